@@ -1,0 +1,3 @@
+//! The project's tool, `cargo dev`.
+
+fn main() {}

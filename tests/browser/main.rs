@@ -1,0 +1,2 @@
+//! Tests: browser.
+fn main(){}
