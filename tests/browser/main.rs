@@ -1,2 +1,2 @@
 //! Tests: browser.
-fn main(){}
+fn main() {}

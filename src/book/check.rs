@@ -1,0 +1,152 @@
+//! Whether a record's values hold, before it is put in the book.
+
+use super::{
+    Container, Drink, Field, Headspace, Ingredient, Offer, Pack, Packaging, Problem, Record, Refusal, Settings,
+};
+use crate::measure::{Amount, Dimension, Exact, Share, Volume};
+
+/// Longest name, in characters.
+const NAME_LENGTH: usize = 80;
+
+/// Checks the record's own values; references are the book's to check.
+pub(super) fn record(record: &Record, settings: &Settings) -> Result<(), Refusal> {
+    let checked = match record {
+        Record::Settings(record) => self::settings(record),
+        Record::Ingredient(record) => ingredient(record),
+        Record::Packaging(record) => packaging(record),
+        Record::Container(record) => container(record),
+        Record::Drink(record) => drink(record),
+        Record::Offer(record) => offer(record, settings),
+    };
+    checked.map_err(|(field, problem)| Refusal::Field { key: record.key(), field, problem })
+}
+
+type Checked = Result<(), (Field, Problem)>;
+
+fn hold(holds: bool, field: Field, problem: Problem) -> Checked {
+    if holds { Ok(()) } else { Err((field, problem)) }
+}
+
+fn name(name: &str) -> Checked {
+    hold(!name.trim().is_empty(), Field::Name, Problem::Empty)?;
+    hold(name.chars().count() <= NAME_LENGTH, Field::Name, Problem::TooLong)
+}
+
+fn not_negative(number: Exact, field: Field) -> Checked {
+    hold(!number.is_negative(), field, Problem::Negative)
+}
+
+fn positive(number: Exact, field: Field) -> Checked {
+    hold(number.is_positive(), field, Problem::NotPositive)
+}
+
+fn a_yield(share: Share, field: Field) -> Checked {
+    hold(share.is_positive() && share <= Share::WHOLE, field, Problem::NotAYield)
+}
+
+fn a_share(share: Share, field: Field) -> Checked {
+    hold(!share.is_negative() && share < Share::WHOLE, field, Problem::NotAShare)
+}
+
+fn volume(amount: Amount, field: Field) -> Result<Volume, (Field, Problem)> {
+    let volume = amount.volume().map_err(|_| (field, Problem::TooLarge))?;
+    let volume = volume.ok_or((field, Problem::NotAVolume))?;
+    positive(volume.millilitres(), field)?;
+    Ok(volume)
+}
+
+fn distinct<T: PartialEq>(ids: &[T], field: Field) -> Checked {
+    let twice = ids.iter().enumerate().any(|(index, id)| ids.iter().take(index).any(|before| before == id));
+    hold(!twice, field, Problem::Twice)
+}
+
+fn packs(packs: &[Pack]) -> Checked {
+    for pack in packs {
+        positive(pack.contents.number, Field::Contents)?;
+        not_negative(pack.price.major(), Field::PackPrice)?;
+        not_negative(pack.surcharge.major(), Field::Surcharge)?;
+        hold(pack.supplier.chars().count() <= NAME_LENGTH, Field::Supplier, Problem::TooLong)?;
+    }
+    distinct(&packs.iter().map(|pack| pack.id).collect::<Vec<_>>(), Field::Contents)
+}
+
+fn ingredient(record: &Ingredient) -> Checked {
+    name(&record.name)?;
+    a_yield(record.trim_yield, Field::TrimYield)?;
+    record.press_yield.map_or(Ok(()), |share| a_yield(share, Field::PressYield))?;
+    record.soak_yield.map_or(Ok(()), |share| positive(share.fraction(), Field::SoakYield))?;
+    record.density.map_or(Ok(()), |density| positive(density.grams_per_millilitre(), Field::Density))?;
+    record.juice_density.map_or(Ok(()), |density| positive(density.grams_per_millilitre(), Field::JuiceDensity))?;
+    record.piece_weight.map_or(Ok(()), |weight| positive(weight.grams(), Field::PieceWeight))?;
+    packs(&record.packs)
+}
+
+fn packaging(record: &Packaging) -> Checked {
+    name(&record.name)?;
+    for pack in &record.packs {
+        hold(pack.contents.unit.dimension() == Dimension::Count, Field::Contents, Problem::NotACount)?;
+    }
+    packs(&record.packs)
+}
+
+fn container(record: &Container) -> Checked {
+    name(&record.name)?;
+    let brimful = volume(record.brimful, Field::Brimful)?;
+    if let Some(declared) = record.declared {
+        let declared = volume(declared, Field::Declared)?;
+        hold(declared <= brimful, Field::Declared, Problem::MoreThanBrimful)?;
+    }
+    match record.headspace {
+        Headspace::Share(share) => a_share(share, Field::Headspace)?,
+        Headspace::Volume(amount) => {
+            not_negative(amount.number, Field::Headspace)?;
+            let empty = amount.volume().map_err(|_| (Field::Headspace, Problem::TooLarge))?;
+            let empty = empty.ok_or((Field::Headspace, Problem::NotAVolume))?;
+            hold(empty < brimful, Field::Headspace, Problem::NothingFits)?;
+        }
+    }
+    for used in &record.set {
+        positive(used.count, Field::SetCount)?;
+    }
+    distinct(&record.set.iter().map(|used| used.packaging).collect::<Vec<_>>(), Field::SetCount)
+}
+
+fn drink(record: &Drink) -> Checked {
+    name(&record.name)?;
+    volume(record.reference, Field::Reference)?;
+    for line in &record.lines {
+        positive(line.amount.number, Field::LineAmount)?;
+    }
+    distinct(&record.lines.iter().map(|line| line.id).collect::<Vec<_>>(), Field::LineAmount)?;
+    a_share(record.process_loss, Field::ProcessLoss)?;
+    not_negative(record.labour.per_drink.seconds(), Field::PerDrink)?;
+    not_negative(record.labour.per_litre.seconds(), Field::PerLitre)?;
+    not_negative(record.labour.per_batch.seconds(), Field::PerBatch)?;
+    hold(record.labour.batch >= Exact::ONE, Field::Batch, Problem::LessThanOne)?;
+    not_negative(record.toll.major(), Field::Toll)?;
+    record.unsold.map_or(Ok(()), |share| a_share(share, Field::Unsold))?;
+    record.target.map_or(Ok(()), |share| a_share(share, Field::Target))
+}
+
+fn offer(record: &Offer, settings: &Settings) -> Checked {
+    let Some(price) = record.price else { return Ok(()) };
+    positive(settings.currency.rounded(price).major(), Field::Price)
+}
+
+fn settings(record: &Settings) -> Checked {
+    name(&record.name)?;
+    not_negative(record.tax.rate.fraction(), Field::TaxRate)?;
+    a_share(record.payment_fee.share, Field::FeeShare)?;
+    not_negative(record.payment_fee.fixed.major(), Field::FeeFixed)?;
+    a_share(record.commission, Field::Commission)?;
+    not_negative(record.wage.major(), Field::Wage)?;
+    not_negative(record.overhead.major(), Field::Overhead)?;
+    a_share(record.unsold, Field::Unsold)?;
+    a_share(record.target, Field::Target)?;
+    for ending in &record.endings {
+        let fits = !ending.is_negative() && *ending < record.ending_period();
+        hold(fits, Field::Endings, Problem::NotAnEnding)?;
+        hold(record.currency.rounded(*ending) == *ending, Field::Endings, Problem::NotAnEnding)?;
+    }
+    Ok(())
+}

@@ -1,0 +1,90 @@
+//! What drinks are sold in.
+
+use serde::{Deserialize, Serialize};
+
+use super::{ContainerId, Pack, PackagingId};
+use crate::measure::{Amount, Exact, Share};
+
+/// One kind of packaging bought by the case: a bottle, a cap, a straw.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case", deny_unknown_fields)]
+pub struct Packaging {
+    /// Its id.
+    pub id: PackagingId,
+    /// Its name.
+    pub name: String,
+    /// What part of the container set it is.
+    pub part: PackagingPart,
+    /// The packs it is quoted in; the first is the one bought now.
+    #[serde(default)]
+    pub packs: Vec<Pack>,
+}
+
+/// A part of a container set.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum PackagingPart {
+    /// Bottle, cup or jar.
+    Vessel,
+    /// Cap or lid.
+    Closure,
+    /// Label.
+    Label,
+    /// Seal.
+    Seal,
+    /// Straw.
+    Straw,
+    /// Sleeve.
+    Sleeve,
+}
+
+impl PackagingPart {
+    /// Every part.
+    pub const ALL: &[PackagingPart] = &[
+        PackagingPart::Vessel,
+        PackagingPart::Closure,
+        PackagingPart::Label,
+        PackagingPart::Seal,
+        PackagingPart::Straw,
+        PackagingPart::Sleeve,
+    ];
+}
+
+/// A size on the menu: a vessel with what closes and dresses it, and how full it is poured.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case", deny_unknown_fields)]
+pub struct Container {
+    /// Its id.
+    pub id: ContainerId,
+    /// Its name on the menu.
+    pub name: String,
+    /// Volume to the rim.
+    pub brimful: Amount,
+    /// What the menu or label says it holds.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub declared: Option<Amount>,
+    /// What is left empty.
+    pub headspace: Headspace,
+    /// What one drink takes of each kind of packaging.
+    pub set: Vec<PackagingUse>,
+}
+
+/// What is left empty under the rim.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Headspace {
+    /// So much volume.
+    Volume(Amount),
+    /// A share of the brimful volume, in [0, 1).
+    Share(Share),
+}
+
+/// So many of one kind of packaging for one drink.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case", deny_unknown_fields)]
+pub struct PackagingUse {
+    /// The packaging.
+    pub packaging: PackagingId,
+    /// How many.
+    pub count: Exact,
+}

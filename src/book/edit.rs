@@ -1,0 +1,163 @@
+//! The one way to change a book.
+
+use std::collections::BTreeSet;
+
+use super::{Book, Goods, Key, Offer, OfferId, Pack, PackId, Record, Refusal, check};
+use crate::measure::Money;
+
+/// Something that a person does to a book.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Edit {
+    /// Adds a record, or writes it anew.
+    Put(Record),
+    /// Takes a record out.
+    Remove(Key),
+    /// A supplier's price moved.
+    SetPackPrice {
+        /// What is bought.
+        goods: Goods,
+        /// In which of its packs.
+        pack: PackId,
+        /// The new price of the pack.
+        price: Money,
+    },
+    /// The menu price of an offer, or none.
+    SetPrice {
+        /// The offer.
+        offer: OfferId,
+        /// The price asked.
+        price: Option<Money>,
+    },
+    /// Several edits as one: all or none.
+    Together(Vec<Edit>),
+}
+
+/// What an edit did.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Applied {
+    /// The edit that takes it back.
+    pub inverse: Edit,
+    /// The records that it wrote or removed.
+    pub touched: BTreeSet<Key>,
+}
+
+impl Edit {
+    /// The edit that takes `key` out together with what belongs to it: a drink's or container's
+    /// offers.
+    pub fn remove_with_offers(book: &Book, key: Key) -> Edit {
+        let offers = book.users(key).into_iter().filter(|user| matches!(user, Key::Offer(_)));
+        let mut edits: Vec<Edit> = offers.map(Edit::Remove).collect();
+        edits.push(Edit::Remove(key));
+        Edit::Together(edits)
+    }
+
+    /// The edit that turns `from` into `to`.
+    pub fn replace(from: &Book, to: &Book) -> Edit {
+        let mut edits = Vec::new();
+        let gone: Vec<Key> = from.records().map(|record| record.key()).filter(|key| !to.contains(*key)).collect();
+        let keeps = |record: &Record| from.record(record.key()).as_ref() != Some(record);
+        let new: Vec<Record> = to.records().filter(keeps).collect();
+        let users_first = gone.iter().rev().copied();
+        let offers_gone = users_first.clone().filter(|key| matches!(key, Key::Offer(_)));
+        edits.extend(offers_gone.map(Edit::Remove));
+        edits.extend(new.into_iter().map(Edit::Put));
+        edits.extend(users_first.filter(|key| !matches!(key, Key::Offer(_))).map(Edit::Remove));
+        Edit::Together(edits)
+    }
+}
+
+impl Book {
+    /// Applies an edit: checks first, changes after.
+    ///
+    /// # Errors
+    /// A [`Refusal`]; the book is then as it was.
+    pub fn apply(&mut self, edit: &Edit) -> Result<Applied, Refusal> {
+        match edit {
+            Edit::Put(record) => self.put(record.clone()),
+            Edit::Remove(key) => self.remove(*key),
+            Edit::SetPackPrice { goods, pack, price } => self.set_pack_price(*goods, *pack, *price),
+            Edit::SetPrice { offer, price } => {
+                let was =
+                    self.offer(*offer).ok_or(Refusal::Missing { key: Key::Offer(*offer), needed_by: None })?.price;
+                let applied =
+                    self.put(Record::Offer(Offer { drink: offer.drink, container: offer.container, price: *price }))?;
+                Ok(Applied { inverse: Edit::SetPrice { offer: *offer, price: was }, ..applied })
+            }
+            Edit::Together(edits) => self.apply_all(edits),
+        }
+    }
+
+    fn apply_all(&mut self, edits: &[Edit]) -> Result<Applied, Refusal> {
+        let mut inverses = Vec::with_capacity(edits.len());
+        let mut touched = BTreeSet::new();
+        for edit in edits {
+            match self.apply(edit) {
+                Ok(applied) => {
+                    inverses.push(applied.inverse);
+                    touched.extend(applied.touched);
+                }
+                Err(refusal) => {
+                    for inverse in inverses.iter().rev() {
+                        self.apply(inverse)?;
+                    }
+                    return Err(refusal);
+                }
+            }
+        }
+        inverses.reverse();
+        Ok(Applied { inverse: Edit::Together(inverses), touched })
+    }
+
+    fn put(&mut self, record: Record) -> Result<Applied, Refusal> {
+        let key = record.key();
+        check::record(&record, &self.settings)?;
+        for needed in record.needs() {
+            if !self.contains(needed) {
+                return Err(Refusal::Missing { key: needed, needed_by: Some(key) });
+            }
+        }
+        let was = match record {
+            Record::Settings(record) => {
+                Some(Record::Settings(Box::new(std::mem::replace(&mut self.settings, *record))))
+            }
+            Record::Ingredient(record) => self.ingredients.insert(record.id, record).map(Record::Ingredient),
+            Record::Packaging(record) => self.packagings.insert(record.id, record).map(Record::Packaging),
+            Record::Container(record) => self.containers.insert(record.id, record).map(Record::Container),
+            Record::Drink(record) => self.drinks.insert(record.id, record).map(Record::Drink),
+            Record::Offer(record) => self.offers.insert(record.id(), record).map(Record::Offer),
+        };
+        let inverse = was.map_or(Edit::Remove(key), Edit::Put);
+        Ok(Applied { inverse, touched: BTreeSet::from([key]) })
+    }
+
+    fn remove(&mut self, key: Key) -> Result<Applied, Refusal> {
+        let by = self.users(key);
+        if !by.is_empty() {
+            return Err(Refusal::InUse { key, by });
+        }
+        let was = match key {
+            Key::Settings => None,
+            Key::Ingredient(id) => self.ingredients.remove(&id).map(Record::Ingredient),
+            Key::Packaging(id) => self.packagings.remove(&id).map(Record::Packaging),
+            Key::Container(id) => self.containers.remove(&id).map(Record::Container),
+            Key::Drink(id) => self.drinks.remove(&id).map(Record::Drink),
+            Key::Offer(id) => self.offers.remove(&id).map(Record::Offer),
+        };
+        let was = was.ok_or(Refusal::Missing { key, needed_by: None })?;
+        Ok(Applied { inverse: Edit::Put(was), touched: BTreeSet::from([key]) })
+    }
+
+    fn set_pack_price(&mut self, goods: Goods, pack: PackId, price: Money) -> Result<Applied, Refusal> {
+        let missing = || Refusal::Missing { key: goods.into(), needed_by: None };
+        let mut record = self.record(goods.into()).ok_or_else(missing)?;
+        let packs: &mut Vec<Pack> = match &mut record {
+            Record::Ingredient(ingredient) => &mut ingredient.packs,
+            Record::Packaging(packaging) => &mut packaging.packs,
+            Record::Settings(_) | Record::Container(_) | Record::Drink(_) | Record::Offer(_) => return Err(missing()),
+        };
+        let quoted = packs.iter_mut().find(|quoted| quoted.id == pack).ok_or_else(missing)?;
+        let was = std::mem::replace(&mut quoted.price, price);
+        let applied = self.put(record)?;
+        Ok(Applied { inverse: Edit::SetPackPrice { goods, pack, price: was }, ..applied })
+    }
+}

@@ -1,0 +1,56 @@
+//! What goes into drinks.
+
+use serde::{Deserialize, Serialize};
+
+use super::{IngredientId, Pack};
+use crate::measure::{Density, Mass, Share};
+
+/// Something that goes into drinks, and what becomes of it on the way there.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case", deny_unknown_fields)]
+pub struct Ingredient {
+    /// Its id.
+    pub id: IngredientId,
+    /// Its name.
+    pub name: String,
+    /// Trimmed mass over bought mass, in (0, 1]; 1 where nothing is cut away.
+    pub trim_yield: Share,
+    /// Juice mass over trimmed mass, in (0, 1]; none where it is not pressed.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub press_yield: Option<Share>,
+    /// Soaked, cooked or brewed mass over trimmed mass, above 0 and often above 1; none where it
+    /// is neither.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub soak_yield: Option<Share>,
+    /// Density in the drink, in grams per millilitre: as poured or puréed, not as a heap.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub density: Option<Density>,
+    /// Density of its juice, in grams per millilitre.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub juice_density: Option<Density>,
+    /// Grams of one piece as bought.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub piece_weight: Option<Mass>,
+    /// The packs it is quoted in; the first is the one bought now.
+    #[serde(default)]
+    pub packs: Vec<Pack>,
+}
+
+/// What an amount in a recipe means.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Stage {
+    /// As it comes from the supplier.
+    AsBought,
+    /// After peeling and coring.
+    Trimmed,
+    /// As juice.
+    Pressed,
+    /// After soaking, cooking or brewing.
+    SoakedOrBrewed,
+}
+
+impl Stage {
+    /// Every stage, in the order of the kitchen.
+    pub const ALL: &[Stage] = &[Stage::AsBought, Stage::Trimmed, Stage::Pressed, Stage::SoakedOrBrewed];
+}

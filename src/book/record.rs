@@ -1,0 +1,110 @@
+//! Records and their keys: the unit of change and of storage.
+
+use std::fmt;
+
+use serde::{Deserialize, Serialize};
+
+use super::{
+    Container, ContainerId, Drink, DrinkId, Goods, Ingredient, IngredientId, Offer, OfferId, Packaging, PackagingId,
+    Settings,
+};
+
+/// Where a record is kept.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Key {
+    /// The book's settings.
+    Settings,
+    /// An ingredient.
+    Ingredient(IngredientId),
+    /// Packaging.
+    Packaging(PackagingId),
+    /// A container.
+    Container(ContainerId),
+    /// A drink.
+    Drink(DrinkId),
+    /// An offer.
+    Offer(OfferId),
+}
+
+impl Key {
+    /// Reads what [`Key`] writes, such as `drink:a1`.
+    pub fn from_text(text: &str) -> Option<Key> {
+        if text == "settings" {
+            return Some(Key::Settings);
+        }
+        let (kind, id) = text.split_once(':')?;
+        match kind {
+            "ingredient" => IngredientId::from_text(id).map(Key::Ingredient),
+            "packaging" => PackagingId::from_text(id).map(Key::Packaging),
+            "container" => ContainerId::from_text(id).map(Key::Container),
+            "drink" => DrinkId::from_text(id).map(Key::Drink),
+            "offer" => OfferId::from_text(id).map(Key::Offer),
+            _ => None,
+        }
+    }
+}
+
+/// `kind:id`, such as `drink:a1`.
+impl fmt::Display for Key {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Key::Settings => f.write_str("settings"),
+            Key::Ingredient(id) => write!(f, "ingredient:{id}"),
+            Key::Packaging(id) => write!(f, "packaging:{id}"),
+            Key::Container(id) => write!(f, "container:{id}"),
+            Key::Drink(id) => write!(f, "drink:{id}"),
+            Key::Offer(id) => write!(f, "offer:{id}"),
+        }
+    }
+}
+
+impl From<Goods> for Key {
+    fn from(goods: Goods) -> Key {
+        match goods {
+            Goods::Ingredient(id) => Key::Ingredient(id),
+            Goods::Packaging(id) => Key::Packaging(id),
+        }
+    }
+}
+
+/// Anything that a book keeps.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Record {
+    /// The book's settings.
+    Settings(Box<Settings>),
+    /// An ingredient.
+    Ingredient(Ingredient),
+    /// Packaging.
+    Packaging(Packaging),
+    /// A container.
+    Container(Container),
+    /// A drink.
+    Drink(Drink),
+    /// An offer.
+    Offer(Offer),
+}
+
+impl Record {
+    /// Where it is kept.
+    pub fn key(&self) -> Key {
+        match self {
+            Record::Settings(_) => Key::Settings,
+            Record::Ingredient(record) => Key::Ingredient(record.id),
+            Record::Packaging(record) => Key::Packaging(record.id),
+            Record::Container(record) => Key::Container(record.id),
+            Record::Drink(record) => Key::Drink(record.id),
+            Record::Offer(record) => Key::Offer(record.id()),
+        }
+    }
+
+    /// The records that this one needs.
+    pub fn needs(&self) -> Vec<Key> {
+        match self {
+            Record::Settings(_) | Record::Ingredient(_) | Record::Packaging(_) => Vec::new(),
+            Record::Container(record) => record.set.iter().map(|used| Key::Packaging(used.packaging)).collect(),
+            Record::Drink(record) => record.lines.iter().map(|line| Key::Ingredient(line.ingredient)).collect(),
+            Record::Offer(record) => vec![Key::Drink(record.drink), Key::Container(record.container)],
+        }
+    }
+}

@@ -1,0 +1,103 @@
+//! Why an edit was refused. A refused edit changes nothing.
+
+use super::Key;
+
+/// Why an edit was refused.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Refusal {
+    /// A record that is needed is not there.
+    Missing {
+        /// The record.
+        key: Key,
+        /// Who needs it; none where the edit itself does.
+        needed_by: Option<Key>,
+    },
+    /// A record cannot go while others use it.
+    InUse {
+        /// The record.
+        key: Key,
+        /// Who uses it.
+        by: Vec<Key>,
+    },
+    /// A value does not hold.
+    Field {
+        /// The record.
+        key: Key,
+        /// Which of its values.
+        field: Field,
+        /// What is wrong.
+        problem: Problem,
+    },
+}
+
+/// A value of a record, as the screens know it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[allow(missing_docs, reason = "each is the record's value of the same name")]
+pub enum Field {
+    Name,
+    TrimYield,
+    PressYield,
+    SoakYield,
+    Density,
+    JuiceDensity,
+    PieceWeight,
+    Contents,
+    PackPrice,
+    Surcharge,
+    Supplier,
+    Brimful,
+    Declared,
+    Headspace,
+    SetCount,
+    Reference,
+    LineAmount,
+    ProcessLoss,
+    PerDrink,
+    PerLitre,
+    PerBatch,
+    Batch,
+    Toll,
+    Unsold,
+    Target,
+    Price,
+    TaxRate,
+    FeeShare,
+    FeeFixed,
+    Commission,
+    Wage,
+    Overhead,
+    Endings,
+}
+
+/// What is wrong with a value.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Problem {
+    /// There must be something.
+    Empty,
+    /// More than 80 letters.
+    TooLong,
+    /// It must be above zero.
+    NotPositive,
+    /// It must be zero or more.
+    Negative,
+    /// A yield must be above 0 % and at most 100 %.
+    NotAYield,
+    /// A share must be at least 0 % and under 100 %.
+    NotAShare,
+    /// It must be a volume.
+    NotAVolume,
+    /// It must be a number of pieces.
+    NotACount,
+    /// Headspace must leave room for a drink.
+    NothingFits,
+    /// The container does not hold what it says.
+    MoreThanBrimful,
+    /// A batch is at least one drink.
+    LessThanOne,
+    /// A price ending must lie below one unit of money (below 100 where there are no cents).
+    NotAnEnding,
+    /// The number has too many digits to compute with.
+    TooLarge,
+    /// Two of the same id.
+    Twice,
+}

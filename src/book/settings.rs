@@ -1,0 +1,117 @@
+//! What holds for the whole book.
+
+use serde::{Deserialize, Serialize};
+
+use crate::measure::{Currency, Exact, Money, Share, System};
+
+/// What holds for the whole book: whose it is, money, units, tax, fees and the target.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case", deny_unknown_fields)]
+pub struct Settings {
+    /// The book's name.
+    pub name: String,
+    /// Whether the data is invented, to be said on the screen.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub invented: bool,
+    /// The currency of every amount of money.
+    pub currency: Currency,
+    /// Units to show and to read bare numbers in.
+    pub units: System,
+    /// Sales tax or VAT.
+    pub tax: Tax,
+    /// Taken by whoever carries the payment.
+    pub payment_fee: PaymentFee,
+    /// Share of the price without tax that a seller or carrier keeps, in [0, 1).
+    #[serde(default)]
+    pub commission: Share,
+    /// Loaded hourly wage.
+    pub wage: Money,
+    /// Rent, power and the like, per drink.
+    #[serde(default)]
+    pub overhead: Money,
+    /// Share of what is made and thrown away, in [0, 1).
+    #[serde(default)]
+    pub unsold: Share,
+    /// Target margin, in [0, 1).
+    pub target: Share,
+    /// What the target margin must cover.
+    pub covers: Covers,
+    /// How menu prices may end, each at least 0 and below the period of endings; empty for any.
+    pub endings: Vec<Money>,
+}
+
+/// Sales tax or VAT.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case", deny_unknown_fields)]
+pub struct Tax {
+    /// The rate, 0 or more.
+    pub rate: Share,
+    /// Where it stands.
+    pub place: TaxPlace,
+}
+
+/// Where the tax stands.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum TaxPlace {
+    /// Inside the menu price.
+    InThePrice,
+    /// Added at the till.
+    AddedAtTheTill,
+}
+
+/// A fee on what the customer pays.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case", deny_unknown_fields)]
+pub struct PaymentFee {
+    /// Share of what the customer pays, in [0, 1).
+    #[serde(default)]
+    pub share: Share,
+    /// And so much besides.
+    #[serde(default)]
+    pub fixed: Money,
+}
+
+/// What the target margin must cover.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Covers {
+    /// Ingredients, container set and toll.
+    Goods,
+    /// Labour too.
+    GoodsAndLabour,
+    /// Also overhead, payment fee and commission.
+    Everything,
+}
+
+impl Covers {
+    /// Every choice.
+    pub const ALL: &[Covers] = &[Covers::Goods, Covers::GoodsAndLabour, Covers::Everything];
+}
+
+impl Settings {
+    /// A new book's settings, in US dollars: a start to change, not advice.
+    pub fn new(name: &str) -> Settings {
+        Settings {
+            name: name.to_string(),
+            invented: false,
+            currency: Currency::USD,
+            units: System::UsCustomary,
+            tax: Tax { rate: Share::ZERO, place: TaxPlace::AddedAtTheTill },
+            payment_fee: PaymentFee::default(),
+            commission: Share::ZERO,
+            wage: Money::ZERO,
+            overhead: Money::ZERO,
+            unsold: Share::ZERO,
+            target: Share::from_fraction(Exact::new(65, 2)),
+            covers: Covers::Goods,
+            endings: [0, 25, 50, 75].into_iter().map(|cents| Money::from_major(Exact::new(cents, 2))).collect(),
+        }
+    }
+
+    /// The period in which price endings repeat: one major unit, or a hundred where the
+    /// currency has no digits.
+    pub fn ending_period(&self) -> Money {
+        Money::from_major(if self.currency.digits() == 0 { Exact::new(100, 0) } else { Exact::ONE })
+    }
+}

@@ -1,0 +1,177 @@
+//! The full cost of a drink at a size, part by part. The parts sum to the total exactly.
+
+use super::{CostError, piece_cost, usable_cost};
+use crate::book::{Book, Container, Covers, Drink, Goods, IngredientId, Key, Labour, LineId, PackagingId};
+use crate::fill::Scaled;
+use crate::measure::{Exact, Money, Overflow, Share, Time, Volume};
+
+/// A part of the cost of a drink.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Part {
+    /// Ingredients.
+    Ingredients,
+    /// The container set: vessel, closure, label and so on.
+    ContainerSet,
+    /// Hands' time at the loaded wage.
+    Labour,
+    /// Treatment toll.
+    Toll,
+    /// Overhead share.
+    Overhead,
+    /// What is made and thrown away.
+    Unsold,
+}
+
+impl Part {
+    /// Every part, in the order in which they are shown.
+    pub const ALL: [Part; 6] =
+        [Part::Ingredients, Part::ContainerSet, Part::Labour, Part::Toll, Part::Overhead, Part::Unsold];
+}
+
+/// What a line of the recipe costs in one drink.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct LineCost {
+    /// The line.
+    pub line: LineId,
+    /// Its ingredient.
+    pub ingredient: IngredientId,
+    /// Its cost.
+    pub cost: Money,
+}
+
+/// What one kind of packaging costs for one drink.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct PackagingCost {
+    /// The packaging.
+    pub packaging: PackagingId,
+    /// Its cost.
+    pub cost: Money,
+}
+
+/// The full cost of one drink at one size, in the book's currency. Each part is rounded once,
+/// to twelve decimals.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Cost {
+    /// Ingredients, line by line.
+    pub lines: Vec<LineCost>,
+    /// The container set, piece by piece.
+    pub packaging: Vec<PackagingCost>,
+    /// Time of hands for one drink.
+    pub time: Time,
+    /// The sums.
+    sums: Sums,
+}
+
+/// Parts before what is thrown away, and what each group loses with it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+struct Sums {
+    ingredients: Money,
+    container_set: Money,
+    labour: Money,
+    toll: Money,
+    overhead: Money,
+    unsold_goods: Money,
+    unsold_labour: Money,
+    unsold_overhead: Money,
+}
+
+impl Cost {
+    /// One part.
+    ///
+    /// # Errors
+    /// [`Overflow`].
+    pub fn part(&self, part: Part) -> Result<Money, Overflow> {
+        let sums = &self.sums;
+        match part {
+            Part::Ingredients => Ok(sums.ingredients),
+            Part::ContainerSet => Ok(sums.container_set),
+            Part::Labour => Ok(sums.labour),
+            Part::Toll => Ok(sums.toll),
+            Part::Overhead => Ok(sums.overhead),
+            Part::Unsold => sums.unsold_goods.plus(sums.unsold_labour)?.plus(sums.unsold_overhead),
+        }
+    }
+
+    /// The full cost: all parts.
+    ///
+    /// # Errors
+    /// [`Overflow`].
+    pub fn total(&self) -> Result<Money, Overflow> {
+        Part::ALL.into_iter().try_fold(Money::ZERO, |sum, part| sum.plus(self.part(part)?))
+    }
+
+    /// The cost that a target margin must cover.
+    ///
+    /// # Errors
+    /// [`Overflow`].
+    pub fn covered(&self, covers: Covers) -> Result<Money, Overflow> {
+        let sums = &self.sums;
+        let goods = sums.ingredients.plus(sums.container_set)?.plus(sums.toll)?.plus(sums.unsold_goods)?;
+        let labour = sums.labour.plus(sums.unsold_labour)?;
+        let overhead = sums.overhead.plus(sums.unsold_overhead)?;
+        match covers {
+            Covers::Goods => Ok(goods),
+            Covers::GoodsAndLabour => goods.plus(labour),
+            Covers::Everything => goods.plus(labour)?.plus(overhead),
+        }
+    }
+}
+
+/// The full cost of `drink` in `container`, its recipe scaled to `fill`.
+///
+/// # Errors
+/// A [`CostError`] that names what lacks a pack, a yield or a density.
+pub fn cost(
+    book: &Book,
+    drink: &Drink,
+    container: &Container,
+    scaled: &Scaled,
+    fill: Volume,
+) -> Result<Cost, CostError> {
+    let settings = book.settings();
+    let mut lines = Vec::with_capacity(scaled.lines.len());
+    let mut ingredients = Money::ZERO;
+    for line in &scaled.lines {
+        let missing = CostError::Missing(Key::Ingredient(line.ingredient));
+        let ingredient = book.ingredient(line.ingredient).ok_or(missing)?;
+        let pack = ingredient.packs.first().ok_or(CostError::NoPack(Goods::Ingredient(ingredient.id)))?;
+        let cost = usable_cost(ingredient, pack, line.stage, line.to_use)?;
+        ingredients = ingredients.plus(cost)?;
+        lines.push(LineCost { line: line.line, ingredient: line.ingredient, cost });
+    }
+    let mut packaging = Vec::with_capacity(container.set.len());
+    let mut container_set = Money::ZERO;
+    for used in &container.set {
+        let missing = CostError::Missing(Key::Packaging(used.packaging));
+        let piece = book.packaging(used.packaging).ok_or(missing)?;
+        let cost = piece_cost(piece, used.count)?;
+        container_set = container_set.plus(cost)?;
+        packaging.push(PackagingCost { packaging: used.packaging, cost });
+    }
+    let time = time(&drink.labour, fill)?;
+    let labour = time.paid_at(settings.wage)?.as_part();
+    let unsold = drink.unsold.unwrap_or(settings.unsold);
+    let goods = ingredients.plus(container_set)?.plus(drink.toll)?;
+    let sums = Sums {
+        ingredients,
+        container_set,
+        labour,
+        toll: drink.toll,
+        overhead: settings.overhead,
+        unsold_goods: thrown_away(goods, unsold)?,
+        unsold_labour: thrown_away(labour, unsold)?,
+        unsold_overhead: thrown_away(settings.overhead, unsold)?,
+    };
+    Ok(Cost { lines, packaging, time, sums })
+}
+
+/// What is added when of all that is made a share is thrown away: cost/(1 - share) less cost.
+fn thrown_away(cost: Money, unsold: Share) -> Result<Money, Overflow> {
+    Ok(cost.times(unsold.fraction())?.over(unsold.rest()?.fraction())?.as_part())
+}
+
+/// Hands' time for one drink of this volume.
+fn time(labour: &Labour, fill: Volume) -> Result<Time, Overflow> {
+    let litres = fill.millilitres().over(Exact::new(1000, 0))?;
+    labour.per_drink.plus(labour.per_litre.times(litres)?)?.plus(labour.per_batch.over(labour.batch)?)
+}

@@ -1,0 +1,61 @@
+//! What fits: how full a container is poured, and a recipe solved for that fill
+//! (calculations, 3 and 4).
+
+mod scale;
+
+pub use scale::{ScaleError, Scaled, ScaledLine, scale, written_volume};
+
+use crate::book::{Container, ContainerId, Headspace};
+use crate::measure::{Amount, Overflow, Volume};
+
+/// How full a container is poured.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Fill {
+    /// Volume to the rim.
+    pub brimful: Volume,
+    /// What is left empty.
+    pub headspace: Volume,
+    /// What is poured: brimful less headspace.
+    pub volume: Volume,
+    /// How much less is poured than the container is declared to hold, if it is less.
+    pub short_of_declared: Option<Volume>,
+}
+
+/// Why a container has no fill.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum FillError {
+    /// One of its sizes is not a volume.
+    NotAVolume(ContainerId),
+    /// Headspace leaves nothing.
+    NothingFits(ContainerId),
+    /// The numbers leave the range that can be computed.
+    Arithmetic(Overflow),
+}
+
+impl From<Overflow> for FillError {
+    fn from(overflow: Overflow) -> FillError {
+        FillError::Arithmetic(overflow)
+    }
+}
+
+/// The fill of a container: brimful less headspace.
+///
+/// # Errors
+/// A [`FillError`] that names the container.
+pub fn fill(container: &Container) -> Result<Fill, FillError> {
+    let volume_of = |amount: Amount| amount.volume()?.ok_or(FillError::NotAVolume(container.id));
+    let brimful = volume_of(container.brimful)?;
+    let headspace = match container.headspace {
+        Headspace::Volume(amount) => volume_of(amount)?,
+        Headspace::Share(share) => brimful.times(share.fraction())?,
+    };
+    let volume = brimful.minus(headspace)?;
+    if !volume.is_positive() {
+        return Err(FillError::NothingFits(container.id));
+    }
+    let short_of_declared = match container.declared {
+        Some(declared) => Some(volume_of(declared)?.minus(volume)?).filter(|short| short.is_positive()),
+        None => None,
+    };
+    Ok(Fill { brimful, headspace, volume, short_of_declared })
+}

@@ -1,0 +1,70 @@
+//! The ledger of computed offers. An edit re-prices only what it touches.
+
+mod moves;
+mod offer;
+
+use std::collections::{BTreeMap, BTreeSet};
+
+pub use moves::{Move, Side};
+pub use offer::{Priced, Standing, Trouble, price_offer};
+
+use crate::book::{Book, Key, OfferId};
+
+/// Every offer of a book, computed: a result, or the reason why there is none.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Ledger {
+    offers: BTreeMap<OfferId, Result<Priced, Trouble>>,
+}
+
+impl Ledger {
+    /// Computes every offer of `book`.
+    pub fn of(book: &Book) -> Ledger {
+        Ledger { offers: book.offers().map(|offer| (offer.id(), price_offer(book, offer))).collect() }
+    }
+
+    /// One offer's result.
+    pub fn get(&self, offer: OfferId) -> Option<&Result<Priced, Trouble>> {
+        self.offers.get(&offer)
+    }
+
+    /// Every offer's result, by drink and container.
+    pub fn offers(&self) -> impl Iterator<Item = (OfferId, &Result<Priced, Trouble>)> {
+        self.offers.iter().map(|(id, result)| (*id, result))
+    }
+
+    /// Computes anew what an edit touched; says which offers moved, those now under target
+    /// first.
+    pub fn refresh(&mut self, book: &Book, touched: &BTreeSet<Key>) -> Vec<Move> {
+        let mut moves = Vec::new();
+        for id in affected(book, touched) {
+            let after = book.offer(id).map(|offer| price_offer(book, offer));
+            let before = match after.clone() {
+                Some(result) => self.offers.insert(id, result),
+                None => self.offers.remove(&id),
+            };
+            if before != after {
+                moves.push(Move::new(id, before.as_ref(), after.as_ref()));
+            }
+        }
+        moves::worst_first(&mut moves);
+        moves
+    }
+}
+
+/// The offers whose results may change when these records do.
+fn affected(book: &Book, touched: &BTreeSet<Key>) -> BTreeSet<OfferId> {
+    let mut affected = BTreeSet::new();
+    if touched.contains(&Key::Settings) {
+        affected.extend(book.offers().map(|offer| offer.id()));
+    }
+    let mut waiting: Vec<Key> = touched.iter().copied().filter(|key| *key != Key::Settings).collect();
+    while let Some(key) = waiting.pop() {
+        match key {
+            Key::Offer(offer) => {
+                affected.insert(offer);
+            }
+            key => waiting.extend(book.users(key)),
+        }
+    }
+    affected
+}

@@ -1,0 +1,229 @@
+//! The exact decimal that every measure is made of, and the one rounding rule.
+
+use std::fmt;
+use std::str::FromStr;
+
+use rust_decimal::{Decimal, RoundingStrategy};
+use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
+
+/// Decimal places that a computed part is held to (calculations, 9).
+///
+/// Every part of a cost is rounded to this many places once, when it is computed; sums of
+/// parts are then exact.
+pub const PART_PLACES: u32 = 12;
+
+/// Most digits before the decimal sign that a typed or stored number may have.
+pub const INTEGER_DIGITS: usize = 9;
+
+/// Most digits after the decimal sign that a typed number may have; a stored share has two
+/// more, since it is typed as a percentage.
+pub const TYPED_PLACES: usize = 6;
+
+/// What exact arithmetic refuses to do.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Overflow {
+    /// The result has more digits than 28, or a sum left the range of the type.
+    TooLarge,
+    /// The divisor is zero.
+    DivisionByZero,
+}
+
+/// An exact decimal of up to 28 digits.
+///
+/// Sums, differences and products are exact while they fit in 28 digits; a quotient is rounded
+/// at the 28th. Nothing here panics: what cannot be computed is an [`Overflow`].
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct Exact(Decimal);
+
+impl Exact {
+    /// Zero.
+    pub const ZERO: Exact = Exact(Decimal::ZERO);
+    /// One.
+    pub const ONE: Exact = Exact(Decimal::ONE);
+
+    /// `mantissa` divided by ten to the power of `places` (0 to 28).
+    ///
+    /// ```
+    /// # use brimwright::measure::Exact;
+    /// assert_eq!(Exact::new(125, 1).to_string(), "12.5");
+    /// ```
+    pub const fn new(mantissa: i64, places: u32) -> Exact {
+        Exact(Decimal::from_parts(
+            mantissa.unsigned_abs() as u32,
+            (mantissa.unsigned_abs() >> 32) as u32,
+            0,
+            mantissa < 0,
+            places,
+        ))
+    }
+
+    /// The sum.
+    pub fn plus(self, other: Exact) -> Result<Exact, Overflow> {
+        self.0.checked_add(other.0).map(Exact).ok_or(Overflow::TooLarge)
+    }
+
+    /// The difference.
+    pub fn minus(self, other: Exact) -> Result<Exact, Overflow> {
+        self.0.checked_sub(other.0).map(Exact).ok_or(Overflow::TooLarge)
+    }
+
+    /// The product.
+    pub fn times(self, other: Exact) -> Result<Exact, Overflow> {
+        self.0.checked_mul(other.0).map(Exact).ok_or(Overflow::TooLarge)
+    }
+
+    /// The quotient, rounded at the 28th digit.
+    pub fn over(self, other: Exact) -> Result<Exact, Overflow> {
+        if other.is_zero() {
+            return Err(Overflow::DivisionByZero);
+        }
+        self.0.checked_div(other.0).map(Exact).ok_or(Overflow::TooLarge)
+    }
+
+    /// The number with its sign turned.
+    pub fn negated(self) -> Exact {
+        Exact(Decimal::ZERO.checked_sub(self.0).unwrap_or(self.0))
+    }
+
+    /// Rounded to `places` decimals, half away from zero: the one rounding rule.
+    pub fn rounded(self, places: u32) -> Exact {
+        Exact(self.0.round_dp_with_strategy(places, RoundingStrategy::MidpointAwayFromZero))
+    }
+
+    /// The next whole number at or above.
+    pub fn ceiling(self) -> Exact {
+        Exact(self.0.ceil())
+    }
+
+    /// The next whole number at or below.
+    pub fn floor(self) -> Exact {
+        Exact(self.0.floor())
+    }
+
+    /// Rounded to [`PART_PLACES`] decimals, as every computed part is.
+    pub fn as_part(self) -> Exact {
+        self.rounded(PART_PLACES)
+    }
+
+    /// Whether it is zero.
+    pub fn is_zero(self) -> bool {
+        self.0.is_zero()
+    }
+
+    /// Whether it is below zero.
+    pub fn is_negative(self) -> bool {
+        self < Exact::ZERO
+    }
+
+    /// Whether it is above zero.
+    pub fn is_positive(self) -> bool {
+        self > Exact::ZERO
+    }
+
+    /// Digits after the decimal sign, without closing zeros.
+    pub fn places(self) -> u32 {
+        self.0.normalize().scale()
+    }
+
+    /// Reads plain digits with a point ("-12.5"): no exponent, no group signs, no blanks.
+    ///
+    /// # Errors
+    /// `None` for anything else, for more than [`INTEGER_DIGITS`] digits before the point, or
+    /// for more than `places` after it.
+    pub fn from_plain(text: &str, places: usize) -> Option<Exact> {
+        let digits = text.strip_prefix('-').unwrap_or(text);
+        let (whole, part) = match digits.split_once('.') {
+            Some((_, "")) => return None,
+            Some(halves) => halves,
+            None => (digits, ""),
+        };
+        let all_digits = |half: &str| half.bytes().all(|byte| byte.is_ascii_digit());
+        if whole.is_empty() || !all_digits(whole) || !all_digits(part) {
+            return None;
+        }
+        if whole.trim_start_matches('0').len() > INTEGER_DIGITS || part.len() > places {
+            return None;
+        }
+        Decimal::from_str_exact(text).ok().map(|value| Exact(value.normalize()))
+    }
+
+    /// The nearest binary fraction, for drawing only; never for a figure that is shown.
+    pub fn for_drawing(self) -> f64 {
+        f64::from_str(&self.0.to_string()).unwrap_or(0.0)
+    }
+}
+
+/// Plain digits with a point, without closing zeros.
+impl fmt::Display for Exact {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let value = self.0.normalize();
+        write!(f, "{}", if value.is_zero() { Decimal::ZERO } else { value })
+    }
+}
+
+impl From<u32> for Exact {
+    fn from(whole: u32) -> Exact {
+        Exact(Decimal::from(whole))
+    }
+}
+
+impl Serialize for Exact {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.collect_str(self)
+    }
+}
+
+impl<'de> Deserialize<'de> for Exact {
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Exact, D::Error> {
+        let text = std::borrow::Cow::<'de, str>::deserialize(deserializer)?;
+        let read = Exact::from_plain(&text, TYPED_PLACES.saturating_add(2));
+        read.ok_or_else(|| {
+            de::Error::custom(format_args!(
+                "{text:?} is not a plain decimal of at most 9 digits before the point and 8 after it"
+            ))
+        })
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn exact(text: &str) -> Exact {
+        Exact::from_plain(text, 12).unwrap()
+    }
+
+    #[test]
+    fn halves_round_away_from_zero() {
+        let rounded = |text: &str| exact(text).rounded(2).to_string();
+        assert_eq!(rounded("1.005"), "1.01");
+        assert_eq!(rounded("-1.005"), "-1.01");
+        assert_eq!(rounded("1.999"), "2");
+        assert_eq!(rounded("2.345"), "2.35");
+    }
+
+    #[test]
+    fn only_plain_digits_are_read() {
+        for text in ["", "-", ".5", "5.", "1e3", "1_0", "+1", " 1", "1 ", "--1", "1.2.3", "1234567890"] {
+            assert_eq!(Exact::from_plain(text, 6), None, "{text:?}");
+        }
+        assert_eq!(Exact::from_plain("0.1234567", 6), None);
+        assert_eq!(exact("007.50").to_string(), "7.5");
+        assert_eq!(exact("-0").to_string(), "0");
+    }
+
+    #[test]
+    fn what_cannot_be_computed_is_said() {
+        assert_eq!(Exact::ONE.over(Exact::ZERO), Err(Overflow::DivisionByZero));
+        let large = Exact(Decimal::MAX);
+        assert_eq!(large.plus(Exact::ONE), Err(Overflow::TooLarge));
+        assert_eq!(large.times(Exact::new(2, 0)), Err(Overflow::TooLarge));
+    }
+
+    #[test]
+    fn stored_numbers_are_strict() {
+        assert_eq!(serde_json::to_string(&exact("12.50")).unwrap(), "\"12.5\"");
+        assert!(serde_json::from_str::<Exact>("\"1e3\"").is_err());
+        assert!(serde_json::from_str::<Exact>("12.5").is_err());
+    }
+}

@@ -1,0 +1,21 @@
+//! Measures: exact numbers, distinct kinds of quantity, units, and what people type.
+//!
+//! This is the ground floor: it looks at nothing else in the house.
+
+mod amount;
+mod currency;
+mod exact;
+mod quantity;
+mod read;
+mod show;
+mod style;
+mod unit;
+
+pub use amount::Amount;
+pub use currency::Currency;
+pub use exact::{Exact, INTEGER_DIGITS, Overflow, PART_PLACES, TYPED_PLACES};
+pub use quantity::{Count, Density, Mass, Money, Share, Time, Volume};
+pub use read::{ReadError, Wanted, read_amount, read_number};
+pub use show::{show_amount, show_money, show_number, show_percent};
+pub use style::NumberStyle;
+pub use unit::{Dimension, Measure, System, Unit};

@@ -1,0 +1,132 @@
+//! The distinct kinds of quantity. Adding a mass to a volume does not compile.
+
+use serde::{Deserialize, Serialize};
+
+use super::{Exact, Overflow};
+
+macro_rules! quantity {
+    ($(#[$about:meta])* $name:ident, $from:ident, $get:ident) => {
+        $(#[$about])*
+        #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+        #[serde(transparent)]
+        pub struct $name(Exact);
+
+        impl $name {
+            /// None of it.
+            pub const ZERO: $name = $name(Exact::ZERO);
+
+            /// Made from its base unit.
+            pub const fn $from(number: Exact) -> $name {
+                $name(number)
+            }
+
+            /// The number in its base unit.
+            pub const fn $get(self) -> Exact {
+                self.0
+            }
+
+            /// The sum.
+            pub fn plus(self, other: $name) -> Result<$name, Overflow> {
+                self.0.plus(other.0).map($name)
+            }
+
+            /// The difference.
+            pub fn minus(self, other: $name) -> Result<$name, Overflow> {
+                self.0.minus(other.0).map($name)
+            }
+
+            /// As many times over.
+            pub fn times(self, factor: Exact) -> Result<$name, Overflow> {
+                self.0.times(factor).map($name)
+            }
+
+            /// Divided by a plain number.
+            pub fn over(self, divisor: Exact) -> Result<$name, Overflow> {
+                self.0.over(divisor).map($name)
+            }
+
+            /// How many times `other` it is.
+            pub fn ratio_to(self, other: $name) -> Result<Exact, Overflow> {
+                self.0.over(other.0)
+            }
+
+            /// Whether it is above zero.
+            pub fn is_positive(self) -> bool {
+                self.0.is_positive()
+            }
+
+            /// Whether it is below zero.
+            pub fn is_negative(self) -> bool {
+                self.0.is_negative()
+            }
+
+            /// Rounded as every computed part is.
+            pub fn as_part(self) -> $name {
+                $name(self.0.as_part())
+            }
+        }
+    };
+}
+
+quantity! {
+    /// A volume in millilitres.
+    Volume, from_millilitres, millilitres
+}
+quantity! {
+    /// A mass in grams.
+    Mass, from_grams, grams
+}
+quantity! {
+    /// A number of pieces.
+    Count, from_pieces, pieces
+}
+quantity! {
+    /// An amount of money in the major unit of the book's currency.
+    Money, from_major, major
+}
+quantity! {
+    /// A time in seconds.
+    Time, from_seconds, seconds
+}
+quantity! {
+    /// A share of a whole as a fraction; 0.65 is 65 %.
+    Share, from_fraction, fraction
+}
+quantity! {
+    /// A density in grams per millilitre.
+    Density, from_grams_per_millilitre, grams_per_millilitre
+}
+
+impl Share {
+    /// The whole: 100 %.
+    pub const WHOLE: Share = Share(Exact::ONE);
+
+    /// What is left of the whole: 1 less the share.
+    pub fn rest(self) -> Result<Share, Overflow> {
+        Share::WHOLE.minus(self)
+    }
+
+    /// The share as a percentage.
+    pub fn percent(self) -> Result<Exact, Overflow> {
+        self.0.times(Exact::new(100, 0))
+    }
+}
+
+impl Density {
+    /// The mass of a volume.
+    pub fn mass_of(self, volume: Volume) -> Result<Mass, Overflow> {
+        volume.0.times(self.0).map(Mass)
+    }
+
+    /// The volume of a mass.
+    pub fn volume_of(self, mass: Mass) -> Result<Volume, Overflow> {
+        mass.0.over(self.0).map(Volume)
+    }
+}
+
+impl Time {
+    /// Pay for this time at an hourly wage.
+    pub fn paid_at(self, hourly: Money) -> Result<Money, Overflow> {
+        hourly.0.times(self.0)?.over(Exact::new(3600, 0)).map(Money)
+    }
+}

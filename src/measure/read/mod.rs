@@ -1,0 +1,245 @@
+//! Reading what people type: "12,5", "1 1/2", "3 lb 4 oz". Right by locale, or asked; never
+//! guessed.
+
+mod digits;
+mod names;
+
+use super::{Amount, Dimension, Exact, NumberStyle, System, TYPED_PLACES, Unit};
+
+/// Why a typed text was not taken.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum ReadError {
+    /// Nothing was typed.
+    Empty,
+    /// The text holds something that is not a number.
+    NotANumber {
+        /// What was typed.
+        text: String,
+    },
+    /// The sign could mean thousands or decimals where this person lives.
+    Ambiguous {
+        /// What was typed.
+        text: String,
+        /// The number if the sign groups thousands.
+        as_thousands: String,
+        /// The number if the sign is a decimal sign, in the locale's own writing.
+        as_decimals: String,
+    },
+    /// Nobody here knows the unit.
+    UnknownUnit {
+        /// The unit as typed.
+        unit: String,
+    },
+    /// A known unit of the wrong kind, such as pounds for a container.
+    WrongKind {
+        /// The unit.
+        unit: Unit,
+        /// The kinds that the field takes.
+        wanted: &'static [Dimension],
+    },
+    /// Below zero.
+    Negative,
+    /// More than nine digits before the decimal sign.
+    TooLarge,
+    /// More than six digits after it.
+    TooFine,
+}
+
+/// What a field takes.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Wanted {
+    /// The kinds of amount.
+    pub dimensions: &'static [Dimension],
+    /// The unit of a bare number; also decides what a bare "oz" is.
+    pub unit: Unit,
+}
+
+/// Reads a number: decimals, grouped thousands, fractions ("1 1/2", "½"), with or without a
+/// currency or percent sign.
+///
+/// # Errors
+/// A [`ReadError`]; a negative number is refused.
+pub fn read_number(text: &str, style: &NumberStyle) -> Result<Exact, ReadError> {
+    let tidy = digits::tidy(text);
+    let bare = digits::without_signs(&tidy, style);
+    if bare.is_empty() {
+        return Err(if tidy.is_empty() { ReadError::Empty } else { not_a_number(text) });
+    }
+    digits::number(bare, style).map_err(|problem| problem.said_of(text))
+}
+
+/// Reads an amount: numbers each with a unit, added up ("3 lb 4 oz"). A bare number takes the
+/// wanted unit.
+///
+/// # Errors
+/// A [`ReadError`]; a negative amount is refused.
+pub fn read_amount(text: &str, wanted: Wanted, system: System, style: &NumberStyle) -> Result<Amount, ReadError> {
+    let tidy = digits::tidy(text);
+    if tidy.is_empty() {
+        return Err(ReadError::Empty);
+    }
+    let mut parts = Vec::new();
+    let mut rest = tidy.as_str();
+    while !rest.is_empty() {
+        let number_ends = rest.find(|sign: char| sign.is_alphabetic()).unwrap_or(rest.len());
+        let (number, tail) = rest.split_at(number_ends);
+        let unit_ends = tail.find(|sign: char| sign.is_ascii_digit() || sign == '-').unwrap_or(tail.len());
+        let (unit, next) = tail.split_at(unit_ends);
+        let number = digits::number(number.trim(), style).map_err(|problem| problem.said_of(text))?;
+        parts.push(Amount::new(number, unit_named(unit, wanted, system)?));
+        rest = next;
+    }
+    sum(&parts).ok_or(ReadError::TooFine)
+}
+
+fn unit_named(name: &str, wanted: Wanted, system: System) -> Result<Unit, ReadError> {
+    let name = name.trim().trim_end_matches('.').trim();
+    if name.is_empty() {
+        return Ok(wanted.unit);
+    }
+    let unit = names::unit(name, wanted.unit.dimension(), system)
+        .ok_or_else(|| ReadError::UnknownUnit { unit: name.to_string() })?;
+    if wanted.dimensions.contains(&unit.dimension()) {
+        Ok(unit)
+    } else {
+        Err(ReadError::WrongKind { unit, wanted: wanted.dimensions })
+    }
+}
+
+/// The parts added up in the first unit that holds the sum in six decimals.
+fn sum(parts: &[Amount]) -> Option<Amount> {
+    if let [only] = parts {
+        return Some(*only);
+    }
+    let first = parts.first()?;
+    let mut base = Exact::ZERO;
+    for part in parts {
+        if part.unit.dimension() != first.unit.dimension() {
+            return None;
+        }
+        base = base.plus(part.measure().ok()?.base()).ok()?;
+    }
+    parts.iter().find_map(|part| {
+        let number = base.over(part.unit.size()).ok()?;
+        let typed = number.rounded(TYPED_PLACES as u32);
+        (typed == number).then(|| Amount::new(typed, part.unit))
+    })
+}
+
+fn not_a_number(text: &str) -> ReadError {
+    ReadError::NotANumber { text: text.trim().to_string() }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn english(text: &str) -> Result<String, ReadError> {
+        read_number(text, &NumberStyle::english("$")).map(|number| number.to_string())
+    }
+
+    fn german(text: &str) -> Result<String, ReadError> {
+        read_number(text, &NumberStyle::continental("\u{a0}€")).map(|number| number.to_string())
+    }
+
+    fn liquid(text: &str) -> Result<String, ReadError> {
+        let wanted = Wanted { dimensions: &[Dimension::Volume, Dimension::Mass], unit: Unit::UsFluidOunce };
+        read_amount(text, wanted, System::UsCustomary, &NumberStyle::english("$")).map(|amount| amount.to_string())
+    }
+
+    fn weight(text: &str) -> Result<String, ReadError> {
+        let wanted = Wanted { dimensions: &[Dimension::Mass], unit: Unit::Pound };
+        read_amount(text, wanted, System::UsCustomary, &NumberStyle::english("$")).map(|amount| amount.to_string())
+    }
+
+    #[test]
+    fn a_number_is_read_by_the_locale() {
+        for (text, number) in [
+            ("12,5", "12.5"),
+            ("12.5", "12.5"),
+            ("1,234", "1234"),
+            ("0,125", "0.125"),
+            ("1.234,5", "1234.5"),
+            ("1,234.5", "1234.5"),
+            ("1,234,567", "1234567"),
+            ("$38", "38"),
+            ("90 %", "90"),
+            ("\u{663}\u{664}\u{66b}\u{665}", "34.5"),
+            ("\u{ff11}\u{ff12}", "12"),
+            ("1\u{a0}234", "1234"),
+            (" 7 ", "7"),
+            (".5", "0.5"),
+        ] {
+            assert_eq!(english(text).as_deref(), Ok(number), "{text:?}");
+        }
+        for (text, number) in [("1.234", "1234"), ("12.5", "12.5"), ("1,234", "1.234"), ("9,50 €", "9.5")] {
+            assert_eq!(german(text).as_deref(), Ok(number), "{text:?}");
+        }
+    }
+
+    #[test]
+    fn a_sign_that_could_mean_either_is_asked() {
+        let french =
+            NumberStyle { decimal: ',', group: '\u{202f}', money_before: String::new(), money_after: " €".into() };
+        assert_eq!(
+            read_number("1.234", &french),
+            Err(ReadError::Ambiguous {
+                text: "1.234".into(),
+                as_thousands: "1234".into(),
+                as_decimals: "1,234".into()
+            })
+        );
+    }
+
+    #[test]
+    fn fractions_are_read() {
+        for (text, number) in
+            [("1 1/2", "1.5"), ("1/4", "0.25"), ("½", "0.5"), ("2½", "2.5"), ("1/3", "0.333333"), ("2/3", "0.666667")]
+        {
+            assert_eq!(english(text).as_deref(), Ok(number), "{text:?}");
+        }
+        assert_eq!(english("1/0"), Err(not_a_number("1/0")));
+    }
+
+    #[test]
+    fn what_is_no_number_is_refused() {
+        assert_eq!(english(""), Err(ReadError::Empty));
+        assert_eq!(english("  "), Err(ReadError::Empty));
+        for text in ["abc", "1..2", "1,2,3", "--1", "1e3", "$", "%", "1/2/3", "12 lb", "1 234"] {
+            assert_eq!(english(text), Err(not_a_number(text)), "{text:?}");
+        }
+        assert_eq!(english("-3"), Err(ReadError::Negative));
+        assert_eq!(english("\u{2212}3"), Err(ReadError::Negative));
+        assert_eq!(english("1234567890"), Err(ReadError::TooLarge));
+        assert_eq!(english("0.1234567"), Err(ReadError::TooFine));
+    }
+
+    #[test]
+    fn amounts_carry_their_unit() {
+        for (text, amount) in [
+            ("12 oz", "12 fl oz"),
+            ("12", "12 fl oz"),
+            ("12oz.", "12 fl oz"),
+            ("1 1/2 cup", "1.5 cup"),
+            ("0,75 l", "0.75 L"),
+            ("250 ml", "250 mL"),
+            ("100 g", "100 g"),
+            ("8 FL OZ", "8 fl oz"),
+            ("2 tablespoons", "2 tbsp"),
+            ("1 gal 1 tsp", "769 tsp"),
+        ] {
+            assert_eq!(liquid(text).as_deref(), Ok(amount), "{text:?}");
+        }
+        for (text, amount) in [("12 oz", "12 oz"), ("40", "40 lb"), ("3 lb 4 oz", "3.25 lb"), ("2,5 kg", "2.5 kg")] {
+            assert_eq!(weight(text).as_deref(), Ok(amount), "{text:?}");
+        }
+    }
+
+    #[test]
+    fn a_wrong_unit_is_named() {
+        assert_eq!(liquid("3 stone"), Err(ReadError::UnknownUnit { unit: "stone".into() }));
+        assert_eq!(weight("3 cups"), Err(ReadError::WrongKind { unit: Unit::UsCup, wanted: &[Dimension::Mass] }));
+        assert_eq!(liquid("oz"), Err(not_a_number("oz")));
+        assert_eq!(liquid("-2 oz"), Err(ReadError::Negative));
+    }
+}

@@ -1,0 +1,49 @@
+//! The names under which people type a unit.
+
+use crate::measure::{Dimension, System, Unit};
+
+/// The unit that `name` means. `bare` tells whether a plain "oz" is fluid; the system tells
+/// whose ounces, pints and gallons.
+pub(super) fn unit(name: &str, bare: Dimension, system: System) -> Option<Unit> {
+    let name = name.to_lowercase().replace('.', " ");
+    let words: Vec<&str> = name.split_whitespace().collect();
+    let (imperial, words) = match words.as_slice() {
+        ["us", rest @ ..] => (false, rest),
+        ["imp" | "imperial" | "uk", rest @ ..] => (true, rest),
+        all => (system == System::Imperial, all),
+    };
+    let of = |us: Unit, uk: Unit| Some(if imperial { uk } else { us });
+    match words {
+        ["ml" | "millilitre" | "millilitres" | "milliliter" | "milliliters"] => Some(Unit::Millilitre),
+        ["cl" | "centilitre" | "centilitres" | "centiliter" | "centiliters"] => Some(Unit::Centilitre),
+        ["l" | "litre" | "litres" | "liter" | "liters"] => Some(Unit::Litre),
+        ["floz"] | ["fl" | "fluid", "oz" | "ounce" | "ounces"] => of(Unit::UsFluidOunce, Unit::ImperialFluidOunce),
+        ["oz" | "ounce" | "ounces"] => match bare {
+            Dimension::Volume => of(Unit::UsFluidOunce, Unit::ImperialFluidOunce),
+            Dimension::Mass | Dimension::Count => Some(Unit::Ounce),
+        },
+        ["tsp" | "teaspoon" | "teaspoons"] => Some(spoon(system, Unit::UsTeaspoon, Unit::MetricTeaspoon)),
+        ["tbsp" | "tablespoon" | "tablespoons"] => Some(spoon(system, Unit::UsTablespoon, Unit::MetricTablespoon)),
+        ["cup" | "cups"] => Some(spoon(system, Unit::UsCup, Unit::MetricCup)),
+        ["metric", "tsp" | "teaspoon" | "teaspoons"] => Some(Unit::MetricTeaspoon),
+        ["metric", "tbsp" | "tablespoon" | "tablespoons"] => Some(Unit::MetricTablespoon),
+        ["metric", "cup" | "cups"] => Some(Unit::MetricCup),
+        ["pt" | "pint" | "pints"] => of(Unit::UsPint, Unit::ImperialPint),
+        ["qt" | "quart" | "quarts"] if !imperial => Some(Unit::UsQuart),
+        ["gal" | "gallon" | "gallons"] => of(Unit::UsGallon, Unit::ImperialGallon),
+        ["g" | "gram" | "grams" | "gr"] => Some(Unit::Gram),
+        ["kg" | "kilo" | "kilos" | "kilogram" | "kilograms"] => Some(Unit::Kilogram),
+        ["lb" | "lbs" | "pound" | "pounds"] => Some(Unit::Pound),
+        ["ea" | "each" | "pc" | "pcs" | "piece" | "pieces" | "x" | "ct" | "count"] => Some(Unit::Piece),
+        _ => None,
+    }
+}
+
+/// Spoons and cups are the US ones in a US book and the metric ones elsewhere; the field shows
+/// which it took.
+fn spoon(system: System, us: Unit, metric: Unit) -> Unit {
+    match system {
+        System::UsCustomary => us,
+        System::Metric | System::Imperial => metric,
+    }
+}

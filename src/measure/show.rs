@@ -1,0 +1,81 @@
+//! Writing numbers for people. Rounds for showing only (calculations, 9).
+
+use super::{Amount, Currency, Exact, Money, NumberStyle, Overflow, Share};
+
+/// All digits of the number, grouped, and at least `least_places` after the decimal sign.
+pub fn show_number(number: Exact, least_places: u32, style: &NumberStyle) -> String {
+    let plain = number.to_string();
+    let (sign, digits) = match plain.strip_prefix('-') {
+        Some(digits) => ("\u{2212}", digits),
+        None => ("", plain.as_str()),
+    };
+    let (whole, part) = digits.split_once('.').unwrap_or((digits, ""));
+    let mut shown = String::from(sign);
+    for (index, digit) in whole.chars().enumerate() {
+        if index > 0 && whole.len().saturating_sub(index).is_multiple_of(3) {
+            shown.push(style.group);
+        }
+        shown.push(digit);
+    }
+    let zeros = (least_places as usize).saturating_sub(part.len());
+    if !part.is_empty() || zeros > 0 {
+        shown.push(style.decimal);
+        shown.push_str(part);
+        shown.extend(std::iter::repeat_n('0', zeros));
+    }
+    shown
+}
+
+/// An amount with all its digits and its unit: "12.5 fl oz".
+pub fn show_amount(amount: Amount, style: &NumberStyle) -> String {
+    format!("{} {}", show_number(amount.number, 0, style), amount.unit)
+}
+
+/// Money in its currency's digits, half away from zero: "$9.50".
+pub fn show_money(money: Money, currency: Currency, style: &NumberStyle) -> String {
+    let rounded = currency.rounded(money).major();
+    let (sign, size) = if rounded.is_negative() { ("\u{2212}", rounded.negated()) } else { ("", rounded) };
+    let number = show_number(size, currency.digits(), style);
+    format!("{sign}{}{number}{}", style.money_before, style.money_after)
+}
+
+/// A share to 0.1 %: "64.5 %".
+///
+/// # Errors
+/// [`Overflow`] where a hundred times the share has too many digits.
+pub fn show_percent(share: Share, style: &NumberStyle) -> Result<String, Overflow> {
+    Ok(format!("{}\u{a0}%", show_number(share.percent()?.rounded(1), 1, style)))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn money(text: &str) -> Money {
+        Money::from_major(Exact::from_plain(text, 6).unwrap())
+    }
+
+    #[test]
+    fn money_has_the_digits_of_its_currency() {
+        let style = NumberStyle::english("$");
+        assert_eq!(show_money(money("1234.5"), Currency::USD, &style), "$1,234.50");
+        assert_eq!(show_money(money("-0.005"), Currency::USD, &style), "\u{2212}$0.01");
+        let yen = Currency::from_code("JPY").unwrap();
+        assert_eq!(show_money(money("649.5"), yen, &NumberStyle::english("¥")), "¥650");
+        let dinar = Currency::from_code("KWD").unwrap();
+        assert_eq!(show_money(money("1.5"), dinar, &NumberStyle::continental(" KWD")), "1,500 KWD");
+    }
+
+    #[test]
+    fn shares_show_one_decimal() {
+        let share = Share::from_fraction(Exact::from_plain("0.6449", 6).unwrap());
+        assert_eq!(show_percent(share, &NumberStyle::continental("")).unwrap(), "64,5\u{a0}%");
+    }
+
+    #[test]
+    fn thousands_are_grouped() {
+        let number = Exact::from_plain("-1234567.25", 6).unwrap();
+        assert_eq!(show_number(number, 0, &NumberStyle::english("")), "\u{2212}1,234,567.25");
+        assert_eq!(show_number(Exact::from(100), 0, &NumberStyle::english("")), "100");
+    }
+}

@@ -1,0 +1,173 @@
+//! The terms that a price must bear, the price for a margin, and the margin of a price.
+//!
+//! R is the price without tax, t the tax rate, f and k the payment fee, c the commission.
+
+use super::round_up;
+use crate::book::{Covers, Drink, PaymentFee, Settings, Tax, TaxPlace};
+use crate::cost::Cost;
+use crate::measure::{Exact, Money, Overflow, Share};
+
+/// What a price must bear.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Terms {
+    /// Tax.
+    pub tax: Tax,
+    /// Payment fee.
+    pub fee: PaymentFee,
+    /// Commission on the price without tax.
+    pub commission: Share,
+    /// What the target margin must cover.
+    pub covers: Covers,
+    /// Target margin.
+    pub target: Share,
+}
+
+/// Why there is no price.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum PriceError {
+    /// Fees and commission leave less than the target, whatever the price.
+    NoPriceReaches {
+        /// The target margin.
+        target: Share,
+        /// The margin that one could approach, never reach.
+        highest: Share,
+    },
+    /// The numbers leave the range that can be computed.
+    Arithmetic(Overflow),
+}
+
+impl From<Overflow> for PriceError {
+    fn from(overflow: Overflow) -> PriceError {
+        PriceError::Arithmetic(overflow)
+    }
+}
+
+/// A price for a target margin.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Suggestion {
+    /// Price without tax that gives the target margin.
+    pub without_tax: Money,
+    /// Menu price that gives the target margin, before its ending.
+    pub exact: Money,
+    /// Menu price with one of the owner's endings: suggested.
+    pub menu: Money,
+    /// Margin at the suggested price.
+    pub margin: Share,
+}
+
+/// What a menu price brings.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Asked {
+    /// The menu price.
+    pub menu: Money,
+    /// The price without tax.
+    pub without_tax: Money,
+    /// What the customer pays, tax included.
+    pub customer_pays: Money,
+    /// Payment fee and commission.
+    pub fees: Money,
+    /// What is left after the covered terms, over the price without tax.
+    pub margin: Share,
+    /// What is left after everything.
+    pub contribution: Money,
+}
+
+impl Terms {
+    /// The terms of a drink in a book.
+    pub fn of(settings: &Settings, drink: &Drink) -> Terms {
+        Terms {
+            tax: settings.tax,
+            fee: settings.payment_fee,
+            commission: settings.commission,
+            covers: settings.covers,
+            target: drink.target.unwrap_or(settings.target),
+        }
+    }
+
+    /// 1 + t.
+    pub(super) fn with_tax(&self) -> Result<Exact, Overflow> {
+        Exact::ONE.plus(self.tax.rate.fraction())
+    }
+
+    /// The share of R that fee and commission take: c + f * (1 + t), if the margin covers them.
+    pub(super) fn covered_fee_share(&self) -> Result<Exact, Overflow> {
+        match self.covers {
+            Covers::Everything => self.fee_share(),
+            Covers::Goods | Covers::GoodsAndLabour => Ok(Exact::ZERO),
+        }
+    }
+
+    fn fee_share(&self) -> Result<Exact, Overflow> {
+        self.commission.fraction().plus(self.fee.share.fraction().times(self.with_tax()?)?)
+    }
+
+    /// k, if the margin covers it.
+    pub(super) fn covered_fixed_fee(&self) -> Money {
+        match self.covers {
+            Covers::Everything => self.fee.fixed,
+            Covers::Goods | Covers::GoodsAndLabour => Money::ZERO,
+        }
+    }
+
+    /// The price without tax of a menu price.
+    ///
+    /// # Errors
+    /// [`Overflow`].
+    pub fn without_tax(&self, menu: Money) -> Result<Money, Overflow> {
+        match self.tax.place {
+            TaxPlace::InThePrice => menu.over(self.with_tax()?),
+            TaxPlace::AddedAtTheTill => Ok(menu),
+        }
+    }
+
+    /// The menu price of a price without tax.
+    ///
+    /// # Errors
+    /// [`Overflow`].
+    pub fn menu(&self, without_tax: Money) -> Result<Money, Overflow> {
+        match self.tax.place {
+            TaxPlace::InThePrice => without_tax.times(self.with_tax()?),
+            TaxPlace::AddedAtTheTill => Ok(without_tax),
+        }
+    }
+}
+
+/// The price for the target margin: R = (cost + k) / (1 - m - c - f * (1 + t)), then rounded up
+/// to the owner's endings.
+///
+/// # Errors
+/// [`PriceError::NoPriceReaches`] where the denominator is zero or less.
+pub fn suggest(cost: &Cost, terms: &Terms, settings: &Settings) -> Result<Suggestion, PriceError> {
+    let highest = Exact::ONE.minus(terms.covered_fee_share()?)?;
+    let denominator = highest.minus(terms.target.fraction())?;
+    if !denominator.is_positive() {
+        let highest = Share::from_fraction(highest);
+        return Err(PriceError::NoPriceReaches { target: terms.target, highest });
+    }
+    let without_tax = cost.covered(terms.covers)?.plus(terms.covered_fixed_fee())?.over(denominator)?;
+    let exact = terms.menu(without_tax)?.as_part();
+    let menu = round_up(exact, settings)?;
+    let margin = asked(cost, terms, menu)?.margin;
+    Ok(Suggestion { without_tax: without_tax.as_part(), exact, menu, margin })
+}
+
+/// What a menu price brings: contribution R - f * R * (1 + t) - k - c * R - full cost, and the
+/// margin on the covered terms.
+///
+/// # Errors
+/// [`Overflow`], also for a price of zero.
+pub fn asked(cost: &Cost, terms: &Terms, menu: Money) -> Result<Asked, Overflow> {
+    let without_tax = terms.without_tax(menu)?;
+    let fees = without_tax.times(terms.fee_share()?)?.plus(terms.fee.fixed)?;
+    let covered_fees = without_tax.times(terms.covered_fee_share()?)?.plus(terms.covered_fixed_fee())?;
+    let left = without_tax.minus(covered_fees)?.minus(cost.covered(terms.covers)?)?;
+    let contribution = without_tax.minus(fees)?.minus(cost.total()?)?;
+    Ok(Asked {
+        menu,
+        without_tax: without_tax.as_part(),
+        customer_pays: without_tax.times(terms.with_tax()?)?.as_part(),
+        fees: fees.as_part(),
+        margin: Share::from_fraction(left.ratio_to(without_tax)?.as_part()),
+        contribution: contribution.as_part(),
+    })
+}

@@ -1,0 +1,129 @@
+//! An ingredient on its way from the supplier to the drink: trimmed, pressed, soaked
+//! (calculations, 2).
+
+use crate::book::{Ingredient, IngredientId, Stage};
+use crate::measure::{Count, Density, Dimension, Mass, Measure, Overflow, Share, Volume};
+
+/// What an ingredient lacks for a conversion.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum YieldError {
+    /// The ingredient has no press yield, yet a recipe takes its juice.
+    NoPressYield(IngredientId),
+    /// The ingredient has no soaking or brewing yield, yet a recipe takes it soaked or brewed.
+    NoSoakYield(IngredientId),
+    /// Mass and volume meet, and the ingredient has no density.
+    NoDensity(IngredientId),
+    /// Mass and volume of juice meet, and the ingredient has no juice density.
+    NoJuiceDensity(IngredientId),
+    /// Pieces meet a mass or a volume, and the ingredient has no piece weight.
+    NoPieceWeight(IngredientId),
+    /// The numbers leave the range that can be computed.
+    Arithmetic(Overflow),
+}
+
+impl From<Overflow> for YieldError {
+    fn from(overflow: Overflow) -> YieldError {
+        YieldError::Arithmetic(overflow)
+    }
+}
+
+/// Mass at `stage` over bought mass.
+///
+/// # Errors
+/// [`YieldError::NoPressYield`] or [`YieldError::NoSoakYield`] where the stage needs one.
+pub fn yield_to(ingredient: &Ingredient, stage: Stage) -> Result<Share, YieldError> {
+    let trim = ingredient.trim_yield;
+    match stage {
+        Stage::AsBought => Ok(Share::WHOLE),
+        Stage::Trimmed => Ok(trim),
+        Stage::Pressed => {
+            let press = ingredient.press_yield.ok_or(YieldError::NoPressYield(ingredient.id))?;
+            Ok(trim.times(press.fraction())?)
+        }
+        Stage::SoakedOrBrewed => {
+            let soak = ingredient.soak_yield.ok_or(YieldError::NoSoakYield(ingredient.id))?;
+            Ok(trim.times(soak.fraction())?)
+        }
+    }
+}
+
+/// Density at `stage`: of the juice once pressed, in the drink otherwise.
+///
+/// # Errors
+/// [`YieldError::NoJuiceDensity`] or [`YieldError::NoDensity`].
+pub fn density_at(ingredient: &Ingredient, stage: Stage) -> Result<Density, YieldError> {
+    match stage {
+        Stage::Pressed => ingredient.juice_density.ok_or(YieldError::NoJuiceDensity(ingredient.id)),
+        Stage::AsBought | Stage::Trimmed | Stage::SoakedOrBrewed => {
+            ingredient.density.ok_or(YieldError::NoDensity(ingredient.id))
+        }
+    }
+}
+
+/// The mass at `stage` of an amount meant at `stage`; pieces are pieces as bought.
+///
+/// # Errors
+/// What the ingredient lacks.
+pub fn mass_at(ingredient: &Ingredient, stage: Stage, amount: Measure) -> Result<Mass, YieldError> {
+    match amount {
+        Measure::Mass(mass) => Ok(mass),
+        Measure::Volume(volume) => Ok(density_at(ingredient, stage)?.mass_of(volume)?),
+        Measure::Count(count) => {
+            let bought = piece_weight(ingredient)?.times(count.pieces())?;
+            Ok(bought.times(yield_to(ingredient, stage)?.fraction())?)
+        }
+    }
+}
+
+/// The volume that an amount meant at `stage` takes in the drink, in millilitres.
+///
+/// # Errors
+/// What the ingredient lacks.
+pub fn volume_in_drink(ingredient: &Ingredient, stage: Stage, amount: Measure) -> Result<Volume, YieldError> {
+    match amount {
+        Measure::Volume(volume) => Ok(volume),
+        Measure::Mass(_) | Measure::Count(_) => {
+            let mass = mass_at(ingredient, stage, amount)?;
+            Ok(density_at(ingredient, stage)?.volume_of(mass)?)
+        }
+    }
+}
+
+/// How much must be bought for an amount meant at `stage`, in the dimension of the pack.
+///
+/// # Errors
+/// What the ingredient lacks.
+pub fn bought_for(
+    ingredient: &Ingredient,
+    stage: Stage,
+    amount: Measure,
+    pack: Dimension,
+) -> Result<Measure, YieldError> {
+    match (pack, amount) {
+        (Dimension::Count, Measure::Count(count)) => Ok(Measure::Count(count)),
+        (Dimension::Volume, Measure::Volume(volume)) if stage != Stage::Pressed => {
+            Ok(Measure::Volume(volume.over(yield_to(ingredient, stage)?.fraction())?))
+        }
+        (Dimension::Mass, _) => bought_mass(ingredient, stage, amount).map(Measure::Mass),
+        (Dimension::Count, _) => {
+            let mass = bought_mass(ingredient, stage, amount)?;
+            Ok(Measure::Count(Count::from_pieces(mass.ratio_to(piece_weight(ingredient)?)?)))
+        }
+        (Dimension::Volume, _) => {
+            let mass = bought_mass(ingredient, stage, amount)?;
+            Ok(Measure::Volume(density_at(ingredient, Stage::AsBought)?.volume_of(mass)?))
+        }
+    }
+}
+
+fn bought_mass(ingredient: &Ingredient, stage: Stage, amount: Measure) -> Result<Mass, YieldError> {
+    if let Measure::Count(count) = amount {
+        return Ok(piece_weight(ingredient)?.times(count.pieces())?);
+    }
+    let mass = mass_at(ingredient, stage, amount)?;
+    Ok(mass.over(yield_to(ingredient, stage)?.fraction())?)
+}
+
+fn piece_weight(ingredient: &Ingredient) -> Result<Mass, YieldError> {
+    ingredient.piece_weight.ok_or(YieldError::NoPieceWeight(ingredient.id))
+}
