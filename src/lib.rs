@@ -17,6 +17,7 @@ pub mod ledger;
 pub mod measure;
 pub mod price;
 pub mod sizes;
+pub mod words;
 pub mod yields;
 
 #[cfg(target_arch = "wasm32")]

@@ -16,6 +16,6 @@ pub use currency::Currency;
 pub use exact::{Exact, INTEGER_DIGITS, Overflow, PART_PLACES, TYPED_PLACES};
 pub use quantity::{Count, Density, Mass, Money, Share, Time, Volume};
 pub use read::{ReadError, Wanted, read_amount, read_number};
-pub use show::{show_amount, show_money, show_number, show_percent};
+pub use show::{show_amount, show_count, show_mass, show_measure, show_money, show_number, show_percent, show_volume};
 pub use style::NumberStyle;
 pub use unit::{Dimension, Measure, System, Unit};

@@ -1,6 +1,6 @@
 //! Writing numbers for people. Rounds for showing only (calculations, 9).
 
-use super::{Amount, Currency, Exact, Money, NumberStyle, Overflow, Share};
+use super::{Amount, Count, Currency, Exact, Mass, Measure, Money, NumberStyle, Overflow, Share, System, Unit, Volume};
 
 /// All digits of the number, grouped, and at least `least_places` after the decimal sign.
 pub fn show_number(number: Exact, least_places: u32, style: &NumberStyle) -> String {
@@ -45,6 +45,54 @@ pub fn show_money(money: Money, currency: Currency, style: &NumberStyle) -> Stri
 /// [`Overflow`] where a hundred times the share has too many digits.
 pub fn show_percent(share: Share, style: &NumberStyle) -> Result<String, Overflow> {
     Ok(format!("{}\u{a0}%", show_number(share.percent()?.rounded(1), 1, style)))
+}
+
+/// A volume to 1 mL or 0.1 fl oz (0.01 under 1 fl oz): "16.0 fl oz".
+///
+/// # Errors
+/// [`Overflow`].
+pub fn show_volume(volume: Volume, system: System, style: &NumberStyle) -> Result<String, Overflow> {
+    let unit = system.drink_unit();
+    let number = volume.millilitres().over(unit.size())?;
+    let places = match unit {
+        Unit::Millilitre => 0,
+        _ if number < Exact::ONE => 2,
+        _ => 1,
+    };
+    Ok(format!("{}\u{a0}{unit}", show_number(number.rounded(places), places, style)))
+}
+
+/// A mass to 1 g or 0.1 oz; from a pound or kilogram up to 0.01 of it: "3.25 lb".
+///
+/// # Errors
+/// [`Overflow`].
+pub fn show_mass(mass: Mass, system: System, style: &NumberStyle) -> Result<String, Overflow> {
+    let large = system.buying_weight_unit();
+    let small = system.weight_unit();
+    let (unit, places) = match (mass.grams() >= large.size(), small) {
+        (true, _) => (large, 2),
+        (false, Unit::Gram) => (small, 0),
+        (false, _) => (small, 1),
+    };
+    let number = mass.grams().over(unit.size())?.rounded(places);
+    Ok(format!("{}\u{a0}{unit}", show_number(number, places, style)))
+}
+
+/// Pieces to 0.01: "1.5 ea".
+pub fn show_count(count: Count, style: &NumberStyle) -> String {
+    format!("{}\u{a0}{}", show_number(count.pieces().rounded(2), 0, style), Unit::Piece)
+}
+
+/// An amount of any kind in the system's units.
+///
+/// # Errors
+/// [`Overflow`].
+pub fn show_measure(measure: Measure, system: System, style: &NumberStyle) -> Result<String, Overflow> {
+    match measure {
+        Measure::Volume(volume) => show_volume(volume, system, style),
+        Measure::Mass(mass) => show_mass(mass, system, style),
+        Measure::Count(count) => Ok(show_count(count, style)),
+    }
 }
 
 #[cfg(test)]

@@ -1,0 +1,94 @@
+//! Names of choices, in trade words.
+
+use crate::book::{Covers, DrinkKind, PackagingPart, Scaling, Stage, TaxPlace};
+use crate::cost::Part;
+use crate::ledger::Standing;
+use crate::measure::System;
+
+/// What an amount in a recipe means.
+pub const fn stage(stage: Stage) -> &'static str {
+    match stage {
+        Stage::AsBought => "as bought",
+        Stage::Trimmed => "trimmed",
+        Stage::Pressed => "pressed",
+        Stage::SoakedOrBrewed => "soaked or brewed",
+    }
+}
+
+/// How a line follows the size.
+pub const fn scaling(scaling: Scaling) -> &'static str {
+    match scaling {
+        Scaling::InProportion => "grows with the size",
+        Scaling::Fixed => "same in every size",
+    }
+}
+
+/// How a drink is made.
+pub const fn drink_kind(kind: DrinkKind) -> &'static str {
+    match kind {
+        DrinkKind::Pressed => "Pressed",
+        DrinkKind::Blended => "Blended",
+        DrinkKind::OverIce => "Over ice",
+        DrinkKind::Shot => "Shot",
+    }
+}
+
+/// A part of the container set.
+pub const fn packaging_part(part: PackagingPart) -> &'static str {
+    match part {
+        PackagingPart::Vessel => "Bottle, cup or jar",
+        PackagingPart::Closure => "Cap or lid",
+        PackagingPart::Label => "Label",
+        PackagingPart::Seal => "Seal",
+        PackagingPart::Straw => "Straw",
+        PackagingPart::Sleeve => "Sleeve",
+    }
+}
+
+/// What a target margin must cover.
+pub const fn covers(covers: Covers) -> &'static str {
+    match covers {
+        Covers::Goods => "Goods: ingredients, container, toll",
+        Covers::GoodsAndLabour => "Goods and labour",
+        Covers::Everything => "Everything, overhead and fees too",
+    }
+}
+
+/// Where the tax stands.
+pub const fn tax_place(place: TaxPlace) -> &'static str {
+    match place {
+        TaxPlace::InThePrice => "Inside the menu price",
+        TaxPlace::AddedAtTheTill => "Added at the till",
+    }
+}
+
+/// A system of units.
+pub const fn system(system: System) -> &'static str {
+    match system {
+        System::UsCustomary => "US: pounds and US fl oz",
+        System::Metric => "Metric: grams and mL",
+        System::Imperial => "Imperial: pounds and imperial fl oz",
+    }
+}
+
+/// A part of the cost.
+pub const fn part(part: Part) -> &'static str {
+    match part {
+        Part::Ingredients => "Ingredients",
+        Part::ContainerSet => "Container",
+        Part::Labour => "Labour",
+        Part::Toll => "Treatment toll",
+        Part::Overhead => "Overhead",
+        Part::Unsold => "Made but not sold",
+    }
+}
+
+/// Where an offer stands.
+pub const fn standing(standing: Standing) -> &'static str {
+    match standing {
+        Standing::CannotCompute => "cannot be computed",
+        Standing::UnderTarget => "under target",
+        Standing::WithoutPrice => "no price yet",
+        Standing::OnTarget => "on target",
+    }
+}

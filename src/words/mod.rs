@@ -1,0 +1,33 @@
+//! The texts that people read: names of choices, and errors in sentences that say what is
+//! wrong, why, and how to mend it. The engine has variants; their words live here.
+
+mod choices;
+mod reading;
+mod refusals;
+mod troubles;
+
+pub use choices::{covers, drink_kind, packaging_part, part, scaling, stage, standing, system, tax_place};
+pub use reading::read_error;
+pub use refusals::refusal;
+pub use troubles::{price_error, scale_error, trouble};
+
+use crate::measure::{Exact, NumberStyle, Overflow, Share, show_percent};
+
+/// What arithmetic refused, as a sentence.
+pub fn overflow(overflow: Overflow) -> String {
+    match overflow {
+        Overflow::TooLarge => "The numbers are too large to compute with. Check for a digit too many.",
+        Overflow::DivisionByZero => "Something here is zero that must not be. Check contents, yields and fills.",
+    }
+    .to_string()
+}
+
+/// The plain style in which sentences of the engine write numbers.
+fn plain() -> NumberStyle {
+    NumberStyle::english("")
+}
+
+fn percent(share: Share) -> String {
+    let hundredths = Share::from_fraction(share.fraction().rounded(3));
+    show_percent(hundredths, &plain()).unwrap_or_else(|_| Exact::ZERO.to_string())
+}

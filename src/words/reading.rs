@@ -1,0 +1,36 @@
+//! Why a typed text was not taken.
+
+use crate::measure::{Dimension, ReadError};
+
+/// The sentence for a text that was not taken; `example` is one that would be.
+pub fn read_error(error: &ReadError, example: &str) -> String {
+    match error {
+        ReadError::Empty => format!("This is empty. Type a number, such as {example}."),
+        ReadError::NotANumber { text } => format!("“{text}” is not a number. Type digits, such as {example}."),
+        ReadError::Ambiguous { text, as_thousands, as_decimals } => {
+            format!("“{text}” could mean two numbers. Type {as_thousands} or {as_decimals}.")
+        }
+        ReadError::UnknownUnit { unit } => {
+            format!("“{unit}” is not a unit known here. Use one such as fl oz, mL, cup, lb, oz, g or ea: {example}.")
+        }
+        ReadError::WrongKind { unit, wanted } => {
+            let wanted: Vec<&str> = wanted.iter().map(|dimension| kind(*dimension)).collect();
+            format!(
+                "“{unit}” measures {}; here {} is needed, such as {example}.",
+                kind(unit.dimension()),
+                wanted.join(" or ")
+            )
+        }
+        ReadError::Negative => format!("This cannot be below zero. Type it without the minus sign: {example}."),
+        ReadError::TooLarge => "That is more than nine digits. Check for a digit too many.".to_string(),
+        ReadError::TooFine => "That is finer than six digits after the decimal sign. Round it to six.".to_string(),
+    }
+}
+
+const fn kind(dimension: Dimension) -> &'static str {
+    match dimension {
+        Dimension::Volume => "a volume",
+        Dimension::Mass => "a weight",
+        Dimension::Count => "a number of pieces",
+    }
+}

@@ -1,0 +1,115 @@
+//! Why an edit was refused.
+
+use crate::book::{Book, Field, Key, Problem, Refusal};
+
+/// The sentence for a refused edit.
+pub fn refusal(refusal: &Refusal, book: &Book) -> String {
+    match refusal {
+        Refusal::Missing { key, needed_by: None } => {
+            format!("This {} is not in the book any more. Undo its removal, or go back.", kind(*key))
+        }
+        Refusal::Missing { key, needed_by: Some(user) } => {
+            format!("{} needs {} {key} that is not in the book. Add it first.", named(book, *user), with_article(*key))
+        }
+        Refusal::InUse { key, by } => {
+            let users: Vec<String> = by.iter().take(3).map(|user| book.name(*user)).collect();
+            let more = match by.len().saturating_sub(users.len()) {
+                0 => String::new(),
+                count => format!(" and {count} more"),
+            };
+            format!(
+                "{} is used in {}{more}. Put something else in its place there first.",
+                book.name(*key),
+                users.join("; ")
+            )
+        }
+        Refusal::Field { field, problem, .. } => problem_at(*field, *problem),
+    }
+}
+
+fn named(book: &Book, key: Key) -> String {
+    let name = book.name(key);
+    if name.trim_matches([',', ' ']).is_empty() { format!("The {}", kind(key)) } else { name }
+}
+
+const fn kind(key: Key) -> &'static str {
+    match key {
+        Key::Settings => "book",
+        Key::Ingredient(_) => "ingredient",
+        Key::Packaging(_) => "packaging",
+        Key::Container(_) => "container",
+        Key::Drink(_) => "drink",
+        Key::Offer(_) => "size",
+    }
+}
+
+const fn with_article(key: Key) -> &'static str {
+    match key {
+        Key::Ingredient(_) => "an",
+        _ => "a",
+    }
+}
+
+fn problem_at(field: Field, problem: Problem) -> String {
+    let what = name(field);
+    match problem {
+        Problem::Empty => format!("{what} is empty. Type at least one letter."),
+        Problem::TooLong => format!("{what} is longer than 80 letters. Shorten it."),
+        Problem::NotPositive => format!("{what} must be more than zero."),
+        Problem::Negative => format!("{what} cannot be below zero."),
+        Problem::NotAYield => {
+            format!("{what} is what is left of what went in: more than 0 % and at most 100 %. Type 90 for 90 %.")
+        }
+        Problem::NotAShare => format!("{what} must be at least 0 % and under 100 %. Type 65 for 65 %."),
+        Problem::NotAVolume => format!("{what} must be a volume, such as 16 fl oz or 500 mL."),
+        Problem::NotACount => format!("{what} must be a number of pieces, such as 250 ea."),
+        Problem::NothingFits => format!("{what} leaves no room for a drink. Make it less than the brimful volume."),
+        Problem::MoreThanBrimful => {
+            format!("{what} is more than the container holds to the rim. Check it against the brimful volume.")
+        }
+        Problem::LessThanOne => format!("{what} must be at least 1."),
+        Problem::NotAnEnding => {
+            format!("{what} must each be less than one, such as .50 or .95 (under 100 where there are no cents).")
+        }
+        Problem::TooLarge => format!("{what} has too many digits to compute with. Check for a digit too many."),
+        Problem::Twice => format!("{what}: the same thing stands here twice. Keep one of them."),
+    }
+}
+
+const fn name(field: Field) -> &'static str {
+    match field {
+        Field::Name => "The name",
+        Field::TrimYield => "The trim yield",
+        Field::PressYield => "The press yield",
+        Field::SoakYield => "The soaking or brewing yield",
+        Field::Density => "The density",
+        Field::JuiceDensity => "The juice density",
+        Field::PieceWeight => "The weight of a piece",
+        Field::Contents => "What the pack holds",
+        Field::PackPrice => "The price of the pack",
+        Field::Surcharge => "The surcharge",
+        Field::Supplier => "The supplier's name",
+        Field::Brimful => "The brimful volume",
+        Field::Declared => "The declared size",
+        Field::Headspace => "The headspace",
+        Field::SetCount => "The number per drink",
+        Field::Reference => "The size the recipe is written for",
+        Field::LineAmount => "The amount",
+        Field::ProcessLoss => "The process loss",
+        Field::PerDrink => "The time per drink",
+        Field::PerLitre => "The time per litre",
+        Field::PerBatch => "The time per batch",
+        Field::Batch => "The number of drinks in a batch",
+        Field::Toll => "The treatment toll",
+        Field::Unsold => "The unsold share",
+        Field::Target => "The target margin",
+        Field::Price => "The menu price",
+        Field::TaxRate => "The tax rate",
+        Field::FeeShare => "The payment fee",
+        Field::FeeFixed => "The fixed payment fee",
+        Field::Commission => "The commission",
+        Field::Wage => "The hourly wage",
+        Field::Overhead => "The overhead per drink",
+        Field::Endings => "Price endings",
+    }
+}

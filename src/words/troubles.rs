@@ -1,0 +1,110 @@
+//! Why an offer cannot be computed, or has no price.
+
+use super::{overflow, percent, plain};
+use crate::book::{Book, Goods, Key};
+use crate::cost::CostError;
+use crate::fill::{FillError, ScaleError};
+use crate::ledger::Trouble;
+use crate::measure::{Volume, show_volume};
+use crate::price::PriceError;
+use crate::yields::YieldError;
+
+/// Why an offer cannot be computed, and what would mend it.
+pub fn trouble(trouble: &Trouble, book: &Book) -> String {
+    match trouble {
+        Trouble::Missing(key) => format!("Something of this size is gone ({key}). Remove the size and add it anew."),
+        Trouble::Fill(error) => fill_error(error, book),
+        Trouble::Scale(error) => scale_error(error, book),
+        Trouble::Cost(error) => cost_error(error, book),
+        Trouble::Arithmetic(error) => overflow(*error),
+    }
+}
+
+/// Why no price reaches the target.
+pub fn price_error(error: &PriceError) -> String {
+    match error {
+        PriceError::NoPriceReaches { target, highest } => format!(
+            "No price reaches a margin of {}: fees and commission alone leave less than {} of any price. Lower the target or the fees.",
+            percent(*target),
+            percent(*highest)
+        ),
+        PriceError::Arithmetic(error) => overflow(*error),
+    }
+}
+
+fn fill_error(error: &FillError, book: &Book) -> String {
+    match error {
+        FillError::NotAVolume(id) => {
+            format!("A size of {} is not a volume. Enter it in fl oz or mL.", book.name(Key::Container(*id)))
+        }
+        FillError::NothingFits(id) => {
+            format!("The headspace of {} leaves no room for a drink. Make it smaller.", book.name(Key::Container(*id)))
+        }
+        FillError::Arithmetic(error) => overflow(*error),
+    }
+}
+
+/// Why a recipe does not make a size, and by how much it misses.
+pub fn scale_error(error: &ScaleError, book: &Book) -> String {
+    match error {
+        ScaleError::NoLines(_) => "The recipe is empty. Add what goes in.".to_string(),
+        ScaleError::FixedLinesOverflow { over, .. } => format!(
+            "What stays the same in every size is {} more than fits here. Make it less, or let it grow with the size.",
+            volume(*over, book)
+        ),
+        ScaleError::NothingScales { short, .. } => format!(
+            "Nothing in the recipe grows with the size, and {} of this size stay empty. Let one line grow with the size.",
+            volume(*short, book)
+        ),
+        ScaleError::Missing(key) => format!("The recipe needs something that is gone ({key}). Take its line out."),
+        ScaleError::Yield(error) => yield_error(error, book),
+        ScaleError::Arithmetic(error) => overflow(*error),
+    }
+}
+
+fn cost_error(error: &CostError, book: &Book) -> String {
+    match error {
+        CostError::NoPack(goods) => {
+            let key = match goods {
+                Goods::Ingredient(id) => Key::Ingredient(*id),
+                Goods::Packaging(id) => Key::Packaging(*id),
+            };
+            format!("{} has no pack yet, so no cost. Enter in Buying what a pack holds and costs.", book.name(key))
+        }
+        CostError::Missing(key) => format!("Something that costs money is gone ({key}). Take it out of the recipe."),
+        CostError::Yield(error) => yield_error(error, book),
+        CostError::Arithmetic(error) => overflow(*error),
+    }
+}
+
+fn yield_error(error: &YieldError, book: &Book) -> String {
+    let name = |id| book.name(Key::Ingredient(id));
+    match error {
+        YieldError::NoPressYield(id) => format!(
+            "{} is used as juice but has no press yield. Weigh what goes in and the juice that comes out, and enter the share.",
+            name(*id)
+        ),
+        YieldError::NoSoakYield(id) => {
+            format!(
+                "{} is used soaked or brewed but has no yield for that. Enter weight after over weight before.",
+                name(*id)
+            )
+        }
+        YieldError::NoDensity(id) => format!(
+            "{} meets both weight and volume but has no density. Enter grams per mL as it is in the drink.",
+            name(*id)
+        ),
+        YieldError::NoJuiceDensity(id) => format!(
+            "The juice of {} meets both weight and volume but has no density. Enter its grams per mL.",
+            name(*id)
+        ),
+        YieldError::NoPieceWeight(id) => {
+            format!("{} is counted in pieces but no piece has a weight. Enter the weight of one as bought.", name(*id))
+        }
+        YieldError::Arithmetic(error) => overflow(*error),
+    }
+}
+
+fn volume(volume: Volume, book: &Book) -> String {
+    show_volume(volume, book.settings().units, &plain()).unwrap_or_else(overflow)
+}
