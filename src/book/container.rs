@@ -20,6 +20,13 @@ pub struct Packaging {
     pub packs: Vec<Pack>,
 }
 
+impl Packaging {
+    /// A vessel of which only the name is known.
+    pub fn named(id: PackagingId, name: &str) -> Packaging {
+        Packaging { id, name: name.to_string(), part: PackagingPart::Vessel, packs: Vec::new() }
+    }
+}
+
 /// A part of a container set.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]

@@ -36,6 +36,23 @@ pub struct Ingredient {
     pub packs: Vec<Pack>,
 }
 
+impl Ingredient {
+    /// An ingredient of which only the name is known: nothing is cut away, nothing pressed.
+    pub fn named(id: IngredientId, name: &str) -> Ingredient {
+        Ingredient {
+            id,
+            name: name.to_string(),
+            trim_yield: Share::WHOLE,
+            press_yield: None,
+            soak_yield: None,
+            density: None,
+            juice_density: None,
+            piece_weight: None,
+            packs: Vec::new(),
+        }
+    }
+}
+
 /// What an amount in a recipe means.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]

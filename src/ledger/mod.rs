@@ -46,8 +46,7 @@ impl Ledger {
                 moves.push(Move::new(id, before.as_ref(), after.as_ref()));
             }
         }
-        moves::worst_first(&mut moves);
-        moves
+        Move::worst_first(moves)
     }
 }
 

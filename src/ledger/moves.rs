@@ -57,15 +57,16 @@ impl Move {
         let under = |side: &Option<Side>| side.is_some_and(|side| side.standing == Standing::UnderTarget);
         under(&self.after) && !under(&self.before)
     }
-}
 
-/// Those that fell under target first, then those under target before and after, then the rest;
-/// within each the lowest margin first.
-pub(super) fn worst_first(moves: &mut [Move]) {
-    moves.sort_by_key(|moved| {
-        let after = moved.after;
-        let under = after.is_some_and(|side| side.standing == Standing::UnderTarget);
-        let margin = after.and_then(|side| side.margin).map_or(Exact::ONE, Share::fraction);
-        (!moved.fell(), !under, margin, moved.offer)
-    });
+    /// Those that fell under target first, then those under target before and after, then the
+    /// rest; within each the lowest margin first.
+    pub fn worst_first(mut moves: Vec<Move>) -> Vec<Move> {
+        moves.sort_by_key(|moved| {
+            let after = moved.after;
+            let under = after.is_some_and(|side| side.standing == Standing::UnderTarget);
+            let margin = after.and_then(|side| side.margin).map_or(Exact::ONE, Share::fraction);
+            (!moved.fell(), !under, margin, moved.offer)
+        });
+        moves
+    }
 }

@@ -1,0 +1,106 @@
+//! One text field with its label, unit, note and error.
+
+use leptos::ev;
+use leptos::prelude::*;
+
+use super::Commit;
+use crate::ui::state::AppState;
+
+/// A field. Each text that can be read is in force at once, all of one visit to the field being
+/// one step to undo; a text that cannot is kept and explained, and the value from before the
+/// visit is in force again.
+#[component]
+pub fn Entry(
+    /// What is asked for.
+    #[prop(into)]
+    label: String,
+    /// The value in force, as text.
+    #[prop(into)]
+    value: Signal<String>,
+    /// Reads a text and puts it in force.
+    commit: Commit,
+    /// Letters rather than a number.
+    #[prop(optional)]
+    letters: bool,
+    /// Large figures, for what matters most on a screen.
+    #[prop(optional)]
+    large: bool,
+    /// Only for those who cannot see that the place says it.
+    #[prop(optional)]
+    label_hidden: bool,
+    /// Stands behind the text: a unit or currency.
+    #[prop(optional, into)]
+    unit: MaybeProp<String>,
+    /// A quiet line under the field.
+    #[prop(optional, into)]
+    note: MaybeProp<String>,
+    /// An example in the empty field.
+    #[prop(optional, into)]
+    example: String,
+) -> impl IntoView {
+    let state = AppState::here();
+    let id = format!("field-{}", state.new_session());
+    let (error_id, note_id) = (format!("{id}-error"), format!("{id}-note"));
+    let draft = RwSignal::new(None::<String>);
+    let error = RwSignal::new(None::<String>);
+    let session = StoredValue::new(0);
+
+    let typed = move |event: ev::Event| {
+        let text = event_target_value(&event);
+        let outcome = commit(&text, session.get_value());
+        if outcome.is_err() {
+            state.take_back(session.get_value());
+        }
+        error.set(outcome.err());
+        draft.set(Some(text));
+    };
+    let leave = move || {
+        if error.with_untracked(Option::is_none) {
+            draft.set(None);
+        }
+    };
+    let key = move |event: ev::KeyboardEvent| match event.key().as_str() {
+        "Enter" => {
+            leave();
+            session.set_value(state.new_session());
+        }
+        "Escape" => {
+            error.set(None);
+            draft.set(None);
+        }
+        _ => {}
+    };
+    let described = {
+        let (error_id, note_id) = (error_id.clone(), note_id.clone());
+        move || if error.with(Option::is_some) { error_id.clone() } else { note_id.clone() }
+    };
+    let visible_note = move || note.get().filter(|_| error.with(Option::is_none));
+    view! {
+        <div class="entry" class:entry-large=large class:entry-wrong=move || error.with(Option::is_some)>
+            <label for=id.clone() class:unseen=label_hidden>{label}</label>
+            <div class="entry-box">
+                <input
+                    id=id
+                    type="text"
+                    inputmode=if letters { "text" } else { "decimal" }
+                    autocomplete="off"
+                    spellcheck="false"
+                    enterkeyhint="next"
+                    placeholder=example
+                    prop:value=move || draft.get().unwrap_or_else(|| value.get())
+                    aria-invalid=move || error.with(Option::is_some).to_string()
+                    aria-describedby=described
+                    on:focus=move |_| session.set_value(state.new_session())
+                    on:input=typed
+                    on:blur=move |_| leave()
+                    on:keydown=key
+                />
+                {move || unit.get().map(|unit| view! { <span class="entry-unit">{unit}</span> })}
+            </div>
+            <p class="entry-error" id=error_id role="status">
+                {move || error.get()}
+            </p>
+            <p class="entry-note" id=note_id>{visible_note}</p>
+        </div>
+    }
+}

@@ -1,0 +1,13 @@
+//! Fields: where people type. Typing is never blocked; an error stands beside the field in
+//! words, and the last good value stays in force.
+
+mod choice;
+mod commit;
+mod entry;
+
+pub use choice::Choice;
+pub use commit::{
+    Commit, amount, count, money, optional_amount, optional_money, optional_number, optional_percent, percent, seconds,
+    text,
+};
+pub use entry::Entry;

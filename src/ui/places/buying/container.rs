@@ -1,0 +1,250 @@
+//! One container: how much it holds, how full it is poured, what belongs to it.
+
+use std::sync::Arc;
+
+use leptos::prelude::*;
+
+use crate::book::{
+    Book, Container, ContainerId, Edit, Headspace, Key, Packaging, PackagingId, PackagingPart, PackagingUse, Record,
+};
+use crate::cost::piece_cost;
+use crate::fill::fill;
+use crate::measure::{Amount, Dimension, Exact, Share, Wanted};
+use crate::ui::fields::{self, Choice, Entry};
+use crate::ui::parts::{Back, Figure, Gone, Section};
+use crate::ui::places::users::Users;
+use crate::ui::random::random;
+use crate::ui::route::{Route, go};
+use crate::ui::state::AppState;
+
+fn changed(book: &Book, id: ContainerId, change: impl FnOnce(&mut Container)) -> Option<Edit> {
+    let mut container = book.container(id)?.clone();
+    change(&mut container);
+    Some(Edit::Put(Record::Container(container)))
+}
+
+/// One container.
+#[component]
+pub fn ContainerPage(
+    /// The container.
+    id: ContainerId,
+) -> impl IntoView {
+    let state = AppState::here();
+    let there = Memo::new(move |_| state.book.with(|book| book.container(id).is_some()));
+    move || match there.get() {
+        true => view! { <Page id /> }.into_any(),
+        false => view! { <Gone to=Route::Containers name="Containers" /> }.into_any(),
+    }
+}
+
+#[component]
+fn Page(id: ContainerId) -> impl IntoView {
+    let state = AppState::here();
+    let container = Memo::new(move |_| state.book.with(|book| book.container(id).cloned()));
+    let of = move |show: fn(&Container, AppState) -> String| {
+        Signal::derive(move || container.with(|it| it.as_ref().map(|it| show(it, state)).unwrap_or_default()))
+    };
+    let size = |book: &Book| Wanted { dimensions: &[Dimension::Volume], unit: book.settings().units.drink_unit() };
+    let by_share = move || container.with(|it| matches!(it.as_ref().map(|it| it.headspace), Some(Headspace::Share(_))));
+    let ways: Vec<(String, String)> = [("volume", "as a volume"), ("share", "as a share of the brim")]
+        .map(|(key, words)| (key.to_string(), words.to_string()))
+        .to_vec();
+    let way = Signal::derive(move || if by_share() { "share".to_string() } else { "volume".to_string() });
+    let choose_way = Arc::new(move |chosen: &str| {
+        let edit = state.book.with_untracked(|book| {
+            let unit = book.settings().units.drink_unit();
+            let headspace = match chosen {
+                "share" => Headspace::Share(Share::from_fraction(Exact::new(5, 2))),
+                _ => Headspace::Volume(Amount::new(Exact::ONE, unit)),
+            };
+            changed(book, id, |it| it.headspace = headspace)
+        });
+        edit.map_or(Ok(()), |edit| state.apply("How headspace is given", edit))
+    });
+    let poured = Signal::derive(move || {
+        let fill = container.with(|it| it.as_ref().and_then(|it| fill(it).ok()));
+        fill.map_or("none".into(), |fill| state.volume(fill.volume))
+    });
+    let short = move || {
+        let fill = container.with(|it| it.as_ref().and_then(|it| fill(it).ok()))?;
+        fill.short_of_declared.map(|short| {
+            format!(
+                "It is poured {} less than its declared size. Local rules say what a declared size must hold.",
+                state.volume(short)
+            )
+        })
+    };
+    view! {
+        <Back to=Route::Containers name="Containers" />
+        <h1>{of(|it, _| it.name.clone())}</h1>
+        <Entry
+            label="Name on the menu"
+            letters=true
+            value=of(|it, _| it.name.clone())
+            commit=fields::text("Name of a container", move |book, name| changed(book, id, |it| it.name = name))
+        />
+        <Section
+            heading="How full it is poured"
+            about="Fill it with water to the rim and weigh it: a gram is a millilitre, and that is its brimful volume."
+        >
+            <div class="fields">
+                <Entry
+                    label="Volume to the rim"
+                    value=of(|it, state| state.amount(it.brimful))
+                    commit=fields::amount("Brimful volume", size, move |book, amount| {
+                        changed(book, id, |it| it.brimful = amount)
+                    })
+                />
+                <Choice label="Left empty" options=ways value=way choose=choose_way />
+                {move || match by_share() {
+                    true => {
+                        view! {
+                            <Entry
+                                label="Share left empty"
+                                unit="%"
+                                value=of(|it, state| match it.headspace {
+                                    Headspace::Share(share) => state.plain_percent(share),
+                                    Headspace::Volume(_) => String::new(),
+                                })
+                                commit=fields::percent("Headspace", move |book, share| {
+                                    changed(book, id, |it| it.headspace = Headspace::Share(share))
+                                })
+                            />
+                        }
+                            .into_any()
+                    }
+                    false => {
+                        view! {
+                            <Entry
+                                label="Volume left empty"
+                                value=of(|it, state| match it.headspace {
+                                    Headspace::Volume(amount) => state.amount(amount),
+                                    Headspace::Share(_) => String::new(),
+                                })
+                                commit=fields::amount("Headspace", size, move |book, amount| {
+                                    changed(book, id, |it| it.headspace = Headspace::Volume(amount))
+                                })
+                            />
+                        }
+                            .into_any()
+                    }
+                }}
+                <Entry
+                    label="Size it is declared as"
+                    example="none"
+                    note="What the menu or label says, if it says one."
+                    value=of(|it, state| it.declared.map(|amount| state.amount(amount)).unwrap_or_default())
+                    commit=fields::optional_amount("Declared size", size, move |book, amount| {
+                        changed(book, id, |it| it.declared = amount)
+                    })
+                />
+            </div>
+            <dl class="figures">
+                <Figure name="Poured" large=true value=poured />
+            </dl>
+            {move || short().map(|sentence| view! { <p class="trouble">{sentence}</p> })}
+        </Section>
+        <Set id container />
+        <Users of=Key::Container(id) back=Route::Containers what="Remove this container" />
+    }
+}
+
+#[component]
+fn Set(id: ContainerId, container: Memo<Option<Container>>) -> impl IntoView {
+    let state = AppState::here();
+    let used = Memo::new(move |_| {
+        let ids = |it: &Container| it.set.iter().map(|used| used.packaging).collect::<Vec<PackagingId>>();
+        container.with(|it| it.as_ref().map(ids).unwrap_or_default())
+    });
+    let options = Memo::new(move |_| {
+        let taken = used.get();
+        let mut options: Vec<(String, String)> = state.book.with(|book| {
+            let free = book.packagings().filter(|it| !taken.contains(&it.id));
+            free.map(|it| (it.id.to_string(), it.name.clone())).collect()
+        });
+        options.sort_by_key(|(_, name)| name.to_lowercase());
+        options.insert(0, (String::new(), "Choose packaging".to_string()));
+        options.push(("new".to_string(), "Something new".to_string()));
+        options
+    });
+    let add = Arc::new(move |chosen: &str| match chosen {
+        "" => Ok(()),
+        "new" => add_new(state, id),
+        chosen => PackagingId::from_text(chosen).map_or(Ok(()), |packaging| {
+            let use_one = PackagingUse { packaging, count: Exact::ONE };
+            let edit = state.book.with_untracked(|book| changed(book, id, |it| it.set.push(use_one)));
+            edit.map_or(Ok(()), |edit| state.apply("Add to a container set", edit))
+        }),
+    });
+    view! {
+        <Section heading="What belongs to it" about="For one drink: the vessel, what closes it, label, straw.">
+            <ul class="set">
+                <For each=move || used.get() key=|packaging| *packaging let(packaging)>
+                    <SetRow container=id packaging />
+                </For>
+            </ul>
+            <Choice label="Add to it" options=options value=Signal::stored(String::new()) choose=add />
+        </Section>
+    }
+}
+
+fn add_new(state: AppState, container: ContainerId) -> Result<(), String> {
+    let id = PackagingId::from_random(random());
+    let packaging = Packaging::named(id, "New packaging");
+    let use_one = PackagingUse { packaging: id, count: Exact::ONE };
+    let edit = state.book.with_untracked(|book| {
+        let set = changed(book, container, |it| it.set.push(use_one))?;
+        Some(Edit::Together(vec![Edit::Put(Record::Packaging(packaging)), set]))
+    });
+    if let Some(edit) = edit {
+        state.apply("Add something new to a container set", edit)?;
+        go(Route::Packaging(id));
+    }
+    Ok(())
+}
+
+#[component]
+fn SetRow(container: ContainerId, packaging: PackagingId) -> impl IntoView {
+    let state = AppState::here();
+    let name = move || state.book.with(|book| book.name(Key::Packaging(packaging)));
+    let count = Memo::new(move |_| {
+        state.book.with(|book| {
+            let used = book.container(container)?.set.iter().find(|used| used.packaging == packaging)?;
+            Some(used.count)
+        })
+    });
+    let cost = move || {
+        let cost = state.book.with(|book| piece_cost(book.packaging(packaging)?, count.get()?).ok());
+        cost.map_or("no pack yet".into(), |cost| state.fine_money(cost))
+    };
+    let shown = Signal::derive(move || count.get().map(|count| state.number(count)).unwrap_or_default());
+    let remove = move |_| {
+        let edit = state
+            .book
+            .with_untracked(|book| changed(book, container, |it| it.set.retain(|used| used.packaging != packaging)));
+        // Taking packaging out of a set is never refused.
+        let _ = edit.map(|edit| state.apply("Take out of a container set", edit));
+    };
+    view! {
+        <li class="set-row">
+            <a class="line-name" href=Route::Packaging(packaging).address()>{name}</a>
+            <Entry
+                label="How many"
+                label_hidden=true
+                value=shown
+                commit=fields::count("Number in a container set", move |book, number| {
+                    changed(book, container, |it| {
+                        if let Some(used) = it.set.iter_mut().find(|used| used.packaging == packaging) {
+                            used.count = number;
+                        }
+                    })
+                })
+            />
+            <span class="set-cost">{cost}</span>
+            <button class="quiet line-remove" on:click=remove>
+                "Take out"
+                <span class="unseen">" " {name}</span>
+            </button>
+        </li>
+    }
+}

@@ -1,0 +1,88 @@
+//! The containers: the sizes that drinks can be sold in.
+
+use leptos::prelude::*;
+
+use super::tabs::Tabs;
+use crate::book::{Container, ContainerId, Edit, Headspace, Key, Record};
+use crate::fill::fill;
+use crate::measure::{Amount, Exact, Unit};
+use crate::ui::random::random;
+use crate::ui::route::{Route, go};
+use crate::ui::state::AppState;
+
+/// Every container, smallest fill first.
+#[component]
+pub fn Containers() -> impl IntoView {
+    let state = AppState::here();
+    let listed = Memo::new(move |_| {
+        state.book.with(|book| {
+            let mut containers: Vec<&Container> = book.containers().collect();
+            containers.sort_by_key(|container| (fill(container).map(|fill| fill.volume).ok(), container.id));
+            containers.into_iter().map(|container| container.id).collect::<Vec<ContainerId>>()
+        })
+    });
+    let add = move |_| add_container(state);
+    view! {
+        <h1>"Buying"</h1>
+        <Tabs here=Route::Containers />
+        <Show when=move || listed.with(Vec::is_empty)>
+            <div class="teach">
+                <h2>"What do you pour into?"</h2>
+                <p>
+                    "A container has a volume to the rim, some of it left empty, and a set of packaging: the bottle or cup, its cap or lid, a label, a straw."
+                </p>
+            </div>
+        </Show>
+        <ul class="cards">
+            <For each=move || listed.get() key=|container| *container let(id)>
+                <ContainerCard id />
+            </For>
+        </ul>
+        <p class="actions">
+            <button class="main" on:click=add>
+                "Add a container"
+            </button>
+        </p>
+    }
+}
+
+#[component]
+fn ContainerCard(id: ContainerId) -> impl IntoView {
+    let state = AppState::here();
+    let name = move || state.book.with(|book| book.name(Key::Container(id)));
+    let poured = move || {
+        let fill = state.book.with(|book| book.container(id).and_then(|container| fill(container).ok()));
+        fill.map(|fill| format!("poured {}, {} to the rim", state.volume(fill.volume), state.volume(fill.brimful)))
+    };
+    let uses = move || match state.book.with(|book| book.users(Key::Container(id)).len()) {
+        0 => "not used yet".to_string(),
+        1 => "used for 1 drink".to_string(),
+        count => format!("used for {count} drinks"),
+    };
+    view! {
+        <li class="card">
+            <a class="card-head" href=Route::Container(id).address()>
+                <h2>{name}</h2>
+                <span class="card-kind">{poured}</span>
+                <span class="card-kind">{uses}</span>
+            </a>
+        </li>
+    }
+}
+
+fn add_container(state: AppState) {
+    let id = ContainerId::from_random(random());
+    let unit = state.book.with_untracked(|book| book.settings().units.drink_unit());
+    let (brimful, empty) = if unit == Unit::Millilitre { (500, 20) } else { (16, 1) };
+    let container = Container {
+        id,
+        name: "New container".into(),
+        brimful: Amount::new(Exact::from(brimful), unit),
+        declared: None,
+        headspace: Headspace::Volume(Amount::new(Exact::from(empty), unit)),
+        set: Vec::new(),
+    };
+    if state.apply("Add a container", Edit::Put(Record::Container(container))).is_ok() {
+        go(Route::Container(id));
+    }
+}

@@ -1,0 +1,151 @@
+//! One ingredient: its packs, its yields, its densities, where it is used.
+
+use std::sync::Arc;
+
+use leptos::prelude::*;
+
+use super::packs::Packs;
+use crate::book::{Book, Edit, Goods, Ingredient, IngredientId, Key, Record};
+use crate::measure::{Amount, Density, Dimension, Exact, Mass, Measure, Share, Unit, Wanted};
+use crate::ui::fields::{self, Entry};
+use crate::ui::moved::Moved;
+use crate::ui::parts::{Back, Gone, Section};
+use crate::ui::places::users::Users;
+use crate::ui::route::Route;
+use crate::ui::state::AppState;
+
+fn changed(book: &Book, id: IngredientId, change: impl FnOnce(&mut Ingredient)) -> Option<Edit> {
+    let mut ingredient = book.ingredient(id)?.clone();
+    change(&mut ingredient);
+    Some(Edit::Put(Record::Ingredient(ingredient)))
+}
+
+/// One ingredient.
+#[component]
+pub fn IngredientPage(
+    /// The ingredient.
+    id: IngredientId,
+) -> impl IntoView {
+    let state = AppState::here();
+    let there = Memo::new(move |_| state.book.with(|book| book.ingredient(id).is_some()));
+    move || match there.get() {
+        true => view! { <Page id /> }.into_any(),
+        false => view! { <Gone to=Route::Buying name="Buying" /> }.into_any(),
+    }
+}
+
+#[component]
+fn Page(id: IngredientId) -> impl IntoView {
+    let state = AppState::here();
+    let ingredient = Memo::new(move |_| state.book.with(|book| book.ingredient(id).cloned()));
+    let of = move |show: fn(&Ingredient, AppState) -> String| {
+        Signal::derive(move || ingredient.with(|it| it.as_ref().map(|it| show(it, state)).unwrap_or_default()))
+    };
+    view! {
+        <Back to=Route::Buying name="Buying" />
+        <h1>{of(|it, _| it.name.clone())}</h1>
+        <Entry
+            label="Name"
+            letters=true
+            value=of(|it, _| it.name.clone())
+            commit=fields::text("Name of an ingredient", move |book, name| changed(book, id, |it| it.name = name))
+        />
+        <Packs goods=Goods::Ingredient(id) />
+        <Moved />
+        <Yields id ingredient />
+        <Users of=Key::Ingredient(id) back=Route::Buying what="Remove this ingredient" />
+    }
+}
+
+#[component]
+fn Yields(id: IngredientId, ingredient: Memo<Option<Ingredient>>) -> impl IntoView {
+    let state = AppState::here();
+    let of = move |show: Arc<dyn Fn(&Ingredient) -> String>| {
+        let show = StoredValue::new_local(show);
+        Signal::derive(move || {
+            ingredient.with(|it| it.as_ref().map(|it| show.with_value(|show| show(it))).unwrap_or_default())
+        })
+    };
+    let percent = move |share: Share| state.plain_percent(share);
+    let density = move |density: Density| state.number(density.grams_per_millilitre());
+    let density_of = |number: Option<Exact>| number.map(Density::from_grams_per_millilitre);
+    let weight = |_: &Book| Wanted { dimensions: &[Dimension::Mass], unit: Unit::Gram };
+    let grams = |amount: Amount| match amount.measure() {
+        Ok(Measure::Mass(mass)) => Some(Mass::from_grams(mass.grams().rounded(6))),
+        _ => None,
+    };
+    view! {
+        <Section
+            heading="What is left of it"
+            about="Weigh what you buy, what is left after trimming, and the juice that comes out. Your own press decides; published yields are only a start."
+        >
+            <div class="fields">
+                <Entry
+                    label="Left after trimming"
+                    unit="%"
+                    value=of(Arc::new(move |it| percent(it.trim_yield)))
+                    commit=fields::percent("Trim yield", move |book, share| {
+                        changed(book, id, |it| it.trim_yield = share)
+                    })
+                />
+                <Entry
+                    label="Juice from what is trimmed"
+                    unit="%"
+                    example="not pressed"
+                    value=of(Arc::new(move |it| it.press_yield.map(percent).unwrap_or_default()))
+                    commit=fields::optional_percent("Press yield", move |book, share| {
+                        changed(book, id, |it| it.press_yield = share)
+                    })
+                />
+                <Entry
+                    label="Weight after soaking or brewing"
+                    unit="%"
+                    example="neither"
+                    note="Often above 100 %."
+                    value=of(Arc::new(move |it| it.soak_yield.map(percent).unwrap_or_default()))
+                    commit=fields::optional_percent("Soaking or brewing yield", move |book, share| {
+                        changed(book, id, |it| it.soak_yield = share)
+                    })
+                />
+            </div>
+        </Section>
+        <Section
+            heading="Weight and volume"
+            about="Needed only where a recipe says one and a pack says the other."
+        >
+            <div class="fields">
+                <Entry
+                    label="Density of the juice"
+                    unit="g/mL"
+                    example="none"
+                    note="Most juices: 1.03 to 1.07."
+                    value=of(Arc::new(move |it| it.juice_density.map(density).unwrap_or_default()))
+                    commit=fields::optional_number("Juice density", move |book, number| {
+                        changed(book, id, |it| it.juice_density = density_of(number))
+                    })
+                />
+                <Entry
+                    label="Density in the drink"
+                    unit="g/mL"
+                    example="none"
+                    note="Poured or puréed, not as a heap of pieces: most fruit 0.95 to 1.05."
+                    value=of(Arc::new(move |it| it.density.map(density).unwrap_or_default()))
+                    commit=fields::optional_number("Density", move |book, number| {
+                        changed(book, id, |it| it.density = density_of(number))
+                    })
+                />
+                <Entry
+                    label="Weight of one piece as bought"
+                    example="not counted"
+                    value=of(Arc::new(move |it| {
+                        let piece = it.piece_weight.map(|mass| Amount::new(mass.grams(), Unit::Gram));
+                        piece.map(|amount| state.amount(amount)).unwrap_or_default()
+                    }))
+                    commit=fields::optional_amount("Weight of a piece", weight, move |book, amount| {
+                        changed(book, id, |it| it.piece_weight = amount.and_then(grams))
+                    })
+                />
+            </div>
+        </Section>
+    }
+}

@@ -1,0 +1,16 @@
+//! Buying: ingredients, packaging and containers, with packs and prices.
+
+mod container;
+mod containers;
+mod ingredient;
+mod packaging;
+mod packs;
+mod quick;
+mod tabs;
+mod usable;
+
+pub use container::ContainerPage;
+pub use containers::Containers;
+pub use ingredient::IngredientPage;
+pub use packaging::PackagingPage;
+pub use quick::QuickPrice;

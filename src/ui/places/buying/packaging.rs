@@ -1,0 +1,67 @@
+//! One kind of packaging: a bottle, a cap, a straw, bought by the case.
+
+use std::sync::Arc;
+
+use leptos::prelude::*;
+
+use super::packs::Packs;
+use crate::book::{Book, Edit, Goods, Key, Packaging, PackagingId, PackagingPart, Record};
+use crate::ui::fields::{self, Choice, Entry};
+use crate::ui::moved::Moved;
+use crate::ui::parts::{Back, Gone};
+use crate::ui::places::users::Users;
+use crate::ui::route::Route;
+use crate::ui::state::AppState;
+use crate::words;
+
+fn changed(book: &Book, id: PackagingId, change: impl FnOnce(&mut Packaging)) -> Option<Edit> {
+    let mut packaging = book.packaging(id)?.clone();
+    change(&mut packaging);
+    Some(Edit::Put(Record::Packaging(packaging)))
+}
+
+/// One kind of packaging.
+#[component]
+pub fn PackagingPage(
+    /// The packaging.
+    id: PackagingId,
+) -> impl IntoView {
+    let state = AppState::here();
+    let there = Memo::new(move |_| state.book.with(|book| book.packaging(id).is_some()));
+    move || match there.get() {
+        true => view! { <Page id /> }.into_any(),
+        false => view! { <Gone to=Route::Buying name="Buying" /> }.into_any(),
+    }
+}
+
+#[component]
+fn Page(id: PackagingId) -> impl IntoView {
+    let state = AppState::here();
+    let packaging = Memo::new(move |_| state.book.with(|book| book.packaging(id).cloned()));
+    let name = Signal::derive(move || packaging.with(|it| it.as_ref().map(|it| it.name.clone()).unwrap_or_default()));
+    let part =
+        Signal::derive(move || packaging.with(|it| it.as_ref().map(|it| format!("{:?}", it.part)).unwrap_or_default()));
+    let parts: Vec<(String, String)> =
+        PackagingPart::ALL.iter().map(|part| (format!("{part:?}"), words::packaging_part(*part).to_string())).collect();
+    let choose_part = Arc::new(move |chosen: &str| {
+        let part = PackagingPart::ALL.iter().copied().find(|part| format!("{part:?}") == chosen);
+        let edit = part.and_then(|part| state.book.with_untracked(|book| changed(book, id, |it| it.part = part)));
+        edit.map_or(Ok(()), |edit| state.apply("Part of a container", edit))
+    });
+    view! {
+        <Back to=Route::Buying name="Buying" />
+        <h1>{name}</h1>
+        <div class="pair">
+            <Entry
+                label="Name"
+                letters=true
+                value=name
+                commit=fields::text("Name of packaging", move |book, name| changed(book, id, |it| it.name = name))
+            />
+            <Choice label="What it is" options=parts value=part choose=choose_part />
+        </div>
+        <Packs goods=Goods::Packaging(id) />
+        <Moved />
+        <Users of=Key::Packaging(id) back=Route::Buying what="Remove this packaging" />
+    }
+}

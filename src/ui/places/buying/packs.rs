@@ -1,0 +1,163 @@
+//! The packs that goods are quoted in. The first is the one bought now.
+
+use leptos::prelude::*;
+
+use super::usable;
+use crate::book::{Book, Edit, Goods, Key, Pack, PackId, Record};
+use crate::measure::{Amount, Dimension, Exact, Money, Unit, Wanted};
+use crate::ui::fields::{self, Entry};
+use crate::ui::parts::{Figure, Section};
+use crate::ui::random::random;
+use crate::ui::state::AppState;
+
+/// The edit that changes the packs of goods; none where they are gone.
+fn changed(book: &Book, goods: Goods, change: impl FnOnce(&mut Vec<Pack>)) -> Option<Edit> {
+    let mut record = book.record(Key::from(goods))?;
+    match &mut record {
+        Record::Ingredient(ingredient) => change(&mut ingredient.packs),
+        Record::Packaging(packaging) => change(&mut packaging.packs),
+        Record::Settings(_) | Record::Container(_) | Record::Drink(_) | Record::Offer(_) => return None,
+    }
+    Some(Edit::Put(record))
+}
+
+fn pack_changed(book: &Book, goods: Goods, id: PackId, change: impl FnOnce(&mut Pack)) -> Option<Edit> {
+    changed(book, goods, |packs| {
+        if let Some(pack) = packs.iter_mut().find(|pack| pack.id == id) {
+            change(pack);
+        }
+    })
+}
+
+/// The packs that goods are quoted in.
+#[component]
+pub fn Packs(
+    /// What is bought.
+    goods: Goods,
+) -> impl IntoView {
+    let state = AppState::here();
+    let packs = Memo::new(move |_| {
+        state.book.with(|book| book.packs(goods).iter().map(|pack| pack.id).collect::<Vec<PackId>>())
+    });
+    let add = move |_| {
+        let edit = state.book.with_untracked(|book| {
+            let unit = match goods {
+                Goods::Ingredient(_) => book.settings().units.buying_weight_unit(),
+                Goods::Packaging(_) => Unit::Piece,
+            };
+            let number = Exact::from(if unit == Unit::Piece { 100 } else { 10 });
+            changed(book, goods, |packs| {
+                packs.push(Pack {
+                    id: PackId::from_random(random()),
+                    supplier: String::new(),
+                    contents: Amount::new(number, unit),
+                    price: Money::ZERO,
+                    surcharge: Money::ZERO,
+                });
+            })
+        });
+        // A new pack of ten holds, so it is not refused.
+        let _ = edit.map(|edit| state.apply("Add a pack", edit));
+    };
+    view! {
+        <Section heading="Packs" about="What one pack holds and costs. The first is the one you buy now.">
+            <ol class="packs">
+                <For each=move || packs.get() key=|pack| *pack let(pack)>
+                    <PackRow goods id=pack packs />
+                </For>
+            </ol>
+            <button class="button" on:click=add>
+                "Add a pack"
+            </button>
+        </Section>
+    }
+}
+
+#[component]
+fn PackRow(goods: Goods, id: PackId, packs: Memo<Vec<PackId>>) -> impl IntoView {
+    let state = AppState::here();
+    let pack = Memo::new(move |_| state.book.with(|book| book.packs(goods).iter().find(|pack| pack.id == id).cloned()));
+    let first = move || packs.with(|packs| packs.first() == Some(&id));
+    let of = move |show: fn(&Pack, AppState) -> String| {
+        Signal::derive(move || pack.with(|pack| pack.as_ref().map(|pack| show(pack, state)).unwrap_or_default()))
+    };
+    let wanted = move |book: &Book| match goods {
+        Goods::Ingredient(_) => {
+            let current = book.packs(goods).iter().find(|pack| pack.id == id).map(|pack| pack.contents.unit);
+            let unit = current.unwrap_or(book.settings().units.buying_weight_unit());
+            Wanted { dimensions: &[Dimension::Mass, Dimension::Volume, Dimension::Count], unit }
+        }
+        Goods::Packaging(_) => Wanted { dimensions: &[Dimension::Count], unit: Unit::Piece },
+    };
+    let costs = move || {
+        let Some(pack) = pack.get() else { return Vec::new() };
+        match goods {
+            Goods::Ingredient(id) => state.book.with(|book| {
+                book.ingredient(id).map(|ingredient| usable::costs(state, ingredient, &pack)).unwrap_or_default()
+            }),
+            Goods::Packaging(_) => usable::piece(state, &pack).into_iter().collect(),
+        }
+    };
+    let buy_this = move |_| {
+        let edit =
+            state.book.with_untracked(|book| changed(book, goods, |packs| packs.sort_by_key(|pack| pack.id != id)));
+        // The order of packs is never refused.
+        let _ = edit.map(|edit| state.apply("Buy another pack", edit));
+    };
+    let remove = move |_| {
+        let edit = state.book.with_untracked(|book| changed(book, goods, |packs| packs.retain(|it| it.id != id)));
+        // Taking a pack out is never refused.
+        let _ = edit.map(|edit| state.apply("Remove a pack", edit));
+    };
+    view! {
+        <li class="pack" class:pack-now=first>
+            <div class="fields">
+                <Entry
+                    label="Holds"
+                    value=of(|pack, state| state.amount(pack.contents))
+                    commit=fields::amount("What a pack holds", wanted, move |book, amount| {
+                        pack_changed(book, goods, id, |pack| pack.contents = amount)
+                    })
+                />
+                <Entry
+                    label="Price of the pack"
+                    value=of(|pack, state| state.plain_money(pack.price))
+                    commit=fields::money("Price of a pack", move |_, price| {
+                        Some(Edit::SetPackPrice { goods, pack: id, price })
+                    })
+                />
+                <Entry
+                    label="Delivery or deposit"
+                    value=of(|pack, state| state.plain_money(pack.surcharge))
+                    commit=fields::money("Surcharge of a pack", move |book, money| {
+                        pack_changed(book, goods, id, |pack| pack.surcharge = money)
+                    })
+                />
+                <Entry
+                    label="Supplier"
+                    letters=true
+                    value=of(|pack, _| pack.supplier.clone())
+                    commit=fields::text("Supplier of a pack", move |book, name| {
+                        pack_changed(book, goods, id, |pack| pack.supplier = name)
+                    })
+                />
+            </div>
+            <dl class="figures">
+                {move || {
+                    costs()
+                        .into_iter()
+                        .map(|(name, figure)| view! { <Figure name=name value=Signal::stored(figure) /> })
+                        .collect_view()
+                }}
+            </dl>
+            <p class="actions">
+                <Show when=first fallback=move || view! { <button class="button" on:click=buy_this>"Buy this one"</button> }>
+                    <span class="tag">"Bought now"</span>
+                </Show>
+                <button class="quiet" on:click=remove>
+                    "Remove this pack"
+                </button>
+            </p>
+        </li>
+    }
+}

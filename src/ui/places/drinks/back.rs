@@ -1,0 +1,119 @@
+//! Back from a price point: what a drink may cost at a price, and how much fits into that.
+
+use leptos::prelude::*;
+
+use crate::book::OfferId;
+use crate::ledger::Priced;
+use crate::measure::{Exact, Money, Share, Volume, read_number};
+use crate::price::{Ceiling, ceiling, largest_fill, our_price};
+use crate::ui::parts::{Figure, Section};
+use crate::ui::state::AppState;
+use crate::words;
+
+/// What a price point leaves to spend.
+struct Answer {
+    ceiling: Ceiling,
+    fill: Option<Volume>,
+    ingredients_per_volume: Option<Money>,
+}
+
+/// Back from a price point. Changes nothing in the book.
+#[component]
+pub fn BackFromPrice(
+    /// The offer.
+    id: OfferId,
+    /// Its result.
+    priced: Memo<Option<Priced>>,
+) -> impl IntoView {
+    let state = AppState::here();
+    let (point, shop) = (RwSignal::new(String::new()), RwSignal::new(String::new()));
+    let read = move |text: RwSignal<String>, example: &'static str| {
+        let text = text.get();
+        if text.trim().is_empty() {
+            return None;
+        }
+        Some(state.style.with(|style| read_number(&text, style)).map_err(|error| words::read_error(&error, example)))
+    };
+    let point_read = Memo::new(move |_| read(point, "9.50"));
+    let shop_read = Memo::new(move |_| read(shop, "30"));
+    let menu = move || {
+        let point = Money::from_major(point_read.get()?.ok()?);
+        let margin = shop_read.get().and_then(Result::ok).unwrap_or(Exact::ZERO);
+        let margin = Share::from_fraction(margin.over(Exact::new(100, 0)).ok()?);
+        our_price(point, margin).ok().filter(|ours| ours.is_positive())
+    };
+    let answer = move || {
+        let menu = menu()?;
+        priced.with(|priced| state.book.with(|book| answer(book, id, priced.as_ref()?, menu)))
+    };
+    let money = move |show: fn(&Answer) -> Option<Money>| {
+        Signal::derive(move || {
+            answer().and_then(|answer| show(&answer)).map_or("none".into(), |money| state.money(money))
+        })
+    };
+    let fill = Signal::derive(move || {
+        let holds = priced.with(|priced| priced.as_ref().map(|it| it.fill.volume));
+        match (answer().map(|answer| answer.fill), holds) {
+            (Some(Some(most)), Some(holds)) if most >= holds => format!("all {}", state.volume(holds)),
+            (Some(Some(most)), _) => state.volume(most),
+            _ => "nothing fits".into(),
+        }
+    });
+    let per = move || {
+        let volume = state.book.with(|book| book.settings().units.price_volume());
+        format!("Ingredients per {}", state.volume(volume))
+    };
+    let error = move |read: Memo<Option<Result<Exact, String>>>| read.get().and_then(Result::err);
+    view! {
+        <Section heading="Back from a price point" about="What this drink may cost if the price is given. Changes nothing.">
+            <div class="fields">
+                <Ask label="It must not cost more than" text=point error=Signal::derive(move || error(point_read)) />
+                <Ask
+                    label="Sold on by a shop that keeps (%)"
+                    text=shop
+                    error=Signal::derive(move || error(shop_read))
+                />
+            </div>
+            <Show when=move || answer().is_some()>
+                <dl class="figures">
+                    <Figure name="It may cost" value=money(|it| Some(it.ceiling.cost)) />
+                    <Figure name="Of that, ingredients" value=money(|it| Some(it.ceiling.ingredients)) />
+                    {move || view! { <Figure name=per() value=money(|it| it.ingredients_per_volume) /> }}
+                    <Figure name="Largest fill" value=fill />
+                </dl>
+            </Show>
+        </Section>
+    }
+}
+
+#[component]
+fn Ask(label: &'static str, text: RwSignal<String>, error: Signal<Option<String>>) -> impl IntoView {
+    let id = format!("ask-{}", AppState::here().new_session());
+    let error_id = format!("{id}-error");
+    view! {
+        <div class="entry" class:entry-wrong=move || error.with(Option::is_some)>
+            <label for=id.clone()>{label}</label>
+            <div class="entry-box">
+                <input
+                    id=id
+                    type="text"
+                    inputmode="decimal"
+                    autocomplete="off"
+                    aria-describedby=error_id.clone()
+                    prop:value=move || text.get()
+                    on:input=move |event| text.set(event_target_value(&event))
+                />
+            </div>
+            <p class="entry-error" id=error_id role="status">{move || error.get()}</p>
+        </div>
+    }
+}
+
+fn answer(book: &crate::book::Book, id: OfferId, priced: &Priced, menu: Money) -> Option<Answer> {
+    let drink = book.drink(id.drink)?;
+    let ceiling = ceiling(book, drink, &priced.cost, &priced.terms, menu).ok()?;
+    let fill = largest_fill(book, drink, &priced.cost, &priced.scaled, priced.terms.covers, &ceiling).ok()?;
+    let per = book.settings().units.price_volume().ratio_to(priced.fill.volume).ok()?;
+    let ingredients_per_volume = ceiling.ingredients.times(per).ok();
+    Some(Answer { ceiling, fill, ingredients_per_volume })
+}

@@ -1,0 +1,211 @@
+//! One drink: its sizes, its recipe, how it is made.
+
+use std::sync::Arc;
+
+use leptos::prelude::*;
+
+use super::list::OfferRow;
+use super::recipe::Recipe;
+use crate::book::{Book, ContainerId, Drink, DrinkId, DrinkKind, Edit, Key, Offer, OfferId, Record};
+use crate::measure::{Money, Share, Time};
+use crate::ui::fields::{self, Choice, Entry};
+use crate::ui::parts::{Back, Gone, Section};
+use crate::ui::route::{Route, go};
+use crate::ui::state::AppState;
+use crate::words;
+
+/// The edit that changes one drink; none where it is gone.
+pub fn changed(book: &Book, id: DrinkId, change: impl FnOnce(&mut Drink)) -> Option<Edit> {
+    let mut drink = book.drink(id)?.clone();
+    change(&mut drink);
+    Some(Edit::Put(Record::Drink(drink)))
+}
+
+/// One drink.
+#[component]
+pub fn DrinkPage(
+    /// The drink.
+    id: DrinkId,
+) -> impl IntoView {
+    let state = AppState::here();
+    let there = Memo::new(move |_| state.book.with(|book| book.drink(id).is_some()));
+    move || match there.get() {
+        true => view! { <Page id /> }.into_any(),
+        false => view! { <Gone to=Route::Drinks name="Drinks" /> }.into_any(),
+    }
+}
+
+#[component]
+fn Page(id: DrinkId) -> impl IntoView {
+    let state = AppState::here();
+    let drink = Memo::new(move |_| state.book.with(|book| book.drink(id).cloned()));
+    let of = move |show: fn(&Drink) -> String| {
+        Signal::derive(move || drink.with(|drink| drink.as_ref().map(show).unwrap_or_default()))
+    };
+    let kinds = DrinkKind::ALL.iter().map(|kind| (format!("{kind:?}"), words::drink_kind(*kind).to_string())).collect();
+    let kinds: Vec<(String, String)> = kinds;
+    let choose_kind = Arc::new(move |chosen: &str| {
+        let kind = DrinkKind::ALL.iter().copied().find(|kind| format!("{kind:?}") == chosen);
+        let edit = kind.and_then(|kind| state.book.with_untracked(|book| changed(book, id, |it| it.kind = kind)));
+        edit.map_or(Ok(()), |edit| state.apply("Kind of drink", edit))
+    });
+    let remove = move |_| {
+        let edit = state.book.with_untracked(|book| Edit::remove_with_offers(book, Key::Drink(id)));
+        if state.apply("Remove a drink", edit).is_ok() {
+            go(Route::Drinks);
+        }
+    };
+    view! {
+        <Back to=Route::Drinks name="Drinks" />
+        <h1>{move || drink.with(|drink| drink.as_ref().map(|drink| drink.name.clone()))}</h1>
+        <div class="pair">
+            <Entry
+                label="Name"
+                letters=true
+                value=of(|drink| drink.name.clone())
+                commit=fields::text("Name of a drink", move |book, name| changed(book, id, |it| it.name = name))
+            />
+            <Choice label="How it is made" options=kinds value=of(|it| format!("{:?}", it.kind)) choose=choose_kind />
+        </div>
+        <SoldIn id />
+        <Recipe id />
+        <Making id drink />
+        <p class="actions">
+            <a class="button" href=Route::SizesOf(id).address()>
+                "Sizes side by side"
+            </a>
+            <button class="quiet" on:click=remove>
+                "Remove this drink"
+            </button>
+        </p>
+    }
+}
+
+#[component]
+fn SoldIn(id: DrinkId) -> impl IntoView {
+    let state = AppState::here();
+    let offers = Memo::new(move |_| {
+        let mut offers: Vec<OfferId> = state.book.with(|book| book.offers_of(id).map(|offer| offer.id()).collect());
+        state.ledger.with(|ledger| {
+            offers.sort_by_key(|offer| ledger.get(*offer).and_then(|it| it.as_ref().ok()).map(|it| it.fill.volume));
+        });
+        offers
+    });
+    let free = Memo::new(move |_| {
+        let mut options = vec![(String::new(), "Choose a container".to_string())];
+        state.book.with(|book| {
+            let taken = |container: ContainerId| book.offer(OfferId { drink: id, container }).is_some();
+            let free = book.containers().filter(|container| !taken(container.id));
+            options.extend(free.map(|container| (container.id.to_string(), container.name.clone())));
+        });
+        options
+    });
+    let add = Arc::new(move |chosen: &str| {
+        let Some(container) = ContainerId::from_text(chosen) else { return Ok(()) };
+        state.apply("Add a size", Edit::Put(Record::Offer(Offer { drink: id, container, price: None })))
+    });
+    view! {
+        <Section heading="Sizes it is sold in">
+            <ul class="rows">
+                <For each=move || offers.get() key=|offer| *offer let(offer)>
+                    <OfferRow id=offer />
+                </For>
+            </ul>
+            <Show when=move || { free.with(|free| free.len() > 1) }>
+                <Choice label="Add a size" options=free value=Signal::stored(String::new()) choose=add.clone() />
+            </Show>
+            <Show when=move || { offers.with(Vec::is_empty) && free.with(|free| free.len() == 1) }>
+                <p class="hollow">
+                    "There is no container in the book yet. "
+                    <a href=Route::Containers.address()>"Enter one"</a>
+                    ", then add it here."
+                </p>
+            </Show>
+        </Section>
+    }
+}
+
+#[component]
+fn Making(id: DrinkId, drink: Memo<Option<Drink>>) -> impl IntoView {
+    let state = AppState::here();
+    let of = move |show: Arc<dyn Fn(&Drink) -> String>| {
+        let show = StoredValue::new_local(show);
+        Signal::derive(move || {
+            drink.with(|drink| drink.as_ref().map(|it| show.with_value(|show| show(it))).unwrap_or_default())
+        })
+    };
+    let share = move |share: Share| state.plain_percent(share);
+    let time = move |time: Time| state.number(time.seconds());
+    let money = move |money: Money| state.plain_money(money);
+    let book_share = move |share: fn(&Book) -> Share| {
+        Signal::derive(move || Some(format!("Empty: the book's {}", state.percent(state.book.with(share)))))
+    };
+    view! {
+        <Section heading="Making it" about="Time is paid at the wage in Book; leave at 0 what does not apply.">
+            <div class="fields">
+                <Entry
+                    label="Stays in the press or jug"
+                    unit="%"
+                    value=of(Arc::new(move |it| share(it.process_loss)))
+                    commit=fields::percent("Process loss", move |book, loss| {
+                        changed(book, id, |it| it.process_loss = loss)
+                    })
+                />
+                <Entry
+                    label="Hands' time per drink"
+                    unit="s"
+                    value=of(Arc::new(move |it| time(it.labour.per_drink)))
+                    commit=fields::seconds("Time per drink", move |book, time| {
+                        changed(book, id, |it| it.labour.per_drink = time)
+                    })
+                />
+                <Entry
+                    label="And per litre"
+                    unit="s"
+                    value=of(Arc::new(move |it| time(it.labour.per_litre)))
+                    commit=fields::seconds("Time per litre", move |book, time| {
+                        changed(book, id, |it| it.labour.per_litre = time)
+                    })
+                />
+                <Entry
+                    label="And per batch"
+                    unit="s"
+                    value=of(Arc::new(move |it| time(it.labour.per_batch)))
+                    commit=fields::seconds("Time per batch", move |book, time| {
+                        changed(book, id, |it| it.labour.per_batch = time)
+                    })
+                />
+                <Entry
+                    label="Drinks in a batch"
+                    value=of(Arc::new(move |it| state.number(it.labour.batch)))
+                    commit=fields::count("Drinks in a batch", move |book, count| {
+                        changed(book, id, |it| it.labour.batch = count)
+                    })
+                />
+                <Entry
+                    label="Treatment toll per drink"
+                    value=of(Arc::new(move |it| money(it.toll)))
+                    commit=fields::money("Treatment toll", move |book, toll| changed(book, id, |it| it.toll = toll))
+                />
+                <Entry
+                    label="Made but not sold"
+                    unit="%"
+                    note=book_share(|book| book.settings().unsold)
+                    value=of(Arc::new(move |it| it.unsold.map(share).unwrap_or_default()))
+                    commit=fields::optional_percent("Unsold share", move |book, unsold| {
+                        changed(book, id, |it| it.unsold = unsold)
+                    })
+                />
+                <Entry
+                    label="Target margin"
+                    unit="%"
+                    note=book_share(|book| book.settings().target)
+                    value=of(Arc::new(move |it| it.target.map(share).unwrap_or_default()))
+                    commit=fields::optional_percent("Target margin", move |book, target| {
+                        changed(book, id, |it| it.target = target)
+                    })
+                />
+            </div>
+        </Section>
+    }
+}

@@ -1,0 +1,11 @@
+//! Drinks: every drink with its sizes, price, cost and margin against target.
+
+mod back;
+mod drink;
+mod list;
+mod offer;
+mod recipe;
+
+pub use drink::DrinkPage;
+pub use list::List;
+pub use offer::OfferPage;

@@ -1,0 +1,305 @@
+//! One drink at one size: what goes in, what it costs, what to ask.
+
+use leptos::prelude::*;
+
+use super::back::BackFromPrice;
+use crate::book::{Edit, Key, OfferId};
+use crate::cost::Part;
+use crate::ledger::{Priced, Standing};
+use crate::measure::{Exact, Money};
+use crate::ui::fields::{self, Entry};
+use crate::ui::parts::{Back, Figure, Gone, Mark, Section};
+use crate::ui::route::{Route, go};
+use crate::ui::state::AppState;
+use crate::words;
+
+/// One drink at one size.
+#[component]
+pub fn OfferPage(
+    /// The offer.
+    id: OfferId,
+) -> impl IntoView {
+    let state = AppState::here();
+    let there = Memo::new(move |_| state.book.with(|book| book.offer(id).is_some()));
+    move || match there.get() {
+        true => view! { <Page id /> }.into_any(),
+        false => view! { <Gone to=Route::Drink(id.drink) name="The drink" /> }.into_any(),
+    }
+}
+
+#[component]
+fn Page(id: OfferId) -> impl IntoView {
+    let state = AppState::here();
+    let result = state.offer(id);
+    let priced = Memo::new(move |_| result.get().and_then(Result::ok));
+    let drink = move || state.book.with(|book| book.name(Key::Drink(id.drink)));
+    let container = move || state.book.with(|book| book.name(Key::Container(id.container)));
+    let trouble = move || {
+        let trouble = result.get().and_then(Result::err);
+        trouble.map(|trouble| state.book.with(|book| words::trouble(&trouble, book)))
+    };
+    let standing =
+        Signal::derive(move || result.with(|it| it.as_ref().map_or(Standing::CannotCompute, Standing::from)));
+    let remove = move |_| {
+        if state.apply("Remove a size", Edit::Remove(Key::Offer(id))).is_ok() {
+            go(Route::Drink(id.drink));
+        }
+    };
+    view! {
+        <Back to=Route::Drink(id.drink) name="The drink" />
+        <h1>{drink} <span class="h1-size">{container}</span></h1>
+        <Mark standing />
+        {move || trouble().map(|sentence| view! { <p class="trouble" role="status">{sentence}</p> })}
+        <Price id priced />
+        <Show when=move || priced.with(Option::is_some)>
+            <Amounts id priced />
+            <Breakdown id priced />
+            <BackFromPrice id priced />
+        </Show>
+        <p class="actions">
+            <a class="button" href=Route::Card(id).address()>
+                "Recipe card"
+            </a>
+            <a class="button" href=Route::SizesOf(id.drink).address()>
+                "Sizes side by side"
+            </a>
+            <button class="quiet" on:click=remove>
+                "Remove this size"
+            </button>
+        </p>
+    }
+}
+
+#[component]
+fn Price(id: OfferId, priced: Memo<Option<Priced>>) -> impl IntoView {
+    let state = AppState::here();
+    let figure = move |show: fn(&Priced, AppState) -> Option<String>| {
+        Signal::derive(move || {
+            priced.with(|priced| priced.as_ref().and_then(|it| show(it, state)).unwrap_or_else(|| "none".into()))
+        })
+    };
+    let price = Signal::derive(move || {
+        let price = state.book.with(|book| book.offer(id).and_then(|offer| offer.price));
+        price.map(|price| state.plain_money(price)).unwrap_or_default()
+    });
+    let no_price = move || {
+        priced.with(|priced| priced.as_ref().and_then(|it| it.suggestion.err()).map(|error| words::price_error(&error)))
+    };
+    let suggested = move || priced.with(|priced| priced.as_ref().and_then(|it| it.suggestion.ok()));
+    let ask_suggested = move |menu: Money| {
+        // A suggested price is above zero, so it is not refused.
+        let _ = state.apply("Menu price", Edit::SetPrice { offer: id, price: Some(menu) });
+    };
+    let differs = move || {
+        let asked = priced.with(|priced| priced.as_ref().and_then(|it| it.asked).map(|asked| asked.menu));
+        suggested().filter(|suggestion| asked != Some(suggestion.menu))
+    };
+    view! {
+        <Section heading="Price">
+            <div class="price">
+                <Entry
+                    label="Menu price"
+                    large=true
+                    example="none yet"
+                    value=price
+                    commit=fields::optional_money("Menu price", move |_, price| {
+                        Some(Edit::SetPrice { offer: id, price })
+                    })
+                />
+                <dl class="figures">
+                    <Figure
+                        name="Margin"
+                        large=true
+                        value=figure(|it, state| it.margin().map(|margin| state.percent(margin)))
+                    />
+                    <Figure name="Target" value=figure(|it, state| Some(state.percent(it.terms.target))) />
+                    <Figure
+                        name="Left after everything"
+                        value=figure(|it, state| it.asked.map(|asked| state.money(asked.contribution)))
+                    />
+                    <Figure
+                        name="Customer pays"
+                        value=figure(|it, state| it.asked.map(|asked| state.money(asked.customer_pays)))
+                    />
+                </dl>
+            </div>
+            {move || no_price().map(|sentence| view! { <p class="trouble" role="status">{sentence}</p> })}
+            {move || {
+                suggested()
+                    .map(|suggestion| {
+                        let (exact, menu) = (state.fine_money(suggestion.exact), state.money(suggestion.menu));
+                        let margin = state.percent(suggestion.margin);
+                        view! {
+                            <p class="suggested">
+                                "Suggested: "
+                                <strong>{menu}</strong>
+                                {format!(" brings {margin}. The target alone asks {exact}; the price is then raised to one of your endings.")}
+                            </p>
+                        }
+                    })
+            }}
+            {move || {
+                differs()
+                    .map(|suggestion| {
+                        let menu = state.money(suggestion.menu);
+                        view! {
+                            <button class="main" on:click=move |_| ask_suggested(suggestion.menu)>
+                                {format!("Ask {menu}")}
+                            </button>
+                        }
+                    })
+            }}
+        </Section>
+    }
+}
+
+#[component]
+fn Amounts(id: OfferId, priced: Memo<Option<Priced>>) -> impl IntoView {
+    let state = AppState::here();
+    let fill = move || {
+        priced.with(|priced| {
+            priced.as_ref().map(|it| {
+                let short = it
+                    .fill
+                    .short_of_declared
+                    .map(|short| format!(" That is {} less than the size it is declared as.", state.volume(short)));
+                let (brimful, headspace) = (state.volume(it.fill.brimful), state.volume(it.fill.headspace));
+                let poured = state.volume(it.fill.volume);
+                format!(
+                    "Poured {poured}: {brimful} to the rim less {headspace} left empty.{}",
+                    short.unwrap_or_default()
+                )
+            })
+        })
+    };
+    let rows = move || {
+        let Some(priced) = priced.get() else { return Vec::new() };
+        priced
+            .scaled
+            .lines
+            .into_iter()
+            .map(|line| {
+                let name = state.book.with(|book| book.name(Key::Ingredient(line.ingredient)));
+                let loss = line.to_use != line.in_drink;
+                view! {
+                    <tr>
+                        <th scope="row">{name} " " <span class="soft">{words::stage(line.stage)}</span></th>
+                        <td>{state.measure(line.in_drink)}</td>
+                        <td>{if loss { state.measure(line.to_use) } else { "same".into() }}</td>
+                    </tr>
+                }
+            })
+            .collect()
+    };
+    view! {
+        <Section heading="What goes in">
+            <p class="about">{fill}</p>
+            <table class="table">
+                <thead>
+                    <tr>
+                        <th scope="col">"Ingredient"</th>
+                        <th scope="col">"In the drink"</th>
+                        <th scope="col">"To use"</th>
+                    </tr>
+                </thead>
+                <tbody>{rows}</tbody>
+            </table>
+            <p>
+                <a href=Route::Container(id.container).address()>"How full it is poured"</a>
+            </p>
+        </Section>
+    }
+}
+
+/// The parts of a cost that are above zero.
+fn parts(priced: &Priced) -> Vec<(Part, Money)> {
+    let of = |part: Part| priced.cost.part(part).ok().map(|money| (part, money));
+    Part::ALL.into_iter().filter_map(of).filter(|(_, money)| money.is_positive()).collect()
+}
+
+#[component]
+fn Breakdown(id: OfferId, priced: Memo<Option<Priced>>) -> impl IntoView {
+    let state = AppState::here();
+    let total = move || priced.with(|it| it.as_ref().and_then(|it| it.cost.total().ok()).unwrap_or(Money::ZERO));
+    let shown_parts = move || priced.with(|it| it.as_ref().map(parts).unwrap_or_default());
+    let share_of_total = move |money: Money| money.ratio_to(total()).unwrap_or(Exact::ZERO);
+    let bar = move || {
+        let mut from = 0.0;
+        let mut segments = Vec::new();
+        for (part, money) in shown_parts() {
+            let width = share_of_total(money).for_drawing() * 100.0;
+            let class = format!("part part-{}", Part::ALL.iter().position(|it| *it == part).unwrap_or(0));
+            segments.push(view! {
+                <rect class=class x=format!("{from:.3}") y="0" width=format!("{width:.3}") height="10">
+                    <title>{words::part(part)}</title>
+                </rect>
+            });
+            from += width;
+        }
+        segments
+    };
+    let said = move || {
+        let largest = shown_parts().into_iter().max_by_key(|(_, money)| *money);
+        largest.map(|(part, money)| {
+            let share = crate::measure::Share::from_fraction(share_of_total(money));
+            format!("{} is the largest part, {} of the cost.", words::part(part), state.percent(share))
+        })
+    };
+    let part_row = move |(part, money): (Part, Money)| {
+        let class = format!("swatch part-{}", Part::ALL.iter().position(|it| *it == part).unwrap_or(0));
+        view! {
+            <tr class="table-sum">
+                <th scope="row"><span class=class aria-hidden="true"></span>{words::part(part)}</th>
+                <td>{state.fine_money(money)}</td>
+                <td>{state.percent(crate::measure::Share::from_fraction(share_of_total(money)))}</td>
+            </tr>
+            {details(state, &priced.get(), part)}
+        }
+    };
+    view! {
+        <Section heading="What it costs">
+            <p class="about">{said}</p>
+            <svg class="bar-chart" viewBox="0 0 100 10" preserveAspectRatio="none" role="img" aria-label="Cost by part; the table below has the figures">
+                {bar}
+            </svg>
+            <table class="table">
+                <thead>
+                    <tr>
+                        <th scope="col">"Part"</th>
+                        <th scope="col">"Cost"</th>
+                        <th scope="col">"Share"</th>
+                    </tr>
+                </thead>
+                <tbody>{move || shown_parts().into_iter().map(part_row).collect_view()}</tbody>
+                <tfoot>
+                    <tr>
+                        <th scope="row">"One drink, " {move || state.book.with(|book| book.name(Key::Container(id.container)))}</th>
+                        <td>{move || state.fine_money(total())}</td>
+                        <td></td>
+                    </tr>
+                </tfoot>
+            </table>
+        </Section>
+    }
+}
+
+/// The lines that a part is made of.
+fn details(state: AppState, priced: &Option<Priced>, part: Part) -> Vec<impl IntoView + use<>> {
+    let Some(priced) = priced else { return Vec::new() };
+    let lines: Vec<(Key, Money)> = match part {
+        Part::Ingredients => priced.cost.lines.iter().map(|it| (Key::Ingredient(it.ingredient), it.cost)).collect(),
+        Part::ContainerSet => priced.cost.packaging.iter().map(|it| (Key::Packaging(it.packaging), it.cost)).collect(),
+        Part::Labour | Part::Toll | Part::Overhead | Part::Unsold => Vec::new(),
+    };
+    let row = |(key, cost): (Key, Money)| {
+        let name = state.book.with(|book| book.name(key));
+        view! {
+            <tr class="table-detail">
+                <th scope="row">{name}</th>
+                <td>{state.fine_money(cost)}</td>
+                <td></td>
+            </tr>
+        }
+    };
+    lines.into_iter().map(row).collect()
+}

@@ -1,0 +1,215 @@
+//! The recipe of a drink: what goes in, at the size it is written for.
+
+use std::sync::Arc;
+
+use leptos::prelude::*;
+
+use super::drink::changed;
+use crate::book::{Book, DrinkId, Edit, Ingredient, IngredientId, Line, LineId, Record, Scaling, Stage};
+use crate::fill::written_volume;
+use crate::measure::{Amount, Dimension, Exact, Share, Unit, Wanted};
+use crate::ui::fields::{self, Choice, Entry};
+use crate::ui::parts::Section;
+use crate::ui::random::random;
+use crate::ui::route::{Route, go};
+use crate::ui::state::AppState;
+use crate::words;
+
+const LIQUID_FIRST: &[Dimension] = &[Dimension::Volume, Dimension::Mass, Dimension::Count];
+
+/// The recipe of a drink.
+#[component]
+pub fn Recipe(
+    /// The drink.
+    id: DrinkId,
+) -> impl IntoView {
+    let state = AppState::here();
+    let lines = Memo::new(move |_| {
+        let ids = |book: &Book| book.drink(id).map(|drink| drink.lines.iter().map(|line| line.id).collect());
+        state.book.with(|book| ids(book).unwrap_or_else(Vec::<LineId>::new))
+    });
+    let reference = Signal::derive(move || {
+        let reference = state.book.with(|book| book.drink(id).map(|drink| drink.reference));
+        reference.map(|amount| state.amount(amount)).unwrap_or_default()
+    });
+    let drink_size =
+        |book: &Book| Wanted { dimensions: &[Dimension::Volume], unit: book.settings().units.drink_unit() };
+    let written = Signal::derive(move || {
+        let sum = state.book.with(|book| {
+            let drink = book.drink(id)?;
+            Some(written_volume(book, drink).map_err(|error| words::scale_error(&error, book)))
+        });
+        match sum? {
+            Ok(volume) if volume.is_positive() => Some(format!("The lines below make {}.", state.volume(volume))),
+            Ok(_) => None,
+            Err(sentence) => Some(sentence),
+        }
+    });
+    let ingredients = Memo::new(move |_| {
+        let mut options = state.book.with(|book| named(book));
+        options.insert(0, (String::new(), "Choose an ingredient".to_string()));
+        options.push(("new".to_string(), "Something new".to_string()));
+        options
+    });
+    let add = Arc::new(move |chosen: &str| match chosen {
+        "" => Ok(()),
+        "new" => add_new_ingredient(state, id),
+        chosen => IngredientId::from_text(chosen).map_or(Ok(()), |ingredient| add_line(state, id, ingredient)),
+    });
+    view! {
+        <Section
+            heading="Recipe"
+            about="Written once, for one size; every other size follows. Amounts may be volumes, weights or pieces."
+        >
+            <Entry
+                label="Written for"
+                value=reference
+                note=written
+                commit=fields::amount("Size of the recipe", drink_size, move |book, amount| {
+                    changed(book, id, |it| it.reference = amount)
+                })
+            />
+            <ol class="lines">
+                <For each=move || lines.get() key=|line| *line let(line)>
+                    <LineRow drink=id line />
+                </For>
+            </ol>
+            <Choice label="Add to the recipe" options=ingredients value=Signal::stored(String::new()) choose=add />
+        </Section>
+    }
+}
+
+/// Ingredients by name, as options.
+fn named(book: &Book) -> Vec<(String, String)> {
+    let mut options: Vec<(String, String)> =
+        book.ingredients().map(|ingredient| (ingredient.id.to_string(), ingredient.name.clone())).collect();
+    options.sort_by_key(|(_, name)| name.to_lowercase());
+    options
+}
+
+/// The stage that an ingredient is most likely meant at.
+fn likely_stage(ingredient: &Ingredient) -> Stage {
+    if ingredient.press_yield.is_some() {
+        Stage::Pressed
+    } else if ingredient.soak_yield.is_some() {
+        Stage::SoakedOrBrewed
+    } else if ingredient.trim_yield < Share::WHOLE {
+        Stage::Trimmed
+    } else {
+        Stage::AsBought
+    }
+}
+
+fn add_line(state: AppState, drink: DrinkId, ingredient: IngredientId) -> Result<(), String> {
+    let edit = state.book.with_untracked(|book| {
+        let stage = likely_stage(book.ingredient(ingredient)?);
+        let line = new_line(book, ingredient, stage);
+        changed(book, drink, |it| it.lines.push(line))
+    });
+    edit.map_or(Ok(()), |edit| state.apply("Add to a recipe", edit))
+}
+
+fn new_line(book: &Book, ingredient: IngredientId, stage: Stage) -> Line {
+    let unit = book.settings().units.drink_unit();
+    let number = if unit == Unit::Millilitre { 100 } else { 4 };
+    Line {
+        id: LineId::from_random(random()),
+        ingredient,
+        stage,
+        amount: Amount::new(Exact::from(number), unit),
+        scaling: Scaling::InProportion,
+    }
+}
+
+fn add_new_ingredient(state: AppState, drink: DrinkId) -> Result<(), String> {
+    let id = IngredientId::from_random(random());
+    let ingredient = Ingredient::named(id, "New ingredient");
+    let edits = state.book.with_untracked(|book| {
+        let line = new_line(book, id, Stage::AsBought);
+        Some(Edit::Together(vec![
+            Edit::Put(Record::Ingredient(ingredient)),
+            changed(book, drink, |it| it.lines.push(line))?,
+        ]))
+    });
+    if let Some(edit) = edits {
+        state.apply("Add something new to a recipe", edit)?;
+        go(Route::Ingredient(id));
+    }
+    Ok(())
+}
+
+fn line_changed(book: &Book, drink: DrinkId, line: LineId, change: impl FnOnce(&mut Line)) -> Option<Edit> {
+    changed(book, drink, |it| {
+        if let Some(line) = it.lines.iter_mut().find(|it| it.id == line) {
+            change(line);
+        }
+    })
+}
+
+#[component]
+fn LineRow(drink: DrinkId, line: LineId) -> impl IntoView {
+    let state = AppState::here();
+    let this =
+        Memo::new(move |_| state.book.with(|book| book.drink(drink)?.lines.iter().find(|it| it.id == line).copied()));
+    let name = move || {
+        let ingredient = this.get().map(|line| line.ingredient);
+        ingredient.and_then(|id| state.book.with(|book| book.ingredient(id).map(|it| it.name.clone())))
+    };
+    let address = move || this.get().map(|line| Route::Ingredient(line.ingredient).address());
+    let amount = Signal::derive(move || this.get().map(|line| state.amount(line.amount)).unwrap_or_default());
+    let wanted = move |book: &Book| {
+        let units = book.settings().units;
+        let current =
+            book.drink(drink).and_then(|it| it.lines.iter().find(|it| it.id == line)).map(|it| it.amount.unit);
+        let unit = match current.map(Unit::dimension) {
+            Some(Dimension::Count) => Unit::Piece,
+            Some(Dimension::Mass) => current.unwrap_or(units.weight_unit()),
+            Some(Dimension::Volume) | None => units.drink_unit(),
+        };
+        Wanted { dimensions: LIQUID_FIRST, unit }
+    };
+    let stages: Vec<(String, String)> =
+        Stage::ALL.iter().map(|stage| (format!("{stage:?}"), words::stage(*stage).to_string())).collect();
+    let stage = Signal::derive(move || this.get().map(|line| format!("{:?}", line.stage)).unwrap_or_default());
+    let choose_stage = Arc::new(move |chosen: &str| {
+        let stage = Stage::ALL.iter().copied().find(|stage| format!("{stage:?}") == chosen);
+        let edit = state
+            .book
+            .with_untracked(|book| line_changed(book, drink, line, |it| it.stage = stage.unwrap_or(it.stage)));
+        edit.map_or(Ok(()), |edit| state.apply("Stage of an ingredient", edit))
+    });
+    let scalings: Vec<(String, String)> = [Scaling::InProportion, Scaling::Fixed]
+        .iter()
+        .map(|scaling| (format!("{scaling:?}"), words::scaling(*scaling).to_string()))
+        .collect();
+    let scaling = Signal::derive(move || this.get().map(|line| format!("{:?}", line.scaling)).unwrap_or_default());
+    let choose_scaling = Arc::new(move |chosen: &str| {
+        let scaling = if chosen == "Fixed" { Scaling::Fixed } else { Scaling::InProportion };
+        let edit = state.book.with_untracked(|book| line_changed(book, drink, line, |it| it.scaling = scaling));
+        edit.map_or(Ok(()), |edit| state.apply("How an ingredient follows the size", edit))
+    });
+    let remove = move |_| {
+        let edit = state.book.with_untracked(|book| changed(book, drink, |it| it.lines.retain(|it| it.id != line)));
+        // Taking a line out of a recipe is never refused.
+        let _ = edit.map(|edit| state.apply("Take out of a recipe", edit));
+    };
+    view! {
+        <li class="line">
+            <a class="line-name" href=address>{name}</a>
+            <Entry
+                label="Amount"
+                label_hidden=true
+                value=amount
+                commit=fields::amount("Amount in a recipe", wanted, move |book, amount| {
+                    line_changed(book, drink, line, |it| it.amount = amount)
+                })
+            />
+            <Choice label="Stage" label_hidden=true options=stages value=stage choose=choose_stage />
+            <Choice label="Follows the size" label_hidden=true options=scalings value=scaling choose=choose_scaling />
+            <button class="quiet line-remove" on:click=remove>
+                "Take out"
+                <span class="unseen">" " {name}</span>
+            </button>
+        </li>
+    }
+}

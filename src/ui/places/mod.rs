@@ -1,0 +1,26 @@
+//! The five places.
+
+mod buying;
+mod drinks;
+mod users;
+
+use leptos::prelude::*;
+
+use super::route::Route;
+
+/// The screen of a route.
+pub fn screen(route: Route) -> AnyView {
+    match route {
+        Route::Drinks => drinks::List().into_any(),
+        Route::Drink(id) => view! { <drinks::DrinkPage id /> }.into_any(),
+        Route::Offer(id) => view! { <drinks::OfferPage id /> }.into_any(),
+        Route::Buying => buying::QuickPrice().into_any(),
+        Route::Ingredient(id) => view! { <buying::IngredientPage id /> }.into_any(),
+        Route::Packaging(id) => view! { <buying::PackagingPage id /> }.into_any(),
+        Route::Containers => buying::Containers().into_any(),
+        Route::Container(id) => view! { <buying::ContainerPage id /> }.into_any(),
+        Route::Sizes | Route::SizesOf(_) => ().into_any(),
+        Route::Counter | Route::Card(_) => ().into_any(),
+        Route::Book => ().into_any(),
+    }
+}

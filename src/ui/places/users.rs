@@ -1,0 +1,53 @@
+//! Where a record is used, and taking it out.
+
+use leptos::prelude::*;
+
+use crate::book::{Edit, Key};
+use crate::ui::parts::Section;
+use crate::ui::route::{Route, go};
+use crate::ui::state::AppState;
+
+/// Where a record is used; it can be taken out when it is not.
+#[component]
+pub fn Users(
+    /// The record.
+    of: Key,
+    /// Where to go once it is out.
+    back: Route,
+    /// What the button says.
+    what: &'static str,
+) -> impl IntoView {
+    let state = AppState::here();
+    let users = Memo::new(move |_| state.book.with(|book| book.users(of)));
+    let refused = RwSignal::new(None::<String>);
+    let remove = move |_| match state.apply(what, Edit::Remove(of)) {
+        Ok(()) => go(back),
+        Err(sentence) => refused.set(Some(sentence)),
+    };
+    let user = move |key: Key| {
+        let name = state.book.with(|book| book.name(key));
+        let route = match key {
+            Key::Drink(id) => Some(Route::Drink(id)),
+            Key::Container(id) => Some(Route::Container(id)),
+            Key::Offer(id) => Some(Route::Offer(id)),
+            Key::Settings | Key::Ingredient(_) | Key::Packaging(_) => None,
+        };
+        view! { <li><a href=route.map(Route::address)>{name}</a></li> }
+    };
+    view! {
+        <Section heading="Used in">
+            <Show when=move || users.with(Vec::is_empty)>
+                <p class="hollow">"Nothing uses it."</p>
+            </Show>
+            <ul class="users">{move || users.get().into_iter().map(user).collect_view()}</ul>
+            <p class="trouble" role="status" hidden=move || refused.with(Option::is_none)>
+                {move || refused.get()}
+            </p>
+            <p class="actions">
+                <button class="quiet" on:click=remove>
+                    {what}
+                </button>
+            </p>
+        </Section>
+    }
+}

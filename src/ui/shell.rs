@@ -1,0 +1,104 @@
+//! The frame around the screens: the head with undo, the bar of places, what last moved.
+
+use leptos::prelude::*;
+
+use super::places;
+use super::route::{Place, Route, follow_address};
+use super::saving::SavingMark;
+use super::state::AppState;
+
+/// The frame around the screens.
+#[component]
+pub fn Shell() -> impl IntoView {
+    let route = follow_address();
+    let shown = Memo::new(move |_| route.get());
+    view! {
+        <a class="skip" href="#main">"To the content"</a>
+        <div class="frame">
+            <Bar route />
+            <div class="stage">
+                <Head />
+                <main id="main" tabindex="-1">
+                    {move || places::screen(shown.get())}
+                </main>
+            </div>
+        </div>
+    }
+}
+
+#[component]
+fn Bar(route: ReadSignal<Route>) -> impl IntoView {
+    let item = move |place: Place| {
+        let here = move || route.get().place() == place;
+        view! {
+            <li>
+                <a href=Route::of(place).address() aria-current=move || here().then_some("page")>
+                    <svg viewBox="0 0 24 24" aria-hidden="true">
+                        <path d=icon(place) />
+                    </svg>
+                    <span>{place.name()}</span>
+                </a>
+            </li>
+        }
+    };
+    view! {
+        <nav class="bar" aria-label="Places">
+            <ul>{Place::ALL.into_iter().map(item).collect_view()}</ul>
+        </nav>
+    }
+}
+
+const fn icon(place: Place) -> &'static str {
+    match place {
+        Place::Drinks => "M6 4h12l-1.6 16.5H7.6ZM6.6 9.5h10.8",
+        Place::Buying => "M3.5 8.5h17l-1.6 11.5H5.1ZM8 8.5 10.5 3.5M16 8.5 13.5 3.5M9.5 12v4.5M14.5 12v4.5",
+        Place::Sizes => "M3.5 20.5v-6.5h4v6.5ZM10 20.5V9.5h4v11ZM16.5 20.5v-17h4v17Z",
+        Place::Counter => "M4.5 3.5h15v17h-15ZM8 8.5h8M8 12.5h8M8 16.5h5",
+        Place::Book => {
+            "M12 6.5c-2.3-2-5.3-2.4-8.5-2v14c3.2-.4 6.2 0 8.5 2c2.3-2 5.3-2.4 8.5-2v-14c-3.2-.4-6.2 0-8.5 2ZM12 6.5v14"
+        }
+    }
+}
+
+#[component]
+fn Head() -> impl IntoView {
+    let state = AppState::here();
+    let name = move || state.book.with(|book| book.settings().name.clone());
+    let invented = move || state.book.with(|book| book.settings().invented);
+    let undo_name = move || state.history.with(|history| history.last_done().map(str::to_string));
+    let redo_name = move || state.history.with(|history| history.last_undone().map(str::to_string));
+    let titled = |what: &'static str, name: Option<String>| name.map_or(what.into(), |name| format!("{what}: {name}"));
+    view! {
+        <header class="head">
+            <p class="head-name">
+                {name}
+                {move || invented().then(|| view! { <span class="tag">"invented data"</span> })}
+            </p>
+            <SavingMark />
+            <div class="head-steps">
+                <button
+                    class="quiet"
+                    disabled=move || undo_name().is_none()
+                    title=move || titled("Undo", undo_name())
+                    on:click=move |_| state.undo()
+                >
+                    <svg viewBox="0 0 24 24" aria-hidden="true">
+                        <path d="M9 5 4 10l5 5M4.5 10H14a5.5 5.5 0 0 1 0 11h-3" />
+                    </svg>
+                    <span>"Undo"</span>
+                </button>
+                <button
+                    class="quiet"
+                    disabled=move || redo_name().is_none()
+                    title=move || titled("Redo", redo_name())
+                    on:click=move |_| state.redo()
+                >
+                    <svg viewBox="0 0 24 24" aria-hidden="true">
+                        <path d="M15 5l5 5-5 5M19.5 10H10a5.5 5.5 0 0 0 0 11h3" />
+                    </svg>
+                    <span>"Redo"</span>
+                </button>
+            </div>
+        </header>
+    }
+}

@@ -1,0 +1,220 @@
+//! The open book on the screen, and the commands that change it.
+//!
+//! Data goes one way: a command applies an edit to the book, the ledger computes anew what the
+//! edit touched, what was touched is saved, and the screens follow their signals.
+
+use std::collections::BTreeSet;
+
+use leptos::prelude::*;
+
+use super::history::{History, LastChange, Session, Step};
+use super::locale;
+use crate::book::{Book, Edit, Key, OfferId};
+use crate::ledger::{Ledger, Priced, Trouble};
+use crate::measure::{
+    Amount, Measure, Money, NumberStyle, Overflow, Share, System, Volume, show_amount, show_measure, show_money,
+    show_number, show_percent, show_volume,
+};
+use crate::words;
+
+/// The open book, what is computed from it, and what was done to it.
+#[derive(Clone, Copy)]
+pub struct AppState {
+    /// The open book. Changed by [`AppState::apply`], undo and redo only.
+    pub book: RwSignal<Book>,
+    /// Its offers, computed.
+    pub ledger: RwSignal<Ledger>,
+    /// Steps that can be taken back.
+    pub history: RwSignal<History>,
+    /// What the last step moved.
+    pub last_change: RwSignal<Option<LastChange>>,
+    /// How numbers are written here.
+    pub style: Memo<NumberStyle>,
+    keep: StoredValue<Keep, LocalStorage>,
+    sessions: StoredValue<Session>,
+}
+
+/// Hands over what an edit touched, to be saved.
+pub type Keep = Box<dyn Fn(&Book, BTreeSet<Key>)>;
+
+impl AppState {
+    /// Opens `book`; `keep` saves what edits touch.
+    pub fn new(book: Book, keep: Keep) -> AppState {
+        let ledger = Ledger::of(&book);
+        let book = RwSignal::new(book);
+        let currency = Memo::new(move |_| book.with(|book| book.settings().currency.code()));
+        let style = Memo::new(move |_| {
+            currency.track();
+            locale::number_style(book.with_untracked(|book| book.settings().currency))
+        });
+        AppState {
+            book,
+            ledger: RwSignal::new(ledger),
+            history: RwSignal::default(),
+            last_change: RwSignal::default(),
+            style,
+            keep: StoredValue::new_local(keep),
+            sessions: StoredValue::new(0),
+        }
+    }
+
+    /// The state of the screens above.
+    pub fn here() -> AppState {
+        expect_context::<AppState>()
+    }
+
+    /// A new typing session.
+    pub fn new_session(self) -> Session {
+        self.sessions.update_value(|last| *last = last.wrapping_add(1));
+        self.sessions.get_value()
+    }
+
+    /// Applies an edit as a step of its own.
+    ///
+    /// # Errors
+    /// The refusal, as a sentence; nothing is changed.
+    pub fn apply(self, name: &str, edit: Edit) -> Result<(), String> {
+        self.apply_in(name, edit, None)
+    }
+
+    /// Applies an edit of a typing session.
+    ///
+    /// # Errors
+    /// The refusal, as a sentence; nothing is changed.
+    pub fn apply_in(self, name: &str, edit: Edit, session: Option<Session>) -> Result<(), String> {
+        let Some(inverse) = self.change(name, &edit, session)? else { return Ok(()) };
+        self.history.update(|history| history.note(Step { name: name.to_string(), inverse, session }));
+        Ok(())
+    }
+
+    /// Takes back what a typing session did, since what is typed now does not hold.
+    pub fn take_back(self, session: Session) {
+        let taken = self.history.try_update(|history| history.take_session(session)).flatten();
+        if let Some(step) = taken {
+            // The inverse of an applied edit holds as long as nothing came between.
+            let _ = self.change(&step.name, &step.inverse, Some(session));
+        }
+    }
+
+    /// Takes the last step back.
+    pub fn undo(self) {
+        let taken = self.history.try_update(History::take_done).flatten();
+        self.walk(taken, "Taken back", History::note_undone);
+    }
+
+    /// Does the last step taken back again.
+    pub fn redo(self) {
+        let taken = self.history.try_update(History::take_undone).flatten();
+        self.walk(taken, "Done again", History::note_redone);
+    }
+
+    fn walk(self, step: Option<Step>, said: &str, note: fn(&mut History, Step)) {
+        let Some(step) = step else { return };
+        let done = self.change(&format!("{said}: {}", step.name), &step.inverse, None);
+        if let Ok(Some(inverse)) = done {
+            self.history.update(|history| note(history, Step { name: step.name, inverse, session: None }));
+        }
+    }
+
+    /// Replaces the book by what another tab saved: no step of ours.
+    pub fn follow(self, name: &str, edit: &Edit) {
+        // What another tab saved was checked there; a refusal leaves ours as it is.
+        let applied = self.book.try_update(|book| book.apply(edit).ok()).flatten();
+        if let Some(applied) = applied {
+            self.recompute(name, &applied.touched, None);
+        }
+    }
+
+    /// Applies, computes and keeps; gives the inverse, or none where nothing changed.
+    fn change(self, name: &str, edit: &Edit, session: Option<Session>) -> Result<Option<Edit>, String> {
+        let applied = self.book.try_maybe_update(|book| match book.apply(edit) {
+            Ok(applied) => (applied.inverse != *edit, Ok(applied)),
+            Err(refusal) => (false, Err(words::refusal(&refusal, book))),
+        });
+        let Some(applied) = applied else { return Ok(None) };
+        let applied = applied?;
+        if applied.inverse == *edit {
+            return Ok(None);
+        }
+        self.recompute(name, &applied.touched, session);
+        let touched = applied.touched;
+        self.book.with_untracked(|book| self.keep.with_value(|keep| keep(book, touched)));
+        Ok(Some(applied.inverse))
+    }
+
+    fn recompute(self, name: &str, touched: &BTreeSet<Key>, session: Option<Session>) {
+        let moves = self.book.with_untracked(|book| self.ledger.try_update(|ledger| ledger.refresh(book, touched)));
+        let change = LastChange { name: name.to_string(), session, moves: moves.unwrap_or_default() };
+        self.last_change.update(|last| {
+            *last = Some(match last.take() {
+                Some(earlier) => earlier.joined_with(change),
+                None => change,
+            });
+        });
+    }
+
+    /// One offer's result, following it.
+    pub fn offer(self, id: OfferId) -> Memo<Option<Result<Priced, Trouble>>> {
+        Memo::new(move |_| self.ledger.with(|ledger| ledger.get(id).cloned()))
+    }
+
+    /// The units of the book.
+    pub fn units(self) -> System {
+        self.book.with(|book| book.settings().units)
+    }
+
+    /// Money in the book's currency.
+    pub fn money(self, money: Money) -> String {
+        let currency = self.book.with(|book| book.settings().currency);
+        self.style.with(|style| show_money(money, currency, style))
+    }
+
+    /// Money in as many digits as it has, without the currency's sign: what a field shows.
+    pub fn plain_money(self, money: Money) -> String {
+        let digits = self.book.with(|book| book.settings().currency.digits());
+        self.style.with(|style| show_number(money.major(), digits, style))
+    }
+
+    /// Money with one digit more than its currency has, for costs of small amounts.
+    pub fn fine_money(self, money: Money) -> String {
+        let digits = self.book.with(|book| book.settings().currency.digits()).saturating_add(1);
+        self.style.with(|style| {
+            let number = show_number(money.major().rounded(digits), digits, style);
+            format!("{}{number}{}", style.money_before, style.money_after)
+        })
+    }
+
+    /// A share to 0.1 %.
+    pub fn percent(self, share: Share) -> String {
+        said(self.style.with(|style| show_percent(share, style)))
+    }
+
+    /// A share as a percentage without its sign, all digits: what a field shows.
+    pub fn plain_percent(self, share: Share) -> String {
+        said(self.style.with(|style| share.percent().map(|number| show_number(number, 0, style))))
+    }
+
+    /// An exact number, all digits.
+    pub fn number(self, number: crate::measure::Exact) -> String {
+        self.style.with(|style| show_number(number, 0, style))
+    }
+
+    /// A volume in the book's units.
+    pub fn volume(self, volume: Volume) -> String {
+        said(self.style.with(|style| show_volume(volume, self.units(), style)))
+    }
+
+    /// An amount of any kind in the book's units.
+    pub fn measure(self, measure: Measure) -> String {
+        said(self.style.with(|style| show_measure(measure, self.units(), style)))
+    }
+
+    /// An amount as it was typed.
+    pub fn amount(self, amount: Amount) -> String {
+        self.style.with(|style| show_amount(amount, style))
+    }
+}
+
+fn said(shown: Result<String, Overflow>) -> String {
+    shown.unwrap_or_else(words::overflow)
+}
