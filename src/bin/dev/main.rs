@@ -1,57 +1,14 @@
-//! The project's tool, `cargo dev`: builds, serves, tests and measures the app.
-#![cfg_attr(target_arch = "wasm32", allow(unused))]
+//! The project's tool, `cargo dev`: builds, serves, tests and measures the app. It is native only;
+//! Cargo asks for a main function of it even when it builds for the browser.
 
-mod bench;
-mod bundle;
-mod checks;
-mod finish;
-mod run;
-mod serve;
-mod site;
-mod style;
-mod tools;
+#[cfg(not(target_arch = "wasm32"))]
+#[path = "command.rs"]
+mod command;
 
-use std::process::ExitCode;
-
-const HELP: &str = "\
-cargo dev COMMAND
-
-  serve [--port N]  build the app and serve it on this machine and its network (port 8080)
-  test              run every check: format, lints, tests, and the app in a browser
-  bundle            write the site to publish to dist/, and print what it weighs
-  bench             print the figures of the quality bars: weight and speed
-  help              print this text
-
-  finish            called by Trunk at the end of each build, not by people
-
-Tools that are missing are installed once, for you only (Trunk, wasm-bindgen), or by apt-get
-(Chromium and its driver, for `test` only). Each command says what it does.
-";
-
-fn main() -> ExitCode {
-    let words: Vec<String> = std::env::args().skip(1).collect();
-    let words: Vec<&str> = words.iter().map(String::as_str).collect();
-    let outcome = match words.as_slice() {
-        ["serve"] => serve::serve("8080"),
-        ["serve", "--port", port] => serve::serve(port),
-        ["test"] => checks::all(),
-        ["bundle"] => bundle::bundle().map(drop),
-        ["bench"] => bench::bench(),
-        ["finish"] => finish::finish(),
-        [] | ["help" | "--help" | "-h"] => {
-            print!("{HELP}");
-            Ok(())
-        }
-        _ => Err(format!(
-            "There is no such command: cargo dev {}. `cargo dev help` lists them.",
-            words.join(" ")
-        )),
-    };
-    match outcome {
-        Ok(()) => ExitCode::SUCCESS,
-        Err(sentence) => {
-            eprintln!("{sentence}");
-            ExitCode::FAILURE
-        }
-    }
+#[cfg(not(target_arch = "wasm32"))]
+fn main() -> std::process::ExitCode {
+    command::obey()
 }
+
+#[cfg(target_arch = "wasm32")]
+fn main() {}
