@@ -1,0 +1,26 @@
+//! `cargo dev bench`: the figures of the quality bars.
+
+use super::bundle::bundle;
+use super::run::{Outcome, program, run, say};
+
+/// First load, all files, brotli, in bytes.
+const BAR: usize = 250_000;
+const AIM: usize = 150_000;
+
+/// Prints the weight of the first load and the speed of the engine.
+pub fn bench() -> Outcome {
+    let weight = bundle()?;
+    let verdict = match weight {
+        _ if weight <= AIM => "within the aim",
+        _ if weight <= BAR => "within the bar",
+        _ => "over the bar",
+    };
+    say(format!(
+        "First load: {weight} bytes by brotli, {verdict} (bar {BAR}, aim {AIM})"
+    ));
+    say("Timing the engine");
+    run(
+        program("cargo").args(["bench", "--locked", "--bench", "engine"]),
+        "Mend what is said above, then run the same command again.",
+    )
+}

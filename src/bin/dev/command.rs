@@ -1,0 +1,57 @@
+//! The commands of the project's tool.
+
+mod bench;
+mod bundle;
+mod checks;
+mod finish;
+mod run;
+mod serve;
+mod site;
+mod style;
+mod tools;
+
+use std::process::ExitCode;
+
+const HELP: &str = "\
+cargo dev COMMAND
+
+  serve [--port N]  build the app and serve it on this machine and its network (port 8080)
+  test              run every check: format, lints, tests, and the app in a browser
+  bundle            write the site to publish to dist/, and print what it weighs
+  bench             print the figures of the quality bars: weight and speed
+  help              print this text
+
+  finish            called by Trunk at the end of each build, not by people
+
+Tools that are missing are installed once, for you only (Trunk, wasm-bindgen), or by apt-get
+(Chromium and its driver, for `test` only). Each command says what it does.
+";
+
+/// Does what the words after `cargo dev` ask for.
+pub fn obey() -> ExitCode {
+    let words: Vec<String> = std::env::args().skip(1).collect();
+    let words: Vec<&str> = words.iter().map(String::as_str).collect();
+    let outcome = match words.as_slice() {
+        ["serve"] => serve::serve("8080"),
+        ["serve", "--port", port] => serve::serve(port),
+        ["test"] => checks::all(),
+        ["bundle"] => bundle::bundle().map(drop),
+        ["bench"] => bench::bench(),
+        ["finish"] => finish::finish(),
+        [] | ["help" | "--help" | "-h"] => {
+            print!("{HELP}");
+            Ok(())
+        }
+        _ => Err(format!(
+            "There is no such command: cargo dev {}. `cargo dev help` lists them.",
+            words.join(" ")
+        )),
+    };
+    match outcome {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(sentence) => {
+            eprintln!("{sentence}");
+            ExitCode::FAILURE
+        }
+    }
+}

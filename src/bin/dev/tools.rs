@@ -1,0 +1,201 @@
+//! The tools the project builds and tests with, set up once for each person.
+
+use std::env;
+use std::ffi::OsString;
+use std::path::{Path, PathBuf};
+use std::process::{Command, Stdio};
+
+use super::run::{Outcome, in_project, program, run, say};
+
+/// The version of Trunk that builds the site.
+const TRUNK: &str = "0.21.14";
+
+/// Where the set-up tools are.
+pub struct Tools {
+    folder: PathBuf,
+}
+
+impl Tools {
+    /// Sets up what building the site needs: the wasm target, Trunk and wasm-bindgen.
+    pub fn for_building() -> Outcome<Tools> {
+        wasm_target()?;
+        let tools = Tools {
+            folder: cache()?.join("tools"),
+        };
+        let bindgen = locked_version("wasm-bindgen")?;
+        tools.install("wasm-bindgen-cli", "wasm-bindgen", &bindgen, "2 minutes")?;
+        tools.install("trunk", "trunk", TRUNK, "5 minutes")?;
+        Ok(tools)
+    }
+
+    /// Sets up what testing in a browser needs besides: Chromium and its driver.
+    pub fn for_testing() -> Outcome<Tools> {
+        let tools = Tools::for_building()?;
+        if on_path("chromium").is_none() || on_path("chromedriver").is_none() {
+            install_chromium()?;
+        }
+        Ok(tools)
+    }
+
+    /// The path of a set-up tool.
+    pub fn path(&self, name: &str) -> PathBuf {
+        self.folder.join("bin").join(name)
+    }
+
+    /// Trunk, finding our wasm-bindgen first and downloading nothing.
+    pub fn trunk(&self) -> Outcome<Command> {
+        // Trunk offline means Cargo offline: fetch what Cargo needs before.
+        run(
+            program("cargo").args(["fetch", "--locked"]),
+            "Check the connection and try again; if Cargo.toml changed, run `cargo check` first.",
+        )?;
+        let mut trunk = program(self.path("trunk"));
+        trunk
+            .arg("build")
+            .args([
+                "--release",
+                "--locked",
+                "--offline",
+                "--skip-version-check",
+                "--quiet",
+            ])
+            .env("PATH", self.search_path()?)
+            // Trunk takes only true or false here, not the usual 1.
+            .env_remove("NO_COLOR");
+        Ok(trunk)
+    }
+
+    fn search_path(&self) -> Outcome<OsString> {
+        let before = env::var_os("PATH").unwrap_or_default();
+        env::join_paths(std::iter::once(self.folder.join("bin")).chain(env::split_paths(&before)))
+            .map_err(|error| format!("The tools' folder cannot stand on PATH: {error}."))
+    }
+
+    fn install(&self, package: &str, name: &str, version: &str, time: &str) -> Outcome {
+        if version_of(&self.path(name)).as_deref() == Some(version) {
+            return Ok(());
+        }
+        say(format!(
+            "Installing {package} {version} into {}, once; about {time}",
+            self.folder.display()
+        ));
+        run(
+            program("cargo")
+                .args(["install", "--locked", "--force", "--root"])
+                .arg(&self.folder)
+                .args(["--version", version, package]),
+            "Check the connection, and that a C compiler is installed (Debian: `apt-get install \
+             build-essential`), then run the same command again.",
+        )
+    }
+}
+
+/// The per-user cache of this tool: `$XDG_CACHE_HOME` or `~/.cache`.
+fn cache() -> Outcome<PathBuf> {
+    let absolute = |name| {
+        env::var_os(name)
+            .map(PathBuf::from)
+            .filter(|path| path.is_absolute())
+    };
+    absolute("XDG_CACHE_HOME")
+        .or_else(|| absolute("HOME").map(|home| home.join(".cache")))
+        .map(|cache| cache.join("brimwright-dev"))
+        .ok_or_else(|| {
+            "There is no place for the tools: set HOME or XDG_CACHE_HOME to a folder of yours."
+                .to_owned()
+        })
+}
+
+/// Adds the wasm target of the pinned toolchain when it is missing.
+fn wasm_target() -> Outcome {
+    let sysroot = program("rustc")
+        .args(["--print", "sysroot"])
+        .stderr(Stdio::inherit())
+        .output()
+        .map_err(|error| format!("rustc could not start ({error}). Install Rust by rustup."))?;
+    let sysroot = PathBuf::from(String::from_utf8_lossy(&sysroot.stdout).trim());
+    if sysroot.join("lib/rustlib/wasm32-unknown-unknown").is_dir() {
+        return Ok(());
+    }
+    say("Adding the target wasm32-unknown-unknown to the toolchain, once");
+    run(
+        program("rustup").args(["target", "add", "wasm32-unknown-unknown"]),
+        "Check the connection, and that Rust was installed by rustup.",
+    )
+}
+
+/// The version of a dependency in the lock file: the command-line tool must be of the same.
+fn locked_version(package: &str) -> Outcome<String> {
+    let lock = std::fs::read_to_string(in_project("Cargo.lock"))
+        .map_err(|error| format!("Cargo.lock cannot be read: {error}."))?;
+    version_in(&lock, package)
+        .ok_or_else(|| format!("Cargo.lock names no version of {package}. Run `cargo check`."))
+}
+
+fn version_in(lock: &str, package: &str) -> Option<String> {
+    let (_, entry) = lock.split_once(&format!("\nname = \"{package}\"\nversion = \""))?;
+    entry.split_once('"').map(|(version, _)| version.to_owned())
+}
+
+/// What a tool says its version is; none when it is not there or does not run.
+fn version_of(tool: &Path) -> Option<String> {
+    let output = Command::new(tool).arg("--version").output().ok()?;
+    let text = String::from_utf8(output.stdout).ok()?;
+    text.split_whitespace().nth(1).map(str::to_owned)
+}
+
+/// The path of a program that can be run by its name.
+pub fn on_path(name: &str) -> Option<PathBuf> {
+    env::split_paths(&env::var_os("PATH")?)
+        .map(|folder| folder.join(name))
+        .find(|path| path.is_file())
+}
+
+fn install_chromium() -> Outcome {
+    const BY_HAND: &str = "Install Chromium and its driver by hand (Debian: packages chromium and chromium-driver), \
+         so that `chromium` and `chromedriver` can be run, then run the same command again.";
+    if on_path("apt-get").is_none() {
+        return Err(format!(
+            "Tests need a browser, and there is no apt-get here to install one. {BY_HAND}"
+        ));
+    }
+    say("Installing Chromium and its driver by apt-get, once");
+    let as_root = |words: &[&str]| {
+        let root = program("id")
+            .arg("-u")
+            .output()
+            .is_ok_and(|output| output.stdout.trim_ascii() == b"0");
+        let mut command = program(if root { "env" } else { "sudo" });
+        command.arg("DEBIAN_FRONTEND=noninteractive").args(words);
+        if !root {
+            // sudo may have to ask for a password.
+            command.stdin(Stdio::inherit());
+        }
+        command
+    };
+    run(&mut as_root(&["apt-get", "update"]), BY_HAND)?;
+    run(
+        &mut as_root(&[
+            "apt-get",
+            "install",
+            "--yes",
+            "--no-install-recommends",
+            "chromium",
+            "chromium-driver",
+        ]),
+        BY_HAND,
+    )
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_version_is_that_of_the_very_package() {
+        let lock = "[[package]]\nname = \"wasm-bindgen-test\"\nversion = \"0.3.79\"\n\n\
+                    [[package]]\nname = \"wasm-bindgen\"\nversion = \"0.2.129\"\n";
+        assert_eq!(version_in(lock, "wasm-bindgen"), Some("0.2.129".to_owned()));
+        assert_eq!(version_in(lock, "bindgen"), None);
+    }
+}

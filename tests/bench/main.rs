@@ -1,0 +1,5 @@
+//! How fast the engine is, in figures.
+
+fn main() {
+    println!("engine");
+}

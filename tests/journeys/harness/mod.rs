@@ -1,0 +1,229 @@
+//! One journey: a site on a port of its own, a browser with a profile of its own, and what a
+//! person does with them. Nothing here waits for a fixed time: each step waits for what it needs
+//! and fails, with a picture and the page's text, when that does not come.
+
+mod browser;
+mod find;
+
+use std::fs;
+use std::net::Ipv4Addr;
+use std::path::{Path, PathBuf};
+use std::time::{Duration, Instant};
+
+use fantoccini::elements::Element;
+use fantoccini::error::CmdError;
+use serde_json::Value;
+
+use crate::site::Site;
+use browser::Browser;
+pub use find::By;
+
+/// How long a step may take on a slow, busy machine.
+const PATIENCE: Duration = Duration::from_secs(30);
+/// How long to rest between two looks at a condition.
+const REST: Duration = Duration::from_millis(50);
+
+/// A journey under way.
+pub struct Journey {
+    name: &'static str,
+    folder: PathBuf,
+    site: Option<Site>,
+    port: u16,
+    browser: Option<Browser>,
+    patience: Duration,
+}
+
+impl Journey {
+    /// Starts a journey through the app. `name` names its pictures and its profile: no two
+    /// journeys may share it.
+    pub async fn start(name: &'static str) -> Journey {
+        let folder = std::env::var("BRIMWRIGHT_SITE")
+            .expect("journeys need the built site: run `cargo dev test`, which starts them");
+        Journey::start_on(name, &folder).await
+    }
+
+    /// Starts a journey through the site in another folder.
+    pub async fn start_on(name: &'static str, folder: &str) -> Journey {
+        let folder = PathBuf::from(folder);
+        let site = Site::open(&folder, Ipv4Addr::LOCALHOST, 0).expect("the site opens");
+        let browser = Browser::start(name, true).await;
+        Journey {
+            name,
+            folder,
+            port: site.port(),
+            site: Some(site),
+            browser: Some(browser),
+            patience: PATIENCE,
+        }
+    }
+
+    /// The same journey, for steps that are expected to fail.
+    pub fn impatient(mut self) -> Journey {
+        self.patience = Duration::from_secs(2);
+        self
+    }
+
+    /// Stops the site: from here on the journey is offline.
+    pub fn close_site(&mut self) {
+        self.site = None;
+    }
+
+    /// Opens the site again at the same address.
+    pub fn open_site(&mut self) {
+        let site = Site::open(&self.folder, Ipv4Addr::LOCALHOST, self.port);
+        self.site = Some(site.expect("the site opens at the same port"));
+    }
+
+    /// Kills the browser's process by SIGKILL: it can finish nothing.
+    pub fn kill_browser(&mut self) {
+        self.browser = None;
+    }
+
+    /// Starts the browser again on the same profile.
+    pub async fn start_browser(&mut self) {
+        self.browser = Some(Browser::start(self.name, false).await);
+    }
+
+    /// Goes to the app's address and waits until the app has taken the place of the start page.
+    pub async fn open(&self) {
+        self.try_to_open().await.expect("the page loads");
+        self.wait_until(
+            "the app to start",
+            "return !document.getElementById('start')",
+        )
+        .await;
+    }
+
+    /// Goes to the app's address.
+    pub async fn try_to_open(&self) -> Result<(), CmdError> {
+        let address = format!("http://localhost:{}/", self.port);
+        self.client().goto(&address).await
+    }
+
+    /// Waits until the service worker has kept the whole app and serves this page.
+    pub async fn wait_until_kept_offline(&self) {
+        self.wait_until(
+            "the service worker to take over",
+            "return navigator.serviceWorker.controller?.state === 'activated'",
+        )
+        .await;
+    }
+
+    /// Clicks an element once it is there and can be clicked.
+    pub async fn click(&self, by: By<'_>) {
+        self.until(&by.to_string(), async || self.find(by).await?.click().await)
+            .await;
+    }
+
+    /// Replaces what is in a field by `text`, key by key.
+    pub async fn type_into(&self, by: By<'_>, text: &str) {
+        self.until(&by.to_string(), async || {
+            let field = self.find(by).await?;
+            field.clear().await?;
+            field.send_keys(text).await
+        })
+        .await;
+    }
+
+    /// The visible text of an element once it is there.
+    pub async fn text_of(&self, by: By<'_>) -> String {
+        self.until(&by.to_string(), async || self.find(by).await?.text().await)
+            .await
+    }
+
+    /// Waits until the page shows `text`.
+    pub async fn wait_for_text(&self, text: &str) {
+        self.until(&format!("the text {text:?}"), async || {
+            let shown = self.page_text().await?;
+            shown.contains(text).then_some(()).ok_or_else(not_yet)
+        })
+        .await;
+    }
+
+    /// Waits until the page no longer shows `text`.
+    pub async fn wait_for_text_gone(&self, text: &str) {
+        self.until(&format!("the text {text:?} to go"), async || {
+            let shown = self.page_text().await?;
+            (!shown.contains(text)).then_some(()).ok_or_else(not_yet)
+        })
+        .await;
+    }
+
+    /// Waits until `script` returns true; `what` says in words what is waited for.
+    pub async fn wait_until(&self, what: &str, script: &str) {
+        self.until(what, async || {
+            let value = self.client().execute(script, Vec::new()).await?;
+            (value == Value::Bool(true))
+                .then_some(())
+                .ok_or_else(not_yet)
+        })
+        .await;
+    }
+
+    /// The value of a key in the page's localStorage.
+    pub async fn local_storage(&self, key: &str) -> Option<String> {
+        let script = "return localStorage.getItem(arguments[0])";
+        let value = self.client().execute(script, vec![key.into()]).await;
+        value
+            .expect("localStorage can be read")
+            .as_str()
+            .map(str::to_owned)
+    }
+
+    /// Width and height of the viewport in CSS pixels.
+    pub async fn viewport(&self) -> (u64, u64) {
+        let script = "return [innerWidth, innerHeight]";
+        let size = self.client().execute(script, Vec::new()).await;
+        serde_json::from_value(size.expect("the viewport has a size")).expect("two numbers")
+    }
+
+    /// Writes what the page looks like to `target/journeys/JOURNEY-name.png`.
+    pub async fn screenshot(&self, name: &str) -> PathBuf {
+        let folder = Path::new(env!("CARGO_TARGET_TMPDIR")).join("../journeys");
+        let path = folder.join(format!("{}-{name}.png", self.name));
+        let picture = self.client().screenshot().await.expect("a picture");
+        fs::create_dir_all(folder).expect("the folder of pictures");
+        fs::write(&path, picture).expect("the picture is written");
+        path
+    }
+
+    fn client(&self) -> &fantoccini::Client {
+        let browser = self.browser.as_ref();
+        browser.expect("the browser is running").client()
+    }
+
+    async fn find(&self, by: By<'_>) -> Result<Element, CmdError> {
+        by.find(self.client()).await
+    }
+
+    async fn page_text(&self) -> Result<String, CmdError> {
+        let script = "return document.body.innerText";
+        let text = self.client().execute(script, Vec::new()).await?;
+        Ok(text.as_str().unwrap_or_default().to_owned())
+    }
+
+    /// Tries until it succeeds, or fails the journey when patience is at an end.
+    async fn until<T>(&self, what: &str, attempt: impl AsyncFn() -> Result<T, CmdError>) -> T {
+        let deadline = Instant::now() + self.patience;
+        loop {
+            match attempt().await {
+                Ok(value) => return value,
+                Err(error) if Instant::now() > deadline => {
+                    let picture = self.screenshot("failed").await;
+                    let text = self.page_text().await.unwrap_or_default();
+                    panic!(
+                        "{}: waited for {what} ({error})\npicture: {}\nthe page says:\n{text}",
+                        self.name,
+                        picture.display()
+                    );
+                }
+                Err(_) => tokio::time::sleep(REST).await,
+            }
+        }
+    }
+}
+
+/// The error of a condition that does not hold yet.
+fn not_yet() -> CmdError {
+    CmdError::WaitTimeout
+}
