@@ -7,10 +7,8 @@ wasm_bindgen_test_configure!(run_in_browser);
 
 #[wasm_bindgen_test]
 fn the_app_mounts_on_an_empty_page() {
-    let page = web_sys::window()
-        .and_then(|window| window.document())
-        .and_then(|document| document.body())
-        .expect("a page");
+    let page =
+        web_sys::window().and_then(|window| window.document()).and_then(|document| document.body()).expect("a page");
     brimwright::ui::mount();
     assert!(page.inner_text().contains("Brimwright"));
 }

@@ -14,14 +14,8 @@ async fn the_harness_finds_types_clicks_and_reads() {
     journey.click(By::Text("Keep it")).await;
     journey.wait_for_text("Kept: Ugli, green").await;
     journey.wait_for_text_gone("Nothing kept").await;
-    assert_eq!(
-        journey.text_of(By::TestId("kept")).await,
-        "Kept: Ugli, green"
-    );
-    assert_eq!(
-        journey.local_storage("kept").await,
-        Some("Ugli, green".to_owned())
-    );
+    assert_eq!(journey.text_of(By::TestId("kept")).await, "Kept: Ugli, green");
+    assert_eq!(journey.local_storage("kept").await, Some("Ugli, green".to_owned()));
     assert_eq!(journey.local_storage("other").await, None);
 }
 

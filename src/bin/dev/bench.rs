@@ -15,9 +15,7 @@ pub fn bench() -> Outcome {
         _ if weight <= BAR => "within the bar",
         _ => "over the bar",
     };
-    say(format!(
-        "First load: {weight} bytes by brotli, {verdict} (bar {BAR}, aim {AIM})"
-    ));
+    say(format!("First load: {weight} bytes by brotli, {verdict} (bar {BAR}, aim {AIM})"));
     say("Timing the engine");
     run(
         program("cargo").args(["bench", "--locked", "--bench", "engine"]),

@@ -23,10 +23,7 @@ pub fn bundle() -> Outcome<usize> {
         }
         None => say("Building the site for release; wasm-opt would make it 2-3 % smaller"),
     }
-    run(
-        &mut trunk,
-        "Mend what the compiler says above, then run the same command again.",
-    )?;
+    run(&mut trunk, "Mend what the compiler says above, then run the same command again.")?;
     say("Compressing dist/");
     let site = in_project("dist");
     let (mut raw_total, mut sent_total) = (0, 0);
@@ -35,10 +32,7 @@ pub fn bundle() -> Outcome<usize> {
         let path = site.join(&name);
         let raw = fs::read(&path).map_err(|error| format!("{name} cannot be read: {error}."))?;
         let mut sent = raw.len();
-        if COMPRESSIBLE
-            .iter()
-            .any(|end| name.ends_with(&format!(".{end}")))
-        {
+        if COMPRESSIBLE.iter().any(|end| name.ends_with(&format!(".{end}"))) {
             let small = brotli(&raw).map_err(|error| format!("{name}: {error}."))?;
             sent = small.len();
             fs::write(with_suffix(&path, ".br"), small)
@@ -48,10 +42,7 @@ pub fn bundle() -> Outcome<usize> {
         raw_total += raw.len();
         sent_total += sent;
     }
-    println!(
-        "{:<36} {raw_total:>10} {sent_total:>10}",
-        "first load, all files"
-    );
+    println!("{:<36} {raw_total:>10} {sent_total:>10}", "first load, all files");
     Ok(sent_total)
 }
 

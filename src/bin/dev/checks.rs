@@ -17,10 +17,7 @@ pub fn all() -> Outcome {
     let mut tally = Tally::default();
     let outcome = in_order(&mut tally);
     if outcome.is_ok() {
-        say(format!(
-            "Every check passed in {} s",
-            start.elapsed().as_secs()
-        ));
+        say(format!("Every check passed in {} s", start.elapsed().as_secs()));
     } else if tally.failed == 0 {
         // A step that is no test, or broke before it could count.
         tally.failed = 1;
@@ -35,28 +32,14 @@ pub fn all() -> Outcome {
 
 fn in_order(tally: &mut Tally) -> Outcome {
     say("Checking the format");
-    run(
-        &mut cargo(&["fmt", "--check"]),
-        "Run `cargo fmt`, then `cargo dev test` again.",
-    )?;
+    run(&mut cargo(&["fmt", "--check"]), "Run `cargo fmt`, then `cargo dev test` again.")?;
 
     let tools = Tools::for_testing()?;
-    let driver = on_path("chromedriver").ok_or(
-        "chromedriver cannot be found on PATH. Install it (Debian: package chromium-driver).",
-    )?;
+    let driver = on_path("chromedriver")
+        .ok_or("chromedriver cannot be found on PATH. Install it (Debian: package chromium-driver).")?;
 
     say("Linting the native half");
-    run(
-        &mut cargo(&[
-            "clippy",
-            "--locked",
-            "--all-targets",
-            "--",
-            "-D",
-            "warnings",
-        ]),
-        MEND_LINTS,
-    )?;
+    run(&mut cargo(&["clippy", "--locked", "--all-targets", "--", "-D", "warnings"]), MEND_LINTS)?;
     say("Linting the app");
     run(
         cargo(&["clippy", "--locked", "--target", WASM, "--lib"])
@@ -70,10 +53,7 @@ fn in_order(tally: &mut Tally) -> Outcome {
     say("Testing in a browser");
     run_counted(
         cargo(&["test", "--locked", "--target", WASM, "--test", "browser"])
-            .env(
-                "CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUNNER",
-                tools.path("wasm-bindgen-test-runner"),
-            )
+            .env("CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUNNER", tools.path("wasm-bindgen-test-runner"))
             .env("CHROMEDRIVER", &driver),
         tally,
         MEND_TESTS,

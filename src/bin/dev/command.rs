@@ -42,10 +42,7 @@ pub fn obey() -> ExitCode {
             print!("{HELP}");
             Ok(())
         }
-        _ => Err(format!(
-            "There is no such command: cargo dev {}. `cargo dev help` lists them.",
-            words.join(" ")
-        )),
+        _ => Err(format!("There is no such command: cargo dev {}. `cargo dev help` lists them.", words.join(" "))),
     };
     match outcome {
         Ok(()) => ExitCode::SUCCESS,

@@ -22,18 +22,11 @@ const RENAMED: [&str; 4] = [WASM, "brimwright.js", "start.js", "style.css"];
 
 /// Finishes the site in Trunk's staging folder.
 pub fn finish() -> Outcome {
-    let site = env::var_os("TRUNK_STAGING_DIR").map(PathBuf::from).ok_or(
-        "`cargo dev finish` is called by Trunk at the end of a build; use `cargo dev bundle`.",
-    )?;
-    write(
-        &site.join("style.css"),
-        style::joined(&in_project("style"))?,
-    )?;
-    for (file, idle) in [
-        ("start.js", "//"),
-        (WORKER, "//"),
-        (PAGE, "<link data-trunk"),
-    ] {
+    let site = env::var_os("TRUNK_STAGING_DIR")
+        .map(PathBuf::from)
+        .ok_or("`cargo dev finish` is called by Trunk at the end of a build; use `cargo dev bundle`.")?;
+    write(&site.join("style.css"), style::joined(&in_project("style"))?)?;
+    for (file, idle) in [("start.js", "//"), (WORKER, "//"), (PAGE, "<link data-trunk")] {
         let path = site.join(file);
         write(&path, without_lines(&read_text(&path)?, idle))?;
     }
@@ -78,8 +71,7 @@ fn rename_after_contents(site: &Path) -> Outcome {
         let (stem, end) = name.rsplit_once('.').unwrap_or((name, ""));
         let hash = &hash(&read(&path)?)[..16];
         let new = format!("{stem}-{hash}.{end}");
-        fs::rename(&path, site.join(&new))
-            .map_err(|error| format!("{name} cannot be renamed: {error}."))?;
+        fs::rename(&path, site.join(&new)).map_err(|error| format!("{name} cannot be renamed: {error}."))?;
         renamed.push((format!("./{name}"), format!("./{new}")));
     }
     refer(&site.join(PAGE), &renamed)
@@ -91,10 +83,7 @@ fn refer(path: &Path, renamed: &[(String, String)]) -> Outcome {
     let mut text = read_text(path)?;
     for (old, new) in renamed {
         if !text.contains(old) {
-            return Err(format!(
-                "{} does not refer to {old}, which it must load or preload.",
-                path.display()
-            ));
+            return Err(format!("{} does not refer to {old}, which it must load or preload.", path.display()));
         }
         text = text.replace(old, new);
     }
@@ -116,10 +105,7 @@ fn list_for_offline(site: &Path) -> Outcome {
     let worker = site.join(WORKER);
     let code = read_text(&worker)?;
     let build = &hash(format!("{list}{code}").as_bytes())[..16];
-    write(
-        &worker,
-        format!("const BUILD=\"{build}\";\nconst FILES={list};\n{code}"),
-    )
+    write(&worker, format!("const BUILD=\"{build}\";\nconst FILES={list};\n{code}"))
 }
 
 /// Every file under `site`, as sorted paths with `/` between folders.
@@ -127,8 +113,8 @@ pub fn files_in(site: &Path) -> Outcome<Vec<String>> {
     let mut files = Vec::new();
     let mut folders = vec![site.to_owned()];
     while let Some(folder) = folders.pop() {
-        let entries = fs::read_dir(&folder)
-            .map_err(|error| format!("{} cannot be read: {error}.", folder.display()))?;
+        let entries =
+            fs::read_dir(&folder).map_err(|error| format!("{} cannot be read: {error}.", folder.display()))?;
         for entry in entries.flatten() {
             let path = entry.path();
             if path.is_dir() {
@@ -152,10 +138,7 @@ fn without_lines(text: &str, idle: &str) -> String {
 
 /// SHA-256 (FIPS 180-4) in lower-case hexadecimal.
 fn hash(bytes: &[u8]) -> String {
-    Sha256::digest(bytes)
-        .iter()
-        .map(|byte| format!("{byte:02x}"))
-        .collect()
+    Sha256::digest(bytes).iter().map(|byte| format!("{byte:02x}")).collect()
 }
 
 fn read(path: &Path) -> Outcome<Vec<u8>> {
@@ -177,17 +160,11 @@ mod tests {
     /// The example of FIPS 180-4 for "abc".
     #[test]
     fn hashes_are_sha_256() {
-        assert_eq!(
-            hash(b"abc"),
-            "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad"
-        );
+        assert_eq!(hash(b"abc"), "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
     }
 
     #[test]
     fn only_lines_that_begin_with_the_mark_are_left_out() {
-        assert_eq!(
-            without_lines("// one\nlet a = \"//\"; // two\n\n  // three\n", "//"),
-            "let a = \"//\"; // two\n"
-        );
+        assert_eq!(without_lines("// one\nlet a = \"//\"; // two\n\n  // three\n", "//"), "let a = \"//\"; // two\n");
     }
 }

@@ -30,14 +30,8 @@ pub fn program(name: impl AsRef<std::ffi::OsStr>) -> Command {
 
 /// Runs a program with its output shown; `mend` tells what to do when it fails.
 pub fn run(command: &mut Command, mend: &str) -> Outcome {
-    let status = command
-        .status()
-        .map_err(|error| format!("{} could not start ({error}). {mend}", shown(command)))?;
-    if status.success() {
-        Ok(())
-    } else {
-        Err(format!("{} failed ({status}). {mend}", shown(command)))
-    }
+    let status = command.status().map_err(|error| format!("{} could not start ({error}). {mend}", shown(command)))?;
+    if status.success() { Ok(()) } else { Err(format!("{} failed ({status}). {mend}", shown(command))) }
 }
 
 /// Tests that passed and failed, as their runners counted them.
@@ -80,32 +74,21 @@ pub fn run_counted(command: &mut Command, tally: &mut Tally, mend: &str) -> Outc
             tally.read(&line);
         }
     }
-    let status = child
-        .wait()
-        .map_err(|error| format!("{}: {error}.", shown(command)))?;
+    let status = child.wait().map_err(|error| format!("{}: {error}.", shown(command)))?;
     if !status.success() {
         return Err(format!("{} failed ({status}). {mend}", shown(command)));
     }
     if *tally == before {
-        return Err(format!(
-            "{} ran no test at all. Look at why it found none.",
-            shown(command)
-        ));
+        return Err(format!("{} ran no test at all. Look at why it found none.", shown(command)));
     }
     Ok(())
 }
 
 /// The command as a person would type it, without the folders of the program.
 fn shown(command: &Command) -> String {
-    let name = Path::new(command.get_program())
-        .file_name()
-        .unwrap_or_default();
+    let name = Path::new(command.get_program()).file_name().unwrap_or_default();
     let mut words = vec![format!("`{}", name.to_string_lossy())];
-    words.extend(
-        command
-            .get_args()
-            .map(|word| word.to_string_lossy().into_owned()),
-    );
+    words.extend(command.get_args().map(|word| word.to_string_lossy().into_owned()));
     words.join(" ") + "`"
 }
 
@@ -119,13 +102,7 @@ mod tests {
         tally.read("running 3 tests");
         tally.read("test result: ok. 12 passed; 0 failed; 0 ignored; 0 measured; 0 filtered out; finished in 0.00s");
         tally.read("test result: FAILED. 1 passed; 2 failed; 0 ignored; 0 filtered out");
-        assert_eq!(
-            tally,
-            Tally {
-                passed: 13,
-                failed: 2
-            }
-        );
+        assert_eq!(tally, Tally { passed: 13, failed: 2 });
     }
 
     #[test]
@@ -139,11 +116,7 @@ mod tests {
     #[test]
     fn a_run_without_tests_is_a_failure() {
         assert_eq!(
-            run_counted(
-                program("sh").args(["-c", "echo done"]),
-                &mut Tally::default(),
-                ""
-            ),
+            run_counted(program("sh").args(["-c", "echo done"]), &mut Tally::default(), ""),
             Err("`sh -c echo done` ran no test at all. Look at why it found none.".to_owned())
         );
     }

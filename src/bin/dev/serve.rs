@@ -8,22 +8,17 @@ use super::tools::Tools;
 
 /// Builds the app and serves it until interrupted.
 pub fn serve(port: &str) -> Outcome {
-    let port: u16 = port
-        .parse()
-        .map_err(|_| format!("{port} is no port: give a number from 1 to 65535."))?;
+    let port: u16 = port.parse().map_err(|_| format!("{port} is no port: give a number from 1 to 65535."))?;
     let tools = Tools::for_building()?;
     build(&tools)?;
-    let site = Site::open(&in_project("dist"), Ipv4Addr::UNSPECIFIED, port).map_err(|error| {
-        format!("Port {port} cannot be used ({error}). Choose another: cargo dev serve --port N.")
-    })?;
+    let site = Site::open(&in_project("dist"), Ipv4Addr::UNSPECIFIED, port)
+        .map_err(|error| format!("Port {port} cannot be used ({error}). Choose another: cargo dev serve --port N."))?;
     let port = site.port();
     say("Serving the app until you press Ctrl+C");
     println!("    here:     http://localhost:{port}/");
     if let Some(address) = address_on_the_network() {
         println!("    a phone:  http://{address}:{port}/ (on the same network)");
-        println!(
-            "              By plain http the app works on the phone, but not offline: service"
-        );
+        println!("              By plain http the app works on the phone, but not offline: service");
         println!("              workers, which keep it there, need https or localhost.");
     }
     loop {
@@ -34,10 +29,7 @@ pub fn serve(port: &str) -> Outcome {
 /// Builds the release site into dist/.
 pub fn build(tools: &Tools) -> Outcome {
     say("Building the app for release");
-    super::run::run(
-        &mut tools.trunk()?,
-        "Mend what the compiler says above, then run the same command again.",
-    )
+    super::run::run(&mut tools.trunk()?, "Mend what the compiler says above, then run the same command again.")
 }
 
 /// This machine's address on its network. Connecting a datagram socket picks the way out and

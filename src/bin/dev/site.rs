@@ -42,11 +42,7 @@ impl Site {
                 thread::spawn(move || answer(&connection, &folder));
             }
         });
-        Ok(Site {
-            address,
-            closing,
-            door: Some(door),
-        })
+        Ok(Site { address, closing, door: Some(door) })
     }
 
     /// The port being served.
@@ -92,18 +88,12 @@ impl Request {
         for line in lines {
             let line = line.ok()?;
             if line.is_empty() {
-                return Some(Request {
-                    method,
-                    target,
-                    takes_brotli,
-                });
+                return Some(Request { method, target, takes_brotli });
             }
             if let Some((name, value)) = line.split_once(':')
                 && name.eq_ignore_ascii_case("accept-encoding")
             {
-                takes_brotli = value
-                    .split(',')
-                    .any(|coding| coding.split(';').next().unwrap_or("").trim() == "br");
+                takes_brotli = value.split(',').any(|coding| coding.split(';').next().unwrap_or("").trim() == "br");
             }
         }
         None
@@ -121,10 +111,7 @@ struct Reply {
 impl Reply {
     fn to(request: &Request, folder: &Path) -> Reply {
         if request.method != "GET" && request.method != "HEAD" {
-            return Reply::text(
-                "405 Method Not Allowed",
-                "Only GET and HEAD are answered.\n",
-            );
+            return Reply::text("405 Method Not Allowed", "Only GET and HEAD are answered.\n");
         }
         let Some(file) = file_asked_for(&request.target) else {
             return Reply::text("404 Not Found", "There is no such file here.\n");
@@ -134,39 +121,20 @@ impl Reply {
         if request.takes_brotli
             && let Ok(body) = fs::read(with_suffix(&path, ".br"))
         {
-            return Reply {
-                status: "200 OK",
-                content_type,
-                brotli: true,
-                body,
-            };
+            return Reply { status: "200 OK", content_type, brotli: true, body };
         }
         match fs::read(&path) {
-            Ok(body) => Reply {
-                status: "200 OK",
-                content_type,
-                brotli: false,
-                body,
-            },
+            Ok(body) => Reply { status: "200 OK", content_type, brotli: false, body },
             Err(_) => Reply::text("404 Not Found", "There is no such file here.\n"),
         }
     }
 
     fn text(status: &'static str, text: &str) -> Reply {
-        Reply {
-            status,
-            content_type: "text/plain; charset=utf-8",
-            brotli: false,
-            body: text.as_bytes().to_vec(),
-        }
+        Reply { status, content_type: "text/plain; charset=utf-8", brotli: false, body: text.as_bytes().to_vec() }
     }
 
     fn send(&self, mut connection: &TcpStream, head_only: bool) {
-        let coding = if self.brotli {
-            "Content-Encoding: br\r\n"
-        } else {
-            ""
-        };
+        let coding = if self.brotli { "Content-Encoding: br\r\n" } else { "" };
         let head = format!(
             "HTTP/1.1 {}\r\nContent-Type: {}\r\nContent-Length: {}\r\n{coding}\
              Vary: Accept-Encoding\r\nCache-Control: no-cache\r\nConnection: close\r\n\
@@ -244,23 +212,12 @@ mod tests {
     fn the_root_is_the_page_and_queries_are_ignored() {
         assert_eq!(file_asked_for("/"), Some("index.html".into()));
         assert_eq!(file_asked_for("/?a=/b"), Some("index.html".into()));
-        assert_eq!(
-            file_asked_for("/icons/a%20b.svg?1"),
-            Some("icons/a b.svg".into())
-        );
+        assert_eq!(file_asked_for("/icons/a%20b.svg?1"), Some("icons/a b.svg".into()));
     }
 
     #[test]
     fn nothing_outside_the_folder_or_hidden_is_served() {
-        for target in [
-            "/../Cargo.toml",
-            "/a/../../b",
-            "/%2e%2e/b",
-            "//etc/passwd",
-            "/.stage/a",
-            "/%zz",
-            "http://x/",
-        ] {
+        for target in ["/../Cargo.toml", "/a/../../b", "/%2e%2e/b", "//etc/passwd", "/.stage/a", "/%zz", "http://x/"] {
             assert_eq!(file_asked_for(target), None, "{target}");
         }
     }
@@ -270,23 +227,15 @@ mod tests {
     #[test]
     fn media_types_are_those_the_standards_ask_for() {
         assert_eq!(content_type(Path::new("a.wasm")), "application/wasm");
-        assert_eq!(
-            content_type(Path::new("a.js")),
-            "text/javascript; charset=utf-8"
-        );
-        assert_eq!(
-            content_type(Path::new("a.webmanifest")),
-            "application/manifest+json"
-        );
+        assert_eq!(content_type(Path::new("a.js")), "text/javascript; charset=utf-8");
+        assert_eq!(content_type(Path::new("a.webmanifest")), "application/manifest+json");
         assert_eq!(content_type(Path::new("a.svg")), "image/svg+xml");
     }
 
     #[test]
     fn brotli_is_sent_only_to_those_who_take_it() {
         let head = |coding: &str| format!("GET / HTTP/1.1\r\nAccept-Encoding: {coding}\r\n\r\n");
-        let takes = |coding: &str| {
-            Request::read(head(coding).as_bytes()).is_some_and(|request| request.takes_brotli)
-        };
+        let takes = |coding: &str| Request::read(head(coding).as_bytes()).is_some_and(|request| request.takes_brotli);
         assert!(takes("gzip, deflate, br"));
         assert!(takes("br;q=0.9"));
         assert!(!takes("gzip, brx"));
@@ -305,11 +254,7 @@ mod tests {
         };
         assert!(ask("/site.rs").is_some_and(|reply| reply.starts_with("HTTP/1.1 200 OK\r\n")));
         let missing = ask("/missing.js").expect("an answer");
-        assert!(
-            missing.starts_with(
-                "HTTP/1.1 404 Not Found\r\nContent-Type: text/plain; charset=utf-8\r\n"
-            )
-        );
+        assert!(missing.starts_with("HTTP/1.1 404 Not Found\r\nContent-Type: text/plain; charset=utf-8\r\n"));
         assert!(missing.ends_with("\r\n\r\nThere is no such file here.\n"));
         drop(site);
         assert_eq!(ask("/site.rs"), None);

@@ -34,16 +34,13 @@ pub fn joined(folder: &Path) -> Outcome<String> {
         unused.remove(import.sheet);
     }
     match unused.pop_first() {
-        Some(sheet) => Err(format!(
-            "style/{sheet} is not imported by style/{MAIN}: import it there, or delete it."
-        )),
+        Some(sheet) => Err(format!("style/{sheet} is not imported by style/{MAIN}: import it there, or delete it.")),
         None => Ok(whole),
     }
 }
 
 fn sheets_in(folder: &Path) -> Outcome<BTreeSet<String>> {
-    let entries = fs::read_dir(folder)
-        .map_err(|error| format!("{} cannot be read: {error}.", folder.display()))?;
+    let entries = fs::read_dir(folder).map_err(|error| format!("{} cannot be read: {error}.", folder.display()))?;
     Ok(entries
         .flatten()
         .filter_map(|entry| entry.file_name().into_string().ok())
@@ -80,19 +77,10 @@ mod tests {
 
     #[test]
     fn both_forms_of_import_are_read_and_no_other() {
-        assert_eq!(
-            Import::read("@import \"a.css\";"),
-            Some(Import {
-                sheet: "a.css",
-                layer: None
-            })
-        );
+        assert_eq!(Import::read("@import \"a.css\";"), Some(Import { sheet: "a.css", layer: None }));
         assert_eq!(
             Import::read("  @import \"a.css\" layer(base);"),
-            Some(Import {
-                sheet: "a.css",
-                layer: Some("base")
-            })
+            Some(Import { sheet: "a.css", layer: Some("base") })
         );
         assert_eq!(Import::read("@import url(a.css);"), None);
         assert_eq!(Import::read("@import \"a.css\" print;"), None);

@@ -19,9 +19,7 @@ impl Tools {
     /// Sets up what building the site needs: the wasm target, Trunk and wasm-bindgen.
     pub fn for_building() -> Outcome<Tools> {
         wasm_target()?;
-        let tools = Tools {
-            folder: cache()?.join("tools"),
-        };
+        let tools = Tools { folder: cache()?.join("tools") };
         let bindgen = locked_version("wasm-bindgen")?;
         tools.install("wasm-bindgen-cli", "wasm-bindgen", &bindgen, "2 minutes")?;
         tools.install("trunk", "trunk", TRUNK, "5 minutes")?;
@@ -52,13 +50,7 @@ impl Tools {
         let mut trunk = program(self.path("trunk"));
         trunk
             .arg("build")
-            .args([
-                "--release",
-                "--locked",
-                "--offline",
-                "--skip-version-check",
-                "--quiet",
-            ])
+            .args(["--release", "--locked", "--offline", "--skip-version-check", "--quiet"])
             .env("PATH", self.search_path()?)
             // Trunk takes only true or false here, not the usual 1.
             .env_remove("NO_COLOR");
@@ -75,15 +67,13 @@ impl Tools {
         if version_of(&self.path(name)).as_deref() == Some(version) {
             return Ok(());
         }
-        say(format!(
-            "Installing {package} {version} into {}, once; about {time}",
-            self.folder.display()
-        ));
+        say(format!("Installing {package} {version} into {}, once; about {time}", self.folder.display()));
         run(
-            program("cargo")
-                .args(["install", "--locked", "--force", "--root"])
-                .arg(&self.folder)
-                .args(["--version", version, package]),
+            program("cargo").args(["install", "--locked", "--force", "--root"]).arg(&self.folder).args([
+                "--version",
+                version,
+                package,
+            ]),
             "Check the connection, and that a C compiler is installed (Debian: `apt-get install \
              build-essential`), then run the same command again.",
         )
@@ -92,18 +82,11 @@ impl Tools {
 
 /// The per-user cache of this tool: `$XDG_CACHE_HOME` or `~/.cache`.
 fn cache() -> Outcome<PathBuf> {
-    let absolute = |name| {
-        env::var_os(name)
-            .map(PathBuf::from)
-            .filter(|path| path.is_absolute())
-    };
+    let absolute = |name| env::var_os(name).map(PathBuf::from).filter(|path| path.is_absolute());
     absolute("XDG_CACHE_HOME")
         .or_else(|| absolute("HOME").map(|home| home.join(".cache")))
         .map(|cache| cache.join("brimwright-dev"))
-        .ok_or_else(|| {
-            "There is no place for the tools: set HOME or XDG_CACHE_HOME to a folder of yours."
-                .to_owned()
-        })
+        .ok_or_else(|| "There is no place for the tools: set HOME or XDG_CACHE_HOME to a folder of yours.".to_owned())
 }
 
 /// Adds the wasm target of the pinned toolchain when it is missing.
@@ -128,8 +111,7 @@ fn wasm_target() -> Outcome {
 fn locked_version(package: &str) -> Outcome<String> {
     let lock = std::fs::read_to_string(in_project("Cargo.lock"))
         .map_err(|error| format!("Cargo.lock cannot be read: {error}."))?;
-    version_in(&lock, package)
-        .ok_or_else(|| format!("Cargo.lock names no version of {package}. Run `cargo check`."))
+    version_in(&lock, package).ok_or_else(|| format!("Cargo.lock names no version of {package}. Run `cargo check`."))
 }
 
 fn version_in(lock: &str, package: &str) -> Option<String> {
@@ -146,25 +128,18 @@ fn version_of(tool: &Path) -> Option<String> {
 
 /// The path of a program that can be run by its name.
 pub fn on_path(name: &str) -> Option<PathBuf> {
-    env::split_paths(&env::var_os("PATH")?)
-        .map(|folder| folder.join(name))
-        .find(|path| path.is_file())
+    env::split_paths(&env::var_os("PATH")?).map(|folder| folder.join(name)).find(|path| path.is_file())
 }
 
 fn install_chromium() -> Outcome {
     const BY_HAND: &str = "Install Chromium and its driver by hand (Debian: packages chromium and chromium-driver), \
          so that `chromium` and `chromedriver` can be run, then run the same command again.";
     if on_path("apt-get").is_none() {
-        return Err(format!(
-            "Tests need a browser, and there is no apt-get here to install one. {BY_HAND}"
-        ));
+        return Err(format!("Tests need a browser, and there is no apt-get here to install one. {BY_HAND}"));
     }
     say("Installing Chromium and its driver by apt-get, once");
     let as_root = |words: &[&str]| {
-        let root = program("id")
-            .arg("-u")
-            .output()
-            .is_ok_and(|output| output.stdout.trim_ascii() == b"0");
+        let root = program("id").arg("-u").output().is_ok_and(|output| output.stdout.trim_ascii() == b"0");
         let mut command = program(if root { "env" } else { "sudo" });
         command.arg("DEBIAN_FRONTEND=noninteractive").args(words);
         if !root {
@@ -175,14 +150,7 @@ fn install_chromium() -> Outcome {
     };
     run(&mut as_root(&["apt-get", "update"]), BY_HAND)?;
     run(
-        &mut as_root(&[
-            "apt-get",
-            "install",
-            "--yes",
-            "--no-install-recommends",
-            "chromium",
-            "chromium-driver",
-        ]),
+        &mut as_root(&["apt-get", "install", "--yes", "--no-install-recommends", "chromium", "chromium-driver"]),
         BY_HAND,
     )
 }

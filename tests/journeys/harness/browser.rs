@@ -33,11 +33,7 @@ impl Browser {
         let mut builder = ClientBuilder::new(HttpConnector::new());
         builder.capabilities(capabilities(&profile));
         let client = builder.connect(&format!("http://localhost:{port}")).await;
-        Browser {
-            driver,
-            client: client.expect("Chromium starts"),
-            profile,
-        }
+        Browser { driver, client: client.expect("Chromium starts"), profile }
     }
 
     /// The WebDriver session.
@@ -51,10 +47,7 @@ impl Drop for Browser {
         let browser = processes_on(&self.profile);
         for id in &browser {
             // The shell's own `kill`: a bare system has no other.
-            Command::new("sh")
-                .args(["-c", &format!("kill -9 {id}")])
-                .status()
-                .ok();
+            Command::new("sh").args(["-c", &format!("kill -9 {id}")]).status().ok();
         }
         self.driver.kill().ok();
         self.driver.wait().ok();
@@ -115,10 +108,8 @@ fn user_data(profile: &Path) -> String {
 fn processes_on(profile: &Path) -> Vec<String> {
     let mark = user_data(profile);
     let runs_on_it = |id: &String| {
-        fs::read(format!("/proc/{id}/cmdline")).is_ok_and(|line| {
-            line.split(|byte| *byte == 0)
-                .any(|word| word == mark.as_bytes())
-        })
+        fs::read(format!("/proc/{id}/cmdline"))
+            .is_ok_and(|line| line.split(|byte| *byte == 0).any(|word| word == mark.as_bytes()))
     };
     fs::read_dir("/proc")
         .into_iter()

@@ -57,14 +57,9 @@ impl By<'_> {
             By::Text(text) => ("Text", text),
             By::Label(label) => ("Label", label),
         };
-        let found = client
-            .execute(SEARCH, vec![kind.into(), wanted.into()])
-            .await?;
+        let found = client.execute(SEARCH, vec![kind.into(), wanted.into()]).await?;
         match found.get(ELEMENT).and_then(|id| id.as_str()) {
-            Some(id) => Ok(Element::from_element_id(
-                client.clone(),
-                ElementRef::from(id.to_owned()),
-            )),
+            Some(id) => Ok(Element::from_element_id(client.clone(), ElementRef::from(id.to_owned()))),
             None => Err(CmdError::WaitTimeout),
         }
     }

@@ -47,14 +47,7 @@ impl Journey {
         let folder = PathBuf::from(folder);
         let site = Site::open(&folder, Ipv4Addr::LOCALHOST, 0).expect("the site opens");
         let browser = Browser::start(name, true).await;
-        Journey {
-            name,
-            folder,
-            port: site.port(),
-            site: Some(site),
-            browser: Some(browser),
-            patience: PATIENCE,
-        }
+        Journey { name, folder, port: site.port(), site: Some(site), browser: Some(browser), patience: PATIENCE }
     }
 
     /// The same journey, for steps that are expected to fail.
@@ -87,11 +80,7 @@ impl Journey {
     /// Goes to the app's address and waits until the app has taken the place of the start page.
     pub async fn open(&self) {
         self.try_to_open().await.expect("the page loads");
-        self.wait_until(
-            "the app to start",
-            "return !document.getElementById('start')",
-        )
-        .await;
+        self.wait_until("the app to start", "return !document.getElementById('start')").await;
     }
 
     /// Goes to the app's address.
@@ -111,8 +100,7 @@ impl Journey {
 
     /// Clicks an element once it is there and can be clicked.
     pub async fn click(&self, by: By<'_>) {
-        self.until(&by.to_string(), async || self.find(by).await?.click().await)
-            .await;
+        self.until(&by.to_string(), async || self.find(by).await?.click().await).await;
     }
 
     /// Replaces what is in a field by `text`, key by key.
@@ -127,8 +115,7 @@ impl Journey {
 
     /// The visible text of an element once it is there.
     pub async fn text_of(&self, by: By<'_>) -> String {
-        self.until(&by.to_string(), async || self.find(by).await?.text().await)
-            .await
+        self.until(&by.to_string(), async || self.find(by).await?.text().await).await
     }
 
     /// Waits until the page shows `text`.
@@ -153,9 +140,7 @@ impl Journey {
     pub async fn wait_until(&self, what: &str, script: &str) {
         self.until(what, async || {
             let value = self.client().execute(script, Vec::new()).await?;
-            (value == Value::Bool(true))
-                .then_some(())
-                .ok_or_else(not_yet)
+            (value == Value::Bool(true)).then_some(()).ok_or_else(not_yet)
         })
         .await;
     }
@@ -164,10 +149,7 @@ impl Journey {
     pub async fn local_storage(&self, key: &str) -> Option<String> {
         let script = "return localStorage.getItem(arguments[0])";
         let value = self.client().execute(script, vec![key.into()]).await;
-        value
-            .expect("localStorage can be read")
-            .as_str()
-            .map(str::to_owned)
+        value.expect("localStorage can be read").as_str().map(str::to_owned)
     }
 
     /// Width and height of the viewport in CSS pixels.

@@ -4,9 +4,7 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
-use crate::book::{
-    Book, Container, ContainerId, Edit, Headspace, Key, Packaging, PackagingId, PackagingPart, PackagingUse, Record,
-};
+use crate::book::{Book, Container, ContainerId, Edit, Headspace, Key, Packaging, PackagingId, PackagingUse, Record};
 use crate::cost::piece_cost;
 use crate::fill::fill;
 use crate::measure::{Amount, Dimension, Exact, Share, Wanted};

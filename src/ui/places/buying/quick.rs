@@ -4,8 +4,7 @@ use leptos::prelude::*;
 
 use super::tabs::Tabs;
 use super::usable;
-use crate::book::{Book, Edit, Goods, Ingredient, IngredientId, Key, Packaging, PackagingId, PackagingPart, Record};
-use crate::measure::Share;
+use crate::book::{Book, Edit, Goods, Ingredient, IngredientId, Key, Packaging, PackagingId, Record};
 use crate::ui::fields::{self, Entry};
 use crate::ui::moved::Moved;
 use crate::ui::random::random;
