@@ -157,7 +157,7 @@ pub fn drink(id: u64, reference: &str, lines: impl IntoIterator<Item = Line>) ->
         reference: amount(reference),
         lines: lines.into_iter().collect(),
         process_loss: Share::ZERO,
-        labour: Labour { batch: Exact::ONE, ..Labour::default() },
+        labour: Labour::default(),
         toll: Money::ZERO,
         unsold: None,
         target: None,
