@@ -8,15 +8,16 @@ use crate::measure::{Amount, Dimension, Exact, Share, Volume};
 /// Longest name, in characters.
 const NAME_LENGTH: usize = 80;
 
-/// Checks the record's own values; references are the book's to check.
-pub(super) fn record(record: &Record, settings: &Settings) -> Result<(), Refusal> {
+/// Checks the record's own values; references are the book's to check. Nothing else in the book
+/// decides, so that what was in it once can always be put back.
+pub(super) fn record(record: &Record) -> Result<(), Refusal> {
     let checked = match record {
         Record::Settings(record) => self::settings(record),
         Record::Ingredient(record) => ingredient(record),
         Record::Packaging(record) => packaging(record),
         Record::Container(record) => container(record),
         Record::Drink(record) => drink(record),
-        Record::Offer(record) => offer(record, settings),
+        Record::Offer(record) => offer(record),
     };
     checked.map_err(|(field, problem)| Refusal::Field { key: record.key(), field, problem })
 }
@@ -128,9 +129,8 @@ fn drink(record: &Drink) -> Checked {
     record.target.map_or(Ok(()), |share| a_share(share, Field::Target))
 }
 
-fn offer(record: &Offer, settings: &Settings) -> Checked {
-    let Some(price) = record.price else { return Ok(()) };
-    positive(settings.currency.rounded(price).major(), Field::Price)
+fn offer(record: &Offer) -> Checked {
+    record.price.map_or(Ok(()), |price| positive(price.major(), Field::Price))
 }
 
 fn settings(record: &Settings) -> Checked {

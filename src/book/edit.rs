@@ -110,7 +110,7 @@ impl Book {
 
     fn put(&mut self, record: Record) -> Result<Applied, Refusal> {
         let key = record.key();
-        check::record(&record, &self.settings)?;
+        check::record(&record)?;
         for needed in record.needs() {
             if !self.contains(needed) {
                 return Err(Refusal::Missing { key: needed, needed_by: Some(key) });
@@ -159,5 +159,24 @@ impl Book {
         let was = std::mem::replace(&mut quoted.price, price);
         let applied = self.put(record)?;
         Ok(Applied { inverse: Edit::SetPackPrice { goods, pack, price: was }, ..applied })
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::book::Settings;
+    use crate::measure::Currency;
+    use crate::support::{book_of_one_drink, money, offer_id, settings};
+
+    #[test]
+    fn a_price_can_be_put_back_in_another_currency() {
+        let mut book = book_of_one_drink(settings(), "1", Some("0.25"));
+        let yen = Settings { currency: Currency::from_code("JPY").unwrap(), ..settings() };
+        book.apply(&Edit::Put(Record::Settings(Box::new(yen)))).unwrap();
+        let before = book.clone();
+        let applied = book.apply(&Edit::SetPrice { offer: offer_id(1, 1), price: Some(money("500")) }).unwrap();
+        assert_eq!(book.apply(&applied.inverse).map(|_| ()), Ok(()));
+        assert_eq!(book, before);
     }
 }
