@@ -33,26 +33,35 @@ fn name(name: &str) -> Checked {
     hold(name.chars().count() <= NAME_LENGTH, Field::Name, Problem::TooLong)
 }
 
+/// What cannot be written and read again as it is must not be taken.
+fn keeps(number: Exact, field: Field) -> Checked {
+    hold(number.keeps(), field, Problem::TooLarge)
+}
+
 fn not_negative(number: Exact, field: Field) -> Checked {
-    hold(!number.is_negative(), field, Problem::Negative)
+    hold(!number.is_negative(), field, Problem::Negative)?;
+    keeps(number, field)
 }
 
 fn positive(number: Exact, field: Field) -> Checked {
-    hold(number.is_positive(), field, Problem::NotPositive)
+    hold(number.is_positive(), field, Problem::NotPositive)?;
+    keeps(number, field)
 }
 
 fn a_yield(share: Share, field: Field) -> Checked {
-    hold(share.is_positive() && share <= Share::WHOLE, field, Problem::NotAYield)
+    hold(share.is_positive() && share <= Share::WHOLE, field, Problem::NotAYield)?;
+    keeps(share.fraction(), field)
 }
 
 fn a_share(share: Share, field: Field) -> Checked {
-    hold(!share.is_negative() && share < Share::WHOLE, field, Problem::NotAShare)
+    hold(!share.is_negative() && share < Share::WHOLE, field, Problem::NotAShare)?;
+    keeps(share.fraction(), field)
 }
 
 fn volume(amount: Amount, field: Field) -> Result<Volume, (Field, Problem)> {
     let volume = amount.volume().map_err(|_| (field, Problem::TooLarge))?;
     let volume = volume.ok_or((field, Problem::NotAVolume))?;
-    positive(volume.millilitres(), field)?;
+    positive(amount.number, field)?;
     Ok(volume)
 }
 
@@ -124,6 +133,7 @@ fn drink(record: &Drink) -> Checked {
     not_negative(record.labour.per_litre.seconds(), Field::PerLitre)?;
     not_negative(record.labour.per_batch.seconds(), Field::PerBatch)?;
     hold(record.labour.batch >= Exact::ONE, Field::Batch, Problem::LessThanOne)?;
+    keeps(record.labour.batch, Field::Batch)?;
     not_negative(record.toll.major(), Field::Toll)?;
     record.unsold.map_or(Ok(()), |share| a_share(share, Field::Unsold))?;
     record.target.map_or(Ok(()), |share| a_share(share, Field::Target))

@@ -165,9 +165,9 @@ impl Book {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::book::Settings;
-    use crate::measure::Currency;
-    use crate::support::{book_of_one_drink, money, offer_id, settings};
+    use crate::book::{Field, Problem, Settings};
+    use crate::measure::{Currency, Exact};
+    use crate::support::{book_of_one_drink, ingredient_id, money, offer_id, pack_id, settings};
 
     #[test]
     fn a_price_can_be_put_back_in_another_currency() {
@@ -177,6 +177,18 @@ mod tests {
         let before = book.clone();
         let applied = book.apply(&Edit::SetPrice { offer: offer_id(1, 1), price: Some(money("500")) }).unwrap();
         assert_eq!(book.apply(&applied.inverse).map(|_| ()), Ok(()));
+        assert_eq!(book, before);
+    }
+
+    #[test]
+    fn a_price_with_endless_digits_is_refused() {
+        let mut book = book_of_one_drink(settings(), "1", None);
+        let before = book.clone();
+        let goods = Goods::Ingredient(ingredient_id(1));
+        let third = Money::from_major(Exact::ONE.over(Exact::from(3)).unwrap());
+        let refused = book.apply(&Edit::SetPackPrice { goods, pack: pack_id(1), price: third });
+        let key = Key::Ingredient(ingredient_id(1));
+        assert_eq!(refused, Err(Refusal::Field { key, field: Field::PackPrice, problem: Problem::TooLarge }));
         assert_eq!(book, before);
     }
 }
