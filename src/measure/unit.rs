@@ -150,6 +150,21 @@ impl Unit {
         Unit::ALL.iter().copied().find(|unit| unit.symbol() == symbol)
     }
 
+    /// How it is written for people of `system`: its symbol, with whose it is where the symbol
+    /// alone would mean another unit there ("US pt" in an imperial book).
+    pub const fn name_in(self, system: System) -> &'static str {
+        match (self, system) {
+            (Unit::UsTeaspoon, System::Metric | System::Imperial) => "US tsp",
+            (Unit::UsTablespoon, System::Metric | System::Imperial) => "US tbsp",
+            (Unit::UsCup, System::Metric | System::Imperial) => "US cup",
+            (Unit::UsFluidOunce, System::Imperial) => "US fl oz",
+            (Unit::UsPint, System::Imperial) => "US pt",
+            (Unit::UsQuart, System::Imperial) => "US qt",
+            (Unit::UsGallon, System::Imperial) => "US gal",
+            (unit, _) => unit.symbol(),
+        }
+    }
+
     /// `number` of this unit in its base unit.
     pub fn measure(self, number: Exact) -> Result<Measure, Overflow> {
         let base = number.times(self.size())?;

@@ -236,6 +236,32 @@ mod tests {
     }
 
     #[test]
+    fn whose_unit_it_is_can_be_said() {
+        let read = |text: &str, system| {
+            let wanted = Wanted { dimensions: &[Dimension::Volume], unit: Unit::Millilitre };
+            read_amount(text, wanted, system, &NumberStyle::english("")).map(|amount| amount.unit)
+        };
+        for (text, us, metric, imperial) in [
+            ("1 cup", Unit::UsCup, Unit::MetricCup, Unit::MetricCup),
+            ("1 US cup", Unit::UsCup, Unit::UsCup, Unit::UsCup),
+            ("1 metric cup", Unit::MetricCup, Unit::MetricCup, Unit::MetricCup),
+            ("1 pint", Unit::UsPint, Unit::UsPint, Unit::ImperialPint),
+            ("1 US pint", Unit::UsPint, Unit::UsPint, Unit::UsPint),
+            ("1 UK pint", Unit::ImperialPint, Unit::ImperialPint, Unit::ImperialPint),
+            ("1 oz", Unit::UsFluidOunce, Unit::UsFluidOunce, Unit::ImperialFluidOunce),
+            ("1 U.S. fl. oz.", Unit::UsFluidOunce, Unit::UsFluidOunce, Unit::UsFluidOunce),
+        ] {
+            assert_eq!(read(text, System::UsCustomary), Ok(us), "{text}");
+            assert_eq!(read(text, System::Metric), Ok(metric), "{text}");
+            assert_eq!(read(text, System::Imperial), Ok(imperial), "{text}");
+        }
+        // No unit of ours: an imperial cup, an imperial quart.
+        let unknown = |unit: &str| Err(ReadError::UnknownUnit { unit: unit.into() });
+        assert_eq!(read("1 imp cup", System::UsCustomary), unknown("imp cup"));
+        assert_eq!(read("1 qt", System::Imperial), unknown("qt"));
+    }
+
+    #[test]
     fn a_wrong_unit_is_named() {
         assert_eq!(liquid("3 stone"), Err(ReadError::UnknownUnit { unit: "stone".into() }));
         assert_eq!(weight("3 cups"), Err(ReadError::WrongKind { unit: Unit::UsCup, wanted: &[Dimension::Mass] }));
