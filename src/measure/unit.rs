@@ -39,6 +39,15 @@ impl Measure {
         })
     }
 
+    /// Divided by a plain number.
+    pub fn over(self, divisor: Exact) -> Result<Measure, Overflow> {
+        Ok(match self {
+            Measure::Volume(volume) => Measure::Volume(volume.over(divisor)?),
+            Measure::Mass(mass) => Measure::Mass(mass.over(divisor)?),
+            Measure::Count(count) => Measure::Count(count.over(divisor)?),
+        })
+    }
+
     /// The number in the dimension's base unit.
     pub fn base(self) -> Exact {
         match self {
