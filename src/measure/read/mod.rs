@@ -89,7 +89,8 @@ pub fn read_amount(text: &str, wanted: Wanted, system: System, style: &NumberSty
         parts.push(Amount::new(number, unit_named(unit, wanted, system)?));
         rest = next;
     }
-    sum(&parts).ok_or(ReadError::TooFine)
+    let sum = sum(&parts).ok_or(ReadError::TooFine)?;
+    if sum.number.keeps() { Ok(sum) } else { Err(ReadError::TooLarge) }
 }
 
 fn unit_named(name: &str, wanted: Wanted, system: System) -> Result<Unit, ReadError> {
@@ -211,6 +212,7 @@ mod tests {
         assert_eq!(english("-3"), Err(ReadError::Negative));
         assert_eq!(english("\u{2212}3"), Err(ReadError::Negative));
         assert_eq!(english("1234567890"), Err(ReadError::TooLarge));
+        assert_eq!(english("999999999 2/1"), Err(ReadError::TooLarge));
         assert_eq!(english("0.1234567"), Err(ReadError::TooFine));
     }
 
@@ -267,5 +269,6 @@ mod tests {
         assert_eq!(weight("3 cups"), Err(ReadError::WrongKind { unit: Unit::UsCup, wanted: &[Dimension::Mass] }));
         assert_eq!(liquid("oz"), Err(not_a_number("oz")));
         assert_eq!(liquid("-2 oz"), Err(ReadError::Negative));
+        assert_eq!(weight("999999999 lb 1 lb"), Err(ReadError::TooLarge));
     }
 }
