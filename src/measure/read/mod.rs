@@ -89,8 +89,7 @@ pub fn read_amount(text: &str, wanted: Wanted, system: System, style: &NumberSty
         parts.push(Amount::new(number, unit_named(unit, wanted, system)?));
         rest = next;
     }
-    let sum = sum(&parts).ok_or(ReadError::TooFine)?;
-    if sum.number.keeps() { Ok(sum) } else { Err(ReadError::TooLarge) }
+    sum(&parts)
 }
 
 fn unit_named(name: &str, wanted: Wanted, system: System) -> Result<Unit, ReadError> {
@@ -108,23 +107,35 @@ fn unit_named(name: &str, wanted: Wanted, system: System) -> Result<Unit, ReadEr
 }
 
 /// The parts added up in the first unit that holds the sum in six decimals.
-fn sum(parts: &[Amount]) -> Option<Amount> {
-    if let [only] = parts {
-        return Some(*only);
-    }
-    let first = parts.first()?;
+fn sum(parts: &[Amount]) -> Result<Amount, ReadError> {
+    let first = match parts {
+        [only] => return Ok(*only),
+        [first, ..] => first.unit.dimension(),
+        [] => return Err(ReadError::Empty),
+    };
     let mut base = Exact::ZERO;
     for part in parts {
-        if part.unit.dimension() != first.unit.dimension() {
-            return None;
+        if part.unit.dimension() != first {
+            return Err(ReadError::WrongKind { unit: part.unit, wanted: only(first) });
         }
-        base = base.plus(part.measure().ok()?.base()).ok()?;
+        let part = part.measure().map_err(|_| ReadError::TooLarge)?;
+        base = base.plus(part.base()).map_err(|_| ReadError::TooLarge)?;
     }
-    parts.iter().find_map(|part| {
+    let in_unit = |part: &Amount| {
         let number = base.over(part.unit.size()).ok()?;
         let typed = number.rounded(TYPED_PLACES as u32);
         (typed == number).then(|| Amount::new(typed, part.unit))
-    })
+    };
+    let sum = parts.iter().find_map(in_unit).ok_or(ReadError::TooFine)?;
+    if sum.number.keeps() { Ok(sum) } else { Err(ReadError::TooLarge) }
+}
+
+const fn only(dimension: Dimension) -> &'static [Dimension] {
+    match dimension {
+        Dimension::Volume => &[Dimension::Volume],
+        Dimension::Mass => &[Dimension::Mass],
+        Dimension::Count => &[Dimension::Count],
+    }
 }
 
 fn not_a_number(text: &str) -> ReadError {
@@ -270,5 +281,7 @@ mod tests {
         assert_eq!(liquid("oz"), Err(not_a_number("oz")));
         assert_eq!(liquid("-2 oz"), Err(ReadError::Negative));
         assert_eq!(weight("999999999 lb 1 lb"), Err(ReadError::TooLarge));
+        let not_a_volume = ReadError::WrongKind { unit: Unit::Gram, wanted: &[Dimension::Volume] };
+        assert_eq!(liquid("1 cup 100 g"), Err(not_a_volume));
     }
 }
