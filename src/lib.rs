@@ -10,6 +10,13 @@
     )
 )]
 
+// The builders of the tests, for the engine's own too.
+#[cfg(test)]
+extern crate self as brimwright;
+#[cfg(test)]
+#[path = "../tests/support/mod.rs"]
+mod support;
+
 pub mod book;
 pub mod cost;
 pub mod fill;

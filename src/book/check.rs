@@ -8,15 +8,16 @@ use crate::measure::{Amount, Dimension, Exact, Share, Volume};
 /// Longest name, in characters.
 const NAME_LENGTH: usize = 80;
 
-/// Checks the record's own values; references are the book's to check.
-pub(super) fn record(record: &Record, settings: &Settings) -> Result<(), Refusal> {
+/// Checks the record's own values; references are the book's to check. Nothing else in the book
+/// decides, so that what was in it once can always be put back.
+pub(super) fn record(record: &Record) -> Result<(), Refusal> {
     let checked = match record {
         Record::Settings(record) => self::settings(record),
         Record::Ingredient(record) => ingredient(record),
         Record::Packaging(record) => packaging(record),
         Record::Container(record) => container(record),
         Record::Drink(record) => drink(record),
-        Record::Offer(record) => offer(record, settings),
+        Record::Offer(record) => offer(record),
     };
     checked.map_err(|(field, problem)| Refusal::Field { key: record.key(), field, problem })
 }
@@ -32,26 +33,35 @@ fn name(name: &str) -> Checked {
     hold(name.chars().count() <= NAME_LENGTH, Field::Name, Problem::TooLong)
 }
 
+/// What cannot be written and read again as it is must not be taken.
+fn keeps(number: Exact, field: Field) -> Checked {
+    hold(number.keeps(), field, Problem::TooLarge)
+}
+
 fn not_negative(number: Exact, field: Field) -> Checked {
-    hold(!number.is_negative(), field, Problem::Negative)
+    hold(!number.is_negative(), field, Problem::Negative)?;
+    keeps(number, field)
 }
 
 fn positive(number: Exact, field: Field) -> Checked {
-    hold(number.is_positive(), field, Problem::NotPositive)
+    hold(number.is_positive(), field, Problem::NotPositive)?;
+    keeps(number, field)
 }
 
 fn a_yield(share: Share, field: Field) -> Checked {
-    hold(share.is_positive() && share <= Share::WHOLE, field, Problem::NotAYield)
+    hold(share.is_positive() && share <= Share::WHOLE, field, Problem::NotAYield)?;
+    keeps(share.fraction(), field)
 }
 
 fn a_share(share: Share, field: Field) -> Checked {
-    hold(!share.is_negative() && share < Share::WHOLE, field, Problem::NotAShare)
+    hold(!share.is_negative() && share < Share::WHOLE, field, Problem::NotAShare)?;
+    keeps(share.fraction(), field)
 }
 
 fn volume(amount: Amount, field: Field) -> Result<Volume, (Field, Problem)> {
     let volume = amount.volume().map_err(|_| (field, Problem::TooLarge))?;
     let volume = volume.ok_or((field, Problem::NotAVolume))?;
-    positive(volume.millilitres(), field)?;
+    positive(amount.number, field)?;
     Ok(volume)
 }
 
@@ -123,14 +133,14 @@ fn drink(record: &Drink) -> Checked {
     not_negative(record.labour.per_litre.seconds(), Field::PerLitre)?;
     not_negative(record.labour.per_batch.seconds(), Field::PerBatch)?;
     hold(record.labour.batch >= Exact::ONE, Field::Batch, Problem::LessThanOne)?;
+    keeps(record.labour.batch, Field::Batch)?;
     not_negative(record.toll.major(), Field::Toll)?;
     record.unsold.map_or(Ok(()), |share| a_share(share, Field::Unsold))?;
     record.target.map_or(Ok(()), |share| a_share(share, Field::Target))
 }
 
-fn offer(record: &Offer, settings: &Settings) -> Checked {
-    let Some(price) = record.price else { return Ok(()) };
-    positive(settings.currency.rounded(price).major(), Field::Price)
+fn offer(record: &Offer) -> Checked {
+    record.price.map_or(Ok(()), |price| positive(price.major(), Field::Price))
 }
 
 fn settings(record: &Settings) -> Checked {

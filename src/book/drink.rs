@@ -82,7 +82,7 @@ pub enum Scaling {
 }
 
 /// Hands' time for a drink.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case", deny_unknown_fields)]
 pub struct Labour {
     /// Per drink, whatever its size.
@@ -97,6 +97,13 @@ pub struct Labour {
     /// Drinks in a batch, at least 1.
     #[serde(default = "one", skip_serializing_if = "is_one")]
     pub batch: Exact,
+}
+
+/// No time at all, drink by drink.
+impl Default for Labour {
+    fn default() -> Labour {
+        Labour { per_drink: Time::ZERO, per_litre: Time::ZERO, per_batch: Time::ZERO, batch: one() }
+    }
 }
 
 fn one() -> Exact {
@@ -124,5 +131,21 @@ impl Offer {
     /// Its id: the pair of drink and container.
     pub fn id(&self) -> OfferId {
         OfferId { drink: self.drink, container: self.container }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::book::{Book, Record};
+    use crate::support::settings;
+
+    #[test]
+    fn a_stored_drink_may_leave_out_what_is_nothing() {
+        let stored = r#"{"id": "1", "name": "Water", "kind": "shot", "reference": "2 fl oz", "lines": []}"#;
+        let drink: Drink = serde_json::from_str(stored).unwrap();
+        assert_eq!(drink.labour.batch, Exact::ONE);
+        let records = [Record::Settings(Box::new(settings())), Record::Drink(drink)];
+        assert_eq!(Book::from_records(records).map(|_| ()), Ok(()));
     }
 }

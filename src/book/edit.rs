@@ -110,7 +110,7 @@ impl Book {
 
     fn put(&mut self, record: Record) -> Result<Applied, Refusal> {
         let key = record.key();
-        check::record(&record, &self.settings)?;
+        check::record(&record)?;
         for needed in record.needs() {
             if !self.contains(needed) {
                 return Err(Refusal::Missing { key: needed, needed_by: Some(key) });
@@ -159,5 +159,36 @@ impl Book {
         let was = std::mem::replace(&mut quoted.price, price);
         let applied = self.put(record)?;
         Ok(Applied { inverse: Edit::SetPackPrice { goods, pack, price: was }, ..applied })
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::book::{Field, Problem, Settings};
+    use crate::measure::{Currency, Exact};
+    use crate::support::{book_of_one_drink, ingredient_id, money, offer_id, pack_id, settings};
+
+    #[test]
+    fn a_price_can_be_put_back_in_another_currency() {
+        let mut book = book_of_one_drink(settings(), "1", Some("0.25"));
+        let yen = Settings { currency: Currency::from_code("JPY").unwrap(), ..settings() };
+        book.apply(&Edit::Put(Record::Settings(Box::new(yen)))).unwrap();
+        let before = book.clone();
+        let applied = book.apply(&Edit::SetPrice { offer: offer_id(1, 1), price: Some(money("500")) }).unwrap();
+        assert_eq!(book.apply(&applied.inverse).map(|_| ()), Ok(()));
+        assert_eq!(book, before);
+    }
+
+    #[test]
+    fn a_price_with_endless_digits_is_refused() {
+        let mut book = book_of_one_drink(settings(), "1", None);
+        let before = book.clone();
+        let goods = Goods::Ingredient(ingredient_id(1));
+        let third = Money::from_major(Exact::ONE.over(Exact::from(3)).unwrap());
+        let refused = book.apply(&Edit::SetPackPrice { goods, pack: pack_id(1), price: third });
+        let key = Key::Ingredient(ingredient_id(1));
+        assert_eq!(refused, Err(Refusal::Field { key, field: Field::PackPrice, problem: Problem::TooLarge }));
+        assert_eq!(book, before);
     }
 }

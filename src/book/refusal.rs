@@ -96,7 +96,7 @@ pub enum Problem {
     LessThanOne,
     /// A price ending must lie below one unit of money (below 100 where there are no cents).
     NotAnEnding,
-    /// The number has too many digits to compute with.
+    /// The number has more digits than a book keeps: 9 before the decimal sign, 8 after it.
     TooLarge,
     /// Two of the same id.
     Twice,

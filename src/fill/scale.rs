@@ -116,7 +116,7 @@ pub fn scale(book: &Book, drink: &Drink, volume: Volume) -> Result<Scaled, Scale
             Scaling::InProportion => factor,
         };
         let in_drink = amount.times(by)?;
-        let to_use = if kept == Exact::ONE { in_drink } else { in_drink.times(Exact::ONE.over(kept)?)? };
+        let to_use = if kept == Exact::ONE { in_drink } else { in_drink.over(kept)? };
         lines.push(ScaledLine {
             line: line.id,
             ingredient: line.ingredient,

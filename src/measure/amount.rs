@@ -4,7 +4,7 @@ use std::fmt;
 
 use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
 
-use super::exact::TYPED_PLACES;
+use super::exact::STORED_PLACES;
 use super::{Exact, Measure, Overflow, Unit, Volume};
 
 /// A number of a unit, such as 40 lb.
@@ -53,7 +53,7 @@ impl<'de> Deserialize<'de> for Amount {
     fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Amount, D::Error> {
         let text = std::borrow::Cow::<'de, str>::deserialize(deserializer)?;
         let read = text.split_once(' ').and_then(|(number, unit)| {
-            let number = Exact::from_plain(number, TYPED_PLACES)?;
+            let number = Exact::from_plain(number, STORED_PLACES)?;
             Some(Amount { number, unit: Unit::from_symbol(unit)? })
         });
         read.ok_or_else(|| {

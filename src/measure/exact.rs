@@ -19,6 +19,9 @@ pub const INTEGER_DIGITS: usize = 9;
 /// more, since it is typed as a percentage.
 pub const TYPED_PLACES: usize = 6;
 
+/// Most digits after the decimal sign that a stored number may have.
+pub(super) const STORED_PLACES: usize = TYPED_PLACES.saturating_add(2);
+
 /// What exact arithmetic refuses to do.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Overflow {
@@ -147,6 +150,13 @@ impl Exact {
         Decimal::from_str_exact(text).ok().map(|value| Exact(value.normalize()))
     }
 
+    /// Whether it has no more digits than are read back from a stored book.
+    pub fn keeps(self) -> bool {
+        let too_large = Exact::new(10_i64.pow(INTEGER_DIGITS as u32), 0);
+        let size = if self.is_negative() { self.negated() } else { self };
+        size < too_large && self.places() <= STORED_PLACES as u32
+    }
+
     /// The nearest binary fraction, for drawing only; never for a figure that is shown.
     pub fn for_drawing(self) -> f64 {
         f64::from_str(&self.0.to_string()).unwrap_or(0.0)
@@ -176,7 +186,7 @@ impl Serialize for Exact {
 impl<'de> Deserialize<'de> for Exact {
     fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Exact, D::Error> {
         let text = std::borrow::Cow::<'de, str>::deserialize(deserializer)?;
-        let read = Exact::from_plain(&text, TYPED_PLACES.saturating_add(2));
+        let read = Exact::from_plain(&text, STORED_PLACES);
         read.ok_or_else(|| {
             de::Error::custom(format_args!(
                 "{text:?} is not a plain decimal of at most 9 digits before the point and 8 after it"
@@ -218,6 +228,17 @@ mod tests {
         let large = Exact(Decimal::MAX);
         assert_eq!(large.plus(Exact::ONE), Err(Overflow::TooLarge));
         assert_eq!(large.times(Exact::new(2, 0)), Err(Overflow::TooLarge));
+    }
+
+    #[test]
+    fn what_keeps_is_what_is_read_back() {
+        for text in ["0", "-1.5", "999999999.99999999", "0.00000001", "1.100000000"] {
+            assert!(exact(text).keeps(), "{text}");
+        }
+        for number in [Exact::new(1_000_000_000, 0), Exact::new(1, 9), Exact::ONE.over(exact("3")).unwrap()] {
+            assert!(!number.keeps(), "{number}");
+            assert!(serde_json::from_str::<Exact>(&serde_json::to_string(&number).unwrap()).is_err());
+        }
     }
 
     #[test]

@@ -26,9 +26,10 @@ pub fn show_number(number: Exact, least_places: u32, style: &NumberStyle) -> Str
     shown
 }
 
-/// An amount with all its digits and its unit: "12.5 fl oz".
-pub fn show_amount(amount: Amount, style: &NumberStyle) -> String {
-    format!("{} {}", show_number(amount.number, 0, style), amount.unit)
+/// An amount with all its digits and its unit, as people of `system` would type it:
+/// "12.5 fl oz", or "12.5 US fl oz" where ounces are imperial.
+pub fn show_amount(amount: Amount, system: System, style: &NumberStyle) -> String {
+    format!("{} {}", show_number(amount.number, 0, style), amount.unit.name_in(system))
 }
 
 /// Money in its currency's digits, half away from zero: "$9.50".

@@ -39,6 +39,15 @@ impl Measure {
         })
     }
 
+    /// Divided by a plain number.
+    pub fn over(self, divisor: Exact) -> Result<Measure, Overflow> {
+        Ok(match self {
+            Measure::Volume(volume) => Measure::Volume(volume.over(divisor)?),
+            Measure::Mass(mass) => Measure::Mass(mass.over(divisor)?),
+            Measure::Count(count) => Measure::Count(count.over(divisor)?),
+        })
+    }
+
     /// The number in the dimension's base unit.
     pub fn base(self) -> Exact {
         match self {
@@ -148,6 +157,21 @@ impl Unit {
     /// The unit written with exactly this symbol in a book.
     pub fn from_symbol(symbol: &str) -> Option<Unit> {
         Unit::ALL.iter().copied().find(|unit| unit.symbol() == symbol)
+    }
+
+    /// How it is written for people of `system`: its symbol, with whose it is where the symbol
+    /// alone would mean another unit there ("US pt" in an imperial book).
+    pub const fn name_in(self, system: System) -> &'static str {
+        match (self, system) {
+            (Unit::UsTeaspoon, System::Metric | System::Imperial) => "US tsp",
+            (Unit::UsTablespoon, System::Metric | System::Imperial) => "US tbsp",
+            (Unit::UsCup, System::Metric | System::Imperial) => "US cup",
+            (Unit::UsFluidOunce, System::Imperial) => "US fl oz",
+            (Unit::UsPint, System::Imperial) => "US pt",
+            (Unit::UsQuart, System::Imperial) => "US qt",
+            (Unit::UsGallon, System::Imperial) => "US gal",
+            (unit, _) => unit.symbol(),
+        }
     }
 
     /// `number` of this unit in its base unit.

@@ -144,11 +144,13 @@ pub fn suggest(cost: &Cost, terms: &Terms, settings: &Settings) -> Result<Sugges
         let highest = Share::from_fraction(highest);
         return Err(PriceError::NoPriceReaches { target: terms.target, highest });
     }
-    let without_tax = cost.covered(terms.covers)?.plus(terms.covered_fixed_fee())?.over(denominator)?;
-    let exact = terms.menu(without_tax)?.as_part();
+    let must_bear = cost.covered(terms.covers)?.plus(terms.covered_fixed_fee())?;
+    // Multiplied before it is divided, and rounded up before it is rounded: a price that comes
+    // out even stays even, and no digit is dropped that would put the margin under the target.
+    let exact = terms.menu(must_bear)?.over(denominator)?;
     let menu = round_up(exact, settings)?;
     let margin = asked(cost, terms, menu)?.margin;
-    Ok(Suggestion { without_tax: without_tax.as_part(), exact, menu, margin })
+    Ok(Suggestion { without_tax: must_bear.over(denominator)?.as_part(), exact: exact.as_part(), menu, margin })
 }
 
 /// What a menu price brings: contribution R - f * R * (1 + t) - k - c * R - full cost, and the
@@ -170,4 +172,55 @@ pub fn asked(cost: &Cost, terms: &Terms, menu: Money) -> Result<Asked, Overflow>
         margin: Share::from_fraction(left.ratio_to(without_tax)?.as_part()),
         contribution: contribution.as_part(),
     })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::book::Record;
+    use crate::ledger::price_offer;
+    use crate::support::{
+        book, book_of_one_drink, container, drink, ingredient, line, money, offer, pack, settings, share,
+    };
+
+    fn suggested(settings: &Settings, cost: &str) -> Result<Suggestion, PriceError> {
+        price_offer(&book_of_one_drink(settings.clone(), cost, None), &offer(1, 1, None)).unwrap().suggestion
+    }
+
+    #[test]
+    fn an_even_price_with_tax_inside_stays_even() {
+        // 2.00 / 0.3 is 6.666..., with 20 % tax 8.00 to the last digit: not 8.25.
+        let tax = Tax { rate: share("0.2"), place: TaxPlace::InThePrice };
+        let quarters = ["0", "0.25", "0.50", "0.75"].map(money).to_vec();
+        let bar = Settings { tax, target: share("0.7"), endings: quarters, ..settings() };
+        let suggestion = suggested(&bar, "2").unwrap();
+        assert_eq!((suggestion.exact, suggestion.menu, suggestion.margin), (money("8"), money("8"), share("0.7")));
+    }
+
+    #[test]
+    fn a_digit_too_small_to_show_still_rounds_the_price_up() {
+        // By hand: fees take 0.00000001 * 1.0123 of the price, so 0.01 may cost
+        // 0.01 * 0.999999989877 = 0.00999999989877. It costs 0.009999999899, so 0.01 is too
+        // little, in the 13th decimal.
+        let book = book(
+            Settings {
+                tax: Tax { rate: share("0.0123"), place: TaxPlace::AddedAtTheTill },
+                payment_fee: PaymentFee { share: share("0.00000001"), fixed: Money::ZERO },
+                covers: Covers::Everything,
+                target: Share::ZERO,
+                ..settings()
+            },
+            [
+                Record::Ingredient(ingredient(1, [pack(1, "2500000 mL", "99.99999899")])),
+                Record::Container(container(1, "250 mL")),
+                Record::Drink(drink(1, "250 mL", [line(1, 1, "250 mL")])),
+                Record::Offer(offer(1, 1, None)),
+            ],
+        );
+        let priced = price_offer(&book, &offer(1, 1, None)).unwrap();
+        assert_eq!(priced.cost.total(), Ok(money("0.009999999899")));
+        let suggestion = priced.suggestion.unwrap();
+        assert_eq!((suggestion.exact, suggestion.menu), (money("0.01"), money("0.02")));
+        assert!(asked(&priced.cost, &priced.terms, money("0.01")).unwrap().margin < Share::ZERO);
+    }
 }

@@ -1,1 +1,28 @@
-//! Tests: property.
+//! What must hold for every book, recipe, price and typed text, tried on generated ones.
+
+mod books;
+mod edits;
+mod keys;
+mod menus;
+mod prices;
+mod recipes;
+mod typed;
+
+#[path = "../support/mod.rs"]
+mod support;
+
+use brimwright::measure::Exact;
+use proptest::strategy::Strategy;
+
+/// A number of at most `places` decimals from zero up to, and not at, `below`.
+fn number(below: i64, places: u32) -> impl Strategy<Value = Exact> {
+    let steps = 10_i64.pow(places);
+    (0..below * steps).prop_map(move |mantissa| Exact::new(mantissa, places))
+}
+
+/// Whether two numbers lie within `allowed` of each other.
+fn near(one: Exact, other: Exact, allowed: &str) -> bool {
+    let off = one.minus(other).unwrap();
+    let allowed = support::exact(allowed);
+    off <= allowed && off >= allowed.negated()
+}

@@ -1,1 +1,19 @@
-//! Tests: reference.
+//! The engine against values that nobody here wrote. Each data file begins with its source.
+
+mod costs;
+mod csv;
+mod currencies;
+mod ers_prices;
+mod prices;
+mod units;
+
+#[path = "../support/mod.rs"]
+mod support;
+
+/// A worked example out of `worked_examples.csv`, where its source is named: the answer printed
+/// there, and the answer computed exactly from the inputs printed there.
+fn example(id: &str) -> (String, String) {
+    let rows = csv::rows(include_str!("data/worked_examples.csv"));
+    let row = rows.into_iter().find(|row| row["id"] == id).unwrap_or_else(|| panic!("no example {id}"));
+    (row["printed_answer"].clone(), row["exact"].clone())
+}

@@ -108,7 +108,8 @@ pub(super) fn number(text: &str, style: &NumberStyle) -> Result<Exact, Problem> 
     let (whole, dividend, divisor) =
         (whole_number(whole.trim())?, whole_number(dividend)?, whole_number(divisor.trim())?);
     let part = dividend.over(divisor).map_err(|_| Problem::NotANumber)?;
-    whole.plus(part.rounded(TYPED_PLACES as u32)).map_err(|_| Problem::TooLarge)
+    let number = whole.plus(part.rounded(TYPED_PLACES as u32)).map_err(|_| Problem::TooLarge)?;
+    if number.keeps() { Ok(number) } else { Err(Problem::TooLarge) }
 }
 
 fn decimal(text: &str, style: &NumberStyle) -> Result<Exact, Problem> {

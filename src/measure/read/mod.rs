@@ -89,7 +89,7 @@ pub fn read_amount(text: &str, wanted: Wanted, system: System, style: &NumberSty
         parts.push(Amount::new(number, unit_named(unit, wanted, system)?));
         rest = next;
     }
-    sum(&parts).ok_or(ReadError::TooFine)
+    sum(&parts)
 }
 
 fn unit_named(name: &str, wanted: Wanted, system: System) -> Result<Unit, ReadError> {
@@ -107,23 +107,35 @@ fn unit_named(name: &str, wanted: Wanted, system: System) -> Result<Unit, ReadEr
 }
 
 /// The parts added up in the first unit that holds the sum in six decimals.
-fn sum(parts: &[Amount]) -> Option<Amount> {
-    if let [only] = parts {
-        return Some(*only);
-    }
-    let first = parts.first()?;
+fn sum(parts: &[Amount]) -> Result<Amount, ReadError> {
+    let first = match parts {
+        [only] => return Ok(*only),
+        [first, ..] => first.unit.dimension(),
+        [] => return Err(ReadError::Empty),
+    };
     let mut base = Exact::ZERO;
     for part in parts {
-        if part.unit.dimension() != first.unit.dimension() {
-            return None;
+        if part.unit.dimension() != first {
+            return Err(ReadError::WrongKind { unit: part.unit, wanted: only(first) });
         }
-        base = base.plus(part.measure().ok()?.base()).ok()?;
+        let part = part.measure().map_err(|_| ReadError::TooLarge)?;
+        base = base.plus(part.base()).map_err(|_| ReadError::TooLarge)?;
     }
-    parts.iter().find_map(|part| {
+    let in_unit = |part: &Amount| {
         let number = base.over(part.unit.size()).ok()?;
         let typed = number.rounded(TYPED_PLACES as u32);
         (typed == number).then(|| Amount::new(typed, part.unit))
-    })
+    };
+    let sum = parts.iter().find_map(in_unit).ok_or(ReadError::TooFine)?;
+    if sum.number.keeps() { Ok(sum) } else { Err(ReadError::TooLarge) }
+}
+
+const fn only(dimension: Dimension) -> &'static [Dimension] {
+    match dimension {
+        Dimension::Volume => &[Dimension::Volume],
+        Dimension::Mass => &[Dimension::Mass],
+        Dimension::Count => &[Dimension::Count],
+    }
 }
 
 fn not_a_number(text: &str) -> ReadError {
@@ -211,6 +223,7 @@ mod tests {
         assert_eq!(english("-3"), Err(ReadError::Negative));
         assert_eq!(english("\u{2212}3"), Err(ReadError::Negative));
         assert_eq!(english("1234567890"), Err(ReadError::TooLarge));
+        assert_eq!(english("999999999 2/1"), Err(ReadError::TooLarge));
         assert_eq!(english("0.1234567"), Err(ReadError::TooFine));
     }
 
@@ -236,10 +249,39 @@ mod tests {
     }
 
     #[test]
+    fn whose_unit_it_is_can_be_said() {
+        let read = |text: &str, system| {
+            let wanted = Wanted { dimensions: &[Dimension::Volume], unit: Unit::Millilitre };
+            read_amount(text, wanted, system, &NumberStyle::english("")).map(|amount| amount.unit)
+        };
+        for (text, us, metric, imperial) in [
+            ("1 cup", Unit::UsCup, Unit::MetricCup, Unit::MetricCup),
+            ("1 US cup", Unit::UsCup, Unit::UsCup, Unit::UsCup),
+            ("1 metric cup", Unit::MetricCup, Unit::MetricCup, Unit::MetricCup),
+            ("1 pint", Unit::UsPint, Unit::UsPint, Unit::ImperialPint),
+            ("1 US pint", Unit::UsPint, Unit::UsPint, Unit::UsPint),
+            ("1 UK pint", Unit::ImperialPint, Unit::ImperialPint, Unit::ImperialPint),
+            ("1 oz", Unit::UsFluidOunce, Unit::UsFluidOunce, Unit::ImperialFluidOunce),
+            ("1 U.S. fl. oz.", Unit::UsFluidOunce, Unit::UsFluidOunce, Unit::UsFluidOunce),
+        ] {
+            assert_eq!(read(text, System::UsCustomary), Ok(us), "{text}");
+            assert_eq!(read(text, System::Metric), Ok(metric), "{text}");
+            assert_eq!(read(text, System::Imperial), Ok(imperial), "{text}");
+        }
+        // No unit of ours: an imperial cup, an imperial quart.
+        let unknown = |unit: &str| Err(ReadError::UnknownUnit { unit: unit.into() });
+        assert_eq!(read("1 imp cup", System::UsCustomary), unknown("imp cup"));
+        assert_eq!(read("1 qt", System::Imperial), unknown("qt"));
+    }
+
+    #[test]
     fn a_wrong_unit_is_named() {
         assert_eq!(liquid("3 stone"), Err(ReadError::UnknownUnit { unit: "stone".into() }));
         assert_eq!(weight("3 cups"), Err(ReadError::WrongKind { unit: Unit::UsCup, wanted: &[Dimension::Mass] }));
         assert_eq!(liquid("oz"), Err(not_a_number("oz")));
         assert_eq!(liquid("-2 oz"), Err(ReadError::Negative));
+        assert_eq!(weight("999999999 lb 1 lb"), Err(ReadError::TooLarge));
+        let not_a_volume = ReadError::WrongKind { unit: Unit::Gram, wanted: &[Dimension::Volume] };
+        assert_eq!(liquid("1 cup 100 g"), Err(not_a_volume));
     }
 }

@@ -1,0 +1,31 @@
+//! Keys and ids are written and read without loss.
+
+use brimwright::book::{ContainerId, DrinkId, IngredientId, Key, OfferId, PackagingId};
+use proptest::prelude::*;
+
+fn key() -> impl Strategy<Value = Key> {
+    prop_oneof![
+        Just(Key::Settings),
+        any::<u64>().prop_map(|number| Key::Ingredient(IngredientId::from_random(number))),
+        any::<u64>().prop_map(|number| Key::Packaging(PackagingId::from_random(number))),
+        any::<u64>().prop_map(|number| Key::Container(ContainerId::from_random(number))),
+        any::<u64>().prop_map(|number| Key::Drink(DrinkId::from_random(number))),
+        any::<(u64, u64)>().prop_map(|(drink, container)| {
+            Key::Offer(OfferId { drink: DrinkId::from_random(drink), container: ContainerId::from_random(container) })
+        }),
+    ]
+}
+
+proptest! {
+    #[test]
+    fn a_written_key_is_read_again(key in key()) {
+        prop_assert_eq!(Key::from_text(&key.to_string()), Some(key));
+    }
+
+    #[test]
+    fn a_key_has_one_way_of_writing(text in "(settings|ingredient:|packaging:|drink:|offer:|x:|)[-0-9a-fA-F:+ ]{0,18}") {
+        if let Some(key) = Key::from_text(&text) {
+            prop_assert_eq!(key.to_string(), text);
+        }
+    }
+}

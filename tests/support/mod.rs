@@ -1,0 +1,195 @@
+//! Small builders, so that tests read as what they check. Everything built here is invented.
+#![allow(dead_code, reason = "each test crate uses some of them")]
+
+use brimwright::book::{
+    Book, Container, ContainerId, Drink, DrinkId, DrinkKind, Headspace, Ingredient, IngredientId, Labour, Line, LineId,
+    Offer, OfferId, Pack, PackId, Packaging, PackagingId, PackagingPart, PackagingUse, Record, Scaling, Settings,
+    Stage,
+};
+use brimwright::measure::{Amount, Density, Exact, Mass, Measure, Money, Share, Time, Unit, Volume};
+
+/// A number of at most twelve decimals, such as "12.5".
+pub fn exact(text: &str) -> Exact {
+    Exact::from_plain(text, 12).unwrap_or_else(|| panic!("{text:?} is not a plain decimal"))
+}
+
+/// Money in the major unit.
+pub fn money(text: &str) -> Money {
+    Money::from_major(exact(text))
+}
+
+/// A share as a fraction: "0.65" is 65 %.
+pub fn share(text: &str) -> Share {
+    Share::from_fraction(exact(text))
+}
+
+/// A density in grams per millilitre.
+pub fn density(text: &str) -> Density {
+    Density::from_grams_per_millilitre(exact(text))
+}
+
+/// A mass in grams.
+pub fn grams(text: &str) -> Mass {
+    Mass::from_grams(exact(text))
+}
+
+/// A volume in millilitres.
+pub fn millilitres(text: &str) -> Volume {
+    Volume::from_millilitres(exact(text))
+}
+
+/// A time in seconds.
+pub fn seconds(text: &str) -> Time {
+    Time::from_seconds(exact(text))
+}
+
+/// An amount as the book writes it: "40 lb".
+pub fn amount(text: &str) -> Amount {
+    let (number, unit) = text.split_once(' ').unwrap_or_else(|| panic!("{text:?} has no unit"));
+    Amount::new(exact(number), Unit::from_symbol(unit).unwrap_or_else(|| panic!("{unit:?} is no unit")))
+}
+
+/// An amount in its base unit.
+pub fn measure(text: &str) -> Measure {
+    amount(text).measure().unwrap()
+}
+
+/// The id of an ingredient.
+pub fn ingredient_id(number: u64) -> IngredientId {
+    IngredientId::from_random(number)
+}
+
+/// The id of packaging.
+pub fn packaging_id(number: u64) -> PackagingId {
+    PackagingId::from_random(number)
+}
+
+/// The id of a container.
+pub fn container_id(number: u64) -> ContainerId {
+    ContainerId::from_random(number)
+}
+
+/// The id of a drink.
+pub fn drink_id(number: u64) -> DrinkId {
+    DrinkId::from_random(number)
+}
+
+/// The id of a pack.
+pub fn pack_id(number: u64) -> PackId {
+    PackId::from_random(number)
+}
+
+/// The id of an offer.
+pub fn offer_id(drink: u64, container: u64) -> OfferId {
+    OfferId { drink: drink_id(drink), container: container_id(container) }
+}
+
+/// An ingredient of which nothing is cut away, as dense as water, with these packs.
+pub fn ingredient(id: u64, packs: impl IntoIterator<Item = Pack>) -> Ingredient {
+    Ingredient {
+        id: ingredient_id(id),
+        name: format!("Invented ingredient {id}"),
+        trim_yield: Share::WHOLE,
+        press_yield: None,
+        soak_yield: None,
+        density: Some(density("1")),
+        juice_density: None,
+        piece_weight: None,
+        packs: packs.into_iter().collect(),
+    }
+}
+
+/// A pack without surcharge.
+pub fn pack(id: u64, contents: &str, price: &str) -> Pack {
+    Pack {
+        id: pack_id(id),
+        supplier: String::new(),
+        contents: amount(contents),
+        price: money(price),
+        surcharge: Money::ZERO,
+    }
+}
+
+/// A vessel bought in these packs.
+pub fn vessel(id: u64, packs: impl IntoIterator<Item = Pack>) -> Packaging {
+    Packaging {
+        id: packaging_id(id),
+        name: format!("Invented bottle {id}"),
+        part: PackagingPart::Vessel,
+        packs: packs.into_iter().collect(),
+    }
+}
+
+/// A container poured to the rim, without packaging.
+pub fn container(id: u64, brimful: &str) -> Container {
+    Container {
+        id: container_id(id),
+        name: format!("Invented {brimful} {id}"),
+        brimful: amount(brimful),
+        declared: None,
+        headspace: Headspace::Share(Share::ZERO),
+        set: Vec::new(),
+    }
+}
+
+/// So many of this packaging for one drink.
+pub fn use_of(packaging: u64, count: &str) -> PackagingUse {
+    PackagingUse { packaging: packaging_id(packaging), count: exact(count) }
+}
+
+/// A line in proportion, as bought.
+pub fn line(id: u64, ingredient: u64, takes: &str) -> Line {
+    Line {
+        id: LineId::from_random(id),
+        ingredient: ingredient_id(ingredient),
+        stage: Stage::AsBought,
+        amount: amount(takes),
+        scaling: Scaling::InProportion,
+    }
+}
+
+/// A blended drink with these lines and nothing else to pay for.
+pub fn drink(id: u64, reference: &str, lines: impl IntoIterator<Item = Line>) -> Drink {
+    Drink {
+        id: drink_id(id),
+        name: format!("Invented drink {id}"),
+        kind: DrinkKind::Blended,
+        reference: amount(reference),
+        lines: lines.into_iter().collect(),
+        process_loss: Share::ZERO,
+        labour: Labour::default(),
+        toll: Money::ZERO,
+        unsold: None,
+        target: None,
+    }
+}
+
+/// An offer, with or without a price.
+pub fn offer(drink: u64, container: u64, price: Option<&str>) -> Offer {
+    Offer { drink: drink_id(drink), container: container_id(container), price: price.map(money) }
+}
+
+/// A new book's settings with any price ending.
+pub fn settings() -> Settings {
+    Settings { endings: Vec::new(), ..Settings::new("Invented test bar") }
+}
+
+/// A book of these records.
+pub fn book(settings: Settings, records: impl IntoIterator<Item = Record>) -> Book {
+    let records = records.into_iter().chain([Record::Settings(Box::new(settings))]);
+    Book::from_records(records).unwrap_or_else(|refusal| panic!("{refusal:?}"))
+}
+
+/// A book of one drink (1) in one container (1) that costs exactly this much in its one
+/// ingredient (1, with one pack, 1), offered at this price.
+pub fn book_of_one_drink(settings: Settings, cost: &str, price: Option<&str>) -> Book {
+    book(
+        settings,
+        [
+            Record::Ingredient(ingredient(1, [pack(1, "250 mL", cost)])),
+            Record::Container(container(1, "250 mL")),
+            Record::Drink(drink(1, "250 mL", [line(1, 1, "250 mL")])),
+            Record::Offer(offer(1, 1, price)),
+        ],
+    )
+}
