@@ -12,6 +12,7 @@
 
 pub mod book;
 pub mod cost;
+pub mod exchange;
 pub mod fill;
 pub mod ledger;
 pub mod measure;
