@@ -19,6 +19,7 @@ mod support;
 
 pub mod book;
 pub mod cost;
+pub mod exchange;
 pub mod fill;
 pub mod ledger;
 pub mod measure;

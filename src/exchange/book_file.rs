@@ -1,0 +1,149 @@
+//! The book file: a whole book as one JSON object, documented by the JSON Schema beside the app.
+
+use std::collections::BTreeSet;
+
+use serde::{Deserialize, Serialize};
+use serde_json::error::Category;
+
+use super::header::{Header, Said};
+use super::{BookFileError, place};
+use crate::book::{Book, Container, Drink, Ingredient, Key, Offer, Packaging, Record, Refusal, Settings};
+
+/// What the file says it is.
+pub const FORMAT: &str = "brimwright-book";
+
+/// The version written, and the newest that is read.
+pub const VERSION: u64 = 1;
+
+/// Largest file that is read, in bytes.
+pub const MAX_BYTES: usize = 10_000_000;
+
+/// Version 1 as it is written.
+#[derive(Serialize)]
+struct Written<'a> {
+    format: &'static str,
+    version: u64,
+    settings: &'a Settings,
+    ingredients: Vec<&'a Ingredient>,
+    packagings: Vec<&'a Packaging>,
+    containers: Vec<&'a Container>,
+    drinks: Vec<&'a Drink>,
+    offers: Vec<&'a Offer>,
+}
+
+/// Version 1 as it is read.
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Version1 {
+    #[serde(rename = "format")]
+    _format: String,
+    #[serde(rename = "version")]
+    _version: u64,
+    settings: Settings,
+    ingredients: Vec<Ingredient>,
+    packagings: Vec<Packaging>,
+    containers: Vec<Container>,
+    drinks: Vec<Drink>,
+    offers: Vec<Offer>,
+}
+
+/// The book as a file: indented JSON with a closing line end, records in the order of their
+/// keys. The same book gives the same bytes.
+pub fn write(book: &Book) -> String {
+    let file = Written {
+        format: FORMAT,
+        version: VERSION,
+        settings: book.settings(),
+        ingredients: book.ingredients().collect(),
+        packagings: book.packagings().collect(),
+        containers: book.containers().collect(),
+        drinks: book.drinks().collect(),
+        offers: book.offers().collect(),
+    };
+    // Writing to memory fails only for maps whose keys are not text, and records have none.
+    let mut text = serde_json::to_string_pretty(&file).unwrap_or_default();
+    text.push('\n');
+    text
+}
+
+/// Reads a book file.
+///
+/// # Errors
+/// A [`BookFileError`] that says what is wrong and where; never a panic, whatever the bytes.
+pub fn read(bytes: impl AsRef<[u8]>) -> Result<Book, BookFileError> {
+    let bytes = bytes.as_ref();
+    if bytes.len() > MAX_BYTES {
+        return Err(BookFileError::TooLarge { bytes: bytes.len() });
+    }
+    let text = std::str::from_utf8(bytes).map_err(|_| BookFileError::NotText)?;
+    let text = text.strip_prefix('\u{feff}').unwrap_or(text);
+    let first = text.trim_start().chars().next().ok_or(BookFileError::Empty)?;
+    let header = header(text);
+    if first != '{' && !matches!(header, Err(BookFileError::NotJson { .. } | BookFileError::CutShort { .. })) {
+        return Err(BookFileError::Foreign { format: None });
+    }
+    let header = header?;
+    match header.format {
+        Said::Text(format) if format == FORMAT => {}
+        Said::Text(format) => return Err(BookFileError::foreign(&format)),
+        Said::Nothing | Said::Number(_) | Said::Other => return Err(BookFileError::Foreign { format: None }),
+    }
+    // A later version reads this one here, and brings its records up to date.
+    match header.version {
+        Said::Number(1) => book(read_version_1(text)?),
+        Said::Number(version) if version > VERSION => Err(BookFileError::Newer { version }),
+        Said::Number(_) | Said::Text(_) | Said::Nothing | Said::Other => Err(BookFileError::NoVersion),
+    }
+}
+
+/// Goes through the whole text, so that what is read after it is known to be JSON.
+fn header(text: &str) -> Result<Header, BookFileError> {
+    serde_json::from_str(text).map_err(|error| match error.classify() {
+        Category::Data => place::unreadable(text, &error),
+        Category::Eof => BookFileError::CutShort { line: error.line() },
+        Category::Syntax | Category::Io => BookFileError::NotJson { line: error.line(), column: error.column() },
+    })
+}
+
+fn read_version_1(text: &str) -> Result<Vec<Record>, BookFileError> {
+    let file: Version1 = serde_json::from_str(text).map_err(|error| place::unreadable(text, &error))?;
+    let mut records = vec![Record::Settings(Box::new(file.settings))];
+    records.extend(file.ingredients.into_iter().map(Record::Ingredient));
+    records.extend(file.packagings.into_iter().map(Record::Packaging));
+    records.extend(file.containers.into_iter().map(Record::Container));
+    records.extend(file.drinks.into_iter().map(Record::Drink));
+    records.extend(file.offers.into_iter().map(Record::Offer));
+    Ok(records)
+}
+
+/// Puts the records in a book: no id twice, and each by the checks of an edit.
+fn book(records: Vec<Record>) -> Result<Book, BookFileError> {
+    let mut keys = BTreeSet::new();
+    if let Some(key) = records.iter().map(Record::key).find(|key| !keys.insert(*key)) {
+        return Err(BookFileError::Twice { key, name: name(&records, key) });
+    }
+    let names = records.clone();
+    Book::from_records(records).map_err(|refusal| {
+        let key = match &refusal {
+            Refusal::Missing { key, needed_by } => needed_by.unwrap_or(*key),
+            Refusal::InUse { key, .. } | Refusal::Field { key, .. } => *key,
+        };
+        BookFileError::Refused { key, name: name(&names, key), refusal }
+    })
+}
+
+/// The name of the record at `key`; an offer's is its drink's and container's.
+fn name(records: &[Record], key: Key) -> String {
+    let own = records.iter().find(|record| record.key() == key).map(|record| match record {
+        Record::Settings(record) => record.name.clone(),
+        Record::Ingredient(record) => record.name.clone(),
+        Record::Packaging(record) => record.name.clone(),
+        Record::Container(record) => record.name.clone(),
+        Record::Drink(record) => record.name.clone(),
+        Record::Offer(offer) => {
+            let parts = [Key::Drink(offer.drink), Key::Container(offer.container)].map(|part| name(records, part));
+            parts.into_iter().filter(|part| !part.is_empty()).collect::<Vec<_>>().join(", ")
+        }
+    });
+    own.map(|name| super::book_file_error::shortened(&name)).unwrap_or_default()
+}

@@ -1,0 +1,17 @@
+//! Books leaving and coming in: the book file, what an import would do, computed offers as CSV.
+//!
+//! Bytes to values and back. What comes in is held to be hostile until every record has been
+//! put in a book by the same checks as an edit.
+
+mod book_file;
+mod book_file_error;
+mod csv;
+mod header;
+mod offers_csv;
+mod place;
+mod preview;
+
+pub use book_file::{FORMAT, MAX_BYTES, VERSION, read, write};
+pub use book_file_error::{BookFileError, Fault, Place};
+pub use offers_csv::{OFFER_COLUMNS, write_offers};
+pub use preview::{Counts, Preview, preview};
