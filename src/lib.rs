@@ -25,6 +25,7 @@ pub mod ledger;
 pub mod measure;
 pub mod price;
 pub mod sizes;
+pub mod store;
 pub mod words;
 pub mod yields;
 

@@ -58,6 +58,10 @@ macro_rules! id {
 }
 
 id! {
+    /// A book's id, for telling the books on the shelf apart.
+    BookId
+}
+id! {
     /// An ingredient's id.
     IngredientId
 }

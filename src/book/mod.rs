@@ -18,7 +18,7 @@ use std::collections::BTreeMap;
 pub use container::{Container, Headspace, Packaging, PackagingPart, PackagingUse};
 pub use drink::{Drink, DrinkKind, Labour, Line, Offer, Scaling};
 pub use edit::{Applied, Edit};
-pub use id::{ContainerId, DrinkId, IngredientId, LineId, OfferId, PackId, PackagingId};
+pub use id::{BookId, ContainerId, DrinkId, IngredientId, LineId, OfferId, PackId, PackagingId};
 pub use ingredient::{Ingredient, Stage};
 pub use pack::{Goods, Pack};
 pub use record::{Key, Record};

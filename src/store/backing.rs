@@ -1,0 +1,71 @@
+//! What keeps the rows.
+
+use std::future::Future;
+
+use super::{BookEntry, Fault, Row};
+use crate::book::BookId;
+
+/// What keeps the rows: texts in, texts out. What they mean is for others to say, so that a text
+/// that no longer reads is handed on as it is.
+pub trait Backing: Clone + 'static {
+    /// The entry of every book.
+    ///
+    /// # Errors
+    /// Any [`Fault`] of the storage itself.
+    fn entries(&self) -> impl Future<Output = Result<Vec<String>, Fault>>;
+
+    /// A book's entry and its rows later than revision `after`; every row for 0. Read as one, so
+    /// that they belong together.
+    ///
+    /// # Errors
+    /// Any [`Fault`] of the storage itself.
+    fn book(&self, id: BookId, after: u64) -> impl Future<Output = Result<StoredBook, Fault>>;
+
+    /// Writes all of `commit` or nothing, and returns when it is written. Tells the other tabs.
+    ///
+    /// # Errors
+    /// [`Fault::Behind`] where the stored revision is not the expected one; any [`Fault`] of the
+    /// storage itself.
+    fn commit(&self, commit: &Commit) -> impl Future<Output = Result<(), Fault>>;
+
+    /// Deletes a book, whether it reads or not. Tells the other tabs.
+    ///
+    /// # Errors
+    /// Any [`Fault`] of the storage itself.
+    fn delete(&self, id: BookId) -> impl Future<Output = Result<(), Fault>>;
+
+    /// Does `work` in its own time.
+    fn spawn(&self, work: impl Future<Output = ()> + 'static);
+}
+
+/// What is stored of a book, unread.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct StoredBook {
+    /// Its entry in the list of books.
+    pub entry: Option<String>,
+    /// Its rows.
+    pub rows: Vec<String>,
+}
+
+/// What one transaction writes.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Commit {
+    /// The revision that must be stored now; 0 where the book must not be there.
+    pub expected: u64,
+    /// The book's entry from now on, with its new revision.
+    pub entry: BookEntry,
+    /// The rows to write.
+    pub rows: Vec<Row>,
+    /// How hard to press.
+    pub durability: Durability,
+}
+
+/// When something counts as written.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Durability {
+    /// Handed to the operating system: survives a killed browser. For single edits.
+    #[default]
+    Relaxed,
+    /// On the disk: survives a lost battery. For whole books, imports and restores.
+    Strict,
+}

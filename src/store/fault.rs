@@ -1,0 +1,42 @@
+//! Why something could not be kept or read.
+
+use super::{Damage, Row};
+use crate::book::Refusal;
+
+/// Why something could not be kept or read. Nothing stored was changed.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Fault {
+    /// The browser gives this page no storage, as in some private windows.
+    NoStorage,
+    /// Another tab holds the books open with an older version of the app.
+    HeldByOlder,
+    /// The books were written by a newer version of the app than this one.
+    NewerSchema,
+    /// A newer version of the app opened the books; this tab may only read.
+    NewerVersionOpen,
+    /// The connection to the books was closed, and opening it again did not help.
+    Closed,
+    /// The device has no room left.
+    Full,
+    /// The book is not there: never was, or was deleted in another tab.
+    Gone,
+    /// The stored book has another revision than expected. A [`Keeper`](super::Keeper) catches
+    /// up on this by itself; who creates a book learns that the id is taken.
+    Behind,
+    /// Another tab saved what contradicts edits that wait here.
+    Conflict {
+        /// What the other tab saved.
+        theirs: Vec<Row>,
+        /// Why both cannot stand; none where both changed the same record.
+        refusal: Option<Refusal>,
+    },
+    /// The stored book does not read.
+    Damaged(Box<Damage>),
+    /// Anything else that the browser says.
+    Browser {
+        /// The kind of error, such as `UnknownError`.
+        name: String,
+        /// The browser's own words.
+        message: String,
+    },
+}

@@ -1,0 +1,69 @@
+//! What must be known before the first paint, and survives where the database was evicted.
+//!
+//! Not a store of record: the browser writes it seconds later, or never. Where the browser gives
+//! none, everything reads as absent and writing does nothing.
+
+use gloo_storage::{LocalStorage, Storage};
+use serde::Serialize;
+use serde::de::DeserializeOwned;
+
+use crate::book::BookId;
+
+const OPEN_BOOK: &str = "brimwright.open-book";
+const REVISION: &str = "brimwright.revision";
+const STARTED: &str = "brimwright.started";
+
+/// What must be known before the first paint.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct FirstPaint {
+    /// The book that was open last.
+    pub open_book: Option<BookId>,
+    /// Its last saved revision.
+    pub revision: Option<u64>,
+    /// Whether the app was ever used here. With no books in the database, they were evicted.
+    pub started: bool,
+}
+
+/// Reads them; what does not read is absent.
+pub fn read() -> FirstPaint {
+    let text: Option<String> = get(OPEN_BOOK);
+    FirstPaint {
+        open_book: text.as_deref().and_then(BookId::from_text),
+        revision: get(REVISION),
+        started: get(STARTED).unwrap_or_default(),
+    }
+}
+
+/// Notes the book that is open, and that the app was used here.
+pub fn note_open(book: Option<BookId>) {
+    set(STARTED, true);
+    match book {
+        Some(book) => set(OPEN_BOOK, book.to_string()),
+        None if there() => {
+            LocalStorage::delete(OPEN_BOOK);
+            LocalStorage::delete(REVISION);
+        }
+        None => {}
+    }
+}
+
+/// Notes the last saved revision of the open book.
+pub fn note_revision(revision: u64) {
+    set(REVISION, revision);
+}
+
+/// Whether the browser gives this page local storage: asking may throw, and `gloo_storage`
+/// panics where it does.
+fn there() -> bool {
+    web_sys::window().is_some_and(|window| window.local_storage().is_ok_and(|storage| storage.is_some()))
+}
+
+fn get<T: DeserializeOwned>(key: &str) -> Option<T> {
+    if there() { LocalStorage::get(key).ok() } else { None }
+}
+
+fn set(key: &str, value: impl Serialize) {
+    if there() {
+        LocalStorage::set(key, value).ok();
+    }
+}

@@ -1,0 +1,141 @@
+//! A backing in memory that fails as told, for native tests of everything above it.
+
+use std::cell::{Cell, RefCell};
+use std::collections::BTreeMap;
+use std::future::{Future, poll_fn};
+use std::pin::Pin;
+use std::rc::Rc;
+use std::task::{Context, Poll, Waker};
+
+use super::{Backing, BookEntry, Commit, Fault, StoredBook};
+use crate::book::BookId;
+
+/// A backing in memory. Its clones are tabs on the same storage.
+#[derive(Clone, Default)]
+pub struct InMemory {
+    inner: Rc<Inner>,
+}
+
+#[derive(Default)]
+struct Inner {
+    entries: RefCell<BTreeMap<BookId, String>>,
+    rows: RefCell<BTreeMap<(BookId, String), (u64, String)>>,
+    commits: Cell<usize>,
+    faults: RefCell<BTreeMap<usize, (Fault, bool)>>,
+    tasks: RefCell<Vec<Task>>,
+}
+
+type Task = Pin<Box<dyn Future<Output = ()>>>;
+
+impl InMemory {
+    /// How many times a commit was tried.
+    pub fn commits(&self) -> usize {
+        self.inner.commits.get()
+    }
+
+    /// Lets the next commit fail with nothing written.
+    pub fn fail_next(&self, fault: Fault) {
+        self.inner.faults.borrow_mut().insert(self.commits(), (fault, false));
+    }
+
+    /// Lets the next commit be written and its answer be lost.
+    pub fn lose_next_answer(&self, fault: Fault) {
+        self.inner.faults.borrow_mut().insert(self.commits(), (fault, true));
+    }
+
+    /// The stored text of a row.
+    pub fn row(&self, book: BookId, key: &str) -> Option<String> {
+        self.inner.rows.borrow().get(&(book, key.to_string())).map(|(_, text)| text.clone())
+    }
+
+    /// Stores any text as a row.
+    pub fn set_row(&self, book: BookId, key: &str, text: &str) {
+        let mut rows = self.inner.rows.borrow_mut();
+        let row = rows.entry((book, key.to_string())).or_default();
+        row.1 = text.to_string();
+    }
+
+    /// Stores any text as a book's entry.
+    pub fn set_entry(&self, book: BookId, text: &str) {
+        self.inner.entries.borrow_mut().insert(book, text.to_string());
+    }
+
+    /// Does what was spawned, until nothing is left to do.
+    pub fn run(&self) {
+        let mut context = Context::from_waker(Waker::noop());
+        loop {
+            let tasks = self.inner.tasks.take();
+            if tasks.is_empty() {
+                return;
+            }
+            for mut task in tasks {
+                if task.as_mut().poll(&mut context).is_pending() {
+                    self.inner.tasks.borrow_mut().push(task);
+                }
+            }
+        }
+    }
+}
+
+impl Backing for InMemory {
+    async fn entries(&self) -> Result<Vec<String>, Fault> {
+        Ok(self.inner.entries.borrow().values().cloned().collect())
+    }
+
+    async fn book(&self, id: BookId, after: u64) -> Result<StoredBook, Fault> {
+        turn().await;
+        let rows = self.inner.rows.borrow();
+        let rows = rows.iter().filter(|((book, _), (revision, _))| *book == id && (after == 0 || *revision > after));
+        Ok(StoredBook {
+            entry: self.inner.entries.borrow().get(&id).cloned(),
+            rows: rows.map(|(_, (_, text))| text.clone()).collect(),
+        })
+    }
+
+    async fn commit(&self, commit: &Commit) -> Result<(), Fault> {
+        let fault = self.inner.faults.borrow_mut().remove(&self.commits());
+        self.inner.commits.set(self.commits().saturating_add(1));
+        turn().await;
+        if let Some((fault, false)) = fault {
+            return Err(fault);
+        }
+        let stored = self.inner.entries.borrow().get(&commit.entry.id).cloned();
+        let stored = stored.map_or(Ok(0), |text| BookEntry::from_text(&text).map(|entry| entry.revision));
+        if stored != Ok(commit.expected) {
+            return Err(Fault::Behind);
+        }
+        let unwritable = |error: serde_json::Error| Fault::Browser { name: "JSON".into(), message: error.to_string() };
+        let entry = commit.entry.text().map_err(unwritable)?;
+        let texts = commit.rows.iter().map(|row| Ok((row, row.text()?))).collect::<Result<Vec<_>, _>>();
+        for (row, text) in texts.map_err(unwritable)? {
+            self.inner.rows.borrow_mut().insert((row.book, row.key.to_string()), (row.revision, text));
+        }
+        self.inner.entries.borrow_mut().insert(commit.entry.id, entry);
+        fault.map_or(Ok(()), |(fault, _)| Err(fault))
+    }
+
+    async fn delete(&self, id: BookId) -> Result<(), Fault> {
+        self.inner.entries.borrow_mut().remove(&id);
+        self.inner.rows.borrow_mut().retain(|(book, _), _| *book != id);
+        Ok(())
+    }
+
+    fn spawn(&self, work: impl Future<Output = ()> + 'static) {
+        self.inner.tasks.borrow_mut().push(Box::pin(work));
+    }
+}
+
+/// Lets others go first, once.
+async fn turn() {
+    let mut waited = false;
+    poll_fn(|_| {
+        if std::mem::replace(&mut waited, true) { Poll::Ready(()) } else { Poll::Pending }
+    })
+    .await;
+}
+
+impl std::fmt::Debug for InMemory {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.debug_struct("InMemory").field("entries", &self.inner.entries).field("rows", &self.inner.rows).finish()
+    }
+}

@@ -1,0 +1,49 @@
+//! What a tab knows to be stored.
+
+use std::collections::BTreeMap;
+
+use super::Change;
+use crate::book::{Key, Record};
+use crate::store::{BookEntry, Commit, Row};
+
+/// The stored book as this tab last read or wrote it.
+#[derive(Debug)]
+pub(in crate::store) struct Known {
+    entry: BookEntry,
+    revisions: BTreeMap<Key, u64>,
+}
+
+impl Known {
+    pub(in crate::store) fn new(entry: BookEntry, rows: &[Row]) -> Known {
+        let revisions = rows.iter().map(|row| (row.key, row.revision)).collect();
+        Known { entry, revisions }
+    }
+
+    pub(in crate::store) fn entry(&self) -> &BookEntry {
+        &self.entry
+    }
+
+    pub(super) fn take(&mut self, entry: BookEntry, rows: &[Row]) {
+        self.entry = entry;
+        self.revisions.extend(rows.iter().map(|row| (row.key, row.revision)));
+    }
+
+    /// What to write so that `change` is stored upon what is known.
+    pub(super) fn commit(&self, change: &Change) -> Commit {
+        let mut entry = self.entry.clone();
+        entry.revision = entry.revision.saturating_add(1);
+        if let Some(Some(Record::Settings(settings))) = change.records.get(&Key::Settings) {
+            entry.name.clone_from(&settings.name);
+            entry.invented = settings.invented;
+        }
+        let row = |(key, record): (&Key, &Option<Record>)| Row {
+            book: entry.id,
+            key: *key,
+            revision: entry.revision,
+            grew_from: self.revisions.get(key).copied().unwrap_or(0),
+            record: record.clone(),
+        };
+        let rows = change.records.iter().map(row).collect();
+        Commit { expected: self.entry.revision, rows, durability: change.durability, entry }
+    }
+}

@@ -1,0 +1,67 @@
+//! Edits that wait to be saved.
+
+use std::collections::{BTreeMap, VecDeque};
+
+use crate::book::{Applied, Book, Key, Record};
+use crate::store::Durability;
+
+/// What one edit touched, as it stood after it; none where the edit removed it.
+#[derive(Clone, Debug)]
+pub(super) struct Change {
+    pub(super) records: BTreeMap<Key, Option<Record>>,
+    pub(super) durability: Durability,
+}
+
+impl Change {
+    pub(super) fn new(book: &Book, applied: &Applied, durability: Durability) -> Change {
+        let records = applied.touched.iter().map(|key| (*key, book.record(*key))).collect();
+        Change { records, durability }
+    }
+}
+
+/// Edits that wait to be saved, the oldest first.
+#[derive(Debug, Default)]
+pub(super) struct Queue(VecDeque<Change>);
+
+impl Queue {
+    pub(super) fn push(&mut self, change: Change) {
+        self.0.push_back(change);
+    }
+
+    pub(super) fn first(&self) -> Option<&Change> {
+        self.0.front()
+    }
+
+    pub(super) fn pop(&mut self) {
+        self.0.pop_front();
+    }
+
+    pub(super) fn len(&self) -> usize {
+        self.0.len()
+    }
+
+    pub(super) fn touches(&self, key: Key) -> bool {
+        self.0.iter().any(|change| change.records.contains_key(&key))
+    }
+
+    /// Everything that waits as one change; none where nothing does.
+    pub(super) fn as_one(&self) -> Option<Change> {
+        let mut changes = self.0.iter().cloned();
+        let first = changes.next()?;
+        Some(changes.fold(first, |mut one, next| {
+            one.records.extend(next.records);
+            if next.durability == Durability::Strict {
+                one.durability = Durability::Strict;
+            }
+            one
+        }))
+    }
+
+    /// Makes one change of everything that waits. Once another tab's edits have come in between,
+    /// only the book that they all lead to is known to hold, not the steps on the way.
+    pub(super) fn join(&mut self) {
+        if let Some(one) = self.as_one() {
+            self.0 = VecDeque::from([one]);
+        }
+    }
+}

@@ -1,0 +1,41 @@
+//! Keeping books: nothing that was called saved is lost, and nothing is overwritten unread.
+//!
+//! A [`Shelf`] holds the books. Opening one gives the [`Book`](crate::book::Book) and, through
+//! [`Opened::keep`], the [`Keeper`] that saves its edits: one transaction an edit, in order, and
+//! never over a revision that this tab has not seen. What keeps the rows is a [`Backing`]: the
+//! browser's database in the app, [`InMemory`] in native tests.
+
+mod backing;
+mod damage;
+mod entry;
+mod fault;
+#[cfg(target_arch = "wasm32")]
+pub mod first_paint;
+mod keeper;
+mod notice;
+mod row;
+mod shelf;
+
+#[cfg(not(target_arch = "wasm32"))]
+mod in_memory;
+#[cfg(target_arch = "wasm32")]
+mod indexed_db;
+#[cfg(target_arch = "wasm32")]
+mod request;
+#[cfg(target_arch = "wasm32")]
+mod schema;
+#[cfg(target_arch = "wasm32")]
+mod tabs;
+
+pub use backing::{Backing, Commit, Durability, StoredBook};
+pub use damage::{Cause, Damage};
+pub use entry::BookEntry;
+pub use fault::Fault;
+#[cfg(not(target_arch = "wasm32"))]
+pub use in_memory::InMemory;
+#[cfg(target_arch = "wasm32")]
+pub use indexed_db::IndexedDb;
+pub use keeper::{Hooks, Keeper, Saving};
+pub use notice::Notice;
+pub use row::{Row, news};
+pub use shelf::{Listed, Opened, Shelf};

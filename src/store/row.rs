@@ -1,0 +1,89 @@
+//! Rows: a record with its revision, as it is stored.
+
+use serde::{Deserialize, Serialize};
+
+use crate::book::{Book, BookId, Edit, Key, Record};
+
+/// A record of a book as of its last change.
+///
+/// Written as JSON; a removed record leaves a row without one, so that other tabs learn of it.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(try_from = "Stored", into = "Stored")]
+pub struct Row {
+    /// The book.
+    pub book: BookId,
+    /// Where in the book.
+    pub key: Key,
+    /// The book's revision that wrote it; at least 1.
+    pub revision: u64,
+    /// The row's revision before that; 0 where there was none.
+    pub grew_from: u64,
+    /// The record; none where it was removed.
+    pub record: Option<Record>,
+}
+
+impl Row {
+    /// Reads what [`Row::text`] writes.
+    ///
+    /// # Errors
+    /// What is wrong, for whoever mends it.
+    pub fn from_text(text: &str) -> Result<Row, String> {
+        serde_json::from_str(text).map_err(|error| error.to_string())
+    }
+
+    /// The row as JSON.
+    ///
+    /// # Errors
+    /// None for any row that can be built; JSON's own error otherwise.
+    pub fn text(&self) -> Result<String, serde_json::Error> {
+        serde_json::to_string(self)
+    }
+}
+
+/// The edit that brings rows saved by another tab into `book`.
+pub fn news(book: &Book, rows: &[Row]) -> Edit {
+    edit(book, rows.iter().map(|row| (row.key, row.record.as_ref())))
+}
+
+/// The edit that makes `book` hold these records, and not hold those that are none.
+pub(super) fn edit<'a>(book: &Book, records: impl Iterator<Item = (Key, Option<&'a Record>)>) -> Edit {
+    let mut records: Vec<_> = records.collect();
+    records.sort_by_key(|(key, _)| *key);
+    let puts = records.iter().filter_map(|(_, record)| record.cloned()).map(Edit::Put);
+    // Keys are in the order of need: what needs another goes before it.
+    let gone = records.iter().rev().filter(|(key, record)| record.is_none() && book.contains(*key));
+    Edit::Together(puts.chain(gone.map(|(key, _)| Edit::Remove(*key))).collect())
+}
+
+#[derive(Clone, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case", deny_unknown_fields)]
+struct Stored {
+    book: BookId,
+    key: String,
+    revision: u64,
+    grew_from: u64,
+    record: Option<Record>,
+}
+
+impl From<Row> for Stored {
+    fn from(row: Row) -> Stored {
+        let Row { book, key, revision, grew_from, record } = row;
+        Stored { book, key: key.to_string(), revision, grew_from, record }
+    }
+}
+
+impl TryFrom<Stored> for Row {
+    type Error = String;
+
+    fn try_from(stored: Stored) -> Result<Row, String> {
+        let Stored { book, key, revision, grew_from, record } = stored;
+        let key = Key::from_text(&key).ok_or_else(|| format!("{key:?} is not a key"))?;
+        if let Some(other) = record.as_ref().map(Record::key).filter(|other| *other != key) {
+            return Err(format!("{other} is stored at {key}"));
+        }
+        if grew_from >= revision {
+            return Err(format!("revision {revision} cannot have grown from {grew_from}"));
+        }
+        Ok(Row { book, key, revision, grew_from, record })
+    }
+}

@@ -1,0 +1,85 @@
+//! The shape of the database, and the steps that bring an older one to it.
+
+use js_sys::{Array, Function, Promise, Reflect};
+use wasm_bindgen::prelude::Closure;
+use wasm_bindgen::{JsCast, JsValue};
+use wasm_bindgen_futures::JsFuture;
+use web_sys::{
+    Event, IdbDatabase, IdbFactory, IdbObjectStoreParameters, IdbOpenDbRequest, IdbVersionChangeEvent,
+};
+
+use super::Fault;
+use super::request::{failed, thrown};
+
+/// The entries of the books, by id.
+pub(super) const BOOKS: &str = "books";
+/// The rows of all books, by book and key.
+pub(super) const ROWS: &str = "rows";
+/// Of [`ROWS`]: by book and revision.
+pub(super) const BY_REVISION: &str = "by-revision";
+
+/// The step at place n brings version n to n + 1. A step that has been released is never changed.
+const STEPS: &[fn(&IdbDatabase) -> Result<(), JsValue>] = &[books_and_rows];
+
+fn books_and_rows(database: &IdbDatabase) -> Result<(), JsValue> {
+    let by = IdbObjectStoreParameters::new();
+    by.set_key_path(&"id".into());
+    database.create_object_store_with_optional_parameters(BOOKS, &by)?;
+    by.set_key_path(&Array::of2(&"book".into(), &"key".into()));
+    let rows = database.create_object_store_with_optional_parameters(ROWS, &by)?;
+    rows.create_index_with_str_sequence(BY_REVISION, &Array::of2(&"book".into(), &"revision".into()))?;
+    Ok(())
+}
+
+/// Opens the database, and brings it to this version where it is older.
+pub(super) async fn open(name: &str) -> Result<IdbDatabase, Fault> {
+    let factory = Reflect::get(&js_sys::global(), &"indexedDB".into()).map_err(|_| Fault::NoStorage)?;
+    let factory: IdbFactory = factory.dyn_into().map_err(|_| Fault::NoStorage)?;
+    let version = u32::try_from(STEPS.len()).unwrap_or(u32::MAX);
+    let request = factory.open_with_u32(name, version).map_err(|_| Fault::NoStorage)?;
+    let upgrade = Closure::once_into_js(upgrade);
+    request.set_onupgradeneeded(upgrade.dyn_ref());
+    let opened = Promise::new(&mut |resolve: Function, _| {
+        request.set_onsuccess(Some(&resolve));
+        request.set_onerror(Some(&resolve));
+        request.set_onblocked(Some(&resolve));
+    });
+    let event: Event = JsFuture::from(opened).await.and_then(JsCast::dyn_into).map_err(thrown)?;
+    match event.type_().as_str() {
+        "success" => request.result().and_then(JsCast::dyn_into).map_err(thrown),
+        "blocked" => {
+            // Should it open later, nobody is left to use it.
+            request.set_onsuccess(Closure::once_into_js(close).dyn_ref());
+            Err(Fault::HeldByOlder)
+        }
+        _ => Err(failed(&request)),
+    }
+}
+
+fn request_of(event: &Event) -> Option<IdbOpenDbRequest> {
+    event.target()?.dyn_into().ok()
+}
+
+fn upgrade(event: IdbVersionChangeEvent) {
+    let Some(request) = request_of(&event) else { return };
+    let result = request.result().and_then(JsCast::dyn_into::<IdbDatabase>);
+    let from = event.old_version();
+    let steps = (0_u32..).zip(STEPS).filter(|(version, _)| f64::from(*version) >= from);
+    let upgraded = result.and_then(|database| {
+        for (_, step) in steps {
+            step(&database)?;
+        }
+        Ok(())
+    });
+    if upgraded.is_err() && let Some(transaction) = request.transaction() {
+        // The request then fails, and the older database stays as it was.
+        transaction.abort().ok();
+    }
+}
+
+fn close(event: Event) {
+    let result = request_of(&event).and_then(|request| request.result().ok());
+    if let Some(database) = result.and_then(|result| result.dyn_into::<IdbDatabase>().ok()) {
+        database.close();
+    }
+}

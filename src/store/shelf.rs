@@ -1,0 +1,118 @@
+//! The shelf: every book of this browser.
+
+use super::keeper::Known;
+use super::{Backing, BookEntry, Commit, Durability, Fault, Hooks, Keeper, Row, damage};
+use crate::book::{Book, BookId};
+
+/// Every book of this browser.
+#[derive(Clone, Debug)]
+pub struct Shelf<B> {
+    backing: B,
+}
+
+/// A book in the list.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Listed {
+    /// A book.
+    Book(BookEntry),
+    /// An entry that does not read.
+    Damaged {
+        /// The book's id, where that much can be read.
+        id: Option<BookId>,
+        /// The entry as it is stored.
+        text: String,
+    },
+}
+
+/// A book just opened, not yet kept.
+#[derive(Debug)]
+pub struct Opened<B> {
+    backing: B,
+    known: Known,
+}
+
+impl<B: Backing> Shelf<B> {
+    /// A shelf on what keeps the rows.
+    pub fn new(backing: B) -> Shelf<B> {
+        Shelf { backing }
+    }
+
+    /// What keeps the rows.
+    pub fn backing(&self) -> &B {
+        &self.backing
+    }
+
+    /// The books, by id.
+    ///
+    /// # Errors
+    /// Any [`Fault`] of the storage itself.
+    pub async fn books(&self) -> Result<Vec<Listed>, Fault> {
+        let entries = self.backing.entries().await?;
+        Ok(entries.into_iter().map(Listed::from_text).collect())
+    }
+
+    /// Puts a new book on the shelf. On the disk when this returns.
+    ///
+    /// # Errors
+    /// [`Fault::Behind`] where the id is taken; any [`Fault`] of the storage itself.
+    pub async fn create(&self, id: BookId, book: &Book) -> Result<(), Fault> {
+        let row = |record: crate::book::Record| Row {
+            book: id,
+            key: record.key(),
+            revision: 1,
+            grew_from: 0,
+            record: Some(record),
+        };
+        let commit = Commit {
+            expected: 0,
+            entry: BookEntry::new(id, book, 1),
+            rows: book.records().map(row).collect(),
+            durability: Durability::Strict,
+        };
+        self.backing.commit(&commit).await
+    }
+
+    /// Opens a book.
+    ///
+    /// # Errors
+    /// [`Fault::Gone`] where there is none; [`Fault::Damaged`], with everything that is stored,
+    /// where it does not read; any [`Fault`] of the storage itself.
+    pub async fn open(&self, id: BookId) -> Result<(Book, Opened<B>), Fault> {
+        let stored = self.backing.book(id, 0).await?;
+        let (entry, rows, book) = damage::open(id, stored)?;
+        Ok((book, Opened { backing: self.backing.clone(), known: Known::new(entry, &rows) }))
+    }
+
+    /// Deletes a book, whether it reads or not.
+    ///
+    /// # Errors
+    /// Any [`Fault`] of the storage itself; the book is then still there.
+    pub async fn delete(&self, id: BookId) -> Result<(), Fault> {
+        self.backing.delete(id).await
+    }
+}
+
+impl<B: Backing> Opened<B> {
+    /// The book's id, name and revision.
+    pub fn entry(&self) -> &BookEntry {
+        self.known.entry()
+    }
+
+    /// Keeps the book from now on.
+    pub fn keep(self, hooks: Hooks) -> Keeper<B> {
+        Keeper::new(self.backing, self.known, hooks)
+    }
+}
+
+impl Listed {
+    fn from_text(text: String) -> Listed {
+        match BookEntry::from_text(&text) {
+            Ok(entry) => Listed::Book(entry),
+            Err(_) => {
+                let value: Option<serde_json::Value> = serde_json::from_str(&text).ok();
+                let id = value.as_ref().and_then(|value| value.get("id")?.as_str().and_then(BookId::from_text));
+                Listed::Damaged { id, text }
+            }
+        }
+    }
+}

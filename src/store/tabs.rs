@@ -1,0 +1,46 @@
+//! Talking to the other tabs.
+
+use std::rc::Rc;
+
+use wasm_bindgen::prelude::Closure;
+use wasm_bindgen::{JsCast, JsValue};
+use web_sys::{BroadcastChannel, MessageEvent};
+
+use super::Notice;
+
+/// The line to the other tabs. Where the browser has none, tabs learn of each other's saves at
+/// their own next one.
+pub(super) struct Tabs {
+    channel: Option<BroadcastChannel>,
+    _hear: Closure<dyn Fn(MessageEvent)>,
+}
+
+impl Tabs {
+    pub(super) fn new(name: &str, heard: Rc<dyn Fn(Notice)>) -> Tabs {
+        let hear = Closure::<dyn Fn(MessageEvent)>::new(move |event: MessageEvent| {
+            let text = event.data().as_string();
+            if let Some(notice) = text.as_deref().and_then(Notice::from_message) {
+                heard(notice);
+            }
+        });
+        let channel = BroadcastChannel::new(name).ok();
+        if let Some(channel) = &channel {
+            channel.set_onmessage(Some(hear.as_ref().unchecked_ref()));
+        }
+        Tabs { channel, _hear: hear }
+    }
+
+    pub(super) fn tell(&self, notice: Notice) {
+        if let Some((channel, message)) = self.channel.as_ref().zip(notice.message()) {
+            channel.post_message(&JsValue::from_str(&message)).ok();
+        }
+    }
+}
+
+impl Drop for Tabs {
+    fn drop(&mut self) {
+        if let Some(channel) = &self.channel {
+            channel.close();
+        }
+    }
+}
