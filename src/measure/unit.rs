@@ -174,6 +174,28 @@ impl Unit {
         }
     }
 
+    /// Whether people of `system` measure in this unit; pieces belong to all.
+    pub const fn belongs_to(self, system: System) -> bool {
+        match self {
+            Unit::Piece => true,
+            Unit::Ounce | Unit::Pound => matches!(system, System::UsCustomary | System::Imperial),
+            Unit::UsFluidOunce
+            | Unit::UsTeaspoon
+            | Unit::UsTablespoon
+            | Unit::UsCup
+            | Unit::UsPint
+            | Unit::UsQuart
+            | Unit::UsGallon => matches!(system, System::UsCustomary),
+            Unit::ImperialFluidOunce | Unit::ImperialPint | Unit::ImperialGallon => matches!(system, System::Imperial),
+            Unit::MetricCup | Unit::MetricTablespoon | Unit::MetricTeaspoon => {
+                matches!(system, System::Metric | System::Imperial)
+            }
+            Unit::Millilitre | Unit::Centilitre | Unit::Litre | Unit::Gram | Unit::Kilogram => {
+                matches!(system, System::Metric)
+            }
+        }
+    }
+
     /// `number` of this unit in its base unit.
     pub fn measure(self, number: Exact) -> Result<Measure, Overflow> {
         let base = number.times(self.size())?;

@@ -80,8 +80,6 @@ pub(super) fn open(id: BookId, stored: StoredBook) -> Result<(BookEntry, Vec<Row
     let (entry, rows) = read(id, stored.clone())?;
     match Book::from_records(rows.iter().filter_map(|row| row.record.clone())) {
         Ok(book) => Ok((entry, rows, book)),
-        Err(refusal) => {
-            Err(Fault::Damaged(Box::new(Damage { book: id, stored, causes: vec![Cause::Book(refusal)] })))
-        }
+        Err(refusal) => Err(Fault::Damaged(Box::new(Damage { book: id, stored, causes: vec![Cause::Book(refusal)] }))),
     }
 }

@@ -4,9 +4,7 @@ use js_sys::{Array, Function, Promise, Reflect};
 use wasm_bindgen::prelude::Closure;
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
-use web_sys::{
-    Event, IdbDatabase, IdbFactory, IdbObjectStoreParameters, IdbOpenDbRequest, IdbVersionChangeEvent,
-};
+use web_sys::{Event, IdbDatabase, IdbFactory, IdbObjectStoreParameters, IdbOpenDbRequest, IdbVersionChangeEvent};
 
 use super::Fault;
 use super::request::{failed, thrown};
@@ -71,7 +69,9 @@ fn upgrade(event: IdbVersionChangeEvent) {
         }
         Ok(())
     });
-    if upgraded.is_err() && let Some(transaction) = request.transaction() {
+    if upgraded.is_err()
+        && let Some(transaction) = request.transaction()
+    {
         // The request then fails, and the older database stays as it was.
         transaction.abort().ok();
     }

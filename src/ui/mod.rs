@@ -2,7 +2,9 @@
 #![allow(clippy::arithmetic_side_effects, reason = "positions in a drawing; figures come from the engine")]
 
 mod fields;
+mod files;
 mod history;
+mod library;
 mod locale;
 mod moved;
 mod parts;
@@ -12,22 +14,39 @@ mod route;
 mod saving;
 mod shell;
 mod state;
+mod update;
+mod welcome;
 
 use leptos::prelude::*;
 
-use crate::book::{Book, Settings};
-use saving::{Saving, SavingSignal};
-use state::AppState;
+use library::{Library, Phase};
 
 /// Mounts the app on the page's body.
 pub fn mount() {
-    mount_to_body(|| view! { <App /> });
+    mount_to_body(App);
 }
 
 #[component]
 fn App() -> impl IntoView {
-    let saving: SavingSignal = RwSignal::new(Saving::Saved);
-    provide_context(saving);
-    provide_context(AppState::new(Book::new(Settings::new("My book")), Box::new(|_, _| ())));
-    view! { <shell::Shell /> }
+    let library = Library::start();
+    provide_context(library);
+    view! {
+        <update::UpdateNotice />
+        {move || match library.phase.get() {
+            Phase::Opening => view! { <p class="opening">"Opening your book."</p> }.into_any(),
+            Phase::Choosing => view! { <welcome::Welcome /> }.into_any(),
+            Phase::Open(_) => open_book(library),
+            Phase::Stuck(fault) => view! { <saving::Stuck fault /> }.into_any(),
+        }}
+    }
+}
+
+fn open_book(library: Library) -> AnyView {
+    match library.take_opened() {
+        Some(state) => {
+            provide_context(state);
+            view! { <shell::Shell /> }.into_any()
+        }
+        None => ().into_any(),
+    }
 }

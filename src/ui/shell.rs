@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use super::places;
 use super::route::{Place, Route, follow_address};
-use super::saving::SavingMark;
+use super::saving::{SavingMark, SavingTrouble};
 use super::state::AppState;
 
 /// The frame around the screens.
@@ -18,6 +18,7 @@ pub fn Shell() -> impl IntoView {
             <Bar route />
             <div class="stage">
                 <Head />
+                <SavingTrouble />
                 <main id="main" tabindex="-1">
                     {move || places::screen(shown.get())}
                 </main>

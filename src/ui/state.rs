@@ -9,12 +9,13 @@ use leptos::prelude::*;
 
 use super::history::{History, LastChange, Session, Step};
 use super::locale;
-use crate::book::{Book, Edit, Key, OfferId};
+use crate::book::{Applied, Book, Edit, Key, OfferId, Refusal};
 use crate::ledger::{Ledger, Priced, Trouble};
 use crate::measure::{
-    Amount, Measure, Money, NumberStyle, Overflow, Share, System, Volume, show_amount, show_measure, show_money,
+    Amount, Measure, Money, NumberStyle, Overflow, Share, System, Unit, Volume, show_amount, show_measure, show_money,
     show_number, show_percent, show_volume,
 };
+use crate::store::Durability;
 use crate::words;
 
 /// The open book, what is computed from it, and what was done to it.
@@ -34,8 +35,8 @@ pub struct AppState {
     sessions: StoredValue<Session>,
 }
 
-/// Hands over what an edit touched, to be saved.
-pub type Keep = Box<dyn Fn(&Book, BTreeSet<Key>)>;
+/// Hands over an applied edit, to be saved.
+pub type Keep = Box<dyn Fn(&Book, &Applied, Durability)>;
 
 impl AppState {
     /// Opens `book`; `keep` saves what edits touch.
@@ -82,7 +83,19 @@ impl AppState {
     /// # Errors
     /// The refusal, as a sentence; nothing is changed.
     pub fn apply_in(self, name: &str, edit: Edit, session: Option<Session>) -> Result<(), String> {
-        let Some(inverse) = self.change(name, &edit, session)? else { return Ok(()) };
+        self.step(name, &edit, session, Durability::Relaxed)
+    }
+
+    /// Applies an edit of a whole book, such as an import; it is on the disk when saved.
+    ///
+    /// # Errors
+    /// The refusal, as a sentence; nothing is changed.
+    pub fn apply_whole(self, name: &str, edit: &Edit) -> Result<(), String> {
+        self.step(name, edit, None, Durability::Strict)
+    }
+
+    fn step(self, name: &str, edit: &Edit, session: Option<Session>, durability: Durability) -> Result<(), String> {
+        let Some(inverse) = self.change(name, edit, session, durability)? else { return Ok(()) };
         self.history.update(|history| history.note(Step { name: name.to_string(), inverse, session }));
         Ok(())
     }
@@ -92,7 +105,7 @@ impl AppState {
         let taken = self.history.try_update(|history| history.take_session(session)).flatten();
         if let Some(step) = taken {
             // The inverse of an applied edit holds as long as nothing came between.
-            let _ = self.change(&step.name, &step.inverse, Some(session));
+            let _ = self.change(&step.name, &step.inverse, Some(session), Durability::Relaxed);
         }
     }
 
@@ -110,23 +123,36 @@ impl AppState {
 
     fn walk(self, step: Option<Step>, said: &str, note: fn(&mut History, Step)) {
         let Some(step) = step else { return };
-        let done = self.change(&format!("{said}: {}", step.name), &step.inverse, None);
+        let name = format!("{said}: {}", step.name);
+        let done = self.change(&name, &step.inverse, None, Durability::Relaxed);
         if let Ok(Some(inverse)) = done {
             self.history.update(|history| note(history, Step { name: step.name, inverse, session: None }));
         }
     }
 
-    /// Replaces the book by what another tab saved: no step of ours.
-    pub fn follow(self, name: &str, edit: &Edit) {
-        // What another tab saved was checked there; a refusal leaves ours as it is.
-        let applied = self.book.try_update(|book| book.apply(edit).ok()).flatten();
+    /// Takes in what another tab saved: no step of ours, and nothing to save.
+    ///
+    /// # Errors
+    /// The refusal where it contradicts what is here; nothing is changed.
+    pub fn follow(self, edit: &Edit) -> Result<(), Refusal> {
+        let applied = self.book.try_maybe_update(|book| match book.apply(edit) {
+            Ok(applied) => (true, Ok(applied)),
+            Err(refusal) => (false, Err(refusal)),
+        });
         if let Some(applied) = applied {
-            self.recompute(name, &applied.touched, None);
+            self.recompute("Another tab", &applied?.touched, None);
         }
+        Ok(())
     }
 
     /// Applies, computes and keeps; gives the inverse, or none where nothing changed.
-    fn change(self, name: &str, edit: &Edit, session: Option<Session>) -> Result<Option<Edit>, String> {
+    fn change(
+        self,
+        name: &str,
+        edit: &Edit,
+        session: Option<Session>,
+        durability: Durability,
+    ) -> Result<Option<Edit>, String> {
         let applied = self.book.try_maybe_update(|book| match book.apply(edit) {
             Ok(applied) => (applied.inverse != *edit, Ok(applied)),
             Err(refusal) => (false, Err(words::refusal(&refusal, book))),
@@ -137,8 +163,7 @@ impl AppState {
             return Ok(None);
         }
         self.recompute(name, &applied.touched, session);
-        let touched = applied.touched;
-        self.book.with_untracked(|book| self.keep.with_value(|keep| keep(book, touched)));
+        self.book.with_untracked(|book| self.keep.with_value(|keep| keep(book, &applied, durability)));
         Ok(Some(applied.inverse))
     }
 
@@ -209,9 +234,21 @@ impl AppState {
         said(self.style.with(|style| show_measure(measure, self.units(), style)))
     }
 
+    /// An amount to use at the counter: in the unit that the recipe is written in where that unit
+    /// belongs to the book's system, else in the system's own.
+    pub fn counter_amount(self, measure: Measure, written: Option<Unit>) -> String {
+        let units = self.units();
+        let number = |unit: Unit| Some((measure.base().over(unit.size()).ok()?.rounded(2), unit));
+        let familiar = written.filter(|unit| unit.belongs_to(units) && unit.dimension() == measure.dimension());
+        match familiar.and_then(number) {
+            Some((number, unit)) if number.is_positive() => self.amount(Amount::new(number, unit)),
+            _ => self.measure(measure),
+        }
+    }
+
     /// An amount as it was typed.
     pub fn amount(self, amount: Amount) -> String {
-        self.style.with(|style| show_amount(amount, style))
+        self.style.with(|style| show_amount(amount, self.units(), style))
     }
 }
 

@@ -1,12 +1,16 @@
 //! The texts that people read: names of choices, and errors in sentences that say what is
 //! wrong, why, and how to mend it. The engine has variants; their words live here.
 
+mod book_files;
 mod choices;
+mod faults;
 mod reading;
 mod refusals;
 mod troubles;
 
+pub use book_files::book_file_error;
 pub use choices::{covers, drink_kind, packaging_part, part, scaling, stage, standing, system, tax_place};
+pub use faults::fault;
 pub use reading::read_error;
 pub use refusals::refusal;
 pub use troubles::{price_error, scale_error, trouble};

@@ -5,7 +5,7 @@ mod choice;
 mod commit;
 mod entry;
 
-pub use choice::Choice;
+pub use choice::{Choice, Choose};
 pub use commit::{
     Commit, amount, count, money, optional_amount, optional_money, optional_number, optional_percent, percent, seconds,
     text,

@@ -1,7 +1,10 @@
 //! The five places.
 
+mod book;
 mod buying;
+mod counter;
 mod drinks;
+mod sizes;
 mod users;
 
 use leptos::prelude::*;
@@ -19,8 +22,10 @@ pub fn screen(route: Route) -> AnyView {
         Route::Packaging(id) => view! { <buying::PackagingPage id /> }.into_any(),
         Route::Containers => buying::Containers().into_any(),
         Route::Container(id) => view! { <buying::ContainerPage id /> }.into_any(),
-        Route::Sizes | Route::SizesOf(_) => ().into_any(),
-        Route::Counter | Route::Card(_) => ().into_any(),
-        Route::Book => ().into_any(),
+        Route::Sizes => sizes::Choose().into_any(),
+        Route::SizesOf(id) => view! { <sizes::SideBySide id /> }.into_any(),
+        Route::Counter => counter::Choose().into_any(),
+        Route::Card(id) => view! { <counter::Card id /> }.into_any(),
+        Route::Book => book::BookPage().into_any(),
     }
 }

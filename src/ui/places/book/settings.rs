@@ -1,0 +1,184 @@
+//! What holds for the whole book.
+
+use std::sync::Arc;
+
+use leptos::prelude::*;
+
+use crate::book::{self, Book, Covers, Edit, Record, TaxPlace};
+use crate::measure::{Currency, Money, NumberStyle, Share, System, read_number};
+use crate::ui::fields::{self, Choice, Choose, Commit, Entry};
+use crate::ui::parts::Section;
+use crate::ui::state::AppState;
+use crate::words;
+
+fn changed(book: &Book, change: impl FnOnce(&mut book::Settings)) -> Option<Edit> {
+    let mut settings = book.settings().clone();
+    change(&mut settings);
+    Some(Edit::Put(Record::Settings(Box::new(settings))))
+}
+
+/// A choice among the values of a setting, by their words.
+fn choose<T: Copy + Send + Sync + 'static>(
+    state: AppState,
+    step: &'static str,
+    values: Vec<(String, T)>,
+    set: fn(&mut book::Settings, T),
+) -> Choose {
+    Arc::new(move |chosen| {
+        let Some((_, value)) = values.iter().find(|(words, _)| words == chosen) else { return Ok(()) };
+        let edit = state.book.with_untracked(|book| changed(book, |settings| set(settings, *value)));
+        edit.map_or(Ok(()), |edit| state.apply(step, edit))
+    })
+}
+
+fn options<T>(values: &[(String, T)]) -> Vec<(String, String)> {
+    values.iter().map(|(words, _)| (words.clone(), words.clone())).collect()
+}
+
+/// What holds for the whole book.
+#[component]
+pub fn Settings() -> impl IntoView {
+    let state = AppState::here();
+    let of = move |show: fn(&book::Settings, AppState) -> String| {
+        let settings = Memo::new(move |_| state.book.with(|book| book.settings().clone()));
+        Signal::derive(move || settings.with(|settings| show(settings, state)))
+    };
+    let units = [System::UsCustomary, System::Metric, System::Imperial];
+    let units = units.map(|units| (words::system(units).to_string(), units)).to_vec();
+    let currencies: Vec<(String, Currency)> = {
+        let mut all: Vec<(String, Currency)> = Currency::all().map(|it| (it.to_string(), it)).collect();
+        all.sort_by(|one, other| one.0.cmp(&other.0));
+        all
+    };
+    let covers: Vec<(String, Covers)> =
+        Covers::ALL.iter().map(|covers| (words::covers(*covers).to_string(), *covers)).collect();
+    let places = [TaxPlace::AddedAtTheTill, TaxPlace::InThePrice];
+    let places = places.map(|place| (words::tax_place(place).to_string(), place)).to_vec();
+    view! {
+        <Section heading="This book">
+            <div class="fields">
+                <Entry
+                    label="Name"
+                    letters=true
+                    value=of(|it, _| it.name.clone())
+                    commit=fields::text("Name of the book", |book, name| changed(book, |it| it.name = name))
+                />
+                <Choice
+                    label="Units"
+                    options=options(&units)
+                    value=of(|it, _| words::system(it.units).to_string())
+                    choose=choose(state, "Units", units, |it, units| it.units = units)
+                />
+                <Choice
+                    label="Currency"
+                    options=options(&currencies)
+                    value=of(|it, _| it.currency.to_string())
+                    choose=choose(state, "Currency", currencies, |it, currency| it.currency = currency)
+                />
+            </div>
+            <p class="about">
+                "Units change only how amounts are shown and read. A currency changes the sign and digits, not the amounts."
+            </p>
+        </Section>
+        <Section heading="Target" about="The margin every drink should bring. A drink may have its own.">
+            <div class="fields">
+                <Entry
+                    label="Target margin"
+                    unit="%"
+                    large=true
+                    value=of(|it, state| state.plain_percent(it.target))
+                    commit=fields::percent("Target margin", |book, share| changed(book, |it| it.target = share))
+                />
+                <Choice
+                    label="It must cover"
+                    options=options(&covers)
+                    value=of(|it, _| words::covers(it.covers).to_string())
+                    choose=choose(state, "What the target covers", covers, |it, covers| it.covers = covers)
+                />
+                <Entry
+                    label="Prices may end in"
+                    example="any"
+                    note="Such as .50 .95; suggested prices are raised to the next of them."
+                    letters=true
+                    value=of(|it, state| {
+                        it.endings.iter().map(|ending| state.plain_money(*ending)).collect::<Vec<_>>().join("  ")
+                    })
+                    commit=endings(state)
+                />
+            </div>
+        </Section>
+        <Section heading="Tax and fees" about="Ask whoever does your taxes which rate applies, and to which drinks.">
+            <div class="fields">
+                <Entry
+                    label="Tax rate"
+                    unit="%"
+                    value=of(|it, state| state.plain_percent(it.tax.rate))
+                    commit=fields::percent("Tax rate", |book, share| changed(book, |it| it.tax.rate = share))
+                />
+                <Choice
+                    label="Where the tax stands"
+                    options=options(&places)
+                    value=of(|it, _| words::tax_place(it.tax.place).to_string())
+                    choose=choose(state, "Where the tax stands", places, |it, place| it.tax.place = place)
+                />
+                <Entry
+                    label="Payment fee"
+                    unit="%"
+                    note="Of what the customer pays."
+                    value=of(|it, state| state.plain_percent(it.payment_fee.share))
+                    commit=fields::percent("Payment fee", |book, share| {
+                        changed(book, |it| it.payment_fee.share = share)
+                    })
+                />
+                <Entry
+                    label="And per payment"
+                    value=of(|it, state| state.plain_money(it.payment_fee.fixed))
+                    commit=fields::money("Payment fee", |book, money| changed(book, |it| it.payment_fee.fixed = money))
+                />
+                <Entry
+                    label="Commission"
+                    unit="%"
+                    note="Kept by a carrier or a shop that sells for you."
+                    value=of(|it, state| state.plain_percent(it.commission))
+                    commit=fields::percent("Commission", |book, share| changed(book, |it| it.commission = share))
+                />
+            </div>
+        </Section>
+        <Section heading="What every drink bears">
+            <div class="fields">
+                <Entry
+                    label="Hourly wage, all included"
+                    value=of(|it, state| state.plain_money(it.wage))
+                    commit=fields::money("Hourly wage", |book, money| changed(book, |it| it.wage = money))
+                />
+                <Entry
+                    label="Overhead per drink"
+                    note="Rent, power and the like, shared by the drinks you sell."
+                    value=of(|it, state| state.plain_money(it.overhead))
+                    commit=fields::money("Overhead per drink", |book, money| changed(book, |it| it.overhead = money))
+                />
+                <Entry
+                    label="Made but not sold"
+                    unit="%"
+                    value=of(|it, state| state.plain_percent(it.unsold))
+                    commit=fields::percent("Unsold share", |book, share: Share| changed(book, |it| it.unsold = share))
+                />
+            </div>
+        </Section>
+    }
+}
+
+/// Reads several endings, set apart by blanks: ".50 .95".
+fn endings(state: AppState) -> Commit {
+    let sentence = "Type endings with blanks between them, such as .00 .50 .95.";
+    Arc::new(move |text, session| {
+        let style: NumberStyle = state.style.get_untracked();
+        let read = |ending: &str| {
+            let number = read_number(ending, &style).map_err(|_| format!("“{ending}” is not an ending. {sentence}"))?;
+            Ok::<Money, String>(Money::from_major(number))
+        };
+        let endings = text.split_whitespace().map(read).collect::<Result<Vec<Money>, String>>()?;
+        let edit = state.book.with_untracked(|book| changed(book, |it| it.endings = endings));
+        edit.map_or(Ok(()), |edit| state.apply_in("Price endings", edit, Some(session)))
+    })
+}

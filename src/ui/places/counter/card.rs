@@ -1,0 +1,109 @@
+//! A recipe card: amounts to use, in the order of adding, in figures large enough to read from
+//! a metre away.
+
+use leptos::prelude::*;
+
+use super::choose::by_size;
+use crate::book::{DrinkKind, Key, OfferId};
+use crate::fill::{Fill, ScaledLine};
+use crate::ledger::Priced;
+use crate::ui::parts::{Back, Gone};
+use crate::ui::route::Route;
+use crate::ui::state::AppState;
+use crate::words;
+
+/// The recipe card of a drink at a size.
+#[component]
+pub fn Card(
+    /// The offer.
+    id: OfferId,
+) -> impl IntoView {
+    let state = AppState::here();
+    let there = Memo::new(move |_| state.book.with(|book| book.offer(id).is_some()));
+    move || match there.get() {
+        true => view! { <Page id /> }.into_any(),
+        false => view! { <Gone to=Route::Counter name="Counter" /> }.into_any(),
+    }
+}
+
+#[component]
+fn Page(id: OfferId) -> impl IntoView {
+    let state = AppState::here();
+    let result = state.offer(id);
+    let priced = Memo::new(move |_| result.get().and_then(Result::ok));
+    let drink = move || state.book.with(|book| book.name(Key::Drink(id.drink)));
+    let container = move || state.book.with(|book| book.name(Key::Container(id.container)));
+    let trouble = move || {
+        let trouble = result.get().and_then(Result::err);
+        trouble.map(|trouble| state.book.with(|book| words::trouble(&trouble, book)))
+    };
+    let other_sizes = move || {
+        let size = |offer: OfferId| {
+            let name = state.book.with(|book| book.name(Key::Container(offer.container)));
+            let here = (offer == id).then_some("page");
+            view! { <a class="chip counter-size" href=Route::Card(offer).address() aria-current=here>{name}</a> }
+        };
+        by_size(state, id.drink).into_iter().map(size).collect_view()
+    };
+    let pressed = move || state.book.with(|book| book.drink(id.drink).map(|it| it.kind)) == Some(DrinkKind::Pressed);
+    view! {
+        <Back to=Route::Counter name="All cards" />
+        <h1 class="recipe-name">{drink} <span class="h1-size">{container}</span></h1>
+        <nav class="chips" aria-label="Sizes">
+            {other_sizes}
+        </nav>
+        {move || trouble().map(|sentence| view! { <p class="trouble" role="status">{sentence}</p> })}
+        {move || priced.get().map(|priced| view! { <Amounts id priced /> })}
+        <div class="cautions">
+            <p>"Allergens are not kept in this book yet: ask, and check every label."</p>
+            <Show when=pressed>
+                <p>"Untreated juice can carry germs. Local rules may ask for a warning on the label; follow them."</p>
+            </Show>
+        </div>
+    }
+}
+
+#[component]
+fn Amounts(id: OfferId, priced: Priced) -> impl IntoView {
+    let state = AppState::here();
+    let line = move |line: ScaledLine| {
+        let name = state.book.with(|book| book.name(Key::Ingredient(line.ingredient)));
+        let written = state.book.with(|book| {
+            let lines = &book.drink(id.drink)?.lines;
+            lines.iter().find(|it| it.id == line.line).map(|it| it.amount.unit)
+        });
+        view! {
+            <li>
+                <span class="recipe-amount">{state.counter_amount(line.to_use, written)}</span>
+                <span class="recipe-ingredient">{name} " " <span class="soft">{words::stage(line.stage)}</span></span>
+            </li>
+        }
+    };
+    let fill = priced.fill;
+    view! {
+        <ol class="recipe">{priced.scaled.lines.into_iter().map(line).collect_view()}</ol>
+        <div class="recipe-fill">
+            <Glass fill />
+            <p>
+                <span class="recipe-amount">{state.volume(fill.volume)}</span>
+                <span class="recipe-ingredient">
+                    {format!("Fill to here: {} left empty under the rim", state.volume(fill.headspace))}
+                </span>
+            </p>
+        </div>
+    }
+}
+
+/// A glass with its fill line, to scale by volume.
+#[component]
+fn Glass(fill: Fill) -> impl IntoView {
+    let empty = fill.headspace.ratio_to(fill.brimful).map_or(0.0, |share| share.for_drawing());
+    let top = 4.0 + empty * 88.0;
+    view! {
+        <svg class="glass" viewBox="0 0 60 100" role="img" aria-label="Fill line">
+            <rect class="glass-drink" x="6" y=format!("{top:.1}") width="48" height=format!("{:.1}", 92.0 - top) />
+            <path d="M6 4V92H54V4" />
+            <path class="glass-line" d=format!("M2 {top:.1}H58") />
+        </svg>
+    }
+}

@@ -1,0 +1,260 @@
+//! The sizes of one drink side by side.
+
+use leptos::prelude::*;
+
+use super::chart::PerVolume;
+use crate::book::{DrinkId, Key};
+use crate::measure::{Money, Share};
+use crate::sizes::{SizeRow, SoldSize, Step, side_by_side};
+use crate::ui::parts::{Back, Gone, Mark, Section};
+use crate::ui::route::Route;
+use crate::ui::state::AppState;
+use crate::words;
+
+/// One drink's sizes side by side.
+#[component]
+pub fn SideBySide(
+    /// The drink.
+    id: DrinkId,
+) -> impl IntoView {
+    let state = AppState::here();
+    let there = Memo::new(move |_| state.book.with(|book| book.drink(id).is_some()));
+    move || match there.get() {
+        true => view! { <Page id /> }.into_any(),
+        false => view! { <Gone to=Route::Sizes name="Sizes" /> }.into_any(),
+    }
+}
+
+#[component]
+fn Page(id: DrinkId) -> impl IntoView {
+    let state = AppState::here();
+    let rows = Memo::new(move |_| state.book.with(|book| state.ledger.with(|ledger| side_by_side(book, ledger, id))));
+    let shown = move || rows.get().unwrap_or_default();
+    let overflow = move || rows.get().err().map(words::overflow);
+    let left_out = move || {
+        let all = state.book.with(|book| book.offers_of(id).count());
+        all.saturating_sub(shown().len())
+    };
+    view! {
+        <Back to=Route::Sizes name="Sizes" />
+        <h1>{move || state.book.with(|book| book.name(Key::Drink(id)))} <span class="h1-size">"side by side"</span></h1>
+        {move || overflow().map(|sentence| view! { <p class="trouble" role="status">{sentence}</p> })}
+        <Show when=move || { left_out() > 0 }>
+            <p class="trouble">
+                {move || format!("{} of its sizes cannot be computed and are left out. ", left_out())}
+                <a href=Route::Drink(id).address()>"Open the drink to see why"</a>
+            </p>
+        </Show>
+        <Show when=move || shown().is_empty() && left_out() == 0>
+            <p class="hollow">
+                "It is not sold in any size yet. "
+                <a href=Route::Drink(id).address()>"Add one"</a>
+            </p>
+        </Show>
+        <Show when=move || !shown().is_empty()>
+            <Section heading="Per drink">
+                <PerDrink rows=Signal::derive(shown) />
+            </Section>
+            <PerOunce rows=Signal::derive(shown) />
+            <Steps rows=Signal::derive(shown) />
+        </Show>
+        <p class="actions">
+            <a class="button" href=Route::Drink(id).address()>
+                "Open the drink"
+            </a>
+        </p>
+    }
+}
+
+/// A line of a table that has a column for each size.
+#[component]
+fn Line(
+    name: &'static str,
+    rows: Signal<Vec<SizeRow>>,
+    cell: fn(AppState, &SizeRow) -> Option<String>,
+    #[prop(optional)] large: bool,
+) -> impl IntoView {
+    let state = AppState::here();
+    let cells = move || {
+        let shown = |row: &SizeRow| view! { <td>{cell(state, row).unwrap_or_else(|| "none".into())}</td> };
+        rows.with(|rows| rows.iter().map(shown).collect_view())
+    };
+    view! {
+        <tr class:table-large=large>
+            <th scope="row">{name}</th>
+            {cells}
+        </tr>
+    }
+}
+
+/// The head of a table that has a column for each size.
+#[component]
+fn Head(rows: Signal<Vec<SizeRow>>) -> impl IntoView {
+    let state = AppState::here();
+    let cells = move || {
+        let cell = |row: &SizeRow| {
+            let name = state.book.with(|book| book.name(Key::Container(row.offer.container)));
+            view! {
+                <th scope="col">
+                    <a href=Route::Offer(row.offer).address()>{name}</a>
+                </th>
+            }
+        };
+        rows.with(|rows| rows.iter().map(cell).collect_view())
+    };
+    view! {
+        <thead>
+            <tr>
+                <td></td>
+                {cells}
+            </tr>
+        </thead>
+    }
+}
+
+fn sold(row: &SizeRow, show: impl FnOnce(&SoldSize) -> Option<String>) -> Option<String> {
+    row.sold.as_ref().and_then(show)
+}
+
+#[component]
+fn PerDrink(rows: Signal<Vec<SizeRow>>) -> impl IntoView {
+    let state = AppState::here();
+    let marks = move || {
+        let mark = |row: &SizeRow| {
+            let result = state.offer(row.offer);
+            let standing = Signal::derive(move || {
+                result.with(|it| it.as_ref().map_or(crate::ledger::Standing::CannotCompute, Into::into))
+            });
+            view! { <td><Mark standing /></td> }
+        };
+        rows.with(|rows| rows.iter().map(mark).collect_view())
+    };
+    view! {
+        <div class="wide" tabindex="0" role="region" aria-label="Sizes per drink">
+            <table class="table">
+                <Head rows />
+                <tbody>
+                    <Line name="Poured" rows cell=|state, row| Some(state.volume(row.fill)) />
+                    <Line name="Price" large=true rows cell=|state, row| sold(row, |it| Some(state.money(it.price))) />
+                    <Line name="Cost" rows cell=|state, row| Some(state.money(row.cost)) />
+                    <Line name="Left after everything" rows cell=|state, row| sold(row, |it| Some(state.money(it.contribution))) />
+                    <Line name="Margin" large=true rows cell=|state, row| sold(row, |it| Some(state.percent(it.margin))) />
+                    <Line
+                        name="Left per minute of hands"
+                        rows
+                        cell=|state, row| sold(row, |it| it.contribution_per_minute.map(|money| state.money(money)))
+                    />
+                    <tr>
+                        <th scope="row">"Target"</th>
+                        {marks}
+                    </tr>
+                </tbody>
+            </table>
+        </div>
+    }
+}
+
+#[component]
+fn PerOunce(rows: Signal<Vec<SizeRow>>) -> impl IntoView {
+    let state = AppState::here();
+    let heading = move || {
+        let volume = state.book.with(|book| book.settings().units.price_volume());
+        format!("Per {}", state.volume(volume))
+    };
+    let against = |state: AppState, share: Share| {
+        let percent = state.percent(share);
+        if share == Share::WHOLE { "the base".to_string() } else { percent }
+    };
+    view! {
+        <section class="section">
+            <h2>{heading}</h2>
+            <p class="about">{move || rows.with(|rows| sentence(state, rows))}</p>
+            <PerVolume rows />
+            <div class="wide" tabindex="0" role="region" aria-label="Sizes per volume">
+                <table class="table">
+                    <Head rows />
+                    <tbody>
+                        <Line
+                            name="Price"
+                            large=true
+                            rows
+                            cell=|state, row| sold(row, |it| Some(state.fine_money(it.price_per_volume)))
+                        />
+                        <Line name="Cost" rows cell=|state, row| Some(state.fine_money(row.cost_per_volume)) />
+                        <Line
+                            name="Left after everything"
+                            rows
+                            cell=|state, row| sold(row, |it| Some(state.fine_money(it.contribution_per_volume)))
+                        />
+                        <tr>
+                            <th scope="row">"Price against the smallest"</th>
+                            {move || {
+                                let cell = |row: &SizeRow| {
+                                    let shown = row.sold.map_or("none".into(), |it| against(state, it.against_smallest));
+                                    view! { <td>{shown}</td> }
+                                };
+                                rows.with(|rows| rows.iter().map(cell).collect_view())
+                            }}
+                        </tr>
+                    </tbody>
+                </table>
+            </div>
+        </section>
+    }
+}
+
+/// What the prices per volume say.
+fn sentence(state: AppState, rows: &[SizeRow]) -> String {
+    let name = |row: &SizeRow| state.book.with(|book| book.name(Key::Container(row.offer.container)));
+    let priced: Vec<(&SizeRow, Money)> =
+        rows.iter().filter_map(|row| row.sold.map(|it| (row, it.price_per_volume))).collect();
+    let dearest = priced.iter().max_by_key(|(_, price)| *price);
+    let cheapest = priced.iter().min_by_key(|(_, price)| *price);
+    match (dearest, cheapest) {
+        (Some((dear, high)), Some((cheap, low))) if high > low => {
+            let (high, low) = (state.fine_money(*high), state.fine_money(*low));
+            format!("By volume the customer pays most in {} ({high}) and least in {} ({low}).", name(dear), name(cheap))
+        }
+        (Some(_), _) => "By volume the customer pays the same in every size.".to_string(),
+        _ => "No size has a price yet.".to_string(),
+    }
+}
+
+#[component]
+fn Steps(rows: Signal<Vec<SizeRow>>) -> impl IntoView {
+    let state = AppState::here();
+    let name = move |row: &SizeRow| state.book.with(|book| book.name(Key::Container(row.offer.container)));
+    let step = move |from: &SizeRow, to: &SizeRow, step: Step| {
+        let kept = step
+            .kept
+            .map_or("the price does not rise".to_string(), |share| format!("{} of it is kept", state.percent(share)));
+        let (price, cost) = (state.money(step.extra_price), state.money(step.extra_cost));
+        view! {
+            <li>
+                <strong>{format!("{} to {}", name(from), name(to))}</strong>
+                {format!(": asks {price} more, costs {cost} more; {kept}.")}
+            </li>
+        }
+    };
+    let steps = move || {
+        rows.with(|rows| {
+            let mut before: Option<&SizeRow> = None;
+            let mut steps = Vec::new();
+            for row in rows.iter().filter(|row| row.sold.is_some()) {
+                if let (Some(before), Some(taken)) = (before, row.step) {
+                    steps.push(step(before, row, taken));
+                }
+                before = Some(row);
+            }
+            steps
+        })
+    };
+    let any = move || rows.with(|rows| rows.iter().any(|row| row.step.is_some()));
+    view! {
+        <Show when=any>
+            <Section heading="From one size to the next">
+                <ul class="steps">{steps}</ul>
+            </Section>
+        </Show>
+    }
+}
