@@ -1,1 +1,134 @@
-//! Soon.
+//! From a margin to a price, and back.
+
+use brimwright::book::Settings;
+use brimwright::measure::{Exact, Money, Share};
+use brimwright::price::{PriceError, asked, ceiling, largest_fill, our_price, round_up, shelf_price};
+use proptest::prelude::*;
+
+use crate::books::{money, settings, share};
+use crate::menus::menu;
+use crate::near;
+use crate::support::exact;
+
+/// The highest menu price below `price` that ends as the owner wants; none where there is none
+/// above zero.
+fn next_lower(price: Money, settings: &Settings) -> Option<Money> {
+    let smallest = settings.currency.minor_unit();
+    if settings.endings.is_empty() {
+        return price.minus(smallest).ok().filter(|lower| lower.is_positive());
+    }
+    let period = settings.ending_period();
+    let periods = price.ratio_to(period).unwrap().floor();
+    let bases = [periods, periods.minus(Exact::ONE).unwrap()].map(|periods| period.times(periods).unwrap());
+    let all = bases.into_iter().flat_map(|base| settings.endings.iter().map(move |ending| base.plus(*ending).unwrap()));
+    all.filter(|lower| *lower < price && lower.is_positive()).max()
+}
+
+fn ends_well(price: Money, settings: &Settings) -> bool {
+    if settings.endings.is_empty() {
+        return settings.currency.rounded(price) == price;
+    }
+    let period = settings.ending_period();
+    let whole = period.times(price.ratio_to(period).unwrap().floor()).unwrap();
+    settings.endings.contains(&price.minus(whole).unwrap())
+}
+
+proptest! {
+    #[test]
+    fn a_rounded_price_is_the_lowest_with_an_ending(settings in settings(), number in crate::number(5000, 4)) {
+        let price = Money::from_major(number);
+        let menu = round_up(price, &settings).unwrap();
+        prop_assert!(menu >= price && menu.is_positive());
+        prop_assert!(ends_well(menu, &settings), "{}", menu.major());
+        if let Some(lower) = next_lower(menu, &settings) {
+            prop_assert!(lower < price, "{} would do", lower.major());
+        }
+        prop_assert_eq!(round_up(menu, &settings), Ok(menu), "a price with an ending stays");
+    }
+
+    /// The exact price is rounded at the twelfth decimal, so it is off by at most 5e-13. A margin
+    /// moves by cost / R^2 per unit of price, less than 1 / R; with R of at least 0.01 the margin
+    /// is off by less than 5e-11, under the 1e-10 allowed.
+    #[test]
+    fn the_price_for_a_margin_has_that_margin(menu in menu()) {
+        let priced = menu.priced();
+        let Ok(suggestion) = priced.suggestion else { return Ok(()) };
+        prop_assume!(suggestion.without_tax.major() >= exact("0.01"));
+        let back = asked(&priced.cost, &priced.terms, suggestion.exact).unwrap();
+        prop_assert!(near(back.margin.fraction(), priced.terms.target.fraction(), "0.0000000001"), "{:?}", back);
+    }
+
+    #[test]
+    fn a_suggested_price_keeps_the_target(menu in menu()) {
+        let priced = menu.priced();
+        let Ok(suggestion) = priced.suggestion else { return Ok(()) };
+        let settings = menu.book.settings();
+        prop_assert!(suggestion.menu >= suggestion.exact);
+        prop_assert!(suggestion.margin >= priced.terms.target, "{:?}", suggestion);
+        prop_assert!(ends_well(suggestion.menu, settings));
+        prop_assert_eq!(asked(&priced.cost, &priced.terms, suggestion.menu).unwrap().margin, suggestion.margin);
+        if let Some(lower) = next_lower(suggestion.menu, settings) {
+            prop_assert!(lower <= suggestion.exact, "{} would do", lower.major());
+        }
+    }
+
+    #[test]
+    fn where_no_price_reaches_the_target_none_does(menu in menu(), price in money(100_000)) {
+        let priced = menu.priced();
+        let Err(error) = priced.suggestion else { return Ok(()) };
+        let PriceError::NoPriceReaches { target, highest } = error else { panic!("{error:?}") };
+        prop_assert!(highest <= target);
+        let price = price.plus(money_of_one()).unwrap();
+        let margin = asked(&priced.cost, &priced.terms, price).unwrap().margin;
+        prop_assert!(margin <= highest);
+    }
+
+    #[test]
+    fn contribution_is_what_is_left_of_the_price(menu in menu(), price in money(100)) {
+        let priced = menu.priced();
+        let price = price.plus(money_of_one()).unwrap();
+        let asked = asked(&priced.cost, &priced.terms, price).unwrap();
+        let left = asked.without_tax.minus(asked.fees).unwrap().minus(priced.cost.total().unwrap()).unwrap();
+        prop_assert!(near(left.major(), asked.contribution.major(), "0.000000000002"));
+        prop_assert!(asked.customer_pays >= asked.without_tax);
+    }
+
+    /// The ceiling is rounded at the twelfth decimal, and so is every part of a cost: the cost at
+    /// the largest fill meets the ceiling within a millionth.
+    #[test]
+    fn the_largest_fill_costs_the_ceiling(menu in menu(), price in money(60)) {
+        let priced = menu.priced();
+        let price = price.plus(money_of_one()).unwrap();
+        let terms = priced.terms;
+        let ceiling = ceiling(&menu.book, menu.drink(), &priced.cost, &terms, price).unwrap();
+        let largest =
+            largest_fill(&menu.book, menu.drink(), &priced.cost, &priced.scaled, terms.covers, &ceiling).unwrap();
+        let covered = |fill| menu.cost_at(fill).covered(terms.covers).unwrap();
+        match largest {
+            None => prop_assert!(covered(priced.scaled.fixed) > ceiling.cost),
+            Some(fill) => {
+                let off = ceiling.cost.minus(covered(fill)).unwrap().major();
+                let free = covered(fill.times(exact("2")).unwrap()) == covered(fill);
+                if free {
+                    prop_assert!(off >= exact("-0.000001"));
+                } else {
+                    prop_assert!(near(off, Exact::ZERO, "0.000001"), "{} at {:?}", off, fill);
+                }
+            }
+        }
+    }
+
+    #[test]
+    fn a_shops_price_and_ours(ours in money(200), margin in share(90)) {
+        let shelf = shelf_price(ours, margin).unwrap();
+        prop_assert!(near(our_price(shelf, margin).unwrap().major(), ours.major(), "0.000000000002"));
+        if shelf.is_positive() {
+            let kept = Share::from_fraction(shelf.minus(ours).unwrap().ratio_to(shelf).unwrap());
+            prop_assert!(near(kept.fraction(), margin.fraction(), "0.000000001"));
+        }
+    }
+}
+
+fn money_of_one() -> Money {
+    Money::from_major(Exact::ONE)
+}
