@@ -2,6 +2,7 @@
 
 use std::collections::BTreeSet;
 
+use serde::de::IgnoredAny;
 use serde::{Deserialize, Serialize};
 use serde_json::error::Category;
 
@@ -36,9 +37,9 @@ struct Written<'a> {
 #[serde(deny_unknown_fields)]
 struct Version1 {
     #[serde(rename = "format")]
-    _format: String,
+    _format: IgnoredAny,
     #[serde(rename = "version")]
-    _version: u64,
+    _version: IgnoredAny,
     settings: Settings,
     ingredients: Vec<Ingredient>,
     packagings: Vec<Packaging>,
@@ -122,13 +123,12 @@ fn book(records: Vec<Record>) -> Result<Book, BookFileError> {
     if let Some(key) = records.iter().map(Record::key).find(|key| !keys.insert(*key)) {
         return Err(BookFileError::Twice { key, name: name(&records, key) });
     }
-    let names = records.clone();
-    Book::from_records(records).map_err(|refusal| {
+    Book::from_records(records.iter().cloned()).map_err(|refusal| {
         let key = match &refusal {
             Refusal::Missing { key, needed_by } => needed_by.unwrap_or(*key),
             Refusal::InUse { key, .. } | Refusal::Field { key, .. } => *key,
         };
-        BookFileError::Refused { key, name: name(&names, key), refusal }
+        BookFileError::Refused { key, name: name(&records, key), refusal }
     })
 }
 

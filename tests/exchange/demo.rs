@@ -1,0 +1,165 @@
+//! The demo book: what it holds, and its values against the tables that they are taken from.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use brimwright::book::{Book, DrinkKind, Stage};
+use brimwright::exchange::write;
+use brimwright::fill::written_volume;
+use brimwright::ledger::{Ledger, Standing};
+use brimwright::measure::{Exact, Unit};
+
+use super::{DEMO, demo};
+
+#[test]
+fn its_file_is_as_we_would_write_it() {
+    assert_eq!(write(&demo()), DEMO);
+}
+
+#[test]
+fn it_holds_what_it_should() {
+    let book = demo();
+    assert_eq!(book.settings().name, "Marrowgate Juice Hall");
+    assert!(book.settings().invented);
+    assert_eq!(book.drinks().count(), 14);
+    assert_eq!(book.containers().count(), 9);
+    assert_eq!(book.ingredients().count(), 45);
+    assert_eq!(book.offers().count(), 39);
+    let kinds: BTreeSet<DrinkKind> = book.drinks().map(|drink| drink.kind).collect();
+    assert_eq!(kinds.len(), DrinkKind::ALL.len());
+    let of_ingredients = book.ingredients().flat_map(|ingredient| &ingredient.packs);
+    let of_packaging = book.packagings().flat_map(|packaging| &packaging.packs);
+    let suppliers: BTreeSet<&str> = of_ingredients.chain(of_packaging).map(|pack| pack.supplier.as_str()).collect();
+    assert_eq!(suppliers, BTreeSet::from(["", "Quillhaven Supply", "Tansywold Produce"]));
+    let with_two_packs = book.ingredients().filter(|ingredient| ingredient.packs.len() == 2).count();
+    assert_eq!(with_two_packs, 11);
+}
+
+#[test]
+fn nothing_in_it_is_idle() {
+    let book = demo();
+    let idle = |key| book.users(key).is_empty();
+    let keys = book.records().map(|record| record.key());
+    let unused: Vec<_> = keys.filter(|key| idle(*key)).map(|key| key.to_string()).collect();
+    let offers_and_settings = |key: &String| key.starts_with("offer:") || key == "settings";
+    assert_eq!(unused.iter().filter(|key| !offers_and_settings(key)).count(), 0, "{unused:?}");
+}
+
+#[test]
+fn its_offers_stand_where_they_should() {
+    let ledger = Ledger::of(&demo());
+    let mut standing: BTreeMap<Standing, usize> = BTreeMap::new();
+    for (_, result) in ledger.offers() {
+        *standing.entry(Standing::from(result)).or_default() += 1;
+    }
+    let expected = [(Standing::UnderTarget, 6), (Standing::WithoutPrice, 1), (Standing::OnTarget, 32)];
+    assert_eq!(standing, BTreeMap::from(expected));
+}
+
+#[test]
+fn its_menu_prices_end_as_its_owner_likes_and_rise_with_the_size() {
+    let book = demo();
+    let ledger = Ledger::of(&book);
+    for drink in book.drinks() {
+        let mut sizes: Vec<_> = book
+            .offers_of(drink.id)
+            .filter_map(|offer| Some((ledger.get(offer.id())?.as_ref().ok()?.fill.volume, offer.price?)))
+            .collect();
+        sizes.sort();
+        assert!(sizes.is_sorted_by(|small, large| small.1 < large.1), "{}", drink.name);
+        for (_, price) in sizes {
+            let cents = price.major().minus(price.major().floor()).unwrap();
+            assert!(book.settings().endings.iter().any(|ending| ending.major() == cents), "{} {price:?}", drink.name);
+        }
+    }
+}
+
+#[test]
+fn its_recipes_fill_the_size_that_they_are_written_at() {
+    let book = demo();
+    for drink in book.drinks() {
+        let written = written_volume(&book, drink).unwrap();
+        let reference = drink.reference.volume().unwrap().unwrap();
+        let off = written.minus(reference).unwrap().millilitres();
+        let off = off.over(Unit::UsFluidOunce.size()).unwrap();
+        assert!(off <= Exact::new(5, 2) && off >= Exact::new(-5, 2), "{} {off}", drink.name);
+    }
+}
+
+fn of_ingredient(book: &Book, name: &str, value: impl Fn(&brimwright::book::Ingredient) -> Option<Exact>) -> Exact {
+    let ingredient = book.ingredients().find(|ingredient| ingredient.name == name).unwrap();
+    value(ingredient).unwrap()
+}
+
+/// Source: USDA National Nutrient Database for Standard Reference 28 (2015), file WEIGHT: grams
+/// of one US cup (236.5882365 mL): of the juice, or poured, mashed or puréed.
+#[test]
+fn densities_are_those_of_the_table() {
+    let book = demo();
+    let juices = [
+        ("Apples", 248),
+        ("Oranges", 248),
+        ("Lemons", 244),
+        ("Grapefruit", 247),
+        ("Pineapples", 250),
+        ("Carrots", 236),
+    ];
+    let in_drink = [
+        ("Bananas", 225),
+        ("Avocados", 230),
+        ("Strawberries, frozen", 232),
+        ("Almond milk", 240),
+        ("Coconut water", 240),
+        ("Whole milk", 244),
+        ("Yogurt, plain", 245),
+        ("Honey", 339),
+        ("Maple syrup", 315),
+        ("Peanut butter", 258),
+        ("Almond butter", 250),
+    ];
+    let of_cup = |grams: u32| Exact::from(grams).over(Exact::new(2_365_882_365, 7)).unwrap().rounded(3);
+    for (name, grams) in juices {
+        let density = of_ingredient(&book, name, |it| it.juice_density.map(|density| density.grams_per_millilitre()));
+        assert_eq!(density, of_cup(grams), "{name}");
+    }
+    for (name, grams) in in_drink {
+        let density = of_ingredient(&book, name, |it| it.density.map(|density| density.grams_per_millilitre()));
+        assert_eq!(density, of_cup(grams), "{name}");
+    }
+    // Source: IAPWS R10-06(2009), ice at 0 C, 916.72 kg/m3; IAPWS-95, water at 20 C, 998.207.
+    let density = |name| of_ingredient(&book, name, |it| it.density.map(|density| density.grams_per_millilitre()));
+    assert_eq!(density("Ice"), Exact::new(9167, 4));
+    assert_eq!(density("Water"), Exact::new(998, 3));
+}
+
+/// Source: the same database, file FOOD_DES: refuse in percent of the weight as purchased.
+#[test]
+fn trim_yields_are_those_of_the_table() {
+    let book = demo();
+    let refuse = [
+        ("Apples", 10),
+        ("Pineapples", 49),
+        ("Carrots", 11),
+        ("Celery", 11),
+        ("Cucumbers", 3),
+        ("Beets", 33),
+        ("Kale", 28),
+        ("Romaine", 6),
+        ("Parsley", 5),
+        ("Ginger root", 7),
+        ("Bananas", 36),
+        ("Avocados", 26),
+        ("Watermelons", 48),
+        ("Mint", 59),
+    ];
+    for (name, percent) in refuse {
+        let trim = of_ingredient(&book, name, |it| Some(it.trim_yield.fraction()));
+        assert_eq!(trim, Exact::new(100 - percent, 2), "{name}");
+    }
+}
+
+#[test]
+fn every_stage_is_shown() {
+    let book = demo();
+    let stages: BTreeSet<Stage> = book.drinks().flat_map(|drink| &drink.lines).map(|line| line.stage).collect();
+    assert_eq!(stages.len(), Stage::ALL.len());
+}

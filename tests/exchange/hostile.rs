@@ -1,0 +1,197 @@
+//! The demo's file, spoilt in thousands of ways: never a panic, and either a book that goes
+//! round or an error with its place.
+
+use brimwright::exchange::{BookFileError, Fault, preview, read, write};
+use proptest::prelude::*;
+use proptest::sample::Index;
+use serde_json::Value;
+
+use super::{DEMO, demo, schema};
+
+/// One way to spoil a file. Our files have one value a line.
+#[derive(Clone, Debug)]
+enum Spoil {
+    Flip(Index, u8),
+    CutAt(Index),
+    RepeatLine(Index),
+    DropLine(Index),
+    SwapValues(Index, Index),
+    SwapLike(Index, Index),
+    SetValue(Index, String),
+}
+
+fn spoil() -> impl Strategy<Value = Spoil> {
+    let odd = [
+        "null",
+        "true",
+        "[]",
+        "{}",
+        "0",
+        "-1",
+        "1e999",
+        "\"\"",
+        "\"-0\"",
+        "\"-1\"",
+        "\"1e3\"",
+        "\"0\"",
+        "\"1\"",
+        "\"NaN\"",
+        "\"999999999.999999\"",
+        "\"0.00000001\"",
+        "\"999999999 gal\"",
+        "\"0.000001 ea\"",
+        "\"ffffffffffffffff\"",
+        "\"\\u0000\"",
+        "\"\\ud800\"",
+        "\"=1+1\"",
+        "[\"0\", \"0\"]",
+        "{\"share\": \"0\", \"volume\": \"1 mL\"}",
+    ];
+    let value = prop_oneof![
+        4 => prop::sample::select(odd.to_vec()).prop_map(str::to_string),
+        1 => (1..2000usize).prop_map(|deep| format!("{}{}", "[".repeat(deep), "]".repeat(deep))),
+        1 => (1..2000usize).prop_map(|deep| format!("{}1{}", "{\"a\":".repeat(deep), "}".repeat(deep))),
+        1 => (1..2000usize).prop_map(|long| format!("\"{}\"", "9".repeat(long))),
+        1 => (1..2000usize).prop_map(|long| "9".repeat(long)),
+        1 => any::<String>().prop_map(|text| Value::String(text).to_string()),
+    ];
+    prop_oneof![
+        1 => (any::<Index>(), any::<u8>()).prop_map(|(at, byte)| Spoil::Flip(at, byte)),
+        2 => (any::<Index>(), 0x20..0x7f_u8).prop_map(|(at, byte)| Spoil::Flip(at, byte)),
+        1 => any::<Index>().prop_map(Spoil::CutAt),
+        1 => any::<Index>().prop_map(Spoil::RepeatLine),
+        1 => any::<Index>().prop_map(Spoil::DropLine),
+        2 => (any::<Index>(), any::<Index>()).prop_map(|(one, other)| Spoil::SwapValues(one, other)),
+        4 => (any::<Index>(), any::<Index>()).prop_map(|(one, other)| Spoil::SwapLike(one, other)),
+        4 => (any::<Index>(), value).prop_map(|(at, value)| Spoil::SetValue(at, value)),
+    ]
+}
+
+/// The part of a line that is its value, where it has one of its own.
+fn value_of(line: &str) -> Option<(&str, &str, &str)> {
+    let start = line.find(": ").map_or(line.len() - line.trim_start().len(), |colon| colon + 2);
+    let end = line.trim_end_matches(',').len();
+    let value = line.get(start..end)?;
+    (!value.is_empty() && !matches!(value, "{" | "[" | "}" | "]")).then_some((&line[..start], value, &line[end..]))
+}
+
+/// The lines of `text` with a value, by number.
+fn valued(lines: &[String]) -> Vec<usize> {
+    (0..lines.len()).filter(|number| value_of(&lines[*number]).is_some()).collect()
+}
+
+fn set_value(line: &mut String, value: &str) {
+    let Some((before, _, after)) = value_of(line) else { return };
+    *line = format!("{before}{value}{after}");
+}
+
+fn swap(lines: &mut [String], one: usize, other: usize) {
+    let taken = [one, other].map(|number| value_of(&lines[number]).unwrap().1.to_string());
+    set_value(&mut lines[one], &taken[1]);
+    set_value(&mut lines[other], &taken[0]);
+}
+
+impl Spoil {
+    fn apply(&self, bytes: Vec<u8>) -> Vec<u8> {
+        match self {
+            Spoil::Flip(at, byte) => {
+                let mut bytes = bytes;
+                if !bytes.is_empty() {
+                    let at = at.index(bytes.len());
+                    bytes[at] = *byte;
+                }
+                bytes
+            }
+            Spoil::CutAt(at) => bytes[..at.index(bytes.len() + 1)].to_vec(),
+            _ => match String::from_utf8(bytes) {
+                Ok(text) => self.apply_to_lines(text.split('\n').map(str::to_string).collect()).join("\n").into_bytes(),
+                Err(error) => error.into_bytes(),
+            },
+        }
+    }
+
+    fn apply_to_lines(&self, mut lines: Vec<String>) -> Vec<String> {
+        let values = valued(&lines);
+        match self {
+            Spoil::RepeatLine(at) => {
+                let at = at.index(lines.len());
+                lines.insert(at, lines[at].clone());
+            }
+            Spoil::DropLine(at) => {
+                lines.remove(at.index(lines.len()));
+            }
+            Spoil::SwapValues(one, other) if !values.is_empty() => {
+                swap(&mut lines, *one.get(&values), *other.get(&values));
+            }
+            Spoil::SwapLike(one, other) if !values.is_empty() => {
+                let one = *one.get(&values);
+                let field = value_of(&lines[one]).unwrap().0.trim_start().to_string();
+                let like = |line: &str| value_of(line).unwrap().0.trim_start() == field;
+                let alike: Vec<usize> = values.into_iter().filter(|number| like(&lines[*number])).collect();
+                swap(&mut lines, one, *other.get(&alike));
+            }
+            Spoil::SetValue(at, value) if !values.is_empty() => set_value(&mut lines[*at.get(&values)], value),
+            // A file without a value has none to swap; bytes have been dealt with.
+            Spoil::SwapValues(..) | Spoil::SwapLike(..) | Spoil::SetValue(..) | Spoil::Flip(..) | Spoil::CutAt(_) => {}
+        }
+        lines
+    }
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { cases: 2000, ..ProptestConfig::default() })]
+
+    #[test]
+    fn a_spoilt_file_is_read_or_refused(spoils in prop::collection::vec(spoil(), 1..=3)) {
+        let bytes = spoils.iter().fold(DEMO.as_bytes().to_vec(), |bytes, spoil| spoil.apply(bytes));
+        match read(&bytes) {
+            Ok(book) => {
+                let written = write(&book);
+                prop_assert_eq!(read(&written), Ok(book.clone()));
+                prop_assert!(schema::takes(&written));
+                let mut open = demo();
+                let applied = open.apply(&preview(&open, &book).edit).unwrap();
+                prop_assert_eq!(&open, &book);
+                open.apply(&applied.inverse).unwrap();
+                prop_assert_eq!(write(&open), DEMO);
+            }
+            Err(BookFileError::Value { place, fault }) => {
+                let lines = bytes.split(|byte| *byte == b'\n').count();
+                prop_assert!((1..=lines).contains(&place.line) && place.column >= 1);
+                let (Fault::UnknownField(text) | Fault::MissingField(text) | Fault::RepeatedField(text) | Fault::Unreadable(text)) = &fault;
+                prop_assert!(text.chars().count() <= 121 && place.path.chars().count() <= 121);
+                if let Fault::Unreadable(reason) = &fault {
+                    prop_assert!(!reason.is_empty());
+                }
+            }
+            Err(BookFileError::NotJson { line, .. } | BookFileError::CutShort { line }) => prop_assert!(line >= 1),
+            Err(_) => {}
+        }
+    }
+
+    /// Whichever value is spoilt, the error leads to it: its line, its column, and a path that
+    /// the JSON library follows to the very value.
+    #[test]
+    fn the_error_leads_to_the_value(at in any::<Index>(), odd in prop::sample::select(vec!["{\"spoilt\": 1}", "[\"spoilt\"]", "7.25", "null"])) {
+        let mut lines: Vec<String> = DEMO.split('\n').map(str::to_string).collect();
+        let values = valued(&lines);
+        let number = values[2 + at.index(values.len() - 2)];
+        prop_assume!(!lines[number].contains("\"invented\""));
+        set_value(&mut lines[number], odd);
+        let column = lines[number].find(odd).unwrap() + 1;
+        let text = lines.join("\n");
+        let found = read(&text);
+        if odd == "null" && found.is_ok() {
+            // No value is the same as no field where the field may be missing.
+            return Ok(());
+        }
+        let Err(BookFileError::Value { place, fault: Fault::Unreadable(_) }) = found else {
+            return Err(TestCaseError::fail(format!("{found:?}")));
+        };
+        prop_assert_eq!((place.line, place.column), (number + 1, column));
+        let pointer = format!("/{}", place.path.replace(['.', '['], "/").replace(']', ""));
+        let value: Value = serde_json::from_str(&text).unwrap();
+        let odd: Value = serde_json::from_str(odd).unwrap();
+        prop_assert_eq!(value.pointer(&pointer), Some(&odd), "{}", pointer);
+    }
+}

@@ -1,0 +1,99 @@
+//! Computed offers as CSV. The form is that of RFC 4180 (2005), section 2: lines ended by CR
+//! LF; fields with commas, quotes or line ends in quotes; quotes doubled.
+
+use brimwright::book::{Book, Edit, Key, Record};
+use brimwright::exchange::{OFFER_COLUMNS, read, write_offers};
+use brimwright::ledger::{Ledger, Trouble};
+
+use super::demo;
+
+const BOOK: &str = r#"{
+  "format": "brimwright-book", "version": 1,
+  "settings": {
+    "name": "Sums", "currency": "EUR", "units": "metric",
+    "tax": {"rate": "0.2", "place": "in-the-price"},
+    "payment-fee": {"share": "0.02", "fixed": "0.1"},
+    "wage": "18", "overhead": "0.1", "unsold": "0.2", "target": "0.5", "covers": "goods", "endings": []
+  },
+  "ingredients": [
+    {"id": "1", "name": "Juice", "trim-yield": "1", "packs": [{"id": "1", "contents": "1 L", "price": "4"}]},
+    {"id": "2", "name": "Unknown", "trim-yield": "1"}
+  ],
+  "packagings": [
+    {"id": "1", "name": "Bottle", "part": "vessel", "packs": [{"id": "1", "contents": "10 ea", "price": "2"}]}
+  ],
+  "containers": [
+    {"id": "1", "name": "Bottle, 500 mL", "brimful": "500 mL", "headspace": {"share": "0"},
+     "set": [{"packaging": "1", "count": "1"}]},
+    {"id": "2", "name": "=1+1 \"small\"", "brimful": "300 mL", "headspace": {"volume": "50 mL"}, "set": []}
+  ],
+  "drinks": [
+    {"id": "1", "name": "Plain", "kind": "pressed", "reference": "500 mL", "toll": "0.25",
+     "labour": {"per-drink": "60"},
+     "lines": [{"id": "1", "ingredient": "1", "stage": "as-bought", "amount": "100 mL", "scaling": "in-proportion"}]},
+    {"id": "2", "name": "Other", "kind": "pressed", "reference": "500 mL", "labour": {},
+     "lines": [{"id": "1", "ingredient": "2", "stage": "as-bought", "amount": "100 mL", "scaling": "in-proportion"}]}
+  ],
+  "offers": [
+    {"drink": "1", "container": "1", "price": "9.6"},
+    {"drink": "1", "container": "2"},
+    {"drink": "2", "container": "1", "price": "5"}
+  ]
+}"#;
+
+fn csv(book: &Book) -> String {
+    write_offers(book, &Ledger::of(book), |trouble: &Trouble| match trouble {
+        Trouble::Cost(_) => "There is no pack, yet".to_string(),
+        other => format!("{other:?}"),
+    })
+}
+
+/// By hand, for 500 mL: ingredients 4 * 0.5; set 2 / 10; labour 18 / 60; unsold 0.2 / 0.8 of
+/// 2.85. Price without tax 9.6 / 1.2 = 8; fees 8 * 0.02 * 1.2 + 0.1 = 0.292; goods with unsold
+/// 2.45 / 0.8 = 3.0625; suggested 3.0625 / 0.5 * 1.2; margin (8 - 3.0625) / 8. For 250 mL:
+/// goods 1.25 / 0.8 = 1.5625, all 1.65 / 0.8 = 2.0625.
+#[test]
+fn rows_are_exact_to_the_byte() {
+    let expected = concat!(
+        "drink,container,fill_ml,currency,ingredients,container_set,labour,toll,overhead,unsold,cost,",
+        "suggested_price,price_asked,contribution,margin,standing,reason\r\n",
+        "Other,\"Bottle, 500 mL\",500,EUR,,,,,,,,,5,,,cannot be computed,\"There is no pack, yet\"\r\n",
+        "Plain,\"'=1+1 \"\"small\"\"\",250,EUR,1,0,0.3,0.25,0.1,0.4125,2.0625,3.75,,,,without a price,\r\n",
+        "Plain,\"Bottle, 500 mL\",500,EUR,2,0.2,0.3,0.25,0.1,0.7125,3.5625,7.35,9.6,4.1455,0.6171875,on target,\r\n",
+    );
+    assert_eq!(csv(&read(BOOK).unwrap()), expected);
+}
+
+#[test]
+fn a_cell_that_a_spreadsheet_would_run_is_made_harmless() {
+    let mut book = read(BOOK).unwrap();
+    let beginnings = [("=A1", "'=A1"), ("+1", "'+1"), ("-1", "'-1"), ("@A", "'@A"), ("\tA", "'\tA"), ("A=", "A=")];
+    for (name, cell) in beginnings.into_iter().chain([("\rA", "\"'\rA\""), ("A\nB", "\"A\nB\"")]) {
+        let Some(Record::Drink(mut drink)) = book.record(Key::from_text("drink:2").unwrap()) else { panic!() };
+        drink.name = name.to_string();
+        book.apply(&Edit::Put(Record::Drink(drink))).unwrap();
+        let text = csv(&book);
+        assert!(text.contains(&format!("\r\n{cell},\"Bottle, 500 mL\",500,EUR,")), "{name:?} in {text}");
+    }
+}
+
+#[test]
+fn a_loss_is_a_plain_negative_number() {
+    let cheap = BOOK.replace("\"price\": \"9.6\"", "\"price\": \"1.2\"");
+    let text = csv(&read(cheap).unwrap());
+    // Price without tax 1; fees 0.024 + 0.1; 1 - 0.124 - 3.5625, and 1 - 3.0625 over 1.
+    assert!(text.contains(",7.35,1.2,-2.6865,-2.0625,under target,\r\n"), "{text}");
+}
+
+#[test]
+fn the_demo_has_a_full_row_for_every_offer() {
+    let book = demo();
+    let text = csv(&book);
+    assert!(text.ends_with("\r\n"));
+    assert_eq!(text.matches("\r\n").count(), 1 + book.offers().count());
+    let first = text.lines().next().unwrap();
+    assert_eq!(first, OFFER_COLUMNS.join(","));
+    assert!(!text.contains("cannot be computed"));
+    let rows: Vec<&str> = text.lines().skip(1).collect();
+    assert!(rows.is_sorted_by_key(|row| row.split(',').next()));
+}

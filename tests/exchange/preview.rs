@@ -1,0 +1,72 @@
+//! What an import would do, and that it can be taken back.
+
+use brimwright::book::{Book, Edit, Key, Settings};
+use brimwright::exchange::{Counts, preview, read, write};
+
+use super::{demo, demo_with};
+
+fn counts(added: usize, changed: usize, removed: usize) -> Counts {
+    Counts { added, changed, removed }
+}
+
+/// The edit does what the preview says, and its inverse takes it back byte for byte.
+fn there_and_back(open: &Book, incoming: &Book) {
+    let mut book = open.clone();
+    let applied = book.apply(&preview(open, incoming).edit).unwrap();
+    assert_eq!(write(&book), write(incoming));
+    book.apply(&applied.inverse).unwrap();
+    assert_eq!(write(&book), write(open));
+}
+
+#[test]
+fn an_empty_book_takes_everything() {
+    let (open, incoming) = (Book::new(Settings::new("New")), demo());
+    let seen = preview(&open, &incoming);
+    assert_eq!(seen.name, "Marrowgate Juice Hall");
+    assert!(seen.invented && seen.settings_change && !seen.changes_nothing());
+    assert_eq!(seen.ingredients, counts(45, 0, 0));
+    assert_eq!(seen.packagings, counts(18, 0, 0));
+    assert_eq!(seen.containers, counts(9, 0, 0));
+    assert_eq!(seen.drinks, counts(14, 0, 0));
+    assert_eq!(seen.offers, counts(39, 0, 0));
+    there_and_back(&open, &incoming);
+}
+
+#[test]
+fn a_full_book_loses_what_the_incoming_one_lacks() {
+    let (open, incoming) = (demo(), Book::new(Settings::new("New")));
+    let seen = preview(&open, &incoming);
+    assert!(!seen.invented && seen.settings_change);
+    assert_eq!(seen.ingredients, counts(0, 0, 45));
+    assert_eq!(seen.offers, counts(0, 0, 39));
+    there_and_back(&open, &incoming);
+}
+
+#[test]
+fn the_same_book_changes_nothing() {
+    let open = demo();
+    let seen = preview(&open, &open);
+    assert!(seen.changes_nothing());
+    assert_eq!(seen.edit, Edit::Together(Vec::new()));
+}
+
+#[test]
+fn each_kind_is_counted_apart() {
+    let open = demo();
+    let mut incoming = read(demo_with("\"price\": \"38\"", "\"price\": \"46\"")).unwrap();
+    for text in ["offer:1-6", "drink:9"] {
+        let key = Key::from_text(text).unwrap();
+        incoming.apply(&Edit::remove_with_offers(&incoming, key)).unwrap();
+    }
+    let seen = preview(&open, &incoming);
+    assert!(!seen.settings_change);
+    assert_eq!(seen.ingredients, counts(0, 1, 0));
+    assert_eq!(seen.packagings, counts(0, 0, 0));
+    assert_eq!(seen.containers, counts(0, 0, 0));
+    assert_eq!(seen.drinks, counts(0, 0, 1));
+    assert_eq!(seen.offers, counts(0, 0, 3));
+    let back = preview(&incoming, &open);
+    assert_eq!((back.drinks, back.offers), (counts(1, 0, 0), counts(3, 0, 0)));
+    there_and_back(&open, &incoming);
+    there_and_back(&incoming, &open);
+}
