@@ -6,3 +6,4 @@ mod harness_itself;
 mod opening;
 #[path = "../../src/bin/dev/site.rs"]
 mod site;
+mod updating;

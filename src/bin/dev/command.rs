@@ -9,6 +9,7 @@ mod serve;
 mod site;
 mod style;
 mod tools;
+mod wasm;
 
 use std::process::ExitCode;
 

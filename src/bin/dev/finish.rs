@@ -1,5 +1,6 @@
-//! The end of each build, on the folder where Trunk gathers the site: joins the style, names files
-//! after their contents, and gives the service worker the list of what it keeps offline.
+//! The end of each build, on the folder where Trunk gathers the site: joins the style, leaves out
+//! what only people and tools read, names files after their contents, and gives the service worker
+//! the list of what it keeps offline.
 
 use std::env;
 use std::fs;
@@ -9,6 +10,7 @@ use sha2::{Digest, Sha256};
 
 use super::run::{Outcome, in_project, program, run};
 use super::style;
+use super::wasm::without_custom_sections;
 
 /// Set by `cargo dev bundle` to the path of wasm-opt when there is one.
 pub const OPTIMISER: &str = "BRIMWRIGHT_WASM_OPT";
@@ -33,6 +35,8 @@ pub fn finish() -> Outcome {
     if let Some(optimiser) = env::var_os(OPTIMISER) {
         optimise(Path::new(&optimiser), &site.join(WASM))?;
     }
+    let wasm = without_custom_sections(&read(&site.join(WASM))?)?;
+    write(&site.join(WASM), wasm)?;
     rename_after_contents(&site)?;
     list_for_offline(&site)
 }
@@ -149,8 +153,8 @@ fn read_text(path: &Path) -> Outcome<String> {
     fs::read_to_string(path).map_err(|error| format!("{} cannot be read: {error}.", path.display()))
 }
 
-fn write(path: &Path, text: String) -> Outcome {
-    fs::write(path, text).map_err(|error| format!("{} cannot be written: {error}.", path.display()))
+fn write(path: &Path, content: impl AsRef<[u8]>) -> Outcome {
+    fs::write(path, content).map_err(|error| format!("{} cannot be written: {error}.", path.display()))
 }
 
 #[cfg(test)]

@@ -24,7 +24,7 @@ pub struct Browser {
 impl Browser {
     /// Starts Chromium on the profile called `name`, emptied before when `fresh`.
     pub async fn start(name: &str, fresh: bool) -> Browser {
-        let profile = Path::new(env!("CARGO_TARGET_TMPDIR")).join(name);
+        let profile = Path::new(env!("CARGO_TARGET_TMPDIR")).join("profiles").join(name);
         if fresh {
             fs::remove_dir_all(&profile).ok();
         }

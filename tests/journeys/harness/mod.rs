@@ -80,7 +80,13 @@ impl Journey {
     /// Goes to the app's address and waits until the app has taken the place of the start page.
     pub async fn open(&self) {
         self.try_to_open().await.expect("the page loads");
-        self.wait_until("the app to start", "return !document.getElementById('start')").await;
+        self.wait_until_started().await;
+    }
+
+    /// Waits until the app has taken the place of the start page.
+    pub async fn wait_until_started(&self) {
+        let script = "return !document.getElementById('start')";
+        self.wait_until("the app to start", script).await;
     }
 
     /// Goes to the app's address.
