@@ -60,6 +60,9 @@ pub(super) fn read(book: BookId, stored: StoredBook) -> Result<(BookEntry, Vec<R
     let mut rows = Vec::with_capacity(stored.rows.len());
     for (index, text) in stored.rows.iter().enumerate() {
         match Row::from_text(text) {
+            Ok(row) if row.book != book => {
+                causes.push(Cause::Row { index, why: format!("it is of book {}", row.book) });
+            }
             Ok(row) => rows.push(row),
             Err(why) => causes.push(Cause::Row { index, why }),
         }
@@ -80,8 +83,6 @@ pub(super) fn open(id: BookId, stored: StoredBook) -> Result<(BookEntry, Vec<Row
     let (entry, rows) = read(id, stored.clone())?;
     match Book::from_records(rows.iter().filter_map(|row| row.record.clone())) {
         Ok(book) => Ok((entry, rows, book)),
-        Err(refusal) => {
-            Err(Fault::Damaged(Box::new(Damage { book: id, stored, causes: vec![Cause::Book(refusal)] })))
-        }
+        Err(refusal) => Err(Fault::Damaged(Box::new(Damage { book: id, stored, causes: vec![Cause::Book(refusal)] }))),
     }
 }

@@ -128,10 +128,7 @@ impl Backing for InMemory {
 /// Lets others go first, once.
 async fn turn() {
     let mut waited = false;
-    poll_fn(|_| {
-        if std::mem::replace(&mut waited, true) { Poll::Ready(()) } else { Poll::Pending }
-    })
-    .await;
+    poll_fn(|_| if std::mem::replace(&mut waited, true) { Poll::Ready(()) } else { Poll::Pending }).await;
 }
 
 impl std::fmt::Debug for InMemory {

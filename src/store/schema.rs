@@ -4,9 +4,7 @@ use js_sys::{Array, Function, Promise, Reflect};
 use wasm_bindgen::prelude::Closure;
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
-use web_sys::{
-    Event, IdbDatabase, IdbFactory, IdbObjectStoreParameters, IdbOpenDbRequest, IdbVersionChangeEvent,
-};
+use web_sys::{Event, IdbDatabase, IdbFactory, IdbObjectStoreParameters, IdbOpenDbRequest, IdbVersionChangeEvent};
 
 use super::Fault;
 use super::request::{failed, thrown};
@@ -19,7 +17,9 @@ pub(super) const ROWS: &str = "rows";
 pub(super) const BY_REVISION: &str = "by-revision";
 
 /// The step at place n brings version n to n + 1. A step that has been released is never changed.
-const STEPS: &[fn(&IdbDatabase) -> Result<(), JsValue>] = &[books_and_rows];
+const STEPS: &[Step] = &[books_and_rows];
+
+type Step = fn(&IdbDatabase) -> Result<(), JsValue>;
 
 fn books_and_rows(database: &IdbDatabase) -> Result<(), JsValue> {
     let by = IdbObjectStoreParameters::new();
@@ -71,7 +71,9 @@ fn upgrade(event: IdbVersionChangeEvent) {
         }
         Ok(())
     });
-    if upgraded.is_err() && let Some(transaction) = request.transaction() {
+    if upgraded.is_err()
+        && let Some(transaction) = request.transaction()
+    {
         // The request then fails, and the older database stays as it was.
         transaction.abort().ok();
     }
