@@ -60,6 +60,9 @@ pub(super) fn read(book: BookId, stored: StoredBook) -> Result<(BookEntry, Vec<R
     let mut rows = Vec::with_capacity(stored.rows.len());
     for (index, text) in stored.rows.iter().enumerate() {
         match Row::from_text(text) {
+            Ok(row) if row.book != book => {
+                causes.push(Cause::Row { index, why: format!("it is of book {}", row.book) });
+            }
             Ok(row) => rows.push(row),
             Err(why) => causes.push(Cause::Row { index, why }),
         }

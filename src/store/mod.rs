@@ -15,6 +15,8 @@ mod keeper;
 mod notice;
 mod row;
 mod shelf;
+#[cfg(test)]
+mod tests;
 
 #[cfg(not(target_arch = "wasm32"))]
 mod in_memory;

@@ -17,7 +17,9 @@ pub(super) const ROWS: &str = "rows";
 pub(super) const BY_REVISION: &str = "by-revision";
 
 /// The step at place n brings version n to n + 1. A step that has been released is never changed.
-const STEPS: &[fn(&IdbDatabase) -> Result<(), JsValue>] = &[books_and_rows];
+const STEPS: &[Step] = &[books_and_rows];
+
+type Step = fn(&IdbDatabase) -> Result<(), JsValue>;
 
 fn books_and_rows(database: &IdbDatabase) -> Result<(), JsValue> {
     let by = IdbObjectStoreParameters::new();

@@ -1,3 +1,4 @@
+<<<<<<< HEAD
 //! What only a browser can show of the app's parts, in headless Chromium.
 #![cfg(target_arch = "wasm32")]
 
@@ -12,3 +13,17 @@ fn the_app_mounts_on_an_empty_page() {
     brimwright::ui::mount();
     assert!(page.inner_text().contains("Brimwright"));
 }
+=======
+//! Tests in a real browser, of what only a browser has: its database, its tabs, its storage.
+#![cfg(target_arch = "wasm32")]
+
+mod book;
+mod connection;
+mod first_paint;
+mod keeping;
+mod raw;
+mod schema;
+mod tabs;
+
+wasm_bindgen_test::wasm_bindgen_test_configure!(run_in_browser);
+>>>>>>> store

@@ -39,10 +39,12 @@ pub enum Saving {
 pub struct Hooks {
     /// Shows whether the book is saved. Called at each change of it.
     pub saving: Box<dyn Fn(&Saving)>,
-    /// Applies to the book in memory, and does not save, what another tab saved: [`news`]
-    /// (super::news) gives the edit. A refusal becomes a [`Fault::Conflict`].
-    pub news: Box<dyn Fn(&[Row]) -> Result<(), Refusal>>,
+    /// Applies to the book in memory, and does not save, what another tab saved:
+    /// [`news`](super::news) gives the edit. A refusal becomes a [`Fault::Conflict`].
+    pub news: Box<TakeIn>,
 }
+
+type TakeIn = dyn Fn(&[Row]) -> Result<(), Refusal>;
 
 /// The keeper of one open book. Its clones are the same keeper.
 ///

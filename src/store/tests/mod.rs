@@ -1,0 +1,135 @@
+//! Tests of everything above the storage, on a storage that fails as told.
+
+mod damage;
+mod failing;
+mod tabs;
+
+use std::cell::RefCell;
+use std::rc::Rc;
+
+use super::{Durability, Hooks, InMemory, Keeper, Opened, Row, Saving, Shelf, news};
+use crate::book::{
+    Book, BookId, Drink, DrinkId, DrinkKind, Edit, Ingredient, IngredientId, Labour, Line, LineId, Record, Scaling,
+    Settings, Stage,
+};
+use crate::measure::{Amount, Exact, Money, Share, Unit};
+
+pub(super) const ID: BookId = BookId::from_random(0xb1);
+
+pub(super) fn ingredient(id: u64, name: &str) -> Record {
+    Record::Ingredient(Ingredient {
+        id: IngredientId::from_random(id),
+        name: name.into(),
+        trim_yield: Share::WHOLE,
+        press_yield: None,
+        soak_yield: None,
+        density: None,
+        juice_density: None,
+        piece_weight: None,
+        packs: Vec::new(),
+    })
+}
+
+pub(super) fn drink(id: u64, ingredients: &[u64]) -> Record {
+    let amount = Amount::new(Exact::new(250, 0), Unit::Millilitre);
+    let line = |id: &u64| Line {
+        id: LineId::from_random(*id),
+        ingredient: IngredientId::from_random(*id),
+        stage: Stage::Trimmed,
+        amount,
+        scaling: Scaling::InProportion,
+    };
+    Record::Drink(Drink {
+        id: DrinkId::from_random(id),
+        name: "Green".into(),
+        kind: DrinkKind::Pressed,
+        reference: amount,
+        lines: ingredients.iter().map(line).collect(),
+        process_loss: Share::ZERO,
+        labour: Labour { batch: Exact::ONE, ..Labour::default() },
+        toll: Money::ZERO,
+        unsold: None,
+        target: None,
+    })
+}
+
+/// A book with the ingredients 1 and 2, and a drink of the first.
+pub(super) fn book() -> Book {
+    let settings = Record::Settings(Box::new(Settings::new("Corner bar")));
+    let records = [settings, ingredient(1, "Apple"), ingredient(2, "Mint"), drink(1, &[1])];
+    Book::from_records(records).unwrap()
+}
+
+/// A storage with that book on it.
+pub(super) fn storage() -> InMemory {
+    let storage = InMemory::default();
+    run(&storage, |shelf| async move { shelf.create(ID, &book()).await }).unwrap();
+    storage
+}
+
+/// Does something with a shelf, to its end.
+pub(super) fn run<T: 'static, F: Future<Output = T> + 'static>(
+    storage: &InMemory,
+    work: impl FnOnce(Shelf<InMemory>) -> F,
+) -> T {
+    use super::Backing;
+    let done = Rc::new(RefCell::new(None));
+    let (work, done_by) = (work(Shelf::new(storage.clone())), Rc::clone(&done));
+    storage.spawn(async move {
+        let result = work.await;
+        done_by.replace(Some(result));
+    });
+    storage.run();
+    done.take().expect("the work ends")
+}
+
+/// The book as it is stored.
+pub(super) fn stored(storage: &InMemory) -> Book {
+    open(storage).0
+}
+
+pub(super) fn open(storage: &InMemory) -> (Book, Opened<InMemory>) {
+    run(storage, |shelf| async move { shelf.open(ID).await }).unwrap()
+}
+
+/// An open tab.
+pub(super) struct Tab {
+    pub(super) book: Rc<RefCell<Book>>,
+    pub(super) keeper: Keeper<InMemory>,
+    pub(super) told: Rc<RefCell<Vec<Saving>>>,
+}
+
+impl Tab {
+    pub(super) fn open(storage: &InMemory) -> Tab {
+        let (book, opened) = open(storage);
+        let (book, told) = (Rc::new(RefCell::new(book)), Rc::new(RefCell::new(Vec::new())));
+        let (telling, taking) = (Rc::clone(&told), Rc::clone(&book));
+        let hooks = Hooks {
+            saving: Box::new(move |saving| telling.borrow_mut().push(saving.clone())),
+            news: Box::new(move |rows: &[Row]| {
+                let mut book = taking.borrow_mut();
+                let edit = news(&book, rows);
+                book.apply(&edit).map(|_| ())
+            }),
+        };
+        Tab { book, keeper: opened.keep(hooks), told }
+    }
+
+    pub(super) fn edit(&self, edit: &Edit) {
+        let mut book = self.book.borrow_mut();
+        let applied = book.apply(edit).unwrap();
+        self.keeper.save(&book, &applied, Durability::Relaxed);
+    }
+
+    pub(super) fn put(&self, record: Record) {
+        self.edit(&Edit::Put(record));
+    }
+
+    pub(super) fn told(&self) -> Vec<Saving> {
+        self.told.take()
+    }
+
+    pub(super) fn book(&self) -> Book {
+        self.book.borrow().clone()
+    }
+}

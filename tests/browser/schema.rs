@@ -1,0 +1,87 @@
+//! The shape of the database, and versions of it.
+
+use brimwright::store::{Fault, IndexedDb};
+use wasm_bindgen_test::wasm_bindgen_test;
+
+use crate::book::{ID, Tab, fresh, shelf, stocked};
+use crate::raw::{Misbehaving, databases, dump, open};
+
+async fn opened(name: &str) -> Result<(), Fault> {
+    IndexedDb::open(name, |_| {}).await.map(|_| ())
+}
+
+#[wasm_bindgen_test]
+async fn nothing_becomes_version_1() {
+    let name = fresh("upgrade").await;
+    assert_eq!(opened(&name).await, Ok(()));
+    assert_eq!(
+        dump(&name).await,
+        ["version 1", "books by id", "rows by book,key", "rows.by-revision by book,revision"]
+    );
+}
+
+#[wasm_bindgen_test]
+async fn version_1_opens_untouched() {
+    drop(stocked("reopen").await);
+    let before = dump("test-reopen").await;
+    assert_eq!(opened("test-reopen").await, Ok(()));
+    assert_eq!(dump("test-reopen").await, before);
+}
+
+#[wasm_bindgen_test]
+async fn a_newer_database_is_refused_and_left_alone() {
+    let name = fresh("newer").await;
+    open(&name, 2).await.close();
+    let before = dump(&name).await;
+    assert_eq!(opened(&name).await, Err(Fault::NewerSchema));
+    assert_eq!(before, ["version 2", "later by null", "\"kept\""]);
+    assert_eq!(dump(&name).await, before);
+}
+
+#[wasm_bindgen_test]
+async fn a_failed_upgrade_leaves_nothing_half_made() {
+    let name = fresh("failed-upgrade").await;
+    {
+        let _failing = Misbehaving::failing_upgrade();
+        assert_eq!(opened(&name).await, Err(Fault::Closed));
+    }
+    assert!(!databases().await.contains(&name));
+    assert_eq!(opened(&name).await, Ok(()));
+}
+
+#[wasm_bindgen_test]
+async fn an_older_tab_that_holds_on_is_named_and_the_upgrade_comes_later() {
+    drop(stocked("blocked").await);
+    let older = open("test-blocked", 1).await;
+    {
+        let _ahead = Misbehaving::one_version_ahead();
+        assert_eq!(opened("test-blocked").await, Err(Fault::HeldByOlder));
+    }
+    older.close();
+    // What was blocked then opens by itself and is closed again: nobody holds on.
+    open("test-blocked", 3).await.close();
+    let dump = dump("test-blocked").await;
+    assert_eq!(dump[0], "version 3");
+    assert!(dump.iter().any(|line| line.contains("Apple")), "the books are all there");
+}
+
+#[wasm_bindgen_test]
+async fn a_browser_without_a_database_is_named() {
+    let _without = Misbehaving::without_database();
+    assert_eq!(opened("test-none").await, Err(Fault::NoStorage));
+}
+
+#[wasm_bindgen_test]
+async fn whole_books_are_written_to_the_disk_and_edits_at_once() {
+    let name = fresh("durability").await;
+    let shelf = shelf(&name).await;
+    let counting = Misbehaving::counting_writes();
+    shelf.create(ID, &crate::book::book()).await.unwrap();
+    assert_eq!((counting.count(), counting.durabilities()), (1, vec!["strict".to_string()]));
+    let tab = Tab::open(&shelf).await;
+    tab.put(crate::book::ingredient(1, "Pear"));
+    tab.settled().await;
+    assert_eq!((counting.count(), counting.durabilities().len()), (2, 1));
+    shelf.delete(ID).await.unwrap();
+    assert_eq!((counting.count(), counting.durabilities().len()), (3, 2));
+}
