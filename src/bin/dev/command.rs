@@ -4,6 +4,7 @@ mod bench;
 mod bundle;
 mod checks;
 mod finish;
+mod price;
 mod run;
 mod serve;
 mod site;
@@ -20,6 +21,7 @@ cargo dev COMMAND
   test              run every check: format, lints, tests, and the app in a browser
   bundle            write the site to publish to dist/, and print what it weighs
   bench             print the figures of the quality bars: weight and speed
+  price BOOK.json   print the computed offers of a book file as CSV, as the app saves them
   help              print this text
 
   finish            called by Trunk at the end of each build, not by people
@@ -38,6 +40,7 @@ pub fn obey() -> ExitCode {
         ["test"] => checks::all(),
         ["bundle"] => bundle::bundle().map(drop),
         ["bench"] => bench::bench(),
+        ["price", file] => price::price(file),
         ["finish"] => finish::finish(),
         [] | ["help" | "--help" | "-h"] => {
             print!("{HELP}");
