@@ -169,6 +169,11 @@ proptest! {
         }
     }
 
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { cases: 500, ..ProptestConfig::default() })]
+
     /// Whichever value is spoilt, the error leads to it: its line, its column, and a path that
     /// the JSON library follows to the very value.
     #[test]

@@ -60,6 +60,8 @@ fn it_refuses_what_the_reader_refuses() {
         ("\"juice-density\": \"1.048\"", "\"juice-density\": \"0.0\""),
         ("\"40 lb\"", "\"0 lb\""),
         ("\"40 lb\"", "\"40 stone\""),
+        ("\"40 lb\"", "\"0.000000001 lb\""),
+        ("\"40 lb\"", "\"1000000000 lb\""),
         ("\"40 lb\"", "\"40lb\""),
         ("\"160 ea\"", "\"160 lb\""),
         ("\"vessel\"", "\"barrel\""),
@@ -95,6 +97,31 @@ fn it_knows_the_units_and_currencies_of_the_engine() {
         settings.endings = vec![currency.minor_unit()];
         let book = Book::from_records([brimwright::book::Record::Settings(Box::new(settings))]).unwrap();
         assert!(takes(&write(&book)), "{currency}");
+    }
+}
+
+/// What may be left out, and numbers with as many digits as a book keeps.
+#[test]
+fn it_takes_what_the_reader_takes() {
+    let labour = &DEMO[DEMO.find(",\n      \"labour\": {").unwrap()..DEMO.find(",\n      \"toll\"").unwrap()];
+    let good = [
+        (labour, ""),
+        (",\n      \"toll\": \"0\"", ""),
+        (",\n      \"process-loss\": \"0.03\"", ""),
+        ("\n    \"commission\": \"0\",", ""),
+        (",\n      \"price\": \"4.95\"", ""),
+        ("\"batch\": \"50\"", "\"batch\": \"1\""),
+        ("\"40 lb\"", "\"0.00000001 lb\""),
+        ("\"40 lb\"", "\"999999999.99999999 lb\""),
+        ("\"volume\": \"0.15 fl oz\"", "\"volume\": \"0 mL\""),
+        ("\"price\": \"4.95\"", "\"price\": \"0.00000001\""),
+        ("\"trim-yield\": \"0.9\"", "\"trim-yield\": \"1.0\""),
+        ("\"wage\": \"19.5\"", "\"wage\": \"-0\""),
+    ];
+    for (old, new) in good {
+        let text = demo_with(old, new);
+        assert!(takes(&text), "the schema refuses {new} for {old}");
+        assert_eq!(read(&text).err(), None, "the reader refuses {new} for {old}");
     }
 }
 
