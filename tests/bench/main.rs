@@ -1,5 +1,67 @@
-//! How fast the engine is, in figures.
+//! How fast the engine is, on the generated book, in figures: the middle of many runs.
+
+mod generated;
+
+use std::hint::black_box;
+use std::time::{Duration, Instant};
+
+use brimwright::book::{Book, Edit, Goods, IngredientId};
+use brimwright::ledger::Ledger;
+use brimwright::measure::{Exact, Money};
+
+/// Re-pricing all that one pack price moves.
+const ONE_PRICE_BAR: Duration = Duration::from_micros(250);
+/// Computing every offer of the book.
+const WHOLE_BOOK_BAR: Duration = Duration::from_millis(10);
 
 fn main() {
-    println!("engine");
+    let book = generated::book();
+    println!("generated book: {} drinks, {} offers", book.drinks().count(), book.offers().count());
+    let computed = Ledger::of(&book).offers().filter(|(_, result)| result.is_ok()).count();
+    assert_eq!(computed, book.offers().count(), "every generated offer can be computed");
+
+    let (one_price, moved) = one_price(book.clone());
+    figure(&format!("one pack price, {moved} offers moved on average"), one_price, ONE_PRICE_BAR);
+    let whole = middle((0..200).map(|_| timed(|| black_box(Ledger::of(black_box(&book))))).collect());
+    figure("whole book", whole, WHOLE_BOOK_BAR);
+}
+
+/// The price of each ingredient's pack in turn, up and down: edit and re-pricing together, and
+/// how many offers one moved.
+fn one_price(mut book: Book) -> (Duration, usize) {
+    let mut ledger = Ledger::of(&book);
+    let mut times = Vec::new();
+    let mut moved = 0;
+    for round in 0..10 {
+        for id in 1..=generated::INGREDIENTS {
+            let id = IngredientId::from_random(id);
+            let goods = Goods::Ingredient(id);
+            let pack = book.packs(goods)[0].clone();
+            let change = Money::from_major(Exact::new(if round % 2 == 0 { 100 } else { -100 }, 2));
+            let edit = Edit::SetPackPrice { goods, pack: pack.id, price: pack.price.plus(change).expect("small") };
+            times.push(timed(|| {
+                let applied = book.apply(&edit).expect("a price above zero");
+                moved += ledger.refresh(&book, &applied.touched).len();
+            }));
+        }
+    }
+    let runs = times.len();
+    (middle(times), moved / runs)
+}
+
+fn timed<T>(run: impl FnOnce() -> T) -> Duration {
+    let start = Instant::now();
+    black_box(run());
+    start.elapsed()
+}
+
+fn middle(mut times: Vec<Duration>) -> Duration {
+    times.sort();
+    times[times.len() / 2]
+}
+
+fn figure(name: &str, time: Duration, bar: Duration) {
+    let verdict = if time <= bar { "met" } else { "missed" };
+    let millis = |time: Duration| time.as_secs_f64() * 1000.0;
+    println!("{name}: {:.3} ms, bar {:.2} ms, {verdict}", millis(time), millis(bar));
 }

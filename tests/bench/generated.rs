@@ -1,0 +1,164 @@
+//! A large generated book: 500 drinks of 300 ingredients in 3 sizes, the same at every run. All
+//! of it is invented by rule.
+
+use brimwright::book::{
+    Book, Container, ContainerId, Covers, Drink, DrinkId, DrinkKind, Edit, Headspace, Ingredient, IngredientId, Labour,
+    Line, LineId, Offer, Pack, PackId, Packaging, PackagingId, PackagingPart, PackagingUse, PaymentFee, Record,
+    Scaling, Settings, Stage, Tax, TaxPlace,
+};
+use brimwright::measure::{Amount, Density, Exact, Mass, Money, Share, Time, Unit};
+
+/// Drinks in the book.
+pub const DRINKS: u64 = 500;
+/// Ingredients in the book.
+pub const INGREDIENTS: u64 = 300;
+/// Sizes that every drink is offered in, in US fluid ounces.
+pub const SIZES: [i64; 3] = [12, 16, 24];
+
+/// A linear congruential generator (D. Knuth's MMIX constants), so that the book never changes.
+struct Numbers(u64);
+
+impl Numbers {
+    /// A number from `low` up to, and not at, `high`.
+    fn between(&mut self, low: i64, high: i64) -> i64 {
+        self.0 = self.0.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1_442_695_040_888_963_407);
+        low + (self.0 >> 33) as i64 % (high - low)
+    }
+
+    /// So many hundredths.
+    fn hundredths(&mut self, low: i64, high: i64) -> Exact {
+        Exact::new(self.between(low, high), 2)
+    }
+
+    fn one_of<T: Copy>(&mut self, all: &[T]) -> T {
+        all[self.between(0, all.len() as i64) as usize]
+    }
+}
+
+/// The book, made edit by edit.
+pub fn book() -> Book {
+    let mut numbers = Numbers(1);
+    let mut book = Book::new(settings());
+    let mut put = |record: Record| {
+        book.apply(&Edit::Put(record)).expect("generated records hold");
+    };
+    for id in 1..=INGREDIENTS {
+        put(Record::Ingredient(ingredient(id, &mut numbers)));
+    }
+    for (id, ounces) in (1..).zip(SIZES) {
+        put(Record::Packaging(packaging(2 * id - 1, PackagingPart::Vessel, &mut numbers)));
+        put(Record::Packaging(packaging(2 * id, PackagingPart::Closure, &mut numbers)));
+        put(Record::Container(container(id, ounces)));
+    }
+    for id in 1..=DRINKS {
+        put(Record::Drink(drink(id, &mut numbers)));
+        for (size, ounces) in (1..).zip(SIZES) {
+            // About 40 cents an ounce: some on target, some under it.
+            let price = Some(Money::from_major(numbers.hundredths(40 * ounces, 60 * ounces)));
+            let (drink, container) = (DrinkId::from_random(id), ContainerId::from_random(size));
+            put(Record::Offer(Offer { drink, container, price }));
+        }
+    }
+    book
+}
+
+fn settings() -> Settings {
+    Settings {
+        invented: true,
+        tax: Tax { rate: Share::from_fraction(Exact::new(825, 4)), place: TaxPlace::AddedAtTheTill },
+        payment_fee: PaymentFee {
+            share: Share::from_fraction(Exact::new(29, 3)),
+            fixed: Money::from_major(Exact::new(10, 2)),
+        },
+        wage: Money::from_major(Exact::new(1850, 2)),
+        overhead: Money::from_major(Exact::new(35, 2)),
+        unsold: Share::from_fraction(Exact::new(4, 2)),
+        target: Share::from_fraction(Exact::new(45, 2)),
+        covers: Covers::Everything,
+        ..Settings::new("Generated book")
+    }
+}
+
+fn ingredient(id: u64, numbers: &mut Numbers) -> Ingredient {
+    let packs = (1..=2).map(|id| Pack {
+        id: PackId::from_random(id),
+        supplier: format!("Invented supplier {}", numbers.between(1, 6)),
+        contents: Amount::new(Exact::new(numbers.between(5, 60), 0), numbers.one_of(&[Unit::Pound, Unit::Kilogram])),
+        price: Money::from_major(numbers.hundredths(800, 9000)),
+        surcharge: Money::from_major(numbers.hundredths(0, 200)),
+    });
+    let packs = packs.collect();
+    Ingredient {
+        id: IngredientId::from_random(id),
+        name: format!("Ingredient {id}"),
+        trim_yield: Share::from_fraction(numbers.hundredths(60, 101)),
+        press_yield: Some(Share::from_fraction(numbers.hundredths(40, 81))),
+        soak_yield: None,
+        density: Some(Density::from_grams_per_millilitre(Exact::new(numbers.between(900, 1100), 3))),
+        juice_density: Some(Density::from_grams_per_millilitre(Exact::new(numbers.between(1010, 1070), 3))),
+        piece_weight: Some(Mass::from_grams(Exact::new(numbers.between(40, 400), 0))),
+        packs,
+    }
+}
+
+fn packaging(id: u64, part: PackagingPart, numbers: &mut Numbers) -> Packaging {
+    let pack = Pack {
+        id: PackId::from_random(1),
+        supplier: "Invented supplier".into(),
+        contents: Amount::new(Exact::new(numbers.between(100, 500), 0), Unit::Piece),
+        price: Money::from_major(numbers.hundredths(2000, 9000)),
+        surcharge: Money::ZERO,
+    };
+    Packaging { id: PackagingId::from_random(id), name: format!("Packaging {id}"), part, packs: vec![pack] }
+}
+
+fn container(id: u64, ounces: i64) -> Container {
+    let used = |id| PackagingUse { packaging: PackagingId::from_random(id), count: Exact::ONE };
+    Container {
+        id: ContainerId::from_random(id),
+        name: format!("{ounces} fl oz"),
+        brimful: Amount::new(Exact::new(ounces + 1, 0), Unit::UsFluidOunce),
+        declared: Some(Amount::new(Exact::new(ounces, 0), Unit::UsFluidOunce)),
+        headspace: Headspace::Share(Share::from_fraction(Exact::new(3, 2))),
+        set: vec![used(2 * id - 1), used(2 * id)],
+    }
+}
+
+fn drink(id: u64, numbers: &mut Numbers) -> Drink {
+    let lines = numbers.between(4, 8) as u64;
+    Drink {
+        id: DrinkId::from_random(id),
+        name: format!("Drink {id}"),
+        kind: numbers.one_of(DrinkKind::ALL),
+        reference: Amount::new(Exact::new(16, 0), Unit::UsFluidOunce),
+        lines: (1..=lines).map(|id| line(id, numbers)).collect(),
+        process_loss: Share::from_fraction(numbers.hundredths(0, 6)),
+        labour: Labour {
+            per_drink: Time::from_seconds(Exact::new(numbers.between(20, 120), 0)),
+            per_litre: Time::from_seconds(Exact::new(numbers.between(0, 90), 0)),
+            per_batch: Time::from_seconds(Exact::new(numbers.between(0, 600), 0)),
+            batch: Exact::new(numbers.between(1, 12), 0),
+        },
+        toll: Money::ZERO,
+        unsold: None,
+        target: None,
+    }
+}
+
+/// The first line is always in proportion, so that every size can be filled.
+fn line(id: u64, numbers: &mut Numbers) -> Line {
+    let fixed = id > 1 && numbers.between(0, 5) == 0;
+    let (amount, unit) = match (fixed, numbers.between(0, 3)) {
+        (true, _) => (numbers.hundredths(10, 100), Unit::UsFluidOunce),
+        (false, 0) => (numbers.hundredths(100, 400), Unit::Ounce),
+        (false, 1) => (numbers.hundredths(25, 150), Unit::Piece),
+        (false, _) => (numbers.hundredths(100, 600), Unit::UsFluidOunce),
+    };
+    Line {
+        id: LineId::from_random(id),
+        ingredient: IngredientId::from_random(numbers.between(1, INGREDIENTS as i64 + 1) as u64),
+        stage: numbers.one_of(&[Stage::Trimmed, Stage::Pressed]),
+        amount: Amount::new(amount, unit),
+        scaling: if fixed { Scaling::Fixed } else { Scaling::InProportion },
+    }
+}
