@@ -1,6 +1,8 @@
 //! Undo and redo: each entry is the edit that takes a step back, or does it again.
 
-use crate::book::Edit;
+use std::collections::BTreeSet;
+
+use crate::book::{Edit, Key};
 use crate::ledger::Move;
 
 /// How many steps can be taken back.
@@ -85,6 +87,8 @@ pub struct LastChange {
     pub name: String,
     /// The typing session it belongs to.
     pub session: Option<Session>,
+    /// The records that it wrote.
+    pub touched: BTreeSet<Key>,
     /// The offers that moved, those now under target first.
     pub moves: Vec<Move>,
 }

@@ -2,6 +2,7 @@
 
 use leptos::prelude::*;
 
+use super::history::LastChange;
 use super::parts::Mark;
 use super::route::Route;
 use super::state::AppState;
@@ -12,12 +13,17 @@ use crate::measure::{Money, Share};
 /// How many are listed before the rest is asked for.
 const FIRST: usize = 12;
 
-/// The offers that the last step moved.
+/// The offers that the last step moved, if that step wrote `by` alone.
 #[component]
-pub fn Moved() -> impl IntoView {
+pub fn Moved(
+    /// What was changed.
+    by: Key,
+) -> impl IntoView {
     let state = AppState::here();
     let all = RwSignal::new(false);
-    let change = Memo::new(move |_| state.last_change.get());
+    let ours = move |change: &LastChange| change.touched.len() == 1 && change.touched.contains(&by);
+    let change = Memo::new(move |_| state.last_change.with(|change| change.clone().filter(ours)));
+    let can_undo = move || state.history.with(|history| history.last_done().is_some());
     let moves =
         Memo::new(move |_| change.with(|change| change.as_ref().map(|it| it.moves.clone()).unwrap_or_default()));
     let listed = move || {
@@ -27,8 +33,13 @@ pub fn Moved() -> impl IntoView {
     let sentence = move || change.with(|change| change.as_ref().map(|change| summary(&change.name, &change.moves)));
     let rest = move || moves.with(Vec::len).saturating_sub(FIRST);
     view! {
-        <section class="moved" aria-label="What moved">
+        <div class="moved">
             <p class="moved-summary" role="status">{sentence}</p>
+            <Show when=move || change.with(Option::is_some) && can_undo()>
+                <button class="button moved-undo" on:click=move |_| state.undo()>
+                    "Undo"
+                </button>
+            </Show>
             <ol class="moved-list">
                 <For each=listed key=|moved| moved.offer let(moved)>
                     <MovedRow id=moved.offer moves />
@@ -39,7 +50,7 @@ pub fn Moved() -> impl IntoView {
                     {move || format!("Show {} more", rest())}
                 </button>
             </Show>
-        </section>
+        </div>
     }
 }
 

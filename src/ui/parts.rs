@@ -1,5 +1,6 @@
 //! Small pieces that every screen is made of.
 
+use leptos::ev;
 use leptos::prelude::*;
 
 use crate::ledger::Standing;
@@ -73,6 +74,24 @@ pub fn Section(
             {about.map(|about| view! { <p class="about">{about}</p> })}
             {children()}
         </section>
+    }
+}
+
+/// Takes one thing out of a list.
+#[component]
+pub fn TakeOut(
+    /// What is taken out.
+    name: Signal<String>,
+    /// Takes it out.
+    on_click: impl Fn(ev::MouseEvent) + 'static,
+) -> impl IntoView {
+    view! {
+        <button class="quiet take-out" on:click=on_click>
+            <svg viewBox="0 0 16 16" aria-hidden="true">
+                <path d="M4 4l8 8M12 4l-8 8" />
+            </svg>
+            <span class="unseen">{move || format!("Take out {}", name.get())}</span>
+        </button>
     }
 }
 

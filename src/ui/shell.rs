@@ -72,7 +72,7 @@ fn Head() -> impl IntoView {
     view! {
         <header class="head">
             <p class="head-name">
-                {name}
+                <span>{name}</span>
                 {move || invented().then(|| view! { <span class="tag">"invented data"</span> })}
             </p>
             <SavingMark />

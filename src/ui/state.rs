@@ -169,7 +169,8 @@ impl AppState {
 
     fn recompute(self, name: &str, touched: &BTreeSet<Key>, session: Option<Session>) {
         let moves = self.book.with_untracked(|book| self.ledger.try_update(|ledger| ledger.refresh(book, touched)));
-        let change = LastChange { name: name.to_string(), session, moves: moves.unwrap_or_default() };
+        let change =
+            LastChange { name: name.to_string(), session, touched: touched.clone(), moves: moves.unwrap_or_default() };
         self.last_change.update(|last| {
             *last = Some(match last.take() {
                 Some(earlier) => earlier.joined_with(change),

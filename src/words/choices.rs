@@ -18,8 +18,8 @@ pub const fn stage(stage: Stage) -> &'static str {
 /// How a line follows the size.
 pub const fn scaling(scaling: Scaling) -> &'static str {
     match scaling {
-        Scaling::InProportion => "grows with the size",
-        Scaling::Fixed => "same in every size",
+        Scaling::InProportion => "in proportion",
+        Scaling::Fixed => "fixed",
     }
 }
 
@@ -48,9 +48,9 @@ pub const fn packaging_part(part: PackagingPart) -> &'static str {
 /// What a target margin must cover.
 pub const fn covers(covers: Covers) -> &'static str {
     match covers {
-        Covers::Goods => "Goods: ingredients, container, toll",
+        Covers::Goods => "Goods",
         Covers::GoodsAndLabour => "Goods and labour",
-        Covers::Everything => "Everything, overhead and fees too",
+        Covers::Everything => "Everything",
     }
 }
 
@@ -65,9 +65,9 @@ pub const fn tax_place(place: TaxPlace) -> &'static str {
 /// A system of units.
 pub const fn system(system: System) -> &'static str {
     match system {
-        System::UsCustomary => "US: pounds and US fl oz",
-        System::Metric => "Metric: grams and mL",
-        System::Imperial => "Imperial: pounds and imperial fl oz",
+        System::UsCustomary => "US customary",
+        System::Metric => "Metric",
+        System::Imperial => "Imperial",
     }
 }
 

@@ -49,11 +49,11 @@ pub fn scale_error(error: &ScaleError, book: &Book) -> String {
     match error {
         ScaleError::NoLines(_) => "The recipe is empty. Add what goes in.".to_string(),
         ScaleError::FixedLinesOverflow { over, .. } => format!(
-            "What stays the same in every size is {} more than fits here. Make it less, or let it grow with the size.",
+            "The fixed amounts alone are {} more than fits here. Make the fixed amounts less, or let them follow in proportion.",
             volume(*over, book)
         ),
         ScaleError::NothingScales { short, .. } => format!(
-            "Nothing in the recipe grows with the size, and {} of this size stay empty. Let one line grow with the size.",
+            "Every amount is fixed, and {} of this size stays empty. Let one follow in proportion.",
             volume(*short, book)
         ),
         ScaleError::Missing(key) => format!("The recipe needs something that is gone ({key}). Take its line out."),

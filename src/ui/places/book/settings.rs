@@ -80,7 +80,7 @@ pub fn Settings() -> impl IntoView {
                 "Units change only how amounts are shown and read. A currency changes the sign and digits, not the amounts."
             </p>
         </Section>
-        <Section heading="Target" about="The margin every drink should bring. A drink may have its own.">
+        <Section heading="Target" about="The margin every drink should bring; a drink may have its own. Goods are ingredients, container and treatment toll. Everything adds labour, overhead, payment fee and commission.">
             <div class="fields">
                 <Entry
                     label="Target margin"

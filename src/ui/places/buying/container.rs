@@ -9,7 +9,7 @@ use crate::cost::piece_cost;
 use crate::fill::fill;
 use crate::measure::{Amount, Dimension, Exact, Share, Wanted};
 use crate::ui::fields::{self, Choice, Entry};
-use crate::ui::parts::{Back, Figure, Gone, Section};
+use crate::ui::parts::{Back, Figure, Gone, Section, TakeOut};
 use crate::ui::places::users::Users;
 use crate::ui::random::random;
 use crate::ui::route::{Route, go};
@@ -239,10 +239,7 @@ fn SetRow(container: ContainerId, packaging: PackagingId) -> impl IntoView {
                 })
             />
             <span class="set-cost">{cost}</span>
-            <button class="quiet line-remove" on:click=remove>
-                "Take out"
-                <span class="unseen">" " {name}</span>
-            </button>
+            <TakeOut name=Signal::derive(name) on_click=remove />
         </li>
     }
 }

@@ -51,7 +51,7 @@ fn Page(id: IngredientId) -> impl IntoView {
             commit=fields::text("Name of an ingredient", move |book, name| changed(book, id, |it| it.name = name))
         />
         <Packs goods=Goods::Ingredient(id) />
-        <Moved />
+        <Moved by=Key::Ingredient(id) />
         <Yields id ingredient />
         <Users of=Key::Ingredient(id) back=Route::Buying what="Remove this ingredient" />
     }

@@ -61,7 +61,7 @@ fn Page(id: PackagingId) -> impl IntoView {
             <Choice label="What it is" options=parts value=part choose=choose_part />
         </div>
         <Packs goods=Goods::Packaging(id) />
-        <Moved />
+        <Moved by=Key::Packaging(id) />
         <Users of=Key::Packaging(id) back=Route::Buying what="Remove this packaging" />
     }
 }

@@ -49,7 +49,6 @@ pub fn QuickPrice() -> impl IntoView {
                     on:input=move |event| search.set(event_target_value(&event))
                 />
             </div>
-            <Moved />
             <ul class="prices">
                 <For
                     each=move || found.with(|found| found.iter().take(LISTED).copied().collect::<Vec<_>>())
@@ -142,6 +141,7 @@ fn PriceRow(goods: Goods) -> impl IntoView {
                     })
                 />
             </Show>
+            <Moved by=Key::from(goods) />
         </li>
     }
 }

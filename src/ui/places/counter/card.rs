@@ -48,7 +48,7 @@ fn Page(id: OfferId) -> impl IntoView {
     let pressed = move || state.book.with(|book| book.drink(id.drink).map(|it| it.kind)) == Some(DrinkKind::Pressed);
     view! {
         <Back to=Route::Counter name="All cards" />
-        <h1 class="recipe-name">{drink} <span class="h1-size">{container}</span></h1>
+        <h1 class="recipe-name">{drink}<span class="h1-size">{container}</span></h1>
         <nav class="chips" aria-label="Sizes">
             {other_sizes}
         </nav>

@@ -50,8 +50,9 @@ pub fn List() -> impl IntoView {
     };
     let chip = move |(this, name): (Filter, &'static str)| {
         let pressed = move || (filter.get() == this).to_string();
+        let needless = move || this != Filter::All && filter.get() != this && count(this) == 0;
         view! {
-            <button class="chip" aria-pressed=pressed on:click=move |_| filter.set(this)>
+            <button class="chip" aria-pressed=pressed hidden=needless on:click=move |_| filter.set(this)>
                 {name}
                 " "
                 <span class="chip-count">{move || count(this)}</span>

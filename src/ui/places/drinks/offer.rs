@@ -47,7 +47,7 @@ fn Page(id: OfferId) -> impl IntoView {
     };
     view! {
         <Back to=Route::Drink(id.drink) name="The drink" />
-        <h1>{drink} <span class="h1-size">{container}</span></h1>
+        <h1>{drink}<span class="h1-size">{container}</span></h1>
         <Mark standing />
         {move || trouble().map(|sentence| view! { <p class="trouble" role="status">{sentence}</p> })}
         <Price id priced />

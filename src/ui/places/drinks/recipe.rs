@@ -9,7 +9,7 @@ use crate::book::{Book, DrinkId, Edit, Ingredient, IngredientId, Line, LineId, R
 use crate::fill::written_volume;
 use crate::measure::{Amount, Dimension, Exact, Share, Unit, Wanted};
 use crate::ui::fields::{self, Choice, Entry};
-use crate::ui::parts::Section;
+use crate::ui::parts::{Section, TakeOut};
 use crate::ui::random::random;
 use crate::ui::route::{Route, go};
 use crate::ui::state::AppState;
@@ -59,7 +59,7 @@ pub fn Recipe(
     view! {
         <Section
             heading="Recipe"
-            about="Written once, for one size; every other size follows. Amounts may be volumes, weights or pieces."
+            about="Written once, for one size. Other sizes take each amount in proportion, or fixed: the same in every size. Amounts may be volumes, weights or pieces."
         >
             <Entry
                 label="Written for"
@@ -205,11 +205,8 @@ fn LineRow(drink: DrinkId, line: LineId) -> impl IntoView {
                 })
             />
             <Choice label="Stage" label_hidden=true options=stages value=stage choose=choose_stage />
-            <Choice label="Follows the size" label_hidden=true options=scalings value=scaling choose=choose_scaling />
-            <button class="quiet line-remove" on:click=remove>
-                "Take out"
-                <span class="unseen">" " {name}</span>
-            </button>
+            <Choice label="In other sizes" label_hidden=true options=scalings value=scaling choose=choose_scaling />
+            <TakeOut name=Signal::derive(move || name().unwrap_or_default()) on_click=remove />
         </li>
     }
 }

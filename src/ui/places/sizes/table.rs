@@ -37,7 +37,7 @@ fn Page(id: DrinkId) -> impl IntoView {
     };
     view! {
         <Back to=Route::Sizes name="Sizes" />
-        <h1>{move || state.book.with(|book| book.name(Key::Drink(id)))} <span class="h1-size">"side by side"</span></h1>
+        <h1>{move || state.book.with(|book| book.name(Key::Drink(id)))}<span class="h1-size">"side by side"</span></h1>
         {move || overflow().map(|sentence| view! { <p class="trouble" role="status">{sentence}</p> })}
         <Show when=move || { left_out() > 0 }>
             <p class="trouble">
