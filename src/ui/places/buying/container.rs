@@ -227,7 +227,7 @@ fn SetRow(container: ContainerId, packaging: PackagingId) -> impl IntoView {
         <li class="set-row">
             <a class="line-name" href=Route::Packaging(packaging).address()>{name}</a>
             <Entry
-                label="How many"
+                label=format!("How many of {}", untrack(name))
                 label_hidden=true
                 value=shown
                 commit=fields::count("Number in a container set", move |book, number| {

@@ -155,6 +155,7 @@ fn LineRow(drink: DrinkId, line: LineId) -> impl IntoView {
         let ingredient = this.get().map(|line| line.ingredient);
         ingredient.and_then(|id| state.book.with(|book| book.ingredient(id).map(|it| it.name.clone())))
     };
+    let called = move |what: &str| format!("{what} {}", untrack(name).unwrap_or_default());
     let address = move || this.get().map(|line| Route::Ingredient(line.ingredient).address());
     let amount = Signal::derive(move || this.get().map(|line| state.amount(line.amount)).unwrap_or_default());
     let wanted = move |book: &Book| {
@@ -197,15 +198,15 @@ fn LineRow(drink: DrinkId, line: LineId) -> impl IntoView {
         <li class="line">
             <a class="line-name" href=address>{name}</a>
             <Entry
-                label="Amount"
+                label=called("Amount of")
                 label_hidden=true
                 value=amount
                 commit=fields::amount("Amount in a recipe", wanted, move |book, amount| {
                     line_changed(book, drink, line, |it| it.amount = amount)
                 })
             />
-            <Choice label="Stage" label_hidden=true options=stages value=stage choose=choose_stage />
-            <Choice label="In other sizes" label_hidden=true options=scalings value=scaling choose=choose_scaling />
+            <Choice label=called("Stage of") label_hidden=true options=stages value=stage choose=choose_stage />
+            <Choice label=called("In other sizes:") label_hidden=true options=scalings value=scaling choose=choose_scaling />
             <TakeOut name=Signal::derive(move || name().unwrap_or_default()) on_click=remove />
         </li>
     }
