@@ -15,7 +15,7 @@ mod keeper;
 mod notice;
 mod row;
 mod shelf;
-#[cfg(test)]
+#[cfg(all(test, not(target_arch = "wasm32")))]
 mod tests;
 
 #[cfg(not(target_arch = "wasm32"))]

@@ -134,12 +134,12 @@ impl Misbehaving {
         Misbehaving::new("IDBObjectStore.prototype", "put", with)
     }
 
-    /// Aborts the first transaction that writes, after its first value.
+    /// Aborts a transaction, once, as its second value is put.
     pub fn aborting_once() -> Misbehaving {
         let with = "{ value(...all) {
             const request = was.apply(this, all);
             control.count += 1;
-            if (control.count === 1) this.transaction.abort();
+            if (control.count === 2) this.transaction.abort();
             return request;
         } }";
         Misbehaving::new("IDBObjectStore.prototype", "put", with)
