@@ -127,7 +127,7 @@ impl Book {
             Record::Offer(record) => self.offers.insert(record.id(), record).map(Record::Offer),
         };
         let inverse = was.map_or(Edit::Remove(key), Edit::Put);
-        Ok(Applied { inverse, touched: BTreeSet::from([key]) })
+        Ok(Applied { inverse, touched: only(key) })
     }
 
     fn remove(&mut self, key: Key) -> Result<Applied, Refusal> {
@@ -144,7 +144,7 @@ impl Book {
             Key::Offer(id) => self.offers.remove(&id).map(Record::Offer),
         };
         let was = was.ok_or(Refusal::Missing { key, needed_by: None })?;
-        Ok(Applied { inverse: Edit::Put(was), touched: BTreeSet::from([key]) })
+        Ok(Applied { inverse: Edit::Put(was), touched: only(key) })
     }
 
     fn set_pack_price(&mut self, goods: Goods, pack: PackId, price: Money) -> Result<Applied, Refusal> {
@@ -191,4 +191,10 @@ mod tests {
         assert_eq!(refused, Err(Refusal::Field { key, field: Field::PackPrice, problem: Problem::TooLarge }));
         assert_eq!(book, before);
     }
+}
+
+fn only(key: Key) -> BTreeSet<Key> {
+    let mut touched = BTreeSet::new();
+    touched.insert(key);
+    touched
 }

@@ -57,7 +57,7 @@ impl Book {
     /// The first [`Refusal`] met while putting them in.
     pub fn from_records(records: impl IntoIterator<Item = Record>) -> Result<Book, Refusal> {
         let mut records: Vec<Record> = records.into_iter().collect();
-        records.sort_by_key(Record::key);
+        records.sort_unstable_by_key(Record::key);
         let mut book = Book::new(Settings::new(""));
         for record in records {
             book.apply(&Edit::Put(record))?;

@@ -34,7 +34,7 @@ pub const OFFER_COLUMNS: [&str; 17] = [
 /// and unrounded; `reason` puts into words why an offer cannot be computed.
 pub fn write_offers(book: &Book, ledger: &Ledger, reason: impl Fn(&Trouble) -> String) -> String {
     let mut rows: Vec<Row> = ledger.offers().map(|(offer, result)| Row::of(book, offer, result)).collect();
-    rows.sort_by(|one, other| one.order().cmp(&other.order()));
+    rows.sort_unstable_by(|one, other| one.order().cmp(&other.order()));
     let mut csv = Csv::default();
     for head in OFFER_COLUMNS {
         csv.text(head);

@@ -19,7 +19,11 @@ pub struct Ledger {
 impl Ledger {
     /// Computes every offer of `book`.
     pub fn of(book: &Book) -> Ledger {
-        Ledger { offers: book.offers().map(|offer| (offer.id(), price_offer(book, offer))).collect() }
+        let mut offers = BTreeMap::new();
+        for offer in book.offers() {
+            offers.insert(offer.id(), price_offer(book, offer));
+        }
+        Ledger { offers }
     }
 
     /// One offer's result.

@@ -61,7 +61,7 @@ impl Move {
     /// Those that fell under target first, then those under target before and after, then the
     /// rest; within each the lowest margin first.
     pub fn worst_first(mut moves: Vec<Move>) -> Vec<Move> {
-        moves.sort_by_key(|moved| {
+        moves.sort_unstable_by_key(|moved| {
             let after = moved.after;
             let under = after.is_some_and(|side| side.standing == Standing::UnderTarget);
             let margin = after.and_then(|side| side.margin).map_or(Exact::ONE, Share::fraction);

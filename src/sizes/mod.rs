@@ -65,7 +65,7 @@ pub fn side_by_side(book: &Book, ledger: &Ledger, drink: DrinkId) -> Result<Vec<
         Some((offer.id(), priced))
     });
     let mut computed: Vec<(OfferId, &Priced)> = computed.collect();
-    computed.sort_by_key(|(offer, priced)| (priced.fill.volume, *offer));
+    computed.sort_unstable_by_key(|(offer, priced)| (priced.fill.volume, *offer));
     let mut rows = Vec::with_capacity(computed.len());
     let mut smallest = None;
     let mut smaller: Option<&Priced> = None;

@@ -48,7 +48,7 @@ pub fn news(book: &Book, rows: &[Row]) -> Edit {
 /// The edit that makes `book` hold these records, and not hold those that are none.
 pub(super) fn edit<'a>(book: &Book, records: impl Iterator<Item = (Key, Option<&'a Record>)>) -> Edit {
     let mut records: Vec<_> = records.collect();
-    records.sort_by_key(|(key, _)| *key);
+    records.sort_unstable_by_key(|(key, _)| *key);
     let puts = records.iter().filter_map(|(_, record)| record.cloned()).map(Edit::Put);
     // Keys are in the order of need: what needs another goes before it.
     let gone = records.iter().rev().filter(|(key, record)| record.is_none() && book.contains(*key));

@@ -5,8 +5,10 @@ mod fields;
 mod files;
 mod history;
 mod library;
+mod live;
 mod locale;
 mod moved;
+mod order;
 mod parts;
 mod places;
 mod random;
@@ -32,12 +34,12 @@ fn App() -> impl IntoView {
     provide_context(library);
     view! {
         <update::UpdateNotice />
-        {move || match library.phase.get() {
+        {live::live(move || match library.phase.get() {
             Phase::Opening => view! { <p class="opening">"Opening your book."</p> }.into_any(),
             Phase::Choosing => view! { <welcome::Welcome /> }.into_any(),
             Phase::Open(_) => open_book(library),
             Phase::Stuck(fault) => view! { <saving::Stuck fault /> }.into_any(),
-        }}
+        })}
     }
 }
 

@@ -3,12 +3,12 @@
 use leptos::prelude::*;
 
 use super::history::LastChange;
+use super::live::{live, press, rows, text, when};
 use super::parts::Mark;
 use super::route::Route;
 use super::state::AppState;
-use crate::book::Key;
-use crate::ledger::{Move, Standing};
-use crate::measure::{Money, Share};
+use crate::book::{Key, OfferId};
+use crate::ledger::{Move, Side, Standing};
 
 /// How many are listed before the rest is asked for.
 const FIRST: usize = 12;
@@ -23,33 +23,50 @@ pub fn Moved(
     let all = RwSignal::new(false);
     let ours = move |change: &LastChange| change.touched.len() == 1 && change.touched.contains(&by);
     let change = Memo::new(move |_| state.last_change.with(|change| change.clone().filter(ours)));
-    let can_undo = move || state.history.with(|history| history.last_done().is_some());
-    let moves =
-        Memo::new(move |_| change.with(|change| change.as_ref().map(|it| it.moves.clone()).unwrap_or_default()));
-    let listed = move || {
+    let is_ours = move || change.with(Option::is_some);
+    let moves = move || change.with(|change| change.as_ref().map(|it| it.moves.clone()).unwrap_or_default());
+    let listed = Memo::new(move |_| {
         let few = if all.get() { usize::MAX } else { FIRST };
-        moves.with(|moves| moves.iter().take(few).copied().collect::<Vec<_>>())
-    };
-    let sentence = move || change.with(|change| change.as_ref().map(|change| summary(&change.name, &change.moves)));
-    let rest = move || moves.with(Vec::len).saturating_sub(FIRST);
-    view! {
-        <div class="moved">
-            <p class="moved-summary" role="status">{sentence}</p>
-            <Show when=move || change.with(Option::is_some) && can_undo()>
-                <button class="button moved-undo" on:click=move |_| state.undo()>
+        moves().iter().take(few).map(|moved| moved.offer).collect::<Vec<OfferId>>()
+    });
+    let sentence = text(move || {
+        let summary = change.with(|change| change.as_ref().map(|change| summary(&change.name, &change.moves)));
+        summary.unwrap_or_default()
+    });
+    let can_undo = move || state.history.with(|history| history.last_done().is_some());
+    let rest = move || moves().len().saturating_sub(FIRST);
+    let undo = when(
+        move || is_ours() && can_undo(),
+        move || {
+            view! {
+                <button class="button moved-undo" on:click=press(move || state.undo())>
                     "Undo"
                 </button>
-            </Show>
-            <ol class="moved-list">
-                <For each=listed key=|moved| moved.offer let(moved)>
-                    <MovedRow id=moved.offer moves />
-                </For>
-            </ol>
-            <Show when=move || { rest() > 0 && !all.get() }>
-                <button class="quiet" on:click=move |_| all.set(true)>
-                    {move || format!("Show {} more", rest())}
+            }
+            .into_any()
+        },
+    );
+    let more = when(
+        move || rest() > 0 && !all.get(),
+        move || {
+            let words = text(move || format!("Show {} more", rest()));
+            view! {
+                <button class="quiet" on:click=press(move || all.set(true))>
+                    {words}
                 </button>
-            </Show>
+            }
+            .into_any()
+        },
+    );
+    let row = move |id| view! { <MovedRow id change /> }.into_any();
+    view! {
+        <div class="moved">
+            <p class="moved-summary" role="status">
+                {sentence}
+            </p>
+            {undo}
+            <ol class="moved-list">{rows(listed, row)}</ol>
+            {more}
         </div>
     }
 }
@@ -66,42 +83,51 @@ fn summary(name: &str, moves: &[Move]) -> String {
 }
 
 #[component]
-fn MovedRow(id: crate::book::OfferId, moves: Memo<Vec<Move>>) -> impl IntoView {
+fn MovedRow(id: OfferId, change: Memo<Option<LastChange>>) -> impl IntoView {
     let state = AppState::here();
-    let moved = Memo::new(move |_| moves.with(|moves| moves.iter().find(|moved| moved.offer == id).copied()));
-    let name = move || state.book.with(|book| book.name(Key::Offer(id)));
-    let before = move || moved.get().and_then(|moved| moved.before);
-    let after = move || moved.get().and_then(|moved| moved.after);
-    let standing = Signal::derive(move || after().map_or(Standing::WithoutPrice, |side| side.standing));
-    let money = move |money: Option<Money>| money.map_or("none".into(), |money| state.money(money));
-    let percent = move |share: Option<Share>| share.map_or("none".into(), |share| state.percent(share));
-    let pair = move |name: &'static str, from: String, to: String| {
-        let same = from == to;
-        view! {
-            <div class="figure">
-                <dt>{name}</dt>
-                <dd>
-                    {(!same).then(|| view! { <s class="was"><span class="unseen">"before "</span>{from}</s> " " })}
-                    <span class="unseen">"now "</span>
-                    {to}
-                </dd>
-            </div>
-        }
-    };
+    let moved = move || change.with(|change| change.as_ref()?.moves.iter().find(|moved| moved.offer == id).copied());
+    let name = text(move || state.book.with(|book| book.name(Key::Offer(id))));
+    let standing = Signal::derive(move || {
+        moved().and_then(|moved| moved.after).map_or(Standing::WithoutPrice, |side| side.standing)
+    });
+    let figures = live(move || {
+        let Some(Move { before, after, .. }) = moved() else { return ().into_any() };
+        let shown = |side: Option<Side>, figure: fn(AppState, &Side) -> Option<String>| {
+            side.and_then(|side| figure(state, &side)).unwrap_or_else(|| "none".to_string())
+        };
+        let kinds: [(&str, fn(AppState, &Side) -> Option<String>); 3] = [
+            ("Cost", |state, side| side.cost.map(|money| state.money(money))),
+            ("Margin", |state, side| side.margin.map(|share| state.percent(share))),
+            ("Suggested", |state, side| side.suggested.map(|money| state.money(money))),
+        ];
+        let pairs = kinds.map(|(name, figure)| before_and_after(name, shown(before, figure), shown(after, figure)));
+        pairs.collect_view().into_any()
+    });
     view! {
         <li class="moved-row">
             <a href=Route::Offer(id).address()>{name}</a>
             <Mark standing />
-            <dl class="figures">
-                {move || pair("Cost", money(before().and_then(|it| it.cost)), money(after().and_then(|it| it.cost)))}
-                {move || {
-                    pair("Margin", percent(before().and_then(|it| it.margin)), percent(after().and_then(|it| it.margin)))
-                }}
-                {move || {
-                    let suggested = |side: Option<crate::ledger::Side>| money(side.and_then(|it| it.suggested));
-                    pair("Suggested", suggested(before()), suggested(after()))
-                }}
-            </dl>
+            <dl class="figures">{figures}</dl>
         </li>
     }
+}
+
+/// A figure before, where it differs, and after.
+fn before_and_after(name: &'static str, from: String, to: String) -> AnyView {
+    let was = (from != to).then(|| {
+        view! {
+            <s class="was">
+                <span class="unseen">"before "</span>
+                {from}
+            </s>
+            " "
+        }
+    });
+    view! {
+        <div class="figure">
+            <dt>{name}</dt>
+            <dd>{was} <span class="unseen">"now "</span> {to}</dd>
+        </div>
+    }
+    .into_any()
 }

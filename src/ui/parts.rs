@@ -1,7 +1,8 @@
 //! Small pieces that every screen is made of.
 
-use leptos::ev;
 use leptos::prelude::*;
+
+use super::live::{press, text};
 
 use crate::ledger::Standing;
 use crate::words;
@@ -13,24 +14,31 @@ pub fn Mark(
     #[prop(into)]
     standing: Signal<Standing>,
 ) -> impl IntoView {
-    let class = move || match standing.get() {
-        Standing::OnTarget => "mark mark-on",
-        Standing::UnderTarget => "mark mark-under",
-        Standing::WithoutPrice => "mark mark-open",
-        Standing::CannotCompute => "mark mark-stuck",
-    };
-    let shape = move || match standing.get() {
-        Standing::OnTarget => "M8 1.5a6.5 6.5 0 1 0 0 13a6.5 6.5 0 0 0 0-13ZM4.6 8.2 7 10.6l4.4-4.8",
-        Standing::UnderTarget => "M1.5 3h13L8 14.5ZM8 5.5v4",
-        Standing::WithoutPrice => "M8 1.5a6.5 6.5 0 1 0 0 13a6.5 6.5 0 0 0 0-13ZM5 8h6",
-        Standing::CannotCompute => "M2 2h12v12H2ZM8 4.5v4.5M8 11v.8",
-    };
+    let class = text(move || {
+        match standing.get() {
+            Standing::OnTarget => "mark mark-on",
+            Standing::UnderTarget => "mark mark-under",
+            Standing::WithoutPrice => "mark mark-open",
+            Standing::CannotCompute => "mark mark-stuck",
+        }
+        .to_string()
+    });
+    let shape = text(move || {
+        match standing.get() {
+            Standing::OnTarget => "M8 1.5a6.5 6.5 0 1 0 0 13a6.5 6.5 0 0 0 0-13ZM4.6 8.2 7 10.6l4.4-4.8",
+            Standing::UnderTarget => "M1.5 3h13L8 14.5ZM8 5.5v4",
+            Standing::WithoutPrice => "M8 1.5a6.5 6.5 0 1 0 0 13a6.5 6.5 0 0 0 0-13ZM5 8h6",
+            Standing::CannotCompute => "M2 2h12v12H2ZM8 4.5v4.5M8 11v.8",
+        }
+        .to_string()
+    });
+    let words = text(move || words::standing(standing.get()).to_string());
     view! {
         <span class=class>
             <svg viewBox="0 0 16 16" aria-hidden="true">
                 <path d=shape />
             </svg>
-            {move || words::standing(standing.get())}
+            {words}
         </span>
     }
 }
@@ -51,7 +59,7 @@ pub fn Figure(
     view! {
         <div class="figure" class:figure-large=large>
             <dt>{name}</dt>
-            <dd>{move || value.get()}</dd>
+            <dd>{value}</dd>
         </div>
     }
 }
@@ -83,14 +91,15 @@ pub fn TakeOut(
     /// What is taken out.
     name: Signal<String>,
     /// Takes it out.
-    on_click: impl Fn(ev::MouseEvent) + 'static,
+    on_click: impl Fn() + 'static,
 ) -> impl IntoView {
+    let words = text(move || format!("Take out {}", name.get()));
     view! {
-        <button class="quiet take-out" on:click=on_click>
+        <button class="quiet take-out" on:click=press(on_click)>
             <svg viewBox="0 0 16 16" aria-hidden="true">
                 <path d="M4 4l8 8M12 4l-8 8" />
             </svg>
-            <span class="unseen">{move || format!("Take out {}", name.get())}</span>
+            <span class="unseen">{words}</span>
         </button>
     }
 }
@@ -126,5 +135,25 @@ pub fn Gone(
     view! {
         <Back to=to name=name />
         <p class="hollow">"This is not in the book. It may have been removed; Undo brings it back."</p>
+    }
+}
+
+/// Letters to find something by.
+#[component]
+pub fn Search(
+    /// What is found.
+    label: &'static str,
+    /// The letters.
+    search: RwSignal<String>,
+) -> impl IntoView {
+    view! {
+        <input
+            class="search"
+            type="search"
+            aria-label=label
+            placeholder=label
+            prop:value=search
+            on:input=move |event| search.set(event_target_value(&event))
+        />
     }
 }

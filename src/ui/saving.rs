@@ -4,6 +4,7 @@ use leptos::prelude::*;
 
 use super::files::{save_book_file, save_text};
 use super::library::Library;
+use super::live::{flag, press, text, when};
 use super::state::AppState;
 use crate::store::{Fault, Saving};
 use crate::words;
@@ -12,12 +13,15 @@ use crate::words;
 #[component]
 pub fn SavingMark() -> impl IntoView {
     let saving = Library::here().saving;
-    let words = move || match saving.get() {
-        Saving::Saved { .. } => "Saved",
-        Saving::Saving { .. } => "Saving",
-        Saving::NotSaved { .. } => "Not saved",
-    };
-    let failed = move || matches!(saving.get(), Saving::NotSaved { .. });
+    let words = text(move || {
+        let words = match saving.get() {
+            Saving::Saved { .. } => "Saved",
+            Saving::Saving { .. } => "Saving",
+            Saving::NotSaved { .. } => "Not saved",
+        };
+        words.to_string()
+    });
+    let failed = flag(move || matches!(saving.get(), Saving::NotSaved { .. }));
     view! {
         <p class="saving" class:saving-failed=failed role="status">
             {words}
@@ -29,41 +33,46 @@ pub fn SavingMark() -> impl IntoView {
 #[component]
 pub fn SavingTrouble() -> impl IntoView {
     let (library, state) = (Library::here(), AppState::here());
-    let fault = Memo::new(move |_| match library.saving.get() {
+    let fault = move || match library.saving.get() {
         Saving::NotSaved { fault, .. } => Some(fault),
         Saving::Saved { .. } | Saving::Saving { .. } => None,
-    });
-    let sentence = move || fault.get().map(|fault| state.book.with(|book| words::fault(&fault, book)));
-    let conflict = move || matches!(fault.get(), Some(Fault::Conflict { .. }));
-    let gone = move || matches!(fault.get(), Some(Fault::Gone));
-    let again = move || !conflict() && !gone() && !matches!(fault.get(), Some(Fault::NewerVersionOpen));
+    };
+    when(
+        move || fault().is_some(),
+        move || {
+            let sentence = text(move || {
+                let sentence = fault().map(|fault| state.book.with(|book| words::fault(&fault, book)));
+                sentence.unwrap_or_default()
+            });
+            let conflict = move || matches!(fault(), Some(Fault::Conflict { .. }));
+            let gone = move || matches!(fault(), Some(Fault::Gone));
+            let again = move || !conflict() && !gone() && !matches!(fault(), Some(Fault::NewerVersionOpen));
+            view! {
+                <div class="notice notice-trouble" role="alert">
+                    <p>{sentence}</p>
+                    {way_out(again, "Try again", move || library.retry())}
+                    {way_out(conflict, "Keep mine", move || library.keep_mine(state))}
+                    {way_out(conflict, "Take theirs", move || library.take_theirs())}
+                    {way_out(gone, "Keep as a new book", move || library.add(state.book.get_untracked()))}
+                    {way_out(|| true, "Save a copy as a file", move || state.book.with_untracked(save_book_file))}
+                </div>
+            }
+            .into_any()
+        },
+    )
+}
+
+/// A button for one way out, there while the way is open.
+fn way_out(
+    open: impl Fn() -> bool + Send + Sync + 'static,
+    name: &'static str,
+    take: impl Fn() + 'static,
+) -> impl IntoView {
+    let closed = flag(move || !open());
     view! {
-        <Show when=move || fault.with(Option::is_some)>
-            <div class="notice notice-trouble" role="alert">
-                <p>{sentence}</p>
-                <Show when=again>
-                    <button class="button" on:click=move |_| library.retry()>
-                        "Try again"
-                    </button>
-                </Show>
-                <Show when=conflict>
-                    <button class="button" on:click=move |_| library.keep_mine(state)>
-                        "Keep mine"
-                    </button>
-                    <button class="button" on:click=move |_| library.take_theirs()>
-                        "Take theirs"
-                    </button>
-                </Show>
-                <Show when=gone>
-                    <button class="button" on:click=move |_| library.add(state.book.get_untracked())>
-                        "Keep as a new book"
-                    </button>
-                </Show>
-                <button class="button" on:click=move |_| state.book.with_untracked(save_book_file)>
-                    "Save a copy as a file"
-                </button>
-            </div>
-        </Show>
+        <button class="button" hidden=closed on:click=press(take)>
+            {name}
+        </button>
     }
 }
 
@@ -80,26 +89,28 @@ pub fn Stuck(
         Fault::Damaged(damage) => Some(damage.text()),
         _ => None,
     };
-    let damaged = stored.is_some();
-    let save = move |_| {
-        if let Some(text) = &stored {
-            save_text("brimwright-stored-book.txt", "text/plain", text);
+    let ways = stored.map(|stored| {
+        view! {
+            <p class="actions">
+                <button
+                    class="main"
+                    on:click=press(move || save_text("brimwright-stored-book.txt", "text/plain", &stored))
+                >
+                    "Save what is stored"
+                </button>
+                <button class="button" on:click=press(move || library.leave())>
+                    "Open another book"
+                </button>
+            </p>
         }
-    };
+    });
     view! {
         <main class="welcome">
             <h1>"Brimwright cannot open this book"</h1>
-            <p class="trouble" role="alert">{sentence}</p>
-            <p class="actions">
-                <Show when=move || damaged>
-                    <button class="main" on:click=save.clone()>
-                        "Save what is stored"
-                    </button>
-                    <button class="button" on:click=move |_| library.leave()>
-                        "Open another book"
-                    </button>
-                </Show>
+            <p class="trouble" role="alert">
+                {sentence}
             </p>
+            {ways}
         </main>
     }
 }

@@ -2,6 +2,7 @@
 
 use leptos::prelude::*;
 
+use super::live::{live, press, text, when};
 use super::places;
 use super::route::{Place, Route, follow_address};
 use super::saving::{SavingMark, SavingTrouble};
@@ -20,7 +21,7 @@ pub fn Shell() -> impl IntoView {
                 <Head />
                 <SavingTrouble />
                 <main id="main" tabindex="-1">
-                    {move || places::screen(shown.get())}
+                    {live(move || places::screen(shown.get()))}
                 </main>
             </div>
         </div>
@@ -30,10 +31,10 @@ pub fn Shell() -> impl IntoView {
 #[component]
 fn Bar(route: ReadSignal<Route>) -> impl IntoView {
     let item = move |place: Place| {
-        let here = move || route.get().place() == place;
+        let here = Signal::derive(move || (route.get().place() == place).then_some("page"));
         view! {
             <li>
-                <a href=Route::of(place).address() aria-current=move || here().then_some("page")>
+                <a href=Route::of(place).address() aria-current=here>
                     <svg viewBox="0 0 24 24" aria-hidden="true">
                         <path d=icon(place) />
                     </svg>
@@ -64,42 +65,52 @@ const fn icon(place: Place) -> &'static str {
 #[component]
 fn Head() -> impl IntoView {
     let state = AppState::here();
-    let name = move || state.book.with(|book| book.settings().name.clone());
-    let invented = move || state.book.with(|book| book.settings().invented);
-    let undo_name = move || state.history.with(|history| history.last_done().map(str::to_string));
-    let redo_name = move || state.history.with(|history| history.last_undone().map(str::to_string));
-    let titled = |what: &'static str, name: Option<String>| name.map_or(what.into(), |name| format!("{what}: {name}"));
+    let name = text(move || state.book.with(|book| book.settings().name.clone()));
+    let invented = when(
+        move || state.book.with(|book| book.settings().invented),
+        || view! { <span class="tag">"invented data"</span> }.into_any(),
+    );
     view! {
         <header class="head">
             <p class="head-name">
                 <span>{name}</span>
-                {move || invented().then(|| view! { <span class="tag">"invented data"</span> })}
+                {invented}
             </p>
             <SavingMark />
             <div class="head-steps">
-                <button
-                    class="quiet"
-                    disabled=move || undo_name().is_none()
-                    title=move || titled("Undo", undo_name())
-                    on:click=move |_| state.undo()
-                >
-                    <svg viewBox="0 0 24 24" aria-hidden="true">
-                        <path d="M9 5 4 10l5 5M4.5 10H14a5.5 5.5 0 0 1 0 11h-3" />
-                    </svg>
-                    <span>"Undo"</span>
-                </button>
-                <button
-                    class="quiet"
-                    disabled=move || redo_name().is_none()
-                    title=move || titled("Redo", redo_name())
-                    on:click=move |_| state.redo()
-                >
-                    <svg viewBox="0 0 24 24" aria-hidden="true">
-                        <path d="M15 5l5 5-5 5M19.5 10H10a5.5 5.5 0 0 0 0 11h3" />
-                    </svg>
-                    <span>"Redo"</span>
-                </button>
+                <StepButton
+                    what="Undo"
+                    shape="M9 5 4 10l5 5M4.5 10H14a5.5 5.5 0 0 1 0 11h-3"
+                    step=text(move || state.history.with(|it| it.last_done().unwrap_or_default().to_string()))
+                    walk=move || state.undo()
+                />
+                <StepButton
+                    what="Redo"
+                    shape="M15 5l5 5-5 5M19.5 10H10a5.5 5.5 0 0 0 0 11h3"
+                    step=text(move || state.history.with(|it| it.last_undone().unwrap_or_default().to_string()))
+                    walk=move || state.redo()
+                />
             </div>
         </header>
+    }
+}
+
+/// Undo or Redo; named after the step that it walks over.
+#[component]
+fn StepButton(
+    what: &'static str,
+    shape: &'static str,
+    step: Signal<String>,
+    walk: impl Fn() + 'static,
+) -> impl IntoView {
+    let none = Signal::derive(move || step.with(String::is_empty));
+    let title = text(move || step.with(|step| format!("{what}: {step}")));
+    view! {
+        <button class="quiet" disabled=none title=title on:click=press(walk)>
+            <svg viewBox="0 0 24 24" aria-hidden="true">
+                <path d=shape />
+            </svg>
+            <span>{what}</span>
+        </button>
     }
 }

@@ -10,7 +10,7 @@ use leptos::prelude::*;
 use super::history::{History, LastChange, Session, Step};
 use super::locale;
 use crate::book::{Applied, Book, Edit, Key, OfferId, Refusal};
-use crate::ledger::{Ledger, Priced, Trouble};
+use crate::ledger::{Ledger, Priced, Standing, Trouble};
 use crate::measure::{
     Amount, Measure, Money, NumberStyle, Overflow, Share, System, Unit, Volume, show_amount, show_measure, show_money,
     show_number, show_percent, show_volume,
@@ -182,6 +182,13 @@ impl AppState {
     /// One offer's result, following it.
     pub fn offer(self, id: OfferId) -> Memo<Option<Result<Priced, Trouble>>> {
         Memo::new(move |_| self.ledger.with(|ledger| ledger.get(id).cloned()))
+    }
+
+    /// Where one offer stands.
+    pub fn standing(self, id: OfferId) -> Signal<Standing> {
+        Signal::derive(move || {
+            self.ledger.with(|ledger| ledger.get(id).map_or(Standing::CannotCompute, Standing::from))
+        })
     }
 
     /// The units of the book.

@@ -3,7 +3,11 @@
 use leptos::prelude::*;
 
 use super::library::Library;
+use super::live::{live, press, trouble, when};
 use crate::store::Listed;
+
+/// Said when the browser has thrown the books away.
+const EMPTIED: &str = "There were books on this device before, and the browser has cleared them. If you saved a book as a file, start an empty book and import the file in Book.";
 
 /// The choice of books.
 #[component]
@@ -13,28 +17,22 @@ pub fn Welcome() -> impl IntoView {
         <main class="welcome">
             <h1>"Brimwright"</h1>
             <p class="welcome-line">"Size, cost and price your drinks. On this device, also without a network."</p>
-            <Show when=move || library.emptied.get()>
-                <p class="trouble" role="alert">
-                    "There were books on this device before, and the browser has cleared them. If you saved a book as a file, start an empty book and import the file in Book."
-                </p>
-            </Show>
-            <Show when=move || !library.books.with(Vec::is_empty)>
-                <h2>"Your books"</h2>
-                <Books />
-            </Show>
+            {trouble(move || library.emptied.get().then(|| EMPTIED.to_string()))}
+            {when(
+                move || !library.books.with(Vec::is_empty),
+                || view! { <h2>"Your books"</h2> <Books /> }.into_any(),
+            )}
             <div class="welcome-ways">
-                <button class="welcome-way" on:click=move |_| library.start_empty()>
+                <button class="welcome-way" on:click=press(move || library.start_empty())>
                     <strong>"Start an empty book"</strong>
                     <span>"What you buy, what you pour into, what you mix: three steps to a first price."</span>
                 </button>
-                <button class="welcome-way" on:click=move |_| library.open_demo()>
+                <button class="welcome-way" on:click=press(move || library.open_demo())>
                     <strong>"Look around in Marrowgate Juice Hall"</strong>
                     <span>"A demo book with 14 drinks. Town, shop, suppliers and prices are invented."</span>
                 </button>
             </div>
-            <p class="trouble" role="alert" hidden=move || library.refused.with(Option::is_none)>
-                {move || library.refused.get()}
-            </p>
+            {trouble(move || library.refused.get())}
             <p class="soft">
                 "Nothing leaves this device: no sign-up, no tracking. Figures are only as right as what is entered, and are no legal, tax or food-safety advice."
             </p>
@@ -49,7 +47,7 @@ pub fn Books() -> impl IntoView {
     let one = move |book: Listed| match book {
         Listed::Book(entry) => view! {
             <li>
-                <button class="button book" on:click=move |_| library.open(entry.id)>
+                <button class="button book" on:click=press(move || library.open(entry.id))>
                     {entry.name.clone()}
                     {entry.invented.then(|| view! { <span class="tag">"invented data"</span> })}
                 </button>
@@ -57,11 +55,11 @@ pub fn Books() -> impl IntoView {
         }
         .into_any(),
         Listed::Damaged { id, .. } => {
-            let open = move |_| {
+            let open = press(move || {
                 if let Some(id) = id {
                     library.open(id);
                 }
-            };
+            });
             view! {
                 <li>
                     <button class="button book" on:click=open disabled=id.is_none()>
@@ -72,5 +70,6 @@ pub fn Books() -> impl IntoView {
             .into_any()
         }
     };
-    view! { <ul class="books">{move || library.books.get().into_iter().map(one).collect_view()}</ul> }
+    let all = live(move || library.books.get().into_iter().map(one).collect_view().into_any());
+    view! { <ul class="books">{all}</ul> }
 }

@@ -4,6 +4,7 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
+use crate::ui::live::{flag, live, text};
 use crate::ui::state::AppState;
 
 /// Puts a chosen value in force, or says in a sentence why not.
@@ -31,23 +32,23 @@ pub fn Choice(
     let id = format!("choice-{}", state.new_session());
     let error = RwSignal::new(None::<String>);
     let chosen = move |event| error.set(choose(&event_target_value(&event)).err());
+    let wrong = flag(move || error.with(Option::is_some));
+    let sentence = text(move || error.get().unwrap_or_default());
     let option = move |(key, words): (String, String)| {
         let this = key.clone();
-        view! {
-            <option value=key.clone() selected=move || value.with(|value| *value == this)>
-                {words}
-            </option>
-        }
+        let chosen = flag(move || value.with(|value| *value == this));
+        view! { <option value=key selected=chosen>{words}</option> }
     };
+    let list = live(move || options.get().into_iter().map(option).collect_view().into_any());
     view! {
-        <div class="entry" class:entry-wrong=move || error.with(Option::is_some)>
+        <div class="entry" class:entry-wrong=wrong>
             <label for=id.clone() class:unseen=label_hidden>{label}</label>
             <div class="entry-box">
-                <select id=id on:change=chosen prop:value=move || value.get()>
-                    {move || options.get().into_iter().map(option).collect_view()}
+                <select id=id on:change=chosen prop:value=value>
+                    {list}
                 </select>
             </div>
-            <p class="entry-error" role="status">{move || error.get()}</p>
+            <p class="entry-error" role="status">{sentence}</p>
         </div>
     }
 }

@@ -3,9 +3,7 @@
 use std::sync::Arc;
 
 use crate::book::{Book, Edit};
-use crate::measure::{
-    Amount, Exact, Money, NumberStyle, ReadError, Share, System, Time, Wanted, read_amount, read_number,
-};
+use crate::measure::{Amount, Exact, Money, NumberStyle, Share, System, Time, Wanted, read_amount, read_number};
 use crate::ui::history::Session;
 use crate::ui::state::AppState;
 use crate::words;
@@ -20,11 +18,12 @@ struct Reading {
     style: NumberStyle,
 }
 
-fn commit<T>(
-    step: String,
-    read: impl Fn(&str, &Reading) -> Result<T, String> + Send + Sync + 'static,
-    edit: impl Fn(&Book, T) -> Option<Edit> + Send + Sync + 'static,
-) -> Commit {
+/// How a kind of value is read.
+type Read<T> = Box<dyn Fn(&str, &Reading) -> Result<T, String> + Send + Sync>;
+/// The edit that puts a value in force; none where its record is gone.
+type Put<T> = Box<dyn Fn(&Book, T) -> Option<Edit> + Send + Sync>;
+
+fn commit<T: 'static>(step: String, read: Read<T>, edit: Put<T>) -> Commit {
     let state = AppState::here();
     Arc::new(move |text, session| {
         let units = state.book.with_untracked(|book| book.settings().units);
@@ -36,6 +35,25 @@ fn commit<T>(
     })
 }
 
+/// A number that must be there; `example` is one that could be typed.
+fn needed(
+    step: String,
+    example: &'static str,
+    edit: impl Fn(&Book, Exact) -> Option<Edit> + Send + Sync + 'static,
+) -> Commit {
+    commit(step, Box::new(move |text, reading| exact(text, reading, example)), Box::new(edit))
+}
+
+/// A number that may be left out.
+fn optional(
+    step: String,
+    example: &'static str,
+    edit: impl Fn(&Book, Option<Exact>) -> Option<Edit> + Send + Sync + 'static,
+) -> Commit {
+    let read = move |text: &str, reading: &Reading| or_none(text, || exact(text, reading, example));
+    commit(step, Box::new(read), Box::new(edit))
+}
+
 fn exact(text: &str, reading: &Reading, example: &str) -> Result<Exact, String> {
     read_number(text, &reading.style).map_err(|error| words::read_error(&error, example))
 }
@@ -44,9 +62,14 @@ fn or_none<T>(text: &str, read: impl FnOnce() -> Result<T, String>) -> Result<Op
     if text.trim().is_empty() { Ok(None) } else { read().map(Some) }
 }
 
-fn share(text: &str, reading: &Reading) -> Result<Share, String> {
-    let percent = exact(text, reading, "65")?;
-    percent.over(Exact::new(100, 0)).map(Share::from_fraction).map_err(words::overflow)
+/// A share from its percentage.
+fn share(percent: Exact) -> Option<Share> {
+    percent.over(Exact::new(100, 0)).map(Share::from_fraction).ok()
+}
+
+/// How many; `step` names the step for Undo.
+pub fn count(step: impl Into<String>, edit: impl Fn(&Book, Exact) -> Option<Edit> + Send + Sync + 'static) -> Commit {
+    needed(step.into(), "1", edit)
 }
 
 /// A plain number, or nothing.
@@ -54,17 +77,12 @@ pub fn optional_number(
     step: impl Into<String>,
     edit: impl Fn(&Book, Option<Exact>) -> Option<Edit> + Send + Sync + 'static,
 ) -> Commit {
-    commit(step.into(), |text, reading| or_none(text, || exact(text, reading, "1.05")), edit)
-}
-
-/// How many; `step` names the step for Undo.
-pub fn count(step: impl Into<String>, edit: impl Fn(&Book, Exact) -> Option<Edit> + Send + Sync + 'static) -> Commit {
-    commit(step.into(), |text, reading| exact(text, reading, "1"), edit)
+    optional(step.into(), "1.05", edit)
 }
 
 /// Money.
 pub fn money(step: impl Into<String>, edit: impl Fn(&Book, Money) -> Option<Edit> + Send + Sync + 'static) -> Commit {
-    commit(step.into(), |text, reading| exact(text, reading, "38.50").map(Money::from_major), edit)
+    needed(step.into(), "38.50", move |book, number| edit(book, Money::from_major(number)))
 }
 
 /// Money, or nothing.
@@ -72,13 +90,12 @@ pub fn optional_money(
     step: impl Into<String>,
     edit: impl Fn(&Book, Option<Money>) -> Option<Edit> + Send + Sync + 'static,
 ) -> Commit {
-    let read = |text: &str, reading: &Reading| or_none(text, || exact(text, reading, "9.50").map(Money::from_major));
-    commit(step.into(), read, edit)
+    optional(step.into(), "9.50", move |book, number| edit(book, number.map(Money::from_major)))
 }
 
 /// A percentage.
 pub fn percent(step: impl Into<String>, edit: impl Fn(&Book, Share) -> Option<Edit> + Send + Sync + 'static) -> Commit {
-    commit(step.into(), share, edit)
+    needed(step.into(), "65", move |book, number| edit(book, share(number)?))
 }
 
 /// A percentage, or nothing.
@@ -86,12 +103,12 @@ pub fn optional_percent(
     step: impl Into<String>,
     edit: impl Fn(&Book, Option<Share>) -> Option<Edit> + Send + Sync + 'static,
 ) -> Commit {
-    commit(step.into(), |text, reading| or_none(text, || share(text, reading)), edit)
+    optional(step.into(), "65", move |book, number| edit(book, number.and_then(share)))
 }
 
 /// A time in seconds.
 pub fn seconds(step: impl Into<String>, edit: impl Fn(&Book, Time) -> Option<Edit> + Send + Sync + 'static) -> Commit {
-    commit(step.into(), |text, reading| exact(text, reading, "90").map(Time::from_seconds), edit)
+    needed(step.into(), "90", move |book, number| edit(book, Time::from_seconds(number)))
 }
 
 /// An amount with its unit.
@@ -102,7 +119,7 @@ pub fn amount(
 ) -> Commit {
     let state = AppState::here();
     let read = move |text: &str, reading: &Reading| read_wanted(text, reading, state.book.with_untracked(&wanted));
-    commit(step.into(), read, edit)
+    commit(step.into(), Box::new(read), Box::new(edit))
 }
 
 /// An amount with its unit, or nothing.
@@ -115,15 +132,15 @@ pub fn optional_amount(
     let read = move |text: &str, reading: &Reading| {
         or_none(text, || read_wanted(text, reading, state.book.with_untracked(&wanted)))
     };
-    commit(step.into(), read, edit)
+    commit(step.into(), Box::new(read), Box::new(edit))
 }
 
 fn read_wanted(text: &str, reading: &Reading, wanted: Wanted) -> Result<Amount, String> {
-    let example = |error: &ReadError| words::read_error(error, &format!("12 {}", wanted.unit));
-    read_amount(text, wanted, reading.units, &reading.style).map_err(|error| example(&error))
+    read_amount(text, wanted, reading.units, &reading.style)
+        .map_err(|error| words::read_error(&error, &format!("12 {}", wanted.unit.name_in(reading.units))))
 }
 
-/// Letters: a name or a remark, without blanks around it.
+/// Letters: a name or a remark, without blanks around it. An empty name is refused by the book.
 pub fn text(step: impl Into<String>, edit: impl Fn(&Book, String) -> Option<Edit> + Send + Sync + 'static) -> Commit {
-    commit(step.into(), |text, _| Ok(text.trim().to_string()), edit)
+    commit(step.into(), Box::new(|text, _| Ok(text.trim().to_string())), Box::new(edit))
 }

@@ -4,6 +4,7 @@ use leptos::ev;
 use leptos::prelude::*;
 
 use super::Commit;
+use crate::ui::live::{flag, text};
 use crate::ui::state::AppState;
 
 /// A field. Each text that can be read is in force at once, all of one visit to the field being
@@ -70,13 +71,18 @@ pub fn Entry(
         }
         _ => {}
     };
+    let wrong = flag(move || error.with(Option::is_some));
+    let invalid = text(move || wrong.get().to_string());
     let described = {
         let (error_id, note_id) = (error_id.clone(), note_id.clone());
-        move || if error.with(Option::is_some) { error_id.clone() } else { note_id.clone() }
+        text(move || if wrong.get() { error_id.clone() } else { note_id.clone() })
     };
-    let visible_note = move || note.get().filter(|_| error.with(Option::is_none));
+    let shown = text(move || draft.get().unwrap_or_else(|| value.get()));
+    let sentence = text(move || error.get().unwrap_or_default());
+    let visible_note = text(move || note.get().filter(|_| !wrong.get()).unwrap_or_default());
+    let unit = text(move || unit.get().unwrap_or_default());
     view! {
-        <div class="entry" class:entry-large=large class:entry-wrong=move || error.with(Option::is_some)>
+        <div class="entry" class:entry-large=large class:entry-wrong=wrong>
             <label for=id.clone() class:unseen=label_hidden>{label}</label>
             <div class="entry-box">
                 <input
@@ -87,18 +93,18 @@ pub fn Entry(
                     spellcheck="false"
                     enterkeyhint="next"
                     placeholder=example
-                    prop:value=move || draft.get().unwrap_or_else(|| value.get())
-                    aria-invalid=move || error.with(Option::is_some).to_string()
+                    prop:value=shown
+                    aria-invalid=invalid
                     aria-describedby=described
                     on:focus=move |_| session.set_value(state.new_session())
                     on:input=typed
                     on:blur=move |_| leave()
                     on:keydown=key
                 />
-                {move || unit.get().map(|unit| view! { <span class="entry-unit">{unit}</span> })}
+                <span class="entry-unit">{unit}</span>
             </div>
             <p class="entry-error" id=error_id role="status">
-                {move || error.get()}
+                {sentence}
             </p>
             <p class="entry-note" id=note_id>{visible_note}</p>
         </div>

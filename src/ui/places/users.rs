@@ -3,6 +3,7 @@
 use leptos::prelude::*;
 
 use crate::book::{Edit, Key};
+use crate::ui::live::{live, press, trouble, when};
 use crate::ui::parts::Section;
 use crate::ui::route::{Route, go};
 use crate::ui::state::AppState;
@@ -20,7 +21,7 @@ pub fn Users(
     let state = AppState::here();
     let users = Memo::new(move |_| state.book.with(|book| book.users(of)));
     let refused = RwSignal::new(None::<String>);
-    let remove = move |_| match state.apply(what, Edit::Remove(of)) {
+    let remove = move || match state.apply(what, Edit::Remove(of)) {
         Ok(()) => go(back),
         Err(sentence) => refused.set(Some(sentence)),
     };
@@ -36,15 +37,16 @@ pub fn Users(
     };
     view! {
         <Section heading="Used in">
-            <Show when=move || users.with(Vec::is_empty)>
-                <p class="hollow">"Nothing uses it."</p>
-            </Show>
-            <ul class="users">{move || users.get().into_iter().map(user).collect_view()}</ul>
-            <p class="trouble" role="status" hidden=move || refused.with(Option::is_none)>
-                {move || refused.get()}
-            </p>
+            {when(
+                move || users.with(Vec::is_empty),
+                || view! { <p class="hollow">"Nothing uses it."</p> }.into_any(),
+            )}
+            <ul class="users">
+                {live(move || users.get().into_iter().map(user).collect_view().into_any())}
+            </ul>
+            {trouble(move || refused.get())}
             <p class="actions">
-                <button class="quiet" on:click=remove>
+                <button class="quiet" on:click=press(remove)>
                     {what}
                 </button>
             </p>

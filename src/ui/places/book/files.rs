@@ -10,6 +10,7 @@ use crate::book::Book;
 use crate::exchange::{self, Counts, Preview, preview};
 use crate::ui::files::{file_name, save_book_file, save_text};
 use crate::ui::library::Library;
+use crate::ui::live::{live, press, text};
 use crate::ui::parts::Section;
 use crate::ui::state::AppState;
 use crate::words;
@@ -27,7 +28,7 @@ pub fn Files() -> impl IntoView {
     let (library, state) = (Library::here(), AppState::here());
     let incoming = RwSignal::new(None::<Incoming>);
     let refused = RwSignal::new(None::<String>);
-    let save_offers = move |_| {
+    let save_offers = move || {
         state.book.with_untracked(|book| {
             let csv = state
                 .ledger
@@ -57,7 +58,7 @@ pub fn Files() -> impl IntoView {
             }));
         });
     };
-    let replace = move |_| {
+    let replace = move || {
         if let Some(wanted) = incoming.get_untracked() {
             // What changed here since the preview counts too: the edit is made anew.
             let edit = state.book.with_untracked(|open| preview(open, &wanted.book).edit);
@@ -65,22 +66,23 @@ pub fn Files() -> impl IntoView {
             incoming.set(None);
         }
     };
-    let add = move |_| {
+    let add = move || {
         if let Some(wanted) = incoming.get_untracked() {
             incoming.set(None);
             library.add(wanted.book);
         }
     };
+    let sentence = text(move || refused.get().unwrap_or_default());
     view! {
         <Section
             heading="Files"
             about="The book file holds everything and can be read back whole. Keep one somewhere else: a browser may clear its storage."
         >
             <p class="actions">
-                <button class="button" on:click=move |_| state.book.with_untracked(save_book_file)>
+                <button class="button" on:click=press(move || state.book.with_untracked(save_book_file))>
                     "Save the book as a file"
                 </button>
-                <button class="button" on:click=save_offers>
+                <button class="button" on:click=press(save_offers)>
                     "Save the offers as CSV"
                 </button>
             </p>
@@ -89,32 +91,29 @@ pub fn Files() -> impl IntoView {
                 <div class="entry-box">
                     <input id="import-file" type="file" accept=".json,application/json" on:change=chosen />
                 </div>
-                <p class="entry-error" role="status">{move || refused.get()}</p>
+                <p class="entry-error" role="status">{sentence}</p>
             </div>
-            {move || {
-                incoming
-                    .get()
-                    .map(|wanted| {
-                        view! {
+            {live(move || match incoming.get() {
+                Some(wanted) => view! {
                             <div class="teach" role="status">
                                 <h3>{format!("“{}” in place of this book", wanted.preview.name)}</h3>
                                 <ul>{changes(&wanted.preview).into_iter().map(|line| view! { <li>{line}</li> }).collect_view()}</ul>
                                 <p class="actions">
-                                    <button class="main" on:click=replace>
+                                    <button class="main" on:click=press(replace)>
                                         "Replace this book"
                                     </button>
-                                    <button class="button" on:click=add>
+                                    <button class="button" on:click=press(add)>
                                         "Keep both: add as a new book"
                                     </button>
-                                    <button class="quiet" on:click=move |_| incoming.set(None)>
+                                    <button class="quiet" on:click=press(move || incoming.set(None))>
                                         "Leave it"
                                     </button>
                                 </p>
                                 <p class="soft">"Undo takes a replacement back."</p>
                             </div>
-                        }
-                    })
-            }}
+                        }.into_any(),
+                None => ().into_any(),
+            })}
         </Section>
     }
 }

@@ -6,6 +6,7 @@ mod settings;
 use leptos::prelude::*;
 
 use crate::ui::library::{Library, Phase};
+use crate::ui::live::{press, text, trouble, when};
 use crate::ui::parts::Section;
 use crate::ui::state::AppState;
 use crate::ui::welcome::Books;
@@ -15,62 +16,68 @@ use crate::ui::welcome::Books;
 pub fn BookPage() -> impl IntoView {
     let (library, state) = (Library::here(), AppState::here());
     let armed = RwSignal::new(false);
-    let delete = move |_| {
+    let delete = move || {
         if let Phase::Open(id) = library.phase.get_untracked() {
             library.leave();
             library.delete(id);
         }
     };
-    view! {
-        <h1>{move || state.book.with(|book| book.settings().name.clone())}</h1>
-        {move || {
-            state
-                .book
-                .with(|book| book.settings().invented)
-                .then(|| {
-                    view! {
-                        <p class="teach">
-                            "This is a demo: town, shop, suppliers, drinks and prices are invented. Change what you like."
-                        </p>
-                    }
-                })
-        }}
-        <settings::Settings />
-        <files::Files />
-        <Section heading="Books on this device">
-            <Books />
-            <p class="trouble" role="alert" hidden=move || library.refused.with(Option::is_none)>
-                {move || library.refused.get()}
-            </p>
-            <p class="actions">
-                <button class="button" on:click=move |_| library.start_empty()>
-                    "Start an empty book"
-                </button>
-                <button class="button" on:click=move |_| library.open_demo()>
-                    "Open the demo book"
-                </button>
-                <button class="quiet" on:click=move |_| library.leave()>
-                    "Close this book"
-                </button>
-                <button class="quiet" on:click=move |_| armed.update(|armed| *armed = !*armed)>
-                    "Delete this book"
-                </button>
-            </p>
-            <Show when=move || armed.get()>
+    let name = text(move || state.book.with(|book| book.settings().name.clone()));
+    let invented = when(
+        move || state.book.with(|book| book.settings().invented),
+        || {
+            view! {
+                <p class="teach">
+                    "This is a demo: town, shop, suppliers, drinks and prices are invented. Change what you like."
+                </p>
+            }
+            .into_any()
+        },
+    );
+    let warning = when(
+        move || armed.get(),
+        move || {
+            view! {
                 <div class="trouble" role="status">
                     <p>
                         "A deleted book cannot be brought back by Undo. Save it as a file first; the file brings it back whole."
                     </p>
                     <p class="actions">
-                        <button class="button" on:click=delete>
+                        <button class="button" on:click=press(delete)>
                             "Delete it from this device"
                         </button>
-                        <button class="main" on:click=move |_| armed.set(false)>
+                        <button class="main" on:click=press(move || armed.set(false))>
                             "Keep it"
                         </button>
                     </p>
                 </div>
-            </Show>
+            }
+            .into_any()
+        },
+    );
+    view! {
+        <h1>{name}</h1>
+        {invented}
+        <settings::Settings />
+        <files::Files />
+        <Section heading="Books on this device">
+            <Books />
+            {trouble(move || library.refused.get())}
+            <p class="actions">
+                <button class="button" on:click=press(move || library.start_empty())>
+                    "Start an empty book"
+                </button>
+                <button class="button" on:click=press(move || library.open_demo())>
+                    "Open the demo book"
+                </button>
+                <button class="quiet" on:click=press(move || library.leave())>
+                    "Close this book"
+                </button>
+                <button class="quiet" on:click=press(move || armed.update(|armed| *armed = !*armed))>
+                    "Delete this book"
+                </button>
+            </p>
+            {warning}
         </Section>
         <Section heading="Cautions">
             <p>

@@ -46,9 +46,9 @@ pub fn Settings() -> impl IntoView {
     let units = [System::UsCustomary, System::Metric, System::Imperial];
     let units = units.map(|units| (words::system(units).to_string(), units)).to_vec();
     let currencies: Vec<(String, Currency)> = {
-        let mut all: Vec<(String, Currency)> = Currency::all().map(|it| (it.to_string(), it)).collect();
-        all.sort_by(|one, other| one.0.cmp(&other.0));
-        all
+        let mut codes: Vec<&str> = Currency::all().map(Currency::code).collect();
+        codes.sort_unstable();
+        codes.into_iter().filter_map(|code| Some((code.to_string(), Currency::from_code(code)?))).collect()
     };
     let covers: Vec<(String, Covers)> =
         Covers::ALL.iter().map(|covers| (words::covers(*covers).to_string(), *covers)).collect();

@@ -9,6 +9,8 @@ use crate::cost::piece_cost;
 use crate::fill::fill;
 use crate::measure::{Amount, Dimension, Exact, Share, Wanted};
 use crate::ui::fields::{self, Choice, Entry};
+use crate::ui::live::{live, rows, text, trouble};
+use crate::ui::order;
 use crate::ui::parts::{Back, Figure, Gone, Section, TakeOut};
 use crate::ui::places::users::Users;
 use crate::ui::random::random;
@@ -29,10 +31,10 @@ pub fn ContainerPage(
 ) -> impl IntoView {
     let state = AppState::here();
     let there = Memo::new(move |_| state.book.with(|book| book.container(id).is_some()));
-    move || match there.get() {
+    live(move || match there.get() {
         true => view! { <Page id /> }.into_any(),
         false => view! { <Gone to=Route::Containers name="Containers" /> }.into_any(),
-    }
+    })
 }
 
 #[component]
@@ -43,11 +45,13 @@ fn Page(id: ContainerId) -> impl IntoView {
         Signal::derive(move || container.with(|it| it.as_ref().map(|it| show(it, state)).unwrap_or_default()))
     };
     let size = |book: &Book| Wanted { dimensions: &[Dimension::Volume], unit: book.settings().units.drink_unit() };
-    let by_share = move || container.with(|it| matches!(it.as_ref().map(|it| it.headspace), Some(Headspace::Share(_))));
+    let by_share = Memo::new(move |_| {
+        container.with(|it| matches!(it.as_ref().map(|it| it.headspace), Some(Headspace::Share(_))))
+    });
     let ways: Vec<(String, String)> = [("volume", "as a volume"), ("share", "as a share of the brim")]
         .map(|(key, words)| (key.to_string(), words.to_string()))
         .to_vec();
-    let way = Signal::derive(move || if by_share() { "share".to_string() } else { "volume".to_string() });
+    let way = Signal::derive(move || if by_share.get() { "share".to_string() } else { "volume".to_string() });
     let choose_way = Arc::new(move |chosen: &str| {
         let edit = state.book.with_untracked(|book| {
             let unit = book.settings().units.drink_unit();
@@ -94,7 +98,7 @@ fn Page(id: ContainerId) -> impl IntoView {
                     })
                 />
                 <Choice label="Left empty" options=ways value=way choose=choose_way />
-                {move || match by_share() {
+                {live(move || match by_share.get() {
                     true => {
                         view! {
                             <Entry
@@ -126,7 +130,7 @@ fn Page(id: ContainerId) -> impl IntoView {
                         }
                             .into_any()
                     }
-                }}
+                })}
                 <Entry
                     label="Size it is declared as"
                     example="none"
@@ -140,7 +144,7 @@ fn Page(id: ContainerId) -> impl IntoView {
             <dl class="figures">
                 <Figure name="Poured" large=true value=poured />
             </dl>
-            {move || short().map(|sentence| view! { <p class="trouble">{sentence}</p> })}
+            {trouble(short)}
         </Section>
         <Set id container />
         <Users of=Key::Container(id) back=Route::Containers what="Remove this container" />
@@ -156,11 +160,9 @@ fn Set(id: ContainerId, container: Memo<Option<Container>>) -> impl IntoView {
     });
     let options = Memo::new(move |_| {
         let taken = used.get();
-        let mut options: Vec<(String, String)> = state.book.with(|book| {
-            let free = book.packagings().filter(|it| !taken.contains(&it.id));
-            free.map(|it| (it.id.to_string(), it.name.clone())).collect()
-        });
-        options.sort_by_key(|(_, name)| name.to_lowercase());
+        let free = |key: &Key| !taken.iter().any(|id| Key::Packaging(*id) == *key);
+        let mut options =
+            state.book.with(|book| order::options(book, order::packagings(book).into_iter().filter(free).collect()));
         options.insert(0, (String::new(), "Choose packaging".to_string()));
         options.push(("new".to_string(), "Something new".to_string()));
         options
@@ -168,18 +170,17 @@ fn Set(id: ContainerId, container: Memo<Option<Container>>) -> impl IntoView {
     let add = Arc::new(move |chosen: &str| match chosen {
         "" => Ok(()),
         "new" => add_new(state, id),
-        chosen => PackagingId::from_text(chosen).map_or(Ok(()), |packaging| {
+        chosen => {
+            let Some(Key::Packaging(packaging)) = Key::from_text(chosen) else { return Ok(()) };
             let use_one = PackagingUse { packaging, count: Exact::ONE };
             let edit = state.book.with_untracked(|book| changed(book, id, |it| it.set.push(use_one)));
             edit.map_or(Ok(()), |edit| state.apply("Add to a container set", edit))
-        }),
+        }
     });
     view! {
         <Section heading="What belongs to it" about="For one drink: the vessel, what closes it, label, straw.">
             <ul class="set">
-                <For each=move || used.get() key=|packaging| *packaging let(packaging)>
-                    <SetRow container=id packaging />
-                </For>
+                {rows(used, move |packaging| view! { <SetRow container=id packaging /> }.into_any())}
             </ul>
             <Choice label="Add to it" options=options value=Signal::stored(String::new()) choose=add />
         </Section>
@@ -204,19 +205,19 @@ fn add_new(state: AppState, container: ContainerId) -> Result<(), String> {
 #[component]
 fn SetRow(container: ContainerId, packaging: PackagingId) -> impl IntoView {
     let state = AppState::here();
-    let name = move || state.book.with(|book| book.name(Key::Packaging(packaging)));
+    let name = text(move || state.book.with(|book| book.name(Key::Packaging(packaging))));
     let count = Memo::new(move |_| {
         state.book.with(|book| {
             let used = book.container(container)?.set.iter().find(|used| used.packaging == packaging)?;
             Some(used.count)
         })
     });
-    let cost = move || {
+    let cost = text(move || {
         let cost = state.book.with(|book| piece_cost(book.packaging(packaging)?, count.get()?).ok());
         cost.map_or("no pack yet".into(), |cost| state.fine_money(cost))
-    };
+    });
     let shown = Signal::derive(move || count.get().map(|count| state.number(count)).unwrap_or_default());
-    let remove = move |_| {
+    let remove = move || {
         let edit = state
             .book
             .with_untracked(|book| changed(book, container, |it| it.set.retain(|used| used.packaging != packaging)));
@@ -227,7 +228,7 @@ fn SetRow(container: ContainerId, packaging: PackagingId) -> impl IntoView {
         <li class="set-row">
             <a class="line-name" href=Route::Packaging(packaging).address()>{name}</a>
             <Entry
-                label=format!("How many of {}", untrack(name))
+                label=format!("How many of {}", name.get_untracked())
                 label_hidden=true
                 value=shown
                 commit=fields::count("Number in a container set", move |book, number| {
@@ -239,7 +240,7 @@ fn SetRow(container: ContainerId, packaging: PackagingId) -> impl IntoView {
                 })
             />
             <span class="set-cost">{cost}</span>
-            <TakeOut name=Signal::derive(name) on_click=remove />
+            <TakeOut name=name on_click=remove />
         </li>
     }
 }

@@ -4,8 +4,10 @@ use leptos::prelude::*;
 
 use super::tabs::Tabs;
 use crate::book::{Container, ContainerId, Edit, Headspace, Key, Record};
-use crate::fill::fill;
+use crate::fill::{Fill, fill};
 use crate::measure::{Amount, Exact, Unit};
+use crate::ui::live::{press, rows, text, when};
+use crate::ui::order;
 use crate::ui::random::random;
 use crate::ui::route::{Route, go};
 use crate::ui::state::AppState;
@@ -14,32 +16,32 @@ use crate::ui::state::AppState;
 #[component]
 pub fn Containers() -> impl IntoView {
     let state = AppState::here();
-    let listed = Memo::new(move |_| {
-        state.book.with(|book| {
-            let mut containers: Vec<&Container> = book.containers().collect();
-            containers.sort_by_key(|container| (fill(container).map(|fill| fill.volume).ok(), container.id));
-            containers.into_iter().map(|container| container.id).collect::<Vec<ContainerId>>()
-        })
-    });
-    let add = move |_| add_container(state);
+    let listed = Memo::new(move |_| state.book.with(order::containers));
+    let teach = when(
+        move || listed.with(Vec::is_empty),
+        || {
+            view! {
+                <div class="teach">
+                    <h2>"What do you pour into?"</h2>
+                    <p>
+                        "A container has a volume to the rim, some of it left empty, and a set of packaging: the bottle or cup, its cap or lid, a label, a straw."
+                    </p>
+                </div>
+            }
+            .into_any()
+        },
+    );
+    let card = |key| match key {
+        Key::Container(id) => view! { <ContainerCard id /> }.into_any(),
+        _ => ().into_any(),
+    };
     view! {
         <h1>"Buying"</h1>
         <Tabs here=Route::Containers />
-        <Show when=move || listed.with(Vec::is_empty)>
-            <div class="teach">
-                <h2>"What do you pour into?"</h2>
-                <p>
-                    "A container has a volume to the rim, some of it left empty, and a set of packaging: the bottle or cup, its cap or lid, a label, a straw."
-                </p>
-            </div>
-        </Show>
-        <ul class="cards">
-            <For each=move || listed.get() key=|container| *container let(id)>
-                <ContainerCard id />
-            </For>
-        </ul>
+        {teach}
+        <ul class="cards">{rows(listed, card)}</ul>
         <p class="actions">
-            <button class="main" on:click=add>
+            <button class="main" on:click=press(move || add_container(state))>
                 "Add a container"
             </button>
         </p>
@@ -49,16 +51,18 @@ pub fn Containers() -> impl IntoView {
 #[component]
 fn ContainerCard(id: ContainerId) -> impl IntoView {
     let state = AppState::here();
-    let name = move || state.book.with(|book| book.name(Key::Container(id)));
-    let poured = move || {
+    let name = text(move || state.book.with(|book| book.name(Key::Container(id))));
+    let poured = text(move || {
         let fill = state.book.with(|book| book.container(id).and_then(|container| fill(container).ok()));
-        fill.map(|fill| format!("poured {}, {} to the rim", state.volume(fill.volume), state.volume(fill.brimful)))
-    };
-    let uses = move || match state.book.with(|book| book.users(Key::Container(id)).len()) {
+        let said =
+            |fill: Fill| format!("poured {}, {} to the rim", state.volume(fill.volume), state.volume(fill.brimful));
+        fill.map(said).unwrap_or_default()
+    });
+    let uses = text(move || match state.book.with(|book| book.users(Key::Container(id)).len()) {
         0 => "not used yet".to_string(),
         1 => "used for 1 drink".to_string(),
         count => format!("used for {count} drinks"),
-    };
+    });
     view! {
         <li class="card">
             <a class="card-head" href=Route::Container(id).address()>

@@ -8,6 +8,7 @@ use super::packs::Packs;
 use crate::book::{Book, Edit, Goods, Ingredient, IngredientId, Key, Record};
 use crate::measure::{Amount, Density, Dimension, Exact, Mass, Measure, Share, Unit, Wanted};
 use crate::ui::fields::{self, Entry};
+use crate::ui::live::live;
 use crate::ui::moved::Moved;
 use crate::ui::parts::{Back, Gone, Section};
 use crate::ui::places::users::Users;
@@ -28,10 +29,10 @@ pub fn IngredientPage(
 ) -> impl IntoView {
     let state = AppState::here();
     let there = Memo::new(move |_| state.book.with(|book| book.ingredient(id).is_some()));
-    move || match there.get() {
+    live(move || match there.get() {
         true => view! { <Page id /> }.into_any(),
         false => view! { <Gone to=Route::Buying name="Buying" /> }.into_any(),
-    }
+    })
 }
 
 #[component]

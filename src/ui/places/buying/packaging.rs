@@ -7,6 +7,7 @@ use leptos::prelude::*;
 use super::packs::Packs;
 use crate::book::{Book, Edit, Goods, Key, Packaging, PackagingId, PackagingPart, Record};
 use crate::ui::fields::{self, Choice, Entry};
+use crate::ui::live::live;
 use crate::ui::moved::Moved;
 use crate::ui::parts::{Back, Gone};
 use crate::ui::places::users::Users;
@@ -28,10 +29,10 @@ pub fn PackagingPage(
 ) -> impl IntoView {
     let state = AppState::here();
     let there = Memo::new(move |_| state.book.with(|book| book.packaging(id).is_some()));
-    move || match there.get() {
+    live(move || match there.get() {
         true => view! { <Page id /> }.into_any(),
         false => view! { <Gone to=Route::Buying name="Buying" /> }.into_any(),
-    }
+    })
 }
 
 #[component]

@@ -6,6 +6,7 @@ use super::usable;
 use crate::book::{Book, Edit, Goods, Key, Pack, PackId, Record};
 use crate::measure::{Amount, Dimension, Exact, Money, Unit, Wanted};
 use crate::ui::fields::{self, Entry};
+use crate::ui::live::{live, press, rows};
 use crate::ui::parts::{Figure, Section};
 use crate::ui::random::random;
 use crate::ui::state::AppState;
@@ -39,7 +40,7 @@ pub fn Packs(
     let packs = Memo::new(move |_| {
         state.book.with(|book| book.packs(goods).iter().map(|pack| pack.id).collect::<Vec<PackId>>())
     });
-    let add = move |_| {
+    let add = move || {
         let edit = state.book.with_untracked(|book| {
             let unit = match goods {
                 Goods::Ingredient(_) => book.settings().units.buying_weight_unit(),
@@ -62,11 +63,9 @@ pub fn Packs(
     view! {
         <Section heading="Packs" about="What one pack holds and costs. The first is the one you buy now.">
             <ol class="packs">
-                <For each=move || packs.get() key=|pack| *pack let(pack)>
-                    <PackRow goods id=pack packs />
-                </For>
+                {rows(packs, move |pack| view! { <PackRow goods id=pack packs /> }.into_any())}
             </ol>
-            <button class="button" on:click=add>
+            <button class="button" on:click=press(add)>
                 "Add a pack"
             </button>
         </Section>
@@ -77,7 +76,7 @@ pub fn Packs(
 fn PackRow(goods: Goods, id: PackId, packs: Memo<Vec<PackId>>) -> impl IntoView {
     let state = AppState::here();
     let pack = Memo::new(move |_| state.book.with(|book| book.packs(goods).iter().find(|pack| pack.id == id).cloned()));
-    let first = move || packs.with(|packs| packs.first() == Some(&id));
+    let first = Memo::new(move |_| packs.with(|packs| packs.first() == Some(&id)));
     let of = move |show: fn(&Pack, AppState) -> String| {
         Signal::derive(move || pack.with(|pack| pack.as_ref().map(|pack| show(pack, state)).unwrap_or_default()))
     };
@@ -98,13 +97,17 @@ fn PackRow(goods: Goods, id: PackId, packs: Memo<Vec<PackId>>) -> impl IntoView 
             Goods::Packaging(_) => usable::piece(state, &pack).into_iter().collect(),
         }
     };
-    let buy_this = move |_| {
-        let edit =
-            state.book.with_untracked(|book| changed(book, goods, |packs| packs.sort_by_key(|pack| pack.id != id)));
+    let buy_this = move || {
+        let edit = state.book.with_untracked(|book| {
+            changed(book, goods, |packs| {
+                let here = packs.iter().position(|pack| pack.id == id).unwrap_or(0);
+                packs.get_mut(..=here).unwrap_or_default().rotate_right(1);
+            })
+        });
         // The order of packs is never refused.
         let _ = edit.map(|edit| state.apply("Buy another pack", edit));
     };
-    let remove = move |_| {
+    let remove = move || {
         let edit = state.book.with_untracked(|book| changed(book, goods, |packs| packs.retain(|it| it.id != id)));
         // Taking a pack out is never refused.
         let _ = edit.map(|edit| state.apply("Remove a pack", edit));
@@ -143,18 +146,24 @@ fn PackRow(goods: Goods, id: PackId, packs: Memo<Vec<PackId>>) -> impl IntoView 
                 />
             </div>
             <dl class="figures">
-                {move || {
-                    costs()
-                        .into_iter()
-                        .map(|(name, figure)| view! { <Figure name=name value=Signal::stored(figure) /> })
-                        .collect_view()
-                }}
+                {live(move || {
+                    let figure = |(name, figure)| view! { <Figure name=name value=Signal::stored(figure) /> };
+                    costs().into_iter().map(figure).collect_view().into_any()
+                })}
             </dl>
             <p class="actions">
-                <Show when=first fallback=move || view! { <button class="button" on:click=buy_this>"Buy this one"</button> }>
-                    <span class="tag">"Bought now"</span>
-                </Show>
-                <button class="quiet" on:click=remove>
+                {live(move || match first.get() {
+                    true => view! { <span class="tag">"Bought now"</span> }.into_any(),
+                    false => {
+                        view! {
+                            <button class="button" on:click=press(buy_this)>
+                                "Buy this one"
+                            </button>
+                        }
+                            .into_any()
+                    }
+                })}
+                <button class="quiet" on:click=press(remove)>
                     "Remove this pack"
                 </button>
             </p>

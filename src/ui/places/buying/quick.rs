@@ -6,7 +6,10 @@ use super::tabs::Tabs;
 use super::usable;
 use crate::book::{Book, Edit, Goods, Ingredient, IngredientId, Key, Packaging, PackagingId, Record};
 use crate::ui::fields::{self, Entry};
+use crate::ui::live::{live, press, rows, text, when};
 use crate::ui::moved::Moved;
+use crate::ui::order;
+use crate::ui::parts::Search;
 use crate::ui::random::random;
 use crate::ui::route::{Route, go};
 use crate::ui::state::AppState;
@@ -23,53 +26,41 @@ pub fn QuickPrice() -> impl IntoView {
         let wanted = search.get().to_lowercase();
         state.book.with(|book| goods(book, &wanted))
     });
-    let add_ingredient = move |_| add_ingredient(state);
-    let add_packaging = move |_| add_packaging(state);
+    let listed = Memo::new(move |_| found.with(|found| found.iter().take(LISTED).copied().collect::<Vec<Goods>>()));
     let hidden = move || found.with(Vec::len).saturating_sub(LISTED);
-    let empty = move || state.book.with(|book| goods(book, "").is_empty());
-    view! {
-        <h1>"Buying"</h1>
-        <Tabs here=Route::Buying />
-        <Show when=empty>
+    let empty =
+        move || state.book.with(|book| book.ingredients().next().is_none() && book.packagings().next().is_none());
+    let teach = when(empty, || {
+        view! {
             <div class="teach">
                 <h2>"Start with what you buy"</h2>
                 <p>
                     "An ingredient has a pack: how much it holds and what it costs. Say what is left after trimming and pressing, and you see what a usable pound or ounce truly costs."
                 </p>
             </div>
-        </Show>
-        <Show when=move || !empty()>
-            <div class="tools">
-                <input
-                    class="search"
-                    type="search"
-                    aria-label="Find what you buy"
-                    placeholder="Find what you buy"
-                    prop:value=move || search.get()
-                    on:input=move |event| search.set(event_target_value(&event))
-                />
-            </div>
-            <ul class="prices">
-                <For
-                    each=move || found.with(|found| found.iter().take(LISTED).copied().collect::<Vec<_>>())
-                    key=|goods| *goods
-                    let(goods)
-                >
-                    <PriceRow goods />
-                </For>
-            </ul>
-            <Show when=move || { hidden() > 0 }>
-                <p class="hollow">{move || format!("{} more. Type some letters of a name to find them.", hidden())}</p>
-            </Show>
-            <Show when=move || found.with(Vec::is_empty)>
-                <p class="hollow">"Nothing by that name. Type other letters, or add it below."</p>
-            </Show>
-        </Show>
+        }
+        .into_any()
+    });
+    let more = text(move || match hidden() {
+        0 => String::new(),
+        count => format!("{count} more. Type some letters of a name to find them."),
+    });
+    let none = text(move || match found.with(Vec::is_empty) && !empty() {
+        true => "Nothing by that name. Type other letters, or add it below.".to_string(),
+        false => String::new(),
+    });
+    view! {
+        <h1>"Buying"</h1>
+        <Tabs here=Route::Buying />
+        {teach}
+        <Search label="Find what you buy" search />
+        <ul class="prices">{rows(listed, |goods| view! { <PriceRow goods /> }.into_any())}</ul>
+        <p class="hollow">{more} {none}</p>
         <p class="actions">
-            <button class="main" on:click=add_ingredient>
+            <button class="main" on:click=press(move || add_ingredient(state))>
                 "Add an ingredient"
             </button>
-            <button class="button" on:click=add_packaging>
+            <button class="button" on:click=press(move || add_packaging(state))>
                 "Add packaging"
             </button>
         </p>
@@ -78,14 +69,15 @@ pub fn QuickPrice() -> impl IntoView {
 
 /// Everything bought whose name holds these letters, by name, ingredients first.
 fn goods(book: &Book, wanted: &str) -> Vec<Goods> {
-    let mut ingredients: Vec<(String, Goods)> =
-        book.ingredients().map(|it| (it.name.to_lowercase(), Goods::Ingredient(it.id))).collect();
-    let mut packagings: Vec<(String, Goods)> =
-        book.packagings().map(|it| (it.name.to_lowercase(), Goods::Packaging(it.id))).collect();
-    ingredients.sort();
-    packagings.sort();
-    ingredients.extend(packagings);
-    ingredients.into_iter().filter(|(name, _)| name.contains(wanted)).map(|(_, goods)| goods).collect()
+    let mut keys = order::ingredients(book);
+    keys.extend(order::packagings(book));
+    let named = |key: &Key| wanted.is_empty() || book.name(*key).to_lowercase().contains(wanted);
+    let goods = |key| match key {
+        Key::Ingredient(id) => Some(Goods::Ingredient(id)),
+        Key::Packaging(id) => Some(Goods::Packaging(id)),
+        _ => None,
+    };
+    keys.into_iter().filter(named).filter_map(goods).collect()
 }
 
 /// The screen of goods.
@@ -99,26 +91,37 @@ fn route(goods: Goods) -> Route {
 #[component]
 fn PriceRow(goods: Goods) -> impl IntoView {
     let state = AppState::here();
-    let name = move || state.book.with(|book| book.name(Key::from(goods)));
+    let name = text(move || state.book.with(|book| book.name(Key::from(goods))));
     let pack = Memo::new(move |_| state.book.with(|book| book.packs(goods).first().cloned()));
-    let holds = move || {
-        pack.get().map(|pack| match pack.supplier.as_str() {
-            "" => state.amount(pack.contents),
-            supplier => format!("{}, {supplier}", state.amount(pack.contents)),
-        })
-    };
+    let holds = text(move || match pack.get() {
+        Some(pack) if pack.supplier.is_empty() => state.amount(pack.contents),
+        Some(pack) => format!("{}, {}", state.amount(pack.contents), pack.supplier),
+        None => String::new(),
+    });
     let usable = move || {
         let pack = pack.get()?;
         let costs = match goods {
             Goods::Ingredient(id) => state.book.with(|book| Some(usable::costs(state, book.ingredient(id)?, &pack)))?,
             Goods::Packaging(_) => usable::piece(state, &pack).into_iter().collect(),
         };
-        let last = costs.last()?.clone();
-        Some(format!("{} {}", last.1, last.0.to_lowercase()))
+        let (name, figure) = costs.last()?;
+        Some(format!("{figure} {}", name.to_lowercase()))
     };
-    let price = Signal::derive(move || pack.get().map(|pack| state.plain_money(pack.price)).unwrap_or_default());
-    let step = move || format!("Price of {}", state.book.with_untracked(|book| book.name(Key::from(goods))));
-    let has_pack = move || pack.with(Option::is_some);
+    let usable = text(move || usable().unwrap_or_default());
+    let price = text(move || pack.get().map(|pack| state.plain_money(pack.price)).unwrap_or_default());
+    let step = format!("Price of {}", name.get_untracked());
+    let has_pack = Memo::new(move |_| pack.with(Option::is_some));
+    let field = live(move || match has_pack.get() {
+        true => {
+            let set = move |book: &Book, price| {
+                let pack = book.packs(goods).first()?.id;
+                Some(Edit::SetPackPrice { goods, pack, price })
+            };
+            let commit = fields::money(step.clone(), set);
+            view! { <Entry label=step.clone() label_hidden=true large=true value=price commit /> }.into_any()
+        }
+        false => view! { <a class="button" href=route(goods).address()>"Enter a pack"</a> }.into_any(),
+    });
     view! {
         <li class="price-row">
             <div class="price-name">
@@ -126,21 +129,7 @@ fn PriceRow(goods: Goods) -> impl IntoView {
                 <span class="soft">{holds}</span>
                 <span class="soft">{usable}</span>
             </div>
-            <Show
-                when=has_pack
-                fallback=move || view! { <a class="button" href=route(goods).address()>"Enter a pack"</a> }
-            >
-                <Entry
-                    label=step()
-                    label_hidden=true
-                    large=true
-                    value=price
-                    commit=fields::money(step(), move |book, price| {
-                        let pack = book.packs(goods).first()?.id;
-                        Some(Edit::SetPackPrice { goods, pack, price })
-                    })
-                />
-            </Show>
+            {field}
             <Moved by=Key::from(goods) />
         </li>
     }

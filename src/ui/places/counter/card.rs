@@ -3,10 +3,11 @@
 
 use leptos::prelude::*;
 
-use super::choose::by_size;
 use crate::book::{DrinkKind, Key, OfferId};
 use crate::fill::{Fill, ScaledLine};
 use crate::ledger::Priced;
+use crate::ui::live::{live, rows, text, trouble, when};
+use crate::ui::order;
 use crate::ui::parts::{Back, Gone};
 use crate::ui::route::Route;
 use crate::ui::state::AppState;
@@ -20,10 +21,10 @@ pub fn Card(
 ) -> impl IntoView {
     let state = AppState::here();
     let there = Memo::new(move |_| state.book.with(|book| book.offer(id).is_some()));
-    move || match there.get() {
+    live(move || match there.get() {
         true => view! { <Page id /> }.into_any(),
         false => view! { <Gone to=Route::Counter name="Counter" /> }.into_any(),
-    }
+    })
 }
 
 #[component]
@@ -31,34 +32,44 @@ fn Page(id: OfferId) -> impl IntoView {
     let state = AppState::here();
     let result = state.offer(id);
     let priced = Memo::new(move |_| result.get().and_then(Result::ok));
-    let drink = move || state.book.with(|book| book.name(Key::Drink(id.drink)));
-    let container = move || state.book.with(|book| book.name(Key::Container(id.container)));
-    let trouble = move || {
-        let trouble = result.get().and_then(Result::err);
-        trouble.map(|trouble| state.book.with(|book| words::trouble(&trouble, book)))
+    let drink = text(move || state.book.with(|book| book.name(Key::Drink(id.drink))));
+    let container = text(move || state.book.with(|book| book.name(Key::Container(id.container))));
+    let stuck = move || {
+        let stuck = result.get().and_then(Result::err);
+        stuck.map(|stuck| state.book.with(|book| words::trouble(&stuck, book)))
     };
-    let other_sizes = move || {
-        let size = |offer: OfferId| {
-            let name = state.book.with(|book| book.name(Key::Container(offer.container)));
-            let here = (offer == id).then_some("page");
-            view! { <a class="chip counter-size" href=Route::Card(offer).address() aria-current=here>{name}</a> }
-        };
-        by_size(state, id.drink).into_iter().map(size).collect_view()
+    let sizes = Memo::new(move |_| order::offers(state, id.drink));
+    let size = move |offer: OfferId| {
+        let name = text(move || state.book.with(|book| book.name(Key::Container(offer.container))));
+        let here = (offer == id).then_some("page");
+        view! { <a class="chip counter-size" href=Route::Card(offer).address() aria-current=here>{name}</a> }.into_any()
     };
     let pressed = move || state.book.with(|book| book.drink(id.drink).map(|it| it.kind)) == Some(DrinkKind::Pressed);
+    let amounts = move || match priced.get() {
+        Some(priced) => view! { <Amounts id priced /> }.into_any(),
+        None => ().into_any(),
+    };
     view! {
         <Back to=Route::Counter name="All cards" />
-        <h1 class="recipe-name">{drink}<span class="h1-size">{container}</span></h1>
+        <h1 class="recipe-name">{drink} <span class="h1-size">{container}</span></h1>
         <nav class="chips" aria-label="Sizes">
-            {other_sizes}
+            {rows(sizes, size)}
         </nav>
-        {move || trouble().map(|sentence| view! { <p class="trouble" role="status">{sentence}</p> })}
-        {move || priced.get().map(|priced| view! { <Amounts id priced /> })}
+        {trouble(stuck)}
+        {live(amounts)}
         <div class="cautions">
             <p>"Allergens are not kept in this book yet: ask, and check every label."</p>
-            <Show when=pressed>
-                <p>"Untreated juice can carry germs. Local rules may ask for a warning on the label; follow them."</p>
-            </Show>
+            {when(
+                pressed,
+                || {
+                    view! {
+                        <p>
+                            "Untreated juice can carry germs. Local rules may ask for a warning on the label; follow them."
+                        </p>
+                    }
+                        .into_any()
+                },
+            )}
         </div>
     }
 }

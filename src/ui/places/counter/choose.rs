@@ -3,6 +3,8 @@
 use leptos::prelude::*;
 
 use crate::book::{DrinkId, Key, OfferId};
+use crate::ui::live::{rows, text, when};
+use crate::ui::order;
 use crate::ui::route::Route;
 use crate::ui::state::AppState;
 use crate::words;
@@ -13,46 +15,45 @@ pub fn Choose() -> impl IntoView {
     let state = AppState::here();
     let drinks = Memo::new(move |_| {
         state.book.with(|book| {
-            let sold = book.drinks().filter(|drink| book.offers_of(drink.id).next().is_some());
-            let mut drinks: Vec<(String, DrinkId)> = sold.map(|it| (it.name.to_lowercase(), it.id)).collect();
-            drinks.sort();
-            drinks.into_iter().map(|(_, id)| id).collect::<Vec<DrinkId>>()
+            let sold = |key: &Key| !book.users(*key).is_empty();
+            order::drinks(book).into_iter().filter(sold).collect::<Vec<Key>>()
         })
     });
+    let teach = when(
+        move || drinks.with(Vec::is_empty),
+        || {
+            view! {
+                <div class="teach">
+                    <h2>"No cards yet"</h2>
+                    <p>"A drink has a recipe card for each size it is sold in. Add sizes to a drink in Drinks."</p>
+                </div>
+            }
+            .into_any()
+        },
+    );
+    let sizes = |key| match key {
+        Key::Drink(id) => view! { <DrinkSizes id /> }.into_any(),
+        _ => ().into_any(),
+    };
     view! {
         <h1>"Counter"</h1>
-        <Show when=move || drinks.with(Vec::is_empty)>
-            <div class="teach">
-                <h2>"No cards yet"</h2>
-                <p>"A drink has a recipe card for each size it is sold in. Add sizes to a drink in Drinks."</p>
-            </div>
-        </Show>
-        <ul class="cards">
-            <For each=move || drinks.get() key=|drink| *drink let(id)>
-                <DrinkSizes id />
-            </For>
-        </ul>
+        {teach}
+        <ul class="cards">{rows(drinks, sizes)}</ul>
     }
-}
-
-/// The offers of a drink, smallest fill first.
-pub fn by_size(state: AppState, drink: DrinkId) -> Vec<OfferId> {
-    let mut offers: Vec<OfferId> = state.book.with(|book| book.offers_of(drink).map(|offer| offer.id()).collect());
-    state.ledger.with(|ledger| {
-        offers.sort_by_key(|offer| ledger.get(*offer).and_then(|it| it.as_ref().ok()).map(|it| it.fill.volume));
-    });
-    offers
 }
 
 #[component]
 fn DrinkSizes(id: DrinkId) -> impl IntoView {
     let state = AppState::here();
-    let name = move || state.book.with(|book| book.name(Key::Drink(id)));
-    let kind = move || state.book.with(|book| book.drink(id).map(|drink| words::drink_kind(drink.kind)));
-    let offers = Memo::new(move |_| by_size(state, id));
+    let name = text(move || state.book.with(|book| book.name(Key::Drink(id))));
+    let kind = text(move || {
+        let kind = state.book.with(|book| book.drink(id).map(|drink| words::drink_kind(drink.kind)));
+        kind.unwrap_or_default().to_string()
+    });
+    let offers = Memo::new(move |_| order::offers(state, id));
     let size = move |offer: OfferId| {
-        let container = move || state.book.with(|book| book.name(Key::Container(offer.container)));
-        view! { <a class="button counter-size" href=Route::Card(offer).address()>{container}</a> }
+        let container = text(move || state.book.with(|book| book.name(Key::Container(offer.container))));
+        view! { <a class="button counter-size" href=Route::Card(offer).address()>{container}</a> }.into_any()
     };
     view! {
         <li class="card">
@@ -60,7 +61,7 @@ fn DrinkSizes(id: DrinkId) -> impl IntoView {
                 <h2>{name}</h2>
                 <span class="card-kind">{kind}</span>
             </div>
-            <div class="counter-sizes">{move || offers.get().into_iter().map(size).collect_view()}</div>
+            <div class="counter-sizes">{rows(offers, size)}</div>
         </li>
     }
 }

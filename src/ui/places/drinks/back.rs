@@ -6,6 +6,7 @@ use crate::book::OfferId;
 use crate::ledger::Priced;
 use crate::measure::{Exact, Money, Share, Volume, read_number};
 use crate::price::{Ceiling, ceiling, largest_fill, our_price};
+use crate::ui::live::{flag, text, when};
 use crate::ui::parts::{Figure, Section};
 use crate::ui::state::AppState;
 use crate::words;
@@ -47,11 +48,9 @@ pub fn BackFromPrice(
         priced.with(|priced| state.book.with(|book| answer(book, id, priced.as_ref()?, menu)))
     };
     let money = move |show: fn(&Answer) -> Option<Money>| {
-        Signal::derive(move || {
-            answer().and_then(|answer| show(&answer)).map_or("none".into(), |money| state.money(money))
-        })
+        text(move || answer().and_then(|answer| show(&answer)).map_or("none".into(), |money| state.money(money)))
     };
-    let fill = Signal::derive(move || {
+    let fill = text(move || {
         let holds = priced.with(|priced| priced.as_ref().map(|it| it.fill.volume));
         match (answer().map(|answer| answer.fill), holds) {
             (Some(Some(most)), Some(holds)) if most >= holds => format!("all {}", state.volume(holds)),
@@ -63,35 +62,43 @@ pub fn BackFromPrice(
         let volume = state.book.with(|book| book.settings().units.price_volume());
         format!("Ingredients per {}", state.volume(volume))
     };
-    let error = move |read: Memo<Option<Result<Exact, String>>>| read.get().and_then(Result::err);
+    let error =
+        |read: Memo<Option<Result<Exact, String>>>| text(move || read.get().and_then(Result::err).unwrap_or_default());
     view! {
         <Section heading="Back from a price point" about="What this drink may cost if the price is given. Changes nothing.">
             <div class="fields">
-                <Ask label="It must not cost more than" text=point error=Signal::derive(move || error(point_read)) />
+                <Ask label="It must not cost more than" text=point error=error(point_read) />
                 <Ask
                     label="Sold on by a shop that keeps (%)"
                     text=shop
-                    error=Signal::derive(move || error(shop_read))
+                    error=error(shop_read)
                 />
             </div>
-            <Show when=move || answer().is_some()>
-                <dl class="figures">
-                    <Figure name="It may cost" value=money(|it| Some(it.ceiling.cost)) />
-                    <Figure name="Of that, ingredients" value=money(|it| Some(it.ceiling.ingredients)) />
-                    {move || view! { <Figure name=per() value=money(|it| it.ingredients_per_volume) /> }}
-                    <Figure name="Largest fill" value=fill />
-                </dl>
-            </Show>
+            {when(
+                move || answer().is_some(),
+                move || {
+                    view! {
+                        <dl class="figures">
+                            <Figure name="It may cost" value=money(|it| Some(it.ceiling.cost)) />
+                            <Figure name="Of that, ingredients" value=money(|it| Some(it.ceiling.ingredients)) />
+                            <Figure name=untrack(per) value=money(|it| it.ingredients_per_volume) />
+                            <Figure name="Largest fill" value=fill />
+                        </dl>
+                    }
+                        .into_any()
+                },
+            )}
         </Section>
     }
 }
 
 #[component]
-fn Ask(label: &'static str, text: RwSignal<String>, error: Signal<Option<String>>) -> impl IntoView {
+fn Ask(label: &'static str, text: RwSignal<String>, error: Signal<String>) -> impl IntoView {
     let id = format!("ask-{}", AppState::here().new_session());
     let error_id = format!("{id}-error");
+    let wrong = flag(move || !error.with(String::is_empty));
     view! {
-        <div class="entry" class:entry-wrong=move || error.with(Option::is_some)>
+        <div class="entry" class:entry-wrong=wrong>
             <label for=id.clone()>{label}</label>
             <div class="entry-box">
                 <input
@@ -100,11 +107,11 @@ fn Ask(label: &'static str, text: RwSignal<String>, error: Signal<Option<String>
                     inputmode="decimal"
                     autocomplete="off"
                     aria-describedby=error_id.clone()
-                    prop:value=move || text.get()
+                    prop:value=text
                     on:input=move |event| text.set(event_target_value(&event))
                 />
             </div>
-            <p class="entry-error" id=error_id role="status">{move || error.get()}</p>
+            <p class="entry-error" id=error_id role="status">{error}</p>
         </div>
     }
 }

@@ -6,9 +6,11 @@ use leptos::prelude::*;
 
 use super::list::OfferRow;
 use super::recipe::Recipe;
-use crate::book::{Book, ContainerId, Drink, DrinkId, DrinkKind, Edit, Key, Offer, OfferId, Record};
+use crate::book::{Book, Drink, DrinkId, DrinkKind, Edit, Key, Offer, OfferId, Record};
 use crate::measure::{Money, Share, Time};
 use crate::ui::fields::{self, Choice, Entry};
+use crate::ui::live::{live, press, rows, when};
+use crate::ui::order;
 use crate::ui::parts::{Back, Gone, Section};
 use crate::ui::route::{Route, go};
 use crate::ui::state::AppState;
@@ -29,10 +31,10 @@ pub fn DrinkPage(
 ) -> impl IntoView {
     let state = AppState::here();
     let there = Memo::new(move |_| state.book.with(|book| book.drink(id).is_some()));
-    move || match there.get() {
+    live(move || match there.get() {
         true => view! { <Page id /> }.into_any(),
         false => view! { <Gone to=Route::Drinks name="Drinks" /> }.into_any(),
-    }
+    })
 }
 
 #[component]
@@ -49,7 +51,7 @@ fn Page(id: DrinkId) -> impl IntoView {
         let edit = kind.and_then(|kind| state.book.with_untracked(|book| changed(book, id, |it| it.kind = kind)));
         edit.map_or(Ok(()), |edit| state.apply("Kind of drink", edit))
     });
-    let remove = move |_| {
+    let remove = move || {
         let edit = state.book.with_untracked(|book| Edit::remove_with_offers(book, Key::Drink(id)));
         if state.apply("Remove a drink", edit).is_ok() {
             go(Route::Drinks);
@@ -57,7 +59,7 @@ fn Page(id: DrinkId) -> impl IntoView {
     };
     view! {
         <Back to=Route::Drinks name="Drinks" />
-        <h1>{move || drink.with(|drink| drink.as_ref().map(|drink| drink.name.clone()))}</h1>
+        <h1>{of(|drink| drink.name.clone())}</h1>
         <div class="pair">
             <Entry
                 label="Name"
@@ -74,7 +76,7 @@ fn Page(id: DrinkId) -> impl IntoView {
             <a class="button" href=Route::SizesOf(id).address()>
                 "Sizes side by side"
             </a>
-            <button class="quiet" on:click=remove>
+            <button class="quiet" on:click=press(remove)>
                 "Remove this drink"
             </button>
         </p>
@@ -84,43 +86,48 @@ fn Page(id: DrinkId) -> impl IntoView {
 #[component]
 fn SoldIn(id: DrinkId) -> impl IntoView {
     let state = AppState::here();
-    let offers = Memo::new(move |_| {
-        let mut offers: Vec<OfferId> = state.book.with(|book| book.offers_of(id).map(|offer| offer.id()).collect());
-        state.ledger.with(|ledger| {
-            offers.sort_by_key(|offer| ledger.get(*offer).and_then(|it| it.as_ref().ok()).map(|it| it.fill.volume));
-        });
-        offers
-    });
+    let offers = Memo::new(move |_| order::offers(state, id));
     let free = Memo::new(move |_| {
-        let mut options = vec![(String::new(), "Choose a container".to_string())];
         state.book.with(|book| {
-            let taken = |container: ContainerId| book.offer(OfferId { drink: id, container }).is_some();
-            let free = book.containers().filter(|container| !taken(container.id));
-            options.extend(free.map(|container| (container.id.to_string(), container.name.clone())));
-        });
-        options
+            let free = |key: &Key| match key {
+                Key::Container(container) => book.offer(OfferId { drink: id, container: *container }).is_none(),
+                _ => false,
+            };
+            let mut options = order::options(book, order::containers(book).into_iter().filter(free).collect());
+            options.insert(0, (String::new(), "Choose a container".to_string()));
+            options
+        })
     });
     let add = Arc::new(move |chosen: &str| {
-        let Some(container) = ContainerId::from_text(chosen) else { return Ok(()) };
+        let Some(Key::Container(container)) = Key::from_text(chosen) else { return Ok(()) };
         state.apply("Add a size", Edit::Put(Record::Offer(Offer { drink: id, container, price: None })))
     });
-    view! {
-        <Section heading="Sizes it is sold in">
-            <ul class="rows">
-                <For each=move || offers.get() key=|offer| *offer let(offer)>
-                    <OfferRow id=offer />
-                </For>
-            </ul>
-            <Show when=move || { free.with(|free| free.len() > 1) }>
+    let choice = when(
+        move || free.with(|free| free.len() > 1),
+        move || {
+            view! {
                 <Choice label="Add a size" options=free value=Signal::stored(String::new()) choose=add.clone() />
-            </Show>
-            <Show when=move || { offers.with(Vec::is_empty) && free.with(|free| free.len() == 1) }>
+            }
+            .into_any()
+        },
+    );
+    let no_container = when(
+        move || state.book.with(|book| book.containers().next().is_none()),
+        || {
+            view! {
                 <p class="hollow">
-                    "There is no container in the book yet. "
-                    <a href=Route::Containers.address()>"Enter one"</a>
+                    "There is no container in the book yet. " <a href=Route::Containers.address()>"Enter one"</a>
                     ", then add it here."
                 </p>
-            </Show>
+            }
+            .into_any()
+        },
+    );
+    view! {
+        <Section heading="Sizes it is sold in">
+            <ul class="rows">{rows(offers, |id| view! { <OfferRow id /> }.into_any())}</ul>
+            {choice}
+            {no_container}
         </Section>
     }
 }

@@ -5,7 +5,9 @@ use leptos::prelude::*;
 use crate::book::{Book, Drink, DrinkId, DrinkKind, Edit, Key, Labour, OfferId, Record};
 use crate::ledger::{Ledger, Standing};
 use crate::measure::{Amount, Exact, Money, Share};
-use crate::ui::parts::Mark;
+use crate::ui::live::{flag, press, rows, text, when};
+use crate::ui::order;
+use crate::ui::parts::{Mark, Search};
 use crate::ui::random::random;
 use crate::ui::route::{Route, go};
 use crate::ui::state::AppState;
@@ -49,74 +51,81 @@ pub fn List() -> impl IntoView {
         state.ledger.with(|ledger| ledger.offers().filter(|(offer, _)| filter.takes(ledger, *offer)).count())
     };
     let chip = move |(this, name): (Filter, &'static str)| {
-        let pressed = move || (filter.get() == this).to_string();
-        let needless = move || this != Filter::All && filter.get() != this && count(this) == 0;
+        let pressed = text(move || (filter.get() == this).to_string());
+        let needless = flag(move || this != Filter::All && filter.get() != this && count(this) == 0);
+        let count = text(move || count(this).to_string());
         view! {
-            <button class="chip" aria-pressed=pressed hidden=needless on:click=move |_| filter.set(this)>
+            <button class="chip" aria-pressed=pressed hidden=needless on:click=press(move || filter.set(this))>
                 {name}
                 " "
-                <span class="chip-count">{move || count(this)}</span>
+                <span class="chip-count">{count}</span>
             </button>
         }
     };
-    let add = move |_| add_drink(state);
     let empty = move || state.book.with(|book| book.drinks().next().is_none());
+    let none = text(move || match listed.with(Vec::is_empty) && !empty() {
+        true => "No drink here. Search for other letters, or show all.".to_string(),
+        false => String::new(),
+    });
+    let card = move |key| match key {
+        Key::Drink(id) => view! { <DrinkCard id filter /> }.into_any(),
+        _ => ().into_any(),
+    };
     view! {
         <h1>"Drinks"</h1>
-        <Show when=move || !empty() fallback=move || view! { <FirstSteps /> }>
-            <div class="tools">
-                <input
-                    class="search"
-                    type="search"
-                    aria-label="Find a drink"
-                    placeholder="Find a drink"
-                    prop:value=move || search.get()
-                    on:input=move |event| search.set(event_target_value(&event))
-                />
-                <div class="chips" role="group" aria-label="Show">
-                    {Filter::ALL.into_iter().map(chip).collect_view()}
-                </div>
-            </div>
-            <Show when=move || listed.with(Vec::is_empty)>
-                <p class="hollow">"No drink here. Search for other letters, or show all."</p>
-            </Show>
-            <ul class="cards">
-                <For each=move || listed.get() key=|drink| *drink let(id)>
-                    <DrinkCard id filter />
-                </For>
-            </ul>
-        </Show>
+        {when(empty, || view! { <FirstSteps /> }.into_any())}
+        {when(
+            move || !empty(),
+            move || {
+                view! {
+                    <div class="tools">
+                        <Search label="Find a drink" search />
+                        <div class="chips" role="group" aria-label="Show">
+                            {Filter::ALL.into_iter().map(chip).collect_view()}
+                        </div>
+                    </div>
+                }
+                    .into_any()
+            },
+        )}
+        <p class="hollow">{none}</p>
+        <ul class="cards">{rows(listed, card)}</ul>
         <p class="actions">
-            <button class="main" on:click=add>
+            <button class="main" on:click=press(move || add_drink(state))>
                 "Add a drink"
             </button>
         </p>
     }
 }
 
-fn listed(book: &Book, ledger: &Ledger, wanted: &str, filter: Filter) -> Vec<DrinkId> {
-    let mut drinks: Vec<&Drink> = book
-        .drinks()
-        .filter(|drink| drink.name.to_lowercase().contains(wanted))
-        .filter(|drink| filter == Filter::All || book.offers_of(drink.id).any(|it| filter.takes(ledger, it.id())))
-        .collect();
-    drinks.sort_by_key(|drink| (drink.name.to_lowercase(), drink.id));
-    drinks.into_iter().map(|drink| drink.id).collect()
+fn listed(book: &Book, ledger: &Ledger, wanted: &str, filter: Filter) -> Vec<Key> {
+    let takes = |key: &Key| match key {
+        Key::Drink(id) => {
+            let named = wanted.is_empty() || book.name(*key).to_lowercase().contains(wanted);
+            named && (filter == Filter::All || book.offers_of(*id).any(|it| filter.takes(ledger, it.id())))
+        }
+        _ => false,
+    };
+    order::drinks(book).into_iter().filter(takes).collect()
 }
 
 #[component]
 fn DrinkCard(id: DrinkId, filter: RwSignal<Filter>) -> impl IntoView {
     let state = AppState::here();
-    let name = move || state.book.with(|book| book.name(Key::Drink(id)));
-    let kind = move || state.book.with(|book| book.drink(id).map(|drink| words::drink_kind(drink.kind)));
+    let name = text(move || state.book.with(|book| book.name(Key::Drink(id))));
+    let kind = text(move || {
+        let kind = state.book.with(|book| book.drink(id).map(|drink| words::drink_kind(drink.kind)));
+        kind.unwrap_or_default().to_string()
+    });
     let offers = Memo::new(move |_| {
         let filter = filter.get();
-        let mut offers: Vec<OfferId> = state.book.with(|book| book.offers_of(id).map(|offer| offer.id()).collect());
-        state.ledger.with(|ledger| {
-            offers.retain(|offer| filter.takes(ledger, *offer));
-            offers.sort_by_key(|offer| ledger.get(*offer).and_then(|it| it.as_ref().ok()).map(|it| it.fill.volume));
-        });
+        let mut offers = order::offers(state, id);
+        state.ledger.with(|ledger| offers.retain(|offer| filter.takes(ledger, *offer)));
         offers
+    });
+    let none = text(move || match offers.with(Vec::is_empty) {
+        true => "Not sold in any size yet. Open it to add one.".to_string(),
+        false => String::new(),
     });
     view! {
         <li class="card">
@@ -124,14 +133,8 @@ fn DrinkCard(id: DrinkId, filter: RwSignal<Filter>) -> impl IntoView {
                 <h2>{name}</h2>
                 <span class="card-kind">{kind}</span>
             </a>
-            <ul class="rows">
-                <For each=move || offers.get() key=|offer| *offer let(offer)>
-                    <OfferRow id=offer />
-                </For>
-            </ul>
-            <Show when=move || offers.with(Vec::is_empty)>
-                <p class="hollow">"Not sold in any size yet. Open it to add one."</p>
-            </Show>
+            <ul class="rows">{rows(offers, |id| view! { <OfferRow id /> }.into_any())}</ul>
+            <p class="hollow">{none}</p>
         </li>
     }
 }
@@ -144,30 +147,27 @@ pub fn OfferRow(
 ) -> impl IntoView {
     let state = AppState::here();
     let result = state.offer(id);
-    let container = move || state.book.with(|book| book.name(Key::Container(id.container)));
-    let price = move || match state.book.with(|book| book.offer(id).and_then(|offer| offer.price)) {
+    let container = text(move || state.book.with(|book| book.name(Key::Container(id.container))));
+    let price = text(move || match state.book.with(|book| book.offer(id).and_then(|offer| offer.price)) {
         Some(price) => state.money(price),
         None => "no price".into(),
-    };
-    let cost = move || {
-        result.with(|result| {
-            let total = result.as_ref()?.as_ref().ok()?.cost.total().ok()?;
-            Some(state.money(total))
-        })
-    };
-    let margin = move || result.with(|result| Some(state.percent(result.as_ref()?.as_ref().ok()?.margin()?)));
-    let standing =
-        Signal::derive(move || result.with(|it| it.as_ref().map_or(Standing::CannotCompute, Standing::from)));
+    });
+    let cost = text(move || {
+        let total = result.with(|result| result.as_ref()?.as_ref().ok()?.cost.total().ok());
+        total.map(|cost| format!("costs {}", state.money(cost))).unwrap_or_default()
+    });
+    let margin = text(move || {
+        let margin = result.with(|result| result.as_ref()?.as_ref().ok()?.margin());
+        margin.map(|margin| state.percent(margin)).unwrap_or_default()
+    });
     view! {
         <li>
             <a class="row" href=Route::Offer(id).address()>
                 <span class="row-name">{container}</span>
                 <span class="row-price">{price}</span>
-                <span class="row-small">
-                    {move || cost().map(|cost| format!("costs {cost}"))}
-                </span>
+                <span class="row-small">{cost}</span>
                 <span class="row-margin">{margin}</span>
-                <Mark standing />
+                <Mark standing=state.standing(id) />
             </a>
         </li>
     }

@@ -5,9 +5,11 @@ use leptos::prelude::*;
 use super::back::BackFromPrice;
 use crate::book::{Edit, Key, OfferId};
 use crate::cost::Part;
-use crate::ledger::{Priced, Standing};
-use crate::measure::{Exact, Money};
+use crate::ledger::Priced;
+use crate::measure::{Exact, Money, Share};
+use crate::price::Suggestion;
 use crate::ui::fields::{self, Entry};
+use crate::ui::live::{live, press, text, trouble, when};
 use crate::ui::parts::{Back, Figure, Gone, Mark, Section};
 use crate::ui::route::{Route, go};
 use crate::ui::state::AppState;
@@ -21,10 +23,10 @@ pub fn OfferPage(
 ) -> impl IntoView {
     let state = AppState::here();
     let there = Memo::new(move |_| state.book.with(|book| book.offer(id).is_some()));
-    move || match there.get() {
+    live(move || match there.get() {
         true => view! { <Page id /> }.into_any(),
         false => view! { <Gone to=Route::Drink(id.drink) name="The drink" /> }.into_any(),
-    }
+    })
 }
 
 #[component]
@@ -32,30 +34,35 @@ fn Page(id: OfferId) -> impl IntoView {
     let state = AppState::here();
     let result = state.offer(id);
     let priced = Memo::new(move |_| result.get().and_then(Result::ok));
-    let drink = move || state.book.with(|book| book.name(Key::Drink(id.drink)));
-    let container = move || state.book.with(|book| book.name(Key::Container(id.container)));
-    let trouble = move || {
-        let trouble = result.get().and_then(Result::err);
-        trouble.map(|trouble| state.book.with(|book| words::trouble(&trouble, book)))
+    let drink = text(move || state.book.with(|book| book.name(Key::Drink(id.drink))));
+    let container = text(move || state.book.with(|book| book.name(Key::Container(id.container))));
+    let stuck = move || {
+        let stuck = result.get().and_then(Result::err);
+        stuck.map(|stuck| state.book.with(|book| words::trouble(&stuck, book)))
     };
-    let standing =
-        Signal::derive(move || result.with(|it| it.as_ref().map_or(Standing::CannotCompute, Standing::from)));
-    let remove = move |_| {
+    let remove = move || {
         if state.apply("Remove a size", Edit::Remove(Key::Offer(id))).is_ok() {
             go(Route::Drink(id.drink));
         }
     };
+    let computed = when(
+        move || priced.with(Option::is_some),
+        move || {
+            view! {
+                <Amounts id priced />
+                <Breakdown id priced />
+                <BackFromPrice id priced />
+            }
+            .into_any()
+        },
+    );
     view! {
         <Back to=Route::Drink(id.drink) name="The drink" />
-        <h1>{drink}<span class="h1-size">{container}</span></h1>
-        <Mark standing />
-        {move || trouble().map(|sentence| view! { <p class="trouble" role="status">{sentence}</p> })}
+        <h1>{drink} <span class="h1-size">{container}</span></h1>
+        <Mark standing=state.standing(id) />
+        {trouble(stuck)}
         <Price id priced />
-        <Show when=move || priced.with(Option::is_some)>
-            <Amounts id priced />
-            <Breakdown id priced />
-            <BackFromPrice id priced />
-        </Show>
+        {computed}
         <p class="actions">
             <a class="button" href=Route::Card(id).address()>
                 "Recipe card"
@@ -63,7 +70,7 @@ fn Page(id: OfferId) -> impl IntoView {
             <a class="button" href=Route::SizesOf(id.drink).address()>
                 "Sizes side by side"
             </a>
-            <button class="quiet" on:click=remove>
+            <button class="quiet" on:click=press(remove)>
                 "Remove this size"
             </button>
         </p>
@@ -74,11 +81,11 @@ fn Page(id: OfferId) -> impl IntoView {
 fn Price(id: OfferId, priced: Memo<Option<Priced>>) -> impl IntoView {
     let state = AppState::here();
     let figure = move |show: fn(&Priced, AppState) -> Option<String>| {
-        Signal::derive(move || {
+        text(move || {
             priced.with(|priced| priced.as_ref().and_then(|it| show(it, state)).unwrap_or_else(|| "none".into()))
         })
     };
-    let price = Signal::derive(move || {
+    let price = text(move || {
         let price = state.book.with(|book| book.offer(id).and_then(|offer| offer.price));
         price.map(|price| state.plain_money(price)).unwrap_or_default()
     });
@@ -86,14 +93,24 @@ fn Price(id: OfferId, priced: Memo<Option<Priced>>) -> impl IntoView {
         priced.with(|priced| priced.as_ref().and_then(|it| it.suggestion.err()).map(|error| words::price_error(&error)))
     };
     let suggested = move || priced.with(|priced| priced.as_ref().and_then(|it| it.suggestion.ok()));
-    let ask_suggested = move |menu: Money| {
-        // A suggested price is above zero, so it is not refused.
-        let _ = state.apply("Menu price", Edit::SetPrice { offer: id, price: Some(menu) });
+    let ask_suggested = move || {
+        if let Some(suggestion) = suggested() {
+            // A suggested price is above zero, so it is not refused.
+            let _ = state.apply("Menu price", Edit::SetPrice { offer: id, price: Some(suggestion.menu) });
+        }
     };
     let differs = move || {
         let asked = priced.with(|priced| priced.as_ref().and_then(|it| it.asked).map(|asked| asked.menu));
-        suggested().filter(|suggestion| asked != Some(suggestion.menu))
+        suggested().is_some_and(|suggestion| asked != Some(suggestion.menu))
     };
+    let menu = text(move || suggested().map(|suggestion| state.money(suggestion.menu)).unwrap_or_default());
+    let explained = text(move || {
+        let said = |suggestion: Suggestion| {
+            let (exact, margin) = (state.fine_money(suggestion.exact), state.percent(suggestion.margin));
+            format!(" brings {margin}. The target alone asks {exact}; the price is then raised to one of your endings.")
+        };
+        suggested().map(said).unwrap_or_default()
+    });
     view! {
         <Section heading="Price">
             <div class="price">
@@ -123,32 +140,23 @@ fn Price(id: OfferId, priced: Memo<Option<Priced>>) -> impl IntoView {
                     />
                 </dl>
             </div>
-            {move || no_price().map(|sentence| view! { <p class="trouble" role="status">{sentence}</p> })}
-            {move || {
-                suggested()
-                    .map(|suggestion| {
-                        let (exact, menu) = (state.fine_money(suggestion.exact), state.money(suggestion.menu));
-                        let margin = state.percent(suggestion.margin);
-                        view! {
-                            <p class="suggested">
-                                "Suggested: "
-                                <strong>{menu}</strong>
-                                {format!(" brings {margin}. The target alone asks {exact}; the price is then raised to one of your endings.")}
-                            </p>
-                        }
-                    })
-            }}
-            {move || {
-                differs()
-                    .map(|suggestion| {
-                        let menu = state.money(suggestion.menu);
-                        view! {
-                            <button class="main" on:click=move |_| ask_suggested(suggestion.menu)>
-                                {format!("Ask {menu}")}
-                            </button>
-                        }
-                    })
-            }}
+            {trouble(no_price)}
+            {when(
+                move || suggested().is_some(),
+                move || view! { <p class="suggested">"Suggested: " <strong>{menu}</strong> {explained}</p> }.into_any(),
+            )}
+            {when(
+                differs,
+                move || {
+                    view! {
+                        <button class="button" on:click=press(ask_suggested)>
+                            "Ask "
+                            {menu}
+                        </button>
+                    }
+                        .into_any()
+                },
+            )}
         </Section>
     }
 }
@@ -156,8 +164,8 @@ fn Price(id: OfferId, priced: Memo<Option<Priced>>) -> impl IntoView {
 #[component]
 fn Amounts(id: OfferId, priced: Memo<Option<Priced>>) -> impl IntoView {
     let state = AppState::here();
-    let fill = move || {
-        priced.with(|priced| {
+    let fill = text(move || {
+        let said = priced.with(|priced| {
             priced.as_ref().map(|it| {
                 let short = it
                     .fill
@@ -170,10 +178,11 @@ fn Amounts(id: OfferId, priced: Memo<Option<Priced>>) -> impl IntoView {
                     short.unwrap_or_default()
                 )
             })
-        })
-    };
-    let rows = move || {
-        let Some(priced) = priced.get() else { return Vec::new() };
+        });
+        said.unwrap_or_default()
+    });
+    let lines = live(move || {
+        let Some(priced) = priced.get() else { return ().into_any() };
         priced
             .scaled
             .lines
@@ -189,8 +198,9 @@ fn Amounts(id: OfferId, priced: Memo<Option<Priced>>) -> impl IntoView {
                     </tr>
                 }
             })
-            .collect()
-    };
+            .collect_view()
+            .into_any()
+    });
     view! {
         <Section heading="What goes in">
             <p class="about">{fill}</p>
@@ -202,7 +212,7 @@ fn Amounts(id: OfferId, priced: Memo<Option<Priced>>) -> impl IntoView {
                         <th scope="col">"To use"</th>
                     </tr>
                 </thead>
-                <tbody>{rows}</tbody>
+                <tbody>{lines}</tbody>
             </table>
             <p>
                 <a href=Route::Container(id.container).address()>"How full it is poured"</a>
@@ -223,7 +233,7 @@ fn Breakdown(id: OfferId, priced: Memo<Option<Priced>>) -> impl IntoView {
     let total = move || priced.with(|it| it.as_ref().and_then(|it| it.cost.total().ok()).unwrap_or(Money::ZERO));
     let shown_parts = move || priced.with(|it| it.as_ref().map(parts).unwrap_or_default());
     let share_of_total = move |money: Money| money.ratio_to(total()).unwrap_or(Exact::ZERO);
-    let bar = move || {
+    let bar = live(move || {
         let mut from = 0.0;
         let mut segments = Vec::new();
         for (part, money) in shown_parts() {
@@ -236,22 +246,25 @@ fn Breakdown(id: OfferId, priced: Memo<Option<Priced>>) -> impl IntoView {
             });
             from += width;
         }
-        segments
-    };
-    let said = move || {
+        segments.collect_view().into_any()
+    });
+    let said = text(move || {
         let largest = shown_parts().into_iter().max_by_key(|(_, money)| *money);
-        largest.map(|(part, money)| {
-            let share = crate::measure::Share::from_fraction(share_of_total(money));
+        let sentence = |(part, money)| {
+            let share = Share::from_fraction(share_of_total(money));
             format!("{} is the largest part, {} of the cost.", words::part(part), state.percent(share))
-        })
-    };
+        };
+        largest.map(sentence).unwrap_or_default()
+    });
+    let container = text(move || state.book.with(|book| book.name(Key::Container(id.container))));
+    let sum = text(move || state.fine_money(total()));
     let part_row = move |(part, money): (Part, Money)| {
         let class = format!("swatch part-{}", Part::ALL.iter().position(|it| *it == part).unwrap_or(0));
         view! {
             <tr class="table-sum">
                 <th scope="row"><span class=class aria-hidden="true"></span>{words::part(part)}</th>
                 <td>{state.fine_money(money)}</td>
-                <td>{state.percent(crate::measure::Share::from_fraction(share_of_total(money)))}</td>
+                <td>{state.percent(Share::from_fraction(share_of_total(money)))}</td>
             </tr>
             {details(state, &priced.get(), part)}
         }
@@ -270,11 +283,11 @@ fn Breakdown(id: OfferId, priced: Memo<Option<Priced>>) -> impl IntoView {
                         <th scope="col">"Share"</th>
                     </tr>
                 </thead>
-                <tbody>{move || shown_parts().into_iter().map(part_row).collect_view()}</tbody>
+                <tbody>{live(move || shown_parts().into_iter().map(part_row).collect_view().into_any())}</tbody>
                 <tfoot>
                     <tr>
-                        <th scope="row">"One drink, " {move || state.book.with(|book| book.name(Key::Container(id.container)))}</th>
-                        <td>{move || state.fine_money(total())}</td>
+                        <th scope="row">"One drink, " {container}</th>
+                        <td>{sum}</td>
                         <td></td>
                     </tr>
                 </tfoot>

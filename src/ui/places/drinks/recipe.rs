@@ -5,10 +5,12 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use super::drink::changed;
-use crate::book::{Book, DrinkId, Edit, Ingredient, IngredientId, Line, LineId, Record, Scaling, Stage};
+use crate::book::{Book, DrinkId, Edit, Ingredient, IngredientId, Key, Line, LineId, Record, Scaling, Stage};
 use crate::fill::written_volume;
 use crate::measure::{Amount, Dimension, Exact, Share, Unit, Wanted};
 use crate::ui::fields::{self, Choice, Entry};
+use crate::ui::live::{rows, text};
+use crate::ui::order;
 use crate::ui::parts::{Section, TakeOut};
 use crate::ui::random::random;
 use crate::ui::route::{Route, go};
@@ -46,7 +48,7 @@ pub fn Recipe(
         }
     });
     let ingredients = Memo::new(move |_| {
-        let mut options = state.book.with(|book| named(book));
+        let mut options = state.book.with(|book| order::options(book, order::ingredients(book)));
         options.insert(0, (String::new(), "Choose an ingredient".to_string()));
         options.push(("new".to_string(), "Something new".to_string()));
         options
@@ -54,7 +56,10 @@ pub fn Recipe(
     let add = Arc::new(move |chosen: &str| match chosen {
         "" => Ok(()),
         "new" => add_new_ingredient(state, id),
-        chosen => IngredientId::from_text(chosen).map_or(Ok(()), |ingredient| add_line(state, id, ingredient)),
+        chosen => match Key::from_text(chosen) {
+            Some(Key::Ingredient(ingredient)) => add_line(state, id, ingredient),
+            _ => Ok(()),
+        },
     });
     view! {
         <Section
@@ -70,21 +75,11 @@ pub fn Recipe(
                 })
             />
             <ol class="lines">
-                <For each=move || lines.get() key=|line| *line let(line)>
-                    <LineRow drink=id line />
-                </For>
+                {rows(lines, move |line| view! { <LineRow drink=id line /> }.into_any())}
             </ol>
             <Choice label="Add to the recipe" options=ingredients value=Signal::stored(String::new()) choose=add />
         </Section>
     }
-}
-
-/// Ingredients by name, as options.
-fn named(book: &Book) -> Vec<(String, String)> {
-    let mut options: Vec<(String, String)> =
-        book.ingredients().map(|ingredient| (ingredient.id.to_string(), ingredient.name.clone())).collect();
-    options.sort_by_key(|(_, name)| name.to_lowercase());
-    options
 }
 
 /// The stage that an ingredient is most likely meant at.
@@ -151,12 +146,12 @@ fn LineRow(drink: DrinkId, line: LineId) -> impl IntoView {
     let state = AppState::here();
     let this =
         Memo::new(move |_| state.book.with(|book| book.drink(drink)?.lines.iter().find(|it| it.id == line).copied()));
-    let name = move || {
-        let ingredient = this.get().map(|line| line.ingredient);
-        ingredient.and_then(|id| state.book.with(|book| book.ingredient(id).map(|it| it.name.clone())))
-    };
-    let called = move |what: &str| format!("{what} {}", untrack(name).unwrap_or_default());
-    let address = move || this.get().map(|line| Route::Ingredient(line.ingredient).address());
+    let name = text(move || {
+        let ingredient = this.get().map(|line| Key::Ingredient(line.ingredient));
+        ingredient.map(|key| state.book.with(|book| book.name(key))).unwrap_or_default()
+    });
+    let called = move |what: &str| format!("{what} {}", name.get_untracked());
+    let address = text(move || this.get().map(|line| Route::Ingredient(line.ingredient).address()).unwrap_or_default());
     let amount = Signal::derive(move || this.get().map(|line| state.amount(line.amount)).unwrap_or_default());
     let wanted = move |book: &Book| {
         let units = book.settings().units;
@@ -189,7 +184,7 @@ fn LineRow(drink: DrinkId, line: LineId) -> impl IntoView {
         let edit = state.book.with_untracked(|book| line_changed(book, drink, line, |it| it.scaling = scaling));
         edit.map_or(Ok(()), |edit| state.apply("How an ingredient follows the size", edit))
     });
-    let remove = move |_| {
+    let remove = move || {
         let edit = state.book.with_untracked(|book| changed(book, drink, |it| it.lines.retain(|it| it.id != line)));
         // Taking a line out of a recipe is never refused.
         let _ = edit.map(|edit| state.apply("Take out of a recipe", edit));
@@ -207,7 +202,7 @@ fn LineRow(drink: DrinkId, line: LineId) -> impl IntoView {
             />
             <Choice label=called("Stage of") label_hidden=true options=stages value=stage choose=choose_stage />
             <Choice label=called("In other sizes:") label_hidden=true options=scalings value=scaling choose=choose_scaling />
-            <TakeOut name=Signal::derive(move || name().unwrap_or_default()) on_click=remove />
+            <TakeOut name on_click=remove />
         </li>
     }
 }

@@ -5,6 +5,7 @@ use leptos::prelude::*;
 use crate::book::Key;
 use crate::measure::Money;
 use crate::sizes::SizeRow;
+use crate::ui::live::live;
 use crate::ui::state::AppState;
 
 /// Bars of price per volume, the cost within each.
@@ -14,7 +15,7 @@ pub fn PerVolume(
     rows: Signal<Vec<SizeRow>>,
 ) -> impl IntoView {
     let state = AppState::here();
-    let bars = move || {
+    let bars = live(move || {
         rows.with(|rows| {
             let height = |row: &SizeRow| row.sold.map_or(row.cost_per_volume, |it| it.price_per_volume);
             let most = rows.iter().map(|row| height(row).max(row.cost_per_volume)).max().unwrap_or(Money::ZERO);
@@ -33,9 +34,9 @@ pub fn PerVolume(
                     </li>
                 }
             };
-            rows.iter().map(bar).collect_view()
+            rows.iter().map(bar).collect_view().into_any()
         })
-    };
+    });
     view! {
         <figure class="bars">
             <ul>{bars}</ul>

@@ -2,7 +2,9 @@
 
 use leptos::prelude::*;
 
-use crate::book::{DrinkId, Key};
+use crate::book::Key;
+use crate::ui::live::{rows, text, when};
+use crate::ui::order;
 use crate::ui::route::Route;
 use crate::ui::state::AppState;
 
@@ -12,18 +14,17 @@ pub fn Choose() -> impl IntoView {
     let state = AppState::here();
     let drinks = Memo::new(move |_| {
         state.book.with(|book| {
-            let mut drinks: Vec<(String, DrinkId, usize)> = book
-                .drinks()
-                .map(|it| (it.name.to_lowercase(), it.id, book.offers_of(it.id).count()))
-                .filter(|(_, _, sizes)| *sizes > 0)
-                .collect();
-            drinks.sort();
-            drinks.into_iter().map(|(_, id, sizes)| (id, sizes)).collect::<Vec<_>>()
+            let sold = |key: &Key| !book.users(*key).is_empty();
+            order::drinks(book).into_iter().filter(sold).collect::<Vec<Key>>()
         })
     });
-    let row = move |(id, sizes): (DrinkId, usize)| {
-        let name = state.book.with(|book| book.name(Key::Drink(id)));
-        let sizes = if sizes == 1 { "1 size".to_string() } else { format!("{sizes} sizes") };
+    let row = move |key: Key| {
+        let Key::Drink(id) = key else { return ().into_any() };
+        let name = text(move || state.book.with(|book| book.name(key)));
+        let sizes = text(move || match state.book.with(|book| book.offers_of(id).count()) {
+            1 => "1 size".to_string(),
+            count => format!("{count} sizes"),
+        });
         view! {
             <li>
                 <a class="row" href=Route::SizesOf(id).address()>
@@ -32,24 +33,30 @@ pub fn Choose() -> impl IntoView {
                 </a>
             </li>
         }
+        .into_any()
+    };
+    let any = move || !drinks.with(Vec::is_empty);
+    let teach = move || {
+        view! {
+            <div class="teach">
+                <h2>"Which sizes are worth selling?"</h2>
+                <p>
+                    "Give a drink two or more sizes in Drinks; here they stand side by side: what each costs, earns and asks per ounce."
+                </p>
+            </div>
+        }
+        .into_any()
+    };
+    let list = move || {
+        view! {
+            <p class="about">"Choose a drink to see its sizes side by side."</p>
+            <ul class="rows section">{rows(drinks, row)}</ul>
+        }
+        .into_any()
     };
     view! {
         <h1>"Sizes"</h1>
-        <Show
-            when=move || !drinks.with(Vec::is_empty)
-            fallback=|| {
-                view! {
-                    <div class="teach">
-                        <h2>"Which sizes are worth selling?"</h2>
-                        <p>
-                            "Give a drink two or more sizes in Drinks; here they stand side by side: what each costs, earns and asks per ounce."
-                        </p>
-                    </div>
-                }
-            }
-        >
-            <p class="about">"Choose a drink to see its sizes side by side."</p>
-            <ul class="rows section">{move || drinks.get().into_iter().map(row).collect_view()}</ul>
-        </Show>
+        {when(any, list)}
+        {when(move || !any(), teach)}
     }
 }

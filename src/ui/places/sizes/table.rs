@@ -6,6 +6,7 @@ use super::chart::PerVolume;
 use crate::book::{DrinkId, Key};
 use crate::measure::{Money, Share};
 use crate::sizes::{SizeRow, SoldSize, Step, side_by_side};
+use crate::ui::live::{live, text, trouble, when};
 use crate::ui::parts::{Back, Gone, Mark, Section};
 use crate::ui::route::Route;
 use crate::ui::state::AppState;
@@ -19,45 +20,55 @@ pub fn SideBySide(
 ) -> impl IntoView {
     let state = AppState::here();
     let there = Memo::new(move |_| state.book.with(|book| book.drink(id).is_some()));
-    move || match there.get() {
+    live(move || match there.get() {
         true => view! { <Page id /> }.into_any(),
         false => view! { <Gone to=Route::Sizes name="Sizes" /> }.into_any(),
-    }
+    })
 }
 
 #[component]
 fn Page(id: DrinkId) -> impl IntoView {
     let state = AppState::here();
     let rows = Memo::new(move |_| state.book.with(|book| state.ledger.with(|ledger| side_by_side(book, ledger, id))));
-    let shown = move || rows.get().unwrap_or_default();
+    let shown = Signal::derive(move || rows.get().unwrap_or_default());
     let overflow = move || rows.get().err().map(words::overflow);
     let left_out = move || {
         let all = state.book.with(|book| book.offers_of(id).count());
-        all.saturating_sub(shown().len())
+        all.saturating_sub(shown.with(Vec::len))
     };
+    let incomplete = move || {
+        let words = text(move || format!("{} of its sizes cannot be computed and are left out. ", left_out()));
+        view! {
+            <p class="trouble">{words} <a href=Route::Drink(id).address()>"Open the drink to see why"</a></p>
+        }
+        .into_any()
+    };
+    let unsold = move || {
+        view! {
+            <p class="hollow">
+                "It is not sold in any size yet. " <a href=Route::Drink(id).address()>"Add one"</a>
+            </p>
+        }
+        .into_any()
+    };
+    let tables = move || {
+        view! {
+            <Section heading="Per drink">
+                <PerDrink rows=shown />
+            </Section>
+            <PerOunce rows=shown />
+            <Steps rows=shown />
+        }
+        .into_any()
+    };
+    let name = text(move || state.book.with(|book| book.name(Key::Drink(id))));
     view! {
         <Back to=Route::Sizes name="Sizes" />
-        <h1>{move || state.book.with(|book| book.name(Key::Drink(id)))}<span class="h1-size">"side by side"</span></h1>
-        {move || overflow().map(|sentence| view! { <p class="trouble" role="status">{sentence}</p> })}
-        <Show when=move || { left_out() > 0 }>
-            <p class="trouble">
-                {move || format!("{} of its sizes cannot be computed and are left out. ", left_out())}
-                <a href=Route::Drink(id).address()>"Open the drink to see why"</a>
-            </p>
-        </Show>
-        <Show when=move || shown().is_empty() && left_out() == 0>
-            <p class="hollow">
-                "It is not sold in any size yet. "
-                <a href=Route::Drink(id).address()>"Add one"</a>
-            </p>
-        </Show>
-        <Show when=move || !shown().is_empty()>
-            <Section heading="Per drink">
-                <PerDrink rows=Signal::derive(shown) />
-            </Section>
-            <PerOunce rows=Signal::derive(shown) />
-            <Steps rows=Signal::derive(shown) />
-        </Show>
+        <h1>{name} <span class="h1-size">"side by side"</span></h1>
+        {trouble(overflow)}
+        {when(move || left_out() > 0, incomplete)}
+        {when(move || shown.with(Vec::is_empty) && left_out() == 0, unsold)}
+        {when(move || !shown.with(Vec::is_empty), tables)}
         <p class="actions">
             <a class="button" href=Route::Drink(id).address()>
                 "Open the drink"
@@ -75,10 +86,10 @@ fn Line(
     #[prop(optional)] large: bool,
 ) -> impl IntoView {
     let state = AppState::here();
-    let cells = move || {
+    let cells = live(move || {
         let shown = |row: &SizeRow| view! { <td>{cell(state, row).unwrap_or_else(|| "none".into())}</td> };
-        rows.with(|rows| rows.iter().map(shown).collect_view())
-    };
+        rows.with(|rows| rows.iter().map(shown).collect_view().into_any())
+    });
     view! {
         <tr class:table-large=large>
             <th scope="row">{name}</th>
@@ -91,7 +102,7 @@ fn Line(
 #[component]
 fn Head(rows: Signal<Vec<SizeRow>>) -> impl IntoView {
     let state = AppState::here();
-    let cells = move || {
+    let cells = live(move || {
         let cell = |row: &SizeRow| {
             let name = state.book.with(|book| book.name(Key::Container(row.offer.container)));
             view! {
@@ -100,8 +111,8 @@ fn Head(rows: Signal<Vec<SizeRow>>) -> impl IntoView {
                 </th>
             }
         };
-        rows.with(|rows| rows.iter().map(cell).collect_view())
-    };
+        rows.with(|rows| rows.iter().map(cell).collect_view().into_any())
+    });
     view! {
         <thead>
             <tr>
@@ -119,16 +130,10 @@ fn sold(row: &SizeRow, show: impl FnOnce(&SoldSize) -> Option<String>) -> Option
 #[component]
 fn PerDrink(rows: Signal<Vec<SizeRow>>) -> impl IntoView {
     let state = AppState::here();
-    let marks = move || {
-        let mark = |row: &SizeRow| {
-            let result = state.offer(row.offer);
-            let standing = Signal::derive(move || {
-                result.with(|it| it.as_ref().map_or(crate::ledger::Standing::CannotCompute, Into::into))
-            });
-            view! { <td><Mark standing /></td> }
-        };
-        rows.with(|rows| rows.iter().map(mark).collect_view())
-    };
+    let marks = live(move || {
+        let mark = |row: &SizeRow| view! { <td><Mark standing=state.standing(row.offer) /></td> };
+        rows.with(|rows| rows.iter().map(mark).collect_view().into_any())
+    });
     view! {
         <div class="wide" tabindex="0" role="region" aria-label="Sizes per drink">
             <table class="table">
@@ -157,18 +162,15 @@ fn PerDrink(rows: Signal<Vec<SizeRow>>) -> impl IntoView {
 #[component]
 fn PerOunce(rows: Signal<Vec<SizeRow>>) -> impl IntoView {
     let state = AppState::here();
-    let heading = move || {
+    let heading = text(move || {
         let volume = state.book.with(|book| book.settings().units.price_volume());
         format!("Per {}", state.volume(volume))
-    };
-    let against = |state: AppState, share: Share| {
-        let percent = state.percent(share);
-        if share == Share::WHOLE { "the base".to_string() } else { percent }
-    };
+    });
+    let said = text(move || rows.with(|rows| sentence(state, rows)));
     view! {
         <section class="section">
             <h2>{heading}</h2>
-            <p class="about">{move || rows.with(|rows| sentence(state, rows))}</p>
+            <p class="about">{said}</p>
             <PerVolume rows />
             <div class="wide" tabindex="0" role="region" aria-label="Sizes per volume">
                 <table class="table">
@@ -186,16 +188,16 @@ fn PerOunce(rows: Signal<Vec<SizeRow>>) -> impl IntoView {
                             rows
                             cell=|state, row| sold(row, |it| Some(state.fine_money(it.contribution_per_volume)))
                         />
-                        <tr>
-                            <th scope="row">"Price against the smallest"</th>
-                            {move || {
-                                let cell = |row: &SizeRow| {
-                                    let shown = row.sold.map_or("none".into(), |it| against(state, it.against_smallest));
-                                    view! { <td>{shown}</td> }
-                                };
-                                rows.with(|rows| rows.iter().map(cell).collect_view())
-                            }}
-                        </tr>
+                        <Line
+                            name="Price against the smallest"
+                            rows
+                            cell=|state, row| {
+                                sold(row, |it| {
+                                    let base = it.against_smallest == Share::WHOLE;
+                                    Some(if base { "the base".to_string() } else { state.percent(it.against_smallest) })
+                                })
+                            }
+                        />
                     </tbody>
                 </table>
             </div>
@@ -237,7 +239,7 @@ fn Steps(rows: Signal<Vec<SizeRow>>) -> impl IntoView {
         }
     };
     let steps = move || {
-        rows.with(|rows| {
+        let steps = rows.with(|rows| {
             let mut before: Option<&SizeRow> = None;
             let mut steps = Vec::new();
             for row in rows.iter().filter(|row| row.sold.is_some()) {
@@ -247,14 +249,17 @@ fn Steps(rows: Signal<Vec<SizeRow>>) -> impl IntoView {
                 before = Some(row);
             }
             steps
-        })
+        });
+        steps.collect_view().into_any()
     };
     let any = move || rows.with(|rows| rows.iter().any(|row| row.step.is_some()));
-    view! {
-        <Show when=any>
+    let section = move || {
+        view! {
             <Section heading="From one size to the next">
-                <ul class="steps">{steps}</ul>
+                <ul class="steps">{live(steps)}</ul>
             </Section>
-        </Show>
-    }
+        }
+        .into_any()
+    };
+    when(any, section)
 }

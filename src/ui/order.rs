@@ -1,0 +1,71 @@
+//! The few orders in which lists are shown. Ordered sets do it, so that one sort of each kind
+//! serves every screen.
+
+use std::collections::BTreeSet;
+
+use leptos::prelude::*;
+
+use super::state::AppState;
+use crate::book::{Book, DrinkId, Key, OfferId};
+use crate::fill::fill;
+use crate::measure::Volume;
+
+/// Keys by name, whatever the case of its letters.
+fn by_name(names: impl Iterator<Item = (String, Key)>) -> Vec<Key> {
+    let mut ordered = BTreeSet::new();
+    for (name, key) in names {
+        ordered.insert((name.to_lowercase(), key));
+    }
+    ordered.into_iter().map(|(_, key)| key).collect()
+}
+
+/// Keys by fill, smallest first; those without a fill before them.
+fn by_fill(fills: impl Iterator<Item = (Option<Volume>, Key)>) -> Vec<Key> {
+    let mut ordered = BTreeSet::new();
+    for fill in fills {
+        ordered.insert(fill);
+    }
+    ordered.into_iter().map(|(_, key)| key).collect()
+}
+
+/// Every drink, by name.
+pub fn drinks(book: &Book) -> Vec<Key> {
+    by_name(book.drinks().map(|drink| (drink.name.clone(), Key::Drink(drink.id))))
+}
+
+/// Every ingredient, by name.
+pub fn ingredients(book: &Book) -> Vec<Key> {
+    by_name(book.ingredients().map(|ingredient| (ingredient.name.clone(), Key::Ingredient(ingredient.id))))
+}
+
+/// All packaging, by name.
+pub fn packagings(book: &Book) -> Vec<Key> {
+    by_name(book.packagings().map(|packaging| (packaging.name.clone(), Key::Packaging(packaging.id))))
+}
+
+/// Every container, smallest fill first.
+pub fn containers(book: &Book) -> Vec<Key> {
+    let fill_of = |container| fill(container).map(|fill| fill.volume).ok();
+    by_fill(book.containers().map(|container| (fill_of(container), Key::Container(container.id))))
+}
+
+/// The offers of a drink, smallest fill first.
+pub fn offers(state: AppState, drink: DrinkId) -> Vec<OfferId> {
+    let ordered = state.book.with(|book| {
+        by_fill(book.offers_of(drink).map(|offer| {
+            let container = book.container(offer.container);
+            let fill = container.and_then(|container| fill(container).ok());
+            (fill.map(|fill| fill.volume), Key::Offer(offer.id()))
+        }))
+    });
+    let offer = |key| match key {
+        Key::Offer(offer) => Some(offer),
+        _ => None,
+    };
+    ordered.into_iter().filter_map(offer).collect()
+}
+
+/// Records as options to choose from: their ids and names.
+pub fn options(book: &Book, keys: Vec<Key>) -> Vec<(String, String)> {
+    keys.into_iter().map(|key| (key.to_string(), book.name(key))).collect()
+}
