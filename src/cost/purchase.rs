@@ -3,7 +3,7 @@
 use super::CostError;
 use crate::book::{Goods, Ingredient, Pack, Packaging, Stage};
 use crate::measure::{Exact, Measure, Money, Overflow};
-use crate::yields;
+use crate::yields::{self, Bought};
 
 /// What is paid for a pack: price and surcharge.
 ///
@@ -18,8 +18,13 @@ pub fn paid(pack: &Pack) -> Result<Money, Overflow> {
 /// # Errors
 /// [`Overflow`], also for a pack without contents.
 pub fn bought_cost(pack: &Pack, bought: Exact) -> Result<Money, Overflow> {
+    cost_out_of(pack, Bought { dividend: bought, divisor: Exact::ONE })
+}
+
+/// Multiplied before it is divided, divided once, rounded once.
+fn cost_out_of(pack: &Pack, bought: Bought) -> Result<Money, Overflow> {
     let contents = pack.contents.measure()?.base();
-    Ok(paid(pack)?.times(bought)?.over(contents)?.as_part())
+    Ok(paid(pack)?.times(bought.dividend)?.over(contents.times(bought.divisor)?)?.as_part())
 }
 
 /// The cost of an amount of `ingredient` meant at `stage`, bought in `pack`.
@@ -43,7 +48,7 @@ pub fn bought_cost(pack: &Pack, bought: Exact) -> Result<Money, Overflow> {
 /// ```
 pub fn usable_cost(ingredient: &Ingredient, pack: &Pack, stage: Stage, amount: Measure) -> Result<Money, CostError> {
     let bought = yields::bought_for(ingredient, stage, amount, pack.contents.unit.dimension())?;
-    Ok(bought_cost(pack, bought.base())?)
+    Ok(cost_out_of(pack, bought)?)
 }
 
 /// The cost of `count` pieces of packaging from the pack that it is bought in now.

@@ -42,13 +42,15 @@ impl Ledger {
         let mut moves = Vec::new();
         for id in affected(book, touched) {
             let after = book.offer(id).map(|offer| price_offer(book, offer));
-            let before = match after.clone() {
+            let before = self.offers.get(&id);
+            if before == after.as_ref() {
+                continue;
+            }
+            moves.push(Move::new(id, before, after.as_ref()));
+            match after {
                 Some(result) => self.offers.insert(id, result),
                 None => self.offers.remove(&id),
             };
-            if before != after {
-                moves.push(Move::new(id, before.as_ref(), after.as_ref()));
-            }
         }
         Move::worst_first(moves)
     }

@@ -3,7 +3,7 @@
 use std::fmt;
 use std::str::FromStr;
 
-use rust_decimal::{Decimal, RoundingStrategy};
+use rust_decimal::Decimal;
 use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
 
 /// Decimal places that a computed part is held to (calculations, 9).
@@ -90,7 +90,20 @@ impl Exact {
 
     /// Rounded to `places` decimals, half away from zero: the one rounding rule.
     pub fn rounded(self, places: u32) -> Exact {
-        Exact(self.0.round_dp_with_strategy(places, RoundingStrategy::MidpointAwayFromZero))
+        self.divided_to(places).unwrap_or(self)
+    }
+
+    /// Rounded by one division of the digits; none where there is nothing to round. The library's
+    /// own rounding goes digit group by digit group and took a sixth of all computing time.
+    fn divided_to(self, places: u32) -> Option<Exact> {
+        let dropped = self.0.scale().checked_sub(places).filter(|dropped| *dropped > 0)?;
+        let step = 10_u128.checked_pow(dropped)?;
+        let digits = self.0.mantissa().unsigned_abs();
+        let (kept, rest) = (digits.checked_div(step)?, digits.checked_rem(step)?);
+        let away = u128::from(rest >= step.checked_sub(rest)?);
+        let kept = i128::try_from(kept.checked_add(away)?).ok()?;
+        let signed = if self.0.is_sign_negative() { kept.checked_neg()? } else { kept };
+        Decimal::try_from_i128_with_scale(signed, places).ok().map(Exact)
     }
 
     /// The next whole number at or above.
@@ -197,6 +210,8 @@ impl<'de> Deserialize<'de> for Exact {
 
 #[cfg(test)]
 mod tests {
+    use rust_decimal::RoundingStrategy;
+
     use super::*;
 
     fn exact(text: &str) -> Exact {
@@ -210,6 +225,25 @@ mod tests {
         assert_eq!(rounded("-1.005"), "-1.01");
         assert_eq!(rounded("1.999"), "2");
         assert_eq!(rounded("2.345"), "2.35");
+    }
+
+    #[test]
+    fn rounding_is_the_librarys() {
+        // Against rust_decimal's own, over numbers of every length and every place.
+        let mut seed = 1_u128;
+        for round in 0..20_000_u32 {
+            seed = seed.wrapping_mul(0xda94_2042_e4dd_58b5).wrapping_add(1);
+            let digits = i128::try_from((seed >> 31) >> (round % 96 + 1)).unwrap() % (1 << 95);
+            let signed = if round % 2 == 0 { digits } else { -digits };
+            let number = Decimal::from_i128_with_scale(signed, round % 29);
+            for places in [0, 2, 12, round % 28] {
+                let library = number.round_dp_with_strategy(places, RoundingStrategy::MidpointAwayFromZero);
+                assert_eq!(Exact(number).rounded(places), Exact(library), "{number} to {places}");
+            }
+        }
+        for (text, rounded) in [("0.5", "1"), ("-0.5", "-1"), ("0.49", "0"), ("-0.4", "0"), ("99.5", "100")] {
+            assert_eq!(exact(text).rounded(0), exact(rounded));
+        }
     }
 
     #[test]

@@ -149,7 +149,7 @@ pub fn suggest(cost: &Cost, terms: &Terms, settings: &Settings) -> Result<Sugges
     // out even stays even, and no digit is dropped that would put the margin under the target.
     let exact = terms.menu(must_bear)?.over(denominator)?;
     let menu = round_up(exact, settings)?;
-    let margin = asked(cost, terms, menu)?.margin;
+    let margin = margin(cost, terms, terms.without_tax(menu)?)?;
     Ok(Suggestion { without_tax: must_bear.over(denominator)?.as_part(), exact: exact.as_part(), menu, margin })
 }
 
@@ -161,17 +161,22 @@ pub fn suggest(cost: &Cost, terms: &Terms, settings: &Settings) -> Result<Sugges
 pub fn asked(cost: &Cost, terms: &Terms, menu: Money) -> Result<Asked, Overflow> {
     let without_tax = terms.without_tax(menu)?;
     let fees = without_tax.times(terms.fee_share()?)?.plus(terms.fee.fixed)?;
-    let covered_fees = without_tax.times(terms.covered_fee_share()?)?.plus(terms.covered_fixed_fee())?;
-    let left = without_tax.minus(covered_fees)?.minus(cost.covered(terms.covers)?)?;
     let contribution = without_tax.minus(fees)?.minus(cost.total()?)?;
     Ok(Asked {
         menu,
         without_tax: without_tax.as_part(),
         customer_pays: without_tax.times(terms.with_tax()?)?.as_part(),
         fees: fees.as_part(),
-        margin: Share::from_fraction(left.ratio_to(without_tax)?.as_part()),
+        margin: margin(cost, terms, without_tax)?,
         contribution: contribution.as_part(),
     })
+}
+
+/// What is left of a price without tax after the covered terms, over that price.
+fn margin(cost: &Cost, terms: &Terms, without_tax: Money) -> Result<Share, Overflow> {
+    let fees = without_tax.times(terms.covered_fee_share()?)?.plus(terms.covered_fixed_fee())?;
+    let left = without_tax.minus(fees)?.minus(cost.covered(terms.covers)?)?;
+    Ok(Share::from_fraction(left.ratio_to(without_tax)?.as_part()))
 }
 
 #[cfg(test)]

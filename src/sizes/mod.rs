@@ -17,7 +17,7 @@ pub struct SizeRow {
     pub cost_per_volume: Money,
     /// What the price asked brings; none where none is asked.
     pub sold: Option<SoldSize>,
-    /// The step from the next smaller size, where both have a price.
+    /// The step from the next smaller size that has a price, where this one has one too.
     pub step: Option<Step>,
 }
 

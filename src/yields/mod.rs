@@ -2,7 +2,7 @@
 //! (calculations, 2).
 
 use crate::book::{Ingredient, IngredientId, Stage};
-use crate::measure::{Count, Density, Dimension, Mass, Measure, Overflow, Share, Volume};
+use crate::measure::{Density, Dimension, Exact, Mass, Measure, Overflow, Share, Volume};
 
 /// What an ingredient lacks for a conversion.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -89,6 +89,26 @@ pub fn volume_in_drink(ingredient: &Ingredient, stage: Stage, amount: Measure) -
     }
 }
 
+/// How much must be bought, as a fraction that is not divided yet: what costs are computed from
+/// is then rounded once, at the end.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Bought {
+    /// In the base unit of the pack's dimension, before it is divided.
+    pub dividend: Exact,
+    /// Above zero.
+    pub divisor: Exact,
+}
+
+impl Bought {
+    const fn whole(dividend: Exact) -> Bought {
+        Bought { dividend, divisor: Exact::ONE }
+    }
+
+    fn divided_by(self, divisor: Exact) -> Result<Bought, Overflow> {
+        Ok(Bought { dividend: self.dividend, divisor: self.divisor.times(divisor)? })
+    }
+}
+
 /// How much must be bought for an amount meant at `stage`, in the dimension of the pack.
 ///
 /// # Errors
@@ -98,30 +118,29 @@ pub fn bought_for(
     stage: Stage,
     amount: Measure,
     pack: Dimension,
-) -> Result<Measure, YieldError> {
+) -> Result<Bought, YieldError> {
     match (pack, amount) {
-        (Dimension::Count, Measure::Count(count)) => Ok(Measure::Count(count)),
+        (Dimension::Count, Measure::Count(count)) => Ok(Bought::whole(count.pieces())),
         (Dimension::Volume, Measure::Volume(volume)) if stage != Stage::Pressed => {
-            Ok(Measure::Volume(volume.over(yield_to(ingredient, stage)?.fraction())?))
+            Ok(Bought { dividend: volume.millilitres(), divisor: yield_to(ingredient, stage)?.fraction() })
         }
-        (Dimension::Mass, _) => bought_mass(ingredient, stage, amount).map(Measure::Mass),
+        (Dimension::Mass, _) => bought_mass(ingredient, stage, amount),
         (Dimension::Count, _) => {
-            let mass = bought_mass(ingredient, stage, amount)?;
-            Ok(Measure::Count(Count::from_pieces(mass.ratio_to(piece_weight(ingredient)?)?)))
+            Ok(bought_mass(ingredient, stage, amount)?.divided_by(piece_weight(ingredient)?.grams())?)
         }
         (Dimension::Volume, _) => {
-            let mass = bought_mass(ingredient, stage, amount)?;
-            Ok(Measure::Volume(density_at(ingredient, Stage::AsBought)?.volume_of(mass)?))
+            let density = density_at(ingredient, Stage::AsBought)?;
+            Ok(bought_mass(ingredient, stage, amount)?.divided_by(density.grams_per_millilitre())?)
         }
     }
 }
 
-fn bought_mass(ingredient: &Ingredient, stage: Stage, amount: Measure) -> Result<Mass, YieldError> {
+fn bought_mass(ingredient: &Ingredient, stage: Stage, amount: Measure) -> Result<Bought, YieldError> {
     if let Measure::Count(count) = amount {
-        return Ok(piece_weight(ingredient)?.times(count.pieces())?);
+        return Ok(Bought::whole(piece_weight(ingredient)?.times(count.pieces())?.grams()));
     }
     let mass = mass_at(ingredient, stage, amount)?;
-    Ok(mass.over(yield_to(ingredient, stage)?.fraction())?)
+    Ok(Bought { dividend: mass.grams(), divisor: yield_to(ingredient, stage)?.fraction() })
 }
 
 fn piece_weight(ingredient: &Ingredient) -> Result<Mass, YieldError> {

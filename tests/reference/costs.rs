@@ -3,7 +3,7 @@
 
 use brimwright::book::{Ingredient, Stage};
 use brimwright::cost::{piece_cost, usable_cost};
-use brimwright::measure::{Density, Dimension, Exact, Measure, Unit};
+use brimwright::measure::{Density, Dimension, Exact, Unit};
 use brimwright::yields::{bought_for, mass_at, volume_in_drink, yield_to};
 
 use crate::example;
@@ -17,7 +17,7 @@ fn trimmed_to(left: &str) -> Ingredient {
 /// The pounds to buy for a trimmed pound.
 fn pounds_bought(ingredient: &Ingredient) -> Exact {
     let bought = bought_for(ingredient, Stage::Trimmed, measure("1 lb"), Dimension::Mass).unwrap();
-    bought.base().over(Unit::Pound.size()).unwrap()
+    bought.dividend.over(bought.divisor).unwrap().over(Unit::Pound.size()).unwrap()
 }
 
 #[test]
@@ -27,7 +27,7 @@ fn a_yield_is_usable_over_bought() {
     assert_eq!(example("W1"), ("80 % (implied)".into(), "0.8".into()));
     let carrots = trimmed_to("0.8");
     let bought = bought_for(&carrots, Stage::Trimmed, measure("800 g"), Dimension::Mass);
-    assert_eq!(bought, Ok(Measure::Mass(grams("1000"))));
+    assert_eq!(bought.map(|bought| bought.dividend.over(bought.divisor)), Ok(Ok(exact("1000"))));
     assert_eq!(yield_to(&carrots, Stage::Trimmed), Ok(share("0.8")));
 }
 
