@@ -105,3 +105,122 @@ pub fn shelf_price(ours: Money, margin: Share) -> Result<Money, Overflow> {
 pub fn our_price(shelf: Money, margin: Share) -> Result<Money, Overflow> {
     Ok(shelf.times(margin.rest()?.fraction())?.as_part())
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::book::{Container, Labour, PaymentFee, Record, Settings, Tax, TaxPlace};
+    use crate::ledger::{Priced, price_offer};
+    use crate::support::{
+        amount, book, container, drink, drink_id, ingredient, line, millilitres, money, offer, pack, seconds, settings,
+        share, use_of, vessel,
+    };
+
+    /// 400 mL of a base at 4.00 a litre and 100 mL of a fixed shot at 10.00 a litre, in a bottle
+    /// at 0.50; 40 seconds a litre at 36.00 an hour; a toll of 0.20; a fifth is not sold.
+    fn bar(covers: Covers, change: impl FnOnce(&mut Drink)) -> (Book, Priced) {
+        let fixed = crate::book::Line { scaling: Scaling::Fixed, ..line(2, 2, "100 mL") };
+        let mut smoothie = Drink {
+            labour: Labour { per_litre: seconds("40"), ..Labour::default() },
+            toll: money("0.20"),
+            ..drink(1, "500 mL", [line(1, 1, "400 mL"), fixed])
+        };
+        change(&mut smoothie);
+        let settings = Settings {
+            tax: Tax { rate: share("0.1"), place: TaxPlace::InThePrice },
+            payment_fee: PaymentFee { share: share("0.02"), fixed: money("0.10") },
+            commission: share("0.05"),
+            wage: money("36"),
+            overhead: money("0.30"),
+            unsold: share("0.2"),
+            target: share("0.5"),
+            covers,
+            ..settings()
+        };
+        let book = book(
+            settings,
+            [
+                Record::Ingredient(ingredient(1, [pack(1, "1 L", "4")])),
+                Record::Ingredient(ingredient(2, [pack(1, "1 L", "10")])),
+                Record::Packaging(vessel(1, [pack(1, "10 ea", "5")])),
+                Record::Container(Container { set: vec![use_of(1, "1")], ..container(1, "500 mL") }),
+                Record::Drink(smoothie),
+                Record::Offer(offer(1, 1, None)),
+            ],
+        );
+        let priced = price_offer(&book, &offer(1, 1, None)).unwrap();
+        (book, priced)
+    }
+
+    fn back((book, priced): &(Book, Priced), menu: &str) -> (Ceiling, Option<Volume>) {
+        let drink = book.drink(drink_id(1)).unwrap();
+        let ceiling = ceiling(book, drink, &priced.cost, &priced.terms, money(menu)).unwrap();
+        let covers = priced.terms.covers;
+        let fill = largest_fill(book, drink, &priced.cost, &priced.scaled, covers, &ceiling).unwrap();
+        (ceiling, fill)
+    }
+
+    #[test]
+    fn what_a_price_leaves_for_goods() {
+        // R = 11 / 1.1 = 10; half of it may go on goods; a fifth is thrown away, so 4.00 a drink;
+        // bottle and toll take 0.70; of the 3.30 the shot takes 1.00; 2.30 buy 575 mL of base.
+        let (ceiling, fill) = back(&bar(Covers::Goods, |_| ()), "11");
+        let expected = Ceiling { without_tax: money("10"), cost: money("5"), ingredients: money("3.30") };
+        assert_eq!((ceiling, fill), (expected, Some(millilitres("675"))));
+    }
+
+    #[test]
+    fn labour_is_by_the_litre() {
+        // As above, and 0.5 L take 20 s, 0.20: 3.10 for ingredients as it is. A millilitre of
+        // base costs 0.004 and 0.0004 of time; 4.00 - 0.70 - 1.00 - 100 * 0.0004 = 2.26 buy
+        // 2.26 / 0.0044 = 513.636363636364 mL of base.
+        let (ceiling, fill) = back(&bar(Covers::GoodsAndLabour, |_| ()), "11");
+        assert_eq!(ceiling.ingredients, money("3.10"));
+        assert_eq!(fill, Some(millilitres("613.636363636364")));
+    }
+
+    #[test]
+    fn everything_takes_fees_and_overhead_too() {
+        // 10 * (1 - 0.5 - 0.05 - 0.02 * 1.1) - 0.10 = 4.18; * 0.8 - 0.70 - 0.20 - 0.30 = 2.144.
+        let (ceiling, _) = back(&bar(Covers::Everything, |_| ()), "11");
+        assert_eq!((ceiling.cost, ceiling.ingredients), (money("4.18"), money("2.144")));
+    }
+
+    #[test]
+    fn a_low_price_buys_no_drink() {
+        // R = 4: 4 * 0.5 * 0.8 - 0.70 = 0.90, less than the shot's 1.00.
+        let (ceiling, fill) = back(&bar(Covers::Goods, |_| ()), "4.4");
+        assert_eq!((ceiling.ingredients, fill), (money("0.90"), None));
+    }
+
+    #[test]
+    fn fixed_lines_alone_are_all_or_nothing() {
+        let fixed = bar(Covers::Goods, |drink| {
+            for line in &mut drink.lines {
+                line.scaling = Scaling::Fixed;
+            }
+        });
+        // They cost 400 * 0.004 + 1.00 = 2.60; R * 0.4 - 0.70 is 2.60 at R = 8.25, 9.075 with tax.
+        assert_eq!(back(&fixed, "9.075").1, Some(millilitres("500")));
+        assert_eq!(back(&fixed, "9.07").1, None);
+    }
+
+    #[test]
+    fn where_more_costs_nothing_the_fill_stays() {
+        let free = bar(Covers::Goods, |drink| drink.lines[0].ingredient = drink.lines[1].ingredient);
+        let (mut book, _) = free;
+        let mut given = ingredient(2, [pack(1, "1 L", "0")]);
+        given.name = "Invented water".into();
+        book.apply(&crate::book::Edit::Put(Record::Ingredient(given))).unwrap();
+        let priced = price_offer(&book, &offer(1, 1, None)).unwrap();
+        assert_eq!(back(&(book, priced), "11").1, Some(amount("500 mL").volume().unwrap().unwrap()));
+    }
+
+    #[test]
+    fn a_shops_margin_is_on_its_own_price() {
+        // By hand: a shop that keeps 40 % of 10.00 pays 6.00; as a mark-up it would sell at 8.40.
+        assert_eq!(shelf_price(money("6"), share("0.4")), Ok(money("10")));
+        assert_eq!(our_price(money("10"), share("0.4")), Ok(money("6")));
+        assert_eq!(shelf_price(money("6"), Share::WHOLE), Err(Overflow::DivisionByZero));
+    }
+}

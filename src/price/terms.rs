@@ -228,4 +228,63 @@ mod tests {
         assert_eq!((suggestion.exact, suggestion.menu), (money("0.01"), money("0.02")));
         assert!(asked(&priced.cost, &priced.terms, money("0.01")).unwrap().margin < Share::ZERO);
     }
+
+    #[test]
+    fn where_fees_leave_less_than_the_target_the_highest_margin_is_said() {
+        // By hand: 1 - 0.20 - 0.029 * 1.10 = 0.7681.
+        let bar = Settings {
+            tax: Tax { rate: share("0.1"), place: TaxPlace::InThePrice },
+            payment_fee: PaymentFee { share: share("0.029"), fixed: money("0.30") },
+            commission: share("0.2"),
+            covers: Covers::Everything,
+            target: share("0.8"),
+            ..settings()
+        };
+        let highest = share("0.7681");
+        assert_eq!(suggested(&bar, "1"), Err(PriceError::NoPriceReaches { target: share("0.8"), highest }));
+        let at_the_limit = Settings { target: highest, ..bar.clone() };
+        assert_eq!(suggested(&at_the_limit, "1"), Err(PriceError::NoPriceReaches { target: highest, highest }));
+        // Fees that the margin need not cover stand in no price's way: 1 / 0.2 * 1.1.
+        let goods = Settings { covers: Covers::Goods, ..bar };
+        assert_eq!(suggested(&goods, "1").unwrap().menu, money("5.50"));
+    }
+
+    #[test]
+    fn tax_inside_or_at_the_till() {
+        // By hand: of 11.00 with 10 % tax 10.00 are ours; fees 0.029 * 11 + 0.30 + 0.05 * 10 =
+        // 1.119; 10 - 1.119 - 4 = 4.881.
+        let bar = |place, covers| Settings {
+            tax: Tax { rate: share("0.1"), place },
+            payment_fee: PaymentFee { share: share("0.029"), fixed: money("0.30") },
+            commission: share("0.05"),
+            covers,
+            ..settings()
+        };
+        let asked = |place, covers, menu| {
+            let offer = offer(1, 1, Some(menu));
+            price_offer(&book_of_one_drink(bar(place, covers), "4", Some(menu)), &offer).unwrap().asked.unwrap()
+        };
+        let inside = asked(TaxPlace::InThePrice, Covers::Everything, "11");
+        let expected = Asked {
+            menu: money("11"),
+            without_tax: money("10"),
+            customer_pays: money("11"),
+            fees: money("1.119"),
+            margin: share("0.4881"),
+            contribution: money("4.881"),
+        };
+        assert_eq!(inside, expected);
+        let at_the_till = asked(TaxPlace::AddedAtTheTill, Covers::Everything, "10");
+        assert_eq!(at_the_till, Asked { menu: money("10"), ..expected });
+        let goods = asked(TaxPlace::AddedAtTheTill, Covers::Goods, "10");
+        assert_eq!(goods, Asked { menu: money("10"), margin: share("0.6"), ..expected });
+    }
+
+    #[test]
+    fn a_drinks_own_target_goes_first() {
+        let settings = settings();
+        let own = Drink { target: Some(share("0.8")), ..drink(1, "1 L", []) };
+        assert_eq!(Terms::of(&settings, &own).target, share("0.8"));
+        assert_eq!(Terms::of(&settings, &drink(1, "1 L", [])).target, settings.target);
+    }
 }
