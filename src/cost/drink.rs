@@ -175,3 +175,81 @@ fn time(labour: &Labour, fill: Volume) -> Result<Time, Overflow> {
     let litres = fill.millilitres().over(Exact::new(1000, 0))?;
     labour.per_drink.plus(labour.per_litre.times(litres)?)?.plus(labour.per_batch.over(labour.batch)?)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::book::{Pack, Record, Settings};
+    use crate::fill::scale;
+    use crate::support::{
+        book, container, drink, exact, ingredient, ingredient_id, line, millilitres, money, pack, packaging_id,
+        seconds, settings, share, use_of, vessel,
+    };
+
+    /// A drink of 500 mL from this pack, in a bottle from these packs.
+    fn costed(base: Vec<Pack>, bottles: Vec<Pack>, change: impl FnOnce(&mut Drink)) -> Result<Cost, CostError> {
+        let container = Container { set: vec![use_of(1, "2")], ..container(1, "500 mL") };
+        let mut drink = drink(1, "500 mL", [line(1, 1, "250 mL")]);
+        change(&mut drink);
+        let settings = Settings { wage: money("18"), overhead: money("0.25"), unsold: share("0.5"), ..settings() };
+        let book = book(
+            settings,
+            [
+                Record::Ingredient(ingredient(1, base)),
+                Record::Packaging(vessel(1, bottles)),
+                Record::Container(container.clone()),
+                Record::Drink(drink.clone()),
+            ],
+        );
+        let fill = millilitres("500");
+        let scaled = scale(&book, &drink, fill).unwrap();
+        cost(&book, &drink, &container, &scaled, fill)
+    }
+
+    #[test]
+    fn every_part_by_hand() {
+        // Half a litre at 3.50 and 0.50 delivery a litre: 2.00. Two of ten for 2.50: 0.50.
+        // 60 s, 30 s/L and 600 s for ten: 135 s at 18.00 an hour, 0.675. A fifth unsold adds a
+        // quarter: (2 + 0.5 + 0.4) / 4, 0.675 / 4, 0.25 / 4.
+        let base = Pack { surcharge: money("0.50"), ..pack(1, "1 L", "3.50") };
+        let labour = Labour {
+            per_drink: seconds("60"),
+            per_litre: seconds("30"),
+            per_batch: seconds("600"),
+            batch: exact("10"),
+        };
+        let cost = costed(vec![base], vec![pack(1, "10 ea", "2.50")], |drink| {
+            drink.labour = labour;
+            drink.toll = money("0.40");
+            drink.unsold = Some(share("0.2"));
+        })
+        .unwrap();
+        let parts = Part::ALL.map(|part| cost.part(part).unwrap());
+        assert_eq!(parts, ["2", "0.5", "0.675", "0.4", "0.25", "0.95625"].map(money));
+        assert_eq!(cost.total(), Ok(money("4.78125")));
+        assert_eq!(cost.time, seconds("135"));
+        assert_eq!(cost.covered(Covers::Goods), Ok(money("3.625")));
+        assert_eq!(cost.covered(Covers::GoodsAndLabour), Ok(money("4.46875")));
+        assert_eq!(cost.covered(Covers::Everything), Ok(money("4.78125")));
+    }
+
+    #[test]
+    fn the_books_unsold_share_holds_where_a_drink_has_none() {
+        let cost = costed(vec![pack(1, "1 L", "4")], vec![pack(1, "10 ea", "2.50")], |_| ()).unwrap();
+        assert_eq!(cost.part(Part::Unsold), Ok(money("2.75")));
+    }
+
+    #[test]
+    fn the_first_pack_is_the_one_bought() {
+        let cost = costed(vec![pack(2, "1 L", "4"), pack(1, "1 L", "1")], vec![pack(1, "1 ea", "0")], |_| ()).unwrap();
+        assert_eq!(cost.part(Part::Ingredients), Ok(money("2")));
+    }
+
+    #[test]
+    fn what_has_no_pack_is_named() {
+        let no_base = costed(vec![], vec![pack(1, "1 ea", "1")], |_| ());
+        assert_eq!(no_base, Err(CostError::NoPack(Goods::Ingredient(ingredient_id(1)))));
+        let no_bottle = costed(vec![pack(1, "1 L", "4")], vec![], |_| ());
+        assert_eq!(no_bottle, Err(CostError::NoPack(Goods::Packaging(packaging_id(1)))));
+    }
+}

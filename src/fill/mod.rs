@@ -59,3 +59,41 @@ pub fn fill(container: &Container) -> Result<Fill, FillError> {
     };
     Ok(Fill { brimful, headspace, volume, short_of_declared })
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::support::{amount, container, container_id, millilitres, share};
+
+    #[test]
+    fn poured_is_brimful_less_headspace() {
+        let bottle = Container { headspace: Headspace::Share(share("0.05")), ..container(1, "500 mL") };
+        let expected = Fill {
+            brimful: millilitres("500"),
+            headspace: millilitres("25"),
+            volume: millilitres("475"),
+            short_of_declared: None,
+        };
+        assert_eq!(fill(&bottle), Ok(expected));
+        let by_volume = Container { headspace: Headspace::Volume(amount("2.5 cL")), ..bottle };
+        assert_eq!(fill(&by_volume), Ok(expected));
+    }
+
+    #[test]
+    fn a_fill_short_of_what_is_declared_is_said() {
+        let bottle = |declared| Container {
+            declared: Some(amount(declared)),
+            headspace: Headspace::Share(share("0.05")),
+            ..container(1, "500 mL")
+        };
+        assert_eq!(fill(&bottle("476 mL")).unwrap().short_of_declared, Some(millilitres("1")));
+        assert_eq!(fill(&bottle("475 mL")).unwrap().short_of_declared, None);
+    }
+
+    #[test]
+    fn a_container_must_hold_something() {
+        let full = Container { headspace: Headspace::Volume(amount("500 mL")), ..container(1, "500 mL") };
+        assert_eq!(fill(&full), Err(FillError::NothingFits(container_id(1))));
+        assert_eq!(fill(&container(1, "500 g")), Err(FillError::NotAVolume(container_id(1))));
+    }
+}

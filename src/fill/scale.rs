@@ -141,3 +141,83 @@ pub fn written_volume(book: &Book, drink: &Drink) -> Result<Volume, ScaleError> 
         Ok(sum.plus(yields::volume_in_drink(ingredient, line.stage, line.amount.measure()?)?)?)
     })
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::book::{Ingredient, Line, Record};
+    use crate::support::{
+        book, density, drink, drink_id, exact, grams, ingredient, ingredient_id, line, measure, millilitres, settings,
+        share,
+    };
+
+    /// The recipe scaled to a volume; its ingredients are 1 (as water) and 2 (0.8 g/mL).
+    fn scaled(drink: Drink, volume: &str) -> Result<Scaled, ScaleError> {
+        let light = Ingredient { density: Some(density("0.8")), ..ingredient(2, []) };
+        let records = [Record::Ingredient(ingredient(1, [])), Record::Ingredient(light), Record::Drink(drink.clone())];
+        scale(&book(settings(), records), &drink, millilitres(volume))
+    }
+
+    fn fixed(id: u64, ingredient: u64, takes: &str) -> Line {
+        Line { scaling: Scaling::Fixed, ..line(id, ingredient, takes) }
+    }
+
+    #[test]
+    fn lines_in_proportion_take_what_fixed_ones_leave() {
+        // 40 g at 0.8 g/mL take 50 mL; of 450 mL the other 400 are twice the 200 written.
+        let scaled = scaled(drink(1, "1 L", [line(1, 1, "200 mL"), fixed(2, 2, "40 g")]), "450").unwrap();
+        assert_eq!((scaled.factor, scaled.fixed), (exact("2"), millilitres("50")));
+        assert_eq!(scaled.in_proportion, millilitres("400"));
+        let amounts: Vec<_> = scaled.lines.iter().map(|line| (line.in_drink, line.to_use, line.volume)).collect();
+        let (base, dressing) = (measure("400 mL"), measure("40 g"));
+        assert_eq!(amounts, [(base, base, millilitres("400")), (dressing, dressing, millilitres("50"))]);
+    }
+
+    #[test]
+    fn what_stays_behind_is_used_too() {
+        // 20 % stay in the press: 400 mL need 500, and the fixed 40 g need 50.
+        let lossy =
+            Drink { process_loss: share("0.2"), ..drink(1, "1 L", [line(1, 1, "200 mL"), fixed(2, 2, "40 g")]) };
+        let scaled = scaled(lossy, "450").unwrap();
+        let used: Vec<_> = scaled.lines.iter().map(|line| line.to_use).collect();
+        assert_eq!(used, [measure("500 mL"), measure("50 g")]);
+        assert_eq!(scaled.lines[1].in_drink, Measure::Mass(grams("40")));
+    }
+
+    #[test]
+    fn fixed_lines_that_do_not_fit_say_by_how_much() {
+        let jam = drink(1, "1 L", [line(1, 1, "200 mL"), fixed(2, 2, "40 g")]);
+        let over = millilitres("0.5");
+        assert_eq!(scaled(jam.clone(), "49.5"), Err(ScaleError::FixedLinesOverflow { drink: drink_id(1), over }));
+        // Where they fit exactly, nothing of the rest goes in.
+        assert_eq!(scaled(jam, "50").map(|scaled| scaled.factor), Ok(Exact::ZERO));
+    }
+
+    #[test]
+    fn fixed_lines_alone_must_fill_the_size() {
+        let shot = drink(1, "50 mL", [fixed(1, 2, "40 g")]);
+        let short = millilitres("10");
+        assert_eq!(scaled(shot.clone(), "60"), Err(ScaleError::NothingScales { drink: drink_id(1), short }));
+        assert_eq!(scaled(shot, "50").map(|scaled| scaled.fixed), Ok(millilitres("50")));
+    }
+
+    #[test]
+    fn a_recipe_needs_lines_and_what_they_need() {
+        assert_eq!(scaled(drink(1, "1 L", []), "50"), Err(ScaleError::NoLines(drink_id(1))));
+        let by_the_piece = scaled(drink(1, "1 L", [line(1, 1, "1 ea")]), "50");
+        assert_eq!(by_the_piece, Err(ScaleError::Yield(YieldError::NoPieceWeight(ingredient_id(1)))));
+        let gone = Drink { lines: vec![line(1, 9, "1 mL")], ..drink(1, "1 L", []) };
+        let book = book(settings(), []);
+        let missing = Err(ScaleError::Missing(Key::Ingredient(ingredient_id(9))));
+        assert_eq!(scale(&book, &gone, millilitres("50")), missing);
+        assert_eq!(written_volume(&book, &gone).map(|_| ()), missing.map(|_: Scaled| ()));
+    }
+
+    #[test]
+    fn the_written_volume_is_that_of_all_lines() {
+        let written = drink(1, "1 L", [line(1, 1, "200 mL"), fixed(2, 2, "40 g")]);
+        let light = Ingredient { density: Some(density("0.8")), ..ingredient(2, []) };
+        let book = book(settings(), [Record::Ingredient(ingredient(1, [])), Record::Ingredient(light)]);
+        assert_eq!(written_volume(&book, &written), Ok(millilitres("250")));
+    }
+}

@@ -146,3 +146,96 @@ fn bought_mass(ingredient: &Ingredient, stage: Stage, amount: Measure) -> Result
 fn piece_weight(ingredient: &Ingredient) -> Result<Mass, YieldError> {
     ingredient.piece_weight.ok_or(YieldError::NoPieceWeight(ingredient.id))
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::cost::{CostError, usable_cost};
+    use crate::support::{density, grams, ingredient, ingredient_id, measure, millilitres, money, pack, share};
+
+    /// 40 lb of apples at 38.00, 90 % after trimming, 65 % of that as juice at 1.048 g/mL (USDA
+    /// SR28), 200 g a piece.
+    fn apples() -> Ingredient {
+        Ingredient {
+            trim_yield: share("0.9"),
+            press_yield: Some(share("0.65")),
+            soak_yield: Some(share("2")),
+            density: Some(density("0.8")),
+            juice_density: Some(density("1.048")),
+            piece_weight: Some(grams("200")),
+            ..ingredient(1, [pack(1, "40 lb", "38")])
+        }
+    }
+
+    fn cost_of(
+        ingredient: &Ingredient,
+        contents: &str,
+        stage: Stage,
+        amount: &str,
+    ) -> Result<crate::measure::Money, CostError> {
+        usable_cost(ingredient, &pack(1, contents, "38"), stage, measure(amount))
+    }
+
+    #[test]
+    fn juice_costs_by_hand() {
+        // 29.5735295625 mL * 1.048 / (0.9 * 0.65) bought, of 40 * 453.59237 g for 38.00:
+        // 0.11095999829634..., computed in fractions.
+        assert_eq!(cost_of(&apples(), "40 lb", Stage::Pressed, "1 fl oz"), Ok(money("0.110959998296")));
+    }
+
+    #[test]
+    fn every_stage_and_pack_meet() {
+        // Bought for 38.00; what is left of it costs 38.00 in all.
+        for (contents, stage, amount) in [
+            ("1 kg", Stage::AsBought, "1000 g"),
+            ("1 kg", Stage::Trimmed, "900 g"),
+            ("1 kg", Stage::Pressed, "585 g"),
+            ("1 kg", Stage::SoakedOrBrewed, "1.8 kg"),
+            ("1 kg", Stage::AsBought, "1.25 L"),
+            ("1 kg", Stage::Trimmed, "1.125 L"),
+            ("1.048 kg", Stage::Pressed, "585 mL"),
+            ("1 kg", Stage::Pressed, "5 ea"),
+            ("5 ea", Stage::Trimmed, "900 g"),
+            ("5 ea", Stage::Pressed, "5 ea"),
+            ("1.25 L", Stage::AsBought, "1 kg"),
+            ("1 L", Stage::Trimmed, "900 mL"),
+            ("1.25 L", Stage::Trimmed, "5 ea"),
+            ("1.31 L", Stage::Pressed, "585 mL"),
+        ] {
+            let cost = cost_of(&apples(), contents, stage, amount);
+            assert_eq!(cost, Ok(money("38")), "{amount} {stage:?} from {contents}");
+        }
+    }
+
+    #[test]
+    fn an_amount_takes_its_volume_in_the_drink() {
+        for (stage, amount, volume) in [
+            (Stage::AsBought, "100 mL", "100"),
+            (Stage::Trimmed, "80 g", "100"),
+            (Stage::Pressed, "104.8 g", "100"),
+            (Stage::Trimmed, "1 ea", "225"),
+            (Stage::SoakedOrBrewed, "1 ea", "450"),
+        ] {
+            let takes = volume_in_drink(&apples(), stage, measure(amount));
+            assert_eq!(takes, Ok(millilitres(volume)), "{amount} {stage:?}");
+        }
+    }
+
+    #[test]
+    fn what_is_lacking_is_named() {
+        let id = ingredient_id(1);
+        let bare = Ingredient { density: None, ..ingredient(1, []) };
+        for (contents, stage, amount, lacks) in [
+            ("1 kg", Stage::Pressed, "1 g", YieldError::NoPressYield(id)),
+            ("1 kg", Stage::SoakedOrBrewed, "1 g", YieldError::NoSoakYield(id)),
+            ("1 kg", Stage::Trimmed, "1 mL", YieldError::NoDensity(id)),
+            ("1 L", Stage::Trimmed, "1 g", YieldError::NoDensity(id)),
+            ("1 kg", Stage::Pressed, "1 mL", YieldError::NoJuiceDensity(id)),
+            ("1 kg", Stage::AsBought, "1 ea", YieldError::NoPieceWeight(id)),
+            ("1 ea", Stage::AsBought, "1 g", YieldError::NoPieceWeight(id)),
+        ] {
+            let cost = cost_of(&bare, contents, stage, amount);
+            assert_eq!(cost, Err(CostError::Yield(lacks)), "{amount} {stage:?} from {contents}");
+        }
+    }
+}
