@@ -113,3 +113,51 @@ pub fn price_offer(book: &Book, offer: &Offer) -> Result<Priced, Trouble> {
     let asked = offer.price.map(|price| asked(&cost, &terms, price)).transpose()?;
     Ok(Priced { fill, scaled, cost, terms, suggestion, asked })
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::book::{Container, Edit, Headspace, Record};
+    use crate::fill::fill;
+    use crate::support::{book_of_one_drink, container, container_id, drink_id, offer, settings, share};
+
+    /// Where a drink that costs 0.35 stands, at a target of 65 %.
+    fn standing(price: Option<&str>) -> Standing {
+        let book = book_of_one_drink(settings(), "0.35", price);
+        Standing::from(&price_offer(&book, &offer(1, 1, price)))
+    }
+
+    #[test]
+    fn an_offer_stands_by_its_margin() {
+        assert_eq!(standing(None), Standing::WithoutPrice);
+        assert_eq!(standing(Some("0.99")), Standing::UnderTarget);
+        assert_eq!(standing(Some("1")), Standing::OnTarget);
+        assert_eq!(standing(Some("1.01")), Standing::OnTarget);
+    }
+
+    #[test]
+    fn what_stands_in_the_way_is_named() {
+        let mut book = book_of_one_drink(settings(), "1", None);
+        let mut trouble = |record: Record| {
+            book.apply(&Edit::Put(record)).unwrap();
+            price_offer(&book, &offer(1, 1, None)).unwrap_err()
+        };
+        let empty = crate::support::drink(1, "1 L", []);
+        assert_eq!(trouble(Record::Drink(empty)), Trouble::Scale(ScaleError::NoLines(drink_id(1))));
+        let missing = price_offer(&book, &offer(2, 1, None));
+        assert_eq!(missing, Err(Trouble::Missing(Key::Drink(drink_id(2)))));
+        let missing = price_offer(&book, &offer(1, 2, None));
+        assert_eq!(missing, Err(Trouble::Missing(Key::Container(container_id(2)))));
+        assert_eq!(Standing::from(&missing), Standing::CannotCompute);
+    }
+
+    #[test]
+    fn the_fill_is_the_containers() {
+        let mut book = book_of_one_drink(settings(), "1", None);
+        let half = Container { headspace: Headspace::Share(share("0.5")), ..container(1, "250 mL") };
+        book.apply(&Edit::Put(Record::Container(half.clone()))).unwrap();
+        let priced = price_offer(&book, &offer(1, 1, None)).unwrap();
+        assert_eq!(Ok(priced.fill), fill(&half));
+        assert_eq!(priced.cost.total(), Ok(crate::support::money("0.5")));
+    }
+}

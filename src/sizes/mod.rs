@@ -122,3 +122,93 @@ fn step(smaller: &Priced, larger: &Priced) -> Result<Option<Step>, Overflow> {
         kept,
     }))
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::book::{Container, Drink, Labour, Record, Settings};
+    use crate::measure::System;
+    use crate::support::{
+        book, container, drink, drink_id, ingredient, line, millilitres, money, offer, offer_id, pack, seconds,
+        settings, share, use_of, vessel,
+    };
+
+    /// 4.00 a litre; a bottle at 0.50; 30 s at 36.00 an hour, or none. In 500, 250 and 350 mL
+    /// (ids 1, 2, 3), at these prices.
+    fn rows(time: &str, prices: [Option<&str>; 3]) -> Vec<SizeRow> {
+        let labour = Labour { per_drink: seconds(time), ..Labour::default() };
+        let bottle = |id, brimful| Record::Container(Container { set: vec![use_of(1, "1")], ..container(id, brimful) });
+        let records = [
+            Record::Ingredient(ingredient(1, [pack(1, "1 L", "4")])),
+            Record::Packaging(vessel(1, [pack(1, "1 ea", "0.50")])),
+            bottle(1, "500 mL"),
+            bottle(2, "250 mL"),
+            bottle(3, "350 mL"),
+            Record::Drink(Drink { labour, ..drink(1, "1 L", [line(1, 1, "1 L")]) }),
+        ];
+        let offers = (1..).zip(prices).map(|(container, price)| Record::Offer(offer(1, container, price)));
+        let settings = Settings { units: System::Metric, wage: money("36"), ..settings() };
+        let book = book(settings, records.into_iter().chain(offers));
+        side_by_side(&book, &Ledger::of(&book), drink_id(1)).unwrap()
+    }
+
+    #[test]
+    fn sizes_by_hand() {
+        let rows = rows("30", [Some("6"), Some("4"), None]);
+        let [small, middle, large] = rows.as_slice() else { panic!("three sizes, smallest first: {rows:?}") };
+
+        // 1.00 of juice, 0.50, 0.30: 1.80; per 100 mL of 250 that is 0.72. At 4.00, 2.20 are left.
+        let sold = SoldSize {
+            price: money("4"),
+            price_per_volume: money("1.6"),
+            contribution: money("2.2"),
+            contribution_per_volume: money("0.88"),
+            contribution_per_minute: Some(money("4.4")),
+            margin: share("0.625"),
+            against_smallest: share("1"),
+        };
+        let expected = SizeRow {
+            offer: offer_id(1, 2),
+            fill: millilitres("250"),
+            cost: money("1.8"),
+            cost_per_volume: money("0.72"),
+            sold: Some(sold),
+            step: None,
+        };
+        assert_eq!(*small, expected);
+
+        // No price asked: 1.40 + 0.80, and no step to it.
+        assert_eq!((middle.offer, middle.cost), (offer_id(1, 3), money("2.2")));
+        assert_eq!((middle.sold, middle.step), (None, None));
+
+        // 2.00 + 0.80 at 6.00: 3.20 are left. From 250 mL it is 2.00 more, 1.00 of it cost.
+        let sold = SoldSize {
+            price: money("6"),
+            price_per_volume: money("1.2"),
+            contribution: money("3.2"),
+            contribution_per_volume: money("0.64"),
+            contribution_per_minute: Some(money("6.4")),
+            margin: share("0.583333333333"),
+            against_smallest: share("0.75"),
+        };
+        let step = Step { extra_price: money("2"), extra_cost: money("1"), kept: Some(share("0.5")) };
+        assert_eq!((large.sold, large.step), (Some(sold), Some(step)));
+    }
+
+    #[test]
+    fn nothing_is_kept_of_a_price_that_does_not_rise() {
+        let rows = rows("0", [Some("4"), Some("4"), None]);
+        let step = Step { extra_price: money("0"), extra_cost: money("1"), kept: None };
+        assert_eq!(rows[2].step, Some(step));
+        assert_eq!(rows[2].sold.unwrap().contribution_per_minute, None, "it takes no time");
+    }
+
+    #[test]
+    fn the_smallest_priced_size_is_the_measure() {
+        let rows = rows("0", [Some("6"), None, Some("4.90")]);
+        // 4.90 for 350 mL is 1.40 per 100 mL; 6.00 for 500 mL is 1.20.
+        let against = |row: &SizeRow| row.sold.map(|sold| sold.against_smallest);
+        assert_eq!(rows.iter().map(against).collect::<Vec<_>>()[..2], [None, Some(share("1"))]);
+        assert_eq!(against(&rows[2]), Some(share("0.857142857143")));
+    }
+}
