@@ -167,7 +167,9 @@ mod tests {
     use super::*;
     use crate::book::{Field, Problem, Settings};
     use crate::measure::{Currency, Exact};
-    use crate::support::{book_of_one_drink, ingredient_id, money, offer_id, pack_id, settings};
+    use crate::support::{
+        book_of_one_drink, container_id, drink_id, ingredient_id, line, money, offer_id, pack_id, settings,
+    };
 
     #[test]
     fn a_price_can_be_put_back_in_another_currency() {
@@ -190,6 +192,68 @@ mod tests {
         let key = Key::Ingredient(ingredient_id(1));
         assert_eq!(refused, Err(Refusal::Field { key, field: Field::PackPrice, problem: Problem::TooLarge }));
         assert_eq!(book, before);
+    }
+
+    #[test]
+    fn what_is_used_stays_and_its_users_are_named() {
+        let mut book = book_of_one_drink(settings(), "1", Some("3"));
+        let before = book.clone();
+        let ingredient = Key::Ingredient(ingredient_id(1));
+        let (container, drink) = (Key::Container(container_id(1)), Key::Drink(drink_id(1)));
+        let offer = Key::Offer(offer_id(1, 1));
+        for (key, by) in [(ingredient, drink), (container, offer), (drink, offer)] {
+            assert_eq!(book.apply(&Edit::Remove(key)), Err(Refusal::InUse { key, by: vec![by] }));
+        }
+        assert_eq!(book, before);
+
+        let edit = Edit::remove_with_offers(&book, drink);
+        let applied = book.apply(&edit).unwrap();
+        assert_eq!(applied.touched, BTreeSet::from([drink, offer]));
+        assert!(!book.contains(drink) && !book.contains(offer) && book.contains(ingredient));
+        book.apply(&applied.inverse).unwrap();
+        assert_eq!(book, before);
+    }
+
+    #[test]
+    fn what_is_missing_is_named_with_who_needs_it() {
+        let mut book = book_of_one_drink(settings(), "1", None);
+        let missing = |key, needed_by| Err(Refusal::Missing { key, needed_by });
+        let (gone, drink) = (Key::Ingredient(ingredient_id(9)), Key::Drink(drink_id(2)));
+        let thirsty = crate::support::drink(2, "1 L", [line(1, 9, "1 mL")]);
+        assert_eq!(book.apply(&Edit::Put(Record::Drink(thirsty))), missing(gone, Some(drink)));
+        assert_eq!(book.apply(&Edit::Remove(gone)), missing(gone, None));
+        assert_eq!(book.apply(&Edit::Remove(Key::Settings)), missing(Key::Settings, None));
+        let offer = offer_id(1, 2);
+        assert_eq!(book.apply(&Edit::SetPrice { offer, price: None }), missing(Key::Offer(offer), None));
+        let goods = Goods::Ingredient(ingredient_id(1));
+        let no_pack = Edit::SetPackPrice { goods, pack: pack_id(9), price: money("1") };
+        assert_eq!(book.apply(&no_pack), missing(goods.into(), None));
+    }
+
+    #[test]
+    fn of_several_edits_one_refused_undoes_all() {
+        let mut book = book_of_one_drink(settings(), "1", Some("3"));
+        let before = book.clone();
+        let price = |price| Edit::SetPrice { offer: offer_id(1, 1), price: Some(money(price)) };
+        let refused = book.apply(&Edit::Together(vec![price("4"), price("5"), price("-1")]));
+        let key = Key::Offer(offer_id(1, 1));
+        assert_eq!(refused, Err(Refusal::Field { key, field: Field::Price, problem: Problem::NotPositive }));
+        assert_eq!(book, before);
+
+        let applied = book.apply(&Edit::Together(vec![price("4"), price("5")])).unwrap();
+        assert_eq!(applied.inverse, Edit::Together(vec![price("4"), price("3")]));
+        assert_eq!(applied.touched, BTreeSet::from([key]));
+    }
+
+    #[test]
+    fn a_book_is_made_of_records_in_any_order() {
+        let book = book_of_one_drink(settings(), "1", Some("3"));
+        let mut records: Vec<Record> = book.records().collect();
+        records.reverse();
+        assert_eq!(Book::from_records(records.clone()), Ok(book));
+        records.pop();
+        let no_settings = Err(Refusal::Missing { key: Key::Settings, needed_by: None });
+        assert_eq!(Book::from_records(records), no_settings);
     }
 }
 
