@@ -240,6 +240,14 @@ mod tests {
     }
 
     #[test]
+    fn what_stays_in_the_press_is_paid_for() {
+        // A fifth stays behind: of 4.00 a litre, 625 mL for 500.
+        let lossy = |drink: &mut Drink| drink.process_loss = share("0.2");
+        let cost = costed(vec![pack(1, "1 L", "4")], vec![pack(1, "1 ea", "0")], lossy).unwrap();
+        assert_eq!(cost.part(Part::Ingredients), Ok(money("2.5")));
+    }
+
+    #[test]
     fn the_first_pack_is_the_one_bought() {
         let cost = costed(vec![pack(2, "1 L", "4"), pack(1, "1 L", "1")], vec![pack(1, "1 ea", "0")], |_| ()).unwrap();
         assert_eq!(cost.part(Part::Ingredients), Ok(money("2")));

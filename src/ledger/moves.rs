@@ -130,6 +130,22 @@ mod tests {
     }
 
     #[test]
+    fn those_under_target_stand_before_those_on_it() {
+        // Drink 1 wants 90 % and has 80, drink 2 wants 30 % and has 50.
+        let mut book = bar([Some("7.50"), Some("3"), None, None, None, None]);
+        for (id, target) in [(1, "0.9"), (2, "0.3")] {
+            let own = crate::book::Drink {
+                target: Some(crate::support::share(target)),
+                ..drink(id, "1 L", [line(1, 1, "1 L")])
+            };
+            book.apply(&Edit::Put(Record::Drink(own))).unwrap();
+        }
+        let moves = refresh(&mut book, price(1, "1.50"));
+        assert_eq!(order(&moves)[..2], [offer_id(1, 1), offer_id(2, 1)]);
+        assert!(moves.iter().all(|moved| !moved.fell()));
+    }
+
+    #[test]
     fn a_fall_in_cost_lets_none_fall() {
         let mut book = bar([Some("3"), Some("2"), None, None, None, None]);
         let moves = refresh(&mut book, price(1, "0.50"));

@@ -37,7 +37,8 @@ pub fn ceiling(book: &Book, drink: &Drink, cost: &Cost, terms: &Terms, menu: Mon
 }
 
 /// The largest fill whose covered cost stays within `ceiling`; none where even the fixed lines
-/// and the container are too much. It may be more than the container holds.
+/// and the container are too much. It may be more than the container holds. Where the cost does
+/// not grow with the fill, or the fixed lines take all of it, it is the fill that was costed.
 ///
 /// # Errors
 /// [`Overflow`].

@@ -194,12 +194,15 @@ mod tests {
 
     #[test]
     fn an_even_price_with_tax_inside_stays_even() {
-        // 2.00 / 0.3 is 6.666..., with 20 % tax 8.00 to the last digit: not 8.25.
-        let tax = Tax { rate: share("0.2"), place: TaxPlace::InThePrice };
+        // 0.875 / 0.65 * 1.3 = 1.75 to the last digit, though 0.875 / 0.65 has endless digits
+        // whose 28th rounds up: not 2.00.
+        let tax = Tax { rate: share("0.3"), place: TaxPlace::InThePrice };
         let quarters = ["0", "0.25", "0.50", "0.75"].map(money).to_vec();
-        let bar = Settings { tax, target: share("0.7"), endings: quarters, ..settings() };
-        let suggestion = suggested(&bar, "2").unwrap();
-        assert_eq!((suggestion.exact, suggestion.menu, suggestion.margin), (money("8"), money("8"), share("0.7")));
+        let bar = Settings { tax, target: share("0.35"), endings: quarters, ..settings() };
+        let suggestion = suggested(&bar, "0.875").unwrap();
+        let even = (money("1.75"), money("1.75"), share("0.35"));
+        assert_eq!((suggestion.exact, suggestion.menu, suggestion.margin), even);
+        assert_eq!(suggestion.without_tax, money("1.346153846154"));
     }
 
     #[test]

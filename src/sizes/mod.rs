@@ -126,7 +126,7 @@ fn step(smaller: &Priced, larger: &Priced) -> Result<Option<Step>, Overflow> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::book::{Container, Drink, Labour, Record, Settings};
+    use crate::book::{Container, Drink, Labour, Record, Settings, Tax, TaxPlace};
     use crate::measure::System;
     use crate::support::{
         book, container, drink, drink_id, ingredient, line, millilitres, money, offer, offer_id, pack, seconds,
@@ -135,7 +135,7 @@ mod tests {
 
     /// 4.00 a litre; a bottle at 0.50; 30 s at 36.00 an hour, or none. In 500, 250 and 350 mL
     /// (ids 1, 2, 3), at these prices.
-    fn rows(time: &str, prices: [Option<&str>; 3]) -> Vec<SizeRow> {
+    fn priced(settings: Settings, time: &str, prices: [Option<&str>; 3]) -> (Book, Ledger) {
         let labour = Labour { per_drink: seconds(time), ..Labour::default() };
         let bottle = |id, brimful| Record::Container(Container { set: vec![use_of(1, "1")], ..container(id, brimful) });
         let records = [
@@ -147,9 +147,16 @@ mod tests {
             Record::Drink(Drink { labour, ..drink(1, "1 L", [line(1, 1, "1 L")]) }),
         ];
         let offers = (1..).zip(prices).map(|(container, price)| Record::Offer(offer(1, container, price)));
-        let settings = Settings { units: System::Metric, wage: money("36"), ..settings() };
+        let settings = Settings { units: System::Metric, wage: money("36"), ..settings };
         let book = book(settings, records.into_iter().chain(offers));
-        side_by_side(&book, &Ledger::of(&book), drink_id(1)).unwrap()
+        let ledger = Ledger::of(&book);
+        (book, ledger)
+    }
+
+    /// The sizes in a book without tax.
+    fn rows(time: &str, prices: [Option<&str>; 3]) -> Vec<SizeRow> {
+        let (book, ledger) = priced(settings(), time, prices);
+        side_by_side(&book, &ledger, drink_id(1)).unwrap()
     }
 
     #[test]
@@ -193,6 +200,18 @@ mod tests {
         };
         let step = Step { extra_price: money("2"), extra_cost: money("1"), kept: Some(share("0.5")) };
         assert_eq!((large.sold, large.step), (Some(sold), Some(step)));
+    }
+
+    #[test]
+    fn a_share_is_kept_of_the_price_without_tax() {
+        // 2.20 more on the menu are 2.00 without 10 % tax; 1.00 of it cost.
+        let ten_percent = Tax { rate: share("0.1"), place: TaxPlace::InThePrice };
+        let (book, ledger) =
+            priced(Settings { tax: ten_percent, ..settings() }, "30", [Some("6.60"), Some("4.40"), None]);
+        let rows = side_by_side(&book, &ledger, drink_id(1)).unwrap();
+        let kept = Some(share("0.5"));
+        let step = Step { extra_price: money("2.2"), extra_cost: money("1"), kept };
+        assert_eq!(rows[2].step, Some(step));
     }
 
     #[test]

@@ -3,6 +3,7 @@
 mod books;
 mod edits;
 mod keys;
+mod large_book;
 mod menus;
 mod prices;
 mod recipes;

@@ -220,6 +220,8 @@ mod tests {
         for text in ["abc", "1..2", "1,2,3", "--1", "1e3", "$", "%", "1/2/3", "12 lb", "1 234"] {
             assert_eq!(english(text), Err(not_a_number(text)), "{text:?}");
         }
+        // A hard blank groups only what stands in threes.
+        assert_eq!(english("1\u{a0}23"), Err(ReadError::NotANumber { text: "1\u{a0}23".into() }));
         assert_eq!(english("-3"), Err(ReadError::Negative));
         assert_eq!(english("\u{2212}3"), Err(ReadError::Negative));
         assert_eq!(english("1234567890"), Err(ReadError::TooLarge));
