@@ -120,11 +120,7 @@ impl Book {
             Record::Settings(record) => {
                 Some(Record::Settings(Box::new(std::mem::replace(&mut self.settings, *record))))
             }
-            Record::Ingredient(record) => self.ingredients.insert(record.id, record).map(Record::Ingredient),
-            Record::Packaging(record) => self.packagings.insert(record.id, record).map(Record::Packaging),
-            Record::Container(record) => self.containers.insert(record.id, record).map(Record::Container),
-            Record::Drink(record) => self.drinks.insert(record.id, record).map(Record::Drink),
-            Record::Offer(record) => self.offers.insert(record.id(), record).map(Record::Offer),
+            record => self.records.insert(key, record),
         };
         let inverse = was.map_or(Edit::Remove(key), Edit::Put);
         Ok(Applied { inverse, touched: only(key) })
@@ -135,15 +131,7 @@ impl Book {
         if !by.is_empty() {
             return Err(Refusal::InUse { key, by });
         }
-        let was = match key {
-            Key::Settings => None,
-            Key::Ingredient(id) => self.ingredients.remove(&id).map(Record::Ingredient),
-            Key::Packaging(id) => self.packagings.remove(&id).map(Record::Packaging),
-            Key::Container(id) => self.containers.remove(&id).map(Record::Container),
-            Key::Drink(id) => self.drinks.remove(&id).map(Record::Drink),
-            Key::Offer(id) => self.offers.remove(&id).map(Record::Offer),
-        };
-        let was = was.ok_or(Refusal::Missing { key, needed_by: None })?;
+        let was = self.records.remove(&key).ok_or(Refusal::Missing { key, needed_by: None })?;
         Ok(Applied { inverse: Edit::Put(was), touched: only(key) })
     }
 

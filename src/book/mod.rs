@@ -31,24 +31,14 @@ pub use settings::{Covers, PaymentFee, Settings, Tax, TaxPlace};
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Book {
     settings: Settings,
-    ingredients: BTreeMap<IngredientId, Ingredient>,
-    packagings: BTreeMap<PackagingId, Packaging>,
-    containers: BTreeMap<ContainerId, Container>,
-    drinks: BTreeMap<DrinkId, Drink>,
-    offers: BTreeMap<OfferId, Offer>,
+    /// Every other record, at its own key.
+    records: BTreeMap<Key, Record>,
 }
 
 impl Book {
     /// A book with settings and nothing else.
     pub fn new(settings: Settings) -> Book {
-        Book {
-            settings,
-            ingredients: BTreeMap::new(),
-            packagings: BTreeMap::new(),
-            containers: BTreeMap::new(),
-            drinks: BTreeMap::new(),
-            offers: BTreeMap::new(),
-        }
+        Book { settings, records: BTreeMap::new() }
     }
 
     /// A book from its records, in any order.
@@ -70,36 +60,20 @@ impl Book {
 
     /// Every record, in the order of their keys.
     pub fn records(&self) -> impl Iterator<Item = Record> {
-        std::iter::once(Record::Settings(Box::new(self.settings.clone())))
-            .chain(self.ingredients.values().cloned().map(Record::Ingredient))
-            .chain(self.packagings.values().cloned().map(Record::Packaging))
-            .chain(self.containers.values().cloned().map(Record::Container))
-            .chain(self.drinks.values().cloned().map(Record::Drink))
-            .chain(self.offers.values().copied().map(Record::Offer))
+        std::iter::once(Record::Settings(Box::new(self.settings.clone()))).chain(self.records.values().cloned())
     }
 
     /// The record at `key`.
     pub fn record(&self, key: Key) -> Option<Record> {
         match key {
             Key::Settings => Some(Record::Settings(Box::new(self.settings.clone()))),
-            Key::Ingredient(id) => self.ingredients.get(&id).cloned().map(Record::Ingredient),
-            Key::Packaging(id) => self.packagings.get(&id).cloned().map(Record::Packaging),
-            Key::Container(id) => self.containers.get(&id).cloned().map(Record::Container),
-            Key::Drink(id) => self.drinks.get(&id).cloned().map(Record::Drink),
-            Key::Offer(id) => self.offers.get(&id).copied().map(Record::Offer),
+            key => self.records.get(&key).cloned(),
         }
     }
 
     /// Whether there is a record at `key`.
     pub fn contains(&self, key: Key) -> bool {
-        match key {
-            Key::Settings => true,
-            Key::Ingredient(id) => self.ingredients.contains_key(&id),
-            Key::Packaging(id) => self.packagings.contains_key(&id),
-            Key::Container(id) => self.containers.contains_key(&id),
-            Key::Drink(id) => self.drinks.contains_key(&id),
-            Key::Offer(id) => self.offers.contains_key(&id),
-        }
+        key == Key::Settings || self.records.contains_key(&key)
     }
 
     /// What holds for the whole book.
@@ -109,58 +83,67 @@ impl Book {
 
     /// An ingredient.
     pub fn ingredient(&self, id: IngredientId) -> Option<&Ingredient> {
-        self.ingredients.get(&id)
+        self.records.get(&Key::Ingredient(id)).and_then(Record::ingredient)
     }
 
     /// Every ingredient, by id.
     pub fn ingredients(&self) -> impl Iterator<Item = &Ingredient> {
-        self.ingredients.values()
+        self.between(Key::Ingredient(IngredientId::FIRST), Key::Ingredient(IngredientId::LAST))
+            .filter_map(Record::ingredient)
     }
 
     /// Packaging.
     pub fn packaging(&self, id: PackagingId) -> Option<&Packaging> {
-        self.packagings.get(&id)
+        self.records.get(&Key::Packaging(id)).and_then(Record::packaging)
     }
 
     /// All packaging, by id.
     pub fn packagings(&self) -> impl Iterator<Item = &Packaging> {
-        self.packagings.values()
+        self.between(Key::Packaging(PackagingId::FIRST), Key::Packaging(PackagingId::LAST))
+            .filter_map(Record::packaging)
     }
 
     /// A container.
     pub fn container(&self, id: ContainerId) -> Option<&Container> {
-        self.containers.get(&id)
+        self.records.get(&Key::Container(id)).and_then(Record::container)
     }
 
     /// Every container, by id.
     pub fn containers(&self) -> impl Iterator<Item = &Container> {
-        self.containers.values()
+        self.between(Key::Container(ContainerId::FIRST), Key::Container(ContainerId::LAST))
+            .filter_map(Record::container)
     }
 
     /// A drink.
     pub fn drink(&self, id: DrinkId) -> Option<&Drink> {
-        self.drinks.get(&id)
+        self.records.get(&Key::Drink(id)).and_then(Record::drink)
     }
 
     /// Every drink, by id.
     pub fn drinks(&self) -> impl Iterator<Item = &Drink> {
-        self.drinks.values()
+        self.between(Key::Drink(DrinkId::FIRST), Key::Drink(DrinkId::LAST)).filter_map(Record::drink)
     }
 
     /// An offer.
     pub fn offer(&self, id: OfferId) -> Option<&Offer> {
-        self.offers.get(&id)
+        self.records.get(&Key::Offer(id)).and_then(Record::offer)
     }
 
     /// Every offer, by drink and container.
     pub fn offers(&self) -> impl Iterator<Item = &Offer> {
-        self.offers.values()
+        let first = OfferId { drink: DrinkId::FIRST, container: ContainerId::FIRST };
+        let last = OfferId { drink: DrinkId::LAST, container: ContainerId::LAST };
+        self.between(Key::Offer(first), Key::Offer(last)).filter_map(Record::offer)
     }
 
     /// The offers of one drink.
     pub fn offers_of(&self, drink: DrinkId) -> impl Iterator<Item = &Offer> {
-        let id = |container| OfferId { drink, container };
-        self.offers.range(id(ContainerId::FIRST)..=id(ContainerId::LAST)).map(|(_, offer)| offer)
+        let key = |container| Key::Offer(OfferId { drink, container });
+        self.between(key(ContainerId::FIRST), key(ContainerId::LAST)).filter_map(Record::offer)
+    }
+
+    fn between(&self, first: Key, last: Key) -> impl Iterator<Item = &Record> {
+        self.records.range(first..=last).map(|(_, record)| record)
     }
 
     /// The packs that goods are quoted in; the first is the one bought now.
@@ -174,17 +157,13 @@ impl Book {
 
     /// The name of what stands at `key`; an offer's is its drink's and container's.
     pub fn name(&self, key: Key) -> String {
-        let name = match key {
-            Key::Settings => Some(self.settings.name.as_str()),
-            Key::Ingredient(id) => self.ingredient(id).map(|record| record.name.as_str()),
-            Key::Packaging(id) => self.packaging(id).map(|record| record.name.as_str()),
-            Key::Container(id) => self.container(id).map(|record| record.name.as_str()),
-            Key::Drink(id) => self.drink(id).map(|record| record.name.as_str()),
+        match key {
+            Key::Settings => self.settings.name.clone(),
             Key::Offer(id) => {
-                return format!("{}, {}", self.name(Key::Drink(id.drink)), self.name(Key::Container(id.container)));
+                format!("{}, {}", self.name(Key::Drink(id.drink)), self.name(Key::Container(id.container)))
             }
-        };
-        name.unwrap_or_default().to_string()
+            key => self.records.get(&key).map(|record| record.name().to_string()).unwrap_or_default(),
+        }
     }
 
     /// The records that need the one at `key`.

@@ -98,6 +98,43 @@ impl Record {
         }
     }
 
+    /// Its name; empty for an offer, which is called after its drink and container.
+    pub fn name(&self) -> &str {
+        match self {
+            Record::Settings(record) => &record.name,
+            Record::Ingredient(record) => &record.name,
+            Record::Packaging(record) => &record.name,
+            Record::Container(record) => &record.name,
+            Record::Drink(record) => &record.name,
+            Record::Offer(_) => "",
+        }
+    }
+
+    /// The ingredient, where it is one.
+    pub fn ingredient(&self) -> Option<&Ingredient> {
+        if let Record::Ingredient(record) = self { Some(record) } else { None }
+    }
+
+    /// The packaging, where it is one.
+    pub fn packaging(&self) -> Option<&Packaging> {
+        if let Record::Packaging(record) = self { Some(record) } else { None }
+    }
+
+    /// The container, where it is one.
+    pub fn container(&self) -> Option<&Container> {
+        if let Record::Container(record) = self { Some(record) } else { None }
+    }
+
+    /// The drink, where it is one.
+    pub fn drink(&self) -> Option<&Drink> {
+        if let Record::Drink(record) = self { Some(record) } else { None }
+    }
+
+    /// The offer, where it is one.
+    pub fn offer(&self) -> Option<&Offer> {
+        if let Record::Offer(record) = self { Some(record) } else { None }
+    }
+
     /// The records that this one needs.
     pub fn needs(&self) -> Vec<Key> {
         match self {

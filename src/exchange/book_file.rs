@@ -19,19 +19,6 @@ pub const VERSION: u64 = 1;
 /// Largest file that is read, in bytes.
 pub const MAX_BYTES: usize = 10_000_000;
 
-/// Version 1 as it is written.
-#[derive(Serialize)]
-struct Written<'a> {
-    format: &'static str,
-    version: u64,
-    settings: &'a Settings,
-    ingredients: Vec<&'a Ingredient>,
-    packagings: Vec<&'a Packaging>,
-    containers: Vec<&'a Container>,
-    drinks: Vec<&'a Drink>,
-    offers: Vec<&'a Offer>,
-}
-
 /// Version 1 as it is read.
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -48,23 +35,34 @@ struct Version1 {
     offers: Vec<Offer>,
 }
 
-/// The book as a file: indented JSON with a closing line end, records in the order of their
-/// keys. The same book gives the same bytes.
+/// The book as a file: JSON with each record on a line of its own, in the order of their keys,
+/// and a closing line end. The same book gives the same bytes.
 pub fn write(book: &Book) -> String {
-    let file = Written {
-        format: FORMAT,
-        version: VERSION,
-        settings: book.settings(),
-        ingredients: book.ingredients().collect(),
-        packagings: book.packagings().collect(),
-        containers: book.containers().collect(),
-        drinks: book.drinks().collect(),
-        offers: book.offers().collect(),
-    };
-    // Writing to memory fails only for maps whose keys are not text, and records have none.
-    let mut text = serde_json::to_string_pretty(&file).unwrap_or_default();
-    text.push('\n');
+    let mut text = format!("{{\n\"format\": \"{FORMAT}\",\n\"version\": {VERSION},\n\"settings\": ");
+    text.push_str(&line(book.settings()));
+    list(&mut text, "ingredients", book.ingredients().map(line).collect());
+    list(&mut text, "packagings", book.packagings().map(line).collect());
+    list(&mut text, "containers", book.containers().map(line).collect());
+    list(&mut text, "drinks", book.drinks().map(line).collect());
+    list(&mut text, "offers", book.offers().map(line).collect());
+    text.push_str("\n}\n");
     text
+}
+
+/// A record on one line.
+fn line<T: Serialize>(record: &T) -> String {
+    // Writing to memory fails only for maps whose keys are not text, and records have none.
+    serde_json::to_string(record).unwrap_or_default()
+}
+
+fn list(text: &mut String, name: &str, lines: Vec<String>) {
+    text.push_str(&format!(",\n\"{name}\": ["));
+    if !lines.is_empty() {
+        text.push('\n');
+        text.push_str(&lines.join(",\n"));
+        text.push('\n');
+    }
+    text.push(']');
 }
 
 /// Reads a book file.
@@ -135,15 +133,11 @@ fn book(records: Vec<Record>) -> Result<Book, BookFileError> {
 /// The name of the record at `key`; an offer's is its drink's and container's.
 fn name(records: &[Record], key: Key) -> String {
     let own = records.iter().find(|record| record.key() == key).map(|record| match record {
-        Record::Settings(record) => record.name.clone(),
-        Record::Ingredient(record) => record.name.clone(),
-        Record::Packaging(record) => record.name.clone(),
-        Record::Container(record) => record.name.clone(),
-        Record::Drink(record) => record.name.clone(),
         Record::Offer(offer) => {
             let parts = [Key::Drink(offer.drink), Key::Container(offer.container)].map(|part| name(records, part));
             parts.into_iter().filter(|part| !part.is_empty()).collect::<Vec<_>>().join(", ")
         }
+        record => record.name().to_string(),
     });
     own.map(|name| super::book_file_error::shortened(&name)).unwrap_or_default()
 }
