@@ -162,6 +162,12 @@ impl Book {
     }
 }
 
+fn only(key: Key) -> BTreeSet<Key> {
+    let mut touched = BTreeSet::new();
+    touched.insert(key);
+    touched
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -255,10 +261,4 @@ mod tests {
         let no_settings = Err(Refusal::Missing { key: Key::Settings, needed_by: None });
         assert_eq!(Book::from_records(records), no_settings);
     }
-}
-
-fn only(key: Key) -> BTreeSet<Key> {
-    let mut touched = BTreeSet::new();
-    touched.insert(key);
-    touched
 }
