@@ -150,6 +150,12 @@ impl Book {
     }
 }
 
+fn only(key: Key) -> BTreeSet<Key> {
+    let mut touched = BTreeSet::new();
+    touched.insert(key);
+    touched
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -243,10 +249,4 @@ mod tests {
         let no_settings = Err(Refusal::Missing { key: Key::Settings, needed_by: None });
         assert_eq!(Book::from_records(records), no_settings);
     }
-}
-
-fn only(key: Key) -> BTreeSet<Key> {
-    let mut touched = BTreeSet::new();
-    touched.insert(key);
-    touched
 }

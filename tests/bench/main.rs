@@ -22,13 +22,13 @@ fn main() {
 
     let (one_price, moved) = one_price(book.clone());
     figure(&format!("one pack price, {moved} offers moved on average"), one_price, ONE_PRICE_BAR);
-    let whole = middle((0..200).map(|_| timed(|| black_box(Ledger::of(black_box(&book))))).collect());
+    let whole = (0..200).map(|_| timed(|| Ledger::of(black_box(&book)))).collect();
     figure("whole book", whole, WHOLE_BOOK_BAR);
 }
 
 /// The price of each ingredient's pack in turn, up and down: edit and re-pricing together, and
 /// how many offers one moved.
-fn one_price(mut book: Book) -> (Duration, usize) {
+fn one_price(mut book: Book) -> (Vec<Duration>, usize) {
     let mut ledger = Ledger::of(&book);
     let mut times = Vec::new();
     let mut moved = 0;
@@ -46,7 +46,7 @@ fn one_price(mut book: Book) -> (Duration, usize) {
         }
     }
     let runs = times.len();
-    (middle(times), moved / runs)
+    (times, moved / runs)
 }
 
 fn timed<T>(run: impl FnOnce() -> T) -> Duration {
@@ -55,13 +55,16 @@ fn timed<T>(run: impl FnOnce() -> T) -> Duration {
     start.elapsed()
 }
 
-fn middle(mut times: Vec<Duration>) -> Duration {
+/// The middle of the times is held against the bar; the shortest tells what a busy machine hides.
+fn figure(name: &str, mut times: Vec<Duration>, bar: Duration) {
     times.sort();
-    times[times.len() / 2]
-}
-
-fn figure(name: &str, time: Duration, bar: Duration) {
-    let verdict = if time <= bar { "met" } else { "missed" };
+    let (middle, shortest) = (times[times.len() / 2], times[0]);
+    let verdict = if middle <= bar { "met" } else { "missed" };
     let millis = |time: Duration| time.as_secs_f64() * 1000.0;
-    println!("{name}: {:.3} ms, bar {:.2} ms, {verdict}", millis(time), millis(bar));
+    println!(
+        "{name}: {:.3} ms (shortest {:.3} ms), bar {:.2} ms, {verdict}",
+        millis(middle),
+        millis(shortest),
+        millis(bar)
+    );
 }
