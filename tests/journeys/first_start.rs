@@ -11,12 +11,8 @@ async fn a_new_person_finds_two_ways() {
     let journey = Journey::start("two_ways").await;
     journey.open().await;
     journey.wait_for_text("Size, cost and price your drinks. On this device, also without a network.").await;
-    journey
-        .wait_for_text("What you buy, what you pour into, what you mix: three steps to a first price.")
-        .await;
-    journey
-        .wait_for_text("A demo book with 14 drinks. Town, shop, suppliers and prices are invented.")
-        .await;
+    journey.wait_for_text("What you buy, what you pour into, what you mix: three steps to a first price.").await;
+    journey.wait_for_text("A demo book with 14 drinks. Town, shop, suppliers and prices are invented.").await;
     journey.wait_for_text_gone("Your books").await;
 
     journey.click(By::Text(DEMO_WAY)).await;
@@ -25,9 +21,7 @@ async fn a_new_person_finds_two_ways() {
     journey.expect_lines(By::Text("invented data"), &["invented data"]).await;
     journey.click(By::Text("Book")).await;
     journey
-        .wait_for_text(
-            "This is a demo: town, shop, suppliers, drinks and prices are invented. Change what you like.",
-        )
+        .wait_for_text("This is a demo: town, shop, suppliers, drinks and prices are invented. Change what you like.")
         .await;
     assert_eq!(listed(&journey).await, [DEMO_LISTED]);
 

@@ -6,8 +6,11 @@ mod first_start;
 mod harness;
 mod harness_itself;
 mod killed;
+mod menu_price;
 mod opening;
+mod screens;
 #[path = "../../src/bin/dev/site.rs"]
 mod site;
 mod two_tabs;
+mod typing;
 mod updating;

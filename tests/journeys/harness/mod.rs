@@ -7,6 +7,7 @@ mod devtools;
 mod downloads;
 mod fields;
 mod find;
+mod layout;
 mod reading;
 mod tabs;
 
@@ -165,8 +166,11 @@ impl Journey {
 
     /// Goes to an address of the app by its hash, such as "#/book", in the page that is open.
     pub async fn go(&self, hash: &str) {
-        let script = "location.hash = arguments[0]";
+        let script = "const [old] = document.querySelector('main').children;
+            old.dataset.old = '';
+            location.hash = arguments[0]";
         self.client().execute(script, vec![hash.into()]).await.expect("the address changes");
+        self.wait_until("the other screen", "return !document.querySelector('[data-old]')").await;
     }
 
     /// Width and height of the viewport in CSS pixels.
@@ -202,12 +206,7 @@ impl Journey {
     }
 
     /// Reads until what is read is what is expected; fails with the last that was read.
-    async fn expect<T: Debug + PartialEq>(
-        &self,
-        what: &str,
-        expected: T,
-        read: impl AsyncFn() -> Result<T, CmdError>,
-    ) {
+    async fn expect<T: Debug + PartialEq>(&self, what: &str, expected: T, read: impl AsyncFn() -> Result<T, CmdError>) {
         let last = RefCell::new(None);
         let attempt = async || {
             let value = read().await?;

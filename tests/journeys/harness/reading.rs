@@ -40,14 +40,23 @@ impl Journey {
 
     /// The text of each element that a CSS selector finds, on one line each.
     pub async fn lines_of_each(&self, selector: &str) -> Vec<String> {
-        let script = format!("{SHARED} return [...document.querySelectorAll(arguments[0])].map((it) => tidy(it.innerText))");
+        let script =
+            format!("{SHARED} return [...document.querySelectorAll(arguments[0])].map((it) => tidy(it.innerText))");
         let lines = self.client().execute(&script, vec![selector.into()]).await;
         serde_json::from_value(lines.expect("the page can be read")).expect("lines")
     }
 
+    /// What the Undo of the head would take back, as its title says; "Undo" if there is nothing.
+    pub async fn title_of_undo(&self) -> String {
+        let script = "return document.querySelector('.head-steps button').title";
+        let title = self.client().execute(script, Vec::new()).await.expect("the head can be read");
+        title.as_str().unwrap_or_default().to_owned()
+    }
+
     /// Waits until the app says that everything is saved.
     pub async fn wait_until_saved(&self) {
-        self.wait_until("everything to be saved", "return document.querySelector('.saving').innerText === 'Saved'").await;
+        self.wait_until("everything to be saved", "return document.querySelector('.saving').innerText === 'Saved'")
+            .await;
     }
 
     async fn expect_read(&self, what: &str, script: &str, argument: Value, expected: Value) {
