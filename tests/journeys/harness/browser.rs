@@ -14,6 +14,9 @@ use serde_json::json;
 /// How long the death of a process may take.
 const DEATH: Duration = Duration::from_secs(10);
 
+/// The folder in a profile where downloads go.
+const DOWNLOADS: &str = "downloads";
+
 /// A running browser; dropping it kills it by SIGKILL.
 pub struct Browser {
     driver: Child,
@@ -28,7 +31,7 @@ impl Browser {
         if fresh {
             fs::remove_dir_all(&profile).ok();
         }
-        fs::create_dir_all(&profile).expect("a folder for the profile");
+        fs::create_dir_all(profile.join(DOWNLOADS)).expect("a folder for the profile and its downloads");
         let (driver, port) = start_driver();
         let mut builder = ClientBuilder::new(HttpConnector::new());
         builder.capabilities(capabilities(&profile));
@@ -39,6 +42,11 @@ impl Browser {
     /// The WebDriver session.
     pub fn client(&self) -> &Client {
         &self.client
+    }
+
+    /// Where files go that a page offers to save.
+    pub fn downloads(&self) -> PathBuf {
+        self.profile.join(DOWNLOADS)
     }
 }
 
@@ -94,8 +102,13 @@ fn capabilities(profile: &Path) -> serde_json::Map<String, serde_json::Value> {
                 "deviceMetrics": {
                     "width": 360, "height": 740, "pixelRatio": 2.0, "touch": true, "mobile": true
                 }
+            },
+            "prefs": {
+                "download.default_directory": profile.join(DOWNLOADS),
+                "download.prompt_for_download": false
             }
-        }
+        },
+        "goog:loggingPrefs": { "browser": "ALL" }
     });
     serde_json::from_value(capabilities).expect("capabilities are an object")
 }

@@ -3,8 +3,16 @@
 //! and fails, with a picture and the page's text, when that does not come.
 
 mod browser;
+mod devtools;
+mod downloads;
+mod fields;
 mod find;
+mod layout;
+mod reading;
+mod tabs;
 
+use std::cell::RefCell;
+use std::fmt::Debug;
 use std::fs;
 use std::net::Ipv4Addr;
 use std::path::{Path, PathBuf};
@@ -104,17 +112,15 @@ impl Journey {
         .await;
     }
 
-    /// Clicks an element once it is there and can be clicked.
+    /// Clicks an element once it is there and can be clicked, brought to the middle of the
+    /// screen so that nothing fixed to an edge covers it.
     pub async fn click(&self, by: By<'_>) {
-        self.until(&by.to_string(), async || self.find(by).await?.click().await).await;
-    }
-
-    /// Replaces what is in a field by `text`, key by key.
-    pub async fn type_into(&self, by: By<'_>, text: &str) {
         self.until(&by.to_string(), async || {
-            let field = self.find(by).await?;
-            field.clear().await?;
-            field.send_keys(text).await
+            let element = self.find(by).await?;
+            let middle = "arguments[0].scrollIntoView({ block: 'center', inline: 'center' })";
+            let handle = serde_json::to_value(&element)?;
+            self.client().execute(middle, vec![handle]).await?;
+            element.click().await
         })
         .await;
     }
@@ -158,6 +164,15 @@ impl Journey {
         value.expect("localStorage can be read").as_str().map(str::to_owned)
     }
 
+    /// Goes to an address of the app by its hash, such as "#/book", in the page that is open.
+    pub async fn go(&self, hash: &str) {
+        let script = "const [old] = document.querySelector('main').children;
+            old.dataset.old = '';
+            location.hash = arguments[0]";
+        self.client().execute(script, vec![hash.into()]).await.expect("the address changes");
+        self.wait_until("the other screen", "return !document.querySelector('[data-old]')").await;
+    }
+
     /// Width and height of the viewport in CSS pixels.
     pub async fn viewport(&self) -> (u64, u64) {
         let script = "return [innerWidth, innerHeight]";
@@ -187,23 +202,42 @@ impl Journey {
     async fn page_text(&self) -> Result<String, CmdError> {
         let script = "return document.body.innerText";
         let text = self.client().execute(script, Vec::new()).await?;
-        Ok(text.as_str().unwrap_or_default().to_owned())
+        Ok(text.as_str().unwrap_or_default().replace('\u{a0}', " "))
+    }
+
+    /// Reads until what is read is what is expected; fails with the last that was read.
+    async fn expect<T: Debug + PartialEq>(&self, what: &str, expected: T, read: impl AsyncFn() -> Result<T, CmdError>) {
+        let last = RefCell::new(None);
+        let attempt = async || {
+            let value = read().await?;
+            let fits = value == expected;
+            last.replace(Some(value));
+            fits.then_some(()).ok_or_else(not_yet)
+        };
+        if let Err(failure) = self.try_until(what, attempt).await {
+            panic!("expected: {expected:#?}\nlast read: {:#?}\n{failure}", last.take());
+        }
     }
 
     /// Tries until it succeeds, or fails the journey when patience is at an end.
     async fn until<T>(&self, what: &str, attempt: impl AsyncFn() -> Result<T, CmdError>) -> T {
+        self.try_until(what, attempt).await.unwrap_or_else(|failure| panic!("{failure}"))
+    }
+
+    /// Tries until it succeeds; when patience is at an end, says what was waited for.
+    async fn try_until<T>(&self, what: &str, attempt: impl AsyncFn() -> Result<T, CmdError>) -> Result<T, String> {
         let deadline = Instant::now() + self.patience;
         loop {
             match attempt().await {
-                Ok(value) => return value,
+                Ok(value) => return Ok(value),
                 Err(error) if Instant::now() > deadline => {
                     let picture = self.screenshot("failed").await;
                     let text = self.page_text().await.unwrap_or_default();
-                    panic!(
+                    return Err(format!(
                         "{}: waited for {what} ({error})\npicture: {}\nthe page says:\n{text}",
                         self.name,
                         picture.display()
-                    );
+                    ));
                 }
                 Err(_) => tokio::time::sleep(REST).await,
             }

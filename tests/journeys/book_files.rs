@@ -1,0 +1,211 @@
+//! A book leaves as a file and comes back; what cannot come back changes nothing.
+
+use std::fs;
+use std::path::{Path, PathBuf};
+
+use brimwright::{exchange, ledger::Ledger, words};
+use serde_json::{Value, json};
+
+use crate::harness::{By, Journey};
+
+const BOOK_FILE: &str = "marrowgate-juice-hall.brimwright.json";
+const IMPORT: By<'_> = By::Label("Import a book file");
+const DEMO: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/public/books/marrowgate-juice-hall.json");
+
+#[tokio::test]
+async fn a_book_leaves_whole_and_its_offers_are_those_of_the_engine() {
+    let journey = open_demo("book_leaves").await;
+    // A price of its own, so that this is more than the demo's file handed back.
+    journey.click(By::Text("Buying")).await;
+    journey.enter(By::Label("Price of Apples"), "61.80").await;
+    journey.click(By::Text("Book")).await;
+
+    let saved = save_book(&journey).await;
+    let book: Value = serde_json::from_slice(&saved).expect("JSON");
+    let mut expected = demo();
+    expected["ingredients"][0]["packs"][0]["price"] = json!("61.8");
+    assert_eq!(book, expected, "the demo's file with one price changed");
+
+    // The same bytes as `cargo dev price` prints for this file: the engine, run natively.
+    journey.click(By::Text("Save the offers as CSV")).await;
+    let csv = journey.take_download("marrowgate-juice-hall-offers.csv").await;
+    let book = exchange::read(saved).expect("the app's own file");
+    let native = exchange::write_offers(&book, &Ledger::of(&book), |trouble| words::trouble(trouble, &book));
+    assert_eq!(String::from_utf8(csv).expect("UTF-8"), native);
+    assert_eq!(native.lines().count(), 1 + 39, "a head, and the demo's 39 offers");
+}
+
+#[tokio::test]
+async fn a_file_that_cannot_be_read_is_explained_and_changes_nothing() {
+    let journey = open_demo("bad_files").await;
+    journey.click(By::Text("Book")).await;
+    let before = save_book(&journey).await;
+
+    let cut = before.get(..before.len() / 2).expect("half of it").to_vec();
+    let line = cut.iter().filter(|byte| **byte == b'\n').count() + 1;
+    let mut twice = demo();
+    twice["drinks"][1]["id"] = twice["drinks"][0]["id"].clone();
+    let mut bad_yield = demo();
+    bad_yield["ingredients"][0]["trim-yield"] = json!("1.4");
+    let files: [(&str, Vec<u8>, String); 9] = [
+        ("empty.json", Vec::new(), "The file is empty. Choose another.".into()),
+        (
+            "corrupt.json",
+            b"{\n  \"format\": \"brimwright-book\",\n  \"version\" 1\n}".to_vec(),
+            // The figure stands where a colon should: line 3, column 13.
+            "The file is not in order at line 3, column 13. It may have been changed by hand; choose another copy."
+                .into(),
+        ),
+        (
+            "cut.json",
+            cut,
+            format!("The file stops in the middle, at line {line}. It may be half a download; fetch it again."),
+        ),
+        (
+            "foreign.json",
+            b"{\"name\": \"A list of plants\"}".to_vec(),
+            "The file is something else, not a Brimwright book. Choose a book file.".into(),
+        ),
+        (
+            "pattern.json",
+            b"{\"format\": \"knitting-pattern\", \"version\": 1}".to_vec(),
+            "The file is a “knitting-pattern”, not a Brimwright book. Choose a book file.".into(),
+        ),
+        (
+            "newer.json",
+            b"{\"format\": \"brimwright-book\", \"version\": 2, \"surprise\": []}".to_vec(),
+            "The file is of version 2, newer than this Brimwright knows. Update Brimwright first.".into(),
+        ),
+        (
+            "picture.json",
+            vec![0x89, b'P', b'N', b'G', 0xff, 0xfe],
+            "The file is not text. Choose a book file saved by Brimwright.".into(),
+        ),
+        (
+            "twice.json",
+            twice.to_string().into_bytes(),
+            "“Orchard Green” (drink:1) is in the file twice under one id. Keep one of them.".into(),
+        ),
+        (
+            "yield.json",
+            bad_yield.to_string().into_bytes(),
+            "“Apples” in the file does not hold: The trim yield is what is left of what went in: more than 0 % and \
+             at most 100 %. Type 90 for 90 %."
+                .into(),
+        ),
+    ];
+    for (name, bytes, sentence) in files {
+        journey.attach(IMPORT, &file("bad_files", name, &bytes)).await;
+        journey.expect_error(IMPORT, &format!("{sentence} Your book is as it was.")).await;
+        journey.wait_for_text_gone("in place of this book").await;
+    }
+    assert!(before == save_book(&journey).await, "the book is as it was, byte for byte");
+    // Nothing was done, so there is nothing to undo.
+    journey.wait_until("no step to undo", "return document.querySelector('.head-steps button').disabled").await;
+}
+
+#[tokio::test]
+async fn a_book_comes_back_and_undo_brings_back_the_old_one() {
+    let journey = open_demo("book_comes_back").await;
+    journey.click(By::Text("Book")).await;
+    let before = save_book(&journey).await;
+    let incoming = changed_demo();
+    let path = file("book_comes_back", "other.json", incoming.to_string().as_bytes());
+
+    journey.attach(IMPORT, &path).await;
+    journey.wait_for_text("“Marrowgate, east side” in place of this book").await;
+    // What `changed_demo` does, counted by hand.
+    let counts = [
+        "Drinks: 0 new, 0 changed, 1 taken out",
+        "Sizes sold: 0 new, 1 changed, 4 taken out",
+        "Ingredients: 1 new, 1 changed, 0 taken out",
+        "Settings: changed",
+    ];
+    assert_eq!(journey.lines_of_each(".teach li").await, counts);
+    journey.wait_for_text("Undo takes a replacement back.").await;
+    journey.screenshot("preview").await;
+    journey.click(By::Text("Leave it")).await;
+    journey.wait_for_text_gone("in place of this book").await;
+    assert!(before == save_book(&journey).await, "left as it was");
+
+    journey.attach(IMPORT, &path).await;
+    journey.click(By::Text("Replace this book")).await;
+    journey.wait_for_text_gone("in place of this book").await;
+    journey.wait_until_saved().await;
+    let there = save_book_as(&journey, "marrowgate--east-side.brimwright.json").await;
+    let there: Value = serde_json::from_slice(&there).expect("JSON");
+    assert_eq!(there, incoming);
+
+    journey.click(By::Text("Undo")).await;
+    journey.expect_value(By::Nth(0, &By::Label("Name")), "Marrowgate Juice Hall").await;
+    journey.wait_until_saved().await;
+    assert!(before == save_book(&journey).await, "Undo brings the old book back, byte for byte");
+    // And so does the store: a load away.
+    journey.open().await;
+    journey.click(By::Text("Book")).await;
+    assert!(before == save_book(&journey).await, "the old book is what is stored");
+}
+
+#[tokio::test]
+async fn both_books_are_kept() {
+    let journey = open_demo("keep_both").await;
+    journey.click(By::Text("Book")).await;
+    let before = save_book(&journey).await;
+    let path = file("keep_both", "other.json", changed_demo().to_string().as_bytes());
+    journey.attach(IMPORT, &path).await;
+    journey.click(By::Text("Keep both: add as a new book")).await;
+    journey.wait_for_text("Add a drink").await;
+    journey.click(By::Text("Book")).await;
+    journey.expect_value(By::Nth(0, &By::Label("Name")), "Marrowgate, east side").await;
+    let mut books = journey.lines_of_each("ul.books > li").await;
+    books.sort();
+    assert_eq!(books, ["Marrowgate Juice Hall invented data", "Marrowgate, east side invented data"]);
+    journey.click(By::Text("Marrowgate Juice Hall invented data")).await;
+    journey.expect_value(By::Nth(0, &By::Label("Name")), "Marrowgate Juice Hall").await;
+    assert!(before == save_book(&journey).await, "the first book is untouched");
+}
+
+async fn open_demo(name: &'static str) -> Journey {
+    let journey = Journey::start(name).await;
+    journey.open().await;
+    journey.click(By::Text("Look around in Marrowgate Juice Hall")).await;
+    journey.wait_for_text("Orchard Green").await;
+    journey
+}
+
+async fn save_book(journey: &Journey) -> Vec<u8> {
+    save_book_as(journey, BOOK_FILE).await
+}
+
+async fn save_book_as(journey: &Journey, name: &str) -> Vec<u8> {
+    journey.click(By::Text("Save the book as a file")).await;
+    journey.take_download(name).await
+}
+
+/// A file to be attached.
+fn file(journey: &str, name: &str, bytes: &[u8]) -> PathBuf {
+    let folder = Path::new(env!("CARGO_TARGET_TMPDIR")).join("attached").join(journey);
+    fs::create_dir_all(&folder).expect("a folder");
+    let path = folder.join(name);
+    fs::write(&path, bytes).expect("the file is written");
+    path
+}
+
+fn demo() -> Value {
+    serde_json::from_slice(&fs::read(DEMO).expect("the demo's file")).expect("JSON")
+}
+
+/// The demo under another name, with apples dearer, one more ingredient, one price asked changed,
+/// and without its first drink, Orchard Green, sold in four sizes.
+fn changed_demo() -> Value {
+    let mut book = demo();
+    book["settings"]["name"] = json!("Marrowgate, east side");
+    book["ingredients"][0]["packs"][0]["price"] = json!("40");
+    let pears = json!({ "id": "ffff", "name": "Pears", "trim-yield": "0.9", "packs": [] });
+    book["ingredients"].as_array_mut().expect("a list").push(pears);
+    book["drinks"].as_array_mut().expect("a list").remove(0);
+    let offers = book["offers"].as_array_mut().expect("a list");
+    offers.retain(|offer| offer["drink"] != "1");
+    offers[0]["price"] = json!("99");
+    book
+}

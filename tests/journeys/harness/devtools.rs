@@ -1,0 +1,48 @@
+//! What only the browser's own tools can do: other screens, and what the console heard.
+
+use fantoccini::error::CmdError;
+use fantoccini::wd::WebDriverCompatibleCommand;
+use http::Method;
+use serde_json::{Value, json};
+use url::{ParseError, Url};
+
+use super::Journey;
+
+/// A command of the driver beyond those of WebDriver.
+#[derive(Debug)]
+struct Command {
+    path: &'static str,
+    body: Value,
+}
+
+impl WebDriverCompatibleCommand for Command {
+    fn endpoint(&self, base: &Url, session: Option<&str>) -> Result<Url, ParseError> {
+        base.join(&format!("session/{}/{}", session.unwrap_or_default(), self.path))
+    }
+
+    fn method_and_body(&self, _: &Url) -> (Method, Option<String>) {
+        (Method::POST, Some(self.body.to_string()))
+    }
+}
+
+impl Journey {
+    /// Gives the screen another size, in CSS pixels.
+    pub async fn resize(&self, width: u32, height: u32) {
+        let parameters = json!({ "width": width, "height": height, "deviceScaleFactor": 1, "mobile": true });
+        let body = json!({ "cmd": "Emulation.setDeviceMetricsOverride", "params": parameters });
+        self.command("goog/cdp/execute", body).await.expect("the screen changes");
+        let script = format!("return innerWidth === {width} && innerHeight === {height}");
+        self.wait_until(&format!("a screen of {width} by {height}"), &script).await;
+    }
+
+    /// The errors that the console heard since it was last asked.
+    pub async fn console_errors(&self) -> Vec<String> {
+        let heard = self.command("se/log", json!({ "type": "browser" })).await.expect("the console's log");
+        let severe = |entry: &&Value| entry.get("level").is_some_and(|level| level == "SEVERE");
+        heard.as_array().expect("a list").iter().filter(severe).map(Value::to_string).collect()
+    }
+
+    async fn command(&self, path: &'static str, body: Value) -> Result<Value, CmdError> {
+        self.client().issue_cmd(Command { path, body }).await
+    }
+}

@@ -1,0 +1,86 @@
+//! Fields: typing, choosing, attaching, and what stands in and under them.
+
+use std::path::Path;
+
+use fantoccini::Locator;
+use fantoccini::error::CmdError;
+use fantoccini::key::Key;
+
+use super::{By, Journey};
+
+/// What a field holds, or the chosen option of a list.
+const VALUE: &str = "field.selectedOptions?.[0]?.text ?? field.value";
+/// The text that a field refers to as its description.
+const SENTENCE: &str = "document.getElementById(field.getAttribute('aria-describedby')).innerText";
+/// The error beside a field.
+const ERROR: &str = "field.closest('.entry').querySelector('.entry-error').innerText";
+
+impl Journey {
+    /// Replaces what is in a field by `text`, key by key; the caret stays in the field.
+    pub async fn type_into(&self, by: By<'_>, text: &str) {
+        let all = format!("{}a{}", char::from(Key::Control), char::from(Key::Null));
+        let keys = if text.is_empty() { char::from(Key::Delete).to_string() } else { text.to_owned() };
+        let field = self.until(&by.to_string(), async || self.find(by).await).await;
+        // Not tried again: a field that is made anew under the typing has lost the caret.
+        let typed = field.send_keys(&format!("{all}{keys}")).await;
+        typed.unwrap_or_else(|error| panic!("{}: typing {text:?} into {by}: {error}", self.name));
+    }
+
+    /// Replaces what is in a field by `text`, then leaves it for the next one by Tab.
+    pub async fn enter(&self, by: By<'_>, text: &str) {
+        self.type_into(by, text).await;
+        self.press(by, Key::Tab).await;
+    }
+
+    /// Presses one key in a field.
+    pub async fn press(&self, by: By<'_>, key: Key) {
+        let keys = char::from(key).to_string();
+        self.until(&by.to_string(), async || self.find(by).await?.send_keys(&keys).await).await;
+    }
+
+    /// Chooses the option with exactly this text from a list.
+    pub async fn choose(&self, by: By<'_>, option: &str) {
+        let what = format!("{by} with the option {option:?}");
+        let path = format!(".//option[normalize-space(.) = \"{option}\"]");
+        self.until(&what, async || self.find(by).await?.select_by(Locator::XPath(&path)).await).await;
+    }
+
+    /// Gives a file to a file field.
+    pub async fn attach(&self, by: By<'_>, file: &Path) {
+        let path = file.to_str().expect("a path in UTF-8");
+        self.until(&by.to_string(), async || self.find(by).await?.send_keys(path).await).await;
+    }
+
+    /// What a field holds, or which option of a list is chosen.
+    pub async fn value_of(&self, by: By<'_>) -> String {
+        self.until(&by.to_string(), async || self.said(by, VALUE).await).await
+    }
+
+    /// The sentence that a field refers to as its description; an error takes the place of a note.
+    pub async fn sentence_of(&self, by: By<'_>) -> String {
+        self.until(&by.to_string(), async || self.said(by, SENTENCE).await).await
+    }
+
+    /// Waits until a field holds exactly this text, or a list has this option chosen.
+    pub async fn expect_value(&self, by: By<'_>, expected: &str) {
+        self.expect(&format!("what is in {by}"), expected.to_owned(), async || self.said(by, VALUE).await).await;
+    }
+
+    /// Waits until the sentence that a field refers to as its description is exactly this.
+    pub async fn expect_sentence(&self, by: By<'_>, expected: &str) {
+        self.expect(&format!("the sentence at {by}"), expected.to_owned(), async || self.said(by, SENTENCE).await)
+            .await;
+    }
+
+    /// Waits until the error beside a field is exactly this sentence; "" is none.
+    pub async fn expect_error(&self, by: By<'_>, expected: &str) {
+        self.expect(&format!("the error beside {by}"), expected.to_owned(), async || self.said(by, ERROR).await).await;
+    }
+
+    async fn said(&self, by: By<'_>, script: &str) -> Result<String, CmdError> {
+        let field = serde_json::to_value(self.find(by).await?)?;
+        let script = format!("const [field] = arguments; return {script}");
+        let said = self.client().execute(&script, vec![field]).await?;
+        Ok(said.as_str().unwrap_or_default().replace('\u{a0}', " ").trim().to_owned())
+    }
+}

@@ -1,0 +1,110 @@
+//! What is bought: ingredients by the pound, the kilogram and the piece; packaging by the case.
+
+use crate::harness::{By, Journey};
+
+/// What is entered of an ingredient that is pressed.
+struct Pressed<'a> {
+    name: &'a str,
+    holds: &'a str,
+    price: &'a str,
+    trimmed: &'a str,
+    juice: &'a str,
+    density: &'a str,
+    piece: &'a str,
+}
+
+pub async fn ingredients(journey: &Journey) {
+    journey.click(By::Text("Buying")).await;
+    journey.wait_for_text("Start with what you buy").await;
+    let apples = Pressed {
+        name: "Apples",
+        holds: "40 lb",
+        price: "38",
+        trimmed: "90",
+        juice: "65",
+        density: "1.048",
+        piece: "",
+    };
+    add(journey, apples).await;
+    // 38 / (40 * 0.9) = 1.0556 a trimmed lb. A fl oz of juice weighs 29.5735 * 1.048 = 30.9931 g;
+    // of that much juice 30.9931 / (0.9 * 0.65) = 52.9796 g = 0.116800 lb are bought, at 0.95.
+    journey.expect_figures("Packs", &[("Per lb trimmed", "$1.056"), ("Per fl oz pressed", "$0.111")]).await;
+
+    let carrots = Pressed {
+        name: "Carrots",
+        holds: "12 kg",
+        price: "18.60",
+        trimmed: "88",
+        juice: "52",
+        density: "1.03",
+        piece: "",
+    };
+    add(journey, carrots).await;
+    // 1.55 a kg: 0.45359237 * 1.55 / 0.88 = 0.79894 a trimmed lb; 29.5735 * 1.03 / (0.88 * 0.52) =
+    // 66.566 g at 0.00155 = 0.103178 a fl oz.
+    journey.expect_figures("Packs", &[("Per lb trimmed", "$0.799"), ("Per fl oz pressed", "$0.103")]).await;
+
+    let lemons = Pressed {
+        name: "Lemons",
+        holds: "115 ea",
+        price: "44",
+        trimmed: "100",
+        juice: "40",
+        density: "1.03",
+        piece: "110 g",
+    };
+    add(journey, lemons).await;
+    // 44 / 115 = 0.382609 a piece of 110 g: 453.59237 / 110 of them are a lb, 1.57771; 29.5735 *
+    // 1.03 / 0.4 = 76.1518 g = 0.692289 of one make a fl oz of juice, 0.264876.
+    let costs = [("Per lb as bought", "$1.578"), ("Per fl oz pressed", "$0.265"), ("Per piece", "$0.383")];
+    journey.expect_figures("Packs", &costs).await;
+
+    // Its juice has no density yet: by weight it has a cost (14.50 / 5), by volume it has none.
+    let ginger =
+        Pressed { name: "Ginger", holds: "5 lb", price: "14.50", trimmed: "100", juice: "70", density: "", piece: "" };
+    add(journey, ginger).await;
+    journey.expect_figures("Packs", &[("Per lb as bought", "$2.900")]).await;
+    journey.screenshot("ingredient").await;
+}
+
+async fn add(journey: &Journey, what: Pressed<'_>) {
+    journey.click(By::Text("Buying")).await;
+    journey.click(By::Text("Add an ingredient")).await;
+    journey.wait_for_text("New ingredient").await;
+    journey.enter(By::Label("Name"), what.name).await;
+    journey.click(By::Text("Add a pack")).await;
+    journey.enter(By::Label("Holds"), what.holds).await;
+    journey.enter(By::Label("Price of the pack"), what.price).await;
+    journey.enter(By::Label("Left after trimming"), what.trimmed).await;
+    journey.enter(By::Label("Juice from what is trimmed"), what.juice).await;
+    journey.enter(By::Label("Density of the juice"), what.density).await;
+    journey.enter(By::Label("Weight of one piece as bought"), what.piece).await;
+}
+
+pub async fn packaging(journey: &Journey) {
+    // (96 + 9 for delivery) / 200, 81 / 150 and 85 / 1000.
+    let cases = [
+        ("Bottle, 12 fl oz", "Bottle, cup or jar", "200", "96", "9", "$0.525"),
+        ("Bottle, 16 fl oz", "Bottle, cup or jar", "150", "81", "0", "$0.540"),
+        ("Cap, 38 mm", "Cap or lid", "1000", "85", "0", "$0.085"),
+    ];
+    for (name, part, holds, price, delivery, each) in cases {
+        journey.click(By::Text("Buying")).await;
+        journey.click(By::Text("Add packaging")).await;
+        journey.wait_for_text("New packaging").await;
+        journey.enter(By::Label("Name"), name).await;
+        journey.choose(By::Label("What it is"), part).await;
+        journey.click(By::Text("Add a pack")).await;
+        journey.enter(By::Label("Holds"), holds).await;
+        journey.enter(By::Label("Price of the pack"), price).await;
+        journey.enter(By::Label("Delivery or deposit"), delivery).await;
+        journey.expect_figures("Packs", &[("Per piece", each)]).await;
+    }
+    // All of it by name, with what a usable amount costs.
+    journey.click(By::Text("Buying")).await;
+    journey.expect_value(By::Label("Price of Apples"), "38.00").await;
+    let apples = ["Apples", "40 lb", "$0.111 per fl oz pressed", "Price of Apples"];
+    journey.expect_lines(By::Item("Apples"), &apples).await;
+    let cap = ["Cap, 38 mm", "1,000 ea", "$0.085 per piece", "Price of Cap, 38 mm"];
+    journey.expect_lines(By::Item("Cap, 38 mm"), &cap).await;
+}

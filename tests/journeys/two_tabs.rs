@@ -1,0 +1,40 @@
+//! The same book open in two tabs.
+
+use crate::harness::{By, Journey};
+
+const APPLES: By<'_> = By::Label("Price of Apples");
+
+#[tokio::test]
+async fn two_tabs_agree() {
+    let journey = Journey::start("two_tabs").await;
+    journey.open().await;
+    journey.click(By::Text("Look around in Marrowgate Juice Hall")).await;
+    journey.click(By::Text("Buying")).await;
+    journey.expect_value(APPLES, "38.00").await;
+
+    journey.open_another_tab().await;
+    journey.click(By::Text("Buying")).await;
+    journey.expect_value(APPLES, "38.00").await;
+    // A mark that a reload would wipe away.
+    journey.wait_until("the mark", "return window.never_loaded_again = true").await;
+
+    journey.use_tab(0).await;
+    journey.enter(APPLES, "44.25").await;
+    journey.wait_for_text("Saved").await;
+
+    journey.use_tab(1).await;
+    journey.expect_value(APPLES, "44.25").await;
+    // 44.25 / (40 lb * 0.9 left after trimming * 0.65 pressed), 1.048 g/mL, by hand: 44.25 / 38 *
+    // 0.11096 = 0.12921 a fl oz. Computed here anew, since only the price was sent over.
+    journey.wait_for_text("$0.129 per fl oz pressed").await;
+
+    // And the other way, another kind of record.
+    journey.click(By::Text("Book")).await;
+    journey.enter(By::Nth(0, &By::Label("Name")), "Marrowgate, west side").await;
+    journey.wait_for_text("Saved").await;
+    journey.use_tab(0).await;
+    journey.wait_for_text("Marrowgate, west side").await;
+    journey.expect_value(APPLES, "44.25").await;
+    journey.use_tab(1).await;
+    journey.wait_until("the page to be the same", "return window.never_loaded_again === true").await;
+}
