@@ -1,7 +1,6 @@
 //! The exact decimal that every measure is made of, and the one rounding rule.
 
 use std::fmt;
-use std::str::FromStr;
 
 use rust_decimal::Decimal;
 use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
@@ -61,21 +60,25 @@ impl Exact {
     }
 
     /// The sum.
+    #[inline(never)]
     pub fn plus(self, other: Exact) -> Result<Exact, Overflow> {
         self.0.checked_add(other.0).map(Exact).ok_or(Overflow::TooLarge)
     }
 
     /// The difference.
+    #[inline(never)]
     pub fn minus(self, other: Exact) -> Result<Exact, Overflow> {
         self.0.checked_sub(other.0).map(Exact).ok_or(Overflow::TooLarge)
     }
 
     /// The product.
+    #[inline(never)]
     pub fn times(self, other: Exact) -> Result<Exact, Overflow> {
         self.0.checked_mul(other.0).map(Exact).ok_or(Overflow::TooLarge)
     }
 
     /// The quotient, rounded at the 28th digit.
+    #[inline(never)]
     pub fn over(self, other: Exact) -> Result<Exact, Overflow> {
         if other.is_zero() {
             return Err(Overflow::DivisionByZero);
@@ -89,6 +92,7 @@ impl Exact {
     }
 
     /// Rounded to `places` decimals, half away from zero: the one rounding rule.
+    #[inline(never)]
     pub fn rounded(self, places: u32) -> Exact {
         self.divided_to(places).unwrap_or(self)
     }
@@ -170,9 +174,11 @@ impl Exact {
         size < too_large && self.places() <= STORED_PLACES as u32
     }
 
-    /// The nearest binary fraction, for drawing only; never for a figure that is shown.
-    pub fn for_drawing(self) -> f64 {
-        f64::from_str(&self.0.to_string()).unwrap_or(0.0)
+    /// As so many of `parts`, to the nearest whole: lengths in a drawing. None for a negative
+    /// number or one beyond four billion parts.
+    pub fn in_parts(self, parts: u32) -> Option<u32> {
+        let whole = self.times(Exact::from(parts)).ok()?.rounded(0);
+        u32::try_from(whole.0.mantissa()).ok()
     }
 }
 

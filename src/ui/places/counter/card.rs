@@ -105,16 +105,20 @@ fn Amounts(id: OfferId, priced: Priced) -> impl IntoView {
     }
 }
 
+/// Where the rim of the drawn glass is, and how deep it goes.
+const RIM: u32 = 40;
+const DEPTH: u32 = 880;
+
 /// A glass with its fill line, to scale by volume.
 #[component]
 fn Glass(fill: Fill) -> impl IntoView {
-    let empty = fill.headspace.ratio_to(fill.brimful).map_or(0.0, |share| share.for_drawing());
-    let top = 4.0 + empty * 88.0;
+    let empty = fill.headspace.ratio_to(fill.brimful).ok().and_then(|share| share.in_parts(DEPTH)).unwrap_or(0);
+    let top = RIM + empty;
     view! {
-        <svg class="glass" viewBox="0 0 60 100" role="img" aria-label="Fill line">
-            <rect class="glass-drink" x="6" y=format!("{top:.1}") width="48" height=format!("{:.1}", 92.0 - top) />
-            <path d="M6 4V92H54V4" />
-            <path class="glass-line" d=format!("M2 {top:.1}H58") />
+        <svg class="glass" viewBox="0 0 600 1000" role="img" aria-label="Fill line">
+            <rect class="glass-drink" x="60" y=top.to_string() width="480" height=(DEPTH - empty).to_string() />
+            <path d="M60 40V920H540V40" />
+            <path class="glass-line" d=format!("M20 {top}H580") />
         </svg>
     }
 }

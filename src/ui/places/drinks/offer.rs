@@ -221,6 +221,9 @@ fn Amounts(id: OfferId, priced: Memo<Option<Priced>>) -> impl IntoView {
     }
 }
 
+/// The bar's length in its own drawing.
+const BAR: u32 = 1000;
+
 /// The parts of a cost that are above zero.
 fn parts(priced: &Priced) -> Vec<(Part, Money)> {
     let of = |part: Part| priced.cost.part(part).ok().map(|money| (part, money));
@@ -234,13 +237,13 @@ fn Breakdown(id: OfferId, priced: Memo<Option<Priced>>) -> impl IntoView {
     let shown_parts = move || priced.with(|it| it.as_ref().map(parts).unwrap_or_default());
     let share_of_total = move |money: Money| money.ratio_to(total()).unwrap_or(Exact::ZERO);
     let bar = live(move || {
-        let mut from = 0.0;
+        let mut from = 0;
         let mut segments = Vec::new();
         for (part, money) in shown_parts() {
-            let width = share_of_total(money).for_drawing() * 100.0;
+            let width = share_of_total(money).in_parts(BAR).unwrap_or(0);
             let class = format!("part part-{}", Part::ALL.iter().position(|it| *it == part).unwrap_or(0));
             segments.push(view! {
-                <rect class=class x=format!("{from:.3}") y="0" width=format!("{width:.3}") height="10">
+                <rect class=class x=from.to_string() y="0" width=width.to_string() height="10">
                     <title>{words::part(part)}</title>
                 </rect>
             });
@@ -272,7 +275,7 @@ fn Breakdown(id: OfferId, priced: Memo<Option<Priced>>) -> impl IntoView {
     view! {
         <Section heading="What it costs">
             <p class="about">{said}</p>
-            <svg class="bar-chart" viewBox="0 0 100 10" preserveAspectRatio="none" role="img" aria-label="Cost by part; the table below has the figures">
+            <svg class="bar-chart" viewBox="0 0 1000 10" preserveAspectRatio="none" role="img" aria-label="Cost by part; the table below has the figures">
                 {bar}
             </svg>
             <table class="table">

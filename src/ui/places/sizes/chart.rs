@@ -8,6 +8,9 @@ use crate::sizes::SizeRow;
 use crate::ui::live::live;
 use crate::ui::state::AppState;
 
+/// The longest bar's length in its own drawing.
+const BAR: u32 = 1000;
+
 /// Bars of price per volume, the cost within each.
 #[component]
 pub fn PerVolume(
@@ -19,16 +22,19 @@ pub fn PerVolume(
         rows.with(|rows| {
             let height = |row: &SizeRow| row.sold.map_or(row.cost_per_volume, |it| it.price_per_volume);
             let most = rows.iter().map(|row| height(row).max(row.cost_per_volume)).max().unwrap_or(Money::ZERO);
-            let share = |money: Money| money.ratio_to(most).map_or(0.0, |share| share.for_drawing() * 100.0);
+            let share = |money: Money| {
+                let parts = money.ratio_to(most).ok().and_then(|share| share.in_parts(BAR));
+                parts.unwrap_or(0).to_string()
+            };
             let bar = |row: &SizeRow| {
                 let name = state.book.with(|book| book.name(Key::Container(row.offer.container)));
                 let price = row.sold.map(|it| state.fine_money(it.price_per_volume));
                 view! {
                     <li>
                         <span class="bars-name">{name}</span>
-                        <svg class="bars-bar" viewBox="0 0 100 10" preserveAspectRatio="none" aria-hidden="true">
-                            <rect class="bars-price" width=format!("{:.2}", share(height(row))) height="10" />
-                            <rect class="bars-cost" width=format!("{:.2}", share(row.cost_per_volume)) y="3" height="4" />
+                        <svg class="bars-bar" viewBox="0 0 1000 10" preserveAspectRatio="none" aria-hidden="true">
+                            <rect class="bars-price" width=share(height(row)) height="10" />
+                            <rect class="bars-cost" width=share(row.cost_per_volume) y="3" height="4" />
                         </svg>
                         <span class="bars-figure">{price}</span>
                     </li>
