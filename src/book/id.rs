@@ -28,6 +28,11 @@ macro_rules! id {
                 $name(if number == 0 { 1 } else { number })
             }
 
+            /// The number that it is made from.
+            pub const fn number(self) -> u64 {
+                self.0
+            }
+
             /// Reads 1 to 16 hexadecimal digits in lower case, without leading zeros.
             pub fn from_text(text: &str) -> Option<$name> {
                 parse(text).map($name)

@@ -41,7 +41,9 @@ pub fn save_book_file(book: &Book) {
 
 /// The book's name as a file may be called.
 pub fn file_name(book: &Book) -> String {
-    let plain = |letter: char| if letter.is_alphanumeric() { letter.to_ascii_lowercase() } else { '-' };
+    let plain = |letter: char| {
+        if letter.is_ascii_alphanumeric() || !letter.is_ascii() { letter.to_ascii_lowercase() } else { '-' }
+    };
     let name: String = book.settings().name.chars().map(plain).collect();
     name.trim_matches('-').to_string()
 }

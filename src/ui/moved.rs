@@ -27,7 +27,7 @@ pub fn Moved(
     let moves = move || change.with(|change| change.as_ref().map(|it| it.moves.clone()).unwrap_or_default());
     let listed = Memo::new(move |_| {
         let few = if all.get() { usize::MAX } else { FIRST };
-        moves().iter().take(few).map(|moved| moved.offer).collect::<Vec<OfferId>>()
+        moves().iter().take(few).map(|moved| Key::Offer(moved.offer)).collect::<Vec<Key>>()
     });
     let sentence = text(move || {
         let summary = change.with(|change| change.as_ref().map(|change| summary(&change.name, &change.moves)));
@@ -58,7 +58,10 @@ pub fn Moved(
             .into_any()
         },
     );
-    let row = move |id| view! { <MovedRow id change /> }.into_any();
+    let row = move |key| match key {
+        Key::Offer(id) => view! { <MovedRow id change /> }.into_any(),
+        _ => ().into_any(),
+    };
     view! {
         <div class="moved">
             <p class="moved-summary" role="status">

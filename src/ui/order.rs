@@ -3,18 +3,22 @@
 
 use std::collections::BTreeSet;
 
-use leptos::prelude::*;
+use js_sys::JsString;
 
-use super::state::AppState;
-use crate::book::{Book, DrinkId, Key, OfferId};
+use crate::book::{Book, DrinkId, Key};
 use crate::fill::fill;
 use crate::measure::Volume;
+
+/// In lower case, by the browser's tables: our own would be 10 kB more to load.
+pub fn lower_case(text: &str) -> String {
+    JsString::from(text).to_lower_case().into()
+}
 
 /// Keys by name, whatever the case of its letters.
 fn by_name(names: impl Iterator<Item = (String, Key)>) -> Vec<Key> {
     let mut ordered = BTreeSet::new();
     for (name, key) in names {
-        ordered.insert((name.to_lowercase(), key));
+        ordered.insert((lower_case(&name), key));
     }
     ordered.into_iter().map(|(_, key)| key).collect()
 }
@@ -50,19 +54,12 @@ pub fn containers(book: &Book) -> Vec<Key> {
 }
 
 /// The offers of a drink, smallest fill first.
-pub fn offers(state: AppState, drink: DrinkId) -> Vec<OfferId> {
-    let ordered = state.book.with(|book| {
-        by_fill(book.offers_of(drink).map(|offer| {
-            let container = book.container(offer.container);
-            let fill = container.and_then(|container| fill(container).ok());
-            (fill.map(|fill| fill.volume), Key::Offer(offer.id()))
-        }))
-    });
-    let offer = |key| match key {
-        Key::Offer(offer) => Some(offer),
-        _ => None,
-    };
-    ordered.into_iter().filter_map(offer).collect()
+pub fn offers(book: &Book, drink: DrinkId) -> Vec<Key> {
+    by_fill(book.offers_of(drink).map(|offer| {
+        let container = book.container(offer.container);
+        let fill = container.and_then(|container| fill(container).ok());
+        (fill.map(|fill| fill.volume), Key::Offer(offer.id()))
+    }))
 }
 
 /// Records as options to choose from: their ids and names.

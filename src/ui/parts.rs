@@ -2,7 +2,10 @@
 
 use leptos::prelude::*;
 
-use super::live::{press, text};
+use super::live::{live, press, text};
+use super::route::Route;
+use super::state::AppState;
+use crate::book::Key;
 
 use crate::ledger::Standing;
 use crate::words;
@@ -108,7 +111,7 @@ pub fn TakeOut(
 #[component]
 pub fn Back(
     /// Where it leads.
-    to: super::route::Route,
+    to: Route,
     /// What is there.
     #[prop(into)]
     name: String,
@@ -123,19 +126,23 @@ pub fn Back(
     }
 }
 
-/// What a screen says of something that is gone.
-#[component]
-pub fn Gone(
-    /// Where to go instead.
-    to: super::route::Route,
-    /// What is there.
-    #[prop(into)]
-    name: String,
-) -> impl IntoView {
-    view! {
-        <Back to=to name=name />
-        <p class="hollow">"This is not in the book. It may have been removed; Undo brings it back."</p>
-    }
+/// The screen of a record; of one that is gone it says so, with the way back.
+pub fn page_of(
+    record: Key,
+    back: Route,
+    name: &'static str,
+    page: impl Fn() -> AnyView + Send + Sync + 'static,
+) -> AnyView {
+    let state = AppState::here();
+    let there = Memo::new(move |_| state.book.with(|book| book.contains(record)));
+    live(move || match there.get() {
+        true => page(),
+        false => view! {
+            <Back to=back name=name />
+            <p class="hollow">"This is not in the book. It may have been removed; Undo brings it back."</p>
+        }
+        .into_any(),
+    })
 }
 
 /// Letters to find something by.

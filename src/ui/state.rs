@@ -10,7 +10,7 @@ use leptos::prelude::*;
 use super::history::{History, LastChange, Session, Step};
 use super::locale;
 use crate::book::{Applied, Book, Edit, Key, OfferId, Refusal};
-use crate::ledger::{Ledger, Priced, Standing, Trouble};
+use crate::ledger::{Ledger, Priced, Standing};
 use crate::measure::{
     Amount, Measure, Money, NumberStyle, Overflow, Share, System, Unit, Volume, show_amount, show_measure, show_money,
     show_number, show_percent, show_volume,
@@ -179,9 +179,15 @@ impl AppState {
         });
     }
 
-    /// One offer's result, following it.
-    pub fn offer(self, id: OfferId) -> Memo<Option<Result<Priced, Trouble>>> {
-        Memo::new(move |_| self.ledger.with(|ledger| ledger.get(id).cloned()))
+    /// Something of an offer's result, following it; none where it cannot be computed.
+    pub fn priced<T>(self, id: OfferId, read: impl FnOnce(&Priced) -> Option<T>) -> Option<T> {
+        self.ledger.with(|ledger| read(ledger.get(id)?.as_ref().ok()?))
+    }
+
+    /// Why an offer cannot be computed, as a sentence, following it.
+    pub fn stuck(self, id: OfferId) -> Option<String> {
+        let trouble = self.ledger.with(|ledger| ledger.get(id)?.as_ref().err().copied())?;
+        Some(self.book.with(|book| words::trouble(&trouble, book)))
     }
 
     /// Where one offer stands.

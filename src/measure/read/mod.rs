@@ -81,7 +81,7 @@ pub fn read_amount(text: &str, wanted: Wanted, system: System, style: &NumberSty
     let mut parts = Vec::new();
     let mut rest = tidy.as_str();
     while !rest.is_empty() {
-        let number_ends = rest.find(|sign: char| sign.is_alphabetic()).unwrap_or(rest.len());
+        let number_ends = rest.find(|sign: char| sign.is_ascii_alphabetic() || !sign.is_ascii()).unwrap_or(rest.len());
         let (number, tail) = rest.split_at(number_ends);
         let unit_ends = tail.find(|sign: char| sign.is_ascii_digit() || sign == '-').unwrap_or(tail.len());
         let (unit, next) = tail.split_at(unit_ends);

@@ -6,7 +6,7 @@ use crate::measure::{Dimension, System, Unit};
 /// whose ounces, pints and gallons. Spoons and cups are the US ones in a US book and the metric
 /// ones elsewhere; the field shows which it took.
 pub(super) fn unit(name: &str, bare: Dimension, system: System) -> Option<Unit> {
-    let name = name.to_lowercase().replace('.', " ");
+    let name = name.to_ascii_lowercase().replace('.', " ");
     let words: Vec<&str> = name.split_whitespace().collect();
     let (said, words) = match words.as_slice() {
         ["us", rest @ ..] | ["u", "s", rest @ ..] => (Some(System::UsCustomary), rest),

@@ -7,6 +7,7 @@ use leptos::prelude::*;
 use crate::book::{self, Book, Covers, Edit, Record, TaxPlace};
 use crate::measure::{Currency, Money, NumberStyle, Share, System, read_number};
 use crate::ui::fields::{self, Choice, Choose, Commit, Entry};
+use crate::ui::live::text;
 use crate::ui::parts::Section;
 use crate::ui::state::AppState;
 use crate::words;
@@ -40,8 +41,7 @@ fn options<T>(values: &[(String, T)]) -> Vec<(String, String)> {
 pub fn Settings() -> impl IntoView {
     let state = AppState::here();
     let of = move |show: fn(&book::Settings, AppState) -> String| {
-        let settings = Memo::new(move |_| state.book.with(|book| book.settings().clone()));
-        Signal::derive(move || settings.with(|settings| show(settings, state)))
+        text(move || state.book.with(|book| show(book.settings(), state)))
     };
     let units = [System::UsCustomary, System::Metric, System::Imperial];
     let units = units.map(|units| (words::system(units).to_string(), units)).to_vec();

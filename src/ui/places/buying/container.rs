@@ -11,7 +11,7 @@ use crate::measure::{Amount, Dimension, Exact, Share, Wanted};
 use crate::ui::fields::{self, Choice, Entry};
 use crate::ui::live::{live, rows, text, trouble};
 use crate::ui::order;
-use crate::ui::parts::{Back, Figure, Gone, Section, TakeOut};
+use crate::ui::parts::{Back, Figure, Section, TakeOut, page_of};
 use crate::ui::places::users::Users;
 use crate::ui::random::random;
 use crate::ui::route::{Route, go};
@@ -29,29 +29,24 @@ pub fn ContainerPage(
     /// The container.
     id: ContainerId,
 ) -> impl IntoView {
-    let state = AppState::here();
-    let there = Memo::new(move |_| state.book.with(|book| book.container(id).is_some()));
-    live(move || match there.get() {
-        true => view! { <Page id /> }.into_any(),
-        false => view! { <Gone to=Route::Containers name="Containers" /> }.into_any(),
-    })
+    page_of(Key::Container(id), Route::Containers, "Containers", move || view! { <Page id /> }.into_any())
 }
 
 #[component]
 fn Page(id: ContainerId) -> impl IntoView {
     let state = AppState::here();
-    let container = Memo::new(move |_| state.book.with(|book| book.container(id).cloned()));
     let of = move |show: fn(&Container, AppState) -> String| {
-        Signal::derive(move || container.with(|it| it.as_ref().map(|it| show(it, state)).unwrap_or_default()))
+        text(move || state.book.with(|book| book.container(id).map(|it| show(it, state)).unwrap_or_default()))
     };
     let size = |book: &Book| Wanted { dimensions: &[Dimension::Volume], unit: book.settings().units.drink_unit() };
     let by_share = Memo::new(move |_| {
-        container.with(|it| matches!(it.as_ref().map(|it| it.headspace), Some(Headspace::Share(_))))
+        let headspace = state.book.with(|book| book.container(id).map(|it| it.headspace));
+        matches!(headspace, Some(Headspace::Share(_)))
     });
     let ways: Vec<(String, String)> = [("volume", "as a volume"), ("share", "as a share of the brim")]
         .map(|(key, words)| (key.to_string(), words.to_string()))
         .to_vec();
-    let way = Signal::derive(move || if by_share.get() { "share".to_string() } else { "volume".to_string() });
+    let way = text(move || if by_share.get() { "share".to_string() } else { "volume".to_string() });
     let choose_way = Arc::new(move |chosen: &str| {
         let edit = state.book.with_untracked(|book| {
             let unit = book.settings().units.drink_unit();
@@ -63,12 +58,13 @@ fn Page(id: ContainerId) -> impl IntoView {
         });
         edit.map_or(Ok(()), |edit| state.apply("How headspace is given", edit))
     });
-    let poured = Signal::derive(move || {
-        let fill = container.with(|it| it.as_ref().and_then(|it| fill(it).ok()));
+    let filled = move || state.book.with(|book| book.container(id).and_then(|it| fill(it).ok()));
+    let poured = text(move || {
+        let fill = filled();
         fill.map_or("none".into(), |fill| state.volume(fill.volume))
     });
     let short = move || {
-        let fill = container.with(|it| it.as_ref().and_then(|it| fill(it).ok()))?;
+        let fill = filled()?;
         fill.short_of_declared.map(|short| {
             format!(
                 "It is poured {} less than its declared size. Local rules say what a declared size must hold.",
@@ -146,21 +142,21 @@ fn Page(id: ContainerId) -> impl IntoView {
             </dl>
             {trouble(short)}
         </Section>
-        <Set id container />
+        <Set id />
         <Users of=Key::Container(id) back=Route::Containers what="Remove this container" />
     }
 }
 
 #[component]
-fn Set(id: ContainerId, container: Memo<Option<Container>>) -> impl IntoView {
+fn Set(id: ContainerId) -> impl IntoView {
     let state = AppState::here();
     let used = Memo::new(move |_| {
-        let ids = |it: &Container| it.set.iter().map(|used| used.packaging).collect::<Vec<PackagingId>>();
-        container.with(|it| it.as_ref().map(ids).unwrap_or_default())
+        let ids = |it: &Container| it.set.iter().map(|used| Key::Packaging(used.packaging)).collect::<Vec<Key>>();
+        state.book.with(|book| book.container(id).map(ids).unwrap_or_default())
     });
     let options = Memo::new(move |_| {
         let taken = used.get();
-        let free = |key: &Key| !taken.iter().any(|id| Key::Packaging(*id) == *key);
+        let free = |key: &Key| !taken.contains(key);
         let mut options =
             state.book.with(|book| order::options(book, order::packagings(book).into_iter().filter(free).collect()));
         options.insert(0, (String::new(), "Choose packaging".to_string()));
@@ -177,10 +173,14 @@ fn Set(id: ContainerId, container: Memo<Option<Container>>) -> impl IntoView {
             edit.map_or(Ok(()), |edit| state.apply("Add to a container set", edit))
         }
     });
+    let row = move |key| match key {
+        Key::Packaging(packaging) => view! { <SetRow container=id packaging /> }.into_any(),
+        _ => ().into_any(),
+    };
     view! {
         <Section heading="What belongs to it" about="For one drink: the vessel, what closes it, label, straw.">
             <ul class="set">
-                {rows(used, move |packaging| view! { <SetRow container=id packaging /> }.into_any())}
+                {rows(used, row)}
             </ul>
             <Choice label="Add to it" options=options value=Signal::stored(String::new()) choose=add />
         </Section>
@@ -206,17 +206,17 @@ fn add_new(state: AppState, container: ContainerId) -> Result<(), String> {
 fn SetRow(container: ContainerId, packaging: PackagingId) -> impl IntoView {
     let state = AppState::here();
     let name = text(move || state.book.with(|book| book.name(Key::Packaging(packaging))));
-    let count = Memo::new(move |_| {
+    let count = move || {
         state.book.with(|book| {
             let used = book.container(container)?.set.iter().find(|used| used.packaging == packaging)?;
             Some(used.count)
         })
-    });
+    };
     let cost = text(move || {
-        let cost = state.book.with(|book| piece_cost(book.packaging(packaging)?, count.get()?).ok());
+        let cost = state.book.with(|book| piece_cost(book.packaging(packaging)?, count()?).ok());
         cost.map_or("no pack yet".into(), |cost| state.fine_money(cost))
     });
-    let shown = Signal::derive(move || count.get().map(|count| state.number(count)).unwrap_or_default());
+    let shown = text(move || count().map(|count| state.number(count)).unwrap_or_default());
     let remove = move || {
         let edit = state
             .book

@@ -1,16 +1,14 @@
 //! One ingredient: its packs, its yields, its densities, where it is used.
 
-use std::sync::Arc;
-
 use leptos::prelude::*;
 
 use super::packs::Packs;
 use crate::book::{Book, Edit, Goods, Ingredient, IngredientId, Key, Record};
-use crate::measure::{Amount, Density, Dimension, Exact, Mass, Measure, Share, Unit, Wanted};
+use crate::measure::{Amount, Density, Dimension, Exact, Mass, Measure, Unit, Wanted};
 use crate::ui::fields::{self, Entry};
-use crate::ui::live::live;
+use crate::ui::live::text;
 use crate::ui::moved::Moved;
-use crate::ui::parts::{Back, Gone, Section};
+use crate::ui::parts::{Back, Section, page_of};
 use crate::ui::places::users::Users;
 use crate::ui::route::Route;
 use crate::ui::state::AppState;
@@ -27,20 +25,14 @@ pub fn IngredientPage(
     /// The ingredient.
     id: IngredientId,
 ) -> impl IntoView {
-    let state = AppState::here();
-    let there = Memo::new(move |_| state.book.with(|book| book.ingredient(id).is_some()));
-    live(move || match there.get() {
-        true => view! { <Page id /> }.into_any(),
-        false => view! { <Gone to=Route::Buying name="Buying" /> }.into_any(),
-    })
+    page_of(Key::Ingredient(id), Route::Buying, "Buying", move || view! { <Page id /> }.into_any())
 }
 
 #[component]
 fn Page(id: IngredientId) -> impl IntoView {
     let state = AppState::here();
-    let ingredient = Memo::new(move |_| state.book.with(|book| book.ingredient(id).cloned()));
     let of = move |show: fn(&Ingredient, AppState) -> String| {
-        Signal::derive(move || ingredient.with(|it| it.as_ref().map(|it| show(it, state)).unwrap_or_default()))
+        text(move || state.book.with(|book| book.ingredient(id).map(|it| show(it, state)).unwrap_or_default()))
     };
     view! {
         <Back to=Route::Buying name="Buying" />
@@ -53,22 +45,17 @@ fn Page(id: IngredientId) -> impl IntoView {
         />
         <Packs goods=Goods::Ingredient(id) />
         <Moved by=Key::Ingredient(id) />
-        <Yields id ingredient />
+        <Yields id />
         <Users of=Key::Ingredient(id) back=Route::Buying what="Remove this ingredient" />
     }
 }
 
 #[component]
-fn Yields(id: IngredientId, ingredient: Memo<Option<Ingredient>>) -> impl IntoView {
+fn Yields(id: IngredientId) -> impl IntoView {
     let state = AppState::here();
-    let of = move |show: Arc<dyn Fn(&Ingredient) -> String>| {
-        let show = StoredValue::new_local(show);
-        Signal::derive(move || {
-            ingredient.with(|it| it.as_ref().map(|it| show.with_value(|show| show(it))).unwrap_or_default())
-        })
+    let of = move |show: fn(&Ingredient, AppState) -> String| {
+        text(move || state.book.with(|book| book.ingredient(id).map(|it| show(it, state)).unwrap_or_default()))
     };
-    let percent = move |share: Share| state.plain_percent(share);
-    let density = move |density: Density| state.number(density.grams_per_millilitre());
     let density_of = |number: Option<Exact>| number.map(Density::from_grams_per_millilitre);
     let weight = |_: &Book| Wanted { dimensions: &[Dimension::Mass], unit: Unit::Gram };
     let grams = |amount: Amount| match amount.measure() {
@@ -84,7 +71,7 @@ fn Yields(id: IngredientId, ingredient: Memo<Option<Ingredient>>) -> impl IntoVi
                 <Entry
                     label="Left after trimming"
                     unit="%"
-                    value=of(Arc::new(move |it| percent(it.trim_yield)))
+                    value=of(|it, state| state.plain_percent(it.trim_yield))
                     commit=fields::percent("Trim yield", move |book, share| {
                         changed(book, id, |it| it.trim_yield = share)
                     })
@@ -93,7 +80,7 @@ fn Yields(id: IngredientId, ingredient: Memo<Option<Ingredient>>) -> impl IntoVi
                     label="Juice from what is trimmed"
                     unit="%"
                     example="not pressed"
-                    value=of(Arc::new(move |it| it.press_yield.map(percent).unwrap_or_default()))
+                    value=of(|it, state| it.press_yield.map(|share| state.plain_percent(share)).unwrap_or_default())
                     commit=fields::optional_percent("Press yield", move |book, share| {
                         changed(book, id, |it| it.press_yield = share)
                     })
@@ -103,7 +90,7 @@ fn Yields(id: IngredientId, ingredient: Memo<Option<Ingredient>>) -> impl IntoVi
                     unit="%"
                     example="neither"
                     note="Often above 100 %."
-                    value=of(Arc::new(move |it| it.soak_yield.map(percent).unwrap_or_default()))
+                    value=of(|it, state| it.soak_yield.map(|share| state.plain_percent(share)).unwrap_or_default())
                     commit=fields::optional_percent("Soaking or brewing yield", move |book, share| {
                         changed(book, id, |it| it.soak_yield = share)
                     })
@@ -120,7 +107,7 @@ fn Yields(id: IngredientId, ingredient: Memo<Option<Ingredient>>) -> impl IntoVi
                     unit="g/mL"
                     example="none"
                     note="Most juices: 1.03 to 1.07."
-                    value=of(Arc::new(move |it| it.juice_density.map(density).unwrap_or_default()))
+                    value=of(|it, state| it.juice_density.map(|density| state.number(density.grams_per_millilitre())).unwrap_or_default())
                     commit=fields::optional_number("Juice density", move |book, number| {
                         changed(book, id, |it| it.juice_density = density_of(number))
                     })
@@ -130,7 +117,7 @@ fn Yields(id: IngredientId, ingredient: Memo<Option<Ingredient>>) -> impl IntoVi
                     unit="g/mL"
                     example="none"
                     note="Poured or puréed, not as a heap of pieces: most fruit 0.95 to 1.05."
-                    value=of(Arc::new(move |it| it.density.map(density).unwrap_or_default()))
+                    value=of(|it, state| it.density.map(|density| state.number(density.grams_per_millilitre())).unwrap_or_default())
                     commit=fields::optional_number("Density", move |book, number| {
                         changed(book, id, |it| it.density = density_of(number))
                     })
@@ -138,10 +125,10 @@ fn Yields(id: IngredientId, ingredient: Memo<Option<Ingredient>>) -> impl IntoVi
                 <Entry
                     label="Weight of one piece as bought"
                     example="not counted"
-                    value=of(Arc::new(move |it| {
+                    value=of(|it, state| {
                         let piece = it.piece_weight.map(|mass| Amount::new(mass.grams(), Unit::Gram));
                         piece.map(|amount| state.amount(amount)).unwrap_or_default()
-                    }))
+                    })
                     commit=fields::optional_amount("Weight of a piece", weight, move |book, amount| {
                         changed(book, id, |it| it.piece_weight = amount.and_then(grams))
                     })

@@ -7,9 +7,9 @@ use leptos::prelude::*;
 use super::packs::Packs;
 use crate::book::{Book, Edit, Goods, Key, Packaging, PackagingId, PackagingPart, Record};
 use crate::ui::fields::{self, Choice, Entry};
-use crate::ui::live::live;
+use crate::ui::live::text;
 use crate::ui::moved::Moved;
-use crate::ui::parts::{Back, Gone};
+use crate::ui::parts::{Back, page_of};
 use crate::ui::places::users::Users;
 use crate::ui::route::Route;
 use crate::ui::state::AppState;
@@ -27,21 +27,17 @@ pub fn PackagingPage(
     /// The packaging.
     id: PackagingId,
 ) -> impl IntoView {
-    let state = AppState::here();
-    let there = Memo::new(move |_| state.book.with(|book| book.packaging(id).is_some()));
-    live(move || match there.get() {
-        true => view! { <Page id /> }.into_any(),
-        false => view! { <Gone to=Route::Buying name="Buying" /> }.into_any(),
-    })
+    page_of(Key::Packaging(id), Route::Buying, "Buying", move || view! { <Page id /> }.into_any())
 }
 
 #[component]
 fn Page(id: PackagingId) -> impl IntoView {
     let state = AppState::here();
-    let packaging = Memo::new(move |_| state.book.with(|book| book.packaging(id).cloned()));
-    let name = Signal::derive(move || packaging.with(|it| it.as_ref().map(|it| it.name.clone()).unwrap_or_default()));
-    let part =
-        Signal::derive(move || packaging.with(|it| it.as_ref().map(|it| format!("{:?}", it.part)).unwrap_or_default()));
+    let of = move |show: fn(&Packaging) -> String| {
+        text(move || state.book.with(|book| book.packaging(id).map(show).unwrap_or_default()))
+    };
+    let name = of(|it| it.name.clone());
+    let part = of(|it| format!("{:?}", it.part));
     let parts: Vec<(String, String)> =
         PackagingPart::ALL.iter().map(|part| (format!("{part:?}"), words::packaging_part(*part).to_string())).collect();
     let choose_part = Arc::new(move |chosen: &str| {

@@ -6,7 +6,7 @@ use super::usable;
 use crate::book::{Book, Edit, Goods, Key, Pack, PackId, Record};
 use crate::measure::{Amount, Dimension, Exact, Money, Unit, Wanted};
 use crate::ui::fields::{self, Entry};
-use crate::ui::live::{live, press, rows};
+use crate::ui::live::{live, parts, press, text};
 use crate::ui::parts::{Figure, Section};
 use crate::ui::random::random;
 use crate::ui::state::AppState;
@@ -38,7 +38,7 @@ pub fn Packs(
 ) -> impl IntoView {
     let state = AppState::here();
     let packs = Memo::new(move |_| {
-        state.book.with(|book| book.packs(goods).iter().map(|pack| pack.id).collect::<Vec<PackId>>())
+        state.book.with(|book| book.packs(goods).iter().map(|pack| pack.id.number()).collect::<Vec<u64>>())
     });
     let add = move || {
         let edit = state.book.with_untracked(|book| {
@@ -63,7 +63,7 @@ pub fn Packs(
     view! {
         <Section heading="Packs" about="What one pack holds and costs. The first is the one you buy now.">
             <ol class="packs">
-                {rows(packs, move |pack| view! { <PackRow goods id=pack packs /> }.into_any())}
+                {parts(packs, move |pack| view! { <PackRow goods id=PackId::from_random(pack) /> }.into_any())}
             </ol>
             <button class="button" on:click=press(add)>
                 "Add a pack"
@@ -73,12 +73,12 @@ pub fn Packs(
 }
 
 #[component]
-fn PackRow(goods: Goods, id: PackId, packs: Memo<Vec<PackId>>) -> impl IntoView {
+fn PackRow(goods: Goods, id: PackId) -> impl IntoView {
     let state = AppState::here();
-    let pack = Memo::new(move |_| state.book.with(|book| book.packs(goods).iter().find(|pack| pack.id == id).cloned()));
-    let first = Memo::new(move |_| packs.with(|packs| packs.first() == Some(&id)));
+    let pack = move |book: &Book| book.packs(goods).iter().find(|pack| pack.id == id).cloned();
+    let first = Memo::new(move |_| state.book.with(|book| book.packs(goods).first().is_some_and(|it| it.id == id)));
     let of = move |show: fn(&Pack, AppState) -> String| {
-        Signal::derive(move || pack.with(|pack| pack.as_ref().map(|pack| show(pack, state)).unwrap_or_default()))
+        text(move || state.book.with(pack).map(|pack| show(&pack, state)).unwrap_or_default())
     };
     let wanted = move |book: &Book| match goods {
         Goods::Ingredient(_) => {
@@ -89,7 +89,7 @@ fn PackRow(goods: Goods, id: PackId, packs: Memo<Vec<PackId>>) -> impl IntoView 
         Goods::Packaging(_) => Wanted { dimensions: &[Dimension::Count], unit: Unit::Piece },
     };
     let costs = move || {
-        let Some(pack) = pack.get() else { return Vec::new() };
+        let Some(pack) = state.book.with(pack) else { return Vec::new() };
         match goods {
             Goods::Ingredient(id) => state.book.with(|book| {
                 book.ingredient(id).map(|ingredient| usable::costs(state, ingredient, &pack)).unwrap_or_default()

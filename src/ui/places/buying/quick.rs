@@ -23,10 +23,10 @@ pub fn QuickPrice() -> impl IntoView {
     let state = AppState::here();
     let search = RwSignal::new(String::new());
     let found = Memo::new(move |_| {
-        let wanted = search.get().to_lowercase();
+        let wanted = order::lower_case(&search.get());
         state.book.with(|book| goods(book, &wanted))
     });
-    let listed = Memo::new(move |_| found.with(|found| found.iter().take(LISTED).copied().collect::<Vec<Goods>>()));
+    let listed = Memo::new(move |_| found.with(|found| found.iter().take(LISTED).copied().collect::<Vec<Key>>()));
     let hidden = move || found.with(Vec::len).saturating_sub(LISTED);
     let empty =
         move || state.book.with(|book| book.ingredients().next().is_none() && book.packagings().next().is_none());
@@ -41,6 +41,11 @@ pub fn QuickPrice() -> impl IntoView {
         }
         .into_any()
     });
+    let price = |key| match key {
+        Key::Ingredient(id) => view! { <PriceRow goods=Goods::Ingredient(id) /> }.into_any(),
+        Key::Packaging(id) => view! { <PriceRow goods=Goods::Packaging(id) /> }.into_any(),
+        _ => ().into_any(),
+    };
     let more = text(move || match hidden() {
         0 => String::new(),
         count => format!("{count} more. Type some letters of a name to find them."),
@@ -54,7 +59,7 @@ pub fn QuickPrice() -> impl IntoView {
         <Tabs here=Route::Buying />
         {teach}
         <Search label="Find what you buy" search />
-        <ul class="prices">{rows(listed, |goods| view! { <PriceRow goods /> }.into_any())}</ul>
+        <ul class="prices">{rows(listed, price)}</ul>
         <p class="hollow">{more} {none}</p>
         <p class="actions">
             <button class="main" on:click=press(move || add_ingredient(state))>
@@ -68,16 +73,11 @@ pub fn QuickPrice() -> impl IntoView {
 }
 
 /// Everything bought whose name holds these letters, by name, ingredients first.
-fn goods(book: &Book, wanted: &str) -> Vec<Goods> {
+fn goods(book: &Book, wanted: &str) -> Vec<Key> {
     let mut keys = order::ingredients(book);
     keys.extend(order::packagings(book));
-    let named = |key: &Key| wanted.is_empty() || book.name(*key).to_lowercase().contains(wanted);
-    let goods = |key| match key {
-        Key::Ingredient(id) => Some(Goods::Ingredient(id)),
-        Key::Packaging(id) => Some(Goods::Packaging(id)),
-        _ => None,
-    };
-    keys.into_iter().filter(named).filter_map(goods).collect()
+    let named = |key: &Key| wanted.is_empty() || order::lower_case(&book.name(*key)).contains(wanted);
+    keys.into_iter().filter(named).collect()
 }
 
 /// The screen of goods.
@@ -92,25 +92,25 @@ fn route(goods: Goods) -> Route {
 fn PriceRow(goods: Goods) -> impl IntoView {
     let state = AppState::here();
     let name = text(move || state.book.with(|book| book.name(Key::from(goods))));
-    let pack = Memo::new(move |_| state.book.with(|book| book.packs(goods).first().cloned()));
-    let holds = text(move || match pack.get() {
+    let pack = move || state.book.with(|book| book.packs(goods).first().cloned());
+    let holds = text(move || match pack() {
         Some(pack) if pack.supplier.is_empty() => state.amount(pack.contents),
         Some(pack) => format!("{}, {}", state.amount(pack.contents), pack.supplier),
         None => String::new(),
     });
     let usable = move || {
-        let pack = pack.get()?;
+        let pack = pack()?;
         let costs = match goods {
             Goods::Ingredient(id) => state.book.with(|book| Some(usable::costs(state, book.ingredient(id)?, &pack)))?,
             Goods::Packaging(_) => usable::piece(state, &pack).into_iter().collect(),
         };
         let (name, figure) = costs.last()?;
-        Some(format!("{figure} {}", name.to_lowercase()))
+        Some(format!("{figure} {}", order::lower_case(name)))
     };
     let usable = text(move || usable().unwrap_or_default());
-    let price = text(move || pack.get().map(|pack| state.plain_money(pack.price)).unwrap_or_default());
+    let price = text(move || pack().map(|pack| state.plain_money(pack.price)).unwrap_or_default());
     let step = format!("Price of {}", name.get_untracked());
-    let has_pack = Memo::new(move |_| pack.with(Option::is_some));
+    let has_pack = Memo::new(move |_| state.book.with(|book| !book.packs(goods).is_empty()));
     let field = live(move || match has_pack.get() {
         true => {
             let set = move |book: &Book, price| {

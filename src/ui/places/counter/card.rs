@@ -8,7 +8,7 @@ use crate::fill::{Fill, ScaledLine};
 use crate::ledger::Priced;
 use crate::ui::live::{live, rows, text, trouble, when};
 use crate::ui::order;
-use crate::ui::parts::{Back, Gone};
+use crate::ui::parts::{Back, page_of};
 use crate::ui::route::Route;
 use crate::ui::state::AppState;
 use crate::words;
@@ -19,33 +19,23 @@ pub fn Card(
     /// The offer.
     id: OfferId,
 ) -> impl IntoView {
-    let state = AppState::here();
-    let there = Memo::new(move |_| state.book.with(|book| book.offer(id).is_some()));
-    live(move || match there.get() {
-        true => view! { <Page id /> }.into_any(),
-        false => view! { <Gone to=Route::Counter name="Counter" /> }.into_any(),
-    })
+    page_of(Key::Offer(id), Route::Counter, "Counter", move || view! { <Page id /> }.into_any())
 }
 
 #[component]
 fn Page(id: OfferId) -> impl IntoView {
     let state = AppState::here();
-    let result = state.offer(id);
-    let priced = Memo::new(move |_| result.get().and_then(Result::ok));
     let drink = text(move || state.book.with(|book| book.name(Key::Drink(id.drink))));
     let container = text(move || state.book.with(|book| book.name(Key::Container(id.container))));
-    let stuck = move || {
-        let stuck = result.get().and_then(Result::err);
-        stuck.map(|stuck| state.book.with(|book| words::trouble(&stuck, book)))
-    };
-    let sizes = Memo::new(move |_| order::offers(state, id.drink));
-    let size = move |offer: OfferId| {
+    let sizes = Memo::new(move |_| state.book.with(|book| order::offers(book, id.drink)));
+    let size = move |key| {
+        let Key::Offer(offer) = key else { return ().into_any() };
         let name = text(move || state.book.with(|book| book.name(Key::Container(offer.container))));
         let here = (offer == id).then_some("page");
         view! { <a class="chip counter-size" href=Route::Card(offer).address() aria-current=here>{name}</a> }.into_any()
     };
     let pressed = move || state.book.with(|book| book.drink(id.drink).map(|it| it.kind)) == Some(DrinkKind::Pressed);
-    let amounts = move || match priced.get() {
+    let amounts = move || match state.priced(id, |priced| Some(priced.clone())) {
         Some(priced) => view! { <Amounts id priced /> }.into_any(),
         None => ().into_any(),
     };
@@ -55,7 +45,7 @@ fn Page(id: OfferId) -> impl IntoView {
         <nav class="chips" aria-label="Sizes">
             {rows(sizes, size)}
         </nav>
-        {trouble(stuck)}
+        {trouble(move || state.stuck(id))}
         {live(amounts)}
         <div class="cautions">
             <p>"Allergens are not kept in this book yet: ask, and check every label."</p>

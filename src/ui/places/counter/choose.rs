@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use crate::book::{DrinkId, Key, OfferId};
+use crate::book::{DrinkId, Key};
 use crate::ui::live::{rows, text, when};
 use crate::ui::order;
 use crate::ui::route::Route;
@@ -50,8 +50,9 @@ fn DrinkSizes(id: DrinkId) -> impl IntoView {
         let kind = state.book.with(|book| book.drink(id).map(|drink| words::drink_kind(drink.kind)));
         kind.unwrap_or_default().to_string()
     });
-    let offers = Memo::new(move |_| order::offers(state, id));
-    let size = move |offer: OfferId| {
+    let offers = Memo::new(move |_| state.book.with(|book| order::offers(book, id)));
+    let size = move |key| {
+        let Key::Offer(offer) = key else { return ().into_any() };
         let container = text(move || state.book.with(|book| book.name(Key::Container(offer.container))));
         view! { <a class="button counter-size" href=Route::Card(offer).address()>{container}</a> }.into_any()
     };

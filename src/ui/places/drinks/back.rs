@@ -23,8 +23,6 @@ struct Answer {
 pub fn BackFromPrice(
     /// The offer.
     id: OfferId,
-    /// Its result.
-    priced: Memo<Option<Priced>>,
 ) -> impl IntoView {
     let state = AppState::here();
     let (point, shop) = (RwSignal::new(String::new()), RwSignal::new(String::new()));
@@ -45,13 +43,13 @@ pub fn BackFromPrice(
     };
     let answer = move || {
         let menu = menu()?;
-        priced.with(|priced| state.book.with(|book| answer(book, id, priced.as_ref()?, menu)))
+        state.priced(id, |priced| state.book.with(|book| answer(book, id, priced, menu)))
     };
     let money = move |show: fn(&Answer) -> Option<Money>| {
         text(move || answer().and_then(|answer| show(&answer)).map_or("none".into(), |money| state.money(money)))
     };
     let fill = text(move || {
-        let holds = priced.with(|priced| priced.as_ref().map(|it| it.fill.volume));
+        let holds = state.priced(id, |it| Some(it.fill.volume));
         match (answer().map(|answer| answer.fill), holds) {
             (Some(Some(most)), Some(holds)) if most >= holds => format!("all {}", state.volume(holds)),
             (Some(Some(most)), _) => state.volume(most),

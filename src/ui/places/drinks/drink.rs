@@ -4,14 +4,14 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
-use super::list::OfferRow;
+use super::list::offer_row;
 use super::recipe::Recipe;
 use crate::book::{Book, Drink, DrinkId, DrinkKind, Edit, Key, Offer, OfferId, Record};
-use crate::measure::{Money, Share, Time};
+use crate::measure::Share;
 use crate::ui::fields::{self, Choice, Entry};
-use crate::ui::live::{live, press, rows, when};
+use crate::ui::live::{press, rows, text, when};
 use crate::ui::order;
-use crate::ui::parts::{Back, Gone, Section};
+use crate::ui::parts::{Back, Section, page_of};
 use crate::ui::route::{Route, go};
 use crate::ui::state::AppState;
 use crate::words;
@@ -29,20 +29,14 @@ pub fn DrinkPage(
     /// The drink.
     id: DrinkId,
 ) -> impl IntoView {
-    let state = AppState::here();
-    let there = Memo::new(move |_| state.book.with(|book| book.drink(id).is_some()));
-    live(move || match there.get() {
-        true => view! { <Page id /> }.into_any(),
-        false => view! { <Gone to=Route::Drinks name="Drinks" /> }.into_any(),
-    })
+    page_of(Key::Drink(id), Route::Drinks, "Drinks", move || view! { <Page id /> }.into_any())
 }
 
 #[component]
 fn Page(id: DrinkId) -> impl IntoView {
     let state = AppState::here();
-    let drink = Memo::new(move |_| state.book.with(|book| book.drink(id).cloned()));
     let of = move |show: fn(&Drink) -> String| {
-        Signal::derive(move || drink.with(|drink| drink.as_ref().map(show).unwrap_or_default()))
+        text(move || state.book.with(|book| book.drink(id).map(show).unwrap_or_default()))
     };
     let kinds = DrinkKind::ALL.iter().map(|kind| (format!("{kind:?}"), words::drink_kind(*kind).to_string())).collect();
     let kinds: Vec<(String, String)> = kinds;
@@ -71,7 +65,7 @@ fn Page(id: DrinkId) -> impl IntoView {
         </div>
         <SoldIn id />
         <Recipe id />
-        <Making id drink />
+        <Making id />
         <p class="actions">
             <a class="button" href=Route::SizesOf(id).address()>
                 "Sizes side by side"
@@ -86,7 +80,7 @@ fn Page(id: DrinkId) -> impl IntoView {
 #[component]
 fn SoldIn(id: DrinkId) -> impl IntoView {
     let state = AppState::here();
-    let offers = Memo::new(move |_| order::offers(state, id));
+    let offers = Memo::new(move |_| state.book.with(|book| order::offers(book, id)));
     let free = Memo::new(move |_| {
         state.book.with(|book| {
             let free = |key: &Key| match key {
@@ -125,7 +119,7 @@ fn SoldIn(id: DrinkId) -> impl IntoView {
     );
     view! {
         <Section heading="Sizes it is sold in">
-            <ul class="rows">{rows(offers, |id| view! { <OfferRow id /> }.into_any())}</ul>
+            <ul class="rows">{rows(offers, offer_row)}</ul>
             {choice}
             {no_container}
         </Section>
@@ -133,17 +127,11 @@ fn SoldIn(id: DrinkId) -> impl IntoView {
 }
 
 #[component]
-fn Making(id: DrinkId, drink: Memo<Option<Drink>>) -> impl IntoView {
+fn Making(id: DrinkId) -> impl IntoView {
     let state = AppState::here();
-    let of = move |show: Arc<dyn Fn(&Drink) -> String>| {
-        let show = StoredValue::new_local(show);
-        Signal::derive(move || {
-            drink.with(|drink| drink.as_ref().map(|it| show.with_value(|show| show(it))).unwrap_or_default())
-        })
+    let of = move |show: fn(&Drink, AppState) -> String| {
+        text(move || state.book.with(|book| book.drink(id).map(|it| show(it, state)).unwrap_or_default()))
     };
-    let share = move |share: Share| state.plain_percent(share);
-    let time = move |time: Time| state.number(time.seconds());
-    let money = move |money: Money| state.plain_money(money);
     let book_share = move |share: fn(&Book) -> Share| {
         Signal::derive(move || Some(format!("Empty: the book's {}", state.percent(state.book.with(share)))))
     };
@@ -153,7 +141,7 @@ fn Making(id: DrinkId, drink: Memo<Option<Drink>>) -> impl IntoView {
                 <Entry
                     label="Stays in the press or jug"
                     unit="%"
-                    value=of(Arc::new(move |it| share(it.process_loss)))
+                    value=of(|it, state| state.plain_percent(it.process_loss))
                     commit=fields::percent("Process loss", move |book, loss| {
                         changed(book, id, |it| it.process_loss = loss)
                     })
@@ -161,7 +149,7 @@ fn Making(id: DrinkId, drink: Memo<Option<Drink>>) -> impl IntoView {
                 <Entry
                     label="Hands' time per drink"
                     unit="s"
-                    value=of(Arc::new(move |it| time(it.labour.per_drink)))
+                    value=of(|it, state| state.number(it.labour.per_drink.seconds()))
                     commit=fields::seconds("Time per drink", move |book, time| {
                         changed(book, id, |it| it.labour.per_drink = time)
                     })
@@ -169,7 +157,7 @@ fn Making(id: DrinkId, drink: Memo<Option<Drink>>) -> impl IntoView {
                 <Entry
                     label="And per litre"
                     unit="s"
-                    value=of(Arc::new(move |it| time(it.labour.per_litre)))
+                    value=of(|it, state| state.number(it.labour.per_litre.seconds()))
                     commit=fields::seconds("Time per litre", move |book, time| {
                         changed(book, id, |it| it.labour.per_litre = time)
                     })
@@ -177,28 +165,28 @@ fn Making(id: DrinkId, drink: Memo<Option<Drink>>) -> impl IntoView {
                 <Entry
                     label="And per batch"
                     unit="s"
-                    value=of(Arc::new(move |it| time(it.labour.per_batch)))
+                    value=of(|it, state| state.number(it.labour.per_batch.seconds()))
                     commit=fields::seconds("Time per batch", move |book, time| {
                         changed(book, id, |it| it.labour.per_batch = time)
                     })
                 />
                 <Entry
                     label="Drinks in a batch"
-                    value=of(Arc::new(move |it| state.number(it.labour.batch)))
+                    value=of(|it, state| state.number(it.labour.batch))
                     commit=fields::count("Drinks in a batch", move |book, count| {
                         changed(book, id, |it| it.labour.batch = count)
                     })
                 />
                 <Entry
                     label="Treatment toll per drink"
-                    value=of(Arc::new(move |it| money(it.toll)))
+                    value=of(|it, state| state.plain_money(it.toll))
                     commit=fields::money("Treatment toll", move |book, toll| changed(book, id, |it| it.toll = toll))
                 />
                 <Entry
                     label="Made but not sold"
                     unit="%"
                     note=book_share(|book| book.settings().unsold)
-                    value=of(Arc::new(move |it| it.unsold.map(share).unwrap_or_default()))
+                    value=of(|it, state| it.unsold.map(|share| state.plain_percent(share)).unwrap_or_default())
                     commit=fields::optional_percent("Unsold share", move |book, unsold| {
                         changed(book, id, |it| it.unsold = unsold)
                     })
@@ -207,7 +195,7 @@ fn Making(id: DrinkId, drink: Memo<Option<Drink>>) -> impl IntoView {
                     label="Target margin"
                     unit="%"
                     note=book_share(|book| book.settings().target)
-                    value=of(Arc::new(move |it| it.target.map(share).unwrap_or_default()))
+                    value=of(|it, state| it.target.map(|share| state.plain_percent(share)).unwrap_or_default())
                     commit=fields::optional_percent("Target margin", move |book, target| {
                         changed(book, id, |it| it.target = target)
                     })

@@ -43,7 +43,7 @@ pub fn List() -> impl IntoView {
     let search = RwSignal::new(String::new());
     let filter = RwSignal::new(Filter::All);
     let listed = Memo::new(move |_| {
-        let wanted = search.get().to_lowercase();
+        let wanted = order::lower_case(&search.get());
         let filter = filter.get();
         state.book.with(|book| state.ledger.with(|ledger| listed(book, ledger, &wanted, filter)))
     });
@@ -101,7 +101,7 @@ pub fn List() -> impl IntoView {
 fn listed(book: &Book, ledger: &Ledger, wanted: &str, filter: Filter) -> Vec<Key> {
     let takes = |key: &Key| match key {
         Key::Drink(id) => {
-            let named = wanted.is_empty() || book.name(*key).to_lowercase().contains(wanted);
+            let named = wanted.is_empty() || order::lower_case(&book.name(*key)).contains(wanted);
             named && (filter == Filter::All || book.offers_of(*id).any(|it| filter.takes(ledger, it.id())))
         }
         _ => false,
@@ -119,8 +119,9 @@ fn DrinkCard(id: DrinkId, filter: RwSignal<Filter>) -> impl IntoView {
     });
     let offers = Memo::new(move |_| {
         let filter = filter.get();
-        let mut offers = order::offers(state, id);
-        state.ledger.with(|ledger| offers.retain(|offer| filter.takes(ledger, *offer)));
+        let takes = |ledger: &Ledger, key: &Key| matches!(key, Key::Offer(id) if filter.takes(ledger, *id));
+        let mut offers = state.book.with(|book| order::offers(book, id));
+        state.ledger.with(|ledger| offers.retain(|key| takes(ledger, key)));
         offers
     });
     let none = text(move || match offers.with(Vec::is_empty) {
@@ -133,31 +134,34 @@ fn DrinkCard(id: DrinkId, filter: RwSignal<Filter>) -> impl IntoView {
                 <h2>{name}</h2>
                 <span class="card-kind">{kind}</span>
             </a>
-            <ul class="rows">{rows(offers, |id| view! { <OfferRow id /> }.into_any())}</ul>
+            <ul class="rows">{rows(offers, offer_row)}</ul>
             <p class="hollow">{none}</p>
         </li>
     }
 }
 
 /// One size of a drink in a list.
+pub fn offer_row(key: Key) -> AnyView {
+    match key {
+        Key::Offer(id) => view! { <OfferRow id /> }.into_any(),
+        _ => ().into_any(),
+    }
+}
+
 #[component]
-pub fn OfferRow(
-    /// The offer.
-    id: OfferId,
-) -> impl IntoView {
+fn OfferRow(id: OfferId) -> impl IntoView {
     let state = AppState::here();
-    let result = state.offer(id);
     let container = text(move || state.book.with(|book| book.name(Key::Container(id.container))));
     let price = text(move || match state.book.with(|book| book.offer(id).and_then(|offer| offer.price)) {
         Some(price) => state.money(price),
         None => "no price".into(),
     });
     let cost = text(move || {
-        let total = result.with(|result| result.as_ref()?.as_ref().ok()?.cost.total().ok());
+        let total = state.priced(id, |priced| priced.cost.total().ok());
         total.map(|cost| format!("costs {}", state.money(cost))).unwrap_or_default()
     });
     let margin = text(move || {
-        let margin = result.with(|result| result.as_ref()?.as_ref().ok()?.margin());
+        let margin = state.priced(id, |priced| priced.margin());
         margin.map(|margin| state.percent(margin)).unwrap_or_default()
     });
     view! {

@@ -5,12 +5,13 @@ use leptos::prelude::*;
 use super::back::BackFromPrice;
 use crate::book::{Edit, Key, OfferId};
 use crate::cost::Part;
+use crate::fill::Fill;
 use crate::ledger::Priced;
 use crate::measure::{Exact, Money, Share};
 use crate::price::Suggestion;
 use crate::ui::fields::{self, Entry};
 use crate::ui::live::{live, press, text, trouble, when};
-use crate::ui::parts::{Back, Figure, Gone, Mark, Section};
+use crate::ui::parts::{Back, Figure, Mark, Section, page_of};
 use crate::ui::route::{Route, go};
 use crate::ui::state::AppState;
 use crate::words;
@@ -21,37 +22,26 @@ pub fn OfferPage(
     /// The offer.
     id: OfferId,
 ) -> impl IntoView {
-    let state = AppState::here();
-    let there = Memo::new(move |_| state.book.with(|book| book.offer(id).is_some()));
-    live(move || match there.get() {
-        true => view! { <Page id /> }.into_any(),
-        false => view! { <Gone to=Route::Drink(id.drink) name="The drink" /> }.into_any(),
-    })
+    page_of(Key::Offer(id), Route::Drink(id.drink), "The drink", move || view! { <Page id /> }.into_any())
 }
 
 #[component]
 fn Page(id: OfferId) -> impl IntoView {
     let state = AppState::here();
-    let result = state.offer(id);
-    let priced = Memo::new(move |_| result.get().and_then(Result::ok));
     let drink = text(move || state.book.with(|book| book.name(Key::Drink(id.drink))));
     let container = text(move || state.book.with(|book| book.name(Key::Container(id.container))));
-    let stuck = move || {
-        let stuck = result.get().and_then(Result::err);
-        stuck.map(|stuck| state.book.with(|book| words::trouble(&stuck, book)))
-    };
     let remove = move || {
         if state.apply("Remove a size", Edit::Remove(Key::Offer(id))).is_ok() {
             go(Route::Drink(id.drink));
         }
     };
     let computed = when(
-        move || priced.with(Option::is_some),
+        move || state.priced(id, |_| Some(())).is_some(),
         move || {
             view! {
-                <Amounts id priced />
-                <Breakdown id priced />
-                <BackFromPrice id priced />
+                <Amounts id />
+                <Breakdown id />
+                <BackFromPrice id />
             }
             .into_any()
         },
@@ -60,8 +50,8 @@ fn Page(id: OfferId) -> impl IntoView {
         <Back to=Route::Drink(id.drink) name="The drink" />
         <h1>{drink} <span class="h1-size">{container}</span></h1>
         <Mark standing=state.standing(id) />
-        {trouble(stuck)}
-        <Price id priced />
+        {trouble(move || state.stuck(id))}
+        <Price id />
         {computed}
         <p class="actions">
             <a class="button" href=Route::Card(id).address()>
@@ -78,21 +68,17 @@ fn Page(id: OfferId) -> impl IntoView {
 }
 
 #[component]
-fn Price(id: OfferId, priced: Memo<Option<Priced>>) -> impl IntoView {
+fn Price(id: OfferId) -> impl IntoView {
     let state = AppState::here();
     let figure = move |show: fn(&Priced, AppState) -> Option<String>| {
-        text(move || {
-            priced.with(|priced| priced.as_ref().and_then(|it| show(it, state)).unwrap_or_else(|| "none".into()))
-        })
+        text(move || state.priced(id, |it| show(it, state)).unwrap_or_else(|| "none".into()))
     };
     let price = text(move || {
         let price = state.book.with(|book| book.offer(id).and_then(|offer| offer.price));
         price.map(|price| state.plain_money(price)).unwrap_or_default()
     });
-    let no_price = move || {
-        priced.with(|priced| priced.as_ref().and_then(|it| it.suggestion.err()).map(|error| words::price_error(&error)))
-    };
-    let suggested = move || priced.with(|priced| priced.as_ref().and_then(|it| it.suggestion.ok()));
+    let no_price = move || state.priced(id, |it| it.suggestion.err()).map(|error| words::price_error(&error));
+    let suggested = move || state.priced(id, |it| it.suggestion.ok());
     let ask_suggested = move || {
         if let Some(suggestion) = suggested() {
             // A suggested price is above zero, so it is not refused.
@@ -100,7 +86,7 @@ fn Price(id: OfferId, priced: Memo<Option<Priced>>) -> impl IntoView {
         }
     };
     let differs = move || {
-        let asked = priced.with(|priced| priced.as_ref().and_then(|it| it.asked).map(|asked| asked.menu));
+        let asked = state.priced(id, |it| it.asked.map(|asked| asked.menu));
         suggested().is_some_and(|suggestion| asked != Some(suggestion.menu))
     };
     let menu = text(move || suggested().map(|suggestion| state.money(suggestion.menu)).unwrap_or_default());
@@ -162,30 +148,20 @@ fn Price(id: OfferId, priced: Memo<Option<Priced>>) -> impl IntoView {
 }
 
 #[component]
-fn Amounts(id: OfferId, priced: Memo<Option<Priced>>) -> impl IntoView {
+fn Amounts(id: OfferId) -> impl IntoView {
     let state = AppState::here();
     let fill = text(move || {
-        let said = priced.with(|priced| {
-            priced.as_ref().map(|it| {
-                let short = it
-                    .fill
-                    .short_of_declared
-                    .map(|short| format!(" That is {} less than the size it is declared as.", state.volume(short)));
-                let (brimful, headspace) = (state.volume(it.fill.brimful), state.volume(it.fill.headspace));
-                let poured = state.volume(it.fill.volume);
-                format!(
-                    "Poured {poured}: {brimful} to the rim less {headspace} left empty.{}",
-                    short.unwrap_or_default()
-                )
-            })
-        });
-        said.unwrap_or_default()
+        let said = |fill: Fill| {
+            let less = |short| format!(" That is {} less than the size it is declared as.", state.volume(short));
+            let short = fill.short_of_declared.map(less).unwrap_or_default();
+            let (brimful, headspace) = (state.volume(fill.brimful), state.volume(fill.headspace));
+            format!("Poured {}: {brimful} to the rim less {headspace} left empty.{short}", state.volume(fill.volume))
+        };
+        state.priced(id, |it| Some(it.fill)).map(said).unwrap_or_default()
     });
     let lines = live(move || {
-        let Some(priced) = priced.get() else { return ().into_any() };
-        priced
-            .scaled
-            .lines
+        let lines = state.priced(id, |it| Some(it.scaled.lines.clone())).unwrap_or_default();
+        lines
             .into_iter()
             .map(|line| {
                 let name = state.book.with(|book| book.name(Key::Ingredient(line.ingredient)));
@@ -231,10 +207,10 @@ fn parts(priced: &Priced) -> Vec<(Part, Money)> {
 }
 
 #[component]
-fn Breakdown(id: OfferId, priced: Memo<Option<Priced>>) -> impl IntoView {
+fn Breakdown(id: OfferId) -> impl IntoView {
     let state = AppState::here();
-    let total = move || priced.with(|it| it.as_ref().and_then(|it| it.cost.total().ok()).unwrap_or(Money::ZERO));
-    let shown_parts = move || priced.with(|it| it.as_ref().map(parts).unwrap_or_default());
+    let total = move || state.priced(id, |it| it.cost.total().ok()).unwrap_or(Money::ZERO);
+    let shown_parts = move || state.priced(id, |it| Some(parts(it))).unwrap_or_default();
     let share_of_total = move |money: Money| money.ratio_to(total()).unwrap_or(Exact::ZERO);
     let bar = live(move || {
         let mut from = 0;
@@ -269,7 +245,7 @@ fn Breakdown(id: OfferId, priced: Memo<Option<Priced>>) -> impl IntoView {
                 <td>{state.fine_money(money)}</td>
                 <td>{state.percent(Share::from_fraction(share_of_total(money)))}</td>
             </tr>
-            {details(state, &priced.get(), part)}
+            {state.priced(id, |it| Some(details(state, it, part)))}
         }
     };
     view! {
@@ -300,8 +276,7 @@ fn Breakdown(id: OfferId, priced: Memo<Option<Priced>>) -> impl IntoView {
 }
 
 /// The lines that a part is made of.
-fn details(state: AppState, priced: &Option<Priced>, part: Part) -> Vec<impl IntoView + use<>> {
-    let Some(priced) = priced else { return Vec::new() };
+fn details(state: AppState, priced: &Priced, part: Part) -> Vec<impl IntoView + use<>> {
     let lines: Vec<(Key, Money)> = match part {
         Part::Ingredients => priced.cost.lines.iter().map(|it| (Key::Ingredient(it.ingredient), it.cost)).collect(),
         Part::ContainerSet => priced.cost.packaging.iter().map(|it| (Key::Packaging(it.packaging), it.cost)).collect(),

@@ -9,7 +9,7 @@ use crate::book::{Book, DrinkId, Edit, Ingredient, IngredientId, Key, Line, Line
 use crate::fill::written_volume;
 use crate::measure::{Amount, Dimension, Exact, Share, Unit, Wanted};
 use crate::ui::fields::{self, Choice, Entry};
-use crate::ui::live::{rows, text};
+use crate::ui::live::{parts, text};
 use crate::ui::order;
 use crate::ui::parts::{Section, TakeOut};
 use crate::ui::random::random;
@@ -27,10 +27,10 @@ pub fn Recipe(
 ) -> impl IntoView {
     let state = AppState::here();
     let lines = Memo::new(move |_| {
-        let ids = |book: &Book| book.drink(id).map(|drink| drink.lines.iter().map(|line| line.id).collect());
-        state.book.with(|book| ids(book).unwrap_or_else(Vec::<LineId>::new))
+        let numbers = |book: &Book| book.drink(id).map(|it| it.lines.iter().map(|line| line.id.number()).collect());
+        state.book.with(|book| numbers(book).unwrap_or_else(Vec::<u64>::new))
     });
-    let reference = Signal::derive(move || {
+    let reference = text(move || {
         let reference = state.book.with(|book| book.drink(id).map(|drink| drink.reference));
         reference.map(|amount| state.amount(amount)).unwrap_or_default()
     });
@@ -75,7 +75,7 @@ pub fn Recipe(
                 })
             />
             <ol class="lines">
-                {rows(lines, move |line| view! { <LineRow drink=id line /> }.into_any())}
+                {parts(lines, move |line| view! { <LineRow drink=id line=LineId::from_random(line) /> }.into_any())}
             </ol>
             <Choice label="Add to the recipe" options=ingredients value=Signal::stored(String::new()) choose=add />
         </Section>
@@ -144,15 +144,14 @@ fn line_changed(book: &Book, drink: DrinkId, line: LineId, change: impl FnOnce(&
 #[component]
 fn LineRow(drink: DrinkId, line: LineId) -> impl IntoView {
     let state = AppState::here();
-    let this =
-        Memo::new(move |_| state.book.with(|book| book.drink(drink)?.lines.iter().find(|it| it.id == line).copied()));
+    let this = move || state.book.with(|book| book.drink(drink)?.lines.iter().find(|it| it.id == line).copied());
     let name = text(move || {
-        let ingredient = this.get().map(|line| Key::Ingredient(line.ingredient));
+        let ingredient = this().map(|line| Key::Ingredient(line.ingredient));
         ingredient.map(|key| state.book.with(|book| book.name(key))).unwrap_or_default()
     });
     let called = move |what: &str| format!("{what} {}", name.get_untracked());
-    let address = text(move || this.get().map(|line| Route::Ingredient(line.ingredient).address()).unwrap_or_default());
-    let amount = Signal::derive(move || this.get().map(|line| state.amount(line.amount)).unwrap_or_default());
+    let address = text(move || this().map(|line| Route::Ingredient(line.ingredient).address()).unwrap_or_default());
+    let amount = text(move || this().map(|line| state.amount(line.amount)).unwrap_or_default());
     let wanted = move |book: &Book| {
         let units = book.settings().units;
         let current =
@@ -166,7 +165,7 @@ fn LineRow(drink: DrinkId, line: LineId) -> impl IntoView {
     };
     let stages: Vec<(String, String)> =
         Stage::ALL.iter().map(|stage| (format!("{stage:?}"), words::stage(*stage).to_string())).collect();
-    let stage = Signal::derive(move || this.get().map(|line| format!("{:?}", line.stage)).unwrap_or_default());
+    let stage = text(move || this().map(|line| format!("{:?}", line.stage)).unwrap_or_default());
     let choose_stage = Arc::new(move |chosen: &str| {
         let stage = Stage::ALL.iter().copied().find(|stage| format!("{stage:?}") == chosen);
         let edit = state
@@ -178,7 +177,7 @@ fn LineRow(drink: DrinkId, line: LineId) -> impl IntoView {
         .iter()
         .map(|scaling| (format!("{scaling:?}"), words::scaling(*scaling).to_string()))
         .collect();
-    let scaling = Signal::derive(move || this.get().map(|line| format!("{:?}", line.scaling)).unwrap_or_default());
+    let scaling = text(move || this().map(|line| format!("{:?}", line.scaling)).unwrap_or_default());
     let choose_scaling = Arc::new(move |chosen: &str| {
         let scaling = if chosen == "Fixed" { Scaling::Fixed } else { Scaling::InProportion };
         let edit = state.book.with_untracked(|book| line_changed(book, drink, line, |it| it.scaling = scaling));

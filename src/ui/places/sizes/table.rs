@@ -7,7 +7,7 @@ use crate::book::{DrinkId, Key};
 use crate::measure::{Money, Share};
 use crate::sizes::{SizeRow, SoldSize, Step, side_by_side};
 use crate::ui::live::{live, text, trouble, when};
-use crate::ui::parts::{Back, Gone, Mark, Section};
+use crate::ui::parts::{Back, Mark, Section, page_of};
 use crate::ui::route::Route;
 use crate::ui::state::AppState;
 use crate::words;
@@ -18,12 +18,7 @@ pub fn SideBySide(
     /// The drink.
     id: DrinkId,
 ) -> impl IntoView {
-    let state = AppState::here();
-    let there = Memo::new(move |_| state.book.with(|book| book.drink(id).is_some()));
-    live(move || match there.get() {
-        true => view! { <Page id /> }.into_any(),
-        false => view! { <Gone to=Route::Sizes name="Sizes" /> }.into_any(),
-    })
+    page_of(Key::Drink(id), Route::Sizes, "Sizes", move || view! { <Page id /> }.into_any())
 }
 
 #[component]
