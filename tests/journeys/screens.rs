@@ -14,9 +14,10 @@ const SCREENS: [(u32, u32); 4] = [(320, 640), (360, 740), (768, 1024), (1440, 90
 async fn every_screen_fits_every_width() {
     let journey = Journey::start("screens").await;
     journey.open().await;
+    let mut faults = Vec::new();
     for (width, height) in SCREENS {
         journey.resize(width, height).await;
-        faultless(&journey, "the choice of books").await;
+        faults.extend(faults_of(&journey, "the choice of books", width).await);
     }
     journey.click(By::Text("Look around in Marrowgate Juice Hall")).await;
     journey.wait_for_text("Orchard Green").await;
@@ -24,15 +25,17 @@ async fn every_screen_fits_every_width() {
         journey.resize(width, height).await;
         for address in addresses() {
             journey.go(&address).await;
-            faultless(&journey, &format!("{address} at {width} px")).await;
+            faults.extend(faults_of(&journey, &address, width).await);
         }
     }
+    assert!(faults.is_empty(), "{} faults:\n{}", faults.len(), faults.join("\n"));
     assert_eq!(journey.console_errors().await, Vec::<String>::new());
 }
 
-/// Nothing scrolls sideways, and nothing to be touched is too small.
-async fn faultless(journey: &Journey, screen: &str) {
-    assert_eq!(journey.faults_of_layout().await, Vec::<String>::new(), "{screen}");
+/// Sideways scrolling and what is too small to be touched, each with its screen.
+async fn faults_of(journey: &Journey, screen: &str, width: u32) -> Vec<String> {
+    let faults = journey.faults_of_layout().await.into_iter();
+    faults.map(|fault| format!("{screen} at {width} px: {fault}")).collect()
 }
 
 /// The address of every screen that the demo book has.

@@ -94,6 +94,8 @@ fn capabilities(profile: &Path) -> serde_json::Map<String, serde_json::Value> {
                 "--disable-dev-shm-usage",
                 "--disable-background-networking",
                 "--disable-component-update",
+                // Else the 201st screen within ten seconds is not gone to.
+                "--disable-ipc-flooding-protection",
                 "--no-first-run",
                 "--window-size=360,740",
                 user_data(profile),

@@ -164,13 +164,19 @@ impl Journey {
         value.expect("localStorage can be read").as_str().map(str::to_owned)
     }
 
-    /// Goes to an address of the app by its hash, such as "#/book", in the page that is open.
+    /// Goes to an address of the app by its hash, such as "#/book", in the page that is open;
+    /// returns once the app has heard of it and shown the screen.
     pub async fn go(&self, hash: &str) {
-        let script = "const [old] = document.querySelector('main').children;
-            old.dataset.old = '';
-            location.hash = arguments[0]";
-        self.client().execute(script, vec![hash.into()]).await.expect("the address changes");
-        self.wait_until("the other screen", "return !document.querySelector('[data-old]')").await;
+        let script = "const [hash, done] = arguments;
+            if (location.hash === hash) return done();
+            // The app listens since its start, so it hears first; its effects come before a message.
+            addEventListener('hashchange', () => {
+                const { port1, port2 } = new MessageChannel();
+                port1.onmessage = () => done();
+                port2.postMessage(null);
+            }, { once: true });
+            location.hash = hash";
+        self.client().execute_async(script, vec![hash.into()]).await.expect("the address changes");
     }
 
     /// Width and height of the viewport in CSS pixels.

@@ -105,6 +105,6 @@ pub async fn packaging(journey: &Journey) {
     journey.expect_value(By::Label("Price of Apples"), "38.00").await;
     let apples = ["Apples", "40 lb", "$0.111 per fl oz pressed", "Price of Apples"];
     journey.expect_lines(By::Item("Apples"), &apples).await;
-    let cap = ["Cap, 38 mm", "1,000 ea", "$0.085 per piece", "Price of Cap, 38 mm"];
-    journey.expect_lines(By::Item("Cap, 38 mm"), &cap).await;
+    let bottle = ["Bottle, 12 fl oz", "200 ea", "$0.525 per piece", "Price of Bottle, 12 fl oz"];
+    journey.expect_lines(By::Item("Bottle, 12 fl oz"), &bottle).await;
 }

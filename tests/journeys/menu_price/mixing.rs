@@ -45,6 +45,7 @@ async fn line(journey: &Journey, name: &str, typed: &str, shown: &str) {
     let amount = format!("Amount of {name}");
     journey.choose(By::Label("Add to the recipe"), name).await;
     journey.expect_value(By::Label(&format!("Stage of {name}")), "pressed").await;
+    journey.expect_value(By::Label("Add to the recipe"), "Choose an ingredient").await;
     journey.enter(By::Label(&amount), typed).await;
     journey.expect_value(By::Label(&amount), shown).await;
 }

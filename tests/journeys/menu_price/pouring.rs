@@ -38,6 +38,7 @@ async fn set(journey: &Journey, bottle: &str, cost: &str) {
     for piece in [bottle, "Cap, 38 mm"] {
         journey.choose(By::Label("Add to it"), piece).await;
         journey.expect_value(By::Label(&format!("How many of {piece}")), "1").await;
+        journey.expect_value(By::Label("Add to it"), "Choose packaging").await;
     }
     journey.wait_for_text(cost).await;
     journey.wait_for_text("$0.085").await;
