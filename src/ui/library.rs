@@ -84,9 +84,13 @@ impl Library {
     async fn choose_or_open(self) {
         self.list().await;
         let paint = first_paint::read();
-        let known =
-            |id: BookId| self.books.with_untracked(|books| books.iter().any(|book| listed_id(book) == Some(id)));
-        match paint.open_book.filter(|id| known(*id)) {
+        // The only book there is needs no choosing.
+        let open_last = |books: &Vec<Listed>| {
+            let ids = || books.iter().filter_map(listed_id);
+            let last = paint.open_book.filter(|last| ids().any(|id| id == *last));
+            last.or_else(|| ids().next().filter(|_| books.len() == 1))
+        };
+        match self.books.with_untracked(open_last) {
             Some(id) => self.open_now(id).await,
             None => {
                 self.emptied.set(paint.started && paint.revision.is_some() && self.books.with_untracked(Vec::is_empty));

@@ -2,7 +2,9 @@
 
 use std::sync::Arc;
 
+use leptos::ev;
 use leptos::prelude::*;
+use web_sys::HtmlSelectElement;
 
 use crate::ui::live::{flag, live, text};
 use crate::ui::state::AppState;
@@ -31,7 +33,13 @@ pub fn Choice(
     let state = AppState::here();
     let id = format!("choice-{}", state.new_session());
     let error = RwSignal::new(None::<String>);
-    let chosen = move |event| error.set(choose(&event_target_value(&event)).err());
+    let error_id = format!("{id}-error");
+    let chosen = move |event: ev::Event| {
+        error.set(choose(&event_target_value(&event)).err());
+        // What stands there is what is in force: a list to add from is empty again, a refused
+        // choice falls back.
+        event_target::<HtmlSelectElement>(&event).set_value(&value.get_untracked());
+    };
     let wrong = flag(move || error.with(Option::is_some));
     let sentence = text(move || error.get().unwrap_or_default());
     let option = move |(key, words): (String, String)| {
@@ -44,11 +52,13 @@ pub fn Choice(
         <div class="entry" class:entry-wrong=wrong>
             <label for=id.clone() class:unseen=label_hidden>{label}</label>
             <div class="entry-box">
-                <select id=id on:change=chosen prop:value=value>
+                <select id=id aria-describedby=error_id.clone() on:change=chosen prop:value=value>
                     {list}
                 </select>
             </div>
-            <p class="entry-error" role="status">{sentence}</p>
+            <p class="entry-error" id=error_id role="status">
+                {sentence}
+            </p>
         </div>
     }
 }

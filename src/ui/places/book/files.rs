@@ -89,9 +89,9 @@ pub fn Files() -> impl IntoView {
             <div class="entry">
                 <label for="import-file">"Import a book file"</label>
                 <div class="entry-box">
-                    <input id="import-file" type="file" accept=".json,application/json" on:change=chosen />
+                    <input id="import-file" aria-describedby="import-error" type="file" accept=".json,application/json" on:change=chosen />
                 </div>
-                <p class="entry-error" role="status">{sentence}</p>
+                <p class="entry-error" id="import-error" role="status">{sentence}</p>
             </div>
             {live(move || match incoming.get() {
                 Some(wanted) => view! {
