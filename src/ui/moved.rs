@@ -10,6 +10,9 @@ use super::state::AppState;
 use crate::book::{Key, OfferId};
 use crate::ledger::{Move, Side, Standing};
 
+/// A figure of an offer on one side of a step, as it is shown.
+type Shown = fn(AppState, &Side) -> Option<String>;
+
 /// How many are listed before the rest is asked for.
 const FIRST: usize = 12;
 
@@ -95,10 +98,10 @@ fn MovedRow(id: OfferId, change: Memo<Option<LastChange>>) -> impl IntoView {
     });
     let figures = live(move || {
         let Some(Move { before, after, .. }) = moved() else { return ().into_any() };
-        let shown = |side: Option<Side>, figure: fn(AppState, &Side) -> Option<String>| {
+        let shown = |side: Option<Side>, figure: Shown| {
             side.and_then(|side| figure(state, &side)).unwrap_or_else(|| "none".to_string())
         };
-        let kinds: [(&str, fn(AppState, &Side) -> Option<String>); 3] = [
+        let kinds: [(&str, Shown); 3] = [
             ("Cost", |state, side| side.cost.map(|money| state.money(money))),
             ("Margin", |state, side| side.margin.map(|share| state.percent(share))),
             ("Suggested", |state, side| side.suggested.map(|money| state.money(money))),
