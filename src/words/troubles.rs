@@ -91,11 +91,11 @@ fn yield_error(error: &YieldError, book: &Book) -> String {
             )
         }
         YieldError::NoDensity(id) => format!(
-            "{} meets both weight and volume but has no density. Enter grams per mL as it is in the drink.",
+            "{} is weighed in one place and poured by volume in another, so it needs a density. Enter grams per mL as it is in the drink.",
             name(*id)
         ),
         YieldError::NoJuiceDensity(id) => format!(
-            "The juice of {} meets both weight and volume but has no density. Enter its grams per mL.",
+            "The juice of {} is weighed in one place and poured by volume in another, so it needs a density. Enter its grams per mL.",
             name(*id)
         ),
         YieldError::NoPieceWeight(id) => {

@@ -2,25 +2,36 @@
 //! letter: they are what a person is left alone with.
 
 use brimwright::book::{
-    Book, ContainerId, DrinkId, Field, Goods, Ingredient, IngredientId, Key, PackagingId, Problem, Record, Refusal,
-    Settings,
+    Book, Container, ContainerId, DrinkId, Field, Goods, Headspace, Ingredient, IngredientId, Key, PackagingId,
+    Problem, Record, Refusal, Settings,
 };
 use brimwright::book::{BookId, Edit};
 use brimwright::cost::CostError;
 use brimwright::exchange::{BookFileError, Fault as FileFault, Place};
 use brimwright::fill::{FillError, ScaleError};
 use brimwright::ledger::Trouble;
-use brimwright::measure::{Dimension, Exact, Overflow, ReadError, Share, Unit, Volume};
+use brimwright::measure::{Amount, Dimension, Exact, Overflow, ReadError, Share, Unit, Volume};
 use brimwright::price::PriceError;
 use brimwright::store::{Cause, Damage, Fault, Row, StoredBook};
 use brimwright::words;
 use brimwright::yields::YieldError;
 
 const GINGER: IngredientId = IngredientId::from_random(1);
+const BOTTLE: ContainerId = ContainerId::from_random(3);
 
 fn book() -> Book {
     let mut book = Book::new(Settings::new("My book"));
     book.apply(&Edit::Put(Record::Ingredient(Ingredient::named(GINGER, "Ginger")))).expect("an ingredient holds");
+    let ounces = |number| Amount::new(Exact::new(number, 0), Unit::UsFluidOunce);
+    let bottle = Container {
+        id: BOTTLE,
+        name: "Bottle".into(),
+        brimful: ounces(16),
+        declared: None,
+        headspace: Headspace::Volume(ounces(1)),
+        set: Vec::new(),
+    };
+    book.apply(&Edit::Put(Record::Container(bottle))).expect("a container holds");
     book
 }
 
@@ -119,11 +130,11 @@ fn what_cannot_be_computed() {
     );
     assert_eq!(
         lacks(YieldError::NoJuiceDensity(GINGER)),
-        "The juice of Ginger meets both weight and volume but has no density. Enter its grams per mL."
+        "The juice of Ginger is weighed in one place and poured by volume in another, so it needs a density. Enter its grams per mL."
     );
     assert_eq!(
         lacks(YieldError::NoDensity(GINGER)),
-        "Ginger meets both weight and volume but has no density. Enter grams per mL as it is in the drink."
+        "Ginger is weighed in one place and poured by volume in another, so it needs a density. Enter grams per mL as it is in the drink."
     );
     assert_eq!(
         lacks(YieldError::NoPieceWeight(GINGER)),
@@ -134,8 +145,8 @@ fn what_cannot_be_computed() {
         "Ginger is used soaked or brewed but has no yield for that. Enter weight after over weight before."
     );
     assert_eq!(
-        said(Trouble::Fill(FillError::NothingFits(ContainerId::from_random(3)))),
-        "The headspace of  leaves no room for a drink. Make it smaller."
+        said(Trouble::Fill(FillError::NothingFits(BOTTLE))),
+        "The headspace of Bottle leaves no room for a drink. Make it smaller."
     );
     assert_eq!(
         said(Trouble::Arithmetic(Overflow::TooLarge)),

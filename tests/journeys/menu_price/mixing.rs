@@ -14,7 +14,7 @@ pub async fn a_drink(journey: &Journey) {
     line(journey, "Apples", "9", "9 fl oz").await;
     line(journey, "Carrots", "5 1/2 fl oz", "5.5 fl oz").await;
     line(journey, "Ginger", "12 g", "12 g").await;
-    let sentence = "The juice of Ginger meets both weight and volume but has no density. Enter its grams per mL.";
+    let sentence = "The juice of Ginger is weighed in one place and poured by volume in another, so it needs a density. Enter its grams per mL.";
     journey.expect_sentence(By::Label("Written for"), sentence).await;
     journey.expect_lines(By::Item("12 fl oz"), &["12 fl oz", "no price", "cannot be computed"]).await;
     journey.screenshot("density_missing").await;
