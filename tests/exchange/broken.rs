@@ -3,7 +3,7 @@
 use brimwright::book::{Field, Key, Problem, Refusal};
 use brimwright::exchange::{BookFileError, Fault, MAX_BYTES, Place, read, write};
 
-use super::{DEMO, demo, demo_with};
+use super::{DEMO, FILE, demo, demo_with};
 
 fn error(bytes: impl AsRef<[u8]>) -> BookFileError {
     read(bytes).map(|_| ()).unwrap_err()
@@ -198,10 +198,10 @@ fn what_the_book_refuses_is_named() {
 #[test]
 fn what_an_editor_leaves_does_no_harm() {
     let book = demo();
-    assert_eq!(read(format!("\u{feff}{DEMO}")).unwrap(), book);
+    assert_eq!(read(format!("\u{feff}{FILE}")).unwrap(), book);
     assert_eq!(read(DEMO.replace('\n', "\r\n")).unwrap(), book);
-    let compact = serde_json::to_string(&serde_json::from_str::<serde_json::Value>(DEMO).unwrap()).unwrap();
-    assert_eq!(write(&read(compact).unwrap()), DEMO);
+    let compact = serde_json::to_string(&serde_json::from_str::<serde_json::Value>(FILE).unwrap()).unwrap();
+    assert_eq!(write(&read(compact).unwrap()), FILE);
 }
 
 #[test]

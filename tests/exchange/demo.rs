@@ -8,11 +8,11 @@ use brimwright::fill::written_volume;
 use brimwright::ledger::{Ledger, Standing};
 use brimwright::measure::{Exact, Unit};
 
-use super::{DEMO, demo};
+use super::{FILE, demo};
 
 #[test]
 fn its_file_is_as_we_would_write_it() {
-    assert_eq!(write(&demo()), DEMO);
+    assert_eq!(write(&demo()), FILE);
 }
 
 #[test]

@@ -6,7 +6,7 @@ use proptest::prelude::*;
 use proptest::sample::Index;
 use serde_json::Value;
 
-use super::{DEMO, demo, schema};
+use super::{DEMO, FILE, demo, schema};
 
 /// One way to spoil a file. Our files have one value a line.
 #[derive(Clone, Debug)]
@@ -153,7 +153,7 @@ proptest! {
                 let applied = open.apply(&preview(&open, &book).edit).unwrap();
                 prop_assert_eq!(&open, &book);
                 open.apply(&applied.inverse).unwrap();
-                prop_assert_eq!(write(&open), DEMO);
+                prop_assert_eq!(write(&open), FILE);
             }
             Err(BookFileError::Value { place, fault }) => {
                 let lines = bytes.split(|byte| *byte == b'\n').count();

@@ -7,18 +7,66 @@ mod offers_csv;
 mod preview;
 mod schema;
 
+use std::sync::LazyLock;
+
 use brimwright::book::Book;
 use brimwright::exchange::read;
 
 /// The demo book's file.
-const DEMO: &str = include_str!("../../public/books/marrowgate-juice-hall.json");
+const FILE: &str = include_str!("../../public/books/marrowgate-juice-hall.json");
+
+/// The same with each value on a line of its own, as by hand or another program: easier to spoil
+/// in one place.
+static DEMO: LazyLock<String> = LazyLock::new(|| indented(FILE));
 
 fn demo() -> Book {
-    read(DEMO).unwrap()
+    read(FILE).unwrap()
 }
 
-/// The demo's file with the first `old` replaced by `new`.
+/// The demo's text with the first `old` replaced by `new`.
 fn demo_with(old: &str, new: &str) -> String {
     assert!(DEMO.contains(old), "{old:?}");
     DEMO.replacen(old, new, 1)
+}
+
+/// JSON with each value on a line of its own, two blanks for each level.
+fn indented(json: &str) -> String {
+    let (mut text, mut level, mut quoted, mut escaped) = (String::new(), 0, false, false);
+    let line = |text: &mut String, level: usize| text.push_str(&format!("\n{}", "  ".repeat(level)));
+    for sign in json.chars() {
+        if quoted {
+            text.push(sign);
+            quoted = escaped || sign != '"';
+            escaped = sign == '\\' && !escaped;
+            continue;
+        }
+        match sign {
+            '"' => {
+                quoted = true;
+                text.push(sign);
+            }
+            '{' | '[' => {
+                level += 1;
+                text.push(sign);
+                line(&mut text, level);
+            }
+            '}' | ']' => {
+                level -= 1;
+                match text.trim_end().ends_with(['{', '[']) {
+                    true => text.truncate(text.trim_end().len()),
+                    false => line(&mut text, level),
+                }
+                text.push(sign);
+            }
+            ',' => {
+                text.push(sign);
+                line(&mut text, level);
+            }
+            ':' => text.push_str(": "),
+            sign if sign.is_whitespace() => {}
+            sign => text.push(sign),
+        }
+    }
+    text.push('\n');
+    text
 }

@@ -7,7 +7,7 @@ use brimwright::exchange::{read, write};
 use brimwright::measure::{Currency, Unit};
 use serde_json::Value;
 
-use super::{DEMO, demo_with};
+use super::{DEMO, FILE, demo_with};
 
 const SCHEMA: &str = include_str!("../../public/schema/brimwright-book-1.schema.json");
 
@@ -24,7 +24,7 @@ pub fn takes(text: &str) -> bool {
 
 #[test]
 fn it_takes_the_demo_and_a_new_book() {
-    let demo: Value = serde_json::from_str(DEMO).unwrap();
+    let demo: Value = serde_json::from_str(FILE).unwrap();
     let errors: Vec<String> = VALIDATOR.iter_errors(&demo).map(|error| error.to_string()).collect();
     assert_eq!(errors, Vec::<String>::new());
     assert!(takes(&write(&Book::new(Settings::new("New")))));
