@@ -12,12 +12,13 @@ const inSentence = (element) => element.tagName === 'A'
     && getComputedStyle(element).display === 'inline'
     && tidy(element.parentElement.innerText).length > tidy(element.innerText).length;
 const nameless = () => tidy(document.querySelector('main h1')?.innerText) ? [] : ['has no heading'];
+// Not innerWidth: a phone zooms out until a page that is too wide fits, and calls that its width.
 const sideways = () => {
-    const width = document.documentElement.scrollWidth;
-    if (width <= innerWidth) return [];
+    const { scrollWidth, clientWidth } = document.documentElement;
+    if (scrollWidth <= clientWidth) return [];
     const wide = [...document.body.querySelectorAll('*')]
-        .filter((it) => it.getBoundingClientRect().right > innerWidth + 0.5);
-    return [`scrolls sideways, ${width} of ${innerWidth} px: ${wide.slice(-3).map(named).join(', ')}`];
+        .filter((it) => it.getBoundingClientRect().right > clientWidth + 0.5);
+    return [`scrolls sideways, ${scrollWidth} of ${clientWidth} px: ${wide.slice(-3).map(named).join(', ')}`];
 };
 const small = () => [...document.body.querySelectorAll('a, button, input, select, [tabindex=\'0\']')]
     .map((element) => [element, element.getBoundingClientRect()])
@@ -32,7 +33,7 @@ const look = async () => {
     const faults = [];
     for (const address of addresses) {
         await go(address);
-        for (const fault of [...nameless(), ...sideways(), ...small()]) faults.push(`${address} at ${innerWidth} px: ${fault}`);
+        for (const fault of [...nameless(), ...sideways(), ...small()]) faults.push(`${address} at ${document.documentElement.clientWidth} px: ${fault}`);
     }
     return faults;
 };
