@@ -31,7 +31,10 @@ impl Journey {
         let parameters = json!({ "width": width, "height": height, "deviceScaleFactor": 1, "mobile": true });
         let body = json!({ "cmd": "Emulation.setDeviceMetricsOverride", "params": parameters });
         self.command("goog/cdp/execute", body).await.expect("the screen changes");
-        let script = format!("return innerWidth === {width} && innerHeight === {height}");
+        let script = format!(
+            "const {{ clientWidth, clientHeight }} = document.documentElement;
+             return clientWidth === {width} && clientHeight === {height}"
+        );
         self.wait_until(&format!("a screen of {width} by {height}"), &script).await;
     }
 

@@ -1,38 +1,51 @@
 //! What is wrong with how a page is laid out.
 
-use super::Journey;
+use super::{GO, Journey};
 
-/// The least size of a touch target in CSS pixels, each way (WCAG 2.2, 2.5.5, level AAA).
-/// Excepted as there: a link in a sentence. A control also counts with a label around it.
+/// `arguments`: the addresses of screens, and whom to tell. The least size of a touch target is
+/// 44 by 44 px (WCAG 2.2, 2.5.5). Excepted as there: a link in a sentence.
 const FAULTS: &str = r"
+const [addresses, done] = arguments;
 const tidy = (text) => (text ?? '').replace(/\s+/g, ' ').trim();
-const faults = [];
-const page = document.documentElement;
-if (page.scrollWidth > innerWidth) {
-    const wide = [...document.body.querySelectorAll('*')]
-        .filter((it) => it.getBoundingClientRect().right > innerWidth + 0.5)
-        .map((it) => `${it.tagName.toLowerCase()}.${it.className.baseVal ?? it.className}`);
-    faults.push(`scrolls sideways: ${page.scrollWidth} of ${innerWidth} px (${wide.slice(-3).join(', ')})`);
-}
+const named = (element) => `${element.tagName.toLowerCase()}.${element.className.baseVal ?? element.className}`;
 const inSentence = (element) => element.tagName === 'A'
     && getComputedStyle(element).display === 'inline'
     && tidy(element.parentElement.innerText).length > tidy(element.innerText).length;
-for (const element of document.body.querySelectorAll('a, button, input, select, [tabindex=\'0\']')) {
-    const shown = element.checkVisibility({ visibilityProperty: true });
-    if (!shown || element.matches('.skip') || inSentence(element)) continue;
-    const { width, height } = element.getBoundingClientRect();
-    if (width < 44 || height < 44) {
+const nameless = () => tidy(document.querySelector('main h1')?.innerText) ? [] : ['has no heading'];
+// Not innerWidth: a phone zooms out until a page that is too wide fits, and calls that its width.
+const sideways = () => {
+    const { scrollWidth, clientWidth } = document.documentElement;
+    if (scrollWidth <= clientWidth) return [];
+    const wide = [...document.body.querySelectorAll('*')]
+        .filter((it) => it.getBoundingClientRect().right > clientWidth + 0.5);
+    return [`scrolls sideways, ${scrollWidth} of ${clientWidth} px: ${wide.slice(-3).map(named).join(', ')}`];
+};
+const small = () => [...document.body.querySelectorAll('a, button, input, select, [tabindex=\'0\']')]
+    .map((element) => [element, element.getBoundingClientRect()])
+    .filter(([element, { width, height }]) => (width < 44 || height < 44)
+        && element.checkVisibility({ visibilityProperty: true })
+        && !element.matches('.skip') && !inSentence(element))
+    .map(([element, { width, height }]) => {
         const name = tidy(element.innerText) || element.labels?.[0]?.innerText || element.getAttribute('aria-label');
-        faults.push(`${element.tagName.toLowerCase()}.${element.className} “${name}” is ${width.toFixed(1)} by ${height.toFixed(1)} px`);
+        return `${named(element)} “${name}” is ${width.toFixed(1)} by ${height.toFixed(1)} px`;
+    });
+const look = async () => {
+    const faults = [];
+    for (const address of addresses) {
+        await go(address);
+        for (const fault of [...nameless(), ...sideways(), ...small()]) faults.push(`${address} at ${document.documentElement.clientWidth} px: ${fault}`);
     }
-}
-return faults;
+    return faults;
+};
+look().then(done);
 ";
 
 impl Journey {
-    /// Sideways scrolling of the page, and touch targets under 44 by 44 px.
-    pub async fn faults_of_layout(&self) -> Vec<String> {
-        let faults = self.client().execute(FAULTS, Vec::new()).await;
+    /// Goes to each address, "" being the screen as it is: a missing heading, sideways scrolling of the page, and
+    /// touch targets under 44 by 44 px.
+    pub async fn faults_of_layout(&self, addresses: &[&str]) -> Vec<String> {
+        let script = format!("{GO} {FAULTS}");
+        let faults = self.client().execute_async(&script, vec![addresses.into()]).await;
         serde_json::from_value(faults.expect("the page can be measured")).expect("a list of faults")
     }
 }

@@ -31,6 +31,20 @@ const PATIENCE: Duration = Duration::from_secs(30);
 /// How long to rest between two looks at a condition.
 const REST: Duration = Duration::from_millis(50);
 
+/// Goes to an address within the page. The app listens since its start, so it hears before the
+/// promise does; its effects come before the next message.
+const GO: &str = r"
+const go = (hash) => new Promise((done) => {
+    if (!hash || location.hash === hash) return done();
+    addEventListener('hashchange', () => {
+        const { port1, port2 } = new MessageChannel();
+        port1.onmessage = () => done();
+        port2.postMessage(null);
+    }, { once: true });
+    location.hash = hash;
+});
+";
+
 /// A journey under way.
 pub struct Journey {
     name: &'static str,
@@ -167,16 +181,8 @@ impl Journey {
     /// Goes to an address of the app by its hash, such as "#/book", in the page that is open;
     /// returns once the app has heard of it and shown the screen.
     pub async fn go(&self, hash: &str) {
-        let script = "const [hash, done] = arguments;
-            if (location.hash === hash) return done();
-            // The app listens since its start, so it hears first; its effects come before a message.
-            addEventListener('hashchange', () => {
-                const { port1, port2 } = new MessageChannel();
-                port1.onmessage = () => done();
-                port2.postMessage(null);
-            }, { once: true });
-            location.hash = hash";
-        self.client().execute_async(script, vec![hash.into()]).await.expect("the address changes");
+        let script = format!("const [hash, done] = arguments; {GO} go(hash).then(done)");
+        self.client().execute_async(&script, vec![hash.into()]).await.expect("the address changes");
     }
 
     /// Width and height of the viewport in CSS pixels.
