@@ -35,6 +35,7 @@ async fn every_screen_fits(name: &'static str, width: u32, height: u32) {
     journey.open().await;
     journey.resize(width, height).await;
     // The choice of books, which has no address of its own.
+    journey.wait_for_text("Start an empty book").await;
     let mut faults = journey.faults_of_layout(&[""]).await;
     journey.click(By::Text("Look around in Marrowgate Juice Hall")).await;
     journey.wait_for_text("Orchard Green").await;
