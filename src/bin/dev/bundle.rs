@@ -3,7 +3,7 @@
 use std::fs;
 use std::io::Write;
 
-use super::finish::{OPTIMISER, files_in};
+use super::finish::{OPTIMISER, files_in, is_kept_offline};
 use super::run::{Outcome, in_project, run, say};
 use super::site::with_suffix;
 use super::tools::{Tools, on_path};
@@ -21,7 +21,7 @@ pub fn bundle() -> Outcome<usize> {
             say("Building the site for release, with wasm-opt");
             trunk.env(OPTIMISER, optimiser);
         }
-        None => say("Building the site for release; wasm-opt would make it 2-3 % smaller"),
+        None => say("Building the site for release"),
     }
     run(&mut trunk, "Mend what the compiler says above, then run the same command again.")?;
     say("Compressing dist/");
@@ -38,9 +38,12 @@ pub fn bundle() -> Outcome<usize> {
             fs::write(with_suffix(&path, ".br"), small)
                 .map_err(|error| format!("{name}.br cannot be written: {error}."))?;
         }
-        println!("{name:<36} {:>10} {sent:>10}", raw.len());
-        raw_total += raw.len();
-        sent_total += sent;
+        let beside = if is_kept_offline(&name) { "" } else { "  not in the first load" };
+        println!("{name:<36} {:>10} {sent:>10}{beside}", raw.len());
+        if is_kept_offline(&name) {
+            raw_total += raw.len();
+            sent_total += sent;
+        }
     }
     println!("{:<36} {raw_total:>10} {sent_total:>10}", "first load, all files");
     Ok(sent_total)

@@ -97,7 +97,7 @@ fn refer(path: &Path, renamed: &[(String, String)]) -> Outcome {
 /// Puts the build's name and its files, with the SHA-256 of each, in front of the service worker.
 fn list_for_offline(site: &Path) -> Outcome {
     let mut kept: Vec<(String, String)> = Vec::new();
-    for name in files_in(site)? {
+    for name in files_in(site)?.into_iter().filter(|name| is_kept_offline(name)) {
         let url = match name.as_str() {
             WORKER => continue,
             PAGE => "./".to_owned(),
@@ -110,6 +110,12 @@ fn list_for_offline(site: &Path) -> Outcome {
     let code = read_text(&worker)?;
     let build = &hash(format!("{list}{code}").as_bytes())[..16];
     write(&worker, format!("const BUILD=\"{build}\";\nconst FILES={list};\n{code}"))
+}
+
+/// Whether the app needs a file to work. The schema is for people and their programs; the icons of
+/// a home screen are fetched by whoever puts them there.
+pub fn is_kept_offline(name: &str) -> bool {
+    !name.starts_with("schema/") && !(name.starts_with("icons/") && name.ends_with(".png"))
 }
 
 /// Every file under `site`, as sorted paths with `/` between folders.
@@ -165,6 +171,13 @@ mod tests {
     #[test]
     fn hashes_are_sha_256() {
         assert_eq!(hash(b"abc"), "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
+    }
+
+    #[test]
+    fn what_the_app_never_loads_is_not_kept() {
+        assert!(is_kept_offline("brimwright_bg-0123.wasm") && is_kept_offline("icons/icon.svg"));
+        assert!(is_kept_offline("books/marrowgate-juice-hall.json") && is_kept_offline("index.html"));
+        assert!(!is_kept_offline("icons/icon-512.png") && !is_kept_offline("schema/a.schema.json"));
     }
 
     #[test]
