@@ -239,6 +239,14 @@ impl System {
         }
     }
 
+    /// The name of the volume that prices of drinks are compared per.
+    pub const fn price_volume_name(self) -> &'static str {
+        match self {
+            System::UsCustomary | System::Imperial => "fl oz",
+            System::Metric => "100 mL",
+        }
+    }
+
     /// The volume that prices of drinks are compared per: 1 fl oz, or 100 mL.
     pub const fn price_volume(self) -> Volume {
         match self {

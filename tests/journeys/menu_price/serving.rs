@@ -25,7 +25,7 @@ pub async fn sizes_side_by_side(journey: &Journey) {
         &["Left after everything", "$0.227", "$0.218"],
         &["Price against the smallest", "the base", "90.9 %"],
     ];
-    journey.expect_rows("Per 1.0 fl oz", &per_ounce).await;
+    journey.expect_rows("Per fl oz", &per_ounce).await;
     journey
         .wait_for_text("By volume the customer pays most in 12 fl oz ($0.542) and least in 16 fl oz ($0.492).")
         .await;

@@ -57,8 +57,8 @@ pub fn BackFromPrice(
         }
     });
     let per = move || {
-        let volume = state.book.with(|book| book.settings().units.price_volume());
-        format!("Ingredients per {}", state.volume(volume))
+        let name = state.book.with(|book| book.settings().units.price_volume_name());
+        format!("Ingredients per {name}")
     };
     let error =
         |read: Memo<Option<Result<Exact, String>>>| text(move || read.get().and_then(Result::err).unwrap_or_default());

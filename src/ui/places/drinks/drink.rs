@@ -4,6 +4,7 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
+use super::change::changed;
 use super::list::offer_row;
 use super::recipe::Recipe;
 use crate::book::{Book, Drink, DrinkId, DrinkKind, Edit, Key, Offer, OfferId, Record};
@@ -15,13 +16,6 @@ use crate::ui::parts::{Back, Section, page_of};
 use crate::ui::route::{Route, go};
 use crate::ui::state::AppState;
 use crate::words;
-
-/// The edit that changes one drink; none where it is gone.
-pub fn changed(book: &Book, id: DrinkId, change: impl FnOnce(&mut Drink)) -> Option<Edit> {
-    let mut drink = book.drink(id)?.clone();
-    change(&mut drink);
-    Some(Edit::Put(Record::Drink(drink)))
-}
 
 /// One drink.
 #[component]

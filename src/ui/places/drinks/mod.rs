@@ -1,6 +1,7 @@
 //! Drinks: every drink with its sizes, price, cost and margin against target.
 
 mod back;
+mod change;
 mod drink;
 mod list;
 mod offer;

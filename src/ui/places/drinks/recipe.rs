@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
-use super::drink::changed;
+use super::change::changed;
 use crate::book::{Book, DrinkId, Edit, Ingredient, IngredientId, Key, Line, LineId, Record, Scaling, Stage};
 use crate::fill::written_volume;
 use crate::measure::{Amount, Dimension, Exact, Share, Unit, Wanted};

@@ -158,8 +158,8 @@ fn PerDrink(rows: Signal<Vec<SizeRow>>) -> impl IntoView {
 fn PerOunce(rows: Signal<Vec<SizeRow>>) -> impl IntoView {
     let state = AppState::here();
     let heading = text(move || {
-        let volume = state.book.with(|book| book.settings().units.price_volume());
-        format!("Per {}", state.volume(volume))
+        let name = state.book.with(|book| book.settings().units.price_volume_name());
+        format!("Per {name}")
     });
     let said = text(move || rows.with(|rows| sentence(state, rows)));
     view! {
