@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use crate::book::OfferId;
 use crate::ledger::Priced;
 use crate::measure::{Exact, Money, Share, Volume, read_number};
-use crate::price::{Ceiling, ceiling, largest_fill, our_price};
+use crate::price::{Ceiling, ceiling, largest_fill, our_price, shelf_price};
 use crate::ui::live::{flag, text, when};
 use crate::ui::parts::{Figure, Section};
 use crate::ui::state::AppState;
@@ -33,14 +33,30 @@ pub fn BackFromPrice(
         }
         Some(state.style.with(|style| read_number(&text, style)).map_err(|error| words::read_error(&error, example)))
     };
-    let point_read = Memo::new(move |_| read(point, "9.50"));
-    let shop_read = Memo::new(move |_| read(shop, "30"));
+    let point_read = Memo::new(move |_| match read(point, "9.50") {
+        Some(Ok(price)) if price.is_zero() => Some(Err("The price must be more than zero.".to_string())),
+        price => price,
+    });
+    let shop_read = Memo::new(move |_| match read(shop, "30") {
+        Some(Ok(percent)) if percent >= Exact::new(100, 0) => {
+            Some(Err("A shop keeps less than 100 % of its price. Type 30 for 30 %.".to_string()))
+        }
+        percent => percent,
+    });
+    let margin = move || {
+        let percent = shop_read.get()?.ok()?;
+        percent.over(Exact::new(100, 0)).map(Share::from_fraction).ok()
+    };
     let menu = move || {
         let point = Money::from_major(point_read.get()?.ok()?);
-        let margin = shop_read.get().and_then(Result::ok).unwrap_or(Exact::ZERO);
-        let margin = Share::from_fraction(margin.over(Exact::new(100, 0)).ok()?);
-        our_price(point, margin).ok().filter(|ours| ours.is_positive())
+        our_price(point, margin().unwrap_or(Share::ZERO)).ok()
     };
+    let shelf = move || {
+        let ours = state.priced(id, |priced| priced.asked.map(|asked| asked.menu))?;
+        let shelf = shelf_price(ours, margin()?).ok()?;
+        Some(format!("A shop that buys at {} would ask {}.", state.money(ours), state.money(shelf)))
+    };
+    let shelf = text(move || shelf().unwrap_or_default());
     let answer = move || {
         let menu = menu()?;
         state.priced(id, |priced| state.book.with(|book| answer(book, id, priced, menu)))
@@ -72,6 +88,7 @@ pub fn BackFromPrice(
                     error=error(shop_read)
                 />
             </div>
+            <p class="hollow">{shelf}</p>
             {when(
                 move || answer().is_some(),
                 move || {
