@@ -21,10 +21,16 @@ const FIRST: usize = 12;
 pub fn Moved(
     /// What was changed.
     by: Key,
+    /// Says so where nothing moved, too.
+    #[prop(optional)]
+    even_none: bool,
 ) -> impl IntoView {
     let state = AppState::here();
     let all = RwSignal::new(false);
-    let ours = move |change: &LastChange| change.touched.len() == 1 && change.touched.contains(&by);
+    let ours = move |change: &LastChange| {
+        let alone = change.touched.len() == 1 && change.touched.contains(&by);
+        alone && (even_none || !change.moves.is_empty())
+    };
     let change = Memo::new(move |_| state.last_change.with(|change| change.clone().filter(ours)));
     let is_ours = move || change.with(Option::is_some);
     let moves = move || change.with(|change| change.as_ref().map(|it| it.moves.clone()).unwrap_or_default());

@@ -139,7 +139,7 @@ pub fn page_of(
         true => page(),
         false => view! {
             <Back to=back name=name />
-            <p class="hollow">"This is not in the book. It may have been removed; Undo brings it back."</p>
+            <p class="hollow">"It may have been removed; Undo brings it back."</p>
         }
         .into_any(),
     })

@@ -80,6 +80,10 @@ fn PackRow(goods: Goods, id: PackId) -> impl IntoView {
     let of = move |show: fn(&Pack, AppState) -> String| {
         text(move || state.book.with(pack).map(|pack| show(&pack, state)).unwrap_or_default())
     };
+    let free = Signal::derive(move || {
+        let nothing = state.book.with(pack).is_some_and(|pack| pack.price == Money::ZERO);
+        nothing.then(|| "At 0 it counts as free.".to_string())
+    });
     let wanted = move |book: &Book| match goods {
         Goods::Ingredient(_) => {
             let current = book.packs(goods).iter().find(|pack| pack.id == id).map(|pack| pack.contents.unit);
@@ -124,6 +128,7 @@ fn PackRow(goods: Goods, id: PackId) -> impl IntoView {
                 />
                 <Entry
                     label="Price of the pack"
+                    note=free
                     value=of(|pack, state| state.plain_money(pack.price))
                     commit=fields::money("Price of a pack", move |_, price| {
                         Some(Edit::SetPackPrice { goods, pack: id, price })

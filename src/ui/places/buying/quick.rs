@@ -58,7 +58,7 @@ pub fn QuickPrice() -> impl IntoView {
         <h1>"Buying"</h1>
         <Tabs here=Route::Buying />
         {teach}
-        <Search label="Find what you buy" search />
+        {when(move || !empty(), move || view! { <Search label="Find what you buy" search /> }.into_any())}
         <ul class="prices">{rows(listed, price)}</ul>
         <p class="hollow">{more} {none}</p>
         <p class="actions">
@@ -130,7 +130,7 @@ fn PriceRow(goods: Goods) -> impl IntoView {
                 <span class="soft">{usable}</span>
             </div>
             {field}
-            <Moved by=Key::from(goods) />
+            <Moved by=Key::from(goods) even_none=true />
         </li>
     }
 }
