@@ -139,7 +139,8 @@ pub fn page_of(
         true => page(),
         false => view! {
             <Back to=back name=name />
-            <p class="hollow">"It may have been removed; Undo brings it back."</p>
+            <h1>"Not in the book"</h1>
+                <p class="hollow">"It may have been removed; Undo brings it back."</p>
         }
         .into_any(),
     })
