@@ -37,6 +37,12 @@ pub fn drinks(book: &Book) -> Vec<Key> {
     by_name(book.drinks().map(|drink| (drink.name.clone(), Key::Drink(drink.id))))
 }
 
+/// The drinks that are sold in any size, by name.
+pub fn sold_drinks(book: &Book) -> Vec<Key> {
+    let sold = |key: &Key| !book.users(*key).is_empty();
+    drinks(book).into_iter().filter(sold).collect()
+}
+
 /// Every ingredient, by name.
 pub fn ingredients(book: &Book) -> Vec<Key> {
     by_name(book.ingredients().map(|ingredient| (ingredient.name.clone(), Key::Ingredient(ingredient.id))))

@@ -13,12 +13,7 @@ use crate::words;
 #[component]
 pub fn Choose() -> impl IntoView {
     let state = AppState::here();
-    let drinks = Memo::new(move |_| {
-        state.book.with(|book| {
-            let sold = |key: &Key| !book.users(*key).is_empty();
-            order::drinks(book).into_iter().filter(sold).collect::<Vec<Key>>()
-        })
-    });
+    let drinks = Memo::new(move |_| state.book.with(order::sold_drinks));
     let teach = when(
         move || drinks.with(Vec::is_empty),
         || {

@@ -12,12 +12,7 @@ use crate::ui::state::AppState;
 #[component]
 pub fn Choose() -> impl IntoView {
     let state = AppState::here();
-    let drinks = Memo::new(move |_| {
-        state.book.with(|book| {
-            let sold = |key: &Key| !book.users(*key).is_empty();
-            order::drinks(book).into_iter().filter(sold).collect::<Vec<Key>>()
-        })
-    });
+    let drinks = Memo::new(move |_| state.book.with(order::sold_drinks));
     let row = move |key: Key| {
         let Key::Drink(id) = key else { return ().into_any() };
         let name = text(move || state.book.with(|book| book.name(key)));
