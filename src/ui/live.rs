@@ -2,8 +2,7 @@
 //!
 //! A closure in a view has a type of its own, and the compiler writes the whole of its drawing
 //! anew for each. These give all texts one type, all views one type and all handlers one type:
-//! measured on this app, 28 kB less to
-//! load in brotli.
+//! measured on this app, 28 kB less to load in brotli.
 
 use std::sync::Arc;
 
