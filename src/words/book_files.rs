@@ -6,7 +6,7 @@ use crate::exchange::{BookFileError, Fault, Place};
 
 /// The sentence for a book file that cannot be taken in. `open` is the book on the screen.
 pub fn book_file_error(error: &BookFileError, open: &Book) -> String {
-    let why = match error {
+    match error {
         BookFileError::TooLarge { .. } => {
             "The file is larger than 10 MB, more than any book needs. Choose another.".to_string()
         }
@@ -36,8 +36,7 @@ pub fn book_file_error(error: &BookFileError, open: &Book) -> String {
             let name = if name.is_empty() { key.to_string() } else { format!("“{name}”") };
             format!("{name} in the file does not hold: {}", refusals::refusal(refusal, open))
         }
-    };
-    format!("{why} Your book is as it was.")
+    }
 }
 
 fn at(place: &Place) -> String {

@@ -189,23 +189,23 @@ fn what_could_not_be_kept() {
 fn what_could_not_be_imported() {
     let book = book();
     let said = |error: BookFileError| words::book_file_error(&error, &book);
-    assert_eq!(said(BookFileError::Empty), "The file is empty. Choose another. Your book is as it was.");
+    assert_eq!(said(BookFileError::Empty), "The file is empty. Choose another.");
     assert_eq!(
         said(BookFileError::Foreign { format: None }),
-        "The file is something else, not a Brimwright book. Choose a book file. Your book is as it was."
+        "The file is something else, not a Brimwright book. Choose a book file."
     );
     assert_eq!(
         said(BookFileError::Newer { version: 2 }),
-        "The file is of version 2, newer than this Brimwright knows. Update Brimwright first. Your book is as it was."
+        "The file is of version 2, newer than this Brimwright knows. Update Brimwright first."
     );
     assert_eq!(
         said(BookFileError::CutShort { line: 7 }),
-        "The file stops in the middle, at line 7. It may be half a download; fetch it again. Your book is as it was."
+        "The file stops in the middle, at line 7. It may be half a download; fetch it again."
     );
     let place = Place { line: 3, column: 9, path: "drinks[0].name".into() };
     assert_eq!(
         said(BookFileError::Value { place, fault: FileFault::MissingField("name".into()) }),
-        "Line 3 (drinks[0].name): “name” is missing. Put it in. Your book is as it was."
+        "Line 3 (drinks[0].name): “name” is missing. Put it in."
     );
     let refusal = Refusal::Field {
         key: Key::Packaging(PackagingId::from_random(4)),
@@ -214,6 +214,6 @@ fn what_could_not_be_imported() {
     };
     assert_eq!(
         said(BookFileError::Refused { key: Key::Packaging(PackagingId::from_random(4)), name: "Cap".into(), refusal }),
-        "“Cap” in the file does not hold: What the pack holds must be a number of pieces, such as 250 ea. Your book is as it was."
+        "“Cap” in the file does not hold: What the pack holds must be a number of pieces, such as 250 ea."
     );
 }

@@ -15,6 +15,9 @@ use crate::ui::parts::Section;
 use crate::ui::state::AppState;
 use crate::words;
 
+/// Said when a file was not taken.
+const UNCHANGED: &str = "Your book is as it was.";
+
 /// A book that was read from a file and waits for the person's word.
 #[derive(Clone)]
 struct Incoming {
@@ -46,10 +49,13 @@ pub fn Files() -> impl IntoView {
             let read = match bytes {
                 Ok(buffer) => {
                     let bytes = js_sys::Uint8Array::new(&buffer).to_vec();
-                    exchange::read(bytes)
-                        .map_err(|error| state.book.with_untracked(|book| words::book_file_error(&error, book)))
+                    exchange::read(bytes).map_err(|error| {
+                        state
+                            .book
+                            .with_untracked(|book| format!("{} {UNCHANGED}", words::book_file_error(&error, book)))
+                    })
                 }
-                Err(_) => Err("The file could not be read. Choose it again. Your book is as it was.".to_string()),
+                Err(_) => Err(format!("The file could not be read. Choose it again. {UNCHANGED}")),
             };
             refused.set(read.as_ref().err().cloned());
             incoming.set(read.ok().map(|book| {
