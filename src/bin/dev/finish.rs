@@ -115,7 +115,8 @@ fn list_for_offline(site: &Path) -> Outcome {
 /// Whether the app needs a file to work. The schema is for people and their programs; the icons of
 /// a home screen are fetched by whoever puts them there.
 pub fn is_kept_offline(name: &str) -> bool {
-    !name.starts_with("schema/") && !(name.starts_with("icons/") && name.ends_with(".png"))
+    let icon_of_a_home_screen = name.starts_with("icons/") && name.ends_with(".png");
+    !icon_of_a_home_screen && !name.starts_with("schema/")
 }
 
 /// Every file under `site`, as sorted paths with `/` between folders.
