@@ -121,7 +121,7 @@ async fn a_book_comes_back_and_undo_brings_back_the_old_one() {
         "Ingredients: 1 new, 1 changed, 0 taken out",
         "Settings: changed",
     ];
-    assert_eq!(journey.lines_of_each(".teach li").await, counts);
+    journey.expect_each(".teach li", &counts).await;
     journey.wait_for_text("Undo takes a replacement back.").await;
     journey.screenshot("preview").await;
     journey.click(By::Text("Leave it")).await;
@@ -157,9 +157,7 @@ async fn both_books_are_kept() {
     journey.wait_for_text("Add a drink").await;
     journey.click(By::Text("Book")).await;
     journey.expect_value(By::Nth(0, &By::Label("Name")), "Marrowgate, east side").await;
-    let mut books = journey.lines_of_each("ul.books > li").await;
-    books.sort();
-    assert_eq!(books, ["Marrowgate Juice Hall invented data", "Marrowgate, east side invented data"]);
+    journey.expect_books(&["Marrowgate Juice Hall invented data", "Marrowgate, east side invented data"]).await;
     journey.click(By::Text("Marrowgate Juice Hall invented data")).await;
     journey.expect_value(By::Nth(0, &By::Label("Name")), "Marrowgate Juice Hall").await;
     assert!(before == save_book(&journey).await, "the first book is untouched");

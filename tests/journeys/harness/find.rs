@@ -41,7 +41,9 @@ const tidy = (text) => (text ?? '').replace(/\s+/g, ' ').trim();
 const labelText = (label) => tidy([...label.childNodes]
     .filter((node) => !node.matches?.('input, select, textarea'))
     .map((node) => node.textContent).join(' '));
-const shows = (element) => tidy(element.innerText) === wanted;
+// What is laid out is dear to ask for, so those that cannot show it are not asked.
+const bare = (text) => text.replace(/\s+/g, '');
+const shows = (element) => bare(element.textContent).includes(bare(wanted)) && tidy(element.innerText) === wanted;
 const item = (element) => element.tagName === 'LI'
     && [...element.querySelectorAll('*')].some(shows);
 const fits = {

@@ -29,7 +29,7 @@ pub use find::By;
 /// How long a step may take on a slow, busy machine.
 const PATIENCE: Duration = Duration::from_secs(30);
 /// How long to rest between two looks at a condition.
-const REST: Duration = Duration::from_millis(50);
+const REST: Duration = Duration::from_millis(15);
 
 /// Goes to an address within the page. The app listens since its start, so it hears before the
 /// promise does; its effects come before the next message.

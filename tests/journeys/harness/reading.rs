@@ -38,7 +38,26 @@ impl Journey {
         .await;
     }
 
-    /// The text of each element that a CSS selector finds, on one line each.
+    /// Waits until the elements that a CSS selector finds have exactly these texts, in order.
+    pub async fn expect_each(&self, selector: &str, texts: &[&str]) {
+        let script = "return [...document.querySelectorAll(arguments[0])].map((it) => tidy(it.innerText))";
+        self.expect_read(&format!("the texts of {selector:?}"), script, json!(selector), json!(texts)).await;
+    }
+
+    /// Waits until a CSS selector finds so many elements.
+    pub async fn expect_count(&self, selector: &str, count: usize) {
+        let script = "return document.querySelectorAll(arguments[0]).length";
+        self.expect_read(&format!("the number of {selector:?}"), script, json!(selector), json!(count)).await;
+    }
+
+    /// Waits until the books listed on the page are these, given by name; they are listed in no
+    /// order of their own.
+    pub async fn expect_books(&self, books: &[&str]) {
+        let script = "return [...document.querySelectorAll(arguments[0])].map((it) => tidy(it.innerText)).sort()";
+        self.expect_read("the books on this device", script, json!("ul.books > li"), json!(books)).await;
+    }
+
+    /// The text of each element that a CSS selector finds, on one line each, as it is now.
     pub async fn lines_of_each(&self, selector: &str) -> Vec<String> {
         let script =
             format!("{SHARED} return [...document.querySelectorAll(arguments[0])].map((it) => tidy(it.innerText))");

@@ -55,7 +55,7 @@ pub async fn dearer_apples_and_back(journey: &Journey) {
         "$7.95",
     ];
     journey.expect_lines(SIXTEEN, &sixteen).await;
-    assert_eq!(journey.lines_of_each(".moved-row a").await, ["Orchard Walk, 12 fl oz", "Orchard Walk, 16 fl oz"]);
+    journey.expect_each(".moved-row a", &["Orchard Walk, 12 fl oz", "Orchard Walk, 16 fl oz"]).await;
     journey.screenshot("moved").await;
 
     // The Undo beside what moved, not the one of the head.

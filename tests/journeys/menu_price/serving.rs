@@ -47,7 +47,7 @@ pub async fn a_card_without_prices(journey: &Journey) {
         "0.3 oz Ginger pressed",
         "0.78 fl oz Lemons pressed",
     ];
-    assert_eq!(journey.lines_of_each(".recipe > li").await, lines);
+    journey.expect_each(".recipe > li", &lines).await;
     journey.wait_for_text("12.0 fl oz").await;
     journey
         .wait_for_text("Untreated juice can carry germs. Local rules may ask for a warning on the label; follow them.")
