@@ -4,7 +4,6 @@ use std::cell::{Cell, RefCell};
 use std::rc::Rc;
 
 use brimwright::book::{Book, BookId, Edit, Ingredient, IngredientId, Record, Settings};
-use brimwright::measure::Share;
 use brimwright::store::{Durability, Hooks, IndexedDb, Keeper, Notice, Row, Saving, Shelf, news};
 use js_sys::Promise;
 use wasm_bindgen_futures::JsFuture;
@@ -12,17 +11,7 @@ use wasm_bindgen_futures::JsFuture;
 pub const ID: BookId = BookId::from_random(0xb1);
 
 pub fn ingredient(id: u64, name: &str) -> Record {
-    Record::Ingredient(Ingredient {
-        id: IngredientId::from_random(id),
-        name: name.into(),
-        trim_yield: Share::WHOLE,
-        press_yield: None,
-        soak_yield: None,
-        density: None,
-        juice_density: None,
-        piece_weight: None,
-        packs: Vec::new(),
-    })
+    Record::Ingredient(Ingredient::named(IngredientId::from_random(id), name))
 }
 
 pub fn book() -> Book {

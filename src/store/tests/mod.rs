@@ -17,17 +17,7 @@ use crate::measure::{Amount, Exact, Money, Share, Unit};
 pub(super) const ID: BookId = BookId::from_random(0xb1);
 
 pub(super) fn ingredient(id: u64, name: &str) -> Record {
-    Record::Ingredient(Ingredient {
-        id: IngredientId::from_random(id),
-        name: name.into(),
-        trim_yield: Share::WHOLE,
-        press_yield: None,
-        soak_yield: None,
-        density: None,
-        juice_density: None,
-        piece_weight: None,
-        packs: Vec::new(),
-    })
+    Record::Ingredient(Ingredient::named(IngredientId::from_random(id), name))
 }
 
 pub(super) fn drink(id: u64, ingredients: &[u64]) -> Record {
