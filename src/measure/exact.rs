@@ -125,6 +125,11 @@ impl Exact {
         self.rounded(PART_PLACES)
     }
 
+    /// The number without its sign.
+    pub fn abs(self) -> Exact {
+        if self.is_negative() { self.negated() } else { self }
+    }
+
     /// Whether it is zero.
     pub fn is_zero(self) -> bool {
         self.0.is_zero()
@@ -170,8 +175,7 @@ impl Exact {
     /// Whether it has no more digits than are read back from a stored book.
     pub fn keeps(self) -> bool {
         let too_large = Exact::new(10_i64.pow(INTEGER_DIGITS as u32), 0);
-        let size = if self.is_negative() { self.negated() } else { self };
-        size < too_large && self.places() <= STORED_PLACES as u32
+        self.abs() < too_large && self.places() <= STORED_PLACES as u32
     }
 
     /// As so many of `parts`, to the nearest whole: lengths in a drawing. None for a negative

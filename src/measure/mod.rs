@@ -5,6 +5,7 @@
 mod amount;
 mod currency;
 mod exact;
+mod length;
 mod quantity;
 mod read;
 mod show;
@@ -14,8 +15,11 @@ mod unit;
 pub use amount::Amount;
 pub use currency::Currency;
 pub use exact::{Exact, INTEGER_DIGITS, Overflow, PART_PLACES, TYPED_PLACES};
-pub use quantity::{Count, Density, Mass, Money, Share, Time, Volume};
-pub use read::{ReadError, Wanted, read_amount, read_number};
-pub use show::{show_amount, show_count, show_mass, show_measure, show_money, show_number, show_percent, show_volume};
+pub use length::{LengthUnit, TypedLength};
+pub use quantity::{Count, Density, Length, Mass, Money, Share, Time, Volume};
+pub use read::{ReadError, Wanted, read_amount, read_length, read_number};
+pub use show::{
+    show_amount, show_count, show_length, show_mass, show_measure, show_money, show_number, show_percent, show_volume,
+};
 pub use style::NumberStyle;
 pub use unit::{Dimension, Measure, System, Unit};

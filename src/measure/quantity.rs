@@ -73,6 +73,10 @@ quantity! {
     Volume, from_millilitres, millilitres
 }
 quantity! {
+    /// A length in millimetres.
+    Length, from_millimetres, millimetres
+}
+quantity! {
     /// A mass in grams.
     Mass, from_grams, grams
 }

@@ -1,6 +1,9 @@
 //! Writing numbers for people. Rounds for showing only (calculations, 9).
 
-use super::{Amount, Count, Currency, Exact, Mass, Measure, Money, NumberStyle, Overflow, Share, System, Unit, Volume};
+use super::{
+    Amount, Count, Currency, Exact, Length, LengthUnit, Mass, Measure, Money, NumberStyle, Overflow, Share, System,
+    Unit, Volume,
+};
 
 /// All digits of the number, grouped, and at least `least_places` after the decimal sign.
 pub fn show_number(number: Exact, least_places: u32, style: &NumberStyle) -> String {
@@ -61,6 +64,17 @@ pub fn show_volume(volume: Volume, system: System, style: &NumberStyle) -> Resul
         _ => 1,
     };
     Ok(format!("{}\u{a0}{unit}", show_number(number.rounded(places), places, style)))
+}
+
+/// A length to 0.1 mm or 0.01 in: "3.50 in".
+///
+/// # Errors
+/// [`Overflow`].
+pub fn show_length(length: Length, system: System, style: &NumberStyle) -> Result<String, Overflow> {
+    let unit = LengthUnit::of(system);
+    let places = if unit == LengthUnit::Inch { 2 } else { 1 };
+    let number = length.millimetres().over(unit.size())?.rounded(places);
+    Ok(format!("{}\u{a0}{}", show_number(number, places, style), unit.symbol()))
 }
 
 /// A mass to 1 g or 0.1 oz; from a pound or kilogram up to 0.01 of it: "3.25 lb".

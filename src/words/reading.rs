@@ -13,6 +13,9 @@ pub fn read_error(error: &ReadError, example: &str) -> String {
         ReadError::UnknownUnit { unit } => {
             format!("“{unit}” is not a unit known here. Use one such as fl oz, mL, cup, lb, oz, g or ea: {example}.")
         }
+        ReadError::NotALength { unit } => {
+            format!("“{unit}” is not a unit of length known here. Use mm, cm or in, such as {example}.")
+        }
         ReadError::WrongKind { unit, wanted } => {
             let wanted: Vec<&str> = wanted.iter().map(|dimension| kind(*dimension)).collect();
             format!(

@@ -4,7 +4,7 @@
 mod digits;
 mod names;
 
-use super::{Amount, Dimension, Exact, NumberStyle, System, TYPED_PLACES, Unit};
+use super::{Amount, Dimension, Exact, LengthUnit, NumberStyle, System, TYPED_PLACES, TypedLength, Unit};
 
 /// Why a typed text was not taken.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -27,6 +27,11 @@ pub enum ReadError {
     },
     /// Nobody here knows the unit.
     UnknownUnit {
+        /// The unit as typed.
+        unit: String,
+    },
+    /// Not a unit of length known here.
+    NotALength {
         /// The unit as typed.
         unit: String,
     },
@@ -90,6 +95,30 @@ pub fn read_amount(text: &str, wanted: Wanted, system: System, style: &NumberSty
         rest = next;
     }
     sum(&parts)
+}
+
+/// Reads a length: "90 mm", "3 1/2 in", "3 1/2\"". A bare number takes the system's unit.
+///
+/// # Errors
+/// A [`ReadError`]; a negative length is refused.
+pub fn read_length(text: &str, system: System, style: &NumberStyle) -> Result<TypedLength, ReadError> {
+    let tidy = digits::tidy(text);
+    if tidy.is_empty() {
+        return Err(ReadError::Empty);
+    }
+    let number_ends =
+        tidy.find(|sign: char| sign.is_ascii_alphabetic() || sign == '"' || !sign.is_ascii()).unwrap_or(tidy.len());
+    let (number, name) = tidy.split_at(number_ends);
+    let number = digits::number(number.trim(), style).map_err(|problem| problem.said_of(text))?;
+    let name = name.trim().trim_end_matches('.');
+    let unit = match name.to_ascii_lowercase().as_str() {
+        "" => Ok(LengthUnit::of(system)),
+        "mm" | "millimetre" | "millimetres" | "millimeter" | "millimeters" => Ok(LengthUnit::Millimetre),
+        "cm" | "centimetre" | "centimetres" | "centimeter" | "centimeters" => Ok(LengthUnit::Centimetre),
+        "in" | "inch" | "inches" | "\"" | "\u{201d}" | "\u{2033}" => Ok(LengthUnit::Inch),
+        _ => Err(ReadError::NotALength { unit: name.to_string() }),
+    };
+    unit.map(|unit| TypedLength::new(number, unit))
 }
 
 fn unit_named(name: &str, wanted: Wanted, system: System) -> Result<Unit, ReadError> {
