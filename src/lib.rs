@@ -24,6 +24,7 @@ pub mod fill;
 pub mod ledger;
 pub mod measure;
 pub mod price;
+pub mod shape;
 pub mod sizes;
 pub mod store;
 pub mod words;

@@ -1,9 +1,10 @@
 //! Whether a record's values hold, before it is put in the book.
 
 use super::{
-    Container, Drink, Field, Headspace, Ingredient, Offer, Pack, Packaging, Problem, Record, Refusal, Settings,
+    Brimful, Container, Drink, Field, Filling, Headspace, Ingredient, Line, Offer, Pack, Packaging, PackagingSet,
+    PackagingUse, Problem, Reading, Record, Refusal, Scaling, Settings,
 };
-use crate::measure::{Amount, Dimension, Exact, Share, Volume};
+use crate::measure::{Amount, Dimension, Exact, Share, TypedLength, Volume};
 
 /// Longest name, in characters.
 const NAME_LENGTH: usize = 80;
@@ -15,6 +16,7 @@ pub(super) fn record(record: &Record) -> Result<(), Refusal> {
         Record::Settings(record) => self::settings(record),
         Record::Ingredient(record) => ingredient(record),
         Record::Packaging(record) => packaging(record),
+        Record::PackagingSet(record) => packaging_set(record),
         Record::Container(record) => container(record),
         Record::Drink(record) => drink(record),
         Record::Offer(record) => offer(record),
@@ -76,8 +78,20 @@ fn packs(packs: &[Pack]) -> Checked {
         not_negative(pack.price.major(), Field::PackPrice)?;
         not_negative(pack.surcharge.major(), Field::Surcharge)?;
         hold(pack.supplier.chars().count() <= NAME_LENGTH, Field::Supplier, Problem::TooLong)?;
+        tiers(pack)?;
     }
     distinct(&packs.iter().map(|pack| pack.id).collect::<Vec<_>>(), Field::Contents)
+}
+
+fn tiers(pack: &Pack) -> Checked {
+    hold(pack.at_a_time >= Exact::ONE, Field::AtATime, Problem::LessThanOne)?;
+    keeps(pack.at_a_time, Field::AtATime)?;
+    for tier in &pack.tiers {
+        hold(tier.from > Exact::ONE, Field::TierFrom, Problem::NotAboveOne)?;
+        keeps(tier.from, Field::TierFrom)?;
+        not_negative(tier.price.major(), Field::TierPrice)?;
+    }
+    distinct(&pack.tiers.iter().map(|tier| tier.from).collect::<Vec<_>>(), Field::TierFrom)
 }
 
 fn ingredient(record: &Ingredient) -> Checked {
@@ -88,6 +102,7 @@ fn ingredient(record: &Ingredient) -> Checked {
     record.density.map_or(Ok(()), |density| positive(density.grams_per_millilitre(), Field::Density))?;
     record.juice_density.map_or(Ok(()), |density| positive(density.grams_per_millilitre(), Field::JuiceDensity))?;
     record.piece_weight.map_or(Ok(()), |weight| positive(weight.grams(), Field::PieceWeight))?;
+    record.allergens.as_ref().map_or(Ok(()), |allergens| distinct(allergens, Field::Allergens))?;
     packs(&record.packs)
 }
 
@@ -101,7 +116,7 @@ fn packaging(record: &Packaging) -> Checked {
 
 fn container(record: &Container) -> Checked {
     name(&record.name)?;
-    let brimful = volume(record.brimful, Field::Brimful)?;
+    let brimful = brimful(&record.brimful)?;
     if let Some(declared) = record.declared {
         let declared = volume(declared, Field::Declared)?;
         hold(declared <= brimful, Field::Declared, Problem::MoreThanBrimful)?;
@@ -114,19 +129,73 @@ fn container(record: &Container) -> Checked {
             let empty = empty.ok_or((Field::Headspace, Problem::NotAVolume))?;
             hold(empty < brimful, Field::Headspace, Problem::NothingFits)?;
         }
+        Headspace::Height(empty) => {
+            not_negative(empty.number, Field::Headspace)?;
+            let too_large = (Field::Headspace, Problem::TooLarge);
+            let height = record.brimful.height().map_err(|_| too_large)?;
+            let height = height.ok_or((Field::Headspace, Problem::NoHeights))?;
+            let empty = empty.length().map_err(|_| too_large)?;
+            hold(empty < height, Field::Headspace, Problem::NothingFits)?;
+        }
     }
-    for used in &record.set {
+    uses(&record.set)?;
+    distinct(&record.shared, Field::SetCount)
+}
+
+fn brimful(brimful: &Brimful) -> Result<Volume, (Field, Problem)> {
+    match brimful {
+        Brimful::Weighed(amount) => return volume(*amount, Field::Brimful),
+        Brimful::Tapered(tapered) => {
+            length(tapered.base, Field::Base)?;
+            length(tapered.rim, Field::Rim)?;
+            length(tapered.height, Field::Height)?;
+        }
+        Brimful::Poured(readings) => self::readings(readings)?,
+    }
+    let volume = brimful.volume().map_err(|_| (Field::Brimful, Problem::TooLarge))?;
+    volume.ok_or((Field::Brimful, Problem::NotAVolume))
+}
+
+fn length(length: TypedLength, field: Field) -> Checked {
+    positive(length.number, field)
+}
+
+/// Readings rise, both in height and in volume.
+fn readings(readings: &[Reading]) -> Checked {
+    hold(readings.len() >= 2, Field::Readings, Problem::TooFew)?;
+    let mut below = None;
+    for (place, reading) in (1..).zip(readings) {
+        length(reading.height, Field::Readings)?;
+        let volume = volume(reading.volume, Field::Readings)?;
+        let height = reading.height.length().map_err(|_| (Field::Readings, Problem::TooLarge))?;
+        let rises = below.is_none_or(|(low, less)| height > low && volume > less);
+        hold(rises, Field::Readings, Problem::Falls(place))?;
+        below = Some((height, volume));
+    }
+    Ok(())
+}
+
+fn uses(uses: &[PackagingUse]) -> Checked {
+    for used in uses {
         positive(used.count, Field::SetCount)?;
     }
-    distinct(&record.set.iter().map(|used| used.packaging).collect::<Vec<_>>(), Field::SetCount)
+    distinct(&uses.iter().map(|used| used.packaging).collect::<Vec<_>>(), Field::SetCount)
+}
+
+fn packaging_set(record: &PackagingSet) -> Checked {
+    name(&record.name)?;
+    uses(&record.uses)
 }
 
 fn drink(record: &Drink) -> Checked {
     name(&record.name)?;
     volume(record.reference, Field::Reference)?;
     for line in &record.lines {
-        positive(line.amount.number, Field::LineAmount)?;
+        self::line(line)?;
     }
+    let top_ups = record.lines.iter().filter(|line| line.scaling == Scaling::TopUp).count();
+    hold(top_ups <= 1, Field::TopUp, Problem::MoreThanOne)?;
+    not_negative(record.air.fraction(), Field::Air)?;
     distinct(&record.lines.iter().map(|line| line.id).collect::<Vec<_>>(), Field::LineAmount)?;
     a_share(record.process_loss, Field::ProcessLoss)?;
     not_negative(record.labour.per_drink.seconds(), Field::PerDrink)?;
@@ -139,8 +208,39 @@ fn drink(record: &Drink) -> Checked {
     record.target.map_or(Ok(()), |share| a_share(share, Field::Target))
 }
 
+fn line(line: &Line) -> Checked {
+    positive(line.amount.number, Field::LineAmount)?;
+    if let Scaling::Stepped(step) = line.scaling {
+        positive(step.number, Field::Step)?;
+        hold(step.unit.dimension() == line.amount.unit.dimension(), Field::Step, Problem::AnotherKind)?;
+    }
+    if let Some(ice) = line.ice {
+        let packing = ice.packing;
+        hold(packing.is_positive() && packing <= Share::WHOLE, Field::Packing, Problem::NotAPacking)?;
+        keeps(packing.fraction(), Field::Packing)?;
+    }
+    Ok(())
+}
+
 fn offer(record: &Offer) -> Checked {
-    record.price.map_or(Ok(()), |price| positive(price.major(), Field::Price))
+    record.price.map_or(Ok(()), |price| positive(price.major(), Field::Price))?;
+    record.filling.as_ref().map_or(Ok(()), filling)
+}
+
+fn filling(filling: &Filling) -> Checked {
+    if let Some(allowed) = filling.allowed {
+        volume(allowed, Field::Allowed)?;
+    }
+    if let Some(least) = filling.least_headspace {
+        not_negative(least.number, Field::LeastHeadspace)?;
+        hold(least.unit.dimension() == Dimension::Volume, Field::LeastHeadspace, Problem::NotAVolume)?;
+    }
+    not_negative(filling.weekly, Field::Weekly)?;
+    for net in &filling.nets {
+        positive(net.number, Field::Net)?;
+        hold(net.unit.dimension() != Dimension::Count, Field::Net, Problem::NeitherWeightNorVolume)?;
+    }
+    Ok(())
 }
 
 fn settings(record: &Settings) -> Checked {

@@ -2,8 +2,8 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::{ContainerId, Pack, PackagingId};
-use crate::measure::{Amount, Exact, Share};
+use super::{Brimful, ContainerId, Pack, PackagingId, PackagingSetId};
+use crate::measure::{Amount, Exact, Share, TypedLength};
 
 /// One kind of packaging bought by the case: a bottle, a cap, a straw.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -66,7 +66,7 @@ pub struct Container {
     /// Its name on the menu.
     pub name: String,
     /// Volume to the rim.
-    pub brimful: Amount,
+    pub brimful: Brimful,
     /// What the menu or label says it holds.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub declared: Option<Amount>,
@@ -74,6 +74,21 @@ pub struct Container {
     pub headspace: Headspace,
     /// What one drink takes of each kind of packaging.
     pub set: Vec<PackagingUse>,
+    /// And what it takes of sets that containers share.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub shared: Vec<PackagingSetId>,
+}
+
+/// Packaging that goes together, such as lid, straw and sleeve, for all containers that share it.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case", deny_unknown_fields)]
+pub struct PackagingSet {
+    /// Its id.
+    pub id: PackagingSetId,
+    /// Its name.
+    pub name: String,
+    /// What one drink takes of each kind of packaging.
+    pub uses: Vec<PackagingUse>,
 }
 
 /// What is left empty under the rim.
@@ -84,6 +99,8 @@ pub enum Headspace {
     Volume(Amount),
     /// A share of the brimful volume, in [0, 1).
     Share(Share),
+    /// Down to so far under the rim.
+    Height(TypedLength),
 }
 
 /// So many of one kind of packaging for one drink.

@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::{DrinkId, IngredientId, LineId, OfferId, Stage};
+use super::{DrinkId, Filling, IngredientId, LineId, OfferId, Stage};
 use crate::measure::{Amount, Exact, Money, Share, Time};
 
 /// A drink: a recipe written once at a reference size, for every size it is sold in.
@@ -19,6 +19,9 @@ pub struct Drink {
     pub reference: Amount,
     /// What goes in, in the order of adding.
     pub lines: Vec<Line>,
+    /// Air beaten in, as a share of the volume of what is mixed, 0 or more.
+    #[serde(default, skip_serializing_if = "Share::is_zero")]
+    pub air: Share,
     /// What stays in the press or jug, as a share of what is made, in [0, 1).
     #[serde(default)]
     pub process_loss: Share,
@@ -69,16 +72,59 @@ pub struct Line {
     pub amount: Amount,
     /// How it follows the size.
     pub scaling: Scaling,
+    /// How it stands in the glass, where it is ice.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub ice: Option<Ice>,
+}
+
+/// A line that is ice. A volume of it is a scoop of cubes poured at random, as a heap.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case", deny_unknown_fields)]
+pub struct Ice {
+    /// Where it is in the drink.
+    pub place: IcePlace,
+    /// The share of a scoop that is ice and not air between the cubes, above 0 and at most 1.
+    #[serde(default = "Ice::usual_packing")]
+    pub packing: Share,
+}
+
+impl Ice {
+    /// Cubes poured at random fill 0.54 (loose) to 0.67 (dense) of a space: Baker and Kudrolli,
+    /// Phys. Rev. E 82, 061304 (2010), for plastic cubes, so a guide only. This is the middle.
+    pub const fn usual_packing() -> Share {
+        Share::from_fraction(Exact::new(6, 1))
+    }
+}
+
+/// Where ice is in a drink.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum IcePlace {
+    /// Blended in with the rest.
+    BlendedIn,
+    /// In the glass, held under the fill line.
+    HeldUnder,
+    /// In the glass, floating freely: it takes the volume of its own mass of the liquid.
+    Floating,
+}
+
+impl IcePlace {
+    /// Every place.
+    pub const ALL: &[IcePlace] = &[IcePlace::BlendedIn, IcePlace::HeldUnder, IcePlace::Floating];
 }
 
 /// How a line follows the size of the drink.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum Scaling {
     /// In proportion to the drink.
     InProportion,
     /// The same in every size.
     Fixed,
+    /// In proportion, then to the nearest of these steps, half a step upwards.
+    Stepped(Amount),
+    /// Takes what rounding leaves, so that the drink still meets its fill; one line at most.
+    TopUp,
 }
 
 /// Hands' time for a drink.
@@ -95,27 +141,19 @@ pub struct Labour {
     #[serde(default)]
     pub per_batch: Time,
     /// Drinks in a batch, at least 1.
-    #[serde(default = "one", skip_serializing_if = "is_one")]
+    #[serde(default = "Exact::one", skip_serializing_if = "Exact::is_one")]
     pub batch: Exact,
 }
 
 /// No time at all, drink by drink.
 impl Default for Labour {
     fn default() -> Labour {
-        Labour { per_drink: Time::ZERO, per_litre: Time::ZERO, per_batch: Time::ZERO, batch: one() }
+        Labour { per_drink: Time::ZERO, per_litre: Time::ZERO, per_batch: Time::ZERO, batch: Exact::ONE }
     }
 }
 
-fn one() -> Exact {
-    Exact::ONE
-}
-
-fn is_one(number: &Exact) -> bool {
-    *number == Exact::ONE
-}
-
 /// A drink sold in a container, and the price asked for it.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case", deny_unknown_fields)]
 pub struct Offer {
     /// The drink.
@@ -125,9 +163,17 @@ pub struct Offer {
     /// The menu price, or none yet.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub price: Option<Money>,
+    /// How full the package must be, where the drink is packaged ahead of sale.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub filling: Option<Filling>,
 }
 
 impl Offer {
+    /// A drink in a container, with no price yet.
+    pub fn new(id: OfferId) -> Offer {
+        Offer { drink: id.drink, container: id.container, price: None, filling: None }
+    }
+
     /// Its id: the pair of drink and container.
     pub fn id(&self) -> OfferId {
         OfferId { drink: self.drink, container: self.container }

@@ -77,10 +77,11 @@ impl Book {
             Edit::Remove(key) => self.remove(*key),
             Edit::SetPackPrice { goods, pack, price } => self.set_pack_price(*goods, *pack, *price),
             Edit::SetPrice { offer, price } => {
-                let was =
-                    self.offer(*offer).ok_or(Refusal::Missing { key: Key::Offer(*offer), needed_by: None })?.price;
-                let applied =
-                    self.put(Record::Offer(Offer { drink: offer.drink, container: offer.container, price: *price }))?;
+                let missing = Refusal::Missing { key: Key::Offer(*offer), needed_by: None };
+                let old = self.offer(*offer).ok_or(missing)?;
+                let was = old.price;
+                let new = Offer { price: *price, ..old.clone() };
+                let applied = self.put(Record::Offer(new))?;
                 Ok(Applied { inverse: Edit::SetPrice { offer: *offer, price: was }, ..applied })
             }
             Edit::Together(edits) => self.apply_all(edits),
@@ -141,10 +142,14 @@ impl Book {
         let packs: &mut Vec<Pack> = match &mut record {
             Record::Ingredient(ingredient) => &mut ingredient.packs,
             Record::Packaging(packaging) => &mut packaging.packs,
-            Record::Settings(_) | Record::Container(_) | Record::Drink(_) | Record::Offer(_) => return Err(missing()),
+            Record::Settings(_)
+            | Record::PackagingSet(_)
+            | Record::Container(_)
+            | Record::Drink(_)
+            | Record::Offer(_) => return Err(missing()),
         };
         let quoted = packs.iter_mut().find(|quoted| quoted.id == pack).ok_or_else(missing)?;
-        let was = std::mem::replace(&mut quoted.price, price);
+        let was = std::mem::replace(quoted.price_now_mut(), price);
         let applied = self.put(record)?;
         Ok(Applied { inverse: Edit::SetPackPrice { goods, pack, price: was }, ..applied })
     }

@@ -75,6 +75,10 @@ id! {
     PackagingId
 }
 id! {
+    /// The id of a set of packaging that containers share.
+    PackagingSetId
+}
+id! {
     /// A pack's id.
     PackId
 }

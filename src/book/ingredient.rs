@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::{IngredientId, Pack};
+use super::{Allergen, IngredientId, Pack};
 use crate::measure::{Density, Mass, Share};
 
 /// Something that goes into drinks, and what becomes of it on the way there.
@@ -31,6 +31,10 @@ pub struct Ingredient {
     /// Grams of one piece as bought.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub piece_weight: Option<Mass>,
+    /// What it holds that must be named, in the order of the lists; an empty list says that it
+    /// holds none, nothing at all that nobody has looked yet.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub allergens: Option<Vec<Allergen>>,
     /// The packs it is quoted in; the first is the one bought now.
     #[serde(default)]
     pub packs: Vec<Pack>,
@@ -48,6 +52,7 @@ impl Ingredient {
             density: None,
             juice_density: None,
             piece_weight: None,
+            allergens: None,
             packs: Vec::new(),
         }
     }

@@ -2,10 +2,13 @@
 //!
 //! A [`Book`] is read through its getters and changed only by [`Book::apply`].
 
+mod allergen;
+mod brimful;
 mod check;
 mod container;
 mod drink;
 mod edit;
+mod filling;
 mod id;
 mod ingredient;
 mod pack;
@@ -15,12 +18,15 @@ mod settings;
 
 use std::collections::BTreeMap;
 
-pub use container::{Container, Headspace, Packaging, PackagingPart, PackagingUse};
-pub use drink::{Drink, DrinkKind, Labour, Line, Offer, Scaling};
+pub use allergen::Allergen;
+pub use brimful::{Brimful, Reading, Tapered};
+pub use container::{Container, Headspace, Packaging, PackagingPart, PackagingSet, PackagingUse};
+pub use drink::{Drink, DrinkKind, Ice, IcePlace, Labour, Line, Offer, Scaling};
 pub use edit::{Applied, Edit};
-pub use id::{BookId, ContainerId, DrinkId, IngredientId, LineId, OfferId, PackId, PackagingId};
+pub use filling::{Accepted, FillRule, Filling};
+pub use id::{BookId, ContainerId, DrinkId, IngredientId, LineId, OfferId, PackId, PackagingId, PackagingSetId};
 pub use ingredient::{Ingredient, Stage};
-pub use pack::{Goods, Pack};
+pub use pack::{Goods, Pack, Tier};
 pub use record::{Key, Record};
 pub use refusal::{Field, Problem, Refusal};
 pub use settings::{Covers, PaymentFee, Settings, Tax, TaxPlace};
@@ -103,6 +109,24 @@ impl Book {
             .filter_map(Record::packaging)
     }
 
+    /// A set of packaging that containers share.
+    pub fn packaging_set(&self, id: PackagingSetId) -> Option<&PackagingSet> {
+        self.records.get(&Key::PackagingSet(id)).and_then(Record::packaging_set)
+    }
+
+    /// Every set of packaging, by id.
+    pub fn packaging_sets(&self) -> impl Iterator<Item = &PackagingSet> {
+        self.between(Key::PackagingSet(PackagingSetId::FIRST), Key::PackagingSet(PackagingSetId::LAST))
+            .filter_map(Record::packaging_set)
+    }
+
+    /// Everything that belongs to a container: its own packaging, then that of the sets that it
+    /// shares with others.
+    pub fn set_of<'a>(&'a self, container: &'a Container) -> impl Iterator<Item = &'a PackagingUse> {
+        let shared = container.shared.iter().filter_map(|id| self.packaging_set(*id));
+        container.set.iter().chain(shared.flat_map(|set| &set.uses))
+    }
+
     /// A container.
     pub fn container(&self, id: ContainerId) -> Option<&Container> {
         self.records.get(&Key::Container(id)).and_then(Record::container)
@@ -174,7 +198,13 @@ impl Book {
                 self.drinks().filter(uses).map(|drink| Key::Drink(drink.id)).collect()
             }
             Key::Packaging(id) => {
-                let uses = |container: &&Container| container.set.iter().any(|used| used.packaging == id);
+                let has = |uses: &[PackagingUse]| uses.iter().any(|used| used.packaging == id);
+                let sets = self.packaging_sets().filter(|set| has(&set.uses)).map(|set| Key::PackagingSet(set.id));
+                let containers = self.containers().filter(|container| has(&container.set));
+                sets.chain(containers.map(|container| Key::Container(container.id))).collect()
+            }
+            Key::PackagingSet(id) => {
+                let uses = |container: &&Container| container.shared.contains(&id);
                 self.containers().filter(uses).map(|container| Key::Container(container.id)).collect()
             }
             Key::Container(id) => {

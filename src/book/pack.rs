@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use super::{IngredientId, PackId, PackagingId};
-use crate::measure::{Amount, Money};
+use crate::measure::{Amount, Exact, Money};
 
 /// What is bought in packs.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
@@ -30,10 +30,42 @@ pub struct Pack {
     /// What is paid for it.
     pub price: Money,
     /// Delivery or a deposit that is not paid back, per pack.
-    #[serde(default, skip_serializing_if = "is_nothing")]
+    #[serde(default, skip_serializing_if = "Money::is_zero")]
     pub surcharge: Money,
+    /// How many are bought at a time.
+    #[serde(default = "Exact::one", skip_serializing_if = "Exact::is_one")]
+    pub at_a_time: Exact,
+    /// Lower prices for more at a time.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub tiers: Vec<Tier>,
 }
 
-fn is_nothing(money: &Money) -> bool {
-    *money == Money::ZERO
+/// The price of a pack from so many at a time.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case", deny_unknown_fields)]
+pub struct Tier {
+    /// From how many packs at a time, above 1.
+    pub from: Exact,
+    /// The price of one pack.
+    pub price: Money,
+}
+
+impl Pack {
+    /// The price of one pack when `packs` are bought at a time.
+    pub fn price_at(&self, packs: Exact) -> Money {
+        let reached = self.tiers.iter().filter(|tier| tier.from <= packs);
+        reached.max_by_key(|tier| tier.from).map_or(self.price, |tier| tier.price)
+    }
+
+    /// The price of one pack as it is bought.
+    pub fn price_now(&self) -> Money {
+        self.price_at(self.at_a_time)
+    }
+
+    /// The place of that price, to write a new one to.
+    pub fn price_now_mut(&mut self) -> &mut Money {
+        let at_a_time = self.at_a_time;
+        let reached = self.tiers.iter_mut().filter(|tier| tier.from <= at_a_time);
+        reached.max_by_key(|tier| tier.from).map_or(&mut self.price, |tier| &mut tier.price)
+    }
 }

@@ -6,7 +6,7 @@ use serde::{Deserialize, Serialize};
 
 use super::{
     Container, ContainerId, Drink, DrinkId, Goods, Ingredient, IngredientId, Offer, OfferId, Packaging, PackagingId,
-    Settings,
+    PackagingSet, PackagingSetId, Settings,
 };
 
 /// Where a record is kept.
@@ -18,6 +18,8 @@ pub enum Key {
     Ingredient(IngredientId),
     /// Packaging.
     Packaging(PackagingId),
+    /// A set of packaging that containers share.
+    PackagingSet(PackagingSetId),
     /// A container.
     Container(ContainerId),
     /// A drink.
@@ -36,6 +38,7 @@ impl Key {
         match kind {
             "ingredient" => IngredientId::from_text(id).map(Key::Ingredient),
             "packaging" => PackagingId::from_text(id).map(Key::Packaging),
+            "packaging-set" => PackagingSetId::from_text(id).map(Key::PackagingSet),
             "container" => ContainerId::from_text(id).map(Key::Container),
             "drink" => DrinkId::from_text(id).map(Key::Drink),
             "offer" => OfferId::from_text(id).map(Key::Offer),
@@ -51,6 +54,7 @@ impl fmt::Display for Key {
             Key::Settings => f.write_str("settings"),
             Key::Ingredient(id) => write!(f, "ingredient:{id}"),
             Key::Packaging(id) => write!(f, "packaging:{id}"),
+            Key::PackagingSet(id) => write!(f, "packaging-set:{id}"),
             Key::Container(id) => write!(f, "container:{id}"),
             Key::Drink(id) => write!(f, "drink:{id}"),
             Key::Offer(id) => write!(f, "offer:{id}"),
@@ -77,6 +81,8 @@ pub enum Record {
     Ingredient(Ingredient),
     /// Packaging.
     Packaging(Packaging),
+    /// A set of packaging that containers share.
+    PackagingSet(PackagingSet),
     /// A container.
     Container(Container),
     /// A drink.
@@ -92,6 +98,7 @@ impl Record {
             Record::Settings(_) => Key::Settings,
             Record::Ingredient(record) => Key::Ingredient(record.id),
             Record::Packaging(record) => Key::Packaging(record.id),
+            Record::PackagingSet(record) => Key::PackagingSet(record.id),
             Record::Container(record) => Key::Container(record.id),
             Record::Drink(record) => Key::Drink(record.id),
             Record::Offer(record) => Key::Offer(record.id()),
@@ -104,6 +111,7 @@ impl Record {
             Record::Settings(record) => &record.name,
             Record::Ingredient(record) => &record.name,
             Record::Packaging(record) => &record.name,
+            Record::PackagingSet(record) => &record.name,
             Record::Container(record) => &record.name,
             Record::Drink(record) => &record.name,
             Record::Offer(_) => "",
@@ -118,6 +126,11 @@ impl Record {
     /// The packaging, where it is one.
     pub fn packaging(&self) -> Option<&Packaging> {
         if let Record::Packaging(record) = self { Some(record) } else { None }
+    }
+
+    /// The set of packaging, where it is one.
+    pub fn packaging_set(&self) -> Option<&PackagingSet> {
+        if let Record::PackagingSet(record) = self { Some(record) } else { None }
     }
 
     /// The container, where it is one.
@@ -139,7 +152,11 @@ impl Record {
     pub fn needs(&self) -> Vec<Key> {
         match self {
             Record::Settings(_) | Record::Ingredient(_) | Record::Packaging(_) => Vec::new(),
-            Record::Container(record) => record.set.iter().map(|used| Key::Packaging(used.packaging)).collect(),
+            Record::PackagingSet(record) => record.uses.iter().map(|used| Key::Packaging(used.packaging)).collect(),
+            Record::Container(record) => {
+                let own = record.set.iter().map(|used| Key::Packaging(used.packaging));
+                own.chain(record.shared.iter().map(|id| Key::PackagingSet(*id))).collect()
+            }
             Record::Drink(record) => record.lines.iter().map(|line| Key::Ingredient(line.ingredient)).collect(),
             Record::Offer(record) => vec![Key::Drink(record.drink), Key::Container(record.container)],
         }

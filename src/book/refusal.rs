@@ -49,6 +49,22 @@ pub enum Field {
     Declared,
     Headspace,
     SetCount,
+    Base,
+    Rim,
+    Height,
+    Readings,
+    AtATime,
+    TierFrom,
+    TierPrice,
+    Allergens,
+    Air,
+    Step,
+    TopUp,
+    Packing,
+    Allowed,
+    LeastHeadspace,
+    Weekly,
+    Net,
     Reference,
     LineAmount,
     ProcessLoss,
@@ -100,4 +116,20 @@ pub enum Problem {
     TooLarge,
     /// Two of the same id.
     Twice,
+    /// Headspace by height needs heights: the measures of a cup, or readings of a bottle.
+    NoHeights,
+    /// A bottle needs two readings at least.
+    TooFew,
+    /// The reading at this place, counted from 1, is not above the one before.
+    Falls(usize),
+    /// A tier must begin above one pack.
+    NotAboveOne,
+    /// A step must be of the same kind as the amount.
+    AnotherKind,
+    /// One line at most takes what is left.
+    MoreThanOne,
+    /// It must be a weight or a volume.
+    NeitherWeightNorVolume,
+    /// The share of a scoop that is ice must be above 0 % and at most 100 %.
+    NotAPacking,
 }

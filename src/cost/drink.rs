@@ -135,13 +135,13 @@ pub fn cost(
         let missing = CostError::Missing(Key::Ingredient(line.ingredient));
         let ingredient = book.ingredient(line.ingredient).ok_or(missing)?;
         let pack = ingredient.packs.first().ok_or(CostError::NoPack(Goods::Ingredient(ingredient.id)))?;
-        let cost = usable_cost(ingredient, pack, line.stage, line.to_use)?;
+        let cost = usable_cost(ingredient, pack, line.stage, line.bought_as()?)?;
         ingredients = ingredients.plus(cost)?;
         lines.push(LineCost { line: line.line, ingredient: line.ingredient, cost });
     }
     let mut packaging = Vec::with_capacity(container.set.len());
     let mut container_set = Money::ZERO;
-    for used in &container.set {
+    for used in book.set_of(container) {
         let missing = CostError::Missing(Key::Packaging(used.packaging));
         let piece = book.packaging(used.packaging).ok_or(missing)?;
         let cost = piece_cost(piece, used.count)?;

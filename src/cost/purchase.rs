@@ -5,12 +5,12 @@ use crate::book::{Goods, Ingredient, Pack, Packaging, Stage};
 use crate::measure::{Exact, Measure, Money, Overflow};
 use crate::yields::{self, Bought};
 
-/// What is paid for a pack: price and surcharge.
+/// What is paid for a pack as it is bought: the price of its tier, and the surcharge.
 ///
 /// # Errors
 /// [`Overflow`].
 pub fn paid(pack: &Pack) -> Result<Money, Overflow> {
-    pack.price.plus(pack.surcharge)
+    pack.price_now().plus(pack.surcharge)
 }
 
 /// The cost of an amount bought out of a pack, in the pack's own dimension (base unit).

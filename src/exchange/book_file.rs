@@ -8,21 +8,21 @@ use serde_json::error::Category;
 
 use super::header::{Header, Said};
 use super::{BookFileError, place};
-use crate::book::{Book, Container, Drink, Ingredient, Key, Offer, Packaging, Record, Refusal, Settings};
+use crate::book::{Book, Container, Drink, Ingredient, Key, Offer, Packaging, PackagingSet, Record, Refusal, Settings};
 
 /// What the file says it is.
 pub const FORMAT: &str = "brimwright-book";
 
 /// The version written, and the newest that is read.
-pub const VERSION: u64 = 1;
+pub const VERSION: u64 = 2;
 
 /// Largest file that is read, in bytes.
 pub const MAX_BYTES: usize = 10_000_000;
 
-/// Version 1 as it is read.
+/// The newest version as it is read. Version 1 is the same with less in it.
 #[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Version1 {
+#[serde(rename_all = "kebab-case", deny_unknown_fields)]
+struct Lists {
     #[serde(rename = "format")]
     _format: IgnoredAny,
     #[serde(rename = "version")]
@@ -30,6 +30,8 @@ struct Version1 {
     settings: Settings,
     ingredients: Vec<Ingredient>,
     packagings: Vec<Packaging>,
+    #[serde(default)]
+    packaging_sets: Vec<PackagingSet>,
     containers: Vec<Container>,
     drinks: Vec<Drink>,
     offers: Vec<Offer>,
@@ -42,6 +44,7 @@ pub fn write(book: &Book) -> String {
     text.push_str(&line(book.settings()));
     list(&mut text, "ingredients", book.ingredients().map(line).collect());
     list(&mut text, "packagings", book.packagings().map(line).collect());
+    list(&mut text, "packaging-sets", book.packaging_sets().map(line).collect());
     list(&mut text, "containers", book.containers().map(line).collect());
     list(&mut text, "drinks", book.drinks().map(line).collect());
     list(&mut text, "offers", book.offers().map(line).collect());
@@ -87,9 +90,8 @@ pub fn read(bytes: impl AsRef<[u8]>) -> Result<Book, BookFileError> {
         Said::Text(format) => return Err(BookFileError::foreign(&format)),
         Said::Nothing | Said::Number(_) | Said::Other => return Err(BookFileError::Foreign { format: None }),
     }
-    // A later version reads this one here, and brings its records up to date.
     match header.version {
-        Said::Number(1) => book(read_version_1(text)?),
+        Said::Number(1 | VERSION) => book(read_lists(text)?),
         Said::Number(version) if version > VERSION => Err(BookFileError::Newer { version }),
         Said::Number(_) | Said::Text(_) | Said::Nothing | Said::Other => Err(BookFileError::NoVersion),
     }
@@ -104,11 +106,12 @@ fn header(text: &str) -> Result<Header, BookFileError> {
     })
 }
 
-fn read_version_1(text: &str) -> Result<Vec<Record>, BookFileError> {
-    let file: Version1 = serde_json::from_str(text).map_err(|error| place::unreadable(text, &error))?;
+fn read_lists(text: &str) -> Result<Vec<Record>, BookFileError> {
+    let file: Lists = serde_json::from_str(text).map_err(|error| place::unreadable(text, &error))?;
     let mut records = vec![Record::Settings(Box::new(file.settings))];
     records.extend(file.ingredients.into_iter().map(Record::Ingredient));
     records.extend(file.packagings.into_iter().map(Record::Packaging));
+    records.extend(file.packaging_sets.into_iter().map(Record::PackagingSet));
     records.extend(file.containers.into_iter().map(Record::Container));
     records.extend(file.drinks.into_iter().map(Record::Drink));
     records.extend(file.offers.into_iter().map(Record::Offer));

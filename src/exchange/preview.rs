@@ -15,6 +15,8 @@ pub struct Preview {
     pub ingredients: Counts,
     /// Packagings.
     pub packagings: Counts,
+    /// Sets of packaging that containers share.
+    pub packaging_sets: Counts,
     /// Containers.
     pub containers: Counts,
     /// Drinks.
@@ -39,7 +41,7 @@ pub struct Counts {
 impl Preview {
     /// Whether the incoming book is the open one.
     pub fn changes_nothing(&self) -> bool {
-        let kinds = [self.ingredients, self.packagings, self.containers, self.drinks, self.offers];
+        let kinds = [self.ingredients, self.packagings, self.packaging_sets, self.containers, self.drinks, self.offers];
         !self.settings_change && kinds.iter().all(|counts| *counts == Counts::default())
     }
 }
@@ -61,6 +63,7 @@ pub fn preview(open: &Book, incoming: &Book) -> Preview {
         settings_change: differs(open, incoming, Key::Settings),
         ingredients: counts(|key| matches!(key, Key::Ingredient(_))),
         packagings: counts(|key| matches!(key, Key::Packaging(_))),
+        packaging_sets: counts(|key| matches!(key, Key::PackagingSet(_))),
         containers: counts(|key| matches!(key, Key::Container(_))),
         drinks: counts(|key| matches!(key, Key::Drink(_))),
         offers: counts(|key| matches!(key, Key::Offer(_))),

@@ -1,8 +1,10 @@
 //! What fits: how full a container is poured, and a recipe solved for that fill
 //! (calculations, 3 and 4).
 
+mod ice;
 mod scale;
 
+pub use ice::{ICE_DENSITY, mass_of_scoop};
 pub use scale::{ScaleError, Scaled, ScaledLine, scale, written_volume};
 
 use crate::book::{Container, ContainerId, Headspace};
@@ -44,10 +46,11 @@ impl From<Overflow> for FillError {
 /// A [`FillError`] that names the container.
 pub fn fill(container: &Container) -> Result<Fill, FillError> {
     let volume_of = |amount: Amount| amount.volume()?.ok_or(FillError::NotAVolume(container.id));
-    let brimful = volume_of(container.brimful)?;
+    let brimful = container.brimful.volume()?.ok_or(FillError::NotAVolume(container.id))?;
     let headspace = match container.headspace {
         Headspace::Volume(amount) => volume_of(amount)?,
         Headspace::Share(share) => brimful.times(share.fraction())?,
+        Headspace::Height(_) => Volume::ZERO,
     };
     let volume = brimful.minus(headspace)?;
     if !volume.is_positive() {

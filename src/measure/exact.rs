@@ -59,6 +59,16 @@ impl Exact {
         ))
     }
 
+    /// One, as what a stored number is where none is written.
+    pub const fn one() -> Exact {
+        Exact::ONE
+    }
+
+    /// Whether it is one.
+    pub fn is_one(&self) -> bool {
+        *self == Exact::ONE
+    }
+
     /// The sum.
     #[inline(never)]
     pub fn plus(self, other: Exact) -> Result<Exact, Overflow> {

@@ -60,6 +60,11 @@ macro_rules! quantity {
                 self.0.is_negative()
             }
 
+            /// Whether it is nothing.
+            pub fn is_zero(&self) -> bool {
+                self.0.is_zero()
+            }
+
             /// Rounded as every computed part is.
             pub fn as_part(self) -> $name {
                 $name(self.0.as_part())

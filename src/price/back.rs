@@ -1,9 +1,9 @@
 //! Back from a price point: what a drink may cost, and how much of it that buys.
 
 use super::Terms;
-use crate::book::{Book, Covers, Drink, Scaling};
-use crate::cost::{Cost, Part};
-use crate::fill::Scaled;
+use crate::book::{Book, Container, Covers, Drink};
+use crate::cost::{Cost, Part, cost};
+use crate::fill::scale;
 use crate::measure::{Exact, Money, Overflow, Share, Volume};
 
 /// What a menu price leaves to spend.
@@ -36,49 +36,47 @@ pub fn ceiling(book: &Book, drink: &Drink, cost: &Cost, terms: &Terms, menu: Mon
     })
 }
 
-/// The largest fill whose covered cost stays within `ceiling`; none where even the fixed lines
-/// and the container are too much. It may be more than the container holds. Where the cost does
-/// not grow with the fill, or the fixed lines take all of it, it is the fill that was costed.
+/// Halvings of a container's fill: from a gallon to less than a millionth of a millilitre.
+const HALVINGS: u32 = 44;
+
+/// Costs that differ by less are the same: the parts of a cost are rounded at their twelfth
+/// decimal.
+const NOTHING: Money = Money::from_major(Exact::new(1, 9));
+
+/// The largest fill of a container, at most `full`, whose covered cost stays within `ceiling`:
+/// to a millionth of a millilitre, and never beyond the ceiling. None where even the fixed lines
+/// and the container are too much.
 ///
 /// # Errors
 /// [`Overflow`].
 pub fn largest_fill(
     book: &Book,
     drink: &Drink,
-    cost: &Cost,
-    scaled: &Scaled,
+    container: &Container,
     covers: Covers,
+    full: Volume,
     ceiling: &Ceiling,
 ) -> Result<Option<Volume>, Overflow> {
-    let mut fixed_lines = Money::ZERO;
-    let mut in_proportion = Money::ZERO;
-    for (line, priced) in scaled.lines.iter().zip(&cost.lines) {
-        match line.scaling {
-            Scaling::Fixed => fixed_lines = fixed_lines.plus(priced.cost)?,
-            Scaling::InProportion => in_proportion = in_proportion.plus(priced.cost)?,
-        }
-    }
-    if !scaled.in_proportion.is_positive() {
-        return Ok((ceiling.ingredients >= fixed_lines).then_some(scaled.fixed));
-    }
-    let wage_per_litre = match covers {
-        Covers::Goods => Money::ZERO,
-        Covers::GoodsAndLabour | Covers::Everything => drink.labour.per_litre.paid_at(book.settings().wage)?,
+    let most = ceiling.cost.plus(NOTHING)?;
+    // What cannot be made at a fill cannot be afforded at it.
+    let affords = |volume: Volume| {
+        let scaled = scale(book, drink, volume).ok();
+        let cost = scaled.and_then(|scaled| cost(book, drink, container, &scaled, volume).ok());
+        cost.and_then(|cost| cost.covered(covers).ok()).is_some_and(|cost| cost <= most)
     };
-    let wage_per_millilitre = wage_per_litre.over(Exact::new(1000, 0))?;
-    let per_millilitre = in_proportion.over(scaled.in_proportion.millilitres())?.plus(wage_per_millilitre)?;
-    let fill = scaled.in_proportion.plus(scaled.fixed)?;
-    let wage_in_fill = wage_per_millilitre.times(fill.millilitres())?;
-    let wage_of_fixed = wage_per_millilitre.times(scaled.fixed.millilitres())?;
-    let budget = ceiling.ingredients.minus(fixed_lines)?.plus(wage_in_fill)?.minus(wage_of_fixed)?;
-    if budget.is_negative() {
+    if affords(full) {
+        return Ok(Some(full));
+    }
+    let Ok(scaled) = scale(book, drink, full) else { return Ok(None) };
+    if !affords(scaled.fixed) {
         return Ok(None);
     }
-    if !per_millilitre.is_positive() {
-        return Ok(Some(fill));
+    let (mut low, mut high) = (scaled.fixed, full);
+    for _ in 0..HALVINGS {
+        let middle = low.plus(high)?.over(Exact::new(2, 0))?;
+        if affords(middle) { low = middle } else { high = middle }
     }
-    let more = Volume::from_millilitres(budget.ratio_to(per_millilitre)?);
-    scaled.fixed.plus(more).map(|volume| Some(volume.as_part()))
+    Ok(Some(low.as_part()))
 }
 
 /// Covered cost before what is thrown away, without ingredients.

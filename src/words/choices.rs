@@ -20,6 +20,8 @@ pub const fn scaling(scaling: Scaling) -> &'static str {
     match scaling {
         Scaling::InProportion => "in proportion",
         Scaling::Fixed => "fixed",
+        Scaling::Stepped(_) => "in steps",
+        Scaling::TopUp => "top-up",
     }
 }
 

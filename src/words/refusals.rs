@@ -37,6 +37,7 @@ const fn kind(key: Key) -> &'static str {
         Key::Settings => "book",
         Key::Ingredient(_) => "ingredient",
         Key::Packaging(_) => "packaging",
+        Key::PackagingSet(_) => "packaging set",
         Key::Container(_) => "container",
         Key::Drink(_) => "drink",
         Key::Offer(_) => "size",
@@ -72,6 +73,26 @@ fn problem_at(field: Field, problem: Problem) -> String {
             format!("{what} must each be less than one, such as .50 or .95 (under 100 where there are no cents).")
         }
         Problem::TooLarge => format!("{what} has too many digits to compute with. Check for a digit too many."),
+        Problem::NoHeights => {
+            format!("{what} by height needs heights. Give the measures of the cup or readings of the bottle first.")
+        }
+        Problem::TooFew => format!("{what} alone is not enough: a bottle needs at least two, the last one at the rim."),
+        Problem::Falls(place) => {
+            format!(
+                "{what} must be higher and hold more than the one before: number {place} does not. Measure it again."
+            )
+        }
+        Problem::NotAboveOne => format!("{what} must be more than 1; the price of a single pack stands above."),
+        Problem::AnotherKind => {
+            format!("{what} must be measured as the amount is: a weight for a weight, pieces for pieces.")
+        }
+        Problem::MoreThanOne => {
+            format!("{what}: only one ingredient can take what is left. Let the other follow in proportion first.")
+        }
+        Problem::NeitherWeightNorVolume => format!("{what} must be a weight or a volume, such as 355 mL or 12.4 oz."),
+        Problem::NotAPacking => {
+            format!("{what} must be more than 0 % and at most 100 %. Cubes as they fall fill 54 to 67 %: type 60.")
+        }
         Problem::Twice => format!("{what}: the same thing stands here twice. Keep one of them."),
     }
 }
@@ -92,6 +113,22 @@ const fn name(field: Field) -> &'static str {
         Field::Brimful => "The brimful volume",
         Field::Declared => "The declared size",
         Field::Headspace => "The headspace",
+        Field::Base => "The diameter at the base",
+        Field::Rim => "The diameter at the rim",
+        Field::Height => "The height",
+        Field::Readings => "A reading",
+        Field::AtATime => "The number bought at a time",
+        Field::TierFrom => "The number a lower price begins at",
+        Field::TierPrice => "The lower price",
+        Field::Allergens => "The allergens",
+        Field::Air => "The air beaten in",
+        Field::Step => "The step",
+        Field::TopUp => "The top-up",
+        Field::Packing => "The share of a scoop that is ice",
+        Field::Allowed => "What a package may be short by",
+        Field::LeastHeadspace => "The room for the closure",
+        Field::Weekly => "The number of packages a week",
+        Field::Net => "The net contents",
         Field::SetCount => "The number per drink",
         Field::Reference => "The size the recipe is written for",
         Field::LineAmount => "The amount",

@@ -56,6 +56,18 @@ pub fn scale_error(error: &ScaleError, book: &Book) -> String {
             "Every amount is fixed, and {} of this size stays empty. Let one follow in proportion.",
             volume(*short, book)
         ),
+        ScaleError::TopUpNegative { over, .. } => format!(
+            "Rounded to whole steps, the rest is {} more than fits here, and nothing is left for the top-up. Make the steps smaller, or another ingredient the top-up.",
+            volume(*over, book)
+        ),
+        ScaleError::BetweenSteps { short, over, .. } => format!(
+            "No whole number of steps fills this size: {} would stay empty, and with one step more {} would be too much. Let one ingredient be the top-up.",
+            volume(*short, book),
+            volume(*over, book)
+        ),
+        ScaleError::NothingToFloatIn(_) => {
+            "Ice floats, but the recipe has nothing for it to float in. Add what is poured.".to_string()
+        }
         ScaleError::Missing(key) => format!("The recipe needs something that is gone ({key}). Take its line out."),
         ScaleError::Yield(error) => yield_error(error, book),
         ScaleError::Arithmetic(error) => overflow(*error),

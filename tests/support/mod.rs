@@ -2,9 +2,9 @@
 #![allow(dead_code, reason = "each test crate uses some of them")]
 
 use brimwright::book::{
-    Book, Container, ContainerId, Drink, DrinkId, DrinkKind, Headspace, Ingredient, IngredientId, Labour, Line, LineId,
-    Offer, OfferId, Pack, PackId, Packaging, PackagingId, PackagingPart, PackagingUse, Record, Scaling, Settings,
-    Stage,
+    Book, Brimful, Container, ContainerId, Drink, DrinkId, DrinkKind, Headspace, Ingredient, IngredientId, Labour,
+    Line, LineId, Offer, OfferId, Pack, PackId, Packaging, PackagingId, PackagingPart, PackagingUse, Record, Scaling,
+    Settings, Stage,
 };
 use brimwright::measure::{Amount, Density, Exact, Mass, Measure, Money, Share, Time, Unit, Volume};
 
@@ -95,6 +95,7 @@ pub fn ingredient(id: u64, packs: impl IntoIterator<Item = Pack>) -> Ingredient 
         density: Some(density("1")),
         juice_density: None,
         piece_weight: None,
+        allergens: None,
         packs: packs.into_iter().collect(),
     }
 }
@@ -107,6 +108,8 @@ pub fn pack(id: u64, contents: &str, price: &str) -> Pack {
         contents: amount(contents),
         price: money(price),
         surcharge: Money::ZERO,
+        at_a_time: Exact::ONE,
+        tiers: Vec::new(),
     }
 }
 
@@ -125,10 +128,11 @@ pub fn container(id: u64, brimful: &str) -> Container {
     Container {
         id: container_id(id),
         name: format!("Invented {brimful} {id}"),
-        brimful: amount(brimful),
+        brimful: Brimful::Weighed(amount(brimful)),
         declared: None,
         headspace: Headspace::Share(Share::ZERO),
         set: Vec::new(),
+        shared: Vec::new(),
     }
 }
 
@@ -145,6 +149,7 @@ pub fn line(id: u64, ingredient: u64, takes: &str) -> Line {
         stage: Stage::AsBought,
         amount: amount(takes),
         scaling: Scaling::InProportion,
+        ice: None,
     }
 }
 
@@ -156,6 +161,7 @@ pub fn drink(id: u64, reference: &str, lines: impl IntoIterator<Item = Line>) ->
         kind: DrinkKind::Blended,
         reference: amount(reference),
         lines: lines.into_iter().collect(),
+        air: Share::ZERO,
         process_loss: Share::ZERO,
         labour: Labour::default(),
         toll: Money::ZERO,
@@ -166,7 +172,7 @@ pub fn drink(id: u64, reference: &str, lines: impl IntoIterator<Item = Line>) ->
 
 /// An offer, with or without a price.
 pub fn offer(drink: u64, container: u64, price: Option<&str>) -> Offer {
-    Offer { drink: drink_id(drink), container: container_id(container), price: price.map(money) }
+    Offer { price: price.map(money), ..Offer::new(offer_id(drink, container)) }
 }
 
 /// A new book's settings with any price ending.

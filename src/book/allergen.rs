@@ -1,0 +1,83 @@
+//! What must be named because it can harm: the lists of two laws in one set.
+
+use serde::{Deserialize, Serialize};
+
+/// Something that people can be allergic to, as two laws name it: the nine major allergens of
+/// the United States (21 U.S.C. 321(qq): FALCPA 2004, FASTER Act 2021) and the fourteen
+/// substances of the European Union (Regulation (EU) No 1169/2011, Annex II).
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Allergen {
+    /// Wheat: named so in the United States, a cereal containing gluten in the European Union.
+    Wheat,
+    /// Rye, barley, oats and other cereals containing gluten than wheat.
+    OtherGluten,
+    /// Crustaceans.
+    Crustaceans,
+    /// Eggs.
+    Eggs,
+    /// Fish.
+    Fish,
+    /// Peanuts.
+    Peanuts,
+    /// Soybeans.
+    Soybeans,
+    /// Milk, lactose too.
+    Milk,
+    /// Tree nuts, such as almonds, hazelnuts, walnuts, cashews.
+    TreeNuts,
+    /// Celery, stalk and root.
+    Celery,
+    /// Mustard.
+    Mustard,
+    /// Sesame.
+    Sesame,
+    /// Sulphur dioxide and sulphites above 10 mg/kg or 10 mg/L.
+    Sulphites,
+    /// Lupin.
+    Lupin,
+    /// Molluscs.
+    Molluscs,
+}
+
+impl Allergen {
+    /// All of both lists.
+    pub const ALL: &[Allergen] = &[
+        Allergen::Wheat,
+        Allergen::OtherGluten,
+        Allergen::Crustaceans,
+        Allergen::Eggs,
+        Allergen::Fish,
+        Allergen::Peanuts,
+        Allergen::Soybeans,
+        Allergen::Milk,
+        Allergen::TreeNuts,
+        Allergen::Celery,
+        Allergen::Mustard,
+        Allergen::Sesame,
+        Allergen::Sulphites,
+        Allergen::Lupin,
+        Allergen::Molluscs,
+    ];
+
+    /// Whether it is one of the nine of the United States.
+    pub const fn in_united_states(self) -> bool {
+        match self {
+            Allergen::Wheat
+            | Allergen::Crustaceans
+            | Allergen::Eggs
+            | Allergen::Fish
+            | Allergen::Peanuts
+            | Allergen::Soybeans
+            | Allergen::Milk
+            | Allergen::TreeNuts
+            | Allergen::Sesame => true,
+            Allergen::OtherGluten
+            | Allergen::Celery
+            | Allergen::Mustard
+            | Allergen::Sulphites
+            | Allergen::Lupin
+            | Allergen::Molluscs => false,
+        }
+    }
+}

@@ -1,0 +1,126 @@
+//! How much a container holds to the rim, and how the owner knows.
+
+use std::fmt;
+
+use serde::de::value::MapAccessDeserializer;
+use serde::de::{self, MapAccess, Visitor};
+use serde::{Deserialize, Deserializer, Serialize, Serializer};
+
+use crate::measure::{Amount, Length, Overflow, TypedLength, Volume};
+use crate::shape::Frustum;
+
+/// How much a container holds to the rim.
+///
+/// Stored as the amount alone where it was weighed, else as an object that names the way.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Brimful {
+    /// Filled with water and weighed, or as the maker says: a volume and no heights.
+    Weighed(Amount),
+    /// A cup by its measures.
+    Tapered(Tapered),
+    /// A bottle by pouring known amounts into it; the last reading is the rim.
+    Poured(Vec<Reading>),
+}
+
+/// The inside of a round cup, straight from base to rim.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case", deny_unknown_fields)]
+pub struct Tapered {
+    /// Diameter at the base.
+    pub base: TypedLength,
+    /// Diameter at the rim.
+    pub rim: TypedLength,
+    /// Height from the base to the rim.
+    pub height: TypedLength,
+}
+
+/// How high a known volume stands.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case", deny_unknown_fields)]
+pub struct Reading {
+    /// Height above the base.
+    pub height: TypedLength,
+    /// Volume up to there.
+    pub volume: Amount,
+}
+
+impl Tapered {
+    /// The same as a body of geometry.
+    ///
+    /// # Errors
+    /// [`Overflow`].
+    pub fn frustum(&self) -> Result<Frustum, Overflow> {
+        Ok(Frustum { base: self.base.length()?, rim: self.rim.length()?, height: self.height.length()? })
+    }
+}
+
+impl Brimful {
+    /// The volume to the rim; none where it is not given as a volume, or there is no reading.
+    ///
+    /// # Errors
+    /// [`Overflow`].
+    pub fn volume(&self) -> Result<Option<Volume>, Overflow> {
+        match self {
+            Brimful::Weighed(amount) => amount.volume(),
+            Brimful::Tapered(tapered) => tapered.frustum()?.volume().map(Some),
+            Brimful::Poured(readings) => readings.last().map_or(Ok(None), |last| last.volume.volume()),
+        }
+    }
+
+    /// The height of the rim above the base, where heights are known.
+    ///
+    /// # Errors
+    /// [`Overflow`].
+    pub fn height(&self) -> Result<Option<Length>, Overflow> {
+        match self {
+            Brimful::Weighed(_) => Ok(None),
+            Brimful::Tapered(tapered) => tapered.height.length().map(Some),
+            Brimful::Poured(readings) => readings.last().map(|last| last.height.length()).transpose(),
+        }
+    }
+}
+
+/// The ways that are stored by name.
+#[derive(Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+enum Named {
+    Tapered(Tapered),
+    Poured(Vec<Reading>),
+}
+
+impl Serialize for Brimful {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        match self {
+            Brimful::Weighed(amount) => amount.serialize(serializer),
+            Brimful::Tapered(tapered) => Named::Tapered(*tapered).serialize(serializer),
+            Brimful::Poured(readings) => Named::Poured(readings.clone()).serialize(serializer),
+        }
+    }
+}
+
+impl<'de> Deserialize<'de> for Brimful {
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Brimful, D::Error> {
+        deserializer.deserialize_any(TextOrObject)
+    }
+}
+
+struct TextOrObject;
+
+impl<'de> Visitor<'de> for TextOrObject {
+    type Value = Brimful;
+
+    fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str("a volume such as \"16 fl oz\", or the measures of a cup or bottle")
+    }
+
+    fn visit_str<E: de::Error>(self, text: &str) -> Result<Brimful, E> {
+        Amount::deserialize(de::value::StrDeserializer::new(text)).map(Brimful::Weighed)
+    }
+
+    fn visit_map<A: MapAccess<'de>>(self, map: A) -> Result<Brimful, A::Error> {
+        Ok(match Named::deserialize(MapAccessDeserializer::new(map))? {
+            Named::Tapered(tapered) => Brimful::Tapered(tapered),
+            Named::Poured(readings) => Brimful::Poured(readings),
+        })
+    }
+}
