@@ -265,7 +265,7 @@ fn settings(record: &Settings) -> Checked {
 mod tests {
     use super::*;
     use crate::book::{Covers, Goods, Labour, PaymentFee, Tax, TaxPlace};
-    use crate::measure::{Currency, Money};
+    use crate::measure::{Currency, Money, Unit};
     use crate::support::{
         amount, container as a_container, density, drink as a_drink, exact, grams, ingredient as an_ingredient, line,
         money, offer as an_offer, pack, seconds, settings as some_settings, share, use_of, vessel,
@@ -373,7 +373,8 @@ mod tests {
         assert_eq!(contents, is(Field::Contents, Problem::TooLarge));
         let trim = ingredient_with(|record| record.trim_yield = Share::from_fraction(endless));
         assert_eq!(trim, is(Field::TrimYield, Problem::TooLarge));
-        let brimful = container_with(|record| record.brimful.number = endless);
+        let brimful =
+            container_with(|record| record.brimful = Brimful::Weighed(Amount::new(endless, Unit::Millilitre)));
         assert_eq!(brimful, is(Field::Brimful, Problem::TooLarge));
         let loss = drink_with(|record| record.process_loss = Share::from_fraction(endless));
         assert_eq!(loss, is(Field::ProcessLoss, Problem::TooLarge));
@@ -382,9 +383,9 @@ mod tests {
 
     #[test]
     fn containers() {
-        let brimful = container_with(|record| record.brimful = amount("500 g"));
+        let brimful = container_with(|record| record.brimful = Brimful::Weighed(amount("500 g")));
         assert_eq!(brimful, is(Field::Brimful, Problem::NotAVolume));
-        let brimful = container_with(|record| record.brimful = amount("0 mL"));
+        let brimful = container_with(|record| record.brimful = Brimful::Weighed(amount("0 mL")));
         assert_eq!(brimful, is(Field::Brimful, Problem::NotPositive));
         let declared = container_with(|record| record.declared = Some(amount("500.1 mL")));
         assert_eq!(declared, is(Field::Declared, Problem::MoreThanBrimful));

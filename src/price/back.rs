@@ -108,11 +108,11 @@ pub fn our_price(shelf: Money, margin: Share) -> Result<Money, Overflow> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::book::{Container, Labour, PaymentFee, Record, Settings, Tax, TaxPlace};
+    use crate::book::{Labour, PaymentFee, Record, Scaling, Settings, Tax, TaxPlace};
     use crate::ledger::{Priced, price_offer};
     use crate::support::{
-        amount, book, container, drink, drink_id, ingredient, line, millilitres, money, offer, pack, seconds, settings,
-        share, use_of, vessel,
+        amount, book, container, container_id, drink, drink_id, ingredient, line, millilitres, money, offer, pack,
+        seconds, settings, share, use_of, vessel,
     };
 
     /// 400 mL of a base at 4.00 a litre and 100 mL of a fixed shot at 10.00 a litre, in a bottle
@@ -155,27 +155,41 @@ mod tests {
         let drink = book.drink(drink_id(1)).unwrap();
         let ceiling = ceiling(book, drink, &priced.cost, &priced.terms, money(menu)).unwrap();
         let covers = priced.terms.covers;
-        let fill = largest_fill(book, drink, &priced.cost, &priced.scaled, covers, &ceiling).unwrap();
+        let container = book.container(container_id(1)).unwrap();
+        let fill = largest_fill(book, drink, container, covers, priced.fill.volume, &ceiling).unwrap();
         (ceiling, fill)
+    }
+
+    /// Less than a millionth of a millilitre under what is expected, or at it.
+    fn just_at(fill: Option<Volume>, expected: &str) -> bool {
+        let short = fill.unwrap().millilitres().minus(millilitres(expected).millilitres()).unwrap();
+        short.abs() < Exact::new(1, 6)
     }
 
     #[test]
     fn what_a_price_leaves_for_goods() {
-        // R = 11 / 1.1 = 10; half of it may go on goods; a fifth is thrown away, so 4.00 a drink;
-        // bottle and toll take 0.70; of the 3.30 the shot takes 1.00; 2.30 buy 575 mL of base.
-        let (ceiling, fill) = back(&bar(Covers::Goods, |_| ()), "11");
-        let expected = Ceiling { without_tax: money("10"), cost: money("5"), ingredients: money("3.30") };
-        assert_eq!((ceiling, fill), (expected, Some(millilitres("675"))));
+        // R = 8.8 / 1.1 = 8; half of it may go on goods; a fifth is thrown away, so 3.20 a drink;
+        // bottle and toll take 0.70; of the 2.50 the shot takes 1.00; 1.50 buy 375 mL of base.
+        let (ceiling, fill) = back(&bar(Covers::Goods, |_| ()), "8.8");
+        let expected = Ceiling { without_tax: money("8"), cost: money("4"), ingredients: money("2.50") };
+        assert_eq!(ceiling, expected);
+        assert!(just_at(fill, "475"), "{fill:?}");
+    }
+
+    #[test]
+    fn a_container_takes_no_more_than_it_holds() {
+        // At 11.00 goods may cost 5.00, enough for 675 mL; the bottle takes 500.
+        assert_eq!(back(&bar(Covers::Goods, |_| ()), "11").1, Some(millilitres("500")));
     }
 
     #[test]
     fn labour_is_by_the_litre() {
-        // As above, and 0.5 L take 20 s, 0.20: 3.10 for ingredients as it is. A millilitre of
-        // base costs 0.004 and 0.0004 of time; 4.00 - 0.70 - 1.00 - 100 * 0.0004 = 2.26 buy
-        // 2.26 / 0.0044 = 513.636363636364 mL of base.
-        let (ceiling, fill) = back(&bar(Covers::GoodsAndLabour, |_| ()), "11");
-        assert_eq!(ceiling.ingredients, money("3.10"));
-        assert_eq!(fill, Some(millilitres("613.636363636364")));
+        // As above, and 0.5 L take 20 s, 0.20: 2.30 for ingredients as it is. A millilitre of
+        // base costs 0.004 and 0.0004 of time; 3.20 - 0.70 - 1.00 - 100 * 0.0004 = 1.46 buy
+        // 1.46 / 0.0044 = 331.818181818182 mL of base.
+        let (ceiling, fill) = back(&bar(Covers::GoodsAndLabour, |_| ()), "8.8");
+        assert_eq!(ceiling.ingredients, money("2.30"));
+        assert!(just_at(fill, "431.818181818182"), "{fill:?}");
     }
 
     #[test]

@@ -2,9 +2,9 @@
 //! of it is invented by rule.
 
 use brimwright::book::{
-    Book, Container, ContainerId, Covers, Drink, DrinkId, DrinkKind, Edit, Headspace, Ingredient, IngredientId, Labour,
-    Line, LineId, Offer, Pack, PackId, Packaging, PackagingId, PackagingPart, PackagingUse, PaymentFee, Record,
-    Scaling, Settings, Stage, Tax, TaxPlace,
+    Book, Brimful, Container, ContainerId, Covers, Drink, DrinkId, DrinkKind, Edit, Headspace, Ingredient,
+    IngredientId, Labour, Line, LineId, Offer, OfferId, Pack, PackId, Packaging, PackagingId, PackagingPart,
+    PackagingUse, PaymentFee, Record, Scaling, Settings, Stage, Tax, TaxPlace,
 };
 use brimwright::measure::{Amount, Density, Exact, Mass, Money, Share, Time, Unit};
 
@@ -56,7 +56,7 @@ pub fn book() -> Book {
             // About 40 cents an ounce: some on target, some under it.
             let price = Some(Money::from_major(numbers.hundredths(40 * ounces, 60 * ounces)));
             let (drink, container) = (DrinkId::from_random(id), ContainerId::from_random(size));
-            put(Record::Offer(Offer { drink, container, price }));
+            put(Record::Offer(Offer { price, ..Offer::new(OfferId { drink, container }) }));
         }
     }
     book
@@ -86,6 +86,8 @@ fn ingredient(id: u64, numbers: &mut Numbers) -> Ingredient {
         contents: Amount::new(Exact::new(numbers.between(5, 60), 0), numbers.one_of(&[Unit::Pound, Unit::Kilogram])),
         price: Money::from_major(numbers.hundredths(800, 9000)),
         surcharge: Money::from_major(numbers.hundredths(0, 200)),
+        at_a_time: Exact::ONE,
+        tiers: Vec::new(),
     });
     let packs = packs.collect();
     Ingredient {
@@ -97,6 +99,7 @@ fn ingredient(id: u64, numbers: &mut Numbers) -> Ingredient {
         density: Some(Density::from_grams_per_millilitre(Exact::new(numbers.between(900, 1100), 3))),
         juice_density: Some(Density::from_grams_per_millilitre(Exact::new(numbers.between(1010, 1070), 3))),
         piece_weight: Some(Mass::from_grams(Exact::new(numbers.between(40, 400), 0))),
+        allergens: None,
         packs,
     }
 }
@@ -108,6 +111,8 @@ fn packaging(id: u64, part: PackagingPart, numbers: &mut Numbers) -> Packaging {
         contents: Amount::new(Exact::new(numbers.between(100, 500), 0), Unit::Piece),
         price: Money::from_major(numbers.hundredths(2000, 9000)),
         surcharge: Money::ZERO,
+        at_a_time: Exact::ONE,
+        tiers: Vec::new(),
     };
     Packaging { id: PackagingId::from_random(id), name: format!("Packaging {id}"), part, packs: vec![pack] }
 }
@@ -117,10 +122,11 @@ fn container(id: u64, ounces: i64) -> Container {
     Container {
         id: ContainerId::from_random(id),
         name: format!("{ounces} fl oz"),
-        brimful: Amount::new(Exact::new(ounces + 1, 0), Unit::UsFluidOunce),
+        brimful: Brimful::Weighed(Amount::new(Exact::new(ounces + 1, 0), Unit::UsFluidOunce)),
         declared: Some(Amount::new(Exact::new(ounces, 0), Unit::UsFluidOunce)),
         headspace: Headspace::Share(Share::from_fraction(Exact::new(3, 2))),
         set: vec![used(2 * id - 1), used(2 * id)],
+        shared: Vec::new(),
     }
 }
 
@@ -132,6 +138,7 @@ fn drink(id: u64, numbers: &mut Numbers) -> Drink {
         kind: numbers.one_of(DrinkKind::ALL),
         reference: Amount::new(Exact::new(16, 0), Unit::UsFluidOunce),
         lines: (1..=lines).map(|id| line(id, numbers)).collect(),
+        air: Share::ZERO,
         process_loss: Share::from_fraction(numbers.hundredths(0, 6)),
         labour: Labour {
             per_drink: Time::from_seconds(Exact::new(numbers.between(20, 120), 0)),
@@ -160,5 +167,6 @@ fn line(id: u64, numbers: &mut Numbers) -> Line {
         stage: numbers.one_of(&[Stage::Trimmed, Stage::Pressed]),
         amount: Amount::new(amount, unit),
         scaling: if fixed { Scaling::Fixed } else { Scaling::InProportion },
+        ice: None,
     }
 }

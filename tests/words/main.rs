@@ -2,8 +2,8 @@
 //! letter: they are what a person is left alone with.
 
 use brimwright::book::{
-    Book, Container, ContainerId, DrinkId, Field, Goods, Headspace, Ingredient, IngredientId, Key, PackagingId,
-    Problem, Record, Refusal, Settings,
+    Book, Brimful, Container, ContainerId, DrinkId, Field, Goods, Headspace, Ingredient, IngredientId, Key,
+    PackagingId, Problem, Record, Refusal, Settings,
 };
 use brimwright::book::{BookId, Edit};
 use brimwright::cost::CostError;
@@ -26,10 +26,11 @@ fn book() -> Book {
     let bottle = Container {
         id: BOTTLE,
         name: "Bottle".into(),
-        brimful: ounces(16),
+        brimful: Brimful::Weighed(ounces(16)),
         declared: None,
         headspace: Headspace::Volume(ounces(1)),
         set: Vec::new(),
+        shared: Vec::new(),
     };
     book.apply(&Edit::Put(Record::Container(bottle))).expect("a container holds");
     book

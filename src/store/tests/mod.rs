@@ -28,6 +28,7 @@ pub(super) fn drink(id: u64, ingredients: &[u64]) -> Record {
         stage: Stage::Trimmed,
         amount,
         scaling: Scaling::InProportion,
+        ice: None,
     };
     Record::Drink(Drink {
         id: DrinkId::from_random(id),
@@ -35,6 +36,7 @@ pub(super) fn drink(id: u64, ingredients: &[u64]) -> Record {
         kind: DrinkKind::Pressed,
         reference: amount,
         lines: ingredients.iter().map(line).collect(),
+        air: Share::ZERO,
         process_loss: Share::ZERO,
         labour: Labour { batch: Exact::ONE, ..Labour::default() },
         toll: Money::ZERO,
