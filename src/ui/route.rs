@@ -4,7 +4,7 @@ use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 use wasm_bindgen::closure::Closure;
 
-use crate::book::{ContainerId, DrinkId, IngredientId, OfferId, PackagingId};
+use crate::book::{ContainerId, DrinkId, IngredientId, OfferId, PackagingId, PackagingSetId};
 
 /// One of the five places.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -52,6 +52,8 @@ pub enum Route {
     Ingredient(IngredientId),
     /// One kind of packaging.
     Packaging(PackagingId),
+    /// A set of packaging that containers share.
+    PackagingSet(PackagingSetId),
     /// The containers.
     Containers,
     /// One container.
@@ -78,6 +80,7 @@ impl Route {
             Route::Buying => "#/buying".into(),
             Route::Ingredient(id) => format!("#/buying/ingredient/{id}"),
             Route::Packaging(id) => format!("#/buying/packaging/{id}"),
+            Route::PackagingSet(id) => format!("#/buying/set/{id}"),
             Route::Containers => "#/buying/containers".into(),
             Route::Container(id) => format!("#/buying/container/{id}"),
             Route::Sizes => "#/sizes".into(),
@@ -101,6 +104,7 @@ impl Route {
             ["buying", "containers"] => Some(Route::Containers),
             ["buying", "ingredient", id] => IngredientId::from_text(id).map(Route::Ingredient),
             ["buying", "packaging", id] => PackagingId::from_text(id).map(Route::Packaging),
+            ["buying", "set", id] => PackagingSetId::from_text(id).map(Route::PackagingSet),
             ["buying", "container", id] => ContainerId::from_text(id).map(Route::Container),
             ["sizes"] => Some(Route::Sizes),
             ["sizes", drink] => DrinkId::from_text(drink).map(Route::SizesOf),
@@ -116,9 +120,12 @@ impl Route {
     pub const fn place(self) -> Place {
         match self {
             Route::Drinks | Route::Drink(_) | Route::Offer(_) => Place::Drinks,
-            Route::Buying | Route::Ingredient(_) | Route::Packaging(_) | Route::Containers | Route::Container(_) => {
-                Place::Buying
-            }
+            Route::Buying
+            | Route::Ingredient(_)
+            | Route::Packaging(_)
+            | Route::PackagingSet(_)
+            | Route::Containers
+            | Route::Container(_) => Place::Buying,
             Route::Sizes | Route::SizesOf(_) => Place::Sizes,
             Route::Counter | Route::Card(_) => Place::Counter,
             Route::Book => Place::Book,

@@ -12,8 +12,8 @@ use super::locale;
 use crate::book::{Applied, Book, Edit, Key, OfferId, Refusal};
 use crate::ledger::{Ledger, Priced, Standing};
 use crate::measure::{
-    Amount, Measure, Money, NumberStyle, Overflow, Share, System, Unit, Volume, show_amount, show_measure, show_money,
-    show_number, show_percent, show_volume,
+    Amount, Length, Measure, Money, NumberStyle, Overflow, Share, System, TypedLength, Unit, Volume, show_amount,
+    show_length, show_measure, show_money, show_number, show_percent, show_volume,
 };
 use crate::store::Durability;
 use crate::words;
@@ -241,6 +241,16 @@ impl AppState {
     /// A volume in the book's units.
     pub fn volume(self, volume: Volume) -> String {
         said(self.style.with(|style| show_volume(volume, self.units(), style)))
+    }
+
+    /// A length in the book's units.
+    pub fn length(self, length: Length) -> String {
+        said(self.style.with(|style| show_length(length, self.units(), style)))
+    }
+
+    /// A length as it was typed.
+    pub fn typed_length(self, length: TypedLength) -> String {
+        format!("{} {}", self.number(length.number), length.unit.symbol())
     }
 
     /// An amount of any kind in the book's units.

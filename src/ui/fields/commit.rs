@@ -3,7 +3,10 @@
 use std::sync::Arc;
 
 use crate::book::{Book, Edit};
-use crate::measure::{Amount, Exact, Money, NumberStyle, Share, System, Time, Wanted, read_amount, read_number};
+use crate::measure::{
+    Amount, Exact, LengthUnit, Money, NumberStyle, Share, System, Time, TypedLength, Wanted, read_amount, read_length,
+    read_number,
+};
 use crate::ui::history::Session;
 use crate::ui::state::AppState;
 use crate::words;
@@ -138,6 +141,18 @@ pub fn optional_amount(
 fn read_wanted(text: &str, reading: &Reading, wanted: Wanted) -> Result<Amount, String> {
     read_amount(text, wanted, reading.units, &reading.style)
         .map_err(|error| words::read_error(&error, &format!("12 {}", wanted.unit.name_in(reading.units))))
+}
+
+/// A length with its unit.
+pub fn length(
+    step: impl Into<String>,
+    edit: impl Fn(&Book, TypedLength) -> Option<Edit> + Send + Sync + 'static,
+) -> Commit {
+    let read = |text: &str, reading: &Reading| {
+        let example = if LengthUnit::of(reading.units) == LengthUnit::Inch { "3 1/2 in" } else { "90 mm" };
+        read_length(text, reading.units, &reading.style).map_err(|error| words::read_error(&error, example))
+    };
+    commit(step.into(), Box::new(read), Box::new(edit))
 }
 
 /// Letters: a name or a remark, without blanks around it. An empty name is refused by the book.

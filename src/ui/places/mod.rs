@@ -20,6 +20,7 @@ pub fn screen(route: Route) -> AnyView {
         Route::Buying => buying::QuickPrice().into_any(),
         Route::Ingredient(id) => view! { <buying::IngredientPage id /> }.into_any(),
         Route::Packaging(id) => view! { <buying::PackagingPage id /> }.into_any(),
+        Route::PackagingSet(id) => view! { <buying::PackagingSetPage id /> }.into_any(),
         Route::Containers => buying::Containers().into_any(),
         Route::Container(id) => view! { <buying::ContainerPage id /> }.into_any(),
         Route::Sizes => sizes::Choose().into_any(),

@@ -31,6 +31,7 @@ pub fn Users(
             Key::Drink(id) => Some(Route::Drink(id)),
             Key::Container(id) => Some(Route::Container(id)),
             Key::Offer(id) => Some(Route::Offer(id)),
+            Key::PackagingSet(id) => Some(Route::PackagingSet(id)),
             Key::Settings | Key::Ingredient(_) | Key::Packaging(_) => None,
         };
         view! { <li><a href=route.map(Route::address)>{name}</a></li> }

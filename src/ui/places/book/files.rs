@@ -138,6 +138,7 @@ fn changes(preview: &Preview) -> Vec<String> {
         line("Sizes sold", preview.offers),
         line("Ingredients", preview.ingredients),
         line("Packaging", preview.packagings),
+        line("Packaging sets", preview.packaging_sets),
         line("Containers", preview.containers),
         preview.settings_change.then(|| "Settings: changed".to_string()),
     ];

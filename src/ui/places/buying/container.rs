@@ -4,7 +4,9 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
-use crate::book::{Book, Container, ContainerId, Edit, Headspace, Key, Packaging, PackagingId, PackagingUse, Record};
+use crate::book::{
+    Book, Brimful, Container, ContainerId, Edit, Headspace, Key, Packaging, PackagingId, PackagingUse, Record,
+};
 use crate::cost::piece_cost;
 use crate::fill::fill;
 use crate::measure::{Amount, Dimension, Exact, Share, Wanted};
@@ -88,9 +90,12 @@ fn Page(id: ContainerId) -> impl IntoView {
             <div class="fields">
                 <Entry
                     label="Volume to the rim"
-                    value=of(|it, state| state.amount(it.brimful))
+                    value=of(|it, state| match it.brimful {
+                        Brimful::Weighed(amount) => state.amount(amount),
+                        _ => String::new(),
+                    })
                     commit=fields::amount("Brimful volume", size, move |book, amount| {
-                        changed(book, id, |it| it.brimful = amount)
+                        changed(book, id, |it| it.brimful = Brimful::Weighed(amount))
                     })
                 />
                 <Choice label="Left empty" options=ways value=way choose=choose_way />
@@ -102,7 +107,7 @@ fn Page(id: ContainerId) -> impl IntoView {
                                 unit="%"
                                 value=of(|it, state| match it.headspace {
                                     Headspace::Share(share) => state.plain_percent(share),
-                                    Headspace::Volume(_) => String::new(),
+                                    _ => String::new(),
                                 })
                                 commit=fields::percent("Headspace", move |book, share| {
                                     changed(book, id, |it| it.headspace = Headspace::Share(share))
@@ -117,7 +122,7 @@ fn Page(id: ContainerId) -> impl IntoView {
                                 label="Volume left empty"
                                 value=of(|it, state| match it.headspace {
                                     Headspace::Volume(amount) => state.amount(amount),
-                                    Headspace::Share(_) => String::new(),
+                                    _ => String::new(),
                                 })
                                 commit=fields::amount("Headspace", size, move |book, amount| {
                                     changed(book, id, |it| it.headspace = Headspace::Volume(amount))

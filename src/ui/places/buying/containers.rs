@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use super::tabs::Tabs;
-use crate::book::{Container, ContainerId, Edit, Headspace, Key, Record};
+use crate::book::{Brimful, Container, ContainerId, Edit, Headspace, Key, Record};
 use crate::fill::{Fill, fill};
 use crate::measure::{Amount, Exact, Unit};
 use crate::ui::live::{press, rows, text, when};
@@ -81,10 +81,11 @@ fn add_container(state: AppState) {
     let container = Container {
         id,
         name: "New container".into(),
-        brimful: Amount::new(Exact::from(brimful), unit),
+        brimful: Brimful::Weighed(Amount::new(Exact::from(brimful), unit)),
         declared: None,
         headspace: Headspace::Volume(Amount::new(Exact::from(empty), unit)),
         set: Vec::new(),
+        shared: Vec::new(),
     };
     if state.apply("Add a container", Edit::Put(Record::Container(container))).is_ok() {
         go(Route::Container(id));

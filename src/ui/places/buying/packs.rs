@@ -17,7 +17,9 @@ fn changed(book: &Book, goods: Goods, change: impl FnOnce(&mut Vec<Pack>)) -> Op
     match &mut record {
         Record::Ingredient(ingredient) => change(&mut ingredient.packs),
         Record::Packaging(packaging) => change(&mut packaging.packs),
-        Record::Settings(_) | Record::Container(_) | Record::Drink(_) | Record::Offer(_) => return None,
+        Record::PackagingSet(_) | Record::Settings(_) | Record::Container(_) | Record::Drink(_) | Record::Offer(_) => {
+            return None;
+        }
     }
     Some(Edit::Put(record))
 }
@@ -54,6 +56,8 @@ pub fn Packs(
                     contents: Amount::new(number, unit),
                     price: Money::ZERO,
                     surcharge: Money::ZERO,
+                    at_a_time: Exact::ONE,
+                    tiers: Vec::new(),
                 });
             })
         });

@@ -88,7 +88,7 @@ fn SoldIn(id: DrinkId) -> impl IntoView {
     });
     let add = Arc::new(move |chosen: &str| {
         let Some(Key::Container(container)) = Key::from_text(chosen) else { return Ok(()) };
-        state.apply("Add a size", Edit::Put(Record::Offer(Offer { drink: id, container, price: None })))
+        state.apply("Add a size", Edit::Put(Record::Offer(Offer::new(OfferId { drink: id, container }))))
     });
     let choice = when(
         move || free.with(|free| free.len() > 1),

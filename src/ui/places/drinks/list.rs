@@ -208,6 +208,7 @@ fn add_drink(state: AppState) {
         kind: DrinkKind::Pressed,
         reference: Amount::new(Exact::from(size), units.drink_unit()),
         lines: Vec::new(),
+        air: Share::ZERO,
         process_loss: Share::ZERO,
         labour: Labour { batch: Exact::ONE, ..Labour::default() },
         toll: Money::ZERO,

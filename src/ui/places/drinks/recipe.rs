@@ -113,6 +113,7 @@ fn new_line(book: &Book, ingredient: IngredientId, stage: Stage) -> Line {
         stage,
         amount: Amount::new(Exact::from(number), unit),
         scaling: Scaling::InProportion,
+        ice: None,
     }
 }
 
