@@ -313,8 +313,8 @@ mod tests {
     use super::*;
     use crate::book::{Ingredient, Line, Record};
     use crate::support::{
-        book, density, drink, drink_id, exact, grams, ingredient, ingredient_id, line, measure, millilitres, settings,
-        share,
+        amount, book, density, drink, drink_id, exact, grams, ingredient, ingredient_id, line, measure, millilitres,
+        settings, share,
     };
 
     /// The recipe scaled to a volume; its ingredients are 1 (as water) and 2 (0.8 g/mL).
@@ -336,6 +336,131 @@ mod tests {
         let amounts: Vec<_> = scaled.lines.iter().map(|line| (line.in_drink, line.to_use, line.volume)).collect();
         let (base, dressing) = (measure("400 mL"), measure("40 g"));
         assert_eq!(amounts, [(base, base, millilitres("400")), (dressing, dressing, millilitres("50"))]);
+    }
+
+    fn stepped(id: u64, ingredient: u64, takes: &str, step: &str) -> Line {
+        Line { scaling: Scaling::Stepped(amount(step)), ..line(id, ingredient, takes) }
+    }
+
+    fn in_drink(scaled: &Scaled) -> Vec<Measure> {
+        scaled.lines.iter().map(|line| line.in_drink).collect()
+    }
+
+    #[test]
+    fn steps_are_whole_and_the_rest_follows() {
+        // At 1.5 times the recipe, 60 mL would be 90: the nearest step of 40 is 80. The other
+        // line then takes 450 - 80 = 370, 1.5416.. times its 240, at which 60 mL would be 92.5.
+        let recipe = drink(1, "300 mL", [line(1, 1, "240 mL"), stepped(2, 1, "60 mL", "40 mL")]);
+        let scaled = scaled(recipe, "450").unwrap();
+        assert_eq!(in_drink(&scaled)[1], measure("80 mL"));
+        assert_eq!(scaled.lines[0].volume.as_part(), millilitres("370"));
+    }
+
+    #[test]
+    fn half_a_step_is_taken_upwards() {
+        // 50 mL at 1.2 times are 60, half way between one step of 40 and two.
+        let recipe = drink(1, "1 L", [line(1, 1, "100 mL"), stepped(2, 1, "50 mL", "40 mL")]);
+        let two = scaled(recipe.clone(), "200").unwrap();
+        assert_eq!((two.factor, in_drink(&two)[1]), (exact("1.2"), measure("80 mL")));
+        // Just under it one step is taken: 119.999 + 40. Between the two there is nothing.
+        let one = scaled(recipe.clone(), "159.999").unwrap();
+        assert_eq!(in_drink(&one)[1], measure("40 mL"));
+        let between =
+            ScaleError::BetweenSteps { drink: drink_id(1), short: millilitres("20"), over: millilitres("20") };
+        assert_eq!(scaled(recipe, "180"), Err(between));
+    }
+
+    #[test]
+    fn a_top_up_takes_what_steps_leave() {
+        // 180 mL are 1.2 times the written 150: 60 mL are a step and a half, so two; the top-up
+        // has 100 mL left where it would have had 120.
+        let top_up = Line { scaling: Scaling::TopUp, ..line(1, 1, "100 mL") };
+        let recipe = drink(1, "1 L", [top_up, stepped(2, 1, "50 mL", "40 mL")]);
+        let scaled = scaled(recipe, "180").unwrap();
+        assert_eq!(in_drink(&scaled), [measure("100 mL"), measure("80 mL")]);
+        assert_eq!(scaled.lines[0].volume, millilitres("100"));
+    }
+
+    #[test]
+    fn without_steps_a_top_up_follows_in_proportion() {
+        let top_up = Line { scaling: Scaling::TopUp, ..line(1, 1, "100 mL") };
+        let scaled = scaled(drink(1, "1 L", [top_up, line(2, 1, "50 mL")]), "300").unwrap();
+        assert_eq!(in_drink(&scaled), [measure("200 mL"), measure("100 mL")]);
+    }
+
+    #[test]
+    fn a_top_up_cannot_be_less_than_nothing() {
+        // 66 mL are 0.6 times 110: 60 mL of 100 round to one step of 100, 34 more than fits.
+        let top_up = Line { scaling: Scaling::TopUp, ..line(1, 1, "10 mL") };
+        let recipe = drink(1, "1 L", [top_up, stepped(2, 1, "100 mL", "100 mL")]);
+        let over = millilitres("34");
+        assert_eq!(scaled(recipe, "66"), Err(ScaleError::TopUpNegative { drink: drink_id(1), over }));
+    }
+
+    #[test]
+    fn steps_alone_fill_some_sizes_only() {
+        let recipe = drink(1, "1 L", [fixed(1, 1, "20 mL"), stepped(2, 1, "50 mL", "25 mL")]);
+        assert_eq!(scaled(recipe.clone(), "95").map(|scaled| in_drink(&scaled)[1]), Ok(measure("75 mL")));
+        let between =
+            ScaleError::BetweenSteps { drink: drink_id(1), short: millilitres("10"), over: millilitres("15") };
+        assert_eq!(scaled(recipe, "105"), Err(between));
+    }
+
+    #[test]
+    fn air_is_beaten_into_what_is_mixed() {
+        // 25 % of air: of 500 mL, 100 are air; the rest is twice the 200 written.
+        let smoothie = Drink { air: share("0.25"), ..drink(1, "1 L", [line(1, 1, "150 mL"), line(2, 2, "40 g")]) };
+        let scaled = scaled(smoothie, "500").unwrap();
+        assert_eq!((scaled.factor, scaled.air), (exact("2"), millilitres("100")));
+        assert_eq!(in_drink(&scaled), [measure("300 mL"), measure("80 g")]);
+    }
+
+    fn ice(id: u64, takes: &str, place: IcePlace) -> Line {
+        let ice = Ice { place, packing: share("0.6") };
+        Line { ice: Some(ice), scaling: Scaling::Fixed, ..line(id, 1, takes) }
+    }
+
+    #[test]
+    fn ice_under_the_line_takes_its_own_volume() {
+        // 183.4 g at 0.917 g/mL take 200 of 500 mL; air is beaten into the liquid alone.
+        let cooler = Drink {
+            air: share("0.25"),
+            ..drink(1, "1 L", [line(1, 1, "120 mL"), ice(2, "183.4 g", IcePlace::HeldUnder)])
+        };
+        let scaled = scaled(cooler, "500").unwrap();
+        assert_eq!((scaled.air, scaled.lines[1].volume), (millilitres("60"), millilitres("200")));
+        assert_eq!(in_drink(&scaled)[0], measure("240 mL"));
+    }
+
+    #[test]
+    fn blended_ice_takes_air_as_well() {
+        let slush = Drink {
+            air: share("0.25"),
+            ..drink(1, "1 L", [line(1, 1, "100 mL"), ice(2, "183.4 g", IcePlace::BlendedIn)])
+        };
+        let scaled = scaled(slush, "500").unwrap();
+        assert_eq!((scaled.air, in_drink(&scaled)[0]), (millilitres("100"), measure("200 mL")));
+    }
+
+    #[test]
+    fn floating_ice_takes_the_volume_of_its_mass_in_liquid() {
+        // A liquid of 80 g in 100 mL carries 160 g of ice by 200 mL.
+        let cooler = drink(1, "1 L", [line(1, 2, "100 mL"), ice(2, "160 g", IcePlace::Floating)]);
+        let scaled = scaled(cooler, "500").unwrap();
+        assert_eq!(scaled.lines[1].volume, millilitres("200"));
+        assert_eq!(in_drink(&scaled)[0], measure("300 mL"));
+        let alone = drink(1, "1 L", [ice(2, "160 g", IcePlace::Floating)]);
+        assert_eq!(super::tests::scaled(alone, "500"), Err(ScaleError::NothingToFloatIn(drink_id(1))));
+    }
+
+    #[test]
+    fn a_scoop_of_cubes_is_bought_by_its_mass() {
+        // 100 mL of cubes, 60 % of it ice: 60 mL, 55.02 g.
+        let cooler = drink(1, "1 L", [line(1, 1, "100 mL"), ice(2, "100 mL", IcePlace::HeldUnder)]);
+        let scaled = scaled(cooler, "160").unwrap();
+        assert_eq!(scaled.lines[1].volume, millilitres("60"));
+        assert_eq!(in_drink(&scaled), [measure("100 mL"), measure("100 mL")]);
+        assert_eq!(scaled.lines[1].bought_as(), Ok(measure("55.02 g")));
     }
 
     #[test]

@@ -124,6 +124,12 @@ impl Misbehaving {
         Misbehaving::new("IDBFactory.prototype", "open", with)
     }
 
+    /// Opens each database one version earlier than asked.
+    pub fn one_version_behind() -> Misbehaving {
+        let with = "{ value(name, version) { return was.call(this, name, version && version - 1); } }";
+        Misbehaving::new("IDBFactory.prototype", "open", with)
+    }
+
     /// Refuses each value but the first.
     pub fn full() -> Misbehaving {
         let with = "{ value(...all) {
