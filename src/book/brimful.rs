@@ -124,3 +124,29 @@ impl<'de> Visitor<'de> for TextOrObject {
         })
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::support::{amount, length};
+
+    #[test]
+    fn each_way_is_stored_and_read_again() {
+        let cup = Tapered { base: length("2.5 in"), rim: length("3.5 in"), height: length("4.75 in") };
+        let reading = |height, volume| Reading { height: length(height), volume: amount(volume) };
+        for (brimful, stored) in [
+            (Brimful::Weighed(amount("16.5 fl oz")), r#""16.5 fl oz""#),
+            (Brimful::Tapered(cup), r#"{"tapered":{"base":"2.5 in","rim":"3.5 in","height":"4.75 in"}}"#),
+            (
+                Brimful::Poured(vec![reading("40 mm", "100 mL"), reading("9 cm", "250 mL")]),
+                r#"{"poured":[{"height":"40 mm","volume":"100 mL"},{"height":"9 cm","volume":"250 mL"}]}"#,
+            ),
+        ] {
+            assert_eq!(serde_json::to_string(&brimful).unwrap(), stored);
+            assert_eq!(serde_json::from_str::<Brimful>(stored).unwrap(), brimful);
+        }
+        for spoilt in ["12", "null", "{}", r#"{"round":1}"#, r#""16 stone""#, r#"{"tapered":{"base":"1 in"}}"#] {
+            assert!(serde_json::from_str::<Brimful>(spoilt).is_err(), "{spoilt}");
+        }
+    }
+}

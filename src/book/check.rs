@@ -264,11 +264,13 @@ fn settings(record: &Settings) -> Checked {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::book::{Covers, Goods, Labour, PaymentFee, Tax, TaxPlace};
+    use crate::book::{
+        Accepted, Allergen, Covers, FillRule, Goods, Ice, IcePlace, Labour, PaymentFee, Tapered, Tax, TaxPlace, Tier,
+    };
     use crate::measure::{Currency, Money, Unit};
     use crate::support::{
-        amount, container as a_container, density, drink as a_drink, exact, grams, ingredient as an_ingredient, line,
-        money, offer as an_offer, pack, seconds, settings as some_settings, share, use_of, vessel,
+        amount, container as a_container, density, drink as a_drink, exact, grams, ingredient as an_ingredient, length,
+        line, money, offer as an_offer, pack, seconds, settings as some_settings, share, use_of, vessel,
     };
 
     /// What is wrong with a record.
@@ -422,6 +424,107 @@ mod tests {
         assert_eq!(unsold, is(Field::Unsold, Problem::NotAShare));
         let target = drink_with(|record| record.target = Some(share("-0.1")));
         assert_eq!(target, is(Field::Target, Problem::NotAShare));
+    }
+
+    fn tapered(base: &str, rim: &str, height: &str) -> Brimful {
+        Brimful::Tapered(Tapered { base: length(base), rim: length(rim), height: length(height) })
+    }
+
+    fn poured(readings: &[(&str, &str)]) -> Brimful {
+        let reading = |(height, volume): &(&str, &str)| Reading { height: length(height), volume: amount(volume) };
+        Brimful::Poured(readings.iter().map(reading).collect())
+    }
+
+    #[test]
+    fn shapes() {
+        let shape = |brimful| container_with(|record| record.brimful = brimful);
+        assert_eq!(shape(tapered("6 cm", "9 cm", "120 mm")), None);
+        assert_eq!(shape(tapered("0 cm", "9 cm", "120 mm")), is(Field::Base, Problem::NotPositive));
+        assert_eq!(shape(tapered("6 cm", "-9 cm", "120 mm")), is(Field::Rim, Problem::NotPositive));
+        assert_eq!(shape(tapered("6 cm", "9 cm", "0 in")), is(Field::Height, Problem::NotPositive));
+        assert_eq!(shape(poured(&[("2 in", "100 mL"), ("4 in", "250 mL")])), None);
+        assert_eq!(shape(poured(&[("2 in", "100 mL")])), is(Field::Readings, Problem::TooFew));
+        let rising = [("2 in", "100 mL"), ("50.8 mm", "250 mL"), ("4 in", "300 mL")];
+        assert_eq!(shape(poured(&rising)), is(Field::Readings, Problem::Falls(2)));
+        let falling = [("2 in", "100 mL"), ("3 in", "250 mL"), ("4 in", "250 mL")];
+        assert_eq!(shape(poured(&falling)), is(Field::Readings, Problem::Falls(3)));
+        assert_eq!(shape(poured(&[("2 in", "100 g"), ("4 in", "250 mL")])), is(Field::Readings, Problem::NotAVolume));
+    }
+
+    #[test]
+    fn headspace_by_height_needs_heights() {
+        let headspace = |brimful: Brimful, height| {
+            container_with(|record| {
+                record.brimful = brimful;
+                record.headspace = Headspace::Height(length(height));
+            })
+        };
+        let weighed = Brimful::Weighed(amount("500 mL"));
+        assert_eq!(headspace(weighed, "1 cm"), is(Field::Headspace, Problem::NoHeights));
+        assert_eq!(headspace(tapered("6 cm", "9 cm", "12 cm"), "1 cm"), None);
+        assert_eq!(headspace(tapered("6 cm", "9 cm", "12 cm"), "120 mm"), is(Field::Headspace, Problem::NothingFits));
+        assert_eq!(headspace(tapered("6 cm", "9 cm", "12 cm"), "-1 mm"), is(Field::Headspace, Problem::Negative));
+    }
+
+    #[test]
+    fn lines_of_a_recipe() {
+        let line = |change: fn(&mut Line)| drink_with(|record| change(&mut record.lines[0]));
+        assert_eq!(line(|line| line.scaling = Scaling::Stepped(amount("5 mL"))), None);
+        let step = line(|line| line.scaling = Scaling::Stepped(amount("0 mL")));
+        assert_eq!(step, is(Field::Step, Problem::NotPositive));
+        let step = line(|line| line.scaling = Scaling::Stepped(amount("1 ea")));
+        assert_eq!(step, is(Field::Step, Problem::AnotherKind));
+        let top_ups = drink_with(|record| record.lines.iter_mut().for_each(|line| line.scaling = Scaling::TopUp));
+        assert_eq!(top_ups, is(Field::TopUp, Problem::MoreThanOne));
+        assert_eq!(line(|line| line.scaling = Scaling::TopUp), None);
+        let ice = |packing| Some(Ice { place: IcePlace::Floating, packing: share(packing) });
+        let packed = |packing| drink_with(|record| record.lines[0].ice = ice(packing));
+        assert_eq!([packed("0"), packed("1.01")], [is(Field::Packing, Problem::NotAPacking); 2]);
+        assert_eq!(packed("1"), None);
+        assert_eq!(drink_with(|record| record.air = share("-0.01")), is(Field::Air, Problem::Negative));
+        assert_eq!(drink_with(|record| record.air = share("1.5")), None);
+    }
+
+    #[test]
+    fn tiers_of_a_pack() {
+        let with = |change: fn(&mut Pack)| ingredient_with(|record| change(&mut record.packs[0]));
+        assert_eq!(with(|pack| pack.at_a_time = exact("0.5")), is(Field::AtATime, Problem::LessThanOne));
+        let tier = |from: &str, price: &str| Tier { from: exact(from), price: money(price) };
+        let tiers = |tiers: Vec<Tier>| ingredient_with(|record| record.packs[0].tiers = tiers);
+        assert_eq!(tiers(vec![tier("1", "3")]), is(Field::TierFrom, Problem::NotAboveOne));
+        assert_eq!(tiers(vec![tier("2", "-3")]), is(Field::TierPrice, Problem::Negative));
+        assert_eq!(tiers(vec![tier("2", "3"), tier("2", "2")]), is(Field::TierFrom, Problem::Twice));
+        assert_eq!(tiers(vec![tier("5", "2"), tier("2", "3")]), None);
+    }
+
+    #[test]
+    fn allergens_stand_once() {
+        let twice = ingredient_with(|record| record.allergens = Some(vec![Allergen::Milk, Allergen::Milk]));
+        assert_eq!(twice, is(Field::Allergens, Problem::Twice));
+        assert_eq!(ingredient_with(|record| record.allergens = Some(Vec::new())), None);
+    }
+
+    #[test]
+    fn fillings() {
+        let with = |change: fn(&mut Filling)| {
+            let mut filling = Filling {
+                rule: FillRule::UnitedStates,
+                accepted: Accepted::TwoPercent,
+                allowed: Some(amount("15 mL")),
+                least_headspace: Some(amount("0 mL")),
+                weekly: exact("100"),
+                nets: vec![amount("355 mL"), amount("12.5 oz")],
+            };
+            change(&mut filling);
+            wrong(Record::Offer(Offer { filling: Some(filling), ..an_offer(1, 1, None) }))
+        };
+        assert_eq!(with(|_| ()), None);
+        assert_eq!(with(|it| it.allowed = Some(amount("15 g"))), is(Field::Allowed, Problem::NotAVolume));
+        let room = with(|it| it.least_headspace = Some(amount("-1 mL")));
+        assert_eq!(room, is(Field::LeastHeadspace, Problem::Negative));
+        assert_eq!(with(|it| it.weekly = exact("-1")), is(Field::Weekly, Problem::Negative));
+        assert_eq!(with(|it| it.nets.push(amount("0 mL"))), is(Field::Net, Problem::NotPositive));
+        assert_eq!(with(|it| it.nets.push(amount("1 ea"))), is(Field::Net, Problem::NeitherWeightNorVolume));
     }
 
     #[test]

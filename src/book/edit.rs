@@ -164,7 +164,9 @@ fn only(key: Key) -> BTreeSet<Key> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::book::{Field, Problem, Settings};
+    use crate::book::{
+        Accepted, Field, FillRule, Filling, Offer, PackagingSet, PackagingSetId, Problem, Settings, Tier,
+    };
     use crate::measure::{Currency, Exact};
     use crate::support::{
         book_of_one_drink, container_id, drink_id, ingredient_id, line, money, offer_id, pack_id, settings,
@@ -179,6 +181,56 @@ mod tests {
         let applied = book.apply(&Edit::SetPrice { offer: offer_id(1, 1), price: Some(money("500")) }).unwrap();
         assert_eq!(book.apply(&applied.inverse).map(|_| ()), Ok(()));
         assert_eq!(book, before);
+    }
+
+    #[test]
+    fn a_suppliers_price_is_that_of_the_tier_bought() {
+        let mut book = book_of_one_drink(settings(), "1", None);
+        let mut ingredient = book.ingredient(ingredient_id(1)).unwrap().clone();
+        ingredient.packs[0].tiers = vec![Tier { from: Exact::from(3), price: money("0.9") }];
+        ingredient.packs[0].at_a_time = Exact::from(4);
+        book.apply(&Edit::Put(Record::Ingredient(ingredient))).unwrap();
+        let before = book.clone();
+        let goods = Goods::Ingredient(ingredient_id(1));
+        let applied = book.apply(&Edit::SetPackPrice { goods, pack: pack_id(1), price: money("0.8") }).unwrap();
+        let pack = &book.packs(goods)[0];
+        assert_eq!((pack.price, pack.price_now()), (money("1"), money("0.8")));
+        book.apply(&applied.inverse).unwrap();
+        assert_eq!(book, before);
+    }
+
+    #[test]
+    fn a_new_price_leaves_the_filling() {
+        let mut book = book_of_one_drink(settings(), "1", None);
+        let filling = Filling {
+            rule: FillRule::Average,
+            accepted: Accepted::TwoPercent,
+            allowed: None,
+            least_headspace: None,
+            weekly: Exact::ZERO,
+            nets: Vec::new(),
+        };
+        let packaged = Offer { filling: Some(filling.clone()), ..Offer::new(offer_id(1, 1)) };
+        book.apply(&Edit::Put(Record::Offer(packaged))).unwrap();
+        book.apply(&Edit::SetPrice { offer: offer_id(1, 1), price: Some(money("4")) }).unwrap();
+        let offer = book.offer(offer_id(1, 1)).unwrap();
+        assert_eq!((offer.price, &offer.filling), (Some(money("4")), &Some(filling)));
+    }
+
+    #[test]
+    fn a_shared_set_stays_while_a_container_shares_it() {
+        let mut book = book_of_one_drink(settings(), "1", None);
+        let set = PackagingSet { id: PackagingSetId::from_random(1), name: "Invented set".into(), uses: Vec::new() };
+        let key = Key::PackagingSet(set.id);
+        let mut container = book.container(container_id(1)).unwrap().clone();
+        container.shared = vec![set.id];
+        let shared = Edit::Put(Record::Container(container));
+        let missing = Refusal::Missing { key, needed_by: Some(Key::Container(container_id(1))) };
+        assert_eq!(book.apply(&shared), Err(missing));
+        book.apply(&Edit::Put(Record::PackagingSet(set))).unwrap();
+        book.apply(&shared).unwrap();
+        let in_use = Refusal::InUse { key, by: vec![Key::Container(container_id(1))] };
+        assert_eq!(book.apply(&Edit::Remove(key)), Err(in_use));
     }
 
     #[test]

@@ -69,3 +69,21 @@ impl Pack {
         reached.max_by_key(|tier| tier.from).map_or(&mut self.price, |tier| &mut tier.price)
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::support::{exact, money, pack};
+
+    #[test]
+    fn the_price_is_that_of_the_highest_tier_reached() {
+        let tier = |from: &str, price: &str| Tier { from: exact(from), price: money(price) };
+        let mut case = Pack { tiers: vec![tier("10", "33"), tier("5", "36")], ..pack(1, "250 ea", "40") };
+        let at = |packs: &str| case.price_at(exact(packs));
+        assert_eq!(["1", "4.99", "5", "9", "10", "100"].map(at), ["40", "40", "36", "36", "33", "33"].map(money));
+        case.at_a_time = exact("5");
+        assert_eq!(case.price_now(), money("36"));
+        *case.price_now_mut() = money("35");
+        assert_eq!((case.price, case.tiers[1].price), (money("40"), money("35")));
+    }
+}

@@ -1,6 +1,6 @@
 //! Names of choices, in trade words.
 
-use crate::book::{Covers, DrinkKind, PackagingPart, Scaling, Stage, TaxPlace};
+use crate::book::{Covers, DrinkKind, FillRule, IcePlace, PackagingPart, Scaling, Stage, TaxPlace};
 use crate::cost::Part;
 use crate::ledger::Standing;
 use crate::measure::System;
@@ -22,6 +22,24 @@ pub const fn scaling(scaling: Scaling) -> &'static str {
         Scaling::Fixed => "fixed",
         Scaling::Stepped(_) => "in steps",
         Scaling::TopUp => "top-up",
+    }
+}
+
+/// Where ice is in a drink.
+pub const fn ice_place(place: IcePlace) -> &'static str {
+    match place {
+        IcePlace::BlendedIn => "ice, blended in",
+        IcePlace::HeldUnder => "ice, held under the line",
+        IcePlace::Floating => "ice, floating",
+    }
+}
+
+/// A rule for the contents of packages.
+pub const fn fill_rule(rule: FillRule) -> &'static str {
+    match rule {
+        FillRule::Average => "The average, nothing besides",
+        FillRule::EuropeanOrBritish => "European Union or United Kingdom (76/211/EEC)",
+        FillRule::UnitedStates => "United States (NIST Handbook 133)",
     }
 }
 

@@ -9,7 +9,9 @@ mod refusals;
 mod troubles;
 
 pub use book_files::book_file_error;
-pub use choices::{covers, drink_kind, packaging_part, part, scaling, stage, standing, system, tax_place};
+pub use choices::{
+    covers, drink_kind, fill_rule, ice_place, packaging_part, part, scaling, stage, standing, system, tax_place,
+};
 pub use faults::fault;
 pub use reading::read_error;
 pub use refusals::refusal;

@@ -6,7 +6,9 @@ use brimwright::book::{
     Line, LineId, Offer, OfferId, Pack, PackId, Packaging, PackagingId, PackagingPart, PackagingUse, Record, Scaling,
     Settings, Stage,
 };
-use brimwright::measure::{Amount, Density, Exact, Mass, Measure, Money, Share, Time, Unit, Volume};
+use brimwright::measure::{
+    Amount, Density, Exact, LengthUnit, Mass, Measure, Money, Share, Time, TypedLength, Unit, Volume,
+};
 
 /// A number of at most twelve decimals, such as "12.5".
 pub fn exact(text: &str) -> Exact {
@@ -47,6 +49,12 @@ pub fn seconds(text: &str) -> Time {
 pub fn amount(text: &str) -> Amount {
     let (number, unit) = text.split_once(' ').unwrap_or_else(|| panic!("{text:?} has no unit"));
     Amount::new(exact(number), Unit::from_symbol(unit).unwrap_or_else(|| panic!("{unit:?} is no unit")))
+}
+
+/// A length as the book writes it: "90 mm".
+pub fn length(text: &str) -> TypedLength {
+    let (number, unit) = text.split_once(' ').unwrap_or_else(|| panic!("{text:?} has no unit"));
+    TypedLength::new(exact(number), LengthUnit::from_symbol(unit).unwrap_or_else(|| panic!("{unit:?} is no unit")))
 }
 
 /// An amount in its base unit.

@@ -1,6 +1,8 @@
 //! Every error says what is wrong, why, and how to mend it. The sentences are asserted to the
 //! letter: they are what a person is left alone with.
 
+mod fills;
+
 use brimwright::book::{
     Book, Brimful, Container, ContainerId, DrinkId, Field, Goods, Headspace, Ingredient, IngredientId, Key,
     PackagingId, Problem, Record, Refusal, Settings,

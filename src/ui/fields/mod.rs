@@ -1,10 +1,12 @@
 //! Fields: where people type. Typing is never blocked; an error stands beside the field in
 //! words, and the last good value stays in force.
 
+mod ask;
 mod choice;
 mod commit;
 mod entry;
 
+pub use ask::Ask;
 pub use choice::{Choice, Choose};
 pub use commit::{
     Commit, amount, count, length, money, optional_amount, optional_money, optional_number, optional_percent, percent,

@@ -6,7 +6,8 @@ use crate::book::OfferId;
 use crate::ledger::Priced;
 use crate::measure::{Exact, Money, Share, Volume, read_number};
 use crate::price::{Ceiling, ceiling, largest_fill, our_price, shelf_price};
-use crate::ui::live::{flag, text, when};
+use crate::ui::fields::Ask;
+use crate::ui::live::{text, when};
 use crate::ui::parts::{Figure, Section};
 use crate::ui::state::AppState;
 use crate::words;
@@ -104,30 +105,6 @@ pub fn BackFromPrice(
                 },
             )}
         </Section>
-    }
-}
-
-#[component]
-fn Ask(label: &'static str, text: RwSignal<String>, error: Signal<String>) -> impl IntoView {
-    let id = format!("ask-{}", AppState::here().new_session());
-    let error_id = format!("{id}-error");
-    let wrong = flag(move || !error.with(String::is_empty));
-    view! {
-        <div class="entry" class:entry-wrong=wrong>
-            <label for=id.clone()>{label}</label>
-            <div class="entry-box">
-                <input
-                    id=id
-                    type="text"
-                    inputmode="decimal"
-                    autocomplete="off"
-                    aria-describedby=error_id.clone()
-                    prop:value=text
-                    on:input=move |event| text.set(event_target_value(&event))
-                />
-            </div>
-            <p class="entry-error" id=error_id role="status">{error}</p>
-        </div>
     }
 }
 

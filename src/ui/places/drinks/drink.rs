@@ -141,6 +141,13 @@ fn Making(id: DrinkId) -> impl IntoView {
                     })
                 />
                 <Entry
+                    label="Air beaten in"
+                    unit="%"
+                    note="Of the volume of what is mixed: blend, and measure before and after."
+                    value=of(|it, state| state.plain_percent(it.air))
+                    commit=fields::percent("Air beaten in", move |book, air| changed(book, id, |it| it.air = air))
+                />
+                <Entry
                     label="Hands' time per drink"
                     unit="s"
                     value=of(|it, state| state.number(it.labour.per_drink.seconds()))

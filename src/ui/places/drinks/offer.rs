@@ -159,37 +159,14 @@ fn Amounts(id: OfferId) -> impl IntoView {
         };
         state.priced(id, |it| Some(it.fill)).map(said).unwrap_or_default()
     });
-    let lines = live(move || {
-        let lines = state.priced(id, |it| Some(it.scaled.lines.clone())).unwrap_or_default();
-        lines
-            .into_iter()
-            .map(|line| {
-                let name = state.book.with(|book| book.name(Key::Ingredient(line.ingredient)));
-                let loss = line.to_use != line.in_drink;
-                view! {
-                    <tr>
-                        <th scope="row">{name} " " <span class="soft">{words::stage(line.stage)}</span></th>
-                        <td>{state.measure(line.in_drink)}</td>
-                        <td>{if loss { state.measure(line.to_use) } else { "same".into() }}</td>
-                    </tr>
-                }
-            })
-            .collect_view()
-            .into_any()
+    let amounts = live(move || match state.priced(id, |it| Some(it.scaled.clone())) {
+        Some(scaled) => super::amounts::amounts(state, scaled),
+        None => ().into_any(),
     });
     view! {
         <Section heading="What goes in">
             <p class="about">{fill}</p>
-            <table class="table">
-                <thead>
-                    <tr>
-                        <th scope="col">"Ingredient"</th>
-                        <th scope="col">"In the drink"</th>
-                        <th scope="col">"To use"</th>
-                    </tr>
-                </thead>
-                <tbody>{lines}</tbody>
-            </table>
+            {amounts}
             <p>
                 <a href=Route::Container(id.container).address()>"How full it is poured"</a>
             </p>

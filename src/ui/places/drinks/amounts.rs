@@ -1,0 +1,93 @@
+//! What one drink takes, as a table: at a size it is sold in, or at any size typed.
+
+use leptos::prelude::*;
+
+use crate::book::{DrinkId, Key};
+use crate::fill::{Scaled, scale};
+use crate::measure::{Dimension, Volume, Wanted, read_amount};
+use crate::ui::fields::Ask;
+use crate::ui::live::{live, text};
+use crate::ui::state::AppState;
+use crate::words;
+
+/// The amounts of a recipe at a size.
+pub fn amounts(state: AppState, scaled: Scaled) -> AnyView {
+    let line = |line: crate::fill::ScaledLine| {
+        let name = state.book.with(|book| book.name(Key::Ingredient(line.ingredient)));
+        let loss = line.to_use != line.in_drink;
+        row(
+            name,
+            words::stage(line.stage),
+            state.measure(line.in_drink),
+            if loss { state.measure(line.to_use) } else { "same".into() },
+        )
+    };
+    let mut rows: Vec<AnyView> = scaled.lines.into_iter().map(line).collect();
+    if scaled.air.is_positive() {
+        rows.push(row("Air".into(), "beaten in", state.volume(scaled.air), String::new()));
+    }
+    view! {
+        <table class="table">
+            <thead>
+                <tr>
+                    <th scope="col">"Ingredient"</th>
+                    <th scope="col">"In the drink"</th>
+                    <th scope="col">"To use"</th>
+                </tr>
+            </thead>
+            <tbody>{rows}</tbody>
+        </table>
+    }
+    .into_any()
+}
+
+fn row(name: String, stage: &'static str, in_drink: String, to_use: String) -> AnyView {
+    view! {
+        <tr>
+            <th scope="row">{name} " " <span class="soft">{stage}</span></th>
+            <td>{in_drink}</td>
+            <td>{to_use}</td>
+        </tr>
+    }
+    .into_any()
+}
+
+/// What a drink of any size takes. Changes nothing.
+#[component]
+pub fn AnySize(
+    /// The drink.
+    id: DrinkId,
+) -> impl IntoView {
+    let state = AppState::here();
+    let typed = RwSignal::new(String::new());
+    let size = move || -> Option<Result<Volume, String>> {
+        let typed = typed.get();
+        if typed.trim().is_empty() {
+            return None;
+        }
+        let units = state.units();
+        let wanted = Wanted { dimensions: &[Dimension::Volume], unit: units.drink_unit() };
+        let read = state.style.with(|style| read_amount(&typed, wanted, units, style));
+        let example = format!("12 {}", wanted.unit.name_in(units));
+        let amount = read.map_err(|error| words::read_error(&error, &example));
+        Some(amount.and_then(|amount| match amount.volume() {
+            Ok(Some(volume)) if volume.is_positive() => Ok(volume),
+            _ => Err(format!("A drink is more than nothing. Type a size such as {example}.")),
+        }))
+    };
+    let answer = move || -> Option<Result<Scaled, String>> {
+        let volume = size()?;
+        state.book.with(|book| {
+            let drink = book.drink(id)?;
+            Some(volume.and_then(|volume| scale(book, drink, volume).map_err(|error| words::scale_error(&error, book))))
+        })
+    };
+    let error = text(move || answer().and_then(Result::err).unwrap_or_default());
+    view! {
+        <Ask label="What a drink of this size takes" text=typed error=error />
+        {live(move || match answer() {
+            Some(Ok(scaled)) => amounts(state, scaled),
+            _ => ().into_any(),
+        })}
+    }
+}

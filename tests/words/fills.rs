@@ -1,0 +1,77 @@
+//! What is said of containers, recipes and fills.
+
+use brimwright::book::{DrinkId, Field, Key, Problem, Refusal};
+use brimwright::fill::ScaleError;
+use brimwright::ledger::Trouble;
+use brimwright::measure::ReadError;
+use brimwright::words;
+
+use crate::{BOTTLE, book, ounces};
+
+#[test]
+fn a_length_that_was_not_taken() {
+    assert_eq!(
+        words::read_error(&ReadError::NotALength { unit: "oz".into() }, "3 1/2 in"),
+        "“oz” is not a unit of length known here. Use mm, cm or in, such as 3 1/2 in."
+    );
+}
+
+#[test]
+fn what_was_refused() {
+    let book = book();
+    let key = Key::Container(BOTTLE);
+    let at = |field, problem| words::refusal(&Refusal::Field { key, field, problem }, &book);
+    assert_eq!(
+        at(Field::Headspace, Problem::NoHeights),
+        "The headspace by height needs heights. Give the measures of the cup or readings of the bottle first."
+    );
+    assert_eq!(
+        at(Field::Readings, Problem::TooFew),
+        "A reading alone is not enough: a bottle needs at least two, the last one at the rim."
+    );
+    assert_eq!(
+        at(Field::Readings, Problem::Falls(3)),
+        "A reading must be higher and hold more than the one before: number 3 does not. Measure it again."
+    );
+    assert_eq!(at(Field::Rim, Problem::NotPositive), "The diameter at the rim must be more than zero.");
+    assert_eq!(
+        at(Field::TierFrom, Problem::NotAboveOne),
+        "The number a lower price begins at must be more than 1; the price of a single pack stands above."
+    );
+    assert_eq!(at(Field::AtATime, Problem::LessThanOne), "The number bought at a time must be at least 1.");
+    assert_eq!(
+        at(Field::Step, Problem::AnotherKind),
+        "The step must be measured as the amount is: a weight for a weight, pieces for pieces."
+    );
+    assert_eq!(
+        at(Field::TopUp, Problem::MoreThanOne),
+        "The top-up: only one ingredient can take what is left. Let the other follow in proportion first."
+    );
+    assert_eq!(
+        at(Field::Packing, Problem::NotAPacking),
+        "The share of a scoop that is ice must be more than 0 % and at most 100 %. Cubes as they fall fill 54 to 67 %: type 60."
+    );
+    assert_eq!(
+        at(Field::Net, Problem::NeitherWeightNorVolume),
+        "The net contents must be a weight or a volume, such as 355 mL or 12.4 oz."
+    );
+}
+
+#[test]
+fn why_a_recipe_does_not_make_a_size() {
+    let book = book();
+    let drink = DrinkId::from_random(2);
+    let said = |error| words::trouble(&Trouble::Scale(error), &book);
+    assert_eq!(
+        said(ScaleError::TopUpNegative { drink, over: ounces(120) }),
+        "Rounded to whole steps, the rest is 1.2\u{a0}fl oz more than fits here, and nothing is left for the top-up. Make the steps smaller, or another ingredient the top-up."
+    );
+    assert_eq!(
+        said(ScaleError::BetweenSteps { drink, short: ounces(110), over: ounces(290) }),
+        "No whole number of steps fills this size: 1.1\u{a0}fl oz would stay empty, and with one step more 2.9\u{a0}fl oz would be too much. Let one ingredient be the top-up."
+    );
+    assert_eq!(
+        said(ScaleError::NothingToFloatIn(drink)),
+        "Ice floats, but the recipe has nothing for it to float in. Add what is poured."
+    );
+}
