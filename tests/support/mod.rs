@@ -6,7 +6,7 @@ use brimwright::book::{
     Line, LineId, Offer, OfferId, Pack, PackId, Packaging, PackagingId, PackagingPart, PackagingUse, Record, Scaling,
     Settings, Stage,
 };
-use brimwright::measure::{Amount, Density, Exact, Mass, Measure, Money, Share, Time, Unit, Volume};
+use brimwright::measure::{Amount, Density, Exact, Length, Mass, Measure, Money, Share, Time, Unit, Volume};
 
 /// A number of at most twelve decimals, such as "12.5".
 pub fn exact(text: &str) -> Exact {
@@ -36,6 +36,11 @@ pub fn grams(text: &str) -> Mass {
 /// A volume in millilitres.
 pub fn millilitres(text: &str) -> Volume {
     Volume::from_millilitres(exact(text))
+}
+
+/// A length in millimetres.
+pub fn millimetres(text: &str) -> Length {
+    Length::from_millimetres(exact(text))
 }
 
 /// A time in seconds.
