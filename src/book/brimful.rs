@@ -62,7 +62,7 @@ impl Brimful {
     pub fn volume(&self) -> Result<Option<Volume>, Overflow> {
         match self {
             Brimful::Weighed(amount) => amount.volume(),
-            Brimful::Tapered(tapered) => tapered.frustum()?.volume().map(Some),
+            Brimful::Tapered(tapered) => Ok(Some(tapered.frustum()?.volume()?.as_part())),
             Brimful::Poured(readings) => readings.last().map_or(Ok(None), |last| last.volume.volume()),
         }
     }

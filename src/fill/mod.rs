@@ -2,9 +2,11 @@
 //! (calculations, 3 and 4).
 
 mod ice;
+mod line;
 mod scale;
 
 pub use ice::{ICE_DENSITY, mass_of_scoop};
+pub use line::{FillLine, fill_line, height_of, inside, volume_to};
 pub use scale::{ScaleError, Scaled, ScaledLine, scale, written_volume};
 
 use crate::book::{Container, ContainerId, Headspace};
@@ -30,6 +32,15 @@ pub enum FillError {
     NotAVolume(ContainerId),
     /// Headspace leaves nothing.
     NothingFits(ContainerId),
+    /// Headspace is a height, and no heights of the container are known.
+    NoHeights(ContainerId),
+    /// More is asked than the container holds.
+    OverTheRim {
+        /// The container.
+        container: ContainerId,
+        /// By how much.
+        over: Volume,
+    },
     /// The numbers leave the range that can be computed.
     Arithmetic(Overflow),
 }
@@ -50,7 +61,9 @@ pub fn fill(container: &Container) -> Result<Fill, FillError> {
     let headspace = match container.headspace {
         Headspace::Volume(amount) => volume_of(amount)?,
         Headspace::Share(share) => brimful.times(share.fraction())?,
-        Headspace::Height(_) => Volume::ZERO,
+        Headspace::Height(below) => {
+            line::empty_under(container, below.length()?)?.ok_or(FillError::NoHeights(container.id))?
+        }
     };
     let volume = brimful.minus(headspace)?;
     if !volume.is_positive() {

@@ -15,7 +15,7 @@ pub use choices::{
 pub use faults::fault;
 pub use reading::read_error;
 pub use refusals::refusal;
-pub use troubles::{price_error, scale_error, trouble};
+pub use troubles::{fill_error, price_error, scale_error, trouble};
 
 use crate::measure::{Exact, NumberStyle, Overflow, Share, show_percent};
 
@@ -24,6 +24,7 @@ pub fn overflow(overflow: Overflow) -> String {
     match overflow {
         Overflow::TooLarge => "The numbers are too large to compute with. Check for a digit too many.",
         Overflow::DivisionByZero => "Something here is zero that must not be. Check contents, yields and fills.",
+        Overflow::RootOfNegative => "Something here is below zero that must not be. Check for a minus sign.",
     }
     .to_string()
 }

@@ -32,7 +32,8 @@ pub fn price_error(error: &PriceError) -> String {
     }
 }
 
-fn fill_error(error: &FillError, book: &Book) -> String {
+/// Why a container has no fill, or no height for one.
+pub fn fill_error(error: &FillError, book: &Book) -> String {
     match error {
         FillError::NotAVolume(id) => {
             format!("A size of {} is not a volume. Enter it in fl oz or mL.", book.name(Key::Container(*id)))
@@ -40,6 +41,15 @@ fn fill_error(error: &FillError, book: &Book) -> String {
         FillError::NothingFits(id) => {
             format!("The headspace of {} leaves no room for a drink. Make it smaller.", book.name(Key::Container(*id)))
         }
+        FillError::NoHeights(id) => format!(
+            "The headspace of {} is a height, but no heights of it are known. Give its measures, or readings by pouring.",
+            book.name(Key::Container(*id))
+        ),
+        FillError::OverTheRim { container, over } => format!(
+            "That is {} more than {} holds to the rim. Check the volume.",
+            volume(*over, book),
+            book.name(Key::Container(*container))
+        ),
         FillError::Arithmetic(error) => overflow(*error),
     }
 }

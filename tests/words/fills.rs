@@ -1,7 +1,7 @@
 //! What is said of containers, recipes and fills.
 
 use brimwright::book::{DrinkId, Field, Key, Problem, Refusal};
-use brimwright::fill::ScaleError;
+use brimwright::fill::{FillError, ScaleError};
 use brimwright::ledger::Trouble;
 use brimwright::measure::ReadError;
 use brimwright::words;
@@ -54,6 +54,20 @@ fn what_was_refused() {
     assert_eq!(
         at(Field::Net, Problem::NeitherWeightNorVolume),
         "The net contents must be a weight or a volume, such as 355 mL or 12.4 oz."
+    );
+}
+
+#[test]
+fn why_a_container_has_no_fill() {
+    let book = book();
+    let said = |error| words::fill_error(&error, &book);
+    assert_eq!(
+        said(FillError::NoHeights(BOTTLE)),
+        "The headspace of Bottle is a height, but no heights of it are known. Give its measures, or readings by pouring."
+    );
+    assert_eq!(
+        said(FillError::OverTheRim { container: BOTTLE, over: ounces(50) }),
+        "That is 0.50\u{a0}fl oz more than Bottle holds to the rim. Check the volume."
     );
 }
 
