@@ -28,6 +28,8 @@ pub enum Overflow {
     TooLarge,
     /// The divisor is zero.
     DivisionByZero,
+    /// The square root of a number below zero was asked for.
+    RootOfNegative,
 }
 
 /// An exact decimal of up to 28 digits.
@@ -42,6 +44,8 @@ impl Exact {
     pub const ZERO: Exact = Exact(Decimal::ZERO);
     /// One.
     pub const ONE: Exact = Exact(Decimal::ONE);
+    /// A circle's girth over its diameter, to 27 decimals (OEIS A000796).
+    pub const PI: Exact = Exact::from_digits(3_141_592_653_589_793_238_462_643_383, 27);
 
     /// `mantissa` divided by ten to the power of `places` (0 to 28).
     ///
@@ -69,6 +73,11 @@ impl Exact {
         *self == Exact::ONE
     }
 
+    /// `digits` (below 2 to the power of 96) divided by ten to the power of `places`.
+    const fn from_digits(digits: u128, places: u32) -> Exact {
+        Exact(Decimal::from_parts(digits as u32, (digits >> 32) as u32, (digits >> 64) as u32, false, places))
+    }
+
     /// The sum.
     #[inline(never)]
     pub fn plus(self, other: Exact) -> Result<Exact, Overflow> {
@@ -94,6 +103,26 @@ impl Exact {
             return Err(Overflow::DivisionByZero);
         }
         self.0.checked_div(other.0).map(Exact).ok_or(Overflow::TooLarge)
+    }
+
+    /// The square root, to the last of 28 digits or 28 decimals.
+    ///
+    /// By Newton's rule from above: each guess is lower than the one before, until rounding stops it.
+    ///
+    /// # Errors
+    /// [`Overflow::RootOfNegative`] below zero.
+    pub fn square_root(self) -> Result<Exact, Overflow> {
+        if self.is_negative() {
+            return Err(Overflow::RootOfNegative);
+        }
+        let mut guess = if self > Exact::ONE { self } else { Exact::ONE };
+        loop {
+            let step = guess.minus(self.over(guess)?)?.over(Exact::new(2, 0))?;
+            if !step.is_positive() {
+                return Ok(guess);
+            }
+            guess = guess.minus(step)?;
+        }
     }
 
     /// The number with its sign turned.
@@ -282,6 +311,36 @@ mod tests {
         let large = Exact(Decimal::MAX);
         assert_eq!(large.plus(Exact::ONE), Err(Overflow::TooLarge));
         assert_eq!(large.times(Exact::new(2, 0)), Err(Overflow::TooLarge));
+    }
+
+    #[test]
+    fn square_roots() {
+        // OEIS A002193, A002194, A010467 (roots of 2, 3 and 10); squares of our own choosing.
+        for (square, root) in [
+            ("0", "0"),
+            ("1", "1"),
+            ("4", "2"),
+            ("2.25", "1.5"),
+            ("0.000001", "0.001"),
+            ("999999998000000001", "999999999"),
+            ("2", "1.41421356237309504880168872"),
+            ("3", "1.73205080756887729352744634"),
+            ("10", "3.16227766016837933199889354"),
+        ] {
+            let square = Exact(Decimal::from_str_exact(square).unwrap());
+            assert_eq!(square.square_root().unwrap().rounded(26).to_string(), root);
+        }
+        let smallest = Exact(Decimal::from_parts(1, 0, 0, false, 28)).square_root();
+        assert_eq!(smallest, Ok(Exact::new(1, 14)));
+        // The root of 2^96 - 1 is 2^48 - 2^-49: the same as 2^48 to the 14 decimals that it can have.
+        assert_eq!(Exact(Decimal::MAX).square_root(), Ok(Exact::new(1 << 48, 0)));
+        assert_eq!(exact("-0.1").square_root(), Err(Overflow::RootOfNegative));
+    }
+
+    #[test]
+    fn pi_as_published() {
+        // OEIS A000796.
+        assert_eq!(Exact::PI.to_string(), "3.141592653589793238462643383");
     }
 
     #[test]

@@ -24,6 +24,7 @@ pub fn overflow(overflow: Overflow) -> String {
     match overflow {
         Overflow::TooLarge => "The numbers are too large to compute with. Check for a digit too many.",
         Overflow::DivisionByZero => "Something here is zero that must not be. Check contents, yields and fills.",
+        Overflow::RootOfNegative => "Something here is below zero that must not be. Check for a minus sign.",
     }
     .to_string()
 }

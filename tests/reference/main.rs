@@ -5,6 +5,7 @@ mod csv;
 mod currencies;
 mod ers_prices;
 mod prices;
+mod shapes;
 mod units;
 
 #[path = "../support/mod.rs"]

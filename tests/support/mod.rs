@@ -7,7 +7,7 @@ use brimwright::book::{
     Settings, Stage,
 };
 use brimwright::measure::{
-    Amount, Density, Exact, LengthUnit, Mass, Measure, Money, Share, Time, TypedLength, Unit, Volume,
+    Amount, Density, Exact, Length, LengthUnit, Mass, Measure, Money, Share, Time, TypedLength, Unit, Volume,
 };
 
 /// A number of at most twelve decimals, such as "12.5".
@@ -38,6 +38,11 @@ pub fn grams(text: &str) -> Mass {
 /// A volume in millilitres.
 pub fn millilitres(text: &str) -> Volume {
     Volume::from_millilitres(exact(text))
+}
+
+/// A length in millimetres.
+pub fn millimetres(text: &str) -> Length {
+    Length::from_millimetres(exact(text))
 }
 
 /// A time in seconds.

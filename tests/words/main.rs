@@ -156,6 +156,10 @@ fn what_cannot_be_computed() {
         "The numbers are too large to compute with. Check for a digit too many."
     );
     assert_eq!(
+        said(Trouble::Arithmetic(Overflow::RootOfNegative)),
+        "Something here is below zero that must not be. Check for a minus sign."
+    );
+    assert_eq!(
         words::price_error(&PriceError::NoPriceReaches { target: percent(95), highest: percent(94) }),
         "No price reaches a margin of 95.0\u{a0}%: fees and commission alone leave less than 94.0\u{a0}% of any price. Lower the target or the fees."
     );
