@@ -1,11 +1,17 @@
 //! What fits: how full a container is poured, and a recipe solved for that fill
 //! (calculations, 3 and 4).
 
+mod fill_target;
 mod ice;
 mod scale;
+mod spread;
+mod tolerance;
 
+pub use fill_target::{FillTarget, Packaged};
 pub use ice::{ICE_DENSITY, mass_of_scoop};
 pub use scale::{ScaleError, Scaled, ScaledLine, scale, written_volume};
+pub use spread::Spread;
+pub use tolerance::{Rule, Tolerance, tolerance};
 
 use crate::book::{Container, ContainerId, Headspace};
 use crate::measure::{Amount, Overflow, Volume};
