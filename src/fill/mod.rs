@@ -1,13 +1,19 @@
 //! What fits: how full a container is poured, and a recipe solved for that fill
 //! (calculations, 3 and 4).
 
+mod fill_target;
 mod ice;
 mod line;
 mod scale;
+mod spread;
+mod tolerance;
 
+pub use fill_target::{FillTarget, Packaged};
 pub use ice::{ICE_DENSITY, mass_of_scoop};
 pub use line::{FillLine, fill_line, height_of, inside, volume_to};
 pub use scale::{ScaleError, Scaled, ScaledLine, scale, written_volume};
+pub use spread::Spread;
+pub use tolerance::{Rule, Tolerance, tolerance};
 
 use crate::book::{Container, ContainerId, Headspace};
 use crate::measure::{Amount, Overflow, Volume};

@@ -121,10 +121,11 @@ impl Exact {
         let mut guess = if self > Exact::ONE { self } else { Exact::ONE };
         loop {
             let step = guess.minus(self.over(guess)?)?.over(Exact::new(2, 0))?;
-            if !step.is_positive() {
+            let lower = guess.minus(step)?;
+            if lower >= guess {
                 return Ok(guess);
             }
-            guess = guess.minus(step)?;
+            guess = lower;
         }
     }
 
@@ -328,6 +329,13 @@ mod tests {
         }
         for root in ["0", "1", "1.5", "0.001", "999999999", "355.2"].map(exact) {
             assert_eq!(root.times(root).unwrap().square_root(), Ok(root), "a square gives its root to the last digit");
+        }
+        // A step too small to change the last digit ends the search too.
+        for number in 1..2000_u32 {
+            let square = Exact::from(number).over(Exact::new(7, 0)).unwrap();
+            let root = square.square_root().unwrap();
+            let off = root.times(root).unwrap().minus(square).unwrap();
+            assert!(off.abs() < exact("0.000000000001"), "{number} / 7");
         }
         let smallest = Exact(Decimal::from_parts(1, 0, 0, false, 28)).square_root();
         assert_eq!(smallest, Ok(Exact::new(1, 14)));

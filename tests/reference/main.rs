@@ -6,6 +6,8 @@ mod currencies;
 mod ers_prices;
 mod prices;
 mod shapes;
+mod spreads;
+mod tolerances;
 mod units;
 
 #[path = "../support/mod.rs"]
