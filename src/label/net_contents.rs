@@ -7,7 +7,7 @@
 //! 500.19(b), for goods other than food); "In no case shall rounded net contents declarations
 //! overstate a quantity; the packer may round converted values down" (NIST, Fact Sheet on Metric
 //! Labeling for Consumer Packages, second-hand); "a decimal fraction shall not be carried out to
-//! more than 2 places" (a State's packaging rule).
+//! more than 2 places" (American Samoa Administrative Code 27.0632).
 //!
 //! From memory, 21 CFR 101.7(j) and (m): under a gallon in fluid ounces and, from one pint, then
 //! in parentheses in the largest whole units, quarts, quarts and pints or pints, with the rest in

@@ -14,7 +14,7 @@ pub const fn allergen(allergen: Allergen) -> &'static str {
         Allergen::Peanuts => "Peanuts",
         Allergen::Soybeans => "Soy",
         Allergen::Milk => "Milk",
-        Allergen::TreeNuts => "Nuts",
+        Allergen::TreeNuts => "Tree nuts",
         Allergen::Celery => "Celery",
         Allergen::Mustard => "Mustard",
         Allergen::Sesame => "Sesame",

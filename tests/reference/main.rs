@@ -1,10 +1,13 @@
 //! The engine against values that nobody here wrote. Each data file begins with its source.
 
+mod allergens;
 mod costs;
 mod csv;
 mod currencies;
 mod ers_prices;
+mod labels;
 mod prices;
+mod sr28;
 mod units;
 
 #[path = "../support/mod.rs"]
