@@ -125,9 +125,31 @@ mod tests {
     }
 
     #[test]
+    fn figures_are_at_most_what_there_is_and_hardly_less() {
+        for step in 1..12_000_u32 {
+            let volume = Volume::from_millilitres(Exact::from(step).times(Exact::new(37, 2)).unwrap());
+            let net = NetContents::of(volume, NetSource::Fill).unwrap();
+            let lost = |stated: Amount| volume.minus(stated.volume().unwrap().unwrap()).unwrap().millilitres();
+            let ounces = lost(Amount::new(net.fluid_ounces, Unit::UsFluidOunce));
+            let metric = lost(net.metric);
+            assert!(!ounces.is_negative() && ounces < Exact::new(3, 1), "{net:?}");
+            let grain = if net.metric.unit == Unit::Litre { 10 } else { 1 };
+            assert!(!metric.is_negative() && metric < Exact::from(grain), "{net:?}");
+            if !net.largest_units.is_empty() {
+                let parts = net.largest_units.iter().map(|part| part.volume().unwrap().unwrap());
+                let whole = parts.into_iter().try_fold(Volume::ZERO, Volume::plus).unwrap();
+                let counted = Amount::new(net.fluid_ounces, Unit::UsFluidOunce).volume();
+                assert_eq!(Ok(Some(whole)), counted, "{net:?}");
+            }
+        }
+    }
+
+    #[test]
     fn a_pint_by_division_is_a_pint() {
-        let third = amount("1 qt").volume().unwrap().unwrap().over(Exact::from(3)).unwrap();
-        let back = third.times(Exact::from(3)).unwrap().over(Exact::from(2)).unwrap();
+        // A quotient is rounded at its 28th digit, here downwards.
+        let pint = amount("1 pt").volume().unwrap().unwrap();
+        let back = pint.minus(Volume::from_millilitres(Exact::new(1, 25))).unwrap();
+        assert!(back < pint);
         let net = NetContents::of(back, NetSource::Fill).unwrap();
         assert_eq!((net.fluid_ounces, net.largest_units), (Exact::from(16), vec![amount("1 pt")]));
     }
