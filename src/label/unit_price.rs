@@ -24,11 +24,10 @@ pub struct PricePer {
 }
 
 impl UnitPrice {
-    /// The unit price of a menu price. In metric and imperial books what the customer pays, all
-    /// taxes included, per 100 mL and litre (Directive 98/6/EC Art. 2(b): "the final price,
-    /// including VAT and all other taxes, for ... one litre"); in US customary books the menu
-    /// price per fluid ounce and quart (NIST Handbook 130, Uniform Unit Pricing Regulation,
-    /// second-hand).
+    /// The unit price of a menu price. In metric and imperial books what the customer pays, per
+    /// 100 mL and litre: Directive 98/6/EC Art. 2(b) has the final price with VAT and all other
+    /// taxes for one litre (read in German). In US customary books the menu price, per fluid
+    /// ounce and quart (NIST Handbook 130, Uniform Unit Pricing Regulation, second-hand).
     ///
     /// # Errors
     /// [`Overflow`], also for no volume.
