@@ -120,6 +120,17 @@ impl Terms {
         }
     }
 
+    /// What the customer pays of a menu price, tax included.
+    ///
+    /// # Errors
+    /// [`Overflow`].
+    pub fn customer_pays(&self, menu: Money) -> Result<Money, Overflow> {
+        match self.tax.place {
+            TaxPlace::InThePrice => Ok(menu),
+            TaxPlace::AddedAtTheTill => menu.times(self.with_tax()?),
+        }
+    }
+
     /// The menu price of a price without tax.
     ///
     /// # Errors
@@ -165,7 +176,7 @@ pub fn asked(cost: &Cost, terms: &Terms, menu: Money) -> Result<Asked, Overflow>
     Ok(Asked {
         menu,
         without_tax: without_tax.as_part(),
-        customer_pays: without_tax.times(terms.with_tax()?)?.as_part(),
+        customer_pays: terms.customer_pays(menu)?.as_part(),
         fees: fees.as_part(),
         margin: margin(cost, terms, without_tax)?,
         contribution: contribution.as_part(),

@@ -1,18 +1,22 @@
 //! The texts that people read: names of choices, and errors in sentences that say what is
 //! wrong, why, and how to mend it. The engine has variants; their words live here.
 
+mod allergens;
 mod book_files;
 mod choices;
 mod faults;
+mod labels;
 mod reading;
 mod refusals;
 mod troubles;
 
+pub use allergens::{allergen, allergen_in_european_union, allergen_in_united_states, allergens};
 pub use book_files::book_file_error;
 pub use choices::{
     covers, drink_kind, fill_rule, ice_place, packaging_part, part, scaling, stage, standing, system, tax_place,
 };
 pub use faults::fault;
+pub use labels::{UNTREATED_JUICE, caution, label_error, net_contents, net_source};
 pub use reading::read_error;
 pub use refusals::refusal;
 pub use troubles::{fill_error, price_error, scale_error, trouble};

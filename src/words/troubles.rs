@@ -99,7 +99,7 @@ fn cost_error(error: &CostError, book: &Book) -> String {
     }
 }
 
-fn yield_error(error: &YieldError, book: &Book) -> String {
+pub(super) fn yield_error(error: &YieldError, book: &Book) -> String {
     let name = |id| book.name(Key::Ingredient(id));
     match error {
         YieldError::NoPressYield(id) => format!(
@@ -127,6 +127,6 @@ fn yield_error(error: &YieldError, book: &Book) -> String {
     }
 }
 
-fn volume(volume: Volume, book: &Book) -> String {
+pub(super) fn volume(volume: Volume, book: &Book) -> String {
     show_volume(volume, book.settings().units, &plain()).unwrap_or_else(overflow)
 }

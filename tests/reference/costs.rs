@@ -3,11 +3,11 @@
 
 use brimwright::book::{Ingredient, Stage};
 use brimwright::cost::{piece_cost, usable_cost};
-use brimwright::measure::{Density, Dimension, Exact, Unit};
-use brimwright::yields::{bought_for, mass_at, volume_in_drink, yield_to};
+use brimwright::measure::{Dimension, Exact, Unit};
+use brimwright::yields::{bought_for, yield_to};
 
 use crate::example;
-use crate::support::{exact, grams, ingredient, measure, money, pack, share, vessel};
+use crate::support::{exact, ingredient, measure, money, pack, share, vessel};
 
 /// Of the bought mass, this share is left.
 fn trimmed_to(left: &str) -> Ingredient {
@@ -79,25 +79,4 @@ fn six_cans_by_the_ounce_and_by_the_can() {
     assert_eq!(an_ounce.major().rounded(7), exact("0.0276389"));
     let a_can = piece_cost(&vessel(1, [pack(1, "6 ea", "1.99")]), Exact::ONE).unwrap();
     assert_eq!(a_can.major().rounded(7), exact("0.3316667"));
-}
-
-#[test]
-fn an_apple_bought_weighs_more_than_an_apple_eaten() {
-    // USDA SR28: a medium apple is 182 g edible, edible share 0.90, so 202.2 g bought.
-    let bought = grams("182").over(exact("0.9")).unwrap();
-    assert_eq!(bought.grams().rounded(1), exact("202.2"));
-    let apple = Ingredient { piece_weight: Some(bought), ..trimmed_to("0.9") };
-    let eaten = mass_at(&apple, Stage::Trimmed, measure("1 ea")).unwrap();
-    assert_eq!(eaten.as_part(), grams("182"));
-}
-
-#[test]
-fn strawberries_fill_less_as_puree_than_as_slices() {
-    // USDA SR28, strawberries, raw: a cup of slices weighs 166 g, a cup of purée 232 g. So the
-    // slices of one cup make 166/232 of a cup of drink.
-    let puree = exact("232").over(Unit::UsCup.size()).unwrap();
-    let density = Some(Density::from_grams_per_millilitre(puree));
-    let strawberries = Ingredient { density, ..trimmed_to("1") };
-    let volume = volume_in_drink(&strawberries, Stage::Trimmed, measure("166 g")).unwrap().millilitres();
-    assert_eq!(volume.over(Unit::UsCup.size()).unwrap().rounded(6), exact("0.715517"));
 }

@@ -1,12 +1,15 @@
 //! The engine against values that nobody here wrote. Each data file begins with its source.
 
+mod allergens;
 mod costs;
 mod csv;
 mod currencies;
 mod ers_prices;
+mod labels;
 mod prices;
 mod shapes;
 mod spreads;
+mod sr28;
 mod tolerances;
 mod units;
 

@@ -1,0 +1,186 @@
+//! What a label says of a drink in a container: net contents, ingredients by mass, allergens,
+//! unit price, and what to be careful of (calculations, 8). Data for a label, no legal advice.
+
+mod allergens;
+mod caution;
+mod ingredients;
+mod net_contents;
+mod unit_price;
+
+pub use allergens::{Allergens, allergens_of};
+pub use caution::Caution;
+pub use ingredients::{Listed, by_mass};
+pub use net_contents::{NetContents, NetSource};
+pub use unit_price::{PricePer, UnitPrice};
+
+use crate::book::{Book, Key, Offer};
+use crate::fill::{FillError, ScaleError, fill, scale};
+use crate::ledger::Trouble;
+use crate::measure::Overflow;
+use crate::price::Terms;
+use crate::yields::YieldError;
+
+/// What a label says.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Facts {
+    /// How much is in it.
+    pub net: NetContents,
+    /// What is in it, by mass in falling order.
+    pub ingredients: Vec<Listed>,
+    /// What is in it that must be named.
+    pub allergens: Allergens,
+    /// What it costs per volume, where a price is asked.
+    pub unit_price: Option<UnitPrice>,
+    /// What to be careful of.
+    pub cautions: Vec<Caution>,
+}
+
+/// Why there are no facts for a label.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum LabelError {
+    /// The container has no fill, the recipe does not make it, or a record is missing.
+    Offer(Trouble),
+    /// An ingredient lacks what its mass in the drink is computed from.
+    Mass(YieldError),
+}
+
+impl From<FillError> for LabelError {
+    fn from(error: FillError) -> LabelError {
+        LabelError::Offer(Trouble::Fill(error))
+    }
+}
+
+impl From<ScaleError> for LabelError {
+    fn from(error: ScaleError) -> LabelError {
+        LabelError::Offer(Trouble::Scale(error))
+    }
+}
+
+impl From<YieldError> for LabelError {
+    fn from(error: YieldError) -> LabelError {
+        LabelError::Mass(error)
+    }
+}
+
+impl From<Overflow> for LabelError {
+    fn from(overflow: Overflow) -> LabelError {
+        LabelError::Offer(Trouble::Arithmetic(overflow))
+    }
+}
+
+/// The facts for the label of an offer. Net contents are what the container is declared to hold,
+/// or the fill where nothing is declared.
+///
+/// # Errors
+/// A [`LabelError`] that names what to mend. What an ingredient costs is not needed.
+pub fn facts(book: &Book, offer: &Offer) -> Result<Facts, LabelError> {
+    let missing = |key| LabelError::Offer(Trouble::Missing(key));
+    let drink = book.drink(offer.drink).ok_or(missing(Key::Drink(offer.drink)))?;
+    let container = book.container(offer.container).ok_or(missing(Key::Container(offer.container)))?;
+    let fill = fill(container)?;
+    let scaled = scale(book, drink, fill.volume)?;
+    let declared = container.declared.map(|declared| declared.volume()).transpose()?.flatten();
+    let net = match declared {
+        Some(volume) => NetContents::of(volume, NetSource::Declared)?,
+        None => NetContents::of(fill.volume, NetSource::Fill)?,
+    };
+    let allergens = allergens_of(book, drink);
+    let terms = Terms::of(book.settings(), drink);
+    let per = |price| UnitPrice::of(price, &terms, book.settings().units, net.volume);
+    Ok(Facts {
+        ingredients: by_mass(book, &scaled)?,
+        unit_price: offer.price.map(per).transpose()?,
+        cautions: Caution::of(drink, &fill, &allergens),
+        net,
+        allergens,
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::book::{Container, Drink, DrinkKind, Headspace, Ingredient, Record};
+    use crate::support::{
+        amount, book, container, container_id, drink, drink_id, exact, ingredient, ingredient_id, line, millilitres,
+        money, offer, settings, share,
+    };
+
+    /// 400 mL of juice and 100 mL of syrup at 1.3 g/mL in 500 mL less a headspace of a tenth,
+    /// at a price of 9.00 and without any pack.
+    fn bar(declared: Option<&str>) -> Book {
+        let syrup = Ingredient { density: Some(crate::support::density("1.3")), ..ingredient(2, []) };
+        let bottle = Container {
+            declared: declared.map(amount),
+            headspace: Headspace::Share(share("0.1")),
+            ..container(1, "500 mL")
+        };
+        let lemonade = drink(1, "500 mL", [line(1, 2, "100 mL"), line(2, 1, "400 mL")]);
+        book(
+            settings(),
+            [
+                Record::Ingredient(ingredient(1, [])),
+                Record::Ingredient(syrup),
+                Record::Container(bottle),
+                Record::Drink(Drink { kind: DrinkKind::OverIce, ..lemonade }),
+                Record::Offer(offer(1, 1, Some("9"))),
+            ],
+        )
+    }
+
+    #[test]
+    fn a_label_needs_no_costs() {
+        let book = bar(None);
+        let facts = facts(&book, &offer(1, 1, Some("9"))).unwrap();
+        // 450 mL: 360 of juice and 90 of syrup, 117 g.
+        let masses: Vec<_> = facts.ingredients.iter().map(|listed| (listed.ingredient, listed.mass.grams())).collect();
+        assert_eq!(masses, [(ingredient_id(1), exact("360")), (ingredient_id(2), exact("117"))]);
+        assert_eq!((facts.net.volume, facts.net.source), (millilitres("450"), NetSource::Fill));
+        assert_eq!(facts.allergens.not_stated, [ingredient_id(2), ingredient_id(1)]);
+        assert_eq!(facts.unit_price.map(|unit_price| unit_price.price), Some(money("9")));
+        assert_eq!(facts.cautions, [Caution::AllergensAsInTheBook, Caution::NoLegalAdvice]);
+    }
+
+    #[test]
+    fn without_a_price_there_is_no_unit_price() {
+        assert_eq!(facts(&bar(None), &offer(1, 1, None)).unwrap().unit_price, None);
+    }
+
+    #[test]
+    fn what_is_declared_is_the_net_contents() {
+        let book = bar(Some("440 mL"));
+        let facts = facts(&book, &offer(1, 1, Some("9"))).unwrap();
+        assert_eq!((facts.net.volume, facts.net.source), (millilitres("440"), NetSource::Declared));
+        // 9.00 / 440 mL * 29.5735295625 mL, computed in fractions.
+        let small = facts.unit_price.unwrap().small.price.major().rounded(9);
+        assert_eq!(small, exact("0.604913105"));
+    }
+
+    #[test]
+    fn a_fill_short_of_what_is_declared_is_a_caution() {
+        let facts = facts(&bar(Some("451 mL")), &offer(1, 1, None)).unwrap();
+        assert_eq!(facts.cautions[0], Caution::FillShortOfDeclared(millilitres("1")));
+    }
+
+    #[test]
+    fn what_stands_in_the_way_is_named() {
+        let book = bar(None);
+        let gone = facts(&book, &offer(2, 1, None));
+        assert_eq!(gone, Err(LabelError::Offer(Trouble::Missing(Key::Drink(drink_id(2))))));
+        let gone = facts(&book, &offer(1, 2, None));
+        assert_eq!(gone, Err(LabelError::Offer(Trouble::Missing(Key::Container(container_id(2))))));
+        let empty = Record::Drink(drink(1, "500 mL", []));
+        let mut without_lines = book.clone();
+        without_lines.apply(&crate::book::Edit::Put(empty)).unwrap();
+        let no_lines = Trouble::Scale(ScaleError::NoLines(drink_id(1)));
+        assert_eq!(facts(&without_lines, &offer(1, 1, None)), Err(LabelError::Offer(no_lines)));
+    }
+
+    #[test]
+    fn an_ingredient_without_density_has_no_place_in_the_order() {
+        let mut book = bar(None);
+        let bare = Ingredient { density: None, ..ingredient(2, []) };
+        book.apply(&crate::book::Edit::Put(Record::Ingredient(bare))).unwrap();
+        let lacks = Err(LabelError::Mass(YieldError::NoDensity(ingredient_id(2))));
+        assert_eq!(facts(&book, &offer(1, 1, None)), lacks);
+    }
+}

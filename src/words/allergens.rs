@@ -1,0 +1,89 @@
+//! Allergens in the words of two laws, and in plain ones.
+
+use crate::book::{Allergen, Book, IngredientId, Key};
+use crate::label::Allergens;
+
+/// A plain name, for the card behind the counter.
+pub const fn allergen(allergen: Allergen) -> &'static str {
+    match allergen {
+        Allergen::Wheat => "Wheat",
+        Allergen::OtherGluten => "Gluten other than wheat",
+        Allergen::Crustaceans => "Crustaceans",
+        Allergen::Eggs => "Eggs",
+        Allergen::Fish => "Fish",
+        Allergen::Peanuts => "Peanuts",
+        Allergen::Soybeans => "Soy",
+        Allergen::Milk => "Milk",
+        Allergen::TreeNuts => "Tree nuts",
+        Allergen::Celery => "Celery",
+        Allergen::Mustard => "Mustard",
+        Allergen::Sesame => "Sesame",
+        Allergen::Sulphites => "Sulphites",
+        Allergen::Lupin => "Lupin",
+        Allergen::Molluscs => "Molluscs",
+    }
+}
+
+/// Its name among the nine of the United States (21 U.S.C. 321(qq)), where it is one of them.
+pub const fn allergen_in_united_states(allergen: Allergen) -> Option<&'static str> {
+    match allergen {
+        Allergen::Wheat => Some("Wheat"),
+        Allergen::Crustaceans => Some("Crustacean shellfish"),
+        Allergen::Eggs => Some("Egg"),
+        Allergen::Fish => Some("Fish"),
+        Allergen::Peanuts => Some("Peanuts"),
+        Allergen::Soybeans => Some("Soybeans"),
+        Allergen::Milk => Some("Milk"),
+        Allergen::TreeNuts => Some("Tree nuts"),
+        Allergen::Sesame => Some("Sesame"),
+        Allergen::OtherGluten
+        | Allergen::Celery
+        | Allergen::Mustard
+        | Allergen::Sulphites
+        | Allergen::Lupin
+        | Allergen::Molluscs => None,
+    }
+}
+
+/// Its name among the fourteen of the European Union (Regulation (EU) No 1169/2011, Annex II).
+pub const fn allergen_in_european_union(allergen: Allergen) -> &'static str {
+    match allergen {
+        Allergen::Wheat => "Cereals containing gluten (wheat)",
+        Allergen::OtherGluten => "Cereals containing gluten (other than wheat)",
+        Allergen::Crustaceans => "Crustaceans",
+        Allergen::Eggs => "Eggs",
+        Allergen::Fish => "Fish",
+        Allergen::Peanuts => "Peanuts",
+        Allergen::Soybeans => "Soybeans",
+        Allergen::Milk => "Milk",
+        Allergen::TreeNuts => "Nuts",
+        Allergen::Celery => "Celery",
+        Allergen::Mustard => "Mustard",
+        Allergen::Sesame => "Sesame seeds",
+        Allergen::Sulphites => "Sulphur dioxide and sulphites",
+        Allergen::Lupin => "Lupin",
+        Allergen::Molluscs => "Molluscs",
+    }
+}
+
+/// What a drink holds, for the card: never "none" while an ingredient is not stated.
+pub fn allergens(allergens: &Allergens, book: &Book) -> String {
+    if allergens.are_none() {
+        return "None of the allergens that must be named, as far as the book states.".to_string();
+    }
+    let names = |ids: &[IngredientId]| {
+        let names: Vec<String> = ids.iter().map(|id| book.name(Key::Ingredient(*id))).collect();
+        names.join(", ")
+    };
+    let present = allergens.present.iter();
+    let present: Vec<String> = present.map(|(found, ids)| format!("{} ({})", allergen(*found), names(ids))).collect();
+    let mut sentences = Vec::new();
+    if !present.is_empty() {
+        sentences.push(format!("Contains {}.", present.join("; ")));
+    }
+    if !allergens.not_stated.is_empty() {
+        let open = names(&allergens.not_stated);
+        sentences.push(format!("Not stated yet, so it may hold any: {open}. Check the label of each, and enter it."));
+    }
+    sentences.join(" ")
+}
