@@ -24,6 +24,7 @@ pub mod fill;
 pub mod label;
 pub mod ledger;
 pub mod measure;
+pub mod packaged;
 pub mod price;
 pub mod shape;
 pub mod sizes;

@@ -6,6 +6,7 @@ mod book_files;
 mod choices;
 mod faults;
 mod labels;
+mod packaged;
 mod reading;
 mod refusals;
 mod troubles;
@@ -17,6 +18,7 @@ pub use choices::{
 };
 pub use faults::fault;
 pub use labels::{UNTREATED_JUICE, caution, label_error, net_contents, net_source};
+pub use packaged::packaged_error;
 pub use reading::read_error;
 pub use refusals::refusal;
 pub use troubles::{fill_error, price_error, scale_error, trouble};

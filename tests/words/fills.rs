@@ -4,6 +4,7 @@ use brimwright::book::{DrinkId, Field, Key, Problem, Refusal};
 use brimwright::fill::{FillError, ScaleError};
 use brimwright::ledger::Trouble;
 use brimwright::measure::ReadError;
+use brimwright::packaged::PackagedError;
 use brimwright::words;
 
 use crate::{BOTTLE, book, ounces};
@@ -87,5 +88,32 @@ fn why_a_recipe_does_not_make_a_size() {
     assert_eq!(
         said(ScaleError::NothingToFloatIn(drink)),
         "Ice floats, but the recipe has nothing for it to float in. Add what is poured."
+    );
+}
+
+#[test]
+fn why_there_is_no_fill_target() {
+    let book = book();
+    let said = |error| words::packaged_error(&error, &book);
+    assert_eq!(said(PackagedError::NotPackaged), "This size is not packaged ahead of sale.");
+    assert_eq!(
+        said(PackagedError::NothingDeclared),
+        "The container has no declared size. Enter what its label says it holds."
+    );
+    assert_eq!(
+        said(PackagedError::NoTolerance),
+        "The directive has no tolerance for a declared size under 5 mL or over 10 L. Choose another rule."
+    );
+    assert_eq!(
+        said(PackagedError::NoAllowance),
+        "Enter what a single package may be short by: the maximum allowable variation for this size in NIST Handbook 133. No number is given here from memory."
+    );
+    assert_eq!(
+        said(PackagedError::TooFewWeighings(0)),
+        "Weigh or measure what is in some packages, and enter each. Two give a spread; twenty give a good one (common practice)."
+    );
+    assert_eq!(
+        said(PackagedError::TooFewWeighings(1)),
+        "One package has no spread. Weigh or measure at least one more; twenty give a good one (common practice)."
     );
 }
