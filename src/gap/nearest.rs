@@ -1,0 +1,99 @@
+//! The solver: the nearest value at which something holds, found by halving.
+
+use crate::measure::{Exact, Overflow};
+
+/// Values from where a lever stands to as far as it goes, in steps of one at the last of so many
+/// decimals.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) struct Range {
+    /// Where it stands.
+    pub from: Exact,
+    /// As far as it goes.
+    pub to: Exact,
+    /// Decimals of a value.
+    pub places: u32,
+}
+
+/// What a value does.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Outcome {
+    /// It cannot be tried.
+    Impossible,
+    /// It is not enough.
+    Misses,
+    /// It is enough.
+    Closes,
+}
+
+/// The value in the range nearest to `from` that closes, one step before which none does; none
+/// where the furthest possible value does not close. Where outcomes turn more than once, it is
+/// one of the turns.
+///
+/// # Errors
+/// [`Overflow`].
+pub(super) fn nearest(range: Range, mut outcome: impl FnMut(Exact) -> Outcome) -> Result<Option<Exact>, Overflow> {
+    let mut furthest = range.to;
+    if outcome(furthest) == Outcome::Impossible {
+        furthest = turn(range.to, range.from, range.places, |value| outcome(value) != Outcome::Impossible)?;
+    }
+    if outcome(furthest) != Outcome::Closes {
+        return Ok(None);
+    }
+    turn(range.from, furthest, range.places, |value| outcome(value) == Outcome::Closes).map(Some)
+}
+
+/// Between a value where `holds` is false and one where it is true, the true side of a turn.
+fn turn(no: Exact, yes: Exact, places: u32, mut holds: impl FnMut(Exact) -> bool) -> Result<Exact, Overflow> {
+    let (mut no, mut yes) = (no, yes);
+    loop {
+        let middle = no.plus(yes)?.over(Exact::new(2, 0))?.rounded(places);
+        if middle == no || middle == yes {
+            return Ok(yes);
+        }
+        if holds(middle) { yes = middle } else { no = middle }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::support::exact;
+
+    fn range(from: &str, to: &str) -> Range {
+        Range { from: exact(from), to: exact(to), places: 2 }
+    }
+
+    fn closes_if(closes: bool) -> Outcome {
+        if closes { Outcome::Closes } else { Outcome::Misses }
+    }
+
+    #[test]
+    fn the_first_value_that_closes_is_found_both_ways() {
+        let down = nearest(range("38", "0"), |value| closes_if(value <= exact("33.105")));
+        assert_eq!(down, Ok(Some(exact("33.1"))));
+        let up = nearest(range("0.5", "999"), |value| closes_if(value >= exact("33.105")));
+        assert_eq!(up, Ok(Some(exact("33.11"))));
+        let one_step = nearest(range("1", "0.99"), |value| closes_if(value < exact("1")));
+        assert_eq!(one_step, Ok(Some(exact("0.99"))));
+    }
+
+    #[test]
+    fn what_does_not_close_at_its_furthest_does_not_close() {
+        assert_eq!(nearest(range("38", "0"), |_| Outcome::Misses), Ok(None));
+        assert_eq!(nearest(range("38", "0"), |_| Outcome::Impossible), Ok(None));
+        assert_eq!(nearest(range("1", "1"), |_| Outcome::Misses), Ok(None));
+    }
+
+    #[test]
+    fn the_furthest_is_what_is_possible() {
+        let within = |limit: &'static str, closes: &'static str| {
+            nearest(range("10", "0"), move |value| match value < exact(limit) {
+                true => Outcome::Impossible,
+                false => closes_if(value <= exact(closes)),
+            })
+        };
+        assert_eq!(within("2.5", "4"), Ok(Some(exact("4"))));
+        assert_eq!(within("2.5", "2.5"), Ok(Some(exact("2.5"))));
+        assert_eq!(within("2.5", "2.49"), Ok(None));
+    }
+}
