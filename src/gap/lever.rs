@@ -143,7 +143,10 @@ impl Lever {
                 let unit = drink_unit(book).size();
                 let places = TYPED_PLACES as u32;
                 let number = |volume: Volume| steps(volume.millilitres().over(unit)?, places, Exact::floor);
-                let (from, to) = (number(priced.fill.headspace).ok()?, number(priced.fill.brimful).ok()?);
+                let from = number(priced.fill.headspace).ok()?;
+                // Less than the fixed lines take is no drink, nor is nothing.
+                let least = priced.scaled.fixed.max(Volume::from_millilitres(unit.times(Exact::new(1, places)).ok()?));
+                let to = number(priced.fill.brimful.minus(least).ok()?).ok()?;
                 Range { from, to, places }
             }
             Lever::PackPrice(_) | Lever::Unsold(_) => kept(from, Exact::ZERO),

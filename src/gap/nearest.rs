@@ -26,32 +26,53 @@ pub(super) enum Outcome {
 }
 
 /// The value in the range nearest to `from` that closes, one step before which none does; none
-/// where the furthest possible value does not close. Where outcomes turn more than once, it is
-/// one of the turns.
+/// where the furthest possible value does not close. Where outcomes turn to and fro, it is one of
+/// the turns.
 ///
 /// # Errors
 /// [`Overflow`].
 pub(super) fn nearest(range: Range, mut outcome: impl FnMut(Exact) -> Outcome) -> Result<Option<Exact>, Overflow> {
+    let places = range.places;
     let mut furthest = range.to;
     if outcome(furthest) == Outcome::Impossible {
-        furthest = turn(range.to, range.from, range.places, |value| outcome(value) != Outcome::Impossible)?;
+        furthest = last_possible(range.from, furthest, places, &mut outcome)?;
     }
     if outcome(furthest) != Outcome::Closes {
         return Ok(None);
     }
-    turn(range.from, furthest, range.places, |value| outcome(value) == Outcome::Closes).map(Some)
+    let (mut near, mut far) = (range.from, furthest);
+    while let Some(middle) = between(near, far, places)? {
+        match outcome(middle) {
+            Outcome::Closes => far = middle,
+            Outcome::Misses => near = middle,
+            // In a gap where nothing can be made, its near edge tells on which side to go on.
+            Outcome::Impossible => {
+                let edge = last_possible(near, middle, places, &mut outcome)?;
+                if outcome(edge) == Outcome::Closes { far = edge } else { near = middle }
+            }
+        }
+    }
+    Ok(Some(far))
 }
 
-/// Between a value where `holds` is false and one where it is true, the true side of a turn.
-fn turn(no: Exact, yes: Exact, places: u32, mut holds: impl FnMut(Exact) -> bool) -> Result<Exact, Overflow> {
-    let (mut no, mut yes) = (no, yes);
-    loop {
-        let middle = no.plus(yes)?.over(Exact::new(2, 0))?.rounded(places);
-        if middle == no || middle == yes {
-            return Ok(yes);
-        }
-        if holds(middle) { yes = middle } else { no = middle }
+/// From `near`, which is possible, to `far`, which is not: the last value that is.
+fn last_possible(
+    near: Exact,
+    far: Exact,
+    places: u32,
+    outcome: &mut impl FnMut(Exact) -> Outcome,
+) -> Result<Exact, Overflow> {
+    let (mut near, mut far) = (near, far);
+    while let Some(middle) = between(near, far, places)? {
+        if outcome(middle) == Outcome::Impossible { far = middle } else { near = middle }
     }
+    Ok(near)
+}
+
+/// The value in the middle of two; none where they are one step apart.
+fn between(one: Exact, other: Exact, places: u32) -> Result<Option<Exact>, Overflow> {
+    let middle = one.plus(other)?.over(Exact::new(2, 0))?.rounded(places);
+    Ok(Some(middle).filter(|middle| *middle != one && *middle != other))
 }
 
 #[cfg(test)]
@@ -95,5 +116,21 @@ mod tests {
         assert_eq!(within("2.5", "4"), Ok(Some(exact("4"))));
         assert_eq!(within("2.5", "2.5"), Ok(Some(exact("2.5"))));
         assert_eq!(within("2.5", "2.49"), Ok(None));
+    }
+
+    #[test]
+    fn a_gap_where_nothing_is_possible_hides_nothing() {
+        let down = |gap: [&'static str; 2], closes: &'static str| {
+            nearest(range("10", "0"), move |value| {
+                let [low, high] = gap.map(exact);
+                let impossible = low <= value && value < high;
+                if impossible { Outcome::Impossible } else { closes_if(value <= exact(closes)) }
+            })
+        };
+        // The middle lies in the gap: what closes before it is found, and what closes after it.
+        assert_eq!(down(["4", "6"], "8"), Ok(Some(exact("8"))));
+        assert_eq!(down(["4", "6"], "6"), Ok(Some(exact("6"))));
+        assert_eq!(down(["4", "6"], "5"), Ok(Some(exact("3.99"))));
+        assert_eq!(down(["4", "6"], "1"), Ok(Some(exact("1"))));
     }
 }

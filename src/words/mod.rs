@@ -4,6 +4,7 @@
 mod book_files;
 mod choices;
 mod faults;
+mod levers;
 mod reading;
 mod refusals;
 mod troubles;
@@ -13,6 +14,7 @@ pub use choices::{
     covers, drink_kind, fill_rule, ice_place, packaging_part, part, scaling, stage, standing, system, tax_place,
 };
 pub use faults::fault;
+pub use levers::{lever, lever_advice, lever_change, lever_closes, lever_now, why_not};
 pub use reading::read_error;
 pub use refusals::refusal;
 pub use troubles::{price_error, scale_error, trouble};

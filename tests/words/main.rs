@@ -2,6 +2,7 @@
 //! letter: they are what a person is left alone with.
 
 mod fills;
+mod levers;
 
 use brimwright::book::{
     Book, Brimful, Container, ContainerId, DrinkId, Field, Goods, Headspace, Ingredient, IngredientId, Key,
