@@ -20,7 +20,7 @@ pub fn lever(lever: Lever, book: &Book) -> String {
         Lever::SoakYield(id) => of("Soaking or brewing yield", id),
         Lever::ContainerSet(_) => "Container and all that belongs to it".to_string(),
         Lever::Unsold(_) => "Unsold share".to_string(),
-        Lever::HandsTime(_) => "Hands’ time".to_string(),
+        Lever::HandsTime(_) => "Hands' time".to_string(),
     }
 }
 
@@ -82,7 +82,7 @@ pub fn lever_advice(way: &Way, book: &Book, style: &NumberStyle) -> String {
         }
         Lever::HandsTime(_) => {
             let others = moves_too(closing, "other size of this drink moves", "other sizes of this drink move");
-            format!("Take {at} of hands’ time for a drink instead of {now}.{others}")
+            format!("Take {at} of hands' time for a drink instead of {now}.{others}")
         }
     }
 }

@@ -64,7 +64,7 @@ fn each_lever_has_a_name() {
     assert_eq!(said(Lever::SoakYield(GINGER)), "Soaking or brewing yield of Ginger");
     assert_eq!(said(Lever::ContainerSet(BOTTLE)), "Container and all that belongs to it");
     assert_eq!(said(Lever::Unsold(DRINK)), "Unsold share");
-    assert_eq!(said(Lever::HandsTime(DRINK)), "Hands’ time");
+    assert_eq!(said(Lever::HandsTime(DRINK)), "Hands' time");
 }
 
 #[test]
@@ -97,7 +97,7 @@ fn what_to_do() {
     let time = way(Lever::HandsTime(DRINK), tenths(4_800), tenths(3_528), per_mille(-265));
     assert_eq!(
         advice(&with(time.clone(), None, 1)),
-        "Take 35.2\u{a0}s of hands’ time for a drink instead of 48\u{a0}s. 1 other size of this drink moves too."
+        "Take 35.2\u{a0}s of hands' time for a drink instead of 48\u{a0}s. 1 other size of this drink moves too."
     );
     assert_eq!(
         advice(&with(unsold, None, 2)),
@@ -145,5 +145,5 @@ fn a_table_of_levers() {
     assert_eq!(advice(&cannot), "Pack price of Ginger cannot close it alone.");
     let uncounted = Way { lever: Lever::HandsTime(DRINK), now: tenths(4_800), closes: Err(WhyNot::DoesNotCount) };
     assert_eq!(row(&uncounted), ["48\u{a0}s", "does not count in this margin", ""]);
-    assert_eq!(advice(&uncounted), "Hands’ time does not count in this margin.");
+    assert_eq!(advice(&uncounted), "Hands' time does not count in this margin.");
 }
