@@ -21,6 +21,7 @@ pub mod book;
 pub mod cost;
 pub mod exchange;
 pub mod fill;
+pub mod gap;
 pub mod label;
 pub mod ledger;
 pub mod measure;

@@ -190,6 +190,20 @@ impl Book {
         }
     }
 
+    /// A book of the same settings with the record at `key` and all that it needs, and nothing
+    /// else: small enough to try things out on.
+    pub fn only(&self, key: Key) -> Book {
+        let mut book = Book::new(self.settings.clone());
+        let mut waiting = vec![key];
+        while let Some(key) = waiting.pop() {
+            if let Some(record) = self.records.get(&key) {
+                waiting.extend(record.needs());
+                book.records.insert(key, record.clone());
+            }
+        }
+        book
+    }
+
     /// The records that need the one at `key`.
     pub fn users(&self, key: Key) -> Vec<Key> {
         match key {

@@ -6,6 +6,7 @@ mod book_files;
 mod choices;
 mod faults;
 mod labels;
+mod levers;
 mod packaged;
 mod reading;
 mod refusals;
@@ -18,6 +19,7 @@ pub use choices::{
 };
 pub use faults::fault;
 pub use labels::{UNTREATED_JUICE, caution, label_error, net_contents, net_source};
+pub use levers::{lever, lever_advice, lever_change, lever_closes, lever_now, why_not};
 pub use packaged::packaged_error;
 pub use reading::read_error;
 pub use refusals::refusal;

@@ -5,14 +5,17 @@ mod generated;
 use std::hint::black_box;
 use std::time::{Duration, Instant};
 
-use brimwright::book::{Book, Edit, Goods, IngredientId};
-use brimwright::ledger::Ledger;
+use brimwright::book::{Book, Edit, Goods, IngredientId, OfferId};
+use brimwright::gap::ways;
+use brimwright::ledger::{Ledger, Standing};
 use brimwright::measure::{Exact, Money};
 
 /// Re-pricing all that one pack price moves.
 const ONE_PRICE_BAR: Duration = Duration::from_micros(250);
 /// Computing every offer of the book.
 const WHOLE_BOOK_BAR: Duration = Duration::from_millis(10);
+/// Every lever of one offer under its target.
+const LEVERS_BAR: Duration = Duration::from_millis(10);
 
 fn main() {
     let book = generated::book();
@@ -24,6 +27,8 @@ fn main() {
     figure(&format!("one pack price, {moved} offers moved on average"), one_price, ONE_PRICE_BAR);
     let whole = (0..200).map(|_| timed(|| Ledger::of(black_box(&book)))).collect();
     figure("whole book", whole, WHOLE_BOOK_BAR);
+    let (levers, ways) = levers(&book);
+    figure(&format!("the levers of one offer, {ways} on average"), levers, LEVERS_BAR);
 }
 
 /// The price of each ingredient's pack in turn, up and down: edit and re-pricing together, and
@@ -47,6 +52,18 @@ fn one_price(mut book: Book) -> (Vec<Duration>, usize) {
     }
     let runs = times.len();
     (times, moved / runs)
+}
+
+/// The levers of each offer under its target, and how many one has.
+fn levers(book: &Book) -> (Vec<Duration>, usize) {
+    let ledger = Ledger::of(book);
+    let under = ledger.offers().filter(|(_, result)| Standing::from(*result) == Standing::UnderTarget);
+    let under: Vec<OfferId> = under.map(|(id, _)| id).take(200).collect();
+    let mut found = 0;
+    let times: Vec<Duration> =
+        under.iter().map(|id| timed(|| found += ways(black_box(book), *id).expect("it is computed").len())).collect();
+    let runs = times.len();
+    (times, found / runs)
 }
 
 fn timed<T>(run: impl FnOnce() -> T) -> Duration {

@@ -3,6 +3,7 @@
 
 mod fills;
 mod labels;
+mod levers;
 
 use brimwright::book::{
     Book, Brimful, Container, ContainerId, DrinkId, Field, Goods, Headspace, Ingredient, IngredientId, Key,
