@@ -193,6 +193,7 @@ fn template(step: &Step) -> Option<&'static str> {
         },
         (OfGoods::Volume(_), _) => "{0} at {1} is {=}.",
         (OfGoods::Space(_), _) => "{0}, with air {1} of that: {=}.",
+        (OfGoods::InDrink(_), Rule::Solved) => "Whole steps, found so that all together fills the drink: {=}.",
         (OfGoods::InDrink(_) | OfGoods::ToUse(_), Rule::Proportion) => {
             "{1} is left to fill, and the recipe’s {0} fills {2}: {=}."
         }

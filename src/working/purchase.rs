@@ -41,9 +41,23 @@ pub fn packaging_cost(offered: &Offered, place: usize) -> Result<Option<Step>, T
     let goods = Goods::Packaging(used.packaging);
     let Some(pack) = offered.book.packs(goods).first() else { return Ok(None) };
     let count = Figure::Count(Count::from_pieces(used.count));
-    let count = Step::given(Name::Of(goods, OfGoods::Used), count, Key::Container(offered.container.id));
+    let count = Step::given(Name::Of(goods, OfGoods::Used), count, holder(offered, place));
     let from = out_of(goods, pack, count)?;
     Ok(Some(Step::new(Name::Of(goods, OfGoods::Cost), Figure::Money(cost.cost), Rule::Proportion, from)))
+}
+
+/// The container or the shared set that a use stands in.
+fn holder(offered: &Offered, place: usize) -> Key {
+    let mut before = offered.container.set.len();
+    let shared = offered.container.shared.iter().filter_map(|id| offered.book.packaging_set(*id));
+    let mut holds = shared.filter(|set| {
+        before = before.saturating_add(set.uses.len());
+        place < before
+    });
+    match holds.next() {
+        Some(set) if place >= offered.container.set.len() => Key::PackagingSet(set.id),
+        _ => Key::Container(offered.container.id),
+    }
 }
 
 /// What a usable amount costs.

@@ -104,7 +104,7 @@ pub fn in_drink(offered: &Offered, id: LineId) -> Result<Option<Step>, Trouble> 
             let mut left = offered.priced.fill.volume;
             let mut from = vec![offered.poured()];
             for other in offered.lines().filter(|other| other.line.id != id) {
-                let (space, volume) = space_at_size(offered, &other)?;
+                let (space, volume) = space_at_size(offered, &other, opens_in_drink(offered, &other))?;
                 left = left.minus(volume)?;
                 from.push(space);
             }
@@ -126,12 +126,15 @@ pub fn factor(offered: &Offered) -> Result<Step, Trouble> {
     for used in offered.lines() {
         match used.line.scaling {
             Scaling::Fixed => {
-                let (space, volume) = space_at_size(offered, &used)?;
+                let (space, volume) = space_at_size(offered, &used, opens_in_drink(offered, &used))?;
                 left = left.minus(volume)?;
                 fixed.push(space);
             }
             Scaling::Stepped(_) if steps => {
-                let (space, volume) = space_at_size(offered, &used)?;
+                // Steps and factor are found together; a reference would lead back here.
+                let name = used.name(OfGoods::InDrink(used.line.stage));
+                let found = Step::new(name, Figure::from(used.scaled.in_drink), Rule::Solved, Vec::new());
+                let (space, volume) = space_at_size(offered, &used, found)?;
                 left = left.minus(volume)?;
                 to_fill.push(space);
             }
@@ -157,8 +160,7 @@ pub fn factor(offered: &Offered) -> Result<Step, Trouble> {
 }
 
 /// What a line takes in the glass at this size.
-fn space_at_size(offered: &Offered, used: &Used) -> Result<(Step, Volume), Trouble> {
-    let amount = opens_in_drink(offered, used);
+fn space_at_size(offered: &Offered, used: &Used, amount: Step) -> Result<(Step, Volume), Trouble> {
     let volume = volume_in_glass(offered, used, amount, used.scaled.in_drink, Some(used.scaled.volume))?;
     with_air(offered, used, volume)
 }
