@@ -31,6 +31,7 @@ pub mod shape;
 pub mod sizes;
 pub mod store;
 pub mod words;
+pub mod working;
 pub mod yields;
 
 #[cfg(target_arch = "wasm32")]

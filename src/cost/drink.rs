@@ -81,15 +81,28 @@ impl Cost {
     /// # Errors
     /// [`Overflow`].
     pub fn part(&self, part: Part) -> Result<Money, Overflow> {
+        self.covered_part(Covers::Everything, part)
+    }
+
+    /// What a target margin must cover of one part; nothing of what it does not cover.
+    ///
+    /// # Errors
+    /// [`Overflow`].
+    pub fn covered_part(&self, covers: Covers, part: Part) -> Result<Money, Overflow> {
         let sums = &self.sums;
-        match part {
-            Part::Ingredients => Ok(sums.ingredients),
-            Part::ContainerSet => Ok(sums.container_set),
-            Part::Labour => Ok(sums.labour),
-            Part::Toll => Ok(sums.toll),
-            Part::Overhead => Ok(sums.overhead),
-            Part::Unsold => sums.unsold_goods.plus(sums.unsold_labour)?.plus(sums.unsold_overhead),
-        }
+        Ok(match (part, covers) {
+            (Part::Ingredients, _) => sums.ingredients,
+            (Part::ContainerSet, _) => sums.container_set,
+            (Part::Toll, _) => sums.toll,
+            (Part::Labour, Covers::GoodsAndLabour | Covers::Everything) => sums.labour,
+            (Part::Overhead, Covers::Everything) => sums.overhead,
+            (Part::Labour | Part::Overhead, _) => Money::ZERO,
+            (Part::Unsold, Covers::Goods) => sums.unsold_goods,
+            (Part::Unsold, Covers::GoodsAndLabour) => sums.unsold_goods.plus(sums.unsold_labour)?,
+            (Part::Unsold, Covers::Everything) => {
+                sums.unsold_goods.plus(sums.unsold_labour)?.plus(sums.unsold_overhead)?
+            }
+        })
     }
 
     /// The full cost: all parts.
@@ -97,7 +110,7 @@ impl Cost {
     /// # Errors
     /// [`Overflow`].
     pub fn total(&self) -> Result<Money, Overflow> {
-        Part::ALL.into_iter().try_fold(Money::ZERO, |sum, part| sum.plus(self.part(part)?))
+        self.covered(Covers::Everything)
     }
 
     /// The cost that a target margin must cover.
@@ -105,15 +118,7 @@ impl Cost {
     /// # Errors
     /// [`Overflow`].
     pub fn covered(&self, covers: Covers) -> Result<Money, Overflow> {
-        let sums = &self.sums;
-        let goods = sums.ingredients.plus(sums.container_set)?.plus(sums.toll)?.plus(sums.unsold_goods)?;
-        let labour = sums.labour.plus(sums.unsold_labour)?;
-        let overhead = sums.overhead.plus(sums.unsold_overhead)?;
-        match covers {
-            Covers::Goods => Ok(goods),
-            Covers::GoodsAndLabour => goods.plus(labour),
-            Covers::Everything => goods.plus(labour)?.plus(overhead),
-        }
+        Part::ALL.into_iter().try_fold(Money::ZERO, |sum, part| sum.plus(self.covered_part(covers, part)?))
     }
 }
 

@@ -45,7 +45,7 @@ pub(super) fn volume_taken(ice: Ice, mass: Mass, liquid: Density) -> Result<Volu
 ///
 /// # Errors
 /// What an ingredient lacks.
-pub(super) fn liquid_density(book: &Book, drink: &Drink) -> Result<Density, ScaleError> {
+pub fn liquid_density(book: &Book, drink: &Drink) -> Result<Density, ScaleError> {
     let floats = |ice: Option<Ice>| ice.is_some_and(|ice| ice.place == IcePlace::Floating);
     if !drink.lines.iter().any(|line| floats(line.ice)) {
         return Ok(ICE_DENSITY);

@@ -11,6 +11,7 @@ mod packaged;
 mod reading;
 mod refusals;
 mod troubles;
+mod working;
 
 pub use allergens::{allergen, allergen_in_european_union, allergen_in_united_states, allergens};
 pub use book_files::book_file_error;
@@ -24,6 +25,7 @@ pub use packaged::packaged_error;
 pub use reading::read_error;
 pub use refusals::refusal;
 pub use troubles::{fill_error, price_error, scale_error, trouble};
+pub use working::Working;
 
 use crate::measure::{Exact, NumberStyle, Overflow, Share, show_percent};
 

@@ -107,6 +107,14 @@ impl Bought {
     fn divided_by(self, divisor: Exact) -> Result<Bought, Overflow> {
         Ok(Bought { dividend: self.dividend, divisor: self.divisor.times(divisor)? })
     }
+
+    /// The amount, divided: to be shown.
+    ///
+    /// # Errors
+    /// [`Overflow`].
+    pub fn amount(self) -> Result<Exact, Overflow> {
+        self.dividend.over(self.divisor)
+    }
 }
 
 /// How much must be bought for an amount meant at `stage`, in the dimension of the pack.

@@ -1,0 +1,131 @@
+//! The full cost of one drink, part by part.
+
+use super::shown::Offered;
+use super::{Fact, Figure, Name, OfGoods, OfOffer, Rule, Step};
+use crate::book::{Covers, Goods, Key};
+use crate::cost::Part;
+use crate::ledger::Trouble;
+use crate::measure::{Exact, Money, Overflow};
+
+/// The full cost: all parts.
+pub fn total(offered: &Offered) -> Result<Step, Trouble> {
+    let total = Figure::Money(offered.priced.cost.total()?);
+    Ok(Step::new(Name::Cost, total, Rule::Sum, parts(offered, Covers::Everything, &Part::ALL)?))
+}
+
+/// The full cost, to be opened.
+pub fn opens_total(offered: &Offered) -> Result<Step, Overflow> {
+    let total = Figure::Money(offered.priced.cost.total()?);
+    Ok(Step::opens(Name::Cost, total, offered.shown(OfOffer::Cost)))
+}
+
+/// The cost that the target must cover.
+pub fn covered(offered: &Offered) -> Result<Step, Trouble> {
+    let covers = offered.priced.terms.covers;
+    let figure = Figure::Money(offered.priced.cost.covered(covers)?);
+    Ok(Step::new(Name::Covered(covers), figure, Rule::Sum, parts(offered, covers, &Part::ALL)?))
+}
+
+/// The cost that the target must cover, to be opened.
+pub fn opens_covered(offered: &Offered) -> Result<Step, Overflow> {
+    let covers = offered.priced.terms.covers;
+    let figure = Figure::Money(offered.priced.cost.covered(covers)?);
+    Ok(match covers {
+        Covers::Everything => opens_total(offered)?,
+        Covers::Goods | Covers::GoodsAndLabour => {
+            Step::opens(Name::Covered(covers), figure, offered.shown(OfOffer::Covered))
+        }
+    })
+}
+
+/// Those parts that are something, as far as a margin covers them.
+fn parts(offered: &Offered, covers: Covers, all: &[Part]) -> Result<Vec<Step>, Overflow> {
+    let mut parts = Vec::new();
+    for part in all {
+        let cost = offered.priced.cost.covered_part(covers, *part)?;
+        if cost.is_zero() {
+            continue;
+        }
+        parts.push(match (part, covers) {
+            (Part::Unsold, Covers::Goods | Covers::GoodsAndLabour) => unsold(offered, covers)?,
+            _ => Step::opens(Name::Part(*part), Figure::Money(cost), offered.shown(OfOffer::Part(*part))),
+        });
+    }
+    Ok(parts)
+}
+
+/// One part.
+pub fn part(offered: &Offered, part: Part) -> Result<Step, Trouble> {
+    let cost = &offered.priced.cost;
+    let settings = offered.book.settings();
+    let figure = Figure::Money(cost.part(part)?);
+    let name = Name::Part(part);
+    let opens =
+        |goods, money, shown| Step::opens(Name::Of(goods, OfGoods::Cost), Figure::Money(money), offered.shown(shown));
+    Ok(match part {
+        Part::Ingredients => {
+            let line = |it: &crate::cost::LineCost| {
+                opens(Goods::Ingredient(it.ingredient), it.cost, OfOffer::LineCost(it.line))
+            };
+            Step::new(name, figure, Rule::Sum, cost.lines.iter().map(line).collect())
+        }
+        Part::ContainerSet => {
+            let piece = |(place, it): (usize, &crate::cost::PackagingCost)| {
+                opens(Goods::Packaging(it.packaging), it.cost, OfOffer::PackagingCost(place))
+            };
+            Step::new(name, figure, Rule::Sum, cost.packaging.iter().enumerate().map(piece).collect())
+        }
+        Part::Labour => {
+            let time = Step::opens(Name::Time, Figure::Time(cost.time), offered.shown(OfOffer::Time));
+            let wage = Step::given(Name::Wage, Figure::Money(settings.wage), Key::Settings);
+            Step::new(name, figure, Rule::Proportion, vec![time, wage, Step::fact(Fact::Hour)])
+        }
+        Part::Toll => Step::given(name, figure, Key::Drink(offered.drink.id)),
+        Part::Overhead => Step::given(name, figure, Key::Settings),
+        Part::Unsold => Step { name, ..unsold(offered, Covers::Everything)? },
+    })
+}
+
+/// What is thrown away, as far as a margin covers it.
+fn unsold(offered: &Offered, covers: Covers) -> Result<Step, Overflow> {
+    let (unsold, key) = match offered.drink.unsold {
+        Some(own) => (own, Key::Drink(offered.drink.id)),
+        None => (offered.book.settings().unsold, Key::Settings),
+    };
+    let cost = &offered.priced.cost;
+    let [before @ .., _] = &Part::ALL;
+    let sum = before.iter().try_fold(Money::ZERO, |sum, part| sum.plus(cost.covered_part(covers, *part)?))?;
+    let share = Step::given(Name::UnsoldShare, Figure::Share(unsold), key);
+    let sold = vec![Step::fact(Fact::Whole), share.clone()];
+    let from = vec![
+        Step::new(Name::BeforeUnsold(covers), Figure::Money(sum), Rule::Sum, parts(offered, covers, before)?),
+        share,
+        Step::new(Name::SoldShare, Figure::Share(unsold.rest()?), Rule::Difference, sold),
+    ];
+    let figure = Figure::Money(cost.covered_part(covers, Part::Unsold)?);
+    Ok(Step::new(Name::Unsold(covers), figure, Rule::Proportion, from))
+}
+
+/// Time of hands for one drink.
+pub fn time(offered: &Offered) -> Result<Step, Trouble> {
+    let labour = &offered.drink.labour;
+    let given = |name, figure| Step::given(name, figure, Key::Drink(offered.drink.id));
+    let mut from = Vec::new();
+    if labour.per_drink.is_positive() {
+        from.push(given(Name::TimePerDrink, Figure::Time(labour.per_drink)));
+    }
+    if labour.per_litre.is_positive() {
+        let litres = offered.priced.fill.volume.millilitres().over(Exact::new(1000, 0))?;
+        let per_litre = given(Name::TimePerLitre, Figure::Time(labour.per_litre));
+        let parts = vec![per_litre, offered.poured(), Step::fact(Fact::Litre)];
+        let figure = Figure::Time(labour.per_litre.times(litres)?);
+        from.push(Step::new(Name::TimeForVolume, figure, Rule::Proportion, parts));
+    }
+    if labour.per_batch.is_positive() {
+        let batch = given(Name::Batch, Figure::Number(labour.batch));
+        let parts = vec![given(Name::TimePerBatch, Figure::Time(labour.per_batch)), batch];
+        let figure = Figure::Time(labour.per_batch.over(labour.batch)?);
+        from.push(Step::new(Name::TimeOfBatch, figure, Rule::Quotient, parts));
+    }
+    Ok(Step::new(Name::Time, Figure::Time(offered.priced.cost.time), Rule::Sum, from))
+}

@@ -1,0 +1,18 @@
+//! How each computed number came about: a small tree of steps, for the screen, the printed
+//! report and the tests alike.
+//!
+//! Figures are the engine's own; the tree says how they hang together. A step that is itself a
+//! number that can be opened stands in it as a reference ([`Rule::Opens`]), so that trees stay
+//! small and nothing is worked out twice.
+
+mod container;
+mod cost;
+mod price;
+mod purchase;
+mod recipe;
+mod shown;
+mod sizes;
+mod step;
+
+pub use shown::{AtPrice, OfOffer, OfPrice, OfSize, Shown, of, opened};
+pub use step::{Fact, Figure, Name, OfGoods, Rule, Step};

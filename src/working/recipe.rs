@@ -1,0 +1,315 @@
+//! A recipe at a size: how many times it is taken, and what goes in of each line.
+
+use super::shown::Offered;
+use super::{Fact, Figure, Name, OfGoods, OfOffer, Rule, Shown, Step};
+use crate::book::{Goods, Ice, IcePlace, Ingredient, Key, Line, LineId, Scaling, Stage};
+use crate::fill::{ICE_DENSITY, ScaledLine, liquid_density, mass_of_scoop};
+use crate::ledger::Trouble;
+use crate::measure::{Exact, Mass, Measure, Overflow, Volume};
+use crate::yields;
+
+/// A line with its ingredient and what became of it at this size.
+pub(super) struct Used<'a> {
+    pub line: &'a Line,
+    pub ingredient: &'a Ingredient,
+    pub scaled: &'a ScaledLine,
+}
+
+impl<'a> Offered<'a> {
+    /// Every line, in the order of adding.
+    pub fn lines(&self) -> impl Iterator<Item = Used<'a>> {
+        let (book, lines) = (self.book, &self.drink.lines);
+        self.priced.scaled.lines.iter().filter_map(|scaled| {
+            let line = lines.iter().find(|line| line.id == scaled.line)?;
+            Some(Used { line, ingredient: book.ingredient(line.ingredient)?, scaled })
+        })
+    }
+
+    pub fn line(&self, id: LineId) -> Option<Used<'a>> {
+        self.lines().find(|used| used.line.id == id)
+    }
+
+    fn given(&self, name: Name, figure: Figure) -> Step {
+        Step::given(name, figure, Key::Drink(self.drink.id))
+    }
+
+    pub fn poured(&self) -> Step {
+        let volume = Figure::Volume(self.priced.fill.volume);
+        Step::opens(Name::Poured, volume, Shown::Poured(self.container.id))
+    }
+}
+
+impl Used<'_> {
+    pub const fn name(&self, of: OfGoods) -> Name {
+        Name::Of(Goods::Ingredient(self.ingredient.id), of)
+    }
+
+    fn is_mixed(&self) -> bool {
+        self.line.ice.is_none_or(|ice| ice.place == IcePlace::BlendedIn)
+    }
+
+    fn written(&self, offered: &Offered) -> Result<(Step, Measure), Overflow> {
+        let name = self.name(OfGoods::Written(self.line.stage));
+        Ok((offered.given(name, Figure::Amount(self.line.amount)), self.line.amount.measure()?))
+    }
+}
+
+/// What is used for one drink: what is in it, and what stays in the press or jug.
+pub fn to_use(offered: &Offered, id: LineId) -> Result<Option<Step>, Trouble> {
+    let Some(used) = offered.line(id) else { return Ok(None) };
+    let name = used.name(OfGoods::ToUse(used.line.stage));
+    if offered.drink.process_loss.is_zero() {
+        return Ok(in_drink(offered, id)?.map(|step| Step { name, ..step }));
+    }
+    let from = vec![opens_in_drink(offered, &used), kept(offered)?];
+    Ok(Some(Step::new(name, Figure::from(used.scaled.to_use), Rule::Quotient, from)))
+}
+
+fn kept(offered: &Offered) -> Result<Step, Overflow> {
+    let loss = offered.drink.process_loss;
+    let from = vec![Step::fact(Fact::Whole), offered.given(Name::Loss, Figure::Share(loss))];
+    Ok(Step::new(Name::Kept, Figure::Share(loss.rest()?), Rule::Difference, from))
+}
+
+fn opens_in_drink(offered: &Offered, used: &Used) -> Step {
+    let name = used.name(OfGoods::InDrink(used.line.stage));
+    let shown = offered.shown(OfOffer::InDrink(used.line.id));
+    Step::opens(name, Figure::from(used.scaled.in_drink), shown)
+}
+
+/// What is in one drink.
+pub fn in_drink(offered: &Offered, id: LineId) -> Result<Option<Step>, Trouble> {
+    let Some(used) = offered.line(id) else { return Ok(None) };
+    let (written, amount) = used.written(offered)?;
+    let stage = used.line.stage;
+    let factor = || {
+        let figure = Figure::Number(offered.priced.scaled.factor);
+        Step::opens(Name::Factor, figure, offered.shown(OfOffer::Factor))
+    };
+    let (rule, from) = match used.line.scaling {
+        Scaling::Fixed => return Ok(Some(Step { name: used.name(OfGoods::InDrink(stage)), ..written })),
+        Scaling::InProportion => (Rule::Product, vec![written, factor()]),
+        Scaling::Stepped(step) => {
+            let size = offered.given(used.name(OfGoods::StepSize(stage)), Figure::Amount(step));
+            let step = step.measure()?.base();
+            let unrounded = amount.times(offered.priced.scaled.factor)?.base().over(step)?;
+            let steps = used.scaled.in_drink.base().over(step)?.rounded(0);
+            let name = used.name(OfGoods::StepsBeforeRounding);
+            let from = vec![written, factor(), size.clone()];
+            let from = vec![Step::new(name, Figure::Number(unrounded), Rule::Proportion, from)];
+            let steps = Step::new(used.name(OfGoods::Steps), Figure::Number(steps), Rule::ToWhole, from);
+            (Rule::Product, vec![size, steps])
+        }
+        Scaling::TopUp => {
+            let mut left = offered.priced.fill.volume;
+            let mut from = vec![offered.poured()];
+            for other in offered.lines().filter(|other| other.line.id != id) {
+                let (space, volume) = space_at_size(offered, &other, opens_in_drink(offered, &other))?;
+                left = left.minus(volume)?;
+                from.push(space);
+            }
+            let left = Step::new(Name::LeftToFill, Figure::Volume(left), Rule::Difference, from);
+            let (space, _) = space_as_written(offered, &used)?;
+            (Rule::Proportion, vec![written, left, space])
+        }
+    };
+    let figure = Figure::from(used.scaled.in_drink);
+    Ok(Some(Step::new(used.name(OfGoods::InDrink(stage)), figure, rule, from)))
+}
+
+/// How many times the recipe is taken.
+pub fn factor(offered: &Offered) -> Result<Step, Trouble> {
+    let has = |wanted: fn(&Scaling) -> bool| offered.drink.lines.iter().any(|line| wanted(&line.scaling));
+    let steps = has(|scaling| matches!(scaling, Scaling::Stepped(_))) && !has(|scaling| *scaling == Scaling::TopUp);
+    let (mut fixed, mut to_fill, mut written) = (Vec::new(), vec![offered.poured()], Vec::new());
+    let (mut left, mut all_written) = (offered.priced.fill.volume, Volume::ZERO);
+    for used in offered.lines() {
+        match used.line.scaling {
+            Scaling::Fixed => {
+                let (space, volume) = space_at_size(offered, &used, opens_in_drink(offered, &used))?;
+                left = left.minus(volume)?;
+                fixed.push(space);
+            }
+            Scaling::Stepped(_) if steps => {
+                // Steps and factor are found together; a reference would lead back here.
+                let name = used.name(OfGoods::InDrink(used.line.stage));
+                let found = Step::new(name, Figure::from(used.scaled.in_drink), Rule::Solved, Vec::new());
+                let (space, volume) = space_at_size(offered, &used, found)?;
+                left = left.minus(volume)?;
+                to_fill.push(space);
+            }
+            Scaling::InProportion | Scaling::Stepped(_) | Scaling::TopUp => {
+                let (space, volume) = space_as_written(offered, &used)?;
+                all_written = all_written.plus(volume)?;
+                written.push(space);
+            }
+        }
+    }
+    if !fixed.is_empty() {
+        to_fill.insert(1, Step::new(Name::Fixed, Figure::Volume(offered.priced.scaled.fixed), Rule::Sum, fixed));
+    }
+    let figure = Figure::Number(offered.priced.scaled.factor);
+    if written.is_empty() {
+        return Ok(Step::new(Name::Factor, figure, Rule::Solved, to_fill));
+    }
+    let from = vec![
+        Step::new(Name::LeftToFill, Figure::Volume(left), Rule::Difference, to_fill),
+        Step::new(Name::Written, Figure::Volume(all_written), Rule::Sum, written),
+    ];
+    Ok(Step::new(Name::Factor, figure, Rule::Quotient, from))
+}
+
+/// What a line takes in the glass at this size.
+fn space_at_size(offered: &Offered, used: &Used, amount: Step) -> Result<(Step, Volume), Trouble> {
+    let volume = volume_in_glass(offered, used, amount, used.scaled.in_drink, Some(used.scaled.volume))?;
+    with_air(offered, used, volume)
+}
+
+/// What a line takes in the glass as written.
+fn space_as_written(offered: &Offered, used: &Used) -> Result<(Step, Volume), Trouble> {
+    let (amount, measure) = used.written(offered)?;
+    let volume = volume_in_glass(offered, used, amount, measure, None)?;
+    with_air(offered, used, volume)
+}
+
+fn with_air(offered: &Offered, used: &Used, (step, volume): (Step, Volume)) -> Result<(Step, Volume), Trouble> {
+    let air = offered.drink.air;
+    if air.is_zero() || !used.is_mixed() {
+        return Ok((step, volume));
+    }
+    let (with, by) = one_and_air(offered)?;
+    let space = volume.times(by)?;
+    let name = used.name(OfGoods::Space(used.line.stage));
+    Ok((Step::new(name, Figure::Volume(space), Rule::Product, vec![step, with]), space))
+}
+
+fn one_and_air(offered: &Offered) -> Result<(Step, Exact), Overflow> {
+    let air = offered.drink.air;
+    let from = vec![Step::fact(Fact::Whole), offered.given(Name::Air, Figure::Share(air))];
+    let with = crate::measure::Share::WHOLE.plus(air)?;
+    Ok((Step::new(Name::WithAir, Figure::Share(with), Rule::Sum, from), with.fraction()))
+}
+
+/// The volume of an amount of a line; `known` where the engine has it.
+fn volume_in_glass(
+    offered: &Offered,
+    used: &Used,
+    amount: Step,
+    measure: Measure,
+    known: Option<Volume>,
+) -> Result<(Step, Volume), Trouble> {
+    let stage = used.line.stage;
+    let (mass, density, computed) = match (used.line.ice, measure) {
+        (Some(ice), _) => {
+            let (mass, grams) = mass_of_ice(offered, used, ice, amount, measure)?;
+            let (density, per) = match ice.place {
+                IcePlace::BlendedIn | IcePlace::HeldUnder => (Step::fact(Fact::Ice), ICE_DENSITY),
+                IcePlace::Floating => liquid(offered)?,
+            };
+            (mass, density, per.volume_of(grams)?)
+        }
+        (None, Measure::Volume(volume)) => return Ok((amount, volume)),
+        (None, Measure::Mass(_) | Measure::Count(_)) => {
+            let (mass, _) = mass_at(used.ingredient, stage, amount, measure)?;
+            let volume = yields::volume_in_drink(used.ingredient, stage, measure).map_err(cost_error)?;
+            (mass, density_at(used.ingredient, stage)?, volume)
+        }
+    };
+    let volume = known.unwrap_or(computed);
+    let name = used.name(OfGoods::Volume(stage));
+    Ok((Step::new(name, Figure::Volume(volume), Rule::Quotient, vec![mass, density]), volume))
+}
+
+/// The mass of an amount of ice: weighed, in pieces, or in scoops.
+pub(super) fn mass_of_ice(
+    offered: &Offered,
+    used: &Used,
+    ice: Ice,
+    amount: Step,
+    measure: Measure,
+) -> Result<(Step, Mass), Trouble> {
+    let Measure::Volume(scoop) = measure else {
+        return mass_at(used.ingredient, Stage::AsBought, amount, measure);
+    };
+    let mass = mass_of_scoop(scoop, ice.packing)?;
+    let packing = offered.given(used.name(OfGoods::Packing), Figure::Share(ice.packing));
+    let from = vec![amount, packing, Step::fact(Fact::Ice)];
+    let name = used.name(OfGoods::Mass(used.line.stage));
+    Ok((Step::new(name, Figure::Mass(mass), Rule::Product, from), mass))
+}
+
+/// The density of what ice floats in, from the recipe as written.
+fn liquid(offered: &Offered) -> Result<(Step, crate::measure::Density), Trouble> {
+    let (mut masses, mut volumes) = (Vec::new(), Vec::new());
+    let (mut mass, mut volume) = (Mass::ZERO, Volume::ZERO);
+    for used in offered.lines().filter(Used::is_mixed) {
+        let (amount, measure) = used.written(offered)?;
+        let (step, grams) = match used.line.ice {
+            Some(ice) => mass_of_ice(offered, &used, ice, amount.clone(), measure)?,
+            None => mass_at(used.ingredient, used.line.stage, amount.clone(), measure)?,
+        };
+        mass = mass.plus(grams)?;
+        masses.push(step);
+        let (step, space) = space_as_written(offered, &used)?;
+        volume = volume.plus(space)?;
+        volumes.push(step);
+    }
+    let density = liquid_density(offered.book, offered.drink)?;
+    let from = vec![
+        Step::new(Name::LiquidMass, Figure::Mass(mass), Rule::Sum, masses),
+        Step::new(Name::LiquidVolume, Figure::Volume(volume), Rule::Sum, volumes),
+    ];
+    Ok((Step::new(Name::Liquid, Figure::Density(density), Rule::Quotient, from), density))
+}
+
+/// The mass at a stage of an amount meant at it.
+pub(super) fn mass_at(
+    ingredient: &Ingredient,
+    stage: Stage,
+    amount: Step,
+    measure: Measure,
+) -> Result<(Step, Mass), Trouble> {
+    let mass = yields::mass_at(ingredient, stage, measure).map_err(cost_error)?;
+    let mut from = vec![amount];
+    match measure {
+        Measure::Mass(_) => return Ok((from.swap_remove(0), mass)),
+        Measure::Volume(_) => from.push(density_at(ingredient, stage)?),
+        Measure::Count(_) => {
+            from.extend(piece_weight(ingredient));
+            from.extend(yields_to(ingredient, stage));
+        }
+    }
+    let name = Name::Of(Goods::Ingredient(ingredient.id), OfGoods::Mass(stage));
+    Ok((Step::new(name, Figure::Mass(mass), Rule::Product, from), mass))
+}
+
+pub(super) fn density_at(ingredient: &Ingredient, stage: Stage) -> Result<Step, Trouble> {
+    let density = yields::density_at(ingredient, stage).map_err(cost_error)?;
+    let of = if stage == Stage::Pressed { OfGoods::JuiceDensity } else { OfGoods::Density };
+    Ok(of_ingredient(ingredient, of, Figure::Density(density)))
+}
+
+pub(super) fn piece_weight(ingredient: &Ingredient) -> Option<Step> {
+    ingredient.piece_weight.map(|weight| of_ingredient(ingredient, OfGoods::PieceWeight, Figure::Mass(weight)))
+}
+
+/// What is left of what is bought, from the last stage back; nothing where all is.
+pub(super) fn yields_to(ingredient: &Ingredient, stage: Stage) -> Vec<Step> {
+    let second = match stage {
+        Stage::AsBought => return Vec::new(),
+        Stage::Trimmed => None,
+        Stage::Pressed => ingredient.press_yield.map(|share| (OfGoods::PressYield, share)),
+        Stage::SoakedOrBrewed => ingredient.soak_yield.map(|share| (OfGoods::SoakYield, share)),
+    };
+    let trim = Some((OfGoods::TrimYield, ingredient.trim_yield));
+    let shares = [second, trim].into_iter().flatten().filter(|(_, share)| share.fraction() != Exact::ONE);
+    shares.map(|(of, share)| of_ingredient(ingredient, of, Figure::Share(share))).collect()
+}
+
+fn of_ingredient(ingredient: &Ingredient, of: OfGoods, figure: Figure) -> Step {
+    Step::given(Name::Of(Goods::Ingredient(ingredient.id), of), figure, Key::Ingredient(ingredient.id))
+}
+
+pub(super) fn cost_error(error: yields::YieldError) -> Trouble {
+    Trouble::Cost(error.into())
+}

@@ -1,0 +1,203 @@
+//! Every number that can be opened, and its working.
+
+use super::{Rule, Step, container, cost, price, purchase, recipe, sizes};
+use crate::book::{Book, Container, ContainerId, Drink, Goods, IngredientId, Key, LineId, OfferId, PackId, Stage};
+use crate::cost::Part;
+use crate::ledger::{Ledger, Priced, Trouble};
+use crate::measure::Amount;
+
+/// A number that can be opened to its working.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Shown {
+    /// What a container holds to the rim.
+    Brimful(ContainerId),
+    /// What is poured into it.
+    Poured(ContainerId),
+    /// What a usable amount of an ingredient costs from a pack.
+    Usable {
+        /// The ingredient.
+        ingredient: IngredientId,
+        /// Its pack.
+        pack: PackId,
+        /// At which stage the amount is meant.
+        stage: Stage,
+        /// The amount.
+        amount: Amount,
+    },
+    /// What a piece costs from a pack.
+    Piece(Goods, PackId),
+    /// A number of a drink at one size.
+    Offer(OfferId, OfOffer),
+    /// A number of a size among the others of its drink.
+    Size(OfferId, OfSize),
+}
+
+/// A number of a drink at one size.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum OfOffer {
+    /// How many times the recipe.
+    Factor,
+    /// The amount of a line in the drink.
+    InDrink(LineId),
+    /// The amount of a line to use.
+    ToUse(LineId),
+    /// What a line costs.
+    LineCost(LineId),
+    /// What packaging costs, by its place in the container's set.
+    PackagingCost(usize),
+    /// Time of hands.
+    Time,
+    /// A part of the cost.
+    Part(Part),
+    /// The full cost.
+    Cost,
+    /// The cost that the target must cover.
+    Covered,
+    /// The price without tax that gives the target.
+    TargetWithoutTax,
+    /// The menu price that gives the target.
+    Exact,
+    /// That price with one of the owner's endings.
+    Suggested,
+    /// What a menu price brings.
+    At(AtPrice, OfPrice),
+}
+
+/// Which menu price.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum AtPrice {
+    /// The one asked.
+    Asked,
+    /// The one suggested.
+    Suggested,
+}
+
+/// What a menu price brings.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum OfPrice {
+    /// The price without tax.
+    WithoutTax,
+    /// What the customer pays.
+    CustomerPays,
+    /// Payment fee and commission.
+    Fees,
+    /// Margin.
+    Margin,
+    /// What is left after everything.
+    Contribution,
+}
+
+/// A number of a size among the others of its drink.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum OfSize {
+    /// Menu price for a volume.
+    PricePerVolume,
+    /// Cost for a volume.
+    CostPerVolume,
+    /// Contribution for a volume.
+    ContributionPerVolume,
+    /// Contribution for a minute of hands' time.
+    ContributionPerMinute,
+    /// Price for a volume against that of the smallest size.
+    AgainstSmallest,
+    /// What it asks more than the next smaller size.
+    ExtraPrice,
+    /// What it costs more.
+    ExtraCost,
+    /// What is kept of the extra price.
+    Kept,
+}
+
+/// A computed offer with what it is computed from.
+pub(super) struct Offered<'a> {
+    pub book: &'a Book,
+    pub id: OfferId,
+    pub drink: &'a Drink,
+    pub container: &'a Container,
+    pub priced: &'a Priced,
+}
+
+impl<'a> Offered<'a> {
+    pub fn new(book: &'a Book, ledger: &'a Ledger, id: OfferId) -> Result<Offered<'a>, Trouble> {
+        let priced = ledger.get(id).ok_or(Trouble::Missing(Key::Offer(id)))?;
+        let drink = book.drink(id.drink).ok_or(Trouble::Missing(Key::Drink(id.drink)))?;
+        let container = book.container(id.container).ok_or(Trouble::Missing(Key::Container(id.container)))?;
+        Ok(Offered { book, id, drink, container, priced: priced.as_ref().map_err(|trouble| *trouble)? })
+    }
+
+    pub const fn shown(&self, of: OfOffer) -> Shown {
+        Shown::Offer(self.id, of)
+    }
+}
+
+/// How a number came about; none where there is no such number, as the margin of a drink that has
+/// no price.
+///
+/// # Errors
+/// The [`Trouble`] for which it cannot be computed.
+pub fn of(book: &Book, ledger: &Ledger, shown: Shown) -> Result<Option<Step>, Trouble> {
+    match shown {
+        Shown::Brimful(id) => container::brimful(at(book.container(id), Key::Container(id))?).map(Some),
+        Shown::Poured(id) => container::poured(at(book.container(id), Key::Container(id))?).map(Some),
+        Shown::Usable { ingredient, pack, stage, amount } => {
+            let ingredient = at(book.ingredient(ingredient), Key::Ingredient(ingredient))?;
+            let pack = ingredient.packs.iter().find(|it| it.id == pack);
+            pack.map(|pack| purchase::usable(ingredient, pack, stage, amount)).transpose()
+        }
+        Shown::Piece(goods, pack) => {
+            let pack = book.packs(goods).iter().find(|it| it.id == pack);
+            pack.map(|pack| purchase::piece(goods, pack)).transpose()
+        }
+        Shown::Offer(id, of) => {
+            let offered = Offered::new(book, ledger, id)?;
+            match of {
+                OfOffer::Factor => recipe::factor(&offered).map(Some),
+                OfOffer::InDrink(line) => recipe::in_drink(&offered, line),
+                OfOffer::ToUse(line) => recipe::to_use(&offered, line),
+                OfOffer::LineCost(line) => purchase::line_cost(&offered, line),
+                OfOffer::PackagingCost(place) => purchase::packaging_cost(&offered, place),
+                OfOffer::Time => cost::time(&offered).map(Some),
+                OfOffer::Part(part) => cost::part(&offered, part).map(Some),
+                OfOffer::Cost => cost::total(&offered).map(Some),
+                OfOffer::Covered => cost::covered(&offered).map(Some),
+                OfOffer::TargetWithoutTax => price::target_without_tax(&offered),
+                OfOffer::Exact => price::exact(&offered),
+                OfOffer::Suggested => Ok(price::suggested(&offered)),
+                OfOffer::At(which, of) => price::at(&offered, which, of),
+            }
+        }
+        Shown::Size(id, of) => sizes::size(book, ledger, id, of),
+    }
+}
+
+/// A number's working, and after it those of all numbers that it refers to, each once.
+///
+/// # Errors
+/// As [`of`].
+pub fn opened(book: &Book, ledger: &Ledger, shown: Shown) -> Result<Vec<(Shown, Step)>, Trouble> {
+    let mut wanted = vec![shown];
+    let mut opened = Vec::new();
+    let mut next = 0;
+    while let Some(shown) = wanted.get(next).copied() {
+        next = next.saturating_add(1);
+        let Some(step) = of(book, ledger, shown)? else { continue };
+        refers(&step, &mut wanted);
+        opened.push((shown, step));
+    }
+    Ok(opened)
+}
+
+fn refers(step: &Step, wanted: &mut Vec<Shown>) {
+    if let Rule::Opens(shown) = step.rule
+        && !wanted.contains(&shown)
+    {
+        wanted.push(shown);
+    }
+    for before in &step.from {
+        refers(before, wanted);
+    }
+}
+
+fn at<T>(found: Option<T>, key: Key) -> Result<T, Trouble> {
+    found.ok_or(Trouble::Missing(key))
+}
