@@ -19,7 +19,8 @@ pub use length::{LengthUnit, TypedLength};
 pub use quantity::{Count, Density, Length, Mass, Money, Share, Time, Volume};
 pub use read::{ReadError, Wanted, read_amount, read_length, read_number};
 pub use show::{
-    show_amount, show_count, show_length, show_mass, show_measure, show_money, show_number, show_percent, show_volume,
+    show_amount, show_count, show_fine_volume, show_length, show_mass, show_measure, show_money, show_number,
+    show_percent, show_volume,
 };
 pub use style::NumberStyle;
 pub use unit::{Dimension, Measure, System, Unit};

@@ -56,13 +56,26 @@ pub fn show_percent(share: Share, style: &NumberStyle) -> Result<String, Overflo
 /// # Errors
 /// [`Overflow`].
 pub fn show_volume(volume: Volume, system: System, style: &NumberStyle) -> Result<String, Overflow> {
+    volume_to(0, volume, system, style)
+}
+
+/// A volume to one decimal more than [`show_volume`]: what fills are weighed and judged by.
+///
+/// # Errors
+/// [`Overflow`].
+pub fn show_fine_volume(volume: Volume, system: System, style: &NumberStyle) -> Result<String, Overflow> {
+    volume_to(1, volume, system, style)
+}
+
+fn volume_to(more: u32, volume: Volume, system: System, style: &NumberStyle) -> Result<String, Overflow> {
     let unit = system.drink_unit();
     let number = volume.millilitres().over(unit.size())?;
-    let places = match unit {
+    let places: u32 = match unit {
         Unit::Millilitre => 0,
         _ if number < Exact::ONE => 2,
         _ => 1,
     };
+    let places = places.saturating_add(more);
     Ok(format!("{}\u{a0}{unit}", show_number(number.rounded(places), places, style)))
 }
 

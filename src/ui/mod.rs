@@ -3,7 +3,9 @@
 
 mod fields;
 mod files;
+mod glass;
 mod history;
+mod how;
 mod library;
 mod live;
 mod locale;

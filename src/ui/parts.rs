@@ -2,6 +2,7 @@
 
 use leptos::prelude::*;
 
+use super::how::opens;
 use super::live::{live, press, text};
 use super::route::Route;
 use super::state::AppState;
@@ -9,6 +10,7 @@ use crate::book::Key;
 
 use crate::ledger::Standing;
 use crate::words;
+use crate::working::Shown;
 
 /// Where an offer stands: a shape and a word, with colour only besides.
 #[component]
@@ -58,7 +60,14 @@ pub fn Figure(
     /// The figure that matters most here.
     #[prop(optional)]
     large: bool,
+    /// Its working, where it has one.
+    #[prop(optional)]
+    how: Option<Shown>,
 ) -> impl IntoView {
+    let value = match how {
+        Some(shown) => opens(shown, value),
+        None => value.into_any(),
+    };
     view! {
         <div class="figure" class:figure-large=large>
             <dt>{name}</dt>

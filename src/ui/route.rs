@@ -46,6 +46,10 @@ pub enum Route {
     Drink(DrinkId),
     /// One drink at one size: cost and price.
     Offer(OfferId),
+    /// Label and fill of a drink at one size.
+    Packaged(OfferId),
+    /// How the numbers of a drink at one size came about.
+    Working(OfferId),
     /// Quick price: ingredients and packaging by name.
     Buying,
     /// One ingredient.
@@ -77,6 +81,8 @@ impl Route {
             Route::Drinks => "#/drinks".into(),
             Route::Drink(id) => format!("#/drinks/{id}"),
             Route::Offer(id) => format!("#/drinks/{}/{}", id.drink, id.container),
+            Route::Packaged(id) => format!("#/drinks/{}/{}/label", id.drink, id.container),
+            Route::Working(id) => format!("#/drinks/{}/{}/working", id.drink, id.container),
             Route::Buying => "#/buying".into(),
             Route::Ingredient(id) => format!("#/buying/ingredient/{id}"),
             Route::Packaging(id) => format!("#/buying/packaging/{id}"),
@@ -100,6 +106,8 @@ impl Route {
         let found = match steps.as_slice() {
             ["drinks", drink] => DrinkId::from_text(drink).map(Route::Drink),
             ["drinks", drink, container] => offer(drink, container).map(Route::Offer),
+            ["drinks", drink, container, "label"] => offer(drink, container).map(Route::Packaged),
+            ["drinks", drink, container, "working"] => offer(drink, container).map(Route::Working),
             ["buying"] => Some(Route::Buying),
             ["buying", "containers"] => Some(Route::Containers),
             ["buying", "ingredient", id] => IngredientId::from_text(id).map(Route::Ingredient),
@@ -119,7 +127,7 @@ impl Route {
     /// The place that the screen belongs to.
     pub const fn place(self) -> Place {
         match self {
-            Route::Drinks | Route::Drink(_) | Route::Offer(_) => Place::Drinks,
+            Route::Drinks | Route::Drink(_) | Route::Offer(_) | Route::Packaged(_) | Route::Working(_) => Place::Drinks,
             Route::Buying
             | Route::Ingredient(_)
             | Route::Packaging(_)

@@ -2,6 +2,7 @@
 
 use leptos::prelude::*;
 
+use super::how::{How, HowSheet};
 use super::live::{live, press, text, when};
 use super::places;
 use super::route::{Place, Route, follow_address};
@@ -13,6 +14,7 @@ use super::state::AppState;
 pub fn Shell() -> impl IntoView {
     let route = follow_address();
     let shown = Memo::new(move |_| route.get());
+    provide_context(How::closed());
     view! {
         <a class="skip" href="#main">"To the content"</a>
         <div class="frame">
@@ -25,6 +27,7 @@ pub fn Shell() -> impl IntoView {
                 </main>
             </div>
         </div>
+        <HowSheet />
     }
 }
 

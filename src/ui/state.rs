@@ -13,7 +13,7 @@ use crate::book::{Applied, Book, Edit, Key, OfferId, Refusal};
 use crate::ledger::{Ledger, Priced, Standing};
 use crate::measure::{
     Amount, Length, Measure, Money, NumberStyle, Overflow, Share, System, TypedLength, Unit, Volume, show_amount,
-    show_length, show_measure, show_money, show_number, show_percent, show_volume,
+    show_fine_volume, show_length, show_measure, show_money, show_number, show_percent, show_volume,
 };
 use crate::store::Durability;
 use crate::words;
@@ -241,6 +241,11 @@ impl AppState {
     /// A volume in the book's units.
     pub fn volume(self, volume: Volume) -> String {
         said(self.style.with(|style| show_volume(volume, self.units(), style)))
+    }
+
+    /// A volume to one decimal more than others: what fills are judged by.
+    pub fn fine_volume(self, volume: Volume) -> String {
+        said(self.style.with(|style| show_fine_volume(volume, self.units(), style)))
     }
 
     /// A length in the book's units.

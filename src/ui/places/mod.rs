@@ -17,6 +17,8 @@ pub fn screen(route: Route) -> AnyView {
         Route::Drinks => drinks::List().into_any(),
         Route::Drink(id) => view! { <drinks::DrinkPage id /> }.into_any(),
         Route::Offer(id) => view! { <drinks::OfferPage id /> }.into_any(),
+        Route::Packaged(id) => view! { <drinks::PackagedPage id /> }.into_any(),
+        Route::Working(id) => view! { <drinks::WorkingPage id /> }.into_any(),
         Route::Buying => buying::QuickPrice().into_any(),
         Route::Ingredient(id) => view! { <buying::IngredientPage id /> }.into_any(),
         Route::Packaging(id) => view! { <buying::PackagingPage id /> }.into_any(),

@@ -4,8 +4,10 @@
 use leptos::prelude::*;
 
 use crate::book::{DrinkKind, Key, OfferId};
-use crate::fill::{Fill, ScaledLine};
+use crate::fill::ScaledLine;
+use crate::label::allergens_of;
 use crate::ledger::Priced;
+use crate::ui::glass::{glass, layers};
 use crate::ui::live::{live, rows, text, trouble, when};
 use crate::ui::order;
 use crate::ui::parts::{Back, page_of};
@@ -35,6 +37,12 @@ fn Page(id: OfferId) -> impl IntoView {
         view! { <a class="chip counter-size" href=Route::Card(offer).address() aria-current=here>{name}</a> }.into_any()
     };
     let pressed = move || state.book.with(|book| book.drink(id.drink).map(|it| it.kind)) == Some(DrinkKind::Pressed);
+    let allergens = text(move || {
+        state.book.with(|book| {
+            let drink = book.drink(id.drink);
+            drink.map(|drink| words::allergens(&allergens_of(book, drink), book)).unwrap_or_default()
+        })
+    });
     let amounts = move || match state.priced(id, |priced| Some(priced.clone())) {
         Some(priced) => view! { <Amounts id priced /> }.into_any(),
         None => ().into_any(),
@@ -48,7 +56,7 @@ fn Page(id: OfferId) -> impl IntoView {
         {trouble(move || state.stuck(id))}
         {live(amounts)}
         <div class="cautions">
-            <p>"Allergens are not kept in this book yet: ask, and check every label."</p>
+            <p class="allergens">{allergens}</p>
             {when(
                 pressed,
                 || {
@@ -81,10 +89,12 @@ fn Amounts(id: OfferId, priced: Priced) -> impl IntoView {
         }
     };
     let fill = priced.fill;
+    let container = state.book.with(|book| book.container(id.container).cloned());
+    let picture = container.map(|container| glass(&container, &fill, layers(&priced.scaled)));
     view! {
         <ol class="recipe">{priced.scaled.lines.into_iter().map(line).collect_view()}</ol>
         <div class="recipe-fill">
-            <Glass fill />
+            {picture}
             <p>
                 <span class="recipe-amount">{state.volume(fill.volume)}</span>
                 <span class="recipe-ingredient">
@@ -92,23 +102,5 @@ fn Amounts(id: OfferId, priced: Priced) -> impl IntoView {
                 </span>
             </p>
         </div>
-    }
-}
-
-/// Where the rim of the drawn glass is, and how deep it goes.
-const RIM: u32 = 40;
-const DEPTH: u32 = 880;
-
-/// A glass with its fill line, to scale by volume.
-#[component]
-fn Glass(fill: Fill) -> impl IntoView {
-    let empty = fill.headspace.ratio_to(fill.brimful).ok().and_then(|share| share.in_parts(DEPTH)).unwrap_or(0);
-    let top = RIM + empty;
-    view! {
-        <svg class="glass" viewBox="0 0 600 1000" role="img" aria-label="Fill line">
-            <rect class="glass-drink" x="60" y=top.to_string() width="480" height=(DEPTH - empty).to_string() />
-            <path d="M60 40V920H540V40" />
-            <path class="glass-line" d=format!("M20 {top}H580") />
-        </svg>
     }
 }

@@ -2,29 +2,33 @@
 
 use leptos::prelude::*;
 
-use crate::book::{DrinkId, Key};
+use crate::book::{DrinkId, Key, LineId};
 use crate::fill::{Scaled, scale};
 use crate::measure::{Dimension, Volume, Wanted, read_amount};
 use crate::ui::fields::Ask;
+use crate::ui::glass::{Layer, layer_of};
+use crate::ui::how::opens;
 use crate::ui::live::{live, text};
 use crate::ui::state::AppState;
 use crate::words;
+use crate::working::Shown;
 
 /// The amounts of a recipe at a size.
-pub fn amounts(state: AppState, scaled: Scaled) -> AnyView {
-    let line = |line: crate::fill::ScaledLine| {
+pub fn amounts(state: AppState, scaled: Scaled, how: &dyn Fn(LineId) -> Option<Shown>) -> AnyView {
+    let mut rows = Vec::new();
+    for (place, line) in scaled.lines.iter().enumerate() {
         let name = state.book.with(|book| book.name(Key::Ingredient(line.ingredient)));
-        let loss = line.to_use != line.in_drink;
-        row(
-            name,
-            words::stage(line.stage),
-            state.measure(line.in_drink),
-            if loss { state.measure(line.to_use) } else { "same".into() },
-        )
-    };
-    let mut rows: Vec<AnyView> = scaled.lines.into_iter().map(line).collect();
+        let same = line.to_use == line.in_drink;
+        let to_use = Signal::stored(if same { "same".into() } else { state.measure(line.to_use) });
+        let to_use = match how(line.line) {
+            Some(shown) => opens(shown, to_use),
+            None => to_use.into_any(),
+        };
+        let stage = line.ice.map_or(words::stage(line.stage), |ice| words::ice_place(ice.place));
+        rows.push(row(layer_of(&scaled, place), name, stage, state.measure(line.in_drink), to_use));
+    }
     if scaled.air.is_positive() {
-        rows.push(row("Air".into(), "beaten in", state.volume(scaled.air), String::new()));
+        rows.push(row(Layer::Air, "Air".into(), "beaten in", state.volume(scaled.air), ().into_any()));
     }
     view! {
         <table class="table">
@@ -41,10 +45,11 @@ pub fn amounts(state: AppState, scaled: Scaled) -> AnyView {
     .into_any()
 }
 
-fn row(name: String, stage: &'static str, in_drink: String, to_use: String) -> AnyView {
+fn row(layer: Layer, name: String, stage: &'static str, in_drink: String, to_use: AnyView) -> AnyView {
+    let swatch = format!("swatch {}", layer.class());
     view! {
         <tr>
-            <th scope="row">{name} " " <span class="soft">{stage}</span></th>
+            <th scope="row"><span class=swatch aria-hidden="true"></span>{name} " " <span class="soft">{stage}</span></th>
             <td>{in_drink}</td>
             <td>{to_use}</td>
         </tr>
@@ -86,7 +91,7 @@ pub fn AnySize(
     view! {
         <Ask label="What a drink of this size takes" text=typed error=error />
         {live(move || match answer() {
-            Some(Ok(scaled)) => amounts(state, scaled),
+            Some(Ok(scaled)) => amounts(state, scaled, &|_| None),
             _ => ().into_any(),
         })}
     }

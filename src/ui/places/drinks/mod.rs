@@ -4,11 +4,18 @@ mod amounts;
 mod back;
 mod change;
 mod drink;
+mod filling;
+mod gap;
+mod label;
 mod line;
 mod list;
 mod offer;
+mod packaged;
 mod recipe;
+mod working;
 
 pub use drink::DrinkPage;
 pub use list::List;
 pub use offer::OfferPage;
+pub use packaged::PackagedPage;
+pub use working::WorkingPage;

@@ -2,7 +2,9 @@
 
 use leptos::prelude::*;
 
+use super::amounts::amounts;
 use super::back::BackFromPrice;
+use super::gap::Gap;
 use crate::book::{Edit, Key, OfferId};
 use crate::cost::Part;
 use crate::fill::Fill;
@@ -10,11 +12,14 @@ use crate::ledger::Priced;
 use crate::measure::{Exact, Money, Share};
 use crate::price::Suggestion;
 use crate::ui::fields::{self, Entry};
+use crate::ui::glass::{glass, layers};
+use crate::ui::how::opens;
 use crate::ui::live::{live, press, text, trouble, when};
 use crate::ui::parts::{Back, Figure, Mark, Section, page_of};
 use crate::ui::route::{Route, go};
 use crate::ui::state::AppState;
 use crate::words;
+use crate::working::{AtPrice, OfOffer, OfPrice, Shown};
 
 /// One drink at one size.
 #[component]
@@ -39,6 +44,7 @@ fn Page(id: OfferId) -> impl IntoView {
         move || state.priced(id, |_| Some(())).is_some(),
         move || {
             view! {
+                <Gap id />
                 <Amounts id />
                 <Breakdown id />
                 <BackFromPrice id />
@@ -56,6 +62,12 @@ fn Page(id: OfferId) -> impl IntoView {
         <p class="actions">
             <a class="button" href=Route::Card(id).address()>
                 "Recipe card"
+            </a>
+            <a class="button" href=Route::Packaged(id).address()>
+                "Label and fill"
+            </a>
+            <a class="button" href=Route::Working(id).address()>
+                "How it came about"
             </a>
             <a class="button" href=Route::SizesOf(id.drink).address()>
                 "Sizes side by side"
@@ -77,6 +89,7 @@ fn Price(id: OfferId) -> impl IntoView {
         let price = state.book.with(|book| book.offer(id).and_then(|offer| offer.price));
         price.map(|price| state.plain_money(price)).unwrap_or_default()
     });
+    let asked = |price| Shown::Offer(id, OfOffer::At(AtPrice::Asked, price));
     let no_price = move || state.priced(id, |it| it.suggestion.err()).map(|error| words::price_error(&error));
     let suggested = move || state.priced(id, |it| it.suggestion.ok());
     let ask_suggested = move || {
@@ -113,15 +126,18 @@ fn Price(id: OfferId) -> impl IntoView {
                     <Figure
                         name="Margin"
                         large=true
+                        how=asked(OfPrice::Margin)
                         value=figure(|it, state| it.margin().map(|margin| state.percent(margin)))
                     />
                     <Figure name="Target" value=figure(|it, state| Some(state.percent(it.terms.target))) />
                     <Figure
                         name="Left after everything"
+                        how=asked(OfPrice::Contribution)
                         value=figure(|it, state| it.asked.map(|asked| state.money(asked.contribution)))
                     />
                     <Figure
                         name="Customer pays"
+                        how=asked(OfPrice::CustomerPays)
                         value=figure(|it, state| it.asked.map(|asked| state.money(asked.customer_pays)))
                     />
                 </dl>
@@ -129,7 +145,10 @@ fn Price(id: OfferId) -> impl IntoView {
             {trouble(no_price)}
             {when(
                 move || suggested().is_some(),
-                move || view! { <p class="suggested">"Suggested: " <strong>{menu}</strong> {explained}</p> }.into_any(),
+                move || {
+                    let menu = opens(Shown::Offer(id, OfOffer::Suggested), menu);
+                    view! { <p class="suggested">"Suggested: " <strong>{menu}</strong> {explained}</p> }.into_any()
+                },
             )}
             {when(
                 differs,
@@ -159,14 +178,19 @@ fn Amounts(id: OfferId) -> impl IntoView {
         };
         state.priced(id, |it| Some(it.fill)).map(said).unwrap_or_default()
     });
-    let amounts = live(move || match state.priced(id, |it| Some(it.scaled.clone())) {
-        Some(scaled) => super::amounts::amounts(state, scaled),
+    let what = live(move || match state.priced(id, |it| Some((it.fill, it.scaled.clone()))) {
+        Some((fill, scaled)) => {
+            let container = state.book.with(|book| book.container(id.container).cloned());
+            let picture = container.map(|container| glass(&container, &fill, layers(&scaled)));
+            let how = |line| Some(Shown::Offer(id, OfOffer::ToUse(line)));
+            view! { <div class="in-glass">{picture} {amounts(state, scaled, &how)}</div> }.into_any()
+        }
         None => ().into_any(),
     });
     view! {
         <Section heading="What goes in">
             <p class="about">{fill}</p>
-            {amounts}
+            {what}
             <p>
                 <a href=Route::Container(id.container).address()>"How full it is poured"</a>
             </p>
@@ -213,16 +237,16 @@ fn Breakdown(id: OfferId) -> impl IntoView {
         largest.map(sentence).unwrap_or_default()
     });
     let container = text(move || state.book.with(|book| book.name(Key::Container(id.container))));
-    let sum = text(move || state.fine_money(total()));
+    let sum = opens(Shown::Offer(id, OfOffer::Cost), text(move || state.fine_money(total())));
     let part_row = move |(part, money): (Part, Money)| {
         let class = format!("swatch part-{}", Part::ALL.iter().position(|it| *it == part).unwrap_or(0));
         view! {
             <tr class="table-sum">
                 <th scope="row"><span class=class aria-hidden="true"></span>{words::part(part)}</th>
-                <td>{state.fine_money(money)}</td>
+                <td>{opens(Shown::Offer(id, OfOffer::Part(part)), Signal::stored(state.fine_money(money)))}</td>
                 <td>{state.percent(Share::from_fraction(share_of_total(money)))}</td>
             </tr>
-            {state.priced(id, |it| Some(details(state, it, part)))}
+            {state.priced(id, |it| Some(details(state, id, it, part)))}
         }
     };
     view! {
@@ -253,18 +277,26 @@ fn Breakdown(id: OfferId) -> impl IntoView {
 }
 
 /// The lines that a part is made of.
-fn details(state: AppState, priced: &Priced, part: Part) -> Vec<impl IntoView + use<>> {
-    let lines: Vec<(Key, Money)> = match part {
-        Part::Ingredients => priced.cost.lines.iter().map(|it| (Key::Ingredient(it.ingredient), it.cost)).collect(),
-        Part::ContainerSet => priced.cost.packaging.iter().map(|it| (Key::Packaging(it.packaging), it.cost)).collect(),
+fn details(state: AppState, id: OfferId, priced: &Priced, part: Part) -> Vec<impl IntoView + use<>> {
+    let lines: Vec<(Key, OfOffer, Money)> = match part {
+        Part::Ingredients => {
+            let lines = priced.cost.lines.iter();
+            lines.map(|it| (Key::Ingredient(it.ingredient), OfOffer::LineCost(it.line), it.cost)).collect()
+        }
+        Part::ContainerSet => {
+            let packaging = priced.cost.packaging.iter().enumerate();
+            packaging
+                .map(|(place, it)| (Key::Packaging(it.packaging), OfOffer::PackagingCost(place), it.cost))
+                .collect()
+        }
         Part::Labour | Part::Toll | Part::Overhead | Part::Unsold => Vec::new(),
     };
-    let row = |(key, cost): (Key, Money)| {
+    let row = |(key, of, cost): (Key, OfOffer, Money)| {
         let name = state.book.with(|book| book.name(key));
         view! {
             <tr class="table-detail">
                 <th scope="row">{name}</th>
-                <td>{state.fine_money(cost)}</td>
+                <td>{opens(Shown::Offer(id, of), Signal::stored(state.fine_money(cost)))}</td>
                 <td></td>
             </tr>
         }

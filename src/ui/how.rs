@@ -1,0 +1,132 @@
+//! How it came about: a number that is pressed opens to its working.
+
+use leptos::ev;
+use leptos::html;
+use leptos::prelude::*;
+
+use super::live::{live, press, text};
+use super::state::AppState;
+use crate::ledger::Trouble;
+use crate::words;
+use crate::working::{Rule, Shown, Step, of};
+
+/// The numbers that are open, the one on top last.
+#[derive(Clone, Copy)]
+pub struct How(RwSignal<Vec<Shown>>);
+
+impl How {
+    /// Nothing open.
+    pub fn closed() -> How {
+        How(RwSignal::new(Vec::new()))
+    }
+
+    fn open(self, shown: Shown) {
+        self.0.update(|open| open.push(shown));
+    }
+}
+
+/// A number that opens to its working.
+pub fn opens(shown: Shown, figure: Signal<String>) -> AnyView {
+    let how = expect_context::<How>();
+    view! {
+        <button
+            class="how"
+            title="How it came about"
+            aria-haspopup="dialog"
+            on:click=press(move || how.open(shown))
+        >
+            {figure}
+        </button>
+    }
+    .into_any()
+}
+
+/// The sheet on which a number's working stands.
+#[component]
+pub fn HowSheet() -> impl IntoView {
+    let How(open) = expect_context::<How>();
+    let sheet = NodeRef::<html::Dialog>::new();
+    Effect::new(move |_| {
+        let (none, sheet) = (open.with(Vec::is_empty), sheet.get());
+        match sheet {
+            Some(sheet) if none && sheet.open() => sheet.close(),
+            // A sheet that is in the page and closed can be shown.
+            Some(sheet) if !none && !sheet.open() => drop(sheet.show_modal()),
+            _ => {}
+        }
+    });
+    let further = text(move || if open.with(|open| open.len() > 1) { String::new() } else { "none".into() });
+    let back = move || {
+        open.update(|open| {
+            open.pop();
+        });
+    };
+    let close = move || open.set(Vec::new());
+    view! {
+        <dialog class="sheet" node_ref=sheet aria-label="How it came about" on:close=move |_: ev::Event| close()>
+            <div class="sheet-head">
+                <h2>"How it came about"</h2>
+                <button class="quiet" style:display=further on:click=press(back)>
+                    "Back"
+                </button>
+                <button class="quiet" on:click=press(close)>
+                    "Close"
+                </button>
+            </div>
+            {live(move || match open.with(|open| open.last().copied()) {
+                Some(shown) => working(shown),
+                None => ().into_any(),
+            })}
+        </dialog>
+    }
+}
+
+/// A number's working, following the book.
+pub fn working(shown: Shown) -> AnyView {
+    let state = AppState::here();
+    let step = state.book.with(|book| state.ledger.with(|ledger| of(book, ledger, shown)));
+    match step {
+        Ok(Some(step)) => drawn(&step, true),
+        Ok(None) => said("There is no such number at present.".into()),
+        Err(trouble) => said(why(state, &trouble)),
+    }
+}
+
+fn why(state: AppState, trouble: &Trouble) -> String {
+    state.book.with(|book| words::trouble(trouble, book))
+}
+
+fn said(sentence: String) -> AnyView {
+    view! { <p class="hollow">{sentence}</p> }.into_any()
+}
+
+/// A step with those before it; `head` where it is the number that was asked for.
+pub fn drawn(step: &Step, head: bool) -> AnyView {
+    let state = AppState::here();
+    let (name, figure, sentence) = state.book.with(|book| {
+        state.style.with(|style| {
+            let words = words::Working { book, style };
+            (words.name(step), words.figure(step), words.sentence(step))
+        })
+    });
+    let figure = match step.rule {
+        Rule::Opens(shown) => opens(shown, Signal::stored(figure)),
+        _ => figure.into_any(),
+    };
+    let sentence = match step.rule {
+        Rule::Opens(_) => String::new(),
+        _ => sentence,
+    };
+    let before: Vec<AnyView> =
+        step.from.iter().map(|step| view! { <li>{drawn(step, false)}</li> }.into_any()).collect();
+    let none = before.is_empty();
+    view! {
+        <div class="step" class:step-head=head>
+            <p class="step-name">{name}</p>
+            <p class="step-figure">{figure}</p>
+            <p class="step-said">{sentence}</p>
+        </div>
+        <ul class="steps" hidden=none>{before}</ul>
+    }
+    .into_any()
+}

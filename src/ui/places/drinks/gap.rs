@@ -1,0 +1,73 @@
+//! Closing the gap: what would bring a size under its target back to it.
+
+use leptos::prelude::*;
+
+use crate::book::{Edit, OfferId};
+use crate::gap::{Way, ways};
+use crate::ledger::Standing;
+use crate::ui::live::{live, press, when};
+use crate::ui::parts::Section;
+use crate::ui::state::AppState;
+use crate::words;
+
+/// What would close the gap of a size under its target; nothing for one that is not.
+#[component]
+pub fn Gap(
+    /// The offer.
+    id: OfferId,
+) -> impl IntoView {
+    let state = AppState::here();
+    let standing = state.standing(id);
+    when(
+        move || standing.get() == Standing::UnderTarget,
+        move || {
+            let found = move || state.book.with(|book| ways(book, id)).unwrap_or_default();
+            let rows = live(move || found().into_iter().map(|way| row(state, way)).collect_view().into_any());
+            view! {
+                <Section
+                    heading="Closing the gap"
+                    about="What each one thing would have to be to reach the target, all else as it is. The smallest change comes first."
+                >
+                    <ul class="ways">{rows}</ul>
+                </Section>
+            }
+            .into_any()
+        },
+    )
+}
+
+fn row(state: AppState, way: Way) -> AnyView {
+    let (name, change, advice) = state.book.with(|book| {
+        state.style.with(|style| {
+            let advice = words::lever_advice(&way, book, style);
+            (words::lever(way.lever, book), words::lever_change(&way, style), advice)
+        })
+    });
+    let edit = way.closes.ok().and_then(|closing| closing.edit);
+    let apply = edit.map(|edit| apply(state, name.clone(), edit));
+    view! {
+        <li class="way">
+            <p class="way-name">
+                <strong>{name}</strong>
+                <span class="soft">{change}</span>
+            </p>
+            <p>{advice}</p>
+            {apply}
+        </li>
+    }
+    .into_any()
+}
+
+fn apply(state: AppState, name: String, edit: Edit) -> AnyView {
+    let label = format!("Apply: {name}");
+    let set = move || {
+        // A closing value was tried on a copy of the book, so it is not refused.
+        let _ = state.apply(&name, edit.clone());
+    };
+    view! {
+        <button class="button" aria-label=label on:click=press(set)>
+            "Apply"
+        </button>
+    }
+    .into_any()
+}

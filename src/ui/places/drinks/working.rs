@@ -1,0 +1,68 @@
+//! How the numbers of a size came about, all on one page to read or to print.
+
+use leptos::prelude::*;
+
+use crate::book::{Key, OfferId};
+use crate::ui::how::drawn;
+use crate::ui::live::{live, press, text, trouble};
+use crate::ui::parts::{Back, page_of};
+use crate::ui::route::Route;
+use crate::ui::state::AppState;
+use crate::working::{AtPrice, OfOffer, OfPrice, Shown, Step, opened};
+
+/// The workings of a drink at a size.
+#[component]
+pub fn WorkingPage(
+    /// The offer.
+    id: OfferId,
+) -> impl IntoView {
+    page_of(Key::Offer(id), Route::Offer(id), "This size", move || view! { <Page id /> }.into_any())
+}
+
+/// The numbers that an owner asks for first; those that they come from follow by themselves.
+fn wanted(id: OfferId) -> [Shown; 4] {
+    let of = |of| Shown::Offer(id, of);
+    let asked = |price| of(OfOffer::At(AtPrice::Asked, price));
+    [of(OfOffer::Suggested), asked(OfPrice::Margin), asked(OfPrice::Contribution), asked(OfPrice::CustomerPays)]
+}
+
+#[component]
+fn Page(id: OfferId) -> impl IntoView {
+    let state = AppState::here();
+    let drink = text(move || state.book.with(|book| book.name(Key::Drink(id.drink))));
+    let container = text(move || state.book.with(|book| book.name(Key::Container(id.container))));
+    let workings = live(move || {
+        let mut steps: Vec<(Shown, Step)> = Vec::new();
+        state.book.with(|book| {
+            state.ledger.with(|ledger| {
+                for shown in wanted(id) {
+                    for (shown, step) in opened(book, ledger, shown).unwrap_or_default() {
+                        if steps.iter().all(|(before, _)| *before != shown) {
+                            steps.push((shown, step));
+                        }
+                    }
+                }
+            });
+        });
+        let steps = steps.iter().map(|(_, step)| view! { <section class="section">{drawn(step, true)}</section> });
+        steps.collect_view().into_any()
+    });
+    let print = move || {
+        // A browser that cannot print does nothing.
+        let _ = window().print();
+    };
+    view! {
+        <Back to=Route::Offer(id) name="This size" />
+        <h1>{drink} <span class="h1-size">{container}</span></h1>
+        <p class="about">
+            "How each number came about, from what was entered. Each part that is a number of its own is worked out further down."
+        </p>
+        <p class="actions">
+            <button class="button" on:click=press(print)>
+                "Print"
+            </button>
+        </p>
+        {trouble(move || state.stuck(id))}
+        {workings}
+    }
+}
