@@ -89,7 +89,7 @@ fn Price(id: OfferId) -> impl IntoView {
         let price = state.book.with(|book| book.offer(id).and_then(|offer| offer.price));
         price.map(|price| state.plain_money(price)).unwrap_or_default()
     });
-    let asked = |price| Shown::Offer(id, OfOffer::At(AtPrice::Asked, price));
+    let asked = move |price| Shown::Offer(id, OfOffer::At(AtPrice::Asked, price));
     let no_price = move || state.priced(id, |it| it.suggestion.err()).map(|error| words::price_error(&error));
     let suggested = move || state.priced(id, |it| it.suggestion.ok());
     let ask_suggested = move || {
