@@ -16,7 +16,7 @@ mod working;
 pub use allergens::{allergen, allergen_in_european_union, allergen_in_united_states, allergens};
 pub use book_files::book_file_error;
 pub use choices::{
-    covers, drink_kind, fill_rule, ice_place, packaging_part, part, scaling, stage, standing, system, tax_place,
+    covers, drink_kind, fill_rule, ice_place, known, packaging_part, part, scaling, stage, standing, system, tax_place,
 };
 pub use faults::fault;
 pub use labels::{UNTREATED_JUICE, caution, label_error, net_contents, net_source};
