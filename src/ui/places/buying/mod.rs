@@ -8,6 +8,7 @@ mod packaging_set;
 mod packs;
 mod quick;
 mod tabs;
+mod tiers;
 mod usable;
 
 pub use container::ContainerPage;
