@@ -1,5 +1,6 @@
 //! Buying: ingredients, packaging and containers, with packs and prices.
 
+mod allergens;
 mod change;
 mod container;
 mod containers;
