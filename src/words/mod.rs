@@ -10,6 +10,7 @@ mod levers;
 mod packaged;
 mod reading;
 mod refusals;
+mod tolerances;
 mod troubles;
 mod working;
 
@@ -24,6 +25,7 @@ pub use levers::{lever, lever_advice, lever_change, lever_closes, lever_now, why
 pub use packaged::packaged_error;
 pub use reading::read_error;
 pub use refusals::refusal;
+pub use tolerances::{tolerance_rule, tolerance_source};
 pub use troubles::{fill_error, price_error, scale_error, trouble};
 pub use working::Working;
 

@@ -6,6 +6,7 @@ use super::change::changed;
 use super::headspace::Poured;
 use super::holds::Holds;
 use super::shared::SharedSets;
+use super::stands::Stands;
 use super::uses::Uses;
 use crate::book::{ContainerId, Key};
 use crate::ui::fields::{self, Entry};
@@ -39,6 +40,7 @@ fn Page(id: ContainerId) -> impl IntoView {
         />
         <Holds id />
         <Poured id />
+        <Stands id />
         <Uses
             of=Key::Container(id)
             heading="What belongs to it"

@@ -6,8 +6,9 @@ use leptos::prelude::*;
 
 use super::change::changed;
 use super::holds::size;
+use super::tolerances::Allowed;
 use crate::book::{Container, ContainerId, Headspace};
-use crate::fill::fill;
+use crate::fill::{fill, fill_line};
 use crate::measure::{Amount, Exact, LengthUnit, Share, TypedLength};
 use crate::ui::fields::{self, Choice, Entry};
 use crate::ui::live::{text, trouble, when};
@@ -59,8 +60,15 @@ pub fn Poured(
         fill.map_or("none".into(), |fill| state.volume(fill.volume))
     });
     let line = move || {
-        let rim = filled().filter(|_| has_heights()).map(|fill| ("To the rim".to_string(), state.volume(fill.brimful)));
-        rim.into_iter().collect()
+        let found = filled().and_then(|fill| {
+            let line = state.book.with(|book| fill_line(book.container(id)?).ok()?)?;
+            Some(vec![
+                ("To the rim".to_string(), state.volume(fill.brimful)),
+                ("Fill line above the base".to_string(), state.length(line.above_base)),
+                ("Fill line under the rim".to_string(), state.length(line.below_rim)),
+            ])
+        });
+        found.unwrap_or_default()
     };
     let short = move || {
         let fill = filled()?;
@@ -145,6 +153,7 @@ pub fn Poured(
                 {figures(line)}
             </dl>
             {trouble(short)}
+            <Allowed id />
         </Section>
     }
 }

@@ -13,8 +13,10 @@ mod packs;
 mod quick;
 mod readings;
 mod shared;
+mod stands;
 mod tabs;
 mod tiers;
+mod tolerances;
 mod usable;
 mod uses;
 
