@@ -5,7 +5,7 @@ use crate::fill::Rule;
 /// What a rule is about.
 pub const fn tolerance_rule(rule: Rule) -> &'static str {
     match rule {
-        Rule::Package => "A single package, filled out of the customer’s sight; on average they may not be short",
+        Rule::Package => "A single package",
         Rule::Bottle => "A measuring container bottle, as made",
         Rule::TransferMeasureToLine => "A measure to pour from, to its line",
         Rule::TransferMeasureToBrim => "A measure to pour from, to its brim",
@@ -17,7 +17,7 @@ pub const fn tolerance_rule(rule: Rule) -> &'static str {
 /// Where a rule stands.
 pub const fn tolerance_source(rule: Rule) -> &'static str {
     match rule {
-        Rule::Package => "Directive 76/211/EEC, Annex I, 2.4",
+        Rule::Package => "Directive 76/211/EEC, Annex I, 2.4; on average packages may not be short",
         Rule::Bottle => "Directive 75/107/EEC, Annex I",
         Rule::TransferMeasureToLine
         | Rule::TransferMeasureToBrim

@@ -54,6 +54,10 @@ pub fn Readings(
         refused.set(outcome.err());
     };
     view! {
+        <div class="reading soft" aria-hidden="true">
+            <span>"Height above the base"</span>
+            <span>"Volume up to there"</span>
+        </div>
         <ol class="lines">
             {parts(places, move |place| reading_row(state, id, place as usize, refused))}
         </ol>
@@ -113,14 +117,16 @@ fn reading_row(state: AppState, id: ContainerId, place: usize, refused: RwSignal
     view! {
         <li class="reading">
             <Entry
-                label=format!("Reading {number}: height above the base")
+                label=format!("Height of reading {number}")
+                label_hidden=true
                 value=of(|reading, state| state.typed_length(reading.height))
                 commit=fields::length("Height of a reading", move |book, height| {
                     set(book, &|reading| reading.height = height)
                 })
             />
             <Entry
-                label="Volume up to there"
+                label=format!("Volume of reading {number}")
+                label_hidden=true
                 value=of(|reading, state| state.amount(reading.volume))
                 commit=fields::amount("Volume of a reading", size, move |book, volume| {
                     set(book, &|reading| reading.volume = volume)

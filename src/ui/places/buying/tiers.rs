@@ -6,7 +6,7 @@ use super::packs::pack_changed;
 use crate::book::{Book, Goods, Pack, PackId, Tier};
 use crate::measure::{Exact, Overflow};
 use crate::ui::fields::{self, Entry};
-use crate::ui::live::{parts, press, text, trouble, when};
+use crate::ui::live::{flag, parts, press, text, trouble, when};
 use crate::ui::parts::TakeOut;
 use crate::ui::state::AppState;
 
@@ -30,6 +30,7 @@ pub fn Tiers(
         (0..count as u64).collect::<Vec<u64>>()
     });
     let several = move || state.book.with(pack).is_some_and(|pack| !pack.tiers.is_empty() || !pack.at_a_time.is_one());
+    let none = flag(move || tiers.with(Vec::is_empty));
     let at_a_time = text(move || state.book.with(pack).map(|pack| state.number(pack.at_a_time)).unwrap_or_default());
     let now = text(move || {
         let pack = state.book.with(pack);
@@ -57,6 +58,10 @@ pub fn Tiers(
                             pack_changed(book, goods, id, |pack| pack.at_a_time = number)
                         })
                     />
+                </div>
+                <div class="reading soft" aria-hidden="true" hidden=none>
+                    <span>"From so many packs"</span>
+                    <span>"Price of one pack"</span>
                 </div>
                 <ol class="lines">
                     {parts(tiers, move |place| tier_row(state, goods, id, place as usize))}
@@ -113,13 +118,15 @@ fn tier_row(state: AppState, goods: Goods, id: PackId, place: usize) -> AnyView 
         <li class="reading">
             <Entry
                 label=format!("Lower price {number}: from how many packs")
+                label_hidden=true
                 value=of(|tier, state| state.number(tier.from))
                 commit=fields::count("Where a lower price begins", move |book, from| {
                     set(book, &|tier| tier.from = from)
                 })
             />
             <Entry
-                label="Price of one pack then"
+                label=format!("Lower price {number}: price of one pack")
+                label_hidden=true
                 value=of(|tier, state| state.plain_money(tier.price))
                 commit=fields::money("Lower price of a pack", move |book, price| {
                     set(book, &|tier| tier.price = price)
