@@ -3,6 +3,7 @@
 
 mod fill_target;
 mod ice;
+mod known;
 mod line;
 mod scale;
 mod spread;
@@ -10,6 +11,7 @@ mod tolerance;
 
 pub use fill_target::{FillTarget, Packaged};
 pub use ice::{ICE_DENSITY, liquid_density, mass_of_scoop};
+pub use known::Known;
 pub use line::{FillLine, fill_line, height_of, inside, volume_to};
 pub use scale::{ScaleError, Scaled, ScaledLine, scale, written_volume};
 pub use spread::Spread;

@@ -53,6 +53,11 @@ pub fn packagings(book: &Book) -> Vec<Key> {
     by_name(book.packagings().map(|packaging| (packaging.name.clone(), Key::Packaging(packaging.id))))
 }
 
+/// Every set of packaging that containers share, by name.
+pub fn packaging_sets(book: &Book) -> Vec<Key> {
+    by_name(book.packaging_sets().map(|set| (set.name.clone(), Key::PackagingSet(set.id))))
+}
+
 /// Every container, smallest fill first.
 pub fn containers(book: &Book) -> Vec<Key> {
     let fill_of = |container| fill(container).map(|fill| fill.volume).ok();

@@ -76,6 +76,12 @@ pub fn Figure(
     }
 }
 
+/// Figures under their names, following their signals.
+pub fn figures(list: impl Fn() -> Vec<(String, String)> + Send + Sync + 'static) -> AnyView {
+    let figure = |(name, figure)| view! { <Figure name=name value=Signal::stored(figure) /> };
+    live(move || list().into_iter().map(figure).collect_view().into_any())
+}
+
 /// A section with its heading.
 #[component]
 pub fn Section(

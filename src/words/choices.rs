@@ -2,6 +2,7 @@
 
 use crate::book::{Covers, DrinkKind, FillRule, IcePlace, PackagingPart, Scaling, Stage, TaxPlace};
 use crate::cost::Part;
+use crate::fill::Known;
 use crate::ledger::Standing;
 use crate::measure::System;
 
@@ -62,6 +63,15 @@ pub const fn packaging_part(part: PackagingPart) -> &'static str {
         PackagingPart::Seal => "Seal",
         PackagingPart::Straw => "Straw",
         PackagingPart::Sleeve => "Sleeve",
+    }
+}
+
+/// How what a container holds is known.
+pub const fn known(known: Known) -> &'static str {
+    match known {
+        Known::Weighed => "weighed with water",
+        Known::Measured => "by its measures",
+        Known::Poured => "by pouring",
     }
 }
 

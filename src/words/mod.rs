@@ -10,13 +10,14 @@ mod levers;
 mod packaged;
 mod reading;
 mod refusals;
+mod tolerances;
 mod troubles;
 mod working;
 
 pub use allergens::{allergen, allergen_in_european_union, allergen_in_united_states, allergens};
 pub use book_files::book_file_error;
 pub use choices::{
-    covers, drink_kind, fill_rule, ice_place, packaging_part, part, scaling, stage, standing, system, tax_place,
+    covers, drink_kind, fill_rule, ice_place, known, packaging_part, part, scaling, stage, standing, system, tax_place,
 };
 pub use faults::fault;
 pub use labels::{UNTREATED_JUICE, caution, label_error, net_contents, net_source};
@@ -24,6 +25,7 @@ pub use levers::{lever, lever_advice, lever_change, lever_closes, lever_now, why
 pub use packaged::{packaged_cautions, packaged_error};
 pub use reading::read_error;
 pub use refusals::refusal;
+pub use tolerances::{tolerance_rule, tolerance_source};
 pub use troubles::{fill_error, price_error, scale_error, trouble};
 pub use working::Working;
 

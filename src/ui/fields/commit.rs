@@ -26,12 +26,17 @@ type Read<T> = Box<dyn Fn(&str, &Reading) -> Result<T, String> + Send + Sync>;
 /// The edit that puts a value in force; none where its record is gone.
 type Put<T> = Box<dyn Fn(&Book, T) -> Option<Edit> + Send + Sync>;
 
+impl Reading {
+    fn now(state: AppState) -> Reading {
+        let units = state.book.with_untracked(|book| book.settings().units);
+        Reading { units, style: state.style.get_untracked() }
+    }
+}
+
 fn commit<T: 'static>(step: String, read: Read<T>, edit: Put<T>) -> Commit {
     let state = AppState::here();
     Arc::new(move |text, session| {
-        let units = state.book.with_untracked(|book| book.settings().units);
-        let reading = Reading { units, style: state.style.get_untracked() };
-        let value = read(text, &reading)?;
+        let value = read(text, &Reading::now(state))?;
         let edit = state.book.with_untracked(|book| edit(book, value));
         let gone = || "This is not in the book any more. Undo its removal, or go back.".to_string();
         state.apply_in(&step, edit.ok_or_else(gone)?, Some(session))
@@ -148,11 +153,37 @@ pub fn length(
     step: impl Into<String>,
     edit: impl Fn(&Book, TypedLength) -> Option<Edit> + Send + Sync + 'static,
 ) -> Commit {
-    let read = |text: &str, reading: &Reading| {
-        let example = if LengthUnit::of(reading.units) == LengthUnit::Inch { "3 1/2 in" } else { "90 mm" };
-        read_length(text, reading.units, &reading.style).map_err(|error| words::read_error(&error, example))
-    };
-    commit(step.into(), Box::new(read), Box::new(edit))
+    commit(step.into(), Box::new(read_typed_length), Box::new(edit))
+}
+
+fn read_typed_length(text: &str, reading: &Reading) -> Result<TypedLength, String> {
+    let example = if LengthUnit::of(reading.units) == LengthUnit::Inch { "3 1/2 in" } else { "90 mm" };
+    read_length(text, reading.units, &reading.style).map_err(|error| words::read_error(&error, example))
+}
+
+/// What is typed and not kept in the book, or not yet: nothing while it cannot be read.
+fn loose<T: Copy + Send + Sync + 'static>(into: RwSignal<Option<T>>, read: Read<T>) -> Commit {
+    let state = AppState::here();
+    Arc::new(move |text, _| {
+        let value = or_none(text, || read(text, &Reading::now(state)));
+        into.set(value.as_ref().ok().copied().flatten());
+        value.map(|_| ())
+    })
+}
+
+/// A length that is not kept in the book, or not yet.
+pub fn loose_length(into: RwSignal<Option<TypedLength>>) -> Commit {
+    loose(into, Box::new(read_typed_length))
+}
+
+/// An amount that is not kept in the book, or not yet.
+pub fn loose_amount(
+    into: RwSignal<Option<Amount>>,
+    wanted: impl Fn(&Book) -> Wanted + Send + Sync + 'static,
+) -> Commit {
+    let state = AppState::here();
+    let read = move |text: &str, reading: &Reading| read_wanted(text, reading, state.book.with_untracked(&wanted));
+    loose(into, Box::new(read))
 }
 
 /// Letters: a name or a remark, without blanks around it. An empty name is refused by the book.

@@ -55,8 +55,10 @@ pub fn Entry(
         error.set(outcome.err());
         draft.set(Some(text));
     };
+    // A field that is taken from the screen while the caret is in it is left once more, when its
+    // signals are gone.
     let leave = move || {
-        if error.with_untracked(Option::is_none) {
+        if error.try_with_untracked(Option::is_none).unwrap_or(false) {
             draft.set(None);
         }
     };

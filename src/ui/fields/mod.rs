@@ -9,7 +9,7 @@ mod entry;
 pub use ask::Ask;
 pub use choice::{Choice, Choose};
 pub use commit::{
-    Commit, amount, count, length, money, optional_amount, optional_money, optional_number, optional_percent, percent,
-    seconds, text,
+    Commit, amount, count, length, loose_amount, loose_length, money, optional_amount, optional_money, optional_number,
+    optional_percent, percent, seconds, text,
 };
 pub use entry::Entry;

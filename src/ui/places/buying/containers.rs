@@ -2,6 +2,7 @@
 
 use leptos::prelude::*;
 
+use super::shared::AllSets;
 use super::tabs::Tabs;
 use crate::book::{Brimful, Container, ContainerId, Edit, Headspace, Key, Record};
 use crate::fill::{Fill, fill};
@@ -45,6 +46,7 @@ pub fn Containers() -> impl IntoView {
                 "Add a container"
             </button>
         </p>
+        <AllSets />
     }
 }
 

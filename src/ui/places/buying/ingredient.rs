@@ -2,6 +2,7 @@
 
 use leptos::prelude::*;
 
+use super::allergens::Allergens;
 use super::packs::Packs;
 use crate::book::{Book, Edit, Goods, Ingredient, IngredientId, Key, Record};
 use crate::measure::{Amount, Density, Dimension, Exact, Mass, Measure, Unit, Wanted};
@@ -13,7 +14,8 @@ use crate::ui::places::users::Users;
 use crate::ui::route::Route;
 use crate::ui::state::AppState;
 
-fn changed(book: &Book, id: IngredientId, change: impl FnOnce(&mut Ingredient)) -> Option<Edit> {
+/// The edit that changes one ingredient; none where it is gone.
+pub fn changed(book: &Book, id: IngredientId, change: impl FnOnce(&mut Ingredient)) -> Option<Edit> {
     let mut ingredient = book.ingredient(id)?.clone();
     change(&mut ingredient);
     Some(Edit::Put(Record::Ingredient(ingredient)))
@@ -46,6 +48,7 @@ fn Page(id: IngredientId) -> impl IntoView {
         <Packs goods=Goods::Ingredient(id) />
         <Moved by=Key::Ingredient(id) />
         <Yields id />
+        <Allergens id />
         <Users of=Key::Ingredient(id) back=Route::Buying what="Remove this ingredient" />
     }
 }

@@ -1,14 +1,24 @@
 //! Buying: ingredients, packaging and containers, with packs and prices.
 
+mod allergens;
+mod change;
 mod container;
 mod containers;
+mod headspace;
+mod holds;
 mod ingredient;
 mod packaging;
 mod packaging_set;
 mod packs;
 mod quick;
+mod readings;
+mod shared;
+mod stands;
 mod tabs;
+mod tiers;
+mod tolerances;
 mod usable;
+mod uses;
 
 pub use container::ContainerPage;
 pub use containers::Containers;

@@ -2,12 +2,22 @@
 
 use leptos::prelude::*;
 
-use crate::book::{Key, PackagingSetId};
+use super::shared::cost;
+use super::uses::Uses;
+use crate::book::{Book, Edit, Key, PackagingSet, PackagingSetId, Record};
+use crate::ui::fields::{self, Entry};
 use crate::ui::live::text;
-use crate::ui::parts::{Back, page_of};
+use crate::ui::moved::Moved;
+use crate::ui::parts::{Back, Figure, page_of};
 use crate::ui::places::users::Users;
 use crate::ui::route::Route;
 use crate::ui::state::AppState;
+
+fn changed(book: &Book, id: PackagingSetId, change: impl FnOnce(&mut PackagingSet)) -> Option<Edit> {
+    let mut set = book.packaging_set(id)?.clone();
+    change(&mut set);
+    Some(Edit::Put(Record::PackagingSet(set)))
+}
 
 /// A set of packaging that containers share.
 #[component]
@@ -25,6 +35,21 @@ fn Page(id: PackagingSetId) -> impl IntoView {
     view! {
         <Back to=Route::Containers name="Containers" />
         <h1>{name}</h1>
+        <Entry
+            label="Name of the set"
+            letters=true
+            value=name
+            commit=fields::text("Name of a set", move |book, name| changed(book, id, |it| it.name = name))
+        />
+        <Uses
+            of=Key::PackagingSet(id)
+            heading="What is in it"
+            about="For one drink, of every container that shares the set."
+        />
+        <dl class="figures">
+            <Figure name="The set for one drink" value=cost(state, id) />
+        </dl>
+        <Moved by=Key::PackagingSet(id) />
         <Users of=Key::PackagingSet(id) back=Route::Containers what="Remove this set" />
     }
 }

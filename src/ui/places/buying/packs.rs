@@ -2,12 +2,13 @@
 
 use leptos::prelude::*;
 
+use super::tiers::Tiers;
 use super::usable;
 use crate::book::{Book, Edit, Goods, Key, Pack, PackId, Record};
 use crate::measure::{Amount, Dimension, Exact, Money, Unit, Wanted};
 use crate::ui::fields::{self, Entry};
 use crate::ui::live::{live, parts, press, text};
-use crate::ui::parts::{Figure, Section};
+use crate::ui::parts::{Section, figures};
 use crate::ui::random::random;
 use crate::ui::state::AppState;
 
@@ -24,7 +25,8 @@ fn changed(book: &Book, goods: Goods, change: impl FnOnce(&mut Vec<Pack>)) -> Op
     Some(Edit::Put(record))
 }
 
-fn pack_changed(book: &Book, goods: Goods, id: PackId, change: impl FnOnce(&mut Pack)) -> Option<Edit> {
+/// The edit that changes one pack of goods; none where they are gone.
+pub fn pack_changed(book: &Book, goods: Goods, id: PackId, change: impl FnOnce(&mut Pack)) -> Option<Edit> {
     changed(book, goods, |packs| {
         if let Some(pack) = packs.iter_mut().find(|pack| pack.id == id) {
             change(pack);
@@ -134,8 +136,8 @@ fn PackRow(goods: Goods, id: PackId) -> impl IntoView {
                     label="Price of the pack"
                     note=free
                     value=of(|pack, state| state.plain_money(pack.price))
-                    commit=fields::money("Price of a pack", move |_, price| {
-                        Some(Edit::SetPackPrice { goods, pack: id, price })
+                    commit=fields::money("Price of a pack", move |book, price| {
+                        pack_changed(book, goods, id, |pack| pack.price = price)
                     })
                 />
                 <Entry
@@ -155,11 +157,9 @@ fn PackRow(goods: Goods, id: PackId) -> impl IntoView {
                 />
             </div>
             <dl class="figures">
-                {live(move || {
-                    let figure = |(name, figure)| view! { <Figure name=name value=Signal::stored(figure) /> };
-                    costs().into_iter().map(figure).collect_view().into_any()
-                })}
+                {figures(costs)}
             </dl>
+            <Tiers goods id />
             <p class="actions">
                 {live(move || match first.get() {
                     true => view! { <span class="tag">"Bought now"</span> }.into_any(),

@@ -93,10 +93,16 @@ fn PriceRow(goods: Goods) -> impl IntoView {
     let state = AppState::here();
     let name = text(move || state.book.with(|book| book.name(Key::from(goods))));
     let pack = move || state.book.with(|book| book.packs(goods).first().cloned());
-    let holds = text(move || match pack() {
-        Some(pack) if pack.supplier.is_empty() => state.amount(pack.contents),
-        Some(pack) => format!("{}, {}", state.amount(pack.contents), pack.supplier),
-        None => String::new(),
+    let holds = text(move || {
+        let Some(pack) = pack() else { return String::new() };
+        let mut said = vec![state.amount(pack.contents)];
+        if !pack.supplier.is_empty() {
+            said.push(pack.supplier);
+        }
+        if !pack.at_a_time.is_one() {
+            said.push(format!("{} at a time", state.number(pack.at_a_time)));
+        }
+        said.join(", ")
     });
     let usable = move || {
         let pack = pack()?;
@@ -108,7 +114,7 @@ fn PriceRow(goods: Goods) -> impl IntoView {
         Some(format!("{figure} {}", order::lower_case(name)))
     };
     let usable = text(move || usable().unwrap_or_default());
-    let price = text(move || pack().map(|pack| state.plain_money(pack.price)).unwrap_or_default());
+    let price = text(move || pack().map(|pack| state.plain_money(pack.price_now())).unwrap_or_default());
     let step = format!("Price of {}", name.get_untracked());
     let has_pack = Memo::new(move |_| state.book.with(|book| !book.packs(goods).is_empty()));
     let field = live(move || match has_pack.get() {

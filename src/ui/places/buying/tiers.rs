@@ -1,0 +1,139 @@
+//! Lower prices of a pack for more at a time.
+
+use leptos::prelude::*;
+
+use super::packs::pack_changed;
+use crate::book::{Book, Goods, Pack, PackId, Tier};
+use crate::measure::{Exact, Overflow};
+use crate::ui::fields::{self, Entry};
+use crate::ui::live::{flag, parts, press, text, trouble, when};
+use crate::ui::parts::TakeOut;
+use crate::ui::state::AppState;
+
+/// A first lower price begins at so many packs.
+const FIRST: i64 = 5;
+
+/// How many packs are bought at a time, and the lower prices for more; a pack that is bought one
+/// by one shows only a button.
+#[component]
+pub fn Tiers(
+    /// What is bought.
+    goods: Goods,
+    /// In which of its packs.
+    id: PackId,
+) -> impl IntoView {
+    let state = AppState::here();
+    let refused = RwSignal::new(None::<String>);
+    let pack = move |book: &Book| book.packs(goods).iter().find(|pack| pack.id == id).cloned();
+    let tiers = Memo::new(move |_| {
+        let count = state.book.with(pack).map_or(0, |pack| pack.tiers.len());
+        (0..count as u64).collect::<Vec<u64>>()
+    });
+    let several = move || state.book.with(pack).is_some_and(|pack| !pack.tiers.is_empty() || !pack.at_a_time.is_one());
+    let none = flag(move || tiers.with(Vec::is_empty));
+    let at_a_time = text(move || state.book.with(pack).map(|pack| state.number(pack.at_a_time)).unwrap_or_default());
+    let now = text(move || {
+        let pack = state.book.with(pack);
+        pack.filter(|_| several()).map_or(String::new(), |pack| {
+            format!("At {} at a time: {}.", state.number(pack.at_a_time), state.money(pack.price_now()))
+        })
+    });
+    let add = move || {
+        let edit = state.book.with_untracked(|book| {
+            let tier = next(&pack(book)?).ok()?;
+            pack_changed(book, goods, id, |pack| pack.tiers.push(tier))
+        });
+        refused.set(edit.and_then(|edit| state.apply("Add a lower price", edit).err()));
+    };
+    let words = text(move || if several() { "Add a lower price" } else { "Lower prices for more" }.to_string());
+    view! {
+        {when(several, move || {
+            view! {
+                <div class="fields">
+                    <Entry
+                        label="Packs bought at a time"
+                        value=at_a_time
+                        note=now
+                        commit=fields::count("Packs bought at a time", move |book, number| {
+                            pack_changed(book, goods, id, |pack| pack.at_a_time = number)
+                        })
+                    />
+                </div>
+                <div class="reading soft" aria-hidden="true" hidden=none>
+                    <span>"From so many packs"</span>
+                    <span>"Price of one pack"</span>
+                </div>
+                <ol class="lines">
+                    {parts(tiers, move |place| tier_row(state, goods, id, place as usize))}
+                </ol>
+            }
+                .into_any()
+        })}
+        {trouble(move || refused.get())}
+        <p class="actions">
+            <button class="quiet" on:click=press(add)>
+                {words}
+            </button>
+        </p>
+    }
+}
+
+/// A further lower price: from five more packs than the last, at the price that held until there.
+fn next(pack: &Pack) -> Result<Tier, Overflow> {
+    let last = pack.tiers.iter().map(|tier| tier.from).max().unwrap_or_default();
+    let from = last.plus(Exact::from(FIRST as u32))?;
+    Ok(Tier { from, price: pack.price_at(from) })
+}
+
+fn tier_row(state: AppState, goods: Goods, id: PackId, place: usize) -> AnyView {
+    let number = place.saturating_add(1);
+    let of = move |show: fn(Tier, AppState) -> String| {
+        text(move || {
+            let tier = state.book.with(|book| {
+                let pack = book.packs(goods).iter().find(|pack| pack.id == id)?;
+                pack.tiers.get(place).copied()
+            });
+            tier.map(|tier| show(tier, state)).unwrap_or_default()
+        })
+    };
+    let set = move |book: &Book, change: &dyn Fn(&mut Tier)| {
+        pack_changed(book, goods, id, |pack| {
+            if let Some(tier) = pack.tiers.get_mut(place) {
+                change(tier);
+            }
+        })
+    };
+    let remove = move || {
+        let edit = state.book.with_untracked(|book| {
+            pack_changed(book, goods, id, |pack| {
+                if place < pack.tiers.len() {
+                    pack.tiers.remove(place);
+                }
+            })
+        });
+        // Taking a lower price out is never refused.
+        let _ = edit.map(|edit| state.apply("Take out a lower price", edit));
+    };
+    view! {
+        <li class="reading">
+            <Entry
+                label=format!("Lower price {number}: from how many packs")
+                label_hidden=true
+                value=of(|tier, state| state.number(tier.from))
+                commit=fields::count("Where a lower price begins", move |book, from| {
+                    set(book, &|tier| tier.from = from)
+                })
+            />
+            <Entry
+                label=format!("Lower price {number}: price of one pack")
+                label_hidden=true
+                value=of(|tier, state| state.plain_money(tier.price))
+                commit=fields::money("Lower price of a pack", move |book, price| {
+                    set(book, &|tier| tier.price = price)
+                })
+            />
+            <TakeOut name=Signal::stored(format!("lower price {number}")) on_click=remove />
+        </li>
+    }
+    .into_any()
+}

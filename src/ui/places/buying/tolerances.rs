@@ -1,0 +1,73 @@
+//! What the standards of measuring allow beside a declared size.
+
+use leptos::prelude::*;
+
+use crate::book::ContainerId;
+use crate::fill::{Rule, tolerance};
+use crate::measure::{Amount, System, Unit, Volume};
+use crate::ui::live::{live, when};
+use crate::ui::state::AppState;
+use crate::words;
+
+/// The rules that speak of what drinks are sold in; a measure to pour from is no container here.
+const SHOWN: [Rule; 4] = [Rule::Package, Rule::Bottle, Rule::DrinkingMeasureToLine, Rule::DrinkingMeasureToBrim];
+
+/// What the standards allow beside the declared size, where there is one.
+#[component]
+pub fn Allowed(
+    /// The container.
+    id: ContainerId,
+) -> impl IntoView {
+    let state = AppState::here();
+    let declared = move || state.book.with(|book| book.container(id)?.declared?.volume().ok()?);
+    let row = move |rule: Rule| {
+        let allowed = tolerance(rule, declared()?).ok()??;
+        let none = if rule == Rule::Package { "no limit" } else { "nothing" };
+        let said = move |volume: Volume, none: &str| match volume.is_zero() {
+            true => none.to_string(),
+            false => fine(state, volume),
+        };
+        Some(view! {
+            <tr>
+                <th scope="row">
+                    {words::tolerance_rule(rule)}
+                    <span class="table-source">{words::tolerance_source(rule)}</span>
+                </th>
+                <td>{said(allowed.below, "nothing")}</td>
+                <td>{said(allowed.above, none)}</td>
+            </tr>
+        })
+    };
+    when(
+        move || declared().is_some(),
+        move || {
+            view! {
+                <details class="more">
+                    <summary>"What the standards allow"</summary>
+                    <table class="table">
+                        <thead>
+                            <tr>
+                                <th scope="col">"Against the declared size"</th>
+                                <th scope="col">"Short by"</th>
+                                <th scope="col">"Over by"</th>
+                            </tr>
+                        </thead>
+                        <tbody>{live(move || SHOWN.into_iter().filter_map(row).collect_view().into_any())}</tbody>
+                    </table>
+                    <p class="about">
+                        "At most, each. Not legal advice; local rules decide which of these holds, if any."
+                    </p>
+                </details>
+            }
+            .into_any()
+        },
+    )
+}
+
+/// To 0.1 mL, as the standards are written, or in the book's ounces.
+fn fine(state: AppState, volume: Volume) -> String {
+    match state.units() {
+        System::Metric => state.amount(Amount::new(volume.millilitres().rounded(1), Unit::Millilitre)),
+        System::UsCustomary | System::Imperial => state.volume(volume),
+    }
+}

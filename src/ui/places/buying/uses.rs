@@ -1,0 +1,147 @@
+//! What one drink takes of each kind of packaging: of a container, or of a shared set.
+
+use std::sync::Arc;
+
+use leptos::prelude::*;
+
+use crate::book::{Book, Edit, Key, Packaging, PackagingId, PackagingUse, Record};
+use crate::cost::piece_cost;
+use crate::measure::{Exact, Money};
+use crate::ui::fields::{self, Choice, Entry};
+use crate::ui::live::{rows, text};
+use crate::ui::order;
+use crate::ui::parts::{Section, TakeOut};
+use crate::ui::random::random;
+use crate::ui::route::{Route, go};
+use crate::ui::state::AppState;
+
+/// What a container or a shared set takes.
+fn uses(book: &Book, of: Key) -> &[PackagingUse] {
+    match of {
+        Key::Container(id) => book.container(id).map(|it| it.set.as_slice()),
+        Key::PackagingSet(id) => book.packaging_set(id).map(|it| it.uses.as_slice()),
+        _ => None,
+    }
+    .unwrap_or_default()
+}
+
+/// The edit that changes what a container or a shared set takes; none where it is gone.
+fn changed(book: &Book, of: Key, change: impl FnOnce(&mut Vec<PackagingUse>)) -> Option<Edit> {
+    let mut record = book.record(of)?;
+    match &mut record {
+        Record::Container(container) => change(&mut container.set),
+        Record::PackagingSet(set) => change(&mut set.uses),
+        _ => return None,
+    }
+    Some(Edit::Put(record))
+}
+
+/// What the packaging of a container or a shared set costs for one drink; none where something
+/// has no pack yet.
+pub fn cost(book: &Book, of: Key) -> Option<Money> {
+    uses(book, of).iter().try_fold(Money::ZERO, |sum, used| sum.plus(cost_of(book, *used)?).ok())
+}
+
+fn cost_of(book: &Book, used: PackagingUse) -> Option<Money> {
+    piece_cost(book.packaging(used.packaging)?, used.count).ok()
+}
+
+/// What one drink takes of each kind of packaging.
+#[component]
+pub fn Uses(
+    /// The container or the shared set.
+    of: Key,
+    /// The heading.
+    heading: &'static str,
+    /// A quiet line under it.
+    about: &'static str,
+) -> impl IntoView {
+    let state = AppState::here();
+    let used = Memo::new(move |_| {
+        let keys = |book: &Book| uses(book, of).iter().map(|used| Key::Packaging(used.packaging)).collect();
+        state.book.with(keys)
+    });
+    let options = Memo::new(move |_| {
+        let taken: Vec<Key> = used.get();
+        let free = |key: &Key| !taken.contains(key);
+        let mut options =
+            state.book.with(|book| order::options(book, order::packagings(book).into_iter().filter(free).collect()));
+        options.insert(0, (String::new(), "Choose packaging".to_string()));
+        options.push(("new".to_string(), "Something new".to_string()));
+        options
+    });
+    let add = Arc::new(move |chosen: &str| match chosen {
+        "" => Ok(()),
+        "new" => add_new(state, of),
+        chosen => {
+            let Some(Key::Packaging(packaging)) = Key::from_text(chosen) else { return Ok(()) };
+            let use_one = PackagingUse { packaging, count: Exact::ONE };
+            let edit = state.book.with_untracked(|book| changed(book, of, |uses| uses.push(use_one)));
+            edit.map_or(Ok(()), |edit| state.apply("Add to a container set", edit))
+        }
+    });
+    let row = move |key| match key {
+        Key::Packaging(packaging) => view! { <Row of packaging /> }.into_any(),
+        _ => ().into_any(),
+    };
+    view! {
+        <Section heading about>
+            <ul class="set">
+                {rows(used, row)}
+            </ul>
+            <Choice label="Add to it" options=options value=Signal::stored(String::new()) choose=add />
+        </Section>
+    }
+}
+
+fn add_new(state: AppState, of: Key) -> Result<(), String> {
+    let id = PackagingId::from_random(random());
+    let packaging = Packaging::named(id, "New packaging");
+    let use_one = PackagingUse { packaging: id, count: Exact::ONE };
+    let edit = state.book.with_untracked(|book| {
+        let set = changed(book, of, |uses| uses.push(use_one))?;
+        Some(Edit::Together(vec![Edit::Put(Record::Packaging(packaging)), set]))
+    });
+    if let Some(edit) = edit {
+        state.apply("Add something new to a container set", edit)?;
+        go(Route::Packaging(id));
+    }
+    Ok(())
+}
+
+#[component]
+fn Row(of: Key, packaging: PackagingId) -> impl IntoView {
+    let state = AppState::here();
+    let name = text(move || state.book.with(|book| book.name(Key::Packaging(packaging))));
+    let this = move |book: &Book| uses(book, of).iter().find(|used| used.packaging == packaging).copied();
+    let cost = text(move || {
+        let cost = state.book.with(|book| cost_of(book, this(book)?));
+        cost.map_or("no pack yet".into(), |cost| state.fine_money(cost))
+    });
+    let shown = text(move || state.book.with(this).map(|used| state.number(used.count)).unwrap_or_default());
+    let remove = move || {
+        let edit =
+            state.book.with_untracked(|book| changed(book, of, |uses| uses.retain(|used| used.packaging != packaging)));
+        // Taking packaging out of a set is never refused.
+        let _ = edit.map(|edit| state.apply("Take out of a container set", edit));
+    };
+    view! {
+        <li class="set-row">
+            <a class="line-name" href=Route::Packaging(packaging).address()>{name}</a>
+            <Entry
+                label=format!("How many of {}", name.get_untracked())
+                label_hidden=true
+                value=shown
+                commit=fields::count("Number in a container set", move |book, number| {
+                    changed(book, of, |uses| {
+                        if let Some(used) = uses.iter_mut().find(|used| used.packaging == packaging) {
+                            used.count = number;
+                        }
+                    })
+                })
+            />
+            <span class="set-cost">{cost}</span>
+            <TakeOut name=name on_click=remove />
+        </li>
+    }
+}
