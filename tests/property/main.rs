@@ -4,6 +4,7 @@ mod books;
 mod edits;
 mod keys;
 mod large_book;
+mod levers;
 mod menus;
 mod prices;
 mod recipes;
