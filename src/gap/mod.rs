@@ -56,20 +56,19 @@ pub enum WhyNot {
 /// # Errors
 /// The [`Trouble`] of an offer that cannot be computed, or is not there.
 pub fn ways(book: &Book, offer: OfferId) -> Result<Vec<Way>, Trouble> {
-    let book_of_all = book;
-    let book = &book_of_all.only(Key::Offer(offer));
-    let offer = book.offer(offer).ok_or(Trouble::Missing(Key::Offer(offer)))?;
-    let priced = price_offer(book, offer)?;
+    let cut = &book.only(Key::Offer(offer));
+    let offer = cut.offer(offer).ok_or(Trouble::Missing(Key::Offer(offer)))?;
+    let priced = price_offer(cut, offer)?;
     if priced.standing() != Standing::UnderTarget {
         return Ok(Vec::new());
     }
     let mut ways = Vec::new();
-    for lever in Lever::all(book, offer) {
-        let Some(now) = lever.reading(book, &priced).filter(|now| !lever.is_spent(*now)) else { continue };
+    for lever in Lever::all(cut, offer) {
+        let Some(now) = lever.reading(cut, &priced).filter(|now| !lever.is_spent(*now)) else { continue };
         let closes = if lever.counts(priced.terms.covers) {
-            let closing = Trial { book, trial: book.clone(), offer, lever }.closing(&priced, now);
-            let moves_too = |closing| Closing { moves_too: moves_too(book_of_all, lever), ..closing };
-            closing.map(moves_too).ok_or(WhyNot::CannotCloseAlone)
+            let closing = Trial { cut, trial: cut.clone(), offer, lever }.closing(&priced, now);
+            let counted = closing.map(|closing| Closing { moves_too: moves_too(book, lever), ..closing });
+            counted.ok_or(WhyNot::CannotCloseAlone)
         } else {
             Err(WhyNot::DoesNotCount)
         };
@@ -93,9 +92,9 @@ fn moves_too(book: &Book, lever: Lever) -> usize {
     all.saturating_sub(1)
 }
 
-/// A lever tried out on a copy of the book.
+/// A lever tried out on a copy of what the offer needs of the book.
 struct Trial<'a> {
-    book: &'a Book,
+    cut: &'a Book,
     trial: Book,
     offer: &'a Offer,
     lever: Lever,
@@ -103,7 +102,7 @@ struct Trial<'a> {
 
 impl Trial<'_> {
     fn closing(&mut self, priced: &Priced, now: Figure) -> Option<Closing> {
-        let range = self.lever.range(self.book, priced)?;
+        let range = self.lever.range(self.cut, priced)?;
         let number = nearest(range, |number| match self.priced_at(number) {
             None => Outcome::Impossible,
             Some(priced) if priced.standing() == Standing::OnTarget => Outcome::Closes,
@@ -114,14 +113,14 @@ impl Trial<'_> {
         let at = self.lever.reading(&self.trial, &priced)?;
         let change = at.number().minus(now.number()).ok()?.over(now.number()).ok()?;
         let set_to = if matches!(self.lever, Lever::MenuPrice(_)) { range.to } else { number };
-        let edit = if self.lever.is_ours() { self.lever.edit(self.book, set_to) } else { None };
+        let edit = if self.lever.is_ours() { self.lever.edit(self.cut, set_to) } else { None };
         Some(Closing { at, change: Share::from_fraction(change.as_part()), edit, moves_too: 0 })
     }
 
     /// The offer with the lever at `number`; none where the book refuses it or the offer cannot
     /// be computed.
     fn priced_at(&mut self, number: Exact) -> Option<Priced> {
-        let edit = self.lever.edit(self.book, number)?;
+        let edit = self.lever.edit(self.cut, number)?;
         self.trial.apply(&edit).ok()?;
         price_offer(&self.trial, self.trial.offer(self.offer.id())?).ok()
     }

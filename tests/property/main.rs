@@ -5,6 +5,7 @@ mod edits;
 mod keys;
 mod large_book;
 mod levels;
+mod levers;
 mod menus;
 mod prices;
 mod recipes;
