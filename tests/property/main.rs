@@ -1,6 +1,7 @@
 //! What must hold for every book, recipe, price and typed text, tried on generated ones.
 
 mod books;
+mod drinks;
 mod edits;
 mod keys;
 mod large_book;
@@ -8,7 +9,9 @@ mod levels;
 mod menus;
 mod prices;
 mod recipes;
+mod steps;
 mod typed;
+mod vessels;
 
 #[path = "../support/mod.rs"]
 mod support;
