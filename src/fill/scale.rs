@@ -199,10 +199,11 @@ impl Written<'_> {
     }
 
     /// How many steps it takes at `factor` times the recipe: the nearest whole number, half a
-    /// step upwards.
+    /// step upwards. A factor ends at its 28th digit, so half a step is what is half a step to
+    /// twenty decimals.
     fn steps(&self, factor: Exact) -> Result<Exact, Overflow> {
         let Some(step) = self.step else { return Ok(Exact::ZERO) };
-        Ok(factor.times(self.whole.amount.base())?.over(step.amount.base())?.rounded(0))
+        Ok(factor.times(self.whole.amount.base())?.over(step.amount.base())?.rounded(20).rounded(0))
     }
 
     /// The space of one step, air with it.
@@ -252,14 +253,16 @@ fn top_up(drink: DrinkId, written: &[Written], left: Volume, factor: Exact) -> R
             Scaling::TopUp => whole = line.space,
         }
     }
-    if rest.is_negative() {
-        return Err(ScaleError::TopUpNegative { drink, over: Volume::ZERO.minus(rest)? });
+    let over = Volume::ZERO.minus(rest)?;
+    if over >= NOTHING {
+        return Err(ScaleError::TopUpNegative { drink, over });
     }
-    Ok(rest.ratio_to(whole)?)
+    Ok(rest.max(Volume::ZERO).ratio_to(whole)?)
 }
 
-/// Halvings of the range of factors: from some hundred down to less than any step is wide.
-const HALVINGS: u32 = 72;
+/// Halvings of the range of factors: down to far less than lies between two steps, and still far
+/// more than division leaves, so that lines which take a step at the same factor take it together.
+const HALVINGS: u32 = 48;
 
 /// Volumes that differ by less are the same: what division leaves at its 28th digit.
 const NOTHING: Volume = Volume::from_millilitres(Exact::new(1, 9));
@@ -371,6 +374,19 @@ mod tests {
     }
 
     #[test]
+    fn half_a_step_is_half_a_step_whatever_the_factor() {
+        // 36 mL are 6/13 of the written 78: of 26 mL 12, a step and a half of 8, so two. The
+        // other line takes 60/13 mL. In decimals 6/13 has no end.
+        let top_up = Line { scaling: Scaling::TopUp, ..line(1, 1, "42 mL") };
+        let recipe = drink(1, "78 mL", [top_up, line(2, 1, "10 mL"), stepped(3, 1, "26 mL", "8 mL")]);
+        assert_eq!(in_drink(&scaled(recipe, "36").unwrap())[2], measure("16 mL"));
+        // Without a top-up: 15 mL are a step of 10 and 1/14 of 70, and 1/14 of the other 70 is half
+        // a step.
+        let recipe = drink(1, "77 mL", [line(1, 1, "70 mL"), stepped(2, 1, "70 mL", "10 mL")]);
+        assert_eq!(in_drink(&scaled(recipe, "15").unwrap())[1], measure("10 mL"));
+    }
+
+    #[test]
     fn a_top_up_takes_what_steps_leave() {
         // 180 mL are 1.2 times the written 150: 60 mL are a step and a half, so two; the top-up
         // has 100 mL left where it would have had 120.
@@ -404,6 +420,15 @@ mod tests {
         let between =
             ScaleError::BetweenSteps { drink: drink_id(1), short: millilitres("10"), over: millilitres("15") };
         assert_eq!(scaled(recipe, "105"), Err(between));
+    }
+
+    #[test]
+    fn lines_take_a_step_together() {
+        // At the recipe as written each line stands half way: 14, 0 and 2 mL before, 16, 22 and 4
+        // from there on.
+        let lines = [stepped(1, 1, "15 mL", "2 mL"), stepped(2, 1, "11 mL", "22 mL"), stepped(3, 1, "3 mL", "2 mL")];
+        let between = ScaleError::BetweenSteps { drink: drink_id(1), short: millilitres("1"), over: millilitres("25") };
+        assert_eq!(scaled(drink(1, "1 L", lines), "17"), Err(between));
     }
 
     #[test]

@@ -1,4 +1,4 @@
-//! The demo's file, spoilt in thousands of ways: never a panic, and either a book that goes
+//! The demo's file and one with every field, spoilt in thousands of ways: never a panic, and either a book that goes
 //! round or an error with its place.
 
 use brimwright::exchange::{BookFileError, Fault, preview, read, write};
@@ -6,6 +6,7 @@ use proptest::prelude::*;
 use proptest::sample::Index;
 use serde_json::Value;
 
+use super::fields::EVERY;
 use super::{DEMO, FILE, demo, schema};
 
 /// One way to spoil a file. Our files have one value a line.
@@ -45,6 +46,14 @@ fn spoil() -> impl Strategy<Value = Spoil> {
         "\"\\ud800\"",
         "\"=1+1\"",
         "[\"0\", \"0\"]",
+        "\"1 mm\"",
+        "\"999999999 in\"",
+        "\"0.1 ea\"",
+        "\"top-up\"",
+        "{\"stepped\": \"0.5 ea\"}",
+        "{\"height\": \"1 mm\"}",
+        "{\"poured\": []}",
+        "{\"tapered\": {\"base\": \"1 in\", \"rim\": \"1 mm\", \"height\": \"999999999 cm\"}}",
         "{\"share\": \"0\", \"volume\": \"1 mL\"}",
     ];
     let value = prop_oneof![
@@ -67,12 +76,21 @@ fn spoil() -> impl Strategy<Value = Spoil> {
     ]
 }
 
+/// Either file, each value on a line of its own.
+fn file() -> impl Strategy<Value = &'static str> {
+    prop::sample::select(vec![DEMO.as_str(), EVERY.as_str()])
+}
+
 /// The part of a line that is its value, where it has one of its own.
 fn value_of(line: &str) -> Option<(&str, &str, &str)> {
     let start = line.find(": ").map_or(line.len() - line.trim_start().len(), |colon| colon + 2);
     let end = line.trim_end_matches(',').len();
     let value = line.get(start..end)?;
-    (!value.is_empty() && !matches!(value, "{" | "[" | "}" | "]")).then_some((&line[..start], value, &line[end..]))
+    (!value.is_empty() && !matches!(value, "{" | "[" | "}" | "]" | "{}" | "[]")).then_some((
+        &line[..start],
+        value,
+        &line[end..],
+    ))
 }
 
 /// The lines of `text` with a value, by number.
@@ -142,8 +160,8 @@ proptest! {
     #![proptest_config(ProptestConfig { cases: 2000, ..ProptestConfig::default() })]
 
     #[test]
-    fn a_spoilt_file_is_read_or_refused(spoils in prop::collection::vec(spoil(), 1..=3)) {
-        let bytes = spoils.iter().fold(DEMO.as_bytes().to_vec(), |bytes, spoil| spoil.apply(bytes));
+    fn a_spoilt_file_is_read_or_refused(file in file(), spoils in prop::collection::vec(spoil(), 1..=3)) {
+        let bytes = spoils.iter().fold(file.as_bytes().to_vec(), |bytes, spoil| spoil.apply(bytes));
         match read(&bytes) {
             Ok(book) => {
                 let written = write(&book);
@@ -177,8 +195,8 @@ proptest! {
     /// Whichever value is spoilt, the error leads to it: its line, its column, and a path that
     /// the JSON library follows to the very value.
     #[test]
-    fn the_error_leads_to_the_value(at in any::<Index>(), odd in prop::sample::select(vec!["{\"spoilt\": 1}", "[\"spoilt\"]", "7.25", "null"])) {
-        let mut lines: Vec<String> = DEMO.split('\n').map(str::to_string).collect();
+    fn the_error_leads_to_the_value(file in file(), at in any::<Index>(), odd in prop::sample::select(vec!["{\"spoilt\": 1}", "[\"spoilt\"]", "7.25", "null"])) {
+        let mut lines: Vec<String> = file.split('\n').map(str::to_string).collect();
         let values = valued(&lines);
         let number = values[2 + at.index(values.len() - 2)];
         prop_assume!(!lines[number].contains("\"invented\""));

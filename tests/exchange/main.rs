@@ -2,10 +2,14 @@
 
 mod broken;
 mod demo;
+mod fields;
 mod hostile;
 mod offers_csv;
 mod preview;
 mod schema;
+
+#[path = "../support/mod.rs"]
+mod support;
 
 use std::sync::LazyLock;
 

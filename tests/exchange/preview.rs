@@ -26,6 +26,7 @@ fn an_empty_book_takes_everything() {
     assert!(seen.invented && seen.settings_change && !seen.changes_nothing());
     assert_eq!(seen.ingredients, counts(45, 0, 0));
     assert_eq!(seen.packagings, counts(18, 0, 0));
+    assert_eq!(seen.packaging_sets, counts(demo().packaging_sets().count(), 0, 0));
     assert_eq!(seen.containers, counts(9, 0, 0));
     assert_eq!(seen.drinks, counts(14, 0, 0));
     assert_eq!(seen.offers, counts(39, 0, 0));

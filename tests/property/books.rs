@@ -2,20 +2,21 @@
 //! value does not hold, so that edits are refused.
 
 use brimwright::book::{
-    Book, Container, Covers, Drink, DrinkKind, Edit, Goods, Headspace, Ingredient, Key, Labour, Line, LineId, Offer,
-    Pack, Packaging, PackagingPart, PackagingUse, PaymentFee, Record, Scaling, Settings, Stage, Tax, TaxPlace,
+    Accepted, Allergen, Book, Covers, Edit, FillRule, Filling, Goods, Ingredient, Key, Offer, Pack, PaymentFee, Record,
+    Settings, Tax, TaxPlace, Tier,
 };
-use brimwright::measure::{Amount, Currency, Density, Exact, Mass, Money, Share, System, Time, Unit, Volume};
+use brimwright::measure::{Amount, Currency, Density, Dimension, Exact, Mass, Money, Share, System, Unit, Volume};
 use proptest::collection::vec;
 use proptest::option;
 use proptest::prelude::*;
 use proptest::sample::{select, subsequence};
 
+use crate::drinks::drink;
 use crate::number;
 use crate::support::{container_id, drink_id, ingredient_id, offer_id, pack_id, packaging_id};
+use crate::vessels::{PACKAGING_SETS, PACKAGINGS, container, packaging, packaging_set, packaging_set_id};
 
 const INGREDIENTS: u64 = 4;
-const PACKAGINGS: u64 = 2;
 const CONTAINERS: u64 = 3;
 const DRINKS: u64 = 3;
 
@@ -37,34 +38,56 @@ fn density() -> impl Strategy<Value = Density> {
     (500..1500_i64).prop_map(|steps| Density::from_grams_per_millilitre(Exact::new(steps, 3)))
 }
 
-fn name() -> impl Strategy<Value = String> {
-    prop_oneof![20 => "[A-Z][a-zé ]{0,12}", 1 => Just(" ".to_string())]
+pub fn name() -> impl Strategy<Value = String> {
+    prop_oneof![40 => "[A-Z][a-zé ]{0,12}", 1 => Just(" ".to_string())]
 }
 
-fn units_of(units: &'static [Unit]) -> impl Strategy<Value = Amount> {
+pub fn units_of(units: &'static [Unit]) -> impl Strategy<Value = Amount> {
     (1..200_000_i64, select(units)).prop_map(|(steps, unit)| Amount::new(Exact::new(steps, 3), unit))
 }
 
 /// Money that may be below zero or have endless digits.
-fn any_money() -> impl Strategy<Value = Money> {
+pub fn any_money() -> impl Strategy<Value = Money> {
     let third = Exact::ONE.over(Exact::from(3)).unwrap();
-    prop_oneof![20 => money(80), 1 => Just(Money::from_major(Exact::new(-1, 2))), 1 => Just(Money::from_major(third))]
+    prop_oneof![60 => money(80), 1 => Just(Money::from_major(Exact::new(-1, 2))), 1 => Just(Money::from_major(third))]
+}
+
+/// Prices for more at a time, no number twice.
+fn tiers() -> impl Strategy<Value = Vec<Tier>> {
+    let tier = (3..40_i64, money(80)).prop_map(|(halves, price)| Tier { from: Exact::new(5 * halves, 1), price });
+    vec(tier, 0..4).prop_map(|mut tiers| {
+        tiers.sort_by_key(|tier| tier.from);
+        tiers.dedup_by_key(|tier| tier.from);
+        tiers
+    })
 }
 
 /// A pack at one of these prices.
-pub fn pack(units: &'static [Unit], price: impl Strategy<Value = Money>) -> impl Strategy<Value = Pack> {
+pub fn pack(units: &'static [Unit], price: impl Strategy<Value = Money> + 'static) -> impl Strategy<Value = Pack> {
     let surcharge = prop_oneof![3 => Just(Money::ZERO), 1 => money(5)];
-    (1..=3_u64, "[a-z]{0,6}", units_of(units), price, surcharge).prop_map(
-        |(id, supplier, contents, price, surcharge)| Pack { id: pack_id(id), supplier, contents, price, surcharge },
-    )
+    let at_a_time = prop_oneof![1 => Just(Exact::ONE), 1 => (2..40_i64).prop_map(|halves| Exact::new(5 * halves, 1))];
+    let tiers = prop_oneof![1 => Just(Vec::new()), 1 => tiers()];
+    (1..=3_u64, "[a-z]{0,6}", units_of(units), price, surcharge, at_a_time, tiers)
+        .prop_map(|(id, supplier, contents, price, surcharge, at_a_time, tiers)| Pack {
+            id: pack_id(id),
+            supplier,
+            contents,
+            price,
+            surcharge,
+            at_a_time,
+            tiers,
+        })
+        .boxed()
 }
 
 /// An ingredient that lacks nothing a stage could need, but perhaps a pack.
 pub fn complete_ingredient(id: u64) -> impl Strategy<Value = Ingredient> {
     let soak = (100..30_000_i64).prop_map(|steps| Share::from_fraction(Exact::new(steps, 4)));
     let weight = number(2000, 2).prop_map(|grams| Mass::from_grams(grams.plus(Exact::ONE).unwrap()));
-    (a_yield(), a_yield(), soak, density(), density(), weight, vec(pack(Unit::ALL, any_money()), 0..3)).prop_map(
-        move |(trim_yield, press, soak, density, juice, weight, packs)| Ingredient {
+    let allergens = option::of(subsequence(Allergen::ALL.to_vec(), 0..4));
+    let packs = prop_oneof![9 => vec(pack(Unit::ALL, any_money()), 1..3), 1 => Just(Vec::new())];
+    (a_yield(), a_yield(), soak, density(), density(), weight, allergens, packs)
+        .prop_map(move |(trim_yield, press, soak, density, juice, weight, allergens, packs)| Ingredient {
             id: ingredient_id(id),
             name: format!("Ingredient {id}"),
             trim_yield,
@@ -73,105 +96,32 @@ pub fn complete_ingredient(id: u64) -> impl Strategy<Value = Ingredient> {
             density: Some(density),
             juice_density: Some(juice),
             piece_weight: Some(weight),
+            allergens,
             packs,
-        },
-    )
+        })
+        .boxed()
 }
 
 fn ingredient(id: u64) -> impl Strategy<Value = Ingredient> {
     let too_much = Share::from_fraction(Exact::new(14, 1));
     let trim = prop_oneof![20 => a_yield(), 1 => Just(too_much), 1 => Just(Share::ZERO)];
     let lacks = || prop::bool::weighted(0.1);
-    (complete_ingredient(id), name(), trim, lacks(), lacks(), lacks()).prop_map(
-        |(whole, name, trim_yield, no_press, no_density, no_weight)| Ingredient {
-            name,
-            trim_yield,
-            press_yield: whole.press_yield.filter(|_| !no_press),
-            density: whole.density.filter(|_| !no_density),
-            piece_weight: whole.piece_weight.filter(|_| !no_weight),
-            ..whole
-        },
-    )
-}
-
-fn packaging(id: u64) -> impl Strategy<Value = Packaging> {
-    let units = prop_oneof![20 => Just(&[Unit::Piece][..]), 1 => Just(&[Unit::Gram][..])];
-    let packs = units.prop_flat_map(|units| vec(pack(units, any_money()), 0..3));
-    (name(), select(PackagingPart::ALL), packs).prop_map(move |(name, part, packs)| Packaging {
-        id: packaging_id(id),
-        name,
-        part,
-        packs,
-    })
-}
-
-const VESSEL_UNITS: &[Unit] = &[Unit::Millilitre, Unit::Centilitre, Unit::UsFluidOunce, Unit::ImperialFluidOunce];
-
-fn headspace() -> impl Strategy<Value = Headspace> {
-    let volume = number(30, 2).prop_map(|number| Headspace::Volume(Amount::new(number, Unit::Millilitre)));
-    prop_oneof![2 => share(20).prop_map(Headspace::Share), 1 => volume]
-}
-
-pub fn container(id: u64) -> impl Strategy<Value = Container> {
-    let declared = option::weighted(0.3, units_of(VESSEL_UNITS));
-    let used = (1..=PACKAGINGS, 0..3_u32)
-        .prop_map(|(id, count)| PackagingUse { packaging: packaging_id(id), count: Exact::from(count) });
-    (name(), units_of(VESSEL_UNITS), declared, headspace(), vec(used, 0..3)).prop_map(
-        move |(name, brimful, declared, headspace, set)| Container {
-            id: container_id(id),
-            name,
-            brimful,
-            declared,
-            headspace,
-            set,
-        },
-    )
-}
-
-/// A line of one of the first `ingredients`, mostly in proportion; a fixed one is small.
-pub fn line(ingredients: u64) -> impl Strategy<Value = Line> {
-    let small = (1..2_000_i64).prop_map(|steps| Amount::new(Exact::new(steps, 2), Unit::Millilitre));
-    let in_proportion = units_of(Unit::ALL).prop_map(|amount| (amount, Scaling::InProportion));
-    let fixed = small.prop_map(|amount| (amount, Scaling::Fixed));
-    let amount = prop_oneof![3 => in_proportion, 1 => fixed];
-    (any::<u64>(), 1..=ingredients, select(Stage::ALL), amount).prop_map(
-        |(id, ingredient, stage, (amount, scaling))| {
-            let ingredient = ingredient_id(ingredient);
-            Line { id: LineId::from_random(id), ingredient, stage, amount, scaling }
-        },
-    )
-}
-
-fn labour() -> impl Strategy<Value = Labour> {
-    let time = || number(300, 1).prop_map(Time::from_seconds);
-    let some = (time(), time(), time(), 0..20_i64).prop_map(|(per_drink, per_litre, per_batch, batch)| Labour {
-        per_drink,
-        per_litre,
-        per_batch,
-        batch: Exact::new(batch + 1, 0),
-    });
-    prop_oneof![1 => Just(Labour::default()), 3 => some]
-}
-
-/// A drink of lines of the first `ingredients`.
-pub fn drink(id: u64, ingredients: u64) -> impl Strategy<Value = Drink> {
-    let lines = vec(line(ingredients), 0..4);
-    let kind = select(DrinkKind::ALL);
-    let own = (option::of(share(30)), option::of(share(90)));
-    (name(), kind, lines, share(40), labour(), money(2), own).prop_map(
-        move |(name, kind, lines, process_loss, labour, toll, (unsold, target))| Drink {
-            id: drink_id(id),
-            name,
-            kind,
-            reference: Amount::new(Exact::from(16), Unit::UsFluidOunce),
-            lines,
-            process_loss,
-            labour,
-            toll,
-            unsold,
-            target,
-        },
-    )
+    let odd_tier = option::weighted(0.05, Just(Tier { from: Exact::ONE, price: Money::ZERO }));
+    (complete_ingredient(id), name(), trim, lacks(), lacks(), lacks(), odd_tier)
+        .prop_map(|(mut whole, name, trim_yield, no_press, no_density, no_weight, odd_tier)| {
+            if let Some(pack) = whole.packs.first_mut() {
+                pack.tiers.extend(odd_tier);
+            }
+            Ingredient {
+                name,
+                trim_yield,
+                press_yield: whole.press_yield.filter(|_| !no_press),
+                density: whole.density.filter(|_| !no_density),
+                piece_weight: whole.piece_weight.filter(|_| !no_weight),
+                ..whole
+            }
+        })
+        .boxed()
 }
 
 /// Settings in one of three currencies, with endings of that currency.
@@ -183,25 +133,27 @@ pub fn settings() -> impl Strategy<Value = Settings> {
     let units = select(vec![System::UsCustomary, System::Metric, System::Imperial]);
     let endings = subsequence(vec![0, 25, 50, 75, 95, 99], 0..=6);
     let shares = (share(20), share(20), share(95));
-    (currency, tax, fee, units, money(40), money(1), shares, select(Covers::ALL), endings).prop_map(
-        |(currency, tax, payment_fee, units, wage, overhead, (commission, unsold, target), covers, endings)| {
-            let ending = |part| Money::from_major(Exact::new(part, if currency.digits() == 0 { 0 } else { 2 }));
-            Settings {
-                currency,
-                units,
-                tax,
-                payment_fee,
-                commission,
-                wage,
-                overhead,
-                unsold,
-                target,
-                covers,
-                endings: endings.into_iter().map(ending).collect(),
-                ..Settings::new("Generated test bar")
-            }
-        },
-    )
+    (currency, tax, fee, units, money(40), money(1), shares, select(Covers::ALL), endings)
+        .prop_map(
+            |(currency, tax, payment_fee, units, wage, overhead, (commission, unsold, target), covers, endings)| {
+                let ending = |part| Money::from_major(Exact::new(part, if currency.digits() == 0 { 0 } else { 2 }));
+                Settings {
+                    currency,
+                    units,
+                    tax,
+                    payment_fee,
+                    commission,
+                    wage,
+                    overhead,
+                    unsold,
+                    target,
+                    covers,
+                    endings: endings.into_iter().map(ending).collect(),
+                    ..Settings::new("Generated test bar")
+                }
+            },
+        )
+        .boxed()
 }
 
 fn goods() -> impl Strategy<Value = Goods> {
@@ -211,19 +163,45 @@ fn goods() -> impl Strategy<Value = Goods> {
     ]
 }
 
-fn offered(drink: u64, container: u64, price: Option<Money>) -> Record {
-    Record::Offer(Offer { drink: drink_id(drink), container: container_id(container), price })
+/// What was weighed, now and then counted by mistake.
+fn filling() -> impl Strategy<Value = Filling> {
+    let of = |dimension| move |unit: &Unit| unit.dimension() == dimension;
+    let volumes: Vec<Unit> = Unit::ALL.iter().copied().filter(of(Dimension::Volume)).collect();
+    let masses: Vec<Unit> = Unit::ALL.iter().copied().filter(of(Dimension::Mass)).collect();
+    let volume = || (number(50, 3), select(volumes.clone())).prop_map(|(number, unit)| Amount::new(number, unit));
+    let unit = prop_oneof![20 => select([volumes.clone(), masses].concat()), 1 => Just(Unit::Piece)];
+    let net = (1..900_000_i64, unit).prop_map(|(steps, unit)| Amount::new(Exact::new(steps, 3), unit));
+    let limits = (option::of(volume()), option::of(volume()));
+    (select(FillRule::ALL), select(Accepted::ALL), limits, number(900, 0), vec(net, 0..6))
+        .prop_map(|(rule, accepted, (allowed, least_headspace), weekly, nets)| Filling {
+            rule,
+            accepted,
+            allowed,
+            least_headspace,
+            weekly,
+            nets,
+        })
+        .boxed()
+}
+
+/// An offer at one of these prices.
+fn offer(price: impl Strategy<Value = Money> + 'static) -> impl Strategy<Value = Record> {
+    (1..=DRINKS, 1..=CONTAINERS, option::of(price), option::weighted(0.4, filling()))
+        .prop_map(|(drink, container, price, filling)| {
+            Record::Offer(Offer { drink: drink_id(drink), container: container_id(container), price, filling })
+        })
+        .boxed()
 }
 
 fn record() -> impl Strategy<Value = Record> {
-    let offer = (1..=DRINKS, 1..=CONTAINERS, option::of(any_money()));
     prop_oneof![
         1 => settings().prop_map(|settings| Record::Settings(Box::new(settings))),
         3 => (1..=INGREDIENTS).prop_flat_map(ingredient).prop_map(Record::Ingredient),
         1 => (1..=PACKAGINGS).prop_flat_map(packaging).prop_map(Record::Packaging),
+        1 => (1..=PACKAGING_SETS).prop_flat_map(packaging_set).prop_map(Record::PackagingSet),
         2 => (1..=CONTAINERS).prop_flat_map(container).prop_map(Record::Container),
         3 => (1..=DRINKS).prop_flat_map(|id| drink(id, INGREDIENTS)).prop_map(Record::Drink),
-        2 => offer.prop_map(|(drink, container, price)| offered(drink, container, price)),
+        2 => offer(any_money()),
     ]
 }
 
@@ -232,6 +210,7 @@ fn key() -> impl Strategy<Value = Key> {
         Just(Key::Settings),
         (1..=INGREDIENTS).prop_map(|id| Key::Ingredient(ingredient_id(id))),
         (1..=PACKAGINGS).prop_map(|id| Key::Packaging(packaging_id(id))),
+        (1..=PACKAGING_SETS).prop_map(|id| Key::PackagingSet(packaging_set_id(id))),
         (1..=CONTAINERS).prop_map(|id| Key::Container(container_id(id))),
         (1..=DRINKS).prop_map(|id| Key::Drink(drink_id(id))),
         (1..=DRINKS, 1..=CONTAINERS).prop_map(|(drink, container)| Key::Offer(offer_id(drink, container))),
@@ -266,12 +245,12 @@ pub fn book() -> impl Strategy<Value = Book> {
     let packagings: Vec<_> = (1..=PACKAGINGS).map(|id| packaging(id).prop_map(Record::Packaging)).collect();
     let containers: Vec<_> = (1..=CONTAINERS).map(|id| container(id).prop_map(Record::Container)).collect();
     let drinks: Vec<_> = (1..=DRINKS).map(|id| drink(id, INGREDIENTS).prop_map(Record::Drink)).collect();
-    let offer = (1..=DRINKS, 1..=CONTAINERS, option::of(money(40)));
-    let offers = vec(offer.prop_map(|(drink, container, price)| offered(drink, container, price)), 0..6);
-    (settings(), ingredients, packagings, containers, drinks, offers).prop_map(
-        |(settings, ingredients, packagings, containers, drinks, offers)| {
+    let sets: Vec<_> = (1..=PACKAGING_SETS).map(|id| packaging_set(id).prop_map(Record::PackagingSet)).collect();
+    let offers = vec(offer(money(40)), 0..6);
+    (settings(), ingredients, packagings, sets, containers, drinks, offers).prop_map(
+        |(settings, ingredients, packagings, sets, containers, drinks, offers)| {
             let mut book = Book::new(settings);
-            for record in [ingredients, packagings, containers, drinks, offers].into_iter().flatten() {
+            for record in [ingredients, packagings, sets, containers, drinks, offers].into_iter().flatten() {
                 // What is refused is not there: edits then meet its absence.
                 let _ = book.apply(&Edit::Put(record));
             }

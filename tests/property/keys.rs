@@ -1,6 +1,6 @@
 //! Keys and ids are written and read without loss.
 
-use brimwright::book::{ContainerId, DrinkId, IngredientId, Key, OfferId, PackagingId};
+use brimwright::book::{ContainerId, DrinkId, IngredientId, Key, OfferId, PackagingId, PackagingSetId};
 use proptest::prelude::*;
 
 fn key() -> impl Strategy<Value = Key> {
@@ -8,6 +8,7 @@ fn key() -> impl Strategy<Value = Key> {
         Just(Key::Settings),
         any::<u64>().prop_map(|number| Key::Ingredient(IngredientId::from_random(number))),
         any::<u64>().prop_map(|number| Key::Packaging(PackagingId::from_random(number))),
+        any::<u64>().prop_map(|number| Key::PackagingSet(PackagingSetId::from_random(number))),
         any::<u64>().prop_map(|number| Key::Container(ContainerId::from_random(number))),
         any::<u64>().prop_map(|number| Key::Drink(DrinkId::from_random(number))),
         any::<(u64, u64)>().prop_map(|(drink, container)| {
@@ -23,7 +24,7 @@ proptest! {
     }
 
     #[test]
-    fn a_key_has_one_way_of_writing(text in "(settings|ingredient:|packaging:|drink:|offer:|x:|)[-0-9a-fA-F:+ ]{0,18}") {
+    fn a_key_has_one_way_of_writing(text in "(settings|ingredient:|packaging:|packaging-set:|drink:|offer:|x:|)[-0-9a-fA-F:+ ]{0,18}") {
         if let Some(key) = Key::from_text(&text) {
             prop_assert_eq!(key.to_string(), text);
         }

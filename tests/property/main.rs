@@ -1,6 +1,7 @@
 //! What must hold for every book, recipe, price and typed text, tried on generated ones.
 
 mod books;
+mod drinks;
 mod edits;
 mod keys;
 mod large_book;
@@ -9,7 +10,9 @@ mod levers;
 mod menus;
 mod prices;
 mod recipes;
+mod steps;
 mod typed;
+mod vessels;
 
 #[path = "../support/mod.rs"]
 mod support;

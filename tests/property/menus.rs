@@ -1,6 +1,6 @@
 //! A generated drink that can be made and costed: nothing that it needs is missing.
 
-use brimwright::book::{Book, Container, Drink, Edit, Ingredient, Line, Offer, Pack, Record, Scaling};
+use brimwright::book::{Book, Container, Drink, Edit, Ingredient, Line, Offer, Pack, PackagingSet, Record, Scaling};
 use brimwright::cost::{Cost, cost};
 use brimwright::fill::{Scaled, scale};
 use brimwright::ledger::{Priced, price_offer};
@@ -8,8 +8,10 @@ use brimwright::measure::{Amount, Exact, Unit, Volume};
 use proptest::collection::vec;
 use proptest::prelude::*;
 
-use crate::books::{self, complete_ingredient, fill, line};
-use crate::support::{container_id, drink_id, pack, packaging_id, use_of, vessel};
+use crate::books::{self, complete_ingredient, fill};
+use crate::drinks::{self, line};
+use crate::support::{container_id, drink_id, offer_id, use_of, vessel};
+use crate::vessels::{filled, packaging_set_id};
 
 const INGREDIENTS: u64 = 3;
 
@@ -30,17 +32,29 @@ impl Menu {
 
     /// The drink computed; generated recipes are such that this works.
     pub fn priced(&self) -> Priced {
-        let offer = Offer { drink: drink_id(1), container: container_id(1), price: None };
+        let offer = Offer::new(offer_id(1, 1));
         price_offer(&self.book, &offer).unwrap_or_else(|trouble| panic!("{trouble:?} in {:?}", self.book))
     }
 
-    pub fn scaled_to(&self, fill: Volume) -> Scaled {
-        scale(&self.book, self.drink(), fill).unwrap()
+    /// The recipe at a volume; none where steps do not meet it, or fixed lines are too much.
+    pub fn scaled_to(&self, fill: Volume) -> Option<Scaled> {
+        scale(&self.book, self.drink(), fill).ok()
     }
 
-    /// What the drink costs when it is made to fill this volume.
-    pub fn cost_at(&self, fill: Volume) -> Cost {
-        cost(&self.book, self.drink(), self.container(), &self.scaled_to(fill), fill).unwrap()
+    /// What the drink costs when it is made to fill this volume, if it can be.
+    pub fn cost_at(&self, fill: Volume) -> Option<Cost> {
+        let scaled = self.scaled_to(fill)?;
+        Some(cost(&self.book, self.drink(), self.container(), &scaled, fill).unwrap())
+    }
+
+    /// Whether a line follows in steps.
+    pub fn has_steps(&self) -> bool {
+        self.drink().lines.iter().any(|line| matches!(line.scaling, Scaling::Stepped(_)))
+    }
+
+    /// Whether a line takes what the others leave.
+    pub fn has_top_up(&self) -> bool {
+        self.drink().lines.iter().any(|line| line.scaling == Scaling::TopUp)
     }
 }
 
@@ -48,33 +62,52 @@ fn packs() -> impl Strategy<Value = Vec<Pack>> {
     vec(books::pack(Unit::ALL, books::money(80)), 1..2)
 }
 
-/// At least one line is in proportion, and the fixed ones fit every generated size.
+/// The first line is in proportion and no ice; of several top-ups the first remains one.
 fn lines() -> impl Strategy<Value = Vec<Line>> {
-    (line(INGREDIENTS), vec(line(INGREDIENTS), 0..4)).prop_map(|(first, rest)| {
-        let first = Line { scaling: Scaling::InProportion, ..first };
+    (line(INGREDIENTS), vec(line(INGREDIENTS), 0..4)).prop_map(|(first, mut rest)| {
+        let first = Line { scaling: Scaling::InProportion, ice: None, ..first };
+        for line in rest.iter_mut().filter(|line| line.scaling == Scaling::TopUp).skip(1) {
+            line.scaling = Scaling::InProportion;
+        }
         std::iter::once(first).chain(rest).collect()
     })
 }
 
+/// A menu whose drink can be made in its container.
 pub fn menu() -> impl Strategy<Value = Menu> {
+    any_menu().prop_filter("steps meet the size, and fixed lines fit", |menu| {
+        price_offer(&menu.book, &Offer::new(offer_id(1, 1))).is_ok()
+    })
+}
+
+fn any_menu() -> impl Strategy<Value = Menu> {
     let ingredient =
         |id| (complete_ingredient(id), packs()).prop_map(|(ingredient, packs)| Ingredient { packs, ..ingredient });
     let ingredients: Vec<_> = (1..=INGREDIENTS).map(ingredient).collect();
-    let bottle_price = books::money(80);
-    (books::settings(), ingredients, bottle_price, books::drink(1, INGREDIENTS), lines(), fill()).prop_map(
-        |(settings, ingredients, price, drink, lines, fill)| {
-            let bottle = vessel(1, [Pack { price, ..pack(1, "120 ea", "1") }]);
+    let piece = || books::pack(&[Unit::Piece], books::money(80));
+    let filled = fill().prop_flat_map(|fill| filled(Amount::new(fill.millilitres(), Unit::Millilitre)));
+    let drink = drinks::drink(1, INGREDIENTS);
+    (books::settings(), ingredients, (piece(), piece()), drink, lines(), filled).prop_map(
+        |(settings, ingredients, (bottle, lid), drink, lines, (brimful, headspace))| {
+            let shared = PackagingSet {
+                id: packaging_set_id(1),
+                name: "Generated set".into(),
+                uses: vec![use_of(2, "1"), use_of(1, "0.5")],
+            };
             let container = Container {
                 id: container_id(1),
                 set: vec![use_of(1, "1")],
-                brimful: Amount::new(fill.millilitres(), Unit::Millilitre),
+                shared: vec![shared.id],
+                brimful,
+                headspace,
                 ..crate::support::container(1, "1 L")
             };
-            assert_eq!(bottle.id, packaging_id(1));
             let drink = Drink { name: "Generated drink".into(), lines, ..drink };
-            let records = ingredients.into_iter().map(Record::Ingredient);
+            let packagings = [Record::Packaging(vessel(1, [bottle])), Record::Packaging(vessel(2, [lid]))];
+            let records = ingredients.into_iter().map(Record::Ingredient).chain(packagings);
             let mut book = Book::new(settings);
-            for record in records.chain([Record::Packaging(bottle), Record::Container(container), Record::Drink(drink)])
+            for record in
+                records.chain([Record::PackagingSet(shared), Record::Container(container), Record::Drink(drink)])
             {
                 book.apply(&Edit::Put(record)).expect("a complete record");
             }

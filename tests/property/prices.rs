@@ -1,11 +1,11 @@
 //! From a margin to a price, and back.
 
 use brimwright::book::Settings;
-use brimwright::measure::{Exact, Money, Share};
+use brimwright::measure::{Exact, Money, Share, Volume};
 use brimwright::price::{PriceError, asked, ceiling, largest_fill, our_price, round_up, shelf_price};
 use proptest::prelude::*;
 
-use crate::books::{money, settings, share};
+use crate::books::{fill, money, settings, share};
 use crate::menus::menu;
 use crate::near;
 use crate::support::exact;
@@ -93,26 +93,31 @@ proptest! {
         prop_assert!(asked.customer_pays >= asked.without_tax);
     }
 
-    /// The ceiling is rounded at the twelfth decimal, and so is every part of a cost: the cost at
-    /// the largest fill meets the ceiling within a millionth.
+    /// The ceiling is rounded at the twelfth decimal, and so is every part of a cost; costs that
+    /// differ by less than a billionth are the same, and so is the cost of the fill's own rounding.
     #[test]
-    fn the_largest_fill_costs_the_ceiling(menu in menu(), price in money(60)) {
+    fn the_largest_fill_is_paid_for_and_a_little_more_is_not(menu in menu(), price in money(60), other in fill()) {
         let priced = menu.priced();
         let price = price.plus(money_of_one()).unwrap();
-        let terms = priced.terms;
+        let (terms, full) = (priced.terms, priced.fill.volume);
         let ceiling = ceiling(&menu.book, menu.drink(), &priced.cost, &terms, price).unwrap();
         let largest =
-            largest_fill(&menu.book, menu.drink(), &priced.cost, &priced.scaled, terms.covers, &ceiling).unwrap();
-        let covered = |fill| menu.cost_at(fill).covered(terms.covers).unwrap();
+            largest_fill(&menu.book, menu.drink(), menu.container(), terms.covers, full, &ceiling).unwrap();
+        let too_much = |fill: Volume| {
+            let cost = menu.cost_at(fill).map(|cost| cost.covered(terms.covers).unwrap());
+            cost.is_none_or(|cost| cost.minus(ceiling.cost).unwrap().major() > exact("0.000000001"))
+        };
         match largest {
-            None => prop_assert!(covered(priced.scaled.fixed) > ceiling.cost),
+            None => prop_assert!(too_much(priced.scaled.fixed) && too_much(full)),
             Some(fill) => {
-                let off = ceiling.cost.minus(covered(fill)).unwrap().major();
-                let free = covered(fill.times(exact("2")).unwrap()) == covered(fill);
-                if free {
-                    prop_assert!(off >= exact("-0.000001"));
-                } else {
-                    prop_assert!(near(off, Exact::ZERO, "0.000001"), "{} at {:?}", off, fill);
+                prop_assert!(fill <= full && fill >= priced.scaled.fixed.min(full));
+                let cost = menu.cost_at(fill).expect("it can be made").covered(terms.covers).unwrap();
+                prop_assert!(cost.minus(ceiling.cost).unwrap().major() <= exact("0.000000002"));
+                let little_more = fill.plus(Volume::from_millilitres(exact("0.000001"))).unwrap();
+                prop_assert!(fill == full || too_much(little_more.min(full)), "{:?} is paid for", little_more);
+                // Without steps the cost grows with the fill: nothing beyond is paid for either.
+                if !menu.has_steps() && other > little_more && other <= full {
+                    prop_assert!(too_much(other), "{:?} is paid for", other);
                 }
             }
         }

@@ -1,0 +1,329 @@
+//! The fields of version 2: each spoilt in turn, and a file of version 1 read as it is.
+
+use std::sync::LazyLock;
+
+use brimwright::book::{
+    Accepted, Allergen, Brimful, Field, FillRule, Headspace, Ice, IcePlace, Key, Problem, Reading, Refusal, Scaling,
+    Tapered,
+};
+use brimwright::exchange::{BookFileError, Fault, Place, read, write};
+use brimwright::fill::fill;
+use serde_json::Value;
+
+use super::{FILE, indented, schema};
+use crate::support::{amount, container_id, drink_id, exact, ingredient_id, length, money, offer_id, share};
+
+/// A small file of version 1.
+const VERSION_1: &str = include_str!("data/version-1.json");
+
+/// A small file with every field that version 2 adds, each value on a line of its own.
+pub static EVERY: LazyLock<String> = LazyLock::new(|| indented(include_str!("data/version-2.json")));
+
+/// That file with the first `old` replaced by `new`.
+fn with(old: &str, new: &str) -> String {
+    assert!(EVERY.contains(old), "{old:?}");
+    EVERY.replacen(old, new, 1)
+}
+
+fn error(text: &str) -> BookFileError {
+    read(text).err().unwrap_or_else(|| panic!("the reader takes {text}"))
+}
+
+#[test]
+fn every_field_is_read_and_written_again() {
+    let book = read(&*EVERY).unwrap();
+    assert_eq!(read(write(&book)), Ok(book.clone()));
+    assert!(schema::takes(&EVERY) && schema::takes(&write(&book)));
+
+    let oats = book.ingredient(ingredient_id(1)).unwrap();
+    assert_eq!(oats.allergens, Some(vec![Allergen::OtherGluten, Allergen::TreeNuts]));
+    assert_eq!(book.ingredient(ingredient_id(2)).unwrap().allergens, Some(Vec::new()));
+    let pack = &oats.packs[0];
+    let tiers: Vec<_> = pack.tiers.iter().map(|tier| (tier.from, tier.price)).collect();
+    assert_eq!(tiers, [(exact("2"), money("28.5")), (exact("6.5"), money("27"))]);
+    assert_eq!((pack.at_a_time, pack.price_now()), (exact("6"), money("28.5")));
+
+    let cup = book.container(container_id(1)).unwrap();
+    let tapered = Tapered { base: length("2.5 in"), rim: length("90 mm"), height: length("12.1 cm") };
+    assert_eq!((&cup.brimful, cup.headspace), (&Brimful::Tapered(tapered), Headspace::Height(length("0.4 in"))));
+    let counts: Vec<_> = book.set_of(cup).map(|used| used.count).collect();
+    assert_eq!(counts, [exact("1.5")]);
+    let flask = book.container(container_id(2)).unwrap();
+    let readings = [("30 mm", "3 fl oz"), ("170 mm", "500 mL")]
+        .map(|(height, volume)| Reading { height: length(height), volume: amount(volume) });
+    assert_eq!(flask.brimful, Brimful::Poured(readings.to_vec()));
+    assert_eq!(fill(flask).unwrap().brimful, amount("500 mL").volume().unwrap().unwrap());
+
+    let drink = book.drink(drink_id(1)).unwrap();
+    assert_eq!(drink.air, share("0.12"));
+    let scalings: Vec<_> = drink.lines.iter().map(|line| line.scaling).collect();
+    assert_eq!(scalings, [Scaling::Stepped(amount("0.5 oz")), Scaling::TopUp, Scaling::Fixed]);
+    let ices: Vec<_> = drink.lines.iter().map(|line| line.ice).collect();
+    assert_eq!(ices, [None, None, Some(Ice { place: IcePlace::Floating, packing: share("0.55") })]);
+
+    let filling = book.offer(offer_id(1, 2)).unwrap().filling.clone().unwrap();
+    assert_eq!((filling.rule, filling.accepted), (FillRule::UnitedStates, Accepted::TwoAndAHalfPercent));
+    assert_eq!((filling.allowed, filling.least_headspace), (Some(amount("0.5 fl oz")), Some(amount("5 mL"))));
+    assert_eq!((filling.weekly, filling.nets), (exact("120"), vec![amount("488.5 mL"), amount("17.3 oz")]));
+}
+
+#[test]
+fn unreadable_values_are_shown_with_their_place() {
+    let no_length = |text: &str| format!("\"{text}\" is not a length such as \"90 mm\" or \"3.5 in\"");
+    let no_amount = |text: &str| format!("\"{text}\" is not an amount such as \"40 lb\" or \"16 fl oz\"");
+    let no_number =
+        |text: &str| format!("\"{text}\" is not a plain decimal of at most 9 digits before the point and 8 after it");
+    let brimful = "a volume such as \"16 fl oz\", or the measures of a cup or bottle";
+    let cases = [
+        ("\"2.5 in\"", "\"2.5in\"", "containers[0].brimful.tapered.base", no_length("2.5in")),
+        ("\"90 mm\"", "\"90 ft\"", "containers[0].brimful.tapered.rim", no_length("90 ft")),
+        ("\"12.1 cm\"", "\"12,1 cm\"", "containers[0].brimful.tapered.height", no_length("12,1 cm")),
+        ("\"0.4 in\"", "\"0.4 fl oz\"", "containers[0].headspace.height", no_length("0.4 fl oz")),
+        ("\"30 mm\"", "\"30\"", "containers[1].brimful.poured[0].height", no_length("30")),
+        ("\"500 mL\"", "\"500 ml\"", "containers[1].brimful.poured[1].volume", no_amount("500 ml")),
+        (
+            "{\n        \"tapered\"",
+            "7, \"was\": {\n        \"tapered\"",
+            "containers[0].brimful",
+            format!("invalid type: integer `7`, expected {brimful}"),
+        ),
+        (
+            "{\n        \"tapered\"",
+            "{\n        \"conical\"",
+            "containers[0].brimful",
+            "unknown variant `conical`, expected `tapered` or `poured`".to_string(),
+        ),
+        ("\"tree-nuts\"", "\"nuts\"", "ingredients[0].allergens[1]", unknown_allergen("nuts")),
+        ("\"6.5\"", "\"six\"", "ingredients[0].packs[0].tiers[1].from", no_number("six")),
+        ("\"28.5\"", "\"28,5\"", "ingredients[0].packs[0].tiers[0].price", no_number("28,5")),
+        ("\"6\",", "\"+6\",", "ingredients[0].packs[0].at-a-time", no_number("+6")),
+        ("\"1.5\"", "\"1 1/2\"", "packaging-sets[0].uses[0].count", no_number("1 1/2")),
+        ("\"0.5 oz\"", "\"half\"", "drinks[0].lines[0].scaling.stepped", no_amount("half")),
+        (
+            "\"top-up\"",
+            "\"rest\"",
+            "drinks[0].lines[1].scaling",
+            "unknown variant `rest`, expected one of `in-proportion`, `fixed`, `stepped`, `top-up`".to_string(),
+        ),
+        (
+            "\"floating\"",
+            "\"sunk\"",
+            "drinks[0].lines[2].ice.place",
+            "unknown variant `sunk`, expected one of `blended-in`, `held-under`, `floating`".to_string(),
+        ),
+        ("\"0.55\"", "\"55 %\"", "drinks[0].lines[2].ice.packing", no_number("55 %")),
+        ("\"0.12\"", "\"twelve\"", "drinks[0].air", no_number("twelve")),
+        (
+            "\"united-states\"",
+            "\"house\"",
+            "offers[0].filling.rule",
+            "unknown variant `house`, expected one of `average`, `european-or-british`, `united-states`".to_string(),
+        ),
+        (
+            "\"0.025\"",
+            "\"0.03\"",
+            "offers[0].filling.accepted",
+            "unknown variant `0.03`, expected one of `0.001`, `0.01`, `0.02`, `0.025`, `0.05`".to_string(),
+        ),
+        ("\"0.5 fl oz\"", "\"0.5 floz\"", "offers[0].filling.allowed", no_amount("0.5 floz")),
+        ("\"5 mL\"", "\"5 drops\"", "offers[0].filling.least-headspace", no_amount("5 drops")),
+        ("\"120\"", "\"1e2\"", "offers[0].filling.weekly", no_number("1e2")),
+        ("\"17.3 oz\"", "\"17.3 ounces\"", "offers[0].filling.nets[1]", no_amount("17.3 ounces")),
+    ];
+    for (old, new, path, reason) in cases {
+        let text = with(old, new);
+        let before = &EVERY[..EVERY.find(old).unwrap()];
+        let line_begins = before.rfind('\n').unwrap() + 1;
+        let place = Place {
+            line: before.matches('\n').count() + 1,
+            column: before.len() - line_begins + 1,
+            path: path.to_string(),
+        };
+        // A reason longer than 120 letters is shortened.
+        let reason = match reason.char_indices().nth(120) {
+            Some((end, _)) => format!("{}…", &reason[..end]),
+            None => reason,
+        };
+        assert_eq!(error(&text), BookFileError::Value { place, fault: Fault::Unreadable(reason) }, "{new}");
+        assert!(!schema::takes(&text), "the schema takes {new}");
+    }
+}
+
+fn unknown_allergen(name: &str) -> String {
+    let all = Allergen::ALL.iter().map(|known| format!("`{}`", serde_json::to_value(known).unwrap().as_str().unwrap()));
+    format!("unknown variant `{name}`, expected one of {}", all.collect::<Vec<_>>().join(", "))
+}
+
+#[test]
+fn fields_within_fields_are_known_by_name() {
+    let unknown = [
+        ("\"base\":", "\"bottom\":"),
+        ("\"stepped\": \"0.5 oz\"", "\"stepped\": \"0.5 oz\", \"up\": true"),
+        ("\"packing\":", "\"density\":"),
+        ("\"from\": \"2\"", "\"least\": \"2\""),
+        ("\"uses\": [", "\"use\": ["),
+        ("\"shared\": [", "\"sets\": ["),
+        ("\"packaging-sets\": [", "\"sets\": ["),
+        ("\"least-headspace\":", "\"least\":"),
+        ("\"air\":", "\"foam\":"),
+        ("\"allergens\":", "\"contains\":"),
+        ("\"at-a-time\":", "\"together\":"),
+        ("\"tapered\": {", "\"poured\": [], \"tapered\": {"),
+    ];
+    let missing = [
+        "          \"base\": \"2.5 in\",\n",
+        "            \"place\": \"floating\",\n",
+        "              \"from\": \"2\",\n",
+        "        \"rule\": \"united-states\",\n",
+        "        \"accepted\": \"0.025\",\n",
+        "            \"height\": \"30 mm\",\n",
+    ];
+    for (old, new) in unknown.into_iter().chain(missing.map(|line| (line, ""))) {
+        let text = with(old, new);
+        assert!(matches!(error(&text), BookFileError::Value { .. }), "{new} for {old}: {:?}", error(&text));
+        assert!(!schema::takes(&text), "the schema takes {new} for {old}");
+    }
+}
+
+/// Each is refused by the book. The second list is what a schema cannot say: one value against
+/// another.
+#[test]
+fn what_the_book_refuses_is_named() {
+    use Field::{
+        Air, Allowed, AtATime, Base, Headspace, Height, LeastHeadspace, Net, Packing, Readings, Rim, SetCount, Step,
+        TierFrom, TierPrice, Weekly,
+    };
+    let by_value = [
+        ("\"2.5 in\"", "\"0 in\"", "container:1", Base, Problem::NotPositive),
+        ("\"90 mm\"", "\"-90 mm\"", "container:1", Rim, Problem::NotPositive),
+        ("\"12.1 cm\"", "\"0.0 cm\"", "container:1", Height, Problem::NotPositive),
+        ("\"0.4 in\"", "\"-0.4 in\"", "container:1", Headspace, Problem::Negative),
+        ("\"share\": \"0.05\"", "\"share\": \"1\"", "container:2", Headspace, Problem::NotAShare),
+        ("\"30 mm\"", "\"0 mm\"", "container:2", Readings, Problem::NotPositive),
+        ("\"500 mL\"", "\"500 g\"", "container:2", Readings, Problem::NotAVolume),
+        ("\"12 ea\"", "\"0 ea\"", "ingredient:1", Field::Contents, Problem::NotPositive),
+        ("\"6\",", "\"0.5\",", "ingredient:1", AtATime, Problem::LessThanOne),
+        ("\"from\": \"2\"", "\"from\": \"1\"", "ingredient:1", TierFrom, Problem::NotAboveOne),
+        ("\"28.5\"", "\"-28.5\"", "ingredient:1", TierPrice, Problem::Negative),
+        ("\"tree-nuts\"", "\"other-gluten\"", "ingredient:1", Field::Allergens, Problem::Twice),
+        ("\"1.5\"", "\"0\"", "packaging-set:1", SetCount, Problem::NotPositive),
+        ("\"name\": \"Lid and straw\"", "\"name\": \"\"", "packaging-set:1", Field::Name, Problem::Empty),
+        ("\"0.5 oz\"", "\"0 oz\"", "drink:1", Step, Problem::NotPositive),
+        ("\"0.5 oz\"", "\"0.5 ea\"", "drink:1", Step, Problem::AnotherKind),
+        ("\"0.5 oz\"", "\"0.5 fl oz\"", "drink:1", Step, Problem::AnotherKind),
+        ("\"fixed\"", "\"top-up\"", "drink:1", Field::TopUp, Problem::MoreThanOne),
+        ("\"0.55\"", "\"0\"", "drink:1", Packing, Problem::NotAPacking),
+        ("\"0.55\"", "\"1.1\"", "drink:1", Packing, Problem::NotAPacking),
+        ("\"0.12\"", "\"-0.12\"", "drink:1", Air, Problem::Negative),
+        ("\"0.5 fl oz\"", "\"0 fl oz\"", "offer:1-2", Allowed, Problem::NotPositive),
+        ("\"0.5 fl oz\"", "\"0.5 oz\"", "offer:1-2", Allowed, Problem::NotAVolume),
+        ("\"5 mL\"", "\"-5 mL\"", "offer:1-2", LeastHeadspace, Problem::Negative),
+        ("\"5 mL\"", "\"5 g\"", "offer:1-2", LeastHeadspace, Problem::NotAVolume),
+        ("\"120\"", "\"-120\"", "offer:1-2", Weekly, Problem::Negative),
+        ("\"17.3 oz\"", "\"0 oz\"", "offer:1-2", Net, Problem::NotPositive),
+        ("\"17.3 oz\"", "\"1 ea\"", "offer:1-2", Net, Problem::NeitherWeightNorVolume),
+        (SECOND_READING, "", "container:2", Readings, Problem::TooFew),
+        (TAPERED, "\"brimful\": \"16 fl oz\",\n", "container:1", Headspace, Problem::NoHeights),
+        ("[\n        \"1\"\n      ]", "[\n        \"1\", \"1\"\n      ]", "container:1", SetCount, Problem::Twice),
+    ];
+    let by_comparison = [
+        ("\"0.4 in\"", "\"12.1 cm\"", "container:1", Headspace, Problem::NothingFits),
+        ("\"30 mm\"", "\"17 cm\"", "container:2", Readings, Problem::Falls(2)),
+        ("\"500 mL\"", "\"3 fl oz\"", "container:2", Readings, Problem::Falls(2)),
+        ("\"6.5\"", "\"2.0\"", "ingredient:1", TierFrom, Problem::Twice),
+        (TAPERED, HUGE, "container:1", Field::Brimful, Problem::TooLarge),
+    ];
+    let cases = by_value.map(|case| (case, false)).into_iter().chain(by_comparison.map(|case| (case, true)));
+    for ((old, new, key, field, problem), schema_takes) in cases {
+        let text = with(old, new);
+        let key = Key::from_text(key).unwrap();
+        match error(&text) {
+            BookFileError::Refused { key: at, refusal, .. } => {
+                assert_eq!((at, refusal), (key, Refusal::Field { key, field, problem }), "{new} for {old}");
+            }
+            other => panic!("{new} for {old}: {other:?}"),
+        }
+        assert_eq!(schema::takes(&text), schema_takes, "the schema and {new} for {old}");
+    }
+}
+
+const SECOND_READING: &str =
+    ",\n          {\n            \"height\": \"170 mm\",\n            \"volume\": \"500 mL\"\n          }";
+const TAPERED: &str = "\"brimful\": {\n        \"tapered\": {\n          \"base\": \"2.5 in\",\n          \"rim\": \"90 mm\",\n          \"height\": \"12.1 cm\"\n        }\n      },\n";
+
+const HUGE: &str = "\"brimful\": {\"tapered\": {\"base\": \"999999999 in\", \"rim\": \"999999999 in\", \"height\": \"999999999 in\"}},\n";
+
+#[test]
+fn what_a_set_needs_must_be_there() {
+    let cases = [
+        ("\"packaging\": \"2\"", "\"packaging\": \"9\"", "packaging:9", "packaging-set:1"),
+        ("[\n        \"1\"\n      ]", "[\n        \"9\"\n      ]", "packaging-set:9", "container:1"),
+    ];
+    for (old, new, missing, user) in cases {
+        let [missing, user] = [missing, user].map(|key| Key::from_text(key).unwrap());
+        let refusal = Refusal::Missing { key: missing, needed_by: Some(user) };
+        match error(&with(old, new)) {
+            BookFileError::Refused { key, refusal: found, .. } => assert_eq!((key, found), (user, refusal)),
+            other => panic!("{other:?}"),
+        }
+    }
+}
+
+#[test]
+fn what_may_be_left_out() {
+    let left_out = [
+        "            \"place\": \"floating\",\n            \"packing\": \"0.55\"\n",
+        ",\n      \"air\": \"0.12\"",
+        ",\n          \"at-a-time\": \"6\"",
+        "        \"allowed\": \"0.5 fl oz\",\n",
+        "        \"least-headspace\": \"5 mL\",\n",
+        "        \"weekly\": \"120\",\n",
+        ",\n      \"allergens\": []",
+        "      \"set\": [],\n      \"shared\": []",
+    ];
+    let instead = ["            \"place\": \"floating\"\n", "", "", "", "", "", "", "      \"set\": []"];
+    for (old, new) in left_out.into_iter().zip(instead) {
+        let text = with(old, new);
+        assert_eq!(read(&text).err(), None, "without {old}");
+        assert!(schema::takes(&text), "the schema refuses a file without {old}");
+    }
+    let book = read(with(left_out[0], instead[0])).unwrap();
+    let ice = book.drink(drink_id(1)).unwrap().lines[2].ice.unwrap();
+    assert_eq!(ice.packing, share("0.6"));
+}
+
+/// Version 1 has none of it, and is a file of version 2 by another number.
+#[test]
+fn version_1_is_read_as_it_is() {
+    let book = read(VERSION_1).unwrap();
+    assert_eq!((book.ingredients().count(), book.packaging_sets().count(), book.offers().count()), (2, 0, 2));
+    assert_eq!(book.ingredient(ingredient_id(1)).unwrap().allergens, None);
+    assert_eq!(book.container(container_id(1)).unwrap().brimful, Brimful::Weighed(amount("16.7 fl oz")));
+    let second = VERSION_1.replace("\"version\": 1", "\"version\": 2");
+    assert!(!schema::takes(VERSION_1) && schema::takes(&second));
+    assert_eq!(read(&second), Ok(book.clone()));
+    let written = second.replace("],\n\"containers\"", "],\n\"packaging-sets\": [],\n\"containers\"");
+    assert_eq!(write(&book), written);
+}
+
+/// No field of the schema is without a value in the files that are spoilt here.
+#[test]
+fn every_field_of_the_schema_is_tried() {
+    let schema: Value = serde_json::from_str(schema::SCHEMA).unwrap();
+    let mut untried = Vec::new();
+    let mut waiting = vec![&schema];
+    while let Some(value) = waiting.pop() {
+        match value {
+            Value::Object(object) => {
+                let fields = object.get("properties").and_then(Value::as_object).into_iter().flatten();
+                let tried =
+                    |name: &String| FILE.contains(&format!("\"{name}\":")) || EVERY.contains(&format!("\"{name}\":"));
+                untried.extend(fields.map(|(name, _)| name).filter(|name| !tried(name)));
+                waiting.extend(object.values());
+            }
+            Value::Array(list) => waiting.extend(list),
+            _ => {}
+        }
+    }
+    assert_eq!(untried, Vec::<&String>::new());
+}
