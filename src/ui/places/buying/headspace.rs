@@ -11,9 +11,11 @@ use crate::book::{Container, ContainerId, Headspace};
 use crate::fill::{fill, fill_line};
 use crate::measure::{Amount, Exact, LengthUnit, Share, TypedLength};
 use crate::ui::fields::{self, Choice, Entry};
-use crate::ui::live::{text, trouble, when};
+use crate::ui::glass::{glass, poured};
+use crate::ui::live::{live, text, trouble, when};
 use crate::ui::parts::{Figure, Section, figures};
 use crate::ui::state::AppState;
+use crate::working::Shown;
 
 /// How full a container is poured.
 #[component]
@@ -55,7 +57,7 @@ pub fn Poured(
         edit.map_or(Ok(()), |edit| state.apply("How headspace is given", edit))
     });
     let filled = move || state.book.with(|book| book.container(id).and_then(|it| fill(it).ok()));
-    let poured = text(move || {
+    let volume = text(move || {
         let fill = filled();
         fill.map_or("none".into(), |fill| state.volume(fill.volume))
     });
@@ -70,6 +72,13 @@ pub fn Poured(
         });
         found.unwrap_or_default()
     };
+    let picture = live(move || {
+        let container = state.book.with(|book| book.container(id).cloned());
+        match (container, filled()) {
+            (Some(container), Some(fill)) => glass(&container, &fill, poured(&fill)),
+            _ => ().into_any(),
+        }
+    });
     let short = move || {
         let fill = filled()?;
         fill.short_of_declared.map(|short| {
@@ -148,10 +157,13 @@ pub fn Poured(
                     })
                 />
             </div>
-            <dl class="figures">
-                <Figure name="Poured" large=true value=poured />
-                {figures(line)}
-            </dl>
+            <div class="in-glass">
+                {picture}
+                <dl class="figures">
+                    <Figure name="Poured" large=true value=volume how=Shown::Poured(id) />
+                    {figures(line)}
+                </dl>
+            </div>
             {trouble(short)}
             <Allowed id />
         </Section>
