@@ -3,8 +3,8 @@
 
 use leptos::prelude::*;
 
-use crate::book::{DrinkKind, Key, OfferId};
-use crate::fill::ScaledLine;
+use crate::book::{Drink, Key, OfferId, Stage};
+use crate::fill::{ScaledLine, fill_line};
 use crate::label::allergens_of;
 use crate::ledger::Priced;
 use crate::ui::glass::{glass, layers};
@@ -36,7 +36,10 @@ fn Page(id: OfferId) -> impl IntoView {
         let here = (offer == id).then_some("page");
         view! { <a class="chip counter-size" href=Route::Card(offer).address() aria-current=here>{name}</a> }.into_any()
     };
-    let pressed = move || state.book.with(|book| book.drink(id.drink).map(|it| it.kind)) == Some(DrinkKind::Pressed);
+    let pressed = move || {
+        let pressed = |drink: &Drink| drink.lines.iter().any(|line| line.stage == Stage::Pressed);
+        state.book.with(|book| book.drink(id.drink).is_some_and(pressed))
+    };
     let allergens = text(move || {
         state.book.with(|book| {
             let drink = book.drink(id.drink);
@@ -44,7 +47,7 @@ fn Page(id: OfferId) -> impl IntoView {
         })
     });
     let amounts = move || match state.priced(id, |priced| Some(priced.clone())) {
-        Some(priced) => view! { <Amounts id priced /> }.into_any(),
+        Some(priced) => amounts_of(state, id, priced),
         None => ().into_any(),
     };
     view! {
@@ -72,35 +75,37 @@ fn Page(id: OfferId) -> impl IntoView {
     }
 }
 
-#[component]
-fn Amounts(id: OfferId, priced: Priced) -> impl IntoView {
-    let state = AppState::here();
-    let line = move |line: ScaledLine| {
+fn amounts_of(state: AppState, id: OfferId, priced: Priced) -> AnyView {
+    let row = move |line: ScaledLine| {
         let name = state.book.with(|book| book.name(Key::Ingredient(line.ingredient)));
         let written = state.book.with(|book| {
             let lines = &book.drink(id.drink)?.lines;
             lines.iter().find(|it| it.id == line.line).map(|it| it.amount.unit)
         });
+        let stage = line.ice.map_or(words::stage(line.stage), |ice| words::ice_place(ice.place));
         view! {
             <li>
                 <span class="recipe-amount">{state.counter_amount(line.to_use, written)}</span>
-                <span class="recipe-ingredient">{name} " " <span class="soft">{words::stage(line.stage)}</span></span>
+                <span class="recipe-ingredient">{name} " " <span class="soft">{stage}</span></span>
             </li>
         }
     };
     let fill = priced.fill;
     let container = state.book.with(|book| book.container(id.container).cloned());
+    let line_at = container.as_ref().and_then(|container| fill_line(container).ok()?);
+    let under = line_at.map(|line| format!(", {} under it", state.length(line.below_rim))).unwrap_or_default();
     let picture = container.map(|container| glass(&container, &fill, layers(&priced.scaled)));
     view! {
-        <ol class="recipe">{priced.scaled.lines.into_iter().map(line).collect_view()}</ol>
+        <ol class="recipe">{priced.scaled.lines.into_iter().map(row).collect_view()}</ol>
         <div class="recipe-fill">
             {picture}
             <p>
                 <span class="recipe-amount">{state.volume(fill.volume)}</span>
                 <span class="recipe-ingredient">
-                    {format!("Fill to here: {} left empty under the rim", state.volume(fill.headspace))}
+                    {format!("Fill to here: {} left empty under the rim{under}", state.volume(fill.headspace))}
                 </span>
             </p>
         </div>
     }
+    .into_any()
 }

@@ -75,7 +75,7 @@ pub fn FillTarget(
                         .into_any()
                 }
                 false => {
-                    let start = move || set(Some(first(state.units())), "A fill target");
+                    let start = move || set(Some(first(untrack(|| state.units()))), "A fill target");
                     view! {
                         <p class="actions">
                             <button class="button" on:click=press(start)>

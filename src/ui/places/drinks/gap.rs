@@ -39,8 +39,11 @@ pub fn Gap(
 fn row(state: AppState, way: Way) -> AnyView {
     let (name, change, advice) = state.book.with(|book| {
         state.style.with(|style| {
-            let advice = words::lever_advice(&way, book, style);
-            (words::lever(way.lever, book), words::lever_change(&way, style), advice)
+            let said = match way.closes {
+                Ok(_) => (words::lever_change(&way, style), words::lever_advice(&way, book, style)),
+                Err(why) => (words::why_not(why).to_string(), String::new()),
+            };
+            (words::lever(way.lever, book), said.0, said.1)
         })
     });
     let edit = way.closes.ok().and_then(|closing| closing.edit);
@@ -49,6 +52,7 @@ fn row(state: AppState, way: Way) -> AnyView {
         <li class="way">
             <p class="way-name">
                 <strong>{name}</strong>
+                " "
                 <span class="soft">{change}</span>
             </p>
             <p>{advice}</p>

@@ -39,7 +39,11 @@ fn shown(state: AppState, facts: &Facts) -> AnyView {
     let source = words::net_source(facts.net.source);
     let list = |name: fn(Allergen) -> Option<&'static str>| {
         let names: Vec<&str> = facts.allergens.present.iter().filter_map(|(found, _)| name(*found)).collect();
-        if names.is_empty() { "none found".to_string() } else { names.join(", ") }
+        match (names.is_empty(), facts.allergens.not_stated.is_empty()) {
+            (false, _) => names.join(", "),
+            (true, true) => "none".to_string(),
+            (true, false) => "none stated so far".to_string(),
+        }
     };
     let open: Vec<String> =
         state.book.with(|book| facts.allergens.not_stated.iter().map(|id| book.name(Key::Ingredient(*id))).collect());

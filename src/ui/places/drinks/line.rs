@@ -6,7 +6,7 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use super::change::changed;
-use crate::book::{Book, Drink, DrinkId, DrinkKind, Edit, Ice, IcePlace, Key, Line, LineId, Scaling, Stage};
+use crate::book::{Book, Drink, DrinkId, Edit, Ice, IcePlace, Key, Line, LineId, Scaling, Stage};
 use crate::measure::{Amount, Dimension, Exact, Unit, Wanted};
 use crate::ui::fields::{self, Choice, Entry};
 use crate::ui::live::{text, when};
@@ -67,6 +67,48 @@ fn follow(drink: &mut Drink, line: LineId, chosen: &str) {
     }
 }
 
+/// What the amount of a line means: an ingredient at a stage, or ice at its place.
+#[derive(Clone, Copy)]
+enum Meant {
+    At(Stage),
+    Ice(IcePlace),
+}
+
+impl Meant {
+    fn all() -> impl Iterator<Item = Meant> {
+        let stages = Stage::ALL.iter().map(|stage| Meant::At(*stage));
+        stages.chain(IcePlace::ALL.iter().map(|place| Meant::Ice(*place)))
+    }
+
+    fn of(line: &Line) -> Meant {
+        line.ice.map_or(Meant::At(line.stage), |ice| Meant::Ice(ice.place))
+    }
+
+    fn key(self) -> String {
+        match self {
+            Meant::At(stage) => format!("{stage:?}"),
+            Meant::Ice(place) => format!("{place:?}"),
+        }
+    }
+
+    const fn words(self) -> &'static str {
+        match self {
+            Meant::At(stage) => words::stage(stage),
+            Meant::Ice(place) => words::ice_place(place),
+        }
+    }
+
+    fn put(self, line: &mut Line) {
+        match self {
+            Meant::At(stage) => (line.stage, line.ice) = (stage, None),
+            Meant::Ice(place) => {
+                let packing = line.ice.map_or(Ice::usual_packing(), |ice| ice.packing);
+                (line.stage, line.ice) = (Stage::AsBought, Some(Ice { place, packing }));
+            }
+        }
+    }
+}
+
 /// One line of a recipe.
 #[component]
 pub fn LineRow(
@@ -94,14 +136,17 @@ pub fn LineRow(
         };
         Wanted { dimensions: LIQUID_FIRST, unit }
     };
-    let stages: Vec<(String, String)> =
-        Stage::ALL.iter().map(|stage| (format!("{stage:?}"), words::stage(*stage).to_string())).collect();
-    let stage = text(move || this().map(|line| format!("{:?}", line.stage)).unwrap_or_default());
+    let stages: Vec<(String, String)> = Meant::all().map(|meant| (meant.key(), meant.words().to_string())).collect();
+    let stage = text(move || this().map(|line| Meant::of(&line).key()).unwrap_or_default());
     let choose_stage = Arc::new(move |chosen: &str| {
-        let stage = Stage::ALL.iter().copied().find(|stage| format!("{stage:?}") == chosen);
-        let edit = state
-            .book
-            .with_untracked(|book| line_changed(book, drink, line, |it| it.stage = stage.unwrap_or(it.stage)));
+        let meant = Meant::all().find(|meant| meant.key() == chosen);
+        let edit = state.book.with_untracked(|book| {
+            line_changed(book, drink, line, |it| {
+                if let Some(meant) = meant {
+                    meant.put(it);
+                }
+            })
+        });
         edit.map_or(Ok(()), |edit| state.apply("Stage of an ingredient", edit))
     });
     let scalings: Vec<(String, String)> =
@@ -117,10 +162,8 @@ pub fn LineRow(
         let _ = edit.map(|edit| state.apply("Take out of a recipe", edit));
     };
     let in_steps = move || this().is_some_and(|line| matches!(line.scaling, Scaling::Stepped(_)));
-    let may_be_ice = move || {
-        let kind = state.book.with(|book| book.drink(drink).map(|it| it.kind));
-        matches!(kind, Some(DrinkKind::Blended | DrinkKind::OverIce)) || this().is_some_and(|line| line.ice.is_some())
-    };
+    let in_scoops =
+        move || this().is_some_and(|line| line.ice.is_some() && line.amount.unit.dimension() == Dimension::Volume);
     view! {
         <li class="line">
             <a class="line-name" href=address>{name}</a>
@@ -137,7 +180,7 @@ pub fn LineRow(
             <TakeOut name on_click=remove />
             <div class="line-more">
                 {when(in_steps, move || view! { <Step drink line name=name.get_untracked() /> }.into_any())}
-                {when(may_be_ice, move || view! { <IceOf drink line name=name.get_untracked() /> }.into_any())}
+                {when(in_scoops, move || view! { <Packing drink line name=name.get_untracked() /> }.into_any())}
             </div>
         </li>
     }
@@ -169,48 +212,23 @@ fn Step(drink: DrinkId, line: LineId, name: String) -> impl IntoView {
 }
 
 #[component]
-fn IceOf(drink: DrinkId, line: LineId, name: String) -> impl IntoView {
+fn Packing(drink: DrinkId, line: LineId, name: String) -> impl IntoView {
     let state = AppState::here();
-    let this = move || state.book.with(|book| line_of(book, drink, line).copied());
-    let mut places = vec![(String::new(), "not ice".to_string())];
-    places.extend(IcePlace::ALL.iter().map(|place| (format!("{place:?}"), words::ice_place(*place).to_string())));
-    let place =
-        text(move || this().and_then(|line| line.ice).map(|ice| format!("{:?}", ice.place)).unwrap_or_default());
-    let choose = Arc::new(move |chosen: &str| {
-        let place = IcePlace::ALL.iter().copied().find(|place| format!("{place:?}") == chosen);
-        let edit = state.book.with_untracked(|book| {
-            line_changed(book, drink, line, |it| {
-                let packing = it.ice.map_or(Ice::usual_packing(), |ice| ice.packing);
-                it.ice = place.map(|place| Ice { place, packing });
-            })
-        });
-        edit.map_or(Ok(()), |edit| state.apply("Ice in a drink", edit))
+    let packing = text(move || {
+        let ice = state.book.with(|book| line_of(book, drink, line).and_then(|line| line.ice));
+        ice.map(|ice| state.plain_percent(ice.packing)).unwrap_or_default()
     });
-    let in_scoops =
-        move || this().is_some_and(|line| line.ice.is_some() && line.amount.unit.dimension() == Dimension::Volume);
-    let packing =
-        text(move || this().and_then(|line| line.ice).map(|ice| state.plain_percent(ice.packing)).unwrap_or_default());
-    let label = format!("Of a scoop of {name}, solid");
     view! {
-        <Choice label=format!("Is {name} ice?") options=places value=place choose=choose />
-        {when(
-            in_scoops,
-            move || {
-                view! {
-                    <Entry
-                        label=label.clone()
-                        unit="%"
-                        note="Cubes as they fall leave air between them: 54 to 67 % is solid (Baker and Kudrolli 2010; plastic cubes, a guide only)."
-                        value=packing
-                        commit=fields::percent("Packing of ice", move |book, packing| {
-                            line_changed(book, drink, line, |it| {
-                                it.ice = it.ice.map(|ice| Ice { packing, ..ice });
-                            })
-                        })
-                    />
-                }
-                    .into_any()
-            },
-        )}
+        <Entry
+            label=format!("Of a scoop of {name}, solid")
+            unit="%"
+            note="Cubes as they fall leave air between them: 54 to 67 % is solid (Baker and Kudrolli 2010; plastic cubes, a guide only)."
+            value=packing
+            commit=fields::percent("Packing of ice", move |book, packing| {
+                line_changed(book, drink, line, |it| {
+                    it.ice = it.ice.map(|ice| Ice { packing, ..ice });
+                })
+            })
+        />
     }
 }
