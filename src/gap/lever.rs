@@ -132,8 +132,8 @@ impl Lever {
         }
     }
 
-    /// From where it stands to as far as it goes, of the number that [`Lever::edit`] sets. None
-    /// where it goes nowhere.
+    /// From where it stands to as far as it goes, of the number that [`Lever::edit`] sets; in
+    /// steps that can be typed where it is set for good. None where it goes nowhere.
     pub(super) fn range(self, book: &Book, priced: &Priced) -> Option<Range> {
         let from = self.reading(book, priced)?.number();
         let kept = |from, to| Range { from, to, places: KEPT_PLACES };
@@ -153,7 +153,11 @@ impl Lever {
             Lever::ContainerSet(_) => kept(steps(from, KEPT_PLACES, Exact::ceiling).ok()?, Exact::ZERO),
             Lever::TrimYield(_) | Lever::PressYield(_) => kept(from, Exact::ONE),
             Lever::SoakYield(_) => kept(from, HIGHEST),
-            Lever::HandsTime(id) => kept(book.drink(id)?.labour.per_drink.seconds(), Exact::ZERO),
+            Lever::HandsTime(id) => {
+                let places = TYPED_PLACES as u32;
+                let from = steps(book.drink(id)?.labour.per_drink.seconds(), places, Exact::ceiling).ok()?;
+                Range { from, to: Exact::ZERO, places }
+            }
         })
     }
 

@@ -24,24 +24,10 @@ pub fn lever(lever: Lever, book: &Book) -> String {
     }
 }
 
-/// Why a lever does not close the gap.
-pub const fn why_not(why: WhyNot) -> &'static str {
+const fn why_not(why: WhyNot) -> &'static str {
     match why {
         WhyNot::CannotCloseAlone => "cannot close it alone",
         WhyNot::DoesNotCount => "does not count in this margin",
-    }
-}
-
-/// Where a lever stands: "$38.00".
-pub fn lever_now(way: &Way, book: &Book, style: &NumberStyle) -> String {
-    shown(way.lever, way.now, nearest, book, style)
-}
-
-/// Where a lever closes the gap: "$33.10"; or why it does not.
-pub fn lever_closes(way: &Way, book: &Book, style: &NumberStyle) -> String {
-    match &way.closes {
-        Ok(closing) => closes_at(way.lever, closing, book, style),
-        Err(why) => why_not(*why).to_string(),
     }
 }
 
@@ -54,9 +40,12 @@ pub fn lever_change(way: &Way, style: &NumberStyle) -> String {
 
 /// What to do: "Buy Apples at $33.10 a pack instead of $38.00."; or why it would not do.
 pub fn lever_advice(way: &Way, book: &Book, style: &NumberStyle) -> String {
-    let Ok(closing) = &way.closes else { return sentence(way, book) };
-    let now = lever_now(way, book, style);
-    let at = closes_at(way.lever, closing, book, style);
+    let closing = match &way.closes {
+        Ok(closing) => closing,
+        Err(why) => return format!("{} {}.", lever(way.lever, book), why_not(*why)),
+    };
+    let now = shown(way.lever, way.now, nearest, book, style);
+    let at = shown(way.lever, closing.at, away(closing), book, style);
     let of = |id| book.name(Key::Ingredient(id));
     match way.lever {
         Lever::MenuPrice(_) => {
@@ -87,13 +76,6 @@ pub fn lever_advice(way: &Way, book: &Book, style: &NumberStyle) -> String {
     }
 }
 
-fn sentence(way: &Way, book: &Book) -> String {
-    match way.closes {
-        Err(why) => format!("{} {}.", lever(way.lever, book), why_not(why)),
-        Ok(_) => String::new(),
-    }
-}
-
 fn moves_too(closing: &Closing, one: &str, more: &str) -> String {
     match closing.moves_too {
         0 => String::new(),
@@ -111,10 +93,6 @@ fn short(lever: Lever, closing: &Closing, book: &Book, style: &NumberStyle) -> S
     let Some(declared) = declared() else { return String::new() };
     let declared = show_volume(declared, book.settings().units, style).unwrap_or_else(overflow);
     format!(" That is less than the {declared} that the menu or label says: change what it says first.")
-}
-
-fn closes_at(lever: Lever, closing: &Closing, book: &Book, style: &NumberStyle) -> String {
-    shown(lever, closing.at, away(closing), book, style)
 }
 
 /// The rounding that goes on in the direction of the change.

@@ -99,7 +99,8 @@ fn step_back(lever: Lever) -> Exact {
     match lever {
         Lever::MenuPrice(_) | Lever::TrimYield(_) | Lever::PressYield(_) | Lever::SoakYield(_) => exact("-0.00000001"),
         Lever::Fill(_) => exact("-0.000001"),
-        Lever::PackPrice(_) | Lever::ContainerSet(_) | Lever::Unsold(_) | Lever::HandsTime(_) => exact("0.00000001"),
+        Lever::PackPrice(_) | Lever::ContainerSet(_) | Lever::Unsold(_) => exact("0.00000001"),
+        Lever::HandsTime(_) => exact("0.000001"),
     }
 }
 
