@@ -24,7 +24,7 @@ pub fn lever(lever: Lever, book: &Book) -> String {
     }
 }
 
-const fn why_not(why: WhyNot) -> &'static str {
+pub const fn why_not(why: WhyNot) -> &'static str {
     match why {
         WhyNot::CannotCloseAlone => "cannot close it alone",
         WhyNot::DoesNotCount => "does not count in this margin",
