@@ -24,6 +24,7 @@ pub fn lever(lever: Lever, book: &Book) -> String {
     }
 }
 
+/// Why a lever does not close the gap.
 pub const fn why_not(why: WhyNot) -> &'static str {
     match why {
         WhyNot::CannotCloseAlone => "cannot close it alone",
