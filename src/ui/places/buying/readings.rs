@@ -63,12 +63,12 @@ pub fn Readings(
         </ol>
         <div class="fields">
             <Entry
-                label="New reading: height above the base"
+                label="New reading: height"
                 value=text(move || height.get().map(|length| state.typed_length(length)).unwrap_or_default())
                 commit=fields::loose_length(height)
             />
             <Entry
-                label="New reading: volume in it"
+                label="New reading: volume"
                 value=text(move || volume.get().map(|amount| state.amount(amount)).unwrap_or_default())
                 commit=fields::loose_amount(volume, size)
             />
@@ -98,6 +98,7 @@ fn reading_row(state: AppState, id: ContainerId, place: usize, refused: RwSignal
         })
     };
     let set = move |book: &Book, change: &dyn Fn(&mut Reading)| {
+        refused.set(None);
         readings_changed(book, id, |readings| {
             if let Some(reading) = readings.get_mut(place) {
                 change(reading);

@@ -44,18 +44,20 @@ pub fn Allowed(
             view! {
                 <details class="more">
                     <summary>"What the standards allow"</summary>
+                    <div class="wide">
                     <table class="table">
                         <thead>
                             <tr>
-                                <th scope="col">"Against the declared size"</th>
+                                <td></td>
                                 <th scope="col">"Short by"</th>
                                 <th scope="col">"Over by"</th>
                             </tr>
                         </thead>
                         <tbody>{live(move || SHOWN.into_iter().filter_map(row).collect_view().into_any())}</tbody>
                     </table>
+                    </div>
                     <p class="about">
-                        "At most, each. Not legal advice; local rules decide which of these holds, if any."
+                        "At most, against the declared size. Not legal advice; local rules decide which of these holds, if any."
                     </p>
                 </details>
             }
