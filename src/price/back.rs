@@ -3,7 +3,7 @@
 use super::Terms;
 use crate::book::{Book, Container, Covers, Drink};
 use crate::cost::{Cost, Part, cost};
-use crate::fill::scale;
+use crate::fill::{ScaleError, Scaled, scale};
 use crate::measure::{Exact, Money, Overflow, Share, Volume};
 
 /// What a menu price leaves to spend.
@@ -43,9 +43,13 @@ const HALVINGS: u32 = 44;
 /// decimal.
 const NOTHING: Money = Money::from_major(Exact::new(1, 9));
 
+/// A volume beside one that no number of steps meets: solved as it, and shown as it.
+const BESIDE: Volume = Volume::from_millilitres(Exact::new(5, 10));
+
 /// The largest fill of a container, at most `full`, whose covered cost stays within `ceiling`:
 /// to a millionth of a millilitre, and never beyond the ceiling. None where even the fixed lines
-/// and the container are too much.
+/// and the container are too much. Where a top-up makes room for cheaper steps a still larger
+/// fill may be within it again; that is not looked for.
 ///
 /// # Errors
 /// [`Overflow`].
@@ -58,12 +62,12 @@ pub fn largest_fill(
     ceiling: &Ceiling,
 ) -> Result<Option<Volume>, Overflow> {
     let most = ceiling.cost.plus(NOTHING)?;
-    // What cannot be made at a fill cannot be afforded at it.
-    let affords = |volume: Volume| {
-        let scaled = scale(book, drink, volume).ok();
-        let cost = scaled.and_then(|scaled| cost(book, drink, container, &scaled, volume).ok());
+    let pays_for = |scaled: &Scaled, volume: Volume| {
+        let cost = cost(book, drink, container, scaled, volume).ok();
         cost.and_then(|cost| cost.covered(covers).ok()).is_some_and(|cost| cost <= most)
     };
+    // What cannot be made at a fill cannot be afforded at it.
+    let affords = |volume: Volume| scale(book, drink, volume).is_ok_and(|scaled| pays_for(&scaled, volume));
     if affords(full) {
         return Ok(Some(full));
     }
@@ -74,7 +78,21 @@ pub fn largest_fill(
     let (mut low, mut high) = (scaled.fixed, full);
     for _ in 0..HALVINGS {
         let middle = low.plus(high)?.over(Exact::new(2, 0))?;
-        if affords(middle) { low = middle } else { high = middle }
+        match scale(book, drink, middle) {
+            Ok(scaled) if pays_for(&scaled, middle) => low = middle,
+            // What is met on either side of the gap decides.
+            Err(ScaleError::BetweenSteps { short, over, .. }) => {
+                let (below, above) = (middle.minus(short)?.minus(BESIDE)?, middle.plus(over)?.plus(BESIDE)?);
+                if above <= full && affords(above) {
+                    low = above;
+                } else if affords(below) {
+                    return Ok(Some(below.max(low).as_part()));
+                } else {
+                    high = below;
+                }
+            }
+            _ => high = middle,
+        }
     }
     Ok(Some(low.as_part()))
 }
@@ -111,8 +129,8 @@ mod tests {
     use crate::book::{Labour, PaymentFee, Record, Scaling, Settings, Tax, TaxPlace};
     use crate::ledger::{Priced, price_offer};
     use crate::support::{
-        amount, book, container, container_id, drink, drink_id, ingredient, line, millilitres, money, offer, pack,
-        seconds, settings, share, use_of, vessel,
+        amount, book, container, container_id, drink, drink_id, exact, ingredient, line, millilitres, money, offer,
+        pack, seconds, settings, share, use_of, vessel,
     };
 
     /// 400 mL of a base at 4.00 a litre and 100 mL of a fixed shot at 10.00 a litre, in a bottle
@@ -216,6 +234,24 @@ mod tests {
         // They cost 400 * 0.004 + 1.00 = 2.60; R * 0.4 - 0.70 is 2.60 at R = 8.25, 9.075 with tax.
         assert_eq!(back(&fixed, "9.075").1, Some(millilitres("500")));
         assert_eq!(back(&fixed, "9.07").1, None);
+    }
+
+    #[test]
+    fn a_gap_between_steps_does_not_hide_what_lies_beyond() {
+        // 100 mL, and 50 in steps of 40: at 1.2 times as much one step becomes two, and nothing
+        // fills 160 to 200 mL. At 4.00 a litre 0.84 buy 210 mL and 0.72 buy 180: R * 0.4 - 0.70.
+        let steps = bar(Covers::Goods, |drink| {
+            let stepped = crate::book::Line { scaling: Scaling::Stepped(amount("40 mL")), ..line(2, 1, "50 mL") };
+            drink.lines = vec![line(1, 1, "100 mL"), stepped];
+        });
+        let (ceiling, fill) = back(&steps, "4.235");
+        assert_eq!((ceiling.ingredients, fill.map(to_a_millionth)), (money("0.84"), Some(exact("210"))));
+        let (ceiling, fill) = back(&steps, "3.905");
+        assert_eq!((ceiling.ingredients, fill.map(to_a_millionth)), (money("0.72"), Some(exact("160"))));
+    }
+
+    fn to_a_millionth(volume: Volume) -> Exact {
+        volume.millilitres().rounded(6)
     }
 
     #[test]

@@ -23,7 +23,11 @@ fn it_holds_what_it_should() {
     assert_eq!(book.drinks().count(), 14);
     assert_eq!(book.containers().count(), 9);
     assert_eq!(book.ingredients().count(), 45);
+    assert_eq!(book.packagings().count(), 19);
+    assert_eq!(book.packaging_sets().count(), 2);
     assert_eq!(book.offers().count(), 39);
+    let sharing = book.containers().filter(|container| !container.shared.is_empty()).count();
+    assert_eq!(sharing, 7, "four bottles and three cups");
     let kinds: BTreeSet<DrinkKind> = book.drinks().map(|drink| drink.kind).collect();
     assert_eq!(kinds.len(), DrinkKind::ALL.len());
     let of_ingredients = book.ingredients().flat_map(|ingredient| &ingredient.packs);

@@ -2,6 +2,7 @@
 
 mod broken;
 mod demo;
+mod demo_shows;
 mod fields;
 mod hostile;
 mod offers_csv;

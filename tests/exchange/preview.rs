@@ -1,6 +1,6 @@
 //! What an import would do, and that it can be taken back.
 
-use brimwright::book::{Book, Edit, Key, Settings};
+use brimwright::book::{Book, Edit, Key, Record, Settings};
 use brimwright::exchange::{Counts, preview, read, write};
 
 use super::{demo, demo_with};
@@ -25,8 +25,8 @@ fn an_empty_book_takes_everything() {
     assert_eq!(seen.name, "Marrowgate Juice Hall");
     assert!(seen.invented && seen.settings_change && !seen.changes_nothing());
     assert_eq!(seen.ingredients, counts(45, 0, 0));
-    assert_eq!(seen.packagings, counts(18, 0, 0));
-    assert_eq!(seen.packaging_sets, counts(demo().packaging_sets().count(), 0, 0));
+    assert_eq!(seen.packagings, counts(19, 0, 0));
+    assert_eq!(seen.packaging_sets, counts(2, 0, 0));
     assert_eq!(seen.containers, counts(9, 0, 0));
     assert_eq!(seen.drinks, counts(14, 0, 0));
     assert_eq!(seen.offers, counts(39, 0, 0));
@@ -39,6 +39,7 @@ fn a_full_book_loses_what_the_incoming_one_lacks() {
     let seen = preview(&open, &incoming);
     assert!(!seen.invented && seen.settings_change);
     assert_eq!(seen.ingredients, counts(0, 0, 45));
+    assert_eq!(seen.packaging_sets, counts(0, 0, 2));
     assert_eq!(seen.offers, counts(0, 0, 39));
     there_and_back(&open, &incoming);
 }
@@ -55,6 +56,9 @@ fn the_same_book_changes_nothing() {
 fn each_kind_is_counted_apart() {
     let open = demo();
     let mut incoming = read(demo_with("\"price\": \"38\"", "\"price\": \"46\"")).unwrap();
+    let mut set = incoming.packaging_sets().next().unwrap().clone();
+    set.uses.pop();
+    incoming.apply(&Edit::Put(Record::PackagingSet(set))).unwrap();
     for text in ["offer:1-6", "drink:9"] {
         let key = Key::from_text(text).unwrap();
         incoming.apply(&Edit::remove_with_offers(&incoming, key)).unwrap();
@@ -63,6 +67,7 @@ fn each_kind_is_counted_apart() {
     assert!(!seen.settings_change);
     assert_eq!(seen.ingredients, counts(0, 1, 0));
     assert_eq!(seen.packagings, counts(0, 0, 0));
+    assert_eq!(seen.packaging_sets, counts(0, 1, 0));
     assert_eq!(seen.containers, counts(0, 0, 0));
     assert_eq!(seen.drinks, counts(0, 0, 1));
     assert_eq!(seen.offers, counts(0, 0, 3));

@@ -1,6 +1,8 @@
 //! A generated drink that can be made and costed: nothing that it needs is missing.
 
-use brimwright::book::{Book, Container, Drink, Edit, Ingredient, Line, Offer, Pack, PackagingSet, Record, Scaling};
+use brimwright::book::{
+    Book, Container, Drink, Edit, Ingredient, Line, LineId, Offer, Pack, PackagingSet, Record, Scaling,
+};
 use brimwright::cost::{Cost, cost};
 use brimwright::fill::{Scaled, scale};
 use brimwright::ledger::{Priced, price_offer};
@@ -69,7 +71,9 @@ fn lines() -> impl Strategy<Value = Vec<Line>> {
         for line in rest.iter_mut().filter(|line| line.scaling == Scaling::TopUp).skip(1) {
             line.scaling = Scaling::InProportion;
         }
-        std::iter::once(first).chain(rest).collect()
+        // Numbered, since ids that are made small may become the same.
+        let lines = std::iter::once(first).chain(rest);
+        (1..).zip(lines).map(|(id, line)| Line { id: LineId::from_random(id), ..line }).collect()
     })
 }
 

@@ -115,8 +115,8 @@ proptest! {
                 prop_assert!(cost.minus(ceiling.cost).unwrap().major() <= exact("0.000000002"));
                 let little_more = fill.plus(Volume::from_millilitres(exact("0.000001"))).unwrap();
                 prop_assert!(fill == full || too_much(little_more.min(full)), "{:?} is paid for", little_more);
-                // Without steps the cost grows with the fill: nothing beyond is paid for either.
-                if !menu.has_steps() && other > little_more && other <= full {
+                // Nothing beyond is paid for either, but where a top-up makes room for cheaper steps.
+                if !(menu.has_steps() && menu.has_top_up()) && other > little_more && other <= full {
                     prop_assert!(too_much(other), "{:?} is paid for", other);
                 }
             }
