@@ -29,9 +29,9 @@ pub const fn scaling(scaling: Scaling) -> &'static str {
 /// Where ice is in a drink.
 pub const fn ice_place(place: IcePlace) -> &'static str {
     match place {
-        IcePlace::BlendedIn => "ice, blended in",
-        IcePlace::HeldUnder => "ice, held under the line",
-        IcePlace::Floating => "ice, floating",
+        IcePlace::BlendedIn => "blended in",
+        IcePlace::HeldUnder => "held under the line",
+        IcePlace::Floating => "floating",
     }
 }
 

@@ -93,7 +93,11 @@ fn amounts_of(state: AppState, id: OfferId, priced: Priced) -> AnyView {
     let fill = priced.fill;
     let container = state.book.with(|book| book.container(id.container).cloned());
     let line_at = container.as_ref().and_then(|container| fill_line(container).ok()?);
-    let under = line_at.map(|line| format!(", {} under it", state.length(line.below_rim))).unwrap_or_default();
+    let empty = state.volume(fill.headspace);
+    let fill_to = match line_at {
+        Some(line) => format!("Fill to here: {} under the rim, {empty} left empty", state.length(line.below_rim)),
+        None => format!("Fill to here: {empty} left empty under the rim"),
+    };
     let picture = container.map(|container| glass(&container, &fill, layers(&priced.scaled)));
     view! {
         <ol class="recipe">{priced.scaled.lines.into_iter().map(row).collect_view()}</ol>
@@ -101,9 +105,7 @@ fn amounts_of(state: AppState, id: OfferId, priced: Priced) -> AnyView {
             {picture}
             <p>
                 <span class="recipe-amount">{state.volume(fill.volume)}</span>
-                <span class="recipe-ingredient">
-                    {format!("Fill to here: {} left empty under the rim{under}", state.volume(fill.headspace))}
-                </span>
+                <span class="recipe-ingredient">{fill_to}</span>
             </p>
         </div>
     }

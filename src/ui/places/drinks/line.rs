@@ -91,10 +91,10 @@ impl Meant {
         }
     }
 
-    const fn words(self) -> &'static str {
+    fn words(self) -> String {
         match self {
-            Meant::At(stage) => words::stage(stage),
-            Meant::Ice(place) => words::ice_place(place),
+            Meant::At(stage) => words::stage(stage).to_string(),
+            Meant::Ice(place) => format!("ice, {}", words::ice_place(place)),
         }
     }
 
@@ -136,7 +136,7 @@ pub fn LineRow(
         };
         Wanted { dimensions: LIQUID_FIRST, unit }
     };
-    let stages: Vec<(String, String)> = Meant::all().map(|meant| (meant.key(), meant.words().to_string())).collect();
+    let stages: Vec<(String, String)> = Meant::all().map(|meant| (meant.key(), meant.words())).collect();
     let stage = text(move || this().map(|line| Meant::of(&line).key()).unwrap_or_default());
     let choose_stage = Arc::new(move |chosen: &str| {
         let meant = Meant::all().find(|meant| meant.key() == chosen);
