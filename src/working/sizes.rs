@@ -4,7 +4,7 @@ use super::shown::Offered;
 use super::{AtPrice, Fact, Figure, Name, OfOffer, OfPrice, OfSize, Rule, Shown, Step, cost, price};
 use crate::book::{Book, OfferId};
 use crate::ledger::{Ledger, Trouble};
-use crate::measure::{Exact, Overflow, Time};
+use crate::measure::{Amount, Exact, Money, Overflow};
 use crate::sizes::{SizeRow, SoldSize, side_by_side};
 
 /// A number of a size among the others.
@@ -15,17 +15,17 @@ pub fn size(book: &Book, ledger: &Ledger, id: OfferId, of: OfSize) -> Result<Opt
     let Some((row, smaller)) = rows.get(..=place).and_then(<[SizeRow]>::split_last) else { return Ok(None) };
     if of == OfSize::CostPerVolume {
         let figure = Figure::Money(row.cost_per_volume);
-        let from = per_volume(&offered, cost::opens_total(&offered)?);
+        let from = per_volume(&offered, cost::opens_total(&offered)?)?;
         return Ok(Some(Step::new(Name::CostPerVolume, figure, Rule::Proportion, from)));
     }
     let Some(sold) = row.sold else { return Ok(None) };
     let step = match of {
         OfSize::PricePerVolume | OfSize::CostPerVolume => {
-            let from = per_volume(&offered, price::menu(id, sold.price));
+            let from = per_volume(&offered, price::menu(id, sold.price))?;
             Some((Name::PricePerVolume, Figure::Money(sold.price_per_volume), Rule::Proportion, from))
         }
         OfSize::ContributionPerVolume => {
-            let from = per_volume(&offered, contribution(&offered)?);
+            let from = per_volume(&offered, contribution(&offered)?)?;
             Some((Name::ContributionPerVolume, Figure::Money(sold.contribution_per_volume), Rule::Proportion, from))
         }
         OfSize::ContributionPerMinute => per_minute(&offered, &sold)?,
@@ -45,15 +45,17 @@ pub fn size(book: &Book, ledger: &Ledger, id: OfferId, of: OfSize) -> Result<Opt
 
 type Parts = Option<(Name, Figure, Rule, Vec<Step>)>;
 
-fn per_volume(offered: &Offered, money: Step) -> Vec<Step> {
-    let per = Figure::Volume(offered.book.settings().units.price_volume());
-    vec![money, Step::shown_for(Name::Fact(Fact::Shown), per), offered.poured()]
+/// For 1 fl oz or 100 mL.
+fn per_volume(offered: &Offered, money: Step) -> Result<Vec<Step>, Overflow> {
+    let units = offered.book.settings().units;
+    let unit = units.drink_unit();
+    let per = Amount::new(units.price_volume().millilitres().over(unit.size())?, unit);
+    Ok(vec![money, Step::shown_for(Name::Fact(Fact::Shown), Figure::Amount(per)), offered.poured()])
 }
 
 fn per_minute(offered: &Offered, sold: &SoldSize) -> Result<Parts, Overflow> {
     let Some(money) = sold.contribution_per_minute else { return Ok(None) };
-    let time: Time = offered.priced.cost.time;
-    let time = Step::opens(Name::Time, Figure::Time(time), offered.shown(OfOffer::Time));
+    let time = Step::opens(Name::Time, Figure::Time(offered.priced.cost.time), offered.shown(OfOffer::Time));
     let from = vec![contribution(offered)?, Step::fact(Fact::Minute), time];
     Ok(Some((Name::ContributionPerMinute, Figure::Money(money), Rule::Proportion, from)))
 }
@@ -84,7 +86,7 @@ fn extra(small: &Offered, large: &Offered, row: &SizeRow, of: OfSize) -> Result<
     let more = |name, of| -> Result<Step, Overflow> {
         let from = both(&|offered| opens_at(offered, of))?;
         let figure = difference(&from)?;
-        Ok(Step::new(name, Figure::Money(crate::measure::Money::from_major(figure)), Rule::Difference, from))
+        Ok(Step::new(name, Figure::Money(Money::from_major(figure)), Rule::Difference, from))
     };
     Ok(match of {
         OfSize::ExtraPrice => {
