@@ -9,9 +9,10 @@ use brimwright::book::{
 use brimwright::cost::{Part, bought_cost, usable_cost};
 use brimwright::fill::{fill as filled, liquid_density, written_volume};
 use brimwright::ledger::{Ledger, Priced};
-use brimwright::measure::{Amount, Exact, LengthUnit, Money, Share, TypedLength, Unit, Volume};
+use brimwright::measure::{Amount, Exact, LengthUnit, Money, NumberStyle, Share, TypedLength, Unit, Volume};
 use brimwright::price::{asked, round_up};
 use brimwright::sizes::side_by_side;
+use brimwright::words::Working;
 use brimwright::working::{
     AtPrice, Fact, Figure, Name, OfGoods, OfOffer, OfPrice, OfSize, Rule, Shown, Step, of, opened,
 };
@@ -243,7 +244,19 @@ fn is_typed(book: &Book, step: &Step, key: Key) -> bool {
     unwritten || stored.contains(&format!("\"{typed}\""))
 }
 
+/// No place of a sentence stays empty, and what is worked out ends with its figure.
+fn is_said(book: &Book, step: &Step) {
+    let style = NumberStyle::english("$");
+    let words = Working { book, style: &style };
+    let said = words.sentence(step);
+    let gap = said.starts_with(' ') || ["  ", " .", " :", " ,", "{", "}"].iter().any(|gap| said.contains(gap));
+    assert!(!gap && said.ends_with('.'), "{said:?}");
+    assert!(step.from.is_empty() || said.contains(&words.figure(step)), "{said:?}");
+    assert!(!words.name(step).is_empty(), "{step:?}");
+}
+
 fn check(book: &Book, ledger: &Ledger, step: &Step) {
+    is_said(book, step);
     let figure = step.figure.base().unwrap();
     let from: Vec<Exact> = step.from.iter().map(|before| before.figure.base().unwrap()).collect();
     match step.rule {
