@@ -126,12 +126,11 @@ impl Working<'_> {
         let less = step.rule == Rule::Difference;
         let mut said = String::new();
         for (place, before) in step.from.iter().enumerate() {
-            let last = place.saturating_add(1) == step.from.len();
-            said.push_str(match (place, less) {
+            said.push_str(match (place, step.from.len()) {
                 (0, _) => "",
-                (_, true) => ", less ",
-                (_, false) if last => " and ",
-                (_, false) => ", ",
+                _ if less => ", less ",
+                (_, 2) => " and ",
+                _ => "; ",
             });
             let mut name = self.name(before);
             if place > 0
@@ -199,7 +198,7 @@ fn template(step: &Step) -> Option<&'static str> {
         }
         (OfGoods::ToUse(_), Rule::Quotient) => "{0} in the drink is {1} of what is used: {=}.",
         (OfGoods::InDrink(_) | OfGoods::ToUse(_), _) => match by {
-            Some(OfGoods::Steps) => "{1} steps of {0}: {=}.",
+            Some(OfGoods::Steps) => "{1} times {0}: {=}.",
             _ => "{0} in the recipe, {1} times: {=}.",
         },
         (OfGoods::Steps, _) => "{0} to the nearest whole: {=}.",

@@ -5,7 +5,7 @@ use super::{Fact, Figure, Name, OfGoods, OfOffer, Rule, Shown, Step};
 use crate::book::{Goods, Ice, IcePlace, Ingredient, Key, Line, LineId, Scaling, Stage};
 use crate::fill::{ICE_DENSITY, ScaledLine, liquid_density, mass_of_scoop};
 use crate::ledger::Trouble;
-use crate::measure::{Exact, Mass, Measure, Overflow, Volume};
+use crate::measure::{Exact, Mass, Measure, Overflow, Share, Volume};
 use crate::yields;
 
 /// A line with its ingredient and what became of it at this size.
@@ -109,7 +109,7 @@ pub fn in_drink(offered: &Offered, id: LineId) -> Result<Option<Step>, Trouble> 
                 from.push(space);
             }
             let left = Step::new(Name::LeftToFill, Figure::Volume(left), Rule::Difference, from);
-            let (space, _) = space_as_written(offered, &used)?;
+            let (space, _) = opens_written(offered, &used)?;
             (Rule::Proportion, vec![written, left, space])
         }
     };
@@ -139,7 +139,7 @@ pub fn factor(offered: &Offered) -> Result<Step, Trouble> {
                 to_fill.push(space);
             }
             Scaling::InProportion | Scaling::Stepped(_) | Scaling::TopUp => {
-                let (space, volume) = space_as_written(offered, &used)?;
+                let (space, volume) = opens_written(offered, &used)?;
                 all_written = all_written.plus(volume)?;
                 written.push(space);
             }
@@ -165,7 +165,22 @@ fn space_at_size(offered: &Offered, used: &Used, amount: Step) -> Result<(Step, 
     with_air(offered, used, volume)
 }
 
-/// What a line takes in the glass as written.
+/// What a line takes in the glass as the recipe says.
+pub fn written(offered: &Offered, id: LineId) -> Result<Option<Step>, Trouble> {
+    let Some(used) = offered.line(id) else { return Ok(None) };
+    Ok(Some(space_as_written(offered, &used)?.0))
+}
+
+/// The same, to be opened where it is more than an amount that was typed.
+fn opens_written(offered: &Offered, used: &Used) -> Result<(Step, Volume), Trouble> {
+    let (step, volume) = space_as_written(offered, used)?;
+    if let Rule::Given(_) = step.rule {
+        return Ok((step, volume));
+    }
+    let shown = offered.shown(OfOffer::Written(used.line.id));
+    Ok((Step::opens(step.name, step.figure, shown), volume))
+}
+
 fn space_as_written(offered: &Offered, used: &Used) -> Result<(Step, Volume), Trouble> {
     let (amount, measure) = used.written(offered)?;
     let volume = volume_in_glass(offered, used, amount, measure, None)?;
@@ -186,7 +201,7 @@ fn with_air(offered: &Offered, used: &Used, (step, volume): (Step, Volume)) -> R
 fn one_and_air(offered: &Offered) -> Result<(Step, Exact), Overflow> {
     let air = offered.drink.air;
     let from = vec![Step::fact(Fact::Whole), offered.given(Name::Air, Figure::Share(air))];
-    let with = crate::measure::Share::WHOLE.plus(air)?;
+    let with = Share::WHOLE.plus(air)?;
     Ok((Step::new(Name::WithAir, Figure::Share(with), Rule::Sum, from), with.fraction()))
 }
 
@@ -204,7 +219,11 @@ fn volume_in_glass(
             let (mass, grams) = mass_of_ice(offered, used, ice, amount, measure)?;
             let (density, per) = match ice.place {
                 IcePlace::BlendedIn | IcePlace::HeldUnder => (Step::fact(Fact::Ice), ICE_DENSITY),
-                IcePlace::Floating => liquid(offered)?,
+                IcePlace::Floating => {
+                    let density = liquid_density(offered.book, offered.drink)?;
+                    let shown = offered.shown(OfOffer::Liquid);
+                    (Step::opens(Name::Liquid, Figure::Density(density), shown), density)
+                }
             };
             (mass, density, per.volume_of(grams)?)
         }
@@ -238,8 +257,12 @@ pub(super) fn mass_of_ice(
     Ok((Step::new(name, Figure::Mass(mass), Rule::Product, from), mass))
 }
 
-/// The density of what ice floats in, from the recipe as written.
-fn liquid(offered: &Offered) -> Result<(Step, crate::measure::Density), Trouble> {
+/// The density of what ice floats in, from the recipe as written; none where no ice floats.
+pub fn liquid(offered: &Offered) -> Result<Option<Step>, Trouble> {
+    let floats = |line: &Line| line.ice.is_some_and(|ice| ice.place == IcePlace::Floating);
+    if !offered.drink.lines.iter().any(floats) {
+        return Ok(None);
+    }
     let (mut masses, mut volumes) = (Vec::new(), Vec::new());
     let (mut mass, mut volume) = (Mass::ZERO, Volume::ZERO);
     for used in offered.lines().filter(Used::is_mixed) {
@@ -250,7 +273,7 @@ fn liquid(offered: &Offered) -> Result<(Step, crate::measure::Density), Trouble>
         };
         mass = mass.plus(grams)?;
         masses.push(step);
-        let (step, space) = space_as_written(offered, &used)?;
+        let (step, space) = opens_written(offered, &used)?;
         volume = volume.plus(space)?;
         volumes.push(step);
     }
@@ -259,7 +282,7 @@ fn liquid(offered: &Offered) -> Result<(Step, crate::measure::Density), Trouble>
         Step::new(Name::LiquidMass, Figure::Mass(mass), Rule::Sum, masses),
         Step::new(Name::LiquidVolume, Figure::Volume(volume), Rule::Sum, volumes),
     ];
-    Ok((Step::new(Name::Liquid, Figure::Density(density), Rule::Quotient, from), density))
+    Ok(Some(Step::new(Name::Liquid, Figure::Density(density), Rule::Quotient, from)))
 }
 
 /// The mass at a stage of an amount meant at it.

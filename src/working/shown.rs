@@ -37,6 +37,10 @@ pub enum Shown {
 pub enum OfOffer {
     /// How many times the recipe.
     Factor,
+    /// What a line fills as the recipe says.
+    Written(LineId),
+    /// The density of what ice floats in.
+    Liquid,
     /// The amount of a line in the drink.
     InDrink(LineId),
     /// The amount of a line to use.
@@ -152,6 +156,8 @@ pub fn of(book: &Book, ledger: &Ledger, shown: Shown) -> Result<Option<Step>, Tr
             let offered = Offered::new(book, ledger, id)?;
             match of {
                 OfOffer::Factor => recipe::factor(&offered).map(Some),
+                OfOffer::Written(line) => recipe::written(&offered, line),
+                OfOffer::Liquid => recipe::liquid(&offered),
                 OfOffer::InDrink(line) => recipe::in_drink(&offered, line),
                 OfOffer::ToUse(line) => recipe::to_use(&offered, line),
                 OfOffer::LineCost(line) => purchase::line_cost(&offered, line),

@@ -13,6 +13,7 @@ mod recipes;
 mod steps;
 mod typed;
 mod vessels;
+mod workings;
 
 #[path = "../support/mod.rs"]
 mod support;

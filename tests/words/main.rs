@@ -1,9 +1,14 @@
 //! Every error says what is wrong, why, and how to mend it. The sentences are asserted to the
 //! letter: they are what a person is left alone with.
 
+mod bars;
 mod fills;
 mod labels;
 mod levers;
+mod working;
+
+#[path = "../support/mod.rs"]
+mod support;
 
 use brimwright::book::{
     Book, Brimful, Container, ContainerId, DrinkId, Field, Goods, Headspace, Ingredient, IngredientId, Key,

@@ -1,0 +1,398 @@
+//! Every number that can be opened: each step of its working follows from those before it, and
+//! the working ends in the engine's own figure.
+
+use std::f64::consts::PI;
+
+use brimwright::book::{
+    Book, Brimful, Container, Edit, Goods, Headspace, Ice, IcePlace, Key, Offer, OfferId, Reading, Record, Stage,
+};
+use brimwright::cost::{Part, bought_cost, usable_cost};
+use brimwright::fill::{fill as filled, liquid_density, written_volume};
+use brimwright::ledger::{Ledger, Priced};
+use brimwright::measure::{Amount, Exact, LengthUnit, Money, NumberStyle, Share, TypedLength, Unit, Volume};
+use brimwright::price::{asked, round_up};
+use brimwright::sizes::side_by_side;
+use brimwright::words::Working;
+use brimwright::working::{
+    AtPrice, Fact, Figure, Name, OfGoods, OfOffer, OfPrice, OfSize, Rule, Shown, Step, of, opened,
+};
+use proptest::option;
+use proptest::prelude::*;
+
+use crate::books::{fill, money};
+use crate::menus::menu;
+use crate::support::{container_id, exact, offer_id};
+
+fn computed(ledger: &Ledger) -> impl Iterator<Item = (OfferId, &Priced)> {
+    ledger.offers().filter_map(|(id, priced)| Some((id, priced.as_ref().ok()?)))
+}
+
+/// The numbers of an offer.
+fn of_offer(priced: &Priced) -> Vec<OfOffer> {
+    let mut all = vec![
+        OfOffer::Factor,
+        OfOffer::Liquid,
+        OfOffer::Time,
+        OfOffer::Cost,
+        OfOffer::Covered,
+        OfOffer::TargetWithoutTax,
+        OfOffer::Exact,
+        OfOffer::Suggested,
+    ];
+    for line in &priced.scaled.lines {
+        all.extend([OfOffer::InDrink(line.line), OfOffer::ToUse(line.line), OfOffer::LineCost(line.line)]);
+    }
+    all.extend((0..priced.cost.packaging.len()).map(OfOffer::PackagingCost));
+    all.extend(Part::ALL.map(OfOffer::Part));
+    for at in [AtPrice::Asked, AtPrice::Suggested] {
+        let of = [OfPrice::WithoutTax, OfPrice::CustomerPays, OfPrice::Fees, OfPrice::Margin, OfPrice::Contribution];
+        all.extend(of.map(|of| OfOffer::At(at, of)));
+    }
+    all
+}
+
+const OF_SIZE: [OfSize; 8] = [
+    OfSize::PricePerVolume,
+    OfSize::CostPerVolume,
+    OfSize::ContributionPerVolume,
+    OfSize::ContributionPerMinute,
+    OfSize::AgainstSmallest,
+    OfSize::ExtraPrice,
+    OfSize::ExtraCost,
+    OfSize::Kept,
+];
+
+/// Every number of a book that can be opened.
+fn all(book: &Book, ledger: &Ledger) -> Vec<Shown> {
+    let mut all = Vec::new();
+    for container in book.containers() {
+        all.extend([Shown::Brimful(container.id), Shown::Poured(container.id)]);
+    }
+    for ingredient in book.ingredients() {
+        for pack in &ingredient.packs {
+            all.push(Shown::Piece(Goods::Ingredient(ingredient.id), pack.id));
+            for stage in Stage::ALL {
+                for unit in [Unit::Millilitre, Unit::UsFluidOunce, Unit::Pound, Unit::Piece] {
+                    let amount = Amount::new(Exact::ONE, unit);
+                    all.push(Shown::Usable { ingredient: ingredient.id, pack: pack.id, stage: *stage, amount });
+                }
+            }
+        }
+    }
+    for packaging in book.packagings() {
+        all.extend(packaging.packs.iter().map(|pack| Shown::Piece(Goods::Packaging(packaging.id), pack.id)));
+    }
+    for (id, priced) in computed(ledger) {
+        all.extend(of_offer(priced).into_iter().map(|of| Shown::Offer(id, of)));
+        all.extend(OF_SIZE.map(|of| Shown::Size(id, of)));
+    }
+    all
+}
+
+/// What the engine says; none where there is no such number.
+fn engine(book: &Book, ledger: &Ledger, shown: Shown) -> Option<Exact> {
+    let of_container = |id| filled(book.container(id).unwrap()).unwrap();
+    match shown {
+        Shown::Brimful(id) => Some(of_container(id).brimful.millilitres()),
+        Shown::Poured(id) => Some(of_container(id).volume.millilitres()),
+        Shown::Usable { ingredient, pack, stage, amount } => {
+            let ingredient = book.ingredient(ingredient).unwrap();
+            let pack = ingredient.packs.iter().find(|it| it.id == pack).unwrap();
+            Some(usable_cost(ingredient, pack, stage, amount.measure().unwrap()).unwrap().major())
+        }
+        Shown::Piece(goods, pack) => {
+            let pack = book.packs(goods).iter().find(|it| it.id == pack).unwrap();
+            Some(bought_cost(pack, Exact::ONE).unwrap().major())
+        }
+        Shown::Offer(id, OfOffer::Liquid) => {
+            let drink = book.drink(id.drink).unwrap();
+            let floats = |ice: Ice| ice.place == IcePlace::Floating;
+            drink
+                .lines
+                .iter()
+                .filter_map(|line| line.ice)
+                .any(floats)
+                .then(|| liquid_density(book, drink).unwrap().grams_per_millilitre())
+        }
+        Shown::Offer(id, of) => offer(ledger.get(id).unwrap().as_ref().unwrap(), of),
+        Shown::Size(id, of) => {
+            let rows = side_by_side(book, ledger, id.drink).unwrap();
+            let row = rows.into_iter().find(|row| row.offer == id).unwrap();
+            let money = |money: Money| Some(money.major());
+            match of {
+                OfSize::CostPerVolume => money(row.cost_per_volume),
+                OfSize::PricePerVolume => money(row.sold?.price_per_volume),
+                OfSize::ContributionPerVolume => money(row.sold?.contribution_per_volume),
+                OfSize::ContributionPerMinute => money(row.sold?.contribution_per_minute?),
+                OfSize::AgainstSmallest => Some(row.sold?.against_smallest.fraction()),
+                OfSize::ExtraPrice => money(row.step?.extra_price),
+                OfSize::ExtraCost => money(row.step?.extra_cost),
+                OfSize::Kept => row.step?.kept.map(Share::fraction),
+            }
+        }
+    }
+}
+
+fn offer(priced: &Priced, of: OfOffer) -> Option<Exact> {
+    let line = |id| priced.scaled.lines.iter().find(|line| line.line == id);
+    let suggestion = priced.suggestion.as_ref().ok();
+    Some(match of {
+        OfOffer::Written(_) | OfOffer::Liquid => unreachable!("asked of the recipe"),
+        OfOffer::Factor => priced.scaled.factor,
+        OfOffer::InDrink(id) => line(id)?.in_drink.base(),
+        OfOffer::ToUse(id) => line(id)?.to_use.base(),
+        OfOffer::LineCost(id) => priced.cost.lines.iter().find(|it| it.line == id)?.cost.major(),
+        OfOffer::PackagingCost(place) => priced.cost.packaging[place].cost.major(),
+        OfOffer::Time => priced.cost.time.seconds(),
+        OfOffer::Part(part) => priced.cost.part(part).unwrap().major(),
+        OfOffer::Cost => priced.cost.total().unwrap().major(),
+        OfOffer::Covered => priced.cost.covered(priced.terms.covers).unwrap().major(),
+        OfOffer::TargetWithoutTax => suggestion?.without_tax.major(),
+        OfOffer::Exact => suggestion?.exact.major(),
+        OfOffer::Suggested => suggestion?.menu.major(),
+        OfOffer::At(at, of) => {
+            let asked = match at {
+                AtPrice::Asked => priced.asked?,
+                AtPrice::Suggested => asked(&priced.cost, &priced.terms, suggestion?.menu).unwrap(),
+            };
+            match of {
+                OfPrice::WithoutTax => asked.without_tax.major(),
+                OfPrice::CustomerPays => asked.customer_pays.major(),
+                OfPrice::Fees => asked.fees.major(),
+                OfPrice::Margin => asked.margin.fraction(),
+                OfPrice::Contribution => asked.contribution.major(),
+            }
+        }
+    })
+}
+
+/// What a rule of arithmetic makes of figures; none for other rules.
+fn reckoned(rule: Rule, from: &[Exact]) -> Option<Exact> {
+    let mut rest = from.iter().skip(1);
+    let first = *from.first().unwrap_or(&Exact::ZERO);
+    match rule {
+        Rule::Sum => rest.try_fold(first, |sum, next| sum.plus(*next)).ok(),
+        Rule::Difference => rest.try_fold(first, |left, next| left.minus(*next)).ok(),
+        Rule::Product => rest.try_fold(first, |product, next| product.times(*next)).ok(),
+        Rule::Quotient => rest.try_fold(first, |quotient, next| quotient.over(*next)).ok(),
+        Rule::Proportion => first.times(from[1]).and_then(|product| product.over(from[2])).ok(),
+        _ => None,
+    }
+}
+
+/// Within a billionth, and what rounding of every figure to twelve decimals can do.
+fn follows(figure: Exact, rule: Rule, from: &[Exact]) -> bool {
+    let Some(value) = reckoned(rule, from) else { return false };
+    let twelfth = Exact::new(1, 12);
+    let mut allowed = value.abs().times(exact("0.000000001")).unwrap().plus(twelfth).unwrap();
+    for place in 0..from.len() {
+        let mut moved = from.to_vec();
+        moved[place] = moved[place].plus(twelfth).unwrap();
+        let Some(other) = reckoned(rule, &moved) else { return false };
+        allowed = allowed.plus(other.minus(value).unwrap().abs()).unwrap();
+    }
+    figure.minus(value).unwrap().abs() <= allowed
+}
+
+fn float(number: Exact) -> f64 {
+    number.to_string().parse().unwrap()
+}
+
+/// A frustum from one height to another, in millilitres, by its radii.
+fn frustum(cup: &[Exact], from: f64, to: f64) -> f64 {
+    let [base, rim, height] = [0, 1, 2].map(|place| float(cup[place]));
+    let radius = |at: f64| (base + (rim - base) * at / height) / 2.0;
+    let (low, high) = (radius(from), radius(to));
+    PI * (to - from) / 3.0 * (low * low + low * high + high * high) / 1000.0
+}
+
+/// What a cup or bottle holds to the rim, or between its rim and a height under it.
+fn shaped(step: &Step, from: &[Exact]) {
+    let figure = float(step.figure.base().unwrap());
+    let (below, measures) = match step.name {
+        Name::Headspace => (Some(float(from[0])), &from[1..]),
+        _ => (None, from),
+    };
+    if step.from.iter().any(|it| it.name == Name::Base) {
+        let height = float(measures[2]);
+        let held = frustum(measures, below.map_or(0.0, |below| (height - below).max(0.0)), height);
+        assert!((figure - held).abs() <= 1e-9 * held + 1e-9, "{figure} and {held}");
+        return;
+    }
+    let readings: Vec<(f64, f64)> = measures.chunks(2).map(|pair| (float(pair[0]), float(pair[1]))).collect();
+    let (height, brimful) = *readings.last().unwrap();
+    let Some(below) = below else {
+        assert!((figure - brimful).abs() < 1e-9);
+        return;
+    };
+    // Volume rises with height, so what is under the line lies between the readings around it.
+    let line = height - below;
+    let under = readings.iter().filter(|(at, _)| *at <= line).map(|(_, volume)| *volume).fold(0.0, f64::max);
+    let over = readings.iter().filter(|(at, _)| *at >= line).map(|(_, volume)| *volume).fold(brimful, f64::min);
+    assert!(figure <= brimful - under + 1e-9 && figure >= brimful - over - 1e-9, "{figure} under {readings:?}");
+}
+
+/// Whether the number stands in the record: as it is stored, or as what is not stored.
+fn is_typed(book: &Book, step: &Step, key: Key) -> bool {
+    let stored = serde_json::to_string(&book.record(key).expect("a record")).unwrap();
+    let typed = match step.figure {
+        Figure::Amount(amount) => amount.to_string(),
+        Figure::Length(length) => length.to_string(),
+        figure => figure.base().unwrap().to_string(),
+    };
+    let unwritten = typed == "0" || typed == "1";
+    unwritten || stored.contains(&format!("\"{typed}\""))
+}
+
+/// No place of a sentence stays empty, and what is worked out ends with its figure.
+fn is_said(book: &Book, step: &Step) {
+    let style = NumberStyle::english("$");
+    let words = Working { book, style: &style };
+    let said = words.sentence(step);
+    let gap = said.starts_with(' ') || ["  ", " .", " :", " ,", "{", "}"].iter().any(|gap| said.contains(gap));
+    assert!(!gap && said.ends_with('.'), "{said:?}");
+    assert!(step.from.is_empty() || said.contains(&words.figure(step)), "{said:?}");
+    assert!(!words.name(step).is_empty(), "{step:?}");
+}
+
+fn check(book: &Book, ledger: &Ledger, step: &Step) {
+    is_said(book, step);
+    let figure = step.figure.base().unwrap();
+    let from: Vec<Exact> = step.from.iter().map(|before| before.figure.base().unwrap()).collect();
+    match step.rule {
+        Rule::Given(key) => assert!(from.is_empty() && is_typed(book, step, key), "{step:?}"),
+        Rule::Fact(fact) => {
+            let expected = match fact {
+                Fact::Whole => Some(exact("1")),
+                Fact::Hour => Some(exact("3600")),
+                Fact::Minute => Some(exact("60")),
+                Fact::Litre => Some(exact("1000")),
+                // IAPWS R10-06 (2009), 0 °C: 916.72 kg/m³, to three digits.
+                Fact::Ice => Some(exact("0.917")),
+                Fact::Shown => None,
+            };
+            assert_eq!(expected.unwrap_or(figure), figure);
+        }
+        Rule::Opens(shown) => {
+            let opened = of(book, ledger, shown).unwrap().expect("a number that is referred to");
+            assert_eq!(opened.figure.base().unwrap(), figure, "{shown:?}");
+        }
+        Rule::Shape => shaped(step, &from),
+        Rule::Solved => {
+            if let [first, rest @ ..] = &from[..] {
+                assert!(follows(*first, Rule::Sum, rest), "{step:?}");
+            }
+        }
+        Rule::ToWhole => {
+            assert_eq!(figure.rounded(0), figure);
+            assert!(figure.minus(from[0]).unwrap().abs() <= exact("0.500000001"), "{step:?}");
+        }
+        Rule::UpToEnding => {
+            let settings = book.settings();
+            assert_eq!(round_up(Money::from_major(figure), settings).unwrap().major(), figure);
+            let more = figure.minus(from[0]).unwrap();
+            assert!(more > exact("-0.000000000001") && more <= settings.ending_period().major(), "{step:?}");
+        }
+        Rule::TierReached => {
+            let reached = step.from.iter().zip(&from).filter_map(|(tier, price)| match tier.name {
+                Name::Of(_, OfGoods::PriceFrom(packs)) if packs <= from[0] => Some((packs, *price)),
+                _ => None,
+            });
+            assert_eq!(reached.max().unwrap().1, figure);
+        }
+        Rule::Sum | Rule::Difference | Rule::Product | Rule::Quotient | Rule::Proportion => {
+            assert!(follows(figure, step.rule, &from), "{step:?}");
+        }
+    }
+    for before in &step.from {
+        check(book, ledger, before);
+    }
+}
+
+fn refers(step: &Step) -> Vec<Shown> {
+    let own = match step.rule {
+        Rule::Opens(shown) => Some(shown),
+        _ => None,
+    };
+    own.into_iter().chain(step.from.iter().flat_map(refers)).collect()
+}
+
+/// No number stands in its own working, however far down.
+fn ends(opened: &[(Shown, Step)]) -> bool {
+    let mut left: Vec<(Shown, Vec<Shown>)> = opened.iter().map(|(shown, step)| (*shown, refers(step))).collect();
+    loop {
+        let before = left.len();
+        let open: Vec<Shown> = left.iter().map(|(shown, _)| *shown).collect();
+        left.retain(|(_, refers)| refers.iter().any(|shown| open.contains(shown)));
+        if left.is_empty() || left.len() == before {
+            return left.is_empty();
+        }
+    }
+}
+
+/// The menu's drink in a bottle too, known by three pourings and left empty so far under its rim,
+/// and in a jar half as large again, all at these prices.
+fn three_sizes(mut book: Book, brimful: Volume, empty: i64, prices: [Option<Money>; 3]) -> Book {
+    let reading = |height, hundredths| Reading {
+        height: TypedLength::new(Exact::from(height), LengthUnit::Millimetre),
+        volume: Amount::new(
+            brimful.times(Exact::new(hundredths, 2)).unwrap().millilitres().rounded(6),
+            Unit::Millilitre,
+        ),
+    };
+    let own = book.container(container_id(1)).unwrap().clone();
+    let bottle = Container {
+        id: container_id(2),
+        brimful: Brimful::Poured(vec![reading(60, 50), reading(100, 80), reading(140, 100)]),
+        headspace: Headspace::Height(TypedLength::new(Exact::new(empty, 1), LengthUnit::Millimetre)),
+        ..own.clone()
+    };
+    let jar = Container {
+        id: container_id(3),
+        brimful: Brimful::Weighed(reading(0, 150).volume),
+        headspace: Headspace::Share(Share::ZERO),
+        ..own
+    };
+    for container in [bottle, jar] {
+        book.apply(&Edit::Put(Record::Container(container))).unwrap();
+    }
+    let ids = [1, 2, 3].map(|container| offer_id(1, container));
+    for (id, price) in ids.into_iter().zip(prices) {
+        book.apply(&Edit::Put(Record::Offer(Offer { price, ..Offer::new(id) }))).unwrap();
+    }
+    book
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(128))]
+    #[test]
+    fn every_step_follows_from_those_before(
+        menu in menu(),
+        brimful in fill(),
+        empty in 0..500_i64,
+        prices in [option::of(money(40)), option::of(money(40)), option::of(money(40))],
+    ) {
+        let prices = prices.map(|price| price.filter(|price| price.is_positive()));
+        let book = three_sizes(menu.book.clone(), brimful, empty, prices);
+        let ledger = Ledger::of(&book);
+        for shown in all(&book, &ledger) {
+            let working = of(&book, &ledger, shown).unwrap_or_else(|trouble| panic!("{trouble:?} for {shown:?}"));
+            let figure = working.as_ref().map(|step| step.figure.base().unwrap());
+            prop_assert_eq!(figure, engine(&book, &ledger, shown), "{:?}", shown);
+            if let Some(step) = working {
+                check(&book, &ledger, &step);
+                prop_assert!(ends(&opened(&book, &ledger, shown).unwrap()), "{:?}", shown);
+            }
+        }
+        for (id, priced) in computed(&ledger) {
+            let written = priced.scaled.lines.iter().map(|line| {
+                let step = of(&book, &ledger, Shown::Offer(id, OfOffer::Written(line.line))).unwrap().expect("a line");
+                check(&book, &ledger, &step);
+                step.figure.base().unwrap()
+            });
+            let written: Vec<Exact> = written.collect();
+            let together = written_volume(&book, menu.drink()).unwrap().millilitres();
+            prop_assert!(follows(together, Rule::Sum, &written), "{:?}", written);
+        }
+    }
+}
