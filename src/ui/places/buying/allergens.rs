@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::ingredient::changed;
+use super::change::ingredient_changed;
 use crate::book::{Allergen, IngredientId};
 use crate::ui::live::{flag, press, text};
 use crate::ui::parts::Section;
@@ -18,7 +18,7 @@ pub fn Allergens(
     let state = AppState::here();
     let stated = move || state.book.with(|book| book.ingredient(id).and_then(|it| it.allergens.clone()));
     let set = move |allergens: Option<Vec<Allergen>>| {
-        let edit = state.book.with_untracked(|book| changed(book, id, |it| it.allergens = allergens));
+        let edit = state.book.with_untracked(|book| ingredient_changed(book, id, |it| it.allergens = allergens));
         // Each of the lists once or not at all: never refused.
         let _ = edit.map(|edit| state.apply("Allergens of an ingredient", edit));
     };

@@ -4,8 +4,7 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
-use super::change::changed;
-use super::holds::size;
+use super::change::{changed, size};
 use super::tolerances::Allowed;
 use crate::book::{Container, ContainerId, Headspace};
 use crate::fill::{fill, fill_line};

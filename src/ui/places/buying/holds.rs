@@ -4,21 +4,16 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
-use super::change::changed;
+use super::change::{changed, size};
 use super::readings::Readings;
-use crate::book::{Book, Brimful, ContainerId, Edit, Record, Tapered};
+use crate::book::{Brimful, ContainerId, Edit, Record, Tapered};
 use crate::fill::Known;
-use crate::measure::{Dimension, TypedLength, Wanted};
+use crate::measure::TypedLength;
 use crate::ui::fields::{self, Choice, Entry};
 use crate::ui::live::{text, when};
 use crate::ui::parts::Section;
 use crate::ui::state::AppState;
 use crate::words;
-
-/// The volume of a container, in the unit that drinks are poured in.
-pub fn size(book: &Book) -> Wanted {
-    Wanted { dimensions: &[Dimension::Volume], unit: book.settings().units.drink_unit() }
-}
 
 /// What a container holds to the rim.
 #[component]

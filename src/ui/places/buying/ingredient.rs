@@ -3,8 +3,9 @@
 use leptos::prelude::*;
 
 use super::allergens::Allergens;
+use super::change::ingredient_changed;
 use super::packs::Packs;
-use crate::book::{Book, Edit, Goods, Ingredient, IngredientId, Key, Record};
+use crate::book::{Book, Goods, Ingredient, IngredientId, Key};
 use crate::measure::{Amount, Density, Dimension, Exact, Mass, Measure, Unit, Wanted};
 use crate::ui::fields::{self, Entry};
 use crate::ui::live::text;
@@ -13,13 +14,6 @@ use crate::ui::parts::{Back, Section, page_of};
 use crate::ui::places::users::Users;
 use crate::ui::route::Route;
 use crate::ui::state::AppState;
-
-/// The edit that changes one ingredient; none where it is gone.
-pub fn changed(book: &Book, id: IngredientId, change: impl FnOnce(&mut Ingredient)) -> Option<Edit> {
-    let mut ingredient = book.ingredient(id)?.clone();
-    change(&mut ingredient);
-    Some(Edit::Put(Record::Ingredient(ingredient)))
-}
 
 /// One ingredient.
 #[component]
@@ -43,7 +37,7 @@ fn Page(id: IngredientId) -> impl IntoView {
             label="Name"
             letters=true
             value=of(|it, _| it.name.clone())
-            commit=fields::text("Name of an ingredient", move |book, name| changed(book, id, |it| it.name = name))
+            commit=fields::text("Name of an ingredient", move |book, name| ingredient_changed(book, id, |it| it.name = name))
         />
         <Packs goods=Goods::Ingredient(id) />
         <Moved by=Key::Ingredient(id) />
@@ -76,7 +70,7 @@ fn Yields(id: IngredientId) -> impl IntoView {
                     unit="%"
                     value=of(|it, state| state.plain_percent(it.trim_yield))
                     commit=fields::percent("Trim yield", move |book, share| {
-                        changed(book, id, |it| it.trim_yield = share)
+                        ingredient_changed(book, id, |it| it.trim_yield = share)
                     })
                 />
                 <Entry
@@ -85,7 +79,7 @@ fn Yields(id: IngredientId) -> impl IntoView {
                     example="not pressed"
                     value=of(|it, state| it.press_yield.map(|share| state.plain_percent(share)).unwrap_or_default())
                     commit=fields::optional_percent("Press yield", move |book, share| {
-                        changed(book, id, |it| it.press_yield = share)
+                        ingredient_changed(book, id, |it| it.press_yield = share)
                     })
                 />
                 <Entry
@@ -95,7 +89,7 @@ fn Yields(id: IngredientId) -> impl IntoView {
                     note="Often above 100 %."
                     value=of(|it, state| it.soak_yield.map(|share| state.plain_percent(share)).unwrap_or_default())
                     commit=fields::optional_percent("Soaking or brewing yield", move |book, share| {
-                        changed(book, id, |it| it.soak_yield = share)
+                        ingredient_changed(book, id, |it| it.soak_yield = share)
                     })
                 />
             </div>
@@ -112,7 +106,7 @@ fn Yields(id: IngredientId) -> impl IntoView {
                     note="Most juices: 1.03 to 1.07."
                     value=of(|it, state| it.juice_density.map(|density| state.number(density.grams_per_millilitre())).unwrap_or_default())
                     commit=fields::optional_number("Juice density", move |book, number| {
-                        changed(book, id, |it| it.juice_density = density_of(number))
+                        ingredient_changed(book, id, |it| it.juice_density = density_of(number))
                     })
                 />
                 <Entry
@@ -122,7 +116,7 @@ fn Yields(id: IngredientId) -> impl IntoView {
                     note="Poured or puréed, not as a heap of pieces: most fruit 0.95 to 1.05."
                     value=of(|it, state| it.density.map(|density| state.number(density.grams_per_millilitre())).unwrap_or_default())
                     commit=fields::optional_number("Density", move |book, number| {
-                        changed(book, id, |it| it.density = density_of(number))
+                        ingredient_changed(book, id, |it| it.density = density_of(number))
                     })
                 />
                 <Entry
@@ -133,7 +127,7 @@ fn Yields(id: IngredientId) -> impl IntoView {
                         piece.map(|amount| state.amount(amount)).unwrap_or_default()
                     })
                     commit=fields::optional_amount("Weight of a piece", weight, move |book, amount| {
-                        changed(book, id, |it| it.piece_weight = amount.and_then(grams))
+                        ingredient_changed(book, id, |it| it.piece_weight = amount.and_then(grams))
                     })
                 />
             </div>

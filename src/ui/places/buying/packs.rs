@@ -2,37 +2,16 @@
 
 use leptos::prelude::*;
 
+use super::change::{pack_changed, packs_changed};
 use super::tiers::Tiers;
 use super::usable;
-use crate::book::{Book, Edit, Goods, Key, Pack, PackId, Record};
+use crate::book::{Book, Edit, Goods, Pack, PackId};
 use crate::measure::{Amount, Dimension, Exact, Money, Unit, Wanted};
 use crate::ui::fields::{self, Entry};
 use crate::ui::live::{live, parts, press, text};
 use crate::ui::parts::{Section, figures};
 use crate::ui::random::random;
 use crate::ui::state::AppState;
-
-/// The edit that changes the packs of goods; none where they are gone.
-fn changed(book: &Book, goods: Goods, change: impl FnOnce(&mut Vec<Pack>)) -> Option<Edit> {
-    let mut record = book.record(Key::from(goods))?;
-    match &mut record {
-        Record::Ingredient(ingredient) => change(&mut ingredient.packs),
-        Record::Packaging(packaging) => change(&mut packaging.packs),
-        Record::PackagingSet(_) | Record::Settings(_) | Record::Container(_) | Record::Drink(_) | Record::Offer(_) => {
-            return None;
-        }
-    }
-    Some(Edit::Put(record))
-}
-
-/// The edit that changes one pack of goods; none where they are gone.
-pub fn pack_changed(book: &Book, goods: Goods, id: PackId, change: impl FnOnce(&mut Pack)) -> Option<Edit> {
-    changed(book, goods, |packs| {
-        if let Some(pack) = packs.iter_mut().find(|pack| pack.id == id) {
-            change(pack);
-        }
-    })
-}
 
 /// The packs that goods are quoted in.
 #[component]
@@ -51,7 +30,7 @@ pub fn Packs(
                 Goods::Packaging(_) => Unit::Piece,
             };
             let number = Exact::from(if unit == Unit::Piece { 100 } else { 10 });
-            changed(book, goods, |packs| {
+            packs_changed(book, goods, |packs| {
                 packs.push(Pack {
                     id: PackId::from_random(random()),
                     supplier: String::new(),
@@ -109,7 +88,7 @@ fn PackRow(goods: Goods, id: PackId) -> impl IntoView {
     };
     let buy_this = move || {
         let edit = state.book.with_untracked(|book| {
-            changed(book, goods, |packs| {
+            packs_changed(book, goods, |packs| {
                 let here = packs.iter().position(|pack| pack.id == id).unwrap_or(0);
                 packs.get_mut(..=here).unwrap_or_default().rotate_right(1);
             })
@@ -118,7 +97,7 @@ fn PackRow(goods: Goods, id: PackId) -> impl IntoView {
         let _ = edit.map(|edit| state.apply("Buy another pack", edit));
     };
     let remove = move || {
-        let edit = state.book.with_untracked(|book| changed(book, goods, |packs| packs.retain(|it| it.id != id)));
+        let edit = state.book.with_untracked(|book| packs_changed(book, goods, |packs| packs.retain(|it| it.id != id)));
         // Taking a pack out is never refused.
         let _ = edit.map(|edit| state.apply("Remove a pack", edit));
     };

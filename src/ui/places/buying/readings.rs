@@ -2,8 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::change::changed;
-use super::holds::size;
+use super::change::{changed, size};
 use crate::book::{Book, Brimful, Container, ContainerId, Edit, Reading};
 use crate::ui::fields::{self, Entry};
 use crate::ui::live::{parts, press, text, trouble};

@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::holds::size;
+use super::change::size;
 use crate::book::ContainerId;
 use crate::fill::{height_of, volume_to};
 use crate::measure::{Amount, TypedLength};

@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::packs::pack_changed;
+use super::change::pack_changed;
 use crate::book::{Book, Goods, Pack, PackId, Tier};
 use crate::measure::{Exact, Overflow};
 use crate::ui::fields::{self, Entry};
