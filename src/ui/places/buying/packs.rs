@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use super::change::{pack_changed, packs_changed};
 use super::tiers::Tiers;
 use super::usable;
-use crate::book::{Book, Edit, Goods, Pack, PackId};
+use crate::book::{Book, Goods, Pack, PackId};
 use crate::measure::{Amount, Dimension, Exact, Money, Unit, Wanted};
 use crate::ui::fields::{self, Entry};
 use crate::ui::live::{live, parts, press, text};
