@@ -20,6 +20,10 @@ pub struct Packaged {
     pub room: Volume,
 }
 
+/// Standard deviations over the target of the fullest package to expect: in a normal distribution
+/// about one in 740 holds more.
+pub const FULLEST_SPREADS: Exact = Exact::new(3, 0);
+
 /// What to fill on average, and what follows from it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct FillTarget {
@@ -50,7 +54,7 @@ impl Packaged {
             }
             None => self.nominal,
         };
-        let highest = target.plus(self.deviation.times(Exact::from(3))?)?;
+        let highest = target.plus(self.deviation.times(FULLEST_SPREADS)?)?;
         let spreads_to_double = match self.tolerance {
             Some(tolerance) if self.deviation.is_positive() => {
                 let lowest = self.nominal.minus(tolerance)?.minus(tolerance)?;

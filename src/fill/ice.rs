@@ -21,7 +21,7 @@ pub fn mass_of_scoop(scoop: Volume, packing: Share) -> Result<Mass, Overflow> {
 ///
 /// # Errors
 /// [`YieldError::NoPieceWeight`] for pieces without one.
-pub(super) fn mass(ingredient: &Ingredient, ice: Ice, amount: Measure) -> Result<Mass, YieldError> {
+pub fn mass_of_ice(ingredient: &Ingredient, ice: Ice, amount: Measure) -> Result<Mass, YieldError> {
     match amount {
         Measure::Volume(scoop) => Ok(mass_of_scoop(scoop, ice.packing)?),
         Measure::Mass(_) | Measure::Count(_) => yields::mass_at(ingredient, Stage::AsBought, amount),
@@ -57,7 +57,7 @@ pub fn liquid_density(book: &Book, drink: &Drink) -> Result<Density, ScaleError>
         let ingredient = ingredient.ok_or(ScaleError::Missing(Key::Ingredient(line.ingredient)))?;
         match line.ice {
             Some(ice) if ice.place == IcePlace::BlendedIn => {
-                let ice = self::mass(ingredient, ice, amount)?;
+                let ice = mass_of_ice(ingredient, ice, amount)?;
                 mass = mass.plus(ice)?;
                 volume = volume.plus(ICE_DENSITY.volume_of(ice)?)?;
             }

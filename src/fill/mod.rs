@@ -9,8 +9,8 @@ mod scale;
 mod spread;
 mod tolerance;
 
-pub use fill_target::{FillTarget, Packaged};
-pub use ice::{ICE_DENSITY, liquid_density, mass_of_scoop};
+pub use fill_target::{FULLEST_SPREADS, FillTarget, Packaged};
+pub use ice::{ICE_DENSITY, liquid_density, mass_of_ice, mass_of_scoop};
 pub use known::Known;
 pub use line::{FillLine, fill_line, height_of, inside, volume_to};
 pub use scale::{ScaleError, Scaled, ScaledLine, scale, written_volume};

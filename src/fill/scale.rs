@@ -225,7 +225,7 @@ fn written<'a>(book: &Book, drink: &'a Drink) -> Result<Vec<Written<'a>>, ScaleE
         let ingredient = ingredient.ok_or(ScaleError::Missing(Key::Ingredient(line.ingredient)))?;
         let part = |amount: Measure| -> Result<Part, ScaleError> {
             let volume = match line.ice {
-                Some(ice) => ice::volume_taken(ice, ice::mass(ingredient, ice, amount)?, liquid)?,
+                Some(ice) => ice::volume_taken(ice, ice::mass_of_ice(ingredient, ice, amount)?, liquid)?,
                 None => yields::volume_in_drink(ingredient, line.stage, amount)?,
             };
             Ok(Part { amount, volume })

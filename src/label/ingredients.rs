@@ -2,8 +2,8 @@
 
 use super::LabelError;
 use crate::book::{Book, IngredientId, Key};
-use crate::fill::{ScaleError, Scaled, ScaledLine, mass_of_scoop};
-use crate::measure::{Mass, Measure, Overflow, Share};
+use crate::fill::{ScaleError, Scaled, ScaledLine, mass_of_ice};
+use crate::measure::{Mass, Overflow, Share};
 use crate::yields::mass_at;
 
 /// An ingredient in the list of a label.
@@ -47,10 +47,10 @@ pub fn by_mass(book: &Book, scaled: &Scaled) -> Result<Vec<Listed>, LabelError> 
 fn mass_in_drink(book: &Book, line: &ScaledLine) -> Result<Mass, LabelError> {
     let missing = ScaleError::Missing(Key::Ingredient(line.ingredient));
     let ingredient = book.ingredient(line.ingredient).ok_or(missing)?;
-    match (line.ice, line.in_drink) {
-        (Some(ice), Measure::Volume(scoop)) => Ok(mass_of_scoop(scoop, ice.packing)?),
-        _ => Ok(mass_at(ingredient, line.stage, line.in_drink)?),
-    }
+    Ok(match line.ice {
+        Some(ice) => mass_of_ice(ingredient, ice, line.in_drink)?,
+        None => mass_at(ingredient, line.stage, line.in_drink)?,
+    })
 }
 
 #[cfg(test)]

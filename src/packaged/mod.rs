@@ -14,7 +14,7 @@ use crate::measure::{Amount, Density, Exact, Mass, Measure, Money, Overflow, TYP
 mod tests;
 
 /// Weeks in a year, for what is given away in it.
-const WEEKS: Exact = Exact::new(52, 0);
+pub const WEEKS: Exact = Exact::new(52, 0);
 
 /// What to fill a packaged drink to.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -139,7 +139,10 @@ fn spread(book: &Book, filling: &Filling, priced: &Priced) -> Result<Spread, Pac
 }
 
 /// The density of a drink as it is filled, with its air.
-fn density_of(book: &Book, priced: &Priced) -> Result<Density, PackagedError> {
+///
+/// # Errors
+/// [`PackagedError::Density`] names an ingredient that lacks a density or a piece weight.
+pub fn density_of(book: &Book, priced: &Priced) -> Result<Density, PackagedError> {
     let listed = label::by_mass(book, &priced.scaled).map_err(PackagedError::Density)?;
     let mass = listed.iter().try_fold(Mass::ZERO, |sum, listed| sum.plus(listed.mass))?;
     let density = mass.grams().over(priced.fill.volume.millilitres())?;

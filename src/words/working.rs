@@ -1,9 +1,14 @@
 //! Workings in words: what each number is, its figure, and how it came about.
 
+mod names;
+
+use names::{name, of_goods};
+
 use super::{overflow, stage};
-use crate::book::{Book, Covers, Key, Stage};
+use crate::book::{Book, Key};
 use crate::measure::{
-    Exact, Money, NumberStyle, Overflow, show_amount, show_count, show_mass, show_number, show_volume,
+    Exact, Money, NumberStyle, Overflow, Share, show_amount, show_count, show_fine_volume, show_mass, show_number,
+    show_volume,
 };
 use crate::working::{Fact, Figure, Name, OfGoods, Rule, Step};
 
@@ -45,7 +50,7 @@ impl Working<'_> {
         match step.rule {
             Rule::Given(Key::Settings) => "Entered in Book.".to_string(),
             Rule::Given(key) => ["Entered at ", &self.book.name(key), "."].concat(),
-            Rule::Fact(fact) => said_fact(fact).to_string(),
+            Rule::Fact(fact) => self.fact(fact),
             Rule::Opens(_) => "Has a working of its own.".to_string(),
             _ => match template(step) {
                 Some(template) => self.filled(template, step),
@@ -82,12 +87,12 @@ impl Working<'_> {
         Ok(match step.figure {
             Figure::Money(money) => self.money(money),
             Figure::Volume(volume) => show_volume(volume, units, self.style)?,
+            Figure::FineVolume(volume) => show_fine_volume(volume, units, self.style)?,
             Figure::Mass(mass) => show_mass(mass, units, self.style)?,
             Figure::Count(count) => show_count(count, self.style),
             Figure::Share(share) => {
                 let places = if matches!(step.rule, Rule::Given(_)) { 6 } else { 1 };
-                let percent = show_number(share.percent()?.rounded(places), 0, self.style);
-                [&*percent, "\u{a0}%"].concat()
+                self.percent(share, places)?
             }
             Figure::Time(time) => with(time.seconds().rounded(1), "s"),
             Figure::Density(density) => with(density.grams_per_millilitre(), "g/mL"),
@@ -95,6 +100,33 @@ impl Working<'_> {
             Figure::Amount(amount) => show_amount(amount, units, self.style),
             Figure::Length(length) => with(length.number, length.unit.symbol()),
         })
+    }
+
+    /// What a fact says.
+    fn fact(&self, fact: Fact) -> String {
+        match fact {
+            Fact::Whole => "All of it.",
+            Fact::Hour => "An hour has 3600 seconds.",
+            Fact::Minute => "A minute has 60 seconds.",
+            Fact::Litre => "A litre has 1000 millilitres.",
+            Fact::Ice => "Ice at 0 °C weighs 0.917 grams a millilitre (IAPWS R10-06).",
+            Fact::Shown => "The cost or price is shown for so much.",
+            Fact::OnTheSpot => "From what was typed on the spot; it is not in the book.",
+            Fact::TolerableError => "The tolerable negative error of Directive 76/211/EEC for this size.",
+            Fact::Quantile(accepted) => {
+                let share = self.percent(accepted.share(), 6).unwrap_or_else(overflow);
+                let said = " lie more than so many times the spread under the mean.";
+                return ["In a normal distribution ", &*share, said].concat();
+            }
+            Fact::UpToFullest => "In a normal distribution about one package in 740 is fuller.",
+            Fact::Year => "A year has 52 weeks.",
+        }
+        .to_string()
+    }
+
+    fn percent(&self, share: Share, places: u32) -> Result<String, Overflow> {
+        let percent = show_number(share.percent()?.rounded(places), 0, self.style);
+        Ok([&*percent, "\u{a0}%"].concat())
     }
 
     /// Money in its currency's digits, and one finer where there is something to show in it.
@@ -106,16 +138,18 @@ impl Working<'_> {
         [sign, money_before, &show_number(size, digits, self.style), money_after].concat()
     }
 
-    /// A template with its figures: `{=}` is the step's own, `{0}` the first before it.
+    /// A template with its figures: `{=}` is the step's own, `{0}` the first before it; `{#}` is
+    /// how many are before it.
     fn filled(&self, template: &str, step: &Step) -> String {
         let mut pieces = template.split(['{', '}']);
         let mut said = pieces.next().unwrap_or_default().to_string();
         while let (Some(place), Some(text)) = (pieces.next(), pieces.next()) {
-            let named = match place.parse::<usize>() {
-                Ok(place) => step.from.get(place),
-                Err(_) => Some(step),
+            let named = match (place, place.parse::<usize>()) {
+                ("#", _) => Some(step.from.len().to_string()),
+                (_, Ok(place)) => step.from.get(place).map(|step| self.figure(step)),
+                (_, Err(_)) => Some(self.figure(step)),
             };
-            said.push_str(&named.map(|step| self.figure(step)).unwrap_or_default());
+            said.push_str(&named.unwrap_or_default());
             said.push_str(text);
         }
         said
@@ -247,134 +281,23 @@ fn template_of(step: &Step) -> Option<&'static str> {
         (Name::ExtraPrice | Name::ExtraCost | Name::ExtraContribution | Name::ExtraWithoutTax, _) => {
             "{0}, and {1} for the next smaller size: {=} more."
         }
+        (Name::CanBear | Name::MayCost, Rule::Product) => "{1} of the price without tax, {0}: {=}.",
+        (Name::MadeMayCost, _) => "{0} for each drink sold, and {1} of those made are sold: {=} for each made.",
+        (Name::FillTarget, Rule::Larger) => {
+            "{0} is declared, and {1} on average leaves few packages short; the larger of the two: {=}."
+        }
+        (Name::FillTarget, _) => "Only the average counts, so it is the declared size: {=}.",
+        (Name::LeastInPackage, _) => "{0} declared, less {1} tolerated: {=}.",
+        (Name::WithSpread, _) => "{0} that most packages must hold, and {1} for the spread: {=}.",
+        (Name::ForSpread | Name::OverTarget, _) => "{1} times {0}: {=}.",
+        (Name::GiveawayCost, _) => "{0} of ingredients fill {2}, and {1} are given away: {=}.",
+        (Name::GiveawayCostInAYear, _) => "{0} for each of {1} packages: {=}.",
+        (Name::Yearly, _) => "{0} a week for {1} weeks: {=}.",
+        (Name::NetVolume, _) => "{0} at {1}: {=}.",
+        (Name::Mean, _) => "{#} weighings together, divided by {#}: {=}.",
+        (Name::Spread, _) => "The {#} weighings lie about so far from their mean (their standard deviation): {=}.",
+        (Name::DrinkDensity, _) => "{0} in {1}: {=}.",
         (Name::KeptOfExtra, _) => "{0} of {1} more is kept: {=}.",
         _ => return None,
     })
-}
-
-const fn said_fact(fact: Fact) -> &'static str {
-    match fact {
-        Fact::Whole => "All of it.",
-        Fact::Hour => "An hour has 3600 seconds.",
-        Fact::Minute => "A minute has 60 seconds.",
-        Fact::Litre => "A litre has 1000 millilitres.",
-        Fact::Ice => "Ice at 0 °C weighs 0.917 grams a millilitre (IAPWS R10-06).",
-        Fact::Shown => "The cost or price is shown for so much.",
-    }
-}
-
-/// At which stage it is meant, and what it is.
-const fn of_goods(of: OfGoods) -> (Option<Stage>, &'static str) {
-    match of {
-        OfGoods::Written(stage) => (Some(stage), "as the recipe says"),
-        OfGoods::InDrink(stage) => (Some(stage), "in the drink"),
-        OfGoods::ToUse(stage) => (Some(stage), "to use"),
-        OfGoods::Usable(stage) => (Some(stage), ""),
-        OfGoods::StepSize(stage) => (Some(stage), "one step"),
-        OfGoods::Mass(stage) => (Some(stage), "weight"),
-        OfGoods::Volume(stage) => (Some(stage), "volume"),
-        OfGoods::Space(stage) => (Some(stage), "volume with air"),
-        OfGoods::UsableCost(stage) => (Some(stage), "cost"),
-        OfGoods::Used => (None, "for one drink"),
-        OfGoods::Steps => (None, "whole steps"),
-        OfGoods::StepsBeforeRounding => (None, "steps before rounding"),
-        OfGoods::Bought => (None, "bought"),
-        OfGoods::BoughtMass => (None, "bought, by weight"),
-        OfGoods::TrimYield => (None, "left after trimming"),
-        OfGoods::PressYield => (None, "left as juice"),
-        OfGoods::SoakYield => (None, "weight after soaking or brewing"),
-        OfGoods::Density => (None, "density"),
-        OfGoods::JuiceDensity => (None, "density of the juice"),
-        OfGoods::PieceWeight => (None, "weight of a piece"),
-        OfGoods::Packing => (None, "share of a scoop that is ice"),
-        OfGoods::Contents => (None, "what a pack holds"),
-        OfGoods::Price => (None, "price of a pack"),
-        OfGoods::PriceFrom(_) => (None, "price of a pack from "),
-        OfGoods::AtATime => (None, "packs bought at a time"),
-        OfGoods::Surcharge => (None, "delivery or deposit for a pack"),
-        OfGoods::Paid => (None, "paid for a pack"),
-        OfGoods::Cost => (None, ""),
-        OfGoods::PieceCost => (None, "cost of a piece"),
-    }
-}
-
-const fn name(name: Name) -> &'static str {
-    match name {
-        Name::Of(..) => "",
-        Name::Brimful => "To the rim",
-        Name::Headspace => "Left empty",
-        Name::HeadspaceShare => "Share left empty",
-        Name::HeadspaceHeight => "Left empty under the rim",
-        Name::Base => "Diameter at the base",
-        Name::Rim => "Diameter at the rim",
-        Name::Height => "Height inside",
-        Name::ReadingHeight => "Height of a pouring",
-        Name::ReadingVolume => "Volume of a pouring",
-        Name::Poured => "Poured",
-        Name::Factor => "Times the recipe",
-        Name::Fixed => "Fixed amounts",
-        Name::LeftToFill => "Left to fill",
-        Name::Written => "Filled by the recipe as written",
-        Name::Air => "Air beaten in",
-        Name::WithAir => "Volume with air",
-        Name::Liquid => "Density of what ice floats in",
-        Name::LiquidMass => "Weight of what ice floats in",
-        Name::LiquidVolume => "Volume of what ice floats in",
-        Name::Loss => "Stays in the press or jug",
-        Name::Kept => "Comes into the drink",
-        Name::Part(part) => super::part(part),
-        Name::Time => "Hands’ time",
-        Name::TimePerDrink => "Time per drink",
-        Name::TimePerLitre => "Time per litre",
-        Name::TimeForVolume => "Time by the litre",
-        Name::TimePerBatch => "Time for a batch",
-        Name::Batch => "Drinks in a batch",
-        Name::TimeOfBatch => "Share of the time for a batch",
-        Name::Wage => "Hourly wage",
-        Name::UnsoldShare => "Made but not sold",
-        Name::SoldShare => "Sold",
-        Name::BeforeUnsold(_) => "Cost of each drink made",
-        Name::Unsold(_) => "Made but not sold",
-        Name::Cost => "Full cost",
-        Name::Covered(Covers::Goods) => "Cost of goods",
-        Name::Covered(Covers::GoodsAndLabour) => "Cost of goods and labour",
-        Name::Covered(Covers::Everything) => "Full cost",
-        Name::FixedFee => "Fixed payment fee",
-        Name::FeeShare => "Payment fee",
-        Name::FeeOfPrice => "Payment fee on price and tax",
-        Name::Fee => "Payment fee",
-        Name::CommissionShare => "Commission",
-        Name::Commission => "Commission",
-        Name::Fees => "Fees",
-        Name::MustBear => "What the price must bear",
-        Name::LeftShare => "Left of the price",
-        Name::Target => "Target margin",
-        Name::Tax => "Tax",
-        Name::WithTax => "Price with tax",
-        Name::TargetWithoutTax => "Price without tax for the target",
-        Name::Exact => "Price for the target",
-        Name::Suggested => "Suggested price",
-        Name::Menu => "Menu price",
-        Name::WithoutTax => "Price without tax",
-        Name::CustomerPays => "Customer pays",
-        Name::LeftAfterCovered => "Left of the price",
-        Name::Margin => "Margin",
-        Name::Contribution => "Left after everything",
-        Name::PricePerVolume => "Price by volume",
-        Name::CostPerVolume => "Cost by volume",
-        Name::ContributionPerVolume => "Left after everything, by volume",
-        Name::ContributionPerMinute => "Left per minute of hands",
-        Name::AgainstSmallest => "Against the smallest size",
-        Name::ExtraPrice => "Asked more",
-        Name::ExtraCost => "Costs more",
-        Name::ExtraContribution => "Left more",
-        Name::ExtraWithoutTax => "Asked more, without tax",
-        Name::KeptOfExtra => "Kept of what is asked more",
-        Name::Fact(Fact::Whole) => "The whole",
-        Name::Fact(Fact::Hour) => "An hour",
-        Name::Fact(Fact::Minute) => "A minute",
-        Name::Fact(Fact::Litre) => "A litre",
-        Name::Fact(Fact::Ice) => "Density of ice",
-        Name::Fact(Fact::Shown) => "Shown for",
-    }
 }

@@ -39,7 +39,7 @@ pub fn opens_covered(offered: &Offered) -> Result<Step, Overflow> {
 }
 
 /// Those parts that are something, as far as a margin covers them.
-fn parts(offered: &Offered, covers: Covers, all: &[Part]) -> Result<Vec<Step>, Overflow> {
+pub(super) fn parts(offered: &Offered, covers: Covers, all: &[Part]) -> Result<Vec<Step>, Overflow> {
     let mut parts = Vec::new();
     for part in all {
         let cost = offered.priced.cost.covered_part(covers, *part)?;
@@ -86,22 +86,25 @@ pub fn part(offered: &Offered, part: Part) -> Result<Step, Trouble> {
     })
 }
 
-/// What is thrown away, as far as a margin covers it.
-fn unsold(offered: &Offered, covers: Covers) -> Result<Step, Overflow> {
+/// The share that is made and not sold, and the rest of it.
+pub(super) fn unsold_and_sold(offered: &Offered) -> Result<[Step; 2], Overflow> {
     let (unsold, key) = match offered.drink.unsold {
         Some(own) => (own, Key::Drink(offered.drink.id)),
         None => (offered.book.settings().unsold, Key::Settings),
     };
+    let share = Step::given(Name::UnsoldShare, Figure::Share(unsold), key);
+    let from = vec![Step::fact(Fact::Whole), share.clone()];
+    Ok([share, Step::new(Name::SoldShare, Figure::Share(unsold.rest()?), Rule::Difference, from)])
+}
+
+/// What is thrown away, as far as a margin covers it.
+fn unsold(offered: &Offered, covers: Covers) -> Result<Step, Overflow> {
     let cost = &offered.priced.cost;
     let [before @ .., _] = &Part::ALL;
     let sum = before.iter().try_fold(Money::ZERO, |sum, part| sum.plus(cost.covered_part(covers, *part)?))?;
-    let share = Step::given(Name::UnsoldShare, Figure::Share(unsold), key);
-    let sold = vec![Step::fact(Fact::Whole), share.clone()];
-    let from = vec![
-        Step::new(Name::BeforeUnsold(covers), Figure::Money(sum), Rule::Sum, parts(offered, covers, before)?),
-        share,
-        Step::new(Name::SoldShare, Figure::Share(unsold.rest()?), Rule::Difference, sold),
-    ];
+    let before = Step::new(Name::BeforeUnsold(covers), Figure::Money(sum), Rule::Sum, parts(offered, covers, before)?);
+    let [share, sold] = unsold_and_sold(offered)?;
+    let from = vec![before, share, sold];
     let figure = Figure::Money(cost.covered_part(covers, Part::Unsold)?);
     Ok(Step::new(Name::Unsold(covers), figure, Rule::Proportion, from))
 }

@@ -7,6 +7,8 @@
 
 mod container;
 mod cost;
+mod name;
+mod packages;
 mod price;
 mod purchase;
 mod recipe;
@@ -14,5 +16,6 @@ mod shown;
 mod sizes;
 mod step;
 
-pub use shown::{AtPrice, OfOffer, OfPrice, OfSize, Shown, of, opened};
-pub use step::{Fact, Figure, Name, OfGoods, Rule, Step};
+pub use name::{Name, OfGoods};
+pub use shown::{AtPrice, OfOffer, OfPackaged, OfPrice, OfSize, Shown, of, opened};
+pub use step::{Fact, Figure, Rule, Step};

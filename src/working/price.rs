@@ -3,9 +3,10 @@
 use super::shown::Offered;
 use super::{AtPrice, Fact, Figure, Name, OfOffer, OfPrice, Rule, Step, cost};
 use crate::book::{Covers, Key, TaxPlace};
+use crate::cost::Part;
 use crate::ledger::Trouble;
 use crate::measure::{Money, Overflow, Share};
-use crate::price::{Asked, Suggestion, asked};
+use crate::price::{Asked, Ceiling, Suggestion, asked, ceiling};
 
 fn setting(name: Name, figure: Figure) -> Step {
     Step::given(name, figure, Key::Settings)
@@ -32,16 +33,28 @@ pub fn target_without_tax(offered: &Offered) -> Result<Option<Step>, Trouble> {
     let terms = &offered.priced.terms;
     let Some(suggestion) = suggestion(offered) else { return Ok(None) };
     let mut bear = cost::opens_covered(offered)?;
-    let settings = |given: Option<Share>| given.map_or(Key::Settings, |_| Key::Drink(offered.drink.id));
-    let target = Step::given(Name::Target, Figure::Share(terms.target), settings(offered.drink.target));
+    if let Some(fixed) = fixed_fee(offered) {
+        let sum = offered.priced.cost.covered(terms.covers)?.plus(terms.fee.fixed)?;
+        bear = Step::new(Name::MustBear, Figure::Money(sum), Rule::Sum, vec![bear, fixed]);
+    }
+    let figure = Figure::Money(suggestion.without_tax);
+    Ok(Some(Step::new(Name::TargetWithoutTax, figure, Rule::Quotient, vec![bear, left_share(offered)?.0])))
+}
+
+/// The fixed part of the payment fee, where the target covers it.
+fn fixed_fee(offered: &Offered) -> Option<Step> {
+    let fixed = offered.priced.terms.fee.fixed;
+    (covers_fees(offered) && fixed.is_positive()).then(|| setting(Name::FixedFee, Figure::Money(fixed)))
+}
+
+/// The share of a price that is left for what it must bear.
+fn left_share(offered: &Offered) -> Result<(Step, Share), Overflow> {
+    let terms = &offered.priced.terms;
+    let key = offered.drink.target.map_or(Key::Settings, |_| Key::Drink(offered.drink.id));
+    let target = Step::given(Name::Target, Figure::Share(terms.target), key);
     let mut share = terms.target.rest()?;
     let mut taken = vec![Step::fact(Fact::Whole), target];
     if covers_fees(offered) {
-        if terms.fee.fixed.is_positive() {
-            let sum = offered.priced.cost.covered(terms.covers)?.plus(terms.fee.fixed)?;
-            let from = vec![bear, setting(Name::FixedFee, Figure::Money(terms.fee.fixed))];
-            bear = Step::new(Name::MustBear, Figure::Money(sum), Rule::Sum, from);
-        }
         if terms.commission.is_positive() {
             share = share.minus(terms.commission)?;
             taken.push(setting(Name::CommissionShare, Figure::Share(terms.commission)));
@@ -53,9 +66,7 @@ pub fn target_without_tax(offered: &Offered) -> Result<Option<Step>, Trouble> {
             taken.push(Step::new(Name::FeeOfPrice, Figure::Share(fee), Rule::Product, from));
         }
     }
-    let left = Step::new(Name::LeftShare, Figure::Share(share), Rule::Difference, taken);
-    let figure = Figure::Money(suggestion.without_tax);
-    Ok(Some(Step::new(Name::TargetWithoutTax, figure, Rule::Quotient, vec![bear, left])))
+    Ok((Step::new(Name::LeftShare, Figure::Share(share), Rule::Difference, taken), share))
 }
 
 /// The menu price that gives the target, before its ending.
@@ -83,16 +94,18 @@ pub fn suggested(offered: &Offered) -> Option<Step> {
     Some(Step::new(Name::Suggested, Figure::Money(suggestion.menu), Rule::UpToEnding, vec![exact]))
 }
 
-/// What the price asked or suggested brings.
+/// What a menu price brings, and what it leaves to spend.
 pub fn at(offered: &Offered, which: AtPrice, of: OfPrice) -> Result<Option<Step>, Trouble> {
-    let asked = match which {
-        AtPrice::Asked => offered.priced.asked,
-        AtPrice::Suggested => match suggestion(offered) {
-            Some(it) => Some(asked(&offered.priced.cost, &offered.priced.terms, it.menu)?),
-            None => None,
-        },
+    let menu = match which {
+        AtPrice::Asked => offered.priced.asked.map(|it| it.menu),
+        AtPrice::Suggested => suggestion(offered).map(|it| it.menu),
+        AtPrice::Point(menu) => Some(menu),
     };
-    asked.map(|asked| At { offered, which, asked }.step(of)).transpose()
+    let Some(menu) = menu else { return Ok(None) };
+    let (cost, terms) = (&offered.priced.cost, &offered.priced.terms);
+    let asked = asked(cost, terms, menu)?;
+    let ceiling = ceiling(offered.book, offered.drink, cost, terms, menu)?;
+    At { offered, which, asked, ceiling }.step(of).map(Some)
 }
 
 /// The menu price asked, as it was typed.
@@ -104,6 +117,7 @@ struct At<'a> {
     offered: &'a Offered<'a>,
     which: AtPrice,
     asked: Asked,
+    ceiling: Ceiling,
 }
 
 impl At<'_> {
@@ -114,6 +128,7 @@ impl At<'_> {
                 let shown = self.offered.shown(OfOffer::Suggested);
                 Step::opens(Name::Suggested, Figure::Money(self.asked.menu), shown)
             }
+            AtPrice::Point(menu) => Step::named_fact(Name::Menu, Figure::Money(menu), Fact::OnTheSpot),
         }
     }
 
@@ -125,6 +140,8 @@ impl At<'_> {
             OfPrice::Fees => (Name::Fees, Figure::Money(asked.fees)),
             OfPrice::Margin => (Name::Margin, Figure::Share(asked.margin)),
             OfPrice::Contribution => (Name::Contribution, Figure::Money(asked.contribution)),
+            OfPrice::MayCost => (Name::MayCost, Figure::Money(self.ceiling.cost)),
+            OfPrice::IngredientsMayCost => (Name::IngredientsMayCost, Figure::Money(self.ceiling.ingredients)),
         }
     }
 
@@ -163,8 +180,40 @@ impl At<'_> {
                 }
                 (Rule::Difference, from)
             }
+            OfPrice::MayCost => {
+                let (left, share) = left_share(offered)?;
+                let from = vec![self.opens(OfPrice::WithoutTax), left];
+                match fixed_fee(offered) {
+                    None => (Rule::Product, from),
+                    Some(fixed) => {
+                        let bears = Figure::Money(asked.without_tax.times(share.fraction())?);
+                        (Rule::Difference, vec![Step::new(Name::CanBear, bears, Rule::Product, from), fixed])
+                    }
+                }
+            }
+            OfPrice::IngredientsMayCost => (Rule::Difference, self.besides_ingredients()?),
         };
         Ok(Step::new(name, figure, rule, from))
+    }
+
+    /// What each drink made may cost, and all parts of that but the ingredients.
+    fn besides_ingredients(&self) -> Result<Vec<Step>, Overflow> {
+        let mut made = self.opens(OfPrice::MayCost);
+        let [unsold, sold] = cost::unsold_and_sold(self.offered)?;
+        if let Figure::Share(share) = unsold.figure
+            && share.is_positive()
+        {
+            let figure = Figure::Money(self.ceiling.cost.times(share.rest()?.fraction())?);
+            made = Step::new(Name::MadeMayCost, figure, Rule::Product, vec![made, sold]);
+        }
+        let covers = self.offered.priced.terms.covers;
+        let mut from = vec![made];
+        from.extend(cost::parts(
+            self.offered,
+            covers,
+            &[Part::ContainerSet, Part::Labour, Part::Toll, Part::Overhead],
+        )?);
+        Ok(from)
     }
 
     fn fees(&self) -> Result<Vec<Step>, Overflow> {

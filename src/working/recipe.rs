@@ -257,6 +257,25 @@ pub(super) fn mass_of_ice(
     Ok((Step::new(name, Figure::Mass(mass), Rule::Product, from), mass))
 }
 
+/// The mass of an amount of a line.
+fn mass_of(offered: &Offered, used: &Used, amount: Step, measure: Measure) -> Result<(Step, Mass), Trouble> {
+    match used.line.ice {
+        Some(ice) => mass_of_ice(offered, used, ice, amount, measure),
+        None => mass_at(used.ingredient, used.line.stage, amount, measure),
+    }
+}
+
+/// The mass of all that is in one drink.
+pub(super) fn drink_mass(offered: &Offered) -> Result<Step, Trouble> {
+    let (mut masses, mut mass) = (Vec::new(), Mass::ZERO);
+    for used in offered.lines() {
+        let (step, grams) = mass_of(offered, &used, opens_in_drink(offered, &used), used.scaled.in_drink)?;
+        mass = mass.plus(grams)?;
+        masses.push(step);
+    }
+    Ok(Step::new(Name::DrinkMass, Figure::Mass(mass), Rule::Sum, masses))
+}
+
 /// The density of what ice floats in, from the recipe as written; none where no ice floats.
 pub fn liquid(offered: &Offered) -> Result<Option<Step>, Trouble> {
     let floats = |line: &Line| line.ice.is_some_and(|ice| ice.place == IcePlace::Floating);
@@ -267,10 +286,7 @@ pub fn liquid(offered: &Offered) -> Result<Option<Step>, Trouble> {
     let (mut mass, mut volume) = (Mass::ZERO, Volume::ZERO);
     for used in offered.lines().filter(Used::is_mixed) {
         let (amount, measure) = used.written(offered)?;
-        let (step, grams) = match used.line.ice {
-            Some(ice) => mass_of_ice(offered, &used, ice, amount.clone(), measure)?,
-            None => mass_at(used.ingredient, used.line.stage, amount.clone(), measure)?,
-        };
+        let (step, grams) = mass_of(offered, &used, amount, measure)?;
         mass = mass.plus(grams)?;
         masses.push(step);
         let (step, space) = opens_written(offered, &used)?;

@@ -1,10 +1,10 @@
 //! Every number that can be opened, and its working.
 
-use super::{Rule, Step, container, cost, price, purchase, recipe, sizes};
+use super::{Rule, Step, container, cost, packages, price, purchase, recipe, sizes};
 use crate::book::{Book, Container, ContainerId, Drink, Goods, IngredientId, Key, LineId, OfferId, PackId, Stage};
 use crate::cost::Part;
 use crate::ledger::{Ledger, Priced, Trouble};
-use crate::measure::Amount;
+use crate::measure::{Amount, Money};
 
 /// A number that can be opened to its working.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -30,6 +30,8 @@ pub enum Shown {
     Offer(OfferId, OfOffer),
     /// A number of a size among the others of its drink.
     Size(OfferId, OfSize),
+    /// A number of a drink packaged ahead of sale.
+    Packaged(OfferId, OfPackaged),
 }
 
 /// A number of a drink at one size.
@@ -41,6 +43,8 @@ pub enum OfOffer {
     Written(LineId),
     /// The density of what ice floats in.
     Liquid,
+    /// The density of the drink as it is filled, with its air.
+    Density,
     /// The amount of a line in the drink.
     InDrink(LineId),
     /// The amount of a line to use.
@@ -74,6 +78,8 @@ pub enum AtPrice {
     Asked,
     /// The one suggested.
     Suggested,
+    /// One that was typed on the spot, above zero.
+    Point(Money),
 }
 
 /// What a menu price brings.
@@ -89,6 +95,10 @@ pub enum OfPrice {
     Margin,
     /// What is left after everything.
     Contribution,
+    /// What the cost that the target covers may be.
+    MayCost,
+    /// What may be spent on ingredients, the rest of that cost as it is.
+    IngredientsMayCost,
 }
 
 /// A number of a size among the others of its drink.
@@ -110,6 +120,27 @@ pub enum OfSize {
     ExtraCost,
     /// What is kept of the extra price.
     Kept,
+}
+
+/// A number of a drink packaged ahead of sale.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum OfPackaged {
+    /// What to fill on average.
+    Target,
+    /// What is given away in a package.
+    Giveaway,
+    /// The fullest package to expect.
+    Highest,
+    /// The most that there is room for.
+    Room,
+    /// What is given away in a package, in ingredients.
+    GiveawayCost,
+    /// What is given away in a year, in ingredients.
+    GiveawayCostInAYear,
+    /// Mean of the weighings.
+    Mean,
+    /// Standard deviation of the weighings.
+    Spread,
 }
 
 /// A computed offer with what it is computed from.
@@ -135,7 +166,7 @@ impl<'a> Offered<'a> {
 }
 
 /// How a number came about; none where there is no such number, as the margin of a drink that has
-/// no price.
+/// no price, or the fill target of one that has too few weighings.
 ///
 /// # Errors
 /// The [`Trouble`] for which it cannot be computed.
@@ -158,6 +189,7 @@ pub fn of(book: &Book, ledger: &Ledger, shown: Shown) -> Result<Option<Step>, Tr
                 OfOffer::Factor => recipe::factor(&offered).map(Some),
                 OfOffer::Written(line) => recipe::written(&offered, line),
                 OfOffer::Liquid => recipe::liquid(&offered),
+                OfOffer::Density => packages::density(&offered),
                 OfOffer::InDrink(line) => recipe::in_drink(&offered, line),
                 OfOffer::ToUse(line) => recipe::to_use(&offered, line),
                 OfOffer::LineCost(line) => purchase::line_cost(&offered, line),
@@ -173,6 +205,7 @@ pub fn of(book: &Book, ledger: &Ledger, shown: Shown) -> Result<Option<Step>, Tr
             }
         }
         Shown::Size(id, of) => sizes::size(book, ledger, id, of),
+        Shown::Packaged(id, of) => packages::packaged(&Offered::new(book, ledger, id)?, of),
     }
 }
 

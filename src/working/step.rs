@@ -1,10 +1,10 @@
 //! A step of a working: what it is, its figure, and how that follows from the steps before it.
 
-use super::Shown;
-use crate::book::{Covers, Goods, Key, Stage};
-use crate::cost::Part;
-use crate::fill::ICE_DENSITY;
+use super::{Name, Shown};
+use crate::book::{Accepted, Key};
+use crate::fill::{FULLEST_SPREADS, ICE_DENSITY};
 use crate::measure::{Amount, Count, Density, Exact, Mass, Measure, Money, Overflow, Share, Time, TypedLength, Volume};
+use crate::packaged::WEEKS;
 
 /// One number in a working.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -38,6 +38,12 @@ pub enum Rule {
     Quotient,
     /// The first times the second, divided by the third.
     Proportion,
+    /// The larger of the two.
+    Larger,
+    /// All together, divided by their number.
+    Mean,
+    /// How far they lie from their mean: their standard deviation as a sample.
+    Deviation,
     /// The price of the highest step reached by the first, among the rest.
     TierReached,
     /// The nearest whole number, halves upwards.
@@ -65,6 +71,17 @@ pub enum Fact {
     Ice,
     /// What costs and prices are shown for.
     Shown,
+    /// A menu price that was typed on the spot.
+    OnTheSpot,
+    /// The tolerable negative error of Directive 76/211/EEC for a declared size.
+    TolerableError,
+    /// How many standard deviations under the mean leave this share of a normal distribution
+    /// below.
+    Quantile(Accepted),
+    /// The standard deviations up to the fullest package to expect.
+    UpToFullest,
+    /// 52 weeks.
+    Year,
 }
 
 /// A figure of its own kind.
@@ -74,6 +91,8 @@ pub enum Figure {
     Money(Money),
     /// A volume.
     Volume(Volume),
+    /// A volume that a fill is judged by: shown to one decimal more.
+    FineVolume(Volume),
     /// A mass.
     Mass(Mass),
     /// A number of pieces.
@@ -100,7 +119,7 @@ impl Figure {
     pub fn base(self) -> Result<Exact, Overflow> {
         Ok(match self {
             Figure::Money(it) => it.major(),
-            Figure::Volume(it) => it.millilitres(),
+            Figure::Volume(it) | Figure::FineVolume(it) => it.millilitres(),
             Figure::Mass(it) => it.grams(),
             Figure::Count(it) => it.pieces(),
             Figure::Share(it) => it.fraction(),
@@ -123,212 +142,6 @@ impl From<Measure> for Figure {
     }
 }
 
-/// What a step is.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Name {
-    /// Something of what is bought.
-    Of(Goods, OfGoods),
-    /// Volume to the rim.
-    Brimful,
-    /// What is left empty.
-    Headspace,
-    /// What is left empty, as a share of the volume to the rim.
-    HeadspaceShare,
-    /// What is left empty, from the rim down.
-    HeadspaceHeight,
-    /// Diameter at the base.
-    Base,
-    /// Diameter at the rim.
-    Rim,
-    /// Height inside.
-    Height,
-    /// How high a poured volume stands.
-    ReadingHeight,
-    /// A poured volume.
-    ReadingVolume,
-    /// What is poured.
-    Poured,
-    /// How many times the recipe as written.
-    Factor,
-    /// What the lines with fixed amounts take.
-    Fixed,
-    /// What is left for the other lines.
-    LeftToFill,
-    /// What the lines that follow the size take as written.
-    Written,
-    /// Air beaten in.
-    Air,
-    /// The volume with its air, of what is mixed.
-    WithAir,
-    /// The density of what ice floats in.
-    Liquid,
-    /// The mass of what ice floats in.
-    LiquidMass,
-    /// The volume of what ice floats in.
-    LiquidVolume,
-    /// What stays in the press or jug.
-    Loss,
-    /// What is left of a whole.
-    Kept,
-    /// A part of the cost.
-    Part(Part),
-    /// Time of hands for one drink.
-    Time,
-    /// Time per drink.
-    TimePerDrink,
-    /// Time per litre.
-    TimePerLitre,
-    /// Time for the litres of one drink.
-    TimeForVolume,
-    /// Time for a batch.
-    TimePerBatch,
-    /// Drinks in a batch.
-    Batch,
-    /// One drink's share of the time for a batch.
-    TimeOfBatch,
-    /// Hourly wage.
-    Wage,
-    /// What is made and thrown away.
-    UnsoldShare,
-    /// What is made and sold.
-    SoldShare,
-    /// What a drink costs before what is thrown away, as far as a margin covers it.
-    BeforeUnsold(Covers),
-    /// What is thrown away, as far as a margin covers it.
-    Unsold(Covers),
-    /// Full cost.
-    Cost,
-    /// The cost that the target must cover.
-    Covered(Covers),
-    /// Fixed part of the payment fee.
-    FixedFee,
-    /// Share of the payment fee, of what the customer pays.
-    FeeShare,
-    /// The same share, of the price without tax.
-    FeeOfPrice,
-    /// The payment fee but its fixed part.
-    Fee,
-    /// Share of the commission.
-    CommissionShare,
-    /// Commission.
-    Commission,
-    /// Payment fee and commission.
-    Fees,
-    /// What a price must bear.
-    MustBear,
-    /// The share of a price that is left for what it must bear.
-    LeftShare,
-    /// Target margin.
-    Target,
-    /// Tax rate.
-    Tax,
-    /// The price with its tax, as a share of the price.
-    WithTax,
-    /// The price without tax that gives the target.
-    TargetWithoutTax,
-    /// The menu price that gives the target.
-    Exact,
-    /// The suggested menu price.
-    Suggested,
-    /// The menu price.
-    Menu,
-    /// The price without tax.
-    WithoutTax,
-    /// What the customer pays.
-    CustomerPays,
-    /// What is left after what the target covers.
-    LeftAfterCovered,
-    /// Margin.
-    Margin,
-    /// What is left after everything.
-    Contribution,
-    /// Menu price for a volume.
-    PricePerVolume,
-    /// Cost for a volume.
-    CostPerVolume,
-    /// Contribution for a volume.
-    ContributionPerVolume,
-    /// Contribution for a minute.
-    ContributionPerMinute,
-    /// Price for a volume, against that of the smallest size.
-    AgainstSmallest,
-    /// What the next size asks more.
-    ExtraPrice,
-    /// What the next size costs more.
-    ExtraCost,
-    /// What the next size leaves more.
-    ExtraContribution,
-    /// What the next size asks more, without tax.
-    ExtraWithoutTax,
-    /// What is kept of the extra price.
-    KeptOfExtra,
-    /// What is the same everywhere.
-    Fact(Fact),
-}
-
-/// What it is of an ingredient or of packaging.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum OfGoods {
-    /// An amount as the recipe says, meant at a stage.
-    Written(Stage),
-    /// The amount in one drink.
-    InDrink(Stage),
-    /// The amount to use for one drink.
-    ToUse(Stage),
-    /// An amount that a cost is shown for.
-    Usable(Stage),
-    /// How many one drink takes.
-    Used,
-    /// A step of the recipe.
-    StepSize(Stage),
-    /// How many steps.
-    Steps,
-    /// How many steps before they are rounded.
-    StepsBeforeRounding,
-    /// Its mass at a stage.
-    Mass(Stage),
-    /// Its volume in the drink.
-    Volume(Stage),
-    /// What it takes in the glass, with its air.
-    Space(Stage),
-    /// What must be bought.
-    Bought,
-    /// What must be bought, by weight.
-    BoughtMass,
-    /// What is left after trimming.
-    TrimYield,
-    /// What is left of that as juice.
-    PressYield,
-    /// What it weighs after soaking or brewing.
-    SoakYield,
-    /// Its density.
-    Density,
-    /// The density of its juice.
-    JuiceDensity,
-    /// The weight of a piece.
-    PieceWeight,
-    /// The share of a scoop that is ice.
-    Packing,
-    /// What a pack holds.
-    Contents,
-    /// The price of a pack.
-    Price,
-    /// The price of a pack from so many at a time.
-    PriceFrom(Exact),
-    /// How many packs are bought at a time.
-    AtATime,
-    /// Delivery or deposit for a pack.
-    Surcharge,
-    /// What is paid for a pack.
-    Paid,
-    /// What it costs in one drink.
-    Cost,
-    /// What a usable amount of it costs.
-    UsableCost(Stage),
-    /// What a piece costs.
-    PieceCost,
-}
-
 impl Step {
     /// A step that follows from others.
     pub(super) const fn new(name: Name, figure: Figure, rule: Rule, from: Vec<Step>) -> Step {
@@ -345,7 +158,7 @@ impl Step {
         Step::new(name, figure, Rule::Opens(shown), Vec::new())
     }
 
-    /// What is the same everywhere; what is shown for comes with its own figure.
+    /// What is the same everywhere.
     pub(super) const fn fact(fact: Fact) -> Step {
         let figure = match fact {
             Fact::Whole => Figure::Share(Share::WHOLE),
@@ -353,13 +166,22 @@ impl Step {
             Fact::Minute => Figure::Time(Time::from_seconds(Exact::new(60, 0))),
             Fact::Litre => Figure::Volume(Volume::from_millilitres(Exact::new(1000, 0))),
             Fact::Ice => Figure::Density(ICE_DENSITY),
-            Fact::Shown => Figure::Number(Exact::ONE),
+            Fact::Quantile(accepted) => Figure::Number(accepted.quantile()),
+            Fact::UpToFullest => Figure::Number(FULLEST_SPREADS),
+            Fact::Year => Figure::Number(WEEKS),
+            // These come with their own figures.
+            Fact::Shown | Fact::OnTheSpot | Fact::TolerableError => Figure::Number(Exact::ONE),
         };
         Step::new(Name::Fact(fact), figure, Rule::Fact(fact), Vec::new())
     }
 
+    /// A fact with its own name and figure.
+    pub(super) const fn named_fact(name: Name, figure: Figure, fact: Fact) -> Step {
+        Step::new(name, figure, Rule::Fact(fact), Vec::new())
+    }
+
     /// What prices and costs are shown for.
     pub(super) const fn shown_for(name: Name, figure: Figure) -> Step {
-        Step::new(name, figure, Rule::Fact(Fact::Shown), Vec::new())
+        Step::named_fact(name, figure, Fact::Shown)
     }
 }

@@ -164,7 +164,7 @@ fn goods() -> impl Strategy<Value = Goods> {
 }
 
 /// What was weighed, now and then counted by mistake.
-fn filling() -> impl Strategy<Value = Filling> {
+pub fn filling() -> impl Strategy<Value = Filling> {
     let of = |dimension| move |unit: &Unit| unit.dimension() == dimension;
     let volumes: Vec<Unit> = Unit::ALL.iter().copied().filter(of(Dimension::Volume)).collect();
     let masses: Vec<Unit> = Unit::ALL.iter().copied().filter(of(Dimension::Mass)).collect();

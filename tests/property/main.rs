@@ -10,6 +10,7 @@ mod levers;
 mod menus;
 mod prices;
 mod recipes;
+mod rules;
 mod steps;
 mod typed;
 mod vessels;

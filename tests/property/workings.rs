@@ -1,27 +1,28 @@
 //! Every number that can be opened: each step of its working follows from those before it, and
 //! the working ends in the engine's own figure.
 
-use std::f64::consts::PI;
-
 use brimwright::book::{
-    Book, Brimful, Container, Edit, Goods, Headspace, Ice, IcePlace, Key, Offer, OfferId, Reading, Record, Stage,
+    Accepted, Book, Brimful, Container, Edit, Filling, Goods, Headspace, Ice, IcePlace, Key, Offer, OfferId, Reading,
+    Record, Stage,
 };
 use brimwright::cost::{Part, bought_cost, usable_cost};
-use brimwright::fill::{fill as filled, liquid_density, written_volume};
+use brimwright::fill::{Rule as Metrology, fill as filled, liquid_density, tolerance, written_volume};
 use brimwright::ledger::{Ledger, Priced};
 use brimwright::measure::{Amount, Exact, LengthUnit, Money, NumberStyle, Share, TypedLength, Unit, Volume};
-use brimwright::price::{asked, round_up};
+use brimwright::packaged::{density_of, packaged_fill};
+use brimwright::price::{asked, ceiling, round_up};
 use brimwright::sizes::side_by_side;
 use brimwright::words::Working;
 use brimwright::working::{
-    AtPrice, Fact, Figure, Name, OfGoods, OfOffer, OfPrice, OfSize, Rule, Shown, Step, of, opened,
+    AtPrice, Fact, Figure, Name, OfGoods, OfOffer, OfPackaged, OfPrice, OfSize, Rule, Shown, Step, of, opened,
 };
 use proptest::option;
 use proptest::prelude::*;
 
-use crate::books::{fill, money};
+use crate::books::{fill, filling, money};
 use crate::menus::menu;
-use crate::support::{container_id, exact, offer_id};
+use crate::rules::{follows, shaped};
+use crate::support::{self, amount, container_id, exact, offer_id};
 
 fn computed(ledger: &Ledger) -> impl Iterator<Item = (OfferId, &Priced)> {
     ledger.offers().filter_map(|(id, priced)| Some((id, priced.as_ref().ok()?)))
@@ -32,6 +33,7 @@ fn of_offer(priced: &Priced) -> Vec<OfOffer> {
     let mut all = vec![
         OfOffer::Factor,
         OfOffer::Liquid,
+        OfOffer::Density,
         OfOffer::Time,
         OfOffer::Cost,
         OfOffer::Covered,
@@ -44,8 +46,16 @@ fn of_offer(priced: &Priced) -> Vec<OfOffer> {
     }
     all.extend((0..priced.cost.packaging.len()).map(OfOffer::PackagingCost));
     all.extend(Part::ALL.map(OfOffer::Part));
-    for at in [AtPrice::Asked, AtPrice::Suggested] {
-        let of = [OfPrice::WithoutTax, OfPrice::CustomerPays, OfPrice::Fees, OfPrice::Margin, OfPrice::Contribution];
+    for at in [AtPrice::Asked, AtPrice::Suggested, AtPrice::Point(support::money("7.77"))] {
+        let of = [
+            OfPrice::WithoutTax,
+            OfPrice::CustomerPays,
+            OfPrice::Fees,
+            OfPrice::Margin,
+            OfPrice::Contribution,
+            OfPrice::MayCost,
+            OfPrice::IngredientsMayCost,
+        ];
         all.extend(of.map(|of| OfOffer::At(at, of)));
     }
     all
@@ -60,6 +70,17 @@ const OF_SIZE: [OfSize; 8] = [
     OfSize::ExtraPrice,
     OfSize::ExtraCost,
     OfSize::Kept,
+];
+
+const OF_PACKAGED: [OfPackaged; 8] = [
+    OfPackaged::Target,
+    OfPackaged::Giveaway,
+    OfPackaged::Highest,
+    OfPackaged::Room,
+    OfPackaged::GiveawayCost,
+    OfPackaged::GiveawayCostInAYear,
+    OfPackaged::Mean,
+    OfPackaged::Spread,
 ];
 
 /// Every number of a book that can be opened.
@@ -85,6 +106,7 @@ fn all(book: &Book, ledger: &Ledger) -> Vec<Shown> {
     for (id, priced) in computed(ledger) {
         all.extend(of_offer(priced).into_iter().map(|of| Shown::Offer(id, of)));
         all.extend(OF_SIZE.map(|of| Shown::Size(id, of)));
+        all.extend(OF_PACKAGED.map(|of| Shown::Packaged(id, of)));
     }
     all
 }
@@ -114,7 +136,20 @@ fn engine(book: &Book, ledger: &Ledger, shown: Shown) -> Option<Exact> {
                 .any(floats)
                 .then(|| liquid_density(book, drink).unwrap().grams_per_millilitre())
         }
-        Shown::Offer(id, of) => offer(ledger.get(id).unwrap().as_ref().unwrap(), of),
+        Shown::Offer(id, of) => offer(book, id, ledger.get(id).unwrap().as_ref().unwrap(), of),
+        Shown::Packaged(id, of) => {
+            let fill = packaged_fill(book, book.offer(id).unwrap()).ok()?;
+            Some(match of {
+                OfPackaged::Target => fill.target.target.millilitres(),
+                OfPackaged::Giveaway => fill.target.giveaway.millilitres(),
+                OfPackaged::Highest => fill.target.highest.millilitres(),
+                OfPackaged::Room => fill.room.millilitres(),
+                OfPackaged::GiveawayCost => fill.giveaway_cost.major(),
+                OfPackaged::GiveawayCostInAYear => fill.giveaway_cost_in_a_year.major(),
+                OfPackaged::Mean => fill.spread.mean,
+                OfPackaged::Spread => fill.spread.deviation,
+            })
+        }
         Shown::Size(id, of) => {
             let rows = side_by_side(book, ledger, id.drink).unwrap();
             let row = rows.into_iter().find(|row| row.offer == id).unwrap();
@@ -133,12 +168,13 @@ fn engine(book: &Book, ledger: &Ledger, shown: Shown) -> Option<Exact> {
     }
 }
 
-fn offer(priced: &Priced, of: OfOffer) -> Option<Exact> {
+fn offer(book: &Book, id: OfferId, priced: &Priced, of: OfOffer) -> Option<Exact> {
     let line = |id| priced.scaled.lines.iter().find(|line| line.line == id);
     let suggestion = priced.suggestion.as_ref().ok();
     Some(match of {
         OfOffer::Written(_) | OfOffer::Liquid => unreachable!("asked of the recipe"),
         OfOffer::Factor => priced.scaled.factor,
+        OfOffer::Density => density_of(book, priced).ok()?.grams_per_millilitre(),
         OfOffer::InDrink(id) => line(id)?.in_drink.base(),
         OfOffer::ToUse(id) => line(id)?.to_use.base(),
         OfOffer::LineCost(id) => priced.cost.lines.iter().find(|it| it.line == id)?.cost.major(),
@@ -151,85 +187,25 @@ fn offer(priced: &Priced, of: OfOffer) -> Option<Exact> {
         OfOffer::Exact => suggestion?.exact.major(),
         OfOffer::Suggested => suggestion?.menu.major(),
         OfOffer::At(at, of) => {
-            let asked = match at {
-                AtPrice::Asked => priced.asked?,
-                AtPrice::Suggested => asked(&priced.cost, &priced.terms, suggestion?.menu).unwrap(),
+            let menu = match at {
+                AtPrice::Asked => priced.asked?.menu,
+                AtPrice::Suggested => suggestion?.menu,
+                AtPrice::Point(menu) => menu,
             };
+            let asked = asked(&priced.cost, &priced.terms, menu).unwrap();
+            let drink = book.drink(id.drink).unwrap();
+            let ceiling = ceiling(book, drink, &priced.cost, &priced.terms, menu).unwrap();
             match of {
                 OfPrice::WithoutTax => asked.without_tax.major(),
                 OfPrice::CustomerPays => asked.customer_pays.major(),
                 OfPrice::Fees => asked.fees.major(),
                 OfPrice::Margin => asked.margin.fraction(),
                 OfPrice::Contribution => asked.contribution.major(),
+                OfPrice::MayCost => ceiling.cost.major(),
+                OfPrice::IngredientsMayCost => ceiling.ingredients.major(),
             }
         }
     })
-}
-
-/// What a rule of arithmetic makes of figures; none for other rules.
-fn reckoned(rule: Rule, from: &[Exact]) -> Option<Exact> {
-    let mut rest = from.iter().skip(1);
-    let first = *from.first().unwrap_or(&Exact::ZERO);
-    match rule {
-        Rule::Sum => rest.try_fold(first, |sum, next| sum.plus(*next)).ok(),
-        Rule::Difference => rest.try_fold(first, |left, next| left.minus(*next)).ok(),
-        Rule::Product => rest.try_fold(first, |product, next| product.times(*next)).ok(),
-        Rule::Quotient => rest.try_fold(first, |quotient, next| quotient.over(*next)).ok(),
-        Rule::Proportion => first.times(from[1]).and_then(|product| product.over(from[2])).ok(),
-        _ => None,
-    }
-}
-
-/// Within a billionth, and what rounding of every figure to twelve decimals can do.
-fn follows(figure: Exact, rule: Rule, from: &[Exact]) -> bool {
-    let Some(value) = reckoned(rule, from) else { return false };
-    let twelfth = Exact::new(1, 12);
-    let mut allowed = value.abs().times(exact("0.000000001")).unwrap().plus(twelfth).unwrap();
-    for place in 0..from.len() {
-        let mut moved = from.to_vec();
-        moved[place] = moved[place].plus(twelfth).unwrap();
-        let Some(other) = reckoned(rule, &moved) else { return false };
-        allowed = allowed.plus(other.minus(value).unwrap().abs()).unwrap();
-    }
-    figure.minus(value).unwrap().abs() <= allowed
-}
-
-fn float(number: Exact) -> f64 {
-    number.to_string().parse().unwrap()
-}
-
-/// A frustum from one height to another, in millilitres, by its radii.
-fn frustum(cup: &[Exact], from: f64, to: f64) -> f64 {
-    let [base, rim, height] = [0, 1, 2].map(|place| float(cup[place]));
-    let radius = |at: f64| (base + (rim - base) * at / height) / 2.0;
-    let (low, high) = (radius(from), radius(to));
-    PI * (to - from) / 3.0 * (low * low + low * high + high * high) / 1000.0
-}
-
-/// What a cup or bottle holds to the rim, or between its rim and a height under it.
-fn shaped(step: &Step, from: &[Exact]) {
-    let figure = float(step.figure.base().unwrap());
-    let (below, measures) = match step.name {
-        Name::Headspace => (Some(float(from[0])), &from[1..]),
-        _ => (None, from),
-    };
-    if step.from.iter().any(|it| it.name == Name::Base) {
-        let height = float(measures[2]);
-        let held = frustum(measures, below.map_or(0.0, |below| (height - below).max(0.0)), height);
-        assert!((figure - held).abs() <= 1e-9 * held + 1e-9, "{figure} and {held}");
-        return;
-    }
-    let readings: Vec<(f64, f64)> = measures.chunks(2).map(|pair| (float(pair[0]), float(pair[1]))).collect();
-    let (height, brimful) = *readings.last().unwrap();
-    let Some(below) = below else {
-        assert!((figure - brimful).abs() < 1e-9);
-        return;
-    };
-    // Volume rises with height, so what is under the line lies between the readings around it.
-    let line = height - below;
-    let under = readings.iter().filter(|(at, _)| *at <= line).map(|(_, volume)| *volume).fold(0.0, f64::max);
-    let over = readings.iter().filter(|(at, _)| *at >= line).map(|(_, volume)| *volume).fold(brimful, f64::min);
-    assert!(figure <= brimful - under + 1e-9 && figure >= brimful - over - 1e-9, "{figure} under {readings:?}");
 }
 
 /// Whether the number stands in the record: as it is stored, or as what is not stored.
@@ -255,6 +231,11 @@ fn is_said(book: &Book, step: &Step) {
     assert!(!words.name(step).is_empty(), "{step:?}");
 }
 
+/// What all containers here are declared to hold.
+fn declared(book: &Book) -> Volume {
+    book.container(container_id(1)).unwrap().declared.unwrap().volume().unwrap().unwrap()
+}
+
 fn check(book: &Book, ledger: &Ledger, step: &Step) {
     is_said(book, step);
     let figure = step.figure.base().unwrap();
@@ -269,7 +250,19 @@ fn check(book: &Book, ledger: &Ledger, step: &Step) {
                 Fact::Litre => Some(exact("1000")),
                 // IAPWS R10-06 (2009), 0 °C: 916.72 kg/m³, to three digits.
                 Fact::Ice => Some(exact("0.917")),
-                Fact::Shown => None,
+                // As in `tests/reference/spreads.rs`.
+                Fact::Quantile(Accepted::OneInAThousand) => Some(exact("3.090232")),
+                Fact::Quantile(Accepted::OnePercent) => Some(exact("2.326348")),
+                Fact::Quantile(Accepted::TwoPercent) => Some(exact("2.053749")),
+                Fact::Quantile(Accepted::TwoAndAHalfPercent) => Some(exact("1.959964")),
+                Fact::Quantile(Accepted::FivePercent) => Some(exact("1.644854")),
+                Fact::UpToFullest => Some(exact("3")),
+                Fact::Year => Some(exact("52")),
+                Fact::TolerableError => {
+                    let below = tolerance(Metrology::Package, declared(book)).unwrap().map(|it| it.below);
+                    Some(below.expect("a size that the directive knows").millilitres())
+                }
+                Fact::Shown | Fact::OnTheSpot => None,
             };
             assert_eq!(expected.unwrap_or(figure), figure);
         }
@@ -300,7 +293,14 @@ fn check(book: &Book, ledger: &Ledger, step: &Step) {
             });
             assert_eq!(reached.max().unwrap().1, figure);
         }
-        Rule::Sum | Rule::Difference | Rule::Product | Rule::Quotient | Rule::Proportion => {
+        Rule::Sum
+        | Rule::Difference
+        | Rule::Product
+        | Rule::Quotient
+        | Rule::Proportion
+        | Rule::Larger
+        | Rule::Mean
+        | Rule::Deviation => {
             assert!(follows(figure, step.rule, &from), "{step:?}");
         }
     }
@@ -330,9 +330,33 @@ fn ends(opened: &[(Shown, Step)]) -> bool {
     }
 }
 
+/// A filling that has a target: an allowance for the rule that needs one, and two weighings at
+/// least; even ones, or those generated and therefore far apart.
+fn with_target(mut filling: Filling, declared: Amount, even: bool) -> Filling {
+    filling.allowed = filling.allowed.or(Some(amount("7.5 mL")));
+    filling.nets.retain(|net| net.unit != Unit::Piece);
+    if even {
+        filling.nets.clear();
+    }
+    filling.nets.extend([declared, Amount::new(declared.number.plus(exact("0.5")).unwrap(), declared.unit)]);
+    filling
+}
+
 /// The menu's drink in a bottle too, known by three pourings and left empty so far under its rim,
-/// and in a jar half as large again, all at these prices.
-fn three_sizes(mut book: Book, brimful: Volume, empty: i64, prices: [Option<Money>; 3]) -> Book {
+/// and in a jar half as large again, all at these prices and declared as so much or, where that is
+/// less, as what holds least. All are packaged ahead; a filling that does not hold is left out,
+/// and the first has a target.
+fn three_sizes(
+    mut book: Book,
+    (brimful, empty, most): (Volume, i64, Volume),
+    prices: [Option<Money>; 3],
+    [first, second, third]: [Filling; 3],
+    even: bool,
+) -> Book {
+    let own = book.container(container_id(1)).unwrap().clone();
+    let declared = filled(&own).unwrap().brimful.min(brimful).min(most).millilitres().floor();
+    let declared = Amount::new(declared, Unit::Millilitre);
+    let own = Container { declared: Some(declared), ..own };
     let reading = |height, hundredths| Reading {
         height: TypedLength::new(Exact::from(height), LengthUnit::Millimetre),
         volume: Amount::new(
@@ -340,7 +364,6 @@ fn three_sizes(mut book: Book, brimful: Volume, empty: i64, prices: [Option<Mone
             Unit::Millilitre,
         ),
     };
-    let own = book.container(container_id(1)).unwrap().clone();
     let bottle = Container {
         id: container_id(2),
         brimful: Brimful::Poured(vec![reading(60, 50), reading(100, 80), reading(140, 100)]),
@@ -351,14 +374,17 @@ fn three_sizes(mut book: Book, brimful: Volume, empty: i64, prices: [Option<Mone
         id: container_id(3),
         brimful: Brimful::Weighed(reading(0, 150).volume),
         headspace: Headspace::Share(Share::ZERO),
-        ..own
+        ..own.clone()
     };
-    for container in [bottle, jar] {
+    for container in [own, bottle, jar] {
         book.apply(&Edit::Put(Record::Container(container))).unwrap();
     }
     let ids = [1, 2, 3].map(|container| offer_id(1, container));
-    for (id, price) in ids.into_iter().zip(prices) {
-        book.apply(&Edit::Put(Record::Offer(Offer { price, ..Offer::new(id) }))).unwrap();
+    let fillings = [with_target(first, declared, even), second, third];
+    for ((id, price), filling) in ids.into_iter().zip(prices).zip(fillings) {
+        let offer = Offer { price, ..Offer::new(id) };
+        book.apply(&Edit::Put(Record::Offer(offer.clone()))).unwrap();
+        let _ = book.apply(&Edit::Put(Record::Offer(Offer { filling: Some(filling), ..offer })));
     }
     book
 }
@@ -371,9 +397,13 @@ proptest! {
         brimful in fill(),
         empty in 0..500_i64,
         prices in [option::of(money(40)), option::of(money(40)), option::of(money(40))],
+        most in fill(),
+        fillings in [filling(), filling(), filling()],
+        even in any::<bool>(),
     ) {
         let prices = prices.map(|price| price.filter(|price| price.is_positive()));
-        let book = three_sizes(menu.book.clone(), brimful, empty, prices);
+        let book = three_sizes(menu.book.clone(), (brimful, empty, most), prices, fillings, even);
+        prop_assert!(packaged_fill(&book, book.offer(offer_id(1, 1)).unwrap()).is_ok());
         let ledger = Ledger::of(&book);
         for shown in all(&book, &ledger) {
             let working = of(&book, &ledger, shown).unwrap_or_else(|trouble| panic!("{trouble:?} for {shown:?}"));

@@ -5,6 +5,7 @@ mod bars;
 mod fills;
 mod labels;
 mod levers;
+mod packages;
 mod working;
 
 #[path = "../support/mod.rs"]

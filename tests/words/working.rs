@@ -11,18 +11,18 @@ use crate::bars::{juice_bar, smoothie_bar};
 use crate::support::{amount, container_id, drink_id, ingredient_id, offer_id, pack_id};
 
 /// The working of a number as text, with plain blanks.
-fn text(book: &Book, shown: Shown) -> String {
+pub fn text(book: &Book, shown: Shown) -> String {
     let style = NumberStyle::english("$");
     let step = of(book, &Ledger::of(book), shown).unwrap().unwrap();
     Working { book, style: &style }.text(&step).replace('\u{a0}', " ")
 }
 
 /// Its first line: the number itself.
-fn first(book: &Book, shown: Shown) -> String {
+pub fn first(book: &Book, shown: Shown) -> String {
     text(book, shown).lines().next().unwrap().to_string()
 }
 
-fn large(of: OfOffer) -> Shown {
+pub fn large(of: OfOffer) -> Shown {
     Shown::Offer(offer_id(1, 1), of)
 }
 
