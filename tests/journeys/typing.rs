@@ -6,7 +6,7 @@ use fantoccini::key::Key;
 use crate::harness::{By, Journey};
 
 /// A field, a text that does not hold, and the sentence that says why.
-type Case<'a> = (By<'a>, &'a str, &'a str);
+pub type Case<'a> = (By<'a>, &'a str, &'a str);
 
 const YIELD: &str = "is what is left of what went in: more than 0 % and at most 100 %. Type 90 for 90 %.";
 
@@ -165,7 +165,7 @@ async fn a_drink_that_cannot_be_made_or_priced_says_why() {
 }
 
 /// Types each text and sees it explained; `in_force` sees that the last good value holds.
-async fn explained(journey: &Journey, cases: &[Case<'_>], in_force: impl AsyncFn()) {
+pub async fn explained(journey: &Journey, cases: &[Case<'_>], in_force: impl AsyncFn()) {
     for (field, text, sentence) in cases {
         let good = journey.value_of(*field).await;
         let quiet = journey.sentence_of(*field).await;
