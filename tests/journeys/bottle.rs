@@ -49,11 +49,11 @@ async fn readings(journey: &Journey) {
     journey.wait_for_text(falls).await;
     journey.expect_count(".reading .take-out", 4).await;
     journey.screenshot("falling").await;
-    journey.enter(By::Label("New reading: volume in it"), "325").await;
+    journey.enter(By::Label("New reading: volume"), "325").await;
     journey.click(By::Text("Add this reading")).await;
     journey.expect_value(By::Label("Volume of reading 5"), "360 mL").await;
     journey.wait_for_text_gone(falls).await;
-    journey.expect_value(By::Label("New reading: volume in it"), "").await;
+    journey.expect_value(By::Label("New reading: volume"), "").await;
 
     journey.enter(By::Label("Volume left empty"), "20").await;
     journey.enter(By::Label("Size it is declared as"), "330").await;
@@ -74,8 +74,8 @@ async fn readings(journey: &Journey) {
 }
 
 async fn reading(journey: &Journey, height: &str, volume: &str) {
-    journey.enter(By::Label("New reading: height above the base"), height).await;
-    journey.enter(By::Label("New reading: volume in it"), volume).await;
+    journey.enter(By::Label("New reading: height"), height).await;
+    journey.enter(By::Label("New reading: volume"), volume).await;
     journey.click(By::Text("Add this reading")).await;
 }
 

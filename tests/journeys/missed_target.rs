@@ -91,7 +91,7 @@ async fn how_it_came_about(journey: &Journey) {
     journey.screenshot("how").await;
     journey.click(By::Text("$2.00")).await;
     let cost = [
-        "Cost of goods $2.00 Ingredients $1.70, container $0.10 and made but not sold $0.20: together $2.00.",
+        "Cost of goods $2.00 Ingredients $1.70; container $0.10; made but not sold $0.20: together $2.00.",
         "Ingredients $1.70",
         "Container $0.10",
         "Made but not sold $0.20 $1.80 for each drink made; 10 % is not sold, and the 90 % sold bear it: $0.20 each.",

@@ -112,6 +112,7 @@ async fn a_drink_that_cannot_be_made_or_priced_says_why() {
     // to the rim 6 % stay empty: 0.47. That is 0.2033 too much.
     journey.go("#/buying/container/7").await;
     journey.enter(By::Label("Size it is declared as"), "").await;
+    journey.choose(By::Label("How you know what it holds"), "weighed with water").await;
     journey.enter(By::Label("Volume to the rim"), "0.5").await;
     journey.go("#/drinks/9/7").await;
     journey.expect_lines(By::Text("cannot be computed"), &["cannot be computed"]).await;
