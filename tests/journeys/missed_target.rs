@@ -129,6 +129,7 @@ async fn working_page(journey: &Journey) {
         "Coconut water, as bought, to use",
         "Times the recipe",
         "Poured",
+        "Melon, trimmed, volume",
         "To the rim",
         "Margin",
         "Price without tax",
