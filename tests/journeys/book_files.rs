@@ -73,8 +73,8 @@ async fn a_file_that_cannot_be_read_is_explained_and_changes_nothing() {
         ),
         (
             "newer.json",
-            b"{\"format\": \"brimwright-book\", \"version\": 2, \"surprise\": []}".to_vec(),
-            "The file is of version 2, newer than this Brimwright knows. Update Brimwright first.".into(),
+            b"{\"format\": \"brimwright-book\", \"version\": 3, \"surprise\": []}".to_vec(),
+            "The file is of version 3, newer than this Brimwright knows. Update Brimwright first.".into(),
         ),
         (
             "picture.json",

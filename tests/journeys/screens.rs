@@ -41,10 +41,17 @@ async fn every_screen_fits(name: &'static str, width: u32, height: u32) {
     journey.wait_for_text("Orchard Green").await;
     let addresses = addresses();
     let addresses: Vec<&str> = addresses.iter().map(String::as_str).collect();
-    assert_eq!(addresses.len(), 6 + 14 + 39 + 45 + 18 + 9 + 14 + 39);
+    assert_eq!(addresses.len(), 6 + 14 + 39 + 45 + 19 + 9 + 14 + 39 + 2 + 14 + 14);
     for some in addresses.chunks(AT_ONCE) {
         faults.extend(journey.faults_of_layout(some).await);
     }
+    // The sheet of a working, which has no address of its own.
+    let working = addresses.last().expect("a working's page");
+    journey.go(working.trim_end_matches("/working")).await;
+    let opens = journey.lines_of_each(".figures .how").await;
+    journey.click(By::Text(&opens[0])).await;
+    journey.expect_count("dialog[open] .step-head", 1).await;
+    faults.extend(journey.faults_of_layout(&[""]).await);
     assert!(faults.is_empty(), "{} faults:\n{}", faults.len(), faults.join("\n"));
     assert_eq!(journey.console_errors().await, Vec::<String>::new());
 }
@@ -60,6 +67,12 @@ fn addresses() -> Vec<String> {
         let id = |offer: &Value, of: &str| offer[of].as_str().expect("an id").to_owned();
         list("offers").iter().map(|it| format!("{place}/{}/{}", id(it, "drink"), id(it, "container"))).collect()
     };
+    // A label and a working for each drink: those of its other sizes look alike.
+    let once = |page: &str| -> Vec<String> {
+        let mut sizes = offers("#/drinks");
+        sizes.dedup_by_key(|address| address.rsplit_once('/').map(|(drink, _)| drink.to_owned()));
+        sizes.iter().map(|size| format!("{size}/{page}")).collect()
+    };
     let firsts = ["#/drinks", "#/buying", "#/buying/containers", "#/sizes", "#/counter", "#/book"];
     [
         firsts.map(str::to_owned).to_vec(),
@@ -70,6 +83,9 @@ fn addresses() -> Vec<String> {
         each("containers", "#/buying/container"),
         each("drinks", "#/sizes"),
         offers("#/counter"),
+        each("packaging-sets", "#/buying/set"),
+        once("label"),
+        once("working"),
     ]
     .concat()
 }
