@@ -52,10 +52,12 @@ impl Book {
     /// # Errors
     /// The first [`Refusal`] met while putting them in.
     pub fn from_records(records: impl IntoIterator<Item = Record>) -> Result<Book, Refusal> {
-        let mut records: Vec<Record> = records.into_iter().collect();
-        records.sort_unstable_by_key(Record::key);
-        let mut book = Book::new(Settings::new(""));
+        let mut ordered = BTreeMap::new();
         for record in records {
+            ordered.insert(record.key(), record);
+        }
+        let mut book = Book::new(Settings::new(""));
+        for record in ordered.into_values() {
             book.apply(&Edit::Put(record))?;
         }
         match book.settings.name.is_empty() {

@@ -33,8 +33,12 @@ pub const OFFER_COLUMNS: [&str; 17] = [
 /// The offers of `ledger`, a row each, by drink's name, then fill, then id. Numbers are plain
 /// and unrounded; `reason` puts into words why an offer cannot be computed.
 pub fn write_offers(book: &Book, ledger: &Ledger, reason: impl Fn(&Trouble) -> String) -> String {
-    let mut rows: Vec<Row> = ledger.offers().map(|(offer, result)| Row::of(book, offer, result)).collect();
-    rows.sort_unstable_by(|one, other| one.order().cmp(&other.order()));
+    let mut rows: Vec<Row> = Vec::new();
+    for (offer, result) in ledger.offers() {
+        let row = Row::of(book, offer, result);
+        let place = rows.partition_point(|before| before.order() < row.order());
+        rows.insert(place, row);
+    }
     let mut csv = Csv::default();
     for head in OFFER_COLUMNS {
         csv.text(head);

@@ -26,6 +26,16 @@ pub struct Way {
     pub closes: Result<Closing, WhyNot>,
 }
 
+impl Way {
+    /// Its place: those that close the gap before those that do not, the smallest change ahead.
+    fn order(&self) -> (Option<WhyNot>, Exact) {
+        match &self.closes {
+            Ok(closing) => (None, closing.change.fraction().abs()),
+            Err(why) => (Some(*why), Exact::ZERO),
+        }
+    }
+}
+
 /// How a lever closes the gap.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Closing {
@@ -62,7 +72,7 @@ pub fn ways(book: &Book, offer: OfferId) -> Result<Vec<Way>, Trouble> {
     if priced.standing() != Standing::UnderTarget {
         return Ok(Vec::new());
     }
-    let mut ways = Vec::new();
+    let mut ways: Vec<Way> = Vec::new();
     for lever in Lever::all(cut, offer) {
         let Some(now) = lever.reading(cut, &priced).filter(|now| !lever.is_spent(*now)) else { continue };
         let closes = if lever.counts(priced.terms.covers) {
@@ -72,13 +82,11 @@ pub fn ways(book: &Book, offer: OfferId) -> Result<Vec<Way>, Trouble> {
         } else {
             Err(WhyNot::DoesNotCount)
         };
-        ways.push(Way { lever, now, closes });
+        let way = Way { lever, now, closes };
+        // Levers that change alike stay in their order.
+        let place = ways.partition_point(|before| before.order() <= way.order());
+        ways.insert(place, way);
     }
-    // A stable sort: levers that change alike stay in their order.
-    ways.sort_by_key(|way| match &way.closes {
-        Ok(closing) => (None, closing.change.fraction().abs()),
-        Err(why) => (Some(*why), Exact::ZERO),
-    });
     Ok(ways)
 }
 

@@ -33,14 +33,18 @@ pub fn by_mass(book: &Book, scaled: &Scaled) -> Result<Vec<Listed>, LabelError> 
             None => masses.push((line.ingredient, mass)),
         }
     }
-    masses.retain(|(_, mass)| mass.is_positive());
-    let whole = masses.iter().try_fold(Mass::ZERO, |sum, (_, mass)| sum.plus(*mass))?;
-    masses.sort_by_key(|(_, mass)| std::cmp::Reverse(*mass));
+    let mut heaviest_first = Vec::new();
+    let mut whole = Mass::ZERO;
+    for (ingredient, mass) in masses.into_iter().filter(|(_, mass)| mass.is_positive()) {
+        whole = whole.plus(mass)?;
+        let place = heaviest_first.partition_point(|(_, before)| *before >= mass);
+        heaviest_first.insert(place, (ingredient, mass));
+    }
     let listed = |(ingredient, mass): (IngredientId, Mass)| -> Result<Listed, Overflow> {
         let share = Share::from_fraction(mass.ratio_to(whole)?).as_part();
         Ok(Listed { ingredient, mass: mass.as_part(), share })
     };
-    Ok(masses.into_iter().map(listed).collect::<Result<_, _>>()?)
+    Ok(heaviest_first.into_iter().map(listed).collect::<Result<_, _>>()?)
 }
 
 /// The mass of a line in the drink; a volume of ice is a scoop.

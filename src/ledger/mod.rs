@@ -40,7 +40,8 @@ impl Ledger {
     /// first.
     pub fn refresh(&mut self, book: &Book, touched: &BTreeSet<Key>) -> Vec<Move> {
         let mut moves = Vec::new();
-        for id in affected(book, touched) {
+        for key in affected(book, touched) {
+            let Key::Offer(id) = key else { continue };
             let after = book.offer(id).map(|offer| price_offer(book, offer));
             let before = self.offers.get(&id);
             if before == after.as_ref() {
@@ -57,16 +58,16 @@ impl Ledger {
 }
 
 /// The offers whose results may change when these records do.
-fn affected(book: &Book, touched: &BTreeSet<Key>) -> BTreeSet<OfferId> {
+fn affected(book: &Book, touched: &BTreeSet<Key>) -> BTreeSet<Key> {
     let mut affected = BTreeSet::new();
     if touched.contains(&Key::Settings) {
-        affected.extend(book.offers().map(|offer| offer.id()));
+        affected.extend(book.offers().map(|offer| Key::Offer(offer.id())));
     }
     let mut waiting: Vec<Key> = touched.iter().copied().filter(|key| *key != Key::Settings).collect();
     while let Some(key) = waiting.pop() {
         match key {
-            Key::Offer(offer) => {
-                affected.insert(offer);
+            Key::Offer(_) => {
+                affected.insert(key);
             }
             key => waiting.extend(book.users(key)),
         }

@@ -60,12 +60,12 @@ pub struct Step {
 /// [`Overflow`].
 pub fn side_by_side(book: &Book, ledger: &Ledger, drink: DrinkId) -> Result<Vec<SizeRow>, Overflow> {
     let per = book.settings().units.price_volume();
-    let computed = book.offers_of(drink).filter_map(|offer| {
-        let priced = ledger.get(offer.id())?.as_ref().ok()?;
-        Some((offer.id(), priced))
-    });
-    let mut computed: Vec<(OfferId, &Priced)> = computed.collect();
-    computed.sort_unstable_by_key(|(offer, priced)| (priced.fill.volume, *offer));
+    let mut computed: Vec<(OfferId, &Priced)> = Vec::new();
+    for offer in book.offers_of(drink) {
+        let Some(Ok(priced)) = ledger.get(offer.id()) else { continue };
+        let place = computed.partition_point(|(_, before)| before.fill.volume <= priced.fill.volume);
+        computed.insert(place, (offer.id(), priced));
+    }
     let mut rows = Vec::with_capacity(computed.len());
     let mut smallest = None;
     let mut smaller: Option<&Priced> = None;

@@ -1,5 +1,7 @@
 //! Rows: a record with its revision, as it is stored.
 
+use std::collections::BTreeMap;
+
 use serde::{Deserialize, Serialize};
 
 use crate::book::{Book, BookId, Edit, Key, Record};
@@ -42,16 +44,16 @@ impl Row {
 
 /// The edit that brings rows saved by another tab into `book`.
 pub fn news(book: &Book, rows: &[Row]) -> Edit {
-    edit(book, rows.iter().map(|row| (row.key, row.record.as_ref())))
+    let mut records = BTreeMap::new();
+    records.extend(rows.iter().map(|row| (row.key, row.record.clone())));
+    edit(book, &records)
 }
 
 /// The edit that makes `book` hold these records, and not hold those that are none.
-pub(super) fn edit<'a>(book: &Book, records: impl Iterator<Item = (Key, Option<&'a Record>)>) -> Edit {
-    let mut records: Vec<_> = records.collect();
-    records.sort_unstable_by_key(|(key, _)| *key);
-    let puts = records.iter().filter_map(|(_, record)| record.cloned()).map(Edit::Put);
+pub(super) fn edit(book: &Book, records: &BTreeMap<Key, Option<Record>>) -> Edit {
+    let puts = records.values().filter_map(Option::clone).map(Edit::Put);
     // Keys are in the order of need: what needs another goes before it.
-    let gone = records.iter().rev().filter(|(key, record)| record.is_none() && book.contains(*key));
+    let gone = records.iter().rev().filter(|(key, record)| record.is_none() && book.contains(**key));
     Edit::Together(puts.chain(gone.map(|(key, _)| Edit::Remove(*key))).collect())
 }
 

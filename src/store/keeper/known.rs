@@ -15,7 +15,8 @@ pub(in crate::store) struct Known {
 
 impl Known {
     pub(in crate::store) fn new(entry: BookEntry, rows: &[Row]) -> Known {
-        let revisions = rows.iter().map(|row| (row.key, row.revision)).collect();
+        let mut revisions = BTreeMap::new();
+        revisions.extend(rows.iter().map(|row| (row.key, row.revision)));
         Known { entry, revisions }
     }
 

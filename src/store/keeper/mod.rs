@@ -124,7 +124,7 @@ impl<B: Backing> Keeper<B> {
     /// What is not saved, as an edit of `stored`; none where everything is.
     pub fn unsaved(&self, stored: &Book) -> Option<Edit> {
         let change = self.inner.queue.borrow().as_one()?;
-        Some(row::edit(stored, change.records.iter().map(|(key, record)| (*key, record.as_ref()))))
+        Some(row::edit(stored, &change.records))
     }
 
     fn tell(&self) {

@@ -14,7 +14,8 @@ pub(super) struct Change {
 
 impl Change {
     pub(super) fn new(book: &Book, applied: &Applied, durability: Durability) -> Change {
-        let records = applied.touched.iter().map(|key| (*key, book.record(*key))).collect();
+        let mut records = BTreeMap::new();
+        records.extend(applied.touched.iter().map(|key| (*key, book.record(*key))));
         Change { records, durability }
     }
 }

@@ -46,9 +46,13 @@ pub fn Settings() -> impl IntoView {
     let units = [System::UsCustomary, System::Metric, System::Imperial];
     let units = units.map(|units| (words::system(units).to_string(), units)).to_vec();
     let currencies: Vec<(String, Currency)> = {
-        let mut codes: Vec<&str> = Currency::all().map(Currency::code).collect();
-        codes.sort_unstable();
-        codes.into_iter().filter_map(|code| Some((code.to_string(), Currency::from_code(code)?))).collect()
+        let mut by_code: Vec<(String, Currency)> = Vec::new();
+        for currency in Currency::all() {
+            let code = currency.code();
+            let place = by_code.partition_point(|(before, _)| before.as_str() < code);
+            by_code.insert(place, (code.to_string(), currency));
+        }
+        by_code
     };
     let covers: Vec<(String, Covers)> =
         Covers::ALL.iter().map(|covers| (words::covers(*covers).to_string(), *covers)).collect();
