@@ -64,7 +64,7 @@ fn problem_at(field: Field, problem: Problem) -> String {
         Problem::NotAShare => format!("{what} must be at least 0 % and under 100 %. Type 65 for 65 %."),
         Problem::NotAVolume => format!("{what} must be a volume, such as 16 fl oz or 500 mL."),
         Problem::NotACount => format!("{what} must be a number of pieces, such as 250 ea."),
-        Problem::NothingFits => format!("{what} leaves no room for a drink. Make it less than the brimful volume."),
+        Problem::NothingFits => format!("{what} leaves no room for a drink. Make it smaller."),
         Problem::MoreThanBrimful => {
             format!("{what} is more than the container holds to the rim. Check it against the brimful volume.")
         }

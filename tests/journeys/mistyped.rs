@@ -65,7 +65,7 @@ async fn measures(journey: &Journey) {
         (rim, "-3", "This cannot be below zero. Type it without the minus sign: 3 1/2 in."),
         (height, "0 mm", "The height must be more than zero."),
         (height, "", "This is empty. Type a number, such as 3 1/2 in."),
-        (empty, "6", "The headspace leaves no room for a drink. Make it less than the brimful volume."),
+        (empty, "6", "The headspace leaves no room for a drink. Make it smaller."),
         (By::Label("How many of Paper straw"), "0", "The number per drink must be more than zero."),
     ];
     explained(journey, &cases, in_force).await;

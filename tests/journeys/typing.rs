@@ -72,7 +72,7 @@ async fn what_cannot_be_read_is_explained_and_loses_nothing() {
             "11",
             "The declared size is more than the container holds to the rim. Check it against the brimful volume.",
         ),
-        (empty, "13", "The headspace leaves no room for a drink. Make it less than the brimful volume."),
+        (empty, "13", "The headspace leaves no room for a drink. Make it smaller."),
         (
             By::Label("Size it is declared as"),
             "3 ea",

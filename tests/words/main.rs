@@ -95,7 +95,7 @@ fn what_was_refused() {
     );
     assert_eq!(
         at(Field::Headspace, Problem::NothingFits),
-        "The headspace leaves no room for a drink. Make it less than the brimful volume."
+        "The headspace leaves no room for a drink. Make it smaller."
     );
     assert_eq!(
         at(Field::Declared, Problem::MoreThanBrimful),
