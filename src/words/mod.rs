@@ -23,7 +23,7 @@ pub use faults::fault;
 pub use labels::{UNTREATED_JUICE, caution, label_error, net_contents, net_source};
 pub use levers::{lever, lever_advice, lever_change, why_not};
 pub use packaged::{packaged_cautions, packaged_error};
-pub use reading::read_error;
+pub use reading::{example, read_error};
 pub use refusals::refusal;
 pub use tolerances::{tolerance_rule, tolerance_source};
 pub use troubles::{fill_error, price_error, scale_error, trouble};

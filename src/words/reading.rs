@@ -1,6 +1,12 @@
 //! Why a typed text was not taken.
 
-use crate::measure::{Dimension, ReadError};
+use crate::measure::{Dimension, ReadError, System, Unit};
+
+/// An amount that could be typed: "12 fl oz", "330 mL".
+pub fn example(unit: Unit, system: System) -> String {
+    let number = if unit == Unit::Millilitre { 330 } else { 12 };
+    format!("{number} {}", unit.name_in(system))
+}
 
 /// The sentence for a text that was not taken; `example` is one that would be.
 pub fn read_error(error: &ReadError, example: &str) -> String {

@@ -88,7 +88,7 @@ async fn sizes_on_the_spot(journey: &Journey) {
     journey.expect_rows("Recipe", &three_quarters).await;
     journey.screenshot("size_typed").await;
     journey.type_into(SIZE, "0").await;
-    journey.expect_sentence(SIZE, "A drink is more than nothing. Type a size such as 12 mL.").await;
+    journey.expect_sentence(SIZE, "A drink is more than nothing. Type a size such as 330 mL.").await;
     assert_eq!(journey.title_of_undo().await, steps);
 }
 

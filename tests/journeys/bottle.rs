@@ -117,7 +117,7 @@ async fn a_spread_too_wide(journey: &Journey) {
         .await;
 
     journey.type_into(NET, "1 ea").await;
-    let wrong = "“ea” measures a number of pieces; here a volume or a weight is needed, such as 12.1 mL.";
+    let wrong = "“ea” measures a number of pieces; here a volume or a weight is needed, such as 330 mL.";
     journey.expect_sentence(NET, wrong).await;
     journey.press(NET, Key::Enter).await;
     journey.expect_sentence(NET, wrong).await;

@@ -145,7 +145,7 @@ pub fn optional_amount(
 
 fn read_wanted(text: &str, reading: &Reading, wanted: Wanted) -> Result<Amount, String> {
     read_amount(text, wanted, reading.units, &reading.style)
-        .map_err(|error| words::read_error(&error, &format!("12 {}", wanted.unit.name_in(reading.units))))
+        .map_err(|error| words::read_error(&error, &words::example(wanted.unit, reading.units)))
 }
 
 /// A length with its unit.

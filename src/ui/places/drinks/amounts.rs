@@ -73,7 +73,7 @@ pub fn AnySize(
         let units = state.units();
         let wanted = Wanted { dimensions: &[Dimension::Volume], unit: units.drink_unit() };
         let read = state.style.with(|style| read_amount(&typed, wanted, units, style));
-        let example = format!("12 {}", wanted.unit.name_in(units));
+        let example = words::example(wanted.unit, units);
         let amount = read.map_err(|error| words::read_error(&error, &example));
         Some(amount.and_then(|amount| match amount.volume() {
             Ok(Some(volume)) if volume.is_positive() => Ok(volume),

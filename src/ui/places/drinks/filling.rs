@@ -174,7 +174,7 @@ fn Weighings(id: OfferId) -> impl IntoView {
         let units = state.units();
         let wanted = Wanted { dimensions: NET, unit: units.drink_unit() };
         let read = state.style.with(|style| read_amount(&typed.get(), wanted, units, style));
-        read.map_err(|error| words::read_error(&error, &format!("12.1 {}", wanted.unit.name_in(units))))
+        read.map_err(|error| words::read_error(&error, &words::example(wanted.unit, units)))
     };
     let error = text(move || {
         let wrong = if typed.with(|typed| typed.trim().is_empty()) { None } else { read().err() };
