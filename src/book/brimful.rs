@@ -2,8 +2,7 @@
 
 use std::fmt;
 
-use serde::de::value::MapAccessDeserializer;
-use serde::de::{self, MapAccess, Visitor};
+use serde::de::{self, MapAccess, Unexpected, Visitor};
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 
 use crate::measure::{Amount, Length, Overflow, TypedLength, Volume};
@@ -81,19 +80,19 @@ impl Brimful {
 }
 
 /// The ways that are stored by name.
-#[derive(Serialize, Deserialize)]
+#[derive(Deserialize)]
 #[serde(rename_all = "kebab-case")]
-enum Named {
-    Tapered(Tapered),
-    Poured(Vec<Reading>),
+enum Way {
+    Tapered,
+    Poured,
 }
 
 impl Serialize for Brimful {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
         match self {
             Brimful::Weighed(amount) => amount.serialize(serializer),
-            Brimful::Tapered(tapered) => Named::Tapered(*tapered).serialize(serializer),
-            Brimful::Poured(readings) => Named::Poured(readings.clone()).serialize(serializer),
+            Brimful::Tapered(tapered) => serializer.serialize_newtype_variant("Brimful", 1, "tapered", tapered),
+            Brimful::Poured(readings) => serializer.serialize_newtype_variant("Brimful", 2, "poured", readings),
         }
     }
 }
@@ -117,11 +116,12 @@ impl<'de> Visitor<'de> for TextOrObject {
         Amount::deserialize(de::value::StrDeserializer::new(text)).map(Brimful::Weighed)
     }
 
-    fn visit_map<A: MapAccess<'de>>(self, map: A) -> Result<Brimful, A::Error> {
-        Ok(match Named::deserialize(MapAccessDeserializer::new(map))? {
-            Named::Tapered(tapered) => Brimful::Tapered(tapered),
-            Named::Poured(readings) => Brimful::Poured(readings),
-        })
+    fn visit_map<A: MapAccess<'de>>(self, mut map: A) -> Result<Brimful, A::Error> {
+        match map.next_key()? {
+            Some(Way::Tapered) => map.next_value().map(Brimful::Tapered),
+            Some(Way::Poured) => map.next_value().map(Brimful::Poured),
+            None => Err(de::Error::invalid_type(Unexpected::Map, &"enum")),
+        }
     }
 }
 

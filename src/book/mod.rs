@@ -4,6 +4,7 @@
 
 mod allergen;
 mod brimful;
+mod by_name;
 mod check;
 mod container;
 mod drink;
@@ -20,6 +21,7 @@ use std::collections::BTreeMap;
 
 pub use allergen::Allergen;
 pub use brimful::{Brimful, Reading, Tapered};
+pub use by_name::from_json;
 pub use container::{Container, Headspace, Packaging, PackagingPart, PackagingSet, PackagingUse};
 pub use drink::{Drink, DrinkKind, Ice, IcePlace, Labour, Line, Offer, Scaling};
 pub use edit::{Applied, Edit};

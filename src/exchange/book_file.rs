@@ -8,7 +8,9 @@ use serde_json::error::Category;
 
 use super::header::{Header, Said};
 use super::{BookFileError, place};
-use crate::book::{Book, Container, Drink, Ingredient, Key, Offer, Packaging, PackagingSet, Record, Refusal, Settings};
+use crate::book::{
+    Book, Container, Drink, Ingredient, Key, Offer, Packaging, PackagingSet, Record, Refusal, Settings, from_json,
+};
 
 /// What the file says it is.
 pub const FORMAT: &str = "brimwright-book";
@@ -107,7 +109,7 @@ fn header(text: &str) -> Result<Header, BookFileError> {
 }
 
 fn read_lists(text: &str) -> Result<Vec<Record>, BookFileError> {
-    let file: Lists = serde_json::from_str(text).map_err(|error| place::unreadable(text, &error))?;
+    let file: Lists = from_json(text).map_err(|error| place::unreadable(text, &error))?;
     let mut records = vec![Record::Settings(Box::new(file.settings))];
     records.extend(file.ingredients.into_iter().map(Record::Ingredient));
     records.extend(file.packagings.into_iter().map(Record::Packaging));

@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use crate::book::{Book, BookId};
+use crate::book::{Book, BookId, from_json};
 
 /// A book as the shelf lists it, without opening it.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -30,7 +30,7 @@ impl BookEntry {
     /// # Errors
     /// What is wrong, for whoever mends it.
     pub fn from_text(text: &str) -> Result<BookEntry, String> {
-        serde_json::from_str(text).map_err(|error| error.to_string())
+        from_json(text).map_err(|error| error.to_string())
     }
 
     /// The entry as JSON.

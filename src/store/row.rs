@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use serde::{Deserialize, Serialize};
 
-use crate::book::{Book, BookId, Edit, Key, Record};
+use crate::book::{Book, BookId, Edit, Key, Record, from_json};
 
 /// A record of a book as of its last change.
 ///
@@ -30,7 +30,7 @@ impl Row {
     /// # Errors
     /// What is wrong, for whoever mends it.
     pub fn from_text(text: &str) -> Result<Row, String> {
-        serde_json::from_str(text).map_err(|error| error.to_string())
+        from_json(text).map_err(|error| error.to_string())
     }
 
     /// The row as JSON.

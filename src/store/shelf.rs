@@ -1,8 +1,10 @@
 //! The shelf: every book of this browser.
 
+use serde::Deserialize;
+
 use super::keeper::Known;
 use super::{Backing, BookEntry, Commit, Durability, Fault, Hooks, Keeper, Row, damage};
-use crate::book::{Book, BookId};
+use crate::book::{Book, BookId, from_json};
 
 /// Every book of this browser.
 #[derive(Clone, Debug)]
@@ -104,13 +106,18 @@ impl<B: Backing> Opened<B> {
     }
 }
 
+/// As much of an entry as it takes to delete its book.
+#[derive(Deserialize)]
+struct Identified {
+    id: BookId,
+}
+
 impl Listed {
     fn from_text(text: String) -> Listed {
         match BookEntry::from_text(&text) {
             Ok(entry) => Listed::Book(entry),
             Err(_) => {
-                let value: Option<serde_json::Value> = serde_json::from_str(&text).ok();
-                let id = value.as_ref().and_then(|value| value.get("id")?.as_str().and_then(BookId::from_text));
+                let id = from_json(&text).ok().map(|Identified { id }| id);
                 Listed::Damaged { id, text }
             }
         }

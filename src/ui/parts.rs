@@ -1,5 +1,7 @@
 //! Small pieces that every screen is made of.
 
+use std::borrow::Cow;
+
 use leptos::prelude::*;
 
 use super::how::opens;
@@ -53,7 +55,7 @@ pub fn Mark(
 pub fn Figure(
     /// What it is.
     #[prop(into)]
-    name: String,
+    name: Cow<'static, str>,
     /// The figure.
     #[prop(into)]
     value: Signal<String>,
@@ -70,7 +72,7 @@ pub fn Figure(
     };
     view! {
         <div class="figure" class:figure-large=large>
-            <dt>{name}</dt>
+            <dt>{name.into_owned()}</dt>
             <dd>{value}</dd>
         </div>
     }
@@ -86,11 +88,10 @@ pub fn figures(list: impl Fn() -> Vec<(String, String)> + Send + Sync + 'static)
 #[component]
 pub fn Section(
     /// The heading.
-    #[prop(into)]
-    heading: String,
+    heading: &'static str,
     /// A quiet line under it.
-    #[prop(optional, into)]
-    about: Option<String>,
+    #[prop(optional)]
+    about: Option<&'static str>,
     /// What is in it.
     children: Children,
 ) -> impl IntoView {
@@ -128,8 +129,7 @@ pub fn Back(
     /// Where it leads.
     to: Route,
     /// What is there.
-    #[prop(into)]
-    name: String,
+    name: &'static str,
 ) -> impl IntoView {
     view! {
         <a class="back" href=to.address()>

@@ -1,5 +1,6 @@
 //! A choice of a few.
 
+use std::borrow::Cow;
 use std::sync::Arc;
 
 use leptos::ev;
@@ -17,7 +18,7 @@ pub type Choose = Arc<dyn Fn(&str) -> Result<(), String> + Send + Sync>;
 pub fn Choice(
     /// What is chosen.
     #[prop(into)]
-    label: String,
+    label: Cow<'static, str>,
     /// The options.
     #[prop(into)]
     options: Signal<Vec<(String, String)>>,
@@ -50,7 +51,7 @@ pub fn Choice(
     let list = live(move || options.get().into_iter().map(option).collect_view().into_any());
     view! {
         <div class="entry" class:entry-wrong=wrong>
-            <label for=id.clone() class:unseen=label_hidden>{label}</label>
+            <label for=id.clone() class:unseen=label_hidden>{label.into_owned()}</label>
             <div class="entry-box">
                 <select id=id aria-describedby=error_id.clone() on:change=chosen prop:value=value>
                     {list}

@@ -1,5 +1,6 @@
 //! From a typed text to an edit.
 
+use std::borrow::Cow;
 use std::sync::Arc;
 
 use crate::book::{Book, Edit};
@@ -33,7 +34,7 @@ impl Reading {
     }
 }
 
-fn commit<T: 'static>(step: String, read: Read<T>, edit: Put<T>) -> Commit {
+fn commit<T: 'static>(step: Cow<'static, str>, read: Read<T>, edit: Put<T>) -> Commit {
     let state = AppState::here();
     Arc::new(move |text, session| {
         let value = read(text, &Reading::now(state))?;
@@ -45,7 +46,7 @@ fn commit<T: 'static>(step: String, read: Read<T>, edit: Put<T>) -> Commit {
 
 /// A number that must be there; `example` is one that could be typed.
 fn needed(
-    step: String,
+    step: Cow<'static, str>,
     example: &'static str,
     edit: impl Fn(&Book, Exact) -> Option<Edit> + Send + Sync + 'static,
 ) -> Commit {
@@ -54,7 +55,7 @@ fn needed(
 
 /// A number that may be left out.
 fn optional(
-    step: String,
+    step: Cow<'static, str>,
     example: &'static str,
     edit: impl Fn(&Book, Option<Exact>) -> Option<Edit> + Send + Sync + 'static,
 ) -> Commit {
@@ -76,52 +77,64 @@ fn share(percent: Exact) -> Option<Share> {
 }
 
 /// How many; `step` names the step for Undo.
-pub fn count(step: impl Into<String>, edit: impl Fn(&Book, Exact) -> Option<Edit> + Send + Sync + 'static) -> Commit {
+pub fn count(
+    step: impl Into<Cow<'static, str>>,
+    edit: impl Fn(&Book, Exact) -> Option<Edit> + Send + Sync + 'static,
+) -> Commit {
     needed(step.into(), "1", edit)
 }
 
 /// A plain number, or nothing.
 pub fn optional_number(
-    step: impl Into<String>,
+    step: impl Into<Cow<'static, str>>,
     edit: impl Fn(&Book, Option<Exact>) -> Option<Edit> + Send + Sync + 'static,
 ) -> Commit {
     optional(step.into(), "1.05", edit)
 }
 
 /// Money.
-pub fn money(step: impl Into<String>, edit: impl Fn(&Book, Money) -> Option<Edit> + Send + Sync + 'static) -> Commit {
+pub fn money(
+    step: impl Into<Cow<'static, str>>,
+    edit: impl Fn(&Book, Money) -> Option<Edit> + Send + Sync + 'static,
+) -> Commit {
     needed(step.into(), "38.50", move |book, number| edit(book, Money::from_major(number)))
 }
 
 /// Money, or nothing.
 pub fn optional_money(
-    step: impl Into<String>,
+    step: impl Into<Cow<'static, str>>,
     edit: impl Fn(&Book, Option<Money>) -> Option<Edit> + Send + Sync + 'static,
 ) -> Commit {
     optional(step.into(), "9.50", move |book, number| edit(book, number.map(Money::from_major)))
 }
 
 /// A percentage.
-pub fn percent(step: impl Into<String>, edit: impl Fn(&Book, Share) -> Option<Edit> + Send + Sync + 'static) -> Commit {
+pub fn percent(
+    step: impl Into<Cow<'static, str>>,
+    edit: impl Fn(&Book, Share) -> Option<Edit> + Send + Sync + 'static,
+) -> Commit {
     needed(step.into(), "65", move |book, number| edit(book, share(number)?))
 }
 
 /// A percentage, or nothing.
 pub fn optional_percent(
-    step: impl Into<String>,
+    step: impl Into<Cow<'static, str>>,
     edit: impl Fn(&Book, Option<Share>) -> Option<Edit> + Send + Sync + 'static,
 ) -> Commit {
     optional(step.into(), "65", move |book, number| edit(book, number.and_then(share)))
 }
 
 /// A time in seconds.
-pub fn seconds(step: impl Into<String>, edit: impl Fn(&Book, Time) -> Option<Edit> + Send + Sync + 'static) -> Commit {
+pub fn seconds(
+    step: impl Into<Cow<'static, str>>,
+    edit: impl Fn(&Book, Time) -> Option<Edit> + Send + Sync + 'static,
+) -> Commit {
     needed(step.into(), "90", move |book, number| edit(book, Time::from_seconds(number)))
 }
 
 /// An amount with its unit.
 pub fn amount(
-    step: impl Into<String>,
+    step: impl Into<Cow<'static, str>>,
     wanted: impl Fn(&Book) -> Wanted + Send + Sync + 'static,
     edit: impl Fn(&Book, Amount) -> Option<Edit> + Send + Sync + 'static,
 ) -> Commit {
@@ -132,7 +145,7 @@ pub fn amount(
 
 /// An amount with its unit, or nothing.
 pub fn optional_amount(
-    step: impl Into<String>,
+    step: impl Into<Cow<'static, str>>,
     wanted: impl Fn(&Book) -> Wanted + Send + Sync + 'static,
     edit: impl Fn(&Book, Option<Amount>) -> Option<Edit> + Send + Sync + 'static,
 ) -> Commit {
@@ -150,7 +163,7 @@ fn read_wanted(text: &str, reading: &Reading, wanted: Wanted) -> Result<Amount, 
 
 /// A length with its unit.
 pub fn length(
-    step: impl Into<String>,
+    step: impl Into<Cow<'static, str>>,
     edit: impl Fn(&Book, TypedLength) -> Option<Edit> + Send + Sync + 'static,
 ) -> Commit {
     commit(step.into(), Box::new(read_typed_length), Box::new(edit))
@@ -187,6 +200,9 @@ pub fn loose_amount(
 }
 
 /// Letters: a name or a remark, without blanks around it. An empty name is refused by the book.
-pub fn text(step: impl Into<String>, edit: impl Fn(&Book, String) -> Option<Edit> + Send + Sync + 'static) -> Commit {
+pub fn text(
+    step: impl Into<Cow<'static, str>>,
+    edit: impl Fn(&Book, String) -> Option<Edit> + Send + Sync + 'static,
+) -> Commit {
     commit(step.into(), Box::new(|text, _| Ok(text.trim().to_string())), Box::new(edit))
 }

@@ -1,5 +1,7 @@
 //! One text field with its label, unit, note and error.
 
+use std::borrow::Cow;
+
 use leptos::ev;
 use leptos::prelude::*;
 
@@ -14,7 +16,7 @@ use crate::ui::state::AppState;
 pub fn Entry(
     /// What is asked for.
     #[prop(into)]
-    label: String,
+    label: Cow<'static, str>,
     /// The value in force, as text.
     #[prop(into)]
     value: Signal<String>,
@@ -30,14 +32,14 @@ pub fn Entry(
     #[prop(optional)]
     label_hidden: bool,
     /// Stands behind the text: a unit or currency.
-    #[prop(optional, into)]
-    unit: MaybeProp<String>,
+    #[prop(optional)]
+    unit: &'static str,
     /// A quiet line under the field.
     #[prop(optional, into)]
     note: MaybeProp<String>,
     /// An example in the empty field.
-    #[prop(optional, into)]
-    example: String,
+    #[prop(optional)]
+    example: &'static str,
 ) -> impl IntoView {
     let state = AppState::here();
     let id = format!("field-{}", state.new_session());
@@ -82,10 +84,9 @@ pub fn Entry(
     let shown = text(move || draft.get().unwrap_or_else(|| value.get()));
     let sentence = text(move || error.get().unwrap_or_default());
     let visible_note = text(move || note.get().filter(|_| !wrong.get()).unwrap_or_default());
-    let unit = text(move || unit.get().unwrap_or_default());
     view! {
         <div class="entry" class:entry-large=large class:entry-wrong=wrong>
-            <label for=id.clone() class:unseen=label_hidden>{label}</label>
+            <label for=id.clone() class:unseen=label_hidden>{label.into_owned()}</label>
             <div class="entry-box">
                 <input
                     id=id

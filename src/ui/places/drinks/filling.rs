@@ -260,10 +260,22 @@ fn differs(poured: Volume, target: Volume) -> bool {
 }
 
 fn figures(state: AppState, id: OfferId, fill: PackagedFill) -> AnyView {
-    let volume = move |volume| Signal::stored(state.fine_volume(volume));
+    let volume = |volume| state.fine_volume(volume);
     let spread = |number| volume(Volume::from_millilitres(number));
     let target = fill.target;
-    let tolerance = fill.tolerance.map_or(Signal::stored("none".to_string()), volume);
+    let shown = [
+        ("Poured now", volume(fill.poured)),
+        ("Weighings", fill.spread.count.to_string()),
+        ("Their mean", spread(fill.spread.mean)),
+        ("Their spread (standard deviation)", spread(fill.spread.deviation)),
+        ("Tolerated in a package", fill.tolerance.map_or("none".to_string(), volume)),
+        ("Fullest to expect", volume(target.highest)),
+        ("Room for", volume(fill.room)),
+        ("Given away in a package", volume(target.giveaway)),
+        ("The same in money", state.fine_money(fill.giveaway_cost)),
+        ("In a year", state.money(fill.giveaway_cost_in_a_year)),
+    ];
+    let figure = |(name, value): (&'static str, String)| view! { <Figure name value=Signal::stored(value) /> };
     let warnings: Vec<AnyView> = state
         .book
         .with(|book| words::packaged_cautions(&fill, book))
@@ -289,17 +301,8 @@ fn figures(state: AppState, id: OfferId, fill: PackagedFill) -> AnyView {
     });
     view! {
         <dl class="figures">
-            <Figure name="Fill on average" large=true value=volume(target.target) />
-            <Figure name="Poured now" value=volume(fill.poured) />
-            <Figure name="Weighings" value=Signal::stored(fill.spread.count.to_string()) />
-            <Figure name="Their mean" value=spread(fill.spread.mean) />
-            <Figure name="Their spread (standard deviation)" value=spread(fill.spread.deviation) />
-            <Figure name="Tolerated in a package" value=tolerance />
-            <Figure name="Fullest to expect" value=volume(target.highest) />
-            <Figure name="Room for" value=volume(fill.room) />
-            <Figure name="Given away in a package" value=volume(target.giveaway) />
-            <Figure name="The same in money" value=Signal::stored(state.fine_money(fill.giveaway_cost)) />
-            <Figure name="In a year" value=Signal::stored(state.money(fill.giveaway_cost_in_a_year)) />
+            <Figure name="Fill on average" large=true value=Signal::stored(volume(target.target)) />
+            {shown.into_iter().map(figure).collect_view()}
         </dl>
         {warnings}
         {set}
