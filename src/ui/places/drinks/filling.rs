@@ -13,6 +13,7 @@ use crate::ui::live::{live, press, text, trouble, when};
 use crate::ui::parts::{Figure, Section};
 use crate::ui::state::AppState;
 use crate::words;
+use crate::working::{OfPackaged, Shown};
 
 /// Net contents as they are typed: by volume or by weight.
 const NET: &[Dimension] = &[Dimension::Volume, Dimension::Mass];
@@ -263,6 +264,7 @@ fn figures(state: AppState, id: OfferId, fill: PackagedFill) -> AnyView {
     let volume = move |volume| Signal::stored(state.fine_volume(volume));
     let spread = |number| volume(Volume::from_millilitres(number));
     let target = fill.target;
+    let how = |of| Shown::Packaged(id, of);
     let tolerance = fill.tolerance.map_or(Signal::stored("none".to_string()), volume);
     let warnings: Vec<AnyView> = state
         .book
@@ -289,17 +291,29 @@ fn figures(state: AppState, id: OfferId, fill: PackagedFill) -> AnyView {
     });
     view! {
         <dl class="figures">
-            <Figure name="Fill on average" large=true value=volume(target.target) />
-            <Figure name="Poured now" value=volume(fill.poured) />
+            <Figure name="Fill on average" large=true how=how(OfPackaged::Target) value=volume(target.target) />
+            <Figure name="Poured now" how=Shown::Poured(id.container) value=volume(fill.poured) />
             <Figure name="Weighings" value=Signal::stored(fill.spread.count.to_string()) />
-            <Figure name="Their mean" value=spread(fill.spread.mean) />
-            <Figure name="Their spread (standard deviation)" value=spread(fill.spread.deviation) />
+            <Figure name="Their mean" how=how(OfPackaged::Mean) value=spread(fill.spread.mean) />
+            <Figure
+                name="Their spread (standard deviation)"
+                how=how(OfPackaged::Spread)
+                value=spread(fill.spread.deviation)
+            />
             <Figure name="Tolerated in a package" value=tolerance />
-            <Figure name="Fullest to expect" value=volume(target.highest) />
-            <Figure name="Room for" value=volume(fill.room) />
-            <Figure name="Given away in a package" value=volume(target.giveaway) />
-            <Figure name="The same in money" value=Signal::stored(state.fine_money(fill.giveaway_cost)) />
-            <Figure name="In a year" value=Signal::stored(state.money(fill.giveaway_cost_in_a_year)) />
+            <Figure name="Fullest to expect" how=how(OfPackaged::Highest) value=volume(target.highest) />
+            <Figure name="Room for" how=how(OfPackaged::Room) value=volume(fill.room) />
+            <Figure name="Given away in a package" how=how(OfPackaged::Giveaway) value=volume(target.giveaway) />
+            <Figure
+                name="The same in money"
+                how=how(OfPackaged::GiveawayCost)
+                value=Signal::stored(state.fine_money(fill.giveaway_cost))
+            />
+            <Figure
+                name="In a year"
+                how=how(OfPackaged::GiveawayCostInAYear)
+                value=Signal::stored(state.money(fill.giveaway_cost_in_a_year))
+            />
         </dl>
         {warnings}
         {set}
