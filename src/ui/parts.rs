@@ -63,7 +63,7 @@ pub fn Figure(
     #[prop(optional)]
     large: bool,
     /// Its working, where it has one.
-    #[prop(optional)]
+    #[prop(optional_no_strip, into)]
     how: Option<Shown>,
 ) -> impl IntoView {
     let value = match how {
@@ -78,9 +78,12 @@ pub fn Figure(
     }
 }
 
+/// A name, its figure, and the figure's working where it has one.
+pub type Named = (String, String, Option<Shown>);
+
 /// Figures under their names, following their signals.
-pub fn figures(list: impl Fn() -> Vec<(String, String)> + Send + Sync + 'static) -> AnyView {
-    let figure = |(name, figure)| view! { <Figure name=name value=Signal::stored(figure) /> };
+pub fn figures(list: impl Fn() -> Vec<Named> + Send + Sync + 'static) -> AnyView {
+    let figure = |(name, figure, how): Named| view! { <Figure name=name value=Signal::stored(figure) how=how /> };
     live(move || list().into_iter().map(figure).collect_view().into_any())
 }
 

@@ -2,7 +2,7 @@
 
 use super::shown::Offered;
 use super::{Fact, Figure, Name, OfOffer, OfPackaged, Rule, Shown, Step, recipe};
-use crate::book::{Container, FillRule, Filling, Key};
+use crate::book::{FillRule, Filling, Key};
 use crate::cost::Part;
 use crate::ledger::Trouble;
 use crate::measure::{Amount, Measure, Overflow, Volume};
@@ -12,7 +12,6 @@ use crate::packaged::{PackagedFill, WEEKS, density_of, packaged_fill};
 struct Packages<'a> {
     offered: &'a Offered<'a>,
     filling: &'a Filling,
-    container: &'a Container,
     fill: PackagedFill,
 }
 
@@ -20,7 +19,7 @@ struct Packages<'a> {
 pub fn packaged(offered: &Offered, of: OfPackaged) -> Result<Option<Step>, Trouble> {
     let Some(offer) = offered.book.offer(offered.id) else { return Ok(None) };
     let (Some(filling), Ok(fill)) = (&offer.filling, packaged_fill(offered.book, offer)) else { return Ok(None) };
-    let packages = Packages { offered, filling, container: offered.container, fill };
+    let packages = Packages { offered, filling, fill };
     packages.step(of).map(Some)
 }
 
@@ -42,8 +41,8 @@ impl Packages<'_> {
     }
 
     fn declared(&self) -> Step {
-        let key = Key::Container(self.container.id);
-        let figure = self.container.declared.map_or(fine(self.fill.nominal), Figure::Amount);
+        let key = Key::Container(self.offered.container.id);
+        let figure = self.offered.container.declared.map_or(fine(self.fill.nominal), Figure::Amount);
         Step::given(Name::Declared, figure, key)
     }
 
@@ -83,7 +82,7 @@ impl Packages<'_> {
             }
             OfPackaged::Room => {
                 let brimful = Figure::Volume(self.offered.priced.fill.brimful);
-                let mut from = vec![Step::opens(Name::Brimful, brimful, Shown::Brimful(self.container.id))];
+                let mut from = vec![Step::opens(Name::Brimful, brimful, Shown::Brimful(self.offered.container.id))];
                 from.extend(self.filling.least_headspace.map(|it| self.given(Name::LeastEmpty, Figure::Amount(it))));
                 (Rule::Difference, from)
             }

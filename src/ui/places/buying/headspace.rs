@@ -64,9 +64,9 @@ pub fn Poured(
         let found = filled().and_then(|fill| {
             let line = state.book.with(|book| fill_line(book.container(id)?).ok()?)?;
             Some(vec![
-                ("To the rim".to_string(), state.volume(fill.brimful)),
-                ("Fill line above the base".to_string(), state.length(line.above_base)),
-                ("Fill line under the rim".to_string(), state.length(line.below_rim)),
+                ("To the rim".to_string(), state.volume(fill.brimful), Some(Shown::Brimful(id))),
+                ("Fill line above the base".to_string(), state.length(line.above_base), None),
+                ("Fill line under the rim".to_string(), state.length(line.below_rim), None),
             ])
         });
         found.unwrap_or_default()

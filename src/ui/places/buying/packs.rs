@@ -83,7 +83,7 @@ fn PackRow(goods: Goods, id: PackId) -> impl IntoView {
             Goods::Ingredient(id) => state.book.with(|book| {
                 book.ingredient(id).map(|ingredient| usable::costs(state, ingredient, &pack)).unwrap_or_default()
             }),
-            Goods::Packaging(_) => usable::piece(state, &pack).into_iter().collect(),
+            Goods::Packaging(_) => usable::piece(state, goods, &pack).into_iter().collect(),
         }
     };
     let buy_this = move || {

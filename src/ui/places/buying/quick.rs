@@ -108,9 +108,9 @@ fn PriceRow(goods: Goods) -> impl IntoView {
         let pack = pack()?;
         let costs = match goods {
             Goods::Ingredient(id) => state.book.with(|book| Some(usable::costs(state, book.ingredient(id)?, &pack)))?,
-            Goods::Packaging(_) => usable::piece(state, &pack).into_iter().collect(),
+            Goods::Packaging(_) => usable::piece(state, goods, &pack).into_iter().collect(),
         };
-        let (name, figure) = costs.last()?;
+        let (name, figure, _) = costs.last()?;
         Some(format!("{figure} {}", order::lower_case(name)))
     };
     let usable = text(move || usable().unwrap_or_default());

@@ -1,13 +1,15 @@
 //! What a usable amount of an ingredient costs.
 
-use crate::book::{Ingredient, Pack, Stage};
+use crate::book::{Goods, Ingredient, Pack, Stage};
 use crate::cost::{bought_cost, usable_cost};
 use crate::measure::{Amount, Dimension, Exact, Share, Unit};
+use crate::ui::parts::Named;
 use crate::ui::state::AppState;
 use crate::words;
+use crate::working::Shown;
 
-/// Each cost of a usable amount that can be computed: its name and its figure.
-pub fn costs(state: AppState, ingredient: &Ingredient, pack: &Pack) -> Vec<(String, String)> {
+/// Each cost of a usable amount that can be computed.
+pub fn costs(state: AppState, ingredient: &Ingredient, pack: &Pack) -> Vec<Named> {
     let units = state.units();
     let weight = units.buying_weight_unit();
     let volume = units.drink_unit();
@@ -22,21 +24,22 @@ pub fn costs(state: AppState, ingredient: &Ingredient, pack: &Pack) -> Vec<(Stri
         stages.push((Stage::SoakedOrBrewed, volume));
     }
     let of = |(stage, unit): (Stage, Unit)| {
-        let one = Amount::new(Exact::from(if unit == Unit::Millilitre { 100 } else { 1 }), unit);
-        let measure = one.measure().ok()?;
+        let amount = Amount::new(Exact::from(if unit == Unit::Millilitre { 100 } else { 1 }), unit);
+        let measure = amount.measure().ok()?;
         let cost = usable_cost(ingredient, pack, stage, measure).ok()?;
-        let per = if one.number == Exact::ONE { unit.to_string() } else { state.amount(one) };
-        Some((format!("Per {per} {}", words::stage(stage)), state.fine_money(cost)))
+        let per = if amount.number == Exact::ONE { unit.to_string() } else { state.amount(amount) };
+        let how = Shown::Usable { ingredient: ingredient.id, pack: pack.id, stage, amount };
+        Some((format!("Per {per} {}", words::stage(stage)), state.fine_money(cost), Some(how)))
     };
-    let mut costs: Vec<(String, String)> = stages.into_iter().filter_map(of).collect();
+    let mut costs: Vec<Named> = stages.into_iter().filter_map(of).collect();
     if pack.contents.unit.dimension() == Dimension::Count {
-        costs.extend(piece(state, pack));
+        costs.extend(piece(state, Goods::Ingredient(ingredient.id), pack));
     }
     costs
 }
 
 /// What one piece costs.
-pub fn piece(state: AppState, pack: &Pack) -> Option<(String, String)> {
+pub fn piece(state: AppState, goods: Goods, pack: &Pack) -> Option<Named> {
     let cost = bought_cost(pack, Exact::ONE).ok()?;
-    Some(("Per piece".to_string(), state.fine_money(cost)))
+    Some(("Per piece".to_string(), state.fine_money(cost), Some(Shown::Piece(goods, pack.id))))
 }

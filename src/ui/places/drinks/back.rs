@@ -8,9 +8,10 @@ use crate::measure::{Exact, Money, Share, Volume, read_number};
 use crate::price::{Ceiling, ceiling, largest_fill, our_price, shelf_price};
 use crate::ui::fields::Ask;
 use crate::ui::live::{text, when};
-use crate::ui::parts::{Figure, Section};
+use crate::ui::parts::{Figure, Section, figures};
 use crate::ui::state::AppState;
 use crate::words;
+use crate::working::{AtPrice, OfOffer, OfPrice, Shown};
 
 /// What a price point leaves to spend.
 struct Answer {
@@ -62,8 +63,19 @@ pub fn BackFromPrice(
         let menu = menu()?;
         state.priced(id, |priced| state.book.with(|book| answer(book, id, priced, menu)))
     };
-    let money = move |show: fn(&Answer) -> Option<Money>| {
-        text(move || answer().and_then(|answer| show(&answer)).map_or("none".into(), |money| state.money(money)))
+    let per_volume = text(move || {
+        let per_volume = answer().and_then(|answer| answer.ingredients_per_volume);
+        per_volume.map_or("none".into(), |money| state.money(money))
+    });
+    // Drawn anew for each price: what opens is the working at that price.
+    let may_cost = move || {
+        let Some((ceiling, menu)) = answer().map(|it| it.ceiling).zip(menu()) else { return Vec::new() };
+        let at = |of| Some(Shown::Offer(id, OfOffer::At(AtPrice::Point(menu), of)));
+        let ingredients = state.money(ceiling.ingredients);
+        vec![
+            ("It may cost".to_string(), state.money(ceiling.cost), at(OfPrice::MayCost)),
+            ("Of that, ingredients".to_string(), ingredients, at(OfPrice::IngredientsMayCost)),
+        ]
     };
     let fill = text(move || {
         let holds = state.priced(id, |it| Some(it.fill.volume));
@@ -95,9 +107,8 @@ pub fn BackFromPrice(
                 move || {
                     view! {
                         <dl class="figures">
-                            <Figure name="It may cost" value=money(|it| Some(it.ceiling.cost)) />
-                            <Figure name="Of that, ingredients" value=money(|it| Some(it.ceiling.ingredients)) />
-                            <Figure name=untrack(per) value=money(|it| it.ingredients_per_volume) />
+                            {figures(may_cost)}
+                            <Figure name=untrack(per) value=per_volume />
                             <Figure name="Largest fill" value=fill />
                         </dl>
                     }

@@ -13,6 +13,7 @@ use crate::ui::live::{live, press, text, trouble, when};
 use crate::ui::parts::{Figure, Section};
 use crate::ui::state::AppState;
 use crate::words;
+use crate::working::{OfPackaged, Shown};
 
 /// Net contents as they are typed: by volume or by weight.
 const NET: &[Dimension] = &[Dimension::Volume, Dimension::Mass];
@@ -263,19 +264,22 @@ fn figures(state: AppState, id: OfferId, fill: PackagedFill) -> AnyView {
     let volume = |volume| state.fine_volume(volume);
     let spread = |number| volume(Volume::from_millilitres(number));
     let target = fill.target;
-    let shown = [
-        ("Poured now", volume(fill.poured)),
-        ("Weighings", fill.spread.count.to_string()),
-        ("Their mean", spread(fill.spread.mean)),
-        ("Their spread (standard deviation)", spread(fill.spread.deviation)),
-        ("Tolerated in a package", fill.tolerance.map_or("none".to_string(), volume)),
-        ("Fullest to expect", volume(target.highest)),
-        ("Room for", volume(fill.room)),
-        ("Given away in a package", volume(target.giveaway)),
-        ("The same in money", state.fine_money(fill.giveaway_cost)),
-        ("In a year", state.money(fill.giveaway_cost_in_a_year)),
+    let how = |of| Some(Shown::Packaged(id, of));
+    let shown: [(&'static str, Option<Shown>, String); 10] = [
+        ("Poured now", Some(Shown::Poured(id.container)), volume(fill.poured)),
+        ("Weighings", None, fill.spread.count.to_string()),
+        ("Their mean", how(OfPackaged::Mean), spread(fill.spread.mean)),
+        ("Their spread (standard deviation)", how(OfPackaged::Spread), spread(fill.spread.deviation)),
+        ("Tolerated in a package", None, fill.tolerance.map_or("none".to_string(), volume)),
+        ("Fullest to expect", how(OfPackaged::Highest), volume(target.highest)),
+        ("Room for", how(OfPackaged::Room), volume(fill.room)),
+        ("Given away in a package", how(OfPackaged::Giveaway), volume(target.giveaway)),
+        ("The same in money", how(OfPackaged::GiveawayCost), state.fine_money(fill.giveaway_cost)),
+        ("In a year", how(OfPackaged::GiveawayCostInAYear), state.money(fill.giveaway_cost_in_a_year)),
     ];
-    let figure = |(name, value): (&'static str, String)| view! { <Figure name value=Signal::stored(value) /> };
+    let figure = |(name, how, value): (&'static str, Option<Shown>, String)| {
+        view! { <Figure name value=Signal::stored(value) how=how /> }
+    };
     let warnings: Vec<AnyView> = state
         .book
         .with(|book| words::packaged_cautions(&fill, book))
@@ -301,7 +305,12 @@ fn figures(state: AppState, id: OfferId, fill: PackagedFill) -> AnyView {
     });
     view! {
         <dl class="figures">
-            <Figure name="Fill on average" large=true value=Signal::stored(volume(target.target)) />
+            <Figure
+                name="Fill on average"
+                large=true
+                how=how(OfPackaged::Target)
+                value=Signal::stored(volume(target.target))
+            />
             {shown.into_iter().map(figure).collect_view()}
         </dl>
         {warnings}

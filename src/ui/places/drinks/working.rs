@@ -8,7 +8,7 @@ use crate::ui::live::{live, press, text, trouble};
 use crate::ui::parts::{Back, page_of};
 use crate::ui::route::Route;
 use crate::ui::state::AppState;
-use crate::working::{AtPrice, OfOffer, OfPrice, Shown, Step, opened};
+use crate::working::{AtPrice, OfOffer, OfPackaged, OfPrice, Shown, Step, opened};
 
 /// The workings of a drink at a size.
 #[component]
@@ -19,11 +19,21 @@ pub fn WorkingPage(
     page_of(Key::Offer(id), Route::Offer(id), "This size", move || view! { <Page id /> }.into_any())
 }
 
-/// The numbers that an owner asks for first; those that they come from follow by themselves.
-fn wanted(id: OfferId) -> [Shown; 4] {
+/// The numbers that an owner asks for first; those that they come from follow by themselves, and
+/// what is packaged ahead only where it is.
+fn wanted(id: OfferId) -> [Shown; 7] {
     let of = |of| Shown::Offer(id, of);
     let asked = |price| of(OfOffer::At(AtPrice::Asked, price));
-    [of(OfOffer::Suggested), asked(OfPrice::Margin), asked(OfPrice::Contribution), asked(OfPrice::CustomerPays)]
+    let packaged = |of| Shown::Packaged(id, of);
+    [
+        of(OfOffer::Suggested),
+        asked(OfPrice::Margin),
+        asked(OfPrice::Contribution),
+        asked(OfPrice::CustomerPays),
+        packaged(OfPackaged::GiveawayCostInAYear),
+        packaged(OfPackaged::Highest),
+        packaged(OfPackaged::Room),
+    ]
 }
 
 #[component]

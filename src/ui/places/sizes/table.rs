@@ -3,14 +3,16 @@
 use leptos::prelude::*;
 
 use super::chart::PerVolume;
-use crate::book::{DrinkId, Key};
+use crate::book::{DrinkId, Key, OfferId};
 use crate::measure::{Money, Share};
 use crate::sizes::{SizeRow, SoldSize, Step, side_by_side};
+use crate::ui::how::opens;
 use crate::ui::live::{live, text, trouble, when};
 use crate::ui::parts::{Back, Mark, Section, page_of};
 use crate::ui::route::Route;
 use crate::ui::state::AppState;
 use crate::words;
+use crate::working::{AtPrice, OfOffer, OfPrice, OfSize, Shown};
 
 /// One drink's sizes side by side.
 #[component]
@@ -78,11 +80,18 @@ fn Line(
     name: &'static str,
     rows: Signal<Vec<SizeRow>>,
     cell: fn(AppState, &SizeRow) -> Option<String>,
+    #[prop(optional)] how: Option<fn(OfferId) -> Shown>,
     #[prop(optional)] large: bool,
 ) -> impl IntoView {
     let state = AppState::here();
     let cells = live(move || {
-        let shown = |row: &SizeRow| view! { <td>{cell(state, row).unwrap_or_else(|| "none".into())}</td> };
+        let shown = |row: &SizeRow| {
+            let figure = match (cell(state, row), how) {
+                (Some(figure), Some(how)) => opens(how(row.offer), Signal::stored(figure)),
+                (figure, _) => figure.unwrap_or_else(|| "none".into()).into_any(),
+            };
+            view! { <td>{figure}</td> }
+        };
         rows.with(|rows| rows.iter().map(shown).collect_view().into_any())
     });
     view! {
@@ -118,6 +127,10 @@ fn Head(rows: Signal<Vec<SizeRow>>) -> impl IntoView {
     }
 }
 
+fn asked(id: OfferId, of: OfPrice) -> Shown {
+    Shown::Offer(id, OfOffer::At(AtPrice::Asked, of))
+}
+
 fn sold(row: &SizeRow, show: impl FnOnce(&SoldSize) -> Option<String>) -> Option<String> {
     row.sold.as_ref().and_then(show)
 }
@@ -134,14 +147,36 @@ fn PerDrink(rows: Signal<Vec<SizeRow>>) -> impl IntoView {
             <table class="table">
                 <Head rows />
                 <tbody>
-                    <Line name="Poured" rows cell=|state, row| Some(state.volume(row.fill)) />
+                    <Line
+                        name="Poured"
+                        rows
+                        how=|id| Shown::Poured(id.container)
+                        cell=|state, row| Some(state.volume(row.fill))
+                    />
                     <Line name="Price" large=true rows cell=|state, row| sold(row, |it| Some(state.money(it.price))) />
-                    <Line name="Cost" rows cell=|state, row| Some(state.money(row.cost)) />
-                    <Line name="Left after everything" rows cell=|state, row| sold(row, |it| Some(state.money(it.contribution))) />
-                    <Line name="Margin" large=true rows cell=|state, row| sold(row, |it| Some(state.percent(it.margin))) />
+                    <Line
+                        name="Cost"
+                        rows
+                        how=|id| Shown::Offer(id, OfOffer::Cost)
+                        cell=|state, row| Some(state.money(row.cost))
+                    />
+                    <Line
+                        name="Left after everything"
+                        rows
+                        how=|id| asked(id, OfPrice::Contribution)
+                        cell=|state, row| sold(row, |it| Some(state.money(it.contribution)))
+                    />
+                    <Line
+                        name="Margin"
+                        large=true
+                        rows
+                        how=|id| asked(id, OfPrice::Margin)
+                        cell=|state, row| sold(row, |it| Some(state.percent(it.margin)))
+                    />
                     <Line
                         name="Left per minute of hands"
                         rows
+                        how=|id| Shown::Size(id, OfSize::ContributionPerMinute)
                         cell=|state, row| sold(row, |it| it.contribution_per_minute.map(|money| state.money(money)))
                     />
                     <tr>
@@ -175,17 +210,25 @@ fn PerOunce(rows: Signal<Vec<SizeRow>>) -> impl IntoView {
                             name="Price"
                             large=true
                             rows
+                            how=|id| Shown::Size(id, OfSize::PricePerVolume)
                             cell=|state, row| sold(row, |it| Some(state.fine_money(it.price_per_volume)))
                         />
-                        <Line name="Cost" rows cell=|state, row| Some(state.fine_money(row.cost_per_volume)) />
+                        <Line
+                            name="Cost"
+                            rows
+                            how=|id| Shown::Size(id, OfSize::CostPerVolume)
+                            cell=|state, row| Some(state.fine_money(row.cost_per_volume))
+                        />
                         <Line
                             name="Left after everything"
                             rows
+                            how=|id| Shown::Size(id, OfSize::ContributionPerVolume)
                             cell=|state, row| sold(row, |it| Some(state.fine_money(it.contribution_per_volume)))
                         />
                         <Line
                             name="Price against the smallest"
                             rows
+                            how=|id| Shown::Size(id, OfSize::AgainstSmallest)
                             cell=|state, row| {
                                 sold(row, |it| {
                                     let base = it.against_smallest == Share::WHOLE;
@@ -222,14 +265,21 @@ fn Steps(rows: Signal<Vec<SizeRow>>) -> impl IntoView {
     let state = AppState::here();
     let name = move |row: &SizeRow| state.book.with(|book| book.name(Key::Container(row.offer.container)));
     let step = move |from: &SizeRow, to: &SizeRow, step: Step| {
-        let kept = step
-            .kept
-            .map_or("the price does not rise".to_string(), |share| format!("{} of it is kept", state.percent(share)));
-        let (price, cost) = (state.money(step.extra_price), state.money(step.extra_cost));
+        let how = |of, figure| opens(Shown::Size(to.offer, of), Signal::stored(figure));
+        let price = how(OfSize::ExtraPrice, state.money(step.extra_price));
+        let cost = how(OfSize::ExtraCost, state.money(step.extra_cost));
+        let kept = step.kept.map(|share| how(OfSize::Kept, state.percent(share)));
+        let said = if kept.is_some() { " of it is kept." } else { "the price does not rise." };
         view! {
             <li>
-                <strong>{format!("{} to {}", name(from), name(to))}</strong>
-                {format!(": asks {price} more, costs {cost} more; {kept}.")}
+                <strong>{name(from)} " to " {name(to)}</strong>
+                ": asks "
+                {price}
+                " more, costs "
+                {cost}
+                " more; "
+                {kept}
+                {said}
             </li>
         }
     };
