@@ -8,6 +8,7 @@
 mod container;
 mod cost;
 mod name;
+mod opened;
 mod packages;
 mod price;
 mod purchase;
@@ -17,5 +18,6 @@ mod sizes;
 mod step;
 
 pub use name::{Name, OfGoods};
-pub use shown::{AtPrice, OfOffer, OfPackaged, OfPrice, OfSize, Shown, of, opened};
+pub use opened::{of, opened};
+pub use shown::{AtPrice, OfOffer, OfPackaged, OfPrice, OfSize, Shown};
 pub use step::{Fact, Figure, Rule, Step};
