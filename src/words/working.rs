@@ -228,7 +228,7 @@ fn template(step: &Step) -> Option<&'static str> {
         (OfGoods::Space(_), _) => "{0}, with air {1} of that: {=}.",
         (OfGoods::InDrink(_), Rule::Solved) => "Whole steps, found so that all together fills the drink: {=}.",
         (OfGoods::InDrink(_) | OfGoods::ToUse(_), Rule::Proportion) => {
-            "{1} is left to fill, and the recipe’s {0} fills {2}: {=}."
+            "{1} is left to fill, and the recipe's {0} fills {2}: {=}."
         }
         (OfGoods::ToUse(_), Rule::Quotient) => "{0} in the drink is {1} of what is used: {=}.",
         (OfGoods::InDrink(_) | OfGoods::ToUse(_), _) => match by {
@@ -249,7 +249,7 @@ fn template_of(step: &Step) -> Option<&'static str> {
             _ => "The last pouring reaches the rim: {=}.",
         },
         (Name::Headspace, Rule::Product) => "{1} of {0} to the rim: {=}.",
-        (Name::Headspace, _) => "What the rim’s last {0} of height hold: {=}.",
+        (Name::Headspace, _) => "What the rim's last {0} of height hold: {=}.",
         (Name::Factor, Rule::Quotient) => "{0} to fill, and the recipe as written fills {1}: {=} times the recipe.",
         (Name::Factor, _) => "So many times the recipe that it fills {0}: {=}.",
         (Name::WithAir, _) => "{0} of the volume and {1} air: {=}.",
@@ -276,7 +276,7 @@ fn template_of(step: &Step) -> Option<&'static str> {
         (Name::CustomerPays, _) => "Nothing is added to the menu price: {=}.",
         (Name::Margin, _) => "{0} is left of {1}: {=}.",
         (Name::PricePerVolume | Name::CostPerVolume | Name::ContributionPerVolume, _) => "{0} for {2}: {=} for {1}.",
-        (Name::ContributionPerMinute, _) => "{0} for {2} of hands’ time: {=} a minute.",
+        (Name::ContributionPerMinute, _) => "{0} for {2} of hands' time: {=} a minute.",
         (Name::AgainstSmallest, _) => "{0} against {1} for the smallest size: {=}.",
         (Name::ExtraPrice | Name::ExtraCost | Name::ExtraContribution | Name::ExtraWithoutTax, _) => {
             "{0}, and {1} for the next smaller size: {=} more."

@@ -137,7 +137,7 @@ async fn working_page(journey: &Journey) {
         "Full cost",
         "Labour",
         "Made but not sold",
-        "Hands’ time",
+        "Hands' time",
         "Customer pays",
     ];
     journey.expect_each("main .step-head .step-name", &numbers).await;

@@ -119,14 +119,14 @@ fn a_cost_from_its_parts() {
     assert_eq!(
         text(&book, large(OfOffer::Part(Part::Labour))),
         "Labour: $0.66. 132 s at $18.00 an hour: $0.66.
-  Hands’ time: 132 s. Has a working of its own.
+  Hands' time: 132 s. Has a working of its own.
   Hourly wage: $18.00. Entered in Book.
   An hour: 3,600 s. An hour has 3600 seconds.
 "
     );
     assert_eq!(
         text(&book, large(OfOffer::Time)),
-        "Hands’ time: 132 s. Time per drink 45 s; time by the litre 27 s; share of the time for a batch 60 s: together 132 s.
+        "Hands' time: 132 s. Time per drink 45 s; time by the litre 27 s; share of the time for a batch 60 s: together 132 s.
   Time per drink: 45 s. Entered at Apple ginger.
   Time by the litre: 27 s. 60 s for each litre, and 15.2 fl oz poured: 27 s.
     Time per litre: 60 s. Entered at Apple ginger.
@@ -212,7 +212,7 @@ fn a_size_among_the_others() {
     assert_eq!(said(OfSize::PricePerVolume), "Price by volume: $0.526. $8.00 for 15.2 fl oz: $0.526 for 1 fl oz.");
     assert_eq!(
         said(OfSize::ContributionPerMinute),
-        "Left per minute of hands: $1.288. $2.834 for 132 s of hands’ time: $1.288 a minute."
+        "Left per minute of hands: $1.288. $2.834 for 132 s of hands' time: $1.288 a minute."
     );
     // 8 / 15.2 against 6.5 / 11.4.
     assert_eq!(
@@ -272,7 +272,7 @@ fn steps_ice_air_and_a_top_up() {
     // 475.35 - 133.39 - 51.41 - 38.56 - 36.75 = 215.24 mL; the top-up's 150 mL fill 165 with air.
     assert_eq!(
         said(OfOffer::InDrink(line_id(5))),
-        "Milk, as bought, in the drink: 196 mL. 215 mL is left to fill, and the recipe’s 150 mL fills 165 mL: 196 mL."
+        "Milk, as bought, in the drink: 196 mL. 215 mL is left to fill, and the recipe's 150 mL fills 165 mL: 196 mL."
     );
     assert_eq!(
         first(&book, large(OfOffer::Liquid)),
@@ -303,7 +303,7 @@ fn cups_and_bottles() {
         text(&book, Shown::Poured(container_id(1))),
         "Poured: 475 mL. 537 mL to the rim, less 62 mL left empty: 475 mL.
   To the rim: 537 mL. Has a working of its own.
-  Left empty: 62 mL. What the rim’s last 10 mm of height hold: 62 mL.
+  Left empty: 62 mL. What the rim's last 10 mm of height hold: 62 mL.
     Left empty under the rim: 10 mm. Entered at Cup.
     Diameter at the base: 60 mm. Entered at Cup.
     Diameter at the rim: 90 mm. Entered at Cup.

@@ -64,7 +64,7 @@ pub const fn name(name: Name) -> &'static str {
         Name::Loss => "Stays in the press or jug",
         Name::Kept => "Comes into the drink",
         Name::Part(part) => crate::words::part(part),
-        Name::Time => "Hands’ time",
+        Name::Time => "Hands' time",
         Name::TimePerDrink => "Time per drink",
         Name::TimePerLitre => "Time per litre",
         Name::TimeForVolume => "Time by the litre",
