@@ -8,6 +8,7 @@ use super::change::changed;
 use super::list::offer_row;
 use super::recipe::Recipe;
 use crate::book::{Book, Drink, DrinkId, DrinkKind, Edit, Key, Offer, OfferId, Record};
+use crate::label::allergens_of;
 use crate::measure::Share;
 use crate::ui::fields::{self, Choice, Entry};
 use crate::ui::live::{press, rows, text, when};
@@ -39,6 +40,12 @@ fn Page(id: DrinkId) -> impl IntoView {
         let edit = kind.and_then(|kind| state.book.with_untracked(|book| changed(book, id, |it| it.kind = kind)));
         edit.map_or(Ok(()), |edit| state.apply("Kind of drink", edit))
     });
+    let allergens = text(move || {
+        state.book.with(|book| {
+            let said = |drink| words::allergens(&allergens_of(book, drink), book);
+            book.drink(id).map(said).unwrap_or_default()
+        })
+    });
     let remove = move || {
         let edit = state.book.with_untracked(|book| Edit::remove_with_offers(book, Key::Drink(id)));
         if state.apply("Remove a drink", edit).is_ok() {
@@ -59,6 +66,9 @@ fn Page(id: DrinkId) -> impl IntoView {
         </div>
         <SoldIn id />
         <Recipe id />
+        <Section heading="Allergens" about="From what its ingredients hold; entered at each ingredient in Buying.">
+            <p>{allergens}</p>
+        </Section>
         <Making id />
         <p class="actions">
             <a class="button" href=Route::SizesOf(id).address()>

@@ -265,7 +265,7 @@ fn figures(state: AppState, id: OfferId, fill: PackagedFill) -> AnyView {
     let spread = |number| volume(Volume::from_millilitres(number));
     let target = fill.target;
     let how = |of| Some(Shown::Packaged(id, of));
-    let shown: [(&'static str, Option<Shown>, String); 10] = [
+    let shown: [(&'static str, Option<Shown>, String); 11] = [
         ("Poured now", Some(Shown::Poured(id.container)), volume(fill.poured)),
         ("Weighings", None, fill.spread.count.to_string()),
         ("Their mean", how(OfPackaged::Mean), spread(fill.spread.mean)),
@@ -275,7 +275,8 @@ fn figures(state: AppState, id: OfferId, fill: PackagedFill) -> AnyView {
         ("Room for", how(OfPackaged::Room), volume(fill.room)),
         ("Given away in a package", how(OfPackaged::Giveaway), volume(target.giveaway)),
         ("The same in money", how(OfPackaged::GiveawayCost), state.fine_money(fill.giveaway_cost)),
-        ("In a year", how(OfPackaged::GiveawayCostInAYear), state.money(fill.giveaway_cost_in_a_year)),
+        ("Given away in a year", None, state.volume(fill.giveaway_in_a_year)),
+        ("A year of it in money", how(OfPackaged::GiveawayCostInAYear), state.money(fill.giveaway_cost_in_a_year)),
     ];
     let figure = |(name, how, value): (&'static str, Option<Shown>, String)| {
         view! { <Figure name value=Signal::stored(value) how=how /> }
