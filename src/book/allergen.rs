@@ -1,12 +1,11 @@
 //! What must be named because it can harm: the lists of two laws in one set.
 
-use serde::{Deserialize, Serialize};
+use crate::measure::stored_by_name;
 
 /// Something that people can be allergic to, as two laws name it: the nine major allergens of
 /// the United States (21 U.S.C. 321(qq): FALCPA 2004, FASTER Act 2021) and the fourteen
 /// substances of the European Union (Regulation (EU) No 1169/2011, Annex II).
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Allergen {
     /// Wheat: named so in the United States, a cereal containing gluten in the European Union.
     Wheat,
@@ -40,26 +39,27 @@ pub enum Allergen {
     Molluscs,
 }
 
-impl Allergen {
-    /// All of both lists, in the order of Annex II.
-    pub const ALL: &[Allergen] = &[
-        Allergen::Wheat,
-        Allergen::OtherGluten,
-        Allergen::Crustaceans,
-        Allergen::Eggs,
-        Allergen::Fish,
-        Allergen::Peanuts,
-        Allergen::Soybeans,
-        Allergen::Milk,
-        Allergen::TreeNuts,
-        Allergen::Celery,
-        Allergen::Mustard,
-        Allergen::Sesame,
-        Allergen::Sulphites,
-        Allergen::Lupin,
-        Allergen::Molluscs,
-    ];
+stored_by_name! {
+    Allergen {
+        Wheat = "wheat",
+        OtherGluten = "other-gluten",
+        Crustaceans = "crustaceans",
+        Eggs = "eggs",
+        Fish = "fish",
+        Peanuts = "peanuts",
+        Soybeans = "soybeans",
+        Milk = "milk",
+        TreeNuts = "tree-nuts",
+        Celery = "celery",
+        Mustard = "mustard",
+        Sesame = "sesame",
+        Sulphites = "sulphites",
+        Lupin = "lupin",
+        Molluscs = "molluscs",
+    }
+}
 
+impl Allergen {
     /// Whether it is one of the nine of the United States.
     pub const fn in_united_states(self) -> bool {
         match self {

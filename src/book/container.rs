@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use super::{Brimful, ContainerId, Pack, PackagingId, PackagingSetId};
-use crate::measure::{Amount, Exact, Share, TypedLength};
+use crate::measure::{Amount, Exact, Share, TypedLength, stored_by_name};
 
 /// One kind of packaging bought by the case: a bottle, a cap, a straw.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -28,8 +28,7 @@ impl Packaging {
 }
 
 /// A part of a container set.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum PackagingPart {
     /// Bottle, cup or jar.
     Vessel,
@@ -45,16 +44,15 @@ pub enum PackagingPart {
     Sleeve,
 }
 
-impl PackagingPart {
-    /// Every part.
-    pub const ALL: &[PackagingPart] = &[
-        PackagingPart::Vessel,
-        PackagingPart::Closure,
-        PackagingPart::Label,
-        PackagingPart::Seal,
-        PackagingPart::Straw,
-        PackagingPart::Sleeve,
-    ];
+stored_by_name! {
+    PackagingPart {
+        Vessel = "vessel",
+        Closure = "closure",
+        Label = "label",
+        Seal = "seal",
+        Straw = "straw",
+        Sleeve = "sleeve",
+    }
 }
 
 /// A size on the menu: a vessel with what closes and dresses it, and how full it is poured.

@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use super::{DrinkId, Filling, IngredientId, LineId, OfferId, Stage};
-use crate::measure::{Amount, Exact, Money, Share, Time};
+use crate::measure::{Amount, Exact, Money, Share, Time, stored_by_name};
 
 /// A drink: a recipe written once at a reference size, for every size it is sold in.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -40,8 +40,7 @@ pub struct Drink {
 }
 
 /// How a drink is made.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum DrinkKind {
     /// Pressed juice.
     Pressed,
@@ -53,9 +52,13 @@ pub enum DrinkKind {
     Shot,
 }
 
-impl DrinkKind {
-    /// Every kind.
-    pub const ALL: &[DrinkKind] = &[DrinkKind::Pressed, DrinkKind::Blended, DrinkKind::OverIce, DrinkKind::Shot];
+stored_by_name! {
+    DrinkKind {
+        Pressed = "pressed",
+        Blended = "blended",
+        OverIce = "over-ice",
+        Shot = "shot",
+    }
 }
 
 /// One ingredient of a recipe.
@@ -97,8 +100,7 @@ impl Ice {
 }
 
 /// Where ice is in a drink.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum IcePlace {
     /// Blended in with the rest.
     BlendedIn,
@@ -108,9 +110,12 @@ pub enum IcePlace {
     Floating,
 }
 
-impl IcePlace {
-    /// Every place.
-    pub const ALL: &[IcePlace] = &[IcePlace::BlendedIn, IcePlace::HeldUnder, IcePlace::Floating];
+stored_by_name! {
+    IcePlace {
+        BlendedIn = "blended-in",
+        HeldUnder = "held-under",
+        Floating = "floating",
+    }
 }
 
 /// How a line follows the size of the drink.

@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use crate::measure::{Amount, Exact, Share};
+use crate::measure::{Amount, Exact, Share, stored_by_name};
 
 /// What decides the fill of a packaged drink, and the weighings that tell how evenly it is filled.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -28,8 +28,7 @@ pub struct Filling {
 }
 
 /// A rule for the contents of packages.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum FillRule {
     /// The average is at least what is declared, and nothing besides.
     Average,
@@ -39,41 +38,40 @@ pub enum FillRule {
     UnitedStates,
 }
 
-impl FillRule {
-    /// Every rule.
-    pub const ALL: &[FillRule] = &[FillRule::Average, FillRule::EuropeanOrBritish, FillRule::UnitedStates];
+stored_by_name! {
+    FillRule {
+        Average = "average",
+        EuropeanOrBritish = "european-or-british",
+        UnitedStates = "united-states",
+    }
 }
 
 /// A share of packages that may lie below a limit.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Accepted {
     /// 0.1 %.
-    #[serde(rename = "0.001")]
     OneInAThousand,
     /// 1 %.
-    #[serde(rename = "0.01")]
     OnePercent,
     /// 2 %: Germany (Fertigpackungsverordnung 2020, section 9).
-    #[serde(rename = "0.02")]
     TwoPercent,
     /// 2.5 %: the United Kingdom's packers' rules (SI 2006/659, second-hand).
-    #[serde(rename = "0.025")]
     TwoAndAHalfPercent,
     /// 5 %.
-    #[serde(rename = "0.05")]
     FivePercent,
 }
 
-impl Accepted {
-    /// Every share.
-    pub const ALL: &[Accepted] = &[
-        Accepted::OneInAThousand,
-        Accepted::OnePercent,
-        Accepted::TwoPercent,
-        Accepted::TwoAndAHalfPercent,
-        Accepted::FivePercent,
-    ];
+stored_by_name! {
+    Accepted {
+        OneInAThousand = "0.001",
+        OnePercent = "0.01",
+        TwoPercent = "0.02",
+        TwoAndAHalfPercent = "0.025",
+        FivePercent = "0.05",
+    }
+}
 
+impl Accepted {
     /// The share itself.
     pub const fn share(self) -> Share {
         Share::from_fraction(match self {

@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use super::{Allergen, IngredientId, Pack};
-use crate::measure::{Density, Mass, Share};
+use crate::measure::{Density, Mass, Share, stored_by_name};
 
 /// Something that goes into drinks, and what becomes of it on the way there.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -59,8 +59,7 @@ impl Ingredient {
 }
 
 /// What an amount in a recipe means.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Stage {
     /// As it comes from the supplier.
     AsBought,
@@ -72,7 +71,11 @@ pub enum Stage {
     SoakedOrBrewed,
 }
 
-impl Stage {
-    /// Every stage, in the order of the kitchen.
-    pub const ALL: &[Stage] = &[Stage::AsBought, Stage::Trimmed, Stage::Pressed, Stage::SoakedOrBrewed];
+stored_by_name! {
+    Stage {
+        AsBought = "as-bought",
+        Trimmed = "trimmed",
+        Pressed = "pressed",
+        SoakedOrBrewed = "soaked-or-brewed",
+    }
 }

@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use crate::measure::{Currency, Exact, Money, Share, System};
+use crate::measure::{Currency, Exact, Money, Share, System, stored_by_name};
 
 /// What holds for the whole book: whose it is, money, units, tax, fees and the target.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -51,13 +51,19 @@ pub struct Tax {
 }
 
 /// Where the tax stands.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum TaxPlace {
     /// Inside the menu price.
     InThePrice,
     /// Added at the till.
     AddedAtTheTill,
+}
+
+stored_by_name! {
+    TaxPlace {
+        InThePrice = "in-the-price",
+        AddedAtTheTill = "added-at-the-till",
+    }
 }
 
 /// A fee on what the customer pays.
@@ -73,8 +79,7 @@ pub struct PaymentFee {
 }
 
 /// What the target margin must cover.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Covers {
     /// Ingredients, container set and toll.
     Goods,
@@ -84,9 +89,12 @@ pub enum Covers {
     Everything,
 }
 
-impl Covers {
-    /// Every choice.
-    pub const ALL: &[Covers] = &[Covers::Goods, Covers::GoodsAndLabour, Covers::Everything];
+stored_by_name! {
+    Covers {
+        Goods = "goods",
+        GoodsAndLabour = "goods-and-labour",
+        Everything = "everything",
+    }
 }
 
 impl Settings {

@@ -6,6 +6,7 @@ mod amount;
 mod currency;
 mod exact;
 mod length;
+mod named;
 mod quantity;
 mod read;
 mod show;
@@ -16,6 +17,7 @@ pub use amount::Amount;
 pub use currency::Currency;
 pub use exact::{Exact, INTEGER_DIGITS, Overflow, PART_PLACES, TYPED_PLACES};
 pub use length::{LengthUnit, TypedLength};
+pub(crate) use named::{read_by_name, stored_by_name};
 pub use quantity::{Count, Density, Length, Mass, Money, Share, Time, Volume};
 pub use read::{ReadError, Wanted, read_amount, read_length, read_number};
 pub use show::{

@@ -68,8 +68,7 @@ impl Measure {
 }
 
 /// The system of units that a book is read and typed in. It never changes what is stored.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, serde::Serialize, serde::Deserialize)]
-#[serde(rename_all = "kebab-case")]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub enum System {
     /// US customary units: pounds, US fluid ounces.
     #[default]
@@ -78,6 +77,14 @@ pub enum System {
     Metric,
     /// Pounds, imperial fluid ounces and pints.
     Imperial,
+}
+
+super::stored_by_name! {
+    System {
+        UsCustomary = "us-customary",
+        Metric = "metric",
+        Imperial = "imperial",
+    }
 }
 
 macro_rules! units {

@@ -56,19 +56,34 @@ pub fn trouble(sentence: impl Fn() -> Option<String> + Send + Sync + 'static) ->
     .into_any()
 }
 
-/// One view for each record, kept as long as its record is listed.
-pub fn rows(keys: Memo<Vec<Key>>, row: impl Fn(Key) -> AnyView + Send + Sync + 'static) -> AnyView {
-    drawn_rows(keys, Arc::new(row))
+/// What a row is of.
+#[derive(Clone, Copy, PartialEq, Eq, Hash)]
+enum RowOf {
+    /// A record.
+    Record(Key),
+    /// A part of a record, by the number of its id.
+    Part(u64),
 }
 
-fn drawn_rows(keys: Memo<Vec<Key>>, row: Arc<dyn Fn(Key) -> AnyView + Send + Sync>) -> AnyView {
-    view! { <For each=move || keys.get() key=|key| *key children=move |key| row(key) /> }.into_any()
+/// One view for each record, kept as long as its record is listed.
+pub fn rows(keys: Memo<Vec<Key>>, row: impl Fn(Key) -> AnyView + Send + Sync + 'static) -> AnyView {
+    let list = move || keys.get().into_iter().map(RowOf::Record).collect();
+    let row = move |of| if let RowOf::Record(key) = of { row(key) } else { ().into_any() };
+    drawn_rows(Arc::new(list), Arc::new(row))
 }
 
 /// One view for each part of a record, by the number of its id.
 pub fn parts(ids: Memo<Vec<u64>>, part: impl Fn(u64) -> AnyView + Send + Sync + 'static) -> AnyView {
-    let part: Arc<dyn Fn(u64) -> AnyView + Send + Sync> = Arc::new(part);
-    view! { <For each=move || ids.get() key=|id| *id children=move |id| part(id) /> }.into_any()
+    let list = move || ids.get().into_iter().map(RowOf::Part).collect();
+    let row = move |of| if let RowOf::Part(id) = of { part(id) } else { ().into_any() };
+    drawn_rows(Arc::new(list), Arc::new(row))
+}
+
+fn drawn_rows(
+    list: Arc<dyn Fn() -> Vec<RowOf> + Send + Sync>,
+    row: Arc<dyn Fn(RowOf) -> AnyView + Send + Sync>,
+) -> AnyView {
+    view! { <For each=move || list() key=|of| *of children=move |of| row(of) /> }.into_any()
 }
 
 /// What a press does.

@@ -36,7 +36,7 @@ pub fn Entry(
     unit: &'static str,
     /// A quiet line under the field.
     #[prop(optional, into)]
-    note: MaybeProp<String>,
+    note: Signal<String>,
     /// An example in the empty field.
     #[prop(optional)]
     example: &'static str,
@@ -83,7 +83,7 @@ pub fn Entry(
     };
     let shown = text(move || draft.get().unwrap_or_else(|| value.get()));
     let sentence = text(move || error.get().unwrap_or_default());
-    let visible_note = text(move || note.get().filter(|_| !wrong.get()).unwrap_or_default());
+    let visible_note = text(move || if wrong.get() { String::new() } else { note.get() });
     view! {
         <div class="entry" class:entry-large=large class:entry-wrong=wrong>
             <label for=id.clone() class:unseen=label_hidden>{label.into_owned()}</label>

@@ -65,9 +65,9 @@ fn PackRow(goods: Goods, id: PackId) -> impl IntoView {
     let of = move |show: fn(&Pack, AppState) -> String| {
         text(move || state.book.with(pack).map(|pack| show(&pack, state)).unwrap_or_default())
     };
-    let free = Signal::derive(move || {
+    let free = text(move || {
         let nothing = state.book.with(pack).is_some_and(|pack| pack.price == Money::ZERO);
-        nothing.then(|| "At 0 it counts as free.".to_string())
+        if nothing { "At 0 it counts as free.".to_string() } else { String::new() }
     });
     let wanted = move |book: &Book| match goods {
         Goods::Ingredient(_) => {

@@ -55,13 +55,13 @@ fn heights(state: AppState, id: ContainerId) -> AnyView {
                 <Entry
                     label="Volume in it"
                     value=text(move || volume.get().map(|amount| state.amount(amount)).unwrap_or_default())
-                    note=Signal::derive(stands)
+                    note=text(move || stands().unwrap_or_default())
                     commit=fields::loose_amount(volume, size)
                 />
                 <Entry
                     label="Height above the base"
                     value=text(move || height.get().map(|length| state.typed_length(length)).unwrap_or_default())
-                    note=Signal::derive(holds)
+                    note=text(move || holds().unwrap_or_default())
                     commit=fields::loose_length(height)
                 />
             </div>

@@ -137,7 +137,7 @@ fn Making(id: DrinkId) -> impl IntoView {
         text(move || state.book.with(|book| book.drink(id).map(|it| show(it, state)).unwrap_or_default()))
     };
     let book_share = move |share: fn(&Book) -> Share| {
-        Signal::derive(move || Some(format!("Empty: the book's {}", state.percent(state.book.with(share)))))
+        text(move || format!("Empty: the book's {}", state.percent(state.book.with(share))))
     };
     view! {
         <Section heading="Making it" about="Time is paid at the wage in Book; leave at 0 what does not apply.">

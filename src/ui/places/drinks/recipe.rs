@@ -36,15 +36,15 @@ pub fn Recipe(
     });
     let drink_size =
         |book: &Book| Wanted { dimensions: &[Dimension::Volume], unit: book.settings().units.drink_unit() };
-    let written = Signal::derive(move || {
+    let written = text(move || {
         let sum = state.book.with(|book| {
             let drink = book.drink(id)?;
             Some(written_volume(book, drink).map_err(|error| words::scale_error(&error, book)))
         });
-        match sum? {
-            Ok(volume) if volume.is_positive() => Some(format!("The lines below make {}.", state.volume(volume))),
-            Ok(_) => None,
-            Err(sentence) => Some(sentence),
+        match sum {
+            Some(Ok(volume)) if volume.is_positive() => format!("The lines below make {}.", state.volume(volume)),
+            Some(Err(sentence)) => sentence,
+            _ => String::new(),
         }
     });
     let ingredients = Memo::new(move |_| {
