@@ -1,10 +1,10 @@
 //! What is said of containers, recipes and fills.
 
 use brimwright::book::{DrinkId, Field, Key, Problem, Refusal};
-use brimwright::fill::{FillError, ScaleError};
+use brimwright::fill::{FillError, FillTarget, ScaleError, Spread};
 use brimwright::ledger::Trouble;
-use brimwright::measure::ReadError;
-use brimwright::packaged::PackagedError;
+use brimwright::measure::{Exact, Money, ReadError, Volume};
+use brimwright::packaged::{PackagedError, PackagedFill};
 use brimwright::words;
 
 use crate::{BOTTLE, book, ounces};
@@ -115,5 +115,44 @@ fn why_there_is_no_fill_target() {
     assert_eq!(
         said(PackagedError::TooFewWeighings(1)),
         "One package has no spread. Weigh or measure at least one more; twenty give a good one (common practice)."
+    );
+}
+
+#[test]
+fn what_to_know_of_a_fill_target() {
+    let book = book();
+    let nothing = Volume::ZERO;
+    let target = FillTarget {
+        target: ounces(1200),
+        giveaway: nothing,
+        highest: ounces(1250),
+        over: None,
+        spreads_to_double: Some(Exact::new(3, 0)),
+    };
+    let even = PackagedFill {
+        nominal: ounces(1200),
+        tolerance: None,
+        spread: Spread { count: 2, mean: ounces(1200).millilitres(), deviation: Exact::ONE },
+        room: ounces(1300),
+        target,
+        poured: ounces(1200),
+        giveaway_cost: Money::ZERO,
+        giveaway_in_a_year: nothing,
+        giveaway_cost_in_a_year: Money::ZERO,
+    };
+    assert_eq!(words::packaged_cautions(&even, &book), Vec::<String>::new());
+    let spreads_to_double = Some(Exact::new(299, 2));
+    let low = PackagedFill {
+        spread: Spread { mean: ounces(1150).millilitres(), ..even.spread },
+        target: FillTarget { over: Some(ounces(25)), spreads_to_double, ..target },
+        ..even
+    };
+    assert_eq!(
+        words::packaged_cautions(&low, &book),
+        [
+            "The container is too small for its declared size: the fullest packages would need 0.250\u{a0}fl oz more than there is room for. Fill more evenly, declare less, or take a larger container.",
+            "No package may be short by twice what is tolerated, and at this spread some would be. Fill more evenly.",
+            "The packages weighed hold 0.500\u{a0}fl oz less than declared on average. Fill more.",
+        ]
     );
 }
