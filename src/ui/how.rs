@@ -126,7 +126,7 @@ pub fn drawn(step: &Step, head: bool) -> AnyView {
             <p class="step-figure">{figure}</p>
             <p class="step-said">{sentence}</p>
         </div>
-        <ul class="steps" hidden=none>{before}</ul>
+        <ul class="step-before" hidden=none>{before}</ul>
     }
     .into_any()
 }
