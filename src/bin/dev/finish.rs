@@ -18,9 +18,10 @@ pub const OPTIMISER: &str = "BRIMWRIGHT_WASM_OPT";
 const PAGE: &str = "index.html";
 const WORKER: &str = "service-worker.js";
 const WASM: &str = "brimwright_bg.wasm";
+const BINDINGS: &str = "brimwright.js";
 
 /// Files to be named after their contents. A file stands after those it refers to.
-const RENAMED: [&str; 4] = [WASM, "brimwright.js", "start.js", "style.css"];
+const RENAMED: [&str; 4] = [WASM, BINDINGS, "start.js", "style.css"];
 
 /// Finishes the site in Trunk's staging folder.
 pub fn finish() -> Outcome {
@@ -28,7 +29,8 @@ pub fn finish() -> Outcome {
         .map(PathBuf::from)
         .ok_or("`cargo dev finish` is called by Trunk at the end of a build; use `cargo dev bundle`.")?;
     write(&site.join("style.css"), style::joined(&in_project("style"))?)?;
-    for (file, idle) in [("start.js", "//"), (WORKER, "//"), (PAGE, "<link data-trunk")] {
+    let comments = [(BINDINGS, "/**"), (BINDINGS, "*"), (BINDINGS, "//"), ("start.js", "//"), (WORKER, "//")];
+    for (file, idle) in comments.into_iter().chain([(PAGE, "<link data-trunk")]) {
         let path = site.join(file);
         write(&path, without_lines(&read_text(&path)?, idle))?;
     }
