@@ -131,6 +131,15 @@ mod tests {
     use crate::support::{amount, length};
 
     #[test]
+    fn the_last_reading_is_the_rim() {
+        let reading = |height, volume| Reading { height: length(height), volume: amount(volume) };
+        let bottle = Brimful::Poured(vec![reading("40 mm", "100 mL"), reading("9 cm", "250 mL")]);
+        assert_eq!(bottle.volume(), amount("250 mL").volume());
+        assert_eq!(bottle.height(), length("90 mm").length().map(Some));
+        assert_eq!(Brimful::Weighed(amount("1 L")).height(), Ok(None));
+    }
+
+    #[test]
     fn each_way_is_stored_and_read_again() {
         let cup = Tapered { base: length("2.5 in"), rim: length("3.5 in"), height: length("4.75 in") };
         let reading = |height, volume| Reading { height: length(height), volume: amount(volume) };

@@ -169,7 +169,8 @@ mod tests {
     };
     use crate::measure::{Currency, Exact};
     use crate::support::{
-        book_of_one_drink, container_id, drink_id, ingredient_id, line, money, offer_id, pack_id, settings,
+        book_of_one_drink, container_id, drink_id, ingredient_id, line, money, offer_id, pack, pack_id, settings,
+        use_of, vessel,
     };
 
     #[test]
@@ -220,14 +221,20 @@ mod tests {
     #[test]
     fn a_shared_set_stays_while_a_container_shares_it() {
         let mut book = book_of_one_drink(settings(), "1", None);
-        let set = PackagingSet { id: PackagingSetId::from_random(1), name: "Invented set".into(), uses: Vec::new() };
+        let straw = vessel(7, [pack(1, "100 ea", "2")]);
+        let uses = vec![use_of(7, "1")];
+        let set = PackagingSet { id: PackagingSetId::from_random(1), name: "Invented set".into(), uses };
         let key = Key::PackagingSet(set.id);
         let mut container = book.container(container_id(1)).unwrap().clone();
         container.shared = vec![set.id];
         let shared = Edit::Put(Record::Container(container));
         let missing = Refusal::Missing { key, needed_by: Some(Key::Container(container_id(1))) };
         assert_eq!(book.apply(&shared), Err(missing));
+        let of_straw = Key::Packaging(straw.id);
+        book.apply(&Edit::Put(Record::Packaging(straw))).unwrap();
         book.apply(&Edit::Put(Record::PackagingSet(set))).unwrap();
+        let in_use = Refusal::InUse { key: of_straw, by: vec![key] };
+        assert_eq!(book.apply(&Edit::Remove(of_straw)), Err(in_use));
         book.apply(&shared).unwrap();
         let in_use = Refusal::InUse { key, by: vec![Key::Container(container_id(1))] };
         assert_eq!(book.apply(&Edit::Remove(key)), Err(in_use));

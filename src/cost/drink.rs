@@ -184,7 +184,7 @@ fn time(labour: &Labour, fill: Volume) -> Result<Time, Overflow> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::book::{Pack, Record, Settings};
+    use crate::book::{Pack, PackagingSet, PackagingSetId, Record, Settings};
     use crate::fill::scale;
     use crate::support::{
         book, container, drink, exact, ingredient, ingredient_id, line, millilitres, money, pack, packaging_id,
@@ -250,6 +250,27 @@ mod tests {
         let lossy = |drink: &mut Drink| drink.process_loss = share("0.2");
         let cost = costed(vec![pack(1, "1 L", "4")], vec![pack(1, "1 ea", "0")], lossy).unwrap();
         assert_eq!(cost.part(Part::Ingredients), Ok(money("2.5")));
+    }
+
+    #[test]
+    fn a_shared_set_is_paid_for_with_the_containers_own() {
+        // A bottle at 0.50 of its own, two straws at 0.02 with the set.
+        let straws =
+            PackagingSet { id: PackagingSetId::from_random(1), name: "Invented".into(), uses: vec![use_of(2, "2")] };
+        let shared = vec![straws.id];
+        let container = Container { set: vec![use_of(1, "1")], shared, ..container(1, "500 mL") };
+        let drink = drink(1, "500 mL", [line(1, 1, "500 mL")]);
+        let records = [
+            Record::Ingredient(ingredient(1, [pack(1, "1 L", "4")])),
+            Record::Packaging(vessel(1, [pack(1, "1 ea", "0.5")])),
+            Record::Packaging(vessel(2, [pack(1, "100 ea", "2")])),
+            Record::PackagingSet(straws),
+        ];
+        let book = book(settings(), records);
+        let fill = millilitres("500");
+        let cost = cost(&book, &drink, &container, &scale(&book, &drink, fill).unwrap(), fill).unwrap();
+        assert_eq!(cost.part(Part::ContainerSet), Ok(money("0.54")));
+        assert_eq!(cost.packaging.len(), 2);
     }
 
     #[test]

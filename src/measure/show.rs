@@ -143,6 +143,22 @@ mod tests {
     }
 
     #[test]
+    fn lengths_are_to_a_hundredth_of_an_inch_or_a_tenth_of_a_millimetre() {
+        let length = Length::from_millimetres(Exact::from_plain("88.87", 6).unwrap());
+        let shown = |system| show_length(length, system, &NumberStyle::english("")).unwrap();
+        assert_eq!(shown(System::UsCustomary), "3.50\u{a0}in");
+        assert_eq!(shown(System::Metric), "88.9\u{a0}mm");
+    }
+
+    #[test]
+    fn fills_are_judged_by_one_decimal_more() {
+        let volume = Volume::from_millilitres(Exact::from_plain("355.25", 6).unwrap());
+        let shown = |system| show_fine_volume(volume, system, &NumberStyle::english("")).unwrap();
+        assert_eq!(shown(System::Metric), "355.3\u{a0}mL");
+        assert_eq!(shown(System::UsCustomary), "12.01\u{a0}fl oz");
+    }
+
+    #[test]
     fn shares_show_one_decimal() {
         let share = Share::from_fraction(Exact::from_plain("0.6449", 6).unwrap());
         assert_eq!(show_percent(share, &NumberStyle::continental("")).unwrap(), "64,5\u{a0}%");

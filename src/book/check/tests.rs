@@ -1,6 +1,7 @@
 use super::*;
 use crate::book::{
-    Accepted, Allergen, Covers, FillRule, Goods, Ice, IcePlace, Labour, PaymentFee, Tapered, Tax, TaxPlace, Tier,
+    Accepted, Allergen, Covers, FillRule, Goods, Ice, IcePlace, Labour, PackagingSetId, PaymentFee, Tapered, Tax,
+    TaxPlace, Tier,
 };
 use crate::measure::{Currency, Money, Unit};
 use crate::support::{
@@ -183,6 +184,18 @@ fn shapes() {
     let falling = [("2 in", "100 mL"), ("3 in", "250 mL"), ("4 in", "250 mL")];
     assert_eq!(shape(poured(&falling)), is(Field::Readings, Problem::Falls(3)));
     assert_eq!(shape(poured(&[("2 in", "100 g"), ("4 in", "250 mL")])), is(Field::Readings, Problem::NotAVolume));
+}
+
+#[test]
+fn shared_sets() {
+    let set = |name: &str, uses| {
+        wrong(Record::PackagingSet(PackagingSet { id: PackagingSetId::from_random(1), name: name.into(), uses }))
+    };
+    assert_eq!(set("Invented set", vec![use_of(1, "1"), use_of(2, "2")]), None);
+    assert_eq!(set(" ", Vec::new()), is(Field::Name, Problem::Empty));
+    assert_eq!(set("Invented set", vec![use_of(1, "0")]), is(Field::SetCount, Problem::NotPositive));
+    let twice = container_with(|record| record.shared = vec![PackagingSetId::from_random(1); 2]);
+    assert_eq!(twice, is(Field::SetCount, Problem::Twice));
 }
 
 #[test]

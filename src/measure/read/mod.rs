@@ -315,4 +315,20 @@ mod tests {
         let not_a_volume = ReadError::WrongKind { unit: Unit::Gram, wanted: &[Dimension::Volume] };
         assert_eq!(liquid("1 cup 100 g"), Err(not_a_volume));
     }
+
+    #[test]
+    fn lengths() {
+        let read = |text: &str, system| read_length(text, system, &NumberStyle::english("$"));
+        let us = |text: &str| read(text, System::UsCustomary).unwrap().to_string();
+        assert_eq!(
+            ["3 1/2", "3.5 in", "3½\"", "90 mm", "9 cm.", "3 inches"].map(us),
+            ["3.5 in", "3.5 in", "3.5 in", "90 mm", "9 cm", "3 in"]
+        );
+        assert_eq!(read("90", System::Metric).unwrap().to_string(), "90 mm");
+        assert_eq!(read("90", System::Imperial).unwrap().to_string(), "90 mm");
+        assert_eq!(read(" ", System::Metric), Err(ReadError::Empty));
+        assert_eq!(read("-3 in", System::Metric), Err(ReadError::Negative));
+        assert_eq!(read("3 oz", System::Metric), Err(ReadError::NotALength { unit: "oz".into() }));
+        assert!(matches!(read("in", System::Metric), Err(ReadError::NotANumber { .. })));
+    }
 }
