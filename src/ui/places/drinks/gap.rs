@@ -1,5 +1,7 @@
 //! Closing the gap: what would bring a size under its target back to it.
 
+use std::time::Duration;
+
 use leptos::prelude::*;
 
 use crate::book::{Edit, OfferId};
@@ -9,6 +11,9 @@ use crate::ui::live::{live, press, when};
 use crate::ui::parts::Section;
 use crate::ui::state::AppState;
 use crate::words;
+
+/// How long after a change the levers are tried anew.
+const PAUSE: Duration = Duration::from_millis(150);
 
 /// What would close the gap of a size under its target; nothing for one that is not.
 #[component]
@@ -21,8 +26,15 @@ pub fn Gap(
     when(
         move || standing.get() == Standing::UnderTarget,
         move || {
-            let found = move || state.book.with(|book| ways(book, id)).unwrap_or_default();
-            let rows = live(move || found().into_iter().map(|way| row(state, way)).collect_view().into_any());
+            let find = move || untrack(|| state.book.with(|book| ways(book, id)).unwrap_or_default());
+            let found = RwSignal::new(find());
+            // Trying every lever is too much for each key that is pressed.
+            let mut after_typing = debounce(PAUSE, move |()| found.set(find()));
+            Effect::new(move |_| {
+                state.ledger.track();
+                after_typing(());
+            });
+            let rows = live(move || found.get().into_iter().map(|way| row(state, way)).collect_view().into_any());
             view! {
                 <Section
                     heading="Closing the gap"
