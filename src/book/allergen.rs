@@ -80,25 +80,4 @@ impl Allergen {
             | Allergen::Molluscs => false,
         }
     }
-
-    /// Its number among the fourteen of the European Union: both kinds of cereals containing
-    /// gluten are the first.
-    pub const fn annex_ii_number(self) -> u8 {
-        match self {
-            Allergen::Wheat | Allergen::OtherGluten => 1,
-            Allergen::Crustaceans => 2,
-            Allergen::Eggs => 3,
-            Allergen::Fish => 4,
-            Allergen::Peanuts => 5,
-            Allergen::Soybeans => 6,
-            Allergen::Milk => 7,
-            Allergen::TreeNuts => 8,
-            Allergen::Celery => 9,
-            Allergen::Mustard => 10,
-            Allergen::Sesame => 11,
-            Allergen::Sulphites => 12,
-            Allergen::Lupin => 13,
-            Allergen::Molluscs => 14,
-        }
-    }
 }
