@@ -4,7 +4,8 @@ use leptos::ev;
 use leptos::html;
 use leptos::prelude::*;
 
-use super::live::{live, press, text};
+use super::live::{flag, live, press};
+use super::route::Route;
 use super::state::AppState;
 use crate::ledger::Trouble;
 use crate::words;
@@ -43,8 +44,15 @@ pub fn opens(shown: Shown, figure: Signal<String>) -> AnyView {
 
 /// The sheet on which a number's working stands.
 #[component]
-pub fn HowSheet() -> impl IntoView {
+pub fn HowSheet(
+    /// The screen under it: going to another one closes the sheet.
+    route: ReadSignal<Route>,
+) -> impl IntoView {
     let How(open) = expect_context::<How>();
+    Effect::new(move |_| {
+        route.track();
+        open.set(Vec::new());
+    });
     let sheet = NodeRef::<html::Dialog>::new();
     Effect::new(move |_| {
         let (none, sheet) = (open.with(Vec::is_empty), sheet.get());
@@ -55,7 +63,7 @@ pub fn HowSheet() -> impl IntoView {
             _ => {}
         }
     });
-    let further = text(move || if open.with(|open| open.len() > 1) { String::new() } else { "none".into() });
+    let first = flag(move || open.with(|open| open.len() < 2));
     let back = move || {
         open.update(|open| {
             open.pop();
@@ -66,7 +74,7 @@ pub fn HowSheet() -> impl IntoView {
         <dialog class="sheet" node_ref=sheet aria-label="How it came about" on:close=move |_: ev::Event| close()>
             <div class="sheet-head">
                 <h2>"How it came about"</h2>
-                <button class="quiet" style:display=further on:click=press(back)>
+                <button class="quiet" hidden=first on:click=press(back)>
                     "Back"
                 </button>
                 <button class="quiet" on:click=press(close)>

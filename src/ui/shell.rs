@@ -27,7 +27,7 @@ pub fn Shell() -> impl IntoView {
                 </main>
             </div>
         </div>
-        <HowSheet />
+        <HowSheet route />
     }
 }
 
