@@ -73,8 +73,11 @@ pub fn rows(keys: Memo<Vec<Key>>, row: impl Fn(Key) -> AnyView + Send + Sync + '
 }
 
 /// One view for each part of a record, by the number of its id.
-pub fn parts(ids: Memo<Vec<u64>>, part: impl Fn(u64) -> AnyView + Send + Sync + 'static) -> AnyView {
-    let list = move || ids.get().into_iter().map(RowOf::Part).collect();
+pub fn parts(
+    ids: impl Fn() -> Vec<u64> + Send + Sync + 'static,
+    part: impl Fn(u64) -> AnyView + Send + Sync + 'static,
+) -> AnyView {
+    let list = move || ids().into_iter().map(RowOf::Part).collect();
     let row = move |of| if let RowOf::Part(id) = of { part(id) } else { ().into_any() };
     drawn_rows(Arc::new(list), Arc::new(row))
 }

@@ -20,9 +20,8 @@ pub fn Packs(
     goods: Goods,
 ) -> impl IntoView {
     let state = AppState::here();
-    let packs = Memo::new(move |_| {
-        state.book.with(|book| book.packs(goods).iter().map(|pack| pack.id.number()).collect::<Vec<u64>>())
-    });
+    let packs =
+        move || state.book.with(|book| book.packs(goods).iter().map(|pack| pack.id.number()).collect::<Vec<u64>>());
     let add = move || {
         let edit = state.book.with_untracked(|book| {
             let unit = match goods {

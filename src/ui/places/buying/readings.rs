@@ -32,10 +32,10 @@ pub fn Readings(
 ) -> impl IntoView {
     let state = AppState::here();
     let refused = RwSignal::new(None::<String>);
-    let places = Memo::new(move |_| {
+    let places = move || {
         let count = state.book.with(|book| book.container(id).map_or(0, |it| readings(it).len()));
         (0..count as u64).collect::<Vec<u64>>()
-    });
+    };
     let height = RwSignal::new(None);
     let volume = RwSignal::new(None);
     let add = move || {

@@ -25,12 +25,12 @@ pub fn Tiers(
     let state = AppState::here();
     let refused = RwSignal::new(None::<String>);
     let pack = move |book: &Book| book.packs(goods).iter().find(|pack| pack.id == id).cloned();
-    let tiers = Memo::new(move |_| {
+    let tiers = move || {
         let count = state.book.with(pack).map_or(0, |pack| pack.tiers.len());
         (0..count as u64).collect::<Vec<u64>>()
-    });
+    };
     let several = move || state.book.with(pack).is_some_and(|pack| !pack.tiers.is_empty() || !pack.at_a_time.is_one());
-    let none = flag(move || tiers.with(Vec::is_empty));
+    let none = flag(move || tiers().is_empty());
     let at_a_time = text(move || state.book.with(pack).map(|pack| state.number(pack.at_a_time)).unwrap_or_default());
     let now = text(move || {
         let pack = state.book.with(pack);

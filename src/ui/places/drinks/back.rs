@@ -35,22 +35,22 @@ pub fn BackFromPrice(
         }
         Some(state.style.with(|style| read_number(&text, style)).map_err(|error| words::read_error(&error, example)))
     };
-    let point_read = Memo::new(move |_| match read(point, "9.50") {
+    let point_read = move || match read(point, "9.50") {
         Some(Ok(price)) if price.is_zero() => Some(Err("The price must be more than zero.".to_string())),
         price => price,
-    });
-    let shop_read = Memo::new(move |_| match read(shop, "30") {
+    };
+    let shop_read = move || match read(shop, "30") {
         Some(Ok(percent)) if percent >= Exact::new(100, 0) => {
             Some(Err("A shop keeps less than 100 % of its price. Type 30 for 30 %.".to_string()))
         }
         percent => percent,
-    });
+    };
     let margin = move || {
-        let percent = shop_read.get()?.ok()?;
+        let percent = shop_read()?.ok()?;
         percent.over(Exact::new(100, 0)).map(Share::from_fraction).ok()
     };
     let menu = move || {
-        let point = Money::from_major(point_read.get()?.ok()?);
+        let point = Money::from_major(point_read()?.ok()?);
         our_price(point, margin().unwrap_or(Share::ZERO)).ok()
     };
     let shelf = move || {
@@ -89,16 +89,15 @@ pub fn BackFromPrice(
         let name = state.book.with(|book| book.settings().units.price_volume_name());
         format!("Ingredients per {name}")
     };
-    let error =
-        |read: Memo<Option<Result<Exact, String>>>| text(move || read.get().and_then(Result::err).unwrap_or_default());
+    let error = |read: Option<Result<Exact, String>>| read.and_then(Result::err).unwrap_or_default();
     view! {
         <Section heading="Back from a price point" about="What this drink may cost if the price is given. Changes nothing.">
             <div class="fields">
-                <Ask label="It must not cost more than" text=point error=error(point_read) />
+                <Ask label="It must not cost more than" text=point error=text(move || error(point_read())) />
                 <Ask
                     label="Sold on by a shop that keeps (%)"
                     text=shop
-                    error=error(shop_read)
+                    error=text(move || error(shop_read()))
                 />
             </div>
             <p class="hollow">{shelf}</p>

@@ -26,10 +26,10 @@ pub fn Recipe(
     id: DrinkId,
 ) -> impl IntoView {
     let state = AppState::here();
-    let lines = Memo::new(move |_| {
+    let lines = move || {
         let numbers = |book: &Book| book.drink(id).map(|it| it.lines.iter().map(|line| line.id.number()).collect());
         state.book.with(|book| numbers(book).unwrap_or_else(Vec::<u64>::new))
-    });
+    };
     let reference = text(move || {
         let reference = state.book.with(|book| book.drink(id).map(|drink| drink.reference));
         reference.map(|amount| state.amount(amount)).unwrap_or_default()
