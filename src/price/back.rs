@@ -71,6 +71,8 @@ pub fn largest_fill(
     if affords(full) {
         return Ok(Some(full));
     }
+    // Rounding may lead just under the fixed lines, or into a gap between steps.
+    let rounded = |volume: Volume| Some(volume.as_part()).filter(|part| affords(*part)).or(Some(volume));
     let Ok(scaled) = scale(book, drink, full) else { return Ok(None) };
     if !affords(scaled.fixed) {
         return Ok(None);
@@ -86,7 +88,7 @@ pub fn largest_fill(
                 if above <= full && affords(above) {
                     low = above;
                 } else if affords(below) {
-                    return Ok(Some(below.max(low).as_part()));
+                    return Ok(rounded(below.max(low)));
                 } else {
                     high = below;
                 }
@@ -94,7 +96,7 @@ pub fn largest_fill(
             _ => high = middle,
         }
     }
-    Ok(Some(low.as_part()))
+    Ok(rounded(low))
 }
 
 /// Covered cost before what is thrown away, without ingredients.
@@ -126,11 +128,11 @@ pub fn our_price(shelf: Money, margin: Share) -> Result<Money, Overflow> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::book::{Labour, PaymentFee, Record, Scaling, Settings, Tax, TaxPlace};
+    use crate::book::{Ingredient, Labour, PaymentFee, Record, Scaling, Settings, Tax, TaxPlace};
     use crate::ledger::{Priced, price_offer};
     use crate::support::{
-        amount, book, container, container_id, drink, drink_id, exact, ingredient, line, millilitres, money, offer,
-        pack, seconds, settings, share, use_of, vessel,
+        amount, book, container, container_id, density, drink, drink_id, exact, ingredient, line, millilitres, money,
+        offer, pack, seconds, settings, share, use_of, vessel,
     };
 
     /// 400 mL of a base at 4.00 a litre and 100 mL of a fixed shot at 10.00 a litre, in a bottle
@@ -263,6 +265,27 @@ mod tests {
         book.apply(&crate::book::Edit::Put(Record::Ingredient(given))).unwrap();
         let priced = price_offer(&book, &offer(1, 1, None)).unwrap();
         assert_eq!(back(&(book, priced), "11").1, Some(amount("500 mL").volume().unwrap().unwrap()));
+    }
+
+    #[test]
+    fn the_fixed_lines_alone_are_not_rounded_away() {
+        // 10 g at 0.7 g/mL take 14.285714285714.. mL for nothing; the rest costs too much for a
+        // thousand-millionth of a millilitre. Rounded, the fixed line would not fit.
+        let fixed = crate::book::Line { scaling: Scaling::Fixed, ..line(2, 2, "10 g") };
+        let seeds = Ingredient { density: Some(density("0.7")), ..ingredient(2, [pack(1, "1 L", "0")]) };
+        let drink = drink(1, "500 mL", [line(1, 1, "1 mL"), fixed]);
+        let records = [
+            Record::Ingredient(ingredient(1, [pack(1, "1 mL", "900000000")])),
+            Record::Ingredient(seeds),
+            Record::Container(container(1, "500 mL")),
+            Record::Drink(drink.clone()),
+        ];
+        let book = book(settings(), records);
+        let full = millilitres("500");
+        let ceiling = Ceiling { without_tax: money("1"), cost: money("0"), ingredients: money("0") };
+        let fill = largest_fill(&book, &drink, &container(1, "500 mL"), Covers::Goods, full, &ceiling);
+        let fill = fill.unwrap().expect("the fixed line is paid for");
+        assert!(scale(&book, &drink, fill).is_ok(), "{fill:?}");
     }
 
     #[test]
