@@ -41,10 +41,10 @@ pub fn Holds(
                 "Fill it with water to the rim and weigh it: a gram is a millilitre, and that is its brimful volume."
             }
             Some(Known::Measured) => {
-                "For a round cup with straight sides. Measure inside: across the base, across the rim, and straight up from base to rim. A common cup of that size stands here until you type your own."
+                "For a round cup with straight sides. Measure inside: across the base, across the rim, and straight up from base to rim. What stands here at first is a common cup of that size."
             }
             Some(Known::Poured) => {
-                "For a bottle with shoulders. Pour in known amounts of water and measure each time how high it stands above the base inside. The last reading is the rim. A common cup of that size stands here until you type your own."
+                "For a bottle with shoulders. Pour in known amounts of water and measure each time how high it stands above the base inside. The last reading is the rim. What stands here at first is a common cup of that size."
             }
         }
         .to_string()

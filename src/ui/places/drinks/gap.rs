@@ -29,7 +29,15 @@ pub fn Gap(
             let find = move || untrack(|| state.book.with(|book| ways(book, id)).unwrap_or_default());
             let found = RwSignal::new(find());
             // Trying every lever is too much for each key that is pressed.
-            let mut after_typing = debounce(PAUSE, move |()| found.set(find()));
+            let mut after_typing = debounce(PAUSE, move |()| {
+                let now = find();
+                // The same levers stay as they are drawn: a button keeps its focus.
+                found.maybe_update(|before| {
+                    let moved = *before != now;
+                    *before = now;
+                    moved
+                });
+            });
             Effect::new(move |_| {
                 state.ledger.track();
                 after_typing(());
