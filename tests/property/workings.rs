@@ -333,7 +333,7 @@ fn ends(opened: &[(Shown, Step)]) -> bool {
 /// A filling that has a target: an allowance for the rule that needs one, and two weighings at
 /// least; even ones, or those generated and therefore far apart.
 fn with_target(mut filling: Filling, declared: Amount, even: bool) -> Filling {
-    filling.allowed = filling.allowed.or(Some(amount("7.5 mL")));
+    filling.allowed = filling.allowed.filter(|allowed| allowed.number.is_positive()).or(Some(amount("7.5 mL")));
     filling.nets.retain(|net| net.unit != Unit::Piece);
     if even {
         filling.nets.clear();

@@ -31,6 +31,13 @@ const PATIENCE: Duration = Duration::from_secs(30);
 /// How long to rest between two looks at a condition.
 const REST: Duration = Duration::from_millis(15);
 
+/// Ends when what came of a click is drawn: a screen that it led to has taken the place of the one
+/// before. A page that is not seen is not drawn.
+const DRAWN: &str = "
+const [done] = arguments;
+document.hidden ? done() : requestAnimationFrame(() => requestAnimationFrame(done));
+";
+
 /// Goes to an address within the page. The app listens since its start, so it hears before the
 /// promise does; its effects come before the next message.
 const GO: &str = r"
@@ -127,7 +134,7 @@ impl Journey {
     }
 
     /// Clicks an element once it is there and can be clicked, brought to the middle of the
-    /// screen so that nothing fixed to an edge covers it.
+    /// screen so that nothing fixed to an edge covers it; returns once what came of it is drawn.
     pub async fn click(&self, by: By<'_>) {
         self.until(&by.to_string(), async || {
             let element = self.find(by).await?;
@@ -137,6 +144,7 @@ impl Journey {
             element.click().await
         })
         .await;
+        self.until("the screen to be drawn", async || self.client().execute_async(DRAWN, Vec::new()).await).await;
     }
 
     /// The visible text of an element once it is there.
