@@ -5,7 +5,8 @@ mod tests;
 
 use super::{
     Brimful, Container, Drink, Field, Filling, Headspace, Ingredient, Line, Offer, Pack, Packaging, PackagingSet,
-    PackagingUse, Problem, Reading, Record, Refusal, Scaling, Settings,
+    PackagingUse, Problem, Reading, Record, Refusal, Scaling, Scenario, SeenPrice, Settings, Sold, TillColumns, Trial,
+    Week,
 };
 use crate::measure::{Amount, Dimension, Exact, Share, TypedLength, Volume};
 
@@ -23,6 +24,10 @@ pub(super) fn record(record: &Record) -> Result<(), Refusal> {
         Record::Container(record) => container(record),
         Record::Drink(record) => drink(record),
         Record::Offer(record) => offer(record),
+        Record::Week(record) => week(record),
+        Record::SeenPrice(record) => seen_price(record),
+        Record::Trial(record) => trial(record),
+        Record::Scenario(record) => scenario(record),
     };
     checked.map_err(|(field, problem)| Refusal::Field { key: record.key(), field, problem })
 }
@@ -227,6 +232,7 @@ fn line(line: &Line) -> Checked {
 
 fn offer(record: &Offer) -> Checked {
     record.price.map_or(Ok(()), |price| positive(price.major(), Field::Price))?;
+    record.weekly.map_or(Ok(()), |weekly| not_negative(weekly, Field::Weekly))?;
     record.filling.as_ref().map_or(Ok(()), filling)
 }
 
@@ -238,10 +244,49 @@ fn filling(filling: &Filling) -> Checked {
         not_negative(least.number, Field::LeastHeadspace)?;
         hold(least.unit.dimension() == Dimension::Volume, Field::LeastHeadspace, Problem::NotAVolume)?;
     }
-    not_negative(filling.weekly, Field::Weekly)?;
     for net in &filling.nets {
         positive(net.number, Field::Net)?;
         hold(net.unit.dimension() != Dimension::Count, Field::Net, Problem::NeitherWeightNorVolume)?;
+    }
+    Ok(())
+}
+
+fn week(record: &Week) -> Checked {
+    hold(record.monday.is_monday(), Field::Monday, Problem::NotAMonday)?;
+    for sold in &record.sold {
+        not_negative(sold.units, Field::Units)?;
+        keeps(sold.contribution.major(), Field::Contribution)?;
+    }
+    distinct(&record.sold.iter().map(Sold::offer).collect::<Vec<_>>(), Field::Units)
+}
+
+fn seen_price(record: &SeenPrice) -> Checked {
+    hold(!record.place.trim().is_empty(), Field::Place, Problem::Empty)?;
+    hold(record.place.chars().count() <= NAME_LENGTH, Field::Place, Problem::TooLong)?;
+    volume(record.size, Field::Size)?;
+    positive(record.price.major(), Field::Price)
+}
+
+fn trial(record: &Trial) -> Checked {
+    name(&record.name)?;
+    for monday in [Some(record.first), Some(record.start), record.last].into_iter().flatten() {
+        hold(monday.is_monday(), Field::Monday, Problem::NotAMonday)?;
+    }
+    hold(record.first < record.start, Field::Start, Problem::NotAfter)?;
+    hold(record.last.is_none_or(|last| record.start <= last), Field::Last, Problem::NotAfter)
+}
+
+fn scenario(record: &Scenario) -> Checked {
+    name(&record.name)?;
+    for offered in &record.offers {
+        offer(offered)?;
+    }
+    distinct(&record.offers.iter().map(Offer::id).collect::<Vec<_>>(), Field::Offers)
+}
+
+fn till(columns: &TillColumns) -> Checked {
+    for column in [Some(&columns.item), columns.size.as_ref(), Some(&columns.units), columns.day.as_ref()] {
+        hold(column.is_none_or(|column| !column.trim().is_empty()), Field::TillColumn, Problem::Empty)?;
     }
     Ok(())
 }
@@ -256,6 +301,7 @@ fn settings(record: &Settings) -> Checked {
     not_negative(record.overhead.major(), Field::Overhead)?;
     a_share(record.unsold, Field::Unsold)?;
     a_share(record.target, Field::Target)?;
+    record.till.as_ref().map_or(Ok(()), till)?;
     for ending in &record.endings {
         let fits = !ending.is_negative() && *ending < record.ending_period();
         hold(fits, Field::Endings, Problem::NotAnEnding)?;

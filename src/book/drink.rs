@@ -168,6 +168,9 @@ pub struct Offer {
     /// The menu price, or none yet.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub price: Option<Money>,
+    /// How many are usually sold in a week; none where it is not known.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub weekly: Option<Exact>,
     /// How full the package must be, where the drink is packaged ahead of sale.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub filling: Option<Filling>,
@@ -176,7 +179,7 @@ pub struct Offer {
 impl Offer {
     /// A drink in a container, with no price yet.
     pub fn new(id: OfferId) -> Offer {
-        Offer { drink: id.drink, container: id.container, price: None, filling: None }
+        Offer { drink: id.drink, container: id.container, price: None, weekly: None, filling: None }
     }
 
     /// Its id: the pair of drink and container.

@@ -43,10 +43,28 @@ pub struct Applied {
 
 impl Edit {
     /// The edit that takes `key` out together with what belongs to it: a drink's or container's
-    /// offers.
+    /// offers, also those of scenarios, what was sold of it, and a drink's own trials.
     pub fn remove_with_offers(book: &Book, key: Key) -> Edit {
-        let offers = book.users(key).into_iter().filter(|user| matches!(user, Key::Offer(_)));
-        let mut edits: Vec<Edit> = offers.map(Edit::Remove).collect();
+        let stays = |offer: OfferId| Key::Drink(offer.drink) != key && Key::Container(offer.container) != key;
+        let without = |user: Key| match book.record(user)? {
+            Record::Offer(_) | Record::Trial(_) => Some(Edit::Remove(user)),
+            Record::Week(mut week) => {
+                week.sold.retain(|sold| stays(sold.offer()));
+                Some(Edit::Put(Record::Week(week)))
+            }
+            Record::Scenario(mut scenario) => {
+                scenario.offers.retain(|offer| stays(offer.id()));
+                Some(Edit::Put(Record::Scenario(scenario)))
+            }
+            Record::Settings(_)
+            | Record::Ingredient(_)
+            | Record::Packaging(_)
+            | Record::PackagingSet(_)
+            | Record::Container(_)
+            | Record::Drink(_)
+            | Record::SeenPrice(_) => None,
+        };
+        let mut edits: Vec<Edit> = book.users(key).into_iter().filter_map(without).collect();
         edits.push(Edit::Remove(key));
         Edit::Together(edits)
     }
@@ -146,7 +164,11 @@ impl Book {
             | Record::PackagingSet(_)
             | Record::Container(_)
             | Record::Drink(_)
-            | Record::Offer(_) => return Err(missing()),
+            | Record::Offer(_)
+            | Record::Week(_)
+            | Record::SeenPrice(_)
+            | Record::Trial(_)
+            | Record::Scenario(_) => return Err(missing()),
         };
         let quoted = packs.iter_mut().find(|quoted| quoted.id == pack).ok_or_else(missing)?;
         let was = std::mem::replace(quoted.price_now_mut(), price);
@@ -208,7 +230,6 @@ mod tests {
             accepted: Accepted::TwoPercent,
             allowed: None,
             least_headspace: None,
-            weekly: Exact::ZERO,
             nets: Vec::new(),
         };
         let packaged = Offer { filling: Some(filling.clone()), ..Offer::new(offer_id(1, 1)) };

@@ -19,9 +19,6 @@ pub struct Filling {
     /// Volume that must stay empty under the rim for the closure to fit.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub least_headspace: Option<Amount>,
-    /// Packages filled in a week.
-    #[serde(default)]
-    pub weekly: Exact,
     /// Net contents of packages that were weighed or measured, in the order of weighing.
     #[serde(default)]
     pub nets: Vec<Amount>,

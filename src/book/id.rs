@@ -95,6 +95,19 @@ id! {
     LineId
 }
 
+id! {
+    /// The id of a price seen elsewhere.
+    SeenPriceId
+}
+id! {
+    /// A trial's id.
+    TrialId
+}
+id! {
+    /// A scenario's id.
+    ScenarioId
+}
+
 /// An offer is a drink in a container; the pair is its id, written `DRINK-CONTAINER`.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub struct OfferId {

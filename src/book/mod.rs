@@ -12,12 +12,17 @@ mod edit;
 mod filling;
 mod id;
 mod ingredient;
+mod market;
 mod pack;
 mod record;
 mod refusal;
+mod sales;
+mod scenario;
 mod settings;
 
 use std::collections::BTreeMap;
+
+use crate::measure::Date;
 
 pub use allergen::Allergen;
 pub use brimful::{Brimful, Reading, Tapered};
@@ -26,12 +31,18 @@ pub use container::{Container, Headspace, Packaging, PackagingPart, PackagingSet
 pub use drink::{Drink, DrinkKind, Ice, IcePlace, Labour, Line, Offer, Scaling};
 pub use edit::{Applied, Edit};
 pub use filling::{Accepted, FillRule, Filling};
-pub use id::{BookId, ContainerId, DrinkId, IngredientId, LineId, OfferId, PackId, PackagingId, PackagingSetId};
+pub use id::{
+    BookId, ContainerId, DrinkId, IngredientId, LineId, OfferId, PackId, PackagingId, PackagingSetId, ScenarioId,
+    SeenPriceId, TrialId,
+};
 pub use ingredient::{Ingredient, Stage};
+pub use market::SeenPrice;
 pub use pack::{Goods, Pack, Tier};
 pub use record::{Key, Record};
 pub use refusal::{Field, Problem, Refusal};
-pub use settings::{Covers, PaymentFee, Settings, Tax, TaxPlace};
+pub use sales::{Scope, Sold, Trial, Week};
+pub use scenario::Scenario;
+pub use settings::{Covers, PaymentFee, Settings, Tax, TaxPlace, TillColumns};
 
 /// Everything that one owner keeps.
 ///
@@ -170,7 +181,57 @@ impl Book {
         self.between(key(ContainerId::FIRST), key(ContainerId::LAST)).filter_map(Record::offer)
     }
 
-    fn between(&self, first: Key, last: Key) -> impl Iterator<Item = &Record> {
+    /// What was sold in the week that begins on `monday`.
+    pub fn week(&self, monday: Date) -> Option<&Week> {
+        self.records.get(&Key::Week(monday)).and_then(Record::week)
+    }
+
+    /// Every week that was written down, the earliest first.
+    pub fn weeks(&self) -> impl DoubleEndedIterator<Item = &Week> {
+        self.between(Key::Week(Date::FIRST), Key::Week(Date::LAST)).filter_map(Record::week)
+    }
+
+    /// A price seen elsewhere.
+    pub fn seen_price(&self, id: SeenPriceId) -> Option<&SeenPrice> {
+        self.records.get(&Key::SeenPrice(id)).and_then(Record::seen_price)
+    }
+
+    /// Every price seen elsewhere, by id.
+    pub fn seen_prices(&self) -> impl Iterator<Item = &SeenPrice> {
+        self.between(Key::SeenPrice(SeenPriceId::FIRST), Key::SeenPrice(SeenPriceId::LAST))
+            .filter_map(Record::seen_price)
+    }
+
+    /// A trial.
+    pub fn trial(&self, id: TrialId) -> Option<&Trial> {
+        self.records.get(&Key::Trial(id)).and_then(Record::trial)
+    }
+
+    /// Every trial, by id.
+    pub fn trials(&self) -> impl Iterator<Item = &Trial> {
+        self.between(Key::Trial(TrialId::FIRST), Key::Trial(TrialId::LAST)).filter_map(Record::trial)
+    }
+
+    /// A scenario.
+    pub fn scenario(&self, id: ScenarioId) -> Option<&Scenario> {
+        self.records.get(&Key::Scenario(id)).and_then(Record::scenario)
+    }
+
+    /// Every scenario, by id.
+    pub fn scenarios(&self) -> impl Iterator<Item = &Scenario> {
+        self.between(Key::Scenario(ScenarioId::FIRST), Key::Scenario(ScenarioId::LAST)).filter_map(Record::scenario)
+    }
+
+    /// Whether a drink belongs to a part of the menu.
+    pub fn belongs(&self, drink: DrinkId, scope: Scope) -> bool {
+        match scope {
+            Scope::Menu => true,
+            Scope::Kind(kind) => self.drink(drink).is_some_and(|drink| drink.kind == kind),
+            Scope::Drink(id) => id == drink,
+        }
+    }
+
+    fn between(&self, first: Key, last: Key) -> impl DoubleEndedIterator<Item = &Record> {
         self.records.range(first..=last).map(|(_, record)| record)
     }
 
@@ -190,6 +251,7 @@ impl Book {
             Key::Offer(id) => {
                 format!("{}, {}", self.name(Key::Drink(id.drink)), self.name(Key::Container(id.container)))
             }
+            Key::Week(monday) => monday.to_string(),
             key => self.records.get(&key).map(|record| record.name().to_string()).unwrap_or_default(),
         }
     }
@@ -206,6 +268,14 @@ impl Book {
             }
         }
         book
+    }
+
+    /// The weeks and scenarios that need a drink or a container.
+    fn planned_or_sold(&self, key: Key) -> impl Iterator<Item = Key> {
+        let needs = move |user: &&Record| user.needs().contains(&key);
+        let weeks = self.between(Key::Week(Date::FIRST), Key::Week(Date::LAST));
+        let scenarios = self.between(Key::Scenario(ScenarioId::FIRST), Key::Scenario(ScenarioId::LAST));
+        weeks.chain(scenarios).filter(needs).map(Record::key)
     }
 
     /// The records that need the one at `key`.
@@ -226,10 +296,18 @@ impl Book {
                 self.containers().filter(uses).map(|container| Key::Container(container.id)).collect()
             }
             Key::Container(id) => {
-                self.offers().filter(|offer| offer.container == id).map(|offer| Key::Offer(offer.id())).collect()
+                let offers = self.offers().filter(|offer| offer.container == id);
+                offers.map(|offer| Key::Offer(offer.id())).chain(self.planned_or_sold(key)).collect()
             }
-            Key::Drink(id) => self.offers_of(id).map(|offer| Key::Offer(offer.id())).collect(),
-            Key::Settings | Key::Offer(_) => Vec::new(),
+            Key::Drink(id) => {
+                let trials = self.trials().filter(|trial| trial.scope == Scope::Drink(id));
+                let trials = trials.map(|trial| Key::Trial(trial.id));
+                let offers = self.offers_of(id).map(|offer| Key::Offer(offer.id()));
+                offers.chain(self.planned_or_sold(key)).chain(trials).collect()
+            }
+            Key::Settings | Key::Offer(_) | Key::Week(_) | Key::SeenPrice(_) | Key::Trial(_) | Key::Scenario(_) => {
+                Vec::new()
+            }
         }
     }
 }

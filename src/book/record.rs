@@ -6,8 +6,9 @@ use serde::{Deserialize, Serialize};
 
 use super::{
     Container, ContainerId, Drink, DrinkId, Goods, Ingredient, IngredientId, Offer, OfferId, Packaging, PackagingId,
-    PackagingSet, PackagingSetId, Settings,
+    PackagingSet, PackagingSetId, Scenario, ScenarioId, Scope, SeenPrice, SeenPriceId, Settings, Trial, TrialId, Week,
 };
+use crate::measure::Date;
 
 /// Where a record is kept.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -26,6 +27,14 @@ pub enum Key {
     Drink(DrinkId),
     /// An offer.
     Offer(OfferId),
+    /// What was sold in the week that begins on this Monday.
+    Week(Date),
+    /// A price seen elsewhere.
+    SeenPrice(SeenPriceId),
+    /// A trial.
+    Trial(TrialId),
+    /// A scenario.
+    Scenario(ScenarioId),
 }
 
 impl Key {
@@ -42,6 +51,10 @@ impl Key {
             "container" => ContainerId::from_text(id).map(Key::Container),
             "drink" => DrinkId::from_text(id).map(Key::Drink),
             "offer" => OfferId::from_text(id).map(Key::Offer),
+            "week" => Date::from_text(id).map(Key::Week),
+            "seen-price" => SeenPriceId::from_text(id).map(Key::SeenPrice),
+            "trial" => TrialId::from_text(id).map(Key::Trial),
+            "scenario" => ScenarioId::from_text(id).map(Key::Scenario),
             _ => None,
         }
     }
@@ -58,6 +71,10 @@ impl fmt::Display for Key {
             Key::Container(id) => write!(f, "container:{id}"),
             Key::Drink(id) => write!(f, "drink:{id}"),
             Key::Offer(id) => write!(f, "offer:{id}"),
+            Key::Week(monday) => write!(f, "week:{monday}"),
+            Key::SeenPrice(id) => write!(f, "seen-price:{id}"),
+            Key::Trial(id) => write!(f, "trial:{id}"),
+            Key::Scenario(id) => write!(f, "scenario:{id}"),
         }
     }
 }
@@ -89,6 +106,14 @@ pub enum Record {
     Drink(Drink),
     /// An offer.
     Offer(Offer),
+    /// What was sold in a week.
+    Week(Week),
+    /// A price seen elsewhere.
+    SeenPrice(SeenPrice),
+    /// A trial.
+    Trial(Trial),
+    /// A scenario.
+    Scenario(Scenario),
 }
 
 impl Record {
@@ -102,10 +127,15 @@ impl Record {
             Record::Container(record) => Key::Container(record.id),
             Record::Drink(record) => Key::Drink(record.id),
             Record::Offer(record) => Key::Offer(record.id()),
+            Record::Week(record) => Key::Week(record.monday),
+            Record::SeenPrice(record) => Key::SeenPrice(record.id),
+            Record::Trial(record) => Key::Trial(record.id),
+            Record::Scenario(record) => Key::Scenario(record.id),
         }
     }
 
-    /// Its name; empty for an offer, which is called after its drink and container.
+    /// Its name; empty for an offer, which is called after its drink and container, and for a
+    /// week; the place for a price seen elsewhere.
     pub fn name(&self) -> &str {
         match self {
             Record::Settings(record) => &record.name,
@@ -114,7 +144,10 @@ impl Record {
             Record::PackagingSet(record) => &record.name,
             Record::Container(record) => &record.name,
             Record::Drink(record) => &record.name,
-            Record::Offer(_) => "",
+            Record::Offer(_) | Record::Week(_) => "",
+            Record::SeenPrice(record) => &record.place,
+            Record::Trial(record) => &record.name,
+            Record::Scenario(record) => &record.name,
         }
     }
 
@@ -148,17 +181,48 @@ impl Record {
         if let Record::Offer(record) = self { Some(record) } else { None }
     }
 
+    /// The week's sales, where it is that.
+    pub fn week(&self) -> Option<&Week> {
+        if let Record::Week(record) = self { Some(record) } else { None }
+    }
+
+    /// The price seen elsewhere, where it is one.
+    pub fn seen_price(&self) -> Option<&SeenPrice> {
+        if let Record::SeenPrice(record) = self { Some(record) } else { None }
+    }
+
+    /// The trial, where it is one.
+    pub fn trial(&self) -> Option<&Trial> {
+        if let Record::Trial(record) = self { Some(record) } else { None }
+    }
+
+    /// The scenario, where it is one.
+    pub fn scenario(&self) -> Option<&Scenario> {
+        if let Record::Scenario(record) = self { Some(record) } else { None }
+    }
+
     /// The records that this one needs.
     pub fn needs(&self) -> Vec<Key> {
         match self {
-            Record::Settings(_) | Record::Ingredient(_) | Record::Packaging(_) => Vec::new(),
+            Record::Settings(_) | Record::Ingredient(_) | Record::Packaging(_) | Record::SeenPrice(_) => Vec::new(),
             Record::PackagingSet(record) => record.uses.iter().map(|used| Key::Packaging(used.packaging)).collect(),
             Record::Container(record) => {
                 let own = record.set.iter().map(|used| Key::Packaging(used.packaging));
                 own.chain(record.shared.iter().map(|id| Key::PackagingSet(*id))).collect()
             }
             Record::Drink(record) => record.lines.iter().map(|line| Key::Ingredient(line.ingredient)).collect(),
-            Record::Offer(record) => vec![Key::Drink(record.drink), Key::Container(record.container)],
+            Record::Offer(record) => of_offer(record.id()).to_vec(),
+            Record::Week(record) => record.sold.iter().flat_map(|sold| of_offer(sold.offer())).collect(),
+            Record::Trial(record) => match record.scope {
+                Scope::Drink(drink) => vec![Key::Drink(drink)],
+                Scope::Menu | Scope::Kind(_) => Vec::new(),
+            },
+            Record::Scenario(record) => record.offers.iter().flat_map(|offer| of_offer(offer.id())).collect(),
         }
     }
+}
+
+/// The drink and the container of an offer.
+fn of_offer(id: OfferId) -> [Key; 2] {
+    [Key::Drink(id.drink), Key::Container(id.container)]
 }

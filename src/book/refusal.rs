@@ -83,6 +83,15 @@ pub enum Field {
     Wage,
     Overhead,
     Endings,
+    TillColumn,
+    Monday,
+    Units,
+    Contribution,
+    Place,
+    Size,
+    Start,
+    Last,
+    Offers,
 }
 
 /// What is wrong with a value.
@@ -132,4 +141,8 @@ pub enum Problem {
     NeitherWeightNorVolume,
     /// The share of a scoop that is ice must be above 0 % and at most 100 %.
     NotAPacking,
+    /// A week begins on a Monday.
+    NotAMonday,
+    /// It must come after what stands before it.
+    NotAfter,
 }

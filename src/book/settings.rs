@@ -38,6 +38,25 @@ pub struct Settings {
     pub covers: Covers,
     /// How menu prices may end, each at least 0 and below the period of endings; empty for any.
     pub endings: Vec<Money>,
+    /// Where a till's list of sales keeps what; none where none was read yet.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub till: Option<TillColumns>,
+}
+
+/// The columns of a till's list of sales, by the names at their heads.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case", deny_unknown_fields)]
+pub struct TillColumns {
+    /// What was sold: the drink, or drink and size in one.
+    pub item: String,
+    /// The size, where it has a column of its own.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub size: Option<String>,
+    /// How many.
+    pub units: String,
+    /// The day, where the list has days.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub day: Option<String>,
 }
 
 /// Sales tax or VAT.
@@ -114,6 +133,7 @@ impl Settings {
             target: Share::from_fraction(Exact::new(65, 2)),
             covers: Covers::Goods,
             endings: [0, 25, 50, 75].into_iter().map(|cents| Money::from_major(Exact::new(cents, 2))).collect(),
+            till: None,
         }
     }
 

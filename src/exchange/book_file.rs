@@ -9,7 +9,8 @@ use serde_json::error::Category;
 use super::header::{Header, Said};
 use super::{BookFileError, place};
 use crate::book::{
-    Book, Container, Drink, Ingredient, Key, Offer, Packaging, PackagingSet, Record, Refusal, Settings, from_json,
+    Book, Container, Drink, Ingredient, Key, Offer, Packaging, PackagingSet, Record, Refusal, Scenario, SeenPrice,
+    Settings, Trial, Week, from_json,
 };
 
 /// What the file says it is.
@@ -37,6 +38,14 @@ struct Lists {
     containers: Vec<Container>,
     drinks: Vec<Drink>,
     offers: Vec<Offer>,
+    #[serde(default)]
+    weeks: Vec<Week>,
+    #[serde(default)]
+    seen_prices: Vec<SeenPrice>,
+    #[serde(default)]
+    trials: Vec<Trial>,
+    #[serde(default)]
+    scenarios: Vec<Scenario>,
 }
 
 /// The book as a file: JSON with each record on a line of its own, in the order of their keys,
@@ -50,6 +59,10 @@ pub fn write(book: &Book) -> String {
     list(&mut text, "containers", book.containers().map(line).collect());
     list(&mut text, "drinks", book.drinks().map(line).collect());
     list(&mut text, "offers", book.offers().map(line).collect());
+    list(&mut text, "weeks", book.weeks().map(line).collect());
+    list(&mut text, "seen-prices", book.seen_prices().map(line).collect());
+    list(&mut text, "trials", book.trials().map(line).collect());
+    list(&mut text, "scenarios", book.scenarios().map(line).collect());
     text.push_str("\n}\n");
     text
 }
@@ -117,6 +130,10 @@ fn read_lists(text: &str) -> Result<Vec<Record>, BookFileError> {
     records.extend(file.containers.into_iter().map(Record::Container));
     records.extend(file.drinks.into_iter().map(Record::Drink));
     records.extend(file.offers.into_iter().map(Record::Offer));
+    records.extend(file.weeks.into_iter().map(Record::Week));
+    records.extend(file.seen_prices.into_iter().map(Record::SeenPrice));
+    records.extend(file.trials.into_iter().map(Record::Trial));
+    records.extend(file.scenarios.into_iter().map(Record::Scenario));
     Ok(records)
 }
 

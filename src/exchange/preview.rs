@@ -23,6 +23,14 @@ pub struct Preview {
     pub drinks: Counts,
     /// Offers.
     pub offers: Counts,
+    /// Weeks of sales.
+    pub weeks: Counts,
+    /// Prices seen elsewhere.
+    pub seen_prices: Counts,
+    /// Trials.
+    pub trials: Counts,
+    /// Scenarios.
+    pub scenarios: Counts,
     /// The one edit that does it; its inverse takes it back.
     pub edit: Edit,
 }
@@ -41,7 +49,18 @@ pub struct Counts {
 impl Preview {
     /// Whether the incoming book is the open one.
     pub fn changes_nothing(&self) -> bool {
-        let kinds = [self.ingredients, self.packagings, self.packaging_sets, self.containers, self.drinks, self.offers];
+        let kinds = [
+            self.ingredients,
+            self.packagings,
+            self.packaging_sets,
+            self.containers,
+            self.drinks,
+            self.offers,
+            self.weeks,
+            self.seen_prices,
+            self.trials,
+            self.scenarios,
+        ];
         !self.settings_change && kinds.iter().all(|counts| *counts == Counts::default())
     }
 }
@@ -67,6 +86,10 @@ pub fn preview(open: &Book, incoming: &Book) -> Preview {
         containers: counts(|key| matches!(key, Key::Container(_))),
         drinks: counts(|key| matches!(key, Key::Drink(_))),
         offers: counts(|key| matches!(key, Key::Offer(_))),
+        weeks: counts(|key| matches!(key, Key::Week(_))),
+        seen_prices: counts(|key| matches!(key, Key::SeenPrice(_))),
+        trials: counts(|key| matches!(key, Key::Trial(_))),
+        scenarios: counts(|key| matches!(key, Key::Scenario(_))),
         edit: Edit::replace(open, incoming),
     }
 }

@@ -4,6 +4,7 @@
 
 mod amount;
 mod currency;
+mod date;
 mod exact;
 mod length;
 mod named;
@@ -15,6 +16,7 @@ mod unit;
 
 pub use amount::Amount;
 pub use currency::Currency;
+pub use date::Date;
 pub use exact::{Exact, INTEGER_DIGITS, Overflow, PART_PLACES, TYPED_PLACES};
 pub use length::{LengthUnit, TypedLength};
 pub(crate) use named::{read_by_name, stored_by_name};

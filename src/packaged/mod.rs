@@ -88,7 +88,7 @@ pub fn packaged_fill(book: &Book, offer: &Offer) -> Result<PackagedFill, Package
     let target = Packaged { nominal, tolerance, quantile, deviation, room }.target()?;
     let ingredients = priced.cost.lines.iter().try_fold(Money::ZERO, |sum, line| sum.plus(line.cost))?;
     let giveaway_cost = ingredients.times(target.giveaway.ratio_to(priced.fill.volume)?)?.as_part();
-    let packages = filling.weekly.times(WEEKS)?;
+    let packages = offer.weekly.unwrap_or(Exact::ZERO).times(WEEKS)?;
     Ok(PackagedFill {
         nominal,
         tolerance,

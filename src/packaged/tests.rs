@@ -16,7 +16,6 @@ fn filling(rule: FillRule, nets: &[&str]) -> Filling {
         accepted: Accepted::TwoPercent,
         allowed: None,
         least_headspace: Some(amount("5 mL")),
-        weekly: exact("200"),
         nets: nets.iter().map(|net| amount(net)).collect(),
     }
 }
@@ -31,7 +30,7 @@ fn bottled(declared: Option<&str>, filling: Option<Filling>) -> Result<PackagedF
         ..container(1, "350 mL")
     };
     let half = drink(1, "1 L", [line(1, 1, "100 mL"), line(2, 2, "100 mL")]);
-    let offer = Offer { filling, ..offer(1, 1, None) };
+    let offer = Offer { filling, weekly: Some(exact("200")), ..offer(1, 1, None) };
     let records = [
         Record::Ingredient(liquid(1, "0.9")),
         Record::Ingredient(liquid(2, "1.1")),

@@ -4,7 +4,10 @@ use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 use wasm_bindgen::closure::Closure;
 
-use crate::book::{ContainerId, DrinkId, IngredientId, OfferId, PackagingId, PackagingSetId};
+use crate::book::{
+    ContainerId, DrinkId, DrinkKind, IngredientId, OfferId, PackagingId, PackagingSetId, ScenarioId, Scope, TrialId,
+};
+use crate::measure::Date;
 
 /// One of the five places.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -62,10 +65,30 @@ pub enum Route {
     Containers,
     /// One container.
     Container(ContainerId),
-    /// Choosing a drink to see side by side.
+    /// The questions about sizes.
     Sizes,
-    /// The sizes of one drink.
-    SizesOf(DrinkId),
+    /// The sizes of a part of the menu side by side.
+    SideBySide(Scope),
+    /// One size in place of another.
+    Switching,
+    /// How many sizes.
+    HowMany,
+    /// Back from a price point.
+    PricePoint,
+    /// Prices seen elsewhere.
+    SeenPrices,
+    /// What is sold in a week.
+    Sales,
+    /// What was sold in the week that begins on this Monday.
+    SalesWeek(Date),
+    /// Trials of changes.
+    Trials,
+    /// One trial.
+    Trial(TrialId),
+    /// Menus to play with beside today's.
+    Scenarios,
+    /// One of them.
+    Scenario(ScenarioId),
     /// Choosing a card.
     Counter,
     /// A recipe card.
@@ -90,7 +113,19 @@ impl Route {
             Route::Containers => "#/buying/containers".into(),
             Route::Container(id) => format!("#/buying/container/{id}"),
             Route::Sizes => "#/sizes".into(),
-            Route::SizesOf(id) => format!("#/sizes/{id}"),
+            Route::SideBySide(Scope::Menu) => "#/sizes/menu".into(),
+            Route::SideBySide(Scope::Kind(kind)) => format!("#/sizes/kind/{}", kind_name(kind)),
+            Route::SideBySide(Scope::Drink(id)) => format!("#/sizes/drink/{id}"),
+            Route::Switching => "#/sizes/switching".into(),
+            Route::HowMany => "#/sizes/how-many".into(),
+            Route::PricePoint => "#/sizes/price-point".into(),
+            Route::SeenPrices => "#/sizes/seen".into(),
+            Route::Sales => "#/sizes/sales".into(),
+            Route::SalesWeek(monday) => format!("#/sizes/sales/{monday}"),
+            Route::Trials => "#/sizes/trials".into(),
+            Route::Trial(id) => format!("#/sizes/trials/{id}"),
+            Route::Scenarios => "#/sizes/scenarios".into(),
+            Route::Scenario(id) => format!("#/sizes/scenarios/{id}"),
             Route::Counter => "#/counter".into(),
             Route::Card(id) => format!("#/counter/{}/{}", id.drink, id.container),
             Route::Book => "#/book".into(),
@@ -115,7 +150,19 @@ impl Route {
             ["buying", "set", id] => PackagingSetId::from_text(id).map(Route::PackagingSet),
             ["buying", "container", id] => ContainerId::from_text(id).map(Route::Container),
             ["sizes"] => Some(Route::Sizes),
-            ["sizes", drink] => DrinkId::from_text(drink).map(Route::SizesOf),
+            ["sizes", "menu"] => Some(Route::SideBySide(Scope::Menu)),
+            ["sizes", "kind", kind] => kind_of(kind).map(|kind| Route::SideBySide(Scope::Kind(kind))),
+            ["sizes", "drink", drink] => DrinkId::from_text(drink).map(|id| Route::SideBySide(Scope::Drink(id))),
+            ["sizes", "switching"] => Some(Route::Switching),
+            ["sizes", "how-many"] => Some(Route::HowMany),
+            ["sizes", "price-point"] => Some(Route::PricePoint),
+            ["sizes", "seen"] => Some(Route::SeenPrices),
+            ["sizes", "sales"] => Some(Route::Sales),
+            ["sizes", "sales", monday] => Date::from_text(monday).filter(|date| date.is_monday()).map(Route::SalesWeek),
+            ["sizes", "trials"] => Some(Route::Trials),
+            ["sizes", "trials", id] => TrialId::from_text(id).map(Route::Trial),
+            ["sizes", "scenarios"] => Some(Route::Scenarios),
+            ["sizes", "scenarios", id] => ScenarioId::from_text(id).map(Route::Scenario),
             ["counter"] => Some(Route::Counter),
             ["counter", drink, container] => offer(drink, container).map(Route::Card),
             ["book"] => Some(Route::Book),
@@ -134,7 +181,18 @@ impl Route {
             | Route::PackagingSet(_)
             | Route::Containers
             | Route::Container(_) => Place::Buying,
-            Route::Sizes | Route::SizesOf(_) => Place::Sizes,
+            Route::Sizes
+            | Route::SideBySide(_)
+            | Route::Switching
+            | Route::HowMany
+            | Route::PricePoint
+            | Route::SeenPrices
+            | Route::Sales
+            | Route::SalesWeek(_)
+            | Route::Trials
+            | Route::Trial(_)
+            | Route::Scenarios
+            | Route::Scenario(_) => Place::Sizes,
             Route::Counter | Route::Card(_) => Place::Counter,
             Route::Book => Place::Book,
         }
@@ -150,6 +208,19 @@ impl Route {
             Place::Book => Route::Book,
         }
     }
+}
+
+const fn kind_name(kind: DrinkKind) -> &'static str {
+    match kind {
+        DrinkKind::Pressed => "pressed",
+        DrinkKind::Blended => "blended",
+        DrinkKind::OverIce => "over-ice",
+        DrinkKind::Shot => "shot",
+    }
+}
+
+fn kind_of(name: &str) -> Option<DrinkKind> {
+    DrinkKind::ALL.iter().copied().find(|kind| kind_name(*kind) == name)
 }
 
 /// The current screen, following the address.

@@ -41,6 +41,10 @@ const fn kind(key: Key) -> &'static str {
         Key::Container(_) => "container",
         Key::Drink(_) => "drink",
         Key::Offer(_) => "size",
+        Key::Week(_) => "week",
+        Key::SeenPrice(_) => "price seen elsewhere",
+        Key::Trial(_) => "trial",
+        Key::Scenario(_) => "scenario",
     }
 }
 
@@ -93,6 +97,8 @@ fn problem_at(field: Field, problem: Problem) -> String {
         Problem::NotAPacking => {
             format!("{what} must be more than 0 % and at most 100 %. Cubes as they fall fill 54 to 67 %: type 60.")
         }
+        Problem::NotAMonday => format!("{what} begins on a Monday. Choose the Monday."),
+        Problem::NotAfter => format!("{what} must come after the weeks before it. Choose a later one."),
         Problem::Twice => format!("{what}: the same thing stands here twice. Keep one of them."),
     }
 }
@@ -127,7 +133,7 @@ const fn name(field: Field) -> &'static str {
         Field::Packing => "The share of a scoop that is ice",
         Field::Allowed => "What a package may be short by",
         Field::LeastHeadspace => "The room for the closure",
-        Field::Weekly => "The number of packages a week",
+        Field::Weekly => "The number sold a week",
         Field::Net => "The net contents",
         Field::SetCount => "The number per drink",
         Field::Reference => "The size the recipe is written for",
@@ -148,5 +154,14 @@ const fn name(field: Field) -> &'static str {
         Field::Wage => "The hourly wage",
         Field::Overhead => "The overhead per drink",
         Field::Endings => "Price endings",
+        Field::TillColumn => "The name of a column",
+        Field::Monday => "A week",
+        Field::Units => "The number sold",
+        Field::Contribution => "What one contributed",
+        Field::Place => "The place",
+        Field::Size => "The size",
+        Field::Start => "The first week of the change",
+        Field::Last => "The last week",
+        Field::Offers => "The sizes",
     }
 }

@@ -5,7 +5,7 @@ use super::{Fact, Figure, Name, OfOffer, OfPackaged, Rule, Shown, Step, recipe};
 use crate::book::{FillRule, Filling, Key};
 use crate::cost::Part;
 use crate::ledger::Trouble;
-use crate::measure::{Amount, Measure, Overflow, Volume};
+use crate::measure::{Amount, Exact, Measure, Overflow, Volume};
 use crate::packaged::{PackagedFill, WEEKS, density_of, packaged_fill};
 
 /// An offer with its filling and its fill target.
@@ -93,7 +93,7 @@ impl Packages<'_> {
                 (Rule::Proportion, vec![cost, self.opens(OfPackaged::Giveaway), self.offered.poured()])
             }
             OfPackaged::GiveawayCostInAYear => {
-                let weekly = self.filling.weekly;
+                let weekly = self.offered.weekly().unwrap_or(Exact::ZERO);
                 let from = vec![self.given(Name::Weekly, Figure::Number(weekly)), Step::fact(Fact::Year)];
                 let yearly = Figure::Number(weekly.times(WEEKS)?);
                 let yearly = Step::new(Name::Yearly, yearly, Rule::Product, from);

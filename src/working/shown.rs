@@ -3,7 +3,7 @@
 use crate::book::{Book, Container, ContainerId, Drink, Goods, IngredientId, Key, LineId, OfferId, PackId, Stage};
 use crate::cost::Part;
 use crate::ledger::{Ledger, Priced, Trouble};
-use crate::measure::{Amount, Money};
+use crate::measure::{Amount, Exact, Money};
 
 /// A number that can be opened to its working.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -157,6 +157,11 @@ impl<'a> Offered<'a> {
         let drink = book.drink(id.drink).ok_or(Trouble::Missing(Key::Drink(id.drink)))?;
         let container = book.container(id.container).ok_or(Trouble::Missing(Key::Container(id.container)))?;
         Ok(Offered { book, id, drink, container, priced: priced.as_ref().map_err(|trouble| *trouble)? })
+    }
+
+    /// How many are usually sold in a week, where it is known.
+    pub fn weekly(&self) -> Option<Exact> {
+        self.book.offer(self.id).and_then(|offer| offer.weekly)
     }
 
     pub const fn shown(&self, of: OfOffer) -> Shown {

@@ -108,7 +108,7 @@ async fn a_spread_too_wide(journey: &Journey) {
     journey.expect_value(rule, "European Union or United Kingdom (76/211/EEC)").await;
     journey.expect_value(By::Label("May be short by more than is tolerated"), "2.0 %").await;
     journey.enter(By::Label("Must stay empty for the closure"), "5").await;
-    journey.enter(By::Label("Packages a week"), "200").await;
+    journey.enter(By::Label("Sold a week"), "200").await;
     journey
         .wait_for_text(
             "Weigh or measure what is in some packages, and enter each. Two give a spread; twenty give a good one \

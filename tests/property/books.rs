@@ -172,13 +172,12 @@ pub fn filling() -> impl Strategy<Value = Filling> {
     let unit = prop_oneof![20 => select([volumes.clone(), masses].concat()), 1 => Just(Unit::Piece)];
     let net = (1..900_000_i64, unit).prop_map(|(steps, unit)| Amount::new(Exact::new(steps, 3), unit));
     let limits = (option::of(volume()), option::of(volume()));
-    (select(FillRule::ALL), select(Accepted::ALL), limits, number(900, 0), vec(net, 0..6))
-        .prop_map(|(rule, accepted, (allowed, least_headspace), weekly, nets)| Filling {
+    (select(FillRule::ALL), select(Accepted::ALL), limits, vec(net, 0..6))
+        .prop_map(|(rule, accepted, (allowed, least_headspace), nets)| Filling {
             rule,
             accepted,
             allowed,
             least_headspace,
-            weekly,
             nets,
         })
         .boxed()
@@ -186,9 +185,9 @@ pub fn filling() -> impl Strategy<Value = Filling> {
 
 /// An offer at one of these prices.
 fn offer(price: impl Strategy<Value = Money> + 'static) -> impl Strategy<Value = Record> {
-    (1..=DRINKS, 1..=CONTAINERS, option::of(price), option::weighted(0.4, filling()))
-        .prop_map(|(drink, container, price, filling)| {
-            Record::Offer(Offer { drink: drink_id(drink), container: container_id(container), price, filling })
+    (1..=DRINKS, 1..=CONTAINERS, option::of(price), option::of(number(900, 0)), option::weighted(0.4, filling()))
+        .prop_map(|(drink, container, price, weekly, filling)| {
+            Record::Offer(Offer { drink: drink_id(drink), container: container_id(container), price, weekly, filling })
         })
         .boxed()
 }

@@ -14,7 +14,7 @@ fn packaged(mut book: Book, number: u64, declared: &str, filling: Filling) -> Bo
     let offer = book.offer(offer_id(1, number)).unwrap().clone();
     for record in [
         Record::Container(Container { declared: Some(amount(declared)), ..container }),
-        Record::Offer(Offer { filling: Some(filling), ..offer }),
+        Record::Offer(Offer { filling: Some(filling), weekly: Some(exact("200")), ..offer }),
     ] {
         book.apply(&Edit::Put(record)).unwrap();
     }
@@ -27,7 +27,6 @@ fn ounces(rule: FillRule) -> Filling {
         accepted: Accepted::TwoAndAHalfPercent,
         allowed: Some(amount("0.25 fl oz")),
         least_headspace: Some(amount("0.25 fl oz")),
-        weekly: exact("200"),
         nets: ["14.8 fl oz", "15 fl oz", "15.2 fl oz", "15.4 fl oz"].map(amount).to_vec(),
     }
 }
@@ -93,7 +92,7 @@ fn what_is_given_away_and_what_there_is_room_for() {
         "Given away in a year, in ingredients: $324.286. $0.031 for each of 10,400 packages: $324.286.
   Given away in a package, in ingredients: $0.031. Has a working of its own.
   Packages a year: 10,400. 200 a week for 52 weeks: 10,400.
-    Packages a week: 200. Entered at Apple ginger, Large.
+    Sold a week: 200. Entered at Apple ginger, Large.
     Weeks in a year: 52. A year has 52 weeks.
 "
     );

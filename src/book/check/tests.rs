@@ -259,7 +259,6 @@ fn fillings() {
             accepted: Accepted::TwoPercent,
             allowed: Some(amount("15 mL")),
             least_headspace: Some(amount("0 mL")),
-            weekly: exact("100"),
             nets: vec![amount("355 mL"), amount("12.5 oz")],
         };
         change(&mut filling);
@@ -269,9 +268,15 @@ fn fillings() {
     assert_eq!(with(|it| it.allowed = Some(amount("15 g"))), is(Field::Allowed, Problem::NotAVolume));
     let room = with(|it| it.least_headspace = Some(amount("-1 mL")));
     assert_eq!(room, is(Field::LeastHeadspace, Problem::Negative));
-    assert_eq!(with(|it| it.weekly = exact("-1")), is(Field::Weekly, Problem::Negative));
     assert_eq!(with(|it| it.nets.push(amount("0 mL"))), is(Field::Net, Problem::NotPositive));
     assert_eq!(with(|it| it.nets.push(amount("1 ea"))), is(Field::Net, Problem::NeitherWeightNorVolume));
+}
+
+#[test]
+fn sales_are_not_negative() {
+    let weekly = |weekly| wrong(Record::Offer(Offer { weekly: Some(exact(weekly)), ..an_offer(1, 1, None) }));
+    assert_eq!(weekly("-1"), is(Field::Weekly, Problem::Negative));
+    assert_eq!(weekly("0"), None);
 }
 
 #[test]

@@ -32,7 +32,10 @@ pub fn Users(
             Key::Container(id) => Some(Route::Container(id)),
             Key::Offer(id) => Some(Route::Offer(id)),
             Key::PackagingSet(id) => Some(Route::PackagingSet(id)),
-            Key::Settings | Key::Ingredient(_) | Key::Packaging(_) => None,
+            Key::Week(monday) => Some(Route::SalesWeek(monday)),
+            Key::Trial(id) => Some(Route::Trial(id)),
+            Key::Scenario(id) => Some(Route::Scenario(id)),
+            Key::Settings | Key::Ingredient(_) | Key::Packaging(_) | Key::SeenPrice(_) => None,
         };
         view! { <li><a href=route.map(Route::address)>{name}</a></li> }
     };

@@ -124,7 +124,7 @@ pub const fn name(name: Name) -> &'static str {
         Name::Giveaway => "Given away in a package",
         Name::GiveawayCost => "Given away in a package, in ingredients",
         Name::GiveawayCostInAYear => "Given away in a year, in ingredients",
-        Name::Weekly => "Packages a week",
+        Name::Weekly => "Sold a week",
         Name::Yearly => "Packages a year",
         Name::OverTarget => "Three times the spread",
         Name::Fullest => "Fullest to expect",

@@ -23,7 +23,15 @@ pub fn packs_changed(book: &Book, goods: Goods, change: impl FnOnce(&mut Vec<Pac
     match &mut record {
         Record::Ingredient(ingredient) => change(&mut ingredient.packs),
         Record::Packaging(packaging) => change(&mut packaging.packs),
-        Record::PackagingSet(_) | Record::Settings(_) | Record::Container(_) | Record::Drink(_) | Record::Offer(_) => {
+        Record::PackagingSet(_)
+        | Record::Settings(_)
+        | Record::Container(_)
+        | Record::Drink(_)
+        | Record::Offer(_)
+        | Record::Week(_)
+        | Record::SeenPrice(_)
+        | Record::Trial(_)
+        | Record::Scenario(_) => {
             return None;
         }
     }

@@ -7,7 +7,7 @@ use leptos::prelude::*;
 use super::change::changed;
 use super::list::offer_row;
 use super::recipe::Recipe;
-use crate::book::{Book, Drink, DrinkId, DrinkKind, Edit, Key, Offer, OfferId, Record};
+use crate::book::{Book, Drink, DrinkId, DrinkKind, Edit, Key, Offer, OfferId, Record, Scope};
 use crate::label::allergens_of;
 use crate::measure::Share;
 use crate::ui::fields::{self, Choice, Entry};
@@ -71,7 +71,7 @@ fn Page(id: DrinkId) -> impl IntoView {
         </Section>
         <Making id />
         <p class="actions">
-            <a class="button" href=Route::SizesOf(id).address()>
+            <a class="button" href=Route::SideBySide(Scope::Drink(id)).address()>
                 "Sizes side by side"
             </a>
             <button class="quiet" on:click=press(remove)>

@@ -5,6 +5,7 @@ use std::sync::Arc;
 use leptos::ev;
 use leptos::prelude::*;
 
+use super::weekly::Weekly;
 use crate::book::{Accepted, Book, Edit, FillRule, Filling, Offer, OfferId, Record};
 use crate::measure::{Amount, Dimension, Exact, System, Volume, Wanted, read_amount};
 use crate::packaged::{PackagedFill, packaged_fill, pour};
@@ -25,7 +26,7 @@ fn first(units: System) -> Filling {
         System::Metric => (FillRule::EuropeanOrBritish, Accepted::TwoPercent),
         System::Imperial => (FillRule::EuropeanOrBritish, Accepted::TwoAndAHalfPercent),
     };
-    Filling { rule, accepted, allowed: None, least_headspace: None, weekly: Exact::ZERO, nets: Vec::new() }
+    Filling { rule, accepted, allowed: None, least_headspace: None, nets: Vec::new() }
 }
 
 fn filling(book: &Book, id: OfferId) -> Option<&Filling> {
@@ -155,13 +156,7 @@ fn Rules(id: OfferId) -> impl IntoView {
                     changed(book, id, |it| it.least_headspace = amount)
                 })
             />
-            <Entry
-                label="Packages a week"
-                value=of(|it, state| state.number(it.weekly))
-                commit=fields::count("Packages a week", move |book, number| {
-                    changed(book, id, |it| it.weekly = number)
-                })
-            />
+            <Weekly id />
         </div>
     }
 }

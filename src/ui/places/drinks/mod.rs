@@ -12,6 +12,7 @@ mod list;
 mod offer;
 mod packaged;
 mod recipe;
+mod weekly;
 mod working;
 
 pub use drink::DrinkPage;

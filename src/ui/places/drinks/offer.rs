@@ -5,7 +5,8 @@ use leptos::prelude::*;
 use super::amounts::amounts;
 use super::back::BackFromPrice;
 use super::gap::Gap;
-use crate::book::{Edit, Key, OfferId};
+use super::weekly::Weekly;
+use crate::book::{Edit, Key, OfferId, Scope};
 use crate::cost::Part;
 use crate::fill::Fill;
 use crate::ledger::Priced;
@@ -69,7 +70,7 @@ fn Page(id: OfferId) -> impl IntoView {
             <a class="button" href=Route::Working(id).address()>
                 "How it came about"
             </a>
-            <a class="button" href=Route::SizesOf(id.drink).address()>
+            <a class="button" href=Route::SideBySide(Scope::Drink(id.drink)).address()>
                 "Sizes side by side"
             </a>
             <button class="quiet" on:click=press(remove)>
@@ -122,6 +123,7 @@ fn Price(id: OfferId) -> impl IntoView {
                         Some(Edit::SetPrice { offer: id, price })
                     })
                 />
+                <Weekly id />
                 <dl class="figures">
                     <Figure
                         name="Margin"

@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use crate::book::Key;
+use crate::book::{Key, Scope};
 use crate::ui::live::{rows, text, when};
 use crate::ui::order;
 use crate::ui::route::Route;
@@ -22,7 +22,7 @@ pub fn Choose() -> impl IntoView {
         });
         view! {
             <li>
-                <a class="row" href=Route::SizesOf(id).address()>
+                <a class="row" href=Route::SideBySide(Scope::Drink(id)).address()>
                     <span class="row-name">{name}</span>
                     <span class="row-price">{sizes}</span>
                 </a>

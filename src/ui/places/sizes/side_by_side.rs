@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use super::chart::PerVolume;
-use crate::book::{DrinkId, Key, OfferId};
+use crate::book::{DrinkId, Key, OfferId, Scope};
 use crate::measure::{Money, Share};
 use crate::sizes::{SizeRow, SoldSize, Step, side_by_side};
 use crate::ui::how::opens;
@@ -17,10 +17,11 @@ use crate::working::{AtPrice, OfOffer, OfPrice, OfSize, Shown};
 /// One drink's sizes side by side.
 #[component]
 pub fn SideBySide(
-    /// The drink.
-    id: DrinkId,
+    /// The part of the menu.
+    scope: Scope,
 ) -> impl IntoView {
-    page_of(Key::Drink(id), Route::Sizes, "Sizes", move || view! { <Page id /> }.into_any())
+    let Scope::Drink(id) = scope else { return super::choose::Choose().into_any() };
+    page_of(Key::Drink(id), Route::Sizes, "Sizes", move || view! { <Page id /> }.into_any()).into_any()
 }
 
 #[component]

@@ -1,0 +1,28 @@
+//! How many of a drink are usually sold in a size.
+
+use leptos::prelude::*;
+
+use crate::book::{Edit, Offer, OfferId, Record};
+use crate::ui::fields::{self, Entry};
+use crate::ui::live::text;
+use crate::ui::state::AppState;
+
+/// The number usually sold in a week.
+#[component]
+pub fn Weekly(
+    /// The offer.
+    id: OfferId,
+) -> impl IntoView {
+    let state = AppState::here();
+    let weekly = move || state.book.with(|book| book.offer(id)?.weekly);
+    view! {
+        <Entry
+            label="Sold a week"
+            example="not known"
+            value=text(move || weekly().map(|weekly| state.number(weekly)).unwrap_or_default())
+            commit=fields::optional_number("Sold a week", move |book, weekly| {
+                Some(Edit::Put(Record::Offer(Offer { weekly, ..book.offer(id)?.clone() })))
+            })
+        />
+    }
+}
