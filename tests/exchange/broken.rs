@@ -155,7 +155,7 @@ fn an_id_stands_once() {
     let key = Key::from_text("ingredient:1").unwrap();
     assert_eq!(error(text), BookFileError::Twice { key, name: "Apples".to_string() });
 
-    let offer = "    {\n      \"drink\": \"1\",\n      \"container\": \"2\",\n      \"price\": \"4.95\"\n    },\n";
+    let offer = "    {\n      \"drink\": \"1\",\n      \"container\": \"2\",\n      \"price\": \"4.95\",\n      \"weekly\": \"22\"\n    },\n";
     let text = demo_with(offer, &offer.repeat(2));
     let key = Key::from_text("offer:1-2").unwrap();
     assert_eq!(error(text), BookFileError::Twice { key, name: "Orchard Green, Bottle, 8 fl oz".to_string() });

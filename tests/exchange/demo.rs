@@ -2,11 +2,11 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use brimwright::book::{Book, DrinkKind, Stage};
+use brimwright::book::{Book, DrinkKind, Edit, Offer, OfferId, Scope, Sold, Stage};
 use brimwright::exchange::write;
 use brimwright::fill::written_volume;
 use brimwright::ledger::{Ledger, Standing};
-use brimwright::measure::{Exact, Unit};
+use brimwright::measure::{Date, Exact, Money, Unit};
 
 use super::{FILE, demo};
 
@@ -36,6 +36,56 @@ fn it_holds_what_it_should() {
     assert_eq!(suppliers, BTreeSet::from(["", "Quillhaven Supply", "Tansywold Produce"]));
     let with_two_packs = book.ingredients().filter(|ingredient| ingredient.packs.len() == 2).count();
     assert_eq!(with_two_packs, 11);
+    let sales = (book.weeks().count(), book.seen_prices().count(), book.trials().count(), book.scenarios().count());
+    assert_eq!(sales, (8, 10, 1, 1));
+}
+
+/// Each priced offer has its usual week: 939 drinks together, added up apart (Python).
+#[test]
+fn what_it_usually_sells_is_known_of_every_priced_offer() {
+    let book = demo();
+    assert!(book.offers().all(|offer| offer.weekly.is_some() == offer.price.is_some()));
+    let weekly = book.offers().filter_map(|offer| offer.weekly);
+    assert_eq!(weekly.fold(Exact::ZERO, |sum, weekly| sum.plus(weekly).unwrap()), Exact::from(939));
+}
+
+/// What one contributed: from the change on as it does now, before it as at 25 cents less.
+#[test]
+fn its_weeks_are_those_of_the_blended_drinks_before_and_since_a_change() {
+    let now = demo();
+    let mut before = demo();
+    let blended = |book: &Book, drink| book.belongs(drink, Scope::Kind(DrinkKind::Blended));
+    let quarter = Money::from_major(Exact::new(25, 2));
+    for offer in now.offers().filter(|offer| blended(&now, offer.drink)) {
+        let price = Some(offer.price.unwrap().minus(quarter).unwrap());
+        before.apply(&Edit::SetPrice { offer: offer.id(), price }).unwrap();
+    }
+    let [trial] = now.trials().collect::<Vec<_>>()[..] else { panic!("one trial") };
+    let mondays: Vec<Date> = now.weeks().map(|week| week.monday).collect();
+    assert_eq!(mondays, (0..8).map(|week| trial.first.plus_weeks(week)).collect::<Vec<_>>());
+    assert_eq!((trial.start, trial.last), (trial.first.plus_weeks(5), None));
+    let ledgers = [Ledger::of(&before), Ledger::of(&now)];
+    for week in now.weeks() {
+        let offers: Vec<OfferId> = week.sold.iter().map(Sold::offer).collect();
+        let expected = now.offers().map(Offer::id).filter(|offer| blended(&now, offer.drink));
+        assert_eq!(offers, expected.collect::<Vec<_>>());
+        let ledger = &ledgers[usize::from(week.monday >= trial.start)];
+        for sold in &week.sold {
+            let priced = ledger.get(sold.offer()).unwrap().as_ref().unwrap();
+            let contribution = priced.asked.unwrap().contribution.major().rounded(8);
+            assert_eq!(sold.contribution.major(), contribution, "{} {}", week.monday, sold.offer());
+        }
+    }
+}
+
+#[test]
+fn what_is_invented_says_so() {
+    let book = demo();
+    let places = book.seen_prices().map(|seen| seen.place.clone());
+    let names = book.trials().map(|trial| trial.name.clone()).chain(book.scenarios().map(|kept| kept.name.clone()));
+    for name in places.chain(names) {
+        assert!(name.contains("invented"), "{name}");
+    }
 }
 
 #[test]
@@ -44,8 +94,9 @@ fn nothing_in_it_is_idle() {
     let idle = |key| book.users(key).is_empty();
     let keys = book.records().map(|record| record.key());
     let unused: Vec<_> = keys.filter(|key| idle(*key)).map(|key| key.to_string()).collect();
-    let offers_and_settings = |key: &String| key.starts_with("offer:") || key == "settings";
-    assert_eq!(unused.iter().filter(|key| !offers_and_settings(key)).count(), 0, "{unused:?}");
+    let nothing_needs = ["settings", "offer:", "week:", "seen-price:", "trial:", "scenario:"];
+    let idle = unused.iter().filter(|key| !nothing_needs.iter().any(|kind| key.starts_with(kind)));
+    assert_eq!(idle.count(), 0, "{unused:?}");
 }
 
 #[test]

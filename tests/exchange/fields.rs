@@ -3,15 +3,15 @@
 use std::sync::LazyLock;
 
 use brimwright::book::{
-    Accepted, Allergen, Brimful, Field, FillRule, Headspace, Ice, IcePlace, Key, Problem, Reading, Refusal, Scaling,
-    Tapered,
+    Accepted, Allergen, Brimful, DrinkKind, Field, FillRule, Headspace, Ice, IcePlace, Key, Problem, Reading, Refusal,
+    Scaling, Scope, Tapered,
 };
 use brimwright::exchange::{BookFileError, Fault, Place, read, write};
 use brimwright::fill::fill;
 use serde_json::Value;
 
 use super::{FILE, indented, schema};
-use crate::support::{amount, container_id, drink_id, exact, ingredient_id, length, money, offer_id, share};
+use crate::support::{amount, container_id, day, drink_id, exact, ingredient_id, length, money, offer_id, share};
 
 /// A small file of version 1.
 const VERSION_1: &str = include_str!("data/version-1.json");
@@ -70,11 +70,43 @@ fn every_field_is_read_and_written_again() {
 }
 
 #[test]
+fn sales_and_what_is_asked_of_them_are_read_and_written_again() {
+    let book = read(&*EVERY).unwrap();
+    let till = book.settings().till.clone().unwrap();
+    assert_eq!((till.item.as_str(), till.units.as_str()), ("Article", "Quantity"));
+    assert_eq!((till.size.as_deref(), till.day.as_deref()), (Some("Cup size"), Some("Sold on")));
+
+    let [week] = book.weeks().collect::<Vec<_>>()[..] else { panic!("one week") };
+    assert_eq!(week.monday, day("2026-11-16"));
+    let sold: Vec<_> = week.sold.iter().map(|sold| (sold.offer(), sold.units, sold.contribution)).collect();
+    let expected = [(offer_id(1, 2), exact("31"), money("2.8125")), (offer_id(1, 1), exact("0.25"), money("-0.04"))];
+    assert_eq!(sold, expected);
+
+    let [seen] = book.seen_prices().collect::<Vec<_>>()[..] else { panic!("one price") };
+    assert_eq!((seen.place.as_str(), seen.kind, seen.day), ("Nowhere Stand", DrinkKind::OverIce, day("2026-11-19")));
+    assert_eq!((seen.size, seen.price), (amount("450 mL"), money("4.75")));
+
+    let trials: Vec<_> = book.trials().map(|trial| (trial.scope, trial.first, trial.start, trial.last)).collect();
+    let expected = [
+        (Scope::Menu, day("2026-10-05"), day("2026-11-02"), Some(day("2026-11-30"))),
+        (Scope::Kind(DrinkKind::Shot), day("2026-10-12"), day("2026-11-09"), None),
+        (Scope::Drink(drink_id(1)), day("2026-10-19"), day("2026-10-26"), None),
+    ];
+    assert_eq!(trials, expected);
+
+    let [scenario] = book.scenarios().collect::<Vec<_>>()[..] else { panic!("one scenario") };
+    assert_eq!(scenario.name, "Cups alone");
+    let offers: Vec<_> = scenario.offers.iter().map(|offer| (offer.id(), offer.price, offer.weekly)).collect();
+    assert_eq!(offers, [(offer_id(1, 1), Some(money("5.25")), Some(exact("70")))]);
+}
+
+#[test]
 fn unreadable_values_are_shown_with_their_place() {
     let no_length = |text: &str| format!("\"{text}\" is not a length such as \"90 mm\" or \"3.5 in\"");
     let no_amount = |text: &str| format!("\"{text}\" is not an amount such as \"40 lb\" or \"16 fl oz\"");
     let no_number =
         |text: &str| format!("\"{text}\" is not a plain decimal of at most 9 digits before the point and 8 after it");
+    let no_day = |text: &str| format!("\"{text}\" is not a day, such as 2026-11-23");
     let brimful = "a volume such as \"16 fl oz\", or the measures of a cup or bottle";
     let cases = [
         ("\"2.5 in\"", "\"2.5in\"", "containers[0].brimful.tapered.base", no_length("2.5in")),
@@ -131,6 +163,27 @@ fn unreadable_values_are_shown_with_their_place() {
         ("\"5 mL\"", "\"5 drops\"", "offers[0].filling.least-headspace", no_amount("5 drops")),
         ("\"120\"", "\"1e2\"", "offers[0].weekly", no_number("1e2")),
         ("\"17.3 oz\"", "\"17.3 ounces\"", "offers[0].filling.nets[1]", no_amount("17.3 ounces")),
+        ("\"2026-11-16\"", "\"16.11.2026\"", "weeks[0].monday", no_day("16.11.2026")),
+        ("\"31\"", "\"1.000,5\"", "weeks[0].sold[0].units", no_number("1.000,5")),
+        ("\"2.8125\"", "\"$2.81\"", "weeks[0].sold[0].contribution", no_number("$2.81")),
+        (
+            "\"over-ice\"",
+            "\"frozen\"",
+            "seen-prices[0].kind",
+            "unknown variant `frozen`, expected one of `pressed`, `blended`, `over-ice`, `shot`".to_string(),
+        ),
+        ("\"450 mL\"", "\"large\"", "seen-prices[0].size", no_amount("large")),
+        ("\"4.75\"", "\"4,75\"", "seen-prices[0].price", no_number("4,75")),
+        ("\"2026-11-19\"", "\"2026-11-31\"", "seen-prices[0].day", no_day("2026-11-31")),
+        (
+            "\"menu\"",
+            "\"everything\"",
+            "trials[0].scope",
+            "unknown variant `everything`, expected one of `menu`, `kind`, `drink`".to_string(),
+        ),
+        ("\"2026-10-05\"", "\"2026-W41\"", "trials[0].first", no_day("2026-W41")),
+        ("\"2026-11-30\"", "\"open\"", "trials[0].last", no_day("open")),
+        ("\"5.25\"", "\"5,25\"", "scenarios[0].offers[0].price", no_number("5,25")),
     ];
     for (old, new, path, reason) in cases {
         let text = with(old, new);
@@ -171,6 +224,16 @@ fn fields_within_fields_are_known_by_name() {
         ("\"allergens\":", "\"contains\":"),
         ("\"at-a-time\":", "\"together\":"),
         ("\"tapered\": {", "\"poured\": [], \"tapered\": {"),
+        ("\"weeks\": [", "\"week\": ["),
+        ("\"seen-prices\": [", "\"seen\": ["),
+        ("\"trials\": [", "\"trial\": ["),
+        ("\"scenarios\": [", "\"scenario\": ["),
+        ("\"sold\": [", "\"sales\": ["),
+        ("\"contribution\": \"2.8125\"", "\"margin\": \"2.8125\""),
+        ("\"place\": \"Nowhere Stand\"", "\"shop\": \"Nowhere Stand\""),
+        ("\"kind\": \"shot\"", "\"kind\": \"shot\", \"drink\": \"1\""),
+        ("\"start\": \"2026-11-02\"", "\"from\": \"2026-11-02\""),
+        ("\"item\":", "\"name\":"),
     ];
     let missing = [
         "          \"base\": \"2.5 in\",\n",
@@ -179,6 +242,12 @@ fn fields_within_fields_are_known_by_name() {
         "        \"rule\": \"united-states\",\n",
         "        \"accepted\": \"0.025\",\n",
         "            \"height\": \"30 mm\",\n",
+        "      \"item\": \"Article\",\n",
+        "      \"monday\": \"2026-11-16\",\n",
+        "          \"units\": \"31\",\n",
+        "      \"size\": \"450 mL\",\n",
+        "      \"first\": \"2026-10-05\",\n",
+        "      \"name\": \"Cups alone\",\n",
     ];
     for (old, new) in unknown.into_iter().chain(missing.map(|line| (line, ""))) {
         let text = with(old, new);
@@ -192,8 +261,8 @@ fn fields_within_fields_are_known_by_name() {
 #[test]
 fn what_the_book_refuses_is_named() {
     use Field::{
-        Air, Allowed, AtATime, Base, Headspace, Height, LeastHeadspace, Net, Packing, Readings, Rim, SetCount, Step,
-        TierFrom, TierPrice, Weekly,
+        Air, Allowed, AtATime, Base, Headspace, Height, LeastHeadspace, Monday, Net, Packing, Readings, Rim, SetCount,
+        Step, TierFrom, TierPrice, Weekly,
     };
     let by_value = [
         ("\"2.5 in\"", "\"0 in\"", "container:1", Base, Problem::NotPositive),
@@ -227,6 +296,17 @@ fn what_the_book_refuses_is_named() {
         (SECOND_READING, "", "container:2", Readings, Problem::TooFew),
         (TAPERED, "\"brimful\": \"16 fl oz\",\n", "container:1", Headspace, Problem::NoHeights),
         ("[\n        \"1\"\n      ]", "[\n        \"1\", \"1\"\n      ]", "container:1", SetCount, Problem::Twice),
+        ("\"Article\"", "\" \"", "settings", Field::TillColumn, Problem::Empty),
+        ("\"Sold on\"", "\"\"", "settings", Field::TillColumn, Problem::Empty),
+        ("\"31\"", "\"-1\"", "week:2026-11-16", Field::Units, Problem::Negative),
+        ("\"Nowhere Stand\"", "\"\"", "seen-price:1", Field::Place, Problem::Empty),
+        ("\"450 mL\"", "\"0 mL\"", "seen-price:1", Field::Size, Problem::NotPositive),
+        ("\"450 mL\"", "\"450 g\"", "seen-price:1", Field::Size, Problem::NotAVolume),
+        ("\"4.75\"", "\"0\"", "seen-price:1", Field::Price, Problem::NotPositive),
+        ("\"Less ice\"", "\"\"", "trial:2", Field::Name, Problem::Empty),
+        ("\"Cups alone\"", "\" \"", "scenario:1", Field::Name, Problem::Empty),
+        ("\"5.25\"", "\"0\"", "scenario:1", Field::Price, Problem::NotPositive),
+        ("\"70\"", "\"-70\"", "scenario:1", Weekly, Problem::Negative),
     ];
     let by_comparison = [
         ("\"0.4 in\"", "\"12.1 cm\"", "container:1", Headspace, Problem::NothingFits),
@@ -234,6 +314,18 @@ fn what_the_book_refuses_is_named() {
         ("\"500 mL\"", "\"3 fl oz\"", "container:2", Readings, Problem::Falls(2)),
         ("\"6.5\"", "\"2.0\"", "ingredient:1", TierFrom, Problem::Twice),
         (TAPERED, HUGE, "container:1", Field::Brimful, Problem::TooLarge),
+        ("\"2026-11-16\"", "\"2026-11-17\"", "week:2026-11-17", Monday, Problem::NotAMonday),
+        (
+            SECOND_SOLD,
+            "\"container\": \"2\",\n          \"units\": \"0.25\"",
+            "week:2026-11-16",
+            Field::Units,
+            Problem::Twice,
+        ),
+        ("\"2026-10-05\"", "\"2026-10-06\"", "trial:1", Monday, Problem::NotAMonday),
+        ("\"2026-11-02\"", "\"2026-10-05\"", "trial:1", Field::Start, Problem::NotAfter),
+        ("\"2026-11-30\"", "\"2026-10-26\"", "trial:1", Field::Last, Problem::NotAfter),
+        (SCENARIO_OFFER, TWICE_OFFERED, "scenario:1", Field::Offers, Problem::Twice),
     ];
     let cases = by_value.map(|case| (case, false)).into_iter().chain(by_comparison.map(|case| (case, true)));
     for ((old, new, key, field, problem), schema_takes) in cases {
@@ -255,9 +347,25 @@ const TAPERED: &str = "\"brimful\": {\n        \"tapered\": {\n          \"base\
 
 const HUGE: &str = "\"brimful\": {\"tapered\": {\"base\": \"999999999 in\", \"rim\": \"999999999 in\", \"height\": \"999999999 in\"}},\n";
 
+const SECOND_SOLD: &str = "\"container\": \"1\",\n          \"units\": \"0.25\"";
+const SCENARIO_OFFER: &str = "\"price\": \"5.25\",\n          \"weekly\": \"70\"";
+const TWICE_OFFERED: &str = "\"price\": \"5.25\"}, {\"drink\": \"1\", \"container\": \"1\"";
+
 #[test]
-fn what_a_set_needs_must_be_there() {
+fn a_week_stands_once() {
+    let week = "  \"weeks\": [\n";
+    let text = with(week, "  \"weeks\": [\n{\"monday\": \"2026-11-16\", \"sold\": []},\n");
+    let key = Key::Week(day("2026-11-16"));
+    assert_eq!(error(&text), BookFileError::Twice { key, name: String::new() });
+    assert_eq!(read(with(week, "  \"weeks\": [\n{\"monday\": \"2026-11-23\", \"sold\": []},\n")).err(), None);
+}
+
+#[test]
+fn what_is_needed_must_be_there() {
     let cases = [
+        (SECOND_SOLD, "\"container\": \"9\",\n          \"units\": \"0.25\"", "container:9", "week:2026-11-16"),
+        (SCENARIO_OFFER, "\"price\": \"5.25\"}, {\"drink\": \"9\", \"container\": \"1\"", "drink:9", "scenario:1"),
+        ("\"scope\": {\n        \"drink\": \"1\"", "\"scope\": {\n        \"drink\": \"9\"", "drink:9", "trial:3"),
         ("\"packaging\": \"2\"", "\"packaging\": \"9\"", "packaging:9", "packaging-set:1"),
         ("[\n        \"1\"\n      ]", "[\n        \"9\"\n      ]", "packaging-set:9", "container:1"),
     ];
@@ -281,15 +389,23 @@ fn what_may_be_left_out() {
         "        \"least-headspace\": \"5 mL\",\n",
         "      \"weekly\": \"120\",\n",
         ",\n      \"allergens\": []",
+        ",\n    \"till\": {\n      \"item\": \"Article\",\n      \"size\": \"Cup size\",\n      \"units\": \"Quantity\",\n      \"day\": \"Sold on\"\n    }",
+        ",\n      \"size\": \"Cup size\"",
+        ",\n      \"day\": \"Sold on\"",
+        ",\n      \"last\": \"2026-11-30\"",
         "      \"set\": [],\n      \"shared\": []",
     ];
-    let instead = ["            \"place\": \"floating\"\n", "", "", "", "", "", "", "      \"set\": []"];
-    for (old, new) in left_out.into_iter().zip(instead) {
+    let instead = |old: &str| match old {
+        old if old == left_out[0] => "            \"place\": \"floating\"\n",
+        old if old.contains("\"set\"") => "      \"set\": []",
+        _ => "",
+    };
+    for (old, new) in left_out.map(|old| (old, instead(old))) {
         let text = with(old, new);
         assert_eq!(read(&text).err(), None, "without {old}");
         assert!(schema::takes(&text), "the schema refuses a file without {old}");
     }
-    let book = read(with(left_out[0], instead[0])).unwrap();
+    let book = read(with(left_out[0], instead(left_out[0]))).unwrap();
     let ice = book.drink(drink_id(1)).unwrap().lines[2].ice.unwrap();
     assert_eq!(ice.packing, share("0.6"));
 }
@@ -304,7 +420,9 @@ fn version_1_is_read_as_it_is() {
     let second = VERSION_1.replace("\"version\": 1", "\"version\": 2");
     assert!(!schema::takes(VERSION_1) && schema::takes(&second));
     assert_eq!(read(&second), Ok(book.clone()));
-    let written = second.replace("],\n\"containers\"", "],\n\"packaging-sets\": [],\n\"containers\"");
+    let written = second
+        .replace("],\n\"containers\"", "],\n\"packaging-sets\": [],\n\"containers\"")
+        .replace("]\n}\n", "],\n\"weeks\": [],\n\"seen-prices\": [],\n\"trials\": [],\n\"scenarios\": []\n}\n");
     assert_eq!(write(&book), written);
 }
 

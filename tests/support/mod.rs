@@ -7,7 +7,7 @@ use brimwright::book::{
     Settings, Stage,
 };
 use brimwright::measure::{
-    Amount, Density, Exact, Length, LengthUnit, Mass, Measure, Money, Share, Time, TypedLength, Unit, Volume,
+    Amount, Date, Density, Exact, Length, LengthUnit, Mass, Measure, Money, Share, Time, TypedLength, Unit, Volume,
 };
 
 /// A number of at most twelve decimals, such as "12.5".
@@ -18,6 +18,11 @@ pub fn exact(text: &str) -> Exact {
 /// Money in the major unit.
 pub fn money(text: &str) -> Money {
     Money::from_major(exact(text))
+}
+
+/// A day, such as "2026-11-23".
+pub fn day(text: &str) -> Date {
+    Date::from_text(text).unwrap_or_else(|| panic!("{text:?} is no day"))
 }
 
 /// A share as a fraction: "0.65" is 65 %.
