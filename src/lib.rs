@@ -28,6 +28,7 @@ pub mod measure;
 pub mod packaged;
 pub mod plot;
 pub mod price;
+pub mod sales;
 pub mod shape;
 pub mod sizes;
 pub mod store;

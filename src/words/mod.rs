@@ -10,6 +10,7 @@ mod levers;
 mod packaged;
 mod reading;
 mod refusals;
+mod sales;
 mod tolerances;
 mod troubles;
 mod working;
@@ -25,6 +26,9 @@ pub use levers::{lever, lever_advice, lever_change, why_not};
 pub use packaged::{packaged_cautions, packaged_error};
 pub use reading::{example, read_error};
 pub use refusals::refusal;
+pub use sales::{
+    bad_row, day, not_counted, taken_in, till_error, to_take_in, unknown_sales, week, weekly_working, weeks_averaged,
+};
 pub use tolerances::{tolerance_rule, tolerance_source};
 pub use troubles::{fill_error, price_error, scale_error, trouble};
 pub use working::Working;

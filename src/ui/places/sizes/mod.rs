@@ -1,21 +1,25 @@
 //! Sizes: which are worth selling, and whether a change of them worked.
 
+mod by_drink;
 mod chart;
 mod choose;
 mod how_many;
 mod price_point;
 mod questions;
 mod sales;
+mod sales_week;
 mod scenarios;
 mod seen_prices;
 mod side_by_side;
 mod switching;
+mod till;
 mod trials;
 
 pub use how_many::HowMany;
 pub use price_point::PricePoint;
 pub use questions::Questions;
-pub use sales::{Sales, SalesWeek};
+pub use sales::Sales;
+pub use sales_week::SalesWeek;
 pub use scenarios::{ScenarioPage, Scenarios};
 pub use seen_prices::SeenPrices;
 pub use side_by_side::SideBySide;

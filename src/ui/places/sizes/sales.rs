@@ -1,29 +1,174 @@
-//! What is sold in a week.
+//! What is sold in a week: the usual one, and those that were written down.
+
+use std::sync::Arc;
 
 use leptos::prelude::*;
 
-use crate::measure::Date;
-use crate::ui::parts::Back;
+use super::by_drink::{Units, by_drink};
+use super::till::FromTill;
+use crate::book::{Key, Scope};
+use crate::measure::{Date, Exact, Money};
+use crate::sales::{self, Average};
+use crate::ui::live::{live, press, rows, text, trouble, when};
+use crate::ui::parts::{Back, Figure, Section};
 use crate::ui::route::Route;
+use crate::ui::state::AppState;
+use crate::ui::today::today;
+use crate::words;
 
 /// What is sold in a week.
 #[component]
 pub fn Sales() -> impl IntoView {
+    let state = AppState::here();
+    let any = move || state.book.with(|book| book.offers().next().is_some());
+    let teach = || {
+        view! {
+            <div class="teach">
+                <h2>"What do you sell in a week?"</h2>
+                <p>"Give a drink a size in Drinks first; here you then say how many of each you sell."</p>
+            </div>
+        }
+        .into_any()
+    };
     view! {
         <Back to=Route::Sizes name="Sizes" />
         <h1>"Sales"</h1>
         <p class="about">"What you sell in a week of each drink and size: the mix that every comparison counts with."</p>
+        {when(any, || view! { <Usual /> <Written /> <FromTill /> }.into_any())}
+        {when(move || !any(), teach)}
     }
 }
 
-/// What was sold in one week.
+/// The usual week, by hand.
 #[component]
-pub fn SalesWeek(
-    /// The Monday that it begins on.
-    monday: Date,
-) -> impl IntoView {
+fn Usual() -> impl IntoView {
+    let state = AppState::here();
+    let weekly = Memo::new(move |_| {
+        state.book.with(|book| state.ledger.with(|ledger| sales::weekly_contribution(book, ledger, Scope::Menu)))
+    });
+    let figure = move |read: fn(&sales::Weekly, AppState) -> String| {
+        text(move || {
+            weekly.with(|weekly| weekly.as_ref().map_or_else(|over| words::overflow(*over), |it| read(it, state)))
+        })
+    };
+    let units = figure(|weekly, state| state.number(weekly.units));
+    let contribution = figure(|weekly, state| state.money(weekly.contribution));
+    let working = text(move || {
+        let Ok(weekly) = weekly.get() else { return String::new() };
+        let said = |book: &_| {
+            let working = state
+                .ledger
+                .with(|ledger| state.style.with(|style| words::weekly_working(book, ledger, &weekly, style)));
+            [working, words::not_counted(&weekly, book)].join(" ")
+        };
+        state.book.with(said)
+    });
+    let fields = by_drink(Units {
+        step: "Sold a week",
+        week: None,
+        now: Arc::new(|book, offer| book.offer(offer)?.weekly),
+        put: Arc::new(move |offer, units| {
+            state.book.with_untracked(|book| {
+                let gone = || words::unknown_sales(sales::Unknown::NotOffered, book);
+                sales::usual_week(book, offer, units).ok_or_else(gone)
+            })
+        }),
+    });
     view! {
-        <Back to=Route::Sales name="Sales" />
-        <h1>{monday.to_string()}</h1>
+        <Section heading="A usual week" about="Type how many you sell of each. Leave a field empty where you do not know.">
+            <dl class="figures">
+                <Figure name="Drinks a week" value=units large=true />
+                <Figure name="Contribution a week" value=contribution large=true />
+            </dl>
+            <p class="about">{working}</p>
+            <AverageOfWeeks />
+            {fields}
+        </Section>
     }
+}
+
+/// The average of the last weeks as the usual one.
+#[component]
+fn AverageOfWeeks() -> impl IntoView {
+    let state = AppState::here();
+    let refused = RwSignal::new(None::<String>);
+    let now = today().monday();
+    let average = move || -> Option<Average> { state.book.with(|book| sales::average(book, now)).ok().flatten() };
+    let adopt = move || {
+        if let Some(average) = untrack(average) {
+            refused.set(state.apply("Average of the weeks", average.edit).err());
+        }
+    };
+    let about = text(move || average().map(|average| words::weeks_averaged(&average)).unwrap_or_default());
+    let offered = move || {
+        view! {
+            <p class="actions">
+                <button class="button" on:click=press(adopt)>
+                    "Use the average of the last 4 weeks as the usual week"
+                </button>
+            </p>
+            <p class="soft">{about}</p>
+        }
+        .into_any()
+    };
+    view! {
+        {when(move || average().is_some_and(|average| average.offers > 0), offered)}
+        {trouble(move || refused.get())}
+    }
+}
+
+/// The weeks written down, the latest first.
+#[component]
+fn Written() -> impl IntoView {
+    let state = AppState::here();
+    let weeks =
+        Memo::new(move |_| state.book.with(|book| book.weeks().rev().map(|week| Key::Week(week.monday)).collect()));
+    let row = move |key: Key| match key {
+        Key::Week(monday) => week_row(monday),
+        _ => ().into_any(),
+    };
+    let none = move || weeks.with(Vec::is_empty);
+    let now = today().monday();
+    let this_week = live(move || {
+        let words = match state.book.with(|book| book.week(now).is_some()) {
+            true => "Go on with this week",
+            false => "Write down this week",
+        };
+        view! { <a class="button" href=Route::SalesWeek(now).address()>{words}</a> }.into_any()
+    });
+    view! {
+        <Section
+            heading="Weeks written down"
+            about="Each keeps what a drink contributed when it was written down, so that later prices do not change it."
+        >
+            {when(none, || view! {
+                <p class="hollow">"No week yet. Write down what you sold, or take it from your till below; trials compare the weeks."</p>
+            }.into_any())}
+            <p class="actions">{this_week}</p>
+            <ul class="rows">{rows(weeks, row)}</ul>
+        </Section>
+    }
+}
+
+fn week_row(monday: Date) -> AnyView {
+    let state = AppState::here();
+    let sold = Memo::new(move |_| state.book.with(|book| book.week(monday).map(sales::sold_in)));
+    let figure = move |read: fn((Exact, Money), AppState) -> String| {
+        text(move || match sold.get() {
+            Some(Ok(sold)) => read(sold, state),
+            Some(Err(over)) => words::overflow(over),
+            None => String::new(),
+        })
+    };
+    let units = figure(|(units, _), state| format!("{} sold", state.number(units)));
+    let contribution = figure(|(_, contribution), state| state.money(contribution));
+    view! {
+        <li>
+            <a class="row" href=Route::SalesWeek(monday).address()>
+                <span class="row-name">{words::week(monday)} <span class="row-about">{units}</span></span>
+                <span class="row-price">{contribution}</span>
+            </a>
+        </li>
+    }
+    .into_any()
 }

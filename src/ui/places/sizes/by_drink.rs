@@ -1,0 +1,90 @@
+//! A field for each size of each drink.
+
+use std::sync::Arc;
+
+use leptos::prelude::*;
+
+use crate::book::{Book, DrinkId, Edit, Key, OfferId};
+use crate::measure::{Date, Exact, read_number};
+use crate::ui::fields::{Commit, Entry};
+use crate::ui::live::{rows, text};
+use crate::ui::order;
+use crate::ui::state::AppState;
+use crate::words;
+
+/// Puts how many in force, or says why not; none where the field is empty.
+type Put = Arc<dyn Fn(OfferId, Option<Exact>) -> Result<Edit, String> + Send + Sync>;
+/// How many there are now.
+type Now = Arc<dyn Fn(&Book, OfferId) -> Option<Exact> + Send + Sync>;
+
+/// A field for each size: what it shows and what typing into it does.
+#[derive(Clone)]
+pub struct Units {
+    /// The step to undo.
+    pub step: &'static str,
+    /// The week whose sizes are listed besides those on the menu.
+    pub week: Option<Date>,
+    /// What the field shows.
+    pub now: Now,
+    /// What typing does.
+    pub put: Put,
+}
+
+/// The sizes of a drink on the menu, smallest first, then others sold in that week.
+fn sizes(book: &Book, drink: DrinkId, week: Option<Date>) -> Vec<Key> {
+    let mut sizes = order::offers(book, drink);
+    for sold in week.and_then(|monday| book.week(monday)).into_iter().flat_map(|week| &week.sold) {
+        let key = Key::Offer(sold.offer());
+        if sold.drink == drink && !sizes.contains(&key) {
+            sizes.push(key);
+        }
+    }
+    sizes
+}
+
+/// Drinks by name, and under each a field for each of its sizes.
+pub fn by_drink(units: Units) -> AnyView {
+    let state = AppState::here();
+    let week = units.week;
+    let has_sizes = move |book: &Book, key: &Key| match key {
+        Key::Drink(drink) => !sizes(book, *drink, week).is_empty(),
+        _ => false,
+    };
+    let drinks = Memo::new(move |_| {
+        state.book.with(|book| order::drinks(book).into_iter().filter(|key| has_sizes(book, key)).collect())
+    });
+    let card = move |key: Key| {
+        let Key::Drink(drink) = key else { return ().into_any() };
+        let name = text(move || state.book.with(|book| book.name(key)));
+        let listed = Memo::new(move |_| state.book.with(|book| sizes(book, drink, week)));
+        let units = units.clone();
+        view! {
+            <li class="sold" role="group" aria-label=name>
+                <h3>{name}</h3>
+                <div class="sold-sizes">{rows(listed, move |key| field(key, &units))}</div>
+            </li>
+        }
+        .into_any()
+    };
+    view! { <ul class="sold-drinks">{rows(drinks, card)}</ul> }.into_any()
+}
+
+fn field(key: Key, units: &Units) -> AnyView {
+    let Key::Offer(offer) = key else { return ().into_any() };
+    let state = AppState::here();
+    let Units { step, now, put, .. } = units.clone();
+    let value =
+        text(move || state.book.with(|book| now(book, offer)).map(|units| state.number(units)).unwrap_or_default());
+    let commit: Commit = Arc::new(move |text, session| {
+        let units = match text.trim() {
+            "" => None,
+            typed => {
+                let read = state.style.with_untracked(|style| read_number(typed, style));
+                Some(read.map_err(|error| words::read_error(&error, "24"))?)
+            }
+        };
+        state.apply_in(step, put(offer, units)?, Some(session))
+    });
+    let name = state.book.with_untracked(|book| book.name(Key::Container(offer.container)));
+    view! { <Entry label=name value=value commit=commit /> }.into_any()
+}

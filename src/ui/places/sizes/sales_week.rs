@@ -1,0 +1,63 @@
+//! What was sold in one week.
+
+use std::sync::Arc;
+
+use leptos::prelude::*;
+
+use super::by_drink::{Units, by_drink};
+use crate::measure::Date;
+use crate::sales;
+use crate::ui::live::{flag, text};
+use crate::ui::parts::{Back, Figure};
+use crate::ui::route::Route;
+use crate::ui::state::AppState;
+use crate::ui::today::today;
+use crate::words;
+
+/// What was sold in one week.
+#[component]
+pub fn SalesWeek(
+    /// The Monday that it begins on.
+    monday: Date,
+) -> impl IntoView {
+    let state = AppState::here();
+    let sold = Memo::new(move |_| state.book.with(|book| sales::sold_in(&sales::week_so_far(book, monday))));
+    let said = move |over| words::overflow(over);
+    let units = text(move || sold.get().map_or_else(said, |(units, _)| state.number(units)));
+    let contribution = text(move || sold.get().map_or_else(said, |(_, money)| state.money(money)));
+    let running = flag(move || monday < today().monday().plus_weeks(1) && monday >= today().monday());
+    let running = text(move || match running.get() {
+        true => "This week is still running: go on writing as it goes.".to_string(),
+        false => String::new(),
+    });
+    let fields = by_drink(Units {
+        step: "Units sold",
+        week: Some(monday),
+        now: Arc::new(move |book, offer| {
+            Some(book.week(monday)?.sold.iter().find(|sold| sold.offer() == offer)?.units)
+        }),
+        put: Arc::new(move |offer, units| {
+            state.book.with_untracked(|book| {
+                let edit = state.ledger.with_untracked(|ledger| sales::write_down(book, ledger, monday, offer, units));
+                edit.map_err(|unknown| words::unknown_sales(unknown, book))
+            })
+        }),
+    });
+    view! {
+        <Back to=Route::Sales name="Sales" />
+        <h1>{words::week(monday)} <span class="h1-size">"Mon to Sun"</span></h1>
+        <p class="about">
+            "How many you sold of each. A number takes with it what one contributes at this moment. Empty a field to take the number out."
+        </p>
+        <p class="soft">{running}</p>
+        <nav class="actions" aria-label="Other weeks">
+            <a class="button" href=Route::SalesWeek(monday.plus_weeks(-1)).address()>"Week before"</a>
+            <a class="button" href=Route::SalesWeek(monday.plus_weeks(1)).address()>"Week after"</a>
+        </nav>
+        <dl class="figures">
+            <Figure name="Drinks sold" value=units large=true />
+            <Figure name="Contribution" value=contribution large=true />
+        </dl>
+        {fields}
+    }
+}

@@ -1,0 +1,262 @@
+//! Weeks from a till's list of sales.
+
+use std::sync::Arc;
+
+use leptos::ev;
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+use wasm_bindgen_futures::JsFuture;
+use web_sys::HtmlInputElement;
+
+use crate::book::TillColumns;
+use crate::exchange::{DayOrder, Days, MAX_BYTES, Table, Taken, TakenWeek, Till, TillError, read_table, take};
+use crate::measure::{Date, Overflow};
+use crate::ui::fields::Choice;
+use crate::ui::live::{live, press, text, trouble, when};
+use crate::ui::order::lower_case;
+use crate::ui::parts::Section;
+use crate::ui::state::AppState;
+use crate::ui::today::today;
+use crate::words;
+
+/// Rows left out that are shown at once.
+const SHOWN: usize = 20;
+
+/// Weeks back that a list without days may be of.
+const WEEKS_BACK: i32 = 12;
+
+/// A file that was read, and what the person says of it.
+#[derive(Clone, Copy)]
+struct Reading {
+    table: RwSignal<Option<Table>>,
+    item: RwSignal<String>,
+    size: RwSignal<String>,
+    units: RwSignal<String>,
+    day: RwSignal<String>,
+    order: RwSignal<String>,
+    week: RwSignal<String>,
+}
+
+impl Reading {
+    fn new() -> Reading {
+        let empty = || RwSignal::new(String::new());
+        let week = RwSignal::new(today().monday().to_string());
+        Reading {
+            table: RwSignal::new(None),
+            item: empty(),
+            size: empty(),
+            units: empty(),
+            day: empty(),
+            order: empty(),
+            week,
+        }
+    }
+
+    /// Begins with a table, its columns as the last list had them where it has the same heads.
+    fn begin(self, table: Table, known: Option<TillColumns>) {
+        let known = known.filter(|known| table.has(known));
+        let part =
+            |read: fn(&TillColumns) -> Option<&String>| known.as_ref().and_then(read).cloned().unwrap_or_default();
+        self.item.set(part(|known| Some(&known.item)));
+        self.size.set(part(|known| known.size.as_ref()));
+        self.units.set(part(|known| Some(&known.units)));
+        self.day.set(part(|known| known.day.as_ref()));
+        self.order.set(String::new());
+        self.table.set(Some(table));
+    }
+
+    /// The columns, as soon as the needed ones are chosen.
+    fn columns(self) -> Option<TillColumns> {
+        let chosen = |signal: RwSignal<String>| Some(signal.get()).filter(|name| !name.is_empty());
+        let (item, units) = (chosen(self.item)?, chosen(self.units)?);
+        Some(TillColumns { item, size: chosen(self.size), units, day: chosen(self.day) })
+    }
+
+    /// Whether the person must say which number of a day is the month.
+    fn open_order(self) -> bool {
+        let day = self.day.get();
+        !day.is_empty() && self.table.with(|table| table.as_ref().is_some_and(|table| table.days(&day) == Days::Open))
+    }
+
+    /// What can be taken in; none while columns are missing.
+    fn taken(self, state: AppState) -> Option<Result<Taken, Overflow>> {
+        let columns = self.columns()?;
+        let order = match self.order.get().as_str() {
+            "day" => Some(DayOrder::DayFirst),
+            "month" => Some(DayOrder::MonthFirst),
+            _ => None,
+        };
+        let week = Date::from_text(&self.week.get()).unwrap_or_else(|| today().monday());
+        let style = state.style.get();
+        let till = Till { columns, order, week, style: &style, fold: &lower_case };
+        let taken = self.table.with(|table| {
+            let table = table.as_ref()?;
+            Some(state.book.with(|book| state.ledger.with(|ledger| take(book, ledger, table, &till))))
+        });
+        taken.and_then(Result::transpose)
+    }
+}
+
+/// Takes weeks in from a till's list.
+#[component]
+pub fn FromTill() -> impl IntoView {
+    let state = AppState::here();
+    let reading = Reading::new();
+    let refused = RwSignal::new(None::<String>);
+    let done = RwSignal::new(String::new());
+    let chosen = move |event: ev::Event| {
+        let input: HtmlInputElement = event_target(&event);
+        let Some(file) = input.files().and_then(|files| files.get(0)) else { return };
+        // The same file can be chosen again only if the field is empty.
+        input.set_value("");
+        done.set(String::new());
+        if file.size() > MAX_BYTES as f64 {
+            refused.set(Some(words::till_error(TillError::TooLarge)));
+            return;
+        }
+        spawn_local(async move {
+            let read = match JsFuture::from(file.array_buffer()).await {
+                Ok(buffer) => read_table(&js_sys::Uint8Array::new(&buffer).to_vec()).map_err(words::till_error),
+                Err(_) => Err("The file could not be read. Choose it again.".to_string()),
+            };
+            refused.set(read.as_ref().err().cloned());
+            match read {
+                Ok(table) => reading.begin(table, state.book.with_untracked(|book| book.settings().till.clone())),
+                Err(_) => reading.table.set(None),
+            }
+        });
+    };
+    let error = text(move || refused.get().unwrap_or_default());
+    view! {
+        <Section
+            heading="From your till"
+            about="Save the list of what was sold as CSV from the till or a spreadsheet, one row for each drink and size, and choose it here. Nothing is taken in before you have seen it."
+        >
+            <div class="entry">
+                <label for="till-file">"List of sales (CSV)"</label>
+                <div class="entry-box">
+                    <input id="till-file" aria-describedby="till-error" type="file" accept=".csv,.txt,.tsv,text/csv" on:change=chosen />
+                </div>
+                <p class="entry-error" id="till-error" role="status">{error}</p>
+            </div>
+            {when(move || reading.table.with(Option::is_some), move || view! { <Columns reading done /> }.into_any())}
+            <p role="status">{done}</p>
+        </Section>
+    }
+}
+
+/// A list to choose from that writes into a signal.
+fn choice(label: &'static str, into: RwSignal<String>, options: Signal<Vec<(String, String)>>) -> AnyView {
+    let choose = Arc::new(move |value: &str| {
+        into.set(value.to_string());
+        Ok(())
+    });
+    view! { <Choice label=label options=options value=into choose=choose /> }.into_any()
+}
+
+fn pair(value: &str, words: &str) -> (String, String) {
+    (value.to_string(), words.to_string())
+}
+
+/// The columns, what comes of them, and taking it in.
+#[component]
+fn Columns(reading: Reading, done: RwSignal<String>) -> impl IntoView {
+    let state = AppState::here();
+    let heads = move |first: &'static str| {
+        Signal::derive(move || {
+            let heads = reading.table.with(|table| table.as_ref().map(|table| table.heads.clone()));
+            let heads = heads.unwrap_or_default().into_iter().map(|head| (head.clone(), head));
+            std::iter::once(pair("", first)).chain(heads).collect()
+        })
+    };
+    let orders = Signal::stored(vec![
+        pair("", "Choose"),
+        pair("day", "Day, then month: 23/11/2026"),
+        pair("month", "Month, then day: 11/23/2026"),
+    ]);
+    let now = today().monday();
+    let weeks = (0..=WEEKS_BACK).map(|back| now.plus_weeks(back.saturating_neg()));
+    let weeks = Signal::stored(weeks.map(|monday| (monday.to_string(), words::week(monday))).collect::<Vec<_>>());
+    let taken = Memo::new(move |_| reading.taken(state));
+    let refused = RwSignal::new(None::<String>);
+    let adopt = move || {
+        let Some(Ok(found)) = taken.get_untracked() else { return };
+        match state.apply("Sales from the till", found.edit) {
+            Ok(()) => {
+                refused.set(None);
+                done.set(words::taken_in(found.good, found.bad.len()));
+                reading.table.set(None);
+            }
+            Err(sentence) => refused.set(Some(sentence)),
+        }
+    };
+    let preview = move || match taken.get() {
+        None => view! { <p class="hollow">"Choose which column says what was sold and which how many."</p> }.into_any(),
+        Some(Err(over)) => view! { <p class="trouble">{words::overflow(over)}</p> }.into_any(),
+        Some(Ok(found)) => preview(state, &found),
+    };
+    let some = move || taken.with(|taken| matches!(taken, Some(Ok(taken)) if taken.good > 0));
+    let button = move || {
+        view! {
+            <button class="main" on:click=press(adopt)>
+                "Take these sales in"
+            </button>
+        }
+        .into_any()
+    };
+    view! {
+        <div class="teach">
+            <h3>"What the columns are"</h3>
+            <div class="fields">
+                {choice("Drink, or drink and size", reading.item, heads("Choose"))}
+                {choice("Size", reading.size, heads("In the same column"))}
+                {choice("How many", reading.units, heads("Choose"))}
+                {choice("Day", reading.day, heads("No days: all of one week"))}
+                {when(move || reading.day.with(String::is_empty), move || choice("Which week", reading.week, weeks))}
+                {when(move || reading.open_order(), move || choice("Days are written", reading.order, orders))}
+            </div>
+            {live(preview)}
+            {trouble(move || refused.get())}
+            <p class="actions">
+                {when(some, button)}
+                <button class="quiet" on:click=press(move || reading.table.set(None))>
+                    "Leave it"
+                </button>
+            </p>
+        </div>
+    }
+}
+
+/// What would be taken in and what not.
+fn preview(state: AppState, found: &Taken) -> AnyView {
+    let week = |week: &TakenWeek| {
+        let again = if week.known { ", in place of what is written for these sizes" } else { "" };
+        view! {
+            <li>
+                {format!(
+                    "{}: {} sold, contribution {}{again}",
+                    words::week(week.monday),
+                    state.number(week.units),
+                    state.money(week.contribution),
+                )}
+            </li>
+        }
+    };
+    let weeks = found.weeks.iter().map(week).collect_view();
+    let bad =
+        state.book.with(|book| found.bad.iter().take(SHOWN).map(|row| words::bad_row(row, book)).collect::<Vec<_>>());
+    let bad = bad.into_iter().map(|row| view! { <li>{row}</li> }).collect_view();
+    let more = match found.bad.len().saturating_sub(SHOWN) {
+        0 => String::new(),
+        more => format!("And {more} more."),
+    };
+    view! {
+        <div role="status">
+            <h3>{words::to_take_in(found.good, found.bad.len())}</h3>
+            <ul class="till-weeks">{weeks}</ul>
+            <ul class="till-bad">{bad}</ul>
+            <p class="soft">{more}</p>
+        </div>
+    }
+    .into_any()
+}
