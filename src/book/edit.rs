@@ -187,12 +187,12 @@ fn only(key: Key) -> BTreeSet<Key> {
 mod tests {
     use super::*;
     use crate::book::{
-        Accepted, Field, FillRule, Filling, Offer, PackagingSet, PackagingSetId, Problem, Settings, Tier,
+        Accepted, Field, FillRule, Filling, Offer, PackagingSet, PackagingSetId, Problem, Scope, Settings, Tier,
     };
     use crate::measure::{Currency, Exact};
     use crate::support::{
-        book_of_one_drink, container_id, drink_id, ingredient_id, line, money, offer_id, pack, pack_id, settings,
-        use_of, vessel,
+        book_of_one_drink, container_id, day, drink_id, ingredient_id, line, money, offer, offer_id, pack, pack_id,
+        scenario, seen_price, settings, trial, use_of, vessel, week,
     };
 
     #[test]
@@ -289,6 +289,98 @@ mod tests {
         let applied = book.apply(&edit).unwrap();
         assert_eq!(applied.touched, BTreeSet::from([drink, offer]));
         assert!(!book.contains(drink) && !book.contains(offer) && book.contains(ingredient));
+        book.apply(&applied.inverse).unwrap();
+        assert_eq!(book, before);
+    }
+
+    /// One drink in two containers, sold, planned and under trial.
+    fn sold_and_planned() -> Book {
+        let mut book = book_of_one_drink(settings(), "1", Some("3"));
+        let records = [
+            Record::Container(crate::support::container(2, "500 mL")),
+            Record::Offer(offer(1, 2, Some("5"))),
+            Record::Week(week("2026-11-16", &[(1, "10", "2"), (2, "4", "3")])),
+            Record::Week(week("2026-11-23", &[(2, "5", "3")])),
+            Record::Trial(trial(1, Scope::Menu)),
+            Record::Trial(trial(2, Scope::Drink(drink_id(1)))),
+            Record::Scenario(scenario(1, [offer(1, 1, Some("3.25")), offer(1, 2, None)])),
+            Record::SeenPrice(seen_price(1, "16 fl oz", "7")),
+        ];
+        for record in records {
+            book.apply(&Edit::Put(record)).unwrap();
+        }
+        book
+    }
+
+    fn keys(texts: &[&str]) -> Vec<Key> {
+        texts.iter().map(|text| Key::from_text(text).unwrap()).collect()
+    }
+
+    #[test]
+    fn sales_plans_and_trials_use_what_they_name() {
+        let mut book = sold_and_planned();
+        let users = ["offer:1-1", "offer:1-2", "week:2026-11-16", "week:2026-11-23", "scenario:1", "trial:2"];
+        assert_eq!(book.users(Key::Drink(drink_id(1))), keys(&users));
+        assert_eq!(book.users(Key::Container(container_id(1))), keys(&["offer:1-1", "week:2026-11-16", "scenario:1"]));
+        let container = Key::Container(container_id(2));
+        let by = keys(&["offer:1-2", "week:2026-11-16", "week:2026-11-23", "scenario:1"]);
+        assert_eq!(book.users(container), by);
+        assert_eq!(book.apply(&Edit::Remove(container)), Err(Refusal::InUse { key: container, by }));
+        for key in keys(&["week:2026-11-16", "trial:1", "scenario:1", "seen-price:1", "settings", "offer:1-1"]) {
+            assert_eq!(book.users(key), [], "{key}");
+        }
+        // What was sold stays when the size goes from the menu.
+        book.apply(&Edit::Remove(Key::Offer(offer_id(1, 1)))).unwrap();
+        assert_eq!(book.week(day("2026-11-16")).unwrap().sold.len(), 2);
+    }
+
+    #[test]
+    fn a_container_goes_with_what_was_sold_and_planned_in_it() {
+        let mut book = sold_and_planned();
+        let before = book.clone();
+        let edit = Edit::remove_with_offers(&book, Key::Container(container_id(2)));
+        let applied = book.apply(&edit).unwrap();
+        let touched = ["container:2", "offer:1-2", "week:2026-11-16", "week:2026-11-23", "scenario:1"];
+        assert_eq!(applied.touched, keys(&touched).into_iter().collect());
+        assert_eq!(book.week(day("2026-11-16")), Some(&week("2026-11-16", &[(1, "10", "2")])));
+        assert_eq!(book.week(day("2026-11-23")), Some(&week("2026-11-23", &[])));
+        assert_eq!(book.scenarios().next().unwrap().offers, [offer(1, 1, Some("3.25"))]);
+        assert_eq!((book.trials().count(), book.seen_prices().count()), (2, 1));
+        book.apply(&applied.inverse).unwrap();
+        assert_eq!(book, before);
+    }
+
+    #[test]
+    fn a_drink_goes_with_its_own_trials_only() {
+        let mut book = sold_and_planned();
+        let before = book.clone();
+        let edit = Edit::remove_with_offers(&book, Key::Drink(drink_id(1)));
+        let applied = book.apply(&edit).unwrap();
+        assert_eq!(book.trials().map(|trial| trial.scope).collect::<Vec<_>>(), [Scope::Menu]);
+        assert!(book.weeks().all(|week| week.sold.is_empty()) && book.weeks().count() == 2);
+        assert!(book.scenarios().all(|scenario| scenario.offers.is_empty()));
+        book.apply(&applied.inverse).unwrap();
+        assert_eq!(book, before);
+    }
+
+    #[test]
+    fn a_scenario_is_adopted_in_one_step_and_taken_back_in_one() {
+        let mut book = sold_and_planned();
+        let mut planned = book.scenarios().next().unwrap().clone();
+        planned.offers = vec![Offer { weekly: Some(Exact::from(9)), ..offer(1, 2, Some("5.5")) }];
+        book.apply(&Edit::Put(Record::Scenario(planned.clone()))).unwrap();
+        let before = book.clone();
+
+        let mut tried = book.clone();
+        tried.apply(&Edit::Together(planned.applied(&book))).unwrap();
+        assert_eq!(tried.offers().cloned().collect::<Vec<_>>(), planned.offers);
+        assert_eq!(tried.scenario(planned.id), Some(&planned), "trying it out keeps it");
+
+        let applied = book.apply(&planned.adopted(&before)).unwrap();
+        assert_eq!(book.offers().cloned().collect::<Vec<_>>(), planned.offers);
+        assert_eq!(book.scenario(planned.id), None);
+        assert_eq!(book.weeks().collect::<Vec<_>>(), before.weeks().collect::<Vec<_>>());
+        assert_eq!(applied.touched, keys(&["offer:1-1", "offer:1-2", "scenario:1"]).into_iter().collect());
         book.apply(&applied.inverse).unwrap();
         assert_eq!(book, before);
     }

@@ -2,7 +2,7 @@
 
 use super::refusals;
 use crate::book::Book;
-use crate::exchange::{BookFileError, Fault, Place};
+use crate::exchange::{BookFileError, Counts, Fault, Place, Preview};
 
 /// The sentence for a book file that cannot be taken in. `open` is the book on the screen.
 pub fn book_file_error(error: &BookFileError, open: &Book) -> String {
@@ -53,4 +53,29 @@ fn value(fault: &Fault) -> String {
         Fault::RepeatedField(name) => format!("“{name}” stands there twice. Keep one of them."),
         Fault::Unreadable(why) => format!("{why}."),
     }
+}
+
+/// What an import would do, a line for each kind of record.
+pub fn import_changes(preview: &Preview) -> Vec<String> {
+    if preview.changes_nothing() {
+        return vec!["Nothing differs from the open book.".to_string()];
+    }
+    let line = |name: &str, counts: Counts| {
+        let Counts { added, changed, removed } = counts;
+        (counts != Counts::default()).then(|| format!("{name}: {added} new, {changed} changed, {removed} taken out"))
+    };
+    let kinds = [
+        line("Drinks", preview.drinks),
+        line("Sizes sold", preview.offers),
+        line("Ingredients", preview.ingredients),
+        line("Packaging", preview.packagings),
+        line("Packaging sets", preview.packaging_sets),
+        line("Containers", preview.containers),
+        line("Weeks of sales", preview.weeks),
+        line("Prices seen elsewhere", preview.seen_prices),
+        line("Trials", preview.trials),
+        line("Scenarios", preview.scenarios),
+        preview.settings_change.then(|| "Settings: changed".to_string()),
+    ];
+    kinds.into_iter().flatten().collect()
 }

@@ -16,7 +16,7 @@ mod troubles;
 mod working;
 
 pub use allergens::{allergen, allergen_in_european_union, allergen_in_united_states, allergens};
-pub use book_files::book_file_error;
+pub use book_files::{book_file_error, import_changes};
 pub use choices::{
     covers, drink_kind, fill_rule, ice_place, known, packaging_part, part, scaling, stage, standing, system, tax_place,
 };

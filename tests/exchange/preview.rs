@@ -2,6 +2,7 @@
 
 use brimwright::book::{Book, Edit, Key, Record, Settings};
 use brimwright::exchange::{Counts, preview, read, write};
+use brimwright::words::import_changes;
 
 use super::{demo, demo_with};
 
@@ -30,6 +31,8 @@ fn an_empty_book_takes_everything() {
     assert_eq!(seen.containers, counts(9, 0, 0));
     assert_eq!(seen.drinks, counts(14, 0, 0));
     assert_eq!(seen.offers, counts(39, 0, 0));
+    assert_eq!([seen.weeks, seen.seen_prices], [counts(8, 0, 0), counts(10, 0, 0)]);
+    assert_eq!([seen.trials, seen.scenarios], [counts(1, 0, 0); 2]);
     there_and_back(&open, &incoming);
 }
 
@@ -41,6 +44,8 @@ fn a_full_book_loses_what_the_incoming_one_lacks() {
     assert_eq!(seen.ingredients, counts(0, 0, 45));
     assert_eq!(seen.packaging_sets, counts(0, 0, 2));
     assert_eq!(seen.offers, counts(0, 0, 39));
+    assert_eq!([seen.weeks, seen.seen_prices], [counts(0, 0, 8), counts(0, 0, 10)]);
+    assert_eq!([seen.trials, seen.scenarios], [counts(0, 0, 1); 2]);
     there_and_back(&open, &incoming);
 }
 
@@ -73,6 +78,35 @@ fn each_kind_is_counted_apart() {
     assert_eq!(seen.offers, counts(0, 0, 3));
     let back = preview(&incoming, &open);
     assert_eq!((back.drinks, back.offers), (counts(1, 0, 0), counts(3, 0, 0)));
+    there_and_back(&open, &incoming);
+    there_and_back(&incoming, &open);
+}
+
+/// A drink goes with what was sold of it and what was planned; a price seen is corrected.
+#[test]
+fn sales_prices_seen_trials_and_scenarios_are_counted() {
+    let open = demo();
+    let mut incoming = demo();
+    let drink = Key::from_text("drink:5").unwrap();
+    incoming.apply(&Edit::remove_with_offers(&incoming, drink)).unwrap();
+    let mut seen = incoming.seen_prices().next().unwrap().clone();
+    seen.place.push('!');
+    incoming.apply(&Edit::Put(Record::SeenPrice(seen))).unwrap();
+    incoming.apply(&Edit::Remove(Key::from_text("seen-price:2").unwrap())).unwrap();
+    incoming.apply(&Edit::Remove(Key::from_text("trial:1").unwrap())).unwrap();
+    let seen = preview(&open, &incoming);
+    assert_eq!((seen.weeks, seen.scenarios), (counts(0, 8, 0), counts(0, 1, 0)));
+    assert_eq!((seen.seen_prices, seen.trials), (counts(0, 1, 1), counts(0, 0, 1)));
+    let lines = [
+        "Drinks: 0 new, 0 changed, 1 taken out",
+        "Sizes sold: 0 new, 0 changed, 3 taken out",
+        "Weeks of sales: 0 new, 8 changed, 0 taken out",
+        "Prices seen elsewhere: 0 new, 1 changed, 1 taken out",
+        "Trials: 0 new, 0 changed, 1 taken out",
+        "Scenarios: 0 new, 1 changed, 0 taken out",
+    ];
+    assert_eq!(import_changes(&seen), lines);
+    assert_eq!(import_changes(&preview(&open, &open)), ["Nothing differs from the open book."]);
     there_and_back(&open, &incoming);
     there_and_back(&incoming, &open);
 }

@@ -2,10 +2,13 @@
 //! value does not hold, so that edits are refused.
 
 use brimwright::book::{
-    Accepted, Allergen, Book, Covers, Edit, FillRule, Filling, Goods, Ingredient, Key, Offer, Pack, PaymentFee, Record,
-    Settings, Tax, TaxPlace, Tier,
+    Accepted, Allergen, Book, Covers, DrinkKind, Edit, FillRule, Filling, Goods, Ingredient, Key, Offer, Pack,
+    PaymentFee, Record, Scenario, ScenarioId, Scope, SeenPrice, SeenPriceId, Settings, Sold, Tax, TaxPlace, Tier,
+    TillColumns, Trial, TrialId, Week,
 };
-use brimwright::measure::{Amount, Currency, Density, Dimension, Exact, Mass, Money, Share, System, Unit, Volume};
+use brimwright::measure::{
+    Amount, Currency, Date, Density, Dimension, Exact, Mass, Money, Share, System, Unit, Volume,
+};
 use proptest::collection::vec;
 use proptest::option;
 use proptest::prelude::*;
@@ -13,12 +16,14 @@ use proptest::sample::{select, subsequence};
 
 use crate::drinks::drink;
 use crate::number;
-use crate::support::{container_id, drink_id, ingredient_id, offer_id, pack_id, packaging_id};
+use crate::support::{container_id, day, drink_id, ingredient_id, offer_id, pack_id, packaging_id};
 use crate::vessels::{PACKAGING_SETS, PACKAGINGS, container, packaging, packaging_set, packaging_set_id};
 
 const INGREDIENTS: u64 = 4;
 const CONTAINERS: u64 = 3;
 const DRINKS: u64 = 3;
+/// Prices seen, trials and scenarios, of each.
+const OTHERS: u64 = 2;
 
 pub fn money(below: i64) -> impl Strategy<Value = Money> {
     number(below, 3).prop_map(Money::from_major)
@@ -192,15 +197,96 @@ fn offer(price: impl Strategy<Value = Money> + 'static) -> impl Strategy<Value =
         .boxed()
 }
 
+/// A day of a few weeks; mostly a Monday.
+fn monday() -> impl Strategy<Value = Date> {
+    prop_oneof![
+        40 => (0..6_i32).prop_map(|week| day("2026-10-26").plus_weeks(week)),
+        1 => Just(day("2026-11-25")),
+    ]
+}
+
+/// What one brings, below zero too.
+fn contribution() -> impl Strategy<Value = Money> {
+    (-900_i64..9_000).prop_map(|steps| Money::from_major(Exact::new(steps, 3)))
+}
+
+fn week() -> impl Strategy<Value = Record> {
+    let units = prop_oneof![20 => number(900, 1), 1 => Just(Exact::new(-1, 0))];
+    let sold =
+        (1..=DRINKS, 1..=CONTAINERS, units, contribution()).prop_map(|(drink, container, units, contribution)| Sold {
+            drink: drink_id(drink),
+            container: container_id(container),
+            units,
+            contribution,
+        });
+    (monday(), vec(sold, 0..5))
+        .prop_map(|(monday, mut sold)| {
+            sold.dedup_by_key(|sold| sold.offer());
+            Record::Week(Week { monday, sold })
+        })
+        .boxed()
+}
+
+fn seen_price() -> impl Strategy<Value = Record> {
+    (1..=OTHERS, name(), select(DrinkKind::ALL), units_of(Unit::ALL), money(40), monday(), -6..=6_i32)
+        .prop_map(|(id, place, kind, size, price, monday, days)| {
+            let id = SeenPriceId::from_random(id);
+            Record::SeenPrice(SeenPrice { id, place, kind, size, price, day: monday.plus_days(days) })
+        })
+        .boxed()
+}
+
+fn scope() -> impl Strategy<Value = Scope> {
+    prop_oneof![
+        Just(Scope::Menu),
+        select(DrinkKind::ALL).prop_map(Scope::Kind),
+        (1..=DRINKS).prop_map(|id| Scope::Drink(drink_id(id))),
+    ]
+}
+
+fn trial() -> impl Strategy<Value = Record> {
+    (1..=OTHERS, name(), scope(), monday(), 0..5_i32, option::of(-1..5_i32))
+        .prop_map(|(id, name, scope, first, before, since)| {
+            let start = first.plus_weeks(before);
+            let last = since.map(|weeks| start.plus_weeks(weeks));
+            Record::Trial(Trial { id: TrialId::from_random(id), name, scope, first, start, last })
+        })
+        .boxed()
+}
+
+fn scenario() -> impl Strategy<Value = Record> {
+    let offer = offer(any_money()).prop_map(|record| record.offer().cloned());
+    (1..=OTHERS, name(), vec(offer, 0..5))
+        .prop_map(|(id, name, offers)| {
+            let mut offers: Vec<Offer> = offers.into_iter().flatten().collect();
+            offers.dedup_by_key(|offer| offer.id());
+            Record::Scenario(Scenario { id: ScenarioId::from_random(id), name, offers })
+        })
+        .boxed()
+}
+
+/// Sales and what is asked of them.
+fn asked() -> impl Strategy<Value = Record> {
+    prop_oneof![3 => week(), 1 => seen_price(), 1 => trial(), 2 => scenario()]
+}
+
+fn till() -> impl Strategy<Value = Option<TillColumns>> {
+    let head = || prop_oneof![30 => "[A-Z][a-z]{0,8}", 1 => Just(String::new())];
+    let columns = (head(), option::of(head()), head(), option::of(head()))
+        .prop_map(|(item, size, units, day)| TillColumns { item, size, units, day });
+    option::weighted(0.2, columns)
+}
+
 fn record() -> impl Strategy<Value = Record> {
     prop_oneof![
-        1 => settings().prop_map(|settings| Record::Settings(Box::new(settings))),
+        1 => (settings(), till()).prop_map(|(settings, till)| Record::Settings(Box::new(Settings { till, ..settings }))),
         3 => (1..=INGREDIENTS).prop_flat_map(ingredient).prop_map(Record::Ingredient),
         1 => (1..=PACKAGINGS).prop_flat_map(packaging).prop_map(Record::Packaging),
         1 => (1..=PACKAGING_SETS).prop_flat_map(packaging_set).prop_map(Record::PackagingSet),
         2 => (1..=CONTAINERS).prop_flat_map(container).prop_map(Record::Container),
         3 => (1..=DRINKS).prop_flat_map(|id| drink(id, INGREDIENTS)).prop_map(Record::Drink),
         2 => offer(any_money()),
+        4 => asked(),
     ]
 }
 
@@ -213,6 +299,10 @@ fn key() -> impl Strategy<Value = Key> {
         (1..=CONTAINERS).prop_map(|id| Key::Container(container_id(id))),
         (1..=DRINKS).prop_map(|id| Key::Drink(drink_id(id))),
         (1..=DRINKS, 1..=CONTAINERS).prop_map(|(drink, container)| Key::Offer(offer_id(drink, container))),
+        monday().prop_map(Key::Week),
+        (1..=OTHERS).prop_map(|id| Key::SeenPrice(SeenPriceId::from_random(id))),
+        (1..=OTHERS).prop_map(|id| Key::Trial(TrialId::from_random(id))),
+        (1..=OTHERS).prop_map(|id| Key::Scenario(ScenarioId::from_random(id))),
     ]
 }
 
@@ -246,10 +336,10 @@ pub fn book() -> impl Strategy<Value = Book> {
     let drinks: Vec<_> = (1..=DRINKS).map(|id| drink(id, INGREDIENTS).prop_map(Record::Drink)).collect();
     let sets: Vec<_> = (1..=PACKAGING_SETS).map(|id| packaging_set(id).prop_map(Record::PackagingSet)).collect();
     let offers = vec(offer(money(40)), 0..6);
-    (settings(), ingredients, packagings, sets, containers, drinks, offers).prop_map(
-        |(settings, ingredients, packagings, sets, containers, drinks, offers)| {
+    (settings(), ingredients, packagings, sets, containers, drinks, offers, vec(asked(), 0..6)).prop_map(
+        |(settings, ingredients, packagings, sets, containers, drinks, offers, asked)| {
             let mut book = Book::new(settings);
-            for record in [ingredients, packagings, sets, containers, drinks, offers].into_iter().flatten() {
+            for record in [ingredients, packagings, sets, containers, drinks, offers, asked].into_iter().flatten() {
                 // What is refused is not there: edits then meet its absence.
                 let _ = book.apply(&Edit::Put(record));
             }

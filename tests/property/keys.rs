@@ -1,6 +1,9 @@
 //! Keys and ids are written and read without loss.
 
-use brimwright::book::{ContainerId, DrinkId, IngredientId, Key, OfferId, PackagingId, PackagingSetId};
+use brimwright::book::{
+    ContainerId, DrinkId, IngredientId, Key, OfferId, PackagingId, PackagingSetId, ScenarioId, SeenPriceId, TrialId,
+};
+use brimwright::measure::Date;
 use proptest::prelude::*;
 
 fn key() -> impl Strategy<Value = Key> {
@@ -8,12 +11,17 @@ fn key() -> impl Strategy<Value = Key> {
         Just(Key::Settings),
         any::<u64>().prop_map(|number| Key::Ingredient(IngredientId::from_random(number))),
         any::<u64>().prop_map(|number| Key::Packaging(PackagingId::from_random(number))),
+        any::<u64>().prop_map(|number| Key::Container(ContainerId::from_random(number))),
         any::<u64>().prop_map(|number| Key::PackagingSet(PackagingSetId::from_random(number))),
         any::<u64>().prop_map(|number| Key::Container(ContainerId::from_random(number))),
         any::<u64>().prop_map(|number| Key::Drink(DrinkId::from_random(number))),
         any::<(u64, u64)>().prop_map(|(drink, container)| {
             Key::Offer(OfferId { drink: DrinkId::from_random(drink), container: ContainerId::from_random(container) })
         }),
+        any::<u64>().prop_map(|number| Key::SeenPrice(SeenPriceId::from_random(number))),
+        any::<u64>().prop_map(|number| Key::Trial(TrialId::from_random(number))),
+        any::<u64>().prop_map(|number| Key::Scenario(ScenarioId::from_random(number))),
+        (0..3_652_424).prop_map(|days| Key::Week(Date::FIRST.plus_days(days))),
     ]
 }
 
@@ -24,7 +32,7 @@ proptest! {
     }
 
     #[test]
-    fn a_key_has_one_way_of_writing(text in "(settings|ingredient:|packaging:|packaging-set:|drink:|offer:|x:|)[-0-9a-fA-F:+ ]{0,18}") {
+    fn a_key_has_one_way_of_writing(text in "(settings|ingredient:|packaging:|packaging-set:|container:|drink:|offer:|week:|seen-price:|trial:|scenario:|x:|)[-0-9a-fA-F:+ ]{0,18}") {
         if let Some(key) = Key::from_text(&text) {
             prop_assert_eq!(key.to_string(), text);
         }

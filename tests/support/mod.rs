@@ -4,7 +4,7 @@
 use brimwright::book::{
     Book, Brimful, Container, ContainerId, Drink, DrinkId, DrinkKind, Headspace, Ingredient, IngredientId, Labour,
     Line, LineId, Offer, OfferId, Pack, PackId, Packaging, PackagingId, PackagingPart, PackagingUse, Record, Scaling,
-    Settings, Stage,
+    Scenario, ScenarioId, Scope, SeenPrice, SeenPriceId, Settings, Sold, Stage, Trial, TrialId, Week,
 };
 use brimwright::measure::{
     Amount, Date, Density, Exact, Length, LengthUnit, Mass, Measure, Money, Share, Time, TypedLength, Unit, Volume,
@@ -191,6 +191,48 @@ pub fn drink(id: u64, reference: &str, lines: impl IntoIterator<Item = Line>) ->
 /// An offer, with or without a price.
 pub fn offer(drink: u64, container: u64, price: Option<&str>) -> Offer {
     Offer { price: price.map(money), ..Offer::new(offer_id(drink, container)) }
+}
+
+/// A week of these sales: container, number, contribution of one; each of drink 1.
+pub fn week(monday: &str, sold: &[(u64, &str, &str)]) -> Week {
+    let of = |(container, units, contribution): &(u64, &str, &str)| {
+        let OfferId { drink, container } = offer_id(1, *container);
+        Sold { drink, container, units: exact(units), contribution: money(contribution) }
+    };
+    Week { monday: day(monday), sold: sold.iter().map(of).collect() }
+}
+
+/// A trial of six weeks before and on.
+pub fn trial(id: u64, scope: Scope) -> Trial {
+    Trial {
+        id: TrialId::from_random(id),
+        name: format!("Invented change {id}"),
+        scope,
+        first: day("2026-10-12"),
+        start: day("2026-11-23"),
+        last: None,
+    }
+}
+
+/// A scenario of these offers.
+pub fn scenario(id: u64, offers: impl IntoIterator<Item = Offer>) -> Scenario {
+    Scenario {
+        id: ScenarioId::from_random(id),
+        name: format!("Invented menu {id}"),
+        offers: offers.into_iter().collect(),
+    }
+}
+
+/// A price seen at an invented place.
+pub fn seen_price(id: u64, size: &str, price: &str) -> SeenPrice {
+    SeenPrice {
+        id: SeenPriceId::from_random(id),
+        place: format!("Invented place {id}"),
+        kind: DrinkKind::Blended,
+        size: amount(size),
+        price: money(price),
+        day: day("2026-11-23"),
+    }
 }
 
 /// A new book's settings with any price ending.

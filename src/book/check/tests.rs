@@ -8,6 +8,7 @@ use crate::support::{
     amount, container as a_container, density, drink as a_drink, exact, grams, ingredient as an_ingredient, length,
     line, money, offer as an_offer, pack, seconds, settings as some_settings, share, use_of, vessel,
 };
+use crate::support::{day, scenario as a_scenario, seen_price as a_seen_price, trial as a_trial, week as a_week};
 
 /// What is wrong with a record.
 fn wrong(record: Record) -> Option<(Field, Problem)> {
@@ -277,6 +278,94 @@ fn sales_are_not_negative() {
     let weekly = |weekly| wrong(Record::Offer(Offer { weekly: Some(exact(weekly)), ..an_offer(1, 1, None) }));
     assert_eq!(weekly("-1"), is(Field::Weekly, Problem::Negative));
     assert_eq!(weekly("0"), None);
+}
+
+#[test]
+fn weeks() {
+    let with = |change: fn(&mut Week)| {
+        let mut record = a_week("2026-11-23", &[(1, "12", "2.5"), (2, "0", "-0.4")]);
+        change(&mut record);
+        wrong(Record::Week(record))
+    };
+    assert_eq!(with(|_| ()), None, "one may lose money, and none may be sold");
+    assert_eq!(with(|week| week.sold.clear()), None);
+    assert_eq!(with(|week| week.monday = day("2026-11-24")), is(Field::Monday, Problem::NotAMonday));
+    assert_eq!(with(|week| week.sold[0].units = exact("-1")), is(Field::Units, Problem::Negative));
+    let endless = |week: &mut Week| week.sold[0].units = Exact::ONE.over(exact("3")).unwrap();
+    assert_eq!(with(endless), is(Field::Units, Problem::TooLarge));
+    let fine = |week: &mut Week| week.sold[0].contribution = money("1.234567891");
+    assert_eq!(with(fine), is(Field::Contribution, Problem::TooLarge));
+    let twice = |week: &mut Week| week.sold[1].container = week.sold[0].container;
+    assert_eq!(with(twice), is(Field::Units, Problem::Twice));
+}
+
+#[test]
+fn prices_seen() {
+    let with = |change: fn(&mut SeenPrice)| {
+        let mut record = a_seen_price(1, "16 fl oz", "7");
+        change(&mut record);
+        wrong(Record::SeenPrice(record))
+    };
+    assert_eq!(with(|_| ()), None);
+    assert_eq!(with(|seen| seen.place = " ".into()), is(Field::Place, Problem::Empty));
+    assert_eq!(with(|seen| seen.place = "é".repeat(81)), is(Field::Place, Problem::TooLong));
+    assert_eq!(with(|seen| seen.size = amount("1 lb")), is(Field::Size, Problem::NotAVolume));
+    assert_eq!(with(|seen| seen.size = amount("0 mL")), is(Field::Size, Problem::NotPositive));
+    assert_eq!(with(|seen| seen.price = Money::ZERO), is(Field::Price, Problem::NotPositive));
+}
+
+#[test]
+fn trials() {
+    let with = |change: fn(&mut Trial)| {
+        let mut record = a_trial(1, crate::book::Scope::Menu);
+        change(&mut record);
+        wrong(Record::Trial(record))
+    };
+    assert_eq!(with(|_| ()), None);
+    assert_eq!(with(|trial| trial.name.clear()), is(Field::Name, Problem::Empty));
+    for spoil in [
+        |trial: &mut Trial| trial.first = day("2026-10-11"),
+        |trial: &mut Trial| trial.start = day("2026-11-25"),
+        |trial: &mut Trial| trial.last = Some(day("2026-11-29")),
+    ] {
+        assert_eq!(with(spoil), is(Field::Monday, Problem::NotAMonday));
+    }
+    assert_eq!(with(|trial| trial.start = trial.first), is(Field::Start, Problem::NotAfter));
+    assert_eq!(with(|trial| trial.last = Some(trial.first)), is(Field::Last, Problem::NotAfter));
+    assert_eq!(with(|trial| trial.last = Some(trial.start)), None, "it may last a week");
+}
+
+#[test]
+fn scenarios() {
+    let with = |offers: Vec<Offer>| wrong(Record::Scenario(a_scenario(1, offers)));
+    assert_eq!(with(Vec::new()), None);
+    assert_eq!(with(vec![an_offer(1, 1, None), an_offer(1, 2, Some("3"))]), None);
+    assert_eq!(with(vec![an_offer(1, 1, None), an_offer(1, 1, Some("3"))]), is(Field::Offers, Problem::Twice));
+    assert_eq!(with(vec![an_offer(1, 1, Some("0"))]), is(Field::Price, Problem::NotPositive));
+    let sold = Offer { weekly: Some(exact("-1")), ..an_offer(1, 1, None) };
+    assert_eq!(with(vec![sold]), is(Field::Weekly, Problem::Negative));
+    let nameless = Scenario { name: " ".into(), ..a_scenario(1, []) };
+    assert_eq!(wrong(Record::Scenario(nameless)), is(Field::Name, Problem::Empty));
+}
+
+#[test]
+fn columns_of_a_till_have_names() {
+    let with = |change: fn(&mut TillColumns)| {
+        let text = |text: &str| Some(text.to_string());
+        let mut till = TillColumns { item: "Item".into(), size: text("Size"), units: "Sold".into(), day: text("Day") };
+        change(&mut till);
+        settings_with(|record| record.till = Some(till))
+    };
+    assert_eq!(with(|_| ()), None);
+    assert_eq!(with(|till| (till.size, till.day) = (None, None)), None);
+    for spoil in [
+        |till: &mut TillColumns| till.item.clear(),
+        |till: &mut TillColumns| till.units = " ".into(),
+        |till: &mut TillColumns| till.size = Some(String::new()),
+        |till: &mut TillColumns| till.day = Some(String::new()),
+    ] {
+        assert_eq!(with(spoil), is(Field::TillColumn, Problem::Empty));
+    }
 }
 
 #[test]

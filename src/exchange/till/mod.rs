@@ -3,6 +3,8 @@
 mod day;
 mod rows;
 mod take;
+#[cfg(test)]
+mod tests;
 
 pub use day::{DayOrder, Days};
 pub use rows::{Row, Table, TillError, read_table};

@@ -7,7 +7,7 @@ use wasm_bindgen_futures::JsFuture;
 use web_sys::HtmlInputElement;
 
 use crate::book::Book;
-use crate::exchange::{self, Counts, Preview, preview};
+use crate::exchange::{self, Preview, preview};
 use crate::ui::files::{file_name, save_book_file, save_text};
 use crate::ui::library::Library;
 use crate::ui::live::{live, press, text};
@@ -103,7 +103,7 @@ pub fn Files() -> impl IntoView {
                 Some(wanted) => view! {
                             <div class="teach" role="status">
                                 <h3>{format!("“{}” in place of this book", wanted.preview.name)}</h3>
-                                <ul>{changes(&wanted.preview).into_iter().map(|line| view! { <li>{line}</li> }).collect_view()}</ul>
+                                <ul>{words::import_changes(&wanted.preview).into_iter().map(|line| view! { <li>{line}</li> }).collect_view()}</ul>
                                 <p class="actions">
                                     <button class="main" on:click=press(replace)>
                                         "Replace this book"
@@ -122,25 +122,4 @@ pub fn Files() -> impl IntoView {
             })}
         </Section>
     }
-}
-
-/// What an import would do, a line for each kind of record.
-fn changes(preview: &Preview) -> Vec<String> {
-    if preview.changes_nothing() {
-        return vec!["Nothing differs from the open book.".to_string()];
-    }
-    let line = |name: &str, counts: Counts| {
-        let Counts { added, changed, removed } = counts;
-        (counts != Counts::default()).then(|| format!("{name}: {added} new, {changed} changed, {removed} taken out"))
-    };
-    let kinds = [
-        line("Drinks", preview.drinks),
-        line("Sizes sold", preview.offers),
-        line("Ingredients", preview.ingredients),
-        line("Packaging", preview.packagings),
-        line("Packaging sets", preview.packaging_sets),
-        line("Containers", preview.containers),
-        preview.settings_change.then(|| "Settings: changed".to_string()),
-    ];
-    kinds.into_iter().flatten().collect()
 }
