@@ -119,6 +119,7 @@ async fn a_book_comes_back_and_undo_brings_back_the_old_one() {
         "Drinks: 0 new, 0 changed, 1 taken out",
         "Sizes sold: 0 new, 1 changed, 4 taken out",
         "Ingredients: 1 new, 1 changed, 0 taken out",
+        "Scenarios: 0 new, 1 changed, 0 taken out",
         "Settings: changed",
     ];
     journey.expect_each(".teach li", &counts).await;
@@ -194,7 +195,7 @@ fn demo() -> Value {
 }
 
 /// The demo under another name, with apples dearer, one more ingredient, one price asked changed,
-/// and without its first drink, Orchard Green, sold in four sizes.
+/// and without its first drink, Orchard Green, sold and planned in four sizes.
 fn changed_demo() -> Value {
     let mut book = demo();
     book["settings"]["name"] = json!("Marrowgate, east side");
@@ -205,5 +206,7 @@ fn changed_demo() -> Value {
     let offers = book["offers"].as_array_mut().expect("a list");
     offers.retain(|offer| offer["drink"] != "1");
     offers[0]["price"] = json!("99");
+    let planned = book["scenarios"][0]["offers"].as_array_mut().expect("a list");
+    planned.retain(|offer| offer["drink"] != "1");
     book
 }

@@ -14,6 +14,7 @@ mod menu_price;
 mod missed_target;
 mod mistyped;
 mod opening;
+mod sales;
 mod screens;
 #[path = "../../src/bin/dev/site.rs"]
 mod site;
