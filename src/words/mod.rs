@@ -27,7 +27,8 @@ pub use packaged::{packaged_cautions, packaged_error};
 pub use reading::{example, read_error};
 pub use refusals::refusal;
 pub use sales::{
-    bad_row, day, not_counted, taken_in, till_error, to_take_in, unknown_sales, week, weekly_working, weeks_averaged,
+    bad_row, day, not_counted, taken_in, till_error, to_take_in, unknown_sales, week, week_working, weekly_working,
+    weeks_averaged,
 };
 pub use tolerances::{tolerance_rule, tolerance_source};
 pub use troubles::{fill_error, price_error, scale_error, trouble};

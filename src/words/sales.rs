@@ -2,10 +2,10 @@
 
 use super::reading::read_error;
 use super::troubles::trouble;
-use crate::book::{Book, Key, OfferId};
+use crate::book::{Book, Key, OfferId, Week};
 use crate::exchange::{BadRow, TillError, Why};
 use crate::ledger::Ledger;
-use crate::measure::{Date, Money, NumberStyle, ReadError, show_money, show_number};
+use crate::measure::{Date, Exact, Money, NumberStyle, ReadError, show_money, show_number};
 use crate::sales::{Average, Unknown, Weekly, contribution_now};
 
 const MONTHS: [&str; 12] = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
@@ -34,23 +34,34 @@ pub fn unknown_sales(unknown: Unknown, book: &Book) -> String {
     }
 }
 
-/// How the week's contribution came about: the first sizes with their numbers.
+/// How the usual week's contribution came about: the first sizes with their numbers.
 pub fn weekly_working(book: &Book, ledger: &Ledger, weekly: &Weekly, style: &NumberStyle) -> String {
-    let currency = book.settings().currency;
-    let term =
-        |(units, one): (_, Money)| format!("{} × {}", show_number(units, 0, style), show_money(one, currency, style));
-    let mut counted =
-        book.offers().filter_map(|offer| Some((offer.weekly?, contribution_now(ledger, offer.id()).ok()?)));
-    let first: Vec<String> = counted.by_ref().take(2).map(term).collect();
-    let more = match counted.count() {
+    let counted = book.offers().filter_map(|offer| Some((offer.weekly?, contribution_now(ledger, offer.id()).ok()?)));
+    match added_up(book, counted.collect(), weekly.contribution, style) {
+        Some(sum) => format!("The number sold times what one contributes, added up: {sum}."),
+        None => "Nothing is counted yet.".to_string(),
+    }
+}
+
+/// How the contribution of a week that was written down came about.
+pub fn week_working(book: &Book, week: &Week, contribution: Money, style: &NumberStyle) -> String {
+    let counted = week.sold.iter().map(|sold| (sold.units, sold.contribution));
+    match added_up(book, counted.collect(), contribution, style) {
+        Some(sum) => format!("The number sold times what one contributed when it was written down: {sum}."),
+        None => "Nothing is written down yet.".to_string(),
+    }
+}
+
+/// The first two products and their sum with the rest; none where there is nothing to add.
+fn added_up(book: &Book, terms: Vec<(Exact, Money)>, sum: Money, style: &NumberStyle) -> Option<String> {
+    let money = |money| show_money(money, book.settings().currency, style);
+    let term = |(units, one): &(Exact, Money)| format!("{} × {}", show_number(*units, 0, style), money(*one));
+    let first: Vec<String> = terms.iter().take(2).map(term).collect();
+    let more = match terms.len().saturating_sub(first.len()) {
         0 => String::new(),
         count => format!(" + {count} more"),
     };
-    let sum = show_money(weekly.contribution, currency, style);
-    match first.is_empty() {
-        true => "Nothing is counted yet.".to_string(),
-        false => format!("The number sold times what one contributes, added up: {}{more} = {sum}.", first.join(" + ")),
-    }
+    (!first.is_empty()).then(|| format!("{}{more} = {}", first.join(" + "), money(sum)))
 }
 
 /// The offers that are not counted; empty where all are.

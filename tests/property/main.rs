@@ -12,6 +12,7 @@ mod prices;
 mod recipes;
 mod rules;
 mod steps;
+mod tills;
 mod typed;
 mod vessels;
 mod workings;

@@ -6,6 +6,7 @@ mod fills;
 mod labels;
 mod levers;
 mod packages;
+mod sales;
 mod working;
 
 #[path = "../support/mod.rs"]

@@ -34,7 +34,8 @@ pub fn Sales() -> impl IntoView {
         <Back to=Route::Sizes name="Sizes" />
         <h1>"Sales"</h1>
         <p class="about">"What you sell in a week of each drink and size: the mix that every comparison counts with."</p>
-        {when(any, || view! { <Usual /> <Written /> <FromTill /> }.into_any())}
+        {when(any, || view! { <Usual /> <Written /> <FromTill />
+                <ByHand /> }.into_any())}
         {when(move || !any(), teach)}
     }
 }
@@ -63,6 +64,22 @@ fn Usual() -> impl IntoView {
         };
         state.book.with(said)
     });
+    view! {
+        <Section heading="A usual week" about="Type it size by size below, or use the average of weeks that you wrote down.">
+            <dl class="figures">
+                <Figure name="Drinks a week" value=units large=true />
+                <Figure name="Contribution a week" value=contribution large=true />
+            </dl>
+            <p class="about">{working}</p>
+            <AverageOfWeeks />
+        </Section>
+    }
+}
+
+/// The usual week, size by size.
+#[component]
+fn ByHand() -> impl IntoView {
+    let state = AppState::here();
     let fields = by_drink(Units {
         step: "Sold a week",
         week: None,
@@ -75,13 +92,10 @@ fn Usual() -> impl IntoView {
         }),
     });
     view! {
-        <Section heading="A usual week" about="Type how many you sell of each. Leave a field empty where you do not know.">
-            <dl class="figures">
-                <Figure name="Drinks a week" value=units large=true />
-                <Figure name="Contribution a week" value=contribution large=true />
-            </dl>
-            <p class="about">{working}</p>
-            <AverageOfWeeks />
+        <Section
+            heading="Usual week by hand"
+            about="How many you usually sell of each. Leave a field empty where you do not know."
+        >
             {fields}
         </Section>
     }

@@ -25,6 +25,13 @@ pub fn SalesWeek(
     let said = move |over| words::overflow(over);
     let units = text(move || sold.get().map_or_else(said, |(units, _)| state.number(units)));
     let contribution = text(move || sold.get().map_or_else(said, |(_, money)| state.money(money)));
+    let working = text(move || {
+        let Ok((_, contribution)) = sold.get() else { return String::new() };
+        state.book.with(|book| {
+            let week = sales::week_so_far(book, monday);
+            state.style.with(|style| words::week_working(book, &week, contribution, style))
+        })
+    });
     let running = flag(move || monday < today().monday().plus_weeks(1) && monday >= today().monday());
     let running = text(move || match running.get() {
         true => "This week is still running: go on writing as it goes.".to_string(),
@@ -47,7 +54,7 @@ pub fn SalesWeek(
         <Back to=Route::Sales name="Sales" />
         <h1>{words::week(monday)} <span class="h1-size">"Mon to Sun"</span></h1>
         <p class="about">
-            "How many you sold of each. A number takes with it what one contributes at this moment. Empty a field to take the number out."
+            "How many you sold of each. A new number takes with it what one contributes at this moment; a number that is corrected keeps its own. Empty a field to take the number out."
         </p>
         <p class="soft">{running}</p>
         <nav class="actions" aria-label="Other weeks">
@@ -58,6 +65,7 @@ pub fn SalesWeek(
             <Figure name="Drinks sold" value=units large=true />
             <Figure name="Contribution" value=contribution large=true />
         </dl>
+        <p class="about">{working}</p>
         {fields}
     }
 }
