@@ -133,7 +133,7 @@ fn line_of(offer: &str, units: &str, contribution: &str) -> (String, String, Str
     (offer.into(), units.into(), contribution.into())
 }
 
-/// Two rows of one size add up; 5 of 2 and 3 of 4 contribute 22, by hand.
+/// Three rows of one size add up; 6 of 2 and 3 of 4 contribute 24, by hand.
 #[test]
 fn rows_become_weeks() {
     let mut book = bar();
@@ -142,18 +142,19 @@ fn rows_become_weeks() {
         .replace("cup, Small", "\" cup,  Small \"")
         + "2026-11-29,Invented Green,\"Cup, small\",3\n\
            2026-11-25,Invented Green,\"Cup, large\",3\n\
+           2026-11-24,Invented Green,\"Cup, small\",1\n\
            2026-11-30,Invented Green Tea,\"Cup, small\",\"1,000\"\n";
     let found = taken(&book, &list, columns(Some("Size"), Some("Day")), None);
-    assert_eq!((found.good, whys(&found)), (4, vec![]));
+    assert_eq!((found.good, whys(&found)), (5, vec![]));
     let weeks: Vec<_> =
         found.weeks.iter().map(|week| (week.monday, week.units, week.contribution, week.known)).collect();
     let expected =
-        [(day("2026-11-23"), exact("8"), money("22"), false), (day("2026-11-30"), exact("1000"), money("2000"), false)];
+        [(day("2026-11-23"), exact("9"), money("24"), false), (day("2026-11-30"), exact("1000"), money("2000"), false)];
     assert_eq!(weeks, expected);
 
     let before = book.clone();
     let applied = book.apply(&found.edit).unwrap();
-    assert_eq!(sold(book.week(day("2026-11-23")).unwrap()), [line_of("1-1", "5", "2"), line_of("1-2", "3", "4")]);
+    assert_eq!(sold(book.week(day("2026-11-23")).unwrap()), [line_of("1-1", "6", "2"), line_of("1-2", "3", "4")]);
     assert_eq!(book.settings().till, Some(columns(Some("Size"), Some("Day"))));
     // The same list once more changes nothing.
     let again = taken(&book, &list, columns(Some("Size"), Some("Day")), None);
