@@ -4,13 +4,17 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
-use crate::book::{Book, DrinkId, Edit, Key, OfferId};
+use crate::book::{Book, DrinkId, Edit, Key, OfferId, Sold};
 use crate::measure::{Date, Exact, read_number};
 use crate::ui::fields::{Commit, Entry};
-use crate::ui::live::{rows, text};
+use crate::ui::live::{rows, text, when};
 use crate::ui::order;
+use crate::ui::parts::Search;
 use crate::ui::state::AppState;
 use crate::words;
+
+/// Drinks shown at once: more fields would keep a phone waiting.
+const SHOWN: usize = 30;
 
 /// Puts how many in force, or says why not; none where the field is empty.
 type Put = Arc<dyn Fn(OfferId, Option<Exact>) -> Result<Edit, String> + Send + Sync>;
@@ -30,15 +34,18 @@ pub struct Units {
     pub put: Put,
 }
 
+/// What was sold of a drink in that week.
+fn sold(book: &Book, drink: DrinkId, week: Option<Date>) -> impl Iterator<Item = OfferId> {
+    let week = week.and_then(|monday| book.week(monday));
+    let sold = week.into_iter().flat_map(|week| &week.sold).map(Sold::offer);
+    sold.filter(move |offer| offer.drink == drink)
+}
+
 /// The sizes of a drink on the menu, smallest first, then others sold in that week.
 fn sizes(book: &Book, drink: DrinkId, week: Option<Date>) -> Vec<Key> {
     let mut sizes = order::offers(book, drink);
-    for sold in week.and_then(|monday| book.week(monday)).into_iter().flat_map(|week| &week.sold) {
-        let key = Key::Offer(sold.offer());
-        if sold.drink == drink && !sizes.contains(&key) {
-            sizes.push(key);
-        }
-    }
+    let others = sold(book, drink, week).filter(|offer| book.offer(*offer).is_none());
+    sizes.extend(others.map(Key::Offer));
     sizes
 }
 
@@ -47,11 +54,22 @@ pub fn by_drink(units: Units) -> AnyView {
     let state = AppState::here();
     let week = units.week;
     let has_sizes = move |book: &Book, key: &Key| match key {
-        Key::Drink(drink) => !sizes(book, *drink, week).is_empty(),
+        Key::Drink(drink) => book.offers_of(*drink).next().is_some() || sold(book, *drink, week).next().is_some(),
         _ => false,
     };
-    let drinks = Memo::new(move |_| {
-        state.book.with(|book| order::drinks(book).into_iter().filter(|key| has_sizes(book, key)).collect())
+    let search = RwSignal::new(String::new());
+    let found = Memo::new(move |_| -> Vec<Key> {
+        let wanted = order::lower_case(&search.get());
+        let fits =
+            |book: &Book, key: &Key| has_sizes(book, key) && order::lower_case(&book.name(*key)).contains(&wanted);
+        state.book.with(|book| order::drinks(book).into_iter().filter(|key| fits(book, key)).collect())
+    });
+    let drinks = Memo::new(move |_| found.with(|found| found.iter().take(SHOWN).copied().collect()));
+    let many = move || state.book.with(|book| book.drinks().nth(SHOWN).is_some());
+    let find = move || view! { <Search label="Search drinks" search=search /> }.into_any();
+    let more = text(move || match found.with(Vec::len).saturating_sub(SHOWN) {
+        0 => String::new(),
+        more => format!("Not shown: {more}. Search for a drink by its letters."),
     });
     let card = move |key: Key| {
         let Key::Drink(drink) = key else { return ().into_any() };
@@ -66,7 +84,12 @@ pub fn by_drink(units: Units) -> AnyView {
         }
         .into_any()
     };
-    view! { <ul class="sold-drinks">{rows(drinks, card)}</ul> }.into_any()
+    view! {
+        {when(many, find)}
+        <ul class="sold-drinks">{rows(drinks, card)}</ul>
+        <p class="soft">{more}</p>
+    }
+    .into_any()
 }
 
 fn field(key: Key, units: &Units) -> AnyView {
