@@ -67,6 +67,14 @@ impl BreakEven {
         now.times(self.ratio)
     }
 
+    /// How many to sell instead of `now` in whole drinks, rounded up.
+    ///
+    /// # Errors
+    /// [`Overflow`].
+    pub fn whole_units(&self, now: Exact) -> Result<Exact, Overflow> {
+        Ok(self.units(now)?.as_part().ceiling())
+    }
+
     /// The change in what must be sold, over what is sold now.
     ///
     /// # Errors
