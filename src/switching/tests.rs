@@ -1,6 +1,6 @@
 use super::*;
-use crate::book::{Container, Edit, Filling, Key, PackagingSet, PackagingSetId, Record, Scope, Settings, Tier};
 use crate::book::{Accepted, DrinkKind, FillRule};
+use crate::book::{Container, Edit, Filling, Key, PackagingSet, PackagingSetId, Record, Scope, Settings, Tier};
 use crate::measure::Share;
 use crate::support::{
     amount, book, container, container_id, drink, drink_id, exact, ingredient, line, money, offer, offer_id, pack,
@@ -10,9 +10,8 @@ use crate::support::{
 /// Drinks 1 and 2 of a juice at 4.00 and one at 8.00 a litre, in 500 mL (1) at 6.00 and 9.00, 60
 /// and 40 of them a week, to be sold in 250 mL (2): 1.00 and 2.00 of juice there.
 fn bar() -> Book {
-    let sold = |drink, price, weekly| {
-        Record::Offer(Offer { weekly: Some(exact(weekly)), ..offer(drink, 1, Some(price)) })
-    };
+    let sold =
+        |drink, price, weekly| Record::Offer(Offer { weekly: Some(exact(weekly)), ..offer(drink, 1, Some(price)) });
     book(
         Settings { target: share("0.5"), ..settings() },
         [
@@ -115,9 +114,8 @@ fn equal_prices_have_no_elasticity() {
 
 #[test]
 fn sales_may_be_unknown_or_none() {
-    let without = |drink, weekly: Option<&str>| {
-        Record::Offer(Offer { weekly: weekly.map(exact), ..offer(drink, 1, Some("6")) })
-    };
+    let without =
+        |drink, weekly: Option<&str>| Record::Offer(Offer { weekly: weekly.map(exact), ..offer(drink, 1, Some("6")) });
     let sales = |records: [Record; 2]| {
         let switch = switch(&with(bar(), records), question(BLENDED), &prices("4", "6")).unwrap();
         (switch.sales, switch.together.unwrap().units)

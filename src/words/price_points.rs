@@ -5,14 +5,6 @@ use crate::book::{Book, Key};
 use crate::measure::{Exact, Money, NumberStyle, Overflow, Share, Unit, Volume, show_money, show_percent, show_volume};
 use crate::price_point::{AtPoint, FirstLine, Over, Verdict};
 
-/// In one or two words whether it fits.
-pub const fn verdict(verdict: &Verdict) -> &'static str {
-    match verdict {
-        Verdict::Fits(_) => "fits",
-        Verdict::Over(_) => "too dear",
-    }
-}
-
 /// How much room is left, or what the drink would have to give up.
 pub fn give_up(at: &AtPoint, book: &Book, style: &NumberStyle) -> Vec<String> {
     match &at.verdict {
@@ -80,7 +72,9 @@ fn first_line(first: &FirstLine, book: &Book, style: &NumberStyle) -> String {
                 percent(less, style)
             )
         }
-        None => format!("Look first at {name}, {cost} of it; but less of it cannot do it alone."),
+        None => format!(
+            "Look first at {name}, {cost} of it; but less of it cannot do it alone, since the rest of the recipe fills its place."
+        ),
     }
 }
 

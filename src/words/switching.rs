@@ -12,7 +12,10 @@ pub fn switch_error(error: &SwitchError, book: &Book) -> String {
             format!("Both sizes are {}. Choose another one to go to.", book.name(Key::Container(*id)))
         }
         SwitchError::NotSold(id) => {
-            format!("None of these drinks is sold in {}. Choose a size that they are in.", book.name(Key::Container(*id)))
+            format!(
+                "None of these drinks is sold in {}. Choose a size that they are in.",
+                book.name(Key::Container(*id))
+            )
         }
         SwitchError::Arithmetic(error) => overflow(*error),
     }
@@ -74,9 +77,7 @@ pub fn losing(
 pub fn counted_with(sales: Sales) -> String {
     match sales {
         Sales::Entered { without: 0 } => String::new(),
-        Sales::Entered { without: 1 } => {
-            "1 drink has no weekly sales entered and is left out of the sums.".to_string()
-        }
+        Sales::Entered { without: 1 } => "1 drink has no weekly sales entered and is left out of the sums.".to_string(),
         Sales::Entered { without } => {
             format!("{without} drinks have no weekly sales entered and are left out of the sums.")
         }
@@ -92,11 +93,20 @@ pub fn counted_with(sales: Sales) -> String {
 
 /// "Sell 113 instead of 100 a week (+13.0 %)".
 pub fn sell_instead(units: Exact, answer: &BreakEven, sales: Sales, style: &NumberStyle) -> String {
+    let units = shown_units(units, sales);
     let (now, then) = (number(units, style), whole(answer, units, style));
     let change = change(answer, style);
     match sales {
         Sales::Entered { .. } => format!("Sell {then} instead of {now} a week ({change})"),
         Sales::NotEntered | Sales::NothingSold => format!("Sell {then} for every {now} sold now ({change})"),
+    }
+}
+
+/// What is sold in a week, or a hundred where that is not known.
+fn shown_units(units: Exact, sales: Sales) -> Exact {
+    match sales {
+        Sales::Entered { .. } => units,
+        Sales::NotEntered | Sales::NothingSold => Exact::new(100, 0),
     }
 }
 
@@ -111,15 +121,17 @@ pub fn change(answer: &BreakEven, style: &NumberStyle) -> String {
 }
 
 /// How the number to sell came about.
-pub fn sell_formula(together: &Together, answer: &BreakEven, book: &Book, style: &NumberStyle) -> String {
+pub fn sell_formula(together: &Together, answer: &BreakEven, sales: Sales, shown: (&Book, &NumberStyle)) -> String {
+    let (book, style) = shown;
     let each = |side: Side| match side.contribution.over(together.units) {
         Ok(each) => money(each, book, style),
         Err(error) => overflow(error),
     };
-    let exact = answer.units(together.units).map_or_else(overflow, |units| number(units.rounded(2), style));
+    let units = shown_units(together.units, sales);
+    let exact = answer.units(units).map_or_else(overflow, |units| number(units.rounded(2), style));
     format!(
         "{} sold now × {} left of each ÷ {} left of each in the new size = {exact}, rounded up to whole drinks.",
-        number(together.units, style),
+        number(units, style),
         each(together.now),
         each(together.then),
     )
@@ -143,7 +155,9 @@ pub fn elasticity(answer: &BreakEven, style: &NumberStyle) -> String {
             "It breaks even if the price, {price} higher, drives away {buyers} of the buyers: about {each}\u{a0}% of them for each 1\u{a0}% more."
         ),
         (true, _, true) => {
-            format!("Each drink earns more although its price is {price} lower: it breaks even with {buyers} fewer buyers.")
+            format!(
+                "Each drink earns more although its price is {price} lower: it breaks even with {buyers} fewer buyers."
+            )
         }
         (false, true, _) => format!(
             "The price is {price} higher and each drink earns less: only with {buyers} more buyers would it break even, and a higher price seldom brings them."
@@ -165,9 +179,9 @@ pub fn with_kept(together: &Together, kept: Share, sales: Sales, book: &Book, st
         _ => "the same".to_string(),
     };
     format!(
-        "With {} of the sales kept, {} brings {}, today {}: {against}.",
-        percent(kept, style),
-        basis(sales),
+        "With {} of the sales kept, {} {}, today {}: {against}.",
+        kept_share(kept, style),
+        brings(sales),
         money(then, book, style),
         money(together.now.contribution, book, style),
     )
@@ -179,18 +193,22 @@ pub fn crossing(together: &Together, sales: Sales, book: &Book, style: &NumberSt
     match &together.answer {
         Ok(answer) => {
             let at = percent(Share::from_fraction(answer.ratio), style);
-            format!("What {basis} leaves by the share of sales kept. It crosses today's {today} at {at}: above that the new size earns more.")
+            format!(
+                "What is left of {basis} by the share of sales kept. It crosses today's {today} at {at}: above that the new size earns more."
+            )
         }
         Err(Losing::Now) => format!(
-            "What {basis} leaves by the share of sales kept. Today's is {today}, no gain, so every share shown lies above it."
+            "What is left of {basis} by the share of sales kept. Today's is {today}, no gain, so every share shown lies above it."
         ),
         Err(Losing::Then | Losing::Both) => {
-            format!("What {basis} leaves by the share of sales kept. Nothing is left in the new size, so more sales do not help; today's is {today}.")
+            format!(
+                "What is left of {basis} by the share of sales kept. Nothing is left in the new size, so more sales do not help; today's is {today}."
+            )
         }
     }
 }
 
-/// What the vertical axis of the curve and its table mean.
+/// Of what the curve and its table show what is left.
 pub const fn basis(sales: Sales) -> &'static str {
     match sales {
         Sales::Entered { .. } => "a week",
@@ -211,7 +229,8 @@ pub fn payback(
         (Ok(payback), Ok(gain)) => (payback, gain),
         (Err(error), _) | (_, Err(error)) => return (String::new(), overflow(error)),
     };
-    let (once, gained, kept) = (money(once, book, style), money(gain, book, style), percent(kept, style));
+    let once_paid = once.is_positive();
+    let (once, gained, kept) = (money(once, book, style), money(gain, book, style), kept_share(kept, style));
     let known = matches!(sales, Sales::Entered { .. });
     match payback {
         Payback::Weeks(weeks) if known => {
@@ -220,12 +239,20 @@ pub fn payback(
         }
         Payback::Weeks(_) => (
             "not known".to_string(),
-            format!("It brings more, {gained} on 100 of each drink. Enter what is sold a week to see how many weeks pay {once} back."),
+            format!(
+                "It brings more, {gained} on 100 of each drink. Enter what is sold a week to see how many weeks pay {once} back."
+            ),
         ),
         Payback::AtOnce => ("at once".to_string(), "It costs nothing once and brings more.".to_string()),
+        Payback::Never if !once_paid => (
+            "does not pay back".to_string(),
+            format!("With {kept} of the sales kept the new size brings no more than today."),
+        ),
         Payback::Never => (
             "does not pay back".to_string(),
-            format!("With {kept} of the sales kept the new size brings no more than today, so {once} does not come back."),
+            format!(
+                "With {kept} of the sales kept the new size brings no more than today, so {once} does not come back."
+            ),
         ),
     }
 }
@@ -239,6 +266,18 @@ pub fn first_order(order: &crate::switching::FirstOrder, book: &Book, style: &Nu
         (true, _) => format!("{name}: bought already for another size on the menu, so not counted."),
         (false, Some(cost)) => format!("{name}: {packs} at first, {}.", money(cost, book, style)),
         (false, None) => format!("{name}: has no pack yet, so its first order is not counted. Enter one in Buying."),
+    }
+}
+
+/// A share as it was typed: "90 %".
+fn kept_share(share: Share, style: &NumberStyle) -> String {
+    format!("{}\u{a0}%", number(share.percent().unwrap_or_default().rounded(1), style))
+}
+
+const fn brings(sales: Sales) -> &'static str {
+    match sales {
+        Sales::Entered { .. } => "a week brings",
+        Sales::NotEntered | Sales::NothingSold => "100 of each drink bring",
     }
 }
 

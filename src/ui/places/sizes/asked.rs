@@ -15,9 +15,8 @@ use crate::words;
 /// are sold, by name.
 pub fn scopes(book: &Book) -> Vec<(String, String)> {
     let sold: Vec<Key> = order::sold_drinks(book).into_iter().filter(|key| is_offered(book, *key)).collect();
-    let any = |kind: DrinkKind| {
-        sold.iter().any(|key| matches!(key, Key::Drink(id) if book.belongs(*id, Scope::Kind(kind))))
-    };
+    let any =
+        |kind: DrinkKind| sold.iter().any(|key| matches!(key, Key::Drink(id) if book.belongs(*id, Scope::Kind(kind))));
     let kinds = DrinkKind::ALL.iter().filter(|kind| any(**kind));
     let mut options: Vec<(String, String)> =
         kinds.map(|kind| (value(Scope::Kind(*kind)), format!("{}: all drinks", words::drink_kind(*kind)))).collect();

@@ -77,12 +77,7 @@ impl Asking {
 
 /// What is asked: what was chosen as far as the book has it, else the largest size that the first
 /// part of the menu is sold in, against the next smaller one.
-fn question(
-    book: &Book,
-    scope: Option<Scope>,
-    from: Option<ContainerId>,
-    to: Option<ContainerId>,
-) -> Option<Question> {
+fn question(book: &Book, scope: Option<Scope>, from: Option<ContainerId>, to: Option<ContainerId>) -> Option<Question> {
     let there = |scope: &Scope| match scope {
         Scope::Drink(id) => book.drink(*id).is_some(),
         _ => true,
@@ -134,9 +129,12 @@ fn Page(asking: Asking) -> impl IntoView {
     let state = AppState::here();
     let done = RwSignal::new(false);
     let refused = RwSignal::new(None::<String>);
-    let error = move || asking.answer.with(|answer| answer.as_ref().and_then(|(_, found)| found.as_ref().err().copied()));
+    let error =
+        move || asking.answer.with(|answer| answer.as_ref().and_then(|(_, found)| found.as_ref().err().copied()));
     let changed = move || done.get() && matches!(error(), Some(SwitchError::NotSold(_)));
-    let sentence = move || error().filter(|_| !changed()).map(|error| state.book.with(|book| words::switching::switch_error(&error, book)));
+    let sentence = move || {
+        error().filter(|_| !changed()).map(|error| state.book.with(|book| words::switching::switch_error(&error, book)))
+    };
     let sold = text(move || match asking.question().filter(|_| changed()) {
         Some(question) => {
             let name = state.book.with(|book| book.name(Key::Container(question.to)));
@@ -215,8 +213,7 @@ fn Which(asking: Asking) -> impl IntoView {
             asked::container_options(book, sold)
         })
     });
-    let all =
-        Signal::derive(move || state.book.with(|book| asked::container_options(book, asked::containers(book))));
+    let all = Signal::derive(move || state.book.with(|book| asked::container_options(book, asked::containers(book))));
     let value = move |read: fn(Question) -> String| text(move || asking.question().map(read).unwrap_or_default());
     let gone = || "This is not in the book any more. Choose another.".to_string();
     let choose = move |change: fn(Question, &str) -> Option<Question>| -> Choose {
@@ -280,7 +277,7 @@ fn answered(state: AppState, asking: Asking) -> AnyView {
                 <p class="switch-answer">
                     {words::switching::sell_instead(together.units, &answer, switch.sales, style)}
                 </p>
-                <p class="about">{words::switching::sell_formula(&together, &answer, book, style)}</p>
+                <p class="about">{words::switching::sell_formula(&together, &answer, switch.sales, (book, style))}</p>
                 <p>{words::switching::elasticity(&answer, style)}</p>
                 {sales}
             }

@@ -75,22 +75,20 @@ fn shown(state: AppState, together: &Together, sales: Sales, kept: Share) -> Any
         from_zero: false,
         mark: Box::new(move |number| format!("{}\u{a0}%", state.number(number))),
     };
-    let up = Axis { name: "Left".to_string(), from_zero: true, mark: Box::new(mark) };
+    let up =
+        Axis { name: format!("Left of {}", words::switching::basis(sales)), from_zero: true, mark: Box::new(mark) };
     let line = |name: &str, look, read: &dyn Fn(Money) -> Money| Series {
         name: name.to_string(),
         look,
         points: curve.iter().map(|(share, money)| (percent(*share), read(*money).major())).collect(),
     };
-    let series = [
-        line("In the new size", Look::First, &|money| money),
-        line("Today", Look::Guide, &|_| today),
-    ];
+    let series = [line("In the new size", Look::First, &|money| money), line("Today", Look::Guide, &|_| today)];
     let row = |(share, left): &(Share, Money)| {
         let sold = together.units.times(share.fraction()).map(|units| state.number(units)).unwrap_or_default();
         let gain = left.minus(today).map(|gain| state.money(gain)).unwrap_or_default();
         view! {
             <tr>
-                <th scope="row">{state.percent(*share)}</th>
+                <th scope="row">{state.plain_percent(*share)} "\u{a0}% kept"</th>
                 <td>{sold}</td>
                 <td>{state.money(*left)}</td>
                 <td>{gain}</td>
@@ -116,7 +114,7 @@ fn shown(state: AppState, together: &Together, sales: Sales, kept: Share) -> Any
             <table class="table">
                 <thead>
                     <tr>
-                        <th scope="col">"Sales kept"</th>
+                        <td></td>
                         <th scope="col">"Sold"</th>
                         <th scope="col">"Left"</th>
                         <th scope="col">"More than today"</th>

@@ -129,7 +129,7 @@ fn shown(state: AppState, question: Question, drinks: &[DrinkSwitch]) -> AnyView
                         <td></td>
                         <th scope="col">"Left of each now"</th>
                         <th scope="col">"Left in the new size"</th>
-                        <th scope="col">"Sell, for now"</th>
+                        <th scope="col">"To sell"</th>
                         <th scope="col">"Change"</th>
                     </tr>
                 </thead>

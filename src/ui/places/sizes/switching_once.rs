@@ -39,9 +39,8 @@ pub fn Once(asking: Asking) -> impl IntoView {
     let list = live(move || {
         let orders = orders();
         let said = |order: &FirstOrder| {
-            let sentence = state.book.with(|book| {
-                state.style.with(|style| words::switching::first_order(order, book, style))
-            });
+            let sentence =
+                state.book.with(|book| state.style.with(|style| words::switching::first_order(order, book, style)));
             view! { <li>{sentence}</li> }
         };
         match orders.is_empty() {
@@ -56,7 +55,9 @@ pub fn Once(asking: Asking) -> impl IntoView {
         let (together, sales) = asking.together()?;
         let once = once(&orders()).ok()?;
         Some(state.book.with(|book| {
-            state.style.with(|style| words::switching::payback(&together, asking.kept.get(), once, sales, (book, style)))
+            state
+                .style
+                .with(|style| words::switching::payback(&together, asking.kept.get(), once, sales, (book, style)))
         }))
     };
     let shown = move || {
