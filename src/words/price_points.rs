@@ -22,22 +22,17 @@ pub fn give_up(at: &AtPoint, book: &Book, style: &NumberStyle) -> Vec<String> {
 
 fn to_save(at: &AtPoint, over: &Over, book: &Book, style: &NumberStyle) -> String {
     let cost = money(at.ingredients, book, style);
-    if at.ceiling.ingredients.is_negative() {
+    let Some(share) = over.share.filter(|_| !at.ceiling.ingredients.is_negative()) else {
         let short = money(Money::ZERO.minus(at.ceiling.ingredients).unwrap_or(Money::ZERO), book, style);
         return format!(
             "The price leaves nothing for ingredients: container, fees and whatever else the target covers are {short} too much already. Raise the price, or take a cheaper container."
         );
-    }
+    };
     // Up, so that what stands here is enough.
     let cent = book.settings().currency.minor_unit();
     let up = || cent.times(over.money.ratio_to(cent)?.ceiling());
     let saved = money(up().unwrap_or(over.money), book, style);
-    match over.share {
-        Some(share) => {
-            format!("It has to save {saved} on ingredients: {} of the {cost} that they cost.", percent(share, style))
-        }
-        None => format!("It costs {saved} too much, and its ingredients cost nothing that could be saved."),
-    }
+    format!("It has to save {saved} on ingredients: {} of the {cost} that they cost.", percent(share, style))
 }
 
 fn fill(at: &AtPoint, book: &Book, style: &NumberStyle) -> String {

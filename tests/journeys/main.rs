@@ -17,6 +17,7 @@ mod opening;
 mod screens;
 #[path = "../../src/bin/dev/site.rs"]
 mod site;
+mod switching;
 mod two_tabs;
 mod typing;
 mod updating;

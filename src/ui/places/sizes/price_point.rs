@@ -6,6 +6,7 @@ use leptos::prelude::*;
 
 use super::asked;
 use crate::book::{Book, ContainerId, Key, OfferId, Scope};
+use crate::cost::Part;
 use crate::ledger::Standing;
 use crate::measure::Money;
 use crate::price_point::{AtPoint, Row, Verdict, sizes_of, worst_first};
@@ -187,17 +188,20 @@ fn chips(state: AppState, asking: Asking) -> AnyView {
     .into_any()
 }
 
+/// What the ingredients cost as the recipe is.
+const NOW: OfOffer = OfOffer::Part(Part::Ingredients);
+
 /// A figure at the price, opening to its working where the drink is sold in the size.
-fn figure(state: AppState, id: OfferId, menu: Money, of: OfPrice, figure: String) -> AnyView {
-    match working(state, id, menu, of) {
+fn figure(state: AppState, id: OfferId, of: OfOffer, figure: String) -> AnyView {
+    match working(state, id, of) {
         Some(shown) => opens(shown, Signal::stored(figure)),
         None => figure.into_any(),
     }
 }
 
-fn working(state: AppState, id: OfferId, menu: Money, of: OfPrice) -> Option<Shown> {
+fn working(state: AppState, id: OfferId, of: OfOffer) -> Option<Shown> {
     let sold = state.ledger.with(|ledger| matches!(ledger.get(id), Some(Ok(_))));
-    sold.then_some(Shown::Offer(id, OfOffer::At(AtPrice::Point(menu), of)))
+    sold.then_some(Shown::Offer(id, of))
 }
 
 fn fill(state: AppState, at: &AtPoint) -> String {
@@ -237,13 +241,16 @@ fn table(state: AppState, asking: Asking, rows: Memo<Vec<Row>>) -> AnyView {
         .into_any()
     };
     let per = state.book.with(|book| book.settings().units.price_volume_name());
+    let at_price = |of| OfOffer::At(AtPrice::Point(menu), of);
     let lines = vec![
-        line("It may cost".into(), &|at| figure(state, at.offer, menu, OfPrice::MayCost, state.money(at.ceiling.cost))),
+        line("It may cost".into(), &|at| {
+            figure(state, at.offer, at_price(OfPrice::MayCost), state.money(at.ceiling.cost))
+        }),
         line("Of that, ingredients".into(), &|at| {
-            figure(state, at.offer, menu, OfPrice::IngredientsMayCost, state.money(at.ceiling.ingredients))
+            figure(state, at.offer, at_price(OfPrice::IngredientsMayCost), state.money(at.ceiling.ingredients))
         }),
         line(format!("Ingredients per {per}"), &|at| state.fine_money(at.may_cost_per_volume).into_any()),
-        line("Ingredients now".into(), &|at| state.money(at.ingredients).into_any()),
+        line("Ingredients now".into(), &|at| figure(state, at.offer, NOW, state.money(at.ingredients))),
         line("Largest fill".into(), &|at| fill(state, at).into_any()),
         line("At this price".into(), &|at| view! { <Mark standing=standing(&at.verdict) /> }.into_any()),
     ];
@@ -259,6 +266,11 @@ fn table(state: AppState, asking: Asking, rows: Memo<Vec<Row>>) -> AnyView {
                 <tbody>{lines}</tbody>
             </table>
         </div>
+        <p class="about">
+            {format!(
+                "Ingredients per {per}: what they may cost, over what is poured. Largest fill: the most that the price pays for, all else as it is.",
+            )}
+        </p>
     }
     .into_any()
 }
@@ -290,14 +302,10 @@ fn give_up(state: AppState, (id, at): &Row, menu: Money, with_figures: bool) -> 
     let shown = at.as_ref().ok().filter(|_| with_figures).map(|at| {
         let at = at.clone();
         let list = move || {
-            let working = |of| working(state, id, menu, of);
+            let may = OfOffer::At(AtPrice::Point(menu), OfPrice::IngredientsMayCost);
             vec![
-                (
-                    "Ingredients may cost".to_string(),
-                    state.money(at.ceiling.ingredients),
-                    working(OfPrice::IngredientsMayCost),
-                ),
-                ("They cost now".to_string(), state.money(at.ingredients), None),
+                ("Ingredients may cost".to_string(), state.money(at.ceiling.ingredients), working(state, id, may)),
+                ("They cost now".to_string(), state.money(at.ingredients), working(state, id, NOW)),
                 ("Largest fill".to_string(), fill(state, &at), None),
             ]
         };
