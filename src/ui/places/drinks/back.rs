@@ -27,8 +27,8 @@ pub fn BackFromPrice(
 ) -> impl IntoView {
     let state = AppState::here();
     let (point, shop) = (RwSignal::new(String::new()), RwSignal::new(String::new()));
-    let point_read = move || asked_price(point);
-    let shop_read = move || match asked_number(shop, "30") {
+    let point_read = move || asked_price(state, point);
+    let shop_read = move || match asked_number(state, shop, "30") {
         Some(Ok(percent)) if percent >= Exact::new(100, 0) => {
             Some(Err("A shop keeps less than 100 % of its price. Type 30 for 30 %.".to_string()))
         }

@@ -28,6 +28,11 @@ pub fn scopes(book: &Book) -> Vec<(String, String)> {
     options
 }
 
+/// The first of them.
+pub fn first_scope(book: &Book) -> Option<Scope> {
+    scopes(book).first().and_then(|(value, _)| scope(value))
+}
+
 fn is_offered(book: &Book, key: Key) -> bool {
     matches!(key, Key::Drink(id) if book.offers_of(id).next().is_some())
 }

@@ -1,6 +1,7 @@
 //! Back from a price point.
 
 use std::sync::Arc;
+use std::time::Duration;
 
 use leptos::prelude::*;
 
@@ -19,6 +20,9 @@ use crate::ui::state::AppState;
 use crate::words;
 use crate::working::{AtPrice, OfOffer, OfPrice, Shown};
 
+/// How long after a change all sizes are worked out anew.
+const PAUSE: Duration = Duration::from_millis(150);
+
 /// What is asked. Nothing of it is kept in the book.
 #[derive(Clone, Copy)]
 struct Asking {
@@ -34,8 +38,7 @@ impl Asking {
             Scope::Drink(id) => book.drink(*id).is_some(),
             _ => true,
         };
-        let first = || asked::scopes(book).first().and_then(|(value, _)| asked::scope(value));
-        self.scope.get().filter(there).or_else(first)
+        self.scope.get().filter(there).or_else(|| asked::first_scope(book))
     }
 
     /// The containers to choose from: all for one drink, those that they are sold in for more.
@@ -52,17 +55,22 @@ impl Asking {
         self.containers.get().unwrap_or_else(sold)
     }
 
-    fn price(self) -> Option<Money> {
-        asked_price(self.point)?.ok()
+    /// The answer; none without a price.
+    fn answer(self, state: AppState, book: &Book) -> Option<Answer> {
+        let menu = asked_price(state, self.point)?.ok()?;
+        let (scope, containers) = (self.scope(book)?, self.chosen(book));
+        let rows = worst_first(book, &sizes_of(book, scope, &containers), menu);
+        Some(Answer { menu, one: matches!(scope, Scope::Drink(_)), containers, rows })
     }
+}
 
-    fn rows(self, state: AppState) -> Vec<Row> {
-        let rows = |book: &Book| {
-            let (scope, menu) = (self.scope(book)?, self.price()?);
-            Some(worst_first(book, &sizes_of(book, scope, &self.chosen(book)), menu))
-        };
-        state.book.with(rows).unwrap_or_default()
-    }
+/// What comes out at a price.
+struct Answer {
+    menu: Money,
+    /// Whether it is of one drink alone.
+    one: bool,
+    containers: Vec<ContainerId>,
+    rows: Vec<Row>,
 }
 
 /// Back from a price point.
@@ -104,21 +112,41 @@ fn Page(asking: Asking) -> impl IntoView {
         asking.containers.set(None);
         Ok(())
     });
-    let error = text(move || asked_price(asking.point).and_then(Result::err).unwrap_or_default());
-    let rows = Memo::new(move |_| asking.rows(state));
-    let said = text(move || match (asking.price(), rows.with(|rows| rows.len())) {
-        (None, _) => "Type a price to see what fits.".to_string(),
-        (Some(_), 0) => "Choose a size to see what fits.".to_string(),
-        (Some(price), all) => {
-            let over = |rows: &Vec<Row>| rows.iter().filter(|(_, at)| is_over(at)).count();
-            let (over, price) = (rows.with(over), state.money(price));
-            if over == 0 {
-                return format!("At {price}, none of {all} would have to give anything up.");
-            }
-            format!("At {price}, {over} of {all} would have to give something up. The worst stands first.")
+    let error = text(move || asked_price(state, asking.point).and_then(Result::err).unwrap_or_default());
+    let answer = RwSignal::new(None::<Answer>);
+    // Working out a whole menu is too much for each key that is pressed. What cannot be read
+    // leaves what stood before.
+    let mut after_typing = debounce(PAUSE, move |()| {
+        if !untrack(|| matches!(asked_price(state, asking.point), Some(Err(_)))) {
+            answer.set(state.book.with_untracked(|book| untrack(|| asking.answer(state, book))));
         }
     });
-    let one = move || state.book.with(|book| matches!(asking.scope(book), Some(Scope::Drink(_))));
+    Effect::new(move |_| {
+        state.book.track();
+        (asking.scope.track(), asking.containers.track(), asking.point.track());
+        after_typing(());
+    });
+    let said = text(move || {
+        answer.with(|answer| match answer {
+            None => "Type a price to see what fits.".to_string(),
+            Some(answer) if answer.rows.is_empty() => "Choose a size to see what fits.".to_string(),
+            Some(answer) => {
+                let over = answer.rows.iter().filter(|(_, at)| is_over(at)).count();
+                let (all, price) = (answer.rows.len(), state.money(answer.menu));
+                match over {
+                    0 => format!("At {price}, none of {all} would have to give anything up."),
+                    _ => {
+                        format!("At {price}, {over} of {all} would have to give something up. The worst stands first.")
+                    }
+                }
+            }
+        })
+    });
+    let any = move || answer.with(|answer| answer.as_ref().is_some_and(|answer| !answer.rows.is_empty()));
+    let one = move || any() && answer.with(|answer| answer.as_ref().is_some_and(|answer| answer.one));
+    let of = move |view: fn(AppState, &Answer) -> AnyView| {
+        live(move || answer.with(|answer| answer.as_ref().map_or_else(|| ().into_any(), |it| view(state, it))))
+    };
     view! {
         <Section heading="The price">
             <div class="fields">
@@ -128,23 +156,13 @@ fn Page(asking: Asking) -> impl IntoView {
             {chips(state, asking)}
         </Section>
         <p class="about" role="status">{said}</p>
+        {when(one, move || view! { <Section heading="Size by size">{of(table)}</Section> }.into_any())}
         {when(
-            move || one() && !rows.with(Vec::is_empty),
-            move || view! { <Section heading="Size by size">{live(move || table(state, asking, rows))}</Section> }.into_any(),
-        )}
-        {when(
-            move || !rows.with(Vec::is_empty),
+            any,
             move || {
                 view! {
                     <Section heading="What each would have to give up">
-                        <ul class="give-ups">
-                            {live(move || {
-                                let price = asking.price().unwrap_or_default();
-                                let list = one();
-                                rows.with(|rows| rows.iter().map(|row| give_up(state, row, price, !list)).collect_view())
-                                    .into_any()
-                            })}
-                        </ul>
+                        <ul class="give-ups">{of(give_ups)}</ul>
                     </Section>
                 }
                     .into_any()
@@ -213,20 +231,15 @@ fn fill(state: AppState, at: &AtPoint) -> String {
 }
 
 /// One drink: a column for each size, in the order of the sizes.
-fn table(state: AppState, asking: Asking, rows: Memo<Vec<Row>>) -> AnyView {
-    let Some(menu) = asking.price() else { return ().into_any() };
-    let order = state.book.with(|book| asking.chosen(book));
-    let place = |row: &Row| order.iter().position(|id| *id == row.0.container);
-    let mut columns: Vec<AtPoint> = Vec::new();
-    for container in 0..order.len() {
-        let at = |row: &Row| row.1.as_ref().ok().filter(|_| place(row) == Some(container)).cloned();
-        columns.extend(rows.with(|rows| rows.iter().find_map(at)));
-    }
+fn table(state: AppState, answer: &Answer) -> AnyView {
+    let Answer { menu, containers, rows, .. } = answer;
+    let at = |container: &ContainerId| rows.iter().find(|row| row.0.container == *container)?.1.as_ref().ok();
+    let columns: Vec<&AtPoint> = containers.iter().filter_map(at).collect();
     if columns.is_empty() {
         return view! { <p class="hollow">"It cannot be computed in any of these sizes; see why below."</p> }
             .into_any();
     }
-    let head = |at: &AtPoint| {
+    let head = |at: &&AtPoint| {
         let name = state.book.with(|book| book.name(Key::Container(at.offer.container)));
         view! { <th scope="col">{name}</th> }
     };
@@ -241,7 +254,7 @@ fn table(state: AppState, asking: Asking, rows: Memo<Vec<Row>>) -> AnyView {
         .into_any()
     };
     let per = state.book.with(|book| book.settings().units.price_volume_name());
-    let at_price = |of| OfOffer::At(AtPrice::Point(menu), of);
+    let at_price = |of| OfOffer::At(AtPrice::Point(*menu), of);
     let lines = vec![
         line("It may cost".into(), &|at| {
             figure(state, at.offer, at_price(OfPrice::MayCost), state.money(at.ceiling.cost))
@@ -281,6 +294,11 @@ fn standing(verdict: &Verdict) -> Standing {
         Verdict::Fits(_) => Standing::OnTarget,
         Verdict::Over(_) => Standing::UnderTarget,
     }
+}
+
+fn give_ups(state: AppState, answer: &Answer) -> AnyView {
+    let row = |row| give_up(state, row, answer.menu, !answer.one);
+    answer.rows.iter().map(row).collect_view().into_any()
 }
 
 /// One size: where it would stand, and what it would have to give up.

@@ -37,7 +37,8 @@ pub struct Asking {
 
 impl Asking {
     fn new(state: AppState) -> Asking {
-        let (scope, from, to) = (RwSignal::new(None), RwSignal::new(None), RwSignal::new(None));
+        let scope = RwSignal::new(state.book.with_untracked(asked::first_scope));
+        let (from, to) = (RwSignal::new(None), RwSignal::new(None));
         let prices = RwSignal::new(Vec::<(DrinkId, Money)>::new());
         let answer = Memo::new(move |_| {
             state.book.with(|book| {
@@ -82,8 +83,7 @@ fn question(book: &Book, scope: Option<Scope>, from: Option<ContainerId>, to: Op
         Scope::Drink(id) => book.drink(*id).is_some(),
         _ => true,
     };
-    let first = || asked::scopes(book).first().and_then(|(value, _)| asked::scope(value));
-    let scope = scope.filter(there).or_else(first)?;
+    let scope = scope.filter(there).or_else(|| asked::first_scope(book))?;
     let (all, sold) = (asked::containers(book), asked::sold_in(book, scope));
     let kept = |id: Option<ContainerId>| id.filter(|id| all.contains(id));
     let from = kept(from).or_else(|| sold.last().copied())?;
@@ -263,11 +263,13 @@ fn answered(state: AppState, asking: Asking) -> AnyView {
         return ().into_any();
     };
     let basis = words::switching::counted_with(switch.sales);
-    let sales = view! {
-        <p class="about">
-            {basis.clone()} " " <a href=Route::Sales.address() hidden=basis.is_empty()>"Enter what is sold"</a>
-        </p>
-    };
+    let sales = (!basis.is_empty()).then(|| {
+        view! {
+            <p class="about">
+                {basis} " " <a href=Route::Sales.address()>"Enter what is sold"</a>
+            </p>
+        }
+    });
     let Some(together) = switch.together else {
         return view! { <p class="hollow">"No drink can be worked out in both sizes; see why below."</p> }.into_any();
     };
@@ -282,17 +284,14 @@ fn answered(state: AppState, asking: Asking) -> AnyView {
                 {sales}
             }
             .into_any(),
+            // One drink alone says for itself what to mend.
             Err(losing) => {
-                let all = if switch.drinks.len() == 1 { "A week" } else { "All together" };
-                let sides = (together.now, together.then);
-                let containers = (question.from, question.to);
-                let sentence = match switch.drinks.len() {
-                    1 => String::new(),
-                    _ => words::switching::losing(losing, all, sides, containers, (book, style)),
-                };
+                let (sides, containers) = ((together.now, together.then), (question.from, question.to));
+                let sentence = (switch.drinks.len() > 1)
+                    .then(|| words::switching::losing(losing, "All together", sides, containers, (book, style)));
                 view! {
                     <p class="switch-answer">"No number of drinks earns the same"</p>
-                    <p>{sentence}</p>
+                    {sentence.map(|sentence| view! { <p>{sentence}</p> })}
                     {sales}
                 }
                 .into_any()

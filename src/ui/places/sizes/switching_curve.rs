@@ -111,7 +111,7 @@ fn shown(state: AppState, together: &Together, sales: Sales, kept: Share) -> Any
         <p class="about">{crossing}</p>
         {chart(&across, &up, &series)}
         <div class="wide" tabindex="0" role="region" aria-label="By sales kept">
-            <table class="table">
+            <table class="table whole-numbers">
                 <thead>
                     <tr>
                         <td></td>

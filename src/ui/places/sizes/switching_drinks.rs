@@ -103,7 +103,7 @@ fn shown(state: AppState, question: Question, drinks: &[DrinkSwitch]) -> AnyView
                 format!("{} for {}", words::switching::whole(&answer, units, style), state.number(units)),
                 words::switching::change(&answer, style),
             ),
-            _ => ("none".to_string(), "none".to_string()),
+            _ => ("none".to_string(), String::new()),
         });
         let asked_there = drink.price_from == PriceFrom::Asked;
         view! {
@@ -113,8 +113,9 @@ fn shown(state: AppState, question: Question, drinks: &[DrinkSwitch]) -> AnyView
                 </th>
                 <td>{left(drink.now.ok(), question.now(drink.drink), true)}</td>
                 <td>{left(drink.then.ok(), question.then(drink.drink), asked_there)}</td>
-                <td>{sell}</td>
-                <td>{change}</td>
+                <td>
+                    {sell} " " <span class="soft">{change}</span>
+                </td>
             </tr>
         }
     };
@@ -122,6 +123,9 @@ fn shown(state: AppState, question: Question, drinks: &[DrinkSwitch]) -> AnyView
     let none = why.is_empty();
     let why = why.into_iter().map(|sentence| view! { <p class="trouble">{sentence}</p> }).collect_view();
     view! {
+        <div class="cautions" hidden=none>
+            {why}
+        </div>
         <div class="wide" tabindex="0" role="region" aria-label="Drink by drink">
             <table class="table">
                 <thead>
@@ -130,13 +134,11 @@ fn shown(state: AppState, question: Question, drinks: &[DrinkSwitch]) -> AnyView
                         <th scope="col">"Left of each now"</th>
                         <th scope="col">"Left in the new size"</th>
                         <th scope="col">"To sell"</th>
-                        <th scope="col">"Change"</th>
                     </tr>
                 </thead>
                 <tbody>{drinks.iter().map(row).collect_view()}</tbody>
             </table>
         </div>
-        <div class="cautions" hidden=none>{why}</div>
     }
     .into_any()
 }
