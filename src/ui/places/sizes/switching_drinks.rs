@@ -51,9 +51,9 @@ fn price(asking: Asking, id: DrinkId) -> AnyView {
     });
     let note = text(move || {
         let said = |_, drink: &DrinkSwitch| {
-            let now = drink.now.map(|side| format!("now {}; ", state.money(side.price))).unwrap_or_default();
-            let then = drink.then.map(|_| words::switching::price_from(drink.price_from)).unwrap_or_default();
-            format!("{now}{then}")
+            let now = drink.now.ok().map(|side| format!("now {}", state.money(side.price)));
+            let then = drink.then.ok().map(|_| words::switching::price_from(drink.price_from).to_string());
+            now.into_iter().chain(then).collect::<Vec<_>>().join("; ")
         };
         of(asking, id, said).unwrap_or_default()
     });
