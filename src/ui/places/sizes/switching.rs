@@ -10,7 +10,7 @@ use super::switching_drinks::{Drinks, Prices};
 use super::switching_once::Once;
 use crate::book::{Book, ContainerId, DrinkId, Key, Scope};
 use crate::measure::{Money, Share};
-use crate::switching::{Question, Switch, SwitchError, Together, sell_in_the_new_size, switch};
+use crate::switching::{DrinkSwitch, Question, Sales, Switch, SwitchError, Together, sell_in_the_new_size, switch};
 use crate::ui::fields::{Choice, Choose};
 use crate::ui::live::{live, press, text, trouble, when};
 use crate::ui::parts::{Back, Section};
@@ -54,17 +54,26 @@ impl Asking {
         self.answer.with(|answer| answer.as_ref().map(|(question, _)| *question))
     }
 
-    /// Something of a switch that was worked out.
-    pub fn found<T>(self, read: impl FnOnce(Question, &Switch) -> T) -> Option<T> {
+    /// The switch that was worked out.
+    pub fn found(self) -> Option<(Question, Switch)> {
         self.answer.with(|answer| match answer {
-            Some((question, Ok(switch))) => Some(read(*question, switch)),
+            Some((question, Ok(switch))) => Some((*question, switch.clone())),
+            _ => None,
+        })
+    }
+
+    /// One drink of it.
+    pub fn drink(self, id: DrinkId) -> Option<DrinkSwitch> {
+        self.answer.with(|answer| match answer {
+            Some((_, Ok(switch))) => switch.drinks.iter().find(|drink| drink.drink == id).copied(),
             _ => None,
         })
     }
 
     /// All drinks together.
-    pub fn together(self) -> Option<(Together, crate::switching::Sales)> {
-        self.found(|_, switch| switch.together.map(|together| (together, switch.sales))).flatten()
+    pub fn together(self) -> Option<(Together, Sales)> {
+        let (_, switch) = self.found()?;
+        Some((switch.together?, switch.sales))
     }
 
     /// Another question: prices typed for the one before do not belong to it.
@@ -143,15 +152,11 @@ fn Page(asking: Asking) -> impl IntoView {
         None => String::new(),
     });
     let sell = move || {
-        let Some(Ok(edit)) = asking.found(|question, switch| {
-            state.book.with_untracked(|book| sell_in_the_new_size(book, question, switch, asking.kept.get()))
-        }) else {
-            return;
-        };
-        if let Some(question) = asking.question() {
-            asking.ask(question);
-        }
-        let applied = state.apply("Another size", edit);
+        let Some((question, switch)) = untrack(|| asking.found()) else { return };
+        let kept = asking.kept.get_untracked();
+        let edit = state.book.with_untracked(|book| sell_in_the_new_size(book, question, &switch, kept));
+        asking.ask(question);
+        let applied = edit.map_err(words::overflow).and_then(|edit| state.apply("Another size", edit));
         done.set(applied.is_ok());
         refused.set(applied.err());
     };
@@ -159,13 +164,13 @@ fn Page(asking: Asking) -> impl IntoView {
         let name = |question: Question| state.book.with(|book| book.name(Key::Container(question.to)));
         asking.question().map(|question| format!("Sell it in {} instead", name(question))).unwrap_or_default()
     });
-    let one = move || asking.found(|_, switch| switch.drinks.iter().any(|drink| drink.then.is_ok())).unwrap_or(false);
+    let one = move || asking.found().is_some_and(|(_, switch)| switch.drinks.iter().any(|drink| drink.then.is_ok()));
     view! {
         <Which asking />
         {trouble(sentence)}
         <p class="hollow" role="status">{sold}</p>
         {when(
-            move || asking.found(|_, _| ()).is_some(),
+            move || asking.found().is_some(),
             move || {
                 view! {
                     <Prices asking />
@@ -259,9 +264,7 @@ fn Which(asking: Asking) -> impl IntoView {
 
 /// The large answer, with its elasticity in words.
 fn answered(state: AppState, asking: Asking) -> AnyView {
-    let Some((question, switch)) = asking.found(|question, switch| (question, switch.clone())) else {
-        return ().into_any();
-    };
+    let Some((question, switch)) = asking.found() else { return ().into_any() };
     let basis = words::switching::counted_with(switch.sales);
     let sales = (!basis.is_empty()).then(|| {
         view! {

@@ -20,8 +20,8 @@ use crate::working::{AtPrice, OfOffer, OfPrice, Shown};
 #[component]
 pub fn Prices(asking: Asking) -> impl IntoView {
     let keys = Memo::new(move |_| {
-        let drinks = asking.found(|_, switch| switch.drinks.iter().map(|drink| Key::Drink(drink.drink)).collect());
-        drinks.unwrap_or_default()
+        let drinks = asking.found().map(|(_, switch)| switch.drinks).unwrap_or_default();
+        drinks.into_iter().map(|drink| Key::Drink(drink.drink)).collect()
     });
     let row = move |key| match key {
         Key::Drink(id) => price(asking, id),
@@ -34,28 +34,20 @@ pub fn Prices(asking: Asking) -> impl IntoView {
     }
 }
 
-/// Something of one drink.
-fn of<T>(asking: Asking, id: DrinkId, read: impl FnOnce(Question, &DrinkSwitch) -> T) -> Option<T> {
-    let read = |question, switch: &crate::switching::Switch| {
-        switch.drinks.iter().find(|drink| drink.drink == id).map(|drink| read(question, drink))
-    };
-    asking.found(read).flatten()
-}
-
 fn price(asking: Asking, id: DrinkId) -> AnyView {
     let state = AppState::here();
     let name = state.book.with_untracked(|book| book.name(Key::Drink(id)));
     let value = text(move || {
-        let then = of(asking, id, |_, drink| drink.then.ok()).flatten();
+        let then = asking.drink(id).and_then(|drink| drink.then.ok());
         then.map(|side| state.plain_money(side.price)).unwrap_or_default()
     });
     let note = text(move || {
-        let said = |_, drink: &DrinkSwitch| {
+        let said = |drink: DrinkSwitch| {
             let now = drink.now.ok().map(|side| format!("now {}", state.money(side.price)));
             let then = drink.then.ok().map(|_| words::switching::price_from(drink.price_from).to_string());
             now.into_iter().chain(then).collect::<Vec<_>>().join("; ")
         };
-        of(asking, id, said).unwrap_or_default()
+        asking.drink(id).map(said).unwrap_or_default()
     });
     let commit = asked::number("9.50", move |number| {
         if number.is_some_and(|number| number.is_zero()) {
@@ -80,8 +72,7 @@ fn price(asking: Asking, id: DrinkId) -> AnyView {
 pub fn Drinks(asking: Asking) -> impl IntoView {
     let state = AppState::here();
     let table = live(move || {
-        let found = asking.found(|question, switch| (question, switch.drinks.clone()));
-        found.map_or_else(|| ().into_any(), |(question, drinks)| shown(state, question, &drinks))
+        asking.found().map_or_else(|| ().into_any(), |(question, switch)| shown(state, question, &switch.drinks))
     });
     view! { {table} }
 }
