@@ -123,7 +123,9 @@ fn Page(asking: Asking) -> impl IntoView {
     });
     Effect::new(move |_| {
         state.book.track();
-        (asking.scope.track(), asking.containers.track(), asking.point.track());
+        asking.scope.track();
+        asking.containers.track();
+        asking.point.track();
         after_typing(());
     });
     let said = text(move || {
