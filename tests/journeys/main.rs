@@ -18,6 +18,7 @@ mod sales;
 mod screens;
 #[path = "../../src/bin/dev/site.rs"]
 mod site;
+mod switching;
 mod two_tabs;
 mod typing;
 mod updating;

@@ -10,6 +10,7 @@ mod prices;
 mod shapes;
 mod spreads;
 mod sr28;
+mod switching;
 mod tolerances;
 mod units;
 

@@ -7,6 +7,7 @@ mod labels;
 mod levers;
 mod packages;
 mod sales;
+mod sizes;
 mod working;
 
 #[path = "../support/mod.rs"]

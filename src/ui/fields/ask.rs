@@ -2,8 +2,27 @@
 
 use leptos::prelude::*;
 
+use crate::measure::{Exact, Money, read_number};
 use crate::ui::live::flag;
 use crate::ui::state::AppState;
+use crate::words;
+
+/// The number that is typed to a question, or what is wrong with it; none where nothing is typed.
+pub fn asked_number(state: AppState, text: RwSignal<String>, example: &'static str) -> Option<Result<Exact, String>> {
+    let text = text.get();
+    if text.trim().is_empty() {
+        return None;
+    }
+    Some(state.style.with(|style| read_number(&text, style)).map_err(|error| words::read_error(&error, example)))
+}
+
+/// The price that is typed to a question, above zero.
+pub fn asked_price(state: AppState, text: RwSignal<String>) -> Option<Result<Money, String>> {
+    match asked_number(state, text, "9.50")? {
+        Ok(price) if price.is_zero() => Some(Err("The price must be more than zero.".to_string())),
+        price => Some(price.map(Money::from_major)),
+    }
+}
 
 /// A field for a question: what is typed is not kept in the book.
 #[component]

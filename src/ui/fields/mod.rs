@@ -6,7 +6,7 @@ mod choice;
 mod commit;
 mod entry;
 
-pub use ask::Ask;
+pub use ask::{Ask, asked_number, asked_price};
 pub use choice::{Choice, Choose};
 pub use commit::{
     Commit, amount, count, length, loose_amount, loose_length, money, optional_amount, optional_money, optional_number,

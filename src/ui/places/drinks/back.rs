@@ -4,13 +4,12 @@ use leptos::prelude::*;
 
 use crate::book::OfferId;
 use crate::ledger::Priced;
-use crate::measure::{Exact, Money, Share, Volume, read_number};
+use crate::measure::{Exact, Money, Share, Volume};
 use crate::price::{Ceiling, ceiling, largest_fill, our_price, shelf_price};
-use crate::ui::fields::Ask;
+use crate::ui::fields::{Ask, asked_number, asked_price};
 use crate::ui::live::{text, when};
 use crate::ui::parts::{Figure, Section, figures};
 use crate::ui::state::AppState;
-use crate::words;
 use crate::working::{AtPrice, OfOffer, OfPrice, Shown};
 
 /// What a price point leaves to spend.
@@ -28,18 +27,8 @@ pub fn BackFromPrice(
 ) -> impl IntoView {
     let state = AppState::here();
     let (point, shop) = (RwSignal::new(String::new()), RwSignal::new(String::new()));
-    let read = move |text: RwSignal<String>, example: &'static str| {
-        let text = text.get();
-        if text.trim().is_empty() {
-            return None;
-        }
-        Some(state.style.with(|style| read_number(&text, style)).map_err(|error| words::read_error(&error, example)))
-    };
-    let point_read = move || match read(point, "9.50") {
-        Some(Ok(price)) if price.is_zero() => Some(Err("The price must be more than zero.".to_string())),
-        price => price,
-    };
-    let shop_read = move || match read(shop, "30") {
+    let point_read = move || asked_price(state, point);
+    let shop_read = move || match asked_number(state, shop, "30") {
         Some(Ok(percent)) if percent >= Exact::new(100, 0) => {
             Some(Err("A shop keeps less than 100 % of its price. Type 30 for 30 %.".to_string()))
         }
@@ -50,7 +39,7 @@ pub fn BackFromPrice(
         percent.over(Exact::new(100, 0)).map(Share::from_fraction).ok()
     };
     let menu = move || {
-        let point = Money::from_major(point_read()?.ok()?);
+        let point = point_read()?.ok()?;
         our_price(point, margin().unwrap_or(Share::ZERO)).ok()
     };
     let shelf = move || {
@@ -89,16 +78,13 @@ pub fn BackFromPrice(
         let name = state.book.with(|book| book.settings().units.price_volume_name());
         format!("Ingredients per {name}")
     };
-    let error = |read: Option<Result<Exact, String>>| read.and_then(Result::err).unwrap_or_default();
+    let point_error = text(move || point_read().and_then(Result::err).unwrap_or_default());
+    let shop_error = text(move || shop_read().and_then(Result::err).unwrap_or_default());
     view! {
         <Section heading="Back from a price point" about="What this drink may cost if the price is given. Changes nothing.">
             <div class="fields">
-                <Ask label="It must not cost more than" text=point error=text(move || error(point_read())) />
-                <Ask
-                    label="Sold on by a shop that keeps (%)"
-                    text=shop
-                    error=text(move || error(shop_read()))
-                />
+                <Ask label="It must not cost more than" text=point error=point_error />
+                <Ask label="Sold on by a shop that keeps (%)" text=shop error=shop_error />
             </div>
             <p class="hollow">{shelf}</p>
             {when(

@@ -1,5 +1,6 @@
 //! Sizes: which are worth selling, and whether a change of them worked.
 
+mod asked;
 mod by_drink;
 mod chart;
 mod choose;
@@ -12,6 +13,9 @@ mod scenarios;
 mod seen_prices;
 mod side_by_side;
 mod switching;
+mod switching_curve;
+mod switching_drinks;
+mod switching_once;
 mod till;
 mod trials;
 

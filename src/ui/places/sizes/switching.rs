@@ -1,16 +1,304 @@
 //! One size in place of another.
 
+use std::sync::Arc;
+
 use leptos::prelude::*;
 
-use crate::ui::parts::Back;
+use super::asked;
+use super::switching_curve::Kept;
+use super::switching_drinks::{Drinks, Prices};
+use super::switching_once::Once;
+use crate::book::{Book, ContainerId, DrinkId, Key, Scope};
+use crate::measure::{Money, Share};
+use crate::switching::{DrinkSwitch, Question, Sales, Switch, SwitchError, Together, sell_in_the_new_size, switch};
+use crate::ui::fields::{Choice, Choose};
+use crate::ui::live::{live, press, text, trouble, when};
+use crate::ui::parts::{Back, Section};
 use crate::ui::route::Route;
+use crate::ui::state::AppState;
+use crate::words;
+
+/// A question with its answer.
+pub type Answered = (Question, Result<Switch, SwitchError>);
+
+/// What is asked, and what comes out. Nothing of it is kept in the book.
+#[derive(Clone, Copy)]
+pub struct Asking {
+    scope: RwSignal<Option<Scope>>,
+    from: RwSignal<Option<ContainerId>>,
+    to: RwSignal<Option<ContainerId>>,
+    /// Menu prices in the new size typed here.
+    pub prices: RwSignal<Vec<(DrinkId, Money)>>,
+    /// The share of the sales that is expected to be kept.
+    pub kept: RwSignal<Share>,
+    /// The answer; none in a book where nothing is sold.
+    pub answer: Memo<Option<Answered>>,
+}
+
+impl Asking {
+    fn new(state: AppState) -> Asking {
+        let scope = RwSignal::new(state.book.with_untracked(asked::first_scope));
+        let (from, to) = (RwSignal::new(None), RwSignal::new(None));
+        let prices = RwSignal::new(Vec::<(DrinkId, Money)>::new());
+        let answer = Memo::new(move |_| {
+            state.book.with(|book| {
+                let question = question(book, scope.get(), from.get(), to.get())?;
+                Some((question, prices.with(|prices| switch(book, question, prices))))
+            })
+        });
+        Asking { scope, from, to, prices, kept: RwSignal::new(Share::WHOLE), answer }
+    }
+
+    /// The question, where there is one.
+    pub fn question(self) -> Option<Question> {
+        self.answer.with(|answer| answer.as_ref().map(|(question, _)| *question))
+    }
+
+    /// The switch that was worked out.
+    pub fn found(self) -> Option<(Question, Switch)> {
+        self.answer.with(|answer| match answer {
+            Some((question, Ok(switch))) => Some((*question, switch.clone())),
+            _ => None,
+        })
+    }
+
+    /// One drink of it.
+    pub fn drink(self, id: DrinkId) -> Option<DrinkSwitch> {
+        self.answer.with(|answer| match answer {
+            Some((_, Ok(switch))) => switch.drinks.iter().find(|drink| drink.drink == id).copied(),
+            _ => None,
+        })
+    }
+
+    /// All drinks together.
+    pub fn together(self) -> Option<(Together, Sales)> {
+        let (_, switch) = self.found()?;
+        Some((switch.together?, switch.sales))
+    }
+
+    /// Another question: prices typed for the one before do not belong to it.
+    fn ask(self, question: Question) {
+        self.prices.set(Vec::new());
+        self.scope.set(Some(question.scope));
+        self.from.set(Some(question.from));
+        self.to.set(Some(question.to));
+    }
+}
+
+/// What is asked: what was chosen as far as the book has it, else the largest size that the first
+/// part of the menu is sold in, against the next smaller one.
+fn question(book: &Book, scope: Option<Scope>, from: Option<ContainerId>, to: Option<ContainerId>) -> Option<Question> {
+    let there = |scope: &Scope| match scope {
+        Scope::Drink(id) => book.drink(*id).is_some(),
+        _ => true,
+    };
+    let scope = scope.filter(there).or_else(|| asked::first_scope(book))?;
+    let (all, sold) = (asked::containers(book), asked::sold_in(book, scope));
+    let kept = |id: Option<ContainerId>| id.filter(|id| all.contains(id));
+    let from = kept(from).or_else(|| sold.last().copied())?;
+    let to = kept(to).or_else(|| beside(&sold, from)).or_else(|| beside(&all, from)).unwrap_or(from);
+    Some(Question { scope, from, to })
+}
+
+/// The container before one, else the one after it.
+fn beside(containers: &[ContainerId], one: ContainerId) -> Option<ContainerId> {
+    let place = containers.iter().position(|id| *id == one)?;
+    let smaller = place.checked_sub(1).and_then(|place| containers.get(place));
+    smaller.or_else(|| containers.get(place.saturating_add(1))).copied()
+}
 
 /// One size in place of another.
 #[component]
 pub fn Switching() -> impl IntoView {
+    let state = AppState::here();
+    let asking = Asking::new(state);
+    let any = move || asking.question().is_some();
+    let teach = || {
+        view! {
+            <div class="teach">
+                <h2>"Would another size earn as much?"</h2>
+                <p>
+                    "Sell a drink in a size in Drinks, with a price. Here you then see how many must be sold in another size to earn the same, and what the change costs."
+                </p>
+            </div>
+        }
+        .into_any()
+    };
     view! {
         <Back to=Route::Sizes name="Sizes" />
         <h1>"One size in place of another"</h1>
         <p class="about">"A size goes, another comes: how many must then be sold to earn the same."</p>
+        {when(move || !any(), teach)}
+        {when(any, move || view! { <Page asking /> }.into_any())}
     }
+}
+
+#[component]
+fn Page(asking: Asking) -> impl IntoView {
+    let state = AppState::here();
+    let done = RwSignal::new(false);
+    let refused = RwSignal::new(None::<String>);
+    let error =
+        move || asking.answer.with(|answer| answer.as_ref().and_then(|(_, found)| found.as_ref().err().copied()));
+    let changed = move || done.get() && matches!(error(), Some(SwitchError::NotSold(_)));
+    let sentence = move || {
+        error().filter(|_| !changed()).map(|error| state.book.with(|book| words::switching::switch_error(&error, book)))
+    };
+    let sold = text(move || match asking.question().filter(|_| changed()) {
+        Some(question) => {
+            let name = state.book.with(|book| book.name(Key::Container(question.to)));
+            format!("Sold in {name} from now on. Undo takes it back.")
+        }
+        None => String::new(),
+    });
+    let sell = move || {
+        let Some((question, switch)) = untrack(|| asking.found()) else { return };
+        let kept = asking.kept.get_untracked();
+        let edit = state.book.with_untracked(|book| sell_in_the_new_size(book, question, &switch, kept));
+        asking.ask(question);
+        let applied = edit.map_err(words::overflow).and_then(|edit| state.apply("Another size", edit));
+        done.set(applied.is_ok());
+        refused.set(applied.err());
+    };
+    let label = text(move || {
+        let name = |question: Question| state.book.with(|book| book.name(Key::Container(question.to)));
+        asking.question().map(|question| format!("Sell it in {} instead", name(question))).unwrap_or_default()
+    });
+    let one = move || asking.found().is_some_and(|(_, switch)| switch.drinks.iter().any(|drink| drink.then.is_ok()));
+    view! {
+        <Which asking />
+        {trouble(sentence)}
+        <p class="hollow" role="status">{sold}</p>
+        {when(
+            move || asking.found().is_some(),
+            move || {
+                view! {
+                    <Prices asking />
+                    <Section heading="To earn the same">
+                        {live(move || answered(state, asking))}
+                        <Drinks asking />
+                    </Section>
+                    <Kept asking />
+                    <Once asking />
+                }
+                    .into_any()
+            },
+        )}
+        {when(
+            one,
+            move || {
+                view! {
+                    <p class="about">
+                        "The new size is sold at the prices above with the sales you expect, and the old one is taken off. What was sold stays written down."
+                    </p>
+                    <p class="actions">
+                        <button class="main" on:click=press(sell)>
+                            {label}
+                        </button>
+                    </p>
+                }
+                    .into_any()
+            },
+        )}
+        {trouble(move || refused.get())}
+    }
+}
+
+#[component]
+fn Which(asking: Asking) -> impl IntoView {
+    let state = AppState::here();
+    let scopes = Signal::derive(move || state.book.with(asked::scopes));
+    let sold = Signal::derive(move || {
+        let Some(question) = asking.question() else { return Vec::new() };
+        state.book.with(|book| {
+            let mut sold = asked::sold_in(book, question.scope);
+            if !sold.contains(&question.from) {
+                sold.push(question.from);
+            }
+            asked::container_options(book, sold)
+        })
+    });
+    let all = Signal::derive(move || state.book.with(|book| asked::container_options(book, asked::containers(book))));
+    let value = move |read: fn(Question) -> String| text(move || asking.question().map(read).unwrap_or_default());
+    let gone = || "This is not in the book any more. Choose another.".to_string();
+    let choose = move |change: fn(Question, &str) -> Option<Question>| -> Choose {
+        Arc::new(move |value| {
+            let question = untrack(|| asking.question()).and_then(|question| change(question, value));
+            asking.ask(question.ok_or_else(gone)?);
+            Ok(())
+        })
+    };
+    let scope: Choose = Arc::new(move |value| {
+        let scope = asked::scope(value).ok_or_else(gone)?;
+        asking.prices.set(Vec::new());
+        asking.from.set(None);
+        asking.to.set(None);
+        asking.scope.set(Some(scope));
+        Ok(())
+    });
+    view! {
+        <Section heading="The switch">
+            <div class="fields">
+                <Choice
+                    label="What changes its size"
+                    options=scopes
+                    value=value(|question| asked::value(question.scope))
+                    choose=scope
+                />
+                <Choice
+                    label="Sold now in"
+                    options=sold
+                    value=value(|question| question.from.to_string())
+                    choose=choose(|question, value| Some(Question { from: ContainerId::from_text(value)?, ..question }))
+                />
+                <Choice
+                    label="To be sold in"
+                    options=all
+                    value=value(|question| question.to.to_string())
+                    choose=choose(|question, value| Some(Question { to: ContainerId::from_text(value)?, ..question }))
+                />
+            </div>
+        </Section>
+    }
+}
+
+/// The large answer, with its elasticity in words.
+fn answered(state: AppState, asking: Asking) -> AnyView {
+    let Some((question, switch)) = asking.found() else { return ().into_any() };
+    let basis = words::switching::counted_with(switch.sales);
+    let sales = (!basis.is_empty()).then(|| {
+        view! {
+            <p class="about">
+                {basis} " " <a href=Route::Sales.address()>"Enter what is sold"</a>
+            </p>
+        }
+    });
+    let Some(together) = switch.together else {
+        return view! { <p class="hollow">"No drink can be worked out in both sizes; see why below."</p> }.into_any();
+    };
+    state.book.with(|book| {
+        state.style.with(|style| match together.answer {
+            Ok(answer) => view! {
+                <p class="switch-answer">
+                    {words::switching::sell_instead(together.units, &answer, switch.sales, style)}
+                </p>
+                <p class="about">{words::switching::sell_formula(&together, &answer, switch.sales, (book, style))}</p>
+                <p>{words::switching::elasticity(&answer, style)}</p>
+                {sales}
+            }
+            .into_any(),
+            // One drink alone says for itself what to mend.
+            Err(losing) => {
+                let (sides, containers) = ((together.now, together.then), (question.from, question.to));
+                let sentence = (switch.drinks.len() > 1)
+                    .then(|| words::switching::losing(losing, "All together", sides, containers, (book, style)));
+                view! {
+                    <p class="switch-answer">"No number of drinks earns the same"</p>
+                    {sentence.map(|sentence| view! { <p>{sentence}</p> })}
+                    {sales}
+                }
+                .into_any()
+            }
+        })
+    })
 }

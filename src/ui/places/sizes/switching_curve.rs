@@ -1,0 +1,128 @@
+//! What the new size brings when fewer or more are sold of it.
+
+use leptos::prelude::*;
+
+use super::asked;
+use super::switching::Asking;
+use crate::measure::{Exact, Money, Share};
+use crate::switching::{Sales, Together};
+use crate::ui::chart::{Axis, Look, Series, chart};
+use crate::ui::fields::Entry;
+use crate::ui::live::{live, text};
+use crate::ui::parts::Section;
+use crate::ui::state::AppState;
+use crate::words;
+
+/// The curve runs from half to one and a half times the sales.
+const RANGE: (u32, u32) = (50, 150);
+
+/// What is expected to be sold of the new size.
+#[component]
+pub fn Kept(asking: Asking) -> impl IntoView {
+    let state = AppState::here();
+    let value = text(move || state.plain_percent(asking.kept.get()));
+    let put = move |percent: Exact| {
+        if let Ok(kept) = percent.over(Exact::new(100, 0)) {
+            asking.kept.set(Share::from_fraction(kept));
+        }
+    };
+    let commit = asked::number("90", move |number| {
+        put(number.unwrap_or(Exact::new(100, 0)));
+        Ok(())
+    });
+    let slid = move |event| {
+        if let Some(percent) = Exact::from_plain(&event_target_value(&event), 0) {
+            put(percent);
+        }
+    };
+    let at = text(move || asking.kept.get().percent().map(|percent| percent.to_string()).unwrap_or_default());
+    let (least, most) = RANGE;
+    view! {
+        <Section heading="If fewer or more are sold" about="The sales that you expect to keep in the new size, in percent of today's.">
+            <div class="switch-kept">
+                <Entry label="Sales kept" unit="%" value=value commit=commit />
+                <input
+                    class="slider"
+                    type="range"
+                    aria-label="Sales kept in percent"
+                    min=least
+                    max=most
+                    step="1"
+                    prop:value=at
+                    on:input=slid
+                />
+            </div>
+            {live(move || match asking.together() {
+                Some((together, sales)) => shown(state, &together, sales, asking.kept.get()),
+                None => view! { <p class="hollow">"No drink can be worked out in both sizes yet."</p> }.into_any(),
+            })}
+        </Section>
+    }
+}
+
+fn shown(state: AppState, together: &Together, sales: Sales, kept: Share) -> AnyView {
+    let Ok(curve) = together.curve() else {
+        return view! { <p class="trouble">{words::overflow(crate::measure::Overflow::TooLarge)}</p> }.into_any();
+    };
+    let percent = |share: Share| share.percent().unwrap_or_default();
+    let today = together.now.contribution;
+    let mark = move |number: Exact| {
+        let number = state.number(number);
+        state.style.with_untracked(|style| format!("{}{number}{}", style.money_before, style.money_after))
+    };
+    let across = Axis {
+        name: "Sales kept".to_string(),
+        from_zero: false,
+        mark: Box::new(move |number| format!("{}\u{a0}%", state.number(number))),
+    };
+    let up =
+        Axis { name: format!("Left of {}", words::switching::basis(sales)), from_zero: true, mark: Box::new(mark) };
+    let line = |name: &str, look, read: &dyn Fn(Money) -> Money| Series {
+        name: name.to_string(),
+        look,
+        points: curve.iter().map(|(share, money)| (percent(*share), read(*money).major())).collect(),
+    };
+    let series = [line("In the new size", Look::First, &|money| money), line("Today", Look::Guide, &|_| today)];
+    let row = |(share, left): &(Share, Money)| {
+        let sold = together.units.times(share.fraction()).map(|units| state.number(units)).unwrap_or_default();
+        let gain = left.minus(today).map(|gain| state.money(gain)).unwrap_or_default();
+        view! {
+            <tr>
+                <th scope="row">{state.plain_percent(*share)} "\u{a0}% kept"</th>
+                <td>{sold}</td>
+                <td>{state.money(*left)}</td>
+                <td>{gain}</td>
+            </tr>
+        }
+    };
+    // The drawing goes further than the table.
+    let (least, most) = (Exact::new(7, 1), Exact::new(13, 1));
+    let near = curve.iter().filter(|(share, _)| share.fraction() >= least && share.fraction() <= most);
+    let (expected, crossing) = state.book.with(|book| {
+        state.style.with(|style| {
+            (
+                words::switching::with_kept(together, kept, sales, book, style),
+                words::switching::crossing(together, sales, book, style),
+            )
+        })
+    });
+    view! {
+        <p>{expected}</p>
+        <p class="about">{crossing}</p>
+        {chart(&across, &up, &series)}
+        <div class="wide" tabindex="0" role="region" aria-label="By sales kept">
+            <table class="table whole-numbers">
+                <thead>
+                    <tr>
+                        <td></td>
+                        <th scope="col">"Sold"</th>
+                        <th scope="col">"Left"</th>
+                        <th scope="col">"More than today"</th>
+                    </tr>
+                </thead>
+                <tbody>{near.map(row).collect_view()}</tbody>
+            </table>
+        </div>
+    }
+    .into_any()
+}

@@ -1,0 +1,157 @@
+//! The drinks of a switch: their prices in the new size, and how many of each earn the same.
+
+use leptos::prelude::*;
+
+use super::asked;
+use super::switching::Asking;
+use crate::book::{DrinkId, Key, OfferId};
+use crate::measure::{Exact, Money};
+use crate::switching::{DrinkSwitch, PriceFrom, Question, Side};
+use crate::ui::fields::Entry;
+use crate::ui::how::opens;
+use crate::ui::live::{live, rows, text};
+use crate::ui::parts::Section;
+use crate::ui::route::Route;
+use crate::ui::state::AppState;
+use crate::words;
+use crate::working::{AtPrice, OfOffer, OfPrice, Shown};
+
+/// A price field for each drink.
+#[component]
+pub fn Prices(asking: Asking) -> impl IntoView {
+    let keys = Memo::new(move |_| {
+        let drinks = asking.found().map(|(_, switch)| switch.drinks).unwrap_or_default();
+        drinks.into_iter().map(|drink| Key::Drink(drink.drink)).collect()
+    });
+    let row = move |key| match key {
+        Key::Drink(id) => price(asking, id),
+        _ => ().into_any(),
+    };
+    view! {
+        <Section heading="Prices in the new size" about="Change them to try others. Nothing is kept until you sell it.">
+            <ul class="switch-prices">{rows(keys, row)}</ul>
+        </Section>
+    }
+}
+
+fn price(asking: Asking, id: DrinkId) -> AnyView {
+    let state = AppState::here();
+    let name = state.book.with_untracked(|book| book.name(Key::Drink(id)));
+    let value = text(move || {
+        let then = asking.drink(id).and_then(|drink| drink.then.ok());
+        then.map(|side| state.plain_money(side.price)).unwrap_or_default()
+    });
+    let note = text(move || {
+        let said = |drink: DrinkSwitch| {
+            let now = drink.now.ok().map(|side| format!("now {}", state.money(side.price)));
+            let then = drink.then.ok().map(|_| words::switching::price_from(drink.price_from).to_string());
+            now.into_iter().chain(then).collect::<Vec<_>>().join("; ")
+        };
+        asking.drink(id).map(said).unwrap_or_default()
+    });
+    let commit = asked::number("9.50", move |number| {
+        if number.is_some_and(|number| number.is_zero()) {
+            return Err("The price must be more than zero.".to_string());
+        }
+        asking.prices.update(|prices| {
+            prices.retain(|(other, _)| *other != id);
+            prices.extend(number.map(|number| (id, Money::from_major(number))));
+        });
+        Ok(())
+    });
+    view! {
+        <li>
+            <Entry label=format!("New price of {name}") example="none yet" value=value note=note commit=commit />
+        </li>
+    }
+    .into_any()
+}
+
+/// How many of each drink earn the same, and why some have no answer.
+#[component]
+pub fn Drinks(asking: Asking) -> impl IntoView {
+    let state = AppState::here();
+    let table = live(move || {
+        asking.found().map_or_else(|| ().into_any(), |(question, switch)| shown(state, question, &switch.drinks))
+    });
+    view! { {table} }
+}
+
+fn shown(state: AppState, question: Question, drinks: &[DrinkSwitch]) -> AnyView {
+    let name = |id| state.book.with(|book| book.name(Key::Drink(id)));
+    let row = |drink: &DrinkSwitch| {
+        let left = |side: Option<Side>, id: OfferId, opened: bool| match side {
+            Some(side) => {
+                let figure = state.money(side.contribution);
+                let how = Shown::Offer(id, OfOffer::At(AtPrice::Asked, OfPrice::Contribution));
+                if opened { opens(how, Signal::stored(figure)) } else { figure.into_any() }
+            }
+            None => "none".into_any(),
+        };
+        let units = drink.weekly.filter(|weekly| weekly.is_positive()).unwrap_or(Exact::new(100, 0));
+        let (sell, change) = state.style.with(|style| match drink.answer {
+            Some(Ok(answer)) => (
+                format!("{} for {}", words::switching::whole(&answer, units, style), state.number(units)),
+                words::switching::change(&answer, style),
+            ),
+            _ => ("none".to_string(), String::new()),
+        });
+        let asked_there = drink.price_from == PriceFrom::Asked;
+        view! {
+            <tr>
+                <th scope="row">
+                    <a href=Route::Drink(drink.drink).address()>{name(drink.drink)}</a>
+                </th>
+                <td>{left(drink.now.ok(), question.now(drink.drink), true)}</td>
+                <td>{left(drink.then.ok(), question.then(drink.drink), asked_there)}</td>
+                <td>
+                    {sell} " " <span class="soft">{change}</span>
+                </td>
+            </tr>
+        }
+    };
+    let why: Vec<String> = drinks.iter().flat_map(|drink| why_not(state, question, drink)).collect();
+    let none = why.is_empty();
+    let why = why.into_iter().map(|sentence| view! { <p class="trouble">{sentence}</p> }).collect_view();
+    view! {
+        <div class="cautions" hidden=none>
+            {why}
+        </div>
+        <div class="wide" tabindex="0" role="region" aria-label="Drink by drink">
+            <table class="table">
+                <thead>
+                    <tr>
+                        <td></td>
+                        <th scope="col">"Left of each now"</th>
+                        <th scope="col">"Left in the new size"</th>
+                        <th scope="col">"To sell"</th>
+                    </tr>
+                </thead>
+                <tbody>{drinks.iter().map(row).collect_view()}</tbody>
+            </table>
+        </div>
+    }
+    .into_any()
+}
+
+/// Why a drink has no answer, and what to mend.
+fn why_not(state: AppState, question: Question, drink: &DrinkSwitch) -> Vec<String> {
+    state.book.with(|book| {
+        state.style.with(|style| {
+            let side = |why: &crate::switching::NoSide, container| {
+                words::switching::no_side(why, drink.drink, container, book)
+            };
+            match (&drink.now, &drink.then, drink.answer) {
+                (Ok(now), Ok(then), Some(Err(losing))) => {
+                    let (name, containers) = (book.name(Key::Drink(drink.drink)), (question.from, question.to));
+                    vec![words::switching::losing(losing, &name, (*now, *then), containers, (book, style))]
+                }
+                (now, then, _) => {
+                    let now = now.as_ref().err().map(|why| side(why, question.from));
+                    let then = then.as_ref().err().map(|why| side(why, question.to));
+                    now.into_iter().chain(then).collect()
+                }
+            }
+        })
+    })
+}

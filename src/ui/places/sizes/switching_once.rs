@@ -1,0 +1,81 @@
+//! What a switch costs once, and when that is back.
+
+use leptos::prelude::*;
+
+use super::asked;
+use super::switching::Asking;
+use crate::measure::{Money, Overflow};
+use crate::switching::{FirstOrder, first_orders, to_pay};
+use crate::ui::fields::Entry;
+use crate::ui::live::{live, text};
+use crate::ui::parts::{Section, figures};
+use crate::ui::state::AppState;
+use crate::words;
+
+/// What it costs once.
+#[component]
+pub fn Once(asking: Asking) -> impl IntoView {
+    let state = AppState::here();
+    let (printing, stock) = (RwSignal::new(Money::ZERO), RwSignal::new(Money::ZERO));
+    let value = move |money: RwSignal<Money>| {
+        text(move || match money.get() {
+            none if none.is_zero() => String::new(),
+            money => state.plain_money(money),
+        })
+    };
+    let commit = move |money: RwSignal<Money>| {
+        asked::number("120", move |number| {
+            money.set(Money::from_major(number.unwrap_or_default()));
+            Ok(())
+        })
+    };
+    let orders = move || {
+        let Some(question) = asking.question() else { return Vec::new() };
+        state.book.with(|book| first_orders(book, question)).unwrap_or_default()
+    };
+    let once = move |orders: &[FirstOrder]| -> Result<Money, Overflow> {
+        to_pay(orders)?.plus(printing.get())?.plus(stock.get())
+    };
+    let list = live(move || {
+        let orders = orders();
+        let said = |order: &FirstOrder| {
+            let sentence =
+                state.book.with(|book| state.style.with(|style| words::switching::first_order(order, book, style)));
+            view! { <li>{sentence}</li> }
+        };
+        match orders.is_empty() {
+            true => view! {
+                <p class="hollow">"The new size takes no packaging that the old one does not use."</p>
+            }
+            .into_any(),
+            false => view! { <ul class="steps">{orders.iter().map(said).collect_view()}</ul> }.into_any(),
+        }
+    });
+    let back = move || {
+        let (together, sales) = asking.together()?;
+        let once = once(&orders()).ok()?;
+        Some(state.book.with(|book| {
+            state
+                .style
+                .with(|style| words::switching::payback(&together, asking.kept.get(), once, sales, (book, style)))
+        }))
+    };
+    let shown = move || {
+        let once = once(&orders()).map_or_else(words::overflow, |once| state.money(once));
+        let mut shown = vec![("Once, all together".to_string(), once, None)];
+        shown.extend(back().map(|(weeks, _)| ("Pays back after".to_string(), weeks, None)));
+        shown
+    };
+    let formula = text(move || back().map(|(_, formula)| formula).unwrap_or_default());
+    view! {
+        <Section heading="What it costs once" about="First orders of packaging, and what you enter.">
+            {list}
+            <div class="fields">
+                <Entry label="Labels and printing" example="none" value=value(printing) commit=commit(printing) />
+                <Entry label="Old stock written off" example="none" value=value(stock) commit=commit(stock) />
+            </div>
+            <dl class="figures">{figures(shown)}</dl>
+            <p class="about">{formula}</p>
+        </Section>
+    }
+}
