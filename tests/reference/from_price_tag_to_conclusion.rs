@@ -1,0 +1,113 @@
+//! One drink of the demo book followed by hand, from what its ingredients cost at the supplier to
+//! whether its 12 fl oz bottle may take the place of the 16 fl oz one. Worked out on paper from
+//! the price tags, rounded at the last digit shown; the rules are those of the calculations page
+//! of the design and the definitions of the units those of NIST Handbook 44.
+
+use brimwright::book::{Book, ContainerId, DrinkId, IngredientId, OfferId, Scope, Stage};
+use brimwright::cost::{Part, usable_cost};
+use brimwright::exchange;
+use brimwright::ledger::{Ledger, Priced};
+use brimwright::measure::{Amount, Exact, Money, Unit};
+use brimwright::switching::{Question, switch};
+
+use crate::support::exact;
+
+/// Orchard Green, invented.
+const DRINK: DrinkId = DrinkId::from_random(1);
+/// Bottle, 16 fl oz: poured to 16.7 less 0.6.
+const LARGE: ContainerId = ContainerId::from_random(4);
+/// Bottle, 12 fl oz: poured to 12.6 less 0.5.
+const SMALL: ContainerId = ContainerId::from_random(3);
+
+fn demo() -> Book {
+    exchange::read(include_str!("../../public/books/marrowgate-juice-hall.json")).expect("the demo book")
+}
+
+fn rounded(money: Money) -> Exact {
+    money.major().rounded(4)
+}
+
+fn priced(ledger: &Ledger, container: ContainerId) -> &Priced {
+    let offer = OfferId { drink: DRINK, container };
+    ledger.get(offer).expect("it is sold").as_ref().expect("it is computed")
+}
+
+#[test]
+fn juice_from_the_price_tag() {
+    let book = demo();
+    // Price of the pack, its pounds, what trimming and pressing leave, grams in a millilitre of
+    // juice. 1 lb is 453.59237 g and 1 fl oz 29.5735295625 mL, so 40 lb of apples are
+    // 18143.6948 g, 0.9 * 0.65 of it 10614.06 g of juice, 10127.92 mL, 342.4658 fl oz:
+    // 38.00 / 342.4658 = 0.1110. The others by the same steps; 24 celery weigh 1020 g each.
+    let juices = [
+        (0x1, "0.1110"), // apples: 38.00 for 40 lb, 90 %, 65 %, 1.048
+        (0x9, "0.0680"), // cucumbers: 29.00 for 40 lb, 97 %, 72 %, 1.005: 426.3446 fl oz
+        (0x8, "0.0744"), // celery: 38.00 for 24 pieces, 89 %, 70 %, 1.010: 510.5931 fl oz
+        (0xc, "0.2532"), // spinach: 19.50 for 10 lb, 98 %, 52 %, 1.015: 77.0062 fl oz
+        (0x3, "0.1946"), // lemons: 44.00 for 38 lb, 100 %, 40 %, 1.031: 226.1244 fl oz
+    ];
+    for (id, cost) in juices {
+        let ingredient = book.ingredient(IngredientId::from_random(id)).expect("in the demo book");
+        let ounce = Amount::new(Exact::ONE, Unit::UsFluidOunce).measure().expect("a volume");
+        let found = usable_cost(ingredient, &ingredient.packs[0], Stage::Pressed, ounce).expect("it has a cost");
+        assert_eq!(rounded(found), exact(cost), "{}", ingredient.name);
+    }
+}
+
+#[test]
+fn the_cost_of_both_bottles() {
+    let book = demo();
+    let ledger = Ledger::of(&book);
+    assert_eq!(book.drink(DRINK).map(|drink| drink.name.as_str()), Some("Orchard Green"));
+    // Written for 16 fl oz: 6 * 0.110960 + 4.5 * 0.068020 + 3 * 0.074423 + 1.5 * 0.253226
+    // + 1 * 0.194583 = 1.769543, 0.110596 a fluid ounce; 3 % stay in the press.
+    // 16.1 / 0.97 of it is 1.8357, 12.1 / 0.97 is 1.3796.
+    // Bottle 37.50 / 112 or 39.00 / 130, cap 0.046, label 0.058, band 0.015.
+    // Hands: 20 s, 45 s a litre of 476.1338 or 357.8397 mL, 1500 s for 50; at 19.50 an hour.
+    // 0.55 overhead. All that over 0.96, since 4 % are thrown away.
+    let parts = [
+        (LARGE, ["1.8357", "0.4538", "0.3869", "0.5500", "0.1344"], "3.3608"),
+        (SMALL, ["1.3796", "0.4190", "0.3581", "0.5500", "0.1128"], "2.8194"),
+    ];
+    for (container, by_hand, total) in parts {
+        let cost = &priced(&ledger, container).cost;
+        let named = [Part::Ingredients, Part::ContainerSet, Part::Labour, Part::Overhead, Part::Unsold];
+        for (part, by_hand) in named.into_iter().zip(by_hand) {
+            assert_eq!(rounded(cost.part(part).expect("a part")), exact(by_hand), "{part:?}");
+        }
+        assert_eq!(rounded(cost.total().expect("a total")), exact(total));
+    }
+}
+
+#[test]
+fn what_is_left_of_both_prices() {
+    let book = demo();
+    let ledger = Ledger::of(&book);
+    // The customer pays 6.5 % tax on top; the card takes 2.9 % of that and 0.30.
+    // 8.50 - 0.5625 - 3.3608 = 4.5767; 6.95 - 0.5147 - 2.8194 = 3.6159.
+    // The target covers goods: 1 - (1.8357 + 0.4538) / 0.96 / 8.50 = 71.94 %; 73.04 %.
+    for (container, contribution, margin) in [(LARGE, "4.5767", "0.7194"), (SMALL, "3.6159", "0.7304")] {
+        let asked = priced(&ledger, container).asked.expect("it has a price");
+        assert_eq!(rounded(asked.contribution), exact(contribution));
+        assert_eq!(asked.margin.fraction().rounded(4), exact(margin));
+    }
+}
+
+#[test]
+fn the_conclusion() {
+    let book = demo();
+    let question = Question { scope: Scope::Drink(DRINK), from: LARGE, to: SMALL };
+    let answer = switch(&book, question, &[]).expect("both are sold");
+    let drink = &answer.drinks[0];
+    let break_even = drink.answer.as_ref().expect("both sides are known").as_ref().expect("both sides earn");
+    // 4.5767 / 3.6159 = 1.2657: 26.6 % more must be sold for a price 18.2 % lower.
+    // ln 1.2657 / ln (6.95 / 8.50) = 0.23563 / -0.20132 = -1.17.
+    assert_eq!(break_even.change().expect("a share").fraction().rounded(3), exact("0.266"));
+    assert_eq!(break_even.price_change.fraction().rounded(3), exact("-0.182"));
+    assert_eq!(break_even.elasticity.map(|it| it.rounded(2)), Some(exact("-1.17")));
+    // 140 a week are sold in the large bottle: 140 * 1.2657 = 177.2, so 178 of the small one.
+    assert_eq!(drink.weekly, Some(exact("140")));
+    assert_eq!(break_even.whole_units(exact("140")), Ok(exact("178")));
+    // Per fluid ounce the small one asks more, 6.95 / 12.1 = 0.5744 against 8.50 / 16.1 = 0.5280,
+    // and leaves more: 0.2988 against 0.2843.
+}
