@@ -5,6 +5,7 @@ mod costs;
 mod csv;
 mod currencies;
 mod ers_prices;
+mod estimates;
 mod labels;
 mod prices;
 mod shapes;

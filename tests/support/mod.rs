@@ -4,10 +4,10 @@
 use brimwright::book::{
     Book, Brimful, Container, ContainerId, Drink, DrinkId, DrinkKind, Headspace, Ingredient, IngredientId, Labour,
     Line, LineId, Offer, OfferId, Pack, PackId, Packaging, PackagingId, PackagingPart, PackagingUse, Record, Scaling,
-    Settings, Stage,
+    SeenPrice, SeenPriceId, Settings, Sold, Stage,
 };
 use brimwright::measure::{
-    Amount, Density, Exact, Length, LengthUnit, Mass, Measure, Money, Share, Time, TypedLength, Unit, Volume,
+    Amount, Date, Density, Exact, Length, LengthUnit, Mass, Measure, Money, Share, Time, TypedLength, Unit, Volume,
 };
 
 /// A number of at most twelve decimals, such as "12.5".
@@ -186,6 +186,33 @@ pub fn drink(id: u64, reference: &str, lines: impl IntoIterator<Item = Line>) ->
 /// An offer, with or without a price.
 pub fn offer(drink: u64, container: u64, price: Option<&str>) -> Offer {
     Offer { price: price.map(money), ..Offer::new(offer_id(drink, container)) }
+}
+
+/// A day, such as "2026-11-26".
+pub fn day(text: &str) -> Date {
+    Date::from_text(text).unwrap_or_else(|| panic!("{text:?} is no day"))
+}
+
+/// A price of a blended drink, seen elsewhere on 2026-11-02.
+pub fn seen_price(id: u64, size: &str, price: &str) -> SeenPrice {
+    SeenPrice {
+        id: SeenPriceId::from_random(id),
+        place: format!("Invented place {id}"),
+        kind: DrinkKind::Blended,
+        size: amount(size),
+        price: money(price),
+        day: day("2026-11-02"),
+    }
+}
+
+/// So many sold of a drink in a container, each with this contribution.
+pub fn sold(drink: u64, container: u64, units: &str, contribution: &str) -> Sold {
+    Sold {
+        drink: drink_id(drink),
+        container: container_id(container),
+        units: exact(units),
+        contribution: money(contribution),
+    }
 }
 
 /// A new book's settings with any price ending.
