@@ -19,6 +19,7 @@ mod route;
 mod saving;
 mod shell;
 mod state;
+mod today;
 mod update;
 mod welcome;
 

@@ -3,13 +3,17 @@
 mod chart;
 mod choose;
 mod how_many;
+mod market;
 mod price_point;
 mod questions;
 mod sales;
 mod scenarios;
+mod seen_entry;
 mod seen_prices;
+mod seen_row;
 mod side_by_side;
 mod switching;
+mod trial_shown;
 mod trials;
 
 pub use how_many::HowMany;
