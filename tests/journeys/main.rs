@@ -10,6 +10,7 @@ mod first_start;
 mod harness;
 mod harness_itself;
 mod killed;
+mod knowing;
 mod menu_price;
 mod missed_target;
 mod mistyped;
@@ -17,6 +18,8 @@ mod opening;
 mod screens;
 #[path = "../../src/bin/dev/site.rs"]
 mod site;
+#[path = "../support/mod.rs"]
+mod support;
 mod two_tabs;
 mod typing;
 mod updating;
