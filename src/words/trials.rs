@@ -51,7 +51,7 @@ pub fn verdict_means(judged: &Judged) -> String {
             )
         }
         Verdict::NotYetClear(More::TooMany) => format!(
-            "The difference may be chance, and it is so small beside how weeks scatter that even {MOST_MORE} weeks more, two years, would likely not make it clear."
+            "The difference may be chance: beside how weeks scatter, and how few there are before the change, it is so small that even {MOST_MORE} weeks more, two years, would likely not make it clear. Weeks from longer before, if you have them, may."
         ),
         Verdict::NotEnough { before, after } => {
             let still = |count: usize, side: &str| match count {

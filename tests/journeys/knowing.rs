@@ -83,7 +83,7 @@ async fn prices_seen_elsewhere_show_where_ours_stand() {
     );
     journey.wait_for_text(&shown).await;
     journey.wait_for_text("price = $3.00 × (size in hundreds of mL) to the power of 0.50").await;
-    let head = ["Your sizes", "Size", "You ask", "Per 100 mL", "Curve", "You are"];
+    let head = ["", "Size", "You ask", "Per 100 mL", "Curve", "You are"];
     let row = [DISH, "400 mL", "$6.60", "$1.650", "$6.00", "10.0 % above"];
     journey.expect_rows("What they show", &[&head, &row]).await;
     journey.expect_count(".chart polyline", 2).await;
@@ -144,7 +144,7 @@ async fn a_trial_is_judged_from_weeks() {
     journey.wait_for_text("Mean before $812.27 over 5 weeks, with the change $860.04 over 4 weeks: $47.77 more").await;
     journey.wait_for_text("Not written down, so left out: the week of 2024-03-18.").await;
     let rows: [&[&str]; 10] = [
-        &["Week of", "Side", "Sold", "Left after everything"],
+        &["", "Side", "Sold", "Left after everything"],
         &["2024-03-04", "before", "100", "$812.40"],
         &["2024-03-11", "before", "100", "$790.10"],
         &["2024-03-25", "before", "100", "$835.25"],

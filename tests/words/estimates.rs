@@ -155,7 +155,7 @@ fn what_is_not_clear() {
     assert_eq!(verdict, "Not yet clear");
     assert_eq!(
         means,
-        "The difference may be chance, and it is so small beside how weeks scatter that even 104 weeks more, two years, would likely not make it clear."
+        "The difference may be chance: beside how weeks scatter, and how few there are before the change, it is so small that even 104 weeks more, two years, would likely not make it clear. Weeks from longer before, if you have them, may."
     );
     let [_, means, ..] = said(&["11", "13", "12", "12"], &["12", "16", "13"]);
     assert!(

@@ -59,7 +59,7 @@ pub fn MarketShown(
                 <table class="table">
                     <thead>
                         <tr>
-                            <th scope="col">"Your sizes"</th>
+                            <td></td>
                             <th scope="col">"Size"</th>
                             <th scope="col">"You ask"</th>
                             <th scope="col">{head}</th>

@@ -8,8 +8,8 @@ use super::seen_row::seen_row;
 use crate::book::{Book, DrinkKind, Key, SeenPriceId};
 use crate::market::market;
 use crate::measure::Date;
-use crate::ui::live::{flag, press, rows, text};
-use crate::ui::parts::Back;
+use crate::ui::live::{flag, press, rows, text, when};
+use crate::ui::parts::{Back, Section};
 use crate::ui::route::Route;
 use crate::ui::state::AppState;
 use crate::ui::today::today;
@@ -51,17 +51,15 @@ pub fn SeenPrices() -> impl IntoView {
             let same = |before: &&Vec<Key>| before.len() == now.len() && now.iter().all(|key| before.contains(key));
             before.filter(same).filter(|_| open.with(Option::is_some)).cloned().unwrap_or(now)
         });
-        let none = flag(move || keys.with(Vec::is_empty));
         let row = move |key| match key {
             Key::SeenPrice(id) => seen_row(state, id, open, today),
             _ => ().into_any(),
         };
-        view! {
-            <section class="section" hidden=none>
-                <h2>{words::drink_kind(kind)}</h2>
-                <ul class="rows">{rows(keys, row)}</ul>
-            </section>
-        }
+        let section = move || {
+            view! { <Section heading=words::drink_kind(kind)><ul class="rows">{rows(keys, row)}</ul></Section> }
+                .into_any()
+        };
+        when(move || !keys.with(Vec::is_empty), section)
     };
     let lists = DrinkKind::ALL.iter().copied().map(list).collect_view();
     let none = flag(move || count(None) == 0);

@@ -68,7 +68,7 @@ pub fn TrialShown(
         view! {
             <Section
                 heading="Week by week"
-                about="What is left after everything of what was sold in each week, as it was written down then."
+                about="What is left after everything of what was sold in each week, as it was written down then. The drawing need not begin at zero."
             >
                 {live(move || judged().map(|judged| drawn(&judged, state)).unwrap_or_else(|| ().into_any()))}
                 {live(move || judged().map(|judged| table(&judged, state)).unwrap_or_else(|| ().into_any()))}
@@ -127,7 +127,7 @@ fn drawn(judged: &Judged, state: AppState) -> AnyView {
         from_zero: false,
         mark: Box::new(move |number| state.number(number)),
     };
-    let left = Axis { name: "Left".into(), from_zero: true, mark: Box::new(move |number| state.number(number)) };
+    let left = Axis { name: "Left".into(), from_zero: false, mark: Box::new(move |number| state.number(number)) };
     chart(&week, &left, &series)
 }
 
@@ -151,7 +151,7 @@ fn table(judged: &Judged, state: AppState) -> AnyView {
             <table class="table">
                 <thead>
                     <tr>
-                        <th scope="col">"Week of"</th>
+                        <td></td>
                         <th scope="col">"Side"</th>
                         <th scope="col">"Sold"</th>
                         <th scope="col">"Left after everything"</th>
