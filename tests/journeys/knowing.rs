@@ -88,6 +88,7 @@ async fn prices_seen_elsewhere_show_where_ours_stand() {
     journey.expect_rows("What they show", &[&head, &row]).await;
     journey.expect_count(".chart polyline", 2).await;
     journey.screenshot("market").await;
+    fits_a_narrow_phone(&journey).await;
     // Another price by a tap on its row; taken out, and back by Undo.
     journey.click(By::Text("625 mL")).await;
     journey.enter(By::Label("Its price"), "0").await;
@@ -97,6 +98,13 @@ async fn prices_seen_elsewhere_show_where_ours_stand() {
     journey.click(By::Text("Undo")).await;
     journey.wait_for_text("Of 5 prices seen").await;
     assert_eq!(journey.console_errors().await, Vec::<String>::new());
+}
+
+/// With rows and figures, which the demo's screens do not have.
+async fn fits_a_narrow_phone(journey: &Journey) {
+    journey.resize(320, 640).await;
+    assert_eq!(journey.faults_of_layout(&[""]).await, Vec::<String>::new());
+    journey.resize(360, 740).await;
 }
 
 async fn mistyped(journey: &Journey) {
@@ -157,6 +165,7 @@ async fn a_trial_is_judged_from_weeks() {
     ];
     journey.expect_rows("Week by week", &rows).await;
     journey.screenshot("trial").await;
+    fits_a_narrow_phone(&journey).await;
     journey.click(By::Text("Trials")).await;
     journey.wait_for_text("Invented drink 1, since 2024-04-15").await;
     assert_eq!(journey.console_errors().await, Vec::<String>::new());
