@@ -6,7 +6,6 @@ mod ice;
 mod known;
 mod line;
 mod scale;
-mod spread;
 mod tolerance;
 
 pub use fill_target::{FULLEST_SPREADS, FillTarget, Packaged};
@@ -14,7 +13,6 @@ pub use ice::{ICE_DENSITY, liquid_density, mass_of_ice, mass_of_scoop};
 pub use known::Known;
 pub use line::{FillLine, fill_line, height_of, inside, volume_to};
 pub use scale::{ScaleError, Scaled, ScaledLine, scale, written_volume};
-pub use spread::Spread;
 pub use tolerance::{Rule, Tolerance, tolerance};
 
 use crate::book::{Container, ContainerId, Headspace};

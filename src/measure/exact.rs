@@ -221,6 +221,19 @@ impl Exact {
         self.abs() < too_large && self.places() <= STORED_PLACES as u32
     }
 
+    /// As a binary fraction, off by less than one part in 10^15: for estimates only.
+    pub fn to_estimate(self) -> f64 {
+        self.0.mantissa() as f64 / 10_f64.powi(i32::try_from(self.0.scale()).unwrap_or_default())
+    }
+
+    /// An estimate as a decimal, to fifteen digits and at most [`PART_PLACES`] decimals; none of
+    /// what is no number, or has more than fifteen digits before the point.
+    pub fn from_estimate(number: f64) -> Option<Exact> {
+        let fits = |places: &u32| (number * 10_f64.powi(*places as i32)).abs() < 1e15;
+        let places = (0..=PART_PLACES).rev().find(fits)?;
+        Some(Exact::new((number * 10_f64.powi(places as i32)).round() as i64, places))
+    }
+
     /// As so many of `parts`, to the nearest whole: lengths in a drawing. None for a negative
     /// number or one beyond four billion parts.
     pub fn in_parts(self, parts: u32) -> Option<u32> {
@@ -296,6 +309,20 @@ mod tests {
         }
         for (text, rounded) in [("0.5", "1"), ("-0.5", "-1"), ("0.49", "0"), ("-0.4", "0"), ("99.5", "100")] {
             assert_eq!(exact(text).rounded(0), exact(rounded));
+        }
+    }
+
+    #[test]
+    fn estimates_come_and_go() {
+        for text in ["0", "-12.5", "0.000000000001", "123456789.123456", "999999999.99999999"] {
+            let back = Exact::from_estimate(exact(text).to_estimate()).unwrap();
+            let off = back.minus(exact(text)).unwrap().abs();
+            assert!(off <= exact("0.000001"), "{text}: {back}");
+        }
+        assert_eq!(Exact::from_estimate(2.0_f64.sqrt()), Some(exact("1.414213562373")));
+        assert_eq!(Exact::from_estimate(-123_456_789_012_345.0), Some(Exact::new(-123_456_789_012_345, 0)));
+        for number in [f64::NAN, f64::INFINITY, f64::NEG_INFINITY, 1e15, -1e300] {
+            assert_eq!(Exact::from_estimate(number), None, "{number}");
         }
     }
 

@@ -5,10 +5,11 @@
 //! own weighing.
 
 use crate::book::{Book, Container, Edit, FillRule, Filling, Headspace, Offer, Record};
-use crate::fill::{FillTarget, Packaged, Rule, Spread, tolerance};
+use crate::fill::{FillTarget, Packaged, Rule, tolerance};
 use crate::label::{self, LabelError};
 use crate::ledger::{Priced, Trouble, price_offer};
 use crate::measure::{Amount, Density, Exact, Mass, Measure, Money, Overflow, TYPED_PLACES, Unit, Volume};
+use crate::statistics::Spread;
 
 #[cfg(test)]
 mod tests;

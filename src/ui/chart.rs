@@ -32,6 +32,8 @@ pub enum Look {
     Guide,
     /// Hollow round points without a line.
     Points,
+    /// Full square points without a line.
+    Squares,
 }
 
 impl Look {
@@ -42,13 +44,14 @@ impl Look {
             Look::Third => "series-third",
             Look::Guide => "series-guide",
             Look::Points => "series-points",
+            Look::Squares => "series-squares",
         }
     }
 }
 
 /// Numbers that belong together, in the order of their line.
 pub struct Series {
-    /// What they are, for the key beside the drawing.
+    /// What they are, for the key beside the drawing; empty where they belong to the series before.
     pub name: String,
     /// How they are drawn.
     pub look: Look,
@@ -83,7 +86,7 @@ pub fn chart(across: &Axis, up: &Axis, series: &[Series]) -> AnyView {
     view! {
         <figure class="chart">
             <div class="chart-drawing" aria-hidden="true" inner_html=drawing></div>
-            <ul class="chart-key">{series.iter().map(key).collect_view()}</ul>
+            <ul class="chart-key">{series.iter().filter(|series| !series.name.is_empty()).map(key).collect_view()}</ul>
         </figure>
     }
     .into_any()
@@ -122,7 +125,7 @@ fn drawing(across: &Axis, up: &Axis, series: &[Series]) -> Option<String> {
 }
 
 fn line(look: Look, path: &str) -> String {
-    if look == Look::Points { String::new() } else { format!("<polyline points=\"{path}\"/>") }
+    if matches!(look, Look::Points | Look::Squares) { String::new() } else { format!("<polyline points=\"{path}\"/>") }
 }
 
 /// The point of a series: a shape for each.
@@ -130,7 +133,7 @@ fn point(look: Look, x: u32, y: u32) -> String {
     match look {
         Look::First => format!("<circle cx=\"{x}\" cy=\"{y}\" r=\"4.5\"/>"),
         Look::Points => format!("<circle cx=\"{x}\" cy=\"{y}\" r=\"5\"/>"),
-        Look::Second => format!("<path transform=\"translate({x} {y})\" d=\"M-4-4H4V4H-4Z\"/>"),
+        Look::Second | Look::Squares => format!("<path transform=\"translate({x} {y})\" d=\"M-4-4H4V4H-4Z\"/>"),
         Look::Third => format!("<path transform=\"translate({x} {y})\" d=\"M0-5.5 5.5 4.5H-5.5Z\"/>"),
         Look::Guide => String::new(),
     }

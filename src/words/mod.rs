@@ -7,6 +7,7 @@ mod choices;
 mod faults;
 mod labels;
 mod levers;
+mod market;
 mod packaged;
 pub mod price_points;
 mod reading;
@@ -14,6 +15,7 @@ mod refusals;
 mod sales;
 pub mod switching;
 mod tolerances;
+mod trials;
 mod troubles;
 mod working;
 
@@ -25,6 +27,7 @@ pub use choices::{
 pub use faults::fault;
 pub use labels::{UNTREATED_JUICE, caution, label_error, net_contents, net_source};
 pub use levers::{lever, lever_advice, lever_change, why_not};
+pub use market::{MARKET_CAUTION, OLD_PRICE, against_curve, curve, day_ahead, market, no_curve};
 pub use packaged::{packaged_cautions, packaged_error};
 pub use reading::{example, read_error};
 pub use refusals::refusal;
@@ -33,6 +36,9 @@ pub use sales::{
     weeks_averaged,
 };
 pub use tolerances::{tolerance_rule, tolerance_source};
+pub use trials::{
+    TRIAL_CAUTION, scope, trial_difference, trial_how, trial_interval, trial_left_out, verdict, verdict_means,
+};
 pub use troubles::{fill_error, price_error, scale_error, trouble};
 pub use working::Working;
 

@@ -10,6 +10,7 @@ mod first_start;
 mod harness;
 mod harness_itself;
 mod killed;
+mod knowing;
 mod menu_price;
 mod missed_target;
 mod mistyped;
@@ -18,6 +19,8 @@ mod sales;
 mod screens;
 #[path = "../../src/bin/dev/site.rs"]
 mod site;
+#[path = "../support/mod.rs"]
+mod support;
 mod switching;
 mod two_tabs;
 mod typing;

@@ -3,6 +3,7 @@
 mod books;
 mod drinks;
 mod edits;
+mod estimates;
 mod keys;
 mod large_book;
 mod levels;

@@ -5,6 +5,7 @@ mod costs;
 mod csv;
 mod currencies;
 mod ers_prices;
+mod estimates;
 mod from_price_tag_to_conclusion;
 mod labels;
 mod prices;

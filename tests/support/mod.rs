@@ -223,7 +223,7 @@ pub fn scenario(id: u64, offers: impl IntoIterator<Item = Offer>) -> Scenario {
     }
 }
 
-/// A price seen at an invented place.
+/// A price of a blended drink, seen at an invented place on 2026-11-02.
 pub fn seen_price(id: u64, size: &str, price: &str) -> SeenPrice {
     SeenPrice {
         id: SeenPriceId::from_random(id),
@@ -231,7 +231,17 @@ pub fn seen_price(id: u64, size: &str, price: &str) -> SeenPrice {
         kind: DrinkKind::Blended,
         size: amount(size),
         price: money(price),
-        day: day("2026-11-23"),
+        day: day("2026-11-02"),
+    }
+}
+
+/// So many sold of a drink in a container, each with this contribution.
+pub fn sold(drink: u64, container: u64, units: &str, contribution: &str) -> Sold {
+    Sold {
+        drink: drink_id(drink),
+        container: container_id(container),
+        units: exact(units),
+        contribution: money(contribution),
     }
 }
 

@@ -1,10 +1,11 @@
 //! What is said of containers, recipes and fills.
 
 use brimwright::book::{DrinkId, Field, Key, Problem, Refusal};
-use brimwright::fill::{FillError, FillTarget, ScaleError, Spread};
+use brimwright::fill::{FillError, FillTarget, ScaleError};
 use brimwright::ledger::Trouble;
 use brimwright::measure::{Exact, Money, ReadError, Volume};
 use brimwright::packaged::{PackagedError, PackagedFill};
+use brimwright::statistics::Spread;
 use brimwright::words;
 
 use crate::{BOTTLE, book, ounces};

@@ -33,6 +33,9 @@ pub fn Ask(
     text: RwSignal<String>,
     /// What is wrong with it, as a sentence; empty where nothing is.
     error: Signal<String>,
+    /// Letters rather than a number.
+    #[prop(optional)]
+    letters: bool,
 ) -> impl IntoView {
     let id = format!("ask-{}", AppState::here().new_session());
     let error_id = format!("{id}-error");
@@ -44,7 +47,7 @@ pub fn Ask(
                 <input
                     id=id
                     type="text"
-                    inputmode="decimal"
+                    inputmode=if letters { "text" } else { "decimal" }
                     autocomplete="off"
                     aria-describedby=error_id.clone()
                     prop:value=text

@@ -4,6 +4,7 @@
 mod ask;
 mod choice;
 mod commit;
+mod day;
 mod entry;
 
 pub use ask::{Ask, asked_number, asked_price};
@@ -12,4 +13,5 @@ pub use commit::{
     Commit, amount, count, length, loose_amount, loose_length, money, optional_amount, optional_money, optional_number,
     optional_percent, percent, seconds, text,
 };
+pub use day::Day;
 pub use entry::Entry;

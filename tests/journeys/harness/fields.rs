@@ -45,6 +45,18 @@ impl Journey {
         self.until(&what, async || self.find(by).await?.select_by(Locator::XPath(&path)).await).await;
     }
 
+    /// Chooses a day, such as "2026-11-23", in a field whose own calendar and order of digits are
+    /// the browser's.
+    pub async fn choose_day(&self, by: By<'_>, day: &str) {
+        let script = "const [field, day] = arguments; field.value = day;
+            field.dispatchEvent(new Event('change', { bubbles: true }))";
+        self.until(&by.to_string(), async || {
+            let field = serde_json::to_value(self.find(by).await?)?;
+            self.client().execute(script, vec![field, day.into()]).await
+        })
+        .await;
+    }
+
     /// Gives a file to a file field.
     pub async fn attach(&self, by: By<'_>, file: &Path) {
         let path = file.to_str().expect("a path in UTF-8");

@@ -1,19 +1,112 @@
 //! Trials of changes.
 
+use std::sync::Arc;
+
 use leptos::prelude::*;
 
-use crate::book::{Key, TrialId};
-use crate::ui::parts::{Back, page_of};
-use crate::ui::route::Route;
+use super::trial_shown::TrialShown;
+use crate::book::{Book, DrinkId, DrinkKind, Edit, Key, Record, Scope, Trial, TrialId};
+use crate::measure::Date;
+use crate::trial::judge;
+use crate::ui::fields::{self, Choice, Choose, Day, Entry};
+use crate::ui::live::{press, rows, text, trouble, when};
+use crate::ui::order;
+use crate::ui::parts::{Back, Section, page_of};
+use crate::ui::random::random;
+use crate::ui::route::{Route, go};
+use crate::ui::state::AppState;
+use crate::ui::today::today;
+use crate::words;
+
+/// Weeks before the change that a new trial counts.
+const WEEKS_BEFORE: i32 = 6;
 
 /// Trials of changes.
 #[component]
 pub fn Trials() -> impl IntoView {
+    let state = AppState::here();
+    let today = today();
+    let trials = Memo::new(move |_| state.book.with(listed));
+    let row = move |key| {
+        let Key::Trial(id) = key else { return ().into_any() };
+        let name = text(move || state.book.with(|book| book.name(key)));
+        let about = text(move || {
+            state.book.with(|book| {
+                let said = |trial: &Trial| format!("{}, since {}", words::scope(trial.scope, book), trial.start);
+                book.trial(id).map(said).unwrap_or_default()
+            })
+        });
+        let verdict = text(move || {
+            state.book.with(|book| match book.trial(id).map(|trial| judge(book, trial, today)) {
+                Some(Ok(judged)) => words::verdict(judged.verdict).to_string(),
+                Some(Err(error)) => words::overflow(error),
+                None => String::new(),
+            })
+        });
+        view! {
+            <li>
+                <a class="row" href=Route::Trial(id).address()>
+                    <span class="row-name">{name} <span class="row-about">{about}</span></span>
+                    <span class="row-price">{verdict}</span>
+                </a>
+            </li>
+        }
+        .into_any()
+    };
+    let empty = move || trials.with(Vec::is_empty);
+    let unwritten = move || state.book.with(|book| book.weeks().next().is_none());
+    let teach = || {
+        view! {
+            <div class="teach">
+                <h2>"Did it work?"</h2>
+                <p>
+                    "Say what you change and when: a size more, another price, another cup. From the weeks before and since you see what it brings in a week, and whether that could be chance."
+                </p>
+            </div>
+        }
+        .into_any()
+    };
+    let write = || {
+        view! {
+            <p class="hollow">
+                "A trial is judged by weeks of sales, and none is written down yet. "
+                <a href=Route::Sales.address()>"Write weeks down in Sales"</a>
+            </p>
+        }
+        .into_any()
+    };
+    let start = move || {
+        let id = TrialId::from_random(random());
+        let monday = today.monday();
+        let (name, scope, first) = ("New trial".to_string(), Scope::Menu, monday.plus_weeks(-WEEKS_BEFORE));
+        let trial = Trial { id, name, scope, first, start: monday, last: None };
+        if state.apply("Start a trial", Edit::Put(Record::Trial(trial))).is_ok() {
+            go(Route::Trial(id));
+        }
+    };
     view! {
         <Back to=Route::Sizes name="Sizes" />
         <h1>"Trials"</h1>
         <p class="about">"Did a change work? The weeks before it against the weeks since."</p>
+        {when(empty, teach)}
+        {when(unwritten, write)}
+        <ul class="rows section">{rows(trials, row)}</ul>
+        <p class="actions">
+            <button class="main" on:click=press(start)>
+                "Start a trial"
+            </button>
+        </p>
     }
+}
+
+/// Every trial, the latest change first.
+fn listed(book: &Book) -> Vec<Key> {
+    let mut trials: Vec<(Date, Key)> = Vec::new();
+    for trial in book.trials() {
+        let place = trials.partition_point(|before| before.0 >= trial.start);
+        trials.insert(place, (trial.start, Key::Trial(trial.id)));
+    }
+    trials.into_iter().map(|(_, key)| key).collect()
 }
 
 /// One trial.
@@ -25,8 +118,120 @@ pub fn TrialPage(
     page_of(Key::Trial(id), Route::Trials, "Trials", move || view! { <Page id /> }.into_any())
 }
 
+fn changed(book: &Book, id: TrialId, change: impl FnOnce(&mut Trial)) -> Option<Edit> {
+    let mut trial = book.trial(id)?.clone();
+    change(&mut trial);
+    Some(Edit::Put(Record::Trial(trial)))
+}
+
+/// A part of the menu as the value of an option.
+fn scope_value(scope: Scope) -> String {
+    match scope {
+        Scope::Menu => "menu".to_string(),
+        Scope::Kind(kind) => format!("{kind:?}"),
+        Scope::Drink(id) => id.to_string(),
+    }
+}
+
+fn scope_of(chosen: &str) -> Option<Scope> {
+    let kind = || DrinkKind::ALL.iter().copied().find(|kind| format!("{kind:?}") == chosen);
+    match chosen {
+        "menu" => Some(Scope::Menu),
+        _ => kind().map(Scope::Kind).or_else(|| DrinkId::from_text(chosen).map(Scope::Drink)),
+    }
+}
+
+fn scopes(book: &Book) -> Vec<(String, String)> {
+    let kinds = DrinkKind::ALL.iter().copied().map(Scope::Kind);
+    let drinks = order::drinks(book).into_iter().filter_map(|key| match key {
+        Key::Drink(id) => Some(Scope::Drink(id)),
+        _ => None,
+    });
+    let all = std::iter::once(Scope::Menu).chain(kinds).chain(drinks);
+    all.map(|scope| (scope_value(scope), words::scope(scope, book))).collect()
+}
+
 #[component]
 fn Page(id: TrialId) -> impl IntoView {
-    let _ = id;
-    view! { <Back to=Route::Trials name="Trials" /> }
+    let state = AppState::here();
+    let today = today();
+    let name = text(move || state.book.with(|book| book.name(Key::Trial(id))));
+    let refused = RwSignal::new(None::<String>);
+    let remove = move || refused.set(state.apply("Remove a trial", Edit::Remove(Key::Trial(id))).err());
+    view! {
+        <Back to=Route::Trials name="Trials" />
+        <h1>{name}</h1>
+        <TrialShown id today />
+        <TrialFields id />
+        {trouble(move || refused.get())}
+        <p class="actions">
+            <button class="quiet" on:click=press(remove)>
+                "Remove this trial"
+            </button>
+        </p>
+    }
+}
+
+#[component]
+fn TrialFields(id: TrialId) -> impl IntoView {
+    let state = AppState::here();
+    let of = move |show: fn(&Trial) -> String| {
+        text(move || state.book.with(|book| book.trial(id).map(show)).unwrap_or_default())
+    };
+    let set = move |step: &str, change: &dyn Fn(&mut Trial)| {
+        let edit = state.book.with_untracked(|book| changed(book, id, |trial| change(trial)));
+        edit.map_or(Ok(()), |edit| state.apply(step, edit))
+    };
+    let options = Memo::new(move |_| state.book.with(scopes));
+    let choose_scope: Choose = Arc::new(move |chosen| {
+        let Some(scope) = scope_of(chosen) else { return Ok(()) };
+        set("Scope of a trial", &|trial| trial.scope = scope)
+    });
+    let monday = |chosen: &str| {
+        Date::from_text(chosen).map(Date::monday).ok_or_else(|| "Choose a day of that week.".to_string())
+    };
+    let choose_first: Choose = Arc::new(move |chosen| {
+        let first = monday(chosen)?;
+        set("First week of a trial", &|trial| trial.first = first)
+    });
+    let choose_start: Choose = Arc::new(move |chosen| {
+        let start = monday(chosen)?;
+        set("First week with the change", &|trial| trial.start = start)
+    });
+    let choose_last: Choose = Arc::new(move |chosen| {
+        let last = if chosen.is_empty() { None } else { Some(monday(chosen)?) };
+        set("Last week of a trial", &|trial| trial.last = last)
+    });
+    view! {
+        <Section heading="The trial" about="Weeks begin on Monday; any day of a week will do.">
+            <div class="fields">
+                <Entry
+                    label="What changes"
+                    letters=true
+                    value=of(|trial| trial.name.clone())
+                    commit=fields::text("Name of a trial", move |book, name| {
+                        changed(book, id, |trial| trial.name = name)
+                    })
+                />
+                <Choice
+                    label="Judged by the sales of"
+                    options=options
+                    value=of(|trial| scope_value(trial.scope))
+                    choose=choose_scope
+                />
+                <Day label="First week before" value=of(|trial| trial.first.to_string()) choose=choose_first />
+                <Day
+                    label="First week with the change"
+                    value=of(|trial| trial.start.to_string())
+                    choose=choose_start
+                />
+                <Day
+                    label="Last week"
+                    note="Empty while the trial goes on."
+                    value=of(|trial| trial.last.map(|last| last.to_string()).unwrap_or_default())
+                    choose=choose_last
+                />
+            </div>
+        </Section>
+    }
 }

@@ -1,8 +1,8 @@
-//! How evenly packages are filled.
+//! How far numbers of one kind scatter about their mean.
 
 use crate::measure::{Exact, Overflow};
 
-/// Mean and scatter of weighings.
+/// Mean and scatter of numbers of one kind: weighings, or what weeks brought.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Spread {
     /// How many there are; two at least.

@@ -1,0 +1,24 @@
+//! Estimates from few numbers: their spread, a straight line through points, and the interval in
+//! which a difference of two means lies.
+//!
+//! What is estimated is computed in binary fractions; what comes out is always a finite number, or
+//! a reason why there is none.
+
+mod interval;
+mod line;
+mod spread;
+
+pub use interval::{Interval, MOST_MORE, more_until_clear, student_t, welch};
+pub use line::{LEAST_POINTS, Line, NoLine, line};
+pub use spread::Spread;
+
+/// The natural logarithm; none of what is not a finite number above zero.
+pub fn natural_logarithm(number: f64) -> Option<f64> {
+    (number > 0.0).then(|| number.ln()).filter(|logarithm| logarithm.is_finite())
+}
+
+/// The number whose natural logarithm this is; none where that is zero or endless as a binary
+/// fraction.
+pub fn exponential(logarithm: f64) -> Option<f64> {
+    Some(logarithm.exp()).filter(|number| number.is_normal())
+}

@@ -1,0 +1,143 @@
+//! What prices seen elsewhere show: the curve through them, and our sizes beside it.
+
+use leptos::prelude::*;
+
+use crate::book::{DrinkKind, Key};
+use crate::market::{Market, Ours, market};
+use crate::measure::{Date, Exact, Volume};
+use crate::ui::chart::{Axis, Look, Series, chart};
+use crate::ui::live::{live, text, trouble, when};
+use crate::ui::route::Route;
+use crate::ui::state::AppState;
+use crate::words;
+
+/// Sizes that the curve is drawn by.
+const DRAWN: u32 = 24;
+
+/// The prices seen and our own, drawn, in words, and as a table.
+#[component]
+pub fn MarketShown(
+    /// The kind of drink; none for all.
+    shown: RwSignal<Option<DrinkKind>>,
+    /// The day that it is.
+    today: Date,
+) -> impl IntoView {
+    let state = AppState::here();
+    let found = Memo::new(move |_| state.book.with(|book| market(book, shown.get(), today)));
+    let overflow = move || found.with(|found| found.as_ref().err().copied()).map(words::overflow);
+    let of = move |show: fn(&Market, AppState) -> String| {
+        text(move || found.with(|found| found.as_ref().map(|market| show(market, state)).unwrap_or_default()))
+    };
+    let said = of(|market, state| state.book.with(|book| state.style.with(|style| words::market(market, book, style))));
+    let how = of(|market, state| {
+        let said = |curve| state.book.with(|book| state.style.with(|style| words::curve(curve, book, style)));
+        market.curve.as_ref().map(said).unwrap_or_default()
+    });
+    let old = of(|market, _| match market.seen.iter().filter(|seen| seen.old).count() {
+        0 => String::new(),
+        1 => "1 of them was seen over a year ago; prices may have moved since.".to_string(),
+        count => format!("{count} of them were seen over a year ago; prices may have moved since."),
+    });
+    let any = move || found.with(|found| found.as_ref().is_ok_and(|market| !market.seen.is_empty()));
+    let ours = move || found.with(|found| found.as_ref().is_ok_and(|market| !market.ours.is_empty()));
+    let drawing = move || {
+        found.with(|found| match found {
+            Ok(market) => drawn(market, state),
+            Err(_) => ().into_any(),
+        })
+    };
+    let priced = move || {
+        let head = text(move || format!("Per {}", state.units().price_volume_name()));
+        let rows = live(move || {
+            found.with(|found| match found {
+                Ok(market) => market.ours.iter().map(|ours| our_row(ours, state)).collect_view().into_any(),
+                Err(_) => ().into_any(),
+            })
+        });
+        view! {
+            <div class="wide" tabindex="0" role="region" aria-label="Your sizes among the prices seen">
+                <table class="table">
+                    <thead>
+                        <tr>
+                            <td></td>
+                            <th scope="col">"Size"</th>
+                            <th scope="col">"You ask"</th>
+                            <th scope="col">{head}</th>
+                            <th scope="col">"Curve"</th>
+                            <th scope="col">"You are"</th>
+                        </tr>
+                    </thead>
+                    <tbody>{rows}</tbody>
+                </table>
+            </div>
+        }
+        .into_any()
+    };
+    let unpriced = || {
+        view! { <p class="hollow">"No size of yours of this kind has a price, so none stands among them."</p> }
+            .into_any()
+    };
+    view! {
+        {trouble(overflow)}
+        <p>{said}</p>
+        {when(any, move || {
+            view! {
+                <p class="hollow">{old}</p>
+                {live(drawing)}
+                {when(ours, priced)}
+                {when(move || !ours(), unpriced)}
+                <p class="about">{how}</p>
+                <p class="hollow">{words::MARKET_CAUTION}</p>
+            }
+            .into_any()
+        })}
+    }
+}
+
+fn our_row(ours: &Ours, state: AppState) -> AnyView {
+    let name = state.book.with(|book| book.name(Key::Offer(ours.offer)));
+    let against = ours.against;
+    let on = against.and_then(|against| against.on_curve());
+    let curve = on.map_or("none".to_string(), |on| state.money(on.price));
+    let said = state.style.with(|style| against.map(|against| words::against_curve(&against, style)));
+    view! {
+        <tr>
+            <th scope="row">
+                <a href=Route::Offer(ours.offer).address()>{name}</a>
+            </th>
+            <td>{state.volume(ours.size)}</td>
+            <td>{state.money(ours.price)}</td>
+            <td>{state.fine_money(ours.per_volume)}</td>
+            <td>{curve}</td>
+            <td>{said.unwrap_or_else(|| "no curve yet".to_string())}</td>
+        </tr>
+    }
+    .into_any()
+}
+
+/// The prices seen as hollow points, the curve through them, and our sizes as full ones.
+fn drawn(market: &Market, state: AppState) -> AnyView {
+    let unit = state.units().drink_unit();
+    let across = |size: Volume| size.millilitres().over(unit.size()).unwrap_or_default();
+    let seen = market.seen.iter().map(|seen| (across(seen.size), seen.price.major())).collect();
+    let mut series = vec![Series { name: "Seen elsewhere".into(), look: Look::Points, points: seen }];
+    if let Ok(curve) = &market.curve {
+        let points = curve.drawn(DRAWN).into_iter().map(|(size, price)| (across(size), price.major())).collect();
+        series.push(Series { name: "Curve through them".into(), look: Look::Guide, points });
+    }
+    let ours: Vec<(Exact, Exact)> = market.ours.iter().map(|ours| (across(ours.size), ours.price.major())).collect();
+    if !ours.is_empty() {
+        series.push(Series { name: "Your sizes".into(), look: Look::Squares, points: ours });
+    }
+    let size = Axis {
+        name: format!("Size, {}", unit.name_in(state.units())),
+        from_zero: false,
+        mark: Box::new(move |number| state.number(number)),
+    };
+    let price = Axis {
+        name: "Price".into(),
+        from_zero: true,
+        mark: Box::new(move |number| state.money(crate::measure::Money::from_major(number))),
+    };
+    chart(&size, &price, &series)
+}

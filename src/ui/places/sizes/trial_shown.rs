@@ -1,0 +1,168 @@
+//! What a trial shows: its verdict, the difference, and the weeks.
+
+use leptos::prelude::*;
+
+use crate::book::{Book, TrialId};
+use crate::measure::{Date, Exact, NumberStyle};
+use crate::statistics::Spread;
+use crate::trial::{Judged, Verdict, WeekSum, judge};
+use crate::ui::chart::{Axis, Look, Series, chart};
+use crate::ui::live::{live, text, trouble, when};
+use crate::ui::parts::{Section, figures};
+use crate::ui::route::Route;
+use crate::ui::state::AppState;
+use crate::words;
+
+/// The verdict of a trial and what it rests on.
+#[component]
+pub fn TrialShown(
+    /// The trial.
+    id: TrialId,
+    /// The day that it is.
+    today: Date,
+) -> impl IntoView {
+    let state = AppState::here();
+    let found = Memo::new(move |_| state.book.with(|book| book.trial(id).map(|trial| judge(book, trial, today))));
+    let judged = move || found.get().and_then(Result::ok);
+    let overflow = move || found.get().and_then(Result::err).map(words::overflow);
+    let said = move |say: fn(&Judged, &Book, &NumberStyle) -> String| {
+        text(move || {
+            let said = |judged| state.book.with(|book| state.style.with(|style| say(&judged, book, style)));
+            judged().map(said).unwrap_or_default()
+        })
+    };
+    let verdict = said(|judged, _, _| words::verdict(judged.verdict).to_string());
+    let class = text(move || {
+        match judged().map(|judged| judged.verdict) {
+            Some(Verdict::Better) => "verdict verdict-better",
+            Some(Verdict::Worse) => "verdict verdict-worse",
+            _ => "verdict",
+        }
+        .to_string()
+    });
+    let shape = text(move || {
+        match judged().map(|judged| judged.verdict) {
+            Some(Verdict::Better) => "M8 14V2.5M3 7.5l5-5 5 5",
+            Some(Verdict::Worse) => "M8 2v11.5M3 8.5l5 5 5-5",
+            _ => "M2 6c2-2 4-2 6 0s4 2 6 0M2 11c2-2 4-2 6 0s4 2 6 0",
+        }
+        .to_string()
+    });
+    let means = said(|judged, _, _| words::verdict_means(judged));
+    let left_out = said(|judged, _, _| words::trial_left_out(judged));
+    let how = said(words::trial_how);
+    let shown = move || {
+        let Some(interval) = judged().and_then(|judged| judged.interval) else { return Vec::new() };
+        let of = |say: fn(&_, &Book, &NumberStyle) -> String| {
+            state.book.with(|book| state.style.with(|style| say(&interval, book, style)))
+        };
+        vec![
+            ("Difference a week".to_string(), of(words::trial_difference), None),
+            ("The true one likely lies".to_string(), of(words::trial_interval), None),
+        ]
+    };
+    let compared = move || judged().is_some_and(|judged| judged.interval.is_some());
+    let any =
+        move || judged().is_some_and(|judged| !judged.before.counted.is_empty() || !judged.after.counted.is_empty());
+    let weeks = move || {
+        view! {
+            <Section
+                heading="Week by week"
+                about="What is left after everything of what was sold in each week, as it was written down then. The drawing need not begin at zero."
+            >
+                {live(move || judged().map(|judged| drawn(&judged, state)).unwrap_or_else(|| ().into_any()))}
+                {live(move || judged().map(|judged| table(&judged, state)).unwrap_or_else(|| ().into_any()))}
+            </Section>
+        }
+        .into_any()
+    };
+    view! {
+        {trouble(overflow)}
+        <p class=class>
+            <svg viewBox="0 0 16 16" aria-hidden="true">
+                <path d=shape />
+            </svg>
+            {verdict}
+        </p>
+        {when(compared, move || view! { <dl class="figures trial-figures">{figures(shown)}</dl> }.into_any())}
+        <p>{means}</p>
+        <p class="about">{how}</p>
+        <p class="hollow">{left_out}</p>
+        {when(any, weeks)}
+        <p class="hollow">{words::TRIAL_CAUTION}</p>
+        <p class="actions">
+            <a class="button" href=Route::Sales.address()>
+                "Weeks of sales"
+            </a>
+        </p>
+    }
+}
+
+/// The weeks on both sides, and a line at the mean of each.
+fn drawn(judged: &Judged, state: AppState) -> AnyView {
+    let sides = [&judged.before.counted, &judged.after.counted];
+    let Some(first) = sides.into_iter().flatten().next().map(|week| week.monday) else { return ().into_any() };
+    let across = |monday: Date| {
+        let days = u32::try_from(monday.days_since(first)).unwrap_or_default();
+        Exact::from(days).over(Exact::new(7, 0)).unwrap_or_default().plus(Exact::ONE).unwrap_or_default()
+    };
+    let points = |weeks: &[WeekSum]| -> Vec<(Exact, Exact)> {
+        weeks.iter().map(|week| (across(week.monday), week.contribution.major())).collect()
+    };
+    let mean = |weeks: &[WeekSum], spread: &Option<Spread>| -> Vec<(Exact, Exact)> {
+        let mean = spread.map(|spread| spread.mean);
+        let ends = [weeks.first(), weeks.last()].into_iter().flatten();
+        ends.filter_map(|week| Some((across(week.monday), mean?))).collect()
+    };
+    let series = [
+        ("Before", Look::Points, points(&judged.before.counted)),
+        ("With the change", Look::Squares, points(&judged.after.counted)),
+        ("Mean of each side", Look::Guide, mean(&judged.before.counted, &judged.before.spread)),
+        ("", Look::Guide, mean(&judged.after.counted, &judged.after.spread)),
+    ];
+    let named = |(name, look, points): (&str, Look, Vec<(Exact, Exact)>)| Series { name: name.into(), look, points };
+    let series: Vec<Series> = series.into_iter().filter(|it| !it.2.is_empty()).map(named).collect();
+    let week = Axis {
+        name: format!("Week, from {first}"),
+        from_zero: false,
+        mark: Box::new(move |number| state.number(number)),
+    };
+    let left = Axis { name: "Left".into(), from_zero: false, mark: Box::new(move |number| state.number(number)) };
+    chart(&week, &left, &series)
+}
+
+fn table(judged: &Judged, state: AppState) -> AnyView {
+    let row = move |side: &'static str| {
+        move |week: &WeekSum| {
+            view! {
+                <tr>
+                    <th scope="row">
+                        <a href=Route::SalesWeek(week.monday).address()>{week.monday.to_string()}</a>
+                    </th>
+                    <td>{side}</td>
+                    <td>{state.number(week.units)}</td>
+                    <td>{state.money(week.contribution)}</td>
+                </tr>
+            }
+        }
+    };
+    view! {
+        <div class="wide" tabindex="0" role="region" aria-label="Weeks of the trial">
+            <table class="table">
+                <thead>
+                    <tr>
+                        <td></td>
+                        <th scope="col">"Side"</th>
+                        <th scope="col">"Sold"</th>
+                        <th scope="col">"Left after everything"</th>
+                    </tr>
+                </thead>
+                <tbody>
+                    {judged.before.counted.iter().map(row("before")).collect_view()}
+                    {judged.after.counted.iter().map(row("with it")).collect_view()}
+                </tbody>
+            </table>
+        </div>
+    }
+    .into_any()
+}
