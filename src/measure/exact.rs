@@ -221,6 +221,11 @@ impl Exact {
         self.abs() < too_large && self.places() <= STORED_PLACES as u32
     }
 
+    /// Rounded to as many decimals as a stored book keeps.
+    pub fn kept(self) -> Exact {
+        self.rounded(STORED_PLACES as u32)
+    }
+
     /// As so many of `parts`, to the nearest whole: lengths in a drawing. None for a negative
     /// number or one beyond four billion parts.
     pub fn in_parts(self, parts: u32) -> Option<u32> {
