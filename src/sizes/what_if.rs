@@ -122,23 +122,42 @@ impl Draft {
         Draft { ledger: Ledger::of(&book), book }
     }
 
+    /// Whether what is tried can be; nothing is computed.
+    ///
+    /// # Errors
+    /// A [`WhatIfError`].
+    pub fn accepts(&self, what_if: &WhatIf, scope: Scope) -> Result<(), WhatIfError> {
+        self.edited(what_if, scope).map(drop)
+    }
+
     /// The draft with what is tried in it, computed anew where that touches it.
     ///
     /// # Errors
     /// A [`WhatIfError`]; the draft stays as it is.
     pub fn with(&self, what_if: &WhatIf, scope: Scope) -> Result<Draft, WhatIfError> {
-        let mut draft = self.clone();
-        let mut touched = draft.book.apply(&what_if.edit(&self.book, scope)?)?.touched;
+        let (book, touched) = self.edited(what_if, scope)?;
+        let ledger = if what_if.ingredients.is_zero() {
+            let mut ledger = self.ledger.clone();
+            ledger.refresh(&book, &touched);
+            ledger
+        } else {
+            Ledger::of(&book)
+        };
+        Ok(Draft { book, ledger })
+    }
+
+    fn edited(&self, what_if: &WhatIf, scope: Scope) -> Result<(Book, BTreeSet<Key>), WhatIfError> {
+        let mut book = self.book.clone();
+        let touched = book.apply(&what_if.edit(&self.book, scope)?)?.touched;
         if !what_if.ingredients.is_zero() {
-            touched.extend(dearer(&mut draft.book, what_if.ingredients)?);
+            book.apply(&dearer(&book, what_if.ingredients)?)?;
         }
-        draft.ledger.refresh(&draft.book, &touched);
-        Ok(draft)
+        Ok((book, touched))
     }
 }
 
 /// Makes every ingredient dearer: all that is paid for its packs, to the digits that a book keeps.
-fn dearer(book: &mut Book, by: Share) -> Result<BTreeSet<Key>, WhatIfError> {
+fn dearer(book: &Book, by: Share) -> Result<Edit, Overflow> {
     let factor = Exact::ONE.plus(by.fraction())?;
     let mut edits = Vec::new();
     for ingredient in book.ingredients() {
@@ -151,7 +170,7 @@ fn dearer(book: &mut Book, by: Share) -> Result<BTreeSet<Key>, WhatIfError> {
         }
         edits.push(Edit::Put(Record::Ingredient(ingredient)));
     }
-    Ok(book.apply(&Edit::Together(edits))?.touched)
+    Ok(Edit::Together(edits))
 }
 
 #[cfg(test)]

@@ -5,8 +5,8 @@ use std::sync::Arc;
 
 use crate::book::{Book, Edit};
 use crate::measure::{
-    Amount, Exact, LengthUnit, Money, NumberStyle, Share, System, Time, TypedLength, Wanted, read_amount, read_length,
-    read_number,
+    Amount, Exact, LengthUnit, Money, NumberStyle, Share, System, Time, TypedLength, Wanted, read_amount, read_change,
+    read_length, read_number,
 };
 use crate::ui::history::Session;
 use crate::ui::state::AppState;
@@ -197,6 +197,39 @@ pub fn loose_amount(
     let state = AppState::here();
     let read = move |text: &str, reading: &Reading| read_wanted(text, reading, state.book.with_untracked(&wanted));
     loose(into, Box::new(read))
+}
+
+/// What is tried and not kept in the book: nothing where the field is empty. What was tried last
+/// stays while a text cannot be read or does not hold.
+fn tried<T: 'static>(read: Read<T>, put: impl Fn(Option<T>) -> Result<(), String> + Send + Sync + 'static) -> Commit {
+    let state = AppState::here();
+    Arc::new(move |text, _| put(or_none(text, || read(text, &Reading::now(state)))?))
+}
+
+/// A number that is tried, above or below zero.
+pub fn tried_change(put: impl Fn(Option<Exact>) -> Result<(), String> + Send + Sync + 'static) -> Commit {
+    let read = |text: &str, reading: &Reading| {
+        read_change(text, &reading.style).map_err(|error| words::read_error(&error, "0.25"))
+    };
+    tried(Box::new(read), put)
+}
+
+/// A number that is tried.
+pub fn tried_number(
+    example: &'static str,
+    put: impl Fn(Option<Exact>) -> Result<(), String> + Send + Sync + 'static,
+) -> Commit {
+    tried(Box::new(move |text, reading| exact(text, reading, example)), put)
+}
+
+/// An amount that is tried.
+pub fn tried_amount(
+    wanted: impl Fn(&Book) -> Wanted + Send + Sync + 'static,
+    put: impl Fn(Option<Amount>) -> Result<(), String> + Send + Sync + 'static,
+) -> Commit {
+    let state = AppState::here();
+    let read = move |text: &str, reading: &Reading| read_wanted(text, reading, state.book.with_untracked(&wanted));
+    tried(Box::new(read), put)
 }
 
 /// Letters: a name or a remark, without blanks around it. An empty name is refused by the book.

@@ -10,7 +10,10 @@ mod scenarios;
 mod seen_prices;
 mod side_by_side;
 mod switching;
+mod tables;
 mod trials;
+mod trying;
+mod what_if;
 
 pub use how_many::HowMany;
 pub use price_point::PricePoint;
