@@ -20,3 +20,4 @@ mod site;
 mod two_tabs;
 mod typing;
 mod updating;
+mod what_if;

@@ -10,8 +10,8 @@ mod slider;
 pub use ask::Ask;
 pub use choice::{Choice, Choose};
 pub use commit::{
-    Commit, amount, count, length, loose_amount, loose_length, money, optional_amount, optional_money, optional_number,
-    optional_percent, percent, seconds, text, tried_amount, tried_change, tried_number,
+    Commit, Take, amount, count, length, loose_amount, loose_length, money, optional_amount, optional_money,
+    optional_number, optional_percent, percent, seconds, text, tried_amount, tried_change, tried_number,
 };
 pub use entry::Entry;
-pub use slider::Slider;
+pub use slider::{Slider, Try};

@@ -7,11 +7,13 @@ use leptos::prelude::*;
 
 use super::{Entry, tried_change};
 use crate::measure::Exact;
+use crate::ui::history::Session;
 use crate::ui::live::text;
 use crate::ui::state::AppState;
 
-/// Puts a percentage in force, or says in a sentence why not; none is what holds in the book.
-pub type Try = Arc<dyn Fn(Option<Exact>) -> Result<(), String> + Send + Sync>;
+/// Takes a percentage, or what is wrong with it, in which visit to the field; no visit where it
+/// was slid. Says why it does not hold. None is what holds in the book.
+pub type Try = Arc<dyn Fn(Result<Option<Exact>, String>, Option<Session>) -> Result<(), String> + Send + Sync>;
 
 /// A percentage with a slider in whole steps beside its field.
 #[component]
@@ -22,7 +24,7 @@ pub fn Slider(
     ends: (i32, i32),
     /// The percentage in force.
     value: Signal<Exact>,
-    /// Puts one in force.
+    /// Takes another.
     put: Try,
     /// A quiet line under the slider.
     note: &'static str,
@@ -31,7 +33,7 @@ pub fn Slider(
     let typed = put.clone();
     let slid = move |event: ev::Event| {
         // A slider gives plain digits between its ends, which hold.
-        let _ = put(Exact::from_plain(&event_target_value(&event), 0));
+        let _ = put(Ok(Exact::from_plain(&event_target_value(&event), 0)), None);
     };
     let (least, most) = ends;
     view! {
@@ -41,7 +43,7 @@ pub fn Slider(
                 unit="%"
                 letters=least < 0
                 value=text(move || state.number(value.get()))
-                commit=tried_change(move |number| typed(number))
+                commit=tried_change(Box::new(move |read, session| typed(read, Some(session))))
             />
             <input
                 type="range"

@@ -5,6 +5,7 @@ use leptos::prelude::*;
 use crate::book::{ContainerId, DrinkId, OfferId, Scope};
 use crate::measure::{Amount, Exact, Money, Overflow, Share};
 use crate::sizes::{Draft, SideBySide, SizeRow, WhatIf, WhatIfError, side_by_side, sold_in, sold_together, target_of};
+use crate::ui::history::Session;
 use crate::ui::state::AppState;
 use crate::words;
 
@@ -58,6 +59,8 @@ pub struct Trying {
     pub now: Memo<Result<SideBySide, Overflow>>,
     draft: Memo<Draft>,
     tried: RwSignal<Tried>,
+    /// What was tried before the visit to a field, and which visit.
+    before: StoredValue<(Option<Session>, Tried)>,
     /// The comparison with what is tried; none where nothing is.
     pub then: Memo<Option<Then>>,
     /// How often all was set back: the fields are drawn anew then.
@@ -89,7 +92,8 @@ impl Trying {
             let anything = tried.with(|tried| *tried != Tried::default());
             anything.then(|| tried.with(|tried| draft.with(|draft| computed(state, scope, tried, draft, chosen, now))))
         });
-        Trying { state, scope, all, off, chosen, now, draft, tried, then, begun: RwSignal::new(0) }
+        let before = StoredValue::new((None, Tried::default()));
+        Trying { state, scope, all, off, chosen, now, draft, tried, before, then, begun: RwSignal::new(0) }
     }
 
     /// Compares a size, or leaves it out.
@@ -119,6 +123,24 @@ impl Trying {
     pub fn today(self, container: ContainerId) -> Option<SizeRow> {
         let find = |now: &SideBySide| now.sizes.iter().find(|row| row.container == container).copied();
         self.now.with(|now| now.as_ref().ok().and_then(find))
+    }
+
+    /// Tries what was read in a visit to a field. Where it cannot be read or does not hold, what
+    /// was tried before the visit is tried again.
+    pub fn take<T>(
+        self,
+        read: Result<Option<T>, String>,
+        visit: Option<Session>,
+        set: impl FnOnce(Option<T>) -> Result<(), String>,
+    ) -> Result<(), String> {
+        if visit.is_none() || self.before.with_value(|(last, _)| *last != visit) {
+            self.before.set_value((visit, self.tried.get_untracked()));
+        }
+        let done = read.and_then(set);
+        if done.is_err() {
+            self.tried.set(self.before.with_value(|(_, tried)| tried.clone()));
+        }
+        done
     }
 
     /// The price tried in a size, as a field shows it; of several drinks the rise.

@@ -6,8 +6,8 @@ use leptos::prelude::*;
 
 use super::trying::Trying;
 use crate::book::{Book, Key, Scope};
-use crate::measure::{Dimension, Exact, Share, Wanted};
-use crate::ui::fields::{Entry, Slider, tried_amount, tried_change, tried_number};
+use crate::measure::{Amount, Dimension, Exact, Share, Wanted};
+use crate::ui::fields::{Entry, Slider, Take, Try, tried_amount, tried_change, tried_number};
 use crate::ui::live::{flag, live, press, rows, text, trouble};
 use crate::ui::state::AppState;
 
@@ -89,11 +89,11 @@ fn Fields(trying: Trying) -> impl IntoView {
     let field = move |key| {
         let Key::Container(id) = key else { return ().into_any() };
         let name = state.book.with_untracked(|book| book.name(key));
-        let price = if alone {
-            tried_number("9.50", move |number| trying.set_price(id, number))
-        } else {
-            tried_change(move |number| trying.set_price(id, number))
-        };
+        let price: Take<Exact> =
+            Box::new(move |read, visit| trying.take(read, Some(visit), |number| trying.set_price(id, number)));
+        let fill: Take<Amount> =
+            Box::new(move |read, visit| trying.take(read, Some(visit), |amount| trying.set_fill(id, amount)));
+        let price = if alone { tried_number("9.50", price) } else { tried_change(price) };
         let label = if alone { "price" } else { "all prices up by" };
         view! {
             <li class="pair">
@@ -106,7 +106,7 @@ fn Fields(trying: Trying) -> impl IntoView {
                 <Entry
                     label=format!("{name}: poured")
                     value=text(move || trying.fill(id))
-                    commit=tried_amount(size, move |amount| trying.set_fill(id, amount))
+                    commit=tried_amount(size, fill)
                 />
             </li>
         }
@@ -117,7 +117,7 @@ fn Fields(trying: Trying) -> impl IntoView {
     } else {
         "Prices move for the drinks compared. How full a container is poured holds for every drink sold in it."
     };
-    let ingredients = Arc::new(move |number: Option<Exact>| {
+    let set_ingredients = move |number: Option<Exact>| {
         let number = number.unwrap_or_default();
         let (least, most) = INGREDIENTS;
         if number < Exact::new(i64::from(least), 0) || number > Exact::new(i64::from(most), 0) {
@@ -125,8 +125,10 @@ fn Fields(trying: Trying) -> impl IntoView {
         }
         trying.set_ingredients(share(number));
         Ok(())
-    });
-    let target = Arc::new(move |number: Option<Exact>| trying.set_target(number.map(share)));
+    };
+    let ingredients: Try = Arc::new(move |read, visit| trying.take(read, visit, set_ingredients));
+    let set_target = move |number: Option<Exact>| trying.set_target(number.map(share));
+    let target: Try = Arc::new(move |read, visit| trying.take(read, visit, set_target));
     let of_target = match trying.scope {
         Scope::Menu => "Of the book. A drink that has a target of its own keeps it.",
         Scope::Kind(_) => "Of each drink of this kind.",
