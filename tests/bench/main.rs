@@ -16,7 +16,7 @@ const ONE_PRICE_BAR: Duration = Duration::from_micros(250);
 /// Computing every offer of the book.
 const WHOLE_BOOK_BAR: Duration = Duration::from_millis(10);
 /// One step of a what-if over the whole menu: price, ingredients, and the comparison.
-const WHAT_IF_BAR: Duration = Duration::from_millis(20);
+const WHAT_IF_BAR: Duration = Duration::from_millis(15);
 /// Every lever of one offer under its target.
 const LEVERS_BAR: Duration = Duration::from_millis(10);
 

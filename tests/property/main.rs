@@ -11,6 +11,7 @@ mod menus;
 mod prices;
 mod recipes;
 mod rules;
+mod sizes;
 mod steps;
 mod typed;
 mod vessels;

@@ -4,7 +4,7 @@ use crate::harness::{By, Journey};
 
 pub async fn sizes_side_by_side(journey: &Journey) {
     journey.click(By::Text("Sizes")).await;
-    journey.click(By::Text("Side by side")).await;
+    journey.click(By::Text("Side by side What each size costs, earns and asks.")).await;
     journey.wait_for_text("1 drink is sold in all of these sizes. The figures are its own.").await;
     journey.choose(By::Label("What to compare"), "Orchard Walk").await;
     journey.expect_value(By::Label("What to compare"), "Orchard Walk").await;
