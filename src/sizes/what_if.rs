@@ -1,8 +1,6 @@
 //! What if prices, fills, the target or the cost of ingredients were others: tried on a draft
 //! beside the book.
 
-use std::collections::BTreeSet;
-
 use crate::book::{Book, ContainerId, Drink, Edit, Ingredient, Key, OfferId, Record, Refusal, Scope, Settings};
 use crate::ledger::Ledger;
 use crate::measure::{Exact, Money, Overflow, Share, Volume};
@@ -122,20 +120,16 @@ impl Draft {
         Draft { ledger: Ledger::of(&book), book }
     }
 
-    /// Whether what is tried can be; nothing is computed.
-    ///
-    /// # Errors
-    /// A [`WhatIfError`].
-    pub fn accepts(&self, what_if: &WhatIf, scope: Scope) -> Result<(), WhatIfError> {
-        self.edited(what_if, scope).map(drop)
-    }
-
     /// The draft with what is tried in it, computed anew where that touches it.
     ///
     /// # Errors
     /// A [`WhatIfError`]; the draft stays as it is.
     pub fn with(&self, what_if: &WhatIf, scope: Scope) -> Result<Draft, WhatIfError> {
-        let (book, touched) = self.edited(what_if, scope)?;
+        let mut book = self.book.clone();
+        let touched = book.apply(&what_if.edit(&self.book, scope)?)?.touched;
+        if !what_if.ingredients.is_zero() {
+            book.apply(&dearer(&book, what_if.ingredients)?)?;
+        }
         let ledger = if what_if.ingredients.is_zero() {
             let mut ledger = self.ledger.clone();
             ledger.refresh(&book, &touched);
@@ -144,15 +138,6 @@ impl Draft {
             Ledger::of(&book)
         };
         Ok(Draft { book, ledger })
-    }
-
-    fn edited(&self, what_if: &WhatIf, scope: Scope) -> Result<(Book, BTreeSet<Key>), WhatIfError> {
-        let mut book = self.book.clone();
-        let touched = book.apply(&what_if.edit(&self.book, scope)?)?.touched;
-        if !what_if.ingredients.is_zero() {
-            book.apply(&dearer(&book, what_if.ingredients)?)?;
-        }
-        Ok((book, touched))
     }
 }
 
@@ -175,6 +160,8 @@ fn dearer(book: &Book, by: Share) -> Result<Edit, Overflow> {
 
 #[cfg(test)]
 mod tests {
+    use std::collections::BTreeSet;
+
     use super::*;
     use crate::book::{Container, Field, Headspace, Labour, Pack, Problem, Tier};
     use crate::measure::System;

@@ -47,8 +47,8 @@ pub fn LinesBySize(
                 series("Full cost", Look::Second, last, |row| Some(row.cost)),
                 series("Left after everything", Look::Third, last, left),
             ];
-            if columns.then.is_some() {
-                all.push(series("Price today", Look::Guide, &columns.now, price));
+            if columns.tried().is_some() {
+                all.push(series("Price today", Look::Guide, columns.today(), price));
             }
             all
         });

@@ -77,11 +77,11 @@ fn Compared(trying: Trying) -> impl IntoView {
     let alone = matches!(trying.scope, Scope::Drink(_));
     let any = move || !alone && trying.chosen.with(|chosen| !chosen.is_empty());
     let said = text(move || {
-        let found = trying.now.with(|now| now.as_ref().map(words::compared).unwrap_or_default());
+        let found = trying.columns.with(|columns| columns.now.as_ref().map(words::compared).unwrap_or_default());
         if any() { found } else { String::new() }
     });
     let left_out = move || {
-        let side = trying.now.get().unwrap_or_default();
+        let side = trying.columns.with(|columns| columns.now.clone().unwrap_or_default());
         state.book.with(|book| {
             let said = |(drink, why)| format!("{}: {}", book.name(Key::Drink(drink)), words::left_out(why, book));
             side.left_out.into_iter().map(said).collect::<Vec<String>>()

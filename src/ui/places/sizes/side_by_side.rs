@@ -29,15 +29,14 @@ pub fn SideBySide(
 fn Page(scope: Scope) -> impl IntoView {
     let state = AppState::here();
     let trying = Trying::new(scope);
-    let columns = Memo::new(move |_| trying.columns());
+    let columns = trying.columns;
     let name = text(move || state.book.with(|book| words::scope(scope, book)));
-    let overflow = move || trying.now.with(|now| now.as_ref().err().copied().map(words::overflow));
+    let overflow = move || columns.with(|columns| columns.now.as_ref().err().copied().map(words::overflow));
     let sold = flag(move || trying.all.with(|all| !all.is_empty()));
     let chosen = flag(move || trying.chosen.with(|chosen| !chosen.is_empty()));
-    let any = flag(move || columns.with(|columns| !columns.now.is_empty()));
+    let any = flag(move || columns.with(|columns| !columns.today().is_empty()));
     let means = text(move || {
-        let side = trying.now.get().unwrap_or_default();
-        let tried = trying.then.with(Option::is_some);
+        let (side, tried) = columns.with(|it| (it.now.clone().unwrap_or_default(), it.then.is_some()));
         let Some(row) = side.sizes.first().filter(|_| !tried) else { return String::new() };
         state.book.with(|book| {
             state.ledger.with(|ledger| state.style.with(|style| words::mean_price(&side, row, book, ledger, style)))
@@ -93,7 +92,7 @@ fn unsold(scope: Scope) -> AnyView {
 /// What cannot be computed of one drink, and the way to it.
 fn of_drink(id: DrinkId, trying: Trying) -> AnyView {
     let left_out = move || {
-        let shown = trying.now.with(|now| now.as_ref().map_or(0, |now| now.sizes.len()));
+        let shown = trying.columns.with(|columns| columns.today().len());
         trying.chosen.with(Vec::len).saturating_sub(shown)
     };
     let incomplete = move || {
@@ -104,7 +103,7 @@ fn of_drink(id: DrinkId, trying: Trying) -> AnyView {
         .into_any()
     };
     view! {
-        {when(move || left_out() > 0 && trying.now.with(Result::is_ok), incomplete)}
+        {when(move || left_out() > 0 && trying.columns.with(|columns| columns.now.is_ok()), incomplete)}
         <p class="actions">
             <a class="button" href=Route::Drink(id).address()>
                 "Open the drink"

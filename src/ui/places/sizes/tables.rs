@@ -50,7 +50,7 @@ fn line_of(columns: Memo<Columns>, name: &'static str, large: bool, how: Option<
                 };
                 view! { <td>{figure}</td> }
             };
-            columns.now.iter().map(shown).collect_view().into_any()
+            columns.today().iter().map(shown).collect_view().into_any()
         })
     });
     view! {
@@ -72,7 +72,7 @@ fn gone() -> String {
 
 /// The same size with what is tried, where anything is; none in it where it cannot be made then.
 fn then_of<'a>(columns: &'a Columns, row: &SizeRow) -> Option<Option<&'a SizeRow>> {
-    let then = columns.then.as_ref()?;
+    let then = columns.tried()?;
     Some(then.iter().find(|then| then.container == row.container))
 }
 
@@ -110,7 +110,7 @@ fn table(columns: Memo<Columns>, about: &'static str, lines: AnyView) -> AnyView
             };
             view! { <th scope="col">{name}</th> }
         };
-        columns.with(|columns| columns.now.iter().map(head).collect_view().into_any())
+        columns.with(|columns| columns.today().iter().map(head).collect_view().into_any())
     });
     view! {
         <div class="wide" tabindex="0" role="region" aria-label=about>
@@ -159,7 +159,7 @@ fn target(columns: Memo<Columns>) -> AnyView {
             let one = columns.drink.is_some();
             let said = |row: &SizeRow| match row.sold {
                 _ if one => words::standing(standing(row)).to_string(),
-                Some(sold) => format!("{} of {}", sold.on_target, columns.drinks),
+                Some(sold) => format!("{} of {}", sold.on_target, columns.drinks()),
                 None => none(),
             };
             let cell = |row: &SizeRow| {
@@ -181,7 +181,7 @@ fn target(columns: Memo<Columns>) -> AnyView {
                 };
                 view! { <td>{figure}</td> }
             };
-            columns.now.iter().map(cell).collect_view().into_any()
+            columns.today().iter().map(cell).collect_view().into_any()
         })
     });
     let name = move || if columns.with(|columns| columns.drink.is_some()) { "Target" } else { "On target" };
@@ -238,7 +238,7 @@ pub fn PerPart(
         let of = |(place, part): (usize, Part)| {
             let cost = move |row: &SizeRow| row.parts.get(place).copied().unwrap_or_default();
             let any = columns.with(|columns| {
-                let all = columns.now.iter().chain(columns.then.iter().flatten());
+                let all = columns.today().iter().chain(columns.last());
                 all.map(cost).any(Money::is_positive)
             });
             let how = of_offer(OfOffer::Part(part));

@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use crate::book::{ContainerId, DrinkId, OfferId, Scope};
+use crate::book::{Book, ContainerId, DrinkId, OfferId, Scope};
 use crate::measure::{Amount, Exact, Money, Overflow, Share};
 use crate::sizes::{Draft, SideBySide, SizeRow, WhatIf, WhatIfError, side_by_side, sold_in, sold_together, target_of};
 use crate::ui::history::Session;
@@ -22,25 +22,41 @@ struct Tried {
 /// The comparison of what is tried, and what cannot be made any more.
 pub type Then = Result<(SideBySide, Option<String>), String>;
 
-/// The columns of the tables: the sizes as they are, and as they would be.
-#[derive(Clone, Default, PartialEq)]
+/// What the screen shows: the sizes as they are, and as they would be.
+#[derive(Clone, PartialEq)]
 pub struct Columns {
-    /// The sizes as they are.
-    pub now: Vec<SizeRow>,
-    /// The sizes with what is tried, where anything is.
-    pub then: Option<Vec<SizeRow>>,
+    /// The comparison as the book stands.
+    pub now: Result<SideBySide, Overflow>,
+    /// The comparison with what is tried; none where nothing is.
+    pub then: Option<Then>,
     /// The drink, where it is one.
     pub drink: Option<DrinkId>,
     /// The drink whose figures can be opened: all its sizes are shown, and nothing is tried.
     pub opens: Option<DrinkId>,
-    /// How many drinks are compared.
-    pub drinks: usize,
 }
 
 impl Columns {
+    /// The sizes as they are.
+    pub fn today(&self) -> &[SizeRow] {
+        self.now.as_ref().map(|now| now.sizes.as_slice()).unwrap_or_default()
+    }
+
+    /// The sizes with what is tried, where anything is.
+    pub fn tried(&self) -> Option<&[SizeRow]> {
+        match &self.then {
+            Some(Ok((then, _))) => Some(&then.sizes),
+            _ => None,
+        }
+    }
+
     /// The sizes with what is tried where anything is, else as they are.
     pub fn last(&self) -> &[SizeRow] {
-        self.then.as_deref().unwrap_or(&self.now)
+        self.tried().unwrap_or(self.today())
+    }
+
+    /// How many drinks are compared.
+    pub fn drinks(&self) -> usize {
+        self.now.as_ref().map_or(0, |now| now.drinks.len())
     }
 }
 
@@ -55,14 +71,11 @@ pub struct Trying {
     off: RwSignal<Vec<ContainerId>>,
     /// Those of them that are compared.
     pub chosen: Memo<Vec<ContainerId>>,
-    /// The comparison as the book stands.
-    pub now: Memo<Result<SideBySide, Overflow>>,
-    draft: Memo<Draft>,
     tried: RwSignal<Tried>,
     /// What was tried before the visit to a field, and which visit.
     before: StoredValue<(Option<Session>, Tried)>,
-    /// The comparison with what is tried; none where nothing is.
-    pub then: Memo<Option<Then>>,
+    /// What the screen shows.
+    pub columns: Memo<Columns>,
     /// How often all was set back: the fields are drawn anew then.
     pub begun: RwSignal<u32>,
 }
@@ -81,19 +94,23 @@ impl Trying {
             let all = all.get().into_iter();
             off.with(|off| all.filter(|id| !off.contains(id)).collect::<Vec<ContainerId>>())
         });
-        let now = Memo::new(move |_| {
-            state.book.with(|book| {
-                state.ledger.with(|ledger| chosen.with(|chosen| side_by_side(book, ledger, scope, chosen)))
-            })
-        });
         let draft = Memo::new(move |_| state.book.with(|book| chosen.with(|chosen| Draft::of(book, scope, chosen))));
         let tried = RwSignal::new(Tried::default());
-        let then = Memo::new(move |_| {
-            let anything = tried.with(|tried| *tried != Tried::default());
-            anything.then(|| tried.with(|tried| draft.with(|draft| computed(state, scope, tried, draft, chosen, now))))
+        let drink = if let Scope::Drink(drink) = scope { Some(drink) } else { None };
+        let columns = Memo::new(move |_| {
+            let chosen = chosen.get();
+            let now = state.book.with(|book| state.ledger.with(|ledger| side_by_side(book, ledger, scope, &chosen)));
+            let then = tried.with(|tried| match &now {
+                Ok(now) if *tried != Tried::default() => {
+                    Some(draft.with(|draft| computed(state, scope, tried, draft, &chosen, now)))
+                }
+                _ => None,
+            });
+            let opens = drink.filter(|_| then.is_none() && all.with(Vec::len) == chosen.len());
+            Columns { now, then, drink, opens }
         });
         let before = StoredValue::new((None, Tried::default()));
-        Trying { state, scope, all, off, chosen, now, draft, tried, before, then, begun: RwSignal::new(0) }
+        Trying { state, scope, all, off, chosen, tried, before, columns, begun: RwSignal::new(0) }
     }
 
     /// Compares a size, or leaves it out.
@@ -104,25 +121,9 @@ impl Trying {
         });
     }
 
-    /// The columns of the tables.
-    pub fn columns(self) -> Columns {
-        let (now, drinks) = self.now.with(|now| {
-            let now = now.as_ref().ok();
-            (now.map(|now| now.sizes.clone()).unwrap_or_default(), now.map_or(0, |now| now.drinks.len()))
-        });
-        let then = self.then.with(|then| match then {
-            Some(Ok((then, _))) => Some(then.sizes.clone()),
-            _ => None,
-        });
-        let whole = self.all.with(Vec::len) == self.chosen.with(Vec::len);
-        let drink = if let Scope::Drink(drink) = self.scope { Some(drink) } else { None };
-        Columns { now, drink, opens: drink.filter(|_| whole && then.is_none()), then, drinks }
-    }
-
     /// One size as the book stands.
     pub fn today(self, container: ContainerId) -> Option<SizeRow> {
-        let find = |now: &SideBySide| now.sizes.iter().find(|row| row.container == container).copied();
-        self.now.with(|now| now.as_ref().ok().and_then(find))
+        self.columns.with(|columns| columns.today().iter().find(|row| row.container == container).copied())
     }
 
     /// Tries what was read in a visit to a field. Where it cannot be read or does not hold, what
@@ -131,12 +132,19 @@ impl Trying {
         self,
         read: Result<Option<T>, String>,
         visit: Option<Session>,
-        set: impl FnOnce(Option<T>) -> Result<(), String>,
+        set: impl FnOnce(Option<T>),
     ) -> Result<(), String> {
         if visit.is_none() || self.before.with_value(|(last, _)| *last != visit) {
             self.before.set_value((visit, self.tried.get_untracked()));
         }
-        let done = read.and_then(set);
+        let done = read.and_then(|value| {
+            set(value);
+            let refused = self.columns.with_untracked(|columns| match &columns.then {
+                Some(Err(error)) => Some(error.clone()),
+                _ => None,
+            });
+            refused.map_or(Ok(()), Err)
+        });
         if done.is_err() {
             self.tried.set(self.before.with_value(|(_, tried)| tried.clone()));
         }
@@ -154,17 +162,13 @@ impl Trying {
     }
 
     /// Tries a price, or a rise of all prices.
-    pub fn set_price(self, container: ContainerId, number: Option<Exact>) -> Result<(), String> {
-        let money = number.map(Money::from_major);
+    pub fn set_price(self, container: ContainerId, number: Option<Exact>) {
         let today = match self.scope {
             Scope::Drink(_) => self.today(container).and_then(|row| row.sold).map(|sold| sold.price),
             Scope::Menu | Scope::Kind(_) => Some(Money::ZERO),
         };
-        let money = money.filter(|money| Some(*money) != today);
-        let alone = Tried { prices: money.map(|money| (container, money)).into_iter().collect(), ..Tried::default() };
-        self.accept(&alone)?;
+        let money = number.map(Money::from_major).filter(|money| Some(*money) != today);
         self.tried.update(|tried| put(&mut tried.prices, container, money));
-        Ok(())
     }
 
     /// The fill tried in a size, as a field shows it.
@@ -176,11 +180,8 @@ impl Trying {
     }
 
     /// Tries a fill.
-    pub fn set_fill(self, container: ContainerId, amount: Option<Amount>) -> Result<(), String> {
-        let fills = amount.map(|amount| (container, amount)).into_iter().collect();
-        self.accept(&Tried { fills, ..Tried::default() })?;
+    pub fn set_fill(self, container: ContainerId, amount: Option<Amount>) {
         self.tried.update(|tried| put(&mut tried.fills, container, amount));
-        Ok(())
     }
 
     /// The change in the cost of ingredients that is tried.
@@ -200,27 +201,27 @@ impl Trying {
     }
 
     /// Tries a target.
-    pub fn set_target(self, target: Option<Share>) -> Result<(), String> {
+    pub fn set_target(self, target: Option<Share>) {
         let today = self.state.book.with_untracked(|book| target_of(book, self.scope));
         let target = target.filter(|target| *target != today);
-        self.accept(&Tried { target, ..Tried::default() })?;
         self.tried.update(|tried| tried.target = target);
-        Ok(())
     }
 
     /// Whether anything is tried that the book can take over.
     pub fn can_use(self) -> bool {
         let ours = self.tried.with(|tried| *tried != Tried { ingredients: tried.ingredients, ..Tried::default() });
-        ours && self.then.with(|then| matches!(then, Some(Ok(_))))
+        ours && self.columns.with(|columns| columns.tried().is_some())
     }
 
     /// Puts what is tried in force as one step, all but the cost of ingredients.
     pub fn use_it(self) -> Result<(), String> {
         let (state, scope) = (self.state, self.scope);
-        let what_if = self.tried.with_untracked(|tried| {
-            self.draft.with_untracked(|draft| what_if(scope, tried, draft, self.chosen, self.now))
+        let edit = state.book.with_untracked(|book| {
+            let columns = self.columns.get_untracked();
+            let chosen = self.chosen.get_untracked();
+            let now = columns.now?;
+            self.tried.with_untracked(|tried| what_if(scope, tried, book, &chosen, &now))?.edit(book, scope)
         });
-        let edit = state.book.with_untracked(|book| what_if.and_then(|it| it.edit(book, scope)));
         state.apply("What you tried", edit.map_err(|error| said(state, &error))?)?;
         self.start_anew();
         Ok(())
@@ -230,15 +231,6 @@ impl Trying {
     pub fn start_anew(self) {
         self.tried.set(Tried::default());
         self.begun.update(|begun| *begun += 1);
-    }
-
-    fn accept(self, alone: &Tried) -> Result<(), String> {
-        let (state, scope) = (self.state, self.scope);
-        let accepted = self.draft.with_untracked(|draft| {
-            let what_if = what_if(scope, alone, draft, self.chosen, self.now)?;
-            draft.accepts(&what_if, scope)
-        });
-        accepted.map_err(|error| said(state, &error))
     }
 }
 
@@ -255,23 +247,18 @@ fn put<T>(list: &mut Vec<(ContainerId, T)>, container: ContainerId, value: Optio
 fn what_if(
     scope: Scope,
     tried: &Tried,
-    draft: &Draft,
-    chosen: Memo<Vec<ContainerId>>,
-    now: Memo<Result<SideBySide, Overflow>>,
+    book: &Book,
+    chosen: &[ContainerId],
+    now: &SideBySide,
 ) -> Result<WhatIf, WhatIfError> {
     let mut what_if = WhatIf { ingredients: tried.ingredients, target: tried.target, ..WhatIf::default() };
-    let compared = |id: &ContainerId| chosen.with(|chosen| chosen.contains(id));
-    for (container, price) in tried.prices.iter().filter(|(id, _)| compared(id)) {
+    for (container, price) in tried.prices.iter().filter(|(id, _)| chosen.contains(id)) {
         match scope {
             Scope::Drink(drink) => what_if.prices.push((OfferId { drink, container: *container }, *price)),
-            Scope::Menu | Scope::Kind(_) => now.with(|now| {
-                let raised = now.as_ref().map(|now| now.raised(&draft.book, *container, *price));
-                what_if.prices.extend(raised.map_err(|error| *error)??);
-                Ok::<(), Overflow>(())
-            })?,
+            Scope::Menu | Scope::Kind(_) => what_if.prices.extend(now.raised(book, *container, *price)?),
         }
     }
-    for (container, amount) in tried.fills.iter().filter(|(id, _)| compared(id)) {
+    for (container, amount) in tried.fills.iter().filter(|(id, _)| chosen.contains(id)) {
         what_if.fills.push((*container, amount.volume()?.unwrap_or_default()));
     }
     Ok(what_if)
@@ -282,12 +269,12 @@ fn computed(
     scope: Scope,
     tried: &Tried,
     draft: &Draft,
-    chosen: Memo<Vec<ContainerId>>,
-    now: Memo<Result<SideBySide, Overflow>>,
+    chosen: &[ContainerId],
+    now: &SideBySide,
 ) -> Then {
-    let what_if = what_if(scope, tried, draft, chosen, now);
+    let what_if = what_if(scope, tried, &draft.book, chosen, now);
     let then = what_if.and_then(|what_if| draft.with(&what_if, scope)).map_err(|error| said(state, &error))?;
-    let side = chosen.with(|chosen| side_by_side(&then.book, &then.ledger, scope, chosen)).map_err(words::overflow)?;
+    let side = side_by_side(&then.book, &then.ledger, scope, chosen).map_err(words::overflow)?;
     let stuck = then.ledger.offers().find_map(|(id, result)| match (result, draft.ledger.get(id)) {
         (Err(trouble), Some(Ok(_))) => Some(words::trouble(trouble, &then.book)),
         _ => None,

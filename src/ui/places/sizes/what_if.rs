@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
-use super::trying::Trying;
+use super::trying::{Columns, Trying};
 use crate::book::{Book, Key, Scope};
 use crate::measure::{Amount, Dimension, Exact, Share, Wanted};
 use crate::ui::fields::{Entry, Slider, Take, Try, tried_amount, tried_change, tried_number};
@@ -41,7 +41,7 @@ pub fn WhatIf(
         trying.start_anew();
     };
     let cannot = move || {
-        let then = trying.then.with(|then| match then {
+        let then = trying.columns.with(|columns| match &columns.then {
             Some(Err(error)) => Some(error.clone()),
             Some(Ok((_, stuck))) => stuck.clone(),
             None => None,
@@ -49,10 +49,10 @@ pub fn WhatIf(
         refused.get().or(then)
     };
     let said = text(move || {
-        let tried = trying.then.with(|then| matches!(then, Some(Ok(_))));
+        let tried = trying.columns.with(|columns| columns.tried().is_some());
         if tried { "Struck through is today; beside it what you try." } else { "" }.to_string()
     });
-    let nothing = flag(move || trying.then.with(Option::is_none));
+    let nothing = flag(move || trying.columns.with(|columns| columns.then.is_none()));
     let useless = flag(move || !trying.can_use());
     view! {
         <details class="section more">
@@ -83,8 +83,8 @@ fn Fields(trying: Trying) -> impl IntoView {
     let state = AppState::here();
     let alone = matches!(trying.scope, Scope::Drink(_));
     let keys = Memo::new(move |_| {
-        let row = |now: &crate::sizes::SideBySide| now.sizes.iter().map(|row| Key::Container(row.container)).collect();
-        trying.now.with(|now| now.as_ref().map(row).unwrap_or_default())
+        let keys = |columns: &Columns| columns.today().iter().map(|row| Key::Container(row.container)).collect();
+        trying.columns.with(keys)
     });
     let field = move |key| {
         let Key::Container(id) = key else { return ().into_any() };
@@ -117,16 +117,18 @@ fn Fields(trying: Trying) -> impl IntoView {
     } else {
         "Prices move for the drinks compared. How full a container is poured holds for every drink sold in it."
     };
-    let set_ingredients = move |number: Option<Exact>| {
+    let within = |number: Option<Exact>| {
         let number = number.unwrap_or_default();
         let (least, most) = INGREDIENTS;
         if number < Exact::new(i64::from(least), 0) || number > Exact::new(i64::from(most), 0) {
             return Err(format!("Type from {least} to {most}, such as 20 for a fifth more."));
         }
-        trying.set_ingredients(share(number));
-        Ok(())
+        Ok(Some(number))
     };
-    let ingredients: Try = Arc::new(move |read, visit| trying.take(read, visit, set_ingredients));
+    let ingredients: Try = Arc::new(move |read, visit| {
+        let read = read.and_then(within);
+        trying.take(read, visit, |number| trying.set_ingredients(number.map(share).unwrap_or_default()))
+    });
     let set_target = move |number: Option<Exact>| trying.set_target(number.map(share));
     let target: Try = Arc::new(move |read, visit| trying.take(read, visit, set_target));
     let of_target = match trying.scope {
