@@ -7,11 +7,14 @@ use leptos::prelude::*;
 use super::trying::Trying;
 use crate::book::{Book, DrinkKind, Key, Scope};
 use crate::ui::fields::Choice;
-use crate::ui::live::{flag, press, rows, text, when};
+use crate::ui::live::{flag, live, press, rows, text, when};
 use crate::ui::order;
 use crate::ui::route::{Route, go};
 use crate::ui::state::AppState;
 use crate::words;
+
+/// How many drinks left out are listed.
+const LISTED: usize = 40;
 
 /// The parts of the menu that are sold in any size, each by the address of its screen.
 fn parts_of_the_menu(book: &Book) -> Vec<(String, String)> {
@@ -93,8 +96,12 @@ fn Compared(trying: Trying) -> impl IntoView {
             1 => "1 drink is left out".to_string(),
             count => format!("{count} drinks are left out"),
         });
-        let items = crate::ui::live::live(move || {
-            left_out().into_iter().map(|said| view! { <li>{said}</li> }).collect_view().into_any()
+        let items = live(move || {
+            let all = left_out();
+            let more = all.len().saturating_sub(LISTED);
+            let more = (more > 0).then(|| format!("and {more} more"));
+            let listed = all.into_iter().take(LISTED).chain(more);
+            listed.map(|said| view! { <li>{said}</li> }).collect_view().into_any()
         });
         view! {
             <details class="more">

@@ -330,8 +330,10 @@ pub fn Steps(
             Some(drink) => opens(Shown::Size(OfferId { drink, container: to.container }, of), Signal::stored(figure)),
             None => figure.into_any(),
         };
-        let price = how(OfSize::ExtraPrice, state.money(step.extra_price));
-        let cost = how(OfSize::ExtraCost, state.money(step.extra_cost));
+        let more = |money: Money| if money.is_negative() { " less" } else { " more" };
+        let size = |money: Money| state.money(Money::from_major(money.major().abs()));
+        let price = how(OfSize::ExtraPrice, size(step.extra_price));
+        let cost = how(OfSize::ExtraCost, size(step.extra_cost));
         let kept = step.kept.map(|share| how(OfSize::Kept, state.percent(share)));
         let said = if kept.is_some() { " of it is kept." } else { "the price does not rise." };
         view! {
@@ -339,9 +341,11 @@ pub fn Steps(
                 <strong>{name(from)} " to " {name(to)}</strong>
                 ": asks "
                 {price}
-                " more, costs "
+                {more(step.extra_price)}
+                ", costs "
                 {cost}
-                " more; "
+                {more(step.extra_cost)}
+                "; "
                 {kept}
                 {said}
             </li>
