@@ -259,9 +259,17 @@ impl Book {
     /// A book of the same settings with the record at `key` and all that it needs, and nothing
     /// else: small enough to try things out on.
     pub fn only(&self, key: Key) -> Book {
+        self.cut(std::iter::once(key))
+    }
+
+    /// The same of several records.
+    pub fn cut(&self, keys: impl Iterator<Item = Key>) -> Book {
         let mut book = Book::new(self.settings.clone());
-        let mut waiting = vec![key];
+        let mut waiting: Vec<Key> = keys.collect();
         while let Some(key) = waiting.pop() {
+            if book.records.contains_key(&key) {
+                continue;
+            }
             if let Some(record) = self.records.get(&key) {
                 waiting.extend(record.needs());
                 book.records.insert(key, record.clone());

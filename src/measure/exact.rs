@@ -234,6 +234,11 @@ impl Exact {
         Some(Exact::new((number * 10_f64.powi(places as i32)).round() as i64, places))
     }
 
+    /// Rounded to as many decimals as a stored book keeps.
+    pub fn kept(self) -> Exact {
+        self.rounded(STORED_PLACES as u32)
+    }
+
     /// As so many of `parts`, to the nearest whole: lengths in a drawing. None for a negative
     /// number or one beyond four billion parts.
     pub fn in_parts(self, parts: u32) -> Option<u32> {

@@ -8,16 +8,10 @@ use leptos::prelude::*;
 use crate::measure::Exact;
 use crate::plot::Scale;
 
-/// Width of a drawing in its own parts.
-const WIDTH: u32 = 400;
-/// Height of a drawing.
-const HEIGHT: u32 = 250;
-/// Where the axes meet, from the left and from the top.
-const LEFT: u32 = 52;
-const BOTTOM: u32 = 214;
-/// Where the axes end.
-const RIGHT: u32 = 388;
-const TOP: u32 = 14;
+/// Parts of the whole length of an axis: hundredths of a percent.
+const WHOLE: u32 = 10_000;
+/// Letters that have room side by side under the narrowest drawing.
+const ROOM: usize = 28;
 
 /// How a series is drawn; each differs by its shape as well as by its colour.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -71,11 +65,14 @@ pub struct Axis {
 
 /// Draws series over two axes, with a key. Nothing where the numbers leave the range that can be
 /// computed.
+///
+/// What is drawn lies at shares of the drawing's size, so that letters, lines and points keep
+/// their own size on a narrow screen and on a wide one.
 pub fn chart(across: &Axis, up: &Axis, series: &[Series]) -> AnyView {
     let Some(drawing) = drawing(across, up, series) else { return ().into_any() };
     let key = |series: &Series| {
-        let (line, point) = (line(series.look, "1,7 27,7"), point(series.look, 14, 7));
-        let sample = format!("<svg viewBox=\"0 0 28 14\"><g class=\"{}\">{line}{point}</g></svg>", series.look.class());
+        let (line, point) = (line(series.look, &[(0, 5000), (WHOLE, 5000)]), point(series.look, (5000, 5000)));
+        let sample = format!("<svg class=\"{}\">{line}{point}</svg>", series.look.class());
         view! {
             <li>
                 <span class="chart-sample" aria-hidden="true" inner_html=sample></span>
@@ -92,51 +89,131 @@ pub fn chart(across: &Axis, up: &Axis, series: &[Series]) -> AnyView {
     .into_any()
 }
 
+/// A bar made of parts, one after the other.
+pub struct Pile {
+    /// What it is of.
+    pub name: String,
+    /// Its whole length, as it is written.
+    pub figure: String,
+    /// Its parts, none below zero.
+    pub parts: Vec<Exact>,
+}
+
+/// The least share of a drawing's length that has room for a number, in hundredths of a percent.
+const NUMBERED: u32 = 600;
+
+/// Draws bars of parts, with a key: each part has a number beside its colour. Parts that no bar
+/// has are left out.
+pub fn piles(piles: &[Pile], names: &[&str]) -> AnyView {
+    let whole = |pile: &Pile| pile.parts.iter().try_fold(Exact::ZERO, |sum, part| sum.plus(*part)).unwrap_or_default();
+    let longest = piles.iter().map(whole).max().unwrap_or_default();
+    let there = |place: usize| piles.iter().any(|pile| pile.parts.get(place).is_some_and(|part| part.is_positive()));
+    let shown: Vec<usize> = (0..names.len()).filter(|place| there(*place)).collect();
+    let bar = |pile: &Pile| {
+        let mut drawing = "<svg>".to_string();
+        let mut from = Exact::ZERO;
+        let at = |sum: Exact| sum.over(longest).ok().and_then(|share| share.in_parts(WHOLE)).unwrap_or(0);
+        for (number, place) in (1..).zip(&shown) {
+            let to = from.plus(pile.parts.get(*place).copied().unwrap_or_default()).unwrap_or(from);
+            let (left, right) = (at(from), at(to));
+            from = to;
+            let (x, width) = (percent(left), percent(right - left));
+            let _ = write!(drawing, "<rect class=\"part part-{place}\" x=\"{x}\" width=\"{width}\" height=\"100%\"/>");
+            if right - left >= NUMBERED {
+                let middle = percent((left + right) / 2);
+                let _ = write!(drawing, "<circle cx=\"{middle}\" cy=\"50%\" r=\"0.625em\"/>");
+                let _ = write!(drawing, "<text x=\"{middle}\" y=\"50%\" dy=\".35em\">{number}</text>");
+            }
+        }
+        drawing.push_str("</svg>");
+        view! {
+            <li>
+                <span>{pile.name.clone()}</span>
+                <strong>{pile.figure.clone()}</strong>
+                <div class="pile" aria-hidden="true" inner_html=drawing></div>
+            </li>
+        }
+    };
+    let key = |(number, place): (usize, &usize)| {
+        let name = names.get(*place).copied().unwrap_or_default();
+        view! {
+            <li>
+                <span class=format!("swatch part-{place}") aria-hidden="true"></span>
+                {format!("{number} {name}")}
+            </li>
+        }
+    };
+    view! {
+        <figure class="chart">
+            <ul class="piles">{piles.iter().map(bar).collect_view()}</ul>
+            <ul class="chart-key">{(1..).zip(&shown).map(key).collect_view()}</ul>
+        </figure>
+    }
+    .into_any()
+}
+
 fn drawing(across: &Axis, up: &Axis, series: &[Series]) -> Option<String> {
     let all = || series.iter().flat_map(|series| &series.points);
     let x = Scale::of(all().map(|(x, _)| *x), across.from_zero).ok()?;
     let y = Scale::of(all().map(|(_, y)| *y), up.from_zero).ok()?;
-    let right = |number: Exact| LEFT.saturating_add(x.position(number, RIGHT.saturating_sub(LEFT)));
-    let down = |number: Exact| BOTTOM.saturating_sub(y.position(number, BOTTOM.saturating_sub(TOP)));
-    let mut svg = format!("<svg viewBox=\"0 0 {WIDTH} {HEIGHT}\">");
-    for mark in &y.marks {
-        let (at, name) = (down(*mark), escaped(&(up.mark)(*mark)));
+    let down = |number: Exact| WHOLE - y.position(number, WHOLE);
+    let marks: Vec<String> = y.marks.iter().map(|mark| escaped(&(up.mark)(*mark))).collect();
+    let widest = marks.iter().max_by_key(|mark| mark.chars().count())?;
+    // The widest mark once more, unseen, makes room for all of them.
+    let mut svg =
+        format!("<p class=\"chart-name\">{}</p><span class=\"chart-room\">{widest}</span><svg>", escaped(&up.name));
+    for (mark, name) in y.marks.iter().zip(&marks) {
+        let at = percent(down(*mark));
         let class = if mark.is_zero() { "chart-zero" } else { "chart-grid" };
-        let (text, base) = (LEFT.saturating_sub(6), at.saturating_add(5));
         // Writing to a text cannot fail, here and below.
-        let _ = write!(svg, "<path class=\"{class}\" d=\"M{LEFT} {at}H{RIGHT}\"/>");
-        let _ = write!(svg, "<text class=\"chart-up\" x=\"{text}\" y=\"{base}\">{name}</text>");
+        let _ = write!(svg, "<line class=\"{class}\" x2=\"100%\" y1=\"{at}\" y2=\"{at}\"/>");
+        let _ = write!(svg, "<text class=\"chart-up\" x=\"-8\" y=\"{at}\" dy=\".35em\">{name}</text>");
     }
-    for mark in &x.marks {
-        let (at, name) = (right(*mark), escaped(&(across.mark)(*mark)));
-        let base = BOTTOM.saturating_add(18);
-        let _ = write!(svg, "<text class=\"chart-across\" x=\"{at}\" y=\"{base}\">{name}</text>");
+    let names: Vec<String> = x.marks.iter().map(|mark| (across.mark)(*mark)).collect();
+    let letters: usize = names.iter().map(|name| name.chars().count() + 1).sum();
+    for (mark, name) in x.marks.iter().zip(names).step_by(1 + letters / ROOM) {
+        let (at, name) = (percent(x.position(*mark, WHOLE)), escaped(&name));
+        let _ = write!(svg, "<text class=\"chart-across\" x=\"{at}\" y=\"100%\" dy=\"1.5em\">{name}</text>");
     }
-    let _ = write!(svg, "<path class=\"chart-axis\" d=\"M{LEFT} {BOTTOM}H{RIGHT}\"/>");
-    let _ = write!(svg, "<text class=\"chart-name\" x=\"{RIGHT}\" y=\"{HEIGHT}\">{}</text>", escaped(&across.name));
+    svg.push_str("<line class=\"chart-axis\" x2=\"100%\" y1=\"100%\" y2=\"100%\"/>");
     for series in series {
-        let places: Vec<(u32, u32)> = series.points.iter().map(|(x, y)| (right(*x), down(*y))).collect();
-        let path = places.iter().map(|(x, y)| format!("{x},{y}")).collect::<Vec<_>>().join(" ");
-        let points: String = places.iter().map(|(x, y)| point(series.look, *x, *y)).collect();
-        let _ = write!(svg, "<g class=\"{}\">{}{points}</g>", series.look.class(), line(series.look, &path));
+        let place = |(across, up): &(Exact, Exact)| (x.position(*across, WHOLE), down(*up));
+        let places: Vec<(u32, u32)> = series.points.iter().map(place).collect();
+        let points: String = places.iter().map(|place| point(series.look, *place)).collect();
+        let _ = write!(svg, "<g class=\"{}\">{}{points}</g>", series.look.class(), line(series.look, &places));
     }
-    svg.push_str("</svg>");
+    let _ = write!(svg, "</svg><p class=\"chart-name chart-name-across\">{}</p>", escaped(&across.name));
     Some(svg)
 }
 
-fn line(look: Look, path: &str) -> String {
-    if matches!(look, Look::Points | Look::Squares) { String::new() } else { format!("<polyline points=\"{path}\"/>") }
+/// The line of a series, from place to place.
+fn line(look: Look, places: &[(u32, u32)]) -> String {
+    let piece = |ends: &[(u32, u32)]| match (look, ends) {
+        (Look::Points | Look::Squares, _) => String::new(),
+        (_, [(x1, y1), (x2, y2)]) => {
+            let [x1, y1, x2, y2] = [x1, y1, x2, y2].map(|at| percent(*at));
+            format!("<line x1=\"{x1}\" y1=\"{y1}\" x2=\"{x2}\" y2=\"{y2}\"/>")
+        }
+        _ => String::new(),
+    };
+    places.windows(2).map(piece).collect()
 }
 
 /// The point of a series: a shape for each.
-fn point(look: Look, x: u32, y: u32) -> String {
-    match look {
-        Look::First => format!("<circle cx=\"{x}\" cy=\"{y}\" r=\"4.5\"/>"),
-        Look::Points => format!("<circle cx=\"{x}\" cy=\"{y}\" r=\"5\"/>"),
-        Look::Second | Look::Squares => format!("<path transform=\"translate({x} {y})\" d=\"M-4-4H4V4H-4Z\"/>"),
-        Look::Third => format!("<path transform=\"translate({x} {y})\" d=\"M0-5.5 5.5 4.5H-5.5Z\"/>"),
-        Look::Guide => String::new(),
-    }
+fn point(look: Look, (x, y): (u32, u32)) -> String {
+    let (x, y) = (percent(x), percent(y));
+    let shape = match look {
+        Look::First => "M-5 0a5 5 0 1 0 10 0a5 5 0 1 0-10 0Z",
+        Look::Points => "M-6 0a6 6 0 1 0 12 0a6 6 0 1 0-12 0Z",
+        Look::Second | Look::Squares => "M-4.5-4.5H4.5V4.5H-4.5Z",
+        Look::Third => "M0-6.5 6 5H-6Z",
+        Look::Guide => return String::new(),
+    };
+    format!("<svg class=\"chart-point\" x=\"{x}\" y=\"{y}\"><path d=\"{shape}\"/></svg>")
+}
+
+fn percent(hundredths: u32) -> String {
+    format!("{}.{:02}%", hundredths / 100, hundredths % 100)
 }
 
 /// A person's own words in a drawing.

@@ -13,6 +13,7 @@ pub mod price_points;
 mod reading;
 mod refusals;
 mod sales;
+mod sizes;
 pub mod switching;
 mod tolerances;
 mod trials;
@@ -35,10 +36,9 @@ pub use sales::{
     bad_row, day, not_counted, taken_in, till_error, to_take_in, unknown_sales, week, week_working, weekly_working,
     weeks_averaged,
 };
+pub use sizes::{compared, largest_part, left_out, mean_price, scope, size_step, what_if_error};
 pub use tolerances::{tolerance_rule, tolerance_source};
-pub use trials::{
-    TRIAL_CAUTION, scope, trial_difference, trial_how, trial_interval, trial_left_out, verdict, verdict_means,
-};
+pub use trials::{TRIAL_CAUTION, trial_difference, trial_how, trial_interval, trial_left_out, verdict, verdict_means};
 pub use troubles::{fill_error, price_error, scale_error, trouble};
 pub use working::Working;
 

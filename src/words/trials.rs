@@ -1,7 +1,7 @@
 //! What a trial of a change shows.
 
 use super::market::signed_money;
-use crate::book::{Book, Key, Scope};
+use crate::book::Book;
 use crate::measure::{Date, Exact, Money, NumberStyle, show_money, show_number};
 use crate::statistics::{Interval, MOST_MORE, Spread};
 use crate::trial::{Judged, More, Verdict};
@@ -11,15 +11,6 @@ const NAMED: usize = 4;
 
 /// What a trial does not prove.
 pub const TRIAL_CAUTION: &str = "A trial is no proof. Weather, season, holidays, a new neighbour or a price elsewhere change sales too, and the change under trial gets the credit or the blame for all of it. Compare like weeks with like, and change one thing at a time.";
-
-/// A part of the menu by name.
-pub fn scope(scope: Scope, book: &Book) -> String {
-    match scope {
-        Scope::Menu => "The whole menu".to_string(),
-        Scope::Kind(kind) => format!("Every drink: {}", super::drink_kind(kind)),
-        Scope::Drink(id) => book.name(Key::Drink(id)),
-    }
-}
 
 /// A verdict in a word or two.
 pub const fn verdict(verdict: Verdict) -> &'static str {

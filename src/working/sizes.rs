@@ -2,17 +2,18 @@
 
 use super::shown::Offered;
 use super::{AtPrice, Fact, Figure, Name, OfOffer, OfPrice, OfSize, Rule, Shown, Step, cost, price};
-use crate::book::{Book, OfferId};
+use crate::book::{Book, OfferId, Scope};
 use crate::ledger::{Ledger, Trouble};
 use crate::measure::{Amount, Money, Overflow};
 use crate::price::Asked;
-use crate::sizes::{SizeRow, SoldSize, side_by_side};
+use crate::sizes::{SizeRow, SoldSize, side_by_side, sold_in};
 
 /// A number of a size among the others.
 pub fn size(book: &Book, ledger: &Ledger, id: OfferId, of: OfSize) -> Result<Option<Step>, Trouble> {
     let offered = Offered::new(book, ledger, id)?;
-    let rows = side_by_side(book, ledger, id.drink)?;
-    let Some(place) = rows.iter().position(|row| row.offer == id) else { return Ok(None) };
+    let drink = Scope::Drink(id.drink);
+    let rows = side_by_side(book, ledger, drink, &sold_in(book, drink))?.sizes;
+    let Some(place) = rows.iter().position(|row| row.container == id.container) else { return Ok(None) };
     let Some((row, smaller)) = rows.get(..=place).and_then(<[SizeRow]>::split_last) else { return Ok(None) };
     if of == OfSize::CostPerVolume {
         let figure = Figure::Money(row.cost_per_volume);
@@ -38,14 +39,15 @@ pub fn size(book: &Book, ledger: &Ledger, id: OfferId, of: OfSize) -> Result<Opt
             (Name::ContributionPerMinute, Figure::Money(money), Rule::Proportion, from)
         }
         OfSize::AgainstSmallest => {
-            let priced = |row: &SizeRow| Some(opens_per_volume(row.offer, row.sold?));
+            let of_size = |container| OfferId { container, ..id };
+            let priced = |row: &SizeRow| Some(opens_per_volume(of_size(row.container), row.sold?));
             let mut from = vec![opens_per_volume(id, size)];
             from.extend(rows.iter().find_map(priced));
             (Name::AgainstSmallest, Figure::Share(size.against_smallest), Rule::Quotient, from)
         }
         OfSize::ExtraPrice | OfSize::ExtraCost | OfSize::Kept => {
             let Some(smaller) = smaller.iter().rfind(|row| row.sold.is_some()) else { return Ok(None) };
-            let smaller = Offered::new(book, ledger, smaller.offer)?;
+            let smaller = Offered::new(book, ledger, OfferId { container: smaller.container, ..id })?;
             let Some(asked) = smaller.priced.asked else { return Ok(None) };
             return Ok(extra(&sold, &Sold { offered: &smaller, asked }, row, of)?);
         }

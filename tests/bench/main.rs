@@ -5,15 +5,18 @@ mod generated;
 use std::hint::black_box;
 use std::time::{Duration, Instant};
 
-use brimwright::book::{Book, Edit, Goods, IngredientId, OfferId};
+use brimwright::book::{Book, Edit, Goods, IngredientId, OfferId, Scope};
 use brimwright::gap::ways;
 use brimwright::ledger::{Ledger, Standing};
-use brimwright::measure::{Exact, Money};
+use brimwright::measure::{Exact, Money, Share};
+use brimwright::sizes::{Draft, WhatIf, side_by_side, sold_together};
 
 /// Re-pricing all that one pack price moves.
 const ONE_PRICE_BAR: Duration = Duration::from_micros(250);
 /// Computing every offer of the book.
 const WHOLE_BOOK_BAR: Duration = Duration::from_millis(10);
+/// One step of a what-if over the whole menu: price, ingredients, and the comparison.
+const WHAT_IF_BAR: Duration = Duration::from_millis(15);
 /// Every lever of one offer under its target.
 const LEVERS_BAR: Duration = Duration::from_millis(10);
 
@@ -27,6 +30,9 @@ fn main() {
     figure(&format!("one pack price, {moved} offers moved on average"), one_price, ONE_PRICE_BAR);
     let whole = (0..200).map(|_| timed(|| Ledger::of(black_box(&book)))).collect();
     figure("whole book", whole, WHOLE_BOOK_BAR);
+    let (prices, ingredients) = what_ifs(&book);
+    figure("a price tried over the whole menu", prices, WHAT_IF_BAR);
+    figure("dearer ingredients tried over the whole menu", ingredients, WHAT_IF_BAR);
     let (levers, ways) = levers(&book);
     figure(&format!("the levers of one offer, {ways} on average"), levers, LEVERS_BAR);
 }
@@ -52,6 +58,26 @@ fn one_price(mut book: Book) -> (Vec<Duration>, usize) {
     }
     let runs = times.len();
     (times, moved / runs)
+}
+
+/// A change of all prices in one size, and of all ingredients, each compared over the whole menu.
+fn what_ifs(book: &Book) -> (Vec<Duration>, Vec<Duration>) {
+    let menu = Scope::Menu;
+    let containers = sold_together(book, &Ledger::of(book), menu);
+    let draft = Draft::of(book, menu, &containers);
+    let now = side_by_side(&draft.book, &draft.ledger, menu, &containers).expect("small");
+    assert_eq!((now.drinks.len(), now.sizes.len()), (book.drinks().count(), containers.len()));
+    let tried = |what_if: &WhatIf| {
+        timed(|| {
+            let then = draft.with(what_if, menu).expect("it can be tried");
+            side_by_side(&then.book, &then.ledger, menu, &containers).expect("small")
+        })
+    };
+    let raised = |cents| now.raised(book, containers[0], Money::from_major(Exact::new(cents, 2))).expect("small");
+    let prices = (1..50).map(|cents| tried(&WhatIf { prices: raised(cents), ..WhatIf::default() })).collect();
+    let share = |percent| Share::from_fraction(Exact::new(percent, 2));
+    let dearer = (1..50).map(|percent| tried(&WhatIf { ingredients: share(percent), ..WhatIf::default() })).collect();
+    (prices, dearer)
 }
 
 /// The levers of each offer under its target, and how many one has.

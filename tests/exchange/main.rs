@@ -3,6 +3,7 @@
 mod broken;
 mod demo;
 mod demo_shows;
+mod demo_sizes;
 mod fields;
 mod hostile;
 mod offers_csv;

@@ -25,3 +25,4 @@ mod switching;
 mod two_tabs;
 mod typing;
 mod updating;
+mod what_if;

@@ -13,6 +13,7 @@ mod points;
 mod prices;
 mod recipes;
 mod rules;
+mod sizes;
 mod steps;
 mod switches;
 mod tills;

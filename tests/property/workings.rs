@@ -3,7 +3,7 @@
 
 use brimwright::book::{
     Accepted, Book, Brimful, Container, Edit, Filling, Goods, Headspace, Ice, IcePlace, Key, Offer, OfferId, Reading,
-    Record, Stage,
+    Record, Scope, Stage,
 };
 use brimwright::cost::{Part, bought_cost, usable_cost};
 use brimwright::fill::{Rule as Metrology, fill as filled, liquid_density, tolerance, written_volume};
@@ -11,7 +11,7 @@ use brimwright::ledger::{Ledger, Priced};
 use brimwright::measure::{Amount, Exact, LengthUnit, Money, NumberStyle, Share, TypedLength, Unit, Volume};
 use brimwright::packaged::{density_of, packaged_fill};
 use brimwright::price::{asked, ceiling, round_up};
-use brimwright::sizes::side_by_side;
+use brimwright::sizes::{side_by_side, sold_in};
 use brimwright::words::Working;
 use brimwright::working::{
     AtPrice, Fact, Figure, Name, OfGoods, OfOffer, OfPackaged, OfPrice, OfSize, Rule, Shown, Step, of, opened,
@@ -151,8 +151,9 @@ fn engine(book: &Book, ledger: &Ledger, shown: Shown) -> Option<Exact> {
             })
         }
         Shown::Size(id, of) => {
-            let rows = side_by_side(book, ledger, id.drink).unwrap();
-            let row = rows.into_iter().find(|row| row.offer == id).unwrap();
+            let drink = Scope::Drink(id.drink);
+            let rows = side_by_side(book, ledger, drink, &sold_in(book, drink)).unwrap().sizes;
+            let row = rows.into_iter().find(|row| row.container == id.container).unwrap();
             let money = |money: Money| Some(money.major());
             match of {
                 OfSize::CostPerVolume => money(row.cost_per_volume),

@@ -9,6 +9,7 @@ mod levers;
 mod packages;
 mod sales;
 mod sizes;
+mod switching;
 mod working;
 
 #[path = "../support/mod.rs"]

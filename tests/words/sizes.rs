@@ -1,311 +1,162 @@
-//! Choosing sizes: one in place of another, and back from a price point.
+//! What is said of sizes side by side.
 
-use brimwright::book::{Book, Container, Drink, DrinkId, Edit, Ingredient, Offer, Packaging, Record, Scope, Settings};
-use brimwright::fill::ScaleError;
-use brimwright::ledger::Trouble;
-use brimwright::measure::{Exact, Money, NumberStyle, Share, System};
-use brimwright::price::PriceError;
-use brimwright::price_point::at_point;
-use brimwright::switching::{
-    BreakEven, FirstOrder, Losing, NoSide, PriceFrom, Question, Sales, Side, Switch, SwitchError, Together, switch,
-};
-use brimwright::words::price_points::give_up;
-use brimwright::words::switching as said;
+use brimwright::book::{Book, DrinkKind, Field, Key, Offer, Problem, Record, Refusal, Scope};
+use brimwright::ledger::Ledger;
+use brimwright::measure::{NumberStyle, Overflow, System};
+use brimwright::sizes::{LeftOut, SideBySide, Step, WhatIfError, side_by_side};
+use brimwright::words;
 
 use crate::support::{
     book, container, container_id, drink, drink_id, exact, ingredient, line, millilitres, money, offer, offer_id, pack,
-    packaging_id, settings, share, use_of, vessel,
+    settings, share,
 };
+
+/// Five drinks of 4.00 a litre at 2.00 and 3.00, in 250 and 500 mL; sold so often in a week.
+fn menu(weekly: Option<&str>) -> Book {
+    let drinks = (1..=5).flat_map(|id| {
+        let sold = |container, price| Offer { weekly: weekly.map(exact), ..offer(id, container, Some(price)) };
+        [
+            Record::Drink(drink(id, "250 mL", [line(1, 1, "250 mL")])),
+            Record::Offer(sold(1, "2")),
+            Record::Offer(sold(2, "3")),
+        ]
+    });
+    let goods = [
+        Record::Ingredient(ingredient(1, [pack(1, "1 L", "4")])),
+        Record::Container(container(1, "250 mL")),
+        Record::Container(container(2, "500 mL")),
+    ];
+    book(brimwright::book::Settings { units: System::Metric, ..settings() }, goods.into_iter().chain(drinks))
+}
 
 fn style() -> NumberStyle {
     NumberStyle::english("$")
 }
 
-/// A text as it is seen: blanks that do not break are blanks.
-fn seen(text: impl Into<String>) -> String {
-    text.into().replace('\u{a0}', " ")
+/// With plain blanks between numbers and units.
+fn plain(said: String) -> String {
+    said.replace('\u{a0}', " ")
 }
 
-/// 300 mL of base at 2.00 and 100 mL of mango at 10.00 a litre, in a large (1) and a small cup (2)
-/// at 0.20; sold 60 times a week at 5.60 in the large one.
-fn bar() -> Book {
-    let named = |id, name: &str, price| {
-        Record::Ingredient(Ingredient { name: name.into(), ..ingredient(id, [pack(1, "1 L", price)]) })
+fn compared(book: &Book, scope: Scope) -> SideBySide {
+    side_by_side(book, &Ledger::of(book), scope, &[container_id(1), container_id(2)]).unwrap()
+}
+
+#[test]
+fn a_part_of_the_menu() {
+    let book = menu(None);
+    let said = |scope| words::scope(scope, &book);
+    assert_eq!(said(Scope::Menu), "The whole menu");
+    assert_eq!(said(Scope::Kind(DrinkKind::OverIce)), "Over ice");
+    assert_eq!(said(Scope::Drink(drink_id(2))), "Invented drink 2");
+}
+
+#[test]
+fn what_is_compared() {
+    let none = SideBySide::default();
+    assert_eq!(words::compared(&none), "No drink is sold in all of these sizes: leave one out.");
+    let one = SideBySide { drinks: vec![(drink_id(1), exact("1"))], ..none };
+    assert_eq!(words::compared(&one), "1 drink is sold in all of these sizes. The figures are its own.");
+    assert_eq!(
+        words::compared(&compared(&menu(None), Scope::Menu)),
+        "5 drinks are sold in all of these sizes. The figures are their means, all alike: no weekly sales are entered for them."
+    );
+    assert_eq!(
+        words::compared(&compared(&menu(Some("3")), Scope::Menu)),
+        "5 drinks are sold in all of these sizes. The figures are their means, by what is sold of each in a week, in all these sizes together."
+    );
+}
+
+#[test]
+fn why_a_drink_is_left_out() {
+    let book = menu(None);
+    let said = |why| words::left_out(why, &book);
+    assert_eq!(said(LeftOut::NotSoldIn(container_id(1))), "not sold in Invented 250 mL 1");
+    assert_eq!(said(LeftOut::CannotCompute(container_id(1))), "cannot be computed in Invented 250 mL 1");
+    assert_eq!(said(LeftOut::WithoutPrice(container_id(2))), "no price yet in Invented 500 mL 2");
+    assert_eq!(said(LeftOut::WithoutSales), "no weekly sales entered");
+}
+
+#[test]
+fn how_a_mean_came_about() {
+    let said = |book: &Book, scope| {
+        let side = compared(book, scope);
+        words::mean_price(&side, &side.sizes[1], book, &Ledger::of(book), &style())
     };
-    let cup = |id, name: &str, brimful| {
-        Record::Container(Container { name: name.into(), set: vec![use_of(1, "1")], ..container(id, brimful) })
+    let rest = ", and so for each part of the cost and what is left. The margin is what the covered costs leave of all these prices without tax, over these.";
+    // Three a week in each of two sizes: six of each drink.
+    assert_eq!(
+        said(&menu(Some("3")), Scope::Menu),
+        format!("The price in Invented 500 mL 2: (6 × $3.00 + 6 × $3.00 + 6 × $3.00 + 2 more) / 30 = $3.00{rest}")
+    );
+    assert_eq!(
+        said(&menu(None), Scope::Menu),
+        format!("The price in Invented 500 mL 2: ($3.00 + $3.00 + $3.00 + 2 more) / 5 = $3.00{rest}")
+    );
+    assert_eq!(said(&menu(None), Scope::Drink(drink_id(1))), "");
+}
+
+#[test]
+fn what_a_step_brings() {
+    let book = menu(None);
+    let said = |price, cost, kept: Option<&str>| {
+        let step = Step { extra_price: money(price), extra_cost: money(cost), kept: kept.map(share) };
+        plain(words::size_step(container_id(1), container_id(2), &step, &book, &style()))
     };
-    let smoothie =
-        Drink { name: "Mango Lane".into(), ..drink(1, "400 mL", [line(1, 1, "100 mL"), line(2, 2, "300 mL")]) };
-    let sold = Offer { weekly: Some(exact("60")), ..offer(1, 1, Some("5.6")) };
-    book(
-        Settings { target: share("0.5"), units: System::Metric, ..settings() },
-        [
-            named(1, "Mango", "10"),
-            named(2, "Base", "2"),
-            Record::Packaging(Packaging { name: "Cup".into(), ..vessel(1, [pack(1, "10 ea", "2")]) }),
-            cup(1, "Large", "400 mL"),
-            cup(2, "Small", "200 mL"),
-            Record::Drink(smoothie),
-            Record::Offer(sold),
-        ],
-    )
-}
-
-fn question() -> Question {
-    Question { scope: Scope::Drink(drink_id(1)), from: container_id(1), to: container_id(2) }
-}
-
-/// The switch at this price in the small cup.
-fn at(price: &str) -> (Switch, Together) {
-    let prices: [(DrinkId, Money); 1] = [(drink_id(1), money(price))];
-    let found = switch(&bar(), question(), &prices).unwrap();
-    let together = found.together.unwrap();
-    (found, together)
-}
-
-const ENTERED: Sales = Sales::Entered { without: 0 };
-
-#[test]
-fn how_many_to_sell() {
-    // 5.60 - 1.80 = 3.80 now; 4.00 - 1.00 = 3.00 then: 60 * 3.80 / 3.00 = 76.
-    let (_, together) = at("4");
-    let answer = together.answer.unwrap();
-    let sell = |sales| seen(said::sell_instead(together.units, &answer, sales, &style()));
-    assert_eq!(sell(ENTERED), "Sell 76 instead of 60 a week (+26.7 %)");
-    assert_eq!(sell(Sales::NotEntered), "Sell 127 for every 100 sold now (+26.7 %)");
+    let from = "From Invented 250 mL 1 to Invented 500 mL 2";
     assert_eq!(
-        said::sell_formula(&together, &answer, ENTERED, (&bar(), &style())),
-        "60 sold now × $3.80 left of each ÷ $3.00 left of each in the new size = 76, rounded up to whole drinks."
+        said("1.50", "0.92", Some("0.3866")),
+        format!("{from} the price rises by $1.50, the cost rises by $0.92: 38.7 % of the extra price is kept.")
+    );
+    assert_eq!(
+        said("0.50", "0.50", Some("0")),
+        format!("{from} the price rises by $0.50, the cost rises by $0.50: nothing of the extra price is kept.")
+    );
+    assert_eq!(
+        said("0.50", "0.92", Some("-0.84")),
+        format!("{from} the price rises by $0.50, the cost rises by $0.92: nothing of the extra price is kept.")
+    );
+    assert_eq!(
+        said("0", "0.92", None),
+        format!("{from} the price stays the same, the cost rises by $0.92: there is no extra price to keep.")
+    );
+    assert_eq!(
+        said("-1", "-0.10", None),
+        format!("{from} the price falls by $1.00, the cost falls by $0.10: there is no extra price to keep.")
     );
 }
 
 #[test]
-fn elasticity_in_plain_words() {
-    let said = |now: [&str; 2], then: [&str; 2]| {
-        let side = |[price, left]: [&str; 2]| Side { price: money(price), contribution: money(left) };
-        seen(said::elasticity(&BreakEven::of(side(now), side(then)).unwrap().unwrap(), &style()))
-    };
-    // ln 1.25 / ln 0.7, ln 0.8 / ln 1.1, ln 0.8 / ln 0.9 and ln 1.25 / ln 1.1 (Python 3).
+fn the_largest_part() {
+    let book = menu(None);
+    let sizes = compared(&book, Scope::Menu).sizes;
     assert_eq!(
-        said(["6", "4"], ["4.2", "3.2"]),
-        "It breaks even if the price, 30.0 % lower, brings 25.0 % more buyers: about 0.63 % more for each 1 % off. Price elasticity at break-even: −0.63."
+        plain(words::largest_part(&sizes, &book, &style())),
+        "Largest part of the cost: Ingredients, 100.0 % in Invented 250 mL 1, 100.0 % in Invented 500 mL 2."
     );
     assert_eq!(
-        said(["5", "2"], ["5.5", "2.5"]),
-        "It breaks even if the price, 10.0 % higher, drives away 20.0 % of the buyers: about 2.34 % of them for each 1 % more. Price elasticity at break-even: −2.34."
+        plain(words::largest_part(&sizes[..1], &book, &style())),
+        "Largest part of the cost: Ingredients, 100.0 % in Invented 250 mL 1."
     );
-    assert_eq!(
-        said(["5", "2"], ["4.5", "2.5"]),
-        "Each drink earns more although its price is 10.0 % lower: it breaks even with 20.0 % fewer buyers. Price elasticity at break-even: +2.12."
-    );
-    assert_eq!(
-        said(["5", "2.5"], ["5.5", "2"]),
-        "The price is 10.0 % higher and each drink earns less: only with 25.0 % more buyers would it break even, and a higher price seldom brings them. Price elasticity at break-even: +2.34."
-    );
-    assert_eq!(
-        said(["5", "2"], ["4", "2"]),
-        "Each drink earns the same: it breaks even with as many buyers as now. Price elasticity at break-even: 0.00."
-    );
-    assert_eq!(
-        said(["5", "2"], ["5", "1"]),
-        "The price stays as it is, so there is no price elasticity: the size alone must hold the buyers."
-    );
-}
-
-#[test]
-fn what_loses_money_is_named_with_what_to_mend() {
-    let losing = |which, now: &str, then: &str| {
-        let side = |left| Side { price: money("3"), contribution: money(left) };
-        let containers = (container_id(1), container_id(2));
-        said::losing(which, "Mango Lane", (side(now), side(then)), containers, (&bar(), &style()))
-    };
-    assert_eq!(
-        losing(Losing::Now, "-0.2", "1"),
-        "Mango Lane: −$0.20 is left of $3.00 in Large, a loss. There is nothing to earn again, and each one not sold is a gain. First mend its price or cost there."
-    );
-    assert_eq!(
-        losing(Losing::Then, "1", "0"),
-        "Mango Lane: nothing is left of $3.00 in Small. However many are sold, it does not earn what it earns now. Ask more in the new size, or make it for less."
-    );
-    assert_eq!(
-        losing(Losing::Both, "-0.2", "-1"),
-        "Mango Lane: −$0.20 is left of $3.00 in Large, a loss; −$1.00 is left of $3.00 in Small, a loss. No number of them earns anything. Mend price or cost in both sizes, or take it off the menu."
-    );
-}
-
-#[test]
-fn why_there_is_no_answer() {
-    let error = |error| said::switch_error(&error, &bar());
-    assert_eq!(
-        error(SwitchError::SameContainer(container_id(1))),
-        "Both sizes are Large. Choose another one to go to."
-    );
-    assert_eq!(
-        error(SwitchError::NotSold(container_id(2))),
-        "None of these drinks is sold in Small. Choose a size that they are in."
-    );
-    let side = |why| seen(said::no_side(&why, drink_id(1), container_id(2), &bar()));
-    assert_eq!(side(NoSide::NoPrice), "Mango Lane in Small: No price is asked. Enter one on its page.");
-    let over = ScaleError::FixedLinesOverflow { drink: drink_id(1), over: millilitres("50") };
-    assert_eq!(
-        side(NoSide::Trouble(Trouble::Scale(over))),
-        "Mango Lane in Small: The fixed amounts alone are 50 mL more than fits here. Make the fixed amounts less, or let them follow in proportion."
-    );
-    let none = PriceError::NoPriceReaches { target: share("0.9"), highest: share("0.5") };
-    assert_eq!(
-        side(NoSide::NoPriceReaches(none)),
-        "Mango Lane in Small: No price reaches a margin of 90.0 %: fees and commission alone leave less than 50.0 % of any price. Lower the target or the fees. Or type a price here."
-    );
-    let from = [PriceFrom::Typed, PriceFrom::Asked, PriceFrom::Suggested].map(said::price_from);
-    assert_eq!(from, ["typed here", "asked there already", "suggested for the target"]);
-}
-
-#[test]
-fn what_is_counted_with() {
-    assert_eq!(said::counted_with(ENTERED), "");
-    assert_eq!(
-        [1, 2].map(|without| said::counted_with(Sales::Entered { without })),
-        [
-            "1 drink has no weekly sales entered and is left out of the sums.",
-            "2 drinks have no weekly sales entered and are left out of the sums."
-        ]
-    );
-    assert_eq!(
-        said::counted_with(Sales::NotEntered),
-        "No weekly sales are entered, so 100 of each drink are counted with, all in equal shares."
-    );
-    assert_eq!(
-        said::counted_with(Sales::NothingSold),
-        "By the weekly sales entered none is sold, so 100 of each drink are counted with, all in equal shares."
-    );
-}
-
-#[test]
-fn the_curve_says_where_it_crosses() {
-    let crossing = |price, sales| seen(said::crossing(&at(price).1, sales, &bar(), &style()));
-    assert_eq!(
-        crossing("4", ENTERED),
-        "What is left of a week by the share of sales kept. It crosses today's $228.00 at 126.7 %: above that the new size earns more."
-    );
-    assert_eq!(
-        crossing("1", Sales::NotEntered),
-        "What is left of 100 of each drink by the share of sales kept. Nothing is left in the new size, so more sales do not help; today's is $228.00."
-    );
-    let lost = Together { now: Side { price: money("1"), contribution: money("-5") }, ..at("4").1 };
-    let lost = Together { answer: Err(Losing::Now), ..lost };
-    assert_eq!(
-        said::crossing(&lost, ENTERED, &bar(), &style()),
-        "What is left of a week by the share of sales kept. Today's is −$5.00, no gain, so every share shown lies above it."
-    );
-    let kept = |kept: &str, sales| seen(said::with_kept(&at("4").1, share(kept), sales, &bar(), &style()));
-    assert_eq!(kept("0.9", ENTERED), "With 90 % of the sales kept, a week brings $162.00, today $228.00: $66.00 less.");
-    assert_eq!(
-        kept("1.5", Sales::NotEntered),
-        "With 150 % of the sales kept, 100 of each drink bring $270.00, today $228.00: $42.00 more."
-    );
-    let same = Together { then: at("4").1.now, ..at("4").1 };
-    assert_eq!(
-        seen(said::with_kept(&same, Share::WHOLE, ENTERED, &bar(), &style())),
-        "With 100 % of the sales kept, a week brings $228.00, today $228.00: the same."
-    );
-}
-
-#[test]
-fn what_it_costs_once_and_when_it_is_back() {
-    let back = |kept: &str, once: &str, sales| {
-        let said = said::payback(&at("4").1, share(kept), money(once), sales, (&bar(), &style()));
-        (said.0, seen(said.1))
-    };
-    // 150 % kept bring 42.00 more.
-    let expected = |short: &str, long: &str| (short.to_string(), long.to_string());
-    assert_eq!(back("1.5", "210", ENTERED), expected("5.0 weeks", "$210.00 once ÷ $42.00 more a week = 5.0 weeks."));
-    assert_eq!(
-        back("1.5", "210", Sales::NotEntered),
-        expected(
-            "not known",
-            "It brings more, $42.00 on 100 of each drink. Enter what is sold a week to see how many weeks pay $210.00 back."
-        )
-    );
-    assert_eq!(back("1.5", "0", ENTERED), expected("at once", "It costs nothing once and brings more."));
-    assert_eq!(
-        back("1", "210", ENTERED),
-        expected(
-            "does not pay back",
-            "With 100 % of the sales kept the new size brings no more than today, so $210.00 does not come back."
-        )
-    );
-    assert_eq!(
-        back("1", "0", ENTERED),
-        expected("does not pay back", "With 100 % of the sales kept the new size brings no more than today.")
-    );
-    let order = |packs: &str, cost: Option<&str>, in_use| {
-        let order = FirstOrder { packaging: packaging_id(1), packs: exact(packs), cost: cost.map(money), in_use };
-        said::first_order(&order, &bar(), &style())
-    };
-    assert_eq!(order("1", Some("135"), false), "Cup: 1 pack at first, $135.00.");
-    assert_eq!(order("3", Some("135"), false), "Cup: 3 packs at first, $135.00.");
-    assert_eq!(order("3", Some("135"), true), "Cup: bought already for another size on the menu, so not counted.");
-    assert_eq!(
-        order("1", None, false),
-        "Cup: has no pack yet, so its first order is not counted. Enter one in Buying."
-    );
-}
-
-fn gives_up(book: &Book, price: &str) -> Vec<String> {
-    let at = at_point(book, offer_id(1, 1), money(price)).unwrap();
-    give_up(&at, book, &style()).into_iter().map(seen).collect()
-}
-
-#[test]
-fn what_a_price_asks_a_recipe_to_give_up() {
-    // Ingredients of 1.60 and a cup of 0.20: see the engine's own tests for these figures.
-    assert_eq!(gives_up(&bar(), "4"), ["It fits: $0.20 more may go into ingredients."]);
-    assert_eq!(gives_up(&bar(), "3.6"), ["It fits, with nothing to spare."]);
-    assert_eq!(
-        gives_up(&bar(), "3"),
-        [
-            "It has to save $0.30 on ingredients: 18.8 % of the $1.60 that they cost.",
-            "Or pour 75 mL less: 325 mL instead of 400 mL.",
-            "Look first at Mango, $1.00 of it: 44.5 % less of it would do alone, the rest of the recipe filling the size.",
-        ]
-    );
-    assert_eq!(
-        gives_up(&bar(), "1.8")[2],
-        "Look first at Mango, $1.00 of it; but less of it cannot do it alone, since the rest of the recipe fills its place."
-    );
-    assert_eq!(
-        gives_up(&bar(), "0.3"),
-        [
-            "The price leaves nothing for ingredients: container, fees and whatever else the target covers are $0.05 too much already. Raise the price, or take a cheaper container.",
-            "No smaller fill fits either: what stays the same in every size costs too much alone.",
-            "Look first at Mango, $1.00 of it; but less of it cannot do it alone, since the rest of the recipe fills its place.",
-        ]
-    );
-}
-
-#[test]
-fn what_is_to_be_saved_is_rounded_up() {
-    // At 3.59, 1.595 of ingredients may be spent less 0.20 of cup: 0.005 too much; 398.75 mL.
-    let said = gives_up(&bar(), "3.59");
-    assert_eq!(said[0], "It has to save $0.01 on ingredients: 0.3 % of the $1.60 that they cost.");
-    assert_eq!(said[1], "Or pour 2 mL less: 398 mL instead of 400 mL.");
-}
-
-#[test]
-fn free_ingredients_save_nothing() {
-    let mut book = bar();
-    for id in [1, 2] {
-        let free = ingredient(id, [pack(1, "1 L", "0")]);
-        book.apply(&Edit::Put(Record::Ingredient(free))).unwrap();
+    let mut free = sizes;
+    for row in &mut free {
+        row.parts = Default::default();
     }
-    let toll = Drink { toll: Money::from_major(Exact::ONE), ..book.drink(drink_id(1)).unwrap().clone() };
-    book.apply(&Edit::Put(Record::Drink(toll))).unwrap();
+    assert_eq!(words::largest_part(&free, &book, &style()), "Nothing is paid for.");
+    assert_eq!(words::largest_part(&[], &book, &style()), "");
+}
+
+#[test]
+fn what_cannot_be_tried() {
+    let book = menu(None);
+    let said = |error| plain(words::what_if_error(&error, &book, &style()));
+    let price = Refusal::Field { key: Key::Offer(offer_id(1, 1)), field: Field::Price, problem: Problem::NotPositive };
+    assert_eq!(said(WhatIfError::Refused(price)), "The menu price must be more than zero.");
+    let over = WhatIfError::OverTheRim(millilitres("270"));
+    assert_eq!(said(over), "The container holds 270 mL to the rim. Type less.");
+    assert_eq!(said(WhatIfError::NothingPoured), "Something must be poured. Type more than zero.");
     assert_eq!(
-        gives_up(&book, "2"),
-        [
-            "The price leaves nothing for ingredients: container, fees and whatever else the target covers are $0.20 too much already. Raise the price, or take a cheaper container.",
-            "No smaller fill fits either: what stays the same in every size costs too much alone.",
-        ]
+        said(WhatIfError::Arithmetic(Overflow::TooLarge)),
+        "The numbers are too large to compute with. Check for a digit too many."
     );
 }

@@ -73,6 +73,18 @@ pub fn read_number(text: &str, style: &NumberStyle) -> Result<Exact, ReadError> 
     digits::number(bare, style).map_err(|problem| problem.said_of(text))
 }
 
+/// Reads a change: a number, with a sign before it or without.
+///
+/// # Errors
+/// A [`ReadError`].
+pub fn read_change(text: &str, style: &NumberStyle) -> Result<Exact, ReadError> {
+    let text = text.trim_start();
+    match text.strip_prefix(['-', '\u{2212}']) {
+        Some(fall) => read_number(fall, style).map(Exact::negated),
+        None => read_number(text.strip_prefix('+').unwrap_or(text), style),
+    }
+}
+
 /// Reads an amount: numbers each with a unit, added up ("3 lb 4 oz"). A bare number takes the
 /// wanted unit.
 ///
@@ -216,6 +228,16 @@ mod tests {
         for (text, number) in [("1.234", "1234"), ("12.5", "12.5"), ("1,234", "1.234"), ("9,50 €", "9.5")] {
             assert_eq!(german(text).as_deref(), Ok(number), "{text:?}");
         }
+    }
+
+    #[test]
+    fn a_change_may_fall() {
+        let read = |text| read_change(text, &NumberStyle::continental("\u{a0}€"));
+        assert_eq!(read("-12,5"), Ok(Exact::new(-125, 1)));
+        assert_eq!(read(" \u{2212}3 %"), Ok(Exact::new(-3, 0)));
+        assert_eq!(read("+20"), Ok(Exact::new(20, 0)));
+        assert_eq!(read("0"), Ok(Exact::ZERO));
+        assert_eq!((read("-"), read("--1")), (Err(ReadError::Empty), Err(ReadError::Negative)));
     }
 
     #[test]

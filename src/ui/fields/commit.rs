@@ -5,8 +5,8 @@ use std::sync::Arc;
 
 use crate::book::{Book, Edit};
 use crate::measure::{
-    Amount, Exact, LengthUnit, Money, NumberStyle, Share, System, Time, TypedLength, Wanted, read_amount, read_length,
-    read_number,
+    Amount, Exact, LengthUnit, Money, NumberStyle, Share, System, Time, TypedLength, Wanted, read_amount, read_change,
+    read_length, read_number,
 };
 use crate::ui::history::Session;
 use crate::ui::state::AppState;
@@ -197,6 +197,36 @@ pub fn loose_amount(
     let state = AppState::here();
     let read = move |text: &str, reading: &Reading| read_wanted(text, reading, state.book.with_untracked(&wanted));
     loose(into, Box::new(read))
+}
+
+/// Takes what was typed to try it, or what is wrong with it, in which visit to its field; says
+/// why it does not hold.
+pub type Take<T> = Box<dyn Fn(Result<Option<T>, String>, Session) -> Result<(), String> + Send + Sync>;
+
+/// What is tried and not kept in the book: nothing where the field is empty.
+fn tried<T: 'static>(read: Read<T>, take: Take<T>) -> Commit {
+    let state = AppState::here();
+    Arc::new(move |text, session| take(or_none(text, || read(text, &Reading::now(state))), session))
+}
+
+/// A number that is tried, above or below zero.
+pub fn tried_change(take: Take<Exact>) -> Commit {
+    let read = |text: &str, reading: &Reading| {
+        read_change(text, &reading.style).map_err(|error| words::read_error(&error, "0.25"))
+    };
+    tried(Box::new(read), take)
+}
+
+/// A number that is tried.
+pub fn tried_number(example: &'static str, take: Take<Exact>) -> Commit {
+    tried(Box::new(move |text, reading| exact(text, reading, example)), take)
+}
+
+/// An amount that is tried.
+pub fn tried_amount(wanted: impl Fn(&Book) -> Wanted + Send + Sync + 'static, take: Take<Amount>) -> Commit {
+    let state = AppState::here();
+    let read = move |text: &str, reading: &Reading| read_wanted(text, reading, state.book.with_untracked(&wanted));
+    tried(Box::new(read), take)
 }
 
 /// Letters: a name or a remark, without blanks around it. An empty name is refused by the book.

@@ -6,12 +6,14 @@ mod choice;
 mod commit;
 mod day;
 mod entry;
+mod slider;
 
 pub use ask::{Ask, asked_number, asked_price};
 pub use choice::{Choice, Choose};
 pub use commit::{
-    Commit, amount, count, length, loose_amount, loose_length, money, optional_amount, optional_money, optional_number,
-    optional_percent, percent, seconds, text,
+    Commit, Take, amount, count, length, loose_amount, loose_length, money, optional_amount, optional_money,
+    optional_number, optional_percent, percent, seconds, text, tried_amount, tried_change, tried_number,
 };
 pub use day::Day;
 pub use entry::Entry;
+pub use slider::{Slider, Try};

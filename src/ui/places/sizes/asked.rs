@@ -1,14 +1,7 @@
-//! What is asked on a screen and not kept in the book: a part of the menu, sizes, numbers.
-
-use std::sync::Arc;
-
-use leptos::prelude::*;
+//! What is asked on a screen and not kept in the book: a part of the menu, sizes.
 
 use crate::book::{Book, ContainerId, DrinkId, DrinkKind, Key, Scope};
-use crate::measure::{Exact, read_number};
-use crate::ui::fields::Commit;
 use crate::ui::order;
-use crate::ui::state::AppState;
 use crate::words;
 
 /// Parts of the menu to choose from: the kinds of which any drink is sold, then the drinks that
@@ -70,19 +63,4 @@ pub fn sold_in(book: &Book, scope: Scope) -> Vec<ContainerId> {
 pub fn container_options(book: &Book, containers: Vec<ContainerId>) -> Vec<(String, String)> {
     let option = |id: ContainerId| (id.to_string(), book.name(Key::Container(id)));
     containers.into_iter().map(option).collect()
-}
-
-/// A number that is typed and not kept in the book, or nothing where the field is emptied.
-pub fn number(
-    example: &'static str,
-    put: impl Fn(Option<Exact>) -> Result<(), String> + Send + Sync + 'static,
-) -> Commit {
-    let state = AppState::here();
-    Arc::new(move |text, _| {
-        if text.trim().is_empty() {
-            return put(None);
-        }
-        let number = state.style.with_untracked(|style| read_number(text, style));
-        put(Some(number.map_err(|error| words::read_error(&error, example))?))
-    })
 }

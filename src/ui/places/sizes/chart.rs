@@ -1,57 +1,97 @@
-//! Price and cost per volume of each size, as bars. The table beside it has the figures.
+//! What the sizes look like: price, cost and what is left by volume, and the parts of the cost.
+//! The tables beside them have the figures.
 
 use leptos::prelude::*;
 
+use super::trying::Columns;
 use crate::book::Key;
-use crate::measure::Money;
-use crate::sizes::SizeRow;
-use crate::ui::live::live;
+use crate::cost::Part;
+use crate::measure::{Exact, Money};
+use crate::sizes::{SideBySide, SizeRow};
+use crate::ui::chart::{Axis, Look, Pile, Series, chart, piles};
+use crate::ui::live::{live, text};
 use crate::ui::state::AppState;
+use crate::words;
 
-/// The longest bar's length in its own drawing.
-const BAR: u32 = 1000;
+/// What a series shows of a size.
+type Of = fn(&SizeRow) -> Option<Money>;
 
-/// Bars of price per volume, the cost within each.
+/// Price, full cost and what is left, by what is poured.
 #[component]
-pub fn PerVolume(
-    /// The sizes, smallest first.
-    rows: Signal<Vec<SizeRow>>,
+pub fn LinesBySize(
+    /// The sizes.
+    columns: Memo<Columns>,
 ) -> impl IntoView {
     let state = AppState::here();
-    let bars = live(move || {
-        rows.with(|rows| {
-            let height = |row: &SizeRow| row.sold.map_or(row.cost_per_volume, |it| it.price_per_volume);
-            let most = rows.iter().map(|row| height(row).max(row.cost_per_volume)).max().unwrap_or(Money::ZERO);
-            let share = |money: Money| {
-                let parts = money.ratio_to(most).ok().and_then(|share| share.in_parts(BAR));
-                parts.unwrap_or(0).to_string()
-            };
-            let bar = |row: &SizeRow| {
-                let name = state.book.with(|book| book.name(Key::Container(row.offer.container)));
-                let price = row.sold.map(|it| state.fine_money(it.price_per_volume));
-                view! {
-                    <li>
-                        <span class="bars-name">{name}</span>
-                        <svg class="bars-bar" viewBox="0 0 1000 10" preserveAspectRatio="none" aria-hidden="true">
-                            <rect class="bars-price" width=share(height(row)) height="10" />
-                            <rect class="bars-cost" width=share(row.cost_per_volume) y="3" height="4" />
-                        </svg>
-                        <span class="bars-figure">{price}</span>
-                    </li>
-                }
-            };
-            rows.iter().map(bar).collect_view().into_any()
-        })
+    let said = text(move || {
+        let sizes = columns.with(|columns| columns.last().to_vec());
+        let step = SideBySide { sizes, ..SideBySide::default() }.whole_step().ok().flatten();
+        let said = |(from, to, step)| {
+            state.book.with(|book| state.style.with(|style| words::size_step(from, to, &step, book, style)))
+        };
+        step.map(said).unwrap_or_default()
+    });
+    let drawn = live(move || {
+        let unit = state.units().drink_unit();
+        let point = |row: &SizeRow, of: Of| Some((row.fill.millilitres().over(unit.size()).ok()?, of(row)?.major()));
+        let series = |name: &str, look, rows: &[SizeRow], of: Of| {
+            let points = rows.iter().filter_map(|row| point(row, of)).collect();
+            Series { name: name.to_string(), look, points }
+        };
+        let price: Of = |row| row.sold.map(|sold| sold.price);
+        let left: Of = |row| row.sold.map(|sold| sold.contribution);
+        let mut all = columns.with(|columns| {
+            let last = columns.last();
+            let mut all = vec![
+                series("Price", Look::First, last, price),
+                series("Full cost", Look::Second, last, |row| Some(row.cost)),
+                series("Left after everything", Look::Third, last, left),
+            ];
+            if columns.tried().is_some() {
+                all.push(series("Price today", Look::Guide, columns.today(), price));
+            }
+            all
+        });
+        all.retain(|series| !series.points.is_empty());
+        let money = move |number: Exact| state.money(Money::from_major(number));
+        let across = Axis {
+            name: format!("Poured, {}", unit.symbol()),
+            from_zero: false,
+            mark: Box::new(move |number| state.number(number)),
+        };
+        let up = Axis { name: "For one drink".to_string(), from_zero: true, mark: Box::new(money) };
+        chart(&across, &up, &all)
     });
     view! {
-        <figure class="bars">
-            <ul>{bars}</ul>
-            <figcaption class="soft">
-                <span class="bars-key bars-key-price" aria-hidden="true"></span>
-                "wide bar: price. "
-                <span class="bars-key bars-key-cost" aria-hidden="true"></span>
-                "narrow bar: full cost. Figures in the table below."
-            </figcaption>
-        </figure>
+        <p class="hollow">{said}</p>
+        {drawn}
+    }
+}
+
+/// The cost of each size, part on part.
+#[component]
+pub fn PartsBySize(
+    /// The sizes.
+    columns: Memo<Columns>,
+) -> impl IntoView {
+    let state = AppState::here();
+    let said = text(move || {
+        let said = |sizes: &[SizeRow]| {
+            state.book.with(|book| state.style.with(|style| words::largest_part(sizes, book, style)))
+        };
+        columns.with(|columns| said(columns.last()))
+    });
+    let drawn = live(move || {
+        let pile = |row: &SizeRow| Pile {
+            name: state.book.with(|book| book.name(Key::Container(row.container))),
+            figure: state.money(row.cost),
+            parts: row.parts.iter().map(|part| part.major()).collect(),
+        };
+        let sizes: Vec<Pile> = columns.with(|columns| columns.last().iter().map(pile).collect());
+        piles(&sizes, &Part::ALL.map(words::part))
+    });
+    view! {
+        <p class="about">{said}</p>
+        {drawn}
     }
 }

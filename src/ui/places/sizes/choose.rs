@@ -1,57 +1,118 @@
-//! Choosing a drink to see side by side.
+//! Choosing what is compared: a part of the menu, and its sizes.
+
+use std::sync::Arc;
 
 use leptos::prelude::*;
 
-use crate::book::{Key, Scope};
-use crate::ui::live::{rows, text, when};
+use super::trying::Trying;
+use crate::book::{Book, DrinkKind, Key, Scope};
+use crate::ui::fields::Choice;
+use crate::ui::live::{flag, live, press, rows, text, when};
 use crate::ui::order;
-use crate::ui::route::Route;
+use crate::ui::route::{Route, go};
 use crate::ui::state::AppState;
+use crate::words;
 
-/// Every drink that is sold in a size.
+/// How many drinks left out are listed.
+const LISTED: usize = 40;
+
+/// The parts of the menu that are sold in any size, each by the address of its screen.
+fn parts_of_the_menu(book: &Book) -> Vec<(String, String)> {
+    let drinks: Vec<Scope> = order::sold_drinks(book)
+        .into_iter()
+        .filter_map(|key| if let Key::Drink(id) = key { Some(Scope::Drink(id)) } else { None })
+        .collect();
+    let sold = |kind: &DrinkKind| {
+        drinks.iter().any(|drink| matches!(drink, Scope::Drink(id) if book.belongs(*id, Scope::Kind(*kind))))
+    };
+    let kinds = DrinkKind::ALL.iter().copied().filter(sold).map(Scope::Kind).collect::<Vec<Scope>>();
+    let all = [Scope::Menu].into_iter().chain(kinds).chain(drinks);
+    all.map(|scope| (Route::SideBySide(scope).address(), words::scope(scope, book))).collect()
+}
+
+/// Which part of the menu, and which of its sizes.
 #[component]
-pub fn Choose() -> impl IntoView {
+pub fn Choose(
+    /// What is compared.
+    trying: Trying,
+) -> impl IntoView {
     let state = AppState::here();
-    let drinks = Memo::new(move |_| state.book.with(order::sold_drinks));
-    let row = move |key: Key| {
-        let Key::Drink(id) = key else { return ().into_any() };
+    let here = Route::SideBySide(trying.scope).address();
+    let options = Memo::new(move |_| state.book.with(parts_of_the_menu));
+    let choose = Arc::new(|chosen: &str| {
+        go(Route::from_address(chosen));
+        Ok(())
+    });
+    let keys = Memo::new(move |_| trying.all.get().into_iter().map(Key::Container).collect::<Vec<Key>>());
+    let chip = move |key| {
+        let Key::Container(id) = key else { return ().into_any() };
+        let pressed = text(move || trying.chosen.with(|chosen| chosen.contains(&id)).to_string());
         let name = text(move || state.book.with(|book| book.name(key)));
-        let sizes = text(move || match state.book.with(|book| book.offers_of(id).count()) {
-            1 => "1 size".to_string(),
-            count => format!("{count} sizes"),
-        });
         view! {
-            <li>
-                <a class="row" href=Route::SideBySide(Scope::Drink(id)).address()>
-                    <span class="row-name">{name}</span>
-                    <span class="row-price">{sizes}</span>
-                </a>
-            </li>
+            <button class="chip" aria-pressed=pressed on:click=press(move || trying.toggle(id))>
+                {name}
+            </button>
         }
         .into_any()
     };
-    let any = move || !drinks.with(Vec::is_empty);
-    let teach = move || {
+    let chips = move || {
         view! {
-            <div class="teach">
-                <h2>"Which sizes are worth selling?"</h2>
-                <p>
-                    "Give a drink two or more sizes in Drinks; here they stand side by side: what each costs, earns and asks per ounce."
-                </p>
+            <div class="chips" role="group" aria-label="Sizes to compare">
+                {rows(keys, chip)}
             </div>
         }
         .into_any()
     };
+    let several = flag(move || trying.all.with(|all| all.len() > 1));
+    view! {
+        <div class="section">
+            <Choice label="What to compare" options=options value=Signal::stored(here) choose=choose />
+            {when(move || several.get(), chips)}
+            <Compared trying />
+        </div>
+    }
+}
+
+/// Which drinks are compared, and which are not.
+#[component]
+fn Compared(trying: Trying) -> impl IntoView {
+    let state = AppState::here();
+    let alone = matches!(trying.scope, Scope::Drink(_));
+    let any = move || !alone && trying.chosen.with(|chosen| !chosen.is_empty());
+    let said = text(move || {
+        let found = trying.columns.with(|columns| columns.now.as_ref().map(words::compared).unwrap_or_default());
+        if any() { found } else { String::new() }
+    });
+    let left_out = move || {
+        let side = trying.columns.with(|columns| columns.now.clone().unwrap_or_default());
+        state.book.with(|book| {
+            let said = |(drink, why)| format!("{}: {}", book.name(Key::Drink(drink)), words::left_out(why, book));
+            side.left_out.into_iter().map(said).collect::<Vec<String>>()
+        })
+    };
+    let some = flag(move || any() && !left_out().is_empty());
     let list = move || {
+        let count = text(move || match left_out().len() {
+            1 => "1 drink is left out".to_string(),
+            count => format!("{count} drinks are left out"),
+        });
+        let items = live(move || {
+            let all = left_out();
+            let more = all.len().saturating_sub(LISTED);
+            let more = (more > 0).then(|| format!("and {more} more"));
+            let listed = all.into_iter().take(LISTED).chain(more);
+            listed.map(|said| view! { <li>{said}</li> }).collect_view().into_any()
+        });
         view! {
-            <p class="about">"Choose a drink to see its sizes side by side."</p>
-            <ul class="rows section">{rows(drinks, row)}</ul>
+            <details class="more">
+                <summary>{count}</summary>
+                <ul class="soft">{items}</ul>
+            </details>
         }
         .into_any()
     };
     view! {
-        <h1>"Sizes"</h1>
-        {when(any, list)}
-        {when(move || !any(), teach)}
+        <p class="hollow" role="status">{said}</p>
+        {when(move || some.get(), list)}
     }
 }

@@ -19,9 +19,12 @@ mod switching;
 mod switching_curve;
 mod switching_drinks;
 mod switching_once;
+mod tables;
 mod till;
 mod trial_shown;
 mod trials;
+mod trying;
+mod what_if;
 
 pub use how_many::HowMany;
 pub use price_point::PricePoint;

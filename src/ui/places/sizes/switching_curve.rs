@@ -1,57 +1,39 @@
 //! What the new size brings when fewer or more are sold of it.
 
+use std::sync::Arc;
+
 use leptos::prelude::*;
 
-use super::asked;
 use super::switching::Asking;
 use crate::measure::{Exact, Money, Share};
 use crate::switching::{Sales, Together};
 use crate::ui::chart::{Axis, Look, Series, chart};
-use crate::ui::fields::Entry;
-use crate::ui::live::{live, text};
+use crate::ui::fields::{Slider, Try};
+use crate::ui::live::live;
 use crate::ui::parts::Section;
 use crate::ui::state::AppState;
 use crate::words;
 
 /// The curve runs from half to one and a half times the sales.
-const RANGE: (u32, u32) = (50, 150);
+const RANGE: (i32, i32) = (50, 150);
 
 /// What is expected to be sold of the new size.
 #[component]
 pub fn Kept(asking: Asking) -> impl IntoView {
     let state = AppState::here();
-    let value = text(move || state.plain_percent(asking.kept.get()));
-    let put = move |percent: Exact| {
-        if let Ok(kept) = percent.over(Exact::new(100, 0)) {
-            asking.kept.set(Share::from_fraction(kept));
+    let put: Try = Arc::new(move |read: Result<Option<Exact>, String>, _| {
+        let percent = read?.unwrap_or(Exact::new(100, 0));
+        if percent.is_negative() {
+            return Err("The sales kept cannot be below zero. Type 90 for 90 %.".to_string());
         }
-    };
-    let commit = asked::number("90", move |number| {
-        put(number.unwrap_or(Exact::new(100, 0)));
+        let kept = percent.over(Exact::new(100, 0)).map_err(words::overflow)?;
+        asking.kept.set(Share::from_fraction(kept));
         Ok(())
     });
-    let slid = move |event| {
-        if let Some(percent) = Exact::from_plain(&event_target_value(&event), 0) {
-            put(percent);
-        }
-    };
-    let at = text(move || asking.kept.get().percent().map(|percent| percent.to_string()).unwrap_or_default());
-    let (least, most) = RANGE;
+    let value = Signal::derive(move || asking.kept.get().percent().unwrap_or_default());
     view! {
         <Section heading="If fewer or more are sold" about="The sales that you expect to keep in the new size, in percent of today's.">
-            <div class="switch-kept">
-                <Entry label="Sales kept" unit="%" value=value commit=commit />
-                <input
-                    class="slider"
-                    type="range"
-                    aria-label="Sales kept in percent"
-                    min=least
-                    max=most
-                    step="1"
-                    prop:value=at
-                    on:input=slid
-                />
-            </div>
+            <Slider label="Sales kept" ends=RANGE value=value put=put note="100 % is as many as today." />
             {live(move || match asking.together() {
                 Some((together, sales)) => shown(state, &together, sales, asking.kept.get()),
                 None => view! { <p class="hollow">"No drink can be worked out in both sizes yet."</p> }.into_any(),

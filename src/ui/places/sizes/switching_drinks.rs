@@ -2,12 +2,11 @@
 
 use leptos::prelude::*;
 
-use super::asked;
 use super::switching::Asking;
 use crate::book::{DrinkId, Key, OfferId};
 use crate::measure::{Exact, Money};
 use crate::switching::{DrinkSwitch, PriceFrom, Question, Side};
-use crate::ui::fields::Entry;
+use crate::ui::fields::{Entry, tried_number};
 use crate::ui::how::opens;
 use crate::ui::live::{live, rows, text};
 use crate::ui::parts::Section;
@@ -49,16 +48,20 @@ fn price(asking: Asking, id: DrinkId) -> AnyView {
         };
         asking.drink(id).map(said).unwrap_or_default()
     });
-    let commit = asked::number("9.50", move |number| {
-        if number.is_some_and(|number| number.is_zero()) {
-            return Err("The price must be more than zero.".to_string());
-        }
-        asking.prices.update(|prices| {
-            prices.retain(|(other, _)| *other != id);
-            prices.extend(number.map(|number| (id, Money::from_major(number))));
-        });
-        Ok(())
-    });
+    let commit = tried_number(
+        "9.50",
+        Box::new(move |read: Result<Option<Exact>, String>, _| {
+            let number = read?;
+            if number.is_some_and(|number| number.is_zero()) {
+                return Err("The price must be more than zero.".to_string());
+            }
+            asking.prices.update(|prices| {
+                prices.retain(|(other, _)| *other != id);
+                prices.extend(number.map(|number| (id, Money::from_major(number))));
+            });
+            Ok(())
+        }),
+    );
     view! {
         <li>
             <Entry label=format!("New price of {name}") example="none yet" value=value note=note commit=commit />

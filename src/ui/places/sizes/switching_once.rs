@@ -2,11 +2,10 @@
 
 use leptos::prelude::*;
 
-use super::asked;
 use super::switching::Asking;
-use crate::measure::{Money, Overflow};
+use crate::measure::{Exact, Money, Overflow};
 use crate::switching::{FirstOrder, first_orders, to_pay};
-use crate::ui::fields::Entry;
+use crate::ui::fields::{Entry, tried_number};
 use crate::ui::live::{live, text};
 use crate::ui::parts::{Section, figures};
 use crate::ui::state::AppState;
@@ -24,10 +23,11 @@ pub fn Once(asking: Asking) -> impl IntoView {
         })
     };
     let commit = move |money: RwSignal<Money>| {
-        asked::number("120", move |number| {
-            money.set(Money::from_major(number.unwrap_or_default()));
+        let take = move |read: Result<Option<Exact>, String>, _| {
+            money.set(Money::from_major(read?.unwrap_or_default()));
             Ok(())
-        })
+        };
+        tried_number("120", Box::new(take))
     };
     let orders = move || {
         let Some(question) = asking.question() else { return Vec::new() };

@@ -1,0 +1,377 @@
+//! Tables with a column for each size: as it is, and beside it as it would be.
+
+use leptos::prelude::*;
+
+use super::chart::{LinesBySize, PartsBySize};
+use super::trying::Columns;
+use crate::book::{DrinkId, Key, OfferId};
+use crate::cost::Part;
+use crate::ledger::Standing;
+use crate::measure::{Money, Share};
+use crate::sizes::{SizeRow, SoldSize, Step};
+use crate::ui::how::opens;
+use crate::ui::live::{live, text, when};
+use crate::ui::parts::{Mark, Section};
+use crate::ui::route::Route;
+use crate::ui::state::AppState;
+use crate::words;
+use crate::working::{AtPrice, OfOffer, OfPrice, OfSize, Shown};
+
+/// Writes a figure of a size; none where there is none.
+type Cell = Box<dyn Fn(&SizeRow) -> Option<String> + Send + Sync>;
+/// The working of a figure.
+type HowOf = Box<dyn Fn(OfferId) -> Shown + Send + Sync>;
+
+/// A line of a table.
+fn line(
+    columns: Memo<Columns>,
+    name: &'static str,
+    large: bool,
+    how: Option<HowOf>,
+    cell: impl Fn(AppState, &SizeRow) -> Option<String> + Send + Sync + 'static,
+) -> AnyView {
+    let state = AppState::here();
+    line_of(columns, name, large, how, Box::new(move |row| cell(state, row)))
+}
+
+fn line_of(columns: Memo<Columns>, name: &'static str, large: bool, how: Option<HowOf>, cell: Cell) -> AnyView {
+    let cells = live(move || {
+        columns.with(|columns| {
+            let shown = |row: &SizeRow| {
+                let now = cell(row).unwrap_or_else(none);
+                let figure = match (then_of(columns, row), columns.opens, &how) {
+                    (Some(then), _, _) => {
+                        was_and_is(now, then.map_or_else(gone, |then| cell(then).unwrap_or_else(none)))
+                    }
+                    (None, Some(drink), Some(how)) if cell(row).is_some() => {
+                        opens(how(OfferId { drink, container: row.container }), Signal::stored(now))
+                    }
+                    _ => now.into_any(),
+                };
+                view! { <td>{figure}</td> }
+            };
+            columns.today().iter().map(shown).collect_view().into_any()
+        })
+    });
+    view! {
+        <tr class:table-large=large>
+            <th scope="row">{name}</th>
+            {cells}
+        </tr>
+    }
+    .into_any()
+}
+
+fn none() -> String {
+    "none".to_string()
+}
+
+fn gone() -> String {
+    "cannot be made".to_string()
+}
+
+/// The same size with what is tried, where anything is; none in it where it cannot be made then.
+fn then_of<'a>(columns: &'a Columns, row: &SizeRow) -> Option<Option<&'a SizeRow>> {
+    let then = columns.tried()?;
+    Some(then.iter().find(|then| then.container == row.container))
+}
+
+/// A figure as it is, where it differs, and as it would be.
+fn was_and_is(was: String, is: String) -> AnyView {
+    let struck = (was != is).then(|| {
+        view! {
+            <s class="was">
+                <span class="unseen">"today "</span>
+                {was}
+            </s>
+            " "
+            <span class="unseen">"tried "</span>
+        }
+    });
+    view! {
+        {struck}
+        {is}
+    }
+    .into_any()
+}
+
+/// A table that has a column for each size.
+fn table(columns: Memo<Columns>, about: &'static str, lines: AnyView) -> AnyView {
+    let state = AppState::here();
+    let heads = live(move || {
+        let head = |row: &SizeRow| {
+            let name = state.book.with(|book| book.name(Key::Container(row.container)));
+            let to = columns
+                .with(|columns| columns.drink)
+                .map(|drink| Route::Offer(OfferId { drink, container: row.container }));
+            let name = match to {
+                Some(to) => view! { <a href=to.address()>{name}</a> }.into_any(),
+                None => name.into_any(),
+            };
+            view! { <th scope="col">{name}</th> }
+        };
+        columns.with(|columns| columns.today().iter().map(head).collect_view().into_any())
+    });
+    view! {
+        <div class="wide" tabindex="0" role="region" aria-label=about>
+            <table class="table">
+                <thead>
+                    <tr>
+                        <td></td>
+                        {heads}
+                    </tr>
+                </thead>
+                <tbody>{lines}</tbody>
+            </table>
+        </div>
+    }
+    .into_any()
+}
+
+fn asked(of: OfPrice) -> Option<HowOf> {
+    Some(Box::new(move |id| Shown::Offer(id, OfOffer::At(AtPrice::Asked, of))))
+}
+
+fn of_offer(of: OfOffer) -> Option<HowOf> {
+    Some(Box::new(move |id| Shown::Offer(id, of)))
+}
+
+fn of_size(of: OfSize) -> Option<HowOf> {
+    Some(Box::new(move |id| Shown::Size(id, of)))
+}
+
+fn sold(row: &SizeRow, show: impl FnOnce(&SoldSize) -> Option<String>) -> Option<String> {
+    row.sold.as_ref().and_then(show)
+}
+
+/// Where the one drink stands in a size.
+fn standing(row: &SizeRow) -> Standing {
+    match row.sold {
+        None => Standing::WithoutPrice,
+        Some(sold) if sold.on_target == 0 => Standing::UnderTarget,
+        Some(_) => Standing::OnTarget,
+    }
+}
+
+fn target(columns: Memo<Columns>) -> AnyView {
+    let cells = live(move || {
+        columns.with(|columns| {
+            let one = columns.drink.is_some();
+            let said = |row: &SizeRow| match row.sold {
+                _ if one => words::standing(standing(row)).to_string(),
+                Some(sold) => format!("{} of {}", sold.on_target, columns.drinks()),
+                None => none(),
+            };
+            let cell = |row: &SizeRow| {
+                let then = then_of(columns, row);
+                let figure = match then {
+                    Some(None) => gone().into_any(),
+                    None if one => view! { <Mark standing=standing(row) /> }.into_any(),
+                    Some(Some(then)) if one => {
+                        let was =
+                            (standing(then) != standing(row)).then(|| view! { <s class="was">{said(row)}</s> " " });
+                        view! {
+                            {was}
+                            <Mark standing=standing(then) />
+                        }
+                        .into_any()
+                    }
+                    Some(Some(then)) => was_and_is(said(row), said(then)),
+                    None => said(row).into_any(),
+                };
+                view! { <td>{figure}</td> }
+            };
+            columns.today().iter().map(cell).collect_view().into_any()
+        })
+    });
+    let name = move || if columns.with(|columns| columns.drink.is_some()) { "Target" } else { "On target" };
+    view! {
+        <tr>
+            <th scope="row">{text(move || name().to_string())}</th>
+            {cells}
+        </tr>
+    }
+    .into_any()
+}
+
+/// Figures of one drink, or their means, with the chart of them.
+#[component]
+pub fn PerDrink(
+    /// The sizes.
+    columns: Memo<Columns>,
+    /// How the means came about; empty where they are none.
+    means: Signal<String>,
+) -> impl IntoView {
+    let lines = view! {
+        {line(columns, "Poured", false, Some(Box::new(|id: OfferId| Shown::Poured(id.container))), |state, row| Some(state.volume(row.fill)))}
+        {line(columns, "Price", true, None, |state, row| sold(row, |it| Some(state.money(it.price))))}
+        {line(columns, "Cost", false, of_offer(OfOffer::Cost), |state, row| Some(state.money(row.cost)))}
+        {line(columns, "Left after everything", false, asked(OfPrice::Contribution), |state, row| {
+            sold(row, |it| Some(state.money(it.contribution)))
+        })}
+        {line(columns, "Margin", true, asked(OfPrice::Margin), |state, row| sold(row, |it| Some(state.percent(it.margin))))}
+        {line(columns, "Left per minute of hands", false, of_size(OfSize::ContributionPerMinute), |state, row| {
+            sold(row, |it| it.contribution_per_minute.map(|money| state.money(money)))
+        })}
+        {line(columns, "Suggested for the target", false, of_offer(OfOffer::Suggested), |state, row| {
+            row.suggested.map(|price| state.money(price))
+        })}
+        {target(columns)}
+    }
+    .into_any();
+    view! {
+        <Section heading="Per drink">
+            <LinesBySize columns />
+            {table(columns, "Sizes per drink", lines)}
+            <p class="hollow">{means}</p>
+        </Section>
+    }
+}
+
+/// What each part of the cost is.
+#[component]
+pub fn PerPart(
+    /// The sizes.
+    columns: Memo<Columns>,
+) -> impl IntoView {
+    let part_lines = live(move || {
+        let of = |(place, part): (usize, Part)| {
+            let cost = move |row: &SizeRow| row.parts.get(place).copied().unwrap_or_default();
+            let any = columns.with(|columns| {
+                let all = columns.today().iter().chain(columns.last());
+                all.map(cost).any(Money::is_positive)
+            });
+            let how = of_offer(OfOffer::Part(part));
+            any.then(|| {
+                line(columns, words::part(part), false, how, move |state, row| Some(state.fine_money(cost(row))))
+            })
+        };
+        Part::ALL.into_iter().enumerate().filter_map(of).collect_view().into_any()
+    });
+    let lines = view! {
+        {part_lines}
+        {line(columns, "Cost", false, of_offer(OfOffer::Cost), |state, row| Some(state.fine_money(row.cost)))}
+    }
+    .into_any();
+    view! {
+        <Section heading="What the cost is made of">
+            <PartsBySize columns />
+            {table(columns, "Parts of the cost by size", lines)}
+        </Section>
+    }
+}
+
+/// Figures for the volume that prices are quoted for.
+#[component]
+pub fn PerVolume(
+    /// The sizes.
+    columns: Memo<Columns>,
+) -> impl IntoView {
+    let state = AppState::here();
+    let heading = text(move || {
+        let name = state.book.with(|book| book.settings().units.price_volume_name());
+        format!("Per {name}")
+    });
+    let said = text(move || columns.with(|columns| sentence(state, columns.last())));
+    let lines = view! {
+        {line(columns, "Price", true, of_size(OfSize::PricePerVolume), |state, row| {
+            sold(row, |it| Some(state.fine_money(it.price_per_volume)))
+        })}
+        {line(columns, "Cost", false, of_size(OfSize::CostPerVolume), |state, row| {
+            Some(state.fine_money(row.cost_per_volume))
+        })}
+        {line(columns, "Left after everything", false, of_size(OfSize::ContributionPerVolume), |state, row| {
+            sold(row, |it| Some(state.fine_money(it.contribution_per_volume)))
+        })}
+        {line(columns, "Price against the smallest", false, of_size(OfSize::AgainstSmallest), |state, row| {
+            sold(row, |it| {
+                let base = it.against_smallest == Share::WHOLE;
+                Some(if base { "the base".to_string() } else { state.percent(it.against_smallest) })
+            })
+        })}
+    }
+    .into_any();
+    view! {
+        <section class="section">
+            <h2>{heading}</h2>
+            <p class="about">{said}</p>
+            {table(columns, "Sizes per volume", lines)}
+        </section>
+    }
+}
+
+/// What the prices per volume say.
+fn sentence(state: AppState, rows: &[SizeRow]) -> String {
+    let name = |row: &SizeRow| state.book.with(|book| book.name(Key::Container(row.container)));
+    let priced: Vec<(&SizeRow, Money)> =
+        rows.iter().filter_map(|row| row.sold.map(|it| (row, it.price_per_volume))).collect();
+    let dearest = priced.iter().max_by_key(|(_, price)| *price);
+    let cheapest = priced.iter().min_by_key(|(_, price)| *price);
+    match (dearest, cheapest) {
+        (Some((dear, high)), Some((cheap, low))) if high > low => {
+            let (high, low) = (state.fine_money(*high), state.fine_money(*low));
+            format!("By volume the customer pays most in {} ({high}) and least in {} ({low}).", name(dear), name(cheap))
+        }
+        (Some(_), _) => "By volume the customer pays the same in every size.".to_string(),
+        _ => "No size has a price yet.".to_string(),
+    }
+}
+
+/// What each step from size to size brings.
+#[component]
+pub fn Steps(
+    /// The sizes.
+    columns: Memo<Columns>,
+) -> impl IntoView {
+    let state = AppState::here();
+    let name = move |row: &SizeRow| state.book.with(|book| book.name(Key::Container(row.container)));
+    let step = move |from: &SizeRow, to: &SizeRow, step: Step, drink: Option<DrinkId>| {
+        let how = |of, figure: String| match drink {
+            Some(drink) => opens(Shown::Size(OfferId { drink, container: to.container }, of), Signal::stored(figure)),
+            None => figure.into_any(),
+        };
+        let more = |money: Money| if money.is_negative() { " less" } else { " more" };
+        let size = |money: Money| state.money(Money::from_major(money.major().abs()));
+        let price = how(OfSize::ExtraPrice, size(step.extra_price));
+        let cost = how(OfSize::ExtraCost, size(step.extra_cost));
+        let kept = step.kept.map(|share| how(OfSize::Kept, state.percent(share)));
+        let said = if kept.is_some() { " of it is kept." } else { "the price does not rise." };
+        view! {
+            <li>
+                <strong>{name(from)} " to " {name(to)}</strong>
+                ": asks "
+                {price}
+                {more(step.extra_price)}
+                ", costs "
+                {cost}
+                {more(step.extra_cost)}
+                "; "
+                {kept}
+                {said}
+            </li>
+        }
+    };
+    let steps = move || {
+        columns.with(|columns| {
+            let mut before: Option<&SizeRow> = None;
+            let mut steps = Vec::new();
+            for row in columns.last().iter().filter(|row| row.sold.is_some()) {
+                if let (Some(before), Some(taken)) = (before, row.step) {
+                    steps.push(step(before, row, taken, columns.opens));
+                }
+                before = Some(row);
+            }
+            steps.collect_view().into_any()
+        })
+    };
+    let any = move || columns.with(|columns| columns.last().iter().any(|row| row.step.is_some()));
+    let section = move || {
+        view! {
+            <Section heading="From one size to the next">
+                <ul class="steps">{live(steps)}</ul>
+            </Section>
+        }
+        .into_any()
+    };
+    when(any, section)
+}

@@ -1,0 +1,159 @@
+//! What if: prices, fills, the target and the cost of ingredients to play with.
+
+use std::sync::Arc;
+
+use leptos::prelude::*;
+
+use super::trying::{Columns, Trying};
+use crate::book::{Book, Key, Scope};
+use crate::measure::{Amount, Dimension, Exact, Share, Wanted};
+use crate::ui::fields::{Entry, Slider, Take, Try, tried_amount, tried_change, tried_number};
+use crate::ui::live::{flag, live, press, rows, text, trouble};
+use crate::ui::state::AppState;
+
+/// How far the cost of ingredients can be moved, in percent.
+const INGREDIENTS: (i32, i32) = (-50, 100);
+/// How far the slider of the target goes, in percent.
+const TARGET: (i32, i32) = (0, 95);
+
+fn size(book: &Book) -> Wanted {
+    Wanted { dimensions: &[Dimension::Volume], unit: book.settings().units.drink_unit() }
+}
+
+fn share(percent: Exact) -> Share {
+    percent.over(Exact::new(100, 0)).map(Share::from_fraction).unwrap_or_default()
+}
+
+fn percent(share: Share) -> Exact {
+    share.percent().unwrap_or_default()
+}
+
+/// What can be tried.
+#[component]
+pub fn WhatIf(
+    /// What is compared.
+    trying: Trying,
+) -> impl IntoView {
+    let refused = RwSignal::new(None::<String>);
+    let use_it = move || refused.set(trying.use_it().err());
+    let anew = move || {
+        refused.set(None);
+        trying.start_anew();
+    };
+    let cannot = move || {
+        let then = trying.columns.with(|columns| match &columns.then {
+            Some(Err(error)) => Some(error.clone()),
+            Some(Ok((_, stuck))) => stuck.clone(),
+            None => None,
+        });
+        refused.get().or(then)
+    };
+    let said = text(move || {
+        let tried = trying.columns.with(|columns| columns.tried().is_some());
+        if tried { "Struck through is today; beside it what you try." } else { "" }.to_string()
+    });
+    let nothing = flag(move || trying.columns.with(|columns| columns.then.is_none()));
+    let useless = flag(move || !trying.can_use());
+    view! {
+        <details class="section more">
+            <summary>"What if"</summary>
+            <div class="tries">
+            <p class="about">"Try other prices and fills. Nothing in the book changes until you use it."</p>
+            {live(move || {
+                trying.begun.track();
+                view! { <Fields trying /> }.into_any()
+            })}
+            {trouble(cannot)}
+            <p class="hollow" role="status">{said}</p>
+            <p class="actions">
+                <button class="main" disabled=useless on:click=press(use_it)>
+                    "Use this"
+                </button>
+                <button class="button" disabled=nothing on:click=press(anew)>
+                    "Back to today's"
+                </button>
+            </p>
+            </div>
+        </details>
+    }
+}
+
+#[component]
+fn Fields(trying: Trying) -> impl IntoView {
+    let state = AppState::here();
+    let alone = matches!(trying.scope, Scope::Drink(_));
+    let keys = Memo::new(move |_| {
+        let keys = |columns: &Columns| columns.today().iter().map(|row| Key::Container(row.container)).collect();
+        trying.columns.with(keys)
+    });
+    let field = move |key| {
+        let Key::Container(id) = key else { return ().into_any() };
+        let name = state.book.with_untracked(|book| book.name(key));
+        let price: Take<Exact> =
+            Box::new(move |read, visit| trying.take(read, Some(visit), |number| trying.set_price(id, number)));
+        let fill: Take<Amount> =
+            Box::new(move |read, visit| trying.take(read, Some(visit), |amount| trying.set_fill(id, amount)));
+        let price = if alone { tried_number("9.50", price) } else { tried_change(price) };
+        let label = if alone { "price" } else { "all prices up by" };
+        view! {
+            <li class="pair">
+                <Entry
+                    label=format!("{name}: {label}")
+                    letters=!alone
+                    value=text(move || trying.price(id))
+                    commit=price
+                />
+                <Entry
+                    label=format!("{name}: poured")
+                    value=text(move || trying.fill(id))
+                    commit=tried_amount(size, fill)
+                />
+            </li>
+        }
+        .into_any()
+    };
+    let about = if alone {
+        "How full a container is poured holds for every drink sold in it."
+    } else {
+        "Prices move for the drinks compared. How full a container is poured holds for every drink sold in it."
+    };
+    let within = |number: Option<Exact>| {
+        let number = number.unwrap_or_default();
+        let (least, most) = INGREDIENTS;
+        if number < Exact::new(i64::from(least), 0) || number > Exact::new(i64::from(most), 0) {
+            return Err(format!("Type from {least} to {most}, such as 20 for a fifth more."));
+        }
+        Ok(Some(number))
+    };
+    let ingredients: Try = Arc::new(move |read, visit| {
+        let read = read.and_then(within);
+        trying.take(read, visit, |number| trying.set_ingredients(number.map(share).unwrap_or_default()))
+    });
+    let set_target = move |number: Option<Exact>| trying.set_target(number.map(share));
+    let target: Try = Arc::new(move |read, visit| trying.take(read, visit, set_target));
+    let of_target = match trying.scope {
+        Scope::Menu => "Of the book. A drink that has a target of its own keeps it.",
+        Scope::Kind(_) => "Of each drink of this kind.",
+        Scope::Drink(_) => "Of this drink.",
+    };
+    view! {
+        <ul class="tries-sizes">{rows(keys, field)}</ul>
+        <p class="soft">{about}</p>
+        <div class="fields">
+            <Slider
+                label="Ingredients cost more by"
+                ends=INGREDIENTS
+                value=Signal::derive(move || percent(trying.ingredients()))
+                put=ingredients
+                note="Below zero: less. To try only: what suppliers ask is typed in Buying."
+            />
+            <Slider
+                label="Target margin"
+                ends=TARGET
+                value=Signal::derive(move || percent(trying.target()))
+                put=target
+                note=of_target
+            />
+        </div>
+    }
+}
