@@ -26,6 +26,7 @@ pub mod label;
 pub mod ledger;
 pub mod measure;
 pub mod packaged;
+pub mod plan;
 pub mod plot;
 pub mod price;
 pub mod shape;
