@@ -23,7 +23,7 @@ impl Ledger {
     }
 
     /// Computes these offers as if they were those of `book`.
-    pub fn of_offers<'a>(book: &Book, these: &mut dyn Iterator<Item = &'a Offer>) -> Ledger {
+    pub fn of_offers(book: &Book, these: &mut dyn Iterator<Item = &Offer>) -> Ledger {
         let mut offers = BTreeMap::new();
         for offer in these {
             offers.insert(offer.id(), price_offer(book, offer));

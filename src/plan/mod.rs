@@ -6,6 +6,8 @@ mod change;
 mod mix;
 mod scenario;
 mod stock;
+#[cfg(test)]
+mod tests;
 mod totals;
 
 pub use candidates::{Candidates, LeftOut, Why};

@@ -31,9 +31,9 @@ pub struct Stock {
 ///
 /// # Errors
 /// [`Overflow`].
-pub fn opening_stock<'a>(
+pub fn opening_stock(
     book: &Book,
-    offers: &mut dyn Iterator<Item = &'a Offer>,
+    offers: &mut dyn Iterator<Item = &Offer>,
     cover: Exact,
 ) -> Result<Vec<Stock>, Overflow> {
     let mut a_week: BTreeMap<PackagingId, Exact> = BTreeMap::new();

@@ -8,6 +8,7 @@ mod large_book;
 mod levels;
 mod levers;
 mod menus;
+mod plans;
 mod prices;
 mod recipes;
 mod rules;

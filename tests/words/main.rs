@@ -6,6 +6,7 @@ mod fills;
 mod labels;
 mod levers;
 mod packages;
+mod plans;
 mod working;
 
 #[path = "../support/mod.rs"]
