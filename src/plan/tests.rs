@@ -118,6 +118,8 @@ fn sizes_stand_in_the_order_of_their_fill_and_once() {
     let book = bar();
     let candidates = Candidates::of(&book, Scope::Menu, &[LARGE, SMALL, NEW, LARGE]);
     assert_eq!(candidates.sizes(), [SMALL, NEW, LARGE]);
+    assert_eq!(sizes_today(&book, Scope::Menu), [SMALL, LARGE]);
+    assert_eq!(sizes_today(&book, Scope::Kind(DrinkKind::Pressed)), [LARGE]);
     assert_eq!(candidates.share_today(LARGE).unwrap(), share("0.5"), "30 of 60 on the whole menu");
     assert_eq!(candidates.without_number().collect::<Vec<_>>(), [drink_id(2)]);
 }

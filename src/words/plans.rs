@@ -25,7 +25,12 @@ pub fn sizes(count: usize) -> String {
     }
 }
 
-/// The same within a sentence, where it is clear of what: "two".
+/// The same within a sentence: "two sizes".
+pub fn sizes_within(count: usize) -> String {
+    format!("{} {}", how_many(count), if count == 1 { "size" } else { "sizes" })
+}
+
+/// The number within a sentence, where it is clear of what: "two".
 fn how_many(count: usize) -> String {
     match count {
         1 => "one".to_string(),
@@ -71,6 +76,19 @@ impl Plans<'_> {
     /// How long opening stock lasts, also where nothing of it is used.
     pub fn cover(&self, weeks: Option<Exact>) -> String {
         weeks.map_or("no sales yet".to_string(), |weeks| self.weeks(weeks))
+    }
+
+    /// Which plan earns most, and what today's sizes earn; `ranked` has the best first.
+    pub fn best(&self, ranked: &[Plan], today: &[ContainerId]) -> String {
+        let Some(best) = ranked.first() else { return String::new() };
+        let earned = |plan: &Plan| self.money(plan.totals.contribution);
+        let name = plan_name(&best.sizes, self.book);
+        let first = format!("{name} brings the most: {} a week", earned(best));
+        match ranked.iter().find(|plan| plan.sizes == today) {
+            Some(_) if best.sizes == today => format!("{first}. These are today's sizes."),
+            Some(plan) => format!("{first}; today's sizes, with every drink in each of them, {}.", earned(plan)),
+            None => format!("{first}."),
+        }
     }
 
     /// What is gained or lost from one plan to another, and when it is paid back.
@@ -140,6 +158,14 @@ impl Plans<'_> {
             Why::NoPrice(error) => price_error(error),
         };
         format!("{}: {why}", self.book.name(Key::Offer(left_out.offer)))
+    }
+
+    /// That a plan cannot have some drinks in some of its sizes.
+    pub fn left_out_count(&self, sizes: &[ContainerId], count: usize) -> String {
+        let name = plan_name(sizes, self.book);
+        let drinks =
+            if count == 1 { "1 drink in a size is".to_string() } else { format!("{count} drinks in their sizes are") };
+        format!("Of {name}, {drinks} left out; open how it came about to see why.")
     }
 
     /// What one offer leaves in a week, as its own sum.

@@ -99,7 +99,25 @@ fn one_size_less_or_another() {
     let four = [BOTTLE, JAR, ContainerId::from_random(7), ContainerId::from_random(8)];
     assert!(changed(&four, &four[..3], &NONE).starts_with("Three sizes earn as much a week as 4"));
     assert!(changed(&four[..3], &four, &NONE).starts_with("4 sizes earn as much a week as three"));
+    assert_eq!((words::sizes_within(1), words::sizes_within(5)), ("one size".to_string(), "5 sizes".to_string()));
     assert_eq!(said(|plans| words::plan_name(&four[..2], plans.book)), "Bottle + Jar");
+}
+
+#[test]
+fn the_plan_that_earns_most() {
+    let earning = |sizes: &[ContainerId], a_week: &str| Plan {
+        totals: Totals { contribution: money(a_week), ..Totals::default() },
+        ..plan(sizes)
+    };
+    let ranked = [earning(&[BOTTLE, JAR], "90"), earning(&[BOTTLE], "84"), earning(&[JAR], "-3")];
+    let best = |today: &[ContainerId]| said(|plans| plans.best(&ranked, today));
+    assert_eq!(best(&[BOTTLE, JAR]), "Bottle + Jar brings the most: $90.00 a week. These are today's sizes.");
+    assert_eq!(
+        best(&[JAR]),
+        "Bottle + Jar brings the most: $90.00 a week; today's sizes, with every drink in each of them, \u{2212}$3.00."
+    );
+    assert_eq!(best(&[]), "Bottle + Jar brings the most: $90.00 a week.");
+    assert_eq!(said(|plans| plans.best(&[], &[])), "");
 }
 
 #[test]
@@ -157,6 +175,14 @@ fn what_does_not_count() {
     let why = Why::NoPrice(PriceError::NoPriceReaches { target, highest });
     let expected = format!(", Jar: {}", words::price_error(&PriceError::NoPriceReaches { target, highest }));
     assert_eq!(said(|plans| plans.left_out(&LeftOut { offer, why })), expected);
+    assert_eq!(
+        said(|plans| plans.left_out_count(&[BOTTLE, JAR], 1)),
+        "Of Bottle + Jar, 1 drink in a size is left out; open how it came about to see why."
+    );
+    assert_eq!(
+        said(|plans| plans.left_out_count(&[JAR], 3)),
+        "Of Jar, 3 drinks in their sizes are left out; open how it came about to see why."
+    );
     let totals = Totals { cards: 6, without_number: 2, stuck: 1, ..Totals::default() };
     assert_eq!(
         said(|plans| plans.uncounted(&totals)),
