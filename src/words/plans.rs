@@ -1,7 +1,7 @@
 //! What is said of plans of sizes and of scenarios.
 
 use super::{overflow, price_error, trouble};
-use crate::book::{Book, ContainerId, Key, Offer};
+use crate::book::{Book, ContainerId, Key, Offer, OfferId};
 use crate::ledger::Ledger;
 use crate::measure::{Exact, Money, NumberStyle, Overflow, Share, show_money, show_number, show_percent};
 use crate::plan::{Change, Further, LeftOut, PaidBack, PaysFrom, Plan, Stock, Totals, Why, contribution};
@@ -185,6 +185,45 @@ impl Plans<'_> {
                 format!("{name}: {weekly} a week at {price}{suggested}, {each} left of each: {all}.")
             }
             _ => format!("{name}: no weekly number; {each} left of each at {price}{suggested}."),
+        }
+    }
+
+    /// One offer of a scenario beside today's, either of them perhaps not there.
+    pub fn offer_beside(
+        &self,
+        id: OfferId,
+        (today, was): (&Ledger, Option<&Offer>),
+        (then, is): (&Ledger, Option<&Offer>),
+    ) -> String {
+        let name = self.book.name(Key::Container(id.container));
+        match (was, is) {
+            (Some(was), Some(is)) if was == is => format!("{name}: {}, as today.", self.side(then, is)),
+            (Some(was), Some(is)) => format!("{name}: {}; today {}.", self.side(then, is), self.side(today, was)),
+            (None, Some(is)) => format!("{name}: {}; not sold today.", self.side(then, is)),
+            (Some(was), None) => format!("{name}: not sold here; today {}.", self.side(today, was)),
+            (None, None) => format!("{name}: not sold."),
+        }
+    }
+
+    /// An offer's price, weekly number and what it leaves in a week: "$5.00, 30 a week, $87.00 left".
+    fn side(&self, ledger: &Ledger, offer: &Offer) -> String {
+        let price = offer.price.map_or("no price".to_string(), |price| self.money(price));
+        let weekly = offer.weekly.map_or("no weekly number".to_string(), |it| format!("{} a week", self.number(it)));
+        let left = match (ledger.get(offer.id()), contribution(ledger, offer)) {
+            (Some(Err(_)), _) => ", cannot be computed".to_string(),
+            (_, Ok(Some(left))) if offer.weekly.is_some() => format!(", {} left", self.money(left)),
+            _ => String::new(),
+        };
+        format!("{price}, {weekly}{left}")
+    }
+
+    /// What a scenario brings against today's menu.
+    pub fn against_today(&self, today: &Totals, then: &Totals) -> String {
+        match then.contribution.minus(today.contribution) {
+            Ok(more) if more.is_positive() => format!("{} a week more than today.", self.money(more)),
+            Ok(more) if more.is_negative() => format!("{} a week less than today.", self.size_of(more)),
+            Ok(_) => "As much a week as today.".to_string(),
+            Err(error) => overflow(error),
         }
     }
 
