@@ -1,7 +1,7 @@
 //! What is said of plans of sizes.
 
 use brimwright::book::{Container, ContainerId, DrinkId, Edit, Offer, OfferId, Packaging, PackagingId, Record, Scope};
-use brimwright::ledger::Trouble;
+use brimwright::ledger::{Ledger, Trouble};
 use brimwright::measure::{Exact, Money, NumberStyle, Share};
 use brimwright::plan::{Candidates, Change, Further, LeftOut, PaidBack, PaysFrom, Plan, Stock, Totals, Why};
 use brimwright::price::PriceError;
@@ -161,6 +161,39 @@ fn what_one_offer_leaves() {
     assert_eq!(said(&today), "Pear, Jar: 30 a week at $5.00, $2.90 left of each: $87.00.");
     let unknown = Offer { weekly: None, ..today.clone() };
     assert_eq!(said(&unknown), "Pear, Jar: no weekly number; $2.90 left of each at $5.00.");
+    let dearer = Offer { price: Some(money("6")), ..today.clone() };
+    let then = Ledger::of_offers(&book, &mut [dearer.clone()].iter());
+    let now = Ledger::of(&book);
+    assert_eq!(
+        plans.offer(&then, &dearer),
+        "Pear, Jar: 30 a week at $6.00 (not today's price), $3.90 left of each: $117.00."
+    );
+    let beside = |was: Option<&Offer>, is: Option<&Offer>| plans.offer_beside(id, (&now, was), (&then, is));
+    assert_eq!(
+        beside(Some(&today), Some(&dearer)),
+        "Jar: $6.00, 30 a week, $117.00 left; today $5.00, 30 a week, $87.00 left."
+    );
+    assert_eq!(beside(None, Some(&dearer)), "Jar: $6.00, 30 a week, $117.00 left; not sold today.");
+    assert_eq!(beside(Some(&unknown), None), "Jar: not sold here; today $5.00, no weekly number.");
+    assert_eq!(beside(None, None), "Jar: not sold.");
+    assert_eq!(
+        plans.offer_beside(id, (&now, Some(&today)), (&now, Some(&today))),
+        "Jar: $5.00, 30 a week, $87.00 left, as today."
+    );
+    let bare = Offer { price: None, ..today };
+    let without = Ledger::of_offers(&book, &mut [bare.clone()].iter());
+    assert_eq!(plans.offer(&without, &bare), "Pear, Jar: no price.");
+}
+
+#[test]
+fn a_scenario_against_today() {
+    let against = |today: &str, then: &str| {
+        let of = |a_week: &str| Totals { contribution: money(a_week), ..Totals::default() };
+        said(|plans| plans.against_today(&of(today), &of(then)))
+    };
+    assert_eq!(against("85", "129"), "$44.00 a week more than today.");
+    assert_eq!(against("85", "-1"), "$86.00 a week less than today.");
+    assert_eq!(against("85", "85"), "As much a week as today.");
 }
 
 #[test]
