@@ -62,21 +62,28 @@ pub fn plan(book: &Book, candidates: &Candidates, guess: &Guess, sizes: &[Contai
     Ok(Plan { sizes, offers, left_out, totals })
 }
 
-/// Every plan of one to [`MOST_SIZES`] sizes, and `own` besides where it is not among them: the
-/// one that earns most first, of equals the one of fewer sizes.
+/// Every plan of one to [`MOST_SIZES`] sizes, and those of `also` that are not among them and
+/// have candidates only: the one that earns most first, of equals the one of fewer sizes.
 ///
 /// # Errors
 /// [`Overflow`].
-pub fn plans(book: &Book, candidates: &Candidates, guess: &Guess, own: &[ContainerId]) -> Result<Vec<Plan>, Overflow> {
+pub fn plans(
+    book: &Book,
+    candidates: &Candidates,
+    guess: &Guess,
+    also: &[Vec<ContainerId>],
+) -> Result<Vec<Plan>, Overflow> {
     let mut sets: Vec<Vec<ContainerId>> = vec![Vec::new()];
     for size in candidates.sizes().iter().take(MOST_CANDIDATES) {
         let with_it = |set: &Vec<ContainerId>| set.iter().copied().chain([*size]).collect();
         let grown: Vec<_> = sets.iter().filter(|set| set.len() < MOST_SIZES).map(with_it).collect();
         sets.extend(grown);
     }
-    let own: Vec<ContainerId> = candidates.sizes().iter().copied().filter(|size| own.contains(size)).collect();
-    if !sets.contains(&own) {
-        sets.push(own);
+    for wanted in also {
+        let set: Vec<_> = candidates.sizes().iter().copied().filter(|size| wanted.contains(size)).collect();
+        if set.len() == wanted.len() && !sets.contains(&set) {
+            sets.push(set);
+        }
     }
     let mut ranked: Vec<Plan> = Vec::with_capacity(sets.len());
     for set in sets.iter().filter(|set| !set.is_empty()) {

@@ -141,7 +141,8 @@ fn an_own_plan_of_more_sizes_is_ranked_with_them() {
     book.apply(&Edit::Put(Record::Container(container(4, "700 mL")))).unwrap();
     let all = [SMALL, LARGE, NEW, container_id(4)];
     let candidates = Candidates::of(&book, BLENDED, &all);
-    let own = |sizes: &[ContainerId]| plans(&book, &candidates, &cover("4"), sizes).unwrap();
+    let own = |sizes: &[ContainerId]| plans(&book, &candidates, &cover("4"), &[sizes.to_vec()]).unwrap();
+    assert_eq!(own(&[SMALL, container_id(9)]).len(), 14, "what is no candidate makes no plan");
     assert_eq!((own(&[]).len(), own(&all).len(), own(&[SMALL]).len()), (14, 15, 14));
     assert!(own(&all).iter().any(|plan| plan.sizes.len() == 4));
 }

@@ -24,7 +24,7 @@ pub use faults::fault;
 pub use labels::{UNTREATED_JUICE, caution, label_error, net_contents, net_source};
 pub use levers::{lever, lever_advice, lever_change, why_not};
 pub use packaged::{packaged_cautions, packaged_error};
-pub use plans::{HOW_MANY_SIZES, Plans, plan_name, sizes, sizes_within};
+pub use plans::{HOW_MANY_SIZES, Plans, SAME_NUMBER_OF_DRINKS, plan_name, sizes, sizes_within};
 pub use reading::{example, read_error};
 pub use refusals::refusal;
 pub use tolerances::{tolerance_rule, tolerance_source};

@@ -9,6 +9,9 @@ use crate::plan::{Change, Further, LeftOut, PaidBack, PaysFrom, Plan, Stock, Tot
 /// How many sizes most bars run well: advice, never enforced.
 pub const HOW_MANY_SIZES: &str = "Common practice, no source: one size is the simplest to run, two work well, three are many. Your own numbers go first.";
 
+/// What the figures of plans do not know.
+pub const SAME_NUMBER_OF_DRINKS: &str = "Each plan counts with as many drinks as you sell today, whatever their size. Where people would not take another size, type fewer sales kept below.";
+
 /// A plan by its sizes: "12 oz + 16 oz".
 pub fn plan_name(sizes: &[ContainerId], book: &Book) -> String {
     let names: Vec<String> = sizes.iter().map(|id| book.name(Key::Container(*id))).collect();
@@ -174,11 +177,8 @@ impl Plans<'_> {
         let asked = ledger.get(offer.id()).and_then(|result| result.as_ref().ok()).and_then(|priced| priced.asked);
         let Some(asked) = asked else { return format!("{name}: no price.") };
         let (price, each) = (self.money(asked.menu), self.money(asked.contribution));
-        let suggested = if self.book.offer(offer.id()).and_then(|today| today.price) == Some(asked.menu) {
-            ""
-        } else {
-            " (not today's price)"
-        };
+        let today = self.book.offer(offer.id()).and_then(|today| today.price);
+        let suggested = if today.is_none() { " (suggested)" } else { "" };
         match (offer.weekly, contribution(ledger, offer)) {
             (Some(weekly), Ok(Some(all))) => {
                 let (weekly, all) = (self.number(weekly), self.money(all));

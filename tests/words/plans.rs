@@ -164,9 +164,12 @@ fn what_one_offer_leaves() {
     let dearer = Offer { price: Some(money("6")), ..today.clone() };
     let then = Ledger::of_offers(&book, &mut [dearer.clone()].iter());
     let now = Ledger::of(&book);
+    let mut unpriced = book.clone();
+    unpriced.apply(&Edit::Put(Record::Offer(Offer { price: None, ..today.clone() }))).unwrap();
+    let suggested = Plans { book: &unpriced, style: plans.style };
     assert_eq!(
-        plans.offer(&then, &dearer),
-        "Pear, Jar: 30 a week at $6.00 (not today's price), $3.90 left of each: $117.00."
+        suggested.offer(&then, &dearer),
+        "Pear, Jar: 30 a week at $6.00 (suggested), $3.90 left of each: $117.00."
     );
     let beside = |was: Option<&Offer>, is: Option<&Offer>| plans.offer_beside(id, (&now, was), (&then, is));
     assert_eq!(

@@ -117,7 +117,8 @@ impl Asked {
         });
         let plans = Memo::new(move |_| {
             state.book.with(|book| {
-                candidates.with(|it| typed.with(|typed| own.with(|own| plans(book, it, &typed.guess, own))))
+                let also = [sizes_today(book, scope.get()), own.get()];
+                candidates.with(|it| typed.with(|typed| plans(book, it, &typed.guess, &also)))
             })
         });
         let chosen = [RwSignal::new(Vec::new()), RwSignal::new(Vec::new())];

@@ -47,7 +47,8 @@ pub fn Ranked(
             <p class="about">{said}</p>
             {live(move || bars(asked, &shown()))}
             <p class="hollow">
-                "Each drink in each size of the plan, at the price you ask, or the one suggested where you ask none. Left after everything, in a week. What it brings stands to the right of each bar; the table below has the rest."
+                "Bars: what is left in a week after everything, each drink in each size of the plan, at the price you ask or, where you ask none, the one suggested. "
+                {words::SAME_NUMBER_OF_DRINKS}
             </p>
             <table class="table plans">
                 <thead>

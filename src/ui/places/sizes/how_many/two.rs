@@ -51,7 +51,7 @@ pub fn TwoPlans(
     });
     view! {
         <Section heading="Two plans side by side">
-            <div class="pair">
+            <div class="two-plans">
                 <Side asked place=0 sizes=first label="First plan" />
                 <Side asked place=1 sizes=second label="Second plan" />
             </div>
