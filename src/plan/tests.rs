@@ -133,6 +133,10 @@ fn every_plan_of_up_to_three_sizes_is_there_and_the_best_first() {
     assert_eq!(plans.len(), 7);
     assert_eq!(plans[0].sizes, [NEW], "160 a week");
     assert!(earned.is_sorted_by(|one, next| one >= next), "{earned:?}");
+    // Nothing is sold in the new one beside another today, so it adds nothing: 84 either way.
+    let place = |sizes: &[ContainerId]| plans.iter().position(|plan| plan.sizes == sizes).unwrap();
+    assert_eq!(plans[place(&[SMALL])].totals.contribution, plans[place(&[SMALL, NEW])].totals.contribution);
+    assert!(place(&[SMALL]) < place(&[SMALL, NEW]), "of equals the one of fewer sizes");
 }
 
 #[test]
@@ -142,7 +146,8 @@ fn an_own_plan_of_more_sizes_is_ranked_with_them() {
     let all = [SMALL, LARGE, NEW, container_id(4)];
     let candidates = Candidates::of(&book, BLENDED, &all);
     let own = |sizes: &[ContainerId]| plans(&book, &candidates, &cover("4"), &[sizes.to_vec()]).unwrap();
-    assert_eq!(own(&[SMALL, container_id(9)]).len(), 14, "what is no candidate makes no plan");
+    let unknown = [SMALL, LARGE, NEW, container_id(4), container_id(9)];
+    assert_eq!(own(&unknown).len(), 14, "what is no candidate makes no plan");
     assert_eq!((own(&[]).len(), own(&all).len(), own(&[SMALL]).len()), (14, 15, 14));
     assert!(own(&all).iter().any(|plan| plan.sizes.len() == 4));
 }
@@ -224,6 +229,26 @@ fn more_stock_is_paid_back_by_what_is_gained() {
     let change = change(candidates.ledger(), &plan(&[SMALL]), &plan(&[SMALL, NEW]), Money::ZERO).unwrap();
     assert_eq!((change.stock, change.more), (money("40"), money("15")));
     assert_eq!(change.paid_back, PaidBack::After(exact("2.666666666667")));
+}
+
+#[test]
+fn what_is_left_of_a_further_size_is_weighed_by_what_is_sold() {
+    // In the new size drink 1 leaves 2.28 of 4.00, drink 2 1.28 of 3.00; 10 and 5 of them a week:
+    // 29.20 over 15. Where nothing is sold the plain mean, 1.78.
+    let mut book = bar();
+    for (drink, price) in [(1, "4"), (2, "3")] {
+        book.apply(&Edit::Put(Record::Offer(offer(drink, 3, Some(price))))).unwrap();
+    }
+    let candidates = Candidates::of(&book, BLENDED, &[SMALL, NEW]);
+    let shares = BTreeMap::from([share_of(SMALL, "0.8"), share_of(NEW, "0.2")]);
+    let each = |guess: Guess| {
+        let plan = |sizes: &[ContainerId]| plan(&book, &candidates, &guess, sizes).unwrap();
+        let change = change(candidates.ledger(), &plan(&[SMALL]), &plan(&[SMALL, NEW]), Money::ZERO).unwrap();
+        change.further.unwrap().each
+    };
+    let sold = Guess { shares, unknown: Some(exact("25")), ..cover("4") };
+    assert_eq!(each(sold), Some(money("1.946666666667")));
+    assert_eq!(each(cover("4")), Some(money("1.78")));
 }
 
 #[test]
