@@ -260,7 +260,7 @@ impl Plans<'_> {
         if parts.is_empty() {
             return String::new();
         }
-        format!("Of {} drinks in their sizes, {}; they bring nothing here.", totals.cards, parts.join(", "))
+        format!("of {} drinks in their sizes, {}; they count for nothing.", totals.cards, parts.join(", "))
     }
 
     /// What to know of shares that do not sum to the whole; empty where they do.

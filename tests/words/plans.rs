@@ -222,7 +222,7 @@ fn what_does_not_count() {
     let totals = Totals { cards: 6, without_number: 2, stuck: 1, ..Totals::default() };
     assert_eq!(
         said(|plans| plans.uncounted(&totals)),
-        "Of 6 drinks in their sizes, 2 have no weekly number, 1 cannot be computed; they bring nothing here."
+        "of 6 drinks in their sizes, 2 have no weekly number, 1 cannot be computed; they count for nothing."
     );
     assert_eq!(said(|plans| plans.uncounted(&Totals { cards: 6, ..Totals::default() })), "");
 }

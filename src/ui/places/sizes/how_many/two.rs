@@ -231,7 +231,9 @@ fn Explained(asked: Asked, sizes: Memo<Vec<ContainerId>>) -> impl IntoView {
     let expanded = text(move || open.get().to_string());
     let uncounted = text(move || {
         let plan = plan_of(asked, &sizes.get());
-        plan.map(|plan| asked.said(|words| words.uncounted(&plan.totals))).unwrap_or_default()
+        let said = plan.map(|plan| asked.said(|words| words.uncounted(&plan.totals))).unwrap_or_default();
+        let name = state.book.with(|book| words::plan_name(&sizes.get(), book));
+        if said.is_empty() { said } else { format!("{name}: {said}") }
     });
     let left_out = text(move || match plan_of(asked, &sizes.get()).map_or(0, |plan| plan.left_out.len()) {
         0 => String::new(),

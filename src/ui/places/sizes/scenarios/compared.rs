@@ -30,7 +30,12 @@ pub fn Compared(
         let sentence = |(today, then): (Totals, Totals)| said(state, |words| words.against_today(&today, &then));
         both.get().map(sentence).unwrap_or_else(|| words::overflow(crate::measure::Overflow::TooLarge))
     });
-    let uncounted = text(move || both.get().map(|(_, then)| said(state, |it| it.uncounted(&then))).unwrap_or_default());
+    let uncounted = move |which: &'static str, of: fn((Totals, Totals)) -> Totals| {
+        text(move || {
+            let said = both.get().map(|both| said(state, |it| it.uncounted(&of(both)))).unwrap_or_default();
+            if said.is_empty() { said } else { format!("{which}: {said}") }
+        })
+    };
     let lines = live(move || {
         let Some((today, then)) = both.get() else { return ().into_any() };
         let count = |name, of: fn(&Totals) -> usize| {
@@ -70,7 +75,8 @@ pub fn Compared(
     view! {
         <Section heading="Beside today's menu">
             <p class="plan-said" role="status">{against}</p>
-            <p class="hollow">{uncounted}</p>
+            <p class="hollow">{uncounted("Here", |(_, then)| then)}</p>
+            <p class="hollow">{uncounted("Today", |(today, _)| today)}</p>
             <div class="wide" tabindex="0" role="region" aria-label="Beside today's menu">
                 <table class="table">
                     <thead>
