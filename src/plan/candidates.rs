@@ -1,7 +1,5 @@
 //! What each drink of a part of the menu would be in each size that is thought of.
 
-use std::collections::BTreeMap;
-
 use crate::book::{Book, ContainerId, DrinkId, Offer, OfferId, Scope};
 use crate::fill::fill;
 use crate::ledger::{Ledger, Trouble, price_offer};
@@ -14,7 +12,6 @@ use crate::price::PriceError;
 pub struct Candidates {
     sizes: Vec<ContainerId>,
     drinks: Vec<Sold>,
-    offers: BTreeMap<OfferId, Offer>,
     ledger: Ledger,
 }
 
@@ -25,6 +22,8 @@ pub(super) struct Sold {
     pub id: DrinkId,
     /// In each size with a weekly number, a candidate or not.
     pub weekly: Vec<(ContainerId, Exact)>,
+    /// What it would be in each candidate.
+    offers: Vec<Offer>,
 }
 
 /// A drink in a size that a plan cannot have.
@@ -51,17 +50,17 @@ impl Candidates {
     pub fn of(book: &Book, scope: Scope, sizes: &[ContainerId]) -> Candidates {
         let sizes = by_fill(book, sizes);
         let mut drinks = Vec::new();
-        let mut offers = BTreeMap::new();
         for drink in book.drinks().filter(|drink| book.belongs(drink.id, scope)) {
             let weekly = book.offers_of(drink.id).filter_map(|offer| Some((offer.container, offer.weekly?)));
-            drinks.push(Sold { id: drink.id, weekly: weekly.collect() });
-            for container in &sizes {
+            let in_size = |container: &ContainerId| {
                 let id = OfferId { drink: drink.id, container: *container };
-                offers.insert(id, priced(book, book.offer(id).cloned().unwrap_or_else(|| Offer::new(id))));
-            }
+                priced(book, book.offer(id).cloned().unwrap_or_else(|| Offer::new(id)))
+            };
+            let offers = sizes.iter().map(in_size).collect();
+            drinks.push(Sold { id: drink.id, weekly: weekly.collect(), offers });
         }
-        let ledger = Ledger::of_offers(book, &mut offers.values());
-        Candidates { sizes, drinks, offers, ledger }
+        let ledger = Ledger::of_offers(book, &mut drinks.iter().flat_map(|drink| &drink.offers));
+        Candidates { sizes, drinks, ledger }
     }
 
     /// The sizes, the smallest fill first.
@@ -98,10 +97,10 @@ impl Candidates {
     }
 
     /// A drink in one of the sizes, with a price.
-    pub(super) fn offer(&self, drink: DrinkId, container: ContainerId) -> Result<&Offer, LeftOut> {
-        let id = OfferId { drink, container };
+    pub(super) fn offer<'a>(&self, drink: &'a Sold, container: ContainerId) -> Result<&'a Offer, LeftOut> {
+        let id = OfferId { drink: drink.id, container };
         let overflow = Why::NoPrice(PriceError::Arithmetic(Overflow::TooLarge));
-        match (self.offers.get(&id), self.ledger.get(id)) {
+        match (drink.offers.iter().find(|offer| offer.container == container), self.ledger.get(id)) {
             (_, Some(Err(trouble))) => Err(LeftOut { offer: id, why: Why::NotMade(*trouble) }),
             (Some(offer), Some(Ok(priced))) if priced.asked.is_some() => Ok(offer),
             (_, Some(Ok(priced))) => {

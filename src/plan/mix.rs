@@ -1,7 +1,5 @@
 //! The owner's guess of what is sold, and of which size how much.
 
-use std::collections::BTreeMap;
-
 use super::candidates::{Candidates, Sold};
 use crate::book::{ContainerId, Offer};
 use crate::measure::{Exact, Overflow, Share, TYPED_PLACES};
@@ -14,18 +12,23 @@ pub struct Guess {
     /// Of what is sold, how much in a size: shares that hold for every drink. Where none is given
     /// each drink keeps its own shares of today; where some are, a size without one has today's
     /// share of all drinks. What a plan has of them is taken as the whole.
-    pub shares: BTreeMap<ContainerId, Share>,
+    pub shares: Vec<(ContainerId, Share)>,
     /// What is sold in a week of a drink of which no number is known, in all sizes together.
     pub unknown: Option<Exact>,
     /// The share of today's sales that stays with a plan, by its sizes in the order of their
     /// fills; all of it where none is given.
-    pub kept: BTreeMap<Vec<ContainerId>, Share>,
+    pub kept: Vec<(Vec<ContainerId>, Share)>,
 }
 
 impl Guess {
     /// The share of today's sales that stays with the plan of these sizes.
     pub fn kept_by(&self, sizes: &[ContainerId]) -> Share {
-        self.kept.get(sizes).copied().unwrap_or(Share::WHOLE)
+        self.kept.iter().find(|(of, _)| of == sizes).map_or(Share::WHOLE, |(_, kept)| *kept)
+    }
+
+    /// The share given for a size.
+    pub fn share_of(&self, size: ContainerId) -> Option<Share> {
+        self.shares.iter().find(|(of, _)| *of == size).map(|(_, share)| *share)
     }
 
     /// What is sold of a drink in a week, shared out among its sizes in hundredths of a drink;
@@ -65,7 +68,7 @@ impl Guess {
             let own = drink.weekly.iter().find(|(container, _)| *container == size);
             return Ok(own.map_or(Exact::ZERO, |(_, weekly)| *weekly));
         }
-        match self.shares.get(&size) {
+        match self.share_of(size) {
             Some(share) => Ok(share.fraction()),
             None => candidates.share_today(size).map(Share::fraction),
         }

@@ -50,7 +50,7 @@ pub fn plan(book: &Book, candidates: &Candidates, guess: &Guess, sizes: &[Contai
     for drink in candidates.drinks() {
         let mut made: Vec<Offer> = Vec::with_capacity(sizes.len());
         for size in &sizes {
-            match candidates.offer(drink.id, *size) {
+            match candidates.offer(drink, *size) {
                 Ok(offer) => made.push(offer.clone()),
                 Err(reason) => left_out.push(reason),
             }

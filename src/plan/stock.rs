@@ -1,7 +1,5 @@
 //! What must be bought before the first drink of a plan is sold.
 
-use std::collections::BTreeMap;
-
 use crate::book::{Book, Offer, Packaging, PackagingId, PackagingPart};
 use crate::cost;
 use crate::measure::{Exact, Money, Overflow, Share};
@@ -36,7 +34,7 @@ pub fn opening_stock(
     offers: &mut dyn Iterator<Item = &Offer>,
     cover: Exact,
 ) -> Result<Vec<Stock>, Overflow> {
-    let mut a_week: BTreeMap<PackagingId, Exact> = BTreeMap::new();
+    let mut a_week: Vec<(PackagingId, Exact)> = Vec::new();
     for offer in offers {
         let (Some(drink), Some(container)) = (book.drink(offer.drink), book.container(offer.container)) else {
             continue;
@@ -44,8 +42,11 @@ pub fn opening_stock(
         let sold = Share::WHOLE.minus(drink.unsold.unwrap_or(book.settings().unsold))?;
         let made = offer.weekly.unwrap_or(Exact::ZERO).over(sold.fraction())?;
         for used in book.set_of(container) {
-            let so_far = a_week.get(&used.packaging).copied().unwrap_or(Exact::ZERO);
-            a_week.insert(used.packaging, so_far.plus(made.times(used.count)?)?.as_part());
+            let more = made.times(used.count)?;
+            match a_week.iter_mut().find(|(id, _)| *id == used.packaging) {
+                Some((_, so_far)) => *so_far = so_far.plus(more)?.as_part(),
+                None => a_week.push((used.packaging, more.as_part())),
+            }
         }
     }
     let mut stock = Vec::with_capacity(a_week.len());

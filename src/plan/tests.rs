@@ -1,7 +1,5 @@
 //! Plans by hand: juice at 4.00 a litre in 300 and 500 mL bottles, and a 400 mL one that is new.
 
-use std::collections::BTreeMap;
-
 use super::*;
 use crate::book::{Container, ContainerId, DrinkKind, Edit, Offer, PackagingPart, Record, ScenarioId, Scope, Tier};
 use crate::book::{Drink, Pack, Packaging};
@@ -95,7 +93,7 @@ fn one_size_takes_over_all_sales_at_the_price_asked_or_suggested() {
 
 #[test]
 fn a_share_that_is_typed_holds_for_every_drink() {
-    let shares = BTreeMap::from([share_of(SMALL, "0.2"), share_of(NEW, "0.2")]);
+    let shares = vec![share_of(SMALL, "0.2"), share_of(NEW, "0.2")];
     let guess = Guess { shares, unknown: Some(exact("12")), ..cover("4") };
     let plan = made(&guess, &[SMALL, NEW]);
     let half = [(1, SMALL, "25"), (1, NEW, "25"), (2, SMALL, "6"), (2, NEW, "6")];
@@ -108,7 +106,7 @@ fn a_share_that_is_typed_holds_for_every_drink() {
 
 #[test]
 fn sales_lost_with_a_plan_are_lost_from_each_drink() {
-    let guess = Guess { kept: BTreeMap::from([(vec![SMALL], share("0.9"))]), ..cover("4") };
+    let guess = Guess { kept: vec![(vec![SMALL], share("0.9"))], ..cover("4") };
     assert_eq!(made(&guess, &[SMALL]).totals.contribution, money("75.6"), "45 * 1.68");
     assert_eq!(made(&guess, &[LARGE]).totals.units, exact("50"), "the other plans keep theirs");
 }
@@ -159,7 +157,7 @@ fn what_cannot_be_made_is_named_and_its_sales_go_to_the_other_sizes() {
     book.apply(&Edit::Put(Record::Packaging(vessel(8, [])))).unwrap();
     book.apply(&Edit::Put(Record::Container(bare))).unwrap();
     let candidates = Candidates::of(&book, Scope::Drink(drink_id(1)), &[SMALL, container_id(4)]);
-    let guess = Guess { shares: BTreeMap::from([share_of(container_id(4), "1")]), ..cover("4") };
+    let guess = Guess { shares: vec![share_of(container_id(4), "1")], ..cover("4") };
     let both = plan(&book, &candidates, &guess, &[SMALL, container_id(4)]).unwrap();
     assert_eq!(both.left_out.iter().map(|left| left.offer).collect::<Vec<_>>(), [offer_id(1, 4)]);
     assert!(matches!(both.left_out[0].why, Why::NotMade(Trouble::Cost(_))));
@@ -174,7 +172,7 @@ fn changed(from: &[ContainerId], to: &[ContainerId], keeping: &str, price: &str)
     let mut book = bar();
     book.apply(&Edit::Put(Record::Offer(offer(1, 3, Some(price))))).unwrap();
     let candidates = Candidates::of(&book, Scope::Drink(drink_id(1)), &[SMALL, LARGE, NEW]);
-    let guess = Guess { shares: BTreeMap::from([share_of(SMALL, "0.5"), share_of(NEW, "0.5")]), ..cover("4") };
+    let guess = Guess { shares: vec![share_of(SMALL, "0.5"), share_of(NEW, "0.5")], ..cover("4") };
     let plan = |sizes| plan(&book, &candidates, &guess, sizes).unwrap();
     change(candidates.ledger(), &plan(from), &plan(to), money(keeping)).unwrap()
 }
@@ -224,7 +222,7 @@ fn more_stock_is_paid_back_by_what_is_gained() {
     book.apply(&Edit::Put(Record::Packaging(vessel(3, [least])))).unwrap();
     book.apply(&Edit::Put(Record::Offer(offer(1, 3, Some("4"))))).unwrap();
     let candidates = Candidates::of(&book, Scope::Drink(drink_id(1)), &[SMALL, NEW]);
-    let guess = Guess { shares: BTreeMap::from([share_of(SMALL, "0.5"), share_of(NEW, "0.5")]), ..cover("4") };
+    let guess = Guess { shares: vec![share_of(SMALL, "0.5"), share_of(NEW, "0.5")], ..cover("4") };
     let plan = |sizes: &[ContainerId]| plan(&book, &candidates, &guess, sizes).unwrap();
     let change = change(candidates.ledger(), &plan(&[SMALL]), &plan(&[SMALL, NEW]), Money::ZERO).unwrap();
     assert_eq!((change.stock, change.more), (money("40"), money("15")));
@@ -240,7 +238,7 @@ fn what_is_left_of_a_further_size_is_weighed_by_what_is_sold() {
         book.apply(&Edit::Put(Record::Offer(offer(drink, 3, Some(price))))).unwrap();
     }
     let candidates = Candidates::of(&book, BLENDED, &[SMALL, NEW]);
-    let shares = BTreeMap::from([share_of(SMALL, "0.8"), share_of(NEW, "0.2")]);
+    let shares = vec![share_of(SMALL, "0.8"), share_of(NEW, "0.2")];
     let each = |guess: Guess| {
         let plan = |sizes: &[ContainerId]| plan(&book, &candidates, &guess, sizes).unwrap();
         let change = change(candidates.ledger(), &plan(&[SMALL]), &plan(&[SMALL, NEW]), Money::ZERO).unwrap();

@@ -2,7 +2,7 @@
 //! the whole of it is computed anew, and the plan's figures are added up from there by other
 //! means than the engine's. What must hold of every plan besides.
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeSet;
 
 use brimwright::book::{
     Book, Container, ContainerId, DrinkId, Edit, Key, Offer, OfferId, Pack, PackagingId, PackagingPart, Record, Scope,
@@ -66,10 +66,10 @@ fn menu() -> impl Strategy<Value = Book> {
 fn guess() -> impl Strategy<Value = Guess> {
     let share = || number(100, 1).prop_map(|percent| Share::from_fraction(percent.over(exact("100")).unwrap()));
     let shares = vec(option::of(share()), CONTAINERS as usize);
-    let typed = |shares: Vec<Option<Share>>| -> BTreeMap<ContainerId, Share> {
+    let typed = |shares: Vec<Option<Share>>| -> Vec<(ContainerId, Share)> {
         (1..).zip(shares).filter_map(|(id, share)| Some((container_id(id), share?))).collect()
     };
-    let shares = prop_oneof![1 => Just(BTreeMap::new()), 2 => shares.prop_map(typed)];
+    let shares = prop_oneof![1 => Just(Vec::new()), 2 => shares.prop_map(typed)];
     let kept = prop_oneof![1 => Just(None), 1 => share().prop_map(Some)];
     (number(9, 1), shares, option::of(number(60, 1)), kept, chosen()).prop_map(
         |(cover, shares, unknown, kept, sizes)| {
@@ -138,7 +138,7 @@ proptest! {
     fn what_is_sold_of_a_drink_is_what_stays_of_its_sales_today(book in menu(), guess in guess(), sizes in chosen()) {
         let candidates = Candidates::of(&book, Scope::Menu, &all());
         let plan = plan(&book, &candidates, &guess, &sizes).unwrap();
-        let kept = guess.kept.get(&sizes).map_or(Exact::ONE, |share| share.fraction());
+        let kept = guess.kept_by(&sizes).fraction();
         for id in (1..=DRINKS).map(drink_id) {
             let of_it: Vec<Option<Exact>> =
                 plan.offers.iter().filter(|offer| offer.drink == id).map(|offer| offer.weekly).collect();

@@ -1,7 +1,5 @@
 //! What a person asks about plans. Nothing of it is kept in the book.
 
-use std::collections::BTreeMap;
-
 use leptos::prelude::*;
 
 use crate::book::{ContainerId, Key, Scope};
@@ -62,7 +60,7 @@ pub struct Asked {
     pub chosen: [RwSignal<Vec<ContainerId>>; 2],
     shares: StoredValue<Texts<ContainerId>>,
     /// The share of sales kept, for the plans where it was typed.
-    pub kept: RwSignal<BTreeMap<Vec<ContainerId>, String>>,
+    pub kept: RwSignal<Vec<(Vec<ContainerId>, String)>>,
     /// The sizes thought of, the smallest fill first.
     pub sizes_now: Memo<Vec<ContainerId>>,
     /// What each drink would be in them.
@@ -83,7 +81,7 @@ impl Asked {
         let own = RwSignal::new(Vec::new());
         let cover = RwSignal::new(USUAL_COVER.to_string());
         let (keeping, unknown) = (RwSignal::new(String::new()), RwSignal::new(String::new()));
-        let kept = RwSignal::new(BTreeMap::<Vec<ContainerId>, String>::new());
+        let kept = RwSignal::new(Vec::<(Vec<ContainerId>, String)>::new());
         let candidates = Memo::new(move |_| {
             state.book.with(|book| {
                 let today = || sizes_today(book, scope.get()).into_iter().take(MOST_CANDIDATES).collect();
@@ -101,16 +99,16 @@ impl Asked {
             let unknown = number(unknown, plain("25"), before.guess.unknown);
             let mut typed = Guess { cover, unknown, ..Guess::default() };
             for (id, text) in shares.get_value() {
-                let was = before.guess.shares.get(&id).and_then(|share| share.percent().ok());
+                let was = before.guess.share_of(id).and_then(|share| share.percent().ok());
                 if let Some(share) = number(text, PER_CENT, was).and_then(share) {
-                    typed.shares.insert(id, share);
+                    typed.shares.push((id, share));
                 }
             }
-            typed.shares.retain(|id, _| sizes_now.with(|sizes| sizes.contains(id)));
+            typed.shares.retain(|(id, _)| sizes_now.with(|sizes| sizes.contains(id)));
             for (sizes, text) in kept.get() {
-                let was = before.guess.kept.get(&sizes).and_then(|share| share.percent().ok());
+                let was = before.guess.kept_by(&sizes).percent().ok();
                 if let Some(share) = read(state, &text, KEPT).unwrap_or(was).and_then(share) {
-                    typed.kept.insert(sizes, share);
+                    typed.kept.push((sizes, share));
                 }
             }
             Typed { guess: typed, keeping: Money::from_major(keeping) }
@@ -158,11 +156,11 @@ impl Asked {
 
     /// What to know of the shares typed; empty where none is, or where they sum to the whole.
     pub fn shares_said(self, plans: &Plans) -> String {
-        let typed = self.typed.get().guess.shares;
+        let typed = self.typed.get().guess;
         let sizes = self.sizes_now.get();
         let today = |id| self.candidates.with(|it| it.share_today(id)).unwrap_or_default();
-        let shares = sizes.iter().map(|id| typed.get(id).copied().unwrap_or_else(|| today(*id)));
-        match typed.is_empty() {
+        let shares = sizes.iter().map(|id| typed.share_of(*id).unwrap_or_else(|| today(*id)));
+        match typed.shares.is_empty() {
             true => String::new(),
             false => plans.shares(&shares.collect::<Vec<Share>>()).unwrap_or_else(words::overflow),
         }

@@ -98,6 +98,11 @@ fn sizes_at(asked: Asked, place: usize) -> Vec<ContainerId> {
     })
 }
 
+/// What is typed as the sales kept with a plan.
+fn typed_for<'a>(kept: &'a [(Vec<ContainerId>, String)], sizes: &[ContainerId]) -> Option<&'a String> {
+    kept.iter().find(|(of, _)| of == sizes).map(|(_, typed)| typed)
+}
+
 fn key(sizes: &[ContainerId]) -> String {
     sizes.iter().map(ToString::to_string).collect::<Vec<_>>().join("+")
 }
@@ -123,10 +128,18 @@ fn Side(asked: Asked, place: usize, sizes: Memo<Vec<ContainerId>>, label: &'stat
     // A field of its own for each plan: drawn anew only when another plan is chosen.
     let kept = live(move || {
         let sizes = sizes.get();
-        let typed = RwSignal::new(asked.kept.with_untracked(|kept| kept.get(&sizes).cloned()).unwrap_or_default());
+        let typed =
+            RwSignal::new(asked.kept.with_untracked(|kept| typed_for(kept, &sizes).cloned()).unwrap_or_default());
         Effect::new(move |_| {
             let now = typed.get();
-            asked.kept.maybe_update(|kept| kept.insert(sizes.clone(), now.clone()).unwrap_or_default() != now);
+            asked.kept.maybe_update(|kept| {
+                let changes = typed_for(kept, &sizes).map_or("", String::as_str) != now;
+                if changes {
+                    kept.retain(|(of, _)| *of != sizes);
+                    kept.push((sizes.clone(), now.clone()));
+                }
+                changes
+            });
         });
         let label = if place == 0 { "Sales kept with the first, %" } else { "Sales kept with the second, %" };
         view! { <Ask label=label text=typed error=asked.error(typed, KEPT) /> }.into_any()
