@@ -27,6 +27,7 @@ pub mod ledger;
 pub mod market;
 pub mod measure;
 pub mod packaged;
+pub mod plan;
 pub mod plot;
 pub mod price;
 pub mod price_point;

@@ -13,6 +13,15 @@ pub fn paid(pack: &Pack) -> Result<Money, Overflow> {
     pack.price_now().plus(pack.surcharge)
 }
 
+/// What is paid for so many packs bought at a time: the price for so many, and the surcharge of
+/// each.
+///
+/// # Errors
+/// [`Overflow`].
+pub fn paid_for(pack: &Pack, packs: Exact) -> Result<Money, Overflow> {
+    pack.price_at(packs).plus(pack.surcharge)?.times(packs)
+}
+
 /// The cost of an amount bought out of a pack, in the pack's own dimension (base unit).
 ///
 /// # Errors

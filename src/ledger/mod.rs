@@ -8,7 +8,7 @@ use std::collections::{BTreeMap, BTreeSet};
 pub use moves::{Move, Side};
 pub use offer::{Priced, Standing, Trouble, price_offer};
 
-use crate::book::{Book, Key, OfferId};
+use crate::book::{Book, Key, Offer, OfferId};
 
 /// Every offer of a book, computed: a result, or the reason why there is none.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -19,8 +19,13 @@ pub struct Ledger {
 impl Ledger {
     /// Computes every offer of `book`.
     pub fn of(book: &Book) -> Ledger {
+        Ledger::of_offers(book, &mut book.offers())
+    }
+
+    /// Computes these offers as if they were those of `book`.
+    pub fn of_offers(book: &Book, these: &mut dyn Iterator<Item = &Offer>) -> Ledger {
         let mut offers = BTreeMap::new();
-        for offer in book.offers() {
+        for offer in these {
             offers.insert(offer.id(), price_offer(book, offer));
         }
         Ledger { offers }

@@ -3,7 +3,7 @@
 
 use js_sys::JsString;
 
-use crate::book::{Book, DrinkId, Key};
+use crate::book::{Book, DrinkId, Key, OfferId, ScenarioId};
 use crate::fill::fill;
 use crate::measure::Volume;
 
@@ -66,10 +66,37 @@ pub fn containers(book: &Book) -> Vec<Key> {
 
 /// The offers of a drink, smallest fill first.
 pub fn offers(book: &Book, drink: DrinkId) -> Vec<Key> {
-    by_fill(book.offers_of(drink).map(|offer| {
-        let container = book.container(offer.container);
-        let fill = container.and_then(|container| fill(container).ok());
-        (fill.map(|fill| fill.volume), Key::Offer(offer.id()))
+    by_fill_of(book, book.offers_of(drink).map(|offer| offer.id()))
+}
+
+/// Every scenario, by name.
+pub fn scenarios(book: &Book) -> Vec<Key> {
+    by_name(book.scenarios().map(|scenario| (scenario.name.clone(), Key::Scenario(scenario.id))))
+}
+
+/// The offers of a drink in a scenario, smallest fill first.
+pub fn scenario_offers(book: &Book, id: ScenarioId, drink: DrinkId) -> Vec<Key> {
+    let offers = book.scenario(id).map(|scenario| scenario.offers.as_slice()).unwrap_or_default();
+    by_fill_of(book, offers.iter().map(|offer| offer.id()).filter(|offer| offer.drink == drink))
+}
+
+/// The offers of a drink in a scenario or today, smallest fill first.
+pub fn offers_beside(book: &Book, id: ScenarioId, drink: DrinkId) -> Vec<Key> {
+    let mut keys = scenario_offers(book, id, drink);
+    for offer in book.offers_of(drink) {
+        let key = Key::Offer(offer.id());
+        if !keys.contains(&key) {
+            keys.push(key);
+        }
+    }
+    let ids = keys.into_iter().filter_map(|key| if let Key::Offer(offer) = key { Some(offer) } else { None });
+    by_fill_of(book, ids)
+}
+
+fn by_fill_of(book: &Book, offers: impl Iterator<Item = OfferId>) -> Vec<Key> {
+    by_fill(offers.map(|offer| {
+        let fill = book.container(offer.container).and_then(|container| fill(container).ok());
+        (fill.map(|fill| fill.volume), Key::Offer(offer))
     }))
 }
 

@@ -9,6 +9,7 @@ mod labels;
 mod levers;
 mod market;
 mod packaged;
+mod plans;
 pub mod price_points;
 mod reading;
 mod refusals;
@@ -30,6 +31,7 @@ pub use labels::{UNTREATED_JUICE, caution, label_error, net_contents, net_source
 pub use levers::{lever, lever_advice, lever_change, why_not};
 pub use market::{MARKET_CAUTION, OLD_PRICE, against_curve, curve, day_ahead, market, no_curve};
 pub use packaged::{packaged_cautions, packaged_error};
+pub use plans::{HOW_MANY_SIZES, Plans, SAME_NUMBER_OF_DRINKS, plan_name, sizes, sizes_within};
 pub use reading::{example, read_error};
 pub use refusals::refusal;
 pub use sales::{

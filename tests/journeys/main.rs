@@ -9,6 +9,7 @@ mod entering;
 mod first_start;
 mod harness;
 mod harness_itself;
+mod how_many;
 mod killed;
 mod knowing;
 mod menu_price;

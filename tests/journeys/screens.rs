@@ -41,7 +41,7 @@ async fn every_screen_fits(name: &'static str, width: u32, height: u32) {
     journey.wait_for_text("Orchard Green").await;
     let addresses = addresses();
     let addresses: Vec<&str> = addresses.iter().map(String::as_str).collect();
-    assert_eq!(addresses.len(), 10 + 14 + 39 + 45 + 19 + 9 + 14 + 5 + 39 + 2 + 14 + 14 + 3);
+    assert_eq!(addresses.len(), 14 + 14 + 39 + 45 + 19 + 9 + 14 + 5 + 39 + 2 + 14 + 14 + 3);
     for some in addresses.chunks(AT_ONCE) {
         faults.extend(journey.faults_of_layout(some).await);
     }
@@ -51,6 +51,11 @@ async fn every_screen_fits(name: &'static str, width: u32, height: u32) {
     let opens = journey.lines_of_each(".figures .how").await;
     journey.click(By::Text(&opens[0])).await;
     journey.expect_count("dialog[open] .step-head", 1).await;
+    faults.extend(journey.faults_of_layout(&[""]).await);
+    // A scenario with a drink that is open to change.
+    journey.go("#/sizes/scenarios").await;
+    journey.click(By::Text("Copy today's menu")).await;
+    journey.click(By::Text("Change Orchard Green")).await;
     faults.extend(journey.faults_of_layout(&[""]).await);
     assert!(faults.is_empty(), "{} faults:\n{}", faults.len(), faults.join("\n"));
     assert_eq!(journey.console_errors().await, Vec::<String>::new());
@@ -82,6 +87,10 @@ fn addresses() -> Vec<String> {
         "#/sizes/price-point",
         "#/sizes/seen",
         "#/sizes/trials",
+        "#/sizes/how-many",
+        "#/sizes/scenarios",
+        "#/sizes/trials/1",
+        "#/sizes/scenarios/1",
         "#/counter",
         "#/book",
     ];

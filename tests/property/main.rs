@@ -9,6 +9,7 @@ mod large_book;
 mod levels;
 mod levers;
 mod menus;
+mod plans;
 mod points;
 mod prices;
 mod recipes;

@@ -7,6 +7,7 @@ mod fills;
 mod labels;
 mod levers;
 mod packages;
+mod plans;
 mod sales;
 mod sizes;
 mod switching;

@@ -1,5 +1,7 @@
 //! A question: what is typed changes nothing in the book.
 
+use std::borrow::Cow;
+
 use leptos::prelude::*;
 
 use crate::measure::{Exact, Money, read_number};
@@ -28,7 +30,8 @@ pub fn asked_price(state: AppState, text: RwSignal<String>) -> Option<Result<Mon
 #[component]
 pub fn Ask(
     /// What is asked.
-    label: &'static str,
+    #[prop(into)]
+    label: Cow<'static, str>,
     /// What is typed.
     text: RwSignal<String>,
     /// What is wrong with it, as a sentence; empty where nothing is.
@@ -42,7 +45,7 @@ pub fn Ask(
     let wrong = flag(move || !error.with(String::is_empty));
     view! {
         <div class="entry" class:entry-wrong=wrong>
-            <label for=id.clone()>{label}</label>
+            <label for=id.clone()>{label.into_owned()}</label>
             <div class="entry-box">
                 <input
                     id=id

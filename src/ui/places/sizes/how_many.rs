@@ -1,16 +1,188 @@
 //! How many sizes.
 
+mod asked;
+mod ranked;
+mod two;
+
+use std::sync::Arc;
+
 use leptos::prelude::*;
 
-use crate::ui::parts::Back;
+use crate::book::{ContainerId, DrinkId, DrinkKind, Key, Scope};
+use crate::plan::MOST_CANDIDATES;
+use crate::ui::fields::{Ask, Choice};
+use crate::ui::live::{live, press, text, trouble, when};
+use crate::ui::order;
+use crate::ui::parts::{Back, Section};
 use crate::ui::route::Route;
+use crate::ui::state::AppState;
+use crate::words;
+
+use asked::{Asked, PER_CENT, Read, WEEKS};
+use ranked::Ranked;
+use two::TwoPlans;
 
 /// How many sizes.
 #[component]
 pub fn HowMany() -> impl IntoView {
+    let asked = Asked::new(AppState::here());
+    let state = asked.state;
+    let overflow = move || asked.plans.with(|plans| plans.as_ref().err().copied().map(words::overflow));
+    let any = move || asked.plans.with(|plans| plans.as_ref().is_ok_and(|plans| !plans.is_empty()));
+    let no_size = move || state.book.with(|book| book.containers().next().is_none());
+    let teach = move || {
+        view! {
+            <p class="hollow">
+                "There is no container in the book yet. " <a href=Route::Containers.address()>"Enter one"</a>
+                ", and a drink with its price and weekly number."
+            </p>
+        }
+        .into_any()
+    };
     view! {
         <Back to=Route::Sizes name="Sizes" />
         <h1>"How many sizes"</h1>
         <p class="about">"One size, two or three: what each plan earns, and what it takes to keep."</p>
+        <p class="hollow">{words::HOW_MANY_SIZES}</p>
+        {when(no_size, teach)}
+        <Asking asked />
+        <Mix asked />
+        {trouble(overflow)}
+        {when(
+            any,
+            move || {
+                view! {
+                    <Ranked asked />
+                    <TwoPlans asked />
+                }
+                    .into_any()
+            },
+        )}
     }
+}
+
+/// A part of the menu as an option to choose.
+fn scope_key(scope: Scope) -> String {
+    match scope {
+        Scope::Menu => "menu".to_string(),
+        Scope::Kind(kind) => format!("{kind:?}"),
+        Scope::Drink(id) => Key::Drink(id).to_string(),
+    }
+}
+
+fn scope_of(chosen: &str) -> Scope {
+    let kind = DrinkKind::ALL.iter().copied().find(|kind| format!("{kind:?}") == chosen);
+    match (kind, Key::from_text(chosen)) {
+        (Some(kind), _) => Scope::Kind(kind),
+        (None, Some(Key::Drink(id))) => Scope::Drink(id),
+        (None, _) => Scope::Menu,
+    }
+}
+
+/// What to compare, and for how long the stock should last.
+#[component]
+fn Asking(asked: Asked) -> impl IntoView {
+    let state = asked.state;
+    let scopes = Signal::derive(move || {
+        state.book.with(|book| {
+            let mut options = vec![(scope_key(Scope::Menu), "The whole menu".to_string())];
+            let kinds = DrinkKind::ALL.iter().filter(|kind| book.drinks().any(|drink| drink.kind == **kind));
+            options.extend(
+                kinds.map(|kind| (scope_key(Scope::Kind(*kind)), format!("{} drinks", words::drink_kind(*kind)))),
+            );
+            options.extend(order::options(book, order::drinks(book)));
+            options
+        })
+    });
+    let choose = Arc::new(move |chosen: &str| {
+        asked.scope.set(scope_of(chosen));
+        asked.pressed.set(None);
+        asked.own.set(Vec::new());
+        Ok(())
+    });
+    let chip = move |id: ContainerId| {
+        let pressed = text(move || asked.sizes_now.with(|sizes| sizes.contains(&id)).to_string());
+        view! {
+            <button class="chip" aria-pressed=pressed on:click=press(move || asked.press(id))>
+                {text(move || state.book.with(|book| book.name(Key::Container(id))))}
+            </button>
+        }
+    };
+    let chips = live(move || {
+        let all = state.book.with(order::containers);
+        let ids = all.into_iter().filter_map(|key| if let Key::Container(id) = key { Some(id) } else { None });
+        ids.map(chip).collect_view().into_any()
+    });
+    let most = text(move || match asked.sizes_now.with(Vec::len) >= MOST_CANDIDATES {
+        true => format!("{MOST_CANDIDATES} sizes are the most to compare at once: take one out to put another in."),
+        false => String::new(),
+    });
+    let unknown = move || asked.candidates.with(|it| it.without_number().collect::<Vec<DrinkId>>());
+    let unknown_said = text(move || {
+        let names = unknown().into_iter().map(|id| state.book.with(|book| book.name(Key::Drink(id))));
+        names.collect::<Vec<_>>().join(", ")
+    });
+    let ask_unknown = move || {
+        view! {
+            <Ask
+                label="Drinks without a weekly number: each sells a week"
+                text=asked.unknown
+                error=asked.error(asked.unknown, Read { example: "25", most: None })
+            />
+            <p class="hollow">"Without one: " {unknown_said} ". They count as none sold until you type a number, here or at the drink."</p>
+        }
+        .into_any()
+    };
+    view! {
+        <Section heading="What to compare">
+            <Choice label="Part of the menu" options=scopes value=text(move || scope_key(asked.scope.get())) choose />
+            <div class="chips" role="group" aria-label="Sizes to think of">{chips}</div>
+            <p class="hollow">{most}</p>
+            <div class="fields">
+                <Ask
+                    label="Weeks that opening stock should last"
+                    text=asked.cover
+                    error=asked.error(asked.cover, WEEKS)
+                />
+                <Ask
+                    label="Keeping one more size costs a week"
+                    text=asked.keeping
+                    error=asked.error(asked.keeping, Read { example: "5.00", most: None })
+                />
+            </div>
+            {when(move || !unknown().is_empty(), ask_unknown)}
+        </Section>
+    }
+}
+
+/// The owner's guess of what is sold in each size.
+#[component]
+fn Mix(asked: Asked) -> impl IntoView {
+    let state = asked.state;
+    let fields = move || {
+        let field = move |id: ContainerId| {
+            let share = asked.share(id)?;
+            let name = state.book.with_untracked(|book| book.name(Key::Container(id)));
+            let today = asked.candidates.with_untracked(|it| it.share_today(id)).unwrap_or_default();
+            let label = format!("{name}, % (today {})", state.percent(today));
+            Some(view! { <Ask label=label text=share error=asked.error(share, PER_CENT) /> })
+        };
+        asked.sizes_now.get().into_iter().map(field).collect_view().into_any()
+    };
+    let sum = text(move || asked.said(|plans| asked.shares_said(plans)));
+    when(
+        move || asked.sizes_now.with(|sizes| sizes.len() > 1),
+        move || {
+            view! {
+                <Section
+                    heading="Of what is sold, how much in each size"
+                    about="Your guess. Leave all empty, and each drink keeps its own shares of today."
+                >
+                    <div class="fields">{live(fields)}</div>
+                    <p class="hollow" role="status">{sum}</p>
+                </Section>
+            }
+            .into_any()
+        },
+    )
 }

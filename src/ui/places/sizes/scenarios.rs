@@ -1,19 +1,112 @@
 //! Menus to play with beside today's.
 
+mod compared;
+mod drinks;
+
 use leptos::prelude::*;
 
-use crate::book::{Key, ScenarioId};
-use crate::ui::parts::{Back, page_of};
-use crate::ui::route::Route;
+use crate::book::{Book, Edit, Key, Offer, OfferId, Record, Scenario, ScenarioId};
+use crate::ledger::Ledger;
+use crate::measure::Exact;
+use crate::plan::{Totals, scenario_ledger};
+use crate::ui::fields::{self, Entry};
+use crate::ui::live::{press, rows, text, trouble, when};
+use crate::ui::order;
+use crate::ui::parts::{Back, Section, page_of};
+use crate::ui::random::random;
+use crate::ui::route::{Route, go};
+use crate::ui::state::AppState;
+use crate::words::{self, Plans};
+
+use compared::Compared;
+use drinks::Drinks;
 
 /// Menus to play with beside today's.
 #[component]
 pub fn Scenarios() -> impl IntoView {
+    let state = AppState::here();
+    let listed = Memo::new(move |_| state.book.with(order::scenarios));
+    let none = move || listed.with(Vec::is_empty);
+    let refused = RwSignal::new(None::<String>);
+    let copy = move || {
+        let id = ScenarioId::from_random(random());
+        let scenario = state.book.with_untracked(|book| {
+            let count = book.scenarios().count().saturating_add(1);
+            Scenario { id, name: format!("Scenario {count}"), offers: book.offers().cloned().collect() }
+        });
+        match state.apply("Copy today's menu", Edit::Put(Record::Scenario(scenario))) {
+            Ok(()) => go(Route::Scenario(id)),
+            Err(sentence) => refused.set(Some(sentence)),
+        }
+    };
+    let teach = move || {
+        view! {
+            <div class="teach">
+                <h2>"What if the menu were another?"</h2>
+                <p>
+                    "Copy today's menu, change prices, sizes and weekly numbers, and see what it brings beside today's. Or keep a plan from "
+                    <a href=Route::HowMany.address()>"How many sizes"</a> " here."
+                </p>
+            </div>
+        }
+        .into_any()
+    };
     view! {
         <Back to=Route::Sizes name="Sizes" />
         <h1>"Scenarios"</h1>
         <p class="about">"A copy of the menu to play with. Nothing changes until you adopt it."</p>
+        {when(none, teach)}
+        <ul class="rows section">{rows(listed, row)}</ul>
+        {trouble(move || refused.get())}
+        <p class="actions">
+            <button class="main" on:click=press(copy)>
+                "Copy today's menu"
+            </button>
+        </p>
     }
+}
+
+fn row(key: Key) -> AnyView {
+    let Key::Scenario(id) = key else { return ().into_any() };
+    let state = AppState::here();
+    let name = text(move || state.book.with(|book| book.name(key)));
+    let both = move || Some((today(state, Exact::ZERO)?, then(state, id, Exact::ZERO)?));
+    let sizes = text(move || both().map(|(_, then)| words::sizes(then.sizes)).unwrap_or_default());
+    let earned = text(move || both().map(|(_, then)| state.money(then.contribution)).unwrap_or_default());
+    let against = text(move || {
+        let sentence = |(today, then): (Totals, Totals)| said(state, |words| words.against_today(&today, &then));
+        both().map(sentence).unwrap_or_default()
+    });
+    view! {
+        <li>
+            <a class="row" href=Route::Scenario(id).address()>
+                <span class="row-name">{name} <span class="row-about">{sizes} "; " {against}</span></span>
+                <span class="row-price">{earned}</span>
+            </a>
+        </li>
+    }
+    .into_any()
+}
+
+/// Words about plans and scenarios.
+fn said(state: AppState, say: impl FnOnce(&Plans) -> String) -> String {
+    state.book.with(|book| state.style.with(|style| say(&Plans { book, style })))
+}
+
+/// The figures of today's menu.
+fn today(state: AppState, cover: Exact) -> Option<Totals> {
+    state.book.with(|book| {
+        let offers: Vec<Offer> = book.offers().cloned().collect();
+        state.ledger.with(|ledger| Totals::of(book, ledger, &offers, cover).ok())
+    })
+}
+
+/// The figures of a scenario.
+fn then(state: AppState, id: ScenarioId, cover: Exact) -> Option<Totals> {
+    state.book.with(|book| {
+        let scenario = book.scenario(id)?;
+        Totals::of(book, &scenario_ledger(book, scenario), &scenario.offers, cover).ok()
+    })
 }
 
 /// One scenario.
@@ -25,8 +118,63 @@ pub fn ScenarioPage(
     page_of(Key::Scenario(id), Route::Scenarios, "Scenarios", move || view! { <Page id /> }.into_any())
 }
 
+/// The edit that changes a scenario, and nothing else.
+fn changed(book: &Book, id: ScenarioId, change: impl FnOnce(&mut Scenario)) -> Option<Edit> {
+    let mut scenario = book.scenario(id)?.clone();
+    change(&mut scenario);
+    Some(Edit::Put(Record::Scenario(scenario)))
+}
+
+/// One of its offers.
+fn offer_of(book: &Book, id: ScenarioId, offer: OfferId) -> Option<&Offer> {
+    book.scenario(id)?.offers.iter().find(|it| it.id() == offer)
+}
+
 #[component]
 fn Page(id: ScenarioId) -> impl IntoView {
-    let _ = id;
-    view! { <Back to=Route::Scenarios name="Scenarios" /> }
+    let state = AppState::here();
+    let name = text(move || state.book.with(|book| book.name(Key::Scenario(id))));
+    let ledger = Memo::new(move |_| {
+        state.book.with(|book| book.scenario(id).map(|scenario| scenario_ledger(book, scenario)).unwrap_or_default())
+    });
+    let ledger: Signal<Ledger> = ledger.into();
+    let refused = RwSignal::new(None::<String>);
+    let adopt = move || {
+        let edit = state.book.with_untracked(|book| book.scenario(id).map(|scenario| scenario.adopted(book)));
+        let Some(edit) = edit else { return };
+        match state.apply("Adopt a scenario", edit) {
+            Ok(()) => go(Route::Drinks),
+            Err(sentence) => refused.set(Some(sentence)),
+        }
+    };
+    let drop_it = move || {
+        if state.apply("Drop a scenario", Edit::Remove(Key::Scenario(id))).is_ok() {
+            go(Route::Scenarios);
+        }
+    };
+    view! {
+        <Back to=Route::Scenarios name="Scenarios" />
+        <h1>{name}</h1>
+        <p class="about">"Changes here stay here until you adopt it."</p>
+        <Entry
+            label="Name"
+            letters=true
+            value=name
+            commit=fields::text("Name of a scenario", move |book, name| changed(book, id, |it| it.name = name))
+        />
+        <Compared id />
+        <p class="actions">
+            <button class="main" on:click=press(adopt)>
+                "Adopt"
+            </button>
+            <button class="quiet" on:click=press(drop_it)>
+                "Drop"
+            </button>
+        </p>
+        {trouble(move || refused.get())}
+        <p class="hollow">"Adopting makes these the drinks and sizes you sell, in one step that Undo takes back."</p>
+        <Section heading="Drinks and their sizes" about="Each beside today's. Open a drink to change it here.">
+            <Drinks id ledger />
+        </Section>
+    }
 }

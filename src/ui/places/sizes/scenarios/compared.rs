@@ -1,0 +1,109 @@
+//! A scenario's figures beside today's.
+
+use leptos::prelude::*;
+
+use super::{said, then, today};
+use crate::book::ScenarioId;
+use crate::measure::{Exact, Money, read_number};
+use crate::plan::Totals;
+use crate::ui::fields::Ask;
+use crate::ui::live::{live, text};
+use crate::ui::parts::Section;
+use crate::ui::state::AppState;
+use crate::words;
+
+/// A scenario's figures beside today's.
+#[component]
+pub fn Compared(
+    /// The scenario.
+    id: ScenarioId,
+) -> impl IntoView {
+    let state = AppState::here();
+    let weeks = RwSignal::new("4".to_string());
+    let read = move || {
+        let typed = weeks.get();
+        state.style.with(|style| read_number(&typed, style)).map_err(|error| words::read_error(&error, "4"))
+    };
+    let cover = Memo::new(move |before: Option<&Exact>| read().unwrap_or(before.copied().unwrap_or_default()));
+    let both = Memo::new(move |_| Some((today(state, cover.get())?, then(state, id, cover.get())?)));
+    let against = text(move || {
+        let sentence = |(today, then): (Totals, Totals)| said(state, |words| words.against_today(&today, &then));
+        both.get().map(sentence).unwrap_or_else(|| words::overflow(crate::measure::Overflow::TooLarge))
+    });
+    let uncounted = move |which: &'static str, of: fn((Totals, Totals)) -> Totals| {
+        text(move || {
+            let said = both.get().map(|both| said(state, |it| it.uncounted(&of(both)))).unwrap_or_default();
+            if said.is_empty() { said } else { format!("{which}: {said}") }
+        })
+    };
+    let lines = live(move || {
+        let Some((today, then)) = both.get() else { return ().into_any() };
+        let count = |name, of: fn(&Totals) -> usize| {
+            let [was, is] = [&today, &then].map(|totals| Exact::from(u32::try_from(of(totals)).unwrap_or(u32::MAX)));
+            (name, [state.number(was), state.number(is), more(is.minus(was).ok(), |it| state.number(it))])
+        };
+        let money = |name, of: fn(&Totals) -> Money| {
+            let (was, is) = (of(&today), of(&then));
+            let difference = is.minus(was).ok().map(Money::major);
+            (name, [state.money(was), state.money(is), more(difference, |it| state.money(Money::from_major(it)))])
+        };
+        let (was, is) = (today.units, then.units);
+        let lasts = [&today, &then].map(|totals| said(state, |words| words.cover(totals.weeks)));
+        let [lasted, lasts] = lasts;
+        let lines = [
+            money("Left a week", |totals| totals.contribution),
+            (
+                "Drinks sold a week",
+                [state.number(was), state.number(is), more(is.minus(was).ok(), |it| state.number(it))],
+            ),
+            count("Different sizes", |totals| totals.sizes),
+            count("Recipe cards to train", |totals| totals.cards),
+            count("Under their target", |totals| totals.under_target),
+            money("Opening stock", |totals| totals.cash),
+            ("It lasts", [lasted, lasts, String::new()]),
+        ];
+        let line = |(name, cells): (&'static str, [String; 3])| {
+            view! {
+                <tr>
+                    <th scope="row">{name}</th>
+                    {cells.map(|cell| view! { <td>{cell}</td> }).collect_view()}
+                </tr>
+            }
+        };
+        lines.map(line).collect_view().into_any()
+    });
+    view! {
+        <Section heading="Beside today's menu">
+            <p class="plan-said" role="status">{against}</p>
+            <p class="hollow">{uncounted("Here", |(_, then)| then)}</p>
+            <p class="hollow">{uncounted("Today", |(today, _)| today)}</p>
+            <div class="wide" tabindex="0" role="region" aria-label="Beside today's menu">
+                <table class="table">
+                    <thead>
+                        <tr>
+                            <td></td>
+                            <th scope="col">"Today"</th>
+                            <th scope="col">"Here"</th>
+                            <th scope="col">"Difference"</th>
+                        </tr>
+                    </thead>
+                    <tbody>{lines}</tbody>
+                </table>
+            </div>
+            <div class="fields">
+                <Ask
+                    label="Weeks that opening stock should last"
+                    text=weeks
+                    error=text(move || read().err().unwrap_or_default())
+                />
+            </div>
+        </Section>
+    }
+}
+
+/// A difference with its sign.
+pub fn more(difference: Option<Exact>, show: impl FnOnce(Exact) -> String) -> String {
+    let Some(difference) = difference else { return String::new() };
+    let sign = if difference.is_positive() { "+" } else { "" };
+    format!("{sign}{}", show(difference))
+}

@@ -1,0 +1,149 @@
+//! The drinks of a scenario, each with its sizes beside today's.
+
+use std::sync::Arc;
+
+use leptos::prelude::*;
+
+use super::{changed, offer_of, said};
+use crate::book::{DrinkId, Key, Offer, OfferId, ScenarioId};
+use crate::ledger::Ledger;
+use crate::ui::fields::{self, Choice, Entry};
+use crate::ui::live::{live, press, rows, text, when};
+use crate::ui::order;
+use crate::ui::parts::TakeOut;
+use crate::ui::state::AppState;
+
+/// Every drink with its sizes, in the scenario or today.
+#[component]
+pub fn Drinks(
+    /// The scenario.
+    id: ScenarioId,
+    /// What its offers are computed to.
+    ledger: Signal<Ledger>,
+) -> impl IntoView {
+    let state = AppState::here();
+    let listed = Memo::new(move |_| state.book.with(order::drinks));
+    let card = move |key| match key {
+        Key::Drink(drink) => view! { <Card id drink ledger /> }.into_any(),
+        _ => ().into_any(),
+    };
+    view! { <ul class="cards">{rows(listed, card)}</ul> }
+}
+
+#[component]
+fn Card(id: ScenarioId, drink: DrinkId, ledger: Signal<Ledger>) -> impl IntoView {
+    let state = AppState::here();
+    let open = RwSignal::new(false);
+    let name = text(move || state.book.with(|book| book.name(Key::Drink(drink))));
+    let expanded = text(move || open.get().to_string());
+    let lines = live(move || {
+        let keys = state.book.with(|book| order::offers_beside(book, id, drink));
+        let line = |key: Key| {
+            let Key::Offer(offer) = key else { return String::new() };
+            state.book.with(|book| {
+                let (was, is) = (book.offer(offer), offer_of(book, id, offer));
+                state.ledger.with(|today| {
+                    ledger.with(|then| said(state, |words| words.offer_beside(offer, (today, was), (then, is))))
+                })
+            })
+        };
+        keys.into_iter().map(|key| view! { <li>{line(key)}</li> }).collect_view().into_any()
+    });
+    let action = text(move || if open.get() { "Close".to_string() } else { "Change".to_string() });
+    view! {
+        <li class="card">
+            <div class="card-head">
+                <h3>{name}</h3>
+                <button class="quiet" aria-expanded=expanded on:click=press(move || open.update(|it| *it = !*it))>
+                    {action}
+                    " "
+                    <span class="unseen">{name}</span>
+                </button>
+            </div>
+            <ul class="steps">{lines}</ul>
+            {when(move || open.get(), move || view! { <Changing id drink /> }.into_any())}
+        </li>
+    }
+}
+
+#[component]
+fn Changing(id: ScenarioId, drink: DrinkId) -> impl IntoView {
+    let state = AppState::here();
+    let offers = Memo::new(move |_| state.book.with(|book| order::scenario_offers(book, id, drink)));
+    let free = Signal::derive(move || {
+        state.book.with(|book| {
+            let free = |key: &Key| match key {
+                Key::Container(container) => offer_of(book, id, OfferId { drink, container: *container }).is_none(),
+                _ => false,
+            };
+            let mut options = order::options(book, order::containers(book).into_iter().filter(free).collect());
+            options.insert(0, (String::new(), "Choose a container".to_string()));
+            options
+        })
+    });
+    let add = Arc::new(move |chosen: &str| {
+        let Some(Key::Container(container)) = Key::from_text(chosen) else { return Ok(()) };
+        let of = OfferId { drink, container };
+        let edit = state.book.with_untracked(|book| {
+            let offer = book.offer(of).cloned().unwrap_or_else(|| Offer::new(of));
+            changed(book, id, |it| it.offers.push(offer))
+        });
+        edit.map_or(Ok(()), |edit| state.apply("Add a size to a scenario", edit))
+    });
+    let field = move |key| match key {
+        Key::Offer(offer) => view! { <Fields id offer /> }.into_any(),
+        _ => ().into_any(),
+    };
+    view! {
+        <ul class="scenario-sizes">{rows(offers, field)}</ul>
+        <Choice label="Add a size" options=free value=Signal::stored(String::new()) choose=add />
+    }
+}
+
+#[component]
+fn Fields(id: ScenarioId, offer: OfferId) -> impl IntoView {
+    let state = AppState::here();
+    let name = text(move || state.book.with(|book| book.name(Key::Container(offer.container))));
+    let full = state.book.with_untracked(|book| book.name(Key::Offer(offer)));
+    let of = move |show: fn(AppState, &Offer) -> Option<String>| {
+        text(move || {
+            state.book.with(|book| offer_of(book, id, offer).and_then(|it| show(state, it))).unwrap_or_default()
+        })
+    };
+    let set = move |book: &crate::book::Book, change: &dyn Fn(&mut Offer)| {
+        changed(book, id, |it| it.offers.iter_mut().filter(|it| it.id() == offer).for_each(change))
+    };
+    let take_out = move || {
+        let edit = state.book.with_untracked(|book| changed(book, id, |it| it.offers.retain(|it| it.id() != offer)));
+        if let Some(edit) = edit {
+            // Taking out of a list that holds is not refused.
+            let _ = state.apply("Take a size out of a scenario", edit);
+        }
+    };
+    view! {
+        <li>
+            <div class="scenario-size">
+                <strong>{name}</strong>
+                <TakeOut name=name on_click=take_out />
+            </div>
+            <div class="pair">
+                <Entry
+                    label=format!("Menu price of {full}")
+                    example="none yet"
+                    value=of(|state, offer| offer.price.map(|price| state.plain_money(price)))
+                    commit=fields::optional_money("Price in a scenario", move |book, price| {
+                        set(book, &|it| it.price = price)
+                    })
+                />
+                <Entry
+                    label=format!("Sold a week of {full}")
+                    example="not known"
+                    value=of(|state, offer| offer.weekly.map(|weekly| state.number(weekly)))
+                    commit=fields::optional_number("Weekly number in a scenario", move |book, weekly| {
+                        set(book, &|it| it.weekly = weekly)
+                    })
+                />
+            </div>
+        </li>
+    }
+}
