@@ -1,7 +1,5 @@
 //! Rows of separated values: RFC 4180, and with it semicolons, tabs and bare line ends.
 
-use std::collections::BTreeSet;
-
 use crate::exchange::MAX_BYTES;
 
 /// Why a file is not a till's list.
@@ -145,15 +143,15 @@ fn keep(rows: &mut Vec<Row>, row: Row) {
 /// Heads without blanks around them; one that is empty or stands a second time is called by its
 /// place.
 fn named(heads: Vec<String>) -> Vec<String> {
-    let mut seen = BTreeSet::new();
-    let mut named = Vec::new();
+    let mut named: Vec<String> = Vec::new();
     for (place, head) in (1_usize..).zip(heads) {
-        let head = match head.trim() {
+        let mut head = match head.trim() {
             "" => format!("Column {place}"),
-            head if seen.contains(head) => format!("{head} (column {place})"),
             head => head.to_string(),
         };
-        seen.insert(head.clone());
+        while named.contains(&head) {
+            head = format!("{head} (column {place})");
+        }
         named.push(head);
     }
     named

@@ -1,7 +1,5 @@
 //! From rows to weeks: what can be taken in, and why the rest cannot.
 
-use std::collections::BTreeMap;
-
 use super::day::{DayOrder, Days, read_day};
 use super::rows::{Row, Table};
 use crate::book::{Book, Edit, OfferId, Record, Settings, TillColumns, Week};
@@ -192,11 +190,15 @@ pub fn take(book: &Book, ledger: &Ledger, table: &Table, till: &Till) -> Result<
         Some(Days::Clear(order)) => Some(order),
         Some(Days::Open) | None => till.order,
     };
-    let mut weeks: BTreeMap<Date, WeekOfRows> = BTreeMap::new();
+    let mut weeks: Vec<WeekOfRows> = Vec::new();
     let (mut good, mut bad) = (0_usize, Vec::new());
     for row in &table.rows {
         let read = read_row(row, &places, &menu, order, till).and_then(|(monday, offer, units)| {
-            weeks.entry(monday).or_insert_with(|| WeekOfRows::of(book, monday)).add(ledger, offer, units)
+            let place = weeks.partition_point(|before| before.week.monday < monday);
+            if weeks.get(place).is_none_or(|week| week.week.monday != monday) {
+                weeks.insert(place, WeekOfRows { week: week_so_far(book, monday), named: Vec::new() });
+            }
+            weeks.get_mut(place).map_or(Ok(()), |week| week.add(ledger, offer, units))
         });
         match read {
             Ok(()) => good = good.saturating_add(1),
@@ -204,7 +206,7 @@ pub fn take(book: &Book, ledger: &Ledger, table: &Table, till: &Till) -> Result<
         }
     }
     let (mut taken, mut edits) = (Vec::new(), Vec::new());
-    for of_rows in weeks.into_values().filter(|week| !week.sums.is_empty()) {
+    for of_rows in weeks.into_iter().filter(|week| !week.named.is_empty()) {
         taken.push(of_rows.taken(book)?);
         edits.push(Edit::Put(Record::Week(of_rows.week)));
     }
@@ -215,28 +217,28 @@ pub fn take(book: &Book, ledger: &Ledger, table: &Table, till: &Till) -> Result<
     Ok(Some(Taken { weeks: taken, good, bad, edit: Edit::Together(edits) }))
 }
 
-/// A week with what the rows so far say of it.
+/// A week with what the rows so far say of it, and the offers that they name, in order.
 struct WeekOfRows {
     week: Week,
-    sums: BTreeMap<OfferId, Exact>,
+    named: Vec<OfferId>,
 }
 
 impl WeekOfRows {
-    fn of(book: &Book, monday: Date) -> WeekOfRows {
-        WeekOfRows { week: week_so_far(book, monday), sums: BTreeMap::new() }
-    }
-
     fn add(&mut self, ledger: &Ledger, offer: OfferId, units: Exact) -> Result<(), Why> {
-        let so_far = self.sums.get(&offer).copied().unwrap_or(Exact::ZERO);
+        let new = self.named.binary_search(&offer).err();
+        let so_far = self.week.sold.iter().find(|sold| new.is_none() && sold.offer() == offer);
+        let so_far = so_far.map_or(Exact::ZERO, |sold| sold.units);
         let sum = so_far.plus(units).ok().filter(|sum| sum.keeps()).ok_or(Why::TooLarge)?;
         write_line(&mut self.week, ledger, offer, Some(sum)).map_err(Why::Unknown)?;
-        self.sums.insert(offer, sum);
+        if let Some(place) = new {
+            self.named.insert(place, offer);
+        }
         Ok(())
     }
 
     fn taken(&self, book: &Book) -> Result<TakenWeek, Overflow> {
         let mut of_rows = Week { monday: self.week.monday, sold: self.week.sold.clone() };
-        of_rows.sold.retain(|sold| self.sums.contains_key(&sold.offer()));
+        of_rows.sold.retain(|sold| self.named.contains(&sold.offer()));
         let (units, contribution) = sold_in(&of_rows)?;
         let known = book.week(self.week.monday).is_some();
         Ok(TakenWeek { monday: self.week.monday, units, contribution, known })

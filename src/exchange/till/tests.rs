@@ -59,6 +59,8 @@ fn what_is_no_list_is_told_apart() {
 fn heads_are_named_once() {
     let heads = |text: &str| read_table(format!("{text}\n1,2,3").as_bytes()).unwrap().heads;
     assert_eq!(heads(" Item ,,Item"), ["Item", "Column 2", "Item (column 3)"]);
+    let called_alike = ["Item", "Item (column 3)", "Item (column 3) (column 3)"];
+    assert_eq!(heads("Item,Item (column 3),Item"), called_alike);
 }
 
 #[test]

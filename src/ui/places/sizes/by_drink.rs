@@ -67,7 +67,9 @@ pub fn by_drink(units: Units) -> AnyView {
     let drinks = Memo::new(move |_| found.with(|found| found.iter().take(SHOWN).copied().collect()));
     let many = move || state.book.with(|book| book.drinks().nth(SHOWN).is_some());
     let find = move || view! { <Search label="Search drinks" search=search /> }.into_any();
+    let none = move || found.with(Vec::is_empty) && !search.with(String::is_empty);
     let more = text(move || match found.with(Vec::len).saturating_sub(SHOWN) {
+        0 if none() => "No drink here. Search for other letters.".to_string(),
         0 => String::new(),
         more => format!("Not shown: {more}. Search for a drink by its letters."),
     });
