@@ -61,6 +61,7 @@ async fn compare(journey: &Journey) {
             "Large brings the most: $195.00 a week; today's sizes, with every drink in each of them, $85.00.",
         )
         .await;
+    journey.expect_value(By::Label("Second plan"), "Small + Large").await;
     journey.choose(By::Label("First plan"), "Small").await;
     journey.enter(By::Label("Keeping one more size costs a week"), "4").await;
     // 129 - 85, less 4; 10.00 over 40.00.

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use super::asked::Asked;
 use crate::book::PackagingPart;
 use crate::measure::{Exact, Money};
-use crate::plan::Plan;
+use crate::plan::{MOST_SIZES, Plan};
 use crate::plot::Scale;
 use crate::ui::live::{live, press, text, when};
 use crate::ui::parts::Section;
@@ -88,7 +88,7 @@ fn marks(
 ) -> Option<String> {
     let best = plans.iter().find(|other| other.sizes.len() == plan.sizes.len());
     let mut said = Vec::new();
-    if best.is_some_and(|best| best.sizes == plan.sizes) {
+    if plan.sizes.len() <= MOST_SIZES && best.is_some_and(|best| best.sizes == plan.sizes) {
         said.push(format!("best of {}", words::sizes_within(plan.sizes.len())));
     }
     if plan.sizes == today {

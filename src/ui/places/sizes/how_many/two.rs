@@ -111,7 +111,7 @@ fn key(sizes: &[ContainerId]) -> String {
 #[component]
 fn Side(asked: Asked, place: usize, sizes: Memo<Vec<ContainerId>>, label: &'static str) -> impl IntoView {
     let state = asked.state;
-    let options = Signal::derive(move || {
+    let options = Memo::new(move |_| {
         let option = |plan: &Plan| (key(&plan.sizes), state.book.with(|book| words::plan_name(&plan.sizes, book)));
         asked.plans.with(|plans| plans.as_deref().unwrap_or_default().iter().map(option).collect::<Vec<_>>())
     });
@@ -144,6 +144,12 @@ fn Side(asked: Asked, place: usize, sizes: Memo<Vec<ContainerId>>, label: &'stat
         let label = if place == 0 { "Sales kept with the first, %" } else { "Sales kept with the second, %" };
         view! { <Ask label=label text=typed error=asked.error(typed, KEPT) /> }.into_any()
     });
+    // A list of its own for each set of plans: one whose options move would show another plan than
+    // the one chosen.
+    let choice = live(move || {
+        options.track();
+        view! { <Choice label=label options value=text(move || key(&sizes.get())) choose=choose.clone() /> }.into_any()
+    });
     let refused = RwSignal::new(None::<String>);
     let keep_it = move || {
         let Some(plan) = untrack(|| plan_of(asked, &sizes.get())) else { return };
@@ -160,7 +166,7 @@ fn Side(asked: Asked, place: usize, sizes: Memo<Vec<ContainerId>>, label: &'stat
     };
     view! {
         <div class="plan-side">
-            <Choice label=label options value=text(move || key(&sizes.get())) choose />
+            {choice}
             {kept}
             <button class="button" on:click=press(keep_it)>
                 {if place == 0 { "Keep the first as a scenario" } else { "Keep the second as a scenario" }}
