@@ -5,7 +5,7 @@ mod write_down;
 #[cfg(test)]
 mod tests;
 
-use crate::book::{Book, Offer, OfferId, Scope, Week};
+use crate::book::{Book, ContainerId, DrinkKind, Offer, OfferId, Scope, Week};
 use crate::ledger::{Ledger, Trouble};
 use crate::measure::{Exact, Money, Overflow};
 
@@ -76,6 +76,42 @@ pub fn sold_in(week: &Week) -> Result<(Exact, Money), Overflow> {
     week.sold.iter().try_fold((Exact::ZERO, Money::ZERO), |(units, contribution), sold| {
         Ok((units.plus(sold.units)?, contribution.plus(sold.contribution.times(sold.units)?)?))
     })
+}
+
+/// The kind of drink that sells most in a usual week; of those that sell alike, or where nothing
+/// is known, the first that is sold. None where nothing is sold.
+pub fn foremost_kind(book: &Book) -> Option<DrinkKind> {
+    let sold = |kind: &DrinkKind| book.offers().any(|offer| book.belongs(offer.drink, Scope::Kind(*kind)));
+    most(DrinkKind::ALL.iter().copied().filter(sold), |kind| {
+        units(book.offers().filter(|offer| book.belongs(offer.drink, Scope::Kind(kind))))
+    })
+}
+
+/// The container in which most of a part of the menu sells in a usual week; none where nothing
+/// is known.
+pub fn foremost_size(book: &Book, scope: Scope) -> Option<ContainerId> {
+    let sold = |container: ContainerId| {
+        units(book.offers().filter(move |offer| offer.container == container && book.belongs(offer.drink, scope)))
+    };
+    most(book.containers().map(|container| container.id), sold).filter(|id| sold(*id).is_positive())
+}
+
+/// How many of these offers sell in a usual week, as far as it is known.
+fn units<'a>(offers: impl Iterator<Item = &'a Offer>) -> Exact {
+    let known = offers.filter_map(|offer| offer.weekly);
+    known.fold(Exact::ZERO, |sum, units| sum.plus(units).unwrap_or(sum))
+}
+
+/// The first of those with the largest number.
+fn most<T: Copy>(all: impl Iterator<Item = T>, number: impl Fn(T) -> Exact) -> Option<T> {
+    let mut most: Option<(T, Exact)> = None;
+    for one in all {
+        let number = number(one);
+        if most.is_none_or(|(_, before)| number > before) {
+            most = Some((one, number));
+        }
+    }
+    most.map(|(one, _)| one)
 }
 
 /// The offer with another usual week.

@@ -1,7 +1,9 @@
 use super::*;
-use crate::book::{Edit, Key, Record, Settings, Sold};
+use crate::book::{Drink, Edit, Key, Record, Settings, Sold};
 use crate::measure::{Date, Share};
-use crate::support::{book_of_one_drink, container, day, exact, money, offer, offer_id, settings};
+use crate::support::{
+    book_of_one_drink, container, container_id, day, drink_id, exact, money, offer, offer_id, settings,
+};
 
 /// Drink 1 at 3.00 and a cost of 1 (contribution 2) in container 1, and without a price in 2.
 fn bar() -> Book {
@@ -154,4 +156,40 @@ fn weeks_before_the_first_are_not_missing() {
     assert_eq!(average(&book, day("2026-11-23")), Ok(None), "it still runs");
     let found = average(&book, day("2026-11-30")).unwrap().unwrap();
     assert_eq!((found.weeks, found.missing), (vec![day("2026-11-23")], vec![]));
+}
+
+/// Drinks 1 (pressed) and 2 (a shot) in containers 1 and 2, sold so often in a week.
+fn two_kinds(weekly: [[Option<&str>; 2]; 2]) -> Book {
+    let mut book = book_of_one_drink(settings(), "1", None);
+    let pressed = book.drink(drink_id(1)).unwrap().clone();
+    let shot = Drink { id: drink_id(2), kind: DrinkKind::Shot, ..pressed.clone() };
+    let pressed = Drink { kind: DrinkKind::Pressed, ..pressed };
+    let records = [Record::Drink(pressed), Record::Drink(shot), Record::Container(container(2, "250 mL"))];
+    let offers = (1..).zip(weekly).flat_map(|(drink, sizes)| {
+        let sizes = (1..).zip(sizes);
+        sizes.map(move |(size, weekly)| Offer { weekly: weekly.map(exact), ..offer(drink, size, None) })
+    });
+    for record in records.into_iter().chain(offers.map(Record::Offer)) {
+        book.apply(&Edit::Put(record)).unwrap();
+    }
+    book
+}
+
+#[test]
+fn the_kind_and_the_size_that_sell_most() {
+    let book = two_kinds([[Some("9"), Some("8")], [Some("3"), Some("15")]]);
+    assert_eq!(foremost_kind(&book), Some(DrinkKind::Shot), "18 against 17");
+    let shots = Scope::Kind(DrinkKind::Shot);
+    assert_eq!(foremost_size(&book, shots), Some(container_id(2)));
+    assert_eq!(foremost_size(&book, Scope::Drink(drink_id(1))), Some(container_id(1)));
+    assert_eq!(foremost_size(&book, Scope::Menu), Some(container_id(2)), "23 against 12");
+}
+
+#[test]
+fn where_no_sales_are_known_the_first_kind_stands_for_all_and_no_size() {
+    let book = two_kinds([[None; 2]; 2]);
+    assert_eq!(foremost_kind(&book), Some(DrinkKind::Pressed));
+    assert_eq!(foremost_size(&book, Scope::Menu), None);
+    let none = Book::new(settings());
+    assert_eq!((foremost_kind(&none), foremost_size(&none, Scope::Menu)), (None, None));
 }

@@ -39,7 +39,7 @@ pub fn drinks(book: &Book) -> Vec<Key> {
 
 /// The drinks that are sold in any size, by name.
 pub fn sold_drinks(book: &Book) -> Vec<Key> {
-    let sold = |key: &Key| !book.users(*key).is_empty();
+    let sold = |key: &Key| matches!(key, Key::Drink(id) if book.offers_of(*id).next().is_some());
     drinks(book).into_iter().filter(sold).collect()
 }
 

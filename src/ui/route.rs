@@ -113,9 +113,7 @@ impl Route {
             Route::Containers => "#/buying/containers".into(),
             Route::Container(id) => format!("#/buying/container/{id}"),
             Route::Sizes => "#/sizes".into(),
-            Route::SideBySide(Scope::Menu) => "#/sizes/menu".into(),
-            Route::SideBySide(Scope::Kind(kind)) => format!("#/sizes/kind/{}", kind_name(kind)),
-            Route::SideBySide(Scope::Drink(id)) => format!("#/sizes/drink/{id}"),
+            Route::SideBySide(scope) => format!("#/sizes/{}", scope_text(scope)),
             Route::Switching => "#/sizes/switching".into(),
             Route::HowMany => "#/sizes/how-many".into(),
             Route::PricePoint => "#/sizes/price-point".into(),
@@ -150,9 +148,6 @@ impl Route {
             ["buying", "set", id] => PackagingSetId::from_text(id).map(Route::PackagingSet),
             ["buying", "container", id] => ContainerId::from_text(id).map(Route::Container),
             ["sizes"] => Some(Route::Sizes),
-            ["sizes", "menu"] => Some(Route::SideBySide(Scope::Menu)),
-            ["sizes", "kind", kind] => kind_of(kind).map(|kind| Route::SideBySide(Scope::Kind(kind))),
-            ["sizes", "drink", drink] => DrinkId::from_text(drink).map(|id| Route::SideBySide(Scope::Drink(id))),
             ["sizes", "switching"] => Some(Route::Switching),
             ["sizes", "how-many"] => Some(Route::HowMany),
             ["sizes", "price-point"] => Some(Route::PricePoint),
@@ -163,6 +158,7 @@ impl Route {
             ["sizes", "trials", id] => TrialId::from_text(id).map(Route::Trial),
             ["sizes", "scenarios"] => Some(Route::Scenarios),
             ["sizes", "scenarios", id] => ScenarioId::from_text(id).map(Route::Scenario),
+            ["sizes", scope @ ..] => scope_from_text(&scope.join("/")).map(Route::SideBySide),
             ["counter"] => Some(Route::Counter),
             ["counter", drink, container] => offer(drink, container).map(Route::Card),
             ["book"] => Some(Route::Book),
@@ -210,6 +206,25 @@ impl Route {
     }
 }
 
+/// A part of the menu as a text: `menu`, `kind/pressed`, `drink/a1`.
+pub fn scope_text(scope: Scope) -> String {
+    match scope {
+        Scope::Menu => "menu".into(),
+        Scope::Kind(kind) => format!("kind/{}", kind_name(kind)),
+        Scope::Drink(id) => format!("drink/{id}"),
+    }
+}
+
+/// Reads what [`scope_text`] writes.
+pub fn scope_from_text(text: &str) -> Option<Scope> {
+    match text.split_once('/') {
+        None => (text == "menu").then_some(Scope::Menu),
+        Some(("kind", name)) => DrinkKind::ALL.iter().copied().find(|kind| kind_name(*kind) == name).map(Scope::Kind),
+        Some(("drink", id)) => DrinkId::from_text(id).map(Scope::Drink),
+        Some(_) => None,
+    }
+}
+
 const fn kind_name(kind: DrinkKind) -> &'static str {
     match kind {
         DrinkKind::Pressed => "pressed",
@@ -217,10 +232,6 @@ const fn kind_name(kind: DrinkKind) -> &'static str {
         DrinkKind::OverIce => "over-ice",
         DrinkKind::Shot => "shot",
     }
-}
-
-fn kind_of(name: &str) -> Option<DrinkKind> {
-    DrinkKind::ALL.iter().copied().find(|kind| kind_name(*kind) == name)
 }
 
 /// The current screen, following the address.

@@ -1,6 +1,7 @@
 //! What prices seen elsewhere say.
 
 use super::overflow;
+use super::sales::day;
 use crate::book::{Book, Key};
 use crate::market::{Against, Curve, Market, NoCurve};
 use crate::measure::{Date, Exact, Money, NumberStyle, Share, show_money, show_number, show_percent, show_volume};
@@ -9,8 +10,8 @@ use crate::measure::{Date, Exact, Money, NumberStyle, Share, show_money, show_nu
 pub const MARKET_CAUTION: &str = "This is what others ask, not what they sell at it. Their costs, servings and guests are not yours, and a place on the curve is no advice on what to ask.";
 
 /// What a day that lies ahead is told.
-pub fn day_ahead(day: Date) -> String {
-    format!("{day} is in the future. Enter the day on which the price was seen.")
+pub fn day_ahead(ahead: Date) -> String {
+    format!("{} is in the future. Enter the day on which the price was seen.", day(ahead))
 }
 
 /// What the prices seen show, in sentences.

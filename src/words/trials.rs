@@ -1,6 +1,7 @@
 //! What a trial of a change shows.
 
 use super::market::signed_money;
+use super::sales::day;
 use crate::book::Book;
 use crate::measure::{Date, Exact, Money, NumberStyle, show_money, show_number};
 use crate::statistics::{Interval, MOST_MORE, Spread};
@@ -115,7 +116,7 @@ pub fn trial_left_out(judged: &Judged) -> String {
     let missing: Vec<&Date> = judged.before.missing.iter().chain(&judged.after.missing).collect();
     let mut said = Vec::new();
     if !missing.is_empty() {
-        let named: Vec<String> = missing.iter().take(NAMED).map(|monday| monday.to_string()).collect();
+        let named: Vec<String> = missing.iter().take(NAMED).map(|monday| day(**monday)).collect();
         let more = match missing.len().saturating_sub(named.len()) {
             0 => String::new(),
             count => format!(" and {count} more"),
@@ -127,7 +128,7 @@ pub fn trial_left_out(judged: &Judged) -> String {
         ));
     }
     if let Some(running) = judged.running {
-        said.push(format!("The week of {running} is not over yet and not counted."));
+        said.push(format!("The week of {} is not over yet and not counted.", day(running)));
     }
     said.join(" ")
 }

@@ -91,7 +91,7 @@ fn why_there_is_no_curve() {
     );
     assert_eq!(
         words::day_ahead(day("2026-12-01")),
-        "2026-12-01 is in the future. Enter the day on which the price was seen."
+        "1 Dec 2026 is in the future. Enter the day on which the price was seen."
     );
 }
 
@@ -185,7 +185,7 @@ fn what_is_missing() {
     assert_eq!((figures.trim(), how.as_str()), ("", ""));
     assert_eq!(
         left_out,
-        "Not written down, so left out: the weeks of 2026-09-14, 2026-09-28. The week of 2026-10-12 is not over yet and not counted."
+        "Not written down, so left out: the weeks of 14 Sep 2026, 28 Sep 2026. The week of 12 Oct 2026 is not over yet and not counted."
     );
     let [_, means, _, _, left_out] = trial_said(&[], &[], "2026-12-07");
     assert_eq!(
@@ -194,6 +194,6 @@ fn what_is_missing() {
     );
     assert_eq!(
         left_out,
-        "Not written down, so left out: the weeks of 2026-09-21, 2026-09-28, 2026-10-05, 2026-10-12 and 7 more."
+        "Not written down, so left out: the weeks of 21 Sep 2026, 28 Sep 2026, 5 Oct 2026, 12 Oct 2026 and 7 more."
     );
 }

@@ -7,6 +7,7 @@ use crate::ui::live::{live, press, trouble, when};
 use crate::ui::parts::Section;
 use crate::ui::route::{Route, go};
 use crate::ui::state::AppState;
+use crate::words;
 
 /// Where a record is used; it can be taken out when it is not.
 #[component]
@@ -26,7 +27,10 @@ pub fn Users(
         Err(sentence) => refused.set(Some(sentence)),
     };
     let user = move |key: Key| {
-        let name = state.book.with(|book| book.name(key));
+        let name = match key {
+            Key::Week(monday) => words::week(monday),
+            key => state.book.with(|book| book.name(key)),
+        };
         let route = match key {
             Key::Drink(id) => Some(Route::Drink(id)),
             Key::Container(id) => Some(Route::Container(id)),

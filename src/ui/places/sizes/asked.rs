@@ -1,48 +1,34 @@
 //! What is asked on a screen and not kept in the book: a part of the menu, sizes.
 
-use crate::book::{Book, ContainerId, DrinkId, DrinkKind, Key, Scope};
+use crate::book::{Book, ContainerId, DrinkKind, Key, Scope};
+use crate::sales::foremost_kind;
 use crate::ui::order;
+use crate::ui::route::scope_text;
 use crate::words;
 
-/// Parts of the menu to choose from: the kinds of which any drink is sold, then the drinks that
-/// are sold, by name.
-pub fn scopes(book: &Book) -> Vec<(String, String)> {
-    let sold: Vec<Key> = order::sold_drinks(book).into_iter().filter(|key| is_offered(book, *key)).collect();
-    let any =
-        |kind: DrinkKind| sold.iter().any(|key| matches!(key, Key::Drink(id) if book.belongs(*id, Scope::Kind(kind))));
-    let kinds = DrinkKind::ALL.iter().filter(|kind| any(**kind));
-    let mut options: Vec<(String, String)> =
-        kinds.map(|kind| (value(Scope::Kind(*kind)), format!("{}: all drinks", words::drink_kind(*kind)))).collect();
-    for key in &sold {
-        if let Key::Drink(id) = key {
-            options.push((value(Scope::Drink(*id)), book.name(*key)));
-        }
-    }
-    options
+/// Parts of the menu that are sold in any size: the kinds, then the drinks by name.
+pub fn scopes(book: &Book) -> Vec<Scope> {
+    let sold = order::sold_drinks(book);
+    let drinks = sold.into_iter().filter_map(|key| if let Key::Drink(id) = key { Some(id) } else { None });
+    let drinks: Vec<_> = drinks.collect();
+    let any = |kind: &DrinkKind| drinks.iter().any(|id| book.belongs(*id, Scope::Kind(*kind)));
+    let kinds = DrinkKind::ALL.iter().copied().filter(any).map(Scope::Kind);
+    kinds.chain(drinks.iter().copied().map(Scope::Drink)).collect()
 }
 
-/// The first of them.
+/// Parts of the menu to choose from.
+pub fn scope_options(book: &Book, scopes: impl IntoIterator<Item = Scope>) -> Vec<(String, String)> {
+    scopes.into_iter().map(|scope| (scope_text(scope), words::scope(scope, book))).collect()
+}
+
+/// The whole menu and its parts to choose from.
+pub fn all_scope_options(book: &Book) -> Vec<(String, String)> {
+    scope_options(book, [Scope::Menu].into_iter().chain(scopes(book)))
+}
+
+/// The part of the menu to begin with: the kind that sells most.
 pub fn first_scope(book: &Book) -> Option<Scope> {
-    scopes(book).first().and_then(|(value, _)| scope(value))
-}
-
-fn is_offered(book: &Book, key: Key) -> bool {
-    matches!(key, Key::Drink(id) if book.offers_of(id).next().is_some())
-}
-
-/// A part of the menu as the value of an option.
-pub fn value(scope: Scope) -> String {
-    match scope {
-        Scope::Menu => String::new(),
-        Scope::Kind(kind) => words::drink_kind(kind).to_string(),
-        Scope::Drink(id) => id.to_string(),
-    }
-}
-
-/// The part of the menu of an option.
-pub fn scope(value: &str) -> Option<Scope> {
-    let kind = DrinkKind::ALL.iter().find(|kind| words::drink_kind(**kind) == value);
-    kind.map(|kind| Scope::Kind(*kind)).or_else(|| DrinkId::from_text(value).map(Scope::Drink))
+    foremost_kind(book).map(Scope::Kind)
 }
 
 /// Containers, smallest fill first.

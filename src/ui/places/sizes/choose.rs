@@ -4,31 +4,17 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
+use super::asked;
 use super::trying::Trying;
-use crate::book::{Book, DrinkKind, Key, Scope};
+use crate::book::{Key, Scope};
 use crate::ui::fields::Choice;
 use crate::ui::live::{flag, live, press, rows, text, when};
-use crate::ui::order;
-use crate::ui::route::{Route, go};
+use crate::ui::route::{Route, go, scope_from_text, scope_text};
 use crate::ui::state::AppState;
 use crate::words;
 
 /// How many drinks left out are listed.
 const LISTED: usize = 40;
-
-/// The parts of the menu that are sold in any size, each by the address of its screen.
-fn parts_of_the_menu(book: &Book) -> Vec<(String, String)> {
-    let drinks: Vec<Scope> = order::sold_drinks(book)
-        .into_iter()
-        .filter_map(|key| if let Key::Drink(id) = key { Some(Scope::Drink(id)) } else { None })
-        .collect();
-    let sold = |kind: &DrinkKind| {
-        drinks.iter().any(|drink| matches!(drink, Scope::Drink(id) if book.belongs(*id, Scope::Kind(*kind))))
-    };
-    let kinds = DrinkKind::ALL.iter().copied().filter(sold).map(Scope::Kind).collect::<Vec<Scope>>();
-    let all = [Scope::Menu].into_iter().chain(kinds).chain(drinks);
-    all.map(|scope| (Route::SideBySide(scope).address(), words::scope(scope, book))).collect()
-}
 
 /// Which part of the menu, and which of its sizes.
 #[component]
@@ -37,10 +23,12 @@ pub fn Choose(
     trying: Trying,
 ) -> impl IntoView {
     let state = AppState::here();
-    let here = Route::SideBySide(trying.scope).address();
-    let options = Memo::new(move |_| state.book.with(parts_of_the_menu));
+    let here = scope_text(trying.scope);
+    let options = Memo::new(move |_| state.book.with(asked::all_scope_options));
     let choose = Arc::new(|chosen: &str| {
-        go(Route::from_address(chosen));
+        if let Some(scope) = scope_from_text(chosen) {
+            go(Route::SideBySide(scope));
+        }
         Ok(())
     });
     let keys = Memo::new(move |_| trying.all.get().into_iter().map(Key::Container).collect::<Vec<Key>>());

@@ -8,13 +8,13 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
-use crate::book::{ContainerId, DrinkId, DrinkKind, Key, Scope};
+use crate::book::{ContainerId, DrinkId, Key, Scope};
 use crate::plan::MOST_CANDIDATES;
 use crate::ui::fields::{Ask, Choice};
 use crate::ui::live::{live, press, text, trouble, when};
 use crate::ui::order;
 use crate::ui::parts::{Back, Section};
-use crate::ui::route::Route;
+use crate::ui::route::{Route, scope_from_text, scope_text};
 use crate::ui::state::AppState;
 use crate::words;
 
@@ -61,41 +61,13 @@ pub fn HowMany() -> impl IntoView {
     }
 }
 
-/// A part of the menu as an option to choose.
-fn scope_key(scope: Scope) -> String {
-    match scope {
-        Scope::Menu => "menu".to_string(),
-        Scope::Kind(kind) => format!("{kind:?}"),
-        Scope::Drink(id) => Key::Drink(id).to_string(),
-    }
-}
-
-fn scope_of(chosen: &str) -> Scope {
-    let kind = DrinkKind::ALL.iter().copied().find(|kind| format!("{kind:?}") == chosen);
-    match (kind, Key::from_text(chosen)) {
-        (Some(kind), _) => Scope::Kind(kind),
-        (None, Some(Key::Drink(id))) => Scope::Drink(id),
-        (None, _) => Scope::Menu,
-    }
-}
-
 /// What to compare, and for how long the stock should last.
 #[component]
 fn Asking(asked: Asked) -> impl IntoView {
     let state = asked.state;
-    let scopes = Signal::derive(move || {
-        state.book.with(|book| {
-            let mut options = vec![(scope_key(Scope::Menu), "The whole menu".to_string())];
-            let kinds = DrinkKind::ALL.iter().filter(|kind| book.drinks().any(|drink| drink.kind == **kind));
-            options.extend(
-                kinds.map(|kind| (scope_key(Scope::Kind(*kind)), format!("{} drinks", words::drink_kind(*kind)))),
-            );
-            options.extend(order::options(book, order::drinks(book)));
-            options
-        })
-    });
+    let scopes = Signal::derive(move || state.book.with(super::asked::all_scope_options));
     let choose = Arc::new(move |chosen: &str| {
-        asked.scope.set(scope_of(chosen));
+        asked.scope.set(scope_from_text(chosen).unwrap_or(Scope::Menu));
         asked.pressed.set(None);
         asked.own.set(Vec::new());
         Ok(())
@@ -135,7 +107,7 @@ fn Asking(asked: Asked) -> impl IntoView {
     };
     view! {
         <Section heading="What to compare">
-            <Choice label="Part of the menu" options=scopes value=text(move || scope_key(asked.scope.get())) choose />
+            <Choice label="Part of the menu" options=scopes value=text(move || scope_text(asked.scope.get())) choose />
             <div class="chips" role="group" aria-label="Sizes to think of">{chips}</div>
             <p class="hollow">{most}</p>
             <div class="fields">

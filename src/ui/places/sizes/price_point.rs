@@ -15,7 +15,7 @@ use crate::ui::fields::{Ask, Choice, Choose, asked_price};
 use crate::ui::how::opens;
 use crate::ui::live::{live, press, text, when};
 use crate::ui::parts::{Back, Mark, Section, figures};
-use crate::ui::route::Route;
+use crate::ui::route::{Route, scope_from_text, scope_text};
 use crate::ui::state::AppState;
 use crate::words;
 use crate::working::{AtPrice, OfOffer, OfPrice, Shown};
@@ -103,10 +103,10 @@ pub fn PricePoint() -> impl IntoView {
 #[component]
 fn Page(asking: Asking) -> impl IntoView {
     let state = AppState::here();
-    let scopes = Signal::derive(move || state.book.with(asked::scopes));
-    let value = text(move || state.book.with(|book| asking.scope(book).map(asked::value).unwrap_or_default()));
+    let scopes = Signal::derive(move || state.book.with(|book| asked::scope_options(book, asked::scopes(book))));
+    let value = text(move || state.book.with(|book| asking.scope(book).map(scope_text).unwrap_or_default()));
     let choose: Choose = Arc::new(move |value| {
-        let scope = asked::scope(value);
+        let scope = scope_from_text(value);
         let gone = || "This is not in the book any more. Choose another.".to_string();
         asking.scope.set(Some(scope.ok_or_else(gone)?));
         asking.containers.set(None);

@@ -23,7 +23,7 @@ pub fn seen_row(state: AppState, id: SeenPriceId, open: RwSignal<Option<SeenPric
     let about = text(move || {
         let Some(seen) = state.book.with(|book| book.seen_price(id).cloned()) else { return String::new() };
         let old = if is_old(seen.day, today) { format!(", {}", words::OLD_PRICE) } else { String::new() };
-        format!("{}, {}{old}", seen.place, seen.day)
+        format!("{}, {}{old}", seen.place, words::day(seen.day))
     });
     let per_volume = text(move || {
         let per = state.book.with(|book| {

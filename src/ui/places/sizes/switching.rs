@@ -10,11 +10,12 @@ use super::switching_drinks::{Drinks, Prices};
 use super::switching_once::Once;
 use crate::book::{Book, ContainerId, DrinkId, Key, Scope};
 use crate::measure::{Money, Share};
+use crate::sales::foremost_size;
 use crate::switching::{DrinkSwitch, Question, Sales, Switch, SwitchError, Together, sell_in_the_new_size, switch};
 use crate::ui::fields::{Choice, Choose};
 use crate::ui::live::{live, press, text, trouble, when};
 use crate::ui::parts::{Back, Section};
-use crate::ui::route::Route;
+use crate::ui::route::{Route, scope_from_text, scope_text};
 use crate::ui::state::AppState;
 use crate::words;
 
@@ -85,8 +86,8 @@ impl Asking {
     }
 }
 
-/// What is asked: what was chosen as far as the book has it, else the largest size that the first
-/// part of the menu is sold in, against the next smaller one.
+/// What is asked: what was chosen as far as the book has it, else the size that sells most of the
+/// kind that does, against the next smaller one.
 fn question(book: &Book, scope: Option<Scope>, from: Option<ContainerId>, to: Option<ContainerId>) -> Option<Question> {
     let there = |scope: &Scope| match scope {
         Scope::Drink(id) => book.drink(*id).is_some(),
@@ -95,7 +96,7 @@ fn question(book: &Book, scope: Option<Scope>, from: Option<ContainerId>, to: Op
     let scope = scope.filter(there).or_else(|| asked::first_scope(book))?;
     let (all, sold) = (asked::containers(book), asked::sold_in(book, scope));
     let kept = |id: Option<ContainerId>| id.filter(|id| all.contains(id));
-    let from = kept(from).or_else(|| sold.last().copied())?;
+    let from = kept(from).or_else(|| foremost_size(book, scope)).or_else(|| sold.last().copied())?;
     let to = kept(to).or_else(|| beside(&sold, from)).or_else(|| beside(&all, from)).unwrap_or(from);
     Some(Question { scope, from, to })
 }
@@ -207,7 +208,7 @@ fn Page(asking: Asking) -> impl IntoView {
 #[component]
 fn Which(asking: Asking) -> impl IntoView {
     let state = AppState::here();
-    let scopes = Signal::derive(move || state.book.with(asked::scopes));
+    let scopes = Signal::derive(move || state.book.with(|book| asked::scope_options(book, asked::scopes(book))));
     let sold = Signal::derive(move || {
         let Some(question) = asking.question() else { return Vec::new() };
         state.book.with(|book| {
@@ -229,7 +230,7 @@ fn Which(asking: Asking) -> impl IntoView {
         })
     };
     let scope: Choose = Arc::new(move |value| {
-        let scope = asked::scope(value).ok_or_else(gone)?;
+        let scope = scope_from_text(value).ok_or_else(gone)?;
         asking.prices.set(Vec::new());
         asking.from.set(None);
         asking.to.set(None);
@@ -242,7 +243,7 @@ fn Which(asking: Asking) -> impl IntoView {
                 <Choice
                     label="What changes its size"
                     options=scopes
-                    value=value(|question| asked::value(question.scope))
+                    value=value(|question| scope_text(question.scope))
                     choose=scope
                 />
                 <Choice

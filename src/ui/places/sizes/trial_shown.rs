@@ -123,7 +123,7 @@ fn drawn(judged: &Judged, state: AppState) -> AnyView {
     let named = |(name, look, points): (&str, Look, Vec<(Exact, Exact)>)| Series { name: name.into(), look, points };
     let series: Vec<Series> = series.into_iter().filter(|it| !it.2.is_empty()).map(named).collect();
     let week = Axis {
-        name: format!("Week, from {first}"),
+        name: format!("Week, from {}", words::day(first)),
         from_zero: false,
         mark: Box::new(move |number| state.number(number)),
     };
@@ -137,7 +137,7 @@ fn table(judged: &Judged, state: AppState) -> AnyView {
             view! {
                 <tr>
                     <th scope="row">
-                        <a href=Route::SalesWeek(week.monday).address()>{week.monday.to_string()}</a>
+                        <a href=Route::SalesWeek(week.monday).address()>{words::day(week.monday)}</a>
                     </th>
                     <td>{side}</td>
                     <td>{state.number(week.units)}</td>

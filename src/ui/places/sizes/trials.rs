@@ -4,16 +4,16 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
+use super::asked;
 use super::trial_shown::TrialShown;
-use crate::book::{Book, DrinkId, DrinkKind, Edit, Key, Record, Scope, Trial, TrialId};
+use crate::book::{Book, Edit, Key, Record, Scope, Trial, TrialId};
 use crate::measure::Date;
 use crate::trial::judge;
 use crate::ui::fields::{self, Choice, Choose, Day, Entry};
 use crate::ui::live::{press, rows, text, trouble, when};
-use crate::ui::order;
 use crate::ui::parts::{Back, Section, page_of};
 use crate::ui::random::random;
-use crate::ui::route::{Route, go};
+use crate::ui::route::{Route, go, scope_from_text, scope_text};
 use crate::ui::state::AppState;
 use crate::ui::today::today;
 use crate::words;
@@ -32,7 +32,8 @@ pub fn Trials() -> impl IntoView {
         let name = text(move || state.book.with(|book| book.name(key)));
         let about = text(move || {
             state.book.with(|book| {
-                let said = |trial: &Trial| format!("{}, since {}", words::scope(trial.scope, book), trial.start);
+                let said =
+                    |trial: &Trial| format!("{}, since {}", words::scope(trial.scope, book), words::day(trial.start));
                 book.trial(id).map(said).unwrap_or_default()
             })
         });
@@ -124,33 +125,6 @@ fn changed(book: &Book, id: TrialId, change: impl FnOnce(&mut Trial)) -> Option<
     Some(Edit::Put(Record::Trial(trial)))
 }
 
-/// A part of the menu as the value of an option.
-fn scope_value(scope: Scope) -> String {
-    match scope {
-        Scope::Menu => "menu".to_string(),
-        Scope::Kind(kind) => format!("{kind:?}"),
-        Scope::Drink(id) => id.to_string(),
-    }
-}
-
-fn scope_of(chosen: &str) -> Option<Scope> {
-    let kind = || DrinkKind::ALL.iter().copied().find(|kind| format!("{kind:?}") == chosen);
-    match chosen {
-        "menu" => Some(Scope::Menu),
-        _ => kind().map(Scope::Kind).or_else(|| DrinkId::from_text(chosen).map(Scope::Drink)),
-    }
-}
-
-fn scopes(book: &Book) -> Vec<(String, String)> {
-    let kinds = DrinkKind::ALL.iter().copied().map(Scope::Kind);
-    let drinks = order::drinks(book).into_iter().filter_map(|key| match key {
-        Key::Drink(id) => Some(Scope::Drink(id)),
-        _ => None,
-    });
-    let all = std::iter::once(Scope::Menu).chain(kinds).chain(drinks);
-    all.map(|scope| (scope_value(scope), words::scope(scope, book))).collect()
-}
-
 #[component]
 fn Page(id: TrialId) -> impl IntoView {
     let state = AppState::here();
@@ -182,9 +156,17 @@ fn TrialFields(id: TrialId) -> impl IntoView {
         let edit = state.book.with_untracked(|book| changed(book, id, |trial| change(trial)));
         edit.map_or(Ok(()), |edit| state.apply(step, edit))
     };
-    let options = Memo::new(move |_| state.book.with(scopes));
+    let options = Memo::new(move |_| {
+        state.book.with(|book| {
+            let mut options = asked::all_scope_options(book);
+            // Its drink may no longer be sold.
+            let own = asked::scope_options(book, book.trial(id).map(|trial| trial.scope));
+            options.extend(own.into_iter().filter(|own| !options.contains(own)).collect::<Vec<_>>());
+            options
+        })
+    });
     let choose_scope: Choose = Arc::new(move |chosen| {
-        let Some(scope) = scope_of(chosen) else { return Ok(()) };
+        let Some(scope) = scope_from_text(chosen) else { return Ok(()) };
         set("Scope of a trial", &|trial| trial.scope = scope)
     });
     let monday = |chosen: &str| {
@@ -216,7 +198,7 @@ fn TrialFields(id: TrialId) -> impl IntoView {
                 <Choice
                     label="Judged by the sales of"
                     options=options
-                    value=of(|trial| scope_value(trial.scope))
+                    value=of(|trial| scope_text(trial.scope))
                     choose=choose_scope
                 />
                 <Day label="First week before" value=of(|trial| trial.first.to_string()) choose=choose_first />

@@ -7,6 +7,7 @@ use crate::measure::{Exact, Money, Overflow, Share, read_number};
 use crate::plan::{Candidates, Guess, MOST_CANDIDATES, Plan, plans, sizes_today};
 use crate::ui::live::text;
 use crate::ui::order;
+use crate::ui::places::sizes::asked::first_scope;
 use crate::ui::state::AppState;
 use crate::words::{self, Plans};
 
@@ -76,7 +77,7 @@ impl Asked {
         let all = state.book.with_untracked(order::containers);
         let text_of = |key| if let Key::Container(id) = key { Some((id, RwSignal::new(String::new()))) } else { None };
         let shares: Texts<ContainerId> = all.into_iter().filter_map(text_of).collect();
-        let scope = RwSignal::new(Scope::Menu);
+        let scope = RwSignal::new(state.book.with_untracked(first_scope).unwrap_or(Scope::Menu));
         let pressed = RwSignal::new(None::<Vec<ContainerId>>);
         let own = RwSignal::new(Vec::new());
         let cover = RwSignal::new(USUAL_COVER.to_string());
