@@ -7,7 +7,6 @@ mod currency;
 mod date;
 mod exact;
 mod length;
-mod logarithm;
 mod named;
 mod quantity;
 mod read;

@@ -1,6 +1,7 @@
 //! How many to sell to earn the same.
 
 use crate::measure::{Exact, Money, Overflow, Share};
+use crate::statistics::natural_logarithm;
 
 /// What drinks bring on one side of a switch: one drink, or all that are sold in a week.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -29,7 +30,7 @@ pub struct BreakEven {
     pub ratio: Exact,
     /// P_b / P_a less 1.
     pub price_change: Share,
-    /// The price elasticity at which it breaks even: ln(q_b / q_a) / ln(P_b / P_a). None where
+    /// The price elasticity at which it breaks even, an estimate: ln(q_b / q_a) / ln(P_b / P_a). None where
     /// both prices are the same.
     pub elasticity: Option<Exact>,
 }
@@ -51,10 +52,7 @@ impl BreakEven {
         }
         let ratio = now.contribution.ratio_to(then.contribution)?;
         let prices = then.price.ratio_to(now.price)?;
-        let elasticity = match (ratio.natural_logarithm()?, prices.natural_logarithm()?) {
-            (Some(units), Some(price)) if !price.is_zero() => Some(units.over(price)?),
-            _ => None,
-        };
+        let elasticity = elasticity(ratio, prices);
         let price_change = Share::from_fraction(prices.minus(Exact::ONE)?);
         Ok(Ok(BreakEven { ratio, price_change, elasticity }))
     }
@@ -82,4 +80,11 @@ impl BreakEven {
     pub fn change(&self) -> Result<Share, Overflow> {
         self.ratio.minus(Exact::ONE).map(Share::from_fraction)
     }
+}
+
+/// What the number of drinks does for each 1 % of the price, by the ratios of both.
+fn elasticity(units: Exact, prices: Exact) -> Option<Exact> {
+    let logarithm = |ratio: Exact| natural_logarithm(ratio.to_estimate());
+    let elasticity = logarithm(units)? / logarithm(prices)?;
+    Exact::from_estimate(elasticity).filter(|_| prices != Exact::ONE)
 }
