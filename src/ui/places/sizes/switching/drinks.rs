@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::switching::Asking;
+use super::asking::Asking;
 use crate::book::{DrinkId, Key, OfferId};
 use crate::measure::{Exact, Money};
 use crate::switching::{DrinkSwitch, PriceFrom, Question, Side};

@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
-use super::switching::Asking;
+use super::asking::Asking;
 use crate::measure::{Exact, Money, Share};
 use crate::switching::{Sales, Together};
 use crate::ui::chart::{Axis, Look, Series, chart};

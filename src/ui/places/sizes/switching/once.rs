@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::switching::Asking;
+use super::asking::Asking;
 use crate::measure::{Exact, Money, Overflow};
 use crate::switching::{FirstOrder, first_orders, to_pay};
 use crate::ui::fields::{Entry, tried_number};
