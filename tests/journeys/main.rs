@@ -10,6 +10,7 @@ mod first_start;
 mod harness;
 mod harness_itself;
 mod killed;
+mod later;
 mod menu_price;
 mod missed_target;
 mod mistyped;
