@@ -1,6 +1,7 @@
 // Starts the app, says so in plain words when that fails, and looks after new versions.
 //
-// With the app it speaks by two events on `window`:
+// With the app it speaks by three events on `window`:
+//   brimwright-kept           from here: the whole build is kept on this device
 //   brimwright-update-ready   from here: a new version waits until the person agrees
 //   brimwright-accept-update  from the app: the person agrees
 
@@ -37,6 +38,10 @@ function loadAgain() {
   else location.reload();
 }
 
+function sayItIsKept() {
+  window.dispatchEvent(new CustomEvent("brimwright-kept"));
+}
+
 function sayUpdateIsReady() {
   window.dispatchEvent(new CustomEvent("brimwright-update-ready"));
 }
@@ -52,6 +57,7 @@ function acceptUpdate() {
 async function lookAfterVersions() {
   const first = !workers.controller;
   let taken = false;
+  if (!first) sayItIsKept();
   workers.addEventListener("controllerchange", () => {
     if (agreed) {
       agreed = false;
@@ -59,6 +65,7 @@ async function lookAfterVersions() {
     } else if (first && !taken) {
       // The first worker takes charge of a page that loaded without one: nothing is new.
       taken = true;
+      sayItIsKept();
     } else {
       replaced = true;
       sayUpdateIsReady();

@@ -42,12 +42,9 @@ pub fn opens(shown: Shown, figure: Signal<String>) -> AnyView {
     .into_any()
 }
 
-/// The sheet on which a number's working stands.
-#[component]
-pub fn HowSheet(
-    /// The screen under it: going to another one closes the sheet.
-    route: ReadSignal<Route>,
-) -> impl IntoView {
+/// The sheet on which a number's working stands. `route` is the screen under it: going to another
+/// one closes the sheet.
+pub fn sheet(route: ReadSignal<Route>) -> AnyView {
     let How(open) = expect_context::<How>();
     Effect::new(move |_| {
         route.track();
@@ -87,6 +84,7 @@ pub fn HowSheet(
             })}
         </dialog>
     }
+    .into_any()
 }
 
 /// A number's working, following the book.

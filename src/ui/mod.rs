@@ -7,6 +7,7 @@ mod files;
 mod glass;
 mod history;
 mod how;
+mod later;
 mod library;
 mod live;
 mod locale;
@@ -36,6 +37,7 @@ pub fn mount() {
 fn App() -> impl IntoView {
     let library = Library::start();
     provide_context(library);
+    provide_context(later::Later::start());
     view! {
         <update::UpdateNotice />
         {live::live(move || match library.phase.get() {

@@ -2,7 +2,8 @@
 
 use leptos::prelude::*;
 
-use super::how::{How, HowSheet};
+use super::how::How;
+use super::later::{Later, waiting};
 use super::live::{live, press, text, when};
 use super::places;
 use super::route::{Place, Route, follow_address};
@@ -13,7 +14,26 @@ use super::state::AppState;
 #[component]
 pub fn Shell() -> impl IntoView {
     let route = follow_address();
-    let shown = Memo::new(move |_| route.get());
+    let later = Later::here();
+    // The screen before stays until the one gone to is here, or cannot be had.
+    let shown = Memo::new(move |before: Option<&Option<Route>>| {
+        let route = route.get();
+        match () {
+            () if places::is_at_once(route) || later.parts().is_some() => Some(route),
+            () if later.failed() => None,
+            () => before.copied().flatten(),
+        }
+    });
+    Effect::new(move |_| match places::is_at_once(route.get()) {
+        true => later.need_not(),
+        false => later.ask(),
+    });
+    Effect::new(move |before: Option<()>| {
+        shown.track();
+        if before.is_some() {
+            window().scroll_to_with_x_and_y(0.0, 0.0);
+        }
+    });
     provide_context(How::closed());
     view! {
         <a class="skip" href="#main">"To the content"</a>
@@ -23,12 +43,17 @@ pub fn Shell() -> impl IntoView {
                 <Head />
                 <SavingTrouble />
                 <main id="main" tabindex="-1">
-                    {live(move || places::screen(shown.get()))}
+                    {when(move || shown.get() != Some(route.get()), waiting)}
+                    {live(move || shown.get().and_then(|route| drawn(route, later)).into_any())}
                 </main>
             </div>
         </div>
-        <HowSheet route />
+        {live(move || later.parts().map(|parts| (parts.sheet)(route)).into_any())}
     }
+}
+
+fn drawn(route: Route, later: Later) -> Option<AnyView> {
+    places::at_once(route).or_else(|| later.parts().map(|parts| (parts.screen)(route)))
 }
 
 #[component]

@@ -12,6 +12,7 @@ mod harness_itself;
 mod how_many;
 mod killed;
 mod knowing;
+mod later;
 mod menu_price;
 mod missed_target;
 mod mistyped;

@@ -8,23 +8,23 @@ use sha2::{Digest, Sha256};
 use crate::harness::{By, Journey};
 
 /// The built site in a folder of its own, to be published in several releases.
-struct Publisher {
+pub struct Publisher {
     folder: PathBuf,
 }
 
 impl Publisher {
-    fn new(name: &str) -> Publisher {
+    pub fn new(name: &str) -> Publisher {
         let folder = Path::new(env!("CARGO_TARGET_TMPDIR")).join("sites").join(name);
         fs::remove_dir_all(&folder).ok();
         Publisher { folder }
     }
 
-    fn address(&self) -> &str {
+    pub fn address(&self) -> &str {
         self.folder.to_str().expect("a path in UTF-8")
     }
 
     /// Publishes a release whose page carries `mark`; everything else stays the same.
-    fn publish(&self, mark: &str) {
+    pub fn publish(&self, mark: &str) {
         let built = std::env::var("BRIMWRIGHT_SITE").expect("the built site");
         copy(Path::new(&built), &self.folder);
         let page = fs::read_to_string(self.folder.join("index.html")).expect("the page");
@@ -41,12 +41,12 @@ impl Publisher {
         self.put("service-worker.js", &worker);
     }
 
-    /// Replaces the file that ends in `end` by `text`.
-    fn spoil(&self, end: &str, text: &str) {
+    /// Replaces the file whose name begins with `begin` by `text`.
+    pub fn spoil(&self, begin: &str, text: &str) {
         let names = fs::read_dir(&self.folder).expect("the folder").flatten();
         let name = names
             .filter_map(|entry| entry.file_name().into_string().ok())
-            .find(|name| name.ends_with(end))
+            .find(|name| name.starts_with(begin))
             .expect("such a file");
         self.put(&name, text);
     }
@@ -73,7 +73,7 @@ fn hash(text: &str) -> String {
 }
 
 /// Looks for a new version, as the browser does by itself now and then.
-async fn look_for_a_version(journey: &Journey) {
+pub async fn look_for_a_version(journey: &Journey) {
     let script = "
         window.heard = [];
         addEventListener('brimwright-update-ready', () => heard.push('ready'));
@@ -136,7 +136,7 @@ async fn a_page_of_html_in_place_of_the_app_is_refused() {
     journey.open().await;
     journey.wait_until_kept_offline().await;
     publisher.publish("two");
-    publisher.spoil(".wasm", "<!doctype html><title>Not found</title>");
+    publisher.spoil("brimwright_bg", "<!doctype html><title>Not found</title>");
     look_for_a_version(&journey).await;
     journey.wait_until("the refusal", "return heard.includes('redundant')").await;
     journey.close_site();
@@ -148,7 +148,7 @@ async fn a_page_of_html_in_place_of_the_app_is_refused() {
 async fn a_broken_app_says_so_and_starts_once_it_is_whole() {
     let publisher = Publisher::new("broken");
     publisher.publish("one");
-    publisher.spoil(".wasm", "cut off");
+    publisher.spoil("brimwright_bg", "cut off");
     let journey = Journey::start_on("broken_says_so", publisher.address()).await;
     journey.try_to_open().await.expect("the page loads");
     let sentence = "Brimwright could not start. Check the connection and load the page again. \

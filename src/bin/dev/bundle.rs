@@ -1,52 +1,73 @@
 //! `cargo dev bundle`: the site to publish, and what it weighs.
 
+use std::fmt;
 use std::fs;
 use std::io::Write;
 
-use super::finish::{OPTIMISER, files_in, is_kept_offline};
-use super::run::{Outcome, in_project, run, say};
+use super::finish::{files_in, is_in_first_load, is_kept_offline};
+use super::run::{Outcome, in_project, say};
+use super::serve::build;
 use super::site::with_suffix;
-use super::tools::{Tools, on_path};
+use super::tools::Tools;
 
 /// Kinds of file that brotli makes smaller.
 const COMPRESSIBLE: [&str; 7] = ["html", "css", "js", "wasm", "json", "webmanifest", "svg"];
 
 /// Builds the site into dist/ with a brotli twin beside each file it makes smaller. Returns the
-/// weight of all files as sent, in bytes: what a first load fetches.
+/// weight of the first load as sent, in bytes: all that is fetched before the first screen can be
+/// used.
 pub fn bundle() -> Outcome<usize> {
-    let tools = Tools::for_building()?;
-    let mut trunk = tools.trunk()?;
-    match on_path("wasm-opt") {
-        Some(optimiser) => {
-            say("Building the site for release, with wasm-opt");
-            trunk.env(OPTIMISER, optimiser);
-        }
-        None => say("Building the site for release"),
-    }
-    run(&mut trunk, "Mend what the compiler says above, then run the same command again.")?;
+    build(&Tools::for_building()?)?;
     say("Compressing dist/");
     let site = in_project("dist");
-    let (mut raw_total, mut sent_total) = (0, 0);
+    let (mut first, mut later) = (Weight::default(), Weight::default());
     println!("{:<36} {:>10} {:>10}", "file", "bytes", "brotli");
     for name in files_in(&site)? {
         let path = site.join(&name);
         let raw = fs::read(&path).map_err(|error| format!("{name} cannot be read: {error}."))?;
-        let mut sent = raw.len();
+        let mut weight = Weight { raw: raw.len(), sent: raw.len() };
         if COMPRESSIBLE.iter().any(|end| name.ends_with(&format!(".{end}"))) {
             let small = brotli(&raw).map_err(|error| format!("{name}: {error}."))?;
-            sent = small.len();
+            weight.sent = small.len();
             fs::write(with_suffix(&path, ".br"), small)
                 .map_err(|error| format!("{name}.br cannot be written: {error}."))?;
         }
-        let beside = if is_kept_offline(&name) { "" } else { "  not in the first load" };
-        println!("{name:<36} {:>10} {sent:>10}{beside}", raw.len());
-        if is_kept_offline(&name) {
-            raw_total += raw.len();
-            sent_total += sent;
-        }
+        let when = match () {
+            () if is_in_first_load(&name) => {
+                first.add(weight);
+                ""
+            }
+            () if is_kept_offline(&name) => {
+                later.add(weight);
+                "  after the first screen, kept offline"
+            }
+            () => "  not for the app",
+        };
+        println!("{name:<36} {weight}{when}");
     }
-    println!("{:<36} {raw_total:>10} {sent_total:>10}", "first load, all files");
-    Ok(sent_total)
+    println!("{:<36} {first}", "first load");
+    println!("{:<36} {later}", "after the first screen");
+    Ok(first.sent)
+}
+
+/// Bytes on the disk and as sent.
+#[derive(Clone, Copy, Default)]
+struct Weight {
+    raw: usize,
+    sent: usize,
+}
+
+impl Weight {
+    fn add(&mut self, other: Weight) {
+        self.raw += other.raw;
+        self.sent += other.sent;
+    }
+}
+
+impl fmt::Display for Weight {
+    fn fmt(&self, form: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(form, "{:>10} {:>10}", self.raw, self.sent)
+    }
 }
 
 /// Brotli (RFC 7932) at its highest quality.

@@ -8,6 +8,7 @@ mod price;
 mod run;
 mod serve;
 mod site;
+mod split;
 mod style;
 mod tools;
 mod wasm;

@@ -1,5 +1,5 @@
-//! The end of each build, on the folder where Trunk gathers the site: joins the style, leaves out
-//! what only people and tools read, names files after their contents, and gives the service worker
+//! The end of each build, on the folder where Trunk gathers the site: joins the style, splits the
+//! wasm, leaves out what only people and tools read, names files after their contents, and gives the service worker
 //! the list of what it keeps offline.
 
 use std::env;
@@ -8,20 +8,14 @@ use std::path::{Path, PathBuf};
 
 use sha2::{Digest, Sha256};
 
-use super::run::{Outcome, in_project, program, run};
+use super::run::{Outcome, in_project};
+use super::split::{BINDINGS, LATER, LATER_WASM, WASM, split};
 use super::style;
 use super::wasm::without_custom_sections;
 
-/// Set by `cargo dev bundle` to the path of wasm-opt when there is one.
-pub const OPTIMISER: &str = "BRIMWRIGHT_WASM_OPT";
-
 const PAGE: &str = "index.html";
 const WORKER: &str = "service-worker.js";
-const WASM: &str = "brimwright_bg.wasm";
-const BINDINGS: &str = "brimwright.js";
-
-/// Files to be named after their contents. A file stands after those it refers to.
-const RENAMED: [&str; 4] = [WASM, BINDINGS, "start.js", "style.css"];
+const START: &str = "start.js";
 
 /// Finishes the site in Trunk's staging folder.
 pub fn finish() -> Outcome {
@@ -29,69 +23,73 @@ pub fn finish() -> Outcome {
         .map(PathBuf::from)
         .ok_or("`cargo dev finish` is called by Trunk at the end of a build; use `cargo dev bundle`.")?;
     write(&site.join("style.css"), style::joined(&in_project("style"))?)?;
-    let comments = [(BINDINGS, "/**"), (BINDINGS, "*"), (BINDINGS, "//"), ("start.js", "//"), (WORKER, "//")];
-    for (file, idle) in comments.into_iter().chain([(PAGE, "<link data-trunk")]) {
+    split(&site)?;
+    for (file, idle) in [
+        (BINDINGS, "/**"),
+        (BINDINGS, "*"),
+        (BINDINGS, "//"),
+        (LATER, "//"),
+        (START, "//"),
+        (WORKER, "//"),
+        (PAGE, "<link data-trunk"),
+    ] {
         let path = site.join(file);
         write(&path, without_lines(&read_text(&path)?, idle))?;
     }
-    if let Some(optimiser) = env::var_os(OPTIMISER) {
-        optimise(Path::new(&optimiser), &site.join(WASM))?;
+    for name in [WASM, LATER_WASM] {
+        let wasm = without_custom_sections(&read(&site.join(name))?)?;
+        write(&site.join(name), wasm)?;
     }
-    let wasm = without_custom_sections(&read(&site.join(WASM))?)?;
-    write(&site.join(WASM), wasm)?;
     rename_after_contents(&site)?;
     list_for_offline(&site)
 }
 
-/// Shrinks the wasm. The features are those that Rust's wasm32-unknown-unknown takes for granted,
-/// and which every browser has had for years; nothing newer may be let in.
-fn optimise(optimiser: &Path, wasm: &Path) -> Outcome {
-    run(
-        program(optimiser)
-            .args([
-                "-Oz",
-                "--mvp-features",
-                "--enable-bulk-memory",
-                "--enable-bulk-memory-opt",
-                "--enable-call-indirect-overlong",
-                "--enable-multivalue",
-                "--enable-mutable-globals",
-                "--enable-nontrapping-float-to-int",
-                "--enable-reference-types",
-                "--enable-sign-ext",
-                "-o",
-            ])
-            .arg(wasm)
-            .arg(wasm),
-        "The wasm-opt on PATH may be too old: update it, or take it off PATH, it is not required.",
-    )
-}
-
+/// Names files after their contents, those that are referred to first.
 fn rename_after_contents(site: &Path) -> Outcome {
-    let mut renamed: Vec<(String, String)> = Vec::new();
-    for name in RENAMED {
-        let path = site.join(name);
-        if name == "start.js" {
-            refer(&path, &renamed)?;
-        }
-        let (stem, end) = name.rsplit_once('.').unwrap_or((name, ""));
-        let hash = &hash(&read(&path)?)[..16];
-        let new = format!("{stem}-{hash}.{end}");
-        fs::rename(&path, site.join(&new)).map_err(|error| format!("{name} cannot be renamed: {error}."))?;
-        renamed.push((format!("./{name}"), format!("./{new}")));
-    }
-    refer(&site.join(PAGE), &renamed)
+    let named = |name| rename(site, name, &hash_of(site, &[name])?);
+    let (wasm, later_wasm, style) = (named(WASM)?, named(LATER_WASM)?, named("style.css")?);
+    refer(&site.join(LATER), "", &[&later_wasm])?;
+    // These two import one another: both are named after both.
+    let both = hash_of(site, &[BINDINGS, LATER])?;
+    let (bindings, later) = (rename(site, BINDINGS, &both)?, rename(site, LATER, &both)?);
+    refer(&site.join(&bindings.new), "from \"", &[&later])?;
+    refer(&site.join(&later.new), "from \"", &[&bindings])?;
+    refer(&site.join(START), "", &[&wasm, &bindings])?;
+    let start = named(START)?;
+    refer(&site.join(PAGE), "", &[&wasm, &bindings, &later, &start, &style])
 }
 
-/// Makes a file refer to the new names. The page refers to every file, the start script to those
-/// named before it.
-fn refer(path: &Path, renamed: &[(String, String)]) -> Outcome {
+/// A file that was named after contents.
+struct Renamed {
+    old: &'static str,
+    new: String,
+}
+
+fn rename(site: &Path, name: &'static str, hash: &str) -> Outcome<Renamed> {
+    let (stem, end) = name.rsplit_once('.').unwrap_or((name, ""));
+    let new = format!("{stem}-{hash}.{end}");
+    fs::rename(site.join(name), site.join(&new)).map_err(|error| format!("{name} cannot be renamed: {error}."))?;
+    Ok(Renamed { old: name, new })
+}
+
+/// What files are named after: the beginning of the hash of their contents, one after the other.
+fn hash_of(site: &Path, names: &[&str]) -> Outcome<String> {
+    let mut contents = Vec::new();
+    for name in names {
+        contents.extend(read(&site.join(name))?);
+    }
+    Ok(hash(&contents)[..16].to_owned())
+}
+
+/// Makes a file refer to new names, wherever `before` stands before them.
+fn refer(path: &Path, before: &str, renamed: &[&Renamed]) -> Outcome {
     let mut text = read_text(path)?;
-    for (old, new) in renamed {
-        if !text.contains(old) {
-            return Err(format!("{} does not refer to {old}, which it must load or preload.", path.display()));
+    for Renamed { old, new } in renamed {
+        let reference = format!("{before}./{old}");
+        if !text.contains(&reference) {
+            return Err(format!("{} does not refer to ./{old}, which it must load or preload.", path.display()));
         }
-        text = text.replace(old, new);
+        text = text.replace(&reference, &format!("{before}./{new}"));
     }
     write(path, text)
 }
@@ -119,6 +117,13 @@ fn list_for_offline(site: &Path) -> Outcome {
 pub fn is_kept_offline(name: &str) -> bool {
     let icon_of_a_home_screen = name.starts_with("icons/") && name.ends_with(".png");
     !icon_of_a_home_screen && !name.starts_with("schema/")
+}
+
+/// Whether a file is fetched before the first screen can be used. The second part of the app and
+/// the demo book come when they are asked for; the service worker starts after the app.
+pub fn is_in_first_load(name: &str) -> bool {
+    let later = name.starts_with(LATER_WASM.trim_end_matches(".wasm")) || name.starts_with("books/") || name == WORKER;
+    is_kept_offline(name) && !later
 }
 
 /// Every file under `site`, as sorted paths with `/` between folders.
@@ -181,6 +186,50 @@ mod tests {
         assert!(is_kept_offline("brimwright_bg-0123.wasm") && is_kept_offline("icons/icon.svg"));
         assert!(is_kept_offline("books/marrowgate-juice-hall.json") && is_kept_offline("index.html"));
         assert!(!is_kept_offline("icons/icon-512.png") && !is_kept_offline("schema/a.schema.json"));
+    }
+
+    #[test]
+    fn the_first_load_is_what_comes_before_the_first_screen() {
+        assert!(is_in_first_load("brimwright_bg-0123.wasm") && is_in_first_load("later-0123.js"));
+        assert!(is_in_first_load("index.html") && is_in_first_load("style-0123.css"));
+        assert!(!is_in_first_load("split_later-0123.wasm") && is_kept_offline("split_later-0123.wasm"));
+        assert!(!is_in_first_load("service-worker.js") && !is_in_first_load("icons/icon-512.png"));
+        assert!(!is_in_first_load("books/marrowgate-juice-hall.json"));
+    }
+
+    #[test]
+    fn every_name_follows_every_content_it_leads_to() {
+        let site = env::temp_dir().join(format!("brimwright-finish-{}", std::process::id()));
+        let names = |later_wasm: &str| {
+            fs::remove_dir_all(&site).ok();
+            fs::create_dir_all(&site).expect("a folder");
+            let page = "./brimwright_bg.wasm ./brimwright.js ./later.js ./start.js ./style.css";
+            // The bindings also hand the other script over by its name before: that stays.
+            let bindings = "import * as it from \"./later.js\"\n\"./later.js\": it";
+            let later = "import {} from \"./brimwright.js\"\n\"./split_later.wasm\"";
+            let start = "./brimwright_bg.wasm ./brimwright.js";
+            for (name, text) in [
+                (PAGE, page),
+                (BINDINGS, bindings),
+                (LATER, later),
+                (START, start),
+                (WASM, "first"),
+                (LATER_WASM, later_wasm),
+                ("style.css", ""),
+            ] {
+                write(&site.join(name), text).expect("the file is written");
+            }
+            rename_after_contents(&site).expect("the files are renamed");
+            files_in(&site).expect("the files")
+        };
+        let (one, two) = (names("one"), names("two"));
+        let bindings = two.iter().find(|name| name.starts_with("brimwright-")).expect("the bindings");
+        let bindings = read_text(&site.join(bindings)).expect("a text");
+        assert!(bindings.starts_with("import * as it from \"./later-") && bindings.ends_with("\"./later.js\": it"));
+        let kept: Vec<&String> = one.iter().filter(|name| two.contains(name)).collect();
+        let same = |begin: &str| kept.iter().any(|name| name.starts_with(begin));
+        assert_eq!((kept.len(), same("brimwright_bg-"), same("style-"), same(PAGE)), (3, true, true, true));
+        fs::remove_dir_all(&site).ok();
     }
 
     #[test]

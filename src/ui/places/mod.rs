@@ -11,6 +11,16 @@ use leptos::prelude::*;
 
 use super::route::Route;
 
+/// The screen of a route, where it is in the first load. No number on it opens to its working.
+pub fn at_once(route: Route) -> Option<AnyView> {
+    is_at_once(route).then(|| drinks::List().into_any())
+}
+
+/// Whether the screen of a route is in the first load.
+pub const fn is_at_once(route: Route) -> bool {
+    matches!(route, Route::Drinks)
+}
+
 /// The screen of a route.
 pub fn screen(route: Route) -> AnyView {
     match route {

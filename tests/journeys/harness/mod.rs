@@ -32,20 +32,22 @@ const PATIENCE: Duration = Duration::from_secs(30);
 const REST: Duration = Duration::from_millis(15);
 
 /// Ends when what came of a click is drawn: a screen that it led to has taken the place of the one
-/// before. A page that is not seen is not drawn.
+/// before, also one that was on its way. A page that is not seen is not drawn.
 const DRAWN: &str = "
 const [done] = arguments;
-document.hidden ? done() : requestAnimationFrame(() => requestAnimationFrame(done));
+const come = () => (document.querySelector('.coming') ? setTimeout(come, 10) : done());
+document.hidden ? done() : requestAnimationFrame(() => requestAnimationFrame(come));
 ";
 
 /// Goes to an address within the page. The app listens since its start, so it hears before the
-/// promise does; its effects come before the next message.
+/// promise does; its effects come before the next message. A screen on its way is waited for.
 const GO: &str = r"
 const go = (hash) => new Promise((done) => {
     if (!hash || location.hash === hash) return done();
     addEventListener('hashchange', () => {
         const { port1, port2 } = new MessageChannel();
-        port1.onmessage = () => done();
+        const come = () => (document.querySelector('.coming') ? setTimeout(come, 10) : done());
+        port1.onmessage = come;
         port2.postMessage(null);
     }, { once: true });
     location.hash = hash;

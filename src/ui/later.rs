@@ -1,0 +1,122 @@
+//! What is not in the first load: a second wasm file brings it, at the latest on first use.
+//!
+//! Whatever is reachable only through [`Parts`] is in the second file; the build cuts it off. It is
+//! taken up as soon as it is kept on this device, so that a page which is still open after an
+//! update has all of its own version.
+
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+use leptos::wasm_split::{SplitLoaderError, wasm_split};
+use wasm_bindgen::JsCast;
+use wasm_bindgen::closure::Closure;
+
+use super::live::{live, press};
+use super::route::Route;
+use super::{how, places};
+
+/// Said by the start script when the whole build is kept on this device.
+const KEPT: &str = "brimwright-kept";
+
+/// The ways into the second file.
+pub struct Parts {
+    /// The screen of any route.
+    pub screen: fn(Route) -> AnyView,
+    /// The sheet for the workings of numbers.
+    pub sheet: fn(ReadSignal<Route>) -> AnyView,
+}
+
+static PARTS: Parts = Parts { screen: places::screen, sheet: how::sheet };
+
+#[wasm_split(later, wasm_split_path = leptos::wasm_split, fallible)]
+fn parts() -> Result<&'static Parts, SplitLoaderError> {
+    Ok(&PARTS)
+}
+
+/// Whether the second file is here.
+#[derive(Clone, Copy)]
+pub struct Later {
+    parts: RwSignal<Option<&'static Parts>>,
+    failed: RwSignal<bool>,
+}
+
+impl Later {
+    /// Waits until it is kept on this device, or somebody asks for it.
+    pub fn start() -> Later {
+        let later = Later { parts: RwSignal::new(None), failed: RwSignal::new(false) };
+        let hear = Closure::<dyn Fn()>::new(move || later.take_up());
+        // Lives as long as the page, as this does.
+        let _ = window().add_event_listener_with_callback(KEPT, hear.as_ref().unchecked_ref());
+        hear.forget();
+        later
+    }
+
+    /// The one of this page.
+    pub fn here() -> Later {
+        expect_context::<Later>()
+    }
+
+    /// The ways into the second file once it is here, following it.
+    pub fn parts(self) -> Option<&'static Parts> {
+        self.parts.get()
+    }
+
+    /// Whether it was asked for and could not be had, following it.
+    pub fn failed(self) -> bool {
+        self.failed.get()
+    }
+
+    /// Fetches it for a screen that is waited for. Where it could not be had, asking tries again.
+    pub fn ask(self) {
+        self.failed.set(false);
+        spawn_local(async move { self.failed.set(!self.came().await) });
+    }
+
+    /// Fetches it before a screen is waited for; where that fails, whoever asks is told.
+    fn take_up(self) {
+        spawn_local(async move {
+            let _ = self.came().await;
+        });
+    }
+
+    /// Whether it is here; fetches it unless it is or is on its way.
+    async fn came(self) -> bool {
+        let parts = parts().await.ok();
+        if self.parts.with_untracked(Option::is_none) {
+            self.parts.set(parts);
+        }
+        parts.is_some()
+    }
+
+    /// No screen is waited for any more.
+    pub fn need_not(self) {
+        self.failed.set(false);
+    }
+}
+
+/// Says that a screen is on its way, or that it could not be had.
+pub fn waiting() -> AnyView {
+    let later = Later::here();
+    live(move || {
+        if !later.failed() {
+            return view! {
+                <p class="coming" role="status">
+                    "Opening…"
+                </p>
+            }
+            .into_any();
+        }
+        view! {
+            <div class="trouble" role="alert">
+                <p>
+                    "This could not be opened: a part of the app did not arrive. Check the connection and try again; if that does not help, load the page again. What you entered is kept on this device."
+                </p>
+                <p class="actions">
+                    <button class="button" on:click=press(move || later.ask())>
+                        "Try again"
+                    </button>
+                </p>
+            </div>
+        }
+        .into_any()
+    })
+}

@@ -1,0 +1,146 @@
+//! The part of the app that is not in the first load: offline, on its way, and out of reach.
+
+use crate::harness::{By, Journey};
+use crate::updating::{Publisher, look_for_a_version};
+
+const PART: &str = "split_later";
+const LOST: &str = "This could not be opened: a part of the app did not arrive. Check the connection and try again; \
+                    if that does not help, load the page again. What you entered is kept on this device.";
+
+const RELOAD: &str = "
+    if (sessionStorage.reloaded) return !window.before;
+    sessionStorage.reloaded = 'once';
+    window.before = true;
+    location.reload();
+    return false;";
+
+/// The heading of the screen that is shown.
+async fn expect_heading(journey: &Journey, heading: &str) {
+    journey.expect_each("main h1", &[heading]).await;
+}
+
+#[tokio::test]
+async fn after_the_first_load_every_screen_opens_without_a_network() {
+    let mut journey = Journey::start("later_offline").await;
+    journey.open().await;
+    journey.wait_until_kept_offline().await;
+    journey.close_site();
+    journey.click(By::Text("Start an empty book")).await;
+    journey.click(By::Text("Sizes")).await;
+    expect_heading(&journey, "Sizes").await;
+    // From the start, with nothing in memory, and at the address of such a screen.
+    journey.open().await;
+    journey.go("#/counter").await;
+    expect_heading(&journey, "Counter").await;
+    journey.wait_until("the page to be loaded anew", RELOAD).await;
+    expect_heading(&journey, "Counter").await;
+}
+
+#[tokio::test]
+async fn a_part_that_does_not_arrive_is_said_and_asked_for_again() {
+    let publisher = Publisher::new("later_lost");
+    publisher.publish("one");
+    publisher.spoil(PART, "cut off");
+    let mut journey = Journey::start_on("later_lost", publisher.address()).await;
+    journey.open().await;
+    journey.click(By::Text("Start an empty book")).await;
+    journey.wait_for_text("Three steps to a first price").await;
+    journey.click(By::Text("Sizes")).await;
+    assert_eq!(journey.text_of(By::Text(LOST)).await, LOST);
+    journey.screenshot("sentence").await;
+    // What is here can be gone back to, and the sentence goes.
+    journey.click(By::Text("Drinks")).await;
+    journey.wait_for_text("Three steps to a first price").await;
+    journey.wait_for_text_gone(LOST).await;
+    journey.close_site();
+    journey.click(By::Text("Sizes")).await;
+    journey.wait_for_text(LOST).await;
+    journey.click(By::Text("Try again")).await;
+    journey.wait_for_text(LOST).await;
+    journey.open_site();
+    publisher.publish("one");
+    journey.click(By::Text("Try again")).await;
+    expect_heading(&journey, "Sizes").await;
+    journey.wait_for_text_gone(LOST).await;
+}
+
+const TAKEN_UP: &str = "
+    return performance.getEntriesByType('resource').some((it) => it.name.includes('split_later') && it.responseEnd)";
+const NOT_ASKED_FOR: &str = "
+    return !performance.getEntriesByType('resource').some((it) => it.name.includes('split_later'))";
+
+/// Holds back the answer to the page's request for the part until `release()`.
+const HOLD: &str = "
+    const fetchNow = window.fetch;
+    window.fetch = (address, ...rest) => String(address).includes('split_later')
+        ? new Promise((done) => (window.release = () => done(fetchNow(address, ...rest))))
+        : fetchNow(address, ...rest);
+    return true;";
+
+#[tokio::test]
+async fn while_a_part_is_on_its_way_the_screen_stays_and_the_last_wish_counts() {
+    let publisher = Publisher::new("later_slow");
+    publisher.publish("one");
+    // Nothing is kept on the device, so that nothing is taken up before it is asked for.
+    publisher.spoil("manifest", "{}");
+    let journey = Journey::start_on("later_slow", publisher.address()).await;
+    journey.open().await;
+    journey.click(By::Text("Start an empty book")).await;
+    journey.wait_for_text("Three steps to a first price").await;
+    // Neither the choice of books nor the list needs it: it is no part of the first load.
+    journey.wait_until("nothing to have asked for the part", NOT_ASKED_FOR).await;
+    journey.wait_until("the network to be slow", HOLD).await;
+    let go = async |address: &str| {
+        let script = format!("location.hash = '{address}'; return true");
+        journey.wait_until("the address to change", &script).await;
+    };
+    go("#/sizes").await;
+    journey.wait_for_text("Opening…").await;
+    expect_heading(&journey, "Drinks").await;
+    journey.screenshot("opening").await;
+    go("#/drinks").await;
+    journey.wait_for_text_gone("Opening…").await;
+    go("#/sizes").await;
+    go("#/counter").await;
+    journey.wait_for_text("Opening…").await;
+    expect_heading(&journey, "Drinks").await;
+    journey.wait_until("the part to arrive", "release(); return true").await;
+    expect_heading(&journey, "Counter").await;
+    journey.wait_for_text_gone("Opening…").await;
+}
+
+#[tokio::test]
+async fn a_page_of_the_version_before_has_all_of_its_own_version() {
+    let publisher = Publisher::new("later_old");
+    publisher.publish("one");
+    let mut journey = Journey::start_on("later_old", publisher.address()).await;
+    journey.open().await;
+    journey.click(By::Text("Start an empty book")).await;
+    journey.wait_for_text("Three steps to a first price").await;
+    journey.wait_until_kept_offline().await;
+    publisher.publish("two");
+    look_for_a_version(&journey).await;
+    journey.wait_until("the app to be told", "return heard.includes('ready')").await;
+    // As on a host that has the newest files only.
+    publisher.spoil(PART, "of another version");
+    journey.open().await;
+    journey.click(By::Text("Sizes")).await;
+    expect_heading(&journey, "Sizes").await;
+    // Another tab agrees to the update: the kept files of this page's version go. By then it has
+    // taken up what it was not asked for yet.
+    journey.open().await;
+    journey.wait_until("the part to be taken up", TAKEN_UP).await;
+    journey.open_another_tab().await;
+    journey
+        .wait_until(
+            "the new version to take over",
+            "navigator.serviceWorker.getRegistration().then(({ waiting }) => waiting?.postMessage({ type: 'accept-update' }));
+             window.names ??= []; caches.keys().then((names) => (window.names = names));
+             return names.length === 1 && names[0].includes(' two-')",
+        )
+        .await;
+    journey.close_site();
+    journey.use_tab(0).await;
+    journey.click(By::Text("Counter")).await;
+    expect_heading(&journey, "Counter").await;
+}
