@@ -61,6 +61,9 @@ pub fn read_table(bytes: &[u8]) -> Result<Table, TillError> {
     let separator = separator(text).ok_or(TillError::NoColumns)?;
     let mut rows = rows(text, separator)?.into_iter();
     let heads = rows.next().map(|row| named(row.cells)).ok_or(TillError::Empty)?;
+    if heads.len() < 2 {
+        return Err(TillError::NoColumns);
+    }
     let rows: Vec<Row> = rows.collect();
     if rows.is_empty() { Err(TillError::OnlyHeads) } else { Ok(Table { heads, rows }) }
 }
