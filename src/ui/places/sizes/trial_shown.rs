@@ -127,11 +127,7 @@ fn drawn(judged: &Judged, state: AppState) -> AnyView {
         from_zero: false,
         mark: Box::new(move |number| state.number(number)),
     };
-    let money = move |number| {
-        let number = state.number(number);
-        state.style.with_untracked(|style| format!("{}{number}{}", style.money_before, style.money_after))
-    };
-    let left = Axis { name: "Left".into(), from_zero: false, mark: Box::new(money) };
+    let left = Axis { name: "Left".into(), from_zero: false, mark: Box::new(move |number| state.money_mark(number)) };
     chart(&week, &left, &series)
 }
 
