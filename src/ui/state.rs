@@ -12,7 +12,7 @@ use super::locale;
 use crate::book::{Applied, Book, Edit, Key, OfferId, Refusal};
 use crate::ledger::{Ledger, Priced, Standing};
 use crate::measure::{
-    Amount, Length, Measure, Money, NumberStyle, Overflow, Share, System, TypedLength, Unit, Volume, show_amount,
+    Amount, Exact, Length, Measure, Money, NumberStyle, Overflow, Share, System, TypedLength, Unit, Volume, show_amount,
     show_fine_volume, show_length, show_measure, show_money, show_number, show_percent, show_volume,
 };
 use crate::store::Durability;
@@ -217,10 +217,12 @@ impl AppState {
     /// Money with one digit more than its currency has, for costs of small amounts.
     pub fn fine_money(self, money: Money) -> String {
         let digits = self.book.with(|book| book.settings().currency.digits()).saturating_add(1);
-        self.style.with(|style| {
-            let number = show_number(money.major().rounded(digits), digits, style);
-            format!("{}{number}{}", style.money_before, style.money_after)
-        })
+        self.style.with(|style| with_sign_of_money(money.major().rounded(digits), digits, style))
+    }
+
+    /// Money at a mark of an axis: in as few digits as it takes.
+    pub fn money_mark(self, number: Exact) -> String {
+        self.style.with_untracked(|style| with_sign_of_money(number, 0, style))
     }
 
     /// A share to 0.1 %.
@@ -234,7 +236,7 @@ impl AppState {
     }
 
     /// An exact number, all digits.
-    pub fn number(self, number: crate::measure::Exact) -> String {
+    pub fn number(self, number: Exact) -> String {
         self.style.with(|style| show_number(number, 0, style))
     }
 
@@ -279,6 +281,12 @@ impl AppState {
     pub fn amount(self, amount: Amount) -> String {
         self.style.with(|style| show_amount(amount, self.units(), style))
     }
+}
+
+fn with_sign_of_money(number: Exact, digits: u32, style: &NumberStyle) -> String {
+    let sign = if number.is_negative() { "\u{2212}" } else { "" };
+    let number = show_number(number.abs(), digits, style);
+    format!("{sign}{}{number}{}", style.money_before, style.money_after)
 }
 
 fn said(shown: Result<String, Overflow>) -> String {

@@ -150,7 +150,7 @@ fn Mix(asked: Asked) -> impl IntoView {
                     heading="Of what is sold, how much in each size"
                     about="Your guess. Leave all empty, and each drink keeps its own shares of today."
                 >
-                    <div class="fields">{live(fields)}</div>
+                    <div class="fields shares">{live(fields)}</div>
                     <p class="hollow" role="status">{sum}</p>
                 </Section>
             }

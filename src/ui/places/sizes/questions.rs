@@ -3,7 +3,9 @@
 use leptos::prelude::*;
 
 use crate::book::Scope;
+use crate::ui::live::when;
 use crate::ui::route::Route;
+use crate::ui::state::AppState;
 
 /// A question, the words that stand under it, and the screen that answers it.
 type Question = (&'static str, &'static str, Route);
@@ -34,9 +36,26 @@ pub fn Questions() -> impl IntoView {
             </li>
         }
     };
+    let state = AppState::here();
+    let none = move || state.book.with(|book| book.offers().next().is_none());
+    let teach = || {
+        view! {
+            <div class="teach">
+                <h2>"No drink is sold in a size yet"</h2>
+                <p>"Give a drink two or more sizes with prices in Drinks; these questions then have answers."</p>
+                <p class="actions">
+                    <a class="button" href=Route::Drinks.address()>
+                        "To Drinks"
+                    </a>
+                </p>
+            </div>
+        }
+        .into_any()
+    };
     view! {
         <h1>"Sizes"</h1>
         <p class="about">"Which bottles and cups are worth selling?"</p>
+        {when(none, teach)}
         <section class="section">
             <h2>"Choosing"</h2>
             <ul class="rows">{CHOOSING.into_iter().map(row).collect_view()}</ul>

@@ -127,7 +127,7 @@ fn drawn(judged: &Judged, state: AppState) -> AnyView {
         from_zero: false,
         mark: Box::new(move |number| state.number(number)),
     };
-    let left = Axis { name: "Left".into(), from_zero: false, mark: Box::new(move |number| state.number(number)) };
+    let left = Axis { name: "Left".into(), from_zero: false, mark: Box::new(move |number| state.money_mark(number)) };
     chart(&week, &left, &series)
 }
 

@@ -48,17 +48,13 @@ fn shown(state: AppState, together: &Together, sales: Sales, kept: Share) -> Any
     };
     let percent = |share: Share| share.percent().unwrap_or_default();
     let today = together.now.contribution;
-    let mark = move |number: Exact| {
-        let number = state.number(number);
-        state.style.with_untracked(|style| format!("{}{number}{}", style.money_before, style.money_after))
-    };
     let across = Axis {
         name: "Sales kept".to_string(),
         from_zero: false,
         mark: Box::new(move |number| format!("{}\u{a0}%", state.number(number))),
     };
     let up =
-        Axis { name: format!("Left of {}", words::switching::basis(sales)), from_zero: true, mark: Box::new(mark) };
+        Axis { name: format!("Left of {}", words::switching::basis(sales)), from_zero: true, mark: Box::new(move |number| state.money_mark(number)) };
     let line = |name: &str, look, read: &dyn Fn(Money) -> Money| Series {
         name: name.to_string(),
         look,
