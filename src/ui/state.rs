@@ -12,8 +12,8 @@ use super::locale;
 use crate::book::{Applied, Book, Edit, Key, OfferId, Refusal};
 use crate::ledger::{Ledger, Priced, Standing};
 use crate::measure::{
-    Amount, Exact, Length, Measure, Money, NumberStyle, Overflow, Share, System, TypedLength, Unit, Volume, show_amount,
-    show_fine_volume, show_length, show_measure, show_money, show_number, show_percent, show_volume,
+    Amount, Exact, Length, Measure, Money, NumberStyle, Overflow, Share, System, TypedLength, Unit, Volume,
+    show_amount, show_fine_volume, show_length, show_measure, show_money, show_number, show_percent, show_volume,
 };
 use crate::store::Durability;
 use crate::words;

@@ -53,8 +53,11 @@ fn shown(state: AppState, together: &Together, sales: Sales, kept: Share) -> Any
         from_zero: false,
         mark: Box::new(move |number| format!("{}\u{a0}%", state.number(number))),
     };
-    let up =
-        Axis { name: format!("Left of {}", words::switching::basis(sales)), from_zero: true, mark: Box::new(move |number| state.money_mark(number)) };
+    let up = Axis {
+        name: format!("Left of {}", words::switching::basis(sales)),
+        from_zero: true,
+        mark: Box::new(move |number| state.money_mark(number)),
+    };
     let line = |name: &str, look, read: &dyn Fn(Money) -> Money| Series {
         name: name.to_string(),
         look,
