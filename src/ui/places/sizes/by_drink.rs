@@ -79,9 +79,11 @@ pub fn by_drink(units: Units) -> AnyView {
         let listed = Memo::new(move |_| state.book.with(|book| sizes(book, drink, week)));
         let units = units.clone();
         view! {
-            <li class="sold" role="group" aria-label=name>
+            <li class="sold">
                 <h3>{name}</h3>
-                <div class="sold-sizes">{rows(listed, move |key| field(key, &units))}</div>
+                <div class="sold-sizes" role="group" aria-label=name>
+                    {rows(listed, move |key| field(key, &units))}
+                </div>
             </li>
         }
         .into_any()

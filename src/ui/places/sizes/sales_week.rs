@@ -66,6 +66,9 @@ pub fn SalesWeek(
             <Figure name="Contribution" value=contribution large=true />
         </dl>
         <p class="about">{working}</p>
-        {fields}
+        <section class="section">
+            <h2>"How many"</h2>
+            {fields}
+        </section>
     }
 }
