@@ -4,6 +4,8 @@
 //! Everything is invented. Each expected figure was worked out by hand, from the formulas that
 //! stand beside it; none comes from the engine.
 
+use fantoccini::key::Key;
+
 use crate::entering;
 use crate::harness::{By, Journey};
 
@@ -30,6 +32,7 @@ async fn what_is_tried_changes_nothing_until_it_is_used() {
 
     today(&journey).await;
     journey.click(By::Text("What if")).await;
+    slid(&journey).await;
     tried(&journey).await;
     cannot_be(&journey).await;
     back_to_today(&journey).await;
@@ -73,6 +76,21 @@ const TRIED: [&[&str]; 9] = [
     &["Suggested for the target", "$1.25", "today $2.50 tried $3.25"],
     &["Target", "on target", "on target"],
 ];
+
+/// A step of a slider is five cents, or a millilitre.
+async fn slid(journey: &Journey) {
+    journey.press(By::Label("Large: price, as a slider"), Key::Left).await;
+    journey.expect_value(PRICE, "5.95").await;
+    journey.press(By::Label("Small: poured, as a slider"), Key::Right).await;
+    journey.expect_value(POURED, "251 mL").await;
+    journey.press(By::Label("Ingredients cost more by, as a slider"), Key::Right).await;
+    journey.expect_value(INGREDIENTS, "1").await;
+    journey.press(By::Label("Target margin, as a slider"), Key::Right).await;
+    journey.expect_value(TARGET, "61").await;
+    assert_eq!(journey.title_of_undo().await, "Undo: Menu price", "nothing was changed in the book");
+    journey.click(By::Text("Back to today's")).await;
+    today(journey).await;
+}
 
 async fn tried(journey: &Journey) {
     journey.enter(PRICE, "5.50").await;

@@ -16,4 +16,4 @@ pub use commit::{
 };
 pub use day::Day;
 pub use entry::Entry;
-pub use slider::{Slider, Try};
+pub use slider::{Range, Slid, Slider, Try};

@@ -1,4 +1,4 @@
-//! A percentage to try, by a slider or by typing.
+//! What is tried by a slider, or by typing beside it.
 
 use std::sync::Arc;
 
@@ -6,7 +6,7 @@ use leptos::ev;
 use leptos::prelude::*;
 
 use super::{Entry, tried_change};
-use crate::measure::Exact;
+use crate::measure::{Exact, TYPED_PLACES};
 use crate::ui::history::Session;
 use crate::ui::live::text;
 use crate::ui::state::AppState;
@@ -14,6 +14,43 @@ use crate::ui::state::AppState;
 /// Takes a percentage, or what is wrong with it, in which visit to the field; no visit where it
 /// was slid. Says why it does not hold. None is what holds in the book.
 pub type Try = Arc<dyn Fn(Result<Option<Exact>, String>, Option<Session>) -> Result<(), String> + Send + Sync>;
+
+/// Takes the number that was slid to.
+pub type Slid = Arc<dyn Fn(Exact) + Send + Sync>;
+
+/// A bare slider, beside a field for the same number.
+#[component]
+pub fn Range(
+    /// What is tried.
+    label: String,
+    /// Its ends, as the numbers stand when it is drawn.
+    ends: (Exact, Exact),
+    /// How far one step goes.
+    step: Exact,
+    /// The number in force.
+    value: Signal<Exact>,
+    /// Takes another.
+    slid: Slid,
+) -> impl IntoView {
+    let slide = move |event: ev::Event| {
+        // A slider gives plain digits between its ends.
+        if let Some(number) = Exact::from_plain(&event_target_value(&event), TYPED_PLACES) {
+            slid(number);
+        }
+    };
+    let (least, most) = ends;
+    view! {
+        <input
+            type="range"
+            aria-label=format!("{label}, as a slider")
+            min=least.to_string()
+            max=most.to_string()
+            step=step.to_string()
+            prop:value=text(move || value.get().rounded(step.places()).to_string())
+            on:input=slide
+        />
+    }
+}
 
 /// A percentage with a slider in whole steps beside its field.
 #[component]
@@ -31,11 +68,12 @@ pub fn Slider(
 ) -> impl IntoView {
     let state = AppState::here();
     let typed = put.clone();
-    let slid = move |event: ev::Event| {
-        // A slider gives plain digits between its ends, which hold.
-        let _ = put(Ok(Exact::from_plain(&event_target_value(&event), 0)), None);
-    };
+    let slid: Slid = Arc::new(move |number| {
+        // What lies between the ends holds.
+        let _ = put(Ok(Some(number)), None);
+    });
     let (least, most) = ends;
+    let whole = |end: i32| Exact::new(i64::from(end), 0);
     view! {
         <div class="slider">
             <Entry
@@ -45,15 +83,7 @@ pub fn Slider(
                 value=text(move || state.number(value.get()))
                 commit=tried_change(Box::new(move |read, session| typed(read, Some(session))))
             />
-            <input
-                type="range"
-                aria-label=format!("{label}, as a slider")
-                min=least.to_string()
-                max=most.to_string()
-                step="1"
-                prop:value=text(move || value.get().rounded(0).to_string())
-                on:input=slid
-            />
+            <Range label=label.to_string() ends=(whole(least), whole(most)) step=Exact::ONE value slid />
             <p class="entry-note">{note}</p>
         </div>
     }

@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use crate::book::{Book, ContainerId, DrinkId, OfferId, Scope};
-use crate::measure::{Amount, Exact, Money, Overflow, Share};
+use crate::measure::{Amount, Exact, Money, Overflow, Share, Volume};
 use crate::sizes::{Draft, SideBySide, SizeRow, WhatIf, WhatIfError, side_by_side, sold_in, sold_together, target_of};
 use crate::ui::history::Session;
 use crate::ui::state::AppState;
@@ -153,12 +153,29 @@ impl Trying {
 
     /// The price tried in a size, as a field shows it; of several drinks the rise.
     pub fn price(self, container: ContainerId) -> String {
+        self.price_now(container).map(|price| self.state.plain_money(price)).unwrap_or_default()
+    }
+
+    /// The price tried in a size, or today's; of several drinks the rise.
+    pub fn price_now(self, container: ContainerId) -> Option<Money> {
         let tried = self.tried.with(|tried| found(&tried.prices, container));
-        let price = match self.scope {
+        match self.scope {
             Scope::Drink(_) => tried.or_else(|| Some(self.today(container)?.sold?.price)),
             Scope::Menu | Scope::Kind(_) => tried.or(Some(Money::ZERO)),
+        }
+    }
+
+    /// How far the price of a size can be slid: half of today's up and down, or as far up from
+    /// nothing where none is asked; of several drinks as far as half of their mean.
+    pub fn price_ends(self, container: ContainerId) -> (Exact, Exact) {
+        let asked = self.today(container).and_then(|row| row.sold).map(|sold| sold.price);
+        let asked = asked.unwrap_or(Money::from_major(Exact::new(20, 0))).major();
+        let half = asked.times(Exact::new(5, 1)).unwrap_or_default().rounded(0).max(Exact::ONE);
+        let middle = match self.scope {
+            Scope::Drink(_) => asked.rounded(0).max(half),
+            Scope::Menu | Scope::Kind(_) => Exact::ZERO,
         };
-        price.map(|price| self.state.plain_money(price)).unwrap_or_default()
+        (middle.minus(half).unwrap_or_default(), middle.plus(half).unwrap_or(middle))
     }
 
     /// Tries a price, or a rise of all prices.
@@ -177,6 +194,26 @@ impl Trying {
             Some(amount) => self.state.amount(amount),
             None => self.today(container).map(|row| self.state.fine_volume(row.fill)).unwrap_or_default(),
         }
+    }
+
+    /// What is poured, tried or today's, in the book's unit for drinks.
+    pub fn fill_now(self, container: ContainerId) -> Exact {
+        let tried = self.tried.with(|tried| found(&tried.fills, container));
+        let tried = tried.and_then(|amount| amount.volume().ok().flatten());
+        let volume = tried.or_else(|| self.today(container).map(|row| row.fill)).unwrap_or_default();
+        self.in_drink_unit(volume)
+    }
+
+    /// How far the fill of a size can be slid: from a quarter of the container to its rim.
+    pub fn fill_ends(self, container: ContainerId, step: Exact) -> (Exact, Exact) {
+        let brimful = self.state.book.with_untracked(|book| book.container(container)?.brimful.volume().ok()?);
+        let most = self.in_drink_unit(brimful.unwrap_or_default()).over(step).unwrap_or_default().floor();
+        let least = most.times(Exact::new(25, 2)).unwrap_or_default().floor();
+        (least.times(step).unwrap_or_default(), most.times(step).unwrap_or_default())
+    }
+
+    fn in_drink_unit(self, volume: Volume) -> Exact {
+        volume.millilitres().over(self.state.units().drink_unit().size()).unwrap_or_default()
     }
 
     /// Tries a fill.

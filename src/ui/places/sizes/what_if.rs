@@ -6,8 +6,8 @@ use leptos::prelude::*;
 
 use super::trying::{Columns, Trying};
 use crate::book::{Book, Key, Scope};
-use crate::measure::{Amount, Dimension, Exact, Share, Wanted};
-use crate::ui::fields::{Entry, Slider, Take, Try, tried_amount, tried_change, tried_number};
+use crate::measure::{Amount, Dimension, Exact, Money, Share, System, Wanted};
+use crate::ui::fields::{Entry, Range, Slid, Slider, Take, Try, tried_amount, tried_change, tried_number};
 use crate::ui::live::{flag, live, press, rows, text, trouble};
 use crate::ui::state::AppState;
 
@@ -93,21 +93,54 @@ fn Fields(trying: Trying) -> impl IntoView {
             Box::new(move |read, visit| trying.take(read, Some(visit), |number| trying.set_price(id, number)));
         let fill: Take<Amount> =
             Box::new(move |read, visit| trying.take(read, Some(visit), |amount| trying.set_fill(id, amount)));
+        let slide_price: Slid = Arc::new(move |number| {
+            // What the slider reaches may still be refused; the columns then say why.
+            let _ = trying.take(Ok(Some(number)), None, |number| trying.set_price(id, number));
+        });
+        let slide_fill: Slid = Arc::new(move |number| {
+            let poured = Amount::new(number, untrack(|| state.units()).drink_unit());
+            let _ = trying.take(Ok(Some(poured)), None, |amount| trying.set_fill(id, amount));
+        });
+        let price_step = Exact::new(5, state.book.with_untracked(|book| book.settings().currency.digits()));
+        let fill_step = match untrack(|| state.units()) {
+            System::Metric => Exact::ONE,
+            System::UsCustomary | System::Imperial => Exact::new(1, 1),
+        };
+        let (price_ends, fill_ends) = untrack(|| (trying.price_ends(id), trying.fill_ends(id, fill_step)));
+        let price_now = Signal::derive(move || trying.price_now(id).map(Money::major).unwrap_or_default());
         let price = if alone { tried_number("9.50", price) } else { tried_change(price) };
         let label = if alone { "price" } else { "all prices up by" };
         view! {
             <li class="pair">
-                <Entry
-                    label=format!("{name}: {label}")
-                    letters=!alone
-                    value=text(move || trying.price(id))
-                    commit=price
-                />
-                <Entry
-                    label=format!("{name}: poured")
-                    value=text(move || trying.fill(id))
-                    commit=tried_amount(size, fill)
-                />
+                <div class="slider">
+                    <Entry
+                        label=format!("{name}: {label}")
+                        letters=!alone
+                        value=text(move || trying.price(id))
+                        commit=price
+                    />
+                    <Range
+                        label=format!("{name}: {label}")
+                        ends=price_ends
+                        step=price_step
+                        value=price_now
+                        slid=slide_price
+                    />
+                </div>
+                <div class="slider">
+                    <Entry
+                        label=format!("{name}: poured")
+                        value=text(move || trying.fill(id))
+                        commit=tried_amount(size, fill)
+                    />
+                    <Range
+                        label=format!("{name}: poured")
+                        ends=fill_ends
+                        step=fill_step
+                        value=Signal::derive(move || trying.fill_now(id))
+                        slid=slide_fill
+                    />
+                </div>
             </li>
         }
         .into_any()
