@@ -2,7 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use super::{Book, Goods, Key, Offer, OfferId, Pack, PackId, Record, Refusal, check};
+use super::{Book, Goods, Key, Offer, OfferId, PackId, Record, Refusal, check};
 use crate::measure::Money;
 
 /// Something that a person does to a book.
@@ -157,19 +157,7 @@ impl Book {
     fn set_pack_price(&mut self, goods: Goods, pack: PackId, price: Money) -> Result<Applied, Refusal> {
         let missing = || Refusal::Missing { key: goods.into(), needed_by: None };
         let mut record = self.record(goods.into()).ok_or_else(missing)?;
-        let packs: &mut Vec<Pack> = match &mut record {
-            Record::Ingredient(ingredient) => &mut ingredient.packs,
-            Record::Packaging(packaging) => &mut packaging.packs,
-            Record::Settings(_)
-            | Record::PackagingSet(_)
-            | Record::Container(_)
-            | Record::Drink(_)
-            | Record::Offer(_)
-            | Record::Week(_)
-            | Record::SeenPrice(_)
-            | Record::Trial(_)
-            | Record::Scenario(_) => return Err(missing()),
-        };
+        let packs = record.packs_mut().ok_or_else(missing)?;
         let quoted = packs.iter_mut().find(|quoted| quoted.id == pack).ok_or_else(missing)?;
         let was = std::mem::replace(quoted.price_now_mut(), price);
         let applied = self.put(record)?;

@@ -5,8 +5,9 @@ use std::fmt;
 use serde::{Deserialize, Serialize};
 
 use super::{
-    Container, ContainerId, Drink, DrinkId, Goods, Ingredient, IngredientId, Offer, OfferId, Packaging, PackagingId,
-    PackagingSet, PackagingSetId, Scenario, ScenarioId, Scope, SeenPrice, SeenPriceId, Settings, Trial, TrialId, Week,
+    Container, ContainerId, Drink, DrinkId, Goods, Ingredient, IngredientId, Offer, OfferId, Pack, Packaging,
+    PackagingId, PackagingSet, PackagingSetId, Scenario, ScenarioId, Scope, SeenPrice, SeenPriceId, Settings, Trial,
+    TrialId, Week,
 };
 use crate::measure::Date;
 
@@ -199,6 +200,23 @@ impl Record {
     /// The scenario, where it is one.
     pub fn scenario(&self) -> Option<&Scenario> {
         if let Record::Scenario(record) = self { Some(record) } else { None }
+    }
+
+    /// The packs that it is quoted in, where it is goods.
+    pub fn packs_mut(&mut self) -> Option<&mut Vec<Pack>> {
+        match self {
+            Record::Ingredient(record) => Some(&mut record.packs),
+            Record::Packaging(record) => Some(&mut record.packs),
+            Record::Settings(_)
+            | Record::PackagingSet(_)
+            | Record::Container(_)
+            | Record::Drink(_)
+            | Record::Offer(_)
+            | Record::Week(_)
+            | Record::SeenPrice(_)
+            | Record::Trial(_)
+            | Record::Scenario(_) => None,
+        }
     }
 
     /// The records that this one needs.

@@ -183,3 +183,23 @@ pub fn Search(
         />
     }
 }
+
+/// A table with a row for each thing and these heads over its figures; it scrolls by itself where
+/// it is wider than the screen.
+pub fn wide_table(name: &'static str, class: &'static str, heads: &[&'static str], rows: AnyView) -> AnyView {
+    let heads = heads.iter().map(|head| view! { <th scope="col">{*head}</th> }).collect_view();
+    view! {
+        <div class="wide" tabindex="0" role="region" aria-label=name>
+            <table class=class>
+                <thead>
+                    <tr>
+                        <td></td>
+                        {heads}
+                    </tr>
+                </thead>
+                <tbody>{rows}</tbody>
+            </table>
+        </div>
+    }
+    .into_any()
+}

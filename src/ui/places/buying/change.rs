@@ -20,21 +20,7 @@ pub fn ingredient_changed(book: &Book, id: IngredientId, change: impl FnOnce(&mu
 /// The edit that changes the packs of goods; none where they are gone.
 pub fn packs_changed(book: &Book, goods: Goods, change: impl FnOnce(&mut Vec<Pack>)) -> Option<Edit> {
     let mut record = book.record(Key::from(goods))?;
-    match &mut record {
-        Record::Ingredient(ingredient) => change(&mut ingredient.packs),
-        Record::Packaging(packaging) => change(&mut packaging.packs),
-        Record::PackagingSet(_)
-        | Record::Settings(_)
-        | Record::Container(_)
-        | Record::Drink(_)
-        | Record::Offer(_)
-        | Record::Week(_)
-        | Record::SeenPrice(_)
-        | Record::Trial(_)
-        | Record::Scenario(_) => {
-            return None;
-        }
-    }
+    change(record.packs_mut()?);
     Some(Edit::Put(record))
 }
 

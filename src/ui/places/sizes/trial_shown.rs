@@ -8,7 +8,7 @@ use crate::statistics::Spread;
 use crate::trial::{Judged, Verdict, WeekSum, judge};
 use crate::ui::chart::{Axis, Look, Series, chart};
 use crate::ui::live::{live, text, trouble, when};
-use crate::ui::parts::{Section, figures};
+use crate::ui::parts::{Section, figures, wide_table};
 use crate::ui::route::Route;
 use crate::ui::state::AppState;
 use crate::words;
@@ -146,23 +146,8 @@ fn table(judged: &Judged, state: AppState) -> AnyView {
             }
         }
     };
-    view! {
-        <div class="wide" tabindex="0" role="region" aria-label="Weeks of the trial">
-            <table class="table">
-                <thead>
-                    <tr>
-                        <td></td>
-                        <th scope="col">"Side"</th>
-                        <th scope="col">"Sold"</th>
-                        <th scope="col">"Left after everything"</th>
-                    </tr>
-                </thead>
-                <tbody>
-                    {judged.before.counted.iter().map(row("before")).collect_view()}
-                    {judged.after.counted.iter().map(row("with it")).collect_view()}
-                </tbody>
-            </table>
-        </div>
-    }
-    .into_any()
+    let before: Vec<_> = judged.before.counted.iter().map(row("before")).collect();
+    let after = judged.after.counted.iter().map(row("with it"));
+    let rows = before.into_iter().chain(after).collect_view().into_any();
+    wide_table("Weeks of the trial", "table", &["Side", "Sold", "Left after everything"], rows)
 }

@@ -8,7 +8,7 @@ use crate::measure::{Exact, Money, read_number};
 use crate::plan::Totals;
 use crate::ui::fields::Ask;
 use crate::ui::live::{live, text};
-use crate::ui::parts::Section;
+use crate::ui::parts::{Section, wide_table};
 use crate::ui::state::AppState;
 use crate::words;
 
@@ -77,19 +77,7 @@ pub fn Compared(
             <p class="plan-said" role="status">{against}</p>
             <p class="hollow">{uncounted("Here", |(_, then)| then)}</p>
             <p class="hollow">{uncounted("Today", |(today, _)| today)}</p>
-            <div class="wide" tabindex="0" role="region" aria-label="Beside today's menu">
-                <table class="table">
-                    <thead>
-                        <tr>
-                            <td></td>
-                            <th scope="col">"Today"</th>
-                            <th scope="col">"Here"</th>
-                            <th scope="col">"Difference"</th>
-                        </tr>
-                    </thead>
-                    <tbody>{lines}</tbody>
-                </table>
-            </div>
+            {wide_table("Beside today's menu", "table", &["Today", "Here", "Difference"], lines)}
             <div class="fields">
                 <Ask
                     label="Weeks that opening stock should last"

@@ -10,7 +10,7 @@ use crate::switching::{Sales, Together};
 use crate::ui::chart::{Axis, Look, Series, chart};
 use crate::ui::fields::{Slider, Try};
 use crate::ui::live::live;
-use crate::ui::parts::Section;
+use crate::ui::parts::{Section, wide_table};
 use crate::ui::state::AppState;
 use crate::words;
 
@@ -87,23 +87,12 @@ fn shown(state: AppState, together: &Together, sales: Sales, kept: Share) -> Any
             )
         })
     });
+    let rows = near.map(row).collect_view().into_any();
     view! {
         <p>{expected}</p>
         <p class="about">{crossing}</p>
         {chart(&across, &up, &series)}
-        <div class="wide" tabindex="0" role="region" aria-label="By sales kept">
-            <table class="table whole-numbers">
-                <thead>
-                    <tr>
-                        <td></td>
-                        <th scope="col">"Sold"</th>
-                        <th scope="col">"Left"</th>
-                        <th scope="col">"More than today"</th>
-                    </tr>
-                </thead>
-                <tbody>{near.map(row).collect_view()}</tbody>
-            </table>
-        </div>
+        {wide_table("By sales kept", "table whole-numbers", &["Sold", "Left", "More than today"], rows)}
     }
     .into_any()
 }

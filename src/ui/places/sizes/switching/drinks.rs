@@ -9,7 +9,7 @@ use crate::switching::{DrinkSwitch, PriceFrom, Question, Side};
 use crate::ui::fields::{Entry, tried_number};
 use crate::ui::how::opens;
 use crate::ui::live::{live, rows, text};
-use crate::ui::parts::Section;
+use crate::ui::parts::{Section, wide_table};
 use crate::ui::route::Route;
 use crate::ui::state::AppState;
 use crate::words;
@@ -116,23 +116,12 @@ fn shown(state: AppState, question: Question, drinks: &[DrinkSwitch]) -> AnyView
     let why: Vec<String> = drinks.iter().flat_map(|drink| why_not(state, question, drink)).collect();
     let none = why.is_empty();
     let why = why.into_iter().map(|sentence| view! { <p class="trouble">{sentence}</p> }).collect_view();
+    let rows = drinks.iter().map(row).collect_view().into_any();
     view! {
         <div class="cautions" hidden=none>
             {why}
         </div>
-        <div class="wide" tabindex="0" role="region" aria-label="Drink by drink">
-            <table class="table">
-                <thead>
-                    <tr>
-                        <td></td>
-                        <th scope="col">"Left of each now"</th>
-                        <th scope="col">"Left in the new size"</th>
-                        <th scope="col">"To sell"</th>
-                    </tr>
-                </thead>
-                <tbody>{drinks.iter().map(row).collect_view()}</tbody>
-            </table>
-        </div>
+        {wide_table("Drink by drink", "table", &["Left of each now", "Left in the new size", "To sell"], rows)}
     }
     .into_any()
 }
