@@ -111,12 +111,6 @@ impl Candidates {
     }
 }
 
-/// The sizes that a part of the menu is sold in today, the smallest fill first.
-pub fn sizes_today(book: &Book, scope: Scope) -> Vec<ContainerId> {
-    let offers = book.offers().filter(|offer| book.belongs(offer.drink, scope));
-    by_fill(book, &offers.map(|offer| offer.container).collect::<Vec<_>>())
-}
-
 /// An offer at its own price, else at the one suggested, where there is one.
 fn priced(book: &Book, offer: Offer) -> Offer {
     let suggested = || Some(price_offer(book, &offer).ok()?.suggestion.ok()?.menu);

@@ -10,7 +10,7 @@ mod stock;
 mod tests;
 mod totals;
 
-pub use candidates::{Candidates, LeftOut, Why, sizes_today};
+pub use candidates::{Candidates, LeftOut, Why};
 pub use change::{Change, Further, PaidBack, PaysFrom, change};
 pub use mix::Guess;
 pub use scenario::{keep, scenario_ledger};

@@ -5,6 +5,7 @@ use crate::book::{Container, ContainerId, DrinkKind, Edit, Offer, PackagingPart,
 use crate::book::{Drink, Pack, Packaging};
 use crate::ledger::{Ledger, Trouble};
 use crate::measure::{Exact, Money, Share};
+use crate::sizes::sold_in;
 use crate::support::{
     book, container, container_id, drink, drink_id, exact, ingredient, line, money, offer, offer_id, pack,
     packaging_id, settings, share, use_of, vessel,
@@ -116,8 +117,8 @@ fn sizes_stand_in_the_order_of_their_fill_and_once() {
     let book = bar();
     let candidates = Candidates::of(&book, Scope::Menu, &[LARGE, SMALL, NEW, LARGE]);
     assert_eq!(candidates.sizes(), [SMALL, NEW, LARGE]);
-    assert_eq!(sizes_today(&book, Scope::Menu), [SMALL, LARGE]);
-    assert_eq!(sizes_today(&book, Scope::Kind(DrinkKind::Pressed)), [LARGE]);
+    assert_eq!(sold_in(&book, Scope::Menu), [SMALL, LARGE]);
+    assert_eq!(sold_in(&book, Scope::Kind(DrinkKind::Pressed)), [LARGE]);
     assert_eq!(candidates.share_today(LARGE).unwrap(), share("0.5"), "30 of 60 on the whole menu");
     assert_eq!(candidates.without_number().collect::<Vec<_>>(), [drink_id(2)]);
 }

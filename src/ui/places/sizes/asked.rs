@@ -37,14 +37,6 @@ pub fn containers(book: &Book) -> Vec<ContainerId> {
     order::containers(book).into_iter().filter_map(id).collect()
 }
 
-/// The containers that a part of the menu is sold in, smallest fill first.
-pub fn sold_in(book: &Book, scope: Scope) -> Vec<ContainerId> {
-    let sold = |container: &ContainerId| {
-        book.offers().any(|offer| offer.container == *container && book.belongs(offer.drink, scope))
-    };
-    containers(book).into_iter().filter(sold).collect()
-}
-
 /// Containers as options to choose from.
 pub fn container_options(book: &Book, containers: Vec<ContainerId>) -> Vec<(String, String)> {
     let option = |id: ContainerId| (id.to_string(), book.name(Key::Container(id)));

@@ -11,6 +11,7 @@ use crate::cost::Part;
 use crate::ledger::Standing;
 use crate::measure::Money;
 use crate::price_point::{AtPoint, Row, Verdict, sizes_of, worst_first};
+use crate::sizes::sold_in;
 use crate::ui::fields::{Ask, Choice, Choose, asked_price};
 use crate::ui::how::opens;
 use crate::ui::live::{live, press, text, when};
@@ -45,13 +46,13 @@ impl Asking {
     fn offered(self, book: &Book) -> Vec<ContainerId> {
         match self.scope(book) {
             Some(Scope::Drink(_)) => asked::containers(book),
-            Some(scope) => asked::sold_in(book, scope),
+            Some(scope) => sold_in(book, scope),
             None => Vec::new(),
         }
     }
 
     fn chosen(self, book: &Book) -> Vec<ContainerId> {
-        let sold = || self.scope(book).map(|scope| asked::sold_in(book, scope)).unwrap_or_default();
+        let sold = || self.scope(book).map(|scope| sold_in(book, scope)).unwrap_or_default();
         self.containers.get().unwrap_or_else(sold)
     }
 

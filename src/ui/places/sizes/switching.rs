@@ -16,6 +16,7 @@ use drinks::{Drinks, Prices};
 use once::Once;
 
 use crate::book::{ContainerId, Key};
+use crate::sizes::sold_in;
 use crate::switching::{Question, SwitchError, sell_in_the_new_size};
 use crate::ui::fields::{Choice, Choose};
 use crate::ui::live::{live, press, text, trouble, when};
@@ -128,7 +129,7 @@ fn Which(asking: Asking) -> impl IntoView {
     let sold = Signal::derive(move || {
         let Some(question) = asking.question() else { return Vec::new() };
         state.book.with(|book| {
-            let mut sold = asked::sold_in(book, question.scope);
+            let mut sold = sold_in(book, question.scope);
             if !sold.contains(&question.from) {
                 sold.push(question.from);
             }

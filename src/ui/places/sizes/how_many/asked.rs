@@ -4,7 +4,8 @@ use leptos::prelude::*;
 
 use crate::book::{ContainerId, Key, Scope};
 use crate::measure::{Exact, Money, Overflow, Share, read_number};
-use crate::plan::{Candidates, Guess, MOST_CANDIDATES, Plan, plans, sizes_today};
+use crate::plan::{Candidates, Guess, MOST_CANDIDATES, Plan, plans};
+use crate::sizes::sold_in;
 use crate::ui::live::text;
 use crate::ui::order;
 use crate::ui::places::sizes::asked::first_scope;
@@ -85,7 +86,7 @@ impl Asked {
         let kept = RwSignal::new(Vec::<(Vec<ContainerId>, String)>::new());
         let candidates = Memo::new(move |_| {
             state.book.with(|book| {
-                let today = || sizes_today(book, scope.get()).into_iter().take(MOST_CANDIDATES).collect();
+                let today = || sold_in(book, scope.get()).into_iter().take(MOST_CANDIDATES).collect();
                 Candidates::of(book, scope.get(), &pressed.get().unwrap_or_else(today))
             })
         });
@@ -116,7 +117,7 @@ impl Asked {
         });
         let plans = Memo::new(move |_| {
             state.book.with(|book| {
-                let also = [sizes_today(book, scope.get()), own.get()];
+                let also = [sold_in(book, scope.get()), own.get()];
                 candidates.with(|it| typed.with(|typed| plans(book, it, &typed.guess, &also)))
             })
         });
@@ -174,7 +175,7 @@ impl Asked {
 
     /// The sizes of today in the part of the menu.
     pub fn today(self) -> Vec<ContainerId> {
-        self.state.book.with(|book| sizes_today(book, self.scope.get()))
+        self.state.book.with(|book| sold_in(book, self.scope.get()))
     }
 
     /// Words about plans.

@@ -5,6 +5,7 @@ use leptos::prelude::*;
 use crate::book::{Book, ContainerId, DrinkId, Scope};
 use crate::measure::{Money, Share};
 use crate::sales::foremost_size;
+use crate::sizes::sold_in;
 use crate::switching::{DrinkSwitch, Question, Sales, Switch, SwitchError, Together, switch};
 use crate::ui::places::sizes::asked;
 use crate::ui::state::AppState;
@@ -92,7 +93,7 @@ fn question(book: &Book, scope: Option<Scope>, from: Option<ContainerId>, to: Op
         _ => true,
     };
     let scope = scope.filter(there).or_else(|| asked::first_scope(book))?;
-    let (all, sold) = (asked::containers(book), asked::sold_in(book, scope));
+    let (all, sold) = (asked::containers(book), sold_in(book, scope));
     let kept = |id: Option<ContainerId>| id.filter(|id| all.contains(id));
     let from = kept(from).or_else(|| foremost_size(book, scope)).or_else(|| sold.last().copied())?;
     let to = kept(to).or_else(|| beside(&sold, from)).or_else(|| beside(&all, from)).unwrap_or(from);
