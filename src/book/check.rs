@@ -4,11 +4,11 @@
 mod tests;
 
 use super::{
-    Brimful, Container, Drink, Field, Filling, Headspace, Ingredient, Line, Offer, Pack, Packaging, PackagingSet,
-    PackagingUse, Problem, Reading, Record, Refusal, Scaling, Scenario, SeenPrice, Settings, Sold, TillColumns, Trial,
-    Week,
+    Batch, Brimful, BuyingList, Container, Drink, Field, Filling, Headspace, Ingredient, Line, Make, Offer, OnHand,
+    Pack, Packaging, PackagingSet, PackagingUse, Problem, Reading, Record, Refusal, Scaling, Scenario, SeenPrice,
+    Settings, Sold, TillColumns, Trial, Week, Weighing,
 };
-use crate::measure::{Amount, Dimension, Exact, Share, TypedLength, Volume};
+use crate::measure::{Amount, Date, Dimension, Exact, Measure, Share, TypedLength, Volume};
 
 /// Longest name, in characters.
 const NAME_LENGTH: usize = 80;
@@ -28,6 +28,8 @@ pub(super) fn record(record: &Record) -> Result<(), Refusal> {
         Record::SeenPrice(record) => seen_price(record),
         Record::Trial(record) => trial(record),
         Record::Scenario(record) => scenario(record),
+        Record::Batch(record) => batch(record),
+        Record::BuyingList(record) => buying_list(record),
     };
     checked.map_err(|(field, problem)| Refusal::Field { key: record.key(), field, problem })
 }
@@ -87,6 +89,7 @@ fn packs(packs: &[Pack]) -> Checked {
         not_negative(pack.surcharge.major(), Field::Surcharge)?;
         hold(pack.supplier.chars().count() <= NAME_LENGTH, Field::Supplier, Problem::TooLong)?;
         tiers(pack)?;
+        heard(pack)?;
     }
     distinct(&packs.iter().map(|pack| pack.id).collect::<Vec<_>>(), Field::Contents)
 }
@@ -102,6 +105,44 @@ fn tiers(pack: &Pack) -> Checked {
     distinct(&pack.tiers.iter().map(|tier| tier.from).collect::<Vec<_>>(), Field::TierFrom)
 }
 
+/// Prices heard stand in the order of their days, the one paid now after them all.
+fn heard(pack: &Pack) -> Checked {
+    for quoted in &pack.earlier {
+        not_negative(quoted.price.major(), Field::EarlierPrice)?;
+    }
+    hold(pack.earlier.is_empty() || pack.day.is_some(), Field::PriceDay, Problem::Empty)?;
+    let days: Vec<Date> = pack.heard().map(|quoted| quoted.day).collect();
+    hold(days.windows(2).all(|pair| pair.first() < pair.last()), Field::EarlierPrice, Problem::NotAfter)
+}
+
+fn on_hand(on_hand: Option<OnHand>, may_be: impl Fn(Dimension) -> bool) -> Checked {
+    let Some(OnHand { amount, .. }) = on_hand else { return Ok(()) };
+    not_negative(amount.number, Field::OnHand)?;
+    hold(may_be(amount.unit.dimension()), Field::OnHand, Problem::NotACount)
+}
+
+fn mass(amount: Amount, field: Field) -> Result<Exact, (Field, Problem)> {
+    positive(amount.number, field)?;
+    match amount.measure() {
+        Ok(Measure::Mass(mass)) => Ok(mass.grams()),
+        Ok(_) => Err((field, Problem::NotAWeight)),
+        Err(_) => Err((field, Problem::TooLarge)),
+    }
+}
+
+/// Nothing weighs more than what it was made from.
+fn weighing(weighing: &Weighing) -> Checked {
+    let mut before = mass(weighing.bought, Field::WeighedBought)?;
+    let steps = [(weighing.trimmed, Field::WeighedTrimmed), (weighing.pressed, Field::WeighedPressed)];
+    for (amount, field) in steps {
+        let Some(amount) = amount else { continue };
+        let weighed = mass(amount, field)?;
+        hold(weighed <= before, field, Problem::MoreThanBefore)?;
+        before = weighed;
+    }
+    Ok(())
+}
+
 fn ingredient(record: &Ingredient) -> Checked {
     name(&record.name)?;
     a_yield(record.trim_yield, Field::TrimYield)?;
@@ -111,6 +152,10 @@ fn ingredient(record: &Ingredient) -> Checked {
     record.juice_density.map_or(Ok(()), |density| positive(density.grams_per_millilitre(), Field::JuiceDensity))?;
     record.piece_weight.map_or(Ok(()), |weight| positive(weight.grams(), Field::PieceWeight))?;
     record.allergens.as_ref().map_or(Ok(()), |allergens| distinct(allergens, Field::Allergens))?;
+    on_hand(record.on_hand, |_| true)?;
+    for weighed in &record.weighings {
+        weighing(weighed)?;
+    }
     packs(&record.packs)
 }
 
@@ -119,6 +164,7 @@ fn packaging(record: &Packaging) -> Checked {
     for pack in &record.packs {
         hold(pack.contents.unit.dimension() == Dimension::Count, Field::Contents, Problem::NotACount)?;
     }
+    on_hand(record.on_hand, |dimension| dimension == Dimension::Count)?;
     packs(&record.packs)
 }
 
@@ -284,6 +330,23 @@ fn scenario(record: &Scenario) -> Checked {
     distinct(&record.offers.iter().map(Offer::id).collect::<Vec<_>>(), Field::Offers)
 }
 
+fn batch(record: &Batch) -> Checked {
+    for make in &record.makes {
+        not_negative(make.units, Field::Makes)?;
+        hold(make.units.ceiling() == make.units, Field::Makes, Problem::NotWhole)?;
+    }
+    distinct(&record.makes.iter().map(Make::offer).collect::<Vec<_>>(), Field::Makes)?;
+    distinct(&record.ready, Field::Ready)
+}
+
+fn buying_list(record: &BuyingList) -> Checked {
+    for line in &record.lines {
+        positive(line.packs, Field::PacksToBuy)?;
+        line.paid.map_or(Ok(()), |paid| not_negative(paid.major(), Field::Paid))?;
+    }
+    distinct(&record.lines.iter().map(|line| (line.goods, line.pack)).collect::<Vec<_>>(), Field::PacksToBuy)
+}
+
 fn till(columns: &TillColumns) -> Checked {
     for column in [Some(&columns.item), columns.size.as_ref(), Some(&columns.units), columns.day.as_ref()] {
         hold(column.is_none_or(|column| !column.trim().is_empty()), Field::TillColumn, Problem::Empty)?;
@@ -302,6 +365,17 @@ fn settings(record: &Settings) -> Checked {
     a_share(record.unsold, Field::Unsold)?;
     a_share(record.target, Field::Target)?;
     record.till.as_ref().map_or(Ok(()), till)?;
+    if let Some(days) = record.price_days {
+        hold(days >= Exact::ONE, Field::PriceDays, Problem::LessThanOne)?;
+        hold(days.ceiling() == days, Field::PriceDays, Problem::NotWhole)?;
+        keeps(days, Field::PriceDays)?;
+    }
+    if let Some(step) = record.scale_step {
+        mass(step, Field::ScaleStep)?;
+    }
+    if let Some(step) = record.jug_step {
+        volume(step, Field::JugStep)?;
+    }
     for ending in &record.endings {
         let fits = !ending.is_negative() && *ending < record.ending_period();
         hold(fits, Field::Endings, Problem::NotAnEnding)?;

@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::{Brimful, ContainerId, Pack, PackagingId, PackagingSetId};
+use super::{Brimful, ContainerId, OnHand, Pack, PackagingId, PackagingSetId};
 use crate::measure::{Amount, Exact, Share, TypedLength, stored_by_name};
 
 /// One kind of packaging bought by the case: a bottle, a cap, a straw.
@@ -18,12 +18,15 @@ pub struct Packaging {
     /// The packs it is quoted in; the first is the one bought now.
     #[serde(default)]
     pub packs: Vec<Pack>,
+    /// What is here of it, when it was last counted; none where nobody counted.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub on_hand: Option<OnHand>,
 }
 
 impl Packaging {
     /// A vessel of which only the name is known.
     pub fn named(id: PackagingId, name: &str) -> Packaging {
-        Packaging { id, name: name.to_string(), part: PackagingPart::Vessel, packs: Vec::new() }
+        Packaging { id, name: name.to_string(), part: PackagingPart::Vessel, packs: Vec::new(), on_hand: None }
     }
 }
 

@@ -3,7 +3,7 @@
 use std::collections::BTreeSet;
 
 use super::{Book, Goods, Key, Offer, OfferId, PackId, Record, Refusal, check};
-use crate::measure::Money;
+use crate::measure::{Date, Money};
 
 /// Something that a person does to a book.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -20,6 +20,9 @@ pub enum Edit {
         pack: PackId,
         /// The new price of the pack.
         price: Money,
+        /// The day on which it was heard, for the history of the pack; none where it is only
+        /// tried.
+        day: Option<Date>,
     },
     /// The menu price of an offer, or none.
     SetPrice {
@@ -43,7 +46,7 @@ pub struct Applied {
 
 impl Edit {
     /// The edit that takes `key` out together with what belongs to it: a drink's or container's
-    /// offers, also those of scenarios, what was sold of it, and a drink's own trials.
+    /// offers, also those of scenarios, what was sold and is made of it, and a drink's own trials.
     pub fn remove_with_offers(book: &Book, key: Key) -> Edit {
         let stays = |offer: OfferId| Key::Drink(offer.drink) != key && Key::Container(offer.container) != key;
         let without = |user: Key| match book.record(user)? {
@@ -56,13 +59,18 @@ impl Edit {
                 scenario.offers.retain(|offer| stays(offer.id()));
                 Some(Edit::Put(Record::Scenario(scenario)))
             }
+            Record::Batch(mut batch) => {
+                batch.makes.retain(|make| stays(make.offer()));
+                Some(Edit::Put(Record::Batch(batch)))
+            }
             Record::Settings(_)
             | Record::Ingredient(_)
             | Record::Packaging(_)
             | Record::PackagingSet(_)
             | Record::Container(_)
             | Record::Drink(_)
-            | Record::SeenPrice(_) => None,
+            | Record::SeenPrice(_)
+            | Record::BuyingList(_) => None,
         };
         let mut edits: Vec<Edit> = book.users(key).into_iter().filter_map(without).collect();
         edits.push(Edit::Remove(key));
@@ -93,7 +101,7 @@ impl Book {
         match edit {
             Edit::Put(record) => self.put(record.clone()),
             Edit::Remove(key) => self.remove(*key),
-            Edit::SetPackPrice { goods, pack, price } => self.set_pack_price(*goods, *pack, *price),
+            Edit::SetPackPrice { goods, pack, price, day } => self.set_pack_price(*goods, *pack, *price, *day),
             Edit::SetPrice { offer, price } => {
                 let missing = Refusal::Missing { key: Key::Offer(*offer), needed_by: None };
                 let old = self.offer(*offer).ok_or(missing)?;
@@ -154,14 +162,26 @@ impl Book {
         Ok(Applied { inverse: Edit::Put(was), touched: only(key) })
     }
 
-    fn set_pack_price(&mut self, goods: Goods, pack: PackId, price: Money) -> Result<Applied, Refusal> {
+    fn set_pack_price(
+        &mut self,
+        goods: Goods,
+        pack: PackId,
+        price: Money,
+        day: Option<Date>,
+    ) -> Result<Applied, Refusal> {
         let missing = || Refusal::Missing { key: goods.into(), needed_by: None };
         let mut record = self.record(goods.into()).ok_or_else(missing)?;
         let packs = record.packs_mut().ok_or_else(missing)?;
         let quoted = packs.iter_mut().find(|quoted| quoted.id == pack).ok_or_else(missing)?;
-        let was = std::mem::replace(quoted.price_now_mut(), price);
-        let applied = self.put(record)?;
-        Ok(Applied { inverse: Edit::SetPackPrice { goods, pack, price: was }, ..applied })
+        match day {
+            Some(day) => quoted.quote(price, day),
+            None => *quoted.price_now_mut() = price,
+        }
+        if self.record(goods.into()).as_ref() == Some(&record) {
+            let inverse = Edit::SetPackPrice { goods, pack, price, day };
+            return Ok(Applied { inverse, touched: only(goods.into()) });
+        }
+        self.put(record)
     }
 }
 
@@ -175,12 +195,12 @@ fn only(key: Key) -> BTreeSet<Key> {
 mod tests {
     use super::*;
     use crate::book::{
-        Accepted, Field, FillRule, Filling, Offer, PackagingSet, PackagingSetId, Problem, Scope, Settings, Tier,
+        Accepted, Field, FillRule, Filling, Offer, PackagingSet, PackagingSetId, Problem, Quoted, Scope, Settings, Tier,
     };
     use crate::measure::{Currency, Exact};
     use crate::support::{
-        book_of_one_drink, container_id, day, drink_id, ingredient_id, line, money, offer, offer_id, pack, pack_id,
-        scenario, seen_price, settings, trial, use_of, vessel, week,
+        batch, book_of_one_drink, buying_list, container_id, day, drink_id, ingredient_id, line, money, offer,
+        offer_id, pack, pack_id, scenario, seen_price, settings, trial, use_of, vessel, week,
     };
 
     #[test]
@@ -203,11 +223,49 @@ mod tests {
         book.apply(&Edit::Put(Record::Ingredient(ingredient))).unwrap();
         let before = book.clone();
         let goods = Goods::Ingredient(ingredient_id(1));
-        let applied = book.apply(&Edit::SetPackPrice { goods, pack: pack_id(1), price: money("0.8") }).unwrap();
+        let applied =
+            book.apply(&Edit::SetPackPrice { goods, pack: pack_id(1), price: money("0.8"), day: None }).unwrap();
         let pack = &book.packs(goods)[0];
         assert_eq!((pack.price, pack.price_now()), (money("1"), money("0.8")));
         book.apply(&applied.inverse).unwrap();
         assert_eq!(book, before);
+    }
+
+    #[test]
+    fn a_price_that_was_heard_leaves_the_one_before_in_the_history() {
+        let mut book = book_of_one_drink(settings(), "1", None);
+        let goods = Goods::Ingredient(ingredient_id(1));
+        let heard = |price: &str, on: &str| Edit::SetPackPrice {
+            goods,
+            pack: pack_id(1),
+            price: money(price),
+            day: Some(day(on)),
+        };
+        book.apply(&heard("1.10", "2026-11-02")).unwrap();
+        let before = book.clone();
+        let applied = book.apply(&heard("1.20", "2026-11-23")).unwrap();
+        let heard_before = Quoted { day: day("2026-11-02"), price: money("1.1") };
+        assert_eq!((book.packs(goods)[0].price, &book.packs(goods)[0].earlier), (money("1.2"), &vec![heard_before]));
+        // Said again on the same day it is no change.
+        let again = book.apply(&heard("1.20", "2026-11-23")).unwrap();
+        assert_eq!(again.inverse, heard("1.20", "2026-11-23"));
+        book.apply(&applied.inverse).unwrap();
+        assert_eq!(book, before);
+        // Only tried, it leaves no trace.
+        book.apply(&Edit::SetPackPrice { goods, pack: pack_id(1), price: money("2"), day: None }).unwrap();
+        assert_eq!((book.packs(goods)[0].day, book.packs(goods)[0].earlier.len()), (Some(day("2026-11-02")), 0));
+    }
+
+    #[test]
+    fn what_is_to_be_bought_stays_while_it_is_listed() {
+        let mut book = book_of_one_drink(settings(), "1", None);
+        book.apply(&Edit::Put(Record::Ingredient(crate::support::ingredient(2, [])))).unwrap();
+        book.apply(&Edit::Put(Record::BuyingList(buying_list(&[(2, 1, "3")])))).unwrap();
+        let key = Key::Ingredient(ingredient_id(2));
+        assert_eq!(book.users(key), [Key::BuyingList]);
+        assert_eq!(book.apply(&Edit::Remove(key)), Err(Refusal::InUse { key, by: vec![Key::BuyingList] }));
+        book.apply(&Edit::Remove(Key::BuyingList)).unwrap();
+        assert_eq!(book.apply(&Edit::Remove(key)).map(|_| ()), Ok(()));
     }
 
     #[test]
@@ -255,7 +313,7 @@ mod tests {
         let before = book.clone();
         let goods = Goods::Ingredient(ingredient_id(1));
         let third = Money::from_major(Exact::ONE.over(Exact::from(3)).unwrap());
-        let refused = book.apply(&Edit::SetPackPrice { goods, pack: pack_id(1), price: third });
+        let refused = book.apply(&Edit::SetPackPrice { goods, pack: pack_id(1), price: third, day: None });
         let key = Key::Ingredient(ingredient_id(1));
         assert_eq!(refused, Err(Refusal::Field { key, field: Field::PackPrice, problem: Problem::TooLarge }));
         assert_eq!(book, before);
@@ -292,6 +350,7 @@ mod tests {
             Record::Trial(trial(1, Scope::Menu)),
             Record::Trial(trial(2, Scope::Drink(drink_id(1)))),
             Record::Scenario(scenario(1, [offer(1, 1, Some("3.25")), offer(1, 2, None)])),
+            Record::Batch(batch("2026-11-26", &[(1, 1, "6"), (1, 2, "4")])),
             Record::SeenPrice(seen_price(1, "16 fl oz", "7")),
         ];
         for record in records {
@@ -307,14 +366,34 @@ mod tests {
     #[test]
     fn sales_plans_and_trials_use_what_they_name() {
         let mut book = sold_and_planned();
-        let users = ["offer:1-1", "offer:1-2", "week:2026-11-16", "week:2026-11-23", "scenario:1", "trial:2"];
+        let users = [
+            "offer:1-1",
+            "offer:1-2",
+            "week:2026-11-16",
+            "week:2026-11-23",
+            "scenario:1",
+            "batch:2026-11-26",
+            "trial:2",
+        ];
         assert_eq!(book.users(Key::Drink(drink_id(1))), keys(&users));
-        assert_eq!(book.users(Key::Container(container_id(1))), keys(&["offer:1-1", "week:2026-11-16", "scenario:1"]));
+        assert_eq!(
+            book.users(Key::Container(container_id(1))),
+            keys(&["offer:1-1", "week:2026-11-16", "scenario:1", "batch:2026-11-26"])
+        );
         let container = Key::Container(container_id(2));
-        let by = keys(&["offer:1-2", "week:2026-11-16", "week:2026-11-23", "scenario:1"]);
+        let by = keys(&["offer:1-2", "week:2026-11-16", "week:2026-11-23", "scenario:1", "batch:2026-11-26"]);
         assert_eq!(book.users(container), by);
         assert_eq!(book.apply(&Edit::Remove(container)), Err(Refusal::InUse { key: container, by }));
-        for key in keys(&["week:2026-11-16", "trial:1", "scenario:1", "seen-price:1", "settings", "offer:1-1"]) {
+        for key in keys(&[
+            "batch:2026-11-26",
+            "buying-list",
+            "week:2026-11-16",
+            "trial:1",
+            "scenario:1",
+            "seen-price:1",
+            "settings",
+            "offer:1-1",
+        ]) {
             assert_eq!(book.users(key), [], "{key}");
         }
         // What was sold stays when the size goes from the menu.
@@ -328,11 +407,13 @@ mod tests {
         let before = book.clone();
         let edit = Edit::remove_with_offers(&book, Key::Container(container_id(2)));
         let applied = book.apply(&edit).unwrap();
-        let touched = ["container:2", "offer:1-2", "week:2026-11-16", "week:2026-11-23", "scenario:1"];
+        let touched =
+            ["container:2", "offer:1-2", "week:2026-11-16", "week:2026-11-23", "scenario:1", "batch:2026-11-26"];
         assert_eq!(applied.touched, keys(&touched).into_iter().collect());
         assert_eq!(book.week(day("2026-11-16")), Some(&week("2026-11-16", &[(1, "10", "2")])));
         assert_eq!(book.week(day("2026-11-23")), Some(&week("2026-11-23", &[])));
         assert_eq!(book.scenarios().next().unwrap().offers, [offer(1, 1, Some("3.25"))]);
+        assert_eq!(book.batch(day("2026-11-26")), Some(&batch("2026-11-26", &[(1, 1, "6")])));
         assert_eq!((book.trials().count(), book.seen_prices().count()), (2, 1));
         book.apply(&applied.inverse).unwrap();
         assert_eq!(book, before);
@@ -385,7 +466,7 @@ mod tests {
         let offer = offer_id(1, 2);
         assert_eq!(book.apply(&Edit::SetPrice { offer, price: None }), missing(Key::Offer(offer), None));
         let goods = Goods::Ingredient(ingredient_id(1));
-        let no_pack = Edit::SetPackPrice { goods, pack: pack_id(9), price: money("1") };
+        let no_pack = Edit::SetPackPrice { goods, pack: pack_id(9), price: money("1"), day: None };
         assert_eq!(book.apply(&no_pack), missing(goods.into(), None));
     }
 

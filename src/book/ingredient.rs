@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::{Allergen, IngredientId, Pack};
+use super::{Allergen, IngredientId, OnHand, Pack, Weighing};
 use crate::measure::{Density, Mass, Share, stored_by_name};
 
 /// Something that goes into drinks, and what becomes of it on the way there.
@@ -38,6 +38,12 @@ pub struct Ingredient {
     /// The packs it is quoted in; the first is the one bought now.
     #[serde(default)]
     pub packs: Vec<Pack>,
+    /// What is here of it as bought, when it was last counted; none where nobody counted.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub on_hand: Option<OnHand>,
+    /// The yield log: what was weighed of it, the earliest first.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub weighings: Vec<Weighing>,
 }
 
 impl Ingredient {
@@ -54,6 +60,8 @@ impl Ingredient {
             piece_weight: None,
             allergens: None,
             packs: Vec::new(),
+            on_hand: None,
+            weighings: Vec::new(),
         }
     }
 }

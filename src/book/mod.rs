@@ -3,6 +3,7 @@
 //! A [`Book`] is read through its getters and changed only by [`Book::apply`].
 
 mod allergen;
+mod batch;
 mod brimful;
 mod by_name;
 mod check;
@@ -19,12 +20,14 @@ mod refusal;
 mod sales;
 mod scenario;
 mod settings;
+mod stock;
 
 use std::collections::BTreeMap;
 
 use crate::measure::Date;
 
 pub use allergen::Allergen;
+pub use batch::{Batch, Make, Ready};
 pub use brimful::{Brimful, Reading, Tapered};
 pub use by_name::from_json;
 pub use container::{Container, Headspace, Packaging, PackagingPart, PackagingSet, PackagingUse};
@@ -37,12 +40,13 @@ pub use id::{
 };
 pub use ingredient::{Ingredient, Stage};
 pub use market::SeenPrice;
-pub use pack::{Goods, Pack, Tier};
+pub use pack::{Goods, Pack, Quoted, Tier};
 pub use record::{Key, Record};
 pub use refusal::{Field, Problem, Refusal};
 pub use sales::{Scope, Sold, Trial, Week};
 pub use scenario::Scenario;
 pub use settings::{Covers, PaymentFee, Settings, Tax, TaxPlace, TillColumns};
+pub use stock::{BuyingList, OnHand, ToBuy, Weighing};
 
 /// Everything that one owner keeps.
 ///
@@ -222,6 +226,29 @@ impl Book {
         self.between(Key::Scenario(ScenarioId::FIRST), Key::Scenario(ScenarioId::LAST)).filter_map(Record::scenario)
     }
 
+    /// What is made on a day.
+    pub fn batch(&self, day: Date) -> Option<&Batch> {
+        self.records.get(&Key::Batch(day)).and_then(Record::batch)
+    }
+
+    /// Every day that something is made on, the earliest first.
+    pub fn batches(&self) -> impl DoubleEndedIterator<Item = &Batch> {
+        self.between(Key::Batch(Date::FIRST), Key::Batch(Date::LAST)).filter_map(Record::batch)
+    }
+
+    /// What is to be bought; none where no list was made.
+    pub fn buying_list(&self) -> Option<&BuyingList> {
+        self.records.get(&Key::BuyingList).and_then(Record::buying_list)
+    }
+
+    /// What is here of goods, when it was last counted.
+    pub fn on_hand(&self, goods: Goods) -> Option<OnHand> {
+        match goods {
+            Goods::Ingredient(id) => self.ingredient(id)?.on_hand,
+            Goods::Packaging(id) => self.packaging(id)?.on_hand,
+        }
+    }
+
     /// Whether a drink belongs to a part of the menu.
     pub fn belongs(&self, drink: DrinkId, scope: Scope) -> bool {
         match scope {
@@ -251,7 +278,8 @@ impl Book {
             Key::Offer(id) => {
                 format!("{}, {}", self.name(Key::Drink(id.drink)), self.name(Key::Container(id.container)))
             }
-            Key::Week(monday) => monday.to_string(),
+            Key::Week(day) | Key::Batch(day) => day.to_string(),
+            Key::BuyingList => String::new(),
             key => self.records.get(&key).map(|record| record.name().to_string()).unwrap_or_default(),
         }
     }
@@ -278,12 +306,19 @@ impl Book {
         book
     }
 
-    /// The weeks and scenarios that need a drink or a container.
+    /// The weeks, scenarios and batches that need a drink or a container.
     fn planned_or_sold(&self, key: Key) -> impl Iterator<Item = Key> {
         let needs = move |user: &&Record| user.needs().contains(&key);
         let weeks = self.between(Key::Week(Date::FIRST), Key::Week(Date::LAST));
         let scenarios = self.between(Key::Scenario(ScenarioId::FIRST), Key::Scenario(ScenarioId::LAST));
-        weeks.chain(scenarios).filter(needs).map(Record::key)
+        let batches = self.between(Key::Batch(Date::FIRST), Key::Batch(Date::LAST));
+        weeks.chain(scenarios).chain(batches).filter(needs).map(Record::key)
+    }
+
+    /// The buying list, where it has the goods at `key`.
+    fn listed(&self, key: Key) -> Option<Key> {
+        let list = self.buying_list()?;
+        list.lines.iter().any(|line| Key::from(line.goods) == key).then_some(Key::BuyingList)
     }
 
     /// The records that need the one at `key`.
@@ -291,13 +326,13 @@ impl Book {
         match key {
             Key::Ingredient(id) => {
                 let uses = |drink: &&Drink| drink.lines.iter().any(|line| line.ingredient == id);
-                self.drinks().filter(uses).map(|drink| Key::Drink(drink.id)).collect()
+                self.drinks().filter(uses).map(|drink| Key::Drink(drink.id)).chain(self.listed(key)).collect()
             }
             Key::Packaging(id) => {
                 let has = |uses: &[PackagingUse]| uses.iter().any(|used| used.packaging == id);
                 let sets = self.packaging_sets().filter(|set| has(&set.uses)).map(|set| Key::PackagingSet(set.id));
                 let containers = self.containers().filter(|container| has(&container.set));
-                sets.chain(containers.map(|container| Key::Container(container.id))).collect()
+                sets.chain(containers.map(|container| Key::Container(container.id))).chain(self.listed(key)).collect()
             }
             Key::PackagingSet(id) => {
                 let uses = |container: &&Container| container.shared.contains(&id);
@@ -313,9 +348,14 @@ impl Book {
                 let offers = self.offers_of(id).map(|offer| Key::Offer(offer.id()));
                 offers.chain(self.planned_or_sold(key)).chain(trials).collect()
             }
-            Key::Settings | Key::Offer(_) | Key::Week(_) | Key::SeenPrice(_) | Key::Trial(_) | Key::Scenario(_) => {
-                Vec::new()
-            }
+            Key::Settings
+            | Key::Offer(_)
+            | Key::Week(_)
+            | Key::SeenPrice(_)
+            | Key::Trial(_)
+            | Key::Scenario(_)
+            | Key::Batch(_)
+            | Key::BuyingList => Vec::new(),
         }
     }
 }

@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use super::{IngredientId, PackId, PackagingId};
-use crate::measure::{Amount, Exact, Money};
+use crate::measure::{Amount, Date, Exact, Money};
 
 /// What is bought in packs.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
@@ -29,6 +29,12 @@ pub struct Pack {
     pub contents: Amount,
     /// What is paid for it.
     pub price: Money,
+    /// The day on which the price was last heard; none where nobody noted it.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub day: Option<Date>,
+    /// What was paid for it before, the earliest first: each price until it changed.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub earlier: Vec<Quoted>,
     /// Delivery or a deposit that is not paid back, per pack.
     #[serde(default, skip_serializing_if = "Money::is_zero")]
     pub surcharge: Money,
@@ -38,6 +44,16 @@ pub struct Pack {
     /// Lower prices for more at a time.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub tiers: Vec<Tier>,
+}
+
+/// A price of a pack, and the last day on which it was heard.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case", deny_unknown_fields)]
+pub struct Quoted {
+    /// The day.
+    pub day: Date,
+    /// The price of one pack as it was bought then.
+    pub price: Money,
 }
 
 /// The price of a pack from so many at a time.
@@ -68,12 +84,41 @@ impl Pack {
         let reached = self.tiers.iter_mut().filter(|tier| tier.from <= at_a_time);
         reached.max_by_key(|tier| tier.from).map_or(&mut self.price, |tier| &mut tier.price)
     }
+
+    /// Writes the price as it was heard on a day. What held before moves into the history; of a
+    /// price that holds on, the first and the last day are kept.
+    pub fn quote(&mut self, price: Money, day: Date) {
+        let was = Quoted { day: self.day.unwrap_or(day), price: self.price_now() };
+        if was.day < day {
+            self.earlier.push(was);
+        }
+        if let [.., first, last] = self.earlier.as_slice()
+            && first.price == price
+            && last.price == price
+        {
+            self.earlier.pop();
+        }
+        *self.price_now_mut() = price;
+        self.day = Some(day.max(was.day));
+    }
+
+    /// Every price that was heard, the earliest first, the one paid now at the end where it is
+    /// dated.
+    pub fn heard(&self) -> impl Iterator<Item = Quoted> {
+        let now = self.day.map(|day| Quoted { day, price: self.price_now() });
+        self.earlier.iter().copied().chain(now)
+    }
+
+    /// The price that was heard last up to a day; none where none is known from then.
+    pub fn price_on(&self, day: Date) -> Option<Money> {
+        self.heard().take_while(|quoted| quoted.day <= day).last().map(|quoted| quoted.price)
+    }
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::support::{exact, money, pack};
+    use crate::support::{day, exact, money, pack};
 
     #[test]
     fn the_price_is_that_of_the_highest_tier_reached() {
@@ -85,5 +130,50 @@ mod tests {
         assert_eq!(case.price_now(), money("36"));
         *case.price_now_mut() = money("35");
         assert_eq!((case.price, case.tiers[1].price), (money("40"), money("35")));
+    }
+
+    /// Days and prices heard.
+    fn heard(case: &Pack) -> Vec<(String, Money)> {
+        case.heard().map(|quoted| (quoted.day.to_string(), quoted.price)).collect()
+    }
+
+    fn days(pairs: &[(&str, &str)]) -> Vec<(String, Money)> {
+        pairs.iter().map(|(day, price)| (day.to_string(), money(price))).collect()
+    }
+
+    #[test]
+    fn what_was_paid_before_stays_in_the_history() {
+        let mut case = pack(1, "40 lb", "30");
+        assert_eq!(case.price_on(day("2026-11-30")), None, "nobody noted when");
+        case.quote(money("32"), day("2026-11-02"));
+        assert_eq!(heard(&case), days(&[("2026-11-02", "32")]), "of what was not dated nothing is known");
+        case.quote(money("3"), day("2026-11-09"));
+        case.quote(money("34"), day("2026-11-09"));
+        assert_eq!(heard(&case), days(&[("2026-11-02", "32"), ("2026-11-09", "34")]), "typed digit by digit");
+        let on = |text: &str| case.price_on(day(text));
+        let expected = [None, Some(money("32")), Some(money("32")), Some(money("34")), Some(money("34"))];
+        assert_eq!(["2026-11-01", "2026-11-02", "2026-11-08", "2026-11-09", "2027-01-01"].map(on), expected);
+    }
+
+    #[test]
+    fn a_price_that_holds_on_has_a_first_and_a_last_day() {
+        let mut case = pack(1, "40 lb", "30");
+        for text in ["2026-11-02", "2026-11-09", "2026-11-16", "2026-11-23"] {
+            case.quote(money("30"), day(text));
+        }
+        assert_eq!(heard(&case), days(&[("2026-11-02", "30"), ("2026-11-23", "30")]));
+        case.quote(money("31"), day("2026-11-30"));
+        assert_eq!(heard(&case), days(&[("2026-11-02", "30"), ("2026-11-23", "30"), ("2026-11-30", "31")]));
+        // Mistyped and put right on one day.
+        case.quote(money("30"), day("2026-11-30"));
+        assert_eq!(heard(&case), days(&[("2026-11-02", "30"), ("2026-11-30", "30")]));
+    }
+
+    #[test]
+    fn a_clock_that_was_put_back_does_not_turn_the_history_round() {
+        let mut case = pack(1, "40 lb", "30");
+        case.quote(money("30"), day("2026-11-09"));
+        case.quote(money("31"), day("2026-11-08"));
+        assert_eq!(heard(&case), days(&[("2026-11-09", "31")]));
     }
 }

@@ -5,9 +5,9 @@ use std::fmt;
 use serde::{Deserialize, Serialize};
 
 use super::{
-    Container, ContainerId, Drink, DrinkId, Goods, Ingredient, IngredientId, Offer, OfferId, Pack, Packaging,
-    PackagingId, PackagingSet, PackagingSetId, Scenario, ScenarioId, Scope, SeenPrice, SeenPriceId, Settings, Trial,
-    TrialId, Week,
+    Batch, BuyingList, Container, ContainerId, Drink, DrinkId, Goods, Ingredient, IngredientId, Offer, OfferId, Pack,
+    Packaging, PackagingId, PackagingSet, PackagingSetId, Scenario, ScenarioId, Scope, SeenPrice, SeenPriceId,
+    Settings, Trial, TrialId, Week,
 };
 use crate::measure::Date;
 
@@ -36,15 +36,22 @@ pub enum Key {
     Trial(TrialId),
     /// A scenario.
     Scenario(ScenarioId),
+    /// What is made on this day.
+    Batch(Date),
+    /// What is to be bought.
+    BuyingList,
 }
 
 impl Key {
     /// Reads what [`Key`] writes, such as `drink:a1`.
     pub fn from_text(text: &str) -> Option<Key> {
-        if text == "settings" {
-            return Some(Key::Settings);
-        }
-        let (kind, id) = text.split_once(':')?;
+        let Some((kind, id)) = text.split_once(':') else {
+            return match text {
+                "settings" => Some(Key::Settings),
+                "buying-list" => Some(Key::BuyingList),
+                _ => None,
+            };
+        };
         match kind {
             "ingredient" => IngredientId::from_text(id).map(Key::Ingredient),
             "packaging" => PackagingId::from_text(id).map(Key::Packaging),
@@ -56,6 +63,7 @@ impl Key {
             "seen-price" => SeenPriceId::from_text(id).map(Key::SeenPrice),
             "trial" => TrialId::from_text(id).map(Key::Trial),
             "scenario" => ScenarioId::from_text(id).map(Key::Scenario),
+            "batch" => Date::from_text(id).map(Key::Batch),
             _ => None,
         }
     }
@@ -76,6 +84,8 @@ impl fmt::Display for Key {
             Key::SeenPrice(id) => write!(f, "seen-price:{id}"),
             Key::Trial(id) => write!(f, "trial:{id}"),
             Key::Scenario(id) => write!(f, "scenario:{id}"),
+            Key::Batch(day) => write!(f, "batch:{day}"),
+            Key::BuyingList => f.write_str("buying-list"),
         }
     }
 }
@@ -115,6 +125,10 @@ pub enum Record {
     Trial(Trial),
     /// A scenario.
     Scenario(Scenario),
+    /// What is made on a day.
+    Batch(Batch),
+    /// What is to be bought.
+    BuyingList(BuyingList),
 }
 
 impl Record {
@@ -132,11 +146,13 @@ impl Record {
             Record::SeenPrice(record) => Key::SeenPrice(record.id),
             Record::Trial(record) => Key::Trial(record.id),
             Record::Scenario(record) => Key::Scenario(record.id),
+            Record::Batch(record) => Key::Batch(record.day),
+            Record::BuyingList(_) => Key::BuyingList,
         }
     }
 
-    /// Its name; empty for an offer, which is called after its drink and container, and for a
-    /// week; the place for a price seen elsewhere.
+    /// Its name; empty for an offer, which is called after its drink and container, and for what
+    /// is called after a day; the place for a price seen elsewhere.
     pub fn name(&self) -> &str {
         match self {
             Record::Settings(record) => &record.name,
@@ -145,7 +161,7 @@ impl Record {
             Record::PackagingSet(record) => &record.name,
             Record::Container(record) => &record.name,
             Record::Drink(record) => &record.name,
-            Record::Offer(_) | Record::Week(_) => "",
+            Record::Offer(_) | Record::Week(_) | Record::Batch(_) | Record::BuyingList(_) => "",
             Record::SeenPrice(record) => &record.place,
             Record::Trial(record) => &record.name,
             Record::Scenario(record) => &record.name,
@@ -202,6 +218,16 @@ impl Record {
         if let Record::Scenario(record) = self { Some(record) } else { None }
     }
 
+    /// The batch, where it is one.
+    pub fn batch(&self) -> Option<&Batch> {
+        if let Record::Batch(record) = self { Some(record) } else { None }
+    }
+
+    /// The buying list, where it is one.
+    pub fn buying_list(&self) -> Option<&BuyingList> {
+        if let Record::BuyingList(record) = self { Some(record) } else { None }
+    }
+
     /// The packs that it is quoted in, where it is goods.
     pub fn packs_mut(&mut self) -> Option<&mut Vec<Pack>> {
         match self {
@@ -215,7 +241,9 @@ impl Record {
             | Record::Week(_)
             | Record::SeenPrice(_)
             | Record::Trial(_)
-            | Record::Scenario(_) => None,
+            | Record::Scenario(_)
+            | Record::Batch(_)
+            | Record::BuyingList(_) => None,
         }
     }
 
@@ -236,6 +264,8 @@ impl Record {
                 Scope::Menu | Scope::Kind(_) => Vec::new(),
             },
             Record::Scenario(record) => record.offers.iter().flat_map(|offer| of_offer(offer.id())).collect(),
+            Record::Batch(record) => record.makes.iter().flat_map(|make| of_offer(make.offer())).collect(),
+            Record::BuyingList(record) => record.lines.iter().map(|line| Key::from(line.goods)).collect(),
         }
     }
 }

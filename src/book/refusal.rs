@@ -92,6 +92,19 @@ pub enum Field {
     Start,
     Last,
     Offers,
+    PriceDay,
+    EarlierPrice,
+    OnHand,
+    WeighedBought,
+    WeighedTrimmed,
+    WeighedPressed,
+    Makes,
+    Ready,
+    PacksToBuy,
+    Paid,
+    PriceDays,
+    ScaleStep,
+    JugStep,
 }
 
 /// What is wrong with a value.
@@ -145,4 +158,10 @@ pub enum Problem {
     NotAMonday,
     /// It must come after what stands before it.
     NotAfter,
+    /// It must be a weight.
+    NotAWeight,
+    /// It must not weigh more than what it was made from.
+    MoreThanBefore,
+    /// It must be a whole number.
+    NotWhole,
 }

@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use crate::measure::{Currency, Exact, Money, Share, System, stored_by_name};
+use crate::measure::{Amount, Currency, Exact, Money, Share, System, stored_by_name};
 
 /// What holds for the whole book: whose it is, money, units, tax, fees and the target.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -41,6 +41,15 @@ pub struct Settings {
     /// Where a till's list of sales keeps what; none where none was read yet.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub till: Option<TillColumns>,
+    /// A supplier's price is old after so many days; none where prices do not grow old.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub price_days: Option<Exact>,
+    /// The smallest step that the scale behind the counter shows: a mass.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub scale_step: Option<Amount>,
+    /// The smallest step that the jugs behind the counter show: a volume.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub jug_step: Option<Amount>,
 }
 
 /// The columns of a till's list of sales, by the names at their heads.
@@ -134,6 +143,9 @@ impl Settings {
             covers: Covers::Goods,
             endings: [0, 25, 50, 75].into_iter().map(|cents| Money::from_major(Exact::new(cents, 2))).collect(),
             till: None,
+            price_days: None,
+            scale_step: None,
+            jug_step: None,
         }
     }
 

@@ -9,20 +9,20 @@ use serde_json::error::Category;
 use super::header::{Header, Said};
 use super::{BookFileError, place};
 use crate::book::{
-    Book, Container, Drink, Ingredient, Key, Offer, Packaging, PackagingSet, Record, Refusal, Scenario, SeenPrice,
-    Settings, Trial, Week, from_json,
+    Batch, Book, BuyingList, Container, Drink, Ingredient, Key, Offer, Packaging, PackagingSet, Record, Refusal,
+    Scenario, SeenPrice, Settings, Trial, Week, from_json,
 };
 
 /// What the file says it is.
 pub const FORMAT: &str = "brimwright-book";
 
 /// The version written, and the newest that is read.
-pub const VERSION: u64 = 2;
+pub const VERSION: u64 = 3;
 
 /// Largest file that is read, in bytes.
 pub const MAX_BYTES: usize = 10_000_000;
 
-/// The newest version as it is read. Version 1 is the same with less in it.
+/// The newest version as it is read. Versions 1 and 2 are the same with less in them.
 #[derive(Deserialize)]
 #[serde(rename_all = "kebab-case", deny_unknown_fields)]
 struct Lists {
@@ -46,6 +46,10 @@ struct Lists {
     trials: Vec<Trial>,
     #[serde(default)]
     scenarios: Vec<Scenario>,
+    #[serde(default)]
+    batches: Vec<Batch>,
+    #[serde(default)]
+    buying_list: Option<BuyingList>,
 }
 
 /// The book as a file: JSON with each record on a line of its own, in the order of their keys,
@@ -63,6 +67,11 @@ pub fn write(book: &Book) -> String {
     list(&mut text, "seen-prices", book.seen_prices().map(line).collect());
     list(&mut text, "trials", book.trials().map(line).collect());
     list(&mut text, "scenarios", book.scenarios().map(line).collect());
+    list(&mut text, "batches", book.batches().map(line).collect());
+    if let Some(buying_list) = book.buying_list() {
+        text.push_str(",\n\"buying-list\": ");
+        text.push_str(&line(buying_list));
+    }
     text.push_str("\n}\n");
     text
 }
@@ -106,7 +115,7 @@ pub fn read(bytes: impl AsRef<[u8]>) -> Result<Book, BookFileError> {
         Said::Nothing | Said::Number(_) | Said::Other => return Err(BookFileError::Foreign { format: None }),
     }
     match header.version {
-        Said::Number(1 | VERSION) => book(read_lists(text)?),
+        Said::Number(1..=VERSION) => book(read_lists(text)?),
         Said::Number(version) if version > VERSION => Err(BookFileError::Newer { version }),
         Said::Number(_) | Said::Text(_) | Said::Nothing | Said::Other => Err(BookFileError::NoVersion),
     }
@@ -134,6 +143,8 @@ fn read_lists(text: &str) -> Result<Vec<Record>, BookFileError> {
     records.extend(file.seen_prices.into_iter().map(Record::SeenPrice));
     records.extend(file.trials.into_iter().map(Record::Trial));
     records.extend(file.scenarios.into_iter().map(Record::Scenario));
+    records.extend(file.batches.into_iter().map(Record::Batch));
+    records.extend(file.buying_list.map(Record::BuyingList));
     Ok(records)
 }
 

@@ -31,6 +31,10 @@ pub struct Preview {
     pub trials: Counts,
     /// Scenarios.
     pub scenarios: Counts,
+    /// Batches.
+    pub batches: Counts,
+    /// Whether the buying list differs.
+    pub buying_list_changes: bool,
     /// The one edit that does it; its inverse takes it back.
     pub edit: Edit,
 }
@@ -60,8 +64,9 @@ impl Preview {
             self.seen_prices,
             self.trials,
             self.scenarios,
+            self.batches,
         ];
-        !self.settings_change && kinds.iter().all(|counts| *counts == Counts::default())
+        !self.settings_change && !self.buying_list_changes && kinds.iter().all(|counts| *counts == Counts::default())
     }
 }
 
@@ -90,6 +95,8 @@ pub fn preview(open: &Book, incoming: &Book) -> Preview {
         seen_prices: counts(|key| matches!(key, Key::SeenPrice(_))),
         trials: counts(|key| matches!(key, Key::Trial(_))),
         scenarios: counts(|key| matches!(key, Key::Scenario(_))),
+        batches: counts(|key| matches!(key, Key::Batch(_))),
+        buying_list_changes: differs(open, incoming, Key::BuyingList),
         edit: Edit::replace(open, incoming),
     }
 }

@@ -173,7 +173,9 @@ impl Lever {
                 let headspace = Headspace::Volume(Amount::new(number, drink_unit(book)));
                 Edit::Put(Record::Container(Container { headspace, ..book.container(id)?.clone() }))
             }
-            Lever::PackPrice(goods) => Edit::SetPackPrice { goods, pack: book.packs(goods).first()?.id, price: money },
+            Lever::PackPrice(goods) => {
+                Edit::SetPackPrice { goods, pack: book.packs(goods).first()?.id, price: money, day: None }
+            }
             Lever::TrimYield(id) => weighed(Ingredient { trim_yield: share, ..book.ingredient(id)?.clone() }),
             Lever::PressYield(id) => weighed(Ingredient { press_yield: Some(share), ..book.ingredient(id)?.clone() }),
             Lever::SoakYield(id) => weighed(Ingredient { soak_yield: Some(share), ..book.ingredient(id)?.clone() }),

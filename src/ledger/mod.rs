@@ -8,7 +8,7 @@ use std::collections::{BTreeMap, BTreeSet};
 pub use moves::{Move, Side};
 pub use offer::{Priced, Standing, Trouble, price_offer};
 
-use crate::book::{Book, Key, Offer, OfferId};
+use crate::book::{Book, Edit, Key, Offer, OfferId, Refusal};
 
 /// Every offer of a book, computed: a result, or the reason why there is none.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -59,6 +59,30 @@ impl Ledger {
             };
         }
         Move::worst_first(moves)
+    }
+}
+
+/// A book and its ledger with an edit tried on them, and what it moved.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Tried {
+    /// The book with the edit.
+    pub book: Book,
+    /// Its ledger.
+    pub ledger: Ledger,
+    /// The offers that moved, those now under target first.
+    pub moves: Vec<Move>,
+}
+
+impl Tried {
+    /// Tries `edit` beside `book`, whose ledger is `ledger`.
+    ///
+    /// # Errors
+    /// The refusal of the edit.
+    pub fn of(book: &Book, ledger: &Ledger, edit: &Edit) -> Result<Tried, Refusal> {
+        let (mut book, mut ledger) = (book.clone(), ledger.clone());
+        let applied = book.apply(edit)?;
+        let moves = ledger.refresh(&book, &applied.touched);
+        Ok(Tried { book, ledger, moves })
     }
 }
 

@@ -106,6 +106,7 @@ mod tests {
             goods: Goods::Ingredient(ingredient_id(ingredient)),
             pack: pack_id(1),
             price: money(price),
+            day: None,
         }
     }
 

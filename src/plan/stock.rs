@@ -2,11 +2,8 @@
 
 use crate::book::{Book, Offer, Packaging, PackagingId, PackagingPart};
 use crate::cost;
+use crate::make::whole_packs;
 use crate::measure::{Exact, Money, Overflow, Share};
-
-/// Decimals to which packs are counted before they are rounded up: thirds in the numbers a week
-/// would else ask for a pack more.
-const PACK_PLACES: u32 = 9;
 
 /// The opening stock of one kind of packaging.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -64,7 +61,7 @@ pub fn opening_stock(
 fn stock_of(packaging: &Packaging, a_week: Exact, cover: Exact) -> Result<Option<Stock>, Overflow> {
     let Some(pack) = packaging.packs.first() else { return Ok(None) };
     let holds = pack.contents.measure()?.base();
-    let packs = a_week.times(cover)?.over(holds)?.rounded(PACK_PLACES).max(pack.at_a_time).ceiling();
+    let packs = whole_packs(pack, a_week.times(cover)?)?.max(pack.at_a_time.ceiling());
     let pieces = packs.times(holds)?;
     let weeks = if a_week.is_positive() { Some(pieces.over(a_week)?.as_part()) } else { None };
     Ok(Some(Stock {

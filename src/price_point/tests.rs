@@ -88,7 +88,7 @@ fn giving_up_exactly_that_much_brings_the_target() {
     // The 100 mL of mango that cost 1.00 bought cheaper by exactly that: 7.00 a litre.
     let cheaper = money("10").minus(over.money.times(exact("10")).unwrap()).unwrap();
     let goods = Goods::Ingredient(ingredient_id(1));
-    let edit = Edit::SetPackPrice { goods, pack: pack_id(1), price: cheaper };
+    let edit = Edit::SetPackPrice { goods, pack: pack_id(1), price: cheaper, day: None };
     assert_eq!(applied(book, edit, "3"), (share("0.5"), Standing::OnTarget));
 }
 
@@ -155,7 +155,7 @@ fn free_ingredients_have_no_share_and_no_dearest_line() {
     let mut book = bar();
     for id in [1, 2] {
         let goods = Goods::Ingredient(IngredientId::from_random(id));
-        book.apply(&Edit::SetPackPrice { goods, pack: pack_id(1), price: Money::ZERO }).unwrap();
+        book.apply(&Edit::SetPackPrice { goods, pack: pack_id(1), price: Money::ZERO, day: None }).unwrap();
     }
     let at = at_point(&book, offer_id(1, 1), money("0.3")).unwrap();
     assert_eq!(over(&at), Over { money: money("0.05"), share: None, first: None });

@@ -17,7 +17,7 @@ pub(super) const ROWS: &str = "rows";
 pub(super) const BY_REVISION: &str = "by-revision";
 
 /// The step at place n brings version n to n + 1. A step that has been released is never changed.
-const STEPS: &[Step] = &[books_and_rows, fuller_records];
+const STEPS: &[Step] = &[books_and_rows, fuller_records, fuller_records];
 
 type Step = fn(&IdbDatabase) -> Result<(), JsValue>;
 

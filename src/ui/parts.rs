@@ -144,6 +144,20 @@ pub fn Back(
     }
 }
 
+/// The sides of a place; the one that is open is marked.
+pub fn sides(place: &'static str, here: Route, sides: &[(Route, &'static str)]) -> AnyView {
+    let side = |(route, name): &(Route, &'static str)| {
+        let current = (*route == here).then_some("page");
+        view! { <a class="chip" href=route.address() aria-current=current>{*name}</a> }
+    };
+    view! {
+        <nav class="chips" aria-label=place>
+            {sides.iter().map(side).collect_view()}
+        </nav>
+    }
+    .into_any()
+}
+
 /// The screen of a record; of one that is gone it says so, with the way back.
 pub fn page_of(
     record: Key,

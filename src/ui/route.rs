@@ -61,6 +61,12 @@ pub enum Route {
     Packaging(PackagingId),
     /// A set of packaging that containers share.
     PackagingSet(PackagingSetId),
+    /// What supplier's prices moved, and what the menu hangs on.
+    PriceWatch,
+    /// What is to be bought.
+    BuyingList,
+    /// The weighings of an ingredient.
+    YieldLog(IngredientId),
     /// The containers.
     Containers,
     /// One container.
@@ -93,8 +99,29 @@ pub enum Route {
     Counter,
     /// A recipe card.
     Card(OfferId),
+    /// The days that something is made on.
+    Batches,
+    /// What is made on a day.
+    Batch(Date),
+    /// What is here, and how many it makes.
+    OnHand,
+    /// A sheet to print.
+    Sheet(Sheet),
     /// The open book.
     Book,
+}
+
+/// A sheet to print.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Sheet {
+    /// Every drink and size with its price.
+    Prices,
+    /// Recipe cards.
+    Cards,
+    /// What is made on a day.
+    Batch(Date),
+    /// What is to be bought.
+    BuyingList,
 }
 
 impl Route {
@@ -110,6 +137,9 @@ impl Route {
             Route::Ingredient(id) => format!("#/buying/ingredient/{id}"),
             Route::Packaging(id) => format!("#/buying/packaging/{id}"),
             Route::PackagingSet(id) => format!("#/buying/set/{id}"),
+            Route::PriceWatch => "#/buying/watch".into(),
+            Route::BuyingList => "#/buying/list".into(),
+            Route::YieldLog(id) => format!("#/buying/ingredient/{id}/yields"),
             Route::Containers => "#/buying/containers".into(),
             Route::Container(id) => format!("#/buying/container/{id}"),
             Route::Sizes => "#/sizes".into(),
@@ -126,6 +156,13 @@ impl Route {
             Route::Scenario(id) => format!("#/sizes/scenarios/{id}"),
             Route::Counter => "#/counter".into(),
             Route::Card(id) => format!("#/counter/{}/{}", id.drink, id.container),
+            Route::Batches => "#/counter/batches".into(),
+            Route::Batch(day) => format!("#/counter/batches/{day}"),
+            Route::OnHand => "#/counter/on-hand".into(),
+            Route::Sheet(Sheet::Prices) => "#/print/prices".into(),
+            Route::Sheet(Sheet::Cards) => "#/print/cards".into(),
+            Route::Sheet(Sheet::Batch(day)) => format!("#/print/batch/{day}"),
+            Route::Sheet(Sheet::BuyingList) => "#/print/list".into(),
             Route::Book => "#/book".into(),
         }
     }
@@ -142,6 +179,9 @@ impl Route {
             ["drinks", drink, container, "label"] => offer(drink, container).map(Route::Packaged),
             ["drinks", drink, container, "working"] => offer(drink, container).map(Route::Working),
             ["buying"] => Some(Route::Buying),
+            ["buying", "watch"] => Some(Route::PriceWatch),
+            ["buying", "list"] => Some(Route::BuyingList),
+            ["buying", "ingredient", id, "yields"] => IngredientId::from_text(id).map(Route::YieldLog),
             ["buying", "containers"] => Some(Route::Containers),
             ["buying", "ingredient", id] => IngredientId::from_text(id).map(Route::Ingredient),
             ["buying", "packaging", id] => PackagingId::from_text(id).map(Route::Packaging),
@@ -160,6 +200,13 @@ impl Route {
             ["sizes", "scenarios", id] => ScenarioId::from_text(id).map(Route::Scenario),
             ["sizes", scope @ ..] => scope_from_text(&scope.join("/")).map(Route::SideBySide),
             ["counter"] => Some(Route::Counter),
+            ["counter", "batches"] => Some(Route::Batches),
+            ["counter", "batches", day] => Date::from_text(day).map(Route::Batch),
+            ["counter", "on-hand"] => Some(Route::OnHand),
+            ["print", "prices"] => Some(Route::Sheet(Sheet::Prices)),
+            ["print", "cards"] => Some(Route::Sheet(Sheet::Cards)),
+            ["print", "batch", day] => Date::from_text(day).map(|day| Route::Sheet(Sheet::Batch(day))),
+            ["print", "list"] => Some(Route::Sheet(Sheet::BuyingList)),
             ["counter", drink, container] => offer(drink, container).map(Route::Card),
             ["book"] => Some(Route::Book),
             _ => None,
@@ -170,11 +217,20 @@ impl Route {
     /// The place that the screen belongs to.
     pub const fn place(self) -> Place {
         match self {
-            Route::Drinks | Route::Drink(_) | Route::Offer(_) | Route::Packaged(_) | Route::Working(_) => Place::Drinks,
+            Route::Drinks
+            | Route::Drink(_)
+            | Route::Offer(_)
+            | Route::Packaged(_)
+            | Route::Working(_)
+            | Route::Sheet(Sheet::Prices) => Place::Drinks,
             Route::Buying
             | Route::Ingredient(_)
             | Route::Packaging(_)
             | Route::PackagingSet(_)
+            | Route::PriceWatch
+            | Route::BuyingList
+            | Route::YieldLog(_)
+            | Route::Sheet(Sheet::BuyingList)
             | Route::Containers
             | Route::Container(_) => Place::Buying,
             Route::Sizes
@@ -189,7 +245,12 @@ impl Route {
             | Route::Trial(_)
             | Route::Scenarios
             | Route::Scenario(_) => Place::Sizes,
-            Route::Counter | Route::Card(_) => Place::Counter,
+            Route::Counter
+            | Route::Card(_)
+            | Route::Batches
+            | Route::Batch(_)
+            | Route::OnHand
+            | Route::Sheet(Sheet::Cards | Sheet::Batch(_)) => Place::Counter,
             Route::Book => Place::Book,
         }
     }

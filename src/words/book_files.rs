@@ -75,6 +75,8 @@ pub fn import_changes(preview: &Preview) -> Vec<String> {
         line("Prices seen elsewhere", preview.seen_prices),
         line("Trials", preview.trials),
         line("Scenarios", preview.scenarios),
+        line("Batches", preview.batches),
+        preview.buying_list_changes.then(|| "Buying list: changed".to_string()),
         preview.settings_change.then(|| "Settings: changed".to_string()),
     ];
     kinds.into_iter().flatten().collect()

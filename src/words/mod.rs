@@ -33,10 +33,10 @@ pub use market::{MARKET_CAUTION, OLD_PRICE, against_curve, curve, day_ahead, mar
 pub use packaged::{packaged_cautions, packaged_error};
 pub use plans::{HOW_MANY_SIZES, Plans, SAME_NUMBER_OF_DRINKS, plan_name, sizes, sizes_within};
 pub use reading::{example, read_error};
-pub use refusals::refusal;
+pub use refusals::{called, refusal};
 pub use sales::{
-    bad_row, day, not_counted, taken_in, till_error, to_take_in, unknown_sales, week, week_working, weekly_working,
-    weeks_averaged,
+    bad_row, batch, day, not_counted, taken_in, till_error, to_take_in, unknown_sales, week, week_working,
+    weekly_working, weeks_averaged,
 };
 pub use sizes::{compared, largest_part, left_out, mean_price, scope, size_step, what_if_error};
 pub use tolerances::{tolerance_rule, tolerance_source};

@@ -1,5 +1,6 @@
 //! Why an edit was refused.
 
+use super::{batch, week};
 use crate::book::{Book, Field, Key, Problem, Refusal};
 
 /// The sentence for a refused edit.
@@ -12,7 +13,7 @@ pub fn refusal(refusal: &Refusal, book: &Book) -> String {
             format!("{} needs {} {key} that is not in the book. Add it first.", named(book, *user), with_article(*key))
         }
         Refusal::InUse { key, by } => {
-            let users: Vec<String> = by.iter().take(3).map(|user| book.name(*user)).collect();
+            let users: Vec<String> = by.iter().take(3).map(|user| called(book, *user)).collect();
             let more = match by.len().saturating_sub(users.len()) {
                 0 => String::new(),
                 count => format!(" and {count} more"),
@@ -27,8 +28,18 @@ pub fn refusal(refusal: &Refusal, book: &Book) -> String {
     }
 }
 
+/// What stands at `key`, as a person would call it.
+pub fn called(book: &Book, key: Key) -> String {
+    match key {
+        Key::Week(monday) => week(monday),
+        Key::Batch(day) => batch(day),
+        Key::BuyingList => "The buying list".to_string(),
+        key => book.name(key),
+    }
+}
+
 fn named(book: &Book, key: Key) -> String {
-    let name = book.name(key);
+    let name = called(book, key);
     if name.trim_matches([',', ' ']).is_empty() { format!("The {}", kind(key)) } else { name }
 }
 
@@ -45,6 +56,8 @@ const fn kind(key: Key) -> &'static str {
         Key::SeenPrice(_) => "price seen elsewhere",
         Key::Trial(_) => "trial",
         Key::Scenario(_) => "scenario",
+        Key::Batch(_) => "batch",
+        Key::BuyingList => "buying list",
     }
 }
 
@@ -99,6 +112,11 @@ fn problem_at(field: Field, problem: Problem) -> String {
         }
         Problem::NotAMonday => format!("{what} begins on a Monday. Choose the Monday."),
         Problem::NotAfter => format!("{what} must come after the weeks before it. Choose a later one."),
+        Problem::NotAWeight => format!("{what} must be a weight, such as 5 lb or 2 kg."),
+        Problem::MoreThanBefore => {
+            format!("{what} is more than the weight before it: nothing grows by trimming or pressing. Weigh again.")
+        }
+        Problem::NotWhole => format!("{what} must be a whole number, such as 12."),
         Problem::Twice => format!("{what}: the same thing stands here twice. Keep one of them."),
     }
 }
@@ -163,5 +181,18 @@ const fn name(field: Field) -> &'static str {
         Field::Start => "The first week of the change",
         Field::Last => "The last week",
         Field::Offers => "The sizes",
+        Field::PriceDay => "The day of the price",
+        Field::EarlierPrice => "An earlier price",
+        Field::OnHand => "What is here",
+        Field::WeighedBought => "The weight as bought",
+        Field::WeighedTrimmed => "The weight after trimming",
+        Field::WeighedPressed => "The weight of the juice",
+        Field::Makes => "The number to make",
+        Field::Ready => "What is ready",
+        Field::PacksToBuy => "The number of packs",
+        Field::Paid => "The price paid",
+        Field::PriceDays => "The days until a price is old",
+        Field::ScaleStep => "The step of the scale",
+        Field::JugStep => "The step of the jugs",
     }
 }

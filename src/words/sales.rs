@@ -22,6 +22,11 @@ pub fn week(monday: Date) -> String {
     format!("Week of {}", day(monday))
 }
 
+/// What is made on a day.
+pub fn batch(on: Date) -> String {
+    format!("Batch of {}", day(on))
+}
+
 /// Why it is not known what an offer brings, and how to mend it.
 pub fn unknown_sales(unknown: Unknown, book: &Book) -> String {
     match unknown {

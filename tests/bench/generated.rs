@@ -86,6 +86,8 @@ fn ingredient(id: u64, numbers: &mut Numbers) -> Ingredient {
         contents: Amount::new(Exact::new(numbers.between(5, 60), 0), numbers.one_of(&[Unit::Pound, Unit::Kilogram])),
         price: Money::from_major(numbers.hundredths(800, 9000)),
         surcharge: Money::from_major(numbers.hundredths(0, 200)),
+        day: None,
+        earlier: Vec::new(),
         at_a_time: Exact::ONE,
         tiers: Vec::new(),
     });
@@ -101,6 +103,8 @@ fn ingredient(id: u64, numbers: &mut Numbers) -> Ingredient {
         piece_weight: Some(Mass::from_grams(Exact::new(numbers.between(40, 400), 0))),
         allergens: None,
         packs,
+        on_hand: None,
+        weighings: Vec::new(),
     }
 }
 
@@ -111,10 +115,18 @@ fn packaging(id: u64, part: PackagingPart, numbers: &mut Numbers) -> Packaging {
         contents: Amount::new(Exact::new(numbers.between(100, 500), 0), Unit::Piece),
         price: Money::from_major(numbers.hundredths(2000, 9000)),
         surcharge: Money::ZERO,
+        day: None,
+        earlier: Vec::new(),
         at_a_time: Exact::ONE,
         tiers: Vec::new(),
     };
-    Packaging { id: PackagingId::from_random(id), name: format!("Packaging {id}"), part, packs: vec![pack] }
+    Packaging {
+        id: PackagingId::from_random(id),
+        name: format!("Packaging {id}"),
+        part,
+        packs: vec![pack],
+        on_hand: None,
+    }
 }
 
 fn container(id: u64, ounces: i64) -> Container {

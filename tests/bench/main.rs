@@ -49,7 +49,8 @@ fn one_price(mut book: Book) -> (Vec<Duration>, usize) {
             let goods = Goods::Ingredient(id);
             let pack = book.packs(goods)[0].clone();
             let change = Money::from_major(Exact::new(if round % 2 == 0 { 100 } else { -100 }, 2));
-            let edit = Edit::SetPackPrice { goods, pack: pack.id, price: pack.price.plus(change).expect("small") };
+            let edit =
+                Edit::SetPackPrice { goods, pack: pack.id, price: pack.price.plus(change).expect("small"), day: None };
             times.push(timed(|| {
                 let applied = book.apply(&edit).expect("a price above zero");
                 moved += ledger.refresh(&book, &applied.touched).len();

@@ -58,15 +58,15 @@ fn half_a_file_is_cut_short() {
 
 #[test]
 fn the_version_decides() {
-    assert_eq!(error(demo_with("\"version\": 2", "\"version\": 3")), BookFileError::Newer { version: 3 });
+    assert_eq!(error(demo_with("\"version\": 3", "\"version\": 4")), BookFileError::Newer { version: 4 });
     // What a newer version holds is not judged by this one.
     let newer = r#"{"version": 18446744073709551615, "format": "brimwright-book", "more": [1]}"#;
     assert_eq!(error(newer), BookFileError::Newer { version: u64::MAX });
     for version in ["0", "-1", "1.5", "\"1\"", "null", "[1]"] {
-        let text = demo_with("\"version\": 2", &format!("\"version\": {version}"));
+        let text = demo_with("\"version\": 3", &format!("\"version\": {version}"));
         assert_eq!(error(text), BookFileError::NoVersion, "{version}");
     }
-    assert_eq!(error(demo_with("  \"version\": 2,\n", "")), BookFileError::NoVersion);
+    assert_eq!(error(demo_with("  \"version\": 3,\n", "")), BookFileError::NoVersion);
 }
 
 #[test]
@@ -83,7 +83,7 @@ fn fields_are_those_of_the_format() {
     let place = at(&text, "\"trim-yield\": \"0.8\"", "ingredients[0]");
     assert_eq!(error(&text), value(place, Fault::RepeatedField("trim-yield".to_string())));
 
-    let text = demo_with("\"version\": 2,", "\"version\": 2, \"version\": 1,");
+    let text = demo_with("\"version\": 3,", "\"version\": 3, \"version\": 1,");
     let place = at(&text, "\"version\": 1,\n", "");
     assert_eq!(error(&text), value(place, Fault::RepeatedField("version".to_string())));
 
@@ -106,18 +106,18 @@ fn values_are_shown_with_their_place() {
             "\"40 lbs\" is not an amount such as \"40 lb\" or \"16 fl oz\"",
         ),
         (
-            "\"price\": \"41.5\"\n",
-            "\"price\": \"41,5\"\n",
-            "\"41,5\"",
-            "ingredients[0].packs[1].price",
-            "\"41,5\" is not a plain decimal of at most 9 digits before the point and 8 after it",
+            "\"price\": \"34.5\",\n          \"day\": \"2026-10-05\"",
+            "\"price\": \"34,5\",\n          \"day\": \"2026-10-05\"",
+            "\"34,5\"",
+            "ingredients[1].packs[1].price",
+            "\"34,5\" is not a plain decimal of at most 9 digits before the point and 8 after it",
         ),
         (
-            "\"price\": \"41.5\"\n",
-            "\"price\": 41.5\n",
-            "41.5\n",
-            "ingredients[0].packs[1].price",
-            "invalid type: floating point `41.5`, expected a string",
+            "\"price\": \"25.8\"\n",
+            "\"price\": 25.8\n",
+            "25.8\n",
+            "ingredients[26].packs[0].price",
+            "invalid type: floating point `25.8`, expected a string",
         ),
         ("\"0.75\",", "{\"at\": 0},", "{\"at\"", "settings.endings[3]", "invalid type: map, expected a string"),
         (

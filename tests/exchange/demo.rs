@@ -94,7 +94,7 @@ fn nothing_in_it_is_idle() {
     let idle = |key| book.users(key).is_empty();
     let keys = book.records().map(|record| record.key());
     let unused: Vec<_> = keys.filter(|key| idle(*key)).map(|key| key.to_string()).collect();
-    let nothing_needs = ["settings", "offer:", "week:", "seen-price:", "trial:", "scenario:"];
+    let nothing_needs = ["settings", "offer:", "week:", "seen-price:", "trial:", "scenario:", "batch:"];
     let idle = unused.iter().filter(|key| !nothing_needs.iter().any(|kind| key.starts_with(kind)));
     assert_eq!(idle.count(), 0, "{unused:?}");
 }

@@ -1,23 +1,29 @@
-//! The fields of version 2: each spoilt in turn, and a file of version 1 read as it is.
+//! The fields that versions 2 and 3 add: each spoilt in turn, and files of earlier versions read as
+//! they are.
 
 use std::sync::LazyLock;
 
 use brimwright::book::{
-    Accepted, Allergen, Brimful, DrinkKind, Field, FillRule, Headspace, Ice, IcePlace, Key, Problem, Reading, Refusal,
-    Scaling, Scope, Tapered,
+    Accepted, Allergen, Brimful, DrinkKind, Field, FillRule, Goods, Headspace, Ice, IcePlace, Key, OnHand, Problem,
+    Reading, Ready, Refusal, Scaling, Scope, Stage, Tapered,
 };
 use brimwright::exchange::{BookFileError, Fault, Place, read, write};
 use brimwright::fill::fill;
 use serde_json::Value;
 
 use super::{FILE, indented, schema};
-use crate::support::{amount, container_id, day, drink_id, exact, ingredient_id, length, money, offer_id, share};
+use crate::support::{
+    amount, container_id, day, drink_id, exact, ingredient_id, length, money, offer_id, packaging_id, share,
+};
 
 /// A small file of version 1.
 const VERSION_1: &str = include_str!("data/version-1.json");
 
-/// A small file with every field that version 2 adds, each value on a line of its own.
-pub static EVERY: LazyLock<String> = LazyLock::new(|| indented(include_str!("data/version-2.json")));
+/// A small file of version 2, with every field that it adds.
+const VERSION_2: &str = include_str!("data/version-2.json");
+
+/// A small file with every field that versions 2 and 3 add, each value on a line of its own.
+pub static EVERY: LazyLock<String> = LazyLock::new(|| indented(include_str!("data/version-3.json")));
 
 /// That file with the first `old` replaced by `new`.
 fn with(old: &str, new: &str) -> String {
@@ -98,6 +104,40 @@ fn sales_and_what_is_asked_of_them_are_read_and_written_again() {
     assert_eq!(scenario.name, "Cups alone");
     let offers: Vec<_> = scenario.offers.iter().map(|offer| (offer.id(), offer.price, offer.weekly)).collect();
     assert_eq!(offers, [(offer_id(1, 1), Some(money("5.25")), Some(exact("70")))]);
+}
+
+#[test]
+fn what_is_made_and_bought_is_read_and_written_again() {
+    let book = read(&*EVERY).unwrap();
+    let settings = book.settings();
+    assert_eq!(settings.price_days, Some(exact("28")));
+    assert_eq!((settings.scale_step, settings.jug_step), (Some(amount("5 g")), Some(amount("10 mL"))));
+
+    let oats = book.ingredient(ingredient_id(1)).unwrap();
+    let heard: Vec<_> = oats.packs[0].heard().map(|quoted| (quoted.day, quoted.price)).collect();
+    let expected = [("2026-10-01", "27.5"), ("2026-11-03", "29"), ("2026-11-20", "28.5")];
+    assert_eq!(heard, expected.map(|(on, price)| (day(on), money(price))));
+    assert_eq!(oats.on_hand, Some(OnHand { amount: amount("9.5 lb"), day: day("2026-11-25") }));
+    let [first, second] = oats.weighings[..] else { panic!("two weighings") };
+    assert_eq!((first.bought, first.trimmed), (amount("12 lb"), Some(amount("10.75 lb"))));
+    assert_eq!((first.pressed, first.day), (Some(amount("2950 g")), day("2026-11-24")));
+    assert_eq!((second.trimmed, second.pressed), (None, None));
+    let lid = book.on_hand(Goods::Packaging(packaging_id(2)));
+    assert_eq!(lid, Some(OnHand { amount: amount("40 ea"), day: day("2026-11-23") }));
+
+    let [batch] = book.batches().collect::<Vec<_>>()[..] else { panic!("one batch") };
+    let makes: Vec<_> = batch.makes.iter().map(|make| (make.offer(), make.units, make.filled)).collect();
+    assert_eq!(makes, [(offer_id(1, 1), exact("7"), false), (offer_id(1, 2), exact("3"), true)]);
+    assert_eq!(batch.ready, [Ready { ingredient: ingredient_id(1), stage: Stage::SoakedOrBrewed }]);
+
+    let list = book.buying_list().unwrap();
+    assert_eq!(list.day, day("2026-11-24"));
+    let lines: Vec<_> = list.lines.iter().map(|line| (line.goods, line.packs, line.bought, line.paid)).collect();
+    let expected = [
+        (Goods::Ingredient(ingredient_id(1)), exact("2"), true, Some(money("31.25"))),
+        (Goods::Packaging(packaging_id(2)), exact("1.5"), false, None),
+    ];
+    assert_eq!(lines, expected);
 }
 
 #[test]
@@ -307,6 +347,22 @@ fn what_the_book_refuses_is_named() {
         ("\"Cups alone\"", "\" \"", "scenario:1", Field::Name, Problem::Empty),
         ("\"5.25\"", "\"0\"", "scenario:1", Field::Price, Problem::NotPositive),
         ("\"70\"", "\"-70\"", "scenario:1", Weekly, Problem::Negative),
+        ("\"29\"", "\"-29\"", "ingredient:1", Field::EarlierPrice, Problem::Negative),
+        ("\"9.5 lb\"", "\"-9.5 lb\"", "ingredient:1", Field::OnHand, Problem::Negative),
+        ("\"40 ea\"", "\"40 lb\"", "packaging:2", Field::OnHand, Problem::NotACount),
+        ("\"12 lb\"", "\"12 fl oz\"", "ingredient:1", Field::WeighedBought, Problem::NotAWeight),
+        ("\"11 lb\"", "\"0 lb\"", "ingredient:1", Field::WeighedBought, Problem::NotPositive),
+        ("\"10.75 lb\"", "\"10.75 ea\"", "ingredient:1", Field::WeighedTrimmed, Problem::NotAWeight),
+        ("\"2950 g\"", "\"-2950 g\"", "ingredient:1", Field::WeighedPressed, Problem::NotPositive),
+        ("\"7\"", "\"7.5\"", "batch:2026-11-26", Field::Makes, Problem::NotWhole),
+        ("\"7\"", "\"-7\"", "batch:2026-11-26", Field::Makes, Problem::Negative),
+        ("\"packs\": \"2\"", "\"packs\": \"0\"", "buying-list", Field::PacksToBuy, Problem::NotPositive),
+        ("\"31.25\"", "\"-31.25\"", "buying-list", Field::Paid, Problem::Negative),
+        ("\"28\"", "\"0\"", "settings", Field::PriceDays, Problem::LessThanOne),
+        ("\"28\"", "\"28.5\"", "settings", Field::PriceDays, Problem::NotWhole),
+        ("\"5 g\"", "\"5 mL\"", "settings", Field::ScaleStep, Problem::NotAWeight),
+        ("\"5 g\"", "\"0 g\"", "settings", Field::ScaleStep, Problem::NotPositive),
+        ("\"10 mL\"", "\"10 g\"", "settings", Field::JugStep, Problem::NotAVolume),
     ];
     let by_comparison = [
         ("\"0.4 in\"", "\"12.1 cm\"", "container:1", Headspace, Problem::NothingFits),
@@ -326,6 +382,18 @@ fn what_the_book_refuses_is_named() {
         ("\"2026-11-02\"", "\"2026-10-05\"", "trial:1", Field::Start, Problem::NotAfter),
         ("\"2026-11-30\"", "\"2026-10-26\"", "trial:1", Field::Last, Problem::NotAfter),
         (SCENARIO_OFFER, TWICE_OFFERED, "scenario:1", Field::Offers, Problem::Twice),
+        ("\"2026-10-01\"", "\"2026-11-03\"", "ingredient:1", Field::EarlierPrice, Problem::NotAfter),
+        ("\"2026-11-20\"", "\"2026-11-03\"", "ingredient:1", Field::EarlierPrice, Problem::NotAfter),
+        ("\"day\": \"2026-11-20\",", "", "ingredient:1", Field::PriceDay, Problem::Empty),
+        ("\"10.75 lb\"", "\"12.01 lb\"", "ingredient:1", Field::WeighedTrimmed, Problem::MoreThanBefore),
+        ("\"2950 g\"", "\"4900 g\"", "ingredient:1", Field::WeighedPressed, Problem::MoreThanBefore),
+        (
+            SECOND_MADE,
+            "\"container\": \"1\",\n          \"units\": \"3\"",
+            "batch:2026-11-26",
+            Field::Makes,
+            Problem::Twice,
+        ),
     ];
     let cases = by_value.map(|case| (case, false)).into_iter().chain(by_comparison.map(|case| (case, true)));
     for ((old, new, key, field, problem), schema_takes) in cases {
@@ -348,6 +416,7 @@ const TAPERED: &str = "\"brimful\": {\n        \"tapered\": {\n          \"base\
 const HUGE: &str = "\"brimful\": {\"tapered\": {\"base\": \"999999999 in\", \"rim\": \"999999999 in\", \"height\": \"999999999 in\"}},\n";
 
 const SECOND_SOLD: &str = "\"container\": \"1\",\n          \"units\": \"0.25\"";
+const SECOND_MADE: &str = "\"container\": \"2\",\n          \"units\": \"3\"";
 const SCENARIO_OFFER: &str = "\"price\": \"5.25\",\n          \"weekly\": \"70\"";
 const TWICE_OFFERED: &str = "\"price\": \"5.25\"}, {\"drink\": \"1\", \"container\": \"1\"";
 
@@ -410,20 +479,33 @@ fn what_may_be_left_out() {
     assert_eq!(ice.packing, share("0.6"));
 }
 
-/// Version 1 has none of it, and is a file of version 2 by another number.
+/// Version 1 has none of it, and is a file of version 3 by another number.
 #[test]
 fn version_1_is_read_as_it_is() {
     let book = read(VERSION_1).unwrap();
     assert_eq!((book.ingredients().count(), book.packaging_sets().count(), book.offers().count()), (2, 0, 2));
     assert_eq!(book.ingredient(ingredient_id(1)).unwrap().allergens, None);
     assert_eq!(book.container(container_id(1)).unwrap().brimful, Brimful::Weighed(amount("16.7 fl oz")));
-    let second = VERSION_1.replace("\"version\": 1", "\"version\": 2");
+    let second = VERSION_1.replace("\"version\": 1", "\"version\": 3");
     assert!(!schema::takes(VERSION_1) && schema::takes(&second));
     assert_eq!(read(&second), Ok(book.clone()));
-    let written = second
-        .replace("],\n\"containers\"", "],\n\"packaging-sets\": [],\n\"containers\"")
-        .replace("]\n}\n", "],\n\"weeks\": [],\n\"seen-prices\": [],\n\"trials\": [],\n\"scenarios\": []\n}\n");
+    let written = second.replace("],\n\"containers\"", "],\n\"packaging-sets\": [],\n\"containers\"").replace(
+        "]\n}\n",
+        "],\n\"weeks\": [],\n\"seen-prices\": [],\n\"trials\": [],\n\"scenarios\": [],\n\"batches\": []\n}\n",
+    );
     assert_eq!(write(&book), written);
+}
+
+/// Version 2 has what is sold and asked, and nothing of what is made and bought.
+#[test]
+fn version_2_is_read_as_it_is() {
+    let book = read(VERSION_2).unwrap();
+    assert_eq!((book.weeks().count(), book.scenarios().count()), (1, 1));
+    assert_eq!((book.batches().count(), book.buying_list()), (0, None));
+    assert_eq!(book.settings().price_days, None);
+    let third = VERSION_2.replace("\"version\": 2", "\"version\": 3");
+    assert!(!schema::takes(VERSION_2) && schema::takes(&third));
+    assert_eq!(read(&third), Ok(book));
 }
 
 /// No field of the schema is without a value in the files that are spoilt here.

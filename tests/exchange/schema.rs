@@ -10,7 +10,7 @@ use serde_json::Value;
 use super::{DEMO, FILE, demo_with};
 
 /// The schema of the version that is written.
-pub const SCHEMA: &str = include_str!("../../public/schema/brimwright-book-2.schema.json");
+pub const SCHEMA: &str = include_str!("../../public/schema/brimwright-book-3.schema.json");
 
 static VALIDATOR: LazyLock<jsonschema::Validator> = LazyLock::new(|| {
     let schema: Value = serde_json::from_str(SCHEMA).unwrap();
@@ -36,9 +36,9 @@ fn it_takes_the_demo_and_a_new_book() {
 fn it_refuses_what_the_reader_refuses() {
     let broken = [
         ("\"brimwright-book\"", "\"another\""),
-        ("\"version\": 2", "\"version\": 3"),
-        ("\"version\": 2,", ""),
-        ("\"version\": 2", "\"version\": \"2\""),
+        ("\"version\": 3", "\"version\": 4"),
+        ("\"version\": 3,", ""),
+        ("\"version\": 3", "\"version\": \"3\""),
         ("\"offers\": [", "\"offer\": ["),
         ("\"invented\": true", "\"invented\": \"true\""),
         ("\"USD\"", "\"XYZ\""),

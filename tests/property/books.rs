@@ -2,9 +2,9 @@
 //! value does not hold, so that edits are refused.
 
 use brimwright::book::{
-    Accepted, Allergen, Book, Covers, DrinkKind, Edit, FillRule, Filling, Goods, Ingredient, Key, Offer, Pack,
-    PaymentFee, Record, Scenario, ScenarioId, Scope, SeenPrice, SeenPriceId, Settings, Sold, Tax, TaxPlace, Tier,
-    TillColumns, Trial, TrialId, Week,
+    Accepted, Allergen, Batch, Book, BuyingList, Covers, DrinkKind, Edit, FillRule, Filling, Goods, Ingredient, Key,
+    Make, Offer, OnHand, Pack, PaymentFee, Quoted, Ready, Record, Scenario, ScenarioId, Scope, SeenPrice, SeenPriceId,
+    Settings, Sold, Stage, Tax, TaxPlace, Tier, TillColumns, ToBuy, Trial, TrialId, Week, Weighing,
 };
 use brimwright::measure::{
     Amount, Currency, Date, Density, Dimension, Exact, Mass, Money, Share, System, Unit, Volume,
@@ -67,17 +67,54 @@ fn tiers() -> impl Strategy<Value = Vec<Tier>> {
     })
 }
 
+/// A day of a few weeks.
+pub fn a_day() -> impl Strategy<Value = Date> {
+    (0..60_i32).prop_map(|days| day("2026-10-26").plus_days(days))
+}
+
+/// Prices heard so many days before each other and the last; none of a price without a day.
+fn earlier(last: Option<Date>, before: Vec<(i32, Money)>) -> Vec<Quoted> {
+    let mut earlier = Vec::new();
+    let Some(mut day) = last else { return earlier };
+    for (days, price) in before {
+        day = day.plus_days(-days);
+        earlier.insert(0, Quoted { day, price });
+    }
+    earlier
+}
+
+/// What is on the shelf.
+pub fn on_hand(units: &'static [Unit]) -> impl Strategy<Value = Option<OnHand>> {
+    let amount = prop_oneof![20 => units_of(units), 1 => Just(Amount::new(Exact::ZERO, units[0]))];
+    option::weighted(0.3, (amount, a_day()).prop_map(|(amount, day)| OnHand { amount, day }))
+}
+
+/// A weighing; now and then more comes out than went in.
+fn weighing() -> impl Strategy<Value = Weighing> {
+    let kilograms = |share: Exact| Amount::new(share.times(Exact::new(10, 0)).unwrap(), Unit::Kilogram);
+    let left = || option::of(number(1, 2).prop_map(|share| share.plus(Exact::new(1, 2)).unwrap()));
+    (a_day(), left(), left()).prop_map(move |(day, trimmed, pressed)| Weighing {
+        day,
+        bought: kilograms(Exact::ONE),
+        trimmed: trimmed.map(kilograms),
+        pressed: pressed.map(kilograms),
+    })
+}
+
 /// A pack at one of these prices.
 pub fn pack(units: &'static [Unit], price: impl Strategy<Value = Money> + 'static) -> impl Strategy<Value = Pack> {
     let surcharge = prop_oneof![3 => Just(Money::ZERO), 1 => money(5)];
     let at_a_time = prop_oneof![1 => Just(Exact::ONE), 1 => (2..40_i64).prop_map(|halves| Exact::new(5 * halves, 1))];
     let tiers = prop_oneof![1 => Just(Vec::new()), 1 => tiers()];
+    let price = (price, option::of(a_day()), vec((1..40_i32, money(80)), 0..3));
     (1..=3_u64, "[a-z]{0,6}", units_of(units), price, surcharge, at_a_time, tiers)
-        .prop_map(|(id, supplier, contents, price, surcharge, at_a_time, tiers)| Pack {
+        .prop_map(|(id, supplier, contents, (price, day, before), surcharge, at_a_time, tiers)| Pack {
             id: pack_id(id),
             supplier,
             contents,
             price,
+            day,
+            earlier: earlier(day, before),
             surcharge,
             at_a_time,
             tiers,
@@ -91,8 +128,9 @@ pub fn complete_ingredient(id: u64) -> impl Strategy<Value = Ingredient> {
     let weight = number(2000, 2).prop_map(|grams| Mass::from_grams(grams.plus(Exact::ONE).unwrap()));
     let allergens = option::of(subsequence(Allergen::ALL.to_vec(), 0..4));
     let packs = prop_oneof![9 => vec(pack(Unit::ALL, any_money()), 1..3), 1 => Just(Vec::new())];
-    (a_yield(), a_yield(), soak, density(), density(), weight, allergens, packs)
-        .prop_map(move |(trim_yield, press, soak, density, juice, weight, allergens, packs)| Ingredient {
+    let stock = (packs, on_hand(Unit::ALL));
+    (a_yield(), a_yield(), soak, density(), density(), weight, allergens, stock)
+        .prop_map(move |(trim_yield, press, soak, density, juice, weight, allergens, (packs, on_hand))| Ingredient {
             id: ingredient_id(id),
             name: format!("Ingredient {id}"),
             trim_yield,
@@ -103,6 +141,8 @@ pub fn complete_ingredient(id: u64) -> impl Strategy<Value = Ingredient> {
             piece_weight: Some(weight),
             allergens,
             packs,
+            on_hand,
+            weighings: Vec::new(),
         })
         .boxed()
 }
@@ -112,8 +152,9 @@ fn ingredient(id: u64) -> impl Strategy<Value = Ingredient> {
     let trim = prop_oneof![20 => a_yield(), 1 => Just(too_much), 1 => Just(Share::ZERO)];
     let lacks = || prop::bool::weighted(0.1);
     let odd_tier = option::weighted(0.05, Just(Tier { from: Exact::ONE, price: Money::ZERO }));
-    (complete_ingredient(id), name(), trim, lacks(), lacks(), lacks(), odd_tier)
-        .prop_map(|(mut whole, name, trim_yield, no_press, no_density, no_weight, odd_tier)| {
+    let odd = (odd_tier, vec(weighing(), 0..2));
+    (complete_ingredient(id), name(), trim, lacks(), lacks(), lacks(), odd)
+        .prop_map(|(mut whole, name, trim_yield, no_press, no_density, no_weight, (odd_tier, weighings))| {
             if let Some(pack) = whole.packs.first_mut() {
                 pack.tiers.extend(odd_tier);
             }
@@ -123,6 +164,7 @@ fn ingredient(id: u64) -> impl Strategy<Value = Ingredient> {
                 press_yield: whole.press_yield.filter(|_| !no_press),
                 density: whole.density.filter(|_| !no_density),
                 piece_weight: whole.piece_weight.filter(|_| !no_weight),
+                weighings,
                 ..whole
             }
         })
@@ -265,9 +307,40 @@ fn scenario() -> impl Strategy<Value = Record> {
         .boxed()
 }
 
-/// Sales and what is asked of them.
+fn batch() -> impl Strategy<Value = Record> {
+    let units = prop_oneof![20 => number(90, 0), 1 => Just(Exact::new(5, 1)), 1 => Just(Exact::new(-1, 0))];
+    let make = (1..=DRINKS, 1..=CONTAINERS, units, any::<bool>()).prop_map(|(drink, container, units, filled)| Make {
+        drink: drink_id(drink),
+        container: container_id(container),
+        units,
+        filled,
+    });
+    let ready = (1..=INGREDIENTS, select(Stage::ALL))
+        .prop_map(|(ingredient, stage)| Ready { ingredient: ingredient_id(ingredient), stage });
+    (monday(), vec(make, 0..5), vec(ready, 0..3))
+        .prop_map(|(day, mut makes, mut ready)| {
+            makes.dedup_by_key(|make| make.offer());
+            ready.dedup();
+            Record::Batch(Batch { day, makes, ready })
+        })
+        .boxed()
+}
+
+fn buying_list() -> impl Strategy<Value = Record> {
+    let packs = prop_oneof![20 => number(90, 1), 1 => Just(Exact::new(-1, 0))];
+    let line = (goods(), 1..=3_u64, packs, any::<bool>(), option::of(money(40)))
+        .prop_map(|(goods, pack, packs, bought, paid)| ToBuy { goods, pack: pack_id(pack), packs, bought, paid });
+    (a_day(), vec(line, 0..4))
+        .prop_map(|(day, mut lines)| {
+            lines.dedup_by_key(|line| (line.goods, line.pack));
+            Record::BuyingList(BuyingList { day, lines })
+        })
+        .boxed()
+}
+
+/// Sales and what is asked of them, and what is made and bought.
 fn asked() -> impl Strategy<Value = Record> {
-    prop_oneof![3 => week(), 1 => seen_price(), 1 => trial(), 2 => scenario()]
+    prop_oneof![3 => week(), 1 => seen_price(), 1 => trial(), 2 => scenario(), 2 => batch(), 1 => buying_list()]
 }
 
 fn till() -> impl Strategy<Value = Option<TillColumns>> {
@@ -277,9 +350,21 @@ fn till() -> impl Strategy<Value = Option<TillColumns>> {
     option::weighted(0.2, columns)
 }
 
+/// Settings with what was read of a till, and the steps and days of the counter.
+fn odd_settings() -> impl Strategy<Value = Record> {
+    let days = option::of(prop_oneof![9 => 1..90_i64, 1 => Just(0)]);
+    let step = || option::of(units_of(&[Unit::Gram, Unit::Gram, Unit::Millilitre]));
+    (settings(), till(), days, step(), step())
+        .prop_map(|(settings, till, days, scale_step, jug_step)| {
+            let price_days = days.map(|days| Exact::new(days, 0));
+            Record::Settings(Box::new(Settings { till, price_days, scale_step, jug_step, ..settings }))
+        })
+        .boxed()
+}
+
 fn record() -> impl Strategy<Value = Record> {
     prop_oneof![
-        1 => (settings(), till()).prop_map(|(settings, till)| Record::Settings(Box::new(Settings { till, ..settings }))),
+        1 => odd_settings(),
         3 => (1..=INGREDIENTS).prop_flat_map(ingredient).prop_map(Record::Ingredient),
         1 => (1..=PACKAGINGS).prop_flat_map(packaging).prop_map(Record::Packaging),
         1 => (1..=PACKAGING_SETS).prop_flat_map(packaging_set).prop_map(Record::PackagingSet),
@@ -303,6 +388,8 @@ fn key() -> impl Strategy<Value = Key> {
         (1..=OTHERS).prop_map(|id| Key::SeenPrice(SeenPriceId::from_random(id))),
         (1..=OTHERS).prop_map(|id| Key::Trial(TrialId::from_random(id))),
         (1..=OTHERS).prop_map(|id| Key::Scenario(ScenarioId::from_random(id))),
+        monday().prop_map(Key::Batch),
+        Just(Key::BuyingList),
     ]
 }
 
@@ -313,11 +400,8 @@ fn offer_price() -> impl Strategy<Value = Edit> {
 
 /// Any edit, several as one among them.
 pub fn edit() -> impl Strategy<Value = Edit> {
-    let pack_price = (goods(), 1..=3_u64, any_money()).prop_map(|(goods, id, price)| Edit::SetPackPrice {
-        goods,
-        pack: pack_id(id),
-        price,
-    });
+    let pack_price = (goods(), 1..=3_u64, any_money(), option::of(a_day()))
+        .prop_map(|(goods, id, price, day)| Edit::SetPackPrice { goods, pack: pack_id(id), price, day });
     let one = prop_oneof![
         5 => record().prop_map(Edit::Put),
         2 => key().prop_map(Edit::Remove),

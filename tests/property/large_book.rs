@@ -19,7 +19,7 @@ fn one_price_in_a_large_book() {
     let goods = Goods::Ingredient(ingredient_id(generated::INGREDIENTS));
     let pack = &book.packs(goods)[0];
     let price = pack.price.plus(Money::from_major(exact("20"))).unwrap();
-    let applied = book.apply(&Edit::SetPackPrice { goods, pack: pack.id, price }).unwrap();
+    let applied = book.apply(&Edit::SetPackPrice { goods, pack: pack.id, price, day: None }).unwrap();
     let moves = ledger.refresh(&book, &applied.touched);
     let uses =
         |drink: &&brimwright::book::Drink| drink.lines.iter().any(|line| Goods::Ingredient(line.ingredient) == goods);

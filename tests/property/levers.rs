@@ -57,7 +57,7 @@ fn set(book: &Book, lever: Lever, number: Exact) -> Edit {
         }
         Lever::PackPrice(goods) => {
             let pack = book.packs(goods)[0].id;
-            Edit::SetPackPrice { goods, pack, price: Money::from_major(number) }
+            Edit::SetPackPrice { goods, pack, price: Money::from_major(number), day: None }
         }
         Lever::TrimYield(id) => ingredient(id, |ingredient, share| ingredient.trim_yield = share),
         Lever::PressYield(id) => ingredient(id, |ingredient, share| ingredient.press_yield = Some(share)),

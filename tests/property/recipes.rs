@@ -103,7 +103,7 @@ proptest! {
         let ingredient = menu.book.ingredients().nth(which).unwrap();
         let (goods, pack) = (Goods::Ingredient(ingredient.id), ingredient.packs[0].clone());
         let price = pack.price_now().plus(more).unwrap();
-        menu.book.apply(&Edit::SetPackPrice { goods, pack: pack.id, price }).unwrap();
+        menu.book.apply(&Edit::SetPackPrice { goods, pack: pack.id, price, day: None }).unwrap();
         prop_assert!(menu.priced().cost.total().unwrap() >= before);
     }
 

@@ -11,7 +11,7 @@ use proptest::option;
 use proptest::prelude::*;
 use proptest::sample::{select, subsequence};
 
-use crate::books::{any_money, name, pack, share, units_of};
+use crate::books::{any_money, name, on_hand, pack, share, units_of};
 use crate::number;
 use crate::support::{container_id, packaging_id};
 
@@ -23,8 +23,8 @@ const VESSEL_UNITS: &[Unit] = &[Unit::Millilitre, Unit::Centilitre, Unit::UsFlui
 pub fn packaging(id: u64) -> impl Strategy<Value = Packaging> {
     let units = prop_oneof![20 => Just(&[Unit::Piece][..]), 1 => Just(&[Unit::Gram][..])];
     let packs = units.prop_flat_map(|units| vec(pack(units, any_money()), 0..3));
-    (name(), select(PackagingPart::ALL), packs)
-        .prop_map(move |(name, part, packs)| Packaging { id: packaging_id(id), name, part, packs })
+    (name(), select(PackagingPart::ALL), packs, on_hand(&[Unit::Piece]))
+        .prop_map(move |(name, part, packs, on_hand)| Packaging { id: packaging_id(id), name, part, packs, on_hand })
         .boxed()
 }
 

@@ -2,9 +2,10 @@
 #![allow(dead_code, reason = "each test crate uses some of them")]
 
 use brimwright::book::{
-    Book, Brimful, Container, ContainerId, Drink, DrinkId, DrinkKind, Headspace, Ingredient, IngredientId, Labour,
-    Line, LineId, Offer, OfferId, Pack, PackId, Packaging, PackagingId, PackagingPart, PackagingUse, Record, Scaling,
-    Scenario, ScenarioId, Scope, SeenPrice, SeenPriceId, Settings, Sold, Stage, Trial, TrialId, Week,
+    Batch, Book, Brimful, BuyingList, Container, ContainerId, Drink, DrinkId, DrinkKind, Goods, Headspace, Ingredient,
+    IngredientId, Labour, Line, LineId, Make, Offer, OfferId, Pack, PackId, Packaging, PackagingId, PackagingPart,
+    PackagingUse, Record, Scaling, Scenario, ScenarioId, Scope, SeenPrice, SeenPriceId, Settings, Sold, Stage, ToBuy,
+    Trial, TrialId, Week,
 };
 use brimwright::measure::{
     Amount, Date, Density, Exact, Length, LengthUnit, Mass, Measure, Money, Share, Time, TypedLength, Unit, Volume,
@@ -115,6 +116,8 @@ pub fn ingredient(id: u64, packs: impl IntoIterator<Item = Pack>) -> Ingredient 
         piece_weight: None,
         allergens: None,
         packs: packs.into_iter().collect(),
+        on_hand: None,
+        weighings: Vec::new(),
     }
 }
 
@@ -125,6 +128,8 @@ pub fn pack(id: u64, contents: &str, price: &str) -> Pack {
         supplier: String::new(),
         contents: amount(contents),
         price: money(price),
+        day: None,
+        earlier: Vec::new(),
         surcharge: Money::ZERO,
         at_a_time: Exact::ONE,
         tiers: Vec::new(),
@@ -138,6 +143,7 @@ pub fn vessel(id: u64, packs: impl IntoIterator<Item = Pack>) -> Packaging {
         name: format!("Invented bottle {id}"),
         part: PackagingPart::Vessel,
         packs: packs.into_iter().collect(),
+        on_hand: None,
     }
 }
 
@@ -221,6 +227,27 @@ pub fn scenario(id: u64, offers: impl IntoIterator<Item = Offer>) -> Scenario {
         name: format!("Invented menu {id}"),
         offers: offers.into_iter().collect(),
     }
+}
+
+/// So many of each drink in a container, on a day.
+pub fn batch(on: &str, makes: &[(u64, u64, &str)]) -> Batch {
+    let of = |(drink, container, units): &(u64, u64, &str)| {
+        let OfferId { drink, container } = offer_id(*drink, *container);
+        Make { drink, container, units: exact(units), filled: false }
+    };
+    Batch { day: day(on), makes: makes.iter().map(of).collect(), ready: Vec::new() }
+}
+
+/// A buying list of packs of ingredients: ingredient, pack, how many.
+pub fn buying_list(lines: &[(u64, u64, &str)]) -> BuyingList {
+    let of = |(ingredient, pack, packs): &(u64, u64, &str)| ToBuy {
+        goods: Goods::Ingredient(ingredient_id(*ingredient)),
+        pack: pack_id(*pack),
+        packs: exact(packs),
+        bought: false,
+        paid: None,
+    };
+    BuyingList { day: day("2026-11-23"), lines: lines.iter().map(of).collect() }
 }
 
 /// A price of a blended drink, seen at an invented place on 2026-11-02.

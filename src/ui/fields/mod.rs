@@ -7,6 +7,7 @@ mod commit;
 mod day;
 mod entry;
 mod slider;
+mod tick;
 
 pub use ask::{Ask, asked_number, asked_price};
 pub use choice::{Choice, Choose};
@@ -17,3 +18,4 @@ pub use commit::{
 pub use day::Day;
 pub use entry::Entry;
 pub use slider::{Range, Slid, Slider, Try};
+pub use tick::Tick;

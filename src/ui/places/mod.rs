@@ -4,6 +4,7 @@ mod book;
 mod buying;
 mod counter;
 mod drinks;
+mod sheets;
 mod sizes;
 mod users;
 
@@ -33,6 +34,9 @@ pub fn screen(route: Route) -> AnyView {
         Route::Ingredient(id) => view! { <buying::IngredientPage id /> }.into_any(),
         Route::Packaging(id) => view! { <buying::PackagingPage id /> }.into_any(),
         Route::PackagingSet(id) => view! { <buying::PackagingSetPage id /> }.into_any(),
+        Route::PriceWatch => buying::PriceWatch().into_any(),
+        Route::BuyingList => buying::BuyingListPage().into_any(),
+        Route::YieldLog(id) => view! { <buying::YieldLog id /> }.into_any(),
         Route::Containers => buying::Containers().into_any(),
         Route::Container(id) => view! { <buying::ContainerPage id /> }.into_any(),
         Route::Sizes => sizes::Questions().into_any(),
@@ -49,6 +53,10 @@ pub fn screen(route: Route) -> AnyView {
         Route::Scenario(id) => view! { <sizes::ScenarioPage id /> }.into_any(),
         Route::Counter => counter::Choose().into_any(),
         Route::Card(id) => view! { <counter::Card id /> }.into_any(),
+        Route::Batches => counter::Batches().into_any(),
+        Route::Batch(day) => view! { <counter::BatchPage day /> }.into_any(),
+        Route::OnHand => counter::OnHand().into_any(),
+        Route::Sheet(sheet) => sheets::sheet(sheet),
         Route::Book => book::BookPage().into_any(),
     }
 }

@@ -27,10 +27,7 @@ pub fn Users(
         Err(sentence) => refused.set(Some(sentence)),
     };
     let user = move |key: Key| {
-        let name = match key {
-            Key::Week(monday) => words::week(monday),
-            key => state.book.with(|book| book.name(key)),
-        };
+        let name = state.book.with(|book| words::called(book, key));
         let route = match key {
             Key::Drink(id) => Some(Route::Drink(id)),
             Key::Container(id) => Some(Route::Container(id)),
@@ -39,6 +36,8 @@ pub fn Users(
             Key::Week(monday) => Some(Route::SalesWeek(monday)),
             Key::Trial(id) => Some(Route::Trial(id)),
             Key::Scenario(id) => Some(Route::Scenario(id)),
+            Key::Batch(day) => Some(Route::Batch(day)),
+            Key::BuyingList => Some(Route::BuyingList),
             Key::Settings | Key::Ingredient(_) | Key::Packaging(_) | Key::SeenPrice(_) => None,
         };
         view! { <li><a href=route.map(Route::address)>{name}</a></li> }

@@ -1,6 +1,7 @@
 //! Buying: ingredients, packaging and containers, with packs and prices.
 
 mod allergens;
+mod buying_list;
 mod change;
 mod container;
 mod containers;
@@ -10,6 +11,7 @@ mod ingredient;
 mod packaging;
 mod packaging_set;
 mod packs;
+mod price_watch;
 mod quick;
 mod readings;
 mod shared;
@@ -19,10 +21,14 @@ mod tiers;
 mod tolerances;
 mod usable;
 mod uses;
+mod yield_log;
 
+pub use buying_list::BuyingListPage;
 pub use container::ContainerPage;
 pub use containers::Containers;
 pub use ingredient::IngredientPage;
 pub use packaging::PackagingPage;
 pub use packaging_set::PackagingSetPage;
+pub use price_watch::PriceWatch;
 pub use quick::QuickPrice;
+pub use yield_log::YieldLog;

@@ -35,6 +35,8 @@ pub fn Packs(
                     supplier: String::new(),
                     contents: Amount::new(number, unit),
                     price: Money::ZERO,
+                    day: None,
+                    earlier: Vec::new(),
                     surcharge: Money::ZERO,
                     at_a_time: Exact::ONE,
                     tiers: Vec::new(),

@@ -13,6 +13,7 @@ use crate::ui::parts::Search;
 use crate::ui::random::random;
 use crate::ui::route::{Route, go};
 use crate::ui::state::AppState;
+use crate::ui::today::today;
 
 /// How many are listed before letters narrow them down.
 const LISTED: usize = 60;
@@ -121,7 +122,7 @@ fn PriceRow(goods: Goods) -> impl IntoView {
         true => {
             let set = move |book: &Book, price| {
                 let pack = book.packs(goods).first()?.id;
-                Some(Edit::SetPackPrice { goods, pack, price })
+                Some(Edit::SetPackPrice { goods, pack, price, day: Some(today()) })
             };
             let commit = fields::money(step.clone(), set);
             view! { <Entry label=step.clone() label_hidden=true large=true value=price commit /> }.into_any()

@@ -2,6 +2,7 @@
 
 use leptos::prelude::*;
 
+use super::tabs::Tabs;
 use crate::book::{DrinkId, Key};
 use crate::ui::live::{rows, text, when};
 use crate::ui::order;
@@ -32,6 +33,7 @@ pub fn Choose() -> impl IntoView {
     };
     view! {
         <h1>"Counter"</h1>
+        <Tabs here=Route::Counter />
         {teach}
         <ul class="cards">{rows(drinks, sizes)}</ul>
     }

@@ -1,0 +1,21 @@
+//! What is made: from numbers of drinks to what must be pressed, trimmed and bought
+//! (calculations, 8).
+
+mod needs;
+
+pub use needs::{Needed, Needs, Unmade, Use, needs};
+
+use crate::book::Pack;
+use crate::measure::{Exact, Overflow};
+
+/// Decimals to which packs are counted before they are rounded up: thirds on the way would else
+/// ask for a pack more.
+const PACK_PLACES: u32 = 9;
+
+/// Whole packs that hold at least `bought`, which is in the base unit of the pack's dimension.
+///
+/// # Errors
+/// [`Overflow`].
+pub fn whole_packs(pack: &Pack, bought: Exact) -> Result<Exact, Overflow> {
+    Ok(bought.over(pack.contents.measure()?.base())?.rounded(PACK_PLACES).ceiling())
+}

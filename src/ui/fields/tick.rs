@@ -1,0 +1,21 @@
+//! Something to tick off.
+
+use leptos::prelude::*;
+
+/// Something to tick off: a large box, its name beside it.
+#[component]
+pub fn Tick(
+    /// Whether it is ticked.
+    done: Signal<bool>,
+    /// Ticks it, or takes the tick back.
+    set: impl Fn(bool) + 'static,
+    /// What it is.
+    children: Children,
+) -> impl IntoView {
+    view! {
+        <label class="tick">
+            <input type="checkbox" prop:checked=done on:change=move |event| set(event_target_checked(&event)) />
+            <span class="tick-name">{children()}</span>
+        </label>
+    }
+}

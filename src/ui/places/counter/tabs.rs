@@ -1,0 +1,16 @@
+//! The sides of the Counter.
+
+use leptos::prelude::*;
+
+use crate::ui::parts::sides;
+use crate::ui::route::Route;
+
+/// The sides of the Counter.
+#[component]
+pub fn Tabs(
+    /// Which is open.
+    here: Route,
+) -> impl IntoView {
+    let all = [(Route::Counter, "Cards"), (Route::Batches, "Batches"), (Route::OnHand, "On hand")];
+    sides("Counter", here, &all)
+}
