@@ -6,6 +6,10 @@ use super::{Book, Goods, Key, Offer, OfferId, PackId, Record, Refusal, check};
 use crate::measure::{Date, Money};
 
 /// Something that a person does to a book.
+#[expect(
+    clippy::large_enum_variant,
+    reason = "edits are few at a time, and a box would stand in the way of each record"
+)]
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Edit {
     /// Adds a record, or writes it anew.

@@ -124,10 +124,10 @@ impl Misbehaving {
         Misbehaving::new("IDBFactory.prototype", "open", with)
     }
 
-    /// Opens each database one version earlier than asked.
-    pub fn one_version_behind() -> Misbehaving {
-        let with = "{ value(name, version) { return was.call(this, name, version && version - 1); } }";
-        Misbehaving::new("IDBFactory.prototype", "open", with)
+    /// Opens each database so many versions earlier than asked.
+    pub fn versions_behind(by: u32) -> Misbehaving {
+        let with = format!("{{ value(name, version) {{ return was.call(this, name, version && version - {by}); }} }}");
+        Misbehaving::new("IDBFactory.prototype", "open", &with)
     }
 
     /// Refuses each value but the first.
