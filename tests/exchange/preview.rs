@@ -5,6 +5,7 @@ use brimwright::exchange::{Counts, preview, read, write};
 use brimwright::words::import_changes;
 
 use super::{demo, demo_with};
+use crate::support::buying_list;
 
 fn counts(added: usize, changed: usize, removed: usize) -> Counts {
     Counts { added, changed, removed }
@@ -107,6 +108,19 @@ fn sales_prices_seen_trials_and_scenarios_are_counted() {
     ];
     assert_eq!(import_changes(&seen), lines);
     assert_eq!(import_changes(&preview(&open, &open)), ["Nothing differs from the open book."]);
+    there_and_back(&open, &incoming);
+    there_and_back(&incoming, &open);
+}
+
+#[test]
+fn batches_and_the_buying_list_are_counted() {
+    let open = demo();
+    let mut incoming = demo();
+    incoming.apply(&Edit::Remove(Key::from_text("batch:2026-11-26").unwrap())).unwrap();
+    incoming.apply(&Edit::Put(Record::BuyingList(buying_list(&[(1, 1, "3")])))).unwrap();
+    let seen = preview(&open, &incoming);
+    assert_eq!((seen.batches, seen.buying_list_changes), (counts(0, 0, 1), true));
+    assert_eq!(import_changes(&seen), ["Batches: 0 new, 0 changed, 1 taken out", "Buying list: changed"]);
     there_and_back(&open, &incoming);
     there_and_back(&incoming, &open);
 }

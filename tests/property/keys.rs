@@ -9,6 +9,7 @@ use proptest::prelude::*;
 fn key() -> impl Strategy<Value = Key> {
     prop_oneof![
         Just(Key::Settings),
+        Just(Key::BuyingList),
         any::<u64>().prop_map(|number| Key::Ingredient(IngredientId::from_random(number))),
         any::<u64>().prop_map(|number| Key::Packaging(PackagingId::from_random(number))),
         any::<u64>().prop_map(|number| Key::Container(ContainerId::from_random(number))),
@@ -22,6 +23,7 @@ fn key() -> impl Strategy<Value = Key> {
         any::<u64>().prop_map(|number| Key::Trial(TrialId::from_random(number))),
         any::<u64>().prop_map(|number| Key::Scenario(ScenarioId::from_random(number))),
         (0..3_652_424).prop_map(|days| Key::Week(Date::FIRST.plus_days(days))),
+        (0..3_652_424).prop_map(|days| Key::Batch(Date::FIRST.plus_days(days))),
     ]
 }
 
@@ -32,7 +34,7 @@ proptest! {
     }
 
     #[test]
-    fn a_key_has_one_way_of_writing(text in "(settings|ingredient:|packaging:|packaging-set:|container:|drink:|offer:|week:|seen-price:|trial:|scenario:|x:|)[-0-9a-fA-F:+ ]{0,18}") {
+    fn a_key_has_one_way_of_writing(text in "(settings|buying-list|batch:|ingredient:|packaging:|packaging-set:|container:|drink:|offer:|week:|seen-price:|trial:|scenario:|x:|)[-0-9a-fA-F:+ ]{0,18}") {
         if let Some(key) = Key::from_text(&text) {
             prop_assert_eq!(key.to_string(), text);
         }

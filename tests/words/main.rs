@@ -110,6 +110,19 @@ fn what_was_refused() {
         at(Field::Endings, Problem::NotAnEnding),
         "Price endings must each be less than one, such as .50 or .95 (under 100 where there are no cents)."
     );
+    assert_eq!(
+        at(Field::WeighedBought, Problem::NotAWeight),
+        "The weight as bought must be a weight, such as 5 lb or 2 kg."
+    );
+    assert_eq!(
+        at(Field::WeighedPressed, Problem::MoreThanBefore),
+        "The weight of the juice is more than the weight before it: nothing grows by trimming or pressing. Weigh again."
+    );
+    assert_eq!(at(Field::Makes, Problem::NotWhole), "The number to make must be a whole number, such as 12.");
+    assert_eq!(at(Field::OnHand, Problem::Negative), "What is here cannot be below zero.");
+    assert_eq!(at(Field::PacksToBuy, Problem::NotPositive), "The number of packs must be more than zero.");
+    assert_eq!(at(Field::PriceDays, Problem::LessThanOne), "The days until a price is old must be at least 1.");
+    assert_eq!(at(Field::ScaleStep, Problem::NotPositive), "The step of the scale must be more than zero.");
     assert_eq!(at(Field::Batch, Problem::LessThanOne), "The number of drinks in a batch must be at least 1.");
     assert_eq!(
         said(Refusal::Missing { key, needed_by: None }),
