@@ -12,7 +12,11 @@ mod fault;
 #[cfg(target_arch = "wasm32")]
 pub mod first_paint;
 mod keeper;
+#[cfg(target_arch = "wasm32")]
+mod local;
 mod notice;
+#[cfg(target_arch = "wasm32")]
+pub mod paper;
 mod row;
 mod shelf;
 #[cfg(all(test, not(target_arch = "wasm32")))]

@@ -1,0 +1,148 @@
+//! The price sheet: every drink with its sizes and what is asked for them.
+
+use leptos::prelude::*;
+
+use super::frame::{Frame, Leaf};
+use crate::book::{Book, DrinkId, DrinkKind, Key, OfferId, Scope};
+use crate::label;
+use crate::ledger::Standing;
+use crate::ui::fields::Tick;
+use crate::ui::live::live;
+use crate::ui::order;
+use crate::ui::route::Route;
+use crate::ui::state::AppState;
+use crate::words;
+
+/// What a price sheet shows beside prices.
+#[derive(Clone, Copy)]
+struct Shows {
+    unit_price: bool,
+    costs: bool,
+}
+
+/// Every drink with its sizes and prices.
+#[component]
+pub fn Prices() -> impl IntoView {
+    let (unit_price, costs) = (RwSignal::new(false), RwSignal::new(false));
+    let choices = view! {
+        <Tick done=unit_price.into() set=move |is| unit_price.set(is)>
+            "Price per volume"
+        </Tick>
+        <Tick done=costs.into() set=move |is| costs.set(is)>
+            "Cost, margin and target, for the owner"
+        </Tick>
+    };
+    let papers = live(move || paper(Shows { unit_price: unit_price.get(), costs: costs.get() }));
+    view! {
+        <Frame heading="Price sheet" back=Route::Drinks name="Drinks" choices=choices.into_any()>
+            {papers}
+        </Frame>
+    }
+}
+
+fn paper(shows: Shows) -> AnyView {
+    let state = AppState::here();
+    let mut foot = vec![state.book.with(|book| state.style.with(|style| words::tax(book.settings().tax, style)))];
+    if shows.costs {
+        foot.push(words::FOR_THE_OWNER.to_string());
+    }
+    let kinds = DrinkKind::ALL.iter().map(|kind| kind_table(state, *kind, shows)).collect_view();
+    view! {
+        <Leaf title="Prices" foot=foot>
+            {kinds}
+        </Leaf>
+    }
+    .into_any()
+}
+
+fn kind_table(state: AppState, kind: DrinkKind, shows: Shows) -> Option<AnyView> {
+    let of_kind = |book: &Book| -> Vec<DrinkId> {
+        let id = |key| if let Key::Drink(id) = key { Some(id) } else { None };
+        let drinks = order::drinks(book).into_iter().filter_map(id);
+        drinks.filter(|id| book.belongs(*id, Scope::Kind(kind))).collect()
+    };
+    let drinks = state.book.with(of_kind);
+    if drinks.is_empty() {
+        return None;
+    }
+    let head = |shown: bool, name: &'static str| shown.then(|| view! { <th class="paper-figure" scope="col">{name}</th> });
+    let rows = drinks.into_iter().map(|drink| drink_rows(state, drink, shows)).collect_view();
+    let table = view! {
+        <h2>{words::drink_kind(kind)}</h2>
+        <table class="paper-table">
+            <thead>
+                <tr>
+                    <th scope="col">"Drink"</th>
+                    <th scope="col">"Size"</th>
+                    {head(true, "Price")}
+                    {head(shows.unit_price, "Per volume")}
+                    {head(shows.costs, "Cost")}
+                    {head(shows.costs, "Margin")}
+                    {head(shows.costs, "Target")}
+                </tr>
+            </thead>
+            {rows}
+        </table>
+    };
+    Some(table.into_any())
+}
+
+/// A drink with a row for each of its sizes, which belong together.
+fn drink_rows(state: AppState, drink: DrinkId, shows: Shows) -> AnyView {
+    let name = state.book.with(|book| book.name(Key::Drink(drink)));
+    let sizes = state.book.with(|book| order::offers(book, drink));
+    if sizes.is_empty() {
+        return view! {
+            <tbody class="paper-whole">
+                <tr>
+                    <th scope="row">{name}</th>
+                    <td>"– no size yet"</td>
+                </tr>
+            </tbody>
+        }
+        .into_any();
+    }
+    let lines = sizes.len().to_string();
+    let mut name = Some(view! { <th scope="rowgroup" rowspan=lines>{name}</th> });
+    let rows = sizes.into_iter().filter_map(|key| if let Key::Offer(id) = key { Some(id) } else { None });
+    let rows = rows.map(|id| {
+        let cells = figures(state, id, shows).into_iter();
+        let cells = cells.map(|figure| view! { <td class="paper-figure">{figure}</td> }).collect_view();
+        let size = state.book.with(|book| book.name(Key::Container(id.container)));
+        view! {
+            <tr>
+                {name.take()}
+                <td>{size}</td>
+                {cells}
+            </tr>
+        }
+    });
+    view! { <tbody class="paper-whole">{rows.collect_view()}</tbody> }.into_any()
+}
+
+/// The figures of a size, from its price on.
+fn figures(state: AppState, id: OfferId, shows: Shows) -> Vec<String> {
+    let none = || "–".to_string();
+    let price = state.book.with(|book| book.offer(id).and_then(|offer| offer.price));
+    let mut figures = vec![price.map_or_else(|| "– no price yet".to_string(), |price| state.money(price))];
+    if shows.unit_price {
+        let per_volume = state.book.with(|book| label::unit_price(book, book.offer(id)?).ok()?);
+        let said = |per: &label::PricePer| {
+            format!("{} {}", state.fine_money(per.price), state.style.with(|style| words::per(per, state.units(), style)))
+        };
+        figures.push(per_volume.map_or_else(none, |price| said(&price.small)));
+    }
+    if shows.costs {
+        let cost = state.priced(id, |priced| priced.cost.total().ok());
+        let cost = cost.map(|cost| state.money(cost));
+        figures.push(cost.unwrap_or_else(|| format!("– {}", words::standing(Standing::CannotCompute))));
+        let margin = state.priced(id, |priced| Some((priced.margin()?, priced.standing())));
+        figures.push(margin.map_or_else(none, |(margin, standing)| match standing {
+            Standing::UnderTarget => format!("{} {}", state.percent(margin), words::standing(standing)),
+            _ => state.percent(margin),
+        }));
+        let target = state.priced(id, |priced| Some(priced.terms.target));
+        figures.push(target.map_or_else(none, |target| state.percent(target)));
+    }
+    figures
+}

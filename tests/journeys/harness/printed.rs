@@ -1,0 +1,113 @@
+//! What comes out on paper: a sheet printed by the browser to a PDF, and the text read back.
+
+use std::fs;
+
+use base64::Engine;
+use base64::prelude::BASE64_STANDARD;
+use lopdf::{Dictionary, Document, Object, ObjectId};
+use serde_json::json;
+
+use super::{By, Journey};
+
+/// A sheet as it lies in the printer's tray.
+pub struct Printed {
+    /// Its pages, the text of each on one line.
+    pub pages: Vec<String>,
+    /// Width of the paper in points, 72 to an inch.
+    pub width: u32,
+    /// Height of the paper in points.
+    pub height: u32,
+}
+
+impl Printed {
+    /// The text of all pages.
+    pub fn text(&self) -> String {
+        self.pages.join(" ")
+    }
+
+    /// Those of `texts` that are on no page, whatever the spaces in them.
+    pub fn missing<'a>(&self, texts: impl IntoIterator<Item = &'a str>) -> Vec<&'a str> {
+        let text = bare(&self.text());
+        texts.into_iter().filter(|wanted| !text.contains(&bare(wanted))).collect()
+    }
+}
+
+/// A text without its spaces: a line that was broken on paper has others than on the screen.
+fn bare(text: &str) -> String {
+    text.split_whitespace().collect()
+}
+
+/// How wide what is drawn on a screen as wide as the paper's printed part is, beyond that screen,
+/// in CSS pixels: the browser would shrink the whole sheet by it.
+const TOO_WIDE: &str = "const { scrollWidth, clientWidth } = document.documentElement; return scrollWidth - clientWidth";
+
+impl Journey {
+    /// Prints the sheet at an address on "A4" or "Letter" to `target/journeys/JOURNEY-*.pdf` and
+    /// reads it back. Every page has the same size, and nothing on it is wider than the paper.
+    pub async fn printed(&self, address: &str, paper: &str) -> Printed {
+        self.go(address).await;
+        self.choose(By::Label("Paper"), paper).await;
+        self.printed_as_it_is(&format!("{}-{paper}", address.trim_start_matches("#/").replace('/', "-"))).await
+    }
+
+    /// Prints the screen as it is; `name` names the PDF.
+    pub async fn printed_as_it_is(&self, name: &str) -> Printed {
+        let parameters = json!({ "preferCSSPageSize": true, "printBackground": false });
+        let answer = self.devtools("Page.printToPDF", parameters).await;
+        let data = answer["data"].as_str().expect("a PDF in base64");
+        let bytes = BASE64_STANDARD.decode(data).expect("base64");
+        let path = self.picture(name).with_extension("pdf");
+        fs::write(path, &bytes).expect("the PDF is written");
+        let printed = read(&bytes);
+        let too_wide = self.too_wide_for(f64::from(printed.width)).await;
+        assert!(too_wide <= 0, "{name}: {too_wide} px wider than the paper");
+        printed
+    }
+
+    /// By how much the screen as it is printed is wider than a paper of so many points, with
+    /// margins of 12 mm, in CSS pixels.
+    async fn too_wide_for(&self, points: f64) -> i64 {
+        let width = (points / 72.0 - 24.0 / 25.4) * 96.0;
+        let (screen_width, screen_height) = self.viewport().await;
+        let screen = json!({ "width": width as u32, "height": 1000, "deviceScaleFactor": 1, "mobile": false });
+        self.devtools("Emulation.setEmulatedMedia", json!({ "media": "print" })).await;
+        self.devtools("Emulation.setDeviceMetricsOverride", screen).await;
+        let too_wide = self.client().execute(TOO_WIDE, Vec::new()).await.expect("the page can be measured");
+        self.devtools("Emulation.setEmulatedMedia", json!({ "media": "" })).await;
+        self.resize(screen_width as u32, screen_height as u32).await;
+        too_wide.as_i64().expect("a number of pixels")
+    }
+}
+
+fn read(bytes: &[u8]) -> Printed {
+    let document = Document::load_mem(bytes).expect("a PDF");
+    let pages = document.get_pages();
+    let sizes: Vec<(u32, u32)> = pages.values().map(|page| size(&document, *page)).collect();
+    let (width, height) = *sizes.first().expect("a page");
+    assert!(sizes.iter().all(|size| *size == (width, height)), "pages of several sizes: {sizes:?}");
+    let text = |number: &u32| {
+        let text = document.extract_text(&[*number]).expect("the text of a page");
+        let text = text.replace('\u{fb01}', "fi").replace('\u{fb02}', "fl");
+        text.split_whitespace().collect::<Vec<&str>>().join(" ")
+    };
+    Printed { pages: pages.keys().map(text).collect(), width, height }
+}
+
+/// Width and height of a page in whole points. The box is the page's own or that of all.
+fn size(document: &Document, page: ObjectId) -> (u32, u32) {
+    let mut of = document.get_dictionary(page).expect("a page");
+    let sides = loop {
+        match of.get(b"MediaBox").and_then(Object::as_array) {
+            Ok(sides) => break sides,
+            Err(_) => of = parent(document, of),
+        }
+    };
+    let sides: Vec<f32> = sides.iter().map(|side| side.as_float().expect("a number")).collect();
+    let [left, bottom, right, top] = sides.as_slice() else { panic!("a box of {} sides", sides.len()) };
+    ((right - left).round() as u32, (top - bottom).round() as u32)
+}
+
+fn parent<'a>(document: &'a Document, page: &Dictionary) -> &'a Dictionary {
+    let parent = page.get(b"Parent").and_then(Object::as_reference).expect("a box of the page or above it");
+    document.get_dictionary(parent).expect("what is above the page")
+}
