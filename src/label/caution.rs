@@ -22,22 +22,17 @@ pub enum Caution {
 }
 
 impl Caution {
-    /// The cautions of a drink at a fill.
-    pub(super) fn of(drink: &Drink, fill: &Fill, allergens: &Allergens) -> Vec<Caution> {
-        let juice = may_be_untreated(drink).then_some(Caution::UntreatedJuice);
+    /// The cautions of a drink at a fill. The warning of 21 CFR 101.17(g) is for juices and
+    /// drinks that hold juice, so a blended drink with pressed juice has it too.
+    pub fn of(drink: &Drink, fill: &Fill, allergens: &Allergens) -> Vec<Caution> {
+        let is_juice = matches!(drink.kind, DrinkKind::Pressed | DrinkKind::Shot);
+        let holds_juice = drink.lines.iter().any(|line| line.stage == Stage::Pressed);
+        let juice = (is_juice || holds_juice).then_some(Caution::UntreatedJuice);
         let short = fill.short_of_declared.map(Caution::FillShortOfDeclared);
         let kinds = allergens.kinds_to_name().map(Caution::NameTheKind);
         let always = [Caution::AllergensAsInTheBook, Caution::NoLegalAdvice];
         juice.into_iter().chain(short).chain(kinds).chain(always).collect()
     }
-}
-
-/// Whether a drink is juice that nobody may have treated, or holds such. The warning of 21 CFR
-/// 101.17(g) is for juices and drinks that hold juice, so a blended drink with pressed juice has
-/// it too.
-pub fn may_be_untreated(drink: &Drink) -> bool {
-    let is_juice = matches!(drink.kind, DrinkKind::Pressed | DrinkKind::Shot);
-    is_juice || drink.lines.iter().any(|line| line.stage == Stage::Pressed)
 }
 
 #[cfg(test)]

@@ -8,7 +8,7 @@ mod net_contents;
 mod unit_price;
 
 pub use allergens::{Allergens, allergens_of};
-pub use caution::{Caution, may_be_untreated};
+pub use caution::Caution;
 pub use ingredients::{Listed, by_mass};
 pub use net_contents::{NetContents, NetSource};
 pub use unit_price::{PricePer, UnitPrice};

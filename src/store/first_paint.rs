@@ -1,8 +1,12 @@
 //! What must be known before the first paint, and survives where the database was evicted.
 //!
-//! Not a store of record.
+//! Not a store of record: the browser writes it seconds later, or never. Where the browser gives
+//! none, everything reads as absent and writing does nothing.
 
-use super::local::{forget, get, set};
+use gloo_storage::{LocalStorage, Storage};
+use serde::Serialize;
+use serde::de::DeserializeOwned;
+
 use crate::book::BookId;
 
 const OPEN_BOOK: &str = "brimwright.open-book";
@@ -35,14 +39,31 @@ pub fn note_open(book: Option<BookId>) {
     set(STARTED, true);
     match book {
         Some(book) => set(OPEN_BOOK, book.to_string()),
-        None => {
-            forget(OPEN_BOOK);
-            forget(REVISION);
+        None if there() => {
+            LocalStorage::delete(OPEN_BOOK);
+            LocalStorage::delete(REVISION);
         }
+        None => {}
     }
 }
 
 /// Notes the last saved revision of the open book.
 pub fn note_revision(revision: u64) {
     set(REVISION, revision);
+}
+
+/// Whether the browser gives this page local storage: asking may throw, and `gloo_storage`
+/// panics where it does.
+fn there() -> bool {
+    web_sys::window().is_some_and(|window| window.local_storage().is_ok_and(|storage| storage.is_some()))
+}
+
+pub(super) fn get<T: DeserializeOwned>(key: &str) -> Option<T> {
+    if there() { LocalStorage::get(key).ok() } else { None }
+}
+
+pub(super) fn set(key: &str, value: impl Serialize) {
+    if there() {
+        LocalStorage::set(key, value).ok();
+    }
 }

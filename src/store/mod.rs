@@ -12,8 +12,6 @@ mod fault;
 #[cfg(target_arch = "wasm32")]
 pub mod first_paint;
 mod keeper;
-#[cfg(target_arch = "wasm32")]
-mod local;
 mod notice;
 #[cfg(target_arch = "wasm32")]
 pub mod paper;

@@ -1,6 +1,6 @@
 //! The paper in this device's printer.
 
-use super::local::{get, set};
+use super::first_paint::{get, set};
 use crate::measure::System;
 
 const PAPER: &str = "brimwright.paper";

@@ -11,7 +11,7 @@ use super::{By, Journey};
 
 /// A sheet as it lies in the printer's tray.
 pub struct Printed {
-    /// Its pages, the text of each on one line.
+    /// Its pages: the text of each, as it was drawn. Spaces in it mean nothing.
     pub pages: Vec<String>,
     /// Width of the paper in points, 72 to an inch.
     pub width: u32,
@@ -20,34 +20,57 @@ pub struct Printed {
 }
 
 impl Printed {
-    /// The text of all pages.
-    pub fn text(&self) -> String {
-        self.pages.join(" ")
+    /// Each of `texts` stands somewhere, on one page or over several.
+    pub fn has(&self, texts: &[impl AsRef<str>]) {
+        let all = bare(&self.pages.concat());
+        none("missing", texts, |text| !all.contains(text));
     }
 
-    /// Those of `texts` that are on no page, whatever the spaces in them.
-    pub fn missing<'a>(&self, texts: impl IntoIterator<Item = &'a str>) -> Vec<&'a str> {
-        let text = bare(&self.text());
-        texts.into_iter().filter(|wanted| !text.contains(&bare(wanted))).collect()
+    /// None of `texts` stands anywhere.
+    pub fn has_not(&self, texts: &[impl AsRef<str>]) {
+        let all = bare(&self.pages.concat());
+        none("on paper", texts, |text| all.contains(text));
+    }
+
+    /// Each of `texts` stands whole on one page.
+    pub fn has_whole(&self, texts: &[impl AsRef<str>]) {
+        none("torn or missing", texts, |text| !self.pages.iter().any(|page| bare(page).contains(text)));
+    }
+
+    /// Each of `texts` stands on every page.
+    pub fn has_on_each_page(&self, texts: &[impl AsRef<str>]) {
+        none("not on each page", texts, |text| !self.pages.iter().all(|page| bare(page).contains(text)));
     }
 }
 
-/// A text without its spaces: a line that was broken on paper has others than on the screen.
+/// None of `texts` is such.
+fn none(what: &str, texts: &[impl AsRef<str>], is: impl Fn(&str) -> bool) {
+    let found: Vec<&str> = texts.iter().map(AsRef::as_ref).filter(|text| is(&bare(text))).collect();
+    assert!(found.is_empty(), "{what}: {found:#?}");
+}
+
+/// A text without its spaces: a line broken on paper has others than on the screen.
 fn bare(text: &str) -> String {
     text.split_whitespace().collect()
 }
 
 /// How wide what is drawn on a screen as wide as the paper's printed part is, beyond that screen,
 /// in CSS pixels: the browser would shrink the whole sheet by it.
-const TOO_WIDE: &str = "const { scrollWidth, clientWidth } = document.documentElement; return scrollWidth - clientWidth";
+const TOO_WIDE: &str =
+    "const { scrollWidth, clientWidth } = document.documentElement; return scrollWidth - clientWidth";
 
 impl Journey {
     /// Prints the sheet at an address on "A4" or "Letter" to `target/journeys/JOURNEY-*.pdf` and
-    /// reads it back. Every page has the same size, and nothing on it is wider than the paper.
+    /// reads it back. Every page has the same size, nothing on it is wider than the paper, and
+    /// what the preview shows is there: nothing cut, and what must not be torn on one page.
     pub async fn printed(&self, address: &str, paper: &str) -> Printed {
         self.go(address).await;
         self.choose(By::Label("Paper"), paper).await;
-        self.printed_as_it_is(&format!("{}-{paper}", address.trim_start_matches("#/").replace('/', "-"))).await
+        let name = format!("{}-{paper}", address.trim_start_matches("#/").replace('/', "-"));
+        let printed = self.printed_as_it_is(&name).await;
+        printed.has(&self.lines_of_each(".paper :is(td, th, li, p, h2)").await);
+        printed.has_whole(&self.lines_of_each(".paper .paper-whole").await);
+        printed
     }
 
     /// Prints the screen as it is; `name` names the PDF.
@@ -87,8 +110,8 @@ fn read(bytes: &[u8]) -> Printed {
     assert!(sizes.iter().all(|size| *size == (width, height)), "pages of several sizes: {sizes:?}");
     let text = |number: &u32| {
         let text = document.extract_text(&[*number]).expect("the text of a page");
-        let text = text.replace('\u{fb01}', "fi").replace('\u{fb02}', "fl");
-        text.split_whitespace().collect::<Vec<&str>>().join(" ")
+        // Letters that a font draws as one.
+        text.replace('\u{fb01}', "fi").replace('\u{fb02}', "fl")
     };
     Printed { pages: pages.keys().map(text).collect(), width, height }
 }

@@ -7,7 +7,7 @@ use leptos::prelude::*;
 use super::frame::{Frame, Leaf};
 use crate::book::{Book, Container, Drink, DrinkId, Key, OfferId, Scope};
 use crate::fill::{Fill, Scaled, ScaledLine, fill, fill_line, scale};
-use crate::label::{Caution, allergens_of, may_be_untreated};
+use crate::label::{Allergens, Caution, allergens_of};
 use crate::ledger::Trouble;
 use crate::ui::fields::Choice;
 use crate::ui::live::{live, text};
@@ -97,23 +97,19 @@ fn card(state: AppState, id: OfferId) -> AnyView {
         let drink = book.drink(id.drink)?.clone();
         let container = book.container(id.container)?.clone();
         let made = recipe(book, &drink, &container).map_err(|trouble| words::trouble(&trouble, book));
-        let allergens = words::allergens(&allergens_of(book, &drink), book);
-        Some((drink, container, made, allergens))
+        let allergens = allergens_of(book, &drink);
+        Some((drink, container, made, words::allergens(&allergens, book), allergens))
     });
-    let Some((drink, container, made, allergens)) = found else { return ().into_any() };
-    let untreated = may_be_untreated(&drink).then(|| view! { <p>{words::UNTREATED_AT_THE_COUNTER}</p> });
+    let Some((drink, container, made, contains, allergens)) = found else { return ().into_any() };
     let recipe = match made {
-        Ok((fill, scaled)) => amounts(state, &drink, &container, &fill, &scaled),
+        Ok((fill, scaled)) => made_of(state, &drink, &container, &fill, &scaled, &allergens),
         Err(sentence) => view! { <p>{sentence}</p> }.into_any(),
     };
     view! {
         <section class="paper-card paper-whole">
             <h2>{drink.name} " " <span class="soft">{container.name}</span></h2>
             {recipe}
-            <div class="paper-cautions">
-                <p>{allergens}</p>
-                {untreated}
-            </div>
+            <p class="paper-caution">{contains}</p>
         </section>
     }
     .into_any()
@@ -125,23 +121,32 @@ fn recipe(book: &Book, drink: &Drink, container: &Container) -> Result<(Fill, Sc
     Ok((fill, scale(book, drink, fill.volume)?))
 }
 
-fn amounts(state: AppState, drink: &Drink, container: &Container, fill: &Fill, scaled: &Scaled) -> AnyView {
-    let line = |line: &ScaledLine| {
+fn made_of(
+    state: AppState,
+    drink: &Drink,
+    container: &Container,
+    fill: &Fill,
+    scaled: &Scaled,
+    allergens: &Allergens,
+) -> AnyView {
+    let line = |(step, line): (usize, &ScaledLine)| {
         let name = state.book.with(|book| book.name(Key::Ingredient(line.ingredient)));
         let written = drink.lines.iter().find(|it| it.id == line.line).map(|it| it.amount.unit);
         let stage = line.ice.map_or(words::stage(line.stage), |ice| words::ice_place(ice.place));
         view! {
             <li>
-                <strong>{state.counter_amount(line.to_use, written)}</strong>
+                {format!("{step}. ")} <strong>{state.counter_amount(line.to_use, written)}</strong>
                 <span>{name} " " <span class="soft">{stage}</span></span>
             </li>
         }
     };
     let below_rim = fill_line(container).ok().flatten().map(|line| state.length(line.below_rim));
     let fill_to = words::fill_to(&state.volume(fill.volume), below_rim.as_deref(), &state.volume(fill.headspace));
+    let untreated = Caution::of(drink, fill, allergens).contains(&Caution::UntreatedJuice);
     view! {
-        <ol>{scaled.lines.iter().map(line).collect_view()}</ol>
+        <ol>{(1..).zip(&scaled.lines).map(line).collect_view()}</ol>
         <p class="paper-fill">{fill_to}</p>
+        {untreated.then(|| view! { <p class="paper-caution">{words::UNTREATED_AT_THE_COUNTER}</p> })}
     }
     .into_any()
 }

@@ -46,9 +46,13 @@ fn paper(shows: Shows) -> AnyView {
     if shows.costs {
         foot.push(words::FOR_THE_OWNER.to_string());
     }
+    let none = state.book.with(|book| book.drinks().next().is_none());
+    let none =
+        none.then(|| view! { <p class="hollow">"No drinks yet. Add them in Drinks; their prices stand here."</p> });
     let kinds = DrinkKind::ALL.iter().map(|kind| kind_table(state, *kind, shows)).collect_view();
     view! {
         <Leaf title="Prices" foot=foot>
+            {none}
             {kinds}
         </Leaf>
     }
@@ -65,11 +69,12 @@ fn kind_table(state: AppState, kind: DrinkKind, shows: Shows) -> Option<AnyView>
     if drinks.is_empty() {
         return None;
     }
-    let head = |shown: bool, name: &'static str| shown.then(|| view! { <th class="paper-figure" scope="col">{name}</th> });
+    let head =
+        |shown: bool, name: &'static str| shown.then(|| view! { <th class="paper-figure" scope="col">{name}</th> });
     let rows = drinks.into_iter().map(|drink| drink_rows(state, drink, shows)).collect_view();
     let table = view! {
         <h2>{words::drink_kind(kind)}</h2>
-        <table class="paper-table">
+        <table class="paper-table paper-prices">
             <thead>
                 <tr>
                     <th scope="col">"Drink"</th>
@@ -128,7 +133,11 @@ fn figures(state: AppState, id: OfferId, shows: Shows) -> Vec<String> {
     if shows.unit_price {
         let per_volume = state.book.with(|book| label::unit_price(book, book.offer(id)?).ok()?);
         let said = |per: &label::PricePer| {
-            format!("{} {}", state.fine_money(per.price), state.style.with(|style| words::per(per, state.units(), style)))
+            format!(
+                "{} {}",
+                state.fine_money(per.price),
+                state.style.with(|style| words::per(per, state.units(), style))
+            )
         };
         figures.push(per_volume.map_or_else(none, |price| said(&price.small)));
     }
