@@ -114,7 +114,7 @@ fn net_contents(container: &Container) -> Result<NetContents, LabelError> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::book::{Drink, DrinkKind, Headspace, Ingredient, Record};
+    use crate::book::{Drink, DrinkKind, Edit, Headspace, Ingredient, Record};
     use crate::support::{
         amount, book, container, container_id, drink, drink_id, exact, ingredient, ingredient_id, line, millilitres,
         money, offer, settings, share,
@@ -158,6 +158,17 @@ mod tests {
     #[test]
     fn without_a_price_there_is_no_unit_price() {
         assert_eq!(facts(&bar(None), &offer(1, 1, None)).unwrap().unit_price, None);
+    }
+
+    #[test]
+    fn a_unit_price_needs_no_recipe() {
+        // 9.00 for 450 mL is 0.02 times 29.5735295625 for a fluid ounce; the recipe is empty.
+        let mut book = bar(None);
+        book.apply(&Edit::Put(Record::Drink(drink(1, "500 mL", [])))).unwrap();
+        assert_eq!(facts(&book, &offer(1, 1, Some("9"))), Err(ScaleError::NoLines(drink_id(1)).into()));
+        let per = |price| unit_price(&book, &offer(1, 1, price)).unwrap().map(|it| (it.small.amount, it.small.price));
+        assert_eq!(per(Some("9")), Some((amount("1 fl oz"), money("0.59147059125"))));
+        assert_eq!(per(None), None);
     }
 
     #[test]

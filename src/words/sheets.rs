@@ -2,7 +2,7 @@
 
 use super::overflow;
 use crate::book::{Tax, TaxPlace};
-use crate::label::PricePer;
+use crate::label::UnitPrice;
 use crate::measure::{Exact, NumberStyle, System, show_amount, show_percent};
 
 /// Stands on a sheet that shows what drinks cost.
@@ -22,12 +22,23 @@ pub fn tax(tax: Tax, style: &NumberStyle) -> String {
     }
 }
 
-/// What a price is asked for: "per fl oz", "per 100 mL".
-pub fn per(price: &PricePer, units: System, style: &NumberStyle) -> String {
-    if price.amount.number == Exact::ONE {
-        return format!("per {}", price.amount.unit.name_in(units));
+/// What a unit price is asked for: "per fl oz", "per 100 mL".
+pub fn per_volume(units: System, style: &NumberStyle) -> String {
+    let amount = UnitPrice::small_amount(units);
+    match amount.number == Exact::ONE {
+        true => format!("per {}", amount.unit.name_in(units)),
+        false => format!("per {}", show_amount(amount, units, style)),
     }
-    format!("per {}", show_amount(price.amount, units, style))
+}
+
+/// What a unit price divides.
+pub fn per_volume_means(units: System, style: &NumberStyle) -> String {
+    let price = match units {
+        System::UsCustomary => "the menu price",
+        System::Metric | System::Imperial => "what the guest pays, tax and all,",
+    };
+    let per = per_volume(units, style);
+    format!("The price {per} is {price} over the size declared; where none is declared, over the fill.")
 }
 
 /// How full a container is poured, to read at the counter. `below_rim` is none where no heights

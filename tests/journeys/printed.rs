@@ -46,10 +46,12 @@ async fn the_price_sheet_has_every_drink_and_price() {
     let costs = "For the owner: it shows what drinks cost. Not for guests.";
     for (paper, _) in PAPERS {
         let sheet = journey.printed("#/print/prices", paper).await;
-        let figures =
-            ["Bottle, 16 fl oz $8.50 $0.531 per fl oz", "Shot, 2 fl oz $3.25 $1.625 per fl oz", "– no price yet – $"];
-        sheet.has(&figures);
-        sheet.has_on_each_page(&["Drink Size Price Per volume Cost Margin Target", costs]);
+        sheet.has(&[
+            "Bottle, 16 fl oz $8.50 $0.531 $",
+            "Shot, 2 fl oz $3.25 $1.625 $",
+            "Jug, 64 fl oz – no price yet – $",
+        ]);
+        sheet.has_on_each_page(&["Drink Size Price per fl oz Cost Margin Target", costs]);
     }
     journey.screenshot("preview").await;
 

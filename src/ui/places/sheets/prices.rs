@@ -43,6 +43,9 @@ pub fn Prices() -> impl IntoView {
 fn paper(shows: Shows) -> AnyView {
     let state = AppState::here();
     let mut foot = vec![state.book.with(|book| state.style.with(|style| words::tax(book.settings().tax, style)))];
+    if shows.unit_price {
+        foot.push(state.style.with(|style| words::per_volume_means(state.units(), style)));
+    }
     if shows.costs {
         foot.push(words::FOR_THE_OWNER.to_string());
     }
@@ -69,8 +72,8 @@ fn kind_table(state: AppState, kind: DrinkKind, shows: Shows) -> Option<AnyView>
     if drinks.is_empty() {
         return None;
     }
-    let head =
-        |shown: bool, name: &'static str| shown.then(|| view! { <th class="paper-figure" scope="col">{name}</th> });
+    let per_volume = state.style.with(|style| words::per_volume(state.units(), style));
+    let head = |shown: bool, name: String| shown.then(|| view! { <th class="paper-figure" scope="col">{name}</th> });
     let rows = drinks.into_iter().map(|drink| drink_rows(state, drink, shows)).collect_view();
     let table = view! {
         <h2>{words::drink_kind(kind)}</h2>
@@ -79,11 +82,11 @@ fn kind_table(state: AppState, kind: DrinkKind, shows: Shows) -> Option<AnyView>
                 <tr>
                     <th scope="col">"Drink"</th>
                     <th scope="col">"Size"</th>
-                    {head(true, "Price")}
-                    {head(shows.unit_price, "Per volume")}
-                    {head(shows.costs, "Cost")}
-                    {head(shows.costs, "Margin")}
-                    {head(shows.costs, "Target")}
+                    {head(true, "Price".into())}
+                    {head(shows.unit_price, per_volume)}
+                    {head(shows.costs, "Cost".into())}
+                    {head(shows.costs, "Margin".into())}
+                    {head(shows.costs, "Target".into())}
                 </tr>
             </thead>
             {rows}
@@ -112,7 +115,14 @@ fn drink_rows(state: AppState, drink: DrinkId, shows: Shows) -> AnyView {
     let rows = sizes.into_iter().filter_map(|key| if let Key::Offer(id) = key { Some(id) } else { None });
     let rows = rows.map(|id| {
         let cells = figures(state, id, shows).into_iter();
-        let cells = cells.map(|figure| view! { <td class="paper-figure">{figure}</td> }).collect_view();
+        let cell = |(figure, besides): (String, &'static str)| {
+            view! {
+                <td class="paper-figure">
+                    {figure} " " <span class="soft">{besides}</span>
+                </td>
+            }
+        };
+        let cells = cells.map(cell).collect_view();
         let size = state.book.with(|book| book.name(Key::Container(id.container)));
         view! {
             <tr>
@@ -125,33 +135,26 @@ fn drink_rows(state: AppState, drink: DrinkId, shows: Shows) -> AnyView {
     view! { <tbody class="paper-whole">{rows.collect_view()}</tbody> }.into_any()
 }
 
-/// The figures of a size, from its price on.
-fn figures(state: AppState, id: OfferId, shows: Shows) -> Vec<String> {
-    let none = || "–".to_string();
+/// The figures of a size, from its price on, and what is said of each besides.
+fn figures(state: AppState, id: OfferId, shows: Shows) -> Vec<(String, &'static str)> {
+    let or_none = |figure: Option<String>| figure.unwrap_or_else(|| "–".to_string());
     let price = state.book.with(|book| book.offer(id).and_then(|offer| offer.price));
-    let mut figures = vec![price.map_or_else(|| "– no price yet".to_string(), |price| state.money(price))];
+    let no_price = if price.is_none() { words::standing(Standing::WithoutPrice) } else { "" };
+    let mut figures = vec![(or_none(price.map(|price| state.money(price))), no_price)];
     if shows.unit_price {
-        let per_volume = state.book.with(|book| label::unit_price(book, book.offer(id)?).ok()?);
-        let said = |per: &label::PricePer| {
-            format!(
-                "{} {}",
-                state.fine_money(per.price),
-                state.style.with(|style| words::per(per, state.units(), style))
-            )
-        };
-        figures.push(per_volume.map_or_else(none, |price| said(&price.small)));
+        let unit_price = state.book.with(|book| label::unit_price(book, book.offer(id)?).ok()?);
+        figures.push((or_none(unit_price.map(|it| state.fine_money(it.small.price))), ""));
     }
     if shows.costs {
         let cost = state.priced(id, |priced| priced.cost.total().ok());
-        let cost = cost.map(|cost| state.money(cost));
-        figures.push(cost.unwrap_or_else(|| format!("– {}", words::standing(Standing::CannotCompute))));
-        let margin = state.priced(id, |priced| Some((priced.margin()?, priced.standing())));
-        figures.push(margin.map_or_else(none, |(margin, standing)| match standing {
-            Standing::UnderTarget => format!("{} {}", state.percent(margin), words::standing(standing)),
-            _ => state.percent(margin),
-        }));
+        let stuck = if cost.is_none() { words::standing(Standing::CannotCompute) } else { "" };
+        figures.push((or_none(cost.map(|cost| state.money(cost))), stuck));
+        let margin = state.priced(id, |priced| priced.margin());
+        let under = state.standing(id).get() == Standing::UnderTarget;
+        let under = if under { words::standing(Standing::UnderTarget) } else { "" };
+        figures.push((or_none(margin.map(|margin| state.percent(margin))), under));
         let target = state.priced(id, |priced| Some(priced.terms.target));
-        figures.push(target.map_or_else(none, |target| state.percent(target)));
+        figures.push((or_none(target.map(|target| state.percent(target))), ""));
     }
     figures
 }
