@@ -98,7 +98,35 @@ async fn recipe_cards_come_four_to_a_page_or_one() {
     kind.has_not(&["Orchard Green"]);
     journey.screenshot("preview").await;
     journey.choose(By::Label("Cards of"), "Cocoa Cart").await;
-    journey.printed("#/print/cards", "A4").await.has_not(&[UNTREATED]);
+    let short = journey.printed("#/print/cards", "A4").await;
+    assert_eq!(short.pages.len(), 1);
+    short.has_not(&[UNTREATED]);
+    assert_eq!(journey.console_errors().await, Vec::<String>::new());
+}
+
+/// Pages that are made for the screen come out whole too.
+#[tokio::test]
+async fn workings_and_sizes_side_by_side_are_printed() {
+    let journey = Journey::start("printed_pages").await;
+    journey.open().await;
+    journey.click(By::Text("Look around in Marrowgate Juice Hall")).await;
+    journey.wait_for_text("Orchard Green").await;
+    for (paper, size) in PAPERS {
+        for (name, address, whole, least) in [
+            ("working", "#/drinks/1/4/working", ".step-head", 20),
+            ("side-by-side", "#/sizes/drink/1", ".wide tr", 20),
+            ("offer", "#/drinks/1/4", ".table tr", 10),
+        ] {
+            journey.go(address).await;
+            let page = journey.printed_as_it_is(name, paper).await;
+            assert_eq!((page.width, page.height), size);
+            page.has(&["Orchard Green", "Marrowgate Juice Hall invented data"]);
+            let lines = journey.lines_of_each(whole).await;
+            assert!(lines.len() >= least, "{} lines of {name}", lines.len());
+            page.has_whole(&lines);
+            page.has_not(&["Undo", "Saved", "Print", "Buying", "Open the drink", "Recipe card"]);
+        }
+    }
     assert_eq!(journey.console_errors().await, Vec::<String>::new());
 }
 

@@ -59,6 +59,11 @@ fn bare(text: &str) -> String {
 const TOO_WIDE: &str =
     "const { scrollWidth, clientWidth } = document.documentElement; return scrollWidth - clientWidth";
 
+/// Papers in inches, of whole points: the browser rounds parts of points up.
+const A4: (f64, f64) = (595.0 / 72.0, 842.0 / 72.0);
+const LETTER: (f64, f64) = (8.5, 11.0);
+const A5: (f64, f64) = (420.0 / 72.0, 595.0 / 72.0);
+
 impl Journey {
     /// Prints the sheet at an address on "A4" or "Letter" to `target/journeys/JOURNEY-*.pdf` and
     /// reads it back. Every page has the same size, nothing on it is wider than the paper, and
@@ -67,15 +72,23 @@ impl Journey {
         self.go(address).await;
         self.choose(By::Label("Paper"), paper).await;
         let name = format!("{}-{paper}", address.trim_start_matches("#/").replace('/', "-"));
-        let printed = self.printed_as_it_is(&name).await;
+        // The paper that the sheet asks for, not the one in the tray.
+        let printed = self.print(&name, A5).await;
         printed.has(&self.lines_of_each(".paper :is(td, th, li, p, h2)").await);
         printed.has_whole(&self.lines_of_each(".paper .paper-whole").await);
         printed
     }
 
-    /// Prints the screen as it is; `name` names the PDF.
-    pub async fn printed_as_it_is(&self, name: &str) -> Printed {
-        let parameters = json!({ "preferCSSPageSize": true, "printBackground": false });
+    /// Prints the screen that is open, of any place, on the "A4" or "Letter" in the tray; `name`
+    /// names the PDF.
+    pub async fn printed_as_it_is(&self, name: &str, paper: &str) -> Printed {
+        self.print(&format!("{name}-{paper}"), if paper == "A4" { A4 } else { LETTER }).await
+    }
+
+    async fn print(&self, name: &str, (width, height): (f64, f64)) -> Printed {
+        let parameters = json!({
+            "preferCSSPageSize": true, "printBackground": false, "paperWidth": width, "paperHeight": height
+        });
         let answer = self.devtools("Page.printToPDF", parameters).await;
         let data = answer["data"].as_str().expect("a PDF in base64");
         let bytes = BASE64_STANDARD.decode(data).expect("base64");
