@@ -13,7 +13,7 @@ pub use ingredients::{Listed, by_mass};
 pub use net_contents::{NetContents, NetSource};
 pub use unit_price::{PricePer, UnitPrice};
 
-use crate::book::{Book, Key, Offer};
+use crate::book::{Book, Container, Key, Offer};
 use crate::fill::{FillError, ScaleError, fill, scale};
 use crate::ledger::Trouble;
 use crate::measure::Overflow;
@@ -79,27 +79,42 @@ pub fn facts(book: &Book, offer: &Offer) -> Result<Facts, LabelError> {
     let container = book.container(offer.container).ok_or(missing(Key::Container(offer.container)))?;
     let fill = fill(container)?;
     let scaled = scale(book, drink, fill.volume)?;
-    let declared = container.declared.map(|declared| declared.volume()).transpose()?.flatten();
-    let net = match declared {
-        Some(volume) => NetContents::of(volume, NetSource::Declared)?,
-        None => NetContents::of(fill.volume, NetSource::Fill)?,
-    };
     let allergens = allergens_of(book, drink);
-    let terms = Terms::of(book.settings(), drink);
-    let per = |price| UnitPrice::of(price, &terms, book.settings().units, net.volume);
     Ok(Facts {
         ingredients: by_mass(book, &scaled)?,
-        unit_price: offer.price.map(per).transpose()?,
+        unit_price: unit_price(book, offer)?,
         cautions: Caution::of(drink, &fill, &allergens),
-        net,
+        net: net_contents(container)?,
         allergens,
     })
+}
+
+/// What an offer costs per volume of its net contents; none where no price is asked.
+///
+/// # Errors
+/// A [`LabelError`] that names what to mend: the container's, or an overflow. The recipe is not
+/// needed.
+pub fn unit_price(book: &Book, offer: &Offer) -> Result<Option<UnitPrice>, LabelError> {
+    let missing = |key| LabelError::Offer(Trouble::Missing(key));
+    let Some(price) = offer.price else { return Ok(None) };
+    let drink = book.drink(offer.drink).ok_or(missing(Key::Drink(offer.drink)))?;
+    let container = book.container(offer.container).ok_or(missing(Key::Container(offer.container)))?;
+    let terms = Terms::of(book.settings(), drink);
+    Ok(Some(UnitPrice::of(price, &terms, book.settings().units, net_contents(container)?.volume)?))
+}
+
+fn net_contents(container: &Container) -> Result<NetContents, LabelError> {
+    let declared = container.declared.map(|declared| declared.volume()).transpose()?.flatten();
+    match declared {
+        Some(volume) => Ok(NetContents::of(volume, NetSource::Declared)?),
+        None => Ok(NetContents::of(fill(container)?.volume, NetSource::Fill)?),
+    }
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::book::{Container, Drink, DrinkKind, Headspace, Ingredient, Record};
+    use crate::book::{Drink, DrinkKind, Edit, Headspace, Ingredient, Record};
     use crate::support::{
         amount, book, container, container_id, drink, drink_id, exact, ingredient, ingredient_id, line, millilitres,
         money, offer, settings, share,
@@ -143,6 +158,17 @@ mod tests {
     #[test]
     fn without_a_price_there_is_no_unit_price() {
         assert_eq!(facts(&bar(None), &offer(1, 1, None)).unwrap().unit_price, None);
+    }
+
+    #[test]
+    fn a_unit_price_needs_no_recipe() {
+        // 9.00 for 450 mL is 0.02 times 29.5735295625 for a fluid ounce; the recipe is empty.
+        let mut book = bar(None);
+        book.apply(&Edit::Put(Record::Drink(drink(1, "500 mL", [])))).unwrap();
+        assert_eq!(facts(&book, &offer(1, 1, Some("9"))), Err(ScaleError::NoLines(drink_id(1)).into()));
+        let per = |price| unit_price(&book, &offer(1, 1, price)).unwrap().map(|it| (it.small.amount, it.small.price));
+        assert_eq!(per(Some("9")), Some((amount("1 fl oz"), money("0.59147059125"))));
+        assert_eq!(per(None), None);
     }
 
     #[test]

@@ -32,19 +32,28 @@ impl UnitPrice {
     /// # Errors
     /// [`Overflow`], also for no volume.
     pub(super) fn of(menu: Money, terms: &Terms, units: System, net: Volume) -> Result<UnitPrice, Overflow> {
-        let one = |unit| Amount::new(Exact::ONE, unit);
-        let (price, small, large) = match units {
-            System::UsCustomary => (menu, one(Unit::UsFluidOunce), one(Unit::UsQuart)),
-            System::Metric | System::Imperial => {
-                let small = Amount::new(Exact::from(100), Unit::Millilitre);
-                (terms.customer_pays(menu)?, small, one(Unit::Litre))
-            }
+        let price = match units {
+            System::UsCustomary => menu,
+            System::Metric | System::Imperial => terms.customer_pays(menu)?,
+        };
+        let large = match units {
+            System::UsCustomary => Unit::UsQuart,
+            System::Metric | System::Imperial => Unit::Litre,
         };
         let per = |amount: Amount| -> Result<PricePer, Overflow> {
             let of_it = price.times(amount.number.times(amount.unit.size())?)?.over(net.millilitres())?;
             Ok(PricePer { amount, price: of_it.as_part() })
         };
+        let (small, large) = (UnitPrice::small_amount(units), Amount::new(Exact::ONE, large));
         Ok(UnitPrice { price: price.as_part(), small: per(small)?, large: per(large)? })
+    }
+
+    /// What the price of a small amount is for: 100 mL or a fluid ounce.
+    pub const fn small_amount(units: System) -> Amount {
+        match units {
+            System::UsCustomary => Amount::new(Exact::ONE, Unit::UsFluidOunce),
+            System::Metric | System::Imperial => Amount::new(Exact::new(100, 0), Unit::Millilitre),
+        }
     }
 }
 

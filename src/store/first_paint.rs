@@ -58,11 +58,11 @@ fn there() -> bool {
     web_sys::window().is_some_and(|window| window.local_storage().is_ok_and(|storage| storage.is_some()))
 }
 
-fn get<T: DeserializeOwned>(key: &str) -> Option<T> {
+pub(super) fn get<T: DeserializeOwned>(key: &str) -> Option<T> {
     if there() { LocalStorage::get(key).ok() } else { None }
 }
 
-fn set(key: &str, value: impl Serialize) {
+pub(super) fn set(key: &str, value: impl Serialize) {
     if there() {
         LocalStorage::set(key, value).ok();
     }

@@ -13,6 +13,8 @@ mod fault;
 pub mod first_paint;
 mod keeper;
 mod notice;
+#[cfg(target_arch = "wasm32")]
+pub mod paper;
 mod row;
 mod shelf;
 #[cfg(all(test, not(target_arch = "wasm32")))]

@@ -9,6 +9,7 @@ mod levers;
 mod packages;
 mod plans;
 mod sales;
+mod sheets;
 mod sizes;
 mod switching;
 mod working;

@@ -11,6 +11,7 @@ const MAIN: &str = "main.css";
 
 /// Joins the sheets of `folder`: each `@import "name.css";` or
 /// `@import "name.css" layer(name);` of main.css, on a line of its own, becomes the sheet it names.
+/// What is only for the eye of who reads them is left out.
 pub fn joined(folder: &Path) -> Outcome<String> {
     let mut unused = sheets_in(folder)?;
     let mut whole = String::new();
@@ -35,8 +36,17 @@ pub fn joined(folder: &Path) -> Outcome<String> {
     }
     match unused.pop_first() {
         Some(sheet) => Err(format!("style/{sheet} is not imported by style/{MAIN}: import it there, or delete it.")),
-        None => Ok(whole),
+        None => Ok(bare(&whole)),
     }
+}
+
+/// A style without remarks, indentation and empty lines. No string of a style may hold `/*`.
+fn bare(style: &str) -> String {
+    let mut parts = style.split("/*");
+    let first = parts.next().unwrap_or_default();
+    let after_remarks = parts.filter_map(|part| part.split_once("*/").map(|(_, after)| after));
+    let said: String = [first].into_iter().chain(after_remarks).collect();
+    said.lines().map(str::trim).filter(|line| !line.is_empty()).map(|line| format!("{line}\n")).collect()
 }
 
 fn sheets_in(folder: &Path) -> Outcome<BTreeSet<String>> {
@@ -84,6 +94,12 @@ mod tests {
         );
         assert_eq!(Import::read("@import url(a.css);"), None);
         assert_eq!(Import::read("@import \"a.css\" print;"), None);
+    }
+
+    #[test]
+    fn what_is_only_for_the_eye_is_left_out() {
+        let style = "/* One\n   remark. */\n.a {\n  margin: 1px 2px; /* Another. */\n}\n\n@media print {\n  .a {\n    content: \"  \";\n  }\n}\n";
+        assert_eq!(bare(style), ".a {\nmargin: 1px 2px;\n}\n@media print {\n.a {\ncontent: \"  \";\n}\n}\n");
     }
 
     #[test]

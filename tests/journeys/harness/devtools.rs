@@ -29,8 +29,7 @@ impl Journey {
     /// Gives the screen another size, in CSS pixels.
     pub async fn resize(&self, width: u32, height: u32) {
         let parameters = json!({ "width": width, "height": height, "deviceScaleFactor": 1, "mobile": true });
-        let body = json!({ "cmd": "Emulation.setDeviceMetricsOverride", "params": parameters });
-        self.command("goog/cdp/execute", body).await.expect("the screen changes");
+        self.devtools("Emulation.setDeviceMetricsOverride", parameters).await;
         let script = format!(
             "const {{ clientWidth, clientHeight }} = document.documentElement;
              return clientWidth === {width} && clientHeight === {height}"
@@ -43,6 +42,13 @@ impl Journey {
         let heard = self.command("se/log", json!({ "type": "browser" })).await.expect("the console's log");
         let severe = |entry: &&Value| entry.get("level").is_some_and(|level| level == "SEVERE");
         heard.as_array().expect("a list").iter().filter(severe).map(Value::to_string).collect()
+    }
+
+    /// Does a command of the browser's own tools, and gives what it answers.
+    pub(super) async fn devtools(&self, command: &str, parameters: Value) -> Value {
+        let body = json!({ "cmd": command, "params": parameters });
+        let answer = self.command("goog/cdp/execute", body).await;
+        answer.unwrap_or_else(|error| panic!("{}: {command}: {error}", self.name))
     }
 
     async fn command(&self, path: &'static str, body: Value) -> Result<Value, CmdError> {

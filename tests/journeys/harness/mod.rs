@@ -8,6 +8,7 @@ mod downloads;
 mod fields;
 mod find;
 mod layout;
+mod printed;
 mod reading;
 mod tabs;
 
@@ -204,12 +205,17 @@ impl Journey {
 
     /// Writes what the page looks like to `target/journeys/JOURNEY-name.png`.
     pub async fn screenshot(&self, name: &str) -> PathBuf {
-        let folder = Path::new(env!("CARGO_TARGET_TMPDIR")).join("../journeys");
-        let path = folder.join(format!("{}-{name}.png", self.name));
+        let path = self.picture(name);
         let picture = self.client().screenshot().await.expect("a picture");
-        fs::create_dir_all(folder).expect("the folder of pictures");
         fs::write(&path, picture).expect("the picture is written");
         path
+    }
+
+    /// Where a picture of this name is written.
+    fn picture(&self, name: &str) -> PathBuf {
+        let folder = Path::new(env!("CARGO_TARGET_TMPDIR")).join("../journeys");
+        fs::create_dir_all(&folder).expect("the folder of pictures");
+        folder.join(format!("{}-{name}.png", self.name))
     }
 
     fn client(&self) -> &fantoccini::Client {

@@ -94,6 +94,9 @@ pub fn List() -> impl IntoView {
             <button class="main" on:click=press(move || add_drink(state))>
                 "Add a drink"
             </button>
+            <a class="button" href="#/print/prices">
+                "Price sheet"
+            </a>
         </p>
     }
 }

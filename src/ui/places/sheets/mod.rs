@@ -1,21 +1,52 @@
 //! Sheets to print.
+//!
+//! A sheet is a [`Frame`](frame::Frame): what is chosen about it, the button that prints, and the
+//! papers as they come out. Only the papers are printed. A [`Leaf`](frame::Leaf) is a paper, or
+//! several in a row where its content is longer; its head and foot stand on each of them, and the
+//! browser breaks it where it may: before and between what is marked so.
+//!
+//! What a sheet's content says of itself:
+//!
+//! | class | meaning |
+//! |---|---|
+//! | `paper-table` | a table over the whole width; its `thead` stands again on each paper |
+//! | `paper-whole` | is not torn: a card, a row of a table, a `tbody` that belongs together |
+//! | `paper-figure` | a cell with a figure, to the right |
+//! | `soft` | said besides, smaller |
+//!
+//! Sizes within are in `em`: on the screen the whole paper is drawn larger or smaller with its
+//! letters.
+
+mod cards;
+mod frame;
+mod prices;
 
 use leptos::prelude::*;
 
-use crate::ui::parts::Back;
 use crate::ui::route::{Route, Sheet};
+use crate::words;
+use frame::{Frame, Leaf};
 
 /// A sheet to print.
 pub fn sheet(sheet: Sheet) -> AnyView {
-    let (heading, back, name) = match sheet {
-        Sheet::Prices => ("Price sheet", Route::Drinks, "Drinks"),
-        Sheet::Cards => ("Recipe cards", Route::Counter, "Counter"),
-        Sheet::Batch(day) => ("Batch sheet", Route::Batch(day), "Batch"),
-        Sheet::BuyingList => ("Buying list", Route::BuyingList, "Buying list"),
-    };
-    view! {
-        <Back to=back name=name />
-        <h1>{heading}</h1>
+    match sheet {
+        Sheet::Prices => prices::Prices().into_any(),
+        Sheet::Cards => cards::Cards().into_any(),
+        Sheet::Batch(day) => view! {
+            <Frame heading="Batch sheet" back=Route::Batch(day) name="Batch">
+                <Leaf title=words::batch(day)>
+                    <h2>"Batch sheet"</h2>
+                </Leaf>
+            </Frame>
+        }
+        .into_any(),
+        Sheet::BuyingList => view! {
+            <Frame heading="Buying list, to print" back=Route::BuyingList name="Buying list">
+                <Leaf title="Buying list">
+                    <h2>"Buying list"</h2>
+                </Leaf>
+            </Frame>
+        }
+        .into_any(),
     }
-    .into_any()
 }

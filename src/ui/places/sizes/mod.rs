@@ -1,6 +1,6 @@
 //! Sizes: which are worth selling, and whether a change of them worked.
 
-mod asked;
+pub(super) mod asked;
 mod by_drink;
 mod chart;
 mod choose;

@@ -1,0 +1,48 @@
+//! The paper in this device's printer.
+
+use super::first_paint::{get, set};
+use crate::measure::System;
+
+const PAPER: &str = "brimwright.paper";
+
+/// A size of paper.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Paper {
+    /// 210 by 297 mm (ISO 216).
+    A4,
+    /// 8.5 by 11 in.
+    Letter,
+}
+
+impl Paper {
+    /// Both.
+    pub const ALL: [Paper; 2] = [Paper::A4, Paper::Letter];
+
+    /// Its name.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Paper::A4 => "A4",
+            Paper::Letter => "Letter",
+        }
+    }
+
+    /// The paper of a name.
+    pub fn of_name(name: &str) -> Option<Paper> {
+        Paper::ALL.into_iter().find(|paper| paper.name() == name)
+    }
+
+    /// The paper that was chosen here; without a choice the usual one where people measure so.
+    pub fn here(units: System) -> Paper {
+        let text: Option<String> = get(PAPER);
+        let usual = match units {
+            System::UsCustomary => Paper::Letter,
+            System::Metric | System::Imperial => Paper::A4,
+        };
+        text.as_deref().and_then(Paper::of_name).unwrap_or(usual)
+    }
+
+    /// Remembers it on this device.
+    pub fn note(self) {
+        set(PAPER, self.name().to_string());
+    }
+}

@@ -1,0 +1,51 @@
+//! What stands on printed sheets.
+
+use super::overflow;
+use crate::book::{Tax, TaxPlace};
+use crate::label::UnitPrice;
+use crate::measure::{Exact, NumberStyle, System, show_amount, show_percent};
+
+/// Stands on a sheet that shows what drinks cost.
+pub const FOR_THE_OWNER: &str = "For the owner: it shows what drinks cost. Not for guests.";
+
+/// What people behind the counter are told of juice that nobody may have treated.
+pub const UNTREATED_AT_THE_COUNTER: &str =
+    "Untreated juice can carry germs. Local rules may ask for a warning on the label; follow them.";
+
+/// What the prices of a menu have in them.
+pub fn tax(tax: Tax, style: &NumberStyle) -> String {
+    let rate = show_percent(tax.rate, style).unwrap_or_else(overflow);
+    match tax.place {
+        _ if tax.rate.is_zero() => "The book has no tax; local rules decide whether there is one.".to_string(),
+        TaxPlace::InThePrice => format!("Prices have {rate} tax in them."),
+        TaxPlace::AddedAtTheTill => format!("Tax of {rate} is added at the till."),
+    }
+}
+
+/// What a unit price is asked for: "per fl oz", "per 100 mL".
+pub fn per_volume(units: System, style: &NumberStyle) -> String {
+    let amount = UnitPrice::small_amount(units);
+    match amount.number == Exact::ONE {
+        true => format!("per {}", amount.unit.name_in(units)),
+        false => format!("per {}", show_amount(amount, units, style)),
+    }
+}
+
+/// What a unit price divides.
+pub fn per_volume_means(units: System, style: &NumberStyle) -> String {
+    let price = match units {
+        System::UsCustomary => "the menu price",
+        System::Metric | System::Imperial => "what the guest pays, tax and all,",
+    };
+    let per = per_volume(units, style);
+    format!("The price {per} is {price} over the size declared; where none is declared, over the fill.")
+}
+
+/// How full a container is poured, to read at the counter. `below_rim` is none where no heights
+/// of it are known.
+pub fn fill_to(volume: &str, below_rim: Option<&str>, empty: &str) -> String {
+    match below_rim {
+        Some(below_rim) => format!("Fill to {volume}: {below_rim} under the rim, {empty} left empty."),
+        None => format!("Fill to {volume}: {empty} left empty under the rim."),
+    }
+}

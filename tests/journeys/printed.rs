@@ -1,0 +1,175 @@
+//! What comes out on paper, on A4 and on Letter: printed to a PDF and read back. What should be
+//! there is read from the demo book's file.
+
+use serde_json::Value;
+
+use crate::harness::{By, Journey};
+
+const DEMO: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/public/books/marrowgate-juice-hall.json");
+
+/// Papers with their sizes in points, 72 to an inch: ISO 216 has A4 as 210 by 297 mm, Letter is
+/// 8.5 by 11 in.
+const PAPERS: [(&str, (u32, u32)); 2] = [("A4", (595, 842)), ("Letter", (612, 792))];
+
+/// What one presses, and what the frame around a screen says.
+const NOT_ON_PAPER: [&str; 8] =
+    ["Undo", "Redo", "Saved", "Buying", "Sizes", "Paper", "Cards on a page", "Cost, margin and target"];
+
+const ALLERGENS: &str = "Allergens are only as right as what was entered for each ingredient. \
+    Check every label, and what shares the blender or press.";
+
+const UNTREATED: &str = "Untreated juice can carry germs. Local rules may ask for a warning on the label; follow them.";
+
+#[tokio::test]
+async fn the_price_sheet_has_every_drink_and_price() {
+    let journey = Journey::start("printed_prices").await;
+    journey.open().await;
+    journey.click(By::Text("Look around in Marrowgate Juice Hall")).await;
+    journey.click(By::Text("Price sheet")).await;
+    // The usual paper where people measure in US customary units.
+    journey.expect_value(By::Label("Paper"), "Letter").await;
+    let drinks = drinks_with_prices();
+    for (paper, size) in PAPERS {
+        let sheet = journey.printed("#/print/prices", paper).await;
+        assert_eq!((sheet.width, sheet.height, sheet.pages.len()), (size.0, size.1, 2));
+        sheet.has(&["Pressed", "Blended", "Over ice", "Shot"]);
+        // Each drink stands whole on one page.
+        sheet.has_whole(&drinks);
+        let tax = "Tax of 6.5 % is added at the till.";
+        sheet.has_on_each_page(&["Marrowgate Juice Hall", "invented data", "Printed", "Drink Size Price", tax]);
+        sheet.has_not(&NOT_ON_PAPER);
+        sheet.has_not(&["Margin", "Target", "per fl oz"]);
+    }
+    // 8.50 over 16 fl oz and 3.25 over 2, in tenths of a cent: by hand. The jug has no price.
+    journey.click(By::Label("Price per volume")).await;
+    journey.click(By::Label("Cost, margin and target, for the owner")).await;
+    let costs = "For the owner: it shows what drinks cost. Not for guests.";
+    for (paper, _) in PAPERS {
+        let sheet = journey.printed("#/print/prices", paper).await;
+        sheet.has(&[
+            "Bottle, 16 fl oz $8.50 $0.531 $",
+            "Shot, 2 fl oz $3.25 $1.625 $",
+            "Jug, 64 fl oz – no price yet – $",
+        ]);
+        sheet.has_on_each_page(&["Drink Size Price per fl oz Cost Margin Target", costs]);
+    }
+    journey.screenshot("preview").await;
+
+    // This device's printer has the paper that was chosen, in another visit too.
+    journey.choose(By::Label("Paper"), "A4").await;
+    journey.open().await;
+    journey.go("#/print/cards").await;
+    journey.expect_value(By::Label("Paper"), "A4").await;
+    assert_eq!(journey.console_errors().await, Vec::<String>::new());
+}
+
+#[tokio::test]
+async fn recipe_cards_come_four_to_a_page_or_one() {
+    let journey = Journey::start("printed_cards").await;
+    journey.open().await;
+    journey.click(By::Text("Look around in Marrowgate Juice Hall")).await;
+    journey.wait_for_text("Orchard Green").await;
+    let cards = cards();
+    assert_eq!(cards.len(), 39);
+    journey.go("#/print/cards").await;
+    for (on_a_page, pages) in [("4", 10), ("1", 39)] {
+        journey.choose(By::Label("Cards on a page"), on_a_page).await;
+        for (paper, size) in PAPERS {
+            let sheet = journey.printed("#/print/cards", paper).await;
+            assert_eq!((sheet.width, sheet.height, sheet.pages.len()), (size.0, size.1, pages));
+            sheet.has_whole(&cards);
+            sheet.has_on_each_page(&["Marrowgate Juice Hall", "invented data", ALLERGENS]);
+            sheet.has_not(&NOT_ON_PAPER);
+            sheet.has_not(&["$", "per fl oz"]);
+        }
+    }
+    journey.choose(By::Label("Cards of"), "Orchard Green").await;
+    let one = journey.printed("#/print/cards", "A4").await;
+    assert_eq!(one.pages.len(), 4);
+    // The bottle of 16 fl oz holds 16.7 less 0.6 of headspace; the recipe makes 16 and 3 % of it
+    // stays in the press: 6, 4.5, 3, 1.5 and 1 fl oz times 16.1 / 16 / 0.97, by hand.
+    let amounts = "1. 6.22 fl oz Apples pressed 2. 4.67 fl oz Cucumbers pressed 3. 3.11 fl oz Celery pressed \
+        4. 1.56 fl oz Spinach, washed pressed 5. 1.04 fl oz Lemons pressed Fill to 16.1 fl oz:";
+    one.has(&[amounts, UNTREATED]);
+    journey.choose(By::Label("Cards of"), "Blended").await;
+    journey.choose(By::Label("Cards on a page"), "4").await;
+    let kind = journey.printed("#/print/cards", "A4").await;
+    assert_eq!(kind.pages.len(), 4);
+    kind.has_not(&["Orchard Green"]);
+    journey.screenshot("preview").await;
+    journey.choose(By::Label("Cards of"), "Cocoa Cart").await;
+    let short = journey.printed("#/print/cards", "A4").await;
+    assert_eq!(short.pages.len(), 1);
+    short.has_not(&[UNTREATED]);
+    assert_eq!(journey.console_errors().await, Vec::<String>::new());
+}
+
+/// Pages that are made for the screen come out whole too.
+#[tokio::test]
+async fn workings_and_sizes_side_by_side_are_printed() {
+    let journey = Journey::start("printed_pages").await;
+    journey.open().await;
+    journey.click(By::Text("Look around in Marrowgate Juice Hall")).await;
+    journey.wait_for_text("Orchard Green").await;
+    for (paper, size) in PAPERS {
+        for (name, address, whole, least) in [
+            ("working", "#/drinks/1/4/working", ".step-head", 20),
+            ("side-by-side", "#/sizes/drink/1", ".wide tr", 20),
+            ("offer", "#/drinks/1/4", ".table tr", 10),
+        ] {
+            journey.go(address).await;
+            let page = journey.printed_as_it_is(name, paper).await;
+            assert_eq!((page.width, page.height), size);
+            page.has(&["Orchard Green", "Marrowgate Juice Hall invented data"]);
+            let lines = journey.lines_of_each(whole).await;
+            assert!(lines.len() >= least, "{} lines of {name}", lines.len());
+            page.has_whole(&lines);
+            page.has_not(&["Undo", "Saved", "Print", "Buying", "Open the drink", "Recipe card"]);
+        }
+    }
+    assert_eq!(journey.console_errors().await, Vec::<String>::new());
+}
+
+/// Each drink of the demo with its sizes and prices, as the sheet says them.
+fn drinks_with_prices() -> Vec<String> {
+    let book = demo();
+    let sizes = |drink: &Value| {
+        let of_drink = list(&book, "offers").iter().filter(|offer| offer["drink"] == drink["id"]);
+        let size =
+            |offer: &Value| format!("{} {}", name(&book, "containers", &offer["container"]), price(&offer["price"]));
+        of_drink.map(size).collect::<Vec<String>>().join(" ")
+    };
+    list(&book, "drinks").iter().map(|drink| format!("{} {}", text(&drink["name"]), sizes(drink))).collect()
+}
+
+/// The head of each card of the demo.
+fn cards() -> Vec<String> {
+    let book = demo();
+    let card = |offer: &Value| {
+        format!("{} {}", name(&book, "drinks", &offer["drink"]), name(&book, "containers", &offer["container"]))
+    };
+    list(&book, "offers").iter().map(card).collect()
+}
+
+fn demo() -> Value {
+    serde_json::from_slice(&std::fs::read(DEMO).expect("the demo's file")).expect("JSON")
+}
+
+fn list<'a>(book: &'a Value, name: &str) -> &'a [Value] {
+    book[name].as_array().expect("a list")
+}
+
+fn name<'a>(book: &'a Value, of: &str, id: &Value) -> &'a str {
+    text(&list(book, of).iter().find(|it| it["id"] == *id).expect("a record of this id")["name"])
+}
+
+fn text(value: &Value) -> &str {
+    value.as_str().expect("a text")
+}
+
+/// A price in dollars with both digits of its cents: "8.5" is $8.50.
+fn price(price: &Value) -> String {
+    let Some(price) = price.as_str() else { return "– no price yet".to_owned() };
+    let (dollars, cents) = price.split_once('.').unwrap_or((price, ""));
+    format!("${dollars}.{cents:0<2}")
+}

@@ -1,0 +1,43 @@
+//! What stands on printed sheets.
+
+use brimwright::book::{Tax, TaxPlace};
+use brimwright::measure::{Exact, NumberStyle, Share, System};
+use brimwright::words;
+
+#[test]
+fn a_price_sheet_says_where_the_tax_is() {
+    let said = |thousandths, place| {
+        let tax = Tax { rate: Share::from_fraction(Exact::new(thousandths, 3)), place };
+        words::tax(tax, &NumberStyle::english("$"))
+    };
+    assert_eq!(said(190, TaxPlace::InThePrice), "Prices have 19.0\u{a0}% tax in them.");
+    assert_eq!(said(65, TaxPlace::AddedAtTheTill), "Tax of 6.5\u{a0}% is added at the till.");
+    let none = "The book has no tax; local rules decide whether there is one.";
+    assert_eq!(said(0, TaxPlace::InThePrice), none);
+    assert_eq!(said(0, TaxPlace::AddedAtTheTill), none);
+}
+
+#[test]
+fn a_price_per_volume_says_what_it_divides() {
+    let style = NumberStyle::english("$");
+    let per = |units| words::per_volume(units, &style);
+    assert_eq!(per(System::UsCustomary), "per fl oz");
+    assert_eq!([per(System::Metric), per(System::Imperial)], ["per 100 mL", "per 100 mL"]);
+    assert_eq!(
+        words::per_volume_means(System::UsCustomary, &style),
+        "The price per fl oz is the menu price over the size declared; where none is declared, over the fill."
+    );
+    assert_eq!(
+        words::per_volume_means(System::Metric, &style),
+        "The price per 100 mL is what the guest pays, tax and all, over the size declared; where none is declared, over the fill."
+    );
+}
+
+#[test]
+fn a_card_says_where_to_fill_to() {
+    assert_eq!(
+        words::fill_to("473 mL", Some("12 mm"), "30 mL"),
+        "Fill to 473 mL: 12 mm under the rim, 30 mL left empty."
+    );
+    assert_eq!(words::fill_to("473 mL", None, "30 mL"), "Fill to 473 mL: 30 mL left empty under the rim.");
+}
