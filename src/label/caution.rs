@@ -24,7 +24,7 @@ pub enum Caution {
 impl Caution {
     /// The cautions of a drink at a fill. The warning of 21 CFR 101.17(g) is for juices and
     /// drinks that hold juice, so a blended drink with pressed juice has it too.
-    pub(super) fn of(drink: &Drink, fill: &Fill, allergens: &Allergens) -> Vec<Caution> {
+    pub fn of(drink: &Drink, fill: &Fill, allergens: &Allergens) -> Vec<Caution> {
         let is_juice = matches!(drink.kind, DrinkKind::Pressed | DrinkKind::Shot);
         let holds_juice = drink.lines.iter().any(|line| line.stage == Stage::Pressed);
         let juice = (is_juice || holds_juice).then_some(Caution::UntreatedJuice);
