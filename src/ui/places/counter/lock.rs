@@ -35,7 +35,7 @@ fn Choosing(lock: Lock) -> impl IntoView {
     };
     view! {
         <Section heading="Lock this device to the Counter" about=words::counter::LOCK_HIDES>
-            <form on:submit=submit(close)>
+            <form class="lock" on:submit=submit(close)>
                 <div class="fields pin">
                     <Ask label="PIN of 4 to 8 digits" text=pin error=refused.into() />
                     <Ask label="The same PIN again" text=again error=not_the_same.into() />
@@ -72,14 +72,14 @@ fn Opening(lock: Lock) -> impl IntoView {
     view! {
         <details class="more unlock">
             <summary>"Unlock"</summary>
-            <form class="pin" on:submit=submit(by_pin)>
+            <form class="lock pin" on:submit=submit(by_pin)>
                 <Ask label="PIN" text=pin error=wrong_pin.into() />
                 <button class="button">"Unlock this device"</button>
             </form>
             <details class="more">
                 <summary>"The PIN is forgotten"</summary>
                 <p class="about">{words::counter::without_pin()}</p>
-                <form on:submit=submit(without_pin)>
+                <form class="lock" on:submit=submit(without_pin)>
                     <Ask label="The sentence" letters=true text=sentence error=wrong_sentence.into() />
                     <button class="button">"Open this device"</button>
                 </form>
