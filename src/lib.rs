@@ -24,6 +24,7 @@ pub mod fill;
 pub mod gap;
 pub mod label;
 pub mod ledger;
+pub mod lock;
 pub mod make;
 pub mod market;
 pub mod measure;

@@ -1,8 +1,10 @@
 //! What is made: from numbers of drinks to what must be pressed, trimmed and bought
-//! (calculations, 8).
+//! (calculations, 8); and what to take for a drink at the counter.
 
+mod card;
 mod needs;
 
+pub use card::{Card, MOST_DRINKS, Taken, card, counter_amount, is_a_number_of_drinks};
 pub use needs::{Needed, Needs, Unmade, Use, needs};
 
 use crate::book::Pack;

@@ -203,6 +203,11 @@ impl Unit {
         }
     }
 
+    /// Whether it is a spoon.
+    pub const fn is_a_spoon(self) -> bool {
+        matches!(self, Unit::UsTeaspoon | Unit::UsTablespoon | Unit::MetricTeaspoon | Unit::MetricTablespoon)
+    }
+
     /// `number` of this unit in its base unit.
     pub fn measure(self, number: Exact) -> Result<Measure, Overflow> {
         let base = number.times(self.size())?;

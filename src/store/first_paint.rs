@@ -8,10 +8,12 @@ use serde::Serialize;
 use serde::de::DeserializeOwned;
 
 use crate::book::BookId;
+use crate::lock::read_pin;
 
 const OPEN_BOOK: &str = "brimwright.open-book";
 const REVISION: &str = "brimwright.revision";
 const STARTED: &str = "brimwright.started";
+const COUNTER_PIN: &str = "brimwright.counter-pin";
 
 /// What must be known before the first paint.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -50,6 +52,20 @@ pub fn note_open(book: Option<BookId>) {
 /// Notes the last saved revision of the open book.
 pub fn note_revision(revision: u64) {
     set(REVISION, revision);
+}
+
+/// The PIN that this device is locked to the Counter by, as it was typed.
+pub fn pin() -> Option<String> {
+    get(COUNTER_PIN).filter(|pin: &String| read_pin(pin).is_ok())
+}
+
+/// Notes the PIN, or that there is none.
+pub fn note_pin(pin: Option<&str>) {
+    match pin {
+        Some(pin) => set(COUNTER_PIN, pin),
+        None if there() => LocalStorage::delete(COUNTER_PIN),
+        None => {}
+    }
 }
 
 /// Whether the browser gives this page local storage: asking may throw, and `gloo_storage`

@@ -1,6 +1,7 @@
 //! The screens.
 #![allow(clippy::arithmetic_side_effects, reason = "positions in a drawing; figures come from the engine")]
 
+mod awake;
 mod chart;
 mod fields;
 mod files;
@@ -11,6 +12,7 @@ mod later;
 mod library;
 mod live;
 mod locale;
+mod lock;
 mod moved;
 mod order;
 mod parts;
@@ -38,6 +40,7 @@ fn App() -> impl IntoView {
     let library = Library::start();
     provide_context(library);
     provide_context(later::Later::start());
+    provide_context(lock::Lock::start());
     view! {
         <update::UpdateNotice />
         {live::live(move || match library.phase.get() {

@@ -69,6 +69,12 @@ pub fn offers(book: &Book, drink: DrinkId) -> Vec<Key> {
     by_fill_of(book, book.offers_of(drink).map(|offer| offer.id()))
 }
 
+/// Every drink in each of its sizes, by the name of the drink, then smallest fill first.
+pub fn cards(book: &Book) -> Vec<Key> {
+    let sizes = |key| if let Key::Drink(id) = key { offers(book, id) } else { Vec::new() };
+    drinks(book).into_iter().flat_map(sizes).collect()
+}
+
 /// Every scenario, by name.
 pub fn scenarios(book: &Book) -> Vec<Key> {
     by_name(book.scenarios().map(|scenario| (scenario.name.clone(), Key::Scenario(scenario.id))))

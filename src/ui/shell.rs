@@ -4,7 +4,8 @@ use leptos::prelude::*;
 
 use super::how::How;
 use super::later::{Later, waiting};
-use super::live::{live, press, text, when};
+use super::live::{flag, live, press, text, when};
+use super::lock::Lock;
 use super::places;
 use super::route::{Place, Route, follow_address};
 use super::saving::{SavingMark, SavingTrouble};
@@ -13,7 +14,9 @@ use super::state::AppState;
 /// The frame around the screens.
 #[component]
 pub fn Shell() -> impl IntoView {
-    let route = follow_address();
+    let lock = Lock::here();
+    let route = follow_address(lock);
+    let locked = flag(move || lock.is_on());
     let later = Later::here();
     // The screen before stays until the one gone to is here, or cannot be had.
     let shown = Memo::new(move |before: Option<&Option<Route>>| {
@@ -37,10 +40,10 @@ pub fn Shell() -> impl IntoView {
     provide_context(How::closed());
     view! {
         <a class="skip" href="#main">"To the content"</a>
-        <div class="frame">
-            <Bar route />
+        <div class="frame" class:frame-locked=locked>
+            <Bar route locked />
             <div class="stage">
-                <Head />
+                <Head locked />
                 <SavingTrouble />
                 <main id="main" tabindex="-1">
                     {when(move || shown.get() != Some(route.get()), waiting)}
@@ -57,7 +60,7 @@ fn drawn(route: Route, later: Later) -> Option<AnyView> {
 }
 
 #[component]
-fn Bar(route: ReadSignal<Route>) -> impl IntoView {
+fn Bar(route: ReadSignal<Route>, locked: Signal<bool>) -> impl IntoView {
     let item = move |place: Place| {
         let here = Signal::derive(move || (route.get().place() == place).then_some("page"));
         view! {
@@ -72,7 +75,7 @@ fn Bar(route: ReadSignal<Route>) -> impl IntoView {
         }
     };
     view! {
-        <nav class="bar" aria-label="Places">
+        <nav class="bar" aria-label="Places" hidden=locked>
             <ul>{Place::ALL.into_iter().map(item).collect_view()}</ul>
         </nav>
     }
@@ -90,8 +93,9 @@ const fn icon(place: Place) -> &'static str {
     }
 }
 
+/// Who is kept to the Counter has no Undo: it could take back a price that the owner changed.
 #[component]
-fn Head() -> impl IntoView {
+fn Head(locked: Signal<bool>) -> impl IntoView {
     let state = AppState::here();
     let name = text(move || state.book.with(|book| book.settings().name.clone()));
     let invented = when(
@@ -105,7 +109,7 @@ fn Head() -> impl IntoView {
                 {invented}
             </p>
             <SavingMark />
-            <div class="head-steps">
+            <div class="head-steps" hidden=locked>
                 <StepButton
                     what="Undo"
                     shape="M9 5 4 10l5 5M4.5 10H14a5.5 5.5 0 0 1 0 11h-3"

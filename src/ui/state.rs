@@ -11,6 +11,7 @@ use super::history::{History, LastChange, Session, Step};
 use super::locale;
 use crate::book::{Applied, Book, Edit, Key, OfferId, Refusal};
 use crate::ledger::{Ledger, Priced, Standing};
+use crate::make;
 use crate::measure::{
     Amount, Exact, Length, Measure, Money, NumberStyle, Overflow, Share, System, TypedLength, Unit, Volume,
     show_amount, show_fine_volume, show_length, show_measure, show_money, show_number, show_percent, show_volume,
@@ -265,15 +266,11 @@ impl AppState {
         said(self.style.with(|style| show_measure(measure, self.units(), style)))
     }
 
-    /// An amount to use at the counter: in the unit that the recipe is written in where that unit
-    /// belongs to the book's system, else in the system's own.
+    /// An amount to use at the counter, see [`make::counter_amount`].
     pub fn counter_amount(self, measure: Measure, written: Option<Unit>) -> String {
-        let units = self.units();
-        let number = |unit: Unit| Some((measure.base().over(unit.size()).ok()?.rounded(2), unit));
-        let familiar = written.filter(|unit| unit.belongs_to(units) && unit.dimension() == measure.dimension());
-        match familiar.and_then(number) {
-            Some((number, unit)) if number.is_positive() => self.amount(Amount::new(number, unit)),
-            _ => self.measure(measure),
+        match make::counter_amount(measure, written, self.units()) {
+            Ok(amount) => self.amount(amount),
+            Err(overflow) => words::overflow(overflow),
         }
     }
 

@@ -4,6 +4,7 @@
 mod allergens;
 mod book_files;
 mod choices;
+pub mod counter;
 mod faults;
 mod labels;
 mod levers;

@@ -133,8 +133,12 @@ async fn between_two_steps(journey: &Journey) {
 
 async fn a_card_with_allergens(journey: &Journey) {
     journey.click(By::Text("Recipe card")).await;
-    let lines =
-        ["1 ea Banana trimmed", "87.5 mL Whole milk as bought", "68.78 g Ice blended in", "37.5 mL Yoghurt as bought"];
+    let lines = [
+        "1 ea Banana trimmed, in steps of 0.5 ea",
+        "87.5 mL Whole milk as bought, top-up: more or less of it meets the line",
+        "68.78 g Ice blended in",
+        "37.5 mL Yoghurt as bought",
+    ];
     journey.expect_each(".recipe > li", &lines).await;
     let open = "Contains Milk (Whole milk, Yoghurt). Not stated yet, so it may hold any: Banana. Check the label of \
                 each, and enter it.";

@@ -10,7 +10,7 @@ mod users;
 
 use leptos::prelude::*;
 
-use super::route::Route;
+use super::route::{Place, Route};
 
 /// The screen of a route, where it is in the first load. No number on it opens to its working.
 pub fn at_once(route: Route) -> Option<AnyView> {
@@ -24,6 +24,15 @@ pub const fn is_at_once(route: Route) -> bool {
 
 /// The screen of a route.
 pub fn screen(route: Route) -> AnyView {
+    let screen = screen_alone(route);
+    match (route.place(), route) {
+        (_, Route::Sheet(_)) => screen,
+        (Place::Counter, _) => counter::at_the_counter(screen),
+        _ => screen,
+    }
+}
+
+fn screen_alone(route: Route) -> AnyView {
     match route {
         Route::Drinks => drinks::List().into_any(),
         Route::Drink(id) => view! { <drinks::DrinkPage id /> }.into_any(),

@@ -37,6 +37,12 @@ impl Journey {
         self.wait_until(&format!("a screen of {width} by {height}"), &script).await;
     }
 
+    /// Runs a script in every page that is loaded from here on, before the page's own.
+    pub async fn before_each_load(&self, script: &str) {
+        let body = json!({ "cmd": "Page.addScriptToEvaluateOnNewDocument", "params": { "source": script } });
+        self.command("goog/cdp/execute", body).await.expect("the script is taken");
+    }
+
     /// The errors that the console heard since it was last asked.
     pub async fn console_errors(&self) -> Vec<String> {
         let heard = self.command("se/log", json!({ "type": "browser" })).await.expect("the console's log");

@@ -65,7 +65,7 @@ pub async fn a_card_without_prices(journey: &Journey) {
     let lines = [
         "7.08 fl oz Apples pressed",
         "4.33 fl oz Carrots pressed",
-        "0.3 oz Ginger pressed",
+        "0.33 oz Ginger pressed",
         "0.78 fl oz Lemons pressed",
     ];
     journey.expect_each(".recipe > li", &lines).await;

@@ -5,6 +5,7 @@ mod settings;
 
 use leptos::prelude::*;
 
+use super::counter::LockDevice;
 use crate::ui::library::{Library, Phase};
 use crate::ui::live::{press, text, trouble, when};
 use crate::ui::parts::Section;
@@ -79,6 +80,7 @@ pub fn BookPage() -> impl IntoView {
             </p>
             {warning}
         </Section>
+        <LockDevice />
         <Section heading="Cautions">
             <p>
                 "Untreated juice may need a warning statement and a treatment plan. Allergens are only as right as what was entered. Nothing here is legal, tax or food-safety advice: local codes and licensed practice decide."

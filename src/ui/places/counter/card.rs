@@ -1,14 +1,18 @@
-//! A recipe card: amounts to use, in the order of adding, in figures large enough to read from
+//! A recipe card: amounts to take, in the order of adding, in figures large enough to read from
 //! a metre away.
+
+mod making;
+mod turning;
 
 use leptos::prelude::*;
 
-use crate::book::{Drink, Key, OfferId, Stage};
-use crate::fill::{ScaledLine, fill_line};
+use crate::book::{Key, OfferId};
 use crate::label::allergens_of;
-use crate::ledger::Priced;
-use crate::ui::glass::{glass, layers};
-use crate::ui::live::{live, rows, text, trouble, when};
+use crate::make::{card, is_a_number_of_drinks};
+use crate::measure::Exact;
+use crate::ui::fields::{Entry, tried_number};
+use crate::ui::history::Session;
+use crate::ui::live::{live, press, rows, text, trouble};
 use crate::ui::order;
 use crate::ui::parts::{Back, page_of};
 use crate::ui::route::Route;
@@ -27,6 +31,7 @@ pub fn Card(
 #[component]
 fn Page(id: OfferId) -> impl IntoView {
     let state = AppState::here();
+    let drinks = RwSignal::new(Exact::ONE);
     let drink = text(move || state.book.with(|book| book.name(Key::Drink(id.drink))));
     let container = text(move || state.book.with(|book| book.name(Key::Container(id.container))));
     let sizes = Memo::new(move |_| state.book.with(|book| order::offers(book, id.drink)));
@@ -36,9 +41,10 @@ fn Page(id: OfferId) -> impl IntoView {
         let here = (offer == id).then_some("page");
         view! { <a class="chip counter-size" href=Route::Card(offer).address() aria-current=here>{name}</a> }.into_any()
     };
-    let pressed = move || {
-        let pressed = |drink: &Drink| drink.lines.iter().any(|line| line.stage == Stage::Pressed);
-        state.book.with(|book| book.drink(id.drink).is_some_and(pressed))
+    let made = move || state.book.with(|book| card(book, id, drinks.get()));
+    let stuck = move || {
+        let trouble = made().err()?;
+        Some(state.book.with(|book| words::trouble(&trouble, book)))
     };
     let allergens = text(move || {
         state.book.with(|book| {
@@ -46,68 +52,66 @@ fn Page(id: OfferId) -> impl IntoView {
             drink.map(|drink| words::allergens(&allergens_of(book, drink), book)).unwrap_or_default()
         })
     });
-    let amounts = move || match state.priced(id, |priced| Some(priced.clone())) {
-        Some(priced) => amounts_of(state, id, priced),
-        None => ().into_any(),
-    };
     view! {
         <Back to=Route::Counter name="All cards" />
         <h1 class="recipe-name">{drink} <span class="h1-size">{container}</span></h1>
-        <nav class="chips" aria-label="Sizes">
-            {rows(sizes, size)}
-        </nav>
-        {trouble(move || state.stuck(id))}
-        {live(amounts)}
-        <div class="cautions">
-            <p class="allergens">{allergens}</p>
-            {when(
-                pressed,
-                || {
-                    view! {
-                        <p>
-                            "Untreated juice can carry germs. Local rules may ask for a warning on the label; follow them."
-                        </p>
-                    }
-                        .into_any()
-                },
-            )}
+        <div class="card-choices">
+            <nav class="chips" aria-label="Sizes">
+                {rows(sizes, size)}
+            </nav>
+            <HowMany drinks />
         </div>
+        {trouble(stuck)}
+        {live(move || match made() {
+            Ok(card) => making::making(state, id, card, drinks.get()),
+            Err(_) => ().into_any(),
+        })}
+        <p class="allergens">{allergens}</p>
+        {live(move || match made() {
+            Ok(card) => making::cautions(state, &card),
+            Err(_) => ().into_any(),
+        })}
+        {turning::turning(state, id)}
     }
 }
 
-fn amounts_of(state: AppState, id: OfferId, priced: Priced) -> AnyView {
-    let row = move |line: ScaledLine| {
-        let name = state.book.with(|book| book.name(Key::Ingredient(line.ingredient)));
-        let written = state.book.with(|book| {
-            let lines = &book.drink(id.drink)?.lines;
-            lines.iter().find(|it| it.id == line.line).map(|it| it.amount.unit)
-        });
-        let stage = line.ice.map_or(words::stage(line.stage), |ice| words::ice_place(ice.place));
+/// For how many drinks the amounts are. Not kept: another card begins at one.
+#[component]
+fn HowMany(drinks: RwSignal<Exact>) -> impl IntoView {
+    let state = AppState::here();
+    let chip = move |number: u32| {
+        let number = Exact::from(number);
+        let pressed = text(move || (drinks.get() == number).to_string());
         view! {
-            <li>
-                <span class="recipe-amount">{state.counter_amount(line.to_use, written)}</span>
-                <span class="recipe-ingredient">{name} " " <span class="soft">{stage}</span></span>
-            </li>
+            <button class="chip counter-size" aria-pressed=pressed on:click=press(move || drinks.set(number))>
+                {number.to_string()}
+                <span class="unseen">{state.style.with_untracked(|style| words::counter::for_drinks(number, style))}</span>
+            </button>
         }
     };
-    let fill = priced.fill;
-    let container = state.book.with(|book| book.container(id.container).cloned());
-    let line_at = container.as_ref().and_then(|container| fill_line(container).ok()?);
-    let empty = state.volume(fill.headspace);
-    let fill_to = match line_at {
-        Some(line) => format!("Fill to here: {} under the rim, {empty} left empty", state.length(line.below_rim)),
-        None => format!("Fill to here: {empty} left empty under the rim"),
+    // What stood before the visit to the field is in force again where its text cannot be.
+    let before = StoredValue::new((0, Exact::ONE));
+    let take = move |read: Result<Option<Exact>, String>, visit: Session| {
+        if before.get_value().0 != visit {
+            before.set_value((visit, drinks.get_untracked()));
+        }
+        let number = match read {
+            Ok(None) => Ok(Exact::ONE),
+            Ok(Some(number)) if is_a_number_of_drinks(number) => Ok(number),
+            Ok(Some(_)) => Err(words::counter::number_of_drinks()),
+            Err(sentence) => Err(sentence),
+        };
+        drinks.set(number.as_ref().copied().unwrap_or(before.get_value().1));
+        number.map(|_| ())
     };
-    let picture = container.map(|container| glass(&container, &fill, layers(&priced.scaled)));
     view! {
-        <ol class="recipe">{priced.scaled.lines.into_iter().map(row).collect_view()}</ol>
-        <div class="recipe-fill">
-            {picture}
-            <p>
-                <span class="recipe-amount">{state.volume(fill.volume)}</span>
-                <span class="recipe-ingredient">{fill_to}</span>
-            </p>
+        <div class="how-many" role="group" aria-label="Drinks at once">
+            {[1, 2, 3].map(chip).into_iter().collect_view()}
+            <Entry
+                label="How many"
+                value=text(move || state.number(drinks.get()))
+                commit=tried_number("12", Box::new(take))
+            />
         </div>
     }
-    .into_any()
 }

@@ -2,21 +2,32 @@
 
 use leptos::prelude::*;
 
+use super::lock::LockDevice;
 use super::tabs::Tabs;
 use crate::book::{DrinkId, Key};
 use crate::ui::live::{rows, text, when};
 use crate::ui::order;
+use crate::ui::parts::Search;
 use crate::ui::route::Route;
 use crate::ui::state::AppState;
 use crate::words;
+
+/// More drinks than these are looked for by letters.
+const AT_A_GLANCE: usize = 12;
 
 /// Every drink with its sizes, as large buttons.
 #[component]
 pub fn Choose() -> impl IntoView {
     let state = AppState::here();
-    let drinks = Memo::new(move |_| state.book.with(order::sold_drinks));
+    let search = RwSignal::new(String::new());
+    let sold = Memo::new(move |_| state.book.with(order::sold_drinks));
+    let found = Memo::new(move |_| {
+        let wanted = order::lower_case(&search.get());
+        let named = |key: &Key| state.book.with(|book| order::lower_case(&book.name(*key)).contains(&wanted));
+        sold.with(|sold| sold.iter().copied().filter(|key| wanted.is_empty() || named(key)).collect::<Vec<Key>>())
+    });
     let teach = when(
-        move || drinks.with(Vec::is_empty),
+        move || sold.with(Vec::is_empty),
         || {
             view! {
                 <div class="teach">
@@ -27,6 +38,14 @@ pub fn Choose() -> impl IntoView {
             .into_any()
         },
     );
+    let find = when(
+        move || sold.with(Vec::len) > AT_A_GLANCE,
+        move || view! { <Search label="Find a drink" search /> }.into_any(),
+    );
+    let none = text(move || match found.with(Vec::is_empty) && !sold.with(Vec::is_empty) {
+        true => "No drink by that name. Type other letters.".to_string(),
+        false => String::new(),
+    });
     let sizes = |key| match key {
         Key::Drink(id) => view! { <DrinkSizes id /> }.into_any(),
         _ => ().into_any(),
@@ -35,7 +54,10 @@ pub fn Choose() -> impl IntoView {
         <h1>"Counter"</h1>
         <Tabs here=Route::Counter />
         {teach}
-        <ul class="cards">{rows(drinks, sizes)}</ul>
+        {find}
+        <p class="hollow">{none}</p>
+        <ul class="cards">{rows(found, sizes)}</ul>
+        <LockDevice />
     }
 }
 

@@ -1,10 +1,11 @@
 //! Counter: recipe cards per drink and size, to be read from a metre away; batches, and what is
-//! here. No prices.
+//! here. No prices. The screen stays on, and a device can be locked to this place.
 
 mod batch;
 mod batches;
 mod card;
 mod choose;
+mod lock;
 mod on_hand;
 mod tabs;
 
@@ -12,4 +13,19 @@ pub use batch::BatchPage;
 pub use batches::Batches;
 pub use card::Card;
 pub use choose::Choose;
+pub use lock::LockDevice;
 pub use on_hand::OnHand;
+
+use leptos::prelude::*;
+
+use crate::ui::awake::awake;
+
+/// A screen of the Counter, on a screen that stays on, with the way out of the lock.
+pub fn at_the_counter(screen: AnyView) -> AnyView {
+    view! {
+        {screen}
+        {awake()}
+        <lock::Unlock />
+    }
+    .into_any()
+}

@@ -1,0 +1,65 @@
+//! What a card says: what to take, where to fill to, what to be careful of.
+
+use leptos::prelude::*;
+
+use crate::book::{Key, OfferId};
+use crate::make::{Card, Taken};
+use crate::measure::Exact;
+use crate::ui::glass::{glass, layer_of, layers};
+use crate::ui::state::AppState;
+use crate::words::counter;
+
+/// What to take, and where to fill to.
+pub fn making(state: AppState, id: OfferId, card: Card, drinks: Exact) -> AnyView {
+    let (units, style) = (state.units(), state.style.get());
+    let step = |(place, taken): (usize, &Taken)| {
+        let name = state.book.with(|book| book.name(Key::Ingredient(taken.line.ingredient)));
+        let how = counter::how_added(&taken.line, units, &style);
+        let amount = match taken.amount.number.is_zero() {
+            true => "none".to_string(),
+            false => state.amount(taken.amount),
+        };
+        let swatch = format!("recipe-layer {}", layer_of(&card.scaled, place).class());
+        view! {
+            <li>
+                <span class=swatch aria-hidden="true"></span>
+                <span class="recipe-amount">{amount}</span>
+                <span class="recipe-ingredient">
+                    {name} " " <span class="soft">{how}</span>
+                    <span class="recipe-note">{counter::of_the_amount(taken, units, &style)}</span>
+                </span>
+            </li>
+        }
+    };
+    let container = state.book.with(|book| book.container(id.container).cloned());
+    let picture = container.map(|container| glass(&container, &card.fill, layers(&card.scaled)));
+    let several =
+        (drinks != Exact::ONE).then(|| view! { <p class="recipe-for">{counter::for_drinks(drinks, &style)}</p> });
+    let each = if drinks == Exact::ONE { "" } else { " each" };
+    let rounded = state.book.with(|book| counter::rounded_to(book.settings(), &style));
+    let missed = card.missed.map(|missed| counter::missed_fill(missed, units, &style)).unwrap_or_default();
+    view! {
+        {several}
+        <div class="recipe-sides">
+            <div>
+                <ol class="recipe">{card.take.iter().enumerate().map(step).collect_view()}</ol>
+                <p class="hollow">{rounded} " " {missed}</p>
+            </div>
+            <div class="recipe-fill">
+                {picture}
+                <p>
+                    <span class="recipe-amount">{state.volume(card.fill.volume)} {each}</span>
+                    <span class="recipe-ingredient">{counter::fill_to(&card, units, &style)}</span>
+                </p>
+            </div>
+        </div>
+    }
+    .into_any()
+}
+
+/// What to be careful of.
+pub fn cautions(state: AppState, card: &Card) -> AnyView {
+    let said = |caution: &_| state.book.with(|book| counter::counter_caution(*caution, book));
+    let said = card.cautions.iter().filter_map(said).map(|sentence| view! { <p>{sentence}</p> });
+    view! { <div class="cautions">{said.collect_view()}</div> }.into_any()
+}

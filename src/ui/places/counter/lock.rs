@@ -1,0 +1,97 @@
+//! Locks this device to the Counter, and opens it again.
+
+use leptos::ev;
+use leptos::prelude::*;
+
+use crate::lock::{PinError, choose_pin, is_pin, is_without_pin};
+use crate::ui::fields::Ask;
+use crate::ui::live::{trouble, when};
+use crate::ui::lock::Lock;
+use crate::ui::parts::Section;
+use crate::words;
+
+/// The lock, while it is open.
+#[component]
+pub fn LockDevice() -> impl IntoView {
+    let lock = Lock::here();
+    when(move || !lock.is_on(), move || view! { <Choosing lock /> }.into_any())
+}
+
+#[component]
+fn Choosing(lock: Lock) -> impl IntoView {
+    let (pin, again) = (RwSignal::new(String::new()), RwSignal::new(String::new()));
+    let (refused, not_the_same) = (RwSignal::new(String::new()), RwSignal::new(String::new()));
+    let not_kept = RwSignal::new(None::<String>);
+    let close = move || {
+        let chosen = pin.with_untracked(|pin| again.with_untracked(|again| choose_pin(pin, again).map(str::to_owned)));
+        let sentence = |error: PinError| words::counter::pin_error(error);
+        let same = chosen != Err(PinError::NotTheSame);
+        refused.set(chosen.as_ref().err().filter(|_| same).map(|error| sentence(*error)).unwrap_or_default());
+        not_the_same.set(if same { String::new() } else { sentence(PinError::NotTheSame) });
+        if let Ok(chosen) = chosen {
+            let kept = lock.put(Some(&chosen));
+            not_kept.try_set((!kept).then(|| words::counter::LOCK_NOT_KEPT.to_string()));
+        }
+    };
+    view! {
+        <Section heading="Lock this device to the Counter" about=words::counter::LOCK_HIDES>
+            <form class="lock" on:submit=submit(close)>
+                <div class="fields pin">
+                    <Ask label="PIN of 4 to 8 digits" text=pin error=refused.into() />
+                    <Ask label="The same PIN again" text=again error=not_the_same.into() />
+                </div>
+                <p class="actions">
+                    <button class="button">"Lock to the Counter"</button>
+                </p>
+            </form>
+            {trouble(move || not_kept.get())}
+            <p class="about">{words::counter::LOCK_CAUTION}</p>
+        </Section>
+    }
+}
+
+/// The way out of the lock, while it is closed.
+#[component]
+pub fn Unlock() -> impl IntoView {
+    let lock = Lock::here();
+    when(move || lock.is_on(), move || view! { <Opening lock /> }.into_any())
+}
+
+#[component]
+fn Opening(lock: Lock) -> impl IntoView {
+    let (pin, sentence) = (RwSignal::new(String::new()), RwSignal::new(String::new()));
+    let (wrong_pin, wrong_sentence) = (RwSignal::new(String::new()), RwSignal::new(String::new()));
+    let by_pin = move || match lock.pin().is_some_and(|kept| pin.with_untracked(|typed| is_pin(typed, &kept))) {
+        true => drop(lock.put(None)),
+        false => wrong_pin.set(words::counter::WRONG_PIN.to_string()),
+    };
+    let without_pin = move || match sentence.with_untracked(|typed| is_without_pin(typed)) {
+        true => drop(lock.put(None)),
+        false => wrong_sentence.set(words::counter::not_without_pin()),
+    };
+    view! {
+        <details class="more unlock">
+            <summary>"Unlock"</summary>
+            <form class="lock pin" on:submit=submit(by_pin)>
+                <Ask label="PIN" text=pin error=wrong_pin.into() />
+                <button class="button">"Unlock this device"</button>
+            </form>
+            <details class="more">
+                <summary>"The PIN is forgotten"</summary>
+                <p class="about">{words::counter::without_pin()}</p>
+                <form class="lock" on:submit=submit(without_pin)>
+                    <Ask label="The sentence" letters=true text=sentence error=wrong_sentence.into() />
+                    <button class="button">"Open this device"</button>
+                </form>
+            </details>
+        </details>
+    }
+}
+
+/// What sending a form does, by its button or by Enter. Nothing leaves the page.
+fn submit(act: impl Fn() + 'static) -> Box<dyn FnMut(ev::SubmitEvent)> {
+    Box::new(move |event| {
+        event.prevent_default();
+        act();
+    })
+}

@@ -1,0 +1,135 @@
+//! What is said at the counter: how an amount is added, where to fill to, and the lock.
+
+use super::{ice_place, overflow, plain, stage};
+use crate::book::{Book, Scaling, Settings};
+use crate::fill::ScaledLine;
+use crate::label::Caution;
+use crate::lock::{FEWEST_DIGITS, MOST_DIGITS, PinError, WITHOUT_PIN};
+use crate::make::{Card, MOST_DRINKS, Taken};
+use crate::measure::{Amount, Exact, NumberStyle, System, Volume, show_amount, show_length, show_number, show_volume};
+
+/// How an ingredient is added: at which stage, or where the ice is; and when it does not follow
+/// the size in proportion.
+pub fn how_added(line: &ScaledLine, units: System, style: &NumberStyle) -> String {
+    let state = line.ice.map_or(stage(line.stage), |ice| ice_place(ice.place));
+    match line.scaling {
+        Scaling::InProportion | Scaling::Fixed => state.to_string(),
+        Scaling::Stepped(step) => format!("{state}, in steps of {}", show_amount(step, units, style)),
+        Scaling::TopUp => format!("{state}, top-up: more or less of it meets the line"),
+    }
+}
+
+/// What else is to be known of an amount that is shown; empty where it is simply the amount.
+pub fn of_the_amount(taken: &Taken, units: System, style: &NumberStyle) -> String {
+    match taken.exactly {
+        Some(exactly) => format!("exactly {}", show_amount(exactly, units, style)),
+        None if taken.under_a_step => {
+            "too little for scale or jug: use a small measure, or make several at once".into()
+        }
+        None => String::new(),
+    }
+}
+
+/// What amounts are rounded to; empty where they are not.
+pub fn rounded_to(settings: &Settings, style: &NumberStyle) -> String {
+    let said = |step: Option<Amount>, shows| {
+        step.map(|step| format!("{} that {shows}", show_amount(step, settings.units, style)))
+    };
+    let steps = [said(settings.scale_step, "the scale shows"), said(settings.jug_step, "the jugs show")];
+    let steps: Vec<String> = steps.into_iter().flatten().collect();
+    match steps.is_empty() {
+        true => String::new(),
+        false => format!("Amounts are rounded to the {}.", steps.join(" and the ")),
+    }
+}
+
+/// Where one drink is filled to.
+pub fn fill_to(card: &Card, units: System, style: &NumberStyle) -> String {
+    let empty = show_volume(card.fill.headspace, units, style).unwrap_or_else(overflow);
+    match card.fill_line {
+        Some(line) => {
+            let below = show_length(line.below_rim, units, style).unwrap_or_else(overflow);
+            format!("Fill to here: {below} under the rim, {empty} left empty")
+        }
+        None => format!("Fill to here: {empty} left empty under the rim"),
+    }
+}
+
+/// By how much a drink misses its fill line with amounts that are rounded.
+pub fn missed_fill(missed: Volume, units: System, style: &NumberStyle) -> String {
+    let size = Volume::from_millilitres(missed.millilitres().abs());
+    let size = show_volume(size, units, style).unwrap_or_else(overflow);
+    match missed.is_negative() {
+        true => format!("Rounded like this, a drink ends {size} short of its fill line. The exact amounts reach it."),
+        false => format!("Rounded like this, a drink has {size} more than reaches its fill line: stop at the line."),
+    }
+}
+
+/// For how many drinks the amounts are.
+pub fn for_drinks(drinks: Exact, style: &NumberStyle) -> String {
+    match drinks == Exact::ONE {
+        true => "for 1 drink".to_string(),
+        false => format!("for {} drinks", show_number(drinks, 0, style)),
+    }
+}
+
+/// Why a number of drinks is not taken.
+pub fn number_of_drinks() -> String {
+    format!("Type a whole number of drinks from 1 to {MOST_DRINKS}, such as 12.")
+}
+
+/// What staff must be careful of; none of what only a label needs.
+pub fn counter_caution(caution: Caution, book: &Book) -> Option<String> {
+    match caution {
+        Caution::UntreatedJuice => Some(
+            "Untreated juice can carry germs. Local rules may ask for a warning on the label; follow them.".to_string(),
+        ),
+        Caution::FillShortOfDeclared(short) => {
+            let short = show_volume(short, book.settings().units, &plain()).unwrap_or_else(overflow);
+            Some(format!("This fill is {short} less than the size declared. Tell whoever keeps the book."))
+        }
+        Caution::AllergensAsInTheBook => Some(
+            "Allergens are only as right as what was entered. Check every label, and what shares the blender or press."
+                .to_string(),
+        ),
+        Caution::NameTheKind(_) | Caution::NoLegalAdvice => None,
+    }
+}
+
+/// What a lock to the Counter is, and is not.
+pub const LOCK_CAUTION: &str = "A PIN keeps curious hands off. It is no security boundary: whoever can open the browser's tools, another browser or the device's storage gets past it. It is kept on this device as you type it, so do not use the PIN of a card or phone.";
+
+/// Why Undo is hidden while a device is locked.
+pub const LOCK_HIDES: &str = "While it is locked, only recipe cards, batches and what is on hand are shown. Prices are hidden, and Undo with them: it could take back a price that you changed.";
+
+/// Said where the browser keeps nothing.
+pub const LOCK_NOT_KEPT: &str = "This browser keeps no settings for this page, so a lock would be gone after the next start. Allow storage for this page, or use another browser.";
+
+/// Said after a PIN that does not open.
+pub const WRONG_PIN: &str = "That is not the PIN of this device. Nothing is lost: try again as often as you like.";
+
+/// The way in where the PIN is forgotten.
+pub fn without_pin() -> String {
+    format!("Type “{WITHOUT_PIN}”. It opens the device, since the lock is no security boundary anyway.")
+}
+
+/// Said of another sentence than that.
+pub fn not_without_pin() -> String {
+    format!("That is another sentence. Type “{WITHOUT_PIN}”, word by word.")
+}
+
+/// Why a PIN is not taken.
+pub fn pin_error(error: PinError) -> String {
+    let asked = format!("Choose {FEWEST_DIGITS} to {MOST_DIGITS} digits, such as 4207.");
+    match error {
+        PinError::Empty => format!("There is no PIN yet. {asked}"),
+        PinError::NotDigits => format!("A PIN has only the digits 0 to 9. {asked}"),
+        PinError::TooShort(1) => format!("1 digit is too few. {asked}"),
+        PinError::TooShort(digits) => format!("{digits} digits are too few. {asked}"),
+        PinError::TooLong(digits) => format!("{digits} digits are too many. {asked}"),
+        PinError::NotTheSame => "The second PIN is not the first. Type the same digits twice.".to_string(),
+    }
+}
+
+/// Said where the browser does not keep the screen on.
+pub const SCREEN_MAY_GO_DARK: &str = "The screen may go dark here: this browser does not keep it on. Let the device do it: set its screen timeout to the longest, in its settings under Display, and keep it on its charger.";

@@ -1,0 +1,284 @@
+//! A tablet behind the counter: cards to read from a metre away, a screen that stays on, and a
+//! device that is locked to the Counter.
+
+use crate::harness::{By, Journey};
+
+/// Stands in for the browser's wake lock: counts how often one is asked for, and how many are held.
+const WAKE_LOCK: &str = "
+    window.wake = { asked: 0, held: 0, locks: [] };
+    Object.defineProperty(navigator, 'wakeLock', { value: { request: async (kind) => {
+        if (kind !== 'screen' || document.hidden) throw new DOMException('hidden', 'NotAllowedError');
+        const lock = { onrelease: null, release: async () => {
+            if (!wake.locks.includes(lock)) return;
+            wake.locks.splice(wake.locks.indexOf(lock), 1);
+            wake.held -= 1;
+            lock.onrelease?.();
+        } };
+        wake.asked += 1;
+        wake.held += 1;
+        wake.locks.push(lock);
+        return lock;
+    } } });";
+
+/// What the browser does when a page is not seen any more: it lets go.
+const HIDE: &str = "
+    Object.defineProperty(document, 'hidden', { value: true, configurable: true });
+    wake.locks.slice().forEach((lock) => lock.release());
+    document.dispatchEvent(new Event('visibilitychange', { bubbles: true }));
+    return wake.held === 0;";
+
+const SHOW: &str = "
+    delete document.hidden;
+    document.dispatchEvent(new Event('visibilitychange', { bubbles: true }));
+    return true;";
+
+/// Notes on `prices` whenever a price is put into the page or taken out of it, from before its first paint on.
+const LOOK_FOR_PRICES: &str = "
+    window.prices = 0;
+    new MutationObserver((changes) => {
+        const nodes = changes.flatMap((change) => [...change.addedNodes, ...change.removedNodes]);
+        if (nodes.some((node) => node.textContent.includes('$'))) prices += 1;
+    }).observe(document, { subtree: true, childList: true });";
+
+const LOAD_AGAIN: &str = "
+    if (window.before) return false;
+    if (sessionStorage.reloaded) return true;
+    sessionStorage.reloaded = 'once';
+    window.before = true;
+    location.reload();
+    return false;";
+
+const LARGE_ENOUGH: &str = "
+    const sizes = (selector) => [...document.querySelectorAll(selector)]
+        .map((it) => parseFloat(getComputedStyle(it).fontSize));
+    const [amounts, names] = [sizes('.recipe-amount'), sizes('.recipe-ingredient')];
+    const targets = [...document.querySelectorAll('.turn')].map((it) => it.getBoundingClientRect());
+    return amounts.length === 7 && amounts.every((size) => size >= 32) && names.every((size) => size >= 22)
+        && targets.length === 2 && targets.every(({ width, height }) => width >= 64 && height >= 64)
+        && targets[0].left < innerWidth / 3 && targets[1].right > innerWidth * 2 / 3
+        && targets.every(({ top, bottom }) => top > innerHeight / 2 && bottom <= innerHeight);";
+
+const DARK: &str = "The screen may go dark here: this browser does not keep it on. Let the device do it: set its \
+                    screen timeout to the longest, in its settings under Display, and keep it on its charger.";
+const WRONG_PIN: &str = "That is not the PIN of this device. Nothing is lost: try again as often as you like.";
+
+const PIN: By<'_> = By::Label("PIN");
+const FIRST: By<'_> = By::Label("PIN of 4 to 8 digits");
+const AGAIN: By<'_> = By::Label("The same PIN again");
+const CLOSE: By<'_> = By::Text("Lock to the Counter");
+
+/// A tablet with the demo book, with `script` run before each load.
+async fn tablet(name: &'static str, script: &str) -> Journey {
+    let journey = Journey::start(name).await;
+    journey.before_each_load(script).await;
+    journey.open().await;
+    journey.resize(768, 1024).await;
+    journey.click(By::Text("Look around in Marrowgate Juice Hall")).await;
+    journey.wait_for_text("Orchard Green").await;
+    journey
+}
+
+#[tokio::test]
+async fn cards_at_the_counter() {
+    let journey = tablet("cards_at_the_counter", WAKE_LOCK).await;
+    journey.wait_until("nothing to be asked for yet", "return wake.asked === 0").await;
+    journey.click(By::Text("Counter")).await;
+    a_screen_that_stays_on(&journey).await;
+    amounts_for_several(&journey).await;
+    from_card_to_card(&journey).await;
+    journey.click(By::Text("Drinks")).await;
+    journey.wait_until("the screen to be let go", "return wake.held === 0").await;
+}
+
+async fn a_screen_that_stays_on(journey: &Journey) {
+    journey.wait_until("the screen to be kept on", "return wake.asked === 1 && wake.held === 1").await;
+    journey.wait_until("the page to be hidden", HIDE).await;
+    journey.wait_until("the page to be seen", SHOW).await;
+    journey.wait_until("the screen to be kept on again", "return wake.asked === 2 && wake.held === 1").await;
+    journey.wait_for_text_gone(DARK).await;
+}
+
+/// Copper Morning in 16 fl oz is written for 16 fl oz of 8 + 4.5 + 2 + 0.75 + 0.5 + 0.25; the
+/// bottle holds 16.7 fl oz and is filled to 16.1; 0.97 of what is used is in the drink. By hand:
+/// 8 * 16.1 / 16 / 0.97 = 8.299 of carrots, 4.668 of oranges, 2.075 of apples, 0.778 of ginger,
+/// 0.519 of lemons, 0.259 of turmeric, in jugs that show half an ounce.
+async fn amounts_for_several(journey: &Journey) {
+    journey.type_into(By::Label("Find a drink"), "copper").await;
+    journey.expect_each(".card h2", &["Copper Morning"]).await;
+    journey.click(By::Text("Bottle, 16 fl oz")).await;
+    journey.expect_each("main h1", &["Copper Morning Bottle, 16 fl oz"]).await;
+    let one = [
+        "8.5 fl oz Carrots pressed",
+        "4.5 fl oz Oranges pressed",
+        "2 fl oz Apples pressed",
+        "1 fl oz Ginger root pressed exactly 0.78 fl oz",
+        "0.5 fl oz Lemons pressed",
+        "0.5 fl oz Turmeric root pressed exactly 0.26 fl oz",
+    ];
+    journey.expect_each(".recipe > li", &one).await;
+    journey.wait_until("figures to read from a metre away, and targets under the thumbs", LARGE_ENOUGH).await;
+    journey.screenshot("card").await;
+    // Three times: 24.898, 14.005, 6.224, 2.334, 1.556, 0.778.
+    journey.click(By::Text("3 for 3 drinks")).await;
+    let three = [
+        "25 fl oz Carrots pressed",
+        "14 fl oz Oranges pressed",
+        "6 fl oz Apples pressed",
+        "2.5 fl oz Ginger root pressed",
+        "1.5 fl oz Lemons pressed",
+        "1 fl oz Turmeric root pressed exactly 0.78 fl oz",
+    ];
+    journey.expect_each(".recipe > li", &three).await;
+    journey.expect_each(".recipe-for", &["for 3 drinks"]).await;
+    journey.wait_for_text("16.1 fl oz each").await;
+    // What cannot be is explained, and what stood before stays.
+    let number = By::Label("How many");
+    journey.type_into(number, "2.5").await;
+    journey.expect_sentence(number, "Type a whole number of drinks from 1 to 999, such as 12.").await;
+    journey.expect_each(".recipe > li", &three).await;
+    journey.type_into(number, "20").await;
+    journey.expect_each(".recipe-for", &["for 20 drinks"]).await;
+    // 165.979.
+    journey.wait_for_text("166 fl oz").await;
+}
+
+async fn from_card_to_card(journey: &Journey) {
+    journey.expect_lines(By::Text("Next"), &["Next"]).await;
+    journey.click(By::Text("Next")).await;
+    journey.expect_each("main h1", &["Copper Morning Bottle, 32 fl oz"]).await;
+    // Another card is for one again.
+    journey.expect_count(".recipe-for", 0).await;
+    let turn = |key: &str| {
+        format!("dispatchEvent(new KeyboardEvent('keydown', {{ key: '{key}', bubbles: true }})); return true")
+    };
+    journey.wait_until("a key", &turn("ArrowRight")).await;
+    journey.expect_each("main h1", &["Crimson Hour Tea Cup, 12 fl oz"]).await;
+    journey.wait_until("a key", &turn("ArrowLeft")).await;
+    journey.expect_each("main h1", &["Copper Morning Bottle, 32 fl oz"]).await;
+    // From the first to the last.
+    journey.go("#/counter/4/2").await;
+    journey.expect_each("main h1", &["Back Garden Bottle, 8 fl oz"]).await;
+    journey.click(By::Text("Previous")).await;
+    journey.expect_each("main h1", &["Sunny Terrace Cup, 24 fl oz"]).await;
+    journey.wait_until("one lock to be held", "return wake.held === 1").await;
+}
+
+#[tokio::test]
+async fn a_screen_that_may_go_dark() {
+    let refuses = "Object.defineProperty(navigator, 'wakeLock', { value: { request: async () => {
+        throw new DOMException('battery', 'NotAllowedError') } } });";
+    let journey = tablet("may_go_dark", refuses).await;
+    journey.click(By::Text("Counter")).await;
+    journey.wait_for_text(DARK).await;
+    journey.click(By::Text("Drinks")).await;
+    journey.wait_for_text_gone(DARK).await;
+}
+
+#[tokio::test]
+async fn a_locked_tablet() {
+    let journey = tablet("locked_tablet", LOOK_FOR_PRICES).await;
+    journey.click(By::Text("Book")).await;
+    choose_a_pin(&journey).await;
+    nothing_but_the_counter(&journey).await;
+    // Loaded again at the address of prices, no price is in the page, not for a moment.
+    let address = "history.replaceState(null, '', '#/drinks'); return true";
+    journey.wait_until("another address", address).await;
+    journey.wait_until("the page to be loaded again", LOAD_AGAIN).await;
+    journey.expect_each("main h1", &["Counter"]).await;
+    journey.wait_until("no price to have been seen", "return window.prices === 0").await;
+    nothing_but_the_counter(&journey).await;
+    the_way_out(&journey).await;
+}
+
+async fn choose_a_pin(journey: &Journey) {
+    journey.click(CLOSE).await;
+    journey.expect_sentence(FIRST, "There is no PIN yet. Choose 4 to 8 digits, such as 4207.").await;
+    journey.type_into(FIRST, "42").await;
+    journey.click(CLOSE).await;
+    journey.expect_sentence(FIRST, "2 digits are too few. Choose 4 to 8 digits, such as 4207.").await;
+    journey.type_into(FIRST, "4207").await;
+    journey.type_into(AGAIN, "4270").await;
+    journey.click(CLOSE).await;
+    journey.expect_sentence(AGAIN, "The second PIN is not the first. Type the same digits twice.").await;
+    journey
+        .wait_for_text(
+            "A PIN keeps curious hands off. It is no security boundary: whoever can open the browser's tools, another \
+             browser or the device's storage gets past it.",
+        )
+        .await;
+    journey.type_into(AGAIN, "4207").await;
+    journey.click(CLOSE).await;
+    journey.expect_each("main h1", &["Counter"]).await;
+}
+
+async fn nothing_but_the_counter(journey: &Journey) {
+    for address in ["#/drinks", "#/buying/watch", "#/sizes/menu", "#/print/prices", "#/book"] {
+        journey.go(address).await;
+        journey.wait_until("the Counter's address", "return location.hash === '#/counter'").await;
+        journey.expect_each("main h1", &["Counter"]).await;
+    }
+    let name = journey.lines_of_each(".head-name").await;
+    assert_eq!(name, ["Marrowgate Juice Hall invented data"]);
+    let seen = "return ['.bar', '.head-steps'].every((it) => !document.querySelector(it).checkVisibility())";
+    journey.wait_until("places and Undo to be hidden", seen).await;
+    let screens = [
+        ("#/counter", "Counter"),
+        ("#/counter/1/4", "Orchard Green Bottle, 16 fl oz"),
+        ("#/counter/5/7", "Berry Lantern Cup, 12 fl oz"),
+        ("#/counter/batches", "Batches"),
+        ("#/counter/batches/2026-11-26", "Batch of 26 Nov 2026"),
+        ("#/counter/on-hand", "On hand"),
+    ];
+    for (address, heading) in screens {
+        journey.go(address).await;
+        journey.expect_each("main h1", &[heading]).await;
+        let priceless = "return !document.body.textContent.includes('$')";
+        journey.wait_until(&format!("no price on {heading}"), priceless).await;
+    }
+    journey.screenshot("locked").await;
+}
+
+async fn the_way_out(journey: &Journey) {
+    journey.open_another_tab().await;
+    journey.expect_each("main h1", &["Counter"]).await;
+    journey.wait_until("a mark", "return window.never_loaded_again = true").await;
+    journey.use_tab(0).await;
+    journey.click(By::Text("Unlock")).await;
+    journey.click(By::Text("The PIN is forgotten")).await;
+    journey.resize(320, 640).await;
+    assert_eq!(journey.faults_of_layout(&[""]).await, Vec::<String>::new());
+    journey.resize(768, 1024).await;
+    journey.type_into(PIN, "4208").await;
+    journey.click(By::Text("Unlock this device")).await;
+    journey.expect_sentence(PIN, WRONG_PIN).await;
+    journey.screenshot("unlock").await;
+    journey.type_into(PIN, "4207").await;
+    journey.click(By::Text("Unlock this device")).await;
+    journey.click(By::Text("Drinks")).await;
+    journey.expect_each("main h1", &["Drinks"]).await;
+    // The other tab follows, there and back.
+    journey.use_tab(1).await;
+    journey.click(By::Text("Buying")).await;
+    journey.expect_each("main h1", &["Buying"]).await;
+    journey.use_tab(0).await;
+    journey.click(By::Text("Counter")).await;
+    journey.type_into(FIRST, "12345678").await;
+    journey.type_into(AGAIN, "12345678").await;
+    journey.click(CLOSE).await;
+    journey.wait_for_text("Unlock").await;
+    journey.use_tab(1).await;
+    journey.expect_each("main h1", &["Counter"]).await;
+    journey.wait_until("the page to be the same", "return window.never_loaded_again === true").await;
+    // The PIN is forgotten.
+    journey.click(By::Text("Unlock")).await;
+    journey.click(By::Text("The PIN is forgotten")).await;
+    journey.type_into(By::Label("The sentence"), "open").await;
+    journey.click(By::Text("Open this device")).await;
+    let another = "That is another sentence. Type “open without the PIN”, word by word.";
+    journey.expect_sentence(By::Label("The sentence"), another).await;
+    journey.type_into(By::Label("The sentence"), "Open without the PIN").await;
+    journey.click(By::Text("Open this device")).await;
+    journey.click(By::Text("Drinks")).await;
+    journey.expect_each("main h1", &["Drinks"]).await;
+    assert_eq!(journey.local_storage("brimwright.counter-pin").await, None);
+}

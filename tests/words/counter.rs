@@ -1,0 +1,147 @@
+//! What is said at the counter, and of its lock.
+
+use brimwright::book::{Ice, IcePlace, Scaling, Stage};
+use brimwright::fill::{Fill, FillLine, ScaledLine};
+use brimwright::label::Caution;
+use brimwright::lock::PinError;
+use brimwright::make::{Card, Taken};
+use brimwright::measure::{NumberStyle, System, Volume};
+use brimwright::words::counter;
+
+use crate::book;
+use crate::support::{amount, exact, ingredient_id, line, measure, millilitres, millimetres, settings};
+
+const UNITS: System = System::Metric;
+
+fn style() -> NumberStyle {
+    NumberStyle::english("$")
+}
+
+fn scaled(scaling: Scaling) -> ScaledLine {
+    ScaledLine {
+        line: line(1, 1, "100 mL").id,
+        ingredient: ingredient_id(1),
+        stage: Stage::Pressed,
+        scaling,
+        ice: None,
+        in_drink: measure("100 mL"),
+        to_use: measure("100 mL"),
+        volume: millilitres("100"),
+    }
+}
+
+#[test]
+fn how_an_ingredient_is_added() {
+    let said = |line| counter::how_added(&line, UNITS, &style());
+    assert_eq!(said(scaled(Scaling::InProportion)), "pressed");
+    assert_eq!(said(scaled(Scaling::Fixed)), "pressed");
+    assert_eq!(said(scaled(Scaling::Stepped(amount("0.5 ea")))), "pressed, in steps of 0.5 ea");
+    assert_eq!(said(scaled(Scaling::TopUp)), "pressed, top-up: more or less of it meets the line");
+    let ice = Some(Ice { place: IcePlace::Floating, packing: Ice::usual_packing() });
+    assert_eq!(said(ScaledLine { ice, ..scaled(Scaling::InProportion) }), "floating");
+}
+
+#[test]
+fn what_an_amount_stands_for() {
+    let taken =
+        Taken { line: scaled(Scaling::InProportion), amount: amount("100 mL"), exactly: None, under_a_step: false };
+    let said = |taken| counter::of_the_amount(&taken, UNITS, &style());
+    assert_eq!(said(taken), "");
+    assert_eq!(said(Taken { exactly: Some(amount("87.5 mL")), ..taken }), "exactly 87.5 mL");
+    assert_eq!(
+        said(Taken { under_a_step: true, ..taken }),
+        "too little for scale or jug: use a small measure, or make several at once"
+    );
+}
+
+#[test]
+fn what_amounts_are_rounded_to() {
+    let said = |scale: Option<&str>, jug: Option<&str>| {
+        let (scale_step, jug_step) = (scale.map(amount), jug.map(amount));
+        let settings = brimwright::book::Settings { scale_step, jug_step, ..settings() };
+        counter::rounded_to(&settings, &style())
+    };
+    assert_eq!(said(None, None), "");
+    assert_eq!(said(Some("5 g"), None), "Amounts are rounded to the 5 g that the scale shows.");
+    assert_eq!(
+        said(Some("5 g"), Some("10 mL")),
+        "Amounts are rounded to the 5 g that the scale shows and the 10 mL that the jugs show."
+    );
+}
+
+#[test]
+fn where_to_fill_to() {
+    let fill = Fill {
+        brimful: millilitres("355"),
+        headspace: millilitres("25"),
+        volume: millilitres("330"),
+        short_of_declared: None,
+    };
+    let scaled =
+        brimwright::fill::Scaled { factor: exact("1"), fixed: Volume::ZERO, air: Volume::ZERO, lines: Vec::new() };
+    let card = Card { fill, fill_line: None, scaled, take: Vec::new(), missed: None, cautions: Vec::new() };
+    let said = |card: &Card| counter::fill_to(card, UNITS, &style());
+    assert_eq!(said(&card), "Fill to here: 25\u{a0}mL left empty under the rim");
+    let fill_line = Some(FillLine { above_base: millimetres("90"), below_rim: millimetres("10.04") });
+    assert_eq!(said(&Card { fill_line, ..card }), "Fill to here: 10.0\u{a0}mm under the rim, 25\u{a0}mL left empty");
+}
+
+#[test]
+fn what_rounding_does_to_a_drink() {
+    let said = |missed| counter::missed_fill(millilitres(missed), UNITS, &style());
+    assert_eq!(
+        said("30"),
+        "Rounded like this, a drink has 30\u{a0}mL more than reaches its fill line: stop at the line."
+    );
+    assert_eq!(
+        said("-12"),
+        "Rounded like this, a drink ends 12\u{a0}mL short of its fill line. The exact amounts reach it."
+    );
+}
+
+#[test]
+fn for_how_many() {
+    let said = |drinks| counter::for_drinks(exact(drinks), &style());
+    assert_eq!((said("1").as_str(), said("3").as_str()), ("for 1 drink", "for 3 drinks"));
+    assert_eq!(counter::number_of_drinks(), "Type a whole number of drinks from 1 to 999, such as 12.");
+}
+
+#[test]
+fn cautions_for_staff() {
+    let said = |caution| counter::counter_caution(caution, &book());
+    assert_eq!(
+        said(Caution::UntreatedJuice).as_deref(),
+        Some("Untreated juice can carry germs. Local rules may ask for a warning on the label; follow them.")
+    );
+    assert_eq!(
+        said(Caution::FillShortOfDeclared(millilitres("29.5735295625"))).as_deref(),
+        Some("This fill is 1.0\u{a0}fl oz less than the size declared. Tell whoever keeps the book.")
+    );
+    assert_eq!(
+        said(Caution::AllergensAsInTheBook).as_deref(),
+        Some(
+            "Allergens are only as right as what was entered. Check every label, and what shares the blender or press."
+        )
+    );
+    assert_eq!(said(Caution::NoLegalAdvice), None);
+}
+
+#[test]
+fn why_a_pin_is_not_taken() {
+    let said = counter::pin_error;
+    assert_eq!(said(PinError::Empty), "There is no PIN yet. Choose 4 to 8 digits, such as 4207.");
+    assert_eq!(said(PinError::NotDigits), "A PIN has only the digits 0 to 9. Choose 4 to 8 digits, such as 4207.");
+    assert_eq!(said(PinError::TooShort(1)), "1 digit is too few. Choose 4 to 8 digits, such as 4207.");
+    assert_eq!(said(PinError::TooShort(3)), "3 digits are too few. Choose 4 to 8 digits, such as 4207.");
+    assert_eq!(said(PinError::TooLong(9)), "9 digits are too many. Choose 4 to 8 digits, such as 4207.");
+    assert_eq!(said(PinError::NotTheSame), "The second PIN is not the first. Type the same digits twice.");
+}
+
+#[test]
+fn how_a_forgotten_pin_opens() {
+    assert_eq!(
+        counter::without_pin(),
+        "Type “open without the PIN”. It opens the device, since the lock is no security boundary anyway."
+    );
+    assert_eq!(counter::not_without_pin(), "That is another sentence. Type “open without the PIN”, word by word.");
+}
