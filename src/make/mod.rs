@@ -4,7 +4,7 @@
 mod card;
 mod needs;
 
-pub use card::{Card, MOST_DRINKS, Taken, card, counter_amount, is_a_number_of_drinks};
+pub use card::{Card, MOST_DRINKS, Taken, card, is_a_number_of_drinks};
 pub use needs::{Needed, Needs, Unmade, Use, needs};
 
 use crate::book::Pack;

@@ -11,10 +11,9 @@ use super::history::{History, LastChange, Session, Step};
 use super::locale;
 use crate::book::{Applied, Book, Edit, Key, OfferId, Refusal};
 use crate::ledger::{Ledger, Priced, Standing};
-use crate::make;
 use crate::measure::{
-    Amount, Exact, Length, Measure, Money, NumberStyle, Overflow, Share, System, TypedLength, Unit, Volume,
-    show_amount, show_fine_volume, show_length, show_measure, show_money, show_number, show_percent, show_volume,
+    Amount, Exact, Length, Measure, Money, NumberStyle, Overflow, Share, System, TypedLength, Volume, show_amount,
+    show_fine_volume, show_length, show_measure, show_money, show_number, show_percent, show_volume,
 };
 use crate::store::Durability;
 use crate::words;
@@ -264,14 +263,6 @@ impl AppState {
     /// An amount of any kind in the book's units.
     pub fn measure(self, measure: Measure) -> String {
         said(self.style.with(|style| show_measure(measure, self.units(), style)))
-    }
-
-    /// An amount to use at the counter, see [`make::counter_amount`].
-    pub fn counter_amount(self, measure: Measure, written: Option<Unit>) -> String {
-        match make::counter_amount(measure, written, self.units()) {
-            Ok(amount) => self.amount(amount),
-            Err(overflow) => words::overflow(overflow),
-        }
     }
 
     /// An amount as it was typed.

@@ -43,15 +43,25 @@ pub fn rounded_to(settings: &Settings, style: &NumberStyle) -> String {
     }
 }
 
-/// Where one drink is filled to.
+/// Where one drink is filled to, beside a picture that shows it.
 pub fn fill_to(card: &Card, units: System, style: &NumberStyle) -> String {
+    format!("Fill to here: {}", left_empty(card, units, style))
+}
+
+/// Where one drink is filled to, without a picture.
+pub fn fill_on_paper(card: &Card, units: System, style: &NumberStyle) -> String {
+    let volume = show_volume(card.fill.volume, units, style).unwrap_or_else(overflow);
+    format!("Fill to {volume}: {}.", left_empty(card, units, style))
+}
+
+fn left_empty(card: &Card, units: System, style: &NumberStyle) -> String {
     let empty = show_volume(card.fill.headspace, units, style).unwrap_or_else(overflow);
     match card.fill_line {
         Some(line) => {
             let below = show_length(line.below_rim, units, style).unwrap_or_else(overflow);
-            format!("Fill to here: {below} under the rim, {empty} left empty")
+            format!("{below} under the rim, {empty} left empty")
         }
-        None => format!("Fill to here: {empty} left empty under the rim"),
+        None => format!("{empty} left empty under the rim"),
     }
 }
 

@@ -40,7 +40,7 @@ pub use sales::{
     bad_row, batch, day, not_counted, taken_in, till_error, to_take_in, unknown_sales, week, week_working,
     weekly_working, weeks_averaged,
 };
-pub use sheets::{FOR_THE_OWNER, UNTREATED_AT_THE_COUNTER, fill_to, per_volume, per_volume_means, tax};
+pub use sheets::{FOR_THE_OWNER, per_volume, per_volume_means, tax};
 pub use sizes::{compared, largest_part, left_out, mean_price, scope, size_step, what_if_error};
 pub use tolerances::{tolerance_rule, tolerance_source};
 pub use trials::{TRIAL_CAUTION, trial_difference, trial_how, trial_interval, trial_left_out, verdict, verdict_means};

@@ -8,10 +8,6 @@ use crate::measure::{Exact, NumberStyle, System, show_amount, show_percent};
 /// Stands on a sheet that shows what drinks cost.
 pub const FOR_THE_OWNER: &str = "For the owner: it shows what drinks cost. Not for guests.";
 
-/// What people behind the counter are told of juice that nobody may have treated.
-pub const UNTREATED_AT_THE_COUNTER: &str =
-    "Untreated juice can carry germs. Local rules may ask for a warning on the label; follow them.";
-
 /// What the prices of a menu have in them.
 pub fn tax(tax: Tax, style: &NumberStyle) -> String {
     let rate = show_percent(tax.rate, style).unwrap_or_else(overflow);
@@ -39,13 +35,4 @@ pub fn per_volume_means(units: System, style: &NumberStyle) -> String {
     };
     let per = per_volume(units, style);
     format!("The price {per} is {price} over the size declared; where none is declared, over the fill.")
-}
-
-/// How full a container is poured, to read at the counter. `below_rim` is none where no heights
-/// of it are known.
-pub fn fill_to(volume: &str, below_rim: Option<&str>, empty: &str) -> String {
-    match below_rim {
-        Some(below_rim) => format!("Fill to {volume}: {below_rim} under the rim, {empty} left empty."),
-        None => format!("Fill to {volume}: {empty} left empty under the rim."),
-    }
 }

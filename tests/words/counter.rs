@@ -82,6 +82,10 @@ fn where_to_fill_to() {
     let card = Card { fill, fill_line: None, scaled, take: Vec::new(), missed: None, cautions: Vec::new() };
     let said = |card: &Card| counter::fill_to(card, UNITS, &style());
     assert_eq!(said(&card), "Fill to here: 25\u{a0}mL left empty under the rim");
+    assert_eq!(
+        counter::fill_on_paper(&card, UNITS, &style()),
+        "Fill to 330\u{a0}mL: 25\u{a0}mL left empty under the rim."
+    );
     let fill_line = Some(FillLine { above_base: millimetres("90"), below_rim: millimetres("10.04") });
     assert_eq!(said(&Card { fill_line, ..card }), "Fill to here: 10.0\u{a0}mm under the rim, 25\u{a0}mL left empty");
 }

@@ -32,12 +32,3 @@ fn a_price_per_volume_says_what_it_divides() {
         "The price per 100 mL is what the guest pays, tax and all, over the size declared; where none is declared, over the fill."
     );
 }
-
-#[test]
-fn a_card_says_where_to_fill_to() {
-    assert_eq!(
-        words::fill_to("473 mL", Some("12 mm"), "30 mL"),
-        "Fill to 473 mL: 12 mm under the rim, 30 mL left empty."
-    );
-    assert_eq!(words::fill_to("473 mL", None, "30 mL"), "Fill to 473 mL: 30 mL left empty under the rim.");
-}

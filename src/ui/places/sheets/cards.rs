@@ -5,17 +5,17 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use super::frame::{Frame, Leaf};
-use crate::book::{Book, Container, Drink, DrinkId, Key, OfferId, Scope};
-use crate::fill::{Fill, Scaled, ScaledLine, fill, fill_line, scale};
-use crate::label::{Allergens, Caution, allergens_of};
-use crate::ledger::Trouble;
+use crate::book::{Book, Key, OfferId, Scope};
+use crate::label::{Caution, allergens_of};
+use crate::make::{Card, Taken, card};
+use crate::measure::Exact;
 use crate::ui::fields::Choice;
 use crate::ui::live::{live, text};
 use crate::ui::order;
 use crate::ui::places::sizes::asked;
 use crate::ui::route::{Route, scope_from_text, scope_text};
 use crate::ui::state::AppState;
-use crate::words;
+use crate::words::{self, counter};
 
 /// Cards on a page, and the class that lays so many out.
 const ON_A_PAGE: [(usize, &str); 2] = [(4, "paper-cards paper-cards-4"), (1, "paper-cards")];
@@ -73,7 +73,7 @@ fn papers(state: AppState, scope: Scope, on_a_page: usize) -> AnyView {
     let class = ON_A_PAGE.iter().find(|(count, _)| *count == on_a_page).map_or("", |(_, class)| class);
     let caution = state.book.with(|book| words::caution(Caution::AllergensAsInTheBook, book));
     let paper = |some: &[OfferId]| {
-        let cards = some.iter().map(|id| card(state, *id)).collect_view();
+        let cards = some.iter().map(|id| one_card(state, *id)).collect_view();
         view! {
             <Leaf title="Recipe cards" foot=vec![caution.clone()]>
                 <div class=class>{cards}</div>
@@ -83,31 +83,25 @@ fn papers(state: AppState, scope: Scope, on_a_page: usize) -> AnyView {
     offers.chunks(on_a_page.max(1)).map(paper).collect_view().into_any()
 }
 
-/// The drinks of a part of the menu by name, each in its sizes, smallest first.
+/// The sizes of a part of the menu, in the order of the cards at the counter.
 fn offers(book: &Book, scope: Scope) -> Vec<OfferId> {
-    let drink = |key| if let Key::Drink(id) = key { Some(id) } else { None };
     let offer = |key| if let Key::Offer(id) = key { Some(id) } else { None };
-    let drinks = order::sold_drinks(book).into_iter().filter_map(drink);
-    let drinks = drinks.filter(|id: &DrinkId| book.belongs(*id, scope));
-    drinks.flat_map(|id| order::offers(book, id)).filter_map(offer).collect()
+    order::cards(book).into_iter().filter_map(offer).filter(|id| book.belongs(id.drink, scope)).collect()
 }
 
-fn card(state: AppState, id: OfferId) -> AnyView {
-    let found = state.book.with(|book| {
-        let drink = book.drink(id.drink)?.clone();
-        let container = book.container(id.container)?.clone();
-        let made = recipe(book, &drink, &container).map_err(|trouble| words::trouble(&trouble, book));
-        let allergens = allergens_of(book, &drink);
-        Some((drink, container, made, words::allergens(&allergens, book), allergens))
+fn one_card(state: AppState, id: OfferId) -> AnyView {
+    let (drink, container, contains, made) = state.book.with(|book| {
+        let contains = book.drink(id.drink).map(|drink| words::allergens(&allergens_of(book, drink), book));
+        let made = card(book, id, Exact::ONE).map_err(|trouble| words::trouble(&trouble, book));
+        (book.name(Key::Drink(id.drink)), book.name(Key::Container(id.container)), contains, made)
     });
-    let Some((drink, container, made, contains, allergens)) = found else { return ().into_any() };
     let recipe = match made {
-        Ok((fill, scaled)) => made_of(state, &drink, &container, &fill, &scaled, &allergens),
+        Ok(card) => recipe(state, &card),
         Err(sentence) => view! { <p>{sentence}</p> }.into_any(),
     };
     view! {
         <section class="paper-card paper-whole">
-            <h2>{drink.name} " " <span class="soft">{container.name}</span></h2>
+            <h2>{drink} " " <span class="soft">{container}</span></h2>
             {recipe}
             <p class="paper-caution">{contains}</p>
         </section>
@@ -115,38 +109,27 @@ fn card(state: AppState, id: OfferId) -> AnyView {
     .into_any()
 }
 
-/// How a drink is made in a container, which takes no price of anything.
-fn recipe(book: &Book, drink: &Drink, container: &Container) -> Result<(Fill, Scaled), Trouble> {
-    let fill = fill(container)?;
-    Ok((fill, scale(book, drink, fill.volume)?))
-}
-
-fn made_of(
-    state: AppState,
-    drink: &Drink,
-    container: &Container,
-    fill: &Fill,
-    scaled: &Scaled,
-    allergens: &Allergens,
-) -> AnyView {
-    let line = |(step, line): (usize, &ScaledLine)| {
-        let name = state.book.with(|book| book.name(Key::Ingredient(line.ingredient)));
-        let written = drink.lines.iter().find(|it| it.id == line.line).map(|it| it.amount.unit);
-        let stage = line.ice.map_or(words::stage(line.stage), |ice| words::ice_place(ice.place));
+fn recipe(state: AppState, card: &Card) -> AnyView {
+    let (units, style) = (state.units(), state.style.get());
+    let line = |(step, taken): (usize, &Taken)| {
+        let name = state.book.with(|book| book.name(Key::Ingredient(taken.line.ingredient)));
+        let how = counter::how_added(&taken.line, units, &style);
+        let exactly = counter::of_the_amount(taken, units, &style);
         view! {
             <li>
-                {format!("{step}. ")} <strong>{state.counter_amount(line.to_use, written)}</strong>
-                <span>{name} " " <span class="soft">{stage}</span></span>
+                {format!("{step}. ")} <strong>{state.amount(taken.amount)}</strong>
+                <span>{name} " " <span class="soft">{how} " " {exactly}</span></span>
             </li>
         }
     };
-    let below_rim = fill_line(container).ok().flatten().map(|line| state.length(line.below_rim));
-    let fill_to = words::fill_to(&state.volume(fill.volume), below_rim.as_deref(), &state.volume(fill.headspace));
-    let untreated = Caution::of(drink, fill, allergens).contains(&Caution::UntreatedJuice);
+    // What is said of allergens stands at the foot of the page, once.
+    let said = card.cautions.iter().filter(|caution| **caution != Caution::AllergensAsInTheBook);
+    let cautions = said.filter_map(|caution| state.book.with(|book| counter::counter_caution(*caution, book)));
+    let missed = card.missed.map(|missed| counter::missed_fill(missed, units, &style));
     view! {
-        <ol>{(1..).zip(&scaled.lines).map(line).collect_view()}</ol>
-        <p class="paper-fill">{fill_to}</p>
-        {untreated.then(|| view! { <p class="paper-caution">{words::UNTREATED_AT_THE_COUNTER}</p> })}
+        <ol>{(1..).zip(&card.take).map(line).collect_view()}</ol>
+        <p class="paper-fill">{counter::fill_on_paper(card, units, &style)} " " {missed}</p>
+        {cautions.map(|sentence| view! { <p class="paper-caution">{sentence}</p> }).collect_view()}
     }
     .into_any()
 }
