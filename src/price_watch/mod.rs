@@ -91,16 +91,6 @@ impl Watched {
             after: weekly_contribution(after.0, after.1, Scope::Menu)?,
         })
     }
-
-    /// How many offers fell under target.
-    pub fn fell(&self) -> usize {
-        self.moves.iter().filter(|moved| moved.fell()).count()
-    }
-
-    /// How many offers that were under target are so no longer.
-    pub fn rose(&self) -> usize {
-        self.moves.iter().filter(|moved| turned(moved).fell()).count()
-    }
 }
 
 /// What the prices since a day moved.
