@@ -173,7 +173,7 @@ pub fn bars(bars: &[Bar]) -> AnyView {
             <li>
                 <span>{bar.name.clone()}</span>
                 <strong>{bar.figure.clone()}</strong>
-                <div class="pile bar" aria-hidden="true" inner_html=drawing></div>
+                <div class="pile pile-thin" aria-hidden="true" inner_html=drawing></div>
             </li>
         }
     };

@@ -99,23 +99,14 @@ pub fn change(changed: &Changed, style: &NumberStyle) -> String {
     if share.is_positive() { format!("+{shown}") } else { shown }
 }
 
-/// What a usual week leaves at the prices before and after, in a sentence with what is not counted.
-pub fn weekly(found: &Watched, book: &Book, style: &NumberStyle) -> String {
-    let (before, after) = (&found.before, &found.after);
+/// How what a usual week leaves came about, and what is not counted.
+pub fn weekly(found: &Watched, book: &Book) -> String {
+    let before = &found.before;
     if before.units.is_zero() {
         return format!("{} {}", no_week(), not_counted(before, book)).trim_end().to_string();
     }
-    let money = |money: Money| show_money(money, book.settings().currency, style);
-    let less = before.contribution.minus(after.contribution).unwrap_or_default();
-    let difference = match less {
-        none if none.is_zero() => "nothing less".to_string(),
-        more if more.is_negative() => format!("{} more", money(Money::from_major(more.major().abs()))),
-        less => format!("{} less", money(less)),
-    };
     let said = format!(
-        "A usual week leaves {} after everything, {} before: {difference}. It is the number sold times what one leaves, added up over {}.",
-        money(after.contribution),
-        money(before.contribution),
+        "What is left after everything: the number sold in a usual week times what one leaves, added up over {}.",
         counted(before, book)
     );
     format!("{said} {}", not_counted(before, book)).trim_end().to_string()
@@ -129,7 +120,7 @@ fn counted(weekly: &Weekly, book: &Book) -> String {
 }
 
 const fn no_week() -> &'static str {
-    "Of no drink it is known both what it costs to buy and how many are sold in a usual week. Give sizes a price, and type how many you sell in Sizes, under Sales."
+    "Of no drink it is known both what it sells for and how many are sold in a usual week. Give sizes a price, and type how many you sell in Sizes, under Sales."
 }
 
 /// What the menu hangs on, with the goods that it hangs on most.

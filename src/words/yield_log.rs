@@ -46,8 +46,8 @@ pub fn mean(summary: &Summary, style: &NumberStyle) -> String {
 /// The interval for the mean, or why there is none.
 pub fn interval(summary: &Summary, style: &NumberStyle) -> String {
     match summary.interval {
-        None => "none of one weighing: weigh a second time".to_string(),
-        Some((low, high)) if low == high => "all are alike: no scatter to judge by".to_string(),
+        None => "unknown: weigh a second time".to_string(),
+        Some((low, high)) if low == high => "no scatter to judge by: all are alike".to_string(),
         Some((low, high)) => {
             let low = percent(low.max(Share::ZERO), style);
             format!("{low} to {}", percent(high.min(Share::WHOLE), style))

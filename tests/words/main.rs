@@ -11,7 +11,9 @@ mod plans;
 mod sales;
 mod sizes;
 mod switching;
+mod watch;
 mod working;
+mod yield_log;
 
 #[path = "../support/mod.rs"]
 mod support;

@@ -82,7 +82,7 @@ fn weighings(state: AppState, id: IngredientId, told: Told, form: Form) -> AnyVi
             .rev()
             .map(|(place, weighing)| row(state, &ingredient, (place, weighing), told, form))
             .collect();
-        let heads = &["Weighed in", "Trimmed", "Juice", "Left after trimming", "Juice from it", "Note", "Correct it"];
+        let heads = &["Weighed in", "Trimmed", "Juice", "Left after trimming", "Juice from it"];
         wide_table("Weighings, the latest first", "table", heads, rows.into_any())
     });
     view! {
@@ -122,18 +122,19 @@ fn row(
     let named = format!("Correct {day}");
     view! {
         <tr>
-            <th scope="row">{day}</th>
+            <th scope="row">
+                <span class="weighing-day">
+                    {day} {mark} <span class="soft">{words::yield_log::not_told(ingredient, &weighing)}</span>
+                    <button class="quiet" aria-label=named on:click=press(move || form.correct(place, weighing))>
+                        "Correct"
+                    </button>
+                </span>
+            </th>
             <td>{state.amount(weighing.bought)}</td>
             <td>{weight(weighing.trimmed)}</td>
             <td>{weight(weighing.pressed)}</td>
             <td>{share(Step::Trim)}</td>
             <td>{share(Step::Press)}</td>
-            <td>{mark} {words::yield_log::not_told(ingredient, &weighing)}</td>
-            <td>
-                <button class="quiet" aria-label=named on:click=press(move || form.correct(place, weighing))>
-                    "Correct"
-                </button>
-            </td>
         </tr>
     }
     .into_any()

@@ -51,7 +51,15 @@ pub fn Exposed() -> impl IntoView {
             {trouble(move || found.with(|found| found.as_ref().err().map(|why| words::overflow(*why))))}
             {weekly}
             {when(any, drawn)}
-            <p class="about">{said(words::watch::exposure_working)}</p>
+            {when(any, move || {
+                view! {
+                    <details class="more">
+                        <summary>"How this came about"</summary>
+                        <p class="about">{said(words::watch::exposure_working)}</p>
+                    </details>
+                }
+                .into_any()
+            })}
             <p class="hollow">{said(|found, book, _| words::watch::idle(&found.idle, book))}</p>
         </section>
     }
@@ -62,9 +70,8 @@ fn drawn(state: AppState, found: &Exposure) -> AnyView {
     let name = |goods| state.book.with(|book| book.name(Key::from(goods)));
     let (first, rest) = found.goods.split_at(FIRST.min(found.goods.len()));
     let others = words::watch::others(rest);
-    let bar = |name: String, it: &OfGoods| Bar { name, figure: state.percent(it.share), length: it.cost.major() };
-    let first_bars = first.iter().map(|it| bar(name(it.goods), it));
-    let drawing: Vec<Bar> = first_bars.chain(others.iter().map(|(name, it)| bar(name.clone(), it))).collect();
+    let bar = |it: &OfGoods| Bar { name: name(it.goods), figure: state.percent(it.share), length: it.cost.major() };
+    let drawing: Vec<Bar> = first.iter().map(bar).collect();
     let row = |head: AnyView, it: &OfGoods| {
         view! {
             <tr>
@@ -78,7 +85,7 @@ fn drawn(state: AppState, found: &Exposure) -> AnyView {
     };
     let rows: Vec<AnyView> = first.iter().map(|it| row(link(state, it.goods), it)).collect();
     let last = others.map(|(name, it)| row(name.into_any(), &it));
-    let heads = &["Cost in a week", "Share", "10 % dearer: left in a week"];
+    let heads = &["Cost in a week", "Share", "If 10 % dearer, left in a week"];
     view! {
         {bars(&drawing)}
         {wide_table("What the menu hangs on", "table", heads, view! { {rows} {last} }.into_any())}

@@ -7,7 +7,7 @@ use crate::ledger::{Move, Standing};
 use crate::price_watch::{Changed, Watched};
 use crate::ui::live::{live, press, text, when};
 use crate::ui::moved::figures;
-use crate::ui::parts::{Mark, wide_table};
+use crate::ui::parts::{Mark, Named, figures as figures_of, wide_table};
 use crate::ui::route::Route;
 use crate::ui::state::AppState;
 use crate::words;
@@ -20,10 +20,10 @@ pub fn shown(state: AppState, watched: Memo<Option<Watched>>, heads: &'static [&
     let changed = move || watched.with(|it| it.as_ref().map(|it| it.changed.clone()).unwrap_or_default());
     let moves = move || watched.with(|it| it.as_ref().map(|it| it.moves.clone()).unwrap_or_default());
     let weekly = text(move || {
-        let said =
-            |it: &Watched| state.book.with(|book| state.style.with(|style| words::watch::weekly(it, book, style)));
+        let said = |it: &Watched| state.book.with(|book| words::watch::weekly(it, book));
         watched.with(|it| it.as_ref().map(said).unwrap_or_default())
     });
+    let week = move || watched.with(|it| it.as_ref().map(|it| week(state, it)).unwrap_or_default());
     let any = move || watched.with(|it| it.as_ref().is_some_and(|it| !it.changed.is_empty()));
     when(any, move || {
         let prices = some_of(
@@ -37,7 +37,11 @@ pub fn shown(state: AppState, watched: Memo<Option<Watched>>, heads: &'static [&
             <section class="section">
                 <h2>"Prices"</h2>
                 {prices}
-                <p>{weekly}</p>
+            </section>
+            <section class="section">
+                <h2>"A usual week"</h2>
+                <dl class="figures">{figures_of(week)}</dl>
+                <p class="about">{weekly}</p>
             </section>
             <section class="section">
                 <h2>"Drinks and sizes"</h2>
@@ -46,6 +50,17 @@ pub fn shown(state: AppState, watched: Memo<Option<Watched>>, heads: &'static [&
         }
         .into_any()
     })
+}
+
+/// What a usual week leaves on both sides; nothing where nobody knows what it sells.
+fn week(state: AppState, watched: &Watched) -> Vec<Named> {
+    let (before, after) = (&watched.before, &watched.after);
+    let Ok(change) = after.contribution.minus(before.contribution) else { return Vec::new() };
+    if before.units.is_zero() {
+        return Vec::new();
+    }
+    let figures = [("Left before", before.contribution), ("Left after", after.contribution), ("Change", change)];
+    figures.map(|(name, money)| (name.to_string(), state.money(money), None)).into()
 }
 
 /// The sizes that moved, those that fell under target first.
@@ -93,7 +108,7 @@ pub fn route(goods: Goods) -> Route {
 /// A link to the screen of goods.
 pub fn link(state: AppState, goods: Goods) -> AnyView {
     let name = state.book.with(|book| book.name(Key::from(goods)));
-    view! { <a class="watch-name" href=route(goods).address()>{name}</a> }.into_any()
+    view! { <a href=route(goods).address()>{name}</a> }.into_any()
 }
 
 fn price_row(state: AppState, changed: &Changed) -> AnyView {
@@ -112,17 +127,17 @@ fn price_row(state: AppState, changed: &Changed) -> AnyView {
 fn row(state: AppState, moved: &Move) -> AnyView {
     let name = state.book.with(|book| book.name(Key::Offer(moved.offer)));
     let standing = moved.after.map_or(Standing::WithoutPrice, |side| side.standing);
-    let fell = match (moved.fell(), moved.rose()) {
-        (true, _) => "fell under target",
-        (_, true) => "back on target",
-        _ => "",
+    let was = match (moved.fell(), moved.before.map(|side| side.standing)) {
+        (true, Some(before)) => format!("before: {}", words::standing(before)),
+        _ if moved.rose() => format!("before: {}", words::standing(Standing::UnderTarget)),
+        _ => String::new(),
     };
     view! {
         <li class="moved-row">
             <a href=Route::Offer(moved.offer).address()>{name}</a>
             <p class="watch-standing">
                 <Mark standing=Signal::stored(standing) />
-                <strong>{fell}</strong>
+                <span>{was}</span>
             </p>
             <dl class="figures">{figures(state, moved)}</dl>
         </li>

@@ -69,9 +69,11 @@ pub fn WhatIf() -> impl IntoView {
         move || chosen.with(|chosen| chosen.len() > 1),
         move || {
             view! {
-                <button class="quiet" on:click=press(move || chosen.set(Vec::new()))>
-                    "Take all out"
-                </button>
+                <p class="actions">
+                    <button class="quiet" on:click=press(move || chosen.set(Vec::new()))>
+                        "Take all out"
+                    </button>
+                </p>
             }
             .into_any()
         },
@@ -82,7 +84,7 @@ pub fn WhatIf() -> impl IntoView {
             <p class="about">{words::watch::ONLY_TRIED} " Delivery and what else is paid with a pack stay."</p>
             <div class="fields">
                 <Choice label="Add what changes" options=options value=Signal::stored(String::new()) choose=choose />
-                <Ask label="Its price changes by, in percent" letters=true text=typed error=error />
+                <Ask label="Changes by, in percent" letters=true text=typed error=error />
             </div>
             <ul class="watch-chosen" aria-label="What changes its price">
                 {taken}

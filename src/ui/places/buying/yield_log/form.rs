@@ -2,7 +2,10 @@
 
 use std::sync::Arc;
 
+use leptos::html;
 use leptos::prelude::*;
+use wasm_bindgen::JsCast;
+use web_sys::HtmlElement;
 
 use crate::book::{Book, Edit, Field, IngredientId, Key, Refusal, Weighing};
 use crate::measure::{Amount, Date, Dimension, Wanted, read_amount};
@@ -27,6 +30,7 @@ pub struct Form {
     /// What is missing is said once writing down was tried.
     tried: RwSignal<bool>,
     refused: RwSignal<Option<String>>,
+    section: NodeRef<html::Section>,
 }
 
 /// What is typed in a field, or what is wrong with it; none where nothing is typed.
@@ -46,6 +50,7 @@ impl Form {
             juice: empty(),
             tried: RwSignal::new(false),
             refused: RwSignal::new(None),
+            section: NodeRef::new(),
         }
     }
 
@@ -58,6 +63,11 @@ impl Form {
         self.bought.set(shown(Some(weighing.bought)));
         self.trimmed.set(shown(weighing.trimmed));
         self.juice.set(shown(weighing.pressed));
+        let field = self.section.get_untracked().and_then(|section| section.query_selector("input").ok().flatten());
+        if let Some(field) = field.and_then(|field| field.dyn_into::<HtmlElement>().ok()) {
+            // A field that cannot take the caret is tapped by hand.
+            let _ = field.focus();
+        }
     }
 
     fn start(self, place: Option<usize>) {
@@ -207,7 +217,7 @@ impl Form {
             },
         );
         view! {
-            <section class="section">
+            <section class="section" node_ref=self.section>
                 <h2>{heading}</h2>
                 <div class="fields">
                     <Ask label="Weighed in, as bought" text=self.bought error=bought />
@@ -216,7 +226,7 @@ impl Form {
                         text=self.trimmed
                         error=error(|form| form.weight(form.trimmed), Field::WeighedTrimmed)
                     />
-                    <div>
+                    <div class="entry">
                         <Ask
                             label="Juice, by weight or volume"
                             text=self.juice

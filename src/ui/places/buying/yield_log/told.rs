@@ -16,7 +16,7 @@ pub fn told(state: AppState, told: Told) -> AnyView {
         let said = |say: fn(&Summary, &NumberStyle) -> String| state.style.with(|style| say(summary, style));
         let list = vec![
             ("Mean".to_string(), said(words::yield_log::mean), None),
-            ("The true mean likely lies".to_string(), said(words::yield_log::interval), None),
+            ("True mean, likely within".to_string(), said(words::yield_log::interval), None),
         ];
         let outlier = said(words::yield_log::outlier);
         let outlier = (!outlier.is_empty()).then(|| view! { <p class="trouble">{outlier}</p> });
@@ -24,7 +24,10 @@ pub fn told(state: AppState, told: Told) -> AnyView {
             <h3>{words::yield_log::step(summary.step)}</h3>
             <dl class="figures">{figures(move || list.clone())}</dl>
             {outlier}
-            <p class="about">{said(words::yield_log::how)}</p>
+            <details class="more">
+                <summary>"How this came about"</summary>
+                <p class="about">{said(words::yield_log::how)}</p>
+            </details>
         }
     };
     let steps = live(move || told.with(|told| told.iter().map(step).collect_view().into_any()));
