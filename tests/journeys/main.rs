@@ -17,6 +17,7 @@ mod menu_price;
 mod missed_target;
 mod mistyped;
 mod opening;
+mod price_watch;
 mod sales;
 mod screens;
 #[path = "../../src/bin/dev/site.rs"]

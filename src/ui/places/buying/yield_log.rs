@@ -83,7 +83,7 @@ fn weighings(state: AppState, id: IngredientId, told: Told, form: Form) -> AnyVi
             .map(|(place, weighing)| row(state, &ingredient, (place, weighing), told, form))
             .collect();
         let heads = &["Weighed in", "Trimmed", "Juice", "Left after trimming", "Juice from it"];
-        wide_table("Weighings, the latest first", "table", heads, rows.into_any())
+        wide_table("Weighings, the latest first", "table weighings", heads, rows.into_any())
     });
     view! {
         <section class="section">

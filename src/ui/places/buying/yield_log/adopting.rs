@@ -87,7 +87,7 @@ pub fn adopting(state: AppState, id: IngredientId, told: Told) -> AnyView {
         move || {
             view! {
                 <section class="section">
-                    <h2>"Adopt"</h2>
+                    <h2>"Adopt what was weighed"</h2>
                     {when(move || !any(), same)}
                     {when(any, page)}
                     {trouble(move || refused.get())}
