@@ -104,6 +104,19 @@ pub fn outlier(summary: &Summary, style: &NumberStyle) -> String {
     )
 }
 
+/// What was weighed: "50 lb in, 44.5 lb trimmed, 24.4 lb of juice".
+pub fn weights(weighing: &Weighing, system: System, style: &NumberStyle) -> String {
+    let shown = |amount: Amount| show_amount(amount, system, style);
+    let mut said = format!("{} in", shown(weighing.bought));
+    if let Some(trimmed) = weighing.trimmed {
+        said.push_str(&format!(", {} trimmed", shown(trimmed)));
+    }
+    if let Some(pressed) = weighing.pressed {
+        said.push_str(&format!(", {} of juice", shown(pressed)));
+    }
+    said
+}
+
 /// What a weighing does not tell, and why; empty where it tells all that was weighed.
 pub fn not_told(ingredient: &Ingredient, weighing: &Weighing) -> &'static str {
     let tells = |step| matches!(yield_of(ingredient, weighing, step), Ok(Some(_)));

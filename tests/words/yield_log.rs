@@ -83,6 +83,9 @@ fn what_a_weighing_does_not_tell() {
         trimmed: trimmed.map(amount),
         pressed: pressed.map(amount),
     };
+    let weights = |trimmed, pressed| words::weights(&weighing(trimmed, pressed), System::Metric, &style());
+    assert_eq!(weights(None, None), "100 g in");
+    assert_eq!(weights(Some("90 g"), Some("50 g")), "100 g in, 90 g trimmed, 50 g of juice");
     let cut = Ingredient { trim_yield: share("0.9"), ..ingredient(1, []) };
     let said = |trimmed, pressed| words::not_told(&cut, &weighing(trimmed, pressed));
     assert_eq!(said(None, None), "only weighed in");

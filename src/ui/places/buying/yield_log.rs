@@ -82,8 +82,8 @@ fn weighings(state: AppState, id: IngredientId, told: Told, form: Form) -> AnyVi
             .rev()
             .map(|(place, weighing)| row(state, &ingredient, (place, weighing), told, form))
             .collect();
-        let heads = &["Weighed in", "Trimmed", "Juice", "Left after trimming", "Juice from it"];
-        wide_table("Weighings, the latest first", "table weighings", heads, rows.into_any())
+        let heads = &["Left after trimming", "Juice from it"];
+        wide_table("Weighings, the latest first", "table", heads, rows.into_any())
     });
     view! {
         <section class="section">
@@ -106,7 +106,7 @@ fn row(
         Ok(Some(share)) => state.percent(share),
         _ => String::new(),
     };
-    let weight = |amount: Option<_>| amount.map(|amount| state.amount(amount)).unwrap_or_default();
+    let weights = state.style.with(|style| words::yield_log::weights(weighing, state.units(), style));
     let apart = told.with(|told| told.iter().any(|it| it.outlier().is_some_and(|outlier| outlier.place == place)));
     let mark = apart.then(|| {
         view! {
@@ -129,10 +129,8 @@ fn row(
                         "Correct"
                     </button>
                 </span>
+                {weights}
             </th>
-            <td>{state.amount(weighing.bought)}</td>
-            <td>{weight(weighing.trimmed)}</td>
-            <td>{weight(weighing.pressed)}</td>
             <td>{share(Step::Trim)}</td>
             <td>{share(Step::Press)}</td>
         </tr>
