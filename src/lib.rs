@@ -33,6 +33,7 @@ pub mod plan;
 pub mod plot;
 pub mod price;
 pub mod price_point;
+pub mod price_watch;
 pub mod sales;
 pub mod shape;
 pub mod sizes;
@@ -42,6 +43,7 @@ pub mod switching;
 pub mod trial;
 pub mod words;
 pub mod working;
+pub mod yield_log;
 pub mod yields;
 
 #[cfg(target_arch = "wasm32")]

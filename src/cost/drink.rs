@@ -155,7 +155,7 @@ pub fn cost(
     }
     let time = time(&drink.labour, fill)?;
     let labour = time.paid_at(settings.wage)?.as_part();
-    let unsold = drink.unsold.unwrap_or(settings.unsold);
+    let unsold = unsold_share(book, drink);
     let goods = ingredients.plus(container_set)?.plus(drink.toll)?;
     let sums = Sums {
         ingredients,
@@ -170,8 +170,16 @@ pub fn cost(
     Ok(Cost { lines, packaging, time, sums })
 }
 
+/// The share of what is made of a drink that is thrown away.
+pub fn unsold_share(book: &Book, drink: &Drink) -> Share {
+    drink.unsold.unwrap_or(book.settings().unsold)
+}
+
 /// What is added when of all that is made a share is thrown away: cost/(1 - share) less cost.
-fn thrown_away(cost: Money, unsold: Share) -> Result<Money, Overflow> {
+///
+/// # Errors
+/// [`Overflow`], also where all of it is thrown away.
+pub fn thrown_away(cost: Money, unsold: Share) -> Result<Money, Overflow> {
     Ok(cost.times(unsold.fraction())?.over(unsold.rest()?.fraction())?.as_part())
 }
 

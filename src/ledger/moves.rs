@@ -58,6 +58,12 @@ impl Move {
         under(&self.after) && !under(&self.before)
     }
 
+    /// Whether it was under target and came back to it with this edit.
+    pub fn rose(&self) -> bool {
+        let stands = |side: &Option<Side>| side.map(|side| side.standing);
+        (stands(&self.before), stands(&self.after)) == (Some(Standing::UnderTarget), Some(Standing::OnTarget))
+    }
+
     /// Those that fell under target first, then those under target before and after, then the
     /// rest; within each the lowest margin first.
     pub fn worst_first(mut moves: Vec<Move>) -> Vec<Move> {
@@ -151,6 +157,8 @@ mod tests {
         let mut book = bar([Some("3"), Some("2"), None, None, None, None]);
         let moves = refresh(&mut book, price(1, "0.50"));
         assert!(moves.iter().all(|moved| !moved.fell()));
+        // Of 2.00 half is left, then three quarters; 3.00 was on target before.
+        assert_eq!(moves.iter().map(Move::rose).collect::<Vec<_>>(), [true, false, false, false, false]);
         assert_eq!(moves.len(), 5);
     }
 

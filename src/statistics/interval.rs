@@ -60,11 +60,30 @@ impl Interval {
 /// How many standard errors an interval of 95 % reaches to either side of a mean, by Student's t
 /// distribution with so many degrees of freedom, which need not be whole; none for fewer than 1.
 pub fn student_t(degrees: f64) -> Option<f64> {
+    quantile(UPPER, degrees)
+}
+
+/// Where so large a share of Student's t distribution lies below; none for fewer than 1 degree of
+/// freedom.
+pub(super) fn quantile(below: f64, degrees: f64) -> Option<f64> {
     if degrees.is_nan() || degrees < 1.0 {
         return None;
     }
     let distribution = StudentsT::new(0.0, 1.0, degrees.min(ENDLESS)).ok()?;
-    Some(distribution.inverse_cdf(UPPER)).filter(|quantile| quantile.is_finite())
+    Some(distribution.inverse_cdf(below)).filter(|quantile| quantile.is_finite())
+}
+
+/// The interval of 95 % in which the mean lies that numbers of this spread are drawn about, by
+/// Student's t with one degree of freedom less than there are numbers. Numbers that are all alike
+/// have both ends at their mean.
+///
+/// # Errors
+/// [`Overflow`].
+pub fn mean_interval(spread: &Spread) -> Result<(Exact, Exact), Overflow> {
+    let count = f64::from(spread.count);
+    let reach = || Exact::from_estimate(student_t(count - 1.0)? * spread.deviation.to_estimate() / count.sqrt());
+    let reach = reach().ok_or(Overflow::TooLarge)?;
+    Ok((spread.mean.minus(reach)?, spread.mean.plus(reach)?))
 }
 
 /// Welch's interval of 95 % for the mean of `after` less the mean of `before`, whose scatters may

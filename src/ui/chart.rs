@@ -152,6 +152,34 @@ pub fn piles(piles: &[Pile], names: &[&str]) -> AnyView {
     .into_any()
 }
 
+/// A bar of one length.
+pub struct Bar {
+    /// What it is of.
+    pub name: String,
+    /// Its length, as it is written.
+    pub figure: String,
+    /// Its length, not below zero.
+    pub length: Exact,
+}
+
+/// Draws bars, each under its name and figure; the longest is as wide as there is room.
+pub fn bars(bars: &[Bar]) -> AnyView {
+    let longest = bars.iter().map(|bar| bar.length).max().unwrap_or_default();
+    let bar = |bar: &Bar| {
+        let width = bar.length.over(longest).ok().and_then(|share| share.in_parts(WHOLE)).unwrap_or(0);
+        let width = percent(width);
+        let drawing = format!("<svg><rect class=\"part part-0\" width=\"{width}\" height=\"100%\"/></svg>");
+        view! {
+            <li>
+                <span>{bar.name.clone()}</span>
+                <strong>{bar.figure.clone()}</strong>
+                <div class="pile pile-thin" aria-hidden="true" inner_html=drawing></div>
+            </li>
+        }
+    };
+    view! { <ul class="piles">{bars.iter().map(bar).collect_view()}</ul> }.into_any()
+}
+
 fn drawing(across: &Axis, up: &Axis, series: &[Series]) -> Option<String> {
     let all = || series.iter().flat_map(|series| &series.points);
     let x = Scale::of(all().map(|(x, _)| *x), across.from_zero).ok()?;

@@ -102,26 +102,28 @@ fn MovedRow(id: OfferId, change: Memo<Option<LastChange>>) -> impl IntoView {
     let standing = Signal::derive(move || {
         moved().and_then(|moved| moved.after).map_or(Standing::WithoutPrice, |side| side.standing)
     });
-    let figures = live(move || {
-        let Some(Move { before, after, .. }) = moved() else { return ().into_any() };
-        let shown = |side: Option<Side>, figure: Shown| {
-            side.and_then(|side| figure(state, &side)).unwrap_or_else(|| "none".to_string())
-        };
-        let kinds: [(&str, Shown); 3] = [
-            ("Cost", |state, side| side.cost.map(|money| state.money(money))),
-            ("Margin", |state, side| side.margin.map(|share| state.percent(share))),
-            ("Suggested", |state, side| side.suggested.map(|money| state.money(money))),
-        ];
-        let pairs = kinds.map(|(name, figure)| before_and_after(name, shown(before, figure), shown(after, figure)));
-        pairs.collect_view().into_any()
-    });
+    let shown = live(move || moved().map(|moved| figures(state, &moved)).unwrap_or_else(|| ().into_any()));
     view! {
         <li class="moved-row">
             <a href=Route::Offer(id).address()>{name}</a>
             <Mark standing />
-            <dl class="figures">{figures}</dl>
+            <dl class="figures">{shown}</dl>
         </li>
     }
+}
+
+/// Cost, margin and suggested price of an offer, each before, where it differs, and after.
+pub fn figures(state: AppState, moved: &Move) -> AnyView {
+    let shown = |side: Option<Side>, figure: Shown| {
+        side.and_then(|side| figure(state, &side)).unwrap_or_else(|| "none".to_string())
+    };
+    let kinds: [(&str, Shown); 3] = [
+        ("Cost", |state, side| side.cost.map(|money| state.money(money))),
+        ("Margin", |state, side| side.margin.map(|share| state.percent(share))),
+        ("Suggested", |state, side| side.suggested.map(|money| state.money(money))),
+    ];
+    let pair = |(name, figure)| before_and_after(name, shown(moved.before, figure), shown(moved.after, figure));
+    kinds.map(pair).collect_view().into_any()
 }
 
 /// A figure before, where it differs, and after.

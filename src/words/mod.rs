@@ -21,7 +21,9 @@ pub mod switching;
 mod tolerances;
 mod trials;
 mod troubles;
+pub mod watch;
 mod working;
+pub mod yield_log;
 
 pub use allergens::{allergen, allergen_in_european_union, allergen_in_united_states, allergens};
 pub use book_files::{book_file_error, import_changes};

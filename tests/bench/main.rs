@@ -5,10 +5,11 @@ mod generated;
 use std::hint::black_box;
 use std::time::{Duration, Instant};
 
-use brimwright::book::{Book, Edit, Goods, IngredientId, OfferId, Scope};
+use brimwright::book::{Book, Edit, Goods, IngredientId, Offer, OfferId, Record, Scope};
 use brimwright::gap::ways;
 use brimwright::ledger::{Ledger, Standing};
 use brimwright::measure::{Exact, Money, Share};
+use brimwright::price_watch::{bought, exposure, what_if};
 use brimwright::sizes::{Draft, WhatIf, side_by_side, sold_together};
 
 /// Re-pricing all that one pack price moves.
@@ -19,6 +20,10 @@ const WHOLE_BOOK_BAR: Duration = Duration::from_millis(10);
 const WHAT_IF_BAR: Duration = Duration::from_millis(15);
 /// Every lever of one offer under its target.
 const LEVERS_BAR: Duration = Duration::from_millis(10);
+/// What the menu hangs on, from what its drinks cost.
+const EXPOSURE_BAR: Duration = Duration::from_millis(10);
+/// Every price of the book tried at once, with all that it moves.
+const ALL_DEARER_BAR: Duration = Duration::from_millis(30);
 
 fn main() {
     let book = generated::book();
@@ -35,6 +40,9 @@ fn main() {
     figure("dearer ingredients tried over the whole menu", ingredients, WHAT_IF_BAR);
     let (levers, ways) = levers(&book);
     figure(&format!("the levers of one offer, {ways} on average"), levers, LEVERS_BAR);
+    let (exposures, dearer) = watched(book);
+    figure("what the menu hangs on", exposures, EXPOSURE_BAR);
+    figure("every price dearer, and all that it moves", dearer, ALL_DEARER_BAR);
 }
 
 /// The price of each ingredient's pack in turn, up and down: edit and re-pricing together, and
@@ -91,6 +99,23 @@ fn levers(book: &Book) -> (Vec<Duration>, usize) {
         under.iter().map(|id| timed(|| found += ways(black_box(book), *id).expect("it is computed").len())).collect();
     let runs = times.len();
     (times, found / runs)
+}
+
+/// What the menu hangs on where every offer has its usual week, and all prices moved at once.
+fn watched(mut book: Book) -> (Vec<Duration>, Vec<Duration>) {
+    let offers: Vec<Offer> = book.offers().cloned().collect();
+    for (weekly, offer) in (1..).zip(offers) {
+        let sold = Offer { weekly: Some(Exact::new(weekly % 40 + 1, 0)), ..offer };
+        book.apply(&Edit::Put(Record::Offer(sold))).expect("a weekly number");
+    }
+    let ledger = Ledger::of(&book);
+    let goods: Vec<Goods> = bought(&book).map(|(goods, _)| goods).collect();
+    let exposed = || timed(|| exposure(black_box(&book), &ledger).expect("small"));
+    let tried = |percent| {
+        let by = Share::from_fraction(Exact::new(percent, 2));
+        timed(|| what_if(&book, &ledger, &goods, by).expect("it can be tried"))
+    };
+    ((0..100).map(|_| exposed()).collect(), (1..50).map(tried).collect())
 }
 
 fn timed<T>(run: impl FnOnce() -> T) -> Duration {

@@ -18,6 +18,7 @@ mod menu_price;
 mod missed_target;
 mod mistyped;
 mod opening;
+mod price_watch;
 mod printed;
 mod sales;
 mod screens;

@@ -21,7 +21,9 @@ mod switches;
 mod tills;
 mod typed;
 mod vessels;
+mod watches;
 mod workings;
+mod yield_logs;
 
 #[path = "../support/mod.rs"]
 mod support;

@@ -15,6 +15,7 @@ mod sr28;
 mod switching;
 mod tolerances;
 mod units;
+mod yield_log;
 
 #[path = "../support/mod.rs"]
 mod support;

@@ -13,7 +13,9 @@ mod sales;
 mod sheets;
 mod sizes;
 mod switching;
+mod watch;
 mod working;
+mod yield_log;
 
 #[path = "../support/mod.rs"]
 mod support;

@@ -59,6 +59,11 @@ fn Yields(id: IngredientId) -> impl IntoView {
         Ok(Measure::Mass(mass)) => Some(Mass::from_grams(mass.grams().rounded(6))),
         _ => None,
     };
+    let log = of(|it, _| match it.weighings.len() {
+        0 => "Yield log: write down what you weigh".to_string(),
+        1 => "Yield log: 1 weighing".to_string(),
+        count => format!("Yield log: {count} weighings"),
+    });
     view! {
         <Section
             heading="What is left of it"
@@ -93,6 +98,9 @@ fn Yields(id: IngredientId) -> impl IntoView {
                     })
                 />
             </div>
+            <p class="actions">
+                <a class="button" href=Route::YieldLog(id).address()>{log}</a>
+            </p>
         </Section>
         <Section
             heading="Weight and volume"

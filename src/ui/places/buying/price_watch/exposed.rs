@@ -1,0 +1,98 @@
+//! What the menu hangs on: each of the goods as a share of the week's cost.
+
+use leptos::prelude::*;
+
+use super::moved::link;
+use crate::book::{Book, Key};
+use crate::measure::{Exact, NumberStyle};
+use crate::price_watch::{Exposed as OfGoods, Exposure, exposure};
+use crate::ui::chart::{Bar, bars};
+use crate::ui::live::{live, text, trouble, when};
+use crate::ui::parts::wide_table;
+use crate::ui::route::Route;
+use crate::ui::state::AppState;
+use crate::words;
+
+/// How many are shown one by one.
+const FIRST: usize = 12;
+
+/// What the menu hangs on.
+#[component]
+pub fn Exposed() -> impl IntoView {
+    let state = AppState::here();
+    let found = Memo::new(move |_| state.book.with(|book| state.ledger.with(|ledger| exposure(book, ledger))));
+    let said = move |say: fn(&Exposure, &Book, &NumberStyle) -> String| {
+        text(move || {
+            let say = |it: &Exposure| state.book.with(|book| state.style.with(|style| say(it, book, style)));
+            found.with(|found| found.as_ref().map(say).unwrap_or_default())
+        })
+    };
+    let any = move || found.with(|found| found.as_ref().is_ok_and(|found| found.cost.is_positive()));
+    let weekly = when(
+        move || !any(),
+        || {
+            view! {
+                <p class="actions">
+                    <a class="button" href=Route::Sales.address()>
+                        "Type what a week sells"
+                    </a>
+                </p>
+            }
+            .into_any()
+        },
+    );
+    let drawn = move || {
+        live(move || found.with(|found| found.as_ref().map(|it| drawn(state, it)).unwrap_or_else(|_| ().into_any())))
+    };
+    view! {
+        <section class="section">
+            <h2>"What the menu hangs on"</h2>
+            <p class="watch-said">{said(words::watch::exposure)}</p>
+            {trouble(move || found.with(|found| found.as_ref().err().map(|why| words::overflow(*why))))}
+            {weekly}
+            {when(any, drawn)}
+            {when(any, move || {
+                view! {
+                    <details class="more">
+                        <summary>"How this came about"</summary>
+                        <p class="about">{said(words::watch::exposure_working)}</p>
+                    </details>
+                }
+                .into_any()
+            })}
+            <p class="hollow">{said(|found, book, _| words::watch::idle(&found.idle, book))}</p>
+        </section>
+    }
+}
+
+/// The goods to show one by one, and all others in one line.
+fn drawn(state: AppState, found: &Exposure) -> AnyView {
+    let name = |goods| state.book.with(|book| book.name(Key::from(goods)));
+    let (first, rest) = found.goods.split_at(FIRST.min(found.goods.len()));
+    let others = words::watch::others(rest);
+    let bar = |it: &OfGoods| Bar { name: name(it.goods), figure: state.percent(it.share), length: it.cost.major() };
+    let drawing: Vec<Bar> = first.iter().map(bar).collect();
+    let row = |head: AnyView, it: &OfGoods| {
+        view! {
+            <tr>
+                <th scope="row">{head}</th>
+                <td>{state.money(it.cost)}</td>
+                <td>{state.percent(it.share)}</td>
+                <td>{less(state, it.less.major())}</td>
+            </tr>
+        }
+        .into_any()
+    };
+    let rows: Vec<AnyView> = first.iter().map(|it| row(link(state, it.goods), it)).collect();
+    let last = others.map(|(name, it)| row(name.into_any(), &it));
+    let heads = &["Cost in a week", "Share", "If 10 % dearer, left in a week"];
+    view! {
+        {bars(&drawing)}
+        {wide_table("What the menu hangs on", "table", heads, view! { {rows} {last} }.into_any())}
+    }
+    .into_any()
+}
+
+fn less(state: AppState, less: Exact) -> String {
+    state.money(crate::measure::Money::from_major(less.negated()))
+}

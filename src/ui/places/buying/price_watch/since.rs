@@ -1,0 +1,77 @@
+//! What the prices since a day moved.
+
+use std::sync::Arc;
+
+use leptos::prelude::*;
+
+use super::moved::shown;
+use crate::measure::Date;
+use crate::price_watch::{Since, WatchError, since};
+use crate::ui::fields::{Choose, Day};
+use crate::ui::live::{flag, press, text, trouble};
+use crate::ui::state::AppState;
+use crate::ui::today::today;
+use crate::words;
+
+/// Days back that one tap chooses; the second is chosen at the start.
+const BACK: [(i32, &str); 4] = [(7, "A week"), (14, "Two weeks"), (28, "Four weeks"), (84, "Twelve weeks")];
+
+/// What the prices since a day moved.
+#[component]
+pub fn SinceADay() -> impl IntoView {
+    let state = AppState::here();
+    let today = today();
+    let back = move |days: i32| today.plus_days(days.saturating_neg());
+    let day = RwSignal::new(back(14));
+    let found = Memo::new(move |_| -> Option<Result<Since, WatchError>> {
+        Some(state.book.with(|book| state.ledger.with(|ledger| since(book, ledger, day.get()))))
+    });
+    let ok = move |read: fn(&Since, Date, AppState) -> String| {
+        text(move || {
+            found.with(|found| match found {
+                Some(Ok(found)) => read(found, day.get(), state),
+                _ => String::new(),
+            })
+        })
+    };
+    let wrong = move || {
+        let error = found.with(|found| found.as_ref()?.as_ref().err().cloned())?;
+        Some(state.book.with(|book| words::watch::watch_error(&error, book)))
+    };
+    let sentence = ok(|found, on, _| words::watch::since(found, on));
+    let unknown = ok(|found, on, state| state.book.with(|book| words::watch::unknown(&found.unknown, on, book)));
+    let watched = Memo::new(move |_| found.with(|found| found.as_ref()?.as_ref().ok().map(|it| it.watched.clone())));
+    let choose: Choose = Arc::new(move |chosen| {
+        let chosen = Date::from_text(chosen).ok_or("Choose the day to look back to.")?;
+        if chosen > today {
+            return Err(words::watch::ahead(chosen));
+        }
+        day.set(chosen);
+        Ok(())
+    });
+    let chip = |(days, name): (i32, &'static str)| {
+        let pressed = flag(move || day.get() == back(days));
+        let pressed = text(move || pressed.get().to_string());
+        view! {
+            <button class="chip" aria-pressed=pressed on:click=press(move || day.set(back(days)))>
+                {name}
+            </button>
+        }
+    };
+    view! {
+        <section class="section">
+            <h2>"What prices moved since a day"</h2>
+            <div class="chips" role="group" aria-label="How far back">
+                {BACK.map(chip).collect_view()}
+            </div>
+            <div class="fields">
+                <Day label="Since" value=text(move || day.get().to_string()) choose=choose />
+            </div>
+            <p class="watch-said" role="status">{sentence}</p>
+            {trouble(wrong)}
+            <p class="hollow">{unknown}</p>
+            <p class="about">{words::watch::ONE_PACK}</p>
+        </section>
+        {shown(state, watched, &["Then", "Today", "Change"])}
+    }
+}

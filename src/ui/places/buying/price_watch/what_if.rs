@@ -1,0 +1,152 @@
+//! What if prices change by a percentage: tried beside the book.
+
+use std::sync::Arc;
+
+use leptos::prelude::*;
+
+use super::moved::shown;
+use crate::book::{Book, Goods, Key};
+use crate::measure::{Exact, Share, read_change};
+use crate::price_watch::{WatchError, Watched, bought, what_if};
+use crate::ui::fields::{Ask, Choice, Choose};
+use crate::ui::live::{live, press, text, when};
+use crate::ui::order;
+use crate::ui::parts::TakeOut;
+use crate::ui::state::AppState;
+use crate::words;
+
+/// What is typed at the start.
+const FIRST: &str = "20";
+
+/// What if prices change by a percentage.
+#[component]
+pub fn WhatIf() -> impl IntoView {
+    let state = AppState::here();
+    let chosen = RwSignal::new(Vec::<Goods>::new());
+    let typed = RwSignal::new(FIRST.to_string());
+    let percent = move || {
+        let read = typed.with(|text| state.style.with(|style| read_change(text, style)));
+        let number = read.map_err(|error| words::read_error(&error, FIRST))?;
+        number.over(Exact::new(100, 0)).map(Share::from_fraction).map_err(words::overflow)
+    };
+    let found = Memo::new(move |_| -> Option<Result<Watched, WatchError>> {
+        let by = percent().ok()?;
+        chosen.with(|goods| match goods.is_empty() {
+            true => None,
+            false => Some(state.book.with(|book| state.ledger.with(|ledger| what_if(book, ledger, goods, by)))),
+        })
+    });
+    let error = text(move || {
+        let refused = || found.with(|found| found.as_ref()?.as_ref().err().cloned());
+        let said = |error| state.book.with(|book| words::watch::watch_error(&error, book));
+        percent().err().or_else(|| refused().map(said)).unwrap_or_default()
+    });
+    let watched = Memo::new(move |_| found.with(|found| found.as_ref()?.as_ref().ok().cloned()));
+    let sentence = text(move || match chosen.with(Vec::is_empty) {
+        true => "Choose what changes its price.".to_string(),
+        false => watched.with(|found| found.as_ref().map(words::watch::what_if).unwrap_or_default()),
+    });
+    let options = Signal::derive(move || state.book.with(|book| chosen.with(|chosen| options(book, chosen))));
+    let choose: Choose = Arc::new(move |value| {
+        let added = state.book.with_untracked(|book| meant(book, value));
+        chosen.update(|chosen| added.into_iter().for_each(|goods| put(chosen, goods)));
+        Ok(())
+    });
+    let taken = live(move || {
+        let row = |goods: Goods| {
+            let name = state.book.with(|book| book.name(Key::from(goods)));
+            let out = move || chosen.update(|chosen| chosen.retain(|other| *other != goods));
+            view! {
+                <li>
+                    <span>{name.clone()}</span>
+                    <TakeOut name=Signal::stored(name) on_click=out />
+                </li>
+            }
+        };
+        chosen.get().into_iter().map(row).collect_view().into_any()
+    });
+    let clear = when(
+        move || chosen.with(|chosen| chosen.len() > 1),
+        move || {
+            view! {
+                <p class="actions">
+                    <button class="quiet" on:click=press(move || chosen.set(Vec::new()))>
+                        "Take all out"
+                    </button>
+                </p>
+            }
+            .into_any()
+        },
+    );
+    view! {
+        <section class="section">
+            <h2>"What if a price changes"</h2>
+            <p class="about">{words::watch::ONLY_TRIED} " Delivery and what else is paid with a pack stay."</p>
+            <div class="fields">
+                <Choice label="Add what changes" options=options value=Signal::stored(String::new()) choose=choose />
+                <Ask label="Changes by, in percent" letters=true text=typed error=error />
+            </div>
+            <ul class="watch-chosen" aria-label="What changes its price">
+                {taken}
+            </ul>
+            {clear}
+            <p class="watch-said" role="status">{sentence}</p>
+        </section>
+        {shown(state, watched, &["Today", "Then", "Change"])}
+    }
+}
+
+/// Adds goods once.
+fn put(chosen: &mut Vec<Goods>, goods: Goods) {
+    if !chosen.contains(&goods) {
+        chosen.push(goods);
+    }
+}
+
+/// All of a supplier, then all goods by name that are not chosen yet.
+fn options(book: &Book, chosen: &[Goods]) -> Vec<(String, String)> {
+    let mut options = vec![(String::new(), "Choose".to_string())];
+    let mut suppliers: Vec<&str> = Vec::new();
+    for (_, pack) in bought(book).filter(|(_, pack)| !pack.supplier.is_empty()) {
+        let place = suppliers.partition_point(|other| *other < pack.supplier.as_str());
+        if suppliers.get(place).is_none_or(|other| *other != pack.supplier) {
+            suppliers.insert(place, &pack.supplier);
+        }
+    }
+    options.extend(suppliers.iter().map(|name| (format!("{BY_SUPPLIER}{name}"), format!("All from {name}"))));
+    for key in order::ingredients(book).into_iter().chain(order::packagings(book)) {
+        let Some(goods) = goods_at(key) else { continue };
+        if !chosen.contains(&goods) && !book.packs(goods).is_empty() {
+            options.push((value_of(goods), book.name(key)));
+        }
+    }
+    options
+}
+
+/// What stands before a supplier's name in an option.
+const BY_SUPPLIER: &str = "supplier ";
+
+/// The goods that an option means.
+fn meant(book: &Book, value: &str) -> Vec<Goods> {
+    let supplier = value.strip_prefix(BY_SUPPLIER);
+    let meant = |goods: Goods, of: &str| match supplier {
+        Some(supplier) => of == supplier,
+        None => value_of(goods) == value,
+    };
+    bought(book).filter(|(goods, pack)| meant(*goods, &pack.supplier)).map(|(goods, _)| goods).collect()
+}
+
+fn value_of(goods: Goods) -> String {
+    match goods {
+        Goods::Ingredient(id) => format!("ingredient {id}"),
+        Goods::Packaging(id) => format!("packaging {id}"),
+    }
+}
+
+fn goods_at(key: Key) -> Option<Goods> {
+    match key {
+        Key::Ingredient(id) => Some(Goods::Ingredient(id)),
+        Key::Packaging(id) => Some(Goods::Packaging(id)),
+        _ => None,
+    }
+}

@@ -1,0 +1,49 @@
+//! What the weighings say together.
+
+use leptos::prelude::*;
+
+use super::Told;
+use crate::measure::NumberStyle;
+use crate::ui::live::live;
+use crate::ui::parts::figures;
+use crate::ui::state::AppState;
+use crate::words;
+use crate::yield_log::Summary;
+
+/// Mean, interval and outlier of each step.
+pub fn told(state: AppState, told: Told) -> AnyView {
+    let step = move |summary: &Summary| {
+        let said = |say: fn(&Summary, &NumberStyle) -> String| state.style.with(|style| say(summary, style));
+        let list = vec![
+            ("Mean".to_string(), said(words::yield_log::mean), None),
+            ("True mean, likely within".to_string(), said(words::yield_log::interval), None),
+        ];
+        let outlier = said(words::yield_log::outlier);
+        let outlier = (!outlier.is_empty()).then(|| view! { <p class="trouble">{outlier}</p> });
+        view! {
+            <h3>{words::yield_log::step(summary.step)}</h3>
+            <dl class="figures">{figures(move || list.clone())}</dl>
+            {outlier}
+            <details class="more">
+                <summary>"How this came about"</summary>
+                <p class="about">{said(words::yield_log::how)}</p>
+            </details>
+        }
+    };
+    let steps = live(move || told.with(|told| told.iter().map(step).collect_view().into_any()));
+    let none = live(move || {
+        match told.with(Vec::is_empty) {
+        true => view! { <p class="hollow">"No weighing tells a yield yet: weigh what is left after trimming, or the juice."</p> }
+            .into_any(),
+        false => ().into_any(),
+    }
+    });
+    view! {
+        <section class="section">
+            <h2>"What the weighings say"</h2>
+            {none}
+            {steps}
+        </section>
+    }
+    .into_any()
+}

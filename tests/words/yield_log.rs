@@ -1,0 +1,121 @@
+//! What is said of weighings.
+
+use brimwright::book::{Ingredient, Weighing};
+use brimwright::ledger::Move;
+use brimwright::measure::{NumberStyle, Overflow, System};
+use brimwright::words::yield_log as words;
+use brimwright::yield_log::{Step, Summary, YieldLogError, summary};
+
+use crate::support::{amount, day, ingredient, ingredient_id, offer_id, share};
+
+fn style() -> NumberStyle {
+    NumberStyle::english("$")
+}
+
+fn spaced(text: &str) -> String {
+    text.replace(" %", "\u{a0}%")
+}
+
+/// Of 100 g each so many were left after trimming, from 2 November on.
+fn trimmed(grams: &[&str]) -> Summary {
+    let weighing = |(days, grams): (i32, &&str)| Weighing {
+        day: day("2026-11-02").plus_days(days),
+        bought: amount("100 g"),
+        trimmed: Some(amount(&format!("{grams} g"))),
+        pressed: None,
+    };
+    let log = Ingredient { weighings: (0..).zip(grams).map(weighing).collect(), ..ingredient(1, []) };
+    summary(&log, Step::Trim).unwrap().unwrap()
+}
+
+#[test]
+fn a_mean_and_its_interval() {
+    let said = |grams: &[&str]| {
+        let summary = trimmed(grams);
+        (words::mean(&summary, &style()), words::interval(&summary, &style()))
+    };
+    let expected = |mean: &str, interval: &str| (spaced(mean), spaced(interval));
+    assert_eq!(said(&["90"]), expected("90.0 % from 1 weighing", "unknown: weigh a second time"));
+    let alike = expected("90.0 % from 2 weighings", "no scatter to judge by: all are alike");
+    assert_eq!(said(&["90", "90"]), alike);
+    // scipy.stats.t.interval(0.95, 2, 0.9, 0.02 / sqrt(3)): 0.850317 to 0.949683.
+    assert_eq!(said(&["88", "90", "92"]), expected("90.0 % from 3 weighings", "85.0 % to 95.0 %"));
+    // 0.27 to 1.53 and -0.11 to 0.19: no yield is beyond all and nothing.
+    assert_eq!(said(&["85", "95"]), expected("90.0 % from 2 weighings", "26.5 % to 100.0 %"));
+    assert_eq!(said(&["3", "5"]), expected("4.0 % from 2 weighings", "0.0 % to 16.7 %"));
+}
+
+#[test]
+fn how_a_mean_came_about() {
+    let said = |grams: &[&str]| words::how(&trimmed(grams), &style());
+    let mean = "Each weighing counts alike: 88.0 % + 90.0 % + 92.0 %, divided by 3, is 90.0 %. All weighed together it is 90.0 %; there, large batches count for more.";
+    let spread = "Single weighings lie about 2.0 % from the mean (standard deviation). Student's t with 2 degrees of freedom, times that over the root of 3, is 5.0 %: so far the interval reaches to either side. 95 times of 100 such an interval holds the true mean.";
+    assert_eq!(said(&["88", "90", "92"]), spaced(&format!("{mean} {spread}")));
+    let more = said(&["88", "90", "92", "90", "90"]);
+    assert!(
+        more.starts_with(&spaced("Each weighing counts alike: 88.0 % + 90.0 % + 92.0 % and 2 more, divided by 5, is")),
+        "{more}"
+    );
+    let wide = said(&["85", "95"]);
+    let beyond = "Student's t with 1 degree of freedom, times that over the root of 2, is 63.5 %: so far the interval reaches to either side. 95 times of 100 such an interval holds the true mean. No yield lies beyond 0 and 100 %, so the interval ends there: weigh more often.";
+    assert!(wide.ends_with(&beyond.replace("63.5 %", "63.5\u{a0}%")), "{wide}");
+    let alike = said(&["90", "90"]);
+    assert!(alike.ends_with("there, large batches count for more."), "{alike}");
+    let one = "One weighing shows no scatter, so nobody knows how far the next will lie from it. Weigh again.";
+    assert_eq!(said(&["90"]), one);
+}
+
+#[test]
+fn what_stands_apart() {
+    let said = |grams: &[&str]| words::outlier(&trimmed(grams), &style());
+    // G 2.041 by scipy.stats, limit 1.887 (tests/reference/data/yield_log.csv).
+    let apart = "The weighing of 7 Nov 2026 stands apart: 30.0 % is 2.04 standard deviations from the mean. Of 6 weighings alike, the farthest lies within 1.89 in 95 cases of 100 (Grubbs' test). A slip of the scale or the pen, another press, other fruit? Weigh again and correct it, or leave it in: it counts.";
+    assert_eq!(said(&["90", "91", "89", "90", "90", "30"]), spaced(apart));
+    assert_eq!(said(&["90", "91", "89", "90", "90", "88"]), "");
+    assert_eq!(said(&["90", "30"]), "");
+}
+
+#[test]
+fn what_a_weighing_does_not_tell() {
+    let weighing = |trimmed: Option<&str>, pressed: Option<&str>| Weighing {
+        day: day("2026-11-02"),
+        bought: amount("100 g"),
+        trimmed: trimmed.map(amount),
+        pressed: pressed.map(amount),
+    };
+    let weights = |trimmed, pressed| words::weights(&weighing(trimmed, pressed), System::Metric, &style());
+    assert_eq!(weights(None, None), "100 g in");
+    assert_eq!(weights(Some("90 g"), Some("50 g")), "100 g in, 90 g trimmed, 50 g of juice");
+    let cut = Ingredient { trim_yield: share("0.9"), ..ingredient(1, []) };
+    let said = |trimmed, pressed| words::not_told(&cut, &weighing(trimmed, pressed));
+    assert_eq!(said(None, None), "only weighed in");
+    assert_eq!(said(None, Some("50 g")), "what went into the press was not weighed");
+    assert_eq!(said(Some("90 g"), None), "");
+    assert_eq!(words::not_told(&ingredient(1, []), &weighing(None, Some("50 g"))), "", "nothing is cut away");
+}
+
+#[test]
+fn what_can_be_adopted() {
+    let said = |now: Option<&str>| words::proposal(share("0.891"), now.map(share), &style());
+    assert_eq!(said(Some("0.89")), spaced("89.1 % instead of 89.0 %"));
+    assert_eq!(said(None), spaced("89.1 %, where the book has none"));
+    let moved = Move { offer: offer_id(1, 1), before: None, after: None };
+    assert_eq!(words::would_move(&[moved, moved]), "2 sizes move: none falls under target.");
+    assert_eq!(words::would_move(&[]), "No drink moves.");
+    assert_eq!([Step::Trim, Step::Press].map(words::step), ["Left after trimming", "Juice from what is trimmed"]);
+}
+
+#[test]
+fn what_a_log_cannot_do() {
+    let id = ingredient_id(1);
+    let gone = "This is not in the book any more. Undo its removal, or go back.";
+    assert_eq!(words::error(YieldLogError::Missing(id)), gone);
+    let density = "A volume of juice has a weight once its density is known. Type the weight, or first the density of the juice on the ingredient's page.";
+    assert_eq!(words::error(YieldLogError::NoJuiceDensity(id)), density);
+    let pieces = "Juice is weighed, or measured as a volume. Type it such as 5 lb or 2 L.";
+    assert_eq!(words::error(YieldLogError::Pieces), pieces);
+    let large = "The numbers are too large to compute with. Check for a digit too many.";
+    assert_eq!(words::error(YieldLogError::Arithmetic(Overflow::TooLarge)), large);
+    let taken = words::taken_as(amount("8.7627 lb"), System::UsCustomary, &style());
+    assert_eq!(taken, "Taken as 8.7627 lb of juice, by its density.");
+}
