@@ -3,6 +3,7 @@
 
 mod allergens;
 mod book_files;
+pub mod buying_list;
 mod choices;
 mod faults;
 mod labels;
