@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use super::in_dimension;
-use crate::book::{Book, BuyingList, Goods, OfferId, Pack, PackId, ToBuy};
+use crate::book::{Book, BuyingList, Goods, Key, OfferId, Pack, PackId, ToBuy};
 use crate::cost;
 use crate::ledger::Ledger;
 use crate::make::{Needed, Unmade, made_a_week, needs, whole_packs};
@@ -13,7 +13,7 @@ use crate::yields::YieldError;
 /// What is to be bought for so many drinks, before a list is made of it.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Proposal {
-    /// Goods that are needed and have a pack to buy them in, ingredients first, by id.
+    /// Goods that are needed and have a pack to buy them in, by name.
     pub lines: Vec<Proposed>,
     /// Goods of which no pack can be counted, and why: none of them is quoted, or what the
     /// ingredient lacks.
@@ -142,7 +142,11 @@ impl Proposal {
         match quotes.is_empty() {
             true => self.without_pack.push((goods, lacks)),
             false if !costs => self.free.push(goods),
-            false => self.lines.push(Proposed { goods, quotes }),
+            false => {
+                let name = |goods| (book.name(Key::from(goods)).to_ascii_lowercase(), goods);
+                let place = self.lines.partition_point(|line| name(line.goods) < name(goods));
+                self.lines.insert(place, Proposed { goods, quotes });
+            }
         }
         Ok(())
     }

@@ -15,6 +15,7 @@ pub mod price_points;
 mod reading;
 mod refusals;
 mod sales;
+pub mod sharing;
 mod sizes;
 pub mod switching;
 mod tolerances;

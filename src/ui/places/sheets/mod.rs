@@ -1,5 +1,7 @@
 //! Sheets to print.
 
+mod buying_list;
+
 use leptos::prelude::*;
 
 use crate::ui::parts::Back;
@@ -16,6 +18,7 @@ pub fn sheet(sheet: Sheet) -> AnyView {
     view! {
         <Back to=back name=name />
         <h1>{heading}</h1>
+        {(sheet == Sheet::BuyingList).then(|| view! { <buying_list::BuyingListSheet /> })}
     }
     .into_any()
 }
