@@ -4,6 +4,8 @@
 mod carry;
 mod list;
 mod propose;
+#[cfg(test)]
+mod tests;
 
 pub use carry::{Carried, Finished, PricePaid, carry, finish};
 pub use list::{Group, Listed, Totals, addable, group};

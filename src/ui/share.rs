@@ -43,7 +43,7 @@ pub fn Share(
         <button class="button" on:click=press(start)>
             {label}
         </button>
-        <p class="hollow" role="status">
+        <p class="hollow share-said" role="status">
             {said}
         </p>
         {by_hand}

@@ -75,7 +75,7 @@ impl Buying<'_> {
     pub fn proposed(&self, goods: Goods, quote: &Quote, today: Date) -> String {
         let needed = self.measure(quote.needed);
         let here = match quote.here {
-            Here::NotCounted => "nobody counted what is here".to_string(),
+            Here::NotCounted => "none counted here".to_string(),
             Here::Counted { amount, day } => format!("{} here, {}", self.measure(amount), counted(day, today)),
             Here::Unusable { lacks, day } => {
                 format!("what is here, {}, cannot be taken off. {}", counted(day, today), self.lacks(lacks))
@@ -171,7 +171,8 @@ impl Buying<'_> {
         let paid = if listed.line.paid.is_some() { "paid" } else { "asked" };
         let surcharge = listed.pack.as_ref().map(|pack| pack.surcharge).filter(|it| !it.is_zero());
         let surcharge = surcharge.map(|it| format!(" + {}", self.money(it))).unwrap_or_default();
-        format!("{paid} {}{surcharge} each, {} in all", self.money(each), self.money(cost))
+        let each = format!("{paid} {}{surcharge}", self.money(each));
+        if listed.line.packs.is_one() { each } else { format!("{each} each, {} in all", self.money(cost)) }
     }
 
     /// What lines cost together: "$120.00: $34.00 ticked, $86.00 left."

@@ -41,8 +41,10 @@ fn table(words: &Buying, group: &Group) -> AnyView {
         let tick = if listed.line.bought { "\u{2611}" } else { "\u{2610}" };
         view! {
             <tr>
-                <th scope="row">{tick} " " {words.goods(listed.line.goods)}</th>
-                <td>{words.packs(listed.line.packs, listed.pack.as_ref())}</td>
+                <th scope="row">
+                    {tick} " " {words.goods(listed.line.goods)}
+                    <span class="table-source">{words.packs(listed.line.packs, listed.pack.as_ref())}</span>
+                </th>
                 <td>{money(listed.each)}</td>
                 <td class="sheet-blank"></td>
                 <td>{money(listed.cost)}</td>
@@ -52,26 +54,25 @@ fn table(words: &Buying, group: &Group) -> AnyView {
     let rows = group.lines.iter().map(row).collect_view();
     view! {
         <h2>{supplier(group).to_string()}</h2>
-        <div class="wide" tabindex="0" role="region" aria-label=supplier(group).to_string()>
-            <table class="table sheet-list">
-                <thead>
-                    <tr>
-                        <td></td>
-                        <th scope="col">"Packs"</th>
-                        <th scope="col">"Asked for one"</th>
-                        <th scope="col">"Paid for one"</th>
-                        <th scope="col">"In all"</th>
-                    </tr>
-                </thead>
-                <tbody>{rows}</tbody>
-                <tfoot>
-                    <tr>
-                        <th scope="row" colspan="4">"Total"</th>
-                        <td>{words.money(group.totals.all)}</td>
-                    </tr>
-                </tfoot>
-            </table>
-        </div>
+        <table class="table sheet-list">
+            <thead>
+                <tr>
+                    <td></td>
+                    <th scope="col">"Asked"</th>
+                    <th scope="col">"Paid"</th>
+                    <th scope="col">"In all"</th>
+                </tr>
+            </thead>
+            <tbody>{rows}</tbody>
+            <tfoot>
+                <tr>
+                    <th scope="row" colspan="3">
+                        "Total"
+                    </th>
+                    <td>{words.money(group.totals.all)}</td>
+                </tr>
+            </tfoot>
+        </table>
     }
     .into_any()
 }

@@ -8,7 +8,7 @@ use crate::buying_list::{Group, Listed, Totals, group};
 use crate::measure::Exact;
 use crate::ui::fields::{self, Entry, Tick};
 use crate::ui::live::{flag, live, text};
-use crate::ui::parts::{Section, TakeOut, figures};
+use crate::ui::parts::{TakeOut, figures};
 use crate::ui::state::AppState;
 use crate::words::buying_list::supplier;
 
@@ -42,13 +42,11 @@ pub fn Lines() -> impl IntoView {
         }
     });
     view! {
+        <dl class="figures">{all}</dl>
+        <p class="hollow" role="status">
+            {progress}
+        </p>
         {live(move || shape.get().into_iter().map(of_supplier).collect_view().into_any())}
-        <Section heading="All of it">
-            <dl class="figures">{all}</dl>
-            <p class="hollow" role="status">
-                {progress}
-            </p>
-        </Section>
     }
 }
 

@@ -91,10 +91,10 @@ fn Listed() -> impl IntoView {
                 "With prices"
             </Tick>
             <div class="actions">
-                <Share label="Share as text" title="Buying list" read />
                 <a class="button" href=Route::Sheet(Sheet::BuyingList).address()>
                     "Sheet to print"
                 </a>
+                <Share label="Share as text" title="Buying list" read />
             </div>
         </Section>
     }
