@@ -1,10 +1,10 @@
 //! What is said of the buying list: before it is made, at the supplier's, and as a text to send.
 
+use super::troubles::yield_error;
 use super::{day, overflow, trouble};
 use crate::book::{Book, BuyingList, Goods, Key, OfferId, Pack, PackId};
 use crate::buying_list::{Carried, Finished, Group, Here, Listed, PricePaid, Proposal, Quote, Totals, group};
-use crate::cost::CostError;
-use crate::ledger::{Move, Trouble};
+use crate::ledger::{Move, Side};
 use crate::make::Unmade;
 use crate::measure::{
     Amount, Date, Exact, Measure, Money, NumberStyle, Overflow, show_amount, show_measure, show_money, show_number,
@@ -74,23 +74,26 @@ impl Buying<'_> {
     /// What is needed of goods, what is here of it, and what is bought: the sum with its numbers.
     pub fn proposed(&self, goods: Goods, quote: &Quote, today: Date) -> String {
         let needed = self.measure(quote.needed);
-        let here = match quote.here {
-            Here::NotCounted => "none counted here".to_string(),
-            Here::Counted { amount, day } => format!("{} here, {}", self.measure(amount), counted(day, today)),
+        let left_over = self.measure(quote.left_over);
+        let (here, unusable) = match quote.here {
+            Here::NotCounted => (", none counted here".to_string(), String::new()),
+            Here::Counted { amount, day } => {
+                (format!(", {} here, {}", self.measure(amount), counted(day, today)), String::new())
+            }
             Here::Unusable { lacks, day } => {
-                format!("what is here, {}, cannot be taken off. {}", counted(day, today), self.lacks(lacks))
+                let why = yield_error(&lacks, self.book);
+                (String::new(), format!(" What is here, {}, is not taken off: {why}", counted(day, today)))
             }
         };
-        let start = format!("{needed} needed, {}", here.trim_end_matches('.'));
         if quote.packs.is_zero() {
-            return format!("{start}: enough, {} left over.", self.measure(quote.left_over));
+            return format!("{needed} needed{here}: enough, {left_over} left over.{unusable}");
         }
         let pack = self.pack(goods, quote.pack);
+        let at_a_time = pack.map(|pack| pack.at_a_time.ceiling()).filter(|number| !number.is_one());
+        let least = at_a_time.map(|number| format!(" (at least {} at a time)", self.number(number)));
         let packs = self.packs(quote.packs, pack);
-        let at_a_time = pack.filter(|pack| !pack.at_a_time.is_one());
-        let least = at_a_time.map(|pack| format!(" (at least {} at a time)", self.number(pack.at_a_time.ceiling())));
-        let supplier = pack.map(from).unwrap_or_default();
-        format!("{start}: {packs}{supplier}{}, {} left over.", least.unwrap_or_default(), self.measure(quote.left_over))
+        let (supplier, least) = (pack.map(from).unwrap_or_default(), least.unwrap_or_default());
+        format!("{needed} needed{here}: {packs}{supplier}{least}, {left_over} left over.{unusable}")
     }
 
     /// What another pack would save; none where it saves nothing.
@@ -113,14 +116,12 @@ impl Buying<'_> {
         }
     }
 
-    fn lacks(&self, lacks: YieldError) -> String {
-        trouble(&Trouble::Cost(CostError::Yield(lacks)), self.book)
-    }
-
-    /// Goods that cannot be put on the list, and why.
+    /// Why goods cannot be put on the list.
     pub fn without_pack(&self, goods: Goods, lacks: Option<YieldError>) -> String {
-        let why = lacks.map_or("No pack of it is quoted. Enter one.".to_string(), |lacks| self.lacks(lacks));
-        format!("{}: {why}", self.goods(goods))
+        match lacks {
+            Some(lacks) => yield_error(&lacks, self.book),
+            None => format!("{} has no pack. Enter what a pack holds and costs.", self.goods(goods)),
+        }
     }
 
     /// A drink that is not counted, and why.
@@ -220,7 +221,7 @@ impl Buying<'_> {
 
     /// A size that moves: "Orchard Green, 16 fl oz: 70.1 % left, 68.9 % then".
     pub fn moved(&self, moved: &Move) -> String {
-        let margin = |side: Option<crate::ledger::Side>| match side.and_then(|side| side.margin) {
+        let margin = |side: Option<Side>| match side.and_then(|side| side.margin) {
             Some(margin) => show_percent(margin, self.style).unwrap_or_else(overflow),
             None => "no margin".to_string(),
         };
@@ -254,7 +255,7 @@ impl Buying<'_> {
             format!(
                 " {}: the count before cannot be added to, a new one starts with what was bought. {}",
                 self.goods(*goods),
-                self.lacks(*lacks)
+                yield_error(lacks, self.book)
             )
         });
         let anew: String = anew.collect();

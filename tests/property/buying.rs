@@ -1,7 +1,9 @@
 //! The buying list against sums of other means: what is needed is worked out in binary fractions
 //! on the way from the recipe to the market; what is bought covers it and hardly more.
 
-use brimwright::book::{Book, BuyingList, Edit, Goods, Ingredient, Offer, OfferId, Pack, Record, Stage};
+use brimwright::book::{
+    Book, BuyingList, Edit, Field, Goods, Ingredient, Offer, OfferId, Pack, Problem, Record, Refusal, Stage,
+};
 use brimwright::buying_list::{Here, Proposal, Quote, carry, finish, group, makes, propose};
 use brimwright::ledger::Ledger;
 use brimwright::measure::{Date, Dimension, Exact, Measure, Money, Share, Unit};
@@ -184,12 +186,20 @@ proptest! {
         let made = [(offer_id(1, 1), units)];
         let list = ticked(&proposal(&book, &made), cheapest);
         let mut book = book;
+        if list.lines.iter().any(|line| !line.packs.keeps()) {
+            return Ok(());
+        }
         book.apply(&Edit::Put(Record::BuyingList(list.clone()))).expect("a list of whole packs");
         let before = book.clone();
         let finished = finish(&book, &list, today()).unwrap();
         prop_assert_eq!((finished.added, finished.not_bought), (list.lines.len(), 0));
         prop_assert_eq!((&finished.started_anew, &finished.not_quoted), (&Vec::new(), &Vec::new()));
-        let applied = book.apply(&finished.edit).expect("a count that can be kept");
+        let applied = match book.apply(&finished.edit) {
+            Ok(applied) => applied,
+            // Of a thousandth of a gram in a pack it may take more packs than a count has digits.
+            Err(Refusal::Field { field: Field::OnHand, problem: Problem::TooLarge, .. }) => return Ok(()),
+            Err(other) => panic!("{other:?}"),
+        };
         prop_assert!(book.buying_list().is_none());
         let again = proposal(&book, &made);
         prop_assert_eq!(ticked(&again, cheapest).lines, []);

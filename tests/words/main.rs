@@ -2,6 +2,7 @@
 //! letter: they are what a person is left alone with.
 
 mod bars;
+mod buying_list;
 mod estimates;
 mod fills;
 mod labels;
