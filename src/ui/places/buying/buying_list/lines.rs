@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use super::{changed, said};
-use crate::book::{Book, Edit, Goods, PackId, ToBuy};
+use crate::book::{Book, Edit, Goods, Key, PackId, ToBuy};
 use crate::buying_list::{Group, Listed, Totals, group};
 use crate::measure::Exact;
 use crate::ui::fields::{self, Entry, Tick};
@@ -31,7 +31,7 @@ pub fn Lines() -> impl IntoView {
     let all = figures(move || {
         let Some(totals) = totals() else { return Vec::new() };
         let left = totals.left().unwrap_or_default();
-        let money = [("Altogether", totals.all), ("Ticked", totals.bought), ("Left", left)];
+        let money = [("Left", left), ("Ticked", totals.bought), ("Altogether", totals.all)];
         money.map(|(name, money)| (name.to_string(), state.money(money), None)).to_vec()
     });
     let progress = text(move || {
@@ -90,7 +90,8 @@ fn line_changed(book: &Book, (goods, pack): Line, change: impl FnOnce(&mut ToBuy
 fn row(of: Line) -> AnyView {
     let state = AppState::here();
     let listed = Memo::new(move |_| state.book.with(|book| Listed::of(book, line_of(book, of)?).ok()));
-    let name = said(state, |words| words.goods(of.0));
+    // Not followed: the row would be drawn anew, and its field lose the caret, with every edit.
+    let name = state.book.with_untracked(|book| book.name(Key::from(of.0)));
     let bought = flag(move || listed.with(|it| it.as_ref().is_some_and(|it| it.line.bought)));
     let packs = text(move || {
         let of = |it: &Listed| said(state, |words| words.packs(it.line.packs, it.pack.as_ref()));
@@ -136,7 +137,7 @@ fn row(of: Line) -> AnyView {
     view! {
         <li class="buy-line">
             <Tick done=bought set=tick>
-                {shown}
+                {shown} " "
                 <span class="soft">{packs}</span>
             </Tick>
             <Entry

@@ -164,7 +164,7 @@ fn Asking(asked: Asked) -> impl IntoView {
     view! {
         <Section heading="What is to be made" about="What is planned and not filled yet, and usual weeks of what you sell.">
             <Day label="Planned from" value=text(move || asked.from.get().to_string()) choose=choose_day />
-            <div role="group" aria-label="Batches to buy for" class="buy-batches">
+            <div role="group" aria-label="Batches to buy for" class="buy-chosen">
                 {ticks}
             </div>
             <p class="hollow">{none}</p>

@@ -87,9 +87,11 @@ fn Listed() -> impl IntoView {
         <Add />
         <Ending />
         <Section heading="Share or print">
-            <Tick done=flag(move || prices.get()) set=move |with| prices.set(with)>
-                "With prices"
-            </Tick>
+            <div class="buy-chosen">
+                <Tick done=flag(move || prices.get()) set=move |with| prices.set(with)>
+                    "With prices"
+                </Tick>
+            </div>
             <div class="actions">
                 <a class="button" href=Route::Sheet(Sheet::BuyingList).address()>
                     "Sheet to print"
