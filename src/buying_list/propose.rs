@@ -151,6 +151,14 @@ impl Proposal {
         Ok(())
     }
 
+    /// What all of it costs, in the pack chosen for each of the goods.
+    ///
+    /// # Errors
+    /// [`Overflow`].
+    pub fn cost(&self, choose: &dyn Fn(&Proposed) -> Option<Quote>) -> Result<Money, Overflow> {
+        self.lines.iter().filter_map(choose).try_fold(Money::ZERO, |sum, quote| sum.plus(quote.cost))
+    }
+
     /// The list that is made of it, with the pack chosen for each of the goods.
     pub fn list(&self, day: Date, choose: &dyn Fn(&Proposed) -> Option<Quote>) -> BuyingList {
         let line = |proposed: &Proposed| {

@@ -4,7 +4,7 @@
 use brimwright::book::{
     Book, BuyingList, Edit, Field, Goods, Ingredient, Offer, OfferId, Pack, Problem, Record, Refusal, Stage,
 };
-use brimwright::buying_list::{Here, Proposal, Quote, carry, finish, group, makes, propose};
+use brimwright::buying_list::{Here, Proposal, Proposed, Quote, carry, finish, group, makes, propose};
 use brimwright::ledger::Ledger;
 use brimwright::measure::{Date, Dimension, Exact, Measure, Money, Share, Unit};
 use proptest::collection::vec;
@@ -223,6 +223,8 @@ proptest! {
             })
         };
         prop_assert_eq!((totals.all, totals.bought), (sum(&|_| true), sum(&|line| line.bought)));
+        let chosen = |line: &Proposed| if cheapest { line.cheapest() } else { line.now() };
+        prop_assert_eq!(proposal.cost(&chosen), Ok(totals.all));
         prop_assert_eq!(totals.left(), Ok(sum(&|line| !line.bought)));
         prop_assert_eq!(groups.iter().map(|group| group.lines.len()).sum::<usize>(), list.lines.len());
         for group in &groups {

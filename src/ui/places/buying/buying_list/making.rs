@@ -81,12 +81,8 @@ impl Asked {
         self.proposed(|proposal| proposal.lines.iter().filter(buys).count())
     }
 
-    fn cost(self, choose: impl Fn(&Proposed) -> Option<Quote>) -> Result<Money, Overflow> {
-        self.proposed(|proposal| {
-            let costs = proposal.lines.iter().filter_map(choose).map(|quote| quote.cost);
-            Some(costs.fold(Ok(Money::ZERO), |sum, cost| sum.and_then(|sum: Money| sum.plus(cost))))
-        })
-        .unwrap_or(Ok(Money::ZERO))
+    fn cost(self, choose: &dyn Fn(&Proposed) -> Option<Quote>) -> Result<Money, Overflow> {
+        self.proposal.with(|proposal| proposal.as_ref().map_err(|error| *error)?.cost(choose))
     }
 }
 
@@ -102,7 +98,7 @@ fn asked_weeks(state: AppState, weeks: RwSignal<String>) -> Option<Result<Exact,
         true => Err(format!("A list is made for {MOST_WEEKS} weeks at most. Type fewer.")),
         false => Ok(number),
     };
-    Some(asked_number(state, weeks, "1").map(|read| read.and_then(fits))?)
+    asked_number(state, weeks, "1").map(|read| read.and_then(fits))
 }
 
 /// Making a list.
@@ -189,7 +185,7 @@ fn Answer(asked: Asked, made: impl Fn() + Copy + Send + Sync + 'static) -> impl 
     };
     let lines = move || asked.lines();
     let all = figures(move || {
-        let cost = asked.cost(|line| asked.chosen(line)).map_or_else(words::overflow, |cost| state.money(cost));
+        let cost = asked.cost(&|line| asked.chosen(line)).map_or_else(words::overflow, |cost| state.money(cost));
         vec![("To pay".to_string(), cost, None), ("Lines".to_string(), lines().to_string(), None)]
     });
     let packs = Signal::stored(vec![
@@ -203,7 +199,7 @@ fn Answer(asked: Asked, made: impl Fn() + Copy + Send + Sync + 'static) -> impl 
         Ok(())
     });
     let saves = text(move || {
-        let costs = asked.cost(|line| asked.chosen(line)).and_then(|now| Ok((now, asked.cost(Proposed::cheapest)?)));
+        let costs = asked.cost(&|line| asked.chosen(line)).and_then(|now| Ok((now, asked.cost(&Proposed::cheapest)?)));
         costs.map_or_else(words::overflow, |(now, then)| said(state, |words| words.saves_in_all(now, then)))
     });
     let old = text(move || asked.proposed(|proposal| said(state, |words| words.old_counts(proposal, today()))));
