@@ -275,7 +275,7 @@ fn without_a_price_paid_there_is_nothing_to_carry() {
 #[test]
 fn what_was_bought_is_added_to_what_is_here() {
     let third = Ingredient { on_hand: here("2 ea", "2026-11-20"), ..ingredient(5, [pack(1, "2 kg", "4")]) };
-    let weighed = Ingredient { id: ingredient_id(6), piece_weight: Some(grams("3")), ..third.clone() };
+    let weighed = Ingredient { id: ingredient_id(6), piece_weight: Some(grams("6")), ..third.clone() };
     let poured = Ingredient {
         on_hand: here("1 L", "2026-11-20"),
         density: Some(density("0.8")),
@@ -309,8 +309,8 @@ fn what_was_bought_is_added_to_what_is_here() {
     // The count keeps its day: buying is no counting.
     assert_eq!(now(2), here("2.5 kg", "2026-11-20"));
     assert_eq!(now(5), here("2 kg", "2026-11-26"));
-    // 2 and 2000 / 3 pieces, rounded up in the eighth decimal.
-    assert_eq!(now(6), here("668.66666667 ea", "2026-11-20"));
+    // 2 and 2000 / 6 pieces, rounded up in the eighth decimal.
+    assert_eq!(now(6), here("335.33333334 ea", "2026-11-20"));
     // 1000 g at 0.8 g/mL are 1250 mL.
     assert_eq!(now(7), here("2.25 L", "2026-11-20"));
     assert_eq!(book.on_hand(Goods::Packaging(packaging_id(1))), None);
