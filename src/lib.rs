@@ -18,6 +18,7 @@ extern crate self as brimwright;
 mod support;
 
 pub mod book;
+pub mod buying_list;
 pub mod cost;
 pub mod exchange;
 pub mod fill;

@@ -5,7 +5,7 @@ mod drink;
 mod purchase;
 
 pub use drink::{Cost, LineCost, PackagingCost, Part, cost, thrown_away, unsold_share};
-pub use purchase::{bought_cost, paid, paid_for, piece_cost, usable_cost};
+pub use purchase::{bought_cost, paid, paid_each, paid_for, piece_cost, usable_cost};
 
 use crate::book::{Goods, Key};
 use crate::measure::Overflow;

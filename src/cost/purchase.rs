@@ -19,7 +19,15 @@ pub fn paid(pack: &Pack) -> Result<Money, Overflow> {
 /// # Errors
 /// [`Overflow`].
 pub fn paid_for(pack: &Pack, packs: Exact) -> Result<Money, Overflow> {
-    pack.price_at(packs).plus(pack.surcharge)?.times(packs)
+    paid_each(pack.price_at(packs), pack.surcharge, packs)
+}
+
+/// What is paid for so many packs, of which each costs so much and its surcharge.
+///
+/// # Errors
+/// [`Overflow`].
+pub fn paid_each(price: Money, surcharge: Money, packs: Exact) -> Result<Money, Overflow> {
+    price.plus(surcharge)?.times(packs)
 }
 
 /// The cost of an amount bought out of a pack, in the pack's own dimension (base unit).

@@ -7,8 +7,8 @@ mod needs;
 pub use card::{Card, MOST_DRINKS, Taken, card, is_a_number_of_drinks};
 pub use needs::{Needed, Needs, Unmade, Use, needs};
 
-use crate::book::Pack;
-use crate::measure::{Exact, Overflow};
+use crate::book::{Book, Offer, Pack};
+use crate::measure::{Exact, Overflow, Share};
 
 /// Decimals to which packs are counted before they are rounded up: thirds on the way would else
 /// ask for a pack more.
@@ -20,4 +20,15 @@ const PACK_PLACES: u32 = 9;
 /// [`Overflow`].
 pub fn whole_packs(pack: &Pack, bought: Exact) -> Result<Exact, Overflow> {
     Ok(bought.over(pack.contents.measure()?.base())?.rounded(PACK_PLACES).ceiling())
+}
+
+/// How many of an offer are made in a usual week: what is sold and what is thrown away. None where
+/// nobody knows how many are sold, or the drink is gone.
+///
+/// # Errors
+/// [`Overflow`].
+pub fn made_a_week(book: &Book, offer: &Offer) -> Result<Option<Exact>, Overflow> {
+    let Some((weekly, drink)) = offer.weekly.zip(book.drink(offer.drink)) else { return Ok(None) };
+    let sold = Share::WHOLE.minus(drink.unsold.unwrap_or(book.settings().unsold))?;
+    Ok(Some(weekly.over(sold.fraction())?))
 }

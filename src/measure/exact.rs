@@ -239,6 +239,15 @@ impl Exact {
         self.rounded(STORED_PLACES as u32)
     }
 
+    /// The same, and not less than it is.
+    ///
+    /// # Errors
+    /// [`Overflow`].
+    pub fn kept_up(self) -> Result<Exact, Overflow> {
+        let kept = self.kept();
+        if kept >= self { Ok(kept) } else { kept.plus(Exact::new(1, STORED_PLACES as u32)) }
+    }
+
     /// As so many of `parts`, to the nearest whole: lengths in a drawing. None for a negative
     /// number or one beyond four billion parts.
     pub fn in_parts(self, parts: u32) -> Option<u32> {

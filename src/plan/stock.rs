@@ -2,8 +2,8 @@
 
 use crate::book::{Book, Offer, Packaging, PackagingId, PackagingPart};
 use crate::cost;
-use crate::make::whole_packs;
-use crate::measure::{Exact, Money, Overflow, Share};
+use crate::make::{made_a_week, whole_packs};
+use crate::measure::{Exact, Money, Overflow};
 
 /// The opening stock of one kind of packaging.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -37,11 +37,8 @@ pub fn opening_stock(
 ) -> Result<Vec<Stock>, Overflow> {
     let mut a_week: Vec<(PackagingId, Exact)> = Vec::new();
     for offer in offers {
-        let (Some(drink), Some(container)) = (book.drink(offer.drink), book.container(offer.container)) else {
-            continue;
-        };
-        let sold = Share::WHOLE.minus(drink.unsold.unwrap_or(book.settings().unsold))?;
-        let made = offer.weekly.unwrap_or(Exact::ZERO).over(sold.fraction())?;
+        let Some(container) = book.container(offer.container) else { continue };
+        let made = made_a_week(book, offer)?.unwrap_or_default();
         for used in book.set_of(container) {
             let more = made.times(used.count)?;
             match a_week.iter_mut().find(|(id, _)| *id == used.packaging) {

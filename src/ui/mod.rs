@@ -20,6 +20,7 @@ mod places;
 mod random;
 mod route;
 mod saving;
+mod share;
 mod shell;
 mod state;
 mod today;

@@ -3,6 +3,7 @@
 
 mod allergens;
 mod book_files;
+pub mod buying_list;
 mod choices;
 pub mod counter;
 mod faults;
@@ -15,6 +16,7 @@ pub mod price_points;
 mod reading;
 mod refusals;
 mod sales;
+pub mod sharing;
 mod sheets;
 mod sizes;
 pub mod switching;

@@ -6,6 +6,7 @@ use std::hint::black_box;
 use std::time::{Duration, Instant};
 
 use brimwright::book::{Book, Edit, Goods, IngredientId, Offer, OfferId, Record, Scope};
+use brimwright::buying_list::{makes, propose};
 use brimwright::gap::ways;
 use brimwright::ledger::{Ledger, Standing};
 use brimwright::measure::{Exact, Money, Share};
@@ -18,6 +19,8 @@ const ONE_PRICE_BAR: Duration = Duration::from_micros(250);
 const WHOLE_BOOK_BAR: Duration = Duration::from_millis(10);
 /// One step of a what-if over the whole menu: price, ingredients, and the comparison.
 const WHAT_IF_BAR: Duration = Duration::from_millis(15);
+/// What a usual week of the whole menu takes from the market.
+const BUYING_BAR: Duration = Duration::from_millis(10);
 /// Every lever of one offer under its target.
 const LEVERS_BAR: Duration = Duration::from_millis(10);
 /// What the menu hangs on, from what its drinks cost.
@@ -38,6 +41,8 @@ fn main() {
     let (prices, ingredients) = what_ifs(&book);
     figure("a price tried over the whole menu", prices, WHAT_IF_BAR);
     figure("dearer ingredients tried over the whole menu", ingredients, WHAT_IF_BAR);
+    let (buying, lines) = buying(book.clone());
+    figure(&format!("a buying list of {lines} lines for a week of the whole menu"), buying, BUYING_BAR);
     let (levers, ways) = levers(&book);
     figure(&format!("the levers of one offer, {ways} on average"), levers, LEVERS_BAR);
     let (exposures, dearer) = watched(book);
@@ -87,6 +92,23 @@ fn what_ifs(book: &Book) -> (Vec<Duration>, Vec<Duration>) {
     let share = |percent| Share::from_fraction(Exact::new(percent, 2));
     let dearer = (1..50).map(|percent| tried(&WhatIf { ingredients: share(percent), ..WhatIf::default() })).collect();
     (prices, dearer)
+}
+
+/// What is to be bought for a week in which each size is sold 20 times, and how much of it.
+fn buying(mut book: Book) -> (Vec<Duration>, usize) {
+    let sold: Vec<Offer> =
+        book.offers().map(|offer| Offer { weekly: Some(Exact::new(20, 0)), ..offer.clone() }).collect();
+    for offer in sold {
+        book.apply(&Edit::Put(Record::Offer(offer))).expect("a number above zero");
+    }
+    let ledger = Ledger::of(&book);
+    let mut lines = 0;
+    let proposed = |lines: &mut usize| {
+        let made = makes(black_box(&book), &[], Exact::ONE).expect("small");
+        *lines = propose(&book, &ledger, &made).expect("small").lines.len();
+    };
+    let times = (0..100).map(|_| timed(|| proposed(&mut lines))).collect();
+    (times, lines)
 }
 
 /// The levers of each offer under its target, and how many one has.

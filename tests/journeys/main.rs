@@ -4,6 +4,7 @@
 mod blended;
 mod book_files;
 mod bottle;
+mod buying_list;
 mod cup;
 mod entering;
 mod first_start;

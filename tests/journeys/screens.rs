@@ -52,6 +52,13 @@ async fn every_screen_fits(name: &'static str, width: u32, height: u32) {
     journey.click(By::Text(&opens[0])).await;
     journey.expect_count("dialog[open] .step-head", 1).await;
     faults.extend(journey.faults_of_layout(&[""]).await);
+    // A buying list, made for a usual week, and its sheet.
+    journey.go("#/buying/list").await;
+    journey.enter(By::Label("And so many usual weeks"), "1").await;
+    faults.extend(journey.faults_of_layout(&[""]).await);
+    journey.click(By::Text("Make the list")).await;
+    journey.wait_for_text("Done with this list").await;
+    faults.extend(journey.faults_of_layout(&["", "#/print/list"]).await);
     // A scenario with a drink that is open to change.
     journey.go("#/sizes/scenarios").await;
     journey.click(By::Text("Copy today's menu")).await;

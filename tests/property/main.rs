@@ -1,6 +1,7 @@
 //! What must hold for every book, recipe, price and typed text, tried on generated ones.
 
 mod books;
+mod buying;
 mod counter;
 mod drinks;
 mod edits;

@@ -17,6 +17,7 @@
 //! Sizes within are in `em`: on the screen the whole paper is drawn larger or smaller with its
 //! letters.
 
+mod buying_list;
 mod cards;
 mod frame;
 mod prices;
@@ -43,7 +44,7 @@ pub fn sheet(sheet: Sheet) -> AnyView {
         Sheet::BuyingList => view! {
             <Frame heading="Buying list, to print" back=Route::BuyingList name="Buying list">
                 <Leaf title="Buying list">
-                    <h2>"Buying list"</h2>
+                    <buying_list::BuyingListSheet />
                 </Leaf>
             </Frame>
         }

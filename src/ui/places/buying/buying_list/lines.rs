@@ -1,0 +1,162 @@
+//! The lines of the list, by supplier.
+
+use leptos::prelude::*;
+
+use super::{changed, said};
+use crate::book::{Book, Edit, Goods, Key, PackId, ToBuy};
+use crate::buying_list::{Group, Listed, Totals, group};
+use crate::measure::Exact;
+use crate::ui::fields::{self, Entry, Tick};
+use crate::ui::live::{flag, live, text};
+use crate::ui::parts::{TakeOut, figures};
+use crate::ui::state::AppState;
+use crate::words::buying_list::supplier;
+
+/// A line of the list.
+type Line = (Goods, PackId);
+
+/// The groups with their lines: as long as these are the same, nothing is drawn anew.
+type Shape = Vec<(String, Vec<Line>)>;
+
+/// The lines of the list, by supplier.
+#[component]
+pub fn Lines() -> impl IntoView {
+    let state = AppState::here();
+    let shape = Memo::new(move |_| {
+        let line = |listed: &Listed| (listed.line.goods, listed.line.pack);
+        let of = |group: &Group| (group.supplier.clone(), group.lines.iter().map(line).collect());
+        groups(state).map(|(groups, _)| groups.iter().map(of).collect::<Shape>()).unwrap_or_default()
+    });
+    let totals = move || groups(state).map(|(_, totals)| totals);
+    let all = figures(move || {
+        let Some(totals) = totals() else { return Vec::new() };
+        let left = totals.left().unwrap_or_default();
+        let money = [("Left", left), ("Ticked", totals.bought), ("Altogether", totals.all)];
+        money.map(|(name, money)| (name.to_string(), state.money(money), None)).to_vec()
+    });
+    let progress = text(move || {
+        let Some(totals) = totals() else { return String::new() };
+        match totals.lines {
+            0 => "Nothing is on the list.".to_string(),
+            _ => said(state, |words| words.progress(&totals)),
+        }
+    });
+    view! {
+        <dl class="figures">{all}</dl>
+        <p class="hollow" role="status">
+            {progress}
+        </p>
+        {live(move || shape.get().into_iter().map(of_supplier).collect_view().into_any())}
+    }
+}
+
+fn groups(state: AppState) -> Option<(Vec<Group>, Totals)> {
+    state.book.with(|book| group(book, book.buying_list()?).ok())
+}
+
+fn of_supplier((name, lines): (String, Vec<Line>)) -> AnyView {
+    let state = AppState::here();
+    let group = move |name: &str| groups(state)?.0.into_iter().find(|group| group.supplier == name);
+    let heading = {
+        let name = name.clone();
+        text(move || group(&name).map(|group| supplier(&group).to_string()).unwrap_or_default())
+    };
+    let totals =
+        text(move || group(&name).map(|group| said(state, |words| words.totals(&group.totals))).unwrap_or_default());
+    view! {
+        <section class="section">
+            <h2>{heading}</h2>
+            <ul class="buy">{lines.into_iter().map(row).collect_view()}</ul>
+            <p class="buy-totals">{totals}</p>
+        </section>
+    }
+    .into_any()
+}
+
+/// One line of the book's list.
+fn line_of(book: &Book, (goods, pack): Line) -> Option<ToBuy> {
+    book.buying_list()?.lines.iter().find(|line| (line.goods, line.pack) == (goods, pack)).copied()
+}
+
+/// The edit that changes one line.
+fn line_changed(book: &Book, (goods, pack): Line, change: impl FnOnce(&mut ToBuy)) -> Option<Edit> {
+    changed(book, |list| {
+        if let Some(line) = list.lines.iter_mut().find(|line| (line.goods, line.pack) == (goods, pack)) {
+            change(line);
+        }
+    })
+}
+
+fn row(of: Line) -> AnyView {
+    let state = AppState::here();
+    let listed = Memo::new(move |_| state.book.with(|book| Listed::of(book, line_of(book, of)?).ok()));
+    // Not followed: the row would be drawn anew, and its field lose the caret, with every edit.
+    let name = state.book.with_untracked(|book| book.name(Key::from(of.0)));
+    let bought = flag(move || listed.with(|it| it.as_ref().is_some_and(|it| it.line.bought)));
+    let packs = text(move || {
+        let of = |it: &Listed| said(state, |words| words.packs(it.line.packs, it.pack.as_ref()));
+        listed.with(|it| it.as_ref().map(of).unwrap_or_default())
+    });
+    let cost = text(move || {
+        let of = |it: &Listed| said(state, |words| words.line_cost(it));
+        listed.with(|it| it.as_ref().map(of).unwrap_or_default())
+    });
+    let paid = text(move || {
+        let paid = listed.with(|it| it.as_ref().and_then(|it| it.line.paid));
+        paid.map(|paid| state.plain_money(paid)).unwrap_or_default()
+    });
+    let number = text(move || listed.with(|it| it.as_ref().map(|it| state.number(it.line.packs)).unwrap_or_default()));
+    let step = format!("{name} on the buying list");
+    let tick = {
+        let step = step.clone();
+        move |bought| {
+            let edit = state.book.with_untracked(|book| line_changed(book, of, |line| line.bought = bought));
+            // A tick on a line that is there is never refused.
+            let _ = edit.map(|edit| state.apply(&step, edit));
+        }
+    };
+    let take_out = {
+        let step = step.clone();
+        move || {
+            let out = |it: &ToBuy| (it.goods, it.pack) != of;
+            let edit = state.book.with_untracked(|book| changed(book, |list| list.lines.retain(out)));
+            let _ = edit.map(|edit| state.apply(&step, edit));
+        }
+    };
+    let set_paid = move |book: &Book, paid| line_changed(book, of, |line| line.paid = paid);
+    let set_packs = move |book: &Book, packs: Exact| line_changed(book, of, |line| line.packs = packs);
+    let entry_packs = view! {
+        <Entry
+            label=format!("Packs of {name}")
+            label_hidden=true
+            value=number
+            commit=fields::count(step.clone(), set_packs)
+        />
+    };
+    let shown = name.clone();
+    view! {
+        <li class="buy-line">
+            <Tick done=bought set=tick>
+                {shown} " "
+                <span class="soft">{packs}</span>
+            </Tick>
+            <Entry
+                label=format!("Paid for one pack of {name}")
+                label_hidden=true
+                example="paid"
+                value=paid
+                commit=fields::optional_money(step, set_paid)
+            />
+            <p class="soft">{cost}</p>
+            <details class="more">
+                <summary>"Change" <span class="unseen">" " {name.clone()}</span></summary>
+                <div class="buy-change">
+                    <span>"Packs"</span>
+                    {entry_packs}
+                    <TakeOut name=Signal::stored(name) on_click=take_out />
+                </div>
+            </details>
+        </li>
+    }
+    .into_any()
+}

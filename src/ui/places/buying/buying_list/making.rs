@@ -1,0 +1,328 @@
+//! Making a list: from what is planned, a usual week, and what is here.
+
+use std::sync::Arc;
+
+use leptos::prelude::*;
+
+use super::{route, said};
+use crate::book::{Edit, Goods, OfferId, PackId, Record};
+use crate::buying_list::{Here, Proposal, Proposed, Quote, makes, propose};
+use crate::make::Unmade;
+use crate::measure::{Date, Exact, Money, Overflow};
+use crate::ui::fields::{Ask, Choice, Choose, Day, Tick, asked_number};
+use crate::ui::live::{flag, live, press, text, trouble, when};
+use crate::ui::parts::{Section, figures};
+use crate::ui::route::Route;
+use crate::ui::state::AppState;
+use crate::ui::today::today;
+use crate::words;
+use crate::words::buying_list::HOW_PROPOSED;
+
+/// The most weeks that a list is made for.
+const MOST_WEEKS: i64 = 52;
+
+/// What is asked, and the proposal that answers it. Nothing of it is kept in the book.
+#[derive(Clone, Copy)]
+struct Asked {
+    state: AppState,
+    /// Batches from this day on.
+    from: RwSignal<Date>,
+    /// But not those of these days.
+    without: RwSignal<Vec<Date>>,
+    /// And so many usual weeks.
+    weeks: RwSignal<String>,
+    /// In the cheapest packs rather than those bought now.
+    cheapest: RwSignal<bool>,
+    /// But these goods in another pack.
+    taken: RwSignal<Vec<(Goods, PackId)>>,
+    number: Memo<Exact>,
+    proposal: Memo<Result<Proposal, Overflow>>,
+}
+
+impl Asked {
+    fn new(state: AppState) -> Asked {
+        let from = RwSignal::new(today());
+        let without = RwSignal::new(Vec::<Date>::new());
+        let weeks = RwSignal::new(String::new());
+        // What cannot be read leaves what stood before.
+        let number = Memo::new(move |before: Option<&Exact>| match asked_weeks(state, weeks) {
+            None => Exact::ZERO,
+            Some(Ok(number)) => number,
+            Some(Err(_)) => before.copied().unwrap_or_default(),
+        });
+        let proposal = Memo::new(move |_| {
+            state.book.with(|book| {
+                let days: Vec<Date> = planned(state, from.get())
+                    .into_iter()
+                    .filter(|day| without.with(|out| !out.contains(day)))
+                    .collect();
+                let makes = makes(book, &days, number.get())?;
+                state.ledger.with(|ledger| propose(book, ledger, &makes))
+            })
+        });
+        let (cheapest, taken) = (RwSignal::new(false), RwSignal::new(Vec::new()));
+        Asked { state, from, without, weeks, cheapest, taken, number, proposal }
+    }
+
+    /// The pack that goods are bought in.
+    fn chosen(self, proposed: &Proposed) -> Option<Quote> {
+        let taken = self.taken.with(|taken| taken.iter().find(|(goods, _)| *goods == proposed.goods).copied());
+        let usual = if self.cheapest.get() { proposed.cheapest() } else { proposed.now() };
+        taken.and_then(|(_, pack)| proposed.in_pack(pack)).or(usual)
+    }
+
+    fn proposed<T: Default>(self, read: impl FnOnce(&Proposal) -> T) -> T {
+        self.proposal.with(|proposal| proposal.as_ref().map(read).unwrap_or_default())
+    }
+
+    /// How many lines the list would have.
+    fn lines(self) -> usize {
+        let buys = |line: &&Proposed| self.chosen(line).is_some_and(|quote| quote.packs.is_positive());
+        self.proposed(|proposal| proposal.lines.iter().filter(buys).count())
+    }
+
+    fn cost(self, choose: &dyn Fn(&Proposed) -> Option<Quote>) -> Result<Money, Overflow> {
+        self.proposal.with(|proposal| proposal.as_ref().map_err(|error| *error)?.cost(choose))
+    }
+}
+
+/// The days from this one on that something is planned for.
+fn planned(state: AppState, from: Date) -> Vec<Date> {
+    state.book.with(|book| book.batches().map(|batch| batch.day).filter(|day| *day >= from).collect())
+}
+
+/// The number of usual weeks; none where nothing is typed.
+fn asked_weeks(state: AppState, weeks: RwSignal<String>) -> Option<Result<Exact, String>> {
+    let most = Exact::new(MOST_WEEKS, 0);
+    let fits = |number: Exact| match number > most {
+        true => Err(format!("A list is made for {MOST_WEEKS} weeks at most. Type fewer.")),
+        false => Ok(number),
+    };
+    asked_number(state, weeks, "1").map(|read| read.and_then(fits))
+}
+
+/// Making a list.
+#[component]
+pub fn Making(
+    /// Hears that it is made.
+    made: impl Fn() + Copy + Send + Sync + 'static,
+) -> impl IntoView {
+    let asked = Asked::new(AppState::here());
+    let overflow = move || asked.proposal.with(|proposal| proposal.as_ref().err().copied().map(words::overflow));
+    let any = move || asked.proposed(|proposal| *proposal != Proposal::default());
+    view! {
+        <Asking asked />
+        {trouble(overflow)}
+        {when(any, move || view! { <Answer asked made /> }.into_any())}
+    }
+}
+
+/// What is to be made.
+#[component]
+fn Asking(asked: Asked) -> impl IntoView {
+    let state = asked.state;
+    let choose_day: Choose = Arc::new(move |chosen| {
+        let day = Date::from_text(chosen).ok_or("Choose a day, such as today.".to_string())?;
+        asked.from.set(day);
+        Ok(())
+    });
+    let days = Memo::new(move |_| planned(state, asked.from.get()));
+    let tick = move |day: Date| {
+        let set = move |taken: bool| {
+            asked.without.update(|without| {
+                without.retain(|it| *it != day);
+                if !taken {
+                    without.push(day);
+                }
+            });
+        };
+        view! {
+            <Tick done=flag(move || asked.without.with(|without| !without.contains(&day))) set>
+                {words::batch(day)}
+            </Tick>
+        }
+    };
+    let ticks = live(move || days.get().into_iter().map(tick).collect_view().into_any());
+    let none = text(move || {
+        match days.with(Vec::is_empty) {
+        true => "Nothing is planned from that day on. Plan a batch at the counter, choose an earlier day, or type weeks below.".to_string(),
+        false => String::new(),
+    }
+    });
+    let error = text(move || asked_weeks(state, asked.weeks).and_then(Result::err).unwrap_or_default());
+    let unknown = text(move || {
+        if !asked.number.get().is_positive() {
+            return String::new();
+        }
+        let sizes = state.book.with(|book| book.offers().filter(|offer| offer.weekly.is_none()).count());
+        said(state, |words| words.without_number(sizes))
+    });
+    view! {
+        <Section heading="What is to be made" about="What is planned and not filled yet, and usual weeks of what you sell.">
+            <Day label="Planned from" value=text(move || asked.from.get().to_string()) choose=choose_day />
+            <div role="group" aria-label="Batches to buy for" class="buy-chosen">
+                {ticks}
+            </div>
+            <p class="hollow">{none}</p>
+            <Ask label="And so many usual weeks" text=asked.weeks error />
+            <p class="hollow">{unknown}</p>
+        </Section>
+    }
+}
+
+/// What is to be bought for it.
+#[component]
+fn Answer(asked: Asked, made: impl Fn() + Copy + Send + Sync + 'static) -> impl IntoView {
+    let state = asked.state;
+    let refused = RwSignal::new(None::<String>);
+    let make = move || {
+        let list = asked.proposed(|proposal| Some(proposal.list(today(), &|line| asked.chosen(line))));
+        let Some(list) = list else { return };
+        match state.apply("Make the buying list", Edit::Put(Record::BuyingList(list))) {
+            Ok(()) => made(),
+            Err(sentence) => refused.set(Some(sentence)),
+        }
+    };
+    let lines = move || asked.lines();
+    let all = figures(move || {
+        let cost = asked.cost(&|line| asked.chosen(line)).map_or_else(words::overflow, |cost| state.money(cost));
+        vec![("To pay".to_string(), cost, None), ("Lines".to_string(), lines().to_string(), None)]
+    });
+    let packs = Signal::stored(vec![
+        ("now".to_string(), "Those bought now".to_string()),
+        ("cheapest".to_string(), "The cheapest for so much".to_string()),
+    ]);
+    let which = text(move || if asked.cheapest.get() { "cheapest" } else { "now" }.to_string());
+    let choose: Choose = Arc::new(move |chosen| {
+        asked.cheapest.set(chosen == "cheapest");
+        asked.taken.set(Vec::new());
+        Ok(())
+    });
+    let saves = text(move || {
+        let costs = asked.cost(&|line| asked.chosen(line)).and_then(|now| Ok((now, asked.cost(&Proposed::cheapest)?)));
+        costs.map_or_else(words::overflow, |(now, then)| said(state, |words| words.saves_in_all(now, then)))
+    });
+    let old = text(move || asked.proposed(|proposal| said(state, |words| words.old_counts(proposal, today()))));
+    let is_old = move || !old.with(String::is_empty);
+    let free = text(move || asked.proposed(|proposal| said(state, |words| words.free(&proposal.free))));
+    let replaces = text(move || match state.book.with(|book| book.buying_list().is_some()) {
+        true => "It takes the place of the list that is there; Undo brings that back.".to_string(),
+        false => String::new(),
+    });
+    let count_again = move || {
+        view! {
+            <p class="hollow">{old} " " <a href=Route::OnHand.address()>"Count again"</a></p>
+        }
+        .into_any()
+    };
+    view! {
+        <Section heading="What is missing" about=HOW_PROPOSED>
+            <dl class="figures">{all}</dl>
+            <Choice label="Packs" options=packs value=which choose />
+            <p class="hollow">{saves}</p>
+            {when(is_old, count_again)}
+            <NotListed asked />
+            <ul class="buy">{live(move || rows(asked, true))}</ul>
+            {when(
+                move || lines() == 0,
+                || view! { <p>"Everything that it takes is here: there is nothing to buy."</p> }.into_any(),
+            )}
+            <details class="more">
+                <summary>"Enough here"</summary>
+                <ul class="buy">{live(move || rows(asked, false))}</ul>
+                <p class="hollow">{free}</p>
+            </details>
+            {when(
+                move || lines() > 0,
+                move || {
+                    view! {
+                        <p class="actions">
+                            <button class="main" on:click=press(make)>
+                                "Make the list"
+                            </button>
+                        </p>
+                    }
+                        .into_any()
+                },
+            )}
+            <p class="hollow">{replaces}</p>
+            {trouble(move || refused.get())}
+        </Section>
+    }
+}
+
+/// Goods that are to be bought, or of which enough is here.
+fn rows(asked: Asked, missing: bool) -> AnyView {
+    let lines = asked.proposed(|proposal| proposal.lines.clone());
+    let of = |line: Proposed| {
+        let quote = asked.chosen(&line).filter(|quote| quote.packs.is_positive() == missing)?;
+        Some(row(asked, &line, quote))
+    };
+    lines.into_iter().filter_map(of).collect_view().into_any()
+}
+
+fn row(asked: Asked, line: &Proposed, quote: Quote) -> AnyView {
+    let (state, goods) = (asked.state, line.goods);
+    let name = said(state, |words| words.goods(goods));
+    let sentence = said(state, |words| words.proposed(goods, &quote, today()));
+    let cost = if quote.packs.is_positive() { state.money(quote.cost) } else { String::new() };
+    let less =
+        line.cheapest().and_then(|other| Some((other.pack, said(state, |words| words.saves(goods, &quote, &other))?)));
+    let take = move |pack: PackId| {
+        asked.taken.update(|taken| {
+            taken.retain(|(other, _)| *other != goods);
+            taken.push((goods, pack));
+        });
+    };
+    let less = less.map(|(pack, sentence)| {
+        view! {
+            <p class="soft">
+                {sentence} " "
+                <button class="quiet" on:click=press(move || take(pack))>
+                    "Take these" <span class="unseen">" for " {name.clone()}</span>
+                </button>
+            </p>
+        }
+    });
+    // A count that cannot be used is mended where the goods are described.
+    let unusable = matches!(quote.here, Here::Unusable { .. }).then_some("trouble");
+    view! {
+        <li class="buy-need">
+            <a class="line-name" href=route(goods).address()>
+                {said(state, |words| words.goods(goods))}
+            </a>
+            <span class="row-price">{cost}</span>
+            <p class=unusable.unwrap_or("soft")>{sentence}</p>
+            {less}
+        </li>
+    }
+    .into_any()
+}
+
+/// What the list cannot have, each with the way to where it is mended.
+#[component]
+fn NotListed(asked: Asked) -> impl IntoView {
+    let state = asked.state;
+    let line = |address: String, sentence: String| view! { <li><a href=address>{sentence}</a></li> };
+    let drink = move |(offer, why): (OfferId, Unmade)| {
+        let to = if why == Unmade::NotOnTheMenu { Route::Drink(offer.drink) } else { Route::Offer(offer) };
+        line(to.address(), said(state, |words| words.left_out(offer, why)))
+    };
+    let goods =
+        move |(goods, lacks)| line(route(goods).address(), said(state, |words| words.without_pack(goods, lacks)));
+    let list = move || {
+        let (without, left_out) = asked.proposed(|it| (it.without_pack.clone(), it.left_out.clone()));
+        view! {
+            <div class="trouble">
+                <p>"Not counted:"</p>
+                <ul class="users">
+                    {left_out.into_iter().map(drink).collect_view()}
+                    {without.into_iter().map(goods).collect_view()}
+                </ul>
+            </div>
+        }
+        .into_any()
+    };
+    let any = move || asked.proposed(|it| !it.without_pack.is_empty() || !it.left_out.is_empty());
+    live(move || if any() { list() } else { ().into_any() })
+}

@@ -1,0 +1,123 @@
+//! The buying list: made from what is planned, worked off at the supplier's.
+
+mod add;
+mod ending;
+mod lines;
+mod making;
+
+use std::sync::Arc;
+
+use leptos::prelude::*;
+
+use super::tabs::Tabs;
+use crate::book::{Book, BuyingList, Edit, Goods, Record};
+use crate::ui::fields::Tick;
+use crate::ui::live::{flag, press, text, when};
+use crate::ui::parts::Section;
+use crate::ui::route::{Route, Sheet};
+use crate::ui::share::Share;
+use crate::ui::state::AppState;
+use crate::words;
+use crate::words::buying_list::Buying;
+
+use add::Add;
+use ending::Ending;
+use lines::Lines;
+use making::Making;
+
+/// What is to be bought.
+#[component]
+pub fn BuyingListPage() -> impl IntoView {
+    let state = AppState::here();
+    let listed = Memo::new(move |_| state.book.with(|book| book.buying_list().is_some()));
+    let another = RwSignal::new(false);
+    let making = move || view! { <Making made=move || another.set(false) /> }.into_any();
+    let ask_another = move || {
+        view! {
+            <p class="actions">
+                <button class="button" on:click=press(move || another.set(true))>
+                    "Make another list"
+                </button>
+            </p>
+        }
+        .into_any()
+    };
+    view! {
+        <h1>"Buying list"</h1>
+        <Tabs here=Route::BuyingList />
+        {when(move || listed.get(), || view! { <Listed /> }.into_any())}
+        {when(
+            move || !listed.get(),
+            || {
+                view! {
+                    <div class="teach">
+                        <h2>"What is missing, in whole packs"</h2>
+                        <p>
+                            "Choose below what is to be made. What it takes, less what is here, becomes a list by supplier to tick off with one thumb. Or add things by hand."
+                        </p>
+                    </div>
+                }
+                    .into_any()
+            },
+        )}
+        {when(move || listed.get() && !another.get(), ask_another)}
+        {when(move || !listed.get() || another.get(), making)}
+        {when(move || !listed.get(), || view! { <Add /> }.into_any())}
+    }
+}
+
+/// The list that is there.
+#[component]
+fn Listed() -> impl IntoView {
+    let state = AppState::here();
+    let made = text(move || {
+        let day = state.book.with(|book| book.buying_list().map(|list| words::day(list.day)));
+        day.map(|day| format!("Made {day}. It stays as it is, whatever is planned or quoted since."))
+            .unwrap_or_default()
+    });
+    let prices = RwSignal::new(false);
+    let read = Arc::new(move || {
+        let list = state.book.with_untracked(|book| book.buying_list().cloned());
+        let written = |list: &BuyingList| said(state, |words| words.text(list, prices.get_untracked()));
+        list.as_ref().map(|list| written(list).unwrap_or_else(words::overflow)).unwrap_or_default()
+    });
+    view! {
+        <p class="about">{made}</p>
+        <Lines />
+        <Add />
+        <Ending />
+        <Section heading="Share or print">
+            <div class="buy-chosen">
+                <Tick done=flag(move || prices.get()) set=move |with| prices.set(with)>
+                    "With prices"
+                </Tick>
+            </div>
+            <div class="actions">
+                <a class="button" href=Route::Sheet(Sheet::BuyingList).address()>
+                    "Sheet to print"
+                </a>
+                <Share label="Share as text" title="Buying list" read />
+            </div>
+        </Section>
+    }
+}
+
+/// Words about the list, following the book.
+fn said<T>(state: AppState, say: impl FnOnce(&Buying) -> T) -> T {
+    state.book.with(|book| state.style.with(|style| say(&Buying { book, style })))
+}
+
+/// The edit that changes the list; none where there is none.
+fn changed(book: &Book, change: impl FnOnce(&mut BuyingList)) -> Option<Edit> {
+    let mut list = book.buying_list()?.clone();
+    change(&mut list);
+    Some(Edit::Put(Record::BuyingList(list)))
+}
+
+/// The screen of goods.
+fn route(goods: Goods) -> Route {
+    match goods {
+        Goods::Ingredient(id) => Route::Ingredient(id),
+        Goods::Packaging(id) => Route::Packaging(id),
+    }
+}

@@ -1,0 +1,78 @@
+//! The buying list on paper.
+
+use leptos::prelude::*;
+
+use crate::buying_list::{Group, Listed, group};
+use crate::ui::live::live;
+use crate::ui::state::AppState;
+use crate::words;
+use crate::words::buying_list::{Buying, supplier};
+
+/// The buying list by supplier, with a box to tick and room to write down what was paid.
+#[component]
+pub fn BuyingListSheet() -> impl IntoView {
+    let state = AppState::here();
+    live(move || {
+        state.book.with(|book| {
+            let Some(list) = book.buying_list() else {
+                return view! { <p class="hollow">"There is no list. Make one in Buying."</p> }.into_any();
+            };
+            let (groups, totals) = match group(book, list) {
+                Ok(grouped) => grouped,
+                Err(error) => return view! { <p class="trouble">{words::overflow(error)}</p> }.into_any(),
+            };
+            state.style.with(|style| {
+                let words = Buying { book, style };
+                let tables = groups.iter().map(|group| table(&words, group)).collect_view();
+                view! {
+                    <p>"Made " {words::day(list.day)}</p>
+                    {tables}
+                    <p class="paper-total">"Altogether " {words.money(totals.all)}</p>
+                }
+                .into_any()
+            })
+        })
+    })
+}
+
+fn table(words: &Buying, group: &Group) -> AnyView {
+    let row = |listed: &Listed| {
+        let money = |money: Option<_>| money.map(|money| words.money(money)).unwrap_or_default();
+        let tick = if listed.line.bought { "\u{2611}" } else { "\u{2610}" };
+        view! {
+            <tr class="paper-whole">
+                <th scope="row">
+                    {tick} " " {words.goods(listed.line.goods)}
+                    <span class="soft">{words.packs(listed.line.packs, listed.pack.as_ref())}</span>
+                </th>
+                <td class="paper-figure">{money(listed.each)}</td>
+                <td class="sheet-blank"></td>
+                <td class="paper-figure">{money(listed.cost)}</td>
+            </tr>
+        }
+    };
+    let rows = group.lines.iter().map(row).collect_view();
+    view! {
+        <h2>{supplier(group).to_string()}</h2>
+        <table class="paper-table">
+            <thead>
+                <tr>
+                    <td></td>
+                    <th scope="col">"Asked"</th>
+                    <th scope="col">"Paid"</th>
+                    <th scope="col">"In all"</th>
+                </tr>
+            </thead>
+            <tbody>{rows}</tbody>
+            <tfoot>
+                <tr>
+                    <th scope="row" colspan="3">
+                        "Total"
+                    </th>
+                    <td class="paper-figure">{words.money(group.totals.all)}</td>
+                </tr>
+            </tfoot>
+        </table>
+    }
+    .into_any()
+}
