@@ -1,15 +1,17 @@
-//! Estimates from few numbers: their spread, a straight line through points, and the interval in
-//! which a difference of two means lies.
+//! Estimates from few numbers: their spread, a straight line through points, the interval in which
+//! a difference of two means lies, and hints for a program of whole numbers.
 //!
 //! What is estimated is computed in binary fractions; what comes out is always a finite number, or
 //! a reason why there is none.
 
 mod interval;
 mod line;
+mod relaxed;
 mod spread;
 
 pub use interval::{Interval, MOST_MORE, more_until_clear, student_t, welch};
 pub use line::{LEAST_POINTS, Line, NoLine, line};
+pub use relaxed::{Hints, Relaxed};
 pub use spread::Spread;
 
 /// The natural logarithm; none of what is not a finite number above zero.
