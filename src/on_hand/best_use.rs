@@ -10,7 +10,7 @@ use crate::measure::{Amount, Exact, Money, Overflow, PART_PLACES};
 use crate::yields::YieldError;
 
 /// Boxes that are looked into before the best that was found is handed over.
-const BOXES: u32 = 4000;
+const BOXES: u32 = 10_000;
 /// What is compared to the millionth reaches up to half of one more, less what rounding to twelve
 /// decimals may add up to.
 const WITHIN: i128 = 490_000;

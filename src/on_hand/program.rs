@@ -188,9 +188,8 @@ impl Program {
     /// The hints rounded down where that reaches, filled up with what still fits: what brings most
     /// first.
     fn rounded(&self, bounds: &Bounds, left: Vec<i128>, hinted: &[f64]) -> Option<Vec<i128>> {
-        let down = |((least, most), hint): ((&i128, &i128), &f64)| {
-            ((hint + BETWEEN).floor() as i128).clamp(*least, *most)
-        };
+        let down =
+            |((least, most), hint): ((&i128, &i128), &f64)| ((hint + BETWEEN).floor() as i128).clamp(*least, *most);
         let hinted: Vec<i128> = bounds.least.iter().zip(&bounds.most).zip(hinted).map(down).collect();
         let reaches = hinted.len() == bounds.least.len();
         let (mut units, mut left) = match if reaches { self.left(&hinted)? } else { None } {
@@ -241,7 +240,8 @@ fn halves(bounds: Bounds, hinted: &[f64], found: &[i128]) -> Option<Vec<Bounds>>
     let (mut lower, mut upper) = (bounds.clone(), bounds);
     *lower.most.get_mut(place)? = below;
     *upper.least.get_mut(place)? = below.checked_add(1)?;
-    Some(vec![lower, upper])
+    let up = hinted.get(place).is_some_and(|hint| hint - hint.floor() >= 0.5);
+    Some(if up { vec![lower, upper] } else { vec![upper, lower] })
 }
 
 /// The hints counted from nothing.

@@ -11,8 +11,8 @@ use proptest::prelude::*;
 
 use crate::menus::menu;
 use crate::support::{
-    book, container, container_id, day, drink, exact, ingredient, ingredient_id, line, offer, offer_id, pack,
-    settings, use_of, vessel,
+    book, container, container_id, day, drink, exact, ingredient, ingredient_id, line, offer, offer_id, pack, settings,
+    use_of, vessel,
 };
 
 /// Boxes that are enough for every small program.
@@ -22,8 +22,11 @@ const BOXES: u32 = 4000;
 fn program() -> impl Strategy<Value = Program> {
     (1..5_usize, 0..4_usize).prop_flat_map(|(drinks, scarce)| {
         let row = (vec(0..8_i128, drinks), 0..40_i128).prop_map(|(takes, here)| Scarce { takes, here });
-        (vec(0..6_i128, drinks), vec(0..6_i128, drinks), vec(row, scarce))
-            .prop_map(|(values, most, rows)| Program { values, most, rows })
+        (vec(0..6_i128, drinks), vec(0..6_i128, drinks), vec(row, scarce)).prop_map(|(values, most, rows)| Program {
+            values,
+            most,
+            rows,
+        })
     })
 }
 
@@ -100,9 +103,7 @@ fn worth(ledger: &Ledger, counts: &[(OfferId, Exact)]) -> Exact {
         Some(asked) => asked.contribution.major().max(Exact::ZERO),
         None => Exact::ZERO,
     };
-    counts.iter().fold(Exact::ZERO, |sum, (offer, units)| {
-        sum.plus(one(offer).times(*units).unwrap()).unwrap()
-    })
+    counts.iter().fold(Exact::ZERO, |sum, (offer, units)| sum.plus(one(offer).times(*units).unwrap()).unwrap())
 }
 
 proptest! {

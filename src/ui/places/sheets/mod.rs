@@ -1,5 +1,7 @@
 //! Sheets to print.
 
+mod batch;
+
 use leptos::prelude::*;
 
 use crate::ui::parts::Back;
@@ -13,9 +15,14 @@ pub fn sheet(sheet: Sheet) -> AnyView {
         Sheet::Batch(day) => ("Batch sheet", Route::Batch(day), "Batch"),
         Sheet::BuyingList => ("Buying list", Route::BuyingList, "Buying list"),
     };
+    let content = match sheet {
+        Sheet::Batch(day) => view! { <batch::BatchSheet day /> }.into_any(),
+        Sheet::Prices | Sheet::Cards | Sheet::BuyingList => ().into_any(),
+    };
     view! {
         <Back to=back name=name />
         <h1>{heading}</h1>
+        {content}
     }
     .into_any()
 }
