@@ -6,3 +6,6 @@ mod sheet;
 
 pub use plan::{again, filled, made, planned, ready, takes_up, usual_day, without};
 pub use sheet::{Portion, Sheet, Station, Weighed, sheet};
+
+#[cfg(test)]
+mod tests;

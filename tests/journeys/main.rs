@@ -16,6 +16,7 @@ mod later;
 mod menu_price;
 mod missed_target;
 mod mistyped;
+mod morning_press;
 mod opening;
 mod sales;
 mod screens;

@@ -230,6 +230,31 @@ proptest! {
     }
 }
 
+/// What the demo book's batch takes, and so much of it here in hundredths, another share of each.
+#[test]
+fn the_demo_books_morning_is_solved_to_the_end_whatever_is_short() {
+    let demo = brimwright::exchange::read(include_str!("../../public/books/marrowgate-juice-hall.json")).unwrap();
+    let ledger = Ledger::of(&demo);
+    let batch = demo.batch(day("2026-11-26")).unwrap();
+    let takes = needs(&demo, &ledger, &mut brimwright::batch::planned(batch)).unwrap();
+    let wishes: Vec<Wish> = brimwright::batch::planned(batch)
+        .map(|(offer, units)| Wish { offer, least: Exact::ZERO, most: Some(units) })
+        .collect();
+    for round in 0..12_i64 {
+        let mut book = demo.clone();
+        for (place, needed) in (0_i64..).zip(&takes.ingredients) {
+            let ingredient = demo.ingredient(needed.ingredient).unwrap().clone();
+            let all = needed.bought(&ingredient, Dimension::Mass).unwrap();
+            let here = all.times(Exact::new(30 + (place * 29 + round * 17) % 90, 2)).unwrap().rounded(1);
+            let on_hand = Some(OnHand { amount: Amount::new(here, Unit::Gram), day: day("2026-11-26") });
+            book.apply(&Edit::Put(Record::Ingredient(Ingredient { on_hand, ..ingredient }))).unwrap();
+        }
+        let best = best_use(&book, &ledger, &wishes).unwrap();
+        assert!(best.proved && best.scarce.len() > 3, "round {round}: {best:?}");
+        assert!(can_be_made(&book, &best.counts));
+    }
+}
+
 #[test]
 fn a_drink_that_loses_money_is_made_of_what_the_others_leave() {
     // 400 mL cost 0.40 and 0.10 for the bottle: at 0.20 it loses.

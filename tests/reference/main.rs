@@ -1,6 +1,7 @@
 //! The engine against values that nobody here wrote. Each data file begins with its source.
 
 mod allergens;
+mod batches;
 mod costs;
 mod csv;
 mod currencies;

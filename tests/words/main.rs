@@ -2,6 +2,7 @@
 //! letter: they are what a person is left alone with.
 
 mod bars;
+mod batches;
 mod estimates;
 mod fills;
 mod labels;
