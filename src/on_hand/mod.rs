@@ -71,3 +71,6 @@ pub fn needed(book: &Book, needs: &Needs, goods: Goods, dimension: Dimension) ->
 fn reaches(needed: Exact, here: Exact) -> bool {
     needed.rounded(COMPARED) <= here.rounded(COMPARED)
 }
+
+#[cfg(test)]
+mod tests;

@@ -23,7 +23,7 @@ const LEFT_PLACES: u32 = 2;
 /// A station on the way of an ingredient.
 pub const fn station(station: Station) -> &'static str {
     match station {
-        Station::Out => "Weigh out",
+        Station::Out => "Take",
         Station::Trimmed => "After trimming",
         Station::Juice => "Juice",
         Station::Soaked => "Soaked or brewed",
@@ -151,7 +151,7 @@ impl Batches<'_> {
     pub fn makes(&self, makes: &Result<Makes, NotMade>) -> String {
         match makes {
             Ok(makes) => {
-                let first = format!("{} runs out first.", self.name(makes.runs_out));
+                let first = format!("First to run out: {}.", self.name(makes.runs_out));
                 match makes.not_counted.as_slice() {
                     [] => first,
                     [one] => format!("{first} Not counted: {}.", self.name(*one)),

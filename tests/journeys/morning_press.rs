@@ -57,7 +57,7 @@ async fn plan(journey: &Journey) {
     journey.click(By::Label("One more Copper, Small")).await;
     journey.wait_for_text("2 drinks and sizes, 9 to make, 0 filled.").await;
     // 4 * 300 + 5 * 100 and 5 * 200 mL.
-    let figures = ["Weigh out 1.7 L exactly 1.7 L", "Weigh out 1 L exactly 1 L"];
+    let figures = ["Take 1.7 L exactly 1.7 L", "Take 1 L exactly 1 L"];
     journey.expect_each(".take-figures .figure", &figures).await;
     journey.click(By::Label("Carrot juice, as bought")).await;
     journey.click(By::Label("Copper, Small")).await;
@@ -74,7 +74,7 @@ async fn plan(journey: &Journey) {
     journey.click(By::Text("Sheet to print")).await;
     let lines = ["Copper, Small done", "Palm Mix, Small", "Carrot juice, as bought done", "Coconut water, as bought"];
     journey.expect_each(".batch-table th", &lines).await;
-    journey.expect_each(".batch-table td", &["4", "5", "Weigh out 1.7 L", "Weigh out 1 L"]).await;
+    journey.expect_each(".batch-table td", &["4", "5", "Take 1.7 L", "Take 1 L"]).await;
     journey.click(By::Text("Batch")).await;
 }
 
@@ -86,7 +86,7 @@ async fn short_of_carrots(journey: &Journey) {
     journey.expect_sentence(By::Label("Carrot juice"), "Counted today. Today's batch: Short by 0.7 L.").await;
     // 1 L makes three of 300 mL or ten of 100 mL.
     journey.expect_each(".makes-row .take-piece", &["3", "10"]).await;
-    journey.wait_for_text("Carrot juice runs out first. Not counted: Coconut water.").await;
+    journey.wait_for_text("First to run out: Carrot juice. Not counted: Coconut water.").await;
     journey.screenshot("on_hand").await;
     journey.click(By::Text("Batches")).await;
     journey.click(By::Text("2 drinks and sizes, 9 to make, 4 filled.")).await;

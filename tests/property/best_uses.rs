@@ -207,9 +207,9 @@ proptest! {
         let shelf = book.clone();
         for ingredient in shelf.ingredients() {
             let dimension = ingredient.packs[0].contents.unit.dimension();
-            let on_hand = Some(stocked(&shelf, Goods::Ingredient(ingredient.id), dimension));
-            prop_assume!(on_hand.unwrap().amount.number.keeps());
-            book.apply(&Edit::Put(Record::Ingredient(Ingredient { on_hand, ..ingredient.clone() }))).unwrap();
+            let on_hand = stocked(&shelf, Goods::Ingredient(ingredient.id), dimension);
+            prop_assume!(on_hand.amount.number.keeps());
+            book.apply(&Edit::Put(Record::Ingredient(Ingredient { on_hand: Some(on_hand), ..ingredient.clone() }))).unwrap();
         }
         let wanted = needs(&book, &ledger, &mut [(id, units)].into_iter()).unwrap();
         prop_assert!(reach(&book, &wanted).unwrap().iter().all(|it| !matches!(it.reach, Reach::Short(_))));

@@ -1,5 +1,6 @@
 //! What must hold for every book, recipe, price and typed text, tried on generated ones.
 
+mod batches;
 mod best_uses;
 mod books;
 mod drinks;

@@ -2,6 +2,7 @@
 
 mod allergens;
 mod batches;
+mod best_use;
 mod costs;
 mod csv;
 mod currencies;

@@ -61,7 +61,7 @@ fn amounts_as_they_are_read_off() {
 #[test]
 fn stations_by_name() {
     let stations = [Station::Out, Station::Trimmed, Station::Juice, Station::Soaked];
-    assert_eq!(stations.map(words::station), ["Weigh out", "After trimming", "Juice", "Soaked or brewed"]);
+    assert_eq!(stations.map(words::station), ["Take", "After trimming", "Juice", "Soaked or brewed"]);
 }
 
 #[test]
@@ -120,11 +120,11 @@ fn what_runs_out_first() {
     let makes = |makes: Result<Makes, NotMade>| said(|words| words.makes(&makes));
     let bottle = Goods::Packaging(packaging_id(1));
     let runs_out = |not_counted| Ok(Makes { count: exact("3"), runs_out: CARROTS, not_counted });
-    assert_eq!(makes(runs_out(vec![])), "Ginger runs out first.");
-    assert_eq!(makes(runs_out(vec![bottle])), "Ginger runs out first. Not counted: Invented bottle 1.");
+    assert_eq!(makes(runs_out(vec![])), "First to run out: Ginger.");
+    assert_eq!(makes(runs_out(vec![bottle])), "First to run out: Ginger. Not counted: Invented bottle 1.");
     assert_eq!(
         makes(runs_out(vec![bottle, CARROTS, CARROTS])),
-        "Ginger runs out first. Not counted: Invented bottle 1 and 2 more."
+        "First to run out: Ginger. Not counted: Invented bottle 1 and 2 more."
     );
     assert_eq!(makes(Err(NotMade::NothingCounted)), "Nothing that it takes was counted.");
     assert_eq!(makes(Err(NotMade::Unmade(Unmade::NotOnTheMenu))), "Not on the menu.");

@@ -81,7 +81,7 @@ fn table(heading: &'static str, rows: Vec<AnyView>) -> AnyView {
 /// A box to tick, a name, and amounts, each with its station.
 fn line(name: String, amounts: Vec<(String, String)>, done: bool) -> AnyView {
     let one = |(station, amount): (String, String)| {
-        view! { <span class="batch-amount"><span class="soft">{station}</span> <b>{amount}</b></span> }
+        view! { <span class="batch-amount"><span class="soft">{station}</span> " " <b>{amount}</b></span> }
     };
     view! {
         <tr>

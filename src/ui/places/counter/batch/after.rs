@@ -14,6 +14,9 @@ use crate::ui::route::{Route, go};
 use crate::ui::state::AppState;
 use crate::words;
 
+/// The step to undo.
+const TAKEN: &str = "Taken off the shelf";
+
 /// When a batch is made.
 #[component]
 pub fn After(
@@ -34,7 +37,7 @@ pub fn After(
             Some(Err(error)) => Err(words::overflow(error)),
             Some(Ok(used)) => {
                 let sentence = said(state, |words| words.taken(&used));
-                state.apply("Taken off the shelf", used.edit).map(|()| taken.set(sentence))
+                state.apply(TAKEN, used.edit).map(|()| taken.set(sentence))
             }
         };
         refused.set(put.err());
@@ -47,10 +50,16 @@ pub fn After(
         refused.set(removed.err());
     };
     let none_filled = move || state.book.with(|book| book.batch(day).is_none_or(|batch| made(batch).next().is_none()));
-    let off = flag(move || none_filled() || !taken.with(String::is_empty));
-    let said = text(move || match none_filled() {
-        true => "Tick what is filled first.".to_string(),
-        false => taken.get(),
+    // Pressed twice by a wet finger it is still taken off once.
+    let just_taken = move || {
+        state.last_change.with(|change| change.as_ref().is_some_and(|change| change.name == TAKEN))
+            && !taken.with(String::is_empty)
+    };
+    let off = flag(move || none_filled() || just_taken());
+    let said = text(move || match (none_filled(), just_taken()) {
+        (true, _) => "Tick what is filled first.".to_string(),
+        (false, true) => taken.get(),
+        (false, false) => String::new(),
     });
     view! {
         <Section heading="When it is made" about=words::TAKE_OFF>
