@@ -73,12 +73,10 @@ fn Shelf() -> impl IntoView {
     });
     let all = Memo::new(move |_| {
         state.book.with(|book| {
-            let mut keys: Vec<Key> = needed.with(|needed| needed.iter().map(|it| Key::from(it.goods)).collect());
-            for key in order::ingredients(book).into_iter().chain(order::packagings(book)) {
-                if !keys.contains(&key) {
-                    keys.push(key);
-                }
-            }
+            let all: Vec<Key> = order::ingredients(book).into_iter().chain(order::packagings(book)).collect();
+            let first = |key: &Key| needed.with(|needed| needed.iter().any(|it| Key::from(it.goods) == *key));
+            let (mut keys, rest): (Vec<Key>, Vec<Key>) = all.into_iter().partition(first);
+            keys.extend(rest);
             keys
         })
     });

@@ -6,6 +6,7 @@ use crate::batch::{Portion, Weighed, sheet};
 use crate::book::{Key, Make, Ready};
 use crate::measure::{Amount, Date, Unit};
 use crate::ui::live::live;
+use crate::ui::order;
 use crate::ui::state::AppState;
 use crate::words;
 
@@ -49,13 +50,20 @@ pub fn BatchSheet(
                     let pieces = said.weighed(Amount::new(*pieces, Unit::Piece));
                     line(book.name(Key::Packaging(*id)), vec![(String::new(), pieces)], false)
                 };
+                // By name: ids come by chance.
+                let portions = order::ingredients(book)
+                    .into_iter()
+                    .flat_map(|key| sheet.portions.iter().filter(move |it| Key::Ingredient(it.ingredient) == key));
+                let pieces = order::packagings(book)
+                    .into_iter()
+                    .flat_map(|key| sheet.packaging.iter().filter(move |(id, _)| Key::Packaging(*id) == key));
                 let left_out = |(offer, why): &(_, _)| view! { <p class="trouble">{said.unmade(*offer, why)}</p> };
                 view! {
                     <h2>{words::batch(day)}</h2>
                     {sheet.left_out.iter().map(left_out).collect_view()}
                     {table("To fill", batch.makes.iter().map(make).collect())}
-                    {table("To weigh out", sheet.portions.iter().map(portion).collect())}
-                    {table("Bottles, cups and lids", sheet.packaging.iter().map(piece).collect())}
+                    {table("To weigh out", portions.map(portion).collect())}
+                    {table("Bottles, cups and lids", pieces.map(piece).collect())}
                 }
                 .into_any()
             })

@@ -9,6 +9,7 @@ use crate::measure::{Amount, Date, Overflow, Unit};
 use crate::on_hand::Reach;
 use crate::ui::fields::Tick;
 use crate::ui::live::{flag, live, parts, rows, text, when};
+use crate::ui::order;
 use crate::ui::parts::Section;
 use crate::ui::state::AppState;
 use crate::words;
@@ -31,16 +32,20 @@ pub fn TakesList(
     /// What it takes.
     takes: Taken,
 ) -> impl IntoView {
-    let ingredients = Memo::new(move |_| {
-        let mut keys: Vec<Key> = portions(takes, |all| all.iter().map(|it| Key::Ingredient(it.ingredient)).collect());
-        keys.dedup();
-        keys
+    let state = AppState::here();
+    // By name: ids come by chance.
+    let ingredients = Memo::new(move |_| -> Vec<Key> {
+        let used = |key: &Key| portions(takes, |all| all.iter().any(|it| Key::Ingredient(it.ingredient) == *key));
+        state.book.with(|book| order::ingredients(book).into_iter().filter(used).collect())
     });
     let packaging = Memo::new(move |_| -> Vec<Key> {
-        takes.with(|takes| {
-            let list = takes.as_ref().map(|takes| takes.sheet.packaging.as_slice()).unwrap_or_default();
-            list.iter().map(|(id, _)| Key::Packaging(*id)).collect()
-        })
+        let used = |key: &Key| {
+            takes.with(|takes| {
+                let list = takes.as_ref().map(|takes| takes.sheet.packaging.as_slice()).unwrap_or_default();
+                list.iter().any(|(id, _)| Key::Packaging(*id) == *key)
+            })
+        };
+        state.book.with(|book| order::packagings(book).into_iter().filter(used).collect())
     });
     let ingredient = move |key| match key {
         Key::Ingredient(id) => view! { <OfIngredient day id takes /> }.into_any(),
