@@ -93,19 +93,20 @@ async fn short_of_carrots(journey: &Journey) {
     journey.wait_for_text("Short by 0.7 L.").await;
     journey.click(By::Text("New count: best use")).await;
     // Copper leaves 3.00 - 1.20 = 1.80 of 300 mL, Palm Mix 2.50 - 1.20 = 1.30 of 100 mL of what is
-    // short: five of the one, and of the 500 mL left one of the other; 200 mL are left.
+    // short. Five of the one that leaves more of a litre, and one of the other: 8.30, and 200 mL
+    // are left over. Four and two use them: 8.80.
     journey.wait_for_text("No other numbers bring more with what is here.").await;
-    journey.expect_each(".best-count", &["planned 4, now 1", "planned 5, now 5"]).await;
-    journey.wait_for_text("Carrot juice: 0.2 L left.").await;
-    // Three Coppers in any case take 900 mL.
+    journey.expect_each(".best-count", &["planned 4, now 2", "planned 5, now 4"]).await;
+    journey.wait_for_text("Carrot juice: 0 L left.").await;
+    // Four Coppers in any case take 1.2 L.
     journey.click(By::Label("Make all of Copper, Small")).await;
     journey.wait_for_text("What must be made in any case takes more Carrot juice than is here.").await;
     journey.click(By::Label("Make all of Copper, Small")).await;
     journey.screenshot("best_use").await;
     journey.click(By::Text("Use this plan")).await;
-    journey.expect_value(By::Label("Number of Copper, Small"), "1").await;
+    journey.expect_value(By::Label("Number of Copper, Small"), "2").await;
     journey.wait_for_text("2 drinks and sizes, 6 to make, 0 filled.").await;
-    journey.wait_for_text("Enough here: 0.2 L to spare.").await;
+    journey.wait_for_text("Enough here: 0 L to spare.").await;
     journey.click(By::Text("Undo")).await;
     journey.expect_value(By::Label("Number of Copper, Small"), "4").await;
     journey.wait_for_text("2 drinks and sizes, 9 to make, 4 filled.").await;
