@@ -1,5 +1,7 @@
 use super::*;
-use crate::book::{Book, Container, Edit, Ingredient, IngredientId, OnHand, Packaging, PackagingId, Record};
+use crate::book::{
+    Book, Container, Edit, Ingredient, IngredientId, Line, OnHand, Packaging, PackagingId, Record, Stage,
+};
 use crate::ledger::Ledger;
 use crate::make::{Needs, Unmade, needs};
 use crate::measure::{Amount, Unit};
@@ -80,6 +82,26 @@ fn how_many_one_drink_makes() {
     let bottles = Packaging { on_hand: None, ..book.packaging(packaging_id(1)).unwrap().clone() };
     book.apply(&Edit::Put(Record::Packaging(bottles))).unwrap();
     assert_eq!(makes(&book, &ledger, offer_id(2, 1)), Err(NotMade::NothingCounted));
+}
+
+#[test]
+fn thirds_on_the_way_cost_no_drink() {
+    // 300 g trimmed out of 300 / 0.18 = 1666.67 g, rounded up at its last digit: three times that
+    // is more than the 5 kg that are here by less than a millionth of a gram.
+    let mut book = bar();
+    put_ingredient(&mut book, |it| {
+        it.trim_yield = share("0.18");
+        it.on_hand = Some(OnHand { amount: amount("5 kg"), day: day("2026-11-20") });
+    });
+    let trimmed = Line { stage: Stage::Trimmed, ..line(1, 1, "300 mL") };
+    book.apply(&Edit::Put(Record::Drink(drink(1, "500 mL", [trimmed, line(2, 2, "200 mL")])))).unwrap();
+    assert_eq!(makes(&book, &Ledger::of(&book), offer_id(1, 1)).map(|it| it.count), Ok(exact("3")));
+    assert_eq!(reach(&book, &of(&book, &[(1, "3")])).unwrap()[0].reach, Reach::Enough(amount("0 kg")));
+    let wish = Wish { offer: offer_id(1, 1), least: Exact::ZERO, most: Some(exact("9")) };
+    let best = best_use(&book, &Ledger::of(&book), &[wish]).unwrap();
+    assert_eq!(best.counts, [(offer_id(1, 1), exact("3"))]);
+    let three = Wish { least: exact("3"), ..wish };
+    assert_eq!(best_use(&book, &Ledger::of(&book), &[three]).map(|best| best.counts), Ok(best.counts));
 }
 
 #[test]

@@ -21,7 +21,8 @@ const sideways = () => {
     return [`scrolls sideways, ${scrollWidth} of ${clientWidth} px: ${wide.slice(-3).map(named).join(', ')}`];
 };
 const small = () => [...document.body.querySelectorAll('a, button, input, select, [tabindex=\'0\']')]
-    .map((element) => [element, element.getBoundingClientRect()])
+    // A box to tick is touched with its name.
+    .map((element) => [element, (element.closest('.tick') ?? element).getBoundingClientRect()])
     .filter(([element, { width, height }]) => (width < 44 || height < 44)
         && element.checkVisibility({ visibilityProperty: true })
         && !element.matches('.skip') && !inSentence(element))
