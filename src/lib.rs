@@ -17,6 +17,7 @@ extern crate self as brimwright;
 #[path = "../tests/support/mod.rs"]
 mod support;
 
+pub mod batch;
 pub mod book;
 pub mod buying_list;
 pub mod cost;
@@ -29,6 +30,7 @@ pub mod lock;
 pub mod make;
 pub mod market;
 pub mod measure;
+pub mod on_hand;
 pub mod packaged;
 pub mod plan;
 pub mod plot;

@@ -248,6 +248,14 @@ impl Exact {
         if kept >= self { Ok(kept) } else { kept.plus(Exact::new(1, STORED_PLACES as u32)) }
     }
 
+    /// As a whole number of its parts of so many decimals, rounded: 1.25 is 1250 of three. None
+    /// beyond what a whole number of 128 bits holds.
+    pub fn whole_parts(self, places: u32) -> Option<i128> {
+        let rounded = self.rounded(places).0;
+        let more = places.checked_sub(rounded.scale())?;
+        rounded.mantissa().checked_mul(10_i128.checked_pow(more)?)
+    }
+
     /// As so many of `parts`, to the nearest whole: lengths in a drawing. None for a negative
     /// number or one beyond four billion parts.
     pub fn in_parts(self, parts: u32) -> Option<u32> {

@@ -2,6 +2,7 @@
 //! wrong, why, and how to mend it. The engine has variants; their words live here.
 
 mod allergens;
+mod batches;
 mod book_files;
 pub mod buying_list;
 mod choices;
@@ -28,6 +29,7 @@ mod working;
 pub mod yield_log;
 
 pub use allergens::{allergen, allergen_in_european_union, allergen_in_united_states, allergens};
+pub use batches::{BEST_USE, Batches, TAKE_OFF, batch_stands, counted, station};
 pub use book_files::{book_file_error, import_changes};
 pub use choices::{
     covers, drink_kind, fill_rule, ice_place, known, packaging_part, part, scaling, stage, standing, system, tax_place,

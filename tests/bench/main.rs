@@ -5,11 +5,13 @@ mod generated;
 use std::hint::black_box;
 use std::time::{Duration, Instant};
 
-use brimwright::book::{Book, Edit, Goods, IngredientId, Offer, OfferId, Record, Scope};
+use brimwright::book::{Book, Edit, Goods, Ingredient, IngredientId, Offer, OfferId, OnHand, Record, Scope};
 use brimwright::buying_list::{makes, propose};
 use brimwright::gap::ways;
 use brimwright::ledger::{Ledger, Standing};
-use brimwright::measure::{Exact, Money, Share};
+use brimwright::make::needs;
+use brimwright::measure::{Amount, Date, Exact, Money, Share, Unit};
+use brimwright::on_hand::{Wish, best_use};
 use brimwright::price_watch::{bought, exposure, what_if};
 use brimwright::sizes::{Draft, WhatIf, side_by_side, sold_together};
 
@@ -27,6 +29,8 @@ const LEVERS_BAR: Duration = Duration::from_millis(10);
 const EXPOSURE_BAR: Duration = Duration::from_millis(10);
 /// Every price of the book tried at once, with all that it moves.
 const ALL_DEARER_BAR: Duration = Duration::from_millis(30);
+/// The best use of what is here for a plan of three dozen drinks and sizes.
+const BEST_USE_BAR: Duration = Duration::from_millis(100);
 
 fn main() {
     let book = generated::book();
@@ -45,6 +49,9 @@ fn main() {
     figure(&format!("a buying list of {lines} lines for a week of the whole menu"), buying, BUYING_BAR);
     let (levers, ways) = levers(&book);
     figure(&format!("the levers of one offer, {ways} on average"), levers, LEVERS_BAR);
+    let (best_uses, scarce, proved) = best_uses(&book);
+    let name = format!("best use of {scarce} scarce goods on average, {proved} of {} proved", best_uses.len());
+    figure(&name, best_uses, BEST_USE_BAR);
     let (exposures, dearer) = watched(book);
     figure("what the menu hangs on", exposures, EXPOSURE_BAR);
     figure("every price dearer, and all that it moves", dearer, ALL_DEARER_BAR);
@@ -138,6 +145,40 @@ fn watched(mut book: Book) -> (Vec<Duration>, Vec<Duration>) {
         timed(|| what_if(&book, &ledger, &goods, by).expect("it can be tried"))
     };
     ((0..100).map(|_| exposed()).collect(), (1..50).map(tried).collect())
+}
+
+/// A plan of a dozen drinks in three sizes, with a fifth of what it takes counted, most of that too
+/// little; how many goods were scarce, and of how many plans the best was proved.
+fn best_uses(book: &Book) -> (Vec<Duration>, usize, usize) {
+    let ledger = Ledger::of(book);
+    let offers: Vec<OfferId> = ledger.offers().map(|(id, _)| id).collect();
+    let (mut times, mut scarce, mut proved) = (Vec::new(), 0, 0);
+    for (round, plan) in (0..).zip(offers.chunks_exact(36)) {
+        let wishes: Vec<Wish> = (0..)
+            .zip(plan)
+            .map(|(place, offer)| {
+                let most = Some(Exact::new((round * 7 + place * 5) % 23 + 6, 0));
+                Wish { offer: *offer, least: Exact::ZERO, most }
+            })
+            .collect();
+        let mut planned = wishes.iter().map(|wish| (wish.offer, wish.most.expect("planned")));
+        let takes = needs(book, &ledger, &mut planned).expect("small");
+        let mut book = book.clone();
+        for (place, needed) in (0..).zip(takes.ingredients.iter().step_by(5)) {
+            let ingredient = book.ingredient(needed.ingredient).expect("needed").clone();
+            let all = needed.bought(&ingredient, Unit::Gram.dimension()).expect("it has a weight");
+            let here = all.times(Exact::new(40 + (place * 37) % 70, 2)).expect("small").rounded(0);
+            let on_hand = Some(OnHand { amount: Amount::new(here, Unit::Gram), day: Date::FIRST });
+            book.apply(&Edit::Put(Record::Ingredient(Ingredient { on_hand, ..ingredient }))).expect("it holds");
+        }
+        times.push(timed(|| {
+            let best = best_use(&book, &ledger, &wishes).expect("small");
+            scarce += best.scarce.len();
+            proved += usize::from(best.proved);
+        }));
+    }
+    let runs = times.len();
+    (times, scarce / runs, proved)
 }
 
 fn timed<T>(run: impl FnOnce() -> T) -> Duration {

@@ -18,6 +18,7 @@ mod locked_tablet;
 mod menu_price;
 mod missed_target;
 mod mistyped;
+mod morning_press;
 mod opening;
 mod price_watch;
 mod printed;

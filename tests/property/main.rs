@@ -1,5 +1,7 @@
 //! What must hold for every book, recipe, price and typed text, tried on generated ones.
 
+mod batches;
+mod best_uses;
 mod books;
 mod buying;
 mod counter;

@@ -1,6 +1,8 @@
 //! The engine against values that nobody here wrote. Each data file begins with its source.
 
 mod allergens;
+mod batches;
+mod best_use;
 mod buying;
 mod costs;
 mod csv;

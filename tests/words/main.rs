@@ -2,6 +2,7 @@
 //! letter: they are what a person is left alone with.
 
 mod bars;
+mod batches;
 mod buying_list;
 mod counter;
 mod estimates;

@@ -5,7 +5,7 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use crate::book::{self, Book, Covers, Edit, Record, TaxPlace};
-use crate::measure::{Currency, Money, NumberStyle, Share, System, read_number};
+use crate::measure::{Currency, Dimension, Money, NumberStyle, Share, System, Wanted, read_number};
 use crate::ui::fields::{self, Choice, Choose, Commit, Entry};
 use crate::ui::live::text;
 use crate::ui::parts::Section;
@@ -56,6 +56,8 @@ pub fn Settings() -> impl IntoView {
     };
     let covers: Vec<(String, Covers)> =
         Covers::ALL.iter().map(|covers| (words::covers(*covers).to_string(), *covers)).collect();
+    let scale = |book: &Book| Wanted { dimensions: &[Dimension::Mass], unit: book.settings().units.weight_unit() };
+    let jug = |book: &Book| Wanted { dimensions: &[Dimension::Volume], unit: book.settings().units.drink_unit() };
     let places = [TaxPlace::AddedAtTheTill, TaxPlace::InThePrice];
     let places = places.map(|place| (words::tax_place(place).to_string(), place)).to_vec();
     view! {
@@ -145,6 +147,27 @@ pub fn Settings() -> impl IntoView {
                     note="Kept by a carrier or a shop that sells for you."
                     value=of(|it, state| state.plain_percent(it.commission))
                     commit=fields::percent("Commission", |book, share| changed(book, |it| it.commission = share))
+                />
+            </div>
+        </Section>
+        <Section
+            heading="Counter"
+            about="The smallest step that your scale and your jugs show. Amounts to weigh out for a batch are rounded up to it. Left empty: 0.1 oz or 1 g, 0.1 fl oz or 1 mL."
+        >
+            <div class="fields">
+                <Entry
+                    label="Step of the scale"
+                    value=of(|it, state| it.scale_step.map(|step| state.amount(step)).unwrap_or_default())
+                    commit=fields::optional_amount("Step of the scale", scale, |book, step| {
+                        changed(book, |it| it.scale_step = step)
+                    })
+                />
+                <Entry
+                    label="Step of the jugs"
+                    value=of(|it, state| it.jug_step.map(|step| state.amount(step)).unwrap_or_default())
+                    commit=fields::optional_amount("Step of the jugs", jug, |book, step| {
+                        changed(book, |it| it.jug_step = step)
+                    })
                 />
             </div>
         </Section>

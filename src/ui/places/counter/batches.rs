@@ -1,15 +1,160 @@
 //! The days that something is made on.
 
+use std::sync::Arc;
+
 use leptos::prelude::*;
 
 use super::tabs::Tabs;
-use crate::ui::route::Route;
+use crate::batch::{again, usual_day};
+use crate::book::{Batch, Edit, Key, Offer, Record};
+use crate::measure::{Date, Exact};
+use crate::ui::fields::Day;
+use crate::ui::live::{flag, live, press, rows, text, trouble, when};
+use crate::ui::parts::Section;
+use crate::ui::route::{Route, go};
+use crate::ui::state::AppState;
+use crate::ui::today::today;
+use crate::words;
 
-/// The days that something is made on.
+/// The days that something is made on, today's first.
 #[component]
 pub fn Batches() -> impl IntoView {
+    let state = AppState::here();
+    let now = today();
+    let days = Memo::new(move |_| {
+        let mut days: Vec<Key> =
+            state.book.with(|book| book.batches().rev().map(|batch| Key::Batch(batch.day)).collect());
+        if let Some(here) = days.iter().position(|key| *key == Key::Batch(now)) {
+            days.get_mut(..=here).unwrap_or_default().rotate_right(1);
+        }
+        days
+    });
+    let row = move |key| match key {
+        Key::Batch(day) => batch_row(day, now),
+        _ => ().into_any(),
+    };
+    let teach = || {
+        view! {
+            <div class="teach">
+                <h2>"What do you make on a day?"</h2>
+                <p>
+                    "Say how many of each drink and size; the sheet then tells what to weigh out, trim and press, to tick off as you go."
+                </p>
+            </div>
+        }
+        .into_any()
+    };
     view! {
         <h1>"Batches"</h1>
         <Tabs here=Route::Batches />
+        {when(move || days.with(Vec::is_empty), teach)}
+        <ul class="rows">{rows(days, row)}</ul>
+        <New />
+    }
+}
+
+fn batch_row(day: Date, now: Date) -> AnyView {
+    let state = AppState::here();
+    let about = text(move || {
+        let said = |batch: &Batch| words::batch_stands(batch).unwrap_or_else(words::overflow);
+        state.book.with(|book| book.batch(day).map(said)).unwrap_or_default()
+    });
+    let name = if day == now { "Today, " } else { "" };
+    view! {
+        <li>
+            <a class="row" href=Route::Batch(day).address()>
+                <span class="row-name">{name} {words::day(day)} <span class="row-about">{about}</span></span>
+            </a>
+        </li>
+    }
+    .into_any()
+}
+
+/// A batch for another day.
+#[component]
+fn New() -> impl IntoView {
+    let state = AppState::here();
+    let on = RwSignal::new(today());
+    let refused = RwSignal::new(None::<String>);
+    let taken = Memo::new(move |_| state.book.with(|book| book.batch(on.get()).is_some()));
+    let put = move |batch: Batch| {
+        let day = batch.day;
+        let put = state.apply(&words::batch(day), Edit::Put(Record::Batch(batch)));
+        if put.is_ok() {
+            go(Route::Batch(day));
+        }
+        refused.set(put.err());
+    };
+    let choose = Arc::new(move |text: &str| {
+        let day = Date::from_text(text).ok_or("Choose a day of the calendar.")?;
+        on.set(day);
+        Ok(())
+    });
+    let empty = move || put(Batch { day: on.get_untracked(), makes: Vec::new(), ready: Vec::new() });
+    let usual = move || match state.book.with_untracked(|book| usual_day(book, on.get_untracked())) {
+        Ok(batch) => put(batch),
+        Err(error) => refused.set(Some(words::overflow(error))),
+    };
+    // The last batch before the day, else the last there is.
+    let last = Memo::new(move |_| {
+        state.book.with(|book| {
+            let before = book.batches().rev().find(|batch| batch.day < on.get());
+            before.or_else(|| book.batches().next_back()).map(|batch| batch.day)
+        })
+    });
+    let from_last = live(move || {
+        let Some(day) = last.get() else { return ().into_any() };
+        let copy = move || {
+            let batch = state.book.with_untracked(|book| book.batch(day).map(|of| again(of, on.get_untracked())));
+            if let Some(batch) = batch {
+                put(batch);
+            }
+        };
+        view! {
+            <button class="button" on:click=press(copy)>
+                {format!("Start from that of {}", words::day(day))}
+            </button>
+        }
+        .into_any()
+    });
+    let any_weekly = move || {
+        let sold = |offer: &Offer| offer.weekly.is_some_and(Exact::is_positive);
+        state.book.with(|book| book.offers().any(sold))
+    };
+    let from_usual = when(any_weekly, move || {
+        view! {
+            <button class="button" on:click=press(usual)>
+                "Start from a usual day"
+            </button>
+        }
+        .into_any()
+    });
+    let open = move || match taken.get() {
+        true => view! {
+            <p class="actions">
+                <a class="button" href=Route::Batch(on.get()).address()>"Open the batch of that day"</a>
+            </p>
+        }
+        .into_any(),
+        false => ().into_any(),
+    };
+    view! {
+        <Section
+            heading="Make a batch"
+            about="A usual day is a seventh of what you sell in a usual week, rounded up. Every number can be changed after."
+        >
+            <div class="fields">
+                <Day label="Day" value=text(move || on.get().to_string()) choose=choose />
+            </div>
+            <p class="actions" hidden=flag(move || taken.get())>
+                {from_last}
+                {from_usual}
+                <button class="button" on:click=press(empty)>
+                    "Start empty"
+                </button>
+            </p>
+            {live(open)}
+            {trouble(move || refused.get())}
+        </Section>
     }
 }

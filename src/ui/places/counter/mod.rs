@@ -3,6 +3,7 @@
 
 mod batch;
 mod batches;
+mod best;
 mod card;
 mod choose;
 mod lock;

@@ -17,6 +17,7 @@
 //! Sizes within are in `em`: on the screen the whole paper is drawn larger or smaller with its
 //! letters.
 
+mod batch;
 mod buying_list;
 mod cards;
 mod frame;
@@ -36,7 +37,7 @@ pub fn sheet(sheet: Sheet) -> AnyView {
         Sheet::Batch(day) => view! {
             <Frame heading="Batch sheet" back=Route::Batch(day) name="Batch">
                 <Leaf title=words::batch(day)>
-                    <h2>"Batch sheet"</h2>
+                    <batch::BatchSheet day />
                 </Leaf>
             </Frame>
         }

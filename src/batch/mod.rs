@@ -1,0 +1,11 @@
+//! What is made on a day: the plan, what of it is done, and the sheet to work from
+//! (calculations, 8).
+
+mod plan;
+mod sheet;
+
+pub use plan::{again, filled, made, planned, ready, takes_up, usual_day, without};
+pub use sheet::{Portion, Sheet, Station, Weighed, sheet};
+
+#[cfg(test)]
+mod tests;

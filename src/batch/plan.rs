@@ -1,0 +1,86 @@
+//! The plan of a day, and the edits to it.
+
+use crate::book::{Batch, Book, Edit, IngredientId, Make, OfferId, Ready, Record, Stage};
+use crate::measure::{Date, Exact, Overflow};
+
+/// Days in a week.
+const WEEK: u32 = 7;
+
+/// The same numbers on another day, nothing of it done.
+pub fn again(of: &Batch, day: Date) -> Batch {
+    let makes = of.makes.iter().map(|make| Make { filled: false, ..*make });
+    Batch { day, makes: makes.collect(), ready: Vec::new() }
+}
+
+/// A seventh of what is usually sold in a week of each drink and size, rounded up; those of which
+/// no number is known, or none is sold, are left out.
+///
+/// # Errors
+/// [`Overflow`].
+pub fn usual_day(book: &Book, day: Date) -> Result<Batch, Overflow> {
+    let mut makes = Vec::new();
+    for offer in book.offers() {
+        let Some(weekly) = offer.weekly.filter(|weekly| weekly.is_positive()) else { continue };
+        let units = weekly.over(Exact::from(WEEK))?.ceiling();
+        makes.push(Make { drink: offer.drink, container: offer.container, units, filled: false });
+    }
+    Ok(Batch { day, makes, ready: Vec::new() })
+}
+
+/// What is planned and how many of it, in the order of the plan.
+pub fn planned(batch: &Batch) -> impl Iterator<Item = (OfferId, Exact)> {
+    batch.makes.iter().map(|make| (make.offer(), make.units))
+}
+
+/// What is filled and how many of it.
+pub fn made(batch: &Batch) -> impl Iterator<Item = (OfferId, Exact)> {
+    batch.makes.iter().filter(|make| make.filled).map(|make| (make.offer(), make.units))
+}
+
+/// So many of a drink; one that is not in the plan yet comes last. Another number than before is
+/// not filled yet. None where there is no batch on that day.
+pub fn takes_up(book: &Book, day: Date, counts: &mut dyn Iterator<Item = (OfferId, Exact)>) -> Option<Edit> {
+    changed(book, day, |batch| {
+        for (offer, units) in counts {
+            match batch.makes.iter_mut().find(|make| make.offer() == offer) {
+                Some(make) if make.units == units => {}
+                Some(make) => *make = Make { units, filled: false, ..*make },
+                None => {
+                    let OfferId { drink, container } = offer;
+                    batch.makes.push(Make { drink, container, units, filled: false });
+                }
+            }
+        }
+    })
+}
+
+/// The plan without a drink in a size.
+pub fn without(book: &Book, day: Date, offer: OfferId) -> Option<Edit> {
+    changed(book, day, |batch| batch.makes.retain(|make| make.offer() != offer))
+}
+
+/// Ticks that a drink is filled, or takes the tick back.
+pub fn filled(book: &Book, day: Date, offer: OfferId, done: bool) -> Option<Edit> {
+    changed(book, day, |batch| {
+        for make in batch.makes.iter_mut().filter(|make| make.offer() == offer) {
+            make.filled = done;
+        }
+    })
+}
+
+/// Ticks that an ingredient is brought to a stage, or takes the tick back.
+pub fn ready(book: &Book, day: Date, ingredient: IngredientId, stage: Stage, done: bool) -> Option<Edit> {
+    let tick = Ready { ingredient, stage };
+    changed(book, day, |batch| {
+        batch.ready.retain(|ready| *ready != tick);
+        if done {
+            batch.ready.push(tick);
+        }
+    })
+}
+
+fn changed(book: &Book, day: Date, change: impl FnOnce(&mut Batch)) -> Option<Edit> {
+    let mut batch = book.batch(day)?.clone();
+    change(&mut batch);
+    Some(Edit::Put(Record::Batch(batch)))
+}

@@ -1,0 +1,134 @@
+//! What is made on a day: the plan, what it takes to tick off, and its best use where what is here
+//! does not reach.
+
+mod after;
+mod plan;
+mod takes;
+
+use leptos::prelude::*;
+
+use super::best::Best;
+use crate::batch::{Sheet, planned, sheet, takes_up};
+use crate::book::{Batch, Key, OfferId};
+use crate::make::{Needs, needs};
+use crate::measure::{Date, Exact, Overflow};
+use crate::on_hand::{Reach, Reached, Wish, reach};
+use crate::ui::live::{live, press, text, trouble, when};
+use crate::ui::parts::{Back, Section, page_of};
+use crate::ui::route::{Route, Sheet as Print};
+use crate::ui::state::AppState;
+use crate::words;
+
+/// What is made on a day.
+#[component]
+pub fn BatchPage(
+    /// The day.
+    day: Date,
+) -> impl IntoView {
+    page_of(Key::Batch(day), Route::Batches, "Batches", move || view! { <Page day /> }.into_any())
+}
+
+/// What a batch takes, and whether what is here reaches.
+#[derive(Clone, Debug, PartialEq)]
+struct Takes {
+    sheet: Sheet,
+    reach: Vec<Reached>,
+}
+
+/// What a batch takes, following the book.
+fn takes(state: AppState, day: Date) -> Memo<Result<Takes, Overflow>> {
+    Memo::new(move |_| {
+        state.book.with(|book| {
+            state.ledger.with(|ledger| {
+                let none = Batch { day, makes: Vec::new(), ready: Vec::new() };
+                let batch = book.batch(day).unwrap_or(&none);
+                let needs: Needs = needs(book, ledger, &mut planned(batch))?;
+                Ok(Takes { sheet: sheet(book, ledger, batch)?, reach: reach(book, &needs)? })
+            })
+        })
+    })
+}
+
+/// Sentences about batches in the open book.
+pub(super) fn said<T>(state: AppState, say: impl Fn(&words::Batches) -> T) -> T {
+    state.book.with(|book| state.style.with(|style| say(&words::Batches { book, style })))
+}
+
+#[component]
+fn Page(day: Date) -> impl IntoView {
+    let state = AppState::here();
+    let takes = takes(state, day);
+    let unmade = live(move || {
+        let left_out = takes.with(|takes| takes.as_ref().map(|takes| takes.sheet.left_out.clone()).unwrap_or_default());
+        let one = |(offer, why)| {
+            let sentence = said(state, |words| words.unmade(offer, &why));
+            view! { <li class="trouble">{sentence}</li> }
+        };
+        left_out.into_iter().map(one).collect_view().into_any()
+    });
+    let stands = text(move || {
+        let said = |batch: &Batch| words::batch_stands(batch).unwrap_or_else(words::overflow);
+        state.book.with(|book| book.batch(day).map(said)).unwrap_or_default()
+    });
+    let is_short = move |it: &Reached| matches!(it.reach, Reach::Short(_));
+    let short =
+        Memo::new(move |_| takes.with(|takes| takes.as_ref().is_ok_and(|takes| takes.reach.iter().any(is_short))));
+    let overflow = move || takes.with(|takes| takes.as_ref().err().map(|error| words::overflow(*error)));
+    view! {
+        <Back to=Route::Batches name="Batches" />
+        <h1>{words::batch(day)}</h1>
+        <p class="about">{stands}</p>
+        <p class="actions">
+            <a class="button" href=Route::Sheet(Print::Batch(day)).address()>"Sheet to print"</a>
+        </p>
+        <plan::Plan day />
+        <ul class="steps">{unmade}</ul>
+        {trouble(overflow)}
+        {when(move || short.get(), move || view! { <NewCount day /> }.into_any())}
+        <takes::TakesList day takes />
+        <after::After day />
+    }
+}
+
+/// The best use of what is here, where it does not reach.
+#[component]
+fn NewCount(day: Date) -> impl IntoView {
+    let state = AppState::here();
+    let asked = RwSignal::new(false);
+    let fixed = RwSignal::new(Vec::<OfferId>::new());
+    let wishes = Memo::new(move |_| {
+        state.book.with(|book| {
+            let Some(batch) = book.batch(day) else { return Vec::new() };
+            let wish = |(offer, units): (OfferId, Exact)| {
+                let least = if fixed.with(|fixed| fixed.contains(&offer)) { units } else { Exact::ZERO };
+                Wish { offer, least, most: Some(units) }
+            };
+            planned(batch).map(wish).collect()
+        })
+    });
+    let refused = RwSignal::new(None::<String>);
+    let adopt = Callback::new(move |counts: Vec<(OfferId, Exact)>| {
+        let edit = state.book.with_untracked(|book| takes_up(book, day, &mut counts.into_iter()));
+        refused.set(edit.and_then(|edit| state.apply("New count", edit).err()));
+    });
+    let ask = move || {
+        view! {
+            <p class="actions">
+                <button class="main" on:click=press(move || asked.set(true))>
+                    "New count: best use"
+                </button>
+            </p>
+        }
+        .into_any()
+    };
+    view! {
+        <Section heading="What is here does not reach">
+            <p class="about">
+                "What is short is marked below. Buy or count more, change the plan, or let the best use of what is here find new numbers."
+            </p>
+            {when(move || !asked.get(), ask)}
+            {when(move || asked.get(), move || view! { <Best wishes fixed=Some(fixed) adopt=Some(adopt) /> }.into_any())}
+            {trouble(move || refused.get())}
+        </Section>
+    }
+}

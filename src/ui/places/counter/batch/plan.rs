@@ -1,0 +1,116 @@
+//! How many of each drink and size are made.
+
+use std::sync::Arc;
+
+use leptos::prelude::*;
+
+use crate::batch::{filled, takes_up, without};
+use crate::book::{Book, Key, Make, OfferId};
+use crate::measure::{Date, Exact};
+use crate::ui::fields::{self, Choice, Entry, Tick};
+use crate::ui::live::{flag, press, rows, text, when};
+use crate::ui::order;
+use crate::ui::parts::{Section, TakeOut};
+use crate::ui::route::Route;
+use crate::ui::state::AppState;
+
+/// How many of each drink and size are made.
+#[component]
+pub fn Plan(
+    /// The day.
+    day: Date,
+) -> impl IntoView {
+    let state = AppState::here();
+    let listed = Memo::new(move |_| {
+        let makes = |book: &Book| {
+            Some(book.batch(day)?.makes.iter().map(|make| Key::Offer(make.offer())).collect::<Vec<Key>>())
+        };
+        state.book.with(makes).unwrap_or_default()
+    });
+    let options = Memo::new(move |_| {
+        let taken = listed.get();
+        let mut options = vec![(String::new(), "Choose a drink and size".to_string())];
+        state.book.with(|book| {
+            for drink in order::sold_drinks(book) {
+                let Key::Drink(drink) = drink else { continue };
+                let free = order::offers(book, drink).into_iter().filter(|key| !taken.contains(key)).collect();
+                options.extend(order::options(book, free));
+            }
+        });
+        options
+    });
+    let add = Arc::new(move |chosen: &str| {
+        let Some(Key::Offer(offer)) = Key::from_text(chosen) else { return Ok(()) };
+        let one = std::iter::once((offer, Exact::ZERO));
+        let edit = state.book.with_untracked(|book| takes_up(book, day, &mut one.into_iter()));
+        edit.map_or(Ok(()), |edit| state.apply("A drink to make", edit))
+    });
+    let row = move |key| match key {
+        Key::Offer(offer) => view! { <MakeRow day offer /> }.into_any(),
+        _ => ().into_any(),
+    };
+    view! {
+        <Section heading="How many" about="Tick a drink when it is filled; another number takes the tick back.">
+            {when(move || listed.with(Vec::is_empty), || {
+                view! { <p class="hollow">"Nothing is planned yet. Add what you make."</p> }.into_any()
+            })}
+            <ul class="makes">{rows(listed, row)}</ul>
+            <div class="fields">
+                <Choice label="Add to the batch" options=options value=text(String::new) choose=add />
+            </div>
+        </Section>
+    }
+}
+
+#[component]
+fn MakeRow(day: Date, offer: OfferId) -> impl IntoView {
+    let state = AppState::here();
+    let make = move || -> Option<Make> {
+        state.book.with(|book| book.batch(day)?.makes.iter().find(|make| make.offer() == offer).copied())
+    };
+    let units = move || make().map_or(Exact::ZERO, |make| make.units);
+    let name = text(move || state.book.with(|book| book.name(Key::Offer(offer))));
+    let put = move |units: Exact| {
+        let one = std::iter::once((offer, units));
+        state.book.with_untracked(|book| takes_up(book, day, &mut one.into_iter()))
+    };
+    let step = move |by: Exact| {
+        let Ok(units) = untrack(units).plus(by) else { return };
+        if let Some(edit) = put(units.max(Exact::ZERO)) {
+            // A whole number above or below a whole one is never refused.
+            let _ = state.apply("Number to make", edit);
+        }
+    };
+    let tick = move |done: bool| {
+        let edit = state.book.with_untracked(|book| filled(book, day, offer, done));
+        let _ = edit.map(|edit| state.apply(if done { "Filled" } else { "Not filled" }, edit));
+    };
+    let take_out = move || {
+        let edit = state.book.with_untracked(|book| without(book, day, offer));
+        let _ = edit.map(|edit| state.apply("Taken out of the batch", edit));
+    };
+    let commit =
+        fields::count("Number to make", move |book, units| takes_up(book, day, &mut std::iter::once((offer, units))));
+    let fewer = text(move || format!("One fewer {}", name.get()));
+    let more = text(move || format!("One more {}", name.get()));
+    let label = state.book.with_untracked(|book| format!("Number of {}", book.name(Key::Offer(offer))));
+    let done = flag(move || make().is_some_and(|make| make.filled));
+    view! {
+        <li class="make">
+            <Tick done=done set=tick>
+                {name}
+            </Tick>
+            <div class="make-count">
+                <button class="button" aria-label=fewer on:click=press(move || step(Exact::ONE.negated()))>
+                    "\u{2212}"
+                </button>
+                <Entry label=label label_hidden=true large=true value=text(move || state.number(units())) commit=commit />
+                <button class="button" aria-label=more on:click=press(move || step(Exact::ONE))>
+                    "+"
+                </button>
+                <a class="button" href=Route::Card(offer).address()>"Card" <span class="unseen">" of " {name}</span></a>
+                <TakeOut name=name on_click=take_out />
+            </div>
+        </li>
+    }
+}

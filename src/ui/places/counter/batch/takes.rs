@@ -1,0 +1,183 @@
+//! What a batch takes: weighed out, trimmed, pressed, to tick off.
+
+use leptos::prelude::*;
+
+use super::{Takes, said};
+use crate::batch::{Portion, Weighed, ready};
+use crate::book::{Goods, IngredientId, Key, PackagingId, Ready, Stage};
+use crate::measure::{Amount, Date, Overflow, Unit};
+use crate::on_hand::Reach;
+use crate::ui::fields::Tick;
+use crate::ui::live::{flag, live, parts, rows, text, when};
+use crate::ui::order;
+use crate::ui::parts::Section;
+use crate::ui::state::AppState;
+use crate::words;
+
+/// What it takes, following the book.
+type Taken = Memo<Result<Takes, Overflow>>;
+
+/// The stages, by their place in a list.
+const STAGES: [Stage; 4] = [Stage::AsBought, Stage::Trimmed, Stage::Pressed, Stage::SoakedOrBrewed];
+
+fn portions<T>(takes: Taken, read: impl Fn(&[Portion]) -> T) -> T {
+    takes.with(|takes| read(takes.as_ref().map(|takes| takes.sheet.portions.as_slice()).unwrap_or_default()))
+}
+
+/// What a batch takes, ingredient by ingredient, then packaging.
+#[component]
+pub fn TakesList(
+    /// The day.
+    day: Date,
+    /// What it takes.
+    takes: Taken,
+) -> impl IntoView {
+    let state = AppState::here();
+    // By name: ids come by chance.
+    let ingredients = Memo::new(move |_| -> Vec<Key> {
+        let used = |key: &Key| portions(takes, |all| all.iter().any(|it| Key::Ingredient(it.ingredient) == *key));
+        state.book.with(|book| order::ingredients(book).into_iter().filter(used).collect())
+    });
+    let packaging = Memo::new(move |_| -> Vec<Key> {
+        let used = |key: &Key| {
+            takes.with(|takes| {
+                let list = takes.as_ref().map(|takes| takes.sheet.packaging.as_slice()).unwrap_or_default();
+                list.iter().any(|(id, _)| Key::Packaging(*id) == *key)
+            })
+        };
+        state.book.with(|book| order::packagings(book).into_iter().filter(used).collect())
+    });
+    let ingredient = move |key| match key {
+        Key::Ingredient(id) => view! { <OfIngredient day id takes /> }.into_any(),
+        _ => ().into_any(),
+    };
+    let pieces = move |key| match key {
+        Key::Packaging(id) => of_packaging(id, takes),
+        _ => ().into_any(),
+    };
+    let any = move || !ingredients.with(Vec::is_empty);
+    view! {
+        {when(any, move || view! {
+            <Section
+                heading="What it takes"
+                about="Each amount is rounded up to what your scale and jugs show, so that it is never short; steps for them are set in Book. What stays in the press or jug is counted in."
+            >
+                <ul class="takes">{rows(ingredients, ingredient)}</ul>
+            </Section>
+            <Section heading="Bottles, cups and lids">
+                <ul class="takes">{rows(packaging, pieces)}</ul>
+            </Section>
+        }.into_any())}
+    }
+}
+
+/// Whether what is here reaches, by word and shape.
+fn reach(takes: Taken, goods: Goods) -> AnyView {
+    let state = AppState::here();
+    live(move || {
+        let reach =
+            takes.with(|takes| takes.as_ref().ok()?.reach.iter().find(|it| it.goods == goods).map(|it| it.reach));
+        let Some(reach) = reach.filter(|reach| *reach != Reach::NotCounted) else { return ().into_any() };
+        let (class, shape) = match reach {
+            Reach::Short(_) => ("mark mark-under", "M1.5 3h13L8 14.5ZM8 5.5v4"),
+            Reach::Unknown(_) => ("mark mark-stuck", "M2 2h12v12H2ZM8 4.5v4.5M8 11v.8"),
+            Reach::Enough(_) | Reach::NotCounted => {
+                ("mark mark-on", "M8 1.5a6.5 6.5 0 1 0 0 13a6.5 6.5 0 0 0 0-13ZM4.6 8.2 7 10.6l4.4-4.8")
+            }
+        };
+        let sentence = said(state, |words| words.reach(&reach));
+        view! {
+            <p class=class>
+                <svg viewBox="0 0 16 16" aria-hidden="true">
+                    <path d=shape />
+                </svg>
+                <span>{sentence}</span>
+            </p>
+        }
+        .into_any()
+    })
+}
+
+#[component]
+fn OfIngredient(day: Date, id: IngredientId, takes: Taken) -> impl IntoView {
+    let stages = move || -> Vec<u64> {
+        portions(takes, |all| {
+            let of = |stage: &Stage| all.iter().any(|it| it.ingredient == id && it.stage == *stage);
+            (0..).zip(STAGES).filter(|(_, stage)| of(stage)).map(|(place, _)| place).collect()
+        })
+    };
+    let portion = move |place: u64| {
+        let stage = usize::try_from(place).ok().and_then(|place| STAGES.get(place)).copied();
+        stage.map_or_else(|| ().into_any(), |stage| view! { <OfStage day id stage takes /> }.into_any())
+    };
+    view! { <li class="take">{parts(stages, portion)} {reach(takes, Goods::Ingredient(id))}</li> }
+}
+
+#[component]
+fn OfStage(day: Date, id: IngredientId, stage: Stage, takes: Taken) -> impl IntoView {
+    let state = AppState::here();
+    let done = flag(move || {
+        let tick = Ready { ingredient: id, stage };
+        state.book.with(|book| book.batch(day).is_some_and(|batch| batch.ready.contains(&tick)))
+    });
+    let set = move |done: bool| {
+        let edit = state.book.with_untracked(|book| ready(book, day, id, stage, done));
+        let _ = edit.map(|edit| state.apply(if done { "Ready" } else { "Not ready" }, edit));
+    };
+    let name = text(move || {
+        let name = state.book.with(|book| book.name(Key::Ingredient(id)));
+        format!("{name}, {}", words::stage(stage))
+    });
+    let amounts = live(move || {
+        let portion = portions(takes, |all| all.iter().find(|it| it.ingredient == id && it.stage == stage).cloned());
+        portion.map_or_else(|| ().into_any(), |portion| weighed(state, &portion))
+    });
+    view! {
+        <Tick done=done set=set>
+            {name}
+        </Tick>
+        {amounts}
+    }
+}
+
+/// What to weigh on the way, rounded and exact.
+fn weighed(state: AppState, portion: &Portion) -> AnyView {
+    let stations = match &portion.weighed {
+        Ok(stations) => stations,
+        Err(lacks) => {
+            let sentence = said(state, |words| words.not_comparable(lacks));
+            return view! { <p class="hollow">{sentence}</p> }.into_any();
+        }
+    };
+    let one = |it: &Weighed| {
+        let (amount, exact) = said(state, |words| (words.weighed(it.amount), words.exactly(it)));
+        view! {
+            <div class="figure">
+                <dt>{words::station(it.station)}</dt>
+                <dd>{amount}</dd>
+                <dd class="take-exact">{exact}</dd>
+            </div>
+        }
+    };
+    view! { <dl class="figures take-figures">{stations.iter().map(one).collect_view()}</dl> }.into_any()
+}
+
+fn of_packaging(id: PackagingId, takes: Taken) -> AnyView {
+    let state = AppState::here();
+    let name = text(move || state.book.with(|book| book.name(Key::Packaging(id))));
+    let pieces = text(move || {
+        let pieces = takes.with(|takes| {
+            takes.as_ref().ok()?.sheet.packaging.iter().find(|(of, _)| *of == id).map(|(_, pieces)| *pieces)
+        });
+        let pieces = pieces.unwrap_or_default();
+        said(state, |words| words.weighed(Amount::new(pieces, Unit::Piece)))
+    });
+    view! {
+        <li class="take take-pieces">
+            <span>{name}</span>
+            <b class="take-piece">{pieces}</b>
+            {reach(takes, Goods::Packaging(id))}
+        </li>
+    }
+    .into_any()
+}

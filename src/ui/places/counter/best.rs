@@ -1,0 +1,111 @@
+//! The best use of what is here, as numbers beside those wished for.
+
+use leptos::prelude::*;
+
+use super::batch::said;
+use crate::book::{Key, OfferId};
+use crate::measure::Exact;
+use crate::on_hand::{BestUse, Stopped, Wish, best_use};
+use crate::ui::fields::Tick;
+use crate::ui::live::{flag, live, press, rows, text, trouble, when};
+use crate::ui::state::AppState;
+use crate::words;
+
+/// The best use of what is here.
+#[component]
+pub fn Best(
+    /// What is wished for.
+    wishes: Memo<Vec<Wish>>,
+    /// What must be made in any case, where that can be chosen.
+    fixed: Option<RwSignal<Vec<OfferId>>>,
+    /// Uses the numbers, where they can be used.
+    adopt: Option<Callback<Vec<(OfferId, Exact)>>>,
+) -> impl IntoView {
+    let state = AppState::here();
+    let best: Memo<Result<BestUse, Stopped>> = Memo::new(move |_| {
+        state.book.with(|book| state.ledger.with(|ledger| wishes.with(|wishes| best_use(book, ledger, wishes))))
+    });
+    let sentence = text(move || match best.get() {
+        Ok(best) => said(state, |words| words.best(&best)),
+        Err(_) => String::new(),
+    });
+    let stopped = move || best.with(|best| best.as_ref().err().map(|why| said(state, |words| words.stopped(why))));
+    let drinks = Memo::new(move |_| -> Vec<Key> {
+        wishes.with(|wishes| wishes.iter().map(|wish| Key::Offer(wish.offer)).collect())
+    });
+    let row = move |key| match key {
+        Key::Offer(offer) => view! { <BestRow offer wishes best fixed /> }.into_any(),
+        _ => ().into_any(),
+    };
+    let left = live(move || {
+        let scarce = best.with(|best| best.as_ref().map(|best| best.scarce.clone()).unwrap_or_default());
+        let one = |it| view! { <li>{said(state, |words| words.scarce(&it))}</li> };
+        view! { <ul class="steps">{scarce.into_iter().map(one).collect_view()}</ul> }.into_any()
+    });
+    let use_it = move || {
+        let counts = best.with_untracked(|best| best.as_ref().map(|best| best.counts.clone()).ok());
+        if let (Some(counts), Some(adopt)) = (counts, adopt) {
+            adopt.run(counts);
+        }
+    };
+    let can_be_used = move || adopt.is_some() && best.with(Result::is_ok);
+    view! {
+        <p class="best-said" role="status">{sentence}</p>
+        {trouble(stopped)}
+        <ul class="best">{rows(drinks, row)}</ul>
+        {left}
+        {when(can_be_used, move || view! {
+            <p class="actions">
+                <button class="main" on:click=press(use_it)>
+                    "Use this plan"
+                </button>
+            </p>
+        }.into_any())}
+        <p class="soft">{words::BEST_USE}</p>
+    }
+}
+
+#[component]
+fn BestRow(
+    offer: OfferId,
+    wishes: Memo<Vec<Wish>>,
+    best: Memo<Result<BestUse, Stopped>>,
+    fixed: Option<RwSignal<Vec<OfferId>>>,
+) -> impl IntoView {
+    let state = AppState::here();
+    let name = text(move || state.book.with(|book| book.name(Key::Offer(offer))));
+    let planned = text(move || {
+        let most = wishes.with(|wishes| wishes.iter().find(|wish| wish.offer == offer).and_then(|wish| wish.most));
+        most.map(|most| format!("planned {}, now ", state.number(most))).unwrap_or_default()
+    });
+    let count = text(move || {
+        let count =
+            best.with(|best| best.as_ref().ok()?.counts.iter().find(|(of, _)| *of == offer).map(|(_, units)| *units));
+        count.map_or_else(|| "none".to_string(), |units| state.number(units))
+    });
+    let keep = fixed.map(|fixed| {
+        let done = flag(move || fixed.with(|fixed| fixed.contains(&offer)));
+        let set = move |keep: bool| {
+            fixed.update(|fixed| {
+                fixed.retain(|of| *of != offer);
+                if keep {
+                    fixed.push(offer);
+                }
+            });
+        };
+        view! {
+            <div class="best-keep">
+                <Tick done=done set=set>
+                    "Make all" <span class="unseen">" of " {name}</span>
+                </Tick>
+            </div>
+        }
+    });
+    view! {
+        <li class="best-row">
+            <span>{name}</span>
+            <span class="best-count"><span class="soft">{planned}</span> <b>{count}</b></span>
+            {keep}
+        </li>
+    }
+}

@@ -1,0 +1,104 @@
+//! The sheet of a batch, to work from on paper.
+
+use leptos::prelude::*;
+
+use crate::batch::{Portion, Weighed, sheet};
+use crate::book::{Key, Make, Ready};
+use crate::measure::{Amount, Date, Unit};
+use crate::ui::live::live;
+use crate::ui::order;
+use crate::ui::state::AppState;
+use crate::words;
+
+/// The sheet of a batch: what is made, weighed out and taken from the shelf, with a box to tick
+/// beside each.
+#[component]
+pub fn BatchSheet(
+    /// The day.
+    day: Date,
+) -> impl IntoView {
+    let state = AppState::here();
+    live(move || {
+        state.book.with(|book| {
+            let Some(batch) = book.batch(day) else {
+                return view! { <p class="hollow">"There is no batch on this day any more."</p> }.into_any();
+            };
+            let sheet = match state.ledger.with(|ledger| sheet(book, ledger, batch)) {
+                Ok(sheet) => sheet,
+                Err(error) => return view! { <p class="trouble">{words::overflow(error)}</p> }.into_any(),
+            };
+            state.style.with(|style| {
+                let said = words::Batches { book, style };
+                let make = |make: &Make| {
+                    let units = state.number(make.units);
+                    line(book.name(Key::Offer(make.offer())), vec![(String::new(), units)], make.filled)
+                };
+                let portion = |portion: &Portion| {
+                    let name = book.name(Key::Ingredient(portion.ingredient));
+                    let name = format!("{name}, {}", words::stage(portion.stage));
+                    let done = batch.ready.contains(&Ready { ingredient: portion.ingredient, stage: portion.stage });
+                    let amounts = match &portion.weighed {
+                        Ok(stations) => stations
+                            .iter()
+                            .map(|it: &Weighed| (words::station(it.station).to_string(), said.weighed(it.amount)))
+                            .collect(),
+                        Err(lacks) => vec![(String::new(), said.not_comparable(lacks))],
+                    };
+                    line(name, amounts, done)
+                };
+                let piece = |(id, pieces): &(_, _)| {
+                    let pieces = said.weighed(Amount::new(*pieces, Unit::Piece));
+                    line(book.name(Key::Packaging(*id)), vec![(String::new(), pieces)], false)
+                };
+                // By name: ids come by chance.
+                let portions = order::ingredients(book)
+                    .into_iter()
+                    .flat_map(|key| sheet.portions.iter().filter(move |it| Key::Ingredient(it.ingredient) == key));
+                let pieces = order::packagings(book)
+                    .into_iter()
+                    .flat_map(|key| sheet.packaging.iter().filter(move |(id, _)| Key::Packaging(*id) == key));
+                let left_out = |(offer, why): &(_, _)| view! { <p class="trouble">{said.unmade(*offer, why)}</p> };
+                view! {
+                    {sheet.left_out.iter().map(left_out).collect_view()}
+                    {table("To fill", batch.makes.iter().map(make).collect())}
+                    {table("To weigh out", portions.map(portion).collect())}
+                    {table("Bottles, cups and lids", pieces.map(piece).collect())}
+                }
+                .into_any()
+            })
+        })
+    })
+}
+
+fn table(heading: &'static str, rows: Vec<AnyView>) -> AnyView {
+    if rows.is_empty() {
+        return ().into_any();
+    }
+    view! {
+        <section>
+            <h2>{heading}</h2>
+            <table class="paper-table">
+                <tbody>{rows}</tbody>
+            </table>
+        </section>
+    }
+    .into_any()
+}
+
+/// A box to tick, a name, and amounts, each with its station.
+fn line(name: String, amounts: Vec<(String, String)>, done: bool) -> AnyView {
+    let one = |(station, amount): (String, String)| {
+        view! { <span class="batch-amount"><span class="soft">{station}</span> " " <b>{amount}</b></span> }
+    };
+    view! {
+        <tr class="paper-whole">
+            <th scope="row">
+                <span class="batch-box" class:batch-box-done=done aria-hidden="true"></span>
+                {name}
+                {done.then(|| view! { <span class="soft">" done"</span> })}
+            </th>
+            <td>{amounts.into_iter().map(one).collect_view()}</td>
+        </tr>
+    }
+    .into_any()
+}

@@ -1,0 +1,189 @@
+//! What is said of batches and of what is here.
+
+use brimwright::batch::{Station, Weighed};
+use brimwright::book::{Batch, Book, Edit, Goods, Make, OfferId, Record, Settings};
+use brimwright::fill::ScaleError;
+use brimwright::ledger::Trouble;
+use brimwright::make::Unmade;
+use brimwright::measure::{NumberStyle, Overflow, System};
+use brimwright::on_hand::{BestUse, Makes, NotMade, Reach, Scarce, Stopped, Used};
+use brimwright::words::{self, Batches};
+use brimwright::yields::YieldError;
+
+use crate::support::{amount, batch, day, drink, drink_id, exact, measure, offer_id, packaging_id, vessel};
+use crate::{BOTTLE, GINGER, book};
+
+const CARROTS: Goods = Goods::Ingredient(GINGER);
+
+fn bar(units: System) -> Book {
+    let mut book = book();
+    book.apply(&Edit::Put(Record::Drink(drink(1, "500 mL", [])))).unwrap();
+    book.apply(&Edit::Put(Record::Packaging(vessel(1, [])))).unwrap();
+    let settings = Settings { units, ..book.settings().clone() };
+    book.apply(&Edit::Put(Record::Settings(Box::new(settings)))).unwrap();
+    book
+}
+
+fn said<T>(say: impl FnOnce(&Batches) -> T) -> T {
+    say(&Batches { book: &bar(System::UsCustomary), style: &NumberStyle::english("$") })
+}
+
+/// Drink 1 in the bottle.
+fn offer() -> OfferId {
+    OfferId { drink: drink_id(1), container: BOTTLE }
+}
+
+#[test]
+fn amounts_as_they_are_read_off() {
+    let read = |text: &str| said(|words| words.weighed(amount(text)));
+    let pairs = [
+        ("3.4 oz", "3.4\u{a0}oz"),
+        ("16 oz", "1\u{a0}lb"),
+        ("115.4 oz", "7\u{a0}lb 3.4\u{a0}oz"),
+        ("151.5 fl oz", "151.5\u{a0}fl oz"),
+        ("999 g", "999\u{a0}g"),
+        ("1250 g", "1.25\u{a0}kg"),
+        ("1000 mL", "1\u{a0}L"),
+        ("0.5 lb", "0.5\u{a0}lb"),
+        ("12 ea", "12\u{a0}ea"),
+    ];
+    for (text, shown) in pairs {
+        assert_eq!(read(text), shown);
+    }
+    // In an imperial book, of whom an ounce is.
+    let book = bar(System::Imperial);
+    let words = Batches { book: &book, style: &NumberStyle::english("£") };
+    assert_eq!(words.weighed(amount("2.5 fl oz")), "2.5\u{a0}US fl oz");
+    let weighed = Weighed { station: Station::Juice, exact: measure("1234.5678 g"), amount: amount("1240 g") };
+    assert_eq!(said(|words| words.exactly(&weighed)), "exactly 1.234568\u{a0}kg");
+}
+
+#[test]
+fn stations_by_name() {
+    let stations = [Station::Out, Station::Trimmed, Station::Juice, Station::Soaked];
+    assert_eq!(stations.map(words::station), ["Take", "After trimming", "Juice", "Soaked or brewed"]);
+}
+
+#[test]
+fn when_it_was_counted() {
+    let on = |text: &str| words::counted(day(text), day("2026-11-26"));
+    assert_eq!(on("2026-11-26"), "Counted today.");
+    assert_eq!(on("2026-11-25"), "Counted yesterday.");
+    assert_eq!(on("2026-11-20"), "Counted 6 days ago.");
+    assert_eq!(on("2026-08-01"), "Counted on 1 Aug 2026.");
+    assert_eq!(on("2026-11-27"), "Counted on 27 Nov 2026.");
+}
+
+#[test]
+fn where_a_batch_stands() {
+    let none = Batch { makes: Vec::new(), ..batch("2026-11-26", &[]) };
+    assert_eq!(words::batch_stands(&none), Ok("Nothing is planned yet.".into()));
+    assert_eq!(
+        words::batch_stands(&batch("2026-11-26", &[(1, 1, "12")])),
+        Ok("1 drink and size, 12 to make, 0 filled.".into())
+    );
+    let mut two = batch("2026-11-26", &[(1, 1, "12"), (1, 2, "18")]);
+    two.makes[1] = Make { filled: true, ..two.makes[1] };
+    assert_eq!(words::batch_stands(&two), Ok("2 drinks and sizes, 30 to make, 18 filled.".into()));
+}
+
+#[test]
+fn whether_it_reaches() {
+    let reach = |reach| said(|words| words.reach(&reach));
+    assert_eq!(reach(Reach::NotCounted), "");
+    // Never more to spare than there is, never less lacking.
+    assert_eq!(reach(Reach::Enough(amount("2.349999999 lb"))), "Enough here: 2.35 lb to spare.");
+    assert_eq!(reach(Reach::Enough(amount("2.349 lb"))), "Enough here: 2.34 lb to spare.");
+    assert_eq!(reach(Reach::Short(amount("2.341 lb"))), "Short by 2.35 lb.");
+    assert_eq!(reach(Reach::Short(amount("2.2 ea"))), "Short by 3 ea.");
+    assert_eq!(
+        reach(Reach::Unknown(YieldError::NoDensity(GINGER))),
+        "Not known in the unit of the count or the scale. Ginger is weighed in one place and poured by volume in another, so it needs a density. Enter grams per mL as it is in the drink."
+    );
+}
+
+#[test]
+fn what_cannot_be_made() {
+    let unmade = |why| said(|words| words.unmade(offer(), &why));
+    assert_eq!(
+        unmade(Unmade::NotOnTheMenu),
+        "Invented drink 1, Bottle: not on the menu in this size any more. Take it out of the plan, or add the size again."
+    );
+    assert_eq!(
+        unmade(Unmade::Stuck(Trouble::Scale(ScaleError::NoLines(drink_id(1))))),
+        "Invented drink 1, Bottle: The recipe is empty. Add what goes in."
+    );
+}
+
+#[test]
+fn what_runs_out_first() {
+    let makes = |makes: Result<Makes, NotMade>| said(|words| words.makes(&makes));
+    let bottle = Goods::Packaging(packaging_id(1));
+    let runs_out = |not_counted| Ok(Makes { count: exact("3"), runs_out: CARROTS, not_counted });
+    assert_eq!(makes(runs_out(vec![])), "First to run out: Ginger.");
+    assert_eq!(makes(runs_out(vec![bottle])), "First to run out: Ginger. Not counted: Invented bottle 1.");
+    assert_eq!(
+        makes(runs_out(vec![bottle, CARROTS, CARROTS])),
+        "First to run out: Ginger. Not counted: Invented bottle 1 and 2 more."
+    );
+    assert_eq!(makes(Err(NotMade::NothingCounted)), "Nothing that it takes was counted.");
+    assert_eq!(makes(Err(NotMade::Unmade(Unmade::NotOnTheMenu))), "Not on the menu.");
+    assert_eq!(
+        makes(Err(NotMade::Unmade(Unmade::Stuck(Trouble::Scale(ScaleError::NoLines(drink_id(1))))))),
+        "The recipe is empty. Add what goes in."
+    );
+    assert_eq!(
+        makes(Err(NotMade::Unknown(YieldError::NoPieceWeight(GINGER)))),
+        "Not known in the unit of the count or the scale. Ginger is counted in pieces but no piece has a weight. Enter the weight of one as bought."
+    );
+}
+
+#[test]
+fn how_sure_the_best_use_is() {
+    let scarce = vec![Scarce { goods: CARROTS, left: amount("0.419 lb") }];
+    let best = BestUse { scarce: scarce.clone(), proved: true, ..BestUse::default() };
+    let of = |best: BestUse| said(|words| words.best(&best));
+    assert_eq!(of(best.clone()), "No other numbers bring more with what is here.");
+    assert_eq!(
+        of(BestUse { by_number: true, ..best.clone() }),
+        "No other numbers make more drinks with what is here. No drink has a price, so their number counts."
+    );
+    assert_eq!(
+        of(BestUse { proved: false, ..best.clone() }),
+        "The best that was found. Too many drinks share too much here to try everything; other numbers may bring a little more."
+    );
+    assert_eq!(
+        of(BestUse { scarce: vec![], for_nothing: vec![offer()], endless: vec![offer_id(1, 9)], ..best }),
+        "What was counted reaches for all of it. Made of what the others leave over: Invented drink 1, Bottle. Left out, since nothing that they take was counted: Invented drink 1, ."
+    );
+    assert_eq!(said(|words| words.scarce(&scarce[0])), "Ginger: 0.41 lb left.");
+}
+
+#[test]
+fn why_there_is_no_best_use() {
+    let stopped = |why| said(|words| words.stopped(&why));
+    assert_eq!(
+        stopped(Stopped::LeastTooMany(CARROTS)),
+        "What must be made in any case takes more Ginger than is here. Let some of it go, or count again."
+    );
+    assert_eq!(
+        stopped(Stopped::Arithmetic(Overflow::TooLarge)),
+        "The numbers are too large to compute with. Check for a digit too many."
+    );
+    let lacks = YieldError::NoDensity(GINGER);
+    assert_eq!(stopped(Stopped::Unknown(lacks)), said(|words| words.not_comparable(&lacks)));
+}
+
+#[test]
+fn what_was_taken_off_the_shelf() {
+    let taken = |taken, below| {
+        let used = Used { edit: Edit::Together(Vec::new()), taken, below };
+        said(|words| words.taken(&used))
+    };
+    assert_eq!(taken(0, vec![]), "Nothing that the filled drinks took was counted.");
+    assert_eq!(taken(1, vec![]), "Taken off the shelf: 1 thing. Undo puts it back.");
+    assert_eq!(
+        taken(4, vec![CARROTS]),
+        "Taken off the shelf: 4 things. Undo puts them back. More was used than was counted, so nothing is left: Ginger. Count again."
+    );
+}
