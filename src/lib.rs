@@ -32,6 +32,7 @@ pub mod plan;
 pub mod plot;
 pub mod price;
 pub mod price_point;
+pub mod quotes;
 pub mod sales;
 pub mod shape;
 pub mod sizes;
