@@ -3,14 +3,17 @@
 mod allergens;
 mod buying_list;
 mod change;
+mod compared;
 mod container;
 mod containers;
 mod headspace;
+mod heard;
 mod holds;
 mod ingredient;
 mod packaging;
 mod packaging_set;
 mod packs;
+mod prices_heard;
 mod price_watch;
 mod quick;
 mod readings;
