@@ -130,6 +130,10 @@ pub fn history(history: &History, book: &Book, style: &NumberStyle) -> String {
     if history.heard.len() == 1 {
         return format!("Heard once: {}.", said(*last));
     }
+    if history.lowest.price == history.highest.price {
+        let price = money(last.price, book, style);
+        return format!("Always {price}: first heard on {}, last on {}.", day(first.day), day(last.day));
+    }
     let change = more(first.price, last.price).map_or(String::new(), |change| {
         let sign = if change.is_positive() { "+" } else { "" };
         format!(", {sign}{}", percent(change, style))

@@ -8,6 +8,7 @@ mod labels;
 mod levers;
 mod packages;
 mod plans;
+mod quotes;
 mod sales;
 mod sizes;
 mod switching;

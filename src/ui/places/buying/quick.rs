@@ -35,7 +35,7 @@ enum Filter {
 
 impl Filter {
     const ALL: [(Filter, &'static str); 3] =
-        [(Filter::All, "All"), (Filter::Old, "Old prices"), (Filter::Undated, "No day noted")];
+        [(Filter::All, "All"), (Filter::Old, "Old prices"), (Filter::Undated, "No day")];
 
     fn takes(self, book: &Book, goods: Goods, today: Date) -> bool {
         let age = || book.packs(goods).first().map(|pack| age(pack, book.settings(), today));
@@ -104,7 +104,7 @@ pub fn QuickPrice() -> impl IntoView {
         let pressed = text(move || (filter.get() == this).to_string());
         let count = Memo::new(move |_| count(this));
         let needless = flag(move || this != Filter::All && filter.get() != this && count.get() == 0);
-        let count = text(move || count.get().to_string());
+        let count = text(move || if this == Filter::All { String::new() } else { count.get().to_string() });
         view! {
             <button class="chip" aria-pressed=pressed hidden=needless on:click=press(move || filter.set(this))>
                 {name}
@@ -233,10 +233,14 @@ fn to_the_next(event: &ev::KeyboardEvent, by_name: bool) {
     go_to(next.or_else(|| document().query_selector(".price-search input").ok().flatten()));
 }
 
-/// Puts the caret into a field, what is there ready to be typed over.
+/// Puts the caret into a field, what is there ready to be typed over; its row goes to the top, so
+/// that the answer has room.
 fn go_to(field: Option<web_sys::Element>) {
     if let Some(field) = field.and_then(|field| field.dyn_into::<HtmlInputElement>().ok()) {
         let _ = field.focus();
+        if let Ok(Some(row)) = field.closest("li.price-row") {
+            row.scroll_into_view();
+        }
         field.select();
     }
 }
