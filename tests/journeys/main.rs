@@ -13,6 +13,7 @@ mod how_many;
 mod killed;
 mod knowing;
 mod later;
+mod market_morning;
 mod menu_price;
 mod missed_target;
 mod mistyped;

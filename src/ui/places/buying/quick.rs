@@ -47,12 +47,12 @@ impl Filter {
     }
 }
 
-/// What goods are found by, in lower case.
+/// What goods are found by: their name, and who sells the pack whose price is typed.
 #[derive(Clone, PartialEq, Eq)]
 struct Names {
     goods: Key,
     name: String,
-    suppliers: Vec<String>,
+    supplier: String,
 }
 
 /// Everything that is bought, with the price of its pack.
@@ -166,31 +166,25 @@ const fn goods_of(key: Key) -> Option<Goods> {
     }
 }
 
-/// The names of all that is bought and of its suppliers, ingredients first.
+/// The names of all that is bought and of who sells it, ingredients first.
 fn names_as_written(book: &Book) -> Vec<Names> {
-    let suppliers = |packs: &[Pack]| packs.iter().map(|pack| pack.supplier.clone()).collect();
-    let ingredients = book.ingredients().map(|it| Names {
-        goods: Key::Ingredient(it.id),
-        name: it.name.clone(),
-        suppliers: suppliers(&it.packs),
-    });
-    let packagings = book.packagings().map(|it| Names {
-        goods: Key::Packaging(it.id),
-        name: it.name.clone(),
-        suppliers: suppliers(&it.packs),
-    });
+    let names = |goods, name: &String, packs: &[Pack]| {
+        let supplier = packs.first().map(|pack| pack.supplier.clone()).unwrap_or_default();
+        Names { goods, name: name.clone(), supplier }
+    };
+    let ingredients = book.ingredients().map(|it| names(Key::Ingredient(it.id), &it.name, &it.packs));
+    let packagings = book.packagings().map(|it| names(Key::Packaging(it.id), &it.name, &it.packs));
     ingredients.chain(packagings).collect()
 }
 
 /// In lower case, ingredients before packaging, each by name.
 fn in_order(names: &[Names]) -> Vec<Names> {
     let mut ordered: Vec<Names> = Vec::new();
-    let place_of = |names: &Names| (matches!(names.goods, Key::Packaging(_)), names.name.clone());
+    let of = |names: &Names| (matches!(names.goods, Key::Packaging(_)), names.name.clone());
     for names in names {
-        let name = order::lower_case(&names.name);
-        let suppliers = names.suppliers.iter().map(|supplier| order::lower_case(supplier)).collect();
-        let names = Names { goods: names.goods, name, suppliers };
-        let place = ordered.partition_point(|before| place_of(before) <= place_of(&names));
+        let (name, supplier) = (order::lower_case(&names.name), order::lower_case(&names.supplier));
+        let names = Names { goods: names.goods, name, supplier };
+        let place = ordered.partition_point(|before| of(before) <= of(&names));
         ordered.insert(place, names);
     }
     ordered
@@ -200,8 +194,7 @@ fn in_order(names: &[Names]) -> Vec<Names> {
 fn found(names: &[Names], letters: &str, shown: &dyn Fn(Key) -> bool) -> Vec<(Found, Key)> {
     let mut all: Vec<(Found, Key)> = Vec::new();
     for names in names.iter().filter(|names| shown(names.goods)) {
-        let suppliers = names.suppliers.iter().map(String::as_str);
-        if let Some(how) = find(&names.name, suppliers, letters) {
+        if let Some(how) = find(&names.name, &names.supplier, letters) {
             let place = all.partition_point(|(before, _)| *before <= how);
             all.insert(place, (how, names.goods));
         }
@@ -323,8 +316,7 @@ fn PriceRow(goods: Goods) -> impl IntoView {
     let has_pack = Memo::new(move |_| pack().is_some());
     let field = live(move || match has_pack.get() {
         true => {
-            let set =
-                move |book: &Book, price| Some(price_set(goods, book.packs(goods).first()?.id, price, today()));
+            let set = move |book: &Book, price| Some(price_set(goods, book.packs(goods).first()?.id, price, today()));
             let commit = fields::money(step.clone(), set);
             view! { <Entry label=step.clone() label_hidden=true large=true value=price commit /> }.into_any()
         }
