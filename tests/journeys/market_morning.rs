@@ -75,7 +75,7 @@ async fn ten_prices_and_one_taken_back() {
         "const chip = [...document.querySelectorAll('.chip')].find((it) => it.innerText.startsWith('Old prices'));
         chip.click(); return true";
     journey.wait_until("the old prices", old).await;
-    journey.click(By::Text("Still so: Strawberries, frozen")).await;
+    journey.click(By::Label("Still so: Strawberries, frozen")).await;
     journey.wait_for_text("Price of Strawberries, frozen still so: no drink moved.").await;
     journey.wait_for_text_gone("old: heard on 14 Sep 2026").await;
     journey.expect_value(By::Label("Price of Strawberries, frozen"), "54.00").await;

@@ -34,15 +34,19 @@ pub fn heard_on(state: AppState, pack: impl Fn() -> Option<Pack> + Send + Sync +
 }
 
 /// Dates the price of a pack today as it is; there while it is of another day.
-pub fn still_so(state: AppState, goods: Goods, pack: impl Fn() -> Option<Pack> + Copy + Send + Sync + 'static) -> AnyView {
+pub fn still_so(
+    state: AppState,
+    goods: Goods,
+    pack: impl Fn() -> Option<Pack> + Copy + Send + Sync + 'static,
+) -> AnyView {
     let today = today();
     let to_ask = move || pack().is_some_and(|pack| pack.day != Some(today));
     when(to_ask, move || {
-        let name = text(move || state.book.with(|book| book.name(Key::from(goods))));
+        let label = text(move || format!("Still so: {}", state.book.with(|book| book.name(Key::from(goods)))));
+        let say_so = move || say_so(state, goods, pack().map(|pack| pack.id), today);
         view! {
-            <button class="button still-so" on:click=press(move || say_so(state, goods, pack().map(|pack| pack.id), today))>
+            <button class="button still-so" aria-label=label on:click=press(say_so)>
                 "Still so"
-                <span class="unseen">": " {name}</span>
             </button>
         }
         .into_any()

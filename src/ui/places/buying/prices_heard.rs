@@ -37,14 +37,14 @@ pub fn prices_heard(
 }
 
 fn shown(state: AppState, goods: Goods, id: PackId, history: &History) -> AnyView {
-    let said =
-        state.book.with_untracked(|book| state.style.with(|style| words::quotes::history(history, book, style)));
+    let said = state.book.with_untracked(|book| state.style.with(|style| words::quotes::history(history, book, style)));
     let several = history.heard.len() > 1;
     let last = history.heard.len().saturating_sub(1);
     let row = |(place, quoted): (usize, &Quoted)| {
         let day = words::day(quoted.day);
         let name = Signal::stored(format!("the price of {day}"));
-        let take_out = (place < last).then(|| view! { <TakeOut name on_click=move || take_out(state, goods, id, place) /> });
+        let take_out =
+            (place < last).then(|| view! { <TakeOut name on_click=move || take_out(state, goods, id, place) /> });
         view! {
             <tr>
                 <th scope="row">{day}</th>

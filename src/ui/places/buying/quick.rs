@@ -124,7 +124,7 @@ pub fn QuickPrice() -> impl IntoView {
     });
     let tools = move || {
         view! {
-            <div class="chips" role="group" aria-label="Which prices">
+            <div class="chips price-filters" role="group" aria-label="Which prices">
                 {Filter::ALL.into_iter().map(chip).collect_view()}
             </div>
             <div class="price-search" on:keydown=|event| from_search(&event)>
