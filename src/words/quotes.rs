@@ -3,7 +3,9 @@
 use super::{day, overflow, stage};
 use crate::book::{Book, Goods, Key, Pack, Quoted};
 use crate::ledger::{Move, Standing};
-use crate::measure::{Date, Exact, Money, NumberStyle, Share, Unit, show_amount, show_money, show_number, show_percent};
+use crate::measure::{
+    Date, Exact, Money, NumberStyle, Share, Unit, show_amount, show_money, show_number, show_percent,
+};
 use crate::quotes::{Age, Compared, History, Usable, more};
 
 /// How many names are said before the rest is counted.
@@ -45,7 +47,11 @@ pub fn worst(moves: &[Move], book: &Book, style: &NumberStyle) -> String {
     let margin = side.margin.map_or(String::new(), |margin| format!(" at {}", percent(margin, style)));
     let mend = match (side.suggested, side.price) {
         (Some(suggested), Some(price)) => {
-            format!("Ask {} instead of {} and it is on target.", money(suggested, book, style), money(price, book, style))
+            format!(
+                "Ask {} instead of {} and it is on target.",
+                money(suggested, book, style),
+                money(price, book, style)
+            )
         }
         _ => "No menu price alone brings it to its target.".to_string(),
     };
