@@ -37,6 +37,7 @@ pub mod plot;
 pub mod price;
 pub mod price_point;
 pub mod price_watch;
+pub mod quotes;
 pub mod sales;
 pub mod shape;
 pub mod sizes;

@@ -69,8 +69,16 @@ pub struct Tier {
 impl Pack {
     /// The price of one pack when `packs` are bought at a time.
     pub fn price_at(&self, packs: Exact) -> Money {
-        let reached = self.tiers.iter().filter(|tier| tier.from <= packs);
-        reached.max_by_key(|tier| tier.from).map_or(self.price, |tier| tier.price)
+        self.reached_by(packs).map_or(self.price, |tier| tier.price)
+    }
+
+    /// The lower price that holds as the pack is bought; none where that is its own price.
+    pub fn reached(&self) -> Option<&Tier> {
+        self.reached_by(self.at_a_time)
+    }
+
+    fn reached_by(&self, packs: Exact) -> Option<&Tier> {
+        self.tiers.iter().filter(|tier| tier.from <= packs).max_by_key(|tier| tier.from)
     }
 
     /// The price of one pack as it is bought.
@@ -126,7 +134,9 @@ mod tests {
         let mut case = Pack { tiers: vec![tier("10", "33"), tier("5", "36")], ..pack(1, "250 ea", "40") };
         let at = |packs: &str| case.price_at(exact(packs));
         assert_eq!(["1", "4.99", "5", "9", "10", "100"].map(at), ["40", "40", "36", "36", "33", "33"].map(money));
+        assert_eq!(case.reached(), None);
         case.at_a_time = exact("5");
+        assert_eq!(case.reached(), Some(&tier("5", "36")));
         assert_eq!(case.price_now(), money("36"));
         *case.price_now_mut() = money("35");
         assert_eq!((case.price, case.tiers[1].price), (money("40"), money("35")));

@@ -67,27 +67,45 @@ pub enum WhyNot {
 /// The [`Trouble`] of an offer that cannot be computed, or is not there.
 pub fn ways(book: &Book, offer: OfferId) -> Result<Vec<Way>, Trouble> {
     let cut = &book.only(Key::Offer(offer));
-    let offer = cut.offer(offer).ok_or(Trouble::Missing(Key::Offer(offer)))?;
-    let priced = price_offer(cut, offer)?;
-    if priced.standing() != Standing::UnderTarget {
-        return Ok(Vec::new());
-    }
     let mut ways: Vec<Way> = Vec::new();
+    let Some((offer, priced)) = under_target(cut, offer)? else { return Ok(ways) };
     for lever in Lever::all(cut, offer) {
-        let Some(now) = lever.reading(cut, &priced).filter(|now| !lever.is_spent(*now)) else { continue };
-        let closes = if lever.counts(priced.terms.covers) {
-            let closing = Trial { cut, trial: cut.clone(), offer, lever }.closing(&priced, now);
-            let counted = closing.map(|closing| Closing { moves_too: moves_too(book, lever), ..closing });
-            counted.ok_or(WhyNot::CannotCloseAlone)
-        } else {
-            Err(WhyNot::DoesNotCount)
-        };
-        let way = Way { lever, now, closes };
+        let Some(way) = of_lever(book, cut, offer, &priced, lever) else { continue };
         // Levers that change alike stay in their order.
         let place = ways.partition_point(|before| before.order() <= way.order());
         ways.insert(place, way);
     }
     Ok(ways)
+}
+
+/// One lever of an offer under its target; none for an offer on target or without a price, and
+/// where nothing could be gained from it.
+///
+/// # Errors
+/// The [`Trouble`] of an offer that cannot be computed, or is not there.
+pub fn way(book: &Book, offer: OfferId, lever: Lever) -> Result<Option<Way>, Trouble> {
+    let cut = &book.only(Key::Offer(offer));
+    let found = under_target(cut, offer)?;
+    Ok(found.and_then(|(offer, priced)| of_lever(book, cut, offer, &priced, lever)))
+}
+
+/// An offer that is under its target, computed.
+fn under_target(cut: &Book, offer: OfferId) -> Result<Option<(&Offer, Priced)>, Trouble> {
+    let offer = cut.offer(offer).ok_or(Trouble::Missing(Key::Offer(offer)))?;
+    let priced = price_offer(cut, offer)?;
+    Ok((priced.standing() == Standing::UnderTarget).then_some((offer, priced)))
+}
+
+fn of_lever(book: &Book, cut: &Book, offer: &Offer, priced: &Priced, lever: Lever) -> Option<Way> {
+    let now = lever.reading(cut, priced).filter(|now| !lever.is_spent(*now))?;
+    let closes = if lever.counts(priced.terms.covers) {
+        let closing = Trial { cut, trial: cut.clone(), offer, lever }.closing(priced, now);
+        let counted = closing.map(|closing| Closing { moves_too: moves_too(book, lever), ..closing });
+        counted.ok_or(WhyNot::CannotCloseAlone)
+    } else {
+        Err(WhyNot::DoesNotCount)
+    };
+    Some(Way { lever, now, closes })
 }
 
 /// How many other offers move with the lever where it is set.
@@ -250,6 +268,14 @@ mod tests {
     }
 
     #[test]
+    fn one_lever_alone_is_found_as_among_all() {
+        let book = bar(Covers::GoodsAndLabour, Some("11"));
+        for one in ways_of(&book) {
+            assert_eq!(way(&book, offer_id(1, 1), one.lever), Ok(Some(one)));
+        }
+    }
+
+    #[test]
     fn what_is_ours_comes_with_its_edit() {
         let book = bar(Covers::GoodsAndLabour, Some("11"));
         let edits: Vec<_> = ways_of(&book)
@@ -291,6 +317,8 @@ mod tests {
     fn there_is_no_way_where_there_is_no_gap() {
         assert_eq!(ways_of(&bar(Covers::GoodsAndLabour, Some("12.50"))), []);
         assert_eq!(ways_of(&bar(Covers::GoodsAndLabour, None)), []);
+        let on_target = bar(Covers::GoodsAndLabour, Some("12.50"));
+        assert_eq!(way(&on_target, offer_id(1, 1), Lever::MenuPrice(offer_id(1, 1))), Ok(None));
         let mut book = bar(Covers::Goods, Some("1"));
         let gone = offer_id(1, 9);
         assert_eq!(ways(&book, gone), Err(Trouble::Missing(Key::Offer(gone))));

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use crate::book::{Edit, Key};
+use crate::book::{Edit, Key, Record};
 use crate::ledger::Move;
 
 /// How many steps can be taken back.
@@ -81,7 +81,7 @@ impl History {
 }
 
 /// What the last step moved.
-#[derive(Clone, Debug, Default, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct LastChange {
     /// What was done, in words.
     pub name: String,
@@ -89,6 +89,8 @@ pub struct LastChange {
     pub session: Option<Session>,
     /// The records that it wrote.
     pub touched: BTreeSet<Key>,
+    /// The record that it wrote, as it was before; none where it wrote several, or a new one.
+    pub was: Option<Record>,
     /// The offers that moved, those now under target first.
     pub moves: Vec<Move>,
 }
@@ -96,7 +98,7 @@ pub struct LastChange {
 impl LastChange {
     /// With the moves of a further edit of the same session: before from the first, after from
     /// the last.
-    pub fn joined_with(&self, later: LastChange) -> LastChange {
+    pub fn joined_with(self, later: LastChange) -> LastChange {
         if later.session.is_none() || self.session != later.session {
             return later;
         }
@@ -108,6 +110,6 @@ impl LastChange {
             }
         }
         moves.retain(|moved| moved.before != moved.after);
-        LastChange { moves: Move::worst_first(moves), ..later }
+        LastChange { moves: Move::worst_first(moves), was: self.was, ..later }
     }
 }

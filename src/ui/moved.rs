@@ -7,14 +7,18 @@ use super::live::{live, press, rows, text, when};
 use super::parts::Mark;
 use super::route::Route;
 use super::state::AppState;
-use crate::book::{Key, OfferId};
+use crate::book::{Goods, Key, OfferId};
+use crate::gap::{self, Lever};
 use crate::ledger::{Move, Side, Standing};
+use crate::words;
 
 /// A figure of an offer on one side of a step, as it is shown.
 type Shown = fn(AppState, &Side) -> Option<String>;
 
 /// How many are listed before the rest is asked for.
 const FIRST: usize = 12;
+/// How many where the answer is said in words too.
+const FIRST_BESIDE_WORDS: usize = 3;
 
 /// The offers that the last step moved, if that step wrote `by` alone.
 #[component]
@@ -24,26 +28,36 @@ pub fn Moved(
     /// Says so where nothing moved, too.
     #[prop(optional)]
     even_none: bool,
+    /// Says in words which sizes fell and what would mend the worst, where these goods' price did
+    /// it.
+    #[prop(optional, into)]
+    answers: Option<Goods>,
 ) -> impl IntoView {
     let state = AppState::here();
     let all = RwSignal::new(false);
-    let ours = move |change: &LastChange| {
+    let first = if answers.is_some() { FIRST_BESIDE_WORDS } else { FIRST };
+    let ours = move |change: &&LastChange| {
         let alone = change.touched.len() == 1 && change.touched.contains(&by);
         alone && (even_none || !change.moves.is_empty())
     };
-    let change = Memo::new(move |_| state.last_change.with(|change| change.clone().filter(ours)));
+    let change = Memo::new(move |_| state.last_change.with(|change| change.as_ref().filter(ours).cloned()));
     let is_ours = move || change.with(Option::is_some);
-    let moves = move || change.with(|change| change.as_ref().map(|it| it.moves.clone()).unwrap_or_default());
+    let count = move || change.with(|change| change.as_ref().map_or(0, |change| change.moves.len()));
     let listed = Memo::new(move |_| {
-        let few = if all.get() { usize::MAX } else { FIRST };
-        moves().iter().take(few).map(|moved| Key::Offer(moved.offer)).collect::<Vec<Key>>()
+        let few = if all.get() { usize::MAX } else { first };
+        let keys = |change: &LastChange| change.moves.iter().take(few).map(|it| Key::Offer(it.offer)).collect();
+        change.with(|change| change.as_ref().map(keys).unwrap_or_default())
     });
     let sentence = text(move || {
         let summary = change.with(|change| change.as_ref().map(|change| summary(&change.name, &change.moves)));
         summary.unwrap_or_default()
     });
+    let answer = live(move || {
+        let said = |goods| change.with(|change| change.as_ref().map(|change| answer(state, goods, &change.moves)));
+        answers.and_then(said).into_any()
+    });
     let can_undo = move || state.history.with(|history| history.last_done().is_some());
-    let rest = move || moves().len().saturating_sub(FIRST);
+    let rest = move || count().saturating_sub(first);
     let undo = when(
         move || is_ours() && can_undo(),
         move || {
@@ -76,11 +90,27 @@ pub fn Moved(
             <p class="moved-summary" role="status">
                 {sentence}
             </p>
+            {answer}
             {undo}
             <ol class="moved-list">{rows(listed, row)}</ol>
             {more}
         </div>
     }
+}
+
+/// Which sizes fell under target, and what would mend the worst: a menu price, or a pack price.
+fn answer(state: AppState, goods: Goods, moves: &[Move]) -> AnyView {
+    let said = state.book.with_untracked(|book| {
+        state.style.with_untracked(|style| {
+            let worst = moves.iter().find(|moved| moved.fell())?;
+            let way = gap::way(book, worst.offer, Lever::PackPrice(goods)).ok().flatten();
+            let way = way.filter(|way| way.closes.is_ok()).map(|way| words::lever_advice(&way, book, style));
+            let mend = words::quotes::worst(moves, book, style);
+            Some([words::quotes::fell(moves, book), mend, way.map(words::quotes::or).unwrap_or_default()])
+        })
+    });
+    let sentence = |said: String| view! { <p class="moved-answer">{said}</p> };
+    said.map(|said| said.into_iter().filter(|said| !said.is_empty()).map(sentence).collect_view()).into_any()
 }
 
 fn summary(name: &str, moves: &[Move]) -> String {

@@ -3,17 +3,15 @@
 //! Data goes one way: a command applies an edit to the book, the ledger computes anew what the
 //! edit touched, what was touched is saved, and the screens follow their signals.
 
-use std::collections::BTreeSet;
-
 use leptos::prelude::*;
 
 use super::history::{History, LastChange, Session, Step};
 use super::locale;
-use crate::book::{Applied, Book, Edit, Key, OfferId, Refusal};
+use crate::book::{Applied, Book, Edit, OfferId, Refusal};
 use crate::ledger::{Ledger, Priced, Standing};
 use crate::measure::{
-    Amount, Exact, Length, Measure, Money, NumberStyle, Overflow, Share, System, TypedLength, Volume, show_amount,
-    show_fine_volume, show_length, show_measure, show_money, show_number, show_percent, show_volume,
+    Amount, Currency, Exact, Length, Measure, Money, NumberStyle, Overflow, Share, System, TypedLength, Volume,
+    show_amount, show_fine_volume, show_length, show_measure, show_money, show_number, show_percent, show_volume,
 };
 use crate::store::Durability;
 use crate::words;
@@ -31,6 +29,8 @@ pub struct AppState {
     pub last_change: RwSignal<Option<LastChange>>,
     /// How numbers are written here.
     pub style: Memo<NumberStyle>,
+    currency: Memo<Currency>,
+    units: Memo<System>,
     keep: StoredValue<Keep, LocalStorage>,
     sessions: StoredValue<Session>,
 }
@@ -43,17 +43,16 @@ impl AppState {
     pub fn new(book: Book, keep: Keep) -> AppState {
         let ledger = Ledger::of(&book);
         let book = RwSignal::new(book);
-        let currency = Memo::new(move |_| book.with(|book| book.settings().currency.code()));
-        let style = Memo::new(move |_| {
-            currency.track();
-            locale::number_style(book.with_untracked(|book| book.settings().currency))
-        });
+        let currency = Memo::new(move |_| book.with(|book| book.settings().currency));
+        let style = Memo::new(move |_| locale::number_style(currency.get()));
         AppState {
             book,
             ledger: RwSignal::new(ledger),
             history: RwSignal::default(),
             last_change: RwSignal::default(),
             style,
+            currency,
+            units: Memo::new(move |_| book.with(|book| book.settings().units)),
             keep: StoredValue::new_local(keep),
             sessions: StoredValue::new(0),
         }
@@ -140,7 +139,7 @@ impl AppState {
             Err(refusal) => (false, Err(refusal)),
         });
         if let Some(applied) = applied {
-            self.recompute("Another tab", &applied?.touched, None);
+            self.recompute("Another tab", &applied?, None);
         }
         Ok(())
     }
@@ -162,15 +161,16 @@ impl AppState {
         if applied.inverse == *edit {
             return Ok(None);
         }
-        self.recompute(name, &applied.touched, session);
+        self.recompute(name, &applied, session);
         self.book.with_untracked(|book| self.keep.with_value(|keep| keep(book, &applied, durability)));
         Ok(Some(applied.inverse))
     }
 
-    fn recompute(self, name: &str, touched: &BTreeSet<Key>, session: Option<Session>) {
-        let moves = self.book.with_untracked(|book| self.ledger.try_update(|ledger| ledger.refresh(book, touched)));
-        let change =
-            LastChange { name: name.to_string(), session, touched: touched.clone(), moves: moves.unwrap_or_default() };
+    fn recompute(self, name: &str, applied: &Applied, session: Option<Session>) {
+        let touched = applied.touched.clone();
+        let moves = self.book.with_untracked(|book| self.ledger.try_update(|ledger| ledger.refresh(book, &touched)));
+        let was = if let Edit::Put(record) = &applied.inverse { Some(record.clone()) } else { None };
+        let change = LastChange { name: name.to_string(), session, touched, was, moves: moves.unwrap_or_default() };
         self.last_change.update(|last| {
             *last = Some(match last.take() {
                 Some(earlier) => earlier.joined_with(change),
@@ -199,24 +199,23 @@ impl AppState {
 
     /// The units of the book.
     pub fn units(self) -> System {
-        self.book.with(|book| book.settings().units)
+        self.units.get()
     }
 
     /// Money in the book's currency.
     pub fn money(self, money: Money) -> String {
-        let currency = self.book.with(|book| book.settings().currency);
-        self.style.with(|style| show_money(money, currency, style))
+        self.style.with(|style| show_money(money, self.currency.get(), style))
     }
 
     /// Money in as many digits as it has, without the currency's sign: what a field shows.
     pub fn plain_money(self, money: Money) -> String {
-        let digits = self.book.with(|book| book.settings().currency.digits());
+        let digits = self.currency.get().digits();
         self.style.with(|style| show_number(money.major(), digits, style))
     }
 
     /// Money with one digit more than its currency has, for costs of small amounts.
     pub fn fine_money(self, money: Money) -> String {
-        let digits = self.book.with(|book| book.settings().currency.digits()).saturating_add(1);
+        let digits = self.currency.get().digits().saturating_add(1);
         self.style.with(|style| with_sign_of_money(money.major().rounded(digits), digits, style))
     }
 

@@ -14,6 +14,7 @@ mod market;
 mod packaged;
 mod plans;
 pub mod price_points;
+pub mod quotes;
 mod reading;
 mod refusals;
 mod sales;
@@ -43,7 +44,7 @@ pub use plans::{HOW_MANY_SIZES, Plans, SAME_NUMBER_OF_DRINKS, plan_name, sizes, 
 pub use reading::{example, read_error};
 pub use refusals::{called, refusal};
 pub use sales::{
-    bad_row, batch, day, not_counted, taken_in, till_error, to_take_in, unknown_sales, week, week_working,
+    bad_row, batch, day, not_counted, short_day, taken_in, till_error, to_take_in, unknown_sales, week, week_working,
     weekly_working, weeks_averaged,
 };
 pub use sheets::{FOR_THE_OWNER, per_volume, per_volume_means, tax};

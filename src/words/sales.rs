@@ -17,6 +17,12 @@ pub fn day(date: Date) -> String {
     format!("{day} {month} {year}")
 }
 
+/// A day without its year: 23 Nov.
+pub fn short_day(date: Date) -> String {
+    let whole = day(date);
+    whole.rsplit_once(' ').map(|(short, _)| short.to_string()).unwrap_or_default()
+}
+
 /// The week that begins on a Monday.
 pub fn week(monday: Date) -> String {
     format!("Week of {}", day(monday))

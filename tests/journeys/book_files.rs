@@ -23,7 +23,12 @@ async fn a_book_leaves_whole_and_its_offers_are_those_of_the_engine() {
     let saved = save_book(&journey).await;
     let book: Value = serde_json::from_slice(&saved).expect("JSON");
     let mut expected = demo();
-    expected["ingredients"][0]["packs"][0]["price"] = json!("61.8");
+    let pack = &mut expected["ingredients"][0]["packs"][0];
+    pack["price"] = json!("61.8");
+    // Heard on the day of the machine, and what was asked before has gone into the history.
+    pack["day"] = book["ingredients"][0]["packs"][0]["day"].clone();
+    assert_ne!(pack["day"], json!("2026-11-23"));
+    pack["earlier"].as_array_mut().expect("a list").push(json!({ "day": "2026-11-23", "price": "38" }));
     assert_eq!(book, expected, "the demo's file with one price changed");
 
     // The same bytes as `cargo dev price` prints for this file: the engine, run natively.

@@ -15,6 +15,7 @@ mod killed;
 mod knowing;
 mod later;
 mod locked_tablet;
+mod market_morning;
 mod menu_price;
 mod missed_target;
 mod mistyped;

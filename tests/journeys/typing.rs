@@ -14,16 +14,16 @@ const YIELD: &str = "is what is left of what went in: more than 0 % and at most 
 async fn what_cannot_be_read_is_explained_and_loses_nothing() {
     let journey = open_demo("typing_buying").await;
 
-    // An ingredient, by its two packs of 40 lb at 38.00 and 41.50. By hand: 38 / (40 * 0.9) =
-    // 1.0556 a trimmed lb; a fl oz of juice weighs 29.5735 * 1.048 = 30.993 g, for which 30.993 /
-    // (0.9 * 0.65) = 52.980 g = 0.11680 lb at 0.95 are bought: 0.11096. The other, 41.5 / 38 of it.
+    // An ingredient, by its two packs of 40 lb at 38.00, and at 41.50 with 1.50 for delivery. By
+    // hand: 38 / (40 * 0.9) = 1.0556 a trimmed lb; a fl oz of juice weighs 29.5735 * 1.048 = 30.993 g, for which 30.993 /
+    // (0.9 * 0.65) = 52.980 g = 0.11680 lb at 0.95 are bought: 0.11096. The other, 43 / 38 of it.
     journey.go("#/buying/ingredient/1").await;
     let in_force = async || {
         let costs = [
             ("Per lb trimmed", "$1.056"),
             ("Per fl oz pressed", "$0.111"),
-            ("Per lb trimmed", "$1.153"),
-            ("Per fl oz pressed", "$0.121"),
+            ("Per lb trimmed", "$1.194"),
+            ("Per fl oz pressed", "$0.126"),
         ];
         journey.expect_figures("Packs", &costs).await;
     };

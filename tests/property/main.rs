@@ -16,6 +16,7 @@ mod menus;
 mod plans;
 mod points;
 mod prices;
+mod quotes;
 mod recipes;
 mod rules;
 mod sizes;

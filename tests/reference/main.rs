@@ -12,6 +12,7 @@ mod estimates;
 mod from_price_tag_to_conclusion;
 mod labels;
 mod prices;
+mod quotes;
 mod shapes;
 mod spreads;
 mod sr28;

@@ -11,6 +11,7 @@ mod labels;
 mod levers;
 mod packages;
 mod plans;
+mod quotes;
 mod sales;
 mod sheets;
 mod sizes;

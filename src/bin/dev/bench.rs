@@ -1,14 +1,18 @@
 //! `cargo dev bench`: the figures of the quality bars.
 
 use super::bundle::bundle;
-use super::run::{Outcome, program, run, say};
+use super::run::{Outcome, in_project, program, run, say};
+use super::tools::Tools;
 
 /// First load, all files, brotli, in bytes.
 const BAR: usize = 250_000;
 const AIM: usize = 150_000;
 
-/// Prints the weight of the first load and the speed of the engine.
+const MEND: &str = "Mend what is said above, then run the same command again.";
+
+/// Prints the weight of the first load, and the speed of the engine and of the app in a browser.
 pub fn bench() -> Outcome {
+    Tools::for_testing()?;
     let weight = bundle()?;
     let verdict = match weight {
         _ if weight <= AIM => "within the aim",
@@ -17,8 +21,10 @@ pub fn bench() -> Outcome {
     };
     say(format!("First load: {weight} bytes by brotli, {verdict} (bar {BAR}, aim {AIM})"));
     say("Timing the engine");
+    run(program("cargo").args(["bench", "--locked", "--bench", "engine"]), MEND)?;
+    say("Timing the app in a browser");
     run(
-        program("cargo").args(["bench", "--locked", "--bench", "engine"]),
-        "Mend what is said above, then run the same command again.",
+        program("cargo").args(["bench", "--locked", "--bench", "browser"]).env("BRIMWRIGHT_SITE", in_project("dist")),
+        MEND,
     )
 }

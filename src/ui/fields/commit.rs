@@ -84,6 +84,14 @@ pub fn count(
     needed(step.into(), "1", edit)
 }
 
+/// How many, or nothing.
+pub fn optional_count(
+    step: impl Into<Cow<'static, str>>,
+    edit: impl Fn(&Book, Option<Exact>) -> Option<Edit> + Send + Sync + 'static,
+) -> Commit {
+    optional(step.into(), "28", edit)
+}
+
 /// A plain number, or nothing.
 pub fn optional_number(
     step: impl Into<Cow<'static, str>>,

@@ -12,8 +12,9 @@ mod tick;
 pub use ask::{Ask, asked_number, asked_price};
 pub use choice::{Choice, Choose};
 pub use commit::{
-    Commit, Take, amount, count, length, loose_amount, loose_length, money, optional_amount, optional_money,
-    optional_number, optional_percent, percent, seconds, text, tried_amount, tried_change, tried_number,
+    Commit, Take, amount, count, length, loose_amount, loose_length, money, optional_amount, optional_count,
+    optional_money, optional_number, optional_percent, percent, seconds, text, tried_amount, tried_change,
+    tried_number,
 };
 pub use day::Day;
 pub use entry::Entry;

@@ -6,7 +6,20 @@ use http::Method;
 use serde_json::{Value, json};
 use url::{ParseError, Url};
 
-use super::Journey;
+use super::{By, Journey};
+
+/// Notes how long the next key takes: a message sent in the frame after it comes once that frame
+/// is painted.
+const LISTEN: &str = "
+window.painted = null;
+let pressed;
+addEventListener('keydown', (key) => { pressed = key.timeStamp }, { capture: true, once: true });
+addEventListener('input', () => requestAnimationFrame(() => {
+    const { port1, port2 } = new MessageChannel();
+    port1.onmessage = () => { window.painted = performance.now() - pressed };
+    port2.postMessage(null);
+}), { capture: true, once: true });
+";
 
 /// A command of the driver beyond those of WebDriver.
 #[derive(Debug)]
@@ -41,6 +54,30 @@ impl Journey {
     pub async fn before_each_load(&self, script: &str) {
         let body = json!({ "cmd": "Page.addScriptToEvaluateOnNewDocument", "params": { "source": script } });
         self.command("goog/cdp/execute", body).await.expect("the script is taken");
+    }
+
+    /// Slows the page's processor down so many times.
+    #[allow(dead_code, reason = "for the figures of the bench")]
+    pub async fn slow_down(&self, times: u32) {
+        let body = json!({ "cmd": "Emulation.setCPUThrottlingRate", "params": { "rate": times } });
+        self.command("goog/cdp/execute", body).await.expect("the processor slows down");
+    }
+
+    /// Types over what is in a field, key by key; how long each took, in milliseconds, from the
+    /// key to the painted page.
+    #[allow(dead_code, reason = "for the figures of the bench")]
+    pub async fn painted(&self, by: By<'_>, text: &str) -> Vec<f64> {
+        self.type_into(by, "").await;
+        let field = self.until(&by.to_string(), async || self.find(by).await).await;
+        let mut times = Vec::new();
+        for key in text.chars() {
+            self.client().execute(LISTEN, Vec::new()).await.expect("the page listens");
+            field.send_keys(&key.to_string()).await.expect("the key is typed");
+            self.wait_until("the page to be painted", "return window.painted !== null").await;
+            let took = self.client().execute("return window.painted", Vec::new()).await.expect("a time");
+            times.push(took.as_f64().expect("a number"));
+        }
+        times
     }
 
     /// The errors that the console heard since it was last asked.

@@ -103,8 +103,8 @@ pub async fn packaging(journey: &Journey) {
     // All of it by name, with what a usable amount costs.
     journey.click(By::Text("Buying")).await;
     journey.expect_value(By::Label("Price of Apples"), "38.00").await;
-    let apples = ["Apples", "40 lb", "$0.111 per fl oz pressed", "Price of Apples"];
+    let apples = ["Apples", "40 lb", "$0.111 per fl oz pressed", "heard today", "Price of Apples"];
     journey.expect_lines(By::Item("Apples"), &apples).await;
-    let bottle = ["Bottle, 12 fl oz", "200 ea", "$0.525 per piece", "Price of Bottle, 12 fl oz"];
+    let bottle = ["Bottle, 12 fl oz", "200 ea", "$0.525 per piece", "heard today", "Price of Bottle, 12 fl oz"];
     journey.expect_lines(By::Item("Bottle, 12 fl oz"), &bottle).await;
 }

@@ -171,6 +171,19 @@ pub fn Settings() -> impl IntoView {
                 />
             </div>
         </Section>
+        <Section heading="Suppliers' prices" about="A price that nobody has heard for too long is marked in Buying, so that it is asked for again.">
+            <div class="fields">
+                <Entry
+                    label="A price is old after"
+                    unit="days"
+                    example="never"
+                    value=of(|it, state| it.price_days.map(|days| state.number(days)).unwrap_or_default())
+                    commit=fields::optional_count("Days until a price is old", |book, days| {
+                        changed(book, |it| it.price_days = days)
+                    })
+                />
+            </div>
+        </Section>
         <Section heading="What every drink bears">
             <div class="fields">
                 <Entry

@@ -1,7 +1,7 @@
 //! The edits that change one thing that is bought or poured into.
 
 use crate::book::{Book, Container, ContainerId, Edit, Goods, Ingredient, IngredientId, Key, Pack, PackId, Record};
-use crate::measure::{Dimension, Wanted};
+use crate::measure::{Date, Dimension, Money, Wanted};
 
 /// The edit that changes one container; none where it is gone.
 pub fn changed(book: &Book, id: ContainerId, change: impl FnOnce(&mut Container)) -> Option<Edit> {
@@ -31,6 +31,11 @@ pub fn pack_changed(book: &Book, goods: Goods, id: PackId, change: impl FnOnce(&
             change(pack);
         }
     })
+}
+
+/// The edit that writes the price at which a pack is bought, as heard on a day.
+pub const fn price_set(goods: Goods, pack: PackId, price: Money, day: Date) -> Edit {
+    Edit::SetPackPrice { goods, pack, price, day: Some(day) }
 }
 
 /// The volume of a container, in the unit that drinks are poured in.

@@ -1,17 +1,24 @@
 //! The packs that goods are quoted in. The first is the one bought now.
 
 use leptos::prelude::*;
+use web_sys::Element;
 
-use super::change::{pack_changed, packs_changed};
+use super::change::{pack_changed, packs_changed, price_set};
+use super::compared::side_by_side;
+use super::heard::{heard_on, still_so};
+use super::prices_heard::prices_heard;
 use super::tiers::Tiers;
 use super::usable;
-use crate::book::{Book, Goods, Pack, PackId};
+use crate::book::{Book, Edit, Goods, Pack, PackId};
+use crate::ledger::Tried;
 use crate::measure::{Amount, Dimension, Exact, Money, Unit, Wanted};
 use crate::ui::fields::{self, Entry};
-use crate::ui::live::{live, parts, press, text};
+use crate::ui::live::{live, parts, press, text, when};
 use crate::ui::parts::{Section, figures};
 use crate::ui::random::random;
 use crate::ui::state::AppState;
+use crate::ui::today::today;
+use crate::words;
 
 /// The packs that goods are quoted in.
 #[component]
@@ -48,6 +55,7 @@ pub fn Packs(
     };
     view! {
         <Section heading="Packs" about="What one pack holds and costs. The first is the one you buy now.">
+            {side_by_side(state, goods)}
             <ol class="packs">
                 {parts(packs, move |pack| view! { <PackRow goods id=PackId::from_random(pack) /> }.into_any())}
             </ol>
@@ -63,6 +71,7 @@ fn PackRow(goods: Goods, id: PackId) -> impl IntoView {
     let state = AppState::here();
     let pack = move |book: &Book| book.packs(goods).iter().find(|pack| pack.id == id).cloned();
     let first = Memo::new(move |_| state.book.with(|book| book.packs(goods).first().is_some_and(|it| it.id == id)));
+    let here = move || state.book.with(pack);
     let of = move |show: fn(&Pack, AppState) -> String| {
         text(move || state.book.with(pack).map(|pack| show(&pack, state)).unwrap_or_default())
     };
@@ -88,12 +97,7 @@ fn PackRow(goods: Goods, id: PackId) -> impl IntoView {
         }
     };
     let buy_this = move || {
-        let edit = state.book.with_untracked(|book| {
-            packs_changed(book, goods, |packs| {
-                let here = packs.iter().position(|pack| pack.id == id).unwrap_or(0);
-                packs.get_mut(..=here).unwrap_or_default().rotate_right(1);
-            })
-        });
+        let edit = state.book.with_untracked(|book| bought_instead(book, goods, id));
         // The order of packs is never refused.
         let _ = edit.map(|edit| state.apply("Buy another pack", edit));
     };
@@ -117,6 +121,10 @@ fn PackRow(goods: Goods, id: PackId) -> impl IntoView {
                     note=free
                     value=of(|pack, state| state.plain_money(pack.price))
                     commit=fields::money("Price of a pack", move |book, price| {
+                        let bought_at_it = pack(book)?.reached().is_none();
+                        if bought_at_it {
+                            return Some(price_set(goods, id, price, today()));
+                        }
                         pack_changed(book, goods, id, |pack| pack.price = price)
                     })
                 />
@@ -140,6 +148,9 @@ fn PackRow(goods: Goods, id: PackId) -> impl IntoView {
                 {figures(costs)}
             </dl>
             <Tiers goods id />
+            <p class="actions">{heard_on(state, here)} {still_so(state, goods, here)}</p>
+            {prices_heard(state, goods, here)}
+            {when(move || !first.get(), move || would_move(state, goods, id))}
             <p class="actions">
                 {live(move || match first.get() {
                     true => view! { <span class="tag">"Bought now"</span> }.into_any(),
@@ -158,4 +169,34 @@ fn PackRow(goods: Goods, id: PackId) -> impl IntoView {
             </p>
         </li>
     }
+}
+
+/// The edit that buys this pack from now on; none where the goods are gone.
+fn bought_instead(book: &Book, goods: Goods, id: PackId) -> Option<Edit> {
+    packs_changed(book, goods, |packs| {
+        let here = packs.iter().position(|pack| pack.id == id).unwrap_or(0);
+        packs.get_mut(..=here).unwrap_or_default().rotate_right(1);
+    })
+}
+
+/// What buying this pack instead would move, once it is asked: the whole menu is tried.
+fn would_move(state: AppState, goods: Goods, id: PackId) -> AnyView {
+    let asked = RwSignal::new(false);
+    let said = text(move || {
+        if !asked.get() {
+            return String::new();
+        }
+        state.book.with(|book| {
+            let edit = bought_instead(book, goods, id);
+            let tried = state.ledger.with(|ledger| edit.and_then(|edit| Tried::of(book, ledger, &edit).ok()));
+            tried.map(|tried| words::quotes::would_move(&tried.moves, book)).unwrap_or_default()
+        })
+    });
+    view! {
+        <details class="more" on:toggle=move |event| asked.set(event_target::<Element>(&event).has_attribute("open"))>
+            <summary>"What would buying this one move?"</summary>
+            <p role="status">{said}</p>
+        </details>
+    }
+    .into_any()
 }

@@ -1,12 +1,18 @@
-//! Quick price: find it, type the quoted price, see what moved.
+//! Quick price: find it, type the quoted price, see what moved, and on to the next.
 
+use leptos::ev;
 use leptos::prelude::*;
+use wasm_bindgen::JsCast;
+use web_sys::HtmlInputElement;
 
+use super::change::price_set;
+use super::heard::{heard_on, still_so};
 use super::tabs::Tabs;
-use super::usable;
-use crate::book::{Book, Edit, Goods, Ingredient, IngredientId, Key, Packaging, PackagingId, Record};
+use crate::book::{Book, Edit, Goods, Ingredient, IngredientId, Key, Pack, Packaging, PackagingId, Record, Settings};
+use crate::measure::Date;
+use crate::quotes::{Age, Found, age, cost_of, find, usable};
 use crate::ui::fields::{self, Entry};
-use crate::ui::live::{live, press, rows, text, when};
+use crate::ui::live::{flag, live, press, rows, text, when};
 use crate::ui::moved::Moved;
 use crate::ui::order;
 use crate::ui::parts::Search;
@@ -14,20 +20,65 @@ use crate::ui::random::random;
 use crate::ui::route::{Route, go};
 use crate::ui::state::AppState;
 use crate::ui::today::today;
+use crate::words;
 
 /// How many are listed before letters narrow them down.
 const LISTED: usize = 60;
+
+/// Which prices are listed.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Filter {
+    All,
+    Old,
+    Undated,
+}
+
+impl Filter {
+    const ALL: [(Filter, &'static str); 3] =
+        [(Filter::All, "All"), (Filter::Old, "Old prices"), (Filter::Undated, "No day")];
+
+    fn takes(self, book: &Book, goods: Goods, today: Date) -> bool {
+        let age = || book.packs(goods).first().map(|pack| age(pack, book.settings(), today));
+        match self {
+            Filter::All => true,
+            Filter::Old => matches!(age(), Some(Age::Old(_))),
+            Filter::Undated => age() == Some(Age::Undated),
+        }
+    }
+}
+
+/// What goods are found by: their name, and who sells the pack whose price is typed.
+#[derive(Clone, PartialEq, Eq)]
+struct Names {
+    goods: Key,
+    name: String,
+    supplier: String,
+}
 
 /// Everything that is bought, with the price of its pack.
 #[component]
 pub fn QuickPrice() -> impl IntoView {
     let state = AppState::here();
+    let today = today();
     let search = RwSignal::new(String::new());
+    let filter = RwSignal::new(Filter::All);
+    let named = Memo::new(move |_| state.book.with(names_as_written));
+    let names = Memo::new(move |_| named.with(|named| in_order(named)));
+    // What was listed stays while its price is typed, also where it is not old any more.
     let found = Memo::new(move |_| {
-        let wanted = order::lower_case(&search.get());
-        state.book.with(|book| goods(book, &wanted))
+        let (letters, filter) = (order::lower_case(&search.get()), filter.get());
+        names.with(|names| {
+            state.book.with_untracked(|book| {
+                let shown = |key: Key| goods_of(key).is_some_and(|goods| filter.takes(book, goods, today));
+                found(names, &letters, &shown)
+            })
+        })
     });
-    let listed = Memo::new(move |_| found.with(|found| found.iter().take(LISTED).copied().collect::<Vec<Key>>()));
+    let listed = Memo::new(move |_| found.with(|found| found.iter().take(LISTED).map(|(_, key)| *key).collect()));
+    let by_name = move || {
+        let first = found.with_untracked(|found| found.first().map(|(how, _)| *how));
+        first.is_some_and(Found::is_by_name) && search.with_untracked(|letters| !letters.is_empty())
+    };
     let hidden = move || found.with(Vec::len).saturating_sub(LISTED);
     let empty =
         move || state.book.with(|book| book.ingredients().next().is_none() && book.packagings().next().is_none());
@@ -42,25 +93,59 @@ pub fn QuickPrice() -> impl IntoView {
         }
         .into_any()
     });
-    let price = |key| match key {
-        Key::Ingredient(id) => view! { <PriceRow goods=Goods::Ingredient(id) /> }.into_any(),
-        Key::Packaging(id) => view! { <PriceRow goods=Goods::Packaging(id) /> }.into_any(),
-        _ => ().into_any(),
+    let count = move |filter: Filter| {
+        let takes = |key: Key| {
+            let goods = goods_of(key);
+            goods.is_some_and(|goods| state.book.with(|book| filter.takes(book, goods, today)))
+        };
+        names.with(|names| names.iter().filter(|names| takes(names.goods)).count())
     };
+    let chip = move |(this, name): (Filter, &'static str)| {
+        let pressed = text(move || (filter.get() == this).to_string());
+        let count = Memo::new(move |_| count(this));
+        let needless = flag(move || this != Filter::All && filter.get() != this && count.get() == 0);
+        let count = text(move || if this == Filter::All { String::new() } else { count.get().to_string() });
+        view! {
+            <button class="chip" aria-pressed=pressed hidden=needless on:click=press(move || filter.set(this))>
+                {name}
+                " "
+                <span class="chip-count">{count}</span>
+            </button>
+        }
+    };
+    let price = |key| goods_of(key).map(|goods| view! { <PriceRow goods /> }).into_any();
     let more = text(move || match hidden() {
         0 => String::new(),
-        count => format!("{count} more. Type some letters of a name to find them."),
+        count => format!("{count} more. Type some letters of a name or supplier to find them."),
     });
     let none = text(move || match found.with(Vec::is_empty) && !empty() {
-        true => "Nothing by that name. Type other letters, or add it below.".to_string(),
+        true => "Nothing like that. Type other letters, show all, or add it below.".to_string(),
         false => String::new(),
     });
+    let tools = move || {
+        view! {
+            <div class="chips price-filters" role="group" aria-label="Which prices">
+                {Filter::ALL.into_iter().map(chip).collect_view()}
+            </div>
+            <div class="price-search" on:keydown=|event| from_search(&event)>
+                <Search label="Find what you buy" search />
+            </div>
+        }
+        .into_any()
+    };
+    let narrowed = flag(move || search.with(|letters| !letters.is_empty()));
     view! {
         <h1>"Buying"</h1>
         <Tabs here=Route::Buying />
         {teach}
-        {when(move || !empty(), move || view! { <Search label="Find what you buy" search /> }.into_any())}
-        <ul class="prices">{rows(listed, price)}</ul>
+        {when(move || !empty(), tools)}
+        <ul
+            class="prices"
+            class:prices-narrowed=narrowed
+            on:keydown=move |event: ev::KeyboardEvent| to_the_next(&event, by_name())
+        >
+            {rows(listed, price)}
+        </ul>
         <p class="hollow">{more} {none}</p>
         <p class="actions">
             <button class="main" on:click=press(move || add_ingredient(state))>
@@ -73,12 +158,84 @@ pub fn QuickPrice() -> impl IntoView {
     }
 }
 
-/// Everything bought whose name holds these letters, by name, ingredients first.
-fn goods(book: &Book, wanted: &str) -> Vec<Key> {
-    let mut keys = order::ingredients(book);
-    keys.extend(order::packagings(book));
-    let named = |key: &Key| wanted.is_empty() || order::lower_case(&book.name(*key)).contains(wanted);
-    keys.into_iter().filter(named).collect()
+const fn goods_of(key: Key) -> Option<Goods> {
+    match key {
+        Key::Ingredient(id) => Some(Goods::Ingredient(id)),
+        Key::Packaging(id) => Some(Goods::Packaging(id)),
+        _ => None,
+    }
+}
+
+/// The names of all that is bought and of who sells it, ingredients first.
+fn names_as_written(book: &Book) -> Vec<Names> {
+    let names = |goods, name: &String, packs: &[Pack]| {
+        let supplier = packs.first().map(|pack| pack.supplier.clone()).unwrap_or_default();
+        Names { goods, name: name.clone(), supplier }
+    };
+    let ingredients = book.ingredients().map(|it| names(Key::Ingredient(it.id), &it.name, &it.packs));
+    let packagings = book.packagings().map(|it| names(Key::Packaging(it.id), &it.name, &it.packs));
+    ingredients.chain(packagings).collect()
+}
+
+/// In lower case, ingredients before packaging, each by name.
+fn in_order(names: &[Names]) -> Vec<Names> {
+    let mut ordered: Vec<Names> = Vec::new();
+    let of = |names: &Names| (matches!(names.goods, Key::Packaging(_)), names.name.clone());
+    for names in names {
+        let (name, supplier) = (order::lower_case(&names.name), order::lower_case(&names.supplier));
+        let names = Names { goods: names.goods, name, supplier };
+        let place = ordered.partition_point(|before| of(before) <= of(&names));
+        ordered.insert(place, names);
+    }
+    ordered
+}
+
+/// What is found by these letters: what begins with them first, each kind in its order.
+fn found(names: &[Names], letters: &str, shown: &dyn Fn(Key) -> bool) -> Vec<(Found, Key)> {
+    let mut all: Vec<(Found, Key)> = Vec::new();
+    for names in names.iter().filter(|names| shown(names.goods)) {
+        if let Some(how) = find(&names.name, &names.supplier, letters) {
+            let place = all.partition_point(|(before, _)| *before <= how);
+            all.insert(place, (how, names.goods));
+        }
+    }
+    all
+}
+
+/// Enter in the search leads to the first price.
+fn from_search(event: &ev::KeyboardEvent) {
+    if event.key() == "Enter" {
+        go_to(document().query_selector(".prices input").ok().flatten());
+    }
+}
+
+/// Enter in a price leads to the next one down the list; back to the search after the last one,
+/// and where the list was found by a name. What cannot be read is mended first.
+fn to_the_next(event: &ev::KeyboardEvent, by_name: bool) {
+    let field = event.target().and_then(|target| target.dyn_into::<HtmlInputElement>().ok());
+    let Some(field) = field.filter(|_| event.key() == "Enter") else { return };
+    if field.get_attribute("aria-invalid").as_deref() == Some("true") {
+        return;
+    }
+    let mut row = field.closest("li.price-row").ok().flatten();
+    let mut next = None;
+    while let Some(after) = row.and_then(|row| row.next_element_sibling()).filter(|_| !by_name && next.is_none()) {
+        next = after.query_selector("input").ok().flatten();
+        row = Some(after);
+    }
+    go_to(next.or_else(|| document().query_selector(".price-search input").ok().flatten()));
+}
+
+/// Puts the caret into a field, what is there ready to be typed over; its row goes to the top, so
+/// that the answer has room.
+fn go_to(field: Option<web_sys::Element>) {
+    if let Some(field) = field.and_then(|field| field.dyn_into::<HtmlInputElement>().ok()) {
+        let _ = field.focus();
+        if let Ok(Some(row)) = field.closest("li.price-row") {
+            row.scroll_into_view();
+        }
+        field.select();
+    }
 }
 
 /// The screen of goods.
@@ -92,8 +249,19 @@ fn route(goods: Goods) -> Route {
 #[component]
 fn PriceRow(goods: Goods) -> impl IntoView {
     let state = AppState::here();
-    let name = text(move || state.book.with(|book| book.name(Key::from(goods))));
-    let pack = move || state.book.with(|book| book.packs(goods).first().cloned());
+    let key = Key::from(goods);
+    // Most edits leave most rows as they are.
+    let record = Memo::new(move |_| state.book.with(|book| book.record(key)));
+    let settings = Memo::new(move |_| state.book.with(|book| book.settings().clone()));
+    let in_force = move || (record.track(), settings.with(|settings: &Settings| settings.currency));
+    let name = text(move || {
+        in_force();
+        state.book.with_untracked(|book| book.name(key))
+    });
+    let pack = move || {
+        in_force();
+        state.book.with_untracked(|book| book.packs(goods).first().cloned())
+    };
     let holds = text(move || {
         let Some(pack) = pack() else { return String::new() };
         let mut said = vec![state.amount(pack.contents)];
@@ -105,25 +273,50 @@ fn PriceRow(goods: Goods) -> impl IntoView {
         }
         said.join(", ")
     });
-    let usable = move || {
-        let pack = pack()?;
-        let costs = match goods {
-            Goods::Ingredient(id) => state.book.with(|book| Some(usable::costs(state, book.ingredient(id)?, &pack)))?,
-            Goods::Packaging(_) => usable::piece(state, goods, &pack).into_iter().collect(),
-        };
-        let (name, figure, _) = costs.last()?;
-        Some(format!("{figure} {}", order::lower_case(name)))
-    };
-    let usable = text(move || usable().unwrap_or_default());
+    let cost = Memo::new(move |_| {
+        in_force();
+        state.book.with_untracked(|book| {
+            let per = usable(book, goods);
+            let cost = cost_of(book, goods, book.packs(goods).first()?, per).ok()?;
+            Some((per, cost))
+        })
+    });
+    let cost_before = Memo::new(move |_| {
+        let (per, now) = cost.get()?;
+        let was = state.last_change.with(|change| {
+            let change = change.as_ref().filter(|change| change.touched.len() == 1 && change.touched.contains(&key))?;
+            change.was.clone()?.packs_mut()?.first().cloned()
+        })?;
+        state.book.with_untracked(|book| cost_of(book, goods, &was, per)).ok().filter(|was| *was != now)
+    });
+    let cost = live(move || {
+        let Some((per, now)) = cost.get() else { return ().into_any() };
+        let per = state.book.with_untracked(|book| state.style.with(|style| words::quotes::per(per, book, style)));
+        match cost_before.get() {
+            Some(was) => view! {
+                <span class="price-cost">
+                    <s class="was">
+                        <span class="unseen">"before "</span>
+                        {state.fine_money(was)}
+                    </s>
+                    " "
+                    <strong>
+                        <span class="unseen">"now "</span>
+                        {state.fine_money(now)}
+                    </strong>
+                    {format!(" {per}")}
+                </span>
+            }
+            .into_any(),
+            None => view! { <span class="soft">{format!("{} {per}", state.fine_money(now))}</span> }.into_any(),
+        }
+    });
     let price = text(move || pack().map(|pack| state.plain_money(pack.price_now())).unwrap_or_default());
     let step = format!("Price of {}", name.get_untracked());
-    let has_pack = Memo::new(move |_| state.book.with(|book| !book.packs(goods).is_empty()));
+    let has_pack = Memo::new(move |_| pack().is_some());
     let field = live(move || match has_pack.get() {
         true => {
-            let set = move |book: &Book, price| {
-                let pack = book.packs(goods).first()?.id;
-                Some(Edit::SetPackPrice { goods, pack, price, day: Some(today()) })
-            };
+            let set = move |book: &Book, price| Some(price_set(goods, book.packs(goods).first()?.id, price, today()));
             let commit = fields::money(step.clone(), set);
             view! { <Entry label=step.clone() label_hidden=true large=true value=price commit /> }.into_any()
         }
@@ -134,10 +327,11 @@ fn PriceRow(goods: Goods) -> impl IntoView {
             <div class="price-name">
                 <a href=route(goods).address()>{name}</a>
                 <span class="soft">{holds}</span>
-                <span class="soft">{usable}</span>
+                {cost}
+                {heard_on(state, pack)}
             </div>
-            {field}
-            <Moved by=Key::from(goods) even_none=true />
+            <div class="price-field">{field} {still_so(state, goods, pack)}</div>
+            <Moved by=key even_none=true answers=goods />
         </li>
     }
 }

@@ -2,13 +2,14 @@
 
 use leptos::prelude::*;
 
-use super::change::pack_changed;
+use super::change::{pack_changed, price_set};
 use crate::book::{Book, Goods, Pack, PackId, Tier};
 use crate::measure::{Exact, Overflow};
 use crate::ui::fields::{self, Entry};
 use crate::ui::live::{flag, parts, press, text, trouble, when};
 use crate::ui::parts::TakeOut;
 use crate::ui::state::AppState;
+use crate::ui::today::today;
 
 /// A first lower price begins at so many packs.
 const FIRST: i64 = 5;
@@ -129,6 +130,11 @@ fn tier_row(state: AppState, goods: Goods, id: PackId, place: usize) -> AnyView 
                 label_hidden=true
                 value=of(|tier, state| state.plain_money(tier.price))
                 commit=fields::money("Lower price of a pack", move |book, price| {
+                    let pack = book.packs(goods).iter().find(|pack| pack.id == id)?;
+                    let bought_at_it = pack.reached().is_some_and(|tier| pack.tiers.get(place) == Some(tier));
+                    if bought_at_it {
+                        return Some(price_set(goods, id, price, today()));
+                    }
                     set(book, &|tier| tier.price = price)
                 })
             />

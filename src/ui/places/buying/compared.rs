@@ -1,0 +1,73 @@
+//! The packs of goods beside each other, by what a usable amount costs out of each.
+
+use leptos::prelude::*;
+
+use crate::book::{Book, Goods, Pack};
+use crate::ledger::Trouble;
+use crate::quotes::{Compared, Usable, compared, usable};
+use crate::ui::live::live;
+use crate::ui::parts::wide_table;
+use crate::ui::state::AppState;
+use crate::ui::today::today;
+use crate::words;
+
+/// The packs of goods beside each other, the cheapest first; nothing where there is only one.
+pub fn side_by_side(state: AppState, goods: Goods) -> AnyView {
+    let found = Memo::new(move |_| {
+        state.book.with(|book| {
+            let several = book.packs(goods).len() > 1;
+            several.then(|| (usable(book, goods), compared(book, goods), book.packs(goods).to_vec()))
+        })
+    });
+    live(move || {
+        let Some((per, compared, packs)) = found.get() else { return ().into_any() };
+        state.book.with_untracked(|book| shown(state, book, goods, per, &compared, &packs))
+    })
+}
+
+fn shown(state: AppState, book: &Book, goods: Goods, per: Usable, compared: &[Compared], packs: &[Pack]) -> AnyView {
+    let (said, what) = state.style.with(|style| {
+        (words::quotes::bought_now(compared, per, goods, book, style), words::quotes::per(per, book, style))
+    });
+    let bought = packs.first().map(|pack| pack.id);
+    let row = |one: &Compared| {
+        let pack = packs.iter().find(|pack| pack.id == one.pack)?;
+        let (name, dearer) =
+            state.style.with(|style| (words::quotes::pack(pack, book, style), words::quotes::dearer(one, style)));
+        let figures = match one.cost {
+            Ok(cost) => view! {
+                <td>{state.fine_money(cost)}</td>
+                <td>{dearer}</td>
+            }
+            .into_any(),
+            Err(error) => {
+                view! { <td colspan="2" class="compared-not">{words::trouble(&Trouble::Cost(error), book)}</td> }
+                    .into_any()
+            }
+        };
+        let age = words::quotes::age(crate::quotes::age(pack, book.settings(), today()), today());
+        Some(view! {
+            <tr>
+                <th scope="row">
+                    {name}
+                    {(bought == Some(one.pack)).then(|| view! { " " <span class="tag">"bought now"</span> })}
+                </th>
+                {figures}
+                <td>{age}</td>
+            </tr>
+        })
+    };
+    let rows = compared.iter().filter_map(row).collect_view().into_any();
+    let heads = &["It costs", "Against the cheapest", "Price"];
+    view! {
+        <div class="compared">
+            <h3>{format!("Compared {what}")}</h3>
+            <p>{said}</p>
+            {wide_table("Packs compared", "table", heads, rows)}
+            <p class="about">
+                "What is paid for a pack as you buy it, with delivery or deposit, over what is left of its contents to use."
+            </p>
+        </div>
+    }
+    .into_any()
+}

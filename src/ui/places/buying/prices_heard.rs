@@ -1,0 +1,124 @@
+//! The prices of a pack that were heard: a small chart, a sentence, and the table to take out of.
+
+use leptos::prelude::*;
+
+use super::change::pack_changed;
+use crate::book::{Goods, Pack, PackId, Quoted};
+use crate::measure::{Date, Exact, Money};
+use crate::quotes::{History, history};
+use crate::ui::chart::{Axis, Look, Series, chart};
+use crate::ui::live::{live, when};
+use crate::ui::parts::TakeOut;
+use crate::ui::state::AppState;
+use crate::ui::today::today;
+use crate::words;
+
+/// The prices of a pack that were heard; nothing where no day is known.
+pub fn prices_heard(
+    state: AppState,
+    goods: Goods,
+    pack: impl Fn() -> Option<Pack> + Copy + Send + Sync + 'static,
+) -> AnyView {
+    let known = move || pack().and_then(|pack| history(&pack)).is_some();
+    when(known, move || {
+        let shown = live(move || {
+            let pack = pack();
+            let known = pack.as_ref().and_then(history);
+            known.zip(pack).map(|(history, pack)| shown(state, goods, pack.id, &history)).into_any()
+        });
+        view! {
+            <details class="more">
+                <summary>"Prices heard"</summary>
+                {shown}
+            </details>
+        }
+        .into_any()
+    })
+}
+
+fn shown(state: AppState, goods: Goods, id: PackId, history: &History) -> AnyView {
+    let said = state.book.with_untracked(|book| state.style.with(|style| words::quotes::history(history, book, style)));
+    let several = history.heard.len() > 1;
+    let last = history.heard.len().saturating_sub(1);
+    let row = |(place, quoted): (usize, &Quoted)| {
+        let day = words::day(quoted.day);
+        let name = Signal::stored(format!("the price of {day}"));
+        let take_out =
+            (place < last).then(|| view! { <TakeOut name on_click=move || take_out(state, goods, id, place) /> });
+        view! {
+            <tr>
+                <th scope="row">{day}</th>
+                <td>{state.money(quoted.price)}</td>
+                <td>{take_out}</td>
+            </tr>
+        }
+    };
+    // The latest on top: it is what one looks for.
+    let rows = history.heard.iter().enumerate().rev().map(row).collect_view();
+    view! {
+        <div class="heard">
+            <p>{said}</p>
+            {several.then(|| drawn(state, history))}
+            <table class="table">
+                <thead>
+                    <tr>
+                        <th scope="col">"Last heard on"</th>
+                        <th scope="col">"A pack"</th>
+                        <td></td>
+                    </tr>
+                </thead>
+                <tbody>{rows}</tbody>
+            </table>
+            <p class="about" hidden=!several>
+                "Take out a price that was mistyped. The price paid now is changed above."
+            </p>
+        </div>
+    }
+    .into_any()
+}
+
+/// Each price from the day it was heard until the next one was.
+fn drawn(state: AppState, history: &History) -> AnyView {
+    let Some(first) = history.heard.first().map(|quoted| quoted.day) else { return ().into_any() };
+    let steps = history.steps(today());
+    let last = steps.last().map_or(first, |quoted| quoted.day);
+    let point = |quoted: &Quoted| {
+        let days = u32::try_from(quoted.day.days_since(first)).unwrap_or_default();
+        (Exact::from(days), quoted.price.major())
+    };
+    let line = steps.iter().map(point).collect();
+    let heard = history.heard.iter().map(point).collect();
+    let series = [
+        Series { name: String::new(), look: Look::Guide, points: line },
+        Series { name: "Heard; held until the next was".into(), look: Look::Squares, points: heard },
+    ];
+    let days = Axis {
+        name: words::quotes::days_axis(first, last),
+        from_zero: true,
+        mark: Box::new(move |number| day_at(first, number).map(words::short_day).unwrap_or_default()),
+    };
+    let price = Axis {
+        name: "Price of a pack".into(),
+        from_zero: false,
+        mark: Box::new(move |number| state.money(Money::from_major(number))),
+    };
+    chart(&days, &price, &series)
+}
+
+/// The day that lies so many days on; none between two days.
+fn day_at(first: Date, days: Exact) -> Option<Date> {
+    let whole = (days.floor() == days).then(|| days.in_parts(1)).flatten()?;
+    Some(first.plus_days(i32::try_from(whole).ok()?))
+}
+
+fn take_out(state: AppState, goods: Goods, id: PackId, place: usize) {
+    let edit = state.book.with_untracked(|book| {
+        pack_changed(book, goods, id, |pack| {
+            if place < pack.earlier.len() {
+                pack.earlier.remove(place);
+            }
+        })
+    });
+    // A history without one of its days is in order still.
+    let _ = edit.map(|edit| state.apply("Take out a price heard", edit));
+}

@@ -1,0 +1,184 @@
+//! What suppliers quote: what a price does, how old it is, and packs beside each other.
+
+use super::{day, overflow, stage};
+use crate::book::{Book, Goods, Key, Pack, Quoted};
+use crate::ledger::{Move, Standing};
+use crate::measure::{
+    Date, Exact, Money, NumberStyle, Share, Unit, show_amount, show_money, show_number, show_percent,
+};
+use crate::quotes::{Age, Compared, History, Usable, more};
+
+/// How many names are said before the rest is counted.
+const NAMED: usize = 5;
+
+/// The usable amount that a cost is of: "per fl oz pressed", "per piece".
+pub fn per(usable: Usable, book: &Book, style: &NumberStyle) -> String {
+    let amount = usable.amount;
+    match amount.unit {
+        Unit::Piece => "per piece".to_string(),
+        unit if amount.number == Exact::ONE => format!("per {unit} {}", stage(usable.stage)),
+        _ => format!("per {} {}", show_amount(amount, book.settings().units, style), stage(usable.stage)),
+    }
+}
+
+/// When a price was heard: "heard today", "heard on 12 Oct 2026".
+pub fn age(age: Age, today: Date) -> String {
+    match age {
+        Age::Fresh(on) if on == today => "heard today".to_string(),
+        Age::Fresh(on) => format!("heard on {}", day(on)),
+        Age::Old(on) => format!("old: heard on {}", day(on)),
+        Age::Undated => "no day noted".to_string(),
+    }
+}
+
+/// Which sizes fell under target; empty where none did.
+pub fn fell(moves: &[Move], book: &Book) -> String {
+    let names = named(&mut moves.iter().filter(|moved| moved.fell()), book);
+    if names.is_empty() { names } else { format!("Now under target: {names}.") }
+}
+
+/// The menu price that would mend the worst of those that fell; empty where none did.
+pub fn worst(moves: &[Move], book: &Book, style: &NumberStyle) -> String {
+    let fallen = moves.iter().find(|moved| moved.fell());
+    let Some((fallen, side)) = fallen.and_then(|moved| moved.after.map(|side| (moved, side))) else {
+        return String::new();
+    };
+    let name = book.name(Key::Offer(fallen.offer));
+    let margin = side.margin.map_or(String::new(), |margin| format!(" at {}", percent(margin, style)));
+    let mend = match (side.suggested, side.price) {
+        (Some(suggested), Some(price)) => {
+            format!(
+                "Ask {} instead of {} and it is on target.",
+                money(suggested, book, style),
+                money(price, book, style)
+            )
+        }
+        _ => "No menu price alone brings it to its target.".to_string(),
+    };
+    format!("Worst is {name}{margin}. {mend}")
+}
+
+/// Another way to the same.
+pub fn or(sentence: String) -> String {
+    let mut letters = sentence.chars();
+    let first = letters.next().map(|first| first.to_lowercase().to_string()).unwrap_or_default();
+    format!("Or {first}{}", letters.as_str())
+}
+
+/// A pack by its supplier and contents: "Tansywold Produce, 40 lb".
+pub fn pack(pack: &Pack, book: &Book, style: &NumberStyle) -> String {
+    let holds = show_amount(pack.contents, book.settings().units, style);
+    if pack.supplier.is_empty() { holds } else { format!("{}, {holds}", pack.supplier) }
+}
+
+/// Whether the pack bought now is the cheapest, and if not by how much.
+pub fn bought_now(compared: &[Compared], per: Usable, goods: Goods, book: &Book, style: &NumberStyle) -> String {
+    let packs = book.packs(goods);
+    let per = self::per(per, book, style);
+    let cheapest = compared.first().and_then(|one| Some((one.pack, one.cost.as_ref().ok().copied()?)));
+    let now = packs.first().and_then(|now| compared.iter().find(|one| one.pack == now.id));
+    let (Some((cheapest, lowest)), Some(now)) = (cheapest, now) else {
+        return "None of these can be compared yet.".to_string();
+    };
+    let cost = match &now.cost {
+        Ok(cost) if *cost == lowest => return "No other pack is cheaper than the one you buy.".to_string(),
+        Ok(cost) => *cost,
+        Err(_) => return "The pack you buy cannot be compared with the others.".to_string(),
+    };
+    let named = packs.iter().find(|pack| pack.id == cheapest).map(|cheapest| pack(cheapest, book, style));
+    let less = more(cost, lowest).map_or(String::new(), |less| {
+        let less = Share::from_fraction(less.fraction().abs());
+        format!(", {} less", percent(less, style))
+    });
+    let (lowest, cost) = (fine_money(lowest, book, style), fine_money(cost, book, style));
+    format!("{} is cheaper than what you buy: {lowest} instead of {cost} {per}{less}.", named.unwrap_or_default())
+}
+
+/// How much dearer a pack is than the cheapest: "+9.2 %", "cheapest".
+pub fn dearer(compared: &Compared, style: &NumberStyle) -> String {
+    match (&compared.cost, compared.dearer) {
+        (Err(_), _) => String::new(),
+        (Ok(_), Some(dearer)) if dearer.is_positive() => format!("+{}", percent(dearer, style)),
+        (Ok(_), Some(_)) => "cheapest".to_string(),
+        // The cheapest is free.
+        (Ok(cost), None) if cost.is_zero() => "free".to_string(),
+        (Ok(_), None) => "not free".to_string(),
+    }
+}
+
+/// What buying another pack would do to the menu.
+pub fn would_move(moves: &[Move], book: &Book) -> String {
+    let on = |moved: &&Move| {
+        let standing = |side: Option<crate::ledger::Side>| side.map(|side| side.standing);
+        standing(moved.before) == Some(Standing::UnderTarget) && standing(moved.after) == Some(Standing::OnTarget)
+    };
+    let mut said = vec![match moves.len() {
+        0 => return "No size would move.".to_string(),
+        1 => "1 size would move.".to_string(),
+        count => format!("{count} sizes would move."),
+    }];
+    let fallen = named(&mut moves.iter().filter(|moved| moved.fell()), book);
+    said.push(match fallen.is_empty() {
+        true => "None would fall under target.".to_string(),
+        false => format!("Under target would fall: {fallen}."),
+    });
+    let back = named(&mut moves.iter().filter(on), book);
+    if !back.is_empty() {
+        said.push(format!("Back on target would be: {back}."));
+    }
+    said.join(" ")
+}
+
+/// What the history of a pack shows.
+pub fn history(history: &History, book: &Book, style: &NumberStyle) -> String {
+    let said = |quoted: Quoted| format!("{} on {}", money(quoted.price, book, style), day(quoted.day));
+    let (Some(first), Some(last)) = (history.heard.first(), history.heard.last()) else { return String::new() };
+    if history.heard.len() == 1 {
+        return format!("Heard once: {}.", said(*last));
+    }
+    if history.lowest.price == history.highest.price {
+        let price = money(last.price, book, style);
+        return format!("Always {price}: first heard on {}, last on {}.", day(first.day), day(last.day));
+    }
+    let change = more(first.price, last.price).map_or(String::new(), |change| {
+        let sign = if change.is_positive() { "+" } else { "" };
+        format!(", {sign}{}", percent(change, style))
+    });
+    format!(
+        "From {} to {}{change}. The lowest was {}, the highest {}.",
+        said(*first),
+        said(*last),
+        said(history.lowest),
+        said(history.highest)
+    )
+}
+
+/// The days that an axis spans: "Day, 2026", "Day, 2025 to 2026".
+pub fn days_axis(first: Date, last: Date) -> String {
+    let (from, to) = (first.parts().0, last.parts().0);
+    if from == to { format!("Day, {to}") } else { format!("Day, {from} to {to}") }
+}
+
+/// Offers by name, the first few; the rest counted.
+fn named(moves: &mut dyn Iterator<Item = &Move>, book: &Book) -> String {
+    let names: Vec<String> = moves.map(|moved| book.name(Key::Offer(moved.offer))).collect();
+    let said = names.get(..NAMED).unwrap_or(&names).join("; ");
+    match names.len().saturating_sub(NAMED) {
+        0 => said,
+        more => format!("{said} and {more} more"),
+    }
+}
+
+fn money(amount: Money, book: &Book, style: &NumberStyle) -> String {
+    show_money(amount, book.settings().currency, style)
+}
+
+/// A digit more than the currency has, for costs of small amounts.
+fn fine_money(amount: Money, book: &Book, style: &NumberStyle) -> String {
+    let digits = book.settings().currency.digits().saturating_add(1);
+    format!("{}{}{}", style.money_before, show_number(amount.major().rounded(digits), digits, style), style.money_after)
+}
+
+fn percent(share: Share, style: &NumberStyle) -> String {
+    show_percent(share, style).unwrap_or_else(overflow)
+}

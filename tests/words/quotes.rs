@@ -1,0 +1,172 @@
+//! What is said of suppliers' quotes.
+
+use brimwright::book::{Book, Goods, Ingredient, Key, Pack, Record, Stage};
+use brimwright::cost::CostError;
+use brimwright::ledger::{Move, Side, Standing};
+use brimwright::measure::{Date, Exact, NumberStyle, Share};
+use brimwright::quotes::{Age, Compared, Usable, compared, history, usable};
+use brimwright::words::quotes as words;
+use brimwright::yields::YieldError;
+
+use crate::support::{
+    amount, book_of_one_drink, day, ingredient, ingredient_id, money, offer_id, pack, pack_id, settings, share,
+};
+
+fn style() -> NumberStyle {
+    NumberStyle::english("$")
+}
+
+fn goods() -> Goods {
+    Goods::Ingredient(ingredient_id(1))
+}
+
+fn with_packs(packs: impl IntoIterator<Item = Pack>) -> Book {
+    crate::support::book(settings(), [Record::Ingredient(Ingredient { density: None, ..ingredient(1, packs) })])
+}
+
+fn from(supplier: &str, pack: Pack) -> Pack {
+    Pack { supplier: supplier.into(), ..pack }
+}
+
+#[test]
+fn the_amount_that_packs_are_compared_by() {
+    let book = with_packs([]);
+    let said = |stage, text: &str| words::per(Usable { stage, amount: amount(text) }, &book, &style());
+    assert_eq!(said(Stage::Pressed, "1 fl oz"), "per fl oz pressed");
+    assert_eq!(said(Stage::Trimmed, "1 lb"), "per lb trimmed");
+    assert_eq!(said(Stage::Pressed, "100 mL"), "per 100 mL pressed");
+    assert_eq!(said(Stage::AsBought, "1 ea"), "per piece");
+}
+
+#[test]
+fn how_old_a_price_is() {
+    let today = day("2026-11-26");
+    let said = |age| words::age(age, today);
+    assert_eq!(said(Age::Fresh(today)), "heard today");
+    assert_eq!(said(Age::Fresh(day("2026-11-09"))), "heard on 9 Nov 2026");
+    assert_eq!(said(Age::Old(day("2026-09-14"))), "old: heard on 14 Sep 2026");
+    assert_eq!(said(Age::Undated), "no day noted");
+}
+
+/// An offer that moved to a margin of so many percent.
+fn moved(drink: u64, from: Standing, to: Standing, percent: i64) -> Move {
+    let side = |standing, margin: i64| Side {
+        standing,
+        cost: Some(money("1")),
+        margin: Some(Share::from_fraction(Exact::new(margin, 2))),
+        suggested: Some(money("4.5")),
+        price: Some(money("4")),
+    };
+    Move { offer: offer_id(drink, 1), before: Some(side(from, 70)), after: Some(side(to, percent)) }
+}
+
+const ON: Standing = Standing::OnTarget;
+const UNDER: Standing = Standing::UnderTarget;
+
+#[test]
+fn what_fell_and_what_mends_the_worst() {
+    let book = book_of_one_drink(settings(), "1", Some("4"));
+    let name = book.name(Key::Offer(offer_id(1, 1)));
+    let none = [moved(1, UNDER, UNDER, 50), moved(1, ON, ON, 66)];
+    assert_eq!((words::fell(&none, &book), words::worst(&none, &book, &style())), (String::new(), String::new()));
+    let one = [moved(1, ON, UNDER, 60), moved(1, UNDER, UNDER, 50)];
+    assert_eq!(words::fell(&one, &book), format!("Now under target: {name}."));
+    assert_eq!(
+        words::worst(&one, &book, &style()),
+        format!("Worst is {name} at 60.0\u{a0}%. Ask $4.50 instead of $4.00 and it is on target.")
+    );
+    let without = |side: Side| Side { suggested: None, ..side };
+    let stuck = Move { after: one[0].after.map(without), ..one[0] };
+    assert_eq!(
+        words::worst(&[stuck], &book, &style()),
+        format!("Worst is {name} at 60.0\u{a0}%. No menu price alone brings it to its target.")
+    );
+    let seven = [moved(1, ON, UNDER, 60); 7];
+    let five = [name.as_str(); 5].join("; ");
+    assert_eq!(words::fell(&seven, &book), format!("Now under target: {five} and 2 more."));
+    assert_eq!(words::or("Buy it at $3.00.".into()), "Or buy it at $3.00.");
+}
+
+#[test]
+fn what_buying_another_pack_would_move() {
+    let book = book_of_one_drink(settings(), "1", Some("4"));
+    let name = book.name(Key::Offer(offer_id(1, 1)));
+    let said = |moves: &[Move]| words::would_move(moves, &book);
+    assert_eq!(said(&[]), "No size would move.");
+    assert_eq!(said(&[moved(1, ON, ON, 66)]), "1 size would move. None would fall under target.");
+    assert_eq!(
+        said(&[moved(1, ON, UNDER, 60), moved(1, ON, ON, 66)]),
+        format!("2 sizes would move. Under target would fall: {name}.")
+    );
+    assert_eq!(
+        said(&[moved(1, UNDER, ON, 70)]),
+        format!("1 size would move. None would fall under target. Back on target would be: {name}.")
+    );
+}
+
+fn bought_now(packs: impl IntoIterator<Item = Pack>) -> String {
+    let book = with_packs(packs);
+    words::bought_now(&compared(&book, goods()), usable(&book, goods()), goods(), &book, &style())
+}
+
+#[test]
+fn whether_the_pack_bought_is_the_cheapest() {
+    let north = || from("North (invented)", pack(1, "10 lb", "20"));
+    let south = || from("South (invented)", pack(2, "10 lb", "15"));
+    assert_eq!(bought_now([south(), north()]), "No other pack is cheaper than the one you buy.");
+    // 15 / 20: a quarter less.
+    assert_eq!(
+        bought_now([north(), south()]),
+        "South (invented), 10 lb is cheaper than what you buy: $1.500 instead of $2.000 per lb as bought, 25.0\u{a0}% less."
+    );
+    let litre = || pack(3, "1 L", "3");
+    assert_eq!(bought_now([litre(), south(), north()]), "The pack you buy cannot be compared with the others.");
+    let free = pack(4, "10 lb", "0");
+    assert_eq!(
+        bought_now([pack(5, "10 lb", "1"), free]),
+        "10 lb is cheaper than what you buy: $0.000 instead of $0.100 per lb as bought, 100.0\u{a0}% less."
+    );
+    assert_eq!(bought_now([]), "None of these can be compared yet.");
+}
+
+#[test]
+fn how_much_dearer_a_pack_is() {
+    let said = |cost, dearer: Option<&str>| {
+        words::dearer(&Compared { pack: pack_id(1), cost, dearer: dearer.map(share) }, &style())
+    };
+    assert_eq!(said(Ok(money("1")), Some("0")), "cheapest");
+    assert_eq!(said(Ok(money("1")), Some("0.092")), "+9.2\u{a0}%");
+    assert_eq!(said(Ok(money("0")), None), "free");
+    assert_eq!(said(Ok(money("1")), None), "not free");
+    assert_eq!(said(Err(CostError::Yield(YieldError::NoDensity(ingredient_id(1)))), None), "");
+}
+
+#[test]
+fn what_was_asked_over_time() {
+    let book = with_packs([]);
+    let said = |heard: &[(&str, &str)]| {
+        let mut quoted = pack(1, "40 lb", "0");
+        for (on, price) in heard {
+            quoted.quote(money(price), day(on));
+        }
+        words::history(&history(&quoted).expect("it was heard"), &book, &style())
+    };
+    assert_eq!(said(&[("2026-11-23", "38")]), "Heard once: $38.00 on 23 Nov 2026.");
+    let thrice = [("2026-09-21", "40"), ("2026-10-12", "36"), ("2026-11-23", "44")];
+    // 44 / 40 and 36 / 40.
+    assert_eq!(
+        said(&thrice),
+        "From $40.00 on 21 Sep 2026 to $44.00 on 23 Nov 2026, +10.0\u{a0}%. The lowest was $36.00 on 12 Oct 2026, the highest $44.00 on 23 Nov 2026."
+    );
+    assert_eq!(
+        said(&thrice[..2]),
+        "From $40.00 on 21 Sep 2026 to $36.00 on 12 Oct 2026, \u{2212}10.0\u{a0}%. The lowest was $36.00 on 12 Oct 2026, the highest $40.00 on 21 Sep 2026."
+    );
+    assert_eq!(
+        said(&[("2026-10-05", "41.5"), ("2026-11-16", "41.5")]),
+        "Always $41.50: first heard on 5 Oct 2026, last on 16 Nov 2026."
+    );
+    assert_eq!(words::days_axis(day("2026-01-01"), day("2026-11-01")), "Day, 2026");
+    assert_eq!(words::days_axis(day("2025-12-01"), day("2026-01-01")), "Day, 2025 to 2026");
+    assert_eq!(brimwright::words::short_day(Date::FIRST), "1 Jan");
+}
