@@ -22,7 +22,7 @@ const WHOLE_BOOK_BAR: Duration = Duration::from_millis(10);
 /// One step of a what-if over the whole menu: price, ingredients, and the comparison.
 const WHAT_IF_BAR: Duration = Duration::from_millis(15);
 /// What a usual week of the whole menu takes from the market.
-const BUYING_BAR: Duration = Duration::from_millis(10);
+const BUYING_BAR: Duration = Duration::from_millis(5);
 /// Every lever of one offer under its target.
 const LEVERS_BAR: Duration = Duration::from_millis(10);
 /// What the menu hangs on, from what its drinks cost.
