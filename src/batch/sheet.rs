@@ -3,8 +3,10 @@
 
 use crate::book::{Batch, Book, Ingredient, IngredientId, OfferId, PackagingId, Stage};
 use crate::ledger::Ledger;
-use crate::make::{Needed, Unmade, Use, needs, whole_steps};
-use crate::measure::{Amount, Count, Dimension, Exact, Mass, Measure, Overflow, Share, System, Unit, Volume};
+use crate::make::{Needed, Unmade, Use, needs};
+use crate::measure::{
+    Amount, Count, Dimension, Exact, Mass, Measure, Overflow, Share, System, Unit, Volume, next_step, whole_steps,
+};
 use crate::yields::{YieldError, bought_for, mass_at};
 
 /// What a batch takes.
@@ -132,8 +134,7 @@ fn of(dimension: Dimension, base: Exact) -> Measure {
 /// Rounded up to the step of the scale or of the jugs, in the unit of the step.
 fn up(book: &Book, exact: Measure) -> Result<Amount, Overflow> {
     let step = step(book, exact.dimension());
-    let steps = whole_steps(exact.base(), step.measure()?.base())?;
-    Ok(Amount::new(steps.times(step.number)?, step.unit))
+    Ok(next_step(exact, step)?.unwrap_or(Amount::new(Exact::ZERO, step.unit)))
 }
 
 /// The book's step, or what its units are shown to: 0.1 oz or 1 g, 0.1 fl oz or 1 mL.

@@ -8,11 +8,7 @@ pub use card::{Card, MOST_DRINKS, Taken, card, is_a_number_of_drinks};
 pub use needs::{Needed, Needs, Unmade, Use, needs};
 
 use crate::book::{Book, Offer, Pack};
-use crate::measure::{Exact, Overflow, Share};
-
-/// Decimals to which packs and steps are counted before they are rounded up: thirds on the way
-/// would else ask for one more.
-const WHOLE_PLACES: u32 = 9;
+use crate::measure::{Exact, Overflow, Share, whole_steps};
 
 /// Whole packs that hold at least `bought`, which is in the base unit of the pack's dimension.
 ///
@@ -20,14 +16,6 @@ const WHOLE_PLACES: u32 = 9;
 /// [`Overflow`].
 pub fn whole_packs(pack: &Pack, bought: Exact) -> Result<Exact, Overflow> {
     whole_steps(bought, pack.contents.measure()?.base())
-}
-
-/// How many whole steps are at least `amount`.
-///
-/// # Errors
-/// [`Overflow`], also for a step of nothing.
-pub fn whole_steps(amount: Exact, step: Exact) -> Result<Exact, Overflow> {
-    Ok(amount.over(step)?.rounded(WHOLE_PLACES).ceiling())
 }
 
 /// How many of an offer are made in a usual week: what is sold and what is thrown away. None where

@@ -27,6 +27,6 @@ pub use show::{
     show_amount, show_count, show_fine_volume, show_length, show_mass, show_measure, show_money, show_number,
     show_percent, show_volume,
 };
-pub use step::{nearest_step, next_step};
+pub use step::{nearest_step, next_step, whole_steps};
 pub use style::NumberStyle;
 pub use unit::{Dimension, Measure, System, Unit};

@@ -27,12 +27,24 @@ pub fn next_step(measure: Measure, step: Amount) -> Result<Option<Amount>, Overf
     in_steps(measure, step, Exact::ceiling)
 }
 
+/// How many whole steps are at least `amount`.
+///
+/// # Errors
+/// [`Overflow`], also for a step of nothing.
+pub fn whole_steps(amount: Exact, step: Exact) -> Result<Exact, Overflow> {
+    Ok(steps(amount, step)?.ceiling())
+}
+
+fn steps(amount: Exact, step: Exact) -> Result<Exact, Overflow> {
+    Ok(amount.over(step)?.rounded(STEP_PLACES))
+}
+
 fn in_steps(measure: Measure, step: Amount, whole: fn(Exact) -> Exact) -> Result<Option<Amount>, Overflow> {
     if step.unit.dimension() != measure.dimension() || !step.number.is_positive() {
         return Ok(None);
     }
-    let steps = whole(measure.base().over(step.measure()?.base())?.rounded(STEP_PLACES));
-    Ok(if steps.is_positive() { Some(Amount::new(steps.times(step.number)?, step.unit)) } else { None })
+    let whole = whole(steps(measure.base(), step.measure()?.base())?);
+    Ok(if whole.is_positive() { Some(Amount::new(whole.times(step.number)?, step.unit)) } else { None })
 }
 
 #[cfg(test)]

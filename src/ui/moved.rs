@@ -142,8 +142,63 @@ fn MovedRow(id: OfferId, change: Memo<Option<LastChange>>) -> impl IntoView {
     }
 }
 
+/// The sizes that moved, those that fell under target first.
+pub fn moved_list(state: AppState, moves: impl Fn() -> Vec<Move> + Copy + Send + Sync + 'static) -> AnyView {
+    first_of(
+        move || moves().len(),
+        move |few| {
+            let rows = moves().iter().take(few).map(|moved| row(state, moved)).collect_view();
+            view! { <ol class="moved-list">{rows}</ol> }.into_any()
+        },
+    )
+}
+
+/// The first of many, and a way to the rest.
+pub fn first_of(
+    count: impl Fn() -> usize + Send + Sync + 'static,
+    draw: impl Fn(usize) -> AnyView + Send + Sync + 'static,
+) -> AnyView {
+    let all = RwSignal::new(false);
+    let rest = Memo::new(move |_| count().saturating_sub(FIRST));
+    let more = when(
+        move || rest.get() > 0 && !all.get(),
+        move || {
+            let words = text(move || format!("Show {} more", rest.get()));
+            view! {
+                <button class="quiet" on:click=press(move || all.set(true))>
+                    {words}
+                </button>
+            }
+            .into_any()
+        },
+    );
+    let few = live(move || draw(if all.get() { usize::MAX } else { FIRST }));
+    view! { {few} {more} }.into_any()
+}
+
+fn row(state: AppState, moved: &Move) -> AnyView {
+    let name = state.book.with(|book| book.name(Key::Offer(moved.offer)));
+    let standing = moved.after.map_or(Standing::WithoutPrice, |side| side.standing);
+    let was = match (moved.fell(), moved.before.map(|side| side.standing)) {
+        (true, Some(before)) => format!("before: {}", words::standing(before)),
+        _ if moved.rose() => format!("before: {}", words::standing(Standing::UnderTarget)),
+        _ => String::new(),
+    };
+    view! {
+        <li class="moved-row">
+            <a href=Route::Offer(moved.offer).address()>{name}</a>
+            <p class="moved-standing">
+                <Mark standing=Signal::stored(standing) />
+                <span>{was}</span>
+            </p>
+            <dl class="figures">{figures(state, moved)}</dl>
+        </li>
+    }
+    .into_any()
+}
+
 /// Cost, margin and suggested price of an offer, each before, where it differs, and after.
-pub fn figures(state: AppState, moved: &Move) -> AnyView {
+fn figures(state: AppState, moved: &Move) -> AnyView {
     let shown = |side: Option<Side>, figure: Shown| {
         side.and_then(|side| figure(state, &side)).unwrap_or_else(|| "none".to_string())
     };

@@ -6,7 +6,8 @@ use wasm_bindgen::closure::Closure;
 
 use super::lock::Lock;
 use crate::book::{
-    ContainerId, DrinkId, DrinkKind, IngredientId, OfferId, PackagingId, PackagingSetId, ScenarioId, Scope, TrialId,
+    ContainerId, DrinkId, DrinkKind, Goods, IngredientId, OfferId, PackagingId, PackagingSetId, ScenarioId, Scope,
+    TrialId,
 };
 use crate::measure::Date;
 
@@ -253,6 +254,14 @@ impl Route {
             | Route::OnHand
             | Route::Sheet(Sheet::Cards | Sheet::Batch(_)) => Place::Counter,
             Route::Book => Place::Book,
+        }
+    }
+
+    /// The screen of goods.
+    pub const fn of_goods(goods: Goods) -> Route {
+        match goods {
+            Goods::Ingredient(id) => Route::Ingredient(id),
+            Goods::Packaging(id) => Route::Packaging(id),
         }
     }
 

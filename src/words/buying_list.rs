@@ -4,11 +4,10 @@ use super::troubles::yield_error;
 use super::{day, overflow, trouble};
 use crate::book::{Book, BuyingList, Goods, Key, OfferId, Pack, PackId};
 use crate::buying_list::{Carried, Finished, Group, Here, Listed, PricePaid, Proposal, Quote, Totals, group};
-use crate::ledger::{Move, Side};
+use crate::ledger::Move;
 use crate::make::Unmade;
 use crate::measure::{
     Amount, Date, Exact, Measure, Money, NumberStyle, Overflow, show_amount, show_measure, show_money, show_number,
-    show_percent,
 };
 use crate::yields::YieldError;
 
@@ -217,21 +216,6 @@ impl Buying<'_> {
             more => format!("{more} sizes move, {fall}."),
         };
         format!("{prices} {moved}{}", self.not_quoted(&carried.not_quoted, "its price goes nowhere"))
-    }
-
-    /// A size that moves: "Orchard Green, 16 fl oz: 70.1 % left, 68.9 % then".
-    pub fn moved(&self, moved: &Move) -> String {
-        let margin = |side: Option<Side>| match side.and_then(|side| side.margin) {
-            Some(margin) => show_percent(margin, self.style).unwrap_or_else(overflow),
-            None => "no margin".to_string(),
-        };
-        let under = if moved.fell() { ", under target" } else { "" };
-        format!(
-            "{}: {} now, {} then{under}",
-            self.book.name(Key::Offer(moved.offer)),
-            margin(moved.before),
-            margin(moved.after)
-        )
     }
 
     /// What finishing the list does, before it is done.

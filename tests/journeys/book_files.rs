@@ -78,8 +78,8 @@ async fn a_file_that_cannot_be_read_is_explained_and_changes_nothing() {
         ),
         (
             "newer.json",
-            b"{\"format\": \"brimwright-book\", \"version\": 3, \"surprise\": []}".to_vec(),
-            "The file is of version 3, newer than this Brimwright knows. Update Brimwright first.".into(),
+            b"{\"format\": \"brimwright-book\", \"version\": 4, \"surprise\": []}".to_vec(),
+            "The file is of version 4, newer than this Brimwright knows. Update Brimwright first.".into(),
         ),
         (
             "picture.json",
@@ -125,6 +125,7 @@ async fn a_book_comes_back_and_undo_brings_back_the_old_one() {
         "Sizes sold: 0 new, 1 changed, 4 taken out",
         "Ingredients: 1 new, 1 changed, 0 taken out",
         "Scenarios: 0 new, 1 changed, 0 taken out",
+        "Batches: 0 new, 1 changed, 0 taken out",
         "Settings: changed",
     ];
     journey.expect_each(".teach li", &counts).await;
@@ -200,7 +201,7 @@ fn demo() -> Value {
 }
 
 /// The demo under another name, with apples dearer, one more ingredient, one price asked changed,
-/// and without its first drink, Orchard Green, sold and planned in four sizes.
+/// and without its first drink, Orchard Green, sold, planned and made in some sizes.
 fn changed_demo() -> Value {
     let mut book = demo();
     book["settings"]["name"] = json!("Marrowgate, east side");
@@ -213,5 +214,7 @@ fn changed_demo() -> Value {
     offers[0]["price"] = json!("99");
     let planned = book["scenarios"][0]["offers"].as_array_mut().expect("a list");
     planned.retain(|offer| offer["drink"] != "1");
+    let made = book["batches"][0]["makes"].as_array_mut().expect("a list");
+    made.retain(|make| make["drink"] != "1");
     book
 }

@@ -210,10 +210,6 @@ fn what_carrying_the_prices_does() {
         of(1, &[], &[KALE]),
         "1 price changes. No size moves. Kale is not quoted in that pack any more: its price goes nowhere."
     );
-    let named = |moved: &Move| said(|words| words.moved(moved));
-    assert_eq!(named(&holds), "Kick, Bottle: 70.1\u{a0}% now, 68.9\u{a0}% then");
-    assert_eq!(named(&falls), "Kick, Bottle: 70.1\u{a0}% now, 68.9\u{a0}% then, under target");
-    assert_eq!(named(&Move { after: None, ..holds }), "Kick, Bottle: 70.1\u{a0}% now, no margin then");
 }
 
 #[test]

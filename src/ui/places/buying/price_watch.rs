@@ -12,8 +12,6 @@ use crate::ui::live::{live, press, text};
 use crate::ui::route::Route;
 use crate::ui::state::AppState;
 
-pub use moved::list as moved_list;
-
 /// A question to the prices.
 #[derive(Clone, Copy, PartialEq, Eq)]
 enum Question {

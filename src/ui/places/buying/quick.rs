@@ -238,14 +238,6 @@ fn go_to(field: Option<web_sys::Element>) {
     }
 }
 
-/// The screen of goods.
-fn route(goods: Goods) -> Route {
-    match goods {
-        Goods::Ingredient(id) => Route::Ingredient(id),
-        Goods::Packaging(id) => Route::Packaging(id),
-    }
-}
-
 #[component]
 fn PriceRow(goods: Goods) -> impl IntoView {
     let state = AppState::here();
@@ -320,12 +312,12 @@ fn PriceRow(goods: Goods) -> impl IntoView {
             let commit = fields::money(step.clone(), set);
             view! { <Entry label=step.clone() label_hidden=true large=true value=price commit /> }.into_any()
         }
-        false => view! { <a class="button" href=route(goods).address()>"Enter a pack"</a> }.into_any(),
+        false => view! { <a class="button" href=Route::of_goods(goods).address()>"Enter a pack"</a> }.into_any(),
     });
     view! {
         <li class="price-row">
             <div class="price-name">
-                <a href=route(goods).address()>{name}</a>
+                <a href=Route::of_goods(goods).address()>{name}</a>
                 <span class="soft">{holds}</span>
                 {cost}
                 {heard_on(state, pack)}

@@ -6,14 +6,12 @@ use leptos::prelude::*;
 use super::said;
 use crate::book::Edit;
 use crate::buying_list::{Carried, Finished, carry, finish};
-use crate::ledger::{Move, Tried};
+use crate::ledger::Tried;
 use crate::ui::live::{live, press, text, trouble, when};
+use crate::ui::moved::moved_list;
 use crate::ui::parts::Section;
 use crate::ui::state::AppState;
 use crate::ui::today::today;
-
-/// How many sizes that move are named.
-const NAMED: usize = 8;
 
 /// What is done with the list in the end.
 #[component]
@@ -98,18 +96,9 @@ fn WhatMoves(done: impl Fn(&str, Option<Edit>) + Copy + Send + Sync + 'static) -
         let Some(carried) = carried(state) else { return String::new() };
         moves.with(|moves| said(state, |words| words.carried(&carried, moves)))
     });
-    let named = live(move || {
-        let line = |moved: &Move| view! { <li>{said(state, |words| words.moved(moved))}</li> };
-        moves.with(|moves| moves.iter().take(NAMED).map(line).collect_view().into_any())
-    });
-    let more = text(move || match moves.with(Vec::len).saturating_sub(NAMED) {
-        0 => String::new(),
-        count => format!("And {count} more."),
-    });
     view! {
         <p role="status">{sentence}</p>
-        <ul class="buy-moves">{named}</ul>
-        <p class="hollow">{more}</p>
+        {moved_list(state, move || moves.get())}
         <p class="actions">
             <button
                 class="button"

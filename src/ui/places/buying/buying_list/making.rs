@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
-use super::{route, said};
+use super::said;
 use crate::book::{Edit, Goods, OfferId, PackId, Record};
 use crate::buying_list::{Here, Proposal, Proposed, Quote, makes, propose};
 use crate::make::Unmade;
@@ -288,7 +288,7 @@ fn row(asked: Asked, line: &Proposed, quote: Quote) -> AnyView {
     let unusable = matches!(quote.here, Here::Unusable { .. }).then_some("trouble");
     view! {
         <li class="buy-need">
-            <a class="line-name" href=route(goods).address()>
+            <a class="line-name" href=Route::of_goods(goods).address()>
                 {said(state, |words| words.goods(goods))}
             </a>
             <span class="row-price">{cost}</span>
@@ -308,8 +308,9 @@ fn NotListed(asked: Asked) -> impl IntoView {
         let to = if why == Unmade::NotOnTheMenu { Route::Drink(offer.drink) } else { Route::Offer(offer) };
         line(to.address(), said(state, |words| words.left_out(offer, why)))
     };
-    let goods =
-        move |(goods, lacks)| line(route(goods).address(), said(state, |words| words.without_pack(goods, lacks)));
+    let goods = move |(goods, lacks)| {
+        line(Route::of_goods(goods).address(), said(state, |words| words.without_pack(goods, lacks)))
+    };
     let list = move || {
         let (without, left_out) = asked.proposed(|it| (it.without_pack.clone(), it.left_out.clone()));
         view! {

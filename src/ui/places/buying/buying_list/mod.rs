@@ -10,7 +10,7 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use super::tabs::Tabs;
-use crate::book::{Book, BuyingList, Edit, Goods, Record};
+use crate::book::{Book, BuyingList, Edit, Record};
 use crate::ui::fields::Tick;
 use crate::ui::live::{flag, press, text, when};
 use crate::ui::parts::Section;
@@ -112,12 +112,4 @@ fn changed(book: &Book, change: impl FnOnce(&mut BuyingList)) -> Option<Edit> {
     let mut list = book.buying_list()?.clone();
     change(&mut list);
     Some(Edit::Put(Record::BuyingList(list)))
-}
-
-/// The screen of goods.
-fn route(goods: Goods) -> Route {
-    match goods {
-        Goods::Ingredient(id) => Route::Ingredient(id),
-        Goods::Packaging(id) => Route::Packaging(id),
-    }
 }

@@ -7,7 +7,7 @@ use crate::book::{Edit, IngredientId};
 use crate::ledger::{Move, Tried};
 use crate::measure::Share;
 use crate::ui::live::{live, press, text, trouble, when};
-use crate::ui::places::buying::price_watch::moved_list;
+use crate::ui::moved::moved_list;
 use crate::ui::state::AppState;
 use crate::words;
 use crate::yield_log::{Step, adopt, yield_now};
