@@ -51,7 +51,7 @@ pub fn PriceWatch() -> impl IntoView {
     }
     });
     view! {
-        <h1>"Buying"</h1>
+        <h1>"Price watch"</h1>
         <Tabs here=Route::PriceWatch />
         <div class="chips" role="group" aria-label="What to look at">
             {chip("Since a day", Question::Since)}
