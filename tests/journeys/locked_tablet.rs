@@ -101,19 +101,19 @@ async fn a_screen_that_stays_on(journey: &Journey) {
 /// Copper Morning in 16 fl oz is written for 16 fl oz of 8 + 4.5 + 2 + 0.75 + 0.5 + 0.25; the
 /// bottle holds 16.7 fl oz and is filled to 16.1; 0.97 of what is used is in the drink. By hand:
 /// 8 * 16.1 / 16 / 0.97 = 8.299 of carrots, 4.668 of oranges, 2.075 of apples, 0.778 of ginger,
-/// 0.519 of lemons, 0.259 of turmeric, in jugs that show half an ounce.
+/// 0.519 of lemons, 0.259 of turmeric, in jugs that show a quarter of an ounce.
 async fn amounts_for_several(journey: &Journey) {
     journey.type_into(By::Label("Find a drink"), "copper").await;
     journey.expect_each(".card h2", &["Copper Morning"]).await;
     journey.click(By::Text("Bottle, 16 fl oz")).await;
     journey.expect_each("main h1", &["Copper Morning Bottle, 16 fl oz"]).await;
     let one = [
-        "8.5 fl oz Carrots pressed",
-        "4.5 fl oz Oranges pressed",
+        "8.25 fl oz Carrots pressed",
+        "4.75 fl oz Oranges pressed",
         "2 fl oz Apples pressed",
-        "1 fl oz Ginger root pressed exactly 0.78 fl oz",
+        "0.75 fl oz Ginger root pressed",
         "0.5 fl oz Lemons pressed",
-        "0.5 fl oz Turmeric root pressed exactly 0.26 fl oz",
+        "0.25 fl oz Turmeric root pressed",
     ];
     journey.expect_each(".recipe > li", &one).await;
     journey.wait_until("figures to read from a metre away, and targets under the thumbs", LARGE_ENOUGH).await;
@@ -123,10 +123,10 @@ async fn amounts_for_several(journey: &Journey) {
     let three = [
         "25 fl oz Carrots pressed",
         "14 fl oz Oranges pressed",
-        "6 fl oz Apples pressed",
-        "2.5 fl oz Ginger root pressed",
+        "6.25 fl oz Apples pressed",
+        "2.25 fl oz Ginger root pressed",
         "1.5 fl oz Lemons pressed",
-        "1 fl oz Turmeric root pressed exactly 0.78 fl oz",
+        "0.75 fl oz Turmeric root pressed",
     ];
     journey.expect_each(".recipe > li", &three).await;
     journey.expect_each(".recipe-for", &["for 3 drinks"]).await;

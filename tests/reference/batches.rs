@@ -105,7 +105,7 @@ fn the_carrots_of_a_morning_by_hand() {
     let weighed = portion.weighed.as_ref().expect("it can be weighed");
     for (found, (station, by_hand, rounded)) in weighed.iter().zip(expected) {
         assert_eq!((found.station, found.exact.base().rounded(3)), (station, exact(by_hand)));
-        // In steps of 0.1 oz and 0.5 fl oz: 12650.675 / 28.349523125 = 446.2394; 397.15; 209.81.
+        // In steps of 0.1 oz and 0.25 fl oz: 12650.675 / 28.349523125 = 446.2394; 397.15; 209.81.
         assert_eq!(found.amount, crate::support::amount(rounded));
     }
     // 12650.675 / 453.59237 = 27.8900 lb; 60 lb are here.
