@@ -4,7 +4,7 @@
 mod plan;
 mod sheet;
 
-pub use plan::{again, filled, made, planned, ready, takes_up, usual_day, without};
+pub use plan::{again, filled, made, on_shelf, planned, ready, taken_off, takes_up, to_take_off, usual_day, without};
 pub use sheet::{Portion, Sheet, Station, Weighed, sheet};
 
 #[cfg(test)]

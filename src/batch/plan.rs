@@ -8,7 +8,7 @@ const WEEK: u32 = 7;
 
 /// The same numbers on another day, nothing of it done.
 pub fn again(of: &Batch, day: Date) -> Batch {
-    let makes = of.makes.iter().map(|make| Make { filled: false, ..*make });
+    let makes = of.makes.iter().map(|make| Make { filled: false, off_shelf: Exact::ZERO, ..*make });
     Batch { day, makes: makes.collect(), ready: Vec::new() }
 }
 
@@ -22,7 +22,13 @@ pub fn usual_day(book: &Book, day: Date) -> Result<Batch, Overflow> {
     for offer in book.offers() {
         let Some(weekly) = offer.weekly.filter(|weekly| weekly.is_positive()) else { continue };
         let units = weekly.over(Exact::from(WEEK))?.ceiling();
-        makes.push(Make { drink: offer.drink, container: offer.container, units, filled: false });
+        makes.push(Make {
+            drink: offer.drink,
+            container: offer.container,
+            units,
+            filled: false,
+            off_shelf: Exact::ZERO,
+        });
     }
     Ok(Batch { day, makes, ready: Vec::new() })
 }
@@ -37,6 +43,42 @@ pub fn made(batch: &Batch) -> impl Iterator<Item = (OfferId, Exact)> {
     batch.makes.iter().filter(|make| make.filled).map(|make| (make.offer(), make.units))
 }
 
+/// What of the plan still needs what is on the shelf, and how many of it, in the order of the plan.
+///
+/// # Errors
+/// [`Overflow`].
+pub fn on_shelf(batch: &Batch) -> Result<Vec<(OfferId, Exact)>, Overflow> {
+    counted(batch.makes.iter())
+}
+
+/// What is filled and not taken off the shelf yet, and how many of it.
+///
+/// # Errors
+/// [`Overflow`].
+pub fn to_take_off(batch: &Batch) -> Result<Vec<(OfferId, Exact)>, Overflow> {
+    counted(batch.makes.iter().filter(|make| make.filled))
+}
+
+fn counted<'a>(makes: impl Iterator<Item = &'a Make>) -> Result<Vec<(OfferId, Exact)>, Overflow> {
+    let mut counted = Vec::new();
+    for make in makes {
+        let units = make.on_shelf()?;
+        if units.is_positive() {
+            counted.push((make.offer(), units));
+        }
+    }
+    Ok(counted)
+}
+
+/// Notes that what the filled drinks took is off the shelf.
+pub fn taken_off(book: &Book, day: Date) -> Option<Edit> {
+    changed(book, day, |batch| {
+        for make in batch.makes.iter_mut().filter(|make| make.filled) {
+            make.off_shelf = make.off_shelf.max(make.units);
+        }
+    })
+}
+
 /// So many of a drink; one that is not in the plan yet comes last. Another number than before is
 /// not filled yet. None where there is no batch on that day.
 pub fn takes_up(book: &Book, day: Date, counts: &mut dyn Iterator<Item = (OfferId, Exact)>) -> Option<Edit> {
@@ -47,7 +89,7 @@ pub fn takes_up(book: &Book, day: Date, counts: &mut dyn Iterator<Item = (OfferI
                 Some(make) => *make = Make { units, filled: false, ..*make },
                 None => {
                     let OfferId { drink, container } = offer;
-                    batch.makes.push(Make { drink, container, units, filled: false });
+                    batch.makes.push(Make { drink, container, units, filled: false, off_shelf: Exact::ZERO });
                 }
             }
         }

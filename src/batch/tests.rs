@@ -150,6 +150,32 @@ fn a_batch_begins_from_another_or_from_a_usual_day() {
 }
 
 #[test]
+fn what_a_drink_took_comes_off_the_shelf_once() {
+    let on = day("2026-11-26");
+    let mut book = bar(metric());
+    let (one, two) = (offer_id(1, 1), offer_id(2, 1));
+    let mut done = batch("2026-11-26", &[(1, 1, "4"), (2, 1, "6")]);
+    done.makes[0].filled = true;
+    book.apply(&Edit::Put(Record::Batch(done))).unwrap();
+    assert_eq!(on_shelf(book.batch(on).unwrap()), Ok(vec![(one, exact("4")), (two, exact("6"))]));
+    book.apply(&taken_off(&book, on).unwrap()).unwrap();
+    assert_eq!(to_take_off(book.batch(on).unwrap()), Ok(Vec::new()));
+    assert_eq!(on_shelf(book.batch(on).unwrap()), Ok(vec![(two, exact("6"))]));
+    // Three more of the first: only they are still to come off.
+    book.apply(&takes_up(&book, on, &mut [(one, exact("7"))].into_iter()).unwrap()).unwrap();
+    assert_eq!(to_take_off(book.batch(on).unwrap()), Ok(Vec::new()), "not filled yet");
+    book.apply(&filled(&book, on, one, true).unwrap()).unwrap();
+    assert_eq!(to_take_off(book.batch(on).unwrap()), Ok(vec![(one, exact("3"))]));
+    // Fewer than came off: nothing goes back by itself.
+    book.apply(&takes_up(&book, on, &mut [(one, exact("2"))].into_iter()).unwrap()).unwrap();
+    book.apply(&filled(&book, on, one, true).unwrap()).unwrap();
+    book.apply(&taken_off(&book, on).unwrap()).unwrap();
+    assert_eq!(book.batch(on).unwrap().makes[0].off_shelf, exact("4"));
+    // On another day it begins anew.
+    assert_eq!(again(book.batch(on).unwrap(), day("2026-11-27")), batch("2026-11-27", &[(1, 1, "2"), (2, 1, "6")]));
+}
+
+#[test]
 fn edits_of_a_batch() {
     let on = day("2026-11-26");
     let mut book = bar(metric());

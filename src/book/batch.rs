@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use super::{ContainerId, DrinkId, IngredientId, OfferId, Stage};
-use crate::measure::{Date, Exact};
+use crate::measure::{Date, Exact, Overflow};
 
 /// The drinks to be made on one day, and what of the work is done.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -32,9 +32,20 @@ pub struct Make {
     /// Whether they are filled.
     #[serde(default, skip_serializing_if = "std::ops::Not::not")]
     pub filled: bool,
+    /// For how many of them what they took is off the shelf: a whole number, 0 or more.
+    #[serde(default, skip_serializing_if = "Exact::is_zero")]
+    pub off_shelf: Exact,
 }
 
 impl Make {
+    /// How many of them must still be made of what is on the shelf, or were and are not taken off.
+    ///
+    /// # Errors
+    /// [`Overflow`].
+    pub fn on_shelf(&self) -> Result<Exact, Overflow> {
+        Ok(self.units.minus(self.off_shelf)?.max(Exact::ZERO))
+    }
+
     /// The drink and the container as the id of an offer, which may no longer be there.
     pub fn offer(&self) -> OfferId {
         OfferId { drink: self.drink, container: self.container }

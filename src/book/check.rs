@@ -334,6 +334,8 @@ fn batch(record: &Batch) -> Checked {
     for make in &record.makes {
         not_negative(make.units, Field::Makes)?;
         hold(make.units.ceiling() == make.units, Field::Makes, Problem::NotWhole)?;
+        not_negative(make.off_shelf, Field::OffShelf)?;
+        hold(make.off_shelf.ceiling() == make.off_shelf, Field::OffShelf, Problem::NotWhole)?;
     }
     distinct(&record.makes.iter().map(Make::offer).collect::<Vec<_>>(), Field::Makes)?;
     distinct(&record.ready, Field::Ready)

@@ -99,6 +99,7 @@ pub enum Field {
     WeighedTrimmed,
     WeighedPressed,
     Makes,
+    OffShelf,
     Ready,
     PacksToBuy,
     Paid,

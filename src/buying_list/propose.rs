@@ -88,7 +88,7 @@ pub fn makes(book: &Book, days: &[Date], weeks: Exact) -> Result<Vec<(OfferId, E
     for day in days {
         let makes = book.batch(*day).map(|batch| batch.makes.as_slice()).unwrap_or_default();
         for make in makes.iter().filter(|make| !make.filled) {
-            add(make.offer(), make.units)?;
+            add(make.offer(), make.on_shelf()?)?;
         }
     }
     if weeks.is_positive() {

@@ -174,7 +174,7 @@ impl Exact {
     }
 
     /// Whether it is zero.
-    pub fn is_zero(self) -> bool {
+    pub fn is_zero(&self) -> bool {
         self.0.is_zero()
     }
 

@@ -14,8 +14,7 @@ use crate::yields::YieldError;
 pub const BEST_USE: &str = "Best use goes by what is left of each drink's price in the book. A drink without a price, or with nothing left of it, is made of what the others leave over. Only what was counted can run out.";
 
 /// What taking off the shelf takes.
-pub const TAKE_OFF: &str =
-    "Takes what the filled drinks used, as bought, off what was counted. Do it once, when the batch is filled.";
+pub const TAKE_OFF: &str = "Takes what the filled drinks used, as bought, off what was counted. What came off stays off: each drink counts once.";
 
 /// Decimals of what is left or lacking.
 const LEFT_PLACES: u32 = 2;

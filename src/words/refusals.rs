@@ -188,6 +188,7 @@ const fn name(field: Field) -> &'static str {
         Field::WeighedTrimmed => "The weight after trimming",
         Field::WeighedPressed => "The weight of the juice",
         Field::Makes => "The number to make",
+        Field::OffShelf => "The number off the shelf",
         Field::Ready => "What is ready",
         Field::PacksToBuy => "The number of packs",
         Field::Paid => "The price paid",

@@ -128,6 +128,8 @@ fn what_is_made_and_bought_is_read_and_written_again() {
     let [batch] = book.batches().collect::<Vec<_>>()[..] else { panic!("one batch") };
     let makes: Vec<_> = batch.makes.iter().map(|make| (make.offer(), make.units, make.filled)).collect();
     assert_eq!(makes, [(offer_id(1, 1), exact("7"), false), (offer_id(1, 2), exact("3"), true)]);
+    let off_shelf: Vec<_> = batch.makes.iter().map(|make| make.off_shelf).collect();
+    assert_eq!(off_shelf, [exact("0"), exact("2")]);
     assert_eq!(batch.ready, [Ready { ingredient: ingredient_id(1), stage: Stage::SoakedOrBrewed }]);
 
     let list = book.buying_list().unwrap();
@@ -356,6 +358,8 @@ fn what_the_book_refuses_is_named() {
         ("\"2950 g\"", "\"-2950 g\"", "ingredient:1", Field::WeighedPressed, Problem::NotPositive),
         ("\"7\"", "\"7.5\"", "batch:2026-11-26", Field::Makes, Problem::NotWhole),
         ("\"7\"", "\"-7\"", "batch:2026-11-26", Field::Makes, Problem::Negative),
+        ("\"off-shelf\": \"2\"", "\"off-shelf\": \"-2\"", "batch:2026-11-26", Field::OffShelf, Problem::Negative),
+        ("\"off-shelf\": \"2\"", "\"off-shelf\": \"2.5\"", "batch:2026-11-26", Field::OffShelf, Problem::NotWhole),
         ("\"packs\": \"2\"", "\"packs\": \"0\"", "buying-list", Field::PacksToBuy, Problem::NotPositive),
         ("\"31.25\"", "\"-31.25\"", "buying-list", Field::Paid, Problem::Negative),
         ("\"28\"", "\"0\"", "settings", Field::PriceDays, Problem::LessThanOne),

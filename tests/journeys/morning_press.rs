@@ -73,8 +73,8 @@ async fn plan(journey: &Journey) {
     journey.screenshot("plan").await;
     journey.click(By::Text("Sheet to print")).await;
     let lines = ["Copper, Small done", "Palm Mix, Small", "Carrot juice, as bought done", "Coconut water, as bought"];
-    journey.expect_each(".batch-table th", &lines).await;
-    journey.expect_each(".batch-table td", &["4", "5", "Take 1.7 L", "Take 1 L"]).await;
+    journey.expect_each(".paper-table th", &lines).await;
+    journey.expect_each(".paper-table td", &["4", "5", "Take 1.7 L", "Take 1 L"]).await;
     journey.click(By::Text("Batch")).await;
 }
 
@@ -120,6 +120,11 @@ async fn off_the_shelf(journey: &Journey) {
             "Taken off the shelf: 1 thing. Undo puts it back. More was used than was counted, so nothing is left: Carrot juice. Count again.",
         )
         .await;
+    // What is left of the plan takes 5 * 100 mL, and nothing is there; the rest came off once.
+    journey.wait_for_text("Short by 0.5 L.").await;
+    journey.go("#/counter/batches").await;
+    journey.click(By::Text("2 drinks and sizes, 9 to make, 4 filled.")).await;
+    journey.wait_for_text("What the filled drinks took is off the shelf.").await;
     journey.click(By::Text("Undo")).await;
     journey.wait_for_text("Short by 0.7 L.").await;
     journey.click(By::Text("Take this batch out")).await;

@@ -105,6 +105,47 @@ async fn recipe_cards_come_four_to_a_page_or_one() {
     assert_eq!(journey.console_errors().await, Vec::<String>::new());
 }
 
+/// The sheets to work from, of the demo book.
+#[tokio::test]
+async fn the_batch_sheet_and_the_buying_list_are_printed() {
+    let journey = Journey::start("printed_work").await;
+    journey.open().await;
+    journey.click(By::Text("Look around in Marrowgate Juice Hall")).await;
+    journey.wait_for_text("Orchard Green").await;
+    journey.go("#/buying/list").await;
+    journey.click(By::Text("Make the list")).await;
+    journey.wait_for_text("0 of 6 ticked").await;
+    for (paper, size) in PAPERS {
+        let batch = journey.printed("#/print/batch/2026-11-26", paper).await;
+        assert_eq!((batch.width, batch.height), size);
+        batch.has_whole(&[
+            "Batch of 26 Nov 2026",
+            "Orchard Green, Bottle, 12 fl oz 12",
+            // Worked out by hand in `tests/reference/batches.rs`.
+            "Carrots, pressed Take 27 lb 14.3 oz After trimming 24 lb 13.2 oz Juice 210 fl oz",
+            // 12 + 24 + 18 + 8 + 8 + 6 + 6 + 4 bottles have a cap, six shots one of their own.
+            "Bottle cap 86 ea",
+            "Shot cap 6 ea",
+        ]);
+        batch.has_on_each_page(&["Marrowgate Juice Hall", "invented data"]);
+        batch.has_not(&NOT_ON_PAPER);
+        batch.has_not(&["$"]);
+        let list = journey.printed("#/print/list", paper).await;
+        assert_eq!((list.width, list.height, list.pages.len()), (size.0, size.1, 1));
+        // 46 + 58 + 42.50 + 16 + 36 + 30, a pack of each.
+        list.has_whole(&[
+            "Quillhaven Supply",
+            "Bottle cap 1 × 1,000 ea $46.00 $46.00",
+            "Shot bottle, 2 fl oz 1 × 250 ea $42.50 $42.50",
+            "Total $228.50",
+            "Altogether $228.50",
+        ]);
+        list.has_on_each_page(&["Marrowgate Juice Hall", "invented data"]);
+        list.has_not(&["Undo", "Redo", "Saved", "Sizes", "Paper"]);
+    }
+    assert_eq!(journey.console_errors().await, Vec::<String>::new());
+}
+
 /// Pages that are made for the screen come out whole too.
 #[tokio::test]
 async fn workings_and_sizes_side_by_side_are_printed() {

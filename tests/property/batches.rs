@@ -30,7 +30,7 @@ proptest! {
         let ledger = Ledger::of(&book);
         let units = Exact::from(units);
         let OfferId { drink, container } = offer_id(1, 1);
-        let makes = vec![Make { drink, container, units, filled: false }];
+        let makes = vec![Make { drink, container, units, filled: false, off_shelf: Exact::ZERO }];
         let found = sheet(&book, &ledger, &Batch { day: day("2026-11-26"), makes, ready: Vec::new() }).unwrap();
         let takes = needs(&book, &ledger, &mut [(offer_id(1, 1), units)].into_iter()).unwrap();
         prop_assert_eq!(found.portions.is_empty(), units.is_zero());

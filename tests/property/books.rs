@@ -314,6 +314,7 @@ fn batch() -> impl Strategy<Value = Record> {
         container: container_id(container),
         units,
         filled,
+        off_shelf: if filled { Exact::ONE } else { Exact::ZERO },
     });
     let ready = (1..=INGREDIENTS, select(Stage::ALL))
         .prop_map(|(ingredient, stage)| Ready { ingredient: ingredient_id(ingredient), stage });

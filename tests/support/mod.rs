@@ -233,7 +233,7 @@ pub fn scenario(id: u64, offers: impl IntoIterator<Item = Offer>) -> Scenario {
 pub fn batch(on: &str, makes: &[(u64, u64, &str)]) -> Batch {
     let of = |(drink, container, units): &(u64, u64, &str)| {
         let OfferId { drink, container } = offer_id(*drink, *container);
-        Make { drink, container, units: exact(units), filled: false }
+        Make { drink, container, units: exact(units), filled: false, off_shelf: Exact::ZERO }
     };
     Batch { day: day(on), makes: makes.iter().map(of).collect(), ready: Vec::new() }
 }

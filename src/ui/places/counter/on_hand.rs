@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use super::batch::said;
 use super::best::Best;
 use super::tabs::Tabs;
-use crate::batch::planned;
+use crate::batch::on_shelf;
 use crate::book::{Book, Goods, Key, OfferId, OnHand as Count};
 use crate::make::{Needs, needs};
 use crate::measure::{Dimension, Exact, Unit, Wanted};
@@ -67,7 +67,8 @@ fn Shelf() -> impl IntoView {
     let needed = Memo::new(move |_| -> Vec<Reached> {
         state.book.with(|book| {
             let Some(batch) = book.batch(now) else { return Vec::new() };
-            let takes = state.ledger.with(|ledger| needs(book, ledger, &mut planned(batch)));
+            let takes = on_shelf(batch)
+                .and_then(|counts| state.ledger.with(|ledger| needs(book, ledger, &mut counts.into_iter())));
             takes.and_then(|takes: Needs| reach(book, &takes)).unwrap_or_default()
         })
     });

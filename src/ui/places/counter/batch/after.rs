@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use super::said;
-use crate::batch::made;
+use crate::batch::{taken_off, to_take_off};
 use crate::book::{Edit, Key};
 use crate::make::needs;
 use crate::measure::Date;
@@ -13,9 +13,6 @@ use crate::ui::parts::Section;
 use crate::ui::route::{Route, go};
 use crate::ui::state::AppState;
 use crate::words;
-
-/// The step to undo.
-const TAKEN: &str = "Taken off the shelf";
 
 /// When a batch is made.
 #[component]
@@ -28,16 +25,18 @@ pub fn After(
     let taken = RwSignal::new(String::new());
     let take_off = move || {
         let used = state.book.with_untracked(|book| {
-            let batch = book.batch(day)?;
-            let takes = state.ledger.with_untracked(|ledger| needs(book, ledger, &mut made(batch)));
-            Some(takes.and_then(|takes| used(book, &takes)))
+            let filled = to_take_off(book.batch(day)?);
+            let takes =
+                |filled: Vec<_>| state.ledger.with_untracked(|ledger| needs(book, ledger, &mut filled.into_iter()));
+            let used = filled.and_then(takes).and_then(|takes| used(book, &takes));
+            Some((used, taken_off(book, day)?))
         });
         let put = match used {
             None => return,
-            Some(Err(error)) => Err(words::overflow(error)),
-            Some(Ok(used)) => {
+            Some((Err(error), _)) => Err(words::overflow(error)),
+            Some((Ok(used), noted)) => {
                 let sentence = said(state, |words| words.taken(&used));
-                state.apply(TAKEN, used.edit).map(|()| taken.set(sentence))
+                state.apply("Taken off the shelf", Edit::Together(vec![used.edit, noted])).map(|()| taken.set(sentence))
             }
         };
         refused.set(put.err());
@@ -49,17 +48,17 @@ pub fn After(
         }
         refused.set(removed.err());
     };
-    let none_filled = move || state.book.with(|book| book.batch(day).is_none_or(|batch| made(batch).next().is_none()));
-    // Pressed twice by a wet finger it is still taken off once.
-    let just_taken = move || {
-        state.last_change.with(|change| change.as_ref().is_some_and(|change| change.name == TAKEN))
-            && !taken.with(String::is_empty)
+    let filled =
+        move || state.book.with(|book| book.batch(day).is_some_and(|batch| batch.makes.iter().any(|make| make.filled)));
+    let all_off = move || {
+        state.book.with(|book| book.batch(day).is_none_or(|batch| to_take_off(batch).is_ok_and(|left| left.is_empty())))
     };
-    let off = flag(move || none_filled() || just_taken());
-    let said = text(move || match (none_filled(), just_taken()) {
-        (true, _) => "Tick what is filled first.".to_string(),
-        (false, true) => taken.get(),
-        (false, false) => String::new(),
+    let off = flag(all_off);
+    let said = text(move || match (filled(), all_off()) {
+        (false, _) => "Tick what is filled first.".to_string(),
+        (true, true) if taken.with(String::is_empty) => "What the filled drinks took is off the shelf.".to_string(),
+        (true, true) => taken.get(),
+        (true, false) => String::new(),
     });
     view! {
         <Section heading="When it is made" about=words::TAKE_OFF>

@@ -8,8 +8,8 @@ mod takes;
 use leptos::prelude::*;
 
 use super::best::Best;
-use crate::batch::{Sheet, planned, sheet, takes_up};
-use crate::book::{Batch, Key, OfferId};
+use crate::batch::{Sheet, on_shelf, sheet, takes_up};
+use crate::book::{Batch, Book, Edit, Key, OfferId};
 use crate::make::{Needs, needs};
 use crate::measure::{Date, Exact, Overflow};
 use crate::on_hand::{Reach, Reached, Wish, reach};
@@ -42,7 +42,7 @@ fn takes(state: AppState, day: Date) -> Memo<Result<Takes, Overflow>> {
             state.ledger.with(|ledger| {
                 let none = Batch { day, makes: Vec::new(), ready: Vec::new() };
                 let batch = book.batch(day).unwrap_or(&none);
-                let needs: Needs = needs(book, ledger, &mut planned(batch))?;
+                let needs: Needs = needs(book, ledger, &mut on_shelf(batch)?.into_iter())?;
                 Ok(Takes { sheet: sheet(book, ledger, batch)?, reach: reach(book, &needs)? })
             })
         })
@@ -90,6 +90,16 @@ fn Page(day: Date) -> impl IntoView {
     }
 }
 
+/// So many of each drink beside those whose ingredients are off the shelf already.
+fn made_of_the_rest(book: &Book, day: Date, counts: Vec<(OfferId, Exact)>) -> Option<Edit> {
+    let off_shelf = |offer| {
+        let makes = book.batch(day).map(|batch| batch.makes.as_slice()).unwrap_or_default();
+        makes.iter().find(|make| make.offer() == offer).map_or(Exact::ZERO, |make| make.off_shelf)
+    };
+    let all = counts.into_iter().map(|(offer, units)| (offer, units.plus(off_shelf(offer)).unwrap_or(units)));
+    takes_up(book, day, &mut all.into_iter())
+}
+
 /// The best use of what is here, where it does not reach.
 #[component]
 fn NewCount(day: Date) -> impl IntoView {
@@ -103,12 +113,12 @@ fn NewCount(day: Date) -> impl IntoView {
                 let least = if fixed.with(|fixed| fixed.contains(&offer)) { units } else { Exact::ZERO };
                 Wish { offer, least, most: Some(units) }
             };
-            planned(batch).map(wish).collect()
+            on_shelf(batch).unwrap_or_default().into_iter().map(wish).collect()
         })
     });
     let refused = RwSignal::new(None::<String>);
     let adopt = Callback::new(move |counts: Vec<(OfferId, Exact)>| {
-        let edit = state.book.with_untracked(|book| takes_up(book, day, &mut counts.into_iter()));
+        let edit = state.book.with_untracked(|book| made_of_the_rest(book, day, counts));
         refused.set(edit.and_then(|edit| state.apply("New count", edit).err()));
     });
     let ask = move || {
