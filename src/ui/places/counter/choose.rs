@@ -8,7 +8,7 @@ use crate::book::{DrinkId, Key};
 use crate::ui::live::{rows, text, when};
 use crate::ui::order;
 use crate::ui::parts::Search;
-use crate::ui::route::Route;
+use crate::ui::route::{Route, Sheet};
 use crate::ui::state::AppState;
 use crate::words;
 
@@ -57,6 +57,11 @@ pub fn Choose() -> impl IntoView {
         {find}
         <p class="hollow">{none}</p>
         <ul class="cards">{rows(found, sizes)}</ul>
+        {when(
+            move || !sold.with(Vec::is_empty),
+            || view! { <p class="actions"><a class="button" href=Route::Sheet(Sheet::Cards).address()>"Cards to print"</a></p> }
+                .into_any(),
+        )}
         <LockDevice />
     }
 }

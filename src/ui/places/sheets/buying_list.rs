@@ -27,7 +27,7 @@ pub fn BuyingListSheet() -> impl IntoView {
                 view! {
                     <p>"Made " {words::day(list.day)}</p>
                     {tables}
-                    <p class="paper-total">"Altogether " {words.money(totals.all)}</p>
+                    <p><strong>"Altogether " {words.money(totals.all)}</strong></p>
                 }
                 .into_any()
             })
@@ -42,11 +42,11 @@ fn table(words: &Buying, group: &Group) -> AnyView {
         view! {
             <tr class="paper-whole">
                 <th scope="row">
-                    {tick} " " {words.goods(listed.line.goods)}
+                    {tick} " " {words.goods(listed.line.goods)} " "
                     <span class="soft">{words.packs(listed.line.packs, listed.pack.as_ref())}</span>
                 </th>
                 <td class="paper-figure">{money(listed.each)}</td>
-                <td class="sheet-blank"></td>
+                <td></td>
                 <td class="paper-figure">{money(listed.cost)}</td>
             </tr>
         }
@@ -58,9 +58,9 @@ fn table(words: &Buying, group: &Group) -> AnyView {
             <thead>
                 <tr>
                     <td></td>
-                    <th scope="col">"Asked"</th>
-                    <th scope="col">"Paid"</th>
-                    <th scope="col">"In all"</th>
+                    <th class="paper-figure" scope="col">"Asked"</th>
+                    <th class="paper-figure" scope="col">"Paid"</th>
+                    <th class="paper-figure" scope="col">"In all"</th>
                 </tr>
             </thead>
             <tbody>{rows}</tbody>
