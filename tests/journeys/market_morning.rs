@@ -1,5 +1,5 @@
 //! A morning at the market: ten prices one after the other, found by a few letters, one taken
-//! back; old prices asked for again; two suppliers beside each other.
+//! back; old prices asked for again; the buying list ticked off; two suppliers beside each other.
 
 use fantoccini::key::Key;
 
@@ -79,7 +79,30 @@ async fn ten_prices_and_one_taken_back() {
     journey.wait_for_text("Price of Strawberries, frozen still so: no drink moved.").await;
     journey.wait_for_text_gone("old: heard on 14 Sep 2026").await;
     journey.expect_value(By::Label("Price of Strawberries, frozen"), "54.00").await;
+    list_ticked_off(&journey).await;
+}
+
+/// What today's batch lacks, ticked off on the way, and found ticked again after a load.
+async fn list_ticked_off(journey: &Journey) {
+    journey.click(By::Text("Buying list")).await;
+    journey.click(By::Text("Make the list")).await;
+    journey.wait_for_text("0 of 6 ticked").await;
+    let lines = [
+        "Bottle cap 1 × 1,000 ea",
+        "Bottle label 1 × 1,000 ea",
+        "Shot bottle, 2 fl oz 1 × 250 ea",
+        "Shot cap 1 × 500 ea",
+        "Shot label 1 × 1,000 ea",
+        "Tamper band 1 × 2,000 ea",
+    ];
+    for line in lines {
+        journey.click(By::Label(line)).await;
+    }
+    journey.wait_for_text("6 of 6 ticked").await;
     journey.wait_until_saved().await;
+    journey.open().await;
+    journey.go("#/buying/list").await;
+    journey.wait_for_text("6 of 6 ticked").await;
 }
 
 #[tokio::test]

@@ -55,6 +55,17 @@ const go = (hash) => new Promise((done) => {
 });
 ";
 
+/// The clock on the wall of every journey stands at noon of 26 November 2026, the day of the demo
+/// book's batch, and goes on from there. A page in another tab has the real one.
+const ON_THE_DAY: &str = "
+const Real = Date;
+const off = new Real(2026, 10, 26, 12).getTime() - Real.now();
+globalThis.Date = class extends Real {
+    constructor(...parts) { if (parts.length) super(...parts); else super(Real.now() + off) }
+    static now() { return Real.now() + off }
+};
+";
+
 /// A journey under way.
 pub struct Journey {
     name: &'static str,
@@ -79,7 +90,10 @@ impl Journey {
         let folder = PathBuf::from(folder);
         let site = Site::open(&folder, Ipv4Addr::LOCALHOST, 0).expect("the site opens");
         let browser = Browser::start(name, true).await;
-        Journey { name, folder, port: site.port(), site: Some(site), browser: Some(browser), patience: PATIENCE }
+        let journey =
+            Journey { name, folder, port: site.port(), site: Some(site), browser: Some(browser), patience: PATIENCE };
+        journey.before_each_load(ON_THE_DAY).await;
+        journey
     }
 
     /// The same journey, for steps that are expected to fail.
@@ -107,6 +121,7 @@ impl Journey {
     /// Starts the browser again on the same profile.
     pub async fn start_browser(&mut self) {
         self.browser = Some(Browser::start(self.name, false).await);
+        self.before_each_load(ON_THE_DAY).await;
     }
 
     /// Goes to the app's address and waits until the app has taken the place of the start page.
