@@ -1,6 +1,7 @@
 //! The screens.
 #![allow(clippy::arithmetic_side_effects, reason = "positions in a drawing; figures come from the engine")]
 
+mod address;
 mod awake;
 mod chart;
 mod fields;

@@ -2,12 +2,13 @@
 
 use leptos::prelude::*;
 
+use super::address::follow_address;
 use super::how::How;
 use super::later::{Later, waiting};
 use super::live::{flag, live, press, text, when};
 use super::lock::Lock;
 use super::places;
-use super::route::{Place, Route, follow_address};
+use super::route::{Place, Route};
 use super::saving::{SavingMark, SavingTrouble};
 use super::state::AppState;
 

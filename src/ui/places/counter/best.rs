@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::batch::said;
+use super::said::said;
 use crate::book::{Key, OfferId};
 use crate::measure::Exact;
 use crate::on_hand::{BestUse, Stopped, Wish, best_use};

@@ -8,6 +8,7 @@ mod card;
 mod choose;
 mod lock;
 mod on_hand;
+mod said;
 mod tabs;
 
 pub use batch::BatchPage;

@@ -2,8 +2,8 @@
 
 use leptos::prelude::*;
 
-use super::batch::said;
 use super::best::Best;
+use super::said::said;
 use super::tabs::Tabs;
 use crate::batch::on_shelf;
 use crate::book::{Book, Goods, Key, OfferId, OnHand as Count};

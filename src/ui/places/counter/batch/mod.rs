@@ -8,6 +8,7 @@ mod takes;
 use leptos::prelude::*;
 
 use super::best::Best;
+use super::said::said;
 use crate::batch::{Sheet, on_shelf, sheet, takes_up};
 use crate::book::{Batch, Book, Edit, Key, OfferId};
 use crate::make::{Needs, needs};
@@ -47,11 +48,6 @@ fn takes(state: AppState, day: Date) -> Memo<Result<Takes, Overflow>> {
             })
         })
     })
-}
-
-/// Sentences about batches in the open book.
-pub(super) fn said<T>(state: AppState, say: impl Fn(&words::Batches) -> T) -> T {
-    state.book.with(|book| state.style.with(|style| say(&words::Batches { book, style })))
 }
 
 #[component]

@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::{Takes, said};
+use super::Takes;
 use crate::batch::{Portion, Weighed, ready};
 use crate::book::{Goods, IngredientId, Key, PackagingId, Ready, Stage};
 use crate::measure::{Amount, Date, Overflow, Unit};
@@ -11,6 +11,7 @@ use crate::ui::fields::Tick;
 use crate::ui::live::{flag, live, parts, rows, text, when};
 use crate::ui::order;
 use crate::ui::parts::Section;
+use crate::ui::places::counter::said::said;
 use crate::ui::state::AppState;
 use crate::words;
 

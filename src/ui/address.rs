@@ -1,0 +1,37 @@
+//! The address that the screens follow.
+
+use leptos::prelude::*;
+use wasm_bindgen::JsCast;
+use wasm_bindgen::closure::Closure;
+
+use super::lock::Lock;
+use super::route::Route;
+
+/// The current screen, following the address. On a locked device it is one of the Counter, and
+/// the address with it.
+pub fn follow_address(lock: Lock) -> ReadSignal<Route> {
+    let read = move || {
+        let location = window().location();
+        let asked = Route::from_address(&location.hash().unwrap_or_default());
+        let shown = lock.shown(asked);
+        if shown != asked {
+            // One's own page cannot be refused.
+            let _ = location.replace(&shown.address());
+        }
+        shown
+    };
+    let (route, set_route) = signal(read());
+    let follow = Closure::<dyn Fn()>::new(move || {
+        set_route.set(read());
+        window().scroll_to_with_x_and_y(0.0, 0.0);
+    });
+    // Lives as long as the page: there is one address and one follower.
+    let _ = window().add_event_listener_with_callback("hashchange", follow.as_ref().unchecked_ref());
+    follow.forget();
+    Effect::new(move |_| {
+        if lock.is_on() {
+            set_route.set(read());
+        }
+    });
+    route
+}

@@ -1,0 +1,11 @@
+//! What is said of batches.
+
+use leptos::prelude::*;
+
+use crate::ui::state::AppState;
+use crate::words;
+
+/// Sentences about batches in the open book.
+pub fn said<T>(state: AppState, say: impl Fn(&words::Batches) -> T) -> T {
+    state.book.with(|book| state.style.with(|style| say(&words::Batches { book, style })))
+}
