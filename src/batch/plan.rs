@@ -12,23 +12,18 @@ pub fn again(of: &Batch, day: Date) -> Batch {
     Batch { day, makes: makes.collect(), ready: Vec::new() }
 }
 
-/// A seventh of what is usually sold in a week of each drink and size, rounded up; those of which
-/// no number is known, or none is sold, are left out.
+/// A seventh of what is usually sold in a week of each of these, rounded up and in their order;
+/// those of which no number is known, or none is sold, are left out.
 ///
 /// # Errors
 /// [`Overflow`].
-pub fn usual_day(book: &Book, day: Date) -> Result<Batch, Overflow> {
+pub fn usual_day(book: &Book, day: Date, offers: &mut dyn Iterator<Item = OfferId>) -> Result<Batch, Overflow> {
     let mut makes = Vec::new();
-    for offer in book.offers() {
-        let Some(weekly) = offer.weekly.filter(|weekly| weekly.is_positive()) else { continue };
+    for OfferId { drink, container } in offers {
+        let offer = book.offer(OfferId { drink, container });
+        let Some(weekly) = offer.and_then(|offer| offer.weekly).filter(|weekly| weekly.is_positive()) else { continue };
         let units = weekly.over(Exact::from(WEEK))?.ceiling();
-        makes.push(Make {
-            drink: offer.drink,
-            container: offer.container,
-            units,
-            filled: false,
-            off_shelf: Exact::ZERO,
-        });
+        makes.push(Make { drink, container, units, filled: false, off_shelf: Exact::ZERO });
     }
     Ok(Batch { day, makes, ready: Vec::new() })
 }

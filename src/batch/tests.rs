@@ -135,13 +135,14 @@ fn what_cannot_be_made_or_weighed_is_named_and_the_rest_goes_on() {
 #[test]
 fn a_batch_begins_from_another_or_from_a_usual_day() {
     let mut book = bar(metric());
+    let usual = |book: &Book| usual_day(book, day("2026-11-27"), &mut book.offers().map(Offer::id));
     let sold = |drink, weekly: Option<&str>| Offer { weekly: weekly.map(exact), ..offer(drink, 1, None) };
     book.apply(&Edit::Put(Record::Offer(sold(1, Some("22"))))).unwrap();
     // 22 / 7 = 3.14.
-    assert_eq!(usual_day(&book, day("2026-11-27")), Ok(batch("2026-11-27", &[(1, 1, "4")])));
+    assert_eq!(usual(&book), Ok(batch("2026-11-27", &[(1, 1, "4")])));
     book.apply(&Edit::Put(Record::Offer(sold(1, Some("0"))))).unwrap();
     book.apply(&Edit::Put(Record::Offer(sold(2, Some("14"))))).unwrap();
-    assert_eq!(usual_day(&book, day("2026-11-27")), Ok(batch("2026-11-27", &[(2, 1, "2")])));
+    assert_eq!(usual(&book), Ok(batch("2026-11-27", &[(2, 1, "2")])));
     let mut done = batch("2026-11-26", &[(1, 1, "4"), (2, 1, "6")]);
     done.makes[0].filled = true;
     done.ready = vec![Ready { ingredient: ingredient_id(1), stage: Stage::Pressed }];

@@ -75,6 +75,11 @@ pub fn cards(book: &Book) -> Vec<Key> {
     drinks(book).into_iter().flat_map(sizes).collect()
 }
 
+/// The same, as ids.
+pub fn offers_on_cards(book: &Book) -> impl Iterator<Item = OfferId> {
+    cards(book).into_iter().filter_map(|key| if let Key::Offer(id) = key { Some(id) } else { None })
+}
+
 /// Every scenario, by name.
 pub fn scenarios(book: &Book) -> Vec<Key> {
     by_name(book.scenarios().map(|scenario| (scenario.name.clone(), Key::Scenario(scenario.id))))

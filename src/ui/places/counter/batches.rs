@@ -10,6 +10,7 @@ use crate::book::{Batch, Edit, Key, Offer, Record};
 use crate::measure::{Date, Exact};
 use crate::ui::fields::Day;
 use crate::ui::live::{flag, live, press, rows, text, trouble, when};
+use crate::ui::order;
 use crate::ui::parts::Section;
 use crate::ui::route::{Route, go};
 use crate::ui::state::AppState;
@@ -91,7 +92,10 @@ fn New() -> impl IntoView {
         Ok(())
     });
     let empty = move || put(Batch { day: on.get_untracked(), makes: Vec::new(), ready: Vec::new() });
-    let usual = move || match state.book.with_untracked(|book| usual_day(book, on.get_untracked())) {
+    let usual = move || match state
+        .book
+        .with_untracked(|book| usual_day(book, on.get_untracked(), &mut order::offers_on_cards(book)))
+    {
         Ok(batch) => put(batch),
         Err(error) => refused.set(Some(words::overflow(error))),
     };

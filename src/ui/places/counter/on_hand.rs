@@ -152,7 +152,7 @@ fn WhatItMakes() -> impl IntoView {
     let made = Memo::new(move |_| -> Vec<(OfferId, Result<Makes, NotMade>)> {
         state.book.with(|book| {
             state.ledger.with(|ledger| {
-                let all = book.offers().map(|offer| (offer.id(), makes(book, ledger, offer.id())));
+                let all = order::offers_on_cards(book).map(|offer| (offer, makes(book, ledger, offer)));
                 all.filter(|(_, makes)| *makes != Err(NotMade::NothingCounted)).collect()
             })
         })

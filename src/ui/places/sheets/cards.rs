@@ -85,8 +85,7 @@ fn papers(state: AppState, scope: Scope, on_a_page: usize) -> AnyView {
 
 /// The sizes of a part of the menu, in the order of the cards at the counter.
 fn offers(book: &Book, scope: Scope) -> Vec<OfferId> {
-    let offer = |key| if let Key::Offer(id) = key { Some(id) } else { None };
-    order::cards(book).into_iter().filter_map(offer).filter(|id| book.belongs(id.drink, scope)).collect()
+    order::offers_on_cards(book).filter(|id| book.belongs(id.drink, scope)).collect()
 }
 
 fn one_card(state: AppState, id: OfferId) -> AnyView {
