@@ -48,12 +48,6 @@ pub fn compared(book: &Book, goods: Goods) -> Vec<Compared> {
     all
 }
 
-/// The pack out of which a usable amount of `goods` costs least, the first of the book among
-/// equals; none where no pack can be compared.
-pub fn cheapest(book: &Book, goods: Goods) -> Option<PackId> {
-    compared(book, goods).into_iter().find(|one| one.cost.is_ok()).map(|one| one.pack)
-}
-
 /// What a usable amount of `goods` costs out of a pack that is, or was, one of theirs.
 ///
 /// # Errors
@@ -107,7 +101,6 @@ mod tests {
         let book = of(ingredient(1, [delivered, pack(2, "10 lb", "21"), many]));
         let expected = [(3, "2.05"), (2, "2.1"), (1, "2.2")].map(|(id, cost)| (pack_id(id), Ok(money(cost))));
         assert_eq!(order(&book, apples()), expected);
-        assert_eq!(cheapest(&book, apples()), Some(pack_id(3)));
         // 2.10 / 2.05 and 2.20 / 2.05, less one.
         let dearer: Vec<Option<Share>> = compared(&book, apples()).into_iter().map(|one| one.dearer).collect();
         let expected = ["0", "0.024390243902", "0.073170731707"].map(|fraction| Some(share(fraction)));
@@ -160,12 +153,10 @@ mod tests {
     #[test]
     fn what_is_free_and_what_has_no_pack_compare_to_nothing() {
         let book = of(ingredient(1, [pack(1, "1 lb", "2"), pack(2, "1 lb", "0")]));
-        let dearer: Vec<Option<Share>> = compared(&book, apples()).into_iter().map(|one| one.dearer).collect();
-        assert_eq!((cheapest(&book, apples()), dearer), (Some(pack_id(2)), vec![None, None]));
-        assert_eq!(
-            (compared(&of(ingredient(1, [])), apples()), cheapest(&book, Goods::Packaging(packaging_id(9)))),
-            (vec![], None)
-        );
+        let found: Vec<_> = compared(&book, apples()).into_iter().map(|one| (one.pack, one.dearer)).collect();
+        assert_eq!(found, [(pack_id(2), None), (pack_id(1), None)]);
+        assert_eq!(compared(&of(ingredient(1, [])), apples()), []);
+        assert_eq!(compared(&book, Goods::Packaging(packaging_id(9))), []);
     }
 
     #[test]
