@@ -2,13 +2,14 @@
 //!
 //! The browser lets go whenever the page is not seen, so it is asked again when it is.
 
-use js_sys::{Function, Promise, Reflect};
+use js_sys::Reflect;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
+use wasm_bindgen::JsValue;
 use wasm_bindgen::closure::Closure;
-use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
 
+use super::call::call;
 use super::live::when;
 use crate::words::counter::SCREEN_MAY_GO_DARK;
 
@@ -53,8 +54,7 @@ async fn hold(held: StoredValue<Option<JsValue>, LocalStorage>, dark: RwSignal<b
 
 async fn ask() -> Option<JsValue> {
     let locks = Reflect::get(&window().navigator(), &"wakeLock".into()).ok().filter(JsValue::is_object)?;
-    let promise = call(&locks, "request", &"screen".into())?.dyn_into::<Promise>().ok()?;
-    JsFuture::from(promise).await.ok()
+    JsFuture::from(call(&locks, "request", &"screen".into()).ok()?).await.ok()
 }
 
 fn release(lock: &JsValue) {
@@ -66,9 +66,4 @@ fn release(lock: &JsValue) {
 fn release_quietly(lock: &JsValue) {
     let _ = Reflect::set(lock, &"onrelease".into(), &JsValue::NULL);
     release(lock);
-}
-
-fn call(of: &JsValue, name: &str, argument: &JsValue) -> Option<JsValue> {
-    let method = Reflect::get(of, &name.into()).ok()?.dyn_into::<Function>().ok()?;
-    method.call1(of, argument).ok()
 }

@@ -3,6 +3,7 @@
 
 mod address;
 mod awake;
+mod call;
 mod chart;
 mod fields;
 mod files;

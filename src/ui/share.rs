@@ -3,12 +3,13 @@
 
 use std::sync::Arc;
 
-use js_sys::{Function, Object, Promise, Reflect};
+use js_sys::{Object, Promise, Reflect};
 use leptos::prelude::*;
 use leptos::task::spawn_local;
-use wasm_bindgen::{JsCast, JsValue};
+use wasm_bindgen::JsValue;
 use wasm_bindgen_futures::JsFuture;
 
+use super::call::call;
 use super::live::{press, text, when};
 use crate::words::sharing::{Sharing, sharing};
 
@@ -77,12 +78,6 @@ fn passed_on(title: &str, text: &str) -> Result<Promise, JsValue> {
 fn copied(text: &str) -> Result<Promise, JsValue> {
     let clipboard = Reflect::get(&window().navigator(), &"clipboard".into())?;
     call(&clipboard, "writeText", &text.into())
-}
-
-/// Calls what a browser may not have.
-fn call(of: &JsValue, name: &str, with: &JsValue) -> Result<Promise, JsValue> {
-    let function: Function = Reflect::get(of, &name.into())?.dyn_into()?;
-    function.call1(of, with)?.dyn_into()
 }
 
 fn is_closed(error: &JsValue) -> bool {
