@@ -103,7 +103,9 @@ pub fn read_amount(text: &str, wanted: Wanted, system: System, style: &NumberSty
         let unit_ends = tail.find(|sign: char| sign.is_ascii_digit() || sign == '-').unwrap_or(tail.len());
         let (unit, next) = tail.split_at(unit_ends);
         let number = digits::number(number.trim(), style).map_err(|problem| problem.said_of(text))?;
-        parts.push(Amount::new(number, unit_named(unit, wanted, system)?));
+        // An ounce beside a pound weighs, beside a pint it is fluid.
+        let like = parts.last().map_or(wanted.unit, |before: &Amount| before.unit).dimension();
+        parts.push(Amount::new(number, unit_named(unit, wanted, like, system)?));
         rest = next;
     }
     sum(&parts)
@@ -133,13 +135,12 @@ pub fn read_length(text: &str, system: System, style: &NumberStyle) -> Result<Ty
     unit.map(|unit| TypedLength::new(number, unit))
 }
 
-fn unit_named(name: &str, wanted: Wanted, system: System) -> Result<Unit, ReadError> {
+fn unit_named(name: &str, wanted: Wanted, like: Dimension, system: System) -> Result<Unit, ReadError> {
     let name = name.trim().trim_end_matches('.').trim();
     if name.is_empty() {
         return Ok(wanted.unit);
     }
-    let unit = names::unit(name, wanted.unit.dimension(), system)
-        .ok_or_else(|| ReadError::UnknownUnit { unit: name.to_string() })?;
+    let unit = names::unit(name, like, system).ok_or_else(|| ReadError::UnknownUnit { unit: name.to_string() })?;
     if wanted.dimensions.contains(&unit.dimension()) {
         Ok(unit)
     } else {
@@ -286,6 +287,8 @@ mod tests {
             ("12 oz", "12 fl oz"),
             ("12", "12 fl oz"),
             ("12oz.", "12 fl oz"),
+            ("3 lb 4 oz", "3.25 lb"),
+            ("1 pt 4 oz", "1.25 pt"),
             ("1 1/2 cup", "1.5 cup"),
             ("0,75 l", "0.75 L"),
             ("250 ml", "250 mL"),
