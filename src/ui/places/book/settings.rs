@@ -152,7 +152,7 @@ pub fn Settings() -> impl IntoView {
         </Section>
         <Section
             heading="Counter"
-            about="The smallest step that your scale and your jugs show. Amounts to weigh out for a batch are rounded up to it. Left empty: 0.1 oz or 1 g, 0.1 fl oz or 1 mL."
+            about="The smallest step that your scale and your jugs show. What a batch takes is rounded up to it, what a card says to the nearest. Left empty, a batch goes by 0.1 oz or 1 g, 0.1 fl oz or 1 mL, and a card says the exact amount."
         >
             <div class="fields">
                 <Entry
