@@ -113,11 +113,14 @@ fn recipe(state: AppState, card: &Card) -> AnyView {
     let line = |(step, taken): (usize, &Taken)| {
         let name = state.book.with(|book| book.name(Key::Ingredient(taken.line.ingredient)));
         let how = counter::how_added(&taken.line, units, &style);
-        let exactly = counter::of_the_amount(taken, units, &style);
+        let besides = match counter::of_the_amount(taken, units, &style) {
+            said if said.is_empty() => how,
+            said => format!("{how}, {said}"),
+        };
         view! {
             <li>
                 {format!("{step}. ")} <strong>{state.amount(taken.amount)}</strong>
-                <span>{name} " " <span class="soft">{how} " " {exactly}</span></span>
+                <span>{name} " " <span class="soft">{besides}</span></span>
             </li>
         }
     };
