@@ -178,6 +178,24 @@ pub fn page_of(
     })
 }
 
+/// A chip that narrows a list, with how many it leaves.
+pub fn filter_chip(
+    name: &'static str,
+    pressed: Signal<String>,
+    needless: Signal<bool>,
+    count: Signal<String>,
+    choose: impl Fn() + 'static,
+) -> AnyView {
+    view! {
+        <button class="chip" aria-pressed=pressed hidden=needless on:click=press(choose)>
+            {name}
+            " "
+            <span class="chip-count">{count}</span>
+        </button>
+    }
+    .into_any()
+}
+
 /// Letters to find something by.
 #[component]
 pub fn Search(

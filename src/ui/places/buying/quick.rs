@@ -15,7 +15,7 @@ use crate::ui::fields::{self, Entry};
 use crate::ui::live::{flag, live, press, rows, text, when};
 use crate::ui::moved::Moved;
 use crate::ui::order;
-use crate::ui::parts::Search;
+use crate::ui::parts::{Search, filter_chip};
 use crate::ui::random::random;
 use crate::ui::route::{Route, go};
 use crate::ui::state::AppState;
@@ -105,13 +105,7 @@ pub fn QuickPrice() -> impl IntoView {
         let count = Memo::new(move |_| count(this));
         let needless = flag(move || this != Filter::All && filter.get() != this && count.get() == 0);
         let count = text(move || if this == Filter::All { String::new() } else { count.get().to_string() });
-        view! {
-            <button class="chip" aria-pressed=pressed hidden=needless on:click=press(move || filter.set(this))>
-                {name}
-                " "
-                <span class="chip-count">{count}</span>
-            </button>
-        }
+        filter_chip(name, pressed, needless, count, move || filter.set(this))
     };
     let price = |key| goods_of(key).map(|goods| view! { <PriceRow goods /> }).into_any();
     let more = text(move || match hidden() {

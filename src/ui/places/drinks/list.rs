@@ -7,7 +7,7 @@ use crate::ledger::{Ledger, Standing};
 use crate::measure::{Amount, Exact, Money, Share};
 use crate::ui::live::{flag, press, rows, text, when};
 use crate::ui::order;
-use crate::ui::parts::{Mark, Search};
+use crate::ui::parts::{Mark, Search, filter_chip};
 use crate::ui::random::random;
 use crate::ui::route::{Route, go};
 use crate::ui::state::AppState;
@@ -54,13 +54,7 @@ pub fn List() -> impl IntoView {
         let pressed = text(move || (filter.get() == this).to_string());
         let needless = flag(move || this != Filter::All && filter.get() != this && count(this) == 0);
         let count = text(move || count(this).to_string());
-        view! {
-            <button class="chip" aria-pressed=pressed hidden=needless on:click=press(move || filter.set(this))>
-                {name}
-                " "
-                <span class="chip-count">{count}</span>
-            </button>
-        }
+        filter_chip(name, pressed, needless, count, move || filter.set(this))
     };
     let empty = move || state.book.with(|book| book.drinks().next().is_none());
     let none = text(move || match listed.with(Vec::is_empty) && !empty() {
