@@ -17,6 +17,7 @@ extern crate self as brimwright;
 #[path = "../tests/support/mod.rs"]
 mod support;
 
+pub mod app;
 pub mod batch;
 pub mod book;
 pub mod buying_list;

@@ -1,11 +1,11 @@
-//! The address that the screens follow.
+//! The address: the screens follow it, and a press goes to another.
 
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 use wasm_bindgen::closure::Closure;
 
 use super::lock::Lock;
-use super::route::Route;
+use crate::app::route::Route;
 
 /// The current screen, following the address. On a locked device it is one of the Counter, and
 /// the address with it.
@@ -34,4 +34,10 @@ pub fn follow_address(lock: Lock) -> ReadSignal<Route> {
         }
     });
     route
+}
+
+/// Goes to a screen.
+pub fn go(route: Route) {
+    // Setting the hash of one's own page cannot be refused.
+    let _ = window().location().set_hash(&route.address());
 }

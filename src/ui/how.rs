@@ -5,8 +5,8 @@ use leptos::html;
 use leptos::prelude::*;
 
 use super::live::{flag, live, press};
-use super::route::Route;
 use super::state::AppState;
+use crate::app::route::Route;
 use crate::ledger::Trouble;
 use crate::words;
 use crate::working::{Rule, Shown, Step, of};

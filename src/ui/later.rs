@@ -11,8 +11,8 @@ use wasm_bindgen::JsCast;
 use wasm_bindgen::closure::Closure;
 
 use super::live::{live, press};
-use super::route::Route;
 use super::{how, places};
+use crate::app::route::Route;
 
 /// Said by the start script when the whole build is kept on this device.
 const KEPT: &str = "brimwright-kept";

@@ -6,13 +6,14 @@ use wasm_bindgen::JsCast;
 use wasm_bindgen_futures::JsFuture;
 
 use super::random::random;
-use super::route::{Route, go};
 use super::state::AppState;
+use crate::app::route::Route;
 use crate::book::{Book, BookId, Edit, Settings};
 use crate::exchange;
 use crate::store::{
     Durability, Fault, Hooks, IndexedDb, Keeper, Listed, Notice, Opened, Saving, Shelf, first_paint, news,
 };
+use crate::ui::address::go;
 use crate::words;
 
 /// Where the demo book lies, beside the app.

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 use wasm_bindgen::closure::Closure;
 
-use super::route::{Place, Route};
+use crate::app::route::{Place, Route};
 use crate::store::first_paint;
 
 /// The lock of this device: its PIN while it is locked.

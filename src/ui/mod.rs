@@ -20,7 +20,6 @@ mod order;
 mod parts;
 mod places;
 mod random;
-mod route;
 mod saving;
 mod share;
 mod shell;

@@ -6,8 +6,8 @@ use leptos::prelude::*;
 
 use super::how::opens;
 use super::live::{live, press, text};
-use super::route::Route;
 use super::state::AppState;
+use crate::app::route::Route;
 use crate::book::Key;
 
 use crate::ledger::Standing;

@@ -8,9 +8,9 @@ use super::later::{Later, waiting};
 use super::live::{flag, live, press, text, when};
 use super::lock::Lock;
 use super::places;
-use super::route::{Place, Route};
 use super::saving::{SavingMark, SavingTrouble};
 use super::state::AppState;
+use crate::app::route::{Place, Route};
 
 /// The frame around the screens.
 #[component]

@@ -10,7 +10,7 @@ mod users;
 
 use leptos::prelude::*;
 
-use super::route::{Place, Route};
+use crate::app::route::{Place, Route};
 
 /// The screen of a route, where it is in the first load. No number on it opens to its working.
 pub fn at_once(route: Route) -> Option<AnyView> {

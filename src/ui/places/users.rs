@@ -2,10 +2,11 @@
 
 use leptos::prelude::*;
 
+use crate::app::route::Route;
 use crate::book::{Edit, Key};
+use crate::ui::address::go;
 use crate::ui::live::{live, press, trouble, when};
 use crate::ui::parts::Section;
-use crate::ui::route::{Route, go};
 use crate::ui::state::AppState;
 use crate::words;
 

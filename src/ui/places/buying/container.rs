@@ -8,12 +8,12 @@ use super::holds::Holds;
 use super::shared::SharedSets;
 use super::stands::Stands;
 use super::uses::Uses;
+use crate::app::route::Route;
 use crate::book::{ContainerId, Key};
 use crate::ui::fields::{self, Entry};
 use crate::ui::live::text;
 use crate::ui::parts::{Back, page_of};
 use crate::ui::places::users::Users;
-use crate::ui::route::Route;
 use crate::ui::state::AppState;
 
 /// One container.

@@ -4,13 +4,14 @@ use leptos::prelude::*;
 
 use super::shared::AllSets;
 use super::tabs::Tabs;
+use crate::app::route::Route;
 use crate::book::{Brimful, Container, ContainerId, Edit, Headspace, Key, Record};
 use crate::fill::{Fill, fill};
 use crate::measure::{Amount, Exact, Unit};
+use crate::ui::address::go;
 use crate::ui::live::{press, rows, text, when};
 use crate::ui::order;
 use crate::ui::random::random;
-use crate::ui::route::{Route, go};
 use crate::ui::state::AppState;
 
 /// Every container, smallest fill first.

@@ -5,6 +5,7 @@ use leptos::prelude::*;
 use super::allergens::Allergens;
 use super::change::ingredient_changed;
 use super::packs::Packs;
+use crate::app::route::Route;
 use crate::book::{Book, Goods, Ingredient, IngredientId, Key};
 use crate::measure::{Amount, Density, Dimension, Exact, Mass, Measure, Unit, Wanted};
 use crate::ui::fields::{self, Entry};
@@ -12,7 +13,6 @@ use crate::ui::live::text;
 use crate::ui::moved::Moved;
 use crate::ui::parts::{Back, Section, page_of};
 use crate::ui::places::users::Users;
-use crate::ui::route::Route;
 use crate::ui::state::AppState;
 
 /// One ingredient.

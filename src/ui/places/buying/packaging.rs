@@ -5,13 +5,13 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use super::packs::Packs;
+use crate::app::route::Route;
 use crate::book::{Book, Edit, Goods, Key, Packaging, PackagingId, PackagingPart, Record};
 use crate::ui::fields::{self, Choice, Entry};
 use crate::ui::live::text;
 use crate::ui::moved::Moved;
 use crate::ui::parts::{Back, page_of};
 use crate::ui::places::users::Users;
-use crate::ui::route::Route;
 use crate::ui::state::AppState;
 use crate::words;
 

@@ -4,13 +4,13 @@ use leptos::prelude::*;
 
 use super::shared::cost;
 use super::uses::Uses;
+use crate::app::route::Route;
 use crate::book::{Book, Edit, Key, PackagingSet, PackagingSetId, Record};
 use crate::ui::fields::{self, Entry};
 use crate::ui::live::text;
 use crate::ui::moved::Moved;
 use crate::ui::parts::{Back, Figure, page_of};
 use crate::ui::places::users::Users;
-use crate::ui::route::Route;
 use crate::ui::state::AppState;
 
 fn changed(book: &Book, id: PackagingSetId, change: impl FnOnce(&mut PackagingSet)) -> Option<Edit> {

@@ -8,8 +8,8 @@ mod what_if;
 use leptos::prelude::*;
 
 use super::tabs::Tabs;
+use crate::app::route::Route;
 use crate::ui::live::{live, press, text};
-use crate::ui::route::Route;
 use crate::ui::state::AppState;
 
 /// A question to the prices.

@@ -6,13 +6,14 @@ use leptos::prelude::*;
 
 use super::change::changed;
 use super::uses;
+use crate::app::route::Route;
 use crate::book::{ContainerId, Edit, Key, PackagingSet, PackagingSetId, Record};
+use crate::ui::address::go;
 use crate::ui::fields::Choice;
 use crate::ui::live::{press, rows, text};
 use crate::ui::order;
 use crate::ui::parts::{Section, TakeOut};
 use crate::ui::random::random;
-use crate::ui::route::{Route, go};
 use crate::ui::state::AppState;
 
 /// The sets of packaging that a container shares with others.

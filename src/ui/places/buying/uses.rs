@@ -4,15 +4,16 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
+use crate::app::route::Route;
 use crate::book::{Book, Edit, Key, Packaging, PackagingId, PackagingUse, Record};
 use crate::cost::piece_cost;
 use crate::measure::{Exact, Money};
+use crate::ui::address::go;
 use crate::ui::fields::{self, Choice, Entry};
 use crate::ui::live::{rows, text};
 use crate::ui::order;
 use crate::ui::parts::{Section, TakeOut};
 use crate::ui::random::random;
-use crate::ui::route::{Route, go};
 use crate::ui::state::AppState;
 
 /// What a container or a shared set takes.

@@ -7,10 +7,10 @@ mod told;
 
 use leptos::prelude::*;
 
+use crate::app::route::Route;
 use crate::book::{Ingredient, IngredientId, Key, Weighing};
 use crate::ui::live::{live, press, text, when};
 use crate::ui::parts::{Back, page_of, wide_table};
-use crate::ui::route::Route;
 use crate::ui::state::AppState;
 use crate::words;
 use crate::yield_log::{Step, Summary, summary, yield_of};

@@ -5,14 +5,15 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use super::tabs::Tabs;
+use crate::app::route::Route;
 use crate::batch::{again, usual_day};
 use crate::book::{Batch, Edit, Key, Offer, Record};
 use crate::measure::{Date, Exact};
+use crate::ui::address::go;
 use crate::ui::fields::Day;
 use crate::ui::live::{flag, live, press, rows, text, trouble, when};
 use crate::ui::order;
 use crate::ui::parts::Section;
-use crate::ui::route::{Route, go};
 use crate::ui::state::AppState;
 use crate::ui::today::today;
 use crate::words;

@@ -6,6 +6,7 @@ mod turning;
 
 use leptos::prelude::*;
 
+use crate::app::route::Route;
 use crate::book::{Key, OfferId};
 use crate::label::allergens_of;
 use crate::make::{card, is_a_number_of_drinks};
@@ -15,7 +16,6 @@ use crate::ui::history::Session;
 use crate::ui::live::{live, press, rows, text, trouble};
 use crate::ui::order;
 use crate::ui::parts::{Back, page_of};
-use crate::ui::route::Route;
 use crate::ui::state::AppState;
 use crate::words;
 

@@ -4,11 +4,11 @@ use leptos::prelude::*;
 
 use super::lock::LockDevice;
 use super::tabs::Tabs;
+use crate::app::route::{Route, Sheet};
 use crate::book::{DrinkId, Key};
 use crate::ui::live::{rows, text, when};
 use crate::ui::order;
 use crate::ui::parts::Search;
-use crate::ui::route::{Route, Sheet};
 use crate::ui::state::AppState;
 use crate::words;
 

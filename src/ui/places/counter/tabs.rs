@@ -2,8 +2,8 @@
 
 use leptos::prelude::*;
 
+use crate::app::route::Route;
 use crate::ui::parts::sides;
-use crate::ui::route::Route;
 
 /// The sides of the Counter.
 #[component]

@@ -7,14 +7,15 @@ use leptos::prelude::*;
 use super::change::changed;
 use super::list::offer_row;
 use super::recipe::Recipe;
+use crate::app::route::Route;
 use crate::book::{Book, Drink, DrinkId, DrinkKind, Edit, Key, Offer, OfferId, Record, Scope};
 use crate::label::allergens_of;
 use crate::measure::Share;
+use crate::ui::address::go;
 use crate::ui::fields::{self, Choice, Entry};
 use crate::ui::live::{press, rows, text, when};
 use crate::ui::order;
 use crate::ui::parts::{Back, Section, page_of};
-use crate::ui::route::{Route, go};
 use crate::ui::state::AppState;
 use crate::words;
 

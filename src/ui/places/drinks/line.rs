@@ -6,12 +6,12 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use super::change::changed;
+use crate::app::route::Route;
 use crate::book::{Book, Drink, DrinkId, Edit, Ice, IcePlace, Key, Line, LineId, Scaling, Stage};
 use crate::measure::{Amount, Dimension, Exact, Unit, Wanted};
 use crate::ui::fields::{self, Choice, Entry};
 use crate::ui::live::{text, when};
 use crate::ui::parts::TakeOut;
-use crate::ui::route::Route;
 use crate::ui::state::AppState;
 use crate::words;
 

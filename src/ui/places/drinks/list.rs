@@ -2,14 +2,15 @@
 
 use leptos::prelude::*;
 
+use crate::app::route::Route;
 use crate::book::{Book, Drink, DrinkId, DrinkKind, Edit, Key, Labour, OfferId, Record};
 use crate::ledger::{Ledger, Standing};
 use crate::measure::{Amount, Exact, Money, Share};
+use crate::ui::address::go;
 use crate::ui::live::{flag, press, rows, text, when};
 use crate::ui::order;
 use crate::ui::parts::{Mark, Search, filter_chip};
 use crate::ui::random::random;
-use crate::ui::route::{Route, go};
 use crate::ui::state::AppState;
 use crate::words;
 

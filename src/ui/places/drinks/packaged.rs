@@ -4,10 +4,10 @@ use leptos::prelude::*;
 
 use super::filling::FillTarget;
 use super::label::Label;
+use crate::app::route::Route;
 use crate::book::{Key, OfferId};
 use crate::ui::live::text;
 use crate::ui::parts::{Back, page_of};
-use crate::ui::route::Route;
 use crate::ui::state::AppState;
 
 /// Label and fill of a drink at a size.

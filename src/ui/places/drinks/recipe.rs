@@ -7,15 +7,16 @@ use leptos::prelude::*;
 use super::amounts::AnySize;
 use super::change::changed;
 use super::line::LineRow;
+use crate::app::route::Route;
 use crate::book::{Book, DrinkId, Edit, Ingredient, IngredientId, Key, Line, LineId, Record, Scaling, Stage};
 use crate::fill::written_volume;
 use crate::measure::{Amount, Dimension, Exact, Share, Unit, Wanted};
+use crate::ui::address::go;
 use crate::ui::fields::{self, Choice, Entry};
 use crate::ui::live::{parts, text};
 use crate::ui::order;
 use crate::ui::parts::Section;
 use crate::ui::random::random;
-use crate::ui::route::{Route, go};
 use crate::ui::state::AppState;
 use crate::words;
 

@@ -2,11 +2,11 @@
 
 use leptos::prelude::*;
 
+use crate::app::route::Route;
 use crate::book::{Key, OfferId};
 use crate::ui::how::drawn;
 use crate::ui::live::{live, press, text, trouble};
 use crate::ui::parts::{Back, page_of};
-use crate::ui::route::Route;
 use crate::ui::state::AppState;
 use crate::working::{AtPrice, OfOffer, OfPackaged, OfPrice, Shown, Step, opened};
 

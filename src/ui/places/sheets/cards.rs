@@ -5,6 +5,7 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use super::frame::{Frame, Leaf};
+use crate::app::route::{Route, scope_from_text, scope_text};
 use crate::book::{Book, Key, OfferId, Scope};
 use crate::label::{Caution, allergens_of};
 use crate::make::{Card, Taken, card};
@@ -13,7 +14,6 @@ use crate::ui::fields::Choice;
 use crate::ui::live::{live, text};
 use crate::ui::order;
 use crate::ui::places::sizes::asked;
-use crate::ui::route::{Route, scope_from_text, scope_text};
 use crate::ui::state::AppState;
 use crate::words::{self, counter};
 

@@ -5,11 +5,11 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
+use crate::app::route::Route;
 use crate::store::paper::Paper;
 use crate::ui::fields::Choice;
 use crate::ui::live::{press, text, when};
 use crate::ui::parts::Back;
-use crate::ui::route::Route;
 use crate::ui::state::AppState;
 use crate::ui::today::today;
 use crate::words;

@@ -25,7 +25,7 @@ mod prices;
 
 use leptos::prelude::*;
 
-use crate::ui::route::{Route, Sheet};
+use crate::app::route::{Route, Sheet};
 use crate::words;
 use frame::{Frame, Leaf};
 

@@ -3,13 +3,13 @@
 use leptos::prelude::*;
 
 use super::frame::{Frame, Leaf};
+use crate::app::route::Route;
 use crate::book::{Book, DrinkId, DrinkKind, Key, OfferId, Scope};
 use crate::label;
 use crate::ledger::Standing;
 use crate::ui::fields::Tick;
 use crate::ui::live::live;
 use crate::ui::order;
-use crate::ui::route::Route;
 use crate::ui::state::AppState;
 use crate::words;
 

@@ -1,9 +1,9 @@
 //! What is asked on a screen and not kept in the book: a part of the menu, sizes.
 
+use crate::app::route::scope_text;
 use crate::book::{Book, ContainerId, DrinkKind, Key, Scope};
 use crate::sales::foremost_kind;
 use crate::ui::order;
-use crate::ui::route::scope_text;
 use crate::words;
 
 /// Parts of the menu that are sold in any size: the kinds, then the drinks by name.

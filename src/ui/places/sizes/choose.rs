@@ -6,10 +6,11 @@ use leptos::prelude::*;
 
 use super::asked;
 use super::trying::Trying;
+use crate::app::route::{Route, scope_from_text, scope_text};
 use crate::book::{Key, Scope};
+use crate::ui::address::go;
 use crate::ui::fields::Choice;
 use crate::ui::live::{flag, live, press, rows, text, when};
-use crate::ui::route::{Route, go, scope_from_text, scope_text};
 use crate::ui::state::AppState;
 use crate::words;
 

@@ -8,13 +8,13 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
+use crate::app::route::{Route, scope_from_text, scope_text};
 use crate::book::{ContainerId, DrinkId, Key, Scope};
 use crate::plan::MOST_CANDIDATES;
 use crate::ui::fields::{Ask, Choice};
 use crate::ui::live::{live, press, text, trouble, when};
 use crate::ui::order;
 use crate::ui::parts::{Back, Section};
-use crate::ui::route::{Route, scope_from_text, scope_text};
 use crate::ui::state::AppState;
 use crate::words;
 

@@ -2,12 +2,12 @@
 
 use leptos::prelude::*;
 
+use crate::app::route::Route;
 use crate::book::{DrinkKind, Key};
 use crate::market::{Market, Ours, market};
 use crate::measure::{Date, Exact, Volume};
 use crate::ui::chart::{Axis, Look, Series, chart};
 use crate::ui::live::{live, text, trouble, when};
-use crate::ui::route::Route;
 use crate::ui::state::AppState;
 use crate::words;
 

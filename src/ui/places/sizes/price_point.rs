@@ -6,6 +6,7 @@ use std::time::Duration;
 use leptos::prelude::*;
 
 use super::asked;
+use crate::app::route::{Route, scope_from_text, scope_text};
 use crate::book::{Book, ContainerId, Key, OfferId, Scope};
 use crate::cost::Part;
 use crate::ledger::Standing;
@@ -16,7 +17,6 @@ use crate::ui::fields::{Ask, Choice, Choose, asked_price};
 use crate::ui::how::opens;
 use crate::ui::live::{live, press, text, when};
 use crate::ui::parts::{Back, Mark, Section, figures};
-use crate::ui::route::{Route, scope_from_text, scope_text};
 use crate::ui::state::AppState;
 use crate::words;
 use crate::working::{AtPrice, OfOffer, OfPrice, Shown};

@@ -2,9 +2,9 @@
 
 use leptos::prelude::*;
 
+use crate::app::route::Route;
 use crate::book::Scope;
 use crate::ui::live::when;
-use crate::ui::route::Route;
 use crate::ui::state::AppState;
 
 /// A question, the words that stand under it, and the screen that answers it.

@@ -6,12 +6,12 @@ use leptos::prelude::*;
 
 use super::by_drink::{Units, by_drink};
 use super::till::FromTill;
+use crate::app::route::Route;
 use crate::book::{Key, Scope};
 use crate::measure::{Date, Exact, Money};
 use crate::sales::{self, Average};
 use crate::ui::live::{live, press, rows, text, trouble, when};
 use crate::ui::parts::{Back, Figure, Section};
-use crate::ui::route::Route;
 use crate::ui::state::AppState;
 use crate::ui::today::today;
 use crate::words;

@@ -5,11 +5,11 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use super::by_drink::{Units, by_drink};
+use crate::app::route::Route;
 use crate::measure::Date;
 use crate::sales;
 use crate::ui::live::{flag, text};
 use crate::ui::parts::{Back, Figure};
-use crate::ui::route::Route;
 use crate::ui::state::AppState;
 use crate::ui::today::today;
 use crate::words;

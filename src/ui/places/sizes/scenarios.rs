@@ -5,16 +5,17 @@ mod drinks;
 
 use leptos::prelude::*;
 
+use crate::app::route::Route;
 use crate::book::{Book, Edit, Key, Offer, OfferId, Record, Scenario, ScenarioId};
 use crate::ledger::Ledger;
 use crate::measure::Exact;
 use crate::plan::{Totals, scenario_ledger};
+use crate::ui::address::go;
 use crate::ui::fields::{self, Entry};
 use crate::ui::live::{press, rows, text, trouble, when};
 use crate::ui::order;
 use crate::ui::parts::{Back, Section, page_of};
 use crate::ui::random::random;
-use crate::ui::route::{Route, go};
 use crate::ui::state::AppState;
 use crate::words::{self, Plans};
 

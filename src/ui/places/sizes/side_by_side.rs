@@ -6,10 +6,10 @@ use super::choose::Choose;
 use super::tables::{PerDrink, PerPart, PerVolume, Steps};
 use super::trying::Trying;
 use super::what_if::WhatIf;
+use crate::app::route::Route;
 use crate::book::{DrinkId, Key, Scope};
 use crate::ui::live::{flag, text, trouble, when};
 use crate::ui::parts::{Back, page_of};
-use crate::ui::route::Route;
 use crate::ui::state::AppState;
 use crate::words;
 

@@ -4,6 +4,7 @@ use leptos::prelude::*;
 
 use super::chart::{LinesBySize, PartsBySize};
 use super::trying::Columns;
+use crate::app::route::Route;
 use crate::book::{DrinkId, Key, OfferId};
 use crate::cost::Part;
 use crate::ledger::Standing;
@@ -12,7 +13,6 @@ use crate::sizes::{SizeRow, SoldSize, Step};
 use crate::ui::how::opens;
 use crate::ui::live::{live, text, when};
 use crate::ui::parts::{Mark, Section};
-use crate::ui::route::Route;
 use crate::ui::state::AppState;
 use crate::words;
 use crate::working::{AtPrice, OfOffer, OfPrice, OfSize, Shown};

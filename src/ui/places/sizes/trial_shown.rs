@@ -2,6 +2,7 @@
 
 use leptos::prelude::*;
 
+use crate::app::route::Route;
 use crate::book::{Book, TrialId};
 use crate::measure::{Date, Exact, NumberStyle};
 use crate::statistics::Spread;
@@ -9,7 +10,6 @@ use crate::trial::{Judged, Verdict, WeekSum, judge};
 use crate::ui::chart::{Axis, Look, Series, chart};
 use crate::ui::live::{live, text, trouble, when};
 use crate::ui::parts::{Section, figures, wide_table};
-use crate::ui::route::Route;
 use crate::ui::state::AppState;
 use crate::words;
 

@@ -6,14 +6,15 @@ use leptos::prelude::*;
 
 use super::asked;
 use super::trial_shown::TrialShown;
+use crate::app::route::{Route, scope_from_text, scope_text};
 use crate::book::{Book, Edit, Key, Record, Scope, Trial, TrialId};
 use crate::measure::Date;
 use crate::trial::judge;
+use crate::ui::address::go;
 use crate::ui::fields::{self, Choice, Choose, Day, Entry};
 use crate::ui::live::{press, rows, text, trouble, when};
 use crate::ui::parts::{Back, Section, page_of};
 use crate::ui::random::random;
-use crate::ui::route::{Route, go, scope_from_text, scope_text};
 use crate::ui::state::AppState;
 use crate::ui::today::today;
 use crate::words;

@@ -5,6 +5,7 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use super::said;
+use crate::app::route::Route;
 use crate::book::{Edit, Goods, OfferId, PackId, Record};
 use crate::buying_list::{Here, Proposal, Proposed, Quote, makes, propose};
 use crate::make::Unmade;
@@ -12,7 +13,6 @@ use crate::measure::{Date, Exact, Money, Overflow};
 use crate::ui::fields::{Ask, Choice, Choose, Day, Tick, asked_number};
 use crate::ui::live::{flag, live, press, text, trouble, when};
 use crate::ui::parts::{Section, figures};
-use crate::ui::route::Route;
 use crate::ui::state::AppState;
 use crate::ui::today::today;
 use crate::words;

@@ -10,11 +10,11 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use super::tabs::Tabs;
+use crate::app::route::{Route, Sheet};
 use crate::book::{Book, BuyingList, Edit, Record};
 use crate::ui::fields::Tick;
 use crate::ui::live::{flag, press, text, when};
 use crate::ui::parts::Section;
-use crate::ui::route::{Route, Sheet};
 use crate::ui::share::Share;
 use crate::ui::state::AppState;
 use crate::words;

@@ -3,13 +3,13 @@
 use leptos::prelude::*;
 
 use super::moved::link;
+use crate::app::route::Route;
 use crate::book::{Book, Key};
 use crate::measure::{Exact, NumberStyle};
 use crate::price_watch::{Exposed as OfGoods, Exposure, exposure};
 use crate::ui::chart::{Bar, bars};
 use crate::ui::live::{live, text, trouble, when};
 use crate::ui::parts::wide_table;
-use crate::ui::route::Route;
 use crate::ui::state::AppState;
 use crate::words;
 

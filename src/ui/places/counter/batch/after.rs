@@ -2,15 +2,16 @@
 
 use leptos::prelude::*;
 
+use crate::app::route::Route;
 use crate::batch::{taken_off, to_take_off};
 use crate::book::{Edit, Key};
 use crate::make::needs;
 use crate::measure::Date;
 use crate::on_hand::used;
+use crate::ui::address::go;
 use crate::ui::live::{flag, press, text, trouble};
 use crate::ui::parts::Section;
 use crate::ui::places::counter::said::said;
-use crate::ui::route::{Route, go};
 use crate::ui::state::AppState;
 use crate::words;
 

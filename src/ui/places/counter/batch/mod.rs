@@ -9,6 +9,7 @@ use leptos::prelude::*;
 
 use super::best::Best;
 use super::said::said;
+use crate::app::route::{Route, Sheet as Print};
 use crate::batch::{Sheet, on_shelf, sheet, takes_up};
 use crate::book::{Batch, Book, Edit, Key, OfferId};
 use crate::make::{Needs, needs};
@@ -16,7 +17,6 @@ use crate::measure::{Date, Exact, Overflow};
 use crate::on_hand::{Reach, Reached, Wish, reach};
 use crate::ui::live::{live, press, text, trouble, when};
 use crate::ui::parts::{Back, Section, page_of};
-use crate::ui::route::{Route, Sheet as Print};
 use crate::ui::state::AppState;
 use crate::words;
 

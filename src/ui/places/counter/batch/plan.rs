@@ -4,6 +4,7 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
+use crate::app::route::Route;
 use crate::batch::{filled, takes_up, without};
 use crate::book::{Book, Key, Make, OfferId};
 use crate::measure::{Date, Exact};
@@ -11,7 +12,6 @@ use crate::ui::fields::{self, Choice, Entry, Tick};
 use crate::ui::live::{flag, press, rows, text, when};
 use crate::ui::order;
 use crate::ui::parts::{Section, TakeOut};
-use crate::ui::route::Route;
 use crate::ui::state::AppState;
 
 /// How many of each drink and size are made.

@@ -5,10 +5,11 @@ use leptos::ev;
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 
+use crate::app::route::Route;
 use crate::book::{Key, OfferId};
+use crate::ui::address::go;
 use crate::ui::live::{text, when};
 use crate::ui::order;
-use crate::ui::route::{Route, go};
 use crate::ui::state::AppState;
 
 /// Which way to turn.

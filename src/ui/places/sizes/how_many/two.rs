@@ -5,13 +5,14 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use super::asked::{Asked, KEPT};
+use crate::app::route::Route;
 use crate::book::{ContainerId, Edit, Key, PackagingPart, Record, ScenarioId};
 use crate::plan::{Plan, change, keep};
+use crate::ui::address::go;
 use crate::ui::fields::{Ask, Choice};
 use crate::ui::live::{live, press, text, trouble, when};
 use crate::ui::parts::Section;
 use crate::ui::random::random;
-use crate::ui::route::{Route, go};
 use crate::words;
 
 /// Longest name of a scenario, in characters.

@@ -3,6 +3,7 @@
 use leptos::prelude::*;
 
 use super::asking::Asking;
+use crate::app::route::Route;
 use crate::book::{DrinkId, Key, OfferId};
 use crate::measure::{Exact, Money};
 use crate::switching::{DrinkSwitch, PriceFrom, Question, Side};
@@ -10,7 +11,6 @@ use crate::ui::fields::{Entry, tried_number};
 use crate::ui::how::opens;
 use crate::ui::live::{live, rows, text};
 use crate::ui::parts::{Section, wide_table};
-use crate::ui::route::Route;
 use crate::ui::state::AppState;
 use crate::words;
 use crate::working::{AtPrice, OfOffer, OfPrice, Shown};

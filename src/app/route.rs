@@ -1,7 +1,5 @@
 //! Where the person is, kept in the address after the hash, so that Back works anywhere.
 
-use leptos::prelude::*;
-
 use crate::book::{
     ContainerId, DrinkId, DrinkKind, Goods, IngredientId, OfferId, PackagingId, PackagingSetId, ScenarioId, Scope,
     TrialId,
@@ -302,8 +300,5 @@ const fn kind_name(kind: DrinkKind) -> &'static str {
     }
 }
 
-/// Goes to a screen.
-pub fn go(route: Route) {
-    // Setting the hash of one's own page cannot be refused.
-    let _ = window().location().set_hash(&route.address());
-}
+#[cfg(test)]
+mod tests;

@@ -1,0 +1,4 @@
+//! What the app knows without a browser: no screen, no clock, no storage, so that native tests
+//! reach it.
+
+pub mod route;
