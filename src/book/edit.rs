@@ -3,7 +3,7 @@
 #[cfg(test)]
 mod tests;
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
 use super::{Book, Goods, Key, Offer, OfferId, PackId, Record, Refusal, check};
 use crate::measure::{Date, Money};
@@ -97,9 +97,37 @@ impl Edit {
         edits.extend(users_first.filter(|key| !matches!(key, Key::Offer(_))).map(Edit::Remove));
         Edit::Together(edits)
     }
+
+    /// The edit that makes `book` hold these records, and not hold those that are none.
+    pub fn records(book: &Book, records: &BTreeMap<Key, Option<Record>>) -> Edit {
+        let puts = records.values().filter_map(Option::clone).map(Edit::Put);
+        // Keys are in the order of need: what needs another goes before it.
+        let gone = records.iter().rev().filter(|(key, record)| record.is_none() && book.contains(**key));
+        Edit::Together(puts.chain(gone.map(|(key, _)| Edit::Remove(*key))).collect())
+    }
+
+    /// The records that it writes or takes out.
+    pub fn keys(&self) -> BTreeSet<Key> {
+        let mut keys = BTreeSet::new();
+        match self {
+            Edit::Put(record) => drop(keys.insert(record.key())),
+            Edit::Remove(key) => drop(keys.insert(*key)),
+            Edit::SetPackPrice { goods, .. } => drop(keys.insert(Key::from(*goods))),
+            Edit::SetPrice { offer, .. } => drop(keys.insert(Key::Offer(*offer))),
+            Edit::Together(edits) => edits.iter().for_each(|edit| keys.extend(edit.keys())),
+        }
+        keys
+    }
 }
 
 impl Book {
+    /// The records at these keys; none where there is none.
+    pub fn at(&self, keys: &BTreeSet<Key>) -> BTreeMap<Key, Option<Record>> {
+        let mut records = BTreeMap::new();
+        records.extend(keys.iter().map(|key| (*key, self.record(*key))));
+        records
+    }
+
     /// Applies an edit: checks first, changes after.
     ///
     /// # Errors

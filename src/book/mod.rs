@@ -15,6 +15,7 @@ mod id;
 mod ingredient;
 mod market;
 mod pack;
+mod patch;
 mod record;
 mod refusal;
 mod sales;
@@ -41,6 +42,7 @@ pub use id::{
 pub use ingredient::{Ingredient, Stage};
 pub use market::SeenPrice;
 pub use pack::{Goods, Pack, Quoted, Tier};
+pub use patch::{Change, Clash, Patch, Step, Tree};
 pub use record::{Key, Record};
 pub use refusal::{Field, Problem, Refusal};
 pub use sales::{Scope, Sold, Trial, Week};

@@ -46,15 +46,7 @@ impl Row {
 pub fn news(book: &Book, rows: &[Row]) -> Edit {
     let mut records = BTreeMap::new();
     records.extend(rows.iter().map(|row| (row.key, row.record.clone())));
-    edit(book, &records)
-}
-
-/// The edit that makes `book` hold these records, and not hold those that are none.
-pub(super) fn edit(book: &Book, records: &BTreeMap<Key, Option<Record>>) -> Edit {
-    let puts = records.values().filter_map(Option::clone).map(Edit::Put);
-    // Keys are in the order of need: what needs another goes before it.
-    let gone = records.iter().rev().filter(|(key, record)| record.is_none() && book.contains(**key));
-    Edit::Together(puts.chain(gone.map(|(key, _)| Edit::Remove(*key))).collect())
+    Edit::records(book, &records)
 }
 
 #[derive(Clone, Serialize, Deserialize)]

@@ -1,7 +1,7 @@
 //! Whatever is done to a book can be undone; what is refused changes nothing; and the ledger
 //! that follows the edits is the one computed anew.
 
-use brimwright::book::{Book, Edit, Key, Record};
+use brimwright::book::{Book, Edit, Key, Patch, Record};
 use brimwright::ledger::Ledger;
 use proptest::collection::vec;
 use proptest::prelude::*;
@@ -48,6 +48,55 @@ proptest! {
             edited.apply(&inverse).expect("an inverse is never refused");
         }
         prop_assert_eq!(stored(&edited), stored(&book));
+    }
+
+    #[test]
+    fn a_patch_takes_a_step_back_and_does_it_again(mut book in book(), edits in vec(edit(), 1..12)) {
+        for edit in edits {
+            let before = book.clone();
+            let was = book.at(&edit.keys());
+            let Ok(applied) = book.apply(&edit) else { continue };
+            prop_assert!(applied.touched.iter().all(|key| was.contains_key(key)));
+            let patch = Patch::between(&was, &book);
+            prop_assert_eq!(patch.is_empty(), stored(&before) == stored(&book));
+            let mut back = book.clone();
+            let inverse = patch.inverse().edit(&back).expect("nothing came between");
+            back.apply(&inverse).expect("the book before held");
+            prop_assert_eq!(&back, &before);
+            let again = patch.edit(&back).expect("nothing came between");
+            back.apply(&again).expect("the book after held");
+            prop_assert_eq!(&back, &book);
+        }
+    }
+
+    #[test]
+    fn a_patch_carried_over_another_step_leaves_that_as_it_is(book in book(), one in edit(), other in edit()) {
+        // Two tabs that began with the same book.
+        let patch_of = |edit: &Edit| {
+            let (mut tab, was) = (book.clone(), book.at(&edit.keys()));
+            tab.apply(edit).ok().map(|_| (Patch::between(&was, &tab), tab))
+        };
+        let (Some((mine, _)), Some((theirs, after_theirs))) = (patch_of(&one), patch_of(&other)) else { return Ok(()) };
+        let mut both = after_theirs.clone();
+        match mine.edit(&both) {
+            Ok(edit) => if both.apply(&edit).is_ok() {
+                // Their values still stand: doing theirs again changes nothing.
+                let edit = theirs.edit(&both).expect("their values stand");
+                let merged = both.clone();
+                both.apply(&edit).expect("it is there already");
+                prop_assert_eq!(&both, &merged);
+                // And mine can be taken back without touching theirs, unless both did the same.
+                if !mine.meets(&theirs) {
+                    let edit = mine.inverse().edit(&both).expect("my values stand");
+                    both.apply(&edit).expect("their book held");
+                    prop_assert_eq!(stored(&both), stored(&after_theirs));
+                }
+            },
+            Err(clashes) => {
+                prop_assert!(!clashes.is_empty());
+                prop_assert!(mine.meets(&theirs), "{:?}", clashes);
+            }
+        }
     }
 
     #[test]

@@ -10,7 +10,7 @@ use std::rc::Rc;
 pub(super) use known::Known;
 use queue::{Change, Queue};
 
-use super::{Backing, Commit, Durability, Fault, Row, damage, row};
+use super::{Backing, Commit, Durability, Fault, Row, damage};
 use crate::book::{Applied, Book, BookId, Edit, Refusal};
 
 /// Whether the open book is saved.
@@ -124,7 +124,7 @@ impl<B: Backing> Keeper<B> {
     /// What is not saved, as an edit of `stored`; none where everything is.
     pub fn unsaved(&self, stored: &Book) -> Option<Edit> {
         let change = self.inner.queue.borrow().as_one()?;
-        Some(row::edit(stored, &change.records))
+        Some(Edit::records(stored, &change.records))
     }
 
     fn tell(&self) {

@@ -1,0 +1,164 @@
+use super::*;
+use crate::support::{amount, day, drink, drink_id, exact, ingredient, ingredient_id, line, money, pack, settings};
+
+fn book() -> Book {
+    let mut book = Book::new(settings());
+    for id in 1..=3 {
+        let packs = [pack(1, "40 lb", "30"), pack(2, "25 lb", "20")];
+        book.apply(&Edit::Put(Record::Ingredient(ingredient(id, packs)))).unwrap();
+    }
+    book.apply(&Edit::Put(Record::Drink(drink(1, "16 fl oz", [line(1, 1, "3 fl oz"), line(2, 2, "4 fl oz")]))))
+        .unwrap();
+    book
+}
+
+const CARROT: u64 = 1;
+
+/// Changes an ingredient by hand; gives what that did.
+fn change(book: &mut Book, id: u64, change: impl FnOnce(&mut crate::book::Ingredient)) -> Patch {
+    let mut record = book.ingredient(ingredient_id(id)).unwrap().clone();
+    change(&mut record);
+    step(book, &Edit::Put(Record::Ingredient(record)))
+}
+
+fn step(book: &mut Book, edit: &Edit) -> Patch {
+    let was = book.at(&edit.keys());
+    book.apply(edit).unwrap();
+    Patch::between(&was, book)
+}
+
+fn apply(book: &mut Book, patch: &Patch) {
+    let edit = patch.edit(book).unwrap();
+    book.apply(&edit).unwrap();
+}
+
+#[test]
+fn taking_back_leaves_what_others_changed_in_the_same_record() {
+    let mut book = book();
+    let mine = change(&mut book, CARROT, |it| it.packs[0].price = money("31"));
+    let _theirs = change(&mut book, CARROT, |it| {
+        it.name = "Carrots".into();
+        it.packs[1].price = money("19");
+        it.packs.push(pack(3, "5 lb", "6"));
+    });
+    apply(&mut book, &mine.inverse());
+    let carrot = book.ingredient(ingredient_id(CARROT)).unwrap();
+    assert_eq!(carrot.name, "Carrots");
+    assert_eq!(carrot.packs.iter().map(|pack| pack.price).collect::<Vec<_>>(), ["30", "19", "6"].map(money));
+    apply(&mut book, &mine);
+    assert_eq!(book.ingredient(ingredient_id(CARROT)).unwrap().packs[0].price, money("31"));
+}
+
+#[test]
+fn the_same_value_changed_since_is_a_clash_that_names_it() {
+    let mut book = book();
+    let mine = change(&mut book, CARROT, |it| it.packs[0].price = money("31"));
+    change(&mut book, CARROT, |it| it.packs[0].price = money("32"));
+    let clashes = mine.inverse().edit(&book).unwrap_err();
+    assert_eq!(clashes.len(), 1);
+    assert_eq!((clashes[0].key, clashes[0].field()), (Key::Ingredient(ingredient_id(CARROT)), Some("price")));
+    assert_eq!(clashes[0].stands, Some(Tree::Text("32".into())));
+    assert_eq!(clashes[0].wanted, Some(Tree::Text("30".into())));
+    // What somebody else put back already is as wanted.
+    change(&mut book, CARROT, |it| it.packs[0].price = money("30"));
+    assert_eq!(mine.inverse().edit(&book).map(|edit| book.apply(&edit).is_ok()), Ok(true));
+}
+
+#[test]
+fn elements_come_and_go_at_their_places() {
+    let mut book = book();
+    let order = |book: &Book| -> Vec<u64> {
+        book.ingredient(ingredient_id(CARROT)).unwrap().packs.iter().map(|pack| pack.id.number()).collect()
+    };
+    let gone = change(&mut book, CARROT, |it| drop(it.packs.remove(0)));
+    change(&mut book, CARROT, |it| it.packs.push(pack(3, "5 lb", "6")));
+    apply(&mut book, &gone.inverse());
+    assert_eq!(order(&book), [1, 2, 3]);
+    let turned = change(&mut book, CARROT, |it| it.packs.swap(0, 1));
+    assert_eq!(order(&book), [2, 1, 3]);
+    change(&mut book, CARROT, |it| drop(it.packs.remove(2)));
+    apply(&mut book, &turned.inverse());
+    assert_eq!(order(&book), [1, 2]);
+    // The last element goes, and comes back into a list that is not written any more.
+    let mut priced = book.clone();
+    let tiers = change(&mut priced, CARROT, |it| {
+        it.packs[0].tiers = vec![crate::book::Tier { from: exact("5"), price: money("28") }];
+    });
+    apply(&mut priced, &tiers.inverse());
+    apply(&mut priced, &tiers);
+    assert_eq!(priced.ingredient(ingredient_id(CARROT)).unwrap().packs[0].tiers.len(), 1);
+}
+
+#[test]
+fn two_orders_of_one_list_are_a_clash() {
+    let mut book = book();
+    change(&mut book, CARROT, |it| it.packs.push(pack(3, "5 lb", "6")));
+    let turned = change(&mut book, CARROT, |it| it.packs.rotate_left(1));
+    change(&mut book, CARROT, |it| it.packs.reverse());
+    let clashes = turned.inverse().edit(&book).unwrap_err();
+    assert_eq!(clashes[0].path.last(), Some(&Step::Order));
+    assert_eq!(clashes[0].field(), Some("packs"));
+}
+
+#[test]
+fn a_record_that_came_goes_only_as_it_was() {
+    let mut book = book();
+    let came = step(&mut book, &Edit::Put(Record::Ingredient(ingredient(9, []))));
+    let mut other = book.clone();
+    apply(&mut book, &came.inverse());
+    assert!(!book.contains(Key::Ingredient(ingredient_id(9))));
+    change(&mut other, 9, |it| it.name = "Red beet".into());
+    let clashes = came.inverse().edit(&other).unwrap_err();
+    assert_eq!((clashes[0].path.len(), clashes[0].field()), (0, None));
+    // What uses it forbids it as ever.
+    let mut used = book.clone();
+    apply(&mut used, &came);
+    used.apply(&Edit::Put(Record::Drink(drink(1, "16 fl oz", [line(1, 9, "3 fl oz")])))).unwrap();
+    let edit = came.inverse().edit(&used).unwrap();
+    assert!(matches!(used.apply(&edit), Err(crate::book::Refusal::InUse { .. })));
+}
+
+#[test]
+fn parts_that_hold_only_together_are_a_clash() {
+    let mut book = book();
+    let stepped = |book: &Book, scaling| {
+        let mut it = book.drink(drink_id(1)).unwrap().clone();
+        it.lines[0].scaling = scaling;
+        Edit::Put(Record::Drink(it))
+    };
+    let edit = stepped(&book, crate::book::Scaling::Stepped(amount("1 fl oz")));
+    let to_steps = step(&mut book, &edit);
+    let edit = stepped(&book, crate::book::Scaling::Fixed);
+    step(&mut book, &edit);
+    assert_eq!(to_steps.inverse().edit(&book).unwrap_err()[0].field(), Some("scaling"));
+}
+
+#[test]
+fn a_patch_is_written_and_read_back() {
+    let mut book = book();
+    let mut patch = change(&mut book, CARROT, |it| {
+        it.packs[0].quote(money("31"), day("2026-11-23"));
+        it.packs.swap(0, 1);
+        it.packs.push(pack(3, "5 lb", "6"));
+        it.allergens = Some(vec![]);
+    });
+    let text = serde_json::to_string(&patch).unwrap();
+    assert_eq!(serde_json::from_str::<Patch>(&text).unwrap(), patch);
+    let came = step(&mut book, &Edit::Put(Record::Ingredient(ingredient(9, []))));
+    assert!(!patch.meets(&came));
+    assert_eq!(patch.keys().collect::<Vec<_>>(), [Key::Ingredient(ingredient_id(CARROT))]);
+    patch = change(&mut book, 9, |it| it.name = "Red beet".into());
+    assert!(patch.meets(&came), "a name is a part of its record");
+    let other = change(&mut book, 9, |it| it.packs.push(pack(1, "25 lb", "20")));
+    assert!(!patch.meets(&other));
+}
+
+#[test]
+fn no_list_of_allergens_is_not_an_empty_one() {
+    let mut book = book();
+    let none_in_it = change(&mut book, CARROT, |it| it.allergens = Some(vec![]));
+    apply(&mut book, &none_in_it.inverse());
+    assert_eq!(book.ingredient(ingredient_id(CARROT)).unwrap().allergens, None);
+    apply(&mut book, &none_in_it);
+    assert_eq!(book.ingredient(ingredient_id(CARROT)).unwrap().allergens, Some(vec![]));
+}
