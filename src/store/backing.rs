@@ -2,7 +2,7 @@
 
 use std::future::Future;
 
-use super::{BookEntry, Fault, Row};
+use super::{BookEntry, Drawer, Fault, Row, Slip};
 use crate::book::BookId;
 
 /// What keeps the rows: texts in, texts out. What they mean is for others to say, so that a text
@@ -28,11 +28,31 @@ pub trait Backing: Clone + 'static {
     /// storage itself.
     fn commit(&self, commit: &Commit) -> impl Future<Output = Result<(), Fault>>;
 
-    /// Deletes a book, whether it reads or not. Tells the other tabs.
+    /// Deletes a book with its steps, whether it reads or not, and keeps `slips` of it: both or
+    /// neither. Tells the other tabs.
     ///
     /// # Errors
     /// Any [`Fault`] of the storage itself.
-    fn delete(&self, id: BookId) -> impl Future<Output = Result<(), Fault>>;
+    fn delete(&self, id: BookId, slips: &[Slip]) -> impl Future<Output = Result<(), Fault>>;
+
+    /// The slips in a drawer, of one book or of all, by book and id.
+    ///
+    /// # Errors
+    /// Any [`Fault`] of the storage itself.
+    fn slips(&self, drawer: Drawer, book: Option<BookId>) -> impl Future<Output = Result<Vec<Slip>, Fault>>;
+
+    /// The text of one slip; none where there is none.
+    ///
+    /// # Errors
+    /// Any [`Fault`] of the storage itself.
+    fn slip(&self, drawer: Drawer, book: BookId, id: &str) -> impl Future<Output = Result<Option<String>, Fault>>;
+
+    /// Writes slips, and throws away those without a text: all or none. On the disk when this
+    /// returns.
+    ///
+    /// # Errors
+    /// Any [`Fault`] of the storage itself.
+    fn file(&self, slips: &[Slip]) -> impl Future<Output = Result<(), Fault>>;
 
     /// Does `work` in its own time.
     fn spawn(&self, work: impl Future<Output = ()> + 'static);
@@ -56,6 +76,8 @@ pub struct Commit {
     pub entry: BookEntry,
     /// The rows to write.
     pub rows: Vec<Row>,
+    /// The slips to write or to throw away with them.
+    pub slips: Vec<Slip>,
     /// How hard to press.
     pub durability: Durability,
 }

@@ -7,7 +7,7 @@ use std::pin::Pin;
 use std::rc::Rc;
 use std::task::{Context, Poll, Waker};
 
-use super::{Backing, BookEntry, Commit, Fault, StoredBook};
+use super::{Backing, BookEntry, Commit, Drawer, Fault, Slip, StoredBook};
 use crate::book::BookId;
 
 /// A backing in memory. Its clones are tabs on the same storage.
@@ -20,6 +20,7 @@ pub struct InMemory {
 struct Inner {
     entries: RefCell<BTreeMap<BookId, String>>,
     rows: RefCell<BTreeMap<(BookId, String), (u64, String)>>,
+    slips: RefCell<BTreeMap<(Drawer, BookId, String), String>>,
     commits: Cell<usize>,
     faults: RefCell<BTreeMap<usize, (Fault, bool)>>,
     tasks: RefCell<Vec<Task>>,
@@ -60,6 +61,25 @@ impl InMemory {
         self.inner.entries.borrow_mut().insert(book, text.to_string());
     }
 
+    /// Whether the next commit is to fail: what the fault is, and whether it is written all the
+    /// same.
+    fn next_fault(&self) -> Option<(Fault, bool)> {
+        let fault = self.inner.faults.borrow_mut().remove(&self.commits());
+        self.inner.commits.set(self.commits().saturating_add(1));
+        fault
+    }
+
+    fn put_slips(&self, slips: &[Slip]) {
+        let mut kept = self.inner.slips.borrow_mut();
+        for slip in slips {
+            let key = (slip.drawer, slip.book, slip.id.clone());
+            match &slip.text {
+                Some(text) => drop(kept.insert(key, text.clone())),
+                None => drop(kept.remove(&key)),
+            }
+        }
+    }
+
     /// Does what was spawned, until nothing is left to do.
     pub fn run(&self) {
         let mut context = Context::from_waker(Waker::noop());
@@ -93,8 +113,7 @@ impl Backing for InMemory {
     }
 
     async fn commit(&self, commit: &Commit) -> Result<(), Fault> {
-        let fault = self.inner.faults.borrow_mut().remove(&self.commits());
-        self.inner.commits.set(self.commits().saturating_add(1));
+        let fault = self.next_fault();
         turn().await;
         if let Some((fault, false)) = fault {
             return Err(fault);
@@ -111,13 +130,46 @@ impl Backing for InMemory {
             self.inner.rows.borrow_mut().insert((row.book, row.key.to_string()), (row.revision, text));
         }
         self.inner.entries.borrow_mut().insert(commit.entry.id, entry);
+        self.put_slips(&commit.slips);
         fault.map_or(Ok(()), |(fault, _)| Err(fault))
     }
 
-    async fn delete(&self, id: BookId) -> Result<(), Fault> {
+    async fn delete(&self, id: BookId, slips: &[Slip]) -> Result<(), Fault> {
+        let fault = self.next_fault();
+        if let Some((fault, false)) = fault {
+            return Err(fault);
+        }
         self.inner.entries.borrow_mut().remove(&id);
         self.inner.rows.borrow_mut().retain(|(book, _), _| *book != id);
-        Ok(())
+        self.inner.slips.borrow_mut().retain(|(drawer, book, _), _| *drawer != Drawer::Steps || *book != id);
+        self.put_slips(slips);
+        fault.map_or(Ok(()), |(fault, _)| Err(fault))
+    }
+
+    async fn slips(&self, drawer: Drawer, book: Option<BookId>) -> Result<Vec<Slip>, Fault> {
+        let slips = self.inner.slips.borrow();
+        let wanted = slips.iter().filter(|((of, id, _), _)| *of == drawer && book.is_none_or(|book| *id == book));
+        let slip = |((drawer, book, id), text): (&(Drawer, BookId, String), &String)| Slip {
+            drawer: *drawer,
+            book: *book,
+            id: id.clone(),
+            text: Some(text.clone()),
+        };
+        Ok(wanted.map(slip).collect())
+    }
+
+    async fn slip(&self, drawer: Drawer, book: BookId, id: &str) -> Result<Option<String>, Fault> {
+        Ok(self.inner.slips.borrow().get(&(drawer, book, id.to_string())).cloned())
+    }
+
+    async fn file(&self, slips: &[Slip]) -> Result<(), Fault> {
+        let fault = self.next_fault();
+        turn().await;
+        if let Some((fault, false)) = fault {
+            return Err(fault);
+        }
+        self.put_slips(slips);
+        fault.map_or(Ok(()), |(fault, _)| Err(fault))
     }
 
     fn spawn(&self, work: impl Future<Output = ()> + 'static) {

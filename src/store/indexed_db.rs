@@ -4,16 +4,16 @@ use std::cell::{Cell, RefCell};
 use std::future::Future;
 use std::rc::{Rc, Weak};
 
-use js_sys::{Array, JSON, Reflect};
+use js_sys::{Array, JSON, Object, Reflect};
 use wasm_bindgen::prelude::Closure;
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::{JsFuture, spawn_local};
 use web_sys::{IdbDatabase, IdbKeyRange, IdbVersionChangeEvent};
 
 use super::request::{Transaction, answer, thrown};
-use super::schema::{self, BOOKS, BY_REVISION, ROWS};
+use super::schema::{self, BOOKS, BY_REVISION, ROWS, SLIPS};
 use super::tabs::Tabs;
-use super::{Backing, Commit, Durability, Fault, Notice, StoredBook};
+use super::{Backing, Commit, Drawer, Durability, Fault, Notice, Slip, StoredBook};
 use crate::book::BookId;
 
 /// The browser's database. Its clones share a connection, which is opened again where the browser
@@ -179,14 +179,9 @@ impl Backing for IndexedDb {
 
     async fn commit(&self, commit: &Commit) -> Result<(), Fault> {
         self.on(async |database| {
-            let transaction = Transaction::writing(database, &both(), commit.durability)?;
-            match write(&transaction, commit).await {
-                Ok(()) => transaction.complete().await,
-                Err(fault) => {
-                    transaction.undo().await;
-                    Err(fault)
-                }
-            }
+            let transaction = Transaction::writing(database, &all(), commit.durability)?;
+            let written = write(&transaction, commit).await;
+            all_or_nothing(&transaction, written).await
         })
         .await?;
         self.inner.tabs.tell(Notice::Saved { book: commit.entry.id, revision: commit.entry.revision });
@@ -196,16 +191,46 @@ impl Backing for IndexedDb {
         Ok(())
     }
 
-    async fn delete(&self, id: BookId) -> Result<(), Fault> {
+    async fn delete(&self, id: BookId, slips: &[Slip]) -> Result<(), Fault> {
         self.on(async |database| {
-            let transaction = Transaction::writing(database, &both(), Durability::Strict)?;
-            transaction.store(BOOKS)?.delete(&text(id)).map_err(thrown)?;
-            transaction.store(ROWS)?.delete(&all_of(id)?).map_err(thrown)?;
-            transaction.complete().await
+            let transaction = Transaction::writing(database, &all(), Durability::Strict)?;
+            all_or_nothing(&transaction, delete(&transaction, id, slips)).await
         })
         .await?;
         self.inner.tabs.tell(Notice::Deleted { book: id });
         Ok(())
+    }
+
+    async fn slips(&self, drawer: Drawer, book: Option<BookId>) -> Result<Vec<Slip>, Fault> {
+        self.on(async |database| {
+            let transaction = Transaction::reading(database, &SLIPS.into())?;
+            let slips = transaction.store(SLIPS)?.get_all_with_key(&in_drawer(drawer, book)?).map_err(thrown)?;
+            let slips = answer(&slips).await?;
+            let slips: &Array = slips.dyn_ref().ok_or(Fault::Closed)?;
+            let slip = |slip: JsValue| {
+                let of = |name| field(&slip, name);
+                Some(Slip { drawer, book: BookId::from_text(&of("book")?)?, id: of("id")?, text: of("text") })
+            };
+            Ok(slips.iter().filter_map(slip).collect())
+        })
+        .await
+    }
+
+    async fn slip(&self, drawer: Drawer, book: BookId, id: &str) -> Result<Option<String>, Fault> {
+        self.on(async |database| {
+            let transaction = Transaction::reading(database, &SLIPS.into())?;
+            let slip = transaction.store(SLIPS)?.get(&key_of(drawer, book, id)).map_err(thrown)?;
+            Ok(field(&answer(&slip).await?, "text"))
+        })
+        .await
+    }
+
+    async fn file(&self, slips: &[Slip]) -> Result<(), Fault> {
+        self.on(async |database| {
+            let transaction = Transaction::writing(database, &SLIPS.into(), Durability::Strict)?;
+            all_or_nothing(&transaction, put_slips(&transaction, slips)).await
+        })
+        .await
     }
 
     fn spawn(&self, work: impl Future<Output = ()> + 'static) {
@@ -228,7 +253,74 @@ async fn write(transaction: &Transaction, commit: &Commit) -> Result<(), Fault> 
         rows.put(&value(row.text())?).map_err(thrown)?;
     }
     books.put(&value(commit.entry.text())?).map_err(thrown)?;
+    put_slips(transaction, &commit.slips)
+}
+
+/// Ends a transaction: with all that was asked of it, or with nothing.
+async fn all_or_nothing(transaction: &Transaction, asked: Result<(), Fault>) -> Result<(), Fault> {
+    match asked {
+        Ok(()) => transaction.complete().await,
+        Err(fault) => {
+            transaction.undo().await;
+            Err(fault)
+        }
+    }
+}
+
+fn delete(transaction: &Transaction, id: BookId, slips: &[Slip]) -> Result<(), Fault> {
+    let steps = in_drawer(Drawer::Steps, Some(id))?;
+    transaction.store(SLIPS)?.delete(&steps).map_err(thrown)?;
+    transaction.store(BOOKS)?.delete(&text(id)).map_err(thrown)?;
+    transaction.store(ROWS)?.delete(&all_of(id)?).map_err(thrown)?;
+    put_slips(transaction, slips)
+}
+
+fn put_slips(transaction: &Transaction, slips: &[Slip]) -> Result<(), Fault> {
+    for slip in slips {
+        let store = transaction.store(SLIPS)?;
+        match &slip.text {
+            Some(kept) => {
+                let value = Object::new();
+                let fields = [
+                    ("drawer", slip.drawer.name().into()),
+                    ("book", text(slip.book)),
+                    ("id", (&slip.id).into()),
+                    ("text", kept.into()),
+                ];
+                for (name, field) in fields {
+                    Reflect::set(&value, &name.into(), &field).map_err(thrown)?;
+                }
+                store.put(&value).map_err(thrown)?
+            }
+            None => store.delete(&key_of(slip.drawer, slip.book, &slip.id)).map_err(thrown)?,
+        };
+    }
     Ok(())
+}
+
+fn key_of(drawer: Drawer, book: BookId, id: &str) -> JsValue {
+    Array::of3(&drawer.name().into(), &text(book), &id.into()).into()
+}
+
+/// Every slip in a drawer, of one book or of all.
+fn in_drawer(drawer: Drawer, book: Option<BookId>) -> Result<JsValue, Fault> {
+    let (first, last) = match book {
+        Some(book) => (
+            Array::of2(&drawer.name().into(), &text(book)),
+            Array::of3(&drawer.name().into(), &text(book), &Array::new()),
+        ),
+        None => (Array::of1(&drawer.name().into()), Array::of2(&drawer.name().into(), &Array::new())),
+    };
+    IdbKeyRange::bound(&first, &last).map(Into::into).map_err(thrown)
+}
+
+/// A text in a field of a stored value.
+fn field(value: &JsValue, name: &str) -> Option<String> {
+    Reflect::get(value, &name.into()).ok()?.as_string()
+}
+
+fn all() -> JsValue {
+    Array::of3(&BOOKS.into(), &ROWS.into(), &SLIPS.into()).into()
 }
 
 fn both() -> JsValue {

@@ -17,6 +17,7 @@ mod notice;
 pub mod paper;
 mod row;
 mod shelf;
+mod slip;
 #[cfg(all(test, not(target_arch = "wasm32")))]
 mod tests;
 
@@ -43,3 +44,4 @@ pub use keeper::{Hooks, Keeper, Saving};
 pub use notice::Notice;
 pub use row::{Row, news};
 pub use shelf::{Listed, Opened, Shelf};
+pub use slip::{Drawer, Slip};

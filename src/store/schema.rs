@@ -13,11 +13,13 @@ use super::request::{failed, thrown};
 pub(super) const BOOKS: &str = "books";
 /// The rows of all books, by book and key.
 pub(super) const ROWS: &str = "rows";
+/// What is kept beside the books, by drawer, book and id.
+pub(super) const SLIPS: &str = "slips";
 /// Of [`ROWS`]: by book and revision.
 pub(super) const BY_REVISION: &str = "by-revision";
 
 /// The step at place n brings version n to n + 1. A step that has been released is never changed.
-const STEPS: &[Step] = &[books_and_rows, fuller_records, fuller_records];
+const STEPS: &[Step] = &[books_and_rows, fuller_records, fuller_records, slips];
 
 type Step = fn(&IdbDatabase) -> Result<(), JsValue>;
 
@@ -34,6 +36,13 @@ fn books_and_rows(database: &IdbDatabase) -> Result<(), JsValue> {
 /// Records hold more than the app before could read. Nothing here changes; a tab of that app is
 /// told to let go of the books.
 fn fuller_records(_: &IdbDatabase) -> Result<(), JsValue> {
+    Ok(())
+}
+
+fn slips(database: &IdbDatabase) -> Result<(), JsValue> {
+    let by = IdbObjectStoreParameters::new();
+    by.set_key_path(&Array::of3(&"drawer".into(), &"book".into(), &"id".into()));
+    database.create_object_store_with_optional_parameters(SLIPS, &by)?;
     Ok(())
 }
 

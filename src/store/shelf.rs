@@ -69,6 +69,7 @@ impl<B: Backing> Shelf<B> {
             expected: 0,
             entry: BookEntry::new(id, book, 1),
             rows: book.records().map(row).collect(),
+            slips: Vec::new(),
             durability: Durability::Strict,
         };
         self.backing.commit(&commit).await
@@ -90,7 +91,7 @@ impl<B: Backing> Shelf<B> {
     /// # Errors
     /// Any [`Fault`] of the storage itself; the book is then still there.
     pub async fn delete(&self, id: BookId) -> Result<(), Fault> {
-        self.backing.delete(id).await
+        self.backing.delete(id, &[]).await
     }
 }
 

@@ -1,7 +1,7 @@
 //! Books are kept whole.
 
 use brimwright::book::{Edit, IngredientId, Key};
-use brimwright::store::{Backing, Cause, Fault, Listed, Row, Saving};
+use brimwright::store::{Backing, Cause, Drawer, Fault, Listed, Row, Saving, Slip};
 use wasm_bindgen_test::wasm_bindgen_test;
 
 use crate::book::{ID, Tab, book, ingredient, shelf, stocked};
@@ -126,6 +126,31 @@ async fn a_deleted_book_leaves_nothing_and_others_alone() {
     tab.put(ingredient(1, "Pear"));
     assert_eq!(tab.settled().await, Saving::NotSaved { waiting: 1, fault: Fault::Gone });
     assert_eq!(shelf.open(ID).await.map(|_| ()), Err(Fault::Gone), "it does not come back by itself");
+}
+
+#[wasm_bindgen_test]
+async fn slips_are_kept_beside_a_book_and_its_steps_go_with_it() {
+    let shelf = stocked("slips").await;
+    let other = brimwright::book::BookId::from_random(0xb10);
+    let slip =
+        |drawer, book, id: &str, text: Option<&str>| Slip { drawer, book, id: id.into(), text: text.map(Into::into) };
+    let all = [
+        slip(Drawer::Points, ID, "1", Some("a point")),
+        slip(Drawer::Steps, ID, "1", Some("a step")),
+        slip(Drawer::Steps, ID, "2", Some("another")),
+        slip(Drawer::Steps, other, "1", Some("elsewhere")),
+    ];
+    let backing = shelf.backing();
+    backing.file(&all).await.unwrap();
+    assert_eq!(backing.slips(Drawer::Steps, Some(ID)).await.as_deref(), Ok(&all[1..3]));
+    assert_eq!(backing.slips(Drawer::Steps, None).await.as_deref(), Ok(&all[1..]));
+    assert_eq!(backing.slip(Drawer::Points, ID, "1").await, Ok(Some("a point".to_string())));
+    backing.file(&[slip(Drawer::Steps, ID, "1", None)]).await.unwrap();
+    assert_eq!(backing.slip(Drawer::Steps, ID, "1").await, Ok(None));
+    backing.delete(ID, &[slip(Drawer::Points, ID, "2", Some("the last"))]).await.unwrap();
+    assert_eq!(shelf.open(ID).await.map(|_| ()), Err(Fault::Gone));
+    assert_eq!(backing.slips(Drawer::Steps, None).await.as_deref(), Ok(&all[3..]));
+    assert_eq!(backing.slips(Drawer::Points, None).await.map(|slips| slips.len()), Ok(2));
 }
 
 #[wasm_bindgen_test]

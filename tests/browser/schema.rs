@@ -11,18 +11,24 @@ async fn opened(name: &str) -> Result<(), Fault> {
 }
 
 #[wasm_bindgen_test]
-async fn nothing_becomes_version_3() {
+async fn nothing_becomes_version_4() {
     let name = fresh("upgrade").await;
     assert_eq!(opened(&name).await, Ok(()));
     assert_eq!(
         dump(&name).await,
-        ["version 3", "books by id", "rows by book,key", "rows.by-revision by book,revision"]
+        [
+            "version 4",
+            "books by id",
+            "rows by book,key",
+            "rows.by-revision by book,revision",
+            "slips by drawer,book,id"
+        ]
     );
 }
 
 #[wasm_bindgen_test]
 async fn older_versions_keep_every_row() {
-    for (behind, version) in [(2, "version 1"), (1, "version 2")] {
+    for (behind, version) in [(3, "version 1"), (2, "version 2"), (1, "version 3")] {
         let name = fresh("older").await;
         {
             let _behind = Misbehaving::versions_behind(behind);
@@ -32,14 +38,17 @@ async fn older_versions_keep_every_row() {
         assert_eq!(before[0], version);
         assert_eq!(opened(&name).await, Ok(()));
         let after = dump(&name).await;
-        assert_eq!(after[0], "version 3");
-        assert_eq!(after[1..], before[1..]);
+        assert_eq!(after[0], "version 4");
+        let (slips, others): (Vec<&String>, Vec<&String>) =
+            after[1..].iter().partition(|line| *line == "slips by drawer,book,id");
+        assert_eq!(slips.len(), 1);
+        assert_eq!(others, before[1..].iter().collect::<Vec<_>>());
         assert!(after.iter().any(|line| line.contains("Apple")), "{after:?}");
     }
 }
 
 #[wasm_bindgen_test]
-async fn version_3_opens_untouched() {
+async fn version_4_opens_untouched() {
     drop(stocked("reopen").await);
     let before = dump("test-reopen").await;
     assert_eq!(opened("test-reopen").await, Ok(()));
@@ -49,10 +58,10 @@ async fn version_3_opens_untouched() {
 #[wasm_bindgen_test]
 async fn a_newer_database_is_refused_and_left_alone() {
     let name = fresh("newer").await;
-    open(&name, 4).await.close();
+    open(&name, 5).await.close();
     let before = dump(&name).await;
     assert_eq!(opened(&name).await, Err(Fault::NewerSchema));
-    assert_eq!(before, ["version 4", "later by null", "\"kept\""]);
+    assert_eq!(before, ["version 5", "later by null", "\"kept\""]);
     assert_eq!(dump(&name).await, before);
 }
 
@@ -70,16 +79,16 @@ async fn a_failed_upgrade_leaves_nothing_half_made() {
 #[wasm_bindgen_test]
 async fn an_older_tab_that_holds_on_is_named_and_the_upgrade_comes_later() {
     drop(stocked("blocked").await);
-    let older = open("test-blocked", 3).await;
+    let older = open("test-blocked", 4).await;
     {
         let _ahead = Misbehaving::one_version_ahead();
         assert_eq!(opened("test-blocked").await, Err(Fault::HeldByOlder));
     }
     older.close();
     // What was blocked then opens by itself and is closed again: nobody holds on.
-    open("test-blocked", 5).await.close();
+    open("test-blocked", 6).await.close();
     let dump = dump("test-blocked").await;
-    assert_eq!(dump[0], "version 5");
+    assert_eq!(dump[0], "version 6");
     assert!(dump.iter().any(|line| line.contains("Apple")), "the books are all there");
 }
 

@@ -2,6 +2,7 @@
 
 mod damage;
 mod failing;
+mod slips;
 mod tabs;
 
 use std::cell::RefCell;
