@@ -181,7 +181,7 @@ impl Backing for IndexedDb {
         self.on(async |database| {
             let transaction = Transaction::writing(database, &all(), commit.durability)?;
             let written = write(&transaction, commit).await;
-            all_or_nothing(&transaction, written).await
+            all_or_nothing(transaction, written).await
         })
         .await?;
         self.inner.tabs.tell(Notice::Saved { book: commit.entry.id, revision: commit.entry.revision });
@@ -194,7 +194,8 @@ impl Backing for IndexedDb {
     async fn delete(&self, id: BookId, slips: &[Slip]) -> Result<(), Fault> {
         self.on(async |database| {
             let transaction = Transaction::writing(database, &all(), Durability::Strict)?;
-            all_or_nothing(&transaction, delete(&transaction, id, slips)).await
+            let deleted = delete(&transaction, id, slips);
+            all_or_nothing(transaction, deleted).await
         })
         .await?;
         self.inner.tabs.tell(Notice::Deleted { book: id });
@@ -228,7 +229,8 @@ impl Backing for IndexedDb {
     async fn file(&self, slips: &[Slip]) -> Result<(), Fault> {
         self.on(async |database| {
             let transaction = Transaction::writing(database, &SLIPS.into(), Durability::Strict)?;
-            all_or_nothing(&transaction, put_slips(&transaction, slips)).await
+            let written = put_slips(&transaction, slips);
+            all_or_nothing(transaction, written).await
         })
         .await
     }
@@ -257,7 +259,7 @@ async fn write(transaction: &Transaction, commit: &Commit) -> Result<(), Fault> 
 }
 
 /// Ends a transaction: with all that was asked of it, or with nothing.
-async fn all_or_nothing(transaction: &Transaction, asked: Result<(), Fault>) -> Result<(), Fault> {
+async fn all_or_nothing(transaction: Transaction, asked: Result<(), Fault>) -> Result<(), Fault> {
     match asked {
         Ok(()) => transaction.complete().await,
         Err(fault) => {
