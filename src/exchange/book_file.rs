@@ -7,7 +7,8 @@ use serde::{Deserialize, Serialize};
 use serde_json::error::Category;
 
 use super::header::{Header, Said};
-use super::{BookFileError, place};
+use super::salvage::salvage;
+use super::{BookFileError, TakenIn, place};
 use crate::book::{
     Batch, Book, BuyingList, Container, Drink, Ingredient, Key, Offer, Packaging, PackagingSet, Record, Refusal,
     Scenario, SeenPrice, Settings, Trial, Week, from_json,
@@ -97,12 +98,31 @@ fn list(text: &mut String, name: &str, lines: Vec<String>) {
 /// # Errors
 /// A [`BookFileError`] that says what is wrong and where; never a panic, whatever the bytes.
 pub fn read(bytes: impl AsRef<[u8]>) -> Result<Book, BookFileError> {
-    let bytes = bytes.as_ref();
+    read_text(text(bytes.as_ref())?)
+}
+
+/// Reads a book file, or the lines of a stored book that did not open, as far as they are whole.
+///
+/// # Errors
+/// As [`read`]: of what is stored at least one row must be whole.
+pub fn take_in(bytes: impl AsRef<[u8]>) -> Result<TakenIn, BookFileError> {
+    let text = text(bytes.as_ref())?;
+    match salvage(text) {
+        Some(taken) => Ok(taken),
+        None => Ok(TakenIn { book: read_text(text)?, left_out: Vec::new() }),
+    }
+}
+
+/// The text of a file that is not too large.
+fn text(bytes: &[u8]) -> Result<&str, BookFileError> {
     if bytes.len() > MAX_BYTES {
         return Err(BookFileError::TooLarge { bytes: bytes.len() });
     }
     let text = std::str::from_utf8(bytes).map_err(|_| BookFileError::NotText)?;
-    let text = text.strip_prefix('\u{feff}').unwrap_or(text);
+    Ok(text.strip_prefix('\u{feff}').unwrap_or(text))
+}
+
+fn read_text(text: &str) -> Result<Book, BookFileError> {
     let first = text.trim_start().chars().next().ok_or(BookFileError::Empty)?;
     let header = header(text);
     if first != '{' && !matches!(header, Err(BookFileError::NotJson { .. } | BookFileError::CutShort { .. })) {

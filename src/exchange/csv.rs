@@ -1,4 +1,15 @@
-//! Rows of comma-separated values: RFC 4180, lines ended by CR LF, UTF-8 without a mark.
+//! Rows of comma-separated values: RFC 4180, lines ended by CR LF, UTF-8 with its mark, without
+//! which spreadsheets take letters beyond ASCII for others.
+
+use crate::measure::is_unseen;
+
+/// The byte order mark that says UTF-8.
+const MARK: &str = "\u{feff}";
+
+/// How a cell begins that a spreadsheet would run: the signs of OWASP's page "CSV Injection"
+/// (from memory), and those that a spreadsheet folds into them, the full-width and small forms of
+/// Unicode's blocks FF00 and FE50.
+const RUN: [char; 12] = ['=', '+', '-', '@', '＝', '＋', '－', '＠', '﹦', '﹢', '﹣', '﹫'];
 
 /// Rows being written.
 #[derive(Default)]
@@ -15,7 +26,9 @@ impl Csv {
 
     /// A cell of text that somebody typed: made harmless where a spreadsheet would run it.
     pub(super) fn text(&mut self, text: &str) {
-        if text.starts_with(['=', '+', '-', '@', '\t', '\r']) {
+        // Blanks, line ends and signs that nobody sees may stand before what is run.
+        let first = text.trim_start_matches(|sign: char| sign.is_whitespace() || is_unseen(sign));
+        if first.starts_with(RUN) || text.starts_with(['\t', '\r', '\n']) {
             self.cell(&format!("'{text}"));
         } else {
             self.cell(text);
@@ -30,7 +43,7 @@ impl Csv {
 
     /// Everything written.
     pub(super) fn into_text(self) -> String {
-        self.text
+        format!("{MARK}{}", self.text)
     }
 
     fn cell(&mut self, text: &str) {

@@ -10,10 +10,12 @@ mod header;
 mod offers_csv;
 mod place;
 mod preview;
+mod salvage;
 mod till;
 
-pub use book_file::{FORMAT, MAX_BYTES, VERSION, read, write};
+pub use book_file::{FORMAT, MAX_BYTES, VERSION, read, take_in, write};
 pub use book_file_error::{BookFileError, Fault, Place};
-pub use offers_csv::{OFFER_COLUMNS, write_offers};
+pub use offers_csv::{Lack, offer_columns, write_offers};
 pub use preview::{Counts, Preview, preview};
+pub use salvage::{LeftOut, TakenIn, WhyLeftOut};
 pub use till::{BadRow, DayOrder, Days, Row, Table, Taken, TakenWeek, Till, TillError, Why, read_table, take};

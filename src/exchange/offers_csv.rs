@@ -5,34 +5,52 @@ use crate::book::{Book, OfferId};
 use crate::cost::Part;
 use crate::fill::fill;
 use crate::ledger::{Ledger, Priced, Standing, Trouble};
-use crate::measure::{Money, Volume};
+use crate::measure::{Currency, Money, Share, Volume};
+use crate::price::{Asked, PriceError};
 
-/// The heads of the columns. Volume in millilitres; money in the major unit of the row's
-/// currency; `margin` as a fraction of the price without tax, on the terms that the book's
-/// target covers.
-pub const OFFER_COLUMNS: [&str; 17] = [
-    "drink",
-    "container",
-    "fill_ml",
-    "currency",
-    "ingredients",
-    "container_set",
-    "labour",
-    "toll",
-    "overhead",
-    "unsold",
-    "cost",
-    "suggested_price",
-    "price_asked",
-    "contribution",
-    "margin",
-    "standing",
-    "reason",
-];
+/// The heads of the columns, with their units: volume in milliliters; money in the major unit of
+/// the book's currency; margins and the target as fractions of the price before tax, on the terms
+/// that the target covers; sales in drinks.
+pub fn offer_columns(currency: Currency) -> Vec<String> {
+    let money = |head: &str| format!("{head} ({})", currency.code());
+    let plain = str::to_string;
+    vec![
+        plain("Drink"),
+        plain("Container"),
+        plain("Fill (mL)"),
+        money("Ingredients"),
+        money("Packaging"),
+        money("Labor"),
+        money("Processing fee"),
+        money("Shop costs"),
+        money("Waste"),
+        money("Full cost"),
+        money("Suggested price"),
+        money("Your price"),
+        money("Price before tax"),
+        money("Sales tax"),
+        money("Card fee and commission"),
+        money("Profit per drink"),
+        plain("Margin (fraction)"),
+        plain("Target margin (fraction)"),
+        plain("Sold per week (drinks)"),
+        plain("Standing"),
+        plain("Reason"),
+    ]
+}
+
+/// Why a row lacks figures.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Lack<'a> {
+    /// The offer cannot be computed.
+    Offer(&'a Trouble),
+    /// No price can be suggested.
+    Suggestion(&'a PriceError),
+}
 
 /// The offers of `ledger`, a row each, by drink's name, then fill, then id. Numbers are plain
-/// and unrounded; `reason` puts into words why an offer cannot be computed.
-pub fn write_offers(book: &Book, ledger: &Ledger, reason: impl Fn(&Trouble) -> String) -> String {
+/// and unrounded; `reason` puts into words why figures are lacking.
+pub fn write_offers(book: &Book, ledger: &Ledger, reason: &dyn Fn(Lack) -> String) -> String {
     let mut rows: Vec<Row> = Vec::new();
     for (offer, result) in ledger.offers() {
         let row = Row::of(book, offer, result);
@@ -40,12 +58,12 @@ pub fn write_offers(book: &Book, ledger: &Ledger, reason: impl Fn(&Trouble) -> S
         rows.insert(place, row);
     }
     let mut csv = Csv::default();
-    for head in OFFER_COLUMNS {
-        csv.text(head);
+    for head in offer_columns(book.settings().currency) {
+        csv.text(&head);
     }
     csv.end_row();
     for row in &rows {
-        row.write(book, &reason, &mut csv);
+        row.write(book, reason, &mut csv);
     }
     csv.into_text()
 }
@@ -75,25 +93,40 @@ impl<'a> Row<'a> {
         (self.drink, self.fill.is_none(), self.fill, self.offer)
     }
 
-    fn write(&self, book: &Book, reason: &impl Fn(&Trouble) -> String, csv: &mut Csv) {
+    fn write(&self, book: &Book, reason: &dyn Fn(Lack) -> String, csv: &mut Csv) {
         let priced = self.result.as_ref().ok();
         let asked = priced.and_then(|priced| priced.asked);
+        let offer = book.offer(self.offer);
+        let money = |csv: &mut Csv, money: Option<Money>| csv.number(money.map(Money::major));
         csv.text(self.drink);
         csv.text(self.container);
         csv.number(self.fill.map(Volume::millilitres));
-        csv.text(book.settings().currency.code());
         for part in Part::ALL {
-            csv.number(priced.and_then(|priced| priced.cost.part(part).ok()).map(Money::major));
+            money(csv, priced.and_then(|priced| priced.cost.part(part).ok()));
         }
-        csv.number(priced.and_then(|priced| priced.cost.total().ok()).map(Money::major));
-        csv.number(priced.and_then(|priced| priced.suggestion.ok()).map(|suggestion| suggestion.menu.major()));
-        csv.number(book.offer(self.offer).and_then(|offer| offer.price).map(Money::major));
-        csv.number(asked.map(|asked| asked.contribution.major()));
+        money(csv, priced.and_then(|priced| priced.cost.total().ok()));
+        money(csv, priced.and_then(|priced| priced.suggestion.ok()).map(|suggestion| suggestion.menu));
+        money(csv, offer.and_then(|offer| offer.price));
+        money(csv, asked.map(|asked| asked.without_tax));
+        money(csv, asked.and_then(tax));
+        money(csv, asked.map(|asked| asked.fees));
+        money(csv, asked.map(|asked| asked.contribution));
         csv.number(asked.map(|asked| asked.margin.fraction()));
+        csv.number(priced.map(|priced| priced.terms.target).map(Share::fraction));
+        csv.number(offer.and_then(|offer| offer.weekly));
         csv.text(standing(Standing::from(self.result)));
-        csv.text(&self.result.as_ref().err().map(reason).unwrap_or_default());
+        let lack = match self.result {
+            Err(trouble) => Some(Lack::Offer(trouble)),
+            Ok(priced) => priced.suggestion.as_ref().err().map(Lack::Suggestion),
+        };
+        csv.text(&lack.map(reason).unwrap_or_default());
         csv.end_row();
     }
+}
+
+/// The tax in what the customer pays.
+fn tax(asked: Asked) -> Option<Money> {
+    asked.customer_pays.minus(asked.without_tax).ok()
 }
 
 /// Where an offer stands, as the file says it; part of the format.

@@ -14,6 +14,7 @@ mod show;
 mod step;
 mod style;
 mod unit;
+mod unseen;
 
 pub use amount::Amount;
 pub use currency::Currency;
@@ -30,3 +31,4 @@ pub use show::{
 pub use step::{nearest_step, next_step, whole_steps};
 pub use style::NumberStyle;
 pub use unit::{Dimension, Measure, System, Unit};
+pub use unseen::{is_seen, is_unseen};

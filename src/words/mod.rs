@@ -11,6 +11,7 @@ mod faults;
 mod labels;
 mod levers;
 mod market;
+mod offers_csv;
 mod packaged;
 mod plans;
 pub mod price_points;
@@ -18,6 +19,7 @@ pub mod quotes;
 mod reading;
 mod refusals;
 mod sales;
+mod salvage;
 pub mod sharing;
 mod sheets;
 mod sizes;
@@ -39,14 +41,16 @@ pub use faults::fault;
 pub use labels::{UNTREATED_JUICE, caution, label_error, net_contents, net_source};
 pub use levers::{lever, lever_advice, lever_change, why_not};
 pub use market::{MARKET_CAUTION, OLD_PRICE, against_curve, curve, day_ahead, market, no_curve};
+pub use offers_csv::offers_csv;
 pub use packaged::{packaged_cautions, packaged_error};
 pub use plans::{HOW_MANY_SIZES, Plans, SAME_NUMBER_OF_DRINKS, plan_name, sizes, sizes_within};
 pub use reading::{example, read_error};
-pub use refusals::{called, refusal};
+pub use refusals::{CHOOSE_INSTEAD, called, refusal};
 pub use sales::{
     bad_row, batch, day, not_counted, short_day, taken_in, till_error, to_take_in, unknown_sales, week, week_working,
     weekly_working, weeks_averaged,
 };
+pub use salvage::not_taken;
 pub use sheets::{FOR_THE_OWNER, per_volume, per_volume_means, tax};
 pub use sizes::{compared, largest_part, left_out, mean_price, scope, size_step, what_if_error};
 pub use tolerances::{tolerance_rule, tolerance_source};

@@ -10,7 +10,7 @@ pub fn refusal(refusal: &Refusal, book: &Book) -> String {
             format!("This {} is not in the book any more. Undo its removal, or go back.", kind(*key))
         }
         Refusal::Missing { key, needed_by: Some(user) } => {
-            format!("{} needs {} {key} that is not in the book. Add it first.", named(book, *user), with_article(*key))
+            format!("{} needs {} that is not in the book. Add it first.", named(book, *user), with_article(*key))
         }
         Refusal::InUse { key, by } => {
             let users: Vec<String> = by.iter().take(3).map(|user| called(book, *user)).collect();
@@ -18,15 +18,14 @@ pub fn refusal(refusal: &Refusal, book: &Book) -> String {
                 0 => String::new(),
                 count => format!(" and {count} more"),
             };
-            format!(
-                "{} is used in {}{more}. Put something else in its place there first.",
-                book.name(*key),
-                users.join("; ")
-            )
+            format!("{} is used in {}{more}. Replace or remove it there first.", book.name(*key), users.join("; "))
         }
         Refusal::Field { field, problem, .. } => problem_at(*field, *problem),
     }
 }
+
+/// Said where goods are to be replaced and nothing is chosen in their place.
+pub const CHOOSE_INSTEAD: &str = "Choose what takes its place, then replace.";
 
 /// What stands at `key`, as a person would call it.
 pub fn called(book: &Book, key: Key) -> String {
@@ -43,7 +42,7 @@ fn named(book: &Book, key: Key) -> String {
     if name.trim_matches([',', ' ']).is_empty() { format!("The {}", kind(key)) } else { name }
 }
 
-const fn kind(key: Key) -> &'static str {
+pub(super) const fn kind(key: Key) -> &'static str {
     match key {
         Key::Settings => "book",
         Key::Ingredient(_) => "ingredient",
@@ -61,14 +60,17 @@ const fn kind(key: Key) -> &'static str {
     }
 }
 
-const fn with_article(key: Key) -> &'static str {
-    match key {
+/// "an ingredient", "a drink"; "the settings" where there is one only.
+pub(super) fn with_article(key: Key) -> String {
+    let article = match key {
+        Key::Settings | Key::BuyingList => "the",
         Key::Ingredient(_) => "an",
         _ => "a",
-    }
+    };
+    format!("{article} {}", kind(key))
 }
 
-fn problem_at(field: Field, problem: Problem) -> String {
+pub(super) fn problem_at(field: Field, problem: Problem) -> String {
     let what = name(field);
     match problem {
         Problem::Empty => format!("{what} is empty. Type at least one letter."),

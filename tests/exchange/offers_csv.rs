@@ -2,8 +2,9 @@
 //! LF; fields with commas, quotes or line ends in quotes; quotes doubled.
 
 use brimwright::book::{Book, Edit, Key, Record};
-use brimwright::exchange::{OFFER_COLUMNS, read, write_offers};
+use brimwright::exchange::{Lack, offer_columns, read, write_offers};
 use brimwright::ledger::{Ledger, Trouble};
+use brimwright::words;
 
 use super::demo;
 
@@ -37,43 +38,72 @@ const BOOK: &str = r#"{
   "offers": [
     {"drink": "1", "container": "1", "price": "9.6"},
     {"drink": "1", "container": "2"},
-    {"drink": "2", "container": "1", "price": "5"}
+    {"drink": "2", "container": "1", "price": "5", "weekly": "12.5"}
   ]
 }"#;
 
 fn csv(book: &Book) -> String {
-    write_offers(book, &Ledger::of(book), |trouble: &Trouble| match trouble {
-        Trouble::Cost(_) => "There is no pack, yet".to_string(),
+    write_offers(book, &Ledger::of(book), &|lack| match lack {
+        Lack::Offer(Trouble::Cost(_)) => "There is no pack, yet".to_string(),
         other => format!("{other:?}"),
     })
 }
 
 /// By hand, for 500 mL: ingredients 4 * 0.5; set 2 / 10; labour 18 / 60; unsold 0.2 / 0.8 of
-/// 2.85. Price without tax 9.6 / 1.2 = 8; fees 8 * 0.02 * 1.2 + 0.1 = 0.292; goods with unsold
-/// 2.45 / 0.8 = 3.0625; suggested 3.0625 / 0.5 * 1.2; margin (8 - 3.0625) / 8. For 250 mL:
+/// 2.85. Price without tax 9.6 / 1.2 = 8, tax 1.6; fees 8 * 0.02 * 1.2 + 0.1 = 0.292; goods with
+/// unsold 2.45 / 0.8 = 3.0625; suggested 3.0625 / 0.5 * 1.2; margin (8 - 3.0625) / 8. For 250 mL:
 /// goods 1.25 / 0.8 = 1.5625, all 1.65 / 0.8 = 2.0625.
 #[test]
 fn rows_are_exact_to_the_byte() {
     let expected = concat!(
-        "drink,container,fill_ml,currency,ingredients,container_set,labour,toll,overhead,unsold,cost,",
-        "suggested_price,price_asked,contribution,margin,standing,reason\r\n",
-        "Other,\"Bottle, 500 mL\",500,EUR,,,,,,,,,5,,,cannot be computed,\"There is no pack, yet\"\r\n",
-        "Plain,\"'=1+1 \"\"small\"\"\",250,EUR,1,0,0.3,0.25,0.1,0.4125,2.0625,3.75,,,,without a price,\r\n",
-        "Plain,\"Bottle, 500 mL\",500,EUR,2,0.2,0.3,0.25,0.1,0.7125,3.5625,7.35,9.6,4.1455,0.6171875,on target,\r\n",
+        "\u{feff}Drink,Container,Fill (mL),Ingredients (EUR),Packaging (EUR),Labor (EUR),Processing fee (EUR),",
+        "Shop costs (EUR),Waste (EUR),Full cost (EUR),Suggested price (EUR),Your price (EUR),Price before tax (EUR),",
+        "Sales tax (EUR),Card fee and commission (EUR),Profit per drink (EUR),Margin (fraction),",
+        "Target margin (fraction),Sold per week (drinks),Standing,Reason\r\n",
+        "Other,\"Bottle, 500 mL\",500,,,,,,,,,5,,,,,,,12.5,cannot be computed,\"There is no pack, yet\"\r\n",
+        "Plain,\"'=1+1 \"\"small\"\"\",250,1,0,0.3,0.25,0.1,0.4125,2.0625,3.75,,,,,,,0.5,,without a price,\r\n",
+        "Plain,\"Bottle, 500 mL\",500,2,0.2,0.3,0.25,0.1,0.7125,3.5625,7.35,9.6,8,1.6,0.292,4.1455,0.6171875,0.5,,",
+        "on target,\r\n",
     );
     assert_eq!(csv(&read(BOOK).unwrap()), expected);
+}
+
+/// By hand: fees of 60 % leave 1 - 0.6 * 1.2 = 0.28 of a price at the most, less than a half.
+#[test]
+fn a_missing_suggestion_has_its_reason() {
+    let dear = BOOK.replace("\"share\": \"0.02\"", "\"share\": \"0.6\"");
+    let book = read(dear.replace("\"covers\": \"goods\"", "\"covers\": \"everything\"")).unwrap();
+    let text = words::offers_csv(&book, &Ledger::of(&book));
+    let reason = ",0.5,,without a price,No price reaches a margin of 50.0\u{a0}%: fees and commission alone leave less than 28.0\u{a0}% of any price. Lower the target or the fees.\r\n";
+    assert!(text.contains(reason), "{text}");
 }
 
 #[test]
 fn a_cell_that_a_spreadsheet_would_run_is_made_harmless() {
     let mut book = read(BOOK).unwrap();
-    let beginnings = [("=A1", "'=A1"), ("+1", "'+1"), ("-1", "'-1"), ("@A", "'@A"), ("\tA", "'\tA"), ("A=", "A=")];
-    for (name, cell) in beginnings.into_iter().chain([("\rA", "\"'\rA\""), ("A\nB", "\"A\nB\"")]) {
+    let beginnings = [
+        ("=A1", "'=A1"),
+        ("+1", "'+1"),
+        ("-1", "'-1"),
+        ("@A", "'@A"),
+        ("\tA", "'\tA"),
+        ("  =A1", "'  =A1"),
+        ("\u{a0}\u{3000}@A", "'\u{a0}\u{3000}@A"),
+        ("\u{200b}=A1", "'\u{200b}=A1"),
+        ("＝A1", "'＝A1"),
+        ("＋1", "'＋1"),
+        ("－1", "'－1"),
+        ("＠A", "'＠A"),
+        ("﹦A1", "'﹦A1"),
+        ("A=", "A="),
+    ];
+    let in_quotes = [("\rA", "\"'\rA\""), ("\n=A", "\"'\n=A\""), (" \r\n -1", "\"' \r\n -1\""), ("A\nB", "\"A\nB\"")];
+    for (name, cell) in beginnings.into_iter().chain(in_quotes) {
         let Some(Record::Drink(mut drink)) = book.record(Key::from_text("drink:2").unwrap()) else { panic!() };
         drink.name = name.to_string();
         book.apply(&Edit::Put(Record::Drink(drink))).unwrap();
         let text = csv(&book);
-        assert!(text.contains(&format!("\r\n{cell},\"Bottle, 500 mL\",500,EUR,")), "{name:?} in {text}");
+        assert!(text.contains(&format!("\r\n{cell},\"Bottle, 500 mL\",500,,")), "{name:?} in {text}");
     }
 }
 
@@ -82,7 +112,7 @@ fn a_loss_is_a_plain_negative_number() {
     let cheap = BOOK.replace("\"price\": \"9.6\"", "\"price\": \"1.2\"");
     let text = csv(&read(cheap).unwrap());
     // Price without tax 1; fees 0.024 + 0.1; 1 - 0.124 - 3.5625, and 1 - 3.0625 over 1.
-    assert!(text.contains(",7.35,1.2,-2.6865,-2.0625,under target,\r\n"), "{text}");
+    assert!(text.contains(",7.35,1.2,1,0.2,0.124,-2.6865,-2.0625,0.5,,under target,\r\n"), "{text}");
 }
 
 #[test]
@@ -92,7 +122,7 @@ fn the_demo_has_a_full_row_for_every_offer() {
     assert!(text.ends_with("\r\n"));
     assert_eq!(text.matches("\r\n").count(), 1 + book.offers().count());
     let first = text.lines().next().unwrap();
-    assert_eq!(first, OFFER_COLUMNS.join(","));
+    assert_eq!(first, format!("\u{feff}{}", offer_columns(book.settings().currency).join(",")));
     assert!(!text.contains("cannot be computed"));
     let rows: Vec<&str> = text.lines().skip(1).collect();
     assert!(rows.is_sorted_by_key(|row| row.split(',').next()));

@@ -137,7 +137,7 @@ fn what_was_refused() {
     );
     assert_eq!(
         said(Refusal::InUse { key, by: vec![key, key, key, key, key] }),
-        "Ginger is used in Ginger; Ginger; Ginger and 2 more. Put something else in its place there first."
+        "Ginger is used in Ginger; Ginger; Ginger and 2 more. Replace or remove it there first."
     );
 }
 

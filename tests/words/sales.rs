@@ -76,7 +76,7 @@ fn a_drink_in_use_by_a_week_is_named() {
     let refused = book.apply(&Edit::Remove(Key::from_text("container:2").unwrap())).unwrap_err();
     assert_eq!(
         words::refusal(&refused, &book),
-        "Invented 500 mL 2 is used in Invented drink 1, Invented 500 mL 2; Week of 23 Nov 2026. Put something else in its place there first."
+        "Invented 500 mL 2 is used in Invented drink 1, Invented 500 mL 2; Week of 23 Nov 2026. Replace or remove it there first."
     );
 }
 

@@ -16,6 +16,6 @@ pub fn price(file: &str) -> Outcome {
         format!("{file}: {}", words::book_file_error(&error, &nothing))
     })?;
     let ledger = ledger::Ledger::of(&book);
-    let csv = exchange::write_offers(&book, &ledger, |trouble| words::trouble(trouble, &book));
+    let csv = words::offers_csv(&book, &ledger);
     std::io::stdout().write_all(csv.as_bytes()).map_err(|error| format!("The offers cannot be written: {error}."))
 }

@@ -1,6 +1,7 @@
 //! Rows of separated values: RFC 4180, and with it semicolons, tabs and bare line ends.
 
 use crate::exchange::MAX_BYTES;
+use crate::measure::is_seen;
 
 /// Why a file is not a till's list.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -148,10 +149,7 @@ fn keep(rows: &mut Vec<Row>, row: Row) {
 fn named(heads: Vec<String>) -> Vec<String> {
     let mut named: Vec<String> = Vec::new();
     for (place, head) in (1_usize..).zip(heads) {
-        let mut head = match head.trim() {
-            "" => format!("Column {place}"),
-            head => head.to_string(),
-        };
+        let mut head = if is_seen(&head) { head.trim().to_string() } else { format!("Column {place}") };
         while named.contains(&head) {
             head = format!("{head} (column {place})");
         }

@@ -33,9 +33,7 @@ pub fn Files() -> impl IntoView {
     let refused = RwSignal::new(None::<String>);
     let save_offers = move || {
         state.book.with_untracked(|book| {
-            let csv = state
-                .ledger
-                .with_untracked(|ledger| exchange::write_offers(book, ledger, |trouble| words::trouble(trouble, book)));
+            let csv = state.ledger.with_untracked(|ledger| words::offers_csv(book, ledger));
             save_text(&format!("{}-offers.csv", file_name(book)), "text/csv", &csv);
         });
     };

@@ -1,0 +1,192 @@
+//! What "Save what is stored" writes, taken in again: a line for the book's entry and each row.
+//! What is whole is taken, the rest is listed.
+
+#[cfg(test)]
+mod tests;
+
+use std::collections::BTreeMap;
+
+use super::book_file_error::shortened;
+use crate::book::{Book, Edit, Key, Record, Refusal, Settings};
+use crate::store::{BookEntry, Row};
+
+/// A book, and what of its file could not be taken.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct TakenIn {
+    /// The book.
+    pub book: Book,
+    /// What is not in it, or not whole; empty for a whole book file.
+    pub left_out: Vec<LeftOut>,
+}
+
+/// Something that could not be taken.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct LeftOut {
+    /// Line in the file, from 1; none where the file has nothing of it.
+    pub line: Option<usize>,
+    /// The record, where that much can be read.
+    pub key: Option<Key>,
+    /// Its name, shortened; empty where none can be read.
+    pub name: String,
+    /// Why it was left out.
+    pub why: WhyLeftOut,
+}
+
+/// Why something could not be taken.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum WhyLeftOut {
+    /// The line cannot be read.
+    Damaged,
+    /// It is the book's entry in the list of books; the settings say the same.
+    Entry,
+    /// The file has none.
+    NotThere,
+    /// A newer copy of the record was taken.
+    Older,
+    /// It needs a record that was not taken, of this name; empty where the name is not known.
+    Needs(Key, String),
+    /// It was taken without so many of its lines: what they name was not taken.
+    Lines(usize),
+    /// The book refuses it.
+    Refused(Refusal),
+}
+
+/// How a row begins.
+const ROW: &str = "{\"book\":";
+
+/// What the book is called where nothing says its name.
+const NAMELESS: &str = "Repaired book";
+
+/// The book in the lines of a stored book; none where no line of `text` is a whole row.
+pub(super) fn salvage(text: &str) -> Option<TakenIn> {
+    let is_row = |line: &str| line.starts_with(ROW) && Row::from_text(line).is_ok();
+    text.lines().any(is_row).then(|| Lines::read(text).book())
+}
+
+/// The lines of a stored book as they were read.
+#[derive(Default)]
+struct Lines {
+    /// The name in the entry.
+    name: Option<String>,
+    /// The newest row of each record, with its line.
+    rows: BTreeMap<Key, (usize, Row)>,
+    /// Names of records, taken or not.
+    names: BTreeMap<Key, String>,
+    left_out: Vec<LeftOut>,
+}
+
+impl Lines {
+    fn read(text: &str) -> Lines {
+        let mut lines = Lines::default();
+        for (line, text) in (1..).zip(text.lines()) {
+            match (Row::from_text(text), BookEntry::from_text(text)) {
+                (Ok(row), _) => lines.take(line, row),
+                (Err(_), Ok(entry)) => lines.name = Some(entry.name),
+                (Err(_), Err(_)) => {
+                    let key = between(text, "\"key\":\"").and_then(Key::from_text);
+                    let name = between(text, "\"name\":\"").filter(|name| !name.contains('\\')).unwrap_or_default();
+                    let entry = line == 1 && key.is_none() && !text.starts_with(ROW);
+                    let why = if entry { WhyLeftOut::Entry } else { WhyLeftOut::Damaged };
+                    lines.left_out.push(LeftOut { line: Some(line), key, name: shortened(name), why });
+                }
+            }
+        }
+        lines
+    }
+
+    fn take(&mut self, line: usize, row: Row) {
+        let key = row.key;
+        if let Some(record) = &row.record {
+            self.names.insert(key, shortened(record.name()));
+        }
+        let newer = self.rows.get(&key).is_none_or(|(_, before)| before.revision < row.revision);
+        let older = if newer { self.rows.insert(key, (line, row)) } else { Some((line, row)) };
+        if let Some((line, _)) = older {
+            self.leave_out(line, key, WhyLeftOut::Older);
+        }
+    }
+
+    fn leave_out(&mut self, line: usize, key: Key, why: WhyLeftOut) {
+        let name = self.name(key);
+        self.left_out.push(LeftOut { line: Some(line), key: Some(key), name, why });
+    }
+
+    /// The name of a record; an offer's is its drink's and container's.
+    fn name(&self, key: Key) -> String {
+        let known = |key: Key| {
+            let damaged = self.left_out.iter().find(|out| out.key == Some(key)).map(|out| out.name.clone());
+            self.names.get(&key).cloned().or(damaged).filter(|name| !name.is_empty())
+        };
+        match key {
+            Key::Offer(id) => {
+                let parts = [known(Key::Drink(id.drink)), known(Key::Container(id.container))];
+                parts.into_iter().flatten().collect::<Vec<_>>().join(", ")
+            }
+            key => known(key).unwrap_or_default(),
+        }
+    }
+
+    /// Puts in what is whole. Keys are in the order of need: what is needed goes in first.
+    fn book(mut self) -> TakenIn {
+        let rows = std::mem::take(&mut self.rows);
+        let mut book = Book::new(Settings::new(self.name.as_deref().unwrap_or(NAMELESS)));
+        let mut settings = false;
+        for (key, (line, row)) in rows {
+            let Some(record) = row.record else { continue };
+            let (record, without) = without_lost_lines(record, &book);
+            match book.apply(&Edit::Put(record)) {
+                Ok(_) if without > 0 => self.leave_out(line, key, WhyLeftOut::Lines(without)),
+                Ok(_) => settings |= key == Key::Settings,
+                Err(Refusal::Missing { key: needed, .. }) => {
+                    let name = self.name(needed);
+                    self.leave_out(line, key, WhyLeftOut::Needs(needed, name));
+                }
+                Err(refusal) => self.leave_out(line, key, WhyLeftOut::Refused(refusal)),
+            }
+        }
+        let told = |out: &LeftOut| out.key == Some(Key::Settings) && out.why != WhyLeftOut::Older;
+        if !settings && !self.left_out.iter().any(told) {
+            let why = WhyLeftOut::NotThere;
+            self.left_out.push(LeftOut { line: None, key: Some(Key::Settings), name: String::new(), why });
+        }
+        self.left_out.sort_by_key(|out| out.line);
+        TakenIn { book, left_out: self.left_out }
+    }
+}
+
+/// What stands after `mark`, up to the next quotation mark.
+fn between<'a>(text: &'a str, mark: &str) -> Option<&'a str> {
+    text.split_once(mark)?.1.split_once('"').map(|(found, _)| found)
+}
+
+/// A record of many lines without those whose drink, container or goods are not in the book, and
+/// how many these are. A recipe or a set of packaging would cost less without a line than it
+/// does: it stays as it is.
+fn without_lost_lines(record: Record, book: &Book) -> (Record, usize) {
+    let sold = |drink, container| book.contains(Key::Drink(drink)) && book.contains(Key::Container(container));
+    match record {
+        Record::Week(mut week) => {
+            let lost = retain(&mut week.sold, |line| sold(line.drink, line.container));
+            (Record::Week(week), lost)
+        }
+        Record::Scenario(mut scenario) => {
+            let lost = retain(&mut scenario.offers, |line| sold(line.drink, line.container));
+            (Record::Scenario(scenario), lost)
+        }
+        Record::Batch(mut batch) => {
+            let lost = retain(&mut batch.makes, |line| sold(line.drink, line.container));
+            (Record::Batch(batch), lost)
+        }
+        Record::BuyingList(mut list) => {
+            let lost = retain(&mut list.lines, |line| book.contains(line.goods.into()));
+            (Record::BuyingList(list), lost)
+        }
+        whole => (whole, 0),
+    }
+}
+
+fn retain<T>(lines: &mut Vec<T>, keep: impl FnMut(&T) -> bool) -> usize {
+    let all = lines.len();
+    lines.retain(keep);
+    all.saturating_sub(lines.len())
+}

@@ -1,0 +1,145 @@
+use crate::book::{Book, BookId, Key, Record};
+use crate::exchange::{BookFileError, TakenIn, take_in, write};
+use crate::store::{BookEntry, Row};
+use crate::support::{
+    batch, book, buying_list, container, container_id, drink, drink_id, exact, ingredient, ingredient_id, line, offer,
+    pack, scenario, settings, share, sold, week,
+};
+use crate::words::not_taken;
+
+const ID: BookId = BookId::from_random(0xb1);
+
+/// Two ingredients with a drink of each, one container, and a week, scenario, batch and buying
+/// list that name both.
+fn bar() -> Book {
+    book(
+        settings(),
+        [
+            Record::Ingredient(ingredient(1, [pack(1, "1 L", "1")])),
+            Record::Ingredient(ingredient(2, [pack(1, "1 L", "2")])),
+            Record::Container(container(1, "250 mL")),
+            Record::Drink(drink(1, "250 mL", [line(1, 1, "250 mL")])),
+            Record::Drink(drink(2, "250 mL", [line(1, 2, "250 mL")])),
+            Record::Offer(offer(1, 1, Some("3"))),
+            Record::Offer(offer(2, 1, Some("4"))),
+            Record::Week(crate::book::Week {
+                sold: vec![sold(1, 1, "5", "2"), sold(2, 1, "6", "2")],
+                ..week("2026-11-23", &[])
+            }),
+            Record::Scenario(scenario(1, [offer(1, 1, Some("3")), offer(2, 1, Some("4"))])),
+            Record::Batch(batch("2026-11-27", &[(1, 1, "5"), (2, 1, "6")])),
+            Record::BuyingList(buying_list(&[(1, 1, "2"), (2, 1, "3")])),
+        ],
+    )
+}
+
+fn row(record: Record) -> Row {
+    Row { book: ID, key: record.key(), revision: 1, grew_from: 0, record: Some(record) }
+}
+
+/// The lines that are saved of a stored book: its entry, then its rows.
+fn lines(book: &Book) -> Vec<String> {
+    let entry = BookEntry::new(ID, book, 1).text().unwrap();
+    std::iter::once(entry).chain(book.records().map(|record| row(record).text().unwrap())).collect()
+}
+
+fn taken(lines: &[String]) -> (Book, Vec<String>) {
+    let TakenIn { book, left_out } = take_in(format!("{}\n", lines.join("\n"))).unwrap();
+    (book, left_out.iter().map(not_taken).collect())
+}
+
+#[test]
+fn what_is_whole_comes_back_whole() {
+    assert_eq!(taken(&lines(&bar())), (bar(), vec![]));
+    assert_eq!(take_in(write(&bar())).unwrap(), TakenIn { book: bar(), left_out: vec![] }, "a book file too");
+    // Without its entry, in another order, with the line ends and the mark of an editor.
+    let mut rows = lines(&bar());
+    rows.remove(0);
+    rows.reverse();
+    assert_eq!(take_in(format!("\u{feff}{}", rows.join("\r\n"))).unwrap().book, bar());
+}
+
+#[test]
+fn a_removed_record_is_not_missed() {
+    let mut stored = lines(&bar());
+    let gone = Row { revision: 2, grew_from: 1, record: None, ..row(Record::Drink(drink(3, "1 L", []))) };
+    stored.push(gone.text().unwrap());
+    assert_eq!(taken(&stored), (bar(), vec![]));
+}
+
+/// An ingredient is cut short: its drink and size cannot be computed without it, and the lists
+/// that name them keep the rest.
+#[test]
+fn a_damaged_record_is_told_with_all_that_hangs_on_it() {
+    let mut stored = lines(&bar());
+    let cut = stored[3].len() - 20;
+    stored[3].truncate(cut);
+    let (book, told) = taken(&stored);
+    assert_eq!(
+        told,
+        [
+            "Line 4: the ingredient “Invented ingredient 2” is damaged. Add it again.",
+            "Line 7: the drink “Invented drink 2” needs the ingredient “Invented ingredient 2”, which is lost. Add that first, then this.",
+            "Line 9: the size “Invented drink 2, Invented 250 mL 1” needs the drink “Invented drink 2”, which is lost. Add that first, then this.",
+            "Line 10: Week of 23 Nov 2026 was taken without 1 line, because what it names is lost.",
+            "Line 11: the scenario “Invented menu 1” was taken without 1 line, because what it names is lost.",
+            "Line 12: Batch of 27 Nov 2026 was taken without 1 line, because what it names is lost.",
+            "Line 13: the buying list was taken without 1 line, because what it names is lost.",
+        ]
+    );
+    for key in [Key::Ingredient(ingredient_id(1)), Key::Drink(drink_id(1)), Key::Container(container_id(1))] {
+        assert_eq!(book.record(key), bar().record(key));
+    }
+    let weeks: Vec<usize> = book.weeks().map(|week| week.sold.len()).collect();
+    assert_eq!((book.records().count(), weeks), (9, vec![1]));
+}
+
+#[test]
+fn settings_that_are_lost_start_anew_under_the_name_of_the_entry() {
+    let lost = "the settings are lost. Check currency, units, tax, wage and target in Settings.";
+    let mut stored = lines(&bar());
+    stored[1] = stored[1].replace("\"currency\":\"USD\"", "\"currency\":\"U\u{7f}D\"");
+    let (book, told) = taken(&stored);
+    assert_eq!((book.settings().name.as_str(), told), ("Invented test bar", vec![format!("Line 2: {lost}")]));
+    stored.remove(1);
+    stored[0] = "?".into();
+    let (book, told) = taken(&stored);
+    let title = "Line 1: the title of the book is damaged. Nothing else is lost with it.";
+    assert_eq!((book.settings().name.as_str(), told), ("Repaired book", vec![lost.into(), title.into()]));
+}
+
+#[test]
+fn what_does_not_hold_is_told() {
+    let mut stored = lines(&bar());
+    let over = crate::book::Ingredient { trim_yield: share("1.4"), ..ingredient(3, []) };
+    stored.push(row(Record::Ingredient(over)).text().unwrap());
+    stored.push(String::new());
+    stored.push("{\"book\":\"b1\",\"key\":\"ingredient:9\",\"revision\":1,\"grew".into());
+    let newer = Row { revision: 7, grew_from: 1, ..row(Record::Ingredient(ingredient(1, []))) };
+    stored.push(newer.text().unwrap());
+    let two = crate::book::Week { sold: vec![sold(8, 1, "1", "1"), sold(9, 1, "1", "1")], ..week("2026-11-16", &[]) };
+    stored.push(row(Record::Week(two)).text().unwrap());
+    let orphan = drink(7, "1 L", [line(1, 99, "1 L")]);
+    stored.push(row(Record::Drink(orphan)).text().unwrap());
+    let (book, told) = taken(&stored);
+    assert_eq!(
+        told,
+        [
+            "Line 3: the ingredient “Invented ingredient 1” is here twice. The newer one was taken.",
+            "Line 14: the ingredient “Invented ingredient 3” was left out. The trim yield is what is left of what went in: more than 0 % and at most 100 %. Type 90 for 90 %.",
+            "Line 15: a record is damaged and nothing tells which. Compare this book with your last copy.",
+            "Line 16: an ingredient is damaged. Add it again.",
+            "Line 18: Week of 16 Nov 2026 was taken without 2 lines, because what they name is lost.",
+            "Line 19: the drink “Invented drink 7” needs an ingredient, which is lost. Add that first, then this.",
+        ]
+    );
+    assert_eq!(book.ingredient(ingredient_id(1)).map(|it| it.packs.len()), Some(0));
+    assert_eq!(book.settings().target.fraction(), exact("0.65"));
+}
+
+#[test]
+fn lines_without_a_whole_row_are_no_stored_book() {
+    let entry = lines(&bar()).remove(0);
+    assert_eq!(take_in(&entry).unwrap_err(), BookFileError::Foreign { format: None });
+    assert_eq!(take_in("{\"book\":\n").unwrap_err(), BookFileError::CutShort { line: 2 });
+}

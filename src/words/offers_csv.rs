@@ -1,0 +1,14 @@
+//! The computed offers as CSV, with what is lacking in words.
+
+use super::troubles::{price_error, trouble};
+use crate::book::Book;
+use crate::exchange::{Lack, write_offers};
+use crate::ledger::Ledger;
+
+/// The offers of a book as CSV: what the app saves and `cargo dev price` prints.
+pub fn offers_csv(book: &Book, ledger: &Ledger) -> String {
+    write_offers(book, ledger, &|lack| match lack {
+        Lack::Offer(error) => trouble(error, book),
+        Lack::Suggestion(error) => price_error(error),
+    })
+}
