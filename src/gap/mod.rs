@@ -111,8 +111,8 @@ fn of_lever(book: &Book, cut: &Book, offer: &Offer, priced: &Priced, lever: Leve
 /// How many other offers move with the lever where it is set.
 fn moves_too(book: &Book, lever: Lever) -> usize {
     let all = match lever {
-        Lever::Fill(id) => book.users(Key::Container(id)).len(),
-        Lever::Unsold(id) | Lever::HandsTime(id) => book.users(Key::Drink(id)).len(),
+        Lever::Fill(id) => book.repriced_by(Key::Container(id)).len(),
+        Lever::Unsold(id) | Lever::HandsTime(id) => book.repriced_by(Key::Drink(id)).len(),
         _ => 1,
     };
     all.saturating_sub(1)
@@ -273,6 +273,23 @@ mod tests {
         for one in ways_of(&book) {
             assert_eq!(way(&book, offer_id(1, 1), one.lever), Ok(Some(one)));
         }
+    }
+
+    #[test]
+    fn what_was_sold_or_is_planned_moves_with_no_lever() {
+        let mut book = bar(Covers::GoodsAndLabour, Some("11"));
+        let moving = |book: &Book| -> Vec<usize> {
+            ways_of(book).into_iter().filter_map(|way| way.closes.ok()).map(|closing| closing.moves_too).collect()
+        };
+        let before = moving(&book);
+        for record in [
+            Record::Week(crate::support::week("2026-11-23", &[(1, "5", "2")])),
+            Record::Scenario(crate::support::scenario(1, [offer(1, 1, None)])),
+            Record::Batch(crate::support::batch("2026-11-27", &[(1, 1, "5")])),
+        ] {
+            book.apply(&Edit::Put(record)).unwrap();
+        }
+        assert_eq!(moving(&book), before);
     }
 
     #[test]

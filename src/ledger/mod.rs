@@ -98,7 +98,7 @@ fn affected(book: &Book, touched: &BTreeSet<Key>) -> BTreeSet<Key> {
             Key::Offer(_) => {
                 affected.insert(key);
             }
-            key => waiting.extend(book.users(key)),
+            key => waiting.extend(book.repriced_by(key)),
         }
     }
     affected

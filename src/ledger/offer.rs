@@ -80,8 +80,8 @@ impl Priced {
     pub fn standing(&self) -> Standing {
         match &self.asked {
             None => Standing::WithoutPrice,
-            Some(asked) if asked.margin < self.terms.target => Standing::UnderTarget,
-            Some(_) => Standing::OnTarget,
+            Some(asked) if self.terms.reached_by(asked.margin) => Standing::OnTarget,
+            Some(_) => Standing::UnderTarget,
         }
     }
 

@@ -5,7 +5,7 @@
 use super::round_up;
 use crate::book::{Covers, Drink, PaymentFee, Settings, Tax, TaxPlace};
 use crate::cost::Cost;
-use crate::measure::{Exact, Money, Overflow, Share};
+use crate::measure::{Exact, Money, Overflow, PART_PLACES, Share};
 
 /// What a price must bear.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -73,6 +73,12 @@ pub struct Asked {
 }
 
 impl Terms {
+    /// Whether a margin, rounded as every computed part is, reaches the target. Asked wherever the
+    /// two are held against each other.
+    pub fn reached_by(&self, margin: Share) -> bool {
+        margin >= self.target
+    }
+
     /// The terms of a drink in a book.
     pub fn of(settings: &Settings, drink: &Drink) -> Terms {
         Terms {
@@ -144,7 +150,7 @@ impl Terms {
 }
 
 /// The price for the target margin: R = (cost + k) / (1 - m - c - f * (1 + t)), then rounded up
-/// to the owner's endings.
+/// to the owner's endings: the lowest of them whose margin is on target by [`Terms::reached_by`].
 ///
 /// # Errors
 /// [`PriceError::NoPriceReaches`] where the denominator is zero or less.
@@ -159,8 +165,16 @@ pub fn suggest(cost: &Cost, terms: &Terms, settings: &Settings) -> Result<Sugges
     // Multiplied before it is divided, and rounded up before it is rounded: a price that comes
     // out even stays even, and no digit is dropped that would put the margin under the target.
     let exact = terms.menu(must_bear)?.over(denominator)?;
-    let menu = round_up(exact, settings)?;
-    let margin = margin(cost, terms, terms.without_tax(menu)?)?;
+    let margin_at = |menu| margin(cost, terms, terms.without_tax(menu)?);
+    let mut menu = round_up(exact, settings)?;
+    // The parts of the cost are rounded, and so is the margin: an ending just below may reach the
+    // target too. One further below cannot: it would move the margin by more than its last decimal.
+    let off = exact.times(Exact::new(1, PART_PLACES))?.over(denominator)?;
+    let nearly = round_up(exact.minus(off)?, settings)?;
+    if nearly < menu && terms.reached_by(margin_at(nearly)?) {
+        menu = nearly;
+    }
+    let margin = margin_at(menu)?;
     Ok(Suggestion { without_tax: must_bear.over(denominator)?.as_part(), exact: exact.as_part(), menu, margin })
 }
 
@@ -214,6 +228,43 @@ mod tests {
         let even = (money("1.75"), money("1.75"), share("0.35"));
         assert_eq!((suggestion.exact, suggestion.menu, suggestion.margin), even);
         assert_eq!(suggestion.without_tax, money("1.346153846154"));
+    }
+
+    /// 400 menu prices with an ending, each with the cost that the formula allows at it, by hand
+    /// from right to left: cost = R * (1 - m - c - f * (1 + t)) - k. The cost is that of three
+    /// lines, each a third of a pack, so that its parts have endless digits and their sum is up to
+    /// a twelfth decimal more or less than what the formula allows.
+    #[test]
+    fn a_price_that_hits_its_ending_is_suggested_and_on_target() {
+        for number in 0..400_i64 {
+            let menu = Money::from_major(Exact::new(400 + number * 25, 2));
+            let bar = Settings {
+                tax: Tax { rate: share("0.25"), place: TaxPlace::AddedAtTheTill },
+                payment_fee: PaymentFee { share: share("0.02"), fixed: money("0.1") },
+                commission: share("0.05"),
+                covers: Covers::Everything,
+                target: Share::from_fraction(Exact::new(30 + number % 30, 2)),
+                endings: ["0", "0.25", "0.50", "0.75"].map(money).to_vec(),
+                ..settings()
+            };
+            let kept = Exact::new(100 - 5, 2).minus(Exact::new(25, 3)).unwrap();
+            let kept = kept.minus(bar.target.fraction()).unwrap();
+            let cost = menu.times(kept).unwrap().minus(money("0.1")).unwrap();
+            let pack_of = crate::book::Pack { price: cost, ..pack(1, "3 L", "1") };
+            let lines = (1..=3).map(|id| line(id, 1, "1 L"));
+            let priced = book(
+                bar,
+                [
+                    Record::Ingredient(ingredient(1, [pack_of])),
+                    Record::Container(container(1, "3 L")),
+                    Record::Drink(drink(1, "3 L", lines)),
+                    Record::Offer(crate::book::Offer { price: Some(menu), ..offer(1, 1, None) }),
+                ],
+            );
+            let priced = price_offer(&priced, priced.offers().next().unwrap()).unwrap();
+            assert_eq!(priced.suggestion.map(|it| it.menu), Ok(menu), "{number}: {:?}", priced.cost.total());
+            assert_eq!(priced.standing(), crate::ledger::Standing::OnTarget, "{number}");
+        }
     }
 
     #[test]

@@ -1,12 +1,12 @@
-//! A large generated book: 500 drinks of 300 ingredients in 3 sizes, the same at every run. All
-//! of it is invented by rule.
+//! A large generated book: 500 drinks of 300 ingredients in 3 sizes, with a year of weeks, three
+//! scenarios and a month of batches, the same at every run. All of it is invented by rule.
 
 use brimwright::book::{
-    Book, Brimful, Container, ContainerId, Covers, Drink, DrinkId, DrinkKind, Edit, Headspace, Ingredient,
-    IngredientId, Labour, Line, LineId, Offer, OfferId, Pack, PackId, Packaging, PackagingId, PackagingPart,
-    PackagingUse, PaymentFee, Record, Scaling, Settings, Stage, Tax, TaxPlace,
+    Batch, Book, Brimful, Container, ContainerId, Covers, Drink, DrinkId, DrinkKind, Edit, Headspace, Ingredient,
+    IngredientId, Labour, Line, LineId, Make, Offer, OfferId, Pack, PackId, Packaging, PackagingId, PackagingPart,
+    PackagingUse, PaymentFee, Record, Scaling, Scenario, ScenarioId, Settings, Sold, Stage, Tax, TaxPlace, Week,
 };
-use brimwright::measure::{Amount, Density, Exact, Mass, Money, Share, Time, Unit};
+use brimwright::measure::{Amount, Date, Density, Exact, Mass, Money, Share, Time, Unit};
 
 /// Drinks in the book.
 pub const DRINKS: u64 = 500;
@@ -14,6 +14,12 @@ pub const DRINKS: u64 = 500;
 pub const INGREDIENTS: u64 = 300;
 /// Sizes that every drink is offered in, in US fluid ounces.
 pub const SIZES: [i64; 3] = [12, 16, 24];
+/// Weeks that were written down, each of a third of the menu.
+pub const WEEKS: i32 = 52;
+/// Scenarios, each of the whole menu.
+pub const SCENARIOS: u64 = 3;
+/// Days that two dozen drinks are made on.
+pub const BATCHES: i32 = 30;
 
 /// A linear congruential generator (D. Knuth's MMIX constants), so that the book never changes.
 struct Numbers(u64);
@@ -59,7 +65,42 @@ pub fn book() -> Book {
             put(Record::Offer(Offer { price, ..Offer::new(OfferId { drink, container }) }));
         }
     }
+    past_and_plans(&mut book);
     book
+}
+
+/// What was sold, what might be, and what is made.
+fn past_and_plans(book: &mut Book) {
+    let offers: Vec<Offer> = book.offers().cloned().collect();
+    let monday = Date::from_text("2025-11-24").expect("a Monday");
+    for week in 0..WEEKS {
+        let lines = offers.iter().skip(week as usize % 3).step_by(3);
+        let sold = lines.map(|offer| Sold {
+            drink: offer.drink,
+            container: offer.container,
+            units: Exact::new(i64::from(week) % 7 + 3, 0),
+            contribution: Money::from_major(Exact::new(215, 2)),
+        });
+        let week = Week { monday: monday.plus_weeks(week), sold: sold.collect() };
+        book.apply(&Edit::Put(Record::Week(week))).expect("a week of what is sold");
+    }
+    for id in 1..=SCENARIOS {
+        let name = format!("Generated menu {id}");
+        let scenario = Scenario { id: ScenarioId::from_random(id), name, offers: offers.clone() };
+        book.apply(&Edit::Put(Record::Scenario(scenario))).expect("a menu of what is there");
+    }
+    for batch in 0..BATCHES {
+        let made = offers.iter().skip(batch as usize * 24).take(24);
+        let make = |offer: &Offer| Make {
+            drink: offer.drink,
+            container: offer.container,
+            units: Exact::new(6, 0),
+            filled: true,
+            off_shelf: Exact::ZERO,
+        };
+        let batch = Batch { day: monday.plus_weeks(batch), makes: made.map(make).collect(), ready: Vec::new() };
+        book.apply(&Edit::Put(Record::Batch(batch))).expect("a batch of what is sold");
+    }
 }
 
 fn settings() -> Settings {

@@ -5,7 +5,9 @@ mod generated;
 use std::hint::black_box;
 use std::time::{Duration, Instant};
 
-use brimwright::book::{Book, Edit, Goods, Ingredient, IngredientId, Offer, OfferId, OnHand, Record, Scope};
+use brimwright::book::{
+    Book, Edit, Goods, Ingredient, IngredientId, Offer, OfferId, OnHand, PackagingId, Record, Scope,
+};
 use brimwright::buying_list::{makes, propose};
 use brimwright::gap::ways;
 use brimwright::ledger::{Ledger, Standing};
@@ -17,6 +19,8 @@ use brimwright::sizes::{Draft, WhatIf, side_by_side, sold_together};
 
 /// Re-pricing all that one pack price moves.
 const ONE_PRICE_BAR: Duration = Duration::from_micros(250);
+/// Re-pricing a third of the menu: the price of a bottle.
+const ONE_BOTTLE_BAR: Duration = Duration::from_millis(4);
 /// Computing every offer of the book.
 const WHOLE_BOOK_BAR: Duration = Duration::from_millis(10);
 /// One step of a what-if over the whole menu: price, ingredients, and the comparison.
@@ -34,12 +38,20 @@ const BEST_USE_BAR: Duration = Duration::from_millis(100);
 
 fn main() {
     let book = generated::book();
-    println!("generated book: {} drinks, {} offers", book.drinks().count(), book.offers().count());
+    println!(
+        "generated book: {} drinks, {} offers, {} weeks, {} scenarios, {} batches",
+        book.drinks().count(),
+        book.offers().count(),
+        book.weeks().count(),
+        book.scenarios().count(),
+        book.batches().count()
+    );
     let computed = Ledger::of(&book).offers().filter(|(_, result)| result.is_ok()).count();
     assert_eq!(computed, book.offers().count(), "every generated offer can be computed");
 
     let (one_price, moved) = one_price(book.clone());
     figure(&format!("one pack price, {moved} offers moved on average"), one_price, ONE_PRICE_BAR);
+    figure("one bottle's price, 500 offers moved", bottle_price(book.clone()), ONE_BOTTLE_BAR);
     let whole = (0..200).map(|_| timed(|| Ledger::of(black_box(&book)))).collect();
     figure("whole book", whole, WHOLE_BOOK_BAR);
     let (prices, ingredients) = what_ifs(&book);
@@ -79,6 +91,23 @@ fn one_price(mut book: Book) -> (Vec<Duration>, usize) {
     }
     let runs = times.len();
     (times, moved / runs)
+}
+
+/// The price of the bottle of each size in turn, up and down: edit and re-pricing together.
+fn bottle_price(mut book: Book) -> Vec<Duration> {
+    let mut ledger = Ledger::of(&book);
+    let mut times = Vec::new();
+    for round in 0..100 {
+        let goods = Goods::Packaging(PackagingId::from_random(2 * (round % 3) + 1));
+        let pack = book.packs(goods)[0].clone();
+        let price = Money::from_major(Exact::new(6000 + round as i64, 2));
+        let edit = Edit::SetPackPrice { goods, pack: pack.id, price, day: None };
+        times.push(timed(|| {
+            let applied = book.apply(&edit).expect("a price above zero");
+            assert_eq!(ledger.refresh(&book, &applied.touched).len() as u64, generated::DRINKS);
+        }));
+    }
+    times
 }
 
 /// A change of all prices in one size, and of all ingredients, each compared over the whole menu.

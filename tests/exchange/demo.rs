@@ -91,7 +91,7 @@ fn what_is_invented_says_so() {
 #[test]
 fn nothing_in_it_is_idle() {
     let book = demo();
-    let idle = |key| book.users(key).is_empty();
+    let idle = |key| book.needed_by(key).is_empty();
     let keys = book.records().map(|record| record.key());
     let unused: Vec<_> = keys.filter(|key| idle(*key)).map(|key| key.to_string()).collect();
     let nothing_needs = ["settings", "offer:", "week:", "seen-price:", "trial:", "scenario:", "batch:"];

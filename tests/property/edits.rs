@@ -107,7 +107,7 @@ proptest! {
         for record in book.records() {
             for needed in record.needs() {
                 prop_assert!(book.contains(needed), "{} is needed by {}", needed, record.key());
-                prop_assert!(book.users(needed).contains(&record.key()));
+                prop_assert!(book.needed_by(needed).contains(&record.key()));
             }
         }
     }

@@ -1,11 +1,14 @@
-//! Where a record is used, and taking it out.
+//! Where a record is used, and taking it out or putting another in its place.
+
+use std::sync::Arc;
 
 use leptos::prelude::*;
 
 use crate::app::route::Route;
-use crate::book::{Edit, Key};
+use crate::book::{Edit, Goods, Key};
 use crate::ui::address::go;
-use crate::ui::live::{live, press, trouble, when};
+use crate::ui::fields::Choice;
+use crate::ui::live::{live, press, text, trouble, when};
 use crate::ui::parts::Section;
 use crate::ui::state::AppState;
 use crate::words;
@@ -21,7 +24,7 @@ pub fn Users(
     what: &'static str,
 ) -> impl IntoView {
     let state = AppState::here();
-    let users = Memo::new(move |_| state.book.with(|book| book.users(of)));
+    let users = Memo::new(move |_| state.book.with(|book| book.repriced_by(of)));
     let refused = RwSignal::new(None::<String>);
     let remove = move || match state.apply(what, Edit::Remove(of)) {
         Ok(()) => go(back),
@@ -34,24 +37,26 @@ pub fn Users(
             Key::Container(id) => Some(Route::Container(id)),
             Key::Offer(id) => Some(Route::Offer(id)),
             Key::PackagingSet(id) => Some(Route::PackagingSet(id)),
-            Key::Week(monday) => Some(Route::SalesWeek(monday)),
-            Key::Trial(id) => Some(Route::Trial(id)),
-            Key::Scenario(id) => Some(Route::Scenario(id)),
-            Key::Batch(day) => Some(Route::Batch(day)),
-            Key::BuyingList => Some(Route::BuyingList),
-            Key::Settings | Key::Ingredient(_) | Key::Packaging(_) | Key::SeenPrice(_) => None,
+            _ => None,
         };
         view! { <li><a href=route.map(Route::address)>{name}</a></li> }
     };
+    let goods = match of {
+        Key::Ingredient(id) => Some(Goods::Ingredient(id)),
+        Key::Packaging(id) => Some(Goods::Packaging(id)),
+        _ => None,
+    };
+    let used = move || !users.with(Vec::is_empty);
     view! {
         <Section heading="Used in">
             {when(
-                move || users.with(Vec::is_empty),
-                || view! { <p class="hollow">"Nothing uses it."</p> }.into_any(),
+                move || !used(),
+                || view! { <p class="hollow">"No drink uses it."</p> }.into_any(),
             )}
             <ul class="users">
                 {live(move || users.get().into_iter().map(user).collect_view().into_any())}
             </ul>
+            {goods.map(|goods| when(used, move || instead(state, goods, back)))}
             {trouble(move || refused.get())}
             <p class="actions">
                 <button class="quiet" on:click=press(remove)>
@@ -60,4 +65,63 @@ pub fn Users(
             </p>
         </Section>
     }
+}
+
+/// Other goods to be chosen in the place of these, everywhere at once.
+fn instead(state: AppState, goods: Goods, back: Route) -> AnyView {
+    let chosen = RwSignal::new(String::new());
+    let refused = RwSignal::new(None::<String>);
+    let others = Signal::derive(move || {
+        let mut others = vec![(String::new(), "Choose".to_string())];
+        state.book.with(|book| {
+            let key = Key::from(goods);
+            match goods {
+                Goods::Ingredient(_) => {
+                    others.extend(book.ingredients().map(|it| named(Key::Ingredient(it.id), &it.name)))
+                }
+                Goods::Packaging(_) => {
+                    others.extend(book.packagings().map(|it| named(Key::Packaging(it.id), &it.name)))
+                }
+            }
+            others.retain(|(value, _)| *value != key.to_string());
+        });
+        others
+    });
+    let choose = Arc::new(move |value: &str| {
+        chosen.set(value.to_string());
+        Ok(())
+    });
+    let replace = move || {
+        let other = match Key::from_text(&chosen.get_untracked()) {
+            Some(Key::Ingredient(id)) => Goods::Ingredient(id),
+            Some(Key::Packaging(id)) => Goods::Packaging(id),
+            _ => return refused.set(Some(words::CHOOSE_INSTEAD.to_string())),
+        };
+        let edit = state.book.with_untracked(|book| Edit::instead(book, goods, other));
+        let done = match edit {
+            Ok(Some(edit)) => state.apply("Replace and remove", edit),
+            Ok(None) => Err(words::CHOOSE_INSTEAD.to_string()),
+            Err(overflow) => Err(words::overflow(overflow)),
+        };
+        match done {
+            Ok(()) => go(back),
+            Err(sentence) => refused.set(Some(sentence)),
+        }
+    };
+    view! {
+        <div class="fields">
+            <Choice label="Replace with" options=others value=text(move || chosen.get()) choose=choose />
+        </div>
+        {trouble(move || refused.get())}
+        <p class="actions">
+            <button class="quiet" on:click=press(replace)>
+                "Replace and remove"
+            </button>
+        </p>
+    }
+    .into_any()
+}
+
+fn named(key: Key, name: &str) -> (String, String) {
+    (key.to_string(), name.to_string())
 }

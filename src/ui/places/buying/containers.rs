@@ -61,7 +61,7 @@ fn ContainerCard(id: ContainerId) -> impl IntoView {
             |fill: Fill| format!("poured {}, {} to the rim", state.volume(fill.volume), state.volume(fill.brimful));
         fill.map(said).unwrap_or_default()
     });
-    let uses = text(move || match state.book.with(|book| book.users(Key::Container(id)).len()) {
+    let uses = text(move || match state.book.with(|book| book.repriced_by(Key::Container(id)).len()) {
         0 => "not used yet".to_string(),
         1 => "used for 1 drink".to_string(),
         count => format!("used for {count} drinks"),
