@@ -34,6 +34,7 @@ use library::{Library, Phase};
 
 /// Mounts the app on the page's body.
 pub fn mount() {
+    fields::hear_entering();
     mount_to_body(App);
 }
 

@@ -196,26 +196,6 @@ pub fn filter_chip(
     .into_any()
 }
 
-/// Letters to find something by.
-#[component]
-pub fn Search(
-    /// What is found.
-    label: &'static str,
-    /// The letters.
-    search: RwSignal<String>,
-) -> impl IntoView {
-    view! {
-        <input
-            class="search"
-            type="search"
-            aria-label=label
-            placeholder=label
-            prop:value=search
-            on:input=move |event| search.set(event_target_value(&event))
-        />
-    }
-}
-
 /// A table with a row for each thing and these heads over its figures; it scrolls by itself where
 /// it is wider than the screen.
 pub fn wide_table(name: &'static str, class: &'static str, heads: &[&'static str], rows: AnyView) -> AnyView {

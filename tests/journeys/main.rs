@@ -31,6 +31,7 @@ mod site;
 mod support;
 mod switching;
 mod two_tabs;
+mod typed_over;
 mod typing;
 mod updating;
 mod what_if;

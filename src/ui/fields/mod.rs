@@ -5,7 +5,9 @@ mod ask;
 mod choice;
 mod commit;
 mod day;
+mod entering;
 mod entry;
+mod search;
 mod slider;
 mod tick;
 
@@ -17,6 +19,8 @@ pub use commit::{
     tried_number,
 };
 pub use day::Day;
+pub use entering::hear_entering;
 pub use entry::Entry;
+pub use search::Search;
 pub use slider::{Range, Slid, Slider, Try};
 pub use tick::Tick;

@@ -38,6 +38,18 @@ impl Journey {
         self.until(&by.to_string(), async || self.find(by).await?.send_keys(&keys).await).await;
     }
 
+    /// Types on where the caret is, as a person does who has tapped a field.
+    pub async fn type_on(&self, text: &str) {
+        let field = self.client().active_element().await.expect("a field that has the caret");
+        // Not tried again: a part of it may be typed already.
+        field.send_keys(text).await.unwrap_or_else(|error| panic!("{}: typing {text:?}: {error}", self.name));
+    }
+
+    /// Presses one key where the caret is.
+    pub async fn type_on_key(&self, key: Key) {
+        self.type_on(&char::from(key).to_string()).await;
+    }
+
     /// Chooses the option with exactly this text from a list.
     pub async fn choose(&self, by: By<'_>, option: &str) {
         let what = format!("{by} with the option {option:?}");

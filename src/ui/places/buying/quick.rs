@@ -1,9 +1,6 @@
 //! Quick price: find it, type the quoted price, see what moved, and on to the next.
 
-use leptos::ev;
 use leptos::prelude::*;
-use wasm_bindgen::JsCast;
-use web_sys::HtmlInputElement;
 
 use super::change::price_set;
 use super::heard::{heard_on, still_so};
@@ -13,11 +10,11 @@ use crate::book::{Book, Edit, Goods, Ingredient, IngredientId, Key, Pack, Packag
 use crate::measure::Date;
 use crate::quotes::{Age, Found, age, cost_of, find, usable};
 use crate::ui::address::go;
-use crate::ui::fields::{self, Entry};
+use crate::ui::fields::{self, Entry, Search};
 use crate::ui::live::{flag, live, press, rows, text, when};
 use crate::ui::moved::Moved;
 use crate::ui::order;
-use crate::ui::parts::{Search, filter_chip};
+use crate::ui::parts::filter_chip;
 use crate::ui::random::random;
 use crate::ui::state::AppState;
 use crate::ui::today::today;
@@ -25,6 +22,9 @@ use crate::words;
 
 /// How many are listed before letters narrow them down.
 const LISTED: usize = 60;
+
+/// Where the letters are typed.
+const SEARCH: &str = ".price-search input";
 
 /// Which prices are listed.
 #[derive(Clone, Copy, PartialEq, Eq)]
@@ -76,10 +76,12 @@ pub fn QuickPrice() -> impl IntoView {
         })
     });
     let listed = Memo::new(move |_| found.with(|found| found.iter().take(LISTED).map(|(_, key)| *key).collect()));
-    let by_name = move || {
-        let first = found.with_untracked(|found| found.first().map(|(how, _)| *how));
-        first.is_some_and(Found::is_by_name) && search.with_untracked(|letters| !letters.is_empty())
-    };
+    let narrowed = flag(move || !search.with(String::is_empty));
+    // What was found by its name was all that was looked for: the search comes next.
+    let next = Signal::derive(move || {
+        let by_name = found.with(|found| found.first().is_some_and(|(how, _)| how.is_by_name()));
+        (by_name && narrowed.get()).then_some(SEARCH)
+    });
     let hidden = move || found.with(Vec::len).saturating_sub(LISTED);
     let empty =
         move || state.book.with(|book| book.ingredients().next().is_none() && book.packagings().next().is_none());
@@ -108,7 +110,7 @@ pub fn QuickPrice() -> impl IntoView {
         let count = text(move || if this == Filter::All { String::new() } else { count.get().to_string() });
         filter_chip(name, pressed, needless, count, move || filter.set(this))
     };
-    let price = |key| goods_of(key).map(|goods| view! { <PriceRow goods /> }).into_any();
+    let price = move |key| goods_of(key).map(|goods| view! { <PriceRow goods next /> }).into_any();
     let more = text(move || match hidden() {
         0 => String::new(),
         count => format!("{count} more. Type some letters of a name or supplier to find them."),
@@ -122,23 +124,18 @@ pub fn QuickPrice() -> impl IntoView {
             <div class="chips price-filters" role="group" aria-label="Which prices">
                 {Filter::ALL.into_iter().map(chip).collect_view()}
             </div>
-            <div class="price-search" on:keydown=|event| from_search(&event)>
+            <div class="price-search">
                 <Search label="Find what you buy" search />
             </div>
         }
         .into_any()
     };
-    let narrowed = flag(move || search.with(|letters| !letters.is_empty()));
     view! {
         <h1>"Buying"</h1>
         <Tabs here=Route::Buying />
         {teach}
         {when(move || !empty(), tools)}
-        <ul
-            class="prices"
-            class:prices-narrowed=narrowed
-            on:keydown=move |event: ev::KeyboardEvent| to_the_next(&event, by_name())
-        >
+        <ul class="prices" class:prices-narrowed=narrowed data-next=SEARCH>
             {rows(listed, price)}
         </ul>
         <p class="hollow">{more} {none}</p>
@@ -197,44 +194,14 @@ fn found(names: &[Names], letters: &str, shown: &dyn Fn(Key) -> bool) -> Vec<(Fo
     all
 }
 
-/// Enter in the search leads to the first price.
-fn from_search(event: &ev::KeyboardEvent) {
-    if event.key() == "Enter" {
-        go_to(document().query_selector(".prices input").ok().flatten());
-    }
-}
-
-/// Enter in a price leads to the next one down the list; back to the search after the last one,
-/// and where the list was found by a name. What cannot be read is mended first.
-fn to_the_next(event: &ev::KeyboardEvent, by_name: bool) {
-    let field = event.target().and_then(|target| target.dyn_into::<HtmlInputElement>().ok());
-    let Some(field) = field.filter(|_| event.key() == "Enter") else { return };
-    if field.get_attribute("aria-invalid").as_deref() == Some("true") {
-        return;
-    }
-    let mut row = field.closest("li.price-row").ok().flatten();
-    let mut next = None;
-    while let Some(after) = row.and_then(|row| row.next_element_sibling()).filter(|_| !by_name && next.is_none()) {
-        next = after.query_selector("input").ok().flatten();
-        row = Some(after);
-    }
-    go_to(next.or_else(|| document().query_selector(".price-search input").ok().flatten()));
-}
-
-/// Puts the caret into a field, what is there ready to be typed over; its row goes to the top, so
-/// that the answer has room.
-fn go_to(field: Option<web_sys::Element>) {
-    if let Some(field) = field.and_then(|field| field.dyn_into::<HtmlInputElement>().ok()) {
-        let _ = field.focus();
-        if let Ok(Some(row)) = field.closest("li.price-row") {
-            row.scroll_into_view();
-        }
-        field.select();
-    }
-}
-
+/// What was bought under this name, with the price of its pack.
 #[component]
-fn PriceRow(goods: Goods) -> impl IntoView {
+fn PriceRow(
+    /// What is bought.
+    goods: Goods,
+    /// Where Enter leads from its price, if not to the next row.
+    next: Signal<Option<&'static str>>,
+) -> impl IntoView {
     let state = AppState::here();
     let key = Key::from(goods);
     // Most edits leave most rows as they are.
@@ -310,7 +277,7 @@ fn PriceRow(goods: Goods) -> impl IntoView {
         false => view! { <a class="button" href=Route::of_goods(goods).address()>"Enter a pack"</a> }.into_any(),
     });
     view! {
-        <li class="price-row">
+        <li class="price-row" data-next=next data-to-the-top="">
             <div class="price-name">
                 <a href=Route::of_goods(goods).address()>{name}</a>
                 <span class="soft">{holds}</span>

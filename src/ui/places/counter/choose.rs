@@ -6,9 +6,9 @@ use super::lock::LockDevice;
 use super::tabs::Tabs;
 use crate::app::route::{Route, Sheet};
 use crate::book::{DrinkId, Key};
+use crate::ui::fields::Search;
 use crate::ui::live::{rows, text, when};
 use crate::ui::order;
-use crate::ui::parts::Search;
 use crate::ui::state::AppState;
 use crate::words;
 

@@ -7,9 +7,10 @@ use crate::book::{Book, Drink, DrinkId, DrinkKind, Edit, Key, Labour, OfferId, R
 use crate::ledger::{Ledger, Standing};
 use crate::measure::{Amount, Exact, Money, Share};
 use crate::ui::address::go;
+use crate::ui::fields::Search;
 use crate::ui::live::{flag, press, rows, text, when};
 use crate::ui::order;
-use crate::ui::parts::{Mark, Search, filter_chip};
+use crate::ui::parts::{Mark, filter_chip};
 use crate::ui::random::random;
 use crate::ui::state::AppState;
 use crate::words;

@@ -6,10 +6,9 @@ use leptos::prelude::*;
 
 use crate::book::{Book, DrinkId, Edit, Key, OfferId, Sold};
 use crate::measure::{Date, Exact, read_number};
-use crate::ui::fields::{Commit, Entry};
+use crate::ui::fields::{Commit, Entry, Search};
 use crate::ui::live::{rows, text, when};
 use crate::ui::order;
-use crate::ui::parts::Search;
 use crate::ui::state::AppState;
 use crate::words;
 

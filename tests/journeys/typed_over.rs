@@ -1,0 +1,118 @@
+//! Going into a filled field by a tap, by Tab or by Enter selects what it holds, so that what is
+//! typed takes its place; a second tap places the caret. With real taps and keys: WebDriver's own
+//! clearing would hide that typing appends.
+
+use fantoccini::key::Key;
+
+use crate::harness::{By, Journey};
+
+const QUICK: By<'_> = By::Label("Price of Apples");
+const FIND: By<'_> = By::Label("Find what you buy");
+
+#[tokio::test]
+async fn what_is_typed_takes_the_place_of_what_stood_there() {
+    let journey = Journey::start("typed_over").await;
+    journey.open().await;
+    journey.click(By::Text("Look around in Marrowgate Juice Hall")).await;
+    journey.wait_for_text("Orchard Green").await;
+
+    // A price on the list: tapped and typed. Appending would make it 38.0039.
+    journey.go("#/buying").await;
+    journey.expect_value(QUICK, "38.00").await;
+    journey.click(QUICK).await;
+    journey.type_on("39").await;
+    journey.expect_value(QUICK, "39").await;
+    // Enter goes on to the next price, which is typed over too, and back up by hand.
+    journey.type_on_key(Key::Enter).await;
+    caret_in(&journey, "Price of Avocados").await;
+    journey.expect_value(QUICK, "39.00").await;
+    journey.type_on("61").await;
+    journey.expect_value(By::Label("Price of Avocados"), "61").await;
+
+    // A second tap places the caret: what is typed goes in where it stands.
+    journey.click(QUICK).await;
+    selected(&journey, "39.00").await;
+    journey.click(QUICK).await;
+    selected(&journey, "").await;
+    journey.type_on_key(Key::End).await;
+    journey.type_on("5").await;
+    journey.expect_value(QUICK, "39.005").await;
+    journey.type_on_key(Key::Tab).await;
+
+    // By Tab, on the page of an ingredient: amounts as well.
+    journey.go("#/buying/ingredient/1").await;
+    let holds = By::Nth(0, &By::Label("Holds"));
+    journey.click(holds).await;
+    journey.type_on("34 lb").await;
+    journey.expect_value(holds, "34 lb").await;
+    journey.type_on_key(Key::Enter).await;
+    selected(&journey, "39.005").await;
+    journey.type_on("40").await;
+    journey.expect_value(By::Nth(0, &By::Label("Price of the pack")), "40").await;
+    // What cannot be read is mended before Enter goes on.
+    journey.type_on("x").await;
+    journey.type_on_key(Key::Enter).await;
+    journey.expect_value(By::Nth(0, &By::Label("Price of the pack")), "40x").await;
+    caret_in(&journey, "Price of the pack").await;
+
+    // A question's field.
+    journey.go("#/buying/list").await;
+    let weeks = By::Label("And so many usual weeks");
+    journey.click(weeks).await;
+    journey.type_on("1").await;
+    journey.click(By::Text("Book")).await;
+    journey.go("#/drinks/1/3").await;
+    journey.click(By::Label("Menu price")).await;
+    journey.type_on("7.25").await;
+    journey.expect_value(By::Label("Menu price"), "7.25").await;
+}
+
+#[tokio::test]
+async fn letters_to_find_by_are_typed_over_and_cleared() {
+    let journey = Journey::start("searched_over").await;
+    journey.open().await;
+    journey.click(By::Text("Look around in Marrowgate Juice Hall")).await;
+    journey.wait_for_text("Orchard Green").await;
+    journey.go("#/buying").await;
+    journey.click(FIND).await;
+    journey.type_on("appl").await;
+    journey.type_on_key(Key::Enter).await;
+    caret_in(&journey, "Price of Apples").await;
+    journey.click(FIND).await;
+    journey.type_on("oran").await;
+    journey.expect_value(FIND, "oran").await;
+    journey.click(By::Label("Clear search")).await;
+    journey.expect_value(FIND, "").await;
+    caret_in(&journey, "Find what you buy").await;
+    journey.expect_count(".search-clear:not([hidden])", 0).await;
+    for (address, label) in [
+        ("#/drinks", "Find a drink"),
+        ("#/counter", "Find a drink"),
+        ("#/counter/on-hand", "Search what is on the shelf"),
+    ] {
+        journey.go(address).await;
+        journey.click(By::Label(label)).await;
+        journey.type_on("a").await;
+        journey.expect_value(By::Label(label), "a").await;
+        journey.click(By::Label("Clear search")).await;
+        journey.expect_value(By::Label(label), "").await;
+    }
+}
+
+/// Waits until exactly this text is selected in the field that has the caret.
+async fn selected(journey: &Journey, text: &str) {
+    let script = format!(
+        "const field = document.activeElement;
+         return field.value.slice(field.selectionStart, field.selectionEnd) === '{text}'"
+    );
+    journey.wait_until(&format!("the selection {text:?}"), &script).await;
+}
+
+/// Waits until the caret is in the field with this label.
+async fn caret_in(journey: &Journey, label: &str) {
+    let script = format!(
+        "const field = document.activeElement;
+         return (field.getAttribute('aria-label') ?? field.labels?.[0]?.innerText) === '{label}'"
+    );
+    journey.wait_until(&format!("the caret in {label:?}"), &script).await;
+}
