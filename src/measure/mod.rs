@@ -23,7 +23,7 @@ pub use exact::{Exact, INTEGER_DIGITS, Overflow, PART_PLACES, TYPED_PLACES};
 pub use length::{LengthUnit, TypedLength};
 pub(crate) use named::{read_by_name, stored_by_name};
 pub use quantity::{Count, Density, Length, Mass, Money, Share, Time, Volume};
-pub use read::{ReadError, Wanted, read_amount, read_change, read_length, read_number};
+pub use read::{ReadError, Wanted, both_readings, read_amount, read_change, read_endings, read_length, read_number};
 pub use show::{
     show_amount, show_count, show_fine_volume, show_length, show_mass, show_measure, show_money, show_number,
     show_percent, show_volume,

@@ -30,6 +30,12 @@ pub fn read_error(error: &ReadError, example: &str) -> String {
                 wanted.join(" or ")
             )
         }
+        ReadError::NotOneAmount { text } => {
+            format!("“{text}” is not one amount. Type a number and its unit, such as {example}.")
+        }
+        ReadError::NotAnEnding { text } => {
+            format!("“{text}” is not an ending. Type endings with blanks between them, such as .00 .50 .95.")
+        }
         ReadError::Negative => format!("This cannot be below zero. Type it without the minus sign: {example}."),
         ReadError::TooLarge => "That is more than nine digits. Check for a digit too many.".to_string(),
         ReadError::TooFine => "That is finer than six digits after the decimal sign. Round it to six.".to_string(),

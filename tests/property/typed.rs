@@ -2,7 +2,8 @@
 
 use brimwright::measure::{
     Amount, Currency, Dimension, Exact, Measure, Money, NumberStyle, ReadError, Share, System, Unit, Volume, Wanted,
-    read_amount, read_number, show_amount, show_measure, show_money, show_number, show_percent,
+    both_readings, read_amount, read_endings, read_number, show_amount, show_measure, show_money, show_number,
+    show_percent,
 };
 use proptest::prelude::*;
 use proptest::sample::select;
@@ -29,6 +30,13 @@ fn amount() -> impl Strategy<Value = Amount> {
     (typed_number(), select(Unit::ALL)).prop_map(|(number, unit)| Amount::new(number, unit))
 }
 
+/// Two units of one kind, the larger first.
+fn two_units() -> impl Strategy<Value = (Unit, Unit)> {
+    (select(Unit::ALL), select(Unit::ALL)).prop_filter("a larger and a smaller unit of one kind", |(large, small)| {
+        large.dimension() == small.dimension() && large.size() > small.size()
+    })
+}
+
 /// A field that takes every kind of amount, bare numbers as `unit`.
 fn any_of(unit: Unit) -> Wanted {
     Wanted { dimensions: &[Dimension::Volume, Dimension::Mass, Dimension::Count], unit }
@@ -52,6 +60,65 @@ proptest! {
     fn amounts_in_every_unit(amount in amount(), system in system(), style in style()) {
         let shown = show_amount(amount, system, &style);
         prop_assert_eq!(read_amount(&shown, any_of(amount.unit), system, &style), Ok(amount), "{}", shown);
+    }
+
+    /// A filled field that is typed into without being typed over.
+    #[test]
+    fn what_is_typed_behind_an_amount_is_refused(
+        amount in amount(), more in typed_number(), system in system(), style in style(),
+    ) {
+        let shown = show_amount(amount, system, &style);
+        let (bare, again) = (show_number(more, 0, &style), show_amount(Amount::new(more, amount.unit), system, &style));
+        for text in [format!("{shown}{bare}"), format!("{shown} {bare}"), format!("{shown}{again}")] {
+            let refused = Err(ReadError::NotOneAmount { text: text.clone() });
+            prop_assert_eq!(read_amount(&text, any_of(amount.unit), system, &style), refused);
+        }
+    }
+
+    /// "3 lb 4 oz" is 3.25 lb, whatever the units, where the sum has six decimals in one of them.
+    #[test]
+    fn an_amount_in_two_units_is_their_sum(
+        whole in number(1000, 0), units in two_units(), share in 1..1000_i64, system in system(), style in style(),
+    ) {
+        let (large, small) = units;
+        let most = large.size().over(small.size()).unwrap();
+        let rest = most.times(Exact::new(share, 3)).unwrap().rounded(3);
+        prop_assume!(rest < most);
+        let (first, second) = (Amount::new(whole, large), Amount::new(rest, small));
+        let text = format!("{} {}", show_amount(first, system, &style), show_amount(second, system, &style));
+        let base = |amount: Amount| amount.measure().unwrap().base();
+        match read_amount(&text, any_of(large), system, &style) {
+            Ok(sum) => prop_assert_eq!(base(sum), base(first).plus(base(second)).unwrap(), "{}", text),
+            Err(error) => prop_assert_eq!(error, ReadError::TooFine, "{}", text),
+        }
+    }
+
+    #[test]
+    fn endings_with_anything_between_them(
+        cents in proptest::collection::vec(0..100_i64, 0..5),
+        between in select(vec![" ", "; ", ", "]),
+        bare in any::<bool>(),
+        style in style(),
+    ) {
+        let ending = |cents: &i64| Exact::new(*cents, 2);
+        let written = |cents: &i64| if bare { format!("{cents:0>2}") } else { show_number(ending(cents), 2, &style) };
+        let text = cents.iter().map(written).collect::<Vec<_>>().join(between);
+        let endings = cents.iter().map(|cents| Money::from_major(ending(cents))).collect();
+        prop_assert_eq!(read_endings(&text, 2, &style), Ok(endings), "{}", text);
+    }
+
+    /// What could mean two numbers is asked about; either answer is read, and is not asked again.
+    #[test]
+    fn an_answer_to_what_is_unclear_is_clear(text in "[0-9]{1,3}[.,][0-9]{3}( kg)?", style in style()) {
+        if let Some(readings) = both_readings(&text, &style) {
+            let [thousands, decimals] = readings.map(|reading| {
+                assert_eq!(both_readings(&reading, &style), None, "{reading}");
+                read_amount(&reading, any_of(Unit::Kilogram), System::Metric, &style).expect("a reading is read")
+            });
+            prop_assert_eq!(thousands.number, decimals.number.times(Exact::from(1000)).unwrap(), "{}", text);
+        } else {
+            prop_assert!(read_amount(&text, any_of(Unit::Kilogram), System::Metric, &style).is_ok(), "{}", text);
+        }
     }
 
     #[test]
@@ -93,6 +160,8 @@ proptest! {
     #[test]
     fn nothing_typed_breaks_the_reader(text in any::<String>(), style in style(), system in system()) {
         let _ = read_number(&text, &style);
+        let _ = read_endings(&text, 2, &style);
+        let _ = both_readings(&text, &style);
         let _ = read_amount(&text, any_of(Unit::Ounce), system, &style);
     }
 

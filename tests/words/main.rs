@@ -75,6 +75,14 @@ fn what_was_typed() {
         ReadError::Ambiguous { text: "1.234".into(), as_thousands: "1234".into(), as_decimals: "1,234".into() };
     assert_eq!(said(ambiguous), "“1.234” could mean two numbers. Type 1234 or 1,234.");
     assert_eq!(
+        said(ReadError::NotOneAmount { text: "10 lb50".into() }),
+        "“10 lb50” is not one amount. Type a number and its unit, such as 12.5."
+    );
+    assert_eq!(
+        said(ReadError::NotAnEnding { text: "x".into() }),
+        "“x” is not an ending. Type endings with blanks between them, such as .00 .50 .95."
+    );
+    assert_eq!(
         said(ReadError::UnknownUnit { unit: "stone".into() }),
         "“stone” is not a unit known here. Use one such as fl oz, mL, cup, lb, oz, g or ea: 12.5."
     );

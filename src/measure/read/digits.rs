@@ -14,15 +14,19 @@ pub(super) enum Problem {
 }
 
 impl Problem {
-    pub(super) fn said_of(self, text: &str) -> ReadError {
+    /// The problem of a number within a typed text; `tidy` is the text as it is read.
+    pub(super) fn said_of(self, text: &str, tidy: &str, number: &str) -> ReadError {
+        let with = |reading: &str| tidy.replacen(number, reading, 1);
         match self {
             Problem::NotANumber => not_a_number(text),
             Problem::Negative => ReadError::Negative,
             Problem::TooLarge => ReadError::TooLarge,
             Problem::TooFine => ReadError::TooFine,
-            Problem::Ambiguous { as_thousands, as_decimals } => {
-                ReadError::Ambiguous { text: text.trim().to_string(), as_thousands, as_decimals }
-            }
+            Problem::Ambiguous { as_thousands, as_decimals } => ReadError::Ambiguous {
+                text: text.trim().to_string(),
+                as_thousands: with(&as_thousands),
+                as_decimals: with(&as_decimals),
+            },
         }
     }
 }

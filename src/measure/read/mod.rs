@@ -2,7 +2,10 @@
 //! guessed.
 
 mod digits;
+mod endings;
 mod names;
+
+pub use endings::read_endings;
 
 use super::{Amount, Dimension, Exact, LengthUnit, NumberStyle, System, TYPED_PLACES, TypedLength, Unit};
 
@@ -20,9 +23,9 @@ pub enum ReadError {
     Ambiguous {
         /// What was typed.
         text: String,
-        /// The number if the sign groups thousands.
+        /// The text if the sign groups thousands.
         as_thousands: String,
-        /// The number if the sign is a decimal sign, in the locale's own writing.
+        /// The text if the sign is a decimal sign, in the locale's own writing.
         as_decimals: String,
     },
     /// Nobody here knows the unit.
@@ -41,6 +44,16 @@ pub enum ReadError {
         unit: Unit,
         /// The kinds that the field takes.
         wanted: &'static [Dimension],
+    },
+    /// Amounts beside each other that are not one: "10 lb50", "10 lb 50 lb".
+    NotOneAmount {
+        /// What was typed.
+        text: String,
+    },
+    /// Not a way in which prices end.
+    NotAnEnding {
+        /// The ending as typed.
+        text: String,
     },
     /// Below zero.
     Negative,
@@ -70,7 +83,7 @@ pub fn read_number(text: &str, style: &NumberStyle) -> Result<Exact, ReadError> 
     if bare.is_empty() {
         return Err(if tidy.is_empty() { ReadError::Empty } else { not_a_number(text) });
     }
-    digits::number(bare, style).map_err(|problem| problem.said_of(text))
+    digits::number(bare, style).map_err(|problem| problem.said_of(text, &tidy, bare))
 }
 
 /// Reads a change: a number, with a sign before it or without.
@@ -85,8 +98,24 @@ pub fn read_change(text: &str, style: &NumberStyle) -> Result<Exact, ReadError> 
     }
 }
 
-/// Reads an amount: numbers each with a unit, added up ("3 lb 4 oz"). A bare number takes the
-/// wanted unit.
+/// Both texts that a text with an unclear sign could mean: "1.234 kg" where blanks group thousands
+/// is "1234 kg" or "1,234 kg". None where nothing is unclear.
+pub fn both_readings(text: &str, style: &NumberStyle) -> Option<[String; 2]> {
+    let all = &[Dimension::Volume, Dimension::Mass, Dimension::Count];
+    let wanted = Wanted { dimensions: all, unit: Unit::Piece };
+    let errors = [
+        read_number(text, style).err(),
+        read_amount(text, wanted, System::Metric, style).err(),
+        read_length(text, System::Metric, style).err(),
+    ];
+    errors.into_iter().flatten().find_map(|error| match error {
+        ReadError::Ambiguous { as_thousands, as_decimals, .. } => Some([as_thousands, as_decimals]),
+        _ => None,
+    })
+}
+
+/// Reads an amount: a number with a unit, or several of them, each less than one of the unit
+/// before it, added up ("3 lb 4 oz"). A bare number takes the wanted unit.
 ///
 /// # Errors
 /// A [`ReadError`]; a negative amount is refused.
@@ -98,17 +127,30 @@ pub fn read_amount(text: &str, wanted: Wanted, system: System, style: &NumberSty
     let mut parts = Vec::new();
     let mut rest = tidy.as_str();
     while !rest.is_empty() {
-        let number_ends = rest.find(|sign: char| sign.is_ascii_alphabetic() || !sign.is_ascii()).unwrap_or(rest.len());
-        let (number, tail) = rest.split_at(number_ends);
-        let unit_ends = tail.find(|sign: char| sign.is_ascii_digit() || sign == '-').unwrap_or(tail.len());
-        let (unit, next) = tail.split_at(unit_ends);
-        let number = digits::number(number.trim(), style).map_err(|problem| problem.said_of(text))?;
+        let names_unit = |sign: char| sign.is_ascii_alphabetic() || sign == '#' || !sign.is_ascii();
+        let (number, tail) = rest.split_at(rest.find(names_unit).unwrap_or(rest.len()));
+        let (unit, next) = tail.split_at(end_of_unit(tail));
+        let number = number.trim();
+        let number = digits::number(number, style).map_err(|problem| problem.said_of(text, &tidy, number))?;
+        // Of several, each says its own unit.
+        if unit.trim().is_empty() && !parts.is_empty() {
+            return Err(ReadError::NotOneAmount { text: text.trim().to_string() });
+        }
         // An ounce beside a pound weighs, beside a pint it is fluid.
         let like = parts.last().map_or(wanted.unit, |before: &Amount| before.unit).dimension();
         parts.push(Amount::new(number, unit_named(unit, wanted, like, system)?));
         rest = next;
     }
-    sum(&parts)
+    sum(&parts, text)
+}
+
+/// Where the name of a unit ends and another number begins: a sign of decimals after a blank
+/// belongs to the number, as in "3 lb .5 oz".
+fn end_of_unit(text: &str) -> usize {
+    let Some(digit) = text.find(|sign: char| sign.is_ascii_digit() || sign == '-') else { return text.len() };
+    let (before, _) = text.split_at(digit);
+    let without = before.trim_end_matches(['.', ',']);
+    if without.ends_with(' ') { without.len() } else { digit }
 }
 
 /// Reads a length: "90 mm", "3 1/2 in", "3 1/2\"". A bare number takes the system's unit.
@@ -123,7 +165,8 @@ pub fn read_length(text: &str, system: System, style: &NumberStyle) -> Result<Ty
     let number_ends =
         tidy.find(|sign: char| sign.is_ascii_alphabetic() || sign == '"' || !sign.is_ascii()).unwrap_or(tidy.len());
     let (number, name) = tidy.split_at(number_ends);
-    let number = digits::number(number.trim(), style).map_err(|problem| problem.said_of(text))?;
+    let number = number.trim();
+    let number = digits::number(number, style).map_err(|problem| problem.said_of(text, &tidy, number))?;
     let name = name.trim().trim_end_matches('.');
     let unit = match name.to_ascii_lowercase().as_str() {
         "" => Ok(LengthUnit::of(system)),
@@ -148,20 +191,27 @@ fn unit_named(name: &str, wanted: Wanted, like: Dimension, system: System) -> Re
     }
 }
 
-/// The parts added up in the first unit that holds the sum in six decimals.
-fn sum(parts: &[Amount]) -> Result<Amount, ReadError> {
+/// The parts added up in the first unit that holds the sum in six decimals. A part that is not in
+/// a smaller unit than the one before, and less than one of that, was not meant to be added:
+/// "10 lb50 lb".
+fn sum(parts: &[Amount], text: &str) -> Result<Amount, ReadError> {
     let first = match parts {
         [only] => return Ok(*only),
         [first, ..] => first.unit.dimension(),
         [] => return Err(ReadError::Empty),
     };
     let mut base = Exact::ZERO;
+    let mut least = None;
     for part in parts {
         if part.unit.dimension() != first {
             return Err(ReadError::WrongKind { unit: part.unit, wanted: only(first) });
         }
-        let part = part.measure().map_err(|_| ReadError::TooLarge)?;
-        base = base.plus(part.base()).map_err(|_| ReadError::TooLarge)?;
+        let measure = part.measure().map_err(|_| ReadError::TooLarge)?.base();
+        if least.is_some_and(|least| measure >= least || part.unit.size() >= least) {
+            return Err(ReadError::NotOneAmount { text: text.trim().to_string() });
+        }
+        least = Some(part.unit.size());
+        base = base.plus(measure).map_err(|_| ReadError::TooLarge)?;
     }
     let in_unit = |part: &Amount| {
         let number = base.over(part.unit.size()).ok()?;
@@ -256,6 +306,30 @@ mod tests {
     }
 
     #[test]
+    fn both_readings_keep_what_stands_around_the_number() {
+        let french =
+            NumberStyle { decimal: ',', group: '\u{202f}', money_before: String::new(), money_after: " €".into() };
+        for (text, readings) in [
+            ("8.875", Some(["8875", "8,875"])),
+            ("8.875 €", Some(["8875 €", "8,875 €"])),
+            ("1.234 kg", Some(["1234 kg", "1,234 kg"])),
+            ("1 kg 1.234 g", Some(["1 kg 1234 g", "1 kg 1,234 g"])),
+            ("1.234\"", Some(["1234\"", "1,234\""])),
+            ("8,875", None),
+            ("8.5", None),
+            ("abc", None),
+            ("", None),
+        ] {
+            let readings = readings.map(|readings| readings.map(str::to_string));
+            assert_eq!(both_readings(text, &french), readings, "{text:?}");
+        }
+        // Where the sign groups thousands or sets decimals apart, the locale decides.
+        assert_eq!(both_readings("8,875", &NumberStyle::english("$")), None);
+        assert_eq!(english("8,875").as_deref(), Ok("8875"));
+        assert_eq!(german("8,875").as_deref(), Ok("8.875"));
+    }
+
+    #[test]
     fn fractions_are_read() {
         for (text, number) in
             [("1 1/2", "1.5"), ("1/4", "0.25"), ("½", "0.5"), ("2½", "2.5"), ("1/3", "0.333333"), ("2/3", "0.666667")]
@@ -299,9 +373,43 @@ mod tests {
         ] {
             assert_eq!(liquid(text).as_deref(), Ok(amount), "{text:?}");
         }
-        for (text, amount) in [("12 oz", "12 oz"), ("40", "40 lb"), ("3 lb 4 oz", "3.25 lb"), ("2,5 kg", "2.5 kg")] {
+        for (text, amount) in [
+            ("12 oz", "12 oz"),
+            ("40", "40 lb"),
+            ("3 lb 4 oz", "3.25 lb"),
+            ("3lb4oz", "3.25 lb"),
+            ("3 lb. 4 oz.", "3.25 lb"),
+            ("3 lb .5 oz", "3.03125 lb"),
+            ("2,5 kg", "2.5 kg"),
+            ("50#", "50 lb"),
+            ("50 #", "50 lb"),
+            ("3# 4oz", "3.25 lb"),
+            ("1/2", "0.5 lb"),
+            ("1/2 oz", "0.5 oz"),
+        ] {
             assert_eq!(weight(text).as_deref(), Ok(amount), "{text:?}");
         }
+    }
+
+    #[test]
+    fn amounts_that_are_not_one_are_refused() {
+        // What stood in a field, with something typed behind it; and a second pound in an amount.
+        for text in [
+            "10 lb50",
+            "10 lb 50",
+            "10 lb50 lb",
+            "10 lb 1 lb",
+            "10#50",
+            "4 oz 3 lb",
+            "3 lb 16 oz",
+            "3lb 4",
+            "10 lb 0.5 lb",
+        ] {
+            assert_eq!(weight(text), Err(ReadError::NotOneAmount { text: text.into() }), "{text:?}");
+        }
+        assert_eq!(liquid("12 fl oz16"), Err(ReadError::NotOneAmount { text: "12 fl oz16".into() }));
+        assert!(matches!(weight("10 lb."), Ok(_)));
+        assert_eq!(weight("10 lb.5"), Err(ReadError::NotOneAmount { text: "10 lb.5".into() }));
     }
 
     #[test]
@@ -336,7 +444,7 @@ mod tests {
         assert_eq!(weight("3 cups"), Err(ReadError::WrongKind { unit: Unit::UsCup, wanted: &[Dimension::Mass] }));
         assert_eq!(liquid("oz"), Err(not_a_number("oz")));
         assert_eq!(liquid("-2 oz"), Err(ReadError::Negative));
-        assert_eq!(weight("999999999 lb 1 lb"), Err(ReadError::TooLarge));
+        assert_eq!(liquid("999999999 gal 1 tsp"), Err(ReadError::TooLarge));
         let not_a_volume = ReadError::WrongKind { unit: Unit::Gram, wanted: &[Dimension::Volume] };
         assert_eq!(liquid("1 cup 100 g"), Err(not_a_volume));
     }

@@ -40,7 +40,7 @@ pub(super) fn unit(name: &str, bare: Dimension, system: System) -> Option<Unit> 
         ["gal" | "gallon" | "gallons"] => of(Unit::UsGallon, Unit::ImperialGallon),
         ["g" | "gram" | "grams" | "gr"] => Some(Unit::Gram),
         ["kg" | "kilo" | "kilos" | "kilogram" | "kilograms"] => Some(Unit::Kilogram),
-        ["lb" | "lbs" | "pound" | "pounds"] => Some(Unit::Pound),
+        ["lb" | "lbs" | "#" | "pound" | "pounds"] => Some(Unit::Pound),
         ["ea" | "each" | "pc" | "pcs" | "piece" | "pieces" | "x" | "ct" | "count"] => Some(Unit::Piece),
         _ => None,
     }

@@ -1,9 +1,11 @@
 //! A question: what is typed changes nothing in the book.
 
 use std::borrow::Cow;
+use std::sync::Arc;
 
 use leptos::prelude::*;
 
+use super::readings::readings;
 use crate::measure::{Exact, Money, read_number};
 use crate::ui::live::flag;
 use crate::ui::state::AppState;
@@ -43,6 +45,8 @@ pub fn Ask(
     let id = format!("ask-{}", AppState::here().new_session());
     let error_id = format!("{id}-error");
     let wrong = flag(move || !error.with(String::is_empty));
+    let unclear = Signal::derive(move || wrong.get().then(|| text.get()));
+    let both = readings(AppState::here(), unclear, Arc::new(move |reading| text.set(reading)));
     view! {
         <div class="entry" class:entry-wrong=wrong>
             <label for=id.clone()>{label.into_owned()}</label>
@@ -58,6 +62,7 @@ pub fn Ask(
                 />
             </div>
             <p class="entry-error" id=error_id role="status">{error}</p>
+            {both}
         </div>
     }
 }

@@ -1,11 +1,13 @@
 //! One text field with its label, unit, note and error.
 
 use std::borrow::Cow;
+use std::sync::Arc;
 
 use leptos::ev;
 use leptos::prelude::*;
 
 use super::Commit;
+use super::readings::{TypeIn, readings};
 use crate::ui::live::{flag, text};
 use crate::ui::state::AppState;
 
@@ -48,15 +50,15 @@ pub fn Entry(
     let error = RwSignal::new(None::<String>);
     let session = StoredValue::new(0);
 
-    let typed = move |event: ev::Event| {
-        let text = event_target_value(&event);
+    let typed: TypeIn = Arc::new(move |text| {
         let outcome = commit(&text, session.get_value());
         if outcome.is_err() {
             state.take_back(session.get_value());
         }
         error.set(outcome.err());
         draft.set(Some(text));
-    };
+    });
+    let type_in = typed.clone();
     // A field that is taken from the screen while the caret is in it is left once more, when its
     // signals are gone.
     let leave = move || {
@@ -76,6 +78,15 @@ pub fn Entry(
         _ => {}
     };
     let wrong = flag(move || error.with(Option::is_some));
+    let unclear = Signal::derive(move || draft.get().filter(|_| wrong.get()));
+    let both = readings(
+        state,
+        unclear,
+        Arc::new(move |reading| {
+            typed(reading);
+            leave();
+        }),
+    );
     let invalid = text(move || wrong.get().to_string());
     let described = {
         let (error_id, note_id) = (error_id.clone(), note_id.clone());
@@ -100,7 +111,7 @@ pub fn Entry(
                     aria-invalid=invalid
                     aria-describedby=described
                     on:focus=move |_| session.set_value(state.new_session())
-                    on:input=typed
+                    on:input=move |event| type_in(event_target_value(&event))
                     on:blur=move |_| leave()
                     on:keydown=key
                 />
@@ -109,6 +120,7 @@ pub fn Entry(
             <p class="entry-error" id=error_id role="status">
                 {sentence}
             </p>
+            {both}
             <p class="entry-note" id=note_id>{visible_note}</p>
         </div>
     }

@@ -7,6 +7,7 @@ mod commit;
 mod day;
 mod entering;
 mod entry;
+mod readings;
 mod search;
 mod slider;
 mod tick;

@@ -5,7 +5,7 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use crate::book::{self, Book, Covers, Edit, Record, TaxPlace};
-use crate::measure::{Currency, Dimension, Money, NumberStyle, Share, System, Wanted, read_number};
+use crate::measure::{Currency, Dimension, Share, System, Wanted, read_endings};
 use crate::ui::fields::{self, Choice, Choose, Commit, Entry};
 use crate::ui::live::text;
 use crate::ui::parts::Section;
@@ -208,16 +208,12 @@ pub fn Settings() -> impl IntoView {
     }
 }
 
-/// Reads several endings, set apart by blanks: ".50 .95".
+/// Reads several endings: ".50 .95".
 fn endings(state: AppState) -> Commit {
-    let sentence = "Type endings with blanks between them, such as .00 .50 .95.";
     Arc::new(move |text, session| {
-        let style: NumberStyle = state.style.get_untracked();
-        let read = |ending: &str| {
-            let number = read_number(ending, &style).map_err(|_| format!("“{ending}” is not an ending. {sentence}"))?;
-            Ok::<Money, String>(Money::from_major(number))
-        };
-        let endings = text.split_whitespace().map(read).collect::<Result<Vec<Money>, String>>()?;
+        let digits = state.book.with_untracked(|book| book.settings().currency.digits());
+        let endings = state.style.with_untracked(|style| read_endings(text, digits, style));
+        let endings = endings.map_err(|error| words::read_error(&error, ".95"))?;
         let edit = state.book.with_untracked(|book| changed(book, |it| it.endings = endings));
         edit.map_or(Ok(()), |edit| state.apply_in("Price endings", edit, Some(session)))
     })
