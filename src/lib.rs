@@ -25,6 +25,7 @@ pub mod cost;
 pub mod exchange;
 pub mod fill;
 pub mod gap;
+pub mod jump;
 pub mod label;
 pub mod ledger;
 pub mod lock;

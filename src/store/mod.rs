@@ -5,6 +5,8 @@
 //! never over a revision that this tab has not seen. What keeps the rows is a [`Backing`]: the
 //! browser's database in the app, [`InMemory`] in native tests.
 
+#[cfg(target_arch = "wasm32")]
+pub mod asked;
 mod backing;
 mod damage;
 mod entry;

@@ -8,6 +8,7 @@ pub mod buying_list;
 mod choices;
 pub mod counter;
 mod faults;
+mod jumps;
 mod labels;
 mod levers;
 mod market;
@@ -38,6 +39,7 @@ pub use choices::{
     covers, drink_kind, fill_rule, ice_place, known, packaging_part, part, scaling, stage, standing, system, tax_place,
 };
 pub use faults::fault;
+pub use jumps::jump;
 pub use labels::{UNTREATED_JUICE, caution, label_error, net_contents, net_source};
 pub use levers::{lever, lever_advice, lever_change, why_not};
 pub use market::{MARKET_CAUTION, OLD_PRICE, against_curve, curve, day_ahead, market, no_curve};

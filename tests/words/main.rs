@@ -7,6 +7,7 @@ mod buying_list;
 mod counter;
 mod estimates;
 mod fills;
+mod jumps;
 mod labels;
 mod levers;
 mod packages;

@@ -7,6 +7,7 @@ use leptos::ev;
 use leptos::prelude::*;
 
 use super::Commit;
+use super::asked::{Asked, Asks};
 use super::readings::{TypeIn, readings};
 use crate::ui::live::{flag, text};
 use crate::ui::state::AppState;
@@ -42,6 +43,9 @@ pub fn Entry(
     /// An example in the empty field.
     #[prop(optional)]
     example: &'static str,
+    /// What is asked about where it may not be meant.
+    #[prop(optional)]
+    asks: Option<Asks>,
 ) -> impl IntoView {
     let state = AppState::here();
     let id = format!("field-{}", state.new_session());
@@ -50,25 +54,32 @@ pub fn Entry(
     let error = RwSignal::new(None::<String>);
     let session = StoredValue::new(0);
 
+    let asked = asks.map(|asks| Asked::of(state, asks, value));
+    let asking = asked.clone();
     let typed: TypeIn = Arc::new(move |text| {
+        asking.iter().for_each(Asked::begin);
         let outcome = commit(&text, session.get_value());
         if outcome.is_err() {
             state.take_back(session.get_value());
         }
+        asking.iter().for_each(Asked::note);
         error.set(outcome.err());
         draft.set(Some(text));
     });
     let type_in = typed.clone();
     // A field that is taken from the screen while the caret is in it is left once more, when its
     // signals are gone.
-    let leave = move || {
+    let asking = asked.clone();
+    let leave = Arc::new(move || {
         if error.try_with_untracked(Option::is_none).unwrap_or(false) {
             draft.set(None);
         }
-    };
+        asking.iter().for_each(Asked::end);
+    });
+    let entered = leave.clone();
     let key = move |event: ev::KeyboardEvent| match event.key().as_str() {
         "Enter" => {
-            leave();
+            entered();
             session.set_value(state.new_session());
         }
         "Escape" => {
@@ -79,14 +90,22 @@ pub fn Entry(
     };
     let wrong = flag(move || error.with(Option::is_some));
     let unclear = Signal::derive(move || draft.get().filter(|_| wrong.get()));
-    let both = readings(
-        state,
-        unclear,
-        Arc::new(move |reading| {
-            typed(reading);
-            leave();
-        }),
-    );
+    let left = leave.clone();
+    // Pressed beside the field: a visit of its own.
+    let put: TypeIn = Arc::new(move |text| {
+        session.set_value(state.new_session());
+        typed(text);
+        left();
+    });
+    let both = readings(state, unclear, put.clone());
+    let doubtful = asked.clone();
+    let doubtful = flag(move || doubtful.as_ref().is_some_and(|asked| asked.open().is_some()));
+    let going_in = asked.clone();
+    let enter = move || {
+        session.set_value(state.new_session());
+        going_in.iter().for_each(Asked::begin);
+    };
+    let asked = asked.map(|asked| asked.shown(put));
     let invalid = text(move || wrong.get().to_string());
     let described = {
         let (error_id, note_id) = (error_id.clone(), note_id.clone());
@@ -96,7 +115,7 @@ pub fn Entry(
     let sentence = text(move || error.get().unwrap_or_default());
     let visible_note = text(move || if wrong.get() { String::new() } else { note.get() });
     view! {
-        <div class="entry" class:entry-large=large class:entry-wrong=wrong>
+        <div class="entry" class:entry-large=large class:entry-wrong=wrong class:entry-doubtful=doubtful>
             <label for=id.clone() class:unseen=label_hidden>{label.into_owned()}</label>
             <div class="entry-box">
                 <input
@@ -110,7 +129,7 @@ pub fn Entry(
                     prop:value=shown
                     aria-invalid=invalid
                     aria-describedby=described
-                    on:focus=move |_| session.set_value(state.new_session())
+                    on:focus=move |_| enter()
                     on:input=move |event| type_in(event_target_value(&event))
                     on:blur=move |_| leave()
                     on:keydown=key
@@ -121,6 +140,7 @@ pub fn Entry(
                 {sentence}
             </p>
             {both}
+            {asked}
             <p class="entry-note" id=note_id>{visible_note}</p>
         </div>
     }

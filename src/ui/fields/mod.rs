@@ -2,6 +2,7 @@
 //! words, and the last good value stays in force.
 
 mod ask;
+mod asked;
 mod choice;
 mod commit;
 mod day;
@@ -13,6 +14,7 @@ mod slider;
 mod tick;
 
 pub use ask::{Ask, asked_number, asked_price};
+pub use asked::asks;
 pub use choice::{Choice, Choose};
 pub use commit::{
     Commit, Take, amount, count, length, loose_amount, loose_length, money, optional_amount, optional_count,

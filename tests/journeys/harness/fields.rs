@@ -3,6 +3,7 @@
 use std::path::Path;
 
 use fantoccini::Locator;
+use fantoccini::actions::{InputSource, MOUSE_BUTTON_LEFT, MouseActions, PointerAction};
 use fantoccini::error::CmdError;
 use fantoccini::key::Key;
 
@@ -36,6 +37,19 @@ impl Journey {
     pub async fn press(&self, by: By<'_>, key: Key) {
         let keys = char::from(key).to_string();
         self.until(&by.to_string(), async || self.find(by).await?.send_keys(&keys).await).await;
+    }
+
+    /// Taps a field near its left edge: far from where [`Journey::click`] taps, so that both are
+    /// no double tap.
+    pub async fn tap_left(&self, by: By<'_>) {
+        let element = self.until(&by.to_string(), async || self.find(by).await).await;
+        let width = element.rectangle().await.expect("the field has a size").2;
+        let to_the_left = PointerAction::MoveToElement { element, duration: None, x: 16.0 - width / 2.0, y: 0.0 };
+        let press = MouseActions::new("mouse".to_owned())
+            .then(to_the_left)
+            .then(PointerAction::Down { button: MOUSE_BUTTON_LEFT })
+            .then(PointerAction::Up { button: MOUSE_BUTTON_LEFT });
+        self.client().perform_actions(press).await.expect("the field can be tapped");
     }
 
     /// Types on where the caret is, as a person does who has tapped a field.

@@ -4,9 +4,10 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
-use crate::book::{self, Book, Covers, Edit, Record, TaxPlace};
+use crate::book::{self, Book, Covers, Edit, Key, Record, TaxPlace};
+use crate::jump::Kind;
 use crate::measure::{Currency, Dimension, Share, System, Wanted, read_endings};
-use crate::ui::fields::{self, Choice, Choose, Commit, Entry};
+use crate::ui::fields::{self, Choice, Choose, Commit, Entry, asks};
 use crate::ui::live::text;
 use crate::ui::parts::Section;
 use crate::ui::state::AppState;
@@ -117,6 +118,7 @@ pub fn Settings() -> impl IntoView {
             <div class="fields">
                 <Entry
                     label="Tax rate"
+                    asks=asks(Kind::Tax, Key::Settings, "tax")
                     unit="%"
                     value=of(|it, state| state.plain_percent(it.tax.rate))
                     commit=fields::percent("Tax rate", |book, share| changed(book, |it| it.tax.rate = share))

@@ -6,10 +6,11 @@ use leptos::prelude::*;
 
 use super::change::{changed, size};
 use super::tolerances::Allowed;
-use crate::book::{Container, ContainerId, Headspace};
+use crate::book::{Container, ContainerId, Headspace, Key};
 use crate::fill::{fill, fill_line};
+use crate::jump::Kind;
 use crate::measure::{Amount, Exact, LengthUnit, Share, TypedLength};
-use crate::ui::fields::{self, Choice, Entry};
+use crate::ui::fields::{self, Choice, Entry, asks};
 use crate::ui::glass::{glass, poured};
 use crate::ui::live::{live, text, trouble, when};
 use crate::ui::parts::{Figure, Section, figures};
@@ -97,6 +98,7 @@ pub fn Poured(
                         view! {
                             <Entry
                                 label="Volume left empty"
+                                asks=asks(Kind::Size, Key::Container(id), "headspace/volume")
                                 value=of(|it, state| match it.headspace {
                                     Headspace::Volume(amount) => state.amount(amount),
                                     _ => String::new(),
@@ -134,6 +136,7 @@ pub fn Poured(
                         view! {
                             <Entry
                                 label="Height left empty"
+                                asks=asks(Kind::Size, Key::Container(id), "headspace/height")
                                 value=of(|it, state| match it.headspace {
                                     Headspace::Height(length) => state.typed_length(length),
                                     _ => String::new(),
@@ -148,6 +151,7 @@ pub fn Poured(
                 )}
                 <Entry
                     label="Size it is declared as"
+                    asks=asks(Kind::Size, Key::Container(id), "declared")
                     example="none"
                     note="What the menu or label says, if it says one."
                     value=of(|it, state| it.declared.map(|amount| state.amount(amount)).unwrap_or_default())

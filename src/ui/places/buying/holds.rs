@@ -6,10 +6,11 @@ use leptos::prelude::*;
 
 use super::change::{changed, size};
 use super::readings::Readings;
-use crate::book::{Brimful, ContainerId, Edit, Record, Tapered};
+use crate::book::{Brimful, ContainerId, Edit, Key, Record, Tapered};
 use crate::fill::Known;
+use crate::jump::Kind;
 use crate::measure::TypedLength;
-use crate::ui::fields::{self, Choice, Entry};
+use crate::ui::fields::{self, Choice, Entry, asks};
 use crate::ui::live::{text, when};
 use crate::ui::parts::Section;
 use crate::ui::state::AppState;
@@ -68,7 +69,7 @@ fn weighed(state: AppState, id: ContainerId) -> AnyView {
     let commit = fields::amount("Brimful volume", size, move |book, amount| {
         changed(book, id, |it| it.brimful = Brimful::Weighed(amount))
     });
-    view! { <Entry label="Volume to the rim" value=volume commit /> }.into_any()
+    view! { <Entry label="Volume to the rim" asks=asks(Kind::Size, Key::Container(id), "brimful") value=volume commit /> }.into_any()
 }
 
 fn measured(state: AppState, id: ContainerId) -> AnyView {
@@ -84,7 +85,7 @@ fn measured(state: AppState, id: ContainerId) -> AnyView {
                 }
             })
         });
-        view! { <Entry label value=length commit /> }
+        view! { <Entry label asks=asks(Kind::Size, Key::Container(id), label) value=length commit /> }
     };
     view! {
         <div class="fields">

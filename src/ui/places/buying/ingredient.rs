@@ -7,8 +7,9 @@ use super::change::ingredient_changed;
 use super::packs::Packs;
 use crate::app::route::Route;
 use crate::book::{Book, Goods, Ingredient, IngredientId, Key};
+use crate::jump::Kind;
 use crate::measure::{Amount, Density, Dimension, Exact, Mass, Measure, Unit, Wanted};
-use crate::ui::fields::{self, Entry};
+use crate::ui::fields::{self, Entry, asks};
 use crate::ui::live::text;
 use crate::ui::moved::Moved;
 use crate::ui::parts::{Back, Section, page_of};
@@ -72,6 +73,7 @@ fn Yields(id: IngredientId) -> impl IntoView {
             <div class="fields">
                 <Entry
                     label="Left after trimming"
+                    asks=asks(Kind::TrimYield, Key::Ingredient(id), "trim-yield")
                     unit="%"
                     value=of(|it, state| state.plain_percent(it.trim_yield))
                     commit=fields::percent("Trim yield", move |book, share| {
@@ -80,6 +82,7 @@ fn Yields(id: IngredientId) -> impl IntoView {
                 />
                 <Entry
                     label="Juice from what is trimmed"
+                    asks=asks(Kind::Yield, Key::Ingredient(id), "press-yield")
                     unit="%"
                     example="not pressed"
                     value=of(|it, state| it.press_yield.map(|share| state.plain_percent(share)).unwrap_or_default())
@@ -89,6 +92,7 @@ fn Yields(id: IngredientId) -> impl IntoView {
                 />
                 <Entry
                     label="Weight after soaking or brewing"
+                    asks=asks(Kind::Yield, Key::Ingredient(id), "soak-yield")
                     unit="%"
                     example="neither"
                     note="Often above 100 %."
@@ -109,6 +113,7 @@ fn Yields(id: IngredientId) -> impl IntoView {
             <div class="fields">
                 <Entry
                     label="Density of the juice"
+                    asks=asks(Kind::Density, Key::Ingredient(id), "juice-density")
                     unit="g/mL"
                     example="none"
                     note="Most juices: 1.03 to 1.07."
@@ -119,6 +124,7 @@ fn Yields(id: IngredientId) -> impl IntoView {
                 />
                 <Entry
                     label="Density in the drink"
+                    asks=asks(Kind::Density, Key::Ingredient(id), "density")
                     unit="g/mL"
                     example="none"
                     note="Poured or puréed, not as a heap of pieces: most fruit 0.95 to 1.05."
@@ -129,6 +135,7 @@ fn Yields(id: IngredientId) -> impl IntoView {
                 />
                 <Entry
                     label="Weight of one piece as bought"
+                    asks=asks(Kind::Size, Key::Ingredient(id), "piece-weight")
                     example="not counted"
                     value=of(|it, state| {
                         let piece = it.piece_weight.map(|mass| Amount::new(mass.grams(), Unit::Gram));

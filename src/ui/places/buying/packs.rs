@@ -10,9 +10,10 @@ use super::prices_heard::prices_heard;
 use super::tiers::Tiers;
 use super::usable;
 use crate::book::{Book, Edit, Goods, Pack, PackId};
+use crate::jump::Kind;
 use crate::ledger::Tried;
 use crate::measure::{Amount, Dimension, Exact, Money, Unit, Wanted};
-use crate::ui::fields::{self, Entry};
+use crate::ui::fields::{self, Entry, asks};
 use crate::ui::live::{live, parts, press, text, when};
 use crate::ui::parts::{Section, figures};
 use crate::ui::random::random;
@@ -111,6 +112,7 @@ fn PackRow(goods: Goods, id: PackId) -> impl IntoView {
             <div class="fields">
                 <Entry
                     label="Holds"
+                    asks=asks(Kind::Pack, goods, format!("{id}/contents"))
                     value=of(|pack, state| state.amount(pack.contents))
                     commit=fields::amount("What a pack holds", wanted, move |book, amount| {
                         pack_changed(book, goods, id, |pack| pack.contents = amount)
@@ -118,6 +120,7 @@ fn PackRow(goods: Goods, id: PackId) -> impl IntoView {
                 />
                 <Entry
                     label="Price of the pack"
+                    asks=asks(Kind::Price, goods, format!("{id}/price"))
                     note=free
                     value=of(|pack, state| state.plain_money(pack.price))
                     commit=fields::money("Price of a pack", move |book, price| {
@@ -130,6 +133,7 @@ fn PackRow(goods: Goods, id: PackId) -> impl IntoView {
                 />
                 <Entry
                     label="Delivery or deposit"
+                    asks=asks(Kind::Price, goods, format!("{id}/surcharge"))
                     value=of(|pack, state| state.plain_money(pack.surcharge))
                     commit=fields::money("Surcharge of a pack", move |book, money| {
                         pack_changed(book, goods, id, |pack| pack.surcharge = money)

@@ -6,11 +6,14 @@ use super::change::price_set;
 use super::heard::{heard_on, still_so};
 use super::tabs::Tabs;
 use crate::app::route::Route;
-use crate::book::{Book, Edit, Goods, Ingredient, IngredientId, Key, Pack, Packaging, PackagingId, Record, Settings};
+use crate::book::{
+    Book, Edit, Goods, Ingredient, IngredientId, Key, Pack, PackId, Packaging, PackagingId, Record, Settings,
+};
+use crate::jump::Kind;
 use crate::measure::Date;
 use crate::quotes::{Age, Found, age, cost_of, find, usable};
 use crate::ui::address::go;
-use crate::ui::fields::{self, Entry, Search};
+use crate::ui::fields::{self, Entry, Search, asks};
 use crate::ui::live::{flag, live, press, rows, text, when};
 use crate::ui::moved::Moved;
 use crate::ui::order;
@@ -270,9 +273,11 @@ fn PriceRow(
     let has_pack = Memo::new(move |_| pack().is_some());
     let field = live(move || match has_pack.get() {
         true => {
+            let id = untrack(pack).map_or(PackId::FIRST, |pack| pack.id);
             let set = move |book: &Book, price| Some(price_set(goods, book.packs(goods).first()?.id, price, today()));
             let commit = fields::money(step.clone(), set);
-            view! { <Entry label=step.clone() label_hidden=true large=true value=price commit /> }.into_any()
+            let asks = asks(Kind::Price, goods, format!("{id}/price"));
+            view! { <Entry label=step.clone() label_hidden=true large=true asks value=price commit /> }.into_any()
         }
         false => view! { <a class="button" href=Route::of_goods(goods).address()>"Enter a pack"</a> }.into_any(),
     });

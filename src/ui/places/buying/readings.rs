@@ -3,8 +3,9 @@
 use leptos::prelude::*;
 
 use super::change::{changed, size};
-use crate::book::{Book, Brimful, Container, ContainerId, Edit, Reading};
-use crate::ui::fields::{self, Entry};
+use crate::book::{Book, Brimful, Container, ContainerId, Edit, Key, Reading};
+use crate::jump::Kind;
+use crate::ui::fields::{self, Entry, asks};
 use crate::ui::live::{parts, press, text, trouble};
 use crate::ui::parts::TakeOut;
 use crate::ui::state::AppState;
@@ -118,6 +119,7 @@ fn reading_row(state: AppState, id: ContainerId, place: usize, refused: RwSignal
         <li class="reading">
             <Entry
                 label=format!("Height of reading {number}")
+                asks=asks(Kind::Size, Key::Container(id), format!("height/{number}"))
                 label_hidden=true
                 value=of(|reading, state| state.typed_length(reading.height))
                 commit=fields::length("Height of a reading", move |book, height| {
@@ -126,6 +128,7 @@ fn reading_row(state: AppState, id: ContainerId, place: usize, refused: RwSignal
             />
             <Entry
                 label=format!("Volume of reading {number}")
+                asks=asks(Kind::Size, Key::Container(id), format!("volume/{number}"))
                 label_hidden=true
                 value=of(|reading, state| state.amount(reading.volume))
                 commit=fields::amount("Volume of a reading", size, move |book, volume| {

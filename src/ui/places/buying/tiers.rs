@@ -4,8 +4,9 @@ use leptos::prelude::*;
 
 use super::change::{pack_changed, price_set};
 use crate::book::{Book, Goods, Pack, PackId, Tier};
+use crate::jump::Kind;
 use crate::measure::{Exact, Overflow};
-use crate::ui::fields::{self, Entry};
+use crate::ui::fields::{self, Entry, asks};
 use crate::ui::live::{flag, parts, press, text, trouble, when};
 use crate::ui::parts::TakeOut;
 use crate::ui::state::AppState;
@@ -127,6 +128,7 @@ fn tier_row(state: AppState, goods: Goods, id: PackId, place: usize) -> AnyView 
             />
             <Entry
                 label=format!("Lower price {number}: price of one pack")
+                asks=asks(Kind::Price, goods, format!("{id}/lower-price/{place}"))
                 label_hidden=true
                 value=of(|tier, state| state.plain_money(tier.price))
                 commit=fields::money("Lower price of a pack", move |book, price| {

@@ -9,10 +9,11 @@ use super::list::offer_row;
 use super::recipe::Recipe;
 use crate::app::route::Route;
 use crate::book::{Book, Drink, DrinkId, DrinkKind, Edit, Key, Offer, OfferId, Record, Scope};
+use crate::jump::Kind;
 use crate::label::allergens_of;
 use crate::measure::Share;
 use crate::ui::address::go;
-use crate::ui::fields::{self, Choice, Entry};
+use crate::ui::fields::{self, Choice, Entry, asks};
 use crate::ui::live::{press, rows, text, when};
 use crate::ui::order;
 use crate::ui::parts::{Back, Section, page_of};
@@ -191,6 +192,7 @@ fn Making(id: DrinkId) -> impl IntoView {
                 />
                 <Entry
                     label="Treatment toll per drink"
+                    asks=asks(Kind::Price, Key::Drink(id), "toll")
                     value=of(|it, state| state.plain_money(it.toll))
                     commit=fields::money("Treatment toll", move |book, toll| changed(book, id, |it| it.toll = toll))
                 />

@@ -10,11 +10,12 @@ use crate::app::route::Route;
 use crate::book::{Edit, Key, OfferId, Scope};
 use crate::cost::Part;
 use crate::fill::Fill;
+use crate::jump::Kind;
 use crate::ledger::Priced;
 use crate::measure::{Exact, Money, Share};
 use crate::price::Suggestion;
 use crate::ui::address::go;
-use crate::ui::fields::{self, Entry};
+use crate::ui::fields::{self, Entry, asks};
 use crate::ui::glass::{glass, layers};
 use crate::ui::how::opens;
 use crate::ui::live::{live, press, text, trouble, when};
@@ -117,6 +118,7 @@ fn Price(id: OfferId) -> impl IntoView {
             <div class="price">
                 <Entry
                     label="Menu price"
+                    asks=asks(Kind::Price, Key::Offer(id), "price")
                     large=true
                     example="none yet"
                     value=price

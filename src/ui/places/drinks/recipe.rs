@@ -10,9 +10,10 @@ use super::line::LineRow;
 use crate::app::route::Route;
 use crate::book::{Book, DrinkId, Edit, Ingredient, IngredientId, Key, Line, LineId, Record, Scaling, Stage};
 use crate::fill::written_volume;
+use crate::jump::Kind;
 use crate::measure::{Amount, Dimension, Exact, Share, Unit, Wanted};
 use crate::ui::address::go;
-use crate::ui::fields::{self, Choice, Entry};
+use crate::ui::fields::{self, Choice, Entry, asks};
 use crate::ui::live::{parts, text};
 use crate::ui::order;
 use crate::ui::parts::Section;
@@ -69,6 +70,7 @@ pub fn Recipe(
         >
             <Entry
                 label="Written for"
+                asks=asks(Kind::Size, Key::Drink(id), "size")
                 value=reference
                 note=written
                 commit=fields::amount("Size of the recipe", drink_size, move |book, amount| {

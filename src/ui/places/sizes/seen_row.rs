@@ -6,9 +6,10 @@ use leptos::prelude::*;
 
 use super::seen_entry::{changed, day_seen, kind_of, kinds, size};
 use crate::book::{Edit, Key, SeenPrice, SeenPriceId};
+use crate::jump::Kind;
 use crate::market::is_old;
 use crate::measure::Date;
-use crate::ui::fields::{self, Choice, Choose, Day, Entry};
+use crate::ui::fields::{self, Choice, Choose, Day, Entry, asks};
 use crate::ui::live::{press, text, when};
 use crate::ui::state::AppState;
 use crate::words;
@@ -87,6 +88,7 @@ fn SeenFields(id: SeenPriceId, open: RwSignal<Option<SeenPriceId>>, today: Date)
                 />
                 <Entry
                     label="Its size"
+                    asks=asks(Kind::Size, Key::SeenPrice(id), "size")
                     value=of(|seen, state| state.amount(seen.size))
                     commit=fields::amount("Size of a price seen", size, move |book, size| {
                         changed(book, id, |it| it.size = size)
@@ -94,6 +96,7 @@ fn SeenFields(id: SeenPriceId, open: RwSignal<Option<SeenPriceId>>, today: Date)
                 />
                 <Entry
                     label="Its price"
+                    asks=asks(Kind::Price, Key::SeenPrice(id), "price")
                     value=of(|seen, state| state.plain_money(seen.price))
                     commit=fields::money("Price seen", move |book, price| changed(book, id, |it| it.price = price))
                 />

@@ -1,0 +1,97 @@
+//! Questions that no one has answered yet, and how they are kept beside a book.
+
+use super::Figure;
+
+/// A value that was typed and is asked about.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Question {
+    /// What stood there before; none where nothing did.
+    pub was: Option<Figure>,
+    /// What stands there now. Where something else does, the question is void.
+    pub now: Figure,
+}
+
+/// The open questions of a book, each at the place of its field.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Questions(Vec<(String, Question)>);
+
+impl Questions {
+    /// How many are kept; the oldest goes first.
+    const MOST: usize = 200;
+
+    /// The question at a place.
+    pub fn at(&self, place: &str) -> Option<Question> {
+        self.0.iter().find(|(at, _)| at == place).map(|(_, question)| *question)
+    }
+
+    /// Puts a question in the place of the one there, or takes it away.
+    pub fn put(&mut self, place: &str, question: Option<Question>) {
+        self.0.retain(|(at, _)| at != place);
+        self.0.extend(question.map(|question| (place.to_string(), question)));
+        if self.0.len() > Questions::MOST {
+            self.0.remove(0);
+        }
+    }
+
+    /// The questions as text: one line each, its parts set apart by tabs.
+    pub fn to_text(&self) -> String {
+        let line = |(place, question): &(String, Question)| {
+            let was = question.was.map(|was| was.to_string()).unwrap_or_default();
+            format!("{place}\t{was}\t{}\n", question.now)
+        };
+        self.0.iter().map(line).collect()
+    }
+
+    /// Reads what [`Questions::to_text`] writes; a line that cannot be read is left out.
+    pub fn from_text(text: &str) -> Questions {
+        let question = |line: &str| {
+            let [place, was, now] = *line.split('\t').collect::<Vec<_>>().as_slice() else { return None };
+            let was = if was.is_empty() { None } else { Some(Figure::from_text(was)?) };
+            Some((place.to_string(), Question { was, now: Figure::from_text(now)? }))
+        };
+        Questions(text.lines().filter_map(question).collect())
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn question(was: &str, now: &str) -> Question {
+        Question { was: Figure::from_text(was), now: Figure::from_text(now).unwrap() }
+    }
+
+    #[test]
+    fn a_place_has_one_question() {
+        let mut questions = Questions::default();
+        questions.put("a", Some(question("87", "8917")));
+        questions.put("b", Some(question("", "4 lb")));
+        questions.put("a", Some(question("87", "8")));
+        assert_eq!(questions.at("a"), Some(question("87", "8")));
+        questions.put("a", None);
+        assert_eq!((questions.at("a"), questions.at("b")), (None, Some(question("", "4 lb"))));
+    }
+
+    #[test]
+    fn they_are_kept_as_lines() {
+        let mut questions = Questions::default();
+        questions.put("ingredient:1/2/price", Some(question("87", "8917")));
+        questions.put("settings/tax", Some(question("", "65")));
+        let text = questions.to_text();
+        assert_eq!(text, "ingredient:1/2/price\t87\t8917\nsettings/tax\t\t65\n");
+        assert_eq!(Questions::from_text(&text), questions);
+        // What is spoilt is left out; the rest stays.
+        assert_eq!(Questions::from_text(&format!("x\nx\t1\nx\ta\t1\nx\t1\t\n{text}y\t1\t2\t3")), questions);
+        assert_eq!(Questions::from_text(""), Questions::default());
+    }
+
+    #[test]
+    fn the_oldest_goes_where_there_are_too_many() {
+        let mut questions = Questions::default();
+        for place in 0..=Questions::MOST {
+            questions.put(&place.to_string(), Some(question("1", "9")));
+        }
+        assert_eq!(questions.0.len(), Questions::MOST);
+        assert_eq!((questions.at("0"), questions.at("1")), (None, Some(question("1", "9"))));
+    }
+}

@@ -1,0 +1,26 @@
+//! Questions about what was typed, kept on this device until they are answered.
+
+use super::first_paint::{get, set};
+use crate::book::BookId;
+use crate::jump::{Question, Questions};
+
+fn key(book: BookId) -> String {
+    format!("brimwright.asked.{book}")
+}
+
+fn kept(book: BookId) -> Questions {
+    let text: Option<String> = get(&key(book));
+    text.map(|text| Questions::from_text(&text)).unwrap_or_default()
+}
+
+/// The open question at a place in a book.
+pub fn question(book: BookId, place: &str) -> Option<Question> {
+    kept(book).at(place)
+}
+
+/// Keeps the question at a place in a book, or takes it away.
+pub fn keep_question(book: BookId, place: &str, question: Option<Question>) {
+    let mut questions = kept(book);
+    questions.put(place, question);
+    set(&key(book), questions.to_text());
+}

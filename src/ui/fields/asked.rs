@@ -1,0 +1,167 @@
+//! A value that may not be meant is asked about beside its field, once the visit to the field
+//! ends. It is in force, and stands marked until the question is answered.
+
+use std::fmt::Display;
+
+use leptos::prelude::*;
+
+use super::readings::TypeIn;
+use crate::book::{BookId, Key};
+use crate::jump::{Doubt, Figure, Kind, Question};
+use crate::store::asked::{keep_question, question};
+use crate::ui::library::{Library, Phase};
+use crate::ui::live::{live, press};
+use crate::ui::state::AppState;
+use crate::words;
+
+/// What a field holds, and where, for asking about what is typed into it.
+#[derive(Clone)]
+pub struct Asks {
+    kind: Kind,
+    place: String,
+}
+
+/// A field that asks about what may not be meant. The record that it writes to and the name of
+/// the field in it tell it from every other of the book, also after a load.
+pub fn asks(kind: Kind, record: impl Into<Key>, field: impl Display) -> Asks {
+    Asks { kind, place: format!("{}/{field}", record.into()) }
+}
+
+/// The asking of one field.
+#[derive(Clone)]
+pub struct Asked {
+    state: AppState,
+    asks: Asks,
+    book: Option<BookId>,
+    value: Signal<String>,
+    question: RwSignal<Option<Question>>,
+    /// Whether the caret is in the field and its text not done with.
+    visited: RwSignal<bool>,
+    /// What stood in the field before the visit, and the question about that.
+    before: StoredValue<(Option<Figure>, Option<Question>)>,
+}
+
+impl Asked {
+    /// The asking of a field that shows `value` of what is in force.
+    pub fn of(state: AppState, asks: Asks, value: Signal<String>) -> Asked {
+        let book = match Library::here().phase.get_untracked() {
+            Phase::Open(book) => Some(book),
+            _ => None,
+        };
+        let open = book.and_then(|book| question(book, &asks.place));
+        Asked {
+            state,
+            asks,
+            book,
+            value,
+            question: RwSignal::new(open),
+            visited: RwSignal::new(false),
+            before: StoredValue::new((None, None)),
+        }
+    }
+
+    fn figure(&self, shown: &str) -> Option<Figure> {
+        self.state.style.with(|style| Figure::shown(shown, self.state.units(), style))
+    }
+
+    fn in_force(&self) -> Option<Figure> {
+        untrack(|| self.value.with(|shown| self.figure(shown)))
+    }
+
+    /// A visit to the field begins, unless one is under way.
+    pub fn begin(&self) {
+        if !self.visited.get_untracked() {
+            let in_force = self.in_force();
+            let open = self.question.get_untracked().filter(|question| Some(question.now) == in_force);
+            // Typing on does not make what is asked about what was before.
+            let was = open.map_or(in_force, |question| question.was);
+            self.before.set_value((was, open));
+            self.visited.set(true);
+        }
+    }
+
+    /// Something that can be read was typed, or what stood before the visit is in force again.
+    pub fn note(&self) {
+        let (was, open) = self.before.get_value();
+        let now = self.in_force();
+        let asked = now.filter(|now| self.asks.kind.doubt(was, *now).is_some()).map(|now| Question { was, now });
+        self.put(asked.or(open.filter(|question| Some(question.now) == now)));
+    }
+
+    /// The visit ends: from here on the question is shown.
+    pub fn end(&self) {
+        // A field that is taken from the screen is left once more, when its signals are gone.
+        let _ = self.visited.try_set(false);
+    }
+
+    fn put(&self, question: Option<Question>) {
+        if self.question.get_untracked() != question {
+            self.question.set(question);
+            if let Some(book) = self.book {
+                keep_question(book, &self.asks.place, question);
+            }
+        }
+    }
+
+    /// The question that is shown, following it.
+    pub fn open(&self) -> Option<(Doubt, Question)> {
+        let question = self.question.get().filter(|_| !self.visited.get())?;
+        let now = self.value.with(|shown| self.figure(shown))?;
+        let doubt = self.asks.kind.doubt(question.was, now)?;
+        (now == question.now).then_some((doubt, question))
+    }
+
+    /// What a figure says in this field.
+    fn said(&self, figure: Figure) -> String {
+        let state = self.state;
+        match (figure, self.asks.kind) {
+            (Figure::Number(number), Kind::Price) => state.money(crate::measure::Money::from_major(number)),
+            (Figure::Number(number), Kind::Density) => format!("{}\u{a0}g/mL", state.number(number)),
+            (Figure::Number(number), Kind::TrimYield | Kind::Yield | Kind::Tax) => {
+                format!("{}\u{a0}%", state.number(number))
+            }
+            (figure, _) => self.typed(figure),
+        }
+    }
+
+    /// A figure as it is typed.
+    fn typed(&self, figure: Figure) -> String {
+        match figure {
+            Figure::Number(number) => self.state.number(number),
+            Figure::Amount(amount) => self.state.amount(amount),
+            Figure::Length(length) => self.state.typed_length(length),
+        }
+    }
+
+    /// The question with its two answers, while it is open.
+    pub fn shown(self, type_in: TypeIn) -> AnyView {
+        let asked = live(move || {
+            let Some((doubt, question)) = self.open() else { return ().into_any() };
+            let (was, now) = (question.was.map(|was| self.said(was)), self.said(question.now));
+            let sentence = words::jump(self.asks.kind, doubt, was.as_deref(), &now);
+            let (keep, back) =
+                (format!("Keep {now}"), was.map_or("Back to none".to_string(), |was| format!("Back to {was}")));
+            let before = question.was.map(|was| self.typed(was)).unwrap_or_default();
+            let (kept, type_in) = (self.clone(), type_in.clone());
+            view! {
+                <span class="mark mark-asked">
+                    <svg viewBox="0 0 16 16" aria-hidden="true">
+                        <path d="M8 1 15 8 8 15 1 8ZM6.2 6.4c.2-2.2 3.6-2.2 3.6 0c0 1.3-1.8 1.3-1.8 2.6M8 11.5v.1" />
+                    </svg>
+                    "Check this"
+                </span>
+                <span>{sentence}</span>
+                <span class="entry-answers">
+                    <button class="button" type="button" aria-label=keep on:click=press(move || kept.put(None))>
+                        "Keep"
+                    </button>
+                    <button class="button" type="button" aria-label=back on:click=press(move || type_in(before.clone()))>
+                        "Back"
+                    </button>
+                </span>
+            }
+            .into_any()
+        });
+        view! { <div class="entry-asked" role="status">{asked}</div> }.into_any()
+    }
+}
