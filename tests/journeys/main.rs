@@ -11,6 +11,7 @@ mod first_start;
 mod harness;
 mod harness_itself;
 mod how_many;
+mod jumped;
 mod killed;
 mod knowing;
 mod later;

@@ -5,6 +5,7 @@
 
 use std::cell::Cell;
 use std::rc::Rc;
+use std::time::Duration;
 
 use leptos::ev::KeyboardEvent;
 use leptos::prelude::*;
@@ -59,7 +60,7 @@ impl Last {
             "mouseup" => {
                 let pressed = self.pressed.take();
                 if let Some(field) = field.filter(|field| pressed.as_ref() == Some(field)) {
-                    after_press(&field, event);
+                    after_press(field);
                 }
             }
             _ => {
@@ -83,16 +84,26 @@ fn select(field: &HtmlInputElement) {
     let _ = field.set_selection_range(0, u32::MAX);
 }
 
-/// The press itself has placed the caret, or would when it ends; what was selected by dragging
-/// stays selected.
-fn after_press(field: &HtmlInputElement, event: &Event) {
-    let selected = |at: Result<Option<u32>, _>| at.ok().flatten().unwrap_or_default();
-    let (start, end) = (selected(field.selection_start()), selected(field.selection_end()));
+/// WebKit places its caret when the press has ended: what was selected on going in is selected
+/// again then. What was selected by dragging stays as it is. (Keeping the engine from placing it
+/// would also keep Chromium from placing it at a second tap.)
+fn after_press(field: HtmlInputElement) {
+    let (start, end) = selection(&field);
     let dragged = start != end && (start, end) != (0, field.value().encode_utf16().count() as u32);
     if !dragged {
-        event.prevent_default();
-        select(field);
+        let again = move || {
+            let (start, end) = selection(&field);
+            if start == end {
+                select(&field);
+            }
+        };
+        set_timeout(again, Duration::ZERO);
     }
+}
+
+fn selection(field: &HtmlInputElement) -> (u32, u32) {
+    let at = |at: Result<Option<u32>, _>| at.ok().flatten().unwrap_or_default();
+    (at(field.selection_start()), at(field.selection_end()))
 }
 
 /// Enter leads to the next field of the list. What cannot be read is mended first; in the last
