@@ -6,15 +6,19 @@ use std::path::{Path, PathBuf};
 use brimwright::{exchange, ledger::Ledger, words};
 use serde_json::{Value, json};
 
-use crate::harness::{By, Journey};
+use crate::harness::{By, Engine, Journey, in_each_engine};
+
+in_each_engine!(a_book_leaves_whole_and_its_offers_are_those_of_the_engine);
+in_each_engine!(a_file_that_cannot_be_read_is_explained_and_changes_nothing);
+in_each_engine!(a_book_comes_back_and_undo_brings_back_the_old_one);
+in_each_engine!(both_books_are_kept);
 
 const BOOK_FILE: &str = "marrowgate-juice-hall.brimwright.json";
 const IMPORT: By<'_> = By::Label("Import a book file");
 const DEMO: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/public/books/marrowgate-juice-hall.json");
 
-#[tokio::test]
-async fn a_book_leaves_whole_and_its_offers_are_those_of_the_engine() {
-    let journey = open_demo("book_leaves").await;
+async fn a_book_leaves_whole_and_its_offers_are_those_of_the_engine(engine: Engine) {
+    let journey = open_demo(engine, "book_leaves").await;
     // A price of its own, so that this is more than the demo's file handed back.
     journey.click(By::Text("Buying")).await;
     journey.enter(By::Label("Price of Apples"), "61.80").await;
@@ -40,9 +44,8 @@ async fn a_book_leaves_whole_and_its_offers_are_those_of_the_engine() {
     assert_eq!(native.lines().count(), 1 + 39, "a head, and the demo's 39 offers");
 }
 
-#[tokio::test]
-async fn a_file_that_cannot_be_read_is_explained_and_changes_nothing() {
-    let journey = open_demo("bad_files").await;
+async fn a_file_that_cannot_be_read_is_explained_and_changes_nothing(engine: Engine) {
+    let journey = open_demo(engine, "bad_files").await;
     journey.click(By::Text("Book")).await;
     let before = save_book(&journey).await;
 
@@ -100,7 +103,7 @@ async fn a_file_that_cannot_be_read_is_explained_and_changes_nothing() {
         ),
     ];
     for (name, bytes, sentence) in files {
-        journey.attach(IMPORT, &file("bad_files", name, &bytes)).await;
+        journey.attach(IMPORT, &file(&journey, name, &bytes)).await;
         journey.expect_error(IMPORT, &format!("{sentence} Your book is as it was.")).await;
         journey.wait_for_text_gone("in place of this book").await;
     }
@@ -109,13 +112,12 @@ async fn a_file_that_cannot_be_read_is_explained_and_changes_nothing() {
     journey.wait_until("no step to undo", "return document.querySelector('.head-steps button').disabled").await;
 }
 
-#[tokio::test]
-async fn a_book_comes_back_and_undo_brings_back_the_old_one() {
-    let journey = open_demo("book_comes_back").await;
+async fn a_book_comes_back_and_undo_brings_back_the_old_one(engine: Engine) {
+    let journey = open_demo(engine, "book_comes_back").await;
     journey.click(By::Text("Book")).await;
     let before = save_book(&journey).await;
     let incoming = changed_demo();
-    let path = file("book_comes_back", "other.json", incoming.to_string().as_bytes());
+    let path = file(&journey, "other.json", incoming.to_string().as_bytes());
 
     journey.attach(IMPORT, &path).await;
     journey.wait_for_text("“Marrowgate, east side” in place of this book").await;
@@ -153,12 +155,11 @@ async fn a_book_comes_back_and_undo_brings_back_the_old_one() {
     assert!(before == save_book(&journey).await, "the old book is what is stored");
 }
 
-#[tokio::test]
-async fn both_books_are_kept() {
-    let journey = open_demo("keep_both").await;
+async fn both_books_are_kept(engine: Engine) {
+    let journey = open_demo(engine, "keep_both").await;
     journey.click(By::Text("Book")).await;
     let before = save_book(&journey).await;
-    let path = file("keep_both", "other.json", changed_demo().to_string().as_bytes());
+    let path = file(&journey, "other.json", changed_demo().to_string().as_bytes());
     journey.attach(IMPORT, &path).await;
     journey.click(By::Text("Keep both: add as a new book")).await;
     journey.wait_for_text("Add a drink").await;
@@ -170,8 +171,8 @@ async fn both_books_are_kept() {
     assert!(before == save_book(&journey).await, "the first book is untouched");
 }
 
-async fn open_demo(name: &'static str) -> Journey {
-    let journey = Journey::start(name).await;
+async fn open_demo(engine: Engine, name: &str) -> Journey {
+    let journey = Journey::start_in(engine, name).await;
     journey.open().await;
     journey.click(By::Text("Look around in Marrowgate Juice Hall")).await;
     journey.wait_for_text("Orchard Green").await;
@@ -188,8 +189,8 @@ async fn save_book_as(journey: &Journey, name: &str) -> Vec<u8> {
 }
 
 /// A file to be attached.
-fn file(journey: &str, name: &str, bytes: &[u8]) -> PathBuf {
-    let folder = Path::new(env!("CARGO_TARGET_TMPDIR")).join("attached").join(journey);
+fn file(journey: &Journey, name: &str, bytes: &[u8]) -> PathBuf {
+    let folder = Path::new(env!("CARGO_TARGET_TMPDIR")).join("attached").join(journey.name());
     fs::create_dir_all(&folder).expect("a folder");
     let path = folder.join(name);
     fs::write(&path, bytes).expect("the file is written");

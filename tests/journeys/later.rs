@@ -1,7 +1,7 @@
 //! The part of the app that is not in the first load: offline, on its way, and out of reach.
 
-use crate::harness::{By, Journey};
-use crate::updating::{Publisher, look_for_a_version};
+use crate::harness::{By, Journey, Publisher};
+use crate::updating::look_for_a_version;
 
 const PART: &str = "split_later";
 const LOST: &str = "This could not be opened: a part of the app did not arrive. Check the connection and try again; \

@@ -1,7 +1,9 @@
 //! A tablet behind the counter: cards to read from a metre away, a screen that stays on, and a
 //! device that is locked to the Counter.
 
-use crate::harness::{By, Journey};
+use crate::harness::{By, Engine, Journey, in_each_engine};
+
+in_each_engine!(cards_at_the_counter);
 
 /// Stands in for the browser's wake lock: counts how often one is asked for, and how many are held.
 const WAKE_LOCK: &str = "
@@ -68,9 +70,9 @@ const AGAIN: By<'_> = By::Label("The same PIN again");
 const CLOSE: By<'_> = By::Text("Lock to the Counter");
 
 /// A tablet with the demo book, with `script` run before each load.
-async fn tablet(name: &'static str, script: &str) -> Journey {
-    let journey = Journey::start(name).await;
-    journey.before_each_load(script).await;
+async fn tablet(engine: Engine, name: &str, script: &str) -> Journey {
+    let journey = Journey::start_in(engine, name).await;
+    journey.before_each_load(script);
     journey.open().await;
     journey.resize(768, 1024).await;
     journey.click(By::Text("Look around in Marrowgate Juice Hall")).await;
@@ -78,9 +80,8 @@ async fn tablet(name: &'static str, script: &str) -> Journey {
     journey
 }
 
-#[tokio::test]
-async fn cards_at_the_counter() {
-    let journey = tablet("cards_at_the_counter", WAKE_LOCK).await;
+async fn cards_at_the_counter(engine: Engine) {
+    let journey = tablet(engine, "cards_at_the_counter", WAKE_LOCK).await;
     journey.wait_until("nothing to be asked for yet", "return wake.asked === 0").await;
     journey.click(By::Text("Counter")).await;
     a_screen_that_stays_on(&journey).await;
@@ -167,7 +168,7 @@ async fn from_card_to_card(journey: &Journey) {
 async fn a_screen_that_may_go_dark() {
     let refuses = "Object.defineProperty(navigator, 'wakeLock', { value: { request: async () => {
         throw new DOMException('battery', 'NotAllowedError') } } });";
-    let journey = tablet("may_go_dark", refuses).await;
+    let journey = tablet(Engine::Chromium, "may_go_dark", refuses).await;
     journey.click(By::Text("Counter")).await;
     journey.wait_for_text(DARK).await;
     journey.click(By::Text("Drinks")).await;
@@ -176,7 +177,7 @@ async fn a_screen_that_may_go_dark() {
 
 #[tokio::test]
 async fn a_locked_tablet() {
-    let journey = tablet("locked_tablet", LOOK_FOR_PRICES).await;
+    let journey = tablet(Engine::Chromium, "locked_tablet", LOOK_FOR_PRICES).await;
     journey.click(By::Text("Book")).await;
     choose_a_pin(&journey).await;
     nothing_but_the_counter(&journey).await;

@@ -6,13 +6,15 @@ mod book_files;
 mod bottle;
 mod buying_list;
 mod cup;
+mod engines;
 mod entering;
+#[path = "../faults/in_browsers/mod.rs"]
+mod faults;
 mod first_start;
 mod harness;
 mod harness_itself;
 mod how_many;
 mod jumped;
-mod killed;
 mod knowing;
 mod later;
 mod locked_tablet;

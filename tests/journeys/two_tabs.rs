@@ -1,12 +1,13 @@
 //! The same book open in two tabs.
 
-use crate::harness::{By, Journey};
+use crate::harness::{By, Engine, Journey, in_each_engine};
+
+in_each_engine!(two_tabs_agree);
 
 const APPLES: By<'_> = By::Label("Price of Apples");
 
-#[tokio::test]
-async fn two_tabs_agree() {
-    let journey = Journey::start("two_tabs").await;
+async fn two_tabs_agree(engine: Engine) {
+    let journey = Journey::start_in(engine, "two_tabs").await;
     journey.open().await;
     journey.click(By::Text("Look around in Marrowgate Juice Hall")).await;
     journey.click(By::Text("Buying")).await;

@@ -4,14 +4,16 @@
 
 use fantoccini::key::Key;
 
-use crate::harness::{By, Journey};
+use crate::harness::{By, Engine, Journey, in_each_engine};
+
+in_each_engine!(what_is_typed_takes_the_place_of_what_stood_there);
+in_each_engine!(letters_to_find_by_are_typed_over_and_cleared);
 
 const QUICK: By<'_> = By::Label("Price of Apples");
 const FIND: By<'_> = By::Label("Find what you buy");
 
-#[tokio::test]
-async fn what_is_typed_takes_the_place_of_what_stood_there() {
-    let journey = Journey::start("typed_over").await;
+async fn what_is_typed_takes_the_place_of_what_stood_there(engine: Engine) {
+    let journey = Journey::start_in(engine, "typed_over").await;
     journey.open().await;
     journey.click(By::Text("Look around in Marrowgate Juice Hall")).await;
     journey.wait_for_text("Orchard Green").await;
@@ -67,9 +69,8 @@ async fn what_is_typed_takes_the_place_of_what_stood_there() {
     journey.expect_value(By::Label("Menu price"), "7.25").await;
 }
 
-#[tokio::test]
-async fn letters_to_find_by_are_typed_over_and_cleared() {
-    let journey = Journey::start("searched_over").await;
+async fn letters_to_find_by_are_typed_over_and_cleared(engine: Engine) {
+    let journey = Journey::start_in(engine, "searched_over").await;
     journey.open().await;
     journey.click(By::Text("Look around in Marrowgate Juice Hall")).await;
     journey.wait_for_text("Orchard Green").await;

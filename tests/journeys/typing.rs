@@ -3,16 +3,18 @@
 
 use fantoccini::key::Key;
 
-use crate::harness::{By, Journey};
+use crate::harness::{By, Engine, Journey, in_each_engine};
+
+in_each_engine!(what_cannot_be_read_is_explained_and_loses_nothing);
+in_each_engine!(a_drink_that_cannot_be_made_or_priced_says_why);
 
 /// A field, a text that does not hold, and the sentence that says why.
 pub type Case<'a> = (By<'a>, &'a str, &'a str);
 
 const YIELD: &str = "is what is left of what went in: more than 0 % and at most 100 %. Type 90 for 90 %.";
 
-#[tokio::test]
-async fn what_cannot_be_read_is_explained_and_loses_nothing() {
-    let journey = open_demo("typing_buying").await;
+async fn what_cannot_be_read_is_explained_and_loses_nothing(engine: Engine) {
+    let journey = open_demo(engine, "typing_buying").await;
 
     // An ingredient, by its two packs of 40 lb at 38.00, and at 41.50 with 1.50 for delivery. By
     // hand: 38 / (40 * 0.9) = 1.0556 a trimmed lb; a fl oz of juice weighs 29.5735 * 1.048 = 30.993 g, for which 30.993 /
@@ -82,9 +84,8 @@ async fn what_cannot_be_read_is_explained_and_loses_nothing() {
     explained(&journey, &cases, in_force).await;
 }
 
-#[tokio::test]
-async fn a_drink_that_cannot_be_made_or_priced_says_why() {
-    let journey = open_demo("typing_drinks").await;
+async fn a_drink_that_cannot_be_made_or_priced_says_why(engine: Engine) {
+    let journey = open_demo(engine, "typing_drinks").await;
 
     // A menu price of nothing. Orchard Green in the 12 fl oz bottle is asked 6.95.
     journey.go("#/drinks/1/3").await;
@@ -188,8 +189,8 @@ pub async fn explained(journey: &Journey, cases: &[Case<'_>], in_force: impl Asy
     }
 }
 
-async fn open_demo(name: &'static str) -> Journey {
-    let journey = Journey::start(name).await;
+async fn open_demo(engine: Engine, name: &str) -> Journey {
+    let journey = Journey::start_in(engine, name).await;
     journey.open().await;
     journey.click(By::Text("Look around in Marrowgate Juice Hall")).await;
     journey.wait_for_text("Orchard Green").await;

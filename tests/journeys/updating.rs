@@ -1,76 +1,6 @@
 //! New versions of the app, whole and broken ones.
 
-use std::fs;
-use std::path::{Path, PathBuf};
-
-use sha2::{Digest, Sha256};
-
-use crate::harness::{By, Journey};
-
-/// The built site in a folder of its own, to be published in several releases.
-pub struct Publisher {
-    folder: PathBuf,
-}
-
-impl Publisher {
-    pub fn new(name: &str) -> Publisher {
-        let folder = Path::new(env!("CARGO_TARGET_TMPDIR")).join("sites").join(name);
-        fs::remove_dir_all(&folder).ok();
-        Publisher { folder }
-    }
-
-    pub fn address(&self) -> &str {
-        self.folder.to_str().expect("a path in UTF-8")
-    }
-
-    /// Publishes a release whose page carries `mark`; everything else stays the same.
-    pub fn publish(&self, mark: &str) {
-        let built = std::env::var("BRIMWRIGHT_SITE").expect("the built site");
-        copy(Path::new(&built), &self.folder);
-        let page = fs::read_to_string(self.folder.join("index.html")).expect("the page");
-        let meta = format!("<meta name=\"release\" content=\"{mark}\"><title>");
-        let marked = page.replace("<title>", &meta);
-        self.put("index.html", &marked);
-        let worker = fs::read_to_string(self.folder.join("service-worker.js")).expect("it");
-        assert!(worker.contains(&hash(&page)), "the page's hash is listed");
-        let worker = worker.replace(&hash(&page), &hash(&marked)).replacen(
-            "const BUILD=\"",
-            &format!("const BUILD=\"{mark}-"),
-            1,
-        );
-        self.put("service-worker.js", &worker);
-    }
-
-    /// Replaces the file whose name begins with `begin` by `text`.
-    pub fn spoil(&self, begin: &str, text: &str) {
-        let names = fs::read_dir(&self.folder).expect("the folder").flatten();
-        let name = names
-            .filter_map(|entry| entry.file_name().into_string().ok())
-            .find(|name| name.starts_with(begin))
-            .expect("such a file");
-        self.put(&name, text);
-    }
-
-    fn put(&self, name: &str, text: &str) {
-        fs::write(self.folder.join(name), text).expect("the file is written");
-    }
-}
-
-fn copy(from: &Path, to: &Path) {
-    fs::create_dir_all(to).expect("a folder");
-    for entry in fs::read_dir(from).expect("the built site").flatten() {
-        let (path, target) = (entry.path(), to.join(entry.file_name()));
-        if path.is_dir() {
-            copy(&path, &target);
-        } else if path.extension().is_none_or(|end| end != "br") {
-            fs::copy(&path, &target).expect("a copy");
-        }
-    }
-}
-
-fn hash(text: &str) -> String {
-    Sha256::digest(text).iter().map(|byte| format!("{byte:02x}")).collect()
-}
+use crate::harness::{By, Journey, Publisher};
 
 /// Looks for a new version, as the browser does by itself now and then.
 pub async fn look_for_a_version(journey: &Journey) {
@@ -88,7 +18,18 @@ pub async fn look_for_a_version(journey: &Journey) {
     journey.wait_until("the look for a version", script).await;
 }
 
-async fn is_release(journey: &Journey, mark: &str) {
+/// Looks for a new version to the end, and says whether one waits then. A browser may have looked by itself before.
+pub async fn one_waits(journey: &Journey) -> bool {
+    let script = "
+        const registration = await navigator.serviceWorker.getRegistration();
+        await registration.update().catch(() => {});
+        while (registration.installing) await new Promise((done) => setTimeout(done, 10));
+        return !!registration.waiting;";
+    journey.run(script).await == true
+}
+
+/// Waits until the page is of this release.
+pub async fn is_release(journey: &Journey, mark: &str) {
     journey
         .wait_until(
             &format!("release {mark}"),
@@ -109,21 +50,28 @@ async fn a_new_version_waits_until_the_person_agrees() {
     journey.wait_until("the app to be told", "return heard.includes('ready')").await;
     journey.open().await;
     is_release(&journey, "one").await;
+    accept_update(&journey, "two").await;
+}
+
+/// Agrees to the release that waits, and waits until it has taken over and the old one is tidied away.
+pub async fn accept_update(journey: &Journey, mark: &str) {
     journey
         .wait_until(
             "the update to be accepted",
-            "const release = document.querySelector('[name=release]')?.content;
-             if (release === 'one') {
-                 window.dispatchEvent(new Event('brimwright-accept-update'));
-             }
-             return release === 'two'",
+            &format!(
+                "const release = document.querySelector('[name=release]')?.content;
+                 if (release !== '{mark}') window.dispatchEvent(new Event('brimwright-accept-update'));
+                 return release === '{mark}'"
+            ),
         )
         .await;
     journey
         .wait_until(
             "the old version to be tidied away",
-            "window.names ??= []; caches.keys().then((names) => (window.names = names));
-             return names.length === 1 && names[0].includes(' two-')",
+            &format!(
+                "window.names ??= []; caches.keys().then((names) => (window.names = names));
+                 return names.length === 1 && names[0].includes(' {mark}-')"
+            ),
         )
         .await;
 }

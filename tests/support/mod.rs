@@ -1,6 +1,9 @@
 //! Small builders, so that tests read as what they check. Everything built here is invented.
 #![allow(dead_code, reason = "each test crate uses some of them")]
 
+pub mod dice;
+pub mod runs;
+
 use brimwright::book::{
     Batch, Book, Brimful, BuyingList, Container, ContainerId, Drink, DrinkId, DrinkKind, Goods, Headspace, Ingredient,
     IngredientId, Labour, Line, LineId, Make, Offer, OfferId, Pack, PackId, Packaging, PackagingId, PackagingPart,

@@ -5,9 +5,8 @@ use std::time::Instant;
 
 use super::run::{Outcome, Tally, in_project, program, run, run_counted, say};
 use super::serve::build;
-use super::tools::{Tools, on_path};
+use super::tools::{Tools, WASM};
 
-const WASM: &str = "wasm32-unknown-unknown";
 const MEND_LINTS: &str = "Mend what Clippy says above, then run `cargo dev test` again.";
 const MEND_TESTS: &str = "Mend what the tests above say, then run `cargo dev test` again.";
 
@@ -35,8 +34,6 @@ fn in_order(tally: &mut Tally) -> Outcome {
     run(&mut cargo(&["fmt", "--check"]), "Run `cargo fmt`, then `cargo dev test` again.")?;
 
     let tools = Tools::for_testing()?;
-    let driver = on_path("chromedriver")
-        .ok_or("chromedriver cannot be found on PATH. Install it (Debian: package chromium-driver).")?;
 
     say("Linting the native half");
     run(&mut cargo(&["clippy", "--locked", "--all-targets", "--", "-D", "warnings"]), MEND_LINTS)?;
@@ -51,20 +48,14 @@ fn in_order(tally: &mut Tally) -> Outcome {
     say("Testing the engine");
     run_counted(&mut cargo(&["test", "--locked"]), tally, MEND_TESTS)?;
     say("Testing in a browser");
-    run_counted(
-        cargo(&["test", "--locked", "--target", WASM, "--test", "browser"])
-            .env("CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUNNER", tools.path("wasm-bindgen-test-runner"))
-            .env("CHROMEDRIVER", &driver),
-        tally,
-        MEND_TESTS,
-    )?;
+    run_counted(&mut tools.cargo_test_of_the_store(&[]), tally, MEND_TESTS)?;
 
     build(&tools)?;
-    say("Walking through the app in a browser");
+    say("Walking through the app in three browsers");
     run_counted(
-        cargo(&["test", "--locked", "--test", "journeys"])
-            .env("BRIMWRIGHT_SITE", in_project("dist"))
-            .env("CHROMEDRIVER", &driver),
+        tools
+            .cargo_with_drivers(&["test", "--locked", "--test", "journeys"])
+            .env("BRIMWRIGHT_SITE", in_project("dist")),
         tally,
         "Mend what the journeys above say (pictures are in target/journeys), then run \
          `cargo dev test` again.",

@@ -3,6 +3,7 @@
 mod bench;
 mod bundle;
 mod checks;
+mod faults;
 mod finish;
 mod price;
 mod run;
@@ -22,13 +23,16 @@ cargo dev COMMAND
   test              run every check: format, lints, tests, and the app in a browser
   bundle            write the site to publish to dist/, and print what it weighs
   bench             print the figures of the quality bars: weight and speed
+  faults            try what must hold whatever goes wrong, and print how often it held;
+                    --count N for N runs of each, --only T3 for one fault
   price BOOK.json   print the computed offers of a book file as CSV, as the app saves them
   help              print this text
 
   finish            called by Trunk at the end of each build, not by people
 
 Tools that are missing are installed once, for you only (Trunk, wasm-bindgen), or by apt-get
-(Chromium and its driver, for `test` only). Each command says what it does.
+(Chromium, Firefox, WebKitGTK and their drivers, for `test`, `faults` and `bench`). Each command
+says what it does.
 ";
 
 /// Does what the words after `cargo dev` ask for.
@@ -41,6 +45,7 @@ pub fn obey() -> ExitCode {
         ["test"] => checks::all(),
         ["bundle"] => bundle::bundle().map(drop),
         ["bench"] => bench::bench(),
+        ["faults", asked @ ..] => faults::Asked::read(asked).and_then(|asked| faults::faults(&asked)),
         ["price", file] => price::price(file),
         ["finish"] => finish::finish(),
         [] | ["help" | "--help" | "-h"] => {

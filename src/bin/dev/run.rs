@@ -3,7 +3,7 @@
 use std::fmt::Display;
 use std::io::{BufRead, BufReader};
 use std::path::{Path, PathBuf};
-use std::process::{Command, Stdio};
+use std::process::{Command, ExitStatus, Stdio};
 
 /// What went wrong, as a sentence that tells what to do.
 pub type Outcome<T = ()> = Result<T, String>;
@@ -62,19 +62,7 @@ impl Tally {
 /// Runs a test runner with its output shown and counted into `tally`.
 pub fn run_counted(command: &mut Command, tally: &mut Tally, mend: &str) -> Outcome {
     let before = *tally;
-    let mut child = command
-        .stdout(Stdio::piped())
-        .spawn()
-        .map_err(|error| format!("{} could not start ({error}). {mend}", shown(command)))?;
-    if let Some(output) = child.stdout.take() {
-        for line in BufReader::new(output).split(b'\n') {
-            let line = line.map_err(|error| format!("{}: {error}.", shown(command)))?;
-            let line = String::from_utf8_lossy(&line);
-            println!("{line}");
-            tally.read(&line);
-        }
-    }
-    let status = child.wait().map_err(|error| format!("{}: {error}.", shown(command)))?;
+    let status = run_read(command, |line| tally.read(line))?;
     if !status.success() {
         return Err(format!("{} failed ({status}). {mend}", shown(command)));
     }
@@ -82,6 +70,23 @@ pub fn run_counted(command: &mut Command, tally: &mut Tally, mend: &str) -> Outc
         return Err(format!("{} ran no test at all. Look at why it found none.", shown(command)));
     }
     Ok(())
+}
+
+/// Runs a program with its output shown and read line by line; says how it ended.
+pub fn run_read(command: &mut Command, mut read: impl FnMut(&str)) -> Outcome<ExitStatus> {
+    let mut child = command
+        .stdout(Stdio::piped())
+        .spawn()
+        .map_err(|error| format!("{} could not start ({error}).", shown(command)))?;
+    if let Some(output) = child.stdout.take() {
+        for line in BufReader::new(output).split(b'\n') {
+            let line = line.map_err(|error| format!("{}: {error}.", shown(command)))?;
+            let line = String::from_utf8_lossy(&line);
+            println!("{line}");
+            read(&line);
+        }
+    }
+    child.wait().map_err(|error| format!("{}: {error}.", shown(command)))
 }
 
 /// The command as a person would type it, without the folders of the program.

@@ -14,6 +14,9 @@ use std::time::Duration;
 
 /// The longest request head that is read, in bytes.
 const LONGEST_HEAD: u64 = 16 * 1024;
+/// A page that answers for every file that is not there, with the status of success, as some hosts do; where it is
+/// not there either, the answer is 404.
+const FOR_MISSING: &str = "200.html";
 /// How long a silent connection may hold its thread.
 const PATIENCE: Duration = Duration::from_secs(10);
 
@@ -123,9 +126,12 @@ impl Reply {
         {
             return Reply { status: "200 OK", content_type, brotli: true, body };
         }
-        match fs::read(&path) {
-            Ok(body) => Reply { status: "200 OK", content_type, brotli: false, body },
-            Err(_) => Reply::text("404 Not Found", "There is no such file here.\n"),
+        match (fs::read(&path), fs::read(folder.join(FOR_MISSING))) {
+            (Ok(body), _) => Reply { status: "200 OK", content_type, brotli: false, body },
+            (Err(_), Ok(body)) => {
+                Reply { status: "200 OK", content_type: "text/html; charset=utf-8", brotli: false, body }
+            }
+            (Err(_), Err(_)) => Reply::text("404 Not Found", "There is no such file here.\n"),
         }
     }
 
@@ -239,6 +245,19 @@ mod tests {
         assert!(takes("gzip, deflate, br"));
         assert!(takes("br;q=0.9"));
         assert!(!takes("gzip, brx"));
+    }
+
+    #[test]
+    fn where_a_page_answers_for_missing_files_it_does() {
+        let folder = std::env::temp_dir().join(format!("brimwright-missing-{}", std::process::id()));
+        fs::create_dir_all(&folder).expect("a folder");
+        fs::write(folder.join(FOR_MISSING), "<!doctype html>").expect("a page");
+        let head = b"GET /gone.js HTTP/1.1\r\n\r\n";
+        let request = Request::read(head.as_slice()).expect("a request");
+        let reply = Reply::to(&request, &folder);
+        fs::remove_dir_all(&folder).ok();
+        assert_eq!((reply.status, reply.content_type), ("200 OK", "text/html; charset=utf-8"));
+        assert_eq!(reply.body, b"<!doctype html>");
     }
 
     #[test]

@@ -7,6 +7,9 @@ use std::process::{Command, Stdio};
 
 use super::run::{Outcome, in_project, program, run, say};
 
+/// The target of the app.
+pub const WASM: &str = "wasm32-unknown-unknown";
+
 /// The version of Trunk that builds the site.
 const TRUNK: &str = "0.21.14";
 
@@ -20,6 +23,23 @@ const QUICK_TRUNK: [&str; 7] = [
     "profile.release.lto=false",
     "--config",
     "profile.release.codegen-units=16",
+];
+
+/// The version of the driver of Firefox.
+const GECKODRIVER: &str = "0.37.1";
+
+/// The driver of Firefox only passes messages on: with few optimisations it is there in half the time.
+const QUICK_GECKODRIVER: [&str; 4] =
+    ["--config", "profile.release.opt-level=1", "--config", "profile.release.codegen-units=16"];
+
+/// The programs that tests in browsers need, each with the Debian package that brings it. The driver of WebKitGTK
+/// brings a small browser; it has no windows without a screen, and Xvfb is one in memory.
+const PROGRAMS: [(&str, &str); 5] = [
+    ("chromium", "chromium"),
+    ("chromedriver", "chromium-driver"),
+    ("firefox-esr", "firefox-esr"),
+    ("WebKitWebDriver", "webkit2gtk-driver"),
+    ("Xvfb", "xvfb"),
 ];
 
 /// Where the set-up tools are.
@@ -38,13 +58,36 @@ impl Tools {
         Ok(tools)
     }
 
-    /// Sets up what testing in a browser needs besides: Chromium and its driver.
+    /// Sets up what testing in browsers needs besides: Chromium, Firefox and WebKitGTK, and their drivers.
     pub fn for_testing() -> Outcome<Tools> {
         let tools = Tools::for_building()?;
-        if on_path("chromium").is_none() || on_path("chromedriver").is_none() {
-            install_chromium()?;
+        let missing: Vec<&str> =
+            PROGRAMS.iter().filter(|(program, _)| on_path(program).is_none()).map(|(_, package)| *package).collect();
+        if !missing.is_empty() {
+            install_packages(&missing)?;
         }
+        tools.install("geckodriver", "geckodriver", GECKODRIVER, &QUICK_GECKODRIVER)?;
         Ok(tools)
+    }
+
+    /// Cargo, told where the drivers are that its tests use.
+    pub fn cargo_with_drivers(&self, words: &[&str]) -> Command {
+        let mut cargo = program("cargo");
+        cargo.args(words).env("GECKODRIVER", self.path("geckodriver"));
+        if let Some(driver) = on_path("chromedriver") {
+            cargo.env("CHROMEDRIVER", driver);
+        }
+        cargo
+    }
+
+    /// Cargo, running the tests of the store in Chromium: all, or those with one of `names` in theirs.
+    pub fn cargo_test_of_the_store(&self, names: &[&str]) -> Command {
+        let mut cargo = self.cargo_with_drivers(&["test", "--locked", "--target", WASM, "--test", "browser", "--"]);
+        cargo.args(names);
+        // With two drivers at hand the runner would choose the other.
+        cargo.env_remove("GECKODRIVER");
+        cargo.env("CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUNNER", self.path("wasm-bindgen-test-runner"));
+        cargo
     }
 
     /// The path of a set-up tool.
@@ -109,14 +152,11 @@ fn wasm_target() -> Outcome {
         .output()
         .map_err(|error| format!("rustc could not start ({error}). Install Rust by rustup."))?;
     let sysroot = PathBuf::from(String::from_utf8_lossy(&sysroot.stdout).trim());
-    if sysroot.join("lib/rustlib/wasm32-unknown-unknown").is_dir() {
+    if sysroot.join("lib/rustlib").join(WASM).is_dir() {
         return Ok(());
     }
-    say("Adding the target wasm32-unknown-unknown to the toolchain, once");
-    run(
-        program("rustup").args(["target", "add", "wasm32-unknown-unknown"]),
-        "Check the connection, and that Rust was installed by rustup.",
-    )
+    say(format!("Adding the target {WASM} to the toolchain, once"));
+    run(program("rustup").args(["target", "add", WASM]), "Check the connection, and that Rust was installed by rustup.")
 }
 
 /// The version of a dependency in the lock file: the command-line tool must be of the same.
@@ -143,13 +183,16 @@ pub fn on_path(name: &str) -> Option<PathBuf> {
     env::split_paths(&env::var_os("PATH")?).map(|folder| folder.join(name)).find(|path| path.is_file())
 }
 
-fn install_chromium() -> Outcome {
-    const BY_HAND: &str = "Install Chromium and its driver by hand (Debian: packages chromium and chromium-driver), \
-         so that `chromium` and `chromedriver` can be run, then run the same command again.";
+fn install_packages(packages: &[&str]) -> Outcome {
+    let names = packages.join(", ");
+    let by_hand = format!(
+        "Install by hand what the Debian packages {names} bring, so that it can be run by its name, then run the same \
+         command again."
+    );
     if on_path("apt-get").is_none() {
-        return Err(format!("Tests need a browser, and there is no apt-get here to install one. {BY_HAND}"));
+        return Err(format!("Tests need browsers, and there is no apt-get here to install them. {by_hand}"));
     }
-    say("Installing Chromium and its driver by apt-get, once");
+    say(format!("Installing {names} by apt-get, once"));
     let as_root = |words: &[&str]| {
         let root = program("id").arg("-u").output().is_ok_and(|output| output.stdout.trim_ascii() == b"0");
         let mut command = program(if root { "env" } else { "sudo" });
@@ -160,11 +203,8 @@ fn install_chromium() -> Outcome {
         }
         command
     };
-    run(&mut as_root(&["apt-get", "update"]), BY_HAND)?;
-    run(
-        &mut as_root(&["apt-get", "install", "--yes", "--no-install-recommends", "chromium", "chromium-driver"]),
-        BY_HAND,
-    )
+    run(&mut as_root(&["apt-get", "update"]), &by_hand)?;
+    run(as_root(&["apt-get", "install", "--yes", "--no-install-recommends"]).args(packages), &by_hand)
 }
 
 #[cfg(test)]

@@ -1,4 +1,5 @@
-//! What only the browser's own tools can do: other screens, and what the console heard.
+//! What only the browser's own tools can do, in Chromium: a slower processor, what the console heard; and screens of
+//! other sizes, in every engine.
 
 use fantoccini::error::CmdError;
 use fantoccini::wd::WebDriverCompatibleCommand;
@@ -6,7 +7,7 @@ use http::Method;
 use serde_json::{Value, json};
 use url::{ParseError, Url};
 
-use super::{By, Journey};
+use super::{By, Engine, Journey};
 
 /// Notes how long the next key takes: a message sent in the frame after it comes once that frame
 /// is painted.
@@ -41,19 +42,17 @@ impl WebDriverCompatibleCommand for Command {
 impl Journey {
     /// Gives the screen another size, in CSS pixels.
     pub async fn resize(&self, width: u32, height: u32) {
-        let parameters = json!({ "width": width, "height": height, "deviceScaleFactor": 1, "mobile": true });
-        self.devtools("Emulation.setDeviceMetricsOverride", parameters).await;
+        if self.engine == Engine::Chromium {
+            let parameters = json!({ "width": width, "height": height, "deviceScaleFactor": 1, "mobile": true });
+            self.devtools("Emulation.setDeviceMetricsOverride", parameters).await;
+        } else {
+            self.browser().resize(width, height).await;
+        }
         let script = format!(
             "const {{ clientWidth, clientHeight }} = document.documentElement;
              return clientWidth === {width} && clientHeight === {height}"
         );
         self.wait_until(&format!("a screen of {width} by {height}"), &script).await;
-    }
-
-    /// Runs a script in every page that is loaded from here on, before the page's own.
-    pub async fn before_each_load(&self, script: &str) {
-        let body = json!({ "cmd": "Page.addScriptToEvaluateOnNewDocument", "params": { "source": script } });
-        self.command("goog/cdp/execute", body).await.expect("the script is taken");
     }
 
     /// Slows the page's processor down so many times.

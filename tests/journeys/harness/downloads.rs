@@ -7,7 +7,7 @@ use super::{Journey, not_yet};
 impl Journey {
     /// Waits until a file of this name is saved whole, and takes it out of the folder.
     pub async fn take_download(&self, name: &str) -> Vec<u8> {
-        let folder = self.browser.as_ref().expect("the browser is running").downloads();
+        let folder = self.browser().downloads();
         let path = folder.join(name);
         self.until(&format!("the file {name:?} to be saved"), async || {
             let others = fs::read_dir(&folder)?.flatten().any(|file| file.path() != path);

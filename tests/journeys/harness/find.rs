@@ -43,7 +43,8 @@ const labelText = (label) => tidy([...label.childNodes]
     .map((node) => node.textContent).join(' '));
 // What is laid out is dear to ask for, so those that cannot show it are not asked.
 const bare = (text) => text.replace(/\s+/g, '');
-const shows = (element) => bare(element.textContent).includes(bare(wanted)) && tidy(element.innerText) === wanted;
+// Engines put blanks in other places around what is only heard.
+const shows = (element) => bare(element.textContent).includes(bare(wanted)) && bare(element.innerText) === bare(wanted);
 const item = (element) => element.tagName === 'LI'
     && [...element.querySelectorAll('*')].some(shows);
 const fits = {

@@ -5,10 +5,14 @@
 mod browser;
 mod devtools;
 mod downloads;
+mod driver;
+mod engine;
 mod fields;
 mod find;
 mod layout;
 mod printed;
+mod processes;
+mod publisher;
 mod reading;
 mod tabs;
 
@@ -25,7 +29,10 @@ use serde_json::Value;
 
 use crate::site::Site;
 use browser::Browser;
+pub use engine::Engine;
+pub(crate) use engine::in_each_engine;
 pub use find::By;
+pub use publisher::Publisher;
 
 /// How long a step may take on a slow, busy machine.
 const PATIENCE: Duration = Duration::from_secs(30);
@@ -55,20 +62,13 @@ const go = (hash) => new Promise((done) => {
 });
 ";
 
-/// The clock on the wall of every journey stands at noon of 26 November 2026, the day of the demo
-/// book's batch, and goes on from there. A page in another tab has the real one.
-const ON_THE_DAY: &str = "
-const Real = Date;
-const off = new Real(2026, 10, 26, 12).getTime() - Real.now();
-globalThis.Date = class extends Real {
-    constructor(...parts) { if (parts.length) super(...parts); else super(Real.now() + off) }
-    static now() { return Real.now() + off }
-};
-";
-
 /// A journey under way.
 pub struct Journey {
-    name: &'static str,
+    engine: Engine,
+    /// Names its pictures, its profile and its site.
+    name: String,
+    /// The site, where it is the journey's own.
+    own: Option<Publisher>,
     folder: PathBuf,
     site: Option<Site>,
     port: u16,
@@ -77,29 +77,49 @@ pub struct Journey {
 }
 
 impl Journey {
-    /// Starts a journey through the app. `name` names its pictures and its profile: no two
-    /// journeys may share it.
-    pub async fn start(name: &'static str) -> Journey {
-        let folder = std::env::var("BRIMWRIGHT_SITE")
-            .expect("journeys need the built site: run `cargo dev test`, which starts them");
-        Journey::start_on(name, &folder).await
+    /// Starts a journey through the app in Chromium. `name` names its pictures and its profile: no
+    /// two journeys may share it.
+    pub async fn start(name: &str) -> Journey {
+        Journey::start_in(Engine::Chromium, name).await
     }
 
-    /// Starts a journey through the site in another folder.
-    pub async fn start_on(name: &'static str, folder: &str) -> Journey {
-        let folder = PathBuf::from(folder);
-        let site = Site::open(&folder, Ipv4Addr::LOCALHOST, 0).expect("the site opens");
-        let browser = Browser::start(name, true).await;
-        let journey =
-            Journey { name, folder, port: site.port(), site: Some(site), browser: Some(browser), patience: PATIENCE };
-        journey.before_each_load(ON_THE_DAY).await;
+    /// Starts a journey through the app in an engine. No two journeys in one engine may share `name`.
+    pub async fn start_in(engine: Engine, name: &str) -> Journey {
+        let own = Publisher::new(&named(engine, name));
+        own.publish("");
+        let mut journey = Journey::start_in_on(engine, name, own.address()).await;
+        journey.own = Some(own);
         journey
+    }
+
+    /// Starts a journey in Chromium through the site in another folder.
+    pub async fn start_on(name: &str, folder: &str) -> Journey {
+        Journey::start_in_on(Engine::Chromium, name, folder).await
+    }
+
+    /// Starts a journey in an engine through the site in another folder.
+    pub async fn start_in_on(engine: Engine, name: &str, folder: &str) -> Journey {
+        let (name, folder) = (named(engine, name), PathBuf::from(folder));
+        let site = Site::open(&folder, Ipv4Addr::LOCALHOST, 0).expect("the site opens");
+        let browser = Some(Browser::start(engine, &name, true).await);
+        let port = site.port();
+        Journey { engine, name, own: None, folder, port, site: Some(site), browser, patience: PATIENCE }
+    }
+
+    /// Runs a script in every page that is loaded from here on, before the page's own.
+    pub fn before_each_load(&self, script: &str) {
+        self.own.as_ref().expect("the built site").before_each_load(script);
     }
 
     /// The same journey, for steps that are expected to fail.
     pub fn impatient(mut self) -> Journey {
         self.patience = Duration::from_secs(2);
         self
+    }
+
+    /// The name that no other journey has.
+    pub fn name(&self) -> &str {
+        &self.name
     }
 
     /// Stops the site: from here on the journey is offline.
@@ -120,8 +140,7 @@ impl Journey {
 
     /// Starts the browser again on the same profile.
     pub async fn start_browser(&mut self) {
-        self.browser = Some(Browser::start(self.name, false).await);
-        self.before_each_load(ON_THE_DAY).await;
+        self.browser = Some(Browser::start(self.engine, &self.name, false).await);
     }
 
     /// Goes to the app's address and waits until the app has taken the place of the start page.
@@ -138,8 +157,11 @@ impl Journey {
 
     /// Goes to the app's address.
     pub async fn try_to_open(&self) -> Result<(), CmdError> {
-        let address = format!("http://localhost:{}/", self.port);
-        self.client().goto(&address).await
+        self.client().goto(&self.address()).await
+    }
+
+    fn address(&self) -> String {
+        format!("http://localhost:{}/", self.port)
     }
 
     /// Waits until the service worker has kept the whole app and serves this page.
@@ -197,6 +219,17 @@ impl Journey {
         .await;
     }
 
+    /// Runs a script that may await, and gives what it returns.
+    pub async fn run(&self, script: &str) -> Value {
+        let script = format!(
+            "const [done] = arguments;
+             (async () => {{ {script} }})().then((value) => done({{ value }}), (error) => done({{ error: `${{error}}` }}))"
+        );
+        let answer = self.client().execute_async(&script, Vec::new()).await.expect("the script ends");
+        assert!(answer["error"].is_null(), "{}: a script failed: {}", self.name, answer["error"]);
+        answer["value"].clone()
+    }
+
     /// The value of a key in the page's localStorage.
     pub async fn local_storage(&self, key: &str) -> Option<String> {
         let script = "return localStorage.getItem(arguments[0])";
@@ -233,9 +266,12 @@ impl Journey {
         folder.join(format!("{}-{name}.png", self.name))
     }
 
+    fn browser(&self) -> &Browser {
+        self.browser.as_ref().expect("the browser is running")
+    }
+
     fn client(&self) -> &fantoccini::Client {
-        let browser = self.browser.as_ref();
-        browser.expect("the browser is running").client()
+        self.browser().client()
     }
 
     async fn find(&self, by: By<'_>) -> Result<Element, CmdError> {
@@ -285,6 +321,14 @@ impl Journey {
                 Err(_) => tokio::time::sleep(REST).await,
             }
         }
+    }
+}
+
+/// The name of a journey in an engine.
+fn named(engine: Engine, name: &str) -> String {
+    match engine {
+        Engine::Chromium => name.to_owned(),
+        other => format!("{name}-{other}"),
     }
 }
 

@@ -1,19 +1,44 @@
-//! Several tabs of one browser.
+//! Several tabs of one browser, and ways to leave them.
 
 use super::Journey;
 
 impl Journey {
     /// Opens the app in a further tab, which becomes the one that is used.
     pub async fn open_another_tab(&self) {
-        let tab = self.client().new_window(true).await.expect("a new tab");
-        self.client().switch_to_window(tab.handle).await.expect("the tab is used");
+        self.browser().open_tab().await;
         self.open().await;
+    }
+
+    /// The same, at the app's address with something behind it, such as "?a"; returns before the app has opened.
+    pub async fn open_another_tab_at(&self, behind: &str) {
+        self.browser().open_tab().await;
+        self.client().goto(&format!("{}{behind}", self.address())).await.expect("the page loads");
+    }
+
+    /// Begins to open the app in a further tab, which becomes the one that is used; waits for nothing.
+    pub async fn begin_to_open_another_tab(&self) {
+        self.browser().open_tab().await;
+        let begin = format!("location.href = '{}'", self.address());
+        self.client().execute(&begin, Vec::new()).await.expect("the page begins to load");
+    }
+
+    /// Closes the tab that is used, and uses the first.
+    pub async fn close_tab(&self) {
+        self.browser().close_tab().await;
+    }
+
+    /// Loads the page anew, as a person does.
+    pub async fn load_again(&self) {
+        self.client().execute("location.reload()", Vec::new()).await.expect("the page loads anew");
+    }
+
+    /// Leaves the app for an empty page.
+    pub async fn go_elsewhere(&self) {
+        self.client().goto("about:blank").await.expect("an empty page");
     }
 
     /// Uses the tab that was opened so many after the first.
     pub async fn use_tab(&self, index: usize) {
-        let tabs = self.client().windows().await.expect("the tabs");
-        let tab = tabs.get(index).expect("a tab of this number").clone();
-        self.client().switch_to_window(tab).await.expect("the tab is used");
+        self.browser().use_tab(index).await;
     }
 }

@@ -1,0 +1,175 @@
+//! The built site in a folder of its own, where it can be published in several releases.
+
+use std::fs;
+use std::path::{Path, PathBuf};
+
+use sha2::{Digest, Sha256};
+
+const PAGE: &str = "index.html";
+const WORKER: &str = "service-worker.js";
+/// What every page runs before its own scripts.
+const BEFORE: &str = "before.js";
+
+/// The clock on the wall of every journey stands at noon of 26 November 2026, the day of the demo
+/// book's batch, and goes on from there.
+const ON_THE_DAY: &str = "{
+    const Real = Date;
+    const off = new Real(2026, 10, 26, 12).getTime() - Real.now();
+    globalThis.Date = class extends Real {
+        constructor(...parts) { if (parts.length) super(...parts); else super(Real.now() + off) }
+        static now() { return Real.now() + off }
+    };
+}
+";
+
+/// A folder to be served, with the built site as it was published last.
+pub struct Publisher {
+    folder: PathBuf,
+}
+
+impl Publisher {
+    /// An empty folder; `name` is not shared with another journey.
+    pub fn new(name: &str) -> Publisher {
+        let folder = Path::new(env!("CARGO_TARGET_TMPDIR")).join("sites").join(name);
+        fs::remove_dir_all(&folder).ok();
+        Publisher { folder }
+    }
+
+    /// The folder.
+    pub fn address(&self) -> &str {
+        self.folder.to_str().expect("a path in UTF-8")
+    }
+
+    /// Publishes a release whose page carries `mark` and sets the clock. Its files are named after `mark` too, so
+    /// that none is another release's; those of the release before are gone.
+    pub fn publish(&self, mark: &str) {
+        let built = std::env::var("BRIMWRIGHT_SITE")
+            .expect("journeys need the built site: run `cargo dev test`, which starts them");
+        fs::remove_dir_all(&self.folder).ok();
+        copy(Path::new(&built), &self.folder);
+        self.rename(mark);
+        self.put(BEFORE, ON_THE_DAY);
+        let head = format!("<script src=\"./{BEFORE}\"></script><meta name=\"release\" content=\"{mark}\"><title>");
+        self.put(PAGE, self.text(PAGE).replace("<title>", &head));
+        let worker = self.text(WORKER);
+        let list = list_in(&worker);
+        let before = format!("const FILES={list};");
+        let mut files: Vec<(String, String)> = serde_json::from_str(list).expect("a list of files");
+        files.push((format!("./{BEFORE}"), String::new()));
+        for (address, digest) in &mut files {
+            let name = if address == "./" { PAGE } else { address.trim_start_matches("./") };
+            *digest = hash(&fs::read(self.folder.join(name)).expect("a listed file"));
+        }
+        let after = format!("const FILES={};", serde_json::to_string(&files).expect("JSON"));
+        let worker = worker.replace(&before, &after);
+        self.put(WORKER, worker.replacen("const BUILD=\"", &format!("const BUILD=\"{mark}-"), 1));
+    }
+
+    /// The files that the service worker of the release keeps, the page as "index.html".
+    pub fn kept(&self) -> Vec<String> {
+        let worker = self.text(WORKER);
+        let files: Vec<(String, String)> = serde_json::from_str(list_in(&worker)).expect("a list of files");
+        files.into_iter().map(|(address, _)| if address == "./" { PAGE.into() } else { address[2..].into() }).collect()
+    }
+
+    /// Answers what is missing with a page and the status of success, as some hosts do.
+    pub fn answer_what_is_missing_with_a_page(&self) {
+        self.put("200.html", "<!doctype html><title>Not here</title>");
+    }
+
+    /// Takes a file away and gives what stood in it.
+    pub fn take_away(&self, name: &str) -> Vec<u8> {
+        let path = self.folder.join(name);
+        let bytes = fs::read(&path).expect("the file is read");
+        fs::remove_file(path).expect("the file is removed");
+        bytes
+    }
+
+    /// Puts back what was taken away.
+    pub fn put_back(&self, name: &str, bytes: &[u8]) {
+        self.put(name, bytes);
+    }
+
+    /// Names files that are named after their contents after `mark` too, and has the others refer to them so.
+    fn rename(&self, mark: &str) {
+        let names = self.names();
+        let ends: Vec<(String, String)> = names
+            .iter()
+            .filter_map(|name| end_of_name(name))
+            .map(|end| (end.to_owned(), format!("-{mark}{}", end.trim_start_matches('-'))))
+            .collect();
+        let renamed = |text: &str| ends.iter().fold(text.to_owned(), |text, (old, new)| text.replace(old, new));
+        for name in &names {
+            if [".html", ".js"].iter().any(|end| name.ends_with(end)) {
+                self.put(name, renamed(&self.text(name)));
+            }
+            fs::rename(self.folder.join(name), self.folder.join(renamed(name))).expect("the file is renamed");
+        }
+    }
+
+    /// Has the page of what is published run a script before its own, at each load.
+    pub fn before_each_load(&self, script: &str) {
+        let before = self.text(BEFORE);
+        let after = format!("{before}{{\n{script}\n}}\n");
+        self.put(BEFORE, &after);
+        let worker = self.text(WORKER);
+        self.put(WORKER, worker.replace(&hash(before.as_bytes()), &hash(after.as_bytes())));
+    }
+
+    /// What stands in the file whose name begins with `begin`.
+    pub fn read(&self, begin: &str) -> Vec<u8> {
+        fs::read(self.folder.join(self.name_of(begin))).expect("the file is read")
+    }
+
+    /// Replaces the file whose name begins with `begin` by `contents`.
+    pub fn spoil(&self, begin: &str, contents: impl AsRef<[u8]>) {
+        self.put(&self.name_of(begin), contents);
+    }
+
+    fn name_of(&self, begin: &str) -> String {
+        let mut names = self.names().into_iter().filter(|name| name.starts_with(begin));
+        names.next().unwrap_or_else(|| panic!("no file begins with {begin:?}"))
+    }
+
+    fn names(&self) -> Vec<String> {
+        let entries = fs::read_dir(&self.folder).expect("the folder").flatten();
+        entries.filter_map(|entry| entry.file_name().into_string().ok()).collect()
+    }
+
+    fn text(&self, name: &str) -> String {
+        fs::read_to_string(self.folder.join(name)).expect("the file is read")
+    }
+
+    fn put(&self, name: &str, contents: impl AsRef<[u8]>) {
+        fs::write(self.folder.join(name), contents).expect("the file is written");
+    }
+}
+
+fn copy(from: &Path, to: &Path) {
+    fs::create_dir_all(to).expect("a folder");
+    for entry in fs::read_dir(from).expect("the built site").flatten() {
+        let (path, target) = (entry.path(), to.join(entry.file_name()));
+        if path.is_dir() {
+            copy(&path, &target);
+        } else if path.extension().is_none_or(|end| end != "br") {
+            fs::copy(&path, &target).expect("a copy");
+        }
+    }
+}
+
+/// The end of a name given after contents, such as "-0123456789abcdef.js".
+fn end_of_name(name: &str) -> Option<&str> {
+    let end = &name[name.rfind('-')?..];
+    let (hash, _) = end[1..].split_once('.')?;
+    (hash.len() == 16 && hash.bytes().all(|byte| byte.is_ascii_hexdigit())).then_some(end)
+}
+
+/// The list of kept files that stands in front of the service worker.
+fn list_in(worker: &str) -> &str {
+    let (_, rest) = worker.split_once("const FILES=").expect("the worker lists its files");
+    rest.split_once(";\n").expect("the list ends").0
+}
+
+fn hash(bytes: &[u8]) -> String {
+    Sha256::digest(bytes).iter().map(|byte| format!("{byte:02x}")).collect()
+}
