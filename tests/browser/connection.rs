@@ -8,7 +8,7 @@ use crate::book::{ID, Notices, Tab, book, fresh, ingredient, stocked};
 use crate::raw::{Misbehaving, delete_database, dump, open};
 
 #[wasm_bindgen_test]
-async fn a_closed_connection_is_opened_again() {
+async fn t10_a_closed_connection_is_opened_again() {
     let shelf = stocked("closed").await;
     let tab = Tab::open(&shelf).await;
     shelf.backing().close();
@@ -18,7 +18,7 @@ async fn a_closed_connection_is_opened_again() {
 }
 
 #[wasm_bindgen_test]
-async fn a_connection_closed_unnoticed_is_opened_again_within_a_second() {
+async fn t10_a_connection_closed_unnoticed_is_opened_again_within_a_second() {
     let closing = Misbehaving::closing();
     let shelf = stocked("closed-unnoticed").await;
     let tab = Tab::open(&shelf).await;
@@ -30,7 +30,7 @@ async fn a_connection_closed_unnoticed_is_opened_again_within_a_second() {
 }
 
 #[wasm_bindgen_test]
-async fn a_newer_version_gets_the_database_and_the_old_tab_stops_saving() {
+async fn t04_a_newer_version_gets_the_database_and_the_old_tab_stops_saving() {
     let name = fresh("superseded").await;
     let notices = Notices::default();
     let shelf = Shelf::new(IndexedDb::open(&name, notices.hear()).await.unwrap());
@@ -45,7 +45,7 @@ async fn a_newer_version_gets_the_database_and_the_old_tab_stops_saving() {
 }
 
 #[wasm_bindgen_test]
-async fn a_database_deleted_under_the_app_is_no_newer_version() {
+async fn t08_a_database_deleted_under_the_app_is_no_newer_version() {
     let shelf = stocked("evicted").await;
     let tab = Tab::open(&shelf).await;
     delete_database("test-evicted").await;
@@ -55,7 +55,7 @@ async fn a_database_deleted_under_the_app_is_no_newer_version() {
 }
 
 #[wasm_bindgen_test]
-async fn a_full_disk_keeps_the_edit_waiting_and_the_old_data_whole() {
+async fn t06_a_full_disk_keeps_the_edit_waiting_and_the_old_data_whole() {
     let shelf = stocked("full").await;
     let tab = Tab::open(&shelf).await;
     let before = dump("test-full").await;
@@ -71,7 +71,7 @@ async fn a_full_disk_keeps_the_edit_waiting_and_the_old_data_whole() {
 }
 
 #[wasm_bindgen_test]
-async fn a_transaction_that_the_browser_aborts_is_tried_once_more() {
+async fn t10_a_transaction_that_the_browser_aborts_is_tried_once_more() {
     let shelf = stocked("aborted").await;
     let tab = Tab::open(&shelf).await;
     let aborting = Misbehaving::aborting_once();

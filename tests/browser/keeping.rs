@@ -94,7 +94,7 @@ async fn rows_since_a_revision_are_those_saved_after_it() {
 }
 
 #[wasm_bindgen_test]
-async fn a_damaged_row_is_kept_to_the_byte_and_reported() {
+async fn t07_a_damaged_row_is_kept_to_the_byte_and_reported() {
     let shelf = stocked("damaged").await;
     let whole = r#"{"book":"b1","key":"ingredient:1","revision":1,"grew-from":0,"record":{"ingredi"#;
     let damaged = [

@@ -20,7 +20,7 @@ async fn two_tabs_see_each_others_saves() {
 }
 
 #[wasm_bindgen_test]
-async fn edits_made_in_two_tabs_at_once_both_stand() {
+async fn t03_edits_made_in_two_tabs_at_once_both_stand() {
     drop(stocked("tabs-at-once").await);
     let (_left_shelf, left) = hearing_tab("test-tabs-at-once").await;
     let (_right_shelf, right) = hearing_tab("test-tabs-at-once").await;

@@ -80,7 +80,7 @@ fn a_removed_record_leaves_a_row_without_one_and_may_come_back() {
 }
 
 #[test]
-fn what_could_not_be_saved_waits_and_goes_first_at_the_next_edit() {
+fn t06_what_could_not_be_saved_waits_and_goes_first_at_the_next_edit() {
     let storage = storage();
     let tab = Tab::open(&storage);
     storage.fail_next(Fault::Full);
@@ -99,7 +99,7 @@ fn what_could_not_be_saved_waits_and_goes_first_at_the_next_edit() {
 }
 
 #[test]
-fn what_could_not_be_saved_is_tried_again_on_demand() {
+fn t06_what_could_not_be_saved_is_tried_again_on_demand() {
     let storage = storage();
     let tab = Tab::open(&storage);
     storage.fail_next(Fault::Full);

@@ -1,6 +1,8 @@
 use super::*;
 use crate::book::{Key, Refusal};
 use crate::store::Fault;
+use crate::support::dice::Dice;
+use crate::support::runs::Runs;
 
 fn ingredient_key(id: u64) -> Key {
     Key::Ingredient(IngredientId::from_random(id))
@@ -105,21 +107,13 @@ fn after_news_what_waits_is_saved_as_one_step() {
     assert_eq!(stored(&storage), right.book());
 }
 
-/// Numbers in no order, the same in every run: Knuth's multiplier for 64 bits (TAOCP 3.3.4), from memory.
-struct Dice(u64);
-
-impl Dice {
-    fn below(&mut self, sides: u64) -> u64 {
-        self.0 = self.0.wrapping_mul(6364136223846793005).wrapping_add(1442695040888963407);
-        (self.0 >> 33) % sides
-    }
-}
-
 #[test]
-fn of_500_interleaved_edits_in_three_tabs_each_is_stored_or_reported() {
-    for seed in 0..8 {
+fn t03_of_500_interleaved_edits_in_three_tabs_each_is_stored_or_reported() {
+    let mut runs = Runs::of("T3");
+    for seed in 0..Runs::asked_for(8).into() {
+        runs.begin();
         let storage = storage();
-        let mut dice = Dice(seed);
+        let mut dice = Dice::new(seed);
         let mut tabs = [Tab::open(&storage), Tab::open(&storage), Tab::open(&storage)];
         let mut reported = 0;
         for edit in 0..500_u64 {
@@ -159,5 +153,6 @@ fn of_500_interleaved_edits_in_three_tabs_each_is_stored_or_reported() {
             assert!(stored.contains(ingredient_key(1000 + edit)), "seed {seed}: edit {edit} is lost");
         }
         assert!(reported > 0, "the tabs did get in each other's way");
+        runs.held();
     }
 }
