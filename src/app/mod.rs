@@ -1,4 +1,5 @@
 //! What the app knows without a browser: no screen, no clock, no storage, so that native tests
 //! reach it.
 
+pub mod history;
 pub mod route;

@@ -3,7 +3,7 @@
 use serde::Deserialize;
 
 use super::keeper::Known;
-use super::{Backing, BookEntry, Commit, Durability, Fault, Hooks, Keeper, Row, damage};
+use super::{Backing, BookEntry, Commit, Drawer, Durability, Fault, Hooks, Keeper, Row, Slip, damage};
 use crate::book::{Book, BookId, from_json};
 
 /// Every book of this browser.
@@ -31,6 +31,7 @@ pub enum Listed {
 pub struct Opened<B> {
     backing: B,
     known: Known,
+    steps: Vec<Slip>,
 }
 
 impl<B: Backing> Shelf<B> {
@@ -75,15 +76,17 @@ impl<B: Backing> Shelf<B> {
         self.backing.commit(&commit).await
     }
 
-    /// Opens a book.
+    /// Opens a book, with the steps that are kept beside it: none where those cannot be had.
     ///
     /// # Errors
     /// [`Fault::Gone`] where there is none; [`Fault::Damaged`], with everything that is stored,
     /// where it does not read; any [`Fault`] of the storage itself.
     pub async fn open(&self, id: BookId) -> Result<(Book, Opened<B>), Fault> {
+        // The steps first: of those that another tab does in between, the book alone knows.
+        let steps = self.backing.slips(Drawer::Steps, Some(id)).await.unwrap_or_default();
         let stored = self.backing.book(id, 0).await?;
         let (entry, rows, book) = damage::open(id, stored)?;
-        Ok((book, Opened { backing: self.backing.clone(), known: Known::new(entry, &rows) }))
+        Ok((book, Opened { backing: self.backing.clone(), known: Known::new(entry, &rows), steps }))
     }
 
     /// Deletes a book, whether it reads or not.
@@ -99,6 +102,11 @@ impl<B: Backing> Opened<B> {
     /// The book's id, name and revision.
     pub fn entry(&self) -> &BookEntry {
         self.known.entry()
+    }
+
+    /// The steps that are kept beside it, in their order.
+    pub fn steps(&self) -> &[Slip] {
+        &self.steps
     }
 
     /// Keeps the book from now on.

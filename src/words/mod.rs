@@ -24,6 +24,7 @@ mod salvage;
 pub mod sharing;
 mod sheets;
 mod sizes;
+pub mod steps;
 pub mod switching;
 mod tolerances;
 mod trials;

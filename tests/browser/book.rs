@@ -93,7 +93,7 @@ impl Tab {
     pub fn edit(&self, edit: &Edit) {
         let mut book = self.book.borrow_mut();
         let applied = book.apply(edit).unwrap();
-        self.keeper.save(&book, &applied, Durability::Relaxed);
+        self.keeper.save(&book, &applied, Vec::new(), Durability::Relaxed);
     }
 
     /// Waits until nothing is on its way, and says how that ended.

@@ -45,6 +45,12 @@ impl Known {
             record: record.clone(),
         };
         let rows = change.records.iter().map(row).collect();
-        Commit { expected: self.entry.revision, rows, slips: Vec::new(), durability: change.durability, entry }
+        Commit {
+            expected: self.entry.revision,
+            rows,
+            slips: change.slips.clone(),
+            durability: change.durability,
+            entry,
+        }
     }
 }

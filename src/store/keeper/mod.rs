@@ -10,7 +10,7 @@ use std::rc::Rc;
 pub(super) use known::Known;
 use queue::{Change, Queue};
 
-use super::{Backing, Commit, Durability, Fault, Row, damage};
+use super::{Backing, Commit, Durability, Fault, Row, Slip, damage};
 use crate::book::{Applied, Book, BookId, Edit, Refusal};
 
 /// Whether the open book is saved.
@@ -85,13 +85,13 @@ impl<B: Backing> Keeper<B> {
         self.inner.known.borrow().entry().id
     }
 
-    /// Saves what `applied` touched, as it now stands in `book`: one transaction, after those
-    /// that wait. What stood in the way before is tried again.
-    pub fn save(&self, book: &Book, applied: &Applied, durability: Durability) {
+    /// Saves what `applied` touched, as it now stands in `book`, and `slips` beside it: one
+    /// transaction, after those that wait. What stood in the way before is tried again.
+    pub fn save(&self, book: &Book, applied: &Applied, slips: Vec<Slip>, durability: Durability) {
         if applied.touched.is_empty() {
             return;
         }
-        self.inner.queue.borrow_mut().push(Change::new(book, applied, durability));
+        self.inner.queue.borrow_mut().push(Change::new(book, applied, slips, durability));
         self.retry();
     }
 

@@ -3,20 +3,22 @@
 use std::collections::{BTreeMap, VecDeque};
 
 use crate::book::{Applied, Book, Key, Record};
-use crate::store::Durability;
+use crate::store::{Durability, Slip};
 
-/// What one edit touched, as it stood after it; none where the edit removed it.
+/// What one edit touched, as it stood after it (none where the edit removed it), and the slips to
+/// write with it.
 #[derive(Clone, Debug)]
 pub(super) struct Change {
     pub(super) records: BTreeMap<Key, Option<Record>>,
+    pub(super) slips: Vec<Slip>,
     pub(super) durability: Durability,
 }
 
 impl Change {
-    pub(super) fn new(book: &Book, applied: &Applied, durability: Durability) -> Change {
+    pub(super) fn new(book: &Book, applied: &Applied, slips: Vec<Slip>, durability: Durability) -> Change {
         let mut records = BTreeMap::new();
         records.extend(applied.touched.iter().map(|key| (*key, book.record(*key))));
-        Change { records, durability }
+        Change { records, slips, durability }
     }
 }
 
@@ -51,6 +53,8 @@ impl Queue {
         let first = changes.next()?;
         Some(changes.fold(first, |mut one, next| {
             one.records.extend(next.records);
+            // Written in this order, so that of two with one id the later stays.
+            one.slips.extend(next.slips);
             if next.durability == Durability::Strict {
                 one.durability = Durability::Strict;
             }

@@ -111,7 +111,7 @@ impl Tab {
     pub(super) fn edit(&self, edit: &Edit) {
         let mut book = self.book.borrow_mut();
         let applied = book.apply(edit).unwrap();
-        self.keeper.save(&book, &applied, Durability::Relaxed);
+        self.keeper.save(&book, &applied, Vec::new(), Durability::Relaxed);
     }
 
     pub(super) fn put(&self, record: Record) {

@@ -1,0 +1,93 @@
+//! A step: what was done, when, and how it is kept beside the book.
+
+use serde::{Deserialize, Serialize};
+
+use super::Session;
+use crate::book::{Key, Patch, Step as Way, from_json};
+
+/// Which steps are walked over.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Reach {
+    /// All of them.
+    Everything,
+    /// What can be done at the Counter: batches, and what is on hand.
+    Counter,
+}
+
+/// Something that was done to the book.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Step {
+    /// Its id: in the order in which steps were done, and never that of another tab's step.
+    pub id: String,
+    /// What was done, in words.
+    pub name: String,
+    /// When, in milliseconds since 1970.
+    pub at: u64,
+    /// What it did, field by field.
+    pub patch: Patch,
+    /// Where it was taken back by Undo, the how manieth of those that stand so; the highest is
+    /// done again first.
+    pub undone: Option<u64>,
+    /// The step that this one takes back, where it was taken back out of its turn.
+    pub takes_back: Option<String>,
+    /// The typing session that it belongs to, while the page stays.
+    pub(super) session: Option<Session>,
+    /// Whether it could not be taken back or done again, so that the next one is walked over.
+    pub(super) set_aside: bool,
+    /// How many bytes it takes to keep.
+    pub(super) bytes: usize,
+}
+
+/// A step as it is written.
+#[derive(Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case", deny_unknown_fields)]
+struct Stored {
+    name: String,
+    at: u64,
+    patch: Patch,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    undone: Option<u64>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    takes_back: Option<String>,
+}
+
+impl Step {
+    /// The step as JSON; none where it cannot be written.
+    pub(super) fn text(&self) -> Option<String> {
+        let stored = Stored {
+            name: self.name.clone(),
+            at: self.at,
+            patch: self.patch.clone(),
+            undone: self.undone,
+            takes_back: self.takes_back.clone(),
+        };
+        serde_json::to_string(&stored).ok()
+    }
+
+    /// Reads what [`Step::text`] writes; none for anything else.
+    pub(super) fn from_text(id: &str, text: &str) -> Option<Step> {
+        let Stored { name, at, patch, undone, takes_back } = from_json(text).ok()?;
+        let (id, bytes) = (id.to_string(), text.len());
+        Some(Step { id, name, at, patch, undone, takes_back, session: None, set_aside: false, bytes })
+    }
+}
+
+impl Reach {
+    /// Whether a step is among those walked over.
+    pub fn takes(self, step: &Step) -> bool {
+        match self {
+            Reach::Everything => true,
+            Reach::Counter => step.patch.keys().all(|key| at_the_counter(&step.patch, key)),
+        }
+    }
+}
+
+/// Whether what a patch changes in one record is what people at the Counter may change.
+fn at_the_counter(patch: &Patch, key: Key) -> bool {
+    let on_hand = |way: &[Way]| matches!(way, [_, Way::Field(field), ..] if field == "on-hand");
+    match key {
+        Key::Batch(_) => true,
+        Key::Ingredient(_) | Key::Packaging(_) => patch.changes_of(key).all(|change| on_hand(&change.path)),
+        _ => false,
+    }
+}

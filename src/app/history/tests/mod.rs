@@ -1,0 +1,182 @@
+//! Tests of steps on a storage that fails as told, with several tabs on it.
+
+mod keeping;
+mod listing;
+mod walking;
+
+use std::cell::{Cell, RefCell};
+use std::rc::Rc;
+
+use super::{Deed, Hindrance, History, Reach, Session, Stands, Walk};
+use crate::book::{Book, BookId, Edit, Goods, Ingredient, Key, Record};
+use crate::store::{Backing, Drawer, Durability, Hooks, InMemory, Keeper, Row, Saving, Shelf, Slip, news};
+use crate::support::{batch, container, drink, ingredient, ingredient_id, line, money, offer, pack, pack_id, settings};
+use crate::words;
+
+const ID: BookId = BookId::from_random(0xb1);
+const CARROT: u64 = 1;
+const MINT: u64 = 2;
+/// When the first step is done: 26 November 2026, noon in Greenwich.
+const NOON: u64 = 1_795_694_400_000;
+
+fn book() -> Book {
+    let records = [
+        Record::Ingredient(named(CARROT, "Carrots")),
+        Record::Ingredient(named(MINT, "Mint")),
+        Record::Container(container(1, "16 fl oz")),
+        Record::Drink(drink(1, "16 fl oz", [line(1, CARROT, "3 fl oz")])),
+        Record::Offer(offer(1, 1, Some("8"))),
+    ];
+    crate::support::book(settings(), records)
+}
+
+fn named(id: u64, name: &str) -> Ingredient {
+    Ingredient { name: name.into(), ..ingredient(id, [pack(1, "40 lb", "30"), pack(2, "25 lb", "20")]) }
+}
+
+/// A storage with that book on it.
+fn storage() -> InMemory {
+    let storage = InMemory::default();
+    run(&storage, |shelf| async move { shelf.create(ID, &book()).await }).unwrap();
+    storage
+}
+
+/// Does something with a shelf, to its end.
+fn run<T: 'static, F: Future<Output = T> + 'static>(
+    storage: &InMemory,
+    work: impl FnOnce(Shelf<InMemory>) -> F,
+) -> T {
+    let done = Rc::new(RefCell::new(None));
+    let (work, done_by) = (work(Shelf::new(storage.clone())), Rc::clone(&done));
+    storage.spawn(async move {
+        let result = work.await;
+        done_by.replace(Some(result));
+    });
+    storage.run();
+    done.take().expect("the work ends")
+}
+
+/// The steps as they are stored.
+fn slips(storage: &InMemory) -> Vec<Slip> {
+    run(storage, |shelf| async move { shelf.backing().slips(Drawer::Steps, Some(ID)).await }).unwrap()
+}
+
+/// An open tab: the book, its steps, and its keeper.
+struct Tab {
+    book: Rc<RefCell<Book>>,
+    history: Rc<RefCell<History>>,
+    keeper: Keeper<InMemory>,
+    now: Cell<u64>,
+}
+
+impl Tab {
+    /// Opens the book; `number` tells the tab from others.
+    fn open(storage: &InMemory, number: u64) -> Tab {
+        let (book, opened) = run(storage, |shelf| async move { shelf.open(ID).await }).unwrap();
+        let history = Rc::new(RefCell::new(History::open(ID, number, opened.steps())));
+        let book = Rc::new(RefCell::new(book));
+        let (taking, following) = (Rc::clone(&book), Rc::clone(&history));
+        let hooks = Hooks {
+            saving: Box::new(|_| {}),
+            news: Box::new(move |rows: &[Row]| {
+                let mut book = taking.borrow_mut();
+                let edit = news(&book, rows);
+                following.borrow_mut().follow();
+                book.apply(&edit).map(|_| ())
+            }),
+        };
+        Tab { book, history, keeper: opened.keep(hooks), now: Cell::new(NOON) }
+    }
+
+    fn walk(&self, walk: impl FnOnce(&mut History, &mut Book) -> Walk) -> Walk {
+        let (mut book, mut history) = (self.book.borrow_mut(), self.history.borrow_mut());
+        let walked = walk(&mut history, &mut book);
+        if let Walk::Done { applied, .. } = &walked {
+            self.keeper.save(&book, applied, history.take_slips(), Durability::Relaxed);
+        }
+        walked
+    }
+
+    fn apply_in(&self, name: &str, edit: &Edit, session: Option<Session>) {
+        self.now.set(self.now.get() + 60_000);
+        let deed = Deed { name, now: self.now.get(), session };
+        let walked = self.walk(|history, book| match history.apply(book, &deed, edit).unwrap() {
+            Some(applied) => Walk::Done { name: name.into(), applied },
+            None => Walk::Nothing,
+        });
+        assert!(walked != Walk::Nothing || session.is_some(), "{name} changes something");
+    }
+
+    fn apply(&self, name: &str, edit: &Edit) {
+        self.apply_in(name, edit, None);
+    }
+
+    fn price(&self, price: &str) {
+        self.apply("Price of Carrots", &price_of(CARROT, price));
+    }
+
+    fn undo(&self) -> Walk {
+        self.walk(|history, book| history.undo(book, Reach::Everything))
+    }
+
+    fn redo(&self) -> Walk {
+        self.walk(|history, book| history.redo(book, Reach::Everything))
+    }
+
+    /// Takes the step of this name back by itself.
+    fn take_back_alone(&self, name: &str) -> Walk {
+        let id = self.history.borrow().steps().iter().find(|step| step.name == name).unwrap().id.clone();
+        let name = format!("Undo {name}");
+        let deed = Deed { name: &name, now: self.now.get(), session: None };
+        self.walk(|history, book| history.take_back_alone(book, &id, &deed))
+    }
+
+    fn carrot(&self) -> Ingredient {
+        self.book.borrow().ingredient(ingredient_id(CARROT)).unwrap().clone()
+    }
+
+    /// What the first pack of carrots costs.
+    fn costs(&self) -> String {
+        self.carrot().packs[0].price.major().to_string()
+    }
+
+    /// The names of the steps with where each stands, the latest first.
+    fn list(&self) -> Vec<(String, Stands)> {
+        let listed = self.history.borrow().list(&self.book.borrow(), Reach::Everything);
+        listed.into_iter().map(|listed| (listed.name, listed.stands)).collect()
+    }
+
+    /// Takes in what other tabs saved.
+    fn hear(&self, storage: &InMemory) {
+        self.keeper.heard(u64::MAX);
+        storage.run();
+    }
+}
+
+fn price_of(id: u64, price: &str) -> Edit {
+    Edit::SetPackPrice {
+        goods: Goods::Ingredient(ingredient_id(id)),
+        pack: pack_id(1),
+        price: money(price),
+        day: None,
+    }
+}
+
+/// The edit that changes the carrots by hand.
+fn carrot(book: &Book, change: impl FnOnce(&mut Ingredient)) -> Edit {
+    let mut carrot = book.ingredient(ingredient_id(CARROT)).unwrap().clone();
+    change(&mut carrot);
+    Edit::Put(Record::Ingredient(carrot))
+}
+
+/// The name of the step that was walked over.
+fn done(walk: &Walk) -> &str {
+    let Walk::Done { name, .. } = walk else { panic!("{walk:?}") };
+    name
+}
+
+/// Why a walk was refused, as a sentence.
+fn refused(walk: &Walk, book: &Book) -> String {
+    let Walk::Refused { name, hindrance } = walk else { panic!("{walk:?}") };
+    words::steps::not_undone(name, &hindrance.sentence(book, &crate::measure::NumberStyle::english("$")))
+}

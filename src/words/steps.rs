@@ -1,0 +1,176 @@
+//! Steps that can be taken back: when they were done, and what stands in the way.
+
+use super::refusals::called;
+use super::{day, short_day};
+use crate::book::{Book, Clash, Key, Step, Tree};
+use crate::measure::{Date, Exact, Money, NumberStyle, Share, show_money, show_number, show_percent};
+
+/// Decimals that any stored number has at most.
+const PLACES: usize = 28;
+
+/// When a step was done, by its day, hour and minute where the person is: "10:42", "Yesterday
+/// 17:05", "23 Nov 17:05", "23 Nov 2025".
+pub fn moment(on: Date, hour: u32, minute: u32, today: Date) -> String {
+    let time = format!("{hour}:{minute:02}");
+    match today.days_since(on) {
+        0 => time,
+        1 => format!("Yesterday {time}"),
+        _ if today.parts().0 == on.parts().0 => format!("{} {time}", short_day(on)),
+        _ => day(on),
+    }
+}
+
+/// What has to be taken back before a step: each by its name and when.
+pub fn take_back_first(later: &[(String, String)]) -> String {
+    let named: Vec<String> = later.iter().map(|(name, when)| format!("{name}, {when}")).collect();
+    format!("Take back first: {}.", named.join("; "))
+}
+
+/// Why a step was not taken back: `why` is a sentence.
+pub fn not_undone(name: &str, why: &str) -> String {
+    format!("Not undone: {name}. {why}")
+}
+
+/// Why a step was not done again.
+pub fn not_redone(name: &str, why: &str) -> String {
+    format!("Not redone: {name}. {why}")
+}
+
+/// Another tab did the same before.
+pub fn already_so(name: &str) -> String {
+    format!("Nothing to do for {name}: another tab did the same before.")
+}
+
+/// What was changed since, so that a step cannot be walked over: which field, what is there now,
+/// and what to do.
+pub fn changed_since(clashes: &[Clash], book: &Book, style: &NumberStyle) -> String {
+    let Some(clash) = clashes.first() else { return String::new() };
+    if !book.contains(clash.key) {
+        return "What it changed is not in the book any more. A later step or another tab removed it.".to_string();
+    }
+    let name = if clash.key == Key::Settings { "Settings".to_string() } else { called(book, clash.key) };
+    let fields = fields(clash);
+    let Some(what) = what(clash.key, &fields) else {
+        return format!("{name} was changed since, by a later step or in another tab. Change it by hand.");
+    };
+    let now = match stands(clash, &fields, book, style) {
+        Some(value) => format!("{name}: {what} now {value}, changed by a later step or in another tab."),
+        None => format!("{name}: {what} changed since, by a later step or in another tab."),
+    };
+    match clashes.len().saturating_sub(1) {
+        0 => format!("{now} Change it by hand."),
+        1 => format!("{now} So is 1 more field. Change them by hand."),
+        more => format!("{now} So are {more} more fields. Change them by hand."),
+    }
+}
+
+/// The names of the fields on the way to a clash, without the kind of the record.
+fn fields(clash: &Clash) -> Vec<&str> {
+    let fields = clash.path.iter().filter_map(|step| match step {
+        Step::Field(name) => Some(name.as_str()),
+        Step::Element(_) | Step::Order => None,
+    });
+    fields.skip(1).collect()
+}
+
+/// A field by the trade's name, with its verb; none for a whole record.
+fn what(key: Key, fields: &[&str]) -> Option<&'static str> {
+    let what = match (key, fields) {
+        (_, []) => return None,
+        (_, ["name"]) => "the name is",
+        (Key::Settings, ["tax", ..]) => "sales tax is",
+        (Key::Settings, ["payment-fee", "share"]) => "the card fee is",
+        (Key::Settings, ["payment-fee", ..]) => "the card fee per transaction is",
+        (Key::Settings, ["commission"]) => "the delivery app commission is",
+        (Key::Settings, ["wage"]) => "the hourly wage is",
+        (Key::Settings, ["overhead"]) => "the overhead per drink is",
+        (Key::Settings | Key::Drink(_), ["unsold"]) => "the waste is",
+        (Key::Settings | Key::Drink(_), ["target"]) => "the target margin is",
+        (Key::Settings, ["covers"]) => "what the margin is figured on is",
+        (Key::Settings, ["endings"]) => "the price endings are",
+        (Key::Settings, ["currency"]) => "the currency is",
+        (Key::Settings, ["units"]) => "the units are",
+        (Key::Settings, ["till", ..]) => "the register's columns are",
+        (Key::Settings, ["price-days"]) => "the days until a price is old are",
+        (Key::Settings, ["scale-step"]) => "what the scale rounds to is",
+        (Key::Settings, ["jug-step"]) => "the measuring cup marks are",
+        (Key::Ingredient(_), ["trim-yield"]) => "the trim yield is",
+        (Key::Ingredient(_), ["press-yield"]) => "the juice yield is",
+        (Key::Ingredient(_), ["soak-yield"]) => "the soaked or brewed yield is",
+        (Key::Ingredient(_), ["density"]) => "the density is",
+        (Key::Ingredient(_), ["juice-density"]) => "the juice density is",
+        (Key::Ingredient(_), ["piece-weight"]) => "the weight of a piece is",
+        (Key::Ingredient(_), ["allergens"]) => "the allergens are",
+        (Key::Ingredient(_), ["weighings", ..]) => "the weighings are",
+        (Key::Ingredient(_) | Key::Packaging(_), ["packs", "price"]) => "the case price is",
+        (Key::Ingredient(_) | Key::Packaging(_), ["packs", "day"]) => "the date of the price is",
+        (Key::Ingredient(_) | Key::Packaging(_), ["packs", "contents"]) => "the pack size is",
+        (Key::Ingredient(_) | Key::Packaging(_), ["packs", "supplier"]) => "the supplier is",
+        (Key::Ingredient(_) | Key::Packaging(_), ["packs", "surcharge"]) => "the surcharge is",
+        (Key::Ingredient(_) | Key::Packaging(_), ["packs", "at-a-time"]) => "the number bought at a time is",
+        (Key::Ingredient(_) | Key::Packaging(_), ["packs", "earlier", ..]) => "the price history is",
+        (Key::Ingredient(_) | Key::Packaging(_), ["packs", "tiers", "price"]) => "the volume price is",
+        (Key::Ingredient(_) | Key::Packaging(_), ["packs", "tiers", ..]) => "the volume pricing is",
+        (Key::Ingredient(_) | Key::Packaging(_), ["packs", ..]) => "the packs are",
+        (Key::Ingredient(_) | Key::Packaging(_), ["on-hand", "day"]) => "the date of the count is",
+        (Key::Ingredient(_) | Key::Packaging(_), ["on-hand", ..]) => "the amount on hand is",
+        (Key::Packaging(_), ["part"]) => "the part of the container is",
+        (Key::PackagingSet(_), _) | (Key::Container(_), ["set" | "shared", ..]) => "the packaging is",
+        (Key::Container(_), ["brimful", ..]) => "the brimful capacity is",
+        (Key::Container(_), ["declared"]) => "the labeled size is",
+        (Key::Container(_), ["headspace", ..]) => "the headspace is",
+        (Key::Drink(_), ["kind"]) => "the kind of drink is",
+        (Key::Drink(_), ["reference"]) => "what the recipe makes is",
+        (Key::Drink(_), ["lines", "amount"]) => "an amount in the recipe is",
+        (Key::Drink(_), ["lines", ..]) => "the recipe is",
+        (Key::Drink(_), ["air"]) => "the air beaten in is",
+        (Key::Drink(_), ["process-loss"]) => "the press or pour loss is",
+        (Key::Drink(_), ["labour", ..]) => "the labor is",
+        (Key::Drink(_), ["toll"]) => "the processing fee is",
+        (Key::Offer(_), ["price"]) => "the menu price is",
+        (Key::Offer(_), ["weekly"]) => "the weekly number is",
+        (Key::Offer(_), ["filling", ..]) => "the fill is",
+        (Key::Week(_), _) => "the sales are",
+        (Key::SeenPrice(_), ["place"]) => "the place is",
+        (Key::SeenPrice(_), ["size"]) => "the size is",
+        (Key::SeenPrice(_), ["price"]) => "the price is",
+        (Key::SeenPrice(_), ["day"]) => "the date is",
+        (Key::Scenario(_), ["offers", ..]) => "the menu is",
+        (Key::Batch(_), ["makes", "units"]) => "the number to make is",
+        (Key::Batch(_), ["makes", "filled"]) => "what is filled is",
+        (Key::Batch(_), ["makes", "off-shelf"]) => "the number off the shelf is",
+        (Key::Batch(_), ["makes", ..]) => "the list of drinks is",
+        (Key::Batch(_), ["ready", ..]) => "what is ready is",
+        (Key::BuyingList, ["lines", "packs"]) => "the number of packs is",
+        (Key::BuyingList, ["lines", "paid"]) => "the price paid is",
+        (Key::BuyingList, ..) => "the list is",
+        _ => "a field is",
+    };
+    Some(what)
+}
+
+/// What stands in a field now, as a person would read it; none where no text says that.
+fn stands(clash: &Clash, fields: &[&str], book: &Book, style: &NumberStyle) -> Option<String> {
+    let text = match &clash.stands {
+        None | Some(Tree::Nothing) => return Some("blank".to_string()),
+        Some(Tree::Text(text)) => text,
+        Some(Tree::Flag(_) | Tree::List(_) | Tree::Fields(_)) => return None,
+    };
+    let number = |text: &str| Exact::from_plain(text, PLACES);
+    match fields.last().copied()? {
+        "price" | "surcharge" | "paid" | "toll" | "wage" | "overhead" | "fixed" => {
+            number(text).map(|number| show_money(Money::from_major(number), book.settings().currency, style))
+        }
+        "trim-yield" | "press-yield" | "soak-yield" | "air" | "process-loss" | "unsold" | "target" | "commission"
+        | "share" | "rate" => show_percent(Share::from_fraction(number(text)?), style).ok(),
+        "day" => Date::from_text(text).map(day),
+        "name" | "supplier" => Some(text.clone()),
+        "place" if matches!(clash.key, Key::SeenPrice(_)) => Some(text.clone()),
+        "density" | "juice-density" => Some(format!("{} g/mL", show_number(number(text)?, 0, style))),
+        "piece-weight" => Some(format!("{} g", show_number(number(text)?, 0, style))),
+        _ => match text.split_once(' ') {
+            Some((amount, unit)) => Some(format!("{} {unit}", show_number(number(amount)?, 0, style))),
+            None => number(text).map(|number| show_number(number, 0, style)),
+        },
+    }
+}
