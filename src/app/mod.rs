@@ -2,4 +2,5 @@
 //! reach it.
 
 pub mod history;
+pub mod last_change;
 pub mod route;

@@ -8,6 +8,7 @@ use wasm_bindgen_futures::JsFuture;
 use super::random::random;
 use super::state::AppState;
 use crate::app::route::Route;
+use crate::app::history::History;
 use crate::book::{Book, BookId, Edit, Settings};
 use crate::exchange;
 use crate::store::{
@@ -126,14 +127,15 @@ impl Library {
     pub fn take_opened(self) -> Option<AppState> {
         let (book, opened) = self.opened.try_update_value(Option::take).flatten()?;
         self.saving.set(Saving::Saved { revision: opened.entry().revision });
-        let keep = move |book: &Book, applied: &_, durability: Durability| {
+        let history = History::open(opened.entry().id, random(), opened.steps());
+        let keep = move |book: &Book, applied: &_, slips, durability: Durability| {
             self.keeper.with_value(|keeper| {
                 if let Some(keeper) = keeper {
-                    keeper.save(book, applied, durability);
+                    keeper.save(book, applied, slips, durability);
                 }
             });
         };
-        let state = AppState::new(book, Box::new(keep));
+        let state = AppState::new(book, history, Box::new(keep));
         let keeper = opened.keep(Hooks {
             saving: Box::new(move |saving| {
                 if let Saving::Saved { revision } = saving {

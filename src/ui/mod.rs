@@ -8,7 +8,6 @@ mod chart;
 mod fields;
 mod files;
 mod glass;
-mod history;
 mod how;
 mod later;
 mod library;

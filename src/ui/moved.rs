@@ -2,7 +2,8 @@
 
 use leptos::prelude::*;
 
-use super::history::LastChange;
+use crate::app::history::Reach;
+use crate::app::last_change::LastChange;
 use super::live::{live, press, rows, text, when};
 use super::parts::Mark;
 use super::state::AppState;
@@ -56,13 +57,13 @@ pub fn Moved(
         let said = |goods| change.with(|change| change.as_ref().map(|change| answer(state, goods, &change.moves)));
         answers.and_then(said).into_any()
     });
-    let can_undo = move || state.history.with(|history| history.last_done().is_some());
+    let can_undo = move || state.history.with(|history| history.undo_name(Reach::Everything).is_some());
     let rest = move || count().saturating_sub(first);
     let undo = when(
         move || is_ours() && can_undo(),
         move || {
             view! {
-                <button class="button moved-undo" on:click=press(move || state.undo())>
+                <button class="button moved-undo" on:click=press(move || state.undo(Reach::Everything))>
                     "Undo"
                 </button>
             }

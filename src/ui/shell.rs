@@ -10,6 +10,7 @@ use super::lock::Lock;
 use super::places;
 use super::saving::{SavingMark, SavingTrouble};
 use super::state::AppState;
+use crate::app::history::Reach;
 use crate::app::route::{Place, Route};
 
 /// The frame around the screens.
@@ -94,10 +95,11 @@ const fn icon(place: Place) -> &'static str {
     }
 }
 
-/// Who is kept to the Counter has no Undo: it could take back a price that the owner changed.
+/// Who is kept to the Counter undoes what is done there, and no price that the owner changed.
 #[component]
 fn Head(locked: Signal<bool>) -> impl IntoView {
     let state = AppState::here();
+    let reach = move || if locked.get() { Reach::Counter } else { Reach::Everything };
     let name = text(move || state.book.with(|book| book.settings().name.clone()));
     let invented = when(
         move || state.book.with(|book| book.settings().invented),
@@ -110,21 +112,38 @@ fn Head(locked: Signal<bool>) -> impl IntoView {
                 {invented}
             </p>
             <SavingMark />
-            <div class="head-steps" hidden=locked>
+            <div class="head-steps">
                 <StepButton
                     what="Undo"
                     shape="M9 5 4 10l5 5M4.5 10H14a5.5 5.5 0 0 1 0 11h-3"
-                    step=text(move || state.history.with(|it| it.last_done().unwrap_or_default().to_string()))
-                    walk=move || state.undo()
+                    step=text(move || state.history.with(|it| it.undo_name(reach()).unwrap_or_default().to_string()))
+                    walk=move || state.undo(reach())
                 />
                 <StepButton
                     what="Redo"
                     shape="M15 5l5 5-5 5M19.5 10H10a5.5 5.5 0 0 0 0 11h3"
-                    step=text(move || state.history.with(|it| it.last_undone().unwrap_or_default().to_string()))
-                    walk=move || state.redo()
+                    step=text(move || state.history.with(|it| it.redo_name(reach()).unwrap_or_default().to_string()))
+                    walk=move || state.redo(reach())
                 />
             </div>
+            <NotWalked />
         </header>
+    }
+}
+
+/// Why a step was not taken back or done again, until it is read or something else is done.
+#[component]
+fn NotWalked() -> impl IntoView {
+    let said = AppState::here().not_walked;
+    let sentence = text(move || said.get().unwrap_or_default());
+    let none = flag(move || said.with(Option::is_none));
+    view! {
+        <div class="head-said" role="status">
+            <p>{sentence}</p>
+            <button class="quiet" hidden=none on:click=press(move || said.set(None))>
+                "Close"
+            </button>
+        </div>
     }
 }
 

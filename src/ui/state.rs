@@ -5,15 +5,17 @@
 
 use leptos::prelude::*;
 
-use super::history::{History, LastChange, Session, Step};
 use super::locale;
-use crate::book::{Applied, Book, Edit, OfferId, Refusal};
+use super::today::now;
+use crate::app::history::{Deed, History, Reach, Session, Walk};
+use crate::app::last_change::LastChange;
+use crate::book::{Applied, Book, Edit, OfferId, Record, Refusal};
 use crate::ledger::{Ledger, Priced, Standing};
 use crate::measure::{
     Amount, Currency, Exact, Length, Measure, Money, NumberStyle, Overflow, Share, System, TypedLength, Volume,
     show_amount, show_fine_volume, show_length, show_measure, show_money, show_number, show_percent, show_volume,
 };
-use crate::store::Durability;
+use crate::store::{Durability, Slip};
 use crate::words;
 
 /// The open book, what is computed from it, and what was done to it.
@@ -25,6 +27,8 @@ pub struct AppState {
     pub ledger: RwSignal<Ledger>,
     /// Steps that can be taken back.
     pub history: RwSignal<History>,
+    /// Why the last wish to walk over a step was not met, as a sentence.
+    pub not_walked: RwSignal<Option<String>>,
     /// What the last step moved.
     pub last_change: RwSignal<Option<LastChange>>,
     /// How numbers are written here.
@@ -35,12 +39,15 @@ pub struct AppState {
     sessions: StoredValue<Session>,
 }
 
-/// Hands over an applied edit, to be saved.
-pub type Keep = Box<dyn Fn(&Book, &Applied, Durability)>;
+/// Hands over an applied edit, to be saved with the slips beside the book.
+pub type Keep = Box<dyn Fn(&Book, &Applied, Vec<Slip>, Durability)>;
+
+/// Puts into words that a step of this name was not walked over, and why.
+type NotWalked = fn(&str, &str) -> String;
 
 impl AppState {
-    /// Opens `book`; `keep` saves what edits touch.
-    pub fn new(book: Book, keep: Keep) -> AppState {
+    /// Opens `book` with the steps kept beside it; `keep` saves what edits touch.
+    pub fn new(book: Book, history: History, keep: Keep) -> AppState {
         let ledger = Ledger::of(&book);
         let book = RwSignal::new(book);
         let currency = Memo::new(move |_| book.with(|book| book.settings().currency));
@@ -48,7 +55,8 @@ impl AppState {
         AppState {
             book,
             ledger: RwSignal::new(ledger),
-            history: RwSignal::default(),
+            history: RwSignal::new(history),
+            not_walked: RwSignal::new(None),
             last_change: RwSignal::default(),
             style,
             currency,
@@ -94,39 +102,69 @@ impl AppState {
     }
 
     fn step(self, name: &str, edit: &Edit, session: Option<Session>, durability: Durability) -> Result<(), String> {
-        let Some(inverse) = self.change(name, edit, session, durability)? else { return Ok(()) };
-        self.history.update(|history| history.note(Step { name: name.to_string(), inverse, session }));
-        Ok(())
+        let deed = Deed { name, now: now(), session };
+        let mut refused = None;
+        let walked = self.change(&mut |book, history| match history.apply(book, &deed, edit) {
+            Ok(applied) => applied.map_or(Walk::Nothing, |applied| Walk::Done { name: name.to_string(), applied }),
+            Err(refusal) => {
+                refused = Some(words::refusal(&refusal, book));
+                Walk::Nothing
+            }
+        });
+        if let Walk::Done { name, applied } = walked {
+            self.keep(&name, applied, session, durability);
+        }
+        refused.map_or(Ok(()), Err)
     }
 
     /// Takes back what a typing session did, since what is typed now does not hold.
     pub fn take_back(self, session: Session) {
-        let taken = self.history.try_update(|history| history.take_session(session)).flatten();
-        if let Some(step) = taken {
-            // The inverse of an applied edit holds as long as nothing came between.
-            let _ = self.change(&step.name, &step.inverse, Some(session), Durability::Relaxed);
+        match self.change(&mut |book, history| history.take_back(book, session)) {
+            Walk::Done { name, applied } => self.keep(&name, applied, Some(session), Durability::Relaxed),
+            other => self.say(&other, words::steps::not_undone),
         }
     }
 
-    /// Takes the last step back.
-    pub fn undo(self) {
-        let taken = self.history.try_update(History::take_done).flatten();
-        self.walk(taken, "Taken back", History::note_undone);
+    /// Takes the last step within reach back.
+    pub fn undo(self, reach: Reach) {
+        let walked = self.change(&mut |book, history| history.undo(book, reach));
+        self.walked(walked, "Taken back", words::steps::not_undone);
     }
 
-    /// Does the last step taken back again.
-    pub fn redo(self) {
-        let taken = self.history.try_update(History::take_undone).flatten();
-        self.walk(taken, "Done again", History::note_redone);
+    /// Does the last step taken back within reach again.
+    pub fn redo(self, reach: Reach) {
+        let walked = self.change(&mut |book, history| history.redo(book, reach));
+        self.walked(walked, "Done again", words::steps::not_redone);
     }
 
-    fn walk(self, step: Option<Step>, said: &str, note: fn(&mut History, Step)) {
-        let Some(step) = step else { return };
-        let name = format!("{said}: {}", step.name);
-        let done = self.change(&name, &step.inverse, None, Durability::Relaxed);
-        if let Ok(Some(inverse)) = done {
-            self.history.update(|history| note(history, Step { name: step.name, inverse, session: None }));
+    /// Takes one step back out of its turn: a step itself.
+    pub fn take_back_alone(self, id: &str, name: &str) {
+        let name = words::steps::undo_of(name);
+        let deed = Deed { name: &name, now: now(), session: None };
+        let walked = self.change(&mut |book, history| history.take_back_alone(book, id, &deed));
+        self.walked(walked, "Taken back", words::steps::not_undone);
+    }
+
+    fn walked(self, walked: Walk, said: &str, not: NotWalked) {
+        match walked {
+            Walk::Done { name, applied } => {
+                self.keep(&format!("{said}: {name}"), applied, None, Durability::Relaxed);
+            }
+            other => self.say(&other, not),
         }
+    }
+
+    /// Says why a step was not walked over.
+    fn say(self, walked: &Walk, not: NotWalked) {
+        let said = match walked {
+            Walk::Nothing | Walk::Done { .. } => return,
+            Walk::Already { name } => words::steps::already_so(name),
+            Walk::Refused { name, hindrance } => {
+                let book = self.book.read_untracked();
+                not(name, &self.style.with_untracked(|style| hindrance.sentence(&book, style)))
+            }
+        };
+        self.not_walked.set(Some(said));
     }
 
     /// Takes in what another tab saved: no step of ours, and nothing to save.
@@ -139,38 +177,40 @@ impl AppState {
             Err(refusal) => (false, Err(refusal)),
         });
         if let Some(applied) = applied {
-            self.recompute("Another tab", &applied?, None);
+            let applied = applied?;
+            self.history.update(History::follow);
+            self.recompute("Another tab", &applied, None);
         }
         Ok(())
     }
 
-    /// Applies, computes and keeps; gives the inverse, or none where nothing changed.
-    fn change(
-        self,
-        name: &str,
-        edit: &Edit,
-        session: Option<Session>,
-        durability: Durability,
-    ) -> Result<Option<Edit>, String> {
-        let applied = self.book.try_maybe_update(|book| match book.apply(edit) {
-            Ok(applied) => (applied.inverse != *edit, Ok(applied)),
-            Err(refusal) => (false, Err(words::refusal(&refusal, book))),
+    /// Changes book and steps; those who follow them hear of it only where something was done.
+    fn change(self, walk: &mut dyn FnMut(&mut Book, &mut History) -> Walk) -> Walk {
+        self.not_walked.maybe_update(|said| said.take().is_some());
+        let walked = self.book.try_maybe_update(|book| {
+            let walked = self.history.try_update(|history| walk(book, history)).unwrap_or(Walk::Nothing);
+            (matches!(walked, Walk::Done { .. }), walked)
         });
-        let Some(applied) = applied else { return Ok(None) };
-        let applied = applied?;
-        if applied.inverse == *edit {
-            return Ok(None);
-        }
+        walked.unwrap_or(Walk::Nothing)
+    }
+
+    /// Computes anew what was touched, and has it saved with its step.
+    fn keep(self, name: &str, applied: Applied, session: Option<Session>, durability: Durability) {
         self.recompute(name, &applied, session);
-        self.book.with_untracked(|book| self.keep.with_value(|keep| keep(book, &applied, durability)));
-        Ok(Some(applied.inverse))
+        let slips = self.history.write_untracked().take_slips();
+        self.book.with_untracked(|book| self.keep.with_value(|keep| keep(book, &applied, slips, durability)));
     }
 
     fn recompute(self, name: &str, applied: &Applied, session: Option<Session>) {
         let touched = applied.touched.clone();
         let moves = self.book.with_untracked(|book| self.ledger.try_update(|ledger| ledger.refresh(book, &touched)));
-        let was = if let Edit::Put(record) = &applied.inverse { Some(record.clone()) } else { None };
-        let change = LastChange { name: name.to_string(), session, touched, was, moves: moves.unwrap_or_default() };
+        let change = LastChange {
+            name: name.to_string(),
+            session,
+            touched,
+            was: only_record(&applied.inverse).cloned(),
+            moves: moves.unwrap_or_default(),
+        };
         self.last_change.update(|last| {
             *last = Some(match last.take() {
                 Some(earlier) => earlier.joined_with(change),
@@ -267,6 +307,18 @@ impl AppState {
     /// An amount as it was typed.
     pub fn amount(self, amount: Amount) -> String {
         self.style.with(|style| show_amount(amount, self.units(), style))
+    }
+}
+
+/// The record that an edit writes, where it writes one alone.
+fn only_record(edit: &Edit) -> Option<&Record> {
+    match edit {
+        Edit::Put(record) => Some(record),
+        Edit::Together(edits) => match edits.as_slice() {
+            [edit] => only_record(edit),
+            _ => None,
+        },
+        _ => None,
     }
 }
 

@@ -12,3 +12,8 @@ pub fn today() -> Date {
     let found = year.zip(month).zip(part(now.get_date())).and_then(|((year, month), day)| Date::new(year, month, day));
     found.unwrap_or(Date::FIRST)
 }
+
+/// Now, in milliseconds since 1970.
+pub fn now() -> u64 {
+    js_sys::Date::now().max(0.0) as u64
+}

@@ -26,6 +26,11 @@ pub fn take_back_first(later: &[(String, String)]) -> String {
     format!("Take back first: {}.", named.join("; "))
 }
 
+/// The step that takes another back.
+pub fn undo_of(name: &str) -> String {
+    format!("Undo {name}")
+}
+
 /// Why a step was not taken back: `why` is a sentence.
 pub fn not_undone(name: &str, why: &str) -> String {
     format!("Not undone: {name}. {why}")

@@ -8,7 +8,7 @@ use crate::measure::{
     Amount, Exact, LengthUnit, Money, NumberStyle, Share, System, Time, TypedLength, Wanted, read_amount, read_change,
     read_length, read_number,
 };
-use crate::ui::history::Session;
+use crate::app::history::Session;
 use crate::ui::state::AppState;
 use crate::words;
 use leptos::prelude::*;

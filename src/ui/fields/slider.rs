@@ -7,7 +7,7 @@ use leptos::prelude::*;
 
 use super::{Entry, tried_change};
 use crate::measure::{Exact, TYPED_PLACES};
-use crate::ui::history::Session;
+use crate::app::history::Session;
 use crate::ui::live::text;
 use crate::ui::state::AppState;
 

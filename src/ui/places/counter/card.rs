@@ -12,7 +12,7 @@ use crate::label::allergens_of;
 use crate::make::{card, is_a_number_of_drinks};
 use crate::measure::Exact;
 use crate::ui::fields::{Entry, tried_number};
-use crate::ui::history::Session;
+use crate::app::history::Session;
 use crate::ui::live::{live, press, rows, text, trouble};
 use crate::ui::order;
 use crate::ui::parts::{Back, page_of};
