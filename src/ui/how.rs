@@ -50,38 +50,54 @@ pub fn sheet(route: ReadSignal<Route>) -> AnyView {
         route.track();
         open.set(Vec::new());
     });
-    let sheet = NodeRef::<html::Dialog>::new();
-    Effect::new(move |_| {
-        let (none, sheet) = (open.with(Vec::is_empty), sheet.get());
-        match sheet {
-            Some(sheet) if none && sheet.open() => sheet.close(),
-            // A sheet that is in the page and closed can be shown.
-            Some(sheet) if !none && !sheet.open() => drop(sheet.show_modal()),
-            _ => {}
-        }
-    });
     let first = flag(move || open.with(|open| open.len() < 2));
     let back = move || {
         open.update(|open| {
             open.pop();
         });
     };
+    let head = view! {
+        <h2>"How it came about"</h2>
+        <button class="quiet" hidden=first on:click=press(back)>
+            "Back"
+        </button>
+    };
+    let shown = live(move || match open.with(|open| open.last().copied()) {
+        Some(shown) => working(shown),
+        None => ().into_any(),
+    });
     let close = move || open.set(Vec::new());
+    sheet_of("How it came about", move || !open.with(Vec::is_empty), close, head.into_any(), shown)
+}
+
+/// A sheet over the screen: its head with a way to close it, and what stands on it.
+pub fn sheet_of(
+    name: &'static str,
+    is_open: impl Fn() -> bool + Send + Sync + 'static,
+    close: impl Fn() + Copy + 'static,
+    head: AnyView,
+    shown: AnyView,
+) -> AnyView {
+    let is_open = flag(is_open);
+    let sheet = NodeRef::<html::Dialog>::new();
+    Effect::new(move |_| {
+        let (open, sheet) = (is_open.get(), sheet.get());
+        match sheet {
+            Some(sheet) if !open && sheet.open() => sheet.close(),
+            // A sheet that is in the page and closed can be shown.
+            Some(sheet) if open && !sheet.open() => drop(sheet.show_modal()),
+            _ => {}
+        }
+    });
     view! {
-        <dialog class="sheet" node_ref=sheet aria-label="How it came about" on:close=move |_: ev::Event| close()>
+        <dialog class="sheet" node_ref=sheet aria-label=name on:close=move |_: ev::Event| close()>
             <div class="sheet-head">
-                <h2>"How it came about"</h2>
-                <button class="quiet" hidden=first on:click=press(back)>
-                    "Back"
-                </button>
+                {head}
                 <button class="quiet" on:click=press(close)>
                     "Close"
                 </button>
             </div>
-            {live(move || match open.with(|open| open.last().copied()) {
-                Some(shown) => working(shown),
-                None => ().into_any(),
-            })}
+            {shown}
         </dialog>
     }
     .into_any()

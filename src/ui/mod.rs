@@ -23,6 +23,7 @@ mod saving;
 mod share;
 mod shell;
 mod state;
+mod steps;
 mod today;
 mod update;
 mod welcome;

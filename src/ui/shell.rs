@@ -10,7 +10,7 @@ use super::lock::Lock;
 use super::places;
 use super::saving::{SavingMark, SavingTrouble};
 use super::state::AppState;
-use crate::app::history::Reach;
+use super::steps::{Steps, reach};
 use crate::app::route::{Place, Route};
 
 /// The frame around the screens.
@@ -40,20 +40,22 @@ pub fn Shell() -> impl IntoView {
         }
     });
     provide_context(How::closed());
+    let steps = Steps::closed();
+    provide_context(steps);
     view! {
         <a class="skip" href="#main">"To the content"</a>
         <div class="frame" class:frame-locked=locked>
             <Bar route locked />
             <div class="stage">
-                <Head locked />
+                <Head />
                 <SavingTrouble />
                 <main id="main" tabindex="-1">
-                    {when(move || shown.get() != Some(route.get()), waiting)}
+                    {when(move || shown.get() != Some(route.get()) || (steps.is_open() && later.parts().is_none()), waiting)}
                     {live(move || shown.get().and_then(|route| drawn(route, later)).into_any())}
                 </main>
             </div>
         </div>
-        {live(move || later.parts().map(|parts| (parts.sheet)(route)).into_any())}
+        {live(move || later.parts().map(|parts| [(parts.sheet)(route), (parts.steps)(route)]).into_any())}
     }
 }
 
@@ -97,9 +99,13 @@ const fn icon(place: Place) -> &'static str {
 
 /// Who is kept to the Counter undoes what is done there, and no price that the owner changed.
 #[component]
-fn Head(locked: Signal<bool>) -> impl IntoView {
-    let state = AppState::here();
-    let reach = move || if locked.get() { Reach::Counter } else { Reach::Everything };
+fn Head() -> impl IntoView {
+    let (state, later, lock) = (AppState::here(), Later::here(), Lock::here());
+    let steps = expect_context::<Steps>();
+    let list = move || {
+        steps.open();
+        later.ask();
+    };
     let name = text(move || state.book.with(|book| book.settings().name.clone()));
     let invented = when(
         move || state.book.with(|book| book.settings().invented),
@@ -116,15 +122,21 @@ fn Head(locked: Signal<bool>) -> impl IntoView {
                 <StepButton
                     what="Undo"
                     shape="M9 5 4 10l5 5M4.5 10H14a5.5 5.5 0 0 1 0 11h-3"
-                    step=text(move || state.history.with(|it| it.undo_name(reach()).unwrap_or_default().to_string()))
-                    walk=move || state.undo(reach())
+                    step=text(move || state.history.with(|it| it.undo_name(reach(lock)).unwrap_or_default().to_string()))
+                    walk=move || state.undo(reach(lock))
                 />
                 <StepButton
                     what="Redo"
                     shape="M15 5l5 5-5 5M19.5 10H10a5.5 5.5 0 0 0 0 11h3"
-                    step=text(move || state.history.with(|it| it.redo_name(reach()).unwrap_or_default().to_string()))
-                    walk=move || state.redo(reach())
+                    step=text(move || state.history.with(|it| it.redo_name(reach(lock)).unwrap_or_default().to_string()))
+                    walk=move || state.redo(reach(lock))
                 />
+                <button class="quiet" title="All steps" aria-haspopup="dialog" on:click=press(list)>
+                    <svg viewBox="0 0 24 24" aria-hidden="true">
+                        <path d="M4 6h3M4 12h3M4 18h3M10 6h10M10 12h10M10 18h10" />
+                    </svg>
+                    <span>"Steps"</span>
+                </button>
             </div>
             <NotWalked />
         </header>

@@ -1,11 +1,15 @@
 //! The clock on the wall: the engine never asks for it.
 
 use crate::measure::Date;
+use crate::words;
 
 /// Today, where the person is. The first day that can be written where the clock is beyond all
 /// days.
 pub fn today() -> Date {
-    let now = js_sys::Date::new_0();
+    date_of(&js_sys::Date::new_0())
+}
+
+fn date_of(now: &js_sys::Date) -> Date {
     let part = |number: u32| u8::try_from(number).ok();
     let year = i32::try_from(now.get_full_year()).ok();
     let month = part(now.get_month().saturating_add(1));
@@ -16,4 +20,10 @@ pub fn today() -> Date {
 /// Now, in milliseconds since 1970.
 pub fn now() -> u64 {
     js_sys::Date::now().max(0.0) as u64
+}
+
+/// When something was done, from milliseconds since 1970, in words as of today.
+pub fn moment(at: u64) -> String {
+    let then = js_sys::Date::new(&(at as f64).into());
+    words::steps::moment(date_of(&then), then.get_hours(), then.get_minutes(), today())
 }

@@ -8,6 +8,9 @@ use crate::measure::{Date, Exact, Money, NumberStyle, Share, show_money, show_nu
 /// Decimals that any stored number has at most.
 const PLACES: usize = 28;
 
+/// How many steps are named before the rest is counted.
+const NAMED: usize = 3;
+
 /// When a step was done, by its day, hour and minute where the person is: "10:42", "Yesterday
 /// 17:05", "23 Nov 17:05", "23 Nov 2025".
 pub fn moment(on: Date, hour: u32, minute: u32, today: Date) -> String {
@@ -22,8 +25,12 @@ pub fn moment(on: Date, hour: u32, minute: u32, today: Date) -> String {
 
 /// What has to be taken back before a step: each by its name and when.
 pub fn take_back_first(later: &[(String, String)]) -> String {
-    let named: Vec<String> = later.iter().map(|(name, when)| format!("{name}, {when}")).collect();
-    format!("Take back first: {}.", named.join("; "))
+    let named: Vec<String> = later.iter().take(NAMED).map(|(name, when)| format!("{name}, {when}")).collect();
+    let more = match later.len().saturating_sub(NAMED) {
+        0 => String::new(),
+        more => format!("; and {more} more"),
+    };
+    format!("Take back first: {}{more}.", named.join("; "))
 }
 
 /// The step that takes another back.
@@ -49,7 +56,9 @@ pub fn already_so(name: &str) -> String {
 /// What was changed since, so that a step cannot be walked over: which field, what is there now,
 /// and what to do.
 pub fn changed_since(clashes: &[Clash], book: &Book, style: &NumberStyle) -> String {
-    let Some(clash) = clashes.first() else { return String::new() };
+    // Of a price that is quoted the date changes too: the price says more.
+    let price = clashes.iter().find(|clash| clash.field() == Some("price"));
+    let Some(clash) = price.or(clashes.first()) else { return String::new() };
     if !book.contains(clash.key) {
         return "What it changed is not in the book any more. A later step or another tab removed it.".to_string();
     }

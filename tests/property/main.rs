@@ -8,6 +8,7 @@ mod counter;
 mod drinks;
 mod edits;
 mod estimates;
+mod histories;
 mod keys;
 mod large_book;
 mod levels;

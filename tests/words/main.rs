@@ -16,6 +16,7 @@ mod quotes;
 mod sales;
 mod sheets;
 mod sizes;
+mod steps;
 mod switching;
 mod watch;
 mod working;

@@ -1,0 +1,119 @@
+//! The list of steps: each with when it was done, and a way to take it back by itself.
+
+use leptos::prelude::*;
+use wasm_bindgen::JsCast;
+use web_sys::HtmlElement;
+
+use super::how::sheet_of;
+use super::live::{live, press};
+use super::lock::Lock;
+use super::state::AppState;
+use super::today::moment;
+use crate::app::history::{Listed, Reach, Stands};
+use crate::app::route::Route;
+use crate::words;
+
+/// Whether the list of steps is open.
+#[derive(Clone, Copy)]
+pub struct Steps(RwSignal<bool>);
+
+impl Steps {
+    /// Closed.
+    pub fn closed() -> Steps {
+        Steps(RwSignal::new(false))
+    }
+
+    /// Opens the list.
+    pub fn open(self) {
+        self.0.set(true);
+    }
+
+    /// Whether it is open, following it.
+    pub fn is_open(self) -> bool {
+        self.0.get()
+    }
+}
+
+/// The steps that may be walked over on this device, following its lock.
+pub fn reach(lock: Lock) -> Reach {
+    if lock.is_on() { Reach::Counter } else { Reach::Everything }
+}
+
+/// What the list is called, for the caret to go back to.
+const TITLE: &str = "steps-title";
+
+/// The sheet with the list. Going to another screen closes it.
+pub fn sheet(route: ReadSignal<Route>) -> AnyView {
+    let Steps(open) = expect_context::<Steps>();
+    Effect::new(move |_| {
+        route.track();
+        open.set(false);
+    });
+    let title = view! {
+        <h2 id=TITLE tabindex="-1">
+            "Steps"
+        </h2>
+    };
+    let list = live(move || if open.get() { listed() } else { ().into_any() });
+    sheet_of("Steps", move || open.get(), move || open.set(false), title.into_any(), list)
+}
+
+fn listed() -> AnyView {
+    let state = AppState::here();
+    let steps = state.history.with(|history| state.book.with(|book| history.list(book, reach(Lock::here()))));
+    if steps.is_empty() {
+        return view! { <p class="hollow">"Nothing was changed yet. What you change is listed here."</p> }.into_any();
+    }
+    view! {
+        <p class="soft">"The last step first. Undo one by itself where nothing later hangs on it."</p>
+        <ol class="steps">{steps.into_iter().map(|step| row(state, step)).collect_view()}</ol>
+    }
+    .into_any()
+}
+
+fn row(state: AppState, step: Listed) -> AnyView {
+    let when = moment(step.at);
+    let said = match &step.stands {
+        Stands::Free => String::new(),
+        Stands::TakenBack => "Undone".to_string(),
+        Stands::Under(later) => {
+            let later: Vec<(String, String)> = later.iter().map(|(name, at)| (name.clone(), moment(*at))).collect();
+            words::steps::take_back_first(&later)
+        }
+        Stands::Hindered(hindrance) => {
+            state.book.with_untracked(|book| state.style.with_untracked(|style| hindrance.sentence(book, style)))
+        }
+    };
+    let label = format!("{}, {when}", words::steps::undo_of(&step.name));
+    let undo = (step.stands == Stands::Free).then(|| {
+        let (id, name) = (step.id.clone(), step.name.clone());
+        let take_back = move || {
+            state.take_back_alone(&id, &name);
+            to_the_title();
+        };
+        view! {
+            <button class="button" aria-label=label on:click=press(take_back)>
+                "Undo"
+            </button>
+        }
+    });
+    view! {
+        <li class="step-done">
+            <p>
+                <span>{step.name}</span>
+                <span class="soft">{when}</span>
+                <span class="soft">{said}</span>
+            </p>
+            {undo}
+        </li>
+    }
+    .into_any()
+}
+
+/// The row that was pressed is drawn anew: the caret goes to the head of the list.
+fn to_the_title() {
+    let title = document().get_element_by_id(TITLE).and_then(|title| title.dyn_into::<HtmlElement>().ok());
+    if let Some(title) = title {
+        let _ = title.focus();
+    }
+}

@@ -1,0 +1,231 @@
+//! What is said of steps: when they were done, and why one is not taken back.
+
+use brimwright::book::{Book, Clash, Edit, Key, Patch, Record};
+use brimwright::measure::{Date, NumberStyle};
+use brimwright::words::steps as words;
+
+use crate::support::{
+    amount, batch, book, buying_list, container, day, density, drink, grams, ingredient, ingredient_id, line, money,
+    offer, offer_id, pack, settings, share, vessel, week,
+};
+
+fn style() -> NumberStyle {
+    NumberStyle::english("$")
+}
+
+fn bar() -> Book {
+    let carrots = brimwright::book::Ingredient { name: "Carrots".into(), ..ingredient(1, [pack(1, "40 lb", "30")]) };
+    let cups = brimwright::book::Packaging { name: "Cup".into(), ..vessel(1, [pack(1, "500 ea", "60")]) };
+    let green = brimwright::book::Drink { name: "Green".into(), ..drink(1, "16 fl oz", [line(1, 1, "3 fl oz")]) };
+    let small = brimwright::book::Container { name: "Small cup".into(), ..container(1, "16 fl oz") };
+    let records = [
+        Record::Ingredient(carrots),
+        Record::Packaging(cups),
+        Record::Container(small),
+        Record::Drink(green),
+        Record::Offer(offer(1, 1, Some("8"))),
+        Record::Week(week("2026-11-23", &[])),
+        Record::Batch(batch("2026-11-26", &[(1, 1, "12")])),
+        Record::BuyingList(buying_list(&[(1, 1, "2")])),
+    ];
+    book(settings(), records)
+}
+
+const CARROTS: u64 = 1;
+
+/// What clashes when a step that made the first change is taken back after the second.
+fn clashes(book: &mut Book, key: Key, first: impl Fn(&mut Record), second: impl Fn(&mut Record)) -> Vec<Clash> {
+    let mut changed = |change: &dyn Fn(&mut Record)| {
+        let mut record = book.record(key).unwrap();
+        change(&mut record);
+        let edit = Edit::Put(record);
+        let was = book.at(&edit.keys());
+        book.apply(&edit).unwrap();
+        Patch::between(&was, book)
+    };
+    let step = changed(&first);
+    changed(&second);
+    step.inverse().edit(book).unwrap_err()
+}
+
+macro_rules! said {
+    ($key:expr, $kind:ident, |$it:ident| $first:expr, $second:expr) => {{
+        let mut book = bar();
+        let first = |record: &mut Record| if let Record::$kind($it) = record { $first };
+        let second = |record: &mut Record| if let Record::$kind($it) = record { $second };
+        let clashes = clashes(&mut book, $key, first, second);
+        words::changed_since(&clashes, &book, &style()).replace('\u{a0}', " ")
+    }};
+}
+
+#[test]
+fn the_field_that_was_changed_since_and_what_stands_there() {
+    let since = "changed by a later step or in another tab. Change it by hand.";
+    let carrots = Key::Ingredient(ingredient_id(CARROTS));
+    assert_eq!(
+        said!(carrots, Ingredient, |it| it.packs[0].price = money("31"), it.packs[0].price = money("32.5")),
+        format!("Carrots: the case price is now $32.50, {since}")
+    );
+    assert_eq!(
+        said!(carrots, Ingredient, |it| it.name = "Carrot".into(), it.name = "Big carrots".into()),
+        format!("Big carrots: the name is now Big carrots, {since}")
+    );
+    assert_eq!(
+        said!(carrots, Ingredient, |it| it.trim_yield = share("0.8"), it.trim_yield = share("0.85")),
+        format!("Carrots: the trim yield is now 85.0 %, {since}")
+    );
+    assert_eq!(
+        said!(carrots, Ingredient, |it| it.density = Some(density("1.1")), it.density = Some(density("1.05"))),
+        format!("Carrots: the density is now 1.05 g/mL, {since}")
+    );
+    assert_eq!(
+        said!(carrots, Ingredient, |it| it.piece_weight = Some(grams("80")), it.piece_weight = Some(grams("90"))),
+        format!("Carrots: the weight of a piece is now 90 g, {since}")
+    );
+    assert_eq!(
+        said!(
+            carrots,
+            Ingredient,
+            |it| it.packs[0].contents = amount("25 lb"),
+            it.packs[0].contents = amount("1050.5 g")
+        ),
+        format!("Carrots: the pack size is now 1,050.5 g, {since}")
+    );
+    assert_eq!(
+        said!(
+            carrots,
+            Ingredient,
+            |it| it.packs[0].day = Some(day("2026-11-02")),
+            it.packs[0].day = Some(day("2026-11-09"))
+        ),
+        format!("Carrots: the date of the price is now 9 Nov 2026, {since}")
+    );
+    assert_eq!(
+        said!(Key::Settings, Settings, |it| it.tax.rate = share("0.05"), it.tax.rate = share("0.065")),
+        format!("Settings: sales tax is now 6.5 %, {since}")
+    );
+    assert_eq!(
+        said!(Key::Settings, Settings, |it| it.wage = money("20"), it.wage = money("21")),
+        format!("Settings: the hourly wage is now $21.00, {since}")
+    );
+    assert_eq!(
+        said!(Key::Offer(offer_id(1, 1)), Offer, |it| it.price = Some(money("9")), it.price = Some(money("9.5"))),
+        format!("Green, Small cup: the menu price is now $9.50, {since}")
+    );
+    assert_eq!(
+        said!(Key::Offer(offer_id(1, 1)), Offer, |it| it.price = Some(money("9")), it.price = None),
+        format!("Green, Small cup: the menu price is now blank, {since}")
+    );
+    assert_eq!(
+        said!(
+            Key::Batch(day("2026-11-26")),
+            Batch,
+            |it| it.makes[0].units = crate::support::exact("14"),
+            it.makes[0].units = crate::support::exact("15")
+        ),
+        format!("Batch of 26 Nov 2026: the number to make is now 15, {since}")
+    );
+    assert_eq!(
+        said!(
+            Key::BuyingList,
+            BuyingList,
+            |it| it.lines[0].paid = Some(money("29")),
+            it.lines[0].paid = Some(money("28"))
+        ),
+        format!("The buying list: the price paid is now $28.00, {since}")
+    );
+    assert_eq!(
+        said!(
+            Key::Drink(crate::support::drink_id(1)),
+            Drink,
+            |it| it.lines[0].amount = amount("4 fl oz"),
+            it.lines[0].amount = amount("4.5 fl oz")
+        ),
+        format!("Green: an amount in the recipe is now 4.5 fl oz, {since}")
+    );
+}
+
+#[test]
+fn several_fields_and_fields_without_a_text() {
+    let carrots = Key::Ingredient(ingredient_id(CARROTS));
+    let change = |it: &mut brimwright::book::Ingredient, name: &str, price: &str, weight: &str| {
+        it.name = name.into();
+        it.packs[0].price = money(price);
+        it.piece_weight = Some(grams(weight));
+    };
+    assert_eq!(
+        said!(carrots, Ingredient, |it| change(it, "One", "31", "70"), change(it, "Two", "32", "80")),
+        "Two: the case price is now $32.00, changed by a later step or in another tab. So are 2 more fields. Change them by hand."
+    );
+    let both = |it: &mut brimwright::book::Ingredient, name: &str, price: &str| {
+        it.name = name.into();
+        it.packs[0].price = money(price);
+    };
+    assert_eq!(
+        said!(carrots, Ingredient, |it| both(it, "One", "31"), both(it, "Two", "32")),
+        "Two: the case price is now $32.00, changed by a later step or in another tab. So is 1 more field. Change them by hand."
+    );
+    assert_eq!(
+        said!(
+            Key::Drink(crate::support::drink_id(1)),
+            Drink,
+            |it| it.kind = brimwright::book::DrinkKind::Blended,
+            it.kind = brimwright::book::DrinkKind::Shot
+        ),
+        "Green: the kind of drink is changed since, by a later step or in another tab. Change it by hand."
+    );
+}
+
+#[test]
+fn what_was_added_and_changed_since_or_is_gone() {
+    let mut book = bar();
+    let beets = brimwright::book::Ingredient { name: "Beets".into(), ..ingredient(9, []) };
+    let mut step = |edit: Edit| {
+        let was = book.at(&edit.keys());
+        book.apply(&edit).unwrap();
+        Patch::between(&was, &book)
+    };
+    let came = step(Edit::Put(Record::Ingredient(beets.clone())));
+    let named = step(Edit::Put(Record::Ingredient(brimwright::book::Ingredient { name: "Red beets".into(), ..beets })));
+    let clashes = came.inverse().edit(&book).unwrap_err();
+    assert_eq!(
+        words::changed_since(&clashes, &book, &style()),
+        "Red beets was changed since, by a later step or in another tab. Change it by hand."
+    );
+    book.apply(&Edit::Remove(Key::Ingredient(ingredient_id(9)))).unwrap();
+    let clashes = named.inverse().edit(&book).unwrap_err();
+    assert_eq!(
+        words::changed_since(&clashes, &book, &style()),
+        "What it changed is not in the book any more. A later step or another tab removed it."
+    );
+}
+
+#[test]
+fn what_stands_beside_a_step() {
+    assert_eq!(words::not_undone("Price of Carrots", "Why."), "Not undone: Price of Carrots. Why.");
+    assert_eq!(words::not_redone("Price of Carrots", "Why."), "Not redone: Price of Carrots. Why.");
+    assert_eq!(
+        words::already_so("Price of Carrots"),
+        "Nothing to do for Price of Carrots: another tab did the same before."
+    );
+    assert_eq!(words::undo_of("Price of Carrots"), "Undo Price of Carrots");
+    let later = |count: usize| {
+        let all = [("Price of Carrots", "10:42"), ("Name", "10:40"), ("Add a pack", "10:38"), ("Count", "10:30")];
+        let all: Vec<(String, String)> = all.map(|(name, when)| (name.to_string(), when.to_string())).to_vec();
+        words::take_back_first(&all[..count])
+    };
+    assert_eq!(later(1), "Take back first: Price of Carrots, 10:42.");
+    assert_eq!(later(4), "Take back first: Price of Carrots, 10:42; Name, 10:40; Add a pack, 10:38; and 1 more.");
+}
+
+#[test]
+fn when_a_step_was_done() {
+    let today = day("2026-11-26");
+    let said = |on: &str, hour, minute| words::moment(Date::from_text(on).unwrap(), hour, minute, today);
+    assert_eq!(said("2026-11-26", 10, 42), "10:42");
+    assert_eq!(said("2026-11-26", 0, 5), "0:05");
+    assert_eq!(said("2026-11-25", 17, 5), "Yesterday 17:05");
+    assert_eq!(said("2026-11-23", 17, 5), "23 Nov 17:05");
+    assert_eq!(said("2025-11-23", 17, 5), "23 Nov 2025");
+    assert_eq!(said("2026-11-27", 9, 0), "27 Nov 9:00", "a clock that was put back");
+}
