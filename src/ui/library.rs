@@ -7,8 +7,8 @@ use wasm_bindgen_futures::JsFuture;
 
 use super::random::random;
 use super::state::AppState;
-use crate::app::route::Route;
 use crate::app::history::History;
+use crate::app::route::Route;
 use crate::book::{Book, BookId, Edit, Settings};
 use crate::exchange;
 use crate::store::{

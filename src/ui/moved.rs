@@ -2,11 +2,11 @@
 
 use leptos::prelude::*;
 
-use crate::app::history::Reach;
-use crate::app::last_change::LastChange;
 use super::live::{live, press, rows, text, when};
 use super::parts::Mark;
 use super::state::AppState;
+use crate::app::history::Reach;
+use crate::app::last_change::LastChange;
 use crate::app::route::Route;
 use crate::book::{Goods, Key, OfferId};
 use crate::gap::{self, Lever};

@@ -19,11 +19,19 @@ const INGREDIENTS: u64 = 2;
 #[derive(Clone, Copy, Debug)]
 enum Doing {
     /// Writes a number nobody wrote before into a field of an ingredient.
-    Write { ingredient: u64, field: u8 },
+    Write {
+        ingredient: u64,
+        field: u8,
+    },
     /// Adds a pack with a price nobody wrote before, or takes the last one of several out.
-    Pack { ingredient: u64, add: bool },
+    Pack {
+        ingredient: u64,
+        add: bool,
+    },
     /// Uses an ingredient in the drink.
-    Use { ingredient: u64 },
+    Use {
+        ingredient: u64,
+    },
     Undo,
     Redo,
     /// Takes back by itself the step that many before the last.
@@ -63,11 +71,8 @@ impl Bar {
     fn new() -> Bar {
         let records = (1..=INGREDIENTS).map(|id| Record::Ingredient(ingredient(id, [pack(1, "40 lb", "30")])));
         let start = book(settings(), records.chain([Record::Drink(drink(1, "16 fl oz", [line(1, 1, "3 fl oz")]))]));
-        let tab = |number| Tab {
-            book: start.clone(),
-            history: History::open(BOOK, number, &[]),
-            knows: numbers_of_start(),
-        };
+        let tab =
+            |number| Tab { book: start.clone(), history: History::open(BOOK, number, &[]), knows: numbers_of_start() };
         Bar { tabs: [tab(1), tab(2)], slips: Vec::new(), written: numbers_of_start(), now: 1 }
     }
 
@@ -228,8 +233,19 @@ fn numbers_of_start() -> BTreeSet<Exact> {
     weights.into_iter().chain(start).collect()
 }
 
+/// Every record as it is stored. Packs that both tabs added stand in either order behind the one
+/// that is bought now, and so do the lines of a recipe.
 fn stored(book: &Book) -> String {
-    serde_json::to_string(&book.records().collect::<Vec<_>>()).unwrap()
+    let mut records: Vec<Record> = book.records().collect();
+    for record in &mut records {
+        if let Some([_, others @ ..]) = record.packs_mut().map(|packs| packs.as_mut_slice()) {
+            others.sort_by_key(|pack| pack.id);
+        }
+        if let Record::Drink(drink) = record {
+            drink.lines.sort_by_key(|line| line.id);
+        }
+    }
+    serde_json::to_string(&records).unwrap()
 }
 
 proptest! {

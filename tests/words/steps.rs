@@ -51,8 +51,16 @@ fn clashes(book: &mut Book, key: Key, first: impl Fn(&mut Record), second: impl 
 macro_rules! said {
     ($key:expr, $kind:ident, |$it:ident| $first:expr, $second:expr) => {{
         let mut book = bar();
-        let first = |record: &mut Record| if let Record::$kind($it) = record { $first };
-        let second = |record: &mut Record| if let Record::$kind($it) = record { $second };
+        let first = |record: &mut Record| {
+            if let Record::$kind($it) = record {
+                $first
+            }
+        };
+        let second = |record: &mut Record| {
+            if let Record::$kind($it) = record {
+                $second
+            }
+        };
         let clashes = clashes(&mut book, $key, first, second);
         words::changed_since(&clashes, &book, &style()).replace('\u{a0}', " ")
     }};
@@ -169,7 +177,7 @@ fn several_fields_and_fields_without_a_text() {
         said!(
             Key::Drink(crate::support::drink_id(1)),
             Drink,
-            |it| it.kind = brimwright::book::DrinkKind::Blended,
+            |it| it.kind = brimwright::book::DrinkKind::OverIce,
             it.kind = brimwright::book::DrinkKind::Shot
         ),
         "Green: the kind of drink is changed since, by a later step or in another tab. Change it by hand."

@@ -35,6 +35,7 @@ pub struct Deed<'a> {
 }
 
 /// What came of walking over a step.
+#[allow(clippy::large_enum_variant, reason = "one at a time, and a box would stand in the way of the edit")]
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Walk {
     /// There is no step to walk over.

@@ -3,12 +3,12 @@
 use std::borrow::Cow;
 use std::sync::Arc;
 
+use crate::app::history::Session;
 use crate::book::{Book, Edit};
 use crate::measure::{
     Amount, Exact, LengthUnit, Money, NumberStyle, Share, System, Time, TypedLength, Wanted, read_amount, read_change,
     read_length, read_number,
 };
-use crate::app::history::Session;
 use crate::ui::state::AppState;
 use crate::words;
 use leptos::prelude::*;

@@ -6,8 +6,8 @@ use leptos::ev;
 use leptos::prelude::*;
 
 use super::{Entry, tried_change};
-use crate::measure::{Exact, TYPED_PLACES};
 use crate::app::history::Session;
+use crate::measure::{Exact, TYPED_PLACES};
 use crate::ui::live::text;
 use crate::ui::state::AppState;
 

@@ -42,10 +42,7 @@ fn storage() -> InMemory {
 }
 
 /// Does something with a shelf, to its end.
-fn run<T: 'static, F: Future<Output = T> + 'static>(
-    storage: &InMemory,
-    work: impl FnOnce(Shelf<InMemory>) -> F,
-) -> T {
+fn run<T: 'static, F: Future<Output = T> + 'static>(storage: &InMemory, work: impl FnOnce(Shelf<InMemory>) -> F) -> T {
     let done = Rc::new(RefCell::new(None));
     let (work, done_by) = (work(Shelf::new(storage.clone())), Rc::clone(&done));
     storage.spawn(async move {
@@ -154,12 +151,7 @@ impl Tab {
 }
 
 fn price_of(id: u64, price: &str) -> Edit {
-    Edit::SetPackPrice {
-        goods: Goods::Ingredient(ingredient_id(id)),
-        pack: pack_id(1),
-        price: money(price),
-        day: None,
-    }
+    Edit::SetPackPrice { goods: Goods::Ingredient(ingredient_id(id)), pack: pack_id(1), price: money(price), day: None }
 }
 
 /// The edit that changes the carrots by hand.

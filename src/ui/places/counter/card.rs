@@ -6,13 +6,13 @@ mod turning;
 
 use leptos::prelude::*;
 
+use crate::app::history::Session;
 use crate::app::route::Route;
 use crate::book::{Key, OfferId};
 use crate::label::allergens_of;
 use crate::make::{card, is_a_number_of_drinks};
 use crate::measure::Exact;
 use crate::ui::fields::{Entry, tried_number};
-use crate::app::history::Session;
 use crate::ui::live::{live, press, rows, text, trouble};
 use crate::ui::order;
 use crate::ui::parts::{Back, page_of};

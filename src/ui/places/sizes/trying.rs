@@ -2,10 +2,10 @@
 
 use leptos::prelude::*;
 
+use crate::app::history::Session;
 use crate::book::{Book, ContainerId, DrinkId, OfferId, Scope};
 use crate::measure::{Amount, Exact, Money, Overflow, Share, Volume};
 use crate::sizes::{Draft, SideBySide, SizeRow, WhatIf, WhatIfError, side_by_side, sold_in, sold_together, target_of};
-use crate::app::history::Session;
 use crate::ui::state::AppState;
 use crate::words;
 
