@@ -99,7 +99,7 @@ fn what_another_tab_uses_is_not_taken_out_by_undo() {
     let name = mine.book.borrow().name(Key::Drink(crate::support::drink_id(1)));
     assert_eq!(
         refused(&mine.undo(), &mine.book.borrow()),
-        format!("Not undone: Add an ingredient. Beets is used in {name}. Put something else in its place there first.")
+        format!("Not undone: Add an ingredient. Beets is used in {name}. Replace or remove it there first.")
     );
     assert!(mine.book.borrow().contains(Key::Ingredient(ingredient_id(9))));
 }
