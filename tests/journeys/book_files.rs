@@ -39,7 +39,7 @@ async fn a_book_leaves_whole_and_its_offers_are_those_of_the_engine(engine: Engi
     journey.click(By::Text("Save the offers as CSV")).await;
     let csv = journey.take_download("marrowgate-juice-hall-offers.csv").await;
     let book = exchange::read(saved).expect("the app's own file");
-    let native = exchange::write_offers(&book, &Ledger::of(&book), |trouble| words::trouble(trouble, &book));
+    let native = words::offers_csv(&book, &Ledger::of(&book));
     assert_eq!(String::from_utf8(csv).expect("UTF-8"), native);
     assert_eq!(native.lines().count(), 1 + 39, "a head, and the demo's 39 offers");
 }
