@@ -1,6 +1,7 @@
 use super::*;
 use crate::book::{Key, Refusal};
 use crate::store::{Cause, Damage, Fault, Listed};
+use crate::support::runs::Runs;
 
 const KEY: &str = "ingredient:1";
 
@@ -16,10 +17,12 @@ fn damage(storage: &InMemory) -> Damage {
 }
 
 #[test]
-fn a_row_cut_off_anywhere_is_reported_and_kept() {
+fn t07_a_row_cut_off_anywhere_is_reported_and_kept() {
+    let mut runs = Runs::of("T7");
     let storage = storage();
     let whole = storage.row(ID, KEY).unwrap();
     for length in 0..whole.len() {
+        runs.begin();
         let cut = &whole[..length];
         storage.set_row(ID, KEY, cut);
         let damage = damage(&storage);
@@ -27,13 +30,15 @@ fn a_row_cut_off_anywhere_is_reported_and_kept() {
         assert_eq!(damage.stored.rows[index], cut);
         assert!(damage.text().lines().any(|line| line == cut), "the download has it");
         assert_eq!(storage.row(ID, KEY).unwrap(), cut, "and so has the storage");
+        runs.held();
     }
     storage.set_row(ID, KEY, &whole);
     assert_eq!(opened(&storage), Ok(book()));
 }
 
 #[test]
-fn no_flipped_bit_stops_the_app_or_is_written_over() {
+fn t07_no_flipped_bit_stops_the_app_or_is_written_over() {
+    let mut runs = Runs::of("T7");
     let storage = storage();
     let (mut flips, mut noticed) = (0, 0);
     for key in ["settings", "ingredient:1", "drink:1"] {
@@ -44,6 +49,7 @@ fn no_flipped_bit_stops_the_app_or_is_written_over() {
                 bytes[place] = byte ^ (1 << bit);
                 let Ok(flipped) = String::from_utf8(bytes) else { continue };
                 flips += 1;
+                runs.begin();
                 storage.set_row(ID, key, &flipped);
                 match opened(&storage) {
                     Err(Fault::Damaged(damage)) => {
@@ -55,6 +61,7 @@ fn no_flipped_bit_stops_the_app_or_is_written_over() {
                     Err(other) => panic!("{other:?}"),
                 }
                 assert_eq!(storage.row(ID, key).unwrap(), flipped);
+                runs.held();
             }
         }
         storage.set_row(ID, key, &whole);
@@ -63,7 +70,7 @@ fn no_flipped_bit_stops_the_app_or_is_written_over() {
 }
 
 #[test]
-fn rows_of_the_wrong_shape_are_reported_in_words() {
+fn t07_rows_of_the_wrong_shape_are_reported_in_words() {
     let storage = storage();
     let cases = [
         ("null", "invalid type: null, expected struct Stored at line 1 column 4"),

@@ -138,7 +138,9 @@ fn firefox(profile: &Path) -> Value {
                 "browser.download.dir": profile.join(DOWNLOADS),
                 "browser.download.alwaysOpenPanel": false,
                 "browser.helperApps.neverAsk.saveToDisk": "application/json,text/csv,text/plain",
-                "toolkit.legacyUserProfileCustomizations.stylesheets": true
+                "toolkit.legacyUserProfileCustomizations.stylesheets": true,
+                // As on a phone, nothing of the page's width goes to what scrolls it.
+                "ui.useOverlayScrollbars": 1
             }
         }
     })
