@@ -3,6 +3,7 @@
 //! Only the pack that is bought now counts: what else is quoted moves no drink.
 
 mod exposure;
+mod today;
 
 #[cfg(test)]
 mod tests;
@@ -13,6 +14,7 @@ use crate::measure::{Date, Exact, Money, Overflow, Share};
 use crate::sales::{Weekly, weekly_contribution};
 
 pub use exposure::{Exposed, Exposure, exposure};
+pub use today::{ChangedOn, WeeklyCost, changed_on, put_back, weekly_cost};
 
 /// The least and the most that a price can be tried to change by, in percent.
 pub const TRIED: (i32, i32) = (-100, 1000);
@@ -76,10 +78,7 @@ impl Watched {
             if before == after {
                 continue;
             }
-            let share = match before.is_zero() {
-                true => None,
-                false => Some(Share::from_fraction(after.minus(before)?.ratio_to(before)?)),
-            };
+            let share = risen_by(before, after)?;
             let rose_more = |other: &Changed| other.share.is_none_or(|other| share.is_some_and(|share| other >= share));
             let place = changed.partition_point(rose_more);
             changed.insert(place, Changed { goods, before, after, share });
@@ -90,6 +89,14 @@ impl Watched {
             before: weekly_contribution(before.0, before.1, Scope::Menu)?,
             after: weekly_contribution(after.0, after.1, Scope::Menu)?,
         })
+    }
+}
+
+/// How much more a price is than before, as a share of it; none where it was free.
+fn risen_by(before: Money, after: Money) -> Result<Option<Share>, Overflow> {
+    match before.is_zero() {
+        true => Ok(None),
+        false => Ok(Some(Share::from_fraction(after.minus(before)?.ratio_to(before)?))),
     }
 }
 

@@ -84,6 +84,7 @@ fn row(state: AppState, step: Listed) -> AnyView {
             state.book.with_untracked(|book| state.style.with_untracked(|style| hindrance.sentence(book, style)))
         }
     };
+    let of = state.book.with_untracked(|book| words::steps::of(&step.name, step.of, book));
     let label = format!("{}, {when}", words::steps::undo_of(&step.name));
     let undo = (step.stands == Stands::Free).then(|| {
         let (id, name) = (step.id.clone(), step.name.clone());
@@ -101,6 +102,7 @@ fn row(state: AppState, step: Listed) -> AnyView {
         <li class="step-done">
             <p>
                 <span>{step.name}</span>
+                <span class="soft">{of}</span>
                 <span class="soft">{when}</span>
                 <span class="soft">{said}</span>
             </p>

@@ -22,6 +22,14 @@ pub fn now() -> u64 {
     js_sys::Date::now().max(0.0) as u64
 }
 
+/// When today began where the person is, in milliseconds since 1970.
+pub fn midnight() -> u64 {
+    let now = js_sys::Date::new_0();
+    let (year, month) = (now.get_full_year(), i32::try_from(now.get_month()).unwrap_or_default());
+    let day = i32::try_from(now.get_date()).unwrap_or(1);
+    js_sys::Date::new_with_year_month_day(year, month, day).get_time().max(0.0) as u64
+}
+
 /// When something was done, from milliseconds since 1970, in words as of today.
 pub fn moment(at: u64) -> String {
     let then = js_sys::Date::new(&(at as f64).into());

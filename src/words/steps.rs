@@ -23,6 +23,16 @@ pub fn moment(on: Date, hour: u32, minute: u32, today: Date) -> String {
     }
 }
 
+/// What a step was done to, where its name does not say so already: "Orchard Green, Bottle".
+pub fn of(name: &str, of: Option<Key>, book: &Book) -> String {
+    let called = match of {
+        None | Some(Key::Settings) => String::new(),
+        Some(key) if !book.contains(key) => String::new(),
+        Some(key) => called(book, key),
+    };
+    if name.contains(called.as_str()) { String::new() } else { called }
+}
+
 /// What has to be taken back before a step: each by its name and when.
 pub fn take_back_first(later: &[(String, String)]) -> String {
     let named: Vec<String> = later.iter().take(NAMED).map(|(name, when)| format!("{name}, {when}")).collect();

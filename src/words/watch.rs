@@ -4,8 +4,8 @@ use super::sales::{day, not_counted};
 use super::{overflow, refusal};
 use crate::book::{Book, Goods, Key};
 use crate::ledger::Move;
-use crate::measure::{Date, Money, NumberStyle, Share, show_money, show_percent};
-use crate::price_watch::{Changed, Exposed, Exposure, Since, TRIED, WatchError, Watched};
+use crate::measure::{Date, Money, NumberStyle, Overflow, Share, show_amount, show_money, show_percent};
+use crate::price_watch::{Changed, ChangedOn, Exposed, Exposure, Since, TRIED, WatchError, Watched, WeeklyCost};
 use crate::sales::Weekly;
 
 /// Things that are named one by one.
@@ -194,5 +194,59 @@ pub fn idle(goods: &[Goods], book: &Book) -> String {
         0 => String::new(),
         1 => format!("In no drink that is counted: {}. Nothing can be said of it.", named(goods, book)),
         _ => format!("In no drink that is counted: {}. Nothing can be said of them.", named(goods, book)),
+    }
+}
+
+/// A price that changed on a day: "40 lb: was $38.00, now $44.25, +16.4 %".
+pub fn changed(change: &ChangedOn, book: &Book, style: &NumberStyle) -> String {
+    let goods = change.changed.goods;
+    let pack = book.packs(goods).iter().find(|pack| pack.id == change.pack);
+    let holds = pack.map(|pack| format!("{}: ", show_amount(pack.contents, book.settings().units, style)));
+    let shown = |money| show_money(money, book.settings().currency, style);
+    format!(
+        "{}was {}, now {}, {}",
+        holds.unwrap_or_default(),
+        shown(change.changed.before),
+        shown(change.changed.after),
+        self::change(&change.changed, style)
+    )
+}
+
+/// What a changed price costs or saves a usual week; none where the numbers are too large.
+pub fn weekly_cost(cost: Option<WeeklyCost>, book: &Book, style: &NumberStyle) -> String {
+    let Some(WeeklyCost { more, counted, unknown }) = cost else { return overflow(Overflow::TooLarge) };
+    let said = match (counted, unknown) {
+        (0, 0) => return "Moves no drink.".to_string(),
+        (0, _) => return "Weekly numbers not known.".to_string(),
+        _ => a_week(more, book, style),
+    };
+    match unknown {
+        0 => format!("{said}."),
+        1 => format!("{said}; weekly number of 1 size not known."),
+        more => format!("{said}; weekly numbers of {more} sizes not known."),
+    }
+}
+
+/// What several changed prices cost or save a usual week together; empty where that is not known,
+/// or said by one of them.
+pub fn weekly_costs(costs: &[WeeklyCost], book: &Book, style: &NumberStyle) -> String {
+    let known = costs.iter().filter(|cost| cost.counted > 0);
+    let sum = known.clone().try_fold(Money::ZERO, |sum, cost| sum.plus(cost.more));
+    match (known.count(), sum) {
+        (0 | 1, _) | (_, Err(_)) => String::new(),
+        (_, Ok(sum)) => format!("{}, all changes together.", a_week(sum, book, style)),
+    }
+}
+
+fn a_week(more: Money, book: &Book, style: &NumberStyle) -> String {
+    let shown = |money| show_money(money, book.settings().currency, style);
+    let digits = book.settings().currency.digits();
+    let rounded = Money::from_major(more.major().rounded(digits));
+    match rounded {
+        none if none.is_zero() => "Costs the same a week".to_string(),
+        saved if saved.major().is_negative() => {
+            format!("Saves {} a week", shown(Money::from_major(saved.major().abs())))
+        }
+        more => format!("Costs {} more a week", shown(more)),
     }
 }

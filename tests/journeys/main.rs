@@ -36,5 +36,6 @@ mod switching;
 mod two_tabs;
 mod typed_over;
 mod typing;
+mod undo;
 mod updating;
 mod what_if;

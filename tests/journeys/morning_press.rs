@@ -127,7 +127,7 @@ async fn off_the_shelf(journey: &Journey) {
     journey.wait_for_text("What the filled drinks took is off the shelf.").await;
     journey.click(By::Text("Undo")).await;
     journey.wait_for_text("Short by 0.7 L.").await;
-    journey.click(By::Text("Take this batch out")).await;
+    journey.click(By::Text("Delete batch")).await;
     journey.wait_for_text("What do you make on a day?").await;
     journey.click(By::Text("Undo")).await;
     journey.wait_for_text("2 drinks and sizes, 9 to make, 4 filled.").await;

@@ -227,6 +227,19 @@ fn what_stands_beside_a_step() {
 }
 
 #[test]
+fn what_a_step_was_done_to() {
+    let book = bar();
+    let said = |name: &str, key| words::of(name, key, &book);
+    assert_eq!(said("Trim yield", Some(Key::Ingredient(ingredient_id(CARROTS)))), "Carrots");
+    assert_eq!(said("Price of Carrots", Some(Key::Ingredient(ingredient_id(CARROTS)))), "");
+    assert_eq!(said("Menu price", Some(Key::Offer(offer_id(1, 1)))), "Green, Small cup");
+    assert_eq!(said("Filled", Some(Key::Batch(day("2026-11-26")))), "Batch of 26 Nov 2026");
+    assert_eq!(said("Tax rate", Some(Key::Settings)), "");
+    assert_eq!(said("Remove packaging", Some(Key::Ingredient(ingredient_id(77)))), "", "it is gone");
+    assert_eq!(said("Import a book", None), "");
+}
+
+#[test]
 fn when_a_step_was_done() {
     let today = day("2026-11-26");
     let said = |on: &str, hour, minute| words::moment(Date::from_text(on).unwrap(), hour, minute, today);

@@ -3,12 +3,12 @@
 use brimwright::book::{Book, Container, Edit, Goods, Offer, Pack, Quoted, Record, Settings};
 use brimwright::ledger::Ledger;
 use brimwright::measure::{NumberStyle, Overflow, System};
-use brimwright::price_watch::{Changed, Exposure, Since, WatchError, exposure, since, what_if};
+use brimwright::price_watch::{Changed, ChangedOn, Exposure, Since, WatchError, WeeklyCost, exposure, since, what_if};
 use brimwright::words;
 
 use crate::support::{
-    book, container, day, drink, exact, ingredient, ingredient_id, line, money, offer, offer_id, pack, settings, share,
-    use_of, vessel,
+    book, container, day, drink, exact, ingredient, ingredient_id, line, money, offer, offer_id, pack, pack_id,
+    settings, share, use_of, vessel,
 };
 
 fn style() -> NumberStyle {
@@ -189,4 +189,30 @@ fn what_cannot_be_tried() {
     let missing = brimwright::book::Key::Ingredient(ingredient_id(9));
     let refusal = brimwright::book::Refusal::Missing { key: missing, needed_by: None };
     assert_eq!(said(WatchError::Refused(refusal.clone())), words::refusal(&refusal, &book));
+}
+
+#[test]
+fn what_changed_today_and_what_it_costs_a_week() {
+    let book = bar(None);
+    let juice = Goods::Ingredient(ingredient_id(1));
+    let changed = Changed { goods: juice, before: money("1"), after: money("1.5"), share: Some(share("0.5")) };
+    let change = ChangedOn { pack: pack_id(1), changed, heard: None };
+    let said = spaced(&words::watch::changed(&change, &book, &style()));
+    assert_eq!(said.replace("1\u{a0}L", "1 L"), spaced("1 L: was $1.00, now $1.50, +50.0 %"));
+
+    let cost = |more: &str, counted, unknown| WeeklyCost { more: money(more), counted, unknown };
+    let said = |cost| words::watch::weekly_cost(cost, &book, &style());
+    assert_eq!(said(Some(cost("6", 2, 0))), "Costs $6.00 more a week.");
+    assert_eq!(said(Some(cost("-6.004", 1, 0))), "Saves $6.00 a week.");
+    assert_eq!(said(Some(cost("0.004", 1, 0))), "Costs the same a week.");
+    assert_eq!(said(Some(cost("0", 0, 0))), "Moves no drink.");
+    assert_eq!(said(Some(cost("0", 0, 3))), "Weekly numbers not known.");
+    assert_eq!(said(Some(cost("6", 2, 1))), "Costs $6.00 more a week; weekly number of 1 size not known.");
+    assert_eq!(said(Some(cost("6", 2, 3))), "Costs $6.00 more a week; weekly numbers of 3 sizes not known.");
+    assert_eq!(said(None), words::overflow(Overflow::TooLarge));
+
+    let sum = |costs: &[WeeklyCost]| words::watch::weekly_costs(costs, &book, &style());
+    assert_eq!(sum(&[cost("6", 1, 0), cost("5", 1, 0)]), "Costs $11.00 more a week, all changes together.");
+    assert_eq!(sum(&[cost("6", 1, 0), cost("-8", 2, 1)]), "Saves $2.00 a week, all changes together.");
+    assert_eq!((sum(&[]), sum(&[cost("6", 1, 0), cost("0", 0, 1)])), (String::new(), String::new()));
 }

@@ -34,6 +34,8 @@ pub struct Listed {
     pub id: String,
     /// What was done, in words.
     pub name: String,
+    /// The record that it changed, where it changed one alone.
+    pub of: Option<Key>,
     /// When, in milliseconds since 1970.
     pub at: u64,
     /// Where it stands.
@@ -49,6 +51,7 @@ impl History {
         let listed = |step: &Step| Listed {
             id: step.id.clone(),
             name: step.name.clone(),
+            of: step.of(),
             at: step.at,
             stands: self.stands_on(&mut draft, step),
         };

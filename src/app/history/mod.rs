@@ -10,6 +10,7 @@ mod keeping;
 mod step;
 #[cfg(all(test, not(target_arch = "wasm32")))]
 mod tests;
+mod undated;
 
 use std::collections::BTreeMap;
 

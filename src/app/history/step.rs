@@ -52,6 +52,12 @@ struct Stored {
 }
 
 impl Step {
+    /// The record that it changed, where it changed one alone.
+    pub fn of(&self) -> Option<Key> {
+        let mut keys = self.patch.keys();
+        keys.next().filter(|_| keys.next().is_none())
+    }
+
     /// The step as JSON; none where it cannot be written.
     pub(super) fn text(&self) -> Option<String> {
         let stored = Stored {

@@ -2,6 +2,7 @@
 
 mod keeping;
 mod listing;
+mod undated;
 mod walking;
 
 use std::cell::{Cell, RefCell};

@@ -54,7 +54,7 @@ pub fn Poured(
             };
             changed(book, id, |it| it.headspace = headspace)
         });
-        edit.map_or(Ok(()), |edit| state.apply("How headspace is given", edit))
+        edit.map_or(Ok(()), |edit| state.apply("Headspace", edit))
     });
     let filled = move || state.book.with(|book| book.container(id).and_then(|it| fill(it).ok()));
     let volume = text(move || {

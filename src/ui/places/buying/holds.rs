@@ -34,7 +34,7 @@ pub fn Holds(
             Some(started.map_err(|error| words::fill_error(&error, book)))
         });
         let Some(started) = started else { return Ok(()) };
-        state.apply("How it is known what a container holds", Edit::Put(Record::Container(started?)))
+        state.apply("Brimful capacity", Edit::Put(Record::Container(started?)))
     });
     let about = text(move || {
         match known() {

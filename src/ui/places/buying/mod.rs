@@ -21,6 +21,7 @@ mod shared;
 mod stands;
 mod tabs;
 mod tiers;
+mod todays_changes;
 mod tolerances;
 mod usable;
 mod uses;

@@ -43,7 +43,7 @@ fn Page(id: PackagingId) -> impl IntoView {
     let choose_part = Arc::new(move |chosen: &str| {
         let part = PackagingPart::ALL.iter().copied().find(|part| format!("{part:?}") == chosen);
         let edit = part.and_then(|part| state.book.with_untracked(|book| changed(book, id, |it| it.part = part)));
-        edit.map_or(Ok(()), |edit| state.apply("Part of a container", edit))
+        edit.map_or(Ok(()), |edit| state.apply("Kind of packaging", edit))
     });
     view! {
         <Back to=Route::Buying name="Buying" />

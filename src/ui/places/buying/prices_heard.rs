@@ -120,5 +120,5 @@ fn take_out(state: AppState, goods: Goods, id: PackId, place: usize) {
         })
     });
     // A history without one of its days is in order still.
-    let _ = edit.map(|edit| state.apply("Take out a price heard", edit));
+    let _ = edit.map(|edit| state.apply("Remove a past price", edit));
 }

@@ -5,6 +5,7 @@ use leptos::prelude::*;
 use super::change::price_set;
 use super::heard::{heard_on, still_so};
 use super::tabs::Tabs;
+use super::todays_changes::todays_changes;
 use crate::app::route::Route;
 use crate::book::{
     Book, Edit, Goods, Ingredient, IngredientId, Key, Pack, PackId, Packaging, PackagingId, Record, Settings,
@@ -138,6 +139,7 @@ pub fn QuickPrice() -> impl IntoView {
         <Tabs here=Route::Buying />
         {teach}
         {when(move || !empty(), tools)}
+        {todays_changes()}
         <ul class="prices" class:prices-narrowed=narrowed data-next=SEARCH>
             {rows(listed, price)}
         </ul>

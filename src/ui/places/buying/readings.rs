@@ -113,7 +113,7 @@ fn reading_row(state: AppState, id: ContainerId, place: usize, refused: RwSignal
                 }
             })
         });
-        refused.set(edit.and_then(|edit| state.apply("Take out a reading", edit).err()));
+        refused.set(edit.and_then(|edit| state.apply("Remove reading", edit).err()));
     };
     view! {
         <li class="reading">

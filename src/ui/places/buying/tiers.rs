@@ -114,7 +114,7 @@ fn tier_row(state: AppState, goods: Goods, id: PackId, place: usize) -> AnyView 
             })
         });
         // Taking a lower price out is never refused.
-        let _ = edit.map(|edit| state.apply("Take out a lower price", edit));
+        let _ = edit.map(|edit| state.apply("Remove volume price", edit));
     };
     view! {
         <li class="reading">

@@ -124,7 +124,7 @@ fn Row(of: Key, packaging: PackagingId) -> impl IntoView {
         let edit =
             state.book.with_untracked(|book| changed(book, of, |uses| uses.retain(|used| used.packaging != packaging)));
         // Taking packaging out of a set is never refused.
-        let _ = edit.map(|edit| state.apply("Take out of a container set", edit));
+        let _ = edit.map(|edit| state.apply("Remove packaging", edit));
     };
     view! {
         <li class="set-row">

@@ -103,14 +103,14 @@ fn Rules(id: OfferId) -> impl IntoView {
     let choose_rule = Arc::new(move |chosen: &str| {
         let rule = FillRule::ALL.iter().copied().find(|rule| format!("{rule:?}") == chosen);
         let edit = state.book.with_untracked(|book| changed(book, id, |it| it.rule = rule.unwrap_or(it.rule)));
-        edit.map_or(Ok(()), |edit| state.apply("Rule for the fill", edit))
+        edit.map_or(Ok(()), |edit| state.apply("Fill rule", edit))
     });
     let shares: Vec<(String, String)> =
         Accepted::ALL.iter().map(|it| (format!("{it:?}"), untrack(|| state.percent(it.share())))).collect();
     let choose_share = Arc::new(move |chosen: &str| {
         let share = Accepted::ALL.iter().copied().find(|it| format!("{it:?}") == chosen);
         let edit = state.book.with_untracked(|book| changed(book, id, |it| it.accepted = share.unwrap_or(it.accepted)));
-        edit.map_or(Ok(()), |edit| state.apply("Share that may be short", edit))
+        edit.map_or(Ok(()), |edit| state.apply("Allowed short fills", edit))
     });
     let rule = move || state.book.with(|book| filling(book, id).map(|it| it.rule));
     let volume = |book: &Book| Wanted { dimensions: &[Dimension::Volume], unit: book.settings().units.drink_unit() };
@@ -202,7 +202,7 @@ fn Weighings(id: OfferId) -> impl IntoView {
                 })
             });
             // Taking a weighing out is never refused.
-            let _ = edit.map(|edit| state.apply("Take a weighing out", edit));
+            let _ = edit.map(|edit| state.apply("Remove weighing", edit));
         };
         view! {
             <li>
@@ -289,7 +289,7 @@ fn figures(state: AppState, id: OfferId, fill: PackagedFill) -> AnyView {
     let set = edit.filter(|_| differs(fill.poured, target.target)).map(|edit| {
         let pour = move || {
             // The target was checked to fit the container, so it is not refused.
-            let _ = state.apply("Pour the fill target", edit.clone());
+            let _ = state.apply("Set the fill", edit.clone());
         };
         view! {
             <p class="actions">

@@ -147,19 +147,19 @@ pub fn LineRow(
                 }
             })
         });
-        edit.map_or(Ok(()), |edit| state.apply("Stage of an ingredient", edit))
+        edit.map_or(Ok(()), |edit| state.apply("Ingredient as used", edit))
     });
     let scalings: Vec<(String, String)> =
         SCALINGS.map(|(key, scaling)| (key.to_string(), words::scaling(scaling).to_string())).to_vec();
     let scaling = text(move || this().map(|line| scaling_key(line.scaling).to_string()).unwrap_or_default());
     let choose_scaling = Arc::new(move |chosen: &str| {
         let edit = state.book.with_untracked(|book| changed(book, drink, |it| follow(it, line, chosen)));
-        edit.map_or(Ok(()), |edit| state.apply("How an ingredient follows the size", edit))
+        edit.map_or(Ok(()), |edit| state.apply("Recipe scaling", edit))
     });
     let remove = move || {
         let edit = state.book.with_untracked(|book| changed(book, drink, |it| it.lines.retain(|it| it.id != line)));
         // Taking a line out of a recipe is never refused.
-        let _ = edit.map(|edit| state.apply("Take out of a recipe", edit));
+        let _ = edit.map(|edit| state.apply("Remove from recipe", edit));
     };
     let in_steps = move || this().is_some_and(|line| matches!(line.scaling, Scaling::Stepped(_)));
     let in_scoops =

@@ -110,7 +110,7 @@ fn AverageOfWeeks() -> impl IntoView {
     let average = move || -> Option<Average> { state.book.with(|book| sales::average(book, now)).ok().flatten() };
     let adopt = move || {
         if let Some(average) = untrack(average) {
-            refused.set(state.apply("Average of the weeks", average.edit).err());
+            refused.set(state.apply("Weekly numbers from sales", average.edit).err());
         }
     };
     let about = text(move || average().map(|average| words::weeks_averaged(&average)).unwrap_or_default());

@@ -143,13 +143,13 @@ fn Page(id: ScenarioId) -> impl IntoView {
     let adopt = move || {
         let edit = state.book.with_untracked(|book| book.scenario(id).map(|scenario| scenario.adopted(book)));
         let Some(edit) = edit else { return };
-        match state.apply("Adopt a scenario", edit) {
+        match state.apply("Make scenario the menu", edit) {
             Ok(()) => go(Route::Drinks),
             Err(sentence) => refused.set(Some(sentence)),
         }
     };
     let drop_it = move || {
-        if state.apply("Drop a scenario", Edit::Remove(Key::Scenario(id))).is_ok() {
+        if state.apply("Discard scenario", Edit::Remove(Key::Scenario(id))).is_ok() {
             go(Route::Scenarios);
         }
     };

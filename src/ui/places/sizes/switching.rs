@@ -74,7 +74,7 @@ fn Page(asking: Asking) -> impl IntoView {
         let kept = asking.kept.get_untracked();
         let edit = state.book.with_untracked(|book| sell_in_the_new_size(book, question, &switch, kept));
         asking.ask(question);
-        let applied = edit.map_err(words::overflow).and_then(|edit| state.apply("Another size", edit));
+        let applied = edit.map_err(words::overflow).and_then(|edit| state.apply("Switch sizes", edit));
         done.set(applied.is_ok());
         refused.set(applied.err());
     };

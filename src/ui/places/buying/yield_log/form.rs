@@ -154,7 +154,7 @@ impl Form {
         let state = self.state;
         let Some(place) = self.place.get_untracked() else { return };
         let edit = state.book.with_untracked(|book| take_out(book, self.id, place).map_err(words::yield_log::error));
-        match edit.and_then(|edit| state.apply("Take a weighing out", edit)) {
+        match edit.and_then(|edit| state.apply("Remove weighing", edit)) {
             Ok(()) => self.start(None),
             Err(refused) => self.refused.set(Some(refused)),
         }

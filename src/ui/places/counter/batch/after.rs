@@ -37,13 +37,13 @@ pub fn After(
             Some((Err(error), _)) => Err(words::overflow(error)),
             Some((Ok(used), noted)) => {
                 let sentence = said(state, |words| words.taken(&used));
-                state.apply("Taken off the shelf", Edit::Together(vec![used.edit, noted])).map(|()| taken.set(sentence))
+                state.apply("Deduct from stock", Edit::Together(vec![used.edit, noted])).map(|()| taken.set(sentence))
             }
         };
         refused.set(put.err());
     };
     let remove = move || {
-        let removed = state.apply("A batch taken out", Edit::Remove(Key::Batch(day)));
+        let removed = state.apply("Delete batch", Edit::Remove(Key::Batch(day)));
         if removed.is_ok() {
             go(Route::Batches);
         }
@@ -68,7 +68,7 @@ pub fn After(
                     "Take what it used off the shelf"
                 </button>
                 <button class="quiet" on:click=press(remove)>
-                    "Take this batch out"
+                    "Delete batch"
                 </button>
             </p>
             <p class="soft" role="status">{said}</p>

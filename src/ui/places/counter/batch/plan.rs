@@ -43,7 +43,7 @@ pub fn Plan(
         let Some(Key::Offer(offer)) = Key::from_text(chosen) else { return Ok(()) };
         let one = std::iter::once((offer, Exact::ZERO));
         let edit = state.book.with_untracked(|book| takes_up(book, day, &mut one.into_iter()));
-        edit.map_or(Ok(()), |edit| state.apply("A drink to make", edit))
+        edit.map_or(Ok(()), |edit| state.apply("Add to batch", edit))
     });
     let row = move |key| match key {
         Key::Offer(offer) => view! { <MakeRow day offer /> }.into_any(),
@@ -87,7 +87,7 @@ fn MakeRow(day: Date, offer: OfferId) -> impl IntoView {
     };
     let take_out = move || {
         let edit = state.book.with_untracked(|book| without(book, day, offer));
-        let _ = edit.map(|edit| state.apply("Taken out of the batch", edit));
+        let _ = edit.map(|edit| state.apply("Remove from batch", edit));
     };
     let commit =
         fields::count("Number to make", move |book, units| takes_up(book, day, &mut std::iter::once((offer, units))));

@@ -117,7 +117,7 @@ fn Fields(id: ScenarioId, offer: OfferId) -> impl IntoView {
         let edit = state.book.with_untracked(|book| changed(book, id, |it| it.offers.retain(|it| it.id() != offer)));
         if let Some(edit) = edit {
             // Taking out of a list that holds is not refused.
-            let _ = state.apply("Take a size out of a scenario", edit);
+            let _ = state.apply("Remove size from scenario", edit);
         }
     };
     view! {

@@ -1,0 +1,129 @@
+//! Today's changes: every price that changed today, what it costs or saves a week, and its own
+//! Undo.
+
+use std::time::Duration;
+
+use leptos::prelude::*;
+
+use crate::app::last_change::LastChange;
+use crate::app::route::Route;
+use crate::book::{Goods, Key};
+use crate::price_watch::{ChangedOn, WeeklyCost, changed_on, put_back, weekly_cost};
+use crate::ui::live::{live, press, text, when};
+use crate::ui::state::AppState;
+use crate::ui::today::{midnight, today};
+use crate::words;
+
+/// How long typing rests before what a price costs a week is computed: no keystroke waits for it.
+const REST: Duration = Duration::from_millis(200);
+
+/// What changed prices cost a week, each as it stood when it was computed; none where it cannot be.
+type Costs = RwSignal<Vec<(ChangedOn, Option<WeeklyCost>)>>;
+
+/// Every price that changed today; nothing where none did.
+pub fn todays_changes() -> AnyView {
+    let state = AppState::here();
+    let costs: Costs = RwSignal::new(Vec::new());
+    let changes = Memo::new(move |_| state.book.with(|book| changes(state, book)));
+    let timer = StoredValue::new(None::<TimeoutHandle>);
+    let rest = move || {
+        if let Some(timer) = timer.try_update_value(Option::take).flatten() {
+            timer.clear();
+        }
+    };
+    // What a price costs hangs on recipes too, and those change on other screens and in other tabs.
+    Effect::new(move |_| {
+        let goods = |key: &Key| matches!(key, Key::Ingredient(_) | Key::Packaging(_));
+        let others = |change: &LastChange| !change.touched.iter().all(goods);
+        if state.last_change.with(|change| change.as_ref().is_some_and(others)) {
+            costs.set(Vec::new());
+        }
+    });
+    Effect::new(move |_| {
+        changes.track();
+        costs.track();
+        rest();
+        let next = move || compute_next(state, changes, costs);
+        timer.set_value(set_timeout_with_handle(next, REST).ok());
+    });
+    on_cleanup(rest);
+    when(
+        move || changes.with(|changes| !changes.is_empty()),
+        move || {
+            let sum = text(move || {
+                let known: Vec<WeeklyCost> =
+                    changes.with(|changes| changes.iter().filter_map(|it| cost_of(costs, it).flatten()).collect());
+                state.book.with(|book| state.style.with(|style| words::watch::weekly_costs(&known, book, style)))
+            });
+            let rows = live(move || {
+                changes.with(|changes| changes.iter().map(|it| row(state, it, costs)).collect_view()).into_any()
+            });
+            view! {
+                <section class="section changes">
+                    <h2>"Today's changes"</h2>
+                    <p class="about" role="status">{sum}</p>
+                    <ul>{rows}</ul>
+                </section>
+            }
+            .into_any()
+        },
+    )
+}
+
+fn changes(state: AppState, book: &crate::book::Book) -> Vec<ChangedOn> {
+    let since = midnight();
+    let undated = |goods: Goods, pack| state.history.with(|history| history.undated_price(goods, pack, since));
+    changed_on(book, today(), &undated).unwrap_or_default()
+}
+
+/// Computes the first cost that is not known, one at a time, so that the page answers in between.
+fn compute_next(state: AppState, changes: Memo<Vec<ChangedOn>>, costs: Costs) {
+    let next = changes.with_untracked(|changes| changes.iter().find(|it| cost_of(costs, it).is_none()).copied());
+    let Some(change) = next else { return };
+    let cost =
+        state.book.with_untracked(|book| state.ledger.with_untracked(|ledger| weekly_cost(book, ledger, &change).ok()));
+    costs.update(|costs| {
+        costs.retain(|(of, _)| (of.changed.goods, of.pack) != (change.changed.goods, change.pack));
+        costs.push((change, cost));
+    });
+}
+
+/// What a change costs, following it; none where it is not computed yet.
+fn cost_of(costs: Costs, change: &ChangedOn) -> Option<Option<WeeklyCost>> {
+    costs.with(|costs| costs.iter().find(|(of, _)| of == change).map(|(_, cost)| *cost))
+}
+
+fn row(state: AppState, change: &ChangedOn, costs: Costs) -> AnyView {
+    let change = *change;
+    let goods = change.changed.goods;
+    let (name, said) = state.book.with_untracked(|book| {
+        let said = state.style.with_untracked(|style| words::watch::changed(&change, book, style));
+        (book.name(Key::from(goods)), said)
+    });
+    let cost = text(move || {
+        let said = |cost: Option<WeeklyCost>| {
+            state.book.with_untracked(|book| state.style.with(|style| words::watch::weekly_cost(cost, book, style)))
+        };
+        cost_of(costs, &change).map(said).unwrap_or_default()
+    });
+    let step = words::steps::undo_of(&format!("Price of {name}"));
+    let label = step.clone();
+    let undo = move || {
+        let edit = state.book.with_untracked(|book| put_back(book, &change));
+        // What stood before holds still.
+        let _ = edit.map(|edit| state.apply(&step, edit));
+    };
+    view! {
+        <li class="step-done">
+            <p>
+                <a href=Route::of_goods(goods).address()>{name}</a>
+                <span class="soft">{said}</span>
+                <span class="soft">{cost}</span>
+            </p>
+            <button class="button" aria-label=label on:click=press(undo)>
+                "Undo"
+            </button>
+        </li>
+    }
+    .into_any()
+}
