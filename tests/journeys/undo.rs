@@ -1,14 +1,17 @@
 //! Undo reaches across reload, closing and switching books; single steps go back by themselves;
 //! another tab's work stays; and at the Counter what is done there can be undone there.
 
-use crate::harness::{By, Journey};
+use crate::harness::{By, Engine, Journey, in_each_engine};
+
+in_each_engine!(undo_reaches_across_reload_and_closing_the_book);
+in_each_engine!(another_tabs_price_stays_and_a_sentence_says_so);
 
 const APPLES: By<'_> = By::Label("Price of Apples");
 const CARROTS: By<'_> = By::Label("Price of Carrots");
 const DEMO: By<'_> = By::Text("Look around in Marrowgate Juice Hall");
 
-async fn start(name: &'static str) -> Journey {
-    let journey = Journey::start(name).await;
+async fn start(engine: Engine, name: &'static str) -> Journey {
+    let journey = Journey::start_in(engine, name).await;
     journey.open().await;
     journey.click(DEMO).await;
     journey.click(By::Text("Buying")).await;
@@ -21,9 +24,8 @@ async fn expect_steps(journey: &Journey, expected: &[&str]) {
     journey.expect_each("dialog[open] .step-done p > span:first-child", expected).await;
 }
 
-#[tokio::test]
-async fn undo_reaches_across_reload_and_closing_the_book() {
-    let journey = start("undo_across").await;
+async fn undo_reaches_across_reload_and_closing_the_book(engine: Engine) {
+    let journey = start(engine, "undo_across").await;
     journey.enter(APPLES, "44.25").await;
     journey.enter(CARROTS, "35").await;
     journey.wait_until_saved().await;
@@ -61,7 +63,7 @@ async fn undo_reaches_across_reload_and_closing_the_book() {
 
 #[tokio::test]
 async fn one_step_goes_back_by_itself_and_one_that_others_hang_on_says_so() {
-    let journey = start("undo_list").await;
+    let journey = start(Engine::Chromium, "undo_list").await;
     journey.enter(APPLES, "44.25").await;
     journey.enter(CARROTS, "35").await;
     journey.enter(CARROTS, "36").await;
@@ -86,9 +88,8 @@ async fn one_step_goes_back_by_itself_and_one_that_others_hang_on_says_so() {
     journey.expect_value(APPLES, "44.25").await;
 }
 
-#[tokio::test]
-async fn another_tabs_price_stays_and_a_sentence_says_so() {
-    let journey = start("undo_tabs").await;
+async fn another_tabs_price_stays_and_a_sentence_says_so(engine: Engine) {
+    let journey = start(engine, "undo_tabs").await;
     journey.open_another_tab().await;
     journey.click(By::Text("Buying")).await;
     journey.expect_value(APPLES, "38.00").await;
@@ -118,7 +119,7 @@ async fn another_tabs_price_stays_and_a_sentence_says_so() {
 
 #[tokio::test]
 async fn todays_changes_stand_under_the_search_each_with_its_undo() {
-    let journey = start("undo_today").await;
+    let journey = start(Engine::Chromium, "undo_today").await;
     journey.expect_count(".changes", 0).await;
     journey.enter(APPLES, "44.25").await;
     journey.enter(CARROTS, "35").await;
@@ -146,7 +147,7 @@ async fn todays_changes_stand_under_the_search_each_with_its_undo() {
 
 #[tokio::test]
 async fn what_is_done_at_the_counter_is_undone_at_the_counter() {
-    let journey = start("undo_locked").await;
+    let journey = start(Engine::Chromium, "undo_locked").await;
     journey.enter(APPLES, "44.25").await;
     journey.go("#/counter").await;
     journey.type_into(By::Label("PIN of 4 to 8 digits"), "4207").await;
