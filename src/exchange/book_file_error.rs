@@ -51,6 +51,8 @@ pub enum BookFileError {
         key: Key,
         /// The first one's name, shortened.
         name: String,
+        /// The line of the second, from 1.
+        line: usize,
     },
     /// The book refuses a record.
     Refused {
@@ -58,6 +60,8 @@ pub enum BookFileError {
         key: Key,
         /// Its name, shortened; empty where it has none.
         name: String,
+        /// The line that it begins on, from 1.
+        line: usize,
         /// Why.
         refusal: Refusal,
     },
@@ -73,6 +77,8 @@ pub struct Place {
     /// The way there, such as `drinks[2].lines[0].amount`, shortened; empty for the whole file.
     /// Positions are counted from 0.
     pub path: String,
+    /// The name of the record there, shortened; empty where it has none or none can be read.
+    pub name: String,
 }
 
 /// What is wrong at a place.
@@ -84,8 +90,12 @@ pub enum Fault {
     MissingField(String),
     /// A field is there twice.
     RepeatedField(String),
-    /// The value cannot be read; the reason in English, shortened.
+    /// The value cannot be read; the reader's reason, shortened.
     Unreadable(String),
+    /// A list has more entries than this, the most that is read.
+    TooMany(usize),
+    /// A record has more bytes than this, the most that is read.
+    TooLarge(usize),
 }
 
 impl BookFileError {
@@ -95,11 +105,16 @@ impl BookFileError {
 }
 
 /// Most letters of the file's own text that an error repeats.
-const SHORT: usize = 120;
+const SHORT: usize = 60;
 
 /// The text, or its beginning and an ellipsis.
 pub(super) fn shortened(text: &str) -> String {
-    match text.char_indices().nth(SHORT) {
+    cut(text, SHORT)
+}
+
+/// The text, or its first letters and an ellipsis.
+pub(super) fn cut(text: &str, letters: usize) -> String {
+    match text.char_indices().nth(letters) {
         None => text.to_string(),
         Some((end, _)) => format!("{}…", text.get(..end).unwrap_or_default()),
     }

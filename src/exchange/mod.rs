@@ -10,12 +10,15 @@ mod header;
 mod offers_csv;
 mod place;
 mod preview;
+mod reading;
 mod salvage;
+mod split;
 mod till;
 
 pub use book_file::{FORMAT, MAX_BYTES, VERSION, read, take_in, write};
 pub use book_file_error::{BookFileError, Fault, Place};
 pub use offers_csv::{Lack, offer_columns, write_offers};
 pub use preview::{Counts, Preview, preview};
+pub use reading::{MAX_RECORD_BYTES, Reading, text};
 pub use salvage::{LeftOut, TakenIn, WhyLeftOut};
 pub use till::{BadRow, DayOrder, Days, Row, Table, Taken, TakenWeek, Till, TillError, Why, read_table, take};

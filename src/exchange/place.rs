@@ -1,17 +1,28 @@
 //! Where in a book file a value could not be read: the reader knows the byte at which it gave
 //! up; the way there and the line of the value itself are found here.
 
-use super::book_file_error::shortened;
+use super::book_file_error::{cut, shortened};
 use super::{BookFileError, Fault, Place};
 
-/// The reader's error with its place. The text must be JSON at least as far as the reader came.
-pub(super) fn unreadable(text: &str, error: &serde_json::Error) -> BookFileError {
+/// The reader's error with its place. What was read begins at `begins`; the text must be JSON at
+/// least as far as the reader came.
+pub(super) fn unreadable(text: &str, begins: usize, error: &serde_json::Error, name: String) -> BookFileError {
     let message = error.to_string();
     let message = message.rsplit_once(" at line ").map_or(message.as_str(), |(message, _)| message);
-    let gave_up = byte_of(text, error.line(), error.column());
+    let read = text.get(begins..).unwrap_or_default();
+    let gave_up = begins.saturating_add(byte_of(read, error.line(), error.column()));
     let (wanted, fault) = fault(message);
-    let found = find(text, gave_up, wanted);
-    BookFileError::Value { place: place(text, found), fault }
+    at(text, find(text, gave_up, wanted), fault, name)
+}
+
+/// What is wrong at a byte, in the record of this name.
+pub(super) fn at(text: &str, byte: usize, fault: Fault, name: String) -> BookFileError {
+    BookFileError::Value { place: place(text, byte, name), fault }
+}
+
+/// The line, from 1, that a byte stands in.
+pub(super) fn line(text: &str, byte: usize) -> usize {
+    text.get(..byte).unwrap_or(text).matches('\n').count().saturating_add(1)
 }
 
 /// What is wrong, and what of the text it is about.
@@ -25,9 +36,24 @@ fn fault(message: &str) -> (Token, Fault) {
     let unknown = message.strip_prefix("unknown field `").and_then(|rest| rest.rsplit_once("`, expected "));
     match unknown {
         Some((field, _)) => (Token::Name, Fault::UnknownField(shortened(field))),
-        None => (Token::Value, Fault::Unreadable(shortened(message))),
+        None => (Token::Value, Fault::Unreadable(reason(message))),
     }
 }
+
+/// The reader's words, with what they repeat of the file cut short.
+fn reason(message: &str) -> String {
+    let marks = [("\"", "\" is not "), ("`", "`, expected ")];
+    for (opens, closes) in marks {
+        let Some((before, rest)) = message.split_once(opens) else { continue };
+        if let Some((quoted, after)) = rest.split_once(closes) {
+            return cut(&format!("{before}{opens}{}{closes}{after}", shortened(quoted)), REASON);
+        }
+    }
+    cut(message, REASON)
+}
+
+/// Most letters of a reason.
+const REASON: usize = 120;
 
 /// The byte at a line (from 1) and a column (bytes of the line before it).
 fn byte_of(text: &str, line: usize, column: usize) -> usize {
@@ -35,14 +61,9 @@ fn byte_of(text: &str, line: usize, column: usize) -> usize {
     lines_before.map(str::len).sum::<usize>().saturating_add(column)
 }
 
-fn place(text: &str, byte: usize) -> Place {
-    let before = text.get(..byte).unwrap_or(text);
-    let in_line = before.rsplit('\n').next().unwrap_or_default();
-    Place {
-        line: before.matches('\n').count().saturating_add(1),
-        column: in_line.len().saturating_add(1),
-        path: path(text, byte),
-    }
+fn place(text: &str, byte: usize, name: String) -> Place {
+    let in_line = text.get(..byte).unwrap_or(text).rsplit('\n').next().unwrap_or_default();
+    Place { line: line(text, byte), column: in_line.len().saturating_add(1), path: path(text, byte), name }
 }
 
 /// What is met on the way through JSON.

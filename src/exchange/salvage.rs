@@ -57,15 +57,16 @@ const ROW: &str = "{\"book\":";
 /// What the book is called where nothing says its name.
 const NAMELESS: &str = "Repaired book";
 
-/// The book in the lines of a stored book; none where no line of `text` is a whole row.
-pub(super) fn salvage(text: &str) -> Option<TakenIn> {
-    let is_row = |line: &str| line.starts_with(ROW) && Row::from_text(line).is_ok();
-    text.lines().any(is_row).then(|| Lines::read(text).book())
+/// Whether a text is the lines of a stored book: at least one of them is a whole row.
+pub(super) fn is_stored(text: &str) -> bool {
+    text.lines().any(|line| line.starts_with(ROW) && Row::from_text(line).is_ok())
 }
 
 /// The lines of a stored book as they were read.
 #[derive(Default)]
-struct Lines {
+pub(super) struct Lines {
+    /// How many were read.
+    read: usize,
     /// The name in the entry.
     name: Option<String>,
     /// The newest row of each record, with its line.
@@ -76,22 +77,24 @@ struct Lines {
 }
 
 impl Lines {
-    fn read(text: &str) -> Lines {
-        let mut lines = Lines::default();
-        for (line, text) in (1..).zip(text.lines()) {
-            match (Row::from_text(text), BookEntry::from_text(text)) {
-                (Ok(row), _) => lines.take(line, row),
-                (Err(_), Ok(entry)) => lines.name = Some(entry.name),
-                (Err(_), Err(_)) => {
-                    let key = between(text, "\"key\":\"").and_then(Key::from_text);
-                    let name = between(text, "\"name\":\"").filter(|name| !name.contains('\\')).unwrap_or_default();
-                    let entry = line == 1 && key.is_none() && !text.starts_with(ROW);
-                    let why = if entry { WhyLeftOut::Entry } else { WhyLeftOut::Damaged };
-                    lines.left_out.push(LeftOut { line: Some(line), key, name: shortened(name), why });
+    /// Reads one line, without its end.
+    pub(super) fn take_line(&mut self, text: &str) {
+        self.read = self.read.saturating_add(1);
+        let line = self.read;
+        match (Row::from_text(text), BookEntry::from_text(text)) {
+            (Ok(row), _) => self.take(line, row),
+            (Err(_), Ok(entry)) => self.name = Some(entry.name),
+            (Err(_), Err(_)) => {
+                let key = between(text, "\"key\":\"").and_then(Key::from_text);
+                let name = between(text, "\"name\":\"").filter(|name| !name.contains('\\')).unwrap_or_default();
+                let entry = line == 1 && key.is_none() && !text.starts_with(ROW);
+                let why = if entry { WhyLeftOut::Entry } else { WhyLeftOut::Damaged };
+                if let Some(key) = key {
+                    self.names.entry(key).or_insert_with(|| shortened(name));
                 }
+                self.left_out.push(LeftOut { line: Some(line), key, name: shortened(name), why });
             }
         }
-        lines
     }
 
     fn take(&mut self, line: usize, row: Row) {
@@ -113,10 +116,7 @@ impl Lines {
 
     /// The name of a record; an offer's is its drink's and container's.
     fn name(&self, key: Key) -> String {
-        let known = |key: Key| {
-            let damaged = self.left_out.iter().find(|out| out.key == Some(key)).map(|out| out.name.clone());
-            self.names.get(&key).cloned().or(damaged).filter(|name| !name.is_empty())
-        };
+        let known = |key: Key| self.names.get(&key).cloned().filter(|name| !name.is_empty());
         match key {
             Key::Offer(id) => {
                 let parts = [known(Key::Drink(id.drink)), known(Key::Container(id.container))];
@@ -127,7 +127,7 @@ impl Lines {
     }
 
     /// Puts in what is whole. Keys are in the order of need: what is needed goes in first.
-    fn book(mut self) -> TakenIn {
+    pub(super) fn book(mut self) -> TakenIn {
         let rows = std::mem::take(&mut self.rows);
         let mut book = Book::new(Settings::new(self.name.as_deref().unwrap_or(NAMELESS)));
         let mut settings = false;

@@ -292,6 +292,5 @@ async fn fetch_demo() -> Result<Book, String> {
     let response = JsFuture::from(window().fetch_with_str(DEMO)).await.map_err(lost)?;
     let text = response.unchecked_into::<web_sys::Response>().text().map_err(lost)?;
     let text = JsFuture::from(text).await.map_err(lost)?.as_string().unwrap_or_default();
-    let nothing = Book::new(Settings::new(""));
-    exchange::read(text).map_err(|error| words::book_file_error(&error, &nothing))
+    exchange::read(text).map_err(|error| words::book_file_error(&error))
 }

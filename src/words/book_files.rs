@@ -1,11 +1,12 @@
 //! Why a book file cannot be taken in.
 
-use super::refusals;
-use crate::book::Book;
+use super::refusals::{kind, problem_at, with_article};
+use super::sales::{batch, week};
+use crate::book::{Key, Refusal};
 use crate::exchange::{BookFileError, Counts, Fault, Place, Preview};
 
-/// The sentence for a book file that cannot be taken in. `open` is the book on the screen.
-pub fn book_file_error(error: &BookFileError, open: &Book) -> String {
+/// The sentence for a book file that cannot be taken in.
+pub fn book_file_error(error: &BookFileError) -> String {
     match error {
         BookFileError::TooLarge { .. } => {
             "The file is larger than 10 MB, more than any book needs. Choose another.".to_string()
@@ -28,30 +29,122 @@ pub fn book_file_error(error: &BookFileError, open: &Book) -> String {
         BookFileError::Newer { version } => {
             format!("The file is of version {version}, newer than this Brimwright knows. Update Brimwright first.")
         }
-        BookFileError::Value { place, fault } => format!("{} {}", at(place), value(fault)),
-        BookFileError::Twice { key, name } => {
-            format!("“{name}” ({key}) is in the file twice under one id. Keep one of them.")
+        BookFileError::Value { place, fault } => format!("{}: {}", at(place), value(fault)),
+        BookFileError::Twice { key, name, line } => {
+            format!("Line {line}: {} is in the file twice under one id. Keep one of them.", the(*key, name))
         }
-        BookFileError::Refused { name, refusal, key } => {
-            let name = if name.is_empty() { key.to_string() } else { format!("“{name}”") };
-            format!("{name} in the file does not hold: {}", refusals::refusal(refusal, open))
+        BookFileError::Refused { key, name, line, refusal } => {
+            format!("Line {line}: {}", refused(*key, name, refusal))
         }
     }
 }
 
+/// A record as the file has it: "the ingredient “Apples”".
+fn the(key: Key, name: &str) -> String {
+    match key {
+        Key::Week(monday) => format!("the {}", week(monday)),
+        Key::Batch(day) => format!("the {}", batch(day)),
+        key if name.is_empty() => format!("the {}", kind(key)),
+        key => format!("the {} “{name}”", kind(key)),
+    }
+}
+
+fn refused(key: Key, name: &str, refusal: &Refusal) -> String {
+    match refusal {
+        Refusal::Missing { key: needed, .. } => format!(
+            "{} needs {} that is not in the file. Add it to the file, or choose another copy.",
+            the(key, name),
+            with_article(*needed)
+        ),
+        Refusal::Field { field, problem, .. } => {
+            format!("{} does not hold. {}", the(key, name), problem_at(*field, *problem))
+        }
+        Refusal::InUse { .. } => format!("{} does not fit the rest. Choose another copy.", the(key, name)),
+    }
+}
+
+/// The line and the way to a value: "Line 12, ingredient “Apples”, pack 2, price".
 fn at(place: &Place) -> String {
-    match place.path.as_str() {
-        "" => format!("Line {}:", place.line),
-        path => format!("Line {} ({path}):", place.line),
+    let mut said = format!("Line {}", place.line);
+    for (step, name) in place.path.split('.').zip(std::iter::once(place.name.as_str()).chain(std::iter::repeat(""))) {
+        let (field, position) = step.split_once('[').unwrap_or((step, ""));
+        let position = position.split(']').next().and_then(|position| position.parse().ok());
+        let called = match position.map(|position: usize| position.saturating_add(1)) {
+            _ if field.is_empty() => continue,
+            None => field.replace('-', " "),
+            Some(_) if !name.is_empty() => format!("{} “{name}”", one_of(field)),
+            Some(position) => format!("{} {position}", one_of(field)),
+        };
+        said.push_str(", ");
+        said.push_str(&called);
+    }
+    said
+}
+
+/// What one entry of a list of the file is called.
+fn one_of(list: &str) -> String {
+    match list {
+        "offers" => "size".to_string(),
+        "seen-prices" => "price seen elsewhere".to_string(),
+        "batches" => "batch".to_string(),
+        "earlier" => "earlier price".to_string(),
+        "sold" | "makes" => "line".to_string(),
+        "set" | "uses" => "packaging".to_string(),
+        "shared" => "packaging set".to_string(),
+        list => list.trim_end_matches('s').replace('-', " "),
     }
 }
 
 fn value(fault: &Fault) -> String {
     match fault {
-        Fault::UnknownField(name) => format!("“{name}” is not known here. Take it out."),
-        Fault::MissingField(name) => format!("“{name}” is missing. Put it in."),
-        Fault::RepeatedField(name) => format!("“{name}” stands there twice. Keep one of them."),
-        Fault::Unreadable(why) => format!("{why}."),
+        Fault::UnknownField(name) => format!("“{name}” is not a field that belongs here. Remove it."),
+        Fault::MissingField(name) => format!("“{name}” is missing. Add it, or choose another copy."),
+        Fault::RepeatedField(name) => format!("“{name}” is here twice. Keep one of them."),
+        Fault::TooMany(most) => {
+            format!("the list goes on after {most} entries, more than a book can hold. Choose another copy.")
+        }
+        Fault::TooLarge(bytes) => {
+            let megabytes = bytes.checked_div(1_000_000).unwrap_or_default();
+            format!("this part alone is larger than {megabytes} MB, more than any book needs. Choose another copy.")
+        }
+        Fault::Unreadable(reason) => expected(reason),
+    }
+}
+
+/// What is wanted in the place of a value, with an example. The reader says it in the words of
+/// programs, which nobody else should have to read.
+fn expected(reason: &str) -> String {
+    let found = reason.split_once('"').and_then(|(_, rest)| rest.rsplit_once("\" is not "));
+    let found = found.map(|(found, _)| format!("“{found}” is not")).unwrap_or_else(|| "This is not".to_string());
+    let kinds = [
+        ("is not an amount", "an amount. Type a number and a unit, such as \"40 lb\" or \"16 fl oz\"."),
+        ("is not a length", "a length. Type a number and a unit, such as \"90 mm\" or \"3.5 in\"."),
+        ("is not a day", "a day. Type year, month and day, such as \"2026-11-23\"."),
+        ("is not a currency", "a currency known here. Type its code, such as \"USD\"."),
+        ("is not a plain decimal", "a number. Type up to 9 digits, a point and up to 8 more, such as \"25.80\"."),
+        ("is not an id", "an id. Type 1 to 16 of the signs 0 to 9 and a to f, such as \"1a\"."),
+    ];
+    if let Some((_, kind)) = kinds.iter().find(|(mark, _)| reason.contains(mark)) {
+        return format!("{found} {kind}");
+    }
+    let mut quoted = reason.split('`').skip(1).step_by(2);
+    if reason.starts_with("unknown variant") {
+        let found = quoted.next().unwrap_or_default();
+        let choices: Vec<String> = quoted.take(3).map(|choice| format!("\"{choice}\"")).collect();
+        return format!("“{found}” is not a choice here. Type one such as {}.", choices.join(", "));
+    }
+    match (reason.rsplit_once("expected ").map(|(_, wanted)| wanted), quoted.next()) {
+        (Some("a string"), Some(bare)) => {
+            format!("{bare} stands without quotation marks. Type \"{bare}\".")
+        }
+        (Some("a string"), None) => "text in quotation marks belongs here, such as \"25.80\".".to_string(),
+        (Some("a sequence"), _) => "a list in square brackets belongs here, such as [].".to_string(),
+        (Some("a boolean"), _) => "true or false belongs here, such as false.".to_string(),
+        (Some(wanted), _) if wanted.starts_with("a volume") || wanted.contains("cup or bottle") => {
+            "a volume belongs here, such as \"16 fl oz\".".to_string()
+        }
+        (Some(_), _) => "a group in braces belongs here, such as {\"share\": \"0.05\"}.".to_string(),
+        (None, _) => "this value cannot be read. Type it anew, or choose another copy.".to_string(),
     }
 }
 

@@ -142,13 +142,17 @@ pub fn till_error(error: TillError) -> String {
 
 /// A row that is left out, with its line and why.
 pub fn bad_row(row: &BadRow, book: &Book) -> String {
-    format!("Line {}: {} {}", row.line, shortened(&row.text), why(&row.why, book))
+    format!("Line {}: {}. {}", row.line, quoted(&row.text), why(&row.why, book))
 }
 
-fn shortened(text: &str) -> String {
-    match text.char_indices().nth(60) {
-        Some((end, _)) => format!("“{}…”.", text.get(..end).unwrap_or_default()),
-        None => format!("“{text}”."),
+/// Most letters of a cell that a sentence repeats.
+const QUOTED: usize = 60;
+
+/// What a cell says, in quotation marks.
+fn quoted(text: &str) -> String {
+    match text.char_indices().nth(QUOTED) {
+        Some((end, _)) => format!("“{}…”", text.get(..end).unwrap_or_default()),
+        None => format!("“{text}”"),
     }
 }
 
@@ -156,17 +160,24 @@ fn why(why: &Why, book: &Book) -> String {
     match why {
         Why::TooShort => "It has fewer cells than there are columns.".to_string(),
         Why::UnknownItem(item) if item.is_empty() => "It names no drink.".to_string(),
-        Why::UnknownItem(item) => format!("No drink on the menu is called “{item}”."),
+        Why::UnknownItem(item) => format!("No drink on the menu is called {}.", quoted(item)),
         Why::UnknownSize { drink, size } if size.is_empty() => format!("It does not say which size of {drink}."),
-        Why::UnknownSize { drink, size } => format!("{drink} is not sold in “{size}”."),
-        Why::SeveralItems(item) => format!("More than one drink and size is called “{item}”. Give one another name."),
+        Why::UnknownSize { drink, size } => format!("{drink} is not sold in {}.", quoted(size)),
+        Why::SeveralItems(item) => {
+            format!("More than one drink and size is called {}. Give one another name.", quoted(item))
+        }
         Why::Units(ReadError::Negative) => {
             "The number is below zero, as for returns. Take returns off what was sold, in the list.".to_string()
         }
+        Why::Units(ReadError::NotANumber { text }) if text.chars().count() > QUOTED => {
+            format!("{} is not a number. Type digits, such as 12.", quoted(text))
+        }
         Why::Units(error) => read_error(error, "12"),
         Why::Day(text) if text.is_empty() => "It has no day.".to_string(),
-        Why::Day(text) => format!("“{text}” is no day of the calendar, such as 2026-11-23."),
-        Why::DayOpen(text) => format!("“{text}” could be two days. Choose which number is the day."),
+        Why::Day(text) => {
+            format!("{} is no day of the calendar, such as 2026-11-23.", quoted(text))
+        }
+        Why::DayOpen(text) => format!("{} could be two days. Choose which number is the day.", quoted(text)),
         Why::Unknown(unknown) => unknown_sales(*unknown, book),
         Why::TooLarge => "The week's number has more than nine digits. Check for a digit too many.".to_string(),
     }

@@ -1,5 +1,6 @@
 //! Why an offer cannot be computed, or has no price.
 
+use super::refusals::{kind, with_article};
 use super::{overflow, percent, plain};
 use crate::book::{Book, Goods, Key};
 use crate::cost::CostError;
@@ -12,7 +13,9 @@ use crate::yields::YieldError;
 /// Why an offer cannot be computed, and what would mend it.
 pub fn trouble(trouble: &Trouble, book: &Book) -> String {
     match trouble {
-        Trouble::Missing(key) => format!("Something of this size is gone ({key}). Remove the size and add it anew."),
+        Trouble::Missing(key) => {
+            format!("The {} of this size is gone. Remove the size and add it again.", kind(*key))
+        }
         Trouble::Fill(error) => fill_error(error, book),
         Trouble::Scale(error) => scale_error(error, book),
         Trouble::Cost(error) => cost_error(error, book),
@@ -78,7 +81,7 @@ pub fn scale_error(error: &ScaleError, book: &Book) -> String {
         ScaleError::NothingToFloatIn(_) => {
             "Ice floats, but the recipe has nothing for it to float in. Add what is poured.".to_string()
         }
-        ScaleError::Missing(key) => format!("The recipe needs something that is gone ({key}). Take its line out."),
+        ScaleError::Missing(key) => format!("The recipe needs {} that is gone. Remove its line.", with_article(*key)),
         ScaleError::Yield(error) => yield_error(error, book),
         ScaleError::Arithmetic(error) => overflow(*error),
     }
@@ -93,7 +96,9 @@ fn cost_error(error: &CostError, book: &Book) -> String {
             };
             format!("{} has no pack yet, so no cost. Enter in Buying what a pack holds and costs.", book.name(key))
         }
-        CostError::Missing(key) => format!("Something that costs money is gone ({key}). Take it out of the recipe."),
+        CostError::Missing(key) => {
+            format!("The cost needs {} that is gone. Remove it where it is used.", with_article(*key))
+        }
         CostError::Yield(error) => yield_error(error, book),
         CostError::Arithmetic(error) => overflow(*error),
     }

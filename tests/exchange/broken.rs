@@ -3,7 +3,7 @@
 use brimwright::book::{Field, Key, Problem, Refusal};
 use brimwright::exchange::{BookFileError, Fault, MAX_BYTES, Place, read, write};
 
-use super::{DEMO, FILE, demo, demo_with};
+use super::{DEMO, FILE, demo, demo_with, name_at};
 
 fn error(bytes: impl AsRef<[u8]>) -> BookFileError {
     read(bytes).map(|_| ()).unwrap_err()
@@ -14,7 +14,12 @@ fn at(file: &str, text: &str, path: &str) -> Place {
     let before = &file[..file.find(text).unwrap()];
     let line = before.matches('\n').count() + 1;
     let column = before.len() - before.rfind('\n').map_or(0, |end| end + 1) + 1;
-    Place { line, column, path: path.to_string() }
+    Place { line, column, path: path.to_string(), name: name_at(file, path) }
+}
+
+/// The line, from 1, on which the first `text` in `file` begins.
+fn line_of(file: &str, text: &str) -> usize {
+    at(file, text, "").line
 }
 
 fn value(place: Place, fault: Fault) -> BookFileError {
@@ -38,7 +43,7 @@ fn what_is_no_book_is_told_apart() {
     assert_eq!(error("[\"brimwright-book\", 1]"), foreign(None));
     assert_eq!(error("{\"format\": \"recipes\", \"version\": 1}"), foreign(Some("recipes")));
     let long = format!("{{\"format\": \"{}\"}}", "é".repeat(500));
-    assert_eq!(error(long), foreign(Some(&format!("{}…", "é".repeat(120)))));
+    assert_eq!(error(long), foreign(Some(&format!("{}…", "é".repeat(60)))));
 }
 
 #[test]
@@ -153,36 +158,39 @@ fn values_are_shown_with_their_place() {
 fn an_id_stands_once() {
     let text = demo_with("\"id\": \"2\",\n      \"name\": \"Oranges\"", "\"id\": \"1\",\n      \"name\": \"Oranges\"");
     let key = Key::from_text("ingredient:1").unwrap();
-    assert_eq!(error(text), BookFileError::Twice { key, name: "Apples".to_string() });
+    let line = line_of(&text, "\"id\": \"1\",\n      \"name\": \"Oranges\"") - 1;
+    assert_eq!(error(text), BookFileError::Twice { key, name: "Apples".to_string(), line });
 
     let offer = "    {\n      \"drink\": \"1\",\n      \"container\": \"2\",\n      \"price\": \"4.95\",\n      \"weekly\": \"22\"\n    },\n";
     let text = demo_with(offer, &offer.repeat(2));
+    let line = line_of(&text, offer) + offer.matches('\n').count();
     let key = Key::from_text("offer:1-2").unwrap();
-    assert_eq!(error(text), BookFileError::Twice { key, name: "Orchard Green, Bottle, 8 fl oz".to_string() });
+    assert_eq!(error(text), BookFileError::Twice { key, name: "Orchard Green, Bottle, 8 fl oz".to_string(), line });
 }
 
 #[test]
 fn what_the_book_refuses_is_named() {
-    let refused = |key: &str, name: &str, field, problem| {
+    let refused = |key: &str, name: &str, line, field, problem| {
         let key = Key::from_text(key).unwrap();
-        BookFileError::Refused { key, name: name.to_string(), refusal: Refusal::Field { key, field, problem } }
+        BookFileError::Refused { key, name: name.to_string(), line, refusal: Refusal::Field { key, field, problem } }
     };
+    let first = |list: &str| line_of(&DEMO, &format!("\"{list}\": [")) + 1;
     let cases = [
         (
             demo_with("\"trim-yield\": \"0.9\"", "\"trim-yield\": \"1.4\""),
-            refused("ingredient:1", "Apples", Field::TrimYield, Problem::NotAYield),
+            refused("ingredient:1", "Apples", first("ingredients"), Field::TrimYield, Problem::NotAYield),
         ),
         (
             demo_with("\"name\": \"Marrowgate Juice Hall\"", "\"name\": \"\""),
-            refused("settings", "", Field::Name, Problem::Empty),
+            refused("settings", "", line_of(&DEMO, "\"settings\""), Field::Name, Problem::Empty),
         ),
         (
             demo_with("\"declared\": \"2 fl oz\"", "\"declared\": \"3 fl oz\""),
-            refused("container:1", "Shot, 2 fl oz", Field::Declared, Problem::MoreThanBrimful),
+            refused("container:1", "Shot, 2 fl oz", first("containers"), Field::Declared, Problem::MoreThanBrimful),
         ),
         (
             demo_with("\"price\": \"4.95\"", "\"price\": \"0.00\""),
-            refused("offer:1-2", "Orchard Green, Bottle, 8 fl oz", Field::Price, Problem::NotPositive),
+            refused("offer:1-2", "Orchard Green, Bottle, 8 fl oz", first("offers"), Field::Price, Problem::NotPositive),
         ),
     ];
     for (text, expected) in cases {
@@ -192,7 +200,8 @@ fn what_the_book_refuses_is_named() {
     let drink = Key::from_text("drink:1").unwrap();
     let missing = Key::from_text("ingredient:fff").unwrap();
     let refusal = Refusal::Missing { key: missing, needed_by: Some(drink) };
-    assert_eq!(error(text), BookFileError::Refused { key: drink, name: "Orchard Green".to_string(), refusal });
+    let (name, line) = ("Orchard Green".to_string(), first("drinks"));
+    assert_eq!(error(text), BookFileError::Refused { key: drink, name, line, refusal });
 }
 
 #[test]

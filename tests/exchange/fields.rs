@@ -11,7 +11,7 @@ use brimwright::exchange::{BookFileError, Fault, Place, read, write};
 use brimwright::fill::fill;
 use serde_json::Value;
 
-use super::{FILE, indented, schema};
+use super::{FILE, indented, name_at, schema};
 use crate::support::{
     amount, container_id, day, drink_id, exact, ingredient_id, length, money, offer_id, packaging_id, share,
 };
@@ -235,6 +235,7 @@ fn unreadable_values_are_shown_with_their_place() {
             line: before.matches('\n').count() + 1,
             column: before.len() - line_begins + 1,
             path: path.to_string(),
+            name: name_at(&text, path),
         };
         // A reason longer than 120 letters is shortened.
         let reason = match reason.char_indices().nth(120) {
@@ -429,7 +430,8 @@ fn a_week_stands_once() {
     let week = "  \"weeks\": [\n";
     let text = with(week, "  \"weeks\": [\n{\"monday\": \"2026-11-16\", \"sold\": []},\n");
     let key = Key::Week(day("2026-11-16"));
-    assert_eq!(error(&text), BookFileError::Twice { key, name: String::new() });
+    let at = text[..text.rfind("\"monday\": \"2026-11-16\"").unwrap()].matches('\n').count();
+    assert_eq!(error(&text), BookFileError::Twice { key, name: String::new(), line: at });
     assert_eq!(read(with(week, "  \"weeks\": [\n{\"monday\": \"2026-11-23\", \"sold\": []},\n")).err(), None);
 }
 

@@ -176,10 +176,13 @@ proptest! {
             Err(BookFileError::Value { place, fault }) => {
                 let lines = bytes.split(|byte| *byte == b'\n').count();
                 prop_assert!((1..=lines).contains(&place.line) && place.column >= 1);
-                let (Fault::UnknownField(text) | Fault::MissingField(text) | Fault::RepeatedField(text) | Fault::Unreadable(text)) = &fault;
-                prop_assert!(text.chars().count() <= 121 && place.path.chars().count() <= 121);
-                if let Fault::Unreadable(reason) = &fault {
-                    prop_assert!(!reason.is_empty());
+                prop_assert!(place.path.chars().count() <= 61 && place.name.chars().count() <= 61);
+                match &fault {
+                    Fault::UnknownField(text) | Fault::MissingField(text) | Fault::RepeatedField(text) => {
+                        prop_assert!(text.chars().count() <= 61);
+                    }
+                    Fault::Unreadable(reason) => prop_assert!((1..=121).contains(&reason.chars().count())),
+                    Fault::TooMany(_) | Fault::TooLarge(_) => prop_assert!(false, "the file is small"),
                 }
             }
             Err(BookFileError::NotJson { line, .. } | BookFileError::CutShort { line }) => prop_assert!(line >= 1),

@@ -35,6 +35,21 @@ fn demo_with(old: &str, new: &str) -> String {
     DEMO.replacen(old, new, 1)
 }
 
+/// The name of the record that a path of a file leads to; an offer's is its drink's and
+/// container's. Empty where there is none.
+fn name_at(file: &str, path: &str) -> String {
+    let Ok(file) = serde_json::from_str::<serde_json::Value>(file) else { return String::new() };
+    let record = path.split('.').next().unwrap_or_default().replace('[', "/").replace(']', "");
+    let text = |value: &serde_json::Value, field: &str| value[field].as_str().map(str::to_string);
+    let Some(record) = file.pointer(&format!("/{record}")).filter(|_| path.contains('[')) else { return String::new() };
+    let called = |list: &str, field: &str| {
+        let id = text(record, field)?;
+        file[list].as_array()?.iter().find(|it| it["id"] == id.as_str()).and_then(|it| text(it, "name"))
+    };
+    let parts = || [called("drinks", "drink"), called("containers", "container")];
+    text(record, "name").unwrap_or_else(|| parts().into_iter().flatten().collect::<Vec<_>>().join(", "))
+}
+
 /// JSON with each value on a line of its own, two blanks for each level.
 fn indented(json: &str) -> String {
     let (mut text, mut level, mut quoted, mut escaped) = (String::new(), 0, false, false);

@@ -238,7 +238,7 @@ fn what_could_not_be_kept() {
 #[test]
 fn what_could_not_be_imported() {
     let book = book();
-    let said = |error: BookFileError| words::book_file_error(&error, &book);
+    let said = |error: BookFileError| words::book_file_error(&error);
     assert_eq!(said(BookFileError::Empty), "The file is empty. Choose another.");
     assert_eq!(
         said(BookFileError::Foreign { format: None }),
@@ -252,10 +252,10 @@ fn what_could_not_be_imported() {
         said(BookFileError::CutShort { line: 7 }),
         "The file stops in the middle, at line 7. It may be half a download; fetch it again."
     );
-    let place = Place { line: 3, column: 9, path: "drinks[0].name".into() };
+    let place = Place { line: 3, column: 9, path: "drinks[0]".into(), name: String::new() };
     assert_eq!(
         said(BookFileError::Value { place, fault: FileFault::MissingField("name".into()) }),
-        "Line 3 (drinks[0].name): “name” is missing. Put it in."
+        "Line 3, drink 1: “name” is missing. Add it, or choose another copy."
     );
     let refusal = Refusal::Field {
         key: Key::Packaging(PackagingId::from_random(4)),
@@ -263,7 +263,12 @@ fn what_could_not_be_imported() {
         problem: Problem::NotACount,
     };
     assert_eq!(
-        said(BookFileError::Refused { key: Key::Packaging(PackagingId::from_random(4)), name: "Cap".into(), refusal }),
-        "“Cap” in the file does not hold: What the pack holds must be a number of pieces, such as 250 ea."
+        said(BookFileError::Refused {
+            key: Key::Packaging(PackagingId::from_random(4)),
+            name: "Cap".into(),
+            line: 12,
+            refusal
+        }),
+        "Line 12: the packaging “Cap” does not hold. What the pack holds must be a number of pieces, such as 250 ea."
     );
 }

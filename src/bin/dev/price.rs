@@ -1,20 +1,23 @@
 //! `cargo dev price BOOK.json`: the computed offers of a book file, as the app's own CSV.
 
+use std::fs;
 use std::io::Write;
-use std::path::Path;
 
-use brimwright::book::{Book, Settings};
 use brimwright::{exchange, ledger, words};
 
 use super::run::Outcome;
 
 /// Prints the offers of the book in `file` as CSV: the same bytes that the app saves.
 pub fn price(file: &str) -> Outcome {
-    let bytes = std::fs::read(Path::new(file)).map_err(|error| format!("{file} cannot be read: {error}."))?;
-    let book = exchange::read(bytes).map_err(|error| {
-        let nothing = Book::new(Settings::new(""));
-        format!("{file}: {}", words::book_file_error(&error, &nothing))
-    })?;
+    let unread = |_| format!("{file} cannot be read. Check that it is there and may be opened.");
+    let bytes = fs::metadata(file).map_err(unread)?.len();
+    let bytes = usize::try_from(bytes).unwrap_or(usize::MAX);
+    let read = if bytes > exchange::MAX_BYTES {
+        Err(exchange::BookFileError::TooLarge { bytes })
+    } else {
+        exchange::read(fs::read(file).map_err(unread)?)
+    };
+    let book = read.map_err(|error| format!("{file}: {}", words::book_file_error(&error)))?;
     let ledger = ledger::Ledger::of(&book);
     let csv = words::offers_csv(&book, &ledger);
     std::io::stdout().write_all(csv.as_bytes()).map_err(|error| format!("The offers cannot be written: {error}."))

@@ -47,11 +47,7 @@ pub fn Files() -> impl IntoView {
             let read = match bytes {
                 Ok(buffer) => {
                     let bytes = js_sys::Uint8Array::new(&buffer).to_vec();
-                    exchange::read(bytes).map_err(|error| {
-                        state
-                            .book
-                            .with_untracked(|book| format!("{} {UNCHANGED}", words::book_file_error(&error, book)))
-                    })
+                    exchange::read(bytes).map_err(|error| format!("{} {UNCHANGED}", words::book_file_error(&error)))
                 }
                 Err(_) => Err(format!("The file could not be read. Choose it again. {UNCHANGED}")),
             };
