@@ -3,15 +3,20 @@
 #[cfg(test)]
 mod tests;
 
+use std::collections::BTreeSet;
+
 use super::{
-    Batch, Brimful, BuyingList, Container, Drink, Field, Filling, Headspace, Ingredient, Line, Make, Offer, OnHand,
-    Pack, Packaging, PackagingSet, PackagingUse, Problem, Reading, Record, Refusal, Scaling, Scenario, SeenPrice,
-    Settings, Sold, TillColumns, Trial, Week, Weighing,
+    Batch, Brimful, BuyingList, Container, Drink, Field, Filling, Goods, Headspace, Ingredient, Line, Offer, OfferId,
+    OnHand, Pack, Packaging, PackagingSet, PackagingUse, Problem, Reading, Record, Refusal, Scaling, Scenario,
+    SeenPrice, Settings, TillColumns, ToBuy, Trial, Week, Weighing,
 };
 use crate::measure::{Amount, Date, Dimension, Exact, Measure, Share, TypedLength, Volume, is_seen};
 
 /// Longest name, in characters.
 const NAME_LENGTH: usize = 80;
+
+/// Decimals that a stored number keeps.
+const STORED_PLACES: u32 = 8;
 
 /// Checks the record's own values; references are the book's to check. Nothing else in the book
 /// decides, so that what was in it once can always be put back.
@@ -77,9 +82,44 @@ fn volume(amount: Amount, field: Field) -> Result<Volume, (Field, Problem)> {
     Ok(volume)
 }
 
-fn distinct<T: PartialEq>(ids: &[T], field: Field) -> Checked {
-    let twice = ids.iter().enumerate().any(|(index, id)| ids.iter().take(index).any(|before| before == id));
-    hold(!twice, field, Problem::Twice)
+/// An id of any kind as numbers: a set of one kind is one piece of code to load.
+type Id = [u64; 3];
+
+fn distinct(mut ids: impl Iterator<Item = Id>, field: Field) -> Checked {
+    hold(all_different(&mut ids), field, Problem::Twice)
+}
+
+/// Whether no two are the same. A file may bring hundreds of thousands.
+fn all_different<T: Ord>(all: &mut dyn Iterator<Item = T>) -> bool {
+    let mut met = BTreeSet::new();
+    for one in all {
+        if !met.insert(one) {
+            return false;
+        }
+    }
+    true
+}
+
+const fn id(number: u64) -> Id {
+    [number, 0, 0]
+}
+
+const fn id_of_offer(id: OfferId) -> Id {
+    [id.drink.number(), id.container.number(), 0]
+}
+
+fn id_to_buy(line: &ToBuy) -> Id {
+    let [kind, goods] = match line.goods {
+        Goods::Ingredient(id) => [0, id.number()],
+        Goods::Packaging(id) => [1, id.number()],
+    };
+    [kind, goods, line.pack.number()]
+}
+
+/// As a whole number of parts that a stored number is made of.
+fn id_of_number(number: Exact) -> Id {
+    let parts = number.whole_parts(STORED_PLACES).and_then(|parts| u64::try_from(parts).ok());
+    id(parts.unwrap_or_default())
 }
 
 fn packs(packs: &[Pack]) -> Checked {
@@ -91,7 +131,7 @@ fn packs(packs: &[Pack]) -> Checked {
         tiers(pack)?;
         heard(pack)?;
     }
-    distinct(&packs.iter().map(|pack| pack.id).collect::<Vec<_>>(), Field::Contents)
+    distinct(packs.iter().map(|pack| id(pack.id.number())), Field::Contents)
 }
 
 fn tiers(pack: &Pack) -> Checked {
@@ -102,7 +142,7 @@ fn tiers(pack: &Pack) -> Checked {
         keeps(tier.from, Field::TierFrom)?;
         not_negative(tier.price.major(), Field::TierPrice)?;
     }
-    distinct(&pack.tiers.iter().map(|tier| tier.from).collect::<Vec<_>>(), Field::TierFrom)
+    distinct(pack.tiers.iter().map(|tier| id_of_number(tier.from)), Field::TierFrom)
 }
 
 /// Prices heard stand in the order of their days, the one paid now after them all.
@@ -151,7 +191,9 @@ fn ingredient(record: &Ingredient) -> Checked {
     record.density.map_or(Ok(()), |density| positive(density.grams_per_millilitre(), Field::Density))?;
     record.juice_density.map_or(Ok(()), |density| positive(density.grams_per_millilitre(), Field::JuiceDensity))?;
     record.piece_weight.map_or(Ok(()), |weight| positive(weight.grams(), Field::PieceWeight))?;
-    record.allergens.as_ref().map_or(Ok(()), |allergens| distinct(allergens, Field::Allergens))?;
+    record.allergens.as_ref().map_or(Ok(()), |allergens| {
+        distinct(allergens.iter().map(|allergen| id(*allergen as u64)), Field::Allergens)
+    })?;
     on_hand(record.on_hand, |_| true)?;
     for weighed in &record.weighings {
         weighing(weighed)?;
@@ -193,7 +235,7 @@ fn container(record: &Container) -> Checked {
         }
     }
     uses(&record.set)?;
-    distinct(&record.shared, Field::SetCount)
+    distinct(record.shared.iter().map(|set| id(set.number())), Field::SetCount)
 }
 
 fn brimful(brimful: &Brimful) -> Result<Volume, (Field, Problem)> {
@@ -233,7 +275,7 @@ fn uses(uses: &[PackagingUse]) -> Checked {
     for used in uses {
         positive(used.count, Field::SetCount)?;
     }
-    distinct(&uses.iter().map(|used| used.packaging).collect::<Vec<_>>(), Field::SetCount)
+    distinct(uses.iter().map(|used| id(used.packaging.number())), Field::SetCount)
 }
 
 fn packaging_set(record: &PackagingSet) -> Checked {
@@ -250,7 +292,7 @@ fn drink(record: &Drink) -> Checked {
     let top_ups = record.lines.iter().filter(|line| line.scaling == Scaling::TopUp).count();
     hold(top_ups <= 1, Field::TopUp, Problem::MoreThanOne)?;
     not_negative(record.air.fraction(), Field::Air)?;
-    distinct(&record.lines.iter().map(|line| line.id).collect::<Vec<_>>(), Field::LineAmount)?;
+    distinct(record.lines.iter().map(|line| id(line.id.number())), Field::LineAmount)?;
     a_share(record.process_loss, Field::ProcessLoss)?;
     not_negative(record.labour.per_drink.seconds(), Field::PerDrink)?;
     not_negative(record.labour.per_litre.seconds(), Field::PerLitre)?;
@@ -303,7 +345,7 @@ fn week(record: &Week) -> Checked {
         not_negative(sold.units, Field::Units)?;
         keeps(sold.contribution.major(), Field::Contribution)?;
     }
-    distinct(&record.sold.iter().map(Sold::offer).collect::<Vec<_>>(), Field::Units)
+    distinct(record.sold.iter().map(|sold| id_of_offer(sold.offer())), Field::Units)
 }
 
 fn seen_price(record: &SeenPrice) -> Checked {
@@ -327,7 +369,7 @@ fn scenario(record: &Scenario) -> Checked {
     for offered in &record.offers {
         offer(offered)?;
     }
-    distinct(&record.offers.iter().map(Offer::id).collect::<Vec<_>>(), Field::Offers)
+    distinct(record.offers.iter().map(|offer| id_of_offer(offer.id())), Field::Offers)
 }
 
 fn batch(record: &Batch) -> Checked {
@@ -337,8 +379,8 @@ fn batch(record: &Batch) -> Checked {
         not_negative(make.off_shelf, Field::OffShelf)?;
         hold(make.off_shelf.ceiling() == make.off_shelf, Field::OffShelf, Problem::NotWhole)?;
     }
-    distinct(&record.makes.iter().map(Make::offer).collect::<Vec<_>>(), Field::Makes)?;
-    distinct(&record.ready, Field::Ready)
+    distinct(record.makes.iter().map(|make| id_of_offer(make.offer())), Field::Makes)?;
+    distinct(record.ready.iter().map(|ready| [ready.ingredient.number(), ready.stage as u64, 0]), Field::Ready)
 }
 
 fn buying_list(record: &BuyingList) -> Checked {
@@ -346,7 +388,7 @@ fn buying_list(record: &BuyingList) -> Checked {
         positive(line.packs, Field::PacksToBuy)?;
         line.paid.map_or(Ok(()), |paid| not_negative(paid.major(), Field::Paid))?;
     }
-    distinct(&record.lines.iter().map(|line| (line.goods, line.pack)).collect::<Vec<_>>(), Field::PacksToBuy)
+    distinct(record.lines.iter().map(id_to_buy), Field::PacksToBuy)
 }
 
 fn till(columns: &TillColumns) -> Checked {

@@ -8,6 +8,9 @@ use std::collections::{BTreeMap, BTreeSet};
 use super::{Book, Goods, Key, Offer, OfferId, PackId, Record, Refusal, check};
 use crate::measure::{Date, Money};
 
+/// So many removals in a row are done one by one.
+const FEW: usize = 8;
+
 /// Something that a person does to a book.
 #[allow(
     clippy::large_enum_variant,
@@ -87,9 +90,9 @@ impl Edit {
     /// The edit that turns `from` into `to`.
     pub fn replace(from: &Book, to: &Book) -> Edit {
         let mut edits = Vec::new();
-        let gone: Vec<Key> = from.records().map(|record| record.key()).filter(|key| !to.contains(*key)).collect();
-        let keeps = |record: &Record| from.record(record.key()).as_ref() != Some(record);
-        let new: Vec<Record> = to.records().filter(keeps).collect();
+        let gone: Vec<Key> = from.keys().filter(|key| !to.contains(*key)).collect();
+        let new: Vec<Record> =
+            to.keys().filter(|key| !from.agrees(to, *key)).filter_map(|key| to.record(key)).collect();
         let users_first = gone.iter().rev().copied();
         let offers_gone = users_first.clone().filter(|key| matches!(key, Key::Offer(_)));
         edits.extend(offers_gone.map(Edit::Remove));
@@ -152,8 +155,15 @@ impl Book {
     fn apply_all(&mut self, edits: &[Edit]) -> Result<Applied, Refusal> {
         let mut inverses = Vec::with_capacity(edits.len());
         let mut touched = BTreeSet::new();
-        for edit in edits {
-            match self.apply(edit) {
+        let mut rest = edits;
+        while let Some((edit, others)) = rest.split_first() {
+            let row: Vec<Key> =
+                rest.iter().map_while(|edit| if let Edit::Remove(key) = edit { Some(*key) } else { None }).collect();
+            let (applied, after) = match self.remove_row(&row) {
+                Some(applied) => (Ok(applied), rest.get(row.len()..).unwrap_or_default()),
+                None => (self.apply(edit), others),
+            };
+            match applied {
                 Ok(applied) => {
                     inverses.push(applied.inverse);
                     touched.extend(applied.touched);
@@ -165,9 +175,37 @@ impl Book {
                     return Err(refusal);
                 }
             }
+            rest = after;
         }
         inverses.reverse();
         Ok(Applied { inverse: Edit::Together(inverses), touched })
+    }
+
+    /// Removes records that are removed in a row, where nothing that stays needs one of them and
+    /// each goes before what it needs: who needs what is looked at once for all of them. None,
+    /// with nothing changed, where there are few, or one of them cannot go.
+    fn remove_row(&mut self, row: &[Key]) -> Option<Applied> {
+        if row.len() <= FEW {
+            return None;
+        }
+        let mut gone = BTreeSet::new();
+        gone.extend(row.iter().copied());
+        let stays = self.records.iter().filter(|(key, _)| !gone.contains(key));
+        if gone.len() != row.len()
+            || stays.into_iter().any(|(_, record)| record.needs().iter().any(|it| gone.contains(it)))
+        {
+            return None;
+        }
+        let mut waiting = gone.clone();
+        for key in row {
+            waiting.remove(key);
+            let needs = self.records.get(key)?.needs();
+            if needs.iter().any(|needed| gone.contains(needed) && !waiting.contains(needed)) {
+                return None;
+            }
+        }
+        let puts = row.iter().rev().filter_map(|key| self.records.remove(key)).map(Edit::Put);
+        Some(Applied { inverse: Edit::Together(puts.collect()), touched: gone })
     }
 
     fn put(&mut self, record: Record) -> Result<Applied, Refusal> {

@@ -91,6 +91,19 @@ impl Book {
         std::iter::once(Record::Settings(Box::new(self.settings.clone()))).chain(self.records.values().cloned())
     }
 
+    /// The keys of every record, in their order.
+    pub fn keys(&self) -> impl Iterator<Item = Key> {
+        std::iter::once(Key::Settings).chain(self.records.keys().copied())
+    }
+
+    /// Whether the other book has the same at `key`, or neither has anything.
+    pub fn agrees(&self, other: &Book, key: Key) -> bool {
+        match key {
+            Key::Settings => self.settings == other.settings,
+            key => self.records.get(&key) == other.records.get(&key),
+        }
+    }
+
     /// The record at `key`.
     pub fn record(&self, key: Key) -> Option<Record> {
         match key {

@@ -1,5 +1,7 @@
 //! A menu to play with beside today's.
 
+use std::collections::BTreeSet;
+
 use serde::{Deserialize, Serialize};
 
 use super::{Book, Edit, Key, Offer, Record, ScenarioId};
@@ -20,8 +22,12 @@ pub struct Scenario {
 impl Scenario {
     /// The book with these offers in place of its own.
     pub fn applied(&self, book: &Book) -> Vec<Edit> {
-        let stays = |offer: &&Offer| self.offers.iter().any(|kept| kept.id() == offer.id());
-        let gone = book.offers().filter(|offer| !stays(offer)).map(|offer| Edit::Remove(Key::Offer(offer.id())));
+        let mut stays = BTreeSet::new();
+        stays.extend(self.offers.iter().map(|offer| Key::Offer(offer.id())));
+        let gone = book
+            .offers()
+            .filter(|offer| !stays.contains(&Key::Offer(offer.id())))
+            .map(|offer| Edit::Remove(Key::Offer(offer.id())));
         gone.chain(self.offers.iter().map(|offer| Edit::Put(Record::Offer(offer.clone())))).collect()
     }
 

@@ -72,35 +72,60 @@ impl Preview {
 
 /// What replacing `open` by `incoming` would do.
 pub fn preview(open: &Book, incoming: &Book) -> Preview {
-    let counts = |kind: fn(&Key) -> bool| {
-        let of_kind = |book: &Book| -> Vec<Key> { book.records().map(|record| record.key()).filter(kind).collect() };
-        let (before, after) = (of_kind(open), of_kind(incoming));
-        Counts {
-            added: after.iter().filter(|key| !open.contains(**key)).count(),
-            changed: before.iter().filter(|key| incoming.contains(**key) && differs(open, incoming, **key)).count(),
-            removed: before.iter().filter(|key| !incoming.contains(**key)).count(),
-        }
-    };
-    Preview {
+    let mut preview = Preview {
         name: incoming.settings().name.clone(),
         invented: incoming.settings().invented,
-        settings_change: differs(open, incoming, Key::Settings),
-        ingredients: counts(|key| matches!(key, Key::Ingredient(_))),
-        packagings: counts(|key| matches!(key, Key::Packaging(_))),
-        packaging_sets: counts(|key| matches!(key, Key::PackagingSet(_))),
-        containers: counts(|key| matches!(key, Key::Container(_))),
-        drinks: counts(|key| matches!(key, Key::Drink(_))),
-        offers: counts(|key| matches!(key, Key::Offer(_))),
-        weeks: counts(|key| matches!(key, Key::Week(_))),
-        seen_prices: counts(|key| matches!(key, Key::SeenPrice(_))),
-        trials: counts(|key| matches!(key, Key::Trial(_))),
-        scenarios: counts(|key| matches!(key, Key::Scenario(_))),
-        batches: counts(|key| matches!(key, Key::Batch(_))),
-        buying_list_changes: differs(open, incoming, Key::BuyingList),
+        settings_change: !open.agrees(incoming, Key::Settings),
+        ingredients: Counts::default(),
+        packagings: Counts::default(),
+        packaging_sets: Counts::default(),
+        containers: Counts::default(),
+        drinks: Counts::default(),
+        offers: Counts::default(),
+        weeks: Counts::default(),
+        seen_prices: Counts::default(),
+        trials: Counts::default(),
+        scenarios: Counts::default(),
+        batches: Counts::default(),
+        buying_list_changes: !open.agrees(incoming, Key::BuyingList),
         edit: Edit::replace(open, incoming),
+    };
+    for key in open.keys() {
+        if let Some(counts) = preview.counts(key) {
+            match incoming.contains(key) {
+                true => add(&mut counts.changed, !open.agrees(incoming, key)),
+                false => add(&mut counts.removed, true),
+            }
+        }
     }
+    for key in incoming.keys() {
+        if let Some(counts) = preview.counts(key) {
+            add(&mut counts.added, !open.contains(key));
+        }
+    }
+    preview
 }
 
-fn differs(one: &Book, other: &Book, key: Key) -> bool {
-    one.record(key) != other.record(key)
+fn add(count: &mut usize, one: bool) {
+    *count = count.saturating_add(usize::from(one));
+}
+
+impl Preview {
+    /// The counts of a record's kind; none where there is one of it at most.
+    fn counts(&mut self, key: Key) -> Option<&mut Counts> {
+        match key {
+            Key::Settings | Key::BuyingList => None,
+            Key::Ingredient(_) => Some(&mut self.ingredients),
+            Key::Packaging(_) => Some(&mut self.packagings),
+            Key::PackagingSet(_) => Some(&mut self.packaging_sets),
+            Key::Container(_) => Some(&mut self.containers),
+            Key::Drink(_) => Some(&mut self.drinks),
+            Key::Offer(_) => Some(&mut self.offers),
+            Key::Week(_) => Some(&mut self.weeks),
+            Key::SeenPrice(_) => Some(&mut self.seen_prices),
+            Key::Trial(_) => Some(&mut self.trials),
+            Key::Scenario(_) => Some(&mut self.scenarios),
+            Key::Batch(_) => Some(&mut self.batches),
+        }
+    }
 }

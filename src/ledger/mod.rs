@@ -8,7 +8,7 @@ use std::collections::{BTreeMap, BTreeSet};
 pub use moves::{Move, Side};
 pub use offer::{Priced, Standing, Trouble, price_offer};
 
-use crate::book::{Book, Edit, Key, Offer, OfferId, Refusal};
+use crate::book::{Book, Edit, Key, Offer, OfferId, PackagingUse, Refusal};
 
 /// Every offer of a book, computed: a result, or the reason why there is none.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -86,8 +86,14 @@ impl Tried {
     }
 }
 
+/// So many touched records are followed one by one.
+const FEW: usize = 8;
+
 /// The offers whose results may change when these records do.
 fn affected(book: &Book, touched: &BTreeSet<Key>) -> BTreeSet<Key> {
+    if touched.len() > FEW {
+        return swept(book, touched);
+    }
     let mut affected = BTreeSet::new();
     if touched.contains(&Key::Settings) {
         affected.extend(book.offers().map(|offer| Key::Offer(offer.id())));
@@ -102,4 +108,56 @@ fn affected(book: &Book, touched: &BTreeSet<Key>) -> BTreeSet<Key> {
         }
     }
     affected
+}
+
+/// The same by going through the whole book once, in the order of need: what an import touches
+/// is too much to be followed one by one.
+fn swept(book: &Book, touched: &BTreeSet<Key>) -> BTreeSet<Key> {
+    let mut moved = touched.clone();
+    let all = touched.contains(&Key::Settings);
+    let packs = |moved: &BTreeSet<Key>, uses: &[PackagingUse]| {
+        uses.iter().any(|used| moved.contains(&Key::Packaging(used.packaging)))
+    };
+    for set in book.packaging_sets() {
+        if packs(&moved, &set.uses) {
+            moved.insert(Key::PackagingSet(set.id));
+        }
+    }
+    for container in book.containers() {
+        if packs(&moved, &container.set) || container.shared.iter().any(|id| moved.contains(&Key::PackagingSet(*id))) {
+            moved.insert(Key::Container(container.id));
+        }
+    }
+    for drink in book.drinks() {
+        if drink.lines.iter().any(|line| moved.contains(&Key::Ingredient(line.ingredient))) {
+            moved.insert(Key::Drink(drink.id));
+        }
+    }
+    for offer in book.offers() {
+        if all || moved.contains(&Key::Drink(offer.drink)) || moved.contains(&Key::Container(offer.container)) {
+            moved.insert(Key::Offer(offer.id()));
+        }
+    }
+    moved
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_an_import_touches_is_swept_as_it_would_be_followed() {
+        let book = crate::exchange::read(include_str!("../../public/books/marrowgate-juice-hall.json")).unwrap();
+        let keys: Vec<Key> = book.keys().filter(|key| *key != Key::Settings).collect();
+        let offers = |keys: BTreeSet<Key>| keys.into_iter().filter(|key| matches!(key, Key::Offer(_)));
+        for (skip, step) in [(0, 1), (1, 3), (2, 7), (5, 11)] {
+            let touched: BTreeSet<Key> = keys.iter().copied().skip(skip).step_by(step).collect();
+            assert!(touched.len() > FEW);
+            let one_by_one = touched.iter().flat_map(|key| offers(affected(&book, &BTreeSet::from([*key]))));
+            assert_eq!(
+                offers(affected(&book, &touched)).collect::<Vec<_>>(),
+                one_by_one.collect::<BTreeSet<_>>().into_iter().collect::<Vec<_>>()
+            );
+        }
+    }
 }

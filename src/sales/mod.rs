@@ -9,7 +9,7 @@ use crate::book::{Book, ContainerId, DrinkKind, Offer, OfferId, Scope, Week};
 use crate::ledger::{Ledger, Trouble};
 use crate::measure::{Exact, Money, Overflow};
 
-pub use write_down::{AVERAGED, Average, average, usual_week, week_so_far, write_down, write_line};
+pub use write_down::{AVERAGED, Average, average, usual_week, week_so_far, write_down};
 
 /// Decimals that a book keeps of money.
 const KEPT_PLACES: u32 = 8;

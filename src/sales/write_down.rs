@@ -16,7 +16,7 @@ const AVERAGE_PLACES: u32 = 1;
 ///
 /// # Errors
 /// Why it is [`Unknown`] what a new line contributes; the week is then as it was.
-pub fn write_line(week: &mut Week, ledger: &Ledger, offer: OfferId, units: Option<Exact>) -> Result<(), Unknown> {
+fn write_line(week: &mut Week, ledger: &Ledger, offer: OfferId, units: Option<Exact>) -> Result<(), Unknown> {
     match (units, week.sold.iter_mut().find(|sold| sold.offer() == offer)) {
         (Some(units), Some(sold)) => sold.units = units,
         (Some(units), None) => {
@@ -36,7 +36,7 @@ pub fn week_so_far(book: &Book, monday: Date) -> Week {
 }
 
 /// The edit that writes down how many of an offer were sold in the week that begins on `monday`,
-/// by [`write_line`]; a week without lines is taken out.
+/// where a new line has what one contributes now; a week without lines is taken out.
 ///
 /// # Errors
 /// Why it is [`Unknown`] what a new line contributes.

@@ -5,6 +5,7 @@ use leptos::prelude::*;
 use super::files::{save_book_file, save_text};
 use super::library::Library;
 use super::live::{flag, press, text, when};
+use super::lock::Lock;
 use super::state::AppState;
 use crate::store::{Fault, Saving};
 use crate::words;
@@ -32,7 +33,7 @@ pub fn SavingMark() -> impl IntoView {
 /// Why something is not saved, with the ways out.
 #[component]
 pub fn SavingTrouble() -> impl IntoView {
-    let (library, state) = (Library::here(), AppState::here());
+    let (library, state, lock) = (Library::here(), AppState::here(), Lock::here());
     let fault = move || match library.saving.get() {
         Saving::NotSaved { fault, .. } => Some(fault),
         Saving::Saved { .. } | Saving::Saving { .. } => None,
@@ -54,7 +55,7 @@ pub fn SavingTrouble() -> impl IntoView {
                     {way_out(conflict, "Keep mine", move || library.keep_mine(state))}
                     {way_out(conflict, "Take theirs", move || library.take_theirs())}
                     {way_out(gone, "Keep as a new book", move || library.add(state.book.get_untracked()))}
-                    {way_out(|| true, "Save a copy as a file", move || state.book.with_untracked(save_book_file))}
+                    {way_out(move || !lock.is_on(), "Save a copy as a file", move || state.book.with_untracked(save_book_file))}
                 </div>
             }
             .into_any()
@@ -89,11 +90,15 @@ pub fn Stuck(
         Fault::Damaged(damage) => Some(damage.text()),
         _ => None,
     };
+    // What is stored has the prices that a locked device keeps to itself.
+    let lock = Lock::here();
+    let locked = flag(move || lock.is_on());
     let ways = stored.map(|stored| {
         view! {
             <p class="actions">
                 <button
                     class="main"
+                    hidden=locked
                     on:click=press(move || save_text("brimwright-stored-book.txt", "text/plain", &stored))
                 >
                     "Save what is stored"

@@ -57,7 +57,7 @@ fn refused(key: Key, name: &str, refusal: &Refusal) -> String {
             with_article(*needed)
         ),
         Refusal::Field { field, problem, .. } => {
-            format!("{} does not hold. {}", the(key, name), problem_at(*field, *problem))
+            format!("{} cannot be taken in. {}", the(key, name), problem_at(*field, *problem))
         }
         Refusal::InUse { .. } => format!("{} does not fit the rest. Choose another copy.", the(key, name)),
     }
@@ -133,7 +133,7 @@ fn expected(reason: &str) -> String {
         let choices: Vec<String> = quoted.take(3).map(|choice| format!("\"{choice}\"")).collect();
         return format!("“{found}” is not a choice here. Type one such as {}.", choices.join(", "));
     }
-    match (reason.rsplit_once("expected ").map(|(_, wanted)| wanted), quoted.next()) {
+    match (reason.rsplit_once(", expected ").map(|(_, wanted)| wanted), quoted.next()) {
         (Some("a string"), Some(bare)) => {
             format!("{bare} stands without quotation marks. Type \"{bare}\".")
         }

@@ -131,6 +131,9 @@ pub fn till_error(error: TillError) -> String {
             "The file has no columns: no comma, semicolon or tab stands in its first line. Save the list as CSV."
                 .to_string()
         }
+        TillError::TooManyColumns => {
+            "The file has more than 200 columns. Save only those for drink, size, number and day.".to_string()
+        }
         TillError::OnlyHeads => "The file has the heads of columns and nothing under them. Choose another.".to_string(),
         TillError::OpenQuote { line } => {
             format!(

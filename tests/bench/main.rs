@@ -9,6 +9,7 @@ use brimwright::book::{
     Book, Edit, Goods, Ingredient, IngredientId, Offer, OfferId, OnHand, PackagingId, Record, Scope,
 };
 use brimwright::buying_list::{makes, propose};
+use brimwright::exchange;
 use brimwright::gap::ways;
 use brimwright::ledger::{Ledger, Standing};
 use brimwright::make::needs;
@@ -21,6 +22,8 @@ use brimwright::sizes::{Draft, WhatIf, side_by_side, sold_together};
 const ONE_PRICE_BAR: Duration = Duration::from_micros(250);
 /// Re-pricing a third of the menu: the price of a bottle.
 const ONE_BOTTLE_BAR: Duration = Duration::from_millis(4);
+/// A book file of the largest size, taken or refused.
+const FILE_BAR: Duration = Duration::from_secs(1);
 /// Computing every offer of the book.
 const WHOLE_BOOK_BAR: Duration = Duration::from_millis(10);
 /// One step of a what-if over the whole menu: price, ingredients, and the comparison.
@@ -64,6 +67,9 @@ fn main() {
     let (best_uses, scarce, proved) = best_uses(&book);
     let name = format!("best use of {scarce} scarce goods on average, {proved} of {} proved", best_uses.len());
     figure(&name, best_uses, BEST_USE_BAR);
+    let (many, whole) = files();
+    figure("a file of 10 MB with a list of 300,000, refused", many, FILE_BAR);
+    figure("a file of 10 MB, read and checked", whole, FILE_BAR);
     let (exposures, dearer) = watched(book);
     figure("what the menu hangs on", exposures, EXPOSURE_BAR);
     figure("every price dearer, and all that it moves", dearer, ALL_DEARER_BAR);
@@ -108,6 +114,32 @@ fn bottle_price(mut book: Book) -> Vec<Duration> {
         }));
     }
     times
+}
+
+/// Files of nearly 10 MB: one with too long a list, and one with as much as may be in it.
+fn files() -> (Vec<Duration>, Vec<Duration>) {
+    let file = |ingredients: Vec<String>| {
+        let text = exchange::write(&Book::new(generated::book().settings().clone()));
+        text.replacen("\"ingredients\": []", &format!("\"ingredients\": [{}]", ingredients.join(",\n")), 1)
+    };
+    let many = file((1..=300_000).map(|id| format!("{{\"id\":\"{id:x}\",\"name\":\"Apple\"}}")).collect());
+    let heard: Vec<String> =
+        (1..=9).map(|day| format!("{{\"day\":\"2026-10-0{day}\",\"price\":\"{day}.25\"}}")).collect();
+    let pack = format!(
+        "{{\"id\":\"1\",\"contents\":\"40 lb\",\"price\":\"9.50\",\"day\":\"2026-11-02\",\"earlier\":[{}]}}",
+        heard.join(",")
+    );
+    let ingredient = |id| format!("{{\"id\":\"{id:x}\",\"name\":\"A{id}\",\"trim-yield\":\"0.9\",\"packs\":[{pack}]}}");
+    let whole = file((1..=20_000).map(ingredient).collect());
+    assert!(
+        [&many, &whole].iter().all(|file| (9_000_000..10_000_000).contains(&file.len())),
+        "{} and {}",
+        many.len(),
+        whole.len()
+    );
+    let refused = (0..5).map(|_| timed(|| exchange::read(black_box(&many)).expect_err("too many"))).collect();
+    let taken = (0..5).map(|_| timed(|| exchange::read(black_box(&whole)).expect("it holds"))).collect();
+    (refused, taken)
 }
 
 /// A change of all prices in one size, and of all ingredients, each compared over the whole menu.

@@ -1,13 +1,21 @@
 //! The demo's file and one with every field, spoilt in thousands of ways: never a panic, and either a book that goes
-//! round or an error with its place.
+//! round or an error with its place. T12 and T20 are the faults of that name; how many of each are
+//! tried says `BRIMWRIGHT_COUNT`.
 
-use brimwright::exchange::{BookFileError, Fault, preview, read, write};
+use std::sync::LazyLock;
+
+use brimwright::book::{Book, Key, TillColumns};
+use brimwright::exchange::{BookFileError, Fault, Till, Why, preview, read, read_table, take, take_in, write};
+use brimwright::ledger::Ledger;
+use brimwright::measure::NumberStyle;
+use brimwright::words;
 use proptest::prelude::*;
 use proptest::sample::Index;
 use serde_json::Value;
 
 use super::fields::EVERY;
 use super::{DEMO, FILE, demo, schema};
+use crate::support::day;
 
 /// One way to spoil a file. Our files have one value a line.
 #[derive(Clone, Debug)]
@@ -219,5 +227,96 @@ proptest! {
         let value: Value = serde_json::from_str(&text).unwrap();
         let odd: Value = serde_json::from_str(odd).unwrap();
         prop_assert_eq!(value.pointer(&pointer), Some(&odd), "{}", pointer);
+    }
+}
+
+/// How many are tried of a fault: `BRIMWRIGHT_COUNT`, or a few.
+fn count(few: u32) -> u32 {
+    std::env::var("BRIMWRIGHT_COUNT").ok().and_then(|count| count.parse().ok()).unwrap_or(few)
+}
+
+/// Every size of the demo, sold once, as a till lists it.
+static LIST: LazyLock<String> = LazyLock::new(|| {
+    let book = demo();
+    let row = |(number, offer): (usize, &brimwright::book::Offer)| {
+        let name = book.name(Key::Offer(offer.id()));
+        format!("2026-11-{:02},\"{name}\",{}\n", number % 30 + 1, number % 9 + 1)
+    };
+    let priced = book.offers().filter(|offer| offer.price.is_some());
+    std::iter::once("Day,Item,Sold\n".to_string()).chain((0..).zip(priced).map(row)).collect()
+});
+
+/// What of a list would be taken in.
+fn sold(book: &Book, bytes: &[u8]) -> Option<brimwright::exchange::Taken> {
+    let table = read_table(bytes).ok()?;
+    let columns = TillColumns { item: "Item".into(), size: None, units: "Sold".into(), day: Some("Day".into()) };
+    let style = NumberStyle::english("$");
+    let till = Till { columns, order: None, week: day("2026-11-23"), style: &style, fold: &str::to_lowercase };
+    take(book, &Ledger::of(book), &table, &till).expect("the sums are small")
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { cases: count(50), ..ProptestConfig::default() })]
+
+    /// A rejected import changes nothing; an accepted one says what it does, and is undone.
+    #[test]
+    fn t12_a_spoilt_import_is_refused_or_can_be_undone(
+        file in file(),
+        spoils in prop::collection::vec(spoil(), 1..=3),
+        list_spoils in prop::collection::vec(spoil(), 1..=3),
+    ) {
+        let spoilt = |file: &str, spoils: &[Spoil]| spoils.iter().fold(file.as_bytes().to_vec(), |bytes, spoil| spoil.apply(bytes));
+        let mut open = demo();
+        match take_in(spoilt(file, &spoils)) {
+            Ok(taken) => {
+                let shown = preview(&open, &taken.book);
+                prop_assert_eq!(shown.changes_nothing(), open == taken.book);
+                prop_assert!(!words::import_changes(&shown).is_empty());
+                let applied = open.apply(&shown.edit).unwrap();
+                prop_assert_eq!(&open, &taken.book);
+                open.apply(&applied.inverse).unwrap();
+            }
+            Err(error) => {
+                let sentence = words::book_file_error(&error);
+                prop_assert!(sentence.ends_with('.') && sentence.chars().count() < 400, "{}", sentence);
+                for word in ["invalid type", "invalid value", "unknown variant", "missing field", "expected ", "Err("] {
+                    prop_assert!(!sentence.contains(word), "{}", sentence);
+                }
+            }
+        }
+        if let Some(taken) = sold(&open, &spoilt(&LIST, &list_spoils)) {
+            let applied = open.apply(&taken.edit).unwrap();
+            open.apply(&applied.inverse).unwrap();
+        }
+        prop_assert_eq!(write(&open), FILE);
+    }
+
+    /// One bad row among good ones: these come in, and it is named with its line and why.
+    #[test]
+    fn t20_one_bad_row_is_left_out_and_named(place in any::<Index>(), bad in prop::sample::select(vec![
+        ("2026-11-31,\"{}\",3", "“2026-11-31” is no day of the calendar, such as 2026-11-23."),
+        ("2026-11-23,\"{}\",three", "“three” is not a number. Type digits, such as 12."),
+        ("2026-11-23,\"{}\"", "It has fewer cells than there are columns."),
+        ("2026-11-23,Invented lemonade,3", "No drink on the menu is called “Invented lemonade”."),
+        (",\"{}\",3", "It has no day."),
+        ("2026-11-23,,3", "It names no drink."),
+    ])) {
+        let mut lines: Vec<String> = LIST.lines().map(str::to_string).collect();
+        let (rows, place) = (lines.len() - 1, place.index(lines.len() - 1) + 1);
+        let name = lines[place].split('"').nth(1).unwrap().to_string();
+        lines[place] = bad.0.replace("{}", &name);
+        let mut book = demo();
+        let taken = sold(&book, lines.join("\n").as_bytes()).unwrap();
+        prop_assert_eq!((taken.good, taken.bad.len()), (rows - 1, 1));
+        prop_assert_eq!(taken.bad[0].line, place + 1);
+        prop_assert!(!matches!(taken.bad[0].why, Why::TooLarge));
+        let said = words::bad_row(&taken.bad[0], &book);
+        prop_assert!(said.starts_with(&format!("Line {}: “", place + 1)) && said.ends_with(bad.1), "{}", said);
+        let told = words::to_take_in(taken.good, taken.bad.len());
+        prop_assert_eq!(told, format!("{} rows can be taken in; 1 row will be left out:", rows - 1));
+        let weeks = |book: &Book| book.weeks().flat_map(|week| week.sold.clone()).count();
+        let before = weeks(&book);
+        book.apply(&taken.edit).unwrap();
+        prop_assert!(weeks(&book) >= before && weeks(&book) > 0);
     }
 }

@@ -7,6 +7,7 @@ mod demo_sizes;
 mod fields;
 mod hostile;
 mod offers_csv;
+mod pieces;
 mod preview;
 mod schema;
 

@@ -92,12 +92,12 @@ async fn a_file_that_cannot_be_read_is_explained_and_changes_nothing(engine: Eng
         (
             "twice.json",
             twice.to_string().into_bytes(),
-            "“Orchard Green” (drink:1) is in the file twice under one id. Keep one of them.".into(),
+            "Line 1: the drink “Orchard Green” is in the file twice under one id. Keep one of them.".into(),
         ),
         (
             "yield.json",
             bad_yield.to_string().into_bytes(),
-            "“Apples” in the file does not hold: The trim yield is what is left of what went in: more than 0 % and \
+            "Line 1: the ingredient “Apples” cannot be taken in. The trim yield is what is left of what went in: more than 0 % and \
              at most 100 %. Type 90 for 90 %."
                 .into(),
         ),

@@ -283,3 +283,24 @@ async fn the_way_out(journey: &Journey) {
     journey.expect_each("main h1", &["Drinks"]).await;
     assert_eq!(journey.local_storage("brimwright.counter-pin").await, None);
 }
+
+/// A device that is full says so at the Counter, without a way to a file that has prices in it.
+#[tokio::test]
+async fn a_locked_tablet_that_is_full() {
+    let journey = tablet("locked_and_full", "").await;
+    journey.click(By::Text("Book")).await;
+    journey.type_into(FIRST, "4207").await;
+    journey.type_into(AGAIN, "4207").await;
+    journey.click(CLOSE).await;
+    journey.go("#/counter/batches/2026-11-26").await;
+    journey.expect_each("main h1", &["Batch of 26 Nov 2026"]).await;
+    let full = "IDBObjectStore.prototype.put = () => { throw new DOMException('no room', 'QuotaExceededError'); };
+        document.querySelector('main input[type=checkbox]').click();
+        return true;";
+    journey.wait_until("a tick that cannot be kept", full).await;
+    journey.wait_for_text("Not saved").await;
+    let ways = "const ways = [...document.querySelectorAll('.frame button')].filter((it) => it.checkVisibility())
+            .map((it) => it.textContent.trim());
+        return ways.includes('Try again') && !ways.some((way) => way.startsWith('Save a copy'));";
+    journey.wait_until("a way out that keeps prices to itself", ways).await;
+}

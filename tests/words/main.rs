@@ -6,6 +6,7 @@ mod batches;
 mod buying_list;
 mod counter;
 mod estimates;
+mod files;
 mod fills;
 mod jumps;
 mod labels;
@@ -237,7 +238,6 @@ fn what_could_not_be_kept() {
 
 #[test]
 fn what_could_not_be_imported() {
-    let book = book();
     let said = |error: BookFileError| words::book_file_error(&error);
     assert_eq!(said(BookFileError::Empty), "The file is empty. Choose another.");
     assert_eq!(
@@ -269,6 +269,6 @@ fn what_could_not_be_imported() {
             line: 12,
             refusal
         }),
-        "Line 12: the packaging “Cap” does not hold. What the pack holds must be a number of pieces, such as 250 ea."
+        "Line 12: the packaging “Cap” cannot be taken in. What the pack holds must be a number of pieces, such as 250 ea."
     );
 }

@@ -423,3 +423,34 @@ fn a_refused_price_names_the_goods() {
     let refusal = Refusal::Field { key: goods.into(), field: Field::PackPrice, problem: Problem::Negative };
     assert_eq!(super::record(&Record::Ingredient(bad)), Err(refusal));
 }
+
+/// Counts how often it is compared.
+#[derive(PartialEq, Eq)]
+struct Counted<'a>(u64, &'a std::cell::Cell<usize>);
+
+impl PartialOrd for Counted<'_> {
+    fn partial_cmp(&self, other: &Self) -> Option<std::cmp::Ordering> {
+        Some(self.cmp(other))
+    }
+}
+
+impl Ord for Counted<'_> {
+    fn cmp(&self, other: &Self) -> std::cmp::Ordering {
+        self.1.set(self.1.get() + 1);
+        self.0.cmp(&other.0)
+    }
+}
+
+#[test]
+fn ten_times_as_long_a_list_is_little_more_than_ten_times_the_work() {
+    let compared = |length: u64| {
+        let count = std::cell::Cell::new(0);
+        let mut scattered = (0..length).map(|number| Counted(number.wrapping_mul(0x9e37_79b9_7f4a_7c15), &count));
+        assert!(all_different(&mut scattered));
+        count.get()
+    };
+    let (short, long) = (compared(3_000), compared(30_000));
+    assert!(long < 20 * short, "{short} and {long} comparisons");
+    let count = std::cell::Cell::new(0);
+    assert!(!all_different(&mut [1, 2, 3, 2].into_iter().map(|number| Counted(number, &count))));
+}

@@ -290,3 +290,33 @@ fn a_book_is_made_of_records_in_any_order() {
     let no_settings = Err(Refusal::Missing { key: Key::Settings, needed_by: None });
     assert_eq!(Book::from_records(records), no_settings);
 }
+
+/// Twenty ingredients with a drink of each.
+fn menu() -> Book {
+    let records = (1..=20).flat_map(|id| {
+        let lines = [crate::support::line(1, id, "1 L")];
+        [Record::Ingredient(crate::support::ingredient(id, [])), Record::Drink(crate::support::drink(id, "1 L", lines))]
+    });
+    crate::support::book(settings(), records)
+}
+
+#[test]
+fn many_are_removed_in_a_row_as_they_are_one_by_one() {
+    let (mut book, empty) = (menu(), crate::support::book(settings(), []));
+    let applied = book.apply(&Edit::replace(&menu(), &empty)).unwrap();
+    assert_eq!((&book, applied.touched.len()), (&empty, 40));
+    book.apply(&applied.inverse).unwrap();
+    assert_eq!(book, menu());
+
+    // What goes before those that need it is refused, and so is what stays in use.
+    let remove = |keys: &mut dyn Iterator<Item = Key>| Edit::Together(keys.map(Edit::Remove).collect());
+    let ingredient = |id| Key::Ingredient(ingredient_id(id));
+    let refused = Err(Refusal::InUse { key: ingredient(1), by: vec![Key::Drink(drink_id(1))] });
+    let wrong_order = (1..=20).flat_map(|id| [ingredient(id), Key::Drink(drink_id(id))]);
+    assert_eq!(book.apply(&remove(&mut { wrong_order })), refused);
+    assert_eq!(book.apply(&remove(&mut (1..=20).map(ingredient))), refused);
+    let twice = (1..=20).chain(3..=3).map(|id| Key::Drink(drink_id(id)));
+    let missing = Err(Refusal::Missing { key: Key::Drink(drink_id(3)), needed_by: None });
+    assert_eq!(book.apply(&remove(&mut { twice })), missing);
+    assert_eq!(book, menu(), "what is refused changes nothing");
+}

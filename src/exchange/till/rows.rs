@@ -1,7 +1,12 @@
 //! Rows of separated values: RFC 4180, and with it semicolons, tabs and bare line ends.
 
+use std::collections::BTreeSet;
+
 use crate::exchange::MAX_BYTES;
 use crate::measure::is_seen;
+
+/// Most columns of a list: a person chooses among their heads.
+const MOST_COLUMNS: usize = 200;
 
 /// Why a file is not a till's list.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -14,6 +19,8 @@ pub enum TillError {
     NotText,
     /// Its first line has one column only, or begins like a page or a book file.
     NoColumns,
+    /// More than 200 columns.
+    TooManyColumns,
     /// Heads without a row under them.
     OnlyHeads,
     /// A quotation mark is not closed.
@@ -62,8 +69,10 @@ pub fn read_table(bytes: &[u8]) -> Result<Table, TillError> {
     let separator = separator(text).ok_or(TillError::NoColumns)?;
     let mut rows = rows(text, separator)?.into_iter();
     let heads = rows.next().map(|row| named(row.cells)).ok_or(TillError::Empty)?;
-    if heads.len() < 2 {
-        return Err(TillError::NoColumns);
+    match heads.len() {
+        ..2 => return Err(TillError::NoColumns),
+        2..=MOST_COLUMNS => {}
+        _ => return Err(TillError::TooManyColumns),
     }
     let rows: Vec<Row> = rows.collect();
     if rows.is_empty() { Err(TillError::OnlyHeads) } else { Ok(Table { heads, rows }) }
@@ -148,9 +157,10 @@ fn keep(rows: &mut Vec<Row>, row: Row) {
 /// place.
 fn named(heads: Vec<String>) -> Vec<String> {
     let mut named: Vec<String> = Vec::new();
+    let mut met = BTreeSet::new();
     for (place, head) in (1_usize..).zip(heads) {
         let mut head = if is_seen(&head) { head.trim().to_string() } else { format!("Column {place}") };
-        while named.contains(&head) {
+        while !met.insert(head.clone()) {
             head = format!("{head} (column {place})");
         }
         named.push(head);

@@ -1,11 +1,13 @@
 //! From rows to weeks: what can be taken in, and why the rest cannot.
 
+use std::collections::{BTreeMap, BTreeSet};
+
 use super::day::{DayOrder, Days, read_day};
 use super::rows::{Row, Table};
-use crate::book::{Book, Edit, OfferId, Record, Settings, TillColumns, Week};
+use crate::book::{Book, Edit, OfferId, Record, Settings, Sold, TillColumns, Week};
 use crate::ledger::Ledger;
 use crate::measure::{Date, Exact, Money, NumberStyle, Overflow, ReadError, read_number};
-use crate::sales::{Unknown, sold_in, week_so_far, write_line};
+use crate::sales::{Unknown, contribution_now, sold_in, week_so_far};
 
 /// How a till's list is to be read.
 pub struct Till<'a> {
@@ -89,44 +91,63 @@ pub enum Why {
 
 /// The offers by the names that a till may use for them.
 struct Menu<'a> {
-    offers: Vec<(String, String, OfferId)>,
+    /// By drink and container; none where several are called alike.
+    offers: BTreeMap<(String, String), Option<OfferId>>,
+    /// The drinks' names.
+    drinks: BTreeSet<String>,
+    /// How long these are, in bytes.
+    lengths: BTreeSet<usize>,
     fold: &'a dyn Fn(&str) -> String,
 }
 
 impl<'a> Menu<'a> {
     fn of(book: &Book, fold: &'a dyn Fn(&str) -> String) -> Menu<'a> {
-        let named = |id: OfferId| {
-            let drink = book.drink(id.drink)?;
-            let container = book.container(id.container)?;
-            Some((tidy(&drink.name, fold), tidy(&container.name, fold), id))
-        };
-        Menu { offers: book.offers().filter_map(|offer| named(offer.id())).collect(), fold }
+        let mut menu = Menu { offers: BTreeMap::new(), drinks: BTreeSet::new(), lengths: BTreeSet::new(), fold };
+        for offer in book.offers() {
+            let (Some(drink), Some(container)) = (book.drink(offer.drink), book.container(offer.container)) else {
+                continue;
+            };
+            let (drink, container) = (tidy(&drink.name, fold), tidy(&container.name, fold));
+            menu.lengths.insert(drink.len());
+            menu.drinks.insert(drink.clone());
+            let several = menu.offers.contains_key(&(drink.clone(), container.clone()));
+            menu.offers.insert((drink, container), (!several).then(|| offer.id()));
+        }
+        menu
+    }
+
+    /// The drinks that a name begins with, and what follows them; the shortest first.
+    fn drinks_in<'t>(&self, name: &'t str) -> impl DoubleEndedIterator<Item = (&'t str, &'t str)> {
+        self.lengths.range(..=name.len()).filter_map(|length| {
+            let (drink, rest) = name.split_at_checked(*length)?;
+            self.drinks.contains(drink).then_some((drink, rest))
+        })
     }
 
     /// The offer that a row means.
     fn find(&self, item: &str, size: &str) -> Result<OfferId, Why> {
         let (name, wanted) = (tidy(item, self.fold), tidy(size, self.fold));
-        let both = |drink: &str, container: &str| match name.strip_prefix(drink) {
-            Some(rest) if wanted.is_empty() => rest.trim_start_matches(',').trim_start() == container,
-            Some(rest) => rest.is_empty() && wanted == container,
-            None => false,
-        };
-        let mut fits = self.offers.iter().filter(|(drink, container, _)| both(drink, container)).map(|(_, _, id)| *id);
-        match (fits.next(), fits.next()) {
-            (Some(only), None) => Ok(only),
-            (Some(_), Some(_)) => Err(Why::SeveralItems(item.trim().to_string())),
-            (None, _) => Err(self.unknown(item, size, &name)),
+        let offer = |drink: &str, container: &str| self.offers.get(&(drink.to_string(), container.to_string()));
+        let mut fits = Vec::new();
+        if wanted.is_empty() {
+            let after = |rest: &'_ str| rest.trim_start_matches(',').trim_start().to_string();
+            fits.extend(self.drinks_in(&name).filter_map(|(drink, rest)| offer(drink, &after(rest))));
+        } else {
+            fits.extend(offer(&name, &wanted));
+        }
+        match fits.as_slice() {
+            [] => Err(self.unknown(item, size, &name)),
+            [Some(only)] => Ok(*only),
+            _ => Err(Why::SeveralItems(item.trim().to_string())),
         }
     }
 
     fn unknown(&self, item: &str, size: &str, name: &str) -> Why {
-        let begins = |drink: &str| {
-            let rest = name.strip_prefix(drink);
-            rest.is_some_and(|rest| rest.is_empty() || (size.trim().is_empty() && rest.starts_with([',', ' '])))
+        let ends = |rest: &str| rest.is_empty() || (size.trim().is_empty() && rest.starts_with([',', ' ']));
+        let Some((drink, _)) = self.drinks_in(name).rev().find(|(_, rest)| ends(rest)) else {
+            return Why::UnknownItem(item.trim().to_string());
         };
-        let longest =
-            self.offers.iter().filter(|(drink, _, _)| begins(drink)).map(|(drink, _, _)| drink.chars().count());
-        let Some(letters) = longest.max() else { return Why::UnknownItem(item.trim().to_string()) };
+        let letters = drink.chars().count();
         let item = one_blank(item);
         let rest: String = item.chars().skip(letters).collect();
         let size = if size.trim().is_empty() { rest.trim_start_matches([',', ' ']) } else { size.trim() };
@@ -190,15 +211,11 @@ pub fn take(book: &Book, ledger: &Ledger, table: &Table, till: &Till) -> Result<
         Some(Days::Clear(order)) => Some(order),
         Some(Days::Open) | None => till.order,
     };
-    let mut weeks: Vec<WeekOfRows> = Vec::new();
+    let mut weeks: BTreeMap<Date, WeekOfRows> = BTreeMap::new();
     let (mut good, mut bad) = (0_usize, Vec::new());
     for row in &table.rows {
         let read = read_row(row, &places, &menu, order, till).and_then(|(monday, offer, units)| {
-            let place = weeks.partition_point(|before| before.week.monday < monday);
-            if weeks.get(place).is_none_or(|week| week.week.monday != monday) {
-                weeks.insert(place, WeekOfRows { week: week_so_far(book, monday), named: Vec::new() });
-            }
-            weeks.get_mut(place).map_or(Ok(()), |week| week.add(ledger, offer, units))
+            weeks.entry(monday).or_insert_with(|| WeekOfRows::of(book, monday)).add(ledger, offer, units)
         });
         match read {
             Ok(()) => good = good.saturating_add(1),
@@ -206,9 +223,9 @@ pub fn take(book: &Book, ledger: &Ledger, table: &Table, till: &Till) -> Result<
         }
     }
     let (mut taken, mut edits) = (Vec::new(), Vec::new());
-    for of_rows in weeks.into_iter().filter(|week| !week.named.is_empty()) {
+    for of_rows in weeks.into_values().filter(|week| !week.sums.is_empty()) {
         taken.push(of_rows.taken(book)?);
-        edits.push(Edit::Put(Record::Week(of_rows.week)));
+        edits.push(Edit::Put(Record::Week(of_rows.week())));
     }
     let settings = Settings { till: Some(till.columns.clone()), ..book.settings().clone() };
     if good > 0 && settings.till != book.settings().till {
@@ -217,31 +234,56 @@ pub fn take(book: &Book, ledger: &Ledger, table: &Table, till: &Till) -> Result<
     Ok(Some(Taken { weeks: taken, good, bad, edit: Edit::Together(edits) }))
 }
 
-/// A week with what the rows so far say of it, and the offers that they name, in order.
+/// A week as it is written down, and what the rows so far say of it.
 struct WeekOfRows {
     week: Week,
-    named: Vec<OfferId>,
+    /// What the week's own lines say that one contributed.
+    written: BTreeMap<OfferId, Money>,
+    /// How many the rows add up to, and what one contributes.
+    sums: BTreeMap<OfferId, (Exact, Money)>,
 }
 
 impl WeekOfRows {
+    fn of(book: &Book, monday: Date) -> WeekOfRows {
+        let week = week_so_far(book, monday);
+        let written = week.sold.iter().map(|sold| (sold.offer(), sold.contribution)).collect();
+        WeekOfRows { week, written, sums: BTreeMap::new() }
+    }
+
+    /// Adds a row. A line keeps what one contributed when it was first written.
     fn add(&mut self, ledger: &Ledger, offer: OfferId, units: Exact) -> Result<(), Why> {
-        let new = self.named.binary_search(&offer).err();
-        let so_far = self.week.sold.iter().find(|sold| new.is_none() && sold.offer() == offer);
-        let so_far = so_far.map_or(Exact::ZERO, |sold| sold.units);
+        let (so_far, contribution) = match (self.sums.get(&offer), self.written.get(&offer)) {
+            (Some(sum), _) => *sum,
+            (None, Some(contribution)) => (Exact::ZERO, *contribution),
+            (None, None) => (Exact::ZERO, contribution_now(ledger, offer).map_err(Why::Unknown)?),
+        };
         let sum = so_far.plus(units).ok().filter(|sum| sum.keeps()).ok_or(Why::TooLarge)?;
-        write_line(&mut self.week, ledger, offer, Some(sum)).map_err(Why::Unknown)?;
-        if let Some(place) = new {
-            self.named.insert(place, offer);
-        }
+        self.sums.insert(offer, (sum, contribution));
         Ok(())
     }
 
+    /// The lines of the rows, by offer.
+    fn lines(&self) -> impl Iterator<Item = Sold> {
+        self.sums.iter().map(|(offer, (units, contribution))| Sold {
+            drink: offer.drink,
+            container: offer.container,
+            units: *units,
+            contribution: *contribution,
+        })
+    }
+
     fn taken(&self, book: &Book) -> Result<TakenWeek, Overflow> {
-        let mut of_rows = Week { monday: self.week.monday, sold: self.week.sold.clone() };
-        of_rows.sold.retain(|sold| self.named.contains(&sold.offer()));
-        let (units, contribution) = sold_in(&of_rows)?;
-        let known = book.week(self.week.monday).is_some();
-        Ok(TakenWeek { monday: self.week.monday, units, contribution, known })
+        let monday = self.week.monday;
+        let (units, contribution) = sold_in(&Week { monday, sold: self.lines().collect() })?;
+        Ok(TakenWeek { monday, units, contribution, known: book.week(monday).is_some() })
+    }
+
+    /// The week with these lines in the place of its own of the same offers.
+    fn week(self) -> Week {
+        let mut sold: Vec<Sold> = self.lines().collect();
+        sold.extend(self.week.sold.iter().filter(|line| !self.sums.contains_key(&line.offer())));
+        sold.sort_by_key(Sold::offer);
+        Week { monday: self.week.monday, sold }
     }
 }
 

@@ -1,5 +1,6 @@
 use super::*;
 use crate::book::{Key, Refusal};
+use crate::exchange::{TakenIn, take_in};
 use crate::store::{Cause, Damage, Fault, Listed};
 use crate::support::runs::Runs;
 
@@ -14,6 +15,11 @@ fn damage(storage: &InMemory) -> Damage {
         Err(Fault::Damaged(damage)) => *damage,
         other => panic!("{other:?}"),
     }
+}
+
+/// What is saved of a damaged book can be taken in again, as far as it is whole.
+fn repaired(damage: &Damage) -> TakenIn {
+    take_in(damage.text()).unwrap_or_else(|error| panic!("{error:?}: {}", damage.text()))
 }
 
 #[test]
@@ -31,6 +37,10 @@ fn t07_a_row_cut_off_anywhere_is_reported_and_kept() {
         assert!(damage.text().lines().any(|line| line == cut), "the download has it");
         assert_eq!(storage.row(ID, KEY).unwrap(), cut, "and so has the storage");
         runs.held();
+        let TakenIn { book, left_out } = repaired(&damage);
+        // The drink that is made of it, and the ingredient itself.
+        let kept = book.keys().map(|key| key.to_string()).collect::<Vec<_>>();
+        assert_eq!((kept, left_out.len()), (vec!["settings".to_string(), "ingredient:2".to_string()], 2));
     }
     storage.set_row(ID, KEY, &whole);
     assert_eq!(opened(&storage), Ok(book()));
@@ -55,6 +65,9 @@ fn t07_no_flipped_bit_stops_the_app_or_is_written_over() {
                     Err(Fault::Damaged(damage)) => {
                         noticed += 1;
                         assert!(damage.stored.rows.contains(&flipped));
+                        let taken = repaired(&damage);
+                        let whole = taken.book.records().count();
+                        assert!(whole >= 2 && (whole == 4 || !taken.left_out.is_empty()), "{flipped}");
                     }
                     // A letter of a name or a digit of a yield reads as another.
                     Ok(read) => assert_ne!(read, book(), "{flipped}"),

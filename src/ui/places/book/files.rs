@@ -3,14 +3,13 @@
 use leptos::ev;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
-use wasm_bindgen_futures::JsFuture;
 use web_sys::HtmlInputElement;
 
 use crate::book::Book;
-use crate::exchange::{self, Preview, preview};
-use crate::ui::files::{file_name, save_book_file, save_text};
+use crate::exchange::{LeftOut, Preview, TakenIn, preview};
+use crate::ui::files::{book_of, file_name, save_book_file, save_text};
 use crate::ui::library::Library;
-use crate::ui::live::{live, press, text};
+use crate::ui::live::{live, press, text, when};
 use crate::ui::parts::Section;
 use crate::ui::state::AppState;
 use crate::words;
@@ -23,7 +22,11 @@ const UNCHANGED: &str = "Your book is as it was.";
 struct Incoming {
     book: Book,
     preview: Preview,
+    left_out: Vec<LeftOut>,
 }
+
+/// What was left out that is shown at once.
+const SHOWN: usize = 20;
 
 /// Files in and out.
 #[component]
@@ -31,6 +34,7 @@ pub fn Files() -> impl IntoView {
     let (library, state) = (Library::here(), AppState::here());
     let incoming = RwSignal::new(None::<Incoming>);
     let refused = RwSignal::new(None::<String>);
+    let progress = RwSignal::new(None::<usize>);
     let save_offers = move || {
         state.book.with_untracked(|book| {
             let csv = state.ledger.with_untracked(|ledger| words::offers_csv(book, ledger));
@@ -40,21 +44,22 @@ pub fn Files() -> impl IntoView {
     let chosen = move |event: ev::Event| {
         let input: HtmlInputElement = event_target(&event);
         let Some(file) = input.files().and_then(|files| files.get(0)) else { return };
+        // One file at a time.
+        if progress.with_untracked(Option::is_some) {
+            return;
+        }
         // The same file can be chosen again only if the field is empty.
         input.set_value("");
+        refused.set(None);
+        incoming.set(None);
+        progress.set(Some(0));
         spawn_local(async move {
-            let bytes = JsFuture::from(file.array_buffer()).await;
-            let read = match bytes {
-                Ok(buffer) => {
-                    let bytes = js_sys::Uint8Array::new(&buffer).to_vec();
-                    exchange::read(bytes).map_err(|error| format!("{} {UNCHANGED}", words::book_file_error(&error)))
-                }
-                Err(_) => Err(format!("The file could not be read. Choose it again. {UNCHANGED}")),
-            };
-            refused.set(read.as_ref().err().cloned());
-            incoming.set(read.ok().map(|book| {
+            let read = book_of(&file, move |percent| progress.set(Some(percent))).await;
+            progress.set(None);
+            refused.set(read.as_ref().err().map(|sentence| format!("{sentence} {UNCHANGED}")));
+            incoming.set(read.ok().map(|TakenIn { book, left_out }| {
                 let preview = state.book.with_untracked(|open| preview(open, &book));
-                Incoming { book, preview }
+                Incoming { book, preview, left_out }
             }));
         });
     };
@@ -92,12 +97,14 @@ pub fn Files() -> impl IntoView {
                     <input id="import-file" aria-describedby="import-error" type="file" accept=".json,application/json" on:change=chosen />
                 </div>
                 <p class="entry-error" id="import-error" role="status">{sentence}</p>
+                {when(move || progress.with(Option::is_some), move || reading(progress))}
             </div>
             {live(move || match incoming.get() {
                 Some(wanted) => view! {
                             <div class="teach" role="status">
                                 <h3>{format!("“{}” in place of this book", wanted.preview.name)}</h3>
-                                <ul>{words::import_changes(&wanted.preview).into_iter().map(|line| view! { <li>{line}</li> }).collect_view()}</ul>
+                                {lines(words::import_changes(&wanted.preview))}
+                                {left_out(&wanted.left_out)}
                                 <p class="actions">
                                     <button class="main" on:click=press(replace)>
                                         "Replace this book"
@@ -116,4 +123,36 @@ pub fn Files() -> impl IntoView {
             })}
         </Section>
     }
+}
+
+/// How far the reading of a file is.
+fn reading(progress: RwSignal<Option<usize>>) -> AnyView {
+    let percent = text(move || progress.get().unwrap_or_default().to_string());
+    view! {
+        <p class="soft">
+            "Reading the file " <progress aria-label="Reading the file" max="100" value=percent></progress>
+        </p>
+    }
+    .into_any()
+}
+
+fn lines(sentences: Vec<String>) -> AnyView {
+    view! { <ul>{sentences.into_iter().map(|line| view! { <li>{line}</li> }).collect_view()}</ul> }.into_any()
+}
+
+/// What of a stored book is not in what would be taken in.
+fn left_out(out: &[LeftOut]) -> AnyView {
+    if out.is_empty() {
+        return ().into_any();
+    }
+    let more = match out.len().saturating_sub(SHOWN) {
+        0 => String::new(),
+        more => format!("And {more} more."),
+    };
+    view! {
+        <h4>"Not whole in this file"</h4>
+        {lines(out.iter().take(SHOWN).map(words::not_taken).collect())}
+        <p class="soft">{more}</p>
+    }
+    .into_any()
 }

@@ -5,13 +5,13 @@ use std::sync::Arc;
 use leptos::ev;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
-use wasm_bindgen_futures::JsFuture;
 use web_sys::HtmlInputElement;
 
 use crate::book::TillColumns;
-use crate::exchange::{DayOrder, Days, MAX_BYTES, Table, Taken, TakenWeek, Till, TillError, read_table, take};
+use crate::exchange::{DayOrder, Days, Table, Taken, TakenWeek, Till, TillError, read_table, take};
 use crate::measure::{Date, Overflow};
 use crate::ui::fields::Choice;
+use crate::ui::files::{UNREAD, bytes_of, is_too_large};
 use crate::ui::live::{live, press, text, trouble, when};
 use crate::ui::order::lower_case;
 use crate::ui::parts::Section;
@@ -19,7 +19,7 @@ use crate::ui::state::AppState;
 use crate::ui::today::today;
 use crate::words;
 
-/// Rows left out that are shown at once.
+/// Weeks, and rows left out, that are shown at once.
 const SHOWN: usize = 20;
 
 /// Weeks back that a list without days may be of.
@@ -110,14 +110,14 @@ pub fn FromTill() -> impl IntoView {
         // The same file can be chosen again only if the field is empty.
         input.set_value("");
         done.set(String::new());
-        if file.size() > MAX_BYTES as f64 {
+        if is_too_large(&file) {
             refused.set(Some(words::till_error(TillError::TooLarge)));
             return;
         }
         spawn_local(async move {
-            let read = match JsFuture::from(file.array_buffer()).await {
-                Ok(buffer) => read_table(&js_sys::Uint8Array::new(&buffer).to_vec()).map_err(words::till_error),
-                Err(_) => Err("The file could not be read. Choose it again.".to_string()),
+            let read = match bytes_of(&file).await {
+                Some(bytes) => read_table(&bytes).map_err(words::till_error),
+                None => Err(UNREAD.to_string()),
             };
             refused.set(read.as_ref().err().cloned());
             match read {
@@ -242,21 +242,27 @@ fn preview(state: AppState, found: &Taken) -> AnyView {
             </li>
         }
     };
-    let weeks = found.weeks.iter().map(week).collect_view();
+    let weeks = found.weeks.iter().take(SHOWN).map(week).collect_view();
+    let more_weeks = more(found.weeks.len());
     let bad =
         state.book.with(|book| found.bad.iter().take(SHOWN).map(|row| words::bad_row(row, book)).collect::<Vec<_>>());
     let bad = bad.into_iter().map(|row| view! { <li>{row}</li> }).collect_view();
-    let more = match found.bad.len().saturating_sub(SHOWN) {
-        0 => String::new(),
-        more => format!("And {more} more."),
-    };
     view! {
         <div role="status">
             <h3>{words::to_take_in(found.good, found.bad.len())}</h3>
             <ul class="till-weeks">{weeks}</ul>
+            <p class="soft">{more_weeks}</p>
             <ul class="till-bad">{bad}</ul>
-            <p class="soft">{more}</p>
+            <p class="soft">{more(found.bad.len())}</p>
         </div>
     }
     .into_any()
+}
+
+/// How many more there are than are shown; empty where all are.
+fn more(all: usize) -> String {
+    match all.saturating_sub(SHOWN) {
+        0 => String::new(),
+        more => format!("And {more} more."),
+    }
 }

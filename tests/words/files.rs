@@ -1,0 +1,195 @@
+//! What is wrong in a file, with line, record, field, what is expected there and an example. No
+//! word of the reader's and no id is in it.
+
+use brimwright::exchange::read;
+use brimwright::words;
+
+/// Each value on a line of its own.
+const FILE: &str = r#"{
+"format": "brimwright-book", "version": 3,
+"settings": {"name": "Invented bar", "currency": "USD", "units": "us-customary",
+"tax": {"rate": "0", "place": "added-at-the-till"},
+"payment-fee": {}, "wage": "18", "target": "0.65", "covers": "goods",
+"endings": ["0.25", "0.75"]},
+"ingredients": [{"id": "1", "name": "Apples", "trim-yield": "0.9",
+"packs": [{"id": "1", "contents": "40 lb", "price": "25.80",
+"day": "2026-11-02"}]}],
+"packagings": [],
+"containers": [{"id": "1", "name": "Bottle", "brimful": "16.5 fl oz",
+"headspace": {"share": "0.05"}, "set": []}],
+"drinks": [{"id": "1", "name": "Orchard", "kind": "pressed", "reference": "16 fl oz", "labour": {},
+"lines": [{"id": "1", "ingredient": "1", "stage": "pressed", "amount": "16 fl oz", "scaling": "in-proportion"}]}],
+"offers": [{"drink": "1", "container": "1",
+"price": "8"}]
+}"#;
+
+fn said(old: &str, new: &str) -> String {
+    assert!(FILE.contains(old), "{old}");
+    words::book_file_error(&read(FILE.replacen(old, new, 1)).unwrap_err())
+}
+
+#[test]
+fn the_file_itself_is_taken() {
+    assert_eq!(read(FILE).err(), None);
+}
+
+#[test]
+fn what_cannot_be_read() {
+    let cases = [
+        (
+            "\"40 lb\"",
+            "\"40 lbs\"",
+            "Line 8, ingredient “Apples”, pack 1, contents: “40 lbs” is not an amount. Type a number and a unit, such as \"40 lb\" or \"16 fl oz\".",
+        ),
+        (
+            "\"25.80\"",
+            "\"25,80\"",
+            "Line 8, ingredient “Apples”, pack 1, price: “25,80” is not a number. Type up to 9 digits, a point and up to 8 more, such as \"25.80\".",
+        ),
+        (
+            "\"25.80\"",
+            "25.80",
+            "Line 8, ingredient “Apples”, pack 1, price: 25.8 stands without quotation marks. Type \"25.8\".",
+        ),
+        (
+            "\"25.80\"",
+            "null",
+            "Line 8, ingredient “Apples”, pack 1, price: text in quotation marks belongs here, such as \"25.80\".",
+        ),
+        (
+            "\"2026-11-02\"",
+            "\"2.11.2026\"",
+            "Line 9, ingredient “Apples”, pack 1, day: “2.11.2026” is not a day. Type year, month and day, such as \"2026-11-23\".",
+        ),
+        (
+            "\"USD\"",
+            "\"dollars\"",
+            "Line 3, settings, currency: “dollars” is not a currency known here. Type its code, such as \"USD\".",
+        ),
+        (
+            "\"0.25\"",
+            "\"x\"",
+            "Line 6, settings, ending 1: “x” is not a number. Type up to 9 digits, a point and up to 8 more, such as \"25.80\".",
+        ),
+        (
+            "\"ingredient\": \"1\"",
+            "\"ingredient\": \"A1\"",
+            "Line 14, drink “Orchard”, line 1, ingredient: “A1” is not an id. Type 1 to 16 of the signs 0 to 9 and a to f, such as \"1a\".",
+        ),
+        (
+            "\"kind\": \"pressed\"",
+            "\"kind\": \"stirred\"",
+            "Line 13, drink “Orchard”, kind: “stirred” is not a choice here. Type one such as \"pressed\", \"blended\", \"over-ice\".",
+        ),
+        (
+            "[{\"id\": \"1\", \"contents\": \"40 lb\", \"price\": \"25.80\",\n\"day\": \"2026-11-02\"}]",
+            "7",
+            "Line 8, ingredient “Apples”, packs: a list in square brackets belongs here, such as [].",
+        ),
+        (
+            "\"packagings\": []",
+            "\"packagings\": {}",
+            "Line 10, packagings: a list in square brackets belongs here, such as [].",
+        ),
+        (
+            "{\"share\": \"0.05\"}",
+            "[]",
+            "Line 12, container “Bottle”, headspace: a group in braces belongs here, such as {\"share\": \"0.05\"}.",
+        ),
+        ("\"16.5 fl oz\"", "7", "Line 11, container “Bottle”, brimful: a volume belongs here, such as \"16 fl oz\"."),
+        (
+            "\"price\": \"8\"",
+            "\"price\": \"8 USD\"",
+            "Line 16, size “Orchard, Bottle”, price: “8 USD” is not a number. Type up to 9 digits, a point and up to 8 more, such as \"25.80\".",
+        ),
+        (
+            "\"Apples\"",
+            "\"\\ud800\"",
+            "Line 7, ingredient 1, name: this value cannot be read. Type it anew, or choose another copy.",
+        ),
+    ];
+    for (old, new, sentence) in cases {
+        assert_eq!(said(old, new), sentence, "{new}");
+    }
+    let invented = FILE.replace("\"name\": \"Invented bar\"", "\"name\": \"Invented bar\", \"invented\": \"yes\"");
+    assert_eq!(
+        words::book_file_error(&read(invented).unwrap_err()),
+        "Line 3, settings, invented: true or false belongs here, such as false."
+    );
+}
+
+#[test]
+fn fields_that_are_not_those_of_the_file() {
+    assert_eq!(
+        said("\"trim-yield\"", "\"trimyield\""),
+        "Line 7, ingredient “Apples”: “trimyield” is not a field that belongs here. Remove it."
+    );
+    assert_eq!(
+        said(", \"trim-yield\": \"0.9\"", ""),
+        "Line 7, ingredient “Apples”: “trim-yield” is missing. Add it, or choose another copy."
+    );
+    assert_eq!(said("\"packagings\": [],", ""), "Line 1: “packagings” is missing. Add it, or choose another copy.");
+    assert_eq!(
+        said("\"price\": \"8\"", "\"price\": \"8\", \"price\": \"9\""),
+        "Line 16, size “Orchard, Bottle”: “price” is here twice. Keep one of them."
+    );
+}
+
+#[test]
+fn what_the_book_refuses() {
+    assert_eq!(
+        said("\"trim-yield\": \"0.9\"", "\"trim-yield\": \"1.4\""),
+        "Line 7: the ingredient “Apples” cannot be taken in. The trim yield is what is left of what went in: more than 0 % and at most 100 %. Type 90 for 90 %."
+    );
+    assert_eq!(
+        said("\"ingredient\": \"1\"", "\"ingredient\": \"99\""),
+        "Line 13: the drink “Orchard” needs an ingredient that is not in the file. Add it to the file, or choose another copy."
+    );
+    assert_eq!(
+        said("\"drink\": \"1\", \"container\": \"1\"", "\"drink\": \"1\", \"container\": \"7\""),
+        "Line 15: the size “Orchard” needs a container that is not in the file. Add it to the file, or choose another copy."
+    );
+    assert_eq!(
+        said("\"packagings\": [],", "\"packagings\": [], \"weeks\": [{\"monday\": \"2026-11-24\", \"sold\": []}],"),
+        "Line 10: the Week of 24 Nov 2026 cannot be taken in. A week begins on a Monday. Choose the Monday."
+    );
+    let offer = "{\"drink\": \"1\", \"container\": \"1\",\n\"price\": \"8\"}";
+    assert_eq!(
+        said(offer, &format!("{offer},\n{offer}")),
+        "Line 17: the size “Orchard, Bottle” is in the file twice under one id. Keep one of them."
+    );
+    let nameless = said("\"Apples\"", "\"\\u200b\"");
+    assert_eq!(
+        nameless,
+        "Line 7: the ingredient “\u{200b}” cannot be taken in. The name is empty. Type at least one letter."
+    );
+}
+
+#[test]
+fn what_is_too_much() {
+    let packaging = "{\"id\": \"1\", \"name\": \"A\", \"part\": \"vessel\"},\n".repeat(20_001);
+    assert_eq!(
+        said("\"packagings\": []", &format!("\"packagings\": [{}]", packaging.trim_end_matches(",\n"))),
+        "Line 20010, packaging 20001: the list goes on after 20000 entries, more than a book can hold. Choose another copy."
+    );
+    assert_eq!(
+        said("\"Apples\"", &format!("\"{}\"", "A".repeat(1_000_000))),
+        "Line 7, ingredient 1: this part alone is larger than 1 MB, more than any book needs. Choose another copy."
+    );
+}
+
+#[test]
+fn what_is_repeated_of_a_file_is_short() {
+    let long = "9".repeat(5_000);
+    assert_eq!(
+        said("\"25.80\"", &format!("\"{long}\"")),
+        format!(
+            "Line 8, ingredient “Apples”, pack 1, price: “{}…” is not a number. Type up to 9 digits, a point and up to 8 more, such as \"25.80\".",
+            "9".repeat(60)
+        )
+    );
+    assert_eq!(
+        said("brimwright-book", &long),
+        format!("The file is a “{}…”, not a Brimwright book. Choose a book file.", "9".repeat(60))
+    );
+}
