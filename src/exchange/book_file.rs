@@ -72,5 +72,5 @@ pub fn read(bytes: impl AsRef<[u8]>) -> Result<Book, BookFileError> {
 /// # Errors
 /// As [`read`]: of what is stored at least one row must be whole.
 pub fn take_in(bytes: impl AsRef<[u8]>) -> Result<TakenIn, BookFileError> {
-    Reading::of(text(bytes.as_ref())?)?.to_the_end()
+    Reading::of(text(bytes.as_ref())?)?.finish()
 }

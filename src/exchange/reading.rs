@@ -196,7 +196,7 @@ impl<'a> Reading<'a> {
     ///
     /// # Errors
     /// As [`Reading::go_on`].
-    pub(super) fn to_the_end(mut self) -> Result<TakenIn, BookFileError> {
+    pub(super) fn finish(mut self) -> Result<TakenIn, BookFileError> {
         loop {
             if let Some(taken) = self.go_on(usize::MAX)? {
                 return Ok(taken);

@@ -133,7 +133,8 @@ fn expected(reason: &str) -> String {
         let choices: Vec<String> = quoted.take(3).map(|choice| format!("\"{choice}\"")).collect();
         return format!("“{found}” is not a choice here. Type one such as {}.", choices.join(", "));
     }
-    match (reason.rsplit_once(", expected ").map(|(_, wanted)| wanted), quoted.next()) {
+    let wanted = reason.rsplit_once(", expected ").map(|(_, wanted)| wanted);
+    match (wanted.or_else(|| reason.strip_prefix("expected ")), quoted.next()) {
         (Some("a string"), Some(bare)) => {
             format!("{bare} stands without quotation marks. Type \"{bare}\".")
         }

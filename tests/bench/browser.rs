@@ -2,6 +2,7 @@
 //! times: from a key to what came of it, painted. Needs the built site: `cargo dev bench` builds
 //! it and starts this.
 
+mod files;
 mod generated;
 #[path = "../journeys/harness/mod.rs"]
 #[allow(dead_code, unused_imports, unused_macros, reason = "shared with the journeys, which use the rest")]
@@ -19,6 +20,31 @@ const SLOWER: u32 = 4;
 const PRICE_BAR: f64 = 100.0;
 /// From a letter of the search to the list it narrows, in milliseconds.
 const SEARCH_BAR: f64 = 50.0;
+/// From choosing a book file to what it would do, in milliseconds.
+const FILE_BAR: f64 = 3000.0;
+/// The longest between two frames while it is read.
+const ANSWER_BAR: f64 = 200.0;
+
+/// Watches from the choice of a file until a sentence or a preview stands there.
+const WATCH: &str = "
+    const field = document.querySelector('#import-file');
+    if (!field) return false;
+    delete localStorage.benched;
+    field.addEventListener('change', () => {
+        const begun = performance.now();
+        let [before, longest] = [begun, 0];
+        const look = () => {
+            const now = performance.now();
+            longest = Math.max(longest, now - before);
+            before = now;
+            const said = document.querySelector('#import-error').textContent || document.querySelector('.teach h3');
+            if (said && now > begun + 50) localStorage.benched = `${now - begun} ${longest}`;
+            else requestAnimationFrame(look);
+        };
+        requestAnimationFrame(look);
+    }, { capture: true, once: true });
+    return true;";
+
 /// Ingredients whose price is typed.
 const PRICED: u64 = 12;
 
@@ -44,6 +70,25 @@ async fn main() {
     figure("the same, a bottle of 500 drinks", bottle, PRICE_BAR);
     let letters = journey.painted(By::Label("Find what you buy"), "ingredient 27").await;
     figure("a letter of the search to the narrowed list", letters, SEARCH_BAR);
+    journey.go("#/book").await;
+    for (name, file) in [("refused for its long list", files::too_many()), ("read and checked", files::full())] {
+        let (whole, longest) = taken_in(&journey, &file).await;
+        figure(&format!("a file of 10 MB, {name}"), vec![whole], FILE_BAR);
+        figure("the longest that the page did not answer meanwhile", vec![longest], ANSWER_BAR);
+    }
+}
+
+/// Chooses a book file to import: the milliseconds until the page says what of it, and the longest
+/// between two frames meanwhile.
+async fn taken_in(journey: &Journey, text: &str) -> (f64, f64) {
+    let file = std::path::Path::new(env!("CARGO_TARGET_TMPDIR")).join("large.brimwright.json");
+    std::fs::write(&file, text).expect("the file is written");
+    journey.wait_until("the field of the import", WATCH).await;
+    journey.attach(By::Label("Import a book file"), &file).await;
+    journey.wait_until("what comes of the file", "return localStorage.benched !== undefined").await;
+    let benched = journey.local_storage("benched").await.expect("two figures");
+    let (whole, longest) = benched.split_once(' ').expect("two figures");
+    (whole.parse().expect("a figure"), longest.parse().expect("a figure"))
 }
 
 /// Imports the generated book as a person does.

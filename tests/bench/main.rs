@@ -1,5 +1,6 @@
 //! How fast the engine is, on the generated book, in figures: the middle of many runs.
 
+mod files;
 mod generated;
 
 use std::hint::black_box;
@@ -67,7 +68,7 @@ fn main() {
     let (best_uses, scarce, proved) = best_uses(&book);
     let name = format!("best use of {scarce} scarce goods on average, {proved} of {} proved", best_uses.len());
     figure(&name, best_uses, BEST_USE_BAR);
-    let (many, whole) = files();
+    let (many, whole) = large_files();
     figure("a file of 10 MB with a list of 300,000, refused", many, FILE_BAR);
     figure("a file of 10 MB, read and checked", whole, FILE_BAR);
     let (exposures, dearer) = watched(book);
@@ -117,28 +118,10 @@ fn bottle_price(mut book: Book) -> Vec<Duration> {
 }
 
 /// Files of nearly 10 MB: one with too long a list, and one with as much as may be in it.
-fn files() -> (Vec<Duration>, Vec<Duration>) {
-    let file = |ingredients: Vec<String>| {
-        let text = exchange::write(&Book::new(generated::book().settings().clone()));
-        text.replacen("\"ingredients\": []", &format!("\"ingredients\": [{}]", ingredients.join(",\n")), 1)
-    };
-    let many = file((1..=300_000).map(|id| format!("{{\"id\":\"{id:x}\",\"name\":\"Apple\"}}")).collect());
-    let heard: Vec<String> =
-        (1..=9).map(|day| format!("{{\"day\":\"2026-10-0{day}\",\"price\":\"{day}.25\"}}")).collect();
-    let pack = format!(
-        "{{\"id\":\"1\",\"contents\":\"40 lb\",\"price\":\"9.50\",\"day\":\"2026-11-02\",\"earlier\":[{}]}}",
-        heard.join(",")
-    );
-    let ingredient = |id| format!("{{\"id\":\"{id:x}\",\"name\":\"A{id}\",\"trim-yield\":\"0.9\",\"packs\":[{pack}]}}");
-    let whole = file((1..=20_000).map(ingredient).collect());
-    assert!(
-        [&many, &whole].iter().all(|file| (9_000_000..10_000_000).contains(&file.len())),
-        "{} and {}",
-        many.len(),
-        whole.len()
-    );
+fn large_files() -> (Vec<Duration>, Vec<Duration>) {
+    let (many, full) = (files::too_many(), files::full());
     let refused = (0..5).map(|_| timed(|| exchange::read(black_box(&many)).expect_err("too many"))).collect();
-    let taken = (0..5).map(|_| timed(|| exchange::read(black_box(&whole)).expect("it holds"))).collect();
+    let taken = (0..5).map(|_| timed(|| exchange::read(black_box(&full)).expect("it holds"))).collect();
     (refused, taken)
 }
 
