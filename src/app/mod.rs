@@ -4,3 +4,4 @@
 pub mod history;
 pub mod last_change;
 pub mod route;
+pub mod unfinished;

@@ -66,6 +66,17 @@ pub struct Tier {
     pub price: Money,
 }
 
+/// Why a price that was heard cannot be dated so.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum DayError {
+    /// Another price was heard on this day.
+    Taken(Date),
+    /// It is the price paid now, and the one before it was heard on this day.
+    NotAfter(Date),
+    /// The price paid now was heard on this day.
+    NotBefore(Date),
+}
+
 impl Pack {
     /// The price of one pack when `packs` are bought at a time.
     pub fn price_at(&self, packs: Exact) -> Money {
@@ -115,6 +126,33 @@ impl Pack {
     pub fn heard(&self) -> impl Iterator<Item = Quoted> {
         let now = self.day.map(|day| Quoted { day, price: self.price_now() });
         self.earlier.iter().copied().chain(now)
+    }
+
+    /// The pack with the price that was heard on `from` dated `to`; as it is where none was heard
+    /// then. The history stays in order.
+    ///
+    /// # Errors
+    /// A [`DayError`] where another price stands in the way.
+    pub fn redated(&self, from: Date, to: Date) -> Result<Pack, DayError> {
+        if from != to && self.heard().any(|quoted| quoted.day == to) {
+            return Err(DayError::Taken(to));
+        }
+        let mut pack = self.clone();
+        if self.day == Some(from) {
+            match self.earlier.last() {
+                Some(before) if before.day > to => return Err(DayError::NotAfter(before.day)),
+                _ => pack.day = Some(to),
+            }
+            return Ok(pack);
+        }
+        let Some(place) = pack.earlier.iter().position(|quoted| quoted.day == from) else { return Ok(pack) };
+        if let Some(now) = self.day.filter(|now| to > *now) {
+            return Err(DayError::NotBefore(now));
+        }
+        let moved = Quoted { day: to, ..pack.earlier.remove(place) };
+        let after = pack.earlier.partition_point(|quoted| quoted.day < to);
+        pack.earlier.insert(after, moved);
+        Ok(pack)
     }
 
     /// The price that was heard last up to a day; none where none is known from then.
@@ -177,6 +215,45 @@ mod tests {
         // Mistyped and put right on one day.
         case.quote(money("30"), day("2026-11-30"));
         assert_eq!(heard(&case), days(&[("2026-11-02", "30"), ("2026-11-30", "30")]));
+    }
+
+    /// A pack whose price moved on three days.
+    fn moved() -> Pack {
+        let mut case = pack(1, "40 lb", "30");
+        for (text, price) in [("2026-11-02", "30"), ("2026-11-09", "33"), ("2026-11-16", "31")] {
+            case.quote(money(price), day(text));
+        }
+        case
+    }
+
+    #[test]
+    fn the_day_of_any_price_can_be_mended() {
+        let redated = |from: &str, to: &str| heard(&moved().redated(day(from), day(to)).unwrap());
+        assert_eq!(
+            redated("2026-11-09", "2026-11-11"),
+            days(&[("2026-11-02", "30"), ("2026-11-11", "33"), ("2026-11-16", "31")])
+        );
+        assert_eq!(
+            redated("2026-11-09", "2026-10-09"),
+            days(&[("2026-10-09", "33"), ("2026-11-02", "30"), ("2026-11-16", "31")]),
+            "in order again"
+        );
+        assert_eq!(
+            redated("2026-11-16", "2026-11-10"),
+            days(&[("2026-11-02", "30"), ("2026-11-09", "33"), ("2026-11-10", "31")]),
+            "the price paid now"
+        );
+        assert_eq!(redated("2026-11-02", "2026-11-02"), heard(&moved()));
+        assert_eq!(redated("2026-11-03", "2026-11-04"), heard(&moved()), "no price was heard then");
+    }
+
+    #[test]
+    fn the_price_paid_now_stays_the_last() {
+        let refused = |from: &str, to: &str| moved().redated(day(from), day(to)).unwrap_err();
+        assert_eq!(refused("2026-11-02", "2026-11-09"), DayError::Taken(day("2026-11-09")));
+        assert_eq!(refused("2026-11-16", "2026-11-09"), DayError::Taken(day("2026-11-09")));
+        assert_eq!(refused("2026-11-16", "2026-11-08"), DayError::NotAfter(day("2026-11-09")));
+        assert_eq!(refused("2026-11-09", "2026-11-17"), DayError::NotBefore(day("2026-11-16")));
     }
 
     #[test]

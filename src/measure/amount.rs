@@ -5,7 +5,10 @@ use std::fmt;
 use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
 
 use super::exact::STORED_PLACES;
-use super::{Exact, Measure, Overflow, Unit, Volume};
+use super::{Exact, Mass, Measure, Overflow, System, TYPED_PLACES, Unit, Volume};
+
+/// Most decimals that somebody weighs to.
+const FEW_PLACES: u32 = 3;
 
 /// A number of a unit, such as 40 lb.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -20,6 +23,30 @@ impl Amount {
     /// `number` of `unit`.
     pub const fn new(number: Exact, unit: Unit) -> Amount {
         Amount { number, unit }
+    }
+
+    /// A mass that is kept in grams to six decimals, in the unit that it was most likely typed in:
+    /// one that says it in few digits, the system's own first.
+    pub fn of_kept_mass(mass: Mass, system: System) -> Amount {
+        let (small, large) = (system.weight_unit(), system.buying_weight_unit());
+        let (first, second) = if mass.grams() < large.size() { (small, large) } else { (large, small) };
+        let units = [first, second, Unit::Gram, Unit::Ounce, Unit::Kilogram, Unit::Pound];
+        let typed = |unit: Unit| {
+            let number = mass.grams().over(unit.size()).ok()?.rounded(TYPED_PLACES as u32);
+            let amount = Amount::new(number, unit);
+            (amount.kept_mass() == Some(mass)).then_some(amount)
+        };
+        let plain = |amount: &Amount| amount.number.places() <= FEW_PLACES;
+        let mut typed = units.into_iter().filter_map(typed);
+        typed.find(plain).unwrap_or(Amount::new(mass.grams(), Unit::Gram))
+    }
+
+    /// The mass as it is kept, in grams to six decimals; none where it is none.
+    pub fn kept_mass(self) -> Option<Mass> {
+        match self.measure() {
+            Ok(Measure::Mass(mass)) => Some(Mass::from_grams(mass.grams().rounded(TYPED_PLACES as u32))),
+            _ => None,
+        }
     }
 
     /// The amount in its base unit.
@@ -59,5 +86,27 @@ impl<'de> Deserialize<'de> for Amount {
         read.ok_or_else(|| {
             de::Error::custom(format_args!("{text:?} is not an amount such as \"40 lb\" or \"16 fl oz\""))
         })
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::support::amount;
+
+    #[test]
+    fn what_was_weighed_in_ounces_is_shown_in_ounces() {
+        let shown = |typed: &str, system| Amount::of_kept_mass(amount(typed).kept_mass().unwrap(), system).to_string();
+        let here = System::UsCustomary;
+        assert_eq!(amount("6 oz").kept_mass().unwrap().grams().to_string(), "170.097139", "in grams to six decimals");
+        assert_eq!(shown("6 oz", here), "6 oz");
+        assert_eq!(shown("0.25 oz", here), "0.25 oz");
+        assert_eq!(shown("1.5 lb", here), "1.5 lb");
+        assert_eq!(shown("110 g", here), "110 g", "not 3.880136 oz");
+        assert_eq!(shown("6 oz", System::Metric), "6 oz", "not 170.097139 g");
+        assert_eq!(shown("150 g", System::Metric), "150 g");
+        assert_eq!(shown("1.25 kg", System::Metric), "1.25 kg");
+        assert_eq!(shown("123.456789 g", here), "123.456789 g");
+        assert_eq!(amount("3 ea").kept_mass(), None);
     }
 }

@@ -33,6 +33,8 @@ mod request;
 mod schema;
 #[cfg(target_arch = "wasm32")]
 mod tabs;
+#[cfg(target_arch = "wasm32")]
+pub mod this_tab;
 
 pub use backing::{Backing, Commit, Durability, StoredBook};
 pub use damage::{Cause, Damage};

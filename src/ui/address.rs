@@ -41,3 +41,8 @@ pub fn go(route: Route) {
     // Setting the hash of one's own page cannot be refused.
     let _ = window().location().set_hash(&route.address());
 }
+
+/// The address of the screen that is open, after the hash.
+pub fn here() -> String {
+    window().location().hash().unwrap_or_default()
+}

@@ -9,10 +9,11 @@ use super::random::random;
 use super::state::AppState;
 use crate::app::history::History;
 use crate::app::route::Route;
+use crate::app::unfinished::Unfinished;
 use crate::book::{Book, BookId, Edit, Settings};
 use crate::exchange;
 use crate::store::{
-    Durability, Fault, Hooks, IndexedDb, Keeper, Listed, Notice, Opened, Saving, Shelf, first_paint, news,
+    Durability, Fault, Hooks, IndexedDb, Keeper, Listed, Notice, Opened, Saving, Shelf, first_paint, news, this_tab,
 };
 use crate::ui::address::go;
 use crate::words;
@@ -136,6 +137,7 @@ impl Library {
             });
         };
         let state = AppState::new(book, history, Box::new(keep));
+        keep_unfinished(opened.entry().id, state);
         let keeper = opened.keep(Hooks {
             saving: Box::new(move |saving| {
                 if let Saving::Saved { revision } = saving {
@@ -270,6 +272,12 @@ impl Library {
             }
         });
     }
+}
+
+/// Brings back what was typed and is not in the book when the page is loaded anew.
+fn keep_unfinished(book: BookId, state: AppState) {
+    state.unfinished.set(Unfinished::from_texts(&this_tab::unfinished(book)));
+    Effect::new(move |_| state.unfinished.with(|all| this_tab::note_unfinished(book, &all.to_texts())));
 }
 
 fn listed_id(book: &Listed) -> Option<BookId> {

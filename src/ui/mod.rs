@@ -25,6 +25,7 @@ mod shell;
 mod state;
 mod steps;
 mod today;
+mod unfinished;
 mod update;
 mod welcome;
 

@@ -4,6 +4,7 @@ use std::borrow::Cow;
 
 use leptos::prelude::*;
 
+use super::fields::Draft;
 use super::how::opens;
 use super::live::{live, press, text};
 use super::state::AppState;
@@ -158,7 +159,7 @@ pub fn sides(place: &'static str, here: Route, sides: &[(Route, &'static str)]) 
     .into_any()
 }
 
-/// The screen of a record; of one that is gone it says so, with the way back.
+/// The screen of a record, or of one that is typed; of one that is gone it says so, with the way back.
 pub fn page_of(
     record: Key,
     back: Route,
@@ -166,7 +167,8 @@ pub fn page_of(
     page: impl Fn() -> AnyView + Send + Sync + 'static,
 ) -> AnyView {
     let state = AppState::here();
-    let there = Memo::new(move |_| state.book.with(|book| book.contains(record)));
+    let draft = Draft::of_record(record);
+    let there = Memo::new(move |_| state.book.with(|book| book.contains(record)) || draft.is_open(state));
     live(move || match there.get() {
         true => page(),
         false => view! {

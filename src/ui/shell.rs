@@ -49,6 +49,7 @@ pub fn Shell() -> impl IntoView {
             <div class="stage">
                 <Head />
                 <SavingTrouble />
+                {live(move || later.parts().map(|parts| (parts.elsewhere)(route)).into_any())}
                 <main id="main" tabindex="-1">
                     {when(move || shown.get() != Some(route.get()) || (steps.is_open() && later.parts().is_none()), waiting)}
                     {live(move || shown.get().and_then(|route| drawn(route, later)).into_any())}

@@ -9,6 +9,7 @@ use super::locale;
 use super::today::now;
 use crate::app::history::{Deed, History, Reach, Session, Walk};
 use crate::app::last_change::LastChange;
+use crate::app::unfinished::Unfinished;
 use crate::book::{Applied, Book, Edit, OfferId, Record, Refusal};
 use crate::ledger::{Ledger, Priced, Standing};
 use crate::measure::{
@@ -31,6 +32,8 @@ pub struct AppState {
     pub not_walked: RwSignal<Option<String>>,
     /// What the last step moved.
     pub last_change: RwSignal<Option<LastChange>>,
+    /// What is typed and not in the book.
+    pub unfinished: RwSignal<Unfinished>,
     /// How numbers are written here.
     pub style: Memo<NumberStyle>,
     currency: Memo<Currency>,
@@ -58,6 +61,7 @@ impl AppState {
             history: RwSignal::new(history),
             not_walked: RwSignal::new(None),
             last_change: RwSignal::default(),
+            unfinished: RwSignal::default(),
             style,
             currency,
             units: Memo::new(move |_| book.with(|book| book.settings().units)),
@@ -253,6 +257,11 @@ impl AppState {
         self.style.with(|style| show_number(money.major(), digits, style))
     }
 
+    /// Money as a field shows it; empty where there is none.
+    pub fn money_if_any(self, money: Money) -> String {
+        if money.is_zero() { String::new() } else { self.plain_money(money) }
+    }
+
     /// Money with one digit more than its currency has, for costs of small amounts.
     pub fn fine_money(self, money: Money) -> String {
         let digits = self.currency.get().digits().saturating_add(1);
@@ -272,6 +281,16 @@ impl AppState {
     /// A share as a percentage without its sign, all digits: what a field shows.
     pub fn plain_percent(self, share: Share) -> String {
         said(self.style.with(|style| share.percent().map(|number| show_number(number, 0, style))))
+    }
+
+    /// A percentage as a field shows it; empty where there is none.
+    pub fn percent_if_any(self, share: Share) -> String {
+        if share.is_zero() { String::new() } else { self.plain_percent(share) }
+    }
+
+    /// A number as a field shows it; empty where there is none.
+    pub fn number_if_any(self, number: Exact) -> String {
+        if number.is_zero() { String::new() } else { self.number(number) }
     }
 
     /// An exact number, all digits.

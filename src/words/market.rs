@@ -9,9 +9,9 @@ use crate::measure::{Date, Exact, Money, NumberStyle, Share, show_money, show_nu
 /// What prices elsewhere do not say.
 pub const MARKET_CAUTION: &str = "This is what others ask, not what they sell at it. Their costs, servings and guests are not yours, and a place on the curve is no advice on what to ask.";
 
-/// What a day that lies ahead is told.
+/// What a day that lies ahead is told; two buttons answer it.
 pub fn day_ahead(ahead: Date) -> String {
-    format!("{} is in the future. Enter the day on which the price was seen.", day(ahead))
+    format!("{} is in the future. Keep it, or go back?", day(ahead))
 }
 
 /// What the prices seen show, in sentences.

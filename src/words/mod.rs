@@ -29,6 +29,7 @@ pub mod switching;
 mod tolerances;
 mod trials;
 mod troubles;
+pub mod unfinished;
 pub mod watch;
 mod working;
 pub mod yield_log;

@@ -1,7 +1,7 @@
 //! What suppliers quote: what a price does, how old it is, and packs beside each other.
 
 use super::{day, overflow, stage};
-use crate::book::{Book, Goods, Key, Pack, Quoted};
+use crate::book::{Book, DayError, Goods, Key, Pack, Quoted};
 use crate::ledger::{Move, Standing};
 use crate::measure::{
     Date, Exact, Money, NumberStyle, Share, Unit, show_amount, show_money, show_number, show_percent,
@@ -127,6 +127,19 @@ pub fn would_move(moves: &[Move], book: &Book) -> String {
         said.push(format!("Back on target would be: {back}."));
     }
     said.join(" ")
+}
+
+/// Why a price cannot be dated so.
+pub fn day_error(error: DayError) -> String {
+    match error {
+        DayError::Taken(on) => {
+            format!("A price of {} is there already. Choose another day, or take that price out first.", day(on))
+        }
+        DayError::NotAfter(on) => {
+            format!("The price before it is of {}. Choose a later day, or take that price out first.", day(on))
+        }
+        DayError::NotBefore(on) => format!("The price you pay now is of {}. Choose an earlier day.", day(on)),
+    }
 }
 
 /// What the history of a pack shows.

@@ -37,8 +37,7 @@ async fn bought(journey: &Journey) {
     entering::ingredient(journey, "Ice", "10 kg", "2").await;
     journey.click(By::Text("None of these")).await;
     journey.wait_for_text("It holds none of these.").await;
-    entering::container(journey, "Tumbler").await;
-    journey.enter(By::Label("Volume to the rim"), "350").await;
+    entering::container(journey, "Tumbler", "350", "20").await;
     journey.expect_figures("How full it is poured", &[("Poured", "330 mL")]).await;
 }
 

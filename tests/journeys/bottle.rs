@@ -27,7 +27,7 @@ async fn a_shouldered_bottle_is_filled_and_labelled() {
 
 /// 2.5 mL a millimetre up to 120 mm; 360 mL at the rim.
 async fn readings(journey: &Journey) {
-    entering::container(journey, "Hip bottle").await;
+    entering::container(journey, "Hip bottle", "500", "20").await;
     journey.choose(By::Label("How you know what it holds"), "by pouring").await;
     for (label, typed, shown) in [
         ("Height of reading 1", "60", "60 mm"),

@@ -24,7 +24,7 @@ async fn a_tapered_cup_shows_its_fill_line() {
 
 /// 2 in across the base, 3 1/2 in across the rim, 5 in high: d = 2 + 0.3 h.
 async fn measures(journey: &Journey) {
-    entering::container(journey, "Large cup").await;
+    entering::container(journey, "Large cup", "16", "1").await;
     journey.choose(By::Label("How you know what it holds"), "by its measures").await;
     for (label, typed, shown) in [
         ("Inside, across the base", "2", "2 in"),

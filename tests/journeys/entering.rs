@@ -40,18 +40,21 @@ pub async fn packaging(journey: &Journey, name: &str, part: &str, holds: &str, p
 }
 
 async fn pack(journey: &Journey, holds: &str, price: &str) {
-    journey.click(By::Text("Add a pack")).await;
+    // What has no pack yet begins with the fields of one.
+    journey.expect_value(By::Label("Holds"), "").await;
     journey.enter(By::Label("Holds"), holds).await;
     journey.enter(By::Label("Price of the pack"), price).await;
 }
 
-/// A new container by this name; its page stays open.
-pub async fn container(journey: &Journey, name: &str) {
+/// A new container by this name, weighed with water; its page stays open.
+pub async fn container(journey: &Journey, name: &str, rim: &str, empty: &str) {
     journey.click(By::Text("Buying")).await;
     journey.click(By::Text("Containers")).await;
     journey.click(By::Text("Add a container")).await;
     journey.wait_for_text("New container").await;
     journey.enter(By::Label("Name on the menu"), name).await;
+    journey.enter(By::Label("Volume to the rim"), rim).await;
+    journey.enter(By::Label("Volume left empty"), empty).await;
 }
 
 /// A drink without ingredients, written for a size; its page stays open.
@@ -60,8 +63,8 @@ pub async fn drink(journey: &Journey, name: &str, kind: &str, written_for: &str)
     journey.click(By::Text("Add a drink")).await;
     journey.wait_for_text("New drink").await;
     journey.enter(By::Label("Name"), name).await;
-    journey.choose(By::Label("How it is made"), kind).await;
     journey.enter(By::Label("Written for"), written_for).await;
+    journey.choose(By::Label("How it is made"), kind).await;
 }
 
 /// A line of the recipe that is open.

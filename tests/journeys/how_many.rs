@@ -23,8 +23,7 @@ async fn entered(journey: &Journey) {
     entering::ingredient(journey, "Coconut water", "10 L", "40").await;
     for (bottle, container, rim) in [("Small bottle", "Small", "320"), ("Large bottle", "Large", "520")] {
         entering::packaging(journey, bottle, "Bottle, cup or jar", "100", "10").await;
-        entering::container(journey, container).await;
-        journey.enter(By::Label("Volume to the rim"), rim).await;
+        entering::container(journey, container, rim, "20").await;
         journey.choose(By::Label("Add to it"), bottle).await;
         journey.wait_for_text("$0.100").await;
     }

@@ -35,8 +35,7 @@ async fn bought(journey: &Journey) {
     journey.enter(By::Label("Density in the drink"), "1").await;
     entering::ingredient(journey, "Coconut water", "10 L", "25").await;
     entering::packaging(journey, "Half-litre cup", "Bottle, cup or jar", "100", "10").await;
-    entering::container(journey, "Half litre").await;
-    journey.enter(By::Label("Volume to the rim"), "520").await;
+    entering::container(journey, "Half litre", "520", "20").await;
     journey.expect_figures("How full it is poured", &[("Poured", "500 mL")]).await;
     journey.choose(By::Label("Add to it"), "Half-litre cup").await;
     journey.wait_for_text("$0.100").await;

@@ -22,6 +22,8 @@ async fn lower_prices(journey: &Journey) {
     journey.click(By::Text("Lower prices for more")).await;
     let in_force = async || journey.expect_figures("Packs", &[("Per lb as bought", "$2.000")]).await;
     let (at_a_time, from) = (By::Label("Packs bought at a time"), By::Label("Lower price 1: from how many packs"));
+    journey.enter(from, "5").await;
+    journey.enter(By::Label("Lower price 1: price of one pack"), "20").await;
     let above = "The number a lower price begins at must be more than 1; the price of a single pack stands above.";
     let cases: [Case<'_>; 5] = [
         (at_a_time, "0", "The number bought at a time must be at least 1."),
@@ -40,7 +42,7 @@ async fn lower_prices(journey: &Journey) {
 /// 2 in across the base, 3.5 across the rim, 5 high, poured to 4.5: 14.3110 of 16.8640 fl oz, by
 /// pi h / 12 (d0^2 + d0 d + d^2) and 231/128 cubic inches.
 async fn measures(journey: &Journey) {
-    entering::container(journey, "Large cup").await;
+    entering::container(journey, "Large cup", "16", "1").await;
     journey.choose(By::Label("How you know what it holds"), "by its measures").await;
     let (base, rim) = (By::Label("Inside, across the base"), By::Label("Inside, across the rim"));
     let (height, empty) = (By::Label("Inside, from base to rim"), By::Label("Height left empty"));
@@ -94,7 +96,7 @@ async fn recipe(journey: &Journey) {
     entering::drink(journey, "Plum Shade", "Over ice", "16").await;
     entering::line(journey, "Plums", "8").await;
     journey.choose(By::Label("In other sizes: Plums"), "in steps").await;
-    journey.choose(By::Label("Add to the recipe"), "Ice").await;
+    entering::line(journey, "Ice", "4").await;
     journey.choose(By::Label("Stage of Ice"), "ice, held under the line").await;
     journey.expect_value(By::Label("Of a scoop of Ice, solid"), "60").await;
     journey.expect_value(By::Label("In steps of, Plums"), "1 fl oz").await;

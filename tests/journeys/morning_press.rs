@@ -24,8 +24,7 @@ async fn entered(journey: &Journey) {
     for juice in ["Carrot juice", "Coconut water"] {
         entering::ingredient(journey, juice, "10 L", "40").await;
     }
-    entering::container(journey, "Small").await;
-    journey.enter(By::Label("Volume to the rim"), "320").await;
+    entering::container(journey, "Small", "320", "20").await;
     for (name, lines, price) in [
         ("Copper", vec![("Carrot juice", "300")], "3"),
         ("Palm Mix", vec![("Carrot juice", "100"), ("Coconut water", "200")], "2.50"),

@@ -39,9 +39,7 @@ async fn bought(journey: &Journey) {
         ("Large cup", "17", "16.0 fl oz", "16 oz cup", "$0.250"),
         ("Small cup", "13", "12.0 fl oz", "12 oz cup", "$0.200"),
     ] {
-        entering::container(journey, name).await;
-        journey.enter(By::Label("Volume to the rim"), rim).await;
-        journey.enter(By::Label("Left empty"), "1").await;
+        entering::container(journey, name, rim, "1").await;
         journey.expect_figures("How full it is poured", &[("Poured", poured)]).await;
         journey.choose(By::Label("Add to it"), cup).await;
         journey.wait_for_text(each).await;

@@ -34,7 +34,7 @@ async fn what_cannot_be_read_is_explained_and_loses_nothing(engine: Engine) {
     let trimmed = By::Label("Left after trimming");
     let pressed = By::Label("Juice from what is trimmed");
     let too_large = "That is more than nine digits. Check for a digit too many.";
-    let cases: [Case<'_>; 16] = [
+    let cases: [Case<'_>; 15] = [
         (price, "", "This is empty. Type a number, such as 38.50."),
         (price, "abc", "“abc” is not a number. Type digits, such as 38.50."),
         (price, "-3", "This cannot be below zero. Type it without the minus sign: 38.50."),
@@ -44,7 +44,6 @@ async fn what_cannot_be_read_is_explained_and_loses_nothing(engine: Engine) {
         (holds, "0", "What the pack holds must be more than zero."),
         (holds, "-40 lb", "This cannot be below zero. Type it without the minus sign: 12 lb."),
         (holds, "3 stone", "“stone” is not a unit known here. Use one such as fl oz, mL, cup, lb, oz, g or ea: 12 lb."),
-        (trimmed, "", "This is empty. Type a number, such as 65."),
         (trimmed, "0", &format!("The trim yield {YIELD}")),
         (trimmed, "140", &format!("The trim yield {YIELD}")),
         (pressed, "0", &format!("The press yield {YIELD}")),
@@ -166,7 +165,8 @@ async fn a_drink_that_cannot_be_made_or_priced_says_why(engine: Engine) {
     journey.wait_for_text_gone("It may cost").await;
 }
 
-/// Types each text and sees it explained; `in_force` sees that the last good value holds.
+/// Types each text and sees it explained; `in_force` sees that the last good value holds. Until
+/// it is seen again no answer stands beside the error: see [`crate::unread`].
 pub async fn explained(journey: &Journey, cases: &[Case<'_>], in_force: impl AsyncFn()) {
     for (field, text, sentence) in cases {
         let good = journey.value_of(*field).await;
@@ -175,7 +175,6 @@ pub async fn explained(journey: &Journey, cases: &[Case<'_>], in_force: impl Asy
         journey.type_into(*field, text).await;
         journey.expect_sentence(*field, sentence).await;
         journey.expect_value(*field, text).await;
-        in_force().await;
         // Leaving changes nothing of this; Escape brings back what is in force.
         journey.press(*field, Key::Tab).await;
         journey.expect_sentence(*field, sentence).await;

@@ -107,3 +107,39 @@ async fn a_broken_app_says_so_and_starts_once_it_is_whole() {
     journey.click(By::Text("Load again")).await;
     journey.wait_until_started().await;
 }
+
+/// What cannot be read yet, and what is begun, waits in its fields with its sentences.
+#[tokio::test]
+async fn half_typed_text_survives_an_update() {
+    let publisher = Publisher::new("half_typed");
+    publisher.publish("one");
+    let journey = Journey::start_on("update_half_typed", publisher.address()).await;
+    journey.open().await;
+    journey.click(By::Text("Look around in Marrowgate Juice Hall")).await;
+    journey.wait_for_text("Orchard Green").await;
+    journey.wait_until_kept_offline().await;
+    journey.go("#/buying/ingredient/1").await;
+    let (holds, price) = (By::Nth(0, &By::Label("Holds")), By::Nth(2, &By::Label("Price of the pack")));
+    let unknown = "“stone” is not a unit known here. Use one such as fl oz, mL, cup, lb, oz, g or ea: 12 lb.";
+    let needs = "The new pack for Apples is not in the book yet. It still needs what it holds.";
+    journey.enter(holds, "3 stone").await;
+    journey.expect_sentence(holds, unknown).await;
+    journey.click(By::Text("Add a pack")).await;
+    journey.enter(price, "41").await;
+    journey.wait_for_text(needs).await;
+    publisher.publish("two");
+    look_for_a_version(&journey).await;
+    journey.click(By::Text("Use it now")).await;
+    is_release(&journey, "two").await;
+    journey.wait_until_started().await;
+    journey.expect_value(holds, "3 stone").await;
+    journey.expect_sentence(holds, unknown).await;
+    journey.expect_value(price, "41").await;
+    journey.wait_for_text(needs).await;
+    journey.screenshot("back").await;
+    // Nothing of it is in the book.
+    journey.press(holds, fantoccini::key::Key::Escape).await;
+    journey.expect_value(holds, "40 lb").await;
+    journey.click(By::Text("Discard this pack")).await;
+    journey.wait_for_text_gone(needs).await;
+}

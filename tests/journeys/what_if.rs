@@ -21,8 +21,7 @@ async fn what_is_tried_changes_nothing_until_it_is_used() {
     journey.enter(By::Label("Prices may end in"), ".00 .25 .50 .75").await;
     entering::ingredient(&journey, "Coconut water", "10 L", "20").await;
     for (name, rim) in [("Small", "270"), ("Large", "520")] {
-        entering::container(&journey, name).await;
-        journey.enter(By::Label("Volume to the rim"), rim).await;
+        entering::container(&journey, name, rim, "20").await;
     }
     entering::drink(&journey, "Still", "Pressed", "250").await;
     entering::line(&journey, "Coconut water", "250").await;

@@ -121,6 +121,25 @@ proptest! {
         }
     }
 
+    /// A weight kept in grams is shown as an amount that is the same weight.
+    #[test]
+    fn weights_kept_in_grams(number in typed_number(), unit in select(vec![Unit::Gram, Unit::Kilogram, Unit::Ounce, Unit::Pound]), system in system(), style in style()) {
+        prop_assume!(!number.is_zero());
+        let kept = Amount::new(number, unit).kept_mass().unwrap();
+        let shown = show_amount(Amount::of_kept_mass(kept, system), system, &style);
+        let read = read_amount(&shown, any_of(unit), system, &style);
+        prop_assert_eq!(read.as_ref().ok().and_then(|amount| amount.kept_mass()), Some(kept), "{}", shown);
+    }
+
+    /// A weight of few digits in the unit of the book's own scale is shown as it was typed.
+    #[test]
+    fn a_weight_on_the_scale_stays_as_typed(number in number(10_000, 2), system in system()) {
+        let typed = Amount::new(number, system.weight_unit());
+        let kept = typed.kept_mass().unwrap();
+        prop_assume!(!number.is_zero() && kept.grams() < system.buying_weight_unit().size());
+        prop_assert_eq!(Amount::of_kept_mass(kept, system), typed);
+    }
+
     #[test]
     fn amounts_as_stored(amount in amount()) {
         let stored = serde_json::to_string(&amount).unwrap();

@@ -89,10 +89,7 @@ fn why_there_is_no_curve() {
         market_said(&[("100 mL", "3"), ("100 mL", "4"), ("100 mL", "5")], None),
         "All these prices are of one size, or nearly, so they cannot say how a price grows with the size. Write down a smaller or a larger one too."
     );
-    assert_eq!(
-        words::day_ahead(day("2026-12-01")),
-        "1 Dec 2026 is in the future. Enter the day on which the price was seen."
-    );
+    assert_eq!(words::day_ahead(day("2026-12-01")), "1 Dec 2026 is in the future. Keep it, or go back?");
 }
 
 /// What is said of a trial of drink 1: weeks before 2026-09-28 and since, each of so many sold that

@@ -5,6 +5,7 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
+use super::Hangs;
 use super::readings::readings;
 use crate::measure::{Exact, Money, read_number};
 use crate::ui::live::flag;
@@ -41,8 +42,15 @@ pub fn Ask(
     /// Letters rather than a number.
     #[prop(optional)]
     letters: bool,
+    /// Says to the answers that hang on it when it cannot be read.
+    #[prop(optional)]
+    hangs: Option<Hangs>,
 ) -> impl IntoView {
-    let id = format!("ask-{}", AppState::here().new_session());
+    let number = AppState::here().new_session();
+    let id = format!("ask-{number}");
+    if let Some(hangs) = hangs {
+        hangs.follow(number, label.to_string(), error);
+    }
     let error_id = format!("{id}-error");
     let wrong = flag(move || !error.with(String::is_empty));
     let unclear = Signal::derive(move || wrong.get().then(|| text.get()));

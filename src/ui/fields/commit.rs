@@ -132,12 +132,12 @@ pub fn optional_percent(
     optional(step.into(), "65", move |book, number| edit(book, number.and_then(share)))
 }
 
-/// A time in seconds.
-pub fn seconds(
+/// A time in seconds; none where nothing is typed.
+pub fn optional_seconds(
     step: impl Into<Cow<'static, str>>,
     edit: impl Fn(&Book, Time) -> Option<Edit> + Send + Sync + 'static,
 ) -> Commit {
-    needed(step.into(), "90", move |book, number| edit(book, Time::from_seconds(number)))
+    optional(step.into(), "90", move |book, number| edit(book, Time::from_seconds(number.unwrap_or_default())))
 }
 
 /// An amount with its unit.

@@ -1,13 +1,18 @@
 //! A day, chosen from the browser's own calendar.
 
+use std::borrow::Cow;
+use std::sync::Arc;
+
 use leptos::ev;
+use leptos::html;
 use leptos::prelude::*;
-use web_sys::HtmlInputElement;
 
 use super::Choose;
 use crate::measure::Date;
-use crate::ui::live::{flag, text};
+use crate::ui::live::{flag, live, press, text};
 use crate::ui::state::AppState;
+use crate::ui::today::today;
+use crate::words;
 
 /// A labelled day.
 #[component]
@@ -19,22 +24,65 @@ pub fn Day(
     value: Signal<String>,
     /// Puts a day in force, or none where the text is empty.
     choose: Choose,
-    /// A quiet line under the field.
+    /// It has been: a day in the future is asked about first.
     #[prop(optional)]
-    note: &'static str,
+    past: bool,
+    /// A quiet line under the field.
+    #[prop(optional, into)]
+    note: Cow<'static, str>,
 ) -> impl IntoView {
     let state = AppState::here();
     let id = format!("day-{}", state.new_session());
     let error_id = format!("{id}-error");
     let error = RwSignal::new(None::<String>);
-    let chosen = move |event: ev::Event| {
-        let outcome = choose(&event_target_value(&event));
+    let input = NodeRef::<html::Input>::new();
+    // A day in the future that waits for an answer.
+    let ahead = RwSignal::new(None::<Date>);
+    let take = move |chosen: &str| {
+        let outcome = choose(chosen);
         if outcome.is_ok() {
             // What stands there is what is in force: a week shows its Monday.
-            event_target::<HtmlInputElement>(&event).set_value(&value.get_untracked());
+            show(input, &value.get_untracked());
         }
         error.set(outcome.err());
     };
+    let take = Arc::new(take);
+    let chosen = {
+        let take = take.clone();
+        move |event: ev::Event| {
+            let text = event_target_value(&event);
+            let day = Date::from_text(&text).filter(|day| past && *day > today());
+            ahead.set(day);
+            error.set(None);
+            if day.is_none() {
+                take(&text);
+            }
+        }
+    };
+    let asked = live(move || {
+        let Some(day) = ahead.get() else { return ().into_any() };
+        let take = take.clone();
+        let keep = move || {
+            ahead.set(None);
+            take(&day.to_string());
+        };
+        let back = move || {
+            ahead.set(None);
+            show(input, &value.get_untracked());
+        };
+        view! {
+            <span>{words::day_ahead(day)}</span>
+            <span class="entry-answers">
+                <button class="button" type="button" on:click=press(keep)>
+                    "Keep"
+                </button>
+                <button class="button" type="button" on:click=press(back)>
+                    "Back"
+                </button>
+            </span>
+        }
+        .into_any()
+    });
     let wrong = flag(move || error.with(Option::is_some));
     let sentence = text(move || error.get().unwrap_or_default());
     view! {
@@ -42,6 +90,7 @@ pub fn Day(
             <label for=id.clone()>{label}</label>
             <div class="entry-box">
                 <input
+                    node_ref=input
                     id=id
                     type="date"
                     max=Date::LAST.to_string()
@@ -53,7 +102,15 @@ pub fn Day(
             <p class="entry-error" id=error_id role="status">
                 {sentence}
             </p>
-            <p class="entry-note">{note}</p>
+            <div class="entry-asked" role="status">{asked}</div>
+            <p class="entry-note">{note.into_owned()}</p>
         </div>
+    }
+}
+
+/// Shows a day in a field, whatever stands there.
+fn show(input: NodeRef<html::Input>, day: &str) {
+    if let Some(input) = input.get_untracked() {
+        input.set_value(day);
     }
 }

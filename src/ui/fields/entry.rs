@@ -4,11 +4,14 @@ use std::borrow::Cow;
 use std::sync::Arc;
 
 use leptos::ev;
+use leptos::html;
 use leptos::prelude::*;
 
-use super::Commit;
 use super::asked::{Asked, Asks};
 use super::readings::{TypeIn, readings};
+use super::{Commit, Hangs};
+use crate::app::unfinished::Unread;
+use crate::ui::address;
 use crate::ui::live::{flag, text};
 use crate::ui::state::AppState;
 
@@ -41,18 +44,48 @@ pub fn Entry(
     #[prop(optional, into)]
     note: Signal<String>,
     /// An example in the empty field.
+    #[prop(optional, into)]
+    example: Cow<'static, str>,
+    /// What sets it apart from fields of the same label on the screen.
     #[prop(optional)]
-    example: &'static str,
+    of: u64,
+    /// Takes the caret when it is drawn.
+    #[prop(optional)]
+    caret: bool,
+    /// Says to the answers that hang on it when it cannot be read.
+    #[prop(optional)]
+    hangs: Option<Hangs>,
     /// What is asked about where it may not be meant.
     #[prop(optional)]
     asks: Option<Asks>,
 ) -> impl IntoView {
     let state = AppState::here();
-    let id = format!("field-{}", state.new_session());
+    let number = state.new_session();
+    let id = format!("field-{number}");
     let (error_id, note_id) = (format!("{id}-error"), format!("{id}-note"));
-    let draft = RwSignal::new(None::<String>);
+    let field = format!("{} {of:x} {label}", address::here());
+    let kept = state.unfinished.with_untracked(|all| all.unread(&field).cloned());
+    let draft = RwSignal::new(kept.as_ref().map(|unread| unread.text.clone()));
     let error = RwSignal::new(None::<String>);
     let session = StoredValue::new(0);
+    let name = label.to_string();
+    // What cannot be read is kept where the screen is left or loaded anew.
+    let say = StoredValue::new(move |text: &str, sentence: Option<String>| {
+        if let Some(hangs) = hangs {
+            hangs.note(number, &name, sentence.is_some());
+        }
+        let unread = sentence.clone().map(|error| Unread { field: field.clone(), text: text.to_string(), error });
+        state.unfinished.try_maybe_update(|all| (all.note(&field, unread), ()));
+        error.set(sentence);
+    });
+    if let Some(Unread { text, error, .. }) = kept {
+        say.with_value(|say| say(&text, Some(error)));
+    }
+    on_cleanup(move || {
+        if let Some(hangs) = hangs {
+            hangs.note(number, "", false);
+        }
+    });
 
     let asked = asks.map(|asks| Asked::of(state, asks, value));
     let asking = asked.clone();
@@ -63,7 +96,7 @@ pub fn Entry(
             state.take_back(session.get_value());
         }
         asking.iter().for_each(Asked::note);
-        error.set(outcome.err());
+        say.with_value(|say| say(&text, outcome.err()));
         draft.set(Some(text));
     });
     let type_in = typed.clone();
@@ -83,11 +116,18 @@ pub fn Entry(
             session.set_value(state.new_session());
         }
         "Escape" => {
-            error.set(None);
+            say.with_value(|say| say("", None));
             draft.set(None);
         }
         _ => {}
     };
+    let input = NodeRef::<html::Input>::new();
+    if caret {
+        Effect::new(move |_| {
+            // A field that cannot take the caret is tapped by hand.
+            let _ = input.get().map(|input| input.focus());
+        });
+    }
     let wrong = flag(move || error.with(Option::is_some));
     let unclear = Signal::derive(move || draft.get().filter(|_| wrong.get()));
     let left = leave.clone();
@@ -119,13 +159,14 @@ pub fn Entry(
             <label for=id.clone() class:unseen=label_hidden>{label.into_owned()}</label>
             <div class="entry-box">
                 <input
+                    node_ref=input
                     id=id
                     type="text"
                     inputmode=if letters { "text" } else { "decimal" }
                     autocomplete="off"
                     spellcheck="false"
                     enterkeyhint="next"
-                    placeholder=example
+                    placeholder=example.into_owned()
                     prop:value=shown
                     aria-invalid=invalid
                     aria-describedby=described

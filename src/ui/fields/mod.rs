@@ -6,8 +6,10 @@ mod asked;
 mod choice;
 mod commit;
 mod day;
+mod draft;
 mod entering;
 mod entry;
+mod hangs;
 mod readings;
 mod search;
 mod slider;
@@ -18,12 +20,14 @@ pub use asked::asks;
 pub use choice::{Choice, Choose};
 pub use commit::{
     Commit, Take, amount, count, length, loose_amount, loose_length, money, optional_amount, optional_count,
-    optional_money, optional_number, optional_percent, percent, seconds, text, tried_amount, tried_change,
+    optional_money, optional_number, optional_percent, optional_seconds, percent, text, tried_amount, tried_change,
     tried_number,
 };
 pub use day::Day;
+pub use draft::{Addition, Draft, begun};
 pub use entering::hear_entering;
 pub use entry::Entry;
+pub use hangs::Hangs;
 pub use search::Search;
 pub use slider::{Range, Slid, Slider, Try};
 pub use tick::Tick;

@@ -5,7 +5,7 @@ use std::sync::Arc;
 use leptos::ev;
 use leptos::prelude::*;
 
-use super::{Entry, tried_change};
+use super::{Entry, Hangs, tried_change};
 use crate::app::history::Session;
 use crate::measure::{Exact, TYPED_PLACES};
 use crate::ui::live::text;
@@ -65,6 +65,8 @@ pub fn Slider(
     put: Try,
     /// A quiet line under the slider.
     note: &'static str,
+    /// Says to the answers that hang on it when it cannot be read.
+    hangs: Hangs,
 ) -> impl IntoView {
     let state = AppState::here();
     let typed = put.clone();
@@ -80,6 +82,7 @@ pub fn Slider(
                 label=label
                 unit="%"
                 letters=least < 0
+                hangs
                 value=text(move || state.number(value.get()))
                 commit=tried_change(Box::new(move |read, session| typed(read, Some(session))))
             />

@@ -48,7 +48,7 @@ pub async fn ingredients(journey: &Journey) {
         name: "Lemons",
         holds: "115 ea",
         price: "44",
-        trimmed: "100",
+        trimmed: "",
         juice: "40",
         density: "1.03",
         piece: "110 g",
@@ -61,7 +61,7 @@ pub async fn ingredients(journey: &Journey) {
 
     // Its juice has no density yet: by weight it has a cost (14.50 / 5), by volume it has none.
     let ginger =
-        Pressed { name: "Ginger", holds: "5 lb", price: "14.50", trimmed: "100", juice: "70", density: "", piece: "" };
+        Pressed { name: "Ginger", holds: "5 lb", price: "14.50", trimmed: "", juice: "70", density: "", piece: "" };
     add(journey, ginger).await;
     journey.expect_figures("Packs", &[("Per lb as bought", "$2.900")]).await;
     journey.screenshot("ingredient").await;
@@ -72,7 +72,6 @@ async fn add(journey: &Journey, what: Pressed<'_>) {
     journey.click(By::Text("Add an ingredient")).await;
     journey.wait_for_text("New ingredient").await;
     journey.enter(By::Label("Name"), what.name).await;
-    journey.click(By::Text("Add a pack")).await;
     journey.enter(By::Label("Holds"), what.holds).await;
     journey.enter(By::Label("Price of the pack"), what.price).await;
     journey.enter(By::Label("Left after trimming"), what.trimmed).await;
@@ -85,8 +84,8 @@ pub async fn packaging(journey: &Journey) {
     // (96 + 9 for delivery) / 200, 81 / 150 and 85 / 1000.
     let cases = [
         ("Bottle, 12 fl oz", "Bottle, cup or jar", "200", "96", "9", "$0.525"),
-        ("Bottle, 16 fl oz", "Bottle, cup or jar", "150", "81", "0", "$0.540"),
-        ("Cap, 38 mm", "Cap or lid", "1000", "85", "0", "$0.085"),
+        ("Bottle, 16 fl oz", "Bottle, cup or jar", "150", "81", "", "$0.540"),
+        ("Cap, 38 mm", "Cap or lid", "1000", "85", "", "$0.085"),
     ];
     for (name, part, holds, price, delivery, each) in cases {
         journey.click(By::Text("Buying")).await;
@@ -94,7 +93,6 @@ pub async fn packaging(journey: &Journey) {
         journey.wait_for_text("New packaging").await;
         journey.enter(By::Label("Name"), name).await;
         journey.choose(By::Label("What it is"), part).await;
-        journey.click(By::Text("Add a pack")).await;
         journey.enter(By::Label("Holds"), holds).await;
         journey.enter(By::Label("Price of the pack"), price).await;
         journey.enter(By::Label("Delivery or deposit"), delivery).await;

@@ -6,8 +6,10 @@ pub async fn a_drink(journey: &Journey) {
     journey.click(By::Text("Drinks")).await;
     journey.click(By::Text("Add a drink")).await;
     journey.enter(By::Label("Name"), "Orchard Walk").await;
-    journey.expect_value(By::Label("How it is made"), "Pressed").await;
+    journey.expect_value(By::Label("Written for"), "").await;
+    journey.enter(By::Label("Written for"), "16").await;
     journey.expect_value(By::Label("Written for"), "16 fl oz").await;
+    journey.expect_value(By::Label("How it is made"), "Pressed").await;
     journey.choose(By::Label("Add a size"), "12 fl oz").await;
     journey.choose(By::Label("Add a size"), "16 fl oz").await;
 
@@ -44,8 +46,9 @@ pub async fn a_drink(journey: &Journey) {
 async fn line(journey: &Journey, name: &str, typed: &str, shown: &str) {
     let amount = format!("Amount of {name}");
     journey.choose(By::Label("Add to the recipe"), name).await;
-    journey.expect_value(By::Label(&format!("Stage of {name}")), "pressed").await;
     journey.expect_value(By::Label("Add to the recipe"), "Choose an ingredient").await;
+    journey.expect_value(By::Label(&amount), "").await;
     journey.enter(By::Label(&amount), typed).await;
+    journey.expect_value(By::Label(&format!("Stage of {name}")), "pressed").await;
     journey.expect_value(By::Label(&amount), shown).await;
 }

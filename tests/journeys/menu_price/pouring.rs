@@ -20,6 +20,7 @@ pub async fn containers(journey: &Journey) {
     journey.click(By::Text("Add a container")).await;
     journey.enter(By::Label("Name on the menu"), "16 fl oz").await;
     journey.enter(By::Label("Volume to the rim"), "17").await;
+    journey.enter(By::Label("Volume left empty"), "1").await;
     journey.choose(By::Label("Left empty"), "as a share of the brim").await;
     journey.enter(By::Label("Share left empty"), "5").await;
     // 17 * 0.95 = 16.15, half away from zero.

@@ -2,19 +2,24 @@
 
 use leptos::prelude::*;
 
-use super::change::changed;
+use super::change::{changed, size};
 use super::headspace::Poured;
 use super::holds::Holds;
 use super::shared::SharedSets;
 use super::stands::Stands;
 use super::uses::Uses;
 use crate::app::route::Route;
-use crate::book::{ContainerId, Key};
-use crate::ui::fields::{self, Entry};
+use crate::book::{Book, Brimful, Container, ContainerId, Edit, Headspace, Key, Record};
+use crate::ui::fields::{self, Addition, Draft, Entry, Hangs};
 use crate::ui::live::text;
 use crate::ui::parts::{Back, page_of};
 use crate::ui::places::users::Users;
 use crate::ui::state::AppState;
+
+/// The fields of a new container, by what is missing while they are empty.
+const NAME: &str = "a name";
+pub(super) const BRIMFUL: &str = "the volume to its rim";
+pub(super) const EMPTY: &str = "what is left empty";
 
 /// One container.
 #[component]
@@ -29,24 +34,53 @@ pub fn ContainerPage(
 fn Page(id: ContainerId) -> impl IntoView {
     let state = AppState::here();
     let name = text(move || state.book.with(|book| book.name(Key::Container(id))));
+    let key = Key::Container(id);
+    let there = move |book: &Book| book.contains(key);
+    let new = Addition::of(Draft::of_record(key), there, "Add a container", move |typed, book| {
+        let name = typed.name(NAME);
+        let (brimful, empty) = (typed.amount(BRIMFUL, size(book)), typed.amount(EMPTY, size(book)));
+        let container = Container {
+            id,
+            name: name?,
+            brimful: Brimful::Weighed(brimful?),
+            declared: None,
+            headspace: Headspace::Volume(empty?),
+            set: Vec::new(),
+            shared: Vec::new(),
+        };
+        Some(Edit::Put(Record::Container(container)))
+    });
+    let is_new = !untrack(|| new.is_there());
+    let rename = fields::text("Name of a container", move |book, name| changed(book, id, |it| it.name = name));
+    let hangs = Hangs::new();
+    let rest = new.once_there(move || {
+        view! {
+            <Stands id />
+            <Uses
+                of=key
+                heading="What belongs to it"
+                about="For one drink: the vessel, what closes it, label, straw."
+            />
+            <SharedSets id />
+            <Users of=key back=Route::Containers what="Remove this container" />
+        }
+        .into_any()
+    });
     view! {
         <Back to=Route::Containers name="Containers" />
-        <h1>{name}</h1>
+        <h1>{new.heading("New container", name)}</h1>
         <Entry
             label="Name on the menu"
             letters=true
-            value=name
-            commit=fields::text("Name of a container", move |book, name| changed(book, id, |it| it.name = name))
+            caret=is_new
+            example="12 oz bottle"
+            value=new.value(NAME, name)
+            commit=new.commit(NAME, rename)
         />
-        <Holds id />
-        <Poured id />
-        <Stands id />
-        <Uses
-            of=Key::Container(id)
-            heading="What belongs to it"
-            about="For one drink: the vessel, what closes it, label, straw."
-        />
-        <SharedSets id />
-        <Users of=Key::Container(id) back=Route::Containers what="Remove this container" />
+        <Holds id new=new.clone() hangs />
+        <Poured id new=new.clone() hangs />
+        {new.needs()}
+        {new.discard()}
+        {rest}
     }
 }

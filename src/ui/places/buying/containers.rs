@@ -5,10 +5,9 @@ use leptos::prelude::*;
 use super::shared::AllSets;
 use super::tabs::Tabs;
 use crate::app::route::Route;
-use crate::book::{Brimful, Container, ContainerId, Edit, Headspace, Key, Record};
+use crate::book::{ContainerId, Key};
 use crate::fill::{Fill, fill};
-use crate::measure::{Amount, Exact, Unit};
-use crate::ui::address::go;
+use crate::ui::fields::Draft;
 use crate::ui::live::{press, rows, text, when};
 use crate::ui::order;
 use crate::ui::random::random;
@@ -79,18 +78,5 @@ fn ContainerCard(id: ContainerId) -> impl IntoView {
 
 fn add_container(state: AppState) {
     let id = ContainerId::from_random(random());
-    let unit = state.book.with_untracked(|book| book.settings().units.drink_unit());
-    let (brimful, empty) = if unit == Unit::Millilitre { (500, 20) } else { (16, 1) };
-    let container = Container {
-        id,
-        name: "New container".into(),
-        brimful: Brimful::Weighed(Amount::new(Exact::from(brimful), unit)),
-        declared: None,
-        headspace: Headspace::Volume(Amount::new(Exact::from(empty), unit)),
-        set: Vec::new(),
-        shared: Vec::new(),
-    };
-    if state.apply("Add a container", Edit::Put(Record::Container(container))).is_ok() {
-        go(Route::Container(id));
-    }
+    Draft::of_record(Key::Container(id)).begin_on(state, Route::Container(id));
 }

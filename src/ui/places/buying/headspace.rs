@@ -5,12 +5,13 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use super::change::{changed, size};
+use super::container::EMPTY;
 use super::tolerances::Allowed;
 use crate::book::{Container, ContainerId, Headspace, Key};
 use crate::fill::{fill, fill_line};
 use crate::jump::Kind;
 use crate::measure::{Amount, Exact, LengthUnit, Share, TypedLength};
-use crate::ui::fields::{self, Choice, Entry, asks};
+use crate::ui::fields::{self, Addition, Choice, Entry, Hangs, asks};
 use crate::ui::glass::{glass, poured};
 use crate::ui::live::{live, text, trouble, when};
 use crate::ui::parts::{Figure, Section, figures};
@@ -22,6 +23,10 @@ use crate::working::Shown;
 pub fn Poured(
     /// The container.
     id: ContainerId,
+    /// How it gets into the book.
+    new: Addition,
+    /// The answers that hang on it.
+    hangs: Hangs,
 ) -> impl IntoView {
     let state = AppState::here();
     let of = move |show: fn(&Container, AppState) -> String| {
@@ -35,11 +40,12 @@ pub fn Poured(
         }
         ways.into_iter().map(|(key, words)| (key.to_string(), words.to_string())).collect::<Vec<_>>()
     });
-    let way = of(|it, _| {
-        match it.headspace {
-            Headspace::Volume(_) => "volume",
-            Headspace::Share(_) => "share",
-            Headspace::Height(_) => "height",
+    let way = text(move || {
+        let headspace = state.book.with(|book| book.container(id).map(|it| it.headspace));
+        match headspace {
+            Some(Headspace::Volume(_)) | None => "volume",
+            Some(Headspace::Share(_)) => "share",
+            Some(Headspace::Height(_)) => "height",
         }
         .to_string()
     });
@@ -54,7 +60,8 @@ pub fn Poured(
             };
             changed(book, id, |it| it.headspace = headspace)
         });
-        edit.map_or(Ok(()), |edit| state.apply("Headspace", edit))
+        let edit = edit.ok_or("Type its name, the volume to the rim and what is left empty first.")?;
+        state.apply("Headspace", edit)
     });
     let filled = move || state.book.with(|book| book.container(id).and_then(|it| fill(it).ok()));
     let volume = text(move || {
@@ -72,13 +79,15 @@ pub fn Poured(
         });
         found.unwrap_or_default()
     };
-    let picture = live(move || {
-        let container = state.book.with(|book| book.container(id).cloned());
-        match (container, filled()) {
-            (Some(container), Some(fill)) => glass(&container, &fill, poured(&fill)),
-            _ => ().into_any(),
-        }
-    });
+    let picture = move || {
+        live(move || {
+            let container = state.book.with(|book| book.container(id).cloned());
+            match (container, filled()) {
+                (Some(container), Some(fill)) => glass(&container, &fill, poured(&fill)),
+                _ => ().into_any(),
+            }
+        })
+    };
     let short = move || {
         let fill = filled()?;
         fill.short_of_declared.map(|short| {
@@ -88,35 +97,61 @@ pub fn Poured(
             )
         })
     };
+    let as_new = new.clone();
+    let by_volume = move || {
+        let value = of(|it, state| match it.headspace {
+            Headspace::Volume(amount) => state.amount(amount),
+            _ => String::new(),
+        });
+        let commit = fields::amount("Headspace", size, move |book, amount| {
+            changed(book, id, |it| it.headspace = Headspace::Volume(amount))
+        });
+        let (value, commit) = (as_new.value(EMPTY, value), as_new.commit(EMPTY, commit));
+        let asks = asks(Kind::Size, Key::Container(id), "headspace/volume");
+        view! { <Entry label="Volume left empty" asks hangs example="0.5" value commit /> }.into_any()
+    };
+    let declared = move || {
+        view! {
+            <Entry
+                label="Size it is declared as"
+                asks=asks(Kind::Size, Key::Container(id), "declared")
+                hangs
+                example="none"
+                note="What the menu or label says, if it says one."
+                value=of(|it, state| it.declared.map(|amount| state.amount(amount)).unwrap_or_default())
+                commit=fields::optional_amount("Declared size", size, move |book, amount| {
+                    changed(book, id, |it| it.declared = amount)
+                })
+            />
+        }
+        .into_any()
+    };
+    let answer = move || {
+        view! {
+            <div class="in-glass">
+                {picture()}
+                <dl class="figures">
+                    <Figure name="Poured" large=true value=volume how=Shown::Poured(id) />
+                    {figures(line)}
+                </dl>
+            </div>
+            {trouble(short)}
+            <Allowed id />
+        }
+        .into_any()
+    };
     view! {
         <Section heading="How full it is poured">
             <div class="fields">
                 <Choice label="Left empty" options=ways value=way choose=choose_way />
-                {when(
-                    move || way.with(|way| way == "volume"),
-                    move || {
-                        view! {
-                            <Entry
-                                label="Volume left empty"
-                                asks=asks(Kind::Size, Key::Container(id), "headspace/volume")
-                                value=of(|it, state| match it.headspace {
-                                    Headspace::Volume(amount) => state.amount(amount),
-                                    _ => String::new(),
-                                })
-                                commit=fields::amount("Headspace", size, move |book, amount| {
-                                    changed(book, id, |it| it.headspace = Headspace::Volume(amount))
-                                })
-                            />
-                        }
-                            .into_any()
-                    },
-                )}
+                {when(move || way.with(|way| way == "volume"), by_volume)}
                 {when(
                     move || way.with(|way| way == "share"),
                     move || {
                         view! {
                             <Entry
                                 label="Share left empty"
+                                hangs
                                 unit="%"
                                 value=of(|it, state| match it.headspace {
                                     Headspace::Share(share) => state.plain_percent(share),
@@ -137,6 +172,7 @@ pub fn Poured(
                             <Entry
                                 label="Height left empty"
                                 asks=asks(Kind::Size, Key::Container(id), "headspace/height")
+                                hangs
                                 value=of(|it, state| match it.headspace {
                                     Headspace::Height(length) => state.typed_length(length),
                                     _ => String::new(),
@@ -149,26 +185,9 @@ pub fn Poured(
                             .into_any()
                     },
                 )}
-                <Entry
-                    label="Size it is declared as"
-                    asks=asks(Kind::Size, Key::Container(id), "declared")
-                    example="none"
-                    note="What the menu or label says, if it says one."
-                    value=of(|it, state| it.declared.map(|amount| state.amount(amount)).unwrap_or_default())
-                    commit=fields::optional_amount("Declared size", size, move |book, amount| {
-                        changed(book, id, |it| it.declared = amount)
-                    })
-                />
+                {new.once_there(declared)}
             </div>
-            <div class="in-glass">
-                {picture}
-                <dl class="figures">
-                    <Figure name="Poured" large=true value=volume how=Shown::Poured(id) />
-                    {figures(line)}
-                </dl>
-            </div>
-            {trouble(short)}
-            <Allowed id />
+            {new.once_there(move || hangs.answer(answer))}
         </Section>
     }
 }

@@ -5,12 +5,13 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use super::change::{changed, size};
+use super::container::BRIMFUL;
 use super::readings::Readings;
 use crate::book::{Brimful, ContainerId, Edit, Key, Record, Tapered};
 use crate::fill::Known;
 use crate::jump::Kind;
 use crate::measure::TypedLength;
-use crate::ui::fields::{self, Choice, Entry, asks};
+use crate::ui::fields::{self, Addition, Choice, Entry, Hangs, asks};
 use crate::ui::live::{text, when};
 use crate::ui::parts::Section;
 use crate::ui::state::AppState;
@@ -21,6 +22,10 @@ use crate::words;
 pub fn Holds(
     /// The container.
     id: ContainerId,
+    /// How it gets into the book.
+    new: Addition,
+    /// The answers that hang on it.
+    hangs: Hangs,
 ) -> impl IntoView {
     let state = AppState::here();
     let known = move || state.book.with(|book| book.container(id).map(|it| Known::of(&it.brimful)));
@@ -33,7 +38,7 @@ pub fn Holds(
             let started = way?.start(book.container(id)?, book.settings().units);
             Some(started.map_err(|error| words::fill_error(&error, book)))
         });
-        let Some(started) = started else { return Ok(()) };
+        let started = started.ok_or("Type its name, the volume to the rim and what is left empty first.")?;
         state.apply("Brimful capacity", Edit::Put(Record::Container(started?)))
     });
     let about = text(move || {
@@ -54,14 +59,14 @@ pub fn Holds(
         <Section heading="What it holds to the rim">
             <Choice label="How you know what it holds" options=ways value=way choose />
             <p class="about">{about}</p>
-            {when(move || known() == Some(Known::Weighed), move || weighed(state, id))}
-            {when(move || known() == Some(Known::Measured), move || measured(state, id))}
-            {when(move || known() == Some(Known::Poured), move || view! { <Readings id /> }.into_any())}
+            {when(move || matches!(known(), Some(Known::Weighed) | None), move || weighed(state, id, &new, hangs))}
+            {when(move || known() == Some(Known::Measured), move || measured(state, id, hangs))}
+            {when(move || known() == Some(Known::Poured), move || view! { <Readings id hangs /> }.into_any())}
         </Section>
     }
 }
 
-fn weighed(state: AppState, id: ContainerId) -> AnyView {
+fn weighed(state: AppState, id: ContainerId, new: &Addition, hangs: Hangs) -> AnyView {
     let volume = text(move || match state.book.with(|book| book.container(id).map(|it| it.brimful.clone())) {
         Some(Brimful::Weighed(amount)) => state.amount(amount),
         _ => String::new(),
@@ -69,10 +74,13 @@ fn weighed(state: AppState, id: ContainerId) -> AnyView {
     let commit = fields::amount("Brimful volume", size, move |book, amount| {
         changed(book, id, |it| it.brimful = Brimful::Weighed(amount))
     });
-    view! { <Entry label="Volume to the rim" asks=asks(Kind::Size, Key::Container(id), "brimful") value=volume commit /> }.into_any()
+    let example = state.book.with_untracked(|book| words::example(size(book).unit, book.settings().units));
+    let (value, commit) = (new.value(BRIMFUL, volume), new.commit(BRIMFUL, commit));
+    let asks = asks(Kind::Size, Key::Container(id), "brimful");
+    view! { <Entry label="Volume to the rim" asks hangs example value commit /> }.into_any()
 }
 
-fn measured(state: AppState, id: ContainerId) -> AnyView {
+fn measured(state: AppState, id: ContainerId, hangs: Hangs) -> AnyView {
     let measure = move |label: &'static str, place: fn(&mut Tapered) -> &mut TypedLength| {
         let length = text(move || match state.book.with(|book| book.container(id).map(|it| it.brimful.clone())) {
             Some(Brimful::Tapered(mut cup)) => state.typed_length(*place(&mut cup)),
@@ -85,7 +93,7 @@ fn measured(state: AppState, id: ContainerId) -> AnyView {
                 }
             })
         });
-        view! { <Entry label asks=asks(Kind::Size, Key::Container(id), label) value=length commit /> }
+        view! { <Entry label asks=asks(Kind::Size, Key::Container(id), label) hangs value=length commit /> }
     };
     view! {
         <div class="fields">

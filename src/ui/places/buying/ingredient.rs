@@ -6,15 +6,18 @@ use super::allergens::Allergens;
 use super::change::ingredient_changed;
 use super::packs::Packs;
 use crate::app::route::Route;
-use crate::book::{Book, Goods, Ingredient, IngredientId, Key};
+use crate::book::{Book, Edit, Goods, Ingredient, IngredientId, Key, Record};
 use crate::jump::Kind;
-use crate::measure::{Amount, Density, Dimension, Exact, Mass, Measure, Unit, Wanted};
-use crate::ui::fields::{self, Entry, asks};
+use crate::measure::{Amount, Density, Dimension, Exact, Share, Wanted};
+use crate::ui::fields::{self, Addition, Draft, Entry, Hangs, asks};
 use crate::ui::live::text;
 use crate::ui::moved::Moved;
 use crate::ui::parts::{Back, Section, page_of};
 use crate::ui::places::users::Users;
 use crate::ui::state::AppState;
+
+/// The field of a new ingredient, by what is missing while it is empty.
+const NAME: &str = "a name";
 
 /// One ingredient.
 #[component]
@@ -31,35 +34,50 @@ fn Page(id: IngredientId) -> impl IntoView {
     let of = move |show: fn(&Ingredient, AppState) -> String| {
         text(move || state.book.with(|book| book.ingredient(id).map(|it| show(it, state)).unwrap_or_default()))
     };
+    let key = Key::Ingredient(id);
+    let there = move |book: &Book| book.contains(key);
+    let new = Addition::of(Draft::of_record(key), there, "Add an ingredient", move |typed, _| {
+        Some(Edit::Put(Record::Ingredient(Ingredient::named(id, &typed.name(NAME)?))))
+    });
+    let is_new = !untrack(|| new.is_there());
+    let name = of(|it, _| it.name.clone());
+    let rename =
+        fields::text("Name of an ingredient", move |book, name| ingredient_changed(book, id, |it| it.name = name));
+    let (of_yields, packs) = (Hangs::new(), Hangs::new());
+    let rest = new.once_there(move || {
+        view! {
+            <Packs goods=Goods::Ingredient(id) of_yields packs />
+            {packs.while_read(move || of_yields.while_read(move || view! { <Moved by=key /> }.into_any()))}
+            <Yields id hangs=of_yields />
+            <Allergens id />
+            <Users of=key back=Route::Buying what="Remove this ingredient" />
+        }
+        .into_any()
+    });
     view! {
         <Back to=Route::Buying name="Buying" />
-        <h1>{of(|it, _| it.name.clone())}</h1>
+        <h1>{new.heading("New ingredient", name)}</h1>
         <Entry
             label="Name"
             letters=true
-            value=of(|it, _| it.name.clone())
-            commit=fields::text("Name of an ingredient", move |book, name| ingredient_changed(book, id, |it| it.name = name))
+            caret=is_new
+            example="Kale"
+            value=new.value(NAME, name)
+            commit=new.commit(NAME, rename)
         />
-        <Packs goods=Goods::Ingredient(id) />
-        <Moved by=Key::Ingredient(id) />
-        <Yields id />
-        <Allergens id />
-        <Users of=Key::Ingredient(id) back=Route::Buying what="Remove this ingredient" />
+        {new.needs()}
+        {rest}
     }
 }
 
 #[component]
-fn Yields(id: IngredientId) -> impl IntoView {
+fn Yields(id: IngredientId, hangs: Hangs) -> impl IntoView {
     let state = AppState::here();
     let of = move |show: fn(&Ingredient, AppState) -> String| {
         text(move || state.book.with(|book| book.ingredient(id).map(|it| show(it, state)).unwrap_or_default()))
     };
     let density_of = |number: Option<Exact>| number.map(Density::from_grams_per_millilitre);
-    let weight = |_: &Book| Wanted { dimensions: &[Dimension::Mass], unit: Unit::Gram };
-    let grams = |amount: Amount| match amount.measure() {
-        Ok(Measure::Mass(mass)) => Some(Mass::from_grams(mass.grams().rounded(6))),
-        _ => None,
-    };
+    let weight = |book: &Book| Wanted { dimensions: &[Dimension::Mass], unit: book.settings().units.weight_unit() };
     let log = of(|it, _| match it.weighings.len() {
         0 => "Yield log: write down what you weigh".to_string(),
         1 => "Yield log: 1 weighing".to_string(),
@@ -72,15 +90,20 @@ fn Yields(id: IngredientId) -> impl IntoView {
         >
             <div class="fields">
                 <Entry
+                    hangs
                     label="Left after trimming"
                     asks=asks(Kind::TrimYield, Key::Ingredient(id), "trim-yield")
                     unit="%"
-                    value=of(|it, state| state.plain_percent(it.trim_yield))
-                    commit=fields::percent("Trim yield", move |book, share| {
-                        ingredient_changed(book, id, |it| it.trim_yield = share)
+                    example="all of it"
+                    value=of(|it, state| {
+                        if it.trim_yield == Share::WHOLE { String::new() } else { state.plain_percent(it.trim_yield) }
+                    })
+                    commit=fields::optional_percent("Trim yield", move |book, share| {
+                        ingredient_changed(book, id, |it| it.trim_yield = share.unwrap_or(Share::WHOLE))
                     })
                 />
                 <Entry
+                    hangs
                     label="Juice from what is trimmed"
                     asks=asks(Kind::Yield, Key::Ingredient(id), "press-yield")
                     unit="%"
@@ -91,6 +114,7 @@ fn Yields(id: IngredientId) -> impl IntoView {
                     })
                 />
                 <Entry
+                    hangs
                     label="Weight after soaking or brewing"
                     asks=asks(Kind::Yield, Key::Ingredient(id), "soak-yield")
                     unit="%"
@@ -112,6 +136,7 @@ fn Yields(id: IngredientId) -> impl IntoView {
         >
             <div class="fields">
                 <Entry
+                    hangs
                     label="Density of the juice"
                     asks=asks(Kind::Density, Key::Ingredient(id), "juice-density")
                     unit="g/mL"
@@ -123,6 +148,7 @@ fn Yields(id: IngredientId) -> impl IntoView {
                     })
                 />
                 <Entry
+                    hangs
                     label="Density in the drink"
                     asks=asks(Kind::Density, Key::Ingredient(id), "density")
                     unit="g/mL"
@@ -134,15 +160,16 @@ fn Yields(id: IngredientId) -> impl IntoView {
                     })
                 />
                 <Entry
+                    hangs
                     label="Weight of one piece as bought"
                     asks=asks(Kind::Size, Key::Ingredient(id), "piece-weight")
                     example="not counted"
                     value=of(|it, state| {
-                        let piece = it.piece_weight.map(|mass| Amount::new(mass.grams(), Unit::Gram));
+                        let piece = it.piece_weight.map(|mass| Amount::of_kept_mass(mass, state.units()));
                         piece.map(|amount| state.amount(amount)).unwrap_or_default()
                     })
                     commit=fields::optional_amount("Weight of a piece", weight, move |book, amount| {
-                        ingredient_changed(book, id, |it| it.piece_weight = amount.and_then(grams))
+                        ingredient_changed(book, id, |it| it.piece_weight = amount.and_then(Amount::kept_mass))
                     })
                 />
             </div>

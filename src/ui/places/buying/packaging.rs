@@ -7,13 +7,16 @@ use leptos::prelude::*;
 use super::packs::Packs;
 use crate::app::route::Route;
 use crate::book::{Book, Edit, Goods, Key, Packaging, PackagingId, PackagingPart, Record};
-use crate::ui::fields::{self, Choice, Entry};
+use crate::ui::fields::{self, Addition, Choice, Draft, Entry, Hangs};
 use crate::ui::live::text;
 use crate::ui::moved::Moved;
 use crate::ui::parts::{Back, page_of};
 use crate::ui::places::users::Users;
 use crate::ui::state::AppState;
 use crate::words;
+
+/// The field of new packaging, by what is missing while it is empty.
+const NAME: &str = "a name";
 
 fn changed(book: &Book, id: PackagingId, change: impl FnOnce(&mut Packaging)) -> Option<Edit> {
     let mut packaging = book.packaging(id)?.clone();
@@ -45,20 +48,41 @@ fn Page(id: PackagingId) -> impl IntoView {
         let edit = part.and_then(|part| state.book.with_untracked(|book| changed(book, id, |it| it.part = part)));
         edit.map_or(Ok(()), |edit| state.apply("Kind of packaging", edit))
     });
+    let key = Key::Packaging(id);
+    let there = move |book: &Book| book.contains(key);
+    let new = Addition::of(Draft::of_record(key), there, "Add packaging", move |typed, _| {
+        Some(Edit::Put(Record::Packaging(Packaging::named(id, &typed.name(NAME)?))))
+    });
+    let is_new = !untrack(|| new.is_there());
+    let rename = fields::text("Name of packaging", move |book, name| changed(book, id, |it| it.name = name));
+    let choice = new.once_there(move || {
+        let parts = parts.clone();
+        view! { <Choice label="What it is" options=parts value=part choose=choose_part.clone() /> }.into_any()
+    });
+    let packs = Hangs::new();
+    let rest = new.once_there(move || {
+        view! {
+            <Packs goods=Goods::Packaging(id) of_yields=Hangs::new() packs />
+            {packs.while_read(move || view! { <Moved by=key /> }.into_any())}
+            <Users of=key back=Route::Buying what="Remove this packaging" />
+        }
+        .into_any()
+    });
     view! {
         <Back to=Route::Buying name="Buying" />
-        <h1>{name}</h1>
+        <h1>{new.heading("New packaging", name)}</h1>
         <div class="pair">
             <Entry
                 label="Name"
                 letters=true
-                value=name
-                commit=fields::text("Name of packaging", move |book, name| changed(book, id, |it| it.name = name))
+                caret=is_new
+                example="Paper straw"
+                value=new.value(NAME, name)
+                commit=new.commit(NAME, rename)
             />
-            <Choice label="What it is" options=parts value=part choose=choose_part />
+            {choice}
         </div>
-        <Packs goods=Goods::Packaging(id) />
-        <Moved by=Key::Packaging(id) />
-        <Users of=Key::Packaging(id) back=Route::Buying what="Remove this packaging" />
+        {new.needs()}
+        {rest}
     }
 }

@@ -2,16 +2,22 @@
 
 use leptos::prelude::*;
 
+use super::change::changed as container_changed;
 use super::shared::cost;
 use super::uses::Uses;
 use crate::app::route::Route;
 use crate::book::{Book, Edit, Key, PackagingSet, PackagingSetId, Record};
-use crate::ui::fields::{self, Entry};
+use crate::ui::fields::{self, Addition, Draft, Entry};
 use crate::ui::live::text;
 use crate::ui::moved::Moved;
 use crate::ui::parts::{Back, Figure, page_of};
 use crate::ui::places::users::Users;
 use crate::ui::state::AppState;
+
+/// The field of a new set, by what is missing while it is empty.
+const NAME: &str = "a name";
+/// The container that a new set is made for, by its key.
+pub(super) const SHARED_BY: &str = "@container";
 
 fn changed(book: &Book, id: PackagingSetId, change: impl FnOnce(&mut PackagingSet)) -> Option<Edit> {
     let mut set = book.packaging_set(id)?.clone();
@@ -32,24 +38,46 @@ pub fn PackagingSetPage(
 fn Page(id: PackagingSetId) -> impl IntoView {
     let state = AppState::here();
     let name = text(move || state.book.with(|book| book.name(Key::PackagingSet(id))));
+    let key = Key::PackagingSet(id);
+    let draft = Draft::of_record(key);
+    let there = move |book: &Book| book.contains(key);
+    let new = Addition::of(draft, there, "Add a shared set", move |typed, book| {
+        let set = PackagingSet { id, name: typed.name(NAME)?, uses: Vec::new() };
+        let mut edits = vec![Edit::Put(Record::PackagingSet(set))];
+        if let Some(Key::Container(container)) = Key::from_text(&typed.letters(SHARED_BY)) {
+            edits.extend(container_changed(book, container, |it| it.shared.push(id)));
+        }
+        Some(Edit::Together(edits))
+    });
+    let is_new = !untrack(|| new.is_there());
+    let rename = fields::text("Name of a set", move |book, name| changed(book, id, |it| it.name = name));
+    let rest = new.once_there(move || {
+        view! {
+            <Uses
+                of=key
+                heading="What is in it"
+                about="For one drink, of every container that shares the set."
+            />
+            <dl class="figures">
+                <Figure name="The set for one drink" value=cost(state, id) />
+            </dl>
+            <Moved by=key />
+            <Users of=key back=Route::Containers what="Remove this set" />
+        }
+        .into_any()
+    });
     view! {
         <Back to=Route::Containers name="Containers" />
-        <h1>{name}</h1>
+        <h1>{new.heading("New shared set", name)}</h1>
         <Entry
             label="Name of the set"
             letters=true
-            value=name
-            commit=fields::text("Name of a set", move |book, name| changed(book, id, |it| it.name = name))
+            caret=is_new
+            example="All cups"
+            value=new.value(NAME, name)
+            commit=new.commit(NAME, rename)
         />
-        <Uses
-            of=Key::PackagingSet(id)
-            heading="What is in it"
-            about="For one drink, of every container that shares the set."
-        />
-        <dl class="figures">
-            <Figure name="The set for one drink" value=cost(state, id) />
-        </dl>
-        <Moved by=Key::PackagingSet(id) />
-        <Users of=Key::PackagingSet(id) back=Route::Containers what="Remove this set" />
+        {new.needs()}
+        {rest}
     }
 }

@@ -9,11 +9,11 @@ use super::heard::{heard_on, still_so};
 use super::prices_heard::prices_heard;
 use super::tiers::Tiers;
 use super::usable;
-use crate::book::{Book, Edit, Goods, Pack, PackId};
+use crate::book::{Book, Edit, Goods, Key, Pack, PackId};
 use crate::jump::Kind;
 use crate::ledger::Tried;
-use crate::measure::{Amount, Dimension, Exact, Money, Unit, Wanted};
-use crate::ui::fields::{self, Entry, asks};
+use crate::measure::{Dimension, Exact, Money, Unit, Wanted};
+use crate::ui::fields::{self, Addition, Draft, Entry, Hangs, asks, begun};
 use crate::ui::live::{live, parts, press, text, when};
 use crate::ui::parts::{Section, figures};
 use crate::ui::random::random;
@@ -21,44 +21,53 @@ use crate::ui::state::AppState;
 use crate::ui::today::today;
 use crate::words;
 
-/// The packs that goods are quoted in.
+/// The fields of a new pack, by what is missing while they are empty.
+const HOLDS: &str = "what it holds";
+const PRICE: &str = "a price";
+const SURCHARGE: &str = "its delivery or deposit";
+const SUPPLIER: &str = "its supplier";
+
+/// A pack that is not in the book yet.
+fn draft(goods: Goods, id: PackId) -> Draft {
+    Draft { what: "pack", of: Some(Key::from(goods)), id: id.number() }
+}
+
+/// The packs that goods are quoted in; goods without one begin with the fields of a first.
 #[component]
 pub fn Packs(
     /// What is bought.
     goods: Goods,
+    /// The fields of its yields, which costs hang on too.
+    of_yields: Hangs,
+    /// The fields of its packs.
+    packs: Hangs,
 ) -> impl IntoView {
     let state = AppState::here();
-    let packs =
-        move || state.book.with(|book| book.packs(goods).iter().map(|pack| pack.id.number()).collect::<Vec<u64>>());
-    let add = move || {
-        let edit = state.book.with_untracked(|book| {
-            let unit = match goods {
-                Goods::Ingredient(_) => book.settings().units.buying_weight_unit(),
-                Goods::Packaging(_) => Unit::Piece,
-            };
-            let number = Exact::from(if unit == Unit::Piece { 100 } else { 10 });
-            packs_changed(book, goods, |packs| {
-                packs.push(Pack {
-                    id: PackId::from_random(random()),
-                    supplier: String::new(),
-                    contents: Amount::new(number, unit),
-                    price: Money::ZERO,
-                    day: None,
-                    earlier: Vec::new(),
-                    surcharge: Money::ZERO,
-                    at_a_time: Exact::ONE,
-                    tiers: Vec::new(),
-                });
-            })
-        });
-        // A new pack of ten holds, so it is not refused.
-        let _ = edit.map(|edit| state.apply("Add a pack", edit));
+    let ids = move || {
+        let mut ids: Vec<u64> = state.book.with(|book| book.packs(goods).iter().map(|pack| pack.id.number()).collect());
+        ids.extend(begun(state, "pack", Some(Key::from(goods))));
+        ids
+    };
+    // The pack whose first field takes the caret.
+    let added = StoredValue::new(None::<PackId>);
+    let begin = move || {
+        let id = PackId::from_random(random());
+        draft(goods, id).begin(state);
+        id
+    };
+    if untrack(ids).is_empty() {
+        begin();
+    }
+    let add = move || added.set_value(Some(begin()));
+    let row = move |id| {
+        let id = PackId::from_random(id);
+        view! { <PackRow goods id of_yields hangs=packs.within() caret=added.get_value() == Some(id) /> }.into_any()
     };
     view! {
         <Section heading="Packs" about="What one pack holds and costs. The first is the one you buy now.">
-            {side_by_side(state, goods)}
+            {of_yields.while_read(move || packs.while_read(move || side_by_side(state, goods)))}
             <ol class="packs">
-                {parts(packs, move |pack| view! { <PackRow goods id=PackId::from_random(pack) /> }.into_any())}
+                {parts(ids, row)}
             </ol>
             <button class="button" on:click=press(add)>
                 "Add a pack"
@@ -68,7 +77,7 @@ pub fn Packs(
 }
 
 #[component]
-fn PackRow(goods: Goods, id: PackId) -> impl IntoView {
+fn PackRow(goods: Goods, id: PackId, of_yields: Hangs, hangs: Hangs, caret: bool) -> impl IntoView {
     let state = AppState::here();
     let pack = move |book: &Book| book.packs(goods).iter().find(|pack| pack.id == id).cloned();
     let first = Memo::new(move |_| state.book.with(|book| book.packs(goods).first().is_some_and(|it| it.id == id)));
@@ -107,54 +116,42 @@ fn PackRow(goods: Goods, id: PackId) -> impl IntoView {
         // Taking a pack out is never refused.
         let _ = edit.map(|edit| state.apply("Remove a pack", edit));
     };
-    view! {
-        <li class="pack" class:pack-now=first>
-            <div class="fields">
-                <Entry
-                    label="Holds"
-                    asks=asks(Kind::Pack, goods, format!("{id}/contents"))
-                    value=of(|pack, state| state.amount(pack.contents))
-                    commit=fields::amount("What a pack holds", wanted, move |book, amount| {
-                        pack_changed(book, goods, id, |pack| pack.contents = amount)
-                    })
-                />
-                <Entry
-                    label="Price of the pack"
-                    asks=asks(Kind::Price, goods, format!("{id}/price"))
-                    note=free
-                    value=of(|pack, state| state.plain_money(pack.price))
-                    commit=fields::money("Price of a pack", move |book, price| {
-                        let bought_at_it = pack(book)?.reached().is_none();
-                        if bought_at_it {
-                            return Some(price_set(goods, id, price, today()));
-                        }
-                        pack_changed(book, goods, id, |pack| pack.price = price)
-                    })
-                />
-                <Entry
-                    label="Delivery or deposit"
-                    asks=asks(Kind::Price, goods, format!("{id}/surcharge"))
-                    value=of(|pack, state| state.plain_money(pack.surcharge))
-                    commit=fields::money("Surcharge of a pack", move |book, money| {
-                        pack_changed(book, goods, id, |pack| pack.surcharge = money)
-                    })
-                />
-                <Entry
-                    label="Supplier"
-                    letters=true
-                    value=of(|pack, _| pack.supplier.clone())
-                    commit=fields::text("Supplier of a pack", move |book, name| {
-                        pack_changed(book, goods, id, |pack| pack.supplier = name)
-                    })
-                />
-            </div>
-            <dl class="figures">
-                {figures(costs)}
-            </dl>
+    let example = state.book.with_untracked(|book| match goods {
+        Goods::Ingredient(_) => words::example(wanted(book).unit, book.settings().units),
+        Goods::Packaging(_) => "100".to_string(),
+    });
+    let there = move |book: &Book| pack(book).is_some();
+    let new = Addition::of(draft(goods, id), there, "Add a pack", move |typed, book| {
+        let (contents, price) = (typed.amount(HOLDS, wanted(book)), typed.money(PRICE));
+        let surcharge = typed.optional_money(SURCHARGE).unwrap_or(Money::ZERO);
+        let pack = Pack {
+            id,
+            supplier: typed.letters(SUPPLIER),
+            contents: contents?,
+            price: price?,
+            day: Some(today()),
+            earlier: Vec::new(),
+            surcharge,
+            at_a_time: Exact::ONE,
+            tiers: Vec::new(),
+        };
+        packs_changed(book, goods, |packs| packs.push(pack))
+    });
+    let other = Memo::new(move |_| state.book.with(|book| pack(book).is_some()) && !first.get());
+    let answers = of_yields.answer(move || {
+        hangs.answer(move || {
+            view! {
+                <dl class="figures">{figures(costs)}</dl>
+                {when(move || other.get(), move || would_move(state, goods, id))}
+            }
+            .into_any()
+        })
+    });
+    let rest = new.once_there(move || {
+        view! {
             <Tiers goods id />
             <p class="actions">{heard_on(state, here)} {still_so(state, goods, here)}</p>
             {prices_heard(state, goods, here)}
-            {when(move || !first.get(), move || would_move(state, goods, id))}
             <p class="actions">
                 {live(move || match first.get() {
                     true => view! { <span class="tag">"Bought now"</span> }.into_any(),
@@ -171,6 +168,65 @@ fn PackRow(goods: Goods, id: PackId) -> impl IntoView {
                     "Remove this pack"
                 </button>
             </p>
+        }
+        .into_any()
+    });
+    view! {
+        <li class="pack" class:pack-now=first>
+            <div class="fields">
+                <Entry
+                    label="Holds"
+                    asks=asks(Kind::Pack, goods, format!("{id}/contents"))
+                    of=id.number()
+                    hangs
+                    caret
+                    example=example
+                    value=new.value(HOLDS, of(|pack, state| state.amount(pack.contents)))
+                    commit=new.commit(HOLDS, fields::amount("What a pack holds", wanted, move |book, amount| {
+                        pack_changed(book, goods, id, |pack| pack.contents = amount)
+                    }))
+                />
+                <Entry
+                    label="Price of the pack"
+                    asks=asks(Kind::Price, goods, format!("{id}/price"))
+                    of=id.number()
+                    hangs
+                    example="38.50"
+                    note=free
+                    value=new.value(PRICE, of(|pack, state| state.plain_money(pack.price)))
+                    commit=new.commit(PRICE, fields::money("Price of a pack", move |book, price| {
+                        let bought_at_it = pack(book)?.reached().is_none();
+                        if bought_at_it {
+                            return Some(price_set(goods, id, price, today()));
+                        }
+                        pack_changed(book, goods, id, |pack| pack.price = price)
+                    }))
+                />
+                <Entry
+                    label="Delivery or deposit"
+                    asks=asks(Kind::Price, goods, format!("{id}/surcharge"))
+                    of=id.number()
+                    hangs
+                    example="none"
+                    value=new.value(SURCHARGE, of(|pack, state| state.money_if_any(pack.surcharge)))
+                    commit=new.commit(SURCHARGE, fields::optional_money("Surcharge of a pack", move |book, money| {
+                        pack_changed(book, goods, id, |pack| pack.surcharge = money.unwrap_or(Money::ZERO))
+                    }))
+                />
+                <Entry
+                    label="Supplier"
+                    of=id.number()
+                    letters=true
+                    value=new.value(SUPPLIER, of(|pack, _| pack.supplier.clone()))
+                    commit=new.commit(SUPPLIER, fields::text("Supplier of a pack", move |book, name| {
+                        pack_changed(book, goods, id, |pack| pack.supplier = name)
+                    }))
+                />
+            </div>
+            {new.needs()}
+            {new.discard()}
+            {answers}
+            {rest}
         </li>
     }
 }

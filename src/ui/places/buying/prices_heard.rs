@@ -1,5 +1,7 @@
 //! The prices of a pack that were heard: a small chart, a sentence, and the table to take out of.
 
+use std::sync::Arc;
+
 use leptos::prelude::*;
 
 use super::change::pack_changed;
@@ -7,7 +9,8 @@ use crate::book::{Goods, Pack, PackId, Quoted};
 use crate::measure::{Date, Exact, Money};
 use crate::quotes::{History, history};
 use crate::ui::chart::{Axis, Look, Series, chart};
-use crate::ui::live::{live, when};
+use crate::ui::fields::{Choose, Day};
+use crate::ui::live::{live, press, text, trouble, when};
 use crate::ui::parts::TakeOut;
 use crate::ui::state::AppState;
 use crate::ui::today::today;
@@ -21,35 +24,47 @@ pub fn prices_heard(
 ) -> AnyView {
     let known = move || pack().and_then(|pack| history(&pack)).is_some();
     when(known, move || {
+        let mending = RwSignal::new(None::<Quoted>);
         let shown = live(move || {
             let pack = pack();
             let known = pack.as_ref().and_then(history);
-            known.zip(pack).map(|(history, pack)| shown(state, goods, pack.id, &history)).into_any()
+            known.zip(pack).map(|(history, pack)| shown(state, goods, pack.id, &history, mending)).into_any()
+        });
+        let form = live(move || {
+            let pack = untrack(pack).map(|pack| pack.id);
+            mending.get().zip(pack).map(|(quoted, id)| view! { <Mending goods id quoted mending /> }).into_any()
         });
         view! {
             <details class="more">
                 <summary>"Prices heard"</summary>
                 {shown}
+                {form}
             </details>
         }
         .into_any()
     })
 }
 
-fn shown(state: AppState, goods: Goods, id: PackId, history: &History) -> AnyView {
+fn shown(state: AppState, goods: Goods, id: PackId, history: &History, mending: RwSignal<Option<Quoted>>) -> AnyView {
     let said = state.book.with_untracked(|book| state.style.with(|style| words::quotes::history(history, book, style)));
     let several = history.heard.len() > 1;
     let last = history.heard.len().saturating_sub(1);
     let row = |(place, quoted): (usize, &Quoted)| {
         let day = words::day(quoted.day);
         let name = Signal::stored(format!("the price of {day}"));
+        let quoted = *quoted;
         let take_out =
             (place < last).then(|| view! { <TakeOut name on_click=move || take_out(state, goods, id, place) /> });
         view! {
             <tr>
                 <th scope="row">{day}</th>
                 <td>{state.money(quoted.price)}</td>
-                <td>{take_out}</td>
+                <td class="heard-mend">
+                    <button class="quiet" on:click=press(move || mending.set(Some(quoted)))>
+                        "Change day" <span class="unseen">" of " {name}</span>
+                    </button>
+                    {take_out}
+                </td>
             </tr>
         }
     };
@@ -70,11 +85,59 @@ fn shown(state: AppState, goods: Goods, id: PackId, history: &History) -> AnyVie
                 <tbody>{rows}</tbody>
             </table>
             <p class="about" hidden=!several>
-                "Take out a price that was mistyped. The price paid now is changed above."
+                "Take out a price that was mistyped, or change its day. The price paid now is changed above."
             </p>
         </div>
     }
     .into_any()
+}
+
+/// The day of one price, to be put right.
+#[component]
+fn Mending(goods: Goods, id: PackId, quoted: Quoted, mending: RwSignal<Option<Quoted>>) -> impl IntoView {
+    let state = AppState::here();
+    let on = RwSignal::new(quoted.day);
+    let refused = RwSignal::new(None::<String>);
+    let choose: Choose = Arc::new(move |chosen| {
+        on.set(Date::from_text(chosen).ok_or("Choose the day on which the price was quoted.")?);
+        refused.set(None);
+        Ok(())
+    });
+    let set = move || {
+        let done = state.book.with_untracked(|book| {
+            let pack = book.packs(goods).iter().find(|pack| pack.id == id)?;
+            let redated = pack.redated(quoted.day, on.get_untracked()).map_err(words::quotes::day_error);
+            Some(redated.map(|redated| pack_changed(book, goods, id, |pack| *pack = redated)))
+        });
+        let done = done.unwrap_or(Ok(None)).and_then(|edit| match edit {
+            Some(edit) => state.apply("Day of a price", edit),
+            None => Ok(()),
+        });
+        match done {
+            Ok(()) => mending.set(None),
+            Err(sentence) => refused.set(Some(sentence)),
+        }
+    };
+    view! {
+        <div class="heard-day">
+            <Day
+                label="Quoted on"
+                value=text(move || on.get().to_string())
+                choose
+                past=true
+                note=format!("The price of {}.", state.money(quoted.price))
+            />
+            {trouble(move || refused.get())}
+            <p class="actions">
+                <button class="main" on:click=press(set)>
+                    "Set day"
+                </button>
+                <button class="quiet" on:click=press(move || mending.set(None))>
+                    "Cancel"
+                </button>
+            </p>
+        </div>
+    }
 }
 
 /// Each price from the day it was heard until the next one was.

@@ -7,14 +7,11 @@ use super::heard::{heard_on, still_so};
 use super::tabs::Tabs;
 use super::todays_changes::todays_changes;
 use crate::app::route::Route;
-use crate::book::{
-    Book, Edit, Goods, Ingredient, IngredientId, Key, Pack, PackId, Packaging, PackagingId, Record, Settings,
-};
+use crate::book::{Book, Goods, IngredientId, Key, Pack, PackId, PackagingId, Settings};
 use crate::jump::Kind;
 use crate::measure::Date;
 use crate::quotes::{Age, Found, age, cost_of, find, usable};
-use crate::ui::address::go;
-use crate::ui::fields::{self, Entry, Search, asks};
+use crate::ui::fields::{self, Draft, Entry, Hangs, Search, asks};
 use crate::ui::live::{flag, live, press, rows, text, when};
 use crate::ui::moved::Moved;
 use crate::ui::order;
@@ -248,7 +245,7 @@ fn PriceRow(
         })?;
         state.book.with_untracked(|book| cost_of(book, goods, &was, per)).ok().filter(|was| *was != now)
     });
-    let cost = live(move || {
+    let cost_shown = move || {
         let Some((per, now)) = cost.get() else { return ().into_any() };
         let per = state.book.with_untracked(|book| state.style.with(|style| words::quotes::per(per, book, style)));
         match cost_before.get() {
@@ -269,9 +266,10 @@ fn PriceRow(
             .into_any(),
             None => view! { <span class="soft">{format!("{} {per}", state.fine_money(now))}</span> }.into_any(),
         }
-    });
+    };
     let price = text(move || pack().map(|pack| state.plain_money(pack.price_now())).unwrap_or_default());
     let step = format!("Price of {}", name.get_untracked());
+    let hangs = Hangs::new();
     let has_pack = Memo::new(move |_| pack().is_some());
     let field = live(move || match has_pack.get() {
         true => {
@@ -279,7 +277,7 @@ fn PriceRow(
             let set = move |book: &Book, price| Some(price_set(goods, book.packs(goods).first()?.id, price, today()));
             let commit = fields::money(step.clone(), set);
             let asks = asks(Kind::Price, goods, format!("{id}/price"));
-            view! { <Entry label=step.clone() label_hidden=true large=true asks value=price commit /> }.into_any()
+            view! { <Entry label=step.clone() label_hidden=true large=true asks hangs value=price commit /> }.into_any()
         }
         false => view! { <a class="button" href=Route::of_goods(goods).address()>"Enter a pack"</a> }.into_any(),
     });
@@ -288,27 +286,20 @@ fn PriceRow(
             <div class="price-name">
                 <a href=Route::of_goods(goods).address()>{name}</a>
                 <span class="soft">{holds}</span>
-                {cost}
-                {heard_on(state, pack)}
+                {hangs.while_read(move || view! { {live(cost_shown)} {heard_on(state, pack)} }.into_any())}
             </div>
-            <div class="price-field">{field} {still_so(state, goods, pack)}</div>
-            <Moved by=key even_none=true answers=goods />
+            <div class="price-field">{field} {hangs.while_read(move || still_so(state, goods, pack))}</div>
+            {hangs.answer(move || view! { <Moved by=key even_none=true answers=goods /> }.into_any())}
         </li>
     }
 }
 
 fn add_ingredient(state: AppState) {
     let id = IngredientId::from_random(random());
-    let ingredient = Ingredient::named(id, "New ingredient");
-    if state.apply("Add an ingredient", Edit::Put(Record::Ingredient(ingredient))).is_ok() {
-        go(Route::Ingredient(id));
-    }
+    Draft::of_record(Key::Ingredient(id)).begin_on(state, Route::Ingredient(id));
 }
 
 fn add_packaging(state: AppState) {
     let id = PackagingId::from_random(random());
-    let packaging = Packaging::named(id, "New packaging");
-    if state.apply("Add packaging", Edit::Put(Record::Packaging(packaging))).is_ok() {
-        go(Route::Packaging(id));
-    }
+    Draft::of_record(Key::Packaging(id)).begin_on(state, Route::Packaging(id));
 }

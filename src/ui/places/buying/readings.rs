@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use super::change::{changed, size};
 use crate::book::{Book, Brimful, Container, ContainerId, Edit, Key, Reading};
 use crate::jump::Kind;
-use crate::ui::fields::{self, Entry, asks};
+use crate::ui::fields::{self, Entry, Hangs, asks};
 use crate::ui::live::{parts, press, text, trouble};
 use crate::ui::parts::TakeOut;
 use crate::ui::state::AppState;
@@ -30,6 +30,8 @@ fn readings_changed(book: &Book, id: ContainerId, change: impl FnOnce(&mut Vec<R
 pub fn Readings(
     /// The container.
     id: ContainerId,
+    /// The answers that hang on it.
+    hangs: Hangs,
 ) -> impl IntoView {
     let state = AppState::here();
     let refused = RwSignal::new(None::<String>);
@@ -59,7 +61,7 @@ pub fn Readings(
             <span>"Volume up to there"</span>
         </div>
         <ol class="lines">
-            {parts(places, move |place| reading_row(state, id, place as usize, refused))}
+            {parts(places, move |place| reading_row(state, id, place as usize, refused, hangs))}
         </ol>
         <div class="fields">
             <Entry
@@ -89,7 +91,13 @@ fn put_in_order(readings: &mut Vec<Reading>, new: Reading) {
     readings.insert(place, new);
 }
 
-fn reading_row(state: AppState, id: ContainerId, place: usize, refused: RwSignal<Option<String>>) -> AnyView {
+fn reading_row(
+    state: AppState,
+    id: ContainerId,
+    place: usize,
+    refused: RwSignal<Option<String>>,
+    hangs: Hangs,
+) -> AnyView {
     let number = place.saturating_add(1);
     let of = move |show: fn(Reading, AppState) -> String| {
         text(move || {
@@ -121,6 +129,7 @@ fn reading_row(state: AppState, id: ContainerId, place: usize, refused: RwSignal
                 label=format!("Height of reading {number}")
                 asks=asks(Kind::Size, Key::Container(id), format!("height/{number}"))
                 label_hidden=true
+                hangs
                 value=of(|reading, state| state.typed_length(reading.height))
                 commit=fields::length("Height of a reading", move |book, height| {
                     set(book, &|reading| reading.height = height)
@@ -130,6 +139,7 @@ fn reading_row(state: AppState, id: ContainerId, place: usize, refused: RwSignal
                 label=format!("Volume of reading {number}")
                 asks=asks(Kind::Size, Key::Container(id), format!("volume/{number}"))
                 label_hidden=true
+                hangs
                 value=of(|reading, state| state.amount(reading.volume))
                 commit=fields::amount("Volume of a reading", size, move |book, volume| {
                     set(book, &|reading| reading.volume = volume)

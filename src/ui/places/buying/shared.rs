@@ -5,11 +5,11 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use super::change::changed;
+use super::packaging_set::SHARED_BY;
 use super::uses;
 use crate::app::route::Route;
-use crate::book::{ContainerId, Edit, Key, PackagingSet, PackagingSetId, Record};
-use crate::ui::address::go;
-use crate::ui::fields::Choice;
+use crate::book::{ContainerId, Key, PackagingSetId};
+use crate::ui::fields::{Choice, Draft};
 use crate::ui::live::{press, rows, text};
 use crate::ui::order;
 use crate::ui::parts::{Section, TakeOut};
@@ -66,21 +66,15 @@ pub fn SharedSets(
 
 /// Lets a container share a set; a new one where none is given.
 fn share(state: AppState, container: ContainerId, set: Option<PackagingSetId>) -> Result<(), String> {
-    let id = set.unwrap_or_else(|| PackagingSetId::from_random(random()));
+    let Some(id) = set else {
+        let id = PackagingSetId::from_random(random());
+        let draft = Draft::of_record(Key::PackagingSet(id));
+        draft.begin_on(state, Route::PackagingSet(id));
+        draft.set(state, SHARED_BY, &Key::Container(container).to_string());
+        return Ok(());
+    };
     let edit = state.book.with_untracked(|book| changed(book, container, |it| it.shared.push(id)));
-    let Some(edit) = edit else { return Ok(()) };
-    match set {
-        Some(_) => state.apply("Share a set", edit),
-        None => {
-            state.apply("Share a new set", Edit::Together(vec![new_set(id), edit]))?;
-            go(Route::PackagingSet(id));
-            Ok(())
-        }
-    }
-}
-
-fn new_set(id: PackagingSetId) -> Edit {
-    Edit::Put(Record::PackagingSet(PackagingSet { id, name: "New set".into(), uses: Vec::new() }))
+    edit.map_or(Ok(()), |edit| state.apply("Share a set", edit))
 }
 
 fn shared_row(state: AppState, container: ContainerId, set: PackagingSetId) -> AnyView {
@@ -129,9 +123,7 @@ pub fn AllSets() -> impl IntoView {
     };
     let add = move || {
         let id = PackagingSetId::from_random(random());
-        if state.apply("Add a shared set", new_set(id)).is_ok() {
-            go(Route::PackagingSet(id));
-        }
+        Draft::of_record(Key::PackagingSet(id)).begin_on(state, Route::PackagingSet(id));
     };
     view! {
         <Section

@@ -3,17 +3,22 @@
 use leptos::prelude::*;
 
 use super::change::{pack_changed, price_set};
-use crate::book::{Book, Goods, Pack, PackId, Tier};
+use crate::book::{Book, Goods, Key, PackId, Tier};
 use crate::jump::Kind;
-use crate::measure::{Exact, Overflow};
-use crate::ui::fields::{self, Entry, asks};
-use crate::ui::live::{flag, parts, press, text, trouble, when};
+use crate::ui::fields::{self, Addition, Draft, Entry, asks};
+use crate::ui::live::{flag, parts, press, text, when};
 use crate::ui::parts::TakeOut;
 use crate::ui::state::AppState;
 use crate::ui::today::today;
 
-/// A first lower price begins at so many packs.
-const FIRST: i64 = 5;
+/// The fields of a new lower price, by what is missing while they are empty.
+const FROM: &str = "from how many packs it holds";
+const PRICE: &str = "a price";
+
+/// A lower price of a pack that is not in the book yet.
+fn draft(goods: Goods, pack: PackId) -> Draft {
+    Draft { what: "lower price", of: Some(Key::from(goods)), id: pack.number() }
+}
 
 /// How many packs are bought at a time, and the lower prices for more; a pack that is bought one
 /// by one shows only a button.
@@ -25,13 +30,17 @@ pub fn Tiers(
     id: PackId,
 ) -> impl IntoView {
     let state = AppState::here();
-    let refused = RwSignal::new(None::<String>);
+    let draft = draft(goods, id);
     let pack = move |book: &Book| book.packs(goods).iter().find(|pack| pack.id == id).cloned();
     let tiers = move || {
         let count = state.book.with(pack).map_or(0, |pack| pack.tiers.len());
-        (0..count as u64).collect::<Vec<u64>>()
+        let begun = usize::from(draft.is_open(state));
+        (0..(count + begun) as u64).collect::<Vec<u64>>()
     };
-    let several = move || state.book.with(pack).is_some_and(|pack| !pack.tiers.is_empty() || !pack.at_a_time.is_one());
+    let several = move || {
+        draft.is_open(state)
+            || state.book.with(pack).is_some_and(|pack| !pack.tiers.is_empty() || !pack.at_a_time.is_one())
+    };
     let none = flag(move || tiers().is_empty());
     let at_a_time = text(move || state.book.with(pack).map(|pack| state.number(pack.at_a_time)).unwrap_or_default());
     let now = text(move || {
@@ -40,13 +49,6 @@ pub fn Tiers(
             format!("At {} at a time: {}.", state.number(pack.at_a_time), state.money(pack.price_now()))
         })
     });
-    let add = move || {
-        let edit = state.book.with_untracked(|book| {
-            let tier = next(&pack(book)?).ok()?;
-            pack_changed(book, goods, id, |pack| pack.tiers.push(tier))
-        });
-        refused.set(edit.and_then(|edit| state.apply("Add a lower price", edit).err()));
-    };
     let words = text(move || if several() { "Add a lower price" } else { "Lower prices for more" }.to_string());
     view! {
         {when(several, move || {
@@ -71,20 +73,12 @@ pub fn Tiers(
             }
                 .into_any()
         })}
-        {trouble(move || refused.get())}
         <p class="actions">
-            <button class="quiet" on:click=press(add)>
+            <button class="quiet" on:click=press(move || draft.begin(state))>
                 {words}
             </button>
         </p>
     }
-}
-
-/// A further lower price: from five more packs than the last, at the price that held until there.
-fn next(pack: &Pack) -> Result<Tier, Overflow> {
-    let last = pack.tiers.iter().map(|tier| tier.from).max().unwrap_or_default();
-    let from = last.plus(Exact::from(FIRST as u32))?;
-    Ok(Tier { from, price: pack.price_at(from) })
 }
 
 fn tier_row(state: AppState, goods: Goods, id: PackId, place: usize) -> AnyView {
@@ -116,31 +110,47 @@ fn tier_row(state: AppState, goods: Goods, id: PackId, place: usize) -> AnyView 
         // Taking a lower price out is never refused.
         let _ = edit.map(|edit| state.apply("Remove volume price", edit));
     };
+    let there = move |book: &Book| {
+        let pack = book.packs(goods).iter().find(|pack| pack.id == id);
+        pack.is_some_and(|pack| place < pack.tiers.len())
+    };
+    let new = Addition::of(draft(goods, id), there, "Add a lower price", move |typed, book| {
+        let (from, price) = (typed.number(FROM, "5"), typed.money(PRICE));
+        let tier = Tier { from: from?, price: price? };
+        pack_changed(book, goods, id, |pack| pack.tiers.push(tier))
+    });
+    let is_new = !untrack(|| new.is_there());
     view! {
         <li class="reading">
             <Entry
                 label=format!("Lower price {number}: from how many packs")
                 label_hidden=true
-                value=of(|tier, state| state.number(tier.from))
-                commit=fields::count("Where a lower price begins", move |book, from| {
+                of=id.number()
+                caret=is_new
+                example="5"
+                value=new.value(FROM, of(|tier, state| state.number(tier.from)))
+                commit=new.commit(FROM, fields::count("Where a lower price begins", move |book, from| {
                     set(book, &|tier| tier.from = from)
-                })
+                }))
             />
             <Entry
                 label=format!("Lower price {number}: price of one pack")
                 asks=asks(Kind::Price, goods, format!("{id}/lower-price/{place}"))
                 label_hidden=true
-                value=of(|tier, state| state.plain_money(tier.price))
-                commit=fields::money("Lower price of a pack", move |book, price| {
+                of=id.number()
+                example="36.00"
+                value=new.value(PRICE, of(|tier, state| state.plain_money(tier.price)))
+                commit=new.commit(PRICE, fields::money("Lower price of a pack", move |book, price| {
                     let pack = book.packs(goods).iter().find(|pack| pack.id == id)?;
                     let bought_at_it = pack.reached().is_some_and(|tier| pack.tiers.get(place) == Some(tier));
                     if bought_at_it {
                         return Some(price_set(goods, id, price, today()));
                     }
                     set(book, &|tier| tier.price = price)
-                })
+                }))
             />
-            <TakeOut name=Signal::stored(format!("lower price {number}")) on_click=remove />
+            <TakeOut name=Signal::stored(format!("lower price {number}")) on_click=new.take_out(remove) />
+            {new.needs()}
         </li>
     }
     .into_any()

@@ -8,13 +8,17 @@ use crate::app::route::Route;
 use crate::book::{Book, Edit, Key, Packaging, PackagingId, PackagingUse, Record};
 use crate::cost::piece_cost;
 use crate::measure::{Exact, Money};
-use crate::ui::address::go;
-use crate::ui::fields::{self, Choice, Entry};
+use crate::ui::fields::{self, Addition, Choice, Draft, Entry, begun};
 use crate::ui::live::{rows, text};
 use crate::ui::order;
 use crate::ui::parts::{Section, TakeOut};
 use crate::ui::random::random;
 use crate::ui::state::AppState;
+
+/// What is called new where it is not in the book yet.
+const PACKAGING: &str = "packaging";
+/// The field of new packaging, by what is missing while it is empty.
+const NAME: &str = "a name";
 
 /// What a container or a shared set takes.
 fn uses(book: &Book, of: Key) -> &[PackagingUse] {
@@ -60,10 +64,14 @@ pub fn Uses(
     let state = AppState::here();
     let used = Memo::new(move |_| {
         let keys = |book: &Book| uses(book, of).iter().map(|used| Key::Packaging(used.packaging)).collect();
-        state.book.with(keys)
+        let mut keys: Vec<Key> = state.book.with(keys);
+        keys.extend(
+            begun(state, PACKAGING, Some(of)).into_iter().map(|id| Key::Packaging(PackagingId::from_random(id))),
+        );
+        keys
     });
     let options = Memo::new(move |_| {
-        let taken: Vec<Key> = used.get();
+        let taken = used.get();
         let free = |key: &Key| !taken.contains(key);
         let mut options =
             state.book.with(|book| order::options(book, order::packagings(book).into_iter().filter(free).collect()));
@@ -73,7 +81,10 @@ pub fn Uses(
     });
     let add = Arc::new(move |chosen: &str| match chosen {
         "" => Ok(()),
-        "new" => add_new(state, of),
+        "new" => {
+            draft(of, PackagingId::from_random(random())).begin(state);
+            Ok(())
+        }
         chosen => {
             let Some(Key::Packaging(packaging)) = Key::from_text(chosen) else { return Ok(()) };
             let use_one = PackagingUse { packaging, count: Exact::ONE };
@@ -95,19 +106,9 @@ pub fn Uses(
     }
 }
 
-fn add_new(state: AppState, of: Key) -> Result<(), String> {
-    let id = PackagingId::from_random(random());
-    let packaging = Packaging::named(id, "New packaging");
-    let use_one = PackagingUse { packaging: id, count: Exact::ONE };
-    let edit = state.book.with_untracked(|book| {
-        let set = changed(book, of, |uses| uses.push(use_one))?;
-        Some(Edit::Together(vec![Edit::Put(Record::Packaging(packaging)), set]))
-    });
-    if let Some(edit) = edit {
-        state.apply("Add something new to a container set", edit)?;
-        go(Route::Packaging(id));
-    }
-    Ok(())
+/// Packaging that is not in the book yet.
+fn draft(of: Key, packaging: PackagingId) -> Draft {
+    Draft { what: PACKAGING, of: Some(of), id: packaging.number() }
 }
 
 #[component]
@@ -126,9 +127,38 @@ fn Row(of: Key, packaging: PackagingId) -> impl IntoView {
         // Taking packaging out of a set is never refused.
         let _ = edit.map(|edit| state.apply("Remove packaging", edit));
     };
-    view! {
-        <li class="set-row">
-            <a class="line-name" href=Route::Packaging(packaging).address()>{name}</a>
+    let there = move |book: &Book| this(book).is_some();
+    let new = Addition::of(draft(of, packaging), there, "Add something new to a container set", move |typed, book| {
+        let new = Packaging::named(packaging, &typed.name(NAME)?);
+        let set = changed(book, of, |uses| uses.push(PackagingUse { packaging, count: Exact::ONE }))?;
+        Some(Edit::Together(vec![Edit::Put(Record::Packaging(new)), set]))
+    });
+    let name_or_link = match untrack(|| new.is_there()) {
+        false => {
+            let rename = fields::text("Name of packaging", move |book, name| {
+                let known = book.packaging(packaging)?.clone();
+                Some(Edit::Put(Record::Packaging(Packaging { name, ..known })))
+            });
+            let (value, commit) = (new.value(NAME, name), new.commit(NAME, rename));
+            let of = packaging.number();
+            view! {
+                <Entry
+                    label="Name of the new packaging"
+                    label_hidden=true
+                    letters=true
+                    caret=true
+                    of
+                    example="Paper straw"
+                    value
+                    commit
+                />
+            }
+            .into_any()
+        }
+        true => view! { <a class="line-name" href=Route::Packaging(packaging).address()>{name}</a> }.into_any(),
+    };
+    let count = new.once_there(move || {
+        view! {
             <Entry
                 label=format!("How many of {}", name.get_untracked())
                 label_hidden=true
@@ -142,7 +172,15 @@ fn Row(of: Key, packaging: PackagingId) -> impl IntoView {
                 })
             />
             <span class="set-cost">{cost}</span>
-            <TakeOut name=name on_click=remove />
+        }
+        .into_any()
+    });
+    view! {
+        <li class="set-row">
+            {name_or_link}
+            {count}
+            <TakeOut name=name on_click=new.take_out(remove) />
+            {new.needs()}
         </li>
     }
 }

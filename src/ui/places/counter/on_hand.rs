@@ -11,7 +11,7 @@ use crate::book::{Book, Goods, Key, OfferId, OnHand as Count};
 use crate::make::{Needs, needs};
 use crate::measure::{Dimension, Exact, Unit, Wanted};
 use crate::on_hand::{Makes, NotMade, Reach, Reached, Wish, makes, put, reach};
-use crate::ui::fields::{self, Entry, Search, Tick};
+use crate::ui::fields::{self, Entry, Hangs, Search, Tick};
 use crate::ui::live::{flag, rows, text, when};
 use crate::ui::order;
 use crate::ui::parts::Section;
@@ -25,11 +25,12 @@ const SHOWN: usize = 40;
 /// What is here, and how many drinks it makes.
 #[component]
 pub fn OnHand() -> impl IntoView {
+    let hangs = Hangs::new();
     view! {
         <h1>"On hand"</h1>
         <Tabs here=Route::OnHand />
-        <Shelf />
-        <WhatItMakes />
+        <Shelf hangs />
+        {hangs.answer(|| view! { <WhatItMakes /> }.into_any())}
     }
 }
 
@@ -61,7 +62,7 @@ fn goods(key: Key) -> Option<Goods> {
 
 /// What is counted: what today's batch needs first.
 #[component]
-fn Shelf() -> impl IntoView {
+fn Shelf(hangs: Hangs) -> impl IntoView {
     let state = AppState::here();
     let now = today();
     let needed = Memo::new(move |_| -> Vec<Reached> {
@@ -84,7 +85,7 @@ fn Shelf() -> impl IntoView {
     let search = RwSignal::new(String::new());
     let (shown, rest) = found(state, search, all);
     let row = move |key| match goods(key) {
-        Some(goods) => view! { <ShelfRow goods needed /> }.into_any(),
+        Some(goods) => view! { <ShelfRow goods needed hangs /> }.into_any(),
         None => ().into_any(),
     };
     let none = move || all.with(Vec::is_empty);
@@ -104,7 +105,7 @@ fn Shelf() -> impl IntoView {
 }
 
 #[component]
-fn ShelfRow(goods: Goods, needed: Memo<Vec<Reached>>) -> impl IntoView {
+fn ShelfRow(goods: Goods, needed: Memo<Vec<Reached>>, hangs: Hangs) -> impl IntoView {
     let state = AppState::here();
     let now = today();
     let count = move || state.book.with(|book| book.on_hand(goods));
@@ -140,7 +141,7 @@ fn ShelfRow(goods: Goods, needed: Memo<Vec<Reached>>) -> impl IntoView {
     let name = state.book.with_untracked(|book| book.name(Key::from(goods)));
     view! {
         <li class="shelf-row" class:shelf-short=short>
-            <Entry label=name value=value commit=commit note=note />
+            <Entry label=name hangs value=value commit=commit note=note />
         </li>
     }
 }

@@ -6,7 +6,7 @@ use crate::book::OfferId;
 use crate::ledger::Priced;
 use crate::measure::{Exact, Money, Share, Volume};
 use crate::price::{Ceiling, ceiling, largest_fill, our_price, shelf_price};
-use crate::ui::fields::{Ask, asked_number, asked_price};
+use crate::ui::fields::{Ask, Hangs, asked_number, asked_price};
 use crate::ui::live::{text, when};
 use crate::ui::parts::{Figure, Section, figures};
 use crate::ui::state::AppState;
@@ -80,12 +80,9 @@ pub fn BackFromPrice(
     };
     let point_error = text(move || point_read().and_then(Result::err).unwrap_or_default());
     let shop_error = text(move || shop_read().and_then(Result::err).unwrap_or_default());
-    view! {
-        <Section heading="Back from a price point" about="What this drink may cost if the price is given. Changes nothing.">
-            <div class="fields">
-                <Ask label="It must not cost more than" text=point error=point_error />
-                <Ask label="Sold on by a shop that keeps (%)" text=shop error=shop_error />
-            </div>
+    let hangs = Hangs::new();
+    let shown = move || {
+        view! {
             <p class="hollow">{shelf}</p>
             {when(
                 move || answer().is_some(),
@@ -100,6 +97,16 @@ pub fn BackFromPrice(
                         .into_any()
                 },
             )}
+        }
+        .into_any()
+    };
+    view! {
+        <Section heading="Back from a price point" about="What this drink may cost if the price is given. Changes nothing.">
+            <div class="fields">
+                <Ask label="It must not cost more than" text=point error=point_error hangs />
+                <Ask label="Sold on by a shop that keeps (%)" text=shop error=shop_error hangs />
+            </div>
+            {hangs.answer(shown)}
         </Section>
     }
 }

@@ -6,19 +6,22 @@ use leptos::prelude::*;
 
 use super::change::changed;
 use super::list::offer_row;
-use super::recipe::Recipe;
+use super::recipe::{MAKES, Recipe, drink_size};
 use crate::app::route::Route;
-use crate::book::{Book, Drink, DrinkId, DrinkKind, Edit, Key, Offer, OfferId, Record, Scope};
+use crate::book::{Book, Drink, DrinkId, DrinkKind, Edit, Key, Labour, Offer, OfferId, Record, Scope};
 use crate::jump::Kind;
 use crate::label::allergens_of;
-use crate::measure::Share;
+use crate::measure::{Exact, Money, Share};
 use crate::ui::address::go;
-use crate::ui::fields::{self, Choice, Entry, asks};
+use crate::ui::fields::{self, Addition, Choice, Draft, Entry, Hangs, asks};
 use crate::ui::live::{press, rows, text, when};
 use crate::ui::order;
 use crate::ui::parts::{Back, Section, page_of};
 use crate::ui::state::AppState;
 use crate::words;
+
+/// The field of a new drink, by what is missing while it is empty; [`MAKES`] is the other.
+const NAME: &str = "a name";
 
 /// One drink.
 #[component]
@@ -54,37 +57,76 @@ fn Page(id: DrinkId) -> impl IntoView {
             go(Route::Drinks);
         }
     };
+    let key = Key::Drink(id);
+    let there = move |book: &Book| book.contains(key);
+    let new = Addition::of(Draft::of_record(key), there, "Add a drink", move |typed, book| {
+        let (name, reference) = (typed.name(NAME), typed.amount(MAKES, drink_size(book)));
+        let drink = Drink {
+            id,
+            name: name?,
+            kind: DrinkKind::Pressed,
+            reference: reference?,
+            lines: Vec::new(),
+            air: Share::ZERO,
+            process_loss: Share::ZERO,
+            labour: Labour { batch: Exact::ONE, ..Labour::default() },
+            toll: Money::ZERO,
+            unsold: None,
+            target: None,
+        };
+        Some(Edit::Put(Record::Drink(drink)))
+    });
+    let is_new = !untrack(|| new.is_there());
+    let name = of(|drink| drink.name.clone());
+    let rename = fields::text("Name of a drink", move |book, name| changed(book, id, |it| it.name = name));
+    let kind = of(|it| format!("{:?}", it.kind));
+    let choice = new.once_there(move || {
+        let kinds = kinds.clone();
+        view! { <Choice label="How it is made" options=kinds value=kind choose=choose_kind.clone() /> }.into_any()
+    });
+    let hangs = Hangs::new();
+    let sold_in = new.once_there(move || view! { <SoldIn id hangs /> }.into_any());
+    let rest = new.once_there(move || {
+        view! {
+            <Section heading="Allergens" about="From what its ingredients hold; entered at each ingredient in Buying.">
+                <p>{allergens}</p>
+            </Section>
+            <Making id hangs />
+            <p class="actions">
+                <a class="button" href=Route::SideBySide(Scope::Drink(id)).address()>
+                    "Sizes side by side"
+                </a>
+                <button class="quiet" on:click=press(remove)>
+                    "Remove this drink"
+                </button>
+            </p>
+        }
+        .into_any()
+    });
     view! {
         <Back to=Route::Drinks name="Drinks" />
-        <h1>{of(|drink| drink.name.clone())}</h1>
+        <h1>{new.heading("New drink", name)}</h1>
         <div class="pair">
             <Entry
                 label="Name"
                 letters=true
-                value=of(|drink| drink.name.clone())
-                commit=fields::text("Name of a drink", move |book, name| changed(book, id, |it| it.name = name))
+                caret=is_new
+                example="Orchard Green"
+                value=new.value(NAME, name)
+                commit=new.commit(NAME, rename)
             />
-            <Choice label="How it is made" options=kinds value=of(|it| format!("{:?}", it.kind)) choose=choose_kind />
+            {choice}
         </div>
-        <SoldIn id />
-        <Recipe id />
-        <Section heading="Allergens" about="From what its ingredients hold; entered at each ingredient in Buying.">
-            <p>{allergens}</p>
-        </Section>
-        <Making id />
-        <p class="actions">
-            <a class="button" href=Route::SideBySide(Scope::Drink(id)).address()>
-                "Sizes side by side"
-            </a>
-            <button class="quiet" on:click=press(remove)>
-                "Remove this drink"
-            </button>
-        </p>
+        {sold_in}
+        <Recipe id new=new.clone() hangs />
+        {new.needs()}
+        {new.discard()}
+        {rest}
     }
 }
 
 #[component]
-fn SoldIn(id: DrinkId) -> impl IntoView {
+fn SoldIn(id: DrinkId, hangs: Hangs) -> impl IntoView {
     let state = AppState::here();
     let offers = Memo::new(move |_| state.book.with(|book| order::offers(book, id)));
     let free = Memo::new(move |_| {
@@ -125,7 +167,7 @@ fn SoldIn(id: DrinkId) -> impl IntoView {
     );
     view! {
         <Section heading="Sizes it is sold in">
-            <ul class="rows">{rows(offers, offer_row)}</ul>
+            {hangs.answer(move || view! { <ul class="rows">{rows(offers, offer_row)}</ul> }.into_any())}
             {choice}
             {no_container}
         </Section>
@@ -133,7 +175,7 @@ fn SoldIn(id: DrinkId) -> impl IntoView {
 }
 
 #[component]
-fn Making(id: DrinkId) -> impl IntoView {
+fn Making(id: DrinkId, hangs: Hangs) -> impl IntoView {
     let state = AppState::here();
     let of = move |show: fn(&Drink, AppState) -> String| {
         text(move || state.book.with(|book| book.drink(id).map(|it| show(it, state)).unwrap_or_default()))
@@ -142,48 +184,61 @@ fn Making(id: DrinkId) -> impl IntoView {
         text(move || format!("Empty: the book's {}", state.percent(state.book.with(share))))
     };
     view! {
-        <Section heading="Making it" about="Time is paid at the wage in Book; leave at 0 what does not apply.">
+        <Section heading="Making it" about="Time is paid at the wage in Book; leave empty what does not apply.">
             <div class="fields">
                 <Entry
+                    hangs
                     label="Stays in the press or jug"
                     unit="%"
-                    value=of(|it, state| state.plain_percent(it.process_loss))
-                    commit=fields::percent("Process loss", move |book, loss| {
-                        changed(book, id, |it| it.process_loss = loss)
+                    example="none"
+                    value=of(|it, state| state.percent_if_any(it.process_loss))
+                    commit=fields::optional_percent("Process loss", move |book, loss| {
+                        changed(book, id, |it| it.process_loss = loss.unwrap_or(Share::ZERO))
                     })
                 />
                 <Entry
+                    hangs
                     label="Air beaten in"
                     unit="%"
                     note="Of the volume of what is mixed: blend, and measure before and after."
-                    value=of(|it, state| state.plain_percent(it.air))
-                    commit=fields::percent("Air beaten in", move |book, air| changed(book, id, |it| it.air = air))
+                    example="none"
+                    value=of(|it, state| state.percent_if_any(it.air))
+                    commit=fields::optional_percent("Air beaten in", move |book, air| {
+                        changed(book, id, |it| it.air = air.unwrap_or(Share::ZERO))
+                    })
                 />
                 <Entry
+                    hangs
                     label="Hands' time per drink"
                     unit="s"
-                    value=of(|it, state| state.number(it.labour.per_drink.seconds()))
-                    commit=fields::seconds("Time per drink", move |book, time| {
+                    example="none"
+                    value=of(|it, state| state.number_if_any(it.labour.per_drink.seconds()))
+                    commit=fields::optional_seconds("Time per drink", move |book, time| {
                         changed(book, id, |it| it.labour.per_drink = time)
                     })
                 />
                 <Entry
+                    hangs
                     label="And per litre"
                     unit="s"
-                    value=of(|it, state| state.number(it.labour.per_litre.seconds()))
-                    commit=fields::seconds("Time per litre", move |book, time| {
+                    example="none"
+                    value=of(|it, state| state.number_if_any(it.labour.per_litre.seconds()))
+                    commit=fields::optional_seconds("Time per litre", move |book, time| {
                         changed(book, id, |it| it.labour.per_litre = time)
                     })
                 />
                 <Entry
+                    hangs
                     label="And per batch"
                     unit="s"
-                    value=of(|it, state| state.number(it.labour.per_batch.seconds()))
-                    commit=fields::seconds("Time per batch", move |book, time| {
+                    example="none"
+                    value=of(|it, state| state.number_if_any(it.labour.per_batch.seconds()))
+                    commit=fields::optional_seconds("Time per batch", move |book, time| {
                         changed(book, id, |it| it.labour.per_batch = time)
                     })
                 />
                 <Entry
+                    hangs
                     label="Drinks in a batch"
                     value=of(|it, state| state.number(it.labour.batch))
                     commit=fields::count("Drinks in a batch", move |book, count| {
@@ -191,12 +246,17 @@ fn Making(id: DrinkId) -> impl IntoView {
                     })
                 />
                 <Entry
+                    hangs
                     label="Treatment toll per drink"
                     asks=asks(Kind::Price, Key::Drink(id), "toll")
-                    value=of(|it, state| state.plain_money(it.toll))
-                    commit=fields::money("Treatment toll", move |book, toll| changed(book, id, |it| it.toll = toll))
+                    example="none"
+                    value=of(|it, state| state.money_if_any(it.toll))
+                    commit=fields::optional_money("Treatment toll", move |book, toll| {
+                        changed(book, id, |it| it.toll = toll.unwrap_or(Money::ZERO))
+                    })
                 />
                 <Entry
+                    hangs
                     label="Made but not sold"
                     unit="%"
                     note=book_share(|book| book.settings().unsold)
@@ -206,6 +266,7 @@ fn Making(id: DrinkId) -> impl IntoView {
                     })
                 />
                 <Entry
+                    hangs
                     label="Target margin"
                     unit="%"
                     note=book_share(|book| book.settings().target)

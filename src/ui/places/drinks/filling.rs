@@ -9,7 +9,7 @@ use super::weekly::Weekly;
 use crate::book::{Accepted, Book, Edit, FillRule, Filling, Offer, OfferId, Record};
 use crate::measure::{Amount, Dimension, Exact, System, Volume, Wanted, read_amount};
 use crate::packaged::{PackagedFill, packaged_fill, pour};
-use crate::ui::fields::{self, Ask, Choice, Entry};
+use crate::ui::fields::{self, Ask, Choice, Entry, Hangs};
 use crate::ui::live::{live, press, text, trouble, when};
 use crate::ui::parts::{Figure, Section};
 use crate::ui::state::AppState;
@@ -57,6 +57,7 @@ pub fn FillTarget(
         // A filling without weighings holds, and so does none; neither is refused.
         let _ = edit.map(|edit| state.apply(step, edit));
     };
+    let hangs = Hangs::new();
     view! {
         <Section
             heading="Fill target"
@@ -65,9 +66,9 @@ pub fn FillTarget(
             {live(move || match packaged.get() {
                 true => {
                     view! {
-                        <Rules id />
+                        <Rules id hangs />
                         <Weighings id />
-                        <Result id />
+                        {hangs.answer(move || view! { <Result id /> }.into_any())}
                         <p class="actions">
                             <button class="quiet" on:click=press(move || set(None, "No fill target"))>
                                 "Take the fill target away"
@@ -93,7 +94,7 @@ pub fn FillTarget(
 }
 
 #[component]
-fn Rules(id: OfferId) -> impl IntoView {
+fn Rules(id: OfferId, hangs: Hangs) -> impl IntoView {
     let state = AppState::here();
     let of = move |show: fn(&Filling, AppState) -> String| {
         text(move || state.book.with(|book| filling(book, id).map(|it| show(it, state)).unwrap_or_default()))
@@ -137,6 +138,7 @@ fn Rules(id: OfferId) -> impl IntoView {
                     view! {
                         <Entry
                             label="A package may be short by"
+                            hangs
                             example="none"
                             note="The maximum allowable variation for this size in NIST Handbook 133; look it up."
                             value=of(|it, state| it.allowed.map(|amount| state.amount(amount)).unwrap_or_default())
@@ -150,13 +152,14 @@ fn Rules(id: OfferId) -> impl IntoView {
             )}
             <Entry
                 label="Must stay empty for the closure"
+                hangs
                 example="none"
                 value=of(|it, state| it.least_headspace.map(|amount| state.amount(amount)).unwrap_or_default())
                 commit=fields::optional_amount("Room for the closure", volume, move |book, amount| {
                     changed(book, id, |it| it.least_headspace = amount)
                 })
             />
-            <Weekly id />
+            <Weekly id hangs />
         </div>
     }
 }

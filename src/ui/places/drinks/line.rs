@@ -7,9 +7,11 @@ use leptos::prelude::*;
 
 use super::change::changed;
 use crate::app::route::Route;
-use crate::book::{Book, Drink, DrinkId, Edit, Ice, IcePlace, Key, Line, LineId, Scaling, Stage};
-use crate::measure::{Amount, Dimension, Exact, Unit, Wanted};
-use crate::ui::fields::{self, Choice, Entry};
+use crate::book::{
+    Book, Drink, DrinkId, Edit, Ice, IcePlace, Ingredient, IngredientId, Key, Line, LineId, Record, Scaling, Stage,
+};
+use crate::measure::{Amount, Dimension, Exact, Share, Unit, Wanted};
+use crate::ui::fields::{self, Addition, Choice, Draft, Entry, Hangs};
 use crate::ui::live::{text, when};
 use crate::ui::parts::TakeOut;
 use crate::ui::state::AppState;
@@ -109,6 +111,39 @@ impl Meant {
     }
 }
 
+/// What a new line is called.
+pub(super) const LINE: &str = "recipe line";
+/// What was chosen for a new line: the key of an ingredient, or [`SOMETHING_NEW`].
+pub(super) const CHOSEN: &str = "an ingredient";
+/// What stands for an ingredient that is not in the book yet.
+pub(super) const SOMETHING_NEW: &str = "new";
+/// The fields of a new line, by what is missing while they are empty.
+const NAME: &str = "the name of the ingredient";
+const AMOUNT: &str = "an amount";
+
+/// A line that is not in the book yet.
+pub(super) fn new_line(drink: DrinkId, line: LineId) -> Draft {
+    Draft { what: LINE, of: Some(Key::Drink(drink)), id: line.number() }
+}
+
+/// The id of the ingredient that a new line brings with it: that of the line.
+const fn new_ingredient(line: LineId) -> IngredientId {
+    IngredientId::from_random(line.number())
+}
+
+/// The stage that an ingredient is most likely meant at.
+fn likely_stage(ingredient: &Ingredient) -> Stage {
+    if ingredient.press_yield.is_some() {
+        Stage::Pressed
+    } else if ingredient.soak_yield.is_some() {
+        Stage::SoakedOrBrewed
+    } else if ingredient.trim_yield < Share::WHOLE {
+        Stage::Trimmed
+    } else {
+        Stage::AsBought
+    }
+}
+
 /// One line of a recipe.
 #[component]
 pub fn LineRow(
@@ -116,15 +151,28 @@ pub fn LineRow(
     drink: DrinkId,
     /// The line.
     line: LineId,
+    /// The answers that hang on it.
+    hangs: Hangs,
 ) -> impl IntoView {
     let state = AppState::here();
     let this = move || state.book.with(|book| line_of(book, drink, line).copied());
-    let name = text(move || {
-        let ingredient = this().map(|line| Key::Ingredient(line.ingredient));
-        ingredient.map(|key| state.book.with(|book| book.name(key))).unwrap_or_default()
+    let draft = new_line(drink, line);
+    let ingredient = Memo::new(move |_| {
+        let chosen = || match Key::from_text(&draft.text(state, CHOSEN)) {
+            Some(Key::Ingredient(id)) => Some(id),
+            _ => None,
+        };
+        this().map(|line| line.ingredient).or_else(chosen)
     });
-    let called = move |what: &str| format!("{what} {}", name.get_untracked());
-    let address = text(move || this().map(|line| Route::Ingredient(line.ingredient).address()).unwrap_or_default());
+    let name = text(move || {
+        ingredient.get().map(|id| state.book.with(|book| book.name(Key::Ingredient(id)))).unwrap_or_default()
+    });
+    let called = {
+        let name = name.get_untracked();
+        let name = if name.is_empty() { "the new ingredient".to_string() } else { name };
+        move |what: &str| format!("{what} {name}")
+    };
+    let address = text(move || ingredient.get().map(|id| Route::Ingredient(id).address()).unwrap_or_default());
     let amount = text(move || this().map(|line| state.amount(line.amount)).unwrap_or_default());
     let wanted = move |book: &Book| {
         let units = book.settings().units;
@@ -135,6 +183,43 @@ pub fn LineRow(
             Some(Dimension::Volume) | None => units.drink_unit(),
         };
         Wanted { dimensions: LIQUID_FIRST, unit }
+    };
+    let there = move |book: &Book| line_of(book, drink, line).is_some();
+    let new = Addition::of(draft, there, "Add to a recipe", move |typed, book| {
+        let known = match Key::from_text(&typed.letters(CHOSEN)) {
+            Some(Key::Ingredient(id)) => book.ingredient(id).cloned(),
+            _ => None,
+        };
+        let mut edits = Vec::new();
+        let ingredient = match known {
+            Some(known) => Some(known),
+            None => typed.name(NAME).map(|name| {
+                let ingredient = Ingredient::named(new_ingredient(line), &name);
+                edits.push(Edit::Put(Record::Ingredient(ingredient.clone())));
+                ingredient
+            }),
+        };
+        let (amount, ingredient) = (typed.amount(AMOUNT, wanted(book))?, ingredient?);
+        let stage = likely_stage(&ingredient);
+        let scaling = Scaling::InProportion;
+        let line = Line { id: line, ingredient: ingredient.id, stage, amount, scaling, ice: None };
+        edits.extend(changed(book, drink, |it| it.lines.push(line)));
+        Some(Edit::Together(edits))
+    });
+    let is_new = !untrack(|| new.is_there());
+    let is_unnamed = is_new && untrack(|| ingredient.get()).is_none();
+    let name_or_link = match is_unnamed {
+        true => {
+            let rename = fields::text("Name of an ingredient", move |book, name| {
+                let known = book.ingredient(new_ingredient(line))?.clone();
+                Some(Edit::Put(Record::Ingredient(Ingredient { name, ..known })))
+            });
+            let (value, commit) = (new.value(NAME, name), new.commit(NAME, rename));
+            let of = line.number();
+            view! { <Entry label="Name of the new ingredient" letters=true caret=true of example="Kale" value commit /> }
+                .into_any()
+        }
+        false => view! { <a class="line-name" href=address>{name}</a> }.into_any(),
     };
     let stages: Vec<(String, String)> = Meant::all().map(|meant| (meant.key(), meant.words())).collect();
     let stage = text(move || this().map(|line| Meant::of(&line).key()).unwrap_or_default());
@@ -164,30 +249,58 @@ pub fn LineRow(
     let in_steps = move || this().is_some_and(|line| matches!(line.scaling, Scaling::Stepped(_)));
     let in_scoops =
         move || this().is_some_and(|line| line.ice.is_some() && line.amount.unit.dimension() == Dimension::Volume);
+    let set_amount = fields::amount("Amount in a recipe", wanted, move |book, amount| {
+        line_changed(book, drink, line, |it| it.amount = amount)
+    });
+    let example = state.book.with_untracked(|book| words::example(wanted(book).unit, book.settings().units));
+    let (stage_label, scaling_label) = (called("Stage of"), called("In other sizes:"));
+    let choices = new.once_there(move || {
+        let (stages, scalings) = (stages.clone(), scalings.clone());
+        let (stage_label, scaling_label) = (stage_label.clone(), scaling_label.clone());
+        view! {
+            <Choice
+                label=stage_label
+                label_hidden=true
+                options=stages
+                value=stage
+                choose=choose_stage.clone()
+            />
+            <Choice
+                label=scaling_label
+                label_hidden=true
+                options=scalings
+                value=scaling
+                choose=choose_scaling.clone()
+            />
+        }
+        .into_any()
+    });
     view! {
         <li class="line">
-            <a class="line-name" href=address>{name}</a>
+            {name_or_link}
             <Entry
                 label=called("Amount of")
                 label_hidden=true
-                value=amount
-                commit=fields::amount("Amount in a recipe", wanted, move |book, amount| {
-                    line_changed(book, drink, line, |it| it.amount = amount)
-                })
+                hangs
+                of=line.number()
+                caret=is_new && !is_unnamed
+                example
+                value=new.value(AMOUNT, amount)
+                commit=new.commit(AMOUNT, set_amount)
             />
-            <Choice label=called("Stage of") label_hidden=true options=stages value=stage choose=choose_stage />
-            <Choice label=called("In other sizes:") label_hidden=true options=scalings value=scaling choose=choose_scaling />
-            <TakeOut name on_click=remove />
+            {choices}
+            {new.needs()}
+            <TakeOut name on_click=new.take_out(remove) />
             <div class="line-more">
-                {when(in_steps, move || view! { <Step drink line name=name.get_untracked() /> }.into_any())}
-                {when(in_scoops, move || view! { <Packing drink line name=name.get_untracked() /> }.into_any())}
+                {when(in_steps, move || view! { <Step drink line hangs name=name.get_untracked() /> }.into_any())}
+                {when(in_scoops, move || view! { <Packing drink line hangs name=name.get_untracked() /> }.into_any())}
             </div>
         </li>
     }
 }
 
 #[component]
-fn Step(drink: DrinkId, line: LineId, name: String) -> impl IntoView {
+fn Step(drink: DrinkId, line: LineId, hangs: Hangs, name: String) -> impl IntoView {
     let state = AppState::here();
     let step = text(move || {
         let scaling = state.book.with(|book| line_of(book, drink, line).map(|it| it.scaling));
@@ -203,6 +316,7 @@ fn Step(drink: DrinkId, line: LineId, name: String) -> impl IntoView {
     view! {
         <Entry
             label=format!("In steps of, {name}")
+            hangs
             value=step
             commit=fields::amount("Step of an ingredient", wanted, move |book, step| {
                 line_changed(book, drink, line, |it| it.scaling = Scaling::Stepped(step))
@@ -212,7 +326,7 @@ fn Step(drink: DrinkId, line: LineId, name: String) -> impl IntoView {
 }
 
 #[component]
-fn Packing(drink: DrinkId, line: LineId, name: String) -> impl IntoView {
+fn Packing(drink: DrinkId, line: LineId, hangs: Hangs, name: String) -> impl IntoView {
     let state = AppState::here();
     let packing = text(move || {
         let ice = state.book.with(|book| line_of(book, drink, line).and_then(|line| line.ice));
@@ -221,6 +335,7 @@ fn Packing(drink: DrinkId, line: LineId, name: String) -> impl IntoView {
     view! {
         <Entry
             label=format!("Of a scoop of {name}, solid")
+            hangs
             unit="%"
             note="Cubes as they fall leave air between them: 54 to 67 % is solid (Baker and Kudrolli 2010; plastic cubes, a guide only)."
             value=packing

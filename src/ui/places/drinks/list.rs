@@ -3,11 +3,9 @@
 use leptos::prelude::*;
 
 use crate::app::route::Route;
-use crate::book::{Book, Drink, DrinkId, DrinkKind, Edit, Key, Labour, OfferId, Record};
+use crate::book::{Book, DrinkId, Key, OfferId};
 use crate::ledger::{Ledger, Standing};
-use crate::measure::{Amount, Exact, Money, Share};
-use crate::ui::address::go;
-use crate::ui::fields::Search;
+use crate::ui::fields::{Draft, Search};
 use crate::ui::live::{flag, press, rows, text, when};
 use crate::ui::order;
 use crate::ui::parts::{Mark, filter_chip};
@@ -199,22 +197,5 @@ fn FirstSteps() -> impl IntoView {
 
 fn add_drink(state: AppState) {
     let id = DrinkId::from_random(random());
-    let units = state.book.with_untracked(|book| book.settings().units);
-    let size = if units.drink_unit() == crate::measure::Unit::Millilitre { 500 } else { 16 };
-    let drink = Drink {
-        id,
-        name: "New drink".into(),
-        kind: DrinkKind::Pressed,
-        reference: Amount::new(Exact::from(size), units.drink_unit()),
-        lines: Vec::new(),
-        air: Share::ZERO,
-        process_loss: Share::ZERO,
-        labour: Labour { batch: Exact::ONE, ..Labour::default() },
-        toll: Money::ZERO,
-        unsold: None,
-        target: None,
-    };
-    if state.apply("Add a drink", Edit::Put(Record::Drink(drink))).is_ok() {
-        go(Route::Drink(id));
-    }
+    Draft::of_record(Key::Drink(id)).begin_on(state, Route::Drink(id));
 }

@@ -15,7 +15,7 @@ use crate::ledger::Priced;
 use crate::measure::{Exact, Money, Share};
 use crate::price::Suggestion;
 use crate::ui::address::go;
-use crate::ui::fields::{self, Entry, asks};
+use crate::ui::fields::{self, Entry, Hangs, asks};
 use crate::ui::glass::{glass, layers};
 use crate::ui::how::opens;
 use crate::ui::live::{live, press, text, trouble, when};
@@ -43,11 +43,12 @@ fn Page(id: OfferId) -> impl IntoView {
             go(Route::Drink(id.drink));
         }
     };
+    let hangs = Hangs::new();
     let computed = when(
         move || state.priced(id, |_| Some(())).is_some(),
         move || {
             view! {
-                <Gap id />
+                {hangs.while_read(move || view! { <Gap id /> }.into_any())}
                 <Amounts id />
                 <Breakdown id />
                 <BackFromPrice id />
@@ -58,9 +59,9 @@ fn Page(id: OfferId) -> impl IntoView {
     view! {
         <Back to=Route::Drink(id.drink) name="The drink" />
         <h1>{drink} <span class="h1-size">{container}</span></h1>
-        <Mark standing=state.standing(id) />
+        {hangs.while_read(move || view! { <Mark standing=state.standing(id) /> }.into_any())}
         {trouble(move || state.stuck(id))}
-        <Price id />
+        <Price id hangs />
         {computed}
         <p class="actions">
             <a class="button" href=Route::Card(id).address()>
@@ -83,7 +84,7 @@ fn Page(id: OfferId) -> impl IntoView {
 }
 
 #[component]
-fn Price(id: OfferId) -> impl IntoView {
+fn Price(id: OfferId, hangs: Hangs) -> impl IntoView {
     let state = AppState::here();
     let figure = move |show: fn(&Priced, AppState) -> Option<String>| {
         text(move || state.priced(id, |it| show(it, state)).unwrap_or_else(|| "none".into()))
@@ -113,40 +114,32 @@ fn Price(id: OfferId) -> impl IntoView {
         };
         suggested().map(said).unwrap_or_default()
     });
-    view! {
-        <Section heading="Price">
-            <div class="price">
-                <Entry
-                    label="Menu price"
-                    asks=asks(Kind::Price, Key::Offer(id), "price")
+    let figures = move || {
+        view! {
+            <dl class="figures">
+                <Figure
+                    name="Margin"
                     large=true
-                    example="none yet"
-                    value=price
-                    commit=fields::optional_money("Menu price", move |_, price| {
-                        Some(Edit::SetPrice { offer: id, price })
-                    })
+                    how=asked(OfPrice::Margin)
+                    value=figure(|it, state| it.margin().map(|margin| state.percent(margin)))
                 />
-                <Weekly id />
-                <dl class="figures">
-                    <Figure
-                        name="Margin"
-                        large=true
-                        how=asked(OfPrice::Margin)
-                        value=figure(|it, state| it.margin().map(|margin| state.percent(margin)))
-                    />
-                    <Figure name="Target" value=figure(|it, state| Some(state.percent(it.terms.target))) />
-                    <Figure
-                        name="Left after everything"
-                        how=asked(OfPrice::Contribution)
-                        value=figure(|it, state| it.asked.map(|asked| state.money(asked.contribution)))
-                    />
-                    <Figure
-                        name="Customer pays"
-                        how=asked(OfPrice::CustomerPays)
-                        value=figure(|it, state| it.asked.map(|asked| state.money(asked.customer_pays)))
-                    />
-                </dl>
-            </div>
+                <Figure name="Target" value=figure(|it, state| Some(state.percent(it.terms.target))) />
+                <Figure
+                    name="Left after everything"
+                    how=asked(OfPrice::Contribution)
+                    value=figure(|it, state| it.asked.map(|asked| state.money(asked.contribution)))
+                />
+                <Figure
+                    name="Customer pays"
+                    how=asked(OfPrice::CustomerPays)
+                    value=figure(|it, state| it.asked.map(|asked| state.money(asked.customer_pays)))
+                />
+            </dl>
+        }
+        .into_any()
+    };
+    let suggestion = move || {
+        view! {
             {trouble(no_price)}
             {when(
                 move || suggested().is_some(),
@@ -167,6 +160,27 @@ fn Price(id: OfferId) -> impl IntoView {
                         .into_any()
                 },
             )}
+        }
+        .into_any()
+    };
+    view! {
+        <Section heading="Price">
+            <div class="price">
+                <Entry
+                    label="Menu price"
+                    asks=asks(Kind::Price, Key::Offer(id), "price")
+                    large=true
+                    hangs
+                    example="none yet"
+                    value=price
+                    commit=fields::optional_money("Menu price", move |_, price| {
+                        Some(Edit::SetPrice { offer: id, price })
+                    })
+                />
+                <Weekly id hangs />
+                {hangs.answer(figures)}
+            </div>
+            {hangs.while_read(suggestion)}
         </Section>
     }
 }

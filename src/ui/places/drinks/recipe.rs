@@ -6,14 +6,12 @@ use leptos::prelude::*;
 
 use super::amounts::AnySize;
 use super::change::changed;
-use super::line::LineRow;
-use crate::app::route::Route;
-use crate::book::{Book, DrinkId, Edit, Ingredient, IngredientId, Key, Line, LineId, Record, Scaling, Stage};
+use super::line::{CHOSEN, LINE, LineRow, SOMETHING_NEW, new_line};
+use crate::book::{Book, DrinkId, Key, LineId};
 use crate::fill::written_volume;
 use crate::jump::Kind;
-use crate::measure::{Amount, Dimension, Exact, Share, Unit, Wanted};
-use crate::ui::address::go;
-use crate::ui::fields::{self, Choice, Entry, asks};
+use crate::measure::{Dimension, Wanted};
+use crate::ui::fields::{self, Addition, Choice, Entry, Hangs, asks, begun};
 use crate::ui::live::{parts, text};
 use crate::ui::order;
 use crate::ui::parts::Section;
@@ -21,24 +19,34 @@ use crate::ui::random::random;
 use crate::ui::state::AppState;
 use crate::words;
 
+/// The size of a new recipe, by what is missing while its field is empty.
+pub(super) const MAKES: &str = "the size that its recipe makes";
+
 /// The recipe of a drink.
 #[component]
 pub fn Recipe(
     /// The drink.
     id: DrinkId,
+    /// How it gets into the book.
+    new: Addition,
+    /// The answers that hang on it.
+    hangs: Hangs,
 ) -> impl IntoView {
     let state = AppState::here();
     let lines = move || {
         let numbers = |book: &Book| book.drink(id).map(|it| it.lines.iter().map(|line| line.id.number()).collect());
-        state.book.with(|book| numbers(book).unwrap_or_else(Vec::<u64>::new))
+        let mut lines = state.book.with(|book| numbers(book).unwrap_or_else(Vec::<u64>::new));
+        lines.extend(begun(state, LINE, Some(Key::Drink(id))));
+        lines
     };
     let reference = text(move || {
         let reference = state.book.with(|book| book.drink(id).map(|drink| drink.reference));
         reference.map(|amount| state.amount(amount)).unwrap_or_default()
     });
-    let drink_size =
-        |book: &Book| Wanted { dimensions: &[Dimension::Volume], unit: book.settings().units.drink_unit() };
     let written = text(move || {
+        if hangs.is_unread() {
+            return hangs.sentence();
+        }
         let sum = state.book.with(|book| {
             let drink = book.drink(id)?;
             Some(written_volume(book, drink).map_err(|error| words::scale_error(&error, book)))
@@ -52,16 +60,35 @@ pub fn Recipe(
     let ingredients = Memo::new(move |_| {
         let mut options = state.book.with(|book| order::options(book, order::ingredients(book)));
         options.insert(0, (String::new(), "Choose an ingredient".to_string()));
-        options.push(("new".to_string(), "Something new".to_string()));
+        options.push((SOMETHING_NEW.to_string(), "Something new".to_string()));
         options
     });
     let add = Arc::new(move |chosen: &str| match chosen {
         "" => Ok(()),
-        "new" => add_new_ingredient(state, id),
-        chosen => match Key::from_text(chosen) {
-            Some(Key::Ingredient(ingredient)) => add_line(state, id, ingredient),
-            _ => Ok(()),
-        },
+        chosen => {
+            begin_line(state, id, chosen);
+            Ok(())
+        }
+    });
+    let commit = fields::amount("Size of the recipe", drink_size, move |book, amount| {
+        changed(book, id, |it| it.reference = amount)
+    });
+    let (value, commit) = (new.value(MAKES, reference), new.commit(MAKES, commit));
+    let example = state.book.with_untracked(|book| words::example(drink_size(book).unit, book.settings().units));
+    let list = new.once_there(move || {
+        view! {
+            <ol class="lines">
+                {parts(lines, move |line| view! { <LineRow drink=id line=LineId::from_random(line) hangs /> }.into_any())}
+            </ol>
+            <Choice
+                label="Add to the recipe"
+                options=ingredients
+                value=Signal::stored(String::new())
+                choose=add.clone()
+            />
+            <AnySize id />
+        }
+        .into_any()
     });
     view! {
         <Section
@@ -71,69 +98,25 @@ pub fn Recipe(
             <Entry
                 label="Written for"
                 asks=asks(Kind::Size, Key::Drink(id), "size")
-                value=reference
+                hangs
+                example
                 note=written
-                commit=fields::amount("Size of the recipe", drink_size, move |book, amount| {
-                    changed(book, id, |it| it.reference = amount)
-                })
+                value
+                commit
             />
-            <ol class="lines">
-                {parts(lines, move |line| view! { <LineRow drink=id line=LineId::from_random(line) /> }.into_any())}
-            </ol>
-            <Choice label="Add to the recipe" options=ingredients value=Signal::stored(String::new()) choose=add />
-            <AnySize id />
+            {list}
         </Section>
     }
 }
 
-/// The stage that an ingredient is most likely meant at.
-fn likely_stage(ingredient: &Ingredient) -> Stage {
-    if ingredient.press_yield.is_some() {
-        Stage::Pressed
-    } else if ingredient.soak_yield.is_some() {
-        Stage::SoakedOrBrewed
-    } else if ingredient.trim_yield < Share::WHOLE {
-        Stage::Trimmed
-    } else {
-        Stage::AsBought
-    }
+/// The size that a recipe is written for.
+pub(super) fn drink_size(book: &Book) -> Wanted {
+    Wanted { dimensions: &[Dimension::Volume], unit: book.settings().units.drink_unit() }
 }
 
-fn add_line(state: AppState, drink: DrinkId, ingredient: IngredientId) -> Result<(), String> {
-    let edit = state.book.with_untracked(|book| {
-        let stage = likely_stage(book.ingredient(ingredient)?);
-        let line = new_line(book, ingredient, stage);
-        changed(book, drink, |it| it.lines.push(line))
-    });
-    edit.map_or(Ok(()), |edit| state.apply("Add to a recipe", edit))
-}
-
-fn new_line(book: &Book, ingredient: IngredientId, stage: Stage) -> Line {
-    let unit = book.settings().units.drink_unit();
-    let number = if unit == Unit::Millilitre { 100 } else { 4 };
-    Line {
-        id: LineId::from_random(random()),
-        ingredient,
-        stage,
-        amount: Amount::new(Exact::from(number), unit),
-        scaling: Scaling::InProportion,
-        ice: None,
-    }
-}
-
-fn add_new_ingredient(state: AppState, drink: DrinkId) -> Result<(), String> {
-    let id = IngredientId::from_random(random());
-    let ingredient = Ingredient::named(id, "New ingredient");
-    let edits = state.book.with_untracked(|book| {
-        let line = new_line(book, id, Stage::AsBought);
-        Some(Edit::Together(vec![
-            Edit::Put(Record::Ingredient(ingredient)),
-            changed(book, drink, |it| it.lines.push(line))?,
-        ]))
-    });
-    if let Some(edit) = edits {
-        state.apply("Add something new to a recipe", edit)?;
-        go(Route::Ingredient(id));
-    }
-    Ok(())
+/// Begins a line of what was chosen; it waits for its amount.
+fn begin_line(state: AppState, drink: DrinkId, chosen: &str) {
+    let line = new_line(drink, LineId::from_random(random()));
+    line.begin(state);
+    line.set(state, CHOSEN, chosen);
 }

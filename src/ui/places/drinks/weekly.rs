@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use crate::book::{Edit, Offer, OfferId, Record};
-use crate::ui::fields::{self, Entry};
+use crate::ui::fields::{self, Entry, Hangs};
 use crate::ui::live::text;
 use crate::ui::state::AppState;
 
@@ -12,12 +12,15 @@ use crate::ui::state::AppState;
 pub fn Weekly(
     /// The offer.
     id: OfferId,
+    /// The answers that hang on it.
+    hangs: Hangs,
 ) -> impl IntoView {
     let state = AppState::here();
     let weekly = move || state.book.with(|book| book.offer(id)?.weekly);
     view! {
         <Entry
             label="Sold a week"
+            hangs
             example="not known"
             value=text(move || weekly().map(|weekly| state.number(weekly)).unwrap_or_default())
             commit=fields::optional_number("Sold a week", move |book, weekly| {

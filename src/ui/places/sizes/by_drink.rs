@@ -6,7 +6,7 @@ use leptos::prelude::*;
 
 use crate::book::{Book, DrinkId, Edit, Key, OfferId, Sold};
 use crate::measure::{Date, Exact, read_number};
-use crate::ui::fields::{Commit, Entry, Search};
+use crate::ui::fields::{Commit, Entry, Hangs, Search};
 use crate::ui::live::{rows, text, when};
 use crate::ui::order;
 use crate::ui::state::AppState;
@@ -31,6 +31,8 @@ pub struct Units {
     pub now: Now,
     /// What typing does.
     pub put: Put,
+    /// Says to the answers that hang on them when one cannot be read.
+    pub hangs: Hangs,
 }
 
 /// What was sold of a drink in that week.
@@ -98,7 +100,7 @@ pub fn by_drink(units: Units) -> AnyView {
 fn field(key: Key, units: &Units) -> AnyView {
     let Key::Offer(offer) = key else { return ().into_any() };
     let state = AppState::here();
-    let Units { step, now, put, .. } = units.clone();
+    let Units { step, now, put, hangs, .. } = units.clone();
     let value =
         text(move || state.book.with(|book| now(book, offer)).map(|units| state.number(units)).unwrap_or_default());
     let commit: Commit = Arc::new(move |text, session| {
@@ -112,5 +114,5 @@ fn field(key: Key, units: &Units) -> AnyView {
         state.apply_in(step, put(offer, units)?, Some(session))
     });
     let name = state.book.with_untracked(|book| book.name(Key::Container(offer.container)));
-    view! { <Entry label=name value=value commit=commit /> }.into_any()
+    view! { <Entry label=name of=offer.drink.number() hangs value=value commit=commit /> }.into_any()
 }

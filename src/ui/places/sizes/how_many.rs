@@ -52,7 +52,7 @@ pub fn HowMany() -> impl IntoView {
             any,
             move || {
                 view! {
-                    <Ranked asked />
+                    {asked.hangs.answer(move || view! { <Ranked asked /> }.into_any())}
                     <TwoPlans asked />
                 }
                     .into_any()
@@ -100,6 +100,7 @@ fn Asking(asked: Asked) -> impl IntoView {
                 label="Drinks without a weekly number: each sells a week"
                 text=asked.unknown
                 error=asked.error(asked.unknown, Read { example: "25", most: None })
+                    hangs=asked.hangs
             />
             <p class="hollow">"Without one: " {unknown_said} ". They count as none sold until you type a number, here or at the drink."</p>
         }
@@ -115,11 +116,13 @@ fn Asking(asked: Asked) -> impl IntoView {
                     label="Weeks that opening stock should last"
                     text=asked.cover
                     error=asked.error(asked.cover, WEEKS)
+                    hangs=asked.hangs
                 />
                 <Ask
                     label="Keeping one more size costs a week"
                     text=asked.keeping
                     error=asked.error(asked.keeping, Read { example: "5.00", most: None })
+                    hangs=asked.hangs
                 />
             </div>
             {when(move || !unknown().is_empty(), ask_unknown)}
@@ -137,7 +140,7 @@ fn Mix(asked: Asked) -> impl IntoView {
             let name = state.book.with_untracked(|book| book.name(Key::Container(id)));
             let today = asked.candidates.with_untracked(|it| it.share_today(id)).unwrap_or_default();
             let label = format!("{name}, % (today {})", state.percent(today));
-            Some(view! { <Ask label=label text=share error=asked.error(share, PER_CENT) /> })
+            Some(view! { <Ask label=label text=share error=asked.error(share, PER_CENT) hangs=asked.hangs /> })
         };
         asked.sizes_now.get().into_iter().map(field).collect_view().into_any()
     };
@@ -151,7 +154,7 @@ fn Mix(asked: Asked) -> impl IntoView {
                     about="Your guess. Leave all empty, and each drink keeps its own shares of today."
                 >
                     <div class="fields shares">{live(fields)}</div>
-                    <p class="hollow" role="status">{sum}</p>
+                    {asked.hangs.while_read(move || view! { <p class="hollow" role="status">{sum}</p> }.into_any())}
                 </Section>
             }
             .into_any()

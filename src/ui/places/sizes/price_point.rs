@@ -13,7 +13,7 @@ use crate::ledger::Standing;
 use crate::measure::Money;
 use crate::price_point::{AtPoint, Row, Verdict, sizes_of, worst_first};
 use crate::sizes::sold_in;
-use crate::ui::fields::{Ask, Choice, Choose, asked_price};
+use crate::ui::fields::{Ask, Choice, Choose, Hangs, asked_price};
 use crate::ui::how::opens;
 use crate::ui::live::{live, press, text, when};
 use crate::ui::parts::{Back, Mark, Section, figures};
@@ -115,13 +115,11 @@ fn Page(asking: Asking) -> impl IntoView {
     });
     let error = text(move || asked_price(state, asking.point).and_then(Result::err).unwrap_or_default());
     let answer = RwSignal::new(None::<Answer>);
-    // Working out a whole menu is too much for each key that is pressed. What cannot be read
-    // leaves what stood before.
+    // Working out a whole menu is too much for each key that is pressed.
     let mut after_typing = debounce(PAUSE, move |()| {
-        if !untrack(|| matches!(asked_price(state, asking.point), Some(Err(_)))) {
-            answer.set(state.book.with_untracked(|book| untrack(|| asking.answer(state, book))));
-        }
+        answer.set(state.book.with_untracked(|book| untrack(|| asking.answer(state, book))));
     });
+    let hangs = Hangs::new();
     Effect::new(move |_| {
         state.book.track();
         asking.scope.track();
@@ -150,14 +148,8 @@ fn Page(asking: Asking) -> impl IntoView {
     let of = move |view: fn(AppState, &Answer) -> AnyView| {
         live(move || answer.with(|answer| answer.as_ref().map_or_else(|| ().into_any(), |it| view(state, it))))
     };
-    view! {
-        <Section heading="The price">
-            <div class="fields">
-                <Choice label="For which drinks" options=scopes value=value choose=choose />
-                <Ask label="It must not cost more than" text=asking.point error=error />
-            </div>
-            {chips(state, asking)}
-        </Section>
+    let shown = move || {
+        view! {
         <p class="about" role="status">{said}</p>
         {when(one, move || view! { <Section heading="Size by size">{of(table)}</Section> }.into_any())}
         {when(
@@ -171,6 +163,18 @@ fn Page(asking: Asking) -> impl IntoView {
                     .into_any()
             },
         )}
+        }
+        .into_any()
+    };
+    view! {
+        <Section heading="The price">
+            <div class="fields">
+                <Choice label="For which drinks" options=scopes value=value choose=choose />
+                <Ask label="It must not cost more than" text=asking.point error=error hangs />
+            </div>
+            {chips(state, asking)}
+        </Section>
+        {hangs.answer(shown)}
     }
 }
 

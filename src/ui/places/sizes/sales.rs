@@ -10,6 +10,7 @@ use crate::app::route::Route;
 use crate::book::{Key, Scope};
 use crate::measure::{Date, Exact, Money};
 use crate::sales::{self, Average};
+use crate::ui::fields::Hangs;
 use crate::ui::live::{live, press, rows, text, trouble, when};
 use crate::ui::parts::{Back, Figure, Section};
 use crate::ui::state::AppState;
@@ -20,6 +21,7 @@ use crate::words;
 #[component]
 pub fn Sales() -> impl IntoView {
     let state = AppState::here();
+    let hangs = Hangs::new();
     let any = move || state.book.with(|book| book.offers().next().is_some());
     let teach = || {
         view! {
@@ -34,15 +36,15 @@ pub fn Sales() -> impl IntoView {
         <Back to=Route::Sizes name="Sizes" />
         <h1>"Sales"</h1>
         <p class="about">"What you sell in a week of each drink and size: the mix that every comparison counts with."</p>
-        {when(any, || view! { <Usual /> <Written /> <FromTill />
-                <ByHand /> }.into_any())}
+        {when(any, move || view! { <Usual hangs /> <Written /> <FromTill />
+                <ByHand hangs /> }.into_any())}
         {when(move || !any(), teach)}
     }
 }
 
 /// The usual week, by hand.
 #[component]
-fn Usual() -> impl IntoView {
+fn Usual(hangs: Hangs) -> impl IntoView {
     let state = AppState::here();
     let weekly = Memo::new(move |_| {
         state.book.with(|book| state.ledger.with(|ledger| sales::weekly_contribution(book, ledger, Scope::Menu)))
@@ -64,13 +66,19 @@ fn Usual() -> impl IntoView {
         };
         state.book.with(said)
     });
-    view! {
-        <Section heading="A usual week" about="Type it size by size below, or use the average of weeks that you wrote down.">
+    let answer = move || {
+        view! {
             <dl class="figures">
                 <Figure name="Drinks a week" value=units large=true />
                 <Figure name="Contribution a week" value=contribution large=true />
             </dl>
             <p class="about">{working}</p>
+        }
+        .into_any()
+    };
+    view! {
+        <Section heading="A usual week" about="Type it size by size below, or use the average of weeks that you wrote down.">
+            {hangs.answer(answer)}
             <AverageOfWeeks />
         </Section>
     }
@@ -78,9 +86,10 @@ fn Usual() -> impl IntoView {
 
 /// The usual week, size by size.
 #[component]
-fn ByHand() -> impl IntoView {
+fn ByHand(hangs: Hangs) -> impl IntoView {
     let state = AppState::here();
     let fields = by_drink(Units {
+        hangs,
         step: "Sold a week",
         week: None,
         now: Arc::new(|book, offer| book.offer(offer)?.weekly),

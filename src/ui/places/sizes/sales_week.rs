@@ -8,6 +8,7 @@ use super::by_drink::{Units, by_drink};
 use crate::app::route::Route;
 use crate::measure::Date;
 use crate::sales;
+use crate::ui::fields::Hangs;
 use crate::ui::live::{flag, text};
 use crate::ui::parts::{Back, Figure};
 use crate::ui::state::AppState;
@@ -37,7 +38,19 @@ pub fn SalesWeek(
         true => "This week is still running: go on writing as it goes.".to_string(),
         false => String::new(),
     });
+    let hangs = Hangs::new();
+    let answer = move || {
+        view! {
+            <dl class="figures">
+                <Figure name="Drinks sold" value=units large=true />
+                <Figure name="Contribution" value=contribution large=true />
+            </dl>
+            <p class="about">{working}</p>
+        }
+        .into_any()
+    };
     let fields = by_drink(Units {
+        hangs,
         step: "Units sold",
         week: Some(monday),
         now: Arc::new(move |book, offer| {
@@ -61,11 +74,7 @@ pub fn SalesWeek(
             <a class="button" href=Route::SalesWeek(monday.plus_weeks(-1)).address()>"Week before"</a>
             <a class="button" href=Route::SalesWeek(monday.plus_weeks(1)).address()>"Week after"</a>
         </nav>
-        <dl class="figures">
-            <Figure name="Drinks sold" value=units large=true />
-            <Figure name="Contribution" value=contribution large=true />
-        </dl>
-        <p class="about">{working}</p>
+        {hangs.answer(answer)}
         <section class="section">
             <h2>"How many"</h2>
             {fields}

@@ -34,10 +34,9 @@ pub(super) fn kind_of(chosen: &str) -> Option<DrinkKind> {
     DrinkKind::ALL.iter().copied().find(|kind| format!("{kind:?}") == chosen)
 }
 
-/// Reads a day that does not lie ahead of `today`.
-pub(super) fn day_seen(chosen: &str, today: Date) -> Result<Date, String> {
-    let day = Date::from_text(chosen).ok_or("Choose the day on which the price was seen.")?;
-    if day > today { Err(words::day_ahead(day)) } else { Ok(day) }
+/// Reads the day on which a price was seen.
+pub(super) fn day_seen(chosen: &str) -> Result<Date, String> {
+    Date::from_text(chosen).ok_or_else(|| "Choose the day on which the price was seen.".to_string())
 }
 
 /// The fields for a price seen elsewhere.
@@ -110,7 +109,7 @@ pub fn SeenEntry(
         Ok(())
     });
     let choose_day: Choose = Arc::new(move |chosen| {
-        day.set(day_seen(chosen, today)?);
+        day.set(day_seen(chosen)?);
         Ok(())
     });
     let known = Memo::new(move |_| state.book.with(last_places));
@@ -143,7 +142,7 @@ pub fn SeenEntry(
                     value=text(move || format!("{:?}", kind.get()))
                     choose=choose_kind
                 />
-                <Day label="Seen on" value=text(move || day.get().to_string()) choose=choose_day />
+                <Day label="Seen on" past=true value=text(move || day.get().to_string()) choose=choose_day />
             </div>
             {trouble(move || refused.get())}
             <button class="main" type="submit">

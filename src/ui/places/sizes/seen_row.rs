@@ -37,7 +37,7 @@ pub fn seen_row(state: AppState, id: SeenPriceId, open: RwSignal<Option<SeenPric
     });
     let is_open = move || open.get() == Some(id);
     let toggle = move || open.update(|open| *open = if *open == Some(id) { None } else { Some(id) });
-    let fields = move || view! { <SeenFields id open today /> }.into_any();
+    let fields = move || view! { <SeenFields id open /> }.into_any();
     view! {
         <li>
             <button class="row seen-row" aria-expanded=text(move || is_open().to_string()) on:click=press(toggle)>
@@ -53,7 +53,7 @@ pub fn seen_row(state: AppState, id: SeenPriceId, open: RwSignal<Option<SeenPric
 }
 
 #[component]
-fn SeenFields(id: SeenPriceId, open: RwSignal<Option<SeenPriceId>>, today: Date) -> impl IntoView {
+fn SeenFields(id: SeenPriceId, open: RwSignal<Option<SeenPriceId>>) -> impl IntoView {
     let state = AppState::here();
     let of = move |show: fn(&SeenPrice, AppState) -> String| {
         text(move || {
@@ -66,7 +66,7 @@ fn SeenFields(id: SeenPriceId, open: RwSignal<Option<SeenPriceId>>, today: Date)
         edit.map_or(Ok(()), |edit| state.apply("Kind of a price seen", edit))
     });
     let choose_day: Choose = Arc::new(move |chosen| {
-        let day = day_seen(chosen, today)?;
+        let day = day_seen(chosen)?;
         let edit = state.book.with_untracked(|book| changed(book, id, |it| it.day = day));
         edit.map_or(Ok(()), |edit| state.apply("Day of a price seen", edit))
     });
@@ -106,7 +106,7 @@ fn SeenFields(id: SeenPriceId, open: RwSignal<Option<SeenPriceId>>, today: Date)
                     value=of(|seen, _| format!("{:?}", seen.kind))
                     choose=choose_kind
                 />
-                <Day label="Day" value=of(|seen, _| seen.day.to_string()) choose=choose_day />
+                <Day label="Day" past=true value=of(|seen, _| seen.day.to_string()) choose=choose_day />
             </div>
             <p class="actions">
                 <button class="button" on:click=press(move || open.set(None))>

@@ -42,13 +42,19 @@ fn Page(scope: Scope) -> impl IntoView {
             state.ledger.with(|ledger| state.style.with(|style| words::mean_price(&side, row, book, ledger, style)))
         })
     });
-    let figures = move || {
+    let tables = move || {
         view! {
-            <WhatIf trying />
             <PerDrink columns means />
             <PerPart columns />
             <PerVolume columns />
             <Steps columns />
+        }
+        .into_any()
+    };
+    let figures = move || {
+        view! {
+            <WhatIf trying />
+            {trying.hangs.answer(tables)}
         }
         .into_any()
     };

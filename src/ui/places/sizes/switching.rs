@@ -82,7 +82,10 @@ fn Page(asking: Asking) -> impl IntoView {
         let name = |question: Question| state.book.with(|book| book.name(Key::Container(question.to)));
         asking.question().map(|question| format!("Sell it in {} instead", name(question))).unwrap_or_default()
     });
-    let one = move || asking.found().is_some_and(|(_, switch)| switch.drinks.iter().any(|drink| drink.then.is_ok()));
+    let one = move || {
+        !asking.hangs.is_unread()
+            && asking.found().is_some_and(|(_, switch)| switch.drinks.iter().any(|drink| drink.then.is_ok()))
+    };
     view! {
         <Which asking />
         {trouble(sentence)}
@@ -93,8 +96,10 @@ fn Page(asking: Asking) -> impl IntoView {
                 view! {
                     <Prices asking />
                     <Section heading="To earn the same">
-                        {live(move || answered(state, asking))}
-                        <Drinks asking />
+                        {asking.hangs.answer(move || view! {
+                            {live(move || answered(state, asking))}
+                            <Drinks asking />
+                        }.into_any())}
                     </Section>
                     <Kept asking />
                     <Once asking />

@@ -10,8 +10,8 @@ use crate::app::route::{Route, scope_from_text, scope_text};
 use crate::book::{Book, Edit, Key, Record, Scope, Trial, TrialId};
 use crate::measure::Date;
 use crate::trial::judge;
-use crate::ui::address::go;
-use crate::ui::fields::{self, Choice, Choose, Day, Entry};
+
+use crate::ui::fields::{self, Addition, Choice, Choose, Day, Draft, Entry};
 use crate::ui::live::{press, rows, text, trouble, when};
 use crate::ui::parts::{Back, Section, page_of};
 use crate::ui::random::random;
@@ -79,12 +79,7 @@ pub fn Trials() -> impl IntoView {
     };
     let start = move || {
         let id = TrialId::from_random(random());
-        let monday = today.monday();
-        let (name, scope, first) = ("New trial".to_string(), Scope::Menu, monday.plus_weeks(-WEEKS_BEFORE));
-        let trial = Trial { id, name, scope, first, start: monday, last: None };
-        if state.apply("Start a trial", Edit::Put(Record::Trial(trial))).is_ok() {
-            go(Route::Trial(id));
-        }
+        Draft::of_record(Key::Trial(id)).begin_on(state, Route::Trial(id));
     };
     view! {
         <Back to=Route::Sizes name="Sizes" />
@@ -111,6 +106,9 @@ fn listed(book: &Book) -> Vec<Key> {
     trials.into_iter().map(|(_, key)| key).collect()
 }
 
+/// The field of a new trial, by what is missing while it is empty.
+const NAME: &str = "what changes";
+
 /// One trial.
 #[component]
 pub fn TrialPage(
@@ -133,17 +131,42 @@ fn Page(id: TrialId) -> impl IntoView {
     let name = text(move || state.book.with(|book| book.name(Key::Trial(id))));
     let refused = RwSignal::new(None::<String>);
     let remove = move || refused.set(state.apply("Remove a trial", Edit::Remove(Key::Trial(id))).err());
+    let key = Key::Trial(id);
+    let there = move |book: &Book| book.contains(key);
+    let new = Addition::of(Draft::of_record(key), there, "Start a trial", move |typed, _| {
+        let start = today.monday();
+        let first = start.plus_weeks(-WEEKS_BEFORE);
+        let trial = Trial { id, name: typed.name(NAME)?, scope: Scope::Menu, first, start, last: None };
+        Some(Edit::Put(Record::Trial(trial)))
+    });
+    let is_new = !untrack(|| new.is_there());
+    let rename = fields::text("Name of a trial", move |book, name| changed(book, id, |trial| trial.name = name));
+    let rest = new.once_there(move || {
+        view! {
+            <TrialShown id today />
+            <TrialFields id />
+            {trouble(move || refused.get())}
+            <p class="actions">
+                <button class="quiet" on:click=press(remove)>
+                    "Remove this trial"
+                </button>
+            </p>
+        }
+        .into_any()
+    });
     view! {
         <Back to=Route::Trials name="Trials" />
-        <h1>{name}</h1>
-        <TrialShown id today />
-        <TrialFields id />
-        {trouble(move || refused.get())}
-        <p class="actions">
-            <button class="quiet" on:click=press(remove)>
-                "Remove this trial"
-            </button>
-        </p>
+        <h1>{new.heading("New trial", name)}</h1>
+        <Entry
+            label="What changes"
+            letters=true
+            caret=is_new
+            example="A 12 oz cup more"
+            value=new.value(NAME, name)
+            commit=new.commit(NAME, rename)
+        />
+        {new.needs()}
+        {rest}
     }
 }
 
@@ -188,14 +211,6 @@ fn TrialFields(id: TrialId) -> impl IntoView {
     view! {
         <Section heading="The trial" about="Weeks begin on Monday; any day of a week will do.">
             <div class="fields">
-                <Entry
-                    label="What changes"
-                    letters=true
-                    value=of(|trial| trial.name.clone())
-                    commit=fields::text("Name of a trial", move |book, name| {
-                        changed(book, id, |trial| trial.name = name)
-                    })
-                />
                 <Choice
                     label="Judged by the sales of"
                     options=options

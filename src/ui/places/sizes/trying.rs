@@ -6,6 +6,7 @@ use crate::app::history::Session;
 use crate::book::{Book, ContainerId, DrinkId, OfferId, Scope};
 use crate::measure::{Amount, Exact, Money, Overflow, Share, Volume};
 use crate::sizes::{Draft, SideBySide, SizeRow, WhatIf, WhatIfError, side_by_side, sold_in, sold_together, target_of};
+use crate::ui::fields::Hangs;
 use crate::ui::state::AppState;
 use crate::words;
 
@@ -76,6 +77,8 @@ pub struct Trying {
     before: StoredValue<(Option<Session>, Tried)>,
     /// What the screen shows.
     pub columns: Memo<Columns>,
+    /// The fields that it hangs on.
+    pub hangs: Hangs,
     /// How often all was set back: the fields are drawn anew then.
     pub begun: RwSignal<u32>,
 }
@@ -110,7 +113,7 @@ impl Trying {
             Columns { now, then, drink, opens }
         });
         let before = StoredValue::new((None, Tried::default()));
-        Trying { state, scope, all, off, chosen, tried, before, columns, begun: RwSignal::new(0) }
+        Trying { state, scope, all, off, chosen, tried, before, columns, hangs: Hangs::new(), begun: RwSignal::new(0) }
     }
 
     /// Compares a size, or leaves it out.

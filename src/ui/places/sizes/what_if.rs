@@ -53,7 +53,7 @@ pub fn WhatIf(
         if tried { "Struck through is today; beside it what you try." } else { "" }.to_string()
     });
     let nothing = flag(move || trying.columns.with(|columns| columns.then.is_none()));
-    let useless = flag(move || !trying.can_use());
+    let useless = flag(move || trying.hangs.is_unread() || !trying.can_use());
     view! {
         <details class="section more">
             <summary>"What if"</summary>
@@ -81,6 +81,7 @@ pub fn WhatIf(
 #[component]
 fn Fields(trying: Trying) -> impl IntoView {
     let state = AppState::here();
+    let hangs = trying.hangs;
     let alone = matches!(trying.scope, Scope::Drink(_));
     let keys = Memo::new(move |_| {
         let keys = |columns: &Columns| columns.today().iter().map(|row| Key::Container(row.container)).collect();
@@ -115,6 +116,7 @@ fn Fields(trying: Trying) -> impl IntoView {
                 <div class="slider">
                     <Entry
                         label=format!("{name}: {label}")
+                        hangs
                         letters=!alone
                         value=text(move || trying.price(id))
                         commit=price
@@ -130,6 +132,7 @@ fn Fields(trying: Trying) -> impl IntoView {
                 <div class="slider">
                     <Entry
                         label=format!("{name}: poured")
+                        hangs
                         value=text(move || trying.fill(id))
                         commit=tried_amount(size, fill)
                     />
@@ -179,6 +182,7 @@ fn Fields(trying: Trying) -> impl IntoView {
                 value=Signal::derive(move || percent(trying.ingredients()))
                 put=ingredients
                 note="Below zero: less. To try only: what suppliers ask is typed in Buying."
+                hangs
             />
             <Slider
                 label="Target margin"
@@ -186,6 +190,7 @@ fn Fields(trying: Trying) -> impl IntoView {
                 value=Signal::derive(move || percent(trying.target()))
                 put=target
                 note=of_target
+                hangs
             />
         </div>
     }

@@ -10,7 +10,7 @@ use crate::book::{Edit, Goods, OfferId, PackId, Record};
 use crate::buying_list::{Here, Proposal, Proposed, Quote, makes, propose};
 use crate::make::Unmade;
 use crate::measure::{Date, Exact, Money, Overflow};
-use crate::ui::fields::{Ask, Choice, Choose, Day, Tick, asked_number};
+use crate::ui::fields::{Ask, Choice, Choose, Day, Hangs, Tick, asked_number};
 use crate::ui::live::{flag, live, press, text, trouble, when};
 use crate::ui::parts::{Section, figures};
 use crate::ui::state::AppState;
@@ -35,6 +35,8 @@ struct Asked {
     cheapest: RwSignal<bool>,
     /// But these goods in another pack.
     taken: RwSignal<Vec<(Goods, PackId)>>,
+    /// The fields that the proposal hangs on.
+    hangs: Hangs,
     number: Memo<Exact>,
     proposal: Memo<Result<Proposal, Overflow>>,
 }
@@ -61,7 +63,8 @@ impl Asked {
             })
         });
         let (cheapest, taken) = (RwSignal::new(false), RwSignal::new(Vec::new()));
-        Asked { state, from, without, weeks, cheapest, taken, number, proposal }
+        let hangs = Hangs::new();
+        Asked { state, from, without, weeks, cheapest, taken, hangs, number, proposal }
     }
 
     /// The pack that goods are bought in.
@@ -113,7 +116,7 @@ pub fn Making(
     view! {
         <Asking asked />
         {trouble(overflow)}
-        {when(any, move || view! { <Answer asked made /> }.into_any())}
+        {asked.hangs.answer(move || when(any, move || view! { <Answer asked made /> }.into_any()))}
     }
 }
 
@@ -164,7 +167,7 @@ fn Asking(asked: Asked) -> impl IntoView {
                 {ticks}
             </div>
             <p class="hollow">{none}</p>
-            <Ask label="And so many usual weeks" text=asked.weeks error />
+            <Ask label="And so many usual weeks" text=asked.weeks error hangs=asked.hangs />
             <p class="hollow">{unknown}</p>
         </Section>
     }

@@ -65,7 +65,7 @@ pub fn SinceADay() -> impl IntoView {
                 {BACK.map(chip).collect_view()}
             </div>
             <div class="fields">
-                <Day label="Since" value=text(move || day.get().to_string()) choose=choose />
+                <Day label="Since" past=true value=text(move || day.get().to_string()) choose=choose />
             </div>
             <p class="watch-said" role="status">{sentence}</p>
             {trouble(wrong)}

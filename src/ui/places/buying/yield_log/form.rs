@@ -163,7 +163,6 @@ impl Form {
     /// The fields.
     pub fn fields(self) -> AnyView {
         let state = self.state;
-        let today = today();
         let refusal = Memo::new(move |_| self.refusal());
         let error = move |read: fn(Form) -> Typed, field: Field| {
             text(move || {
@@ -188,9 +187,6 @@ impl Form {
         });
         let choose: Choose = Arc::new(move |chosen| {
             let day = Date::from_text(chosen).ok_or("Choose the day of the weighing.")?;
-            if day > today {
-                return Err(format!("{} is in the future. Choose the day on which it was weighed.", words::day(day)));
-            }
             self.day.set(day);
             Ok(())
         });
@@ -234,7 +230,7 @@ impl Form {
                         />
                         <p class="entry-note" role="status">{taken_as}</p>
                     </div>
-                    <Day label="Weighed on" value=text(move || self.day.get().to_string()) choose=choose />
+                    <Day label="Weighed on" past=true value=text(move || self.day.get().to_string()) choose=choose />
                 </div>
                 <p class="soft">"Leave out what was not weighed."</p>
                 {trouble(move || self.refused.get())}

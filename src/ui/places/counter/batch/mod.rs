@@ -15,6 +15,7 @@ use crate::book::{Batch, Book, Edit, Key, OfferId};
 use crate::make::{Needs, needs};
 use crate::measure::{Date, Exact, Overflow};
 use crate::on_hand::{Reach, Reached, Wish, reach};
+use crate::ui::fields::Hangs;
 use crate::ui::live::{live, press, text, trouble, when};
 use crate::ui::parts::{Back, Section, page_of};
 use crate::ui::state::AppState;
@@ -54,14 +55,17 @@ fn takes(state: AppState, day: Date) -> Memo<Result<Takes, Overflow>> {
 fn Page(day: Date) -> impl IntoView {
     let state = AppState::here();
     let takes = takes(state, day);
-    let unmade = live(move || {
-        let left_out = takes.with(|takes| takes.as_ref().map(|takes| takes.sheet.left_out.clone()).unwrap_or_default());
-        let one = |(offer, why)| {
-            let sentence = said(state, |words| words.unmade(offer, &why));
-            view! { <li class="trouble">{sentence}</li> }
-        };
-        left_out.into_iter().map(one).collect_view().into_any()
-    });
+    let unmade = move || {
+        live(move || {
+            let left_out =
+                takes.with(|takes| takes.as_ref().map(|takes| takes.sheet.left_out.clone()).unwrap_or_default());
+            let one = |(offer, why)| {
+                let sentence = said(state, |words| words.unmade(offer, &why));
+                view! { <li class="trouble">{sentence}</li> }
+            };
+            left_out.into_iter().map(one).collect_view().into_any()
+        })
+    };
     let stands = text(move || {
         let said = |batch: &Batch| words::batch_stands(batch).unwrap_or_else(words::overflow);
         state.book.with(|book| book.batch(day).map(said)).unwrap_or_default()
@@ -70,6 +74,16 @@ fn Page(day: Date) -> impl IntoView {
     let short =
         Memo::new(move |_| takes.with(|takes| takes.as_ref().is_ok_and(|takes| takes.reach.iter().any(is_short))));
     let overflow = move || takes.with(|takes| takes.as_ref().err().map(|error| words::overflow(*error)));
+    let hangs = Hangs::new();
+    let answer = move || {
+        view! {
+            <ul class="steps">{unmade()}</ul>
+            {trouble(overflow)}
+            {when(move || short.get(), move || view! { <NewCount day /> }.into_any())}
+            <takes::TakesList day takes />
+        }
+        .into_any()
+    };
     view! {
         <Back to=Route::Batches name="Batches" />
         <h1>{words::batch(day)}</h1>
@@ -77,11 +91,8 @@ fn Page(day: Date) -> impl IntoView {
         <p class="actions">
             <a class="button" href=Route::Sheet(Print::Batch(day)).address()>"Sheet to print"</a>
         </p>
-        <plan::Plan day />
-        <ul class="steps">{unmade}</ul>
-        {trouble(overflow)}
-        {when(move || short.get(), move || view! { <NewCount day /> }.into_any())}
-        <takes::TakesList day takes />
+        <plan::Plan day hangs />
+        {hangs.answer(answer)}
         <after::After day />
     }
 }

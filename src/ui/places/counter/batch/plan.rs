@@ -8,7 +8,7 @@ use crate::app::route::Route;
 use crate::batch::{filled, takes_up, without};
 use crate::book::{Book, Key, Make, OfferId};
 use crate::measure::{Date, Exact};
-use crate::ui::fields::{self, Choice, Entry, Tick};
+use crate::ui::fields::{self, Choice, Entry, Hangs, Tick};
 use crate::ui::live::{flag, press, rows, text, when};
 use crate::ui::order;
 use crate::ui::parts::{Section, TakeOut};
@@ -19,6 +19,8 @@ use crate::ui::state::AppState;
 pub fn Plan(
     /// The day.
     day: Date,
+    /// The answers that hang on it.
+    hangs: Hangs,
 ) -> impl IntoView {
     let state = AppState::here();
     let listed = Memo::new(move |_| {
@@ -46,7 +48,7 @@ pub fn Plan(
         edit.map_or(Ok(()), |edit| state.apply("Add to batch", edit))
     });
     let row = move |key| match key {
-        Key::Offer(offer) => view! { <MakeRow day offer /> }.into_any(),
+        Key::Offer(offer) => view! { <MakeRow day offer hangs /> }.into_any(),
         _ => ().into_any(),
     };
     view! {
@@ -63,7 +65,7 @@ pub fn Plan(
 }
 
 #[component]
-fn MakeRow(day: Date, offer: OfferId) -> impl IntoView {
+fn MakeRow(day: Date, offer: OfferId, hangs: Hangs) -> impl IntoView {
     let state = AppState::here();
     let make = move || -> Option<Make> {
         state.book.with(|book| book.batch(day)?.makes.iter().find(|make| make.offer() == offer).copied())
@@ -96,21 +98,22 @@ fn MakeRow(day: Date, offer: OfferId) -> impl IntoView {
     let label = state.book.with_untracked(|book| format!("Number of {}", book.name(Key::Offer(offer))));
     let done = flag(move || make().is_some_and(|make| make.filled));
     view! {
-        <li class="make">
-            <Tick done=done set=tick>
-                {name}
-            </Tick>
-            <div class="make-count">
-                <button class="button" aria-label=fewer on:click=press(move || step(Exact::ONE.negated()))>
-                    "\u{2212}"
-                </button>
-                <Entry label=label label_hidden=true large=true value=text(move || state.number(units())) commit=commit />
-                <button class="button" aria-label=more on:click=press(move || step(Exact::ONE))>
-                    "+"
-                </button>
-                <a class="button" href=Route::Card(offer).address()>"Card" <span class="unseen">" of " {name}</span></a>
-                <TakeOut name=name on_click=take_out />
-            </div>
-        </li>
-    }
+           <li class="make">
+               <Tick done=done set=tick>
+                   {name}
+               </Tick>
+               <div class="make-count">
+                   <button class="button" aria-label=fewer on:click=press(move || step(Exact::ONE.negated()))>
+                       "\u{2212}"
+                   </button>
+                   <Entry label=label label_hidden=true
+    hangs large=true example="0" value=text(move || state.number_if_any(units())) commit=commit />
+                   <button class="button" aria-label=more on:click=press(move || step(Exact::ONE))>
+                       "+"
+                   </button>
+                   <a class="button" href=Route::Card(offer).address()>"Card" <span class="unseen">" of " {name}</span></a>
+                   <TakeOut name=name on_click=take_out />
+               </div>
+           </li>
+       }
 }

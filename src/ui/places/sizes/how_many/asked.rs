@@ -6,6 +6,7 @@ use crate::book::{ContainerId, Key, Scope};
 use crate::measure::{Exact, Money, Overflow, Share, read_number};
 use crate::plan::{Candidates, Guess, MOST_CANDIDATES, Plan, plans};
 use crate::sizes::sold_in;
+use crate::ui::fields::Hangs;
 use crate::ui::live::text;
 use crate::ui::order;
 use crate::ui::places::sizes::asked::first_scope;
@@ -68,6 +69,8 @@ pub struct Asked {
     /// What each drink would be in them.
     pub candidates: Memo<Candidates>,
     typed: Memo<Typed>,
+    /// The fields that the plans hang on.
+    pub hangs: Hangs,
     /// The plans, the best first.
     pub plans: Memo<Result<Vec<Plan>, Overflow>>,
 }
@@ -136,6 +139,7 @@ impl Asked {
             sizes_now,
             candidates,
             typed,
+            hangs: Hangs::new(),
             plans,
         }
     }

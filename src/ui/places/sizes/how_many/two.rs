@@ -50,14 +50,20 @@ pub fn TwoPlans(
         };
         asked.sizes_now.get().into_iter().map(chip).collect_view().into_any()
     });
+    let answer = move || {
+        view! {
+            <p class="plan-said" role="status">{said}</p>
+            {live(move || both().map(|(from, to)| table(asked, &from, &to)).into_any())}
+        }
+        .into_any()
+    };
     view! {
         <Section heading="Two plans side by side">
             <div class="two-plans">
                 <Side asked place=0 sizes=first label="First plan" />
                 <Side asked place=1 sizes=second label="Second plan" />
             </div>
-            <p class="plan-said" role="status">{said}</p>
-            {live(move || both().map(|(from, to)| table(asked, &from, &to)).into_any())}
+            {asked.hangs.answer(answer)}
             <p class="hollow">
                 "One more size pays for itself from so many extra sales: what is left a week less by sales that move to it, with what it costs to keep, over what is left of one drink in it. Paid back: extra opening stock over what is gained in a week."
             </p>
@@ -143,7 +149,7 @@ fn Side(asked: Asked, place: usize, sizes: Memo<Vec<ContainerId>>, label: &'stat
             });
         });
         let label = if place == 0 { "Sales kept with the first, %" } else { "Sales kept with the second, %" };
-        view! { <Ask label=label text=typed error=asked.error(typed, KEPT) /> }.into_any()
+        view! { <Ask label=label text=typed error=asked.error(typed, KEPT) hangs=asked.hangs /> }.into_any()
     });
     // A list of its own for each set of plans: one whose options move would show another plan than
     // the one chosen.

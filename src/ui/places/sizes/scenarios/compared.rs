@@ -6,7 +6,7 @@ use super::{said, then, today};
 use crate::book::ScenarioId;
 use crate::measure::{Exact, Money, read_number};
 use crate::plan::Totals;
-use crate::ui::fields::Ask;
+use crate::ui::fields::{Ask, Hangs};
 use crate::ui::live::{live, text};
 use crate::ui::parts::{Section, wide_table};
 use crate::ui::state::AppState;
@@ -36,53 +36,64 @@ pub fn Compared(
             if said.is_empty() { said } else { format!("{which}: {said}") }
         })
     };
-    let lines = live(move || {
-        let Some((today, then)) = both.get() else { return ().into_any() };
-        let count = |name, of: fn(&Totals) -> usize| {
-            let [was, is] = [&today, &then].map(|totals| Exact::from(u32::try_from(of(totals)).unwrap_or(u32::MAX)));
-            (name, [state.number(was), state.number(is), more(is.minus(was).ok(), |it| state.number(it))])
-        };
-        let money = |name, of: fn(&Totals) -> Money| {
-            let (was, is) = (of(&today), of(&then));
-            let difference = is.minus(was).ok().map(Money::major);
-            (name, [state.money(was), state.money(is), more(difference, |it| state.money(Money::from_major(it)))])
-        };
-        let (was, is) = (today.units, then.units);
-        let lasts = [&today, &then].map(|totals| said(state, |words| words.cover(totals.weeks)));
-        let [lasted, lasts] = lasts;
-        let lines = [
-            money("Left a week", |totals| totals.contribution),
-            (
-                "Drinks sold a week",
-                [state.number(was), state.number(is), more(is.minus(was).ok(), |it| state.number(it))],
-            ),
-            count("Different sizes", |totals| totals.sizes),
-            count("Recipe cards to train", |totals| totals.cards),
-            count("Under their target", |totals| totals.under_target),
-            money("Opening stock", |totals| totals.cash),
-            ("It lasts", [lasted, lasts, String::new()]),
-        ];
-        let line = |(name, cells): (&'static str, [String; 3])| {
-            view! {
-                <tr>
-                    <th scope="row">{name}</th>
-                    {cells.map(|cell| view! { <td>{cell}</td> }).collect_view()}
-                </tr>
-            }
-        };
-        lines.map(line).collect_view().into_any()
-    });
-    view! {
-        <Section heading="Beside today's menu">
+    let hangs = Hangs::new();
+    let lines = move || {
+        live(move || {
+            let Some((today, then)) = both.get() else { return ().into_any() };
+            let count = |name, of: fn(&Totals) -> usize| {
+                let [was, is] =
+                    [&today, &then].map(|totals| Exact::from(u32::try_from(of(totals)).unwrap_or(u32::MAX)));
+                (name, [state.number(was), state.number(is), more(is.minus(was).ok(), |it| state.number(it))])
+            };
+            let money = |name, of: fn(&Totals) -> Money| {
+                let (was, is) = (of(&today), of(&then));
+                let difference = is.minus(was).ok().map(Money::major);
+                (name, [state.money(was), state.money(is), more(difference, |it| state.money(Money::from_major(it)))])
+            };
+            let (was, is) = (today.units, then.units);
+            let lasts = [&today, &then].map(|totals| said(state, |words| words.cover(totals.weeks)));
+            let [lasted, lasts] = lasts;
+            let lines = [
+                money("Left a week", |totals| totals.contribution),
+                (
+                    "Drinks sold a week",
+                    [state.number(was), state.number(is), more(is.minus(was).ok(), |it| state.number(it))],
+                ),
+                count("Different sizes", |totals| totals.sizes),
+                count("Recipe cards to train", |totals| totals.cards),
+                count("Under their target", |totals| totals.under_target),
+                money("Opening stock", |totals| totals.cash),
+                ("It lasts", [lasted, lasts, String::new()]),
+            ];
+            let line = |(name, cells): (&'static str, [String; 3])| {
+                view! {
+                    <tr>
+                        <th scope="row">{name}</th>
+                        {cells.map(|cell| view! { <td>{cell}</td> }).collect_view()}
+                    </tr>
+                }
+            };
+            lines.map(line).collect_view().into_any()
+        })
+    };
+    let answer = move || {
+        view! {
             <p class="plan-said" role="status">{against}</p>
             <p class="hollow">{uncounted("Here", |(_, then)| then)}</p>
             <p class="hollow">{uncounted("Today", |(today, _)| today)}</p>
-            {wide_table("Beside today's menu", "table", &["Today", "Here", "Difference"], lines)}
+            {wide_table("Beside today's menu", "table", &["Today", "Here", "Difference"], lines())}
+        }
+        .into_any()
+    };
+    view! {
+        <Section heading="Beside today's menu">
+            {hangs.answer(answer)}
             <div class="fields">
                 <Ask
                     label="Weeks that opening stock should last"
                     text=weeks
                     error=text(move || read().err().unwrap_or_default())
+                    hangs
                 />
             </div>
         </Section>

@@ -7,6 +7,7 @@ use crate::measure::{Money, Share};
 use crate::sales::foremost_size;
 use crate::sizes::sold_in;
 use crate::switching::{DrinkSwitch, Question, Sales, Switch, SwitchError, Together, switch};
+use crate::ui::fields::Hangs;
 use crate::ui::places::sizes::asked;
 use crate::ui::state::AppState;
 
@@ -23,6 +24,8 @@ pub struct Asking {
     pub prices: RwSignal<Vec<(DrinkId, Money)>>,
     /// The share of the sales that is expected to be kept.
     pub kept: RwSignal<Share>,
+    /// The fields that the answer hangs on.
+    pub hangs: Hangs,
     /// The answer; none in a book where nothing is sold.
     pub answer: Memo<Option<Answered>>,
 }
@@ -38,7 +41,7 @@ impl Asking {
                 Some((question, prices.with(|prices| switch(book, question, prices))))
             })
         });
-        Asking { scope, from, to, prices, kept: RwSignal::new(Share::WHOLE), answer }
+        Asking { scope, from, to, prices, kept: RwSignal::new(Share::WHOLE), hangs: Hangs::new(), answer }
     }
 
     /// The question, where there is one.

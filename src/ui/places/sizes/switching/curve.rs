@@ -8,7 +8,7 @@ use super::asking::Asking;
 use crate::measure::{Exact, Money, Share};
 use crate::switching::{Sales, Together};
 use crate::ui::chart::{Axis, Look, Series, chart};
-use crate::ui::fields::{Slider, Try};
+use crate::ui::fields::{Hangs, Slider, Try};
 use crate::ui::live::live;
 use crate::ui::parts::{Section, wide_table};
 use crate::ui::state::AppState;
@@ -31,13 +31,15 @@ pub fn Kept(asking: Asking) -> impl IntoView {
         Ok(())
     });
     let value = Signal::derive(move || asking.kept.get().percent().unwrap_or_default());
+    let hangs = Hangs::new();
+    let curve = move || match asking.together() {
+        Some((together, sales)) => shown(state, &together, sales, asking.kept.get()),
+        None => view! { <p class="hollow">"No drink can be worked out in both sizes yet."</p> }.into_any(),
+    };
     view! {
         <Section heading="If fewer or more are sold" about="The sales that you expect to keep in the new size, in percent of today's.">
-            <Slider label="Sales kept" ends=RANGE value=value put=put note="100 % is as many as today." />
-            {live(move || match asking.together() {
-                Some((together, sales)) => shown(state, &together, sales, asking.kept.get()),
-                None => view! { <p class="hollow">"No drink can be worked out in both sizes yet."</p> }.into_any(),
-            })}
+            <Slider label="Sales kept" ends=RANGE value=value put=put note="100 % is as many as today." hangs />
+            {asking.hangs.answer(move || hangs.answer(move || live(curve)))}
         </Section>
     }
 }

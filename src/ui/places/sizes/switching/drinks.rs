@@ -64,7 +64,14 @@ fn price(asking: Asking, id: DrinkId) -> AnyView {
     );
     view! {
         <li>
-            <Entry label=format!("New price of {name}") example="none yet" value=value note=note commit=commit />
+            <Entry
+                label=format!("New price of {name}")
+                hangs=asking.hangs
+                example="none yet"
+                value=value
+                note=note
+                commit=commit
+            />
         </li>
     }
     .into_any()

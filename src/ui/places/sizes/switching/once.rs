@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use super::asking::Asking;
 use crate::measure::{Exact, Money, Overflow};
 use crate::switching::{FirstOrder, first_orders, to_pay};
-use crate::ui::fields::{Entry, tried_number};
+use crate::ui::fields::{Entry, Hangs, tried_number};
 use crate::ui::live::{live, text};
 use crate::ui::parts::{Section, figures};
 use crate::ui::state::AppState;
@@ -51,6 +51,7 @@ pub fn Once(asking: Asking) -> impl IntoView {
             false => view! { <ul class="steps">{orders.iter().map(said).collect_view()}</ul> }.into_any(),
         }
     });
+    let hangs = Hangs::new();
     let back = move || {
         let (together, sales) = asking.together()?;
         let once = once(&orders()).ok()?;
@@ -67,15 +68,21 @@ pub fn Once(asking: Asking) -> impl IntoView {
         shown
     };
     let formula = text(move || back().map(|(_, formula)| formula).unwrap_or_default());
+    let answer = move || {
+        view! {
+            <dl class="figures">{figures(shown)}</dl>
+            <p class="about">{formula}</p>
+        }
+        .into_any()
+    };
     view! {
         <Section heading="What it costs once" about="First orders of packaging, and what you enter.">
             {list}
             <div class="fields">
-                <Entry label="Labels and printing" example="none" value=value(printing) commit=commit(printing) />
-                <Entry label="Old stock written off" example="none" value=value(stock) commit=commit(stock) />
+                <Entry label="Labels and printing" hangs example="none" value=value(printing) commit=commit(printing) />
+                <Entry label="Old stock written off" hangs example="none" value=value(stock) commit=commit(stock) />
             </div>
-            <dl class="figures">{figures(shown)}</dl>
-            <p class="about">{formula}</p>
+            {asking.hangs.answer(move || hangs.answer(answer))}
         </Section>
     }
 }
