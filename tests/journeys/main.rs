@@ -27,6 +27,7 @@ mod new_things;
 mod opening;
 mod price_watch;
 mod printed;
+mod redated;
 mod sales;
 mod screens;
 #[path = "../../src/bin/dev/site.rs"]

@@ -1,6 +1,6 @@
 //! What is said of suppliers' quotes.
 
-use brimwright::book::{Book, Goods, Ingredient, Key, Pack, Record, Stage};
+use brimwright::book::{Book, DayError, Goods, Ingredient, Key, Pack, Record, Stage};
 use brimwright::cost::CostError;
 use brimwright::ledger::{Move, Side, Standing};
 use brimwright::measure::{Date, Exact, NumberStyle, Share};
@@ -139,6 +139,20 @@ fn how_much_dearer_a_pack_is() {
     assert_eq!(said(Ok(money("0")), None), "free");
     assert_eq!(said(Ok(money("1")), None), "not free");
     assert_eq!(said(Err(CostError::Yield(YieldError::NoDensity(ingredient_id(1)))), None), "");
+}
+
+#[test]
+fn why_a_price_cannot_be_dated_so() {
+    let said = |error: fn(Date) -> DayError| words::day_error(error(day("2026-11-09")));
+    assert_eq!(
+        said(DayError::Taken),
+        "A price of 9 Nov 2026 is there already. Choose another day, or take that price out first."
+    );
+    assert_eq!(
+        said(DayError::NotAfter),
+        "The price before it is of 9 Nov 2026. Choose a later day, or take that price out first."
+    );
+    assert_eq!(said(DayError::NotBefore), "The price you pay now is of 9 Nov 2026. Choose an earlier day.");
 }
 
 #[test]
