@@ -4,14 +4,14 @@
 #[cfg(test)]
 mod tests;
 
-/// A text that cannot be read yet.
+/// A text that is typed and not in the book: it cannot be read yet, or belongs to a question.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Unread {
     /// Its field: the address of the screen, and what sets the field apart there.
     pub field: String,
     /// What is typed.
     pub text: String,
-    /// What is wrong with it, as a sentence.
+    /// What is wrong with it, as a sentence; empty where nothing is.
     pub error: String,
 }
 

@@ -137,9 +137,25 @@ async fn half_typed_text_survives_an_update() {
     journey.expect_value(price, "41").await;
     journey.wait_for_text(needs).await;
     journey.screenshot("back").await;
+    half_written_form(&journey).await;
+    journey.go("#/buying/ingredient/1").await;
     // Nothing of it is in the book.
     journey.press(holds, fantoccini::key::Key::Escape).await;
     journey.expect_value(holds, "40 lb").await;
     journey.click(By::Text("Discard this pack")).await;
     journey.wait_for_text_gone(needs).await;
+}
+
+/// A weighing that is not written down yet comes back too; once its screen is left, it is empty.
+async fn half_written_form(journey: &Journey) {
+    let bought = By::Label("Weighed in, as bought");
+    journey.go("#/buying/ingredient/1/yields").await;
+    journey.type_into(bought, "20 lb").await;
+    journey.wait_until("a mark that a load wipes away", "return (window.before = true)").await;
+    journey.load_again().await;
+    journey.wait_until("the load", "return !window.before && !document.getElementById('start')").await;
+    journey.expect_value(bought, "20 lb").await;
+    journey.go("#/buying").await;
+    journey.go("#/buying/ingredient/1/yields").await;
+    journey.expect_value(bought, "").await;
 }

@@ -7,7 +7,9 @@ use leptos::prelude::*;
 
 use super::Hangs;
 use super::readings::readings;
+use crate::app::unfinished::Unread;
 use crate::measure::{Exact, Money, read_number};
+use crate::ui::address;
 use crate::ui::live::flag;
 use crate::ui::state::AppState;
 use crate::words;
@@ -51,6 +53,7 @@ pub fn Ask(
     if let Some(hangs) = hangs {
         hangs.follow(number, label.to_string(), error);
     }
+    keep_while_loading(format!("{} {label}", address::here()), text);
     let error_id = format!("{id}-error");
     let wrong = flag(move || !error.with(String::is_empty));
     let unclear = Signal::derive(move || wrong.get().then(|| text.get()));
@@ -73,4 +76,23 @@ pub fn Ask(
             {both}
         </div>
     }
+}
+
+/// Brings a question's text back when the page is loaded anew on its screen, such as by an update.
+/// Where the screen is left, or the form that it belongs to is done with, it is forgotten.
+fn keep_while_loading(field: String, text: RwSignal<String>) {
+    let state = AppState::here();
+    let kept = state.unfinished.with_untracked(|all| all.unread(&field).map(|it| it.text.clone()));
+    let first = text.get_untracked();
+    if let Some(kept) = kept {
+        text.set(kept);
+    }
+    let note = Arc::new(move |now: Option<String>| {
+        let typed = now.map(|text| Unread { field: field.clone(), text, error: String::new() });
+        // The book may be closed with its screens.
+        let _ = state.unfinished.try_maybe_update(|all| (all.note(&field, typed), ()));
+    });
+    let forget = note.clone();
+    Effect::new(move |_| note(Some(text.get()).filter(|now| *now != first)));
+    on_cleanup(move || forget(None));
 }
