@@ -40,8 +40,10 @@ async fn make(journey: &Journey) {
         .await;
     journey.type_into(By::Label("And so many usual weeks"), "O").await;
     journey.expect_error(By::Label("And so many usual weeks"), "“O” is not a number. Type digits, such as 1.").await;
-    journey.expect_figures("What is missing", &[("To pay", "$228.50"), ("Lines", "6")]).await;
+    journey.wait_for_text("Fix “And so many usual weeks” to see this.").await;
+    journey.wait_for_text_gone("To pay").await;
     journey.type_into(By::Label("And so many usual weeks"), "0").await;
+    journey.expect_figures("What is missing", &[("To pay", "$228.50"), ("Lines", "6")]).await;
     // Without the batch nothing is asked, so nothing is missing.
     journey.click(By::Text("Batch of 26 Nov 2026")).await;
     journey.wait_for_text_gone("To pay").await;
