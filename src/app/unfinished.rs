@@ -7,7 +7,7 @@ mod tests;
 /// A text that is typed and not in the book: it cannot be read yet, or belongs to a question.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Unread {
-    /// Its field: the address of the screen, and what sets the field apart there.
+    /// Its field: the address of the screen, a blank, and what sets the field apart there.
     pub field: String,
     /// What is typed.
     pub text: String,
@@ -75,6 +75,11 @@ impl Unfinished {
         self.unread.retain(|it| it.field != field);
         self.unread.extend(unread);
         true
+    }
+
+    /// Forgets what cannot be read on the screen at an address.
+    pub fn forget_unread(&mut self, address: &str) {
+        self.unread.retain(|it| it.field.split_once(' ').is_none_or(|(on, _)| on != address));
     }
 
     /// A thing that was begun.

@@ -116,8 +116,15 @@ async fn cannot_be(journey: &Journey) {
     ] {
         journey.type_into(field, text).await;
         journey.expect_error(field, error).await;
+        // No figures stand beside an error.
+        journey.wait_for_text("to see this.").await;
+        journey.wait_for_text_gone("Suggested for the target").await;
+        journey.press(field, Key::Escape).await;
+        journey.wait_for_text_gone("to see this.").await;
     }
     journey.expect_rows("Per drink", &TRIED).await;
+    journey.type_into(PRICE, "cheap").await;
+    journey.wait_for_text("to see this.").await;
 }
 
 async fn back_to_today(journey: &Journey) {

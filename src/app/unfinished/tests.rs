@@ -20,6 +20,18 @@ fn a_text_that_cannot_be_read_is_kept_until_it_can() {
 }
 
 #[test]
+fn a_screen_that_begins_anew_forgets_what_could_not_be_read_on_it() {
+    let mut all = Unfinished::default();
+    for field in ["#/sizes/menu Price", "#/sizes/menu Target margin", "#/sizes/menu/else Price"] {
+        all.note(field, Some(unread(field, "x")));
+    }
+    all.forget_unread("#/sizes/menu");
+    assert_eq!(all.unread("#/sizes/menu Price"), None);
+    assert_eq!(all.unread("#/sizes/menu Target margin"), None);
+    assert!(all.unread("#/sizes/menu/else Price").is_some());
+}
+
+#[test]
 fn a_thing_waits_from_its_first_letter_until_it_is_put() {
     let mut all = Unfinished::default();
     all.begin("pack 1", "#/buying");

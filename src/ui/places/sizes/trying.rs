@@ -6,6 +6,7 @@ use crate::app::history::Session;
 use crate::book::{Book, ContainerId, DrinkId, OfferId, Scope};
 use crate::measure::{Amount, Exact, Money, Overflow, Share, Volume};
 use crate::sizes::{Draft, SideBySide, SizeRow, WhatIf, WhatIfError, side_by_side, sold_in, sold_together, target_of};
+use crate::ui::address;
 use crate::ui::fields::Hangs;
 use crate::ui::state::AppState;
 use crate::words;
@@ -269,6 +270,7 @@ impl Trying {
 
     /// Back to what is in the book.
     pub fn start_anew(self) {
+        self.state.unfinished.update(|all| all.forget_unread(&address::here()));
         self.tried.set(Tried::default());
         self.begun.update(|begun| *begun += 1);
     }
