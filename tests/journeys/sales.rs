@@ -4,6 +4,7 @@
 use std::fs;
 use std::path::{Path, PathBuf};
 
+use fantoccini::key::Key;
 use serde_json::{Value, json};
 
 use crate::harness::{By, Journey};
@@ -44,6 +45,8 @@ async fn a_week_is_typed_and_others_come_from_the_till() {
     journey.enter(jug, "3").await;
     let no_price = "This size has no price yet, so nobody knows what one brings. Give it a menu price first.";
     assert_eq!(journey.sentence_of(jug).await, no_price);
+    journey.wait_for_text("Fix “Jug, 64 fl oz” to see this.").await;
+    journey.press(jug, Key::Escape).await;
     journey.expect_figures("Week of 1 Jan 2024 Mon to Sun", &figures).await;
     journey.screenshot("week").await;
 
