@@ -88,6 +88,48 @@ impl Change {
         }
     }
 
+    /// Puts the value into `root` whatever stands there. What is on the way to it and is not there
+    /// any more comes from `mine`, the record as the person had it.
+    pub(super) fn put_over(&self, root: &mut Option<Tree>, mine: Option<&Tree>) {
+        self.over(&self.path, root, mine);
+    }
+
+    fn over(&self, path: &[Step], stands: &mut Option<Tree>, mine: Option<&Tree>) {
+        let Some((step, rest)) = path.split_first() else {
+            stands.clone_from(&self.after);
+            return;
+        };
+        match (step, stands.as_mut()) {
+            (Step::Field(name), Some(Tree::Fields(fields))) => {
+                let place = fields.iter().position(|(field, _)| field == name);
+                let mut value = place.and_then(|place| fields.get(place)).map(|(_, value)| value.clone());
+                self.over(rest, &mut value, mine.and_then(|mine| mine.field(name)));
+                let field = value.map(|value| (name.clone(), value));
+                match place {
+                    Some(place) => drop(fields.splice(place..=place, field)),
+                    None => fields.extend(field),
+                }
+            }
+            (Step::Element(name), Some(Tree::List(list))) => {
+                let named = |element: &Tree| called(element).as_ref() == Some(name);
+                let place = list.iter().position(named);
+                let mut value = place.and_then(|place| list.get(place)).cloned();
+                let mine = match mine {
+                    Some(Tree::List(mine)) => mine.iter().find(|element| named(element)),
+                    _ => None,
+                };
+                self.over(rest, &mut value, mine);
+                match (place, value) {
+                    (Some(place), value) => drop(list.splice(place..=place, value)),
+                    (None, Some(value)) => list.insert(self.place_in(list), value),
+                    (None, None) => {}
+                }
+            }
+            (Step::Order, Some(Tree::List(list))) => order_as(&order_of(self.after.as_ref()), list),
+            _ => *stands = mine.cloned(),
+        }
+    }
+
     fn put_at(&self, stands: Option<Tree>, set: impl FnOnce(Option<Tree>)) -> Result<(), Option<Tree>> {
         if stands == self.after {
             return Ok(());
@@ -115,15 +157,20 @@ impl Change {
             let now = of_both(&stand, &after) == of_both(&after, &stand);
             return if now { Ok(()) } else { Err(Some(order(&stand))) };
         }
-        let mut rest = std::mem::take(list);
-        for name in after {
-            if let Some(place) = rest.iter().position(|element| called(element).as_ref() == Some(&name)) {
-                list.push(rest.remove(place));
-            }
-        }
-        list.append(&mut rest);
+        order_as(&after, list);
         Ok(())
     }
+}
+
+/// Puts the elements that are named into this order, the others after them.
+fn order_as(names: &[String], list: &mut Vec<Tree>) {
+    let mut rest = std::mem::take(list);
+    for name in names {
+        if let Some(place) = rest.iter().position(|element| called(element).as_ref() == Some(name)) {
+            list.push(rest.remove(place));
+        }
+    }
+    list.append(&mut rest);
 }
 
 /// One step down. A list that is not there, since nothing is in it, is made.

@@ -131,6 +131,29 @@ impl Patch {
         }
         if clashes.is_empty() { Ok(Edit::records(book, &records)) } else { Err(clashes) }
     }
+
+    /// The edit that does it to `book` whatever was changed there since. `mine` are the records as
+    /// this patch left them: what it changes a part of, and is gone, comes back from there.
+    ///
+    /// # Errors
+    /// The key of a record that cannot be put together: the values that it would have do not
+    /// hold beside each other.
+    pub fn over(&self, book: &Book, mine: &BTreeMap<Key, Option<Record>>) -> Result<Edit, Key> {
+        let mut records = BTreeMap::new();
+        for RecordPatch { key, changes } in &self.0 {
+            let mine = mine.get(key).and_then(Option::as_ref).and_then(tree_of);
+            let mut tree = book.record(*key).as_ref().and_then(tree_of);
+            for change in changes {
+                change.put_over(&mut tree, mine.as_ref());
+            }
+            let record = tree.as_ref().and_then(record_of);
+            if record.is_none() && tree.is_some() {
+                return Err(*key);
+            }
+            records.insert(*key, record);
+        }
+        Ok(Edit::records(book, &records))
+    }
 }
 
 impl Clash {

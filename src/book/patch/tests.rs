@@ -162,3 +162,56 @@ fn no_list_of_allergens_is_not_an_empty_one() {
     apply(&mut book, &none_in_it);
     assert_eq!(book.ingredient(ingredient_id(CARROT)).unwrap().allergens, Some(vec![]));
 }
+
+#[test]
+fn put_over_what_others_changed_it_wins_and_the_rest_is_theirs() {
+    let mut mine = book();
+    let patch = change(&mut mine, CARROT, |it| it.packs[0].price = money("31"));
+    let key = Key::Ingredient(ingredient_id(CARROT));
+    let as_mine = mine.at(&std::iter::once(key).collect());
+    let over = |theirs: &mut Book| {
+        let edit = patch.over(theirs, &as_mine).unwrap();
+        theirs.apply(&edit).unwrap();
+        let carrot = theirs.ingredient(ingredient_id(CARROT)).unwrap().clone();
+        let prices: Vec<_> = carrot.packs.iter().map(|pack| pack.price).collect();
+        (carrot.name, prices)
+    };
+    let mut theirs = book();
+    change(&mut theirs, CARROT, |it| {
+        it.name = "Carrots".into();
+        it.packs[0].price = money("32");
+    });
+    assert_eq!(over(&mut theirs), ("Carrots".into(), vec![money("31"), money("20")]));
+    // The pack is gone, then the ingredient: each comes back as it was here.
+    let mut theirs = book();
+    change(&mut theirs, CARROT, |it| {
+        it.name = "Carrots".into();
+        it.packs.remove(0);
+    });
+    assert_eq!(over(&mut theirs), ("Carrots".into(), vec![money("31"), money("20")]));
+    let mut theirs = book();
+    theirs.apply(&Edit::Remove(Key::Drink(drink_id(1)))).unwrap();
+    theirs.apply(&Edit::Remove(key)).unwrap();
+    let name = book().name(key);
+    assert_eq!(over(&mut theirs), (name, vec![money("31"), money("20")]));
+}
+
+#[test]
+fn put_over_another_way_to_say_the_same_the_whole_way_is_mine() {
+    let mut mine = book();
+    let scaled = |book: &Book, scaling| {
+        let mut it = book.drink(drink_id(1)).unwrap().clone();
+        it.lines[0].scaling = scaling;
+        Edit::Put(Record::Drink(it))
+    };
+    let stepped = |amount_of| crate::book::Scaling::Stepped(amount(amount_of));
+    mine.apply(&scaled(&mine, stepped("1 fl oz"))).unwrap();
+    let mut theirs = mine.clone();
+    let edit = scaled(&mine, stepped("2 fl oz"));
+    let patch = step(&mut mine, &edit);
+    let edit = scaled(&theirs, crate::book::Scaling::Fixed);
+    step(&mut theirs, &edit);
+    let edit = patch.over(&theirs, &mine.at(&edit.keys())).unwrap();
+    theirs.apply(&edit).unwrap();
+    assert_eq!(theirs.drink(drink_id(1)).unwrap().lines[0].scaling, stepped("2 fl oz"));
+}
