@@ -3,5 +3,6 @@
 
 pub mod history;
 pub mod last_change;
+pub mod library;
 pub mod route;
 pub mod unfinished;

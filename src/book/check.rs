@@ -10,7 +10,7 @@ use super::{
     OnHand, Pack, Packaging, PackagingSet, PackagingUse, Problem, Reading, Record, Refusal, Scaling, Scenario,
     SeenPrice, Settings, TillColumns, ToBuy, Trial, Week, Weighing,
 };
-use crate::measure::{Amount, Date, Dimension, Exact, Measure, Share, TypedLength, Volume};
+use crate::measure::{Amount, Date, Dimension, Exact, Measure, Share, TypedLength, Volume, is_seen};
 
 /// Longest name, in characters.
 const NAME_LENGTH: usize = 80;
@@ -46,7 +46,7 @@ fn hold(holds: bool, field: Field, problem: Problem) -> Checked {
 }
 
 fn name(name: &str) -> Checked {
-    hold(!name.trim().is_empty(), Field::Name, Problem::Empty)?;
+    hold(is_seen(name), Field::Name, Problem::Empty)?;
     hold(name.chars().count() <= NAME_LENGTH, Field::Name, Problem::TooLong)
 }
 
@@ -349,7 +349,7 @@ fn week(record: &Week) -> Checked {
 }
 
 fn seen_price(record: &SeenPrice) -> Checked {
-    hold(!record.place.trim().is_empty(), Field::Place, Problem::Empty)?;
+    hold(is_seen(&record.place), Field::Place, Problem::Empty)?;
     hold(record.place.chars().count() <= NAME_LENGTH, Field::Place, Problem::TooLong)?;
     volume(record.size, Field::Size)?;
     positive(record.price.major(), Field::Price)
@@ -393,7 +393,7 @@ fn buying_list(record: &BuyingList) -> Checked {
 
 fn till(columns: &TillColumns) -> Checked {
     for column in [Some(&columns.item), columns.size.as_ref(), Some(&columns.units), columns.day.as_ref()] {
-        hold(column.is_none_or(|column| !column.trim().is_empty()), Field::TillColumn, Problem::Empty)?;
+        hold(column.is_none_or(|column| is_seen(column)), Field::TillColumn, Problem::Empty)?;
     }
     Ok(())
 }

@@ -82,7 +82,7 @@ impl Edit {
             | Record::SeenPrice(_)
             | Record::BuyingList(_) => None,
         };
-        let mut edits: Vec<Edit> = book.users(key).into_iter().filter_map(without).collect();
+        let mut edits: Vec<Edit> = book.needed_by(key).into_iter().filter_map(without).collect();
         edits.push(Edit::Remove(key));
         Edit::Together(edits)
     }
@@ -227,7 +227,7 @@ impl Book {
     }
 
     fn remove(&mut self, key: Key) -> Result<Applied, Refusal> {
-        let by = self.users(key);
+        let by = self.needed_by(key);
         if !by.is_empty() {
             return Err(Refusal::InUse { key, by });
         }

@@ -13,6 +13,7 @@ mod edit;
 mod filling;
 mod id;
 mod ingredient;
+mod instead;
 mod market;
 mod pack;
 mod patch;
@@ -336,18 +337,20 @@ impl Book {
         list.lines.iter().any(|line| Key::from(line.goods) == key).then_some(Key::BuyingList)
     }
 
-    /// The records that need the one at `key`.
-    pub fn users(&self, key: Key) -> Vec<Key> {
+    /// The records whose cost changes with the one at `key`, at first hand: the drinks of an
+    /// ingredient, the sets and containers of packaging, the containers of a set, the offers of a
+    /// container or a drink. What was sold or is planned of it costs what it costs.
+    pub fn repriced_by(&self, key: Key) -> Vec<Key> {
         match key {
             Key::Ingredient(id) => {
                 let uses = |drink: &&Drink| drink.lines.iter().any(|line| line.ingredient == id);
-                self.drinks().filter(uses).map(|drink| Key::Drink(drink.id)).chain(self.listed(key)).collect()
+                self.drinks().filter(uses).map(|drink| Key::Drink(drink.id)).collect()
             }
             Key::Packaging(id) => {
                 let has = |uses: &[PackagingUse]| uses.iter().any(|used| used.packaging == id);
                 let sets = self.packaging_sets().filter(|set| has(&set.uses)).map(|set| Key::PackagingSet(set.id));
                 let containers = self.containers().filter(|container| has(&container.set));
-                sets.chain(containers.map(|container| Key::Container(container.id))).chain(self.listed(key)).collect()
+                sets.chain(containers.map(|container| Key::Container(container.id))).collect()
             }
             Key::PackagingSet(id) => {
                 let uses = |container: &&Container| container.shared.contains(&id);
@@ -355,14 +358,9 @@ impl Book {
             }
             Key::Container(id) => {
                 let offers = self.offers().filter(|offer| offer.container == id);
-                offers.map(|offer| Key::Offer(offer.id())).chain(self.planned_or_sold(key)).collect()
+                offers.map(|offer| Key::Offer(offer.id())).collect()
             }
-            Key::Drink(id) => {
-                let trials = self.trials().filter(|trial| trial.scope == Scope::Drink(id));
-                let trials = trials.map(|trial| Key::Trial(trial.id));
-                let offers = self.offers_of(id).map(|offer| Key::Offer(offer.id()));
-                offers.chain(self.planned_or_sold(key)).chain(trials).collect()
-            }
+            Key::Drink(id) => self.offers_of(id).map(|offer| Key::Offer(offer.id())).collect(),
             Key::Settings
             | Key::Offer(_)
             | Key::Week(_)
@@ -372,5 +370,30 @@ impl Book {
             | Key::Batch(_)
             | Key::BuyingList => Vec::new(),
         }
+    }
+
+    /// The records that need the one at `key`: it cannot be removed before them. First those that
+    /// it re-prices.
+    pub fn needed_by(&self, key: Key) -> Vec<Key> {
+        let mut by = self.repriced_by(key);
+        match key {
+            Key::Ingredient(_) | Key::Packaging(_) => by.extend(self.listed(key)),
+            Key::Container(_) => by.extend(self.planned_or_sold(key)),
+            Key::Drink(id) => {
+                by.extend(self.planned_or_sold(key));
+                let trials = self.trials().filter(|trial| trial.scope == Scope::Drink(id));
+                by.extend(trials.map(|trial| Key::Trial(trial.id)));
+            }
+            Key::Settings
+            | Key::PackagingSet(_)
+            | Key::Offer(_)
+            | Key::Week(_)
+            | Key::SeenPrice(_)
+            | Key::Trial(_)
+            | Key::Scenario(_)
+            | Key::Batch(_)
+            | Key::BuyingList => {}
+        }
+        by
     }
 }

@@ -16,13 +16,27 @@ pub struct BookEntry {
     pub invented: bool,
     /// How many times it was saved; at least 1.
     pub revision: u64,
+    /// When it was changed last, in milliseconds since 1970; none where that was before books
+    /// noted it.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub changed: Option<u64>,
+    /// How many drinks it has; none as above.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub drinks: Option<usize>,
 }
 
 impl BookEntry {
-    /// The entry of `book` at `revision`.
-    pub fn new(id: BookId, book: &Book, revision: u64) -> BookEntry {
+    /// The entry of a new book, put on the shelf at this moment, in milliseconds since 1970.
+    pub fn new(id: BookId, book: &Book, at: u64) -> BookEntry {
         let settings = book.settings();
-        BookEntry { id, name: settings.name.clone(), invented: settings.invented, revision }
+        BookEntry {
+            id,
+            name: settings.name.clone(),
+            invented: settings.invented,
+            revision: 1,
+            changed: Some(at),
+            drinks: Some(book.drinks().count()),
+        }
     }
 
     /// Reads what [`BookEntry::text`] writes.

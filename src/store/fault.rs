@@ -1,7 +1,6 @@
 //! Why something could not be kept or read.
 
-use super::{Damage, Row};
-use crate::book::Refusal;
+use super::Damage;
 
 /// Why something could not be kept or read. Nothing stored was changed.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -18,18 +17,13 @@ pub enum Fault {
     Closed,
     /// The device has no room left.
     Full,
-    /// The book is not there: never was, or was deleted in another tab.
+    /// The book is not there: never was, or the browser threw it away.
     Gone,
+    /// Another tab deleted the book.
+    Deleted,
     /// The stored book has another revision than expected. A [`Keeper`](super::Keeper) catches
     /// up on this by itself; who creates a book learns that the id is taken.
     Behind,
-    /// Another tab saved what contradicts edits that wait here.
-    Conflict {
-        /// What the other tab saved.
-        theirs: Vec<Row>,
-        /// Why both cannot stand; none where both changed the same record.
-        refusal: Option<Refusal>,
-    },
     /// The stored book does not read.
     Damaged(Box<Damage>),
     /// Anything else that the browser says.

@@ -44,7 +44,7 @@ pub use fault::Fault;
 pub use in_memory::InMemory;
 #[cfg(target_arch = "wasm32")]
 pub use indexed_db::IndexedDb;
-pub use keeper::{Hooks, Keeper, Saving};
+pub use keeper::{AtOdds, Change, Hooks, Keeper, Saving, Why};
 pub use notice::Notice;
 pub use row::{Row, news};
 pub use shelf::{Listed, Opened, Shelf};

@@ -54,11 +54,12 @@ impl<B: Backing> Shelf<B> {
         Ok(entries.into_iter().map(Listed::from_text).collect())
     }
 
-    /// Puts a new book on the shelf. On the disk when this returns.
+    /// Puts a new book on the shelf, at this moment in milliseconds since 1970. On the disk when
+    /// this returns.
     ///
     /// # Errors
     /// [`Fault::Behind`] where the id is taken; any [`Fault`] of the storage itself.
-    pub async fn create(&self, id: BookId, book: &Book) -> Result<(), Fault> {
+    pub async fn create(&self, id: BookId, book: &Book, at: u64) -> Result<(), Fault> {
         let row = |record: crate::book::Record| Row {
             book: id,
             key: record.key(),
@@ -68,7 +69,7 @@ impl<B: Backing> Shelf<B> {
         };
         let commit = Commit {
             expected: 0,
-            entry: BookEntry::new(id, book, 1),
+            entry: BookEntry::new(id, book, at),
             rows: book.records().map(row).collect(),
             slips: Vec::new(),
             durability: Durability::Strict,

@@ -1,38 +1,33 @@
-//! The books on this device: which is open, opening another, making and deleting them.
+//! The books on this device, as the screens follow them: signals around the library.
+
+use std::rc::Rc;
 
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 use wasm_bindgen::JsCast;
+use wasm_bindgen::closure::Closure;
 use wasm_bindgen_futures::JsFuture;
 
+use super::address::go;
 use super::random::random;
 use super::state::AppState;
+use super::today::now;
+use super::update;
 use crate::app::history::History;
+use crate::app::library::{self as core, Device, Remembered};
 use crate::app::route::Route;
 use crate::app::unfinished::Unfinished;
-use crate::book::{Book, BookId, Edit, Settings};
+use crate::book::{Book, BookId};
 use crate::exchange;
-use crate::store::{
-    Durability, Fault, Hooks, IndexedDb, Keeper, Listed, Notice, Opened, Saving, Shelf, first_paint, news, this_tab,
-};
-use crate::ui::address::go;
+use crate::store::{Change, IndexedDb, Listed, Saving, first_paint, this_tab};
 use crate::words;
+
+pub use core::{Phase, Way};
 
 /// Where the demo book lies, beside the app.
 const DEMO: &str = "./books/marrowgate-juice-hall.json";
 
-/// What is on the screen.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub enum Phase {
-    /// The books are being opened.
-    Opening,
-    /// No book is open: the person chooses.
-    Choosing,
-    /// A book is open.
-    Open(BookId),
-    /// Something stands in the way.
-    Stuck(Fault),
-}
+type Core = core::Library<IndexedDb>;
 
 /// The books on this device.
 #[derive(Clone, Copy)]
@@ -47,10 +42,10 @@ pub struct Library {
     pub refused: RwSignal<Option<String>>,
     /// Whether this device had books before, though none are here now.
     pub emptied: RwSignal<bool>,
-    shelf: StoredValue<Option<Shelf<IndexedDb>>, LocalStorage>,
-    opened: StoredValue<Option<(Book, Opened<IndexedDb>)>, LocalStorage>,
-    keeper: StoredValue<Option<Keeper<IndexedDb>>, LocalStorage>,
-    unsaved: StoredValue<Option<Edit>>,
+    /// The way out that waits for the person's word, since something is not saved.
+    pub leaving: RwSignal<Option<Way>>,
+    openings: StoredValue<u64>,
+    core: StoredValue<Option<Core>, LocalStorage>,
 }
 
 impl Library {
@@ -62,18 +57,18 @@ impl Library {
             saving: RwSignal::new(Saving::Saved { revision: 1 }),
             refused: RwSignal::new(None),
             emptied: RwSignal::new(false),
-            shelf: StoredValue::new_local(None),
-            opened: StoredValue::new_local(None),
-            keeper: StoredValue::new_local(None),
-            unsaved: StoredValue::new(None),
+            leaving: RwSignal::new(None),
+            openings: StoredValue::new(0),
+            core: StoredValue::new_local(None),
         };
+        let core = Core::new(Rc::new(Browser { library }));
+        library.core.set_value(Some(core.clone()));
+        library.warn_before_unload();
         spawn_local(async move {
-            match IndexedDb::open(IndexedDb::NAME, move |notice| library.hear(notice)).await {
-                Ok(database) => {
-                    library.shelf.set_value(Some(Shelf::new(database)));
-                    library.choose_or_open().await;
-                }
-                Err(fault) => library.phase.set(Phase::Stuck(fault)),
+            let hearing = core.clone();
+            match IndexedDb::open(IndexedDb::NAME, move |notice| hearing.hear(notice)).await {
+                Ok(database) => core.start(database),
+                Err(fault) => core.stuck(fault),
             }
         });
         library
@@ -84,193 +79,108 @@ impl Library {
         expect_context::<Library>()
     }
 
-    async fn choose_or_open(self) {
-        self.list().await;
-        let paint = first_paint::read();
-        // The only book there is needs no choosing.
-        let open_last = |books: &Vec<Listed>| {
-            let ids = || books.iter().filter_map(listed_id);
-            let last = paint.open_book.filter(|last| ids().any(|id| id == *last));
-            last.or_else(|| ids().next().filter(|_| books.len() == 1))
-        };
-        match self.books.with_untracked(open_last) {
-            Some(id) => self.open_now(id).await,
-            None => {
-                self.emptied.set(paint.started && paint.revision.is_some() && self.books.with_untracked(Vec::is_empty));
-                self.phase.set(Phase::Choosing);
-            }
-        }
-    }
-
-    async fn list(self) {
-        let Some(shelf) = self.shelf.get_value() else { return };
-        match shelf.books().await {
-            Ok(books) => self.books.set(books),
-            Err(fault) => self.phase.set(Phase::Stuck(fault)),
-        }
-    }
-
-    async fn open_now(self, id: BookId) {
-        let Some(shelf) = self.shelf.get_value() else { return };
-        match shelf.open(id).await {
-            Ok(opened) => {
-                self.keeper.set_value(None);
-                self.opened.set_value(Some(opened));
-                self.refused.set(None);
-                first_paint::note_open(Some(id));
-                self.phase.set(Phase::Open(id));
-            }
-            Err(fault) => self.phase.set(Phase::Stuck(fault)),
+    fn with(self, act: impl FnOnce(&Core)) {
+        if let Some(core) = self.core.get_value() {
+            act(&core);
         }
     }
 
     /// The state of the book that was just opened; none where it was taken already.
     pub fn take_opened(self) -> Option<AppState> {
-        let (book, opened) = self.opened.try_update_value(Option::take).flatten()?;
-        self.saving.set(Saving::Saved { revision: opened.entry().revision });
-        let history = History::open(opened.entry().id, random(), opened.steps());
-        let keep = move |book: &Book, applied: &_, slips, durability: Durability| {
-            self.keeper.with_value(|keeper| {
-                if let Some(keeper) = keeper {
-                    keeper.save(book, applied, slips, durability);
-                }
-            });
+        let core = self.core.get_value()?;
+        let (id, book, steps) = core.opened()?;
+        let keeping = core.clone();
+        let history = History::open(id, random(), &steps);
+        let keep = move |name: &str, book: &Book, applied: &_, slips, durability| {
+            let change = Change::new(name, now(), book, applied);
+            keeping.save(change.beside(slips, durability));
         };
         let state = AppState::new(book, history, Box::new(keep));
-        keep_unfinished(opened.entry().id, state);
-        let keeper = opened.keep(Hooks {
-            saving: Box::new(move |saving| {
-                if let Saving::Saved { revision } = saving {
-                    first_paint::note_revision(*revision);
-                }
-                self.saving.set(saving.clone());
-            }),
-            news: Box::new(move |rows| {
-                let edit = state.book.with_untracked(|book| news(book, rows));
-                state.follow(&edit)
-            }),
-        });
-        self.keeper.set_value(Some(keeper));
-        if let Some(mine) = self.unsaved.try_update_value(Option::take).flatten() {
-            self.refused.set(state.apply("Keep mine", mine).err());
-        }
+        keep_unfinished(id, state);
+        core.seat(Rc::new(state));
         Some(state)
     }
 
-    fn hear(self, notice: Notice) {
-        let open = |book: BookId| self.phase.with_untracked(|phase| *phase == Phase::Open(book));
-        match notice {
-            Notice::Saved { book, revision } if open(book) => {
-                self.keeper.with_value(|keeper| {
-                    if let Some(keeper) = keeper {
-                        keeper.heard(revision);
-                    }
-                });
-            }
-            Notice::Saved { .. } | Notice::Deleted { .. } => spawn_local(self.list()),
-            Notice::NewerVersionOpen => {
-                self.saving.set(Saving::NotSaved { waiting: 0, fault: Fault::NewerVersionOpen });
-            }
-        }
+    /// Goes a way out of the open book; the person is asked where something would be lost.
+    pub fn go(self, way: Way) {
+        self.with(|core| core.go(way));
     }
 
-    /// Opens a book.
-    pub fn open(self, id: BookId) {
-        spawn_local(self.open_now(id));
+    /// Goes the way that waits, though something is lost.
+    pub fn leave_anyway(self) {
+        self.with(Core::leave_anyway);
     }
 
-    /// Leaves the open book for the choice of books.
-    pub fn leave(self) {
-        spawn_local(async move {
-            self.list().await;
-            first_paint::note_open(None);
-            self.phase.set(Phase::Choosing);
-        });
-    }
-
-    /// Puts a book on the shelf and opens it.
-    pub fn add(self, book: Book) {
-        spawn_local(self.add_now(book));
-    }
-
-    async fn add_now(self, book: Book) {
-        let Some(shelf) = self.shelf.get_value() else { return };
-        let id = BookId::from_random(random());
-        match shelf.create(id, &book).await {
-            Ok(()) => {
-                self.list().await;
-                go(Route::Drinks);
-                self.open_now(id).await;
-            }
-            Err(fault) => self.refused.set(Some(words::fault(&fault, &book))),
-        }
+    /// Stays in the open book.
+    pub fn stay(self) {
+        self.with(Core::stay);
     }
 
     /// Starts an empty book.
     pub fn start_empty(self) {
-        self.add(Book::new(Settings::new("My book")));
+        self.with(Core::start_empty);
     }
 
     /// Opens the demo book: the one on the shelf, or a new one from its file.
     pub fn open_demo(self) {
         spawn_local(async move {
-            match fetch_demo().await {
-                Ok(demo) => {
-                    let name = demo.settings().name.clone();
-                    let there = self.books.with_untracked(|books| books.iter().find_map(|book| demo_id(book, &name)));
-                    match there {
-                        Some(id) => self.open_now(id).await,
-                        None => self.add_now(demo).await,
-                    }
-                }
-                Err(sentence) => self.refused.set(Some(sentence)),
-            }
+            let demo = fetch_demo().await;
+            self.with(|core| core.open_demo(demo));
         });
     }
 
-    /// Deletes a book from the shelf. The file that it can be saved as is the only way back.
-    pub fn delete(self, id: BookId) {
-        spawn_local(async move {
-            let Some(shelf) = self.shelf.get_value() else { return };
-            if let Err(fault) = shelf.delete(id).await {
-                let nothing = Book::new(Settings::new(""));
-                self.refused.set(Some(words::fault(&fault, &nothing)));
-            }
-            self.list().await;
-        });
+    /// Keeps a book that is stored no more as a new one.
+    pub fn keep_as_new(self, book: Book) {
+        self.with(|core| core.keep_as_new(book));
     }
 
     /// Tries again what could not be saved.
     pub fn retry(self) {
-        self.keeper.with_value(|keeper| {
-            if let Some(keeper) = keeper {
-                keeper.retry();
-            }
-        });
+        self.with(Core::retry);
     }
 
-    /// After a conflict: opens the book as the other tab saved it.
+    /// Puts the first change at odds over what the other tab did.
+    pub fn keep_mine(self) {
+        self.with(|core| core.keep_mine(0));
+    }
+
+    /// Drops the first change at odds for what the other tab did.
     pub fn take_theirs(self) {
-        if let Phase::Open(id) = self.phase.get_untracked() {
-            self.open(id);
-        }
+        self.with(|core| core.take_theirs(0));
     }
 
-    /// After a conflict: puts what is not saved here on top of what the other tab saved.
-    pub fn keep_mine(self, state: AppState) {
-        let (Phase::Open(id), Some(shelf)) = (self.phase.get_untracked(), self.shelf.get_value()) else { return };
-        let keeper = self.keeper.get_value();
-        spawn_local(async move {
-            match shelf.open(id).await {
-                Ok((stored, opened)) => {
-                    let mine = keeper.and_then(|keeper| keeper.unsaved(&stored));
-                    self.unsaved.set_value(mine);
-                    self.opened.set_value(Some((stored, opened)));
-                    self.phase.set(Phase::Open(id));
-                }
-                Err(fault) => self.refused.set(Some(state.book.with_untracked(|book| words::fault(&fault, book)))),
+    /// Has the browser ask before the page goes, while something is not saved. A page that always
+    /// asks could not be taken up again from where it was.
+    fn warn_before_unload(self) {
+        let warn = Closure::<dyn Fn(web_sys::Event)>::new(|event: web_sys::Event| event.prevent_default());
+        let warn = warn.into_js_value();
+        Effect::new(move |warned: Option<bool>| {
+            let risk = self.saving.with(Saving::at_risk) && matches!(self.phase.get(), Phase::Open(_));
+            if risk != warned.unwrap_or_default() {
+                let warn = warn.unchecked_ref();
+                // A listener can always be added and removed.
+                let _ = match risk {
+                    true => window().add_event_listener_with_callback("beforeunload", warn),
+                    false => window().remove_event_listener_with_callback("beforeunload", warn),
+                };
             }
+            risk
         });
+    }
+
+    /// Shows what the library has to show.
+    fn show(self, core: &Core) {
+        show_in(self.books, core.books());
+        show_in(self.saving, core.saving());
+        show_in(self.refused, core.refused());
+        show_in(self.emptied, core.emptied());
+        show_in(self.leaving, core.leaving());
+        let opened = core.openings();
+        if opened != self.openings.get_value() {
+            self.openings.set_value(opened);
+            self.phase.set(core.phase());
+        }
+        show_in(self.phase, core.phase());
     }
 }
 
@@ -280,17 +190,50 @@ fn keep_unfinished(book: BookId, state: AppState) {
     Effect::new(move |_| state.unfinished.with(|all| this_tab::note_unfinished(book, &all.to_texts())));
 }
 
-fn listed_id(book: &Listed) -> Option<BookId> {
-    match book {
-        Listed::Book(entry) => Some(entry.id),
-        Listed::Damaged { id, .. } => *id,
+/// Sets a signal where that changes it.
+fn show_in<T: PartialEq + Send + Sync + 'static>(signal: RwSignal<T>, value: T) {
+    if signal.with_untracked(|shown| *shown != value) {
+        signal.set(value);
     }
 }
 
-fn demo_id(book: &Listed, name: &str) -> Option<BookId> {
-    match book {
-        Listed::Book(entry) if entry.invented && entry.name == name => Some(entry.id),
-        Listed::Book(_) | Listed::Damaged { .. } => None,
+/// The browser that the library is in.
+struct Browser {
+    library: Library,
+}
+
+impl Device for Browser {
+    fn remembered(&self) -> Remembered {
+        let paint = first_paint::read();
+        Remembered { open_book: paint.open_book, had_books: paint.started && paint.revision.is_some() }
+    }
+
+    fn note_open(&self, book: Option<BookId>) {
+        first_paint::note_open(book);
+    }
+
+    fn note_revision(&self, revision: u64) {
+        first_paint::note_revision(revision);
+    }
+
+    fn random(&self) -> u64 {
+        random()
+    }
+
+    fn now(&self) -> u64 {
+        now()
+    }
+
+    fn show(&self) {
+        self.library.with(|core| self.library.show(core));
+    }
+
+    fn go_to_start(&self) {
+        go(Route::Drinks);
+    }
+
+    fn update(&self) {
+        update::accept();
     }
 }
 

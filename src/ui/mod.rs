@@ -15,6 +15,7 @@ mod live;
 mod locale;
 mod lock;
 mod moved;
+mod notices;
 mod order;
 mod parts;
 mod places;
@@ -43,10 +44,10 @@ pub fn mount() {
 fn App() -> impl IntoView {
     let library = Library::start();
     provide_context(library);
+    provide_context(update::Update::start());
     provide_context(later::Later::start());
     provide_context(lock::Lock::start());
     view! {
-        <update::UpdateNotice />
         {live::live(move || match library.phase.get() {
             Phase::Opening => view! { <p class="opening">"Opening your book."</p> }.into_any(),
             Phase::Choosing => view! { <welcome::Welcome /> }.into_any(),
@@ -60,6 +61,7 @@ fn open_book(library: Library) -> AnyView {
     match library.take_opened() {
         Some(state) => {
             provide_context(state);
+            provide_context(notices::Notices::default());
             view! { <shell::Shell /> }.into_any()
         }
         None => ().into_any(),

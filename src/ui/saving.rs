@@ -3,59 +3,88 @@
 use leptos::prelude::*;
 
 use super::files::{save_book_file, save_text};
-use super::library::Library;
+use super::library::{Library, Way};
 use super::live::{flag, press, text, when};
 use super::lock::Lock;
+use super::notices::Notices;
 use super::state::AppState;
+use super::update::Update;
 use crate::store::{Fault, Saving};
 use crate::words;
 
-/// Says whether everything is saved.
+/// Says whether everything is saved. Where something is not, it opens the notice that says why.
 #[component]
 pub fn SavingMark() -> impl IntoView {
-    let saving = Library::here().saving;
+    let (saving, notices) = (Library::here().saving, Notices::here());
     let words = text(move || {
         let words = match saving.get() {
             Saving::Saved { .. } => "Saved",
             Saving::Saving { .. } => "Saving",
-            Saving::NotSaved { .. } => "Not saved",
+            Saving::NotSaved { .. } | Saving::AtOdds { .. } => "Not saved",
         };
         words.to_string()
     });
-    let failed = flag(move || matches!(saving.get(), Saving::NotSaved { .. }));
+    let failed = flag(move || saving.with(|saving| matches!(saving, Saving::NotSaved { .. } | Saving::AtOdds { .. })));
     view! {
-        <p class="saving" class:saving-failed=failed role="status">
-            {words}
+        <p class="saving" role="status">
+            {when(move || !failed.get(), move || view! { <span>{words}</span> }.into_any())}
+            {when(
+                move || failed.get(),
+                move || {
+                    view! {
+                        <button class="saving-failed" on:click=press(move || notices.turn())>
+                            {words}
+                        </button>
+                    }
+                        .into_any()
+                },
+            )}
         </p>
     }
+}
+
+/// Says that a new version waits, and opens the notice that offers it.
+#[component]
+pub fn UpdateMark() -> impl IntoView {
+    let (update, notices) = (Update::here(), Notices::here());
+    when(
+        move || update.is_ready(),
+        move || view! { <button class="quiet" on:click=press(move || notices.turn())>"Update"</button> }.into_any(),
+    )
 }
 
 /// Why something is not saved, with the ways out.
 #[component]
 pub fn SavingTrouble() -> impl IntoView {
     let (library, state, lock) = (Library::here(), AppState::here(), Lock::here());
-    let fault = move || match library.saving.get() {
+    let saving = library.saving;
+    let odds = move || saving.with(|saving| matches!(saving, Saving::AtOdds { .. }));
+    let fault = move || match saving.get() {
         Saving::NotSaved { fault, .. } => Some(fault),
-        Saving::Saved { .. } | Saving::Saving { .. } => None,
+        Saving::Saved { .. } | Saving::Saving { .. } | Saving::AtOdds { .. } => None,
     };
     when(
-        move || fault().is_some(),
+        move || odds() || fault().is_some(),
         move || {
-            let sentence = text(move || {
-                let sentence = fault().map(|fault| state.book.with(|book| words::fault(&fault, book)));
-                sentence.unwrap_or_default()
+            let sentence = text(move || match saving.get() {
+                Saving::NotSaved { fault, .. } => words::fault(&fault),
+                Saving::AtOdds { changes } => state.book.with(|book| words::keeping::all_at_odds(&changes, book)),
+                Saving::Saved { .. } | Saving::Saving { .. } => String::new(),
             });
-            let conflict = move || matches!(fault(), Some(Fault::Conflict { .. }));
-            let gone = move || matches!(fault(), Some(Fault::Gone));
-            let again = move || !conflict() && !gone() && !matches!(fault(), Some(Fault::NewerVersionOpen));
+            let lost = move || matches!(fault(), Some(Fault::Gone | Fault::Deleted));
+            let again = move || !odds() && !lost() && fault() != Some(Fault::NewerVersionOpen);
             view! {
                 <div class="notice notice-trouble" role="alert">
                     <p>{sentence}</p>
                     {way_out(again, "Try again", move || library.retry())}
-                    {way_out(conflict, "Keep mine", move || library.keep_mine(state))}
-                    {way_out(conflict, "Take theirs", move || library.take_theirs())}
-                    {way_out(gone, "Keep as a new book", move || library.add(state.book.get_untracked()))}
-                    {way_out(move || !lock.is_on(), "Save a copy as a file", move || state.book.with_untracked(save_book_file))}
+                    {way_out(odds, "Keep mine", move || library.keep_mine())}
+                    {way_out(odds, "Take theirs", move || library.take_theirs())}
+                    {way_out(lost, "Keep as a new book", move || library.keep_as_new(state.book.get_untracked()))}
+                    {way_out(
+                        move || !lock.is_on(),
+                        "Save a copy as a file",
+                        move || state.book.with_untracked(save_book_file),
+                    )}
                 </div>
             }
             .into_any()
@@ -84,8 +113,7 @@ pub fn Stuck(
     fault: Fault,
 ) -> impl IntoView {
     let library = Library::here();
-    let nothing = crate::book::Book::new(crate::book::Settings::new(""));
-    let sentence = words::fault(&fault, &nothing);
+    let sentence = words::fault(&fault);
     let stored = match fault {
         Fault::Damaged(damage) => Some(damage.text()),
         _ => None,
@@ -103,7 +131,7 @@ pub fn Stuck(
                 >
                     "Save what is stored"
                 </button>
-                <button class="button" on:click=press(move || library.leave())>
+                <button class="button" on:click=press(move || library.go(Way::Close))>
                     "Open another book"
                 </button>
             </p>

@@ -7,8 +7,9 @@ use super::how::How;
 use super::later::{Later, waiting};
 use super::live::{flag, live, press, text, when};
 use super::lock::Lock;
+use super::notices::NoticeBoard;
 use super::places;
-use super::saving::{SavingMark, SavingTrouble};
+use super::saving::{SavingMark, UpdateMark};
 use super::state::AppState;
 use super::steps::{Steps, reach};
 use crate::app::route::{Place, Route};
@@ -47,8 +48,10 @@ pub fn Shell() -> impl IntoView {
         <div class="frame" class:frame-locked=locked>
             <Bar route locked />
             <div class="stage">
-                <Head />
-                <SavingTrouble />
+                <div class="top">
+                    <Head />
+                    <NoticeBoard />
+                </div>
                 {live(move || later.parts().map(|parts| (parts.elsewhere)(route)).into_any())}
                 <main id="main" tabindex="-1">
                     {when(move || shown.get() != Some(route.get()) || (steps.is_open() && later.parts().is_none()), waiting)}
@@ -119,6 +122,7 @@ fn Head() -> impl IntoView {
                 {invented}
             </p>
             <SavingMark />
+            <UpdateMark />
             <div class="head-steps">
                 <StepButton
                     what="Undo"

@@ -9,6 +9,7 @@ use super::locale;
 use super::today::now;
 use crate::app::history::{Deed, History, Reach, Session, Walk};
 use crate::app::last_change::LastChange;
+use crate::app::library::Desk;
 use crate::app::unfinished::Unfinished;
 use crate::book::{Applied, Book, Edit, OfferId, Record, Refusal};
 use crate::ledger::{Ledger, Priced, Standing};
@@ -42,8 +43,8 @@ pub struct AppState {
     sessions: StoredValue<Session>,
 }
 
-/// Hands over an applied edit, to be saved with the slips beside the book.
-pub type Keep = Box<dyn Fn(&Book, &Applied, Vec<Slip>, Durability)>;
+/// Hands over an applied edit, by its name in words, to be saved with the slips beside the book.
+pub type Keep = Box<dyn Fn(&str, &Book, &Applied, Vec<Slip>, Durability)>;
 
 /// Puts into words that a step of this name was not walked over, and why.
 type NotWalked = fn(&str, &str) -> String;
@@ -188,6 +189,27 @@ impl AppState {
         Ok(())
     }
 
+    /// Gives a change of this name up for what another tab saved: a step, and nothing to save.
+    ///
+    /// # Errors
+    /// The refusal; nothing is changed.
+    pub fn give_up(self, name: &str, edit: &Edit) -> Result<(), Refusal> {
+        let name = words::keeping::took_theirs(name);
+        let deed = Deed { name: &name, now: now(), session: None };
+        let mut given_up = Ok(None);
+        self.change(&mut |book, history| {
+            given_up = history.apply(book, &deed, edit);
+            match &given_up {
+                Ok(Some(applied)) => Walk::Done { name: name.clone(), applied: applied.clone() },
+                Ok(None) | Err(_) => Walk::Nothing,
+            }
+        });
+        if let Some(applied) = given_up? {
+            self.recompute(&name, &applied, None);
+        }
+        Ok(())
+    }
+
     /// Changes book and steps; those who follow them hear of it only where something was done.
     fn change(self, walk: &mut dyn FnMut(&mut Book, &mut History) -> Walk) -> Walk {
         self.not_walked.maybe_update(|said| said.take().is_some());
@@ -202,7 +224,7 @@ impl AppState {
     fn keep(self, name: &str, applied: Applied, session: Option<Session>, durability: Durability) {
         self.recompute(name, &applied, session);
         let slips = self.history.write_untracked().take_slips();
-        self.book.with_untracked(|book| self.keep.with_value(|keep| keep(book, &applied, slips, durability)));
+        self.book.with_untracked(|book| self.keep.with_value(|keep| keep(name, book, &applied, slips, durability)));
     }
 
     fn recompute(self, name: &str, applied: &Applied, session: Option<Session>) {
@@ -326,6 +348,20 @@ impl AppState {
     /// An amount as it was typed.
     pub fn amount(self, amount: Amount) -> String {
         self.style.with(|style| show_amount(amount, self.units(), style))
+    }
+}
+
+impl Desk for AppState {
+    fn book(&self) -> Book {
+        self.book.get_untracked()
+    }
+
+    fn follow(&self, edit: &Edit) -> Result<(), Refusal> {
+        AppState::follow(*self, edit)
+    }
+
+    fn give_up(&self, name: &str, edit: &Edit) -> Result<(), Refusal> {
+        AppState::give_up(*self, name, edit)
     }
 }
 

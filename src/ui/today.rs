@@ -6,14 +6,14 @@ use crate::words;
 /// Today, where the person is. The first day that can be written where the clock is beyond all
 /// days.
 pub fn today() -> Date {
-    date_of(&js_sys::Date::new_0())
+    day_of(&js_sys::Date::new_0())
 }
 
-fn date_of(now: &js_sys::Date) -> Date {
+fn day_of(date: &js_sys::Date) -> Date {
     let part = |number: u32| u8::try_from(number).ok();
-    let year = i32::try_from(now.get_full_year()).ok();
-    let month = part(now.get_month().saturating_add(1));
-    let found = year.zip(month).zip(part(now.get_date())).and_then(|((year, month), day)| Date::new(year, month, day));
+    let year = i32::try_from(date.get_full_year()).ok();
+    let month = part(date.get_month().saturating_add(1));
+    let found = year.zip(month).zip(part(date.get_date())).and_then(|((year, month), day)| Date::new(year, month, day));
     found.unwrap_or(Date::FIRST)
 }
 
@@ -33,5 +33,5 @@ pub fn midnight() -> u64 {
 /// When something was done, from milliseconds since 1970, in words as of today.
 pub fn moment(at: u64) -> String {
     let then = js_sys::Date::new(&(at as f64).into());
-    words::steps::moment(date_of(&then), then.get_hours(), then.get_minutes(), today())
+    words::steps::moment(day_of(&then), then.get_hours(), then.get_minutes(), today())
 }

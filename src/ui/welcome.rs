@@ -2,9 +2,12 @@
 
 use leptos::prelude::*;
 
-use super::library::Library;
+use super::library::{Library, Way};
 use super::live::{live, press, trouble, when};
+use super::today::moment;
+use super::update::UpdateNotice;
 use crate::store::Listed;
+use crate::words;
 
 /// Said when the browser has thrown the books away.
 const EMPTIED: &str = "There were books on this device before, and the browser has cleared them. If you saved a book as a file, start an empty book and import the file in Book.";
@@ -14,6 +17,9 @@ const EMPTIED: &str = "There were books on this device before, and the browser h
 pub fn Welcome() -> impl IntoView {
     let library = Library::here();
     view! {
+        <div class="top">
+            <UpdateNotice />
+        </div>
         <main class="welcome">
             <h1>"Brimwright"</h1>
             <p class="welcome-line">"Size, cost and price your drinks. On this device, also without a network."</p>
@@ -47,9 +53,10 @@ pub fn Books() -> impl IntoView {
     let one = move |book: Listed| match book {
         Listed::Book(entry) => view! {
             <li>
-                <button class="button book" on:click=press(move || library.open(entry.id))>
+                <button class="button book" on:click=press(move || library.go(Way::Open(entry.id)))>
                     {entry.name.clone()}
                     {entry.invented.then(|| view! { <span class="tag">"invented data"</span> })}
+                    <span class="soft">{words::keeping::told_apart(&entry, entry.changed.map(moment))}</span>
                 </button>
             </li>
         }
@@ -57,7 +64,7 @@ pub fn Books() -> impl IntoView {
         Listed::Damaged { id, .. } => {
             let open = press(move || {
                 if let Some(id) = id {
-                    library.open(id);
+                    library.go(Way::Open(id));
                 }
             });
             view! {

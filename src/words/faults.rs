@@ -1,11 +1,9 @@
 //! Why something could not be kept or read.
 
-use super::refusals;
-use crate::book::{Book, Key, Refusal};
 use crate::store::{Cause, Fault};
 
-/// The sentence for a fault of the store. `book` is the one on the screen.
-pub fn fault(fault: &Fault, book: &Book) -> String {
+/// The sentence for a fault of the store.
+pub fn fault(fault: &Fault) -> String {
     match fault {
         Fault::NoStorage => "This browser gives the page no storage, as in some private windows. What you enter is gone when you close it. Use an ordinary window.".to_string(),
         Fault::HeldByOlder => "Another tab holds your books open with an older version. Close the other tabs, then load this page again.".to_string(),
@@ -13,20 +11,12 @@ pub fn fault(fault: &Fault, book: &Book) -> String {
         Fault::NewerVersionOpen => "A newer version is open in another tab. This tab no longer saves: load the page again to go on here.".to_string(),
         Fault::Closed => "The connection to the stored books was lost. Try again; if that does not help, save a copy as a file and load the page again.".to_string(),
         Fault::Full => "This device has no room left. Your changes are still on the screen: save a copy as a file, make room, then try again.".to_string(),
-        Fault::Gone => "This book was deleted in another tab. What you see can be kept as a new book.".to_string(),
+        Fault::Gone => "This book is no longer stored on this device: the browser may have cleared it. Keep what you see as a new book.".to_string(),
+        Fault::Deleted => "This book was deleted in another tab. Keep what you see as a new book, or close it.".to_string(),
         Fault::Behind => "The stored book moved on in another tab. Load the page again to see it.".to_string(),
-        Fault::Conflict { theirs, refusal } => conflict(&theirs.iter().map(|row| row.key).collect::<Vec<_>>(), refusal.as_ref(), book),
         Fault::Damaged(damage) => damaged(&damage.causes),
         Fault::Browser { name, message } => format!("The browser could not save: {name}. {message} Try again, or save a copy as a file."),
     }
-}
-
-fn conflict(theirs: &[Key], refusal: Option<&Refusal>, book: &Book) -> String {
-    let mut names: Vec<String> = theirs.iter().take(3).map(|key| book.name(*key)).collect();
-    names.retain(|name| !name.is_empty());
-    let what = if names.is_empty() { "the same things".to_string() } else { names.join("; ") };
-    let why = refusal.map(|refusal| format!(" {}", refusals::refusal(refusal, book))).unwrap_or_default();
-    format!("Another tab changed {what} too, and both cannot stand.{why} Keep yours, or take theirs.")
 }
 
 fn damaged(causes: &[Cause]) -> String {

@@ -9,6 +9,7 @@ mod choices;
 pub mod counter;
 mod faults;
 mod jumps;
+pub mod keeping;
 mod labels;
 mod levers;
 mod market;

@@ -42,6 +42,7 @@ fn named(book: &Book, key: Key) -> String {
     if name.trim_matches([',', ' ']).is_empty() { format!("The {}", kind(key)) } else { name }
 }
 
+/// What kind of thing a key is of.
 pub(super) const fn kind(key: Key) -> &'static str {
     match key {
         Key::Settings => "book",

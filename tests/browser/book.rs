@@ -4,11 +4,14 @@ use std::cell::{Cell, RefCell};
 use std::rc::Rc;
 
 use brimwright::book::{Book, BookId, Edit, Ingredient, IngredientId, Record, Settings};
-use brimwright::store::{Durability, Hooks, IndexedDb, Keeper, Notice, Row, Saving, Shelf, news};
+use brimwright::store::{Change, Hooks, IndexedDb, Keeper, Notice, Saving, Shelf};
 use js_sys::Promise;
 use wasm_bindgen_futures::JsFuture;
 
 pub const ID: BookId = BookId::from_random(0xb1);
+
+/// The time in each of these tests, in milliseconds since 1970.
+pub const NOON: u64 = 1_795_780_800_000;
 
 pub fn ingredient(id: u64, name: &str) -> Record {
     Record::Ingredient(Ingredient::named(IngredientId::from_random(id), name))
@@ -34,7 +37,7 @@ pub async fn shelf(name: &str) -> Shelf<IndexedDb> {
 /// A shelf with the small book on it.
 pub async fn stocked(name: &str) -> Shelf<IndexedDb> {
     let shelf = shelf(&fresh(name).await).await;
-    shelf.create(ID, &book()).await.unwrap();
+    shelf.create(ID, &book(), NOON).await.unwrap();
     shelf
 }
 
@@ -72,15 +75,14 @@ impl Tab {
     pub async fn open(shelf: &Shelf<IndexedDb>) -> Tab {
         let (book, opened) = shelf.open(ID).await.unwrap();
         let book = Rc::new(RefCell::new(book));
-        let (bell, taking) = (Bell::default(), Rc::clone(&book));
+        let (bell, reading) = (Bell::default(), Rc::clone(&book));
+        let (following, giving_up) = (Rc::clone(&book), Rc::clone(&book));
         let ringing = bell.clone();
         let hooks = Hooks {
             saving: Box::new(move |_| ringing.ring()),
-            news: Box::new(move |rows: &[Row]| {
-                let mut book = taking.borrow_mut();
-                let edit = news(&book, rows);
-                book.apply(&edit).map(|_| ())
-            }),
+            book: Box::new(move || reading.borrow().clone()),
+            follow: Box::new(move |edit| following.borrow_mut().apply(edit).map(drop)),
+            give_up: Box::new(move |_, edit| giving_up.borrow_mut().apply(edit).map(drop)),
         };
         Tab { book, keeper: opened.keep(hooks), bell }
     }
@@ -93,7 +95,9 @@ impl Tab {
     pub fn edit(&self, edit: &Edit) {
         let mut book = self.book.borrow_mut();
         let applied = book.apply(edit).unwrap();
-        self.keeper.save(&book, &applied, Vec::new(), Durability::Relaxed);
+        let change = Change::new("An edit", NOON, &book, &applied);
+        drop(book);
+        self.keeper.save(change);
     }
 
     /// Waits until nothing is on its way, and says how that ended.

@@ -4,7 +4,7 @@ use brimwright::book::Edit;
 use brimwright::store::{Fault, IndexedDb, Notice, Saving, Shelf};
 use wasm_bindgen_test::wasm_bindgen_test;
 
-use crate::book::{ID, Notices, Tab, book, fresh, ingredient, stocked};
+use crate::book::{ID, NOON, Notices, Tab, book, fresh, ingredient, stocked};
 use crate::raw::{Misbehaving, delete_database, dump, open};
 
 #[wasm_bindgen_test]
@@ -34,7 +34,7 @@ async fn t04_a_newer_version_gets_the_database_and_the_old_tab_stops_saving() {
     let name = fresh("superseded").await;
     let notices = Notices::default();
     let shelf = Shelf::new(IndexedDb::open(&name, notices.hear()).await.unwrap());
-    shelf.create(ID, &book()).await.unwrap();
+    shelf.create(ID, &book(), NOON).await.unwrap();
     let tab = Tab::open(&shelf).await;
     let newer = open(&name, 5).await;
     assert_eq!(notices.next().await, Notice::NewerVersionOpen);
@@ -97,6 +97,6 @@ async fn the_browser_is_asked_to_keep_real_books_once_and_not_waited_for() {
     let other = crate::book::shelf(&fresh("persist-not").await).await;
     let mut invented = brimwright::book::Settings::new("Invented");
     invented.invented = true;
-    other.create(demo, &brimwright::book::Book::new(invented)).await.unwrap();
+    other.create(demo, &brimwright::book::Book::new(invented), NOON).await.unwrap();
     assert_eq!(asking.count(), 1, "not for invented data");
 }

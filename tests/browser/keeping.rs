@@ -4,7 +4,7 @@ use brimwright::book::{Edit, IngredientId, Key};
 use brimwright::store::{Backing, Cause, Drawer, Fault, Listed, Row, Saving, Slip};
 use wasm_bindgen_test::wasm_bindgen_test;
 
-use crate::book::{ID, Tab, book, ingredient, shelf, stocked};
+use crate::book::{ID, NOON, Tab, book, ingredient, shelf, stocked};
 use crate::raw::{Misbehaving, dump, put};
 
 #[wasm_bindgen_test]
@@ -36,20 +36,21 @@ async fn an_edit_is_one_transaction_however_many_records_it_touches() {
 }
 
 #[wasm_bindgen_test]
-async fn a_conflict_is_refused_and_nothing_is_written() {
-    let shelf = stocked("conflict").await;
+async fn what_is_at_odds_is_not_written_and_everything_else_is() {
+    let shelf = stocked("at-odds").await;
     let (left, right) = (Tab::open(&shelf).await, Tab::open(&shelf).await);
     left.put(ingredient(1, "Pear"));
     left.settled().await;
-    let before = dump("test-conflict").await;
     right.edit(&Edit::Together(vec![Edit::Put(ingredient(1, "Quince")), Edit::Put(ingredient(9, "Beet"))]));
-    let Saving::NotSaved { waiting: 1, fault: Fault::Conflict { theirs, refusal: None } } = right.settled().await
-    else {
-        panic!("{:?}", right.keeper.saving())
-    };
-    assert_eq!(theirs.len(), 1);
-    assert_eq!(theirs[0].record, Some(ingredient(1, "Pear")));
-    assert_eq!(dump("test-conflict").await, before);
+    right.put(ingredient(8, "Kale"));
+    let Saving::AtOdds { changes } = right.settled().await else { panic!("{:?}", right.keeper.saving()) };
+    assert_eq!(changes.len(), 1);
+    let mut stored = left.book();
+    stored.apply(&Edit::Put(ingredient(8, "Kale"))).unwrap();
+    assert_eq!(Tab::open(&shelf).await.book(), stored);
+    right.keeper.keep_mine(0);
+    right.settled().await;
+    assert_eq!(Tab::open(&shelf).await.book(), right.book());
 }
 
 #[wasm_bindgen_test]
@@ -57,7 +58,7 @@ async fn a_book_is_not_created_over_another() {
     let shelf = stocked("create-twice").await;
     let before = dump("test-create-twice").await;
     let other = brimwright::book::Book::new(brimwright::book::Settings::new("Other"));
-    assert_eq!(shelf.create(ID, &other).await, Err(Fault::Behind));
+    assert_eq!(shelf.create(ID, &other, NOON).await, Err(Fault::Behind));
     assert_eq!(dump("test-create-twice").await, before);
 }
 
@@ -77,7 +78,7 @@ async fn a_removed_record_stays_as_a_row_without_one() {
 async fn rows_since_a_revision_are_those_saved_after_it() {
     let shelf = stocked("since").await;
     let other = brimwright::book::BookId::from_random(0xb10);
-    shelf.create(other, &book()).await.unwrap();
+    shelf.create(other, &book(), NOON).await.unwrap();
     let tab = Tab::open(&shelf).await;
     for (id, name) in [(1, "Pear"), (2, "Basil"), (1, "Quince")] {
         tab.put(ingredient(id, name));
@@ -117,7 +118,7 @@ async fn t07_a_damaged_row_is_kept_to_the_byte_and_reported() {
 async fn a_deleted_book_leaves_nothing_and_others_alone() {
     let shelf = stocked("delete").await;
     let other = brimwright::book::BookId::from_random(0xb10);
-    shelf.create(other, &book()).await.unwrap();
+    shelf.create(other, &book(), NOON).await.unwrap();
     let tab = Tab::open(&shelf).await;
     shelf.delete(ID).await.unwrap();
     assert_eq!(shelf.open(ID).await.map(|_| ()), Err(Fault::Gone));

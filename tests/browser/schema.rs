@@ -3,7 +3,7 @@
 use brimwright::store::{Fault, IndexedDb};
 use wasm_bindgen_test::wasm_bindgen_test;
 
-use crate::book::{ID, Tab, fresh, shelf, stocked};
+use crate::book::{ID, NOON, Tab, fresh, shelf, stocked};
 use crate::raw::{Misbehaving, databases, dump, open};
 
 async fn opened(name: &str) -> Result<(), Fault> {
@@ -103,7 +103,7 @@ async fn whole_books_are_written_to_the_disk_and_edits_at_once() {
     let name = fresh("durability").await;
     let shelf = shelf(&name).await;
     let counting = Misbehaving::counting_writes();
-    shelf.create(ID, &crate::book::book()).await.unwrap();
+    shelf.create(ID, &crate::book::book(), NOON).await.unwrap();
     assert_eq!((counting.count(), counting.durabilities()), (1, vec!["strict".to_string()]));
     let tab = Tab::open(&shelf).await;
     tab.put(crate::book::ingredient(1, "Pear"));

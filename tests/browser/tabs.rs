@@ -4,7 +4,7 @@ use brimwright::book::{Edit, IngredientId, Key};
 use brimwright::store::{IndexedDb, Notice, Shelf};
 use wasm_bindgen_test::wasm_bindgen_test;
 
-use crate::book::{ID, Notices, fresh, hearing_tab, ingredient, stocked};
+use crate::book::{ID, NOON, Notices, fresh, hearing_tab, ingredient, stocked};
 
 #[wasm_bindgen_test]
 async fn two_tabs_see_each_others_saves() {
@@ -28,7 +28,6 @@ async fn t03_edits_made_in_two_tabs_at_once_both_stand() {
         left.put(ingredient(id, "Pear"));
         right.put(ingredient(id + 100, "Basil"));
     }
-    // What waits is joined when the other's comes in: so there is no telling how many revisions.
     left.settled().await;
     right.settled().await;
     let (shelf, third) = hearing_tab("test-tabs-at-once").await;
@@ -45,7 +44,7 @@ async fn other_tabs_are_told_of_saves_and_deletions() {
     let notices = Notices::default();
     let _hearing = IndexedDb::open(&name, notices.hear()).await.unwrap();
     let shelf = Shelf::new(IndexedDb::open(&name, |_| {}).await.unwrap());
-    shelf.create(ID, &crate::book::book()).await.unwrap();
+    shelf.create(ID, &crate::book::book(), NOON).await.unwrap();
     assert_eq!(notices.next().await, Notice::Saved { book: ID, revision: 1 });
     shelf.delete(ID).await.unwrap();
     assert_eq!(notices.next().await, Notice::Deleted { book: ID });

@@ -9,6 +9,7 @@ mod estimates;
 mod files;
 mod fills;
 mod jumps;
+mod keeping;
 mod labels;
 mod levers;
 mod packages;
@@ -37,7 +38,7 @@ use brimwright::fill::{FillError, ScaleError};
 use brimwright::ledger::Trouble;
 use brimwright::measure::{Amount, Dimension, Exact, Overflow, ReadError, Share, Unit, Volume};
 use brimwright::price::PriceError;
-use brimwright::store::{Cause, Damage, Fault, Row, StoredBook};
+use brimwright::store::{Cause, Damage, Fault, StoredBook};
 use brimwright::words;
 use brimwright::yields::YieldError;
 
@@ -211,8 +212,7 @@ fn what_cannot_be_computed() {
 
 #[test]
 fn what_could_not_be_kept() {
-    let book = book();
-    let said = |fault: Fault| words::fault(&fault, &book);
+    let said = |fault: Fault| words::fault(&fault);
     assert_eq!(
         said(Fault::Full),
         "This device has no room left. Your changes are still on the screen: save a copy as a file, make room, then try again."
@@ -221,11 +221,13 @@ fn what_could_not_be_kept() {
         said(Fault::NewerVersionOpen),
         "A newer version is open in another tab. This tab no longer saves: load the page again to go on here."
     );
-    let ginger = Key::Ingredient(GINGER);
-    let theirs = Row { book: BookId::from_random(1), key: ginger, revision: 2, grew_from: 1, record: None };
     assert_eq!(
-        said(Fault::Conflict { theirs: vec![theirs], refusal: None }),
-        "Another tab changed Ginger too, and both cannot stand. Keep yours, or take theirs."
+        said(Fault::Deleted),
+        "This book was deleted in another tab. Keep what you see as a new book, or close it."
+    );
+    assert_eq!(
+        said(Fault::Gone),
+        "This book is no longer stored on this device: the browser may have cleared it. Keep what you see as a new book."
     );
     let causes = vec![Cause::Row { index: 0, why: "cut short".into() }];
     let stored = StoredBook { entry: None, rows: Vec::new() };

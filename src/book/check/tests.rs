@@ -58,6 +58,13 @@ fn plain_records_hold() {
 #[test]
 fn names() {
     assert_eq!(ingredient_with(|record| record.name = "  ".into()), is(Field::Name, Problem::Empty));
+    // Zero-width, bidi mark, soft hyphen, Hangul filler, Braille blank, no-break space, control.
+    for unseen in ["\u{200b}", "\u{202e}", "\u{ad}", "\u{3164}", "\u{2800}", "\u{a0}\u{2060} ", "\u{7}"] {
+        let empty = is(Field::Name, Problem::Empty);
+        assert_eq!(drink_with(|record| record.name = unseen.into()), empty, "{unseen:?}");
+        assert_eq!(ingredient_with(|record| record.name = unseen.repeat(3)), empty, "{unseen:?}");
+        assert_eq!(settings_with(|record| record.name = unseen.into()), empty, "{unseen:?}");
+    }
     assert_eq!(container_with(|record| record.name = "é".repeat(81)), is(Field::Name, Problem::TooLong));
     assert_eq!(drink_with(|record| record.name = "é".repeat(80)), None);
     assert_eq!(settings_with(|record| record.name = String::new()), is(Field::Name, Problem::Empty));
@@ -308,6 +315,7 @@ fn prices_seen() {
     };
     assert_eq!(with(|_| ()), None);
     assert_eq!(with(|seen| seen.place = " ".into()), is(Field::Place, Problem::Empty));
+    assert_eq!(with(|seen| seen.place = "\u{200b}".into()), is(Field::Place, Problem::Empty));
     assert_eq!(with(|seen| seen.place = "é".repeat(81)), is(Field::Place, Problem::TooLong));
     assert_eq!(with(|seen| seen.size = amount("1 lb")), is(Field::Size, Problem::NotAVolume));
     assert_eq!(with(|seen| seen.size = amount("0 mL")), is(Field::Size, Problem::NotPositive));

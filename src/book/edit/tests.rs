@@ -62,7 +62,7 @@ fn what_is_to_be_bought_stays_while_it_is_listed() {
     book.apply(&Edit::Put(Record::Ingredient(crate::support::ingredient(2, [])))).unwrap();
     book.apply(&Edit::Put(Record::BuyingList(buying_list(&[(2, 1, "3")])))).unwrap();
     let key = Key::Ingredient(ingredient_id(2));
-    assert_eq!(book.users(key), [Key::BuyingList]);
+    assert_eq!(book.needed_by(key), [Key::BuyingList]);
     assert_eq!(book.apply(&Edit::Remove(key)), Err(Refusal::InUse { key, by: vec![Key::BuyingList] }));
     book.apply(&Edit::Remove(Key::BuyingList)).unwrap();
     assert_eq!(book.apply(&Edit::Remove(key)).map(|_| ()), Ok(()));
@@ -168,14 +168,14 @@ fn sales_plans_and_trials_use_what_they_name() {
     let mut book = sold_and_planned();
     let users =
         ["offer:1-1", "offer:1-2", "week:2026-11-16", "week:2026-11-23", "scenario:1", "batch:2026-11-26", "trial:2"];
-    assert_eq!(book.users(Key::Drink(drink_id(1))), keys(&users));
+    assert_eq!(book.needed_by(Key::Drink(drink_id(1))), keys(&users));
     assert_eq!(
-        book.users(Key::Container(container_id(1))),
+        book.needed_by(Key::Container(container_id(1))),
         keys(&["offer:1-1", "week:2026-11-16", "scenario:1", "batch:2026-11-26"])
     );
     let container = Key::Container(container_id(2));
     let by = keys(&["offer:1-2", "week:2026-11-16", "week:2026-11-23", "scenario:1", "batch:2026-11-26"]);
-    assert_eq!(book.users(container), by);
+    assert_eq!(book.needed_by(container), by);
     assert_eq!(book.apply(&Edit::Remove(container)), Err(Refusal::InUse { key: container, by }));
     for key in keys(&[
         "batch:2026-11-26",
@@ -187,8 +187,11 @@ fn sales_plans_and_trials_use_what_they_name() {
         "settings",
         "offer:1-1",
     ]) {
-        assert_eq!(book.users(key), [], "{key}");
+        assert_eq!(book.needed_by(key), [], "{key}");
     }
+    // Only the menu is re-priced.
+    assert_eq!(book.repriced_by(Key::Drink(drink_id(1))), keys(&["offer:1-1", "offer:1-2"]));
+    assert_eq!(book.repriced_by(container), keys(&["offer:1-2"]));
     // What was sold stays when the size goes from the menu.
     book.apply(&Edit::Remove(Key::Offer(offer_id(1, 1)))).unwrap();
     assert_eq!(book.week(day("2026-11-16")).unwrap().sold.len(), 2);

@@ -33,7 +33,9 @@ impl Known {
     pub(super) fn commit(&self, change: &Change) -> Commit {
         let mut entry = self.entry.clone();
         entry.revision = entry.revision.saturating_add(1);
-        if let Some(Some(Record::Settings(settings))) = change.records.get(&Key::Settings) {
+        entry.changed = Some(change.at);
+        entry.drinks = Some(change.drinks);
+        if let Some(Some(Record::Settings(settings))) = change.is.get(&Key::Settings) {
             entry.name.clone_from(&settings.name);
             entry.invented = settings.invented;
         }
@@ -44,13 +46,8 @@ impl Known {
             grew_from: self.revisions.get(key).copied().unwrap_or(0),
             record: record.clone(),
         };
-        let rows = change.records.iter().map(row).collect();
-        Commit {
-            expected: self.entry.revision,
-            rows,
-            slips: change.slips.clone(),
-            durability: change.durability,
-            entry,
-        }
+        let rows = change.is.iter().map(row).collect();
+        let slips = change.slips.clone();
+        Commit { expected: self.entry.revision, rows, slips, durability: change.durability, entry }
     }
 }

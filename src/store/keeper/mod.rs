@@ -1,17 +1,22 @@
-//! The keeper of one open book: saves its edits in order, and takes in what other tabs save.
+//! The keeper of one open book: saves its changes in order, and takes in what other tabs save.
 
+mod at_odds;
+mod change;
 mod known;
 mod queue;
 
 use std::cell::{Cell, RefCell};
+use std::collections::BTreeSet;
 use std::fmt;
 use std::rc::Rc;
 
+pub use at_odds::AtOdds;
+pub use change::{Change, Why};
 pub(super) use known::Known;
-use queue::{Change, Queue};
+use queue::{Queue, Then, differences};
 
-use super::{Backing, Commit, Durability, Fault, Row, Slip, damage};
-use crate::book::{Applied, Book, BookId, Edit, Refusal};
+use super::{Backing, Cause, Commit, Damage, Fault, StoredBook, damage, news};
+use crate::book::{Book, BookId, Edit, Key, Refusal};
 
 /// Whether the open book is saved.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -21,36 +26,58 @@ pub enum Saving {
         /// The book's revision; at least 1.
         revision: u64,
     },
-    /// Edits are on their way.
+    /// Changes are on their way.
     Saving {
         /// How many.
         waiting: usize,
     },
-    /// Nothing moves until the next edit or [`Keeper::retry`]. No edit is dropped.
+    /// Nothing moves until the next change or [`Keeper::retry`]. No change is dropped.
     NotSaved {
-        /// How many edits wait; 0 where the trouble is with reading another tab's.
+        /// How many changes wait; 0 where the trouble is with reading another tab's.
         waiting: usize,
         /// Why.
         fault: Fault,
     },
+    /// What does not hold upon what another tab saved waits for the person to decide, by
+    /// [`Keeper::keep_mine`] and [`Keeper::take_theirs`]. Everything else is saved.
+    AtOdds {
+        /// Each of them; at least one.
+        changes: Vec<AtOdds>,
+    },
+}
+
+impl Saving {
+    /// Whether something would be lost if the page went now.
+    pub fn at_risk(&self) -> bool {
+        match self {
+            Saving::Saved { .. } => false,
+            Saving::Saving { .. } | Saving::AtOdds { .. } => true,
+            // What is stored nowhere is on the screen only.
+            Saving::NotSaved { waiting, fault } => *waiting > 0 || matches!(fault, Fault::Gone | Fault::Deleted),
+        }
+    }
 }
 
 /// What the app does on a keeper's behalf.
 pub struct Hooks {
     /// Shows whether the book is saved. Called at each change of it.
     pub saving: Box<dyn Fn(&Saving)>,
-    /// Applies to the book in memory, and does not save, what another tab saved:
-    /// [`news`](super::news) gives the edit. A refusal becomes a [`Fault::Conflict`].
-    pub news: Box<TakeIn>,
+    /// The book as it is on the screen.
+    pub book: Box<dyn Fn() -> Book>,
+    /// Applies to the book on the screen, and does not save, what another tab saved.
+    pub follow: Box<Follow>,
+    /// Applies to the book on the screen, and does not save, that the person gives up a change of
+    /// this name for what another tab saved: a step that Undo takes back.
+    pub give_up: Box<GiveUp>,
 }
 
-type TakeIn = dyn Fn(&[Row]) -> Result<(), Refusal>;
+type Follow = dyn Fn(&Edit) -> Result<(), Refusal>;
+type GiveUp = dyn Fn(&str, &Edit) -> Result<(), Refusal>;
 
 /// The keeper of one open book. Its clones are the same keeper.
 ///
-/// After a [`Fault::Conflict`] or [`Fault::Gone`] the app asks the person. To take the other
-/// tab's: open the book again. To keep one's own: open it again, apply [`Keeper::unsaved`] to it
-/// and save that with the new keeper. Either way this keeper is dropped.
+/// What waits is carried over to what other tabs save, field by field, by itself. A change that
+/// does not hold there is at odds, until the person decides; the others are saved meanwhile.
 pub struct Keeper<B> {
     inner: Rc<Inner<B>>,
 }
@@ -63,6 +90,8 @@ struct Inner<B> {
     news: Cell<bool>,
     fault: RefCell<Option<Fault>>,
     busy: Cell<bool>,
+    /// Whether another tab said that it deleted the book.
+    deleted: Cell<bool>,
     hooks: Hooks,
 }
 
@@ -75,6 +104,7 @@ impl<B: Backing> Keeper<B> {
             news: Cell::new(false),
             fault: RefCell::new(None),
             busy: Cell::new(false),
+            deleted: Cell::new(false),
             hooks,
         };
         Keeper { inner: Rc::new(inner) }
@@ -85,22 +115,33 @@ impl<B: Backing> Keeper<B> {
         self.inner.known.borrow().entry().id
     }
 
-    /// Saves what `applied` touched, as it now stands in `book`, and `slips` beside it: one
-    /// transaction, after those that wait. What stood in the way before is tried again.
-    pub fn save(&self, book: &Book, applied: &Applied, slips: Vec<Slip>, durability: Durability) {
-        if applied.touched.is_empty() {
+    /// Saves a change that was done to the book on the screen: one transaction, after those that
+    /// wait. What stood in the way before is tried again.
+    pub fn save(&self, change: Change) {
+        if change.is_void() {
             return;
         }
-        self.inner.queue.borrow_mut().push(Change::new(book, applied, slips, durability));
-        self.retry();
+        if self.inner.queue.borrow().at_odds().is_empty() {
+            self.inner.queue.borrow_mut().push(change);
+            self.retry();
+        } else {
+            self.decide(Then::Later(Box::new(change)));
+        }
     }
 
     /// Another tab saved this book as of `revision`.
     pub fn heard(&self, revision: u64) {
-        if revision > self.inner.known.borrow().entry().revision {
+        // A book that was deleted and brought back begins anew.
+        if self.inner.deleted.take() || revision > self.inner.known.borrow().entry().revision {
             self.inner.news.set(true);
             self.retry();
         }
+    }
+
+    /// Another tab deleted this book.
+    pub fn heard_deleted(&self) {
+        self.inner.deleted.set(true);
+        self.halt(Fault::Deleted);
     }
 
     /// Tries again what waits, as when the person made room.
@@ -109,41 +150,51 @@ impl<B: Backing> Keeper<B> {
         self.inner.backing.spawn(async move { keeper.work().await });
     }
 
+    /// Shows that nothing is saved any more, for this reason, until it is tried again.
+    pub fn halt(&self, fault: Fault) {
+        self.inner.fault.replace(Some(fault));
+        self.inner.tell();
+    }
+
     /// Whether the book is saved.
     pub fn saving(&self) -> Saving {
-        let waiting = self.inner.queue.borrow().len();
-        if let Some(fault) = self.inner.fault.borrow().clone() {
-            return Saving::NotSaved { waiting, fault };
-        }
-        match waiting {
-            0 => Saving::Saved { revision: self.inner.known.borrow().entry().revision },
-            _ => Saving::Saving { waiting },
-        }
+        self.inner.saving()
     }
 
-    /// What is not saved, as an edit of `stored`; none where everything is.
-    pub fn unsaved(&self, stored: &Book) -> Option<Edit> {
-        let change = self.inner.queue.borrow().as_one()?;
-        Some(Edit::records(stored, &change.records))
+    /// Puts the change at odds that stands at this place, from 0, over what the other tab did, and
+    /// saves it. What cannot be put over stays at odds.
+    pub fn keep_mine(&self, place: usize) {
+        self.decide(Then::Keep(place));
     }
 
-    fn tell(&self) {
-        (self.inner.hooks.saving)(&self.saving());
+    /// Drops the change at odds that stands at this place, from 0, for what the other tab did.
+    pub fn take_theirs(&self, place: usize) {
+        self.decide(Then::Drop(place));
+    }
+
+    fn decide(&self, then: Then) {
+        match self.inner.arrange(then) {
+            Ok(()) => self.retry(),
+            Err(refusal) => self.halt(self.inner.damaged(refusal)),
+        }
     }
 
     async fn work(&self) {
-        if self.inner.busy.replace(true) {
-            self.tell();
+        let inner = &self.inner;
+        if inner.busy.replace(true) {
+            inner.tell();
             return;
         }
-        self.inner.fault.replace(None);
+        inner.fault.replace(None);
         let fault = loop {
-            let step = if self.inner.news.get() {
-                self.catch_up().await
+            let step = if inner.deleted.get() {
+                Err(Fault::Deleted)
+            } else if inner.news.get() {
+                inner.catch_up().await
             } else {
-                let commit = self.inner.queue.borrow().first().map(|change| self.inner.known.borrow().commit(change));
+                let commit = inner.queue.borrow().first().map(|change| inner.known.borrow().commit(change));
                 match commit {
-                    Some(commit) => self.write(commit).await,
+                    Some(commit) => inner.write(commit).await,
                     None => break None,
                 }
             };
@@ -151,56 +202,121 @@ impl<B: Backing> Keeper<B> {
                 break Some(fault);
             }
         };
-        self.inner.fault.replace(fault);
-        self.inner.busy.set(false);
-        self.tell();
+        inner.fault.replace(fault);
+        inner.busy.set(false);
+        inner.tell();
+    }
+}
+
+impl<B: Backing> Inner<B> {
+    fn saving(&self) -> Saving {
+        let queue = self.queue.borrow();
+        if let Some(fault) = self.fault.borrow().clone() {
+            return Saving::NotSaved { waiting: queue.len(), fault };
+        }
+        match (queue.first(), queue.at_odds()) {
+            (Some(_), _) => Saving::Saving { waiting: queue.len() },
+            (None, []) => Saving::Saved { revision: self.known.borrow().entry().revision },
+            (None, changes) => Saving::AtOdds { changes: changes.to_vec() },
+        }
+    }
+
+    fn tell(&self) {
+        (self.hooks.saving)(&self.saving());
+    }
+
+    /// What is stored does not hold together.
+    fn damaged(&self, refusal: Refusal) -> Fault {
+        let book = self.known.borrow().entry().id;
+        Fault::Damaged(Box::new(Damage { book, stored: StoredBook::default(), causes: vec![Cause::Book(refusal)] }))
     }
 
     async fn write(&self, commit: Commit) -> Result<(), Fault> {
         self.tell();
-        match self.inner.backing.commit(&commit).await {
+        match self.backing.commit(&commit).await {
             Ok(()) => {
-                self.inner.known.borrow_mut().take(commit.entry, &commit.rows);
-                self.inner.queue.borrow_mut().pop();
+                self.known.borrow_mut().take(commit.entry, &commit.rows);
+                self.queue.borrow_mut().pop();
                 Ok(())
             }
             Err(Fault::Behind) => {
-                self.inner.news.set(true);
+                self.news.set(true);
                 Ok(())
             }
             Err(fault) => Err(fault),
         }
     }
 
-    /// Takes in what other tabs saved, so that what waits here can be saved upon it.
+    /// Takes in what other tabs saved, and carries over to it what waits here.
     async fn catch_up(&self) -> Result<(), Fault> {
         let (id, revision) = {
-            let known = self.inner.known.borrow();
+            let known = self.known.borrow();
             (known.entry().id, known.entry().revision)
         };
-        let stored = self.inner.backing.book(id, revision).await?;
+        let stored = self.backing.book(id, revision).await?;
         let (entry, mut rows) = damage::read(id, stored)?;
         if entry.revision < revision {
-            return Err(Fault::Conflict { theirs: rows, refusal: None });
+            return self.begin_again(id).await;
         }
         // A transaction whose answer was lost may have been written all the same.
-        let own = self.inner.queue.borrow().first().map(|change| self.inner.known.borrow().commit(change).rows);
+        let own = self.queue.borrow().first().map(|change| self.known.borrow().commit(change).rows);
         if let Some(own) = own.filter(|own| own.iter().all(|row| rows.contains(row))) {
             rows.retain(|row| !own.contains(row));
-            self.inner.known.borrow_mut().take(entry.clone(), &own);
-            self.inner.queue.borrow_mut().pop();
-        }
-        if rows.iter().any(|row| self.inner.queue.borrow().touches(row.key)) {
-            return Err(Fault::Conflict { theirs: rows, refusal: None });
+            self.known.borrow_mut().take(entry.clone(), &own);
+            self.queue.borrow_mut().pop();
         }
         if !rows.is_empty() {
-            let taken = (self.inner.hooks.news)(&rows);
-            taken.map_err(|refusal| Fault::Conflict { theirs: rows.clone(), refusal: Some(refusal) })?;
+            let screen = (self.hooks.book)();
+            let was_stored = self.queue.borrow().stored(&screen, None);
+            let taken = was_stored.and_then(|mut stored| {
+                let news = news(&stored, &rows);
+                let keys = stored.apply(&news)?.touched;
+                self.show(stored, &screen, keys, Then::Nothing)
+            });
+            taken.map_err(|refusal| self.damaged(refusal))?;
         }
-        self.inner.known.borrow_mut().take(entry, &rows);
-        self.inner.queue.borrow_mut().join();
-        self.inner.news.set(false);
+        self.known.borrow_mut().take(entry, &rows);
+        self.news.set(false);
         Ok(())
+    }
+
+    /// Takes in a book that began anew at its id, as one that was deleted and brought back.
+    async fn begin_again(&self, id: BookId) -> Result<(), Fault> {
+        let stored = self.backing.book(id, 0).await?;
+        let (entry, rows, book) = damage::open(id, stored)?;
+        let screen = (self.hooks.book)();
+        let keys = screen.records().chain(book.records()).map(|record| record.key()).collect();
+        self.show(book, &screen, keys, Then::Nothing).map_err(|refusal| self.damaged(refusal))?;
+        self.known.replace(Known::new(entry, &rows));
+        self.news.set(false);
+        Ok(())
+    }
+
+    /// Arranges anew what waits, upon what is stored already.
+    fn arrange(&self, then: Then) -> Result<(), Refusal> {
+        let screen = (self.hooks.book)();
+        let later = if let Then::Later(change) = &then { Some(change.as_ref()) } else { None };
+        let stored = self.queue.borrow().stored(&screen, later)?;
+        let keys = later.iter().flat_map(|change| change.is.keys().copied()).collect();
+        self.show(stored, &screen, keys, then)
+    }
+
+    /// Shows what is stored with what waits upon it. `keys` are the records that may differ from
+    /// the screen besides those that wait.
+    fn show(&self, stored: Book, screen: &Book, mut keys: BTreeSet<Key>, then: Then) -> Result<(), Refusal> {
+        let dropped = match &then {
+            Then::Drop(place) => self.queue.borrow().at_odds().get(*place).map(|item| item.name().to_string()),
+            Then::Nothing | Then::Later(_) | Then::Keep(_) => None,
+        };
+        keys.extend(self.queue.borrow().keys());
+        let book = self.queue.borrow_mut().carry_over(stored, screen, then);
+        keys.extend(self.queue.borrow().keys());
+        let edit = differences(screen, book.at(&keys));
+        match (edit.keys().is_empty(), dropped) {
+            (true, _) => Ok(()),
+            (false, Some(name)) => (self.hooks.give_up)(&name, &edit),
+            (false, None) => (self.hooks.follow)(&edit),
+        }
     }
 }
 

@@ -1,72 +1,147 @@
-//! Edits that wait to be saved.
+//! Changes that wait to be saved.
 
 use std::collections::{BTreeMap, VecDeque};
 
-use crate::book::{Applied, Book, Key, Record};
-use crate::store::{Durability, Slip};
+use super::at_odds::AtOdds;
+use super::change::{Change, Why};
+use crate::book::{Book, Edit, Key, Record, Refusal};
 
-/// What one edit touched, as it stood after it (none where the edit removed it), and the slips to
-/// write with it.
-#[derive(Clone, Debug)]
-pub(super) struct Change {
-    pub(super) records: BTreeMap<Key, Option<Record>>,
-    pub(super) slips: Vec<Slip>,
-    pub(super) durability: Durability,
+/// What happens once what waits is carried over.
+#[derive(Debug)]
+pub(super) enum Then {
+    /// Nothing else.
+    Nothing,
+    /// This change came last, and is on the screen too.
+    Later(Box<Change>),
+    /// The person keeps the change at odds at this place, from 0.
+    Keep(usize),
+    /// The person drops it.
+    Drop(usize),
 }
 
-impl Change {
-    pub(super) fn new(book: &Book, applied: &Applied, slips: Vec<Slip>, durability: Durability) -> Change {
-        let mut records = BTreeMap::new();
-        records.extend(applied.touched.iter().map(|key| (*key, book.record(*key))));
-        Change { records, slips, durability }
-    }
-}
-
-/// Edits that wait to be saved, the oldest first.
+/// Changes that wait to be saved, the oldest first; and those that wait for the person to decide.
+///
+/// The book on the screen is the stored one with the waiting changes on it, and then those at
+/// odds that can be kept.
 #[derive(Debug, Default)]
-pub(super) struct Queue(VecDeque<Change>);
+pub(super) struct Queue {
+    waiting: VecDeque<Change>,
+    at_odds: Vec<AtOdds>,
+}
 
 impl Queue {
     pub(super) fn push(&mut self, change: Change) {
-        self.0.push_back(change);
+        self.waiting.push_back(change);
     }
 
     pub(super) fn first(&self) -> Option<&Change> {
-        self.0.front()
+        self.waiting.front()
     }
 
     pub(super) fn pop(&mut self) {
-        self.0.pop_front();
+        self.waiting.pop_front();
     }
 
+    /// How many changes are not saved.
     pub(super) fn len(&self) -> usize {
-        self.0.len()
+        self.waiting.len().saturating_add(self.at_odds.len())
     }
 
-    pub(super) fn touches(&self, key: Key) -> bool {
-        self.0.iter().any(|change| change.records.contains_key(&key))
+    pub(super) fn at_odds(&self) -> &[AtOdds] {
+        &self.at_odds
     }
 
-    /// Everything that waits as one change; none where nothing does.
-    pub(super) fn as_one(&self) -> Option<Change> {
-        let mut changes = self.0.iter().cloned();
-        let first = changes.next()?;
-        Some(changes.fold(first, |mut one, next| {
-            one.records.extend(next.records);
-            // Written in this order, so that of two with one id the later stays.
-            one.slips.extend(next.slips);
-            if next.durability == Durability::Strict {
-                one.durability = Durability::Strict;
+    fn on_screen(&self) -> impl Iterator<Item = &Change> {
+        let kept = self.at_odds.iter().filter(|item| item.can_be_kept);
+        self.waiting.iter().chain(kept.flat_map(AtOdds::steps))
+    }
+
+    /// The book as it is stored: `screen` without what waits, and without `later`, which came last.
+    pub(super) fn stored(&self, screen: &Book, later: Option<&Change>) -> Result<Book, Refusal> {
+        let mut was: BTreeMap<Key, Option<Record>> = BTreeMap::new();
+        for change in self.on_screen().chain(later) {
+            for (key, record) in &change.was {
+                was.entry(*key).or_insert_with(|| record.clone());
             }
-            one
-        }))
+        }
+        let mut stored = screen.clone();
+        let back = differences(&stored, was);
+        stored.apply(&back)?;
+        Ok(stored)
     }
 
-    /// Makes one change of everything that waits. Once another tab's edits have come in between,
-    /// only the book that they all lead to is known to hold, not the steps on the way.
-    pub(super) fn join(&mut self) {
-        if let Some(one) = self.as_one() {
-            self.0 = VecDeque::from([one]);
+    /// Carries what waits over to `stored`, change by change; what does not hold there is then at
+    /// odds. Gives the book for the screen.
+    pub(super) fn carry_over(&mut self, stored: Book, screen: &Book, then: Then) -> Book {
+        let mut book = stored;
+        let mut at_odds = std::mem::take(&mut self.at_odds);
+        let mut waiting = std::mem::take(&mut self.waiting);
+        while let Some(change) = waiting.pop_front() {
+            match change.carried_over(&mut book) {
+                Ok(carried) => self.take_in(carried),
+                Err(why) => {
+                    // On the way something may not hold that all of it together does.
+                    let all = waiting.iter().cloned().fold(change.clone(), Change::with);
+                    match all.carried_over(&mut book) {
+                        Ok(carried) => {
+                            self.take_in(carried);
+                            waiting.clear();
+                        }
+                        Err(_) => set_aside(&mut at_odds, change, why, screen),
+                    }
+                }
+            }
+        }
+        match then {
+            Then::Nothing => {}
+            Then::Later(change) => match at_odds.iter_mut().find(|item| item.takes(&change)) {
+                Some(item) => item.join(*change),
+                None => match change.carried_over(&mut book) {
+                    Ok(carried) => self.take_in(carried),
+                    Err(why) => set_aside(&mut at_odds, *change, why, screen),
+                },
+            },
+            Then::Keep(place) if place < at_odds.len() => {
+                let mut item = at_odds.remove(place);
+                match item.put_over(&mut book) {
+                    Some(change) if item.can_be_kept => self.push(change),
+                    Some(_) => at_odds.insert(place, item),
+                    None => {}
+                }
+            }
+            Then::Drop(place) if place < at_odds.len() => drop(at_odds.remove(place)),
+            Then::Keep(_) | Then::Drop(_) => {}
+        }
+        for mut item in at_odds {
+            if item.put_over(&mut book).is_some() {
+                self.at_odds.push(item);
+            }
+        }
+        book
+    }
+
+    /// Every record that what waits is about.
+    pub(super) fn keys(&self) -> impl Iterator<Item = Key> {
+        let at_odds = self.at_odds.iter().flat_map(AtOdds::steps);
+        self.waiting.iter().chain(at_odds).flat_map(|change| change.is.keys().copied())
+    }
+
+    fn take_in(&mut self, change: Change) {
+        if !change.is_void() {
+            self.push(change);
         }
     }
+}
+
+fn set_aside(at_odds: &mut Vec<AtOdds>, change: Change, why: Why, screen: &Book) {
+    match at_odds.iter_mut().find(|item| item.takes(&change) || item.holds_up(&change)) {
+        Some(item) => item.join(change),
+        None => at_odds.push(AtOdds::new(change, why, screen)),
+    }
+}
+
+/// The edit that brings `book` to these records: of those that are otherwise there.
+pub(super) fn differences(book: &Book, mut records: BTreeMap<Key, Option<Record>>) -> Edit {
+    records.retain(|key, record| book.record(*key) != *record);
+    Edit::records(book, &records)
 }

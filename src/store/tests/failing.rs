@@ -17,7 +17,7 @@ fn a_created_book_opens_as_it_was_and_is_listed() {
 fn a_book_is_not_created_over_another() {
     let storage = storage();
     let empty = Book::new(Settings::new("Empty"));
-    let refused = run(&storage, |shelf| async move { shelf.create(ID, &empty).await });
+    let refused = run(&storage, |shelf| async move { shelf.create(ID, &empty, NOON).await });
     assert_eq!(refused, Err(Fault::Behind));
     assert_eq!(stored(&storage), book());
 }
@@ -146,6 +146,28 @@ fn the_list_follows_the_name() {
     let listed = run(&storage, |shelf| async move { shelf.books().await }).unwrap();
     let [Listed::Book(entry)] = &listed[..] else { panic!("{listed:?}") };
     assert_eq!((entry.name.as_str(), entry.invented, entry.revision), ("Bridge bar", true, 2));
+}
+
+#[test]
+fn the_list_says_how_many_drinks_a_book_has_and_when_it_was_changed() {
+    let listed = |storage: &InMemory| {
+        let listed = run(storage, |shelf| async move { shelf.books().await }).unwrap();
+        let [Listed::Book(entry)] = &listed[..] else { panic!("{listed:?}") };
+        (entry.drinks, entry.changed)
+    };
+    let storage = storage();
+    assert_eq!(listed(&storage), (Some(1), Some(NOON)));
+    let tab = Tab::open(&storage);
+    tab.put(drink(2, &[1]));
+    storage.run();
+    assert_eq!(listed(&storage), (Some(2), Some(NOON + 60_000)));
+    tab.edit(&Edit::Remove(Key::Drink(DrinkId::from_random(1))));
+    storage.run();
+    assert_eq!(listed(&storage), (Some(1), Some(NOON + 60_000)));
+    // An entry of the time before still reads.
+    storage.set_entry(ID, r#"{"id":"b1","name":"Corner bar","invented":false,"revision":3}"#);
+    assert_eq!(listed(&storage), (None, None));
+    assert_eq!(stored(&storage), tab.book());
 }
 
 #[test]

@@ -8,7 +8,7 @@ mod tabs;
 use std::cell::RefCell;
 use std::rc::Rc;
 
-use super::{Durability, Hooks, InMemory, Keeper, Opened, Row, Saving, Shelf, news};
+use super::{Change, Hooks, InMemory, Keeper, Opened, Row, Saving, Shelf};
 use crate::book::{
     Book, BookId, Drink, DrinkId, DrinkKind, Edit, Ingredient, IngredientId, Labour, Line, LineId, Record, Scaling,
     Settings, Stage,
@@ -16,6 +16,9 @@ use crate::book::{
 use crate::measure::{Amount, Exact, Money, Share, Unit};
 
 pub(super) const ID: BookId = BookId::from_random(0xb1);
+
+/// When the book was put on the shelf; each change comes a minute later.
+pub(super) const NOON: u64 = 1_795_780_800_000;
 
 pub(super) fn ingredient(id: u64, name: &str) -> Record {
     Record::Ingredient(Ingredient::named(IngredientId::from_random(id), name))
@@ -56,7 +59,7 @@ pub(super) fn book() -> Book {
 /// A storage with that book on it.
 pub(super) fn storage() -> InMemory {
     let storage = InMemory::default();
-    run(&storage, |shelf| async move { shelf.create(ID, &book()).await }).unwrap();
+    run(&storage, |shelf| async move { shelf.create(ID, &book(), NOON).await }).unwrap();
     storage
 }
 
@@ -94,24 +97,42 @@ pub(super) struct Tab {
 
 impl Tab {
     pub(super) fn open(storage: &InMemory) -> Tab {
+        Tab::telling(storage, || {})
+    }
+
+    /// Tells each time when something was saved or could not be.
+    pub(super) fn telling(storage: &InMemory, tell: impl Fn() + 'static) -> Tab {
         let (book, opened) = open(storage);
         let (book, told) = (Rc::new(RefCell::new(book)), Rc::new(RefCell::new(Vec::new())));
-        let (telling, taking) = (Rc::clone(&told), Rc::clone(&book));
+        let telling = Rc::clone(&told);
+        let reading = Rc::clone(&book);
+        let apply = |book: &Rc<RefCell<Book>>| {
+            let book = Rc::clone(book);
+            move |edit: &Edit| book.borrow_mut().apply(edit).map(|_| ())
+        };
+        let (follow, give_up) = (apply(&book), apply(&book));
         let hooks = Hooks {
-            saving: Box::new(move |saving| telling.borrow_mut().push(saving.clone())),
-            news: Box::new(move |rows: &[Row]| {
-                let mut book = taking.borrow_mut();
-                let edit = news(&book, rows);
-                book.apply(&edit).map(|_| ())
+            saving: Box::new(move |saving| {
+                telling.borrow_mut().push(saving.clone());
+                tell();
             }),
+            book: Box::new(move || reading.borrow().clone()),
+            follow: Box::new(follow),
+            give_up: Box::new(move |_, edit| give_up(edit)),
         };
         Tab { book, keeper: opened.keep(hooks), told }
     }
 
     pub(super) fn edit(&self, edit: &Edit) {
+        self.step("An edit", edit);
+    }
+
+    pub(super) fn step(&self, name: &str, edit: &Edit) {
         let mut book = self.book.borrow_mut();
         let applied = book.apply(edit).unwrap();
-        self.keeper.save(&book, &applied, Vec::new(), Durability::Relaxed);
+        let change = Change::new(name, NOON + 60_000, &book, &applied);
+        drop(book);
+        self.keeper.save(change);
     }
 
     pub(super) fn put(&self, record: Record) {

@@ -10,7 +10,7 @@ use std::rc::Rc;
 
 use super::{Deed, Hindrance, History, Reach, Session, Stands, Walk};
 use crate::book::{Book, BookId, Edit, Goods, Ingredient, Key, Record};
-use crate::store::{Backing, Drawer, Durability, Hooks, InMemory, Keeper, Row, Saving, Shelf, Slip, news};
+use crate::store::{Backing, Change, Drawer, Durability, Hooks, InMemory, Keeper, Saving, Shelf, Slip};
 use crate::support::{batch, container, drink, ingredient, ingredient_id, line, money, offer, pack, pack_id, settings};
 use crate::words;
 
@@ -38,7 +38,7 @@ fn named(id: u64, name: &str) -> Ingredient {
 /// A storage with that book on it.
 fn storage() -> InMemory {
     let storage = InMemory::default();
-    run(&storage, |shelf| async move { shelf.create(ID, &book()).await }).unwrap();
+    run(&storage, |shelf| async move { shelf.create(ID, &book(), NOON).await }).unwrap();
     storage
 }
 
@@ -73,24 +73,25 @@ impl Tab {
         let (book, opened) = run(storage, |shelf| async move { shelf.open(ID).await }).unwrap();
         let history = Rc::new(RefCell::new(History::open(ID, number, opened.steps())));
         let book = Rc::new(RefCell::new(book));
-        let (taking, following) = (Rc::clone(&book), Rc::clone(&history));
+        let (reading, taking, following) = (Rc::clone(&book), Rc::clone(&book), Rc::clone(&history));
         let hooks = Hooks {
             saving: Box::new(|_| {}),
-            news: Box::new(move |rows: &[Row]| {
-                let mut book = taking.borrow_mut();
-                let edit = news(&book, rows);
+            book: Box::new(move || reading.borrow().clone()),
+            follow: Box::new(move |edit| {
                 following.borrow_mut().follow();
-                book.apply(&edit).map(|_| ())
+                taking.borrow_mut().apply(edit).map(|_| ())
             }),
+            give_up: Box::new(|_, _| Ok(())),
         };
         Tab { book, history, keeper: opened.keep(hooks), now: Cell::new(NOON) }
     }
 
     fn walk(&self, walk: impl FnOnce(&mut History, &mut Book) -> Walk) -> Walk {
-        let (mut book, mut history) = (self.book.borrow_mut(), self.history.borrow_mut());
-        let walked = walk(&mut history, &mut book);
-        if let Walk::Done { applied, .. } = &walked {
-            self.keeper.save(&book, applied, history.take_slips(), Durability::Relaxed);
+        let walked = walk(&mut self.history.borrow_mut(), &mut self.book.borrow_mut());
+        if let Walk::Done { name, applied } = &walked {
+            let change = Change::new(name, self.now.get(), &self.book.borrow(), applied);
+            let slips = self.history.borrow_mut().take_slips();
+            self.keeper.save(change.beside(slips, Durability::Relaxed));
         }
         walked
     }

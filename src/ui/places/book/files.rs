@@ -8,7 +8,7 @@ use web_sys::HtmlInputElement;
 use crate::book::Book;
 use crate::exchange::{LeftOut, Preview, TakenIn, preview};
 use crate::ui::files::{book_of, file_name, save_book_file, save_text};
-use crate::ui::library::Library;
+use crate::ui::library::{Library, Way};
 use crate::ui::live::{live, press, text, when};
 use crate::ui::parts::Section;
 use crate::ui::state::AppState;
@@ -74,7 +74,7 @@ pub fn Files() -> impl IntoView {
     let add = move || {
         if let Some(wanted) = incoming.get_untracked() {
             incoming.set(None);
-            library.add(wanted.book);
+            library.go(Way::Add(Box::new(wanted.book)));
         }
     };
     let sentence = text(move || refused.get().unwrap_or_default());

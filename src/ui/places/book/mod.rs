@@ -6,7 +6,7 @@ mod settings;
 use leptos::prelude::*;
 
 use super::counter::LockDevice;
-use crate::ui::library::{Library, Phase};
+use crate::ui::library::{Library, Phase, Way};
 use crate::ui::live::{press, text, trouble, when};
 use crate::ui::parts::Section;
 use crate::ui::state::AppState;
@@ -19,8 +19,8 @@ pub fn BookPage() -> impl IntoView {
     let armed = RwSignal::new(false);
     let delete = move || {
         if let Phase::Open(id) = library.phase.get_untracked() {
-            library.leave();
-            library.delete(id);
+            armed.set(false);
+            library.go(Way::Delete(id));
         }
     };
     let name = text(move || state.book.with(|book| book.settings().name.clone()));
@@ -71,7 +71,7 @@ pub fn BookPage() -> impl IntoView {
                 <button class="button" on:click=press(move || library.open_demo())>
                     "Open the demo book"
                 </button>
-                <button class="quiet" on:click=press(move || library.leave())>
+                <button class="quiet" on:click=press(move || library.go(Way::Close))>
                     "Close this book"
                 </button>
                 <button class="quiet" on:click=press(move || armed.update(|armed| *armed = !*armed))>

@@ -1,0 +1,77 @@
+//! Leaving the open book: nothing that is not saved is left behind unasked.
+
+use super::Library;
+use crate::book::{Book, BookId};
+use crate::store::Backing;
+
+/// A way out of the open book, or to the first one.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Way {
+    /// To the choice of books.
+    Close,
+    /// To another book.
+    Open(BookId),
+    /// To a new book.
+    Add(Box<Book>),
+    /// A book is deleted from the shelf. The file that it can be saved as is the only way back.
+    Delete(BookId),
+    /// To the new version of the app.
+    Update,
+}
+
+impl<B: Backing> Library<B> {
+    /// Goes a way. While something of the open book is not saved, the person is asked first; once
+    /// it is saved after all, the way is gone by itself.
+    pub fn go(&self, way: Way) {
+        self.inner.refused.replace(None);
+        self.inner.way.replace(Some(way));
+        if self.at_risk() {
+            self.retry();
+        }
+        self.go_on();
+        self.inner.device.show();
+    }
+
+    /// The way that waits for the person's word, since something is not saved.
+    pub fn leaving(&self) -> Option<Way> {
+        self.inner.way.borrow().clone()
+    }
+
+    /// Goes the way that waits, though something is lost.
+    pub fn leave_anyway(&self) {
+        if let Some(way) = self.inner.way.take() {
+            self.set_off(way);
+        }
+    }
+
+    /// Stays in the open book.
+    pub fn stay(&self) {
+        self.inner.way.replace(None);
+        self.inner.device.show();
+    }
+
+    /// Whether something would be lost if the page went now.
+    pub fn at_risk(&self) -> bool {
+        self.inner.keeper.borrow().as_ref().is_some_and(|keeper| keeper.saving().at_risk())
+    }
+
+    /// Goes the way that waits, where nothing is lost any more.
+    pub(super) fn go_on(&self) {
+        if !self.at_risk()
+            && let Some(way) = self.inner.way.take()
+        {
+            self.set_off(way);
+        }
+    }
+
+    fn set_off(&self, way: Way) {
+        match way {
+            Way::Close => self.spawn(|library| async move { library.close_now().await }),
+            Way::Open(id) => self.spawn(move |library| async move { library.open_now(id).await }),
+            Way::Add(book) => self.spawn(move |library| async move { library.add_now(*book).await }),
+            Way::Delete(id) => self.spawn(move |library| async move { library.delete_now(id).await }),
+            Way::Update => self.inner.device.update(),
+        }
+        self.inner.device.show();
+    }
+}

@@ -1,0 +1,428 @@
+//! The books on this device: which is open, opening another, making and deleting them; and what
+//! stands between a person and leaving a book whose changes are not saved.
+
+mod leaving;
+#[cfg(all(test, not(target_arch = "wasm32")))]
+mod tests;
+
+use std::cell::{Cell, RefCell};
+use std::collections::BTreeMap;
+use std::fmt;
+use std::rc::Rc;
+
+use crate::book::{Book, BookId, Edit, Refusal, Settings};
+use crate::store::{Backing, Change, Fault, Hooks, Keeper, Listed, Notice, Opened, Saving, Shelf, Slip};
+use crate::words;
+
+pub use leaving::Way;
+
+/// What is on the screen.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Phase {
+    /// The books are being opened.
+    Opening,
+    /// No book is open: the person chooses.
+    Choosing,
+    /// A book is open.
+    Open(BookId),
+    /// Something stands in the way.
+    Stuck(Fault),
+}
+
+/// What the device remembers besides the books.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Remembered {
+    /// The book that was open last.
+    pub open_book: Option<BookId>,
+    /// Whether a book was saved here before.
+    pub had_books: bool,
+}
+
+/// What a library asks of the device that it is on.
+pub trait Device {
+    /// What is remembered.
+    fn remembered(&self) -> Remembered;
+    /// Remembers which book is open.
+    fn note_open(&self, book: Option<BookId>);
+    /// Remembers the last saved revision of the open book.
+    fn note_revision(&self, revision: u64);
+    /// A random number.
+    fn random(&self) -> u64;
+    /// The time, in milliseconds since 1970.
+    fn now(&self) -> u64;
+    /// Shows anew what the library has to show.
+    fn show(&self);
+    /// Goes to the first screen of a book, since a new one opens.
+    fn go_to_start(&self);
+    /// Goes over to the new version of the app, which loads the page anew.
+    fn update(&self);
+}
+
+/// The open book on the screen.
+pub trait Desk {
+    /// The book as it is there.
+    fn book(&self) -> Book;
+    /// Applies what another tab saved: no step of the person's, and nothing to save.
+    ///
+    /// # Errors
+    /// The [`Refusal`]; nothing is changed.
+    fn follow(&self, edit: &Edit) -> Result<(), Refusal>;
+    /// Applies that the person gives up a change of this name: a step that Undo takes back, and
+    /// nothing to save.
+    ///
+    /// # Errors
+    /// The [`Refusal`]; nothing is changed.
+    fn give_up(&self, name: &str, edit: &Edit) -> Result<(), Refusal>;
+}
+
+/// Why the last wish could not be met.
+#[derive(Clone, Debug, PartialEq, Eq)]
+struct Refused {
+    sentence: String,
+    /// Whether it no longer holds once something can be saved again.
+    until_saved: bool,
+}
+
+/// The books on this device. Its clones are the same library.
+pub struct Library<B: Backing> {
+    inner: Rc<Inner<B>>,
+}
+
+struct Inner<B: Backing> {
+    device: Rc<dyn Device>,
+    shelf: RefCell<Option<Shelf<B>>>,
+    phase: RefCell<Phase>,
+    books: RefCell<Vec<Listed>>,
+    saving: RefCell<Saving>,
+    refused: RefCell<Option<Refused>>,
+    emptied: Cell<bool>,
+    /// The book that was just opened, until it is on the screen.
+    opened: RefCell<Option<(Book, Opened<B>)>>,
+    /// How many books were opened.
+    openings: Cell<u64>,
+    keeper: RefCell<Option<Keeper<B>>>,
+    /// How many books were put on the screen: what the keepers before say is of no concern.
+    seated: Cell<u64>,
+    /// The last revision of each book that another tab told of.
+    heard: RefCell<BTreeMap<BookId, u64>>,
+    /// Where the person wants to go, while something is not saved.
+    way: RefCell<Option<Way>>,
+}
+
+impl<B: Backing> Library<B> {
+    /// A library that has no books yet: [`Library::start`] gives it its shelf.
+    pub fn new(device: Rc<dyn Device>) -> Library<B> {
+        let inner = Inner {
+            device,
+            shelf: RefCell::new(None),
+            phase: RefCell::new(Phase::Opening),
+            books: RefCell::default(),
+            saving: RefCell::new(Saving::Saved { revision: 1 }),
+            refused: RefCell::new(None),
+            emptied: Cell::new(false),
+            opened: RefCell::new(None),
+            openings: Cell::new(0),
+            keeper: RefCell::new(None),
+            seated: Cell::new(0),
+            heard: RefCell::default(),
+            way: RefCell::new(None),
+        };
+        Library { inner: Rc::new(inner) }
+    }
+
+    /// Opens the book that was open last, or the only one; else the person chooses.
+    pub fn start(&self, backing: B) {
+        self.inner.shelf.replace(Some(Shelf::new(backing)));
+        self.spawn(|library| async move { library.choose_or_open().await });
+    }
+
+    /// Something stands in the way of every book.
+    pub fn stuck(&self, fault: Fault) {
+        self.set_phase(Phase::Stuck(fault));
+    }
+
+    /// What is on the screen.
+    pub fn phase(&self) -> Phase {
+        self.inner.phase.borrow().clone()
+    }
+
+    /// The books.
+    pub fn books(&self) -> Vec<Listed> {
+        self.inner.books.borrow().clone()
+    }
+
+    /// Whether the open book is saved.
+    pub fn saving(&self) -> Saving {
+        self.inner.saving.borrow().clone()
+    }
+
+    /// Why the last wish could not be met, as a sentence; none once that no longer holds.
+    pub fn refused(&self) -> Option<String> {
+        self.inner.refused.borrow().as_ref().map(|refused| refused.sentence.clone())
+    }
+
+    /// Whether this device had books before, though none are here now.
+    pub fn emptied(&self) -> bool {
+        self.inner.emptied.get()
+    }
+
+    /// The book that was just opened, to be put on the screen, with the steps kept beside it: none
+    /// where it is there already.
+    pub fn opened(&self) -> Option<(BookId, Book, Vec<Slip>)> {
+        let opened = self.inner.opened.borrow();
+        opened.as_ref().map(|(book, opened)| (opened.entry().id, book.clone(), opened.steps().to_vec()))
+    }
+
+    /// How many books were opened: each is to be put on the screen.
+    pub fn openings(&self) -> u64 {
+        self.inner.openings.get()
+    }
+
+    /// The book that was just opened is on the screen, and is kept from now on.
+    pub fn seat(&self, desk: Rc<dyn Desk>) {
+        let Some((_, opened)) = self.inner.opened.take() else { return };
+        let seat = self.inner.seated.get().wrapping_add(1);
+        self.inner.seated.set(seat);
+        let (id, revision) = (opened.entry().id, opened.entry().revision);
+        let library = self.clone();
+        let (reading, following, giving_up) = (Rc::clone(&desk), Rc::clone(&desk), desk);
+        let keeper = opened.keep(Hooks {
+            saving: Box::new(move |saving| {
+                if library.inner.seated.get() == seat {
+                    library.saved(saving);
+                }
+            }),
+            book: Box::new(move || reading.book()),
+            follow: Box::new(move |edit| following.follow(edit)),
+            give_up: Box::new(move |name, edit| giving_up.give_up(name, edit)),
+        });
+        self.inner.saving.replace(Saving::Saved { revision });
+        // Another tab may have saved while the book was being opened.
+        if let Some(heard) = self.inner.heard.borrow().get(&id) {
+            keeper.heard(*heard);
+        }
+        self.inner.keeper.replace(Some(keeper));
+        self.inner.device.show();
+    }
+
+    /// Saves a change that was done to the book on the screen.
+    pub fn save(&self, change: Change) {
+        self.with_keeper(|keeper| keeper.save(change));
+    }
+
+    /// Tries again what could not be saved.
+    pub fn retry(&self) {
+        self.with_keeper(|keeper| keeper.retry());
+    }
+
+    /// Puts the change at odds that stands at this place, from 0, over what the other tab did.
+    pub fn keep_mine(&self, place: usize) {
+        self.with_keeper(|keeper| keeper.keep_mine(place));
+    }
+
+    /// Drops the change at odds that stands at this place, from 0, for what the other tab did.
+    pub fn take_theirs(&self, place: usize) {
+        self.with_keeper(|keeper| keeper.take_theirs(place));
+    }
+
+    /// Keeps `book`, which is stored no more, as a new one.
+    pub fn keep_as_new(&self, book: Book) {
+        self.spawn(|library| async move { library.add_now(book).await });
+    }
+
+    /// Takes in what happened outside this tab.
+    pub fn hear(&self, notice: Notice) {
+        let open = self.phase();
+        match notice {
+            Notice::Saved { book, revision } => {
+                self.inner.heard.borrow_mut().insert(book, revision);
+                match open == Phase::Open(book) {
+                    true => self.with_keeper(|keeper| keeper.heard(revision)),
+                    false => self.spawn(|library| async move { library.list().await }),
+                }
+            }
+            Notice::Deleted { book } => {
+                self.inner.heard.borrow_mut().remove(&book);
+                if open == Phase::Open(book) {
+                    self.with_keeper(|keeper| keeper.heard_deleted());
+                }
+                self.spawn(|library| async move { library.list().await });
+            }
+            Notice::NewerVersionOpen => match open {
+                Phase::Open(_) => self.with_keeper(|keeper| keeper.halt(Fault::NewerVersionOpen)),
+                _ => self.refuse(words::fault(&Fault::NewerVersionOpen), false),
+            },
+        }
+    }
+
+    /// Starts an empty book.
+    pub fn start_empty(&self) {
+        self.go(Way::Add(Box::new(Book::new(Settings::new("My book")))));
+    }
+
+    /// Opens the demo book: the one on the shelf, or `demo` as a new one.
+    pub fn open_demo(&self, demo: Result<Book, String>) {
+        match demo {
+            Ok(demo) => {
+                let name = &demo.settings().name;
+                let there = self.inner.books.borrow().iter().find_map(|book| demo_id(book, name));
+                self.go(there.map_or_else(|| Way::Add(Box::new(demo)), Way::Open));
+            }
+            Err(sentence) => self.refuse(sentence, false),
+        }
+    }
+
+    fn with_keeper(&self, act: impl FnOnce(&Keeper<B>)) {
+        let keeper = self.inner.keeper.borrow().clone();
+        if let Some(keeper) = keeper {
+            act(&keeper);
+        }
+    }
+
+    fn spawn<F: Future<Output = ()> + 'static>(&self, work: impl FnOnce(Library<B>) -> F) {
+        let shelf = self.inner.shelf.borrow().clone();
+        if let Some(shelf) = shelf {
+            shelf.backing().spawn(work(self.clone()));
+        }
+    }
+
+    fn set_phase(&self, phase: Phase) {
+        self.inner.phase.replace(phase);
+        self.inner.device.show();
+    }
+
+    fn refuse(&self, sentence: String, until_saved: bool) {
+        self.inner.refused.replace(Some(Refused { sentence, until_saved }));
+        self.inner.device.show();
+    }
+
+    /// The keeper of the book on the screen says whether it is saved.
+    fn saved(&self, saving: &Saving) {
+        self.inner.saving.replace(saving.clone());
+        if let Saving::Saved { revision } = saving {
+            self.inner.device.note_revision(*revision);
+            self.inner.refused.borrow_mut().take_if(|refused| refused.until_saved);
+        }
+        self.inner.device.show();
+        self.go_on();
+    }
+
+    async fn choose_or_open(&self) {
+        self.list().await;
+        let remembered = self.inner.device.remembered();
+        let last = {
+            let books = self.inner.books.borrow();
+            let ids = || books.iter().filter_map(listed_id);
+            // The only book there is needs no choosing.
+            let last = remembered.open_book.filter(|last| ids().any(|id| id == *last));
+            last.or_else(|| ids().next().filter(|_| books.len() == 1))
+        };
+        match last {
+            Some(id) => self.open_now(id).await,
+            None if matches!(self.phase(), Phase::Stuck(_)) => {}
+            None => {
+                self.inner.emptied.set(remembered.had_books && self.inner.books.borrow().is_empty());
+                self.set_phase(Phase::Choosing);
+            }
+        }
+    }
+
+    async fn list(&self) {
+        let Some(shelf) = self.inner.shelf.borrow().clone() else { return };
+        match shelf.books().await {
+            Ok(books) => {
+                self.inner.books.replace(books);
+                self.inner.device.show();
+            }
+            Err(fault) => self.set_phase(Phase::Stuck(fault)),
+        }
+    }
+
+    async fn open_now(&self, id: BookId) {
+        let Some(shelf) = self.inner.shelf.borrow().clone() else { return };
+        match shelf.open(id).await {
+            Ok(opened) => {
+                self.leave_seat();
+                self.inner.opened.replace(Some(opened));
+                self.inner.openings.set(self.inner.openings.get().wrapping_add(1));
+                self.inner.device.note_open(Some(id));
+                self.set_phase(Phase::Open(id));
+            }
+            Err(fault) => self.set_phase(Phase::Stuck(fault)),
+        }
+    }
+
+    /// The book on the screen is kept no more.
+    fn leave_seat(&self) {
+        self.inner.seated.set(self.inner.seated.get().wrapping_add(1));
+        self.inner.keeper.replace(None);
+        self.inner.refused.replace(None);
+    }
+
+    async fn close_now(&self) {
+        self.leave_seat();
+        self.list().await;
+        self.inner.device.note_open(None);
+        self.set_phase(Phase::Choosing);
+    }
+
+    async fn add_now(&self, book: Book) {
+        let Some(shelf) = self.inner.shelf.borrow().clone() else { return };
+        let id = BookId::from_random(self.inner.device.random());
+        match shelf.create(id, &book, self.inner.device.now()).await {
+            Ok(()) => {
+                self.list().await;
+                self.inner.device.go_to_start();
+                self.open_now(id).await;
+            }
+            Err(fault) => {
+                self.refuse(words::keeping::not_added(&book.settings().name, &fault), fault == Fault::Full);
+            }
+        }
+    }
+
+    async fn delete_now(&self, id: BookId) {
+        let Some(shelf) = self.inner.shelf.borrow().clone() else { return };
+        match shelf.delete(id).await {
+            Ok(()) if self.phase() == Phase::Open(id) => self.close_now().await,
+            Ok(()) => self.list().await,
+            Err(fault) => {
+                let name = self.inner.books.borrow().iter().find_map(|book| named(book, id));
+                self.refuse(words::keeping::not_deleted(name.as_deref(), &fault), fault == Fault::Full);
+            }
+        }
+    }
+}
+
+fn listed_id(book: &Listed) -> Option<BookId> {
+    match book {
+        Listed::Book(entry) => Some(entry.id),
+        Listed::Damaged { id, .. } => *id,
+    }
+}
+
+fn named(book: &Listed, id: BookId) -> Option<String> {
+    match book {
+        Listed::Book(entry) if entry.id == id => Some(entry.name.clone()),
+        Listed::Book(_) | Listed::Damaged { .. } => None,
+    }
+}
+
+fn demo_id(book: &Listed, name: &str) -> Option<BookId> {
+    match book {
+        Listed::Book(entry) if entry.invented && entry.name == name => Some(entry.id),
+        Listed::Book(_) | Listed::Damaged { .. } => None,
+    }
+}
+
+impl<B: Backing> Clone for Library<B> {
+    fn clone(&self) -> Library<B> {
+        Library { inner: Rc::clone(&self.inner) }
+    }
+}
+
+impl<B: Backing> fmt::Debug for Library<B> {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.debug_struct("Library").field("phase", &self.inner.phase).field("saving", &self.inner.saving).finish()
+    }
+}

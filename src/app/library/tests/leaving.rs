@@ -1,0 +1,111 @@
+use super::*;
+use crate::words;
+
+/// A tab with a change that could not be saved.
+fn unsaved(shop: &Shop) -> Tab {
+    let tab = shop.tab();
+    tab.start_empty();
+    fill(&shop.storage);
+    tab.put(ingredient(1, "Pear"));
+    assert_eq!(tab.fault(), Some(Fault::Full));
+    tab
+}
+
+/// Asks to go a way, on a device that is still full.
+fn asks(shop: &Shop, tab: &Tab, way: Way) {
+    fill(&shop.storage);
+    tab.go(way.clone());
+    assert_eq!(tab.library.leaving(), Some(way));
+}
+
+#[test]
+fn every_way_out_is_asked_about_while_something_is_not_saved() {
+    let shop = Shop::new();
+    let tab = unsaved(&shop);
+    let id = tab.open().unwrap();
+    let other = Box::new(Book::new(crate::book::Settings::new("Other")));
+    for way in [Way::Close, Way::Open(id), Way::Add(other), Way::Delete(id), Way::Update] {
+        asks(&shop, &tab, way);
+        assert_eq!((tab.open(), shop.phone.updated.get()), (Some(id), false));
+        tab.library.stay();
+        assert_eq!(tab.library.leaving(), None);
+    }
+    assert_eq!(tab.book().name(ingredient_key(1)), "Pear");
+    assert_eq!(
+        words::keeping::not_saved(&tab.library.saving()).as_deref(),
+        Some("1 change is not saved. Leave now, and that is lost.")
+    );
+}
+
+#[test]
+fn what_can_be_saved_after_all_is_saved_and_the_way_gone() {
+    let shop = Shop::new();
+    let tab = unsaved(&shop);
+    asks(&shop, &tab, Way::Close);
+    // Room was made.
+    tab.library.retry();
+    tab.run();
+    assert_eq!((tab.library.phase(), tab.library.leaving()), (Phase::Choosing, None));
+    assert_eq!(shop.tab_of_only_book().name(ingredient_key(1)), "Pear");
+}
+
+#[test]
+fn what_is_on_its_way_is_waited_for() {
+    let shop = Shop::new();
+    let tab = shop.tab();
+    tab.start_empty();
+    tab.does("An edit", &Edit::Put(ingredient(1, "Pear")));
+    assert!(tab.library.at_risk());
+    tab.library.go(Way::Close);
+    assert_eq!(tab.library.leaving(), Some(Way::Close), "not gone before it is saved");
+    tab.run();
+    assert_eq!(tab.library.phase(), Phase::Choosing);
+    assert_eq!(shop.tab_of_only_book().name(ingredient_key(1)), "Pear");
+}
+
+#[test]
+fn leaving_anyway_leaves() {
+    let shop = Shop::new();
+    let tab = unsaved(&shop);
+    asks(&shop, &tab, Way::Update);
+    tab.library.leave_anyway();
+    assert!(shop.phone.updated.get());
+    asks(&shop, &tab, Way::Close);
+    fill(&shop.storage);
+    tab.library.leave_anyway();
+    tab.run();
+    assert_eq!((tab.library.phase(), tab.library.leaving()), (Phase::Choosing, None));
+    assert!(!tab.library.at_risk());
+}
+
+#[test]
+fn nothing_is_asked_where_everything_is_saved() {
+    let shop = Shop::new();
+    let tab = shop.tab();
+    tab.start_empty();
+    tab.put(ingredient(1, "Pear"));
+    tab.library.go(Way::Update);
+    assert_eq!((tab.library.leaving(), shop.phone.updated.get()), (None, true));
+    assert_eq!(words::keeping::not_saved(&tab.library.saving()), None);
+}
+
+#[test]
+fn a_book_that_is_only_on_the_screen_is_not_left_unasked() {
+    let shop = Shop::new();
+    let tab = shop.tab();
+    tab.start_empty();
+    tab.hears(Notice::Deleted { book: tab.open().unwrap() });
+    tab.go(Way::Close);
+    assert_eq!(tab.library.leaving(), Some(Way::Close));
+    assert_eq!(
+        words::keeping::not_saved(&tab.library.saving()).as_deref(),
+        Some("This book is on this screen only. Leave now, and that is lost.")
+    );
+}
+
+impl Shop {
+    /// The only book there is, as a new tab opens it.
+    fn tab_of_only_book(&self) -> Book {
+        self.tab().book()
+    }
+}

@@ -1,0 +1,98 @@
+//! The notices under the head: what is not saved, what is asked before leaving, a new version.
+//! They stay in view while the page scrolls. Where little height is left, as above a keyboard,
+//! they are folded away until a mark in the head is pressed; a question never is.
+
+use leptos::prelude::*;
+
+use super::files::save_book_file;
+use super::library::{Library, Way};
+use super::live::{flag, press, text, when};
+use super::lock::Lock;
+use super::saving::SavingTrouble;
+use super::state::AppState;
+use super::update::UpdateNotice;
+use crate::store::{Fault, Saving};
+use crate::words;
+
+/// Whether the notices are opened or folded by hand; by the height of the window where neither.
+#[derive(Clone, Copy, Default)]
+pub struct Notices(RwSignal<Option<bool>>);
+
+impl Notices {
+    /// Those of the screens above.
+    pub fn here() -> Notices {
+        expect_context::<Notices>()
+    }
+
+    /// Opens them, or folds them where they were opened by hand.
+    pub fn turn(self) {
+        self.0.update(|open| *open = Some(*open != Some(true)));
+    }
+}
+
+/// All notices.
+#[component]
+pub fn NoticeBoard() -> impl IntoView {
+    let (library, notices) = (Library::here(), Notices::here());
+    let opened = flag(move || notices.0.get() == Some(true));
+    let folded = flag(move || notices.0.get() == Some(false));
+    // What is new is shown.
+    let wrong = Memo::new(move |_| library.saving.with(std::mem::discriminant));
+    Effect::new(move |_| {
+        wrong.track();
+        notices.0.set(None);
+    });
+    let asked = move || library.leaving.with(Option::is_some);
+    view! {
+        <div class="notices" class:notices-opened=opened class:notices-folded=folded>
+            {when(move || !asked(), || view! { <SavingTrouble /> <UpdateNotice /> }.into_any())}
+            {when(asked, || view! { <Leaving /> }.into_any())}
+        </div>
+    }
+}
+
+/// Asks before something that is not saved is left behind.
+#[component]
+fn Leaving() -> impl IntoView {
+    let (library, state, lock) = (Library::here(), AppState::here(), Lock::here());
+    let lost = text(move || library.saving.with(words::keeping::not_saved).unwrap_or_default());
+    let why = text(move || match library.saving.get() {
+        Saving::NotSaved { fault, .. } => words::fault(&fault),
+        _ => String::new(),
+    });
+    let anyway = text(move || {
+        let anyway = match library.leaving.get() {
+            Some(Way::Delete(_)) => "Delete anyway",
+            Some(Way::Update) => "Update anyway",
+            Some(Way::Open(_) | Way::Add(_)) => "Switch anyway",
+            Some(Way::Close) | None => "Close anyway",
+        };
+        anyway.to_string()
+    });
+    let hopeless = flag(move || {
+        library.saving.with(|saving| match saving {
+            Saving::NotSaved { fault, .. } => {
+                matches!(fault, Fault::Gone | Fault::Deleted | Fault::NewerVersionOpen)
+            }
+            Saving::AtOdds { .. } | Saving::Saving { .. } | Saving::Saved { .. } => true,
+        })
+    });
+    let locked = flag(move || lock.is_on());
+    view! {
+        <div class="notice notice-trouble notice-asking" role="alert">
+            <p>{lost} " " {why}</p>
+            <button class="button" hidden=hopeless on:click=press(move || library.retry())>
+                "Try again"
+            </button>
+            <button class="button" hidden=locked on:click=press(move || state.book.with_untracked(save_book_file))>
+                "Save a copy"
+            </button>
+            <button class="button" on:click=press(move || library.leave_anyway())>
+                {anyway}
+            </button>
+            <button class="main" on:click=press(move || library.stay())>
+                "Stay here"
+            </button>
+        </div>
+    }
+}

@@ -1,0 +1,121 @@
+//! What stands between a person and a saved book: what could not be added or deleted, what is not
+//! saved yet, and what another tab did in the meantime.
+
+use super::fault;
+use super::refusals::{called, kind, refusal};
+use crate::book::{Book, Clash, Key, Refusal};
+use crate::store::{AtOdds, BookEntry, Fault, Saving, Why};
+
+/// Why a new book is not on the device.
+pub fn not_added(name: &str, why: &Fault) -> String {
+    match why {
+        Fault::Full => format!(
+            "“{name}” was not added: this device has no room left. Nothing was changed. Delete what you do not need, then try again."
+        ),
+        why => format!("“{name}” was not added. {}", fault(why)),
+    }
+}
+
+/// Why a book is still on the device.
+pub fn not_deleted(name: Option<&str>, why: &Fault) -> String {
+    let what = name.map_or_else(|| "The book".to_string(), |name| format!("“{name}”"));
+    match why {
+        Fault::Full => format!("{what} was not deleted: this device has no room left. Try again."),
+        why => format!("{what} was not deleted. {}", fault(why)),
+    }
+}
+
+/// What would be lost if the person left now; none where nothing would.
+pub fn not_saved(saving: &Saving) -> Option<String> {
+    let lost = match saving {
+        _ if !saving.at_risk() => return None,
+        Saving::Saving { waiting } => format!("{} still being saved.", changes(*waiting)),
+        Saving::NotSaved { waiting: 0, .. } => "This book is on this screen only.".to_string(),
+        Saving::NotSaved { waiting, .. } => format!("{} not saved.", changes(*waiting)),
+        Saving::AtOdds { changes: at_odds } => format!("{} not saved.", changes(at_odds.len())),
+        Saving::Saved { .. } => return None,
+    };
+    Some(format!("{lost} Leave now, and that is lost."))
+}
+
+/// What tells a book in the list from another of its name: how many drinks it has, and when it
+/// was changed, in words.
+pub fn told_apart(entry: &BookEntry, changed: Option<String>) -> String {
+    let drinks = entry.drinks.map(|count| if count == 1 { "1 drink".to_string() } else { format!("{count} drinks") });
+    let changed = changed.map(|when| format!("changed {when}"));
+    drinks.into_iter().chain(changed).collect::<Vec<_>>().join(", ")
+}
+
+/// The name of the step by which a person gave up a change of this name for another tab's.
+pub fn took_theirs(name: &str) -> String {
+    format!("Take theirs: {name}")
+}
+
+fn changes(count: usize) -> String {
+    if count == 1 { "1 change is".to_string() } else { format!("{count} changes are") }
+}
+
+/// Why the first of several changes is not saved, and how many wait after it.
+pub fn all_at_odds(changes: &[AtOdds], book: &Book) -> String {
+    let Some(first) = changes.first() else { return String::new() };
+    let sentence = at_odds(first, book);
+    match changes.len() {
+        1 => sentence,
+        count => format!("1 of {count}: {sentence}"),
+    }
+}
+
+/// Why a change is not saved: what another tab did in the meantime, by the names that this tab
+/// knows, and what becomes of it. No figures: prices are not for everybody who reads it.
+pub fn at_odds(change: &AtOdds, book: &Book) -> String {
+    let gone = gone(change);
+    let did = match (&gone[..], &change.why) {
+        ([], Why::Changed(clashes)) => changed(clashes, change),
+        ([], Why::Refused(Refusal::InUse { key, by })) => in_use(*key, by, change, book),
+        ([], Why::Refused(why)) => refusal(why, book),
+        ([], Why::NoRecord(key)) => format!("Another tab changed {} too.", called(&change.seen, *key)),
+        (gone, _) => format!("Another tab deleted {}.", listed(gone)),
+    };
+    let then = match (change.can_be_kept, &gone[..]) {
+        (true, []) => "Keep yours, or take theirs.".to_string(),
+        (true, [_]) => "Keep yours to bring it back, or take theirs.".to_string(),
+        (true, _) => "Keep yours to bring them back, or take theirs.".to_string(),
+        (false, _) => "Yours cannot be kept beside that. Mend that first, then keep yours; or take theirs.".to_string(),
+    };
+    format!("“{}” is not saved. {did} {then}", change.name())
+}
+
+/// What another tab deleted, by kind and name: not the parts that went with it.
+fn gone(change: &AtOdds) -> Vec<String> {
+    let gone = change.gone.iter().filter(|key| match key {
+        Key::Offer(id) => {
+            !change.gone.contains(&Key::Drink(id.drink)) && !change.gone.contains(&Key::Container(id.container))
+        }
+        _ => true,
+    });
+    gone.map(|key| format!("the {} {}", kind(*key), called(&change.seen, *key))).collect()
+}
+
+fn listed(names: &[String]) -> String {
+    match names {
+        [] => String::new(),
+        [one] => one.clone(),
+        [first @ .., last] => format!("{} and {last}", first.join(", ")),
+    }
+}
+
+fn changed(clashes: &[Clash], change: &AtOdds) -> String {
+    let mut names: Vec<String> = Vec::new();
+    for clash in clashes {
+        let name = called(&change.seen, clash.key);
+        if !names.contains(&name) {
+            names.push(name);
+        }
+    }
+    format!("Another tab changed {} too.", listed(&names))
+}
+
+fn in_use(key: Key, by: &[Key], change: &AtOdds, book: &Book) -> String {
+    let users: Vec<String> = by.iter().take(3).map(|user| called(book, *user)).collect();
+    format!("Another tab uses {} in {}.", called(&change.seen, key), listed(&users))
+}

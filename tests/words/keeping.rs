@@ -1,0 +1,52 @@
+//! What stands between a person and a saved book.
+
+use brimwright::book::{Book, BookId, Settings};
+use brimwright::store::{BookEntry, Fault, Saving};
+use brimwright::words::keeping::{not_added, not_deleted, not_saved, told_apart};
+
+#[test]
+fn what_was_not_done_with_a_book() {
+    assert_eq!(
+        not_added("Corner bar", &Fault::Full),
+        "“Corner bar” was not added: this device has no room left. Nothing was changed. Delete what you do not need, then try again."
+    );
+    assert_eq!(
+        not_added("Corner bar", &Fault::Closed),
+        "“Corner bar” was not added. The connection to the stored books was lost. Try again; if that does not help, save a copy as a file and load the page again."
+    );
+    assert_eq!(
+        not_deleted(Some("Corner bar"), &Fault::Full),
+        "“Corner bar” was not deleted: this device has no room left. Try again."
+    );
+    assert_eq!(
+        not_deleted(None, &Fault::NewerVersionOpen),
+        "The book was not deleted. A newer version is open in another tab. This tab no longer saves: load the page again to go on here."
+    );
+}
+
+#[test]
+fn what_would_be_lost_by_leaving() {
+    assert_eq!(not_saved(&Saving::Saved { revision: 3 }), None);
+    assert_eq!(
+        not_saved(&Saving::Saving { waiting: 2 }).as_deref(),
+        Some("2 changes are still being saved. Leave now, and that is lost.")
+    );
+    assert_eq!(
+        not_saved(&Saving::NotSaved { waiting: 1, fault: Fault::Full }).as_deref(),
+        Some("1 change is not saved. Leave now, and that is lost.")
+    );
+    assert_eq!(
+        not_saved(&Saving::NotSaved { waiting: 0, fault: Fault::Deleted }).as_deref(),
+        Some("This book is on this screen only. Leave now, and that is lost.")
+    );
+    assert_eq!(not_saved(&Saving::NotSaved { waiting: 0, fault: Fault::NewerVersionOpen }), None);
+}
+
+#[test]
+fn what_tells_two_books_of_one_name_apart() {
+    let book = Book::new(Settings::new("My book"));
+    let entry = BookEntry::new(BookId::from_random(1), &book, 0);
+    assert_eq!(told_apart(&entry, Some("Yesterday 17:05".into())), "0 drinks, changed Yesterday 17:05");
+    assert_eq!(told_apart(&BookEntry { drinks: Some(1), ..entry.clone() }, None), "1 drink");
+    assert_eq!(told_apart(&BookEntry { drinks: None, ..entry }, None), "");
+}
