@@ -68,7 +68,12 @@ pub fn SavingTrouble() -> impl IntoView {
         move || {
             let sentence = text(move || match saving.get() {
                 Saving::NotSaved { fault, .. } => words::fault(&fault),
-                Saving::AtOdds { changes } => state.book.with(|book| words::keeping::all_at_odds(&changes, book)),
+                Saving::AtOdds { changes } => state.book.with(|book| {
+                    state.style.with(|style| {
+                        let style = (!lock.is_on()).then_some(style);
+                        words::keeping::all_at_odds(&changes, book, style)
+                    })
+                }),
                 Saving::Saved { .. } | Saving::Saving { .. } => String::new(),
             });
             let lost = move || matches!(fault(), Some(Fault::Gone | Fault::Deleted));

@@ -3,7 +3,9 @@
 
 use super::fault;
 use super::refusals::{called, kind, refusal};
+use super::steps::{fields, value, what};
 use crate::book::{Book, Clash, Key, Refusal};
+use crate::measure::NumberStyle;
 use crate::store::{AtOdds, BookEntry, Fault, Saving, Why};
 
 /// Why a new book is not on the device.
@@ -29,13 +31,12 @@ pub fn not_deleted(name: Option<&str>, why: &Fault) -> String {
 pub fn not_saved(saving: &Saving) -> Option<String> {
     let lost = match saving {
         _ if !saving.at_risk() => return None,
-        Saving::Saving { waiting } => format!("{} still being saved.", changes(*waiting)),
-        Saving::NotSaved { waiting: 0, .. } => "This book is on this screen only.".to_string(),
-        Saving::NotSaved { waiting, .. } => format!("{} not saved.", changes(*waiting)),
-        Saving::AtOdds { changes: at_odds } => format!("{} not saved.", changes(at_odds.len())),
         Saving::Saved { .. } => return None,
+        Saving::Saving { .. } => "Changes are still being saved. Leave now, and they may be lost.",
+        Saving::NotSaved { waiting: 0, .. } => "This book is on this screen only. Leave now, and it is lost.",
+        Saving::NotSaved { .. } | Saving::AtOdds { .. } => "Changes are not saved. Leave now, and they are lost.",
     };
-    Some(format!("{lost} Leave now, and that is lost."))
+    Some(lost.to_string())
 }
 
 /// What tells a book in the list from another of its name: how many drinks it has, and when it
@@ -51,14 +52,10 @@ pub fn took_theirs(name: &str) -> String {
     format!("Take theirs: {name}")
 }
 
-fn changes(count: usize) -> String {
-    if count == 1 { "1 change is".to_string() } else { format!("{count} changes are") }
-}
-
 /// Why the first of several changes is not saved, and how many wait after it.
-pub fn all_at_odds(changes: &[AtOdds], book: &Book) -> String {
+pub fn all_at_odds(changes: &[AtOdds], book: &Book, style: Option<&NumberStyle>) -> String {
     let Some(first) = changes.first() else { return String::new() };
-    let sentence = at_odds(first, book);
+    let sentence = at_odds(first, book, style);
     match changes.len() {
         1 => sentence,
         count => format!("1 of {count}: {sentence}"),
@@ -66,11 +63,12 @@ pub fn all_at_odds(changes: &[AtOdds], book: &Book) -> String {
 }
 
 /// Why a change is not saved: what another tab did in the meantime, by the names that this tab
-/// knows, and what becomes of it. No figures: prices are not for everybody who reads it.
-pub fn at_odds(change: &AtOdds, book: &Book) -> String {
+/// knows, and what becomes of it. Without a style no figures are given: prices are not for
+/// everybody.
+pub fn at_odds(change: &AtOdds, book: &Book, style: Option<&NumberStyle>) -> String {
     let gone = gone(change);
     let did = match (&gone[..], &change.why) {
-        ([], Why::Changed(clashes)) => changed(clashes, change),
+        ([], Why::Changed(clashes)) => changed(clashes, change, book, style),
         ([], Why::Refused(Refusal::InUse { key, by })) => in_use(*key, by, change, book),
         ([], Why::Refused(why)) => refusal(why, book),
         ([], Why::NoRecord(key)) => format!("Another tab changed {} too.", called(&change.seen, *key)),
@@ -104,15 +102,34 @@ fn listed(names: &[String]) -> String {
     }
 }
 
-fn changed(clashes: &[Clash], change: &AtOdds) -> String {
-    let mut names: Vec<String> = Vec::new();
-    for clash in clashes {
-        let name = called(&change.seen, clash.key);
-        if !names.contains(&name) {
-            names.push(name);
-        }
+fn changed(clashes: &[Clash], change: &AtOdds, book: &Book, style: Option<&NumberStyle>) -> String {
+    // Of a price that is quoted the date changes too: the price says more.
+    let price = clashes.iter().find(|clash| clash.field() == Some("price"));
+    let Some(clash) = price.or(clashes.first()) else { return String::new() };
+    let name = if clash.key == Key::Settings { "the settings".into() } else { called(&change.seen, clash.key) };
+    let fields = fields(&clash.path);
+    let Some(what) = what(clash.key, &fields) else {
+        return match clash.wanted {
+            Some(_) => format!("Another tab changed {name} too."),
+            None => format!("Another tab changed {name}, which you deleted."),
+        };
+    };
+    let patch = change.patch();
+    let now = patch.changes_of(clash.key).find(|now| now.path == clash.path);
+    let (theirs, mine) = match now {
+        Some(now) => (now.before.as_ref(), now.after.as_ref()),
+        None => (clash.stands.as_ref(), clash.wanted.as_ref()),
+    };
+    let said = |tree| style.and_then(|style| value(clash.key, tree, &fields, book, style));
+    let did = match said(theirs).zip(said(mine)) {
+        Some((theirs, mine)) => format!("Another tab changed {name}: {what} now {theirs}. Yours is {mine}."),
+        None => format!("Another tab changed {name} too: {}.", what.rsplit_once(' ').map_or(what, |(what, _)| what)),
+    };
+    match clashes.len().saturating_sub(1) {
+        0 => did,
+        1 => format!("{did} 1 more field differs."),
+        more => format!("{did} {more} more fields differ."),
     }
-    format!("Another tab changed {} too.", listed(&names))
 }
 
 fn in_use(key: Key, by: &[Key], change: &AtOdds, book: &Book) -> String {

@@ -73,11 +73,11 @@ pub fn changed_since(clashes: &[Clash], book: &Book, style: &NumberStyle) -> Str
         return "What it changed is not in the book any more. A later step or another tab removed it.".to_string();
     }
     let name = if clash.key == Key::Settings { "Settings".to_string() } else { called(book, clash.key) };
-    let fields = fields(clash);
+    let fields = fields(&clash.path);
     let Some(what) = what(clash.key, &fields) else {
         return format!("{name} was changed since, by a later step or in another tab. Change it by hand.");
     };
-    let now = match stands(clash, &fields, book, style) {
+    let now = match value(clash.key, clash.stands.as_ref(), &fields, book, style) {
         Some(value) => format!("{name}: {what} now {value}, changed by a later step or in another tab."),
         None => format!("{name}: {what} changed since, by a later step or in another tab."),
     };
@@ -89,8 +89,8 @@ pub fn changed_since(clashes: &[Clash], book: &Book, style: &NumberStyle) -> Str
 }
 
 /// The names of the fields on the way to a clash, without the kind of the record.
-fn fields(clash: &Clash) -> Vec<&str> {
-    let fields = clash.path.iter().filter_map(|step| match step {
+pub(super) fn fields(path: &[Step]) -> Vec<&str> {
+    let fields = path.iter().filter_map(|step| match step {
         Step::Field(name) => Some(name.as_str()),
         Step::Element(_) | Step::Order => None,
     });
@@ -98,7 +98,7 @@ fn fields(clash: &Clash) -> Vec<&str> {
 }
 
 /// A field by the trade's name, with its verb; none for a whole record.
-fn what(key: Key, fields: &[&str]) -> Option<&'static str> {
+pub(super) fn what(key: Key, fields: &[&str]) -> Option<&'static str> {
     let what = match (key, fields) {
         (_, []) => return None,
         (_, ["name"]) => "the name is",
@@ -173,9 +173,15 @@ fn what(key: Key, fields: &[&str]) -> Option<&'static str> {
     Some(what)
 }
 
-/// What stands in a field now, as a person would read it; none where no text says that.
-fn stands(clash: &Clash, fields: &[&str], book: &Book, style: &NumberStyle) -> Option<String> {
-    let text = match &clash.stands {
+/// What stands in a field, as a person would read it; none where no text says that.
+pub(super) fn value(
+    key: Key,
+    stands: Option<&Tree>,
+    fields: &[&str],
+    book: &Book,
+    style: &NumberStyle,
+) -> Option<String> {
+    let text = match stands {
         None | Some(Tree::Nothing) => return Some("blank".to_string()),
         Some(Tree::Text(text)) => text,
         Some(Tree::Flag(_) | Tree::List(_) | Tree::Fields(_)) => return None,
@@ -189,7 +195,7 @@ fn stands(clash: &Clash, fields: &[&str], book: &Book, style: &NumberStyle) -> O
         | "share" | "rate" => show_percent(Share::from_fraction(number(text)?), style).ok(),
         "day" => Date::from_text(text).map(day),
         "name" | "supplier" => Some(text.clone()),
-        "place" if matches!(clash.key, Key::SeenPrice(_)) => Some(text.clone()),
+        "place" if matches!(key, Key::SeenPrice(_)) => Some(text.clone()),
         "density" | "juice-density" => Some(format!("{} g/mL", show_number(number(text)?, 0, style))),
         "piece-weight" => Some(format!("{} g", show_number(number(text)?, 0, style))),
         _ => match text.split_once(' ') {

@@ -17,6 +17,7 @@ mod how_many;
 mod jumped;
 mod knowing;
 mod later;
+mod leaving;
 mod locked_tablet;
 mod market_morning;
 mod menu_price;

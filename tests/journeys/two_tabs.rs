@@ -39,3 +39,42 @@ async fn two_tabs_agree(engine: Engine) {
     journey.use_tab(1).await;
     journey.wait_until("the page to be the same", "return window.never_loaded_again === true").await;
 }
+
+#[tokio::test]
+async fn two_prices_of_one_pack_are_asked_about_and_nothing_else_is() {
+    let journey = Journey::start("two_prices").await;
+    journey.open().await;
+    journey.click(By::Text("Look around in Marrowgate Juice Hall")).await;
+    journey.click(By::Text("Buying")).await;
+    journey.expect_value(APPLES, "38.00").await;
+    journey.open_another_tab().await;
+    journey.click(By::Text("Buying")).await;
+    journey.expect_value(APPLES, "38.00").await;
+
+    // The first tab cannot save for a while, and both change the same price.
+    journey.use_tab(0).await;
+    journey.wait_until("the device to be full", NO_ROOM).await;
+    journey.enter(APPLES, "44.25").await;
+    journey.wait_for_text("Not saved").await;
+    journey.use_tab(1).await;
+    journey.enter(APPLES, "41.00").await;
+    journey.wait_for_text("Saved").await;
+    journey.use_tab(0).await;
+    journey.wait_for_text("Another tab changed Apples: the case price is now $41.00. Yours is $44.25.").await;
+    journey.expect_value(APPLES, "44.25").await;
+    journey.screenshot("asked").await;
+    journey.wait_until("room", "return window.roomy = true").await;
+    journey.click(By::Text("Keep mine")).await;
+    journey.wait_for_text_gone("Not saved").await;
+    journey.use_tab(1).await;
+    journey.expect_value(APPLES, "44.25").await;
+}
+
+/// From now on nothing can be stored in this tab; `window.roomy = true` ends that.
+const NO_ROOM: &str = "
+const put = IDBObjectStore.prototype.put;
+IDBObjectStore.prototype.put = function (...what) {
+    if (!window.roomy) throw new DOMException('no room', 'QuotaExceededError');
+    return put.apply(this, what);
+};
+return true";

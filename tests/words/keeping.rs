@@ -29,15 +29,15 @@ fn what_would_be_lost_by_leaving() {
     assert_eq!(not_saved(&Saving::Saved { revision: 3 }), None);
     assert_eq!(
         not_saved(&Saving::Saving { waiting: 2 }).as_deref(),
-        Some("2 changes are still being saved. Leave now, and that is lost.")
+        Some("Changes are still being saved. Leave now, and they may be lost.")
     );
     assert_eq!(
         not_saved(&Saving::NotSaved { waiting: 1, fault: Fault::Full }).as_deref(),
-        Some("1 change is not saved. Leave now, and that is lost.")
+        Some("Changes are not saved. Leave now, and they are lost.")
     );
     assert_eq!(
         not_saved(&Saving::NotSaved { waiting: 0, fault: Fault::Deleted }).as_deref(),
-        Some("This book is on this screen only. Leave now, and that is lost.")
+        Some("This book is on this screen only. Leave now, and it is lost.")
     );
     assert_eq!(not_saved(&Saving::NotSaved { waiting: 0, fault: Fault::NewerVersionOpen }), None);
 }

@@ -3,7 +3,7 @@
 use std::collections::BTreeSet;
 
 use super::change::{Change, Why};
-use crate::book::{Book, Edit, Key, Refusal};
+use crate::book::{Book, Edit, Key, Patch, Refusal};
 
 /// A change of the person's that does not hold upon what another tab saved.
 ///
@@ -45,9 +45,10 @@ impl AtOdds {
         self.steps.last().map_or("", |step| step.name.as_str())
     }
 
-    /// The change, between what is stored and what the person wants.
-    pub fn change(&self) -> Option<&Change> {
-        self.steps.last()
+    /// What it changes, field by field: from what is stored to what the person wants where it can
+    /// be kept.
+    pub fn patch(&self) -> Patch {
+        self.steps.last().map(Change::patch).unwrap_or_default()
     }
 
     pub(in crate::store) fn steps(&self) -> &[Change] {

@@ -33,7 +33,7 @@ fn every_way_out_is_asked_about_while_something_is_not_saved() {
     assert_eq!(tab.book().name(ingredient_key(1)), "Pear");
     assert_eq!(
         words::keeping::not_saved(&tab.library.saving()).as_deref(),
-        Some("1 change is not saved. Leave now, and that is lost.")
+        Some("Changes are not saved. Leave now, and they are lost.")
     );
 }
 
@@ -99,7 +99,7 @@ fn a_book_that_is_only_on_the_screen_is_not_left_unasked() {
     assert_eq!(tab.library.leaving(), Some(Way::Close));
     assert_eq!(
         words::keeping::not_saved(&tab.library.saving()).as_deref(),
-        Some("This book is on this screen only. Leave now, and that is lost.")
+        Some("This book is on this screen only. Leave now, and it is lost.")
     );
 }
 

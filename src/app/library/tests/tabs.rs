@@ -1,4 +1,6 @@
 use super::*;
+use crate::book::Goods;
+use crate::measure::NumberStyle;
 use crate::words;
 
 /// Two tabs with one book, in which carrots are.
@@ -14,7 +16,7 @@ fn two_tabs(shop: &Shop) -> (Tab, Tab) {
 /// What the notice says, and whether it offers to keep mine.
 fn notice(tab: &Tab) -> Option<String> {
     match tab.library.saving() {
-        Saving::AtOdds { changes } => Some(words::keeping::all_at_odds(&changes, &tab.book())),
+        Saving::AtOdds { changes } => Some(words::keeping::all_at_odds(&changes, &tab.book(), Some(&NumberStyle::english("$")))),
         _ => None,
     }
 }
@@ -78,4 +80,78 @@ fn what_cannot_be_kept_says_why_and_what_to_do() {
     right.library.keep_mine(0);
     right.run();
     assert_eq!(notice(&right), Some(said), "nothing is dropped unseen");
+}
+
+/// Two tabs with one book, in which carrots are quoted at 30.00.
+fn two_tabs_with_a_price(shop: &Shop) -> (Tab, Tab) {
+    let (left, right) = two_tabs(shop);
+    let mut carrots = support::ingredient(1, [support::pack(1, "40 lb", "30")]);
+    carrots.name = "Carrots".into();
+    left.put(Record::Ingredient(carrots));
+    right.hears(Notice::Saved { book: left.open().unwrap(), revision: 3 });
+    assert_eq!(right.book(), left.book());
+    (left, right)
+}
+
+fn price(tab: &Tab, price: &str) {
+    let goods = Goods::Ingredient(support::ingredient_id(1));
+    let edit = Edit::SetPackPrice { goods, pack: support::pack_id(1), price: support::money(price), day: None };
+    tab.does("Price of Carrots", &edit);
+    tab.run();
+}
+
+#[test]
+fn the_notice_says_which_field_what_stands_and_what_mine_is() {
+    let shop = Shop::new();
+    let (left, right) = two_tabs_with_a_price(&shop);
+    price(&left, "31");
+    price(&right, "3");
+    price(&right, "32.5");
+    let said = "“Price of Carrots” is not saved. Another tab changed Carrots: the case price is now $31.00. Yours is $32.50. Keep yours, or take theirs.";
+    assert_eq!(notice(&right).as_deref(), Some(said));
+    // Who is kept from prices reads none.
+    let Saving::AtOdds { changes } = right.library.saving() else { panic!() };
+    assert_eq!(
+        words::keeping::all_at_odds(&changes, &right.book(), None),
+        "“Price of Carrots” is not saved. Another tab changed Carrots too: the case price. Keep yours, or take theirs."
+    );
+}
+
+#[test]
+fn what_another_tab_changed_and_i_deleted_is_said_so() {
+    let shop = Shop::new();
+    let (left, right) = two_tabs_with_a_price(&shop);
+    price(&left, "31");
+    right.does("Delete Carrots", &Edit::Remove(ingredient_key(1)));
+    right.run();
+    assert_eq!(
+        notice(&right).as_deref(),
+        Some(
+            "“Delete Carrots” is not saved. Another tab changed Carrots, which you deleted. Keep yours, or take theirs."
+        )
+    );
+    right.library.take_theirs(0);
+    right.run();
+    assert_eq!(right.book(), left.book());
+}
+
+#[test]
+fn several_at_odds_are_told_one_by_one() {
+    let shop = Shop::new();
+    let (left, right) = two_tabs_with_a_price(&shop);
+    price(&left, "31");
+    left.put(ingredient(2, "Mint"));
+    left.does("An edit", &Edit::Put(ingredient(2, "Spearmint")));
+    left.run();
+    // The other tab was cut off meanwhile.
+    fill(&shop.storage);
+    price(&right, "32");
+    right.does("Name", &Edit::Put(ingredient(2, "Basil")));
+    right.run();
+    let said = notice(&right).unwrap();
+    assert!(said.starts_with("1 of 2: “Price of Carrots” is not saved."), "{said}");
+    right.library.keep_mine(0);
+    right.run();
+    let said = notice(&right).unwrap();
+    assert!(said.starts_with("“Name” is not saved."), "{said}");
 }
