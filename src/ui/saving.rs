@@ -8,7 +8,7 @@ use super::live::{flag, press, text, when};
 use super::lock::Lock;
 use super::notices::Notices;
 use super::state::AppState;
-use super::update::Update;
+use super::update::{Update, UpdateNotice};
 use crate::store::{Fault, Saving};
 use crate::words;
 
@@ -143,6 +143,9 @@ pub fn Stuck(
         }
     });
     view! {
+        <div class="top">
+            <UpdateNotice />
+        </div>
         <main class="welcome">
             <h1>"Brimwright cannot open this book"</h1>
             <p class="trouble" role="alert">
