@@ -71,7 +71,7 @@ pub fn at_odds(change: &AtOdds, book: &Book, style: Option<&NumberStyle>) -> Str
         ([], Why::Changed(clashes)) => changed(clashes, change, book, style),
         ([], Why::Refused(Refusal::InUse { key, by })) => in_use(*key, by, change, book),
         ([], Why::Refused(why)) => refusal(why, book),
-        ([], Why::NoRecord(key)) => format!("Another tab changed {} too.", called(&change.seen, *key)),
+        ([], Why::NoRecord(key)) => format!("Another tab changed {} too.", name(change, book, *key)),
         (gone, _) => format!("Another tab deleted {}.", listed(gone)),
     };
     let then = match (change.can_be_kept, &gone[..]) {
@@ -106,7 +106,7 @@ fn changed(clashes: &[Clash], change: &AtOdds, book: &Book, style: Option<&Numbe
     // Of a price that is quoted the date changes too: the price says more.
     let price = clashes.iter().find(|clash| clash.field() == Some("price"));
     let Some(clash) = price.or(clashes.first()) else { return String::new() };
-    let name = if clash.key == Key::Settings { "the settings".into() } else { called(&change.seen, clash.key) };
+    let name = name(change, book, clash.key);
     let fields = fields(&clash.path);
     let Some(what) = what(clash.key, &fields) else {
         return match clash.wanted {
@@ -134,5 +134,14 @@ fn changed(clashes: &[Clash], change: &AtOdds, book: &Book, style: Option<&Numbe
 
 fn in_use(key: Key, by: &[Key], change: &AtOdds, book: &Book) -> String {
     let users: Vec<String> = by.iter().take(3).map(|user| called(book, *user)).collect();
-    format!("Another tab uses {} in {}.", called(&change.seen, key), listed(&users))
+    format!("Another tab uses {} in {}.", name(change, book, key), listed(&users))
+}
+
+/// What a record is called here, or else there.
+fn name(change: &AtOdds, book: &Book, key: Key) -> String {
+    match key {
+        Key::Settings => "the settings".to_string(),
+        key if change.seen.contains(key) => called(&change.seen, key),
+        key => called(book, key),
+    }
 }

@@ -19,6 +19,8 @@ pub struct AtOdds {
     pub seen: Book,
     /// Those of [`AtOdds::seen`] that are stored no more.
     pub gone: Vec<Key>,
+    /// The records that the person made in it: nobody deleted those.
+    made: BTreeSet<Key>,
     /// One change after the other; a single one where it can be kept.
     steps: Vec<Change>,
 }
@@ -37,7 +39,10 @@ impl AtOdds {
         // What belongs to a thing goes and comes back with it.
         let parts = users.filter(|(key, user)| belongs(*key, *user)).map(|(_, user)| user);
         let seen = screen.cut(about.iter().copied().chain(parts));
-        AtOdds { why, can_be_kept: true, seen, gone: Vec::new(), steps: vec![change] }
+        let mut item =
+            AtOdds { why, can_be_kept: true, seen, gone: Vec::new(), made: BTreeSet::new(), steps: Vec::new() };
+        item.join(change);
+        item
     }
 
     /// What was done, in words.
@@ -68,13 +73,15 @@ impl AtOdds {
     }
 
     pub(super) fn join(&mut self, change: Change) {
+        self.made.extend(change.was.iter().filter(|(_, was)| was.is_none()).map(|(key, _)| *key));
         self.steps.push(change);
     }
 
     /// Puts it over `book`, whatever was changed there since; `book` stays as it is where that
     /// does not hold. Gives the change that it then is, none where the book is already so.
     pub(super) fn put_over(&mut self, book: &mut Book) -> Option<Change> {
-        self.gone = self.seen.records().map(|record| record.key()).filter(|key| !book.contains(*key)).collect();
+        let seen = self.seen.records().map(|record| record.key());
+        self.gone = seen.filter(|key| !book.contains(*key) && !self.made.contains(key)).collect();
         let mut after = book.clone();
         let mut keys = BTreeSet::new();
         for step in &self.steps {

@@ -16,7 +16,9 @@ fn two_tabs(shop: &Shop) -> (Tab, Tab) {
 /// What the notice says, and whether it offers to keep mine.
 fn notice(tab: &Tab) -> Option<String> {
     match tab.library.saving() {
-        Saving::AtOdds { changes } => Some(words::keeping::all_at_odds(&changes, &tab.book(), Some(&NumberStyle::english("$")))),
+        Saving::AtOdds { changes } => {
+            Some(words::keeping::all_at_odds(&changes, &tab.book(), Some(&NumberStyle::english("$"))))
+        }
         _ => None,
     }
 }
@@ -154,4 +156,25 @@ fn several_at_odds_are_told_one_by_one() {
     right.run();
     let said = notice(&right).unwrap();
     assert!(said.starts_with("“Name” is not saved."), "{said}");
+}
+
+#[test]
+fn what_i_made_of_something_that_another_tab_deleted_is_not_said_to_be_deleted() {
+    let shop = Shop::new();
+    let (left, right) = two_tabs(&shop);
+    left.does("Delete Carrots", &Edit::Remove(ingredient_key(1)));
+    left.run();
+    let drink = support::drink(1, "16 fl oz", [support::line(1, 1, "8 fl oz")]);
+    right.does("Add a drink", &Edit::Put(Record::Drink(drink)));
+    right.run();
+    assert_eq!(
+        notice(&right).as_deref(),
+        Some(
+            "“Add a drink” is not saved. Another tab deleted the ingredient Carrots. Keep yours to bring it back, or take theirs."
+        )
+    );
+    right.library.keep_mine(0);
+    right.run();
+    assert_eq!(shop.tab().book(), right.book());
+    assert!(right.book().contains(ingredient_key(1)));
 }
