@@ -57,7 +57,8 @@ async fn ten_prices_and_one_taken_back() {
 
     // The last price taken back, beside it.
     journey.type_into(SEARCH, "ban").await;
-    journey.click(By::Nth(1, &By::Text("Undo"))).await;
+    let beside = "document.querySelector('.moved-undo').click(); return true";
+    journey.wait_until("the Undo beside the answer", beside).await;
     journey.expect_value(By::Label("Price of Bananas"), "25.00").await;
     journey.wait_for_text("Taken back: Price of Bananas").await;
     for (letters, name, price) in &PRICES[..9] {

@@ -59,7 +59,8 @@ pub async fn dearer_apples_and_back(journey: &Journey) {
     journey.screenshot("moved").await;
 
     // The Undo beside what moved, not the one of the head.
-    journey.click(By::Nth(1, &By::Text("Undo"))).await;
+    let beside = "document.querySelector('.moved-undo').click(); return true";
+    journey.wait_until("the Undo beside what moved", beside).await;
     journey.wait_for_text("Taken back: Price of Apples: 2 sizes moved, none fell under target.").await;
     journey.expect_value(APPLES, "38.00").await;
     let twelve = [
