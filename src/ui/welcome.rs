@@ -54,7 +54,7 @@ pub fn Books() -> impl IntoView {
         Listed::Book(entry) => view! {
             <li>
                 <button class="button book" on:click=press(move || library.go(Way::Open(entry.id)))>
-                    {entry.name.clone()}
+                    <span>{entry.name.clone()}</span>
                     {entry.invented.then(|| view! { <span class="tag">"invented data"</span> })}
                     <span class="soft">{words::keeping::told_apart(&entry, entry.changed.map(moment))}</span>
                 </button>

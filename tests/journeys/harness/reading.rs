@@ -50,10 +50,13 @@ impl Journey {
         self.expect_read(&format!("the number of {selector:?}"), script, json!(selector), json!(count)).await;
     }
 
-    /// Waits until the books listed on the page are these, given by name; they are listed in no
-    /// order of their own.
+    /// Waits until the books listed on the page are these, given by name, whatever is said of their
+    /// size and date; they are listed in no order of their own.
     pub async fn expect_books(&self, books: &[&str]) {
-        let script = "return [...document.querySelectorAll(arguments[0])].map((it) => tidy(it.innerText)).sort()";
+        let script = "
+            const aside = (it) => it.querySelector('.soft')?.innerText ?? '';
+            const listed = [...document.querySelectorAll(arguments[0])];
+            return listed.map((it) => tidy(it.innerText.replace(aside(it), ''))).sort()";
         self.expect_read("the books on this device", script, json!("ul.books > li"), json!(books)).await;
     }
 
