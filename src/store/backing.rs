@@ -28,7 +28,7 @@ pub trait Backing: Clone + 'static {
     /// storage itself.
     fn commit(&self, commit: &Commit) -> impl Future<Output = Result<(), Fault>>;
 
-    /// Deletes a book with its steps, whether it reads or not, and keeps `slips` of it: both or
+    /// Deletes a book with its steps and notes, whether it reads or not, and keeps `slips` of it: both or
     /// neither. Tells the other tabs.
     ///
     /// # Errors

@@ -7,6 +7,8 @@ use super::Damage;
 pub enum Fault {
     /// The browser gives this page no storage, as in some private windows.
     NoStorage,
+    /// The books do not answer.
+    NoAnswer,
     /// Another tab holds the books open with an older version of the app.
     HeldByOlder,
     /// The books were written by a newer version of the app than this one.

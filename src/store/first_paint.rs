@@ -13,6 +13,7 @@ use crate::lock::read_pin;
 const OPEN_BOOK: &str = "brimwright.open-book";
 const REVISION: &str = "brimwright.revision";
 const STARTED: &str = "brimwright.started";
+const BOOKS: &str = "brimwright.books";
 const COUNTER_PIN: &str = "brimwright.counter-pin";
 
 /// What must be known before the first paint.
@@ -52,6 +53,20 @@ pub fn note_open(book: Option<BookId>) {
 /// Notes the last saved revision of the open book.
 pub fn note_revision(revision: u64) {
     set(REVISION, revision);
+}
+
+/// The note of the books there should be.
+pub fn noted_books() -> Option<String> {
+    get(BOOKS)
+}
+
+/// Notes the books there should be. Whether that changes the note.
+pub fn note_books(text: &str) -> bool {
+    let changes = noted_books().as_deref() != Some(text);
+    if changes {
+        set(BOOKS, text);
+    }
+    changes
 }
 
 /// The PIN that this device is locked to the Counter by, as it was typed.

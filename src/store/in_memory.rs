@@ -39,9 +39,21 @@ impl InMemory {
         self.inner.faults.borrow_mut().insert(self.commits(), (fault, false));
     }
 
+    /// Lets what is written after so many others fail with nothing written.
+    pub fn fail_after(&self, others: usize, fault: Fault) {
+        self.inner.faults.borrow_mut().insert(self.commits().saturating_add(others), (fault, false));
+    }
+
     /// Lets the next commit be written and its answer be lost.
     pub fn lose_next_answer(&self, fault: Fault) {
         self.inner.faults.borrow_mut().insert(self.commits(), (fault, true));
+    }
+
+    /// Throws away everything, as a browser does that is short of room.
+    pub fn evict(&self) {
+        self.inner.entries.take();
+        self.inner.rows.take();
+        self.inner.slips.take();
     }
 
     /// The stored text of a row.
@@ -141,7 +153,10 @@ impl Backing for InMemory {
         }
         self.inner.entries.borrow_mut().remove(&id);
         self.inner.rows.borrow_mut().retain(|(book, _), _| *book != id);
-        self.inner.slips.borrow_mut().retain(|(drawer, book, _), _| *drawer != Drawer::Steps || *book != id);
+        self.inner
+            .slips
+            .borrow_mut()
+            .retain(|(drawer, book, _), _| !Drawer::GO_WITH_BOOK.contains(drawer) || *book != id);
         self.put_slips(slips);
         fault.map_or(Ok(()), |(fault, _)| Err(fault))
     }

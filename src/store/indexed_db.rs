@@ -23,6 +23,9 @@ pub struct IndexedDb {
     inner: Rc<Inner>,
 }
 
+/// The field of a slip that holds a handle.
+const HANDLE: &str = "handle";
+
 struct Inner {
     name: String,
     connection: RefCell<Option<Connection>>,
@@ -91,6 +94,34 @@ impl IndexedDb {
             }
             other => other,
         }
+    }
+
+    /// Keeps the browser's handle of a file on the device, as the note `id` of a book.
+    ///
+    /// # Errors
+    /// Any [`Fault`] of the storage itself.
+    pub async fn keep_handle(&self, book: BookId, id: &str, handle: &JsValue) -> Result<(), Fault> {
+        self.on(async |database| {
+            let transaction = Transaction::writing(database, &SLIPS.into(), Durability::Relaxed)?;
+            let slip = slip_with(Drawer::Notes, book, id, HANDLE, handle)?;
+            let written = transaction.store(SLIPS).and_then(|store| store.put(&slip).map_err(thrown));
+            all_or_nothing(transaction, written.map(|_| ())).await
+        })
+        .await
+    }
+
+    /// The handle that is kept as the note `id` of a book; none where there is none.
+    ///
+    /// # Errors
+    /// Any [`Fault`] of the storage itself.
+    pub async fn handle(&self, book: BookId, id: &str) -> Result<Option<JsValue>, Fault> {
+        self.on(async |database| {
+            let transaction = Transaction::reading(database, &SLIPS.into())?;
+            let slip = transaction.store(SLIPS)?.get(&key_of(Drawer::Notes, book, id)).map_err(thrown)?;
+            let slip = answer(&slip).await?;
+            Ok(Reflect::get(&slip, &HANDLE.into()).ok().filter(JsValue::is_object))
+        })
+        .await
     }
 
     /// Asks the browser, once and without waiting, not to evict the books.
@@ -270,8 +301,9 @@ async fn all_or_nothing(transaction: Transaction, asked: Result<(), Fault>) -> R
 }
 
 fn delete(transaction: &Transaction, id: BookId, slips: &[Slip]) -> Result<(), Fault> {
-    let steps = in_drawer(Drawer::Steps, Some(id))?;
-    transaction.store(SLIPS)?.delete(&steps).map_err(thrown)?;
+    for drawer in Drawer::GO_WITH_BOOK {
+        transaction.store(SLIPS)?.delete(&in_drawer(drawer, Some(id))?).map_err(thrown)?;
+    }
     transaction.store(BOOKS)?.delete(&text(id)).map_err(thrown)?;
     transaction.store(ROWS)?.delete(&all_of(id)?).map_err(thrown)?;
     put_slips(transaction, slips)
@@ -282,22 +314,23 @@ fn put_slips(transaction: &Transaction, slips: &[Slip]) -> Result<(), Fault> {
         let store = transaction.store(SLIPS)?;
         match &slip.text {
             Some(kept) => {
-                let value = Object::new();
-                let fields = [
-                    ("drawer", slip.drawer.name().into()),
-                    ("book", text(slip.book)),
-                    ("id", (&slip.id).into()),
-                    ("text", kept.into()),
-                ];
-                for (name, field) in fields {
-                    Reflect::set(&value, &name.into(), &field).map_err(thrown)?;
-                }
+                let value = slip_with(slip.drawer, slip.book, &slip.id, "text", &kept.into())?;
                 store.put(&value).map_err(thrown)?
             }
             None => store.delete(&key_of(slip.drawer, slip.book, &slip.id)).map_err(thrown)?,
         };
     }
     Ok(())
+}
+
+/// A slip as it is stored, with one field besides its key.
+fn slip_with(drawer: Drawer, book: BookId, id: &str, name: &str, value: &JsValue) -> Result<Object, Fault> {
+    let slip = Object::new();
+    let fields = [("drawer", drawer.name().into()), ("book", text(book)), ("id", id.into()), (name, value.clone())];
+    for (name, field) in fields {
+        Reflect::set(&slip, &name.into(), &field).map_err(thrown)?;
+    }
+    Ok(slip)
 }
 
 fn key_of(drawer: Drawer, book: BookId, id: &str) -> JsValue {

@@ -8,6 +8,8 @@
 #[cfg(target_arch = "wasm32")]
 pub mod asked;
 mod backing;
+#[cfg(target_arch = "wasm32")]
+pub mod cache_note;
 mod damage;
 mod entry;
 mod fault;

@@ -123,6 +123,14 @@ struct Identified {
 }
 
 impl Listed {
+    /// The book's id, where that much can be read.
+    pub fn id(&self) -> Option<BookId> {
+        match self {
+            Listed::Book(entry) => Some(entry.id),
+            Listed::Damaged { id, .. } => *id,
+        }
+    }
+
     fn from_text(text: String) -> Listed {
         match BookEntry::from_text(&text) {
             Ok(entry) => Listed::Book(entry),

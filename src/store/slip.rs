@@ -20,6 +20,8 @@ pub struct Slip {
 pub enum Drawer {
     /// Steps that can be taken back. They go with their book.
     Steps,
+    /// What is noted of a book, such as when it was copied last. They go with their book.
+    Notes,
     /// What each restore point is. They outlive their book.
     Points,
     /// What each restore point holds: a whole book, under the id of its point.
@@ -27,10 +29,14 @@ pub enum Drawer {
 }
 
 impl Drawer {
+    /// Those whose slips go with their book.
+    pub const GO_WITH_BOOK: [Drawer; 2] = [Drawer::Steps, Drawer::Notes];
+
     /// Its name in the database.
     pub const fn name(self) -> &'static str {
         match self {
             Drawer::Steps => "steps",
+            Drawer::Notes => "notes",
             Drawer::Points => "points",
             Drawer::Copies => "copies",
         }

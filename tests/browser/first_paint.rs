@@ -23,6 +23,11 @@ fn they_read_back_and_leave_others_alone() {
     assert_eq!(first_paint::read(), FirstPaint { open_book: Some(book), revision: Some(7), started: true });
     assert_eq!(storage.get_item("brimwright.open-book").unwrap().as_deref(), Some("\"b1\""));
 
+    assert_eq!(first_paint::noted_books(), None);
+    assert!(first_paint::note_books("b1 Corner bar\n"));
+    assert_eq!(first_paint::noted_books().as_deref(), Some("b1 Corner bar\n"));
+    assert!(!first_paint::note_books("b1 Corner bar\n"), "nothing new");
+
     first_paint::note_open(None);
     assert_eq!(first_paint::read(), FirstPaint { open_book: None, revision: None, started: true });
     assert_eq!(storage.get_item("neighbour").unwrap().as_deref(), Some("kept"));

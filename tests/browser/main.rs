@@ -2,6 +2,7 @@
 #![cfg(target_arch = "wasm32")]
 
 mod book;
+mod cache_note;
 mod connection;
 mod first_paint;
 mod keeping;

@@ -70,6 +70,10 @@ pub async fn put(name: &str, store: &str, text: &str) {
     script("name, store, text", body, &[&name.into(), &store.into(), &text.into()]).await.unwrap();
 }
 
+pub async fn delete_cache(name: &str) {
+    script("name", "return caches.delete(name)", &[&name.into()]).await.unwrap();
+}
+
 /// The names of the databases there are.
 pub async fn databases() -> Vec<String> {
     let body = "return indexedDB.databases().then(all => all.map(database => database.name));";
@@ -164,6 +168,11 @@ impl Misbehaving {
     /// Has no database.
     pub fn without_database() -> Misbehaving {
         Misbehaving::new("globalThis", "indexedDB", "{ value: undefined }")
+    }
+
+    /// Has no store of files for use offline.
+    pub fn without_caches() -> Misbehaving {
+        Misbehaving::new("globalThis", "caches", "{ value: undefined }")
     }
 
     /// Throws where local storage is asked for.

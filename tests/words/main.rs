@@ -15,6 +15,7 @@ mod levers;
 mod packages;
 mod plans;
 mod quotes;
+mod restore_points;
 mod sales;
 mod sheets;
 mod sizes;

@@ -62,6 +62,11 @@ impl Change {
         Change { slips, durability, ..self }
     }
 
+    /// The records that it changed, as they were; none is a record that was not there.
+    pub fn was(&self) -> &BTreeMap<Key, Option<Record>> {
+        &self.was
+    }
+
     /// Whether it changes nothing.
     pub(super) fn is_void(&self) -> bool {
         self.was == self.is

@@ -1,0 +1,179 @@
+//! What is said of restore points, deleted books and copies.
+
+use brimwright::app::copies::{Due, Standing};
+use brimwright::app::restore_points::{BringBackError, Moment, Point, Why};
+use brimwright::book::{Book, BookId, Settings};
+use brimwright::exchange::BookFileError;
+use brimwright::measure::Date;
+use brimwright::store::Fault;
+use brimwright::words::{copies, restore_points};
+
+fn day(text: &str) -> Date {
+    Date::from_text(text).expect("a day")
+}
+
+fn point() -> Point {
+    Point {
+        book: BookId::from_random(1),
+        id: "1".into(),
+        why: Why::Deletion,
+        at: Moment { millis: 0, day: day("2026-11-20") },
+        name: "Corner bar".into(),
+        drinks: 14,
+        ingredients: 1,
+        bytes: 101_001,
+        made_room: 0,
+    }
+}
+
+#[test]
+fn a_point_says_what_it_was_made_before_and_what_it_holds() {
+    let said = [Why::FirstChange, Why::Import, Why::Merge, Why::Adoption, Why::Restore, Why::Deletion]
+        .map(restore_points::made_before);
+    assert_eq!(
+        said,
+        [
+            "Before the first change that day",
+            "Before an import",
+            "Before changes from two tabs were joined",
+            "Before a scenario became the menu",
+            "Before going back to a restore point",
+            "Before the book was deleted",
+        ]
+    );
+    assert_eq!(restore_points::holds(&point()), "14 drinks, 1 ingredient, 102 kB");
+    let made_room = |made_room| restore_points::made_room(&Point { made_room, ..point() });
+    assert_eq!(made_room(0), None);
+    assert_eq!(made_room(1).as_deref(), Some("1 older point went to make room."));
+    assert_eq!(made_room(3).as_deref(), Some("3 older points went to make room."));
+    assert_eq!(
+        restore_points::kept(),
+        "Points of the last 14 days stay, and the last 20. All books share 20 MB: the oldest points go first."
+    );
+}
+
+#[test]
+fn a_point_that_was_not_made_is_told() {
+    let full = |why| restore_points::not_made(why, &Fault::Full);
+    assert_eq!(
+        full(Why::FirstChange),
+        "No restore point was made before today's first change: this device has no room left. Your change is saved. Make room; your next change tries again."
+    );
+    let before = |why| full(why).split(": ").next().map(str::to_owned).unwrap_or_default();
+    assert_eq!(
+        [Why::Import, Why::Merge, Why::Adoption, Why::Restore, Why::Deletion].map(before),
+        [
+            "No restore point was made before the import",
+            "No restore point was made before changes from two tabs were joined",
+            "No restore point was made before the scenario became the menu",
+            "No restore point was made before you went back",
+            "No restore point was made before the deletion",
+        ]
+    );
+    assert_eq!(
+        restore_points::not_made(Why::Import, &Fault::Closed),
+        "No restore point was made before the import: the browser could not store it. Your change is saved; your next change tries again."
+    );
+}
+
+#[test]
+fn a_deleted_book_says_until_when_it_is_kept() {
+    assert_eq!(restore_points::deleted(&point()), "Deleted 20 Nov, kept until 20 Dec 2026.");
+    assert_eq!(restore_points::deleted_name(&point()), "Corner bar");
+    let nameless = Point { name: String::new(), ..point() };
+    assert_eq!(restore_points::deleted_name(&nameless), "A book that cannot be read");
+    let said = |fault| restore_points::bring_back_error(&BringBackError::Stored(fault));
+    assert_eq!(said(Fault::Gone), "This book is not kept any more.");
+    assert_eq!(said(Fault::Behind), "This book is back already. Open it from your books.");
+    assert_eq!(
+        said(Fault::Full),
+        "The book was not brought back: this device has no room left. Make room and try again, or save it as a file."
+    );
+    assert_eq!(
+        said(Fault::Closed),
+        "The book was not brought back: the browser could not store it. Try again, or save it as a file."
+    );
+    assert_eq!(
+        restore_points::bring_back_error(&BringBackError::NotWhole(BookFileError::Empty)),
+        "Parts of this book cannot be read. See what is whole."
+    );
+    assert_eq!(
+        restore_points::DELETED_ELSEWHERE,
+        "That book was deleted in another tab. Look for it under Deleted books."
+    );
+    assert_eq!(
+        restore_points::BEFORE_DELETING,
+        "It is kept under Deleted books for 30 days. Save it as a file to keep it longer."
+    );
+    assert_eq!(restore_points::WENT, "This restore point is not kept any more. Choose another.");
+}
+
+#[test]
+fn what_is_whole_and_what_is_not_is_counted() {
+    let book = Book::new(Settings::new("Corner bar"));
+    assert_eq!(restore_points::whole(&book), "It holds 0 drinks, 0 ingredients.");
+}
+
+#[test]
+fn removed_books_are_named() {
+    let removed = |names: &[&str]| restore_points::removed(&names.iter().map(ToString::to_string).collect::<Vec<_>>());
+    assert_eq!(
+        removed(&["Corner bar", "", "My book"]),
+        "The browser has removed your books: Corner bar, My book. Open your last saved file, or start again."
+    );
+    assert_eq!(removed(&[""]), "The browser has removed your books. Open your last saved file, or start again.");
+}
+
+#[test]
+fn the_age_of_the_last_copy_is_told() {
+    let last = Some(Moment { millis: 0, day: day("2026-11-20") });
+    let said = |last, changes| copies::last_copy(&Standing { last, changes, known_since: None }, day("2026-11-26"));
+    assert_eq!(said(last, 12), "Last copy saved 20 Nov, 12 changes since.");
+    assert_eq!(said(last, 1), "Last copy saved 20 Nov, 1 change since.");
+    assert_eq!(said(last, 0), "Last copy saved 20 Nov, no changes since.");
+    assert_eq!(said(None, 3), "No copy saved yet, 3 changes so far.");
+    let earlier = Some(Moment { millis: 0, day: day("2025-11-20") });
+    assert_eq!(said(earlier, 1), "Last copy saved 20 Nov 2025, 1 change since.");
+    assert_eq!(copies::copy_due(Due::Days(15)), "No copy of this book saved for 15 days.");
+    assert_eq!(copies::copy_due(Due::Changes(200)), "200 changes and no copy of this book saved.");
+}
+
+#[test]
+fn the_browser_s_answer_is_told() {
+    assert_eq!(
+        [Some(true), Some(false), None].map(copies::persisted),
+        [
+            "This browser has agreed to keep your books until you delete them.",
+            "This browser may remove your books when the device runs low on room. Save copies.",
+            "This browser does not say how long it keeps your books. Save copies.",
+        ]
+    );
+}
+
+#[test]
+fn a_file_on_the_device_says_when_it_was_written_or_why_not() {
+    assert_eq!(copies::file_written("bar.json", "10:42"), "Copies go to bar.json. Last written 10:42.");
+    assert_eq!(copies::file_chosen("bar.json"), "Copies go to bar.json.");
+    assert_eq!(copies::ASK_AGAIN, "The browser needs your permission again to write to the file.");
+    let not = |kind| copies::file_not_written("bar.json", kind);
+    assert_eq!(
+        not("NotFoundError"),
+        "The copy was not written to bar.json: the file or its folder is gone. Choose a file again."
+    );
+    assert_eq!(
+        not("NotAllowedError"),
+        "The copy was not written to bar.json: the browser was not allowed to. Allow it again."
+    );
+    assert_eq!(
+        not("QuotaExceededError"),
+        "The copy was not written to bar.json: the disk is full. Make room; the next change tries again."
+    );
+    assert_eq!(
+        not("NoModificationAllowedError"),
+        "The copy was not written to bar.json: another program holds the file. Close it there; the next change tries again."
+    );
+    assert_eq!(
+        not("UnknownError"),
+        "The copy was not written to bar.json: the browser could not write it. Choose a file again."
+    );
+}
