@@ -1,6 +1,6 @@
 //! Leaving the open book: nothing that is not saved is left behind unasked.
 
-use super::Library;
+use super::{Library, Phase};
 use crate::book::{Book, BookId};
 use crate::store::Backing;
 
@@ -13,8 +13,10 @@ pub enum Way {
     Open(BookId),
     /// To a new book.
     Add(Box<Book>),
-    /// A book is deleted from the shelf. The file that it can be saved as is the only way back.
+    /// A book is deleted from the shelf, and kept for a while among the deleted ones.
     Delete(BookId),
+    /// A book is deleted from the shelf with all that is kept of it.
+    DeleteForGood(BookId),
     /// To the new version of the app.
     Update,
 }
@@ -52,7 +54,8 @@ impl<B: Backing> Library<B> {
 
     /// Whether something would be lost if the page went now.
     pub fn at_risk(&self) -> bool {
-        self.inner.keeper.borrow().as_ref().is_some_and(|keeper| keeper.saving().at_risk())
+        let unkept = self.inner.unkept.get() && matches!(self.phase(), Phase::Open(_));
+        unkept || self.inner.keeper.borrow().as_ref().is_some_and(|keeper| keeper.saving().at_risk())
     }
 
     /// Goes the way that waits, where nothing is lost any more.
@@ -66,10 +69,16 @@ impl<B: Backing> Library<B> {
 
     fn set_off(&self, way: Way) {
         match way {
+            Way::Close if self.inner.unkept.get() => {
+                self.leave_seat();
+                self.set_phase(Phase::Choosing);
+            }
+            Way::Add(book) if self.inner.unkept.get() => self.add_unkept(*book),
             Way::Close => self.spawn(|library| async move { library.close_now().await }),
             Way::Open(id) => self.spawn(move |library| async move { library.open_now(id).await }),
             Way::Add(book) => self.spawn(move |library| async move { library.add_now(*book).await }),
-            Way::Delete(id) => self.spawn(move |library| async move { library.delete_now(id).await }),
+            Way::Delete(id) => self.spawn(move |library| async move { library.delete_now(id, false).await }),
+            Way::DeleteForGood(id) => self.spawn(move |library| async move { library.delete_now(id, true).await }),
             Way::Update => self.inner.device.update(),
         }
         self.inner.device.show();

@@ -2,6 +2,8 @@
 //! stands between a person and leaving a book whose changes are not saved.
 
 mod leaving;
+mod points;
+mod removed;
 #[cfg(all(test, not(target_arch = "wasm32")))]
 mod tests;
 
@@ -10,7 +12,9 @@ use std::collections::BTreeMap;
 use std::fmt;
 use std::rc::Rc;
 
+use super::restore_points::{Points, Why};
 use crate::book::{Book, BookId, Edit, Refusal, Settings};
+use crate::measure::Date;
 use crate::store::{Backing, Change, Fault, Hooks, Keeper, Listed, Notice, Opened, Saving, Shelf, Slip};
 use crate::words;
 
@@ -50,6 +54,14 @@ pub trait Device {
     fn random(&self) -> u64;
     /// The time, in milliseconds since 1970.
     fn now(&self) -> u64;
+    /// The day where the person is.
+    fn today(&self) -> Date;
+    /// The note of the books there should be; none where there is none.
+    fn noted_books(&self) -> Option<String>;
+    /// Notes the books there should be.
+    fn note_books(&self, text: &str);
+    /// Looks for that note where it takes a while to look: [`Library::recalled`] is told.
+    fn recall_books(&self);
     /// Shows anew what the library has to show.
     fn show(&self);
     /// Goes to the first screen of a book, since a new one opens.
@@ -83,6 +95,14 @@ struct Refused {
     until_saved: bool,
 }
 
+/// A book that was just opened, until it is on the screen.
+struct JustOpened<B> {
+    id: BookId,
+    book: Book,
+    /// How it is kept; none where there is no storage.
+    kept: Option<Opened<B>>,
+}
+
 /// The books on this device. Its clones are the same library.
 pub struct Library<B: Backing> {
     inner: Rc<Inner<B>>,
@@ -95,12 +115,23 @@ struct Inner<B: Backing> {
     books: RefCell<Vec<Listed>>,
     saving: RefCell<Saving>,
     refused: RefCell<Option<Refused>>,
-    emptied: Cell<bool>,
+    /// Names of the books that the browser removed, as far as they are known.
+    removed: RefCell<Vec<String>>,
     /// The book that was just opened, until it is on the screen.
-    opened: RefCell<Option<(Book, Opened<B>)>>,
+    opened: RefCell<Option<JustOpened<B>>>,
     /// How many books were opened.
     openings: Cell<u64>,
     keeper: RefCell<Option<Keeper<B>>>,
+    desk: RefCell<Option<Rc<dyn Desk>>>,
+    points: RefCell<Option<Points<B>>>,
+    /// Before what no restore point was made, and why.
+    no_point: RefCell<Option<(Why, Fault)>>,
+    /// How many times a restore point was made or failed to be.
+    points_tried: Cell<u64>,
+    /// The book that is not deleted, since there is no room to keep a copy.
+    no_room_to_delete: Cell<Option<BookId>>,
+    /// Whether the person goes on though nothing can be kept.
+    unkept: Cell<bool>,
     /// How many books were put on the screen: what the keepers before say is of no concern.
     seated: Cell<u64>,
     /// The last revision of each book that another tab told of.
@@ -119,10 +150,16 @@ impl<B: Backing> Library<B> {
             books: RefCell::default(),
             saving: RefCell::new(Saving::Saved { revision: 1 }),
             refused: RefCell::new(None),
-            emptied: Cell::new(false),
+            removed: RefCell::default(),
             opened: RefCell::new(None),
             openings: Cell::new(0),
             keeper: RefCell::new(None),
+            desk: RefCell::new(None),
+            points: RefCell::new(None),
+            no_point: RefCell::new(None),
+            points_tried: Cell::new(0),
+            no_room_to_delete: Cell::new(None),
+            unkept: Cell::new(false),
             seated: Cell::new(0),
             heard: RefCell::default(),
             way: RefCell::new(None),
@@ -133,12 +170,30 @@ impl<B: Backing> Library<B> {
     /// Opens the book that was open last, or the only one; else the person chooses.
     pub fn start(&self, backing: B) {
         self.inner.shelf.replace(Some(Shelf::new(backing)));
+        if self.phase() == Phase::Stuck(Fault::NoAnswer) {
+            self.set_phase(Phase::Opening);
+        }
         self.spawn(|library| async move { library.choose_or_open().await });
     }
 
     /// Something stands in the way of every book.
     pub fn stuck(&self, fault: Fault) {
         self.set_phase(Phase::Stuck(fault));
+    }
+
+    /// The books have not answered for long. They may still.
+    pub fn waited_long(&self) {
+        if self.phase() == Phase::Opening {
+            self.stuck(Fault::NoAnswer);
+        }
+    }
+
+    /// Goes on where there is no storage: books are on the screen only.
+    pub fn go_on_without_saving(&self) {
+        if self.phase() == Phase::Stuck(Fault::NoStorage) {
+            self.inner.unkept.set(true);
+            self.set_phase(Phase::Choosing);
+        }
     }
 
     /// What is on the screen.
@@ -161,16 +216,14 @@ impl<B: Backing> Library<B> {
         self.inner.refused.borrow().as_ref().map(|refused| refused.sentence.clone())
     }
 
-    /// Whether this device had books before, though none are here now.
-    pub fn emptied(&self) -> bool {
-        self.inner.emptied.get()
-    }
-
     /// The book that was just opened, to be put on the screen, with the steps kept beside it: none
     /// where it is there already.
     pub fn opened(&self) -> Option<(BookId, Book, Vec<Slip>)> {
         let opened = self.inner.opened.borrow();
-        opened.as_ref().map(|(book, opened)| (opened.entry().id, book.clone(), opened.steps().to_vec()))
+        opened.as_ref().map(|opened| {
+            let steps = opened.kept.as_ref().map(|kept| kept.steps().to_vec()).unwrap_or_default();
+            (opened.id, opened.book.clone(), steps)
+        })
     }
 
     /// How many books were opened: each is to be put on the screen.
@@ -180,9 +233,16 @@ impl<B: Backing> Library<B> {
 
     /// The book that was just opened is on the screen, and is kept from now on.
     pub fn seat(&self, desk: Rc<dyn Desk>) {
-        let Some((_, opened)) = self.inner.opened.take() else { return };
+        let Some(opened) = self.inner.opened.take() else { return };
         let seat = self.inner.seated.get().wrapping_add(1);
         self.inner.seated.set(seat);
+        let Some(opened) = opened.kept else {
+            self.inner.saving.replace(Saving::NotSaved { waiting: 1, fault: Fault::NoStorage });
+            self.inner.device.show();
+            return;
+        };
+        self.inner.desk.replace(Some(Rc::clone(&desk)));
+        self.seat_points(opened.entry().id);
         let (id, revision) = (opened.entry().id, opened.entry().revision);
         let library = self.clone();
         let (reading, following, giving_up) = (Rc::clone(&desk), Rc::clone(&desk), desk);
@@ -207,6 +267,7 @@ impl<B: Backing> Library<B> {
 
     /// Saves a change that was done to the book on the screen.
     pub fn save(&self, change: Change) {
+        self.note_first_change(&change);
         self.with_keeper(|keeper| keeper.save(change));
     }
 
@@ -217,11 +278,13 @@ impl<B: Backing> Library<B> {
 
     /// Puts the change at odds that stands at this place, from 0, over what the other tab did.
     pub fn keep_mine(&self, place: usize) {
+        self.before(Why::Merge);
         self.with_keeper(|keeper| keeper.keep_mine(place));
     }
 
     /// Drops the change at odds that stands at this place, from 0, for what the other tab did.
     pub fn take_theirs(&self, place: usize) {
+        self.before(Why::Merge);
         self.with_keeper(|keeper| keeper.take_theirs(place));
     }
 
@@ -243,6 +306,7 @@ impl<B: Backing> Library<B> {
             }
             Notice::Deleted { book } => {
                 self.inner.heard.borrow_mut().remove(&book);
+                self.forget_noted(book);
                 if open == Phase::Open(book) {
                     self.with_keeper(|keeper| keeper.heard_deleted());
                 }
@@ -299,9 +363,16 @@ impl<B: Backing> Library<B> {
     /// The keeper of the book on the screen says whether it is saved.
     fn saved(&self, saving: &Saving) {
         self.inner.saving.replace(saving.clone());
-        if let Saving::Saved { revision } = saving {
-            self.inner.device.note_revision(*revision);
-            self.inner.refused.borrow_mut().take_if(|refused| refused.until_saved);
+        match saving {
+            Saving::Saved { revision } => {
+                self.inner.device.note_revision(*revision);
+                self.inner.refused.borrow_mut().take_if(|refused| refused.until_saved);
+                self.keep_points();
+            }
+            Saving::NotSaved { fault: Fault::Gone, .. } => {
+                self.spawn(|library| async move { library.look_whether_deleted().await });
+            }
+            Saving::Saving { .. } | Saving::NotSaved { .. } | Saving::AtOdds { .. } => {}
         }
         self.inner.device.show();
         self.go_on();
@@ -309,21 +380,24 @@ impl<B: Backing> Library<B> {
 
     async fn choose_or_open(&self) {
         self.list().await;
+        if matches!(self.phase(), Phase::Stuck(_)) {
+            return;
+        }
+        if self.look_for_removed().await {
+            self.set_phase(Phase::Choosing);
+            return;
+        }
         let remembered = self.inner.device.remembered();
         let last = {
             let books = self.inner.books.borrow();
-            let ids = || books.iter().filter_map(listed_id);
+            let ids = || books.iter().filter_map(Listed::id);
             // The only book there is needs no choosing.
             let last = remembered.open_book.filter(|last| ids().any(|id| id == *last));
             last.or_else(|| ids().next().filter(|_| books.len() == 1))
         };
         match last {
             Some(id) => self.open_now(id).await,
-            None if matches!(self.phase(), Phase::Stuck(_)) => {}
-            None => {
-                self.inner.emptied.set(remembered.had_books && self.inner.books.borrow().is_empty());
-                self.set_phase(Phase::Choosing);
-            }
+            None => self.set_phase(Phase::Choosing),
         }
     }
 
@@ -332,6 +406,7 @@ impl<B: Backing> Library<B> {
         match shelf.books().await {
             Ok(books) => {
                 self.inner.books.replace(books);
+                self.note_more();
                 self.inner.device.show();
             }
             Err(fault) => self.set_phase(Phase::Stuck(fault)),
@@ -341,21 +416,32 @@ impl<B: Backing> Library<B> {
     async fn open_now(&self, id: BookId) {
         let Some(shelf) = self.inner.shelf.borrow().clone() else { return };
         match shelf.open(id).await {
-            Ok(opened) => {
-                self.leave_seat();
-                self.inner.opened.replace(Some(opened));
-                self.inner.openings.set(self.inner.openings.get().wrapping_add(1));
+            Ok((book, opened)) => {
+                self.note_listed();
                 self.inner.device.note_open(Some(id));
-                self.set_phase(Phase::Open(id));
+                self.put_up(id, book, Some(opened));
             }
+            Err(Fault::Gone) => self.not_there(id).await,
             Err(fault) => self.set_phase(Phase::Stuck(fault)),
         }
+    }
+
+    /// A book that was just opened waits to be put on the screen.
+    fn put_up(&self, id: BookId, book: Book, kept: Option<Opened<B>>) {
+        self.leave_seat();
+        self.inner.opened.replace(Some(JustOpened { id, book, kept }));
+        self.inner.openings.set(self.inner.openings.get().wrapping_add(1));
+        self.set_phase(Phase::Open(id));
     }
 
     /// The book on the screen is kept no more.
     fn leave_seat(&self) {
         self.inner.seated.set(self.inner.seated.get().wrapping_add(1));
         self.inner.keeper.replace(None);
+        self.inner.desk.replace(None);
+        self.inner.points.replace(None);
+        self.inner.no_point.replace(None);
+        self.inner.no_room_to_delete.set(None);
         self.inner.refused.replace(None);
     }
 
@@ -367,8 +453,8 @@ impl<B: Backing> Library<B> {
     }
 
     async fn add_now(&self, book: Book) {
-        let Some(shelf) = self.inner.shelf.borrow().clone() else { return };
         let id = BookId::from_random(self.inner.device.random());
+        let Some(shelf) = self.inner.shelf.borrow().clone() else { return };
         match shelf.create(id, &book, self.inner.device.now()).await {
             Ok(()) => {
                 self.list().await;
@@ -381,23 +467,11 @@ impl<B: Backing> Library<B> {
         }
     }
 
-    async fn delete_now(&self, id: BookId) {
-        let Some(shelf) = self.inner.shelf.borrow().clone() else { return };
-        match shelf.delete(id).await {
-            Ok(()) if self.phase() == Phase::Open(id) => self.close_now().await,
-            Ok(()) => self.list().await,
-            Err(fault) => {
-                let name = self.inner.books.borrow().iter().find_map(|book| named(book, id));
-                self.refuse(words::keeping::not_deleted(name.as_deref(), &fault), fault == Fault::Full);
-            }
-        }
-    }
-}
-
-fn listed_id(book: &Listed) -> Option<BookId> {
-    match book {
-        Listed::Book(entry) => Some(entry.id),
-        Listed::Damaged { id, .. } => *id,
+    /// Puts a book on the screen that nothing can keep.
+    fn add_unkept(&self, book: Book) {
+        let id = BookId::from_random(self.inner.device.random());
+        self.inner.device.go_to_start();
+        self.put_up(id, book, None);
     }
 }
 

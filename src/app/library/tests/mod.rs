@@ -2,6 +2,7 @@
 
 mod leaving;
 mod opening;
+mod removed;
 mod tabs;
 
 use std::cell::{Cell, RefCell};
@@ -9,6 +10,7 @@ use std::rc::Rc;
 
 use super::{Desk, Device, Library, Phase, Remembered, Way};
 use crate::book::{Book, BookId, Edit, Key, Record, Refusal};
+use crate::measure::Date;
 use crate::store::{Backing, Change, Fault, InMemory, Notice, Saving};
 use crate::support;
 
@@ -21,6 +23,8 @@ struct Phone {
     remembered: Cell<Remembered>,
     next: Cell<u64>,
     updated: Cell<bool>,
+    noted: RefCell<Option<String>>,
+    asked_to_recall: Cell<bool>,
 }
 
 impl Device for Phone {
@@ -43,6 +47,22 @@ impl Device for Phone {
 
     fn now(&self) -> u64 {
         NOON
+    }
+
+    fn today(&self) -> Date {
+        Date::new(2026, 11, 27).expect("a day")
+    }
+
+    fn noted_books(&self) -> Option<String> {
+        self.noted.borrow().clone()
+    }
+
+    fn note_books(&self, text: &str) {
+        self.noted.replace(Some(text.to_string()));
+    }
+
+    fn recall_books(&self) {
+        self.asked_to_recall.set(true);
     }
 
     fn show(&self) {}

@@ -5,7 +5,7 @@ use crate::book::Settings;
 fn a_first_start_lets_choose_and_a_new_book_is_opened() {
     let shop = Shop::new();
     let tab = shop.tab();
-    assert_eq!((tab.library.phase(), tab.library.emptied()), (Phase::Choosing, false));
+    assert_eq!((tab.library.phase(), tab.library.removed()), (Phase::Choosing, Vec::new()));
     tab.start_empty();
     assert_eq!(listed(&tab), ["My book"]);
     assert_eq!(tab.book().settings().name, "My book");
