@@ -11,7 +11,7 @@ use wasm_bindgen::JsCast;
 use wasm_bindgen::closure::Closure;
 
 use super::live::{live, press};
-use super::{how, places, steps, unfinished};
+use super::{beside, how, places, steps, unfinished};
 use crate::app::route::Route;
 
 /// Said by the start script when the whole build is kept on this device.
@@ -23,14 +23,25 @@ pub struct Parts {
     pub screen: fn(Route) -> AnyView,
     /// What was begun on other screens and is not in the book yet.
     pub elsewhere: fn(ReadSignal<Route>) -> AnyView,
+    /// What goes on beside every screen of an open book.
+    pub beside: fn() -> AnyView,
+    /// The ways back to a book: from a file, from the deleted ones, or from what is stored of a
+    /// damaged one.
+    pub ways_back: fn(Option<String>) -> AnyView,
     /// The sheet for the workings of numbers.
     pub sheet: fn(ReadSignal<Route>) -> AnyView,
     /// The sheet for the list of steps.
     pub steps: fn(ReadSignal<Route>) -> AnyView,
 }
 
-static PARTS: Parts =
-    Parts { screen: places::screen, elsewhere: unfinished::elsewhere, sheet: how::sheet, steps: steps::sheet };
+static PARTS: Parts = Parts {
+    screen: places::screen,
+    elsewhere: unfinished::elsewhere,
+    beside: beside::beside,
+    ways_back: places::ways_back,
+    sheet: how::sheet,
+    steps: steps::sheet,
+};
 
 #[wasm_split(later, wasm_split_path = leptos::wasm_split, fallible)]
 fn parts() -> Result<&'static Parts, SplitLoaderError> {

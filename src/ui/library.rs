@@ -11,15 +11,18 @@ use wasm_bindgen_futures::JsFuture;
 use super::address::go;
 use super::random::random;
 use super::state::AppState;
-use super::today::now;
+use super::today::{now, today};
 use super::update;
+use crate::app::copies::Copies;
 use crate::app::history::History;
 use crate::app::library::{self as core, Device, Remembered};
+use crate::app::restore_points::Why;
 use crate::app::route::Route;
 use crate::app::unfinished::Unfinished;
 use crate::book::{Book, BookId};
 use crate::exchange;
-use crate::store::{Change, IndexedDb, Listed, Saving, first_paint, this_tab};
+use crate::measure::Date;
+use crate::store::{Change, Fault, IndexedDb, Listed, Saving, Shelf, cache_note, first_paint, this_tab};
 use crate::words;
 
 pub use core::{Phase, Way};
@@ -27,7 +30,23 @@ pub use core::{Phase, Way};
 /// Where the demo book lies, beside the app.
 const DEMO: &str = "./books/marrowgate-juice-hall.json";
 
+/// How long the books may take to answer, in milliseconds, before it is said that they do not.
+const LONG: u64 = 5000;
+
 type Core = core::Library<IndexedDb>;
+
+/// What is kept beside the books, and what is lost of them.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Kept {
+    /// Names of the books that the browser removed, as far as they are known.
+    pub removed: Vec<String>,
+    /// Before what no restore point was made, and why.
+    pub no_point: Option<(Why, Fault)>,
+    /// How many times a restore point was made or failed to be.
+    pub points_tried: u64,
+    /// The book that is not deleted, since there is no room to keep a copy of it.
+    pub no_room_to_delete: Option<BookId>,
+}
 
 /// The books on this device.
 #[derive(Clone, Copy)]
@@ -40,8 +59,10 @@ pub struct Library {
     pub saving: RwSignal<Saving>,
     /// Why the last wish could not be met.
     pub refused: RwSignal<Option<String>>,
-    /// Whether this device had books before, though none are here now.
-    pub emptied: RwSignal<bool>,
+    /// What is kept beside the books.
+    pub kept: RwSignal<Kept>,
+    /// The copies of the open book outside the browser.
+    pub copies: RwSignal<Copies>,
     /// The way out that waits for the person's word, since something is not saved.
     pub leaving: RwSignal<Option<Way>>,
     openings: StoredValue<u64>,
@@ -56,7 +77,8 @@ impl Library {
             books: RwSignal::new(Vec::new()),
             saving: RwSignal::new(Saving::Saved { revision: 1 }),
             refused: RwSignal::new(None),
-            emptied: RwSignal::new(false),
+            kept: RwSignal::default(),
+            copies: RwSignal::default(),
             leaving: RwSignal::new(None),
             openings: StoredValue::new(0),
             core: StoredValue::new_local(None),
@@ -64,6 +86,8 @@ impl Library {
         let core = Core::new(Rc::new(Browser { library }));
         library.core.set_value(Some(core.clone()));
         library.warn_before_unload();
+        let waiting = core.clone();
+        set_timeout(move || waiting.waited_long(), std::time::Duration::from_millis(LONG));
         spawn_local(async move {
             let hearing = core.clone();
             match IndexedDb::open(IndexedDb::NAME, move |notice| hearing.hear(notice)).await {
@@ -99,6 +123,26 @@ impl Library {
         keep_unfinished(id, state);
         core.seat(Rc::new(state));
         Some(state)
+    }
+
+    /// The shelf, once there is one.
+    pub fn shelf(self) -> Option<Shelf<IndexedDb>> {
+        self.core.get_value().and_then(|core| core.shelf())
+    }
+
+    /// The whole open book is about to be changed: a restore point is made once that is saved.
+    pub fn before(self, why: Why) {
+        self.with(|core| core.before(why));
+    }
+
+    /// What was about to be done was refused.
+    pub fn not_done(self) {
+        self.with(Core::not_done);
+    }
+
+    /// Goes on where there is no storage.
+    pub fn go_on_without_saving(self) {
+        self.with(Core::go_on_without_saving);
     }
 
     /// Goes a way out of the open book; the person is asked where something would be lost.
@@ -173,7 +217,13 @@ impl Library {
         show_in(self.books, core.books());
         show_in(self.saving, core.saving());
         show_in(self.refused, core.refused());
-        show_in(self.emptied, core.emptied());
+        let kept = Kept {
+            removed: core.removed(),
+            no_point: core.no_point(),
+            points_tried: core.points_tried(),
+            no_room_to_delete: core.no_room_to_delete(),
+        };
+        show_in(self.kept, kept);
         show_in(self.leaving, core.leaving());
         let opened = core.openings();
         if opened != self.openings.get_value() {
@@ -222,6 +272,29 @@ impl Device for Browser {
 
     fn now(&self) -> u64 {
         now()
+    }
+
+    fn today(&self) -> Date {
+        today()
+    }
+
+    fn noted_books(&self) -> Option<String> {
+        first_paint::noted_books()
+    }
+
+    fn note_books(&self, text: &str) {
+        if first_paint::note_books(text) {
+            cache_note::note(text.to_string());
+        }
+    }
+
+    fn recall_books(&self) {
+        let library = self.library;
+        spawn_local(async move {
+            if let Some(text) = cache_note::read().await {
+                library.with(|core| core.recalled(text));
+            }
+        });
     }
 
     fn show(&self) {

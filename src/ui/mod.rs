@@ -3,8 +3,10 @@
 
 mod address;
 mod awake;
+mod beside;
 mod call;
 mod chart;
+mod device_file;
 mod fields;
 mod files;
 mod glass;

@@ -62,7 +62,7 @@ fn Leaving() -> impl IntoView {
     });
     let anyway = text(move || {
         let anyway = match library.leaving.get() {
-            Some(Way::Delete(_)) => "Delete anyway",
+            Some(Way::Delete(_) | Way::DeleteForGood(_)) => "Delete anyway",
             Some(Way::Update) => "Update anyway",
             Some(Way::Open(_) | Way::Add(_)) => "Switch anyway",
             Some(Way::Close) | None => "Close anyway",
@@ -72,7 +72,7 @@ fn Leaving() -> impl IntoView {
     let hopeless = flag(move || {
         library.saving.with(|saving| match saving {
             Saving::NotSaved { fault, .. } => {
-                matches!(fault, Fault::Gone | Fault::Deleted | Fault::NewerVersionOpen)
+                matches!(fault, Fault::Gone | Fault::Deleted | Fault::NewerVersionOpen | Fault::NoStorage)
             }
             Saving::AtOdds { .. } | Saving::Saving { .. } | Saving::Saved { .. } => true,
         })

@@ -3,12 +3,14 @@
 use leptos::prelude::*;
 
 use super::files::{save_book_file, save_text};
+use super::later::{Later, waiting};
 use super::library::{Library, Way};
-use super::live::{flag, press, text, when};
+use super::live::{flag, live, press, text, trouble, when};
 use super::lock::Lock;
 use super::notices::Notices;
 use super::state::AppState;
 use super::update::{Update, UpdateNotice};
+use crate::book::BookId;
 use crate::store::{Fault, Saving};
 use crate::words;
 
@@ -77,7 +79,8 @@ pub fn SavingTrouble() -> impl IntoView {
                 Saving::Saved { .. } | Saving::Saving { .. } => String::new(),
             });
             let lost = move || matches!(fault(), Some(Fault::Gone | Fault::Deleted));
-            let again = move || !odds() && !lost() && fault() != Some(Fault::NewerVersionOpen);
+            let again =
+                move || !odds() && !lost() && !matches!(fault(), Some(Fault::NewerVersionOpen | Fault::NoStorage));
             view! {
                 <div class="notice notice-trouble" role="alert">
                     <p>{sentence}</p>
@@ -117,8 +120,14 @@ pub fn Stuck(
     /// What it is.
     fault: Fault,
 ) -> impl IntoView {
-    let library = Library::here();
+    let (library, later) = (Library::here(), Later::here());
     let sentence = words::fault(&fault);
+    let no_storage = fault == Fault::NoStorage;
+    let (damaged, wanted) = (RwSignal::new(None::<BookId>), RwSignal::new(false));
+    let armed = RwSignal::new(false);
+    if let Fault::Damaged(damage) = &fault {
+        damaged.set(Some(damage.book));
+    }
     let stored = match fault {
         Fault::Damaged(damage) => Some(damage.text()),
         _ => None,
@@ -126,6 +135,12 @@ pub fn Stuck(
     // What is stored has the prices that a locked device keeps to itself.
     let lock = Lock::here();
     let locked = flag(move || lock.is_on());
+    let delete = move || {
+        if let Some(id) = damaged.get_untracked() {
+            library.go(Way::Delete(id));
+        }
+    };
+    let for_repair = stored.clone();
     let ways = stored.map(|stored| {
         view! {
             <p class="actions">
@@ -136,10 +151,42 @@ pub fn Stuck(
                 >
                     "Save what is stored"
                 </button>
+                <button class="button" on:click=press(move || {
+                    wanted.set(true);
+                    later.ask();
+                })>
+                    "See what is whole"
+                </button>
                 <button class="button" on:click=press(move || library.go(Way::Close))>
                     "Open another book"
                 </button>
+                <button class="quiet" hidden=locked on:click=press(move || armed.set(true))>
+                    "Delete this book"
+                </button>
             </p>
+            {when(
+                move || armed.get(),
+                move || {
+                    view! {
+                        <p class="trouble" role="status">{words::restore_points::BEFORE_DELETING}</p>
+                        <p class="actions">
+                            <button class="button" on:click=press(delete)>
+                                "Delete it from this device"
+                            </button>
+                            <button class="main" on:click=press(move || armed.set(false))>
+                                "Keep it"
+                            </button>
+                        </p>
+                    }
+                    .into_any()
+                },
+            )}
+            {trouble(move || library.refused.get())}
+            {live(move || match (wanted.get(), later.parts()) {
+                (true, Some(parts)) => (parts.ways_back)(for_repair.clone()),
+                (true, None) => waiting(),
+                (false, _) => ().into_any(),
+            })}
         }
     });
     view! {
@@ -147,11 +194,25 @@ pub fn Stuck(
             <UpdateNotice />
         </div>
         <main class="welcome">
-            <h1>"Brimwright cannot open this book"</h1>
+            <h1>"Brimwright cannot open your books"</h1>
             <p class="trouble" role="alert">
                 {sentence}
+            </p>
+            <p class="actions">
+                <button class="button" on:click=press(load_again)>
+                    "Try again"
+                </button>
+                <button class="button" hidden=!no_storage on:click=press(move || library.go_on_without_saving())>
+                    "Go on without saving"
+                </button>
             </p>
             {ways}
         </main>
     }
+}
+
+/// Loads the page anew: the books are opened from the beginning.
+fn load_again() {
+    // A page can always be loaded again.
+    let _ = location().reload();
 }

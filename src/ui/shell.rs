@@ -52,6 +52,7 @@ pub fn Shell() -> impl IntoView {
                     <Head />
                     <NoticeBoard />
                 </div>
+                {live(move || later.parts().map(|parts| (parts.beside)()).into_any())}
                 {live(move || later.parts().map(|parts| (parts.elsewhere)(route)).into_any())}
                 <main id="main" tabindex="-1">
                     {when(move || shown.get() != Some(route.get()) || (steps.is_open() && later.parts().is_none()), waiting)}

@@ -2,6 +2,7 @@
 
 use leptos::prelude::*;
 
+use super::later::{Later, waiting};
 use super::library::{Library, Way};
 use super::live::{live, press, trouble, when};
 use super::today::moment;
@@ -9,13 +10,20 @@ use super::update::UpdateNotice;
 use crate::store::Listed;
 use crate::words;
 
-/// Said when the browser has thrown the books away.
-const EMPTIED: &str = "There were books on this device before, and the browser has cleared them. If you saved a book as a file, start an empty book and import the file in Book.";
-
 /// The choice of books.
 #[component]
 pub fn Welcome() -> impl IntoView {
-    let library = Library::here();
+    let (library, later) = (Library::here(), Later::here());
+    let removed = move || library.kept.with(|kept| !kept.removed.is_empty());
+    let wanted = RwSignal::new(false);
+    Effect::new(move |_| {
+        if removed() {
+            wanted.set(true);
+        }
+        if wanted.get() {
+            later.ask();
+        }
+    });
     view! {
         <div class="top">
             <UpdateNotice />
@@ -23,7 +31,7 @@ pub fn Welcome() -> impl IntoView {
         <main class="welcome">
             <h1>"Brimwright"</h1>
             <p class="welcome-line">"Size, cost and price your drinks. On this device, also without a network."</p>
-            {trouble(move || library.emptied.get().then(|| EMPTIED.to_string()))}
+            {trouble(move || removed().then(|| library.kept.with(|kept| words::restore_points::removed(&kept.removed))))}
             {when(
                 move || !library.books.with(Vec::is_empty),
                 || view! { <h2>"Your books"</h2> <Books /> }.into_any(),
@@ -39,6 +47,22 @@ pub fn Welcome() -> impl IntoView {
                 </button>
             </div>
             {trouble(move || library.refused.get())}
+            {when(
+                move || !wanted.get(),
+                move || {
+                    view! {
+                        <button class="quiet" on:click=press(move || wanted.set(true))>
+                            "Open a file or a deleted book"
+                        </button>
+                    }
+                    .into_any()
+                },
+            )}
+            {live(move || match (wanted.get(), later.parts()) {
+                (true, Some(parts)) => (parts.ways_back)(None),
+                (true, None) => waiting(),
+                (false, _) => ().into_any(),
+            })}
             <p class="soft">
                 "Nothing leaves this device: no sign-up, no tracking. Figures are only as right as what is entered, and are no legal, tax or food-safety advice."
             </p>

@@ -22,6 +22,11 @@ pub const fn is_at_once(route: Route) -> bool {
     matches!(route, Route::Drinks)
 }
 
+/// The ways back to a book, with what is stored of a damaged one.
+pub fn ways_back(stored: Option<String>) -> AnyView {
+    book::ways_back(stored)
+}
+
 /// The screen of a route.
 pub fn screen(route: Route) -> AnyView {
     let screen = screen_alone(route);

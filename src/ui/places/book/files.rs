@@ -5,9 +5,11 @@ use leptos::prelude::*;
 use leptos::task::spawn_local;
 use web_sys::HtmlInputElement;
 
+use crate::app::restore_points::Why;
 use crate::book::Book;
 use crate::exchange::{LeftOut, Preview, TakenIn, preview};
-use crate::ui::files::{book_of, file_name, save_book_file, save_text};
+use crate::ui::beside::save_copy;
+use crate::ui::files::{book_of, file_name, save_text};
 use crate::ui::library::{Library, Way};
 use crate::ui::live::{live, press, text, when};
 use crate::ui::parts::Section;
@@ -67,7 +69,14 @@ pub fn Files() -> impl IntoView {
         if let Some(wanted) = incoming.get_untracked() {
             // What changed here since the preview counts too: the edit is made anew.
             let edit = state.book.with_untracked(|open| preview(open, &wanted.book).edit);
-            refused.set(state.apply_whole("Import a book", &edit).err());
+            if !wanted.preview.changes_nothing() {
+                library.before(Why::Import);
+            }
+            let done = state.apply_whole("Import a book", &edit);
+            if done.is_err() {
+                library.not_done();
+            }
+            refused.set(done.err());
             incoming.set(None);
         }
     };
@@ -84,7 +93,7 @@ pub fn Files() -> impl IntoView {
             about="The book file holds everything and can be read back whole. Keep one somewhere else: a browser may clear its storage."
         >
             <p class="actions">
-                <button class="button" on:click=press(move || state.book.with_untracked(save_book_file))>
+                <button class="button" on:click=press(move || save_copy(library, state))>
                     "Save the book as a file"
                 </button>
                 <button class="button" on:click=press(save_offers)>
@@ -94,7 +103,7 @@ pub fn Files() -> impl IntoView {
             <div class="entry">
                 <label for="import-file">"Import a book file"</label>
                 <div class="entry-box">
-                    <input id="import-file" aria-describedby="import-error" type="file" accept=".json,application/json" on:change=chosen />
+                    <input id="import-file" aria-describedby="import-error" type="file" accept=".json,.txt,application/json,text/plain" on:change=chosen />
                 </div>
                 <p class="entry-error" id="import-error" role="status">{sentence}</p>
                 {when(move || progress.with(Option::is_some), move || reading(progress))}
@@ -116,7 +125,7 @@ pub fn Files() -> impl IntoView {
                                         "Leave it"
                                     </button>
                                 </p>
-                                <p class="soft">"Undo takes a replacement back."</p>
+                                <p class="soft">"Undo takes a replacement back, and today's book becomes a restore point."</p>
                             </div>
                         }.into_any(),
                 None => ().into_any(),
@@ -126,7 +135,7 @@ pub fn Files() -> impl IntoView {
 }
 
 /// How far the reading of a file is.
-fn reading(progress: RwSignal<Option<usize>>) -> AnyView {
+pub fn reading(progress: RwSignal<Option<usize>>) -> AnyView {
     let percent = text(move || progress.get().unwrap_or_default().to_string());
     view! {
         <p class="soft">
@@ -141,7 +150,7 @@ fn lines(sentences: Vec<String>) -> AnyView {
 }
 
 /// What of a stored book is not in what would be taken in.
-fn left_out(out: &[LeftOut]) -> AnyView {
+pub fn left_out(out: &[LeftOut]) -> AnyView {
     if out.is_empty() {
         return ().into_any();
     }

@@ -1,16 +1,22 @@
 //! Book: the open book and its settings, files in and out, the other books.
 
+mod copies;
+mod deleted;
 mod files;
+mod incoming;
+mod points;
 mod settings;
 
 use leptos::prelude::*;
 
 use super::counter::LockDevice;
+use crate::exchange;
 use crate::ui::library::{Library, Phase, Way};
 use crate::ui::live::{press, text, trouble, when};
 use crate::ui::parts::Section;
 use crate::ui::state::AppState;
 use crate::ui::welcome::Books;
+use crate::words;
 
 /// The open book.
 #[component]
@@ -40,9 +46,7 @@ pub fn BookPage() -> impl IntoView {
         move || {
             view! {
                 <div class="trouble" role="status">
-                    <p>
-                        "A deleted book cannot be brought back by Undo. Save it as a file first; the file brings it back whole."
-                    </p>
+                    <p>{words::restore_points::BEFORE_DELETING}</p>
                     <p class="actions">
                         <button class="button" on:click=press(delete)>
                             "Delete it from this device"
@@ -56,11 +60,31 @@ pub fn BookPage() -> impl IntoView {
             .into_any()
         },
     );
+    let no_room = when(
+        move || library.kept.with(|kept| kept.no_room_to_delete.is_some()),
+        move || {
+            let for_good = move || {
+                if let Some(id) = library.kept.with_untracked(|kept| kept.no_room_to_delete) {
+                    library.go(Way::DeleteForGood(id));
+                }
+            };
+            view! {
+                <p class="actions">
+                    <button class="button" on:click=press(for_good)>
+                        "Delete without a copy"
+                    </button>
+                </p>
+            }
+            .into_any()
+        },
+    );
     view! {
         <h1>{name}</h1>
         {invented}
         <settings::Settings />
         <files::Files />
+        <copies::CopiesSection />
+        <points::RestorePoints />
         <Section heading="Books on this device">
             <Books />
             {trouble(move || library.refused.get())}
@@ -79,6 +103,8 @@ pub fn BookPage() -> impl IntoView {
                 </button>
             </p>
             {warning}
+            {no_room}
+            <deleted::DeletedBooks />
         </Section>
         <LockDevice />
         <Section heading="Cautions">
@@ -87,4 +113,18 @@ pub fn BookPage() -> impl IntoView {
             </p>
         </Section>
     }
+}
+
+/// The ways back to a book where none is open; `stored` is what is left of a damaged one.
+pub fn ways_back(stored: Option<String>) -> AnyView {
+    let taken = stored.map(exchange::take_in);
+    let refused = taken.as_ref().and_then(|taken| taken.as_ref().err()).map(words::book_file_error);
+    let taken = RwSignal::new(taken.and_then(Result::ok));
+    view! {
+        {refused.map(|sentence| view! { <p class="trouble" role="status">{sentence}</p> })}
+        <incoming::Incoming taken />
+        <incoming::OpenFile />
+        <deleted::DeletedBooks />
+    }
+    .into_any()
 }

@@ -5,6 +5,7 @@ mod drinks;
 
 use leptos::prelude::*;
 
+use crate::app::restore_points::Why;
 use crate::app::route::Route;
 use crate::book::{Book, Edit, Key, Offer, OfferId, Record, Scenario, ScenarioId};
 use crate::ledger::Ledger;
@@ -12,6 +13,7 @@ use crate::measure::Exact;
 use crate::plan::{Totals, scenario_ledger};
 use crate::ui::address::go;
 use crate::ui::fields::{self, Entry};
+use crate::ui::library::Library;
 use crate::ui::live::{press, rows, text, trouble, when};
 use crate::ui::order;
 use crate::ui::parts::{Back, Section, page_of};
@@ -139,13 +141,18 @@ fn Page(id: ScenarioId) -> impl IntoView {
         state.book.with(|book| book.scenario(id).map(|scenario| scenario_ledger(book, scenario)).unwrap_or_default())
     });
     let ledger: Signal<Ledger> = ledger.into();
+    let library = Library::here();
     let refused = RwSignal::new(None::<String>);
     let adopt = move || {
         let edit = state.book.with_untracked(|book| book.scenario(id).map(|scenario| scenario.adopted(book)));
         let Some(edit) = edit else { return };
+        library.before(Why::Adoption);
         match state.apply("Make scenario the menu", edit) {
             Ok(()) => go(Route::Drinks),
-            Err(sentence) => refused.set(Some(sentence)),
+            Err(sentence) => {
+                library.not_done();
+                refused.set(Some(sentence));
+            }
         }
     };
     let drop_it = move || {

@@ -1,0 +1,180 @@
+//! What goes on beside every screen of an open book: its copies outside the browser.
+
+use std::time::Duration;
+
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+
+use super::device_file;
+use super::files::save_book_file;
+use super::library::{Library, Phase};
+use super::live::{live, press};
+use super::lock::Lock;
+use super::state::AppState;
+use super::today::{now, today};
+use crate::app::copies::{self, Copies, DeviceFile, Standing};
+use crate::app::history::Step;
+use crate::app::restore_points::{self, Moment};
+use crate::book::BookId;
+use crate::exchange;
+use crate::store::{Backing, Drawer, Saving};
+use crate::words;
+
+/// How long after the last save the file on the device is written.
+const SOON: Duration = Duration::from_secs(2);
+
+/// A quiet line where a copy is due or the file on the device needs a word; and the writing of
+/// that file after saves.
+pub fn beside() -> AnyView {
+    let (library, state, lock) = (Library::here(), AppState::here(), Lock::here());
+    let turn = StoredValue::new(0_u64);
+    spawn_local(async move {
+        look_up(library).await;
+        if let DeviceFile::On { .. } = library.copies.with_untracked(|copies| copies.file.clone()) {
+            write_soon(library, state, turn);
+        }
+    });
+    Effect::new(move |before: Option<()>| {
+        let saved = library.saving.with(|saving| matches!(saving, Saving::Saved { .. }));
+        if saved && before.is_some() {
+            write_soon(library, state, turn);
+        }
+    });
+    let line = Memo::new(move |_| line(library, state, lock));
+    live(move || match line.get() {
+        Line::None => ().into_any(),
+        Line::Due(sentence) => view! {
+            <div class="aside" role="status">
+                <p>{sentence}</p>
+                <button class="button" on:click=press(move || save_copy(library, state))>
+                    "Save a copy"
+                </button>
+                <button
+                    class="quiet"
+                    on:click=press(move || library.copies.update(|copies| copies.put_off = true))
+                >
+                    "Later"
+                </button>
+            </div>
+        }
+        .into_any(),
+        Line::AskAgain => view! {
+            <div class="aside" role="status">
+                <p>{words::copies::ASK_AGAIN}</p>
+                <button class="button" on:click=press(move || device_file::allow(library, state))>
+                    "Allow writing"
+                </button>
+                <button class="quiet" on:click=press(move || device_file::stop(library))>
+                    "Stop copies"
+                </button>
+            </div>
+        }
+        .into_any(),
+        Line::Failed(sentence) => view! {
+            <div class="aside" role="status">
+                <p>{sentence}</p>
+                <button class="button" on:click=press(move || device_file::choose(library, state))>
+                    "Choose a file"
+                </button>
+                <button class="quiet" on:click=press(move || device_file::stop(library))>
+                    "Stop copies"
+                </button>
+            </div>
+        }
+        .into_any(),
+    })
+}
+
+/// What the quiet line says.
+#[derive(Clone, PartialEq)]
+enum Line {
+    None,
+    Due(String),
+    AskAgain,
+    Failed(String),
+}
+
+/// Nothing for who is kept to the Counter.
+fn line(library: Library, state: AppState, lock: Lock) -> Line {
+    if lock.is_on() {
+        return Line::None;
+    }
+    let copies = library.copies.get();
+    match copies.file {
+        DeviceFile::AskAgain(_) => return Line::AskAgain,
+        DeviceFile::Failed { name, kind } => return Line::Failed(words::copies::file_not_written(&name, &kind)),
+        DeviceFile::None | DeviceFile::Off | DeviceFile::On { .. } => {}
+    }
+    let invented = state.book.with(|book| book.settings().invented);
+    let due = standing(library, state).due(today()).filter(|_| !invented && !copies.put_off);
+    due.map_or(Line::None, |due| Line::Due(words::copies::copy_due(due)))
+}
+
+/// How it stands with the copies of the open book, following it.
+pub fn standing(library: Library, state: AppState) -> Standing {
+    let (last, known_since) = library.copies.with(|copies| (copies.last, copies.known_since));
+    let since = last.map_or(0, |last| last.millis);
+    let done_since = |step: &&Step| step.at > since && step.undone.is_none();
+    let changes = state.history.with(|history| history.steps().iter().filter(done_since).count());
+    Standing { last, changes, known_since }
+}
+
+/// The book that is open.
+pub fn open_book(library: Library) -> Option<BookId> {
+    match library.phase.get_untracked() {
+        Phase::Open(id) => Some(id),
+        Phase::Opening | Phase::Choosing | Phase::Stuck(_) => None,
+    }
+}
+
+/// Looks up what is known of the copies of the open book.
+async fn look_up(library: Library) {
+    library.copies.set(Copies::default());
+    let (Some(shelf), Some(id)) = (library.shelf(), open_book(library)) else { return };
+    let notes = shelf.backing().slips(Drawer::Notes, Some(id)).await.unwrap_or_default();
+    let points = restore_points::of_book(shelf.backing(), id).await.unwrap_or_default();
+    let file = device_file::look_up(library, id).await;
+    library.copies.set(Copies {
+        last: copies::last(&notes),
+        known_since: points.last().map(|oldest| oldest.at.day),
+        put_off: false,
+        file,
+    });
+}
+
+/// Saves the open book as a file, and notes that.
+pub fn save_copy(library: Library, state: AppState) {
+    state.book.with_untracked(save_book_file);
+    note_copy(library);
+}
+
+/// Notes that a copy of the open book was saved now.
+pub fn note_copy(library: Library) {
+    let at = Moment { millis: now(), day: today() };
+    library.copies.update(|copies| copies.last = Some(at));
+    spawn_local(async move {
+        if let (Some(shelf), Some(id)) = (library.shelf(), open_book(library)) {
+            // Where this cannot be noted, the copy counts until the book is opened again.
+            let _ = shelf.backing().file(&[copies::note(id, at)]).await;
+        }
+    });
+}
+
+fn write_soon(library: Library, state: AppState, turn: StoredValue<u64>) {
+    let Some(mine) = turn.try_update_value(|turn| {
+        *turn = turn.wrapping_add(1);
+        *turn
+    }) else {
+        return;
+    };
+    set_timeout(
+        move || {
+            if turn.try_get_value() == Some(mine)
+                && let Some(text) = state.book.try_with_untracked(exchange::write)
+            {
+                device_file::write(library, text);
+            }
+        },
+        SOON,
+    );
+}

@@ -1,0 +1,152 @@
+//! The restore points of the open book: what each holds, and going back to one.
+
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+
+use crate::app::restore_points::{self, Point, Why};
+use crate::book::Book;
+use crate::exchange::{self, Preview, preview};
+use crate::store::Fault;
+use crate::ui::files::save_text;
+use crate::ui::library::{Library, Phase};
+use crate::ui::live::{live, press, trouble};
+use crate::ui::parts::Section;
+use crate::ui::state::AppState;
+use crate::ui::today::moment;
+use crate::words;
+
+/// A point that was chosen and waits for the person's word.
+#[derive(Clone)]
+struct Chosen {
+    when: String,
+    book: Book,
+    preview: Preview,
+}
+
+/// The restore points of the open book.
+#[component]
+pub fn RestorePoints() -> impl IntoView {
+    let (library, state) = (Library::here(), AppState::here());
+    let points = RwSignal::new(None::<Vec<Point>>);
+    let chosen = RwSignal::new(None::<Chosen>);
+    let refused = RwSignal::new(None::<String>);
+    let tried = Memo::new(move |_| library.kept.with(|kept| kept.points_tried));
+    Effect::new(move |_| {
+        tried.track();
+        spawn_local(async move {
+            match read(library).await {
+                Ok(read) => points.set(Some(read)),
+                Err(fault) => refused.set(Some(words::fault(&fault))),
+            }
+        });
+    });
+    let choose = move |point: Point| {
+        spawn_local(async move {
+            let copy = held(library, &point).await;
+            refused.set(copy.as_ref().err().cloned());
+            chosen.set(copy.ok().map(|book| {
+                let preview = state.book.with_untracked(|open| preview(open, &book));
+                Chosen { when: moment(point.at.millis), book, preview }
+            }));
+        });
+    };
+    let save = move |point: Point| {
+        spawn_local(async move {
+            match text_of(library, &point).await {
+                Ok(text) => save_text("brimwright-restore-point.brimwright.json", "application/json", &text),
+                Err(sentence) => refused.set(Some(sentence)),
+            }
+        });
+    };
+    let restore = move || {
+        if let Some(wanted) = chosen.get_untracked() {
+            chosen.set(None);
+            // What changed here since the preview counts too: the edit is made anew.
+            let edit = state.book.with_untracked(|open| preview(open, &wanted.book).edit);
+            if !wanted.preview.changes_nothing() {
+                library.before(Why::Restore);
+            }
+            let done = state.apply_whole(&format!("Go back to {}", wanted.when), &edit);
+            if done.is_err() {
+                library.not_done();
+            }
+            refused.set(done.err());
+        }
+    };
+    let row = move |point: Point| {
+        let (shown, saved) = (point.clone(), point.clone());
+        view! {
+            <li class="kept">
+                <p>
+                    <strong>{moment(point.at.millis)}</strong>
+                    " "
+                    <span>{words::restore_points::made_before(point.why)}</span>
+                </p>
+                <p class="soft">{words::restore_points::holds(&point)}</p>
+                {words::restore_points::made_room(&point).map(|line| view! { <p class="soft">{line}</p> })}
+                <p class="actions">
+                    <button class="button" on:click=press(move || choose(shown.clone()))>
+                        "Show changes"
+                    </button>
+                    <button class="quiet" on:click=press(move || save(saved.clone()))>
+                        "Save as a file"
+                    </button>
+                </p>
+            </li>
+        }
+    };
+    view! {
+        <Section heading="Restore points" about="The whole book as it stood before big changes and before each day's first change.">
+            {trouble(move || {
+                library.kept.with(|kept| kept.no_point.as_ref().map(|(why, fault)| words::restore_points::not_made(*why, fault)))
+            })}
+            {trouble(move || refused.get())}
+            {live(move || match chosen.get() {
+                Some(wanted) => view! {
+                    <div class="teach" role="status">
+                        <h3>{format!("Go back to {}", wanted.when)}</h3>
+                        <ul>{words::import_changes(&wanted.preview).into_iter().map(|line| view! { <li>{line}</li> }).collect_view()}</ul>
+                        <p class="actions">
+                            <button class="main" on:click=press(restore)>
+                                "Restore this point"
+                            </button>
+                            <button class="quiet" on:click=press(move || chosen.set(None))>
+                                "Cancel"
+                            </button>
+                        </p>
+                        <p class="soft">"Undo takes it back, and today's book becomes a restore point."</p>
+                    </div>
+                }
+                .into_any(),
+                None => ().into_any(),
+            })}
+            {live(move || match points.get() {
+                Some(points) if points.is_empty() => view! { <p class="hollow">{words::restore_points::NONE_YET}</p> }.into_any(),
+                Some(points) => view! { <ul class="kept-list">{points.into_iter().map(row).collect_view()}</ul> }.into_any(),
+                None => ().into_any(),
+            })}
+            <p class="soft">{words::restore_points::kept()}</p>
+        </Section>
+    }
+}
+
+async fn read(library: Library) -> Result<Vec<Point>, Fault> {
+    match (library.shelf(), library.phase.get_untracked()) {
+        (Some(shelf), Phase::Open(id)) => restore_points::of_book(shelf.backing(), id).await,
+        _ => Ok(Vec::new()),
+    }
+}
+
+/// The text that a point holds.
+pub async fn text_of(library: Library, point: &Point) -> Result<String, String> {
+    let Some(shelf) = library.shelf() else { return Err(words::fault(&Fault::NoStorage)) };
+    restore_points::copy_of(shelf.backing(), point).await.map_err(|fault| match fault {
+        Fault::Gone => words::restore_points::WENT.to_string(),
+        fault => words::fault(&fault),
+    })
+}
+
+async fn held(library: Library, point: &Point) -> Result<Book, String> {
+    let text = text_of(library, point).await?;
+    exchange::read(text).map_err(|error| words::book_file_error(&error))
+}
