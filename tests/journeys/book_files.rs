@@ -131,7 +131,7 @@ async fn a_book_comes_back_and_undo_brings_back_the_old_one(engine: Engine) {
         "Settings: changed",
     ];
     journey.expect_each(".teach li", &counts).await;
-    journey.wait_for_text("Undo takes a replacement back.").await;
+    journey.wait_for_text("Undo takes a replacement back, and today's book becomes a restore point.").await;
     journey.screenshot("preview").await;
     journey.click(By::Text("Leave it")).await;
     journey.wait_for_text_gone("in place of this book").await;

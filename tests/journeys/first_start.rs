@@ -48,8 +48,7 @@ async fn a_book_is_deleted_in_two_steps() {
     journey.click(By::Text(DEMO_WAY)).await;
     journey.click(By::Text("Book")).await;
 
-    let warning = "A deleted book cannot be brought back by Undo. Save it as a file first; the file brings it \
-                   back whole.";
+    let warning = "It is kept under Deleted books for 30 days. Save it as a file to keep it longer.";
     journey.click(By::Text("Delete this book")).await;
     journey.wait_for_text(warning).await;
     journey.click(By::Text("Keep it")).await;
@@ -64,5 +63,5 @@ async fn a_book_is_deleted_in_two_steps() {
     journey.open().await;
     journey.wait_for_text(DEMO_WAY).await;
     journey.wait_for_text_gone("Your books").await;
-    journey.wait_for_text_gone("There were books on this device before").await;
+    journey.wait_for_text_gone("The browser has removed your books").await;
 }

@@ -29,6 +29,7 @@ mod opening;
 mod price_watch;
 mod printed;
 mod redated;
+mod restore;
 mod sales;
 mod screens;
 #[path = "../../src/bin/dev/site.rs"]

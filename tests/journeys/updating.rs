@@ -45,12 +45,17 @@ async fn a_new_version_waits_until_the_person_agrees() {
     let journey = Journey::start_on("update_waits", publisher.address()).await;
     journey.open().await;
     journey.wait_until_kept_offline().await;
+    // With a book there is a note of it, which is no build to be tidied away.
+    journey.click(By::Text("Start an empty book")).await;
     publisher.publish("two");
     look_for_a_version(&journey).await;
     journey.wait_until("the app to be told", "return heard.includes('ready')").await;
     journey.open().await;
     is_release(&journey, "one").await;
     accept_update(&journey, "two").await;
+    let kept = "window.names ??= []; caches.keys().then((names) => (window.names = names));
+                return names.includes('brimwright-note')";
+    journey.wait_until("the note of the books to be kept", kept).await;
 }
 
 /// Agrees to the release that waits, and waits until it has taken over and the old one is tidied away.
@@ -70,7 +75,8 @@ pub async fn accept_update(journey: &Journey, mark: &str) {
             "the old version to be tidied away",
             &format!(
                 "window.names ??= []; caches.keys().then((names) => (window.names = names));
-                 return names.length === 1 && names[0].includes(' {mark}-')"
+                 const builds = names.filter((name) => name.startsWith('brimwright '));
+                 return builds.length === 1 && builds[0].includes(' {mark}-')"
             ),
         )
         .await;
