@@ -123,6 +123,10 @@ pub fn Stuck(
     let (library, later) = (Library::here(), Later::here());
     let sentence = words::fault(&fault);
     let no_storage = fault == Fault::NoStorage;
+    let heading = match fault {
+        Fault::Damaged(_) => "Brimwright cannot open this book",
+        _ => "Brimwright cannot open your books",
+    };
     let (damaged, wanted) = (RwSignal::new(None::<BookId>), RwSignal::new(false));
     let armed = RwSignal::new(false);
     if let Fault::Damaged(damage) = &fault {
@@ -194,7 +198,7 @@ pub fn Stuck(
             <UpdateNotice />
         </div>
         <main class="welcome">
-            <h1>"Brimwright cannot open your books"</h1>
+            <h1>{heading}</h1>
             <p class="trouble" role="alert">
                 {sentence}
             </p>

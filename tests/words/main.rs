@@ -219,6 +219,10 @@ fn what_could_not_be_kept() {
         "This device has no room left. Your changes are still on the screen: save a copy as a file, make room, then try again."
     );
     assert_eq!(
+        said(Fault::NoAnswer),
+        "Your books do not answer. Nothing was changed. Wait a little or try again; if that does not help, close all tabs and windows of the browser."
+    );
+    assert_eq!(
         said(Fault::NewerVersionOpen),
         "A newer version is open in another tab. This tab no longer saves: load the page again to go on here."
     );
@@ -228,14 +232,14 @@ fn what_could_not_be_kept() {
     );
     assert_eq!(
         said(Fault::Gone),
-        "This book is no longer stored on this device: the browser may have cleared it. Keep what you see as a new book."
+        "The browser has removed this book from the device. Keep what you see as a new book."
     );
     let causes = vec![Cause::Row { index: 0, why: "cut short".into() }];
     let stored = StoredBook { entry: None, rows: Vec::new() };
     let damage = Damage { book: BookId::from_random(1), stored, causes };
     assert_eq!(
         said(Fault::Damaged(Box::new(damage))),
-        "One part of this book cannot be read. Nothing was changed or deleted: save what is stored as a file, then open another book."
+        "One part of this book cannot be read. Nothing was changed or deleted: save what is stored as a file, or see what is whole."
     );
 }
 

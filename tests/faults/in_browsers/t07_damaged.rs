@@ -33,8 +33,8 @@ async fn t07_a_damaged_book_is_said_kept_and_offered(engine: Engine) {
     journey.wait_for_text("Brimwright cannot open this book").await;
     journey
         .wait_for_text(
-            "One part of this book cannot be read. Nothing was changed or deleted: save what is stored as a file, then \
-             open another book.",
+            "One part of this book cannot be read. Nothing was changed or deleted: save what is stored as a file, or \
+             see what is whole.",
         )
         .await;
     journey.screenshot("damaged").await;

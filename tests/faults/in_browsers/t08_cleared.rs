@@ -35,8 +35,7 @@ async fn t08_a_cleared_store_is_no_first_start_and_the_copy_brings_it_back(engin
     journey.open().await;
     journey
         .wait_for_text(
-            "There were books on this device before, and the browser has cleared them. If you saved a book as a file, \
-             start an empty book and import the file in Book.",
+            "The browser has removed your books: Marrowgate Juice Hall. Open your last saved file, or start again.",
         )
         .await;
     journey.screenshot("cleared").await;
