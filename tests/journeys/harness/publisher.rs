@@ -43,26 +43,49 @@ impl Publisher {
     /// Publishes a release whose page carries `mark` and sets the clock. Its files are named after `mark` too, so
     /// that none is another release's; those of the release before are gone.
     pub fn publish(&self, mark: &str) {
+        let next = self.next(mark);
+        self.put_up(&next);
+    }
+
+    /// Publishes a release that was never whole: without one of the files that it should have, by its place among
+    /// [`Publisher::kept`]. Gives the file's name.
+    pub fn publish_without(&self, mark: &str, place: usize) -> String {
+        let next = self.next(mark);
+        let name = next.kept().swap_remove(place);
+        fs::remove_file(next.folder.join(&name)).expect("the file is removed");
+        self.put_up(&next);
+        name
+    }
+
+    /// A release beside the one that is served, so that no visitor sees half of it.
+    fn next(&self, mark: &str) -> Publisher {
         let built = std::env::var("BRIMWRIGHT_SITE")
             .expect("journeys need the built site: run `cargo dev test`, which starts them");
-        fs::remove_dir_all(&self.folder).ok();
-        copy(Path::new(&built), &self.folder);
-        self.rename(mark);
-        self.put(BEFORE, ON_THE_DAY);
+        let next = Publisher { folder: self.folder.with_extension("next") };
+        fs::remove_dir_all(&next.folder).ok();
+        copy(Path::new(&built), &next.folder);
+        next.rename(mark);
+        next.put(BEFORE, ON_THE_DAY);
         let head = format!("<script src=\"./{BEFORE}\"></script><meta name=\"release\" content=\"{mark}\"><title>");
-        self.put(PAGE, self.text(PAGE).replace("<title>", &head));
-        let worker = self.text(WORKER);
+        next.put(PAGE, next.text(PAGE).replace("<title>", &head));
+        let worker = next.text(WORKER);
         let list = list_in(&worker);
         let before = format!("const FILES={list};");
         let mut files: Vec<(String, String)> = serde_json::from_str(list).expect("a list of files");
         files.push((format!("./{BEFORE}"), String::new()));
         for (address, digest) in &mut files {
             let name = if address == "./" { PAGE } else { address.trim_start_matches("./") };
-            *digest = hash(&fs::read(self.folder.join(name)).expect("a listed file"));
+            *digest = hash(&fs::read(next.folder.join(name)).expect("a listed file"));
         }
         let after = format!("const FILES={};", serde_json::to_string(&files).expect("JSON"));
         let worker = worker.replace(&before, &after);
-        self.put(WORKER, worker.replacen("const BUILD=\"", &format!("const BUILD=\"{mark}-"), 1));
+        next.put(WORKER, worker.replacen("const BUILD=\"", &format!("const BUILD=\"{mark}-"), 1));
+        next
+    }
+
+    fn put_up(&self, next: &Publisher) {
+        fs::remove_dir_all(&self.folder).ok();
+        fs::rename(&next.folder, &self.folder).expect("the release takes the place of the one before");
     }
 
     /// The files that the service worker of the release keeps, the page as "index.html".
@@ -75,19 +98,6 @@ impl Publisher {
     /// Answers what is missing with a page and the status of success, as some hosts do.
     pub fn answer_what_is_missing_with_a_page(&self) {
         self.put("200.html", "<!doctype html><title>Not here</title>");
-    }
-
-    /// Takes a file away and gives what stood in it.
-    pub fn take_away(&self, name: &str) -> Vec<u8> {
-        let path = self.folder.join(name);
-        let bytes = fs::read(&path).expect("the file is read");
-        fs::remove_file(path).expect("the file is removed");
-        bytes
-    }
-
-    /// Puts back what was taken away.
-    pub fn put_back(&self, name: &str, bytes: &[u8]) {
-        self.put(name, bytes);
     }
 
     /// Names files that are named after their contents after `mark` too, and has the others refer to them so.
