@@ -287,7 +287,7 @@ async fn the_way_out(journey: &Journey) {
 /// A device that is full says so at the Counter, without a way to a file that has prices in it.
 #[tokio::test]
 async fn a_locked_tablet_that_is_full() {
-    let journey = tablet("locked_and_full", "").await;
+    let journey = tablet(Engine::Chromium, "locked_and_full", "").await;
     journey.click(By::Text("Book")).await;
     journey.type_into(FIRST, "4207").await;
     journey.type_into(AGAIN, "4207").await;
