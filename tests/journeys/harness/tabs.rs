@@ -15,13 +15,6 @@ impl Journey {
         self.client().goto(&format!("{}{behind}", self.address())).await.expect("the page loads");
     }
 
-    /// Begins to open the app in a further tab, which becomes the one that is used; waits for nothing.
-    pub async fn begin_to_open_another_tab(&self) {
-        self.browser().open_tab().await;
-        let begin = format!("location.href = '{}'", self.address());
-        self.client().execute(&begin, Vec::new()).await.expect("the page begins to load");
-    }
-
     /// Closes the tab that is used, and uses the first.
     pub async fn close_tab(&self) {
         self.browser().close_tab().await;
@@ -30,11 +23,6 @@ impl Journey {
     /// Loads the page anew, as a person does.
     pub async fn load_again(&self) {
         self.client().execute("location.reload()", Vec::new()).await.expect("the page loads anew");
-    }
-
-    /// Leaves the app for an empty page.
-    pub async fn go_elsewhere(&self) {
-        self.client().goto("about:blank").await.expect("an empty page");
     }
 
     /// Uses the tab that was opened so many after the first.
