@@ -59,6 +59,6 @@ async fn open_the_book(journey: &Journey) {
         .wait_until("a book, or the choice of one", "return !!document.querySelector('.bar, .welcome .books button')")
         .await;
     if journey.lines_of_each(".bar").await.is_empty() {
-        journey.click(By::Text("Marrowgate Juice Hall invented data")).await;
+        journey.click(By::Item("Marrowgate Juice Hall")).await;
     }
 }
