@@ -78,8 +78,8 @@ fn request_of(event: &Event) -> Option<IdbOpenDbRequest> {
 fn upgrade(event: IdbVersionChangeEvent) {
     let Some(request) = request_of(&event) else { return };
     let result = request.result().and_then(JsCast::dyn_into::<IdbDatabase>);
-    let from = event.old_version();
-    let steps = (0_u32..).zip(STEPS).filter(|(version, _)| f64::from(*version) >= from);
+    let (from, to) = (event.old_version(), event.new_version().unwrap_or(f64::MAX));
+    let steps = (0_u32..).zip(STEPS).filter(|(version, _)| (from..to).contains(&f64::from(*version)));
     let upgraded = result.and_then(|database| {
         for (_, step) in steps {
             step(&database)?;

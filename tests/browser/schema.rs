@@ -4,7 +4,7 @@ use brimwright::store::{Fault, IndexedDb};
 use wasm_bindgen_test::wasm_bindgen_test;
 
 use crate::book::{ID, NOON, Tab, fresh, shelf, stocked};
-use crate::raw::{Misbehaving, databases, dump, open};
+use crate::raw::{Misbehaving, databases, dump, open, put};
 
 async fn opened(name: &str) -> Result<(), Fault> {
     IndexedDb::open(name, |_| {}).await.map(|_| ())
@@ -32,8 +32,11 @@ async fn older_versions_keep_every_row() {
         let name = fresh("older").await;
         {
             let _behind = Misbehaving::versions_behind(behind);
-            drop(stocked("older").await);
+            assert_eq!(opened(&name).await, Ok(()));
         }
+        put(&name, "books", r#"{"id":"b1","name":"Corner bar","invented":true,"revision":1}"#).await;
+        let row = r#"{"book":"b1","key":"ingredient:1","revision":1,"grew-from":0,"record":{"name":"Apple"}}"#;
+        put(&name, "rows", row).await;
         let before = dump(&name).await;
         assert_eq!(before[0], version);
         assert_eq!(opened(&name).await, Ok(()));
