@@ -9,6 +9,7 @@ use leptos::prelude::*;
 use super::Commit;
 use super::asked::{Asked, Asks};
 use super::readings::{TypeIn, readings};
+use super::units::{Picker, Units};
 use crate::ui::live::{flag, text};
 use crate::ui::state::AppState;
 
@@ -43,6 +44,9 @@ pub fn Entry(
     /// An example in the empty field.
     #[prop(optional)]
     example: &'static str,
+    /// The units that stand beside its number.
+    #[prop(optional)]
+    units: Option<Units>,
     /// What is asked about where it may not be meant.
     #[prop(optional)]
     asks: Option<Asks>,
@@ -56,9 +60,11 @@ pub fn Entry(
 
     let asked = asks.map(|asks| Asked::of(state, asks, value));
     let asking = asked.clone();
-    let typed: TypeIn = Arc::new(move |text| {
+    let picker = units.map(|units| Picker::of(state, units, value));
+    // The text as it stands in the field, and with its unit.
+    let typed = Arc::new(move |text: String, full: &str| {
         asking.iter().for_each(Asked::begin);
-        let outcome = commit(&text, session.get_value());
+        let outcome = commit(full, session.get_value());
         if outcome.is_err() {
             state.take_back(session.get_value());
         }
@@ -66,7 +72,9 @@ pub fn Entry(
         error.set(outcome.err());
         draft.set(Some(text));
     });
-    let type_in = typed.clone();
+    let (type_in, typing) = (typed.clone(), picker.clone());
+    let full = move |text: &str| typing.as_ref().map_or_else(|| text.to_string(), |picker| picker.with_unit(text));
+    let in_full = full.clone();
     // A field that is taken from the screen while the caret is in it is left once more, when its
     // signals are gone.
     let asking = asked.clone();
@@ -92,10 +100,15 @@ pub fn Entry(
     let unclear = Signal::derive(move || draft.get().filter(|_| wrong.get()));
     let left = leave.clone();
     // Pressed beside the field: a visit of its own.
-    let put: TypeIn = Arc::new(move |text| {
+    let put_full = Arc::new(move |text: String, full: &str| {
         session.set_value(state.new_session());
-        typed(text);
+        typed(text, full);
         left();
+    });
+    let put_number = put_full.clone();
+    let put: TypeIn = Arc::new(move |text| {
+        let full = full(&text);
+        put_full(text, &full);
     });
     let both = readings(state, unclear, put.clone());
     let doubtful = asked.clone();
@@ -111,7 +124,18 @@ pub fn Entry(
         let (error_id, note_id) = (error_id.clone(), note_id.clone());
         text(move || if wrong.get() { error_id.clone() } else { note_id.clone() })
     };
-    let shown = text(move || draft.get().unwrap_or_else(|| value.get()));
+    let number = picker.clone();
+    let in_force = move || number.as_ref().map_or_else(|| value.get(), Picker::number);
+    let shown = text(move || draft.get().unwrap_or_else(&in_force));
+    let fractions = picker.clone();
+    // A keyboard that can type what the field takes.
+    let keyboard = Signal::derive(move || match letters || fractions.as_ref().is_some_and(Picker::takes_fractions) {
+        true => "text",
+        false => "decimal",
+    });
+    let list = picker.map(|picker| {
+        picker.list(label.to_string(), move || shown.get_untracked(), move |text, full| put_number(text, &full))
+    });
     let sentence = text(move || error.get().unwrap_or_default());
     let visible_note = text(move || if wrong.get() { String::new() } else { note.get() });
     view! {
@@ -121,7 +145,7 @@ pub fn Entry(
                 <input
                     id=id
                     type="text"
-                    inputmode=if letters { "text" } else { "decimal" }
+                    inputmode=keyboard
                     autocomplete="off"
                     spellcheck="false"
                     enterkeyhint="next"
@@ -130,11 +154,16 @@ pub fn Entry(
                     aria-invalid=invalid
                     aria-describedby=described
                     on:focus=move |_| enter()
-                    on:input=move |event| type_in(event_target_value(&event))
+                    on:input=move |event| {
+                        let text = event_target_value(&event);
+                        let full = in_full(&text);
+                        type_in(text, &full);
+                    }
                     on:blur=move |_| leave()
                     on:keydown=key
                 />
                 <span class="entry-unit">{unit}</span>
+                {list}
             </div>
             <p class="entry-error" id=error_id role="status">
                 {sentence}

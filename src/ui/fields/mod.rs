@@ -12,6 +12,7 @@ mod readings;
 mod search;
 mod slider;
 mod tick;
+mod units;
 
 pub use ask::{Ask, asked_number, asked_price};
 pub use asked::asks;
@@ -27,3 +28,4 @@ pub use entry::Entry;
 pub use search::Search;
 pub use slider::{Range, Slid, Slider, Try};
 pub use tick::Tick;
+pub use units::{length_units, units};

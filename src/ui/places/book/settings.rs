@@ -62,152 +62,154 @@ pub fn Settings() -> impl IntoView {
     let places = [TaxPlace::AddedAtTheTill, TaxPlace::InThePrice];
     let places = places.map(|place| (words::tax_place(place).to_string(), place)).to_vec();
     view! {
-        <Section heading="This book">
-            <div class="fields">
-                <Entry
-                    label="Name"
-                    letters=true
-                    value=of(|it, _| it.name.clone())
-                    commit=fields::text("Name of the book", |book, name| changed(book, |it| it.name = name))
-                />
-                <Choice
-                    label="Units"
-                    options=options(&units)
-                    value=of(|it, _| words::system(it.units).to_string())
-                    choose=choose(state, "Units", units, |it, units| it.units = units)
-                />
-                <Choice
-                    label="Currency"
-                    options=options(&currencies)
-                    value=of(|it, _| it.currency.to_string())
-                    choose=choose(state, "Currency", currencies, |it, currency| it.currency = currency)
-                />
-            </div>
-            <p class="about">
-                "Units change only how amounts are shown and read. A currency changes the sign and digits, not the amounts."
-            </p>
-        </Section>
-        <Section heading="Target" about="The margin every drink should bring; a drink may have its own. Goods are ingredients, container and treatment toll. Everything adds labour, overhead, payment fee and commission.">
-            <div class="fields">
-                <Entry
-                    label="Target margin"
-                    unit="%"
-                    large=true
-                    value=of(|it, state| state.plain_percent(it.target))
-                    commit=fields::percent("Target margin", |book, share| changed(book, |it| it.target = share))
-                />
-                <Choice
-                    label="It must cover"
-                    options=options(&covers)
-                    value=of(|it, _| words::covers(it.covers).to_string())
-                    choose=choose(state, "What the target covers", covers, |it, covers| it.covers = covers)
-                />
-                <Entry
-                    label="Prices may end in"
-                    example="any"
-                    note="Such as .50 .95; suggested prices are raised to the next of them."
-                    letters=true
-                    value=of(|it, state| {
-                        it.endings.iter().map(|ending| state.plain_money(*ending)).collect::<Vec<_>>().join("  ")
-                    })
-                    commit=endings(state)
-                />
-            </div>
-        </Section>
-        <Section heading="Tax and fees" about="Ask whoever does your taxes which rate applies, and to which drinks.">
-            <div class="fields">
-                <Entry
-                    label="Tax rate"
-                    asks=asks(Kind::Tax, Key::Settings, "tax")
-                    unit="%"
-                    value=of(|it, state| state.plain_percent(it.tax.rate))
-                    commit=fields::percent("Tax rate", |book, share| changed(book, |it| it.tax.rate = share))
-                />
-                <Choice
-                    label="Where the tax stands"
-                    options=options(&places)
-                    value=of(|it, _| words::tax_place(it.tax.place).to_string())
-                    choose=choose(state, "Where the tax stands", places, |it, place| it.tax.place = place)
-                />
-                <Entry
-                    label="Payment fee"
-                    unit="%"
-                    note="Of what the customer pays."
-                    value=of(|it, state| state.plain_percent(it.payment_fee.share))
-                    commit=fields::percent("Payment fee", |book, share| {
-                        changed(book, |it| it.payment_fee.share = share)
-                    })
-                />
-                <Entry
-                    label="And per payment"
-                    value=of(|it, state| state.plain_money(it.payment_fee.fixed))
-                    commit=fields::money("Payment fee", |book, money| changed(book, |it| it.payment_fee.fixed = money))
-                />
-                <Entry
-                    label="Commission"
-                    unit="%"
-                    note="Kept by a carrier or a shop that sells for you."
-                    value=of(|it, state| state.plain_percent(it.commission))
-                    commit=fields::percent("Commission", |book, share| changed(book, |it| it.commission = share))
-                />
-            </div>
-        </Section>
-        <Section
-            heading="Counter"
-            about="The smallest step that your scale and your jugs show. What a batch takes is rounded up to it, what a card says to the nearest. Left empty, a batch goes by 0.1 oz or 1 g, 0.1 fl oz or 1 mL, and a card says the exact amount."
-        >
-            <div class="fields">
-                <Entry
-                    label="Step of the scale"
-                    value=of(|it, state| it.scale_step.map(|step| state.amount(step)).unwrap_or_default())
-                    commit=fields::optional_amount("Step of the scale", scale, |book, step| {
-                        changed(book, |it| it.scale_step = step)
-                    })
-                />
-                <Entry
-                    label="Step of the jugs"
-                    value=of(|it, state| it.jug_step.map(|step| state.amount(step)).unwrap_or_default())
-                    commit=fields::optional_amount("Step of the jugs", jug, |book, step| {
-                        changed(book, |it| it.jug_step = step)
-                    })
-                />
-            </div>
-        </Section>
-        <Section heading="Suppliers' prices" about="A price that nobody has heard for too long is marked in Buying, so that it is asked for again.">
-            <div class="fields">
-                <Entry
-                    label="A price is old after"
-                    unit="days"
-                    example="never"
-                    value=of(|it, state| it.price_days.map(|days| state.number(days)).unwrap_or_default())
-                    commit=fields::optional_count("Days until a price is old", |book, days| {
-                        changed(book, |it| it.price_days = days)
-                    })
-                />
-            </div>
-        </Section>
-        <Section heading="What every drink bears">
-            <div class="fields">
-                <Entry
-                    label="Hourly wage, all included"
-                    value=of(|it, state| state.plain_money(it.wage))
-                    commit=fields::money("Hourly wage", |book, money| changed(book, |it| it.wage = money))
-                />
-                <Entry
-                    label="Overhead per drink"
-                    note="Rent, power and the like, shared by the drinks you sell."
-                    value=of(|it, state| state.plain_money(it.overhead))
-                    commit=fields::money("Overhead per drink", |book, money| changed(book, |it| it.overhead = money))
-                />
-                <Entry
-                    label="Made but not sold"
-                    unit="%"
-                    value=of(|it, state| state.plain_percent(it.unsold))
-                    commit=fields::percent("Unsold share", |book, share: Share| changed(book, |it| it.unsold = share))
-                />
-            </div>
-        </Section>
-    }
+           <Section heading="This book">
+               <div class="fields">
+                   <Entry
+                       label="Name"
+                       letters=true
+                       value=of(|it, _| it.name.clone())
+                       commit=fields::text("Name of the book", |book, name| changed(book, |it| it.name = name))
+                   />
+                   <Choice
+                       label="Units"
+                       options=options(&units)
+                       value=of(|it, _| words::system(it.units).to_string())
+                       choose=choose(state, "Units", units, |it, units| it.units = units)
+                   />
+                   <Choice
+                       label="Currency"
+                       options=options(&currencies)
+                       value=of(|it, _| it.currency.to_string())
+                       choose=choose(state, "Currency", currencies, |it, currency| it.currency = currency)
+                   />
+               </div>
+               <p class="about">
+                   "Units change only how amounts are shown and read. A currency changes the sign and digits, not the amounts."
+               </p>
+           </Section>
+           <Section heading="Target" about="The margin every drink should bring; a drink may have its own. Goods are ingredients, container and treatment toll. Everything adds labour, overhead, payment fee and commission.">
+               <div class="fields">
+                   <Entry
+                       label="Target margin"
+                       unit="%"
+                       large=true
+                       value=of(|it, state| state.plain_percent(it.target))
+                       commit=fields::percent("Target margin", |book, share| changed(book, |it| it.target = share))
+                   />
+                   <Choice
+                       label="It must cover"
+                       options=options(&covers)
+                       value=of(|it, _| words::covers(it.covers).to_string())
+                       choose=choose(state, "What the target covers", covers, |it, covers| it.covers = covers)
+                   />
+                   <Entry
+                       label="Prices may end in"
+                       example="any"
+                       note="Such as .50 .95; suggested prices are raised to the next of them."
+                       letters=true
+                       value=of(|it, state| {
+                           it.endings.iter().map(|ending| state.plain_money(*ending)).collect::<Vec<_>>().join("  ")
+                       })
+                       commit=endings(state)
+                   />
+               </div>
+           </Section>
+           <Section heading="Tax and fees" about="Ask whoever does your taxes which rate applies, and to which drinks.">
+               <div class="fields">
+                   <Entry
+                       label="Tax rate"
+                       asks=asks(Kind::Tax, Key::Settings, "tax")
+                       unit="%"
+                       value=of(|it, state| state.plain_percent(it.tax.rate))
+                       commit=fields::percent("Tax rate", |book, share| changed(book, |it| it.tax.rate = share))
+                   />
+                   <Choice
+                       label="Where the tax stands"
+                       options=options(&places)
+                       value=of(|it, _| words::tax_place(it.tax.place).to_string())
+                       choose=choose(state, "Where the tax stands", places, |it, place| it.tax.place = place)
+                   />
+                   <Entry
+                       label="Payment fee"
+                       unit="%"
+                       note="Of what the customer pays."
+                       value=of(|it, state| state.plain_percent(it.payment_fee.share))
+                       commit=fields::percent("Payment fee", |book, share| {
+                           changed(book, |it| it.payment_fee.share = share)
+                       })
+                   />
+                   <Entry
+                       label="And per payment"
+                       value=of(|it, state| state.plain_money(it.payment_fee.fixed))
+                       commit=fields::money("Payment fee", |book, money| changed(book, |it| it.payment_fee.fixed = money))
+                   />
+                   <Entry
+                       label="Commission"
+                       unit="%"
+                       note="Kept by a carrier or a shop that sells for you."
+                       value=of(|it, state| state.plain_percent(it.commission))
+                       commit=fields::percent("Commission", |book, share| changed(book, |it| it.commission = share))
+                   />
+               </div>
+           </Section>
+           <Section
+               heading="Counter"
+               about="The smallest step that your scale and your jugs show. What a batch takes is rounded up to it, what a card says to the nearest. Left empty, a batch goes by 0.1 oz or 1 g, 0.1 fl oz or 1 mL, and a card says the exact amount."
+           >
+               <div class="fields">
+                   <Entry
+                       label="Step of the scale"
+                       value=of(|it, state| it.scale_step.map(|step| state.amount(step)).unwrap_or_default())
+                       units=fields::units(scale)
+    commit=fields::optional_amount("Step of the scale", scale, |book, step| {
+                           changed(book, |it| it.scale_step = step)
+                       })
+                   />
+                   <Entry
+                       label="Step of the jugs"
+                       value=of(|it, state| it.jug_step.map(|step| state.amount(step)).unwrap_or_default())
+                       units=fields::units(jug)
+    commit=fields::optional_amount("Step of the jugs", jug, |book, step| {
+                           changed(book, |it| it.jug_step = step)
+                       })
+                   />
+               </div>
+           </Section>
+           <Section heading="Suppliers' prices" about="A price that nobody has heard for too long is marked in Buying, so that it is asked for again.">
+               <div class="fields">
+                   <Entry
+                       label="A price is old after"
+                       unit="days"
+                       example="never"
+                       value=of(|it, state| it.price_days.map(|days| state.number(days)).unwrap_or_default())
+                       commit=fields::optional_count("Days until a price is old", |book, days| {
+                           changed(book, |it| it.price_days = days)
+                       })
+                   />
+               </div>
+           </Section>
+           <Section heading="What every drink bears">
+               <div class="fields">
+                   <Entry
+                       label="Hourly wage, all included"
+                       value=of(|it, state| state.plain_money(it.wage))
+                       commit=fields::money("Hourly wage", |book, money| changed(book, |it| it.wage = money))
+                   />
+                   <Entry
+                       label="Overhead per drink"
+                       note="Rent, power and the like, shared by the drinks you sell."
+                       value=of(|it, state| state.plain_money(it.overhead))
+                       commit=fields::money("Overhead per drink", |book, money| changed(book, |it| it.overhead = money))
+                   />
+                   <Entry
+                       label="Made but not sold"
+                       unit="%"
+                       value=of(|it, state| state.plain_percent(it.unsold))
+                       commit=fields::percent("Unsold share", |book, share: Share| changed(book, |it| it.unsold = share))
+                   />
+               </div>
+           </Section>
+       }
 }
 
 /// Reads several endings: ".50 .95".

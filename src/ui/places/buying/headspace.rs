@@ -89,86 +89,89 @@ pub fn Poured(
         })
     };
     view! {
-        <Section heading="How full it is poured">
-            <div class="fields">
-                <Choice label="Left empty" options=ways value=way choose=choose_way />
-                {when(
-                    move || way.with(|way| way == "volume"),
-                    move || {
-                        view! {
-                            <Entry
-                                label="Volume left empty"
-                                asks=asks(Kind::Size, Key::Container(id), "headspace/volume")
-                                value=of(|it, state| match it.headspace {
-                                    Headspace::Volume(amount) => state.amount(amount),
-                                    _ => String::new(),
-                                })
-                                commit=fields::amount("Headspace", size, move |book, amount| {
-                                    changed(book, id, |it| it.headspace = Headspace::Volume(amount))
-                                })
-                            />
-                        }
-                            .into_any()
-                    },
-                )}
-                {when(
-                    move || way.with(|way| way == "share"),
-                    move || {
-                        view! {
-                            <Entry
-                                label="Share left empty"
-                                unit="%"
-                                value=of(|it, state| match it.headspace {
-                                    Headspace::Share(share) => state.plain_percent(share),
-                                    _ => String::new(),
-                                })
-                                commit=fields::percent("Headspace", move |book, share| {
-                                    changed(book, id, |it| it.headspace = Headspace::Share(share))
-                                })
-                            />
-                        }
-                            .into_any()
-                    },
-                )}
-                {when(
-                    move || way.with(|way| way == "height"),
-                    move || {
-                        view! {
-                            <Entry
-                                label="Height left empty"
-                                asks=asks(Kind::Size, Key::Container(id), "headspace/height")
-                                value=of(|it, state| match it.headspace {
-                                    Headspace::Height(length) => state.typed_length(length),
-                                    _ => String::new(),
-                                })
-                                commit=fields::length("Headspace", move |book, length| {
-                                    changed(book, id, |it| it.headspace = Headspace::Height(length))
-                                })
-                            />
-                        }
-                            .into_any()
-                    },
-                )}
-                <Entry
-                    label="Size it is declared as"
-                    asks=asks(Kind::Size, Key::Container(id), "declared")
-                    example="none"
-                    note="What the menu or label says, if it says one."
-                    value=of(|it, state| it.declared.map(|amount| state.amount(amount)).unwrap_or_default())
-                    commit=fields::optional_amount("Declared size", size, move |book, amount| {
-                        changed(book, id, |it| it.declared = amount)
-                    })
-                />
-            </div>
-            <div class="in-glass">
-                {picture}
-                <dl class="figures">
-                    <Figure name="Poured" large=true value=volume how=Shown::Poured(id) />
-                    {figures(line)}
-                </dl>
-            </div>
-            {trouble(short)}
-            <Allowed id />
-        </Section>
-    }
+           <Section heading="How full it is poured">
+               <div class="fields">
+                   <Choice label="Left empty" options=ways value=way choose=choose_way />
+                   {when(
+                       move || way.with(|way| way == "volume"),
+                       move || {
+                           view! {
+                               <Entry
+                                   label="Volume left empty"
+                                   asks=asks(Kind::Size, Key::Container(id), "headspace/volume")
+                                   value=of(|it, state| match it.headspace {
+                                       Headspace::Volume(amount) => state.amount(amount),
+                                       _ => String::new(),
+                                   })
+                                   units=fields::units(size)
+    commit=fields::amount("Headspace", size, move |book, amount| {
+                                       changed(book, id, |it| it.headspace = Headspace::Volume(amount))
+                                   })
+                               />
+                           }
+                               .into_any()
+                       },
+                   )}
+                   {when(
+                       move || way.with(|way| way == "share"),
+                       move || {
+                           view! {
+                               <Entry
+                                   label="Share left empty"
+                                   unit="%"
+                                   value=of(|it, state| match it.headspace {
+                                       Headspace::Share(share) => state.plain_percent(share),
+                                       _ => String::new(),
+                                   })
+                                   commit=fields::percent("Headspace", move |book, share| {
+                                       changed(book, id, |it| it.headspace = Headspace::Share(share))
+                                   })
+                               />
+                           }
+                               .into_any()
+                       },
+                   )}
+                   {when(
+                       move || way.with(|way| way == "height"),
+                       move || {
+                           view! {
+                               <Entry
+                                   label="Height left empty"
+                                   asks=asks(Kind::Size, Key::Container(id), "headspace/height")
+                                   value=of(|it, state| match it.headspace {
+                                       Headspace::Height(length) => state.typed_length(length),
+                                       _ => String::new(),
+                                   })
+                                   units=fields::length_units()
+    commit=fields::length("Headspace", move |book, length| {
+                                       changed(book, id, |it| it.headspace = Headspace::Height(length))
+                                   })
+                               />
+                           }
+                               .into_any()
+                       },
+                   )}
+                   <Entry
+                       label="Size it is declared as"
+                       asks=asks(Kind::Size, Key::Container(id), "declared")
+                       example="none"
+                       note="What the menu or label says, if it says one."
+                       value=of(|it, state| it.declared.map(|amount| state.amount(amount)).unwrap_or_default())
+                       units=fields::units(size)
+    commit=fields::optional_amount("Declared size", size, move |book, amount| {
+                           changed(book, id, |it| it.declared = amount)
+                       })
+                   />
+               </div>
+               <div class="in-glass">
+                   {picture}
+                   <dl class="figures">
+                       <Figure name="Poured" large=true value=volume how=Shown::Poured(id) />
+                       {figures(line)}
+                   </dl>
+               </div>
+               {trouble(short)}
+               <Allowed id />
+           </Section>
+       }
 }

@@ -69,7 +69,7 @@ fn weighed(state: AppState, id: ContainerId) -> AnyView {
     let commit = fields::amount("Brimful volume", size, move |book, amount| {
         changed(book, id, |it| it.brimful = Brimful::Weighed(amount))
     });
-    view! { <Entry label="Volume to the rim" asks=asks(Kind::Size, Key::Container(id), "brimful") value=volume commit /> }.into_any()
+    view! { <Entry label="Volume to the rim" asks=asks(Kind::Size, Key::Container(id), "brimful") units=fields::units(size) value=volume commit /> }.into_any()
 }
 
 fn measured(state: AppState, id: ContainerId) -> AnyView {
@@ -85,7 +85,7 @@ fn measured(state: AppState, id: ContainerId) -> AnyView {
                 }
             })
         });
-        view! { <Entry label asks=asks(Kind::Size, Key::Container(id), label) value=length commit /> }
+        view! { <Entry label asks=asks(Kind::Size, Key::Container(id), label) units=fields::length_units() value=length commit /> }
     };
     view! {
         <div class="fields">

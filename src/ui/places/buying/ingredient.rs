@@ -66,86 +66,87 @@ fn Yields(id: IngredientId) -> impl IntoView {
         count => format!("Yield log: {count} weighings"),
     });
     view! {
-        <Section
-            heading="What is left of it"
-            about="Weigh what you buy, what is left after trimming, and the juice that comes out. Your own press decides; published yields are only a start."
-        >
-            <div class="fields">
-                <Entry
-                    label="Left after trimming"
-                    asks=asks(Kind::TrimYield, Key::Ingredient(id), "trim-yield")
-                    unit="%"
-                    value=of(|it, state| state.plain_percent(it.trim_yield))
-                    commit=fields::percent("Trim yield", move |book, share| {
-                        ingredient_changed(book, id, |it| it.trim_yield = share)
-                    })
-                />
-                <Entry
-                    label="Juice from what is trimmed"
-                    asks=asks(Kind::Yield, Key::Ingredient(id), "press-yield")
-                    unit="%"
-                    example="not pressed"
-                    value=of(|it, state| it.press_yield.map(|share| state.plain_percent(share)).unwrap_or_default())
-                    commit=fields::optional_percent("Press yield", move |book, share| {
-                        ingredient_changed(book, id, |it| it.press_yield = share)
-                    })
-                />
-                <Entry
-                    label="Weight after soaking or brewing"
-                    asks=asks(Kind::Yield, Key::Ingredient(id), "soak-yield")
-                    unit="%"
-                    example="neither"
-                    note="Often above 100 %."
-                    value=of(|it, state| it.soak_yield.map(|share| state.plain_percent(share)).unwrap_or_default())
-                    commit=fields::optional_percent("Soaking or brewing yield", move |book, share| {
-                        ingredient_changed(book, id, |it| it.soak_yield = share)
-                    })
-                />
-            </div>
-            <p class="actions">
-                <a class="button" href=Route::YieldLog(id).address()>{log}</a>
-            </p>
-        </Section>
-        <Section
-            heading="Weight and volume"
-            about="Needed only where a recipe says one and a pack says the other."
-        >
-            <div class="fields">
-                <Entry
-                    label="Density of the juice"
-                    asks=asks(Kind::Density, Key::Ingredient(id), "juice-density")
-                    unit="g/mL"
-                    example="none"
-                    note="Most juices: 1.03 to 1.07."
-                    value=of(|it, state| it.juice_density.map(|density| state.number(density.grams_per_millilitre())).unwrap_or_default())
-                    commit=fields::optional_number("Juice density", move |book, number| {
-                        ingredient_changed(book, id, |it| it.juice_density = density_of(number))
-                    })
-                />
-                <Entry
-                    label="Density in the drink"
-                    asks=asks(Kind::Density, Key::Ingredient(id), "density")
-                    unit="g/mL"
-                    example="none"
-                    note="Poured or puréed, not as a heap of pieces: most fruit 0.95 to 1.05."
-                    value=of(|it, state| it.density.map(|density| state.number(density.grams_per_millilitre())).unwrap_or_default())
-                    commit=fields::optional_number("Density", move |book, number| {
-                        ingredient_changed(book, id, |it| it.density = density_of(number))
-                    })
-                />
-                <Entry
-                    label="Weight of one piece as bought"
-                    asks=asks(Kind::Size, Key::Ingredient(id), "piece-weight")
-                    example="not counted"
-                    value=of(|it, state| {
-                        let piece = it.piece_weight.map(|mass| Amount::new(mass.grams(), Unit::Gram));
-                        piece.map(|amount| state.amount(amount)).unwrap_or_default()
-                    })
-                    commit=fields::optional_amount("Weight of a piece", weight, move |book, amount| {
-                        ingredient_changed(book, id, |it| it.piece_weight = amount.and_then(grams))
-                    })
-                />
-            </div>
-        </Section>
-    }
+           <Section
+               heading="What is left of it"
+               about="Weigh what you buy, what is left after trimming, and the juice that comes out. Your own press decides; published yields are only a start."
+           >
+               <div class="fields">
+                   <Entry
+                       label="Left after trimming"
+                       asks=asks(Kind::TrimYield, Key::Ingredient(id), "trim-yield")
+                       unit="%"
+                       value=of(|it, state| state.plain_percent(it.trim_yield))
+                       commit=fields::percent("Trim yield", move |book, share| {
+                           ingredient_changed(book, id, |it| it.trim_yield = share)
+                       })
+                   />
+                   <Entry
+                       label="Juice from what is trimmed"
+                       asks=asks(Kind::Yield, Key::Ingredient(id), "press-yield")
+                       unit="%"
+                       example="not pressed"
+                       value=of(|it, state| it.press_yield.map(|share| state.plain_percent(share)).unwrap_or_default())
+                       commit=fields::optional_percent("Press yield", move |book, share| {
+                           ingredient_changed(book, id, |it| it.press_yield = share)
+                       })
+                   />
+                   <Entry
+                       label="Weight after soaking or brewing"
+                       asks=asks(Kind::Yield, Key::Ingredient(id), "soak-yield")
+                       unit="%"
+                       example="neither"
+                       note="Often above 100 %."
+                       value=of(|it, state| it.soak_yield.map(|share| state.plain_percent(share)).unwrap_or_default())
+                       commit=fields::optional_percent("Soaking or brewing yield", move |book, share| {
+                           ingredient_changed(book, id, |it| it.soak_yield = share)
+                       })
+                   />
+               </div>
+               <p class="actions">
+                   <a class="button" href=Route::YieldLog(id).address()>{log}</a>
+               </p>
+           </Section>
+           <Section
+               heading="Weight and volume"
+               about="Needed only where a recipe says one and a pack says the other."
+           >
+               <div class="fields">
+                   <Entry
+                       label="Density of the juice"
+                       asks=asks(Kind::Density, Key::Ingredient(id), "juice-density")
+                       unit="g/mL"
+                       example="none"
+                       note="Most juices: 1.03 to 1.07."
+                       value=of(|it, state| it.juice_density.map(|density| state.number(density.grams_per_millilitre())).unwrap_or_default())
+                       commit=fields::optional_number("Juice density", move |book, number| {
+                           ingredient_changed(book, id, |it| it.juice_density = density_of(number))
+                       })
+                   />
+                   <Entry
+                       label="Density in the drink"
+                       asks=asks(Kind::Density, Key::Ingredient(id), "density")
+                       unit="g/mL"
+                       example="none"
+                       note="Poured or puréed, not as a heap of pieces: most fruit 0.95 to 1.05."
+                       value=of(|it, state| it.density.map(|density| state.number(density.grams_per_millilitre())).unwrap_or_default())
+                       commit=fields::optional_number("Density", move |book, number| {
+                           ingredient_changed(book, id, |it| it.density = density_of(number))
+                       })
+                   />
+                   <Entry
+                       label="Weight of one piece as bought"
+                       asks=asks(Kind::Size, Key::Ingredient(id), "piece-weight")
+                       example="not counted"
+                       value=of(|it, state| {
+                           let piece = it.piece_weight.map(|mass| Amount::new(mass.grams(), Unit::Gram));
+                           piece.map(|amount| state.amount(amount)).unwrap_or_default()
+                       })
+                       units=fields::units(weight)
+    commit=fields::optional_amount("Weight of a piece", weight, move |book, amount| {
+                           ingredient_changed(book, id, |it| it.piece_weight = amount.and_then(grams))
+                       })
+                   />
+               </div>
+           </Section>
+       }
 }

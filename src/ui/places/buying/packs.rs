@@ -108,71 +108,72 @@ fn PackRow(goods: Goods, id: PackId) -> impl IntoView {
         let _ = edit.map(|edit| state.apply("Remove a pack", edit));
     };
     view! {
-        <li class="pack" class:pack-now=first>
-            <div class="fields">
-                <Entry
-                    label="Holds"
-                    asks=asks(Kind::Pack, goods, format!("{id}/contents"))
-                    value=of(|pack, state| state.amount(pack.contents))
-                    commit=fields::amount("What a pack holds", wanted, move |book, amount| {
-                        pack_changed(book, goods, id, |pack| pack.contents = amount)
-                    })
-                />
-                <Entry
-                    label="Price of the pack"
-                    asks=asks(Kind::Price, goods, format!("{id}/price"))
-                    note=free
-                    value=of(|pack, state| state.plain_money(pack.price))
-                    commit=fields::money("Price of a pack", move |book, price| {
-                        let bought_at_it = pack(book)?.reached().is_none();
-                        if bought_at_it {
-                            return Some(price_set(goods, id, price, today()));
-                        }
-                        pack_changed(book, goods, id, |pack| pack.price = price)
-                    })
-                />
-                <Entry
-                    label="Delivery or deposit"
-                    asks=asks(Kind::Price, goods, format!("{id}/surcharge"))
-                    value=of(|pack, state| state.plain_money(pack.surcharge))
-                    commit=fields::money("Surcharge of a pack", move |book, money| {
-                        pack_changed(book, goods, id, |pack| pack.surcharge = money)
-                    })
-                />
-                <Entry
-                    label="Supplier"
-                    letters=true
-                    value=of(|pack, _| pack.supplier.clone())
-                    commit=fields::text("Supplier of a pack", move |book, name| {
-                        pack_changed(book, goods, id, |pack| pack.supplier = name)
-                    })
-                />
-            </div>
-            <dl class="figures">
-                {figures(costs)}
-            </dl>
-            <Tiers goods id />
-            <p class="actions">{heard_on(state, here)} {still_so(state, goods, here)}</p>
-            {prices_heard(state, goods, here)}
-            {when(move || !first.get(), move || would_move(state, goods, id))}
-            <p class="actions">
-                {live(move || match first.get() {
-                    true => view! { <span class="tag">"Bought now"</span> }.into_any(),
-                    false => {
-                        view! {
-                            <button class="button" on:click=press(buy_this)>
-                                "Buy this one"
-                            </button>
-                        }
-                            .into_any()
-                    }
-                })}
-                <button class="quiet" on:click=press(remove)>
-                    "Remove this pack"
-                </button>
-            </p>
-        </li>
-    }
+           <li class="pack" class:pack-now=first>
+               <div class="fields">
+                   <Entry
+                       label="Holds"
+                       asks=asks(Kind::Pack, goods, format!("{id}/contents"))
+                       value=of(|pack, state| state.amount(pack.contents))
+                       units=fields::units(wanted)
+    commit=fields::amount("What a pack holds", wanted, move |book, amount| {
+                           pack_changed(book, goods, id, |pack| pack.contents = amount)
+                       })
+                   />
+                   <Entry
+                       label="Price of the pack"
+                       asks=asks(Kind::Price, goods, format!("{id}/price"))
+                       note=free
+                       value=of(|pack, state| state.plain_money(pack.price))
+                       commit=fields::money("Price of a pack", move |book, price| {
+                           let bought_at_it = pack(book)?.reached().is_none();
+                           if bought_at_it {
+                               return Some(price_set(goods, id, price, today()));
+                           }
+                           pack_changed(book, goods, id, |pack| pack.price = price)
+                       })
+                   />
+                   <Entry
+                       label="Delivery or deposit"
+                       asks=asks(Kind::Price, goods, format!("{id}/surcharge"))
+                       value=of(|pack, state| state.plain_money(pack.surcharge))
+                       commit=fields::money("Surcharge of a pack", move |book, money| {
+                           pack_changed(book, goods, id, |pack| pack.surcharge = money)
+                       })
+                   />
+                   <Entry
+                       label="Supplier"
+                       letters=true
+                       value=of(|pack, _| pack.supplier.clone())
+                       commit=fields::text("Supplier of a pack", move |book, name| {
+                           pack_changed(book, goods, id, |pack| pack.supplier = name)
+                       })
+                   />
+               </div>
+               <dl class="figures">
+                   {figures(costs)}
+               </dl>
+               <Tiers goods id />
+               <p class="actions">{heard_on(state, here)} {still_so(state, goods, here)}</p>
+               {prices_heard(state, goods, here)}
+               {when(move || !first.get(), move || would_move(state, goods, id))}
+               <p class="actions">
+                   {live(move || match first.get() {
+                       true => view! { <span class="tag">"Bought now"</span> }.into_any(),
+                       false => {
+                           view! {
+                               <button class="button" on:click=press(buy_this)>
+                                   "Buy this one"
+                               </button>
+                           }
+                               .into_any()
+                       }
+                   })}
+                   <button class="quiet" on:click=press(remove)>
+                       "Remove this pack"
+                   </button>
+               </p>
+           </li>
+       }
 }
 
 /// The edit that buys this pack from now on; none where the goods are gone.

@@ -54,32 +54,34 @@ pub fn Readings(
         refused.set(outcome.err());
     };
     view! {
-        <div class="reading soft" aria-hidden="true">
-            <span>"Height above the base"</span>
-            <span>"Volume up to there"</span>
-        </div>
-        <ol class="lines">
-            {parts(places, move |place| reading_row(state, id, place as usize, refused))}
-        </ol>
-        <div class="fields">
-            <Entry
-                label="New reading: height"
-                value=text(move || height.get().map(|length| state.typed_length(length)).unwrap_or_default())
-                commit=fields::loose_length(height)
-            />
-            <Entry
-                label="New reading: volume"
-                value=text(move || volume.get().map(|amount| state.amount(amount)).unwrap_or_default())
-                commit=fields::loose_amount(volume, size)
-            />
-        </div>
-        {trouble(move || refused.get())}
-        <p class="actions">
-            <button class="button" on:click=press(add)>
-                "Add this reading"
-            </button>
-        </p>
-    }
+           <div class="reading soft" aria-hidden="true">
+               <span>"Height above the base"</span>
+               <span>"Volume up to there"</span>
+           </div>
+           <ol class="lines">
+               {parts(places, move |place| reading_row(state, id, place as usize, refused))}
+           </ol>
+           <div class="fields">
+               <Entry
+                   label="New reading: height"
+                   value=text(move || height.get().map(|length| state.typed_length(length)).unwrap_or_default())
+                   units=fields::length_units()
+    commit=fields::loose_length(height)
+               />
+               <Entry
+                   label="New reading: volume"
+                   value=text(move || volume.get().map(|amount| state.amount(amount)).unwrap_or_default())
+                   units=fields::units(size)
+    commit=fields::loose_amount(volume, size)
+               />
+           </div>
+           {trouble(move || refused.get())}
+           <p class="actions">
+               <button class="button" on:click=press(add)>
+                   "Add this reading"
+               </button>
+           </p>
+       }
 }
 
 /// By height; of the same height, the new one comes after.
@@ -116,27 +118,29 @@ fn reading_row(state: AppState, id: ContainerId, place: usize, refused: RwSignal
         refused.set(edit.and_then(|edit| state.apply("Take out a reading", edit).err()));
     };
     view! {
-        <li class="reading">
-            <Entry
-                label=format!("Height of reading {number}")
-                asks=asks(Kind::Size, Key::Container(id), format!("height/{number}"))
-                label_hidden=true
-                value=of(|reading, state| state.typed_length(reading.height))
-                commit=fields::length("Height of a reading", move |book, height| {
-                    set(book, &|reading| reading.height = height)
-                })
-            />
-            <Entry
-                label=format!("Volume of reading {number}")
-                asks=asks(Kind::Size, Key::Container(id), format!("volume/{number}"))
-                label_hidden=true
-                value=of(|reading, state| state.amount(reading.volume))
-                commit=fields::amount("Volume of a reading", size, move |book, volume| {
-                    set(book, &|reading| reading.volume = volume)
-                })
-            />
-            <TakeOut name=Signal::stored(format!("reading {number}")) on_click=remove />
-        </li>
-    }
+           <li class="reading">
+               <Entry
+                   label=format!("Height of reading {number}")
+                   asks=asks(Kind::Size, Key::Container(id), format!("height/{number}"))
+                   label_hidden=true
+                   value=of(|reading, state| state.typed_length(reading.height))
+                   units=fields::length_units()
+    commit=fields::length("Height of a reading", move |book, height| {
+                       set(book, &|reading| reading.height = height)
+                   })
+               />
+               <Entry
+                   label=format!("Volume of reading {number}")
+                   asks=asks(Kind::Size, Key::Container(id), format!("volume/{number}"))
+                   label_hidden=true
+                   value=of(|reading, state| state.amount(reading.volume))
+                   units=fields::units(size)
+    commit=fields::amount("Volume of a reading", size, move |book, volume| {
+                       set(book, &|reading| reading.volume = volume)
+                   })
+               />
+               <TakeOut name=Signal::stored(format!("reading {number}")) on_click=remove />
+           </li>
+       }
     .into_any()
 }

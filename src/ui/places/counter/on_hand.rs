@@ -140,7 +140,7 @@ fn ShelfRow(goods: Goods, needed: Memo<Vec<Reached>>) -> impl IntoView {
     let name = state.book.with_untracked(|book| book.name(Key::from(goods)));
     view! {
         <li class="shelf-row" class:shelf-short=short>
-            <Entry label=name value=value commit=commit note=note />
+            <Entry label=name value=value units=fields::units(wanted) commit=commit note=note />
         </li>
     }
 }

@@ -115,50 +115,52 @@ fn Rules(id: OfferId) -> impl IntoView {
     let rule = move || state.book.with(|book| filling(book, id).map(|it| it.rule));
     let volume = |book: &Book| Wanted { dimensions: &[Dimension::Volume], unit: book.settings().units.drink_unit() };
     view! {
-        <div class="fields">
-            <Choice label="The rule" options=rules value=of(|it, _| format!("{:?}", it.rule)) choose=choose_rule />
-            {when(
-                move || rule() != Some(FillRule::Average),
-                move || {
-                    view! {
-                        <Choice
-                            label="May be short by more than is tolerated"
-                            options=shares.clone()
-                            value=of(|it, _| format!("{:?}", it.accepted))
-                            choose=choose_share.clone()
-                        />
-                    }
-                        .into_any()
-                },
-            )}
-            {when(
-                move || rule() == Some(FillRule::UnitedStates),
-                move || {
-                    view! {
-                        <Entry
-                            label="A package may be short by"
-                            example="none"
-                            note="The maximum allowable variation for this size in NIST Handbook 133; look it up."
-                            value=of(|it, state| it.allowed.map(|amount| state.amount(amount)).unwrap_or_default())
-                            commit=fields::optional_amount("Allowed variation", volume, move |book, amount| {
-                                changed(book, id, |it| it.allowed = amount)
-                            })
-                        />
-                    }
-                        .into_any()
-                },
-            )}
-            <Entry
-                label="Must stay empty for the closure"
-                example="none"
-                value=of(|it, state| it.least_headspace.map(|amount| state.amount(amount)).unwrap_or_default())
-                commit=fields::optional_amount("Room for the closure", volume, move |book, amount| {
-                    changed(book, id, |it| it.least_headspace = amount)
-                })
-            />
-            <Weekly id />
-        </div>
-    }
+           <div class="fields">
+               <Choice label="The rule" options=rules value=of(|it, _| format!("{:?}", it.rule)) choose=choose_rule />
+               {when(
+                   move || rule() != Some(FillRule::Average),
+                   move || {
+                       view! {
+                           <Choice
+                               label="May be short by more than is tolerated"
+                               options=shares.clone()
+                               value=of(|it, _| format!("{:?}", it.accepted))
+                               choose=choose_share.clone()
+                           />
+                       }
+                           .into_any()
+                   },
+               )}
+               {when(
+                   move || rule() == Some(FillRule::UnitedStates),
+                   move || {
+                       view! {
+                           <Entry
+                               label="A package may be short by"
+                               example="none"
+                               note="The maximum allowable variation for this size in NIST Handbook 133; look it up."
+                               value=of(|it, state| it.allowed.map(|amount| state.amount(amount)).unwrap_or_default())
+                               units=fields::units(volume)
+    commit=fields::optional_amount("Allowed variation", volume, move |book, amount| {
+                                   changed(book, id, |it| it.allowed = amount)
+                               })
+                           />
+                       }
+                           .into_any()
+                   },
+               )}
+               <Entry
+                   label="Must stay empty for the closure"
+                   example="none"
+                   value=of(|it, state| it.least_headspace.map(|amount| state.amount(amount)).unwrap_or_default())
+                   units=fields::units(volume)
+    commit=fields::optional_amount("Room for the closure", volume, move |book, amount| {
+                       changed(book, id, |it| it.least_headspace = amount)
+                   })
+               />
+               <Weekly id />
+           </div>
+       }
 }
 
 #[component]

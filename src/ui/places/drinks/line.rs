@@ -165,25 +165,26 @@ pub fn LineRow(
     let in_scoops =
         move || this().is_some_and(|line| line.ice.is_some() && line.amount.unit.dimension() == Dimension::Volume);
     view! {
-        <li class="line">
-            <a class="line-name" href=address>{name}</a>
-            <Entry
-                label=called("Amount of")
-                label_hidden=true
-                value=amount
-                commit=fields::amount("Amount in a recipe", wanted, move |book, amount| {
-                    line_changed(book, drink, line, |it| it.amount = amount)
-                })
-            />
-            <Choice label=called("Stage of") label_hidden=true options=stages value=stage choose=choose_stage />
-            <Choice label=called("In other sizes:") label_hidden=true options=scalings value=scaling choose=choose_scaling />
-            <TakeOut name on_click=remove />
-            <div class="line-more">
-                {when(in_steps, move || view! { <Step drink line name=name.get_untracked() /> }.into_any())}
-                {when(in_scoops, move || view! { <Packing drink line name=name.get_untracked() /> }.into_any())}
-            </div>
-        </li>
-    }
+           <li class="line">
+               <a class="line-name" href=address>{name}</a>
+               <Entry
+                   label=called("Amount of")
+                   label_hidden=true
+                   value=amount
+                   units=fields::units(wanted)
+    commit=fields::amount("Amount in a recipe", wanted, move |book, amount| {
+                       line_changed(book, drink, line, |it| it.amount = amount)
+                   })
+               />
+               <Choice label=called("Stage of") label_hidden=true options=stages value=stage choose=choose_stage />
+               <Choice label=called("In other sizes:") label_hidden=true options=scalings value=scaling choose=choose_scaling />
+               <TakeOut name on_click=remove />
+               <div class="line-more">
+                   {when(in_steps, move || view! { <Step drink line name=name.get_untracked() /> }.into_any())}
+                   {when(in_scoops, move || view! { <Packing drink line name=name.get_untracked() /> }.into_any())}
+               </div>
+           </li>
+       }
 }
 
 #[component]
@@ -201,14 +202,15 @@ fn Step(drink: DrinkId, line: LineId, name: String) -> impl IntoView {
         unit: line_of(book, drink, line).map_or(Unit::Piece, |it| it.amount.unit),
     };
     view! {
-        <Entry
-            label=format!("In steps of, {name}")
-            value=step
-            commit=fields::amount("Step of an ingredient", wanted, move |book, step| {
-                line_changed(book, drink, line, |it| it.scaling = Scaling::Stepped(step))
-            })
-        />
-    }
+           <Entry
+               label=format!("In steps of, {name}")
+               value=step
+               units=fields::units(wanted)
+    commit=fields::amount("Step of an ingredient", wanted, move |book, step| {
+                   line_changed(book, drink, line, |it| it.scaling = Scaling::Stepped(step))
+               })
+           />
+       }
 }
 
 #[component]

@@ -64,26 +64,27 @@ pub fn Recipe(
         },
     });
     view! {
-        <Section
-            heading="Recipe"
-            about="Written once, for one size. Other sizes take each amount in proportion; fixed, the same in every size; in steps, such as half a banana; or as the top-up, which takes what steps leave. Amounts may be volumes, weights or pieces."
-        >
-            <Entry
-                label="Written for"
-                asks=asks(Kind::Size, Key::Drink(id), "size")
-                value=reference
-                note=written
-                commit=fields::amount("Size of the recipe", drink_size, move |book, amount| {
-                    changed(book, id, |it| it.reference = amount)
-                })
-            />
-            <ol class="lines">
-                {parts(lines, move |line| view! { <LineRow drink=id line=LineId::from_random(line) /> }.into_any())}
-            </ol>
-            <Choice label="Add to the recipe" options=ingredients value=Signal::stored(String::new()) choose=add />
-            <AnySize id />
-        </Section>
-    }
+           <Section
+               heading="Recipe"
+               about="Written once, for one size. Other sizes take each amount in proportion; fixed, the same in every size; in steps, such as half a banana; or as the top-up, which takes what steps leave. Amounts may be volumes, weights or pieces."
+           >
+               <Entry
+                   label="Written for"
+                   asks=asks(Kind::Size, Key::Drink(id), "size")
+                   value=reference
+                   note=written
+                   units=fields::units(drink_size)
+    commit=fields::amount("Size of the recipe", drink_size, move |book, amount| {
+                       changed(book, id, |it| it.reference = amount)
+                   })
+               />
+               <ol class="lines">
+                   {parts(lines, move |line| view! { <LineRow drink=id line=LineId::from_random(line) /> }.into_any())}
+               </ol>
+               <Choice label="Add to the recipe" options=ingredients value=Signal::stored(String::new()) choose=add />
+               <AnySize id />
+           </Section>
+       }
 }
 
 /// The stage that an ingredient is most likely meant at.

@@ -76,46 +76,47 @@ fn SeenFields(id: SeenPriceId, open: RwSignal<Option<SeenPriceId>>, today: Date)
         let _ = state.apply("Remove a price seen", Edit::Remove(Key::SeenPrice(id)));
     };
     view! {
-        <div class="seen-open">
-            <div class="fields">
-                <Entry
-                    label="Where it was seen"
-                    letters=true
-                    value=of(|seen, _| seen.place.clone())
-                    commit=fields::text("Place of a price seen", move |book, place| {
-                        changed(book, id, |it| it.place = place)
-                    })
-                />
-                <Entry
-                    label="Its size"
-                    asks=asks(Kind::Size, Key::SeenPrice(id), "size")
-                    value=of(|seen, state| state.amount(seen.size))
-                    commit=fields::amount("Size of a price seen", size, move |book, size| {
-                        changed(book, id, |it| it.size = size)
-                    })
-                />
-                <Entry
-                    label="Its price"
-                    asks=asks(Kind::Price, Key::SeenPrice(id), "price")
-                    value=of(|seen, state| state.plain_money(seen.price))
-                    commit=fields::money("Price seen", move |book, price| changed(book, id, |it| it.price = price))
-                />
-                <Choice
-                    label="Its kind"
-                    options=Signal::stored(kinds())
-                    value=of(|seen, _| format!("{:?}", seen.kind))
-                    choose=choose_kind
-                />
-                <Day label="Day" value=of(|seen, _| seen.day.to_string()) choose=choose_day />
-            </div>
-            <p class="actions">
-                <button class="button" on:click=press(move || open.set(None))>
-                    "Done"
-                </button>
-                <button class="quiet" on:click=press(remove)>
-                    "Remove this price"
-                </button>
-            </p>
-        </div>
-    }
+           <div class="seen-open">
+               <div class="fields">
+                   <Entry
+                       label="Where it was seen"
+                       letters=true
+                       value=of(|seen, _| seen.place.clone())
+                       commit=fields::text("Place of a price seen", move |book, place| {
+                           changed(book, id, |it| it.place = place)
+                       })
+                   />
+                   <Entry
+                       label="Its size"
+                       asks=asks(Kind::Size, Key::SeenPrice(id), "size")
+                       value=of(|seen, state| state.amount(seen.size))
+                       units=fields::units(size)
+    commit=fields::amount("Size of a price seen", size, move |book, size| {
+                           changed(book, id, |it| it.size = size)
+                       })
+                   />
+                   <Entry
+                       label="Its price"
+                       asks=asks(Kind::Price, Key::SeenPrice(id), "price")
+                       value=of(|seen, state| state.plain_money(seen.price))
+                       commit=fields::money("Price seen", move |book, price| changed(book, id, |it| it.price = price))
+                   />
+                   <Choice
+                       label="Its kind"
+                       options=Signal::stored(kinds())
+                       value=of(|seen, _| format!("{:?}", seen.kind))
+                       choose=choose_kind
+                   />
+                   <Day label="Day" value=of(|seen, _| seen.day.to_string()) choose=choose_day />
+               </div>
+               <p class="actions">
+                   <button class="button" on:click=press(move || open.set(None))>
+                       "Done"
+                   </button>
+                   <button class="quiet" on:click=press(remove)>
+                       "Remove this price"
+                   </button>
+               </p>
+           </div>
+       }
 }

@@ -7,7 +7,7 @@ use leptos::prelude::*;
 use super::trying::{Columns, Trying};
 use crate::book::{Book, Key, Scope};
 use crate::measure::{Amount, Dimension, Exact, Money, Share, System, Wanted};
-use crate::ui::fields::{Entry, Range, Slid, Slider, Take, Try, tried_amount, tried_change, tried_number};
+use crate::ui::fields::{Entry, Range, Slid, Slider, Take, Try, tried_amount, tried_change, tried_number, units};
 use crate::ui::live::{flag, live, press, rows, text, trouble};
 use crate::ui::state::AppState;
 
@@ -111,38 +111,39 @@ fn Fields(trying: Trying) -> impl IntoView {
         let price = if alone { tried_number("9.50", price) } else { tried_change(price) };
         let label = if alone { "price" } else { "all prices up by" };
         view! {
-            <li class="pair">
-                <div class="slider">
-                    <Entry
-                        label=format!("{name}: {label}")
-                        letters=!alone
-                        value=text(move || trying.price(id))
-                        commit=price
-                    />
-                    <Range
-                        label=format!("{name}: {label}")
-                        ends=price_ends
-                        step=price_step
-                        value=price_now
-                        slid=slide_price
-                    />
-                </div>
-                <div class="slider">
-                    <Entry
-                        label=format!("{name}: poured")
-                        value=text(move || trying.fill(id))
-                        commit=tried_amount(size, fill)
-                    />
-                    <Range
-                        label=format!("{name}: poured")
-                        ends=fill_ends
-                        step=fill_step
-                        value=Signal::derive(move || trying.fill_now(id))
-                        slid=slide_fill
-                    />
-                </div>
-            </li>
-        }
+                   <li class="pair">
+                       <div class="slider">
+                           <Entry
+                               label=format!("{name}: {label}")
+                               letters=!alone
+                               value=text(move || trying.price(id))
+                               commit=price
+                           />
+                           <Range
+                               label=format!("{name}: {label}")
+                               ends=price_ends
+                               step=price_step
+                               value=price_now
+                               slid=slide_price
+                           />
+                       </div>
+                       <div class="slider">
+                           <Entry
+                               label=format!("{name}: poured")
+                               value=text(move || trying.fill(id))
+                               units=units(size)
+        commit=tried_amount(size, fill)
+                           />
+                           <Range
+                               label=format!("{name}: poured")
+                               ends=fill_ends
+                               step=fill_step
+                               value=Signal::derive(move || trying.fill_now(id))
+                               slid=slide_fill
+                           />
+                       </div>
+                   </li>
+               }
         .into_any()
     };
     let about = if alone {
