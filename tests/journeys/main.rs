@@ -24,6 +24,7 @@ mod missed_target;
 mod mistyped;
 mod morning_press;
 mod opening;
+mod picked;
 mod price_watch;
 mod printed;
 mod sales;

@@ -97,11 +97,7 @@ impl Picker {
     fn with(&self, text: &str, symbol: &str) -> Option<String> {
         self.state.style.with(|style| read_number(text, style)).ok()?;
         let system = self.state.units();
-        let unit = Unit::from_symbol(symbol).map_or(symbol, |unit| match unit {
-            // Alone it could be read as a fluid one.
-            Unit::Ounce => "oz wt",
-            unit => unit.name_in(system),
-        });
+        let unit = Unit::from_symbol(symbol).map_or(symbol, |unit| unit.typed_in(system));
         Some(format!("{text} {unit}"))
     }
 
