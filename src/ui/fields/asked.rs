@@ -6,6 +6,7 @@ use std::fmt::Display;
 use leptos::prelude::*;
 
 use super::readings::TypeIn;
+use crate::app::history::History;
 use crate::book::{BookId, Key};
 use crate::jump::{Doubt, Figure, Kind, Question};
 use crate::store::asked::{keep_question, question};
@@ -74,7 +75,7 @@ impl Asked {
             let in_force = self.in_force();
             let open = self.question.get_untracked().filter(|question| Some(question.now) == in_force);
             // Typing on does not make what is asked about what was before.
-            let was = open.map_or(in_force, |question| question.was);
+            let was = open.as_ref().map_or(in_force, |question| question.was);
             self.before.set_value((was, open));
             self.visited.set(true);
         }
@@ -84,7 +85,10 @@ impl Asked {
     pub fn note(&self) {
         let (was, open) = self.before.get_value();
         let now = self.in_force();
-        let asked = now.filter(|now| self.asks.kind.doubt(was, *now).is_some()).map(|now| Question { was, now });
+        let last = |history: &History| history.steps().last().map(|step| step.id.clone()).unwrap_or_default();
+        let step = || self.state.history.with_untracked(last);
+        let doubtful = now.filter(|now| self.asks.kind.doubt(was, *now).is_some());
+        let asked = doubtful.map(|now| Question { was, now, step: step() });
         self.put(asked.or(open.filter(|question| Some(question.now) == now)));
     }
 
@@ -96,7 +100,7 @@ impl Asked {
 
     fn put(&self, question: Option<Question>) {
         if self.question.get_untracked() != question {
-            self.question.set(question);
+            self.question.set(question.clone());
             if let Some(book) = self.book {
                 keep_question(book, &self.asks.place, question);
             }
@@ -109,6 +113,20 @@ impl Asked {
         let now = self.value.with(|shown| self.figure(shown))?;
         let doubt = self.asks.kind.doubt(question.was, now)?;
         (now == question.now).then_some((doubt, question))
+    }
+
+    /// Puts back what was before: by taking the step back, with all that it wrote, or else by typing
+    /// what stood there.
+    fn back(&self, question: &Question, type_in: impl FnOnce()) {
+        let name =
+            |history: &History| history.steps().iter().find(|it| it.id == question.step).map(|it| it.name.clone());
+        if let Some(name) = self.state.history.with_untracked(name) {
+            self.state.take_back_alone(&question.step, &name);
+        }
+        match self.in_force() == question.was {
+            true => self.put(None),
+            false => type_in(),
+        }
     }
 
     /// What a figure says in this field.
@@ -142,7 +160,8 @@ impl Asked {
             let (keep, back) =
                 (format!("Keep {now}"), was.map_or("Back to none".to_string(), |was| format!("Back to {was}")));
             let before = question.was.map(|was| self.typed(was)).unwrap_or_default();
-            let (kept, type_in) = (self.clone(), type_in.clone());
+            let (kept, back_to, type_in) = (self.clone(), self.clone(), type_in.clone());
+            let back_again = move || back_to.back(&question, || type_in(before.clone()));
             view! {
                 <span class="mark mark-asked">
                     <svg viewBox="0 0 16 16" aria-hidden="true">
@@ -155,7 +174,7 @@ impl Asked {
                     <button class="button" type="button" aria-label=keep on:click=press(move || kept.put(None))>
                         "Keep"
                     </button>
-                    <button class="button" type="button" aria-label=back on:click=press(move || type_in(before.clone()))>
+                    <button class="button" type="button" aria-label=back on:click=press(back_again)>
                         "Back"
                     </button>
                 </span>
