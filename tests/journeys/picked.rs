@@ -4,7 +4,7 @@
 use fantoccini::key::Key;
 
 use crate::entering;
-use crate::harness::{By, Journey};
+use crate::harness::By;
 
 const HOLDS: By<'_> = By::Label("Holds");
 const UNIT: By<'_> = By::Label("Unit of Holds");
