@@ -79,7 +79,9 @@ impl Picker {
 
     /// The symbol of the unit that a number alone takes.
     fn unit(&self) -> &'static str {
-        let in_force = self.in_force().map(|(_, unit)| unit);
+        // A question may hold a unit that it does not take: that is no unit for the next number.
+        let offered = |unit: &&'static str| (self.units.offered)().iter().any(|(symbol, _)| symbol == unit);
+        let in_force = self.in_force().map(|(_, unit)| unit).filter(offered);
         in_force.or(self.picked.get()).unwrap_or_else(|| (self.units.usual)())
     }
 
