@@ -22,7 +22,7 @@ impl<B: Backing> Library<B> {
         self.inner.no_point.borrow().clone()
     }
 
-    /// How many times a restore point was made or failed to be.
+    /// How many times restore points were made, failed to be or went.
     pub fn points_tried(&self) -> u64 {
         self.inner.points_tried.get()
     }
@@ -85,6 +85,8 @@ impl<B: Backing> Library<B> {
         match deleted {
             Ok(()) | Err(Fault::Gone) => {
                 self.forget_noted(id);
+                // A book that was deleted before leaves the books as they were, but not its points.
+                self.inner.points_tried.set(self.points_tried().wrapping_add(1));
                 self.inner.no_room_to_delete.set(None);
                 match self.phase() {
                     Phase::Open(open) if open != id => self.list().await,

@@ -36,6 +36,7 @@ pub fn DeletedBooks() -> impl IntoView {
     };
     Effect::new(move |_| {
         library.books.track();
+        library.kept.track();
         read();
     });
     let bring_back = move |point: Point| {
