@@ -39,7 +39,7 @@ pub fn NoticeBoard() -> impl IntoView {
     // What is new is shown.
     let wrong = Memo::new(move |_| library.saving.with(std::mem::discriminant));
     Effect::new(move |_| {
-        wrong.track();
+        wrong.get();
         notices.0.set(None);
     });
     let asked = move || library.leaving.with(Option::is_some);

@@ -29,6 +29,8 @@ pub struct AppState {
     pub ledger: RwSignal<Ledger>,
     /// Steps that can be taken back.
     pub history: RwSignal<History>,
+    /// How many times a step was taken back or done again: what is typed gives way to that.
+    pub walks: RwSignal<u64>,
     /// Why the last wish to walk over a step was not met, as a sentence.
     pub not_walked: RwSignal<Option<String>>,
     /// What the last step moved.
@@ -60,6 +62,7 @@ impl AppState {
             book,
             ledger: RwSignal::new(ledger),
             history: RwSignal::new(history),
+            walks: RwSignal::new(0),
             not_walked: RwSignal::new(None),
             last_change: RwSignal::default(),
             unfinished: RwSignal::default(),
@@ -154,6 +157,7 @@ impl AppState {
         match walked {
             Walk::Done { name, applied } => {
                 self.keep(&format!("{said}: {name}"), applied, None, Durability::Relaxed);
+                self.walks.update(|walks| *walks = walks.wrapping_add(1));
             }
             other => self.say(&other, not),
         }

@@ -101,6 +101,17 @@ fn after_press(field: HtmlInputElement) {
     }
 }
 
+/// What stands in the field that the caret is in was put there, by Undo say: it is selected as if
+/// the field had just been gone into, once it is on the screen.
+pub fn select_again() {
+    let again = || {
+        if let Some(field) = document().active_element().and_then(field) {
+            select(&field);
+        }
+    };
+    set_timeout(again, Duration::ZERO);
+}
+
 fn selection(field: &HtmlInputElement) -> (u32, u32) {
     let at = |at: Result<Option<u32>, _>| at.ok().flatten().unwrap_or_default();
     (at(field.selection_start()), at(field.selection_end()))

@@ -68,6 +68,7 @@ pub fn Entry(
     let draft = RwSignal::new(kept.as_ref().map(|unread| unread.text.clone()));
     let error = RwSignal::new(None::<String>);
     let session = StoredValue::new(0);
+    let typed_after = StoredValue::new(0);
     let name = label.to_string();
     // What cannot be read is kept where the screen is left or loaded anew.
     let say = StoredValue::new(move |text: &str, sentence: Option<String>| {
@@ -97,6 +98,7 @@ pub fn Entry(
         }
         asking.iter().for_each(Asked::note);
         say.with_value(|say| say(&text, outcome.err()));
+        typed_after.set_value(state.walks.get_untracked());
         draft.set(Some(text));
     });
     let type_in = typed.clone();
@@ -151,7 +153,9 @@ pub fn Entry(
         let (error_id, note_id) = (error_id.clone(), note_id.clone());
         text(move || if wrong.get() { error_id.clone() } else { note_id.clone() })
     };
-    let shown = text(move || draft.get().unwrap_or_else(|| value.get()));
+    // An undo while the caret is in the field takes back what was typed; what cannot be read stays.
+    let holds = move || wrong.get() || state.walks.get() == typed_after.get_value();
+    let shown = text(move || draft.get().filter(|_| holds()).unwrap_or_else(|| value.get()));
     let sentence = text(move || error.get().unwrap_or_default());
     let visible_note = text(move || if wrong.get() { String::new() } else { note.get() });
     view! {

@@ -25,7 +25,7 @@ pub use commit::{
 };
 pub use day::Day;
 pub use draft::{Addition, Draft, begun};
-pub use entering::hear_entering;
+pub use entering::{hear_entering, select_again};
 pub use entry::Entry;
 pub use hangs::Hangs;
 pub use search::Search;

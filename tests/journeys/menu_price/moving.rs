@@ -63,6 +63,10 @@ pub async fn dearer_apples_and_back(journey: &Journey) {
     journey.wait_until("the Undo beside what moved", beside).await;
     journey.wait_for_text("Taken back: Price of Apples: 2 sizes moved, none fell under target.").await;
     journey.expect_value(APPLES, "38.00").await;
+    // The caret is still in the field: what is typed now takes the place of what was put back.
+    let selected = "const { selectionStart, selectionEnd } = document.activeElement;
+        return selectionStart === 0 && selectionEnd === 5";
+    journey.wait_until("the price to be selected", selected).await;
     let twelve = [
         "Orchard Walk, 12 fl oz",
         "on target",

@@ -22,7 +22,7 @@ pub fn CopiesSection() -> impl IntoView {
     let saved = Memo::new(move |_| library.saving.with(|saving| !saving.at_risk()));
     // The browser decides after the first save of an own book.
     Effect::new(move |_| {
-        saved.track();
+        saved.get();
         spawn_local(async move { promised.set(persisted().await) });
     });
     let last = text(move || words::copies::last_copy(&standing(library, state), today()));

@@ -32,7 +32,7 @@ pub fn RestorePoints() -> impl IntoView {
     let refused = RwSignal::new(None::<String>);
     let tried = Memo::new(move |_| library.kept.with(|kept| kept.points_tried));
     Effect::new(move |_| {
-        tried.track();
+        tried.get();
         spawn_local(async move {
             match read(library).await {
                 Ok(read) => points.set(Some(read)),

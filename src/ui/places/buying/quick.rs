@@ -209,7 +209,7 @@ fn PriceRow(
     // Most edits leave most rows as they are.
     let record = Memo::new(move |_| state.book.with(|book| book.record(key)));
     let settings = Memo::new(move |_| state.book.with(|book| book.settings().clone()));
-    let in_force = move || (record.track(), settings.with(|settings: &Settings| settings.currency));
+    let in_force = move || (record.with(|_| ()), settings.with(|settings: &Settings| settings.currency));
     let name = text(move || {
         in_force();
         state.book.with_untracked(|book| book.name(key))
