@@ -10,15 +10,31 @@ use leptos::wasm_split::{SplitLoaderError, wasm_split};
 use wasm_bindgen::JsCast;
 use wasm_bindgen::closure::Closure;
 
+use super::library::Library;
 use super::live::{live, press};
-use super::{beside, how, places, steps, unfinished};
+use super::state::AppState;
+use super::{beside, how, keeping, notices, places, steps, unfinished};
+use crate::app::history::Reach;
 use crate::app::route::Route;
+use crate::book::Book;
 
 /// Said by the start script when the whole build is kept on this device.
 const KEPT: &str = "brimwright-kept";
 
 /// The ways into the second file.
 pub struct Parts {
+    /// What goes on from the moment that the second file is here.
+    pub begin: fn(Library),
+    /// Keeps the book that was just opened and is on the screen.
+    pub keep: fn(Library, AppState),
+    /// Takes the last step within reach back.
+    pub undo: fn(AppState, Reach),
+    /// Does the last step taken back within reach again.
+    pub redo: fn(AppState, Reach),
+    /// Reads a book file; an error is a sentence.
+    pub read_book: fn(String) -> Result<Book, String>,
+    /// What is wrong with saving, and what is asked before a book is left.
+    pub notices: fn() -> AnyView,
     /// The screen of any route.
     pub screen: fn(Route) -> AnyView,
     /// What was begun on other screens and is not in the book yet.
@@ -35,6 +51,12 @@ pub struct Parts {
 }
 
 static PARTS: Parts = Parts {
+    begin: keeping::begin,
+    keep: keeping::keep,
+    undo: AppState::undo,
+    redo: AppState::redo,
+    read_book: keeping::read_book,
+    notices: notices::about_saving,
     screen: places::screen,
     elsewhere: unfinished::elsewhere,
     beside: beside::beside,
@@ -51,6 +73,7 @@ fn parts() -> Result<&'static Parts, SplitLoaderError> {
 /// Whether the second file is here.
 #[derive(Clone, Copy)]
 pub struct Later {
+    library: Library,
     parts: RwSignal<Option<&'static Parts>>,
     failed: RwSignal<bool>,
 }
@@ -58,7 +81,7 @@ pub struct Later {
 impl Later {
     /// Waits until it is kept on this device, or somebody asks for it.
     pub fn start() -> Later {
-        let later = Later { parts: RwSignal::new(None), failed: RwSignal::new(false) };
+        let later = Later { library: Library::here(), parts: RwSignal::new(None), failed: RwSignal::new(false) };
         let hear = Closure::<dyn Fn()>::new(move || later.take_up());
         // Lives as long as the page, as this does.
         let _ = window().add_event_listener_with_callback(KEPT, hear.as_ref().unchecked_ref());
@@ -76,6 +99,11 @@ impl Later {
         self.parts.get()
     }
 
+    /// The ways into the second file where it is here.
+    pub fn parts_now(self) -> Option<&'static Parts> {
+        self.parts.get_untracked()
+    }
+
     /// Whether it was asked for and could not be had, following it.
     pub fn failed(self) -> bool {
         self.failed.get()
@@ -84,23 +112,27 @@ impl Later {
     /// Fetches it for a screen that is waited for. Where it could not be had, asking tries again.
     pub fn ask(self) {
         self.failed.set(false);
-        spawn_local(async move { self.failed.set(!self.came().await) });
+        spawn_local(async move { self.failed.set(self.arrived().await.is_none()) });
     }
 
     /// Fetches it before a screen is waited for; where that fails, whoever asks is told.
     fn take_up(self) {
         spawn_local(async move {
-            let _ = self.came().await;
+            let _ = self.arrived().await;
         });
     }
 
-    /// Whether it is here; fetches it unless it is or is on its way.
-    async fn came(self) -> bool {
-        let parts = parts().await.ok();
-        if self.parts.with_untracked(Option::is_none) {
-            self.parts.set(parts);
+    /// The ways into the second file; fetches it unless it is here or on its way. None where it
+    /// could not be had.
+    pub async fn arrived(self) -> Option<&'static Parts> {
+        let came = parts().await.ok();
+        if let Some(parts) = came
+            && self.parts.with_untracked(Option::is_none)
+        {
+            (parts.begin)(self.library);
+            self.parts.set(came);
         }
-        parts.is_some()
+        came
     }
 
     /// No screen is waited for any more.

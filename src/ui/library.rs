@@ -4,11 +4,12 @@ use std::rc::Rc;
 
 use leptos::prelude::*;
 use leptos::task::spawn_local;
-use wasm_bindgen::JsCast;
 use wasm_bindgen::closure::Closure;
+use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
 
 use super::address::go;
+use super::later::Later;
 use super::random::random;
 use super::state::AppState;
 use super::today::{now, today};
@@ -18,12 +19,9 @@ use crate::app::history::History;
 use crate::app::library::{self as core, Device, Remembered};
 use crate::app::restore_points::Why;
 use crate::app::route::Route;
-use crate::app::unfinished::Unfinished;
 use crate::book::{Book, BookId};
-use crate::exchange;
 use crate::measure::Date;
-use crate::store::{Change, Fault, IndexedDb, Listed, Saving, Shelf, cache_note, first_paint, this_tab};
-use crate::words;
+use crate::store::{Fault, IndexedDb, Listed, Saving, Shelf, cache_note, first_paint};
 
 pub use core::{Phase, Way};
 
@@ -33,7 +31,8 @@ const DEMO: &str = "./books/marrowgate-juice-hall.json";
 /// How long the books may take to answer, in milliseconds, before it is said that they do not.
 const LONG: u64 = 5000;
 
-type Core = core::Library<IndexedDb>;
+/// The library in this browser.
+pub type Core = core::Library<IndexedDb>;
 
 /// What is kept beside the books, and what is lost of them.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -109,20 +108,15 @@ impl Library {
         }
     }
 
-    /// The state of the book that was just opened; none where it was taken already.
-    pub fn take_opened(self) -> Option<AppState> {
-        let core = self.core.get_value()?;
-        let (id, book, steps) = core.opened()?;
-        let keeping = core.clone();
-        let history = History::open(id, random(), &steps);
-        let keep = move |name: &str, book: &Book, applied: &_, slips, durability| {
-            let change = Change::new(name, now(), book, applied);
-            keeping.save(change.beside(slips, durability));
-        };
-        let state = AppState::new(book, history, Box::new(keep));
-        keep_unfinished(id, state);
-        core.seat(Rc::new(state));
-        Some(state)
+    /// The library itself, behind these signals; none before it is started.
+    pub fn core(self) -> Option<Core> {
+        self.core.get_value()
+    }
+
+    /// The state of the book that was just opened; none where it is kept already.
+    pub fn opened(self) -> Option<AppState> {
+        let (id, book) = self.core()?.opened()?;
+        Some(AppState::new(book, History::new(id)))
     }
 
     /// The shelf, once there is one.
@@ -167,8 +161,9 @@ impl Library {
 
     /// Opens the demo book: the one on the shelf, or a new one from its file.
     pub fn open_demo(self) {
+        let later = Later::here();
         spawn_local(async move {
-            let demo = fetch_demo().await;
+            let demo = fetch_demo(later).await;
             self.with(|core| core.open_demo(demo));
         });
     }
@@ -232,12 +227,6 @@ impl Library {
         }
         show_in(self.phase, core.phase());
     }
-}
-
-/// Brings back what was typed and is not in the book when the page is loaded anew.
-fn keep_unfinished(book: BookId, state: AppState) {
-    state.unfinished.set(Unfinished::from_texts(&this_tab::unfinished(book)));
-    Effect::new(move |_| state.unfinished.with(|all| this_tab::note_unfinished(book, &all.to_texts())));
 }
 
 /// Sets a signal where that changes it.
@@ -310,11 +299,12 @@ impl Device for Browser {
     }
 }
 
-/// Reads the demo book by the same importer as any file.
-async fn fetch_demo() -> Result<Book, String> {
+/// Reads the demo book by the same importer as any file, which comes with the second part.
+async fn fetch_demo(later: Later) -> Result<Book, String> {
     let lost = |_| "The demo book could not be loaded. Go online once, then try again.".to_string();
     let response = JsFuture::from(window().fetch_with_str(DEMO)).await.map_err(lost)?;
     let text = response.unchecked_into::<web_sys::Response>().text().map_err(lost)?;
     let text = JsFuture::from(text).await.map_err(lost)?.as_string().unwrap_or_default();
-    exchange::read(text).map_err(|error| words::book_file_error(&error))
+    let parts = later.arrived().await.ok_or_else(|| lost(JsValue::NULL))?;
+    (parts.read_book)(text)
 }

@@ -11,6 +11,7 @@ mod fields;
 mod files;
 mod glass;
 mod how;
+mod keeping;
 mod later;
 mod library;
 mod live;
@@ -38,7 +39,6 @@ use library::{Library, Phase};
 
 /// Mounts the app on the page's body.
 pub fn mount() {
-    fields::hear_entering();
     mount_to_body(App);
 }
 
@@ -60,8 +60,14 @@ fn App() -> impl IntoView {
 }
 
 fn open_book(library: Library) -> AnyView {
-    match library.take_opened() {
+    match library.opened() {
         Some(state) => {
+            let later = later::Later::here();
+            Effect::new(move |_| {
+                if let Some(parts) = later.parts() {
+                    (parts.keep)(library, state);
+                }
+            });
             provide_context(state);
             provide_context(notices::Notices::default());
             view! { <shell::Shell /> }.into_any()

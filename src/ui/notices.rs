@@ -5,8 +5,9 @@
 use leptos::prelude::*;
 
 use super::files::save_book_file;
+use super::later::Later;
 use super::library::{Library, Way};
-use super::live::{flag, press, text, when};
+use super::live::{flag, live, press, text, when};
 use super::lock::Lock;
 use super::saving::SavingTrouble;
 use super::state::AppState;
@@ -33,7 +34,7 @@ impl Notices {
 /// All notices.
 #[component]
 pub fn NoticeBoard() -> impl IntoView {
-    let (library, notices) = (Library::here(), Notices::here());
+    let (library, notices, later) = (Library::here(), Notices::here(), Later::here());
     let opened = flag(move || notices.0.get() == Some(true));
     let folded = flag(move || notices.0.get() == Some(false));
     // What is new is shown.
@@ -45,10 +46,21 @@ pub fn NoticeBoard() -> impl IntoView {
     let asked = move || library.leaving.with(Option::is_some);
     view! {
         <div class="notices" class:notices-opened=opened class:notices-folded=folded>
-            {when(move || !asked(), || view! { <SavingTrouble /> <UpdateNotice /> }.into_any())}
-            {when(asked, || view! { <Leaving /> }.into_any())}
+            {live(move || later.parts().map(|parts| (parts.notices)()).into_any())}
+            {when(move || !asked(), || view! { <UpdateNotice /> }.into_any())}
         </div>
     }
+}
+
+/// What is wrong with saving, or what is asked before the book is left.
+pub fn about_saving() -> AnyView {
+    let library = Library::here();
+    let asked = move || library.leaving.with(Option::is_some);
+    view! {
+        {when(move || !asked(), || view! { <SavingTrouble /> }.into_any())}
+        {when(asked, || view! { <Leaving /> }.into_any())}
+    }
+    .into_any()
 }
 
 /// Asks before something that is not saved is left behind.

@@ -164,12 +164,16 @@ pub fn Stuck(
                 <button class="button" on:click=press(move || library.go(Way::Close))>
                     "Open another book"
                 </button>
-                <button class="quiet" hidden=locked on:click=press(move || armed.set(true))>
+                <button class="quiet" hidden=locked on:click=press(move || {
+                    armed.set(true);
+                    later.ask();
+                })>
                     "Delete this book"
                 </button>
             </p>
+            {when(move || armed.get() && later.parts().is_none(), waiting)}
             {when(
-                move || armed.get(),
+                move || armed.get() && later.parts().is_some(),
                 move || {
                     view! {
                         <p class="trouble" role="status">{words::restore_points::BEFORE_DELETING}</p>

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use super::address::follow_address;
 use super::fields;
 use super::how::How;
-use super::later::{Later, waiting};
+use super::later::{Later, Parts, waiting};
 use super::live::{flag, live, press, text, when};
 use super::lock::Lock;
 use super::notices::NoticeBoard;
@@ -13,6 +13,7 @@ use super::places;
 use super::saving::{SavingMark, UpdateMark};
 use super::state::AppState;
 use super::steps::{Steps, reach};
+use crate::app::history::Reach;
 use crate::app::route::{Place, Route};
 
 /// The frame around the screens.
@@ -117,6 +118,12 @@ fn Head() -> impl IntoView {
         steps.open();
         later.ask();
     };
+    // There are no steps to walk over before the second file is here.
+    let walk = move |way: fn(&Parts) -> fn(AppState, Reach)| {
+        if let Some(parts) = later.parts_now() {
+            way(parts)(state, reach(lock));
+        }
+    };
     let name = text(move || state.book.with(|book| book.settings().name.clone()));
     let invented = when(
         move || state.book.with(|book| book.settings().invented),
@@ -135,13 +142,13 @@ fn Head() -> impl IntoView {
                     what="Undo"
                     shape="M9 5 4 10l5 5M4.5 10H14a5.5 5.5 0 0 1 0 11h-3"
                     step=text(move || state.history.with(|it| it.undo_name(reach(lock)).unwrap_or_default().to_string()))
-                    walk=move || state.undo(reach(lock))
+                    walk=move || walk(|parts| parts.undo)
                 />
                 <StepButton
                     what="Redo"
                     shape="M15 5l5 5-5 5M19.5 10H10a5.5 5.5 0 0 0 0 11h3"
                     step=text(move || state.history.with(|it| it.redo_name(reach(lock)).unwrap_or_default().to_string()))
-                    walk=move || state.redo(reach(lock))
+                    walk=move || walk(|parts| parts.redo)
                 />
                 <button class="quiet" title="All steps" aria-haspopup="dialog" on:click=press(list)>
                     <svg viewBox="0 0 24 24" aria-hidden="true">

@@ -41,7 +41,7 @@ pub struct AppState {
     pub style: Memo<NumberStyle>,
     currency: Memo<Currency>,
     units: Memo<System>,
-    keep: StoredValue<Keep, LocalStorage>,
+    keep: StoredValue<Option<Keep>, LocalStorage>,
     sessions: StoredValue<Session>,
 }
 
@@ -52,8 +52,8 @@ pub type Keep = Box<dyn Fn(&str, &Book, &Applied, Vec<Slip>, Durability)>;
 type NotWalked = fn(&str, &str) -> String;
 
 impl AppState {
-    /// Opens `book` with the steps kept beside it; `keep` saves what edits touch.
-    pub fn new(book: Book, history: History, keep: Keep) -> AppState {
+    /// Shows `book`. Nothing saves what edits touch before [`AppState::keep_by`] says how.
+    pub fn new(book: Book, history: History) -> AppState {
         let ledger = Ledger::of(&book);
         let book = RwSignal::new(book);
         let currency = Memo::new(move |_| book.with(|book| book.settings().currency));
@@ -69,9 +69,15 @@ impl AppState {
             style,
             currency,
             units: Memo::new(move |_| book.with(|book| book.settings().units)),
-            keep: StoredValue::new_local(keep),
+            keep: StoredValue::new_local(None),
             sessions: StoredValue::new(0),
         }
+    }
+
+    /// From here on the book has these steps, and `keep` saves what edits touch.
+    pub fn keep_by(self, history: History, keep: Keep) {
+        self.history.set(history);
+        self.keep.set_value(Some(keep));
     }
 
     /// The state of the screens above.
@@ -228,7 +234,11 @@ impl AppState {
     fn keep(self, name: &str, applied: Applied, session: Option<Session>, durability: Durability) {
         self.recompute(name, &applied, session);
         let slips = self.history.write_untracked().take_slips();
-        self.book.with_untracked(|book| self.keep.with_value(|keep| keep(name, book, &applied, slips, durability)));
+        self.keep.with_value(|keep| {
+            if let Some(keep) = keep {
+                self.book.with_untracked(|book| keep(name, book, &applied, slips, durability));
+            }
+        });
     }
 
     fn recompute(self, name: &str, applied: &Applied, session: Option<Session>) {

@@ -11,12 +11,16 @@ pub const LONGEST: usize = 200;
 pub const LARGEST: usize = 4_000_000;
 
 impl History {
+    /// The history of a book without steps.
+    pub fn new(book: BookId) -> History {
+        History { book, tab: 0, steps: Vec::new(), typing: None, unwritten: Vec::new() }
+    }
+
     /// The history of a book that opens, from the slips kept beside it. `tab` tells this tab's
     /// steps from those of any other. A slip that does not read is thrown away: it stands in the
     /// way of nothing.
     pub fn open(book: BookId, tab: u64, slips: &[Slip]) -> History {
-        let mut history =
-            History { book, tab, steps: Vec::with_capacity(slips.len()), typing: None, unwritten: Vec::new() };
+        let mut history = History { tab, steps: Vec::with_capacity(slips.len()), ..History::new(book) };
         for slip in slips {
             let step = slip.text.as_deref().and_then(|text| Step::from_text(&slip.id, text));
             match step {

@@ -77,8 +77,8 @@ impl<B: Backing> Library<B> {
             Way::Close => self.spawn(|library| async move { library.close_now().await }),
             Way::Open(id) => self.spawn(move |library| async move { library.open_now(id).await }),
             Way::Add(book) => self.spawn(move |library| async move { library.add_now(*book).await }),
-            Way::Delete(id) => self.spawn(move |library| async move { library.delete_now(id, false).await }),
-            Way::DeleteForGood(id) => self.spawn(move |library| async move { library.delete_now(id, true).await }),
+            Way::Delete(id) => self.delete(id, false),
+            Way::DeleteForGood(id) => self.delete(id, true),
             Way::Update => self.inner.device.update(),
         }
         self.inner.device.show();

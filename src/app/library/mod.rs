@@ -1,6 +1,7 @@
 //! The books on this device: which is open, opening another, making and deleting them; and what
 //! stands between a person and leaving a book whose changes are not saved.
 
+mod keeps;
 mod leaving;
 mod points;
 mod removed;
@@ -15,9 +16,10 @@ use std::rc::Rc;
 use super::restore_points::{Points, Why};
 use crate::book::{Book, BookId, Edit, Refusal, Settings};
 use crate::measure::Date;
-use crate::store::{Backing, Change, Fault, Hooks, Keeper, Listed, Notice, Opened, Saving, Shelf, Slip};
+use crate::store::{Backing, Change, Fault, Hooks, Listed, Notice, Opened, Saving, Shelf, Slip};
 use crate::words;
 
+use keeps::Keeps;
 pub use leaving::Way;
 
 /// What is on the screen.
@@ -103,7 +105,13 @@ struct JustOpened<B> {
     kept: Option<Opened<B>>,
 }
 
+/// Deletes a book from the shelf of a library, for good or not.
+type Delete<B> = fn(&Library<B>, BookId, bool);
+
 /// The books on this device. Its clones are the same library.
+///
+/// Opening and listing books is one thing, keeping and deleting them another: whoever calls
+/// [`Library::seat`] and [`Library::can_delete`] brings that along, later than the first screen.
 pub struct Library<B: Backing> {
     inner: Rc<Inner<B>>,
 }
@@ -121,13 +129,15 @@ struct Inner<B: Backing> {
     opened: RefCell<Option<JustOpened<B>>>,
     /// How many books were opened.
     openings: Cell<u64>,
-    keeper: RefCell<Option<Keeper<B>>>,
+    keeper: RefCell<Option<Rc<dyn Keeps>>>,
     desk: RefCell<Option<Rc<dyn Desk>>>,
     points: RefCell<Option<Points<B>>>,
     /// Before what no restore point was made, and why.
     no_point: RefCell<Option<(Why, Fault)>>,
     /// How many times a restore point was made or failed to be.
     points_tried: Cell<u64>,
+    /// How a book is deleted; none until that is here.
+    delete: Cell<Option<Delete<B>>>,
     /// The book that is not deleted, since there is no room to keep a copy.
     no_room_to_delete: Cell<Option<BookId>>,
     /// Whether the person goes on though nothing can be kept.
@@ -158,6 +168,7 @@ impl<B: Backing> Library<B> {
             points: RefCell::new(None),
             no_point: RefCell::new(None),
             points_tried: Cell::new(0),
+            delete: Cell::new(None),
             no_room_to_delete: Cell::new(None),
             unkept: Cell::new(false),
             seated: Cell::new(0),
@@ -216,14 +227,17 @@ impl<B: Backing> Library<B> {
         self.inner.refused.borrow().as_ref().map(|refused| refused.sentence.clone())
     }
 
-    /// The book that was just opened, to be put on the screen, with the steps kept beside it: none
-    /// where it is there already.
-    pub fn opened(&self) -> Option<(BookId, Book, Vec<Slip>)> {
+    /// The book that was just opened, to be put on the screen and seated: none where it is seated
+    /// already.
+    pub fn opened(&self) -> Option<(BookId, Book)> {
+        self.inner.opened.borrow().as_ref().map(|opened| (opened.id, opened.book.clone()))
+    }
+
+    /// The steps that are kept beside the book that was just opened.
+    pub fn opened_steps(&self) -> Vec<Slip> {
         let opened = self.inner.opened.borrow();
-        opened.as_ref().map(|opened| {
-            let steps = opened.kept.as_ref().map(|kept| kept.steps().to_vec()).unwrap_or_default();
-            (opened.id, opened.book.clone(), steps)
-        })
+        let kept = opened.as_ref().and_then(|opened| opened.kept.as_ref());
+        kept.map(|kept| kept.steps().to_vec()).unwrap_or_default()
     }
 
     /// How many books were opened: each is to be put on the screen.
@@ -231,19 +245,16 @@ impl<B: Backing> Library<B> {
         self.inner.openings.get()
     }
 
-    /// The book that was just opened is on the screen, and is kept from now on.
+    /// The book that was just opened is on the screen, and is kept from now on. What another tab
+    /// saved in between is taken in.
     pub fn seat(&self, desk: Rc<dyn Desk>) {
         let Some(opened) = self.inner.opened.take() else { return };
         let seat = self.inner.seated.get().wrapping_add(1);
         self.inner.seated.set(seat);
-        let Some(opened) = opened.kept else {
-            self.inner.saving.replace(Saving::NotSaved { waiting: 1, fault: Fault::NoStorage });
-            self.inner.device.show();
-            return;
-        };
+        let Some(opened) = opened.kept else { return };
         self.inner.desk.replace(Some(Rc::clone(&desk)));
         self.seat_points(opened.entry().id);
-        let (id, revision) = (opened.entry().id, opened.entry().revision);
+        let id = opened.entry().id;
         let library = self.clone();
         let (reading, following, giving_up) = (Rc::clone(&desk), Rc::clone(&desk), desk);
         let keeper = opened.keep(Hooks {
@@ -256,12 +267,11 @@ impl<B: Backing> Library<B> {
             follow: Box::new(move |edit| following.follow(edit)),
             give_up: Box::new(move |name, edit| giving_up.give_up(name, edit)),
         });
-        self.inner.saving.replace(Saving::Saved { revision });
         // Another tab may have saved while the book was being opened.
         if let Some(heard) = self.inner.heard.borrow().get(&id) {
             keeper.heard(*heard);
         }
-        self.inner.keeper.replace(Some(keeper));
+        self.inner.keeper.replace(Some(Rc::new(keeper)));
         self.inner.device.show();
     }
 
@@ -336,10 +346,10 @@ impl<B: Backing> Library<B> {
         }
     }
 
-    fn with_keeper(&self, act: impl FnOnce(&Keeper<B>)) {
+    fn with_keeper(&self, act: impl FnOnce(&dyn Keeps)) {
         let keeper = self.inner.keeper.borrow().clone();
         if let Some(keeper) = keeper {
-            act(&keeper);
+            act(&*keeper);
         }
     }
 
@@ -429,6 +439,10 @@ impl<B: Backing> Library<B> {
     /// A book that was just opened waits to be put on the screen.
     fn put_up(&self, id: BookId, book: Book, kept: Option<Opened<B>>) {
         self.leave_seat();
+        self.inner.saving.replace(match &kept {
+            Some(kept) => Saving::Saved { revision: kept.entry().revision },
+            None => Saving::NotSaved { waiting: 1, fault: Fault::NoStorage },
+        });
         self.inner.opened.replace(Some(JustOpened { id, book, kept }));
         self.inner.openings.set(self.inner.openings.get().wrapping_add(1));
         self.set_phase(Phase::Open(id));
@@ -437,10 +451,10 @@ impl<B: Backing> Library<B> {
     /// The book on the screen is kept no more.
     fn leave_seat(&self) {
         self.inner.seated.set(self.inner.seated.get().wrapping_add(1));
-        self.inner.keeper.replace(None);
-        self.inner.desk.replace(None);
-        self.inner.points.replace(None);
-        self.inner.no_point.replace(None);
+        self.inner.keeper.take();
+        self.inner.desk.take();
+        self.inner.points.take();
+        self.inner.no_point.take();
         self.inner.no_room_to_delete.set(None);
         self.inner.refused.replace(None);
     }

@@ -75,8 +75,21 @@ impl<B: Backing> Library<B> {
         self.inner.points.replace(Some(points));
     }
 
+    /// From here on books can be deleted.
+    pub fn can_delete(&self) {
+        self.inner.delete.set(Some(|library, id, for_good| {
+            library.spawn(move |library| async move { library.delete_now(id, for_good).await });
+        }));
+    }
+
+    pub(super) fn delete(&self, id: BookId, for_good: bool) {
+        if let Some(delete) = self.inner.delete.get() {
+            delete(self, id, for_good);
+        }
+    }
+
     /// Deletes a book: with a copy left among the deleted ones, or for good.
-    pub(super) async fn delete_now(&self, id: BookId, for_good: bool) {
+    async fn delete_now(&self, id: BookId, for_good: bool) {
         let Some(shelf) = self.shelf() else { return };
         let deleted = match for_good {
             true => restore_points::delete_for_good(&shelf, id).await,

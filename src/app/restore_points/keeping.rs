@@ -209,7 +209,9 @@ pub async fn deleted_books<B: Backing>(shelf: &Shelf<B>, today: Date) -> Result<
 /// # Errors
 /// Any [`Fault`] of the storage itself.
 pub async fn was_deleted<B: Backing>(backing: &B, book: BookId) -> Result<bool, Fault> {
-    Ok(all(backing, Some(book)).await?.first().is_some_and(|last| last.why == Why::Deletion))
+    // The slips are in the order of their ids, the last made last.
+    let slips = backing.slips(Drawer::Points, Some(book)).await?;
+    Ok(slips.iter().filter_map(Point::from_slip).next_back().is_some_and(|last| last.why == Why::Deletion))
 }
 
 /// Deletes a book, whether it reads or not, and keeps it as a point: both or neither. Of one that

@@ -109,6 +109,7 @@ impl Shop {
             screen: RefCell::new(None),
             storage: self.storage.clone(),
         };
+        tab.library.can_delete();
         tab.library.start(self.storage.clone());
         tab.run();
         tab
@@ -126,7 +127,7 @@ impl Tab {
     /// Lets everything that is under way come to its end.
     fn run(&self) {
         self.storage.run();
-        if let Some((_, book, _)) = self.library.opened() {
+        if let Some((_, book)) = self.library.opened() {
             let screen = Rc::new(Screen(RefCell::new(book)));
             self.screen.replace(Some(Rc::clone(&screen)));
             self.library.seat(screen);

@@ -1,0 +1,54 @@
+//! The open book is kept: its steps, what is typed and not in the book, and every edit saved.
+
+use std::rc::Rc;
+
+use leptos::prelude::*;
+
+use super::fields;
+use super::library::Library;
+use super::random::random;
+use super::state::AppState;
+use super::today::now;
+use crate::app::history::History;
+use crate::app::unfinished::Unfinished;
+use crate::book::{Book, BookId};
+use crate::exchange;
+use crate::store::{Change, this_tab};
+use crate::words;
+
+/// What goes on as long as the page lives, from now on.
+pub fn begin(library: Library) {
+    fields::hear_entering();
+    if let Some(core) = library.core() {
+        core.can_delete();
+    }
+}
+
+/// Keeps the book that was just opened and is on the screen.
+pub fn keep(library: Library, state: AppState) {
+    let Some(core) = library.core() else { return };
+    let Some((id, _)) = core.opened() else { return };
+    let history = History::open(id, random(), &core.opened_steps());
+    let keeping = core.clone();
+    let keep = move |name: &str, book: &Book, applied: &_, slips, durability| {
+        let change = Change::new(name, now(), book, applied);
+        keeping.save(change.beside(slips, durability));
+    };
+    state.keep_by(history, Box::new(keep));
+    keep_unfinished(id, state);
+    core.seat(Rc::new(state));
+}
+
+/// Brings back what was typed and is not in the book when the page is loaded anew.
+fn keep_unfinished(book: BookId, state: AppState) {
+    state.unfinished.set(Unfinished::from_texts(&this_tab::unfinished(book)));
+    Effect::new(move |_| state.unfinished.with(|all| this_tab::note_unfinished(book, &all.to_texts())));
+}
+
+/// Reads a book file.
+///
+/// # Errors
+/// What is wrong with it, as a sentence.
+pub fn read_book(text: String) -> Result<Book, String> {
+    exchange::read(text).map_err(|error| words::book_file_error(&error))
+}
