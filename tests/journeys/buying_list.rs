@@ -59,7 +59,9 @@ async fn work_it(journey: &Journey) {
     let paid = By::Label("Paid for one pack of Bottle cap");
     journey.type_into(paid, "5O").await;
     journey.expect_error(paid, "“5O” is not a number. Type digits, such as 9.50.").await;
-    journey.wait_for_text("$228.50: $46.00 ticked, $182.50 left.").await;
+    // No sum stands beside it.
+    journey.wait_for_text_gone("ticked, $182.50 left.").await;
+    journey.wait_for_text("Fix “Paid for one pack of Bottle cap” to see this.").await;
     journey.type_into(paid, "50.25").await;
     journey.expect_error(paid, "").await;
     journey.wait_for_text("$232.75: $50.25 ticked, $182.50 left.").await;

@@ -1,6 +1,8 @@
 //! Undo reaches across reload, closing and switching books; single steps go back by themselves;
 //! another tab's work stays; and at the Counter what is done there can be undone there.
 
+use fantoccini::key::Key;
+
 use crate::harness::{By, Engine, Journey, in_each_engine};
 
 in_each_engine!(undo_reaches_across_reload_and_closing_the_book);
@@ -126,6 +128,13 @@ async fn todays_changes_stand_under_the_search_each_with_its_undo() {
     journey.wait_for_text("was $34.00, now $35.00, +2.9 %").await;
     journey.wait_for_text("more a week, all changes together.").await;
     journey.screenshot("today").await;
+    // No sum stands beside a price that cannot be read.
+    journey.type_into(CARROTS, "35q").await;
+    journey.wait_for_text_gone("all changes together.").await;
+    journey.wait_for_text("Fix “Price of Carrots” to see this.").await;
+    journey.type_into(CARROTS, "35").await;
+    journey.press(CARROTS, Key::Tab).await;
+    journey.wait_for_text("more a week, all changes together.").await;
     // There again after a load: the book itself knows what a price was.
     journey.wait_until_saved().await;
     journey.open().await;

@@ -111,7 +111,8 @@ pub fn QuickPrice() -> impl IntoView {
         let count = text(move || if this == Filter::All { String::new() } else { count.get().to_string() });
         filter_chip(name, pressed, needless, count, move || filter.set(this))
     };
-    let price = move |key| goods_of(key).map(|goods| view! { <PriceRow goods next /> }).into_any();
+    let prices = Hangs::new();
+    let price = move |key| goods_of(key).map(|goods| view! { <PriceRow goods next prices /> }).into_any();
     let more = text(move || match hidden() {
         0 => String::new(),
         count => format!("{count} more. Type some letters of a name or supplier to find them."),
@@ -136,7 +137,7 @@ pub fn QuickPrice() -> impl IntoView {
         <Tabs here=Route::Buying />
         {teach}
         {when(move || !empty(), tools)}
-        {todays_changes()}
+        {todays_changes(prices)}
         <ul class="prices" class:prices-narrowed=narrowed data-next=SEARCH>
             {rows(listed, price)}
         </ul>
@@ -203,6 +204,8 @@ fn PriceRow(
     goods: Goods,
     /// Where Enter leads from its price, if not to the next row.
     next: Signal<Option<&'static str>>,
+    /// The prices that it is one of.
+    prices: Hangs,
 ) -> impl IntoView {
     let state = AppState::here();
     let key = Key::from(goods);
@@ -269,7 +272,7 @@ fn PriceRow(
     };
     let price = text(move || pack().map(|pack| state.plain_money(pack.price_now())).unwrap_or_default());
     let step = format!("Price of {}", name.get_untracked());
-    let hangs = Hangs::new();
+    let hangs = prices.within();
     let has_pack = Memo::new(move |_| pack().is_some());
     let field = live(move || match has_pack.get() {
         true => {

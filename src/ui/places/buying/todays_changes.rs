@@ -9,6 +9,7 @@ use crate::app::last_change::LastChange;
 use crate::app::route::Route;
 use crate::book::{Goods, Key};
 use crate::price_watch::{ChangedOn, WeeklyCost, changed_on, put_back, weekly_cost};
+use crate::ui::fields::Hangs;
 use crate::ui::live::{live, press, text, when};
 use crate::ui::state::AppState;
 use crate::ui::today::{midnight, today};
@@ -20,8 +21,9 @@ const REST: Duration = Duration::from_millis(200);
 /// What changed prices cost a week, each as it stood when it was computed; none where it cannot be.
 type Costs = RwSignal<Vec<(ChangedOn, Option<WeeklyCost>)>>;
 
-/// Every price that changed today; nothing where none did.
-pub fn todays_changes() -> AnyView {
+/// Every price that changed today; nothing where none did. What they cost together hangs on
+/// `prices`, the fields where they are typed.
+pub fn todays_changes(prices: Hangs) -> AnyView {
     let state = AppState::here();
     let costs: Costs = RwSignal::new(Vec::new());
     let changes = Memo::new(move |_| state.book.with(|book| changes(state, book)));
@@ -61,7 +63,7 @@ pub fn todays_changes() -> AnyView {
             view! {
                 <section class="section changes">
                     <h2>"Today's changes"</h2>
-                    <p class="about" role="status">{sum}</p>
+                    {prices.answer(move || view! { <p class="about" role="status">{sum}</p> }.into_any())}
                     <ul>{rows}</ul>
                 </section>
             }

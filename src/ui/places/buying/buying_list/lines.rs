@@ -6,7 +6,7 @@ use super::{changed, said};
 use crate::book::{Book, Edit, Goods, Key, PackId, ToBuy};
 use crate::buying_list::{Group, Listed, Totals, group};
 use crate::measure::Exact;
-use crate::ui::fields::{self, Entry, Tick};
+use crate::ui::fields::{self, Entry, Hangs, Tick};
 use crate::ui::live::{flag, live, text};
 use crate::ui::parts::{TakeOut, figures};
 use crate::ui::state::AppState;
@@ -28,12 +28,13 @@ pub fn Lines() -> impl IntoView {
         groups(state).map(|(groups, _)| groups.iter().map(of).collect::<Shape>()).unwrap_or_default()
     });
     let totals = move || groups(state).map(|(_, totals)| totals);
-    let all = figures(move || {
+    let hangs = Hangs::new();
+    let money = move || {
         let Some(totals) = totals() else { return Vec::new() };
         let left = totals.left().unwrap_or_default();
         let money = [("Left", left), ("Ticked", totals.bought), ("Altogether", totals.all)];
         money.map(|(name, money)| (name.to_string(), state.money(money), None)).to_vec()
-    });
+    };
     let progress = text(move || {
         let Some(totals) = totals() else { return String::new() };
         match totals.lines {
@@ -42,11 +43,16 @@ pub fn Lines() -> impl IntoView {
         }
     });
     view! {
-        <dl class="figures">{all}</dl>
-        <p class="hollow" role="status">
-            {progress}
-        </p>
-        {live(move || shape.get().into_iter().map(of_supplier).collect_view().into_any())}
+        {hangs.answer(move || {
+            view! {
+                <dl class="figures">{figures(money)}</dl>
+                <p class="hollow" role="status">
+                    {progress}
+                </p>
+            }
+            .into_any()
+        })}
+        {live(move || shape.get().into_iter().map(|group| of_supplier(group, hangs)).collect_view().into_any())}
     }
 }
 
@@ -54,7 +60,7 @@ fn groups(state: AppState) -> Option<(Vec<Group>, Totals)> {
     state.book.with(|book| group(book, book.buying_list()?).ok())
 }
 
-fn of_supplier((name, lines): (String, Vec<Line>)) -> AnyView {
+fn of_supplier((name, lines): (String, Vec<Line>), hangs: Hangs) -> AnyView {
     let state = AppState::here();
     let group = move |name: &str| groups(state)?.0.into_iter().find(|group| group.supplier == name);
     let heading = {
@@ -66,8 +72,8 @@ fn of_supplier((name, lines): (String, Vec<Line>)) -> AnyView {
     view! {
         <section class="section">
             <h2>{heading}</h2>
-            <ul class="buy">{lines.into_iter().map(row).collect_view()}</ul>
-            <p class="buy-totals">{totals}</p>
+            <ul class="buy">{lines.into_iter().map(|line| row(line, hangs.within())).collect_view()}</ul>
+            {hangs.while_read(move || view! { <p class="buy-totals">{totals}</p> }.into_any())}
         </section>
     }
     .into_any()
@@ -87,7 +93,7 @@ fn line_changed(book: &Book, (goods, pack): Line, change: impl FnOnce(&mut ToBuy
     })
 }
 
-fn row(of: Line) -> AnyView {
+fn row(of: Line, hangs: Hangs) -> AnyView {
     let state = AppState::here();
     let listed = Memo::new(move |_| state.book.with(|book| Listed::of(book, line_of(book, of)?).ok()));
     // Not followed: the row would be drawn anew, and its field lose the caret, with every edit.
@@ -129,6 +135,7 @@ fn row(of: Line) -> AnyView {
         <Entry
             label=format!("Packs of {name}")
             label_hidden=true
+            hangs
             value=number
             commit=fields::count(step.clone(), set_packs)
         />
@@ -144,10 +151,11 @@ fn row(of: Line) -> AnyView {
                 label=format!("Paid for one pack of {name}")
                 label_hidden=true
                 example="paid"
+                hangs
                 value=paid
                 commit=fields::optional_money(step, set_paid)
             />
-            <p class="soft">{cost}</p>
+            {hangs.while_read(move || view! { <p class="soft">{cost}</p> }.into_any())}
             <details class="more">
                 <summary>"Change" <span class="unseen">" " {name.clone()}</span></summary>
                 <div class="buy-change">
