@@ -172,23 +172,7 @@ pub fn Stuck(
                 </button>
             </p>
             {when(move || armed.get() && later.parts().is_none(), waiting)}
-            {when(
-                move || armed.get() && later.parts().is_some(),
-                move || {
-                    view! {
-                        <p class="trouble" role="status">{words::restore_points::BEFORE_DELETING}</p>
-                        <p class="actions">
-                            <button class="button" on:click=press(delete)>
-                                "Delete it from this device"
-                            </button>
-                            <button class="main" on:click=press(move || armed.set(false))>
-                                "Keep it"
-                            </button>
-                        </p>
-                    }
-                    .into_any()
-                },
-            )}
+            {before_deleting(move || armed.get() && later.parts().is_some(), delete, armed)}
             {trouble(move || library.refused.get())}
             {live(move || match (wanted.get(), later.parts()) {
                 (true, Some(parts)) => (parts.ways_back)(for_repair.clone()),
@@ -217,6 +201,30 @@ pub fn Stuck(
             {ways}
         </main>
     }
+}
+
+/// Asks before a book is deleted, while `asked`; `armed` says that the person wants to.
+pub fn before_deleting(
+    asked: impl Fn() -> bool + Send + Sync + 'static,
+    delete: impl Fn() + Copy + Send + Sync + 'static,
+    armed: RwSignal<bool>,
+) -> AnyView {
+    when(asked, move || {
+        view! {
+            <div class="trouble" role="status">
+                <p>{words::restore_points::BEFORE_DELETING}</p>
+                <p class="actions">
+                    <button class="button" on:click=press(delete)>
+                        "Delete it from this device"
+                    </button>
+                    <button class="main" on:click=press(move || armed.set(false))>
+                        "Keep it"
+                    </button>
+                </p>
+            </div>
+        }
+        .into_any()
+    })
 }
 
 /// Loads the page anew: the books are opened from the beginning.

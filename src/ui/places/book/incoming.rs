@@ -1,15 +1,11 @@
 //! A book from a file, or from what is left of a damaged one: what is whole becomes a new book.
 
-use leptos::ev;
 use leptos::prelude::*;
-use leptos::task::spawn_local;
-use web_sys::HtmlInputElement;
 
-use super::files::{left_out, reading};
+use super::choose_file::{ChooseFile, left_out};
 use crate::exchange::TakenIn;
-use crate::ui::files::book_of;
 use crate::ui::library::{Library, Way};
-use crate::ui::live::{live, press, text, when};
+use crate::ui::live::{live, press};
 use crate::words;
 
 /// Asks whether what was taken in is to become a new book.
@@ -51,42 +47,8 @@ pub fn Incoming(
 pub fn OpenFile() -> impl IntoView {
     let taken = RwSignal::new(None::<TakenIn>);
     let refused = RwSignal::new(None::<String>);
-    let progress = RwSignal::new(None::<usize>);
-    let chosen = move |event: ev::Event| {
-        let input: HtmlInputElement = event_target(&event);
-        let Some(file) = input.files().and_then(|files| files.get(0)) else { return };
-        // One file at a time.
-        if progress.with_untracked(Option::is_some) {
-            return;
-        }
-        // The same file can be chosen again only if the field is empty.
-        input.set_value("");
-        refused.set(None);
-        taken.set(None);
-        progress.set(Some(0));
-        spawn_local(async move {
-            let read = book_of(&file, move |percent| progress.set(Some(percent))).await;
-            progress.set(None);
-            refused.set(read.as_ref().err().cloned());
-            taken.set(read.ok());
-        });
-    };
-    let sentence = text(move || refused.get().unwrap_or_default());
     view! {
-        <div class="entry">
-            <label for="open-file">"Open a book file"</label>
-            <div class="entry-box">
-                <input
-                    id="open-file"
-                    aria-describedby="open-error"
-                    type="file"
-                    accept=".json,.txt,application/json,text/plain"
-                    on:change=chosen
-                />
-            </div>
-            <p class="entry-error" id="open-error" role="status">{sentence}</p>
-            {when(move || progress.with(Option::is_some), move || reading(progress))}
-        </div>
+        <ChooseFile label="Open a book file" id="open-file" taken refused />
         <Incoming taken />
     }
 }

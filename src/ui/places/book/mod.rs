@@ -1,5 +1,6 @@
 //! Book: the open book and its settings, files in and out, the other books.
 
+mod choose_file;
 mod copies;
 mod deleted;
 mod files;
@@ -14,6 +15,7 @@ use crate::exchange;
 use crate::ui::library::{Library, Phase, Way};
 use crate::ui::live::{press, text, trouble, when};
 use crate::ui::parts::Section;
+use crate::ui::saving::before_deleting;
 use crate::ui::state::AppState;
 use crate::ui::welcome::Books;
 use crate::words;
@@ -41,25 +43,7 @@ pub fn BookPage() -> impl IntoView {
             .into_any()
         },
     );
-    let warning = when(
-        move || armed.get(),
-        move || {
-            view! {
-                <div class="trouble" role="status">
-                    <p>{words::restore_points::BEFORE_DELETING}</p>
-                    <p class="actions">
-                        <button class="button" on:click=press(delete)>
-                            "Delete it from this device"
-                        </button>
-                        <button class="main" on:click=press(move || armed.set(false))>
-                            "Keep it"
-                        </button>
-                    </p>
-                </div>
-            }
-            .into_any()
-        },
-    );
+    let warning = before_deleting(move || armed.get(), delete, armed);
     let no_room = when(
         move || library.kept.with(|kept| kept.no_room_to_delete.is_some()),
         move || {
