@@ -75,13 +75,20 @@ fn parts() -> Result<&'static Parts, SplitLoaderError> {
 pub struct Later {
     library: Library,
     parts: RwSignal<Option<&'static Parts>>,
+    /// The open book, while what keeps it is not here, and the screen that it belongs to.
+    unkept: StoredValue<Option<(Owner, AppState)>>,
     failed: RwSignal<bool>,
 }
 
 impl Later {
     /// Waits until it is kept on this device, or somebody asks for it.
     pub fn start() -> Later {
-        let later = Later { library: Library::here(), parts: RwSignal::new(None), failed: RwSignal::new(false) };
+        let later = Later {
+            library: Library::here(),
+            parts: RwSignal::new(None),
+            unkept: StoredValue::new(None),
+            failed: RwSignal::new(false),
+        };
         let hear = Closure::<dyn Fn()>::new(move || later.take_up());
         // Lives as long as the page, as this does.
         let _ = window().add_event_listener_with_callback(KEPT, hear.as_ref().unchecked_ref());
@@ -97,6 +104,19 @@ impl Later {
     /// The ways into the second file once it is here, following it.
     pub fn parts(self) -> Option<&'static Parts> {
         self.parts.get()
+    }
+
+    /// Has the open book kept: at once, or before anything else that the second file brings. What
+    /// was typed and is not in the book is back before its fields are drawn.
+    pub fn keep(self, state: AppState) {
+        match (self.parts_now(), Owner::current()) {
+            (Some(parts), _) => (parts.keep)(self.library, state),
+            (None, Some(owner)) => {
+                self.unkept.set_value(Some((owner, state)));
+                on_cleanup(move || self.unkept.set_value(None));
+            }
+            (None, None) => {}
+        }
     }
 
     /// The ways into the second file where it is here.
@@ -130,6 +150,9 @@ impl Later {
             && self.parts.with_untracked(Option::is_none)
         {
             (parts.begin)(self.library);
+            if let Some((owner, state)) = self.unkept.try_update_value(Option::take).flatten() {
+                owner.with(|| (parts.keep)(self.library, state));
+            }
             self.parts.set(came);
         }
         came

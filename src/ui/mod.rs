@@ -62,13 +62,8 @@ fn App() -> impl IntoView {
 fn open_book(library: Library) -> AnyView {
     match library.opened() {
         Some(state) => {
-            let later = later::Later::here();
-            Effect::new(move |_| {
-                if let Some(parts) = later.parts() {
-                    (parts.keep)(library, state);
-                }
-            });
             provide_context(state);
+            later::Later::here().keep(state);
             provide_context(notices::Notices::default());
             view! { <shell::Shell /> }.into_any()
         }

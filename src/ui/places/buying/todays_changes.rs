@@ -10,7 +10,7 @@ use crate::app::route::Route;
 use crate::book::{Goods, Key};
 use crate::price_watch::{ChangedOn, WeeklyCost, changed_on, put_back, weekly_cost};
 use crate::ui::fields::Hangs;
-use crate::ui::live::{live, press, text, when};
+use crate::ui::live::{flag, live, press, text, when};
 use crate::ui::state::AppState;
 use crate::ui::today::{midnight, today};
 use crate::words;
@@ -57,13 +57,14 @@ pub fn todays_changes(prices: Hangs) -> AnyView {
                     changes.with(|changes| changes.iter().filter_map(|it| cost_of(costs, it).flatten()).collect());
                 state.book.with(|book| state.style.with(|style| words::watch::weekly_costs(&known, book, style)))
             });
+            let several = flag(move || changes.with(|changes| changes.len() > 1));
             let rows = live(move || {
                 changes.with(|changes| changes.iter().map(|it| row(state, it, costs)).collect_view()).into_any()
             });
             view! {
                 <section class="section changes">
                     <h2>"Today's changes"</h2>
-                    {prices.answer(move || view! { <p class="about" role="status">{sum}</p> }.into_any())}
+                    {prices.answer(move || view! { <p class="about" class:changes-sum=several role="status">{sum}</p> }.into_any())}
                     <ul>{rows}</ul>
                 </section>
             }
@@ -120,7 +121,7 @@ fn row(state: AppState, change: &ChangedOn, costs: Costs) -> AnyView {
             <p>
                 <a href=Route::of_goods(goods).address()>{name}</a>
                 <span class="soft">{said}</span>
-                <span class="soft">{cost}</span>
+                <span class="soft change-cost">{cost}</span>
             </p>
             <button class="button" aria-label=label on:click=press(undo)>
                 "Undo"
