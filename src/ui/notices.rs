@@ -37,8 +37,13 @@ pub fn NoticeBoard() -> impl IntoView {
     let (library, notices, later) = (Library::here(), Notices::here(), Later::here());
     let opened = flag(move || notices.0.get() == Some(true));
     let folded = flag(move || notices.0.get() == Some(false));
-    // What is new is shown.
-    let wrong = Memo::new(move |_| library.saving.with(std::mem::discriminant));
+    // What is new is shown; what is tried again and fails as before is not new.
+    let wrong = Memo::new(move |before| {
+        library.saving.with(|saving| match saving {
+            Saving::Saving { .. } => before.copied().unwrap_or_default(),
+            saving => Some(std::mem::discriminant(saving)),
+        })
+    });
     Effect::new(move |_| {
         wrong.get();
         notices.0.set(None);

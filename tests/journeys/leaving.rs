@@ -25,6 +25,9 @@ const IN_VIEW: &str = "
 const { top, bottom } = document.querySelector('.notice-trouble').getBoundingClientRect();
 return top >= 0 && bottom > top && bottom <= innerHeight";
 
+/// Whether the notice is drawn nowhere.
+const FOLDED: &str = "return document.querySelector('.notice-trouble').getClientRects().length === 0";
+
 #[tokio::test]
 async fn what_is_not_saved_is_not_left_behind() {
     let journey = Journey::start("leaving").await;
@@ -42,6 +45,22 @@ async fn what_is_not_saved_is_not_left_behind() {
     journey.wait_until("the end of the page", "window.scrollTo(0, document.body.scrollHeight); return true").await;
     journey.wait_until("the notice in view", IN_VIEW).await;
     journey.screenshot("scrolled").await;
+
+    // Folded away by the mark it stays so while the same trouble lasts; what is new is shown.
+    journey.click(By::Text("Not saved")).await;
+    journey.click(By::Text("Not saved")).await;
+    journey.wait_until("the notice folded", FOLDED).await;
+    journey.enter(APPLES, "44.50").await;
+    journey.wait_for_text("44.50").await;
+    journey.wait_until("the notice folded", FOLDED).await;
+    journey.wait_until("room", "return window.roomy = true").await;
+    journey.enter(APPLES, "44.25").await;
+    journey.wait_until_saved().await;
+    journey.wait_until("no room again", "window.roomy = false; return true").await;
+    journey.enter(APPLES, "44.75").await;
+    journey.wait_until("the notice in view", IN_VIEW).await;
+    journey.enter(APPLES, "44.25").await;
+    journey.wait_for_text(FULL).await;
 
     // A new book is not added; the sentence says so.
     journey.click(By::Text("Book")).await;
