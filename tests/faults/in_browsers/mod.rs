@@ -2,6 +2,7 @@
 //! its number in front; `cargo dev faults` tries each as often as is asked for.
 
 mod t01_killed;
+mod t02_closed_soon;
 mod t03_tabs_at_random;
 mod t04_a_newer_version;
 mod t05_slow_to_open;
