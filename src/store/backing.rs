@@ -54,6 +54,17 @@ pub trait Backing: Clone + 'static {
     /// Any [`Fault`] of the storage itself.
     fn file(&self, slips: &[Slip]) -> impl Future<Output = Result<(), Fault>>;
 
+    /// Writes down at once what this tab has not saved of a book, in place of what it wrote down
+    /// before. Gives the name of the note, none where there is no room for it. While the tab is
+    /// there the note is its own: [`Backing::left`] does not list it.
+    fn leave(&self, book: BookId, texts: &[String]) -> Option<String>;
+
+    /// The notes on a book of tabs that are gone.
+    fn left(&self, book: BookId) -> impl Future<Output = Vec<Left>>;
+
+    /// Throws notes away. Those on a book go with it too.
+    fn throw_away(&self, notes: &[String]);
+
     /// Does `work` in its own time.
     fn spawn(&self, work: impl Future<Output = ()> + 'static);
 }
@@ -65,6 +76,15 @@ pub struct StoredBook {
     pub entry: Option<String>,
     /// Its rows.
     pub rows: Vec<String>,
+}
+
+/// What a tab that is gone had not saved of a book.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Left {
+    /// The name of the note.
+    pub name: String,
+    /// The texts that it wrote down.
+    pub texts: Vec<String>,
 }
 
 /// What one transaction writes.

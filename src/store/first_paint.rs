@@ -85,7 +85,7 @@ pub fn note_pin(pin: Option<&str>) {
 
 /// Whether the browser gives this page local storage: asking may throw, and `gloo_storage`
 /// panics where it does.
-fn there() -> bool {
+pub(super) fn there() -> bool {
     web_sys::window().is_some_and(|window| window.local_storage().is_ok_and(|storage| storage.is_some()))
 }
 

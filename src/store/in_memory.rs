@@ -7,13 +7,23 @@ use std::pin::Pin;
 use std::rc::Rc;
 use std::task::{Context, Poll, Waker};
 
-use super::{Backing, BookEntry, Commit, Drawer, Fault, Slip, StoredBook};
+use super::{Backing, BookEntry, Commit, Drawer, Fault, Left, Slip, StoredBook};
 use crate::book::BookId;
 
 /// A backing in memory. Its clones are tabs on the same storage.
-#[derive(Clone, Default)]
+#[derive(Default)]
 pub struct InMemory {
     inner: Rc<Inner>,
+    /// Tells the tabs apart.
+    tab: usize,
+}
+
+/// A note on a book: what it says, and whether its tab is there.
+#[derive(Debug)]
+struct Note {
+    book: BookId,
+    texts: Vec<String>,
+    open: bool,
 }
 
 #[derive(Default)]
@@ -24,6 +34,9 @@ struct Inner {
     commits: Cell<usize>,
     faults: RefCell<BTreeMap<usize, (Fault, bool)>>,
     tasks: RefCell<Vec<Task>>,
+    notes: RefCell<BTreeMap<String, Note>>,
+    no_room_for_notes: Cell<bool>,
+    tabs: Cell<usize>,
 }
 
 type Task = Pin<Box<dyn Future<Output = ()>>>;
@@ -54,6 +67,27 @@ impl InMemory {
         self.inner.entries.take();
         self.inner.rows.take();
         self.inner.slips.take();
+    }
+
+    /// Ends every tab at once: what they were about to do is not done.
+    pub fn end_all_tabs(&self) {
+        self.inner.tasks.take();
+        self.inner.notes.borrow_mut().values_mut().for_each(|note| note.open = false);
+    }
+
+    /// What the notes say, whether their tabs are there or not.
+    pub fn notes(&self) -> Vec<Vec<String>> {
+        self.inner.notes.borrow().values().map(|note| note.texts.clone()).collect()
+    }
+
+    /// Leaves a note, as a tab that is gone.
+    pub fn set_note(&self, book: BookId, texts: Vec<String>) {
+        self.inner.notes.borrow_mut().insert("0".into(), Note { book, texts, open: false });
+    }
+
+    /// From now on there is no room for notes.
+    pub fn leave_no_room_for_notes(&self) {
+        self.inner.no_room_for_notes.set(true);
     }
 
     /// The stored text of a row.
@@ -94,13 +128,16 @@ impl InMemory {
 
     /// Does what was spawned, until nothing is left to do.
     pub fn run(&self) {
+        while !self.inner.tasks.borrow().is_empty() {
+            self.run_turns(1);
+        }
+    }
+
+    /// Does some of what was spawned: so many turns of each.
+    pub fn run_turns(&self, turns: u64) {
         let mut context = Context::from_waker(Waker::noop());
-        loop {
-            let tasks = self.inner.tasks.take();
-            if tasks.is_empty() {
-                return;
-            }
-            for mut task in tasks {
+        for _ in 0..turns {
+            for mut task in self.inner.tasks.take() {
                 if task.as_mut().poll(&mut context).is_pending() {
                     self.inner.tasks.borrow_mut().push(task);
                 }
@@ -158,6 +195,7 @@ impl Backing for InMemory {
             .borrow_mut()
             .retain(|(drawer, book, _), _| !Drawer::GO_WITH_BOOK.contains(drawer) || *book != id);
         self.put_slips(slips);
+        self.inner.notes.borrow_mut().retain(|_, note| note.book != id);
         fault.map_or(Ok(()), |(fault, _)| Err(fault))
     }
 
@@ -187,8 +225,34 @@ impl Backing for InMemory {
         fault.map_or(Ok(()), |(fault, _)| Err(fault))
     }
 
+    fn leave(&self, book: BookId, texts: &[String]) -> Option<String> {
+        if self.inner.no_room_for_notes.get() {
+            return None;
+        }
+        let name = format!("{book} {}", self.tab);
+        self.inner.notes.borrow_mut().insert(name.clone(), Note { book, texts: texts.to_vec(), open: true });
+        Some(name)
+    }
+
+    async fn left(&self, book: BookId) -> Vec<Left> {
+        let notes = self.inner.notes.borrow();
+        let gone = notes.iter().filter(|(_, note)| note.book == book && !note.open);
+        gone.map(|(name, note)| Left { name: name.clone(), texts: note.texts.clone() }).collect()
+    }
+
+    fn throw_away(&self, notes: &[String]) {
+        self.inner.notes.borrow_mut().retain(|name, _| !notes.contains(name));
+    }
+
     fn spawn(&self, work: impl Future<Output = ()> + 'static) {
         self.inner.tasks.borrow_mut().push(Box::pin(work));
+    }
+}
+
+impl Clone for InMemory {
+    fn clone(&self) -> InMemory {
+        self.inner.tabs.set(self.inner.tabs.get().saturating_add(1));
+        InMemory { inner: Rc::clone(&self.inner), tab: self.inner.tabs.get() }
     }
 }
 

@@ -10,10 +10,11 @@ use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::{JsFuture, spawn_local};
 use web_sys::{IdbDatabase, IdbKeyRange, IdbVersionChangeEvent};
 
+use super::notes::{self, Notes};
 use super::request::{Transaction, answer, thrown};
 use super::schema::{self, BOOKS, BY_REVISION, ROWS, SLIPS};
 use super::tabs::Tabs;
-use super::{Backing, Commit, Drawer, Durability, Fault, Notice, Slip, StoredBook};
+use super::{Backing, Commit, Drawer, Durability, Fault, Left, Notice, Slip, StoredBook};
 use crate::book::BookId;
 
 /// The browser's database. Its clones share a connection, which is opened again where the browser
@@ -32,6 +33,7 @@ struct Inner {
     newer_version_open: Cell<bool>,
     asked_to_persist: Cell<bool>,
     tabs: Tabs,
+    notes: Notes,
     heard: Rc<dyn Fn(Notice)>,
 }
 
@@ -59,6 +61,7 @@ impl IndexedDb {
             newer_version_open: Cell::new(false),
             asked_to_persist: Cell::new(false),
             tabs: Tabs::new(name, Rc::clone(&heard)),
+            notes: Notes::default(),
             heard,
         };
         let opened = IndexedDb { inner: Rc::new(inner) };
@@ -229,6 +232,7 @@ impl Backing for IndexedDb {
             all_or_nothing(transaction, deleted).await
         })
         .await?;
+        self.inner.notes.throw_away(&notes::on(id));
         self.inner.tabs.tell(Notice::Deleted { book: id });
         Ok(())
     }
@@ -264,6 +268,18 @@ impl Backing for IndexedDb {
             all_or_nothing(transaction, written).await
         })
         .await
+    }
+
+    fn leave(&self, book: BookId, texts: &[String]) -> Option<String> {
+        self.inner.notes.leave(book, texts)
+    }
+
+    async fn left(&self, book: BookId) -> Vec<Left> {
+        notes::left(book).await
+    }
+
+    fn throw_away(&self, notes: &[String]) {
+        self.inner.notes.throw_away(notes);
     }
 
     fn spawn(&self, work: impl Future<Output = ()> + 'static) {

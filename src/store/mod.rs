@@ -1,8 +1,9 @@
 //! Keeping books: nothing that was called saved is lost, and nothing is overwritten unread.
 //!
 //! A [`Shelf`] holds the books. Opening one gives the [`Book`](crate::book::Book) and, through
-//! [`Opened::keep`], the [`Keeper`] that saves its edits: one transaction an edit, in order, and
-//! never over a revision that this tab has not seen. What keeps the rows is a [`Backing`]: the
+//! [`Opened::keep`], the [`Keeper`] that saves its edits: what waits in one transaction, in order,
+//! and never over a revision that this tab has not seen. What a tab that goes has not saved it
+//! leaves in a note, and whoever opens the book next goes on with that. What keeps the rows is a [`Backing`]: the
 //! browser's database in the app, [`InMemory`] in native tests.
 
 #[cfg(target_arch = "wasm32")]
@@ -30,6 +31,8 @@ mod in_memory;
 #[cfg(target_arch = "wasm32")]
 mod indexed_db;
 #[cfg(target_arch = "wasm32")]
+mod notes;
+#[cfg(target_arch = "wasm32")]
 mod request;
 #[cfg(target_arch = "wasm32")]
 mod schema;
@@ -38,7 +41,7 @@ mod tabs;
 #[cfg(target_arch = "wasm32")]
 pub mod this_tab;
 
-pub use backing::{Backing, Commit, Durability, StoredBook};
+pub use backing::{Backing, Commit, Durability, Left, StoredBook};
 pub use damage::{Cause, Damage};
 pub use entry::BookEntry;
 pub use fault::Fault;

@@ -2,8 +2,8 @@
 
 use serde::Deserialize;
 
-use super::keeper::Known;
-use super::{Backing, BookEntry, Commit, Drawer, Durability, Fault, Hooks, Keeper, Row, Slip, damage};
+use super::keeper::{Known, Queue, TakenUp, take_up};
+use super::{Backing, BookEntry, Change, Commit, Drawer, Durability, Fault, Hooks, Keeper, Left, Row, Slip, damage};
 use crate::book::{Book, BookId, from_json};
 
 /// Every book of this browser.
@@ -32,6 +32,11 @@ pub struct Opened<B> {
     backing: B,
     known: Known,
     steps: Vec<Slip>,
+    /// What tabs that are gone left, until it is taken up.
+    left: Vec<Left>,
+    /// What was taken up of it, and the notes that it stood in.
+    queue: Queue,
+    notes: Vec<String>,
 }
 
 impl<B: Backing> Shelf<B> {
@@ -77,17 +82,20 @@ impl<B: Backing> Shelf<B> {
         self.backing.commit(&commit).await
     }
 
-    /// Opens a book, with the steps that are kept beside it: none where those cannot be had.
+    /// Opens a book, with the steps that are kept beside it: none where those cannot be had. What
+    /// a tab had not saved when it went is not in it before [`Opened::take_up`].
     ///
     /// # Errors
     /// [`Fault::Gone`] where there is none; [`Fault::Damaged`], with everything that is stored,
     /// where it does not read; any [`Fault`] of the storage itself.
     pub async fn open(&self, id: BookId) -> Result<(Book, Opened<B>), Fault> {
+        let left = self.backing.left(id).await;
         // The steps first: of those that another tab does in between, the book alone knows.
         let steps = self.backing.slips(Drawer::Steps, Some(id)).await.unwrap_or_default();
         let stored = self.backing.book(id, 0).await?;
         let (entry, rows, book) = damage::open(id, stored)?;
-        Ok((book, Opened { backing: self.backing.clone(), known: Known::new(entry, &rows), steps }))
+        let (backing, known) = (self.backing.clone(), Known::new(entry, &rows));
+        Ok((book, Opened { backing, known, steps, left, queue: Queue::default(), notes: Vec::new() }))
     }
 
     /// Deletes a book, whether it reads or not.
@@ -110,9 +118,28 @@ impl<B: Backing> Opened<B> {
         &self.steps
     }
 
+    /// Does to `book`, as it is stored, what tabs that are gone left of it: saved once it is kept.
+    pub fn take_up(&mut self, book: Book) -> Book {
+        let id = self.known.entry().id;
+        let taken_up = take_up(id, book, &mut self.steps, std::mem::take(&mut self.left));
+        let TakenUp { book, queue, notes } = taken_up;
+        (self.queue, self.notes) = (queue, notes);
+        book
+    }
+
+    /// Whether there is a note of a tab that is gone: it goes once all is saved.
+    pub fn took_up(&self) -> bool {
+        !self.notes.is_empty()
+    }
+
+    /// What a tab that is gone left, and is to be saved.
+    pub fn taken_up(&self) -> impl Iterator<Item = &Change> {
+        self.queue.not_saved()
+    }
+
     /// Keeps the book from now on.
     pub fn keep(self, hooks: Hooks) -> Keeper<B> {
-        Keeper::new(self.backing, self.known, hooks)
+        Keeper::new(self.backing, self.known, self.queue, self.notes, hooks)
     }
 }
 

@@ -15,6 +15,10 @@ pub trait Keeps {
     fn halt(&self, fault: Fault);
     /// Tries again what waits.
     fn retry(&self);
+    /// This tab may go at any moment: writes down what is not saved.
+    fn leave_note(&self);
+    /// What is not saved is given up.
+    fn throw_notes_away(&self);
     /// Whether the book is saved.
     fn saving(&self) -> Saving;
     /// Puts the change at odds that stands at this place over what the other tab did.
@@ -42,6 +46,14 @@ impl<B: Backing> Keeps for Keeper<B> {
 
     fn retry(&self) {
         Keeper::retry(self);
+    }
+
+    fn leave_note(&self) {
+        Keeper::leave_note(self);
+    }
+
+    fn throw_notes_away(&self) {
+        Keeper::throw_notes_away(self);
     }
 
     fn saving(&self) -> Saving {

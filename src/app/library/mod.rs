@@ -245,6 +245,16 @@ impl<B: Backing> Library<B> {
         self.inner.openings.get()
     }
 
+    /// Does to the book that was just opened what tabs that are gone left of it. Gives the edit that
+    /// brings it to the screen; none where they left nothing. Before the book is seated.
+    pub fn take_up(&self) -> Option<Edit> {
+        let mut opened = self.inner.opened.borrow_mut();
+        let opened = opened.as_mut()?;
+        let was = opened.book.clone();
+        opened.book = opened.kept.as_mut()?.take_up(was.clone());
+        (was != opened.book).then(|| Edit::replace(&was, &opened.book))
+    }
+
     /// The book that was just opened is on the screen, and is kept from now on. What another tab
     /// saved in between is taken in.
     pub fn seat(&self, desk: Rc<dyn Desk>) {
@@ -255,6 +265,8 @@ impl<B: Backing> Library<B> {
         self.inner.desk.replace(Some(Rc::clone(&desk)));
         self.seat_points(opened.entry().id);
         let id = opened.entry().id;
+        let took_up = opened.took_up();
+        opened.taken_up().for_each(|change| self.note_first_change(change));
         let library = self.clone();
         let (reading, following, giving_up) = (Rc::clone(&desk), Rc::clone(&desk), desk);
         let keeper = opened.keep(Hooks {
@@ -267,12 +279,22 @@ impl<B: Backing> Library<B> {
             follow: Box::new(move |edit| following.follow(edit)),
             give_up: Box::new(move |name, edit| giving_up.give_up(name, edit)),
         });
+        self.inner.saving.replace(keeper.saving());
         // Another tab may have saved while the book was being opened.
         if let Some(heard) = self.inner.heard.borrow().get(&id) {
             keeper.heard(*heard);
         }
+        if took_up {
+            keeper.retry();
+        }
         self.inner.keeper.replace(Some(Rc::new(keeper)));
         self.inner.device.show();
+    }
+
+    /// The page may go at any moment: what is not saved is written down for whoever opens the book
+    /// next.
+    pub fn leave_note(&self) {
+        self.with_keeper(|keeper| keeper.leave_note());
     }
 
     /// Saves a change that was done to the book on the screen.
@@ -451,6 +473,8 @@ impl<B: Backing> Library<B> {
     /// The book on the screen is kept no more.
     fn leave_seat(&self) {
         self.inner.seated.set(self.inner.seated.get().wrapping_add(1));
+        // Who leaves it knows what is lost.
+        self.with_keeper(|keeper| keeper.throw_notes_away());
         self.inner.keeper.take();
         self.inner.desk.take();
         self.inner.points.take();

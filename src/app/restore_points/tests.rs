@@ -71,7 +71,8 @@ struct Tab {
 
 impl Tab {
     fn open(storage: &InMemory) -> Tab {
-        let (book, opened) = run(storage, |shelf| async move { shelf.open(ID).await }).unwrap();
+        let (book, mut opened) = run(storage, |shelf| async move { shelf.open(ID).await }).unwrap();
+        let book = opened.take_up(book);
         let book = Rc::new(RefCell::new(book));
         let failed = Rc::new(RefCell::new(None));
         let tell = Rc::clone(&failed);

@@ -31,7 +31,7 @@ use Floor::{Native, Site, Store};
 
 const FAULTS: [Fault; 18] = [
     fault(1, "browser killed at once after “Saved”", &[Site]),
-    fault(2, "closed, reloaded or left right after typing; closed while it loads", &[Site]),
+    fault(2, "closed, reloaded or left right after typing; closed while it loads", &[Native, Site]),
     fault(3, "two or three tabs, edits in any order", &[Native, Store, Site]),
     fault(4, "old and new version open on one store", &[Store, Site]),
     fault(5, "opens slowly in one tab while the other edits", &[Site]),

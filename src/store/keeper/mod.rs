@@ -3,6 +3,7 @@
 mod at_odds;
 mod change;
 mod known;
+mod left;
 mod queue;
 
 use std::cell::{Cell, RefCell};
@@ -13,7 +14,9 @@ use std::rc::Rc;
 pub use at_odds::AtOdds;
 pub use change::{Change, Why};
 pub(super) use known::Known;
-use queue::{Queue, Then, differences};
+pub(super) use left::{TakenUp, take_up};
+pub(super) use queue::Queue;
+use queue::{Then, differences};
 
 use super::{Backing, Cause, Commit, Damage, Fault, StoredBook, damage, news};
 use crate::book::{Book, BookId, Edit, Key, Refusal};
@@ -92,19 +95,23 @@ struct Inner<B> {
     busy: Cell<bool>,
     /// Whether another tab said that it deleted the book.
     deleted: Cell<bool>,
+    /// The notes that hold what is not saved, in case this tab goes.
+    notes: RefCell<Vec<String>>,
     hooks: Hooks,
 }
 
 impl<B: Backing> Keeper<B> {
-    pub(super) fn new(backing: B, known: Known, hooks: Hooks) -> Keeper<B> {
+    /// Keeps a book of which `queue` is not saved yet, and stands in `notes`.
+    pub(super) fn new(backing: B, known: Known, queue: Queue, notes: Vec<String>, hooks: Hooks) -> Keeper<B> {
         let inner = Inner {
             backing,
             known: RefCell::new(known),
-            queue: RefCell::default(),
+            queue: RefCell::new(queue),
             news: Cell::new(false),
             fault: RefCell::new(None),
             busy: Cell::new(false),
             deleted: Cell::new(false),
+            notes: RefCell::new(notes),
             hooks,
         };
         Keeper { inner: Rc::new(inner) }
@@ -150,6 +157,27 @@ impl<B: Backing> Keeper<B> {
         self.inner.backing.spawn(async move { keeper.work().await });
     }
 
+    /// This tab may go at any moment: writes down at once what is not saved, for whoever opens the
+    /// book next. Where there is no room for that, nothing is written.
+    pub fn leave_note(&self) {
+        let inner = &self.inner;
+        let texts = left::texts(inner.queue.borrow().not_saved());
+        if texts.is_empty() || inner.deleted.get() {
+            return;
+        }
+        if let Some(name) = inner.backing.leave(self.id(), &texts) {
+            let mut others = inner.notes.replace(vec![name.clone()]);
+            // What they hold is in this one.
+            others.retain(|other| *other != name);
+            inner.backing.throw_away(&others);
+        }
+    }
+
+    /// What is not saved is given up: nobody is to find it.
+    pub fn throw_notes_away(&self) {
+        self.inner.throw_notes_away();
+    }
+
     /// Shows that nothing is saved any more, for this reason, until it is tried again.
     pub fn halt(&self, fault: Fault) {
         self.inner.fault.replace(Some(fault));
@@ -192,8 +220,8 @@ impl<B: Backing> Keeper<B> {
             } else if inner.news.get() {
                 inner.catch_up().await
             } else {
-                let commit = inner.queue.borrow().first().map(|change| inner.known.borrow().commit(change));
-                match commit {
+                let sent = inner.queue.borrow_mut().send();
+                match sent.map(|change| inner.known.borrow().commit(&change)) {
                     Some(commit) => inner.write(commit).await,
                     None => break None,
                 }
@@ -214,15 +242,26 @@ impl<B: Backing> Inner<B> {
         if let Some(fault) = self.fault.borrow().clone() {
             return Saving::NotSaved { waiting: queue.len(), fault };
         }
-        match (queue.first(), queue.at_odds()) {
-            (Some(_), _) => Saving::Saving { waiting: queue.len() },
-            (None, []) => Saving::Saved { revision: self.known.borrow().entry().revision },
-            (None, changes) => Saving::AtOdds { changes: changes.to_vec() },
+        match (queue.is_waiting(), queue.at_odds()) {
+            (true, _) => Saving::Saving { waiting: queue.len() },
+            (false, []) => Saving::Saved { revision: self.known.borrow().entry().revision },
+            (false, changes) => Saving::AtOdds { changes: changes.to_vec() },
         }
     }
 
     fn tell(&self) {
-        (self.hooks.saving)(&self.saving());
+        let saving = self.saving();
+        if let Saving::Saved { .. } = saving {
+            self.throw_notes_away();
+        }
+        (self.hooks.saving)(&saving);
+    }
+
+    fn throw_notes_away(&self) {
+        let notes = self.notes.take();
+        if !notes.is_empty() {
+            self.backing.throw_away(&notes);
+        }
     }
 
     /// What is stored does not hold together.
@@ -236,7 +275,7 @@ impl<B: Backing> Inner<B> {
         match self.backing.commit(&commit).await {
             Ok(()) => {
                 self.known.borrow_mut().take(commit.entry, &commit.rows);
-                self.queue.borrow_mut().pop();
+                self.queue.borrow_mut().written();
                 Ok(())
             }
             Err(Fault::Behind) => {
@@ -259,12 +298,13 @@ impl<B: Backing> Inner<B> {
             return self.begin_again(id).await;
         }
         // A transaction whose answer was lost may have been written all the same.
-        let own = self.queue.borrow().first().map(|change| self.known.borrow().commit(change).rows);
+        let own = self.queue.borrow().sent().map(|change| self.known.borrow().commit(&change).rows);
         if let Some(own) = own.filter(|own| own.iter().all(|row| rows.contains(row))) {
             rows.retain(|row| !own.contains(row));
             self.known.borrow_mut().take(entry.clone(), &own);
-            self.queue.borrow_mut().pop();
+            self.queue.borrow_mut().written();
         }
+        self.queue.borrow_mut().not_written();
         if !rows.is_empty() {
             let screen = (self.hooks.book)();
             let was_stored = self.queue.borrow().stored(&screen, None);

@@ -24,8 +24,11 @@ pub(super) enum Then {
 /// The book on the screen is the stored one with the waiting changes on it, and then those at
 /// odds that can be kept.
 #[derive(Debug, Default)]
-pub(super) struct Queue {
+pub(in crate::store) struct Queue {
     waiting: VecDeque<Change>,
+    /// How many of those that wait, from the first, were sent off in one transaction of which it is
+    /// not known yet whether it was written.
+    sent: usize,
     at_odds: Vec<AtOdds>,
 }
 
@@ -34,12 +37,45 @@ impl Queue {
         self.waiting.push_back(change);
     }
 
-    pub(super) fn first(&self) -> Option<&Change> {
-        self.waiting.front()
+    pub(super) fn is_waiting(&self) -> bool {
+        !self.waiting.is_empty()
     }
 
-    pub(super) fn pop(&mut self) {
-        self.waiting.pop_front();
+    /// Sends off what waits, as one change. What was sent off before, and may be written, first
+    /// goes once more as it was.
+    pub(super) fn send(&mut self) -> Option<Change> {
+        if self.sent == 0 {
+            self.sent = self.waiting.len();
+        }
+        self.sent()
+    }
+
+    /// What was sent off, as one change.
+    pub(super) fn sent(&self) -> Option<Change> {
+        self.waiting.iter().take(self.sent).cloned().reduce(Change::with)
+    }
+
+    /// What was sent off is written.
+    pub(super) fn written(&mut self) {
+        self.waiting.drain(..self.sent.min(self.waiting.len()));
+        self.sent = 0;
+    }
+
+    /// What was sent off is not written.
+    pub(super) fn not_written(&mut self) {
+        self.sent = 0;
+    }
+
+    /// Takes up what tabs that are gone left of `stored`, which the person saw as `screen`. Gives
+    /// the book for the screen.
+    pub(super) fn take_up(&mut self, changes: Vec<Change>, stored: Book, screen: &Book) -> Book {
+        self.waiting.extend(changes);
+        self.carry_over(stored, screen, Then::Nothing)
+    }
+
+    /// Everything that is not saved, in the order in which it was done.
+    pub(in crate::store) fn not_saved(&self) -> impl Iterator<Item = &Change> {
+        self.waiting.iter().chain(self.at_odds.iter().flat_map(AtOdds::steps))
     }
 
     /// How many changes are not saved.
@@ -122,8 +158,7 @@ impl Queue {
 
     /// Every record that what waits is about.
     pub(super) fn keys(&self) -> impl Iterator<Item = Key> {
-        let at_odds = self.at_odds.iter().flat_map(AtOdds::steps);
-        self.waiting.iter().chain(at_odds).flat_map(|change| change.is.keys().copied())
+        self.not_saved().flat_map(|change| change.is.keys().copied())
     }
 
     fn take_in(&mut self, change: Change) {

@@ -23,7 +23,25 @@ fn a_book_is_not_created_over_another() {
 }
 
 #[test]
-fn edits_are_saved_in_order_one_transaction_each() {
+fn edits_are_saved_in_order() {
+    let storage = storage();
+    let tab = Tab::open(&storage);
+    let before = storage.commits();
+    for record in [ingredient(1, "Pear"), ingredient(3, "Kale"), ingredient(1, "Quince")] {
+        tab.put(record);
+        storage.run();
+    }
+    assert_eq!(storage.commits() - before, 3);
+    assert_eq!(stored(&storage), tab.book(), "{NOTHING_LOST}");
+    let row = |key| Row::from_text(&storage.row(ID, key).unwrap()).unwrap();
+    assert_eq!((row("ingredient:1").revision, row("ingredient:1").grew_from), (4, 2));
+    assert_eq!((row("ingredient:3").revision, row("ingredient:3").grew_from), (3, 0));
+    assert_eq!((row("ingredient:2").revision, row("ingredient:2").grew_from), (1, 0));
+    assert_eq!(tab.told().last(), Some(&Saving::Saved { revision: 4 }));
+}
+
+#[test]
+fn edits_that_wait_are_one_transaction() {
     let storage = storage();
     let tab = Tab::open(&storage);
     let before = storage.commits();
@@ -32,13 +50,27 @@ fn edits_are_saved_in_order_one_transaction_each() {
     tab.put(ingredient(1, "Quince"));
     assert_eq!(tab.keeper.saving(), Saving::Saving { waiting: 3 });
     storage.run();
-    assert_eq!(storage.commits() - before, 3);
+    assert_eq!(storage.commits() - before, 1);
     assert_eq!(stored(&storage), tab.book(), "{NOTHING_LOST}");
-    let row = |key| Row::from_text(&storage.row(ID, key).unwrap()).unwrap();
-    assert_eq!((row("ingredient:1").revision, row("ingredient:1").grew_from), (4, 2));
-    assert_eq!((row("ingredient:3").revision, row("ingredient:3").grew_from), (3, 0));
-    assert_eq!((row("ingredient:2").revision, row("ingredient:2").grew_from), (1, 0));
-    assert_eq!(tab.told().last(), Some(&Saving::Saved { revision: 4 }));
+    let row = Row::from_text(&storage.row(ID, "ingredient:1").unwrap()).unwrap();
+    assert_eq!((row.revision, row.grew_from), (2, 1));
+    assert_eq!(tab.told().last(), Some(&Saving::Saved { revision: 2 }));
+}
+
+#[test]
+fn edits_after_a_lost_answer_of_several_are_no_conflict_with_oneself() {
+    let storage = storage();
+    let tab = Tab::open(&storage);
+    storage.lose_next_answer(Fault::Closed);
+    tab.put(ingredient(1, "P"));
+    tab.put(ingredient(1, "Pe"));
+    storage.run();
+    assert_eq!(tab.keeper.saving(), Saving::NotSaved { waiting: 2, fault: Fault::Closed });
+    tab.put(ingredient(1, "Pea"));
+    tab.put(ingredient(1, "Pear"));
+    storage.run();
+    assert_eq!(tab.keeper.saving(), Saving::Saved { revision: 3 });
+    assert_eq!(stored(&storage), tab.book(), "{NOTHING_LOST}");
 }
 
 #[test]

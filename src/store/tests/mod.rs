@@ -2,6 +2,7 @@
 
 mod damage;
 mod failing;
+mod left;
 mod slips;
 mod tabs;
 
@@ -85,7 +86,8 @@ pub(super) fn stored(storage: &InMemory) -> Book {
 }
 
 pub(super) fn open(storage: &InMemory) -> (Book, Opened<InMemory>) {
-    run(storage, |shelf| async move { shelf.open(ID).await }).unwrap()
+    let (book, mut opened) = run(storage, |shelf| async move { shelf.open(ID).await }).unwrap();
+    (opened.take_up(book), opened)
 }
 
 /// An open tab.

@@ -52,6 +52,62 @@ fn an_edit_and_its_step_are_written_together_or_not_at_all() {
 }
 
 #[test]
+fn t02_letters_that_a_tab_left_are_one_step_with_those_that_were_saved() {
+    for saved in 0..=4 {
+        let storage = storage();
+        let tab = Tab::open(&storage, 1);
+        tab.price("29");
+        storage.run();
+        for (place, price) in ["3", "31", "31.5", "31.52"].into_iter().enumerate() {
+            tab.apply_in("Price of Carrots", &price_of(CARROT, price), Some(1));
+            if place + 1 == saved {
+                // Written, and the tab does not hear of it any more.
+                storage.lose_next_answer(Fault::Closed);
+                storage.run();
+            }
+        }
+        tab.apply("Price of Mint", &price_of(MINT, "9"));
+        tab.keeper.leave_note();
+        drop(tab);
+        storage.end_all_tabs();
+
+        let tab = Tab::open(&storage, 2);
+        assert_eq!((tab.costs().as_str(), tab.list().len()), ("31.52", 3), "{saved}");
+        tab.keeper.retry();
+        storage.run();
+        assert_eq!((slips(&storage).len(), storage.notes().len()), (3, 0), "{saved}");
+        assert_eq!(done(&tab.undo()), "Price of Mint");
+        assert_eq!(done(&tab.undo()), "Price of Carrots");
+        assert_eq!(tab.costs(), "29", "{saved}");
+        storage.run();
+        drop(tab);
+        assert_eq!(Tab::open(&storage, 3).costs(), "29", "{saved}");
+    }
+}
+
+#[test]
+fn t02_what_was_taken_back_before_a_tab_went_stays_taken_back() {
+    for saved in [false, true] {
+        let storage = storage();
+        let tab = Tab::open(&storage, 1);
+        tab.price("31");
+        storage.run();
+        done(&tab.undo());
+        if saved {
+            storage.lose_next_answer(Fault::Closed);
+            storage.run();
+        }
+        tab.keeper.leave_note();
+        drop(tab);
+        storage.end_all_tabs();
+        let tab = Tab::open(&storage, 2);
+        assert_eq!(tab.costs(), "30", "{saved}");
+        assert_eq!(done(&tab.redo()), "Price of Carrots");
+        assert_eq!(tab.costs(), "31", "{saved}");
+    }
+}
+
+#[test]
 fn the_last_two_hundred_steps_are_kept() {
     let storage = storage();
     let tab = Tab::open(&storage, 1);

@@ -70,7 +70,8 @@ struct Tab {
 impl Tab {
     /// Opens the book; `number` tells the tab from others.
     fn open(storage: &InMemory, number: u64) -> Tab {
-        let (book, opened) = run(storage, |shelf| async move { shelf.open(ID).await }).unwrap();
+        let (book, mut opened) = run(storage, |shelf| async move { shelf.open(ID).await }).unwrap();
+        let book = opened.take_up(book);
         let history = Rc::new(RefCell::new(History::open(ID, number, opened.steps())));
         let book = Rc::new(RefCell::new(book));
         let (reading, taking, following) = (Rc::clone(&book), Rc::clone(&book), Rc::clone(&history));

@@ -127,6 +127,7 @@ impl Tab {
     /// Lets everything that is under way come to its end.
     fn run(&self) {
         self.storage.run();
+        self.library.take_up();
         if let Some((_, book)) = self.library.opened() {
             let screen = Rc::new(Screen(RefCell::new(book)));
             self.screen.replace(Some(Rc::clone(&screen)));

@@ -1,0 +1,112 @@
+//! Notes that tabs leave when they go, in local storage: it is written at once, as the database is
+//! not. A lock of the note's name tells that its tab is still there.
+
+use std::cell::RefCell;
+
+use gloo_storage::{LocalStorage, Storage};
+use js_sys::{Array, Function, Promise, Reflect};
+use wasm_bindgen::prelude::Closure;
+use wasm_bindgen::{JsCast, JsValue};
+use wasm_bindgen_futures::JsFuture;
+
+use super::Left;
+use super::first_paint::there;
+use crate::book::BookId;
+
+/// The notes of this tab.
+#[derive(Default)]
+pub(super) struct Notes {
+    /// Its name, once it left a note.
+    tab: RefCell<Option<String>>,
+    /// The note that is locked, and what ends that.
+    lock: RefCell<Option<(String, Function)>>,
+}
+
+impl Notes {
+    pub(super) fn leave(&self, book: BookId, texts: &[String]) -> Option<String> {
+        if !there() {
+            return None;
+        }
+        let mut tab = self.tab.borrow_mut();
+        let tab = tab.get_or_insert_with(|| js_sys::Math::random().to_string());
+        let name = format!("{}{tab}", about(book));
+        LocalStorage::set(&name, texts).ok()?;
+        self.lock(&name);
+        Some(name)
+    }
+
+    pub(super) fn throw_away(&self, notes: &[String]) {
+        for name in notes.iter().filter(|_| there()) {
+            LocalStorage::delete(name);
+        }
+        let unlock = self.lock.borrow_mut().take_if(|(locked, _)| notes.contains(locked));
+        if let Some((_, unlock)) = unlock {
+            unlock.call0(&JsValue::UNDEFINED).ok();
+        }
+    }
+
+    /// Locks a note until it is thrown away or the tab is gone, where the browser has locks.
+    fn lock(&self, name: &str) {
+        if self.lock.borrow().as_ref().is_some_and(|(locked, _)| locked == name) {
+            return;
+        }
+        let held = Promise::new(&mut |unlock, _| {
+            self.lock.replace(Some((name.to_string(), unlock)));
+        });
+        let hold = Closure::once_into_js(move || held);
+        ask_locks("request", &Array::of2(&name.into(), &hold));
+    }
+}
+
+/// How the names of the notes on a book begin.
+fn about(book: BookId) -> String {
+    format!("brimwright.left.{book}.")
+}
+
+/// The names of the notes on a book.
+pub(super) fn on(book: BookId) -> Vec<String> {
+    let mut names = Vec::new();
+    if there() {
+        let storage = LocalStorage::raw();
+        let all = (0..storage.length().unwrap_or_default()).filter_map(|place| storage.key(place).ok()?);
+        names.extend(all.filter(|name| name.starts_with(&about(book))));
+    }
+    names
+}
+
+/// The notes on a book of tabs that are gone.
+pub(super) async fn left(book: BookId) -> Vec<Left> {
+    let names = on(book);
+    let mut left = Vec::new();
+    if names.is_empty() {
+        return left;
+    }
+    let locked = locked().await;
+    for name in names.into_iter().filter(|name| !locked.contains(name)) {
+        if let Ok(texts) = LocalStorage::get(&name) {
+            left.push(Left { name, texts });
+        }
+    }
+    left
+}
+
+/// The names of all locks.
+async fn locked() -> Vec<String> {
+    let mut names = Vec::new();
+    if let Some(asked) = ask_locks("query", &Array::new())
+        && let Ok(answer) = JsFuture::from(asked).await
+        && let Ok(held) = Reflect::get(&answer, &"held".into())
+    {
+        let name = |lock: JsValue| Reflect::get(&lock, &"name".into()).ok()?.as_string();
+        names.extend(Array::from(&held).iter().filter_map(name));
+    }
+    names
+}
+
+/// Asks the browser's locks (Web Locks, W3C) something; nothing where it has none.
+fn ask_locks(what: &str, with: &Array) -> Option<Promise> {
+    let navigator = web_sys::window()?.navigator();
+    let locks = Reflect::get(&navigator, &"locks".into()).ok()?;
+    let ask: Function = Reflect::get(&locks, &what.into()).ok()?.dyn_into().ok()?;
+    ask.apply(&locks, with).ok()?.dyn_into().ok()
+}

@@ -1,0 +1,265 @@
+use super::*;
+use crate::book::Key;
+use crate::store::{Backing, Drawer, Durability, Fault, Slip, Why};
+use crate::support::dice::Dice;
+use crate::support::runs::Runs;
+
+fn key(id: u64) -> Key {
+    Key::Ingredient(IngredientId::from_random(id))
+}
+
+/// The tab leaves a note, and ends before anything else is done.
+fn ends(storage: &InMemory, tab: Tab) {
+    tab.keeper.leave_note();
+    drop(tab);
+    storage.end_all_tabs();
+}
+
+/// Opens the book, and saves what was left of it.
+fn opened(storage: &InMemory) -> Tab {
+    let tab = Tab::open(storage);
+    tab.keeper.retry();
+    storage.run();
+    tab
+}
+
+#[test]
+fn t02_what_waits_when_a_tab_goes_is_there_when_the_book_opens() {
+    let storage = storage();
+    let tab = Tab::open(&storage);
+    tab.put(ingredient(1, "Pear"));
+    tab.put(ingredient(3, "Kale"));
+    tab.edit(&Edit::Remove(key(2)));
+    let screen = tab.book();
+    ends(&storage, tab);
+    assert_eq!(stored(&storage), screen, "it is shown at once");
+    let tab = opened(&storage);
+    assert_eq!(tab.book(), screen);
+    assert_eq!(tab.keeper.saving(), Saving::Saved { revision: 2 });
+    assert_eq!(storage.notes(), [[""; 0]; 0]);
+    assert_eq!(stored(&storage), screen);
+}
+
+#[test]
+fn t02_what_was_saved_after_all_is_not_done_again() {
+    let storage = storage();
+    let tab = Tab::open(&storage);
+    storage.lose_next_answer(Fault::Closed);
+    tab.put(ingredient(1, "Pear"));
+    storage.run();
+    tab.put(ingredient(3, "Kale"));
+    let screen = tab.book();
+    ends(&storage, tab);
+    // Another tab went on with what was saved.
+    let other = opened(&storage);
+    assert_eq!((other.book(), other.keeper.saving()), (screen, Saving::Saved { revision: 3 }));
+}
+
+#[test]
+fn t02_a_note_is_its_tabs_own_while_the_tab_is_there() {
+    let storage = storage();
+    let tab = Tab::open(&storage);
+    tab.put(ingredient(1, "Pear"));
+    tab.keeper.leave_note();
+    assert_eq!(storage.notes().len(), 1);
+    let other = run(&storage, |shelf| async move { shelf.backing().left(ID).await });
+    assert_eq!(other, []);
+    storage.run();
+    assert_eq!(storage.notes(), [[""; 0]; 0], "it goes once everything is saved");
+    assert_eq!(tab.keeper.saving(), Saving::Saved { revision: 2 });
+    tab.keeper.leave_note();
+    assert_eq!(storage.notes(), [[""; 0]; 0], "there is nothing to note");
+}
+
+#[test]
+fn t02_what_does_not_hold_any_more_is_at_odds() {
+    for keep in [true, false] {
+        let storage = storage();
+        let (tab, other) = (Tab::open(&storage), Tab::open(&storage));
+        storage.fail_next(Fault::Full);
+        tab.step("Rename", &Edit::Put(ingredient(1, "Quince")));
+        tab.put(ingredient(9, "Beet"));
+        storage.run();
+        other.put(ingredient(1, "Pear"));
+        storage.run();
+        ends(&storage, tab);
+
+        let tab = opened(&storage);
+        let Saving::AtOdds { changes } = tab.keeper.saving() else { panic!("{:?}", tab.keeper.saving()) };
+        assert_eq!((changes.len(), changes[0].name(), changes[0].can_be_kept), (1, "Rename", true));
+        assert!(matches!(&changes[0].why, Why::Changed(clashes) if clashes[0].field() == Some("name")));
+        assert_eq!(tab.book().name(key(1)), "Quince", "the person sees it");
+        assert_eq!(tab.book().name(key(9)), "Beet", "the others are saved");
+        assert_eq!(storage.notes().len(), 1, "the note stays until the person decides");
+        match keep {
+            true => tab.keeper.keep_mine(0),
+            false => tab.keeper.take_theirs(0),
+        }
+        storage.run();
+        assert!(matches!(tab.keeper.saving(), Saving::Saved { .. }));
+        assert_eq!(storage.notes(), [[""; 0]; 0]);
+        assert_eq!(stored(&storage).name(key(1)), if keep { "Quince" } else { "Pear" });
+    }
+}
+
+#[test]
+fn t02_a_change_that_cannot_be_put_over_theirs_says_so_again() {
+    let storage = storage();
+    let (tab, other) = (Tab::open(&storage), Tab::open(&storage));
+    tab.edit(&Edit::Remove(key(2)));
+    tab.keeper.leave_note();
+    drop(tab);
+    storage.end_all_tabs();
+    // It opened the book before the note was there, and goes on.
+    other.put(drink(2, &[2]));
+    storage.run();
+    let tab = opened(&storage);
+    let Saving::AtOdds { changes } = tab.keeper.saving() else { panic!("{:?}", tab.keeper.saving()) };
+    assert!(matches!(&changes[0].why, Why::Refused(_)) && !changes[0].can_be_kept);
+    tab.keeper.leave_note();
+    storage.end_all_tabs();
+    assert!(matches!(opened(&storage).keeper.saving(), Saving::AtOdds { .. }), "nothing is dropped unseen");
+}
+
+#[test]
+fn t02_who_takes_it_up_may_go_as_well() {
+    let storage = storage();
+    let tab = Tab::open(&storage);
+    tab.put(ingredient(1, "Pear"));
+    ends(&storage, tab);
+    let tab = Tab::open(&storage);
+    tab.put(ingredient(3, "Kale"));
+    let screen = tab.book();
+    storage.end_all_tabs();
+    assert_eq!(stored(&storage).name(key(1)), "Pear", "it left no note, and threw none away");
+    ends(&storage, tab);
+    assert_eq!(storage.notes().len(), 1, "one has it all");
+    assert_eq!(stored(&storage), screen);
+}
+
+#[test]
+fn t02_two_tabs_that_went_leave_two_notes() {
+    let storage = storage();
+    let (left, right) = (Tab::open(&storage), Tab::open(&storage));
+    left.put(ingredient(1, "Pear"));
+    right.put(ingredient(2, "Basil"));
+    left.keeper.leave_note();
+    ends(&storage, right);
+    let tab = opened(&storage);
+    assert_eq!([tab.book().name(key(1)), tab.book().name(key(2))], ["Pear", "Basil"]);
+    assert_eq!((storage.notes().len(), stored(&storage)), (0, tab.book()));
+}
+
+#[test]
+fn t02_a_deleted_book_takes_notes_along() {
+    let storage = storage();
+    let (tab, other) = (Tab::open(&storage), Tab::open(&storage));
+    tab.put(ingredient(1, "Pear"));
+    tab.keeper.leave_note();
+    storage.end_all_tabs();
+    run(&storage, |shelf| async move { shelf.delete(ID).await }).unwrap();
+    assert_eq!(storage.notes(), [[""; 0]; 0]);
+    // A tab that has it open leaves none.
+    other.keeper.heard_deleted();
+    other.put(ingredient(2, "Basil"));
+    other.keeper.leave_note();
+    assert_eq!(storage.notes(), [[""; 0]; 0]);
+}
+
+#[test]
+fn t02_without_room_for_a_note_there_is_none() {
+    let storage = storage();
+    storage.leave_no_room_for_notes();
+    let tab = Tab::open(&storage);
+    tab.put(ingredient(1, "Pear"));
+    tab.keeper.leave_note();
+    storage.run();
+    assert_eq!(tab.keeper.saving(), Saving::Saved { revision: 2 });
+    tab.put(ingredient(1, "Quince"));
+    ends(&storage, tab);
+    assert_eq!(stored(&storage).name(key(1)), "Pear");
+}
+
+#[test]
+fn t02_a_note_that_does_not_read_stays_for_a_version_that_reads_it() {
+    let storage = storage();
+    let tab = Tab::open(&storage);
+    tab.put(ingredient(1, "Pear"));
+    tab.keeper.leave_note();
+    let whole = storage.notes().remove(0);
+    storage.run();
+    let mut broken: Vec<Vec<String>> = (1..whole.len()).map(|length| whole[..length].to_vec()).collect();
+    for place in 1..whole.len() {
+        let mut other = whole.clone();
+        other[place] = "ingredient:77".into();
+        // How hard to press may be any text, and what it was before holds nothing up.
+        if place != 2 {
+            broken.push(other);
+        }
+    }
+    tab.put(ingredient(1, "Apple"));
+    storage.run();
+    for texts in broken {
+        storage.set_note(ID, texts.clone());
+        let tab = opened(&storage);
+        assert_eq!(tab.book().name(key(1)), "Apple", "{texts:?}");
+        assert_eq!(storage.notes(), [texts]);
+    }
+}
+
+#[test]
+fn t02_given_up_it_is_not_found() {
+    let storage = storage();
+    let tab = Tab::open(&storage);
+    storage.fail_next(Fault::Full);
+    tab.put(ingredient(1, "Pear"));
+    storage.run();
+    tab.keeper.leave_note();
+    tab.keeper.throw_notes_away();
+    storage.end_all_tabs();
+    assert_eq!(stored(&storage), book());
+}
+
+/// An edit with its step, as the app does it; a step that has the id of one before takes its place.
+fn does(tab: &Tab, id: u64, text: &str, edit: &Edit) {
+    let mut book = tab.book.borrow_mut();
+    let applied = book.apply(edit).unwrap();
+    let change = Change::new("An edit", NOON, &book, &applied);
+    drop(book);
+    let step = Slip { drawer: Drawer::Steps, book: ID, id: format!("{id:04}"), text: Some(text.into()) };
+    tab.keeper.save(change.beside(vec![step], Durability::Relaxed));
+}
+
+/// A tab types, is stopped anywhere in its transactions, leaves its note and goes: each time the
+/// book opens as it was on the screen.
+#[test]
+fn t02_wherever_a_tab_stops_nothing_is_lost() {
+    let mut runs = Runs::of("T2");
+    for seed in 0..u64::from(Runs::asked_for(200)) {
+        runs.begin();
+        let (storage, mut dice) = (storage(), Dice::new(seed));
+        for opening in 0..4 {
+            let tab = Tab::open(&storage);
+            tab.keeper.retry();
+            for letter in 0..dice.below(8) {
+                let (id, text) = (10 * opening + dice.below(8), format!("{opening} {letter}"));
+                match dice.below(8) {
+                    0 => storage.fail_next(Fault::Full),
+                    1 => storage.lose_next_answer(Fault::Closed),
+                    2 => tab.keeper.leave_note(),
+                    _ => {}
+                }
+                let edit = match dice.below(5) {
+                    0 if tab.book().contains(key(3)) => Edit::Remove(key(3)),
+                    _ => Edit::Put(ingredient(1 + dice.below(3), &text)),
+                };
+                does(&tab, id, &text, &edit);
+                storage.run_turns(dice.below(4));
+            }
+            let screen = tab.book();
+            ends(&storage, tab);
+            assert_eq!(stored(&storage), screen, "{seed}");
+        }
+        runs.held();
+    }
+}
