@@ -37,6 +37,8 @@ pub enum Why {
     Merge,
     /// A scenario made the menu.
     Adoption,
+    /// Yields that were weighed adopted.
+    Yields,
     /// An earlier restore point put in place of it.
     Restore,
     /// Its deletion.
@@ -44,11 +46,12 @@ pub enum Why {
 }
 
 impl Why {
-    const ALL: [(Why, &str); 6] = [
+    const ALL: [(Why, &str); 7] = [
         (Why::FirstChange, "first-change"),
         (Why::Import, "import"),
         (Why::Merge, "merge"),
         (Why::Adoption, "adoption"),
+        (Why::Yields, "yields"),
         (Why::Restore, "restore"),
         (Why::Deletion, "deletion"),
     ];

@@ -6,16 +6,14 @@ use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use super::device_file;
-use super::files::save_book_file;
-use super::library::{Library, Phase};
+use super::library::Library;
 use super::live::{live, press};
 use super::lock::Lock;
 use super::state::AppState;
-use super::today::{now, today};
+use super::today::today;
 use crate::app::copies::{self, Copies, DeviceFile, Standing};
 use crate::app::history::Step;
-use crate::app::restore_points::{self, Moment};
-use crate::book::BookId;
+use crate::app::restore_points;
 use crate::exchange;
 use crate::store::{Backing, Drawer, Saving};
 use crate::words;
@@ -46,7 +44,7 @@ pub fn beside() -> AnyView {
         Line::Due(sentence) => view! {
             <div class="aside" role="status">
                 <p>{sentence}</p>
-                <button class="button" on:click=press(move || save_copy(library, state))>
+                <button class="button" on:click=press(move || library.save_copy(state))>
                     "Save a copy"
                 </button>
                 <button
@@ -119,18 +117,10 @@ pub fn standing(library: Library, state: AppState) -> Standing {
     Standing { last, changes, known_since }
 }
 
-/// The book that is open.
-pub fn open_book(library: Library) -> Option<BookId> {
-    match library.phase.get_untracked() {
-        Phase::Open(id) => Some(id),
-        Phase::Opening | Phase::Choosing | Phase::Stuck(_) => None,
-    }
-}
-
 /// Looks up what is known of the copies of the open book.
 async fn look_up(library: Library) {
     library.copies.set(Copies::default());
-    let (Some(shelf), Some(id)) = (library.shelf(), open_book(library)) else { return };
+    let (Some(shelf), Some(id)) = (library.shelf(), library.open_book()) else { return };
     let notes = shelf.backing().slips(Drawer::Notes, Some(id)).await.unwrap_or_default();
     let points = restore_points::of_book(shelf.backing(), id).await.unwrap_or_default();
     let file = device_file::look_up(library, id).await;
@@ -139,24 +129,6 @@ async fn look_up(library: Library) {
         known_since: points.last().map(|oldest| oldest.at.day),
         put_off: false,
         file,
-    });
-}
-
-/// Saves the open book as a file, and notes that.
-pub fn save_copy(library: Library, state: AppState) {
-    state.book.with_untracked(save_book_file);
-    note_copy(library);
-}
-
-/// Notes that a copy of the open book was saved now.
-pub fn note_copy(library: Library) {
-    let at = Moment { millis: now(), day: today() };
-    library.copies.update(|copies| copies.last = Some(at));
-    spawn_local(async move {
-        if let (Some(shelf), Some(id)) = (library.shelf(), open_book(library)) {
-            // Where this cannot be noted, the copy counts until the book is opened again.
-            let _ = shelf.backing().file(&[copies::note(id, at)]).await;
-        }
     });
 }
 

@@ -7,7 +7,6 @@ use leptos::task::spawn_local;
 use wasm_bindgen::JsValue;
 use wasm_bindgen_futures::JsFuture;
 
-use super::beside::{note_copy, open_book};
 use super::call::call;
 use super::files::file_name;
 use super::library::Library;
@@ -38,7 +37,7 @@ pub async fn look_up(library: Library, book: BookId) -> DeviceFile {
 pub fn choose(library: Library, state: AppState) {
     let options = state.book.with_untracked(picking);
     spawn_local(async move {
-        let (Some(shelf), Some(id)) = (library.shelf(), open_book(library)) else { return };
+        let (Some(shelf), Some(id)) = (library.shelf(), library.open_book()) else { return };
         match answer(&window(), PICK, &options).await {
             Ok(handle) => {
                 let name = name_of(&handle);
@@ -62,7 +61,7 @@ pub fn choose(library: Library, state: AppState) {
 /// Asks the browser again whether the file may be written.
 pub fn allow(library: Library, state: AppState) {
     spawn_local(async move {
-        let Some(id) = open_book(library) else { return };
+        let Some(id) = library.open_book() else { return };
         let Some(handle) = kept(library, id).await else { return };
         if let Ok(granted) = answer(&handle, "requestPermission", &to_write()).await
             && granted == "granted"
@@ -77,7 +76,7 @@ pub fn allow(library: Library, state: AppState) {
 pub fn stop(library: Library) {
     stands(library, DeviceFile::Off);
     spawn_local(async move {
-        if let (Some(shelf), Some(id)) = (library.shelf(), open_book(library)) {
+        if let (Some(shelf), Some(id)) = (library.shelf(), library.open_book()) {
             // Where that fails the file is asked about when the book is opened again.
             let _ = shelf.backing().file(&[no_device_file(id)]).await;
         }
@@ -91,12 +90,12 @@ pub fn write(library: Library, text: String) {
         DeviceFile::None | DeviceFile::Off | DeviceFile::AskAgain(_) => return,
     };
     spawn_local(async move {
-        let Some(id) = open_book(library) else { return };
+        let Some(id) = library.open_book() else { return };
         let Some(handle) = kept(library, id).await else { return };
         match write_to(&handle, &text).await {
             Ok(()) => {
                 stands(library, DeviceFile::On { name, written: Some(now()) });
-                note_copy(library);
+                library.note_copy();
             }
             Err(error) => stands(library, DeviceFile::Failed { name, kind: kind(&error) }),
         }

@@ -9,19 +9,20 @@ use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
 
 use super::address::go;
+use super::files::save_book_file;
 use super::later::Later;
 use super::random::random;
 use super::state::AppState;
 use super::today::{now, today};
 use super::update;
-use crate::app::copies::Copies;
+use crate::app::copies::{self, Copies};
 use crate::app::history::History;
 use crate::app::library::{self as core, Device, Remembered};
-use crate::app::restore_points::Why;
+use crate::app::restore_points::{Moment, Why};
 use crate::app::route::Route;
 use crate::book::{Book, BookId};
 use crate::measure::Date;
-use crate::store::{Fault, IndexedDb, Listed, Saving, Shelf, cache_note, first_paint};
+use crate::store::{Backing, Fault, IndexedDb, Listed, Saving, Shelf, cache_note, first_paint};
 
 pub use core::{Phase, Way};
 
@@ -187,6 +188,32 @@ impl Library {
     /// Drops the first change at odds for what the other tab did.
     pub fn take_theirs(self) {
         self.with(|core| core.take_theirs(0));
+    }
+
+    /// The book that is open.
+    pub fn open_book(self) -> Option<BookId> {
+        match self.phase.get_untracked() {
+            Phase::Open(id) => Some(id),
+            Phase::Opening | Phase::Choosing | Phase::Stuck(_) => None,
+        }
+    }
+
+    /// Saves the open book as a file, and notes that.
+    pub fn save_copy(self, state: AppState) {
+        state.book.with_untracked(save_book_file);
+        self.note_copy();
+    }
+
+    /// Notes that a copy of the open book was saved now.
+    pub fn note_copy(self) {
+        let at = Moment { millis: now(), day: today() };
+        self.copies.update(|copies| copies.last = Some(at));
+        spawn_local(async move {
+            if let (Some(shelf), Some(id)) = (self.shelf(), self.open_book()) {
+                // Where this cannot be noted, the copy counts until the book is opened again.
+                let _ = shelf.backing().file(&[copies::note(id, at)]).await;
+            }
+        });
     }
 
     /// Has the browser ask before the page goes, while something is not saved. A page that always

@@ -4,7 +4,6 @@
 
 use leptos::prelude::*;
 
-use super::files::save_book_file;
 use super::later::Later;
 use super::library::{Library, Way};
 use super::live::{flag, live, press, text, when};
@@ -101,7 +100,7 @@ fn Leaving() -> impl IntoView {
             <button class="button" hidden=hopeless on:click=press(move || library.retry())>
                 "Try again"
             </button>
-            <button class="button" hidden=locked on:click=press(move || state.book.with_untracked(save_book_file))>
+            <button class="button" hidden=locked on:click=press(move || library.save_copy(state))>
                 "Save a copy"
             </button>
             <button class="button" on:click=press(move || library.leave_anyway())>

@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::files::{save_book_file, save_text};
+use super::files::save_text;
 use super::later::{Later, waiting};
 use super::library::{Library, Way};
 use super::live::{flag, live, press, text, trouble, when};
@@ -91,7 +91,7 @@ pub fn SavingTrouble() -> impl IntoView {
                     {way_out(
                         move || !lock.is_on(),
                         "Save a copy as a file",
-                        move || state.book.with_untracked(save_book_file),
+                        move || library.save_copy(state),
                     )}
                 </div>
             }

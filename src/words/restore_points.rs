@@ -28,6 +28,7 @@ pub fn made_before(why: Why) -> &'static str {
         Why::Import => "Before an import",
         Why::Merge => "Before changes from two tabs were joined",
         Why::Adoption => "Before a scenario became the menu",
+        Why::Yields => "Before weighed yields were adopted",
         Why::Restore => "Before going back to a restore point",
         Why::Deletion => "Before the book was deleted",
     }
@@ -63,6 +64,7 @@ pub fn not_made(why: Why, fault: &Fault) -> String {
         Why::Import => "before the import",
         Why::Merge => "before changes from two tabs were joined",
         Why::Adoption => "before the scenario became the menu",
+        Why::Yields => "before weighed yields were adopted",
         Why::Restore => "before you went back",
         Why::Deletion => "before the deletion",
     };

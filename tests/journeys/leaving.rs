@@ -62,6 +62,11 @@ async fn what_is_not_saved_is_not_left_behind() {
     journey.enter(APPLES, "44.25").await;
     journey.wait_for_text(FULL).await;
 
+    // A copy that the notice offers counts as one.
+    journey.click(By::Text("Save a copy as a file")).await;
+    journey.go("#/book").await;
+    journey.wait_for_text("Last copy saved 26 Nov, no changes since.").await;
+
     // A new book is not added; the sentence says so.
     journey.click(By::Text("Book")).await;
     journey.click(By::Text("Close this book")).await;

@@ -138,6 +138,8 @@ async fn adopted(journey: &Journey) {
     journey.wait_for_text("The book has the yields that were weighed, to a tenth of a percent.").await;
     assert_eq!(journey.title_of_undo().await, "Undo: Adopt weighed yields");
     yields(journey, "89.1", "54.8").await;
+    journey.go("#/book").await;
+    journey.wait_for_text("Before weighed yields were adopted").await;
     journey.click(By::Text("Undo")).await;
     yields(journey, "89", "55").await;
     assert_eq!(journey.title_of_undo().await, "Undo: Correct a weighing");

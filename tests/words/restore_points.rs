@@ -28,7 +28,7 @@ fn point() -> Point {
 
 #[test]
 fn a_point_says_what_it_was_made_before_and_what_it_holds() {
-    let said = [Why::FirstChange, Why::Import, Why::Merge, Why::Adoption, Why::Restore, Why::Deletion]
+    let said = [Why::FirstChange, Why::Import, Why::Merge, Why::Adoption, Why::Yields, Why::Restore, Why::Deletion]
         .map(restore_points::made_before);
     assert_eq!(
         said,
@@ -37,6 +37,7 @@ fn a_point_says_what_it_was_made_before_and_what_it_holds() {
             "Before an import",
             "Before changes from two tabs were joined",
             "Before a scenario became the menu",
+            "Before weighed yields were adopted",
             "Before going back to a restore point",
             "Before the book was deleted",
         ]
@@ -61,11 +62,12 @@ fn a_point_that_was_not_made_is_told() {
     );
     let before = |why| full(why).split(": ").next().map(str::to_owned).unwrap_or_default();
     assert_eq!(
-        [Why::Import, Why::Merge, Why::Adoption, Why::Restore, Why::Deletion].map(before),
+        [Why::Import, Why::Merge, Why::Adoption, Why::Yields, Why::Restore, Why::Deletion].map(before),
         [
             "No restore point was made before the import",
             "No restore point was made before changes from two tabs were joined",
             "No restore point was made before the scenario became the menu",
+            "No restore point was made before weighed yields were adopted",
             "No restore point was made before you went back",
             "No restore point was made before the deletion",
         ]

@@ -34,7 +34,7 @@ async fn t05_an_edit_made_meanwhile_is_in_both(engine: Engine) {
     let mut runs = Runs::of("T5");
     let journey = demo_with(engine, "slow_to_open", SLOW).await;
     journey.go("#/buying").await;
-    for (round, slow) in ["?slow-open"].into_iter().enumerate() {
+    for (round, slow) in ["?slow-open", "?slow-rows"].into_iter().enumerate() {
         runs.begin();
         journey.open_another_tab_at(slow).await;
         journey.wait_until("the answer to be held", "return typeof release === 'function'").await;

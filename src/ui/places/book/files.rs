@@ -5,7 +5,6 @@ use leptos::prelude::*;
 use super::choose_file::{ChooseFile, left_out, lines};
 use crate::app::restore_points::Why;
 use crate::exchange::{TakenIn, preview};
-use crate::ui::beside::save_copy;
 use crate::ui::files::{file_name, save_text};
 use crate::ui::library::{Library, Way};
 use crate::ui::live::{live, press};
@@ -78,7 +77,7 @@ pub fn Files() -> impl IntoView {
             about="The book file holds everything and can be read back whole. Keep one somewhere else: a browser may clear its storage."
         >
             <p class="actions">
-                <button class="button" on:click=press(move || save_copy(library, state))>
+                <button class="button" on:click=press(move || library.save_copy(state))>
                     "Save the book as a file"
                 </button>
                 <button class="button" on:click=press(save_offers)>

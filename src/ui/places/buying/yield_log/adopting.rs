@@ -3,9 +3,11 @@
 use leptos::prelude::*;
 
 use super::Told;
+use crate::app::restore_points::Why;
 use crate::book::{Edit, IngredientId};
 use crate::ledger::{Move, Tried};
 use crate::measure::Share;
+use crate::ui::library::Library;
 use crate::ui::live::{live, press, text, trouble, when};
 use crate::ui::moved::moved_list;
 use crate::ui::state::AppState;
@@ -14,6 +16,7 @@ use crate::yield_log::{Step, adopt, yield_now};
 
 /// What can be adopted, what it would do, and the press that does it.
 pub fn adopting(state: AppState, id: IngredientId, told: Told) -> AnyView {
+    let library = Library::here();
     let left_out = RwSignal::new(Vec::<Step>::new());
     let refused = RwSignal::new(None::<String>);
     // Steps whose yield would change, with the yield to adopt and the one in force.
@@ -59,7 +62,12 @@ pub fn adopting(state: AppState, id: IngredientId, told: Told) -> AnyView {
     });
     let take = move || {
         if let Some(edit) = untrack(edit) {
-            refused.set(state.apply("Adopt weighed yields", edit).err());
+            library.before(Why::Yields);
+            let refusal = state.apply("Adopt weighed yields", edit).err();
+            if refusal.is_some() {
+                library.not_done();
+            }
+            refused.set(refusal);
         }
     };
     let nothing = Signal::derive(move || moves.with(Option::is_none));
