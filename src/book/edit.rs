@@ -54,6 +54,13 @@ pub struct Applied {
     pub touched: BTreeSet<Key>,
 }
 
+impl Applied {
+    /// What an edit did that touches nothing.
+    pub fn nothing() -> Applied {
+        Applied { inverse: Edit::Together(Vec::new()), touched: BTreeSet::new() }
+    }
+}
+
 impl Edit {
     /// The edit that takes `key` out together with what belongs to it: a drink's or container's
     /// offers, also those of scenarios, what was sold and is made of it, and a drink's own trials.

@@ -180,6 +180,8 @@ impl AppState {
             }
         };
         self.not_walked.set(Some(said));
+        // Undo goes on to the next step, also when the page is loaded anew.
+        self.keep_steps("");
     }
 
     /// Takes in what another tab saved: no step of ours, and nothing to save.
@@ -216,6 +218,7 @@ impl AppState {
         });
         if let Some(applied) = given_up? {
             self.recompute(&name, &applied, None);
+            self.keep_steps(&name);
         }
         Ok(())
     }
@@ -238,6 +241,15 @@ impl AppState {
             if let Some(keep) = keep {
                 self.book.with_untracked(|book| keep(name, book, &applied, slips, durability));
             }
+        });
+    }
+
+    /// Has steps saved that changed nothing that is to be saved.
+    fn keep_steps(self, name: &str) {
+        let slips = self.history.write_untracked().take_slips();
+        let nothing = Applied::nothing();
+        self.book.with_untracked(|book| {
+            self.keep.with_value(|keep| keep(name, book, &nothing, slips, Durability::Relaxed));
         });
     }
 

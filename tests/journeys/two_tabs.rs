@@ -68,6 +68,26 @@ async fn two_prices_of_one_pack_are_asked_about_and_nothing_else_is() {
     journey.wait_for_text_gone("Not saved").await;
     journey.use_tab(1).await;
     journey.expect_value(APPLES, "44.25").await;
+
+    // And once more, the other way: what was given up is a step that is there when the page loads anew.
+    journey.use_tab(0).await;
+    journey.wait_until("the device to be full", "window.roomy = false; return true").await;
+    journey.enter(APPLES, "46.00").await;
+    journey.wait_for_text("Not saved").await;
+    journey.use_tab(1).await;
+    journey.enter(APPLES, "43.00").await;
+    journey.wait_for_text("Saved").await;
+    journey.use_tab(0).await;
+    journey.wait_for_text("the case price is now $43.00. Yours is $46.00.").await;
+    journey.wait_until("room", "return window.roomy = true").await;
+    journey.click(By::Text("Take theirs")).await;
+    journey.wait_until_saved().await;
+    journey.open().await;
+    journey.go("#/buying").await;
+    journey.expect_value(APPLES, "43.00").await;
+    assert_eq!(journey.title_of_undo().await, "Undo: Take theirs: Price of Apples");
+    journey.click(By::Text("Undo")).await;
+    journey.expect_value(APPLES, "46.00").await;
 }
 
 /// From now on nothing can be stored in this tab; `window.roomy = true` ends that.

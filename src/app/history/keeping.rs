@@ -32,7 +32,8 @@ impl History {
         history
     }
 
-    /// What is to be written or thrown away with the edit that was just applied.
+    /// What is to be written or thrown away: with the edit that was just applied, or alone where a
+    /// step was given up or could not be walked over.
     pub fn take_slips(&mut self) -> Vec<Slip> {
         std::mem::take(&mut self.unwritten)
     }

@@ -70,7 +70,7 @@ pub struct History {
     /// In the order in which they were done.
     steps: Vec<Step>,
     typing: Option<Typing>,
-    /// What is to be written with the next edit.
+    /// What is to be written: with an edit, or alone where nothing else was done.
     unwritten: Vec<Slip>,
 }
 
@@ -271,6 +271,7 @@ impl History {
     fn set_aside(&mut self, place: usize) {
         if let Some(step) = self.steps.get_mut(place) {
             step.set_aside = true;
+            self.write(place);
         }
     }
 }

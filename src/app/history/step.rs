@@ -49,6 +49,8 @@ struct Stored {
     undone: Option<u64>,
     #[serde(default, skip_serializing_if = "Option::is_none")]
     takes_back: Option<String>,
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    set_aside: bool,
 }
 
 impl Step {
@@ -66,15 +68,16 @@ impl Step {
             patch: self.patch.clone(),
             undone: self.undone,
             takes_back: self.takes_back.clone(),
+            set_aside: self.set_aside,
         };
         serde_json::to_string(&stored).ok()
     }
 
     /// Reads what [`Step::text`] writes; none for anything else.
     pub(super) fn from_text(id: &str, text: &str) -> Option<Step> {
-        let Stored { name, at, patch, undone, takes_back } = from_json(text).ok()?;
+        let Stored { name, at, patch, undone, takes_back, set_aside } = from_json(text).ok()?;
         let (id, bytes) = (id.to_string(), text.len());
-        Some(Step { id, name, at, patch, undone, takes_back, session: None, set_aside: false, bytes })
+        Some(Step { id, name, at, patch, undone, takes_back, session: None, set_aside, bytes })
     }
 }
 

@@ -46,7 +46,9 @@ impl<B: Backing> Library<B> {
     }
 
     pub(super) fn note_first_change(&self, change: &Change) {
-        self.with_points(|points| points.changed(self.moment(), self.inner.device.random(), change.was()));
+        if !change.was().is_empty() {
+            self.with_points(|points| points.changed(self.moment(), self.inner.device.random(), change.was()));
+        }
     }
 
     pub(super) fn keep_points(&self) {

@@ -72,6 +72,11 @@ impl Change {
         self.was == self.is
     }
 
+    /// Whether there is nothing to write: no change, and no step.
+    pub(super) fn is_empty(&self) -> bool {
+        self.is_void() && self.slips.is_empty()
+    }
+
     /// What it changed, field by field.
     pub(super) fn patch(&self) -> Patch {
         let records = self.was.iter().zip(self.is.values());

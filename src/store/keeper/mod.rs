@@ -18,7 +18,7 @@ pub(super) use left::{TakenUp, take_up};
 pub(super) use queue::Queue;
 use queue::{Then, differences};
 
-use super::{Backing, Cause, Commit, Damage, Fault, StoredBook, damage, news};
+use super::{Backing, Cause, Commit, Damage, Fault, Row, StoredBook, damage, news};
 use crate::book::{Book, BookId, Edit, Key, Refusal};
 
 /// Whether the open book is saved.
@@ -125,7 +125,7 @@ impl<B: Backing> Keeper<B> {
     /// Saves a change that was done to the book on the screen: one transaction, after those that
     /// wait. What stood in the way before is tried again.
     pub fn save(&self, change: Change) {
-        if change.is_void() {
+        if change.is_empty() {
             return;
         }
         if self.inner.queue.borrow().at_odds().is_empty() {
@@ -272,9 +272,17 @@ impl<B: Backing> Inner<B> {
 
     async fn write(&self, commit: Commit) -> Result<(), Fault> {
         self.tell();
-        match self.backing.commit(&commit).await {
+        // Steps alone leave the book at its revision.
+        let steps_alone = commit.rows.is_empty();
+        let written = match steps_alone {
+            true => self.backing.file(&commit.slips).await,
+            false => self.backing.commit(&commit).await,
+        };
+        match written {
             Ok(()) => {
-                self.known.borrow_mut().take(commit.entry, &commit.rows);
+                if !steps_alone {
+                    self.known.borrow_mut().take(commit.entry, &commit.rows);
+                }
                 self.queue.borrow_mut().written();
                 Ok(())
             }
@@ -299,7 +307,8 @@ impl<B: Backing> Inner<B> {
         }
         // A transaction whose answer was lost may have been written all the same.
         let own = self.queue.borrow().sent().map(|change| self.known.borrow().commit(&change).rows);
-        if let Some(own) = own.filter(|own| own.iter().all(|row| rows.contains(row))) {
+        let written = |own: &Vec<Row>| !own.is_empty() && own.iter().all(|row| rows.contains(row));
+        if let Some(own) = own.filter(written) {
             rows.retain(|row| !own.contains(row));
             self.known.borrow_mut().take(entry.clone(), &own);
             self.queue.borrow_mut().written();

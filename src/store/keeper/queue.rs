@@ -162,7 +162,7 @@ impl Queue {
     }
 
     fn take_in(&mut self, change: Change) {
-        if !change.is_void() {
+        if !change.is_empty() {
             self.push(change);
         }
     }

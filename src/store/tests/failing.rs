@@ -1,6 +1,6 @@
 use super::*;
-use crate::book::Key;
-use crate::store::{Fault, Listed};
+use crate::book::{Applied, Key};
+use crate::store::{Drawer, Durability, Fault, Listed, Slip};
 
 const NOTHING_LOST: &str = "every edit is stored";
 
@@ -155,6 +155,26 @@ fn a_lost_answer_is_no_conflict_with_oneself() {
     storage.run();
     assert_eq!(tab.keeper.saving(), Saving::Saved { revision: 3 });
     assert_eq!(stored(&storage), tab.book(), "{NOTHING_LOST}");
+}
+
+#[test]
+fn steps_without_an_edit_are_saved_and_leave_the_book_as_it_is() {
+    let storage = storage();
+    let (tab, other) = (Tab::open(&storage), Tab::open(&storage));
+    let step = Slip { drawer: Drawer::Steps, book: ID, id: "1".into(), text: Some("a step".into()) };
+    let change = Change::new("", NOON, &tab.book(), &Applied::nothing());
+    // Also where another tab saved meanwhile, of which this one has not heard, and where the answer
+    // is lost.
+    other.put(ingredient(2, "Basil"));
+    storage.run();
+    storage.lose_next_answer(Fault::Closed);
+    tab.keeper.save(change.beside(vec![step.clone()], Durability::Relaxed));
+    storage.run();
+    tab.keeper.retry();
+    storage.run();
+    assert!(matches!(tab.keeper.saving(), Saving::Saved { .. }), "{:?}", tab.keeper.saving());
+    assert_eq!(open(&storage).1.steps(), [step]);
+    assert_eq!(stored(&storage), other.book());
 }
 
 #[test]

@@ -9,7 +9,7 @@ use std::cell::{Cell, RefCell};
 use std::rc::Rc;
 
 use super::{Deed, Hindrance, History, Reach, Session, Stands, Walk};
-use crate::book::{Book, BookId, Edit, Goods, Ingredient, Key, Record};
+use crate::book::{Applied, Book, BookId, Edit, Goods, Ingredient, Key, Record};
 use crate::store::{Backing, Change, Drawer, Durability, Hooks, InMemory, Keeper, Saving, Shelf, Slip};
 use crate::support::{batch, container, drink, ingredient, ingredient_id, line, money, offer, pack, pack_id, settings};
 use crate::words;
@@ -89,11 +89,13 @@ impl Tab {
 
     fn walk(&self, walk: impl FnOnce(&mut History, &mut Book) -> Walk) -> Walk {
         let walked = walk(&mut self.history.borrow_mut(), &mut self.book.borrow_mut());
-        if let Walk::Done { name, applied } = &walked {
-            let change = Change::new(name, self.now.get(), &self.book.borrow(), applied);
-            let slips = self.history.borrow_mut().take_slips();
-            self.keeper.save(change.beside(slips, Durability::Relaxed));
-        }
+        let (name, applied) = match &walked {
+            Walk::Done { name, applied } => (name.as_str(), applied.clone()),
+            _ => ("", Applied::nothing()),
+        };
+        let change = Change::new(name, self.now.get(), &self.book.borrow(), &applied);
+        let slips = self.history.borrow_mut().take_slips();
+        self.keeper.save(change.beside(slips, Durability::Relaxed));
         walked
     }
 

@@ -71,6 +71,43 @@ fn a_field_that_another_tab_changed_since_stays_and_a_sentence_says_so() {
 }
 
 #[test]
+fn what_undo_went_past_is_not_tried_again_when_the_book_opens() {
+    let storage = storage();
+    let (mine, theirs) = (Tab::open(&storage, 1), Tab::open(&storage, 2));
+    mine.apply("Price of Mint", &price_of(MINT, "9"));
+    mine.price("31");
+    storage.run();
+    theirs.hear(&storage);
+    theirs.price("35");
+    storage.run();
+    mine.hear(&storage);
+    let changed = storage.row(ID, "ingredient:1");
+    assert!(matches!(mine.undo(), Walk::Refused { .. }));
+    storage.run();
+    assert_eq!(storage.row(ID, "ingredient:1"), changed, "the book is as it was");
+    assert!(matches!(mine.keeper.saving(), Saving::Saved { .. }));
+    drop(mine);
+    let mine = Tab::open(&storage, 3);
+    // The other tab's own step can be taken back; then the next is that of Mint.
+    assert_eq!(done(&mine.undo()), "Price of Carrots");
+    assert_eq!(done(&mine.undo()), "Price of Mint");
+}
+
+#[test]
+fn what_another_tab_did_as_well_is_no_step_when_the_book_opens() {
+    let storage = storage();
+    Tab::open(&storage, 1).price("31");
+    storage.run();
+    let (left, right) = (Tab::open(&storage, 2), Tab::open(&storage, 3));
+    done(&left.undo());
+    storage.run();
+    right.hear(&storage);
+    assert_eq!(right.undo(), Walk::Already { name: "Price of Carrots".into() });
+    storage.run();
+    assert_eq!(Tab::open(&storage, 4).undo(), Walk::Nothing);
+}
+
+#[test]
 fn a_field_changed_since_is_not_done_again() {
     let storage = storage();
     let (mine, theirs) = (Tab::open(&storage, 1), Tab::open(&storage, 2));
