@@ -236,20 +236,20 @@ impl AppState {
     /// Computes anew what was touched, and has it saved with its step.
     fn keep(self, name: &str, applied: Applied, session: Option<Session>, durability: Durability) {
         self.recompute(name, &applied, session);
-        let slips = self.history.write_untracked().take_slips();
-        self.keep.with_value(|keep| {
-            if let Some(keep) = keep {
-                self.book.with_untracked(|book| keep(name, book, &applied, slips, durability));
-            }
-        });
+        self.hand_over(name, &applied, durability);
     }
 
     /// Has steps saved that changed nothing that is to be saved.
     fn keep_steps(self, name: &str) {
+        self.hand_over(name, &Applied::nothing(), Durability::Relaxed);
+    }
+
+    fn hand_over(self, name: &str, applied: &Applied, durability: Durability) {
         let slips = self.history.write_untracked().take_slips();
-        let nothing = Applied::nothing();
-        self.book.with_untracked(|book| {
-            self.keep.with_value(|keep| keep(name, book, &nothing, slips, Durability::Relaxed));
+        self.keep.with_value(|keep| {
+            if let Some(keep) = keep {
+                self.book.with_untracked(|book| keep(name, book, applied, slips, durability));
+            }
         });
     }
 
