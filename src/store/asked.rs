@@ -1,6 +1,8 @@
 //! Questions about what was typed, kept on this device until they are answered.
 
-use super::first_paint::{get, set};
+use gloo_storage::{LocalStorage, Storage};
+
+use super::first_paint::{get, set, there};
 use crate::book::BookId;
 use crate::jump::{Question, Questions};
 
@@ -16,6 +18,13 @@ fn kept(book: BookId) -> Questions {
 /// The open question at a place in a book.
 pub fn question(book: BookId, place: &str) -> Option<Question> {
     kept(book).at(place)
+}
+
+/// Forgets every question about a book.
+pub fn forget(book: BookId) {
+    if there() {
+        LocalStorage::delete(key(book));
+    }
 }
 
 /// Keeps the question at a place in a book, or takes it away.

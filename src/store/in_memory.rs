@@ -36,6 +36,7 @@ struct Inner {
     tasks: RefCell<Vec<Task>>,
     notes: RefCell<BTreeMap<String, Note>>,
     no_room_for_notes: Cell<bool>,
+    no_list: RefCell<Option<Fault>>,
     tabs: Cell<usize>,
 }
 
@@ -83,6 +84,11 @@ impl InMemory {
     /// Leaves a note, as a tab that is gone.
     pub fn set_note(&self, book: BookId, texts: Vec<String>) {
         self.inner.notes.borrow_mut().insert("0".into(), Note { book, texts, open: false });
+    }
+
+    /// From now on books are not listed, for this reason; or are again.
+    pub fn list_fails(&self, fault: Option<Fault>) {
+        self.inner.no_list.replace(fault);
     }
 
     /// From now on there is no room for notes.
@@ -148,7 +154,9 @@ impl InMemory {
 
 impl Backing for InMemory {
     async fn entries(&self) -> Result<Vec<String>, Fault> {
-        Ok(self.inner.entries.borrow().values().cloned().collect())
+        turn().await;
+        let entries = self.inner.entries.borrow().values().cloned().collect();
+        self.inner.no_list.borrow().clone().map_or(Ok(entries), Err)
     }
 
     async fn book(&self, id: BookId, after: u64) -> Result<StoredBook, Fault> {

@@ -14,7 +14,6 @@ use super::today::today;
 use crate::app::copies::{self, Copies, DeviceFile, Standing};
 use crate::app::history::Step;
 use crate::app::restore_points;
-use crate::exchange;
 use crate::store::{Backing, Drawer, Saving};
 use crate::words;
 
@@ -141,10 +140,8 @@ fn write_soon(library: Library, state: AppState, turn: StoredValue<u64>) {
     };
     set_timeout(
         move || {
-            if turn.try_get_value() == Some(mine)
-                && let Some(text) = state.book.try_with_untracked(exchange::write)
-            {
-                device_file::write(library, text);
+            if turn.try_get_value() == Some(mine) {
+                device_file::write(library, state);
             }
         },
         SOON,

@@ -43,16 +43,17 @@ pub fn choose(library: Library, state: AppState) {
                 let name = name_of(&handle);
                 match shelf.backing().keep_handle(id, DEVICE_FILE, &handle).await {
                     Ok(()) => {
-                        stands(library, DeviceFile::On { name, written: None });
-                        write(library, state.book.with_untracked(exchange::write));
+                        stands(library, id, DeviceFile::On { name, written: None });
+                        write(library, state);
                     }
-                    Err(_) => stands(library, DeviceFile::Failed { name, kind: String::new() }),
+                    Err(_) => stands(library, id, DeviceFile::Failed { name, kind: String::new() }),
                 }
             }
             // The person chose none.
             Err(error) if kind(&error) == "AbortError" => {}
             Err(error) => {
-                stands(library, DeviceFile::Failed { name: state.book.with_untracked(copy_name), kind: kind(&error) });
+                let name = state.book.try_with_untracked(copy_name).unwrap_or_default();
+                stands(library, id, DeviceFile::Failed { name, kind: kind(&error) });
             }
         }
     });
@@ -66,38 +67,47 @@ pub fn allow(library: Library, state: AppState) {
         if let Ok(granted) = answer(&handle, "requestPermission", &to_write()).await
             && granted == "granted"
         {
-            stands(library, DeviceFile::On { name: name_of(&handle), written: None });
-            write(library, state.book.with_untracked(exchange::write));
+            stands(library, id, DeviceFile::On { name: name_of(&handle), written: None });
+            write(library, state);
         }
     });
 }
 
 /// Writes to the file no more. The file stays as it is.
 pub fn stop(library: Library) {
-    stands(library, DeviceFile::Off);
+    let (Some(shelf), Some(id)) = (library.shelf(), library.open_book()) else { return };
+    stands(library, id, DeviceFile::Off);
     spawn_local(async move {
-        if let (Some(shelf), Some(id)) = (library.shelf(), library.open_book()) {
-            // Where that fails the file is asked about when the book is opened again.
-            let _ = shelf.backing().file(&[no_device_file(id)]).await;
-        }
+        // Where that fails the file is asked about when the book is opened again.
+        let _ = shelf.backing().file(&[no_device_file(id)]).await;
     });
 }
 
 /// Writes the open book to the file, where there is one.
-pub fn write(library: Library, text: String) {
+pub fn write(library: Library, state: AppState) {
     let name = match library.copies.with_untracked(|copies| copies.file.clone()) {
         DeviceFile::On { name, .. } | DeviceFile::Failed { name, .. } => name,
         DeviceFile::None | DeviceFile::Off | DeviceFile::AskAgain(_) => return,
     };
+    let Some(id) = library.open_book() else { return };
+    let Some(text) = state.book.try_with_untracked(exchange::write) else { return };
     spawn_local(async move {
-        let Some(id) = library.open_book() else { return };
         let Some(handle) = kept(library, id).await else { return };
-        match write_to(&handle, &text).await {
-            Ok(()) => {
-                stands(library, DeviceFile::On { name, written: Some(now()) });
-                library.note_copy();
-            }
-            Err(error) => stands(library, DeviceFile::Failed { name, kind: kind(&error) }),
+        let written = write_to(&handle, &text).await;
+        if written.is_ok() {
+            library.note_copy_of(id);
+        }
+        // It may have been stopped meanwhile.
+        let off = library.copies.with_untracked(|copies| copies.file == DeviceFile::Off);
+        if !off {
+            stands(
+                library,
+                id,
+                match written {
+                    Ok(()) => DeviceFile::On { name, written: Some(now()) },
+                    Err(error) => DeviceFile::Failed { name, kind: kind(&error) },
+                },
+            );
         }
     });
 }
@@ -119,8 +129,11 @@ async fn kept(library: Library, book: BookId) -> Option<JsValue> {
     library.shelf()?.backing().handle(book, DEVICE_FILE).await.ok().flatten()
 }
 
-fn stands(library: Library, file: DeviceFile) {
-    library.copies.update(|copies| copies.file = file);
+/// How it stands with the file of a book, while that is the open one.
+fn stands(library: Library, book: BookId, file: DeviceFile) {
+    if library.open_book() == Some(book) {
+        library.copies.update(|copies| copies.file = file);
+    }
 }
 
 async fn answer(of: &JsValue, name: &str, with: &JsValue) -> Result<JsValue, JsValue> {

@@ -84,10 +84,10 @@ fn offer(name: &str, kind: &str, text: &str) -> Result<(), JsValue> {
     Ok(())
 }
 
-/// Offers a whole book as a file.
-pub fn save_book_file(book: &Book) {
+/// Offers a whole book as a file. Whether the browser took it.
+pub fn save_book_file(book: &Book) -> bool {
     let name = format!("{}.brimwright.json", file_name(book));
-    save_text(&name, "application/json", &exchange::write(book));
+    offer(&name, "application/json", &exchange::write(book)).is_ok()
 }
 
 /// The book's name as a file may be called.

@@ -22,7 +22,7 @@ use crate::app::restore_points::{Moment, Why};
 use crate::app::route::Route;
 use crate::book::{Book, BookId};
 use crate::measure::Date;
-use crate::store::{Backing, Fault, IndexedDb, Listed, Saving, Shelf, cache_note, first_paint};
+use crate::store::{Backing, Fault, IndexedDb, Listed, Saving, Shelf, asked, cache_note, first_paint, this_tab};
 
 pub use core::{Phase, Way};
 
@@ -198,18 +198,23 @@ impl Library {
         }
     }
 
-    /// Saves the open book as a file, and notes that.
+    /// Saves the open book as a file, and notes that where the browser took it.
     pub fn save_copy(self, state: AppState) {
-        state.book.with_untracked(save_book_file);
-        self.note_copy();
+        if state.book.with_untracked(save_book_file)
+            && let Some(id) = self.open_book()
+        {
+            self.note_copy_of(id);
+        }
     }
 
-    /// Notes that a copy of the open book was saved now.
-    pub fn note_copy(self) {
+    /// Notes that a copy of a book was saved now.
+    pub fn note_copy_of(self, id: BookId) {
         let at = Moment { millis: now(), day: today() };
-        self.copies.update(|copies| copies.last = Some(at));
+        if self.open_book() == Some(id) {
+            self.copies.update(|copies| copies.last = Some(at));
+        }
         spawn_local(async move {
-            if let (Some(shelf), Some(id)) = (self.shelf(), self.open_book()) {
+            if let Some(shelf) = self.shelf() {
                 // Where this cannot be noted, the copy counts until the book is opened again.
                 let _ = shelf.backing().file(&[copies::note(id, at)]).await;
             }
@@ -222,7 +227,7 @@ impl Library {
         let warn = Closure::<dyn Fn(web_sys::Event)>::new(|event: web_sys::Event| event.prevent_default());
         let warn = warn.into_js_value();
         Effect::new(move |warned: Option<bool>| {
-            let risk = self.saving.with(Saving::at_risk) && matches!(self.phase.get(), Phase::Open(_));
+            let risk = self.saving.with(Saving::at_risk) && self.phase.with(|phase| *phase != Phase::Choosing);
             if risk != warned.unwrap_or_default() {
                 let warn = warn.unchecked_ref();
                 // A listener can always be added and removed.
@@ -315,6 +320,11 @@ impl Device for Browser {
         if first_paint::note_books(text) {
             cache_note::note(text.to_string());
         }
+    }
+
+    fn forget(&self, book: BookId) {
+        asked::forget(book);
+        this_tab::note_unfinished(book, &[]);
     }
 
     fn recall_books(&self) {

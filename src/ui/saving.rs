@@ -174,6 +174,7 @@ pub fn Stuck(
             {when(move || armed.get() && later.parts().is_none(), waiting)}
             {before_deleting(move || armed.get() && later.parts().is_some(), delete, armed)}
             {trouble(move || library.refused.get())}
+            {without_a_copy(library)}
             {live(move || match (wanted.get(), later.parts()) {
                 (true, Some(parts)) => (parts.ways_back)(for_repair.clone()),
                 (true, None) => waiting(),
@@ -225,6 +226,28 @@ pub fn before_deleting(
         }
         .into_any()
     })
+}
+
+/// Deletes for good the book that there is no room to keep a copy of, where the person wants that.
+pub fn without_a_copy(library: Library) -> AnyView {
+    when(
+        move || library.kept.with(|kept| kept.no_room_to_delete.is_some()),
+        move || {
+            let for_good = move || {
+                if let Some(id) = library.kept.with_untracked(|kept| kept.no_room_to_delete) {
+                    library.go(Way::DeleteForGood(id));
+                }
+            };
+            view! {
+                <p class="actions">
+                    <button class="button" on:click=press(for_good)>
+                        "Delete without a copy"
+                    </button>
+                </p>
+            }
+            .into_any()
+        },
+    )
 }
 
 /// Loads the page anew: the books are opened from the beginning.

@@ -30,6 +30,12 @@ pub fn midnight() -> u64 {
     js_sys::Date::new_with_year_month_day(year, month, day).get_time().max(0.0) as u64
 }
 
+/// A day and time, from milliseconds since 1970, in words that hold on other days too.
+pub fn day_and_time(at: u64) -> String {
+    let then = js_sys::Date::new(&(at as f64).into());
+    words::steps::day_and_time(day_of(&then), then.get_hours(), then.get_minutes())
+}
+
 /// When something was done, from milliseconds since 1970, in words as of today.
 pub fn moment(at: u64) -> String {
     let then = js_sys::Date::new(&(at as f64).into());

@@ -23,6 +23,11 @@ pub fn moment(on: Date, hour: u32, minute: u32, today: Date) -> String {
     }
 }
 
+/// A day and time that hold on other days too: "23 Nov 2026 17:05".
+pub fn day_and_time(on: Date, hour: u32, minute: u32) -> String {
+    format!("{} {hour}:{minute:02}", day(on))
+}
+
 /// What a step was done to, where its name does not say so already: "Orchard Green, Bottle".
 pub fn of(name: &str, of: Option<Key>, book: &Book) -> String {
     let called = match of {

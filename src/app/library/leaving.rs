@@ -42,7 +42,7 @@ impl<B: Backing> Library<B> {
     /// Goes the way that waits, though something is lost.
     pub fn leave_anyway(&self) {
         if let Some(way) = self.inner.way.take() {
-            self.set_off(way);
+            self.set_off(way, true);
         }
     }
 
@@ -63,20 +63,30 @@ impl<B: Backing> Library<B> {
         if !self.at_risk()
             && let Some(way) = self.inner.way.take()
         {
-            self.set_off(way);
+            self.set_off(way, false);
         }
     }
 
-    fn set_off(&self, way: Way) {
+    /// Whether the person is asked before this way after all, since something is not saved.
+    pub(super) fn asks_again(&self, way: Way) -> bool {
+        let at_risk = self.at_risk();
+        if at_risk {
+            self.inner.way.replace(Some(way));
+            self.inner.device.show();
+        }
+        at_risk
+    }
+
+    fn set_off(&self, way: Way, anyway: bool) {
         match way {
             Way::Close if self.inner.unkept.get() => {
                 self.leave_seat();
                 self.set_phase(Phase::Choosing);
             }
             Way::Add(book) if self.inner.unkept.get() => self.add_unkept(*book),
-            Way::Close => self.spawn(|library| async move { library.close_now().await }),
-            Way::Open(id) => self.spawn(move |library| async move { library.open_now(id).await }),
-            Way::Add(book) => self.spawn(move |library| async move { library.add_now(*book).await }),
+            Way::Close => self.spawn(move |library| async move { library.close_now(anyway).await }),
+            Way::Open(id) => self.spawn(move |library| async move { library.open_now(id, anyway).await }),
+            Way::Add(book) => self.spawn(move |library| async move { library.add_now(*book, anyway).await }),
             Way::Delete(id) => self.delete(id, false),
             Way::DeleteForGood(id) => self.delete(id, true),
             Way::Update => self.inner.device.update(),

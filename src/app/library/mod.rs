@@ -62,6 +62,8 @@ pub trait Device {
     fn noted_books(&self) -> Option<String>;
     /// Notes the books there should be.
     fn note_books(&self, text: &str);
+    /// Forgets what is kept of a book outside the storage, since it was deleted for good.
+    fn forget(&self, book: BookId);
     /// Looks for that note where it takes a while to look: [`Library::recalled`] is told.
     fn recall_books(&self);
     /// Shows anew what the library has to show.
@@ -322,7 +324,7 @@ impl<B: Backing> Library<B> {
 
     /// Keeps `book`, which is stored no more, as a new one.
     pub fn keep_as_new(&self, book: Book) {
-        self.spawn(|library| async move { library.add_now(book).await });
+        self.spawn(|library| async move { library.add_now(book, true).await });
     }
 
     /// Takes in what happened outside this tab.
@@ -333,7 +335,7 @@ impl<B: Backing> Library<B> {
                 self.inner.heard.borrow_mut().insert(book, revision);
                 match open == Phase::Open(book) {
                     true => self.with_keeper(|keeper| keeper.heard(revision)),
-                    false => self.spawn(|library| async move { library.list().await }),
+                    false => self.spawn(|library| async move { library.list_again().await }),
                 }
             }
             Notice::Deleted { book } => {
@@ -342,7 +344,7 @@ impl<B: Backing> Library<B> {
                 if open == Phase::Open(book) {
                     self.with_keeper(|keeper| keeper.heard_deleted());
                 }
-                self.spawn(|library| async move { library.list().await });
+                self.spawn(|library| async move { library.list_again().await });
             }
             Notice::NewerVersionOpen => match open {
                 Phase::Open(_) => self.with_keeper(|keeper| keeper.halt(Fault::NewerVersionOpen)),
@@ -411,7 +413,7 @@ impl<B: Backing> Library<B> {
     }
 
     async fn choose_or_open(&self) {
-        self.list().await;
+        self.list_again().await;
         if matches!(self.phase(), Phase::Stuck(_)) {
             return;
         }
@@ -428,27 +430,40 @@ impl<B: Backing> Library<B> {
             last.or_else(|| ids().next().filter(|_| books.len() == 1))
         };
         match last {
-            Some(id) => self.open_now(id).await,
+            Some(id) => self.open_now(id, true).await,
             None => self.set_phase(Phase::Choosing),
         }
     }
 
-    async fn list(&self) {
-        let Some(shelf) = self.inner.shelf.borrow().clone() else { return };
-        match shelf.books().await {
-            Ok(books) => {
-                self.inner.books.replace(books);
-                self.note_more();
-                self.inner.device.show();
-            }
-            Err(fault) => self.set_phase(Phase::Stuck(fault)),
+    async fn list(&self) -> Result<(), Fault> {
+        let Some(shelf) = self.inner.shelf.borrow().clone() else { return Ok(()) };
+        let books = shelf.books().await?;
+        self.inner.books.replace(books);
+        self.note_more();
+        self.inner.device.show();
+        Ok(())
+    }
+
+    /// Lists the books anew. Where that fails, an open book stays on the screen.
+    async fn list_again(&self) {
+        if let Err(fault) = self.list().await
+            && !matches!(self.phase(), Phase::Open(_))
+        {
+            self.set_phase(Phase::Stuck(fault));
         }
     }
 
-    async fn open_now(&self, id: BookId) {
+    /// Opens a book in place of the open one; `anyway` where the person knows what is lost.
+    async fn open_now(&self, id: BookId, anyway: bool) {
         let Some(shelf) = self.inner.shelf.borrow().clone() else { return };
         match shelf.open(id).await {
+            // Something may have been typed while it was read.
+            Ok(_) if !anyway && self.asks_again(Way::Open(id)) => {}
             Ok((book, opened)) => {
+                // One that was just brought back is not on the list yet.
+                if self.inner.books.borrow().iter().all(|listed| listed.id() != Some(id)) {
+                    self.list_again().await;
+                }
                 self.note_listed();
                 self.inner.device.note_open(Some(id));
                 self.put_up(id, book, Some(opened));
@@ -483,21 +498,27 @@ impl<B: Backing> Library<B> {
         self.inner.refused.replace(None);
     }
 
-    async fn close_now(&self) {
+    async fn close_now(&self, anyway: bool) {
+        let listed = self.list().await;
+        // Something may have been typed while they were listed.
+        if !anyway && self.asks_again(Way::Close) {
+            return;
+        }
         self.leave_seat();
-        self.list().await;
         self.inner.device.note_open(None);
-        self.set_phase(Phase::Choosing);
+        self.set_phase(listed.map_or_else(Phase::Stuck, |()| Phase::Choosing));
     }
 
-    async fn add_now(&self, book: Book) {
+    async fn add_now(&self, book: Book, anyway: bool) {
         let id = BookId::from_random(self.inner.device.random());
         let Some(shelf) = self.inner.shelf.borrow().clone() else { return };
         match shelf.create(id, &book, self.inner.device.now()).await {
             Ok(()) => {
-                self.list().await;
-                self.inner.device.go_to_start();
-                self.open_now(id).await;
+                self.list_again().await;
+                if anyway || !self.asks_again(Way::Open(id)) {
+                    self.inner.device.go_to_start();
+                    self.open_now(id, anyway).await;
+                }
             }
             Err(fault) => {
                 self.refuse(words::keeping::not_added(&book.settings().name, &fault), fault == Fault::Full);

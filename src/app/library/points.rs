@@ -54,7 +54,7 @@ impl<B: Backing> Library<B> {
     pub(super) fn keep_points(&self) {
         let desk = self.inner.desk.borrow().clone();
         if let Some(desk) = desk {
-            self.with_points(|points| points.saved(|| desk.book()));
+            self.with_points(|points| points.saved(self.moment(), || desk.book()));
         }
     }
 
@@ -100,12 +100,15 @@ impl<B: Backing> Library<B> {
         match deleted {
             Ok(()) | Err(Fault::Gone) => {
                 self.forget_noted(id);
+                if for_good {
+                    self.inner.device.forget(id);
+                }
                 // A book that was deleted before leaves the books as they were, but not its points.
                 self.inner.points_tried.set(self.points_tried().wrapping_add(1));
                 self.inner.no_room_to_delete.set(None);
                 match self.phase() {
-                    Phase::Open(open) if open != id => self.list().await,
-                    _ => self.close_now().await,
+                    Phase::Open(open) if open != id => self.list_again().await,
+                    _ => self.close_now(true).await,
                 }
             }
             Err(fault) => {

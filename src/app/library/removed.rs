@@ -103,7 +103,10 @@ impl<B: Backing> Library<B> {
         let Some(shelf) = self.shelf() else { return };
         let name = self.noted().into_iter().find(|book| book.id == id).map(|book| book.name);
         let deleted = was_deleted(shelf.backing(), id).await == Ok(true);
-        self.close_now().await;
+        // An open book with something to lose stays.
+        if !self.at_risk() {
+            self.close_now(true).await;
+        }
         match deleted {
             true => self.refuse(words::restore_points::DELETED_ELSEWHERE.to_string(), false),
             false => self.set_removed(vec![name.unwrap_or_default()]),

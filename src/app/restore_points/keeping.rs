@@ -10,6 +10,12 @@ use crate::exchange::{self, BookFileError};
 use crate::measure::Date;
 use crate::store::{Backing, Drawer, Fault, Listed, Shelf, Slip};
 
+/// How long nothing is tried after a try that failed, in milliseconds.
+const REST: u64 = 10_000;
+
+/// How many points wait at most.
+const MOST_WAITING: usize = 4;
+
 /// The restore points of an open book: what is to be kept waits here until the edit after it is
 /// saved, so that no edit waits for a point. Its clones are the same.
 pub struct Points<B> {
@@ -23,6 +29,9 @@ struct Inner<B> {
     seen: Cell<Option<Date>>,
     waiting: RefCell<Vec<Waiting>>,
     busy: Cell<bool>,
+    /// Whether the last try failed, and until when none is made then.
+    failed: Cell<bool>,
+    rests_until: Cell<u64>,
     told: Box<Told>,
 }
 
@@ -57,6 +66,8 @@ impl<B: Backing> Points<B> {
             seen: Cell::new(None),
             waiting: RefCell::default(),
             busy: Cell::new(false),
+            failed: Cell::new(false),
+            rests_until: Cell::new(0),
             told: Box::new(told),
         };
         Points { inner: Rc::new(inner) }
@@ -84,6 +95,10 @@ impl<B: Backing> Points<B> {
         // Of changes that are joined one after the other, the book before the first is wanted.
         if why != Why::Merge || waiting.iter().all(|earlier| earlier.why != why) {
             waiting.push(Waiting { why, at, salt, held: Held::Book(Box::new(before)) });
+            // The first is perhaps on its way.
+            if waiting.len() > MOST_WAITING {
+                waiting.remove(1);
+            }
         }
     }
 
@@ -92,8 +107,9 @@ impl<B: Backing> Points<B> {
         self.inner.waiting.borrow_mut().pop();
     }
 
-    /// Everything is saved, and `book` is the open one: what waits is kept now.
-    pub fn saved(&self, book: impl Fn() -> Book) {
+    /// Everything is saved at `now`, and `book` is the open one: what waits is kept now. On a device
+    /// that took none a moment ago nothing is tried: a point is a whole book.
+    pub fn saved(&self, now: Moment, book: impl Fn() -> Book) {
         for waiting in self.inner.waiting.borrow_mut().iter_mut() {
             if let Held::Was(records) = &waiting.held {
                 let mut before = book();
@@ -104,7 +120,11 @@ impl<B: Backing> Points<B> {
                 waiting.held = Held::Book(Box::new(before));
             }
         }
-        if self.inner.waiting.borrow().is_empty() || self.inner.busy.replace(true) {
+        if self.inner.failed.take() {
+            self.inner.rests_until.set(now.millis.saturating_add(REST));
+        }
+        let rests = now.millis < self.inner.rests_until.get();
+        if rests || self.inner.waiting.borrow().is_empty() || self.inner.busy.replace(true) {
             return;
         }
         let inner = Rc::clone(&self.inner);
@@ -119,6 +139,7 @@ impl<B: Backing> Inner<B> {
             let made = make(&self.backing, self.book, &first).await;
             (self.told)(made.as_ref().err().map(|fault| (first.why, fault.clone())));
             if made.is_err() {
+                self.failed.set(true);
                 break;
             }
             self.waiting.borrow_mut().remove(0);
@@ -262,5 +283,8 @@ pub enum BringBackError {
 pub async fn bring_back<B: Backing>(shelf: &Shelf<B>, point: &Point, now: u64) -> Result<(), BringBackError> {
     let text = copy_of(shelf.backing(), point).await.map_err(BringBackError::Stored)?;
     let book = exchange::read(text).map_err(BringBackError::NotWhole)?;
-    shelf.create(point.book, &book, now).await.map_err(BringBackError::Stored)
+    shelf.create(point.book, &book, now).await.map_err(BringBackError::Stored)?;
+    // What it holds is on the shelf again. Where it cannot go, it goes with its time.
+    let _ = shelf.backing().file(&point.thrown_away()).await;
+    Ok(())
 }

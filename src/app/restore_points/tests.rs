@@ -1,6 +1,6 @@
 //! Restore points, on a storage that fails as told.
 
-use std::cell::RefCell;
+use std::cell::{Cell, RefCell};
 use std::future::Future;
 use std::rc::Rc;
 
@@ -67,6 +67,7 @@ struct Tab {
     keeper: Keeper<InMemory>,
     points: Points<InMemory>,
     failed: Rc<RefCell<Option<(Why, Fault)>>>,
+    now: Rc<Cell<u64>>,
 }
 
 impl Tab {
@@ -77,19 +78,22 @@ impl Tab {
         let failed = Rc::new(RefCell::new(None));
         let tell = Rc::clone(&failed);
         let points = Points::new(storage.clone(), ID, move |fault| drop(tell.replace(fault)));
+        let now = Rc::new(Cell::new(0));
+        let clock = Rc::clone(&now);
         let (keeping, pointing, reading, taking) =
             (points.clone(), Rc::clone(&book), Rc::clone(&book), Rc::clone(&book));
         let hooks = Hooks {
             saving: Box::new(move |saving| {
                 if let Saving::Saved { .. } = saving {
-                    keeping.saved(|| pointing.borrow().clone());
+                    let moment = Moment { millis: clock.get(), ..at(0) };
+                    keeping.saved(moment, || pointing.borrow().clone());
                 }
             }),
             book: Box::new(move || reading.borrow().clone()),
             follow: Box::new(move |edit| taking.borrow_mut().apply(edit).map(|_| ())),
             give_up: Box::new(|_, _| Ok(())),
         };
-        Tab { book, keeper: opened.keep(hooks), points, failed }
+        Tab { book, keeper: opened.keep(hooks), points, failed, now }
     }
 
     fn edit(&self, days: i32, edit: &Edit) {
@@ -240,8 +244,16 @@ fn without_room_for_a_point_the_edit_is_saved_and_it_is_told() {
     assert!(matches!(tab.keeper.saving(), Saving::Saved { revision: 2 }));
     assert_eq!(*tab.failed.borrow(), Some((Why::FirstChange, Fault::Full)));
     assert_eq!(held(&storage, ID), []);
-    // It is tried again after the next edit, with the book that it is to hold.
-    tab.edit(0, &put("Quince"));
+    // No edit of the next ten seconds tries again: a point is a whole book.
+    for (seconds, name) in [(0, "Quince"), (9, "Lime")] {
+        tab.now.set(seconds * 1000);
+        tab.edit(0, &put(name));
+        storage.run();
+        assert_eq!(*tab.failed.borrow(), Some((Why::FirstChange, Fault::Full)), "{seconds}");
+    }
+    // Then it is tried again after an edit, with the book that it is to hold.
+    tab.now.set(10_000);
+    tab.edit(0, &put("Mint"));
     storage.run();
     assert_eq!(*tab.failed.borrow(), None);
     assert_eq!(held(&storage, ID), [(Why::FirstChange, "Apple".into())]);
@@ -313,7 +325,7 @@ fn a_deleted_book_comes_back_whole_byte_for_byte() {
     let (book, _) = run(&storage, |shelf| async move { shelf.open(ID).await }).unwrap();
     assert_eq!(exchange::write(&book), before);
     assert!(deleted(&storage, 0).is_empty(), "what is there is not deleted");
-    assert_eq!(held(&storage, ID), [(Why::Deletion, "Apple".into())], "and can be gone back to");
+    assert_eq!(held(&storage, ID), [], "and its earlier points age as those of any book on the shelf");
 }
 
 #[test]

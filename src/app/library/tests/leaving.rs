@@ -1,4 +1,5 @@
 use super::*;
+use crate::book::Settings;
 use crate::words;
 
 /// A tab with a change that could not be saved.
@@ -144,4 +145,56 @@ fn t02_what_a_tab_left_is_not_called_saved_before_it_is() {
     tab.library.leave_anyway();
     tab.run();
     assert_eq!(shop.storage.notes(), [[""; 0]; 0]);
+}
+
+#[test]
+fn a_list_that_cannot_be_read_leaves_the_open_book_on_the_screen() {
+    let shop = Shop::new();
+    let tab = shop.tab();
+    tab.start_empty();
+    let (open, other) = (tab.open().expect("a book is open"), BookId::from_random(77));
+    shop.storage.list_fails(Some(Fault::NewerVersionOpen));
+    fill(&shop.storage);
+    tab.put(ingredient(1, "Pear"));
+    tab.hears(Notice::Saved { book: other, revision: 1 });
+    tab.hears(Notice::Deleted { book: other });
+    assert_eq!((tab.open(), tab.library.at_risk()), (Some(open), true));
+    // It stands in the way once no book is open.
+    tab.go(Way::Close);
+    tab.library.leave_anyway();
+    tab.run();
+    assert_eq!(tab.library.phase(), Phase::Stuck(Fault::NewerVersionOpen));
+}
+
+#[test]
+fn what_is_typed_while_a_book_is_left_is_saved_or_asked_about() {
+    let ways = |other| [Way::Close, Way::Open(other), Way::Add(Box::new(Book::new(Settings::new("Bridge bar"))))];
+    for place in 0..3 {
+        for full in [false, true] {
+            let shop = Shop::new();
+            let tab = shop.tab();
+            tab.start_empty();
+            let other = tab.open().expect("a book is open");
+            tab.start_empty();
+            let open = tab.open().expect("a book is open");
+            let way = ways(other)[place].clone();
+            tab.library.go(way);
+            // It is on its way; the book is still on the screen.
+            shop.storage.run_turns(1);
+            assert_eq!(tab.open(), Some(open), "{place}");
+            if full {
+                fill(&shop.storage);
+            }
+            tab.does("An edit", &Edit::Put(ingredient(1, "Pear")));
+            tab.run();
+            if full {
+                assert_eq!((tab.open(), tab.library.leaving().is_some()), (Some(open), true), "{place}");
+                tab.library.stay();
+                tab.library.retry();
+                tab.run();
+            }
+            tab.go(Way::Open(open));
+            assert_eq!(tab.book().name(ingredient_key(1)), "Pear", "{place} {full}");
+        }
+    }
 }

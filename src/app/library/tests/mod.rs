@@ -25,6 +25,7 @@ struct Phone {
     updated: Cell<bool>,
     noted: RefCell<Option<String>>,
     asked_to_recall: Cell<bool>,
+    forgotten: RefCell<Vec<BookId>>,
 }
 
 impl Device for Phone {
@@ -34,6 +35,10 @@ impl Device for Phone {
 
     fn note_open(&self, book: Option<BookId>) {
         self.remembered.set(Remembered { open_book: book, ..self.remembered.get() });
+    }
+
+    fn forget(&self, book: BookId) {
+        self.forgotten.borrow_mut().push(book);
     }
 
     fn note_revision(&self, _: u64) {

@@ -1,7 +1,9 @@
 //! Books that the browser removed, told apart from a first start and from deleted ones.
 
 use super::*;
+use crate::app::restore_points::{bring_back, deleted_books};
 use crate::book::Settings;
+use crate::store::Shelf;
 
 fn add(tab: &Tab, name: &str) {
     tab.go(Way::Add(Box::new(Book::new(Settings::new(name)))));
@@ -213,4 +215,34 @@ fn the_first_change_and_changes_joined_from_two_tabs_leave_points() {
     shop.storage.run();
     let whys: Vec<Why> = done.take().expect("points").iter().map(|point| point.why).collect();
     assert_eq!(whys, [Why::Merge, Why::FirstChange]);
+}
+
+#[test]
+fn a_book_brought_back_is_noted_and_listed() {
+    let shop = Shop::new();
+    let tab = shop.tab();
+    add(&tab, "Corner bar");
+    let id = tab.open().expect("a book is open");
+    tab.go(Way::Delete(id));
+    assert_eq!((listed(&tab), shop.phone.forgotten.take()), (Vec::new(), Vec::new()));
+    let shelf = Shelf::new(shop.storage.clone());
+    shop.storage.spawn(async move {
+        let deleted = deleted_books(&shelf, Date::FIRST).await.expect("a list");
+        bring_back(&shelf, &deleted[0], NOON).await.expect("a book");
+    });
+    shop.storage.run();
+    tab.go(Way::Open(id));
+    assert_eq!(listed(&tab), ["Corner bar"]);
+    shop.storage.evict();
+    assert_eq!(shop.tab().library.removed(), ["Corner bar"]);
+}
+
+#[test]
+fn of_a_book_deleted_for_good_nothing_is_kept_outside_the_storage_either() {
+    let shop = Shop::new();
+    let tab = shop.tab();
+    add(&tab, "Corner bar");
+    let id = tab.open().expect("a book is open");
+    tab.go(Way::DeleteForGood(id));
+    assert_eq!(shop.phone.forgotten.take(), [id]);
 }

@@ -15,7 +15,7 @@ use crate::exchange;
 use crate::ui::library::{Library, Phase, Way};
 use crate::ui::live::{press, text, trouble, when};
 use crate::ui::parts::Section;
-use crate::ui::saving::before_deleting;
+use crate::ui::saving::{before_deleting, without_a_copy};
 use crate::ui::state::AppState;
 use crate::ui::welcome::Books;
 use crate::words;
@@ -44,24 +44,6 @@ pub fn BookPage() -> impl IntoView {
         },
     );
     let warning = before_deleting(move || armed.get(), delete, armed);
-    let no_room = when(
-        move || library.kept.with(|kept| kept.no_room_to_delete.is_some()),
-        move || {
-            let for_good = move || {
-                if let Some(id) = library.kept.with_untracked(|kept| kept.no_room_to_delete) {
-                    library.go(Way::DeleteForGood(id));
-                }
-            };
-            view! {
-                <p class="actions">
-                    <button class="button" on:click=press(for_good)>
-                        "Delete without a copy"
-                    </button>
-                </p>
-            }
-            .into_any()
-        },
-    );
     view! {
         <h1>{name}</h1>
         {invented}
@@ -87,7 +69,7 @@ pub fn BookPage() -> impl IntoView {
                 </button>
             </p>
             {warning}
-            {no_room}
+            {without_a_copy(library)}
             <deleted::DeletedBooks />
         </Section>
         <LockDevice />

@@ -12,7 +12,7 @@ use crate::ui::library::{Library, Phase};
 use crate::ui::live::{live, press, trouble};
 use crate::ui::parts::Section;
 use crate::ui::state::AppState;
-use crate::ui::today::moment;
+use crate::ui::today::{day_and_time, moment};
 use crate::words;
 
 /// A point that was chosen and waits for the person's word.
@@ -46,7 +46,7 @@ pub fn RestorePoints() -> impl IntoView {
             refused.set(copy.as_ref().err().cloned());
             chosen.set(copy.ok().map(|book| {
                 let preview = state.book.with_untracked(|open| preview(open, &book));
-                Chosen { when: moment(point.at.millis), book, preview }
+                Chosen { when: day_and_time(point.at.millis), book, preview }
             }));
         });
     };
@@ -62,11 +62,11 @@ pub fn RestorePoints() -> impl IntoView {
         if let Some(wanted) = chosen.get_untracked() {
             chosen.set(None);
             // What changed here since the preview counts too: the edit is made anew.
-            let edit = state.book.with_untracked(|open| preview(open, &wanted.book).edit);
-            if !wanted.preview.changes_nothing() {
+            let now = state.book.with_untracked(|open| preview(open, &wanted.book));
+            if !now.changes_nothing() {
                 library.before(Why::Restore);
             }
-            let done = state.apply_whole(&format!("Go back to {}", wanted.when), &edit);
+            let done = state.apply_whole(&format!("Go back to {}", wanted.when), &now.edit);
             if done.is_err() {
                 library.not_done();
             }
