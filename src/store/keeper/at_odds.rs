@@ -23,6 +23,8 @@ pub struct AtOdds {
     made: BTreeSet<Key>,
     /// One change after the other; a single one where it can be kept.
     steps: Vec<Change>,
+    /// Before which of the steps, from 0, what waited until now and came before them goes.
+    earlier: usize,
 }
 
 impl AtOdds {
@@ -39,9 +41,16 @@ impl AtOdds {
         // What belongs to a thing goes and comes back with it.
         let parts = users.filter(|(key, user)| belongs(*key, *user)).map(|(_, user)| user);
         let seen = screen.cut(about.iter().copied().chain(parts));
-        let mut item =
-            AtOdds { why, can_be_kept: true, seen, gone: Vec::new(), made: BTreeSet::new(), steps: Vec::new() };
-        item.join(change);
+        let mut item = AtOdds {
+            why,
+            can_be_kept: true,
+            seen,
+            gone: Vec::new(),
+            made: BTreeSet::new(),
+            steps: Vec::new(),
+            earlier: 0,
+        };
+        item.join_earlier(change);
         item
     }
 
@@ -72,6 +81,22 @@ impl AtOdds {
         self.can_be_kept && self.steps.iter().any(|step| step.is.keys().any(|key| about.contains(key)))
     }
 
+    /// What waits is carried over anew, from the first.
+    pub(super) fn rewind(&mut self) {
+        self.earlier = 0;
+    }
+
+    /// Takes in a change that waited until now: it came before those that are at odds already, and
+    /// after those that were taken in so before it.
+    pub(super) fn join_earlier(&mut self, change: Change) {
+        self.join(change);
+        if let Some(unordered) = self.steps.get_mut(self.earlier..) {
+            unordered.rotate_right(1);
+        }
+        self.earlier = self.earlier.saturating_add(1);
+    }
+
+    /// Takes in a change that came last.
     pub(super) fn join(&mut self, change: Change) {
         self.made.extend(change.was.iter().filter(|(_, was)| was.is_none()).map(|(key, _)| *key));
         self.steps.push(change);

@@ -111,6 +111,7 @@ impl Queue {
     pub(super) fn carry_over(&mut self, stored: Book, screen: &Book, then: Then) -> Book {
         let mut book = stored;
         let mut at_odds = std::mem::take(&mut self.at_odds);
+        at_odds.iter_mut().for_each(AtOdds::rewind);
         let mut waiting = std::mem::take(&mut self.waiting);
         while let Some(change) = waiting.pop_front() {
             match change.carried_over(&mut book) {
@@ -123,7 +124,7 @@ impl Queue {
                             self.take_in(carried);
                             waiting.clear();
                         }
-                        Err(_) => set_aside(&mut at_odds, change, why, screen),
+                        Err(_) => set_aside(&mut at_odds, change, why, screen, AtOdds::join_earlier),
                     }
                 }
             }
@@ -134,7 +135,7 @@ impl Queue {
                 Some(item) => item.join(*change),
                 None => match change.carried_over(&mut book) {
                     Ok(carried) => self.take_in(carried),
-                    Err(why) => set_aside(&mut at_odds, *change, why, screen),
+                    Err(why) => set_aside(&mut at_odds, *change, why, screen, AtOdds::join),
                 },
             },
             Then::Keep(place) if place < at_odds.len() => {
@@ -168,9 +169,11 @@ impl Queue {
     }
 }
 
-fn set_aside(at_odds: &mut Vec<AtOdds>, change: Change, why: Why, screen: &Book) {
+/// Sets a change aside that does not hold, in an item that it is a part of, where it is told to
+/// `join`, or in one of its own.
+fn set_aside(at_odds: &mut Vec<AtOdds>, change: Change, why: Why, screen: &Book, join: fn(&mut AtOdds, Change)) {
     match at_odds.iter_mut().find(|item| item.takes(&change) || item.holds_up(&change)) {
-        Some(item) => item.join(change),
+        Some(item) => join(item, change),
         None => at_odds.push(AtOdds::new(change, why, screen)),
     }
 }
