@@ -3,12 +3,14 @@
 use super::Figure;
 
 /// A value that was typed and is asked about.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Question {
     /// What stood there before; none where nothing did.
     pub was: Option<Figure>,
     /// What stands there now. Where something else does, the question is void.
     pub now: Figure,
+    /// The ids of the steps that put it there, the first first; none where no step did.
+    pub steps: Vec<String>,
 }
 
 /// The open questions of a book, each at the place of its field.
@@ -21,7 +23,7 @@ impl Questions {
 
     /// The question at a place.
     pub fn at(&self, place: &str) -> Option<Question> {
-        self.0.iter().find(|(at, _)| at == place).map(|(_, question)| *question)
+        self.0.iter().find(|(at, _)| at == place).map(|(_, question)| question.clone())
     }
 
     /// Puts a question in the place of the one there, or takes it away.
@@ -37,7 +39,7 @@ impl Questions {
     pub fn to_text(&self) -> String {
         let line = |(place, question): &(String, Question)| {
             let was = question.was.map(|was| was.to_string()).unwrap_or_default();
-            format!("{place}\t{was}\t{}\n", question.now)
+            format!("{place}\t{was}\t{}\t{}\n", question.now, question.steps.join(" "))
         };
         self.0.iter().map(line).collect()
     }
@@ -45,9 +47,10 @@ impl Questions {
     /// Reads what [`Questions::to_text`] writes; a line that cannot be read is left out.
     pub fn from_text(text: &str) -> Questions {
         let question = |line: &str| {
-            let [place, was, now] = *line.split('\t').collect::<Vec<_>>().as_slice() else { return None };
+            let [place, was, now, steps] = *line.split('\t').collect::<Vec<_>>().as_slice() else { return None };
             let was = if was.is_empty() { None } else { Some(Figure::from_text(was)?) };
-            Some((place.to_string(), Question { was, now: Figure::from_text(now)? }))
+            let steps = steps.split_whitespace().map(str::to_string).collect();
+            Some((place.to_string(), Question { was, now: Figure::from_text(now)?, steps }))
         };
         Questions(text.lines().filter_map(question).collect())
     }
@@ -58,7 +61,11 @@ mod tests {
     use super::*;
 
     fn question(was: &str, now: &str) -> Question {
-        Question { was: Figure::from_text(was), now: Figure::from_text(now).unwrap() }
+        Question {
+            was: Figure::from_text(was),
+            now: Figure::from_text(now).unwrap(),
+            steps: vec!["5a".into(), "5b".into()],
+        }
     }
 
     #[test]
@@ -78,10 +85,10 @@ mod tests {
         questions.put("ingredient:1/2/price", Some(question("87", "8917")));
         questions.put("settings/tax", Some(question("", "65")));
         let text = questions.to_text();
-        assert_eq!(text, "ingredient:1/2/price\t87\t8917\nsettings/tax\t\t65\n");
+        assert_eq!(text, "ingredient:1/2/price\t87\t8917\t5a 5b\nsettings/tax\t\t65\t5a 5b\n");
         assert_eq!(Questions::from_text(&text), questions);
         // What is spoilt is left out; the rest stays.
-        assert_eq!(Questions::from_text(&format!("x\nx\t1\nx\ta\t1\nx\t1\t\n{text}y\t1\t2\t3")), questions);
+        assert_eq!(Questions::from_text(&format!("x\nx\t1\nx\ta\t1\t\nx\t1\t\t\n{text}y\t1\t2\t3\t4")), questions);
         assert_eq!(Questions::from_text(""), Questions::default());
     }
 

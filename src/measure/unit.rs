@@ -181,6 +181,15 @@ impl Unit {
         }
     }
 
+    /// How people of `system` type it so that every field reads it: alone, an ounce that weighs
+    /// could be a fluid one.
+    pub const fn typed_in(self, system: System) -> &'static str {
+        match self {
+            Unit::Ounce => "oz wt",
+            unit => unit.name_in(system),
+        }
+    }
+
     /// Whether people of `system` measure in this unit; pieces belong to all.
     pub const fn belongs_to(self, system: System) -> bool {
         match self {

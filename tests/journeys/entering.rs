@@ -1,10 +1,15 @@
 //! What several journeys enter before their own part begins.
 
-use crate::harness::{By, Journey};
+use crate::harness::{By, Engine, Journey};
 
 /// A journey in an empty book.
 pub async fn empty_book(name: &'static str) -> Journey {
-    let journey = Journey::start(name).await;
+    empty_book_in(Engine::Chromium, name).await
+}
+
+/// The same, in an engine.
+pub async fn empty_book_in(engine: Engine, name: &'static str) -> Journey {
+    let journey = Journey::start_in(engine, name).await;
     journey.open().await;
     journey.click(By::Text("Start an empty book")).await;
     journey.wait_for_text("Three steps to a first price").await;
@@ -55,6 +60,15 @@ pub async fn container(journey: &Journey, name: &str, rim: &str, empty: &str) {
     journey.enter(By::Label("Name on the menu"), name).await;
     journey.enter(By::Label("Volume to the rim"), rim).await;
     journey.enter(By::Label("Volume left empty"), empty).await;
+}
+
+/// Packaging that belongs to the container or the set that is open.
+pub async fn belongs(journey: &Journey, packaging: &str, count: &str) {
+    journey.choose(By::Label("Add to it"), packaging).await;
+    let how_many = format!("How many of {packaging}");
+    journey.expect_value(By::Label(&how_many), "").await;
+    journey.enter(By::Label(&how_many), count).await;
+    journey.expect_value(By::Label(&how_many), count).await;
 }
 
 /// A drink without ingredients, written for a size; its page stays open.

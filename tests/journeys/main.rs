@@ -26,6 +26,7 @@ mod mistyped;
 mod morning_press;
 mod new_things;
 mod opening;
+mod picked;
 mod price_watch;
 mod printed;
 mod redated;

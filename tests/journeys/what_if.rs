@@ -132,7 +132,7 @@ async fn back_to_today(journey: &Journey) {
     today(journey).await;
     journey.expect_value(PRICE, "6.00").await;
     journey.expect_error(PRICE, "").await;
-    journey.expect_value(POURED, "250.0 mL").await;
+    journey.expect_value(POURED, "250 mL").await;
     journey.expect_value(TARGET, "60").await;
 }
 

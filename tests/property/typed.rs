@@ -1,9 +1,10 @@
 //! What is shown reads back as what it was, in every way of writing numbers.
 
+use brimwright::jump::Figure;
 use brimwright::measure::{
-    Amount, Currency, Dimension, Exact, Measure, Money, NumberStyle, ReadError, Share, System, Unit, Volume, Wanted,
-    both_readings, read_amount, read_endings, read_number, show_amount, show_measure, show_money, show_number,
-    show_percent,
+    Amount, Currency, Dimension, Exact, LengthUnit, Measure, Money, NumberStyle, ReadError, Share, System, TypedLength,
+    Unit, Volume, Wanted, both_readings, read_amount, read_endings, read_number, show_amount, show_measure, show_money,
+    show_number, show_percent,
 };
 use proptest::prelude::*;
 use proptest::sample::select;
@@ -60,6 +61,25 @@ proptest! {
     fn amounts_in_every_unit(amount in amount(), system in system(), style in style()) {
         let shown = show_amount(amount, system, &style);
         prop_assert_eq!(read_amount(&shown, any_of(amount.unit), system, &style), Ok(amount), "{}", shown);
+    }
+
+    /// A field shows an amount as a number with its unit beside it.
+    #[test]
+    fn what_a_field_shows_is_a_number_and_its_unit(amount in amount(), system in system(), style in style()) {
+        let shown = show_amount(amount, system, &style);
+        prop_assert_eq!(Figure::shown(&shown, system, &style), Some(Figure::Amount(amount)), "{}", shown);
+        let length = TypedLength::new(amount.number, LengthUnit::Inch);
+        let shown = format!("{} {}", show_number(length.number, 0, &style), length.unit.symbol());
+        prop_assert_eq!(Figure::shown(&shown, system, &style), Some(Figure::Length(length)), "{}", shown);
+    }
+
+    /// A number alone takes the unit beside it, whatever the field would take a bare number as.
+    #[test]
+    fn a_number_takes_the_unit_beside_it(
+        amount in amount(), bare in select(Unit::ALL), system in system(), style in style(),
+    ) {
+        let typed = format!("{} {}", show_number(amount.number, 0, &style), amount.unit.typed_in(system));
+        prop_assert_eq!(read_amount(&typed, any_of(bare), system, &style), Ok(amount), "{}", typed);
     }
 
     /// A filled field that is typed into without being typed over.

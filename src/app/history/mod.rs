@@ -243,6 +243,11 @@ impl History {
         self.name_at(self.last_undone(reach))
     }
 
+    /// The step that a typing session made; none where it changed nothing, or that was taken back.
+    pub fn step_of(&self, session: Session) -> Option<&Step> {
+        self.steps.iter().rev().find(|step| step.session == Some(session) && step.undone.is_none())
+    }
+
     /// The steps, in the order in which they were done; those taken back are among them.
     pub fn steps(&self) -> &[Step] {
         &self.steps

@@ -361,6 +361,8 @@ mod tests {
             ("12 oz", "12 fl oz"),
             ("12", "12 fl oz"),
             ("12oz.", "12 fl oz"),
+            ("12 oz wt", "12 oz"),
+            ("12 oz by weight", "12 oz"),
             ("3 lb 4 oz", "3.25 lb"),
             ("1 pt 4 oz", "1.25 pt"),
             ("1 1/2 cup", "1.5 cup"),

@@ -25,6 +25,7 @@ pub(super) fn unit(name: &str, bare: Dimension, system: System) -> Option<Unit> 
         ["cl" | "centilitre" | "centilitres" | "centiliter" | "centiliters"] => Some(Unit::Centilitre),
         ["l" | "litre" | "litres" | "liter" | "liters"] => Some(Unit::Litre),
         ["floz"] | ["fl" | "fluid", "oz" | "ounce" | "ounces"] => of(Unit::UsFluidOunce, Unit::ImperialFluidOunce),
+        ["oz" | "ounce" | "ounces", "wt"] | ["oz" | "ounce" | "ounces", "by", "weight"] => Some(Unit::Ounce),
         ["oz" | "ounce" | "ounces"] => match bare {
             Dimension::Volume => of(Unit::UsFluidOunce, Unit::ImperialFluidOunce),
             Dimension::Mass | Dimension::Count => Some(Unit::Ounce),

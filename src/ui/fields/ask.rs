@@ -6,11 +6,12 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use super::Hangs;
-use super::readings::readings;
+use super::readings::{TypeIn, readings};
+use super::units::{Picker, Units};
 use crate::app::unfinished::Unread;
 use crate::measure::{Exact, Money, read_number};
 use crate::ui::address;
-use crate::ui::live::flag;
+use crate::ui::live::{flag, text as shown_text};
 use crate::ui::state::AppState;
 use crate::words;
 
@@ -47,8 +48,12 @@ pub fn Ask(
     /// Says to the answers that hang on it when it cannot be read.
     #[prop(optional)]
     hangs: Option<Hangs>,
+    /// The units that stand beside its number.
+    #[prop(optional)]
+    units: Option<Units>,
 ) -> impl IntoView {
-    let number = AppState::here().new_session();
+    let state = AppState::here();
+    let number = state.new_session();
     let id = format!("ask-{number}");
     if let Some(hangs) = hangs {
         hangs.follow(number, label.to_string(), error);
@@ -57,7 +62,29 @@ pub fn Ask(
     let error_id = format!("{id}-error");
     let wrong = flag(move || !error.with(String::is_empty));
     let unclear = Signal::derive(move || wrong.get().then(|| text.get()));
-    let both = readings(AppState::here(), unclear, Arc::new(move |reading| text.set(reading)));
+    let picker = units.map(|units| Picker::of(state, units, text.into()));
+    // As it stands in the field while the caret is in it, and with its unit.
+    let draft = RwSignal::new(None::<(String, String)>);
+    let (typing, in_force) = (picker.clone(), picker.clone());
+    let typed: TypeIn = Arc::new(move |typed| {
+        let full = typing.as_ref().map_or_else(|| typed.clone(), |picker| picker.with_unit(&typed));
+        draft.set(Some((typed, full.clone())));
+        text.set(full);
+    });
+    let both = readings(state, unclear, typed.clone());
+    let number = move || in_force.as_ref().map_or_else(|| text.get(), Picker::number);
+    // What was typed and taken is emptied by whoever took it.
+    let shown = shown_text(move || match draft.get() {
+        Some((typed, full)) if text.with(|text| *text == full) => typed,
+        _ => number(),
+    });
+    let list = picker.map(|picker| {
+        let put = move |_, full| {
+            draft.set(None);
+            text.set(full);
+        };
+        picker.list(&label, move || shown.get_untracked(), put)
+    });
     view! {
         <div class="entry" class:entry-wrong=wrong>
             <label for=id.clone()>{label.into_owned()}</label>
@@ -68,9 +95,11 @@ pub fn Ask(
                     inputmode=if letters { "text" } else { "decimal" }
                     autocomplete="off"
                     aria-describedby=error_id.clone()
-                    prop:value=text
-                    on:input=move |event| text.set(event_target_value(&event))
+                    prop:value=shown
+                    on:input=move |event| typed(event_target_value(&event))
+                    on:blur=move |_| drop(draft.try_set(None))
                 />
+                {list}
             </div>
             <p class="entry-error" id=error_id role="status">{error}</p>
             {both}

@@ -6,6 +6,7 @@ use std::fmt::Display;
 use leptos::prelude::*;
 
 use super::readings::TypeIn;
+use crate::app::history::{History, Session};
 use crate::book::{BookId, Key};
 use crate::jump::{Doubt, Figure, Kind, Question};
 use crate::store::asked::{keep_question, question};
@@ -19,12 +20,21 @@ use crate::words;
 pub struct Asks {
     kind: Kind,
     place: String,
+    /// Whether an open question is kept when the page is loaded anew.
+    kept: bool,
+}
+
+impl Asks {
+    /// Of what is only tried: what is not kept itself has no question that is.
+    pub fn while_tried(self) -> Asks {
+        Asks { kept: false, ..self }
+    }
 }
 
 /// A field that asks about what may not be meant. The record that it writes to and the name of
 /// the field in it tell it from every other of the book, also after a load.
 pub fn asks(kind: Kind, record: impl Into<Key>, field: impl Display) -> Asks {
-    Asks { kind, place: format!("{}/{field}", record.into()) }
+    Asks { kind, place: format!("{}/{field}", record.into()), kept: true }
 }
 
 /// The asking of one field.
@@ -45,7 +55,7 @@ impl Asked {
     /// The asking of a field that shows `value` of what is in force.
     pub fn of(state: AppState, asks: Asks, value: Signal<String>) -> Asked {
         let book = match Library::here().phase.get_untracked() {
-            Phase::Open(book) => Some(book),
+            Phase::Open(book) => Some(book).filter(|_| asks.kept),
             _ => None,
         };
         let open = book.and_then(|book| question(book, &asks.place));
@@ -74,17 +84,24 @@ impl Asked {
             let in_force = self.in_force();
             let open = self.question.get_untracked().filter(|question| Some(question.now) == in_force);
             // Typing on does not make what is asked about what was before.
-            let was = open.map_or(in_force, |question| question.was);
+            let was = open.as_ref().map_or(in_force, |question| question.was);
             self.before.set_value((was, open));
             self.visited.set(true);
         }
     }
 
-    /// Something that can be read was typed, or what stood before the visit is in force again.
-    pub fn note(&self) {
+    /// Something that can be read was typed in this session, or what stood before it is in force
+    /// again.
+    pub fn note(&self, session: Session) {
         let (was, open) = self.before.get_value();
         let now = self.in_force();
-        let asked = now.filter(|now| self.asks.kind.doubt(was, *now).is_some()).map(|now| Question { was, now });
+        let doubtful = now.filter(|now| self.asks.kind.doubt(was, *now).is_some());
+        let asked = doubtful.map(|now| {
+            let made = |history: &History| history.step_of(session).map(|step| step.id.clone());
+            let mut steps = open.as_ref().map(|question| question.steps.clone()).unwrap_or_default();
+            steps.extend(self.state.history.with_untracked(made));
+            Question { was, now, steps }
+        });
         self.put(asked.or(open.filter(|question| Some(question.now) == now)));
     }
 
@@ -96,7 +113,7 @@ impl Asked {
 
     fn put(&self, question: Option<Question>) {
         if self.question.get_untracked() != question {
-            self.question.set(question);
+            self.question.set(question.clone());
             if let Some(book) = self.book {
                 keep_question(book, &self.asks.place, question);
             }
@@ -109,6 +126,21 @@ impl Asked {
         let now = self.value.with(|shown| self.figure(shown))?;
         let doubt = self.asks.kind.doubt(question.was, now)?;
         (now == question.now).then_some((doubt, question))
+    }
+
+    /// Puts back what was before: by taking the steps back, with all that they wrote, or else by
+    /// typing what stood there.
+    fn back(&self, question: &Question, type_in: impl FnOnce()) {
+        for id in question.steps.iter().rev() {
+            let name = |history: &History| history.steps().iter().find(|it| it.id == *id).map(|it| it.name.clone());
+            if let Some(name) = self.state.history.with_untracked(name) {
+                self.state.take_back_alone(id, &name);
+            }
+        }
+        match self.in_force() == question.was {
+            true => self.put(None),
+            false => type_in(),
+        }
     }
 
     /// What a figure says in this field.
@@ -142,7 +174,8 @@ impl Asked {
             let (keep, back) =
                 (format!("Keep {now}"), was.map_or("Back to none".to_string(), |was| format!("Back to {was}")));
             let before = question.was.map(|was| self.typed(was)).unwrap_or_default();
-            let (kept, type_in) = (self.clone(), type_in.clone());
+            let (kept, back_to, type_in) = (self.clone(), self.clone(), type_in.clone());
+            let back_again = move || back_to.back(&question, || type_in(before.clone()));
             view! {
                 <span class="mark mark-asked">
                     <svg viewBox="0 0 16 16" aria-hidden="true">
@@ -155,7 +188,7 @@ impl Asked {
                     <button class="button" type="button" aria-label=keep on:click=press(move || kept.put(None))>
                         "Keep"
                     </button>
-                    <button class="button" type="button" aria-label=back on:click=press(move || type_in(before.clone()))>
+                    <button class="button" type="button" aria-label=back on:click=press(back_again)>
                         "Back"
                     </button>
                 </span>

@@ -9,6 +9,7 @@ use leptos::prelude::*;
 
 use super::asked::{Asked, Asks};
 use super::readings::{TypeIn, readings};
+use super::units::{Picker, Units};
 use super::{Commit, Hangs};
 use crate::app::unfinished::Unread;
 use crate::ui::address;
@@ -55,6 +56,9 @@ pub fn Entry(
     /// Says to the answers that hang on it when it cannot be read.
     #[prop(optional)]
     hangs: Option<Hangs>,
+    /// The units that stand beside its number.
+    #[prop(optional)]
+    units: Option<Units>,
     /// What is asked about where it may not be meant.
     #[prop(optional)]
     asks: Option<Asks>,
@@ -90,13 +94,17 @@ pub fn Entry(
 
     let asked = asks.map(|asks| Asked::of(state, asks, value));
     let asking = asked.clone();
-    let typed: TypeIn = Arc::new(move |text| {
+    let picker = units.map(|units| Picker::of(state, units, value));
+    let typing = picker.clone();
+    // The text as it stands in the field, and with the unit that was picked for it.
+    let typed = Arc::new(move |text: String, picked: Option<String>| {
         asking.iter().for_each(Asked::begin);
-        let outcome = commit(&text, session.get_value());
+        let full = picked.or_else(|| typing.as_ref().map(|picker| picker.with_unit(&text)));
+        let outcome = commit(full.as_ref().unwrap_or(&text), session.get_value());
         if outcome.is_err() {
             state.take_back(session.get_value());
         }
-        asking.iter().for_each(Asked::note);
+        asking.iter().for_each(|asked| asked.note(session.get_value()));
         say.with_value(|say| say(&text, outcome.err()));
         typed_after.set_value(state.walks.get_untracked());
         draft.set(Some(text));
@@ -134,11 +142,13 @@ pub fn Entry(
     let unclear = Signal::derive(move || draft.get().filter(|_| wrong.get()));
     let left = leave.clone();
     // Pressed beside the field: a visit of its own.
-    let put: TypeIn = Arc::new(move |text| {
+    let pressed = Arc::new(move |text, picked| {
         session.set_value(state.new_session());
-        typed(text);
+        typed(text, picked);
         left();
     });
+    let picked = pressed.clone();
+    let put: TypeIn = Arc::new(move |text| pressed(text, None));
     let both = readings(state, unclear, put.clone());
     let doubtful = asked.clone();
     let doubtful = flag(move || doubtful.as_ref().is_some_and(|asked| asked.open().is_some()));
@@ -153,9 +163,23 @@ pub fn Entry(
         let (error_id, note_id) = (error_id.clone(), note_id.clone());
         text(move || if wrong.get() { error_id.clone() } else { note_id.clone() })
     };
+    let number = picker.clone();
+    let in_force = text(move || number.as_ref().map_or_else(|| value.get(), Picker::number));
     // An undo while the caret is in the field takes back what was typed; what cannot be read stays.
     let holds = move || wrong.get() || state.walks.get() == typed_after.get_value();
-    let shown = text(move || draft.get().filter(|_| holds()).unwrap_or_else(|| value.get()));
+    let shown = text(move || draft.get().filter(|_| holds()).unwrap_or_else(|| in_force.get()));
+    let example = example.into_owned();
+    let example = picker.as_ref().map_or(example.clone(), |picker| untrack(|| picker.alone(example)));
+    let fractions = picker.clone();
+    // A keyboard that can type what the field takes.
+    let keyboard = text(move || {
+        let text = letters || fractions.as_ref().is_some_and(Picker::takes_fractions);
+        if text { "text" } else { "decimal" }.to_string()
+    });
+    let list = picker.map(|picker| {
+        let number = move || if wrong.get_untracked() { shown.get_untracked() } else { in_force.get_untracked() };
+        picker.list(&label, number, move |text, full| picked(text, Some(full)))
+    });
     let sentence = text(move || error.get().unwrap_or_default());
     let visible_note = text(move || if wrong.get() { String::new() } else { note.get() });
     view! {
@@ -166,20 +190,21 @@ pub fn Entry(
                     node_ref=input
                     id=id
                     type="text"
-                    inputmode=if letters { "text" } else { "decimal" }
+                    inputmode=keyboard
                     autocomplete="off"
                     spellcheck="false"
                     enterkeyhint="next"
-                    placeholder=example.into_owned()
+                    placeholder=example
                     prop:value=shown
                     aria-invalid=invalid
                     aria-describedby=described
                     on:focus=move |_| enter()
-                    on:input=move |event| type_in(event_target_value(&event))
+                    on:input=move |event| type_in(event_target_value(&event), None)
                     on:blur=move |_| leave()
                     on:keydown=key
                 />
                 <span class="entry-unit">{unit}</span>
+                {list}
             </div>
             <p class="entry-error" id=error_id role="status">
                 {sentence}

@@ -14,6 +14,7 @@ mod readings;
 mod search;
 mod slider;
 mod tick;
+mod units;
 
 pub use ask::{Ask, asked_number, asked_price};
 pub use asked::asks;
@@ -24,10 +25,11 @@ pub use commit::{
     tried_number,
 };
 pub use day::Day;
-pub use draft::{Addition, Draft, begun};
+pub use draft::{Addition, Draft, Typed, begun};
 pub use entering::{hear_entering, select_again};
 pub use entry::Entry;
 pub use hangs::Hangs;
 pub use search::Search;
 pub use slider::{Range, Slid, Slider, Try};
 pub use tick::Tick;
+pub use units::{length_units, units};

@@ -9,8 +9,13 @@ use fantoccini::key::Key;
 
 use super::{By, Journey};
 
-/// What a field holds, or the chosen option of a list.
-const VALUE: &str = "field.selectedOptions?.[0]?.text ?? field.value";
+/// What a field holds, a number with the unit beside it; or the chosen option of a list.
+const VALUE: &str = "(() => {
+    if (field.selectedOptions) return field.selectedOptions[0]?.text ?? '';
+    const unit = field.closest('.entry-box')?.querySelector('.entry-picker');
+    const alone = /^[\\d.,\\s/]+$/.test(field.value) && field.getAttribute('aria-invalid') !== 'true';
+    return unit && alone ? `${field.value} ${unit.selectedOptions?.[0]?.text ?? unit.textContent}` : field.value;
+})()";
 /// The text that a field refers to as its description.
 const SENTENCE: &str = "document.getElementById(field.getAttribute('aria-describedby')).innerText";
 /// The error beside a field.
@@ -69,7 +74,12 @@ impl Journey {
     pub async fn choose(&self, by: By<'_>, option: &str) {
         let what = format!("{by} with the option {option:?}");
         let path = format!(".//option[normalize-space(.) = \"{option}\"]");
-        self.until(&what, async || self.find(by).await?.select_by(Locator::XPath(&path)).await).await;
+        self.until(&what, async || {
+            let list = self.find(by).await?;
+            self.to_the_middle(&list).await?;
+            list.select_by(Locator::XPath(&path)).await
+        })
+        .await;
     }
 
     /// Chooses a day, such as "2026-11-23", in a field whose own calendar and order of digits are

@@ -173,14 +173,19 @@ impl Journey {
         .await;
     }
 
+    /// Brings an element to the middle of the screen.
+    async fn to_the_middle(&self, element: &Element) -> Result<(), CmdError> {
+        let middle = "arguments[0].scrollIntoView({ block: 'center', inline: 'center' })";
+        let handle = serde_json::to_value(element)?;
+        self.client().execute(middle, vec![handle]).await.map(|_| ())
+    }
+
     /// Clicks an element once it is there and can be clicked, brought to the middle of the
     /// screen so that nothing fixed to an edge covers it; returns once what came of it is drawn.
     pub async fn click(&self, by: By<'_>) {
         self.until(&by.to_string(), async || {
             let element = self.find(by).await?;
-            let middle = "arguments[0].scrollIntoView({ block: 'center', inline: 'center' })";
-            let handle = serde_json::to_value(&element)?;
-            self.client().execute(middle, vec![handle]).await?;
+            self.to_the_middle(&element).await?;
             element.click().await
         })
         .await;

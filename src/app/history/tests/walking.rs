@@ -260,3 +260,18 @@ fn at_the_counter_undo_goes_over_batches_and_counts_only() {
     done(&tab.undo());
     assert_eq!((counter(false), tab.costs().as_str()), (Walk::Nothing, "31"));
 }
+
+#[test]
+fn the_step_of_a_typing_session_is_known_while_it_stands() {
+    let tab = Tab::open(&storage(), 1);
+    let step_of = |session| tab.history.borrow().step_of(session).map(|step| step.name.clone());
+    tab.apply_in("Price of Carrots", &price_of(CARROT, "31"), Some(7));
+    tab.apply("Price of Mint", &price_of(MINT, "9"));
+    assert_eq!(step_of(7).as_deref(), Some("Price of Carrots"), "not the last one");
+    assert_eq!(step_of(8), None);
+    tab.apply_in("Price of Carrots", &price_of(CARROT, "31"), Some(8));
+    assert_eq!(step_of(8), None, "it changed nothing");
+    tab.undo();
+    tab.undo();
+    assert_eq!(step_of(7), None, "it was taken back");
+}

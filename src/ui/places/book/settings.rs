@@ -160,6 +160,7 @@ pub fn Settings() -> impl IntoView {
                 <Entry
                     label="Step of the scale"
                     value=of(|it, state| it.scale_step.map(|step| state.amount(step)).unwrap_or_default())
+                    units=fields::units(scale)
                     commit=fields::optional_amount("Step of the scale", scale, |book, step| {
                         changed(book, |it| it.scale_step = step)
                     })
@@ -167,6 +168,7 @@ pub fn Settings() -> impl IntoView {
                 <Entry
                     label="Step of the jugs"
                     value=of(|it, state| it.jug_step.map(|step| state.amount(step)).unwrap_or_default())
+                    units=fields::units(jug)
                     commit=fields::optional_amount("Step of the jugs", jug, |book, step| {
                         changed(book, |it| it.jug_step = step)
                     })

@@ -168,6 +168,7 @@ fn Yields(id: IngredientId, hangs: Hangs) -> impl IntoView {
                         let piece = it.piece_weight.map(|mass| Amount::of_kept_mass(mass, state.units()));
                         piece.map(|amount| state.amount(amount)).unwrap_or_default()
                     })
+                    units=fields::units(weight)
                     commit=fields::optional_amount("Weight of a piece", weight, move |book, amount| {
                         ingredient_changed(book, id, |it| it.piece_weight = amount.and_then(Amount::kept_mass))
                     })

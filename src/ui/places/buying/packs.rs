@@ -182,6 +182,7 @@ fn PackRow(goods: Goods, id: PackId, of_yields: Hangs, hangs: Hangs, caret: bool
                     caret
                     example=example
                     value=new.value(HOLDS, of(|pack, state| state.amount(pack.contents)))
+                    units=fields::units(wanted)
                     commit=new.commit(HOLDS, fields::amount("What a pack holds", wanted, move |book, amount| {
                         pack_changed(book, goods, id, |pack| pack.contents = amount)
                     }))

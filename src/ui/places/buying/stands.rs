@@ -56,12 +56,14 @@ fn heights(state: AppState, id: ContainerId) -> AnyView {
                     label="Volume in it"
                     value=text(move || volume.get().map(|amount| state.amount(amount)).unwrap_or_default())
                     note=text(move || stands().unwrap_or_default())
+                    units=fields::units(size)
                     commit=fields::loose_amount(volume, size)
                 />
                 <Entry
                     label="Height above the base"
                     value=text(move || height.get().map(|length| state.typed_length(length)).unwrap_or_default())
                     note=text(move || holds().unwrap_or_default())
+                    units=fields::length_units()
                     commit=fields::loose_length(height)
                 />
             </div>

@@ -141,7 +141,7 @@ fn ShelfRow(goods: Goods, needed: Memo<Vec<Reached>>, hangs: Hangs) -> impl Into
     let name = state.book.with_untracked(|book| book.name(Key::from(goods)));
     view! {
         <li class="shelf-row" class:shelf-short=short>
-            <Entry label=name hangs value=value commit=commit note=note />
+            <Entry label=name hangs value=value units=fields::units(wanted) commit=commit note=note />
         </li>
     }
 }

@@ -2,10 +2,10 @@
 
 use leptos::prelude::*;
 
-use crate::book::{DrinkId, Key, LineId};
+use crate::book::{Book, DrinkId, Key, LineId};
 use crate::fill::{Scaled, scale};
 use crate::measure::{Dimension, Volume, Wanted, read_amount};
-use crate::ui::fields::Ask;
+use crate::ui::fields::{Ask, units};
 use crate::ui::glass::{Layer, layer_of};
 use crate::ui::how::opens;
 use crate::ui::live::{live, text};
@@ -57,6 +57,10 @@ fn row(layer: Layer, name: String, stage: &'static str, in_drink: String, to_use
     .into_any()
 }
 
+fn drink_size(book: &Book) -> Wanted {
+    Wanted { dimensions: &[Dimension::Volume], unit: book.settings().units.drink_unit() }
+}
+
 /// What a drink of any size takes. Changes nothing.
 #[component]
 pub fn AnySize(
@@ -71,7 +75,7 @@ pub fn AnySize(
             return None;
         }
         let units = state.units();
-        let wanted = Wanted { dimensions: &[Dimension::Volume], unit: units.drink_unit() };
+        let wanted = state.book.with(drink_size);
         let read = state.style.with(|style| read_amount(&typed, wanted, units, style));
         let example = words::example(wanted.unit, units);
         let amount = read.map_err(|error| words::read_error(&error, &example));
@@ -89,7 +93,7 @@ pub fn AnySize(
     };
     let error = text(move || answer().and_then(Result::err).unwrap_or_default());
     view! {
-        <Ask label="What a drink of this size takes" text=typed error=error />
+        <Ask label="What a drink of this size takes" units=units(drink_size) text=typed error=error />
         {live(move || match answer() {
             Some(Ok(scaled)) => amounts(state, scaled, &|_| None),
             _ => ().into_any(),

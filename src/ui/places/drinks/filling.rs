@@ -17,7 +17,9 @@ use crate::words;
 use crate::working::{OfPackaged, Shown};
 
 /// Net contents as they are typed: by volume or by weight.
-const NET: &[Dimension] = &[Dimension::Volume, Dimension::Mass];
+fn net_contents(book: &Book) -> Wanted {
+    Wanted { dimensions: &[Dimension::Volume, Dimension::Mass], unit: book.settings().units.drink_unit() }
+}
 
 /// A start to change: the rule of the book's units, no weighing yet.
 fn first(units: System) -> Filling {
@@ -142,6 +144,7 @@ fn Rules(id: OfferId, hangs: Hangs) -> impl IntoView {
                             example="none"
                             note="The maximum allowable variation for this size in NIST Handbook 133; look it up."
                             value=of(|it, state| it.allowed.map(|amount| state.amount(amount)).unwrap_or_default())
+                            units=fields::units(volume)
                             commit=fields::optional_amount("Allowed variation", volume, move |book, amount| {
                                 changed(book, id, |it| it.allowed = amount)
                             })
@@ -155,6 +158,7 @@ fn Rules(id: OfferId, hangs: Hangs) -> impl IntoView {
                 hangs
                 example="none"
                 value=of(|it, state| it.least_headspace.map(|amount| state.amount(amount)).unwrap_or_default())
+                units=fields::units(volume)
                 commit=fields::optional_amount("Room for the closure", volume, move |book, amount| {
                     changed(book, id, |it| it.least_headspace = amount)
                 })
@@ -171,7 +175,7 @@ fn Weighings(id: OfferId) -> impl IntoView {
     let refused = RwSignal::new(String::new());
     let read = move || -> Result<Amount, String> {
         let units = state.units();
-        let wanted = Wanted { dimensions: NET, unit: units.drink_unit() };
+        let wanted = state.book.with(net_contents);
         let read = state.style.with(|style| read_amount(&typed.get(), wanted, units, style));
         read.map_err(|error| words::read_error(&error, &words::example(wanted.unit, units)))
     };
@@ -223,7 +227,7 @@ fn Weighings(id: OfferId) -> impl IntoView {
                 add();
             }
         >
-            <Ask label="Net contents of a package" text=typed error=error />
+            <Ask label="Net contents of a package" units=fields::units(net_contents) text=typed error=error />
             <button class="button" type="submit">
                 "Add"
             </button>

@@ -101,6 +101,7 @@ pub fn Recipe(
                 hangs
                 example
                 note=written
+                units=fields::units(drink_size)
                 value
                 commit
             />

@@ -10,7 +10,7 @@ use web_sys::HtmlElement;
 
 use crate::book::{Book, DrinkKind, Edit, Field, Key, Problem, Record, Refusal, SeenPrice, SeenPriceId};
 use crate::measure::{Date, Dimension, Money, Wanted, read_amount, read_number};
-use crate::ui::fields::{Ask, Choice, Choose, Day};
+use crate::ui::fields::{Ask, Choice, Choose, Day, units};
 use crate::ui::live::{live, press, text, trouble};
 use crate::ui::random::random;
 use crate::ui::state::AppState;
@@ -133,7 +133,7 @@ pub fn SeenEntry(
             </div>
             <div class="fields">
                 <div node_ref=size_field>
-                    <Ask label="Size" text=size_text error=text(move || if_tried(read_size().err())) />
+                    <Ask label="Size" units=units(size) text=size_text error=text(move || if_tried(read_size().err())) />
                 </div>
                 <Ask label="Price there" text=price_text error=text(move || if_tried(read_price().err())) />
                 <Choice

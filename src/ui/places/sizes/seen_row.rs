@@ -90,6 +90,7 @@ fn SeenFields(id: SeenPriceId, open: RwSignal<Option<SeenPriceId>>) -> impl Into
                     label="Its size"
                     asks=asks(Kind::Size, Key::SeenPrice(id), "size")
                     value=of(|seen, state| state.amount(seen.size))
+                    units=fields::units(size)
                     commit=fields::amount("Size of a price seen", size, move |book, size| {
                         changed(book, id, |it| it.size = size)
                     })

@@ -6,8 +6,9 @@ use leptos::prelude::*;
 
 use super::trying::{Columns, Trying};
 use crate::book::{Book, Key, Scope};
+use crate::jump::Kind;
 use crate::measure::{Amount, Dimension, Exact, Money, Share, System, Wanted};
-use crate::ui::fields::{Entry, Range, Slid, Slider, Take, Try, tried_amount, tried_change, tried_number};
+use crate::ui::fields::{Entry, Range, Slid, Slider, Take, Try, asks, tried_amount, tried_change, tried_number, units};
 use crate::ui::live::{flag, live, press, rows, text, trouble};
 use crate::ui::state::AppState;
 
@@ -111,16 +112,19 @@ fn Fields(trying: Trying) -> impl IntoView {
         let price_now = Signal::derive(move || trying.price_now(id).map(Money::major).unwrap_or_default());
         let price = if alone { tried_number("9.50", price) } else { tried_change(price) };
         let label = if alone { "price" } else { "all prices up by" };
+        let tried = move |kind, field| asks(kind, key, format!("tried/{field}")).while_tried();
+        let (called, value) = (format!("{name}: {label}"), text(move || trying.price(id)));
+        let price = match alone {
+            true => {
+                view! { <Entry label=called asks=tried(Kind::Price, "price") hangs value commit=price /> }.into_any()
+            }
+            // How much more is no price.
+            false => view! { <Entry label=called hangs letters=true value commit=price /> }.into_any(),
+        };
         view! {
             <li class="pair">
                 <div class="slider">
-                    <Entry
-                        label=format!("{name}: {label}")
-                        hangs
-                        letters=!alone
-                        value=text(move || trying.price(id))
-                        commit=price
-                    />
+                    {price}
                     <Range
                         label=format!("{name}: {label}")
                         ends=price_ends
@@ -132,8 +136,10 @@ fn Fields(trying: Trying) -> impl IntoView {
                 <div class="slider">
                     <Entry
                         label=format!("{name}: poured")
+                        asks=tried(Kind::Size, "fill")
                         hangs
                         value=text(move || trying.fill(id))
+                        units=units(size)
                         commit=tried_amount(size, fill)
                     />
                     <Range

@@ -9,7 +9,7 @@ use web_sys::HtmlElement;
 
 use crate::book::{Book, Edit, Field, IngredientId, Key, Refusal, Weighing};
 use crate::measure::{Amount, Date, Dimension, Wanted, read_amount};
-use crate::ui::fields::{Ask, Choose, Day};
+use crate::ui::fields::{Ask, Choose, Day, units};
 use crate::ui::live::{press, text, trouble, when};
 use crate::ui::state::AppState;
 use crate::ui::today::today;
@@ -79,26 +79,26 @@ impl Form {
         }
     }
 
-    fn read(self, text: RwSignal<String>, dimensions: &'static [Dimension]) -> Typed {
+    fn read(self, text: RwSignal<String>, wanted: fn(&Book) -> Wanted) -> Typed {
         let state = self.state;
         let text = text.get();
         if text.trim().is_empty() {
             return None;
         }
         let units = state.units();
-        let wanted = Wanted { dimensions, unit: units.buying_weight_unit() };
+        let wanted = state.book.with(wanted);
         let read = state.style.with(|style| read_amount(&text, wanted, units, style));
         Some(read.map_err(|error| words::read_error(&error, &words::example(wanted.unit, units))))
     }
 
     fn weight(self, text: RwSignal<String>) -> Typed {
-        self.read(text, &[Dimension::Mass])
+        self.read(text, weighed)
     }
 
     /// The weight of the juice that is typed, by weight or by volume.
     fn juice(self) -> Typed {
         let state = self.state;
-        let typed = self.read(self.juice, &[Dimension::Mass, Dimension::Volume])?;
+        let typed = self.read(self.juice, pressed)?;
         let bought = self.weight(self.bought).and_then(Result::ok);
         let unit = bought.map_or(state.units().buying_weight_unit(), |bought| bought.unit);
         let weighed = |juice| state.book.with(|book| Some(juice_weight(book.ingredient(self.id)?, juice, unit)));
@@ -179,7 +179,7 @@ impl Form {
             error => error,
         });
         let taken_as = text(move || {
-            let typed = self.read(self.juice, &[Dimension::Mass, Dimension::Volume]).and_then(Result::ok);
+            let typed = self.read(self.juice, pressed).and_then(Result::ok);
             let volume = typed.filter(|typed| typed.unit.dimension() == Dimension::Volume);
             let juice = volume.and_then(|_| self.juice()?.ok());
             let said = |juice| state.style.with(|style| words::yield_log::taken_as(juice, state.units(), style));
@@ -216,15 +216,17 @@ impl Form {
             <section class="section" node_ref=self.section>
                 <h2>{heading}</h2>
                 <div class="fields">
-                    <Ask label="Weighed in, as bought" text=self.bought error=bought />
+                    <Ask label="Weighed in, as bought" units=units(weighed) text=self.bought error=bought />
                     <Ask
                         label="Left after trimming"
+                        units=units(weighed)
                         text=self.trimmed
                         error=error(|form| form.weight(form.trimmed), Field::WeighedTrimmed)
                     />
                     <div class="entry">
                         <Ask
                             label="Juice, by weight or volume"
+                            units=units(pressed)
                             text=self.juice
                             error=error(|form| form.juice(), Field::WeighedPressed)
                         />
@@ -244,4 +246,14 @@ impl Form {
         }
         .into_any()
     }
+}
+
+/// A weight, as what is bought is weighed.
+fn weighed(book: &Book) -> Wanted {
+    Wanted { dimensions: &[Dimension::Mass], unit: book.settings().units.buying_weight_unit() }
+}
+
+/// Juice, weighed or measured.
+fn pressed(book: &Book) -> Wanted {
+    Wanted { dimensions: &[Dimension::Mass, Dimension::Volume], ..weighed(book) }
 }
