@@ -1,9 +1,8 @@
-//! From one way of knowing what a container holds to another: a start to type over.
+//! From one way of knowing what a container holds to another.
 
-use super::{FillError, fill};
-use crate::book::{Brimful, Container, Headspace, Reading, Tapered};
-use crate::measure::{Amount, Exact, LengthUnit, Overflow, System, TypedLength, Volume};
-use crate::shape::Frustum;
+use super::fill;
+use crate::book::{Brimful, Container, Headspace};
+use crate::measure::{Amount, System, TypedLength};
 
 /// How an owner knows what a container holds to the rim.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -28,141 +27,84 @@ impl Known {
             Brimful::Poured(_) => Known::Poured,
         }
     }
-
-    /// The container known in this way: about as much to the rim, never less than is declared,
-    /// with what is left empty as a volume where heights are no longer known. Measures that
-    /// nobody took are those of a common cup of that size.
-    ///
-    /// # Errors
-    /// A [`FillError`] where the container has no fill now.
-    pub fn start(self, container: &Container, units: System) -> Result<Container, FillError> {
-        if Known::of(&container.brimful) == self {
-            return Ok(container.clone());
-        }
-        let now = fill(container)?;
-        let declared = container.declared.map_or(Ok(None), Amount::volume)?.unwrap_or_default();
-        let brimful = match self {
-            Known::Weighed => Brimful::Weighed(amount_of(now.brimful, declared, units)?),
-            Known::Measured => Brimful::Tapered(cup_of(now.brimful, units)?),
-            Known::Poured => Brimful::Poured(half_and_full(&container.brimful, now.brimful, declared, units)?),
-        };
-        let rim = brimful.height()?.unwrap_or_default();
-        let headspace = match container.headspace {
-            Headspace::Height(empty) if empty.length()? >= rim => {
-                Headspace::Volume(amount_of(now.headspace, Volume::ZERO, units)?)
-            }
-            headspace => headspace,
-        };
-        Ok(Container { brimful, headspace, ..container.clone() })
-    }
 }
 
-/// The volume to 0.01 of the unit that drinks are poured in, but no less than `least`.
-fn amount_of(volume: Volume, least: Volume, units: System) -> Result<Amount, Overflow> {
+/// The container with what it holds to the rim known by `brimful`. Where heights are no longer
+/// known, or fewer, what is left empty under the rim becomes a volume, to 0.01 of the unit that
+/// drinks are poured in; where that has too many digits it stays, and the book says why it cannot.
+pub fn with_brimful(container: &Container, brimful: Brimful, units: System) -> Container {
+    let headspace = match container.headspace {
+        Headspace::Height(empty) if !is_under(empty, &brimful) => as_volume(container, units),
+        _ => None,
+    };
+    let headspace = headspace.unwrap_or(container.headspace);
+    Container { brimful, headspace, ..container.clone() }
+}
+
+fn is_under(empty: TypedLength, brimful: &Brimful) -> bool {
+    matches!((empty.length(), brimful.height()), (Ok(empty), Ok(Some(rim))) if empty < rim)
+}
+
+/// What is left empty now.
+fn as_volume(container: &Container, units: System) -> Option<Headspace> {
     let unit = units.drink_unit();
-    let number = volume.millilitres().over(unit.size())?.rounded(2);
-    let enough = number.times(unit.size())? >= least.millilitres();
-    Ok(Amount::new(if enough { number } else { number.plus(Exact::new(1, 2))? }, unit))
-}
-
-/// A cup that holds `volume`, or the little more that its height's last digit makes: two thirds
-/// as wide at the base as at the rim, about four thirds as high as wide. These proportions are
-/// common practice, no source.
-fn cup_of(volume: Volume, units: System) -> Result<Tapered, Overflow> {
-    let unit = LengthUnit::of(units);
-    let (step, places) = if unit == LengthUnit::Inch { (Exact::new(125, 3), 2) } else { (Exact::ONE, 1) };
-    let length = |number| TypedLength::new(number, unit);
-    let mut rim = step;
-    loop {
-        let base = rim.times(Exact::new(2, 0))?.over(Exact::new(3, 0))?.rounded(places);
-        let height = rim.times(Exact::new(4, 0))?.over(Exact::new(3, 0))?;
-        let cup = Tapered { base: length(base), rim: length(rim), height: length(height) };
-        let holds = cup.frustum()?.volume()?;
-        if holds >= volume {
-            let height = up(height.times(volume.ratio_to(holds)?)?, places)?;
-            return Ok(Tapered { height: length(height), ..cup });
-        }
-        rim = rim.plus(step)?;
-    }
-}
-
-/// Rounded up at so many places.
-fn up(number: Exact, places: u32) -> Result<Exact, Overflow> {
-    let rounded = number.rounded(places);
-    if rounded >= number { Ok(rounded) } else { rounded.plus(Exact::new(1, places)) }
-}
-
-/// Two readings: half way up, and at the rim.
-fn half_and_full(was: &Brimful, brimful: Volume, declared: Volume, units: System) -> Result<Vec<Reading>, Overflow> {
-    let two = Exact::new(2, 0);
-    let cup = match was {
-        Brimful::Tapered(cup) => *cup,
-        Brimful::Weighed(_) | Brimful::Poured(_) => cup_of(brimful, units)?,
-    };
-    let inside = cup.frustum()?;
-    let middle = inside.base.plus(inside.rim)?.over(two)?;
-    let half = Frustum { rim: middle, height: inside.height.over(two)?, ..inside }.volume()?;
-    let half_height = TypedLength::new(cup.height.number.over(two)?.rounded(6), cup.height.unit);
-    let full = match was {
-        Brimful::Weighed(amount) => *amount,
-        Brimful::Tapered(_) | Brimful::Poured(_) => amount_of(brimful, declared, units)?,
-    };
-    Ok(vec![
-        Reading { height: half_height, volume: amount_of(half, Volume::ZERO, units)? },
-        Reading { height: cup.height, volume: full },
-    ])
+    let number = fill(container).ok()?.headspace.millilitres().over(unit.size()).ok()?;
+    Some(Headspace::Volume(Amount::new(number.rounded(2), unit)))
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::book::{Book, Edit, Record};
+    use crate::book::{Book, Edit, Reading, Record, Tapered};
+    use crate::measure::{Exact, LengthUnit};
     use crate::support::{amount, container, settings};
 
-    /// What a screen does: the container in another way is put in a book.
-    fn held(container: &Container, way: Known, units: System) -> Container {
-        let there = way.start(container, units).unwrap();
+    /// A cup 60 mm across the base, 90 across the rim, 120 high, with 10 mm left empty.
+    fn cup() -> Container {
+        let length = |number: u32| TypedLength::new(Exact::from(number), LengthUnit::Millimetre);
+        let inside = Tapered { base: length(60), rim: length(90), height: length(120) };
+        Container {
+            brimful: Brimful::Tapered(inside),
+            headspace: Headspace::Height(length(10)),
+            ..container(1, "16 fl oz")
+        }
+    }
+
+    fn poured(readings: [(u32, &str); 2]) -> Brimful {
+        let reading = |(height, volume)| {
+            let height = TypedLength::new(Exact::from(height), LengthUnit::Millimetre);
+            Reading { height, volume: amount(volume) }
+        };
+        Brimful::Poured(readings.map(reading).to_vec())
+    }
+
+    /// What a screen does: the container is put in a book.
+    fn held(container: &Container, brimful: Brimful) -> Container {
+        let there = with_brimful(container, brimful, System::Metric);
         let put = Edit::Put(Record::Container(there.clone()));
         assert_eq!(Book::new(settings()).apply(&put).map(|_| ()), Ok(()), "{there:?}");
         there
     }
 
     #[test]
-    fn each_way_holds_about_as_much_and_what_is_declared() {
-        for size in ["0.5 fl oz", "2 fl oz", "60 mL", "12.63 fl oz", "16 fl oz", "473.176473 mL", "1 L", "64 fl oz"] {
-            for units in [System::UsCustomary, System::Metric, System::Imperial] {
-                for way in Known::ALL {
-                    for other in Known::ALL {
-                        let plain = Container { declared: Some(amount(size)), ..container(1, size) };
-                        let there = held(&held(&plain, *way, units), *other, units);
-                        assert_eq!(Known::of(&there.brimful), *other);
-                        let was = plain.brimful.volume().unwrap().unwrap();
-                        let is = there.brimful.volume().unwrap().unwrap();
-                        let off = is.ratio_to(was).unwrap().minus(Exact::ONE).unwrap().abs();
-                        assert!(off < Exact::new(2, 2), "{size} {units:?} {way:?} {other:?}: {is:?}");
-                    }
-                }
-            }
-        }
-    }
-
-    #[test]
-    fn what_was_weighed_stays_to_the_letter() {
-        let bottle = container(1, "12.3456 fl oz");
-        assert_eq!(held(&bottle, Known::Weighed, System::Metric), bottle);
-        let Brimful::Poured(readings) = held(&bottle, Known::Poured, System::Metric).brimful else { panic!() };
-        assert_eq!(readings.last().map(|last| last.volume), Some(amount("12.3456 fl oz")));
-    }
-
-    #[test]
     fn without_heights_what_is_left_empty_is_a_volume() {
-        let height = Headspace::Height(TypedLength::new(Exact::new(10, 0), LengthUnit::Millimetre));
-        let cup = Container { headspace: height, ..held(&container(1, "16 fl oz"), Known::Measured, System::Metric) };
-        let weighed = held(&cup, Known::Weighed, System::Metric);
-        let now = fill(&cup).unwrap();
-        let Headspace::Volume(empty) = weighed.headspace else { panic!() };
-        let off = empty.volume().unwrap().unwrap().minus(now.headspace).unwrap();
-        assert!(off.millilitres().abs() <= Exact::new(5, 3));
-        assert_eq!(held(&cup, Known::Poured, System::Metric).headspace, height);
+        let weighed = held(&cup(), Brimful::Weighed(amount("530 mL")));
+        // At 110 mm it is 87.5 across: pi 10 / 12 (87.5^2 + 87.5 * 90 + 90^2) = 61,866 cubic mm.
+        assert_eq!(weighed.headspace, Headspace::Volume(amount("61.87 mL")));
+        assert_eq!(weighed.brimful, Brimful::Weighed(amount("530 mL")));
+    }
+
+    #[test]
+    fn a_height_that_still_is_under_the_rim_stays() {
+        let high = held(&cup(), poured([(60, "200 mL"), (120, "530 mL")]));
+        assert_eq!(high.headspace, cup().headspace);
+        let low = held(&cup(), poured([(4, "200 mL"), (9, "530 mL")]));
+        assert_eq!(low.headspace, Headspace::Volume(amount("61.87 mL")));
+    }
+
+    #[test]
+    fn what_is_left_empty_otherwise_stays_to_the_letter() {
+        let bottle = Container { headspace: Headspace::Volume(amount("0.5 fl oz")), ..cup() };
+        assert_eq!(held(&bottle, Brimful::Weighed(amount("12.3456 fl oz"))).headspace, bottle.headspace);
     }
 }

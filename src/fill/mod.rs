@@ -10,7 +10,7 @@ mod tolerance;
 
 pub use fill_target::{FULLEST_SPREADS, FillTarget, Packaged};
 pub use ice::{ICE_DENSITY, liquid_density, mass_of_ice, mass_of_scoop};
-pub use known::Known;
+pub use known::{Known, with_brimful};
 pub use line::{FillLine, fill_line, height_of, inside, volume_to};
 pub use scale::{ScaleError, Scaled, ScaledLine, scale, written_volume};
 pub use tolerance::{Rule, Tolerance, tolerance};

@@ -48,6 +48,7 @@ async fn a_smoothie(journey: &Journey) {
     entering::line(journey, "Banana", "1 ea").await;
     journey.expect_value(By::Label("Stage of Banana"), "trimmed").await;
     journey.choose(By::Label("In other sizes: Banana"), "in steps").await;
+    journey.enter(By::Label("In steps of, Banana"), "0.5").await;
     journey.expect_value(By::Label("In steps of, Banana"), "0.5 ea").await;
     entering::line(journey, "Whole milk", "150").await;
     journey.choose(By::Label("In other sizes: Whole milk"), "top-up").await;

@@ -101,13 +101,12 @@ async fn try_out(journey: &Journey) {
 }
 
 async fn a_shared_set(journey: &Journey) {
-    journey.choose(By::Label("Add to it"), "Paper cup").await;
+    entering::belongs(journey, "Paper cup", "1").await;
     journey.wait_for_text("$0.120").await;
     journey.choose(By::Label("Share a set"), "A new set").await;
     journey.enter(By::Label("Name of the set"), "Lid and straws").await;
     for piece in ["Dome lid", "Paper straw"] {
-        journey.choose(By::Label("Add to it"), piece).await;
-        journey.expect_value(By::Label(&format!("How many of {piece}")), "1").await;
+        entering::belongs(journey, piece, "1").await;
     }
     journey.enter(By::Label("How many of Paper straw"), "2").await;
     // 0.04 + 2 * 0.015.

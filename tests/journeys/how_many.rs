@@ -24,7 +24,7 @@ async fn entered(journey: &Journey) {
     for (bottle, container, rim) in [("Small bottle", "Small", "320"), ("Large bottle", "Large", "520")] {
         entering::packaging(journey, bottle, "Bottle, cup or jar", "100", "10").await;
         entering::container(journey, container, rim, "20").await;
-        journey.choose(By::Label("Add to it"), bottle).await;
+        entering::belongs(journey, bottle, "1").await;
         journey.wait_for_text("$0.100").await;
     }
     entering::drink(journey, "Palm Cooler", "Over ice", "500").await;

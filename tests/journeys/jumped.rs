@@ -73,6 +73,68 @@ async fn a_jump_is_asked_about_until_it_is_answered() {
     journey.expect_count(ASKED, 0).await;
 }
 
+/// The day on which the price was heard, and the prices before it, on the page of the ingredient.
+const HEARD: &str = "
+    const heard = [...document.querySelectorAll('.pack-now .actions, .pack-now table')].map((it) => it.innerText).join();
+    window.heard ??= heard;
+    return heard !== '' && window.heard === heard;";
+
+#[tokio::test]
+async fn back_is_no_price_heard_today() {
+    let journey = Journey::start("jumped_back").await;
+    journey.open().await;
+    journey.click(By::Text("Look around in Marrowgate Juice Hall")).await;
+    journey.wait_for_text("Orchard Green").await;
+    journey.go("#/buying/ingredient/1").await;
+    journey.wait_until("when the price was heard", HEARD).await;
+    let price = By::Nth(0, &By::Label("Price of the pack"));
+    for typed in ["3800", "380"] {
+        journey.click(price).await;
+        journey.type_on(typed).await;
+        journey.type_on_key(Key::Tab).await;
+        journey.expect_count(ASKED, 1).await;
+    }
+    // Something else is typed before the question is answered.
+    journey.enter(By::Nth(0, &By::Label("Supplier")), "Dale Farm").await;
+    journey.click(By::Text("Back")).await;
+    journey.expect_value(price, "38.00").await;
+    journey.expect_count(ASKED, 0).await;
+    journey.expect_value(By::Nth(0, &By::Label("Supplier")), "Dale Farm").await;
+    journey.wait_until("the price heard when it was before", HEARD).await;
+}
+
+#[tokio::test]
+async fn what_is_only_tried_is_asked_about_too() {
+    let journey = Journey::start("jumped_tried").await;
+    journey.open().await;
+    journey.click(By::Text("Look around in Marrowgate Juice Hall")).await;
+    journey.wait_for_text("Orchard Green").await;
+    journey.go("#/sizes/drink/1").await;
+    journey.click(By::Text("What if")).await;
+    for (label, typed, sentence, before) in [
+        ("Bottle, 12 fl oz: price", "69.5", "Was $6.95, now $69.50.", "6.95"),
+        ("Bottle, 12 fl oz: poured", "1", "Was 12.1 fl oz, now 1 fl oz.", "12.1 fl oz"),
+    ] {
+        let field = By::Label(label);
+        journey.click(field).await;
+        journey.type_on(typed).await;
+        journey.type_on_key(Key::Tab).await;
+        journey.expect_each(ASKED, &[sentence]).await;
+        journey.click(By::Text("Back")).await;
+        journey.expect_count(ASKED, 0).await;
+        journey.expect_value(field, before).await;
+    }
+    journey.go("#/sizes/scenarios/1").await;
+    journey.click(By::Text("Change Orchard Green")).await;
+    let price = By::Label("Menu price of Orchard Green, Bottle, 12 fl oz");
+    journey.click(price).await;
+    journey.type_on("69.5").await;
+    journey.type_on_key(Key::Tab).await;
+    journey.expect_each(ASKED, &["Was $6.95, now $69.50."]).await;
+    journey.click(By::Text("Back")).await;
+    journey.expect_value(price, "6.95").await;
+}
+
 #[tokio::test]
 async fn what_is_unusual_for_its_kind_is_asked_about() {
     let journey = Journey::start("unusual").await;

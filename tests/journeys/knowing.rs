@@ -135,6 +135,14 @@ async fn a_trial_is_judged_from_weeks() {
     journey.choose_day(By::Label("First week before"), "2024-03-06").await;
     // A Wednesday: the week's Monday is in force.
     journey.expect_value(By::Label("First week before"), "2024-03-04").await;
+    // The weeks before have been; a change may be planned.
+    journey.choose_day(By::Label("First week before"), "2042-03-06").await;
+    journey.wait_for_text("is in the future. Keep it, or go back?").await;
+    journey.click(By::Text("Back")).await;
+    journey.expect_value(By::Label("First week before"), "2024-03-04").await;
+    journey.choose_day(By::Label("First week with the change"), "2042-03-03").await;
+    journey.expect_value(By::Label("First week with the change"), "2042-03-03").await;
+    journey.wait_for_text_gone("is in the future").await;
     journey.choose_day(By::Label("First week with the change"), "2024-04-15").await;
     journey.choose_day(By::Label("Last week"), "2024-04-08").await;
     journey

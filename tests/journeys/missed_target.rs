@@ -37,7 +37,7 @@ async fn bought(journey: &Journey) {
     entering::packaging(journey, "Half-litre cup", "Bottle, cup or jar", "100", "10").await;
     entering::container(journey, "Half litre", "520", "20").await;
     journey.expect_figures("How full it is poured", &[("Poured", "500 mL")]).await;
-    journey.choose(By::Label("Add to it"), "Half-litre cup").await;
+    entering::belongs(journey, "Half-litre cup", "1").await;
     journey.wait_for_text("$0.100").await;
 }
 

@@ -50,9 +50,10 @@ async fn measures(journey: &Journey) {
     journey.enter(rim, "3.5").await;
     journey.enter(height, "5").await;
     journey.choose(By::Label("Left empty"), "as a height under the rim").await;
+    journey.expect_value(empty, "").await;
+    journey.enter(empty, "1/2").await;
     journey.expect_value(empty, "0.5 in").await;
-    journey.choose(By::Label("Add to it"), "Paper straw").await;
-    journey.expect_value(By::Label("How many of Paper straw"), "1").await;
+    entering::belongs(journey, "Paper straw", "1").await;
     let figures = [
         ("Poured", "14.3 fl oz"),
         ("To the rim", "16.9 fl oz"),
@@ -73,11 +74,20 @@ async fn measures(journey: &Journey) {
     explained(journey, &cases, in_force).await;
 }
 
-/// The same cup begins with what stands half way up, 3.5547 pi cu in = 6.19 fl oz, and at the rim.
+/// The same cup, with what stands half way up, 3.5547 pi cu in = 6.19 fl oz, and at the rim.
 async fn readings(journey: &Journey) {
     journey.choose(By::Label("How you know what it holds"), "by pouring").await;
     let (height, volume) = (By::Label("Height of reading 1"), By::Label("Volume of reading 2"));
-    journey.expect_value(By::Label("Volume of reading 1"), "6.19 fl oz").await;
+    let readings =
+        [(height, "2.5"), (By::Label("Volume of reading 1"), "6.19"), (By::Label("Height of reading 2"), "5")];
+    for (field, typed) in readings {
+        journey.expect_value(field, "").await;
+        journey.enter(field, typed).await;
+    }
+    let needs = "The new set of readings for Large cup is not in the book yet. It still needs the volume of reading 2.";
+    journey.wait_for_text(needs).await;
+    journey.enter(volume, "16.86").await;
+    journey.wait_for_text_gone("is not in the book yet").await;
     journey.expect_value(volume, "16.86 fl oz").await;
     let in_force = async || journey.wait_for_text("To the rim\n16.9 fl oz").await;
     let falls = "A reading must be higher and hold more than the one before: number 2 does not. Measure it again.";
@@ -96,6 +106,8 @@ async fn recipe(journey: &Journey) {
     entering::drink(journey, "Plum Shade", "Over ice", "16").await;
     entering::line(journey, "Plums", "8").await;
     journey.choose(By::Label("In other sizes: Plums"), "in steps").await;
+    journey.expect_value(By::Label("In steps of, Plums"), "").await;
+    journey.enter(By::Label("In steps of, Plums"), "1").await;
     entering::line(journey, "Ice", "4").await;
     journey.choose(By::Label("Stage of Ice"), "ice, held under the line").await;
     journey.expect_value(By::Label("Of a scoop of Ice, solid"), "60").await;

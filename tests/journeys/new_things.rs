@@ -26,6 +26,11 @@ async fn a_new_thing_waits_until_it_lacks_nothing() {
     a_drink(&journey).await;
     a_line(&journey).await;
     something_new(&journey).await;
+    a_step(&journey).await;
+    measures(&journey).await;
+    headspace(&journey).await;
+    packaging(&journey).await;
+    a_scenario(&journey).await;
     assert_eq!(journey.console_errors().await, Vec::<String>::new());
 }
 
@@ -153,4 +158,134 @@ async fn something_new(journey: &Journey) {
     journey.wait_for_text_gone("Pear juice").await;
     journey.click(By::Text("Redo")).await;
     journey.wait_for_text("Pear juice").await;
+}
+
+/// A line goes on in proportion until its step is typed.
+async fn a_step(journey: &Journey) {
+    journey.click(By::Text("Drinks")).await;
+    journey.click(By::Text("Hedge Green")).await;
+    let (scaling, step) = (By::Label("In other sizes: Kale"), By::Label("In steps of, Kale"));
+    let needs = "The new step for Hedge Green is not in the book yet. It still needs its size.";
+    let before = journey.title_of_undo().await;
+    journey.choose(scaling, "in steps").await;
+    journey.wait_for_text(needs).await;
+    journey.expect_value(step, "").await;
+    journey.choose(scaling, "fixed").await;
+    journey.wait_for_text_gone(needs).await;
+    assert_eq!(journey.title_of_undo().await, "Undo: Recipe scaling");
+    journey.click(By::Text("Undo")).await;
+    journey.expect_value(scaling, "in proportion").await;
+    assert_eq!(journey.title_of_undo().await, before, "nothing was guessed");
+    journey.choose(scaling, "in steps").await;
+    journey.enter(step, "0.25").await;
+    journey.wait_for_text_gone(needs).await;
+    journey.expect_value(step, "0.25 lb").await;
+    journey.screenshot("step").await;
+    journey.click(By::Text("Undo")).await;
+    journey.expect_value(scaling, "in proportion").await;
+}
+
+/// What was weighed is in force until all three measures are typed. 2 in across the base, 3.5 across
+/// the rim, 5 high: 16.8640 fl oz, as in [`crate::cup`].
+async fn measures(journey: &Journey) {
+    entering::container(journey, "Large cup", "16", "1").await;
+    let known = By::Label("How you know what it holds");
+    journey.choose(known, "by its measures").await;
+    let (base, rim, height) = (
+        By::Label("Inside, across the base"),
+        By::Label("Inside, across the rim"),
+        By::Label("Inside, from base to rim"),
+    );
+    for field in [base, rim, height] {
+        journey.expect_value(field, "").await;
+    }
+    let (needs, needs_height) = (
+        "The new set of measures for Large cup is not in the book yet. It still needs the width across the base, the \
+         width across the rim and the height inside.",
+        "The new set of measures for Large cup is not in the book yet. It still needs the height inside.",
+    );
+    journey.wait_for_text(needs).await;
+    journey.enter(base, "2").await;
+    journey.enter(rim, "3 1/2").await;
+    journey.wait_for_text(needs_height).await;
+    journey.expect_value(rim, "3.5 in").await;
+    journey.expect_figures("How full it is poured", &[("Poured", "15.0 fl oz")]).await;
+    assert_eq!(journey.title_of_undo().await, "Undo: Add a container");
+    journey.screenshot("measures").await;
+    // Another way drops what is typed of this one.
+    journey.choose(known, "by pouring").await;
+    journey.wait_for_text_gone("set of measures").await;
+    journey.click(By::Text("Discard this set of readings")).await;
+    journey.expect_value(known, "weighed with water").await;
+    journey.expect_value(By::Label("Volume to the rim"), "16 fl oz").await;
+    journey.choose(known, "by its measures").await;
+    journey.expect_value(base, "").await;
+    journey.enter(base, "2").await;
+    journey.enter(rim, "3 1/2").await;
+    journey.type_into(height, "5").await;
+    // The field is not made anew under the typing.
+    journey.wait_for_text_gone("is not in the book yet").await;
+    journey.type_on("0").await;
+    journey.expect_value(height, "50 in").await;
+    journey.type_into(height, "5").await;
+    let figures = [
+        ("Poured", "15.9 fl oz"),
+        ("To the rim", "16.9 fl oz"),
+        ("Fill line above the base", "4.81 in"),
+        ("Fill line under the rim", "0.19 in"),
+    ];
+    journey.expect_figures("How full it is poured", &figures).await;
+    assert_eq!(journey.title_of_undo().await, "Undo: Brimful capacity");
+    // One step goes back, and may be typed anew.
+    journey.click(By::Text("Undo")).await;
+    journey.expect_value(known, "weighed with water").await;
+    journey.click(By::Text("Redo")).await;
+    journey.expect_value(height, "5 in").await;
+    journey.choose(known, "weighed with water").await;
+    journey.expect_value(By::Label("Volume to the rim"), "").await;
+    journey.enter(By::Label("Volume to the rim"), "17").await;
+    journey.expect_figures("How full it is poured", &[("Poured", "16.0 fl oz")]).await;
+}
+
+async fn headspace(journey: &Journey) {
+    let way = By::Label("Left empty");
+    journey.choose(way, "as a share of the brim").await;
+    journey.expect_value(By::Label("Share left empty"), "").await;
+    journey
+        .wait_for_text("The new headspace for Large cup is not in the book yet. It still needs what is left empty.")
+        .await;
+    journey.expect_figures("How full it is poured", &[("Poured", "16.0 fl oz")]).await;
+    journey.enter(By::Label("Share left empty"), "10").await;
+    // 17 * 0.9.
+    journey.expect_figures("How full it is poured", &[("Poured", "15.3 fl oz")]).await;
+    journey.choose(way, "as a volume").await;
+    journey.expect_value(By::Label("Volume left empty"), "").await;
+    journey.enter(By::Label("Volume left empty"), "2").await;
+    journey.expect_figures("How full it is poured", &[("Poured", "15.0 fl oz")]).await;
+}
+
+async fn packaging(journey: &Journey) {
+    entering::packaging(journey, "Paper straw", "Straw", "200", "3").await;
+    journey.click(By::Text("Buying")).await;
+    journey.click(By::Text("Containers")).await;
+    journey.click(By::Text("Large cup")).await;
+    journey.choose(By::Label("Add to it"), "Paper straw").await;
+    let needs = "The new packaging for Large cup is not in the book yet. It still needs how many one drink takes.";
+    journey.wait_for_text(needs).await;
+    journey.expect_value(By::Label("How many of Paper straw"), "").await;
+    journey.enter(By::Label("How many of Paper straw"), "2").await;
+    journey.wait_for_text_gone(needs).await;
+    journey.wait_for_text("$0.030").await;
+    assert_eq!(journey.title_of_undo().await, "Undo: Add to a container set");
+}
+
+async fn a_scenario(journey: &Journey) {
+    journey.go("#/sizes/scenarios").await;
+    journey.click(By::Text("Copy today's menu")).await;
+    journey.wait_for_text("The new scenario is not in the book yet. It still needs a name.").await;
+    journey.expect_value(NAME, "").await;
+    assert_eq!(journey.title_of_undo().await, "Undo: Add to a container set");
+    journey.enter(NAME, "Two sizes only").await;
+    journey.wait_for_text("Adopting makes these the drinks and sizes you sell").await;
+    assert_eq!(journey.title_of_undo().await, "Undo: Copy today's menu");
 }

@@ -41,7 +41,7 @@ async fn bought(journey: &Journey) {
     ] {
         entering::container(journey, name, rim, "1").await;
         journey.expect_figures("How full it is poured", &[("Poured", poured)]).await;
-        journey.choose(By::Label("Add to it"), cup).await;
+        entering::belongs(journey, cup, "1").await;
         journey.wait_for_text(each).await;
     }
 }

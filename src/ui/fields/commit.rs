@@ -72,7 +72,7 @@ fn or_none<T>(text: &str, read: impl FnOnce() -> Result<T, String>) -> Result<Op
 }
 
 /// A share from its percentage.
-fn share(percent: Exact) -> Option<Share> {
+pub(super) fn share(percent: Exact) -> Option<Share> {
     percent.over(Exact::new(100, 0)).map(Share::from_fraction).ok()
 }
 
@@ -177,9 +177,17 @@ pub fn length(
     commit(step.into(), Box::new(read_typed_length), Box::new(edit))
 }
 
+/// A length that could be typed.
+pub(super) const fn length_example(units: System) -> &'static str {
+    match LengthUnit::of(units) {
+        LengthUnit::Inch => "3 1/2 in",
+        LengthUnit::Millimetre | LengthUnit::Centimetre => "90 mm",
+    }
+}
+
 fn read_typed_length(text: &str, reading: &Reading) -> Result<TypedLength, String> {
-    let example = if LengthUnit::of(reading.units) == LengthUnit::Inch { "3 1/2 in" } else { "90 mm" };
-    read_length(text, reading.units, &reading.style).map_err(|error| words::read_error(&error, example))
+    read_length(text, reading.units, &reading.style)
+        .map_err(|error| words::read_error(&error, length_example(reading.units)))
 }
 
 /// What is typed and not kept in the book, or not yet: nothing while it cannot be read.

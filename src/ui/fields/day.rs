@@ -27,6 +27,9 @@ pub fn Day(
     /// It has been: a day in the future is asked about first.
     #[prop(optional)]
     past: bool,
+    /// Any day of its week will do: what is left of this week is no future.
+    #[prop(optional)]
+    weekly: bool,
     /// A quiet line under the field.
     #[prop(optional, into)]
     note: Cow<'static, str>,
@@ -51,7 +54,10 @@ pub fn Day(
         let take = take.clone();
         move |event: ev::Event| {
             let text = event_target_value(&event);
-            let day = Date::from_text(&text).filter(|day| past && *day > today());
+            let day = Date::from_text(&text).filter(|day| {
+                let begins = if weekly { day.monday() } else { *day };
+                past && begins > today()
+            });
             ahead.set(day);
             error.set(None);
             if day.is_none() {

@@ -7,11 +7,12 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use super::Commit;
+use super::commit::{length_example, share};
 use crate::app::history::Session;
 use crate::app::route::Route;
 use crate::app::unfinished::Begun;
 use crate::book::{Book, Edit, Key};
-use crate::measure::{Amount, Exact, Money, Wanted, read_amount, read_number};
+use crate::measure::{Amount, Exact, Money, Share, TypedLength, Wanted, read_amount, read_length, read_number};
 use crate::ui::address;
 use crate::ui::live::{press, text, when};
 use crate::ui::state::AppState;
@@ -177,6 +178,20 @@ impl Typed<'_> {
         let example = || words::example(wanted.unit, units);
         let amount = self.read(field, |text| read(text).map_err(|error| words::read_error(&error, &example())));
         self.needed(field, amount)
+    }
+
+    /// A length with its unit.
+    pub fn length(&mut self, field: &'static str) -> Option<TypedLength> {
+        let (units, style) = (self.book.settings().units, self.state.style);
+        let read = |text: &str| style.with_untracked(|style| read_length(text, units, style));
+        let example = length_example(units);
+        let length = self.read(field, |text| read(text).map_err(|error| words::read_error(&error, example)));
+        self.needed(field, length)
+    }
+
+    /// A percentage.
+    pub fn percent(&mut self, field: &'static str, example: &str) -> Option<Share> {
+        self.number(field, example).and_then(share)
     }
 }
 

@@ -1,5 +1,6 @@
 //! What is poured into: two sizes with their sets.
 
+use crate::entering;
 use crate::harness::{By, Journey};
 
 pub async fn containers(journey: &Journey) {
@@ -22,6 +23,11 @@ pub async fn containers(journey: &Journey) {
     journey.enter(By::Label("Volume to the rim"), "17").await;
     journey.enter(By::Label("Volume left empty"), "1").await;
     journey.choose(By::Label("Left empty"), "as a share of the brim").await;
+    // What is left empty in the new way is not guessed; until it is typed, the old way is in force.
+    journey.expect_value(By::Label("Share left empty"), "").await;
+    let needs = "The new headspace for 16 fl oz is not in the book yet. It still needs what is left empty.";
+    journey.wait_for_text(needs).await;
+    journey.expect_figures("How full it is poured", &[("Poured", "16.0 fl oz")]).await;
     journey.enter(By::Label("Share left empty"), "5").await;
     // 17 * 0.95 = 16.15, half away from zero.
     journey.expect_figures("How full it is poured", &[("Poured", "16.2 fl oz")]).await;
@@ -37,8 +43,7 @@ pub async fn containers(journey: &Journey) {
 /// A bottle and a cap for one drink.
 async fn set(journey: &Journey, bottle: &str, cost: &str) {
     for piece in [bottle, "Cap, 38 mm"] {
-        journey.choose(By::Label("Add to it"), piece).await;
-        journey.expect_value(By::Label(&format!("How many of {piece}")), "1").await;
+        entering::belongs(journey, piece, "1").await;
         journey.expect_value(By::Label("Add to it"), "Choose packaging").await;
     }
     journey.wait_for_text(cost).await;

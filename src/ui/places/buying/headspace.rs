@@ -7,16 +7,101 @@ use leptos::prelude::*;
 use super::change::{changed, size};
 use super::container::EMPTY;
 use super::tolerances::Allowed;
-use crate::book::{Container, ContainerId, Headspace, Key};
+use crate::book::{Book, Container, ContainerId, Headspace, Key};
 use crate::fill::{fill, fill_line};
 use crate::jump::Kind;
-use crate::measure::{Amount, Exact, LengthUnit, Share, TypedLength};
-use crate::ui::fields::{self, Addition, Choice, Entry, Hangs, asks};
+use crate::measure::LengthUnit;
+use crate::ui::fields::{self, Addition, Choice, Draft, Entry, Hangs, Typed, asks};
 use crate::ui::glass::{glass, poured};
 use crate::ui::live::{live, text, trouble, when};
 use crate::ui::parts::{Figure, Section, figures};
 use crate::ui::state::AppState;
 use crate::working::Shown;
+
+/// How what is left empty is told.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Way {
+    Volume,
+    Share,
+    Height,
+}
+
+impl Way {
+    const ALL: &[Way] = &[Way::Volume, Way::Share, Way::Height];
+
+    const fn of(headspace: Headspace) -> Way {
+        match headspace {
+            Headspace::Volume(_) => Way::Volume,
+            Headspace::Share(_) => Way::Share,
+            Headspace::Height(_) => Way::Height,
+        }
+    }
+
+    fn key(self) -> String {
+        format!("{self:?}")
+    }
+
+    const fn words(self) -> &'static str {
+        match self {
+            Way::Volume => "as a volume",
+            Way::Share => "as a share of the brim",
+            Way::Height => "as a height under the rim",
+        }
+    }
+
+    fn read(self, typed: &mut Typed<'_>, book: &Book) -> Option<Headspace> {
+        match self {
+            Way::Volume => typed.amount(EMPTY, size(book)).map(Headspace::Volume),
+            Way::Share => typed.percent(EMPTY, "5").map(Headspace::Share),
+            Way::Height => typed.length(EMPTY).map(Headspace::Height),
+        }
+    }
+}
+
+/// What is left empty, told in another way, typed and not in the book yet.
+const fn draft(id: ContainerId, way: Way) -> Draft {
+    Draft { what: "headspace", of: Some(Key::Container(id)), id: way as u64 }
+}
+
+/// The field for what is left empty. Of a new container, the volume is typed with the rest of it.
+fn left_empty(state: AppState, id: ContainerId, way: Way, container: &Addition, hangs: Hangs) -> AnyView {
+    let is_new = !untrack(|| container.is_there());
+    let there = move |book: &Book| book.container(id).is_some_and(|it| Way::of(it.headspace) == way);
+    let make = move |typed: &mut Typed<'_>, book: &Book| {
+        let headspace = way.read(typed, book)?;
+        changed(book, id, |it| it.headspace = headspace)
+    };
+    let new = if is_new { container.clone() } else { Addition::of(draft(id, way), there, "Headspace", make) };
+    let value = text(move || match state.book.with(|book| book.container(id).map(|it| it.headspace)) {
+        Some(Headspace::Volume(amount)) if way == Way::Volume => state.amount(amount),
+        Some(Headspace::Share(share)) if way == Way::Share => state.plain_percent(share),
+        Some(Headspace::Height(length)) if way == Way::Height => state.typed_length(length),
+        _ => String::new(),
+    });
+    let put = move |book: &Book, headspace| changed(book, id, |it| it.headspace = headspace);
+    let commit = match way {
+        Way::Volume => fields::amount("Headspace", size, move |book, amount| put(book, Headspace::Volume(amount))),
+        Way::Share => fields::percent("Headspace", move |book, share| put(book, Headspace::Share(share))),
+        Way::Height => fields::length("Headspace", move |book, length| put(book, Headspace::Height(length))),
+    };
+    let (value, commit) = (new.value(EMPTY, value), new.commit(EMPTY, commit));
+    let key = Key::Container(id);
+    let entry = match way {
+        Way::Volume => {
+            let (asks, units) = (asks(Kind::Size, key, "headspace/volume"), fields::units(size));
+            view! { <Entry label="Volume left empty" asks hangs units example="0.5" value commit /> }.into_any()
+        }
+        Way::Share => view! { <Entry label="Share left empty" hangs unit="%" example="5" value commit /> }.into_any(),
+        Way::Height => {
+            let (asks, units) = (asks(Kind::Size, key, "headspace/height"), fields::length_units());
+            let example = if LengthUnit::of(untrack(|| state.units())) == LengthUnit::Inch { "1/2" } else { "10" };
+            view! { <Entry label="Height left empty" asks hangs units example value commit /> }.into_any()
+        }
+    };
+    // What a new container needs stands under all of it.
+    let needs = if is_new { ().into_any() } else { view! { {new.needs()} {new.discard()} }.into_any() };
+    view! { <div class="entry">{entry} {needs}</div> }.into_any()
+}
 
 /// How full a container is poured.
 #[component]
@@ -33,35 +118,24 @@ pub fn Poured(
         text(move || state.book.with(|book| book.container(id).map(|it| show(it, state)).unwrap_or_default()))
     };
     let has_heights = move || state.book.with(|book| book.container(id)?.brimful.height().ok()?).is_some();
+    let in_book = move |book: &Book| book.container(id).map(|it| Way::of(it.headspace));
+    let typed = move || Way::ALL.iter().copied().find(|way| draft(id, *way).is_open(state));
+    let known = Memo::new(move |_| typed().or_else(|| state.book.with(in_book)).unwrap_or(Way::Volume));
     let ways = Memo::new(move |_| {
-        let mut ways = vec![("volume", "as a volume"), ("share", "as a share of the brim")];
-        if has_heights() {
-            ways.push(("height", "as a height under the rim"));
-        }
-        ways.into_iter().map(|(key, words)| (key.to_string(), words.to_string())).collect::<Vec<_>>()
-    });
-    let way = text(move || {
-        let headspace = state.book.with(|book| book.container(id).map(|it| it.headspace));
-        match headspace {
-            Some(Headspace::Volume(_)) | None => "volume",
-            Some(Headspace::Share(_)) => "share",
-            Some(Headspace::Height(_)) => "height",
-        }
-        .to_string()
+        let has_heights = has_heights();
+        let ways = Way::ALL.iter().filter(|way| has_heights || **way != Way::Height);
+        ways.map(|way| (way.key(), way.words().to_string())).collect::<Vec<_>>()
     });
     let choose_way = Arc::new(move |chosen: &str| {
-        let edit = state.book.with_untracked(|book| {
-            let units = book.settings().units;
-            let headspace = match (chosen, LengthUnit::of(units)) {
-                ("share", _) => Headspace::Share(Share::from_fraction(Exact::new(5, 2))),
-                ("height", LengthUnit::Inch) => Headspace::Height(TypedLength::new(Exact::new(5, 1), LengthUnit::Inch)),
-                ("height", _) => Headspace::Height(TypedLength::new(Exact::from(10), LengthUnit::Millimetre)),
-                _ => Headspace::Volume(Amount::new(Exact::ONE, units.drink_unit())),
-            };
-            changed(book, id, |it| it.headspace = headspace)
-        });
-        let edit = edit.ok_or("Type its name, the volume to the rim and what is left empty first.")?;
-        state.apply("Headspace", edit)
+        let now = state.book.with_untracked(in_book);
+        let now = now.ok_or("Type its name, the volume to the rim and what is left empty first.")?;
+        for way in Way::ALL {
+            draft(id, *way).discard(state);
+        }
+        if let Some(way) = Way::ALL.iter().find(|way| **way != now && way.key() == chosen) {
+            draft(id, *way).begin(state);
+        }
+        Ok(())
     });
     let filled = move || state.book.with(|book| book.container(id).and_then(|it| fill(it).ok()));
     let volume = text(move || {
@@ -98,17 +172,9 @@ pub fn Poured(
         })
     };
     let as_new = new.clone();
-    let by_volume = move || {
-        let value = of(|it, state| match it.headspace {
-            Headspace::Volume(amount) => state.amount(amount),
-            _ => String::new(),
-        });
-        let commit = fields::amount("Headspace", size, move |book, amount| {
-            changed(book, id, |it| it.headspace = Headspace::Volume(amount))
-        });
-        let (value, commit) = (as_new.value(EMPTY, value), as_new.commit(EMPTY, commit));
-        let asks = asks(Kind::Size, Key::Container(id), "headspace/volume");
-        view! { <Entry label="Volume left empty" asks hangs example="0.5" value commit /> }.into_any()
+    let by = move |way| {
+        let as_new = as_new.clone();
+        when(move || known.get() == way, move || left_empty(state, id, way, &as_new, hangs))
     };
     let declared = move || {
         view! {
@@ -119,6 +185,7 @@ pub fn Poured(
                 example="none"
                 note="What the menu or label says, if it says one."
                 value=of(|it, state| it.declared.map(|amount| state.amount(amount)).unwrap_or_default())
+                units=fields::units(size)
                 commit=fields::optional_amount("Declared size", size, move |book, amount| {
                     changed(book, id, |it| it.declared = amount)
                 })
@@ -143,48 +210,10 @@ pub fn Poured(
     view! {
         <Section heading="How full it is poured">
             <div class="fields">
-                <Choice label="Left empty" options=ways value=way choose=choose_way />
-                {when(move || way.with(|way| way == "volume"), by_volume)}
-                {when(
-                    move || way.with(|way| way == "share"),
-                    move || {
-                        view! {
-                            <Entry
-                                label="Share left empty"
-                                hangs
-                                unit="%"
-                                value=of(|it, state| match it.headspace {
-                                    Headspace::Share(share) => state.plain_percent(share),
-                                    _ => String::new(),
-                                })
-                                commit=fields::percent("Headspace", move |book, share| {
-                                    changed(book, id, |it| it.headspace = Headspace::Share(share))
-                                })
-                            />
-                        }
-                            .into_any()
-                    },
-                )}
-                {when(
-                    move || way.with(|way| way == "height"),
-                    move || {
-                        view! {
-                            <Entry
-                                label="Height left empty"
-                                asks=asks(Kind::Size, Key::Container(id), "headspace/height")
-                                hangs
-                                value=of(|it, state| match it.headspace {
-                                    Headspace::Height(length) => state.typed_length(length),
-                                    _ => String::new(),
-                                })
-                                commit=fields::length("Headspace", move |book, length| {
-                                    changed(book, id, |it| it.headspace = Headspace::Height(length))
-                                })
-                            />
-                        }
-                            .into_any()
-                    },
-                )}
+                <Choice label="Left empty" options=ways value=text(move || known.get().key()) choose=choose_way />
+                {by(Way::Volume)}
+                {by(Way::Share)}
+                {by(Way::Height)}
                 {new.once_there(declared)}
             </div>
             {new.once_there(move || hangs.answer(answer))}

@@ -5,10 +5,23 @@ use leptos::prelude::*;
 use super::change::{changed, size};
 use crate::book::{Book, Brimful, Container, ContainerId, Edit, Key, Reading};
 use crate::jump::Kind;
-use crate::ui::fields::{self, Entry, Hangs, asks};
+use crate::measure::LengthUnit;
+use crate::ui::fields::{self, Addition, Entry, Hangs, Typed, asks};
 use crate::ui::live::{parts, press, text, trouble};
 use crate::ui::parts::TakeOut;
 use crate::ui::state::AppState;
+
+/// The fields of the first readings, by what is missing while they are empty; the second is the
+/// rim until there are more.
+const FIRST: [(&str, &str); 2] =
+    [("the height of reading 1", "the volume of reading 1"), ("the height of reading 2", "the volume of reading 2")];
+
+/// The first readings as they are typed.
+pub(super) fn poured(typed: &mut Typed<'_>, book: &Book) -> Option<Brimful> {
+    let read = FIRST.map(|(height, volume)| (typed.length(height), typed.amount(volume, size(book))));
+    let reading = |(height, volume): (Option<_>, Option<_>)| Some(Reading { height: height?, volume: volume? });
+    Some(Brimful::Poured(read.map(reading).into_iter().collect::<Option<_>>()?))
+}
 
 fn readings(container: &Container) -> &[Reading] {
     match &container.brimful {
@@ -30,13 +43,17 @@ fn readings_changed(book: &Book, id: ContainerId, change: impl FnOnce(&mut Vec<R
 pub fn Readings(
     /// The container.
     id: ContainerId,
+    /// How the first of them get into the book.
+    new: Addition,
     /// The answers that hang on it.
     hangs: Hangs,
 ) -> impl IntoView {
     let state = AppState::here();
     let refused = RwSignal::new(None::<String>);
+    let first = new.clone();
     let places = move || {
-        let count = state.book.with(|book| book.container(id).map_or(0, |it| readings(it).len()));
+        let count = || state.book.with(|book| book.container(id).map_or(0, |it| readings(it).len()));
+        let count = if first.is_there() { count() } else { FIRST.len() };
         (0..count as u64).collect::<Vec<u64>>()
     };
     let height = RwSignal::new(None);
@@ -55,32 +72,40 @@ pub fn Readings(
         }
         refused.set(outcome.err());
     };
+    let another = move || {
+        view! {
+            <div class="fields">
+                <Entry
+                    label="New reading: height"
+                    value=text(move || height.get().map(|length| state.typed_length(length)).unwrap_or_default())
+                    units=fields::length_units()
+                    commit=fields::loose_length(height)
+                />
+                <Entry
+                    label="New reading: volume"
+                    value=text(move || volume.get().map(|amount| state.amount(amount)).unwrap_or_default())
+                    units=fields::units(size)
+                    commit=fields::loose_amount(volume, size)
+                />
+            </div>
+            {trouble(move || refused.get())}
+            <p class="actions">
+                <button class="button" on:click=press(add)>
+                    "Add this reading"
+                </button>
+            </p>
+        }
+        .into_any()
+    };
+    let row = new.clone();
     view! {
-        <div class="reading soft" aria-hidden="true">
-            <span>"Height above the base"</span>
-            <span>"Volume up to there"</span>
-        </div>
+        <p class="soft">"Height above the base, and the volume up to there."</p>
         <ol class="lines">
-            {parts(places, move |place| reading_row(state, id, place as usize, refused, hangs))}
+            {parts(places, move |place| reading_row(state, id, &row, place as usize, refused, hangs))}
         </ol>
-        <div class="fields">
-            <Entry
-                label="New reading: height"
-                value=text(move || height.get().map(|length| state.typed_length(length)).unwrap_or_default())
-                commit=fields::loose_length(height)
-            />
-            <Entry
-                label="New reading: volume"
-                value=text(move || volume.get().map(|amount| state.amount(amount)).unwrap_or_default())
-                commit=fields::loose_amount(volume, size)
-            />
-        </div>
-        {trouble(move || refused.get())}
-        <p class="actions">
-            <button class="button" on:click=press(add)>
-                "Add this reading"
-            </button>
-        </p>
+        {new.needs()}
+        {new.discard()}
+        {new.once_there(another)}
     }
 }
 
@@ -94,6 +119,7 @@ fn put_in_order(readings: &mut Vec<Reading>, new: Reading) {
 fn reading_row(
     state: AppState,
     id: ContainerId,
+    new: &Addition,
     place: usize,
     refused: RwSignal<Option<String>>,
     hangs: Hangs,
@@ -123,29 +149,50 @@ fn reading_row(
         });
         refused.set(edit.and_then(|edit| state.apply("Remove reading", edit).err()));
     };
+    let set_height =
+        fields::length("Height of a reading", move |book, height| set(book, &|reading| reading.height = height));
+    let set_volume =
+        fields::amount("Volume of a reading", size, move |book, volume| set(book, &|reading| reading.volume = volume));
+    let (heights, volumes) =
+        (of(|reading, state| state.typed_length(reading.height)), of(|reading, state| state.amount(reading.volume)));
+    let (heights, set_height, volumes, set_volume) = match FIRST.get(place) {
+        Some((height, volume)) => (
+            new.value(height, heights),
+            new.commit(height, set_height),
+            new.value(volume, volumes),
+            new.commit(volume, set_volume),
+        ),
+        None => (heights, set_height, volumes, set_volume),
+    };
+    let examples = state.book.with_untracked(|book| match LengthUnit::of(book.settings().units) {
+        LengthUnit::Inch => [("2 1/2", "6"), ("5", "12.5")],
+        LengthUnit::Millimetre | LengthUnit::Centimetre => [("60", "150"), ("180", "360")],
+    });
+    let (height, volume) = examples.get(place).copied().unwrap_or_default();
+    let take_out = new.once_there(move || {
+        view! { <TakeOut name=Signal::stored(format!("reading {number}")) on_click=remove /> }.into_any()
+    });
     view! {
         <li class="reading">
             <Entry
                 label=format!("Height of reading {number}")
                 asks=asks(Kind::Size, Key::Container(id), format!("height/{number}"))
-                label_hidden=true
                 hangs
-                value=of(|reading, state| state.typed_length(reading.height))
-                commit=fields::length("Height of a reading", move |book, height| {
-                    set(book, &|reading| reading.height = height)
-                })
+                units=fields::length_units()
+                example=height
+                value=heights
+                commit=set_height
             />
             <Entry
                 label=format!("Volume of reading {number}")
                 asks=asks(Kind::Size, Key::Container(id), format!("volume/{number}"))
-                label_hidden=true
                 hangs
-                value=of(|reading, state| state.amount(reading.volume))
-                commit=fields::amount("Volume of a reading", size, move |book, volume| {
-                    set(book, &|reading| reading.volume = volume)
-                })
+                units=fields::units(size)
+                example=volume
+                value=volumes
+                commit=set_volume
             />
-            <TakeOut name=Signal::stored(format!("reading {number}")) on_click=remove />
+            {take_out}
         </li>
     }
     .into_any()

@@ -7,7 +7,7 @@ use leptos::prelude::*;
 use crate::app::route::Route;
 use crate::book::{Book, Edit, Key, Packaging, PackagingId, PackagingUse, Record};
 use crate::cost::piece_cost;
-use crate::measure::{Exact, Money};
+use crate::measure::Money;
 use crate::ui::fields::{self, Addition, Choice, Draft, Entry, begun};
 use crate::ui::live::{rows, text};
 use crate::ui::order;
@@ -17,8 +17,9 @@ use crate::ui::state::AppState;
 
 /// What is called new where it is not in the book yet.
 const PACKAGING: &str = "packaging";
-/// The field of new packaging, by what is missing while it is empty.
+/// The fields of what is added, by what is missing while they are empty.
 const NAME: &str = "a name";
+const COUNT: &str = "how many one drink takes";
 
 /// What a container or a shared set takes.
 fn uses(book: &Book, of: Key) -> &[PackagingUse] {
@@ -86,10 +87,10 @@ pub fn Uses(
             Ok(())
         }
         chosen => {
-            let Some(Key::Packaging(packaging)) = Key::from_text(chosen) else { return Ok(()) };
-            let use_one = PackagingUse { packaging, count: Exact::ONE };
-            let edit = state.book.with_untracked(|book| changed(book, of, |uses| uses.push(use_one)));
-            edit.map_or(Ok(()), |edit| state.apply("Add to a container set", edit))
+            if let Some(Key::Packaging(packaging)) = Key::from_text(chosen) {
+                draft(of, packaging).begin(state);
+            }
+            Ok(())
         }
     });
     let row = move |key| match key {
@@ -106,7 +107,7 @@ pub fn Uses(
     }
 }
 
-/// Packaging that is not in the book yet.
+/// Packaging that does not belong to it yet, or is not in the book at all.
 fn draft(of: Key, packaging: PackagingId) -> Draft {
     Draft { what: PACKAGING, of: Some(of), id: packaging.number() }
 }
@@ -128,12 +129,18 @@ fn Row(of: Key, packaging: PackagingId) -> impl IntoView {
         let _ = edit.map(|edit| state.apply("Remove packaging", edit));
     };
     let there = move |book: &Book| this(book).is_some();
-    let new = Addition::of(draft(of, packaging), there, "Add something new to a container set", move |typed, book| {
-        let new = Packaging::named(packaging, &typed.name(NAME)?);
-        let set = changed(book, of, |uses| uses.push(PackagingUse { packaging, count: Exact::ONE }))?;
-        Some(Edit::Together(vec![Edit::Put(Record::Packaging(new)), set]))
+    let new = Addition::of(draft(of, packaging), there, "Add to a container set", move |typed, book| {
+        let named = book.packaging(packaging).is_some();
+        let name = if named { None } else { Some(typed.name(NAME)) };
+        let count = typed.number(COUNT, "1");
+        let set = |count| changed(book, of, |uses| uses.push(PackagingUse { packaging, count }));
+        let Some(name) = name else { return set(count?) };
+        let new = Packaging::named(packaging, &name?);
+        Some(Edit::Together(vec![Edit::Put(Record::Packaging(new)), set(count?)?]))
     });
-    let name_or_link = match untrack(|| new.is_there()) {
+    let is_named = state.book.with_untracked(|book| book.packaging(packaging).is_some());
+    let is_new = !untrack(|| new.is_there());
+    let name_or_link = match is_named {
         false => {
             let rename = fields::text("Name of packaging", move |book, name| {
                 let known = book.packaging(packaging)?.clone();
@@ -157,28 +164,29 @@ fn Row(of: Key, packaging: PackagingId) -> impl IntoView {
         }
         true => view! { <a class="line-name" href=Route::Packaging(packaging).address()>{name}</a> }.into_any(),
     };
-    let count = new.once_there(move || {
-        view! {
-            <Entry
-                label=format!("How many of {}", name.get_untracked())
-                label_hidden=true
-                value=shown
-                commit=fields::count("Number in a container set", move |book, number| {
-                    changed(book, of, |uses| {
-                        if let Some(used) = uses.iter_mut().find(|used| used.packaging == packaging) {
-                            used.count = number;
-                        }
-                    })
-                })
-            />
-            <span class="set-cost">{cost}</span>
-        }
-        .into_any()
+    let called = name.get_untracked();
+    let called = if called.is_empty() { "the new packaging".to_string() } else { called };
+    let set = fields::count("Number in a container set", move |book, number| {
+        changed(book, of, |uses| {
+            if let Some(used) = uses.iter_mut().find(|used| used.packaging == packaging) {
+                used.count = number;
+            }
+        })
     });
+    let cost = new.once_there(move || view! { <span class="set-cost">{cost}</span> }.into_any());
     view! {
         <li class="set-row">
             {name_or_link}
-            {count}
+            <Entry
+                label=format!("How many of {called}")
+                label_hidden=true
+                of=packaging.number()
+                caret=is_new && is_named
+                example="1"
+                value=new.value(COUNT, shown)
+                commit=new.commit(COUNT, set)
+            />
+            {cost}
             <TakeOut name=name on_click=new.take_out(remove) />
             {new.needs()}
         </li>

@@ -48,8 +48,8 @@ const fn scaling_key(scaling: Scaling) -> &'static str {
     }
 }
 
-/// Follows the size as chosen. Steps begin at half a piece, or one of the amount's unit; what
-/// was the top-up before follows in proportion.
+/// Follows the size as chosen; steps are typed first. What was the top-up before follows in
+/// proportion.
 fn follow(drink: &mut Drink, line: LineId, chosen: &str) {
     for it in &mut drink.lines {
         if it.id != line {
@@ -58,11 +58,8 @@ fn follow(drink: &mut Drink, line: LineId, chosen: &str) {
             }
             continue;
         }
-        let unit = it.amount.unit;
-        let step = if unit == Unit::Piece { Exact::new(5, 1) } else { Exact::ONE };
         it.scaling = match chosen {
             "fixed" => Scaling::Fixed,
-            "steps" => Scaling::Stepped(Amount::new(step, unit)),
             "top-up" => Scaling::TopUp,
             _ => Scaling::InProportion,
         };
@@ -124,6 +121,14 @@ const AMOUNT: &str = "an amount";
 /// A line that is not in the book yet.
 pub(super) fn new_line(drink: DrinkId, line: LineId) -> Draft {
     Draft { what: LINE, of: Some(Key::Drink(drink)), id: line.number() }
+}
+
+/// The field of a new step, by what is missing while it is empty.
+const STEP: &str = "its size";
+
+/// The step of a line that is not in the book yet.
+const fn new_step(drink: DrinkId, line: LineId) -> Draft {
+    Draft { what: "step", of: Some(Key::Drink(drink)), id: line.number() }
 }
 
 /// The id of the ingredient that a new line brings with it: that of the line.
@@ -236,17 +241,32 @@ pub fn LineRow(
     });
     let scalings: Vec<(String, String)> =
         SCALINGS.map(|(key, scaling)| (key.to_string(), words::scaling(scaling).to_string())).to_vec();
-    let scaling = text(move || this().map(|line| scaling_key(line.scaling).to_string()).unwrap_or_default());
+    let step = new_step(drink, line);
+    let in_book = move || this().map(|line| scaling_key(line.scaling));
+    let scaling = text(move || {
+        let typed = step.is_open(state).then_some("steps");
+        typed.or_else(in_book).unwrap_or_default().to_string()
+    });
     let choose_scaling = Arc::new(move |chosen: &str| {
+        step.discard(state);
+        let now = untrack(in_book);
+        if now == Some(chosen) {
+            return Ok(());
+        }
+        if chosen == "steps" {
+            step.begin(state);
+            return Ok(());
+        }
         let edit = state.book.with_untracked(|book| changed(book, drink, |it| follow(it, line, chosen)));
         edit.map_or(Ok(()), |edit| state.apply("Recipe scaling", edit))
     });
     let remove = move || {
+        step.discard(state);
         let edit = state.book.with_untracked(|book| changed(book, drink, |it| it.lines.retain(|it| it.id != line)));
         // Taking a line out of a recipe is never refused.
         let _ = edit.map(|edit| state.apply("Remove from recipe", edit));
     };
-    let in_steps = move || this().is_some_and(|line| matches!(line.scaling, Scaling::Stepped(_)));
+    let in_steps = move || scaling.with(|scaling| scaling == "steps");
     let in_scoops =
         move || this().is_some_and(|line| line.ice.is_some() && line.amount.unit.dimension() == Dimension::Volume);
     let set_amount = fields::amount("Amount in a recipe", wanted, move |book, amount| {
@@ -286,6 +306,7 @@ pub fn LineRow(
                 caret=is_new && !is_unnamed
                 example
                 value=new.value(AMOUNT, amount)
+                units=fields::units(wanted)
                 commit=new.commit(AMOUNT, set_amount)
             />
             {choices}
@@ -313,15 +334,25 @@ fn Step(drink: DrinkId, line: LineId, hangs: Hangs, name: String) -> impl IntoVi
         dimensions: LIQUID_FIRST,
         unit: line_of(book, drink, line).map_or(Unit::Piece, |it| it.amount.unit),
     };
+    let set = move |book: &Book, step| line_changed(book, drink, line, |it| it.scaling = Scaling::Stepped(step));
+    let there =
+        move |book: &Book| line_of(book, drink, line).is_some_and(|line| matches!(line.scaling, Scaling::Stepped(_)));
+    let new = Addition::of(new_step(drink, line), there, "Recipe scaling", move |typed, book| {
+        typed.amount(STEP, wanted(book)).and_then(|step| set(book, step))
+    });
+    let pieces = state.book.with_untracked(|book| wanted(book).unit == Unit::Piece);
     view! {
-        <Entry
-            label=format!("In steps of, {name}")
-            hangs
-            value=step
-            commit=fields::amount("Step of an ingredient", wanted, move |book, step| {
-                line_changed(book, drink, line, |it| it.scaling = Scaling::Stepped(step))
-            })
-        />
+        <div class="entry">
+            <Entry
+                label=format!("In steps of, {name}")
+                hangs
+                units=fields::units(wanted)
+                example=if pieces { "0.5" } else { "1" }
+                value=new.value(STEP, step)
+                commit=new.commit(STEP, fields::amount("Step of an ingredient", wanted, set))
+            />
+            {new.needs()}
+        </div>
     }
 }
 

@@ -12,7 +12,7 @@ use crate::ledger::Ledger;
 use crate::measure::Exact;
 use crate::plan::{Totals, scenario_ledger};
 use crate::ui::address::go;
-use crate::ui::fields::{self, Entry};
+use crate::ui::fields::{self, Addition, Draft, Entry};
 use crate::ui::library::Library;
 use crate::ui::live::{press, rows, text, trouble, when};
 use crate::ui::order;
@@ -24,23 +24,18 @@ use crate::words::{self, Plans};
 use compared::Compared;
 use drinks::Drinks;
 
+/// The field of a new scenario, by what is missing while it is empty.
+const NAME: &str = "a name";
+
 /// Menus to play with beside today's.
 #[component]
 pub fn Scenarios() -> impl IntoView {
     let state = AppState::here();
     let listed = Memo::new(move |_| state.book.with(order::scenarios));
     let none = move || listed.with(Vec::is_empty);
-    let refused = RwSignal::new(None::<String>);
     let copy = move || {
         let id = ScenarioId::from_random(random());
-        let scenario = state.book.with_untracked(|book| {
-            let count = book.scenarios().count().saturating_add(1);
-            Scenario { id, name: format!("Scenario {count}"), offers: book.offers().cloned().collect() }
-        });
-        match state.apply("Copy today's menu", Edit::Put(Record::Scenario(scenario))) {
-            Ok(()) => go(Route::Scenario(id)),
-            Err(sentence) => refused.set(Some(sentence)),
-        }
+        Draft::of_record(Key::Scenario(id)).begin_on(state, Route::Scenario(id));
     };
     let teach = move || {
         view! {
@@ -60,7 +55,6 @@ pub fn Scenarios() -> impl IntoView {
         <p class="about">"A copy of the menu to play with. Nothing changes until you adopt it."</p>
         {when(none, teach)}
         <ul class="rows section">{rows(listed, row)}</ul>
-        {trouble(move || refused.get())}
         <p class="actions">
             <button class="main" on:click=press(copy)>
                 "Copy today's menu"
@@ -160,29 +154,47 @@ fn Page(id: ScenarioId) -> impl IntoView {
             go(Route::Scenarios);
         }
     };
+    let key = Key::Scenario(id);
+    let there = move |book: &Book| book.contains(key);
+    let new = Addition::of(Draft::of_record(key), there, "Copy today's menu", move |typed, book| {
+        let scenario = Scenario { id, name: typed.name(NAME)?, offers: book.offers().cloned().collect() };
+        Some(Edit::Put(Record::Scenario(scenario)))
+    });
+    let is_new = !untrack(|| new.is_there());
+    let rename = fields::text("Name of a scenario", move |book, name| changed(book, id, |it| it.name = name));
+    let rest = new.once_there(move || {
+        view! {
+            <Compared id />
+            <p class="actions">
+                <button class="main" on:click=press(adopt)>
+                    "Adopt"
+                </button>
+                <button class="quiet" on:click=press(drop_it)>
+                    "Drop"
+                </button>
+            </p>
+            {trouble(move || refused.get())}
+            <p class="hollow">"Adopting makes these the drinks and sizes you sell, in one step that Undo takes back."</p>
+            <Section heading="Drinks and their sizes" about="Each beside today's. Open a drink to change it here.">
+                <Drinks id ledger />
+            </Section>
+        }
+        .into_any()
+    });
     view! {
         <Back to=Route::Scenarios name="Scenarios" />
-        <h1>{name}</h1>
+        <h1>{new.heading("New scenario", name)}</h1>
         <p class="about">"Changes here stay here until you adopt it."</p>
         <Entry
             label="Name"
             letters=true
-            value=name
-            commit=fields::text("Name of a scenario", move |book, name| changed(book, id, |it| it.name = name))
+            caret=is_new
+            example="Two sizes only"
+            value=new.value(NAME, name)
+            commit=new.commit(NAME, rename)
         />
-        <Compared id />
-        <p class="actions">
-            <button class="main" on:click=press(adopt)>
-                "Adopt"
-            </button>
-            <button class="quiet" on:click=press(drop_it)>
-                "Drop"
-            </button>
-        </p>
-        {trouble(move || refused.get())}
-        <p class="hollow">"Adopting makes these the drinks and sizes you sell, in one step that Undo takes back."</p>
-        <Section heading="Drinks and their sizes" about="Each beside today's. Open a drink to change it here.">
-            <Drinks id ledger />
-        </Section>
+        {new.needs()}
+        {new.discard()}
+        {rest}
     }
 }

@@ -217,7 +217,8 @@ fn TrialFields(id: TrialId) -> impl IntoView {
                     value=of(|trial| scope_text(trial.scope))
                     choose=choose_scope
                 />
-                <Day label="First week before" value=of(|trial| trial.first.to_string()) choose=choose_first />
+                // A change may be planned, and so may the end of its trial; the weeks before have been.
+                <Day label="First week before" past=true weekly=true value=of(|trial| trial.first.to_string()) choose=choose_first />
                 <Day
                     label="First week with the change"
                     value=of(|trial| trial.start.to_string())

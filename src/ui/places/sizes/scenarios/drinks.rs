@@ -6,8 +6,9 @@ use leptos::prelude::*;
 
 use super::{changed, offer_of, said};
 use crate::book::{DrinkId, Key, Offer, OfferId, ScenarioId};
+use crate::jump::Kind;
 use crate::ledger::Ledger;
-use crate::ui::fields::{self, Choice, Entry};
+use crate::ui::fields::{self, Choice, Entry, asks};
 use crate::ui::live::{live, press, rows, text, when};
 use crate::ui::order;
 use crate::ui::parts::TakeOut;
@@ -129,6 +130,7 @@ fn Fields(id: ScenarioId, offer: OfferId) -> impl IntoView {
             <div class="pair">
                 <Entry
                     label=format!("Menu price of {full}")
+                    asks=asks(Kind::Price, Key::Scenario(id), format!("{offer}/price"))
                     example="none yet"
                     value=of(|state, offer| offer.price.map(|price| state.plain_money(price)))
                     commit=fields::optional_money("Price in a scenario", move |book, price| {
