@@ -13,14 +13,17 @@ use crate::app::history::History;
 use crate::app::unfinished::Unfinished;
 use crate::book::{Book, BookId};
 use crate::exchange;
-use crate::store::{Change, this_tab};
+use crate::store::{Change, asked, this_tab};
 use crate::words;
 
 /// What goes on as long as the page lives, from now on.
 pub fn begin(library: Library) {
     fields::hear_entering();
     if let Some(core) = library.core() {
-        core.can_delete();
+        core.can_delete(|book| {
+            asked::forget(book);
+            this_tab::note_unfinished(book, &[]);
+        });
     }
 }
 

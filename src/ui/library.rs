@@ -22,9 +22,9 @@ use crate::app::restore_points::{Moment, Why};
 use crate::app::route::Route;
 use crate::book::{Book, BookId};
 use crate::measure::Date;
-use crate::store::{Backing, Fault, IndexedDb, Listed, Saving, Shelf, asked, cache_note, first_paint, this_tab};
+use crate::store::{Backing, Fault, IndexedDb, Listed, Saving, Shelf, cache_note, first_paint};
 
-pub use core::{Phase, Way};
+pub use core::{Leaving, Phase, Way};
 
 /// Where the demo book lies, beside the app.
 const DEMO: &str = "./books/marrowgate-juice-hall.json";
@@ -64,7 +64,7 @@ pub struct Library {
     /// The copies of the open book outside the browser.
     pub copies: RwSignal<Copies>,
     /// The way out that waits for the person's word, since something is not saved.
-    pub leaving: RwSignal<Option<Way>>,
+    pub leaving: RwSignal<Option<Leaving>>,
     openings: StoredValue<u64>,
     core: StoredValue<Option<Core>, LocalStorage>,
 }
@@ -320,11 +320,6 @@ impl Device for Browser {
         if first_paint::note_books(text) {
             cache_note::note(text.to_string());
         }
-    }
-
-    fn forget(&self, book: BookId) {
-        asked::forget(book);
-        this_tab::note_unfinished(book, &[]);
     }
 
     fn recall_books(&self) {

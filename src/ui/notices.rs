@@ -5,7 +5,7 @@
 use leptos::prelude::*;
 
 use super::later::Later;
-use super::library::{Library, Way};
+use super::library::{Leaving, Library};
 use super::live::{flag, live, press, text, when};
 use super::lock::Lock;
 use super::saving::SavingTrouble;
@@ -78,10 +78,10 @@ fn Leaving() -> impl IntoView {
     });
     let anyway = text(move || {
         let anyway = match library.leaving.get() {
-            Some(Way::Delete(_) | Way::DeleteForGood(_)) => "Delete anyway",
-            Some(Way::Update) => "Update anyway",
-            Some(Way::Open(_) | Way::Add(_)) => "Switch anyway",
-            Some(Way::Close) | None => "Close anyway",
+            Some(Leaving::Delete) => "Delete anyway",
+            Some(Leaving::Update) => "Update anyway",
+            Some(Leaving::Switch) => "Switch anyway",
+            Some(Leaving::Close) | None => "Close anyway",
         };
         anyway.to_string()
     });

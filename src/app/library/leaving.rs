@@ -21,6 +21,30 @@ pub enum Way {
     Update,
 }
 
+/// What a way does to the open book, as it is asked about.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Leaving {
+    /// It is closed.
+    Close,
+    /// Another one takes its place.
+    Switch,
+    /// A book is deleted.
+    Delete,
+    /// The page is loaded anew.
+    Update,
+}
+
+impl Way {
+    pub(super) const fn leaving(&self) -> Leaving {
+        match self {
+            Way::Close => Leaving::Close,
+            Way::Open(_) | Way::Add(_) => Leaving::Switch,
+            Way::Delete(_) | Way::DeleteForGood(_) => Leaving::Delete,
+            Way::Update => Leaving::Update,
+        }
+    }
+}
+
 impl<B: Backing> Library<B> {
     /// Goes a way. While something of the open book is not saved, the person is asked first; once
     /// it is saved after all, the way is gone by itself.
@@ -34,9 +58,9 @@ impl<B: Backing> Library<B> {
         self.inner.device.show();
     }
 
-    /// The way that waits for the person's word, since something is not saved.
-    pub fn leaving(&self) -> Option<Way> {
-        self.inner.way.borrow().clone()
+    /// What the way does that waits for the person's word, since something is not saved.
+    pub fn leaving(&self) -> Option<Leaving> {
+        self.inner.way.borrow().as_ref().map(Way::leaving)
     }
 
     /// Goes the way that waits, though something is lost.

@@ -20,7 +20,7 @@ use crate::store::{Backing, Change, Fault, Hooks, Listed, Notice, Opened, Saving
 use crate::words;
 
 use keeps::Keeps;
-pub use leaving::Way;
+pub use leaving::{Leaving, Way};
 
 /// What is on the screen.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -62,8 +62,6 @@ pub trait Device {
     fn noted_books(&self) -> Option<String>;
     /// Notes the books there should be.
     fn note_books(&self, text: &str);
-    /// Forgets what is kept of a book outside the storage, since it was deleted for good.
-    fn forget(&self, book: BookId);
     /// Looks for that note where it takes a while to look: [`Library::recalled`] is told.
     fn recall_books(&self);
     /// Shows anew what the library has to show.
@@ -140,6 +138,8 @@ struct Inner<B: Backing> {
     points_tried: Cell<u64>,
     /// How a book is deleted; none until that is here.
     delete: Cell<Option<Delete<B>>>,
+    /// Forgets what is kept of a book outside the storage.
+    forget: Cell<Option<fn(BookId)>>,
     /// The book that is not deleted, since there is no room to keep a copy.
     no_room_to_delete: Cell<Option<BookId>>,
     /// Whether the person goes on though nothing can be kept.
@@ -171,6 +171,7 @@ impl<B: Backing> Library<B> {
             no_point: RefCell::new(None),
             points_tried: Cell::new(0),
             delete: Cell::new(None),
+            forget: Cell::new(None),
             no_room_to_delete: Cell::new(None),
             unkept: Cell::new(false),
             seated: Cell::new(0),

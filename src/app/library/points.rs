@@ -77,8 +77,10 @@ impl<B: Backing> Library<B> {
         self.inner.points.replace(Some(points));
     }
 
-    /// From here on books can be deleted.
-    pub fn can_delete(&self) {
+    /// From here on books can be deleted; `forget` forgets what is kept of one that was deleted for
+    /// good outside the storage.
+    pub fn can_delete(&self, forget: fn(BookId)) {
+        self.inner.forget.set(Some(forget));
         self.inner.delete.set(Some(|library, id, for_good| {
             library.spawn(move |library| async move { library.delete_now(id, for_good).await });
         }));
@@ -100,8 +102,8 @@ impl<B: Backing> Library<B> {
         match deleted {
             Ok(()) | Err(Fault::Gone) => {
                 self.forget_noted(id);
-                if for_good {
-                    self.inner.device.forget(id);
+                if let Some(forget) = self.inner.forget.get().filter(|_| for_good) {
+                    forget(id);
                 }
                 // A book that was deleted before leaves the books as they were, but not its points.
                 self.inner.points_tried.set(self.points_tried().wrapping_add(1));

@@ -8,11 +8,16 @@ mod tabs;
 use std::cell::{Cell, RefCell};
 use std::rc::Rc;
 
-use super::{Desk, Device, Library, Phase, Remembered, Way};
+use super::{Desk, Device, Leaving, Library, Phase, Remembered, Way};
 use crate::book::{Book, BookId, Edit, Key, Record, Refusal};
 use crate::measure::Date;
 use crate::store::{Backing, Change, Fault, InMemory, Notice, Saving};
 use crate::support;
+
+thread_local! {
+    /// The books of which nothing is kept outside the storage any more.
+    static FORGOTTEN: RefCell<Vec<BookId>> = const { RefCell::new(Vec::new()) };
+}
 
 /// The time in each of these tests, in milliseconds since 1970.
 const NOON: u64 = 1_795_780_800_000;
@@ -25,7 +30,6 @@ struct Phone {
     updated: Cell<bool>,
     noted: RefCell<Option<String>>,
     asked_to_recall: Cell<bool>,
-    forgotten: RefCell<Vec<BookId>>,
 }
 
 impl Device for Phone {
@@ -35,10 +39,6 @@ impl Device for Phone {
 
     fn note_open(&self, book: Option<BookId>) {
         self.remembered.set(Remembered { open_book: book, ..self.remembered.get() });
-    }
-
-    fn forget(&self, book: BookId) {
-        self.forgotten.borrow_mut().push(book);
     }
 
     fn note_revision(&self, _: u64) {
@@ -114,7 +114,7 @@ impl Shop {
             screen: RefCell::new(None),
             storage: self.storage.clone(),
         };
-        tab.library.can_delete();
+        tab.library.can_delete(|book| FORGOTTEN.with_borrow_mut(|forgotten| forgotten.push(book)));
         tab.library.start(self.storage.clone());
         tab.run();
         tab

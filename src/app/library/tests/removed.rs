@@ -172,7 +172,7 @@ fn without_storage_the_person_can_go_on_and_is_asked_before_it_is_lost() {
     assert!(tab.book().contains(ingredient_key(1)));
     assert_eq!(tab.fault(), Some(Fault::NoStorage));
     tab.go(Way::Close);
-    assert_eq!(tab.library.leaving(), Some(Way::Close), "what is on the screen only is asked about");
+    assert_eq!(tab.library.leaving(), Some(Leaving::Close), "what is on the screen only is asked about");
     tab.library.leave_anyway();
     tab.run();
     assert_eq!((tab.library.phase(), tab.library.leaving()), (Phase::Choosing, None));
@@ -224,7 +224,7 @@ fn a_book_brought_back_is_noted_and_listed() {
     add(&tab, "Corner bar");
     let id = tab.open().expect("a book is open");
     tab.go(Way::Delete(id));
-    assert_eq!((listed(&tab), shop.phone.forgotten.take()), (Vec::new(), Vec::new()));
+    assert_eq!((listed(&tab), FORGOTTEN.take()), (Vec::new(), Vec::new()));
     let shelf = Shelf::new(shop.storage.clone());
     shop.storage.spawn(async move {
         let deleted = deleted_books(&shelf, Date::FIRST).await.expect("a list");
@@ -244,5 +244,5 @@ fn of_a_book_deleted_for_good_nothing_is_kept_outside_the_storage_either() {
     add(&tab, "Corner bar");
     let id = tab.open().expect("a book is open");
     tab.go(Way::DeleteForGood(id));
-    assert_eq!(shop.phone.forgotten.take(), [id]);
+    assert_eq!(FORGOTTEN.take(), [id]);
 }
