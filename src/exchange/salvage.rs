@@ -7,6 +7,7 @@ mod tests;
 use std::collections::BTreeMap;
 
 use super::book_file_error::shortened;
+use super::reading::MAX_RECORD_BYTES;
 use crate::book::{Book, Edit, Key, Record, Refusal, Settings};
 use crate::store::{BookEntry, Row};
 
@@ -32,11 +33,23 @@ pub struct LeftOut {
     pub why: WhyLeftOut,
 }
 
+impl LeftOut {
+    /// For how many things it stands.
+    pub const fn count(&self) -> usize {
+        match self.why {
+            WhyLeftOut::Further(count) => count,
+            _ => 1,
+        }
+    }
+}
+
 /// Why something could not be taken.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum WhyLeftOut {
     /// The line cannot be read.
     Damaged,
+    /// The line is longer than [`MAX_RECORD_BYTES`]: it was not read.
+    TooLong,
     /// It is the book's entry in the list of books; the settings say the same.
     Entry,
     /// The file has none.
@@ -49,6 +62,8 @@ pub enum WhyLeftOut {
     Lines(usize),
     /// The book refuses it.
     Refused(Refusal),
+    /// So many more could not be taken, for whatever reason. Stands last, where there are any.
+    Further(usize),
 }
 
 /// How a row begins.
@@ -57,9 +72,22 @@ const ROW: &str = "{\"book\":";
 /// What the book is called where nothing says its name.
 const NAMELESS: &str = "Repaired book";
 
-/// Whether a text is the lines of a stored book: at least one of them is a whole row.
+/// Up to so many things that could not be taken are told one by one.
+const TOLD: usize = 200;
+
+/// Up to so many bytes of a text are read to find a whole row in it.
+const LOOKED_AT: usize = 2 * MAX_RECORD_BYTES;
+
+/// Whether a text is the lines of a stored book: at least one of them is a whole row. Of what
+/// looks like rows only the first [`LOOKED_AT`] bytes are read.
 pub(super) fn is_stored(text: &str) -> bool {
-    text.lines().any(|line| line.starts_with(ROW) && Row::from_text(line).is_ok())
+    let mut looked_at = 0_usize;
+    let rows = text.lines().filter(|line| line.starts_with(ROW) && line.len() <= MAX_RECORD_BYTES);
+    let mut rows = rows.take_while(|line| {
+        looked_at = looked_at.saturating_add(line.len());
+        looked_at <= LOOKED_AT
+    });
+    rows.any(|line| Row::from_text(line).is_ok())
 }
 
 /// The lines of a stored book as they were read.
@@ -73,7 +101,13 @@ pub(super) struct Lines {
     rows: BTreeMap<Key, (usize, Row)>,
     /// Names of records, taken or not.
     names: BTreeMap<Key, String>,
+    /// At most [`TOLD`].
     left_out: Vec<LeftOut>,
+    /// How many more there are.
+    further: usize,
+    /// The first blank line. It says nothing, unless a record is missing: then it may be all that
+    /// is left of it.
+    blank: Option<usize>,
 }
 
 impl Lines {
@@ -81,20 +115,35 @@ impl Lines {
     pub(super) fn take_line(&mut self, text: &str) {
         self.read = self.read.saturating_add(1);
         let line = self.read;
-        match (Row::from_text(text), BookEntry::from_text(text)) {
-            (Ok(row), _) => self.take(line, row),
-            (Err(_), Ok(entry)) => self.name = Some(entry.name),
-            (Err(_), Err(_)) => {
-                let key = between(text, "\"key\":\"").and_then(Key::from_text);
-                let name = between(text, "\"name\":\"").filter(|name| !name.contains('\\')).unwrap_or_default();
-                let entry = line == 1 && key.is_none() && !text.starts_with(ROW);
-                let why = if entry { WhyLeftOut::Entry } else { WhyLeftOut::Damaged };
-                if let Some(key) = key {
-                    self.names.entry(key).or_insert_with(|| shortened(name));
-                }
-                self.left_out.push(LeftOut { line: Some(line), key, name: shortened(name), why });
+        if text.trim_ascii().is_empty() {
+            // The first is where the title of the book stands, and no record.
+            if line > 1 {
+                self.blank.get_or_insert(line);
             }
+            return;
         }
+        if text.len() > MAX_RECORD_BYTES {
+            return self.unread(line, text, WhyLeftOut::TooLong);
+        }
+        if let Ok(row) = Row::from_text(text) {
+            return self.take(line, row);
+        }
+        match BookEntry::from_text(text) {
+            Ok(entry) => self.name = Some(entry.name),
+            Err(_) => self.unread(line, text, WhyLeftOut::Damaged),
+        }
+    }
+
+    /// Tells of a line that is not read as much as can be made out.
+    fn unread(&mut self, line: usize, text: &str, why: WhyLeftOut) {
+        let key = between(text, "\"key\":\"").and_then(Key::from_text);
+        let name = between(text, "\"name\":\"").filter(|name| !name.contains('\\')).unwrap_or_default();
+        let entry = line == 1 && key.is_none() && !text.starts_with(ROW);
+        let why = if entry { WhyLeftOut::Entry } else { why };
+        if let Some(key) = key {
+            self.names.entry(key).or_insert_with(|| shortened(name));
+        }
+        self.tell(LeftOut { line: Some(line), key, name: shortened(name), why });
     }
 
     fn take(&mut self, line: usize, row: Row) {
@@ -111,7 +160,15 @@ impl Lines {
 
     fn leave_out(&mut self, line: usize, key: Key, why: WhyLeftOut) {
         let name = self.name(key);
-        self.left_out.push(LeftOut { line: Some(line), key: Some(key), name, why });
+        self.tell(LeftOut { line: Some(line), key: Some(key), name, why });
+    }
+
+    fn tell(&mut self, out: LeftOut) {
+        if self.left_out.len() < TOLD {
+            self.left_out.push(out);
+        } else {
+            self.further = self.further.saturating_add(1);
+        }
     }
 
     /// The name of a record; an offer's is its drink's and container's.
@@ -138,6 +195,10 @@ impl Lines {
                 Ok(_) if without > 0 => self.leave_out(line, key, WhyLeftOut::Lines(without)),
                 Ok(_) => settings |= key == Key::Settings,
                 Err(Refusal::Missing { key: needed, .. }) => {
+                    let without_trace = !self.names.contains_key(&needed);
+                    if let Some(line) = self.blank.take_if(|_| without_trace) {
+                        self.unread(line, "", WhyLeftOut::Damaged);
+                    }
                     let name = self.name(needed);
                     self.leave_out(line, key, WhyLeftOut::Needs(needed, name));
                 }
@@ -150,6 +211,10 @@ impl Lines {
             self.left_out.push(LeftOut { line: None, key: Some(Key::Settings), name: String::new(), why });
         }
         self.left_out.sort_by_key(|out| out.line);
+        if self.further > 0 {
+            let why = WhyLeftOut::Further(self.further);
+            self.left_out.push(LeftOut { line: None, key: None, name: String::new(), why });
+        }
         TakenIn { book, left_out: self.left_out }
     }
 }

@@ -57,7 +57,7 @@ pub use sales::{
     bad_row, batch, day, not_counted, short_day, taken_in, till_error, to_take_in, unknown_sales, week, week_working,
     weekly_working, weeks_averaged,
 };
-pub use salvage::not_taken;
+pub use salvage::{further_not_taken, not_taken};
 pub use sheets::{FOR_THE_OWNER, per_volume, per_volume_means, tax};
 pub use sizes::{compared, largest_part, left_out, mean_price, scope, size_step, what_if_error};
 pub use tolerances::{tolerance_rule, tolerance_source};
@@ -65,7 +65,7 @@ pub use trials::{TRIAL_CAUTION, trial_difference, trial_how, trial_interval, tri
 pub use troubles::{fill_error, price_error, scale_error, trouble};
 pub use working::Working;
 
-use crate::measure::{Exact, NumberStyle, Overflow, Share, show_percent};
+use crate::measure::{Exact, NumberStyle, Overflow, Share, show_number, show_percent};
 
 /// What arithmetic refused, as a sentence.
 pub fn overflow(overflow: Overflow) -> String {
@@ -80,6 +80,17 @@ pub fn overflow(overflow: Overflow) -> String {
 /// The plain style in which sentences of the engine write numbers.
 fn plain() -> NumberStyle {
     NumberStyle::english("")
+}
+
+/// A count as sentences of the engine write it: "20,000".
+fn number(count: usize) -> String {
+    show_number(Exact::new(i64::try_from(count).unwrap_or(i64::MAX), 0), 0, &plain())
+}
+
+/// A text as it stands at the beginning of a sentence.
+fn capital(text: &str) -> String {
+    let mut signs = text.chars();
+    signs.next().into_iter().flat_map(char::to_uppercase).chain(signs.as_str().chars()).collect()
 }
 
 fn percent(share: Share) -> String {

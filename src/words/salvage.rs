@@ -2,13 +2,21 @@
 
 use super::refusals::{kind, problem_at, with_article};
 use super::sales::{batch, week};
+use super::{capital, number};
 use crate::book::{Key, Refusal};
 use crate::exchange::{LeftOut, WhyLeftOut};
 
 /// Why something of a stored book was left out, and what to do.
 pub fn not_taken(out: &LeftOut) -> String {
-    let line = out.line.map(|line| format!("Line {line}: ")).unwrap_or_default();
-    format!("{line}{}", sentence(out))
+    match out.line {
+        Some(line) => format!("Line {line}: {}", sentence(out)),
+        None => capital(&sentence(out)),
+    }
+}
+
+/// What stands behind those that are told one by one.
+pub fn further_not_taken(count: usize) -> String {
+    format!("And {} more.", number(count))
 }
 
 fn sentence(out: &LeftOut) -> String {
@@ -21,6 +29,14 @@ fn sentence(out: &LeftOut) -> String {
             "a record is damaged and nothing tells which. Compare this book with your last copy.".to_string()
         }
         WhyLeftOut::Damaged | WhyLeftOut::NotThere => format!("{name} is damaged. Add it again."),
+        WhyLeftOut::TooLong if out.key == Some(Key::Settings) => {
+            "the settings are larger than 1 MB. Check currency, units, tax, wage and target in Settings.".to_string()
+        }
+        WhyLeftOut::TooLong if out.key.is_none() => {
+            "a record is larger than 1 MB, more than any record needs. Compare this book with your last copy."
+                .to_string()
+        }
+        WhyLeftOut::TooLong => format!("{name} is larger than 1 MB, more than any record needs. Add it again."),
         WhyLeftOut::Entry => "the title of the book is damaged. Nothing else is lost with it.".to_string(),
         WhyLeftOut::Older => format!("{name} is here twice. The newer one was taken."),
         WhyLeftOut::Needs(needed, lost) => {
@@ -35,6 +51,7 @@ fn sentence(out: &LeftOut) -> String {
         WhyLeftOut::Refused(Refusal::Missing { .. } | Refusal::InUse { .. }) => {
             format!("{name} was left out, because it does not fit the rest. Add it again.")
         }
+        WhyLeftOut::Further(count) => further_not_taken(*count),
     }
 }
 

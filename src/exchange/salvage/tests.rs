@@ -1,5 +1,5 @@
 use crate::book::{Book, BookId, Key, Record};
-use crate::exchange::{BookFileError, TakenIn, take_in, write};
+use crate::exchange::{BookFileError, LeftOut, TakenIn, take_in, write};
 use crate::store::{BookEntry, Row};
 use crate::support::{
     batch, book, buying_list, container, container_id, drink, drink_id, exact, ingredient, ingredient_id, line, offer,
@@ -96,16 +96,16 @@ fn a_damaged_record_is_told_with_all_that_hangs_on_it() {
 
 #[test]
 fn settings_that_are_lost_start_anew_under_the_name_of_the_entry() {
-    let lost = "the settings are lost. Check currency, units, tax, wage and target in Settings.";
+    let lost = |the: &str| format!("{the} settings are lost. Check currency, units, tax, wage and target in Settings.");
     let mut stored = lines(&bar());
     stored[1] = stored[1].replace("\"currency\":\"USD\"", "\"currency\":\"U\u{7f}D\"");
     let (book, told) = taken(&stored);
-    assert_eq!((book.settings().name.as_str(), told), ("Invented test bar", vec![format!("Line 2: {lost}")]));
+    assert_eq!((book.settings().name.as_str(), told), ("Invented test bar", vec![format!("Line 2: {}", lost("the"))]));
     stored.remove(1);
     stored[0] = "?".into();
     let (book, told) = taken(&stored);
     let title = "Line 1: the title of the book is damaged. Nothing else is lost with it.";
-    assert_eq!((book.settings().name.as_str(), told), ("Repaired book", vec![lost.into(), title.into()]));
+    assert_eq!((book.settings().name.as_str(), told), ("Repaired book", vec![lost("The"), title.into()]));
 }
 
 #[test]
@@ -113,7 +113,7 @@ fn what_does_not_hold_is_told() {
     let mut stored = lines(&bar());
     let over = crate::book::Ingredient { trim_yield: share("1.4"), ..ingredient(3, []) };
     stored.push(row(Record::Ingredient(over)).text().unwrap());
-    stored.push(String::new());
+    stored.push("?".into());
     stored.push("{\"book\":\"b1\",\"key\":\"ingredient:9\",\"revision\":1,\"grew".into());
     let newer = Row { revision: 7, grew_from: 1, ..row(Record::Ingredient(ingredient(1, []))) };
     stored.push(newer.text().unwrap());
@@ -142,4 +142,64 @@ fn lines_without_a_whole_row_are_no_stored_book() {
     let entry = lines(&bar()).remove(0);
     assert_eq!(take_in(&entry).unwrap_err(), BookFileError::Foreign { format: None });
     assert_eq!(take_in("{\"book\":\n").unwrap_err(), BookFileError::CutShort { line: 2 });
+}
+
+#[test]
+fn blank_lines_say_nothing_unless_a_record_is_missing() {
+    let mut stored = lines(&bar());
+    stored.insert(0, "  ".into());
+    stored.insert(4, String::new());
+    stored.push("\t".into());
+    assert_eq!(taken(&stored), (bar(), vec![]));
+    let mut stored = lines(&bar());
+    stored[3] = String::new();
+    let (_, told) = taken(&stored);
+    assert_eq!(told[0], "Line 4: a record is damaged and nothing tells which. Compare this book with your last copy.");
+    assert_eq!(
+        told[1],
+        "Line 7: the drink “Invented drink 2” needs an ingredient, which is lost. Add that first, then this."
+    );
+}
+
+#[test]
+fn what_could_not_be_taken_is_told_up_to_a_number_and_counted_beyond() {
+    let mut stored = lines(&bar());
+    stored.extend(std::iter::repeat_n("?".to_string(), 12_345));
+    // The settings are told of whatever else there is.
+    stored.remove(1);
+    let (book, told) = taken(&stored);
+    assert_eq!((book.records().count(), told.len()), (bar().records().count(), 202));
+    let all = take_in(stored.join("\n")).unwrap().left_out.iter().map(LeftOut::count).sum::<usize>();
+    assert_eq!(all, 12_346);
+    assert_eq!(told[0], "The settings are lost. Check currency, units, tax, wage and target in Settings.");
+    assert_eq!(told[1], "Line 13: a record is damaged and nothing tells which. Compare this book with your last copy.");
+    assert_eq!(told[201], "And 12,145 more.");
+}
+
+#[test]
+fn one_line_alone_is_no_larger_than_one_record() {
+    let mut stored = lines(&bar());
+    let row = stored.remove(2);
+    stored.push(row.replacen('{', &format!("{{{}", " ".repeat(1_000_000)), 1));
+    let (_, told) = taken(&stored);
+    let ingredient = "Line 13: the ingredient “Invented ingredient 1” is larger than 1 MB, more than any record needs. Add it again.";
+    assert!(told.contains(&ingredient.to_string()), "{told:?}");
+    // Where nothing tells which it is.
+    stored.push("?".repeat(1_000_001));
+    let (_, told) = taken(&stored);
+    assert_eq!(
+        told.last().unwrap(),
+        "Line 14: a record is larger than 1 MB, more than any record needs. Compare this book with your last copy."
+    );
+}
+
+/// A whole row after two million bytes of what looks like rows and is none.
+#[test]
+fn only_so_much_is_read_to_find_out_what_a_file_is() {
+    let broken = format!("{}{}\n", super::ROW, " ".repeat(999_900));
+    let row = lines(&bar()).remove(1);
+    assert!(super::is_stored(&format!("{broken}{row}")));
+    assert!(!super::is_stored(&format!("{}{row}", broken.repeat(3))));
+    let long = format!("{}{}\n", super::ROW, " ".repeat(1_000_000));
+    assert!(super::is_stored(&format!("{}{row}", long.repeat(3))), "what is too long is not read at all");
 }

@@ -89,9 +89,9 @@ pub fn left_out(out: &[LeftOut]) -> AnyView {
     if out.is_empty() {
         return ().into_any();
     }
-    let more = match out.len().saturating_sub(SHOWN) {
+    let more = match out.iter().skip(SHOWN).map(LeftOut::count).sum() {
         0 => String::new(),
-        more => format!("And {more} more."),
+        more => words::further_not_taken(more),
     };
     view! {
         <h4>"Not whole in this file"</h4>
