@@ -17,8 +17,10 @@ pub fn read_endings(text: &str, currency_digits: u32, style: &NumberStyle) -> Re
         let read = |piece| ending(piece, currency_digits, style);
         let not_an_ending = || ReadError::NotAnEnding { text: piece.to_string() };
         let comma_between = style.decimal != ',' && piece.contains(',');
+        // "00,50" are two endings, as "49,99" are, and no number.
+        let listed = comma_between && piece.split(',').all(|piece| is_bare(&digits::tidy(piece), currency_digits));
         match read(piece) {
-            Some(number) if number < Exact::ONE || !comma_between => endings.push(number),
+            Some(number) if !listed && (number < Exact::ONE || !comma_between) => endings.push(number),
             _ if comma_between => {
                 let pieces: Option<Vec<Exact>> = piece.split(',').map(read).collect();
                 endings.extend(pieces.ok_or_else(not_an_ending)?);
@@ -31,10 +33,13 @@ pub fn read_endings(text: &str, currency_digits: u32, style: &NumberStyle) -> Re
 
 fn ending(piece: &str, currency_digits: u32, style: &NumberStyle) -> Option<Exact> {
     let tidy = digits::tidy(piece);
-    let bare =
-        currency_digits > 0 && tidy.len() == currency_digits as usize && tidy.bytes().all(|byte| byte.is_ascii_digit());
-    let written_out = if bare { format!("0{}{tidy}", style.decimal) } else { tidy };
+    let written_out = if is_bare(&tidy, currency_digits) { format!("0{}{tidy}", style.decimal) } else { tidy };
     read_number(&written_out, style).ok()
+}
+
+/// Whether these are as many digits, and nothing else, as the currency has after its decimal sign.
+fn is_bare(tidy: &str, currency_digits: u32) -> bool {
+    currency_digits > 0 && tidy.len() == currency_digits as usize && tidy.bytes().all(|byte| byte.is_ascii_digit())
 }
 
 #[cfg(test)]
@@ -62,6 +67,9 @@ mod tests {
             ("$0.95", "0.95"),
             ("95", "0.95"),
             ("00 50", "0 0.5"),
+            ("00,50", "0 0.5"),
+            ("00,95", "0 0.95"),
+            ("00,25,50", "0 0.25 0.5"),
             ("0", "0"),
             (",50", "0.5"),
             ("  ", ""),
@@ -84,6 +92,7 @@ mod tests {
     fn bare_digits_follow_the_currency() {
         assert_eq!(english("95", 0).as_deref(), Ok("95"));
         assert_eq!(english("950", 3).as_deref(), Ok("0.95"));
+        assert_eq!(english("000,950", 3).as_deref(), Ok("0 0.95"));
         assert_eq!(english("95", 3).as_deref(), Ok("95"));
     }
 
