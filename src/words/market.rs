@@ -9,6 +9,15 @@ use crate::measure::{Date, Exact, Money, NumberStyle, Share, show_money, show_nu
 /// What prices elsewhere do not say.
 pub const MARKET_CAUTION: &str = "This is what others ask, not what they sell at it. Their costs, servings and guests are not yours, and a place on the curve is no advice on what to ask.";
 
+/// The first year that a day is taken of.
+const FIRST_YEAR: i32 = 1900;
+
+/// Why a day is not taken that lies before all that a book could tell of; none for any other.
+pub fn day_too_early(day: Date) -> Option<String> {
+    let (year, _, _) = day.parts();
+    (year < FIRST_YEAR).then(|| format!("The year is before {FIRST_YEAR}. Type all four digits, such as 2026."))
+}
+
 /// What a day that lies ahead is told; two buttons answer it.
 pub fn day_ahead(ahead: Date) -> String {
     format!("{} is in the future. Keep it, or go back?", day(ahead))

@@ -47,7 +47,7 @@ pub use faults::fault;
 pub use jumps::jump;
 pub use labels::{UNTREATED_JUICE, caution, label_error, net_contents, net_source};
 pub use levers::{lever, lever_advice, lever_change, why_not};
-pub use market::{MARKET_CAUTION, OLD_PRICE, against_curve, curve, day_ahead, market, no_curve};
+pub use market::{MARKET_CAUTION, OLD_PRICE, against_curve, curve, day_ahead, day_too_early, market, no_curve};
 pub use offers_csv::offers_csv;
 pub use packaged::{packaged_cautions, packaged_error};
 pub use plans::{HOW_MANY_SIZES, Plans, SAME_NUMBER_OF_DRINKS, plan_name, sizes, sizes_within};

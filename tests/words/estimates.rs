@@ -89,6 +89,14 @@ fn why_there_is_no_curve() {
         market_said(&[("100 mL", "3"), ("100 mL", "4"), ("100 mL", "5")], None),
         "All these prices are of one size, or nearly, so they cannot say how a price grows with the size. Write down a smaller or a larger one too."
     );
+    // What stands in the field while 2026 is typed.
+    for typed in ["0002-12-01", "0020-12-01", "0202-12-01", "1899-12-31"] {
+        assert_eq!(
+            words::day_too_early(day(typed)).as_deref(),
+            Some("The year is before 1900. Type all four digits, such as 2026.")
+        );
+    }
+    assert_eq!(["1900-01-01", "2026-12-01"].map(day).map(words::day_too_early), [None, None]);
     assert_eq!(words::day_ahead(day("2026-12-01")), "1 Dec 2026 is in the future. Keep it, or go back?");
 }
 

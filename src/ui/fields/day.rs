@@ -54,12 +54,18 @@ pub fn Day(
         let take = take.clone();
         move |event: ev::Event| {
             let text = event_target_value(&event);
-            let day = Date::from_text(&text).filter(|day| {
+            let typed = Date::from_text(&text);
+            let day = typed.filter(|day| {
                 let begins = if weekly { day.monday() } else { *day };
                 past && begins > today()
             });
             ahead.set(day);
             error.set(None);
+            // While a year is typed, each of its digits makes a day: 0002, 0020, 0202.
+            if let Some(sentence) = typed.and_then(words::day_too_early) {
+                error.set(Some(sentence));
+                return;
+            }
             if day.is_none() {
                 take(&text);
             }
