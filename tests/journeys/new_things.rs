@@ -99,7 +99,7 @@ async fn a_lower_price(journey: &Journey) {
     journey.expect_value(from, "").await;
     journey.expect_value(price, "").await;
     journey.enter(from, "5").await;
-    journey.wait_for_text("The new lower price for Kale is not in the book yet. It still needs a price.").await;
+    journey.wait_for_text("The new volume price for Kale is not in the book yet. It still needs a price.").await;
     journey.enter(price, "10").await;
     journey.wait_for_text_gone("is not in the book yet").await;
     assert_eq!(journey.title_of_undo().await, "Undo: Add a lower price");

@@ -149,7 +149,7 @@ fn PackRow(goods: Goods, id: PackId, of_yields: Hangs, hangs: Hangs, caret: bool
     });
     let rest = new.once_there(move || {
         view! {
-            <Tiers goods id />
+            <Tiers goods id hangs />
             <p class="actions">{heard_on(state, here)} {still_so(state, goods, here)}</p>
             {prices_heard(state, goods, here)}
             <p class="actions">

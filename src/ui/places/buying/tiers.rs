@@ -5,19 +5,19 @@ use leptos::prelude::*;
 use super::change::{pack_changed, price_set};
 use crate::book::{Book, Goods, Key, PackId, Tier};
 use crate::jump::Kind;
-use crate::ui::fields::{self, Addition, Draft, Entry, asks};
+use crate::ui::fields::{self, Addition, Draft, Entry, Hangs, asks};
 use crate::ui::live::{flag, parts, press, text, when};
 use crate::ui::parts::TakeOut;
 use crate::ui::state::AppState;
 use crate::ui::today::today;
 
 /// The fields of a new lower price, by what is missing while they are empty.
-const FROM: &str = "from how many packs it holds";
+const FROM: &str = "a pack count";
 const PRICE: &str = "a price";
 
 /// A lower price of a pack that is not in the book yet.
 fn draft(goods: Goods, pack: PackId) -> Draft {
-    Draft { what: "lower price", of: Some(Key::from(goods)), id: pack.number() }
+    Draft { what: "volume price", of: Some(Key::from(goods)), id: pack.number() }
 }
 
 /// How many packs are bought at a time, and the lower prices for more; a pack that is bought one
@@ -28,6 +28,8 @@ pub fn Tiers(
     goods: Goods,
     /// In which of its packs.
     id: PackId,
+    /// The fields of the pack, which its costs hang on.
+    hangs: Hangs,
 ) -> impl IntoView {
     let state = AppState::here();
     let draft = draft(goods, id);
@@ -57,6 +59,7 @@ pub fn Tiers(
                     <Entry
                         label="Packs bought at a time"
                         value=at_a_time
+                        hangs
                         note=now
                         commit=fields::count("Packs bought at a time", move |book, number| {
                             pack_changed(book, goods, id, |pack| pack.at_a_time = number)
@@ -68,7 +71,7 @@ pub fn Tiers(
                     <span>"Price of one pack"</span>
                 </div>
                 <ol class="lines">
-                    {parts(tiers, move |place| tier_row(state, goods, id, place as usize))}
+                    {parts(tiers, move |place| tier_row(state, goods, id, place as usize, hangs))}
                 </ol>
             }
                 .into_any()
@@ -81,7 +84,7 @@ pub fn Tiers(
     }
 }
 
-fn tier_row(state: AppState, goods: Goods, id: PackId, place: usize) -> AnyView {
+fn tier_row(state: AppState, goods: Goods, id: PackId, place: usize, hangs: Hangs) -> AnyView {
     let number = place.saturating_add(1);
     let of = move |show: fn(Tier, AppState) -> String| {
         text(move || {
@@ -126,6 +129,7 @@ fn tier_row(state: AppState, goods: Goods, id: PackId, place: usize) -> AnyView 
                 label=format!("Lower price {number}: from how many packs")
                 label_hidden=true
                 of=id.number()
+                hangs
                 caret=is_new
                 example="5"
                 value=new.value(FROM, of(|tier, state| state.number(tier.from)))
@@ -138,6 +142,7 @@ fn tier_row(state: AppState, goods: Goods, id: PackId, place: usize) -> AnyView 
                 asks=asks(Kind::Price, goods, format!("{id}/lower-price/{place}"))
                 label_hidden=true
                 of=id.number()
+                hangs
                 example="36.00"
                 value=new.value(PRICE, of(|tier, state| state.plain_money(tier.price)))
                 commit=new.commit(PRICE, fields::money("Lower price of a pack", move |book, price| {

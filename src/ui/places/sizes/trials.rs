@@ -107,7 +107,7 @@ fn listed(book: &Book) -> Vec<Key> {
 }
 
 /// The field of a new trial, by what is missing while it is empty.
-const NAME: &str = "what changes";
+const NAME: &str = "a name for the change";
 
 /// One trial.
 #[component]
