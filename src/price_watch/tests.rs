@@ -186,7 +186,7 @@ fn a_price_that_changed_on_a_day_costs_what_a_usual_week_takes_of_it() {
     // By hand: half a litre at 0.50 more, of which a fifth is made and not sold: 0.25 / 0.8, ten times.
     let ledger = Ledger::of(&book);
     let cost = weekly_cost(&book, &ledger, &change).unwrap();
-    assert_eq!(cost, WeeklyCost { more: money("3.125"), counted: 1, unknown: 0 });
+    assert_eq!(cost, WeeklyCost { more: money("3.125"), counted: 1, unknown: 0, without_cost: 0 });
     // Put back, it costs and is dated as before, and what is heard next is the next change.
     book.apply(&put_back(&book, &change).unwrap()).unwrap();
     let pack = &book.packs(JUICE)[0];
@@ -211,12 +211,12 @@ fn what_costs_less_saves_and_what_nobody_counts_is_said() {
     let [change] = on(&book, "2026-11-30")[..] else { panic!("one change") };
     assert_eq!((change.changed.before, change.changed.after), (money("1.5"), money("0.7")));
     let cost = weekly_cost(&book, &Ledger::of(&book), &change).unwrap();
-    assert_eq!(cost, WeeklyCost { more: money("0"), counted: 0, unknown: 1 });
+    assert_eq!(cost, WeeklyCost { more: money("0"), counted: 0, unknown: 1, without_cost: 0 });
     let sold = Offer { weekly: Some(exact("10")), ..offer(1, 1, Some("5.20")) };
     book.apply(&Edit::Put(Record::Offer(sold))).unwrap();
     // By hand: 0.40 less in half a litre, / 0.8, ten times.
     let cost = weekly_cost(&book, &Ledger::of(&book), &change).unwrap();
-    assert_eq!(cost, WeeklyCost { more: money("-5"), counted: 1, unknown: 0 });
+    assert_eq!(cost, WeeklyCost { more: money("-5"), counted: 1, unknown: 0, without_cost: 0 });
     // Typed back to what it was: no change.
     quote(&mut book, "1.5");
     assert_eq!(on(&book, "2026-11-30"), []);
@@ -234,7 +234,7 @@ fn a_price_that_nobody_had_dated_is_put_back_without_a_day() {
     assert_eq!((change.changed.before, change.changed.share, change.heard), (money("0"), None, None));
     // Drink 1 is half water, drink 2 all of it: 0.05 / 0.8 ten times, and 0.10 twenty times.
     let cost = weekly_cost(&book, &Ledger::of(&book), &change).unwrap();
-    assert_eq!(cost, WeeklyCost { more: money("2.625"), counted: 2, unknown: 0 });
+    assert_eq!(cost, WeeklyCost { more: money("2.625"), counted: 2, unknown: 0, without_cost: 0 });
     book.apply(&put_back(&book, &change).unwrap()).unwrap();
     assert_eq!(book.packs(WATER)[0].day, None);
 }

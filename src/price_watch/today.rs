@@ -25,6 +25,8 @@ pub struct WeeklyCost {
     pub counted: usize,
     /// How many are not, since nobody knows how many a usual week sells.
     pub unknown: usize,
+    /// How many are not, since before or after the change they could not be computed.
+    pub without_cost: usize,
 }
 
 /// The packs whose price changed on a day, in the order of goods. `undated` knows the price before
@@ -84,7 +86,7 @@ fn unquote(pack: &mut Pack, change: &ChangedOn) {
 /// # Errors
 /// A [`WatchError`].
 pub fn weekly_cost(book: &Book, ledger: &Ledger, change: &ChangedOn) -> Result<WeeklyCost, WatchError> {
-    let mut cost = WeeklyCost { more: Money::ZERO, counted: 0, unknown: 0 };
+    let mut cost = WeeklyCost { more: Money::ZERO, counted: 0, unknown: 0, without_cost: 0 };
     let Some(back) = put_back(book, change) else { return Ok(cost) };
     for moved in Tried::of(book, ledger, &back)?.moves {
         let costs = moved.before.and_then(|now| now.cost).zip(moved.after.and_then(|then| then.cost));
@@ -94,7 +96,8 @@ pub fn weekly_cost(book: &Book, ledger: &Ledger, change: &ChangedOn) -> Result<W
                 cost.more = cost.more.plus(now.minus(then)?.times(units)?)?;
                 cost.counted = cost.counted.saturating_add(1);
             }
-            _ => cost.unknown = cost.unknown.saturating_add(1),
+            (None, _) => cost.without_cost = cost.without_cost.saturating_add(1),
+            (Some(_), None) => cost.unknown = cost.unknown.saturating_add(1),
         }
     }
     Ok(cost)

@@ -214,17 +214,23 @@ pub fn changed(change: &ChangedOn, book: &Book, style: &NumberStyle) -> String {
 
 /// What a changed price costs or saves a usual week; none where the numbers are too large.
 pub fn weekly_cost(cost: Option<WeeklyCost>, book: &Book, style: &NumberStyle) -> String {
-    let Some(WeeklyCost { more, counted, unknown }) = cost else { return overflow(Overflow::TooLarge) };
-    let said = match (counted, unknown) {
-        (0, 0) => return "Moves no drink.".to_string(),
-        (0, _) => return "Weekly numbers not known.".to_string(),
-        _ => a_week(more, book, style),
+    let Some(WeeklyCost { more, counted, unknown, without_cost }) = cost else {
+        return overflow(Overflow::TooLarge);
     };
-    match unknown {
-        0 => format!("{said}."),
-        1 => format!("{said}; weekly number of 1 size not known."),
-        more => format!("{said}; weekly numbers of {more} sizes not known."),
+    match (counted, unknown, without_cost) {
+        (0, 0, 0) => return "Moves no drink.".to_string(),
+        (0, _, 0) => return "Weekly numbers not known.".to_string(),
+        (0, 0, _) => return "Costs not known.".to_string(),
+        (0, _, _) => return "Weekly numbers and costs not known.".to_string(),
+        _ => {}
     }
+    let not_known = |what: &str, count| match count {
+        0 => String::new(),
+        1 => format!("; {what} of 1 size not known"),
+        count => format!("; {what}s of {count} sizes not known"),
+    };
+    let (unknown, without_cost) = (not_known("weekly number", unknown), not_known("cost", without_cost));
+    format!("{}{unknown}{without_cost}.", a_week(more, book, style))
 }
 
 /// What several changed prices cost or save a usual week together; empty where that is not known,

@@ -200,7 +200,7 @@ fn what_changed_today_and_what_it_costs_a_week() {
     let said = spaced(&words::watch::changed(&change, &book, &style()));
     assert_eq!(said.replace("1\u{a0}L", "1 L"), spaced("1 L: was $1.00, now $1.50, +50.0 %"));
 
-    let cost = |more: &str, counted, unknown| WeeklyCost { more: money(more), counted, unknown };
+    let cost = |more: &str, counted, unknown| WeeklyCost { more: money(more), counted, unknown, without_cost: 0 };
     let said = |cost| words::watch::weekly_cost(cost, &book, &style());
     assert_eq!(said(Some(cost("6", 2, 0))), "Costs $6.00 more a week.");
     assert_eq!(said(Some(cost("-6.004", 1, 0))), "Saves $6.00 a week.");
@@ -209,6 +209,15 @@ fn what_changed_today_and_what_it_costs_a_week() {
     assert_eq!(said(Some(cost("0", 0, 3))), "Weekly numbers not known.");
     assert_eq!(said(Some(cost("6", 2, 1))), "Costs $6.00 more a week; weekly number of 1 size not known.");
     assert_eq!(said(Some(cost("6", 2, 3))), "Costs $6.00 more a week; weekly numbers of 3 sizes not known.");
+    let without_cost =
+        |counted, unknown, without_cost| said(Some(WeeklyCost { without_cost, ..cost("6", counted, unknown) }));
+    assert_eq!(without_cost(2, 0, 1), "Costs $6.00 more a week; cost of 1 size not known.");
+    assert_eq!(
+        without_cost(2, 3, 4),
+        "Costs $6.00 more a week; weekly numbers of 3 sizes not known; costs of 4 sizes not known."
+    );
+    assert_eq!(without_cost(0, 0, 1), "Costs not known.");
+    assert_eq!(without_cost(0, 2, 1), "Weekly numbers and costs not known.");
     assert_eq!(said(None), words::overflow(Overflow::TooLarge));
 
     let sum = |costs: &[WeeklyCost]| words::watch::weekly_costs(costs, &book, &style());
