@@ -8,7 +8,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use super::{Book, Goods, Key, Offer, OfferId, PackId, Record, Refusal, check};
 use crate::measure::{Date, Money};
 
-/// So many removals in a row are done one by one.
+/// Up to so many removals in a row are done one by one.
 const FEW: usize = 8;
 
 /// Something that a person does to a book.

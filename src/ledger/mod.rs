@@ -86,7 +86,7 @@ impl Tried {
     }
 }
 
-/// So many touched records are followed one by one.
+/// Up to so many touched records are followed one by one.
 const FEW: usize = 8;
 
 /// The offers whose results may change when these records do.
