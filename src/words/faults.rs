@@ -16,7 +16,7 @@ pub fn fault(fault: &Fault) -> String {
         Fault::Deleted => "This book was deleted in another tab. Keep what you see as a new book, or close it.".to_string(),
         Fault::Behind => "The stored book moved on in another tab. Load the page again to see it.".to_string(),
         Fault::Damaged(damage) => damaged(&damage.causes),
-        Fault::Browser { name, message } => format!("The browser could not save: {name}. {message} Try again, or save a copy as a file."),
+        Fault::Browser { .. } => "Your browser ran into a problem. Try again, or save a copy as a file.".to_string(),
     }
 }
 
