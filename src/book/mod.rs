@@ -43,7 +43,7 @@ pub use id::{
 pub use ingredient::{Ingredient, Stage};
 pub use market::SeenPrice;
 pub use pack::{DayError, Goods, Pack, Quoted, Tier};
-pub use patch::{Change, Clash, Patch, Step, Tree};
+pub use patch::{Change, Clash, Found, Patch, Step, Tree};
 pub use record::{Key, Record};
 pub use refusal::{Field, Problem, Refusal};
 pub use sales::{Scope, Sold, Trial, Week};

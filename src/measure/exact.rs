@@ -18,6 +18,9 @@ pub const INTEGER_DIGITS: usize = 9;
 /// more, since it is typed as a percentage.
 pub const TYPED_PLACES: usize = 6;
 
+/// Most digits after the decimal sign that any number has.
+pub const MOST_PLACES: usize = 28;
+
 /// Most digits after the decimal sign that a stored number may have.
 pub(super) const STORED_PLACES: usize = TYPED_PLACES.saturating_add(2);
 

@@ -19,7 +19,7 @@ mod unseen;
 pub use amount::Amount;
 pub use currency::Currency;
 pub use date::Date;
-pub use exact::{Exact, INTEGER_DIGITS, Overflow, PART_PLACES, TYPED_PLACES};
+pub use exact::{Exact, INTEGER_DIGITS, MOST_PLACES, Overflow, PART_PLACES, TYPED_PLACES};
 pub use length::{LengthUnit, TypedLength};
 pub(crate) use named::{read_by_name, stored_by_name};
 pub use quantity::{Count, Density, Length, Mass, Money, Share, Time, Volume};

@@ -48,8 +48,12 @@ pub struct AppState {
 /// Hands over an applied edit, by its name in words, to be saved with the slips beside the book.
 pub type Keep = Box<dyn Fn(&str, &Book, &Applied, Vec<Slip>, Durability)>;
 
-/// Puts into words that a step of this name was not walked over, and why.
-type NotWalked = fn(&str, &str) -> String;
+/// Which way a step is walked over.
+#[derive(Clone, Copy)]
+enum Way {
+    Undo,
+    Redo,
+}
 
 impl AppState {
     /// Shows `book`. Nothing saves what edits touch before [`AppState::keep_by`] says how.
@@ -135,20 +139,24 @@ impl AppState {
     pub fn take_back(self, session: Session) {
         match self.change(&mut |book, history| history.take_back(book, session)) {
             Walk::Done { name, applied } => self.keep(&name, applied, Some(session), Durability::Relaxed),
-            other => self.say(&other, words::steps::not_undone),
+            Walk::Partly { name, applied, hindrance } => {
+                self.keep(&name, applied, Some(session), Durability::Relaxed);
+                self.say(&Walk::Refused { name, hindrance }, Way::Undo);
+            }
+            other => self.say(&other, Way::Undo),
         }
     }
 
     /// Takes the last step within reach back.
     pub fn undo(self, reach: Reach) {
         let walked = self.change(&mut |book, history| history.undo(book, reach));
-        self.walked(walked, "Taken back", words::steps::not_undone);
+        self.walked(walked, "Taken back", Way::Undo);
     }
 
     /// Does the last step taken back within reach again.
     pub fn redo(self, reach: Reach) {
         let walked = self.change(&mut |book, history| history.redo(book, reach));
-        self.walked(walked, "Done again", words::steps::not_redone);
+        self.walked(walked, "Done again", Way::Redo);
     }
 
     /// Takes one step back out of its turn: a step itself.
@@ -156,27 +164,34 @@ impl AppState {
         let name = words::steps::undo_of(name);
         let deed = Deed { name: &name, now: now(), session: None };
         let walked = self.change(&mut |book, history| history.take_back_alone(book, id, &deed));
-        self.walked(walked, "Taken back", words::steps::not_undone);
+        self.walked(walked, "Taken back", Way::Undo);
     }
 
-    fn walked(self, walked: Walk, said: &str, not: NotWalked) {
+    fn walked(self, walked: Walk, said: &str, way: Way) {
         match walked {
             Walk::Done { name, applied } => {
                 self.keep(&format!("{said}: {name}"), applied, None, Durability::Relaxed);
                 self.walks.update(|walks| *walks = walks.wrapping_add(1));
             }
-            other => self.say(&other, not),
+            other => self.say(&other, way),
         }
     }
 
     /// Says why a step was not walked over.
-    fn say(self, walked: &Walk, not: NotWalked) {
+    fn say(self, walked: &Walk, way: Way) {
         let said = match walked {
-            Walk::Nothing | Walk::Done { .. } => return,
-            Walk::Already { name } => words::steps::already_so(name),
+            Walk::Nothing | Walk::Done { .. } | Walk::Partly { .. } => return,
+            Walk::Already { name } => match way {
+                Way::Undo => words::steps::already_undone(name),
+                Way::Redo => words::steps::already_redone(name),
+            },
             Walk::Refused { name, hindrance } => {
                 let book = self.book.read_untracked();
-                not(name, &self.style.with_untracked(|style| hindrance.sentence(&book, style)))
+                let why = self.style.with_untracked(|style| hindrance.sentence(&book, style));
+                match way {
+                    Way::Undo => words::steps::not_undone(name, &why),
+                    Way::Redo => words::steps::not_redone(name, &why),
+                }
             }
         };
         self.not_walked.set(Some(said));
@@ -228,7 +243,7 @@ impl AppState {
         self.not_walked.maybe_update(|said| said.take().is_some());
         let walked = self.book.try_maybe_update(|book| {
             let walked = self.history.try_update(|history| walk(book, history)).unwrap_or(Walk::Nothing);
-            (matches!(walked, Walk::Done { .. }), walked)
+            (matches!(walked, Walk::Done { .. } | Walk::Partly { .. }), walked)
         });
         walked.unwrap_or(Walk::Nothing)
     }

@@ -1,7 +1,7 @@
 //! Why a book file cannot be taken in.
 
-use super::refusals::{kind, problem_at, with_article};
-use super::sales::{batch, week};
+use super::refusals::{problem_at, with_article};
+use super::{number, refusals};
 use crate::book::{Key, Refusal};
 use crate::exchange::{BookFileError, Counts, Fault, Place, Preview};
 
@@ -41,12 +41,8 @@ pub fn book_file_error(error: &BookFileError) -> String {
 
 /// A record as the file has it: "the ingredient “Apples”".
 fn the(key: Key, name: &str) -> String {
-    match key {
-        Key::Week(monday) => format!("the {}", week(monday)),
-        Key::Batch(day) => format!("the {}", batch(day)),
-        key if name.is_empty() => format!("the {}", kind(key)),
-        key => format!("the {} “{name}”", kind(key)),
-    }
+    let quoted = if name.is_empty() { String::new() } else { format!("“{name}”") };
+    refusals::the(key, &quoted)
 }
 
 fn refused(key: Key, name: &str, refusal: &Refusal) -> String {
@@ -101,6 +97,7 @@ fn value(fault: &Fault) -> String {
         Fault::MissingField(name) => format!("“{name}” is missing. Add it, or choose another copy."),
         Fault::RepeatedField(name) => format!("“{name}” is here twice. Keep one of them."),
         Fault::TooMany(most) => {
+            let most = number(*most);
             format!("the list goes on after {most} entries, more than a book can hold. Choose another copy.")
         }
         Fault::TooLarge(bytes) => {

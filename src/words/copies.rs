@@ -1,6 +1,7 @@
 //! Copies of a book outside the browser.
 
 use super::restore_points::on_day;
+use super::steps::inside;
 use crate::app::copies::{Due, Standing};
 use crate::measure::Date;
 
@@ -39,7 +40,7 @@ pub fn persisted(promised: Option<bool>) -> &'static str {
 
 /// That the file on the device was written: `when` is a day or a time.
 pub fn file_written(name: &str, when: &str) -> String {
-    format!("Copies go to {name}. Last written {when}.")
+    format!("Copies go to {name}. Last written {}.", inside(when))
 }
 
 /// That copies will go to a file on the device, which was not written yet.

@@ -2,9 +2,9 @@
 //! saved yet, and what another tab did in the meantime.
 
 use super::fault;
-use super::refusals::{called, kind, refusal};
-use super::steps::{fields, value, what};
-use crate::book::{Book, Clash, Key, Refusal};
+use super::refusals::{called, refusal, the};
+use super::steps::{First, inside, others, past, value};
+use crate::book::{Book, Clash, Found, Key, Refusal};
 use crate::measure::NumberStyle;
 use crate::store::{AtOdds, BookEntry, Fault, Saving, Why};
 
@@ -43,7 +43,7 @@ pub fn not_saved(saving: &Saving) -> Option<String> {
 /// was changed, in words.
 pub fn told_apart(entry: &BookEntry, changed: Option<String>) -> String {
     let drinks = entry.drinks.map(|count| if count == 1 { "1 drink".to_string() } else { format!("{count} drinks") });
-    let changed = changed.map(|when| format!("changed {when}"));
+    let changed = changed.map(|when| format!("changed {}", inside(&when)));
     drinks.into_iter().chain(changed).collect::<Vec<_>>().join(", ")
 }
 
@@ -91,7 +91,7 @@ fn gone(change: &AtOdds) -> Vec<String> {
         }
         _ => true,
     });
-    gone.map(|key| format!("the {} {}", kind(*key), called(&change.seen, *key))).collect()
+    gone.map(|key| the(*key, &called(&change.seen, *key))).collect()
 }
 
 fn listed(names: &[String]) -> String {
@@ -103,12 +103,9 @@ fn listed(names: &[String]) -> String {
 }
 
 fn changed(clashes: &[Clash], change: &AtOdds, book: &Book, style: Option<&NumberStyle>) -> String {
-    // Of a price that is quoted the date changes too: the price says more.
-    let price = clashes.iter().find(|clash| clash.field() == Some("price"));
-    let Some(clash) = price.or(clashes.first()) else { return String::new() };
+    let Some(First { clash, fields, what, more }) = First::of(clashes) else { return String::new() };
     let name = name(change, book, clash.key);
-    let fields = fields(&clash.path);
-    let Some(what) = what(clash.key, &fields) else {
+    let Some((what, verb)) = what else {
         return match clash.wanted {
             Some(_) => format!("Another tab changed {name} too."),
             None => format!("Another tab changed {name}, which you deleted."),
@@ -121,15 +118,14 @@ fn changed(clashes: &[Clash], change: &AtOdds, book: &Book, style: Option<&Numbe
         None => (clash.stands.as_ref(), clash.wanted.as_ref()),
     };
     let said = |tree| style.and_then(|style| value(clash.key, tree, &fields, book, style));
-    let did = match said(theirs).zip(said(mine)) {
-        Some((theirs, mine)) => format!("Another tab changed {name}: {what} now {theirs}. Yours is {mine}."),
-        None => format!("Another tab changed {name} too: {}.", what.rsplit_once(' ').map_or(what, |(what, _)| what)),
+    let did = match (clash.found, said(theirs).zip(said(mine))) {
+        (Found::Value, Some((theirs, mine))) => {
+            format!("Another tab changed {name}: {what} {verb} now {theirs}. Yours is {mine}.")
+        }
+        (Found::Removed, _) => format!("Another tab changed {name} too: {what} {} removed.", past(verb)),
+        (Found::Value | Found::OtherForm, _) => format!("Another tab changed {name} too: {what}."),
     };
-    match clashes.len().saturating_sub(1) {
-        0 => did,
-        1 => format!("{did} 1 more field differs."),
-        more => format!("{did} {more} more fields differ."),
-    }
+    format!("{did}{}", others(more))
 }
 
 fn in_use(key: Key, by: &[Key], change: &AtOdds, book: &Book) -> String {

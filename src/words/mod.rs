@@ -52,7 +52,7 @@ pub use offers_csv::offers_csv;
 pub use packaged::{packaged_cautions, packaged_error};
 pub use plans::{HOW_MANY_SIZES, Plans, SAME_NUMBER_OF_DRINKS, plan_name, sizes, sizes_within};
 pub use reading::{example, read_error};
-pub use refusals::{CHOOSE_INSTEAD, called, refusal};
+pub use refusals::{CHOOSE_INSTEAD, called, called_first, refusal};
 pub use sales::{
     bad_row, batch, day, not_counted, short_day, taken_in, till_error, to_take_in, unknown_sales, week, week_working,
     weekly_working, weeks_averaged,

@@ -1,6 +1,6 @@
 //! Why an edit was refused.
 
-use super::{batch, week};
+use super::{batch, day, week};
 use crate::book::{Book, Field, Key, Problem, Refusal};
 
 /// The sentence for a refused edit.
@@ -32,13 +32,32 @@ pub fn called(book: &Book, key: Key) -> String {
     match key {
         Key::Week(monday) => week(monday),
         Key::Batch(day) => batch(day),
-        Key::BuyingList => "The buying list".to_string(),
+        Key::BuyingList => "the buying list".to_string(),
         key => book.name(key),
     }
 }
 
+/// The same at the beginning of a sentence, or where it stands alone.
+pub fn called_first(book: &Book, key: Key) -> String {
+    match key {
+        Key::BuyingList => "The buying list".to_string(),
+        key => called(book, key),
+    }
+}
+
+/// A record of this name in a sentence: "the ingredient Apples", "the week of 23 Nov 2026".
+pub(super) fn the(key: Key, name: &str) -> String {
+    match key {
+        Key::Week(monday) => format!("the week of {}", day(monday)),
+        Key::Batch(on) => format!("the batch of {}", day(on)),
+        Key::BuyingList => format!("the {}", kind(key)),
+        key if name.is_empty() => format!("the {}", kind(key)),
+        key => format!("the {} {name}", kind(key)),
+    }
+}
+
 fn named(book: &Book, key: Key) -> String {
-    let name = called(book, key);
+    let name = called_first(book, key);
     if name.trim_matches([',', ' ']).is_empty() { format!("The {}", kind(key)) } else { name }
 }
 

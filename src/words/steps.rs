@@ -1,12 +1,9 @@
 //! Steps that can be taken back: when they were done, and what stands in the way.
 
-use super::refusals::called;
+use super::refusals::called_first;
 use super::{day, short_day};
-use crate::book::{Book, Clash, Key, Step, Tree};
-use crate::measure::{Date, Exact, Money, NumberStyle, Share, show_money, show_number, show_percent};
-
-/// Decimals that any stored number has at most.
-const PLACES: usize = 28;
+use crate::book::{Book, Clash, Found, Key, Step, Tree};
+use crate::measure::{Date, Exact, MOST_PLACES, Money, NumberStyle, Share, show_money, show_number, show_percent};
 
 /// How many steps are named before the rest is counted.
 const NAMED: usize = 3;
@@ -28,12 +25,20 @@ pub fn day_and_time(on: Date, hour: u32, minute: u32) -> String {
     format!("{} {hour}:{minute:02}", day(on))
 }
 
+/// A moment as it stands inside a sentence.
+pub(super) fn inside(moment: &str) -> String {
+    match moment.strip_prefix("Yesterday") {
+        Some(time) => format!("yesterday{time}"),
+        None => moment.to_string(),
+    }
+}
+
 /// What a step was done to, where its name does not say so already: "Orchard Green, Bottle".
 pub fn of(name: &str, of: Option<Key>, book: &Book) -> String {
     let called = match of {
         None | Some(Key::Settings) => String::new(),
         Some(key) if !book.contains(key) => String::new(),
-        Some(key) => called(book, key),
+        Some(key) => called_first(book, key),
     };
     if name.contains(called.as_str()) { String::new() } else { called }
 }
@@ -63,38 +68,84 @@ pub fn not_redone(name: &str, why: &str) -> String {
     format!("Not redone: {name}. {why}")
 }
 
-/// Another tab did the same before.
-pub fn already_so(name: &str) -> String {
-    format!("Nothing to do for {name}: another tab did the same before.")
+/// Said of a step that is not kept beside the book.
+pub const TOO_LARGE: &str = "Too large to keep: it can be undone until this page is left.";
+
+/// Another tab took a step back before.
+pub fn already_undone(name: &str) -> String {
+    format!("Nothing to undo for {name}: another tab did the same before.")
+}
+
+/// Another tab did a step again before.
+pub fn already_redone(name: &str) -> String {
+    format!("Nothing to redo for {name}: another tab did the same before.")
 }
 
 /// What was changed since, so that a step cannot be walked over: which field, what is there now,
 /// and what to do.
 pub fn changed_since(clashes: &[Clash], book: &Book, style: &NumberStyle) -> String {
-    // Of a price that is quoted the date changes too: the price says more.
-    let price = clashes.iter().find(|clash| clash.field() == Some("price"));
-    let Some(clash) = price.or(clashes.first()) else { return String::new() };
+    let Some(First { clash, fields, what, more }) = First::of(clashes) else { return String::new() };
     if !book.contains(clash.key) {
         return "What it changed is not in the book any more. A later step or another tab removed it.".to_string();
     }
-    let name = if clash.key == Key::Settings { "Settings".to_string() } else { called(book, clash.key) };
-    let fields = fields(&clash.path);
-    let Some(what) = what(clash.key, &fields) else {
-        return format!("{name} was changed since, by a later step or in another tab. Change it by hand.");
+    let name = if clash.key == Key::Settings { "Settings".to_string() } else { called_first(book, clash.key) };
+    let Some((what, verb)) = what else {
+        return format!("{name} has changed since then. Change it by hand.");
     };
-    let now = match value(clash.key, clash.stands.as_ref(), &fields, book, style) {
-        Some(value) => format!("{name}: {what} now {value}, changed by a later step or in another tab."),
-        None => format!("{name}: {what} changed since, by a later step or in another tab."),
+    let now = match (clash.found, value(clash.key, clash.stands.as_ref(), &fields, book, style)) {
+        (Found::Value, Some(value)) => {
+            format!("{name}: {what} {verb} now {value}, changed by a later step or in another tab.")
+        }
+        (Found::Removed, _) => format!("{name}: {what} {} removed since then.", past(verb)),
+        (Found::Value | Found::OtherForm, _) => {
+            format!("{name}: {what} {} changed since then.", if verb == "are" { "have" } else { "has" })
+        }
     };
-    match clashes.len().saturating_sub(1) {
-        0 => format!("{now} Change it by hand."),
-        1 => format!("{now} So is 1 more field. Change them by hand."),
-        more => format!("{now} So are {more} more fields. Change them by hand."),
+    match more {
+        0 | 1 => format!("{now}{} Change it by hand.", others(more)),
+        more => format!("{now}{} Change them by hand.", others(more)),
+    }
+}
+
+/// The first of several clashes, as it is told.
+pub(super) struct First<'a> {
+    /// The clash.
+    pub(super) clash: &'a Clash,
+    /// The names of the fields on the way to it.
+    pub(super) fields: Vec<&'a str>,
+    /// Its field by the trade's name, and "is" or "are"; none for a whole record.
+    pub(super) what: Option<(&'static str, &'static str)>,
+    /// How many more there are.
+    pub(super) more: usize,
+}
+
+impl First<'_> {
+    pub(super) fn of(clashes: &[Clash]) -> Option<First<'_>> {
+        // Of a price that is quoted the date changes too: the price says more.
+        let price = clashes.iter().find(|clash| clash.field() == Some("price"));
+        let clash = price.or(clashes.first())?;
+        let fields = fields(&clash.path);
+        let what = what(clash.key, &fields).and_then(|what| what.rsplit_once(' '));
+        Some(First { clash, fields, what, more: clashes.len().saturating_sub(1) })
+    }
+}
+
+/// "was" for "is", "were" for "are".
+pub(super) fn past(verb: &str) -> &'static str {
+    if verb == "are" { "were" } else { "was" }
+}
+
+/// How many other fields changed too, behind what is said of the first.
+pub(super) fn others(more: usize) -> String {
+    match more {
+        0 => String::new(),
+        1 => " 1 other field changed too.".to_string(),
+        more => format!(" {more} other fields changed too."),
     }
 }
 
 /// The names of the fields on the way to a clash, without the kind of the record.
-pub(super) fn fields(path: &[Step]) -> Vec<&str> {
+fn fields(path: &[Step]) -> Vec<&str> {
     let fields = path.iter().filter_map(|step| match step {
         Step::Field(name) => Some(name.as_str()),
         Step::Element(_) | Step::Order => None,
@@ -103,7 +154,7 @@ pub(super) fn fields(path: &[Step]) -> Vec<&str> {
 }
 
 /// A field by the trade's name, with its verb; none for a whole record.
-pub(super) fn what(key: Key, fields: &[&str]) -> Option<&'static str> {
+fn what(key: Key, fields: &[&str]) -> Option<&'static str> {
     let what = match (key, fields) {
         (_, []) => return None,
         (_, ["name"]) => "the name is",
@@ -191,7 +242,7 @@ pub(super) fn value(
         Some(Tree::Text(text)) => text,
         Some(Tree::Flag(_) | Tree::List(_) | Tree::Fields(_)) => return None,
     };
-    let number = |text: &str| Exact::from_plain(text, PLACES);
+    let number = |text: &str| Exact::from_plain(text, MOST_PLACES);
     match fields.last().copied()? {
         "price" | "surcharge" | "paid" | "toll" | "wage" | "overhead" | "fixed" => {
             number(text).map(|number| show_money(Money::from_major(number), book.settings().currency, style))

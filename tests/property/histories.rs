@@ -193,7 +193,7 @@ impl Bar {
         let Tab { book, history, .. } = &mut self.tabs[tab];
         let before = book.clone();
         match walk(book, history) {
-            Walk::Done { applied, .. } => {
+            Walk::Done { applied, .. } | Walk::Partly { applied, .. } => {
                 self.spread(tab, &applied);
                 true
             }

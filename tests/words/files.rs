@@ -151,7 +151,7 @@ fn what_the_book_refuses() {
     );
     assert_eq!(
         said("\"packagings\": [],", "\"packagings\": [], \"weeks\": [{\"monday\": \"2026-11-24\", \"sold\": []}],"),
-        "Line 10: the Week of 24 Nov 2026 cannot be taken in. A week begins on a Monday. Choose the Monday."
+        "Line 10: the week of 24 Nov 2026 cannot be taken in. A week begins on a Monday. Choose the Monday."
     );
     let offer = "{\"drink\": \"1\", \"container\": \"1\",\n\"price\": \"8\"}";
     assert_eq!(
@@ -170,7 +170,7 @@ fn what_is_too_much() {
     let packaging = "{\"id\": \"1\", \"name\": \"A\", \"part\": \"vessel\"},\n".repeat(20_001);
     assert_eq!(
         said("\"packagings\": []", &format!("\"packagings\": [{}]", packaging.trim_end_matches(",\n"))),
-        "Line 20010, packaging 20001: the list goes on after 20000 entries, more than a book can hold. Choose another copy."
+        "Line 20010, packaging 20001: the list goes on after 20,000 entries, more than a book can hold. Choose another copy."
     );
     assert_eq!(
         said("\"Apples\"", &format!("\"{}\"", "A".repeat(1_000_000))),

@@ -14,6 +14,11 @@ fn what_was_not_done_with_a_book() {
         not_added("Corner bar", &Fault::Closed),
         "“Corner bar” was not added. The connection to the stored books was lost. Try again; if that does not help, save a copy as a file and load the page again."
     );
+    let thrown = Fault::Browser { name: "UnknownError".into(), message: "Internal error opening backing store".into() };
+    assert_eq!(
+        not_added("Corner bar", &thrown),
+        "“Corner bar” was not added. Your browser ran into a problem. Try again, or save a copy as a file."
+    );
     assert_eq!(
         not_deleted(Some("Corner bar"), &Fault::Full),
         "“Corner bar” was not deleted: this device has no room left. Try again."
@@ -46,7 +51,7 @@ fn what_would_be_lost_by_leaving() {
 fn what_tells_two_books_of_one_name_apart() {
     let book = Book::new(Settings::new("My book"));
     let entry = BookEntry::new(BookId::from_random(1), &book, 0);
-    assert_eq!(told_apart(&entry, Some("Yesterday 17:05".into())), "0 drinks, changed Yesterday 17:05");
+    assert_eq!(told_apart(&entry, Some("Yesterday 17:05".into())), "0 drinks, changed yesterday 17:05");
     assert_eq!(told_apart(&BookEntry { drinks: Some(1), ..entry.clone() }, None), "1 drink");
     assert_eq!(told_apart(&BookEntry { drinks: None, ..entry }, None), "");
 }

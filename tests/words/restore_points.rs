@@ -155,6 +155,8 @@ fn the_browser_s_answer_is_told() {
 #[test]
 fn a_file_on_the_device_says_when_it_was_written_or_why_not() {
     assert_eq!(copies::file_written("bar.json", "10:42"), "Copies go to bar.json. Last written 10:42.");
+    let yesterday = "Copies go to bar.json. Last written yesterday 17:05.";
+    assert_eq!(copies::file_written("bar.json", "Yesterday 17:05"), yesterday);
     assert_eq!(copies::file_chosen("bar.json"), "Copies go to bar.json.");
     assert_eq!(copies::ASK_AGAIN, "The browser needs your permission again to write to the file.");
     let not = |kind| copies::file_not_written("bar.json", kind);

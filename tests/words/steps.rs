@@ -163,7 +163,7 @@ fn several_fields_and_fields_without_a_text() {
     };
     assert_eq!(
         said!(carrots, Ingredient, |it| change(it, "One", "31", "70"), change(it, "Two", "32", "80")),
-        "Two: the case price is now $32.00, changed by a later step or in another tab. So are 2 more fields. Change them by hand."
+        "Two: the case price is now $32.00, changed by a later step or in another tab. 2 other fields changed too. Change them by hand."
     );
     let both = |it: &mut brimwright::book::Ingredient, name: &str, price: &str| {
         it.name = name.into();
@@ -171,7 +171,7 @@ fn several_fields_and_fields_without_a_text() {
     };
     assert_eq!(
         said!(carrots, Ingredient, |it| both(it, "One", "31"), both(it, "Two", "32")),
-        "Two: the case price is now $32.00, changed by a later step or in another tab. So is 1 more field. Change them by hand."
+        "Two: the case price is now $32.00, changed by a later step or in another tab. 1 other field changed too. Change it by hand."
     );
     assert_eq!(
         said!(
@@ -180,7 +180,34 @@ fn several_fields_and_fields_without_a_text() {
             |it| it.kind = brimwright::book::DrinkKind::OverIce,
             it.kind = brimwright::book::DrinkKind::Shot
         ),
-        "Green: the kind of drink is changed since, by a later step or in another tab. Change it by hand."
+        "Green: the kind of drink has changed since then. Change it by hand."
+    );
+}
+
+#[test]
+fn what_was_removed_with_more_or_has_another_form_is_not_called_blank() {
+    let carrots = Key::Ingredient(ingredient_id(CARROTS));
+    assert_eq!(
+        said!(carrots, Ingredient, |it| it.packs[0].price = money("31"), it.packs.clear()),
+        "Carrots: the case price was removed since then. Change it by hand."
+    );
+    assert_eq!(
+        said!(
+            carrots,
+            Ingredient,
+            |it| it.packs.push(pack(2, "25 lb", "20")),
+            it.packs[1].supplier = "Invented farm".into()
+        ),
+        "Carrots: the packs have changed since then. Change it by hand."
+    );
+    assert_eq!(
+        said!(
+            Key::Drink(crate::support::drink_id(1)),
+            Drink,
+            |it| it.lines[0].scaling = brimwright::book::Scaling::Stepped(amount("1 fl oz")),
+            it.lines[0].scaling = brimwright::book::Scaling::TopUp
+        ),
+        "Green: the recipe has changed since then. Change it by hand."
     );
 }
 
@@ -196,10 +223,7 @@ fn what_was_added_and_changed_since_or_is_gone() {
     let came = step(Edit::Put(Record::Ingredient(beets.clone())));
     let named = step(Edit::Put(Record::Ingredient(brimwright::book::Ingredient { name: "Red beets".into(), ..beets })));
     let clashes = came.inverse().edit(&book).unwrap_err();
-    assert_eq!(
-        words::changed_since(&clashes, &book, &style()),
-        "Red beets was changed since, by a later step or in another tab. Change it by hand."
-    );
+    assert_eq!(words::changed_since(&clashes, &book, &style()), "Red beets has changed since then. Change it by hand.");
     book.apply(&Edit::Remove(Key::Ingredient(ingredient_id(9)))).unwrap();
     let clashes = named.inverse().edit(&book).unwrap_err();
     assert_eq!(
@@ -213,9 +237,14 @@ fn what_stands_beside_a_step() {
     assert_eq!(words::not_undone("Price of Carrots", "Why."), "Not undone: Price of Carrots. Why.");
     assert_eq!(words::not_redone("Price of Carrots", "Why."), "Not redone: Price of Carrots. Why.");
     assert_eq!(
-        words::already_so("Price of Carrots"),
-        "Nothing to do for Price of Carrots: another tab did the same before."
+        words::already_undone("Price of Carrots"),
+        "Nothing to undo for Price of Carrots: another tab did the same before."
     );
+    assert_eq!(
+        words::already_redone("Price of Carrots"),
+        "Nothing to redo for Price of Carrots: another tab did the same before."
+    );
+    assert_eq!(words::TOO_LARGE, "Too large to keep: it can be undone until this page is left.");
     assert_eq!(words::undo_of("Price of Carrots"), "Undo Price of Carrots");
     let later = |count: usize| {
         let all = [("Price of Carrots", "10:42"), ("Name", "10:40"), ("Add a pack", "10:38"), ("Count", "10:30")];
@@ -234,6 +263,7 @@ fn what_a_step_was_done_to() {
     assert_eq!(said("Price of Carrots", Some(Key::Ingredient(ingredient_id(CARROTS)))), "");
     assert_eq!(said("Menu price", Some(Key::Offer(offer_id(1, 1)))), "Green, Small cup");
     assert_eq!(said("Filled", Some(Key::Batch(day("2026-11-26")))), "Batch of 26 Nov 2026");
+    assert_eq!(said("Paid", Some(Key::BuyingList)), "The buying list");
     assert_eq!(said("Tax rate", Some(Key::Settings)), "");
     assert_eq!(said("Remove packaging", Some(Key::Ingredient(ingredient_id(77)))), "", "it is gone");
     assert_eq!(said("Import a book", None), "");

@@ -53,6 +53,15 @@ pub enum Walk {
         /// The step's name.
         name: String,
     },
+    /// Some of it was taken back, and the rest refused.
+    Partly {
+        /// The step's name.
+        name: String,
+        /// What that did to the book.
+        applied: Applied,
+        /// Why the rest was refused.
+        hindrance: Hindrance,
+    },
     /// It was refused: the book is as it was, and the next walk goes on to the next step.
     Refused {
         /// The step's name.
@@ -170,8 +179,7 @@ impl History {
                 Err(hindrance) => {
                     self.set_aside(place);
                     return match walk {
-                        // What was taken back of it is to be saved first.
-                        Walk::Done { .. } => walk,
+                        Walk::Done { applied, .. } => Walk::Partly { name, applied, hindrance },
                         _ => Walk::Refused { name, hindrance },
                     };
                 }

@@ -2,10 +2,7 @@
 
 use super::History;
 use crate::book::{Change, Goods, PackId, Step, Tree};
-use crate::measure::{Exact, Money};
-
-/// Decimals that any stored number has at most.
-const PLACES: usize = 28;
+use crate::measure::{Exact, MOST_PLACES, Money};
 
 impl History {
     /// What a pack cost before the first step since a moment (in milliseconds since 1970) that
@@ -39,5 +36,5 @@ fn called(pack: PackId) -> String {
 
 fn money(tree: &Tree) -> Option<Money> {
     let Tree::Text(text) = tree else { return None };
-    Exact::from_plain(text, PLACES).map(Money::from_major)
+    Exact::from_plain(text, MOST_PLACES).map(Money::from_major)
 }

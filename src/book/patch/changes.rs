@@ -1,7 +1,10 @@
 //! What differs between two trees, value by value, and putting that into a third.
 
+use std::collections::BTreeMap;
+
 use serde::{Deserialize, Serialize};
 
+use super::Found;
 use super::tree::Tree;
 
 /// One step of the way from a record to a value in it.
@@ -29,11 +32,17 @@ pub struct Change {
     /// What is there afterwards; none where nothing is.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub after: Option<Tree>,
-    /// Of an element that comes or goes: what stands before it in its list. It goes behind the
-    /// last of these that is there.
+    /// Of an element that comes or goes: the nearest few that stand before it in its list. It goes
+    /// behind the last of these that is there.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub behind: Vec<String>,
 }
+
+/// What stands in a change's way, and the value where there is one.
+pub(super) type Met = (Found, Option<Tree>);
+
+const REMOVED: Met = (Found::Removed, None);
+const OTHER_FORM: Met = (Found::OtherForm, None);
 
 impl Change {
     /// The change that takes this one back.
@@ -49,14 +58,14 @@ impl Change {
 
     /// Puts the value into `root`, unless something else than what was there before stands there.
     /// Gives back what stands there then.
-    pub(super) fn put(&self, root: &mut Option<Tree>) -> Result<(), Option<Tree>> {
+    pub(super) fn put(&self, root: &mut Option<Tree>) -> Result<(), Met> {
         let Some((last, way)) = self.path.split_last() else {
             return self.put_at(root.clone(), |value| *root = value);
         };
-        let mut at = root.as_mut().ok_or(None)?;
+        let mut at = root.as_mut().ok_or(REMOVED)?;
         let next_steps = self.path.iter().skip(1);
         for (step, next) in way.iter().zip(next_steps) {
-            at = down(at, step, next).ok_or(None)?;
+            at = down(at, step, next)?;
         }
         match (last, at) {
             (Step::Field(name), Tree::Fields(fields)) => {
@@ -84,7 +93,7 @@ impl Change {
                 })
             }
             (Step::Order, Tree::List(list)) => self.put_in_order(list),
-            _ => Err(None),
+            _ => Err(OTHER_FORM),
         }
     }
 
@@ -130,12 +139,12 @@ impl Change {
         }
     }
 
-    fn put_at(&self, stands: Option<Tree>, set: impl FnOnce(Option<Tree>)) -> Result<(), Option<Tree>> {
+    fn put_at(&self, stands: Option<Tree>, set: impl FnOnce(Option<Tree>)) -> Result<(), Met> {
         if stands == self.after {
             return Ok(());
         }
         if stands != self.before {
-            return Err(stands);
+            return Err((Found::Value, stands));
         }
         set(self.after.clone());
         Ok(())
@@ -147,7 +156,7 @@ impl Change {
         list.iter().rposition(before).map_or(0, |place| place.saturating_add(1))
     }
 
-    fn put_in_order(&self, list: &mut Vec<Tree>) -> Result<(), Option<Tree>> {
+    fn put_in_order(&self, list: &mut Vec<Tree>) -> Result<(), Met> {
         let (before, after) = (order_of(self.before.as_ref()), order_of(self.after.as_ref()));
         let stand: Vec<String> = list.iter().filter_map(called).collect();
         let of_both = |order: &[String], others: &[String]| -> Vec<String> {
@@ -155,7 +164,7 @@ impl Change {
         };
         if of_both(&stand, &before) != of_both(&before, &stand) {
             let now = of_both(&stand, &after) == of_both(&after, &stand);
-            return if now { Ok(()) } else { Err(Some(order(&stand))) };
+            return if now { Ok(()) } else { Err((Found::Value, Some(order(&stand)))) };
         }
         order_as(&after, list);
         Ok(())
@@ -174,18 +183,19 @@ fn order_as(names: &[String], list: &mut Vec<Tree>) {
 }
 
 /// One step down. A list that is not there, since nothing is in it, is made.
-fn down<'a>(tree: &'a mut Tree, step: &Step, next: &Step) -> Option<&'a mut Tree> {
+fn down<'a>(tree: &'a mut Tree, step: &Step, next: &Step) -> Result<&'a mut Tree, Met> {
     match (step, tree) {
         (Step::Field(name), Tree::Fields(fields)) => {
             if !fields.iter().any(|(field, _)| field == name) && matches!(next, Step::Element(_)) {
                 fields.push((name.clone(), Tree::List(Vec::new())));
             }
-            fields.iter_mut().find(|(field, _)| field == name).map(|(_, value)| value)
+            let field = fields.iter_mut().find(|(field, _)| field == name);
+            field.map(|(_, value)| value).ok_or(OTHER_FORM)
         }
         (Step::Element(name), Tree::List(list)) => {
-            list.iter_mut().find(|element| called(element).as_ref() == Some(name))
+            list.iter_mut().find(|element| called(element).as_ref() == Some(name)).ok_or(REMOVED)
         }
-        _ => None,
+        _ => Err(OTHER_FORM),
     }
 }
 
@@ -212,18 +222,52 @@ fn called(element: &Tree) -> Option<String> {
     texts.map(|texts| texts.join(" "))
 }
 
-/// What the elements of a list are called; none where one is called nothing, or two the same.
-fn all_called(list: &[Tree]) -> Option<Vec<String>> {
-    let mut names: Vec<String> = Vec::with_capacity(list.len());
-    for element in list {
-        let name = called(element)?;
-        if names.contains(&name) {
-            return None;
-        }
-        names.push(name);
-    }
-    Some(names)
+/// What the elements of a list are called, in its order, and the place of each.
+struct Names {
+    all: Vec<String>,
+    places: BTreeMap<String, usize>,
 }
+
+impl Names {
+    /// None where an element is called nothing, or two the same.
+    fn of(list: &[Tree]) -> Option<Names> {
+        let all: Vec<String> = list.iter().map(called).collect::<Option<_>>()?;
+        let places: BTreeMap<String, usize> =
+            all.iter().enumerate().map(|(place, name)| (name.clone(), place)).collect();
+        (places.len() == all.len()).then_some(Names { all, places })
+    }
+
+    fn contain(&self, name: &String) -> bool {
+        self.places.contains_key(name)
+    }
+
+    /// The element of this name in the list of these names.
+    fn element<'a>(&self, list: &'a [Tree], name: &String) -> Option<&'a Tree> {
+        self.places.get(name).and_then(|place| list.get(*place))
+    }
+
+    /// Those that are in the other list too, in this one's order.
+    fn shared(&self, others: &Names) -> Vec<String> {
+        self.all.iter().filter(|name| others.contain(name)).cloned().collect()
+    }
+
+    /// The nearest few names before one, and the nearest few of those that are `shared`:
+    /// what comes or goes beside it may not be there when it is put back.
+    fn behind(&self, shared: &[String], name: &String) -> Vec<String> {
+        let place = |name: &String| self.places.get(name).copied();
+        let own = place(name).unwrap_or_default();
+        let before = shared.partition_point(|other| place(other) < Some(own));
+        let last = |names: &[String]| names.iter().rev().take(NEAREST).rev().cloned().collect::<Vec<_>>();
+        let mut behind = last(shared.get(..before).unwrap_or_default());
+        let mut nearest = last(self.all.get(..own).unwrap_or_default());
+        nearest.retain(|name| !behind.contains(name));
+        behind.append(&mut nearest);
+        behind
+    }
+}
+
+/// Up to so many names tell where an element goes that comes back.
+const NEAREST: usize = 4;
 
 /// Longest list whose elements are compared one by one; a longer one is one value.
 const LONGEST_LIST: usize = 2_000;
@@ -287,34 +331,26 @@ fn compare_lists(before: &[Tree], after: &[Tree], path: &mut Vec<Step>, changes:
     if before.len().max(after.len()) > LONGEST_LIST {
         return false;
     }
-    let (Some(names_before), Some(names_after)) = (all_called(before), all_called(after)) else { return false };
-    let element = |list: &'_ [Tree], names: &[String], name: &String| -> Option<Tree> {
-        names.iter().position(|other| other == name).and_then(|place| list.get(place)).cloned()
-    };
-    let up_to = |names: &[String], name: &String| -> Vec<String> {
-        names.iter().take_while(|other| *other != name).cloned().collect()
-    };
-    let new = names_after.iter().filter(|name| !names_before.contains(name));
-    for name in names_before.iter().chain(new) {
-        let (was, is) = (element(before, &names_before, name), element(after, &names_after, name));
-        let behind = match (&was, &is) {
-            (None, _) => up_to(&names_after, name),
-            (_, None) => up_to(&names_before, name),
+    let (Some(names_before), Some(names_after)) = (Names::of(before), Names::of(after)) else { return false };
+    let (stay_before, stay_after) = (names_before.shared(&names_after), names_after.shared(&names_before));
+    let new = names_after.all.iter().filter(|name| !names_before.contain(name));
+    for name in names_before.all.iter().chain(new) {
+        let (was, is) = (names_before.element(before, name), names_after.element(after, name));
+        let behind = match (was, is) {
+            (None, _) => names_after.behind(&stay_after, name),
+            (_, None) => names_before.behind(&stay_before, name),
             _ => Vec::new(),
         };
         path.push(Step::Element(name.clone()));
-        compare(was.as_ref(), is.as_ref(), path, &behind, changes);
+        compare(was, is, path, &behind, changes);
         path.pop();
     }
-    let stays = |names: &[String], others: &[String]| -> Vec<String> {
-        names.iter().filter(|name| others.contains(name)).cloned().collect()
-    };
-    if stays(&names_before, &names_after) != stays(&names_after, &names_before) {
+    if stay_before != stay_after {
         path.push(Step::Order);
         changes.push(Change {
             path: path.clone(),
-            before: Some(order(&names_before)),
-            after: Some(order(&names_after)),
+            before: Some(order(&names_before.all)),
+            after: Some(order(&names_after.all)),
             behind: Vec::new(),
         });
         path.pop();

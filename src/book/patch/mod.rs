@@ -36,10 +36,23 @@ pub struct Clash {
     pub key: Key,
     /// The way to the value; empty for the whole record.
     pub path: Vec<Step>,
-    /// What is there; none where nothing is.
+    /// What was found there.
+    pub found: Found,
+    /// The value that is there; none where nothing is.
     pub stands: Option<Tree>,
     /// What the patch would put there.
     pub wanted: Option<Tree>,
+}
+
+/// What a patch found in the place of a value that it needs.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Found {
+    /// Another value, or a blank.
+    Value,
+    /// Nothing: what it was a part of was removed.
+    Removed,
+    /// Something of another form, which the value does not fit into.
+    OtherForm,
 }
 
 impl Patch {
@@ -105,16 +118,17 @@ impl Patch {
         let mut clashes = Vec::new();
         for RecordPatch { key, changes } in &self.0 {
             let mut tree = book.record(*key).as_ref().and_then(tree_of);
-            let clash = |change: &Change, stands| Clash {
+            let clash = |change: &Change, (found, stands)| Clash {
                 key: *key,
                 path: change.path.clone(),
+                found,
                 stands,
                 wanted: change.after.clone(),
             };
             let before = clashes.len();
             for change in changes {
-                if let Err(stands) = change.put(&mut tree) {
-                    clashes.push(clash(change, stands));
+                if let Err(found) = change.put(&mut tree) {
+                    clashes.push(clash(change, found));
                 }
             }
             if clashes.len() != before {
@@ -123,7 +137,9 @@ impl Patch {
             let record = tree.as_ref().and_then(record_of);
             match changes.first() {
                 // What was put together is no record: each part holds only beside what it grew with.
-                Some(change) if record.is_none() && tree.is_some() => clashes.push(clash(change, None)),
+                Some(change) if record.is_none() && tree.is_some() => {
+                    clashes.push(clash(change, (Found::OtherForm, None)));
+                }
                 _ => {
                     records.insert(*key, record);
                 }

@@ -130,7 +130,38 @@ fn parts_that_hold_only_together_are_a_clash() {
     let to_steps = step(&mut book, &edit);
     let edit = stepped(&book, crate::book::Scaling::Fixed);
     step(&mut book, &edit);
-    assert_eq!(to_steps.inverse().edit(&book).unwrap_err()[0].field(), Some("scaling"));
+    let clashes = to_steps.inverse().edit(&book).unwrap_err();
+    assert_eq!(clashes[0].field(), Some("scaling"));
+}
+
+#[test]
+fn what_is_gone_or_of_another_form_is_no_blank_value() {
+    let mut book = book();
+    let found = |patch: &Patch, book: &Book| patch.inverse().edit(book).unwrap_err().remove(0).found;
+    let priced = change(&mut book, CARROT, |it| it.packs[0].price = money("31"));
+    change(&mut book, CARROT, |it| drop(it.packs.remove(0)));
+    assert_eq!(found(&priced, &book), Found::Removed);
+    // An amount of a step, where the line does not go by steps any more.
+    let scaled = |book: &Book, scaling| {
+        let mut it = book.drink(drink_id(1)).unwrap().clone();
+        it.lines[0].scaling = scaling;
+        Edit::Put(Record::Drink(it))
+    };
+    let stepped = |step| crate::book::Scaling::Stepped(amount(step));
+    let edit = scaled(&book, stepped("1 fl oz"));
+    step(&mut book, &edit);
+    let edit = scaled(&book, stepped("2 fl oz"));
+    let longer = step(&mut book, &edit);
+    let edit = scaled(&book, crate::book::Scaling::Fixed);
+    step(&mut book, &edit);
+    assert_eq!(found(&longer, &book), Found::OtherForm);
+    // A field that may be blank, and is.
+    let weighed = change(&mut book, CARROT, |it| it.piece_weight = Some(crate::support::grams("80")));
+    change(&mut book, CARROT, |it| it.piece_weight = Some(crate::support::grams("90")));
+    let again = change(&mut book, CARROT, |it| it.piece_weight = Some(crate::support::grams("80")));
+    change(&mut book, CARROT, |it| it.piece_weight = None);
+    assert_eq!(found(&again, &book), Found::Value);
+    assert!(weighed.inverse().edit(&book).is_ok(), "as it was before");
 }
 
 #[test]
@@ -214,4 +245,30 @@ fn put_over_another_way_to_say_the_same_the_whole_way_is_mine() {
     let edit = patch.over(&theirs, &mine.at(&edit.keys())).unwrap();
     theirs.apply(&edit).unwrap();
     assert_eq!(theirs.drink(drink_id(1)).unwrap().lines[0].scaling, stepped("2 fl oz"));
+}
+
+/// Twenty packs out of the middle go and come back: where each was, without the names of all that
+/// stood before it.
+#[test]
+fn a_patch_of_many_elements_is_no_larger_than_they_are() {
+    let mut book = book();
+    let packs = |count: u64| (1..=count).map(|id| pack(id, "40 lb", "30")).collect::<Vec<_>>();
+    change(&mut book, CARROT, |it| it.packs = packs(40));
+    let order = |book: &Book| -> Vec<u64> {
+        book.ingredient(ingredient_id(CARROT)).unwrap().packs.iter().map(|pack| pack.id.number()).collect()
+    };
+    let gone = change(&mut book, CARROT, |it| drop(it.packs.drain(10..30)));
+    apply(&mut book, &gone.inverse());
+    assert_eq!(order(&book), (1..=40).collect::<Vec<_>>());
+    apply(&mut book, &gone);
+    apply(&mut book, &gone.inverse());
+    assert_eq!(order(&book), (1..=40).collect::<Vec<_>>());
+
+    let came = change(&mut book, CARROT, |it| it.packs = packs(1_600));
+    let behind: usize = came.changes_of(Key::Ingredient(ingredient_id(CARROT))).map(|change| change.behind.len()).sum();
+    assert!(behind <= 1_600 * 8, "{behind}");
+    apply(&mut book, &came.inverse());
+    assert_eq!(order(&book), (1..=40).collect::<Vec<_>>());
+    apply(&mut book, &came);
+    assert_eq!(order(&book), (1..=1_600).collect::<Vec<_>>());
 }

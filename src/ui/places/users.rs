@@ -31,7 +31,7 @@ pub fn Users(
         Err(sentence) => refused.set(Some(sentence)),
     };
     let user = move |key: Key| {
-        let name = state.book.with(|book| words::called(book, key));
+        let name = state.book.with(|book| words::called_first(book, key));
         let route = match key {
             Key::Drink(id) => Some(Route::Drink(id)),
             Key::Container(id) => Some(Route::Container(id)),

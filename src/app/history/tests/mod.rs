@@ -90,7 +90,7 @@ impl Tab {
     fn walk(&self, walk: impl FnOnce(&mut History, &mut Book) -> Walk) -> Walk {
         let walked = walk(&mut self.history.borrow_mut(), &mut self.book.borrow_mut());
         let (name, applied) = match &walked {
-            Walk::Done { name, applied } => (name.as_str(), applied.clone()),
+            Walk::Done { name, applied } | Walk::Partly { name, applied, .. } => (name.as_str(), applied.clone()),
             _ => ("", Applied::nothing()),
         };
         let change = Change::new(name, self.now.get(), &self.book.borrow(), &applied);

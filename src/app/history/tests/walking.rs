@@ -230,6 +230,32 @@ fn a_text_that_does_not_hold_leaves_what_another_tab_wrote_since() {
 }
 
 #[test]
+fn of_a_visit_that_goes_back_in_part_the_rest_is_told() {
+    let storage = storage();
+    let (mine, theirs) = (Tab::open(&storage, 1), Tab::open(&storage, 2));
+    mine.apply_in("Price of Carrots", &price_of(CARROT, "3"), Some(7));
+    storage.run();
+    theirs.hear(&storage);
+    theirs.price("35");
+    storage.run();
+    mine.hear(&storage);
+    mine.apply_in("Price of Mint", &price_of(MINT, "9"), Some(7));
+    let walk = mine.walk(|history, book| history.take_back(book, 7));
+    let Walk::Partly { name, hindrance, .. } = &walk else { panic!("{walk:?}") };
+    let why = hindrance.sentence(&mine.book.borrow(), &crate::measure::NumberStyle::english("$"));
+    assert_eq!(
+        (name.as_str(), why.as_str()),
+        (
+            "Price of Carrots",
+            "Carrots: the case price is now $35.00, changed by a later step or in another tab. Change it by hand."
+        )
+    );
+    assert_eq!(mine.costs(), "35");
+    let mint = mine.book.borrow().ingredient(ingredient_id(MINT)).unwrap().packs[0].price;
+    assert_eq!(mint, money("30"), "this part went back");
+}
+
+#[test]
 fn at_the_counter_undo_goes_over_batches_and_counts_only() {
     let storage = storage();
     let tab = Tab::open(&storage, 1);
