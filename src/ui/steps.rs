@@ -105,6 +105,7 @@ fn row(state: AppState, step: Listed) -> AnyView {
                 <span class="soft">{of}</span>
                 <span class="soft">{when}</span>
                 <span class="soft">{said}</span>
+                {step.too_large.then(|| view! { <span class="soft">{words::steps::TOO_LARGE}</span> })}
             </p>
             {undo}
         </li>

@@ -40,6 +40,8 @@ pub struct Listed {
     pub at: u64,
     /// Where it stands.
     pub stands: Stands,
+    /// Whether it is too large to be kept beside the book.
+    pub too_large: bool,
 }
 
 impl History {
@@ -54,6 +56,7 @@ impl History {
             of: step.of(),
             at: step.at,
             stands: self.stands_on(&mut draft, step),
+            too_large: step.is_too_large(),
         };
         within.map(listed).collect()
     }

@@ -71,10 +71,18 @@ impl History {
         }
     }
 
-    /// Throws away the oldest steps beyond what is kept, never the newest.
+    /// Throws away the oldest steps beyond what is kept, never the newest. Of those that are too
+    /// large to keep only the newest stays, beside the others.
     pub(super) fn prune(&mut self) {
-        let bytes = |steps: &[Step]| steps.iter().fold(0_usize, |sum, step| sum.saturating_add(step.bytes));
-        while self.steps.len() > LONGEST || (self.steps.len() > 1 && bytes(&self.steps) > LARGEST) {
+        let kept = |steps: &[Step]| {
+            let kept = steps.iter().filter(|step| !step.is_too_large());
+            kept.fold(0_usize, |sum, step| sum.saturating_add(step.bytes))
+        };
+        let too_large = |steps: &[Step]| steps.iter().filter(|step| step.is_too_large()).count();
+        while let Some(first) = self.steps.iter().position(Step::is_too_large).filter(|_| too_large(&self.steps) > 1) {
+            self.remove(first);
+        }
+        while self.steps.len() > LONGEST || kept(&self.steps) > LARGEST {
             self.remove(0);
         }
     }

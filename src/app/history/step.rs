@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::Session;
+use super::{LARGEST, Session};
 use crate::book::{Key, Patch, Step as Way, from_json};
 
 /// Which steps are walked over.
@@ -58,6 +58,11 @@ impl Step {
     pub fn of(&self) -> Option<Key> {
         let mut keys = self.patch.keys();
         keys.next().filter(|_| keys.next().is_none())
+    }
+
+    /// Whether it takes more than all kept steps together may: it is there until the page is left.
+    pub fn is_too_large(&self) -> bool {
+        self.bytes > LARGEST
     }
 
     /// The step as JSON; none where it cannot be written.
