@@ -2,6 +2,8 @@
 //! steps, ice and air: explained beside the field, as in [`crate::typing`]. From an empty book;
 //! everything is invented, every figure worked out by hand.
 
+use fantoccini::key::Key;
+
 use crate::entering;
 use crate::harness::{By, Journey};
 use crate::typing::{Case, explained};
@@ -37,6 +39,12 @@ async fn lower_prices(journey: &Journey) {
         ),
     ];
     explained(journey, &cases, in_force).await;
+    // What the pack costs waits for a lower price that cannot be read.
+    let price = By::Label("Lower price 1: price of one pack");
+    journey.type_into(price, "-1").await;
+    journey.wait_for_text("Fix “Lower price 1: price of one pack” to see this.").await;
+    journey.press(price, Key::Escape).await;
+    in_force().await;
 }
 
 /// 2 in across the base, 3.5 across the rim, 5 high, poured to 4.5: 14.3110 of 16.8640 fl oz, by
