@@ -219,3 +219,32 @@ const fn name(field: Field) -> &'static str {
         Field::JugStep => "The step of the jugs",
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::support::{buying_list, day, ingredient_id};
+
+    #[test]
+    fn what_has_no_name_of_its_own_is_named_once() {
+        let said = |key| the(key, "Kale");
+        assert_eq!(said(Key::Ingredient(ingredient_id(1))), "the ingredient Kale");
+        assert_eq!(said(Key::Week(day("2026-11-23"))), "the week of 23 Nov 2026");
+        assert_eq!(said(Key::Batch(day("2026-11-26"))), "the batch of 26 Nov 2026");
+        assert_eq!(said(Key::BuyingList), "the buying list");
+        assert_eq!(the(Key::Settings, ""), "the book");
+    }
+
+    #[test]
+    fn the_buying_list_has_a_capital_only_where_it_stands_first() {
+        let book =
+            crate::support::book(crate::support::settings(), [crate::book::Record::BuyingList(buying_list(&[]))]);
+        assert_eq!(called(&book, Key::BuyingList), "the buying list");
+        assert_eq!(called_first(&book, Key::BuyingList), "The buying list");
+        let missing = Refusal::Missing { key: Key::Ingredient(ingredient_id(1)), needed_by: Some(Key::BuyingList) };
+        assert_eq!(
+            refusal(&missing, &book),
+            "The buying list needs an ingredient that is not in the book. Add it first."
+        );
+    }
+}
