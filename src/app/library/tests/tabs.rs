@@ -76,7 +76,7 @@ fn what_cannot_be_kept_says_why_and_what_to_do() {
     right.run();
     let drink = left.book().name(Key::Drink(support::drink_id(1)));
     let said = format!(
-        "“Delete Carrots” is not saved. Another tab uses Carrots in {drink}. Yours cannot be kept beside that. Mend that first, then keep yours; or take theirs."
+        "“Delete Carrots” is not saved. Another tab uses Carrots in {drink}. Yours does not fit with that change. Fix that first, then keep yours. Or take theirs."
     );
     assert_eq!(notice(&right), Some(said.clone()));
     right.library.keep_mine(0);
