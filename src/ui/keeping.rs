@@ -20,7 +20,7 @@ use crate::words;
 pub fn begin(library: Library) {
     fields::hear_entering();
     if let Some(core) = library.core() {
-        core.can_delete(|book| {
+        core.can_change(|book| {
             asked::forget(book);
             this_tab::note_unfinished(book, &[]);
         });

@@ -141,6 +141,11 @@ impl Library {
         self.with(Core::go_on_without_saving);
     }
 
+    /// Lists the books anew, as they have become by what was done since.
+    pub fn look_again(self) {
+        self.with(Core::look_again);
+    }
+
     /// Goes a way out of the open book; the person is asked where something would be lost.
     pub fn go(self, way: Way) {
         self.with(|core| core.go(way));
@@ -156,8 +161,12 @@ impl Library {
         self.with(Core::stay);
     }
 
-    /// Starts an empty book.
+    /// Starts an empty book, once what keeps it is here.
     pub fn start_empty(self) {
+        let later = Later::here();
+        if later.parts_now().is_none() {
+            later.ask();
+        }
         self.with(Core::start_empty);
     }
 

@@ -174,7 +174,7 @@ pub fn page_of(
         false => view! {
             <Back to=back name=name />
             <h1>"Not in the book"</h1>
-                <p class="hollow">"It may have been removed; Undo brings it back."</p>
+                <p class="hollow">"If it was removed here, Undo brings it back; if in another tab, undo it there."</p>
         }
         .into_any(),
     })

@@ -157,19 +157,21 @@ fn Head() -> impl IntoView {
                     <span>"Steps"</span>
                 </button>
             </div>
-            <NotWalked />
+            <Walked />
         </header>
     }
 }
 
-/// Why a step was not taken back or done again, until it is read or something else is done.
+/// What was taken back or done again, for a while; or why it was not, until that is read or
+/// something else is done.
 #[component]
-fn NotWalked() -> impl IntoView {
-    let said = AppState::here().not_walked;
-    let sentence = text(move || said.get().unwrap_or_default());
-    let none = flag(move || said.with(Option::is_none));
+fn Walked() -> impl IntoView {
+    let said = AppState::here().said;
+    let sentence = text(move || said.get().map(|said| said.sentence).unwrap_or_default());
+    let none = flag(move || said.with(|said| said.as_ref().is_none_or(|said| said.done)));
+    let done = flag(move || said.with(|said| said.as_ref().is_some_and(|said| said.done)));
     view! {
-        <div class="head-said" role="status">
+        <div class="head-said" class:head-done=done role="status">
             <p>{sentence}</p>
             <button class="quiet" hidden=none on:click=press(move || said.set(None))>
                 "Close"

@@ -3,6 +3,8 @@
 //! Data goes one way: a command applies an edit to the book, the ledger computes anew what the
 //! edit touched, what was touched is saved, and the screens follow their signals.
 
+use std::time::Duration;
+
 use leptos::prelude::*;
 
 use super::locale;
@@ -31,8 +33,8 @@ pub struct AppState {
     pub history: RwSignal<History>,
     /// How many times a step was taken back or done again: what is typed gives way to that.
     pub walks: RwSignal<u64>,
-    /// Why the last wish to walk over a step was not met, as a sentence.
-    pub not_walked: RwSignal<Option<String>>,
+    /// What the last walk over a step came to, as a sentence.
+    pub said: RwSignal<Option<Said>>,
     /// What the last step moved.
     pub last_change: RwSignal<Option<LastChange>>,
     /// What is typed and not in the book.
@@ -44,6 +46,18 @@ pub struct AppState {
     keep: StoredValue<Option<Keep>, LocalStorage>,
     sessions: StoredValue<Session>,
 }
+
+/// What a walk over a step came to.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Said {
+    /// In words.
+    pub sentence: String,
+    /// Whether the step was walked over.
+    pub done: bool,
+}
+
+/// How long it is said what was taken back.
+const SAID: Duration = Duration::from_secs(6);
 
 /// Hands over an applied edit, by its name in words, to be saved with the slips beside the book.
 pub type Keep = Box<dyn Fn(&str, &Book, &Applied, Vec<Slip>, Durability)>;
@@ -67,7 +81,7 @@ impl AppState {
             ledger: RwSignal::new(ledger),
             history: RwSignal::new(history),
             walks: RwSignal::new(0),
-            not_walked: RwSignal::new(None),
+            said: RwSignal::new(None),
             last_change: RwSignal::default(),
             unfinished: RwSignal::default(),
             style,
@@ -172,9 +186,30 @@ impl AppState {
             Walk::Done { name, applied } => {
                 self.keep(&format!("{said}: {name}"), applied, None, Durability::Relaxed);
                 self.walks.update(|walks| *walks = walks.wrapping_add(1));
+                self.say_done(match way {
+                    Way::Undo => words::steps::undone(&name),
+                    Way::Redo => words::steps::redone(&name),
+                });
             }
             other => self.say(&other, way),
         }
+    }
+
+    /// Says for a while what was taken back or done again.
+    fn say_done(self, sentence: String) {
+        let said = Said { sentence, done: true };
+        self.said.set(Some(said.clone()));
+        let fade = move || {
+            // The book may be closed by then.
+            let _ = self.said.try_maybe_update(|now| {
+                let same = now.as_ref() == Some(&said);
+                if same {
+                    *now = None;
+                }
+                (same, ())
+            });
+        };
+        set_timeout(fade, SAID);
     }
 
     /// Says why a step was not walked over.
@@ -194,7 +229,7 @@ impl AppState {
                 }
             }
         };
-        self.not_walked.set(Some(said));
+        self.said.set(Some(Said { sentence: said, done: false }));
         // Undo goes on to the next step, also when the page is loaded anew.
         self.keep_steps("");
     }
@@ -240,7 +275,7 @@ impl AppState {
 
     /// Changes book and steps; those who follow them hear of it only where something was done.
     fn change(self, walk: &mut dyn FnMut(&mut Book, &mut History) -> Walk) -> Walk {
-        self.not_walked.maybe_update(|said| said.take().is_some());
+        self.said.maybe_update(|said| said.take().is_some());
         let walked = self.book.try_maybe_update(|book| {
             let walked = self.history.try_update(|history| walk(book, history)).unwrap_or(Walk::Nothing);
             (matches!(walked, Walk::Done { .. } | Walk::Partly { .. }), walked)

@@ -46,6 +46,7 @@ pub fn Welcome() -> impl IntoView {
                     <span>"A demo book with 14 drinks. Town, shop, suppliers and prices are invented."</span>
                 </button>
             </div>
+            {when(move || library.leaving.with(Option::is_some) && later.parts().is_none(), waiting)}
             {trouble(move || library.refused.get())}
             {when(
                 move || !wanted.get(),

@@ -78,7 +78,9 @@ pub fn at_odds(change: &AtOdds, book: &Book, style: Option<&NumberStyle>) -> Str
         (true, []) => "Keep yours, or take theirs.".to_string(),
         (true, [_]) => "Keep yours to bring it back, or take theirs.".to_string(),
         (true, _) => "Keep yours to bring them back, or take theirs.".to_string(),
-        (false, _) => "Yours does not fit with that change. Fix that first, then keep yours. Or take theirs.".to_string(),
+        (false, _) => {
+            "Yours does not fit with that change. Fix that first, then keep yours. Or take theirs.".to_string()
+        }
     };
     format!("“{}” is not saved. {did} {then}", change.name())
 }

@@ -58,6 +58,16 @@ pub fn undo_of(name: &str) -> String {
     format!("Undo {name}")
 }
 
+/// That a step was taken back.
+pub fn undone(name: &str) -> String {
+    format!("Undone: {name}.")
+}
+
+/// That a step was done again.
+pub fn redone(name: &str) -> String {
+    format!("Redone: {name}.")
+}
+
 /// Why a step was not taken back: `why` is a sentence.
 pub fn not_undone(name: &str, why: &str) -> String {
     format!("Not undone: {name}. {why}")

@@ -120,7 +120,8 @@ async fn another_tabs_price_stays_and_a_sentence_says_so(engine: Engine) {
 #[tokio::test]
 async fn todays_changes_stand_under_the_search_each_with_its_undo() {
     let journey = start(Engine::Chromium, "undo_today").await;
-    journey.expect_count(".changes", 0).await;
+    journey.wait_for_text("Today's changes none yet").await;
+    journey.click(By::Text("Today's changes")).await;
     journey.enter(APPLES, "44.25").await;
     journey.enter(CARROTS, "35").await;
     // 44.25 / 38 and 35 / 34.
@@ -139,6 +140,8 @@ async fn todays_changes_stand_under_the_search_each_with_its_undo() {
     journey.wait_until_saved().await;
     journey.open().await;
     journey.click(By::Text("Buying")).await;
+    journey.wait_for_text("Today's changes 2").await;
+    journey.click(By::Text("Today's changes")).await;
     journey.wait_for_text("more a week, all changes together.").await;
     journey.click(By::Label("Undo Price of Apples")).await;
     journey.expect_value(APPLES, "38.00").await;

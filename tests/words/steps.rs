@@ -234,6 +234,8 @@ fn what_was_added_and_changed_since_or_is_gone() {
 
 #[test]
 fn what_stands_beside_a_step() {
+    assert_eq!(words::undone("Price of Carrots"), "Undone: Price of Carrots.");
+    assert_eq!(words::redone("Price of Carrots"), "Redone: Price of Carrots.");
     assert_eq!(words::not_undone("Price of Carrots", "Why."), "Not undone: Price of Carrots. Why.");
     assert_eq!(words::not_redone("Price of Carrots", "Why."), "Not redone: Price of Carrots. Why.");
     assert_eq!(

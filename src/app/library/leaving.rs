@@ -110,7 +110,11 @@ impl<B: Backing> Library<B> {
             Way::Add(book) if self.inner.unkept.get() => self.add_unkept(*book),
             Way::Close => self.spawn(move |library| async move { library.close_now(anyway).await }),
             Way::Open(id) => self.spawn(move |library| async move { library.open_now(id, anyway).await }),
-            Way::Add(book) => self.spawn(move |library| async move { library.add_now(*book, anyway).await }),
+            Way::Add(book) => match self.inner.add.get() {
+                Some(add) => add(self, *book, anyway),
+                // Once it is here the way is gone.
+                None => drop(self.inner.way.replace(Some(Way::Add(book)))),
+            },
             Way::Delete(id) => self.delete(id, false),
             Way::DeleteForGood(id) => self.delete(id, true),
             Way::Update => self.inner.device.update(),

@@ -108,10 +108,13 @@ struct JustOpened<B> {
 /// Deletes a book from the shelf of a library, for good or not.
 type Delete<B> = fn(&Library<B>, BookId, bool);
 
+/// Puts a new book on the shelf of a library and opens it, whatever is lost of the open one or not.
+type Add<B> = fn(&Library<B>, Book, bool);
+
 /// The books on this device. Its clones are the same library.
 ///
 /// Opening and listing books is one thing, keeping and deleting them another: whoever calls
-/// [`Library::seat`] and [`Library::can_delete`] brings that along, later than the first screen.
+/// [`Library::seat`] and [`Library::can_change`] brings that along, later than the first screen.
 pub struct Library<B: Backing> {
     inner: Rc<Inner<B>>,
 }
@@ -138,6 +141,8 @@ struct Inner<B: Backing> {
     points_tried: Cell<u64>,
     /// How a book is deleted; none until that is here.
     delete: Cell<Option<Delete<B>>>,
+    /// How a new book is put on the shelf; none until that is here.
+    add: Cell<Option<Add<B>>>,
     /// Forgets what is kept of a book outside the storage.
     forget: Cell<Option<fn(BookId)>>,
     /// The book that is not deleted, since there is no room to keep a copy.
@@ -171,6 +176,7 @@ impl<B: Backing> Library<B> {
             no_point: RefCell::new(None),
             points_tried: Cell::new(0),
             delete: Cell::new(None),
+            add: Cell::new(None),
             forget: Cell::new(None),
             no_room_to_delete: Cell::new(None),
             unkept: Cell::new(false),
@@ -352,6 +358,11 @@ impl<B: Backing> Library<B> {
                 _ => self.refuse(words::fault(&Fault::NewerVersionOpen), false),
             },
         }
+    }
+
+    /// Lists the books anew.
+    pub fn look_again(&self) {
+        self.spawn(|library| async move { library.list_again().await });
     }
 
     /// Starts an empty book.

@@ -77,13 +77,17 @@ impl<B: Backing> Library<B> {
         self.inner.points.replace(Some(points));
     }
 
-    /// From here on books can be deleted; `forget` forgets what is kept of one that was deleted for
-    /// good outside the storage.
-    pub fn can_delete(&self, forget: fn(BookId)) {
+    /// From here on books can be added and deleted; `forget` forgets what is kept of one that was
+    /// deleted for good outside the storage. A new book that was asked for before is added now.
+    pub fn can_change(&self, forget: fn(BookId)) {
         self.inner.forget.set(Some(forget));
+        self.inner.add.set(Some(|library, book, anyway| {
+            library.spawn(move |library| async move { library.add_now(book, anyway).await });
+        }));
         self.inner.delete.set(Some(|library, id, for_good| {
             library.spawn(move |library| async move { library.delete_now(id, for_good).await });
         }));
+        self.go_on();
     }
 
     pub(super) fn delete(&self, id: BookId, for_good: bool) {

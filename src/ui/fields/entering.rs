@@ -91,9 +91,11 @@ fn after_press(field: HtmlInputElement) {
     let (start, end) = selection(&field);
     let dragged = start != end && (start, end) != (0, field.value().encode_utf16().count() as u32);
     if !dragged {
+        let before = field.value();
         let again = move || {
             let (start, end) = selection(&field);
-            if start == end {
+            // What was typed meanwhile is not to be typed over.
+            if start == end && field.value() == before {
                 select(&field);
             }
         };

@@ -120,10 +120,17 @@ pub fn Entry(
         asking.iter().for_each(Asked::end);
     });
     let entered = leave.clone();
+    let doubted = asked.clone();
+    let is_asked = move || doubted.as_ref().is_some_and(|asked| untrack(|| asked.open().is_some()));
     let key = move |event: ev::KeyboardEvent| match event.key().as_str() {
         "Enter" => {
+            let before = is_asked();
             entered();
             session.set_value(state.new_session());
+            // What is asked stays in sight: the next Enter goes on.
+            if !before && is_asked() {
+                event.prevent_default();
+            }
         }
         "Escape" => {
             say.with_value(|say| say("", None));

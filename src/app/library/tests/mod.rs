@@ -114,7 +114,7 @@ impl Shop {
             screen: RefCell::new(None),
             storage: self.storage.clone(),
         };
-        tab.library.can_delete(|book| FORGOTTEN.with_borrow_mut(|forgotten| forgotten.push(book)));
+        tab.library.can_change(|book| FORGOTTEN.with_borrow_mut(|forgotten| forgotten.push(book)));
         tab.library.start(self.storage.clone());
         tab.run();
         tab

@@ -29,6 +29,23 @@ fn the_book_that_was_open_last_opens_again_and_a_closed_one_does_not() {
 }
 
 #[test]
+fn a_new_book_that_is_asked_for_early_is_added_once_it_can_be() {
+    let shop = Shop::new();
+    let tab = Tab {
+        library: Library::new(Rc::clone(&shop.phone) as Rc<dyn Device>),
+        screen: RefCell::new(None),
+        storage: shop.storage.clone(),
+    };
+    tab.library.start(shop.storage.clone());
+    tab.start_empty();
+    assert_eq!((tab.library.phase(), tab.library.leaving()), (Phase::Choosing, Some(Leaving::Switch)));
+    tab.library.can_change(|_| {});
+    tab.run();
+    assert_eq!((listed(&tab), tab.library.leaving()), (vec!["My book".to_string()], None));
+    assert!(tab.open().is_some());
+}
+
+#[test]
 fn t05_what_another_tab_saves_while_a_book_opens_is_in_both() {
     let shop = Shop::new();
     let fast = shop.tab();

@@ -25,6 +25,7 @@ use crate::words;
 pub fn BookPage() -> impl IntoView {
     let (library, state) = (Library::here(), AppState::here());
     let armed = RwSignal::new(false);
+    library.look_again();
     let delete = move || {
         if let Phase::Open(id) = library.phase.get_untracked() {
             armed.set(false);

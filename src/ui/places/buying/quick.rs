@@ -137,7 +137,7 @@ pub fn QuickPrice() -> impl IntoView {
         <Tabs here=Route::Buying />
         {teach}
         {when(move || !empty(), tools)}
-        {todays_changes(prices)}
+        {when(move || !empty(), move || todays_changes(prices))}
         <ul class="prices" class:prices-narrowed=narrowed data-next=SEARCH>
             {rows(listed, price)}
         </ul>

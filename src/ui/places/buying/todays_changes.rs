@@ -49,7 +49,12 @@ pub fn todays_changes(prices: Hangs) -> AnyView {
         timer.set_value(set_timeout_with_handle(next, REST).ok());
     });
     on_cleanup(rest);
-    when(
+    // Always one line high: a price typed moves no field down.
+    let count = text(move || match changes.with(Vec::len) {
+        0 => "none yet".to_string(),
+        count => count.to_string(),
+    });
+    let listed = when(
         move || changes.with(|changes| !changes.is_empty()),
         move || {
             let sum = text(move || {
@@ -62,15 +67,22 @@ pub fn todays_changes(prices: Hangs) -> AnyView {
                 changes.with(|changes| changes.iter().map(|it| row(state, it, costs)).collect_view()).into_any()
             });
             view! {
-                <section class="section changes">
-                    <h2>"Today's changes"</h2>
                     {prices.answer(move || view! { <p class="about" class:changes-sum=several role="status">{sum}</p> }.into_any())}
                     <ul>{rows}</ul>
-                </section>
             }
             .into_any()
         },
-    )
+    );
+    view! {
+        <details class="section changes">
+            <summary>
+                "Today's changes" " "
+                <span class="soft">{count}</span>
+            </summary>
+            {listed}
+        </details>
+    }
+    .into_any()
 }
 
 fn changes(state: AppState, book: &crate::book::Book) -> Vec<ChangedOn> {
