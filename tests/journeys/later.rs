@@ -40,10 +40,22 @@ async fn after_the_first_load_every_screen_opens_without_a_network() {
 async fn a_part_that_does_not_arrive_is_said_and_asked_for_again() {
     let publisher = Publisher::new("later_lost");
     publisher.publish("one");
+    // Nothing is kept on the device.
+    publisher.spoil("manifest", "{}");
     publisher.spoil(PART, "cut off");
     let mut journey = Journey::start_on("later_lost", publisher.address()).await;
     journey.open().await;
+    // A new book needs what keeps it.
     journey.click(By::Text("Start an empty book")).await;
+    assert_eq!(journey.text_of(By::Text(LOST)).await, LOST);
+    publisher.publish("one");
+    publisher.spoil("manifest", "{}");
+    journey.click(By::Text("Try again")).await;
+    journey.wait_for_text("Three steps to a first price").await;
+    journey.wait_until_saved().await;
+    // The book opens without the part.
+    publisher.spoil(PART, "cut off");
+    journey.open().await;
     journey.wait_for_text("Three steps to a first price").await;
     journey.click(By::Text("Sizes")).await;
     assert_eq!(journey.text_of(By::Text(LOST)).await, LOST);
@@ -85,9 +97,14 @@ async fn while_a_part_is_on_its_way_the_screen_stays_and_the_last_wish_counts() 
     publisher.spoil("manifest", "{}");
     let journey = Journey::start_on("later_slow", publisher.address()).await;
     journey.open().await;
+    // The choice of books does not need it: it is no part of the first load.
+    journey.wait_until("nothing to have asked for the part", NOT_ASKED_FOR).await;
     journey.click(By::Text("Start an empty book")).await;
     journey.wait_for_text("Three steps to a first price").await;
-    // Neither the choice of books nor the list needs it: it is no part of the first load.
+    journey.wait_until_saved().await;
+    journey.open().await;
+    journey.wait_for_text("Three steps to a first price").await;
+    // Nor does the list.
     journey.wait_until("nothing to have asked for the part", NOT_ASKED_FOR).await;
     journey.wait_until("the network to be slow", HOLD).await;
     let go = async |address: &str| {

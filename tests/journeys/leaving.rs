@@ -51,7 +51,7 @@ async fn what_is_not_saved_is_not_left_behind() {
     journey.click(By::Text("Not saved")).await;
     journey.wait_until("the notice folded", FOLDED).await;
     journey.enter(APPLES, "44.50").await;
-    journey.wait_for_text("44.50").await;
+    journey.expect_value(APPLES, "44.50").await;
     journey.wait_until("the notice folded", FOLDED).await;
     journey.wait_until("room", "return window.roomy = true").await;
     journey.enter(APPLES, "44.25").await;
