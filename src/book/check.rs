@@ -15,6 +15,12 @@ use crate::measure::{Amount, Date, Dimension, Exact, Measure, Share, TypedLength
 /// Longest name, in characters.
 const NAME_LENGTH: usize = 80;
 
+/// The end of the scale of pH.
+const STRONGEST_BASE: Exact = Exact::new(14, 0);
+
+/// Most days that a drink keeps: two years. Our own choice, no source; more is a slip of a key.
+const LONGEST_KEEPING: Exact = Exact::new(730, 0);
+
 /// Decimals that a stored number keeps.
 const STORED_PLACES: u32 = 8;
 
@@ -301,7 +307,17 @@ fn drink(record: &Drink) -> Checked {
     keeps(record.labour.batch, Field::Batch)?;
     not_negative(record.toll.major(), Field::Toll)?;
     record.unsold.map_or(Ok(()), |share| a_share(share, Field::Unsold))?;
-    record.target.map_or(Ok(()), |share| a_share(share, Field::Target))
+    record.target.map_or(Ok(()), |share| a_share(share, Field::Target))?;
+    if let Some(ph) = record.ph {
+        hold(!ph.is_negative() && ph <= STRONGEST_BASE, Field::Ph, Problem::NotAPh)?;
+        keeps(ph, Field::Ph)?;
+    }
+    if let Some(days) = record.keeps_days {
+        not_negative(days, Field::KeepsDays)?;
+        hold(days.ceiling() == days, Field::KeepsDays, Problem::NotWhole)?;
+        hold(days <= LONGEST_KEEPING, Field::KeepsDays, Problem::TooManyDays)?;
+    }
+    Ok(())
 }
 
 fn line(line: &Line) -> Checked {

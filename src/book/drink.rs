@@ -37,6 +37,20 @@ pub struct Drink {
     /// Target margin, in [0, 1); the book's where none is given.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub target: Option<Share>,
+    /// Whether the drink is treated so that of 100,000 germs at most one is left (5 log), such
+    /// as by pressure or by heat.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub treated: bool,
+    /// Its pH as it was measured, from 0 to 14; none where nobody measured.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub ph: Option<Exact>,
+    /// Whether it must be kept refrigerated, as the owner's food-safety plan has it.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub keep_refrigerated: bool,
+    /// For how many days after the day of making it may be used, a whole number, as the owner's
+    /// food-safety plan has it; none where the plan's number was not entered.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub keeps_days: Option<Exact>,
 }
 
 /// How a drink is made.
@@ -58,6 +72,22 @@ stored_by_name! {
         Blended = "blended",
         OverIce = "over-ice",
         Shot = "shot",
+    }
+}
+
+/// How a drink in a container reaches the customer.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Service {
+    /// Closed before anybody asks for it.
+    PackagedAhead,
+    /// Made or poured when somebody asks for it.
+    ByTheGlass,
+}
+
+stored_by_name! {
+    Service {
+        PackagedAhead = "packaged-ahead",
+        ByTheGlass = "by-the-glass",
     }
 }
 
@@ -174,17 +204,26 @@ pub struct Offer {
     /// How full the package must be, where the drink is packaged ahead of sale.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub filling: Option<Filling>,
+    /// How it reaches the customer; none where nobody said.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub service: Option<Service>,
 }
 
 impl Offer {
     /// A drink in a container, with no price yet.
     pub fn new(id: OfferId) -> Offer {
-        Offer { drink: id.drink, container: id.container, price: None, weekly: None, filling: None }
+        Offer { drink: id.drink, container: id.container, price: None, weekly: None, filling: None, service: None }
     }
 
     /// Its id: the pair of drink and container.
     pub fn id(&self) -> OfferId {
         OfferId { drink: self.drink, container: self.container }
+    }
+
+    /// How it reaches the customer, as far as the book tells: what has a fill for packages is
+    /// packaged ahead, whatever else is said of it; none where nobody said.
+    pub fn served(&self) -> Option<Service> {
+        if self.filling.is_some() { Some(Service::PackagedAhead) } else { self.service }
     }
 }
 

@@ -35,6 +35,9 @@ pub struct Ingredient {
     /// holds none, nothing at all that nobody has looked yet.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub allergens: Option<Vec<Allergen>>,
+    /// Whether it is fruit or vegetable, or juice or purée of it; none where nobody said.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub produce: Option<Produce>,
     /// The packs it is quoted in; the first is the one bought now.
     #[serde(default)]
     pub packs: Vec<Pack>,
@@ -59,10 +62,32 @@ impl Ingredient {
             juice_density: None,
             piece_weight: None,
             allergens: None,
+            produce: None,
             packs: Vec::new(),
             on_hand: None,
             weighings: Vec::new(),
         }
+    }
+}
+
+/// Whether something is fruit or vegetable, or juice or purée of it, and whether it was treated.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Produce {
+    /// Fruit or vegetable, or juice or purée of it, that nothing was done to against germs;
+    /// frozen is raw too.
+    Raw,
+    /// The same, treated so that of 100,000 germs at most one is left (5 log), such as
+    /// pasteurized juice.
+    Treated,
+    /// Neither fruit nor vegetable, such as milk, nuts, honey or water.
+    Neither,
+}
+
+stored_by_name! {
+    Produce {
+        Raw = "raw",
+        Treated = "treated",
+        Neither = "neither",
     }
 }
 

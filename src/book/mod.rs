@@ -33,14 +33,14 @@ pub use batch::{Batch, Make, Ready};
 pub use brimful::{Brimful, Reading, Tapered};
 pub use by_name::from_json;
 pub use container::{Container, Headspace, Packaging, PackagingPart, PackagingSet, PackagingUse};
-pub use drink::{Drink, DrinkKind, Ice, IcePlace, Labour, Line, Offer, Scaling};
+pub use drink::{Drink, DrinkKind, Ice, IcePlace, Labour, Line, Offer, Scaling, Service};
 pub use edit::{Applied, Edit};
 pub use filling::{Accepted, FillRule, Filling};
 pub use id::{
     BookId, ContainerId, DrinkId, IngredientId, LineId, OfferId, PackId, PackagingId, PackagingSetId, ScenarioId,
     SeenPriceId, TrialId,
 };
-pub use ingredient::{Ingredient, Stage};
+pub use ingredient::{Ingredient, Produce, Stage};
 pub use market::SeenPrice;
 pub use pack::{DayError, Goods, Pack, Quoted, Tier};
 pub use patch::{Change, Clash, Found, Patch, Step, Tree};

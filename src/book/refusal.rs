@@ -75,6 +75,8 @@ pub enum Field {
     Toll,
     Unsold,
     Target,
+    Ph,
+    KeepsDays,
     Price,
     TaxRate,
     FeeShare,
@@ -147,6 +149,10 @@ pub enum Problem {
     Falls(usize),
     /// A tier must begin above one pack.
     NotAboveOne,
+    /// A pH lies between 0 and 14.
+    NotAPh,
+    /// A drink keeps for two years at most.
+    TooManyDays,
     /// A step must be of the same kind as the amount.
     AnotherKind,
     /// One line at most takes what is left.

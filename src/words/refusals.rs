@@ -139,6 +139,8 @@ pub(super) fn problem_at(field: Field, problem: Problem) -> String {
             format!("{what} is more than the weight before it: nothing grows by trimming or pressing. Weigh again.")
         }
         Problem::NotWhole => format!("{what} must be a whole number, such as 12."),
+        Problem::NotAPh => format!("{what} lies between 0 and 14. Type what your meter shows, such as 3.8."),
+        Problem::TooManyDays => format!("{what} can be 730 at most. Check for a digit too many."),
         Problem::Twice => format!("{what}: the same thing stands here twice. Keep one of them."),
     }
 }
@@ -186,6 +188,8 @@ const fn name(field: Field) -> &'static str {
         Field::Toll => "The treatment toll",
         Field::Unsold => "The unsold share",
         Field::Target => "The target margin",
+        Field::Ph => "The pH",
+        Field::KeepsDays => "The days it keeps",
         Field::Price => "The menu price",
         Field::TaxRate => "The tax rate",
         Field::FeeShare => "The payment fee",

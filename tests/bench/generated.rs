@@ -146,6 +146,7 @@ fn ingredient(id: u64, numbers: &mut Numbers) -> Ingredient {
         packs,
         on_hand: None,
         weighings: Vec::new(),
+        produce: None,
     }
 }
 
@@ -202,6 +203,10 @@ fn drink(id: u64, numbers: &mut Numbers) -> Drink {
         toll: Money::ZERO,
         unsold: None,
         target: None,
+        treated: false,
+        ph: None,
+        keep_refrigerated: false,
+        keeps_days: None,
     }
 }
 

@@ -5,7 +5,7 @@ use std::sync::LazyLock;
 
 use brimwright::book::{
     Accepted, Allergen, Brimful, DrinkKind, Field, FillRule, Goods, Headspace, Ice, IcePlace, Key, OnHand, Problem,
-    Reading, Ready, Refusal, Scaling, Scope, Stage, Tapered,
+    Produce, Reading, Ready, Refusal, Scaling, Scope, Service, Stage, Tapered,
 };
 use brimwright::exchange::{BookFileError, Fault, Place, read, write};
 use brimwright::fill::fill;
@@ -44,6 +44,7 @@ fn every_field_is_read_and_written_again() {
     let oats = book.ingredient(ingredient_id(1)).unwrap();
     assert_eq!(oats.allergens, Some(vec![Allergen::OtherGluten, Allergen::TreeNuts]));
     assert_eq!(book.ingredient(ingredient_id(2)).unwrap().allergens, Some(Vec::new()));
+    assert_eq!((oats.produce, book.ingredient(ingredient_id(2)).unwrap().produce), (Some(Produce::Neither), None));
     let pack = &oats.packs[0];
     let tiers: Vec<_> = pack.tiers.iter().map(|tier| (tier.from, tier.price)).collect();
     assert_eq!(tiers, [(exact("2"), money("28.5")), (exact("6.5"), money("27"))]);
@@ -62,17 +63,43 @@ fn every_field_is_read_and_written_again() {
 
     let drink = book.drink(drink_id(1)).unwrap();
     assert_eq!(drink.air, share("0.12"));
+    assert_eq!((drink.treated, drink.ph), (true, Some(exact("3.85"))));
+    assert_eq!((drink.keep_refrigerated, drink.keeps_days), (true, Some(exact("17"))));
     let scalings: Vec<_> = drink.lines.iter().map(|line| line.scaling).collect();
     assert_eq!(scalings, [Scaling::Stepped(amount("0.5 oz")), Scaling::TopUp, Scaling::Fixed]);
     let ices: Vec<_> = drink.lines.iter().map(|line| line.ice).collect();
     assert_eq!(ices, [None, None, Some(Ice { place: IcePlace::Floating, packing: share("0.55") })]);
 
     let offer = book.offer(offer_id(1, 2)).unwrap();
-    assert_eq!(offer.weekly, Some(exact("120")));
+    assert_eq!((offer.weekly, offer.service), (Some(exact("120")), Some(Service::PackagedAhead)));
     let filling = offer.filling.clone().unwrap();
     assert_eq!((filling.rule, filling.accepted), (FillRule::UnitedStates, Accepted::TwoAndAHalfPercent));
     assert_eq!((filling.allowed, filling.least_headspace), (Some(amount("0.5 fl oz")), Some(amount("5 mL"))));
     assert_eq!(filling.nets, vec![amount("488.5 mL"), amount("17.3 oz")]);
+}
+
+/// A file of version 3 from before these fields: nobody said, nobody measured, nothing is promised.
+#[test]
+fn what_an_older_file_leaves_out_is_not_said() {
+    let mut older = EVERY.clone();
+    for field in [
+        "      \"produce\": \"neither\",\n",
+        ",\n      \"treated\": true",
+        ",\n      \"ph\": \"3.85\"",
+        ",\n      \"keep-refrigerated\": true",
+        ",\n      \"keeps-days\": \"17\"",
+        ",\n      \"service\": \"packaged-ahead\"",
+    ] {
+        assert!(older.contains(field), "{field:?}");
+        older = older.replacen(field, "", 1);
+    }
+    let book = read(&*older).unwrap();
+    assert_eq!(book.ingredient(ingredient_id(1)).unwrap().produce, None);
+    let drink = book.drink(drink_id(1)).unwrap();
+    assert_eq!((drink.treated, drink.ph, drink.keep_refrigerated, drink.keeps_days), (false, None, false, None));
+    assert_eq!(book.offer(offer_id(1, 2)).unwrap().service, None);
+    assert!(schema::takes(&older));
+    assert!(!["produce", "treated", "\"ph\"", "keep", "service"].iter().any(|field| write(&book).contains(field)));
 }
 
 #[test]
@@ -204,6 +231,20 @@ fn unreadable_values_are_shown_with_their_place() {
         ("\"0.5 fl oz\"", "\"0.5 floz\"", "offers[0].filling.allowed", no_amount("0.5 floz")),
         ("\"5 mL\"", "\"5 drops\"", "offers[0].filling.least-headspace", no_amount("5 drops")),
         ("\"120\"", "\"1e2\"", "offers[0].weekly", no_number("1e2")),
+        (
+            "\"neither\"",
+            "\"fruit\"",
+            "ingredients[0].produce",
+            "unknown variant `fruit`, expected one of `raw`, `treated`, `neither`".to_string(),
+        ),
+        ("\"3.85\"", "\"acid\"", "drinks[0].ph", no_number("acid")),
+        ("\"17\"", "\"seventeen\"", "drinks[0].keeps-days", no_number("seventeen")),
+        (
+            "\"packaged-ahead\"",
+            "\"bottled\"",
+            "offers[0].service",
+            "unknown variant `bottled`, expected `packaged-ahead` or `by-the-glass`".to_string(),
+        ),
         ("\"17.3 oz\"", "\"17.3 ounces\"", "offers[0].filling.nets[1]", no_amount("17.3 ounces")),
         ("\"2026-11-16\"", "\"16.11.2026\"", "weeks[0].monday", no_day("16.11.2026")),
         ("\"31\"", "\"1.000,5\"", "weeks[0].sold[0].units", no_number("1.000,5")),
@@ -329,6 +370,11 @@ fn what_the_book_refuses_is_named() {
         ("\"0.55\"", "\"0\"", "drink:1", Packing, Problem::NotAPacking),
         ("\"0.55\"", "\"1.1\"", "drink:1", Packing, Problem::NotAPacking),
         ("\"0.12\"", "\"-0.12\"", "drink:1", Air, Problem::Negative),
+        ("\"3.85\"", "\"-0.01\"", "drink:1", Field::Ph, Problem::NotAPh),
+        ("\"3.85\"", "\"14.01\"", "drink:1", Field::Ph, Problem::NotAPh),
+        ("\"keeps-days\": \"17\"", "\"keeps-days\": \"-3\"", "drink:1", Field::KeepsDays, Problem::Negative),
+        ("\"keeps-days\": \"17\"", "\"keeps-days\": \"2.5\"", "drink:1", Field::KeepsDays, Problem::NotWhole),
+        ("\"keeps-days\": \"17\"", "\"keeps-days\": \"731\"", "drink:1", Field::KeepsDays, Problem::TooManyDays),
         ("\"0.5 fl oz\"", "\"0 fl oz\"", "offer:1-2", Allowed, Problem::NotPositive),
         ("\"0.5 fl oz\"", "\"0.5 oz\"", "offer:1-2", Allowed, Problem::NotAVolume),
         ("\"5 mL\"", "\"-5 mL\"", "offer:1-2", LeastHeadspace, Problem::Negative),

@@ -3,8 +3,9 @@
 
 use brimwright::book::{
     Accepted, Allergen, Batch, Book, BuyingList, Covers, DrinkKind, Edit, FillRule, Filling, Goods, Ingredient, Key,
-    Make, Offer, OnHand, Pack, PaymentFee, Quoted, Ready, Record, Scenario, ScenarioId, Scope, SeenPrice, SeenPriceId,
-    Settings, Sold, Stage, Tax, TaxPlace, Tier, TillColumns, ToBuy, Trial, TrialId, Week, Weighing,
+    Make, Offer, OnHand, Pack, PaymentFee, Produce, Quoted, Ready, Record, Scenario, ScenarioId, Scope, SeenPrice,
+    SeenPriceId, Service, Settings, Sold, Stage, Tax, TaxPlace, Tier, TillColumns, ToBuy, Trial, TrialId, Week,
+    Weighing,
 };
 use brimwright::measure::{
     Amount, Currency, Date, Density, Dimension, Exact, Mass, Money, Share, System, Unit, Volume,
@@ -128,21 +129,24 @@ pub fn complete_ingredient(id: u64) -> impl Strategy<Value = Ingredient> {
     let weight = number(2000, 2).prop_map(|grams| Mass::from_grams(grams.plus(Exact::ONE).unwrap()));
     let allergens = option::of(subsequence(Allergen::ALL.to_vec(), 0..4));
     let packs = prop_oneof![9 => vec(pack(Unit::ALL, any_money()), 1..3), 1 => Just(Vec::new())];
-    let stock = (packs, on_hand(Unit::ALL));
+    let stock = (packs, on_hand(Unit::ALL), option::of(select(Produce::ALL)));
     (a_yield(), a_yield(), soak, density(), density(), weight, allergens, stock)
-        .prop_map(move |(trim_yield, press, soak, density, juice, weight, allergens, (packs, on_hand))| Ingredient {
-            id: ingredient_id(id),
-            name: format!("Ingredient {id}"),
-            trim_yield,
-            press_yield: Some(press),
-            soak_yield: Some(soak),
-            density: Some(density),
-            juice_density: Some(juice),
-            piece_weight: Some(weight),
-            allergens,
-            packs,
-            on_hand,
-            weighings: Vec::new(),
+        .prop_map(move |(trim_yield, press, soak, density, juice, weight, allergens, (packs, on_hand, produce))| {
+            Ingredient {
+                id: ingredient_id(id),
+                name: format!("Ingredient {id}"),
+                trim_yield,
+                press_yield: Some(press),
+                soak_yield: Some(soak),
+                density: Some(density),
+                juice_density: Some(juice),
+                piece_weight: Some(weight),
+                allergens,
+                packs,
+                on_hand,
+                weighings: Vec::new(),
+                produce,
+            }
         })
         .boxed()
 }
@@ -232,9 +236,10 @@ pub fn filling() -> impl Strategy<Value = Filling> {
 
 /// An offer at one of these prices.
 fn offer(price: impl Strategy<Value = Money> + 'static) -> impl Strategy<Value = Record> {
-    (1..=DRINKS, 1..=CONTAINERS, option::of(price), option::of(number(900, 0)), option::weighted(0.4, filling()))
-        .prop_map(|(drink, container, price, weekly, filling)| {
-            Record::Offer(Offer { drink: drink_id(drink), container: container_id(container), price, weekly, filling })
+    let served = (option::weighted(0.4, filling()), option::of(select(Service::ALL)));
+    (1..=DRINKS, 1..=CONTAINERS, option::of(price), option::of(number(900, 0)), served)
+        .prop_map(|(drink, container, price, weekly, (filling, service))| {
+            Record::Offer(Offer { price, weekly, filling, service, ..Offer::new(offer_id(drink, container)) })
         })
         .boxed()
 }

@@ -80,25 +80,47 @@ fn labour() -> impl Strategy<Value = Labour> {
     prop_oneof![1 => Just(Labour::default()), 3 => some]
 }
 
+/// Whether it is treated, its pH, how it is kept and for how long.
+fn kept() -> impl Strategy<Value = (bool, Option<Exact>, bool, Option<Exact>)> {
+    let ph = (0..1401_i64).prop_map(|hundredths| Exact::new(hundredths, 2));
+    let days = (0..731_i64).prop_map(|days| Exact::new(days, 0));
+    (any::<bool>(), option::of(ph), any::<bool>(), option::of(days))
+}
+
 /// A drink of lines of the first `ingredients`; two top-ups among them are refused.
 pub fn drink(id: u64, ingredients: u64) -> impl Strategy<Value = Drink> {
     let lines = vec(any_line(ingredients), 0..4);
     let kind = select(DrinkKind::ALL);
-    let own = (option::of(share(30)), option::of(share(90)));
+    let own = (option::of(share(30)), option::of(share(90)), kept());
     let air = prop_oneof![3 => Just(Share::ZERO), 2 => share(30)];
     (name(), kind, lines, air, share(40), labour(), money(2), own)
-        .prop_map(move |(name, kind, lines, air, process_loss, labour, toll, (unsold, target))| Drink {
-            id: drink_id(id),
-            name,
-            kind,
-            reference: Amount::new(Exact::from(16), Unit::UsFluidOunce),
-            lines,
-            air,
-            process_loss,
-            labour,
-            toll,
-            unsold,
-            target,
-        })
+        .prop_map(
+            move |(
+                name,
+                kind,
+                lines,
+                air,
+                process_loss,
+                labour,
+                toll,
+                (unsold, target, (treated, ph, keep_refrigerated, keeps_days)),
+            )| Drink {
+                id: drink_id(id),
+                name,
+                kind,
+                reference: Amount::new(Exact::from(16), Unit::UsFluidOunce),
+                lines,
+                air,
+                process_loss,
+                labour,
+                toll,
+                unsold,
+                target,
+                treated,
+                ph,
+                keep_refrigerated,
+                keeps_days,
+            },
+        )
         .boxed()
 }

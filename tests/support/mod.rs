@@ -121,6 +121,7 @@ pub fn ingredient(id: u64, packs: impl IntoIterator<Item = Pack>) -> Ingredient 
         packs: packs.into_iter().collect(),
         on_hand: None,
         weighings: Vec::new(),
+        produce: None,
     }
 }
 
@@ -194,6 +195,10 @@ pub fn drink(id: u64, reference: &str, lines: impl IntoIterator<Item = Line>) ->
         toll: Money::ZERO,
         unsold: None,
         target: None,
+        treated: false,
+        ph: None,
+        keep_refrigerated: false,
+        keeps_days: None,
     }
 }
 

@@ -57,6 +57,15 @@ fn what_was_refused() {
         at(Field::Net, Problem::NeitherWeightNorVolume),
         "The net contents must be a weight or a volume, such as 355 mL or 12.4 oz."
     );
+    assert_eq!(
+        at(Field::Ph, Problem::NotAPh),
+        "The pH lies between 0 and 14. Type what your meter shows, such as 3.8."
+    );
+    assert_eq!(at(Field::KeepsDays, Problem::NotWhole), "The days it keeps must be a whole number, such as 12.");
+    assert_eq!(
+        at(Field::KeepsDays, Problem::TooManyDays),
+        "The days it keeps can be 730 at most. Check for a digit too many."
+    );
 }
 
 #[test]

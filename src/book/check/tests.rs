@@ -238,6 +238,15 @@ fn lines_of_a_recipe() {
     assert_eq!(packed("1"), None);
     assert_eq!(drink_with(|record| record.air = share("-0.01")), is(Field::Air, Problem::Negative));
     assert_eq!(drink_with(|record| record.air = share("1.5")), None);
+    let ph = |ph| drink_with(|record| record.ph = Some(exact(ph)));
+    for (outside, holds) in [("-0.01", false), ("0", true), ("14", true), ("14.01", false)] {
+        assert_eq!(ph(outside), if holds { None } else { is(Field::Ph, Problem::NotAPh) }, "{outside}");
+    }
+    let days = |days| drink_with(|record| record.keeps_days = Some(exact(days)));
+    assert_eq!((days("0"), days("730")), (None, None));
+    assert_eq!(days("-1"), is(Field::KeepsDays, Problem::Negative));
+    assert_eq!(days("2.5"), is(Field::KeepsDays, Problem::NotWhole));
+    assert_eq!(days("731"), is(Field::KeepsDays, Problem::TooManyDays));
 }
 
 #[test]

@@ -47,6 +47,10 @@ pub(super) fn drink(id: u64, ingredients: &[u64]) -> Record {
         toll: Money::ZERO,
         unsold: None,
         target: None,
+        treated: false,
+        ph: None,
+        keep_refrigerated: false,
+        keeps_days: None,
     })
 }
 

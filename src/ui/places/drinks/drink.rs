@@ -73,6 +73,10 @@ fn Page(id: DrinkId) -> impl IntoView {
             toll: Money::ZERO,
             unsold: None,
             target: None,
+            treated: false,
+            ph: None,
+            keep_refrigerated: false,
+            keeps_days: None,
         };
         Some(Edit::Put(Record::Drink(drink)))
     });
