@@ -119,6 +119,8 @@ pub enum Sheet {
     Batch(Date),
     /// What is to be bought.
     BuyingList,
+    /// The warning statement of untreated juice, to cut out.
+    Warning,
 }
 
 impl Route {
@@ -160,6 +162,7 @@ impl Route {
             Route::Sheet(Sheet::Cards) => "#/print/cards".into(),
             Route::Sheet(Sheet::Batch(day)) => format!("#/print/batch/{day}"),
             Route::Sheet(Sheet::BuyingList) => "#/print/list".into(),
+            Route::Sheet(Sheet::Warning) => "#/print/warning".into(),
             Route::Book => "#/book".into(),
         }
     }
@@ -204,6 +207,7 @@ impl Route {
             ["print", "cards"] => Some(Route::Sheet(Sheet::Cards)),
             ["print", "batch", day] => Date::from_text(day).map(|day| Route::Sheet(Sheet::Batch(day))),
             ["print", "list"] => Some(Route::Sheet(Sheet::BuyingList)),
+            ["print", "warning"] => Some(Route::Sheet(Sheet::Warning)),
             ["counter", drink, container] => offer(drink, container).map(Route::Card),
             ["book"] => Some(Route::Book),
             _ => None,
@@ -219,7 +223,7 @@ impl Route {
             | Route::Offer(_)
             | Route::Packaged(_)
             | Route::Working(_)
-            | Route::Sheet(Sheet::Prices) => Place::Drinks,
+            | Route::Sheet(Sheet::Prices | Sheet::Warning) => Place::Drinks,
             Route::Buying
             | Route::Ingredient(_)
             | Route::Packaging(_)

@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use super::{DrinkId, Filling, IngredientId, LineId, OfferId, Stage};
-use crate::measure::{Amount, Exact, Money, Share, Time, stored_by_name};
+use crate::measure::{Amount, Date, Exact, Money, Share, Time, stored_by_name};
 
 /// A drink: a recipe written once at a reference size, for every size it is sold in.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -51,6 +51,15 @@ pub struct Drink {
     /// food-safety plan has it; none where the plan's number was not entered.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub keeps_days: Option<Exact>,
+}
+
+impl Drink {
+    /// The last day on which it may be used where it was made on `made`; none where the book has no
+    /// number of days.
+    pub fn use_by(&self, made: Date) -> Option<Date> {
+        let days = self.keeps_days?.whole_parts(0)?;
+        Some(made.plus_days(i32::try_from(days).ok()?))
+    }
 }
 
 /// How a drink is made.

@@ -1,15 +1,19 @@
 //! What a label says of a drink in a container: net contents, ingredients by mass, allergens,
 //! unit price, and what to be careful of (calculations, 8). Data for a label, no legal advice.
 
+mod acidity;
 mod allergens;
 mod caution;
 mod ingredients;
+mod juice;
 mod net_contents;
 mod unit_price;
 
+pub use acidity::{LOW_ACID_ABOVE, PhSource, PublishedPh, published_ph};
 pub use allergens::{Allergens, allergens_of};
 pub use caution::Caution;
 pub use ingredients::{Listed, by_mass};
+pub use juice::{Acidity, Juice, served};
 pub use net_contents::{NetContents, NetSource};
 pub use unit_price::{PricePer, UnitPrice};
 
@@ -83,7 +87,7 @@ pub fn facts(book: &Book, offer: &Offer) -> Result<Facts, LabelError> {
     Ok(Facts {
         ingredients: by_mass(book, &scaled)?,
         unit_price: unit_price(book, offer)?,
-        cautions: Caution::of(drink, &fill, &allergens),
+        cautions: Caution::of(book, drink, Some(offer), &fill),
         net: net_contents(container)?,
         allergens,
     })
@@ -114,7 +118,7 @@ fn net_contents(container: &Container) -> Result<NetContents, LabelError> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::book::{Drink, DrinkKind, Edit, Headspace, Ingredient, Record};
+    use crate::book::{Drink, DrinkKind, Edit, Headspace, Ingredient, Record, Service};
     use crate::support::{
         amount, book, container, container_id, drink, drink_id, exact, ingredient, ingredient_id, line, millilitres,
         money, offer, settings, share,
@@ -152,7 +156,8 @@ mod tests {
         assert_eq!((facts.net.volume, facts.net.source), (millilitres("450"), NetSource::Fill));
         assert_eq!(facts.allergens.not_stated, [ingredient_id(2), ingredient_id(1)]);
         assert_eq!(facts.unit_price.map(|unit_price| unit_price.price), Some(money("9")));
-        assert_eq!(facts.cautions, [Caution::AllergensAsInTheBook, Caution::NoLegalAdvice]);
+        let not_said = Caution::JuiceNotSaid(Some(Service::ByTheGlass), vec![ingredient_id(2), ingredient_id(1)]);
+        assert_eq!(facts.cautions, [not_said, Caution::AllergensAsInTheBook, Caution::NoLegalAdvice]);
     }
 
     #[test]
@@ -184,7 +189,7 @@ mod tests {
     #[test]
     fn a_fill_short_of_what_is_declared_is_a_caution() {
         let facts = facts(&bar(Some("451 mL")), &offer(1, 1, None)).unwrap();
-        assert_eq!(facts.cautions[0], Caution::FillShortOfDeclared(millilitres("1")));
+        assert_eq!(facts.cautions[1], Caution::FillShortOfDeclared(millilitres("1")));
     }
 
     #[test]

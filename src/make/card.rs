@@ -4,7 +4,7 @@
 
 use crate::book::{Book, IcePlace, Key, OfferId, Scaling, Settings};
 use crate::fill::{Fill, FillLine, Scaled, ScaledLine, fill, fill_line, scale};
-use crate::label::{Caution, allergens_of};
+use crate::label::Caution;
 use crate::ledger::Trouble;
 use crate::measure::{Amount, Dimension, Exact, Measure, Overflow, System, Unit, Volume, nearest_step};
 
@@ -87,7 +87,7 @@ pub fn card(book: &Book, id: OfferId, drinks: Exact) -> Result<Card, Trouble> {
     Ok(Card {
         fill_line: fill_line(container)?,
         missed: Some(more).filter(|_| seen && !tops_up),
-        cautions: Caution::of(drink, &fill, &allergens_of(book, drink)),
+        cautions: Caution::of(book, drink, book.offer(id), &fill),
         fill,
         scaled,
         take,

@@ -88,6 +88,20 @@ pub fn figures(list: impl Fn() -> Vec<Named> + Send + Sync + 'static) -> AnyView
     live(move || list().into_iter().map(figure).collect_view().into_any())
 }
 
+/// The warning statement of untreated juice as a label carries it: WARNING in bold capitals, set
+/// off by hairlines (21 CFR 101.17(g)(5) and (6)).
+pub fn warning_box() -> AnyView {
+    let (warning, rest) = words::UNTREATED_JUICE.split_once(':').unwrap_or(("", words::UNTREATED_JUICE));
+    view! {
+        <p class="warning-box">
+            <strong>{warning}</strong>
+            ":"
+            {rest}
+        </p>
+    }
+    .into_any()
+}
+
 /// A section with its heading.
 #[component]
 pub fn Section(

@@ -1,10 +1,11 @@
 //! What is said of batches and of what is here.
 
+use super::labels::{KEEPING_NOT_ENTERED, keeping};
 use super::overflow;
 use super::sales::day;
 use super::troubles::{trouble, yield_error};
 use crate::batch::{Station, Weighed, made, planned};
-use crate::book::{Batch, Book, Goods, Key, OfferId};
+use crate::book::{Batch, Book, DrinkId, Goods, Key, OfferId};
 use crate::make::Unmade;
 use crate::measure::{Amount, Date, Exact, NumberStyle, Overflow, Unit, show_amount, show_number};
 use crate::on_hand::{BestUse, Makes, NotMade, Reach, Scarce, Stopped, Used};
@@ -62,6 +63,23 @@ pub struct Batches<'a> {
 }
 
 impl Batches<'_> {
+    /// How each drink that is made is kept, and until when, in the order of making: names and
+    /// sentences.
+    pub fn kept(&self, batch: &Batch) -> Vec<(String, String)> {
+        let mut drinks: Vec<DrinkId> = Vec::new();
+        for make in &batch.makes {
+            if !drinks.contains(&make.drink) {
+                drinks.push(make.drink);
+            }
+        }
+        let drinks = drinks.into_iter().filter_map(|id| self.book.drink(id));
+        let kept = drinks.map(|drink| match keeping(drink, Some(batch.day)) {
+            kept if kept.is_empty() => (drink.name.clone(), KEEPING_NOT_ENTERED.to_string()),
+            kept => (drink.name.clone(), kept),
+        });
+        kept.collect()
+    }
+
     /// An amount as it is read off a scale or a jug: "7 lb 3.4 oz", "1.25 kg", "151.5 fl oz".
     pub fn weighed(&self, amount: Amount) -> String {
         let in_pounds = (amount.unit == Unit::Ounce).then(|| pounds_and_ounces(amount.number)).flatten();

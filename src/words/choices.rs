@@ -1,6 +1,6 @@
 //! Names of choices, in trade words.
 
-use crate::book::{Covers, DrinkKind, FillRule, IcePlace, PackagingPart, Scaling, Stage, TaxPlace};
+use crate::book::{Covers, DrinkKind, FillRule, IcePlace, PackagingPart, Produce, Scaling, Service, Stage, TaxPlace};
 use crate::cost::Part;
 use crate::fill::Known;
 use crate::ledger::Standing;
@@ -51,6 +51,35 @@ pub const fn drink_kind(kind: DrinkKind) -> &'static str {
         DrinkKind::Blended => "Blended",
         DrinkKind::OverIce => "Over ice",
         DrinkKind::Shot => "Shot",
+    }
+}
+
+/// Whether an ingredient is fruit or vegetable, and treated.
+pub const fn produce(produce: Option<Produce>) -> &'static str {
+    match produce {
+        None => "Not said yet",
+        Some(Produce::Raw) => "Raw fruit, vegetable, juice or purée",
+        Some(Produce::Treated) => "Treated (5-log), such as pasteurized juice",
+        Some(Produce::Neither) => "Neither fruit nor vegetable",
+    }
+}
+
+/// Whether a drink is treated.
+pub const fn treatment(treated: bool) -> &'static str {
+    if treated { "Treated (5-log, such as HPP)" } else { "Not treated" }
+}
+
+/// Whether a drink must be kept refrigerated.
+pub const fn keep_refrigerated(keep_refrigerated: bool) -> &'static str {
+    if keep_refrigerated { "Keep refrigerated" } else { "Not entered" }
+}
+
+/// How a drink in a container reaches the customer.
+pub const fn service(service: Option<Service>) -> &'static str {
+    match service {
+        None => "Not said yet",
+        Some(Service::PackagedAhead) => "Packaged ahead",
+        Some(Service::ByTheGlass) => "By the glass",
     }
 }
 

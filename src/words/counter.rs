@@ -1,12 +1,15 @@
 //! What is said at the counter: how an amount is added, where to fill to, and the lock.
 
+use super::labels::{AT_RISK, keeping};
 use super::{ice_place, overflow, plain, stage};
-use crate::book::{Book, Scaling, Settings};
+use crate::book::{Book, Drink, Scaling, Service, Settings};
 use crate::fill::ScaledLine;
 use crate::label::Caution;
 use crate::lock::{FEWEST_DIGITS, MOST_DIGITS, PinError, WITHOUT_PIN};
 use crate::make::{Card, MOST_DRINKS, Taken};
-use crate::measure::{Amount, Exact, NumberStyle, System, Volume, show_amount, show_length, show_number, show_volume};
+use crate::measure::{
+    Amount, Date, Exact, NumberStyle, System, Volume, show_amount, show_length, show_number, show_volume,
+};
 
 /// How an ingredient is added: at which stage, or where the ice is; and when it does not follow
 /// the size in proportion.
@@ -88,21 +91,45 @@ pub fn number_of_drinks() -> String {
     format!("Type a whole number of drinks from 1 to {MOST_DRINKS}, such as 12.")
 }
 
+/// How a drink is kept that is made today; empty where nothing was entered.
+pub fn made_today(drink: &Drink, today: Date) -> String {
+    match (keeping(drink, Some(today)), drink.keeps_days) {
+        (kept, Some(_)) => format!("Made today: {kept}"),
+        (kept, None) => kept,
+    }
+}
+
 /// What staff must be careful of; none of what only a label needs.
-pub fn counter_caution(caution: Caution, book: &Book) -> Option<String> {
+pub fn counter_caution(caution: &Caution, book: &Book) -> Option<String> {
     match caution {
-        Caution::UntreatedJuice => Some(
-            "Untreated juice can carry germs. Local rules may ask for a warning on the label; follow them.".to_string(),
+        Caution::UntreatedJuice(Some(Service::PackagedAhead)) => Some(
+            "Untreated juice: each package must carry the warning label (United States).".to_string(),
+        ),
+        Caution::UntreatedJuice(Some(Service::ByTheGlass)) => {
+            Some("Untreated juice by the glass: ask your local inspector what to tell customers.".to_string())
+        }
+        Caution::UntreatedJuice(None) => Some(
+            "Untreated juice: packaged ahead, each package must carry the warning label (United States)."
+                .to_string(),
+        ),
+        Caution::JuiceNotSaid(..) => Some(
+            "Nobody said yet whether raw fruit or vegetables are in it. Treat it as untreated juice, and tell whoever keeps the book."
+                .to_string(),
+        ),
+        Caution::AtRisk(_) => Some(AT_RISK.to_string()),
+        Caution::MeasuredLowAcid(_) | Caution::PublishedLowAcid(_) => Some(
+            "Low-acid juice: refrigerate at all times. Kept warm, it can cause botulism."
+                .to_string(),
         ),
         Caution::FillShortOfDeclared(short) => {
-            let short = show_volume(short, book.settings().units, &plain()).unwrap_or_else(overflow);
+            let short = show_volume(*short, book.settings().units, &plain()).unwrap_or_else(overflow);
             Some(format!("This fill is {short} less than the size declared. Tell whoever keeps the book."))
         }
         Caution::AllergensAsInTheBook => Some(
             "Allergens are only as right as what was entered. Check every label, and what shares the blender or press."
                 .to_string(),
         ),
-        Caution::NameTheKind(_) | Caution::NoLegalAdvice => None,
+        Caution::SoldToABusiness | Caution::AcidityNotKnown(_) | Caution::NameTheKind(_) | Caution::NoLegalAdvice => None,
     }
 }
 

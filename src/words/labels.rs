@@ -1,9 +1,10 @@
 //! What a label says, its cautions, and why there is none.
 
 use super::troubles::{trouble, volume, yield_error};
-use crate::book::{Allergen, Book, Key};
-use crate::label::{Caution, LabelError, NetContents, NetSource};
-use crate::measure::{Amount, NumberStyle, System, Unit, show_number};
+use super::{day, plain};
+use crate::book::{Allergen, Book, Drink, IngredientId, Key, Service};
+use crate::label::{Caution, LOW_ACID_ABOVE, LabelError, NetContents, NetSource, PhSource, published_ph};
+use crate::measure::{Amount, Date, Exact, NumberStyle, System, Unit, show_number};
 use crate::yields::YieldError;
 
 /// Net contents in both systems: "Net 16 fl oz (1 pt) 473 mL" where people measure in US
@@ -32,16 +33,43 @@ pub const fn net_source(source: NetSource) -> &'static str {
 }
 
 /// What to be careful of.
-pub fn caution(caution: Caution, book: &Book) -> String {
+pub fn caution(caution: &Caution, book: &Book) -> String {
     match caution {
-        Caution::UntreatedJuice => format!(
-            "Juice that was not treated against germs may need a warning on its label, in the United States (21 CFR 101.17(g)): “{UNTREATED_JUICE}” It may also need a treatment plan (21 CFR part 120). Ask what applies to you."
+        Caution::UntreatedJuice(served) => untreated(*served).to_string(),
+        Caution::JuiceNotSaid(served, ids) => {
+            let then = match served {
+                Some(Service::ByTheGlass) => "Raw, it counts as untreated juice.",
+                Some(Service::PackagedAhead) | None => {
+                    "Raw, its package must carry the warning in the box, in the United States (21 CFR 101.17(g))."
+                }
+            };
+            let names = names(ids, book);
+            format!("Nobody said yet whether these are fruit or vegetable: {names}. {then} Say it at each, in Buying.")
+        }
+        Caution::AtRisk(Some(Service::PackagedAhead)) => format!(
+            "{AT_RISK} Packaged untreated juice is not for places that serve them, such as schools, hospitals and care homes."
+        ),
+        Caution::AtRisk(_) => AT_RISK.to_string(),
+        Caution::SoldToABusiness => SOLD_TO_A_BUSINESS.to_string(),
+        Caution::MeasuredLowAcid(ph) => {
+            format!("Low-acid juice: its pH is {}, above {LOW_ACID_ABOVE}. {KEEP_COLD}", show_number(*ph, 0, &plain()))
+        }
+        Caution::PublishedLowAcid(ids) => {
+            let published: Vec<String> = ids.iter().map(|id| with_ph(*id, book)).collect();
+            format!(
+                "Juice that may be low-acid, by published pH: {}. Above {LOW_ACID_ABOVE} is low-acid: measure the drink. {KEEP_COLD}",
+                published.join(", ")
+            )
+        }
+        Caution::AcidityNotKnown(ids) => format!(
+            "No pH is known here for {}. Measure the drink: above {LOW_ACID_ABOVE} it is low-acid. {KEEP_COLD}",
+            names(ids, book)
         ),
         Caution::FillShortOfDeclared(short) => format!(
             "The fill is {} less than the declared size. Fill more or declare less: a label may not state more than is there.",
-            volume(short, book)
+            volume(*short, book)
         ),
-        Caution::NameTheKind(allergen) => name_the_kind(allergen).to_string(),
+        Caution::NameTheKind(allergen) => name_the_kind(*allergen).to_string(),
         Caution::AllergensAsInTheBook => {
             "Allergens are only as right as what was entered for each ingredient. Check every label, and what shares the blender or press.".to_string()
         }
@@ -51,8 +79,77 @@ pub fn caution(caution: Caution, book: &Book) -> String {
     }
 }
 
+/// Untreated juice, by how it is sold. Where the statement stands and how it looks: 21 CFR
+/// 101.17(g)(4) to (6). That the rule is for packages: second-hand.
+const fn untreated(served: Option<Service>) -> &'static str {
+    match served {
+        Some(Service::PackagedAhead) => {
+            "Untreated juice, packaged ahead: in the United States its label must carry the warning in the box (21 CFR 101.17(g)). Purées and raw fruit and vegetables blended in count as juice. The box stands on the information panel or the principal display panel. WARNING stays in bold capitals, with hairlines around the statement. Several states ask the same of juice packaged in a shop."
+        }
+        Some(Service::ByTheGlass) => {
+            "Untreated juice by the glass: the federal label rule is for packages. Your state or county may have a rule of its own: ask your local inspector."
+        }
+        None => {
+            "Untreated juice. Packaged ahead, in the United States its label must carry the warning in the box (21 CFR 101.17(g)). Purées and raw fruit and vegetables blended in count as juice. The box stands on the information panel or the principal display panel. WARNING stays in bold capitals, with hairlines around the statement. By the glass, the federal label rule does not apply: ask your local inspector. Say above how it is sold."
+        }
+    }
+}
+
+/// Who can become ill of untreated juice: the statement's own three and pregnancy.
+pub(super) const AT_RISK: &str = "Untreated juice can make these people seriously ill: children, older people, pregnant people, and people with weak immune systems.";
+
+/// What selling to another business brings (21 CFR 120.3(l), 120.24; that some states end the
+/// exemption of shops at any amount: second-hand).
+pub const SOLD_TO_A_BUSINESS: &str = "Selling juice to another business makes you a processor: a HACCP plan and a 5-log treatment for all of your juice (21 CFR 120.3(l), 120.24). The warning on the label does not replace them. Some states ask for both at any amount.";
+
+/// What is done with low-acid juice (FDA, Guidance for Industry: Refrigerated Carrot Juice and
+/// Other Refrigerated Low-Acid Juices, June 2007, written for processors).
+const KEEP_COLD: &str = "Low-acid juice must be kept refrigerated, treated or not: kept warm, it can cause botulism, which can kill (FDA guidance of June 2007, written for processors).";
+
+fn names(ids: &[IngredientId], book: &Book) -> String {
+    let names: Vec<String> = ids.iter().map(|id| book.name(Key::Ingredient(*id))).collect();
+    names.join(", ")
+}
+
+/// An ingredient with the pH that is published of it: "Carrots 5.88 to 6.4 (FDA list)".
+fn with_ph(id: IngredientId, book: &Book) -> String {
+    let name = book.name(Key::Ingredient(id));
+    let Some(published) = published_ph(&name) else { return name };
+    let number = |number| show_number(number, 2, &plain());
+    let source = match published.source {
+        PhSource::FdaList => "FDA list of pH",
+        PhSource::FdaHandbook => "FDA handbook",
+        PhSource::FromMemory => "from memory",
+    };
+    format!("{name} {} to {} ({source})", number(published.least), number(published.most))
+}
+
+/// How a drink is kept, by the owner's food-safety plan; of one that was made on a day, until
+/// when. Empty where nothing was entered.
+pub fn keeping(drink: &Drink, made: Option<Date>) -> String {
+    let cold = if drink.keep_refrigerated { "Keep refrigerated." } else { "" };
+    let until = match (drink.keeps_days, made.and_then(|made| drink.use_by(made))) {
+        (_, Some(last)) => format!("Use by {}.", day(last)),
+        (Some(days), None) if days.is_zero() => "Use on the day of making.".to_string(),
+        (Some(days), None) if days == Exact::ONE => "Use within 1 day of making.".to_string(),
+        (Some(days), None) => format!("Use within {days} days of making."),
+        (None, None) => String::new(),
+    };
+    [cold, &until].into_iter().filter(|said| !said.is_empty()).collect::<Vec<_>>().join(" ")
+}
+
+/// Why an offer with a fill for packages is not by the glass.
+pub const HAS_A_FILL_TARGET: &str =
+    "It has a fill target for packages, so it is packaged ahead. Take the fill target away first.";
+
+/// Stands where nothing was entered of how a drink is kept.
+pub const KEEPING_NOT_ENTERED: &str = "not entered: your food-safety plan says";
+
 /// The warning of 21 CFR 101.17(g), word by word.
 pub const UNTREATED_JUICE: &str = "WARNING: This product has not been pasteurized and, therefore, may contain harmful bacteria that can cause serious illness in children, the elderly, and persons with weakened immune systems.";
+
+/// Stands at the foot of the sheet of warnings.
+pub const WARNING_SHEET: &str = "For packages of untreated juice in the United States (21 CFR 101.17(g)). The box goes on the information panel or the principal display panel. Local codes may ask for more.";
 
 const fn name_the_kind(allergen: Allergen) -> &'static str {
     match allergen {

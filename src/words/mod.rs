@@ -41,11 +41,15 @@ pub use allergens::{allergen, allergen_in_european_union, allergen_in_united_sta
 pub use batches::{BEST_USE, Batches, TAKE_OFF, batch_stands, counted, station};
 pub use book_files::{book_file_error, import_changes};
 pub use choices::{
-    covers, drink_kind, fill_rule, ice_place, known, packaging_part, part, scaling, stage, standing, system, tax_place,
+    covers, drink_kind, fill_rule, ice_place, keep_refrigerated, known, packaging_part, part, produce, scaling,
+    service, stage, standing, system, tax_place, treatment,
 };
 pub use faults::fault;
 pub use jumps::jump;
-pub use labels::{UNTREATED_JUICE, caution, label_error, net_contents, net_source};
+pub use labels::{
+    HAS_A_FILL_TARGET, KEEPING_NOT_ENTERED, SOLD_TO_A_BUSINESS, UNTREATED_JUICE, WARNING_SHEET, caution, keeping,
+    label_error, net_contents, net_source,
+};
 pub use levers::{lever, lever_advice, lever_change, why_not};
 pub use market::{MARKET_CAUTION, OLD_PRICE, against_curve, curve, day_ahead, day_too_early, market, no_curve};
 pub use offers_csv::offers_csv;

@@ -161,7 +161,7 @@ fn an_id_stands_once() {
     let line = line_of(&text, "\"id\": \"1\",\n      \"name\": \"Oranges\"") - 1;
     assert_eq!(error(text), BookFileError::Twice { key, name: "Apples".to_string(), line });
 
-    let offer = "    {\n      \"drink\": \"1\",\n      \"container\": \"2\",\n      \"price\": \"4.95\",\n      \"weekly\": \"22\"\n    },\n";
+    let offer = "    {\n      \"drink\": \"1\",\n      \"container\": \"2\",\n      \"price\": \"4.95\",\n      \"weekly\": \"22\",\n      \"service\": \"packaged-ahead\"\n    },\n";
     let text = demo_with(offer, &offer.repeat(2));
     let line = line_of(&text, offer) + offer.matches('\n').count();
     let key = Key::from_text("offer:1-2").unwrap();

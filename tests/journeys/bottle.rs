@@ -226,6 +226,7 @@ async fn a_label(journey: &Journey) {
         ("Allergens, United States (nine)", "Tree nuts"),
         ("Allergens, European Union (fourteen)", "Nuts, Celery"),
         ("Not stated yet, so it may hold any", "Pear juice"),
+        ("Keeping", "not entered: your food-safety plan says"),
         ("Unit price", "$1.600 per 100 mL, $16.000 per 1 L"),
     ];
     journey.expect_figures("Label facts", &facts).await;
@@ -234,10 +235,19 @@ async fn a_label(journey: &Journey) {
         [&["Pear juice", "214 g", "61.2 %"], &["Almond drink", "95 g", "27.1 %"], &["Celery juice", "41 g", "11.8 %"]];
     journey.expect_rows("Label facts", &by_weight).await;
     let cautions = [
-        "Juice that was not treated against germs may need a warning on its label, in the United States (21 CFR \
-         101.17(g)): “WARNING: This product has not been pasteurized and, therefore, may contain harmful bacteria \
-         that can cause serious illness in children, the elderly, and persons with weakened immune systems.” It may \
-         also need a treatment plan (21 CFR part 120). Ask what applies to you.",
+        "Untreated juice, packaged ahead: in the United States its label must carry the warning in the box (21 CFR \
+         101.17(g)). Purées and raw fruit and vegetables blended in count as juice. The box stands on the information \
+         panel or the principal display panel. WARNING stays in bold capitals, with hairlines around the statement. \
+         Several states ask the same of juice packaged in a shop.",
+        "Untreated juice can make these people seriously ill: children, older people, pregnant people, and people \
+         with weak immune systems. Packaged untreated juice is not for places that serve them, such as schools, \
+         hospitals and care homes.",
+        "Selling juice to another business makes you a processor: a HACCP plan and a 5-log treatment for all of your \
+         juice (21 CFR 120.3(l), 120.24). The warning on the label does not replace them. Some states ask for both \
+         at any amount.",
+        "Juice that may be low-acid, by published pH: Celery juice 5.70 to 6.00 (FDA list of pH). Above 4.6 is \
+         low-acid: measure the drink. Low-acid juice must be kept refrigerated, treated or not: kept warm, it can \
+         cause botulism, which can kill (FDA guidance of June 2007, written for processors).",
         "Name the kind of nut, such as almonds or cashews.",
         "Allergens are only as right as what was entered for each ingredient. Check every label, and what shares the \
          blender or press.",

@@ -35,6 +35,7 @@ mod sales;
 mod screens;
 #[path = "../../src/bin/dev/site.rs"]
 mod site;
+mod smoothie_bottle;
 #[path = "../support/mod.rs"]
 mod support;
 mod switching;

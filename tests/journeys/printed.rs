@@ -18,7 +18,10 @@ const NOT_ON_PAPER: [&str; 8] =
 const ALLERGENS: &str = "Allergens are only as right as what was entered for each ingredient. \
     Check every label, and what shares the blender or press.";
 
-const UNTREATED: &str = "Untreated juice can carry germs. Local rules may ask for a warning on the label; follow them.";
+const UNTREATED: &str = "Untreated juice: each package must carry the warning label (United States).";
+
+const AT_RISK: &str = "Untreated juice can make these people seriously ill: children, older people, \
+    pregnant people, and people with weak immune systems.";
 
 #[tokio::test]
 async fn the_price_sheet_has_every_drink_and_price() {
@@ -78,7 +81,7 @@ async fn recipe_cards_come_four_to_a_page_or_one() {
             let sheet = journey.printed("#/print/cards", paper).await;
             assert_eq!((sheet.width, sheet.height, sheet.pages.len()), (size.0, size.1, pages));
             sheet.has_whole(&cards);
-            sheet.has_on_each_page(&["Marrowgate Juice Hall", "invented data", ALLERGENS]);
+            sheet.has_on_each_page(&["Marrowgate Juice Hall", "invented data", ALLERGENS, AT_RISK]);
             sheet.has_not(&NOT_ON_PAPER);
             sheet.has_not(&["$", "per fl oz"]);
         }
@@ -91,7 +94,7 @@ async fn recipe_cards_come_four_to_a_page_or_one() {
     // of an ounce that the jugs show, by hand.
     let amounts = "1. 6.25 fl oz Apples pressed 2. 4.75 fl oz Cucumbers pressed 3. 3 fl oz Celery pressed \
         4. 1.5 fl oz Spinach, washed pressed 5. 1 fl oz Lemons pressed Fill to 16.1 fl oz:";
-    one.has(&[amounts, UNTREATED]);
+    one.has(&[amounts, UNTREATED, "Keep refrigerated. Use within 3 days of making."]);
     journey.choose(By::Label("Cards of"), "Blended").await;
     journey.choose(By::Label("Cards on a page"), "4").await;
     let kind = journey.printed("#/print/cards", "A4").await;
@@ -126,6 +129,8 @@ async fn the_batch_sheet_and_the_buying_list_are_printed() {
             // 12 + 24 + 18 + 8 + 8 + 6 + 6 + 4 bottles have a cap, six shots one of their own.
             "Bottle cap 86 ea",
             "Shot cap 6 ea",
+            // Three days after the day of the batch, by the calendar.
+            "Orchard Green Keep refrigerated. Use by 29 Nov 2026.",
         ]);
         batch.has_on_each_page(&["Marrowgate Juice Hall", "invented data"]);
         batch.has_not(&NOT_ON_PAPER);

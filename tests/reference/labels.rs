@@ -79,5 +79,5 @@ fn a_juice_weighs_what_its_cups_weigh() {
     assert_eq!(listed, expected.map(|(id, mass, share)| (ingredient_id(id), exact(mass), exact(share))));
     let said = net_contents(&facts.net, System::UsCustomary, &NumberStyle::english("$")).replace('\u{a0}', " ");
     assert_eq!((said.as_str(), facts.net.source), ("Net 20 fl oz (1 pt 4 fl oz) 591 mL", NetSource::Declared));
-    assert_eq!(facts.cautions.first(), Some(&Caution::UntreatedJuice));
+    assert_eq!(facts.cautions.first(), Some(&Caution::UntreatedJuice(None)));
 }

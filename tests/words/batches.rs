@@ -34,6 +34,23 @@ fn offer() -> OfferId {
 }
 
 #[test]
+fn how_what_is_made_is_kept_and_until_when() {
+    let mut book = bar(System::Metric);
+    let mut kept = drink(2, "500 mL", []);
+    (kept.keep_refrigerated, kept.keeps_days) = (true, Some(exact("3")));
+    let name = kept.name.clone();
+    book.apply(&Edit::Put(Record::Drink(kept))).unwrap();
+    let made = batch("2026-11-26", &[(1, 1, "12"), (2, 1, "6"), (2, 2, "4")]);
+    let words = Batches { book: &book, style: &NumberStyle::english("$") };
+    let first = book.drink(drink_id(1)).unwrap().name.clone();
+    let expected = [
+        (first, "not entered: your food-safety plan says".to_string()),
+        (name, "Keep refrigerated. Use by 29 Nov 2026.".to_string()),
+    ];
+    assert_eq!(words.kept(&made), expected);
+}
+
+#[test]
 fn amounts_as_they_are_read_off() {
     let read = |text: &str| said(|words| words.weighed(amount(text)));
     let pairs = [

@@ -1,6 +1,6 @@
 //! What is said at the counter, and of its lock.
 
-use brimwright::book::{Ice, IcePlace, Scaling, Stage};
+use brimwright::book::{Ice, IcePlace, Scaling, Service, Stage};
 use brimwright::fill::{Fill, FillLine, ScaledLine};
 use brimwright::label::Caution;
 use brimwright::lock::PinError;
@@ -112,11 +112,36 @@ fn for_how_many() {
 
 #[test]
 fn cautions_for_staff() {
-    let said = |caution| counter::counter_caution(caution, &book());
+    let said = |caution| counter::counter_caution(&caution, &book());
+    let untreated = |service| said(Caution::UntreatedJuice(service));
     assert_eq!(
-        said(Caution::UntreatedJuice).as_deref(),
-        Some("Untreated juice can carry germs. Local rules may ask for a warning on the label; follow them.")
+        untreated(Some(Service::PackagedAhead)).as_deref(),
+        Some("Untreated juice: each package must carry the warning label (United States).")
     );
+    assert_eq!(
+        untreated(Some(Service::ByTheGlass)).as_deref(),
+        Some("Untreated juice by the glass: ask your local inspector what to tell customers.")
+    );
+    assert_eq!(
+        untreated(None).as_deref(),
+        Some("Untreated juice: packaged ahead, each package must carry the warning label (United States).")
+    );
+    assert_eq!(
+        said(Caution::JuiceNotSaid(None, vec![ingredient_id(1)])).as_deref(),
+        Some(
+            "Nobody said yet whether raw fruit or vegetables are in it. Treat it as untreated juice, and tell whoever keeps the book."
+        )
+    );
+    assert_eq!(
+        said(Caution::AtRisk(None)).as_deref(),
+        Some(
+            "Untreated juice can make these people seriously ill: children, older people, pregnant people, and people with weak immune systems."
+        )
+    );
+    let cold = "Low-acid juice: refrigerate at all times. Kept warm, it can cause botulism.";
+    assert_eq!(said(Caution::MeasuredLowAcid(exact("5.9"))).as_deref(), Some(cold));
+    assert_eq!(said(Caution::PublishedLowAcid(vec![ingredient_id(1)])).as_deref(), Some(cold));
+    assert_eq!((said(Caution::AcidityNotKnown(Vec::new())), said(Caution::SoldToABusiness)), (None, None));
     assert_eq!(
         said(Caution::FillShortOfDeclared(millilitres("29.5735295625"))).as_deref(),
         Some("This fill is 1.0\u{a0}fl oz less than the size declared. Tell whoever keeps the book.")
@@ -128,6 +153,17 @@ fn cautions_for_staff() {
         )
     );
     assert_eq!(said(Caution::NoLegalAdvice), None);
+}
+
+#[test]
+fn how_long_what_is_made_today_keeps() {
+    let mut drink = crate::support::drink(1, "1 L", []);
+    let today = crate::support::day("2026-11-26");
+    assert_eq!(counter::made_today(&drink, today), "");
+    drink.keep_refrigerated = true;
+    assert_eq!(counter::made_today(&drink, today), "Keep refrigerated.");
+    drink.keeps_days = Some(exact("3"));
+    assert_eq!(counter::made_today(&drink, today), "Made today: Keep refrigerated. Use by 29 Nov 2026.");
 }
 
 #[test]

@@ -1,6 +1,6 @@
 //! What a label says.
 
-use brimwright::book::{Allergen, Book, Edit, Ingredient, IngredientId, Record};
+use brimwright::book::{Allergen, Book, Edit, Ingredient, IngredientId, Produce, Record, Service};
 use brimwright::fill::ScaleError;
 use brimwright::label::{Allergens, Caution, LabelError, NetContents, NetSource};
 use brimwright::ledger::Trouble;
@@ -38,11 +38,7 @@ fn net_contents_are_said_in_both_systems() {
 #[test]
 fn cautions_defer_to_law_and_practice() {
     let book = book();
-    let said = |caution| words::caution(caution, &book);
-    assert_eq!(
-        said(Caution::UntreatedJuice),
-        "Juice that was not treated against germs may need a warning on its label, in the United States (21 CFR 101.17(g)): “WARNING: This product has not been pasteurized and, therefore, may contain harmful bacteria that can cause serious illness in children, the elderly, and persons with weakened immune systems.” It may also need a treatment plan (21 CFR part 120). Ask what applies to you."
-    );
+    let said = |caution| words::caution(&caution, &book);
     assert_eq!(
         said(Caution::FillShortOfDeclared(ounces(50))),
         "The fill is 0.50\u{a0}fl oz less than the declared size. Fill more or declare less: a label may not state more than is there."
@@ -61,6 +57,128 @@ fn cautions_defer_to_law_and_practice() {
         said(Caution::NoLegalAdvice),
         "These numbers are no legal advice: local codes and licensed practice decide."
     );
+}
+
+const PACKAGED: Option<Service> = Some(Service::PackagedAhead);
+const GLASS: Option<Service> = Some(Service::ByTheGlass);
+
+/// Sources. The warning on the label of a package, its place and form: 21 CFR 101.17(g)(2), (4)
+/// to (6), text. Purées and drinks with juice in them: (g)(1), (2)(ii), text. By the glass:
+/// second-hand. Several states: Washington Administrative Code 246-215-03445 and two more, text.
+#[test]
+fn a_warning_must_warn() {
+    let book = with_butter();
+    let said = |caution| words::caution(&caution, &book);
+    assert_eq!(
+        said(Caution::UntreatedJuice(PACKAGED)),
+        "Untreated juice, packaged ahead: in the United States its label must carry the warning in the box (21 CFR 101.17(g)). Purées and raw fruit and vegetables blended in count as juice. The box stands on the information panel or the principal display panel. WARNING stays in bold capitals, with hairlines around the statement. Several states ask the same of juice packaged in a shop."
+    );
+    assert_eq!(
+        said(Caution::UntreatedJuice(GLASS)),
+        "Untreated juice by the glass: the federal label rule is for packages. Your state or county may have a rule of its own: ask your local inspector."
+    );
+    assert_eq!(
+        said(Caution::UntreatedJuice(None)),
+        "Untreated juice. Packaged ahead, in the United States its label must carry the warning in the box (21 CFR 101.17(g)). Purées and raw fruit and vegetables blended in count as juice. The box stands on the information panel or the principal display panel. WARNING stays in bold capitals, with hairlines around the statement. By the glass, the federal label rule does not apply: ask your local inspector. Say above how it is sold."
+    );
+    let raw = "Nobody said yet whether these are fruit or vegetable: Ginger, Nut butter. Raw, its package must carry the warning in the box, in the United States (21 CFR 101.17(g)). Say it at each, in Buying.";
+    for service in [None, PACKAGED] {
+        assert_eq!(said(Caution::JuiceNotSaid(service, vec![GINGER, BUTTER])), raw);
+    }
+    assert_eq!(
+        said(Caution::JuiceNotSaid(GLASS, vec![BUTTER])),
+        "Nobody said yet whether these are fruit or vegetable: Nut butter. Raw, it counts as untreated juice. Say it at each, in Buying."
+    );
+}
+
+/// The three of the statement (21 CFR 101.17(g)(2)), and pregnancy. Places that serve them: FDA
+/// Food Code 3-801.11, second-hand.
+#[test]
+fn who_is_at_risk_is_named() {
+    let book = book();
+    let said = |caution| words::caution(&caution, &book);
+    let at_risk = "Untreated juice can make these people seriously ill: children, older people, pregnant people, and people with weak immune systems.";
+    assert_eq!(said(Caution::AtRisk(None)), at_risk);
+    assert_eq!(said(Caution::AtRisk(GLASS)), at_risk);
+    let packaged = format!(
+        "{at_risk} Packaged untreated juice is not for places that serve them, such as schools, hospitals and care homes."
+    );
+    assert_eq!(said(Caution::AtRisk(PACKAGED)), packaged);
+}
+
+/// 21 CFR 120.3(l), 120.24, text; that some states end the exemption at any amount, second-hand.
+#[test]
+fn selling_to_another_business_asks_for_more_than_a_warning() {
+    assert_eq!(
+        words::caution(&Caution::SoldToABusiness, &book()),
+        "Selling juice to another business makes you a processor: a HACCP plan and a 5-log treatment for all of your juice (21 CFR 120.3(l), 120.24). The warning on the label does not replace them. Some states ask for both at any amount."
+    );
+}
+
+/// FDA, Guidance for Industry: Refrigerated Carrot Juice and Other Refrigerated Low-Acid Juices,
+/// June 2007, text. The pH of carrots: FDA list, second-hand; of ginger from memory.
+#[test]
+fn low_acid_juice_is_kept_cold() {
+    let mut book = with_butter();
+    let carrots = IngredientId::from_random(3);
+    book.apply(&Edit::Put(Record::Ingredient(Ingredient::named(carrots, "Carrots")))).expect("an ingredient holds");
+    let said = |caution| words::caution(&caution, &book);
+    let cold = "Low-acid juice must be kept refrigerated, treated or not: kept warm, it can cause botulism, which can kill (FDA guidance of June 2007, written for processors).";
+    assert_eq!(
+        said(Caution::PublishedLowAcid(vec![carrots, GINGER])),
+        format!(
+            "Juice that may be low-acid, by published pH: Carrots 5.88 to 6.40 (FDA list of pH), Ginger 5.60 to 5.90 (from memory). Above 4.6 is low-acid: measure the drink. {cold}"
+        )
+    );
+    assert_eq!(
+        said(Caution::MeasuredLowAcid(Exact::new(59, 1))),
+        format!("Low-acid juice: its pH is 5.9, above 4.6. {cold}")
+    );
+    assert_eq!(
+        said(Caution::AcidityNotKnown(vec![BUTTER])),
+        format!("No pH is known here for Nut butter. Measure the drink: above 4.6 it is low-acid. {cold}")
+    );
+}
+
+#[test]
+fn how_a_drink_is_kept() {
+    let said = |cold, days: Option<i64>, made: Option<&str>| {
+        let mut drink = crate::support::drink(1, "1 L", []);
+        (drink.keep_refrigerated, drink.keeps_days) = (cold, days.map(|days| Exact::new(days, 0)));
+        words::keeping(&drink, made.map(crate::support::day))
+    };
+    assert_eq!(said(false, None, None), "");
+    assert_eq!(said(false, None, Some("2026-11-27")), "", "no days are guessed");
+    assert_eq!(said(true, None, Some("2026-11-27")), "Keep refrigerated.");
+    assert_eq!(said(true, Some(3), None), "Keep refrigerated. Use within 3 days of making.");
+    assert_eq!(said(true, Some(3), Some("2026-11-27")), "Keep refrigerated. Use by 30 Nov 2026.");
+    assert_eq!(said(false, Some(1), None), "Use within 1 day of making.");
+    assert_eq!(said(false, Some(0), None), "Use on the day of making.");
+    assert_eq!(said(false, Some(0), Some("2026-12-31")), "Use by 31 Dec 2026.");
+    assert_eq!(
+        words::HAS_A_FILL_TARGET,
+        "It has a fill target for packages, so it is packaged ahead. Take the fill target away first."
+    );
+    assert_eq!(
+        words::WARNING_SHEET,
+        "For packages of untreated juice in the United States (21 CFR 101.17(g)). The box goes on the information panel or the principal display panel. Local codes may ask for more."
+    );
+    assert_eq!(words::KEEPING_NOT_ENTERED, "not entered: your food-safety plan says");
+}
+
+#[test]
+fn choices_of_juice_are_named() {
+    let produce = [None, Some(Produce::Raw), Some(Produce::Treated), Some(Produce::Neither)].map(words::produce);
+    let expected = [
+        "Not said yet",
+        "Raw fruit, vegetable, juice or purée",
+        "Treated (5-log), such as pasteurized juice",
+        "Neither fruit nor vegetable",
+    ];
+    assert_eq!(produce, expected);
+    assert_eq!([false, true].map(words::treatment), ["Not treated", "Treated (5-log, such as HPP)"]);
+    assert_eq!([false, true].map(words::keep_refrigerated), ["Not entered", "Keep refrigerated"]);
+    assert_eq!([None, PACKAGED, GLASS].map(words::service), ["Not said yet", "Packaged ahead", "By the glass"]);
 }
 
 #[test]

@@ -10,7 +10,7 @@ fn screens(number: u64, kind: DrinkKind) -> Vec<Route> {
     let monday = day("2026-11-23");
     let offer = OfferId { drink: drink_id(number), container: container_id(number) };
     let scopes = [Scope::Menu, Scope::Kind(kind), Scope::Drink(drink_id(number))];
-    let sheets = [Sheet::Prices, Sheet::Cards, Sheet::Batch(monday), Sheet::BuyingList];
+    let sheets = [Sheet::Prices, Sheet::Cards, Sheet::Batch(monday), Sheet::BuyingList, Sheet::Warning];
     let mut screens = vec![
         Route::Drinks,
         Route::Drink(drink_id(number)),

@@ -100,6 +100,14 @@ pub fn optional_number(
     optional(step.into(), "1.05", edit)
 }
 
+/// A pH, or nothing.
+pub fn optional_ph(
+    step: impl Into<Cow<'static, str>>,
+    edit: impl Fn(&Book, Option<Exact>) -> Option<Edit> + Send + Sync + 'static,
+) -> Commit {
+    optional(step.into(), "3.8", edit)
+}
+
 /// Money.
 pub fn money(
     step: impl Into<Cow<'static, str>>,

@@ -71,7 +71,7 @@ pub async fn a_card_without_prices(journey: &Journey) {
     journey.expect_each(".recipe > li", &lines).await;
     journey.wait_for_text("12.0 fl oz").await;
     journey
-        .wait_for_text("Untreated juice can carry germs. Local rules may ask for a warning on the label; follow them.")
+        .wait_for_text("Untreated juice: packaged ahead, each package must carry the warning label (United States).")
         .await;
     let allergens = "Not stated yet, so it may hold any: Apples, Carrots, Ginger, Lemons. Check the label of each, \
                      and enter it.";

@@ -76,7 +76,7 @@ pub fn BookPage() -> impl IntoView {
         <LockDevice />
         <Section heading="Cautions">
             <p>
-                "Untreated juice may need a warning statement and a treatment plan. Allergens are only as right as what was entered. Nothing here is legal, tax or food-safety advice: local codes and licensed practice decide."
+                "Untreated juice that is packaged ahead must carry a warning on its label, in the United States. Sold to another business, it must be treated under a HACCP plan. Low-acid juice must be kept refrigerated. Allergens are only as right as what was entered. Nothing here is legal, tax or food-safety advice: local codes and licensed practice decide."
             </p>
         </Section>
     }

@@ -5,6 +5,7 @@ use leptos::prelude::*;
 use super::allergens::Allergens;
 use super::change::ingredient_changed;
 use super::packs::Packs;
+use super::produce::Produce;
 use crate::app::route::Route;
 use crate::book::{Book, Edit, Goods, Ingredient, IngredientId, Key, Record};
 use crate::jump::Kind;
@@ -49,6 +50,7 @@ fn Page(id: IngredientId) -> impl IntoView {
             <Packs goods=Goods::Ingredient(id) of_yields packs />
             {packs.while_read(move || of_yields.while_read(move || view! { <Moved by=key /> }.into_any()))}
             <Yields id hangs=of_yields />
+            <Produce id />
             <Allergens id />
             <Users of=key back=Route::Buying what="Remove this ingredient" />
         }

@@ -15,6 +15,7 @@ mod packaging_set;
 mod packs;
 mod price_watch;
 mod prices_heard;
+mod produce;
 mod quick;
 mod readings;
 mod shared;

@@ -17,6 +17,7 @@ use crate::ui::live::{live, press, rows, text, trouble};
 use crate::ui::order;
 use crate::ui::parts::{Back, page_of};
 use crate::ui::state::AppState;
+use crate::ui::today::today;
 use crate::words;
 
 /// The recipe card of a drink at a size.
@@ -52,6 +53,12 @@ fn Page(id: OfferId) -> impl IntoView {
             drink.map(|drink| words::allergens(&allergens_of(book, drink), book)).unwrap_or_default()
         })
     });
+    let kept = text(move || {
+        state.book.with(|book| {
+            let said = |drink| words::counter::made_today(drink, today());
+            book.drink(id.drink).map(said).unwrap_or_default()
+        })
+    });
     view! {
         <Back to=Route::Counter name="All cards" />
         <h1 class="recipe-name">{drink} <span class="h1-size">{container}</span></h1>
@@ -67,6 +74,7 @@ fn Page(id: OfferId) -> impl IntoView {
             Err(_) => ().into_any(),
         })}
         <p class="allergens">{allergens}</p>
+        <p class="kept">{kept}</p>
         {live(move || match made() {
             Ok(card) => making::cautions(state, &card),
             Err(_) => ().into_any(),

@@ -3,13 +3,15 @@
 use leptos::prelude::*;
 
 use crate::book::OfferId;
+use crate::label::Juice;
 use crate::ledger::Priced;
 use crate::measure::{Exact, Money, Share, Volume};
 use crate::price::{Ceiling, ceiling, largest_fill, our_price, shelf_price};
 use crate::ui::fields::{Ask, Hangs, asked_number, asked_price};
-use crate::ui::live::{text, when};
+use crate::ui::live::{text, trouble, when};
 use crate::ui::parts::{Figure, Section, figures};
 use crate::ui::state::AppState;
+use crate::words;
 use crate::working::{AtPrice, OfOffer, OfPrice, Shown};
 
 /// What a price point leaves to spend.
@@ -80,10 +82,17 @@ pub fn BackFromPrice(
     };
     let point_error = text(move || point_read().and_then(Result::err).unwrap_or_default());
     let shop_error = text(move || shop_read().and_then(Result::err).unwrap_or_default());
+    // Whoever sells to another business is told what that asks for.
+    let sold_on = move || {
+        margin()?;
+        let juice = state.book.with(|book| book.drink(id.drink).map(|drink| Juice::of(book, drink)))?;
+        (juice.made_here || !juice.not_said.is_empty()).then(|| words::SOLD_TO_A_BUSINESS.to_string())
+    };
     let hangs = Hangs::new();
     let shown = move || {
         view! {
             <p class="hollow">{shelf}</p>
+            {trouble(sold_on)}
             {when(
                 move || answer().is_some(),
                 move || {

@@ -5,6 +5,7 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use super::change::changed;
+use super::keeping::Keeping;
 use super::list::offer_row;
 use super::recipe::{MAKES, Recipe, drink_size};
 use crate::app::route::Route;
@@ -95,6 +96,7 @@ fn Page(id: DrinkId) -> impl IntoView {
             <Section heading="Allergens" about="From what its ingredients hold; entered at each ingredient in Buying.">
                 <p>{allergens}</p>
             </Section>
+            <Keeping id hangs />
             <Making id hangs />
             <p class="actions">
                 <a class="button" href=Route::SideBySide(Scope::Drink(id)).address()>

@@ -1,13 +1,36 @@
 //! What a label says of a drink in a container, with its cautions.
 
+use std::sync::Arc;
+
 use leptos::prelude::*;
 
-use crate::book::{Allergen, Key, OfferId};
-use crate::label::{Facts, facts};
-use crate::ui::live::live;
-use crate::ui::parts::Section;
+use crate::app::route::{Route, Sheet};
+use crate::book::{Allergen, Edit, Key, Offer, OfferId, Record, Service};
+use crate::label::{Caution, Facts, facts};
+use crate::ui::fields::Choice;
+use crate::ui::live::{live, text};
+use crate::ui::parts::{Section, warning_box};
 use crate::ui::state::AppState;
 use crate::words;
+
+/// How the drink is sold: what has a fill for packages is packaged ahead.
+#[component]
+fn Sold(id: OfferId) -> impl IntoView {
+    let state = AppState::here();
+    let all = [None, Some(Service::PackagedAhead), Some(Service::ByTheGlass)];
+    let options = all.map(|served| (format!("{served:?}"), words::service(served).to_string())).to_vec();
+    let value = text(move || format!("{:?}", state.book.with(|book| book.offer(id).and_then(Offer::served))));
+    let choose = Arc::new(move |chosen: &str| {
+        let Some(service) = all.into_iter().find(|served| format!("{served:?}") == chosen) else { return Ok(()) };
+        let Some(offer) = state.book.with_untracked(|book| book.offer(id).cloned()) else { return Ok(()) };
+        let offer = Offer { service, ..offer };
+        match offer.served() == service {
+            true => state.apply("How it is sold", Edit::Put(Record::Offer(offer))),
+            false => Err(words::HAS_A_FILL_TARGET.to_string()),
+        }
+    });
+    view! { <Choice label="How it is sold" options=Signal::stored(options) value choose=choose /> }
+}
 
 /// Label facts.
 #[component]
@@ -19,22 +42,24 @@ pub fn Label(
     let said = live(move || {
         let found = state.book.with(|book| {
             let offer = book.offer(id)?;
-            Some(facts(book, offer).map_err(|error| words::label_error(&error, book)))
+            let kept = book.drink(id.drink).map(|drink| words::keeping(drink, None)).unwrap_or_default();
+            Some(facts(book, offer).map(|facts| (facts, kept)).map_err(|error| words::label_error(&error, book)))
         });
         match found {
-            Some(Ok(facts)) => shown(state, &facts),
+            Some(Ok((facts, kept))) => shown(state, &facts, &kept),
             Some(Err(sentence)) => view! { <p class="trouble">{sentence}</p> }.into_any(),
             None => ().into_any(),
         }
     });
     view! {
-        <Section heading="Label facts" about="What the book knows for a label. No label is printed from here.">
+        <Section heading="Label facts" about="What the book knows for a label. Only the warning is ready to print.">
+            <Sold id />
             {said}
         </Section>
     }
 }
 
-fn shown(state: AppState, facts: &Facts) -> AnyView {
+fn shown(state: AppState, facts: &Facts, kept: &str) -> AnyView {
     let net = state.style.with(|style| words::net_contents(&facts.net, state.units(), style));
     let source = words::net_source(facts.net.source);
     let list = |name: fn(Allergen) -> Option<&'static str>| {
@@ -55,6 +80,7 @@ fn shown(state: AppState, facts: &Facts) -> AnyView {
     if !open.is_empty() {
         rows.push(fact("Not stated yet, so it may hold any", open.join(", ")));
     }
+    rows.push(fact("Keeping", if kept.is_empty() { words::KEEPING_NOT_ENTERED } else { kept }.to_string()));
     if let Some(price) = &facts.unit_price {
         let per =
             |per: &crate::label::PricePer| format!("{} per {}", state.fine_money(per.price), state.amount(per.amount));
@@ -71,8 +97,18 @@ fn shown(state: AppState, facts: &Facts) -> AnyView {
         }
     });
     let cautions = facts.cautions.iter().map(|caution| {
-        let sentence = state.book.with(|book| words::caution(*caution, book));
+        let sentence = state.book.with(|book| words::caution(caution, book));
         view! { <p>{sentence}</p> }
+    });
+    let warning = facts.cautions.iter().any(Caution::asks_for_the_warning).then(|| {
+        view! {
+            {warning_box()}
+            <p class="actions">
+                <a class="button" href=Route::Sheet(Sheet::Warning).address()>
+                    "Print warnings"
+                </a>
+            </p>
+        }
     });
     view! {
         <dl class="facts">{rows}</dl>
@@ -80,6 +116,7 @@ fn shown(state: AppState, facts: &Facts) -> AnyView {
             <caption>"Ingredients by weight, most first"</caption>
             <tbody>{ingredients.collect_view()}</tbody>
         </table>
+        {warning}
         <div class="cautions">{cautions.collect_view()}</div>
     }
     .into_any()

@@ -6,6 +6,7 @@ mod change;
 mod drink;
 mod filling;
 mod gap;
+mod keeping;
 mod label;
 mod line;
 mod list;

@@ -57,17 +57,33 @@ pub fn BatchSheet(
                 let pieces = order::packagings(book)
                     .into_iter()
                     .flat_map(|key| sheet.packaging.iter().filter(move |(id, _)| Key::Packaging(*id) == key));
+                let kept = said.kept(batch);
                 let left_out = |(offer, why): &(_, _)| view! { <p class="trouble">{said.unmade(*offer, why)}</p> };
                 view! {
                     {sheet.left_out.iter().map(left_out).collect_view()}
                     {table("To fill", batch.makes.iter().map(make).collect())}
                     {table("To weigh out", portions.map(portion).collect())}
                     {table("Bottles, cups and lids", pieces.map(piece).collect())}
+                    {keeping(kept)}
                 }
                 .into_any()
             })
         })
     })
+}
+
+/// How what is made is kept, and until when.
+fn keeping(kept: Vec<(String, String)>) -> AnyView {
+    let row = |(drink, kept): (String, String)| {
+        view! {
+            <tr class="paper-whole">
+                <th scope="row">{drink}</th>
+                <td>{kept}</td>
+            </tr>
+        }
+        .into_any()
+    };
+    table("Keeping", kept.into_iter().map(row).collect())
 }
 
 fn table(heading: &'static str, rows: Vec<AnyView>) -> AnyView {

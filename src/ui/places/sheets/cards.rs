@@ -7,7 +7,7 @@ use leptos::prelude::*;
 use super::frame::{Frame, Leaf};
 use crate::app::route::{Route, scope_from_text, scope_text};
 use crate::book::{Book, Key, OfferId, Scope};
-use crate::label::{Caution, allergens_of};
+use crate::label::{Caution, Juice, allergens_of};
 use crate::make::{Card, Taken, card};
 use crate::measure::Exact;
 use crate::ui::fields::Choice;
@@ -71,16 +71,25 @@ fn papers(state: AppState, scope: Scope, on_a_page: usize) -> AnyView {
         .into_any();
     }
     let class = ON_A_PAGE.iter().find(|(count, _)| *count == on_a_page).map_or("", |(_, class)| class);
-    let caution = state.book.with(|book| words::caution(Caution::AllergensAsInTheBook, book));
     let paper = |some: &[OfferId]| {
+        let foot = state.book.with(|book| foot(book, some));
         let cards = some.iter().map(|id| one_card(state, *id)).collect_view();
         view! {
-            <Leaf title="Recipe cards" foot=vec![caution.clone()]>
+            <Leaf title="Recipe cards" foot=vec![foot]>
                 <div class=class>{cards}</div>
             </Leaf>
         }
     };
     offers.chunks(on_a_page.max(1)).map(paper).collect_view().into_any()
+}
+
+/// What is said once on a paper of its cards: who is at risk where untreated juice is among them,
+/// and how far to trust the allergens.
+fn foot(book: &Book, some: &[OfferId]) -> String {
+    let untreated = |id: &OfferId| book.drink(id.drink).is_some_and(|it| !Juice::of(book, it).untreated.is_empty());
+    let at_risk = some.iter().any(untreated).then_some(Caution::AtRisk(None));
+    let said = at_risk.into_iter().chain([Caution::AllergensAsInTheBook]);
+    said.map(|caution| words::caution(&caution, book)).collect::<Vec<_>>().join(" ")
 }
 
 /// The sizes of a part of the menu, in the order of the cards at the counter.
@@ -89,20 +98,32 @@ fn offers(book: &Book, scope: Scope) -> Vec<OfferId> {
 }
 
 fn one_card(state: AppState, id: OfferId) -> AnyView {
-    let (drink, container, contains, made) = state.book.with(|book| {
+    let (drink, container, contains, kept, made) = state.book.with(|book| {
         let contains = book.drink(id.drink).map(|drink| words::allergens(&allergens_of(book, drink), book));
+        let kept = book.drink(id.drink).map(|drink| words::keeping(drink, None));
         let made = card(book, id, Exact::ONE).map_err(|trouble| words::trouble(&trouble, book));
-        (book.name(Key::Drink(id.drink)), book.name(Key::Container(id.container)), contains, made)
+        (book.name(Key::Drink(id.drink)), book.name(Key::Container(id.container)), contains, kept, made)
     });
+    // What is said of allergens, and who is at risk, stand at the foot of the page, once.
+    let at_foot = |caution: &Caution| matches!(caution, Caution::AllergensAsInTheBook | Caution::AtRisk(_));
+    let cautions: Vec<String> = made.as_ref().map_or_else(
+        |_| Vec::new(),
+        |card| {
+            let said = card.cautions.iter().filter(|caution| !at_foot(caution));
+            said.filter_map(|caution| state.book.with(|book| counter::counter_caution(caution, book))).collect()
+        },
+    );
     let recipe = match made {
         Ok(card) => recipe(state, &card),
         Err(sentence) => view! { <p>{sentence}</p> }.into_any(),
     };
+    // In one paragraph: four cards go on a paper.
+    let careful: Vec<String> = cautions.into_iter().chain(contains).chain(kept).filter(|it| !it.is_empty()).collect();
     view! {
         <section class="paper-card paper-whole">
             <h2>{drink} " " <span class="soft">{container}</span></h2>
             {recipe}
-            <p class="paper-caution">{contains}</p>
+            <p class="paper-caution">{careful.join(" ")}</p>
         </section>
     }
     .into_any()
@@ -124,14 +145,10 @@ fn recipe(state: AppState, card: &Card) -> AnyView {
             </li>
         }
     };
-    // What is said of allergens stands at the foot of the page, once.
-    let said = card.cautions.iter().filter(|caution| **caution != Caution::AllergensAsInTheBook);
-    let cautions = said.filter_map(|caution| state.book.with(|book| counter::counter_caution(*caution, book)));
     let missed = card.missed.map(|missed| counter::missed_fill(missed, units, &style));
     view! {
         <ol>{(1..).zip(&card.take).map(line).collect_view()}</ol>
         <p class="paper-fill">{counter::fill_on_paper(card, units, &style)} " " {missed}</p>
-        {cautions.map(|sentence| view! { <p class="paper-caution">{sentence}</p> }).collect_view()}
     }
     .into_any()
 }

@@ -22,6 +22,7 @@ mod buying_list;
 mod cards;
 mod frame;
 mod prices;
+mod warning;
 
 use leptos::prelude::*;
 
@@ -38,6 +39,14 @@ pub fn sheet(sheet: Sheet) -> AnyView {
             <Frame heading="Batch sheet" back=Route::Batch(day) name="Batch">
                 <Leaf title=words::batch(day)>
                     <batch::BatchSheet day />
+                </Leaf>
+            </Frame>
+        }
+        .into_any(),
+        Sheet::Warning => view! {
+            <Frame heading="Warning labels" back=Route::Drinks name="Drinks">
+                <Leaf title="Warning labels" foot=vec![words::WARNING_SHEET.to_string()]>
+                    <warning::Warnings />
                 </Leaf>
             </Frame>
         }

@@ -59,7 +59,7 @@ pub fn making(state: AppState, id: OfferId, card: Card, drinks: Exact) -> AnyVie
 
 /// What to be careful of.
 pub fn cautions(state: AppState, card: &Card) -> AnyView {
-    let said = |caution: &_| state.book.with(|book| counter::counter_caution(*caution, book));
+    let said = |caution: &_| state.book.with(|book| counter::counter_caution(caution, book));
     let said = card.cautions.iter().filter_map(said).map(|sentence| view! { <p>{sentence}</p> });
     view! { <div class="cautions">{said.collect_view()}</div> }.into_any()
 }

@@ -1,0 +1,84 @@
+//! Whether a drink is treated, how acid it is, and how it is kept.
+
+use std::sync::Arc;
+
+use leptos::prelude::*;
+
+use super::change::changed;
+use crate::book::{Drink, DrinkId};
+use crate::measure::Exact;
+use crate::ui::fields::{self, Choice, Entry, Hangs};
+use crate::ui::live::text;
+use crate::ui::parts::Section;
+use crate::ui::state::AppState;
+use crate::words;
+
+/// Treatment, pH and keeping of a drink.
+#[component]
+pub fn Keeping(
+    /// The drink.
+    id: DrinkId,
+    /// The answers that hang on its fields.
+    hangs: Hangs,
+) -> impl IntoView {
+    let state = AppState::here();
+    let yes_or_no = |words: fn(bool) -> &'static str| -> Signal<Vec<(String, String)>> {
+        Signal::stored([false, true].map(|it| (it.to_string(), words(it).to_string())).to_vec())
+    };
+    let of = move |show: fn(&Drink) -> String| {
+        text(move || state.book.with(|book| book.drink(id).map(show).unwrap_or_default()))
+    };
+    let choose = move |step: &'static str, set: fn(&mut Drink, bool)| {
+        Arc::new(move |chosen: &str| {
+            let yes = chosen == "true";
+            let edit = state.book.with_untracked(|book| changed(book, id, |drink| set(drink, yes)));
+            edit.map_or(Ok(()), |edit| state.apply(step, edit))
+        })
+    };
+    let number = move |show: fn(&Drink) -> Option<Exact>| {
+        text(move || {
+            let number = state.book.with(|book| book.drink(id).and_then(show));
+            number.map(|number| state.number(number)).unwrap_or_default()
+        })
+    };
+    view! {
+        <Section
+            heading="Safety and keeping"
+            about="As your food-safety plan has it. Nothing is filled in here for you."
+        >
+            <div class="fields">
+                <Choice
+                    label="Treatment"
+                    options=yes_or_no(words::treatment)
+                    value=of(|drink| drink.treated.to_string())
+                    choose=choose("Treatment", |drink, treated| drink.treated = treated)
+                />
+                <Entry
+                    hangs
+                    label="pH, measured"
+                    example="not measured"
+                    note="Above 4.6 is low-acid."
+                    value=number(|drink| drink.ph)
+                    commit=fields::optional_ph("pH", move |book, ph| changed(book, id, |drink| drink.ph = ph))
+                />
+                <Choice
+                    label="Keep refrigerated"
+                    options=yes_or_no(words::keep_refrigerated)
+                    value=of(|drink| drink.keep_refrigerated.to_string())
+                    choose=choose("Keep refrigerated", |drink, cold| drink.keep_refrigerated = cold)
+                />
+                <Entry
+                    hangs
+                    label="Use within"
+                    unit="days"
+                    example="not entered"
+                    note="Days after the day of making; 0 is the same day."
+                    value=number(|drink| drink.keeps_days)
+                    commit=fields::optional_count("Days it keeps", move |book, days| {
+                        changed(book, id, |drink| drink.keeps_days = days)
+                    })
+                />
+            </div>
+        </Section>
+    }
+}
