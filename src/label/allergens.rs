@@ -9,6 +9,18 @@ pub struct Allergens {
     pub present: Vec<(Allergen, Vec<IngredientId>)>,
     /// Ingredients for which nobody has looked yet: they may hold anything.
     pub not_stated: Vec<IngredientId>,
+    /// What else is used where the drink is made: all that the other ingredients of the book hold.
+    pub used_around: UsedAround,
+}
+
+/// What is used where a drink is made, besides what is in it: blender, press and hands are shared.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct UsedAround {
+    /// Held by some ingredient of the book and by none of the drink, in the order of
+    /// [`Allergen::ALL`].
+    pub held: Vec<Allergen>,
+    /// Whether nobody has looked yet at some ingredient of the book, in the drink or not.
+    pub not_all_stated: bool,
 }
 
 impl Allergens {
@@ -51,9 +63,23 @@ pub fn allergens_of(book: &Book, drink: &Drink) -> Allergens {
         ingredients.iter().copied().filter(holds).collect()
     };
     let found = Allergen::ALL.iter().map(|allergen| (*allergen, bringing(*allergen)));
+    let present: Vec<(Allergen, Vec<IngredientId>)> =
+        found.filter(|(_, ingredients)| !ingredients.is_empty()).collect();
     Allergens {
-        present: found.filter(|(_, ingredients)| !ingredients.is_empty()).collect(),
         not_stated: ingredients.iter().copied().filter(|id| stated(id).is_none()).collect(),
+        used_around: used_around(book, &present),
+        present,
+    }
+}
+
+fn used_around(book: &Book, present: &[(Allergen, Vec<IngredientId>)]) -> UsedAround {
+    let in_drink = |allergen: &Allergen| present.iter().any(|(it, _)| it == allergen);
+    let some_holds = |allergen: &Allergen| {
+        book.ingredients().any(|it| it.allergens.as_ref().is_some_and(|held| held.contains(allergen)))
+    };
+    UsedAround {
+        held: Allergen::ALL.iter().copied().filter(|it| !in_drink(it) && some_holds(it)).collect(),
+        not_all_stated: book.ingredients().any(|it| it.allergens.is_none()),
     }
 }
 
@@ -82,7 +108,7 @@ mod tests {
         let (first, third) = (ingredient_id(1), ingredient_id(3));
         let present =
             vec![(Allergen::Wheat, vec![first, third]), (Allergen::Milk, vec![third]), (Allergen::Sesame, vec![first])];
-        assert_eq!(found, Allergens { present, not_stated: Vec::new() });
+        assert_eq!(found, Allergens { present, ..Allergens::default() });
         assert!(!found.are_none());
     }
 
@@ -91,7 +117,28 @@ mod tests {
         assert!(of([Some(&[]), Some(&[])]).are_none());
         let unknown = of([Some(&[]), None]);
         assert!(!unknown.are_none());
-        assert_eq!(unknown, Allergens { present: Vec::new(), not_stated: vec![ingredient_id(2)] });
+        let used_around = UsedAround { held: Vec::new(), not_all_stated: true };
+        let expected = Allergens { present: Vec::new(), not_stated: vec![ingredient_id(2)], used_around };
+        assert_eq!(unknown, expected);
+    }
+
+    /// The drink is of ingredient 1; ingredients 2 and 3 are elsewhere in the book.
+    #[test]
+    fn what_shares_the_blender_is_what_the_rest_of_the_book_holds() {
+        let around = |first: &[Allergen], second: &[Allergen], third: Option<&[Allergen]>| {
+            let held = [Some(first), Some(second), third];
+            let records = (1..).zip(held).map(|(id, held)| {
+                Record::Ingredient(Ingredient { allergens: held.map(<[_]>::to_vec), ..ingredient(id, []) })
+            });
+            let book = book(settings(), records);
+            allergens_of(&book, &drink(1, "1 L", [line(1, 1, "1 L")])).used_around
+        };
+        let found = around(&[], &[Allergen::Milk, Allergen::Peanuts], Some(&[Allergen::TreeNuts, Allergen::Milk]));
+        let held = vec![Allergen::Peanuts, Allergen::Milk, Allergen::TreeNuts];
+        assert_eq!(found, UsedAround { held, not_all_stated: false });
+        let found = around(&[Allergen::Milk], &[Allergen::Milk, Allergen::Sesame], None);
+        assert_eq!(found, UsedAround { held: vec![Allergen::Sesame], not_all_stated: true });
+        assert_eq!(around(&[], &[], Some(&[])), UsedAround::default());
     }
 
     #[test]

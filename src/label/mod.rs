@@ -10,7 +10,7 @@ mod net_contents;
 mod unit_price;
 
 pub use acidity::{LOW_ACID_ABOVE, PhSource, PublishedPh, published_ph};
-pub use allergens::{Allergens, allergens_of};
+pub use allergens::{Allergens, UsedAround, allergens_of};
 pub use caution::Caution;
 pub use ingredients::{Listed, by_mass};
 pub use juice::{Acidity, Juice, served};

@@ -1,7 +1,7 @@
 //! Allergens in the words of two laws, and in plain ones.
 
 use crate::book::{Allergen, Book, IngredientId, Key};
-use crate::label::Allergens;
+use crate::label::{Allergens, UsedAround};
 
 /// A plain name, for the card behind the counter.
 pub const fn allergen(allergen: Allergen) -> &'static str {
@@ -66,10 +66,33 @@ pub const fn allergen_in_european_union(allergen: Allergen) -> &'static str {
     }
 }
 
+/// What else is used where a drink is made, beside every "none": "Made where peanuts, milk and
+/// tree nuts are used." Empty where the whole book holds none of them.
+pub fn used_around(around: &UsedAround) -> String {
+    let names: Vec<String> = around.held.iter().map(|it| allergen(*it).to_ascii_lowercase()).collect();
+    let used = match names.as_slice() {
+        [] => String::new(),
+        [one] if one.ends_with('s') => format!("Made where {one} are used."),
+        [one] => format!("Made where {one} is used."),
+        [before @ .., last] => format!("Made where {} and {last} are used.", before.join(", ")),
+    };
+    match (used.is_empty(), around.not_all_stated) {
+        (_, false) => used,
+        (true, true) => NOT_ALL_CHECKED.to_string(),
+        (false, true) => format!("{used} {NOT_ALL_CHECKED}"),
+    }
+}
+
+const NOT_ALL_CHECKED: &str = "Other ingredients here are not checked yet.";
+
 /// What a drink holds, for the card: never "none" while an ingredient is not stated.
 pub fn allergens(allergens: &Allergens, book: &Book) -> String {
     if allergens.are_none() {
-        return "None of the allergens that must be named, as far as the book states.".to_string();
+        let none = "None of the allergens that must be named, as far as the book states.";
+        return match used_around(&allergens.used_around) {
+            around if around.is_empty() => none.to_string(),
+            around => format!("{none} {around}"),
+        };
     }
     let names = |ids: &[IngredientId]| {
         let names: Vec<String> = ids.iter().map(|id| book.name(Key::Ingredient(*id))).collect();

@@ -27,6 +27,7 @@ async fn a_bottled_smoothie_goes_out_with_its_warning() {
     treated(&journey).await;
     sold_on(&journey).await;
     a_card(&journey).await;
+    none_beside_a_shared_blender(&journey).await;
     to_cut_out(&journey).await;
     assert_eq!(journey.console_errors().await, Vec::<String>::new());
 }
@@ -143,6 +144,28 @@ async fn a_card(journey: &Journey) {
     ];
     journey.expect_each(".cautions > p", &cautions).await;
     journey.screenshot("card").await;
+}
+
+/// Strawberries hold none, and milk goes through the same blender.
+async fn none_beside_a_shared_blender(journey: &Journey) {
+    let none = "None of the allergens that must be named, as far as the book states. Made where milk is used.";
+    entering::drink(journey, "Plain Field", "Blended", "330").await;
+    entering::line(journey, "Strawberries", "330").await;
+    journey.wait_for_text(none).await;
+    entering::sold_in(journey, "Swing bottle").await;
+    journey.click(By::Text("Label and fill")).await;
+    let rows = [
+        ("Allergens, United States (nine)", "none. Made where milk is used."),
+        ("Allergens, European Union (fourteen)", "none. Made where milk is used."),
+    ];
+    for (name, said) in rows {
+        journey.wait_for_text(&format!("{name}\n{said}")).await;
+    }
+    journey.click(By::Text("This size")).await;
+    journey.click(By::Text("Recipe card")).await;
+    journey.expect_each(".allergens", &[none]).await;
+    journey.screenshot("none").await;
+    journey.printed("#/print/cards", "A4").await.has(&[none]);
 }
 
 async fn to_cut_out(journey: &Journey) {

@@ -2,7 +2,7 @@
 
 use brimwright::book::{Allergen, Book, Edit, Ingredient, IngredientId, Produce, Record, Service};
 use brimwright::fill::ScaleError;
-use brimwright::label::{Allergens, Caution, LabelError, NetContents, NetSource};
+use brimwright::label::{Allergens, Caution, LabelError, NetContents, NetSource, UsedAround};
 use brimwright::ledger::Trouble;
 use brimwright::measure::{Amount, Exact, NumberStyle, System, Unit};
 use brimwright::words;
@@ -212,7 +212,8 @@ fn with_butter() -> Book {
 #[test]
 fn allergens_are_none_only_where_all_is_stated() {
     let book = with_butter();
-    let said = |present, not_stated| words::allergens(&Allergens { present, not_stated }, &book);
+    let said =
+        |present, not_stated| words::allergens(&Allergens { present, not_stated, ..Allergens::default() }, &book);
     assert_eq!(said(vec![], vec![]), "None of the allergens that must be named, as far as the book states.");
     assert_eq!(
         said(vec![], vec![GINGER, BUTTER]),
@@ -224,6 +225,31 @@ fn allergens_are_none_only_where_all_is_stated() {
         said(present, vec![GINGER]),
         "Contains Peanuts (Nut butter); Sulphites (Nut butter, Ginger). Not stated yet, so it may hold any: Ginger. Check the label of each, and enter it."
     );
+}
+
+#[test]
+fn beside_none_stands_what_is_used_around() {
+    let book = with_butter();
+    let around = |held: &[Allergen], not_all_stated| UsedAround { held: held.to_vec(), not_all_stated };
+    let used = [Allergen::Peanuts, Allergen::Milk, Allergen::TreeNuts];
+    let three = "Made where peanuts, milk and tree nuts are used.";
+    assert_eq!(words::used_around(&around(&used, false)), three);
+    assert_eq!(words::used_around(&around(&used[..2], false)), "Made where peanuts and milk are used.");
+    assert_eq!(words::used_around(&around(&used[1..2], false)), "Made where milk is used.");
+    assert_eq!(words::used_around(&around(&used[2..], false)), "Made where tree nuts are used.");
+    assert_eq!(words::used_around(&around(&[], false)), "");
+    assert_eq!(words::used_around(&around(&[], true)), "Other ingredients here are not checked yet.");
+    let said = |present: Vec<(Allergen, Vec<IngredientId>)>, used_around| {
+        words::allergens(&Allergens { present, not_stated: Vec::new(), used_around }, &book)
+    };
+    assert_eq!(
+        said(vec![], around(&used, true)),
+        format!(
+            "None of the allergens that must be named, as far as the book states. {three} Other ingredients here are not checked yet."
+        )
+    );
+    // Beside what it holds, the caution to check what shares the blender stands alone.
+    assert_eq!(said(vec![(Allergen::Sesame, vec![BUTTER])], around(&used, false)), "Contains Sesame (Nut butter).");
 }
 
 #[test]

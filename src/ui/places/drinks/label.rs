@@ -66,7 +66,10 @@ fn shown(state: AppState, facts: &Facts, kept: &str) -> AnyView {
         let names: Vec<&str> = facts.allergens.present.iter().filter_map(|(found, _)| name(*found)).collect();
         match (names.is_empty(), facts.allergens.not_stated.is_empty()) {
             (false, _) => names.join(", "),
-            (true, true) => "none".to_string(),
+            (true, true) => match words::used_around(&facts.allergens.used_around) {
+                around if around.is_empty() => "none".to_string(),
+                around => format!("none. {around}"),
+            },
             (true, false) => "none stated so far".to_string(),
         }
     };
