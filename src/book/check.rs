@@ -15,6 +15,9 @@ use crate::measure::{Amount, Date, Dimension, Exact, Measure, Share, TypedLength
 /// Longest name, in characters.
 const NAME_LENGTH: usize = 80;
 
+/// Longest list of what a mixture is made of, in characters.
+const PARTS_LENGTH: usize = 400;
+
 /// The end of the scale of pH.
 const STRONGEST_BASE: Exact = Exact::new(14, 0);
 
@@ -200,6 +203,9 @@ fn ingredient(record: &Ingredient) -> Checked {
     record.allergens.as_ref().map_or(Ok(()), |allergens| {
         distinct(allergens.iter().map(|allergen| id(*allergen as u64)), Field::Allergens)
     })?;
+    hold(record.nuts.chars().count() <= NAME_LENGTH, Field::Nuts, Problem::TooLong)?;
+    let parts = record.parts.as_deref().unwrap_or_default();
+    hold(parts.chars().count() <= PARTS_LENGTH, Field::Parts, Problem::LongerThanALabel)?;
     on_hand(record.on_hand, |_| true)?;
     for weighed in &record.weighings {
         weighing(weighed)?;

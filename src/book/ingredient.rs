@@ -35,6 +35,13 @@ pub struct Ingredient {
     /// holds none, nothing at all that nobody has looked yet.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub allergens: Option<Vec<Allergen>>,
+    /// Which tree nuts are in it, in the owner's words, such as "almonds"; empty where nobody said.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub nuts: String,
+    /// What it is mixed of, in the owner's words, where it is a mixture, such as granola: empty
+    /// while nobody knows; none where it is one food.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub parts: Option<String>,
     /// Whether it is fruit or vegetable, or juice or purée of it; none where nobody said.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub produce: Option<Produce>,
@@ -62,6 +69,8 @@ impl Ingredient {
             juice_density: None,
             piece_weight: None,
             allergens: None,
+            nuts: String::new(),
+            parts: None,
             produce: None,
             packs: Vec::new(),
             on_hand: None,

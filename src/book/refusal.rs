@@ -57,6 +57,8 @@ pub enum Field {
     TierFrom,
     TierPrice,
     Allergens,
+    Nuts,
+    Parts,
     Air,
     Step,
     TopUp,
@@ -149,6 +151,8 @@ pub enum Problem {
     Falls(usize),
     /// A tier must begin above one pack.
     NotAboveOne,
+    /// More than 400 letters.
+    LongerThanALabel,
     /// A pH lies between 0 and 14.
     NotAPh,
     /// A drink keeps for two years at most.

@@ -1,6 +1,7 @@
 //! Allergens, carried from the ingredients to the drink.
 
-use crate::book::{Allergen, Book, Drink, IngredientId};
+use crate::book::{Allergen, Book, Drink, Ingredient, IngredientId};
+use crate::measure::is_seen;
 
 /// What a drink holds that must be named, as far as the book states it.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -9,6 +10,12 @@ pub struct Allergens {
     pub present: Vec<(Allergen, Vec<IngredientId>)>,
     /// Ingredients for which nobody has looked yet: they may hold anything.
     pub not_stated: Vec<IngredientId>,
+    /// Mixtures of which nobody knows the parts: they may hold more than was stated of them.
+    pub parts_not_known: Vec<IngredientId>,
+    /// Which tree nuts, in the owner's words, each list once; empty where nobody said.
+    pub nuts: Vec<String>,
+    /// Whether every ingredient that brings tree nuts says which.
+    pub nuts_are_named: bool,
     /// What else is used where the drink is made: all that the other ingredients of the book hold.
     pub used_around: UsedAround,
 }
@@ -24,9 +31,10 @@ pub struct UsedAround {
 }
 
 impl Allergens {
-    /// Whether every ingredient is stated to hold none. While one is not stated, nobody can say.
+    /// Whether every ingredient is stated to hold none. While one is not stated, or is a mixture
+    /// whose parts are not known, nobody can say.
     pub fn are_none(&self) -> bool {
-        self.present.is_empty() && self.not_stated.is_empty()
+        self.present.is_empty() && self.not_stated.is_empty() && self.parts_not_known.is_empty()
     }
 
     /// Those present that are on the list of the United States. The list of the European Union
@@ -41,10 +49,11 @@ impl Allergens {
 
     /// Those present whose kind must be named, not only the group: the nut, the species of fish
     /// or crustacean (21 U.S.C. 343(w)(2)), the cereal (Regulation (EU) No 1169/2011, Annex II,
-    /// which names each).
+    /// which names each). Nuts that every ingredient names need it no more.
     pub fn kinds_to_name(&self) -> impl Iterator<Item = Allergen> {
         let groups = [Allergen::OtherGluten, Allergen::Crustaceans, Allergen::Fish, Allergen::TreeNuts];
-        groups.into_iter().filter(|group| self.stated(*group))
+        let open = |group: &Allergen| self.stated(*group) && !(*group == Allergen::TreeNuts && self.nuts_are_named);
+        groups.into_iter().filter(open)
     }
 }
 
@@ -65,7 +74,21 @@ pub fn allergens_of(book: &Book, drink: &Drink) -> Allergens {
     let found = Allergen::ALL.iter().map(|allergen| (*allergen, bringing(*allergen)));
     let present: Vec<(Allergen, Vec<IngredientId>)> =
         found.filter(|(_, ingredients)| !ingredients.is_empty()).collect();
+    let unopened = |parts: &String| !is_seen(parts);
+    let is_unopened =
+        |id: &IngredientId| book.ingredient(*id).is_some_and(|it| it.parts.as_ref().is_some_and(unopened));
+    let with_nuts: Vec<&Ingredient> =
+        bringing(Allergen::TreeNuts).into_iter().filter_map(|id| book.ingredient(id)).collect();
+    let mut nuts: Vec<String> = Vec::new();
+    for named in with_nuts.iter().map(|it| &it.nuts).filter(|it| is_seen(it)) {
+        if !nuts.contains(named) {
+            nuts.push(named.clone());
+        }
+    }
     Allergens {
+        parts_not_known: ingredients.iter().copied().filter(is_unopened).collect(),
+        nuts_are_named: with_nuts.iter().all(|it| is_seen(&it.nuts)),
+        nuts,
         not_stated: ingredients.iter().copied().filter(|id| stated(id).is_none()).collect(),
         used_around: used_around(book, &present),
         present,
@@ -86,7 +109,7 @@ fn used_around(book: &Book, present: &[(Allergen, Vec<IngredientId>)]) -> UsedAr
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::book::{Ingredient, Record};
+    use crate::book::Record;
     use crate::support::{book, drink, ingredient, ingredient_id, line, settings};
 
     /// A drink of ingredients 1, 2 ... that hold these; the second line of each is as good as
@@ -108,7 +131,7 @@ mod tests {
         let (first, third) = (ingredient_id(1), ingredient_id(3));
         let present =
             vec![(Allergen::Wheat, vec![first, third]), (Allergen::Milk, vec![third]), (Allergen::Sesame, vec![first])];
-        assert_eq!(found, Allergens { present, ..Allergens::default() });
+        assert_eq!(found, Allergens { present, nuts_are_named: true, ..Allergens::default() });
         assert!(!found.are_none());
     }
 
@@ -118,8 +141,42 @@ mod tests {
         let unknown = of([Some(&[]), None]);
         assert!(!unknown.are_none());
         let used_around = UsedAround { held: Vec::new(), not_all_stated: true };
-        let expected = Allergens { present: Vec::new(), not_stated: vec![ingredient_id(2)], used_around };
+        let expected =
+            Allergens { not_stated: vec![ingredient_id(2)], nuts_are_named: true, used_around, ..Allergens::default() };
         assert_eq!(unknown, expected);
+    }
+
+    #[test]
+    fn a_mixture_whose_parts_are_not_known_cannot_say_none() {
+        let of = |parts: Option<&str>| {
+            let granola = Ingredient { allergens: Some(Vec::new()), parts: parts.map(Into::into), ..ingredient(1, []) };
+            let book = book(settings(), [Record::Ingredient(granola)]);
+            allergens_of(&book, &drink(1, "1 L", [line(1, 1, "1 L")]))
+        };
+        assert!(of(None).are_none());
+        for unknown in ["", "  "] {
+            let found = of(Some(unknown));
+            assert!(!found.are_none());
+            assert_eq!(found.parts_not_known, [ingredient_id(1)]);
+        }
+        assert!(of(Some("rice, honey")).are_none());
+    }
+
+    #[test]
+    fn nuts_are_named_once_and_asked_for_while_some_are_not() {
+        let of = |named: [&str; 3]| {
+            let records = (1..).zip(named).map(|(id, nuts)| {
+                let allergens = Some(vec![Allergen::TreeNuts]);
+                Record::Ingredient(Ingredient { allergens, nuts: nuts.into(), ..ingredient(id, []) })
+            });
+            let lines = [1, 2, 3].map(|id| line(id, id, "1 mL"));
+            allergens_of(&book(settings(), records), &drink(1, "1 L", lines))
+        };
+        let all = of(["almonds", "cashews", "almonds"]);
+        assert_eq!(all.nuts, ["almonds", "cashews"]);
+        assert_eq!(all.kinds_to_name().count(), 0);
+        let some = of(["almonds", "", "almonds"]);
+        assert_eq!(some.kinds_to_name().collect::<Vec<_>>(), [Allergen::TreeNuts]);
     }
 
     /// The drink is of ingredient 1; ingredients 2 and 3 are elsewhere in the book.

@@ -66,6 +66,19 @@ pub const fn allergen_in_european_union(allergen: Allergen) -> &'static str {
     }
 }
 
+/// The name of an allergen, tree nuts with their kinds: "Tree nuts: almonds, cashews".
+pub fn with_nuts(name: &str, found: Allergen, allergens: &Allergens) -> String {
+    match found == Allergen::TreeNuts && !allergens.nuts.is_empty() {
+        true => format!("{name}: {}", allergens.nuts.join(", ")),
+        false => name.to_string(),
+    }
+}
+
+/// What counts as a tree nut, by law and year. United States: FDA guidance of January 2025, twelve
+/// nuts (how many, and what is in and out: second-hand; the twelve from memory). European Union:
+/// Regulation (EU) No 1169/2011, Annex II, point 8, exhaustive by notice 2017/C 428/01 (text).
+pub const TREE_NUTS: &str = "United States (FDA, January 2025), 12 nuts: almond, black walnut, Brazil nut, California walnut, cashew, hazelnut, heartnut, macadamia, pecan, pine nut, pistachio, walnut. Coconut, chestnut and shea no longer count. European Union (2017/C 428), 8 nuts and no others: almond, hazelnut, walnut, cashew, pecan, Brazil nut, pistachio, macadamia. Pine nuts do not count there.";
+
 /// What else is used where a drink is made, beside every "none": "Made where peanuts, milk and
 /// tree nuts are used." Empty where the whole book holds none of them.
 pub fn used_around(around: &UsedAround) -> String {
@@ -99,10 +112,16 @@ pub fn allergens(allergens: &Allergens, book: &Book) -> String {
         names.join(", ")
     };
     let present = allergens.present.iter();
-    let present: Vec<String> = present.map(|(found, ids)| format!("{} ({})", allergen(*found), names(ids))).collect();
+    let present: Vec<String> = present
+        .map(|(found, ids)| format!("{} ({})", with_nuts(allergen(*found), *found, allergens), names(ids)))
+        .collect();
     let mut sentences = Vec::new();
     if !present.is_empty() {
         sentences.push(format!("Contains {}.", present.join("; ")));
+    }
+    if !allergens.parts_not_known.is_empty() {
+        let mixed = names(&allergens.parts_not_known);
+        sentences.push(format!("Parts not known, so more may be in it: {mixed}. Read its label, and enter its parts."));
     }
     if !allergens.not_stated.is_empty() {
         let open = names(&allergens.not_stated);

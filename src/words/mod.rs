@@ -37,7 +37,9 @@ pub mod watch;
 mod working;
 pub mod yield_log;
 
-pub use allergens::{allergen, allergen_in_european_union, allergen_in_united_states, allergens, used_around};
+pub use allergens::{
+    TREE_NUTS, allergen, allergen_in_european_union, allergen_in_united_states, allergens, used_around, with_nuts,
+};
 pub use batches::{BEST_USE, Batches, TAKE_OFF, batch_stands, counted, station};
 pub use book_files::{book_file_error, import_changes};
 pub use choices::{

@@ -139,6 +139,7 @@ pub(super) fn problem_at(field: Field, problem: Problem) -> String {
             format!("{what} is more than the weight before it: nothing grows by trimming or pressing. Weigh again.")
         }
         Problem::NotWhole => format!("{what} must be a whole number, such as 12."),
+        Problem::LongerThanALabel => format!("{what} is longer than 400 letters. Shorten it."),
         Problem::NotAPh => format!("{what} lies between 0 and 14. Type what your meter shows, such as 3.8."),
         Problem::TooManyDays => format!("{what} can be 730 at most. Check for a digit too many."),
         Problem::Twice => format!("{what}: the same thing stands here twice. Keep one of them."),
@@ -169,6 +170,8 @@ const fn name(field: Field) -> &'static str {
         Field::TierFrom => "The number a lower price begins at",
         Field::TierPrice => "The lower price",
         Field::Allergens => "The allergens",
+        Field::Nuts => "The list of nuts",
+        Field::Parts => "The list of parts",
         Field::Air => "The air beaten in",
         Field::Step => "The step",
         Field::TopUp => "The top-up",

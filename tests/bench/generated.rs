@@ -147,6 +147,8 @@ fn ingredient(id: u64, numbers: &mut Numbers) -> Ingredient {
         on_hand: None,
         weighings: Vec::new(),
         produce: None,
+        nuts: String::new(),
+        parts: None,
     }
 }
 

@@ -45,6 +45,7 @@ fn every_field_is_read_and_written_again() {
     assert_eq!(oats.allergens, Some(vec![Allergen::OtherGluten, Allergen::TreeNuts]));
     assert_eq!(book.ingredient(ingredient_id(2)).unwrap().allergens, Some(Vec::new()));
     assert_eq!((oats.produce, book.ingredient(ingredient_id(2)).unwrap().produce), (Some(Produce::Neither), None));
+    assert_eq!((oats.nuts.as_str(), oats.parts.as_deref()), ("almonds", Some("oats, almonds, water")));
     let pack = &oats.packs[0];
     let tiers: Vec<_> = pack.tiers.iter().map(|tier| (tier.from, tier.price)).collect();
     assert_eq!(tiers, [(exact("2"), money("28.5")), (exact("6.5"), money("27"))]);
@@ -83,6 +84,8 @@ fn every_field_is_read_and_written_again() {
 fn what_an_older_file_leaves_out_is_not_said() {
     let mut older = EVERY.clone();
     for field in [
+        "      \"nuts\": \"almonds\",\n",
+        "      \"parts\": \"oats, almonds, water\",\n",
         "      \"produce\": \"neither\",\n",
         ",\n      \"treated\": true",
         ",\n      \"ph\": \"3.85\"",
@@ -94,12 +97,17 @@ fn what_an_older_file_leaves_out_is_not_said() {
         older = older.replacen(field, "", 1);
     }
     let book = read(&*older).unwrap();
-    assert_eq!(book.ingredient(ingredient_id(1)).unwrap().produce, None);
+    let oats = book.ingredient(ingredient_id(1)).unwrap();
+    assert_eq!((oats.nuts.as_str(), oats.parts.as_deref(), oats.produce), ("", None, None));
     let drink = book.drink(drink_id(1)).unwrap();
     assert_eq!((drink.treated, drink.ph, drink.keep_refrigerated, drink.keeps_days), (false, None, false, None));
     assert_eq!(book.offer(offer_id(1, 2)).unwrap().service, None);
     assert!(schema::takes(&older));
-    assert!(!["produce", "treated", "\"ph\"", "keep", "service"].iter().any(|field| write(&book).contains(field)));
+    assert!(
+        !["\"nuts\"", "\"parts\"", "produce", "treated", "\"ph\"", "keep", "service"]
+            .iter()
+            .any(|field| write(&book).contains(field))
+    );
 }
 
 #[test]

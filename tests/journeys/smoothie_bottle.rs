@@ -28,6 +28,7 @@ async fn a_bottled_smoothie_goes_out_with_its_warning() {
     sold_on(&journey).await;
     a_card(&journey).await;
     none_beside_a_shared_blender(&journey).await;
+    a_mixture(&journey).await;
     to_cut_out(&journey).await;
     assert_eq!(journey.console_errors().await, Vec::<String>::new());
 }
@@ -166,6 +167,32 @@ async fn none_beside_a_shared_blender(journey: &Journey) {
     journey.expect_each(".allergens", &[none]).await;
     journey.screenshot("none").await;
     journey.printed("#/print/cards", "A4").await.has(&[none]);
+}
+
+/// A mixture that nobody opened cannot say none; opened, its nuts are named.
+async fn a_mixture(journey: &Journey) {
+    entering::ingredient(journey, "Granola", "10 lb", "40").await;
+    journey.enter(By::Label("Density in the drink"), "1").await;
+    journey.click(By::Text("None of these")).await;
+    journey.click(By::Text("A mixture, such as granola")).await;
+    journey.expect_value(By::Label("Its parts"), "").await;
+    entering::drink(journey, "Crunchy Field", "Blended", "330").await;
+    entering::line(journey, "Granola", "330").await;
+    let unknown = "Parts not known, so more may be in it: Granola. Read its label, and enter its parts.";
+    journey.wait_for_text(unknown).await;
+    journey.click(By::Text("Buying")).await;
+    journey.click(By::Text("Granola")).await;
+    journey.enter(By::Label("Its parts"), "oats, almonds, honey").await;
+    journey.click(By::Text("Tree nuts")).await;
+    // What counts, by law and year.
+    journey.wait_for_text("Coconut, chestnut and shea no longer count.").await;
+    journey.wait_for_text("Pine nuts do not count there.").await;
+    journey.enter(By::Label("Which nuts"), "almonds").await;
+    journey.screenshot("mixture").await;
+    journey.click(By::Text("Drinks")).await;
+    journey.click(By::Text("Crunchy Field")).await;
+    journey.wait_for_text("Contains Tree nuts: almonds (Granola).").await;
+    journey.wait_for_text_gone(unknown).await;
 }
 
 async fn to_cut_out(journey: &Journey) {

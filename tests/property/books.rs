@@ -129,25 +129,38 @@ pub fn complete_ingredient(id: u64) -> impl Strategy<Value = Ingredient> {
     let weight = number(2000, 2).prop_map(|grams| Mass::from_grams(grams.plus(Exact::ONE).unwrap()));
     let allergens = option::of(subsequence(Allergen::ALL.to_vec(), 0..4));
     let packs = prop_oneof![9 => vec(pack(Unit::ALL, any_money()), 1..3), 1 => Just(Vec::new())];
-    let stock = (packs, on_hand(Unit::ALL), option::of(select(Produce::ALL)));
+    let stock = (packs, on_hand(Unit::ALL), (option::of(select(Produce::ALL)), "[a-z]{0,3}", option::of("[a-z]{0,3}")));
     (a_yield(), a_yield(), soak, density(), density(), weight, allergens, stock)
-        .prop_map(move |(trim_yield, press, soak, density, juice, weight, allergens, (packs, on_hand, produce))| {
-            Ingredient {
-                id: ingredient_id(id),
-                name: format!("Ingredient {id}"),
+        .prop_map(
+            move |(
                 trim_yield,
-                press_yield: Some(press),
-                soak_yield: Some(soak),
-                density: Some(density),
-                juice_density: Some(juice),
-                piece_weight: Some(weight),
+                press,
+                soak,
+                density,
+                juice,
+                weight,
                 allergens,
-                packs,
-                on_hand,
-                weighings: Vec::new(),
-                produce,
-            }
-        })
+                (packs, on_hand, (produce, nuts, parts)),
+            )| {
+                Ingredient {
+                    id: ingredient_id(id),
+                    name: format!("Ingredient {id}"),
+                    trim_yield,
+                    press_yield: Some(press),
+                    soak_yield: Some(soak),
+                    density: Some(density),
+                    juice_density: Some(juice),
+                    piece_weight: Some(weight),
+                    allergens,
+                    packs,
+                    on_hand,
+                    weighings: Vec::new(),
+                    produce,
+                    nuts,
+                    parts,
+                }
+            },
+        )
         .boxed()
 }
 

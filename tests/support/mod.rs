@@ -122,6 +122,8 @@ pub fn ingredient(id: u64, packs: impl IntoIterator<Item = Pack>) -> Ingredient 
         on_hand: None,
         weighings: Vec::new(),
         produce: None,
+        nuts: String::new(),
+        parts: None,
     }
 }
 

@@ -1,6 +1,8 @@
 //! What a label says.
 
-use brimwright::book::{Allergen, Book, Edit, Ingredient, IngredientId, Produce, Record, Service};
+use brimwright::book::{
+    Allergen, Book, Edit, Field, Ingredient, IngredientId, Key, Problem, Produce, Record, Refusal, Service,
+};
 use brimwright::fill::ScaleError;
 use brimwright::label::{Allergens, Caution, LabelError, NetContents, NetSource, UsedAround};
 use brimwright::ledger::Trouble;
@@ -240,7 +242,7 @@ fn beside_none_stands_what_is_used_around() {
     assert_eq!(words::used_around(&around(&[], false)), "");
     assert_eq!(words::used_around(&around(&[], true)), "Other ingredients here are not checked yet.");
     let said = |present: Vec<(Allergen, Vec<IngredientId>)>, used_around| {
-        words::allergens(&Allergens { present, not_stated: Vec::new(), used_around }, &book)
+        words::allergens(&Allergens { present, used_around, ..Allergens::default() }, &book)
     };
     assert_eq!(
         said(vec![], around(&used, true)),
@@ -250,6 +252,38 @@ fn beside_none_stands_what_is_used_around() {
     );
     // Beside what it holds, the caution to check what shares the blender stands alone.
     assert_eq!(said(vec![(Allergen::Sesame, vec![BUTTER])], around(&used, false)), "Contains Sesame (Nut butter).");
+}
+
+#[test]
+fn nuts_are_named_and_mixtures_that_nobody_opened_say_so() {
+    let book = with_butter();
+    let nuts = Allergens {
+        present: vec![(Allergen::Milk, vec![GINGER]), (Allergen::TreeNuts, vec![BUTTER])],
+        nuts: vec!["almonds".into(), "cashews".into()],
+        ..Allergens::default()
+    };
+    assert_eq!(words::allergens(&nuts, &book), "Contains Milk (Ginger); Tree nuts: almonds, cashews (Nut butter).");
+    let mixed = Allergens { parts_not_known: vec![BUTTER], ..Allergens::default() };
+    assert_eq!(
+        words::allergens(&mixed, &book),
+        "Parts not known, so more may be in it: Nut butter. Read its label, and enter its parts."
+    );
+    let at = |field, problem| words::refusal(&Refusal::Field { key: Key::Ingredient(BUTTER), field, problem }, &book);
+    assert_eq!(at(Field::Nuts, Problem::TooLong), "The list of nuts is longer than 80 letters. Shorten it.");
+    assert_eq!(
+        at(Field::Parts, Problem::LongerThanALabel),
+        "The list of parts is longer than 400 letters. Shorten it."
+    );
+}
+
+/// FDA, January 2025: 12 nuts, second-hand, the twelve from memory. European Union: Regulation (EU)
+/// No 1169/2011, Annex II, point 8, and notice 2017/C 428, text.
+#[test]
+fn what_counts_as_a_nut_is_said_by_law_and_year() {
+    assert_eq!(
+        words::TREE_NUTS,
+        "United States (FDA, January 2025), 12 nuts: almond, black walnut, Brazil nut, California walnut, cashew, hazelnut, heartnut, macadamia, pecan, pine nut, pistachio, walnut. Coconut, chestnut and shea no longer count. European Union (2017/C 428), 8 nuts and no others: almond, hazelnut, walnut, cashew, pecan, Brazil nut, pistachio, macadamia. Pine nuts do not count there."
+    );
 }
 
 #[test]

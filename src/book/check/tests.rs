@@ -238,6 +238,13 @@ fn lines_of_a_recipe() {
     assert_eq!(packed("1"), None);
     assert_eq!(drink_with(|record| record.air = share("-0.01")), is(Field::Air, Problem::Negative));
     assert_eq!(drink_with(|record| record.air = share("1.5")), None);
+    let letters = |nuts: usize, parts: usize| {
+        let (nuts, parts) = ("é".repeat(nuts), Some("é".repeat(parts)));
+        wrong(Record::Ingredient(Ingredient { nuts, parts, ..an_ingredient(1, []) }))
+    };
+    assert_eq!(letters(80, 400), None);
+    assert_eq!(letters(81, 0), is(Field::Nuts, Problem::TooLong));
+    assert_eq!(letters(0, 401), is(Field::Parts, Problem::LongerThanALabel));
     let ph = |ph| drink_with(|record| record.ph = Some(exact(ph)));
     for (outside, holds) in [("-0.01", false), ("0", true), ("14", true), ("14.01", false)] {
         assert_eq!(ph(outside), if holds { None } else { is(Field::Ph, Problem::NotAPh) }, "{outside}");

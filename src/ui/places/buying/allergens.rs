@@ -3,8 +3,9 @@
 use leptos::prelude::*;
 
 use super::change::ingredient_changed;
-use crate::book::{Allergen, IngredientId};
-use crate::ui::live::{flag, press, text};
+use crate::book::{Allergen, Ingredient, IngredientId};
+use crate::ui::fields::{self, Entry};
+use crate::ui::live::{flag, press, text, when};
 use crate::ui::parts::Section;
 use crate::ui::state::AppState;
 use crate::words;
@@ -49,6 +50,45 @@ pub fn Allergens(
             format!("It holds: {}.", names.join(", "))
         }
     });
+    let of = move |show: fn(&Ingredient) -> String| {
+        text(move || state.book.with(|book| book.ingredient(id).map(show).unwrap_or_default()))
+    };
+    let nuts = when(
+        move || stated().is_some_and(|it| it.contains(&Allergen::TreeNuts)),
+        move || {
+            view! {
+                <Entry
+                    label="Which nuts"
+                    letters=true
+                    example="almonds, cashews"
+                    value=of(|it| it.nuts.clone())
+                    commit=fields::text("Nuts", move |book, nuts| ingredient_changed(book, id, |it| it.nuts = nuts))
+                />
+                <p class="hollow">{words::TREE_NUTS}</p>
+            }
+            .into_any()
+        },
+    );
+    let is_mixture = move || state.book.with(|book| book.ingredient(id).is_some_and(|it| it.parts.is_some()));
+    let mix = move |mixed: bool| {
+        let change = |it: &mut Ingredient| it.parts = mixed.then(String::new);
+        let edit = state.book.with_untracked(|book| ingredient_changed(book, id, change));
+        // No parts, or none that are known: never refused.
+        let _ = edit.map(|edit| state.apply("A mixture", edit));
+    };
+    let parts = when(is_mixture, move || {
+        view! {
+            <Entry
+                label="Its parts"
+                letters=true
+                example="not known"
+                note="As on its label; mark in the chips above what they hold. While blank, no drink with it says none."
+                value=of(|it| it.parts.clone().unwrap_or_default())
+                commit=fields::text("Parts", move |book, parts| ingredient_changed(book, id, |it| it.parts = Some(parts)))
+            />
+        }
+        .into_any()
+    });
     view! {
         <Section
             heading="Allergens"
@@ -60,10 +100,15 @@ pub fn Allergens(
             <div class="chips" role="group" aria-label="What it holds">
                 {Allergen::ALL.iter().copied().map(each).collect_view()}
             </div>
+            {nuts}
             <div class="chips" role="group" aria-label="Or">
                 {chip("None of these", flag(move || stated().is_some_and(|it| it.is_empty())), Box::new(move || set(Some(Vec::new()))))}
                 {chip("Not yet looked", flag(move || stated().is_none()), Box::new(move || set(None)))}
             </div>
+            <div class="chips" role="group" aria-label="One food or several">
+                {chip("A mixture, such as granola", flag(is_mixture), Box::new(move || mix(!untrack(is_mixture))))}
+            </div>
+            {parts}
         </Section>
     }
 }

@@ -5,7 +5,7 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use crate::app::route::{Route, Sheet};
-use crate::book::{Allergen, Edit, Key, Offer, OfferId, Record, Service};
+use crate::book::{Allergen, Edit, IngredientId, Key, Offer, OfferId, Record, Service};
 use crate::label::{Caution, Facts, facts};
 use crate::ui::fields::Choice;
 use crate::ui::live::{live, text};
@@ -63,8 +63,14 @@ fn shown(state: AppState, facts: &Facts, kept: &str) -> AnyView {
     let net = state.style.with(|style| words::net_contents(&facts.net, state.units(), style));
     let source = words::net_source(facts.net.source);
     let list = |name: fn(Allergen) -> Option<&'static str>| {
-        let names: Vec<&str> = facts.allergens.present.iter().filter_map(|(found, _)| name(*found)).collect();
-        match (names.is_empty(), facts.allergens.not_stated.is_empty()) {
+        let names = facts
+            .allergens
+            .present
+            .iter()
+            .filter_map(|(found, _)| name(*found).map(|name| words::with_nuts(name, *found, &facts.allergens)));
+        let names: Vec<String> = names.collect();
+        let all_known = facts.allergens.not_stated.is_empty() && facts.allergens.parts_not_known.is_empty();
+        match (names.is_empty(), all_known) {
             (false, _) => names.join(", "),
             (true, true) => match words::used_around(&facts.allergens.used_around) {
                 around if around.is_empty() => "none".to_string(),
@@ -73,8 +79,10 @@ fn shown(state: AppState, facts: &Facts, kept: &str) -> AnyView {
             (true, false) => "none stated so far".to_string(),
         }
     };
-    let open: Vec<String> =
-        state.book.with(|book| facts.allergens.not_stated.iter().map(|id| book.name(Key::Ingredient(*id))).collect());
+    let named = |ids: &[IngredientId]| -> Vec<String> {
+        state.book.with(|book| ids.iter().map(|id| book.name(Key::Ingredient(*id))).collect())
+    };
+    let (open, mixed) = (named(&facts.allergens.not_stated), named(&facts.allergens.parts_not_known));
     let mut rows = vec![
         fact("Net contents", format!("{net} ({source})")),
         fact("Allergens, United States (nine)", list(words::allergen_in_united_states)),
@@ -82,6 +90,9 @@ fn shown(state: AppState, facts: &Facts, kept: &str) -> AnyView {
     ];
     if !open.is_empty() {
         rows.push(fact("Not stated yet, so it may hold any", open.join(", ")));
+    }
+    if !mixed.is_empty() {
+        rows.push(fact("Parts not known, so more may be in it", mixed.join(", ")));
     }
     rows.push(fact("Keeping", if kept.is_empty() { words::KEEPING_NOT_ENTERED } else { kept }.to_string()));
     if let Some(price) = &facts.unit_price {
