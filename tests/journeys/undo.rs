@@ -121,7 +121,7 @@ async fn another_tabs_price_stays_and_a_sentence_says_so(engine: Engine) {
 async fn todays_changes_stand_under_the_search_each_with_its_undo() {
     let journey = start(Engine::Chromium, "undo_today").await;
     journey.wait_for_text("Today's changes none yet").await;
-    journey.click(By::Text("Today's changes")).await;
+    journey.click(By::Text("Today's changes none yet")).await;
     journey.enter(APPLES, "44.25").await;
     journey.enter(CARROTS, "35").await;
     // 44.25 / 38 and 35 / 34.
@@ -141,7 +141,7 @@ async fn todays_changes_stand_under_the_search_each_with_its_undo() {
     journey.open().await;
     journey.click(By::Text("Buying")).await;
     journey.wait_for_text("Today's changes 2").await;
-    journey.click(By::Text("Today's changes")).await;
+    journey.click(By::Text("Today's changes 2")).await;
     journey.wait_for_text("more a week, all changes together.").await;
     journey.click(By::Label("Undo Price of Apples")).await;
     journey.expect_value(APPLES, "38.00").await;
