@@ -4,9 +4,10 @@
 //! taken up as soon as it is kept on this device, so that a page which is still open after an
 //! update has all of its own version.
 
+use std::pin::Pin;
+
 use leptos::prelude::*;
 use leptos::task::spawn_local;
-use leptos::wasm_split::{SplitLoaderError, wasm_split};
 use wasm_bindgen::JsCast;
 use wasm_bindgen::closure::Closure;
 
@@ -50,7 +51,8 @@ pub struct Parts {
     pub steps: fn(ReadSignal<Route>) -> AnyView,
 }
 
-static PARTS: Parts = Parts {
+/// The ways into the second file. Whoever refers to this is in it.
+pub static PARTS: Parts = Parts {
     begin: keeping::begin,
     keep: keeping::keep,
     undo: AppState::undo,
@@ -65,15 +67,15 @@ static PARTS: Parts = Parts {
     steps: steps::sheet,
 };
 
-#[wasm_split(later, wasm_split_path = leptos::wasm_split, fallible)]
-fn parts() -> Result<&'static Parts, SplitLoaderError> {
-    Ok(&PARTS)
-}
+/// Fetches the second file, and gives the ways into it; none where it could not be had. The
+/// program says how: a test of the library alone has no second file.
+pub type Load = fn() -> Pin<Box<dyn Future<Output = Option<&'static Parts>>>>;
 
 /// Whether the second file is here.
 #[derive(Clone, Copy)]
 pub struct Later {
     library: Library,
+    load: Load,
     parts: RwSignal<Option<&'static Parts>>,
     /// The open book, while what keeps it is not here, and the screen that it belongs to.
     unkept: StoredValue<Option<(Owner, AppState)>>,
@@ -82,9 +84,10 @@ pub struct Later {
 
 impl Later {
     /// Waits until it is kept on this device, or somebody asks for it.
-    pub fn start() -> Later {
+    pub fn start(load: Load) -> Later {
         let later = Later {
             library: Library::here(),
+            load,
             parts: RwSignal::new(None),
             unkept: StoredValue::new(None),
             failed: RwSignal::new(false),
@@ -145,7 +148,7 @@ impl Later {
     /// The ways into the second file; fetches it unless it is here or on its way. None where it
     /// could not be had.
     pub async fn arrived(self) -> Option<&'static Parts> {
-        let came = parts().await.ok();
+        let came = (self.load)().await;
         if let Some(parts) = came
             && self.parts.with_untracked(Option::is_none)
         {

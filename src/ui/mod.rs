@@ -37,17 +37,19 @@ use leptos::prelude::*;
 
 use library::{Library, Phase};
 
-/// Mounts the app on the page's body.
-pub fn mount() {
-    mount_to_body(App);
+pub use later::{Load, PARTS, Parts};
+
+/// Mounts the app on the page's body; `load` fetches what is not in the first load.
+pub fn mount(load: Load) {
+    mount_to_body(move || view! { <App load /> });
 }
 
 #[component]
-fn App() -> impl IntoView {
+fn App(load: Load) -> impl IntoView {
     let library = Library::start();
     provide_context(library);
     provide_context(update::Update::start());
-    provide_context(later::Later::start());
+    provide_context(later::Later::start(load));
     provide_context(lock::Lock::start());
     view! {
         {live::live(move || match library.phase.get() {

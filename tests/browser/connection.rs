@@ -90,8 +90,9 @@ async fn the_browser_is_asked_to_keep_real_books_once_and_not_waited_for() {
     let tab = Tab::open(&shelf).await;
     for name in ["Pear", "Quince"] {
         tab.put(ingredient(1, name));
+        tab.settled().await;
     }
-    assert_eq!(tab.settled().await, Saving::Saved { revision: 3 });
+    assert_eq!(tab.keeper.saving(), Saving::Saved { revision: 3 });
     assert_eq!(asking.count(), 1);
 
     let other = crate::book::shelf(&fresh("persist-not").await).await;
