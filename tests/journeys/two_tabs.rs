@@ -6,16 +6,20 @@ in_each_engine!(two_tabs_agree);
 
 const APPLES: By<'_> = By::Label("Price of Apples");
 
-async fn two_tabs_agree(engine: Engine) {
-    let journey = Journey::start_in(engine, "two_tabs").await;
+/// Opens the demo book in two tabs, each at the prices.
+async fn both_at_the_prices(journey: &Journey) {
     journey.open().await;
     journey.click(By::Text("Look around in Marrowgate Juice Hall")).await;
     journey.click(By::Text("Buying")).await;
     journey.expect_value(APPLES, "38.00").await;
-
     journey.open_another_tab().await;
     journey.click(By::Text("Buying")).await;
     journey.expect_value(APPLES, "38.00").await;
+}
+
+async fn two_tabs_agree(engine: Engine) {
+    let journey = Journey::start_in(engine, "two_tabs").await;
+    both_at_the_prices(&journey).await;
     // A mark that a reload would wipe away.
     journey.wait_until("the mark", "return window.never_loaded_again = true").await;
 
@@ -43,13 +47,7 @@ async fn two_tabs_agree(engine: Engine) {
 #[tokio::test]
 async fn two_prices_of_one_pack_are_asked_about_and_nothing_else_is() {
     let journey = Journey::start("two_prices").await;
-    journey.open().await;
-    journey.click(By::Text("Look around in Marrowgate Juice Hall")).await;
-    journey.click(By::Text("Buying")).await;
-    journey.expect_value(APPLES, "38.00").await;
-    journey.open_another_tab().await;
-    journey.click(By::Text("Buying")).await;
-    journey.expect_value(APPLES, "38.00").await;
+    both_at_the_prices(&journey).await;
 
     // The first tab cannot save for a while, and both change the same price.
     journey.use_tab(0).await;
