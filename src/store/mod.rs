@@ -31,6 +31,8 @@ mod in_memory;
 #[cfg(target_arch = "wasm32")]
 mod indexed_db;
 #[cfg(target_arch = "wasm32")]
+mod locks;
+#[cfg(target_arch = "wasm32")]
 mod notes;
 #[cfg(target_arch = "wasm32")]
 mod request;

@@ -4,13 +4,11 @@
 use std::cell::RefCell;
 
 use gloo_storage::{LocalStorage, Storage};
-use js_sys::{Array, Function, Promise, Reflect};
-use wasm_bindgen::prelude::Closure;
-use wasm_bindgen::{JsCast, JsValue};
-use wasm_bindgen_futures::JsFuture;
+use js_sys::Function;
+use wasm_bindgen::JsValue;
 
-use super::Left;
 use super::first_paint::there;
+use super::{Left, locks};
 use crate::book::BookId;
 
 /// The notes of this tab.
@@ -50,11 +48,9 @@ impl Notes {
         if self.lock.borrow().as_ref().is_some_and(|(locked, _)| locked == name) {
             return;
         }
-        let held = Promise::new(&mut |unlock, _| {
+        if let Some(unlock) = locks::hold(name) {
             self.lock.replace(Some((name.to_string(), unlock)));
-        });
-        let hold = Closure::once_into_js(move || held);
-        ask_locks("request", &Array::of2(&name.into(), &hold));
+        }
     }
 }
 
@@ -81,32 +77,11 @@ pub(super) async fn left(book: BookId) -> Vec<Left> {
     if names.is_empty() {
         return left;
     }
-    let locked = locked().await;
+    let locked = locks::held().await;
     for name in names.into_iter().filter(|name| !locked.contains(name)) {
         if let Ok(texts) = LocalStorage::get(&name) {
             left.push(Left { name, texts });
         }
     }
     left
-}
-
-/// The names of all locks.
-async fn locked() -> Vec<String> {
-    let mut names = Vec::new();
-    if let Some(asked) = ask_locks("query", &Array::new())
-        && let Ok(answer) = JsFuture::from(asked).await
-        && let Ok(held) = Reflect::get(&answer, &"held".into())
-    {
-        let name = |lock: JsValue| Reflect::get(&lock, &"name".into()).ok()?.as_string();
-        names.extend(Array::from(&held).iter().filter_map(name));
-    }
-    names
-}
-
-/// Asks the browser's locks (Web Locks, W3C) something; nothing where it has none.
-fn ask_locks(what: &str, with: &Array) -> Option<Promise> {
-    let navigator = web_sys::window()?.navigator();
-    let locks = Reflect::get(&navigator, &"locks".into()).ok()?;
-    let ask: Function = Reflect::get(&locks, &what.into()).ok()?.dyn_into().ok()?;
-    ask.apply(&locks, with).ok()?.dyn_into().ok()
 }

@@ -1,11 +1,44 @@
-//! What a tab keeps of an open book while its page is loaded anew.
+//! What a tab keeps while its page is loaded anew: its number, and what is typed in an open book.
 //!
 //! Where the browser gives no storage of its own to a tab, everything reads as absent and writing
 //! does nothing.
 
+use std::cell::Cell;
+
 use gloo_storage::{SessionStorage, Storage};
 
+use super::locks;
 use crate::book::BookId;
+
+/// The name that a tab's number is kept by.
+const NUMBER: &str = "brimwright.tab";
+
+/// The number of this tab, and those of the other tabs that are there. It stays while the page is
+/// loaded anew; a tab that was copied from another takes `fresh`. Where the browser has no locks,
+/// no tab sees another.
+pub async fn among_tabs(fresh: u64) -> (u64, Vec<u64>) {
+    let held = locks::held().await;
+    let held: Vec<u64> = held.iter().filter_map(|name| name.strip_prefix(NUMBER)?.parse().ok()).collect();
+    NOW.with(|now| {
+        let number = now.get().unwrap_or_else(|| {
+            let kept = if there() { SessionStorage::get(NUMBER).ok() } else { None };
+            let number = kept.filter(|kept| !held.contains(kept)).unwrap_or(fresh);
+            if there() {
+                SessionStorage::set(NUMBER, number).ok();
+            }
+            // It is held until the tab goes.
+            let _ = locks::hold(&format!("{NUMBER}{number}"));
+            now.set(Some(number));
+            number
+        });
+        (number, held.into_iter().filter(|other| *other != number).collect())
+    })
+}
+
+thread_local! {
+    /// The number of this tab, once it is told.
+    static NOW: Cell<Option<u64>> = const { Cell::new(None) };
+}
 
 /// Reads what was typed and is not in the book, as texts.
 pub fn unfinished(book: BookId) -> Vec<String> {

@@ -3,6 +3,7 @@
 use std::rc::Rc;
 
 use leptos::prelude::*;
+use leptos::task::spawn_local;
 
 use super::fields;
 use super::library::Library;
@@ -42,6 +43,11 @@ pub fn keep(library: Library, state: AppState) {
         keeping.save(change.beside(slips, durability));
     };
     state.keep_by(history, Box::new(keep));
+    spawn_local(async move {
+        let (tab, others) = this_tab::among_tabs(random()).await;
+        // Another book may be open by now.
+        let _ = state.history.try_update(|history| history.among(tab, others));
+    });
     keep_unfinished(id, state);
     core.seat(Rc::new(state));
 }

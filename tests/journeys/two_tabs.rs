@@ -83,7 +83,7 @@ async fn two_prices_of_one_pack_are_asked_about_and_nothing_else_is() {
     journey.open().await;
     journey.go("#/buying").await;
     journey.expect_value(APPLES, "43.00").await;
-    assert_eq!(journey.title_of_undo().await, "Undo: Take theirs: Price of Apples");
+    journey.wait_until_undo_is("Undo: Take theirs: Price of Apples").await;
     journey.click(By::Text("Undo")).await;
     journey.expect_value(APPLES, "46.00").await;
 }
@@ -96,3 +96,34 @@ IDBObjectStore.prototype.put = function (...what) {
     return put.apply(this, what);
 };
 return true";
+
+in_each_engine!(a_tab_that_loads_again_undoes_its_own_steps_only);
+
+async fn a_tab_that_loads_again_undoes_its_own_steps_only(engine: Engine) {
+    let journey = Journey::start_in(engine, "own_steps").await;
+    both_at_the_prices(&journey).await;
+    journey.enter(APPLES, "44.25").await;
+    journey.wait_until_saved().await;
+    journey.use_tab(0).await;
+    journey.expect_value(APPLES, "44.25").await;
+    journey.enter(By::Label("Price of Carrots"), "35").await;
+    journey.wait_until_saved().await;
+
+    // The other tab's step came last, and stays.
+    journey.use_tab(1).await;
+    journey.load_again().await;
+    journey.expect_value(By::Label("Price of Carrots"), "35.00").await;
+    journey.wait_until_undo_is("Undo: Price of Apples").await;
+    journey.click(By::Text("Undo")).await;
+    journey.expect_value(APPLES, "38.00").await;
+    journey.wait_until_undo_is("Undo: ").await;
+    journey.expect_value(By::Label("Price of Carrots"), "35.00").await;
+    journey.wait_until_saved().await;
+
+    // The other tab is gone: its step is anybody's.
+    journey.use_tab(0).await;
+    journey.close_tab().await;
+    journey.use_tab(0).await;
+    journey.load_again().await;
+    journey.wait_until_undo_is("Undo: Price of Carrots").await;
+}

@@ -36,7 +36,7 @@ async fn undo_reaches_across_reload_and_closing_the_book(engine: Engine) {
     journey.open().await;
     journey.click(By::Text("Buying")).await;
     journey.expect_value(CARROTS, "35.00").await;
-    assert_eq!(journey.title_of_undo().await, "Undo: Price of Carrots");
+    journey.wait_until_undo_is("Undo: Price of Carrots").await;
     journey.click(By::Text("Undo")).await;
     journey.expect_value(CARROTS, "34.00").await;
     journey.expect_value(APPLES, "44.25").await;
@@ -51,7 +51,7 @@ async fn undo_reaches_across_reload_and_closing_the_book(engine: Engine) {
     journey.click(By::Text("Marrowgate Juice Hall")).await;
     journey.click(By::Text("Buying")).await;
     journey.expect_value(APPLES, "44.25").await;
-    assert_eq!(journey.title_of_undo().await, "Undo: Price of Apples");
+    journey.wait_until_undo_is("Undo: Price of Apples").await;
     journey.click(By::Text("Undo")).await;
     journey.expect_value(APPLES, "38.00").await;
     // What was taken back before all that comes again, too.

@@ -36,7 +36,7 @@ enum Doing {
     Redo,
     /// Takes back by itself the step that many before the last.
     Alone(usize),
-    /// Closes the book and opens it again.
+    /// Closes the book and opens it again, while the other tab is there.
     Reopen,
 }
 
@@ -56,7 +56,7 @@ fn doing() -> impl Strategy<Value = Doing> {
 struct Tab {
     book: Book,
     history: History,
-    /// The numbers that it may take back: its own, and those from before it opened the book.
+    /// The numbers that it may take back: its own, and those of the start.
     knows: BTreeSet<Exact>,
 }
 
@@ -71,9 +71,8 @@ impl Bar {
     fn new() -> Bar {
         let records = (1..=INGREDIENTS).map(|id| Record::Ingredient(ingredient(id, [pack(1, "40 lb", "30")])));
         let start = book(settings(), records.chain([Record::Drink(drink(1, "16 fl oz", [line(1, 1, "3 fl oz")]))]));
-        let tab =
-            |number| Tab { book: start.clone(), history: History::open(BOOK, number, &[]), knows: numbers_of_start() };
-        Bar { tabs: [tab(1), tab(2)], slips: Vec::new(), written: numbers_of_start(), now: 1 }
+        let tab = |number| Tab { book: start.clone(), history: opened(number, &[]), knows: numbers_of_start() };
+        Bar { tabs: [tab(0), tab(1)], slips: Vec::new(), written: numbers_of_start(), now: 1 }
     }
 
     /// Stores what a tab did, and lets the other one hear of it.
@@ -168,22 +167,20 @@ impl Bar {
                 let before = self.tabs[tab].book.clone();
                 let steps = self.tabs[tab].history.steps();
                 let Some(id) = steps.iter().rev().nth(before_last).map(|step| step.id.clone()) else { return };
+                let of_this_tab = id.ends_with(&format!("-{tab}"));
                 self.now += 1;
                 let now = self.now;
                 let deed = Deed { name: "Alone", now, session: None };
                 self.walk(tab, &|book, history| history.take_back_alone(book, &id, &deed));
-                self.nothing_of_the_other_is_gone(tab, &before);
+                if of_this_tab {
+                    self.nothing_of_the_other_is_gone(tab, &before);
+                }
                 // What it put back there, it may take away again: that is an undo of this step.
                 let (before, after) = (numbers(&before), numbers(&self.tabs[tab].book));
                 self.tabs[tab].knows.extend(after.into_iter().filter(|number| !before.contains(number)));
             }
             Doing::Reopen => {
-                let number = self.now + 10;
-                let written = self.written.clone();
-                let history = History::open(BOOK, number, &self.slips);
-                let tab = &mut self.tabs[tab];
-                tab.history = history;
-                tab.knows = written;
+                self.tabs[tab].history = opened(tab, &self.slips);
             }
         }
     }
@@ -212,6 +209,13 @@ impl Bar {
             assert!(stays, "{number} of the other tab is gone");
         }
     }
+}
+
+/// The steps of the book as one of the two tabs opens it, while the other is there.
+fn opened(tab: usize, slips: &[Slip]) -> History {
+    let mut history = History::open(BOOK, tab as u64, slips);
+    history.among(tab as u64, vec![1 - tab as u64]);
+    history
 }
 
 /// The numbers that the tabs write, as they stand in a book.

@@ -13,11 +13,11 @@ pub const LARGEST: usize = 4_000_000;
 impl History {
     /// The history of a book without steps.
     pub fn new(book: BookId) -> History {
-        History { book, tab: 0, steps: Vec::new(), typing: None, unwritten: Vec::new() }
+        History { book, tab: 0, others: None, steps: Vec::new(), typing: None, unwritten: Vec::new() }
     }
 
     /// The history of a book that opens, from the slips kept beside it. `tab` tells this tab's
-    /// steps from those of any other. A slip that does not read is thrown away: it stands in the
+    /// steps from those of any other; Undo goes no further back until [`History::among`]. A slip that does not read is thrown away: it stands in the
     /// way of nothing.
     pub fn open(book: BookId, tab: u64, slips: &[Slip]) -> History {
         let mut history = History { tab, steps: Vec::with_capacity(slips.len()), ..History::new(book) };
@@ -30,6 +30,13 @@ impl History {
         }
         history.prune();
         history
+    }
+
+    /// Tells this tab's number, and those of the other tabs that are there: from now on Undo and Redo
+    /// reach back to the steps of all others that are gone.
+    pub fn among(&mut self, tab: u64, others: Vec<u64>) {
+        self.tab = tab;
+        self.others = Some(others);
     }
 
     /// What is to be written or thrown away: with the edit that was just applied, or alone where a
@@ -66,7 +73,7 @@ impl History {
 
     /// After a new step nothing is done again.
     pub(super) fn forget_undone(&mut self) {
-        while let Some(place) = self.steps.iter().position(|step| step.undone.is_some()) {
+        while let Some(place) = self.steps.iter().position(|step| step.undone.is_some() && self.is_ours(step)) {
             self.remove(place);
         }
     }

@@ -76,6 +76,8 @@ pub enum Walk {
 pub struct History {
     book: BookId,
     tab: u64,
+    /// The other tabs that are there; none while nobody has looked. Their steps are theirs.
+    others: Option<Vec<u64>>,
     /// In the order in which they were done.
     steps: Vec<Step>,
     typing: Option<Typing>,
@@ -162,8 +164,8 @@ impl History {
     pub fn take_back(&mut self, book: &mut Book, session: Session) -> Walk {
         self.typing = None;
         let mut walk = Walk::Nothing;
-        let ours = |step: &Step| step.session == Some(session) && step.undone.is_none() && !step.set_aside;
-        while let Some(place) = self.steps.iter().rposition(ours) {
+        let of_the_session = |step: &Step| step.session == Some(session) && step.undone.is_none() && !step.set_aside;
+        while let Some(place) = self.steps.iter().rposition(of_the_session) {
             let Some(step) = self.steps.get(place) else { break };
             let (name, patch) = (step.name.clone(), step.patch.inverse());
             match put(book, &patch) {
@@ -241,6 +243,12 @@ impl History {
         }
     }
 
+    /// Whether Undo and Redo of this tab walk over a step: it is this tab's, or of a tab that is gone.
+    fn is_ours(&self, step: &Step) -> bool {
+        let tab = step.tab();
+        tab == Some(self.tab) || self.others.as_ref().is_some_and(|others| tab.is_none_or(|tab| !others.contains(&tab)))
+    }
+
     /// The name of the step that Undo takes back.
     pub fn undo_name(&self, reach: Reach) -> Option<&str> {
         self.name_at(self.last_done(reach))
@@ -267,12 +275,12 @@ impl History {
     }
 
     fn last_done(&self, reach: Reach) -> Option<usize> {
-        let done = |step: &Step| step.undone.is_none() && !step.set_aside && reach.takes(step);
+        let done = |step: &Step| step.undone.is_none() && !step.set_aside && reach.takes(step) && self.is_ours(step);
         self.steps.iter().rposition(|step| done(step) && !self.is_taken_back(&step.id))
     }
 
     fn last_undone(&self, reach: Reach) -> Option<usize> {
-        let undone = |step: &Step| step.undone.filter(|_| !step.set_aside && reach.takes(step));
+        let undone = |step: &Step| step.undone.filter(|_| !step.set_aside && reach.takes(step) && self.is_ours(step));
         let undone = self.steps.iter().enumerate().filter_map(|(place, step)| Some((undone(step)?, place)));
         undone.max().map(|(_, place)| place)
     }

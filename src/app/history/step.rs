@@ -60,6 +60,11 @@ impl Step {
         keys.next().filter(|_| keys.next().is_none())
     }
 
+    /// The number of the tab that it was done in.
+    pub(super) fn tab(&self) -> Option<u64> {
+        u64::from_str_radix(self.id.split_once('-')?.1, 16).ok()
+    }
+
     /// Whether it takes more than all kept steps together may: it is there until the page is left.
     pub fn is_too_large(&self) -> bool {
         self.bytes > LARGEST

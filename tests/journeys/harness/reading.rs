@@ -75,6 +75,12 @@ impl Journey {
         title.as_str().unwrap_or_default().to_owned()
     }
 
+    /// Waits until Undo says what it takes back: when a book opens, it asks which other tabs are there first.
+    pub async fn wait_until_undo_is(&self, title: &str) {
+        let script = "return document.querySelector('.head-steps button')?.title";
+        self.expect_read("what Undo takes back", script, Value::Null, title.into()).await;
+    }
+
     /// Waits until the app says that everything is saved.
     pub async fn wait_until_saved(&self) {
         self.wait_until("everything to be saved", "return document.querySelector('.saving').innerText === 'Saved'")

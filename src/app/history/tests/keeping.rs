@@ -223,6 +223,46 @@ fn a_step_that_does_not_read_stands_in_the_way_of_nothing() {
 }
 
 #[test]
+fn a_tab_that_loads_again_walks_over_no_step_of_a_tab_that_is_there() {
+    let storage = storage();
+    let (mine, theirs) = (Tab::open(&storage, 1), Tab::open_beside(&storage, 2, &[1]));
+    mine.price("31");
+    storage.run();
+    theirs.hear(&storage);
+    theirs.apply("Price of Mint", &price_of(MINT, "9"));
+    storage.run();
+    drop(mine);
+
+    let mine = Tab::open_beside(&storage, 1, &[2]);
+    assert_eq!(mine.list().len(), 2, "the list has all steps");
+    assert_eq!(done(&mine.undo()), "Price of Carrots", "its own, though the other tab's came later");
+    assert_eq!(mine.undo(), Walk::Nothing);
+    assert_eq!(done(&mine.redo()), "Price of Carrots");
+    // One of theirs goes back where the person asks for it by name.
+    assert_eq!(done(&mine.take_back_alone("Price of Mint")), "Price of Mint");
+    storage.run();
+    drop((mine, theirs));
+
+    // Both are gone: whoever comes goes on with all steps.
+    let later = Tab::open(&storage, 3);
+    assert_eq!((done(&later.undo()), done(&later.undo())), ("Undo Price of Mint", "Price of Mint"));
+}
+
+#[test]
+fn until_it_knows_which_tabs_are_there_undo_keeps_to_this_page() {
+    let storage = storage();
+    let tab = Tab::open(&storage, 1);
+    tab.price("31");
+    storage.run();
+    let mut history = History::open(ID, 2, &slips(&storage));
+    assert_eq!(history.undo_name(Reach::Everything), None);
+    history.among(2, vec![1]);
+    assert_eq!(history.undo_name(Reach::Everything), None);
+    history.among(2, Vec::new());
+    assert_eq!(history.undo_name(Reach::Everything), Some("Price of Carrots"));
+}
+
+#[test]
 fn every_truncated_step_is_dropped_quietly() {
     let storage = storage();
     let tab = Tab::open(&storage, 1);

@@ -68,11 +68,18 @@ struct Tab {
 }
 
 impl Tab {
-    /// Opens the book; `number` tells the tab from others.
+    /// Opens the book where no other tab is; `number` tells the tab from others.
     fn open(storage: &InMemory, number: u64) -> Tab {
+        Tab::open_beside(storage, number, &[])
+    }
+
+    /// Opens the book while others are there.
+    fn open_beside(storage: &InMemory, number: u64, others: &[u64]) -> Tab {
         let (book, mut opened) = run(storage, |shelf| async move { shelf.open(ID).await }).unwrap();
         let book = opened.take_up(book);
-        let history = Rc::new(RefCell::new(History::open(ID, number, opened.steps())));
+        let mut history = History::open(ID, number, opened.steps());
+        history.among(number, others.to_vec());
+        let history = Rc::new(RefCell::new(history));
         let book = Rc::new(RefCell::new(book));
         let (reading, taking, following) = (Rc::clone(&book), Rc::clone(&book), Rc::clone(&history));
         let hooks = Hooks {
