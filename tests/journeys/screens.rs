@@ -30,6 +30,27 @@ async fn every_screen_fits_a_desk() {
     every_screen_fits("screens_1440", 1440, 900).await;
 }
 
+/// WCAG 2.2, 1.4.4: text at twice its size.
+#[tokio::test]
+async fn every_screen_fits_a_phone_with_text_twice_as_large() {
+    let journey = Journey::start("screens_twice").await;
+    journey.open().await;
+    journey.click(By::Text("Look around in Marrowgate Juice Hall")).await;
+    journey.wait_for_text("Orchard Green").await;
+    journey.wait_until("text twice as large", "document.documentElement.style.fontSize = '200%'; return true").await;
+    let mut faults = Vec::new();
+    let addresses = addresses();
+    let addresses: Vec<&str> = addresses.iter().map(String::as_str).filter(|it| !it.starts_with("#/print")).collect();
+    for some in addresses.chunks(AT_ONCE) {
+        faults.extend(journey.faults_of_layout(some).await);
+    }
+    // A word of the bar below stays on its line.
+    let broken = "return [...document.querySelectorAll('.bar a span')].every((it) => it.getClientRects().length === 1
+        && it.getBoundingClientRect().height < 2 * parseFloat(getComputedStyle(it).fontSize))";
+    journey.wait_until("the words of the bar whole", broken).await;
+    assert!(faults.is_empty(), "{} faults:\n{}", faults.len(), faults.join("\n"));
+}
+
 async fn every_screen_fits(name: &'static str, width: u32, height: u32) {
     let journey = Journey::start(name).await;
     journey.open().await;
