@@ -6,6 +6,7 @@ use fantoccini::key::Key;
 use crate::harness::{By, Journey};
 
 const QUICK: By<'_> = By::Label("Price of Apples");
+const UNREAD: &str = "“3x” does not read.";
 const ASKED: &str = ".entry-asked > span:nth-of-type(2)";
 
 #[tokio::test]
@@ -38,6 +39,17 @@ async fn a_jump_is_asked_about_until_it_is_answered() {
     assert_eq!(journey.faults_of_layout(&[""]).await, Vec::<String>::new());
     journey.screenshot("asked_320").await;
     journey.resize(360, 740).await;
+
+    // What cannot be read is mended first: its sentence stands alone, also after a load.
+    journey.click(QUICK).await;
+    journey.type_on("3x").await;
+    journey.type_on_key(Key::Tab).await;
+    journey.expect_each(".entry-wrong .entry-error", &[UNREAD]).await;
+    journey.expect_count(ASKED, 0).await;
+    journey.open().await;
+    journey.go("#/buying").await;
+    journey.expect_each(".entry-wrong .entry-error", &[UNREAD]).await;
+    journey.expect_count(ASKED, 0).await;
 
     // Typing on does not make the wrong price what it was before.
     journey.click(QUICK).await;

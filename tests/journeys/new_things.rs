@@ -46,6 +46,8 @@ async fn an_ingredient(journey: &Journey) {
     // The field is not made anew under the typing when the first letter puts it into the book.
     journey.type_into(NAME, "Kale").await;
     journey.wait_for_text_gone("is not in the book yet. It still needs a name.").await;
+    // By its whole name, not by the first letter.
+    journey.wait_for_text("The new pack for Kale is not in the book yet.").await;
     assert_eq!(journey.title_of_undo().await, "Undo: Add an ingredient");
 }
 

@@ -225,8 +225,14 @@ impl Addition {
         let (step, make, put_in) = (step.into(), Arc::new(make), StoredValue::new(None));
         let new = Addition { state, draft, step, make, there, put_in };
         if !there.get_untracked() {
-            let read = new.read();
-            draft.change(state, |begun| begun.needs = read.needs);
+            let still = new.clone();
+            // What it is of may be getting its name, letter by letter.
+            let of = Memo::new(move |_| draft.of.map(|key| state.book.with(|book| book.name(key))));
+            Effect::new(move |_| {
+                of.with(|_| ());
+                let needs = still.read().needs;
+                draft.change(state, |begun| begun.needs = needs);
+            });
         }
         new
     }

@@ -93,6 +93,9 @@ pub fn Entry(
     });
 
     let asked = asks.map(|asks| Asked::of(state, asks, value));
+    if error.with_untracked(Option::is_some) {
+        asked.iter().for_each(Asked::begin);
+    }
     let asking = asked.clone();
     let picker = units.map(|units| Picker::of(state, units, value));
     let typing = picker.clone();
@@ -114,10 +117,11 @@ pub fn Entry(
     // signals are gone.
     let asking = asked.clone();
     let leave = Arc::new(move || {
+        // What cannot be read is mended first: nothing is asked beside it.
         if error.try_with_untracked(Option::is_none).unwrap_or(false) {
             draft.set(None);
+            asking.iter().for_each(Asked::end);
         }
-        asking.iter().for_each(Asked::end);
     });
     let entered = leave.clone();
     let doubted = asked.clone();
