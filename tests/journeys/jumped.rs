@@ -6,7 +6,7 @@ use fantoccini::key::Key;
 use crate::harness::{By, Journey};
 
 const QUICK: By<'_> = By::Label("Price of Apples");
-const UNREAD: &str = "“3x” does not read.";
+const UNREAD: &str = "“3x” is not a number. Type digits, such as 38.50.";
 const ASKED: &str = ".entry-asked > span:nth-of-type(2)";
 
 #[tokio::test]

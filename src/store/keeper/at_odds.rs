@@ -23,6 +23,8 @@ pub struct AtOdds {
     made: BTreeSet<Key>,
     /// One change after the other; a single one where it can be kept.
     steps: Vec<Change>,
+    /// The same as the person did it, not put over anything: what a tab leaves when it goes.
+    done: Vec<Change>,
     /// Before which of the steps, from 0, what waited until now and came before them goes.
     earlier: usize,
 }
@@ -48,6 +50,7 @@ impl AtOdds {
             gone: Vec::new(),
             made: BTreeSet::new(),
             steps: Vec::new(),
+            done: Vec::new(),
             earlier: 0,
         };
         item.join_earlier(change);
@@ -67,6 +70,11 @@ impl AtOdds {
 
     pub(in crate::store) fn steps(&self) -> &[Change] {
         &self.steps
+    }
+
+    /// What it is without what other tabs saved: it is at odds with that wherever it is done.
+    pub(super) fn done(&self) -> &[Change] {
+        &self.done
     }
 
     /// Whether a later change is a part of this one: it changes the same values, or what only
@@ -89,17 +97,19 @@ impl AtOdds {
     /// Takes in a change that waited until now: it came before those that are at odds already, and
     /// after those that were taken in so before it.
     pub(super) fn join_earlier(&mut self, change: Change) {
-        self.join(change);
-        if let Some(unordered) = self.steps.get_mut(self.earlier..) {
-            unordered.rotate_right(1);
-        }
+        self.join_at(self.earlier, change);
         self.earlier = self.earlier.saturating_add(1);
     }
 
     /// Takes in a change that came last.
     pub(super) fn join(&mut self, change: Change) {
+        self.join_at(usize::MAX, change);
+    }
+
+    fn join_at(&mut self, place: usize, change: Change) {
         self.made.extend(change.was.iter().filter(|(_, was)| was.is_none()).map(|(key, _)| *key));
-        self.steps.push(change);
+        self.done.insert(place.min(self.done.len()), change.clone());
+        self.steps.insert(place.min(self.steps.len()), change);
     }
 
     /// Puts it over `book`, whatever was changed there since; `book` stays as it is where that
@@ -127,6 +137,7 @@ impl AtOdds {
         }
         *book = after;
         self.steps = vec![change.clone()];
+        self.done = self.done.drain(..).reduce(Change::with).into_iter().collect();
         Some(change)
     }
 

@@ -73,9 +73,9 @@ impl Queue {
         self.carry_over(stored, screen, Then::Nothing)
     }
 
-    /// Everything that is not saved, in the order in which it was done.
+    /// Everything that is not saved, as it was done and in that order.
     pub(in crate::store) fn not_saved(&self) -> impl Iterator<Item = &Change> {
-        self.waiting.iter().chain(self.at_odds.iter().flat_map(AtOdds::steps))
+        self.waiting.iter().chain(self.at_odds.iter().flat_map(AtOdds::done))
     }
 
     /// How many changes are not saved.
@@ -159,7 +159,8 @@ impl Queue {
 
     /// Every record that what waits is about.
     pub(super) fn keys(&self) -> impl Iterator<Item = Key> {
-        self.not_saved().flat_map(|change| change.is.keys().copied())
+        let at_odds = self.at_odds.iter().flat_map(AtOdds::steps);
+        self.waiting.iter().chain(at_odds).flat_map(|change| change.is.keys().copied())
     }
 
     fn take_in(&mut self, change: Change) {

@@ -1,5 +1,5 @@
 use super::*;
-use crate::book::Key;
+use crate::book::{Key, Tree};
 use crate::store::{Backing, Drawer, Durability, Fault, Slip, Why};
 use crate::support::dice::Dice;
 use crate::support::runs::Runs;
@@ -100,6 +100,36 @@ fn t02_what_does_not_hold_any_more_is_at_odds() {
         assert_eq!(storage.notes(), [[""; 0]; 0]);
         assert_eq!(stored(&storage).name(key(1)), if keep { "Quince" } else { "Pear" });
     }
+}
+
+#[test]
+fn t02_what_the_person_was_asked_about_is_asked_again_however_often_the_page_is_loaded() {
+    let storage = storage();
+    let (tab, other) = (Tab::open(&storage), Tab::open(&storage));
+    other.put(ingredient(1, "Pear"));
+    storage.run();
+    tab.put(ingredient(1, "Q"));
+    storage.run();
+    // What is typed on is shown over theirs.
+    tab.put(ingredient(1, "Quince"));
+    storage.run();
+    drop(other);
+    let mut tab = tab;
+    for _ in 0..3 {
+        assert_eq!(tab.book().name(key(1)), "Quince", "the person sees it");
+        ends(&storage, tab);
+        tab = opened(&storage);
+        let Saving::AtOdds { changes } = tab.keeper.saving() else { panic!("{:?}", tab.keeper.saving()) };
+        assert!(matches!(&changes[..], [change] if change.can_be_kept), "{changes:?}");
+        let Why::Changed(clashes) = &changes[0].why else { panic!("{changes:?}") };
+        assert_eq!((clashes[0].field(), &clashes[0].stands), (Some("name"), &Some(Tree::Text("Pear".into()))));
+        let written = storage.row(ID, &key(1).to_string()).unwrap();
+        assert!(written.contains("Pear"), "theirs stays until then: {written}");
+    }
+    tab.keeper.take_theirs(0);
+    storage.run();
+    assert_eq!((tab.book().name(key(1)), storage.notes().len()), ("Pear".to_string(), 0));
+    assert_eq!(stored(&storage), tab.book());
 }
 
 #[test]
