@@ -14,7 +14,7 @@ use crate::measure::{Date, Exact, Money, Overflow, Share};
 use crate::sales::{Weekly, weekly_contribution};
 
 pub use exposure::{Exposed, Exposure, exposure};
-pub use today::{ChangedOn, WeeklyCost, changed_on, put_back, weekly_cost};
+pub use today::{ChangedOn, WeeklyCost, changed_on, new_on, put_back, weekly_cost};
 
 /// The least and the most that a price can be tried to change by, in percent.
 pub const TRIED: (i32, i32) = (-100, 1000);

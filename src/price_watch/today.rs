@@ -41,17 +41,33 @@ pub fn changed_on(
 ) -> Result<Vec<ChangedOn>, WatchError> {
     let mut all = Vec::new();
     for (goods, pack) in quoted(book).filter(|(_, pack)| pack.day == Some(day)) {
-        let dated = pack.earlier.last().filter(|quoted| quoted.day < day);
-        let before = match dated {
-            Some(quoted) => Some((quoted.price, Some(quoted.day))),
-            None => undated(goods, pack.id).map(|price| (price, None)),
-        };
+        let before = before(goods, pack, day, undated);
         let Some((before, heard)) = before.filter(|(before, _)| *before != pack.price_now()) else { continue };
         let after = pack.price_now();
         let changed = Changed { goods, before, after, share: risen_by(before, after)? };
         all.push(ChangedOn { pack: pack.id, changed, heard });
     }
     Ok(all)
+}
+
+/// How many packs have a price of this day, and nobody knows what it was before: new packs, and
+/// prices that were not dated until then and whose steps are not here.
+pub fn new_on(book: &Book, day: Date, undated: &dyn Fn(Goods, PackId) -> Option<Money>) -> usize {
+    let of_the_day = quoted(book).filter(|(_, pack)| pack.day == Some(day));
+    of_the_day.filter(|(goods, pack)| before(*goods, pack, day, undated).is_none()).count()
+}
+
+/// The price before a day, and when it was heard last.
+fn before(
+    goods: Goods,
+    pack: &Pack,
+    day: Date,
+    undated: &dyn Fn(Goods, PackId) -> Option<Money>,
+) -> Option<(Money, Option<Date>)> {
+    match pack.earlier.last().filter(|quoted| quoted.day < day) {
+        Some(quoted) => Some((quoted.price, Some(quoted.day))),
+        None => undated(goods, pack.id).map(|price| (price, None)),
+    }
 }
 
 /// The edit that puts a pack back to the price before; none where it changed again since.

@@ -3,7 +3,6 @@
 use leptos::prelude::*;
 
 use super::address::follow_address;
-use super::fields;
 use super::how::How;
 use super::later::{Later, Parts, waiting};
 use super::live::{flag, live, press, text, when};
@@ -19,7 +18,7 @@ use crate::app::route::{Place, Route};
 /// The frame around the screens.
 #[component]
 pub fn Shell() -> impl IntoView {
-    let (state, lock) = (AppState::here(), Lock::here());
+    let lock = Lock::here();
     let route = follow_address(lock);
     let locked = flag(move || lock.is_on());
     let later = Later::here();
@@ -40,11 +39,6 @@ pub fn Shell() -> impl IntoView {
         shown.track();
         if before.is_some() {
             window().scroll_to_with_x_and_y(0.0, 0.0);
-        }
-    });
-    Effect::new(move |_| {
-        if state.walks.get() > 0 {
-            fields::select_again();
         }
     });
     provide_context(How::closed());

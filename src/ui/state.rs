@@ -13,7 +13,7 @@ use crate::app::history::{Deed, History, Reach, Session, Walk};
 use crate::app::last_change::LastChange;
 use crate::app::library::Desk;
 use crate::app::unfinished::Unfinished;
-use crate::book::{Applied, Book, Edit, OfferId, Record, Refusal};
+use crate::book::{Applied, Book, Edit, OfferId, Patch, Record, Refusal};
 use crate::ledger::{Ledger, Priced, Standing};
 use crate::measure::{
     Amount, Currency, Exact, Length, Measure, Money, NumberStyle, Overflow, Share, System, TypedLength, Volume,
@@ -31,8 +31,6 @@ pub struct AppState {
     pub ledger: RwSignal<Ledger>,
     /// Steps that can be taken back.
     pub history: RwSignal<History>,
-    /// How many times a step was taken back or done again: what is typed gives way to that.
-    pub walks: RwSignal<u64>,
     /// What the last walk over a step came to, as a sentence.
     pub said: RwSignal<Option<Said>>,
     /// What the last step moved.
@@ -80,7 +78,6 @@ impl AppState {
             book,
             ledger: RwSignal::new(ledger),
             history: RwSignal::new(history),
-            walks: RwSignal::new(0),
             said: RwSignal::new(None),
             last_change: RwSignal::default(),
             unfinished: RwSignal::default(),
@@ -185,7 +182,6 @@ impl AppState {
         match walked {
             Walk::Done { name, applied } => {
                 self.keep(&format!("{said}: {name}"), applied, None, Durability::Relaxed);
-                self.walks.update(|walks| *walks = walks.wrapping_add(1));
                 self.say_done(match way {
                     Way::Undo => words::steps::undone(&name),
                     Way::Redo => words::steps::redone(&name),
@@ -271,6 +267,15 @@ impl AppState {
             self.keep_steps(&name);
         }
         Ok(())
+    }
+
+    /// A change of this name was kept over what another tab saved: a step, which is on the screen
+    /// already.
+    pub fn kept(self, name: &str, patch: &Patch) {
+        let name = words::keeping::kept_mine(name);
+        let deed = Deed { name: &name, now: now(), session: None };
+        self.history.update(|history| history.note(&deed, patch));
+        self.keep_steps(&name);
     }
 
     /// Changes book and steps; those who follow them hear of it only where something was done.
@@ -438,6 +443,10 @@ impl Desk for AppState {
 
     fn give_up(&self, name: &str, edit: &Edit) -> Result<(), Refusal> {
         AppState::give_up(*self, name, edit)
+    }
+
+    fn kept(&self, name: &str, patch: &Patch) {
+        AppState::kept(*self, name, patch);
     }
 }
 

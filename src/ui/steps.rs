@@ -54,13 +54,23 @@ pub fn sheet(route: ReadSignal<Route>) -> AnyView {
             "Steps"
         </h2>
     };
-    let list = live(move || if open.get() { listed() } else { ().into_any() });
+    let list = live(move || match open.get() {
+        true => {
+            // What is undone here is a step as well. It is listed when the sheet opens next: now no row is to slide
+            // under the finger.
+            let last = AppState::here().history.with_untracked(|history| history.last_id().map(String::from));
+            live(move || listed(last.as_deref())).into_any()
+        }
+        false => ().into_any(),
+    });
     sheet_of("Steps", move || open.get(), move || open.set(false), title.into_any(), list)
 }
 
-fn listed() -> AnyView {
+/// The steps up to one, the last first.
+fn listed(last: Option<&str>) -> AnyView {
     let state = AppState::here();
-    let steps = state.history.with(|history| state.book.with(|book| history.list(book, reach(Lock::here()))));
+    let mut steps = state.history.with(|history| state.book.with(|book| history.list(book, reach(Lock::here()))));
+    steps.retain(|step| Some(step.id.as_str()) <= last);
     if steps.is_empty() {
         return view! { <p class="hollow">"Nothing was changed yet. What you change is listed here."</p> }.into_any();
     }

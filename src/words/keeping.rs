@@ -52,6 +52,11 @@ pub fn took_theirs(name: &str) -> String {
     format!("Take theirs: {name}")
 }
 
+/// The name of the step by which a person kept a change of this name over another tab's.
+pub fn kept_mine(name: &str) -> String {
+    format!("Keep mine: {name}")
+}
+
 /// Why the first of several changes is not saved, and how many wait after it.
 pub fn all_at_odds(changes: &[AtOdds], book: &Book, style: Option<&NumberStyle>) -> String {
     let Some(first) = changes.first() else { return String::new() };

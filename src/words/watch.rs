@@ -244,6 +244,15 @@ pub fn weekly_costs(costs: &[WeeklyCost], book: &Book, style: &NumberStyle) -> S
     }
 }
 
+/// That prices are of today, and nobody knows what they were before; empty where there are none.
+pub fn new_today(count: usize) -> String {
+    match count {
+        0 => String::new(),
+        1 => "1 more price is from today. The price before is not known.".to_string(),
+        count => format!("{count} more prices are from today. The prices before are not known."),
+    }
+}
+
 fn a_week(more: Money, book: &Book, style: &NumberStyle) -> String {
     let shown = |money| show_money(money, book.settings().currency, style);
     let digits = book.settings().currency.digits();

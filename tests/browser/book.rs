@@ -83,6 +83,7 @@ impl Tab {
             book: Box::new(move || reading.borrow().clone()),
             follow: Box::new(move |edit| following.borrow_mut().apply(edit).map(drop)),
             give_up: Box::new(move |_, edit| giving_up.borrow_mut().apply(edit).map(drop)),
+            kept: Box::new(|_, _| ()),
         };
         Tab { book, keeper: opened.keep(hooks), bell }
     }

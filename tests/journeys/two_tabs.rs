@@ -61,15 +61,23 @@ async fn two_prices_of_one_pack_are_asked_about_and_nothing_else_is() {
     journey.wait_for_text("Another tab changed Apples: the case price is now $41.00. Yours is $44.25.").await;
     journey.expect_value(APPLES, "44.25").await;
     journey.screenshot("asked").await;
+    // Loaded again, it asks again: theirs is not overwritten unasked.
     journey.wait_until("room", "return window.roomy = true").await;
+    journey.load_again().await;
+    journey.wait_for_text("Another tab changed Apples: the case price is now $41.00. Yours is $44.25.").await;
+    journey.expect_value(APPLES, "44.25").await;
+    journey.use_tab(1).await;
+    journey.expect_value(APPLES, "41.00").await;
+    journey.use_tab(0).await;
     journey.click(By::Text("Keep mine")).await;
     journey.wait_for_text_gone("Not saved").await;
+    journey.wait_until_undo_is("Undo: Keep mine: Price of Apples").await;
     journey.use_tab(1).await;
     journey.expect_value(APPLES, "44.25").await;
 
     // And once more, the other way: what was given up is a step that is there when the page loads anew.
     journey.use_tab(0).await;
-    journey.wait_until("the device to be full", "window.roomy = false; return true").await;
+    journey.wait_until("the device to be full", NO_ROOM).await;
     journey.enter(APPLES, "46.00").await;
     journey.wait_for_text("Not saved").await;
     journey.use_tab(1).await;
@@ -126,4 +134,33 @@ async fn a_tab_that_loads_again_undoes_its_own_steps_only(engine: Engine) {
     journey.use_tab(0).await;
     journey.load_again().await;
     journey.wait_until_undo_is("Undo: Price of Carrots").await;
+}
+
+in_each_engine!(a_price_that_another_tab_brings_is_typed_over);
+
+async fn a_price_that_another_tab_brings_is_typed_over(engine: Engine) {
+    let journey = Journey::start_in(engine, "brought").await;
+    both_at_the_prices(&journey).await;
+    // The caret is in the field, and what stands there selected.
+    journey.click(APPLES).await;
+    journey.use_tab(0).await;
+    journey.enter(APPLES, "39").await;
+    journey.wait_until_saved().await;
+    journey.use_tab(1).await;
+    journey.expect_value(APPLES, "39.00").await;
+    journey.type_on("41").await;
+    journey.expect_value(APPLES, "41").await;
+    journey.wait_until_saved().await;
+    // What is in force is shown, though the caret never left the field.
+    journey.use_tab(0).await;
+    journey.expect_value(APPLES, "41.00").await;
+    journey.enter(APPLES, "43").await;
+    journey.wait_until_saved().await;
+    journey.use_tab(1).await;
+    journey.expect_value(APPLES, "43.00").await;
+    journey.type_on("44").await;
+    journey.expect_value(APPLES, "44").await;
+    journey.wait_until_saved().await;
+    journey.use_tab(0).await;
+    journey.expect_value(APPLES, "44.00").await;
 }

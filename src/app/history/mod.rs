@@ -118,6 +118,14 @@ impl History {
         Ok(Some(applied))
     }
 
+    /// Notes as a step what a patch did that is done already.
+    pub fn note(&mut self, deed: &Deed<'_>, patch: &Patch) {
+        self.typing = None;
+        self.forget_undone();
+        self.begin(deed, patch.clone(), None);
+        self.prune();
+    }
+
     fn begin(&mut self, deed: &Deed<'_>, patch: Patch, takes_back: Option<String>) {
         let step = Step {
             id: self.next_id(deed.now),
@@ -267,6 +275,11 @@ impl History {
     /// The steps, in the order in which they were done; those taken back are among them.
     pub fn steps(&self) -> &[Step] {
         &self.steps
+    }
+
+    /// The id of the step that was done last.
+    pub fn last_id(&self) -> Option<&str> {
+        self.steps.last().map(|step| step.id.as_str())
     }
 
     /// Whether a step was taken back out of its turn.

@@ -14,7 +14,7 @@ use std::fmt;
 use std::rc::Rc;
 
 use super::restore_points::{Points, Why};
-use crate::book::{Book, BookId, Edit, Refusal, Settings};
+use crate::book::{Book, BookId, Edit, Patch, Refusal, Settings};
 use crate::measure::Date;
 use crate::store::{Backing, Change, Fault, Hooks, Listed, Notice, Opened, Saving, Shelf, Slip};
 use crate::words;
@@ -87,6 +87,8 @@ pub trait Desk {
     /// # Errors
     /// The [`Refusal`]; nothing is changed.
     fn give_up(&self, name: &str, edit: &Edit) -> Result<(), Refusal>;
+    /// A change of this name was kept over what another tab saved: what that did is a step.
+    fn kept(&self, name: &str, patch: &Patch);
 }
 
 /// Why the last wish could not be met.
@@ -277,7 +279,7 @@ impl<B: Backing> Library<B> {
         let took_up = opened.took_up();
         opened.taken_up().for_each(|change| self.note_first_change(change));
         let library = self.clone();
-        let (reading, following, giving_up) = (Rc::clone(&desk), Rc::clone(&desk), desk);
+        let (reading, following, giving_up) = (Rc::clone(&desk), Rc::clone(&desk), Rc::clone(&desk));
         let keeper = opened.keep(Hooks {
             saving: Box::new(move |saving| {
                 if library.inner.seated.get() == seat {
@@ -287,6 +289,7 @@ impl<B: Backing> Library<B> {
             book: Box::new(move || reading.book()),
             follow: Box::new(move |edit| following.follow(edit)),
             give_up: Box::new(move |name, edit| giving_up.give_up(name, edit)),
+            kept: Box::new(move |name, patch| desk.kept(name, patch)),
         });
         self.inner.saving.replace(keeper.saving());
         // Another tab may have saved while the book was being opened.

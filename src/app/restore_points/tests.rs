@@ -92,6 +92,7 @@ impl Tab {
             book: Box::new(move || reading.borrow().clone()),
             follow: Box::new(move |edit| taking.borrow_mut().apply(edit).map(|_| ())),
             give_up: Box::new(|_, _| Ok(())),
+            kept: Box::new(|_, _| ()),
         };
         Tab { book, keeper: opened.keep(hooks), points, failed, now }
     }

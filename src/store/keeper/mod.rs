@@ -19,7 +19,7 @@ pub(super) use queue::Queue;
 use queue::{Then, differences};
 
 use super::{Backing, Cause, Commit, Damage, Fault, Row, StoredBook, damage, news};
-use crate::book::{Book, BookId, Edit, Key, Refusal};
+use crate::book::{Book, BookId, Edit, Key, Patch, Refusal};
 
 /// Whether the open book is saved.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -72,10 +72,14 @@ pub struct Hooks {
     /// Applies to the book on the screen, and does not save, that the person gives up a change of
     /// this name for what another tab saved: a step that Undo takes back.
     pub give_up: Box<GiveUp>,
+    /// The person kept a change of this name over what another tab saved: what that did to the book
+    /// is a step of its own, which Undo takes back to what the other tab saved.
+    pub kept: Box<Kept>,
 }
 
 type Follow = dyn Fn(&Edit) -> Result<(), Refusal>;
 type GiveUp = dyn Fn(&str, &Edit) -> Result<(), Refusal>;
+type Kept = dyn Fn(&str, &Patch);
 
 /// The keeper of one open book. Its clones are the same keeper.
 ///
@@ -192,7 +196,15 @@ impl<B: Backing> Keeper<B> {
     /// Puts the change at odds that stands at this place, from 0, over what the other tab did, and
     /// saves it. What cannot be put over stays at odds.
     pub fn keep_mine(&self, place: usize) {
+        let kept = {
+            let queue = self.inner.queue.borrow();
+            let item = queue.at_odds().get(place).filter(|item| item.can_be_kept);
+            item.map(|item| (item.name().to_string(), item.patch()))
+        };
         self.decide(Then::Keep(place));
+        if let Some((name, patch)) = kept {
+            (self.inner.hooks.kept)(&name, &patch);
+        }
     }
 
     /// Drops the change at odds that stands at this place, from 0, for what the other tab did.

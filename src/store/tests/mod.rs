@@ -125,6 +125,7 @@ impl Tab {
             book: Box::new(move || reading.borrow().clone()),
             follow: Box::new(follow),
             give_up: Box::new(move |_, edit| give_up(edit)),
+            kept: Box::new(|_, _| ()),
         };
         Tab { book, keeper: opened.keep(hooks), told }
     }

@@ -76,7 +76,8 @@ fn field(element: Element) -> Option<HtmlInputElement> {
     element.dyn_into::<HtmlInputElement>().ok().filter(|field| field.matches(FIELDS).unwrap_or(false))
 }
 
-fn is_in(field: &HtmlInputElement) -> bool {
+/// Whether the caret is in a field.
+pub(super) fn is_in(field: &HtmlInputElement) -> bool {
     document().active_element().is_some_and(|active| active == ***field)
 }
 
@@ -103,9 +104,9 @@ fn after_press(field: HtmlInputElement) {
     }
 }
 
-/// What stands in the field that the caret is in was put there, by Undo say: it is selected as if
+/// What stands in the field that the caret is in was put there, by Undo or by another tab: it is selected as if
 /// the field had just been gone into, once it is on the screen.
-pub fn select_again() {
+pub(super) fn select_again() {
     let again = || {
         if let Some(field) = document().active_element().and_then(field) {
             select(&field);

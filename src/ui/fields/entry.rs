@@ -8,6 +8,7 @@ use leptos::html;
 use leptos::prelude::*;
 
 use super::asked::{Asked, Asks};
+use super::entering::{is_in, select_again};
 use super::readings::{TypeIn, readings};
 use super::units::{Picker, Units};
 use super::{Commit, Hangs};
@@ -72,7 +73,8 @@ pub fn Entry(
     let draft = RwSignal::new(kept.as_ref().map(|unread| unread.text.clone()));
     let error = RwSignal::new(None::<String>);
     let session = StoredValue::new(0);
-    let typed_after = StoredValue::new(0);
+    // What the last typing put in force.
+    let typed_in_force = StoredValue::new(String::new());
     let name = label.to_string();
     // What cannot be read is kept where the screen is left or loaded anew.
     let say = StoredValue::new(move |text: &str, sentence: Option<String>| {
@@ -109,7 +111,7 @@ pub fn Entry(
         }
         asking.iter().for_each(|asked| asked.note(session.get_value()));
         say.with_value(|say| say(&text, outcome.err()));
-        typed_after.set_value(state.walks.get_untracked());
+        typed_in_force.set_value(value.get_untracked());
         draft.set(Some(text));
     });
     let type_in = typed.clone();
@@ -176,9 +178,19 @@ pub fn Entry(
     };
     let number = picker.clone();
     let in_force = text(move || number.as_ref().map_or_else(|| value.get(), Picker::number));
-    // An undo while the caret is in the field takes back what was typed; what cannot be read stays.
-    let holds = move || wrong.get() || state.walks.get() == typed_after.get_value();
-    let shown = text(move || draft.get().filter(|_| holds()).unwrap_or_else(|| in_force.get()));
+    // An undo, or another tab, may change the value while the caret is in the field: it then shows what is in
+    // force, and typing takes its place. What cannot be read stays.
+    let holds = move || wrong.get() || typed_in_force.with_value(|typed| value.with(|value| value == typed));
+    let draft_held = move || draft.get().filter(|_| holds());
+    let shown = text(move || draft_held().unwrap_or_else(|| in_force.get()));
+    Effect::new(move |before: Option<String>| {
+        let now = shown.get();
+        let changed = before.is_some_and(|before| before != now) && untrack(draft_held).is_none();
+        if changed && input.get_untracked().is_some_and(|input| is_in(&input)) {
+            select_again();
+        }
+        now
+    });
     let example = example.into_owned();
     let example = picker.as_ref().map_or(example.clone(), |picker| untrack(|| picker.alone(example)));
     let fractions = picker.clone();

@@ -26,7 +26,7 @@ pub use commit::{
 };
 pub use day::Day;
 pub use draft::{Addition, Draft, Typed, begun};
-pub use entering::{hear_entering, select_again};
+pub use entering::hear_entering;
 pub use entry::Entry;
 pub use hangs::Hangs;
 pub use search::Search;

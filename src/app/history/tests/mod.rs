@@ -82,6 +82,7 @@ impl Tab {
         let history = Rc::new(RefCell::new(history));
         let book = Rc::new(RefCell::new(book));
         let (reading, taking, following) = (Rc::clone(&book), Rc::clone(&book), Rc::clone(&history));
+        let keeping = Rc::clone(&history);
         let hooks = Hooks {
             saving: Box::new(|_| {}),
             book: Box::new(move || reading.borrow().clone()),
@@ -90,6 +91,10 @@ impl Tab {
                 taking.borrow_mut().apply(edit).map(|_| ())
             }),
             give_up: Box::new(|_, _| Ok(())),
+            kept: Box::new(move |name, patch| {
+                let deed = Deed { name: &format!("Keep mine: {name}"), now: NOON, session: None };
+                keeping.borrow_mut().note(&deed, patch);
+            }),
         };
         Tab { book, history, keeper: opened.keep(hooks), now: Cell::new(NOON) }
     }

@@ -174,6 +174,27 @@ fn one_visit_to_a_field_is_one_step() {
 }
 
 #[test]
+fn undo_of_what_was_kept_over_another_tabs_goes_back_to_theirs() {
+    let storage = storage();
+    let (mine, theirs) = (Tab::open_beside(&storage, 1, &[2]), Tab::open_beside(&storage, 2, &[1]));
+    theirs.price("35");
+    mine.price("31");
+    storage.run();
+    mine.keeper.keep_mine(0);
+    storage.run();
+    assert_eq!((mine.costs().as_str(), done(&mine.undo())), ("31", "Keep mine: Price of Carrots"));
+    assert_eq!(mine.costs(), "35", "theirs");
+    storage.run();
+    theirs.hear(&storage);
+    assert_eq!(
+        (theirs.costs().as_str(), done(&theirs.undo())),
+        ("35", "Price of Carrots"),
+        "theirs can be undone there"
+    );
+    assert_eq!(theirs.costs(), "30");
+}
+
+#[test]
 fn a_text_that_does_not_hold_takes_its_visit_back() {
     let storage = storage();
     let tab = Tab::open(&storage, 1);

@@ -9,7 +9,7 @@ use std::cell::{Cell, RefCell};
 use std::rc::Rc;
 
 use super::{Desk, Device, Leaving, Library, Phase, Remembered, Way};
-use crate::book::{Book, BookId, Edit, Key, Record, Refusal};
+use crate::book::{Book, BookId, Edit, Key, Patch, Record, Refusal};
 use crate::measure::Date;
 use crate::store::{Backing, Change, Fault, InMemory, Notice, Saving};
 use crate::support;
@@ -94,6 +94,8 @@ impl Desk for Screen {
     fn give_up(&self, _: &str, edit: &Edit) -> Result<(), Refusal> {
         self.follow(edit)
     }
+
+    fn kept(&self, _: &str, _: &Patch) {}
 }
 
 /// One device with its storage, and the tabs on it.

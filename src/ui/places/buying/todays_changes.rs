@@ -7,8 +7,9 @@ use leptos::prelude::*;
 
 use crate::app::last_change::LastChange;
 use crate::app::route::Route;
-use crate::book::{Goods, Key};
-use crate::price_watch::{ChangedOn, WeeklyCost, changed_on, put_back, weekly_cost};
+use crate::book::{Book, Goods, Key, PackId};
+use crate::measure::Money;
+use crate::price_watch::{ChangedOn, WeeklyCost, changed_on, new_on, put_back, weekly_cost};
 use crate::ui::fields::Hangs;
 use crate::ui::live::{flag, live, press, text, when};
 use crate::ui::state::AppState;
@@ -21,12 +22,19 @@ const REST: Duration = Duration::from_millis(200);
 /// What changed prices cost a week, each as it stood when it was computed; none where it cannot be.
 type Costs = RwSignal<Vec<(ChangedOn, Option<WeeklyCost>)>>;
 
+/// What was undone in the list, and the place where it stood: it keeps its row, so that no other
+/// slides under the finger.
+type Undone = RwSignal<Vec<(usize, ChangedOn)>>;
+
 /// Every price that changed today; nothing where none did. What they cost together hangs on
 /// `prices`, the fields where they are typed.
 pub fn todays_changes(prices: Hangs) -> AnyView {
     let state = AppState::here();
     let costs: Costs = RwSignal::new(Vec::new());
     let changes = Memo::new(move |_| state.book.with(|book| changes(state, book)));
+    let undone: Undone = RwSignal::new(Vec::new());
+    let listed = Memo::new(move |_| changes.with(|changes| undone.with(|undone| with_undone(changes, undone))));
+    let new = Memo::new(move |_| state.book.with(|book| new_on(book, today(), &undated(state))));
     let timer = StoredValue::new(None::<TimeoutHandle>);
     let rest = move || {
         if let Some(timer) = timer.try_update_value(Option::take).flatten() {
@@ -54,21 +62,33 @@ pub fn todays_changes(prices: Hangs) -> AnyView {
         0 => "none yet".to_string(),
         count => count.to_string(),
     });
-    let listed = when(
-        move || changes.with(|changes| !changes.is_empty()),
+    let list = when(
+        move || listed.with(|listed| !listed.is_empty()),
         move || {
             let sum = text(move || {
-                let known: Vec<WeeklyCost> =
-                    changes.with(|changes| changes.iter().filter_map(|it| cost_of(costs, it).flatten()).collect());
-                state.book.with(|book| state.style.with(|style| words::watch::weekly_costs(&known, book, style)))
+                let costs: Vec<Option<Option<WeeklyCost>>> =
+                    changes.with(|changes| changes.iter().map(|it| cost_of(costs, it)).collect());
+                let known: Vec<WeeklyCost> = costs.iter().copied().flatten().flatten().collect();
+                match costs.len() > 1 && costs.contains(&None) {
+                    true => "Adding up what they cost a week\u{2026}".to_string(),
+                    false => state
+                        .book
+                        .with(|book| state.style.with(|style| words::watch::weekly_costs(&known, book, style))),
+                }
             });
             let several = flag(move || changes.with(|changes| changes.len() > 1));
             let rows = live(move || {
-                changes.with(|changes| changes.iter().map(|it| row(state, it, costs)).collect_view()).into_any()
+                let rows = |listed: &Vec<(ChangedOn, bool)>| {
+                    let rows = listed.iter().enumerate();
+                    rows.map(|(place, (it, gone))| row(state, it, costs, (place, undone), *gone)).collect_view()
+                };
+                listed.with(rows).into_any()
             });
+            let new = text(move || words::watch::new_today(new.get()));
             view! {
                     {prices.answer(move || view! { <p class="about" class:changes-sum=several role="status">{sum}</p> }.into_any())}
                     <ul>{rows}</ul>
+                    <p class="about">{new}</p>
             }
             .into_any()
         },
@@ -79,16 +99,34 @@ pub fn todays_changes(prices: Hangs) -> AnyView {
                 "Today's changes" " "
                 <span class="soft">{count}</span>
             </summary>
-            {listed}
+            {list}
         </details>
     }
     .into_any()
 }
 
-fn changes(state: AppState, book: &crate::book::Book) -> Vec<ChangedOn> {
+fn changes(state: AppState, book: &Book) -> Vec<ChangedOn> {
+    changed_on(book, today(), &undated(state)).unwrap_or_default()
+}
+
+/// The price before today of a pack whose price nobody had dated, following the steps.
+fn undated(state: AppState) -> impl Fn(Goods, PackId) -> Option<Money> {
     let since = midnight();
-    let undated = |goods: Goods, pack| state.history.with(|history| history.undated_price(goods, pack, since));
-    changed_on(book, today(), &undated).unwrap_or_default()
+    move |goods, pack| state.history.with(|history| history.undated_price(goods, pack, since))
+}
+
+/// The changes with those that were undone in the list, each where it stood, and whether it was. One
+/// whose price changed again since is a change as any other.
+fn with_undone(changes: &[ChangedOn], undone: &[(usize, ChangedOn)]) -> Vec<(ChangedOn, bool)> {
+    let mut listed: Vec<(ChangedOn, bool)> = changes.iter().map(|it| (*it, false)).collect();
+    let same = |one: &ChangedOn, other: &ChangedOn| (one.changed.goods, one.pack) == (other.changed.goods, other.pack);
+    for place in 0..listed.len().saturating_add(undone.len()) {
+        let here = undone.iter().find(|(at, it)| *at == place && !changes.iter().any(|other| same(it, other)));
+        if let Some((_, it)) = here {
+            listed.insert(place.min(listed.len()), (*it, true));
+        }
+    }
+    listed
 }
 
 /// Computes the first cost that is not known, one at a time, so that the page answers in between.
@@ -108,7 +146,7 @@ fn cost_of(costs: Costs, change: &ChangedOn) -> Option<Option<WeeklyCost>> {
     costs.with(|costs| costs.iter().find(|(of, _)| of == change).map(|(_, cost)| *cost))
 }
 
-fn row(state: AppState, change: &ChangedOn, costs: Costs) -> AnyView {
+fn row(state: AppState, change: &ChangedOn, costs: Costs, (place, undone): (usize, Undone), gone: bool) -> AnyView {
     let change = *change;
     let goods = change.changed.goods;
     let (name, said) = state.book.with_untracked(|book| {
@@ -124,9 +162,22 @@ fn row(state: AppState, change: &ChangedOn, costs: Costs) -> AnyView {
     let step = words::steps::undo_of(&format!("Price of {name}"));
     let label = step.clone();
     let undo = move || {
+        undone.update(|undone| {
+            undone.retain(|(at, _)| *at != place);
+            undone.push((place, change));
+        });
         let edit = state.book.with_untracked(|book| put_back(book, &change));
         // What stood before holds still.
         let _ = edit.map(|edit| state.apply(&step, edit));
+    };
+    let button = match gone {
+        true => view! { <span class="soft">"Undone"</span> }.into_any(),
+        false => view! {
+            <button class="button" aria-label=label on:click=press(undo)>
+                "Undo"
+            </button>
+        }
+        .into_any(),
     };
     view! {
         <li class="step-done">
@@ -135,9 +186,7 @@ fn row(state: AppState, change: &ChangedOn, costs: Costs) -> AnyView {
                 <span class="soft">{said}</span>
                 <span class="soft change-cost">{cost}</span>
             </p>
-            <button class="button" aria-label=label on:click=press(undo)>
-                "Undo"
-            </button>
+            {button}
         </li>
     }
     .into_any()
