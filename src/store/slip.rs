@@ -18,7 +18,7 @@ pub struct Slip {
 /// Where slips of one kind are kept.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Drawer {
-    /// Steps that can be taken back. They go with their book.
+    /// Steps that can be taken back. They outlive their book, to come back with it.
     Steps,
     /// What is noted of a book, such as when it was copied last. They go with their book.
     Notes,
@@ -30,7 +30,7 @@ pub enum Drawer {
 
 impl Drawer {
     /// Those whose slips go with their book.
-    pub const GO_WITH_BOOK: [Drawer; 2] = [Drawer::Steps, Drawer::Notes];
+    pub const GO_WITH_BOOK: [Drawer; 1] = [Drawer::Notes];
 
     /// Its name in the database.
     pub const fn name(self) -> &'static str {

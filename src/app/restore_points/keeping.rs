@@ -162,18 +162,33 @@ async fn all<B: Backing>(backing: &B, book: Option<BookId>) -> Result<Vec<Point>
     Ok(points)
 }
 
-/// The slips that keep a point, and throw away those that go for it.
-fn slips(others: Vec<Point>, mut point: Point, text: String) -> Vec<Slip> {
+/// The slips that keep a point, and throw away those that go for it; with a deleted book go its
+/// steps.
+async fn slips<B: Backing>(
+    backing: &B,
+    others: Vec<Point>,
+    mut point: Point,
+    text: String,
+) -> Result<Vec<Slip>, Fault> {
     let today = point.at.day;
     let mut points = others;
     points.push(point.clone());
     let go = to_go(&points, today);
     point.made_room = go.for_room.len();
-    let gone = go.aged.iter().chain(&go.for_room).filter_map(|place| points.get(*place));
-    let mut slips: Vec<Slip> = gone.flat_map(Point::thrown_away).collect();
+    let gone: Vec<&Point> = go.aged.iter().chain(&go.for_room).filter_map(|place| points.get(*place)).collect();
+    let mut slips: Vec<Slip> = gone.iter().flat_map(|gone| gone.thrown_away()).collect();
+    for deleted in gone.iter().filter(|gone| gone.why == Why::Deletion && gone.book != point.book) {
+        slips.extend(steps_thrown_away(backing, deleted.book).await?);
+    }
     slips.push(point.slip(Drawer::Points, Some(point.text())));
     slips.push(point.slip(Drawer::Copies, Some(text)));
-    slips
+    Ok(slips)
+}
+
+/// The slips that throw the steps of a book away.
+async fn steps_thrown_away<B: Backing>(backing: &B, book: BookId) -> Result<Vec<Slip>, Fault> {
+    let steps = backing.slips(Drawer::Steps, Some(book)).await?;
+    Ok(steps.into_iter().map(|step| Slip { text: None, ..step }).collect())
 }
 
 /// Makes a point; none is made where the first change of its day has one, from here or from
@@ -187,7 +202,7 @@ async fn make<B: Backing>(backing: &B, book: BookId, waiting: &Waiting) -> Resul
     }
     let text = exchange::write(before);
     let point = Point::new(book, before, *why, *at, *salt, text.len());
-    backing.file(&slips(others, point, text)).await
+    backing.file(&slips(backing, others, point, text).await?).await
 }
 
 /// The points of a book, the newest first.
@@ -235,7 +250,8 @@ pub async fn was_deleted<B: Backing>(backing: &B, book: BookId) -> Result<bool, 
     Ok(slips.iter().filter_map(Point::from_slip).next_back().is_some_and(|last| last.why == Why::Deletion))
 }
 
-/// Deletes a book, whether it reads or not, and keeps it as a point: both or neither. Of one that
+/// Deletes a book, whether it reads or not, and keeps it as a point: both or neither. Its steps stay
+/// as long. Of one that
 /// does not read, what is stored of it is kept.
 ///
 /// # Errors
@@ -253,7 +269,7 @@ pub async fn delete<B: Backing>(shelf: &Shelf<B>, id: BookId, at: Moment, salt: 
     };
     let point = Point::new(id, &held, Why::Deletion, at, salt, text.len());
     let others = all(shelf.backing(), None).await?;
-    shelf.backing().delete(id, &slips(others, point, text)).await
+    shelf.backing().delete(id, &slips(shelf.backing(), others, point, text).await?).await
 }
 
 /// Deletes a book and everything that is kept of it.
@@ -262,7 +278,8 @@ pub async fn delete<B: Backing>(shelf: &Shelf<B>, id: BookId, at: Moment, salt: 
 /// Any [`Fault`] of the storage itself. The book is then still there.
 pub async fn delete_for_good<B: Backing>(shelf: &Shelf<B>, id: BookId) -> Result<(), Fault> {
     let points = of_book(shelf.backing(), id).await?;
-    let slips: Vec<Slip> = points.iter().flat_map(Point::thrown_away).collect();
+    let mut slips: Vec<Slip> = points.iter().flat_map(Point::thrown_away).collect();
+    slips.extend(steps_thrown_away(shelf.backing(), id).await?);
     shelf.backing().delete(id, &slips).await
 }
 

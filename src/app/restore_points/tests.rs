@@ -330,6 +330,36 @@ fn a_deleted_book_comes_back_whole_byte_for_byte() {
 }
 
 #[test]
+fn a_deleted_book_comes_back_with_its_steps_and_they_go_with_its_time() {
+    let storage = storage();
+    let step = Slip { drawer: Drawer::Steps, book: ID, id: "1-1".into(), text: Some("a step".into()) };
+    let kept = step.clone();
+    run(&storage, |shelf| async move { shelf.backing().file(&[kept]).await }).unwrap();
+    let steps = || run(&storage, |shelf| async move { shelf.backing().slips(Drawer::Steps, None).await }).unwrap();
+    delete_it(&storage, 0).unwrap();
+    let back = deleted(&storage, 0)[0].clone();
+    run(&storage, |shelf| async move { bring_back(&shelf, &back, 0).await }).unwrap();
+    assert_eq!(steps(), [step]);
+    delete_it(&storage, 0).unwrap();
+    // Another point is made when the book can be brought back no more.
+    let other = BookId::from_random(0xb2);
+    run(&storage, |shelf| async move {
+        shelf.create(other, &book("Pear"), 0).await?;
+        delete(&shelf, other, at(31), 7).await
+    })
+    .unwrap();
+    assert_eq!(steps(), []);
+    run(&storage, |shelf| async move { shelf.create(ID, &book("Apple"), 0).await }).unwrap();
+    let kept = Slip { drawer: Drawer::Steps, book: ID, id: "1-1".into(), text: Some("a step".into()) };
+    run(&storage, |shelf| async move {
+        shelf.backing().file(&[kept]).await?;
+        delete_for_good(&shelf, ID).await
+    })
+    .unwrap();
+    assert_eq!(steps(), []);
+}
+
+#[test]
 fn without_room_for_its_copy_a_book_stays_until_it_is_deleted_for_good() {
     let storage = storage();
     storage.fail_next(Fault::Full);

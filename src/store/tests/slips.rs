@@ -32,17 +32,17 @@ fn slips_are_listed_by_drawer_and_book_and_thrown_away_one_by_one() {
 }
 
 #[test]
-fn a_deleted_book_takes_its_steps_along_and_leaves_its_points() {
+fn a_deleted_book_takes_what_is_noted_of_it_along_and_leaves_its_points() {
     let storage = storage();
-    file(&storage, vec![slip(Drawer::Steps, ID, "1", Some("a")), slip(Drawer::Points, ID, "1", Some("b"))]).unwrap();
+    file(&storage, vec![slip(Drawer::Notes, ID, "1", Some("a")), slip(Drawer::Points, ID, "1", Some("b"))]).unwrap();
     let kept = slip(Drawer::Points, ID, "2", Some("c"));
     storage.fail_next(Fault::Full);
     let delete = |kept: Slip| run(&storage, |shelf| async move { shelf.backing().delete(ID, &[kept]).await });
     assert_eq!(delete(kept.clone()), Err(Fault::Full));
-    assert_eq!((ids(&storage, Drawer::Steps, None).len(), ids(&storage, Drawer::Points, None).len()), (1, 1));
+    assert_eq!((ids(&storage, Drawer::Notes, None).len(), ids(&storage, Drawer::Points, None).len()), (1, 1));
     assert_eq!(stored(&storage), book());
     assert_eq!(delete(kept), Ok(()));
-    assert_eq!(ids(&storage, Drawer::Steps, None), [""; 0]);
+    assert_eq!(ids(&storage, Drawer::Notes, None), [""; 0]);
     assert_eq!(ids(&storage, Drawer::Points, None), ["1", "2"]);
     assert!(run(&storage, |shelf| async move { shelf.open(ID).await }).is_err());
 }
