@@ -1,7 +1,7 @@
 //! Where the person is, kept in the address after the hash, so that Back works anywhere.
 
 use crate::book::{
-    ContainerId, DrinkId, DrinkKind, Goods, IngredientId, OfferId, PackagingId, PackagingSetId, ScenarioId, Scope,
+    ContainerId, DrinkId, DrinkKind, Goods, IngredientId, Key, OfferId, PackagingId, PackagingSetId, ScenarioId, Scope,
     TrialId,
 };
 use crate::measure::Date;
@@ -262,6 +262,23 @@ impl Route {
             Goods::Ingredient(id) => Route::Ingredient(id),
             Goods::Packaging(id) => Route::Packaging(id),
         }
+    }
+
+    /// The screen of what is kept; none for what has no screen of its own.
+    pub const fn of_record(key: Key) -> Option<Route> {
+        Some(match key {
+            Key::Settings => Route::Book,
+            Key::Ingredient(id) => Route::Ingredient(id),
+            Key::Packaging(id) => Route::Packaging(id),
+            Key::PackagingSet(id) => Route::PackagingSet(id),
+            Key::Container(id) => Route::Container(id),
+            Key::Drink(id) => Route::Drink(id),
+            Key::Offer(id) => Route::Offer(id),
+            Key::Trial(id) => Route::Trial(id),
+            Key::SeenPrice(_) => Route::SeenPrices,
+            Key::Scenario(id) => Route::Scenario(id),
+            Key::Week(_) | Key::Batch(_) | Key::BuyingList => return None,
+        })
     }
 
     /// The first screen of a place.

@@ -26,6 +26,11 @@ impl Questions {
         self.0.iter().find(|(at, _)| at == place).map(|(_, question)| question.clone())
     }
 
+    /// Every open question and its place, the oldest first.
+    pub fn all(&self) -> &[(String, Question)] {
+        &self.0
+    }
+
     /// Puts a question in the place of the one there, or takes it away.
     pub fn put(&mut self, place: &str, question: Option<Question>) {
         self.0.retain(|(at, _)| at != place);

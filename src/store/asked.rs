@@ -20,6 +20,11 @@ pub fn question(book: BookId, place: &str) -> Option<Question> {
     kept(book).at(place)
 }
 
+/// Every open question about a book, and its place.
+pub fn questions(book: BookId) -> Vec<(String, Question)> {
+    kept(book).all().to_vec()
+}
+
 /// Forgets every question about a book.
 pub fn forget(book: BookId) {
     if there() {

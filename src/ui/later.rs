@@ -14,7 +14,7 @@ use wasm_bindgen::closure::Closure;
 use super::library::Library;
 use super::live::{live, press};
 use super::state::AppState;
-use super::{beside, how, keeping, notices, places, steps, unfinished};
+use super::{beside, doubtful, how, keeping, notices, places, steps, unfinished};
 use crate::app::history::Reach;
 use crate::app::route::Route;
 use crate::book::Book;
@@ -60,7 +60,7 @@ pub static PARTS: Parts = Parts {
     read_book: keeping::read_book,
     notices: notices::about_saving,
     screen: places::screen,
-    elsewhere: unfinished::elsewhere,
+    elsewhere: |route| [unfinished::elsewhere(route), doubtful::elsewhere(route)].into_any(),
     beside: beside::beside,
     ways_back: places::ways_back,
     sheet: how::sheet,

@@ -7,6 +7,7 @@ mod beside;
 mod call;
 mod chart;
 mod device_file;
+mod doubtful;
 mod fields;
 mod files;
 mod glass;

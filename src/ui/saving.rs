@@ -9,9 +9,10 @@ use super::live::{flag, live, press, text, trouble, when};
 use super::lock::Lock;
 use super::notices::Notices;
 use super::state::AppState;
+use super::steps::reach;
 use super::update::{Update, UpdateNotice};
 use crate::book::BookId;
-use crate::store::{Fault, Saving};
+use crate::store::{Fault, Saving, Why};
 use crate::words;
 
 /// Says whether everything is saved. Where something is not, it opens the notice that says why.
@@ -61,6 +62,16 @@ pub fn SavingTrouble() -> impl IntoView {
     let (library, state, lock) = (Library::here(), AppState::here(), Lock::here());
     let saving = library.saving;
     let odds = move || saving.with(|saving| matches!(saving, Saving::AtOdds { .. }));
+    // What a price is to be is not decided at the locked Counter.
+    let decides = move || {
+        saving.with(|saving| match saving {
+            Saving::AtOdds { changes } => match changes.first().map(|first| &first.why) {
+                Some(Why::Changed(clashes)) => clashes.iter().all(|clash| reach(lock).decides(clash)),
+                _ => !lock.is_on(),
+            },
+            Saving::NotSaved { .. } | Saving::Saving { .. } | Saving::Saved { .. } => false,
+        })
+    };
     let fault = move || match saving.get() {
         Saving::NotSaved { fault, .. } => Some(fault),
         Saving::Saved { .. } | Saving::Saving { .. } | Saving::AtOdds { .. } => None,
@@ -73,7 +84,8 @@ pub fn SavingTrouble() -> impl IntoView {
                 Saving::AtOdds { changes } => state.book.with(|book| {
                     state.style.with(|style| {
                         let style = (!lock.is_on()).then_some(style);
-                        words::keeping::all_at_odds(&changes, book, style)
+                        let said = words::keeping::all_at_odds(&changes, book, style);
+                        if decides() { said } else { words::keeping::unlock_to_decide(said) }
                     })
                 }),
                 Saving::Saved { .. } | Saving::Saving { .. } => String::new(),
@@ -85,8 +97,8 @@ pub fn SavingTrouble() -> impl IntoView {
                 <div class="notice notice-trouble" role="alert">
                     <p>{sentence}</p>
                     {way_out(again, "Try again", move || library.retry())}
-                    {way_out(odds, "Keep mine", move || library.keep_mine())}
-                    {way_out(odds, "Take theirs", move || library.take_theirs())}
+                    {way_out(decides, "Keep mine", move || library.keep_mine())}
+                    {way_out(decides, "Take theirs", move || library.take_theirs())}
                     {way_out(lost, "Keep as a new book", move || library.keep_as_new(state.book.get_untracked()))}
                     {way_out(
                         move || !lock.is_on(),

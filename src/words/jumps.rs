@@ -14,6 +14,17 @@ pub fn jump(kind: Kind, doubt: Doubt, was: Option<&str>, now: &str) -> String {
     }
 }
 
+/// That numbers may not be what was meant, on other screens than the open one.
+pub fn left_doubtful(names: &[&str]) -> String {
+    match names {
+        [] => String::new(),
+        [one] => format!("Check “{one}”. It may not be what you meant."),
+        [first, others @ ..] => {
+            format!("Check “{first}” and {} more. They may not be what you meant.", others.len())
+        }
+    }
+}
+
 const fn usual(kind: Kind) -> Option<&'static str> {
     match kind {
         Kind::Tax => Some("A tax over 50 % is rare."),

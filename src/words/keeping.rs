@@ -57,6 +57,11 @@ pub fn kept_mine(name: &str) -> String {
     format!("Keep mine: {name}")
 }
 
+/// What is at odds, where a locked device may not decide on it.
+pub fn unlock_to_decide(said: String) -> String {
+    format!("{said} Unlock this device to decide.")
+}
+
 /// Why the first of several changes is not saved, and how many wait after it.
 pub fn all_at_odds(changes: &[AtOdds], book: &Book, style: Option<&NumberStyle>) -> String {
     let Some(first) = changes.first() else { return String::new() };

@@ -47,7 +47,7 @@ pub use choices::{
     service, stage, standing, system, tax_place, treatment,
 };
 pub use faults::fault;
-pub use jumps::jump;
+pub use jumps::{jump, left_doubtful};
 pub use labels::{
     HAS_A_FILL_TARGET, KEEPING_NOT_ENTERED, SOLD_TO_A_BUSINESS, UNTREATED_JUICE, WARNING_SHEET, caution, keeping,
     label_error, net_contents, net_source,

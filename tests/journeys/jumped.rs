@@ -32,6 +32,16 @@ async fn a_jump_is_asked_about_until_it_is_answered() {
     journey.expect_each(ASKED, &["Was $38.00, now $3,800.00."]).await;
     journey.wait_until_saved().await;
     journey.open().await;
+    // Where its margins are read, it is named, until an Undo takes it back.
+    journey.wait_for_text("Check “Price of Apples”. It may not be what you meant.").await;
+    journey.screenshot("asked_elsewhere").await;
+    journey.wait_until_undo_is("Undo: Price of Apples").await;
+    journey.click(By::Text("Undo")).await;
+    journey.wait_for_text_gone("It may not be what you meant.").await;
+    journey.click(By::Text("Redo")).await;
+    journey.click(By::Text("Check now")).await;
+    journey.wait_for_text_gone("It may not be what you meant.").await;
+    journey.expect_each(ASKED, &["Was $38.00, now $3,800.00."]).await;
     journey.go("#/buying").await;
     journey.expect_each(ASKED, &["Was $38.00, now $3,800.00."]).await;
     assert!(journey.faults_of_layout(&[""]).await.is_empty());

@@ -24,3 +24,13 @@ fn what_was_and_what_is_now() {
         assert_eq!(said(kind, doubt, was, now), sentence);
     }
 }
+
+#[test]
+fn what_is_left_doubtful_is_named() {
+    assert_eq!(words::left_doubtful(&[]), "");
+    assert_eq!(words::left_doubtful(&["Price of Apples"]), "Check “Price of Apples”. It may not be what you meant.");
+    assert_eq!(
+        words::left_doubtful(&["Price of Apples", "Holds", "Density"]),
+        "Check “Price of Apples” and 2 more. They may not be what you meant."
+    );
+}

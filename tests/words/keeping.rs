@@ -55,3 +55,9 @@ fn what_tells_two_books_of_one_name_apart() {
     assert_eq!(told_apart(&BookEntry { drinks: Some(1), ..entry.clone() }, None), "1 drink");
     assert_eq!(told_apart(&BookEntry { drinks: None, ..entry }, None), "");
 }
+
+#[test]
+fn a_locked_device_says_who_decides() {
+    let said = words::keeping::unlock_to_decide("Another tab changed Apples too.".to_string());
+    assert_eq!(said, "Another tab changed Apples too. Unlock this device to decide.");
+}

@@ -282,6 +282,11 @@ impl History {
         self.steps.last().map(|step| step.id.as_str())
     }
 
+    /// Whether a step stands, as far as is known here: it was not taken back.
+    pub fn is_done(&self, id: &str) -> bool {
+        self.steps.iter().all(|step| step.id != id || step.undone.is_none()) && !self.is_taken_back(id)
+    }
+
     /// Whether a step was taken back out of its turn.
     fn is_taken_back(&self, id: &str) -> bool {
         self.steps.iter().any(|step| step.undone.is_none() && step.takes_back.as_deref() == Some(id))

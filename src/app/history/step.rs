@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use super::{LARGEST, Session};
-use crate::book::{Key, Patch, Step as Way, from_json};
+use crate::book::{Clash, Key, Patch, Step as Way, from_json};
 
 /// Which steps are walked over.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -94,19 +94,22 @@ impl Step {
 impl Reach {
     /// Whether a step is among those walked over.
     pub fn takes(self, step: &Step) -> bool {
-        match self {
-            Reach::Everything => true,
-            Reach::Counter => step.patch.keys().all(|key| at_the_counter(&step.patch, key)),
-        }
+        let takes = |key: Key| step.patch.changes_of(key).all(|change| self.covers(key, &change.path));
+        step.patch.keys().all(takes)
     }
-}
 
-/// Whether what a patch changes in one record is what people at the Counter may change.
-fn at_the_counter(patch: &Patch, key: Key) -> bool {
-    let on_hand = |way: &[Way]| matches!(way, [_, Way::Field(field), ..] if field == "on-hand");
-    match key {
-        Key::Batch(_) => true,
-        Key::Ingredient(_) | Key::Packaging(_) => patch.changes_of(key).all(|change| on_hand(&change.path)),
-        _ => false,
+    /// Whether this reach may decide between two values of one field.
+    pub fn decides(self, clash: &Clash) -> bool {
+        self.covers(clash.key, &clash.path)
+    }
+
+    fn covers(self, key: Key, path: &[Way]) -> bool {
+        match (self, key) {
+            (Reach::Everything, _) | (Reach::Counter, Key::Batch(_)) => true,
+            (Reach::Counter, Key::Ingredient(_) | Key::Packaging(_)) => {
+                matches!(path, [_, Way::Field(field), ..] if field == "on-hand")
+            }
+            (Reach::Counter, _) => false,
+        }
     }
 }

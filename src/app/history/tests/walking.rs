@@ -1,4 +1,5 @@
 use super::*;
+use crate::book::{Clash, DrinkId, Found, Step as Way};
 
 #[test]
 fn steps_go_back_one_by_one_and_come_again() {
@@ -321,4 +322,22 @@ fn the_step_of_a_typing_session_is_known_while_it_stands() {
     tab.undo();
     tab.undo();
     assert_eq!(step_of(7), None, "it was taken back");
+}
+
+#[test]
+fn at_the_counter_no_price_is_decided_on() {
+    let clash = |key, path: &[&str]| Clash {
+        key,
+        path: path.iter().map(|name| Way::Field((*name).into())).collect(),
+        found: Found::Value,
+        stands: None,
+        wanted: None,
+    };
+    let carrot = Key::Ingredient(ingredient_id(CARROT));
+    let price = clash(carrot, &["ingredient", "packs", "price"]);
+    let count = clash(carrot, &["ingredient", "on-hand"]);
+    let drink = clash(Key::Drink(DrinkId::from_random(1)), &["drink", "name"]);
+    let decided = |reach: Reach| [&price, &count, &drink].map(|clash| reach.decides(clash));
+    assert_eq!(decided(Reach::Everything), [true, true, true]);
+    assert_eq!(decided(Reach::Counter), [false, true, false]);
 }

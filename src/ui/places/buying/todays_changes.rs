@@ -149,18 +149,17 @@ fn cost_of(costs: Costs, change: &ChangedOn) -> Option<Option<WeeklyCost>> {
 fn row(state: AppState, change: &ChangedOn, costs: Costs, (place, undone): (usize, Undone), gone: bool) -> AnyView {
     let change = *change;
     let goods = change.changed.goods;
-    let (name, said) = state.book.with_untracked(|book| {
-        let said = state.style.with_untracked(|style| words::watch::changed(&change, book, style));
-        (book.name(Key::from(goods)), said)
-    });
+    let said = state
+        .book
+        .with_untracked(|book| state.style.with_untracked(|style| words::watch::changed(&change, book, style)));
+    let name = text(move || state.book.with(|book| book.name(Key::from(goods))));
     let cost = text(move || {
         let said = |cost: Option<WeeklyCost>| {
             state.book.with_untracked(|book| state.style.with(|style| words::watch::weekly_cost(cost, book, style)))
         };
         cost_of(costs, &change).map(said).unwrap_or_default()
     });
-    let step = words::steps::undo_of(&format!("Price of {name}"));
-    let label = step.clone();
+    let step = text(move || words::steps::undo_of(&format!("Price of {}", name.get())));
     let undo = move || {
         undone.update(|undone| {
             undone.retain(|(at, _)| *at != place);
@@ -168,12 +167,12 @@ fn row(state: AppState, change: &ChangedOn, costs: Costs, (place, undone): (usiz
         });
         let edit = state.book.with_untracked(|book| put_back(book, &change));
         // What stood before holds still.
-        let _ = edit.map(|edit| state.apply(&step, edit));
+        let _ = edit.map(|edit| state.apply(&step.get_untracked(), edit));
     };
     let button = match gone {
         true => view! { <span class="soft">"Undone"</span> }.into_any(),
         false => view! {
-            <button class="button" aria-label=label on:click=press(undo)>
+            <button class="button" aria-label=step on:click=press(undo)>
                 "Undo"
             </button>
         }
