@@ -67,7 +67,7 @@ pub struct Picker {
     units: Units,
     /// What is in force, number and unit.
     value: Signal<String>,
-    /// What was picked before a number was there.
+    /// What was picked before a number was there, or stood beside one that is gone.
     picked: RwSignal<Option<&'static str>>,
 }
 
@@ -114,8 +114,19 @@ impl Picker {
 
     /// A typed text with its unit: a number alone takes the one beside it.
     pub fn with_unit(&self, text: &str) -> String {
+        self.stay();
         let full = untrack(|| self.with(text, self.unit()).or_else(|| (self.units.clear)(text)));
         full.unwrap_or_else(|| text.to_string())
+    }
+
+    /// The unit of what is in force stays where its number goes: the next one takes it.
+    fn stay(&self) {
+        let unit = self.value.with_untracked(|value| self.read(value)).map(|(_, unit)| unit);
+        self.picked.maybe_update(|picked| {
+            let other = unit.is_some() && *picked != unit;
+            *picked = unit.or(*picked);
+            other
+        });
     }
 
     /// A number with a unit; none where the text is no number alone.
