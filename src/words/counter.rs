@@ -136,8 +136,8 @@ pub fn counter_caution(caution: &Caution, book: &Book) -> Option<String> {
 /// What a lock to the Counter is, and is not.
 pub const LOCK_CAUTION: &str = "A PIN keeps curious hands off. It is no security boundary: whoever can open the browser's tools, another browser or the device's storage gets past it. It is kept on this device as you type it, so do not use the PIN of a card or phone.";
 
-/// Why Undo is hidden while a device is locked.
-pub const LOCK_HIDES: &str = "While it is locked, only recipe cards, batches and what is on hand are shown. Prices are hidden, and Undo with them: it could take back a price that you changed.";
+/// What is there while a device is locked.
+pub const LOCK_HIDES: &str = "While it is locked, only recipe cards, batches and what is on hand are shown. Prices are hidden. Undo takes back what was done to batches and counts, and nothing else.";
 
 /// Said where the browser keeps nothing.
 pub const LOCK_NOT_KEPT: &str = "This browser keeps no settings for this page, so a lock would be gone after the next start. Allow storage for this page, or use another browser.";

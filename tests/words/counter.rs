@@ -178,6 +178,14 @@ fn why_a_pin_is_not_taken() {
 }
 
 #[test]
+fn what_is_there_while_a_device_is_locked() {
+    assert_eq!(
+        counter::LOCK_HIDES,
+        "While it is locked, only recipe cards, batches and what is on hand are shown. Prices are hidden. Undo takes back what was done to batches and counts, and nothing else."
+    );
+}
+
+#[test]
 fn how_a_forgotten_pin_opens() {
     assert_eq!(
         counter::without_pin(),
