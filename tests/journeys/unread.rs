@@ -15,6 +15,7 @@ async fn an_error_takes_the_place_of_the_answer() {
     quick_price(&journey).await;
     ingredient(&journey).await;
     questions(&journey).await;
+    card(&journey).await;
     assert_eq!(journey.console_errors().await, Vec::<String>::new());
 }
 
@@ -65,6 +66,29 @@ async fn ingredient(journey: &Journey) {
     let holds = By::Nth(0, &By::Label("Holds"));
     replaced(journey, holds, "Holds", "40 stone", "Compared ").await;
     replaced(journey, By::Label("Left after trimming"), "Left after trimming", "0", "Per lb trimmed").await;
+}
+
+/// No amounts stand beside a number of drinks that is none; a chip takes its place.
+async fn card(journey: &Journey) {
+    journey.go("#/counter/1/4").await;
+    let number = By::Label("How many");
+    journey.expect_count(".recipe > li", 5).await;
+    for text in ["12 oz", "1/2", "0", "2.5", "1000000"] {
+        journey.type_into(number, text).await;
+        journey.wait_for_text("Fix “How many” to see this.").await;
+        journey.expect_count(".recipe > li", 0).await;
+    }
+    journey.screenshot("card").await;
+    journey.click(By::Text("2 for 2 drinks")).await;
+    journey.expect_each(".recipe-for", &["for 2 drinks"]).await;
+    journey.expect_count(".recipe > li", 5).await;
+    journey.expect_value(number, "2").await;
+    journey.expect_error(number, "").await;
+    journey.type_into(number, "2x").await;
+    journey.wait_for_text("Fix “How many” to see this.").await;
+    journey.type_into(number, "12").await;
+    journey.expect_each(".recipe-for", &["for 12 drinks"]).await;
+    journey.expect_count(".recipe > li", 5).await;
 }
 
 async fn questions(journey: &Journey) {

@@ -12,8 +12,9 @@ use crate::book::{Key, OfferId};
 use crate::label::allergens_of;
 use crate::make::{card, is_a_number_of_drinks};
 use crate::measure::Exact;
-use crate::ui::fields::{Entry, tried_number};
-use crate::ui::live::{live, press, rows, text, trouble};
+use crate::ui::address::here;
+use crate::ui::fields::{Entry, Hangs, tried_number};
+use crate::ui::live::{live, parts, press, rows, text, trouble};
 use crate::ui::order;
 use crate::ui::parts::{Back, page_of};
 use crate::ui::state::AppState;
@@ -33,6 +34,7 @@ pub fn Card(
 fn Page(id: OfferId) -> impl IntoView {
     let state = AppState::here();
     let drinks = RwSignal::new(Exact::ONE);
+    let hangs = Hangs::new();
     let drink = text(move || state.book.with(|book| book.name(Key::Drink(id.drink))));
     let container = text(move || state.book.with(|book| book.name(Key::Container(id.container))));
     let sizes = Memo::new(move |_| state.book.with(|book| order::offers(book, id.drink)));
@@ -66,13 +68,13 @@ fn Page(id: OfferId) -> impl IntoView {
             <nav class="chips" aria-label="Sizes">
                 {rows(sizes, size)}
             </nav>
-            <HowMany drinks />
+            <HowMany drinks hangs />
         </div>
         {trouble(stuck)}
-        {live(move || match made() {
+        {hangs.answer(move || live(move || match made() {
             Ok(card) => making::making(state, id, card, drinks.get()),
             Err(_) => ().into_any(),
-        })}
+        }))}
         <p class="allergens">{allergens}</p>
         <p class="kept">{kept}</p>
         {live(move || match made() {
@@ -85,13 +87,22 @@ fn Page(id: OfferId) -> impl IntoView {
 
 /// For how many drinks the amounts are. Not kept: another card begins at one.
 #[component]
-fn HowMany(drinks: RwSignal<Exact>) -> impl IntoView {
+fn HowMany(drinks: RwSignal<Exact>, hangs: Hangs) -> impl IntoView {
     let state = AppState::here();
+    // A chip takes the place of what cannot be read: the field is drawn anew.
+    let fields = RwSignal::new(0);
+    let choose = move |number: Exact| {
+        if hangs.is_unread() {
+            state.unfinished.update(|all| all.forget_unread(&here()));
+            fields.update(|count| *count += 1);
+        }
+        drinks.set(number);
+    };
     let chip = move |number: u32| {
         let number = Exact::from(number);
         let pressed = text(move || (drinks.get() == number).to_string());
         view! {
-            <button class="chip counter-size" aria-pressed=pressed on:click=press(move || drinks.set(number))>
+            <button class="chip counter-size" aria-pressed=pressed on:click=press(move || choose(number))>
                 {number.to_string()}
                 <span class="unseen">{state.style.with_untracked(|style| words::counter::for_drinks(number, style))}</span>
             </button>
@@ -112,14 +123,21 @@ fn HowMany(drinks: RwSignal<Exact>) -> impl IntoView {
         drinks.set(number.as_ref().copied().unwrap_or(before.get_value().1));
         number.map(|_| ())
     };
-    view! {
-        <div class="how-many" role="group" aria-label="Drinks at once">
-            {[1, 2, 3].map(chip).into_iter().collect_view()}
+    let field = move |_| {
+        view! {
             <Entry
                 label="How many"
+                hangs
                 value=text(move || state.number(drinks.get()))
                 commit=tried_number("12", Box::new(take))
             />
+        }
+        .into_any()
+    };
+    view! {
+        <div class="how-many" role="group" aria-label="Drinks at once">
+            {[1, 2, 3].map(chip).into_iter().collect_view()}
+            {parts(move || vec![fields.get()], field)}
         </div>
     }
 }
