@@ -4,7 +4,9 @@
 mod plan;
 mod sheet;
 
-pub use plan::{again, filled, made, on_shelf, planned, ready, taken_off, takes_up, to_take_off, usual_day, without};
+pub use plan::{
+    again, begun, deleted, filled, made, on_shelf, planned, ready, taken_off, takes_up, to_take_off, usual_day, without,
+};
 pub use sheet::{Portion, Sheet, Station, Weighed, sheet};
 
 #[cfg(test)]

@@ -1,6 +1,6 @@
 //! The plan of a day, and the edits to it.
 
-use crate::book::{Batch, Book, Edit, IngredientId, Make, OfferId, Ready, Record, Stage};
+use crate::book::{Batch, Book, Edit, IngredientId, Key, Make, OfferId, Ready, Record, Stage};
 use crate::measure::{Date, Exact, Overflow};
 
 /// Days in a week.
@@ -8,7 +8,7 @@ const WEEK: u32 = 7;
 
 /// The same numbers on another day, nothing of it done.
 pub fn again(of: &Batch, day: Date) -> Batch {
-    let makes = of.makes.iter().map(|make| Make { filled: false, off_shelf: Exact::ZERO, ..*make });
+    let makes = of.planned().map(|make| Make { filled: false, off_shelf: Exact::ZERO, ..*make });
     Batch { day, makes: makes.collect(), ready: Vec::new() }
 }
 
@@ -28,9 +28,39 @@ pub fn usual_day(book: &Book, day: Date, offers: &mut dyn Iterator<Item = OfferI
     Ok(Batch { day, makes, ready: Vec::new() })
 }
 
+/// Puts a plan on its day. What came off the shelf for a plan of that day that was deleted stays
+/// off: it is kept beside the new numbers.
+pub fn begun(book: &Book, plan: Batch) -> Edit {
+    let mut plan = plan;
+    let before = book.batch(plan.day).map(|batch| batch.makes.as_slice()).unwrap_or_default();
+    for was in before.iter().filter(|make| make.off_shelf.is_positive()) {
+        match plan.makes.iter_mut().find(|make| make.offer() == was.offer()) {
+            Some(make) => make.off_shelf = was.off_shelf,
+            None => plan.makes.push(out_of_plan(was)),
+        }
+    }
+    Edit::Put(Record::Batch(plan))
+}
+
+/// Takes the plan of a day out of the book. Where something of it came off the shelf, that alone is
+/// kept, so that it comes off once whatever is planned on the day again.
+pub fn deleted(book: &Book, day: Date) -> Option<Edit> {
+    let batch = book.batch(day)?;
+    let off = batch.makes.iter().filter(|make| make.off_shelf.is_positive());
+    let makes: Vec<Make> = off.map(out_of_plan).collect();
+    Some(match makes.is_empty() {
+        true => Edit::Remove(Key::Batch(day)),
+        false => Edit::Put(Record::Batch(Batch { day, makes, ready: Vec::new() })),
+    })
+}
+
+fn out_of_plan(make: &Make) -> Make {
+    Make { units: Exact::ZERO, filled: false, ..*make }
+}
+
 /// What is planned and how many of it, in the order of the plan.
 pub fn planned(batch: &Batch) -> impl Iterator<Item = (OfferId, Exact)> {
-    batch.makes.iter().map(|make| (make.offer(), make.units))
+    batch.planned().map(|make| (make.offer(), make.units))
 }
 
 /// What is filled and how many of it.
@@ -91,9 +121,15 @@ pub fn takes_up(book: &Book, day: Date, counts: &mut dyn Iterator<Item = (OfferI
     })
 }
 
-/// The plan without a drink in a size.
+/// The plan without a drink in a size. Where some of it came off the shelf, that is kept with the
+/// day, so that it comes off once.
 pub fn without(book: &Book, day: Date, offer: OfferId) -> Option<Edit> {
-    changed(book, day, |batch| batch.makes.retain(|make| make.offer() != offer))
+    changed(book, day, |batch| {
+        batch.makes.retain(|make| make.offer() != offer || make.off_shelf.is_positive());
+        for make in batch.makes.iter_mut().filter(|make| make.offer() == offer) {
+            *make = out_of_plan(make);
+        }
+    })
 }
 
 /// Ticks that a drink is filled, or takes the tick back.

@@ -177,6 +177,48 @@ fn what_a_drink_took_comes_off_the_shelf_once() {
 }
 
 #[test]
+fn what_came_off_stays_off_where_a_drink_or_the_plan_is_taken_out() {
+    let on = day("2026-11-26");
+    let mut book = bar(metric());
+    let (one, two) = (offer_id(1, 1), offer_id(2, 1));
+    let mut done = batch("2026-11-26", &[(1, 1, "4"), (2, 1, "6")]);
+    done.makes[0].filled = true;
+    done.ready = vec![Ready { ingredient: ingredient_id(1), stage: Stage::Pressed }];
+    book.apply(&Edit::Put(Record::Batch(done))).unwrap();
+    book.apply(&taken_off(&book, on).unwrap()).unwrap();
+    let all_again = |book: &mut Book, units: &str| {
+        book.apply(&takes_up(book, on, &mut [(one, exact(units))].into_iter()).unwrap()).unwrap();
+        book.apply(&filled(book, on, one, true).unwrap()).unwrap();
+        to_take_off(book.batch(on).unwrap()).unwrap()
+    };
+    // Taken out of the plan and added again: the four are off the shelf already.
+    book.apply(&without(&book, on, one).unwrap()).unwrap();
+    assert_eq!(planned(book.batch(on).unwrap()).collect::<Vec<_>>(), [(two, exact("6"))]);
+    assert_eq!(on_shelf(book.batch(on).unwrap()), Ok(vec![(two, exact("6"))]));
+    assert_eq!(all_again(&mut book, "4"), []);
+    assert_eq!(all_again(&mut book, "6"), [(one, exact("2"))]);
+    // The same where the whole plan is deleted, and begun again in whatever way.
+    book.apply(&deleted(&book, on).unwrap()).unwrap();
+    let left = book.batch(on).unwrap();
+    assert!(!left.is_planned());
+    assert_eq!((planned(left).count(), left.ready.len()), (0, 0));
+    assert_eq!(again(left, day("2026-11-27")), batch("2026-11-27", &[]));
+    for plan in [&[(1, 1, "4"), (2, 1, "1")][..], &[(2, 1, "1")], &[]] {
+        let mut book = book.clone();
+        let edit = begun(&book, batch("2026-11-26", plan));
+        book.apply(&edit).unwrap();
+        assert_eq!(all_again(&mut book, "4"), [], "{plan:?}");
+        assert_eq!(all_again(&mut book, "5"), [(one, exact("1"))], "{plan:?}");
+    }
+    // A plan of which nothing came off leaves nothing.
+    book.apply(&begun(&book, batch("2026-11-27", &[(2, 1, "6")]))).unwrap();
+    assert!(book.batch(day("2026-11-27")).unwrap().is_planned());
+    book.apply(&deleted(&book, day("2026-11-27")).unwrap()).unwrap();
+    assert_eq!(book.batch(day("2026-11-27")), None);
+    assert_eq!(deleted(&book, day("2026-11-27")), None);
+}
+
+#[test]
 fn edits_of_a_batch() {
     let on = day("2026-11-26");
     let mut book = bar(metric());

@@ -37,7 +37,25 @@ pub struct Make {
     pub off_shelf: Exact,
 }
 
+impl Batch {
+    /// Whether something is planned, or nothing was so far: a plan that was deleted has nothing
+    /// left but what came off the shelf.
+    pub fn is_planned(&self) -> bool {
+        self.makes.is_empty() || self.planned().next().is_some()
+    }
+
+    /// What is planned, without drinks that are kept for what came off the shelf alone.
+    pub fn planned(&self) -> impl Iterator<Item = &Make> {
+        self.makes.iter().filter(|make| !make.is_only_off_shelf())
+    }
+}
+
 impl Make {
+    /// Whether it is out of the plan, and kept so that what it took comes off the shelf once.
+    pub fn is_only_off_shelf(&self) -> bool {
+        self.units.is_zero() && self.off_shelf.is_positive()
+    }
+
     /// How many of them must still be made of what is on the shelf, or were and are not taken off.
     ///
     /// # Errors

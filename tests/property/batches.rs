@@ -1,14 +1,43 @@
-//! The sheet of a batch: what is weighed out of it makes what was planned.
+//! The sheet of a batch: what is weighed out of it makes what was planned. The plan of a day: what a
+//! drink took comes off the shelf once.
 
-use brimwright::batch::{Station, sheet};
+use std::collections::BTreeMap;
+
+use brimwright::batch::{
+    Station, begun, deleted, filled, on_shelf, planned, sheet, taken_off, takes_up, to_take_off, without,
+};
 use brimwright::book::{Batch, Edit, Make, OfferId, Record, Settings};
 use brimwright::ledger::Ledger;
 use brimwright::make::{needs, whole_packs};
 use brimwright::measure::{Amount, Exact, Unit};
+use proptest::collection::{btree_map, vec};
 use proptest::prelude::*;
 
 use crate::menus::menu;
-use crate::support::{day, exact, offer, offer_id};
+use crate::support::{batch, container, day, drink, exact, offer, offer_id};
+
+/// What is done to the plan of a day.
+#[derive(Clone, Debug)]
+enum Done {
+    Begin(BTreeMap<u64, u32>),
+    Number(u64, u32),
+    Fill(u64, bool),
+    TakeOff,
+    TakeOut(u64),
+    Delete,
+}
+
+fn done() -> impl Strategy<Value = Done> {
+    let (drink, units) = (1..4_u64, 0..9_u32);
+    prop_oneof![
+        1 => btree_map(drink.clone(), units.clone(), 0..3).prop_map(Done::Begin),
+        3 => (drink.clone(), units).prop_map(|(drink, units)| Done::Number(drink, units)),
+        4 => (drink.clone(), any::<bool>()).prop_map(|(drink, done)| Done::Fill(drink, done)),
+        3 => Just(Done::TakeOff),
+        2 => drink.prop_map(Done::TakeOut),
+        1 => Just(Done::Delete),
+    ]
+}
 
 proptest! {
     #![proptest_config(ProptestConfig::with_cases(300))]
@@ -64,6 +93,54 @@ proptest! {
             let packs = whole_packs(pack, bought).unwrap();
             let over = packs.times(pack.contents.measure().unwrap().base()).unwrap().minus(bought).unwrap();
             prop_assert!(over >= within.negated() && over <= pack.contents.measure().unwrap().base());
+        }
+    }
+
+    #[test]
+    fn what_a_drink_took_comes_off_once_whatever_is_done_to_the_plan(all in vec(done(), 1..40)) {
+        let on = day("2026-11-26");
+        let drinks = (1..4).map(|id| Record::Drink(drink(id, "500 mL", [])));
+        let records = drinks.chain([Record::Container(container(1, "500 mL"))]);
+        let mut book = crate::support::book(crate::support::settings(), records);
+        let mut off: BTreeMap<OfferId, Exact> = BTreeMap::new();
+        for it in all {
+            let edit = match it {
+                Done::Begin(numbers) => {
+                    let numbers = numbers.iter().map(|(drink, units)| (drink, units.to_string()));
+                    let numbers: Vec<_> = numbers.collect();
+                    let makes: Vec<_> = numbers.iter().map(|(drink, units)| (**drink, 1, units.as_str())).collect();
+                    Some(begun(&book, batch("2026-11-26", &makes)))
+                }
+                Done::Number(drink, units) => {
+                    takes_up(&book, on, &mut [(offer_id(drink, 1), Exact::from(units))].into_iter())
+                }
+                Done::Fill(drink, done) => filled(&book, on, offer_id(drink, 1), done),
+                Done::TakeOff => {
+                    let taken = book.batch(on).map(|batch| to_take_off(batch).unwrap()).unwrap_or_default();
+                    for (offer, units) in taken {
+                        let sum = off.entry(offer).or_insert(Exact::ZERO);
+                        *sum = sum.plus(units).unwrap();
+                        let make = book.batch(on).unwrap().makes.iter().find(|make| make.offer() == offer).unwrap();
+                        prop_assert_eq!(*sum, make.units, "as many came off as were made");
+                    }
+                    taken_off(&book, on)
+                }
+                Done::TakeOut(drink) => without(&book, on, offer_id(drink, 1)),
+                Done::Delete => deleted(&book, on),
+            };
+            if let Some(edit) = edit {
+                book.apply(&edit).unwrap();
+            }
+            for (offer, units) in &off {
+                let makes = book.batch(on).map(|batch| batch.makes.as_slice()).unwrap_or_default();
+                let kept = makes.iter().find(|make| make.offer() == *offer).map(|make| make.off_shelf);
+                prop_assert_eq!(kept, Some(*units), "what came off is kept with the day");
+            }
+            // What is out of the plan asks for nothing.
+            if let Some(batch) = book.batch(on) {
+                let plan: Vec<OfferId> = planned(batch).map(|(offer, _)| offer).collect();
+                prop_assert!(on_shelf(batch).unwrap().iter().all(|(offer, _)| plan.contains(offer)));
+            }
         }
     }
 }
