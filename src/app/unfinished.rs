@@ -15,6 +15,13 @@ pub struct Unread {
     pub error: String,
 }
 
+impl Unread {
+    /// The label of its field, where that is on the screen at an address.
+    fn label_on(&self, address: &str) -> Option<&str> {
+        self.field.strip_prefix(address)?.strip_prefix(' ')?.split_once(' ').map(|(_, label)| label)
+    }
+}
+
 /// What the name of a field begins with where its text is given, not typed.
 pub const GIVEN: char = '@';
 
@@ -75,6 +82,17 @@ impl Unfinished {
         self.unread.retain(|it| it.field != field);
         self.unread.extend(unread);
         true
+    }
+
+    /// What cannot be read on the screen at an address: the label of each field, and its text.
+    pub fn unread_on(&self, address: &str) -> Vec<(String, String)> {
+        let on = |it: &Unread| Some((it.label_on(address)?.to_string(), it.text.clone()));
+        self.unread.iter().filter_map(on).collect()
+    }
+
+    /// Forgets what cannot be read in the fields of a label on the screen at an address.
+    pub fn forget_unread_of(&mut self, address: &str, label: &str) {
+        self.unread.retain(|it| it.label_on(address) != Some(label));
     }
 
     /// Forgets what cannot be read on the screen at an address.

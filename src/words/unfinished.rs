@@ -5,6 +5,11 @@ pub fn fix_first(field: &str) -> String {
     format!("Fix “{field}” to see this.")
 }
 
+/// Says which field waits to be mended before something can be done.
+pub fn fix_before(field: &str) -> String {
+    format!("Fix “{field}” first.")
+}
+
 /// What a new thing still needs before it is in the book, such as "its price".
 pub fn still_needs(what: &str, of: Option<&str>, needs: &[&str]) -> String {
     let of = of.map(|name| format!(" for {name}")).unwrap_or_default();
@@ -39,5 +44,6 @@ mod tests {
     #[test]
     fn an_answer_names_the_field_that_it_waits_for() {
         assert_eq!(fix_first("Menu price"), "Fix “Menu price” to see this.");
+        assert_eq!(fix_before("Number of Kale"), "Fix “Number of Kale” first.");
     }
 }

@@ -32,6 +32,19 @@ fn a_screen_that_begins_anew_forgets_what_could_not_be_read_on_it() {
 }
 
 #[test]
+fn what_cannot_be_read_is_found_by_the_label_of_its_field() {
+    let mut all = Unfinished::default();
+    for field in ["#/batches/1 0 Number of Kale", "#/batches/1 2a Kale", "#/batches/12 0 Number of Kale"] {
+        all.note(field, Some(unread(field, "12 oz")));
+    }
+    let pair = |label: &str| (label.to_string(), "12 oz".to_string());
+    assert_eq!(all.unread_on("#/batches/1"), [pair("Number of Kale"), pair("Kale")]);
+    all.forget_unread_of("#/batches/1", "Number of Kale");
+    assert_eq!(all.unread_on("#/batches/1"), [pair("Kale")]);
+    assert_eq!(all.unread_on("#/batches/12"), [pair("Number of Kale")]);
+}
+
+#[test]
 fn a_thing_waits_from_its_first_letter_until_it_is_put() {
     let mut all = Unfinished::default();
     all.begin("pack 1", "#/buying");

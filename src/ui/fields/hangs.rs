@@ -59,6 +59,12 @@ impl Hangs {
             .with(|unread| unread.first().map(|(_, label)| words::unfinished::fix_first(label)).unwrap_or_default())
     }
 
+    /// What to mend before something can be done; empty while all can be read.
+    pub fn waits_for(self) -> String {
+        self.unread
+            .with(|unread| unread.first().map(|(_, label)| words::unfinished::fix_before(label)).unwrap_or_default())
+    }
+
     /// An answer while all can be read, nothing else: a sentence stands elsewhere.
     pub fn while_read(self, view: impl Fn() -> AnyView + Send + Sync + 'static) -> AnyView {
         when(move || !self.is_unread(), view)
