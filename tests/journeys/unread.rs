@@ -78,6 +78,7 @@ async fn card(journey: &Journey) {
         journey.wait_for_text("Fix “How many” to see this.").await;
         journey.expect_count(".recipe > li", 0).await;
     }
+    journey.expect_count(".how-many [aria-pressed=true]", 0).await;
     journey.screenshot("card").await;
     journey.click(By::Text("2 for 2 drinks")).await;
     journey.expect_each(".recipe-for", &["for 2 drinks"]).await;

@@ -100,7 +100,7 @@ fn HowMany(drinks: RwSignal<Exact>, hangs: Hangs) -> impl IntoView {
     };
     let chip = move |number: u32| {
         let number = Exact::from(number);
-        let pressed = text(move || (drinks.get() == number).to_string());
+        let pressed = text(move || (drinks.get() == number && !hangs.is_unread()).to_string());
         view! {
             <button class="chip counter-size" aria-pressed=pressed on:click=press(move || choose(number))>
                 {number.to_string()}
