@@ -191,8 +191,8 @@ impl AppState {
         }
     }
 
-    /// Says for a while what was taken back or done again.
-    fn say_done(self, sentence: String) {
+    /// Says for a while what was done, taken back or done again.
+    pub fn say_done(self, sentence: String) {
         let said = Said { sentence, done: true };
         self.said.set(Some(said.clone()));
         let fade = move || {

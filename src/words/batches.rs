@@ -5,7 +5,7 @@ use super::overflow;
 use super::sales::day;
 use super::troubles::{trouble, yield_error};
 use crate::batch::{Station, Weighed, made, planned};
-use crate::book::{Batch, Book, DrinkId, Goods, Key, OfferId};
+use crate::book::{Batch, Book, DrinkId, Goods, Key, Make, OfferId};
 use crate::make::Unmade;
 use crate::measure::{Amount, Date, Exact, NumberStyle, Overflow, Unit, show_amount, show_number};
 use crate::on_hand::{BestUse, Makes, NotMade, Reach, Scarce, Stopped, Used};
@@ -14,8 +14,8 @@ use crate::yields::YieldError;
 /// What the best use goes by.
 pub const BEST_USE: &str = "Best use goes by what is left of each drink's price in the book. A drink without a price, or with nothing left of it, is made of what the others leave over. Only what was counted can run out.";
 
-/// What taking off the shelf takes.
-pub const TAKE_OFF: &str = "Takes what the filled drinks used, as bought, off what was counted. What came off stays off: each drink counts once.";
+/// What deducting from stock does.
+pub const DEDUCT: &str = "Deducts what the filled drinks used, as bought, from what was counted. Each drink counts once, also after its batch is deleted and started again.";
 
 /// Decimals of what is left or lacking.
 const LEFT_PLACES: u32 = 2;
@@ -40,14 +40,43 @@ pub fn counted(on: Date, today: Date) -> String {
     }
 }
 
+/// What the number to make of a drink and size is called.
+pub fn number_of(offer: OfferId, book: &Book) -> String {
+    format!("Number of {}", book.name(Key::Offer(offer)))
+}
+
+/// For how many of a drink what they took was deducted; empty where for none.
+pub fn deducted(make: &Make, style: &NumberStyle) -> String {
+    let (number, once) = match make.off_shelf {
+        none if none.is_zero() => return String::new(),
+        one if one.is_one() => ("1 drink".to_string(), "It counts"),
+        more => (format!("{} drinks", show_number(more, 0, style)), "Each counts"),
+    };
+    format!("Deducted from stock: {number}. {once} once, so this row stays.")
+}
+
+/// That a number that is typed is not in the plan, since it cannot be read.
+pub fn not_planned(field: &str, text: &str) -> String {
+    format!("Not in this plan yet: “{text}” as {field}. Fix it in the batch.")
+}
+
+/// That a batch was deleted, and what became of what it had used.
+pub fn batch_deleted(batch: &Batch) -> String {
+    let off = batch.makes.iter().any(|make| make.off_shelf.is_positive());
+    let stays = if off { " What it used stays deducted from stock." } else { "" };
+    format!("Deleted: {}.{stays} Undo brings it back.", super::batch(batch.day))
+}
+
 /// How many are to be made and filled: "2 drinks and sizes, 30 to make, 12 filled."
 ///
 /// # Errors
 /// [`Overflow`].
-pub fn batch_stands(batch: &Batch) -> Result<String, Overflow> {
+pub fn batch_stands(batch: &Batch, style: &NumberStyle) -> Result<String, Overflow> {
     let add = |sum: Exact, (_, units): (OfferId, Exact)| sum.plus(units);
-    let (planned, made) = (planned(batch).try_fold(Exact::ZERO, add)?, made(batch).try_fold(Exact::ZERO, add)?);
-    Ok(match batch.makes.len() {
+    let shown = |sum: Exact| show_number(sum, 0, style);
+    let (count, sum) = (planned(batch).count(), planned(batch).try_fold(Exact::ZERO, add)?);
+    let (planned, made) = (shown(sum), shown(made(batch).try_fold(Exact::ZERO, add)?));
+    Ok(match count {
         0 => "Nothing is planned yet.".to_string(),
         1 => format!("1 drink and size, {planned} to make, {made} filled."),
         count => format!("{count} drinks and sizes, {planned} to make, {made} filled."),
@@ -67,7 +96,7 @@ impl Batches<'_> {
     /// sentences.
     pub fn kept(&self, batch: &Batch) -> Vec<(String, String)> {
         let mut drinks: Vec<DrinkId> = Vec::new();
-        for make in &batch.makes {
+        for make in batch.planned() {
             if !drinks.contains(&make.drink) {
                 drinks.push(make.drink);
             }

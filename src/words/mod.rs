@@ -40,7 +40,9 @@ pub mod yield_log;
 pub use allergens::{
     TREE_NUTS, allergen, allergen_in_european_union, allergen_in_united_states, allergens, used_around, with_nuts,
 };
-pub use batches::{BEST_USE, Batches, TAKE_OFF, batch_stands, counted, station};
+pub use batches::{
+    BEST_USE, Batches, DEDUCT, batch_deleted, batch_stands, counted, deducted, not_planned, number_of, station,
+};
 pub use book_files::{book_file_error, import_changes};
 pub use choices::{
     covers, drink_kind, fill_rule, ice_place, keep_refrigerated, known, packaging_part, part, produce, scaling,

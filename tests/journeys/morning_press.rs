@@ -121,7 +121,7 @@ async fn short_of_carrots(journey: &Journey) {
 
 async fn off_the_shelf(journey: &Journey) {
     // 4 * 300 mL of 1 L.
-    journey.click(By::Text("Take what it used off the shelf")).await;
+    journey.click(By::Text("Deduct from stock")).await;
     journey
         .wait_for_text(
             "Taken off the shelf: 1 thing. Undo puts it back. More was used than was counted, so nothing is left: Carrot juice. Count again.",

@@ -93,15 +93,52 @@ fn when_it_was_counted() {
 
 #[test]
 fn where_a_batch_stands() {
+    let style = NumberStyle::english("$");
     let none = Batch { makes: Vec::new(), ..batch("2026-11-26", &[]) };
-    assert_eq!(words::batch_stands(&none), Ok("Nothing is planned yet.".into()));
+    assert_eq!(words::batch_stands(&none, &style), Ok("Nothing is planned yet.".into()));
     assert_eq!(
-        words::batch_stands(&batch("2026-11-26", &[(1, 1, "12")])),
+        words::batch_stands(&batch("2026-11-26", &[(1, 1, "12")]), &style),
         Ok("1 drink and size, 12 to make, 0 filled.".into())
     );
     let mut two = batch("2026-11-26", &[(1, 1, "12"), (1, 2, "18")]);
     two.makes[1] = Make { filled: true, ..two.makes[1] };
-    assert_eq!(words::batch_stands(&two), Ok("2 drinks and sizes, 30 to make, 18 filled.".into()));
+    assert_eq!(words::batch_stands(&two, &style), Ok("2 drinks and sizes, 30 to make, 18 filled.".into()));
+    // Grouped as in its field; what is kept for what came off the shelf is not counted.
+    two.makes[0].units = exact("1000129");
+    two.makes.push(Make { off_shelf: exact("4"), ..batch("2026-11-26", &[(2, 1, "0")]).makes[0] });
+    let stands = "2 drinks and sizes, 1,000,147 to make, 18 filled.";
+    assert_eq!(words::batch_stands(&two, &style), Ok(stands.into()));
+}
+
+#[test]
+fn what_was_deducted_for_a_drink_stays_with_its_day() {
+    let deducted = |off_shelf| {
+        let make = Make { off_shelf: exact(off_shelf), ..batch("2026-11-26", &[(1, 1, "4")]).makes[0] };
+        words::deducted(&make, &NumberStyle::english("$"))
+    };
+    assert_eq!(deducted("0"), "");
+    assert_eq!(deducted("1"), "Deducted from stock: 1 drink. It counts once, so this row stays.");
+    assert_eq!(deducted("1200"), "Deducted from stock: 1,200 drinks. Each counts once, so this row stays.");
+    let mut gone = batch("2026-11-26", &[(1, 1, "4")]);
+    assert_eq!(words::batch_deleted(&gone), "Deleted: Batch of 26 Nov 2026. Undo brings it back.");
+    gone.makes[0].off_shelf = exact("4");
+    assert_eq!(
+        words::batch_deleted(&gone),
+        "Deleted: Batch of 26 Nov 2026. What it used stays deducted from stock. Undo brings it back."
+    );
+    assert_eq!(
+        words::DEDUCT,
+        "Deducts what the filled drinks used, as bought, from what was counted. Each drink counts once, also after its batch is deleted and started again."
+    );
+}
+
+#[test]
+fn a_number_that_cannot_be_read_is_named_on_the_sheet() {
+    let book = bar(System::UsCustomary);
+    assert_eq!(
+        words::not_planned(&words::number_of(offer(), &book), "12 oz"),
+        "Not in this plan yet: “12 oz” as Number of Invented drink 1, Bottle. Fix it in the batch."
+    );
 }
 
 #[test]

@@ -4,10 +4,11 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
+use super::batch::stands;
 use super::tabs::Tabs;
 use crate::app::route::Route;
-use crate::batch::{again, usual_day};
-use crate::book::{Batch, Edit, Key, Offer, Record};
+use crate::batch::{again, begun, usual_day};
+use crate::book::{Batch, Key, Offer};
 use crate::measure::{Date, Exact};
 use crate::ui::address::go;
 use crate::ui::fields::Day;
@@ -24,8 +25,10 @@ pub fn Batches() -> impl IntoView {
     let state = AppState::here();
     let now = today();
     let days = Memo::new(move |_| {
-        let mut days: Vec<Key> =
-            state.book.with(|book| book.batches().rev().map(|batch| Key::Batch(batch.day)).collect());
+        let mut days: Vec<Key> = state.book.with(|book| {
+            let planned = book.batches().rev().filter(|batch| batch.is_planned());
+            planned.map(|batch| Key::Batch(batch.day)).collect()
+        });
         if let Some(here) = days.iter().position(|key| *key == Key::Batch(now)) {
             days.get_mut(..=here).unwrap_or_default().rotate_right(1);
         }
@@ -57,10 +60,7 @@ pub fn Batches() -> impl IntoView {
 
 fn batch_row(day: Date, now: Date) -> AnyView {
     let state = AppState::here();
-    let about = text(move || {
-        let said = |batch: &Batch| words::batch_stands(batch).unwrap_or_else(words::overflow);
-        state.book.with(|book| book.batch(day).map(said)).unwrap_or_default()
-    });
+    let about = text(move || stands(state, day));
     let name = if day == now { "Today, " } else { "" };
     view! {
         <li>
@@ -72,16 +72,21 @@ fn batch_row(day: Date, now: Date) -> AnyView {
     .into_any()
 }
 
+/// What the button for a usual day does.
+const USUAL_DAY: &str =
+    "A usual day is a seventh of what you sell in a usual week, rounded up. Every number can be changed after.";
+
 /// A batch for another day.
 #[component]
 fn New() -> impl IntoView {
     let state = AppState::here();
     let on = RwSignal::new(today());
     let refused = RwSignal::new(None::<String>);
-    let taken = Memo::new(move |_| state.book.with(|book| book.batch(on.get()).is_some()));
+    let taken = Memo::new(move |_| state.book.with(|book| book.batch(on.get()).is_some_and(Batch::is_planned)));
     let put = move |batch: Batch| {
         let day = batch.day;
-        let put = state.apply(&words::batch(day), Edit::Put(Record::Batch(batch)));
+        let edit = state.book.with_untracked(|book| begun(book, batch));
+        let put = state.apply(&words::batch(day), edit);
         if put.is_ok() {
             go(Route::Batch(day));
         }
@@ -103,8 +108,9 @@ fn New() -> impl IntoView {
     // The last batch before the day, else the last there is.
     let last = Memo::new(move |_| {
         state.book.with(|book| {
-            let before = book.batches().rev().find(|batch| batch.day < on.get());
-            before.or_else(|| book.batches().next_back()).map(|batch| batch.day)
+            let planned = || book.batches().rev().filter(|batch| batch.is_planned());
+            let before = planned().find(|batch| batch.day < on.get());
+            before.or_else(|| planned().next()).map(|batch| batch.day)
         })
     });
     let from_last = live(move || {
@@ -126,6 +132,7 @@ fn New() -> impl IntoView {
         let sold = |offer: &Offer| offer.weekly.is_some_and(Exact::is_positive);
         state.book.with(|book| book.offers().any(sold))
     };
+    let about = || view! { <p class="about">{USUAL_DAY}</p> }.into_any();
     let from_usual = when(any_weekly, move || {
         view! {
             <button class="button" on:click=press(usual)>
@@ -144,10 +151,8 @@ fn New() -> impl IntoView {
         false => ().into_any(),
     };
     view! {
-        <Section
-            heading="Make a batch"
-            about="A usual day is a seventh of what you sell in a usual week, rounded up. Every number can be changed after."
-        >
+        <Section heading="Make a batch">
+            {when(any_weekly, about)}
             <div class="fields">
                 <Day label="Day" value=text(move || on.get().to_string()) choose=choose />
             </div>

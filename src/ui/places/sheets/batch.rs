@@ -2,6 +2,7 @@
 
 use leptos::prelude::*;
 
+use crate::app::route::Route;
 use crate::batch::{Portion, Weighed, sheet};
 use crate::book::{Key, Make, Ready};
 use crate::measure::{Amount, Date, Unit};
@@ -58,10 +59,14 @@ pub fn BatchSheet(
                     .into_iter()
                     .flat_map(|key| sheet.packaging.iter().filter(move |(id, _)| Key::Packaging(*id) == key));
                 let kept = said.kept(batch);
+                // What is typed in the batch and cannot be read is not in the plan.
+                let unread = state.unfinished.with(|all| all.unread_on(&Route::Batch(day).address()));
+                let unread = unread.into_iter().map(|(field, text)| words::not_planned(&field, &text));
                 let left_out = |(offer, why): &(_, _)| view! { <p class="trouble">{said.unmade(*offer, why)}</p> };
                 view! {
+                    {unread.map(|sentence| view! { <p class="trouble">{sentence}</p> }).collect_view()}
                     {sheet.left_out.iter().map(left_out).collect_view()}
-                    {table("To fill", batch.makes.iter().map(make).collect())}
+                    {table("To fill", batch.planned().map(make).collect())}
                     {table("To weigh out", portions.map(portion).collect())}
                     {table("Bottles, cups and lids", pieces.map(piece).collect())}
                     {keeping(kept)}

@@ -91,7 +91,9 @@ impl Asked {
 
 /// The days from this one on that something is planned for.
 fn planned(state: AppState, from: Date) -> Vec<Date> {
-    state.book.with(|book| book.batches().map(|batch| batch.day).filter(|day| *day >= from).collect())
+    state.book.with(|book| {
+        book.batches().filter(|batch| batch.is_planned()).map(|batch| batch.day).filter(|day| *day >= from).collect()
+    })
 }
 
 /// The number of usual weeks; none where nothing is typed.

@@ -2,24 +2,28 @@
 
 use leptos::prelude::*;
 
-use crate::app::route::Route;
 use crate::batch::{taken_off, to_take_off};
-use crate::book::{Edit, Key};
+use crate::book::Edit;
 use crate::make::needs;
 use crate::measure::Date;
 use crate::on_hand::used;
-use crate::ui::address::go;
+use crate::ui::fields::Hangs;
 use crate::ui::live::{flag, press, text, trouble};
 use crate::ui::parts::Section;
 use crate::ui::places::counter::said::said;
 use crate::ui::state::AppState;
 use crate::words;
 
+/// What the button and its step are called.
+const DEDUCT_STEP: &str = "Deduct from stock";
+
 /// When a batch is made.
 #[component]
 pub fn After(
     /// The day.
     day: Date,
+    /// The numbers that it waits for.
+    hangs: Hangs,
 ) -> impl IntoView {
     let state = AppState::here();
     let refused = RwSignal::new(None::<String>);
@@ -37,38 +41,29 @@ pub fn After(
             Some((Err(error), _)) => Err(words::overflow(error)),
             Some((Ok(used), noted)) => {
                 let sentence = said(state, |words| words.taken(&used));
-                state.apply("Deduct from stock", Edit::Together(vec![used.edit, noted])).map(|()| taken.set(sentence))
+                state.apply(DEDUCT_STEP, Edit::Together(vec![used.edit, noted])).map(|()| taken.set(sentence))
             }
         };
         refused.set(put.err());
-    };
-    let remove = move || {
-        let removed = state.apply("Delete batch", Edit::Remove(Key::Batch(day)));
-        if removed.is_ok() {
-            go(Route::Batches);
-        }
-        refused.set(removed.err());
     };
     let filled =
         move || state.book.with(|book| book.batch(day).is_some_and(|batch| batch.makes.iter().any(|make| make.filled)));
     let all_off = move || {
         state.book.with(|book| book.batch(day).is_none_or(|batch| to_take_off(batch).is_ok_and(|left| left.is_empty())))
     };
-    let off = flag(all_off);
+    let off = flag(move || all_off() || hangs.is_unread());
     let said = text(move || match (filled(), all_off()) {
+        _ if hangs.is_unread() => hangs.waits_for(),
         (false, _) => "Tick what is filled first.".to_string(),
         (true, true) if taken.with(String::is_empty) => "What the filled drinks took is off the shelf.".to_string(),
         (true, true) => taken.get(),
         (true, false) => String::new(),
     });
     view! {
-        <Section heading="When it is made" about=words::TAKE_OFF>
+        <Section heading="When it is made" about=words::DEDUCT>
             <p class="actions">
                 <button class="button" disabled=off on:click=press(take_off)>
-                    "Take what it used off the shelf"
-                </button>
-                <button class="quiet" on:click=press(remove)>
-                    "Delete batch"
+                    {DEDUCT_STEP}
                 </button>
             </p>
             <p class="soft" role="status">{said}</p>

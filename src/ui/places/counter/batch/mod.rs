@@ -2,6 +2,7 @@
 //! does not reach.
 
 mod after;
+mod delete;
 mod plan;
 mod takes;
 
@@ -51,6 +52,13 @@ fn takes(state: AppState, day: Date) -> Memo<Result<Takes, Overflow>> {
     })
 }
 
+/// How many are to be made and filled on a day, following the book.
+pub fn stands(state: AppState, day: Date) -> String {
+    let said = |batch: &Batch| state.style.with(|style| words::batch_stands(batch, style));
+    let stands = state.book.with(|book| book.batch(day).map(said));
+    stands.map(|said| said.unwrap_or_else(words::overflow)).unwrap_or_default()
+}
+
 #[component]
 fn Page(day: Date) -> impl IntoView {
     let state = AppState::here();
@@ -66,15 +74,15 @@ fn Page(day: Date) -> impl IntoView {
             left_out.into_iter().map(one).collect_view().into_any()
         })
     };
-    let stands = text(move || {
-        let said = |batch: &Batch| words::batch_stands(batch).unwrap_or_else(words::overflow);
-        state.book.with(|book| book.batch(day).map(said)).unwrap_or_default()
-    });
     let is_short = move |it: &Reached| matches!(it.reach, Reach::Short(_));
     let short =
         Memo::new(move |_| takes.with(|takes| takes.as_ref().is_ok_and(|takes| takes.reach.iter().any(is_short))));
     let overflow = move || takes.with(|takes| takes.as_ref().err().map(|error| words::overflow(*error)));
     let hangs = Hangs::new();
+    let stands = text(move || match hangs.is_unread() {
+        true => hangs.sentence(),
+        false => stands(state, day),
+    });
     let answer = move || {
         view! {
             <ul class="steps">{unmade()}</ul>
@@ -93,7 +101,8 @@ fn Page(day: Date) -> impl IntoView {
         </p>
         <plan::Plan day hangs />
         {hangs.answer(answer)}
-        <after::After day />
+        <after::After day hangs />
+        <delete::Delete day />
     }
 }
 

@@ -13,6 +13,7 @@ use crate::ui::live::{flag, press, rows, text, when};
 use crate::ui::order;
 use crate::ui::parts::{Section, TakeOut};
 use crate::ui::state::AppState;
+use crate::words;
 
 /// How many of each drink and size are made.
 #[component]
@@ -45,21 +46,39 @@ pub fn Plan(
         let Some(Key::Offer(offer)) = Key::from_text(chosen) else { return Ok(()) };
         let one = std::iter::once((offer, Exact::ZERO));
         let edit = state.book.with_untracked(|book| takes_up(book, day, &mut one.into_iter()));
-        edit.map_or(Ok(()), |edit| state.apply("Add to batch", edit))
+        let step = || state.book.with_untracked(|book| format!("Add {} to batch", book.name(Key::Offer(offer))));
+        edit.map_or(Ok(()), |edit| state.apply(&step(), edit))
     });
     let row = move |key| match key {
-        Key::Offer(offer) => view! { <MakeRow day offer hangs /> }.into_any(),
+        Key::Offer(offer) => view! { <MakeRow day offer hangs=hangs.within() /> }.into_any(),
         _ => ().into_any(),
     };
+    let any = move || options.with(Vec::len) > 1;
+    let no_drinks = move || listed.with(Vec::is_empty) && !any();
     view! {
         <Section heading="How many" about="Tick a drink when it is filled; another number takes the tick back.">
-            {when(move || listed.with(Vec::is_empty), || {
+            {when(no_drinks, || {
+                view! {
+                    <p class="hollow">
+                        "Nothing is on the menu yet. Add a drink and its sizes in "
+                        <a href=Route::Drinks.address()>"Drinks"</a> " first."
+                    </p>
+                }
+                .into_any()
+            })}
+            {when(move || listed.with(Vec::is_empty) && any(), || {
                 view! { <p class="hollow">"Nothing is planned yet. Add what you make."</p> }.into_any()
             })}
             <ul class="makes">{rows(listed, row)}</ul>
-            <div class="fields">
-                <Choice label="Add to the batch" options=options value=text(String::new) choose=add />
-            </div>
+            {when(any, move || {
+                let choose = add.clone();
+                view! {
+                    <div class="fields">
+                        <Choice label="Add to the batch" options=options value=text(String::new) choose />
+                    </div>
+                }
+                .into_any()
+            })}
         </Section>
     }
 }
@@ -76,44 +95,77 @@ fn MakeRow(day: Date, offer: OfferId, hangs: Hangs) -> impl IntoView {
         let one = std::iter::once((offer, units));
         state.book.with_untracked(|book| takes_up(book, day, &mut one.into_iter()))
     };
+    let label = state.book.with_untracked(|book| words::number_of(offer, book));
+    let number = label.clone();
     let step = move |by: Exact| {
         let Ok(units) = untrack(units).plus(by) else { return };
         if let Some(edit) = put(units.max(Exact::ZERO)) {
             // A whole number above or below a whole one is never refused.
-            let _ = state.apply("Number to make", edit);
+            let _ = state.apply(&number, edit);
         }
     };
     let tick = move |done: bool| {
         let edit = state.book.with_untracked(|book| filled(book, day, offer, done));
-        let _ = edit.map(|edit| state.apply(if done { "Filled" } else { "Not filled" }, edit));
+        let step = format!("{} {}", if done { "Tick" } else { "Untick" }, name.get_untracked());
+        let _ = edit.map(|edit| state.apply(&step, edit));
     };
+    let field = label.clone();
     let take_out = move || {
         let edit = state.book.with_untracked(|book| without(book, day, offer));
-        let _ = edit.map(|edit| state.apply("Remove from batch", edit));
+        let step = format!("Remove {} from batch", name.get_untracked());
+        let _ = edit.map(|edit| state.apply(&step, edit));
+        state.unfinished.update(|all| all.forget_unread_of(&Route::Batch(day).address(), &field));
     };
     let commit =
-        fields::count("Number to make", move |book, units| takes_up(book, day, &mut std::iter::once((offer, units))));
+        fields::count(label.clone(), move |book, units| takes_up(book, day, &mut std::iter::once((offer, units))));
     let fewer = text(move || format!("One fewer {}", name.get()));
     let more = text(move || format!("One more {}", name.get()));
-    let label = state.book.with_untracked(|book| format!("Number of {}", book.name(Key::Offer(offer))));
+    let waits = flag(move || hangs.is_unread());
+    let deducted = move || make().filter(|make| make.off_shelf.is_positive());
+    let said = text(move || {
+        deducted().map(|make| state.style.with(|style| words::deducted(&make, style))).unwrap_or_default()
+    });
     let done = flag(move || make().is_some_and(|make| make.filled));
+    let remove = when(
+        move || deducted().is_none(),
+        move || view! { <TakeOut name=name on_click=take_out.clone() /> }.into_any(),
+    );
+    let steps = step.clone();
     view! {
-           <li class="make">
-               <Tick done=done set=tick>
-                   {name}
-               </Tick>
-               <div class="make-count">
-                   <button class="button" aria-label=fewer on:click=press(move || step(Exact::ONE.negated()))>
-                       "\u{2212}"
-                   </button>
-                   <Entry label=label label_hidden=true
-    hangs large=true example="0" value=text(move || state.number_if_any(units())) commit=commit />
-                   <button class="button" aria-label=more on:click=press(move || step(Exact::ONE))>
-                       "+"
-                   </button>
-                   <a class="button" href=Route::Card(offer).address()>"Card" <span class="unseen">" of " {name}</span></a>
-                   <TakeOut name=name on_click=take_out />
-               </div>
-           </li>
-       }
+        <li class="make">
+            <Tick done=done set=tick waits=waits>
+                {name}
+            </Tick>
+            <div class="make-count">
+                <button
+                    class="button"
+                    aria-label=fewer
+                    disabled=waits
+                    on:click=press(move || step(Exact::ONE.negated()))
+                >
+                    "\u{2212}"
+                </button>
+                <Entry
+                    label
+                    label_hidden=true
+                    hangs
+                    large=true
+                    example="0"
+                    value=text(move || state.number_if_any(units()))
+                    commit
+                />
+                <button
+                    class="button make-more"
+                    aria-label=more
+                    disabled=waits
+                    on:click=press(move || steps(Exact::ONE))
+                >
+                    "+"
+                </button>
+                <a class="button" href=Route::Card(offer).address()>"Card" <span class="unseen">" of " {name}</span></a>
+                {remove}
+            </div>
+            <p class="make-deducted soft">{said}</p>
+        </li>
+    }
 }

@@ -121,14 +121,15 @@ fn OfStage(day: Date, id: IngredientId, stage: Stage, takes: Taken) -> impl Into
         let tick = Ready { ingredient: id, stage };
         state.book.with(|book| book.batch(day).is_some_and(|batch| batch.ready.contains(&tick)))
     });
-    let set = move |done: bool| {
-        let edit = state.book.with_untracked(|book| ready(book, day, id, stage, done));
-        let _ = edit.map(|edit| state.apply(if done { "Ready" } else { "Not ready" }, edit));
-    };
     let name = text(move || {
         let name = state.book.with(|book| book.name(Key::Ingredient(id)));
         format!("{name}, {}", words::stage(stage))
     });
+    let set = move |done: bool| {
+        let edit = state.book.with_untracked(|book| ready(book, day, id, stage, done));
+        let step = format!("{} {}", if done { "Tick" } else { "Untick" }, name.get_untracked());
+        let _ = edit.map(|edit| state.apply(&step, edit));
+    };
     let amounts = live(move || {
         let portion = portions(takes, |all| all.iter().find(|it| it.ingredient == id && it.stage == stage).cloned());
         portion.map_or_else(|| ().into_any(), |portion| weighed(state, &portion))
