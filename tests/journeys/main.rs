@@ -1,6 +1,7 @@
 //! Journeys: what a person does in the app, done by WebDriver in a phone-sized Chromium on the
 //! site as built for release. `cargo dev test` builds the site and starts them.
 
+mod batch;
 mod blended;
 mod book_files;
 mod bottle;
