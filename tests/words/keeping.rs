@@ -58,6 +58,6 @@ fn what_tells_two_books_of_one_name_apart() {
 
 #[test]
 fn a_locked_device_says_who_decides() {
-    let said = words::keeping::unlock_to_decide("Another tab changed Apples too.".to_string());
+    let said = brimwright::words::keeping::unlock_to_decide("Another tab changed Apples too.".to_string());
     assert_eq!(said, "Another tab changed Apples too. Unlock this device to decide.");
 }
