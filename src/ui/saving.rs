@@ -184,7 +184,7 @@ pub fn Stuck(
                 </button>
             </p>
             {when(move || armed.get() && later.parts().is_none(), waiting)}
-            {before_deleting(move || armed.get() && later.parts().is_some(), delete, armed)}
+            {before_deleting(move || armed.get() && later.parts().is_some(), || None, delete, armed)}
             {trouble(move || library.refused.get())}
             {without_a_copy(library)}
             {live(move || match (wanted.get(), later.parts()) {
@@ -216,16 +216,18 @@ pub fn Stuck(
     }
 }
 
-/// Asks before a book is deleted, while `asked`; `armed` says that the person wants to.
+/// Asks before a book is deleted, while `asked`; `name` is its name where that reads, and `armed` says
+/// that the person wants to.
 pub fn before_deleting(
     asked: impl Fn() -> bool + Send + Sync + 'static,
+    name: impl Fn() -> Option<String> + Copy + Send + Sync + 'static,
     delete: impl Fn() + Copy + Send + Sync + 'static,
     armed: RwSignal<bool>,
 ) -> AnyView {
     when(asked, move || {
         view! {
             <div class="trouble" role="status">
-                <p>{words::restore_points::BEFORE_DELETING}</p>
+                <p>{words::restore_points::before_deleting(name().as_deref())}</p>
                 <p class="actions">
                     <button class="button" on:click=press(delete)>
                         "Delete it from this device"

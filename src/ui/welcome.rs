@@ -3,11 +3,12 @@
 use leptos::prelude::*;
 
 use super::later::{Later, waiting};
-use super::library::{Library, Way};
-use super::live::{live, press, trouble, when};
+use super::library::{Library, Phase, Way};
+use super::live::{live, press, text, trouble, when};
+use super::state::AppState;
 use super::today::moment;
 use super::update::UpdateNotice;
-use crate::store::Listed;
+use crate::store::{BookEntry, Listed};
 use crate::words;
 
 /// The choice of books.
@@ -71,15 +72,28 @@ pub fn Welcome() -> impl IntoView {
     }
 }
 
+/// The name of a book; of the open one as it is now.
+fn name(library: Library, open: Option<AppState>, entry: &BookEntry) -> AnyView {
+    let is_open = library.phase.get() == Phase::Open(entry.id);
+    match open.filter(|_| is_open) {
+        Some(state) => {
+            let name = text(move || state.book.with(|book| book.settings().name.clone()));
+            view! { <span>{name}</span> <span class="tag open-now">"open"</span> }.into_any()
+        }
+        None => view! { <span>{entry.name.clone()}</span> }.into_any(),
+    }
+}
+
 /// The books on this device.
 #[component]
 pub fn Books() -> impl IntoView {
     let library = Library::here();
+    let open = use_context::<AppState>();
     let one = move |book: Listed| match book {
         Listed::Book(entry) => view! {
             <li>
                 <button class="button book" on:click=press(move || library.go(Way::Open(entry.id)))>
-                    <span>{entry.name.clone()}</span>
+                    {name(library, open, &entry)}
                     {entry.invented.then(|| view! { <span class="tag">"invented data"</span> })}
                     <span class="soft">{words::keeping::told_apart(&entry, entry.changed.map(moment))}</span>
                 </button>

@@ -13,7 +13,10 @@ pub const NONE_YET: &str = "None yet. The first change of a day makes one.";
 pub const WENT: &str = "This restore point is not kept any more. Choose another.";
 
 /// Said before a book is deleted.
-pub const BEFORE_DELETING: &str = "It is kept under Deleted books for 30 days. Save it as a file to keep it longer.";
+pub fn before_deleting(name: Option<&str>) -> String {
+    let book = name.map_or("It".to_string(), |name| format!("“{name}”"));
+    format!("{book} is kept under Deleted books for 30 days. Save it as a file to keep it longer.")
+}
 
 /// Said of a book that was to be opened and is gone.
 pub const DELETED_ELSEWHERE: &str = "That book was deleted in another tab. Look for it under Deleted books.";

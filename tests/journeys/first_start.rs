@@ -38,6 +38,7 @@ async fn a_new_person_finds_two_ways() {
     journey.click(By::Text("Book")).await;
     journey.wait_for_text("Books on this device").await;
     journey.expect_books(&[DEMO_LISTED, "My book"]).await;
+    journey.expect_each(".books li:has(.open-now) button > span:first-child", &["My book"]).await;
     journey.screenshot("books").await;
 }
 
@@ -48,7 +49,8 @@ async fn a_book_is_deleted_in_two_steps() {
     journey.click(By::Text(DEMO_WAY)).await;
     journey.click(By::Text("Book")).await;
 
-    let warning = "It is kept under Deleted books for 30 days. Save it as a file to keep it longer.";
+    let warning =
+        "“Marrowgate Juice Hall” is kept under Deleted books for 30 days. Save it as a file to keep it longer.";
     journey.click(By::Text("Delete this book")).await;
     journey.wait_for_text(warning).await;
     journey.click(By::Text("Keep it")).await;

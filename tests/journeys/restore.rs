@@ -72,6 +72,9 @@ async fn a_day_s_first_change_and_an_import_can_be_gone_back_on() {
 
     // The newest first: the second is the book before the day.
     journey.click(By::Nth(1, &By::Text("Show changes"))).await;
+    let in_sight = "const { top } = document.querySelector('.teach h3').getBoundingClientRect();
+        return top >= 0 && top < innerHeight";
+    journey.wait_until("what it holds to be in sight", in_sight).await;
     journey.expect_each(".teach li", &["Settings: changed"]).await;
     journey.screenshot("changes").await;
     journey.click(By::Text("Restore this point")).await;

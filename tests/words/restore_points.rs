@@ -104,8 +104,12 @@ fn a_deleted_book_says_until_when_it_is_kept() {
         "That book was deleted in another tab. Look for it under Deleted books."
     );
     assert_eq!(
-        restore_points::BEFORE_DELETING,
+        restore_points::before_deleting(None),
         "It is kept under Deleted books for 30 days. Save it as a file to keep it longer."
+    );
+    assert_eq!(
+        restore_points::before_deleting(Some("My book")),
+        "“My book” is kept under Deleted books for 30 days. Save it as a file to keep it longer."
     );
     assert_eq!(restore_points::WENT, "This restore point is not kept any more. Choose another.");
 }

@@ -55,8 +55,9 @@ impl Journey {
     pub async fn expect_books(&self, books: &[&str]) {
         let script = "
             const aside = (it) => it.querySelector('.soft')?.innerText ?? '';
+            const open = (it) => it.querySelector('.open-now')?.innerText ?? '';
             const listed = [...document.querySelectorAll(arguments[0])];
-            return listed.map((it) => tidy(it.innerText.replace(aside(it), ''))).sort()";
+            return listed.map((it) => tidy(it.innerText.replace(aside(it), '').replace(open(it), ''))).sort()";
         self.expect_read("the books on this device", script, json!("ul.books > li"), json!(books)).await;
     }
 

@@ -44,7 +44,7 @@ pub fn BookPage() -> impl IntoView {
             .into_any()
         },
     );
-    let warning = before_deleting(move || armed.get(), delete, armed);
+    let warning = before_deleting(move || armed.get(), move || Some(name.get_untracked()), delete, armed);
     view! {
         <h1>{name}</h1>
         {invented}

@@ -1,5 +1,6 @@
 //! The restore points of the open book: what each holds, and going back to one.
 
+use leptos::html;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
@@ -73,6 +74,13 @@ pub fn RestorePoints() -> impl IntoView {
             refused.set(done.err());
         }
     };
+    // The question stands above the list: it comes into sight.
+    let asked = NodeRef::<html::Div>::new();
+    Effect::new(move |_| {
+        if let Some(asked) = asked.get() {
+            asked.scroll_into_view();
+        }
+    });
     let row = move |point: Point| {
         let (shown, saved) = (point.clone(), point.clone());
         view! {
@@ -103,7 +111,7 @@ pub fn RestorePoints() -> impl IntoView {
             {trouble(move || refused.get())}
             {live(move || match chosen.get() {
                 Some(wanted) => view! {
-                    <div class="teach" role="status">
+                    <div class="teach" role="status" node_ref=asked>
                         <h3>{format!("Go back to {}", wanted.when)}</h3>
                         <ul>{words::import_changes(&wanted.preview).into_iter().map(|line| view! { <li>{line}</li> }).collect_view()}</ul>
                         <p class="actions">
