@@ -16,6 +16,8 @@ pub struct Allergens {
     pub nuts: Vec<String>,
     /// Whether every ingredient that brings tree nuts says which.
     pub nuts_are_named: bool,
+    /// Whether nothing is in the recipe yet: then nobody can say anything.
+    pub nothing_in_it: bool,
     /// What else is used where the drink is made: all that the other ingredients of the book hold.
     pub used_around: UsedAround,
 }
@@ -32,9 +34,14 @@ pub struct UsedAround {
 
 impl Allergens {
     /// Whether every ingredient is stated to hold none. While one is not stated, or is a mixture
-    /// whose parts are not known, nobody can say.
+    /// whose parts are not known, nobody can say; of an empty recipe neither.
     pub fn are_none(&self) -> bool {
-        self.present.is_empty() && self.not_stated.is_empty() && self.parts_not_known.is_empty()
+        self.present.is_empty() && self.are_all_known()
+    }
+
+    /// Whether all that is in the drink is known: nothing that is not named is in it.
+    pub fn are_all_known(&self) -> bool {
+        !self.nothing_in_it && self.not_stated.is_empty() && self.parts_not_known.is_empty()
     }
 
     /// Those present that are on the list of the United States. The list of the European Union
@@ -89,6 +96,7 @@ pub fn allergens_of(book: &Book, drink: &Drink) -> Allergens {
         parts_not_known: ingredients.iter().copied().filter(is_unopened).collect(),
         nuts_are_named: with_nuts.iter().all(|it| is_seen(&it.nuts)),
         nuts,
+        nothing_in_it: ingredients.is_empty(),
         not_stated: ingredients.iter().copied().filter(|id| stated(id).is_none()).collect(),
         used_around: used_around(book, &present),
         present,
@@ -144,6 +152,13 @@ mod tests {
         let expected =
             Allergens { not_stated: vec![ingredient_id(2)], nuts_are_named: true, used_around, ..Allergens::default() };
         assert_eq!(unknown, expected);
+    }
+
+    #[test]
+    fn an_empty_recipe_is_not_none() {
+        let empty = of([]);
+        assert!(empty.nothing_in_it && !empty.are_none() && !empty.are_all_known());
+        assert!(of([Some(&[])]).are_none());
     }
 
     #[test]

@@ -6,6 +6,7 @@ mod allergens;
 mod caution;
 mod ingredients;
 mod juice;
+mod law;
 mod net_contents;
 mod unit_price;
 
@@ -14,6 +15,7 @@ pub use allergens::{Allergens, UsedAround, allergens_of};
 pub use caution::Caution;
 pub use ingredients::{Listed, by_mass};
 pub use juice::{Acidity, Juice, served};
+pub use law::Law;
 pub use net_contents::{NetContents, NetSource};
 pub use unit_price::{PricePer, UnitPrice};
 

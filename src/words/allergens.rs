@@ -1,11 +1,13 @@
 //! Allergens in the words of two laws, and in plain ones.
 
 use crate::book::{Allergen, Book, IngredientId, Key};
-use crate::label::{Allergens, UsedAround};
+use crate::label::{Allergens, Law, UsedAround};
 
-/// A plain name, for the card behind the counter.
-pub const fn allergen(allergen: Allergen) -> &'static str {
+/// A plain name, for the card behind the counter, as it is spelled where this law holds.
+pub const fn allergen(allergen: Allergen, law: Law) -> &'static str {
     match allergen {
+        Allergen::Sulphites if matches!(law, Law::UnitedStates) => "Sulfites",
+        Allergen::Molluscs if matches!(law, Law::UnitedStates) => "Mollusks",
         Allergen::Wheat => "Wheat",
         Allergen::OtherGluten => "Gluten other than wheat",
         Allergen::Crustaceans => "Crustaceans",
@@ -21,6 +23,30 @@ pub const fn allergen(allergen: Allergen) -> &'static str {
         Allergen::Sulphites => "Sulphites",
         Allergen::Lupin => "Lupin",
         Allergen::Molluscs => "Molluscs",
+    }
+}
+
+/// A plain name where an ingredient is marked with it. Sulfites count from 10 ppm on in the United
+/// States (21 CFR 101.100(a)(4), text), above 10 mg/kg or 10 mg/L in the European Union (Regulation
+/// (EU) No 1169/2011, Annex II, point 12).
+pub const fn allergen_to_mark(found: Allergen, law: Law) -> &'static str {
+    match (found, law) {
+        (Allergen::Sulphites, Law::UnitedStates) => "Sulfites, 10 ppm or more",
+        (Allergen::Sulphites, Law::European) => "Sulphites, over 10 mg/kg",
+        _ => allergen(found, law),
+    }
+}
+
+/// What is declared besides the nine in the United States (21 CFR 101.100(a)(4), text): sulfites,
+/// from 10 ppm of the drink on. Empty where no ingredient is marked with them.
+pub fn also_declare(allergens: &Allergens, book: &Book) -> String {
+    let sulfites = allergens.present.iter().find(|(found, _)| *found == Allergen::Sulphites);
+    match sulfites {
+        Some((_, ids)) => {
+            let names: Vec<String> = ids.iter().map(|id| book.name(Key::Ingredient(*id))).collect();
+            format!("sulfites, from 10 ppm in the drink (21 CFR 101.100(a)(4)): {}", names.join(", "))
+        }
+        None => String::new(),
     }
 }
 
@@ -81,8 +107,8 @@ pub const TREE_NUTS: &str = "United States (FDA, January 2025), 12 nuts: almond,
 
 /// What else is used where a drink is made, beside every "none": "Made where peanuts, milk and
 /// tree nuts are used." Empty where the whole book holds none of them.
-pub fn used_around(around: &UsedAround) -> String {
-    let names: Vec<String> = around.held.iter().map(|it| allergen(*it).to_ascii_lowercase()).collect();
+pub fn used_around(around: &UsedAround, law: Law) -> String {
+    let names: Vec<String> = around.held.iter().map(|it| allergen(*it, law).to_ascii_lowercase()).collect();
     let used = match names.as_slice() {
         [] => String::new(),
         [one] if one.ends_with('s') => format!("Made where {one} are used."),
@@ -96,13 +122,20 @@ pub fn used_around(around: &UsedAround) -> String {
     }
 }
 
+/// Stands where a recipe is empty: "none" would be a guess.
+const NOTHING_IN_IT: &str = "Nothing is in the recipe yet.";
+
 const NOT_ALL_CHECKED: &str = "Other ingredients here are not checked yet.";
 
 /// What a drink holds, for the card: never "none" while an ingredient is not stated.
 pub fn allergens(allergens: &Allergens, book: &Book) -> String {
+    let law = Law::of(book.settings());
+    if allergens.nothing_in_it {
+        return NOTHING_IN_IT.to_string();
+    }
     if allergens.are_none() {
         let none = "None of the allergens that must be named, as far as the book states.";
-        return match used_around(&allergens.used_around) {
+        return match used_around(&allergens.used_around, law) {
             around if around.is_empty() => none.to_string(),
             around => format!("{none} {around}"),
         };
@@ -113,7 +146,7 @@ pub fn allergens(allergens: &Allergens, book: &Book) -> String {
     };
     let present = allergens.present.iter();
     let present: Vec<String> = present
-        .map(|(found, ids)| format!("{} ({})", with_nuts(allergen(*found), *found, allergens), names(ids)))
+        .map(|(found, ids)| format!("{} ({})", with_nuts(allergen(*found, law), *found, allergens), names(ids)))
         .collect();
     let mut sentences = Vec::new();
     if !present.is_empty() {

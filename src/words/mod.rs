@@ -38,7 +38,8 @@ mod working;
 pub mod yield_log;
 
 pub use allergens::{
-    TREE_NUTS, allergen, allergen_in_european_union, allergen_in_united_states, allergens, used_around, with_nuts,
+    TREE_NUTS, allergen, allergen_in_european_union, allergen_in_united_states, allergen_to_mark, allergens,
+    also_declare, used_around, with_nuts,
 };
 pub use batches::{
     BEST_USE, Batches, DEDUCT, batch_deleted, batch_stands, counted, deducted, not_planned, number_of, station,

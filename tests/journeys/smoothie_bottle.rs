@@ -151,6 +151,7 @@ async fn a_card(journey: &Journey) {
 async fn none_beside_a_shared_blender(journey: &Journey) {
     let none = "None of the allergens that must be named, as far as the book states. Made where milk is used.";
     entering::drink(journey, "Plain Field", "Blended", "330").await;
+    journey.wait_for_text("Nothing is in the recipe yet.").await;
     entering::line(journey, "Strawberries", "330").await;
     journey.wait_for_text(none).await;
     entering::sold_in(journey, "Swing bottle").await;

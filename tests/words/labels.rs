@@ -4,7 +4,7 @@ use brimwright::book::{
     Allergen, Book, Edit, Field, Ingredient, IngredientId, Key, Problem, Produce, Record, Refusal, Service,
 };
 use brimwright::fill::ScaleError;
-use brimwright::label::{Allergens, Caution, LabelError, NetContents, NetSource, UsedAround};
+use brimwright::label::{Allergens, Caution, LabelError, Law, NetContents, NetSource, UsedAround};
 use brimwright::ledger::Trouble;
 use brimwright::measure::{Amount, Exact, NumberStyle, System, Unit};
 use brimwright::words;
@@ -217,15 +217,17 @@ fn allergens_are_none_only_where_all_is_stated() {
     let said =
         |present, not_stated| words::allergens(&Allergens { present, not_stated, ..Allergens::default() }, &book);
     assert_eq!(said(vec![], vec![]), "None of the allergens that must be named, as far as the book states.");
+    let empty = Allergens { nothing_in_it: true, ..Allergens::default() };
+    assert_eq!(words::allergens(&empty, &book), "Nothing is in the recipe yet.");
     assert_eq!(
         said(vec![], vec![GINGER, BUTTER]),
         "Not stated yet, so it may hold any: Ginger, Nut butter. Check the label of each, and enter it."
     );
     let present = vec![(Allergen::Peanuts, vec![BUTTER]), (Allergen::Sulphites, vec![BUTTER, GINGER])];
-    assert_eq!(said(present.clone(), vec![]), "Contains Peanuts (Nut butter); Sulphites (Nut butter, Ginger).");
+    assert_eq!(said(present.clone(), vec![]), "Contains Peanuts (Nut butter); Sulfites (Nut butter, Ginger).");
     assert_eq!(
         said(present, vec![GINGER]),
-        "Contains Peanuts (Nut butter); Sulphites (Nut butter, Ginger). Not stated yet, so it may hold any: Ginger. Check the label of each, and enter it."
+        "Contains Peanuts (Nut butter); Sulfites (Nut butter, Ginger). Not stated yet, so it may hold any: Ginger. Check the label of each, and enter it."
     );
 }
 
@@ -235,12 +237,18 @@ fn beside_none_stands_what_is_used_around() {
     let around = |held: &[Allergen], not_all_stated| UsedAround { held: held.to_vec(), not_all_stated };
     let used = [Allergen::Peanuts, Allergen::Milk, Allergen::TreeNuts];
     let three = "Made where peanuts, milk and tree nuts are used.";
-    assert_eq!(words::used_around(&around(&used, false)), three);
-    assert_eq!(words::used_around(&around(&used[..2], false)), "Made where peanuts and milk are used.");
-    assert_eq!(words::used_around(&around(&used[1..2], false)), "Made where milk is used.");
-    assert_eq!(words::used_around(&around(&used[2..], false)), "Made where tree nuts are used.");
-    assert_eq!(words::used_around(&around(&[], false)), "");
-    assert_eq!(words::used_around(&around(&[], true)), "Other ingredients here are not checked yet.");
+    assert_eq!(words::used_around(&around(&used, false), Law::UnitedStates), three);
+    assert_eq!(
+        words::used_around(&around(&used[..2], false), Law::UnitedStates),
+        "Made where peanuts and milk are used."
+    );
+    assert_eq!(words::used_around(&around(&used[1..2], false), Law::UnitedStates), "Made where milk is used.");
+    assert_eq!(words::used_around(&around(&used[2..], false), Law::UnitedStates), "Made where tree nuts are used.");
+    assert_eq!(words::used_around(&around(&[], false), Law::UnitedStates), "");
+    assert_eq!(
+        words::used_around(&around(&[], true), Law::UnitedStates),
+        "Other ingredients here are not checked yet."
+    );
     let said = |present: Vec<(Allergen, Vec<IngredientId>)>, used_around| {
         words::allergens(&Allergens { present, used_around, ..Allergens::default() }, &book)
     };
@@ -288,8 +296,8 @@ fn what_counts_as_a_nut_is_said_by_law_and_year() {
 
 #[test]
 fn each_allergen_has_one_plain_name() {
-    let names: Vec<&str> = Allergen::ALL.iter().map(|allergen| words::allergen(*allergen)).collect();
-    let expected = [
+    let names = |law| Allergen::ALL.iter().map(|it| words::allergen(*it, law)).collect::<Vec<_>>();
+    let european = [
         "Wheat",
         "Gluten other than wheat",
         "Crustaceans",
@@ -306,5 +314,27 @@ fn each_allergen_has_one_plain_name() {
         "Lupin",
         "Molluscs",
     ];
-    assert_eq!(names, expected);
+    assert_eq!(names(Law::European), european);
+    let spelled = |name| match name {
+        "Sulphites" => "Sulfites",
+        "Molluscs" => "Mollusks",
+        _ => name,
+    };
+    assert_eq!(names(Law::UnitedStates), european.map(spelled));
+}
+
+/// Sulfites "at 10 ppm or more": 21 CFR 101.100(a)(4), text. "More than 10 mg/kg or 10 mg/litre":
+/// Regulation (EU) No 1169/2011, Annex II, point 12, text.
+#[test]
+fn sulfites_are_declared_too() {
+    assert_eq!(words::allergen_to_mark(Allergen::Sulphites, Law::UnitedStates), "Sulfites, 10 ppm or more");
+    assert_eq!(words::allergen_to_mark(Allergen::Sulphites, Law::European), "Sulphites, over 10 mg/kg");
+    assert_eq!(words::allergen_to_mark(Allergen::Milk, Law::European), "Milk");
+    let book = with_butter();
+    let said = |present| words::also_declare(&Allergens { present, ..Allergens::default() }, &book);
+    assert_eq!(said(vec![(Allergen::Celery, vec![GINGER])]), "");
+    assert_eq!(
+        said(vec![(Allergen::Milk, vec![BUTTER]), (Allergen::Sulphites, vec![GINGER, BUTTER])]),
+        "sulfites, from 10 ppm in the drink (21 CFR 101.100(a)(4)): Ginger, Nut butter"
+    );
 }

@@ -4,6 +4,7 @@ use leptos::prelude::*;
 
 use super::change::ingredient_changed;
 use crate::book::{Allergen, Ingredient, IngredientId};
+use crate::label::Law;
 use crate::ui::fields::{self, Entry};
 use crate::ui::live::{flag, press, text, when};
 use crate::ui::parts::Section;
@@ -38,15 +39,16 @@ pub fn Allergens(
             </button>
         }
     };
+    let law = state.book.with_untracked(|book| Law::of(book.settings()));
     let each = move |allergen: Allergen| {
         let pressed = flag(move || stated().is_some_and(|it| it.contains(&allergen)));
-        chip(words::allergen(allergen), pressed, Box::new(move || toggle(allergen)))
+        chip(words::allergen_to_mark(allergen, law), pressed, Box::new(move || toggle(allergen)))
     };
     let said = text(move || match stated() {
         None => "Not yet looked at. A drink with it cannot say what it holds.".to_string(),
         Some(none) if none.is_empty() => "It holds none of these.".to_string(),
         Some(some) => {
-            let names: Vec<&str> = some.iter().map(|it| words::allergen(*it)).collect();
+            let names: Vec<&str> = some.iter().map(|it| words::allergen(*it, law)).collect();
             format!("It holds: {}.", names.join(", "))
         }
     });

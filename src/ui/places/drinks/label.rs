@@ -6,7 +6,7 @@ use leptos::prelude::*;
 
 use crate::app::route::{Route, Sheet};
 use crate::book::{Allergen, Edit, IngredientId, Key, Offer, OfferId, Record, Service};
-use crate::label::{Caution, Facts, facts};
+use crate::label::{Caution, Facts, Law, facts};
 use crate::ui::fields::Choice;
 use crate::ui::live::{live, text};
 use crate::ui::parts::{Section, warning_box};
@@ -62,6 +62,7 @@ pub fn Label(
 fn shown(state: AppState, facts: &Facts, kept: &str) -> AnyView {
     let net = state.style.with(|style| words::net_contents(&facts.net, state.units(), style));
     let source = words::net_source(facts.net.source);
+    let law = state.book.with(|book| Law::of(book.settings()));
     let list = |name: fn(Allergen) -> Option<&'static str>| {
         let names = facts
             .allergens
@@ -69,10 +70,10 @@ fn shown(state: AppState, facts: &Facts, kept: &str) -> AnyView {
             .iter()
             .filter_map(|(found, _)| name(*found).map(|name| words::with_nuts(name, *found, &facts.allergens)));
         let names: Vec<String> = names.collect();
-        let all_known = facts.allergens.not_stated.is_empty() && facts.allergens.parts_not_known.is_empty();
+        let all_known = facts.allergens.are_all_known();
         match (names.is_empty(), all_known) {
             (false, _) => names.join(", "),
-            (true, true) => match words::used_around(&facts.allergens.used_around) {
+            (true, true) => match words::used_around(&facts.allergens.used_around, law) {
                 around if around.is_empty() => "none".to_string(),
                 around => format!("none. {around}"),
             },
@@ -88,6 +89,10 @@ fn shown(state: AppState, facts: &Facts, kept: &str) -> AnyView {
         fact("Allergens, United States (nine)", list(words::allergen_in_united_states)),
         fact("Allergens, European Union (fourteen)", list(|it| Some(words::allergen_in_european_union(it)))),
     ];
+    let also = state.book.with(|book| words::also_declare(&facts.allergens, book));
+    if law == Law::UnitedStates && !also.is_empty() {
+        rows.insert(2, fact("Also declare", also));
+    }
     if !open.is_empty() {
         rows.push(fact("Not stated yet, so it may hold any", open.join(", ")));
     }
