@@ -17,7 +17,7 @@ pub use ingredients::{Listed, by_mass};
 pub use juice::{Acidity, Juice, served};
 pub use law::Law;
 pub use net_contents::{NetContents, NetSource};
-pub use unit_price::{PricePer, UnitPrice};
+pub use unit_price::UnitPrice;
 
 use crate::book::{Book, Container, Key, Offer};
 use crate::fill::{FillError, ScaleError, fill, scale};
@@ -173,8 +173,8 @@ mod tests {
         let mut book = bar(None);
         book.apply(&Edit::Put(Record::Drink(drink(1, "500 mL", [])))).unwrap();
         assert_eq!(facts(&book, &offer(1, 1, Some("9"))), Err(ScaleError::NoLines(drink_id(1)).into()));
-        let per = |price| unit_price(&book, &offer(1, 1, price)).unwrap().map(|it| (it.small.amount, it.small.price));
-        assert_eq!(per(Some("9")), Some((amount("1 fl oz"), money("0.59147059125"))));
+        let per = |price| unit_price(&book, &offer(1, 1, price)).unwrap().map(|it| it.per_unit);
+        assert_eq!(per(Some("9")), Some(money("0.59147059125")));
         assert_eq!(per(None), None);
     }
 
@@ -184,8 +184,8 @@ mod tests {
         let facts = facts(&book, &offer(1, 1, Some("9"))).unwrap();
         assert_eq!((facts.net.volume, facts.net.source), (millilitres("440"), NetSource::Declared));
         // 9.00 / 440 mL * 29.5735295625 mL, computed in fractions.
-        let small = facts.unit_price.unwrap().small.price.major().rounded(9);
-        assert_eq!(small, exact("0.604913105"));
+        let per_unit = facts.unit_price.unwrap().per_unit.major().rounded(9);
+        assert_eq!(per_unit, exact("0.604913105"));
     }
 
     #[test]

@@ -14,6 +14,7 @@ use crate::app::last_change::LastChange;
 use crate::app::library::Desk;
 use crate::app::unfinished::Unfinished;
 use crate::book::{Applied, Book, Edit, OfferId, Patch, Record, Refusal};
+use crate::label::UnitPrice;
 use crate::ledger::{Ledger, Priced, Standing};
 use crate::measure::{
     Amount, Currency, Exact, Length, Measure, Money, NumberStyle, Overflow, Share, System, TypedLength, Volume,
@@ -369,6 +370,12 @@ impl AppState {
     pub fn fine_money(self, money: Money) -> String {
         let digits = self.currency.get().digits().saturating_add(1);
         self.style.with(|style| with_sign_of_money(money.major().rounded(digits), digits, style))
+    }
+
+    /// The price of a unit, in the digits of unit prices.
+    pub fn unit_price(self, unit_price: &UnitPrice) -> String {
+        let (number, digits) = unit_price.shown(self.currency.get());
+        self.style.with(|style| with_sign_of_money(number, digits, style))
     }
 
     /// Money at a mark of an axis: in as few digits as it takes.

@@ -3,7 +3,7 @@
 use super::overflow;
 use crate::book::{Tax, TaxPlace};
 use crate::label::UnitPrice;
-use crate::measure::{Exact, NumberStyle, System, show_amount, show_percent};
+use crate::measure::{NumberStyle, System, show_percent};
 
 /// Stands on a sheet that shows what drinks cost.
 pub const FOR_THE_OWNER: &str = "For the owner: it shows what drinks cost. Not for guests.";
@@ -18,21 +18,17 @@ pub fn tax(tax: Tax, style: &NumberStyle) -> String {
     }
 }
 
-/// What a unit price is asked for: "per fl oz", "per 100 mL".
-pub fn per_volume(units: System, style: &NumberStyle) -> String {
-    let amount = UnitPrice::small_amount(units);
-    match amount.number == Exact::ONE {
-        true => format!("per {}", amount.unit.name_in(units)),
-        false => format!("per {}", show_amount(amount, units, style)),
-    }
+/// What a unit price is asked for: "per fl oz", "per L".
+pub fn per_volume(units: System) -> String {
+    format!("per {}", UnitPrice::unit(units).name_in(units))
 }
 
 /// What a unit price divides.
-pub fn per_volume_means(units: System, style: &NumberStyle) -> String {
+pub fn per_volume_means(units: System) -> String {
     let price = match units {
         System::UsCustomary => "the menu price",
         System::Metric | System::Imperial => "what the guest pays, tax and all,",
     };
-    let per = per_volume(units, style);
+    let per = per_volume(units);
     format!("The price {per} is {price} over the size declared; where none is declared, over the fill.")
 }

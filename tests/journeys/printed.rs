@@ -43,7 +43,7 @@ async fn the_price_sheet_has_every_drink_and_price() {
         sheet.has_not(&NOT_ON_PAPER);
         sheet.has_not(&["Margin", "Target", "per fl oz"]);
     }
-    // 8.50 over 16 fl oz and 3.25 over 2, in tenths of a cent: by hand. The jug has no price.
+    // 8.50 over 16 fl oz in tenths of a cent, 3.25 over 2 in cents: by hand. The jug has no price.
     journey.click(By::Label("Price per volume")).await;
     journey.click(By::Label("Cost, margin and target, for the owner")).await;
     let costs = "For the owner: it shows what drinks cost. Not for guests.";
@@ -51,7 +51,7 @@ async fn the_price_sheet_has_every_drink_and_price() {
         let sheet = journey.printed("#/print/prices", paper).await;
         sheet.has(&[
             "Bottle, 16 fl oz $8.50 $0.531 $",
-            "Shot, 2 fl oz $3.25 $1.625 $",
+            "Shot, 2 fl oz $3.25 $1.63 $",
             "Jug, 64 fl oz – no price yet – $",
         ]);
         sheet.has_on_each_page(&["Drink Size Price per fl oz Cost Margin Target", costs]);

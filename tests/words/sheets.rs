@@ -19,16 +19,15 @@ fn a_price_sheet_says_where_the_tax_is() {
 
 #[test]
 fn a_price_per_volume_says_what_it_divides() {
-    let style = NumberStyle::english("$");
-    let per = |units| words::per_volume(units, &style);
+    let per = words::per_volume;
     assert_eq!(per(System::UsCustomary), "per fl oz");
-    assert_eq!([per(System::Metric), per(System::Imperial)], ["per 100 mL", "per 100 mL"]);
+    assert_eq!([per(System::Metric), per(System::Imperial)], ["per L", "per L"]);
     assert_eq!(
-        words::per_volume_means(System::UsCustomary, &style),
+        words::per_volume_means(System::UsCustomary),
         "The price per fl oz is the menu price over the size declared; where none is declared, over the fill."
     );
     assert_eq!(
-        words::per_volume_means(System::Metric, &style),
-        "The price per 100 mL is what the guest pays, tax and all, over the size declared; where none is declared, over the fill."
+        words::per_volume_means(System::Metric),
+        "The price per L is what the guest pays, tax and all, over the size declared; where none is declared, over the fill."
     );
 }

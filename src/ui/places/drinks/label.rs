@@ -101,9 +101,8 @@ fn shown(state: AppState, facts: &Facts, kept: &str) -> AnyView {
     }
     rows.push(fact("Keeping", if kept.is_empty() { words::KEEPING_NOT_ENTERED } else { kept }.to_string()));
     if let Some(price) = &facts.unit_price {
-        let per =
-            |per: &crate::label::PricePer| format!("{} per {}", state.fine_money(per.price), state.amount(per.amount));
-        rows.push(fact("Unit price", format!("{}, {}", per(&price.small), per(&price.large))));
+        let per = words::per_volume(state.units());
+        rows.push(fact("Unit price", format!("{} {per}", state.unit_price(price))));
     }
     let ingredients = facts.ingredients.iter().map(|listed| {
         let name = state.book.with(|book| book.name(Key::Ingredient(listed.ingredient)));

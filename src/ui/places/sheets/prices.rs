@@ -44,7 +44,7 @@ fn paper(shows: Shows) -> AnyView {
     let state = AppState::here();
     let mut foot = vec![state.book.with(|book| state.style.with(|style| words::tax(book.settings().tax, style)))];
     if shows.unit_price {
-        foot.push(state.style.with(|style| words::per_volume_means(state.units(), style)));
+        foot.push(words::per_volume_means(state.units()));
     }
     if shows.costs {
         foot.push(words::FOR_THE_OWNER.to_string());
@@ -72,7 +72,7 @@ fn kind_table(state: AppState, kind: DrinkKind, shows: Shows) -> Option<AnyView>
     if drinks.is_empty() {
         return None;
     }
-    let per_volume = state.style.with(|style| words::per_volume(state.units(), style));
+    let per_volume = words::per_volume(state.units());
     let head = |shown: bool, name: String| shown.then(|| view! { <th class="paper-figure" scope="col">{name}</th> });
     let rows = drinks.into_iter().map(|drink| drink_rows(state, drink, shows)).collect_view();
     let table = view! {
@@ -143,7 +143,7 @@ fn figures(state: AppState, id: OfferId, shows: Shows) -> Vec<(String, &'static 
     let mut figures = vec![(or_none(price.map(|price| state.money(price))), no_price)];
     if shows.unit_price {
         let unit_price = state.book.with(|book| label::unit_price(book, book.offer(id)?).ok()?);
-        figures.push((or_none(unit_price.map(|it| state.fine_money(it.small.price))), ""));
+        figures.push((or_none(unit_price.map(|it| state.unit_price(&it))), ""));
     }
     if shows.costs {
         let cost = state.priced(id, |priced| priced.cost.total().ok());
