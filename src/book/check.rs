@@ -204,6 +204,7 @@ fn ingredient(record: &Ingredient) -> Checked {
         distinct(allergens.iter().map(|allergen| id(*allergen as u64)), Field::Allergens)
     })?;
     hold(record.nuts.chars().count() <= NAME_LENGTH, Field::Nuts, Problem::TooLong)?;
+    hold(record.sold_as.chars().count() <= NAME_LENGTH, Field::SoldAs, Problem::TooLong)?;
     let parts = record.parts.as_deref().unwrap_or_default();
     hold(parts.chars().count() <= PARTS_LENGTH, Field::Parts, Problem::LongerThanALabel)?;
     on_hand(record.on_hand, |_| true)?;

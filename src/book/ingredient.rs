@@ -42,6 +42,10 @@ pub struct Ingredient {
     /// while nobody knows; none where it is one food.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub parts: Option<String>,
+    /// What the list of ingredients of a label calls it, such as "apple"; empty where that is its
+    /// name. Juice pressed from it is then "apple juice".
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub sold_as: String,
     /// Whether it is fruit or vegetable, or juice or purée of it; none where nobody said.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub produce: Option<Produce>,
@@ -71,6 +75,7 @@ impl Ingredient {
             allergens: None,
             nuts: String::new(),
             parts: None,
+            sold_as: String::new(),
             produce: None,
             packs: Vec::new(),
             on_hand: None,

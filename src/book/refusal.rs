@@ -59,6 +59,7 @@ pub enum Field {
     Allergens,
     Nuts,
     Parts,
+    SoldAs,
     Air,
     Step,
     TopUp,

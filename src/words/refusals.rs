@@ -172,6 +172,7 @@ const fn name(field: Field) -> &'static str {
         Field::Allergens => "The allergens",
         Field::Nuts => "The list of nuts",
         Field::Parts => "The list of parts",
+        Field::SoldAs => "The name on labels",
         Field::Air => "The air beaten in",
         Field::Step => "The step",
         Field::TopUp => "The top-up",

@@ -193,6 +193,7 @@ fn what(key: Key, fields: &[&str]) -> Option<&'static str> {
         (Key::Ingredient(_), ["allergens"]) => "the allergens are",
         (Key::Ingredient(_), ["nuts"]) => "the list of nuts is",
         (Key::Ingredient(_), ["parts"]) => "the list of parts is",
+        (Key::Ingredient(_), ["sold-as"]) => "the name on labels is",
         (Key::Ingredient(_), ["produce"]) => "whether it is fruit or vegetable is",
         (Key::Ingredient(_), ["weighings", ..]) => "the weighings are",
         (Key::Ingredient(_) | Key::Packaging(_), ["packs", "price"]) => "the case price is",

@@ -149,6 +149,7 @@ fn ingredient(id: u64, numbers: &mut Numbers) -> Ingredient {
         produce: None,
         nuts: String::new(),
         parts: None,
+        sold_as: String::new(),
     }
 }
 

@@ -46,6 +46,7 @@ fn every_field_is_read_and_written_again() {
     assert_eq!(book.ingredient(ingredient_id(2)).unwrap().allergens, Some(Vec::new()));
     assert_eq!((oats.produce, book.ingredient(ingredient_id(2)).unwrap().produce), (Some(Produce::Neither), None));
     assert_eq!((oats.nuts.as_str(), oats.parts.as_deref()), ("almonds", Some("oats, almonds, water")));
+    assert_eq!(oats.sold_as, "oat drink");
     let pack = &oats.packs[0];
     let tiers: Vec<_> = pack.tiers.iter().map(|tier| (tier.from, tier.price)).collect();
     assert_eq!(tiers, [(exact("2"), money("28.5")), (exact("6.5"), money("27"))]);
@@ -86,6 +87,7 @@ fn what_an_older_file_leaves_out_is_not_said() {
     for field in [
         "      \"nuts\": \"almonds\",\n",
         "      \"parts\": \"oats, almonds, water\",\n",
+        "      \"sold-as\": \"oat drink\",\n",
         "      \"produce\": \"neither\",\n",
         ",\n      \"treated\": true",
         ",\n      \"ph\": \"3.85\"",
@@ -99,12 +101,13 @@ fn what_an_older_file_leaves_out_is_not_said() {
     let book = read(&*older).unwrap();
     let oats = book.ingredient(ingredient_id(1)).unwrap();
     assert_eq!((oats.nuts.as_str(), oats.parts.as_deref(), oats.produce), ("", None, None));
+    assert_eq!(oats.sold_as, "");
     let drink = book.drink(drink_id(1)).unwrap();
     assert_eq!((drink.treated, drink.ph, drink.keep_refrigerated, drink.keeps_days), (false, None, false, None));
     assert_eq!(book.offer(offer_id(1, 2)).unwrap().service, None);
     assert!(schema::takes(&older));
     assert!(
-        !["\"nuts\"", "\"parts\"", "produce", "treated", "\"ph\"", "keep", "service"]
+        !["\"nuts\"", "\"parts\"", "sold-as", "produce", "treated", "\"ph\"", "keep", "service"]
             .iter()
             .any(|field| write(&book).contains(field))
     );

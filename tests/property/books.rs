@@ -129,7 +129,11 @@ pub fn complete_ingredient(id: u64) -> impl Strategy<Value = Ingredient> {
     let weight = number(2000, 2).prop_map(|grams| Mass::from_grams(grams.plus(Exact::ONE).unwrap()));
     let allergens = option::of(subsequence(Allergen::ALL.to_vec(), 0..4));
     let packs = prop_oneof![9 => vec(pack(Unit::ALL, any_money()), 1..3), 1 => Just(Vec::new())];
-    let stock = (packs, on_hand(Unit::ALL), (option::of(select(Produce::ALL)), "[a-z]{0,3}", option::of("[a-z]{0,3}")));
+    let stock = (
+        packs,
+        on_hand(Unit::ALL),
+        (option::of(select(Produce::ALL)), "[a-z]{0,3}", option::of("[a-z]{0,3}"), "[a-z]{0,3}"),
+    );
     (a_yield(), a_yield(), soak, density(), density(), weight, allergens, stock)
         .prop_map(
             move |(
@@ -140,7 +144,7 @@ pub fn complete_ingredient(id: u64) -> impl Strategy<Value = Ingredient> {
                 juice,
                 weight,
                 allergens,
-                (packs, on_hand, (produce, nuts, parts)),
+                (packs, on_hand, (produce, nuts, parts, sold_as)),
             )| {
                 Ingredient {
                     id: ingredient_id(id),
@@ -158,6 +162,7 @@ pub fn complete_ingredient(id: u64) -> impl Strategy<Value = Ingredient> {
                     produce,
                     nuts,
                     parts,
+                    sold_as,
                 }
             },
         )

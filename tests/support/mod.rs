@@ -124,6 +124,7 @@ pub fn ingredient(id: u64, packs: impl IntoIterator<Item = Pack>) -> Ingredient 
         produce: None,
         nuts: String::new(),
         parts: None,
+        sold_as: String::new(),
     }
 }
 

@@ -242,6 +242,10 @@ fn lines_of_a_recipe() {
         let (nuts, parts) = ("é".repeat(nuts), Some("é".repeat(parts)));
         wrong(Record::Ingredient(Ingredient { nuts, parts, ..an_ingredient(1, []) }))
     };
+    let sold_as =
+        |letters| wrong(Record::Ingredient(Ingredient { sold_as: "é".repeat(letters), ..an_ingredient(1, []) }));
+    assert_eq!([sold_as(0), sold_as(80)], [None, None]);
+    assert_eq!(sold_as(81), is(Field::SoldAs, Problem::TooLong));
     assert_eq!(letters(80, 400), None);
     assert_eq!(letters(81, 0), is(Field::Nuts, Problem::TooLong));
     assert_eq!(letters(0, 401), is(Field::Parts, Problem::LongerThanALabel));

@@ -1,4 +1,4 @@
-//! Whether an ingredient is fruit or vegetable, and whether it was treated.
+//! Whether an ingredient is fruit or vegetable, whether it was treated, and what a label calls it.
 
 use std::sync::Arc;
 
@@ -6,13 +6,13 @@ use leptos::prelude::*;
 
 use super::change::ingredient_changed;
 use crate::book::{IngredientId, Produce as Said};
-use crate::ui::fields::Choice;
+use crate::ui::fields::{self, Choice, Entry};
 use crate::ui::live::text;
 use crate::ui::parts::Section;
 use crate::ui::state::AppState;
 use crate::words;
 
-/// Whether an ingredient is fruit or vegetable, and whether it was treated.
+/// Whether an ingredient is fruit or vegetable, whether it was treated, and what a label calls it.
 #[component]
 pub fn Produce(
     /// The ingredient.
@@ -30,12 +30,27 @@ pub fn Produce(
         let edit = state.book.with_untracked(|book| ingredient_changed(book, id, |it| it.produce = said));
         edit.map_or(Ok(()), |edit| state.apply("Fruit or vegetable", edit))
     });
+    let sold_as = text(move || {
+        state.book.with(|book| book.ingredient(id).map(|ingredient| ingredient.sold_as.clone()).unwrap_or_default())
+    });
     view! {
         <Section
-            heading="Fruit or vegetable"
+            heading="For labels"
             about="Raw juice, purées and raw fruit or vegetables blended in need a warning on packages. Frozen is raw too."
         >
-            <Choice label="What it is" options=Signal::stored(options) value choose=choose />
+            <div class="fields">
+                <Choice label="What it is" options=Signal::stored(options) value choose=choose />
+                <Entry
+                    label="Name on labels"
+                    letters=true
+                    example="apple"
+                    note="As it is usually called. Pressed, it is listed as apple juice."
+                    value=sold_as
+                    commit=fields::text("Name on labels", move |book, name| {
+                        ingredient_changed(book, id, |it| it.sold_as = name)
+                    })
+                />
+            </div>
         </Section>
     }
 }
