@@ -8,7 +8,7 @@ use crate::book::{self, Book, Covers, Edit, Key, Record, TaxPlace};
 use crate::jump::Kind;
 use crate::measure::{Currency, Dimension, Share, System, Wanted, read_endings};
 use crate::ui::fields::{self, Choice, Choose, Commit, Entry, asks};
-use crate::ui::live::text;
+use crate::ui::live::{text, trouble};
 use crate::ui::parts::Section;
 use crate::ui::state::AppState;
 use crate::words;
@@ -61,6 +61,11 @@ pub fn Settings() -> impl IntoView {
     let jug = |book: &Book| Wanted { dimensions: &[Dimension::Volume], unit: book.settings().units.drink_unit() };
     let places = [TaxPlace::AddedAtTheTill, TaxPlace::InThePrice];
     let places = places.map(|place| (words::tax_place(place).to_string(), place)).to_vec();
+    // Whoever has others sell the juice is told what that asks for.
+    let resold = move || {
+        let commission = state.book.with(|book| book.settings().commission);
+        (!commission.is_zero()).then(|| words::SOLD_TO_A_BUSINESS.to_string())
+    };
     view! {
         <Section heading="This book">
             <div class="fields">
@@ -151,6 +156,7 @@ pub fn Settings() -> impl IntoView {
                     commit=fields::percent("Commission", |book, share| changed(book, |it| it.commission = share))
                 />
             </div>
+            {trouble(resold)}
         </Section>
         <Section
             heading="Counter"
