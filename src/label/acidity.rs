@@ -1,5 +1,6 @@
 //! How acid fruit and vegetables are, as published.
 
+use super::names::{is, words};
 use crate::measure::Exact;
 
 /// What is more than this is low-acid: pH 4.6, at and under which spores of Clostridium botulinum
@@ -43,15 +44,8 @@ impl PublishedPh {
 /// it. What comes first in the list is found first: "Cucumbers" before "Lime" in "Cucumber lime".
 /// Low-acid ones come first, so that a name with two words errs to the careful side.
 pub fn published_ph(name: &str) -> Option<&'static PublishedPh> {
-    let words: Vec<&str> = name.split(|letter: char| !letter.is_alphanumeric()).filter(|it| !it.is_empty()).collect();
-    PUBLISHED.iter().find(|published| published.names.iter().any(|name| words.iter().any(|word| is(word, name))))
-}
-
-/// Whether a word is this name, in the singular or the plural of English.
-fn is(word: &str, name: &str) -> bool {
-    let end = word.get(name.len()..);
-    let begins = word.get(..name.len()).is_some_and(|beginning| beginning.eq_ignore_ascii_case(name));
-    begins && end.is_some_and(|end| ["", "s", "es"].iter().any(|plural| end.eq_ignore_ascii_case(plural)))
+    let words = words(name);
+    PUBLISHED.iter().find(|published| published.names.iter().any(|name| words.iter().any(|(_, word)| is(word, name))))
 }
 
 /// Hundredths of a pH.

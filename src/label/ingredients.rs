@@ -1,16 +1,27 @@
 //! Ingredients by mass.
 
 use super::LabelError;
-use crate::book::{Book, IngredientId, Key};
+use crate::book::{Book, IngredientId, Key, Stage};
 use crate::fill::{ScaleError, Scaled, ScaledLine, mass_of_ice};
 use crate::measure::{Mass, Overflow, Share};
 use crate::yields::mass_at;
 
+/// What stands in the list of ingredients of a label.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ListedAs {
+    /// An ingredient.
+    Food(IngredientId),
+    /// The juice that is pressed from one.
+    Juice(IngredientId),
+    /// Water, and ice that is blended in.
+    Water,
+}
+
 /// An ingredient in the list of a label.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Listed {
-    /// The ingredient.
-    pub ingredient: IngredientId,
+    /// What it is.
+    pub what: ListedAs,
     /// Its mass in the drink at this size.
     pub mass: Mass,
     /// Its share of the mass of the drink.
@@ -18,33 +29,43 @@ pub struct Listed {
 }
 
 /// The ingredients of a drink by mass in falling order, each once; of equal masses the one added
-/// first stands first. "Descending order of predominance by weight" (21 CFR 101.4(a), from
-/// memory). Ice is water, and listed as the ingredient that it is. What a size has none of is not
-/// listed.
+/// first stands first. "Descending order of predominance by weight" (21 CFR 101.4(a)(1), text).
+/// Ice is water, and listed with it. What a size has none of is not listed.
 ///
 /// # Errors
 /// [`LabelError::Mass`] names an ingredient that lacks a density or a piece weight.
 pub fn by_mass(book: &Book, scaled: &Scaled) -> Result<Vec<Listed>, LabelError> {
-    let mut masses: Vec<(IngredientId, Mass)> = Vec::new();
+    let mut masses: Vec<(ListedAs, Mass)> = Vec::new();
     for line in &scaled.lines {
-        let mass = mass_in_drink(book, line)?;
-        match masses.iter_mut().find(|(ingredient, _)| *ingredient == line.ingredient) {
+        let (what, mass) = (listed_as(book, line), mass_in_drink(book, line)?);
+        match masses.iter_mut().find(|(before, _)| *before == what) {
             Some((_, sum)) => *sum = sum.plus(mass)?,
-            None => masses.push((line.ingredient, mass)),
+            None => masses.push((what, mass)),
         }
     }
     let mut heaviest_first = Vec::new();
     let mut whole = Mass::ZERO;
-    for (ingredient, mass) in masses.into_iter().filter(|(_, mass)| mass.is_positive()) {
+    for (what, mass) in masses.into_iter().filter(|(_, mass)| mass.is_positive()) {
         whole = whole.plus(mass)?;
         let place = heaviest_first.partition_point(|(_, before)| *before >= mass);
-        heaviest_first.insert(place, (ingredient, mass));
+        heaviest_first.insert(place, (what, mass));
     }
-    let listed = |(ingredient, mass): (IngredientId, Mass)| -> Result<Listed, Overflow> {
+    let listed = |(what, mass): (ListedAs, Mass)| -> Result<Listed, Overflow> {
         let share = Share::from_fraction(mass.ratio_to(whole)?).as_part();
-        Ok(Listed { ingredient, mass: mass.as_part(), share })
+        Ok(Listed { what, mass: mass.as_part(), share })
     };
     Ok(heaviest_first.into_iter().map(listed).collect::<Result<_, _>>()?)
+}
+
+/// What a line is listed as: ice, and an ingredient that is called water, is water.
+fn listed_as(book: &Book, line: &ScaledLine) -> ListedAs {
+    let called_water = |name: &str| name.trim().eq_ignore_ascii_case("water");
+    let is_water = book.ingredient(line.ingredient).is_some_and(|it| called_water(&it.name));
+    match line.stage {
+        _ if line.ice.is_some() || is_water => ListedAs::Water,
+        Stage::Pressed => ListedAs::Juice(line.ingredient),
+        Stage::AsBought | Stage::Trimmed | Stage::SoakedOrBrewed => ListedAs::Food(line.ingredient),
+    }
 }
 
 /// The mass of a line in the drink; a volume of ice is a scoop.
@@ -81,7 +102,11 @@ mod tests {
         let list = by_mass(&book, &scaled).unwrap();
         let whole = list.iter().try_fold(Share::ZERO, |sum, listed| sum.plus(listed.share)).unwrap();
         assert_eq!(whole.fraction().rounded(9), exact("1"));
-        list.iter().map(|listed| (listed.ingredient.number(), listed.mass.grams().to_string())).collect()
+        let number = |what| match what {
+            ListedAs::Food(id) | ListedAs::Juice(id) => id.number(),
+            ListedAs::Water => 0,
+        };
+        list.iter().map(|listed| (number(listed.what), listed.mass.grams().to_string())).collect()
     }
 
     #[test]
@@ -120,7 +145,32 @@ mod tests {
         let ice = Some(Ice { place: IcePlace::HeldUnder, packing: share("0.6") });
         let scoop = Line { ice, scaling: Scaling::Fixed, ..line(1, 3, "200 mL") };
         let iced = drink(1, "270 mL", [scoop, line(2, 1, "150 mL")]);
-        assert_eq!(listed(&iced, "270"), [(1, "150".into()), (3, "110.04".into())]);
+        assert_eq!(listed(&iced, "270"), [(1, "150".into()), (0, "110.04".into())]);
+    }
+
+    #[test]
+    fn ice_that_is_blended_in_is_listed_with_water() {
+        let water = Ingredient { name: "Water".into(), ..ingredient(1, []) };
+        let book = book(settings(), [water, ingredient(2, []), ingredient(3, [])].map(Record::Ingredient));
+        let ice = Some(Ice { place: IcePlace::BlendedIn, packing: share("0.6") });
+        // 91.7 g of ice are 100 mL.
+        let lines = [line(1, 2, "90 mL"), Line { ice, ..line(2, 3, "91.7 g") }, line(3, 1, "10 mL")];
+        let blended = drink(1, "200 mL", lines);
+        let list = by_mass(&book, &scale(&book, &blended, millilitres("200")).unwrap()).unwrap();
+        let list: Vec<_> = list.iter().map(|listed| (listed.what, listed.mass.grams())).collect();
+        assert_eq!(list, [(ListedAs::Water, exact("101.7")), (ListedAs::Food(ingredient_id(2)), exact("90"))]);
+    }
+
+    #[test]
+    fn juice_is_another_food_than_what_it_is_pressed_from() {
+        let apple =
+            Ingredient { press_yield: share("0.5").into(), juice_density: Some(density("1")), ..ingredient(1, []) };
+        let book = book(settings(), [Record::Ingredient(apple)]);
+        let pressed = Line { stage: Stage::Pressed, ..line(1, 1, "60 mL") };
+        let both = drink(1, "100 mL", [pressed, line(2, 1, "40 mL")]);
+        let list = by_mass(&book, &scale(&book, &both, millilitres("100")).unwrap()).unwrap();
+        let list: Vec<_> = list.iter().map(|listed| listed.what).collect();
+        assert_eq!(list, [ListedAs::Juice(ingredient_id(1)), ListedAs::Food(ingredient_id(1))]);
     }
 
     #[test]

@@ -75,6 +75,19 @@ impl Juice {
     }
 }
 
+/// Whether a line counts for percent juice: what is pressed, and what is said to be fruit or
+/// vegetable; none where nobody said. A warning may come too often, a percentage must not be too
+/// high: here nothing is told by the kind of drink, nor by what is cut away.
+pub(super) fn is_juice(book: &Book, line: &Line) -> Option<bool> {
+    let ingredient = book.ingredient(line.ingredient)?;
+    match ingredient.produce {
+        _ if line.ice.is_some() => Some(false),
+        Some(Produce::Neither) => Some(false),
+        Some(Produce::Raw | Produce::Treated) => Some(true),
+        None => (line.stage == Stage::Pressed).then_some(true),
+    }
+}
+
 /// What a line brings. Where nobody said it of the ingredient, what is pressed, what has something
 /// cut away and all of a pressed drink is fruit or vegetable; of the rest nobody can tell.
 fn part(book: &Book, drink: &Drink, line: &Line) -> Part {

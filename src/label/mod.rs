@@ -7,38 +7,53 @@ mod caution;
 mod ingredients;
 mod juice;
 mod law;
+mod names;
 mod net_contents;
+mod percent_juice;
 mod unit_price;
 
 pub use acidity::{LOW_ACID_ABOVE, PhSource, PublishedPh, published_ph};
 pub use allergens::{Allergens, UsedAround, allergens_of};
 pub use caution::Caution;
-pub use ingredients::{Listed, by_mass};
+pub use ingredients::{Listed, ListedAs, by_mass};
 pub use juice::{Acidity, Juice, served};
 pub use law::Law;
+pub(crate) use names::{names_it, places_of};
 pub use net_contents::{NetContents, NetSource};
+pub use percent_juice::PercentJuice;
 pub use unit_price::UnitPrice;
 
-use crate::book::{Book, Container, Key, Offer};
+use crate::book::{Book, Container, Drink, IcePlace, Key, Line, Offer, Service};
 use crate::fill::{FillError, ScaleError, fill, scale};
 use crate::ledger::Trouble;
 use crate::measure::Overflow;
 use crate::price::Terms;
 use crate::yields::YieldError;
 
-/// What a label says.
+/// What is known of a drink in a container for whoever buys it.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Facts {
-    /// How much is in it.
-    pub net: NetContents,
-    /// What is in it, by mass in falling order.
-    pub ingredients: Vec<Listed>,
+    /// What the label of a package says; none of what is sold by the glass, which has no label.
+    pub package: Option<Package>,
+    /// Whether the size has ice in it that stands in the glass.
+    pub size_includes_ice: bool,
     /// What is in it that must be named.
     pub allergens: Allergens,
     /// What it costs per volume, where a price is asked.
     pub unit_price: Option<UnitPrice>,
     /// What to be careful of.
     pub cautions: Vec<Caution>,
+}
+
+/// What the label of a package says besides.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Package {
+    /// How much is in it.
+    pub net: NetContents,
+    /// What is in it, by mass in falling order.
+    pub ingredients: Vec<Listed>,
+    /// How much of it is juice.
+    pub juice: PercentJuice,
 }
 
 /// Why there are no facts for a label.
@@ -74,24 +89,38 @@ impl From<Overflow> for LabelError {
     }
 }
 
-/// The facts for the label of an offer. Net contents are what the container is declared to hold,
-/// or the fill where nothing is declared.
+/// The facts of an offer. Net contents are what the container is declared to hold, or the fill
+/// where nothing is declared.
 ///
 /// # Errors
-/// A [`LabelError`] that names what to mend. What an ingredient costs is not needed.
+/// A [`LabelError`] that names what to mend. What an ingredient costs is not needed; by the glass
+/// neither what it weighs.
 pub fn facts(book: &Book, offer: &Offer) -> Result<Facts, LabelError> {
     let missing = |key| LabelError::Offer(Trouble::Missing(key));
     let drink = book.drink(offer.drink).ok_or(missing(Key::Drink(offer.drink)))?;
     let container = book.container(offer.container).ok_or(missing(Key::Container(offer.container)))?;
     let fill = fill(container)?;
-    let scaled = scale(book, drink, fill.volume)?;
-    let allergens = allergens_of(book, drink);
+    let package = match served(drink, Some(offer)) {
+        Some(Service::ByTheGlass) => None,
+        Some(Service::PackagedAhead) | None => Some(package(book, drink, container)?),
+    };
+    let stands_in_the_glass =
+        |line: &Line| line.ice.is_some_and(|ice| matches!(ice.place, IcePlace::HeldUnder | IcePlace::Floating));
     Ok(Facts {
-        ingredients: by_mass(book, &scaled)?,
+        package,
+        size_includes_ice: drink.lines.iter().any(stands_in_the_glass),
+        allergens: allergens_of(book, drink),
         unit_price: unit_price(book, offer)?,
         cautions: Caution::of(book, drink, Some(offer), &fill),
+    })
+}
+
+fn package(book: &Book, drink: &Drink, container: &Container) -> Result<Package, LabelError> {
+    let scaled = scale(book, drink, fill(container)?.volume)?;
+    Ok(Package {
         net: net_contents(container)?,
-        allergens,
+        ingredients: by_mass(book, &scaled)?,
+        juice: PercentJuice::of(book, drink, &scaled)?,
     })
 }
 
@@ -120,7 +149,7 @@ fn net_contents(container: &Container) -> Result<NetContents, LabelError> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::book::{Drink, DrinkKind, Edit, Headspace, Ingredient, Record, Service};
+    use crate::book::{Drink, DrinkKind, Edit, Headspace, Ice, Ingredient, Record, Service};
     use crate::support::{
         amount, book, container, container_id, drink, drink_id, exact, ingredient, ingredient_id, line, millilitres,
         money, offer, settings, share,
@@ -142,7 +171,7 @@ mod tests {
                 Record::Ingredient(ingredient(1, [])),
                 Record::Ingredient(syrup),
                 Record::Container(bottle),
-                Record::Drink(Drink { kind: DrinkKind::OverIce, ..lemonade }),
+                Record::Drink(Drink { kind: DrinkKind::Blended, ..lemonade }),
                 Record::Offer(offer(1, 1, Some("9"))),
             ],
         )
@@ -153,13 +182,39 @@ mod tests {
         let book = bar(None);
         let facts = facts(&book, &offer(1, 1, Some("9"))).unwrap();
         // 450 mL: 360 of juice and 90 of syrup, 117 g.
-        let masses: Vec<_> = facts.ingredients.iter().map(|listed| (listed.ingredient, listed.mass.grams())).collect();
-        assert_eq!(masses, [(ingredient_id(1), exact("360")), (ingredient_id(2), exact("117"))]);
-        assert_eq!((facts.net.volume, facts.net.source), (millilitres("450"), NetSource::Fill));
+        let package = facts.package.unwrap();
+        let masses: Vec<_> = package.ingredients.iter().map(|listed| (listed.what, listed.mass.grams())).collect();
+        let food = |number| ListedAs::Food(ingredient_id(number));
+        assert_eq!(masses, [(food(1), exact("360")), (food(2), exact("117"))]);
+        assert_eq!((package.net.volume, package.net.source), (millilitres("450"), NetSource::Fill));
+        let not_said = vec![ingredient_id(2), ingredient_id(1)];
+        assert_eq!((package.juice, facts.size_includes_ice), (PercentJuice::NotSaid(not_said), false));
         assert_eq!(facts.allergens.not_stated, [ingredient_id(2), ingredient_id(1)]);
         assert_eq!(facts.unit_price.map(|unit_price| unit_price.price), Some(money("9")));
-        let not_said = Caution::JuiceNotSaid(Some(Service::ByTheGlass), vec![ingredient_id(2), ingredient_id(1)]);
+        let not_said = Caution::JuiceNotSaid(None, vec![ingredient_id(2), ingredient_id(1)]);
         assert_eq!(facts.cautions, [not_said, Caution::AllergensAsInTheBook, Caution::NoLegalAdvice]);
+    }
+
+    /// By the glass there is no label, so nothing that only a label needs can stand in the way.
+    #[test]
+    fn a_cup_over_ice_has_allergens_and_a_unit_price() {
+        let mut book = bar(None);
+        let bare = Ingredient { density: None, ..ingredient(2, []) };
+        book.apply(&Edit::Put(Record::Ingredient(bare))).unwrap();
+        let mut lemonade = book.drink(drink_id(1)).unwrap().clone();
+        lemonade.kind = DrinkKind::OverIce;
+        lemonade.lines[1].ice = Some(Ice { place: IcePlace::Floating, packing: share("0.6") });
+        book.apply(&Edit::Put(Record::Drink(lemonade.clone()))).unwrap();
+        let over_ice = facts(&book, &offer(1, 1, Some("9"))).unwrap();
+        assert_eq!((over_ice.package, over_ice.size_includes_ice), (None, true));
+        assert_eq!(over_ice.allergens.not_stated, [ingredient_id(2), ingredient_id(1)]);
+        assert_eq!(over_ice.unit_price.map(|unit_price| unit_price.price), Some(money("9")));
+        let bottled = Offer { service: Some(Service::PackagedAhead), ..offer(1, 1, Some("9")) };
+        assert!(facts(&book, &bottled).is_err());
+        // Ice that is blended in is no ice any more.
+        lemonade.lines[1].ice = Some(Ice { place: IcePlace::BlendedIn, packing: share("0.6") });
+        book.apply(&Edit::Put(Record::Drink(lemonade))).unwrap();
+        assert!(!facts(&book, &offer(1, 1, Some("9"))).unwrap().size_includes_ice);
     }
 
     #[test]
@@ -182,7 +237,8 @@ mod tests {
     fn what_is_declared_is_the_net_contents() {
         let book = bar(Some("440 mL"));
         let facts = facts(&book, &offer(1, 1, Some("9"))).unwrap();
-        assert_eq!((facts.net.volume, facts.net.source), (millilitres("440"), NetSource::Declared));
+        let net = facts.package.unwrap().net;
+        assert_eq!((net.volume, net.source), (millilitres("440"), NetSource::Declared));
         // 9.00 / 440 mL * 29.5735295625 mL, computed in fractions.
         let per_unit = facts.unit_price.unwrap().per_unit.major().rounded(9);
         assert_eq!(per_unit, exact("0.604913105"));

@@ -93,10 +93,32 @@ pub const fn allergen_in_european_union(allergen: Allergen) -> &'static str {
 }
 
 /// The name of an allergen, tree nuts with their kinds: "Tree nuts: almonds, cashews".
-pub fn with_nuts(name: &str, found: Allergen, allergens: &Allergens) -> String {
+fn with_nuts(name: &str, found: Allergen, allergens: &Allergens) -> String {
     match found == Allergen::TreeNuts && !allergens.nuts.is_empty() {
         true => format!("{name}: {}", allergens.nuts.join(", ")),
         false => name.to_string(),
+    }
+}
+
+/// The allergens of a drink as a law lists them: "Milk, Tree nuts (almonds)"; never "none" while an
+/// ingredient is not stated.
+pub fn allergens_by_law(allergens: &Allergens, law: Law) -> String {
+    let name = |found: Allergen| {
+        let name = match law {
+            Law::UnitedStates => allergen_in_united_states(found)?,
+            Law::European => allergen_in_european_union(found),
+        };
+        let is_known = found == Allergen::TreeNuts && !allergens.nuts.is_empty();
+        Some(if is_known { format!("{name} ({})", allergens.nuts.join(", ")) } else { name.to_string() })
+    };
+    let names: Vec<String> = allergens.present.iter().filter_map(|(found, _)| name(*found)).collect();
+    match (names.is_empty(), allergens.are_all_known()) {
+        (false, _) => names.join(", "),
+        (true, true) => match used_around(&allergens.used_around, law) {
+            around if around.is_empty() => "none".to_string(),
+            around => format!("none. {around}"),
+        },
+        (true, false) => "none stated so far".to_string(),
     }
 }
 

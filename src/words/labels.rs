@@ -3,7 +3,9 @@
 use super::troubles::{trouble, volume, yield_error};
 use super::{day, plain};
 use crate::book::{Allergen, Book, Drink, IngredientId, Key, Service};
-use crate::label::{Caution, LOW_ACID_ABOVE, LabelError, NetContents, NetSource, PhSource, published_ph};
+use crate::label::{
+    Caution, LOW_ACID_ABOVE, LabelError, Law, NetContents, NetSource, PercentJuice, PhSource, published_ph,
+};
 use crate::measure::{Amount, Date, Exact, NumberStyle, System, Unit, show_number};
 use crate::yields::YieldError;
 
@@ -29,6 +31,72 @@ pub const fn net_source(source: NetSource) -> &'static str {
     match source {
         NetSource::Declared => "declared size",
         NetSource::Fill => "fill, as no size is declared",
+    }
+}
+
+/// How much of a drink is juice, and what its name then needs: "If the common or usual name uses
+/// the word juice, [it] shall include a qualifying term such as beverage, cocktail, or drink" (21
+/// CFR 102.33(a), text). The figure: 21 CFR 101.30, text; under one percent, from memory.
+pub fn percent_juice(juice: &PercentJuice, book: &Book) -> String {
+    let name = "A name that says “juice” then needs “drink” or “beverage” too (21 CFR 102.33).";
+    match juice {
+        PercentJuice::None => "no juice in it".to_string(),
+        PercentJuice::LessThanOne => format!("Contains less than 1% juice. {name}"),
+        PercentJuice::Percent(percent) if *percent < Exact::from(100) => format!("Contains {percent}% juice. {name}"),
+        PercentJuice::Percent(percent) => format!("Contains {percent}% juice."),
+        PercentJuice::NotSaid(ids) => format!(
+            "not known: nobody said yet whether these are fruit or vegetable: {}. Say it at each, in Buying.",
+            names(ids, book)
+        ),
+    }
+}
+
+/// How percent juice is counted (21 CFR 101.30, text).
+pub const HOW_JUICE_IS_COUNTED: &str = "Percent juice is by volume and rounded down (21 CFR 101.30). Purées count. Concentrate counts as the juice it makes up to: enter it mixed.";
+
+/// What of a thick drink is stated: "in terms of fluid measure if the food is liquid, or in terms
+/// of weight if the food is solid, semisolid, or viscous" (21 CFR 101.7(a), text).
+pub const THICK: &str = "Thick, or eaten with a spoon: state the weight, not the volume (21 CFR 101.7(a)).";
+
+/// Stands where a drink has no label.
+pub const BY_THE_GLASS: &str =
+    "Sold by the glass, so it has no label. These facts are for the menu and for whoever asks.";
+
+/// Stands where ice is in the glass.
+pub const SIZE_INCLUDES_ICE: &str = "The menu size includes the ice.";
+
+/// Stands beside allergens that the list of ingredients has in capitals (Regulation (EU) No
+/// 1169/2011, Art. 21(1)(b); notice 2017/C 428, 3.5, text).
+pub const NOT_REPEATED: &str =
+    "In capitals in the ingredients. The label does not repeat them as “Contains” (2017/C 428, 3.5).";
+
+/// What else a label has that is not made here, and who need not have nutrition facts. United
+/// States: FDA, Small Business Nutrition Labeling Exemption Guide, after 21 CFR 101.9(j)(1) and
+/// (18), text; names, addresses and type sizes from memory. European Union: Regulation (EU) No
+/// 1169/2011, from memory.
+pub const fn not_on_this_page(law: Law) -> &'static [&'static str] {
+    match law {
+        Law::UnitedStates => &[
+            "The name of the food, on the principal display panel (21 CFR 101.3).",
+            "Your business name and address (21 CFR 101.5).",
+            "Nutrition facts: none are made here. Some small businesses are exempt.",
+            "Exempt retailers sell $500,000 a year at most, or $50,000 of food (21 CFR 101.9(j)(1)).",
+            "Or: under 100 employees and 100,000 units a year, by a yearly notice to FDA (101.9(j)(18)).",
+            "A nutrition or health claim ends the exemption.",
+            "The date, and how to keep it: your food-safety plan and your state say.",
+            "The deposit mark, where your state takes deposits.",
+            "Type sizes and places: at least 1/16 inch (21 CFR 101.2(c), 101.7).",
+        ],
+        Law::European => &[
+            "The name of the food (Regulation 1169/2011, Art. 17).",
+            "Your business name and address (Art. 9(1)(h)).",
+            "Nutrition declaration: none is made here (Art. 30).",
+            "Exempt: small amounts, sold directly or to local shops (Annex V, 19).",
+            "A nutrition or health claim ends the exemption.",
+            "The date, and how to keep it: your food-safety plan says.",
+            "The deposit mark, where your country takes deposits.",
+            "Type size: letters at least 1.2 mm tall, measured as an x (Art. 13(2)).",
+        ],
     }
 }
 

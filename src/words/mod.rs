@@ -9,6 +9,7 @@ mod choices;
 pub mod copies;
 pub mod counter;
 mod faults;
+mod ingredient_list;
 mod jumps;
 pub mod keeping;
 mod labels;
@@ -39,7 +40,7 @@ pub mod yield_log;
 
 pub use allergens::{
     TREE_NUTS, allergen, allergen_in_european_union, allergen_in_united_states, allergen_to_mark, allergens,
-    also_declare, used_around, with_nuts,
+    allergens_by_law, also_declare, used_around,
 };
 pub use batches::{
     BEST_USE, Batches, DEDUCT, batch_deleted, batch_stands, counted, deducted, not_planned, number_of, station,
@@ -50,10 +51,12 @@ pub use choices::{
     service, stage, standing, system, tax_place, treatment,
 };
 pub use faults::fault;
+pub use ingredient_list::{Run, ingredient_list, listed_name};
 pub use jumps::{jump, left_doubtful};
 pub use labels::{
-    HAS_A_FILL_TARGET, KEEPING_NOT_ENTERED, SOLD_TO_A_BUSINESS, UNTREATED_JUICE, WARNING_SHEET, caution, keeping,
-    label_error, net_contents, net_source,
+    BY_THE_GLASS, HAS_A_FILL_TARGET, HOW_JUICE_IS_COUNTED, KEEPING_NOT_ENTERED, NOT_REPEATED, SIZE_INCLUDES_ICE,
+    SOLD_TO_A_BUSINESS, THICK, UNTREATED_JUICE, WARNING_SHEET, caution, keeping, label_error, net_contents, net_source,
+    not_on_this_page, percent_juice,
 };
 pub use levers::{lever, lever_advice, lever_change, why_not};
 pub use market::{MARKET_CAUTION, OLD_PRICE, against_curve, curve, day_ahead, day_too_early, market, no_curve};

@@ -220,20 +220,33 @@ async fn weigh(journey: &Journey, net: &str) {
 }
 
 async fn a_label(journey: &Journey) {
-    // 330 / 29.5735 = 11.1586, down. 5.28 / 3.3.
+    // 330 / 29.5735 = 11.1586, down. 5.28 / 0.33.
     let facts = [
         ("Net contents", "330 mL (11.15 fl oz) (declared size)"),
+        ("Ingredients, most by weight first", "Pear juice, Almond drink, Celery juice"),
         ("Allergens, United States (nine)", "Tree nuts"),
-        ("Allergens, European Union (fourteen)", "Nuts, Celery"),
+        (
+            "Juice",
+            "not known: nobody said yet whether these are fruit or vegetable: Pear juice, Almond drink, Celery juice. \
+             Say it at each, in Buying.",
+        ),
         ("Not stated yet, so it may hold any", "Pear juice"),
         ("Keeping", "not entered: your food-safety plan says"),
-        ("Unit price", "$1.600 per 100 mL, $16.000 per 1 L"),
+        ("Unit price", "$16.00 per L"),
     ];
     journey.expect_figures("Label facts", &facts).await;
+    journey.click(By::Text("By weight")).await;
     // As poured, 340 / 330 of the recipe: 214.2 g, 94.788 and 41.212 of 350.2.
     let by_weight: [&[&str]; 3] =
         [&["Pear juice", "214 g", "61.2 %"], &["Almond drink", "95 g", "27.1 %"], &["Celery juice", "41 g", "11.8 %"]];
     journey.expect_rows("Label facts", &by_weight).await;
+    // The other law is one tap away; what is not made here is folded.
+    journey.click(By::Text("In the EU and the UK")).await;
+    journey.wait_for_text("Pear juice, ALMOND drink, CELERY juice").await;
+    journey.expect_each(".ingredients strong", &["ALMOND", "CELERY"]).await;
+    journey.wait_for_text("Allergens, European Union (fourteen)\nNuts, Celery").await;
+    journey.click(By::Text("Not on this page")).await;
+    journey.wait_for_text("A nutrition or health claim ends the exemption.").await;
     let cautions = [
         "Untreated juice, packaged ahead: in the United States its label must carry the warning in the box (21 CFR \
          101.17(g)). Purées and raw fruit and vegetables blended in count as juice. The box stands on the information \

@@ -24,6 +24,7 @@ async fn a_bottled_smoothie_goes_out_with_its_warning() {
     a_recipe(&journey).await;
     how_it_is_kept(&journey).await;
     a_label(&journey).await;
+    a_european_label(&journey).await;
     treated(&journey).await;
     sold_on(&journey).await;
     a_card(&journey).await;
@@ -43,6 +44,9 @@ async fn a_recipe(journey: &Journey) {
         journey.expect_value(By::Label("What it is"), "Not said yet").await;
         journey.choose(By::Label("What it is"), produce).await;
         journey.expect_value(By::Label("What it is"), produce).await;
+        if name == "Strawberries" {
+            journey.enter(By::Label("Name on labels"), "strawberries").await;
+        }
         journey.click(By::Text(allergen)).await;
     }
     entering::container(journey, "Swing bottle", "350", "20").await;
@@ -95,14 +99,62 @@ async fn a_label(journey: &Journey) {
         "These numbers are no legal advice: local codes and licensed practice decide.",
     ];
     journey.expect_each(".cautions > p", &cautions).await;
-    journey.wait_for_text("Keep refrigerated. Use within 3 days of making.").await;
+    // 130 of 330 mL are 39.4 %, rounded down; 5 over 0.33 L.
+    let facts: [&[&str]; 6] = [
+        &[
+            "Net contents",
+            "330 mL (11.15 fl oz) (declared size)",
+            "Thick, or eaten with a spoon: state the weight, not the volume (21 CFR 101.7(a)).",
+        ],
+        &["Ingredients, most by weight first", "Whole milk, strawberries"],
+        &["Allergens, United States (nine)", "Milk"],
+        &[
+            "Juice",
+            "Contains 39% juice. A name that says “juice” then needs “drink” or “beverage” too (21 CFR 102.33).",
+        ],
+        &["Keeping", "Keep refrigerated. Use within 3 days of making."],
+        &["Unit price", "$15.15 per L"],
+    ];
+    journey.expect_facts("Label facts", &facts).await;
     journey.screenshot("label").await;
     // The federal label rule is for packages: no box by the glass.
     journey.choose(HOW_SOLD, "By the glass").await;
     journey.wait_for_text("ask your local inspector").await;
     journey.expect_count(".warning-box", 0).await;
+    // By the glass there is no label.
+    journey.wait_for_text("Sold by the glass, so it has no label.").await;
+    let by_the_glass: [&[&str]; 2] = [&["Allergens, United States (nine)", "Milk"], &["Unit price", "$15.15 per L"]];
+    journey.expect_facts("Label facts", &by_the_glass).await;
     journey.choose(HOW_SOLD, "Packaged ahead").await;
     journey.expect_count(".warning-box", 1).await;
+}
+
+/// In a book in euros the allergens stand out in the list, and are not repeated by "Contains".
+async fn a_european_label(journey: &Journey) {
+    journey.click(By::Text("Book")).await;
+    journey.choose(By::Label("Currency"), "EUR").await;
+    journey.expect_value(By::Label("Currency"), "EUR").await;
+    // Whoever lets a shop sell it is told what that asks for.
+    journey.wait_for_text_gone(SOLD_ON).await;
+    journey.enter(By::Label("Commission"), "20").await;
+    journey.wait_for_text(SOLD_ON).await;
+    journey.enter(By::Label("Commission"), "0").await;
+    journey.wait_for_text_gone(SOLD_ON).await;
+    journey.click(By::Text("Drinks")).await;
+    journey.click(By::Text("Rosy Field")).await;
+    journey.enter(By::Label("Name"), "Strawberry Field").await;
+    journey.click(By::Text("Swing bottle")).await;
+    journey.click(By::Text("Label and fill")).await;
+    journey.wait_for_text("Whole MILK, strawberries 39.4 %").await;
+    journey.expect_each(".ingredients strong", &["MILK"]).await;
+    let bold = "return getComputedStyle(document.querySelector('.ingredients strong')).fontWeight";
+    assert_eq!(journey.run(bold).await, serde_json::json!("800"));
+    journey.wait_for_text("In capitals in the ingredients. The label does not repeat them as “Contains”").await;
+    journey.screenshot("european").await;
+    journey.click(By::Text("Undo")).await;
+    journey.wait_for_text("Rosy Field").await;
+    journey.click(By::Text("Undo")).await;
+    journey.wait_for_text("Whole milk, strawberries").await;
 }
 
 /// What has a fill for packages is packaged ahead; what is treated carries no warning.
@@ -160,6 +212,7 @@ async fn none_beside_a_shared_blender(journey: &Journey) {
         ("Allergens, United States (nine)", "none. Made where milk is used."),
         ("Allergens, European Union (fourteen)", "none. Made where milk is used."),
     ];
+    journey.click(By::Text("In the EU and the UK")).await;
     for (name, said) in rows {
         journey.wait_for_text(&format!("{name}\n{said}")).await;
     }

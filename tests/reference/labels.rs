@@ -1,8 +1,10 @@
 //! Label facts against laws and published weights.
 
-use brimwright::book::{Container, Drink, DrinkKind, Ingredient, Line, Record, Stage};
-use brimwright::label::{Caution, NetContents, NetSource, facts};
-use brimwright::measure::{NumberStyle, System};
+use brimwright::book::{Container, Drink, DrinkId, DrinkKind, Ingredient, Line, Record, Stage};
+use brimwright::exchange;
+use brimwright::fill::scale;
+use brimwright::label::{Caution, ListedAs, NetContents, NetSource, PercentJuice, facts};
+use brimwright::measure::{NumberStyle, System, Volume};
 use brimwright::words::{UNTREATED_JUICE, net_contents};
 
 use crate::sr28::juice_density;
@@ -70,14 +72,43 @@ fn a_juice_weighs_what_its_cups_weigh() {
         ],
     );
     let facts = facts(&book, &offer(1, 1, None)).unwrap();
-    let listed = facts.ingredients.iter();
+    let package = facts.package.unwrap();
+    assert_eq!(package.juice, PercentJuice::Percent(exact("100")));
+    let listed = package.ingredients.iter();
     let listed: Vec<_> = listed
-        .map(|listed| (listed.ingredient, listed.mass.grams().rounded(4), listed.share.fraction().rounded(6)))
+        .map(|listed| (listed.what, listed.mass.grams().rounded(4), listed.share.fraction().rounded(6)))
         .collect();
     // 248/606, 236/606 and 122/606.
     let expected = [(1, "248", "0.409241"), (2, "236", "0.389439"), (3, "122", "0.20132")];
-    assert_eq!(listed, expected.map(|(id, mass, share)| (ingredient_id(id), exact(mass), exact(share))));
-    let said = net_contents(&facts.net, System::UsCustomary, &NumberStyle::english("$")).replace('\u{a0}', " ");
-    assert_eq!((said.as_str(), facts.net.source), ("Net 20 fl oz (1 pt 4 fl oz) 591 mL", NetSource::Declared));
+    assert_eq!(
+        listed,
+        expected.map(|(id, mass, share)| (ListedAs::Juice(ingredient_id(id)), exact(mass), exact(share)))
+    );
+    let said = net_contents(&package.net, System::UsCustomary, &NumberStyle::english("$")).replace('\u{a0}', " ");
+    assert_eq!((said.as_str(), package.net.source), ("Net 20 fl oz (1 pt 4 fl oz) 591 mL", NetSource::Declared));
     assert_eq!(facts.cautions.first(), Some(&Caution::UntreatedJuice(None)));
+}
+
+/// 21 CFR 101.30, text: the percentage of juice by volume, a whole number not above the actual one.
+/// Three drinks of the demo book, which is invented, by hand.
+#[test]
+fn percent_juice_of_three_demo_drinks_by_hand() {
+    let book = exchange::read(include_str!("../../public/books/marrowgate-juice-hall.json")).expect("the demo book");
+    let juice = |drink, millilitres: &str| {
+        let drink = book.drink(DrinkId::from_random(drink)).unwrap();
+        let volume = Volume::from_millilitres(exact(millilitres));
+        PercentJuice::of(&book, drink, &scale(&book, drink, volume).unwrap()).unwrap()
+    };
+    for millilitres in ["59", "354", "1000"] {
+        // Orchard Green: 6, 4.5, 3, 1.5 and 1 fl oz of 16, all pressed.
+        assert_eq!(juice(1, millilitres), PercentJuice::Percent(exact("100")));
+        // Quick Spark: 0.9, 0.7 and 0.4 fl oz are 59.147 mL of juice, 0.003 oz of cayenne at 1.3
+        // g/mL are 0.065 mL: 59.147 / 59.212 = 99.89 %.
+        assert_eq!(juice(13, millilitres), PercentJuice::Percent(exact("99")));
+        // Sunny Terrace: 2.9 fl oz of treated coconut water and 2.5 of orange juice are 159.697
+        // mL; 4 oz of mango at 1.02 are 111.175, 2.5 oz of pineapple at 1.01 are 70.172, 1.5 oz of
+        // bananas at 0.951 are 44.715: 385.759 mL. 1.45 oz of ice at 0.9167 are 44.842 mL:
+        // 385.759 / 430.601 = 89.59 %.
+        assert_eq!(juice(7, millilitres), PercentJuice::Percent(exact("89")));
+    }
 }

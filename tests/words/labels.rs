@@ -4,7 +4,7 @@ use brimwright::book::{
     Allergen, Book, Edit, Field, Ingredient, IngredientId, Key, Problem, Produce, Record, Refusal, Service,
 };
 use brimwright::fill::ScaleError;
-use brimwright::label::{Allergens, Caution, LabelError, Law, NetContents, NetSource, UsedAround};
+use brimwright::label::{Allergens, Caution, LabelError, Law, NetContents, NetSource, PercentJuice, UsedAround};
 use brimwright::ledger::Trouble;
 use brimwright::measure::{Amount, Exact, NumberStyle, System, Unit};
 use brimwright::words;
@@ -282,6 +282,7 @@ fn nuts_are_named_and_mixtures_that_nobody_opened_say_so() {
         at(Field::Parts, Problem::LongerThanALabel),
         "The list of parts is longer than 400 letters. Shorten it."
     );
+    assert_eq!(at(Field::SoldAs, Problem::TooLong), "The name on labels is longer than 80 letters. Shorten it.");
 }
 
 /// FDA, January 2025: 12 nuts, second-hand, the twelve from memory. European Union: Regulation (EU)
@@ -321,6 +322,98 @@ fn each_allergen_has_one_plain_name() {
         _ => name,
     };
     assert_eq!(names(Law::UnitedStates), european.map(spelled));
+}
+
+/// The lists: United States by "Contains", 21 U.S.C. 343(w)(1)(A), with the kind of nut, (w)(2);
+/// European Union: the names of Annex II, second-hand.
+#[test]
+fn a_law_lists_its_own_allergens() {
+    let said = |present: &[Allergen], change: fn(&mut Allergens), law| {
+        let present = present.iter().map(|it| (*it, vec![GINGER])).collect();
+        let mut allergens =
+            Allergens { present, nuts: vec!["almonds".into(), "cashews".into()], ..Allergens::default() };
+        change(&mut allergens);
+        words::allergens_by_law(&allergens, law)
+    };
+    let both = [Allergen::Milk, Allergen::TreeNuts, Allergen::Celery];
+    assert_eq!(said(&both, |_| (), Law::UnitedStates), "Milk, Tree nuts (almonds, cashews)");
+    assert_eq!(said(&both, |_| (), Law::European), "Milk, Nuts (almonds, cashews), Celery");
+    assert_eq!(said(&both, |it| it.nuts.clear(), Law::UnitedStates), "Milk, Tree nuts");
+    assert_eq!(said(&both[2..], |_| (), Law::UnitedStates), "none");
+    let around = |it: &mut Allergens| it.used_around.held.push(Allergen::Molluscs);
+    assert_eq!(said(&[], around, Law::European), "none. Made where molluscs are used.");
+    assert_eq!(said(&[], around, Law::UnitedStates), "none. Made where mollusks are used.");
+    assert_eq!(said(&[], |it| it.not_stated.push(BUTTER), Law::European), "none stated so far");
+    assert_eq!(said(&[], |it| it.parts_not_known.push(BUTTER), Law::European), "none stated so far");
+    assert_eq!(said(&[], |it| it.nothing_in_it = true, Law::European), "none stated so far");
+}
+
+/// The percentage: 21 CFR 101.30, text; the name: 21 CFR 102.33(a), text.
+#[test]
+fn percent_juice_and_what_the_name_needs() {
+    let book = with_butter();
+    let said = |juice| words::percent_juice(&juice, &book);
+    let percent = |number| said(PercentJuice::Percent(Exact::new(number, 0)));
+    let name = "A name that says “juice” then needs “drink” or “beverage” too (21 CFR 102.33).";
+    assert_eq!(percent(100), "Contains 100% juice.");
+    assert_eq!(percent(99), format!("Contains 99% juice. {name}"));
+    assert_eq!(percent(1), format!("Contains 1% juice. {name}"));
+    assert_eq!(said(PercentJuice::LessThanOne), format!("Contains less than 1% juice. {name}"));
+    assert_eq!(said(PercentJuice::None), "no juice in it");
+    assert_eq!(
+        said(PercentJuice::NotSaid(vec![GINGER, BUTTER])),
+        "not known: nobody said yet whether these are fruit or vegetable: Ginger, Nut butter. Say it at each, in Buying."
+    );
+    assert_eq!(
+        words::HOW_JUICE_IS_COUNTED,
+        "Percent juice is by volume and rounded down (21 CFR 101.30). Purées count. Concentrate counts as the juice it makes up to: enter it mixed."
+    );
+}
+
+/// Weight for what is viscous: 21 CFR 101.7(a), text. Not repeated: notice 2017/C 428, 3.5, text.
+#[test]
+fn what_is_not_for_every_drink_is_said_in_a_line() {
+    assert_eq!(words::THICK, "Thick, or eaten with a spoon: state the weight, not the volume (21 CFR 101.7(a)).");
+    assert_eq!(
+        words::BY_THE_GLASS,
+        "Sold by the glass, so it has no label. These facts are for the menu and for whoever asks."
+    );
+    assert_eq!(words::SIZE_INCLUDES_ICE, "The menu size includes the ice.");
+    assert_eq!(
+        words::NOT_REPEATED,
+        "In capitals in the ingredients. The label does not repeat them as “Contains” (2017/C 428, 3.5)."
+    );
+}
+
+/// FDA, Small Business Nutrition Labeling Exemption Guide (May 2007), text: retailers of "not more
+/// than $500,000" gross sales or "not more than $50,000" of food, no notice; "fewer than an average
+/// of 100 full-time equivalent employees and fewer than 100,000 units", a notice each year. A claim
+/// ends it: FDA, Small Business Food Labeling Exemption (July 2002), text. The rest from memory.
+#[test]
+fn what_a_label_needs_besides_is_a_short_list() {
+    let us = [
+        "The name of the food, on the principal display panel (21 CFR 101.3).",
+        "Your business name and address (21 CFR 101.5).",
+        "Nutrition facts: none are made here. Some small businesses are exempt.",
+        "Exempt retailers sell $500,000 a year at most, or $50,000 of food (21 CFR 101.9(j)(1)).",
+        "Or: under 100 employees and 100,000 units a year, by a yearly notice to FDA (101.9(j)(18)).",
+        "A nutrition or health claim ends the exemption.",
+        "The date, and how to keep it: your food-safety plan and your state say.",
+        "The deposit mark, where your state takes deposits.",
+        "Type sizes and places: at least 1/16 inch (21 CFR 101.2(c), 101.7).",
+    ];
+    assert_eq!(words::not_on_this_page(Law::UnitedStates), us);
+    let european = [
+        "The name of the food (Regulation 1169/2011, Art. 17).",
+        "Your business name and address (Art. 9(1)(h)).",
+        "Nutrition declaration: none is made here (Art. 30).",
+        "Exempt: small amounts, sold directly or to local shops (Annex V, 19).",
+        "A nutrition or health claim ends the exemption.",
+        "The date, and how to keep it: your food-safety plan says.",
+        "The deposit mark, where your country takes deposits.",
+        "Type size: letters at least 1.2 mm tall, measured as an x (Art. 13(2)).",
+    ];
+    assert_eq!(words::not_on_this_page(Law::European), european);
 }
 
 /// Sulfites "at 10 ppm or more": 21 CFR 101.100(a)(4), text. "More than 10 mg/kg or 10 mg/litre":

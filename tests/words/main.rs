@@ -8,6 +8,7 @@ mod counter;
 mod estimates;
 mod files;
 mod fills;
+mod ingredient_list;
 mod jumps;
 mod keeping;
 mod labels;

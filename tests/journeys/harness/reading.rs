@@ -23,9 +23,16 @@ impl Journey {
 
     /// Waits until the figures under a heading are exactly these, each with its name.
     pub async fn expect_figures(&self, heading: &str, figures: &[(&str, &str)]) {
+        let figures: Vec<[&str; 2]> = figures.iter().map(|(name, figure)| [*name, *figure]).collect();
+        let figures: Vec<&[&str]> = figures.iter().map(|figure| figure.as_slice()).collect();
+        self.expect_facts(heading, &figures).await;
+    }
+
+    /// The same of figures that may have more than one line under their names.
+    pub async fn expect_facts(&self, heading: &str, facts: &[&[&str]]) {
         let script = "return [...under(arguments[0]).querySelectorAll('dl > div')].filter(seen)
             .map((figure) => [...figure.children].map((it) => tidy(it.innerText)))";
-        self.expect_read(&format!("the figures under {heading:?}"), script, json!(heading), json!(figures)).await;
+        self.expect_read(&format!("the figures under {heading:?}"), script, json!(heading), json!(facts)).await;
     }
 
     /// Waits until the text of an element is exactly these lines.

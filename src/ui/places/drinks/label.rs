@@ -5,13 +5,13 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use crate::app::route::{Route, Sheet};
-use crate::book::{Allergen, Edit, IngredientId, Key, Offer, OfferId, Record, Service};
-use crate::label::{Caution, Facts, Law, facts};
+use crate::book::{Drink, DrinkKind, Edit, IngredientId, Key, Offer, OfferId, Record, Service};
+use crate::label::{Caution, Facts, Law, Package, facts};
 use crate::ui::fields::Choice;
 use crate::ui::live::{live, text};
 use crate::ui::parts::{Section, warning_box};
 use crate::ui::state::AppState;
-use crate::words;
+use crate::words::{self, Run};
 
 /// How the drink is sold: what has a fill for packages is packaged ahead.
 #[component]
@@ -41,12 +41,15 @@ pub fn Label(
     let state = AppState::here();
     let said = live(move || {
         let found = state.book.with(|book| {
-            let offer = book.offer(id)?;
-            let kept = book.drink(id.drink).map(|drink| words::keeping(drink, None)).unwrap_or_default();
-            Some(facts(book, offer).map(|facts| (facts, kept)).map_err(|error| words::label_error(&error, book)))
+            let (offer, drink) = (book.offer(id)?, book.drink(id.drink)?);
+            Some(
+                facts(book, offer)
+                    .map(|facts| (facts, drink.clone()))
+                    .map_err(|error| words::label_error(&error, book)),
+            )
         });
         match found {
-            Some(Ok((facts, kept))) => shown(state, &facts, &kept),
+            Some(Ok((facts, drink))) => shown(state, &facts, &drink),
             Some(Err(sentence)) => view! { <p class="trouble">{sentence}</p> }.into_any(),
             None => ().into_any(),
         }
@@ -59,65 +62,8 @@ pub fn Label(
     }
 }
 
-fn shown(state: AppState, facts: &Facts, kept: &str) -> AnyView {
-    let net = state.style.with(|style| words::net_contents(&facts.net, state.units(), style));
-    let source = words::net_source(facts.net.source);
+fn shown(state: AppState, facts: &Facts, drink: &Drink) -> AnyView {
     let law = state.book.with(|book| Law::of(book.settings()));
-    let list = |name: fn(Allergen) -> Option<&'static str>| {
-        let names = facts
-            .allergens
-            .present
-            .iter()
-            .filter_map(|(found, _)| name(*found).map(|name| words::with_nuts(name, *found, &facts.allergens)));
-        let names: Vec<String> = names.collect();
-        let all_known = facts.allergens.are_all_known();
-        match (names.is_empty(), all_known) {
-            (false, _) => names.join(", "),
-            (true, true) => match words::used_around(&facts.allergens.used_around, law) {
-                around if around.is_empty() => "none".to_string(),
-                around => format!("none. {around}"),
-            },
-            (true, false) => "none stated so far".to_string(),
-        }
-    };
-    let named = |ids: &[IngredientId]| -> Vec<String> {
-        state.book.with(|book| ids.iter().map(|id| book.name(Key::Ingredient(*id))).collect())
-    };
-    let (open, mixed) = (named(&facts.allergens.not_stated), named(&facts.allergens.parts_not_known));
-    let mut rows = vec![
-        fact("Net contents", format!("{net} ({source})")),
-        fact("Allergens, United States (nine)", list(words::allergen_in_united_states)),
-        fact("Allergens, European Union (fourteen)", list(|it| Some(words::allergen_in_european_union(it)))),
-    ];
-    let also = state.book.with(|book| words::also_declare(&facts.allergens, book));
-    if law == Law::UnitedStates && !also.is_empty() {
-        rows.insert(2, fact("Also declare", also));
-    }
-    if !open.is_empty() {
-        rows.push(fact("Not stated yet, so it may hold any", open.join(", ")));
-    }
-    if !mixed.is_empty() {
-        rows.push(fact("Parts not known, so more may be in it", mixed.join(", ")));
-    }
-    rows.push(fact("Keeping", if kept.is_empty() { words::KEEPING_NOT_ENTERED } else { kept }.to_string()));
-    if let Some(price) = &facts.unit_price {
-        let per = words::per_volume(state.units());
-        rows.push(fact("Unit price", format!("{} {per}", state.unit_price(price))));
-    }
-    let ingredients = facts.ingredients.iter().map(|listed| {
-        let name = state.book.with(|book| book.name(Key::Ingredient(listed.ingredient)));
-        view! {
-            <tr>
-                <th scope="row">{name}</th>
-                <td>{state.measure(crate::measure::Measure::Mass(listed.mass))}</td>
-                <td>{state.percent(listed.share)}</td>
-            </tr>
-        }
-    });
-    let cautions = facts.cautions.iter().map(|caution| {
-        let sentence = state.book.with(|book| words::caution(caution, book));
-        view! { <p>{sentence}</p> }
-    });
     let warning = facts.cautions.iter().any(Caution::asks_for_the_warning).then(|| {
         view! {
             {warning_box()}
@@ -128,14 +74,150 @@ fn shown(state: AppState, facts: &Facts, kept: &str) -> AnyView {
             </p>
         }
     });
+    let cautions = facts.cautions.iter().map(|caution| {
+        let sentence = state.book.with(|book| words::caution(caution, book));
+        view! { <p>{sentence}</p> }
+    });
+    let elsewhere = match law.other() {
+        Law::UnitedStates => "In the United States",
+        Law::European => "In the EU and the UK",
+    };
     view! {
-        <dl class="facts">{rows}</dl>
+        {facts.package.is_none().then(|| view! { <p>{words::BY_THE_GLASS}</p> })}
+        <dl class="facts">{rows(state, facts, drink, law)}</dl>
+        {warning}
+        <div class="cautions">{cautions.collect_view()}</div>
+        {fold(elsewhere, view! { <dl class="facts">{by_law(state, facts, drink, law.other())}</dl> }.into_any())}
+        {facts.package.as_ref().map(|package| fold("By weight", by_weight(state, package)))}
+        {facts.package.is_some().then(|| fold("Not on this page", not_here(law)))}
+    }
+    .into_any()
+}
+
+/// What the book knows, most of it by the book's own law.
+fn rows(state: AppState, facts: &Facts, drink: &Drink, law: Law) -> Vec<AnyView> {
+    let mut rows = Vec::new();
+    if let Some(package) = &facts.package {
+        let net = state.style.with(|style| words::net_contents(&package.net, state.units(), style));
+        let thick = (drink.kind == DrinkKind::Blended).then_some(words::THICK);
+        rows.push(
+            view! {
+                <div>
+                    <dt>"Net contents"</dt>
+                    <dd>{format!("{net} ({})", words::net_source(package.net.source))}</dd>
+                    {thick.map(|thick| view! { <dd class="soft">{thick}</dd> })}
+                </div>
+            }
+            .into_any(),
+        );
+    } else if facts.size_includes_ice {
+        rows.push(fact("Size", words::SIZE_INCLUDES_ICE.to_string()));
+    }
+    rows.extend(by_law(state, facts, drink, law));
+    let named = |ids: &[IngredientId]| -> Vec<String> {
+        state.book.with(|book| ids.iter().map(|id| book.name(Key::Ingredient(*id))).collect())
+    };
+    let (open, mixed) = (named(&facts.allergens.not_stated), named(&facts.allergens.parts_not_known));
+    if !open.is_empty() {
+        rows.push(fact("Not stated yet, so it may hold any", open.join(", ")));
+    }
+    if !mixed.is_empty() {
+        rows.push(fact("Parts not known, so more may be in it", mixed.join(", ")));
+    }
+    if facts.package.is_some() {
+        let kept = words::keeping(drink, None);
+        rows.push(fact("Keeping", if kept.is_empty() { words::KEEPING_NOT_ENTERED.to_string() } else { kept }));
+    }
+    if let Some(price) = &facts.unit_price {
+        let per = words::per_volume(state.units());
+        rows.push(fact("Unit price", format!("{} {per}", state.unit_price(price))));
+    }
+    rows
+}
+
+/// What one law asks of the list of ingredients, allergens and juice.
+fn by_law(state: AppState, facts: &Facts, drink: &Drink, law: Law) -> Vec<AnyView> {
+    let mut rows = Vec::new();
+    if let Some(package) = &facts.package {
+        let list = state.book.with(|book| {
+            state.style.with(|style| words::ingredient_list(&package.ingredients, drink, book, law, style))
+        });
+        let run = |run: Run| match run.stands_out {
+            true => view! { <strong>{run.text}</strong> }.into_any(),
+            false => run.text.into_any(),
+        };
+        rows.push(
+            view! {
+                <div>
+                    <dt>"Ingredients, most by weight first"</dt>
+                    <dd class="ingredients">{list.into_iter().map(run).collect_view()}</dd>
+                </div>
+            }
+            .into_any(),
+        );
+    }
+    let said = words::allergens_by_law(&facts.allergens, law);
+    match law {
+        Law::UnitedStates => {
+            rows.push(fact("Allergens, United States (nine)", said));
+            let also = state.book.with(|book| words::also_declare(&facts.allergens, book));
+            if !also.is_empty() {
+                rows.push(fact("Also declare", also));
+            }
+            if let Some(package) = &facts.package {
+                rows.push(fact("Juice", state.book.with(|book| words::percent_juice(&package.juice, book))));
+            }
+        }
+        Law::European => {
+            let in_the_list = facts.package.is_some() && !facts.allergens.present.is_empty();
+            rows.push(
+                view! {
+                    <div>
+                        <dt>"Allergens, European Union (fourteen)"</dt>
+                        <dd>{said}</dd>
+                        {in_the_list.then(|| view! { <dd class="soft">{words::NOT_REPEATED}</dd> })}
+                    </div>
+                }
+                .into_any(),
+            );
+        }
+    }
+    rows
+}
+
+/// Each ingredient with its weight, and how juice is counted.
+fn by_weight(state: AppState, package: &Package) -> AnyView {
+    let ingredients = package.ingredients.iter().map(|listed| {
+        let name = state.book.with(|book| words::listed_name(listed.what, book));
+        view! {
+            <tr>
+                <th scope="row">{name}</th>
+                <td>{state.measure(crate::measure::Measure::Mass(listed.mass))}</td>
+                <td>{state.percent(listed.share)}</td>
+            </tr>
+        }
+    });
+    view! {
         <table class="table">
             <caption>"Ingredients by weight, most first"</caption>
             <tbody>{ingredients.collect_view()}</tbody>
         </table>
-        {warning}
-        <div class="cautions">{cautions.collect_view()}</div>
+        <p class="about">{words::HOW_JUICE_IS_COUNTED}</p>
+    }
+    .into_any()
+}
+
+fn not_here(law: Law) -> AnyView {
+    let items = words::not_on_this_page(law).iter().map(|item| view! { <li>{*item}</li> });
+    view! { <ul class="bulleted">{items.collect_view()}</ul> }.into_any()
+}
+
+fn fold(summary: &'static str, folded: AnyView) -> AnyView {
+    view! {
+        <details class="more">
+            <summary>{summary}</summary>
+            {folded}
+        </details>
     }
     .into_any()
 }
