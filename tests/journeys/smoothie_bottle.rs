@@ -153,8 +153,15 @@ async fn a_european_label(journey: &Journey) {
     journey.screenshot("european").await;
     journey.click(By::Text("Undo")).await;
     journey.wait_for_text("Rosy Field").await;
-    journey.click(By::Text("Undo")).await;
-    journey.wait_for_text("Whole milk, strawberries").await;
+    journey.wait_for_text("Whole MILK, strawberries\n").await;
+    journey.click(By::Text("Book")).await;
+    journey.choose(By::Label("Currency"), "USD").await;
+    journey.expect_value(By::Label("Currency"), "USD").await;
+    journey.click(By::Text("Drinks")).await;
+    journey.click(By::Text("Rosy Field")).await;
+    journey.click(By::Text("Swing bottle")).await;
+    journey.click(By::Text("Label and fill")).await;
+    journey.wait_for_text("Whole milk, strawberries\n").await;
 }
 
 /// What has a fill for packages is packaged ahead; what is treated carries no warning.
