@@ -34,20 +34,29 @@ pub const fn net_source(source: NetSource) -> &'static str {
     }
 }
 
-/// How much of a drink is juice, and what its name then needs: "If the common or usual name uses
-/// the word juice, [it] shall include a qualifying term such as beverage, cocktail, or drink" (21
-/// CFR 102.33(a), text). The figure: 21 CFR 101.30, text; under one percent, from memory.
+/// How much of a drink is juice (21 CFR 101.30, text; under one percent, from memory).
 pub fn percent_juice(juice: &PercentJuice, book: &Book) -> String {
-    let name = "A name that says “juice” then needs “drink” or “beverage” too (21 CFR 102.33).";
     match juice {
         PercentJuice::None => "no juice in it".to_string(),
-        PercentJuice::LessThanOne => format!("Contains less than 1% juice. {name}"),
-        PercentJuice::Percent(percent) if *percent < Exact::from(100) => format!("Contains {percent}% juice. {name}"),
+        PercentJuice::LessThanOne => "Contains less than 1% juice.".to_string(),
         PercentJuice::Percent(percent) => format!("Contains {percent}% juice."),
         PercentJuice::NotSaid(ids) => format!(
             "not known: nobody said yet whether these are fruit or vegetable: {}. Say it at each, in Buying.",
             names(ids, book)
         ),
+    }
+}
+
+/// What the name of a drink needs that is juice in part: "if the common or usual name uses the word
+/// juice, [it] shall include a qualifying term such as beverage, cocktail, or drink" (21 CFR
+/// 102.33(a), text). Empty where nothing or all of it is juice, or nobody knows.
+pub fn name_with_juice(juice: &PercentJuice) -> &'static str {
+    match juice {
+        PercentJuice::Percent(percent) if *percent >= Exact::from(100) => "",
+        PercentJuice::Percent(_) | PercentJuice::LessThanOne => {
+            "Under 100%, a name that says “juice” needs “drink” or “beverage” too (21 CFR 102.33)."
+        }
+        PercentJuice::None | PercentJuice::NotSaid(_) => "",
     }
 }
 

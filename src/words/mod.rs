@@ -55,8 +55,8 @@ pub use ingredient_list::{Run, ingredient_list, listed_name};
 pub use jumps::{jump, left_doubtful};
 pub use labels::{
     BY_THE_GLASS, HAS_A_FILL_TARGET, HOW_JUICE_IS_COUNTED, KEEPING_NOT_ENTERED, NOT_REPEATED, SIZE_INCLUDES_ICE,
-    SOLD_TO_A_BUSINESS, THICK, UNTREATED_JUICE, WARNING_SHEET, caution, keeping, label_error, net_contents, net_source,
-    not_on_this_page, percent_juice,
+    SOLD_TO_A_BUSINESS, THICK, UNTREATED_JUICE, WARNING_SHEET, caution, keeping, label_error, name_with_juice,
+    net_contents, net_source, not_on_this_page, percent_juice,
 };
 pub use levers::{lever, lever_advice, lever_change, why_not};
 pub use market::{MARKET_CAUTION, OLD_PRICE, against_curve, curve, day_ahead, day_too_early, market, no_curve};

@@ -224,7 +224,7 @@ async fn a_label(journey: &Journey) {
     let facts = [
         ("Net contents", "330 mL (11.15 fl oz) (declared size)"),
         ("Ingredients, most by weight first", "Pear juice, Almond drink, Celery juice"),
-        ("Allergens, United States (nine)", "Tree nuts"),
+        ("Allergens, United States (nine)", "Contains: Tree nuts"),
         (
             "Juice",
             "not known: nobody said yet whether these are fruit or vegetable: Pear juice, Almond drink, Celery juice. \

@@ -107,10 +107,11 @@ async fn a_label(journey: &Journey) {
             "Thick, or eaten with a spoon: state the weight, not the volume (21 CFR 101.7(a)).",
         ],
         &["Ingredients, most by weight first", "Whole milk, strawberries"],
-        &["Allergens, United States (nine)", "Milk"],
+        &["Allergens, United States (nine)", "Contains: Milk"],
         &[
             "Juice",
-            "Contains 39% juice. A name that says “juice” then needs “drink” or “beverage” too (21 CFR 102.33).",
+            "Contains 39% juice.",
+            "Under 100%, a name that says “juice” needs “drink” or “beverage” too (21 CFR 102.33).",
         ],
         &["Keeping", "Keep refrigerated. Use within 3 days of making."],
         &["Unit price", "$15.15 per L"],

@@ -354,11 +354,14 @@ fn percent_juice_and_what_the_name_needs() {
     let book = with_butter();
     let said = |juice| words::percent_juice(&juice, &book);
     let percent = |number| said(PercentJuice::Percent(Exact::new(number, 0)));
-    let name = "A name that says “juice” then needs “drink” or “beverage” too (21 CFR 102.33).";
-    assert_eq!(percent(100), "Contains 100% juice.");
-    assert_eq!(percent(99), format!("Contains 99% juice. {name}"));
-    assert_eq!(percent(1), format!("Contains 1% juice. {name}"));
-    assert_eq!(said(PercentJuice::LessThanOne), format!("Contains less than 1% juice. {name}"));
+    assert_eq!([percent(100), percent(99)], ["Contains 100% juice.", "Contains 99% juice."]);
+    assert_eq!(said(PercentJuice::LessThanOne), "Contains less than 1% juice.");
+    let needs = "Under 100%, a name that says “juice” needs “drink” or “beverage” too (21 CFR 102.33).";
+    let name = |number| words::name_with_juice(&PercentJuice::Percent(Exact::new(number, 0)));
+    assert_eq!([name(1), name(99), name(100)], [needs, needs, ""]);
+    assert_eq!(words::name_with_juice(&PercentJuice::LessThanOne), needs);
+    let none = [PercentJuice::None, PercentJuice::NotSaid(Vec::new())];
+    assert_eq!(none.each_ref().map(words::name_with_juice), ["", ""]);
     assert_eq!(said(PercentJuice::None), "no juice in it");
     assert_eq!(
         said(PercentJuice::NotSaid(vec![GINGER, BUTTER])),

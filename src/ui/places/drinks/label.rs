@@ -99,17 +99,9 @@ fn rows(state: AppState, facts: &Facts, drink: &Drink, law: Law) -> Vec<AnyView>
     let mut rows = Vec::new();
     if let Some(package) = &facts.package {
         let net = state.style.with(|style| words::net_contents(&package.net, state.units(), style));
-        let thick = (drink.kind == DrinkKind::Blended).then_some(words::THICK);
-        rows.push(
-            view! {
-                <div>
-                    <dt>"Net contents"</dt>
-                    <dd>{format!("{net} ({})", words::net_source(package.net.source))}</dd>
-                    {thick.map(|thick| view! { <dd class="soft">{thick}</dd> })}
-                </div>
-            }
-            .into_any(),
-        );
+        let net = format!("{net} ({})", words::net_source(package.net.source));
+        let thick = if drink.kind == DrinkKind::Blended { words::THICK } else { "" };
+        rows.push(fact_with("Net contents", net, thick));
     } else if facts.size_includes_ice {
         rows.push(fact("Size", words::SIZE_INCLUDES_ICE.to_string()));
     }
@@ -159,27 +151,22 @@ fn by_law(state: AppState, facts: &Facts, drink: &Drink, law: Law) -> Vec<AnyVie
     let said = words::allergens_by_law(&facts.allergens, law);
     match law {
         Law::UnitedStates => {
+            let contains = facts.package.is_some() && facts.allergens.in_united_states().next().is_some();
+            let said = if contains { format!("Contains: {said}") } else { said };
             rows.push(fact("Allergens, United States (nine)", said));
             let also = state.book.with(|book| words::also_declare(&facts.allergens, book));
             if !also.is_empty() {
                 rows.push(fact("Also declare", also));
             }
             if let Some(package) = &facts.package {
-                rows.push(fact("Juice", state.book.with(|book| words::percent_juice(&package.juice, book))));
+                let percent = state.book.with(|book| words::percent_juice(&package.juice, book));
+                rows.push(fact_with("Juice", percent, words::name_with_juice(&package.juice)));
             }
         }
         Law::European => {
             let in_the_list = facts.package.is_some() && !facts.allergens.present.is_empty();
-            rows.push(
-                view! {
-                    <div>
-                        <dt>"Allergens, European Union (fourteen)"</dt>
-                        <dd>{said}</dd>
-                        {in_the_list.then(|| view! { <dd class="soft">{words::NOT_REPEATED}</dd> })}
-                    </div>
-                }
-                .into_any(),
-            );
+            let besides = if in_the_list { words::NOT_REPEATED } else { "" };
+            rows.push(fact_with("Allergens, European Union (fourteen)", said, besides));
         }
     }
     rows
@@ -223,10 +210,16 @@ fn fold(summary: &'static str, folded: AnyView) -> AnyView {
 }
 
 fn fact(name: &'static str, said: String) -> AnyView {
+    fact_with(name, said, "")
+}
+
+/// A fact, and a line besides where there is one.
+fn fact_with(name: &'static str, said: String, besides: &'static str) -> AnyView {
     view! {
         <div>
             <dt>{name}</dt>
             <dd>{said}</dd>
+            {(!besides.is_empty()).then(|| view! { <dd class="soft">{besides}</dd> })}
         </div>
     }
     .into_any()
