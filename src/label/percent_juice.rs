@@ -56,7 +56,7 @@ mod tests {
     use super::*;
     use crate::book::{DrinkKind, Ice, IcePlace, Ingredient, Line, Produce, Record, Stage};
     use crate::fill::scale;
-    use crate::support::{book, drink, ingredient, ingredient_id, line, millilitres, settings, share};
+    use crate::support::{book, density, drink, ingredient, ingredient_id, line, millilitres, settings, share};
 
     const RAW: Option<Produce> = Some(Produce::Raw);
     const NEITHER: Option<Produce> = Some(Produce::Neither);
@@ -85,11 +85,25 @@ mod tests {
         assert_eq!(of(&[(RAW, "2 mL"), (NEITHER, "1 mL")], |_| ()), percent(66));
         assert_eq!(of(&[(RAW, "1999 mL"), (NEITHER, "1 mL")], |_| ()), percent(99));
         assert_eq!(of(&[(RAW, "19 mL"), (NEITHER, "981 mL")], |_| ()), percent(1));
-        // By division, a part of seven has no last digit; what it comes to is whole all the same.
+        // Each whole number is reached.
         for whole in 1..100 {
             let (juice, rest) = (format!("{} mL", whole * 7), format!("{} mL", (100 - whole) * 7));
             assert_eq!(of(&[(RAW, &juice), (NEITHER, &rest)], |_| ()), percent(whole));
         }
+    }
+
+    #[test]
+    fn thirds_come_to_a_whole() {
+        // Three times 0.01 g at 3 g/mL are 0.01 mL, beside 0.01 mL: by division a little less than
+        // half.
+        let berries =
+            [1, 2, 3].map(|id| Ingredient { density: Some(density("3")), produce: RAW, ..ingredient(id, []) });
+        let water = Ingredient { produce: NEITHER, ..ingredient(4, []) };
+        let lines = [line(1, 1, "0.01 g"), line(2, 2, "0.01 g"), line(3, 3, "0.01 g"), line(4, 4, "0.01 mL")];
+        let drink = Drink { kind: DrinkKind::Blended, ..drink(1, "0.02 mL", lines) };
+        let book = book(settings(), berries.into_iter().chain([water]).map(Record::Ingredient));
+        let scaled = scale(&book, &drink, millilitres("0.02")).unwrap();
+        assert_eq!(PercentJuice::of(&book, &drink, &scaled), Ok(percent(50)));
     }
 
     #[test]

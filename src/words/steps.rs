@@ -269,7 +269,7 @@ pub(super) fn value(
         "trim-yield" | "press-yield" | "soak-yield" | "air" | "process-loss" | "unsold" | "target" | "commission"
         | "share" | "rate" => show_percent(Share::from_fraction(number(text)?), style).ok(),
         "day" => Date::from_text(text).map(day),
-        "name" | "supplier" => Some(text.clone()),
+        "name" | "supplier" | "nuts" | "parts" | "sold-as" => Some(text.clone()),
         "place" if matches!(key, Key::SeenPrice(_)) => Some(text.clone()),
         "density" | "juice-density" => Some(format!("{} g/mL", show_number(number(text)?, 0, style))),
         "piece-weight" => Some(format!("{} g", show_number(number(text)?, 0, style))),

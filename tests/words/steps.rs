@@ -87,6 +87,10 @@ fn the_field_that_was_changed_since_and_what_stands_there() {
         format!("Carrots: the density is now 1.05 g/mL, {since}")
     );
     assert_eq!(
+        said!(carrots, Ingredient, |it| it.sold_as = "carrots".into(), it.sold_as = "carrot".into()),
+        format!("Carrots: the name on labels is now carrot, {since}")
+    );
+    assert_eq!(
         said!(carrots, Ingredient, |it| it.piece_weight = Some(grams("80")), it.piece_weight = Some(grams("90"))),
         format!("Carrots: the weight of a piece is now 90 g, {since}")
     );
