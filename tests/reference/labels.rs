@@ -5,7 +5,7 @@ use brimwright::exchange;
 use brimwright::fill::scale;
 use brimwright::label::{Caution, ListedAs, NetContents, NetSource, PercentJuice, facts};
 use brimwright::measure::{NumberStyle, System, Volume};
-use brimwright::words::{UNTREATED_JUICE, net_contents};
+use brimwright::words::{UNTREATED_JUICE, label_error, net_contents};
 
 use crate::sr28::juice_density;
 use crate::support::{amount, book, container, drink, exact, ingredient, ingredient_id, line, offer, settings, share};
@@ -111,4 +111,23 @@ fn percent_juice_of_three_demo_drinks_by_hand() {
         // 385.759 / 430.601 = 89.59 %.
         assert_eq!(juice(7, millilitres), PercentJuice::Percent(exact("89")));
     }
+}
+
+/// A drink of which nobody knows the volume has no percentage, only the words that mend it. No
+/// outside source: what is asked for is that nothing is guessed.
+#[test]
+fn without_a_volume_there_are_words_and_no_percentage() {
+    let bare = Ingredient { density: None, ..ingredient(1, []) };
+    let records = [
+        Record::Ingredient(bare),
+        Record::Container(container(1, "12 fl oz")),
+        Record::Drink(drink(1, "12 fl oz", [line(1, 1, "300 g")])),
+        Record::Offer(offer(1, 1, None)),
+    ];
+    let book = book(settings(), records);
+    let error = facts(&book, &offer(1, 1, None)).unwrap_err();
+    assert_eq!(
+        label_error(&error, &book),
+        "Invented ingredient 1 is weighed in one place and poured by volume in another, so it needs a density. Enter grams per mL as it is in the drink."
+    );
 }
