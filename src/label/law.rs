@@ -13,7 +13,8 @@ pub enum Law {
     European,
 }
 
-/// Money of the European Union, the United Kingdom, and the countries that took over its food law.
+/// Money of the European Union, the United Kingdom, and countries with much the same food law (from
+/// memory).
 const EUROPEAN: &[&str] = &["EUR", "GBP", "SEK", "DKK", "NOK", "ISK", "PLN", "CZK", "HUF", "RON", "CHF"];
 
 impl Law {

@@ -244,7 +244,7 @@ async fn a_label(journey: &Journey) {
     journey.click(By::Text("In the EU and the UK")).await;
     journey.wait_for_text("Pear juice, ALMOND drink, CELERY juice").await;
     journey.expect_each(".ingredients strong", &["ALMOND", "CELERY"]).await;
-    journey.wait_for_text("Allergens, European Union (fourteen)\nNuts, Celery").await;
+    journey.wait_for_text("Allergens, EU and UK (fourteen)\nNuts, Celery").await;
     journey.click(By::Text("Not on this page")).await;
     journey.wait_for_text("A nutrition or health claim ends the exemption.").await;
     let cautions = [

@@ -218,7 +218,7 @@ async fn none_beside_a_shared_blender(journey: &Journey) {
     journey.click(By::Text("Label and fill")).await;
     let rows = [
         ("Allergens, United States (nine)", "none. Made where milk is used."),
-        ("Allergens, European Union (fourteen)", "none. Made where milk is used."),
+        ("Allergens, EU and UK (fourteen)", "none. Made where milk is used."),
     ];
     journey.click(By::Text("In the EU and the UK")).await;
     for (name, said) in rows {

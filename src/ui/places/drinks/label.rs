@@ -166,7 +166,7 @@ fn by_law(state: AppState, facts: &Facts, drink: &Drink, law: Law) -> Vec<AnyVie
         Law::European => {
             let in_the_list = facts.package.is_some() && !facts.allergens.present.is_empty();
             let besides = if in_the_list { words::NOT_REPEATED } else { "" };
-            rows.push(fact_with("Allergens, European Union (fourteen)", said, besides));
+            rows.push(fact_with("Allergens, EU and UK (fourteen)", said, besides));
         }
     }
     rows
