@@ -156,6 +156,15 @@ impl Exact {
         Decimal::try_from_i128_with_scale(signed, places).ok().map(Exact)
     }
 
+    /// Rounded to `places` decimals, to the next at or above.
+    ///
+    /// # Errors
+    /// [`Overflow`].
+    pub fn rounded_up(self, places: u32) -> Result<Exact, Overflow> {
+        let nearest = self.rounded(places);
+        if nearest < self { nearest.plus(Exact::new(1, places)) } else { Ok(nearest) }
+    }
+
     /// The next whole number at or above.
     pub fn ceiling(self) -> Exact {
         Exact(self.0.ceil())
@@ -335,6 +344,21 @@ mod tests {
         for (text, rounded) in [("0.5", "1"), ("-0.5", "-1"), ("0.49", "0"), ("-0.4", "0"), ("99.5", "100")] {
             assert_eq!(exact(text).rounded(0), exact(rounded));
         }
+    }
+
+    #[test]
+    fn rounded_up_is_never_less() {
+        for (text, up) in [
+            ("333.089", "333.1"),
+            ("333.1", "333.1"),
+            ("333.14", "333.2"),
+            ("333.100000000000000000000001", "333.2"),
+            ("-0.14", "-0.1"),
+            ("0", "0"),
+        ] {
+            assert_eq!(text.parse().map(Exact).unwrap().rounded_up(1), Ok(exact(up)), "{text}");
+        }
+        assert_eq!(Exact(Decimal::MAX).rounded_up(0), Ok(Exact(Decimal::MAX)));
     }
 
     #[test]

@@ -13,8 +13,10 @@ mod read;
 mod show;
 mod step;
 mod style;
+mod temperature;
 mod unit;
 mod unseen;
+mod water;
 
 pub use amount::Amount;
 pub use currency::Currency;
@@ -23,12 +25,17 @@ pub use exact::{Exact, INTEGER_DIGITS, MOST_PLACES, Overflow, PART_PLACES, TYPED
 pub use length::{LengthUnit, TypedLength};
 pub(crate) use named::{read_by_name, stored_by_name};
 pub use quantity::{Count, Density, Length, Mass, Money, Share, Time, Volume};
-pub use read::{ReadError, Wanted, both_readings, read_amount, read_change, read_endings, read_length, read_number};
+pub use read::{
+    ReadError, Wanted, both_readings, read_amount, read_change, read_endings, read_length, read_number,
+    read_temperature,
+};
 pub use show::{
-    show_amount, show_count, show_fine_volume, show_length, show_mass, show_measure, show_money, show_number,
-    show_percent, show_volume,
+    show_amount, show_count, show_fill, show_fine_volume, show_length, show_mass, show_measure, show_money,
+    show_number, show_percent, show_temperature, show_volume,
 };
 pub use step::{nearest_step, next_step, whole_steps};
 pub use style::NumberStyle;
+pub use temperature::{Scale, Temperature};
 pub use unit::{Dimension, Measure, System, Unit};
 pub use unseen::{is_seen, is_unseen};
+pub use water::{WARMEST, water_density};

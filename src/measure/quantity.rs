@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::{Exact, Overflow};
+use super::{Exact, Overflow, PART_PLACES};
 
 macro_rules! quantity {
     ($(#[$about:meta])* $name:ident, $from:ident, $get:ident) => {
@@ -104,6 +104,16 @@ quantity! {
 quantity! {
     /// A density in grams per millilitre.
     Density, from_grams_per_millilitre, grams_per_millilitre
+}
+
+impl Volume {
+    /// Rounded to as many decimals as every computed part, but never to less than it is.
+    ///
+    /// # Errors
+    /// [`Overflow`].
+    pub fn rounded_up(self) -> Result<Volume, Overflow> {
+        self.0.rounded_up(PART_PLACES).map(Volume)
+    }
 }
 
 impl Share {

@@ -2,7 +2,7 @@
 
 use super::{
     Amount, Count, Currency, Exact, Length, LengthUnit, Mass, Measure, Money, NumberStyle, Overflow, Share, System,
-    Unit, Volume,
+    Temperature, Unit, Volume,
 };
 
 /// All digits of the number, grouped, and at least `least_places` after the decimal sign.
@@ -56,7 +56,7 @@ pub fn show_percent(share: Share, style: &NumberStyle) -> Result<String, Overflo
 /// # Errors
 /// [`Overflow`].
 pub fn show_volume(volume: Volume, system: System, style: &NumberStyle) -> Result<String, Overflow> {
-    volume_to(0, volume, system, style)
+    volume_to(0, volume, system, style, to_nearest)
 }
 
 /// A volume to one decimal more than [`show_volume`]: what fills are weighed and judged by.
@@ -64,10 +64,28 @@ pub fn show_volume(volume: Volume, system: System, style: &NumberStyle) -> Resul
 /// # Errors
 /// [`Overflow`].
 pub fn show_fine_volume(volume: Volume, system: System, style: &NumberStyle) -> Result<String, Overflow> {
-    volume_to(1, volume, system, style)
+    volume_to(1, volume, system, style, to_nearest)
 }
 
-fn volume_to(more: u32, volume: Volume, system: System, style: &NumberStyle) -> Result<String, Overflow> {
+/// A volume to fill up to, as finely as [`show_fine_volume`] and never less than it is.
+///
+/// # Errors
+/// [`Overflow`].
+pub fn show_fill(volume: Volume, system: System, style: &NumberStyle) -> Result<String, Overflow> {
+    volume_to(1, volume, system, style, Exact::rounded_up)
+}
+
+fn to_nearest(number: Exact, places: u32) -> Result<Exact, Overflow> {
+    Ok(number.rounded(places))
+}
+
+fn volume_to(
+    more: u32,
+    volume: Volume,
+    system: System,
+    style: &NumberStyle,
+    round: fn(Exact, u32) -> Result<Exact, Overflow>,
+) -> Result<String, Overflow> {
     let unit = system.drink_unit();
     let number = volume.millilitres().over(unit.size())?;
     let places: u32 = match unit {
@@ -76,7 +94,7 @@ fn volume_to(more: u32, volume: Volume, system: System, style: &NumberStyle) -> 
         _ => 1,
     };
     let places = places.saturating_add(more);
-    Ok(format!("{}\u{a0}{unit}", show_number(number.rounded(places), places, style)))
+    Ok(format!("{}\u{a0}{unit}", show_number(round(number, places)?, places, style)))
 }
 
 /// A length to 0.1 mm or 0.01 in: "3.50 in".
@@ -88,6 +106,11 @@ pub fn show_length(length: Length, system: System, style: &NumberStyle) -> Resul
     let places = if unit == LengthUnit::Inch { 2 } else { 1 };
     let number = length.millimetres().over(unit.size())?.rounded(places);
     Ok(format!("{}\u{a0}{}", show_number(number, places, style), unit.symbol()))
+}
+
+/// A temperature with all its digits: "40 °F".
+pub fn show_temperature(temperature: Temperature, style: &NumberStyle) -> String {
+    format!("{}\u{a0}{}", show_number(temperature.degrees, 0, style), temperature.scale.name())
 }
 
 /// A mass to 1 g or 0.1 oz; from a pound or kilogram up to 0.01 of it: "3.25 lb".

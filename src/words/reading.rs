@@ -22,6 +22,9 @@ pub fn read_error(error: &ReadError, example: &str) -> String {
         ReadError::NotALength { unit } => {
             format!("“{unit}” is not a unit of length known here. Use mm, cm or in, such as {example}.")
         }
+        ReadError::NotATemperature { unit } => {
+            format!("“{unit}” is not a scale of temperature known here. Use °F or °C, such as {example}.")
+        }
         ReadError::WrongKind { unit, wanted } => {
             let wanted: Vec<&str> = wanted.iter().map(|dimension| kind(*dimension)).collect();
             format!(

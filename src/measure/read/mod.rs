@@ -4,8 +4,10 @@
 mod digits;
 mod endings;
 mod names;
+mod temperature;
 
 pub use endings::read_endings;
+pub use temperature::read_temperature;
 
 use super::{Amount, Dimension, Exact, LengthUnit, NumberStyle, System, TYPED_PLACES, TypedLength, Unit};
 
@@ -36,6 +38,11 @@ pub enum ReadError {
     /// Not a unit of length known here.
     NotALength {
         /// The unit as typed.
+        unit: String,
+    },
+    /// Not a scale of temperature known here.
+    NotATemperature {
+        /// The scale as typed.
         unit: String,
     },
     /// A known unit of the wrong kind, such as pounds for a container.
