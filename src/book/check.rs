@@ -10,7 +10,7 @@ use super::{
     OnHand, Pack, Packaging, PackagingSet, PackagingUse, Problem, Reading, Record, Refusal, Scaling, Scenario,
     SeenPrice, Settings, TillColumns, ToBuy, Trial, Week, Weighing,
 };
-use crate::measure::{Amount, Date, Dimension, Exact, Measure, Share, TypedLength, Volume, is_seen};
+use crate::measure::{Amount, Date, Dimension, Exact, Measure, Share, TypedLength, Volume, WARMEST, is_seen};
 
 /// Longest name, in characters.
 const NAME_LENGTH: usize = 80;
@@ -354,6 +354,17 @@ fn filling(filling: &Filling) -> Checked {
     if let Some(least) = filling.least_headspace {
         not_negative(least.number, Field::LeastHeadspace)?;
         hold(least.unit.dimension() == Dimension::Volume, Field::LeastHeadspace, Problem::NotAVolume)?;
+    }
+    if let Some(batch) = filling.batch {
+        hold(batch >= Exact::ONE, Field::BatchSize, Problem::LessThanOne)?;
+        hold(batch.ceiling() == batch, Field::BatchSize, Problem::NotWhole)?;
+        keeps(batch, Field::BatchSize)?;
+    }
+    if let Some(temperature) = filling.measured_at {
+        let celsius = temperature.celsius().map_err(|_| (Field::MeasuredAt, Problem::TooLarge))?;
+        let known = !celsius.is_negative() && celsius <= WARMEST;
+        hold(known, Field::MeasuredAt, Problem::NotMeasuredThere)?;
+        keeps(temperature.degrees, Field::MeasuredAt)?;
     }
     for net in &filling.nets {
         positive(net.number, Field::Net)?;

@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use crate::measure::{Amount, Exact, Share, stored_by_name};
+use crate::measure::{Amount, Exact, Share, Temperature, stored_by_name};
 
 /// What decides the fill of a packaged drink, and the weighings that tell how evenly it is filled.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -10,7 +10,8 @@ use crate::measure::{Amount, Exact, Share, stored_by_name};
 pub struct Filling {
     /// The rule that is followed.
     pub rule: FillRule,
-    /// The share of packages that may be short by more than is tolerated.
+    /// The share of packages that may be short by more than is tolerated, by the rule that accepts
+    /// one: that of Europe and the United Kingdom.
     pub accepted: Accepted,
     /// What a single package may be short by, where the rule leaves it to the user: the maximum
     /// allowable variation in the United States.
@@ -19,19 +20,54 @@ pub struct Filling {
     /// Volume that must stay empty under the rim for the closure to fit.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub least_headspace: Option<Amount>,
+    /// Packages in a batch: a whole number, 1 or more. None where nobody said; then nothing is
+    /// added for the average of a batch.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub batch: Option<Exact>,
+    /// The share of batches that may be short on average; none where it was not chosen.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub batch_risk: Option<Accepted>,
+    /// The temperature of the drink when its volume or density was measured, 0 to 40 °C. None where
+    /// nobody said; then volumes are taken to be measured where the law measures them.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub measured_at: Option<Temperature>,
     /// Net contents of packages that were weighed or measured, in the order of weighing.
     #[serde(default)]
     pub nets: Vec<Amount>,
 }
 
+impl Filling {
+    /// The rule, and nothing weighed yet.
+    pub const fn new(rule: FillRule, accepted: Accepted) -> Filling {
+        Filling {
+            rule,
+            accepted,
+            allowed: None,
+            least_headspace: None,
+            batch: None,
+            batch_risk: None,
+            measured_at: None,
+            nets: Vec::new(),
+        }
+    }
+
+    /// The share of batches that may be short on average: 2.5 % where none was chosen.
+    pub fn batch_risk(&self) -> Accepted {
+        self.batch_risk.unwrap_or(Accepted::TwoAndAHalfPercent)
+    }
+}
+
 /// A rule for the contents of packages.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum FillRule {
-    /// The average is at least what is declared, and nothing besides.
+    /// The average is at least what is declared, and nothing besides: no law is known to ask only
+    /// this.
     Average,
-    /// Directive 76/211/EEC, and the same rules in the United Kingdom.
+    /// The average, few packages short by more than a tolerance, none by twice that: Directive
+    /// 76/211/EEC, Annex I (text), and SI 2006/659 in the United Kingdom (text).
     EuropeanOrBritish,
-    /// NIST Handbook 133: the average, and a variation allowed to single packages.
+    /// The average, and no package short by more than a variation that is allowed: NIST Handbook
+    /// 133 (second-hand).
     UnitedStates,
 }
 
@@ -50,9 +86,9 @@ pub enum Accepted {
     OneInAThousand,
     /// 1 %.
     OnePercent,
-    /// 2 %: Germany (Fertigpackungsverordnung 2020, section 9).
+    /// 2 %: Germany (Fertigpackungsverordnung 2020, section 9, text).
     TwoPercent,
-    /// 2.5 %: the United Kingdom's packers' rules (SI 2006/659, second-hand).
+    /// 2.5 %: practice in the United Kingdom (second-hand); SI 2006/659 itself has no such number.
     TwoAndAHalfPercent,
     /// 5 %.
     FivePercent,

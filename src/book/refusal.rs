@@ -66,6 +66,8 @@ pub enum Field {
     Packing,
     Allowed,
     LeastHeadspace,
+    BatchSize,
+    MeasuredAt,
     Weekly,
     Net,
     Reference,
@@ -156,6 +158,8 @@ pub enum Problem {
     LongerThanALabel,
     /// A pH lies between 0 and 14.
     NotAPh,
+    /// A temperature outside the table of water: 0 to 40 °C.
+    NotMeasuredThere,
     /// A drink keeps for two years at most.
     TooManyDays,
     /// A step must be of the same kind as the amount.

@@ -5,13 +5,15 @@ mod fill_target;
 mod ice;
 mod known;
 mod line;
+mod sample;
 mod scale;
 mod tolerance;
 
-pub use fill_target::{FULLEST_SPREADS, FillTarget, Packaged};
+pub use fill_target::{BatchRisk, FULLEST_SPREADS, FillTarget, LEAST_SPREADS, Packaged, SPREADS_TO_DOUBLE, Single};
 pub use ice::{ICE_DENSITY, liquid_density, mass_of_ice, mass_of_scoop};
 pub use known::{Known, with_brimful};
 pub use line::{FillLine, fill_line, height_of, inside, volume_to};
+pub use sample::{UNDER_THREE_SPREADS, sample_risk};
 pub use scale::{ScaleError, Scaled, ScaledLine, scale, written_volume};
 pub use tolerance::{Rule, Tolerance, tolerance};
 

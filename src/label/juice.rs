@@ -273,13 +273,7 @@ mod tests {
         assert_eq!(served(&over_ice, Some(&said(Some(Service::PackagedAhead)))), Some(Service::PackagedAhead));
         assert_eq!((served(&blended, Some(&said(None))), served(&blended, None)), (None, None));
         assert_eq!(served(&blended, Some(&said(Some(Service::ByTheGlass)))), Some(Service::ByTheGlass));
-        let filling = crate::book::Filling {
-            rule: crate::book::FillRule::Average,
-            accepted: crate::book::Accepted::TwoPercent,
-            allowed: None,
-            least_headspace: None,
-            nets: Vec::new(),
-        };
+        let filling = crate::book::Filling::new(crate::book::FillRule::Average, crate::book::Accepted::TwoPercent);
         let filled = Offer { filling: Some(filling), ..said(Some(Service::ByTheGlass)) };
         assert_eq!(served(&over_ice, Some(&filled)), Some(Service::PackagedAhead));
     }

@@ -5,14 +5,17 @@
 //! own weighing.
 
 use crate::book::{Book, Container, Edit, FillRule, Filling, Headspace, Offer, Record};
-use crate::fill::{FillTarget, Packaged, Rule, tolerance};
+use crate::fill::{BatchRisk, FillTarget, LEAST_SPREADS, Packaged, Rule, Single, tolerance};
 use crate::label::{self, LabelError};
 use crate::ledger::{Priced, Trouble, price_offer};
-use crate::measure::{Amount, Density, Exact, Mass, Measure, Money, Overflow, TYPED_PLACES, Unit, Volume};
+use crate::measure::{Amount, Density, Exact, Mass, Measure, Money, Overflow, TYPED_PLACES, Temperature, Unit, Volume};
 use crate::statistics::Spread;
 
+mod measured;
 #[cfg(test)]
 mod tests;
+
+pub use measured::{Waters, counted_at};
 
 /// Weeks in a year, for what is given away in it.
 pub const WEEKS: Exact = Exact::new(52, 0);
@@ -20,10 +23,19 @@ pub const WEEKS: Exact = Exact::new(52, 0);
 /// What to fill a packaged drink to.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct PackagedFill {
-    /// Declared size.
+    /// Declared size, where the drink was measured.
     pub nominal: Volume,
-    /// What a single package may be short by; none where only the average counts.
-    pub tolerance: Option<Volume>,
+    /// The temperature at which the law counts the declared size.
+    pub counted_at: Temperature,
+    /// The temperature at which the drink was measured, and water at both; none where nobody said.
+    /// Then all volumes are taken to be measured where the law counts them.
+    pub measured: Option<(Temperature, Waters)>,
+    /// What is asked of the average of a batch; none where nobody said how large a batch is.
+    pub batch: Option<BatchRisk>,
+    /// What is asked of single packages; none where only the average counts.
+    pub single: Option<Single>,
+    /// How many of the packages weighed hold less than any package may.
+    pub too_short: usize,
     /// The weighings: how many, their mean and standard deviation in millilitres.
     pub spread: Spread,
     /// The most that there is room for.
@@ -38,6 +50,15 @@ pub struct PackagedFill {
     pub giveaway_in_a_year: Volume,
     /// The same in ingredients.
     pub giveaway_cost_in_a_year: Money,
+}
+
+impl PackagedFill {
+    /// What to pour; none where that would lower the fill to the declared size, at which half of
+    /// all batches are short on average.
+    pub fn to_pour(&self) -> Option<Volume> {
+        let lowers = self.target.target == self.nominal && self.poured > self.nominal;
+        (!lowers).then_some(self.target.target)
+    }
 }
 
 /// Why there is no fill target.
@@ -76,23 +97,43 @@ pub fn packaged_fill(book: &Book, offer: &Offer) -> Result<PackagedFill, Package
     let priced = price_offer(book, offer).map_err(PackagedError::Offer)?;
     let container = book.container(offer.container).ok_or(PackagedError::NothingDeclared)?;
     let declared = container.declared.ok_or(PackagedError::NothingDeclared)?;
-    let nominal = declared.volume()?.ok_or(PackagedError::NothingDeclared)?;
-    let tolerance = allowed(filling, nominal)?;
-    let spread = spread(book, filling, &priced)?;
+    let declared = declared.volume()?.ok_or(PackagedError::NothingDeclared)?;
+    let refrigerated = book.drink(offer.drink).is_some_and(|drink| drink.keep_refrigerated);
+    let waters = Waters::of(filling, refrigerated)?;
+    let as_measured = |volume| waters.map_or(Ok(volume), |waters| waters.as_measured(volume));
+    let nominal = as_measured(declared)?;
+    let single = match single(filling, declared)? {
+        Some(single) => Some(Single { tolerance: as_measured(single.tolerance)?, ..single }),
+        None => None,
+    };
+    let batch = filling.batch.map(|packages| BatchRisk { packages, quantile: filling.batch_risk().quantile() });
+    let nets = nets(book, filling, &priced)?;
+    let spread = Spread::of(&nets)?.ok_or(PackagedError::TooFewWeighings(nets.len()))?;
+    let too_short = match single {
+        Some(single) => {
+            let least = nominal.minus(single.tolerance)?;
+            let least = if single.none_twice { least.minus(single.tolerance)? } else { least };
+            nets.iter().filter(|net| **net < least.millilitres()).count()
+        }
+        None => 0,
+    };
     let least_headspace = match filling.least_headspace {
         Some(least) => least.volume()?.unwrap_or(Volume::ZERO),
         None => Volume::ZERO,
     };
     let room = priced.fill.brimful.minus(least_headspace)?;
     let deviation = Volume::from_millilitres(spread.deviation);
-    let quantile = filling.accepted.quantile();
-    let target = Packaged { nominal, tolerance, quantile, deviation, room }.target()?;
+    let target = Packaged { nominal, batch, single, deviation, room }.target()?;
     let ingredients = priced.cost.lines.iter().try_fold(Money::ZERO, |sum, line| sum.plus(line.cost))?;
     let giveaway_cost = ingredients.times(target.giveaway.ratio_to(priced.fill.volume)?)?.as_part();
     let packages = offer.weekly.unwrap_or(Exact::ZERO).times(WEEKS)?;
     Ok(PackagedFill {
         nominal,
-        tolerance,
+        counted_at: counted_at(filling.rule, refrigerated),
+        measured: filling.measured_at.zip(waters),
+        batch,
+        single,
+        too_short,
         spread,
         room,
         target,
@@ -103,23 +144,25 @@ pub fn packaged_fill(book: &Book, offer: &Offer) -> Result<PackagedFill, Package
     })
 }
 
-/// What the rule allows a single package to be short by.
-fn allowed(filling: &Filling, nominal: Volume) -> Result<Option<Volume>, PackagedError> {
+/// What the rule asks of single packages of a declared size.
+fn single(filling: &Filling, declared: Volume) -> Result<Option<Single>, PackagedError> {
     match filling.rule {
         FillRule::Average => Ok(None),
         FillRule::EuropeanOrBritish => {
-            let tolerance = tolerance(Rule::Package, nominal)?.ok_or(PackagedError::NoTolerance)?;
-            Ok(Some(tolerance.below))
+            let tolerance = tolerance(Rule::Package, declared)?.ok_or(PackagedError::NoTolerance)?;
+            let spreads = filling.accepted.quantile();
+            Ok(Some(Single { tolerance: tolerance.below, spreads, none_twice: true }))
         }
         FillRule::UnitedStates => {
             let allowed = filling.allowed.ok_or(PackagedError::NoAllowance)?;
-            Ok(allowed.volume()?)
+            let single = |tolerance| Single { tolerance, spreads: LEAST_SPREADS, none_twice: false };
+            Ok(allowed.volume()?.map(single))
         }
     }
 }
 
-/// The spread of the weighings in millilitres; weights by the density of the drink as filled.
-fn spread(book: &Book, filling: &Filling, priced: &Priced) -> Result<Spread, PackagedError> {
+/// The weighings in millilitres; weights by the density of the drink as filled.
+fn nets(book: &Book, filling: &Filling, priced: &Priced) -> Result<Vec<Exact>, PackagedError> {
     let mut density = None;
     let mut nets = Vec::with_capacity(filling.nets.len());
     for net in &filling.nets {
@@ -136,7 +179,7 @@ fn spread(book: &Book, filling: &Filling, priced: &Priced) -> Result<Spread, Pac
         };
         nets.push(volume.millilitres());
     }
-    Spread::of(&nets)?.ok_or(PackagedError::TooFewWeighings(nets.len()))
+    Ok(nets)
 }
 
 /// The density of a drink as it is filled, with its air.

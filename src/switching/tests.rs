@@ -1,7 +1,7 @@
 use super::*;
 use crate::book::{Accepted, DrinkKind, FillRule};
 use crate::book::{Container, Edit, Filling, Key, PackagingSet, PackagingSetId, Record, Scope, Settings, Tier};
-use crate::measure::Share;
+use crate::measure::{Scale, Share, Temperature};
 use crate::support::{
     amount, book, container, container_id, drink, drink_id, exact, ingredient, line, money, offer, offer_id, pack,
     packaging_id, settings, share, use_of, vessel,
@@ -205,11 +205,11 @@ fn first_orders_are_of_what_is_new() {
 #[test]
 fn a_switch_is_one_edit_and_can_be_taken_back() {
     let filling = Filling {
-        rule: FillRule::EuropeanOrBritish,
-        accepted: Accepted::TwoPercent,
-        allowed: None,
         least_headspace: Some(amount("5 mL")),
+        batch: Some(exact("24")),
+        measured_at: Some(Temperature::new(exact("20"), Scale::Celsius)),
         nets: vec![amount("498 mL")],
+        ..Filling::new(FillRule::EuropeanOrBritish, Accepted::TwoPercent)
     };
     let packaged = Offer { filling: Some(filling.clone()), ..bar().offer(offer_id(2, 1)).unwrap().clone() };
     let there = Offer { weekly: Some(exact("10")), ..offer(1, 2, Some("5")) };
@@ -223,7 +223,7 @@ fn a_switch_is_one_edit_and_can_be_taken_back() {
     let offer = |drink| book.offer(offer_id(drink, 2)).unwrap();
     assert_eq!((offer(1).price, offer(1).weekly), (Some(money("4.2")), Some(exact("78"))));
     assert_eq!((offer(2).price, offer(2).weekly), (Some(money("6")), Some(exact("45"))));
-    let rule = Filling { least_headspace: None, nets: Vec::new(), ..filling };
+    let rule = Filling { least_headspace: None, measured_at: None, nets: Vec::new(), ..filling };
     assert_eq!(offer(2).filling, Some(rule), "the rule goes on, the weighings were of another container");
     book.apply(&applied.inverse).unwrap();
     assert_eq!(book, before);

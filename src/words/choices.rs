@@ -38,7 +38,7 @@ pub const fn ice_place(place: IcePlace) -> &'static str {
 /// A rule for the contents of packages.
 pub const fn fill_rule(rule: FillRule) -> &'static str {
     match rule {
-        FillRule::Average => "The average, nothing besides",
+        FillRule::Average => "Average only",
         FillRule::EuropeanOrBritish => "European Union or United Kingdom (76/211/EEC)",
         FillRule::UnitedStates => "United States (NIST Handbook 133)",
     }

@@ -61,7 +61,10 @@ pub use labels::{
 pub use levers::{lever, lever_advice, lever_change, why_not};
 pub use market::{MARKET_CAUTION, OLD_PRICE, against_curve, curve, day_ahead, day_too_early, market, no_curve};
 pub use offers_csv::offers_csv;
-pub use packaged::{packaged_cautions, packaged_error};
+pub use packaged::{
+    ALLOWED_VARIATION, INVENTED_VARIATION, accepted_share, fill_rule_means, fill_target_means, fill_to_means,
+    measured_at, packaged_cautions, packaged_error,
+};
 pub use plans::{HOW_MANY_SIZES, Plans, SAME_NUMBER_OF_DRINKS, plan_name, sizes, sizes_within};
 pub use reading::{example, read_error};
 pub use refusals::{CHOOSE_INSTEAD, called, called_first, refusal};

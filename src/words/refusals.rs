@@ -141,6 +141,9 @@ pub(super) fn problem_at(field: Field, problem: Problem) -> String {
         Problem::NotWhole => format!("{what} must be a whole number, such as 12."),
         Problem::LongerThanALabel => format!("{what} is longer than 400 letters. Shorten it."),
         Problem::NotAPh => format!("{what} lies between 0 and 14. Type what your meter shows, such as 3.8."),
+        Problem::NotMeasuredThere => {
+            format!("{what} must be from 32 to 104 °F (0 to 40 °C), where the density of water is known.")
+        }
         Problem::TooManyDays => format!("{what} can be 730 at most. Check for a digit too many."),
         Problem::Twice => format!("{what}: the same thing stands here twice. Keep one of them."),
     }
@@ -179,6 +182,8 @@ const fn name(field: Field) -> &'static str {
         Field::Packing => "The share of a scoop that is ice",
         Field::Allowed => "What a package may be short by",
         Field::LeastHeadspace => "The room for the closure",
+        Field::BatchSize => "The number of packages in a batch",
+        Field::MeasuredAt => "The temperature",
         Field::Weekly => "The number sold a week",
         Field::Net => "The net contents",
         Field::SetCount => "The number per drink",

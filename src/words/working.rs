@@ -7,8 +7,8 @@ use names::{name, of_goods};
 use super::{overflow, stage};
 use crate::book::{Book, Key};
 use crate::measure::{
-    Exact, Money, NumberStyle, Overflow, Share, show_amount, show_count, show_fine_volume, show_mass, show_number,
-    show_volume,
+    Exact, Money, NumberStyle, Overflow, Share, show_amount, show_count, show_fill, show_fine_volume, show_mass,
+    show_number, show_volume,
 };
 use crate::working::{Fact, Figure, Name, OfGoods, Rule, Step};
 
@@ -88,6 +88,7 @@ impl Working<'_> {
             Figure::Money(money) => self.money(money),
             Figure::Volume(volume) => show_volume(volume, units, self.style)?,
             Figure::FineVolume(volume) => show_fine_volume(volume, units, self.style)?,
+            Figure::Filled(volume) => show_fill(volume, units, self.style)?,
             Figure::Mass(mass) => show_mass(mass, units, self.style)?,
             Figure::Count(count) => show_count(count, self.style),
             Figure::Share(share) => {
@@ -112,7 +113,11 @@ impl Working<'_> {
             Fact::Ice => "Ice at 0 °C weighs 0.917 grams a millilitre (IAPWS R10-06).",
             Fact::Shown => "The cost or price is shown for so much.",
             Fact::OnTheSpot => "From what was typed on the spot; it is not in the book.",
-            Fact::TolerableError => "The tolerable negative error of Directive 76/211/EEC for this size.",
+            Fact::TolerableError => {
+                "The tolerable negative error of Directive 76/211/EEC, Annex I, 2.4, for this size."
+            }
+            Fact::LeastSpreads => "At least three spreads: about one package in 740 would be lower.",
+            Fact::Water => "Water at that temperature (Tanaka and others, Metrologia 38, 2001).",
             Fact::Quantile(accepted) => {
                 let share = self.percent(accepted.share(), 6).unwrap_or_else(overflow);
                 let said = " lie more than so many times the spread under the mean.";
@@ -283,12 +288,23 @@ fn template_of(step: &Step) -> Option<&'static str> {
         }
         (Name::CanBear | Name::MayCost, Rule::Product) => "{1} of the price without tax, {0}: {=}.",
         (Name::MadeMayCost, _) => "{0} for each drink sold, and {1} of those made are sold: {=} for each made.",
-        (Name::FillTarget, Rule::Larger) => {
-            "{0} is declared, and {1} on average leaves few packages short; the larger of the two: {=}."
+        (Name::FillTarget, Rule::Larger) if step.from.first().is_some_and(|first| first.name == Name::ForAverage) => {
+            "{0} for the average, and {1} for single packages; the larger of the two: {=}."
         }
-        (Name::FillTarget, _) => "Only the average counts, so it is the declared size: {=}.",
+        (Name::FillTarget, Rule::Larger) => {
+            "{0} is declared, and single packages need {1} on average; the larger of the two: {=}."
+        }
+        (Name::FillTarget | Name::ForAverage, _) if step.from.len() > 1 => {
+            "{0} declared, and {1} more for the average of a batch: {=}."
+        }
+        (Name::FillTarget, _) => "The declared size, as nobody said how many packages a batch has: {=}.",
+        (Name::DeclaredMeasured | Name::ToleratedMeasured, _) => {
+            "{0} where the law counts. Water is {1} there, and {2} as measured: {=}."
+        }
+        (Name::ForBatch, _) => "{0} for a single package, divided by {1}: {=}.",
+        (Name::BatchRoot, _) => "The square root of {0} packages: {=}.",
         (Name::LeastInPackage, _) => "{0} declared, less {1} tolerated: {=}.",
-        (Name::WithSpread, _) => "{0} that most packages must hold, and {1} for the spread: {=}.",
+        (Name::WithSpread, _) => "{0} as the least, and {1} for the spread: {=}.",
         (Name::ForSpread | Name::OverTarget, _) => "{1} times {0}: {=}.",
         (Name::GiveawayCost, _) => "{0} of ingredients fill {2}, and {1} are given away: {=}.",
         (Name::GiveawayCostInAYear, _) => "{0} for each of {1} packages: {=}.",

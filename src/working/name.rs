@@ -154,8 +154,24 @@ pub enum Name {
     IngredientsMayCost,
     /// Declared size.
     Declared,
+    /// The same where the drink was measured.
+    DeclaredMeasured,
     /// What a single package may be short by.
     Tolerated,
+    /// The same where the drink was measured.
+    ToleratedMeasured,
+    /// Density of water where the law counts.
+    WaterByLaw,
+    /// Density of water where the drink was measured.
+    WaterMeasured,
+    /// Packages in a batch.
+    BatchSize,
+    /// The root of their number.
+    BatchRoot,
+    /// So much more on average, so that few batches are short.
+    ForBatch,
+    /// The average at which few batches are short.
+    ForAverage,
     /// What few packages may be under.
     LeastInPackage,
     /// So much more on average, so that few are under it.

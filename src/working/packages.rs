@@ -4,8 +4,9 @@ use super::shown::Offered;
 use super::{Fact, Figure, Name, OfOffer, OfPackaged, Rule, Shown, Step, recipe};
 use crate::book::{FillRule, Filling, Key};
 use crate::cost::Part;
+use crate::fill::{self, BatchRisk, Single, tolerance};
 use crate::ledger::Trouble;
-use crate::measure::{Amount, Exact, Measure, Overflow, Volume};
+use crate::measure::{Amount, Density, Exact, Measure, Overflow, Volume};
 use crate::packaged::{PackagedFill, WEEKS, density_of, packaged_fill};
 
 /// An offer with its filling and its fill target.
@@ -40,16 +41,25 @@ impl Packages<'_> {
         Step::given(name, figure, Key::Offer(self.offered.id))
     }
 
+    /// The declared size, where the drink was measured.
     fn declared(&self) -> Step {
         let key = Key::Container(self.offered.container.id);
         let figure = self.offered.container.declared.map_or(fine(self.fill.nominal), Figure::Amount);
-        Step::given(Name::Declared, figure, key)
+        self.as_measured(Step::given(Name::Declared, figure, key), Name::DeclaredMeasured, self.fill.nominal)
+    }
+
+    /// A volume where the law counts, which is `volume` where the drink was measured.
+    fn as_measured(&self, counted: Step, name: Name, volume: Volume) -> Step {
+        let Some((_, waters)) = self.fill.measured else { return counted };
+        let water = |name, density: Density| Step::named_fact(name, Figure::Density(density), Fact::Water);
+        let from = vec![counted, water(Name::WaterByLaw, waters.by_law), water(Name::WaterMeasured, waters.measured)];
+        Step::new(name, fine(volume), Rule::Proportion, from)
     }
 
     fn figure(&self, of: OfPackaged) -> (Name, Figure) {
         let PackagedFill { spread, target, .. } = &self.fill;
         match of {
-            OfPackaged::Target => (Name::FillTarget, fine(target.target)),
+            OfPackaged::Target => (Name::FillTarget, Figure::Filled(target.target)),
             OfPackaged::Giveaway => (Name::Giveaway, fine(target.giveaway)),
             OfPackaged::Highest => (Name::Fullest, fine(target.highest)),
             OfPackaged::Room => (Name::Room, fine(self.fill.room)),
@@ -70,9 +80,10 @@ impl Packages<'_> {
     fn step(&self, of: OfPackaged) -> Result<Step, Trouble> {
         let (name, figure) = self.figure(of);
         let (rule, from) = match of {
-            OfPackaged::Target => match self.fill.tolerance {
-                None => (Rule::Sum, vec![self.declared()]),
-                Some(tolerance) => (Rule::Larger, vec![self.declared(), self.with_spread(tolerance)?]),
+            OfPackaged::Target => match (self.fill.single, self.fill.batch) {
+                (Some(single), _) => (Rule::Larger, vec![self.for_average()?, self.with_spread(single)?]),
+                (None, Some(batch)) => (Rule::Sum, vec![self.declared(), self.for_batch(batch)?]),
+                (None, None) => (Rule::Sum, vec![self.declared()]),
             },
             OfPackaged::Giveaway => (Rule::Difference, vec![self.opens(OfPackaged::Target), self.declared()]),
             OfPackaged::Highest => {
@@ -111,20 +122,52 @@ impl Packages<'_> {
         Step::new(name, fine(volume), Rule::Product, from)
     }
 
-    /// The average at which few packages are short by more than is tolerated.
-    fn with_spread(&self, tolerance: Volume) -> Result<Step, Overflow> {
-        let tolerated = match (self.filling.rule, self.filling.allowed) {
-            (FillRule::UnitedStates, Some(allowed)) => self.given(Name::Tolerated, Figure::Amount(allowed)),
-            _ => Step::named_fact(Name::Tolerated, fine(tolerance), Fact::TolerableError),
+    /// The average at which few batches are short: the declared size where nobody said how large a
+    /// batch is.
+    fn for_average(&self) -> Result<Step, Overflow> {
+        let Some(batch) = self.fill.batch else { return Ok(self.declared()) };
+        let average = self.fill.nominal.plus(self.fill.target.for_batch)?;
+        let from = vec![self.declared(), self.for_batch(batch)?];
+        Ok(Step::new(Name::ForAverage, Figure::Filled(average), Rule::Sum, from))
+    }
+
+    /// So much more for the average of a batch.
+    fn for_batch(&self, batch: BatchRisk) -> Result<Step, Overflow> {
+        let one = Volume::from_millilitres(self.fill.spread.deviation.times(batch.quantile)?);
+        let packages = self.given(Name::BatchSize, Figure::Number(batch.packages));
+        let from = vec![
+            self.spreads(Name::ForSpread, one, Fact::Quantile(self.filling.batch_risk())),
+            Step::new(Name::BatchRoot, Figure::Number(batch.root()?), Rule::Root, vec![packages]),
+        ];
+        Ok(Step::new(Name::ForBatch, Figure::Filled(self.fill.target.for_batch), Rule::Quotient, from))
+    }
+
+    /// The average at which few packages, or none, are short by more than is tolerated.
+    fn with_spread(&self, single: Single) -> Result<Step, Overflow> {
+        let (tolerated, times) = match (self.filling.rule, self.filling.allowed) {
+            (FillRule::UnitedStates, Some(allowed)) => {
+                (self.given(Name::Tolerated, Figure::Amount(allowed)), Fact::LeastSpreads)
+            }
+            _ => {
+                let size = tolerance(fill::Rule::Package, self.declared_volume()?)?.map(|it| it.below);
+                let figure = fine(size.unwrap_or(single.tolerance));
+                let tolerated = Step::named_fact(Name::Tolerated, figure, Fact::TolerableError);
+                (tolerated, Fact::Quantile(self.filling.accepted))
+            }
         };
-        let least = self.fill.nominal.minus(tolerance)?;
-        let accepted = self.filling.accepted;
-        let more = Volume::from_millilitres(self.fill.spread.deviation.times(accepted.quantile())?);
+        let tolerated = self.as_measured(tolerated, Name::ToleratedMeasured, single.tolerance);
+        let least = self.fill.nominal.minus(single.tolerance)?;
+        let more = self.fill.target.for_single;
         let from = vec![
             Step::new(Name::LeastInPackage, fine(least), Rule::Difference, vec![self.declared(), tolerated]),
-            self.spreads(Name::ForSpread, more, Fact::Quantile(accepted)),
+            self.spreads(Name::ForSpread, more, times),
         ];
-        Ok(Step::new(Name::WithSpread, fine(least.plus(more)?), Rule::Sum, from))
+        Ok(Step::new(Name::WithSpread, Figure::Filled(least.plus(more)?), Rule::Sum, from))
+    }
+
+    fn declared_volume(&self) -> Result<Volume, Overflow> {
+        let declared = self.offered.container.declared.map(Amount::volume).transpose()?;
+        Ok(declared.flatten().unwrap_or(self.fill.nominal))
     }
 
     /// The weighings as volumes.

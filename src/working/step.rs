@@ -2,7 +2,7 @@
 
 use super::{Name, Shown};
 use crate::book::{Accepted, Key};
-use crate::fill::{FULLEST_SPREADS, ICE_DENSITY};
+use crate::fill::{FULLEST_SPREADS, ICE_DENSITY, LEAST_SPREADS};
 use crate::measure::{Amount, Count, Density, Exact, Mass, Measure, Money, Overflow, Share, Time, TypedLength, Volume};
 use crate::packaged::WEEKS;
 
@@ -40,6 +40,8 @@ pub enum Rule {
     Proportion,
     /// The larger of the two.
     Larger,
+    /// The square root.
+    Root,
     /// All together, divided by their number.
     Mean,
     /// How far they lie from their mean: their standard deviation as a sample.
@@ -80,6 +82,10 @@ pub enum Fact {
     Quantile(Accepted),
     /// The standard deviations up to the fullest package to expect.
     UpToFullest,
+    /// The least standard deviations down to what no package may be under.
+    LeastSpreads,
+    /// The density of water at a temperature.
+    Water,
     /// 52 weeks.
     Year,
 }
@@ -93,6 +99,8 @@ pub enum Figure {
     Volume(Volume),
     /// A volume that a fill is judged by: shown to one decimal more.
     FineVolume(Volume),
+    /// A volume to fill up to: shown as finely, and never less than it is.
+    Filled(Volume),
     /// A mass.
     Mass(Mass),
     /// A number of pieces.
@@ -119,7 +127,7 @@ impl Figure {
     pub fn base(self) -> Result<Exact, Overflow> {
         Ok(match self {
             Figure::Money(it) => it.major(),
-            Figure::Volume(it) | Figure::FineVolume(it) => it.millilitres(),
+            Figure::Volume(it) | Figure::FineVolume(it) | Figure::Filled(it) => it.millilitres(),
             Figure::Mass(it) => it.grams(),
             Figure::Count(it) => it.pieces(),
             Figure::Share(it) => it.fraction(),
@@ -168,9 +176,10 @@ impl Step {
             Fact::Ice => Figure::Density(ICE_DENSITY),
             Fact::Quantile(accepted) => Figure::Number(accepted.quantile()),
             Fact::UpToFullest => Figure::Number(FULLEST_SPREADS),
+            Fact::LeastSpreads => Figure::Number(LEAST_SPREADS),
             Fact::Year => Figure::Number(WEEKS),
             // These come with their own figures.
-            Fact::Shown | Fact::OnTheSpot | Fact::TolerableError => Figure::Number(Exact::ONE),
+            Fact::Shown | Fact::OnTheSpot | Fact::TolerableError | Fact::Water => Figure::Number(Exact::ONE),
         };
         Step::new(Name::Fact(fact), figure, Rule::Fact(fact), Vec::new())
     }

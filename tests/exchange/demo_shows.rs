@@ -9,7 +9,7 @@ use brimwright::measure::{Dimension, Exact};
 use brimwright::packaged::packaged_fill;
 
 use super::demo;
-use crate::support::{container_id, exact, offer_id, share};
+use crate::support::{amount, container_id, exact, offer_id, share};
 
 fn near(one: Exact, other: &str, allowed: &str) -> bool {
     one.minus(exact(other)).unwrap().abs() <= exact(allowed)
@@ -104,8 +104,9 @@ fn allergens_are_stated_for_all_but_two() {
     assert_eq!(holding, BTreeMap::from(expected));
 }
 
-/// Standard deviations by Python's `statistics.stdev`; the target by hand: 12 - 0.15 + 1.959964 *
-/// 0.1267197 = 12.0983661 fl oz, the fullest three deviations more.
+/// Standard deviations by Python's `statistics.stdev`; the targets by hand: 12 - 0.28 + 3 *
+/// 0.1267197 = 12.1001592 fl oz, the fullest three deviations more; 1.959964 * 1.2585914 mL, divided
+/// by the root of 36, over 16 fl oz. The variations that are allowed are invented.
 #[test]
 fn one_bottle_is_filled_evenly_and_one_is_not() {
     let book = demo();
@@ -113,16 +114,22 @@ fn one_bottle_is_filled_evenly_and_one_is_not() {
     assert_eq!(packaged.iter().map(|offer| offer.id()).collect::<Vec<_>>(), [offer_id(1, 4), offer_id(2, 3)]);
     assert!(packaged.iter().all(|offer| offer.filling.as_ref().is_some_and(|filling| filling.nets.len() == 20)));
     let [even, uneven] = [packaged[0], packaged[1]].map(|offer| packaged_fill(&book, offer).unwrap());
-    assert_eq!((even.target.target, even.target.over), (even.nominal, None));
+    assert!(near(even.target.giveaway.millilitres(), "0.411132", "0.000001"), "{:?}", even.target);
+    assert_eq!(
+        (even.nominal, even.target.over, even.too_short),
+        (amount("16 fl oz").volume().unwrap().unwrap(), None, 0)
+    );
     // 487.025 g and 1.2895838 g, of 6 parts of 1.048 g/mL, 4.5 of 1.005, 3 of 1.01, 1.5 of 1.015
     // and 1 of 1.031: 16.394 / 16 = 1.024625 g/mL.
     assert!(near(even.spread.mean, "475.320239", "0.000001"), "{:?}", even.spread);
     assert!(near(even.spread.deviation, "1.258591", "0.000001"), "{:?}", even.spread);
     let ounces = |volume: Exact| volume.over(exact("29.5735295625")).unwrap();
     assert!(near(ounces(uneven.spread.deviation), "0.1267197488", "0.0000000001"));
-    assert!(near(ounces(uneven.target.target.millilitres()), "12.0983661457", "0.0000000001"));
-    assert!(near(ounces(uneven.target.highest.millilitres()), "12.4785253922", "0.0000000001"));
-    assert_eq!(uneven.target.over, None);
+    assert!(near(ounces(uneven.target.target.millilitres()), "12.1001592464", "0.0000000001"));
+    assert!(near(ounces(uneven.target.highest.millilitres()), "12.4803184928", "0.0000000001"));
+    assert_eq!((uneven.target.over, uneven.too_short), (None, 0));
+    let cold = packaged.iter().map(|offer| book.drink(offer.drink).unwrap().keep_refrigerated);
+    assert!(cold.eq([true, true]) && [even, uneven].iter().all(|fill| fill.measured.is_some()));
 }
 
 /// Packaging in a set that containers share costs as that of their own.

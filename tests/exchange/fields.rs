@@ -9,6 +9,7 @@ use brimwright::book::{
 };
 use brimwright::exchange::{BookFileError, Fault, Place, read, write};
 use brimwright::fill::fill;
+use brimwright::measure::{Scale, Temperature};
 use serde_json::Value;
 
 use super::{FILE, indented, name_at, schema};
@@ -77,6 +78,8 @@ fn every_field_is_read_and_written_again() {
     let filling = offer.filling.clone().unwrap();
     assert_eq!((filling.rule, filling.accepted), (FillRule::UnitedStates, Accepted::TwoAndAHalfPercent));
     assert_eq!((filling.allowed, filling.least_headspace), (Some(amount("0.5 fl oz")), Some(amount("5 mL"))));
+    assert_eq!((filling.batch, filling.batch_risk), (Some(exact("36")), Some(Accepted::OnePercent)));
+    assert_eq!(filling.measured_at, Some(Temperature::new(exact("68"), Scale::Fahrenheit)));
     assert_eq!(filling.nets, vec![amount("488.5 mL"), amount("17.3 oz")]);
 }
 
@@ -94,6 +97,9 @@ fn what_an_older_file_leaves_out_is_not_said() {
         ",\n      \"keep-refrigerated\": true",
         ",\n      \"keeps-days\": \"17\"",
         ",\n      \"service\": \"packaged-ahead\"",
+        "        \"batch\": \"36\",\n",
+        "        \"batch-risk\": \"0.01\",\n",
+        "        \"measured-at\": \"68 F\",\n",
     ] {
         assert!(older.contains(field), "{field:?}");
         older = older.replacen(field, "", 1);
@@ -356,8 +362,8 @@ fn fields_within_fields_are_known_by_name() {
 #[test]
 fn what_the_book_refuses_is_named() {
     use Field::{
-        Air, Allowed, AtATime, Base, Headspace, Height, LeastHeadspace, Monday, Net, Packing, Readings, Rim, SetCount,
-        Step, TierFrom, TierPrice, Weekly,
+        Air, Allowed, AtATime, Base, BatchSize, Headspace, Height, LeastHeadspace, MeasuredAt, Monday, Net, Packing,
+        Readings, Rim, SetCount, Step, TierFrom, TierPrice, Weekly,
     };
     let by_value = [
         ("\"2.5 in\"", "\"0 in\"", "container:1", Base, Problem::NotPositive),
@@ -390,6 +396,12 @@ fn what_the_book_refuses_is_named() {
         ("\"0.5 fl oz\"", "\"0.5 oz\"", "offer:1-2", Allowed, Problem::NotAVolume),
         ("\"5 mL\"", "\"-5 mL\"", "offer:1-2", LeastHeadspace, Problem::Negative),
         ("\"5 mL\"", "\"5 g\"", "offer:1-2", LeastHeadspace, Problem::NotAVolume),
+        ("\"36\"", "\"0\"", "offer:1-2", BatchSize, Problem::LessThanOne),
+        ("\"36\"", "\"12.5\"", "offer:1-2", BatchSize, Problem::NotWhole),
+        ("\"68 F\"", "\"31.99 F\"", "offer:1-2", MeasuredAt, Problem::NotMeasuredThere),
+        ("\"68 F\"", "\"104.01 F\"", "offer:1-2", MeasuredAt, Problem::NotMeasuredThere),
+        ("\"68 F\"", "\"-0.5 C\"", "offer:1-2", MeasuredAt, Problem::NotMeasuredThere),
+        ("\"68 F\"", "\"40.01 C\"", "offer:1-2", MeasuredAt, Problem::NotMeasuredThere),
         ("\"120\"", "\"-120\"", "offer:1-2", Weekly, Problem::Negative),
         ("\"17.3 oz\"", "\"0 oz\"", "offer:1-2", Net, Problem::NotPositive),
         ("\"17.3 oz\"", "\"1 ea\"", "offer:1-2", Net, Problem::NeitherWeightNorVolume),

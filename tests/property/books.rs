@@ -8,7 +8,7 @@ use brimwright::book::{
     Weighing,
 };
 use brimwright::measure::{
-    Amount, Currency, Date, Density, Dimension, Exact, Mass, Money, Share, System, Unit, Volume,
+    Amount, Currency, Date, Density, Dimension, Exact, Mass, Money, Scale, Share, System, Temperature, Unit, Volume,
 };
 use proptest::collection::vec;
 use proptest::option;
@@ -241,13 +241,19 @@ pub fn filling() -> impl Strategy<Value = Filling> {
     let unit = prop_oneof![20 => select([volumes.clone(), masses].concat()), 1 => Just(Unit::Piece)];
     let net = (1..900_000_i64, unit).prop_map(|(steps, unit)| Amount::new(Exact::new(steps, 3), unit));
     let limits = (option::of(volume()), option::of(volume()));
-    (select(FillRule::ALL), select(Accepted::ALL), limits, vec(net, 0..6))
-        .prop_map(|(rule, accepted, (allowed, least_headspace), nets)| Filling {
-            rule,
-            accepted,
+    let celsius = (0..=400_i64).prop_map(|tenths| Temperature::new(Exact::new(tenths, 1), Scale::Celsius));
+    let fahrenheit = (320..=1040_i64).prop_map(|tenths| Temperature::new(Exact::new(tenths, 1), Scale::Fahrenheit));
+    let batch = (option::of((1..=2000_u32).prop_map(Exact::from)), option::of(select(Accepted::ALL)));
+    let rule = (select(FillRule::ALL), select(Accepted::ALL));
+    (rule, limits, batch, option::of(prop_oneof![celsius, fahrenheit]), vec(net, 0..6))
+        .prop_map(|((rule, accepted), (allowed, least_headspace), (batch, batch_risk), measured_at, nets)| Filling {
             allowed,
             least_headspace,
+            batch,
+            batch_risk,
+            measured_at,
             nets,
+            ..Filling::new(rule, accepted)
         })
         .boxed()
 }

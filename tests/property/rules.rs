@@ -17,6 +17,7 @@ fn reckoned(rule: Rule, from: &[Exact]) -> Option<Exact> {
         Rule::Product => rest.try_fold(first, |product, next| product.times(*next)).ok(),
         Rule::Quotient => rest.try_fold(first, |quotient, next| quotient.over(*next)).ok(),
         Rule::Proportion => first.times(from[1]).and_then(|product| product.over(from[2])).ok(),
+        Rule::Root => first.square_root().ok(),
         Rule::Larger => from.iter().copied().max(),
         Rule::Mean => rest.try_fold(first, |sum, next| sum.plus(*next)).and_then(|sum| sum.over(count(from))).ok(),
         Rule::Deviation => deviation(from).ok(),

@@ -257,7 +257,9 @@ fn check(book: &Book, ledger: &Ledger, step: &Step) {
                 Fact::Quantile(Accepted::TwoPercent) => Some(exact("2.053749")),
                 Fact::Quantile(Accepted::TwoAndAHalfPercent) => Some(exact("1.959964")),
                 Fact::Quantile(Accepted::FivePercent) => Some(exact("1.644854")),
-                Fact::UpToFullest => Some(exact("3")),
+                Fact::UpToFullest | Fact::LeastSpreads => Some(exact("3")),
+                // Water is lightest at 40 °C, 0.992216 g/mL (`tests/reference/water.rs`).
+                Fact::Water => Some(figure.clamp(exact("0.992"), Exact::ONE)),
                 Fact::Year => Some(exact("52")),
                 Fact::TolerableError => {
                     let below = tolerance(Metrology::Package, declared(book)).unwrap().map(|it| it.below);
@@ -300,6 +302,7 @@ fn check(book: &Book, ledger: &Ledger, step: &Step) {
         | Rule::Quotient
         | Rule::Proportion
         | Rule::Larger
+        | Rule::Root
         | Rule::Mean
         | Rule::Deviation => {
             assert!(follows(figure, step.rule, &from), "{step:?}");

@@ -9,6 +9,7 @@ mod csv;
 mod currencies;
 mod ers_prices;
 mod estimates;
+mod fills;
 mod from_price_tag_to_conclusion;
 mod labels;
 mod prices;
@@ -19,6 +20,7 @@ mod sr28;
 mod switching;
 mod tolerances;
 mod units;
+mod water;
 mod yield_log;
 
 #[path = "../support/mod.rs"]

@@ -1,10 +1,10 @@
 //! What is said of containers, recipes and fills.
 
-use brimwright::book::{DrinkId, Field, Key, Problem, Refusal};
-use brimwright::fill::{FillError, FillTarget, ScaleError};
+use brimwright::book::{Accepted, DrinkId, Field, FillRule, Key, Problem, Refusal};
+use brimwright::fill::{BatchRisk, FillError, FillTarget, ScaleError, Single};
 use brimwright::ledger::Trouble;
-use brimwright::measure::{Exact, Money, ReadError, Volume};
-use brimwright::packaged::{PackagedError, PackagedFill};
+use brimwright::measure::{Density, Exact, Money, ReadError, Scale, Temperature, Volume};
+use brimwright::packaged::{PackagedError, PackagedFill, Waters};
 use brimwright::statistics::Spread;
 use brimwright::words;
 
@@ -15,6 +15,14 @@ fn a_length_that_was_not_taken() {
     assert_eq!(
         words::read_error(&ReadError::NotALength { unit: "oz".into() }, "3 1/2 in"),
         "“oz” is not a unit of length known here. Use mm, cm or in, such as 3 1/2 in."
+    );
+}
+
+#[test]
+fn a_temperature_that_was_not_taken() {
+    assert_eq!(
+        words::read_error(&ReadError::NotATemperature { unit: "K".into() }, "68 °F"),
+        "“K” is not a scale of temperature known here. Use °F or °C, such as 68 °F."
     );
 }
 
@@ -60,6 +68,15 @@ fn what_was_refused() {
     assert_eq!(
         at(Field::Ph, Problem::NotAPh),
         "The pH lies between 0 and 14. Type what your meter shows, such as 3.8."
+    );
+    assert_eq!(at(Field::BatchSize, Problem::LessThanOne), "The number of packages in a batch must be at least 1.");
+    assert_eq!(
+        at(Field::BatchSize, Problem::NotWhole),
+        "The number of packages in a batch must be a whole number, such as 12."
+    );
+    assert_eq!(
+        at(Field::MeasuredAt, Problem::NotMeasuredThere),
+        "The temperature must be from 32 to 104 °F (0 to 40 °C), where the density of water is known."
     );
     assert_eq!(at(Field::KeepsDays, Problem::NotWhole), "The days it keeps must be a whole number, such as 12.");
     assert_eq!(
@@ -116,7 +133,7 @@ fn why_there_is_no_fill_target() {
     );
     assert_eq!(
         said(PackagedError::NoAllowance),
-        "Enter what a single package may be short by: the maximum allowable variation for this size in NIST Handbook 133. No number is given here from memory."
+        "Enter what a single package may be short by. Look up the maximum allowable variation for this size in NIST Handbook 133. No number is given here from memory."
     );
     assert_eq!(
         said(PackagedError::TooFewWeighings(0)),
@@ -134,14 +151,20 @@ fn what_to_know_of_a_fill_target() {
     let nothing = Volume::ZERO;
     let target = FillTarget {
         target: ounces(1200),
+        for_batch: nothing,
+        for_single: nothing,
         giveaway: nothing,
         highest: ounces(1250),
         over: None,
-        spreads_to_double: Some(Exact::new(3, 0)),
+        spreads_to_double: Some(Exact::new(372, 2)),
     };
     let even = PackagedFill {
         nominal: ounces(1200),
-        tolerance: None,
+        counted_at: Temperature::new(Exact::new(40, 0), Scale::Fahrenheit),
+        measured: None,
+        batch: Some(BatchRisk { packages: Exact::new(99, 0), quantile: Exact::new(2, 0) }),
+        single: None,
+        too_short: 0,
         spread: Spread { count: 2, mean: ounces(1200).millilitres(), deviation: Exact::ONE },
         room: ounces(1300),
         target,
@@ -151,7 +174,7 @@ fn what_to_know_of_a_fill_target() {
         giveaway_cost_in_a_year: Money::ZERO,
     };
     assert_eq!(words::packaged_cautions(&even, &book), Vec::<String>::new());
-    let spreads_to_double = Some(Exact::new(299, 2));
+    let spreads_to_double = Some(Exact::new(371, 2));
     let low = PackagedFill {
         spread: Spread { mean: ounces(1150).millilitres(), ..even.spread },
         target: FillTarget { over: Some(ounces(25)), spreads_to_double, ..target },
@@ -160,9 +183,83 @@ fn what_to_know_of_a_fill_target() {
     assert_eq!(
         words::packaged_cautions(&low, &book),
         [
-            "The container is too small for its declared size: the fullest packages would need 0.250\u{a0}fl oz more than there is room for. Fill more evenly, declare less, or take a larger container.",
-            "No package may be short by twice what is tolerated, and at this spread some would be. Fill more evenly.",
+            "The container is too small for its declared size: the fullest packages need 0.250\u{a0}fl oz more room. Fill more evenly, declare less, or take a larger container.",
+            "No package may be short by twice the tolerance. At this spread more than 1 in 10,000 would be. Fill more evenly.",
             "The packages weighed hold 0.500\u{a0}fl oz less than declared on average. Fill more.",
         ]
     );
+    let said = |fill: PackagedFill| words::packaged_cautions(&fill, &book);
+    assert_eq!(
+        said(PackagedFill { batch: None, ..even }),
+        ["Enter the packages per batch. Filled to the declared size, half of all batches are short on average."]
+    );
+    let raised = FillTarget { target: ounces(1210), ..target };
+    assert_eq!(
+        said(PackagedFill { batch: None, target: raised, ..even }),
+        ["Enter the packages per batch. Without it, nothing is added for the average of a batch."]
+    );
+    let single = |none_twice| Single { tolerance: ounces(30), spreads: Exact::new(3, 0), none_twice };
+    let short = |too_short, none_twice| said(PackagedFill { too_short, single: Some(single(none_twice)), ..even });
+    assert_eq!(short(1, true), ["1 package weighed is short by twice the tolerance. No package may be."]);
+    assert_eq!(short(12, true), ["12 packages weighed are short by twice the tolerance. No package may be."]);
+    assert_eq!(short(1, false), ["1 package weighed is short by more than the allowed variation. No package may be."]);
+    assert_eq!(
+        short(2, false),
+        ["2 packages weighed are short by more than the allowed variation. No package may be."]
+    );
+
+    // SI 2006/659, Schedule 2, 4.7 (text): of fewer than 100 packages the average of all counts.
+    let means = |packages: i64, rule| {
+        let batch = Some(BatchRisk { packages: Exact::new(packages, 0), quantile: Exact::new(2, 0) });
+        words::fill_target_means(&PackagedFill { batch, ..even }, rule)
+    };
+    let european = "The average must reach the declared size. Few packages may be short by the tolerance, and none by twice that (76/211/EEC, Annex I).";
+    let all = "Under 100 packages, the average of all must reach the declared size (SI 2006/659, Schedule 2, 4.7).";
+    for small in [1, 12, 99] {
+        assert_eq!(means(small, FillRule::EuropeanOrBritish), [european, all]);
+    }
+    assert_eq!(means(100, FillRule::EuropeanOrBritish), [european]);
+    assert_eq!(means(1000, FillRule::EuropeanOrBritish), [european]);
+    assert_eq!(
+        means(12, FillRule::Average),
+        ["The average must reach the declared size. No law is known to ask only this."]
+    );
+    // The shares: scipy.stats.binom, in tests/reference/data/samples.csv.
+    assert_eq!(
+        means(12, FillRule::UnitedStates),
+        [
+            "The average must reach the declared size. No package may be short by more than the allowed variation (NIST Handbook 133). The target stays at least 3 spreads above that.",
+            "If 2.5\u{a0}% of packages were short by more, a sample of 12 would fail at 26.2\u{a0}%, one of 24 at 45.5\u{a0}%.",
+            "At 3 spreads it is 1.6\u{a0}% and 3.2\u{a0}% at most.",
+        ]
+    );
+}
+
+#[test]
+fn whose_share_of_short_packages_it_is() {
+    // FPackV section 9 (text); 2.5 % is UK practice (second-hand).
+    let said = Accepted::ALL.iter().map(|it| words::accepted_share(*it, it.share().percent().unwrap().to_string()));
+    assert_eq!(said.collect::<Vec<_>>(), ["0.1", "1", "2 (Germany, FPackV section 9)", "2.5 (UK practice)", "5"]);
+}
+
+#[test]
+fn where_contents_count_and_where_they_were_measured() {
+    let forty = Temperature::new(Exact::new(40, 0), Scale::Fahrenheit);
+    let warm = Temperature::new(Exact::new(68, 0), Scale::Fahrenheit);
+    assert_eq!(words::measured_at(forty, None), "Contents count at 40\u{a0}°F. Blank means they were measured there.");
+    let water = |millionths| Density::from_grams_per_millilitre(Exact::new(millionths, 6));
+    let waters = Waters { by_law: water(999_973), measured: water(998_207) };
+    assert_eq!(
+        words::measured_at(forty, Some((warm, waters))),
+        "Contents count at 40\u{a0}°F. Water is 1.0000 g/mL there, and 0.9982 at 68\u{a0}°F (Metrologia 38, 2001). Juice swells a little more."
+    );
+}
+
+#[test]
+fn the_variation_is_looked_up_and_a_sample_says_that_it_is_one() {
+    assert_eq!(
+        words::ALLOWED_VARIATION,
+        "Look up the maximum allowable variation for this size in NIST Handbook 133. We did not find its table."
+    );
+    assert_eq!(words::INVENTED_VARIATION, "Sample number, invented: not from the handbook.");
 }

@@ -3,7 +3,7 @@ use crate::book::{
     Accepted, Allergen, Covers, FillRule, Goods, Ice, IcePlace, Labour, PackagingSetId, PaymentFee, Tapered, Tax,
     TaxPlace, Tier,
 };
-use crate::measure::{Currency, Money, Unit};
+use crate::measure::{Currency, Money, Scale, Temperature, Unit};
 use crate::support::{
     amount, container as a_container, density, drink as a_drink, exact, grams, ingredient as an_ingredient, length,
     line, money, offer as an_offer, pack, seconds, settings as some_settings, share, use_of, vessel,
@@ -283,11 +283,13 @@ fn allergens_stand_once() {
 fn fillings() {
     let with = |change: fn(&mut Filling)| {
         let mut filling = Filling {
-            rule: FillRule::UnitedStates,
-            accepted: Accepted::TwoPercent,
             allowed: Some(amount("15 mL")),
             least_headspace: Some(amount("0 mL")),
+            batch: Some(exact("12")),
+            batch_risk: Some(Accepted::OnePercent),
+            measured_at: Some(Temperature::new(exact("40"), Scale::Fahrenheit)),
             nets: vec![amount("355 mL"), amount("12.5 oz")],
+            ..Filling::new(FillRule::UnitedStates, Accepted::TwoPercent)
         };
         change(&mut filling);
         wrong(Record::Offer(Offer { filling: Some(filling), ..an_offer(1, 1, None) }))
@@ -296,6 +298,29 @@ fn fillings() {
     assert_eq!(with(|it| it.allowed = Some(amount("15 g"))), is(Field::Allowed, Problem::NotAVolume));
     let room = with(|it| it.least_headspace = Some(amount("-1 mL")));
     assert_eq!(room, is(Field::LeastHeadspace, Problem::Negative));
+    let batch = |number: &str| {
+        let mut filling = Filling::new(FillRule::Average, Accepted::TwoPercent);
+        filling.batch = Some(exact(number));
+        wrong(Record::Offer(Offer { filling: Some(filling), ..an_offer(1, 1, None) }))
+    };
+    assert_eq!(["1", "99", "1000"].map(batch), [None, None, None]);
+    assert_eq!(["0", "-3", "0.5"].map(batch), [(); 3].map(|_| is(Field::BatchSize, Problem::LessThanOne)));
+    assert_eq!(batch("12.5"), is(Field::BatchSize, Problem::NotWhole));
+    let at = |degrees: &str, scale| {
+        let mut filling = Filling::new(FillRule::Average, Accepted::TwoPercent);
+        filling.measured_at = Some(Temperature::new(exact(degrees), scale));
+        wrong(Record::Offer(Offer { filling: Some(filling), ..an_offer(1, 1, None) }))
+    };
+    for (degrees, scale) in
+        [("0", Scale::Celsius), ("40", Scale::Celsius), ("32", Scale::Fahrenheit), ("104", Scale::Fahrenheit)]
+    {
+        assert_eq!(at(degrees, scale), None);
+    }
+    for (degrees, scale) in
+        [("-0.1", Scale::Celsius), ("40.1", Scale::Celsius), ("31.9", Scale::Fahrenheit), ("104.1", Scale::Fahrenheit)]
+    {
+        assert_eq!(at(degrees, scale), is(Field::MeasuredAt, Problem::NotMeasuredThere));
+    }
     assert_eq!(with(|it| it.nets.push(amount("0 mL"))), is(Field::Net, Problem::NotPositive));
     assert_eq!(with(|it| it.nets.push(amount("1 ea"))), is(Field::Net, Problem::NeitherWeightNorVolume));
 }

@@ -71,13 +71,7 @@ fn what_is_to_be_bought_stays_while_it_is_listed() {
 #[test]
 fn a_new_price_leaves_the_filling() {
     let mut book = book_of_one_drink(settings(), "1", None);
-    let filling = Filling {
-        rule: FillRule::Average,
-        accepted: Accepted::TwoPercent,
-        allowed: None,
-        least_headspace: None,
-        nets: Vec::new(),
-    };
+    let filling = Filling::new(FillRule::Average, Accepted::TwoPercent);
     let packaged = Offer { filling: Some(filling.clone()), ..Offer::new(offer_id(1, 1)) };
     book.apply(&Edit::Put(Record::Offer(packaged))).unwrap();
     book.apply(&Edit::SetPrice { offer: offer_id(1, 1), price: Some(money("4")) }).unwrap();

@@ -28,7 +28,7 @@ fn first(units: System) -> Filling {
         System::Metric => (FillRule::EuropeanOrBritish, Accepted::TwoPercent),
         System::Imperial => (FillRule::EuropeanOrBritish, Accepted::TwoAndAHalfPercent),
     };
-    Filling { rule, accepted, allowed: None, least_headspace: None, nets: Vec::new() }
+    Filling::new(rule, accepted)
 }
 
 fn filling(book: &Book, id: OfferId) -> Option<&Filling> {
