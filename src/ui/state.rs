@@ -17,8 +17,9 @@ use crate::book::{Applied, Book, Edit, OfferId, Patch, Record, Refusal};
 use crate::label::UnitPrice;
 use crate::ledger::{Ledger, Priced, Standing};
 use crate::measure::{
-    Amount, Currency, Exact, Length, Measure, Money, NumberStyle, Overflow, Share, System, TypedLength, Volume,
-    show_amount, show_fine_volume, show_length, show_measure, show_money, show_number, show_percent, show_volume,
+    Amount, Currency, Exact, Length, Measure, Money, NumberStyle, Overflow, Share, System, Temperature, TypedLength,
+    Volume, show_amount, show_fill, show_fine_volume, show_length, show_measure, show_money, show_number, show_percent,
+    show_temperature, show_volume,
 };
 use crate::store::{Durability, Slip};
 use crate::words;
@@ -416,6 +417,16 @@ impl AppState {
     /// A volume to one decimal more than others: what fills are judged by.
     pub fn fine_volume(self, volume: Volume) -> String {
         said(self.style.with(|style| show_fine_volume(volume, self.units(), style)))
+    }
+
+    /// A volume to fill up to: as finely, and never less than it is.
+    pub fn fill(self, volume: Volume) -> String {
+        said(self.style.with(|style| show_fill(volume, self.units(), style)))
+    }
+
+    /// A temperature as it was typed.
+    pub fn temperature(self, temperature: Temperature) -> String {
+        self.style.with(|style| show_temperature(temperature, style))
     }
 
     /// A length in the book's units.

@@ -145,6 +145,9 @@ pub fn measured_at(counted: Temperature, measured: Option<(Temperature, Waters)>
     let Some((measured, waters)) = measured else {
         return format!("Contents count at {}. Blank means they were measured there.", degrees(counted));
     };
+    if waters.by_law == waters.measured {
+        return format!("Contents count at {}, where they were measured.", degrees(counted));
+    }
     format!(
         "Contents count at {}. Water is {} g/mL there, and {} at {} (Metrologia 38, 2001). Juice swells a little more.",
         degrees(counted),

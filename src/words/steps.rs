@@ -270,7 +270,11 @@ pub(super) fn value(
             number(text).map(|number| show_money(Money::from_major(number), book.settings().currency, style))
         }
         "trim-yield" | "press-yield" | "soak-yield" | "air" | "process-loss" | "unsold" | "target" | "commission"
-        | "share" | "rate" => show_percent(Share::from_fraction(number(text)?), style).ok(),
+        | "share" | "rate" | "accepted" | "batch-risk" => show_percent(Share::from_fraction(number(text)?), style).ok(),
+        "measured-at" => {
+            let (degrees, scale) = text.split_once(' ')?;
+            Some(format!("{} °{scale}", show_number(number(degrees)?, 0, style)))
+        }
         "day" => Date::from_text(text).map(day),
         "name" | "supplier" | "nuts" | "parts" | "sold-as" => Some(text.clone()),
         "place" if matches!(key, Key::SeenPrice(_)) => Some(text.clone()),

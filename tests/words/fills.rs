@@ -247,8 +247,13 @@ fn where_contents_count_and_where_they_were_measured() {
     let forty = Temperature::new(Exact::new(40, 0), Scale::Fahrenheit);
     let warm = Temperature::new(Exact::new(68, 0), Scale::Fahrenheit);
     assert_eq!(words::measured_at(forty, None), "Contents count at 40\u{a0}°F. Blank means they were measured there.");
-    let water = |millionths| Density::from_grams_per_millilitre(Exact::new(millionths, 6));
+    let water = |millionths: i64| Density::from_grams_per_millilitre(Exact::new(millionths, 6));
     let waters = Waters { by_law: water(999_973), measured: water(998_207) };
+    let same = Waters { measured: waters.by_law, ..waters };
+    assert_eq!(
+        words::measured_at(forty, Some((forty, same))),
+        "Contents count at 40\u{a0}°F, where they were measured."
+    );
     assert_eq!(
         words::measured_at(forty, Some((warm, waters))),
         "Contents count at 40\u{a0}°F. Water is 1.0000 g/mL there, and 0.9982 at 68\u{a0}°F (Metrologia 38, 2001). Juice swells a little more."

@@ -1,12 +1,12 @@
 //! What is said of steps: when they were done, and why one is not taken back.
 
-use brimwright::book::{Book, Clash, Edit, Key, Patch, Record};
-use brimwright::measure::{Date, NumberStyle};
+use brimwright::book::{Accepted, Book, Clash, Edit, FillRule, Filling, Key, Patch, Record};
+use brimwright::measure::{Date, NumberStyle, Scale, Temperature};
 use brimwright::words::steps as words;
 
 use crate::support::{
-    amount, batch, book, buying_list, container, day, density, drink, grams, ingredient, ingredient_id, line, money,
-    offer, offer_id, pack, settings, share, vessel, week,
+    amount, batch, book, buying_list, container, day, density, drink, exact, grams, ingredient, ingredient_id, line,
+    money, offer, offer_id, pack, settings, share, vessel, week,
 };
 
 fn style() -> NumberStyle {
@@ -64,6 +64,50 @@ macro_rules! said {
         let clashes = clashes(&mut book, $key, first, second);
         words::changed_since(&clashes, &book, &style()).replace('\u{a0}', " ")
     }};
+}
+
+#[test]
+fn the_fields_of_a_fill_target_have_names() {
+    let filling = |batch: &str, risk, degrees: &str| {
+        Some(Filling {
+            batch: Some(exact(batch)),
+            batch_risk: Some(risk),
+            measured_at: Some(Temperature::new(exact(degrees), Scale::Fahrenheit)),
+            ..Filling::new(FillRule::UnitedStates, Accepted::TwoPercent)
+        })
+    };
+    let mut bar = bar();
+    let key = Key::Offer(offer_id(1, 1));
+    let mut set = |filling| {
+        let Some(Record::Offer(offer)) = bar.record(key) else { panic!("an offer") };
+        let edit = Edit::Put(Record::Offer(brimwright::book::Offer { filling, ..offer }));
+        let was = bar.at(&edit.keys());
+        bar.apply(&edit).unwrap();
+        (Patch::between(&was, &bar), bar.clone())
+    };
+    set(filling("12", Accepted::OnePercent, "40"));
+    for (first, second, said) in [
+        (
+            filling("13", Accepted::OnePercent, "40"),
+            filling("24", Accepted::OnePercent, "40"),
+            "Green, Small cup: the number of packages in a batch is now 24, changed by a later step or in another tab. Change it by hand.",
+        ),
+        (
+            filling("24", Accepted::TwoPercent, "40"),
+            filling("24", Accepted::FivePercent, "40"),
+            "Green, Small cup: the risk of short batches is now 5.0 %, changed by a later step or in another tab. Change it by hand.",
+        ),
+        (
+            filling("24", Accepted::FivePercent, "50"),
+            filling("24", Accepted::FivePercent, "68"),
+            "Green, Small cup: the temperature when measured is now 68 °F, changed by a later step or in another tab. Change it by hand.",
+        ),
+    ] {
+        let (step, _) = set(first);
+        let (_, book) = set(second);
+        let clashes = step.inverse().edit(&book).unwrap_err();
+        assert_eq!(words::changed_since(&clashes, &book, &style()).replace('\u{a0}', " "), said);
+    }
 }
 
 #[test]

@@ -6,8 +6,8 @@ use std::sync::Arc;
 use crate::app::history::Session;
 use crate::book::{Book, Edit};
 use crate::measure::{
-    Amount, Exact, LengthUnit, Money, NumberStyle, Share, System, Time, TypedLength, Wanted, read_amount, read_change,
-    read_length, read_number,
+    Amount, Exact, LengthUnit, Money, NumberStyle, Scale, Share, System, Temperature, Time, TypedLength, Wanted,
+    read_amount, read_change, read_length, read_number, read_temperature,
 };
 use crate::ui::state::AppState;
 use crate::words;
@@ -196,6 +196,28 @@ pub(super) const fn length_example(units: System) -> &'static str {
 fn read_typed_length(text: &str, reading: &Reading) -> Result<TypedLength, String> {
     read_length(text, reading.units, &reading.style)
         .map_err(|error| words::read_error(&error, length_example(reading.units)))
+}
+
+/// A temperature with its scale, or nothing.
+pub fn optional_temperature(
+    step: impl Into<Cow<'static, str>>,
+    edit: impl Fn(&Book, Option<Temperature>) -> Option<Edit> + Send + Sync + 'static,
+) -> Commit {
+    let read = |text: &str, reading: &Reading| {
+        or_none(text, || {
+            read_temperature(text, reading.units, &reading.style)
+                .map_err(|error| words::read_error(&error, temperature_example(reading.units)))
+        })
+    };
+    commit(step.into(), Box::new(read), Box::new(edit))
+}
+
+/// A temperature that could be typed.
+pub const fn temperature_example(units: System) -> &'static str {
+    match Scale::of(units) {
+        Scale::Fahrenheit => "68 °F",
+        Scale::Celsius => "20 °C",
+    }
 }
 
 /// What is typed and not kept in the book, or not yet: nothing while it cannot be read.
