@@ -128,7 +128,7 @@ pub fn fill_target_means(fill: &PackagedFill, rule: FillRule) -> Vec<String> {
         let over = Share::from_fraction(Exact::new(25, 3));
         let [few, many] = [12, 24].map(|sample| risk(over, sample));
         said.push(format!(
-            "If 2.5\u{a0}% of packages were short by more, a sample of 12 would fail at {few}, one of 24 at {many}."
+            "If 2.5\u{a0}% of packages were short by more, a sample of 12 would fail at {few}. A sample of 24 would at {many}."
         ));
         let [few, many] = [12, 24].map(|sample| risk(UNDER_THREE_SPREADS, sample));
         said.push(format!("At 3 spreads it is {few} and {many} at most."));

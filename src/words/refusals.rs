@@ -142,7 +142,7 @@ pub(super) fn problem_at(field: Field, problem: Problem) -> String {
         Problem::LongerThanALabel => format!("{what} is longer than 400 letters. Shorten it."),
         Problem::NotAPh => format!("{what} lies between 0 and 14. Type what your meter shows, such as 3.8."),
         Problem::NotMeasuredThere => {
-            format!("{what} must be from 32 to 104 °F (0 to 40 °C), where the density of water is known.")
+            format!("{what} must be 32 to 104 °F (0 to 40 °C), where water's density is known.")
         }
         Problem::TooManyDays => format!("{what} can be 730 at most. Check for a digit too many."),
         Problem::Twice => format!("{what}: the same thing stands here twice. Keep one of them."),

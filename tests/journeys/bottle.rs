@@ -26,6 +26,35 @@ async fn a_shouldered_bottle_is_filled_and_labelled() {
     assert_eq!(journey.console_errors().await, Vec::<String>::new());
 }
 
+/// The sample book's bottle: its allowed variation is invented, and says so where it stands.
+#[tokio::test]
+async fn a_sample_variation_says_that_it_is_invented() {
+    let journey = Journey::start("sample_variation").await;
+    journey.open().await;
+    journey.click(By::Text("Look around in Marrowgate Juice Hall")).await;
+    journey.wait_for_text("Copper Morning").await;
+    journey.go("#/drinks/2/3/label").await;
+    let variation = By::Label("Allowed variation");
+    journey.expect_value(variation, "0.27 fl oz").await;
+    let look_up =
+        "Look up the maximum allowable variation for this size in NIST Handbook 133. We did not find its table.";
+    journey.expect_sentence(variation, &format!("Sample number, invented: not from the handbook. {look_up}")).await;
+    // 12 - 0.27 + 3 * 0.1267197 = 12.1101592 fl oz, shown rounded up: the answer is in sight first.
+    journey.wait_for_text("Fill to\n12.12 fl oz").await;
+    journey.wait_for_text("On average, with the drink at 40 °F.").await;
+    journey.screenshot("answer_first").await;
+    assert_eq!(journey.faults_of_layout(&[""]).await, Vec::<String>::new());
+    journey.enter(variation, "").await;
+    journey.expect_sentence(variation, look_up).await;
+    journey
+        .wait_for_text(
+            "Enter what a single package may be short by. Look up the maximum allowable variation for this size in \
+             NIST Handbook 133. No number is given here from memory.",
+        )
+        .await;
+    assert_eq!(journey.console_errors().await, Vec::<String>::new());
+}
+
 /// 2.5 mL a millimetre up to 120 mm; 360 mL at the rim.
 async fn readings(journey: &Journey) {
     entering::container(journey, "Hip bottle", "500", "20").await;
@@ -248,7 +277,7 @@ async fn a_batch(journey: &Journey) {
     journey.enter(at, "40 K").await;
     journey.expect_sentence(at, "“K” is not a scale of temperature known here. Use °F or °C, such as 20 °C.").await;
     journey.enter(at, "41").await;
-    let beyond = "The temperature must be from 32 to 104 °F (0 to 40 °C), where the density of water is known.";
+    let beyond = "The temperature must be 32 to 104 °F (0 to 40 °C), where water's density is known.";
     journey.expect_sentence(at, beyond).await;
     journey.enter(at, "4").await;
     journey.expect_value(at, "4 °C").await;
@@ -264,6 +293,7 @@ async fn a_batch(journey: &Journey) {
     journey.click(By::Text("How this came about")).await;
     let all = "Under 100 packages, the average of all must reach the declared size (SI 2006/659, Schedule 2, 4.7).";
     journey.wait_for_text(all).await;
+    journey.wait_for_text("Declared, as measured\n329.4 mL").await;
     journey.screenshot("target").await;
     journey.click(By::Text("Pour this much")).await;
     journey.wait_for_text("Fill now\n333.7 mL").await;

@@ -76,7 +76,7 @@ fn what_was_refused() {
     );
     assert_eq!(
         at(Field::MeasuredAt, Problem::NotMeasuredThere),
-        "The temperature must be from 32 to 104 °F (0 to 40 °C), where the density of water is known."
+        "The temperature must be 32 to 104 °F (0 to 40 °C), where water's density is known."
     );
     assert_eq!(at(Field::KeepsDays, Problem::NotWhole), "The days it keeps must be a whole number, such as 12.");
     assert_eq!(
@@ -229,7 +229,7 @@ fn what_to_know_of_a_fill_target() {
         means(12, FillRule::UnitedStates),
         [
             "The average must reach the declared size. No package may be short by more than the allowed variation (NIST Handbook 133). The target stays at least 3 spreads above that.",
-            "If 2.5\u{a0}% of packages were short by more, a sample of 12 would fail at 26.2\u{a0}%, one of 24 at 45.5\u{a0}%.",
+            "If 2.5\u{a0}% of packages were short by more, a sample of 12 would fail at 26.2\u{a0}%. A sample of 24 would at 45.5\u{a0}%.",
             "At 3 spreads it is 1.6\u{a0}% and 3.2\u{a0}% at most.",
         ]
     );

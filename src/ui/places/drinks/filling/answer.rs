@@ -109,10 +109,15 @@ fn how(state: AppState, id: OfferId, fill: &PackagedFill, rule: FillRule) -> Any
     let volume = |volume| state.fine_volume(volume);
     let spread = |number| volume(Volume::from_millilitres(number));
     let plain = |name: &str, figure: String| (name.to_string(), figure, None);
-    let tolerance = fill.single.map(|single| plain("Tolerance", volume(single.tolerance)));
+    let apart = fill.measured.is_some_and(|(_, waters)| waters.by_law != waters.measured);
+    let declared = if apart { "Declared, as measured" } else { "Declared size" };
+    let tolerance = fill.single.map(|single| {
+        let name = if single.none_twice { "Tolerance" } else { "Allowed variation" };
+        plain(name, volume(single.tolerance))
+    });
     let shown: Vec<Named> = [
         ("Fill now".to_string(), volume(fill.poured), Some(Shown::Poured(id.container))),
-        plain("Declared size", volume(fill.nominal)),
+        plain(declared, volume(fill.nominal)),
     ]
     .into_iter()
     .chain(tolerance)
