@@ -104,11 +104,9 @@ pub fn facts(book: &Book, offer: &Offer) -> Result<Facts, LabelError> {
         Some(Service::ByTheGlass) => None,
         Some(Service::PackagedAhead) | None => Some(package(book, drink, container)?),
     };
-    let stands_in_the_glass =
-        |line: &Line| line.ice.is_some_and(|ice| matches!(ice.place, IcePlace::HeldUnder | IcePlace::Floating));
     Ok(Facts {
         package,
-        size_includes_ice: drink.lines.iter().any(stands_in_the_glass),
+        size_includes_ice: size_includes_ice(drink),
         allergens: allergens_of(book, drink),
         unit_price: unit_price(book, offer)?,
         cautions: Caution::of(book, drink, Some(offer), &fill),
@@ -122,6 +120,13 @@ fn package(book: &Book, drink: &Drink, container: &Container) -> Result<Package,
         ingredients: by_mass(book, &scaled)?,
         juice: PercentJuice::of(book, drink, &scaled)?,
     })
+}
+
+/// Whether the sizes of a drink have ice in them that stands in the glass.
+pub fn size_includes_ice(drink: &Drink) -> bool {
+    let stands_in_the_glass =
+        |line: &Line| line.ice.is_some_and(|ice| matches!(ice.place, IcePlace::HeldUnder | IcePlace::Floating));
+    drink.lines.iter().any(stands_in_the_glass)
 }
 
 /// What an offer costs per volume of its net contents; none where no price is asked.

@@ -73,7 +73,7 @@ pub use sales::{
     weekly_working, weeks_averaged,
 };
 pub use salvage::{further_not_taken, not_taken};
-pub use sheets::{FOR_THE_OWNER, per_volume, per_volume_means, tax};
+pub use sheets::{FOR_THE_OWNER, SIZES_INCLUDE_ICE, per_volume, per_volume_means, tax};
 pub use sizes::{compared, largest_part, left_out, mean_price, scope, size_step, what_if_error};
 pub use tolerances::{tolerance_rule, tolerance_source};
 pub use trials::{TRIAL_CAUTION, trial_difference, trial_how, trial_interval, trial_left_out, verdict, verdict_means};

@@ -8,6 +8,9 @@ use crate::measure::{NumberStyle, System, show_percent};
 /// Stands on a sheet that shows what drinks cost.
 pub const FOR_THE_OWNER: &str = "For the owner: it shows what drinks cost. Not for guests.";
 
+/// Stands beside unit prices where some drinks have ice in the glass.
+pub const SIZES_INCLUDE_ICE: &str = "Sizes of drinks over ice include the ice.";
+
 /// What the prices of a menu have in them.
 pub fn tax(tax: Tax, style: &NumberStyle) -> String {
     let rate = show_percent(tax.rate, style).unwrap_or_else(overflow);

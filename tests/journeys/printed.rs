@@ -41,7 +41,7 @@ async fn the_price_sheet_has_every_drink_and_price() {
         let tax = "Tax of 6.5 % is added at the till.";
         sheet.has_on_each_page(&["Marrowgate Juice Hall", "invented data", "Printed", "Drink Size Price", tax]);
         sheet.has_not(&NOT_ON_PAPER);
-        sheet.has_not(&["Margin", "Target", "per fl oz"]);
+        sheet.has_not(&["Margin", "Target", "per fl oz", "Sizes of drinks over ice"]);
     }
     // 8.50 over 16 fl oz in tenths of a cent, 3.25 over 2 in cents: by hand. The jug has no price.
     journey.click(By::Label("Price per volume")).await;
@@ -54,7 +54,8 @@ async fn the_price_sheet_has_every_drink_and_price() {
             "Shot, 2 fl oz $3.25 $1.63 $",
             "Jug, 64 fl oz – no price yet – $",
         ]);
-        sheet.has_on_each_page(&["Drink Size Price per fl oz Cost Margin Target", costs]);
+        let ice = "Sizes of drinks over ice include the ice.";
+        sheet.has_on_each_page(&["Drink Size Price per fl oz Cost Margin Target", ice, costs]);
     }
     journey.screenshot("preview").await;
 

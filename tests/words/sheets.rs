@@ -19,6 +19,7 @@ fn a_price_sheet_says_where_the_tax_is() {
 
 #[test]
 fn a_price_per_volume_says_what_it_divides() {
+    assert_eq!(words::SIZES_INCLUDE_ICE, "Sizes of drinks over ice include the ice.");
     let per = words::per_volume;
     assert_eq!(per(System::UsCustomary), "per fl oz");
     assert_eq!([per(System::Metric), per(System::Imperial)], ["per L", "per L"]);

@@ -45,6 +45,9 @@ fn paper(shows: Shows) -> AnyView {
     let mut foot = vec![state.book.with(|book| state.style.with(|style| words::tax(book.settings().tax, style)))];
     if shows.unit_price {
         foot.push(words::per_volume_means(state.units()));
+        if state.book.with(|book| book.drinks().any(label::size_includes_ice)) {
+            foot.push(words::SIZES_INCLUDE_ICE.to_string());
+        }
     }
     if shows.costs {
         foot.push(words::FOR_THE_OWNER.to_string());
