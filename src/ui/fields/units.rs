@@ -7,8 +7,8 @@ use leptos::prelude::*;
 use web_sys::HtmlSelectElement;
 
 use crate::book::Book;
-use crate::jump::Figure;
-use crate::measure::{LengthUnit, System, Unit, Wanted, read_amount, read_number};
+use crate::foundation::jump::Figure;
+use crate::foundation::measure::{LengthUnit, System, Unit, Wanted, read_amount, read_number};
 use crate::ui::live::{live, text};
 use crate::ui::state::AppState;
 
@@ -114,12 +114,15 @@ impl Picker {
 
     /// A typed text with its unit: a number alone takes the one beside it.
     pub fn with_unit(&self, text: &str) -> String {
-        self.stay();
+        if text.trim().is_empty() {
+            self.stay();
+        }
         let full = untrack(|| self.with(text, self.unit()).or_else(|| (self.units.clear)(text)));
         full.unwrap_or_else(|| text.to_string())
     }
 
-    /// The unit of what is in force stays where its number goes: the next one takes it.
+    /// The unit of what was in force stays where its number goes: the next one takes it. (Letters on the way to a
+    /// unit do not: of "2 lb", "2 l" is two litres.)
     fn stay(&self) {
         let unit = self.value.with_untracked(|value| self.read(value)).map(|(_, unit)| unit);
         self.picked.maybe_update(|picked| {
