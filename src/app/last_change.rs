@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 
 use super::history::Session;
 use crate::book::{Key, Record};
-use crate::ledger::Move;
+use crate::drink::ledger::Move;
 
 /// What the last step moved.
 #[derive(Clone, Debug, PartialEq, Eq)]

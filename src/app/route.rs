@@ -4,7 +4,7 @@ use crate::book::{
     ContainerId, DrinkId, DrinkKind, Goods, IngredientId, Key, OfferId, PackagingId, PackagingSetId, ScenarioId, Scope,
     TrialId,
 };
-use crate::measure::Date;
+use crate::foundation::measure::Date;
 
 /// One of the five places.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

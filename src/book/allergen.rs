@@ -1,6 +1,6 @@
 //! What must be named because it can harm: the lists of two laws in one set.
 
-use crate::measure::stored_by_name;
+use crate::foundation::measure::stored_by_name;
 
 /// Something that people can be allergic to, as two laws name it: the nine major allergens of
 /// the United States (21 U.S.C. 321(qq): FALCPA 2004, FASTER Act 2021) and the fourteen

@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use super::{ContainerId, DrinkId, IngredientId, OfferId, Stage};
-use crate::measure::{Date, Exact, Overflow};
+use crate::foundation::measure::{Date, Exact, Overflow};
 
 /// The drinks to be made on one day, and what of the work is done.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]

@@ -5,8 +5,8 @@ use std::fmt;
 use serde::de::{self, MapAccess, Unexpected, Visitor};
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 
-use crate::measure::{Amount, Length, Overflow, TypedLength, Volume};
-use crate::shape::Frustum;
+use crate::foundation::measure::{Amount, Length, Overflow, TypedLength, Volume};
+use crate::foundation::shape::Frustum;
 
 /// How much a container holds to the rim.
 ///

@@ -10,7 +10,9 @@ use super::{
     OnHand, Pack, Packaging, PackagingSet, PackagingUse, Problem, Reading, Record, Refusal, Scaling, Scenario,
     SeenPrice, Settings, TillColumns, ToBuy, Trial, Week, Weighing,
 };
-use crate::measure::{Amount, Date, Dimension, Exact, Measure, Share, TypedLength, Volume, WARMEST, is_seen};
+use crate::foundation::measure::{
+    Amount, Date, Dimension, Exact, Measure, Share, TypedLength, Volume, WARMEST, is_seen,
+};
 
 /// Longest name, in characters.
 const NAME_LENGTH: usize = 80;

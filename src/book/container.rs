@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use super::{Brimful, ContainerId, OnHand, Pack, PackagingId, PackagingSetId};
-use crate::measure::{Amount, Exact, Share, TypedLength, stored_by_name};
+use crate::foundation::measure::{Amount, Exact, Share, TypedLength, stored_by_name};
 
 /// One kind of packaging bought by the case: a bottle, a cap, a straw.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]

@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use super::{DrinkId, Filling, IngredientId, LineId, OfferId, Stage};
-use crate::measure::{Amount, Date, Exact, Money, Share, Time, stored_by_name};
+use crate::foundation::measure::{Amount, Date, Exact, Money, Share, Time, stored_by_name};
 
 /// A drink: a recipe written once at a reference size, for every size it is sold in.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]

@@ -6,7 +6,7 @@ mod tests;
 use std::collections::{BTreeMap, BTreeSet};
 
 use super::{Book, Goods, Key, Offer, OfferId, PackId, Record, Refusal, check};
-use crate::measure::{Date, Money};
+use crate::foundation::measure::{Date, Money};
 
 /// Up to so many removals in a row are done one by one.
 const FEW: usize = 8;

@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use crate::measure::{Amount, Exact, Share, Temperature, stored_by_name};
+use crate::foundation::measure::{Amount, Exact, Share, Temperature, stored_by_name};
 
 /// What decides the fill of a packaged drink, and the weighings that tell how evenly it is filled.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]

@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use super::{Allergen, IngredientId, OnHand, Pack, Weighing};
-use crate::measure::{Density, Mass, Share, stored_by_name};
+use crate::foundation::measure::{Density, Mass, Share, stored_by_name};
 
 /// Something that goes into drinks, and what becomes of it on the way there.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]

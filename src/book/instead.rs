@@ -1,7 +1,7 @@
 //! Goods taken out, with others in their place.
 
 use super::{Book, Edit, Goods, Key, PackagingId, PackagingUse, Record};
-use crate::measure::Overflow;
+use crate::foundation::measure::Overflow;
 
 impl Edit {
     /// The edit that puts `other` in the place of `goods` wherever a drink, container or set uses

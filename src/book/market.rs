@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use super::{DrinkKind, SeenPriceId};
-use crate::measure::{Amount, Date, Money};
+use crate::foundation::measure::{Amount, Date, Money};
 
 /// A price seen at another place.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]

@@ -26,7 +26,7 @@ mod stock;
 
 use std::collections::BTreeMap;
 
-use crate::measure::Date;
+use crate::foundation::measure::Date;
 
 pub use allergen::Allergen;
 pub use batch::{Batch, Make, Ready};

@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use super::{IngredientId, PackId, PackagingId};
-use crate::measure::{Amount, Date, Exact, Money};
+use crate::foundation::measure::{Amount, Date, Exact, Money};
 
 /// What is bought in packs.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]

@@ -9,7 +9,7 @@ use super::{
     Packaging, PackagingId, PackagingSet, PackagingSetId, Scenario, ScenarioId, Scope, SeenPrice, SeenPriceId,
     Settings, Trial, TrialId, Week,
 };
-use crate::measure::Date;
+use crate::foundation::measure::Date;
 
 /// Where a record is kept.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]

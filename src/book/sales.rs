@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use super::{ContainerId, DrinkId, DrinkKind, OfferId, TrialId};
-use crate::measure::{Date, Exact, Money};
+use crate::foundation::measure::{Date, Exact, Money};
 
 /// What was sold in one week. It stays as it was when prices or recipes change later.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]

@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use crate::measure::{Amount, Currency, Exact, Money, Share, System, stored_by_name};
+use crate::foundation::measure::{Amount, Currency, Exact, Money, Share, System, stored_by_name};
 
 /// What holds for the whole book: whose it is, money, units, tax, fees and the target.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]

@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use super::{Goods, PackId};
-use crate::measure::{Amount, Date, Exact, Money};
+use crate::foundation::measure::{Amount, Date, Exact, Money};
 
 /// What was counted or weighed on the shelf.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]

@@ -1,7 +1,7 @@
 //! Rows of comma-separated values: RFC 4180, lines ended by CR LF, UTF-8 with its mark, without
 //! which spreadsheets take letters beyond ASCII for others.
 
-use crate::measure::is_unseen;
+use crate::foundation::measure::is_unseen;
 
 /// The byte order mark that says UTF-8.
 const MARK: &str = "\u{feff}";

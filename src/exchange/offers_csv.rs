@@ -2,11 +2,11 @@
 
 use super::csv::Csv;
 use crate::book::{Book, OfferId};
-use crate::cost::Part;
-use crate::fill::fill;
-use crate::ledger::{Ledger, Priced, Standing, Trouble};
-use crate::measure::{Currency, Money, Share, Volume};
-use crate::price::{Asked, PriceError};
+use crate::drink::cost::Part;
+use crate::drink::fill::fill;
+use crate::drink::ledger::{Ledger, Priced, Standing, Trouble};
+use crate::drink::price::{Asked, PriceError};
+use crate::foundation::measure::{Currency, Money, Share, Volume};
 
 /// The heads of the columns, with their units: volume in milliliters; money in the major unit of
 /// the book's currency; margins and the target as fractions of the price before tax, on the terms

@@ -1,7 +1,9 @@
-//! Which sizes are worth selling (calculations, 7).
+//! Which sizes to sell: side by side, one in place of another, how many, below a price, beside the
+//! local market, and whether a change paid.
 
-mod side_by_side;
-mod what_if;
-
-pub use side_by_side::{LeftOut, SideBySide, SizeRow, SoldSize, Step, Weights, side_by_side, sold_in, sold_together};
-pub use what_if::{Draft, WhatIf, WhatIfError, target_of};
+pub mod market;
+pub mod plan;
+pub mod price_point;
+pub mod side_by_side;
+pub mod switching;
+pub mod trial;

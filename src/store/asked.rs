@@ -4,7 +4,7 @@ use gloo_storage::{LocalStorage, Storage};
 
 use super::first_paint::{get, set, there};
 use crate::book::BookId;
-use crate::jump::{Question, Questions};
+use crate::foundation::jump::{Question, Questions};
 
 fn key(book: BookId) -> String {
     format!("brimwright.asked.{book}")

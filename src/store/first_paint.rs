@@ -8,7 +8,7 @@ use serde::Serialize;
 use serde::de::DeserializeOwned;
 
 use crate::book::BookId;
-use crate::lock::read_pin;
+use crate::foundation::lock::read_pin;
 
 const OPEN_BOOK: &str = "brimwright.open-book";
 const REVISION: &str = "brimwright.revision";

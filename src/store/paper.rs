@@ -1,7 +1,7 @@
 //! The paper in this device's printer.
 
 use super::first_paint::{get, set};
-use crate::measure::System;
+use crate::foundation::measure::System;
 
 const PAPER: &str = "brimwright.paper";
 

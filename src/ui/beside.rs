@@ -11,9 +11,9 @@ use super::live::{live, press};
 use super::lock::Lock;
 use super::state::AppState;
 use super::today::today;
-use crate::app::copies::{self, Copies, DeviceFile, Standing};
 use crate::app::history::Step;
-use crate::app::restore_points;
+use crate::backup::copies::{self, Copies, DeviceFile, Standing};
+use crate::backup::restore_points;
 use crate::store::{Backing, Drawer, Saving};
 use crate::words;
 

@@ -5,8 +5,8 @@ use std::fmt::Write;
 
 use leptos::prelude::*;
 
-use crate::measure::Exact;
-use crate::plot::Scale;
+use crate::foundation::measure::Exact;
+use crate::foundation::plot::Scale;
 
 /// Parts of the whole length of an axis: hundredths of a percent.
 const WHOLE: u32 = 10_000;

@@ -12,7 +12,7 @@ use super::files::file_name;
 use super::library::Library;
 use super::state::AppState;
 use super::today::now;
-use crate::app::copies::{DEVICE_FILE, DeviceFile, no_device_file};
+use crate::backup::copies::{DEVICE_FILE, DeviceFile, no_device_file};
 use crate::book::{Book, BookId};
 use crate::exchange;
 use crate::store::Backing;

@@ -9,7 +9,7 @@ use super::state::AppState;
 use crate::app::history::History;
 use crate::app::route::Route;
 use crate::book::{Book, BookId, Key};
-use crate::jump::Question;
+use crate::foundation::jump::Question;
 use crate::store::asked::questions;
 use crate::words;
 

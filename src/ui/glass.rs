@@ -4,9 +4,9 @@ use leptos::prelude::*;
 
 use super::state::AppState;
 use crate::book::{Container, IcePlace};
-use crate::fill::{Fill, Scaled, height_of, inside};
-use crate::measure::{Exact, Length, Volume};
-use crate::shape::outline;
+use crate::drink::fill::{Fill, Scaled, height_of, inside};
+use crate::foundation::measure::{Exact, Length, Volume};
+use crate::foundation::shape::outline;
 
 /// The drawing's units from base to rim, and around it.
 const DEEP: u32 = 900;

@@ -7,7 +7,7 @@ use leptos::prelude::*;
 use super::live::{flag, live, press};
 use super::state::AppState;
 use crate::app::route::Route;
-use crate::ledger::Trouble;
+use crate::drink::ledger::Trouble;
 use crate::words;
 use crate::working::{Rule, Shown, Step, of};
 

@@ -15,13 +15,13 @@ use super::random::random;
 use super::state::AppState;
 use super::today::{now, today};
 use super::update;
-use crate::app::copies::{self, Copies};
 use crate::app::history::History;
 use crate::app::library::{self as core, Device, Remembered};
-use crate::app::restore_points::{Moment, Why};
 use crate::app::route::Route;
+use crate::backup::copies::{self, Copies};
+use crate::backup::restore_points::{Moment, Why};
 use crate::book::{Book, BookId};
-use crate::measure::Date;
+use crate::foundation::measure::Date;
 use crate::store::{Backing, Fault, IndexedDb, Listed, Saving, Shelf, cache_note, first_paint};
 
 pub use core::{Leaving, Phase, Way};

@@ -3,7 +3,7 @@
 use js_sys::{Array, Intl, Object, Reflect};
 use wasm_bindgen::{JsCast, JsValue};
 
-use crate::measure::{Currency, NumberStyle};
+use crate::foundation::measure::{Currency, NumberStyle};
 
 /// The browser's signs, with the book's currency.
 pub fn number_style(currency: Currency) -> NumberStyle {

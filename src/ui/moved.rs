@@ -9,8 +9,8 @@ use crate::app::history::Reach;
 use crate::app::last_change::LastChange;
 use crate::app::route::Route;
 use crate::book::{Goods, Key, OfferId};
-use crate::gap::{self, Lever};
-use crate::ledger::{Move, Side, Standing};
+use crate::drink::gap::{self, Lever};
+use crate::drink::ledger::{Move, Side, Standing};
 use crate::words;
 
 /// A figure of an offer on one side of a step, as it is shown.

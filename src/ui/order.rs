@@ -4,8 +4,8 @@
 use js_sys::JsString;
 
 use crate::book::{Book, DrinkId, Key, OfferId, ScenarioId};
-use crate::fill::fill;
-use crate::measure::Volume;
+use crate::drink::fill::fill;
+use crate::foundation::measure::Volume;
 
 /// In lower case, by the browser's tables: our own would be 10 kB more to load.
 pub fn lower_case(text: &str) -> String {

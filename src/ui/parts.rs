@@ -11,7 +11,7 @@ use super::state::AppState;
 use crate::app::route::Route;
 use crate::book::Key;
 
-use crate::ledger::Standing;
+use crate::drink::ledger::Standing;
 use crate::words;
 use crate::working::Shown;
 

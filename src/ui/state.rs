@@ -14,9 +14,9 @@ use crate::app::last_change::LastChange;
 use crate::app::library::Desk;
 use crate::app::unfinished::Unfinished;
 use crate::book::{Applied, Book, Edit, OfferId, Patch, Record, Refusal};
-use crate::label::UnitPrice;
-use crate::ledger::{Ledger, Priced, Standing};
-use crate::measure::{
+use crate::drink::label::UnitPrice;
+use crate::drink::ledger::{Ledger, Priced, Standing};
+use crate::foundation::measure::{
     Amount, Currency, Exact, Length, Measure, Money, NumberStyle, Overflow, Share, System, Temperature, TypedLength,
     Volume, show_amount, show_fill, show_fine_volume, show_length, show_measure, show_money, show_number, show_percent,
     show_temperature, show_volume,

@@ -1,6 +1,6 @@
 //! The clock on the wall: the engine never asks for it.
 
-use crate::measure::Date;
+use crate::foundation::measure::Date;
 use crate::words;
 
 /// Today, where the person is. The first day that can be written where the clock is beyond all

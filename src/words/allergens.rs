@@ -1,7 +1,7 @@
 //! Allergens in the words of two laws, and in plain ones.
 
 use crate::book::{Allergen, Book, IngredientId, Key};
-use crate::label::{Allergens, Law, UsedAround};
+use crate::drink::label::{Allergens, Law, UsedAround};
 
 /// A plain name, for the card behind the counter, as it is spelled where this law holds.
 pub const fn allergen(allergen: Allergen, law: Law) -> &'static str {

@@ -4,12 +4,12 @@ use super::labels::{KEEPING_NOT_ENTERED, keeping};
 use super::overflow;
 use super::sales::day;
 use super::troubles::{trouble, yield_error};
-use crate::batch::{Station, Weighed, made, planned};
 use crate::book::{Batch, Book, DrinkId, Goods, Key, Make, OfferId};
-use crate::make::Unmade;
-use crate::measure::{Amount, Date, Exact, NumberStyle, Overflow, Unit, show_amount, show_number};
-use crate::on_hand::{BestUse, Makes, NotMade, Reach, Scarce, Stopped, Used};
-use crate::yields::YieldError;
+use crate::counter::batch::{Station, Weighed, made, planned};
+use crate::counter::on_hand::{BestUse, Makes, NotMade, Reach, Scarce, Stopped, Used};
+use crate::drink::make::Unmade;
+use crate::drink::yields::YieldError;
+use crate::foundation::measure::{Amount, Date, Exact, NumberStyle, Overflow, Unit, show_amount, show_number};
 
 /// What the best use goes by.
 pub const BEST_USE: &str = "Best use goes by what is left of each drink's price in the book. A drink without a price, or with nothing left of it, is made of what the others leave over. Only what was counted can run out.";

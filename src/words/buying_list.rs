@@ -3,13 +3,13 @@
 use super::troubles::yield_error;
 use super::{day, overflow, trouble};
 use crate::book::{Book, BuyingList, Goods, Key, OfferId, Pack, PackId};
-use crate::buying_list::{Carried, Finished, Group, Here, Listed, PricePaid, Proposal, Quote, Totals, group};
-use crate::ledger::Move;
-use crate::make::Unmade;
-use crate::measure::{
+use crate::buying::buying_list::{Carried, Finished, Group, Here, Listed, PricePaid, Proposal, Quote, Totals, group};
+use crate::drink::ledger::Move;
+use crate::drink::make::Unmade;
+use crate::drink::yields::YieldError;
+use crate::foundation::measure::{
     Amount, Date, Exact, Measure, Money, NumberStyle, Overflow, show_amount, show_measure, show_money, show_number,
 };
-use crate::yields::YieldError;
 
 /// The name of a group without a supplier.
 pub const NO_SUPPLIER: &str = "No supplier";

@@ -1,10 +1,10 @@
 //! Names of choices, in trade words.
 
 use crate::book::{Covers, DrinkKind, FillRule, IcePlace, PackagingPart, Produce, Scaling, Service, Stage, TaxPlace};
-use crate::cost::Part;
-use crate::fill::Known;
-use crate::ledger::Standing;
-use crate::measure::System;
+use crate::drink::cost::Part;
+use crate::drink::fill::Known;
+use crate::drink::ledger::Standing;
+use crate::foundation::measure::System;
 
 /// What an amount in a recipe means.
 pub const fn stage(stage: Stage) -> &'static str {

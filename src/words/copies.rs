@@ -2,8 +2,8 @@
 
 use super::restore_points::on_day;
 use super::steps::inside;
-use crate::app::copies::{Due, Standing};
-use crate::measure::Date;
+use crate::backup::copies::{Due, Standing};
+use crate::foundation::measure::Date;
 
 /// Said of a file that is to be kept up to date and needs the person's word again.
 pub const ASK_AGAIN: &str = "The browser needs your permission again to write to the file.";

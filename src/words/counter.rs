@@ -3,11 +3,11 @@
 use super::labels::{AT_RISK, keeping};
 use super::{ice_place, overflow, plain, stage};
 use crate::book::{Book, Drink, Scaling, Service, Settings};
-use crate::fill::ScaledLine;
-use crate::label::Caution;
-use crate::lock::{FEWEST_DIGITS, MOST_DIGITS, PinError, WITHOUT_PIN};
-use crate::make::{Card, MOST_DRINKS, Taken};
-use crate::measure::{
+use crate::drink::fill::ScaledLine;
+use crate::drink::label::Caution;
+use crate::drink::make::{Card, MOST_DRINKS, Taken};
+use crate::foundation::lock::{FEWEST_DIGITS, MOST_DIGITS, PinError, WITHOUT_PIN};
+use crate::foundation::measure::{
     Amount, Date, Exact, NumberStyle, System, Volume, show_amount, show_length, show_number, show_volume,
 };
 

@@ -4,8 +4,8 @@ use std::ops::Range;
 
 use super::overflow;
 use crate::book::{Allergen, Book, Drink, Ingredient, Key};
-use crate::label::{Law, Listed, ListedAs, names_it, places_of};
-use crate::measure::{NumberStyle, is_seen, show_percent};
+use crate::drink::label::{Law, Listed, ListedAs, names_it, places_of};
+use crate::foundation::measure::{NumberStyle, is_seen, show_percent};
 
 /// A piece of a list of ingredients.
 #[derive(Clone, Debug, PartialEq, Eq)]

@@ -1,6 +1,6 @@
 //! What is said beside a value that may not be meant.
 
-use crate::jump::{Doubt, Kind};
+use crate::foundation::jump::{Doubt, Kind};
 
 /// What a value was and is now, and what is unusual about it.
 pub fn jump(kind: Kind, doubt: Doubt, was: Option<&str>, now: &str) -> String {

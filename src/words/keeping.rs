@@ -5,7 +5,7 @@ use super::fault;
 use super::refusals::{called, refusal, the};
 use super::steps::{First, inside, others, past, value};
 use crate::book::{Book, Clash, Found, Key, Refusal};
-use crate::measure::NumberStyle;
+use crate::foundation::measure::NumberStyle;
 use crate::store::{AtOdds, BookEntry, Fault, Saving, Why};
 
 /// Why a new book is not on the device.

@@ -3,11 +3,11 @@
 use super::troubles::{trouble, volume, yield_error};
 use super::{day, plain};
 use crate::book::{Allergen, Book, Drink, IngredientId, Key, Service};
-use crate::label::{
+use crate::drink::label::{
     Caution, LOW_ACID_ABOVE, LabelError, Law, NetContents, NetSource, PercentJuice, PhSource, published_ph,
 };
-use crate::measure::{Amount, Date, Exact, NumberStyle, System, Unit, show_number};
-use crate::yields::YieldError;
+use crate::drink::yields::YieldError;
+use crate::foundation::measure::{Amount, Date, Exact, NumberStyle, System, Unit, show_number};
 
 /// Net contents in both systems: "Net 16 fl oz (1 pt) 473 mL" where people measure in US
 /// customary units, "473 mL (16 fl oz)" elsewhere.

@@ -5,8 +5,10 @@
 
 use super::overflow;
 use crate::book::{Book, Edit, Key};
-use crate::gap::{Closing, Figure, Lever, Way, WhyNot};
-use crate::measure::{Exact, Money, NumberStyle, Share, Unit, Volume, show_money, show_number, show_volume};
+use crate::drink::gap::{Closing, Figure, Lever, Way, WhyNot};
+use crate::foundation::measure::{
+    Exact, Money, NumberStyle, Share, Unit, Volume, show_money, show_number, show_volume,
+};
 
 /// The name of a lever.
 pub fn lever(lever: Lever, book: &Book) -> String {

@@ -3,8 +3,10 @@
 use super::overflow;
 use super::sales::day;
 use crate::book::{Book, Key};
-use crate::market::{Against, Curve, Market, NoCurve};
-use crate::measure::{Date, Exact, Money, NumberStyle, Share, show_money, show_number, show_percent, show_volume};
+use crate::foundation::measure::{
+    Date, Exact, Money, NumberStyle, Share, show_money, show_number, show_percent, show_volume,
+};
+use crate::sizes::market::{Against, Curve, Market, NoCurve};
 
 /// What prices elsewhere do not say.
 pub const MARKET_CAUTION: &str = "This is what others ask, not what they sell at it. Their costs, servings and guests are not yours, and a place on the curve is no advice on what to ask.";

@@ -80,7 +80,7 @@ pub use trials::{TRIAL_CAUTION, trial_difference, trial_how, trial_interval, tri
 pub use troubles::{fill_error, price_error, scale_error, trouble};
 pub use working::Working;
 
-use crate::measure::{Exact, NumberStyle, Overflow, Share, show_number, show_percent};
+use crate::foundation::measure::{Exact, NumberStyle, Overflow, Share, show_number, show_percent};
 
 /// What arithmetic refused, as a sentence.
 pub fn overflow(overflow: Overflow) -> String {

@@ -2,8 +2,8 @@
 
 use super::troubles::{price_error, trouble};
 use crate::book::Book;
+use crate::drink::ledger::Ledger;
 use crate::exchange::{Lack, write_offers};
-use crate::ledger::Ledger;
 
 /// The offers of a book as CSV: what the app saves and `cargo dev price` prints.
 pub fn offers_csv(book: &Book, ledger: &Ledger) -> String {

@@ -2,9 +2,11 @@
 
 use super::{label_error, overflow, percent, plain, trouble};
 use crate::book::{Accepted, Book, FillRule};
-use crate::fill::{SPREADS_TO_DOUBLE, UNDER_THREE_SPREADS, sample_risk};
-use crate::measure::{Density, Exact, Share, Temperature, Volume, show_fine_volume, show_number, show_temperature};
-use crate::packaged::{PackagedError, PackagedFill, Waters};
+use crate::drink::fill::{SPREADS_TO_DOUBLE, UNDER_THREE_SPREADS, sample_risk};
+use crate::drink::packaged::{PackagedError, PackagedFill, Waters};
+use crate::foundation::measure::{
+    Density, Exact, Share, Temperature, Volume, show_fine_volume, show_number, show_temperature,
+};
 
 /// Under so many packages the average of all of them counts: SI 2006/659, Schedule 2, 4.7 (text).
 const SMALL_BATCH: Exact = Exact::new(100, 0);

@@ -2,9 +2,9 @@
 
 use super::{overflow, price_error, trouble};
 use crate::book::{Book, ContainerId, Key, Offer, OfferId};
-use crate::ledger::Ledger;
-use crate::measure::{Exact, Money, NumberStyle, Overflow, Share, show_money, show_number, show_percent};
-use crate::plan::{Change, Further, LeftOut, PaidBack, PaysFrom, Plan, Stock, Totals, Why, contribution};
+use crate::drink::ledger::Ledger;
+use crate::foundation::measure::{Exact, Money, NumberStyle, Overflow, Share, show_money, show_number, show_percent};
+use crate::sizes::plan::{Change, Further, LeftOut, PaidBack, PaysFrom, Plan, Stock, Totals, Why, contribution};
 
 /// How many sizes most bars run well: advice, never enforced.
 pub const HOW_MANY_SIZES: &str = "Common practice, no source: one size is the simplest to run, two work well, three are many. Your own numbers go first.";

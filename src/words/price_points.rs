@@ -2,8 +2,10 @@
 
 use super::overflow;
 use crate::book::{Book, Key};
-use crate::measure::{Exact, Money, NumberStyle, Overflow, Share, Unit, Volume, show_money, show_percent, show_volume};
-use crate::price_point::{AtPoint, FirstLine, Over, Verdict};
+use crate::foundation::measure::{
+    Exact, Money, NumberStyle, Overflow, Share, Unit, Volume, show_money, show_percent, show_volume,
+};
+use crate::sizes::price_point::{AtPoint, FirstLine, Over, Verdict};
 
 /// How much room is left, or what the drink would have to give up.
 pub fn give_up(at: &AtPoint, book: &Book, style: &NumberStyle) -> Vec<String> {

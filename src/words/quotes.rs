@@ -2,11 +2,11 @@
 
 use super::{day, overflow, stage};
 use crate::book::{Book, DayError, Goods, Key, Pack, Quoted};
-use crate::ledger::{Move, Standing};
-use crate::measure::{
+use crate::buying::quotes::{Age, Compared, History, Usable, more};
+use crate::drink::ledger::{Move, Standing};
+use crate::foundation::measure::{
     Date, Exact, Money, NumberStyle, Share, Unit, show_amount, show_money, show_number, show_percent,
 };
-use crate::quotes::{Age, Compared, History, Usable, more};
 
 /// How many names are said before the rest is counted.
 const NAMED: usize = 5;
@@ -109,7 +109,7 @@ pub fn dearer(compared: &Compared, style: &NumberStyle) -> String {
 /// What buying another pack would do to the menu.
 pub fn would_move(moves: &[Move], book: &Book) -> String {
     let on = |moved: &&Move| {
-        let standing = |side: Option<crate::ledger::Side>| side.map(|side| side.standing);
+        let standing = |side: Option<crate::drink::ledger::Side>| side.map(|side| side.standing);
         standing(moved.before) == Some(Standing::UnderTarget) && standing(moved.after) == Some(Standing::OnTarget)
     };
     let mut said = vec![match moves.len() {

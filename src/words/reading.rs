@@ -1,6 +1,6 @@
 //! Why a typed text was not taken.
 
-use crate::measure::{Dimension, ReadError, System, Unit};
+use crate::foundation::measure::{Dimension, ReadError, System, Unit};
 
 /// An amount that could be typed: "12 fl oz", "330 mL".
 pub fn example(unit: Unit, system: System) -> String {

@@ -1,9 +1,9 @@
 //! Restore points, deleted books and lost ones.
 
 use super::{day, short_day};
-use crate::app::restore_points::{BringBackError, DAYS, DELETED_DAYS, MOST_BYTES, POINTS, Point, Why};
+use crate::backup::restore_points::{BringBackError, DAYS, DELETED_DAYS, MOST_BYTES, POINTS, Point, Why};
 use crate::book::Book;
-use crate::measure::Date;
+use crate::foundation::measure::Date;
 use crate::store::Fault;
 
 /// Said where there are no points yet.

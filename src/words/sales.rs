@@ -3,10 +3,10 @@
 use super::reading::read_error;
 use super::troubles::trouble;
 use crate::book::{Book, Key, OfferId, Week};
+use crate::drink::ledger::Ledger;
+use crate::drink::sales::{Average, Unknown, Weekly, contribution_now};
 use crate::exchange::{BadRow, TillError, Why};
-use crate::ledger::Ledger;
-use crate::measure::{Date, Exact, Money, NumberStyle, ReadError, show_money, show_number};
-use crate::sales::{Average, Unknown, Weekly, contribution_now};
+use crate::foundation::measure::{Date, Exact, Money, NumberStyle, ReadError, show_money, show_number};
 
 const MONTHS: [&str; 12] = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
 

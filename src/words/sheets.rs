@@ -2,8 +2,8 @@
 
 use super::overflow;
 use crate::book::{Tax, TaxPlace};
-use crate::label::UnitPrice;
-use crate::measure::{NumberStyle, System, show_percent};
+use crate::drink::label::UnitPrice;
+use crate::foundation::measure::{NumberStyle, System, show_percent};
 
 /// Stands on a sheet that shows what drinks cost.
 pub const FOR_THE_OWNER: &str = "For the owner: it shows what drinks cost. Not for guests.";

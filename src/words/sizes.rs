@@ -2,10 +2,12 @@
 
 use super::{drink_kind, overflow, part, refusal};
 use crate::book::{Book, ContainerId, Key, OfferId, Scope};
-use crate::cost::Part;
-use crate::ledger::Ledger;
-use crate::measure::{Exact, Money, NumberStyle, Share, show_money, show_number, show_percent, show_volume};
-use crate::sizes::{LeftOut, SideBySide, SizeRow, Step, Weights, WhatIfError};
+use crate::drink::cost::Part;
+use crate::drink::ledger::Ledger;
+use crate::foundation::measure::{
+    Exact, Money, NumberStyle, Share, show_money, show_number, show_percent, show_volume,
+};
+use crate::sizes::side_by_side::{LeftOut, SideBySide, SizeRow, Step, Weights, WhatIfError};
 
 /// How many drinks are written out in a sum.
 const WRITTEN_OUT: usize = 3;

@@ -3,7 +3,9 @@
 use super::refusals::called_first;
 use super::{day, short_day};
 use crate::book::{Book, Clash, Found, Key, Step, Tree};
-use crate::measure::{Date, Exact, MOST_PLACES, Money, NumberStyle, Share, show_money, show_number, show_percent};
+use crate::foundation::measure::{
+    Date, Exact, MOST_PLACES, Money, NumberStyle, Share, show_money, show_number, show_percent,
+};
 
 /// How many steps are named before the rest is counted.
 const NAMED: usize = 3;

@@ -2,8 +2,8 @@
 
 use super::{overflow, price_error, trouble};
 use crate::book::{Book, ContainerId, DrinkId, Key};
-use crate::measure::{Exact, Money, NumberStyle, Share, show_money, show_number, show_percent};
-use crate::switching::{BreakEven, Losing, NoSide, Payback, PriceFrom, Sales, Side, SwitchError, Together};
+use crate::foundation::measure::{Exact, Money, NumberStyle, Share, show_money, show_number, show_percent};
+use crate::sizes::switching::{BreakEven, Losing, NoSide, Payback, PriceFrom, Sales, Side, SwitchError, Together};
 
 /// Why there is no answer at all.
 pub fn switch_error(error: &SwitchError, book: &Book) -> String {
@@ -171,7 +171,7 @@ pub fn elasticity(answer: &BreakEven, style: &NumberStyle) -> String {
 /// What a week brings with a share of the sales kept, against today.
 pub fn with_kept(together: &Together, kept: Share, sales: Sales, book: &Book, style: &NumberStyle) -> String {
     let (Ok(then), Ok(gain)) = (together.with_kept(kept), together.gain(kept)) else {
-        return overflow(crate::measure::Overflow::TooLarge);
+        return overflow(crate::foundation::measure::Overflow::TooLarge);
     };
     let against = match (gain.is_positive(), gain.is_negative()) {
         (true, _) => format!("{} more", money(gain, book, style)),
@@ -258,7 +258,7 @@ pub fn payback(
 }
 
 /// What the new size orders first, of one packaging.
-pub fn first_order(order: &crate::switching::FirstOrder, book: &Book, style: &NumberStyle) -> String {
+pub fn first_order(order: &crate::sizes::switching::FirstOrder, book: &Book, style: &NumberStyle) -> String {
     let name = book.name(Key::Packaging(order.packaging));
     let packs = number(order.packs, style);
     let packs = if order.packs == Exact::ONE { format!("{packs} pack") } else { format!("{packs} packs") };

@@ -1,6 +1,6 @@
 //! What the standards of measuring call their rules, and where they stand.
 
-use crate::fill::Rule;
+use crate::drink::fill::Rule;
 
 /// What a rule is about.
 pub const fn tolerance_rule(rule: Rule) -> &'static str {

@@ -3,9 +3,9 @@
 use super::market::signed_money;
 use super::sales::day;
 use crate::book::Book;
-use crate::measure::{Date, Exact, Money, NumberStyle, show_money, show_number};
-use crate::statistics::{Interval, MOST_MORE, Spread};
-use crate::trial::{Judged, More, Verdict};
+use crate::foundation::measure::{Date, Exact, Money, NumberStyle, show_money, show_number};
+use crate::foundation::statistics::{Interval, MOST_MORE, Spread};
+use crate::sizes::trial::{Judged, More, Verdict};
 
 /// Mondays that are named one by one.
 const NAMED: usize = 4;

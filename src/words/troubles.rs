@@ -3,12 +3,12 @@
 use super::refusals::{kind, with_article};
 use super::{overflow, percent, plain};
 use crate::book::{Book, Goods, Key};
-use crate::cost::CostError;
-use crate::fill::{FillError, ScaleError};
-use crate::ledger::Trouble;
-use crate::measure::{Volume, show_volume};
-use crate::price::PriceError;
-use crate::yields::YieldError;
+use crate::drink::cost::CostError;
+use crate::drink::fill::{FillError, ScaleError};
+use crate::drink::ledger::Trouble;
+use crate::drink::price::PriceError;
+use crate::drink::yields::YieldError;
+use crate::foundation::measure::{Volume, show_volume};
 
 /// Why an offer cannot be computed, and what would mend it.
 pub fn trouble(trouble: &Trouble, book: &Book) -> String {

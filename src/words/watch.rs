@@ -3,10 +3,12 @@
 use super::sales::{day, not_counted};
 use super::{overflow, refusal};
 use crate::book::{Book, Goods, Key};
-use crate::ledger::Move;
-use crate::measure::{Date, Money, NumberStyle, Overflow, Share, show_amount, show_money, show_percent};
-use crate::price_watch::{Changed, ChangedOn, Exposed, Exposure, Since, TRIED, WatchError, Watched, WeeklyCost};
-use crate::sales::Weekly;
+use crate::buying::price_watch::{
+    Changed, ChangedOn, Exposed, Exposure, Since, TRIED, WatchError, Watched, WeeklyCost,
+};
+use crate::drink::ledger::Move;
+use crate::drink::sales::Weekly;
+use crate::foundation::measure::{Date, Money, NumberStyle, Overflow, Share, show_amount, show_money, show_percent};
 
 /// Things that are named one by one.
 const NAMED: usize = 3;

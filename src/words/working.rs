@@ -6,7 +6,7 @@ use names::{name, of_goods};
 
 use super::{overflow, stage};
 use crate::book::{Book, Key};
-use crate::measure::{
+use crate::foundation::measure::{
     Exact, Money, NumberStyle, Overflow, Share, show_amount, show_count, show_fill, show_fine_volume, show_mass,
     show_number, show_volume,
 };
@@ -259,10 +259,10 @@ fn template_of(step: &Step) -> Option<&'static str> {
         (Name::Factor, _) => "So many times the recipe that it fills {0}: {=}.",
         (Name::WithAir, _) => "{0} of the volume and {1} air: {=}.",
         (Name::Liquid, _) => "{0} in {1}: {=}.",
-        (Name::Part(crate::cost::Part::Labour), _) => "{0} at {1} an hour: {=}.",
+        (Name::Part(crate::drink::cost::Part::Labour), _) => "{0} at {1} an hour: {=}.",
         (Name::TimeForVolume, _) => "{0} for each litre, and {1} poured: {=}.",
         (Name::TimeOfBatch, _) => "{0} for a batch of {1}: {=} each.",
-        (Name::Unsold(_) | Name::Part(crate::cost::Part::Unsold), _) => {
+        (Name::Unsold(_) | Name::Part(crate::drink::cost::Part::Unsold), _) => {
             "{0} for each drink made; {1} is not sold, and the {2} sold bear it: {=} each."
         }
         (Name::FeeOfPrice, _) => {

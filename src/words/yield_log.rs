@@ -3,9 +3,9 @@
 use super::sales::day;
 use super::{overflow, watch};
 use crate::book::{Ingredient, Weighing};
-use crate::ledger::Move;
-use crate::measure::{Amount, Exact, NumberStyle, Share, System, show_amount, show_number, show_percent};
-use crate::yield_log::{Step, Summary, YieldLogError, yield_of};
+use crate::buying::yield_log::{Step, Summary, YieldLogError, yield_of};
+use crate::drink::ledger::Move;
+use crate::foundation::measure::{Amount, Exact, NumberStyle, Share, System, show_amount, show_number, show_percent};
 
 /// Yields that are named one by one.
 const NAMED: usize = 3;

@@ -2,8 +2,8 @@
 
 use super::{Figure, Name, Rule, Shown, Step};
 use crate::book::{Brimful, Container, Headspace, Key};
-use crate::fill::fill;
-use crate::ledger::Trouble;
+use crate::drink::fill::fill;
+use crate::drink::ledger::Trouble;
 
 /// Volume to the rim.
 pub fn brimful(container: &Container) -> Result<Step, Trouble> {

@@ -3,9 +3,9 @@
 use super::shown::Offered;
 use super::{Fact, Figure, Name, OfGoods, OfOffer, Rule, Step};
 use crate::book::{Covers, Goods, Key};
-use crate::cost::Part;
-use crate::ledger::Trouble;
-use crate::measure::{Exact, Money, Overflow};
+use crate::drink::cost::Part;
+use crate::drink::ledger::Trouble;
+use crate::foundation::measure::{Exact, Money, Overflow};
 
 /// The full cost: all parts.
 pub fn total(offered: &Offered) -> Result<Step, Trouble> {
@@ -64,13 +64,13 @@ pub fn part(offered: &Offered, part: Part) -> Result<Step, Trouble> {
         |goods, money, shown| Step::opens(Name::Of(goods, OfGoods::Cost), Figure::Money(money), offered.shown(shown));
     Ok(match part {
         Part::Ingredients => {
-            let line = |it: &crate::cost::LineCost| {
+            let line = |it: &crate::drink::cost::LineCost| {
                 opens(Goods::Ingredient(it.ingredient), it.cost, OfOffer::LineCost(it.line))
             };
             Step::new(name, figure, Rule::Sum, cost.lines.iter().map(line).collect())
         }
         Part::ContainerSet => {
-            let piece = |(place, it): (usize, &crate::cost::PackagingCost)| {
+            let piece = |(place, it): (usize, &crate::drink::cost::PackagingCost)| {
                 opens(Goods::Packaging(it.packaging), it.cost, OfOffer::PackagingCost(place))
             };
             Step::new(name, figure, Rule::Sum, cost.packaging.iter().enumerate().map(piece).collect())

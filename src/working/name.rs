@@ -2,8 +2,8 @@
 
 use super::Fact;
 use crate::book::{Covers, Goods, Stage};
-use crate::cost::Part;
-use crate::measure::Exact;
+use crate::drink::cost::Part;
+use crate::foundation::measure::Exact;
 
 /// What a step is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -3,7 +3,7 @@
 use super::shown::Offered;
 use super::{OfOffer, Rule, Shown, Step, container, cost, packages, price, purchase, recipe, sizes};
 use crate::book::{Book, Key};
-use crate::ledger::{Ledger, Trouble};
+use crate::drink::ledger::{Ledger, Trouble};
 
 /// How a number came about; none where there is no such number, as the margin of a drink that has
 /// no price, or the fill target of one that has too few weighings.

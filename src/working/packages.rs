@@ -3,11 +3,11 @@
 use super::shown::Offered;
 use super::{Fact, Figure, Name, OfOffer, OfPackaged, Rule, Shown, Step, recipe};
 use crate::book::{FillRule, Filling, Key};
-use crate::cost::Part;
-use crate::fill::{self, BatchRisk, Single, tolerance};
-use crate::ledger::Trouble;
-use crate::measure::{Amount, Density, Exact, Measure, Overflow, Volume};
-use crate::packaged::{PackagedFill, WEEKS, density_of, packaged_fill};
+use crate::drink::cost::Part;
+use crate::drink::fill::{self, BatchRisk, Single, tolerance};
+use crate::drink::ledger::Trouble;
+use crate::drink::packaged::{PackagedFill, WEEKS, density_of, packaged_fill};
+use crate::foundation::measure::{Amount, Density, Exact, Measure, Overflow, Volume};
 
 /// An offer with its filling and its fill target.
 struct Packages<'a> {

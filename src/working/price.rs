@@ -3,10 +3,10 @@
 use super::shown::Offered;
 use super::{AtPrice, Fact, Figure, Name, OfOffer, OfPrice, Rule, Step, cost};
 use crate::book::{Covers, Key, TaxPlace};
-use crate::cost::Part;
-use crate::ledger::Trouble;
-use crate::measure::{Money, Overflow, Share};
-use crate::price::{Asked, Ceiling, Suggestion, asked, ceiling};
+use crate::drink::cost::Part;
+use crate::drink::ledger::Trouble;
+use crate::drink::price::{Asked, Ceiling, Suggestion, asked, ceiling};
+use crate::foundation::measure::{Money, Overflow, Share};
 
 fn setting(name: Name, figure: Figure) -> Step {
     Step::given(name, figure, Key::Settings)

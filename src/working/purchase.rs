@@ -4,10 +4,10 @@ use super::recipe::{self, Used, cost_error};
 use super::shown::Offered;
 use super::{Figure, Name, OfGoods, OfOffer, Rule, Step};
 use crate::book::{Goods, Ingredient, Key, LineId, Pack, Stage};
-use crate::cost::{bought_cost, paid, usable_cost};
-use crate::ledger::Trouble;
-use crate::measure::{Amount, Count, Dimension, Exact, Mass, Measure, Overflow, Volume};
-use crate::yields;
+use crate::drink::cost::{bought_cost, paid, usable_cost};
+use crate::drink::ledger::Trouble;
+use crate::drink::yields;
+use crate::foundation::measure::{Amount, Count, Dimension, Exact, Mass, Measure, Overflow, Volume};
 
 /// What a line costs in one drink.
 pub fn line_cost(offered: &Offered, id: LineId) -> Result<Option<Step>, Trouble> {

@@ -3,10 +3,10 @@
 use super::shown::Offered;
 use super::{Fact, Figure, Name, OfGoods, OfOffer, Rule, Shown, Step};
 use crate::book::{Goods, Ice, IcePlace, Ingredient, Key, Line, LineId, Scaling, Stage};
-use crate::fill::{ICE_DENSITY, ScaledLine, liquid_density, mass_of_scoop};
-use crate::ledger::Trouble;
-use crate::measure::{Exact, Mass, Measure, Overflow, Share, Volume};
-use crate::yields;
+use crate::drink::fill::{ICE_DENSITY, ScaledLine, liquid_density, mass_of_scoop};
+use crate::drink::ledger::Trouble;
+use crate::drink::yields;
+use crate::foundation::measure::{Exact, Mass, Measure, Overflow, Share, Volume};
 
 /// A line with its ingredient and what became of it at this size.
 pub(super) struct Used<'a> {

@@ -1,9 +1,9 @@
 //! Every number that can be opened.
 
 use crate::book::{Book, Container, ContainerId, Drink, Goods, IngredientId, Key, LineId, OfferId, PackId, Stage};
-use crate::cost::Part;
-use crate::ledger::{Ledger, Priced, Trouble};
-use crate::measure::{Amount, Exact, Money};
+use crate::drink::cost::Part;
+use crate::drink::ledger::{Ledger, Priced, Trouble};
+use crate::foundation::measure::{Amount, Exact, Money};
 
 /// A number that can be opened to its working.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -3,10 +3,10 @@
 use super::shown::Offered;
 use super::{AtPrice, Fact, Figure, Name, OfOffer, OfPrice, OfSize, Rule, Shown, Step, cost, price};
 use crate::book::{Book, OfferId, Scope};
-use crate::ledger::{Ledger, Trouble};
-use crate::measure::{Amount, Money, Overflow};
-use crate::price::Asked;
-use crate::sizes::{SizeRow, SoldSize, side_by_side, sold_in};
+use crate::drink::ledger::{Ledger, Trouble};
+use crate::drink::price::Asked;
+use crate::foundation::measure::{Amount, Money, Overflow};
+use crate::sizes::side_by_side::{SizeRow, SoldSize, side_by_side, sold_in};
 
 /// A number of a size among the others.
 pub fn size(book: &Book, ledger: &Ledger, id: OfferId, of: OfSize) -> Result<Option<Step>, Trouble> {

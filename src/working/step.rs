@@ -2,9 +2,11 @@
 
 use super::{Name, Shown};
 use crate::book::{Accepted, Key};
-use crate::fill::{FULLEST_SPREADS, ICE_DENSITY, LEAST_SPREADS};
-use crate::measure::{Amount, Count, Density, Exact, Mass, Measure, Money, Overflow, Share, Time, TypedLength, Volume};
-use crate::packaged::WEEKS;
+use crate::drink::fill::{FULLEST_SPREADS, ICE_DENSITY, LEAST_SPREADS};
+use crate::drink::packaged::WEEKS;
+use crate::foundation::measure::{
+    Amount, Count, Density, Exact, Mass, Measure, Money, Overflow, Share, Time, TypedLength, Volume,
+};
 
 /// One number in a working.
 #[derive(Clone, Debug, PartialEq, Eq)]

@@ -6,7 +6,7 @@ use brimwright::book::{
     IngredientId, Labour, Line, LineId, Make, Offer, OfferId, Pack, PackId, Packaging, PackagingId, PackagingPart,
     PackagingUse, PaymentFee, Record, Scaling, Scenario, ScenarioId, Settings, Sold, Stage, Tax, TaxPlace, Week,
 };
-use brimwright::measure::{Amount, Date, Density, Exact, Mass, Money, Share, Time, Unit};
+use brimwright::foundation::measure::{Amount, Date, Density, Exact, Mass, Money, Share, Time, Unit};
 
 /// Drinks in the book.
 pub const DRINKS: u64 = 500;

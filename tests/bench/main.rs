@@ -9,15 +9,15 @@ use std::time::{Duration, Instant};
 use brimwright::book::{
     Book, Edit, Goods, Ingredient, IngredientId, Offer, OfferId, OnHand, PackagingId, Record, Scope,
 };
-use brimwright::buying_list::{makes, propose};
+use brimwright::buying::buying_list::{makes, propose};
+use brimwright::buying::price_watch::{bought, exposure, what_if};
+use brimwright::counter::on_hand::{Wish, best_use};
+use brimwright::drink::gap::ways;
+use brimwright::drink::ledger::{Ledger, Standing};
+use brimwright::drink::make::needs;
 use brimwright::exchange;
-use brimwright::gap::ways;
-use brimwright::ledger::{Ledger, Standing};
-use brimwright::make::needs;
-use brimwright::measure::{Amount, Date, Exact, Money, Share, Unit};
-use brimwright::on_hand::{Wish, best_use};
-use brimwright::price_watch::{bought, exposure, what_if};
-use brimwright::sizes::{Draft, WhatIf, side_by_side, sold_together};
+use brimwright::foundation::measure::{Amount, Date, Exact, Money, Share, Unit};
+use brimwright::sizes::side_by_side::{Draft, WhatIf, side_by_side, sold_together};
 
 /// Re-pricing all that one pack price moves.
 const ONE_PRICE_BAR: Duration = Duration::from_micros(250);

@@ -3,10 +3,10 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use brimwright::book::{Book, DrinkKind, Edit, Offer, OfferId, Scope, Sold, Stage};
+use brimwright::drink::fill::written_volume;
+use brimwright::drink::ledger::{Ledger, Standing};
 use brimwright::exchange::write;
-use brimwright::fill::written_volume;
-use brimwright::ledger::{Ledger, Standing};
-use brimwright::measure::{Date, Exact, Money, Unit};
+use brimwright::foundation::measure::{Date, Exact, Money, Unit};
 
 use super::{FILE, demo};
 

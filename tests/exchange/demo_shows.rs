@@ -4,9 +4,9 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use brimwright::book::{Allergen, Brimful, Headspace, Ice, IcePlace, Key, Record, Scaling};
-use brimwright::fill::fill;
-use brimwright::measure::{Dimension, Exact};
-use brimwright::packaged::packaged_fill;
+use brimwright::drink::fill::fill;
+use brimwright::drink::packaged::packaged_fill;
+use brimwright::foundation::measure::{Dimension, Exact};
 
 use super::demo;
 use crate::support::{amount, container_id, exact, offer_id, share};

@@ -2,9 +2,9 @@
 //! cups worked out apart.
 
 use brimwright::book::{Book, DrinkKind, Edit, Offer, Record, Scope};
-use brimwright::ledger::Ledger;
-use brimwright::measure::{Exact, Share};
-use brimwright::sizes::{Draft, SideBySide, Weights, WhatIf, side_by_side, sold_in, sold_together};
+use brimwright::drink::ledger::Ledger;
+use brimwright::foundation::measure::{Exact, Share};
+use brimwright::sizes::side_by_side::{Draft, SideBySide, Weights, WhatIf, side_by_side, sold_in, sold_together};
 
 use super::demo;
 use crate::support::{container_id, drink_id, exact, share};

@@ -7,9 +7,9 @@ use brimwright::book::{
     Accepted, Allergen, Brimful, DrinkKind, Field, FillRule, Goods, Headspace, Ice, IcePlace, Key, OnHand, Problem,
     Produce, Reading, Ready, Refusal, Scaling, Scope, Service, Stage, Tapered,
 };
+use brimwright::drink::fill::fill;
 use brimwright::exchange::{BookFileError, Fault, Place, read, write};
-use brimwright::fill::fill;
-use brimwright::measure::{Scale, Temperature};
+use brimwright::foundation::measure::{Scale, Temperature};
 use serde_json::Value;
 
 use super::{FILE, indented, name_at, schema};

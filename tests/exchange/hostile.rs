@@ -6,9 +6,9 @@ use std::cell::RefCell;
 use std::sync::LazyLock;
 
 use brimwright::book::{Book, Key, TillColumns};
+use brimwright::drink::ledger::Ledger;
 use brimwright::exchange::{BookFileError, Fault, Till, preview, read, read_table, take, take_in, write};
-use brimwright::ledger::Ledger;
-use brimwright::measure::NumberStyle;
+use brimwright::foundation::measure::NumberStyle;
 use brimwright::words;
 use proptest::prelude::*;
 use proptest::sample::Index;

@@ -2,8 +2,8 @@
 //! LF; fields with commas, quotes or line ends in quotes; quotes doubled.
 
 use brimwright::book::{Book, Edit, Key, Record};
+use brimwright::drink::ledger::{Ledger, Trouble};
 use brimwright::exchange::{Lack, offer_columns, read, write_offers};
-use brimwright::ledger::{Ledger, Trouble};
 use brimwright::words;
 
 use super::demo;

@@ -4,7 +4,7 @@ use std::sync::LazyLock;
 
 use brimwright::book::{Book, Settings};
 use brimwright::exchange::{read, write};
-use brimwright::measure::{Currency, Unit};
+use brimwright::foundation::measure::{Currency, Unit};
 use serde_json::Value;
 
 use super::{DEMO, FILE, demo_with};

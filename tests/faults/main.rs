@@ -17,7 +17,7 @@ mod vessels;
 #[path = "../support/mod.rs"]
 mod support;
 
-use brimwright::measure::Exact;
+use brimwright::foundation::measure::Exact;
 use proptest::strategy::Strategy;
 
 /// A number of at most `places` decimals from zero up to, and not at, `below`.

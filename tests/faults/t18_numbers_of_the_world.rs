@@ -2,7 +2,7 @@
 
 use std::cell::RefCell;
 
-use brimwright::measure::{Exact, NumberStyle, ReadError, read_number, show_number};
+use brimwright::foundation::measure::{Exact, NumberStyle, ReadError, read_number, show_number};
 use brimwright::words;
 use proptest::prelude::*;
 use proptest::sample::select;

@@ -3,7 +3,7 @@
 use std::fs;
 use std::path::{Path, PathBuf};
 
-use brimwright::{exchange, ledger::Ledger, words};
+use brimwright::{drink::ledger::Ledger, exchange, words};
 use serde_json::{Value, json};
 
 use crate::harness::{By, Engine, Journey, in_each_engine};

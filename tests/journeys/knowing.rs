@@ -10,7 +10,7 @@ use std::path::Path;
 
 use brimwright::book::{Book, Drink, DrinkKind, Record, Settings, Week};
 use brimwright::exchange;
-use brimwright::measure::System;
+use brimwright::foundation::measure::System;
 use fantoccini::key::Key;
 
 use crate::entering;

@@ -3,13 +3,13 @@
 
 use std::collections::BTreeMap;
 
-use brimwright::batch::{
+use brimwright::book::{Batch, Edit, Make, OfferId, Record, Settings};
+use brimwright::counter::batch::{
     Station, begun, deleted, filled, on_shelf, planned, sheet, taken_off, takes_up, to_take_off, without,
 };
-use brimwright::book::{Batch, Edit, Make, OfferId, Record, Settings};
-use brimwright::ledger::Ledger;
-use brimwright::make::{needs, whole_packs};
-use brimwright::measure::{Amount, Exact, Unit};
+use brimwright::drink::ledger::Ledger;
+use brimwright::drink::make::{needs, whole_packs};
+use brimwright::foundation::measure::{Amount, Exact, Unit};
 use proptest::collection::{btree_map, vec};
 use proptest::prelude::*;
 

@@ -1,11 +1,11 @@
 //! What is here and its best use, against trying every count there is.
 
 use brimwright::book::{Book, Container, Edit, Goods, Ingredient, OfferId, OnHand, Record};
-use brimwright::ledger::Ledger;
-use brimwright::make::needs;
-use brimwright::measure::{Amount, Dimension, Exact, Unit};
-use brimwright::on_hand::program::{Program, Scarce};
-use brimwright::on_hand::{BestUse, Makes, Reach, Stopped, Wish, best_use, makes, needed, reach, used};
+use brimwright::counter::on_hand::program::{Program, Scarce};
+use brimwright::counter::on_hand::{BestUse, Makes, Reach, Stopped, Wish, best_use, makes, needed, reach, used};
+use brimwright::drink::ledger::Ledger;
+use brimwright::drink::make::needs;
+use brimwright::foundation::measure::{Amount, Dimension, Exact, Unit};
 use proptest::collection::vec;
 use proptest::prelude::*;
 
@@ -236,8 +236,8 @@ fn the_demo_books_morning_is_solved_to_the_end_whatever_is_short() {
     let demo = brimwright::exchange::read(include_str!("../../public/books/marrowgate-juice-hall.json")).unwrap();
     let ledger = Ledger::of(&demo);
     let batch = demo.batch(day("2026-11-26")).unwrap();
-    let takes = needs(&demo, &ledger, &mut brimwright::batch::planned(batch)).unwrap();
-    let wishes: Vec<Wish> = brimwright::batch::planned(batch)
+    let takes = needs(&demo, &ledger, &mut brimwright::counter::batch::planned(batch)).unwrap();
+    let wishes: Vec<Wish> = brimwright::counter::batch::planned(batch)
         .map(|(offer, units)| Wish { offer, least: Exact::ZERO, most: Some(units) })
         .collect();
     for round in 0..12_i64 {

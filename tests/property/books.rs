@@ -7,7 +7,7 @@ use brimwright::book::{
     SeenPriceId, Service, Settings, Sold, Stage, Tax, TaxPlace, Tier, TillColumns, ToBuy, Trial, TrialId, Week,
     Weighing,
 };
-use brimwright::measure::{
+use brimwright::foundation::measure::{
     Amount, Currency, Date, Density, Dimension, Exact, Mass, Money, Scale, Share, System, Temperature, Unit, Volume,
 };
 use proptest::collection::vec;

@@ -4,9 +4,9 @@
 use brimwright::book::{
     Book, BuyingList, Edit, Field, Goods, Ingredient, Offer, OfferId, Pack, Problem, Record, Refusal, Stage,
 };
-use brimwright::buying_list::{Here, Proposal, Proposed, Quote, carry, finish, group, makes, propose};
-use brimwright::ledger::Ledger;
-use brimwright::measure::{Date, Dimension, Exact, Measure, Money, Share, Unit};
+use brimwright::buying::buying_list::{Here, Proposal, Proposed, Quote, carry, finish, group, makes, propose};
+use brimwright::drink::ledger::Ledger;
+use brimwright::foundation::measure::{Date, Dimension, Exact, Measure, Money, Share, Unit};
 use proptest::collection::vec;
 use proptest::option;
 use proptest::prelude::*;

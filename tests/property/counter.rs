@@ -1,6 +1,6 @@
 //! Amounts in whole steps of a scale or jug.
 
-use brimwright::measure::{Amount, Exact, Unit, nearest_step, next_step};
+use brimwright::foundation::measure::{Amount, Exact, Unit, nearest_step, next_step};
 use proptest::prelude::*;
 use proptest::sample::select;
 

@@ -1,7 +1,7 @@
 //! Generated drinks: lines that follow the size in every way, ice in every place, and air.
 
 use brimwright::book::{Drink, DrinkKind, Ice, IcePlace, Labour, Line, LineId, Scaling, Stage};
-use brimwright::measure::{Amount, Exact, Share, Time, Unit};
+use brimwright::foundation::measure::{Amount, Exact, Share, Time, Unit};
 use proptest::collection::vec;
 use proptest::option;
 use proptest::prelude::*;

@@ -2,7 +2,7 @@
 //! that follows the edits is the one computed anew.
 
 use brimwright::book::{Book, Edit, Key, Patch, Record};
-use brimwright::ledger::Ledger;
+use brimwright::drink::ledger::Ledger;
 use proptest::collection::vec;
 use proptest::prelude::*;
 

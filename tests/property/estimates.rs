@@ -1,9 +1,9 @@
 //! Estimates from few numbers: what holds for all of them.
 
 use brimwright::book::Record;
-use brimwright::market::market;
-use brimwright::measure::{Amount, Exact, Unit};
-use brimwright::statistics::{MOST_MORE, Spread, line, more_until_clear, student_t, welch};
+use brimwright::foundation::measure::{Amount, Exact, Unit};
+use brimwright::foundation::statistics::{MOST_MORE, Spread, line, more_until_clear, student_t, welch};
+use brimwright::sizes::market::market;
 use proptest::prelude::*;
 
 use crate::support::{book, day, exact, money, seen_price, settings};
@@ -84,7 +84,7 @@ proptest! {
         prop_assume!(one.is_ok());
         let (one, other) = (one.unwrap(), other.unwrap());
         prop_assert!(near(one.exponent, other.exponent, "0.00000001"));
-        let price = |curve: &brimwright::market::Curve| curve.price_at(one.largest).unwrap().major();
+        let price = |curve: &brimwright::sizes::market::Curve| curve.price_at(one.largest).unwrap().major();
         let ratio = price(&other).over(price(&one)).unwrap();
         prop_assert!(near(ratio, Exact::from(times), "0.0001"), "{}", ratio);
     }

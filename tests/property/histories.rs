@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 
 use brimwright::app::history::{Deed, History, Reach, Walk};
 use brimwright::book::{Applied, Book, BookId, Edit, Ingredient, Key, Record};
-use brimwright::measure::{Exact, Money};
+use brimwright::foundation::measure::{Exact, Money};
 use brimwright::store::Slip;
 use proptest::collection::vec;
 use proptest::prelude::*;
@@ -122,7 +122,7 @@ impl Bar {
                     1 => it.packs.first_mut().unwrap().price = Money::from_major(number),
                     2 => it.packs.first_mut().unwrap().surcharge = Money::from_major(number),
                     _ => {
-                        let weight = brimwright::measure::Mass::from_grams(number);
+                        let weight = brimwright::foundation::measure::Mass::from_grams(number);
                         it.piece_weight = Some(weight);
                     }
                 });
@@ -144,7 +144,8 @@ impl Bar {
                 let number = self.fresh(tab);
                 let mut it = self.tabs[tab].book.drink(drink_id(1)).unwrap().clone();
                 let id = number.to_string().parse().unwrap();
-                let amount = brimwright::measure::Amount::new(number, brimwright::measure::Unit::Gram);
+                let amount =
+                    brimwright::foundation::measure::Amount::new(number, brimwright::foundation::measure::Unit::Gram);
                 it.lines.push(brimwright::book::Line { amount, ..line(id, ingredient, "1 g") });
                 self.apply(tab, &Edit::Put(Record::Drink(it)));
             }

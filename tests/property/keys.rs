@@ -3,7 +3,7 @@
 use brimwright::book::{
     ContainerId, DrinkId, IngredientId, Key, OfferId, PackagingId, PackagingSetId, ScenarioId, SeenPriceId, TrialId,
 };
-use brimwright::measure::Date;
+use brimwright::foundation::measure::Date;
 use proptest::prelude::*;
 
 fn key() -> impl Strategy<Value = Key> {

@@ -1,8 +1,8 @@
 //! The large generated book, as the bench has it.
 
 use brimwright::book::{Edit, Goods};
-use brimwright::ledger::Ledger;
-use brimwright::measure::Money;
+use brimwright::drink::ledger::Ledger;
+use brimwright::foundation::measure::Money;
 
 #[path = "../bench/generated.rs"]
 mod generated;

@@ -1,7 +1,7 @@
 //! Fill lines of random cups and bottles.
 
-use brimwright::measure::{Exact, Length, Volume};
-use brimwright::shape::{Frustum, Inside, Pouring, Pourings, level};
+use brimwright::foundation::measure::{Exact, Length, Volume};
+use brimwright::foundation::shape::{Frustum, Inside, Pouring, Pourings, level};
 use proptest::collection::vec;
 use proptest::prelude::*;
 

@@ -5,9 +5,9 @@ use brimwright::book::{
     Book, Container, ContainerId, Covers, Drink, DrinkId, Edit, Headspace, Ingredient, IngredientId, Labour, Offer,
     OfferId, Pack, Packaging, Record,
 };
-use brimwright::gap::{Closing, Figure, Lever, WhyNot, ways};
-use brimwright::ledger::{Standing, price_offer};
-use brimwright::measure::{Amount, Exact, Money, Share, Time};
+use brimwright::drink::gap::{Closing, Figure, Lever, WhyNot, ways};
+use brimwright::drink::ledger::{Standing, price_offer};
+use brimwright::foundation::measure::{Amount, Exact, Money, Share, Time};
 use proptest::prelude::*;
 
 use crate::menus::{Menu, menu};

@@ -33,7 +33,7 @@ mod yield_logs;
 #[path = "../support/mod.rs"]
 mod support;
 
-use brimwright::measure::Exact;
+use brimwright::foundation::measure::Exact;
 use proptest::strategy::Strategy;
 
 /// A number of at most `places` decimals from zero up to, and not at, `below`.

@@ -3,10 +3,10 @@
 use brimwright::book::{
     Book, Container, Drink, Edit, Ingredient, Line, LineId, Offer, Pack, PackagingSet, Record, Scaling,
 };
-use brimwright::cost::{Cost, cost};
-use brimwright::fill::{Scaled, scale};
-use brimwright::ledger::{Priced, price_offer};
-use brimwright::measure::{Amount, Exact, Unit, Volume};
+use brimwright::drink::cost::{Cost, cost};
+use brimwright::drink::fill::{Scaled, scale};
+use brimwright::drink::ledger::{Priced, price_offer};
+use brimwright::foundation::measure::{Amount, Exact, Unit, Volume};
 use proptest::collection::vec;
 use proptest::prelude::*;
 

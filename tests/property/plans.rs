@@ -8,9 +8,9 @@ use brimwright::book::{
     Book, Container, ContainerId, DrinkId, Edit, Key, Offer, OfferId, Pack, PackagingId, PackagingPart, Record, Scope,
     Settings, Tier,
 };
-use brimwright::ledger::Ledger;
-use brimwright::measure::{Exact, Money, Share};
-use brimwright::plan::{Candidates, Guess, Plan, plan, plans};
+use brimwright::drink::ledger::Ledger;
+use brimwright::foundation::measure::{Exact, Money, Share};
+use brimwright::sizes::plan::{Candidates, Guess, Plan, plan, plans};
 use proptest::collection::vec;
 use proptest::option;
 use proptest::prelude::*;

@@ -1,9 +1,9 @@
 //! Back from a price point.
 
-use brimwright::ledger::price_offer;
-use brimwright::measure::{Exact, Money};
-use brimwright::price::asked;
-use brimwright::price_point::{Verdict, at_point};
+use brimwright::drink::ledger::price_offer;
+use brimwright::drink::price::asked;
+use brimwright::foundation::measure::{Exact, Money};
+use brimwright::sizes::price_point::{Verdict, at_point};
 use proptest::prelude::*;
 
 use crate::books::money;
@@ -55,8 +55,8 @@ proptest! {
         let line = drink.lines.iter_mut().find(|line| line.id == first.line).unwrap();
         line.amount.number = line.amount.number.times(less.rest().unwrap().fraction()).unwrap();
         let fill = at.poured;
-        let scaled = brimwright::fill::scale(&menu.book, &drink, fill).unwrap();
-        let cost = brimwright::cost::cost(&menu.book, &drink, menu.container(), &scaled, fill).unwrap();
+        let scaled = brimwright::drink::fill::scale(&menu.book, &drink, fill).unwrap();
+        let cost = brimwright::drink::cost::cost(&menu.book, &drink, menu.container(), &scaled, fill).unwrap();
         let priced = price_offer(&menu.book, &offer(1, 1, None)).unwrap();
         let covered = cost.covered(priced.terms.covers).unwrap();
         prop_assert!(covered.minus(at.ceiling.cost).unwrap().major() <= exact("0.000000001"));

@@ -1,8 +1,8 @@
 //! From a margin to a price, and back.
 
 use brimwright::book::Settings;
-use brimwright::measure::{Exact, Money, Share, Volume};
-use brimwright::price::{PriceError, asked, ceiling, largest_fill, our_price, round_up, shelf_price};
+use brimwright::drink::price::{PriceError, asked, ceiling, largest_fill, our_price, round_up, shelf_price};
+use brimwright::foundation::measure::{Exact, Money, Share, Volume};
 use proptest::prelude::*;
 
 use crate::books::{fill, money, settings, share};

@@ -1,8 +1,8 @@
 //! Quotes beside each other, how old they are, and what is found by letters.
 
 use brimwright::book::{Book, Edit, Goods, Ingredient, Pack, Record, Settings};
-use brimwright::measure::{Amount, Date, Exact, Money, Share, Unit};
-use brimwright::quotes::{Age, age, compared, find, history};
+use brimwright::buying::quotes::{Age, age, compared, find, history};
+use brimwright::foundation::measure::{Amount, Date, Exact, Money, Share, Unit};
 use proptest::collection::vec;
 use proptest::prelude::*;
 use proptest::sample::select;

@@ -1,9 +1,9 @@
 //! Recipes at a size, and what they cost.
 
 use brimwright::book::{Covers, Edit, Goods, IcePlace, Scaling};
-use brimwright::cost::Part;
-use brimwright::fill::{Scaled, fill as poured};
-use brimwright::measure::{Exact, Money, Volume};
+use brimwright::drink::cost::Part;
+use brimwright::drink::fill::{Scaled, fill as poured};
+use brimwright::foundation::measure::{Exact, Money, Volume};
 use proptest::prelude::*;
 
 use crate::books::{fill, money};

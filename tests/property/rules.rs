@@ -2,7 +2,7 @@
 
 use std::f64::consts::PI;
 
-use brimwright::measure::{Exact, Overflow};
+use brimwright::foundation::measure::{Exact, Overflow};
 use brimwright::working::{Name, Rule, Step};
 
 use crate::support::exact;

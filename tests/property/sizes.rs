@@ -2,9 +2,9 @@
 //! against whole books edited by hand.
 
 use brimwright::book::{Book, Drink, Edit, Headspace, Offer, Record, Scope, Settings};
-use brimwright::ledger::{Ledger, Priced};
-use brimwright::measure::{Amount, Exact, Money, Share, Unit, Volume};
-use brimwright::sizes::{Draft, WhatIf, side_by_side, sold_in};
+use brimwright::drink::ledger::{Ledger, Priced};
+use brimwright::foundation::measure::{Amount, Exact, Money, Share, Unit, Volume};
+use brimwright::sizes::side_by_side::{Draft, WhatIf, side_by_side, sold_in};
 use proptest::option;
 use proptest::prelude::*;
 
@@ -149,7 +149,7 @@ proptest! {
             prop_assert_eq!(Some(result), by_hand.get(offer));
         }
         if let Some(fill) = fill {
-            let is = brimwright::fill::fill(drafted.book.container(container_id(2)).unwrap()).unwrap().volume;
+            let is = brimwright::drink::fill::fill(drafted.book.container(container_id(2)).unwrap()).unwrap().volume;
             let unit = book.settings().units.drink_unit().size();
             let over = is.millilitres().minus(fill).unwrap();
             prop_assert!(!over.is_negative() && over <= unit.times(exact("0.000001")).unwrap(), "{:?}", over);

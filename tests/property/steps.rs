@@ -4,8 +4,8 @@
 //! a step upwards (calculations, 4). The search knows nothing of how the solver finds k.
 
 use brimwright::book::{Book, Drink, Ingredient, Line, Record, Scaling};
-use brimwright::fill::{ScaleError, Scaled, scale};
-use brimwright::measure::{Exact, Share, Volume};
+use brimwright::drink::fill::{ScaleError, Scaled, scale};
+use brimwright::foundation::measure::{Exact, Share, Volume};
 use proptest::collection::vec;
 use proptest::option;
 use proptest::prelude::*;

@@ -1,7 +1,7 @@
 //! One size in place of another.
 
-use brimwright::measure::{Exact, Money, Share};
-use brimwright::switching::{BreakEven, Losing, Side};
+use brimwright::foundation::measure::{Exact, Money, Share};
+use brimwright::sizes::switching::{BreakEven, Losing, Side};
 use proptest::prelude::*;
 
 use crate::near;
@@ -84,7 +84,7 @@ proptest! {
         now in crate::number(9, 2), then in crate::number(9, 2), weekly in 1..900_i64, cost in crate::number(2, 2),
     ) {
         use brimwright::book::{Edit, Offer, Record, Scope};
-        use brimwright::switching::{Question, switch};
+        use brimwright::sizes::switching::{Question, switch};
         use crate::support::{book_of_one_drink, container, container_id, drink_id, offer, settings};
 
         let price = |above: Exact| Money::from_major(above.plus(Exact::new(1, 2)).unwrap());

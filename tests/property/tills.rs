@@ -2,9 +2,9 @@
 //! can be taken back.
 
 use brimwright::book::{Book, TillColumns};
+use brimwright::drink::ledger::Ledger;
 use brimwright::exchange::{DayOrder, Till, TillError, read_table, take};
-use brimwright::ledger::Ledger;
-use brimwright::measure::{Exact, NumberStyle};
+use brimwright::foundation::measure::{Exact, NumberStyle};
 use proptest::collection::vec;
 use proptest::option;
 use proptest::prelude::*;

@@ -1,7 +1,7 @@
 //! What is shown reads back as what it was, in every way of writing numbers.
 
-use brimwright::jump::Figure;
-use brimwright::measure::{
+use brimwright::foundation::jump::Figure;
+use brimwright::foundation::measure::{
     Amount, Currency, Dimension, Exact, LengthUnit, Measure, Money, NumberStyle, ReadError, Share, System, TypedLength,
     Unit, Volume, Wanted, both_readings, read_amount, read_endings, read_number, show_amount, show_measure, show_money,
     show_number, show_percent,

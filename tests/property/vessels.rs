@@ -5,7 +5,7 @@ use brimwright::book::{
     Brimful, Container, Headspace, Packaging, PackagingPart, PackagingSet, PackagingSetId, PackagingUse, Reading,
     Tapered,
 };
-use brimwright::measure::{Amount, Exact, LengthUnit, Share, TypedLength, Unit};
+use brimwright::foundation::measure::{Amount, Exact, LengthUnit, Share, TypedLength, Unit};
 use proptest::collection::vec;
 use proptest::option;
 use proptest::prelude::*;

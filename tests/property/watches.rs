@@ -1,11 +1,11 @@
 //! Changed prices followed, and what the menu hangs on.
 
 use brimwright::book::{Book, Drink, Edit, Goods, Offer, Pack, Record};
-use brimwright::cost::Part;
-use brimwright::ledger::{Ledger, Tried};
-use brimwright::measure::{Exact, Money, Share};
-use brimwright::price_watch::{bought, dearer, exposure, rewind, since, what_if};
-use brimwright::sales::weekly_contribution;
+use brimwright::buying::price_watch::{bought, dearer, exposure, rewind, since, what_if};
+use brimwright::drink::cost::Part;
+use brimwright::drink::ledger::{Ledger, Tried};
+use brimwright::drink::sales::weekly_contribution;
+use brimwright::foundation::measure::{Exact, Money, Share};
 use proptest::collection::vec;
 use proptest::option;
 use proptest::prelude::*;

@@ -5,13 +5,15 @@ use brimwright::book::{
     Accepted, Book, Brimful, Container, Edit, Filling, Goods, Headspace, Ice, IcePlace, Key, Offer, OfferId, Reading,
     Record, Scope, Stage,
 };
-use brimwright::cost::{Part, bought_cost, usable_cost};
-use brimwright::fill::{Rule as Metrology, fill as filled, liquid_density, tolerance, written_volume};
-use brimwright::ledger::{Ledger, Priced};
-use brimwright::measure::{Amount, Exact, LengthUnit, Money, NumberStyle, Share, TypedLength, Unit, Volume};
-use brimwright::packaged::{density_of, packaged_fill};
-use brimwright::price::{asked, ceiling, round_up};
-use brimwright::sizes::{side_by_side, sold_in};
+use brimwright::drink::cost::{Part, bought_cost, usable_cost};
+use brimwright::drink::fill::{Rule as Metrology, fill as filled, liquid_density, tolerance, written_volume};
+use brimwright::drink::ledger::{Ledger, Priced};
+use brimwright::drink::packaged::{density_of, packaged_fill};
+use brimwright::drink::price::{asked, ceiling, round_up};
+use brimwright::foundation::measure::{
+    Amount, Exact, LengthUnit, Money, NumberStyle, Share, TypedLength, Unit, Volume,
+};
+use brimwright::sizes::side_by_side::{side_by_side, sold_in};
 use brimwright::words::Working;
 use brimwright::working::{
     AtPrice, Fact, Figure, Name, OfGoods, OfOffer, OfPackaged, OfPrice, OfSize, Rule, Shown, Step, of, opened,

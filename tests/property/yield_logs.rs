@@ -1,8 +1,8 @@
 //! What weighings say of yields.
 
 use brimwright::book::{Edit, Ingredient, Record, Weighing};
-use brimwright::measure::{Amount, Exact, Share, Unit};
-use brimwright::yield_log::{Step, adopt, summary, take_out, write_down, yield_now};
+use brimwright::buying::yield_log::{Step, adopt, summary, take_out, write_down, yield_now};
+use brimwright::foundation::measure::{Amount, Exact, Share, Unit};
 use proptest::collection::vec;
 use proptest::option;
 use proptest::prelude::*;

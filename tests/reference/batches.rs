@@ -1,13 +1,13 @@
 //! What a batch takes against USDA tables (see `ers_prices.rs` and `sr28.rs` for the sources), and
 //! the demo book's batch followed by hand.
 
-use brimwright::batch::{Station, sheet};
 use brimwright::book::{Book, Goods, Ingredient, IngredientId, Stage};
+use brimwright::counter::batch::{Station, sheet};
+use brimwright::counter::on_hand::{Reach, reach};
+use brimwright::drink::ledger::Ledger;
+use brimwright::drink::make::{Needed, Use, needs, whole_packs};
 use brimwright::exchange;
-use brimwright::ledger::Ledger;
-use brimwright::make::{Needed, Use, needs, whole_packs};
-use brimwright::measure::{Amount, Date, Dimension, Exact, Measure, Share, Unit};
-use brimwright::on_hand::{Reach, reach};
+use brimwright::foundation::measure::{Amount, Date, Dimension, Exact, Measure, Share, Unit};
 
 use crate::csv::rows;
 use crate::support::{exact, ingredient, ingredient_id, money, pack, share};
@@ -109,7 +109,7 @@ fn the_carrots_of_a_morning_by_hand() {
         assert_eq!(found.amount, crate::support::amount(rounded));
     }
     // 12650.675 / 453.59237 = 27.8900 lb; 60 lb are here.
-    let takes = needs(&book, &ledger, &mut brimwright::batch::planned(batch)).unwrap();
+    let takes = needs(&book, &ledger, &mut brimwright::counter::batch::planned(batch)).unwrap();
     let reached = reach(&book, &takes).unwrap();
     let of_carrots = reached.iter().find(|it| it.goods == Goods::Ingredient(carrots)).unwrap();
     let Reach::Enough(left) = of_carrots.reach else { panic!("{of_carrots:?}") };

@@ -1,7 +1,7 @@
 //! Programs of whole numbers too large to try every choice, against another library's answers.
 
-use brimwright::on_hand::program::{Program, Scarce};
-use brimwright::statistics::Relaxed;
+use brimwright::counter::on_hand::program::{Program, Scarce};
+use brimwright::foundation::statistics::Relaxed;
 
 use crate::csv::{Row, rows};
 

@@ -3,9 +3,9 @@
 //! expected packs are computed here from the printed digits, in whole numbers.
 
 use brimwright::book::{Book, Goods, Ingredient, Line, Record, Scaling, Stage};
-use brimwright::buying_list::{Quote, propose};
-use brimwright::ledger::Ledger;
-use brimwright::measure::{Exact, Share};
+use brimwright::buying::buying_list::{Quote, propose};
+use brimwright::drink::ledger::Ledger;
+use brimwright::foundation::measure::{Exact, Share};
 
 use crate::csv::{Row, rows};
 use crate::support::{

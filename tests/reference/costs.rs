@@ -2,9 +2,9 @@
 //! `data/worked_examples.csv` and beside the check.
 
 use brimwright::book::{Ingredient, Stage};
-use brimwright::cost::{piece_cost, usable_cost};
-use brimwright::measure::{Dimension, Exact, Unit};
-use brimwright::yields::{bought_for, yield_to};
+use brimwright::drink::cost::{piece_cost, usable_cost};
+use brimwright::drink::yields::{bought_for, yield_to};
+use brimwright::foundation::measure::{Dimension, Exact, Unit};
 
 use crate::example;
 use crate::support::{exact, ingredient, measure, money, pack, share, vessel};

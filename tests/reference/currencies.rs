@@ -1,6 +1,6 @@
 //! Currency digits against ISO 4217 list one (2026-01-01), see `data/iso4217_minor_units.csv`.
 
-use brimwright::measure::{Currency, Money};
+use brimwright::foundation::measure::{Currency, Money};
 
 use crate::csv::rows;
 use crate::support::exact;

@@ -2,8 +2,8 @@
 //! Vegetable Prices 2020 (public domain), see `data/ers_prices_2020.csv`.
 
 use brimwright::book::{Ingredient, Pack, Stage};
-use brimwright::cost::usable_cost;
-use brimwright::measure::{Exact, Money, Share};
+use brimwright::drink::cost::usable_cost;
+use brimwright::foundation::measure::{Exact, Money, Share};
 
 use crate::csv::{Row, rows};
 use crate::support::{exact, ingredient, measure, money, pack, share};

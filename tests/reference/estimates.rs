@@ -1,9 +1,9 @@
 //! Estimates from few numbers, against other people's statistics.
 
 use brimwright::book::{Record, SeenPrice};
-use brimwright::market::market;
-use brimwright::measure::{Amount, Exact, Unit, Volume};
-use brimwright::statistics::{Interval, Spread, student_t, welch};
+use brimwright::foundation::measure::{Amount, Exact, Unit, Volume};
+use brimwright::foundation::statistics::{Interval, Spread, student_t, welch};
+use brimwright::sizes::market::market;
 
 use crate::csv::rows;
 use crate::support::{book, day, exact, seen_price, settings};

@@ -1,8 +1,10 @@
 //! Fill targets of batches and the risk of samples, against another library's distributions.
 
 use brimwright::book::Accepted;
-use brimwright::fill::{BatchRisk, LEAST_SPREADS, Packaged, SPREADS_TO_DOUBLE, UNDER_THREE_SPREADS, sample_risk};
-use brimwright::measure::{Exact, Share, Volume};
+use brimwright::drink::fill::{
+    BatchRisk, LEAST_SPREADS, Packaged, SPREADS_TO_DOUBLE, UNDER_THREE_SPREADS, sample_risk,
+};
+use brimwright::foundation::measure::{Exact, Share, Volume};
 
 use crate::csv::rows;
 use crate::support::{exact, millilitres};

@@ -4,11 +4,11 @@
 //! of the design and the definitions of the units those of NIST Handbook 44.
 
 use brimwright::book::{Book, ContainerId, DrinkId, IngredientId, OfferId, Scope, Stage};
-use brimwright::cost::{Part, usable_cost};
+use brimwright::drink::cost::{Part, usable_cost};
+use brimwright::drink::ledger::{Ledger, Priced};
 use brimwright::exchange;
-use brimwright::ledger::{Ledger, Priced};
-use brimwright::measure::{Amount, Exact, Money, Unit};
-use brimwright::switching::{Question, switch};
+use brimwright::foundation::measure::{Amount, Exact, Money, Unit};
+use brimwright::sizes::switching::{Question, switch};
 
 use crate::support::exact;
 

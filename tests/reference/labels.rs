@@ -1,10 +1,10 @@
 //! Label facts against laws and published weights.
 
 use brimwright::book::{Container, Drink, DrinkId, DrinkKind, Ingredient, Line, Record, Stage};
+use brimwright::drink::fill::scale;
+use brimwright::drink::label::{Caution, ListedAs, NetContents, NetSource, PercentJuice, facts};
 use brimwright::exchange;
-use brimwright::fill::scale;
-use brimwright::label::{Caution, ListedAs, NetContents, NetSource, PercentJuice, facts};
-use brimwright::measure::{NumberStyle, System, Volume};
+use brimwright::foundation::measure::{NumberStyle, System, Volume};
 use brimwright::words::{UNTREATED_JUICE, label_error, net_contents};
 
 use crate::sr28::juice_density;

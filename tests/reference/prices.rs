@@ -2,9 +2,9 @@
 //! `data/worked_examples.csv` and beside the check.
 
 use brimwright::book::{Covers, PaymentFee, Settings, Tax, TaxPlace};
-use brimwright::ledger::{Ledger, Priced};
-use brimwright::measure::{Currency, Exact, Money, Share};
-use brimwright::price::{Ceiling, Suggestion, Terms, ceiling, suggest};
+use brimwright::drink::ledger::{Ledger, Priced};
+use brimwright::drink::price::{Ceiling, Suggestion, Terms, ceiling, suggest};
+use brimwright::foundation::measure::{Currency, Exact, Money, Share};
 
 use crate::example;
 use crate::support::{book_of_one_drink, drink_id, exact, money, offer_id, settings, share};

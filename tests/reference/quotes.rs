@@ -5,8 +5,8 @@
 use std::collections::BTreeMap;
 
 use brimwright::book::{Goods, Ingredient, Record, Stage};
-use brimwright::measure::{Exact, Money, Share};
-use brimwright::quotes::{Usable, compared, usable};
+use brimwright::buying::quotes::{Usable, compared, usable};
+use brimwright::foundation::measure::{Exact, Money, Share};
 
 use crate::csv::{Row, rows};
 use crate::support::{amount, book, exact, ingredient, ingredient_id, money, pack, pack_id, settings, share};

@@ -1,8 +1,8 @@
 //! What cups and bottles hold, against textbook frustums (named in `data/worked_examples.csv`)
 //! and the library whose rule of interpolation is ours (`data/pchip.csv`, made by `pchip.py`).
 
-use brimwright::measure::Exact;
-use brimwright::shape::{Frustum, Inside, Pouring, Pourings, level};
+use brimwright::foundation::measure::Exact;
+use brimwright::foundation::shape::{Frustum, Inside, Pouring, Pourings, level};
 
 use crate::csv::rows;
 use crate::example;

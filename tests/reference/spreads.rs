@@ -1,8 +1,8 @@
 //! How evenly packages are filled, against other people's statistics.
 
 use brimwright::book::Accepted;
-use brimwright::measure::Exact;
-use brimwright::statistics::Spread;
+use brimwright::foundation::measure::Exact;
+use brimwright::foundation::statistics::Spread;
 
 use crate::csv::rows;
 use crate::support::exact;

@@ -3,9 +3,9 @@
 //! Its gram weights are of the edible portion.
 
 use brimwright::book::{Ingredient, Stage};
-use brimwright::cost::usable_cost;
-use brimwright::measure::{Density, Dimension, Exact, Mass, Measure, Unit, Volume};
-use brimwright::yields::{bought_for, mass_at, volume_in_drink};
+use brimwright::drink::cost::usable_cost;
+use brimwright::drink::yields::{bought_for, mass_at, volume_in_drink};
+use brimwright::foundation::measure::{Density, Dimension, Exact, Mass, Measure, Unit, Volume};
 
 use crate::csv::{Row, rows};
 use crate::support::{exact, ingredient, measure, pack, share};

@@ -3,8 +3,8 @@
 //! size brings in a week: so much must the new one bring again.
 
 use brimwright::book::{Offer, Record, Scope};
-use brimwright::measure::{Exact, Money};
-use brimwright::switching::{BreakEven, Question, Side, switch};
+use brimwright::foundation::measure::{Exact, Money};
+use brimwright::sizes::switching::{BreakEven, Question, Side, switch};
 
 use crate::example;
 use crate::support::{book_of_one_drink, container, container_id, drink_id, exact, money, offer, offer_id, settings};

@@ -1,8 +1,8 @@
 //! Tolerances beside a declared size, against the tables of legal metrology: the texts are named
 //! in `data/fill_tolerances.csv`, row by row.
 
-use brimwright::fill::{Rule, Tolerance, tolerance};
-use brimwright::measure::{Exact, Volume};
+use brimwright::drink::fill::{Rule, Tolerance, tolerance};
+use brimwright::foundation::measure::{Exact, Volume};
 
 use crate::csv::{Row, rows};
 use crate::support::{exact, millilitres};

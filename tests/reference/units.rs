@@ -1,7 +1,7 @@
 //! Units against their definitions: NIST Handbook 44 Appendix C, NIST SP 811 Appendix B.8, UK
 //! Weights and Measures Act 1985 Schedule 1 (see `data/units.csv`, row by row).
 
-use brimwright::measure::{Dimension, Exact, Unit};
+use brimwright::foundation::measure::{Dimension, Exact, Unit};
 
 use crate::csv::rows;
 use crate::support::exact;

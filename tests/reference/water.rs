@@ -1,6 +1,6 @@
 //! The density of water, against another formula and a published table.
 
-use brimwright::measure::{Exact, Scale, Temperature, WARMEST, water_density};
+use brimwright::foundation::measure::{Exact, Scale, Temperature, WARMEST, water_density};
 
 use crate::csv::rows;
 use crate::support::exact;

@@ -1,10 +1,10 @@
 //! What a yield log says, against other people's statistics, prices and yields.
 
 use brimwright::book::{Ingredient, Record, Stage, Weighing};
-use brimwright::cost::usable_cost;
-use brimwright::measure::{Amount, Exact, Share, Unit};
-use brimwright::statistics::grubbs;
-use brimwright::yield_log::{Step, Summary, adopt, summary};
+use brimwright::buying::yield_log::{Step, Summary, adopt, summary};
+use brimwright::drink::cost::usable_cost;
+use brimwright::foundation::measure::{Amount, Exact, Share, Unit};
+use brimwright::foundation::statistics::grubbs;
 
 use crate::csv::rows;
 use crate::support::{book, day, exact, ingredient, ingredient_id, measure, pack, settings};

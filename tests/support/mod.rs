@@ -10,7 +10,7 @@ use brimwright::book::{
     PackagingUse, Record, Scaling, Scenario, ScenarioId, Scope, SeenPrice, SeenPriceId, Settings, Sold, Stage, ToBuy,
     Trial, TrialId, Week,
 };
-use brimwright::measure::{
+use brimwright::foundation::measure::{
     Amount, Date, Density, Exact, Length, LengthUnit, Mass, Measure, Money, Share, Time, TypedLength, Unit, Volume,
 };
 

@@ -4,7 +4,7 @@ use brimwright::book::{
     Book, Brimful, Container, Covers, Drink, Headspace, Ice, IcePlace, Ingredient, Labour, Line, Pack, PaymentFee,
     Reading, Record, Scaling, Settings, Stage, Tapered, Tax, TaxPlace, Tier,
 };
-use brimwright::measure::{Exact, LengthUnit, System, TypedLength};
+use brimwright::foundation::measure::{Exact, LengthUnit, System, TypedLength};
 
 use crate::support::{
     amount, book, container, density, drink, exact, grams, ingredient, line, money, offer, pack, seconds, settings,

@@ -1,14 +1,14 @@
 //! What is said of batches and of what is here.
 
-use brimwright::batch::{Station, Weighed};
 use brimwright::book::{Batch, Book, Edit, Goods, Make, OfferId, Record, Settings};
-use brimwright::fill::ScaleError;
-use brimwright::ledger::Trouble;
-use brimwright::make::Unmade;
-use brimwright::measure::{NumberStyle, Overflow, System};
-use brimwright::on_hand::{BestUse, Makes, NotMade, Reach, Scarce, Stopped, Used};
+use brimwright::counter::batch::{Station, Weighed};
+use brimwright::counter::on_hand::{BestUse, Makes, NotMade, Reach, Scarce, Stopped, Used};
+use brimwright::drink::fill::ScaleError;
+use brimwright::drink::ledger::Trouble;
+use brimwright::drink::make::Unmade;
+use brimwright::drink::yields::YieldError;
+use brimwright::foundation::measure::{NumberStyle, Overflow, System};
 use brimwright::words::{self, Batches};
-use brimwright::yields::YieldError;
 
 use crate::support::{amount, batch, day, drink, drink_id, exact, measure, offer_id, packaging_id, vessel};
 use crate::{BOTTLE, GINGER, book};

@@ -4,13 +4,13 @@ use brimwright::book::{
     Book, BuyingList, Container, Drink, Edit, Goods, Ingredient, IngredientId, Pack, PackId, Packaging, PackagingId,
     Record, Settings, ToBuy,
 };
-use brimwright::buying_list::{Carried, Finished, Here, Listed, PricePaid, Proposal, Proposed, Quote, Totals};
-use brimwright::ledger::{Move, Side, Standing, Trouble};
-use brimwright::make::Unmade;
-use brimwright::measure::NumberStyle;
+use brimwright::buying::buying_list::{Carried, Finished, Here, Listed, PricePaid, Proposal, Proposed, Quote, Totals};
+use brimwright::drink::ledger::{Move, Side, Standing, Trouble};
+use brimwright::drink::make::Unmade;
+use brimwright::drink::yields::YieldError;
+use brimwright::foundation::measure::NumberStyle;
 use brimwright::words::buying_list::Buying;
 use brimwright::words::sharing::{Sharing, sharing};
-use brimwright::yields::YieldError;
 
 use crate::support::{container, day, drink, exact, measure, money, offer_id, pack, share};
 
@@ -115,7 +115,7 @@ fn what_is_not_on_the_list() {
         said(|words| words.left_out(gone, Unmade::NotOnTheMenu)),
         "Kick, Bottle: It is not on the menu in this size any more."
     );
-    let stuck = Unmade::Stuck(Trouble::Cost(brimwright::cost::CostError::NoPack(GINGER)));
+    let stuck = Unmade::Stuck(Trouble::Cost(brimwright::drink::cost::CostError::NoPack(GINGER)));
     assert_eq!(
         said(|words| words.left_out(gone, stuck)),
         "Kick, Bottle: Ginger has no pack yet, so no cost. Enter in Buying what a pack holds and costs."

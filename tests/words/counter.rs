@@ -1,11 +1,11 @@
 //! What is said at the counter, and of its lock.
 
 use brimwright::book::{Ice, IcePlace, Scaling, Service, Stage};
-use brimwright::fill::{Fill, FillLine, ScaledLine};
-use brimwright::label::Caution;
-use brimwright::lock::PinError;
-use brimwright::make::{Card, Taken};
-use brimwright::measure::{NumberStyle, System, Volume};
+use brimwright::drink::fill::{Fill, FillLine, ScaledLine};
+use brimwright::drink::label::Caution;
+use brimwright::drink::make::{Card, Taken};
+use brimwright::foundation::lock::PinError;
+use brimwright::foundation::measure::{NumberStyle, System, Volume};
 use brimwright::words::counter;
 
 use crate::book;
@@ -77,8 +77,12 @@ fn where_to_fill_to() {
         volume: millilitres("330"),
         short_of_declared: None,
     };
-    let scaled =
-        brimwright::fill::Scaled { factor: exact("1"), fixed: Volume::ZERO, air: Volume::ZERO, lines: Vec::new() };
+    let scaled = brimwright::drink::fill::Scaled {
+        factor: exact("1"),
+        fixed: Volume::ZERO,
+        air: Volume::ZERO,
+        lines: Vec::new(),
+    };
     let card = Card { fill, fill_line: None, scaled, take: Vec::new(), missed: None, cautions: Vec::new() };
     let said = |card: &Card| counter::fill_to(card, UNITS, &style());
     assert_eq!(said(&card), "Fill to here: 25\u{a0}mL left empty under the rim");

@@ -1,9 +1,9 @@
 //! What is said of prices seen elsewhere and of trials.
 
 use brimwright::book::{Book, Record, Scope, Settings, Trial, TrialId, Week};
-use brimwright::market::{NoCurve, market};
-use brimwright::measure::{NumberStyle, System};
-use brimwright::trial::judge;
+use brimwright::foundation::measure::{NumberStyle, System};
+use brimwright::sizes::market::{NoCurve, market};
+use brimwright::sizes::trial::judge;
 use brimwright::words;
 
 use crate::support::{

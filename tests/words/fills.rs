@@ -1,11 +1,11 @@
 //! What is said of containers, recipes and fills.
 
 use brimwright::book::{Accepted, DrinkId, Field, FillRule, Key, Problem, Refusal};
-use brimwright::fill::{BatchRisk, FillError, FillTarget, ScaleError, Single};
-use brimwright::ledger::Trouble;
-use brimwright::measure::{Density, Exact, Money, ReadError, Scale, Temperature, Volume};
-use brimwright::packaged::{PackagedError, PackagedFill, Waters};
-use brimwright::statistics::Spread;
+use brimwright::drink::fill::{BatchRisk, FillError, FillTarget, ScaleError, Single};
+use brimwright::drink::ledger::Trouble;
+use brimwright::drink::packaged::{PackagedError, PackagedFill, Waters};
+use brimwright::foundation::measure::{Density, Exact, Money, ReadError, Scale, Temperature, Volume};
+use brimwright::foundation::statistics::Spread;
 use brimwright::words;
 
 use crate::{BOTTLE, book, ounces};

@@ -1,8 +1,8 @@
 //! The list of ingredients of a label, by law.
 
 use brimwright::book::{Allergen, Book, Drink, Edit, Ingredient, IngredientId, Record, Settings};
-use brimwright::label::{Law, Listed, ListedAs};
-use brimwright::measure::{Exact, Mass, NumberStyle, Share};
+use brimwright::drink::label::{Law, Listed, ListedAs};
+use brimwright::foundation::measure::{Exact, Mass, NumberStyle, Share};
 use brimwright::words::{self, Run};
 
 const FOOD: IngredientId = IngredientId::from_random(1);

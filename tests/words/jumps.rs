@@ -1,6 +1,6 @@
 //! What is said beside a value that may not be meant.
 
-use brimwright::jump::{Doubt, Kind};
+use brimwright::foundation::jump::{Doubt, Kind};
 use brimwright::words;
 
 #[test]

@@ -3,12 +3,12 @@
 use brimwright::book::{
     Allergen, Book, Edit, Field, Ingredient, IngredientId, Key, Problem, Produce, Record, Refusal, Service,
 };
-use brimwright::fill::ScaleError;
-use brimwright::label::{Allergens, Caution, LabelError, Law, NetContents, NetSource, PercentJuice, UsedAround};
-use brimwright::ledger::Trouble;
-use brimwright::measure::{Amount, Exact, NumberStyle, System, Unit};
+use brimwright::drink::fill::ScaleError;
+use brimwright::drink::label::{Allergens, Caution, LabelError, Law, NetContents, NetSource, PercentJuice, UsedAround};
+use brimwright::drink::ledger::Trouble;
+use brimwright::drink::yields::YieldError;
+use brimwright::foundation::measure::{Amount, Exact, NumberStyle, System, Unit};
 use brimwright::words;
-use brimwright::yields::YieldError;
 
 use crate::{GINGER, book, ounces};
 

@@ -1,8 +1,8 @@
 //! What is said of the levers that close a gap.
 
 use brimwright::book::{Container, DrinkId, Edit, Goods, OfferId, Packaging, PackagingId, Record};
-use brimwright::gap::{Closing, Figure, Lever, Way, WhyNot};
-use brimwright::measure::{Amount, Exact, Money, NumberStyle, Share, Time, Unit};
+use brimwright::drink::gap::{Closing, Figure, Lever, Way, WhyNot};
+use brimwright::foundation::measure::{Amount, Exact, Money, NumberStyle, Share, Time, Unit};
 use brimwright::words;
 
 use crate::{BOTTLE, GINGER, book, ounces};

@@ -34,15 +34,15 @@ use brimwright::book::{
     PackagingId, Problem, Record, Refusal, Settings,
 };
 use brimwright::book::{BookId, Edit};
-use brimwright::cost::CostError;
+use brimwright::drink::cost::CostError;
+use brimwright::drink::fill::{FillError, ScaleError};
+use brimwright::drink::ledger::Trouble;
+use brimwright::drink::price::PriceError;
+use brimwright::drink::yields::YieldError;
 use brimwright::exchange::{BookFileError, Fault as FileFault, Place};
-use brimwright::fill::{FillError, ScaleError};
-use brimwright::ledger::Trouble;
-use brimwright::measure::{Amount, Dimension, Exact, Overflow, ReadError, Share, Unit, Volume};
-use brimwright::price::PriceError;
+use brimwright::foundation::measure::{Amount, Dimension, Exact, Overflow, ReadError, Share, Unit, Volume};
 use brimwright::store::{Cause, Damage, Fault, StoredBook};
 use brimwright::words;
-use brimwright::yields::YieldError;
 
 const GINGER: IngredientId = IngredientId::from_random(1);
 const BOTTLE: ContainerId = ContainerId::from_random(3);

@@ -1,8 +1,8 @@
 //! Workings of packaged drinks and of price points in words, by hand.
 
 use brimwright::book::{Accepted, Book, Container, Edit, FillRule, Filling, Offer, Record};
-use brimwright::ledger::Ledger;
-use brimwright::measure::{Scale, Temperature};
+use brimwright::drink::ledger::Ledger;
+use brimwright::foundation::measure::{Scale, Temperature};
 use brimwright::working::{AtPrice, OfOffer, OfPackaged, OfPrice, Shown, of};
 
 use crate::bars::{juice_bar, smoothie_bar};

@@ -1,12 +1,12 @@
 //! What is said of suppliers' quotes.
 
 use brimwright::book::{Book, DayError, Goods, Ingredient, Key, Pack, Record, Stage};
-use brimwright::cost::CostError;
-use brimwright::ledger::{Move, Side, Standing};
-use brimwright::measure::{Date, Exact, NumberStyle, Share};
-use brimwright::quotes::{Age, Compared, Usable, compared, history, usable};
+use brimwright::buying::quotes::{Age, Compared, Usable, compared, history, usable};
+use brimwright::drink::cost::CostError;
+use brimwright::drink::ledger::{Move, Side, Standing};
+use brimwright::drink::yields::YieldError;
+use brimwright::foundation::measure::{Date, Exact, NumberStyle, Share};
 use brimwright::words::quotes as words;
-use brimwright::yields::YieldError;
 
 use crate::support::{
     amount, book_of_one_drink, day, ingredient, ingredient_id, money, offer_id, pack, pack_id, settings, share,

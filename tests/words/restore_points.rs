@@ -1,10 +1,10 @@
 //! What is said of restore points, deleted books and copies.
 
-use brimwright::app::copies::{Due, Standing};
-use brimwright::app::restore_points::{BringBackError, Moment, Point, Why};
+use brimwright::backup::copies::{Due, Standing};
+use brimwright::backup::restore_points::{BringBackError, Moment, Point, Why};
 use brimwright::book::{Book, BookId, Settings};
 use brimwright::exchange::BookFileError;
-use brimwright::measure::Date;
+use brimwright::foundation::measure::Date;
 use brimwright::store::Fault;
 use brimwright::words::{copies, restore_points};
 

@@ -1,10 +1,10 @@
 //! The sentences of sales, prices seen, trials and scenarios.
 
 use brimwright::book::{Book, Edit, Field, Key, Offer, Problem, Record, Refusal, Scope, Week};
+use brimwright::drink::ledger::{Ledger, Trouble};
+use brimwright::drink::sales::{Unknown, average, sold_in, weekly_contribution};
 use brimwright::exchange::{BadRow, TillError, Why};
-use brimwright::ledger::{Ledger, Trouble};
-use brimwright::measure::{NumberStyle, Overflow, ReadError};
-use brimwright::sales::{Unknown, average, sold_in, weekly_contribution};
+use brimwright::foundation::measure::{NumberStyle, Overflow, ReadError};
 use brimwright::words;
 
 use super::support::{book_of_one_drink, container, day, exact, offer, settings, week};

@@ -1,7 +1,7 @@
 //! What stands on printed sheets.
 
 use brimwright::book::{Tax, TaxPlace};
-use brimwright::measure::{Exact, NumberStyle, Share, System};
+use brimwright::foundation::measure::{Exact, NumberStyle, Share, System};
 use brimwright::words;
 
 #[test]

@@ -1,9 +1,9 @@
 //! What is said of sizes side by side.
 
 use brimwright::book::{Book, DrinkKind, Field, Key, Offer, Problem, Record, Refusal, Scope};
-use brimwright::ledger::Ledger;
-use brimwright::measure::{NumberStyle, Overflow, System};
-use brimwright::sizes::{LeftOut, SideBySide, Step, WhatIfError, side_by_side};
+use brimwright::drink::ledger::Ledger;
+use brimwright::foundation::measure::{NumberStyle, Overflow, System};
+use brimwright::sizes::side_by_side::{LeftOut, SideBySide, Step, WhatIfError, side_by_side};
 use brimwright::words;
 
 use crate::support::{

@@ -1,7 +1,7 @@
 //! What is said of steps: when they were done, and why one is not taken back.
 
 use brimwright::book::{Accepted, Book, Clash, Edit, FillRule, Filling, Key, Patch, Record};
-use brimwright::measure::{Date, NumberStyle, Scale, Temperature};
+use brimwright::foundation::measure::{Date, NumberStyle, Scale, Temperature};
 use brimwright::words::steps as words;
 
 use crate::support::{

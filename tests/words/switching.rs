@@ -1,12 +1,12 @@
 //! Choosing sizes: one in place of another, and back from a price point.
 
 use brimwright::book::{Book, Container, Drink, DrinkId, Edit, Ingredient, Offer, Packaging, Record, Scope, Settings};
-use brimwright::fill::ScaleError;
-use brimwright::ledger::Trouble;
-use brimwright::measure::{Exact, Money, NumberStyle, Share, System};
-use brimwright::price::PriceError;
-use brimwright::price_point::at_point;
-use brimwright::switching::{
+use brimwright::drink::fill::ScaleError;
+use brimwright::drink::ledger::Trouble;
+use brimwright::drink::price::PriceError;
+use brimwright::foundation::measure::{Exact, Money, NumberStyle, Share, System};
+use brimwright::sizes::price_point::at_point;
+use brimwright::sizes::switching::{
     BreakEven, FirstOrder, Losing, NoSide, PriceFrom, Question, Sales, Side, Switch, SwitchError, Together, switch,
 };
 use brimwright::words::price_points::give_up;

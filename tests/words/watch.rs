@@ -1,9 +1,11 @@
 //! What is said of changed prices, and of what the menu hangs on.
 
 use brimwright::book::{Book, Container, Edit, Goods, Offer, Pack, Quoted, Record, Settings};
-use brimwright::ledger::Ledger;
-use brimwright::measure::{NumberStyle, Overflow, System};
-use brimwright::price_watch::{Changed, ChangedOn, Exposure, Since, WatchError, WeeklyCost, exposure, since, what_if};
+use brimwright::buying::price_watch::{
+    Changed, ChangedOn, Exposure, Since, WatchError, WeeklyCost, exposure, since, what_if,
+};
+use brimwright::drink::ledger::Ledger;
+use brimwright::foundation::measure::{NumberStyle, Overflow, System};
 use brimwright::words;
 
 use crate::support::{

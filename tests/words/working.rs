@@ -1,9 +1,9 @@
 //! Workings in words, by hand.
 
 use brimwright::book::{Book, Edit, Goods, Key, LineId, Record, Stage};
-use brimwright::cost::Part;
-use brimwright::ledger::{Ledger, Trouble};
-use brimwright::measure::NumberStyle;
+use brimwright::drink::cost::Part;
+use brimwright::drink::ledger::{Ledger, Trouble};
+use brimwright::foundation::measure::NumberStyle;
 use brimwright::words::Working;
 use brimwright::working::{AtPrice, OfOffer, OfPrice, OfSize, Shown, of};
 

@@ -1,10 +1,10 @@
 //! What is said of weighings.
 
 use brimwright::book::{Ingredient, Weighing};
-use brimwright::ledger::Move;
-use brimwright::measure::{NumberStyle, Overflow, System};
+use brimwright::buying::yield_log::{Step, Summary, YieldLogError, summary};
+use brimwright::drink::ledger::Move;
+use brimwright::foundation::measure::{NumberStyle, Overflow, System};
 use brimwright::words::yield_log as words;
-use brimwright::yield_log::{Step, Summary, YieldLogError, summary};
 
 use crate::support::{amount, day, ingredient, ingredient_id, offer_id, share};
 

@@ -2,7 +2,7 @@
 
 use super::{History, Reach, Step};
 use crate::book::{Book, Clash, Key, Refusal};
-use crate::measure::NumberStyle;
+use crate::foundation::measure::NumberStyle;
 use crate::words;
 
 /// Why a step cannot be taken back, or done again.

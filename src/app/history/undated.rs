@@ -2,7 +2,7 @@
 
 use super::History;
 use crate::book::{Change, Goods, PackId, Step, Tree};
-use crate::measure::{Exact, MOST_PLACES, Money};
+use crate::foundation::measure::{Exact, MOST_PLACES, Money};
 
 impl History {
     /// What a pack cost before the first step since a moment (in milliseconds since 1970) that

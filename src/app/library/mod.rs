@@ -13,9 +13,9 @@ use std::collections::BTreeMap;
 use std::fmt;
 use std::rc::Rc;
 
-use super::restore_points::{Points, Why};
+use crate::backup::restore_points::{Points, Why};
 use crate::book::{Book, BookId, Edit, Patch, Refusal, Settings};
-use crate::measure::Date;
+use crate::foundation::measure::Date;
 use crate::store::{Backing, Change, Fault, Hooks, Listed, Notice, Opened, Saving, Shelf, Slip};
 use crate::words;
 

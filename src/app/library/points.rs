@@ -1,7 +1,7 @@
 //! Restore points of the open book, and deleting books with a point left behind.
 
 use super::{Library, Phase, named};
-use crate::app::restore_points::{self, Moment, Points, Why};
+use crate::backup::restore_points::{self, Moment, Points, Why};
 use crate::book::BookId;
 use crate::store::{Backing, Change, Fault, Shelf};
 use crate::words;

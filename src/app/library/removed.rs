@@ -2,8 +2,8 @@
 //! deleted.
 
 use super::{Library, Phase};
-use crate::app::noted_books::{self, NotedBook, from_text, lost, noted, to_text};
-use crate::app::restore_points::was_deleted;
+use crate::backup::noted_books::{self, NotedBook, from_text, lost, noted, to_text};
+use crate::backup::restore_points::was_deleted;
 use crate::book::BookId;
 use crate::store::Backing;
 use crate::words;

@@ -3,7 +3,7 @@
 use std::fs;
 use std::io::Write;
 
-use brimwright::{exchange, ledger, words};
+use brimwright::{drink::ledger, exchange, words};
 
 use super::run::Outcome;
 

@@ -3,7 +3,7 @@ use crate::book::{
     Accepted, Allergen, Covers, FillRule, Goods, Ice, IcePlace, Labour, PackagingSetId, PaymentFee, Tapered, Tax,
     TaxPlace, Tier,
 };
-use crate::measure::{Currency, Money, Scale, Temperature, Unit};
+use crate::foundation::measure::{Currency, Money, Scale, Temperature, Unit};
 use crate::support::{
     amount, container as a_container, density, drink as a_drink, exact, grams, ingredient as an_ingredient, length,
     line, money, offer as an_offer, pack, seconds, settings as some_settings, share, use_of, vessel,

@@ -2,7 +2,7 @@ use super::*;
 use crate::book::{
     Accepted, Field, FillRule, Filling, Offer, PackagingSet, PackagingSetId, Problem, Quoted, Scope, Settings, Tier,
 };
-use crate::measure::{Currency, Exact};
+use crate::foundation::measure::{Currency, Exact};
 use crate::support::{
     batch, book_of_one_drink, buying_list, container_id, day, drink_id, ingredient_id, line, money, offer, offer_id,
     pack, pack_id, scenario, seen_price, settings, trial, use_of, vessel, week,

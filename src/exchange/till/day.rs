@@ -1,6 +1,6 @@
 //! Days as tills write them.
 
-use crate::measure::Date;
+use crate::foundation::measure::Date;
 
 /// Which comes first where a day is written with strokes.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -3,7 +3,7 @@
 use std::collections::BTreeSet;
 
 use crate::exchange::MAX_BYTES;
-use crate::measure::is_seen;
+use crate::foundation::measure::is_seen;
 
 /// Most columns of a list: a person chooses among their heads.
 const MOST_COLUMNS: usize = 200;

@@ -5,9 +5,9 @@ use std::collections::{BTreeMap, BTreeSet};
 use super::day::{DayOrder, Days, read_day};
 use super::rows::{Row, Table};
 use crate::book::{Book, Edit, OfferId, Record, Settings, Sold, TillColumns, Week};
-use crate::ledger::Ledger;
-use crate::measure::{Date, Exact, Money, NumberStyle, Overflow, ReadError, read_number};
-use crate::sales::{Unknown, contribution_now, sold_in, week_so_far};
+use crate::drink::ledger::Ledger;
+use crate::drink::sales::{Unknown, contribution_now, sold_in, week_so_far};
+use crate::foundation::measure::{Date, Exact, Money, NumberStyle, Overflow, ReadError, read_number};
 
 /// How a till's list is to be read.
 pub struct Till<'a> {

@@ -1,9 +1,9 @@
 use super::*;
 use crate::book::{Book, Edit, Key, Record, TillColumns, Week};
+use crate::drink::ledger::Ledger;
+use crate::drink::sales::Unknown;
 use crate::exchange::MAX_BYTES;
-use crate::ledger::Ledger;
-use crate::measure::{Date, NumberStyle, ReadError};
-use crate::sales::Unknown;
+use crate::foundation::measure::{Date, NumberStyle, ReadError};
 use crate::support::{book, container, day, exact, ingredient, line, money, offer, offer_id, pack, settings};
 
 fn cells(text: &str) -> Vec<Vec<String>> {

@@ -14,7 +14,7 @@ use crate::book::{
     Book, BookId, Drink, DrinkId, DrinkKind, Edit, Ingredient, IngredientId, Labour, Line, LineId, Record, Scaling,
     Settings, Stage,
 };
-use crate::measure::{Amount, Exact, Money, Share, Unit};
+use crate::foundation::measure::{Amount, Exact, Money, Share, Unit};
 
 pub(super) const ID: BookId = BookId::from_random(0xb1);
 

@@ -2,7 +2,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use super::*;
 use crate::book::{Key, Refusal, Tree};
-use crate::measure::Mass;
+use crate::foundation::measure::Mass;
 use crate::store::{AtOdds, Fault, Why};
 use crate::support::dice::Dice;
 use crate::support::runs::Runs;

@@ -9,7 +9,7 @@ use super::Hangs;
 use super::readings::{TypeIn, readings};
 use super::units::{Picker, Units};
 use crate::app::unfinished::Unread;
-use crate::measure::{Exact, Money, read_number};
+use crate::foundation::measure::{Exact, Money, read_number};
 use crate::ui::address;
 use crate::ui::live::{flag, text as shown_text};
 use crate::ui::state::AppState;

@@ -8,7 +8,7 @@ use leptos::prelude::*;
 use super::readings::TypeIn;
 use crate::app::history::{History, Session};
 use crate::book::{BookId, Key};
-use crate::jump::{Doubt, Figure, Kind, Question};
+use crate::foundation::jump::{Doubt, Figure, Kind, Question};
 use crate::store::asked::{keep_question, question};
 use crate::ui::library::{Library, Phase};
 use crate::ui::live::{live, press};
@@ -147,7 +147,7 @@ impl Asked {
     fn said(&self, figure: Figure) -> String {
         let state = self.state;
         match (figure, self.asks.kind) {
-            (Figure::Number(number), Kind::Price) => state.money(crate::measure::Money::from_major(number)),
+            (Figure::Number(number), Kind::Price) => state.money(crate::foundation::measure::Money::from_major(number)),
             (Figure::Number(number), Kind::Density) => format!("{}\u{a0}g/mL", state.number(number)),
             (Figure::Number(number), Kind::TrimYield | Kind::Yield | Kind::Tax) => {
                 format!("{}\u{a0}%", state.number(number))

@@ -5,7 +5,7 @@ use std::sync::Arc;
 
 use crate::app::history::Session;
 use crate::book::{Book, Edit};
-use crate::measure::{
+use crate::foundation::measure::{
     Amount, Exact, LengthUnit, Money, NumberStyle, Scale, Share, System, Temperature, Time, TypedLength, Wanted,
     read_amount, read_change, read_length, read_number, read_temperature,
 };

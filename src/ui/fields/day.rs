@@ -8,7 +8,7 @@ use leptos::html;
 use leptos::prelude::*;
 
 use super::Choose;
-use crate::measure::Date;
+use crate::foundation::measure::Date;
 use crate::ui::live::{flag, live, press, text};
 use crate::ui::state::AppState;
 use crate::ui::today::today;

@@ -12,7 +12,9 @@ use crate::app::history::Session;
 use crate::app::route::Route;
 use crate::app::unfinished::Begun;
 use crate::book::{Book, Edit, Key};
-use crate::measure::{Amount, Exact, Money, Share, TypedLength, Wanted, read_amount, read_length, read_number};
+use crate::foundation::measure::{
+    Amount, Exact, Money, Share, TypedLength, Wanted, read_amount, read_length, read_number,
+};
 use crate::ui::address;
 use crate::ui::live::{press, text, when};
 use crate::ui::state::AppState;

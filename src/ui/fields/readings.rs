@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
-use crate::measure::both_readings;
+use crate::foundation::measure::both_readings;
 use crate::ui::live::{live, press};
 use crate::ui::state::AppState;
 

@@ -7,7 +7,7 @@ use leptos::prelude::*;
 
 use super::{Entry, Hangs, tried_change};
 use crate::app::history::Session;
-use crate::measure::{Exact, TYPED_PLACES};
+use crate::foundation::measure::{Exact, TYPED_PLACES};
 use crate::ui::live::text;
 use crate::ui::state::AppState;
 

@@ -187,5 +187,5 @@ fn done(walk: &Walk) -> &str {
 /// Why a walk was refused, as a sentence.
 fn refused(walk: &Walk, book: &Book) -> String {
     let Walk::Refused { name, hindrance } = walk else { panic!("{walk:?}") };
-    words::steps::not_undone(name, &hindrance.sentence(book, &crate::measure::NumberStyle::english("$")))
+    words::steps::not_undone(name, &hindrance.sentence(book, &crate::foundation::measure::NumberStyle::english("$")))
 }

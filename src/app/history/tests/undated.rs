@@ -1,5 +1,5 @@
 use super::*;
-use crate::measure::Money;
+use crate::foundation::measure::Money;
 
 /// What the first pack of carrots cost before today's steps, where nobody had dated it.
 fn before(tab: &Tab, since: u64) -> Option<Money> {

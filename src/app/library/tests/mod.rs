@@ -10,7 +10,7 @@ use std::rc::Rc;
 
 use super::{Desk, Device, Leaving, Library, Phase, Remembered, Way};
 use crate::book::{Book, BookId, Edit, Key, Patch, Record, Refusal};
-use crate::measure::Date;
+use crate::foundation::measure::Date;
 use crate::store::{Backing, Change, Fault, InMemory, Notice, Saving};
 use crate::support;
 

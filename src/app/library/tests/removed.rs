@@ -1,7 +1,7 @@
 //! Books that the browser removed, told apart from a first start and from deleted ones.
 
 use super::*;
-use crate::app::restore_points::{bring_back, deleted_books};
+use crate::backup::restore_points::{bring_back, deleted_books};
 use crate::book::Settings;
 use crate::store::Shelf;
 
@@ -197,7 +197,7 @@ fn without_room_for_a_copy_a_book_is_deleted_only_for_good() {
 
 #[test]
 fn the_first_change_and_changes_joined_from_two_tabs_leave_points() {
-    use crate::app::restore_points::{Why, of_book};
+    use crate::backup::restore_points::{Why, of_book};
     let shop = Shop::new();
     let (one, other) = (shop.tab(), shop.tab());
     add(&one, "Corner bar");

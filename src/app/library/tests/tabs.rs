@@ -1,6 +1,6 @@
 use super::*;
 use crate::book::Goods;
-use crate::measure::NumberStyle;
+use crate::foundation::measure::NumberStyle;
 use crate::words;
 
 /// Two tabs with one book, in which carrots are.

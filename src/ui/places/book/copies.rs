@@ -4,7 +4,7 @@ use leptos::prelude::*;
 use leptos::task::spawn_local;
 use wasm_bindgen_futures::JsFuture;
 
-use crate::app::copies::DeviceFile;
+use crate::backup::copies::DeviceFile;
 use crate::ui::beside::standing;
 use crate::ui::device_file;
 use crate::ui::library::Library;

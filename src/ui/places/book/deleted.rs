@@ -5,7 +5,7 @@ use leptos::task::spawn_local;
 
 use super::incoming::Incoming;
 use super::points::text_of;
-use crate::app::restore_points::{self, BringBackError, Point};
+use crate::backup::restore_points::{self, BringBackError, Point};
 use crate::book::BookId;
 use crate::exchange::{self, TakenIn};
 use crate::store::Fault;

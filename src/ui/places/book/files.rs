@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use super::choose_file::{ChooseFile, left_out, lines};
-use crate::app::restore_points::Why;
+use crate::backup::restore_points::Why;
 use crate::exchange::{TakenIn, preview};
 use crate::ui::files::{file_name, save_text};
 use crate::ui::library::{Library, Way};

@@ -4,7 +4,7 @@ use leptos::html;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
-use crate::app::restore_points::{self, Point, Why};
+use crate::backup::restore_points::{self, Point, Why};
 use crate::book::Book;
 use crate::exchange::{self, Preview, preview};
 use crate::store::Fault;

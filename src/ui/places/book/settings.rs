@@ -5,8 +5,8 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use crate::book::{self, Book, Covers, Edit, Key, Record, TaxPlace};
-use crate::jump::Kind;
-use crate::measure::{Currency, Dimension, Share, System, Wanted, read_endings};
+use crate::foundation::jump::Kind;
+use crate::foundation::measure::{Currency, Dimension, Share, System, Wanted, read_endings};
 use crate::ui::fields::{self, Choice, Choose, Commit, Entry, asks};
 use crate::ui::live::{text, trouble};
 use crate::ui::parts::Section;

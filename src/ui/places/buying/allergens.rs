@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use super::change::ingredient_changed;
 use crate::book::{Allergen, Ingredient, IngredientId};
-use crate::label::Law;
+use crate::drink::label::Law;
 use crate::ui::fields::{self, Entry};
 use crate::ui::live::{flag, press, text, when};
 use crate::ui::parts::Section;

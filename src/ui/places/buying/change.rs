@@ -1,7 +1,7 @@
 //! The edits that change one thing that is bought or poured into.
 
 use crate::book::{Book, Container, ContainerId, Edit, Goods, Ingredient, IngredientId, Key, Pack, PackId, Record};
-use crate::measure::{Date, Dimension, Money, Wanted};
+use crate::foundation::measure::{Date, Dimension, Money, Wanted};
 
 /// The edit that changes one container; none where it is gone.
 pub fn changed(book: &Book, id: ContainerId, change: impl FnOnce(&mut Container)) -> Option<Edit> {

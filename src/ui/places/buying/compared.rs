@@ -3,8 +3,8 @@
 use leptos::prelude::*;
 
 use crate::book::{Book, Goods, Pack};
-use crate::ledger::Trouble;
-use crate::quotes::{Compared, Usable, compared, usable};
+use crate::buying::quotes::{Compared, Usable, compared, usable};
+use crate::drink::ledger::Trouble;
 use crate::ui::live::live;
 use crate::ui::parts::wide_table;
 use crate::ui::state::AppState;
@@ -45,7 +45,7 @@ fn shown(state: AppState, book: &Book, goods: Goods, per: Usable, compared: &[Co
                     .into_any()
             }
         };
-        let age = words::quotes::age(crate::quotes::age(pack, book.settings(), today()), today());
+        let age = words::quotes::age(crate::buying::quotes::age(pack, book.settings(), today()), today());
         Some(view! {
             <tr>
                 <th scope="row">

@@ -6,7 +6,7 @@ use super::shared::AllSets;
 use super::tabs::Tabs;
 use crate::app::route::Route;
 use crate::book::{ContainerId, Key};
-use crate::fill::{Fill, fill};
+use crate::drink::fill::{Fill, fill};
 use crate::ui::fields::Draft;
 use crate::ui::live::{press, rows, text, when};
 use crate::ui::order;

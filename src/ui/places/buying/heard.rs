@@ -4,8 +4,8 @@ use leptos::prelude::*;
 
 use super::change::price_set;
 use crate::book::{Goods, Key, Pack, PackId};
-use crate::measure::Date;
-use crate::quotes::{Age, age};
+use crate::buying::quotes::{Age, age};
+use crate::foundation::measure::Date;
 use crate::ui::live::{live, press, text, when};
 use crate::ui::state::AppState;
 use crate::ui::today::today;

@@ -33,7 +33,7 @@ pub fn PriceWatch() -> impl IntoView {
             </button>
         }
     };
-    let any = Memo::new(move |_| state.book.with(|book| crate::price_watch::bought(book).next().is_some()));
+    let any = Memo::new(move |_| state.book.with(|book| crate::buying::price_watch::bought(book).next().is_some()));
     let page = live(move || {
         match (any.get(), question.get()) {
         (false, _) => view! {

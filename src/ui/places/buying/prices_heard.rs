@@ -6,8 +6,8 @@ use leptos::prelude::*;
 
 use super::change::pack_changed;
 use crate::book::{Goods, Pack, PackId, Quoted};
-use crate::measure::{Date, Exact, Money};
-use crate::quotes::{History, history};
+use crate::buying::quotes::{History, history};
+use crate::foundation::measure::{Date, Exact, Money};
 use crate::ui::chart::{Axis, Look, Series, chart};
 use crate::ui::fields::{Choose, Day};
 use crate::ui::live::{live, press, text, trouble, when};

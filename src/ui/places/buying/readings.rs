@@ -4,8 +4,8 @@ use leptos::prelude::*;
 
 use super::change::{changed, size};
 use crate::book::{Book, Brimful, Container, ContainerId, Edit, Key, Reading};
-use crate::jump::Kind;
-use crate::measure::LengthUnit;
+use crate::foundation::jump::Kind;
+use crate::foundation::measure::LengthUnit;
 use crate::ui::fields::{self, Addition, Entry, Hangs, Typed, asks};
 use crate::ui::live::{parts, press, text, trouble};
 use crate::ui::parts::TakeOut;

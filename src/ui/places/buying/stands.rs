@@ -4,8 +4,8 @@ use leptos::prelude::*;
 
 use super::change::size;
 use crate::book::ContainerId;
-use crate::fill::{height_of, volume_to};
-use crate::measure::{Amount, TypedLength};
+use crate::drink::fill::{height_of, volume_to};
+use crate::foundation::measure::{Amount, TypedLength};
 use crate::ui::fields::{self, Entry};
 use crate::ui::live::{text, when};
 use crate::ui::parts::Section;

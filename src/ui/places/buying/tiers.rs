@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use super::change::{pack_changed, price_set};
 use crate::book::{Book, Goods, Key, PackId, Tier};
-use crate::jump::Kind;
+use crate::foundation::jump::Kind;
 use crate::ui::fields::{self, Addition, Draft, Entry, Hangs, asks};
 use crate::ui::live::{flag, parts, press, text, when};
 use crate::ui::parts::TakeOut;

@@ -3,8 +3,8 @@
 use leptos::prelude::*;
 
 use crate::book::ContainerId;
-use crate::fill::{Rule, tolerance};
-use crate::measure::{Amount, System, Unit, Volume};
+use crate::drink::fill::{Rule, tolerance};
+use crate::foundation::measure::{Amount, System, Unit, Volume};
 use crate::ui::live::{live, when};
 use crate::ui::state::AppState;
 use crate::words;

@@ -1,8 +1,8 @@
 //! What a usable amount of an ingredient costs.
 
 use crate::book::{Goods, Ingredient, Pack, Stage};
-use crate::cost::{bought_cost, usable_cost};
-use crate::measure::{Amount, Dimension, Exact, Share, Unit};
+use crate::drink::cost::{bought_cost, usable_cost};
+use crate::foundation::measure::{Amount, Dimension, Exact, Share, Unit};
 use crate::ui::parts::Named;
 use crate::ui::state::AppState;
 use crate::words;

@@ -6,8 +6,8 @@ use leptos::prelude::*;
 
 use crate::app::route::Route;
 use crate::book::{Book, Edit, Key, Packaging, PackagingId, PackagingUse, Record};
-use crate::cost::piece_cost;
-use crate::measure::Money;
+use crate::drink::cost::piece_cost;
+use crate::foundation::measure::Money;
 use crate::ui::fields::{self, Addition, Choice, Draft, Entry, begun};
 use crate::ui::live::{rows, text};
 use crate::ui::order;

@@ -9,11 +9,11 @@ use leptos::prelude::*;
 
 use crate::app::route::Route;
 use crate::book::{Ingredient, IngredientId, Key, Weighing};
+use crate::buying::yield_log::{Step, Summary, summary, yield_of};
 use crate::ui::live::{live, press, text, when};
 use crate::ui::parts::{Back, page_of, wide_table};
 use crate::ui::state::AppState;
 use crate::words;
-use crate::yield_log::{Step, Summary, summary, yield_of};
 use form::Form;
 
 /// The yield log of an ingredient.

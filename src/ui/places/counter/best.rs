@@ -4,8 +4,8 @@ use leptos::prelude::*;
 
 use super::said::said;
 use crate::book::{Key, OfferId};
-use crate::measure::Exact;
-use crate::on_hand::{BestUse, Stopped, Wish, best_use};
+use crate::counter::on_hand::{BestUse, Stopped, Wish, best_use};
+use crate::foundation::measure::Exact;
 use crate::ui::fields::Tick;
 use crate::ui::live::{flag, live, press, rows, text, trouble, when};
 use crate::ui::state::AppState;

@@ -3,7 +3,7 @@
 use leptos::ev;
 use leptos::prelude::*;
 
-use crate::lock::{PinError, choose_pin, is_pin, is_without_pin};
+use crate::foundation::lock::{PinError, choose_pin, is_pin, is_without_pin};
 use crate::ui::fields::Ask;
 use crate::ui::live::{trouble, when};
 use crate::ui::lock::Lock;

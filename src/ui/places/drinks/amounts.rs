@@ -3,8 +3,8 @@
 use leptos::prelude::*;
 
 use crate::book::{Book, DrinkId, Key, LineId};
-use crate::fill::{Scaled, scale};
-use crate::measure::{Dimension, Volume, Wanted, read_amount};
+use crate::drink::fill::{Scaled, scale};
+use crate::foundation::measure::{Dimension, Volume, Wanted, read_amount};
 use crate::ui::fields::{Ask, units};
 use crate::ui::glass::{Layer, layer_of};
 use crate::ui::how::opens;

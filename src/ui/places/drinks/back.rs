@@ -3,10 +3,10 @@
 use leptos::prelude::*;
 
 use crate::book::OfferId;
-use crate::label::Juice;
-use crate::ledger::Priced;
-use crate::measure::{Exact, Money, Share, Volume};
-use crate::price::{Ceiling, ceiling, largest_fill, our_price, shelf_price};
+use crate::drink::label::Juice;
+use crate::drink::ledger::Priced;
+use crate::drink::price::{Ceiling, ceiling, largest_fill, our_price, shelf_price};
+use crate::foundation::measure::{Exact, Money, Share, Volume};
 use crate::ui::fields::{Ask, Hangs, asked_number, asked_price};
 use crate::ui::live::{text, trouble, when};
 use crate::ui::parts::{Figure, Section, figures};

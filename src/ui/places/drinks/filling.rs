@@ -7,7 +7,7 @@ mod weighings;
 use leptos::prelude::*;
 
 use crate::book::{Accepted, Book, Edit, FillRule, Filling, Offer, OfferId, Record};
-use crate::measure::System;
+use crate::foundation::measure::System;
 use crate::ui::fields::Hangs;
 use crate::ui::live::{live, press};
 use crate::ui::parts::Section;

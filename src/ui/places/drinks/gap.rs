@@ -5,8 +5,8 @@ use std::time::Duration;
 use leptos::prelude::*;
 
 use crate::book::{Edit, OfferId};
-use crate::gap::{Way, ways};
-use crate::ledger::Standing;
+use crate::drink::gap::{Way, ways};
+use crate::drink::ledger::Standing;
 use crate::ui::live::{live, press, when};
 use crate::ui::parts::Section;
 use crate::ui::state::AppState;

@@ -6,7 +6,7 @@ use leptos::prelude::*;
 
 use super::change::changed;
 use crate::book::{Drink, DrinkId};
-use crate::measure::Exact;
+use crate::foundation::measure::Exact;
 use crate::ui::fields::{self, Choice, Entry, Hangs};
 use crate::ui::live::text;
 use crate::ui::parts::Section;

@@ -6,7 +6,7 @@ use leptos::prelude::*;
 
 use crate::app::route::{Route, Sheet};
 use crate::book::{Drink, DrinkKind, Edit, IngredientId, Key, Offer, OfferId, Record, Service};
-use crate::label::{Caution, Facts, Law, Package, facts};
+use crate::drink::label::{Caution, Facts, Law, Package, facts};
 use crate::ui::fields::Choice;
 use crate::ui::live::{live, text};
 use crate::ui::parts::{Section, warning_box};
@@ -179,7 +179,7 @@ fn by_weight(state: AppState, package: &Package) -> AnyView {
         view! {
             <tr>
                 <th scope="row">{name}</th>
-                <td>{state.measure(crate::measure::Measure::Mass(listed.mass))}</td>
+                <td>{state.measure(crate::foundation::measure::Measure::Mass(listed.mass))}</td>
                 <td>{state.percent(listed.share)}</td>
             </tr>
         }

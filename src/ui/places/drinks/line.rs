@@ -10,7 +10,7 @@ use crate::app::route::Route;
 use crate::book::{
     Book, Drink, DrinkId, Edit, Ice, IcePlace, Ingredient, IngredientId, Key, Line, LineId, Record, Scaling, Stage,
 };
-use crate::measure::{Amount, Dimension, Exact, Share, Unit, Wanted};
+use crate::foundation::measure::{Amount, Dimension, Exact, Share, Unit, Wanted};
 use crate::ui::fields::{self, Addition, Choice, Draft, Entry, Hangs};
 use crate::ui::live::{text, when};
 use crate::ui::parts::TakeOut;

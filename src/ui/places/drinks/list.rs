@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use crate::app::route::Route;
 use crate::book::{Book, DrinkId, Key, OfferId};
-use crate::ledger::{Ledger, Standing};
+use crate::drink::ledger::{Ledger, Standing};
 use crate::ui::fields::{Draft, Search};
 use crate::ui::live::{flag, press, rows, text, when};
 use crate::ui::order;

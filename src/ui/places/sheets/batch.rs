@@ -3,9 +3,9 @@
 use leptos::prelude::*;
 
 use crate::app::route::Route;
-use crate::batch::{Portion, Weighed, sheet};
 use crate::book::{Key, Make, Ready};
-use crate::measure::{Amount, Date, Unit};
+use crate::counter::batch::{Portion, Weighed, sheet};
+use crate::foundation::measure::{Amount, Date, Unit};
 use crate::ui::live::live;
 use crate::ui::order;
 use crate::ui::state::AppState;

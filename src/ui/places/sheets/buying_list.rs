@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use crate::buying_list::{Group, Listed, group};
+use crate::buying::buying_list::{Group, Listed, group};
 use crate::ui::live::live;
 use crate::ui::state::AppState;
 use crate::words;

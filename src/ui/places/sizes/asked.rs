@@ -2,7 +2,7 @@
 
 use crate::app::route::scope_text;
 use crate::book::{Book, ContainerId, DrinkKind, Key, Scope};
-use crate::sales::foremost_kind;
+use crate::drink::sales::foremost_kind;
 use crate::ui::order;
 use crate::words;
 

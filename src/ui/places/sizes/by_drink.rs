@@ -5,7 +5,7 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use crate::book::{Book, DrinkId, Edit, Key, OfferId, Sold};
-use crate::measure::{Date, Exact, read_number};
+use crate::foundation::measure::{Date, Exact, read_number};
 use crate::ui::fields::{Commit, Entry, Hangs, Search};
 use crate::ui::live::{rows, text, when};
 use crate::ui::order;

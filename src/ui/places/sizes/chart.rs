@@ -5,9 +5,9 @@ use leptos::prelude::*;
 
 use super::trying::Columns;
 use crate::book::Key;
-use crate::cost::Part;
-use crate::measure::{Exact, Money};
-use crate::sizes::{SideBySide, SizeRow};
+use crate::drink::cost::Part;
+use crate::foundation::measure::{Exact, Money};
+use crate::sizes::side_by_side::{SideBySide, SizeRow};
 use crate::ui::chart::{Axis, Look, Pile, Series, chart, piles};
 use crate::ui::live::{live, text};
 use crate::ui::state::AppState;

@@ -10,7 +10,7 @@ use leptos::prelude::*;
 
 use crate::app::route::{Route, scope_from_text, scope_text};
 use crate::book::{ContainerId, DrinkId, Key, Scope};
-use crate::plan::MOST_CANDIDATES;
+use crate::sizes::plan::MOST_CANDIDATES;
 use crate::ui::fields::{Ask, Choice};
 use crate::ui::live::{live, press, text, trouble, when};
 use crate::ui::order;

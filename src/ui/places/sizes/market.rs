@@ -4,8 +4,8 @@ use leptos::prelude::*;
 
 use crate::app::route::Route;
 use crate::book::{DrinkKind, Key};
-use crate::market::{Market, Ours, market};
-use crate::measure::{Date, Exact, Volume};
+use crate::foundation::measure::{Date, Exact, Volume};
+use crate::sizes::market::{Market, Ours, market};
 use crate::ui::chart::{Axis, Look, Series, chart};
 use crate::ui::live::{live, text, trouble, when};
 use crate::ui::state::AppState;
@@ -137,7 +137,7 @@ fn drawn(market: &Market, state: AppState) -> AnyView {
     let price = Axis {
         name: "Price".into(),
         from_zero: true,
-        mark: Box::new(move |number| state.money(crate::measure::Money::from_major(number))),
+        mark: Box::new(move |number| state.money(crate::foundation::measure::Money::from_major(number))),
     };
     chart(&size, &price, &series)
 }

@@ -8,11 +8,11 @@ use leptos::prelude::*;
 use super::asked;
 use crate::app::route::{Route, scope_from_text, scope_text};
 use crate::book::{Book, ContainerId, Key, OfferId, Scope};
-use crate::cost::Part;
-use crate::ledger::Standing;
-use crate::measure::Money;
-use crate::price_point::{AtPoint, Row, Verdict, sizes_of, worst_first};
-use crate::sizes::sold_in;
+use crate::drink::cost::Part;
+use crate::drink::ledger::Standing;
+use crate::foundation::measure::Money;
+use crate::sizes::price_point::{AtPoint, Row, Verdict, sizes_of, worst_first};
+use crate::sizes::side_by_side::sold_in;
 use crate::ui::fields::{Ask, Choice, Choose, Hangs, asked_price};
 use crate::ui::how::opens;
 use crate::ui::live::{live, press, text, when};
@@ -178,7 +178,7 @@ fn Page(asking: Asking) -> impl IntoView {
     }
 }
 
-fn is_over(at: &Result<AtPoint, crate::ledger::Trouble>) -> bool {
+fn is_over(at: &Result<AtPoint, crate::drink::ledger::Trouble>) -> bool {
     matches!(at, Ok(AtPoint { verdict: Verdict::Over(_), .. }))
 }
 

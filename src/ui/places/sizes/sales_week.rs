@@ -6,8 +6,8 @@ use leptos::prelude::*;
 
 use super::by_drink::{Units, by_drink};
 use crate::app::route::Route;
-use crate::measure::Date;
-use crate::sales;
+use crate::drink::sales;
+use crate::foundation::measure::Date;
 use crate::ui::fields::Hangs;
 use crate::ui::live::{flag, text};
 use crate::ui::parts::{Back, Figure};

@@ -5,12 +5,12 @@ mod drinks;
 
 use leptos::prelude::*;
 
-use crate::app::restore_points::Why;
 use crate::app::route::Route;
+use crate::backup::restore_points::Why;
 use crate::book::{Book, Edit, Key, Offer, OfferId, Record, Scenario, ScenarioId};
-use crate::ledger::Ledger;
-use crate::measure::Exact;
-use crate::plan::{Totals, scenario_ledger};
+use crate::drink::ledger::Ledger;
+use crate::foundation::measure::Exact;
+use crate::sizes::plan::{Totals, scenario_ledger};
 use crate::ui::address::go;
 use crate::ui::fields::{self, Addition, Draft, Entry};
 use crate::ui::library::Library;

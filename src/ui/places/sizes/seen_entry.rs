@@ -9,7 +9,7 @@ use wasm_bindgen::JsCast;
 use web_sys::HtmlElement;
 
 use crate::book::{Book, DrinkKind, Edit, Field, Key, Problem, Record, Refusal, SeenPrice, SeenPriceId};
-use crate::measure::{Date, Dimension, Money, Wanted, read_amount, read_number};
+use crate::foundation::measure::{Date, Dimension, Money, Wanted, read_amount, read_number};
 use crate::ui::fields::{Ask, Choice, Choose, Day, units};
 use crate::ui::live::{live, press, text, trouble};
 use crate::ui::random::random;

@@ -6,9 +6,9 @@ use leptos::prelude::*;
 
 use super::seen_entry::{changed, day_seen, kind_of, kinds, size};
 use crate::book::{Edit, Key, SeenPrice, SeenPriceId};
-use crate::jump::Kind;
-use crate::market::is_old;
-use crate::measure::Date;
+use crate::foundation::jump::Kind;
+use crate::foundation::measure::Date;
+use crate::sizes::market::is_old;
 use crate::ui::fields::{self, Choice, Choose, Day, Entry, asks};
 use crate::ui::live::{press, text, when};
 use crate::ui::state::AppState;

@@ -17,8 +17,8 @@ use once::Once;
 
 use crate::app::route::{Route, scope_from_text, scope_text};
 use crate::book::{ContainerId, Key};
-use crate::sizes::sold_in;
-use crate::switching::{Question, SwitchError, sell_in_the_new_size};
+use crate::sizes::side_by_side::sold_in;
+use crate::sizes::switching::{Question, SwitchError, sell_in_the_new_size};
 use crate::ui::fields::{Choice, Choose};
 use crate::ui::live::{live, press, text, trouble, when};
 use crate::ui::parts::{Back, Section};

@@ -9,7 +9,7 @@ use web_sys::HtmlInputElement;
 
 use crate::book::TillColumns;
 use crate::exchange::{DayOrder, Days, Table, Taken, TakenWeek, Till, TillError, read_table, take};
-use crate::measure::{Date, Overflow};
+use crate::foundation::measure::{Date, Overflow};
 use crate::ui::fields::Choice;
 use crate::ui::files::{UNREAD, bytes_of, is_too_large};
 use crate::ui::live::{live, press, text, trouble, when};

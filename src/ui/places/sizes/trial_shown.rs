@@ -4,9 +4,9 @@ use leptos::prelude::*;
 
 use crate::app::route::Route;
 use crate::book::{Book, TrialId};
-use crate::measure::{Date, Exact, NumberStyle};
-use crate::statistics::Spread;
-use crate::trial::{Judged, Verdict, WeekSum, judge};
+use crate::foundation::measure::{Date, Exact, NumberStyle};
+use crate::foundation::statistics::Spread;
+use crate::sizes::trial::{Judged, Verdict, WeekSum, judge};
 use crate::ui::chart::{Axis, Look, Series, chart};
 use crate::ui::live::{live, text, trouble, when};
 use crate::ui::parts::{Section, figures, wide_table};

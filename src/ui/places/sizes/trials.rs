@@ -8,8 +8,8 @@ use super::asked;
 use super::trial_shown::TrialShown;
 use crate::app::route::{Route, scope_from_text, scope_text};
 use crate::book::{Book, Edit, Key, Record, Scope, Trial, TrialId};
-use crate::measure::Date;
-use crate::trial::judge;
+use crate::foundation::measure::Date;
+use crate::sizes::trial::judge;
 
 use crate::ui::fields::{self, Addition, Choice, Choose, Day, Draft, Entry};
 use crate::ui::live::{press, rows, text, trouble, when};

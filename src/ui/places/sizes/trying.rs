@@ -4,8 +4,10 @@ use leptos::prelude::*;
 
 use crate::app::history::Session;
 use crate::book::{Book, ContainerId, DrinkId, OfferId, Scope};
-use crate::measure::{Amount, Exact, Money, Overflow, Share, Volume};
-use crate::sizes::{Draft, SideBySide, SizeRow, WhatIf, WhatIfError, side_by_side, sold_in, sold_together, target_of};
+use crate::foundation::measure::{Amount, Exact, Money, Overflow, Share, Volume};
+use crate::sizes::side_by_side::{
+    Draft, SideBySide, SizeRow, WhatIf, WhatIfError, side_by_side, sold_in, sold_together, target_of,
+};
 use crate::ui::address;
 use crate::ui::fields::Hangs;
 use crate::ui::state::AppState;

@@ -6,8 +6,8 @@ use leptos::prelude::*;
 
 use super::trying::{Columns, Trying};
 use crate::book::{Book, Key, Scope};
-use crate::jump::Kind;
-use crate::measure::{Amount, Dimension, Exact, Money, Share, System, Wanted};
+use crate::foundation::jump::Kind;
+use crate::foundation::measure::{Amount, Dimension, Exact, Money, Share, System, Wanted};
 use crate::ui::fields::{Entry, Range, Slid, Slider, Take, Try, asks, tried_amount, tried_change, tried_number, units};
 use crate::ui::live::{flag, live, press, rows, text, trouble};
 use crate::ui::state::AppState;

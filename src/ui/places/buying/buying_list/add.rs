@@ -6,7 +6,7 @@ use leptos::prelude::*;
 
 use super::{changed, said};
 use crate::book::{Book, BuyingList, Edit, Key, Record, ToBuy};
-use crate::buying_list::addable;
+use crate::buying::buying_list::addable;
 use crate::ui::fields::{Choice, Choose};
 use crate::ui::order;
 use crate::ui::parts::Section;

@@ -5,8 +5,8 @@ use leptos::prelude::*;
 
 use super::said;
 use crate::book::Edit;
-use crate::buying_list::{Carried, Finished, carry, finish};
-use crate::ledger::Tried;
+use crate::buying::buying_list::{Carried, Finished, carry, finish};
+use crate::drink::ledger::Tried;
 use crate::ui::live::{live, press, text, trouble, when};
 use crate::ui::moved::moved_list;
 use crate::ui::parts::Section;

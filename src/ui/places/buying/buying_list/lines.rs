@@ -4,8 +4,8 @@ use leptos::prelude::*;
 
 use super::{changed, said};
 use crate::book::{Book, Edit, Goods, Key, PackId, ToBuy};
-use crate::buying_list::{Group, Listed, Totals, group};
-use crate::measure::Exact;
+use crate::buying::buying_list::{Group, Listed, Totals, group};
+use crate::foundation::measure::Exact;
 use crate::ui::fields::{self, Entry, Hangs, Tick};
 use crate::ui::live::{flag, live, text};
 use crate::ui::parts::{TakeOut, figures};

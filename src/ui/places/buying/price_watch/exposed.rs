@@ -5,8 +5,8 @@ use leptos::prelude::*;
 use super::moved::link;
 use crate::app::route::Route;
 use crate::book::{Book, Key};
-use crate::measure::{Exact, NumberStyle};
-use crate::price_watch::{Exposed as OfGoods, Exposure, exposure};
+use crate::buying::price_watch::{Exposed as OfGoods, Exposure, exposure};
+use crate::foundation::measure::{Exact, NumberStyle};
 use crate::ui::chart::{Bar, bars};
 use crate::ui::live::{live, text, trouble, when};
 use crate::ui::parts::wide_table;
@@ -94,5 +94,5 @@ fn drawn(state: AppState, found: &Exposure) -> AnyView {
 }
 
 fn less(state: AppState, less: Exact) -> String {
-    state.money(crate::measure::Money::from_major(less.negated()))
+    state.money(crate::foundation::measure::Money::from_major(less.negated()))
 }

@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use crate::app::route::Route;
 use crate::book::{Goods, Key};
-use crate::price_watch::{Changed, Watched};
+use crate::buying::price_watch::{Changed, Watched};
 use crate::ui::live::{text, when};
 use crate::ui::moved::{first_of, moved_list};
 use crate::ui::parts::{Named, figures as figures_of, wide_table};

@@ -5,8 +5,8 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use super::moved::shown;
-use crate::measure::Date;
-use crate::price_watch::{Since, WatchError, since};
+use crate::buying::price_watch::{Since, WatchError, since};
+use crate::foundation::measure::Date;
 use crate::ui::fields::{Choose, Day};
 use crate::ui::live::{flag, press, text, trouble};
 use crate::ui::state::AppState;

@@ -6,8 +6,8 @@ use leptos::prelude::*;
 
 use super::moved::shown;
 use crate::book::{Book, Goods, Key};
-use crate::measure::{Exact, Share, read_change};
-use crate::price_watch::{WatchError, Watched, bought, what_if};
+use crate::buying::price_watch::{WatchError, Watched, bought, what_if};
+use crate::foundation::measure::{Exact, Share, read_change};
 use crate::ui::fields::{Ask, Choice, Choose};
 use crate::ui::live::{live, press, text, when};
 use crate::ui::order;

@@ -3,16 +3,16 @@
 use leptos::prelude::*;
 
 use super::Told;
-use crate::app::restore_points::Why;
+use crate::backup::restore_points::Why;
 use crate::book::{Edit, IngredientId};
-use crate::ledger::{Move, Tried};
-use crate::measure::Share;
+use crate::buying::yield_log::{Step, adopt, yield_now};
+use crate::drink::ledger::{Move, Tried};
+use crate::foundation::measure::Share;
 use crate::ui::library::Library;
 use crate::ui::live::{live, press, text, trouble, when};
 use crate::ui::moved::moved_list;
 use crate::ui::state::AppState;
 use crate::words;
-use crate::yield_log::{Step, adopt, yield_now};
 
 /// What can be adopted, what it would do, and the press that does it.
 pub fn adopting(state: AppState, id: IngredientId, told: Told) -> AnyView {

@@ -2,11 +2,11 @@
 
 use leptos::prelude::*;
 
-use crate::measure::{Date, Exact};
+use crate::buying::yield_log::{Single, Step, Summary};
+use crate::foundation::measure::{Date, Exact};
 use crate::ui::chart::{Axis, Look, Series, chart};
 use crate::ui::state::AppState;
 use crate::words;
-use crate::yield_log::{Single, Step, Summary};
 
 /// Each yield at its day, a line at the mean of each step, and what stands apart. Nothing where
 /// only one weighing tells: one point shows no more than its figure.

@@ -8,13 +8,13 @@ use wasm_bindgen::JsCast;
 use web_sys::HtmlElement;
 
 use crate::book::{Book, Edit, Field, IngredientId, Key, Refusal, Weighing};
-use crate::measure::{Amount, Date, Dimension, Wanted, read_amount};
+use crate::buying::yield_log::{juice_weight, take_out, write_down};
+use crate::foundation::measure::{Amount, Date, Dimension, Wanted, read_amount};
 use crate::ui::fields::{Ask, Choose, Day, units};
 use crate::ui::live::{press, text, trouble, when};
 use crate::ui::state::AppState;
 use crate::ui::today::today;
 use crate::words;
-use crate::yield_log::{juice_weight, take_out, write_down};
 
 /// What is typed of a weighing. Nothing of it is in the book before it is written down.
 #[derive(Clone, Copy)]

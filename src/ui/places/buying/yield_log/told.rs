@@ -3,12 +3,12 @@
 use leptos::prelude::*;
 
 use super::Told;
-use crate::measure::NumberStyle;
+use crate::buying::yield_log::Summary;
+use crate::foundation::measure::NumberStyle;
 use crate::ui::live::live;
 use crate::ui::parts::figures;
 use crate::ui::state::AppState;
 use crate::words;
-use crate::yield_log::Summary;
 
 /// Mean, interval and outlier of each step.
 pub fn told(state: AppState, told: Told) -> AnyView {

@@ -2,11 +2,11 @@
 
 use leptos::prelude::*;
 
-use crate::batch::{taken_off, to_take_off};
 use crate::book::Edit;
-use crate::make::needs;
-use crate::measure::Date;
-use crate::on_hand::used;
+use crate::counter::batch::{taken_off, to_take_off};
+use crate::counter::on_hand::used;
+use crate::drink::make::needs;
+use crate::foundation::measure::Date;
 use crate::ui::fields::Hangs;
 use crate::ui::live::{flag, press, text, trouble};
 use crate::ui::parts::Section;

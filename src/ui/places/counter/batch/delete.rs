@@ -3,8 +3,8 @@
 use leptos::prelude::*;
 
 use crate::app::route::Route;
-use crate::batch::deleted;
-use crate::measure::Date;
+use crate::counter::batch::deleted;
+use crate::foundation::measure::Date;
 use crate::ui::address::go;
 use crate::ui::live::{press, trouble};
 use crate::ui::state::AppState;

@@ -5,9 +5,9 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use crate::app::route::Route;
-use crate::batch::{filled, takes_up, without};
 use crate::book::{Book, Key, Make, OfferId};
-use crate::measure::{Date, Exact};
+use crate::counter::batch::{filled, takes_up, without};
+use crate::foundation::measure::{Date, Exact};
 use crate::ui::fields::{self, Choice, Entry, Hangs, Tick};
 use crate::ui::live::{flag, press, rows, text, when};
 use crate::ui::order;

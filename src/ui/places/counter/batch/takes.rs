@@ -3,10 +3,10 @@
 use leptos::prelude::*;
 
 use super::Takes;
-use crate::batch::{Portion, Weighed, ready};
 use crate::book::{Goods, IngredientId, Key, PackagingId, Ready, Stage};
-use crate::measure::{Amount, Date, Overflow, Unit};
-use crate::on_hand::Reach;
+use crate::counter::batch::{Portion, Weighed, ready};
+use crate::counter::on_hand::Reach;
+use crate::foundation::measure::{Amount, Date, Overflow, Unit};
 use crate::ui::fields::Tick;
 use crate::ui::live::{flag, live, parts, rows, text, when};
 use crate::ui::order;

@@ -3,8 +3,8 @@
 use leptos::prelude::*;
 
 use crate::book::{Key, OfferId};
-use crate::make::{Card, Taken};
-use crate::measure::Exact;
+use crate::drink::make::{Card, Taken};
+use crate::foundation::measure::Exact;
 use crate::ui::glass::{glass, layer_of, layers};
 use crate::ui::state::AppState;
 use crate::words::counter;

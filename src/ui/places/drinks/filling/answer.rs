@@ -3,8 +3,8 @@
 use leptos::prelude::*;
 
 use crate::book::{FillRule, OfferId};
-use crate::measure::{Exact, Volume};
-use crate::packaged::{PackagedFill, packaged_fill, pour};
+use crate::drink::packaged::{PackagedFill, packaged_fill, pour};
+use crate::foundation::measure::{Exact, Volume};
 use crate::ui::live::{live, press, trouble, when};
 use crate::ui::parts::{Figure, Named, figures};
 use crate::ui::state::AppState;

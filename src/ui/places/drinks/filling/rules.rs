@@ -6,7 +6,7 @@ use leptos::prelude::*;
 
 use super::{changed, filling};
 use crate::book::{Accepted, Book, FillRule, Filling, OfferId};
-use crate::measure::{Dimension, Wanted};
+use crate::foundation::measure::{Dimension, Wanted};
 use crate::ui::fields::{self, Choice, Choose, Entry, Hangs};
 use crate::ui::live::{text, when};
 use crate::ui::places::drinks::weekly::Weekly;

@@ -5,8 +5,8 @@ use leptos::prelude::*;
 
 use super::{changed, filling};
 use crate::book::{Book, OfferId};
-use crate::measure::{Amount, Dimension, Wanted, read_amount};
-use crate::packaged::{Waters, counted_at};
+use crate::drink::packaged::{Waters, counted_at};
+use crate::foundation::measure::{Amount, Dimension, Wanted, read_amount};
 use crate::ui::fields::{self, Ask, Entry, Hangs};
 use crate::ui::live::{live, press, text};
 use crate::ui::state::AppState;

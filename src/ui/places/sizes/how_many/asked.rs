@@ -3,9 +3,9 @@
 use leptos::prelude::*;
 
 use crate::book::{ContainerId, Key, Scope};
-use crate::measure::{Exact, Money, Overflow, Share, read_number};
-use crate::plan::{Candidates, Guess, MOST_CANDIDATES, Plan, plans};
-use crate::sizes::sold_in;
+use crate::foundation::measure::{Exact, Money, Overflow, Share, read_number};
+use crate::sizes::plan::{Candidates, Guess, MOST_CANDIDATES, Plan, plans};
+use crate::sizes::side_by_side::sold_in;
 use crate::ui::fields::Hangs;
 use crate::ui::live::text;
 use crate::ui::order;

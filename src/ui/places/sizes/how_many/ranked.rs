@@ -4,9 +4,9 @@ use leptos::prelude::*;
 
 use super::asked::Asked;
 use crate::book::PackagingPart;
-use crate::measure::{Exact, Money};
-use crate::plan::{MOST_SIZES, Plan};
-use crate::plot::Scale;
+use crate::foundation::measure::{Exact, Money};
+use crate::foundation::plot::Scale;
+use crate::sizes::plan::{MOST_SIZES, Plan};
 use crate::ui::live::{live, press, text, when};
 use crate::ui::parts::Section;
 use crate::words;

@@ -7,7 +7,7 @@ use leptos::prelude::*;
 use super::asked::{Asked, KEPT};
 use crate::app::route::Route;
 use crate::book::{ContainerId, Edit, Key, PackagingPart, Record, ScenarioId};
-use crate::plan::{Plan, change, keep};
+use crate::sizes::plan::{Plan, change, keep};
 use crate::ui::address::go;
 use crate::ui::fields::{Ask, Choice};
 use crate::ui::live::{live, press, text, trouble, when};

@@ -4,8 +4,8 @@ use leptos::prelude::*;
 
 use super::{said, then, today};
 use crate::book::ScenarioId;
-use crate::measure::{Exact, Money, read_number};
-use crate::plan::Totals;
+use crate::foundation::measure::{Exact, Money, read_number};
+use crate::sizes::plan::Totals;
 use crate::ui::fields::{Ask, Hangs};
 use crate::ui::live::{live, text};
 use crate::ui::parts::{Section, wide_table};
@@ -28,7 +28,7 @@ pub fn Compared(
     let both = Memo::new(move |_| Some((today(state, cover.get())?, then(state, id, cover.get())?)));
     let against = text(move || {
         let sentence = |(today, then): (Totals, Totals)| said(state, |words| words.against_today(&today, &then));
-        both.get().map(sentence).unwrap_or_else(|| words::overflow(crate::measure::Overflow::TooLarge))
+        both.get().map(sentence).unwrap_or_else(|| words::overflow(crate::foundation::measure::Overflow::TooLarge))
     });
     let uncounted = move |which: &'static str, of: fn((Totals, Totals)) -> Totals| {
         text(move || {

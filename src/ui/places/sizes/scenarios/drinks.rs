@@ -6,8 +6,8 @@ use leptos::prelude::*;
 
 use super::{changed, offer_of, said};
 use crate::book::{DrinkId, Key, Offer, OfferId, ScenarioId};
-use crate::jump::Kind;
-use crate::ledger::Ledger;
+use crate::drink::ledger::Ledger;
+use crate::foundation::jump::Kind;
 use crate::ui::fields::{self, Choice, Entry, asks};
 use crate::ui::live::{live, press, rows, text, when};
 use crate::ui::order;

@@ -3,10 +3,10 @@
 use leptos::prelude::*;
 
 use crate::book::{Book, ContainerId, DrinkId, Scope};
-use crate::measure::{Money, Share};
-use crate::sales::foremost_size;
-use crate::sizes::sold_in;
-use crate::switching::{DrinkSwitch, Question, Sales, Switch, SwitchError, Together, switch};
+use crate::drink::sales::foremost_size;
+use crate::foundation::measure::{Money, Share};
+use crate::sizes::side_by_side::sold_in;
+use crate::sizes::switching::{DrinkSwitch, Question, Sales, Switch, SwitchError, Together, switch};
 use crate::ui::fields::Hangs;
 use crate::ui::places::sizes::asked;
 use crate::ui::state::AppState;

@@ -5,8 +5,8 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use super::asking::Asking;
-use crate::measure::{Exact, Money, Share};
-use crate::switching::{Sales, Together};
+use crate::foundation::measure::{Exact, Money, Share};
+use crate::sizes::switching::{Sales, Together};
 use crate::ui::chart::{Axis, Look, Series, chart};
 use crate::ui::fields::{Hangs, Slider, Try};
 use crate::ui::live::live;
@@ -46,7 +46,8 @@ pub fn Kept(asking: Asking) -> impl IntoView {
 
 fn shown(state: AppState, together: &Together, sales: Sales, kept: Share) -> AnyView {
     let Ok(curve) = together.curve() else {
-        return view! { <p class="trouble">{words::overflow(crate::measure::Overflow::TooLarge)}</p> }.into_any();
+        return view! { <p class="trouble">{words::overflow(crate::foundation::measure::Overflow::TooLarge)}</p> }
+            .into_any();
     };
     let percent = |share: Share| share.percent().unwrap_or_default();
     let today = together.now.contribution;

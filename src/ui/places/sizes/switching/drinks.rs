@@ -5,8 +5,8 @@ use leptos::prelude::*;
 use super::asking::Asking;
 use crate::app::route::Route;
 use crate::book::{DrinkId, Key, OfferId};
-use crate::measure::{Exact, Money};
-use crate::switching::{DrinkSwitch, PriceFrom, Question, Side};
+use crate::foundation::measure::{Exact, Money};
+use crate::sizes::switching::{DrinkSwitch, PriceFrom, Question, Side};
 use crate::ui::fields::{Entry, tried_number};
 use crate::ui::how::opens;
 use crate::ui::live::{live, rows, text};
@@ -137,7 +137,7 @@ fn shown(state: AppState, question: Question, drinks: &[DrinkSwitch]) -> AnyView
 fn why_not(state: AppState, question: Question, drink: &DrinkSwitch) -> Vec<String> {
     state.book.with(|book| {
         state.style.with(|style| {
-            let side = |why: &crate::switching::NoSide, container| {
+            let side = |why: &crate::sizes::switching::NoSide, container| {
                 words::switching::no_side(why, drink.drink, container, book)
             };
             match (&drink.now, &drink.then, drink.answer) {

@@ -3,8 +3,8 @@
 use leptos::prelude::*;
 
 use super::asking::Asking;
-use crate::measure::{Exact, Money, Overflow};
-use crate::switching::{FirstOrder, first_orders, to_pay};
+use crate::foundation::measure::{Exact, Money, Overflow};
+use crate::sizes::switching::{FirstOrder, first_orders, to_pay};
 use crate::ui::fields::{Entry, Hangs, tried_number};
 use crate::ui::live::{live, text};
 use crate::ui::parts::{Section, figures};

@@ -1,0 +1,145 @@
+//! Copies of a book outside the browser: how old the last one is, and when to offer another.
+
+use super::restore_points::Moment;
+use crate::book::BookId;
+use crate::foundation::measure::Date;
+use crate::store::{Drawer, Slip};
+
+/// After so many days with changes and no copy, one is offered.
+pub const DAYS: i32 = 14;
+
+/// After so many changes without a copy, one is offered.
+pub const CHANGES: usize = 200;
+
+/// What the note of the last copy is called.
+const LAST: &str = "last-copy";
+
+/// What the note of the file on the device is called.
+pub const DEVICE_FILE: &str = "device-file";
+
+/// How it stands with the copies of one book.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Standing {
+    /// The last copy; none where none was saved.
+    pub last: Option<Moment>,
+    /// Changes since then, or all that are known.
+    pub changes: usize,
+    /// The earliest that is known of the book, where it has no copy.
+    pub known_since: Option<Date>,
+}
+
+/// The copies of the open book outside the browser, as far as they were looked up.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Copies {
+    /// The last copy; none where none was saved.
+    pub last: Option<Moment>,
+    /// The earliest that is known of the book, where it has no copy.
+    pub known_since: Option<Date>,
+    /// Whether the person put off the offer of a copy.
+    pub put_off: bool,
+    /// The file on the device that is kept up to date.
+    pub file: DeviceFile,
+}
+
+/// A file on the device that is kept up to date after saves.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub enum DeviceFile {
+    /// This browser has no such thing, or it was not looked up yet.
+    #[default]
+    None,
+    /// None was chosen.
+    Off,
+    /// The browser wants to hear again that it may write to the file of this name.
+    AskAgain(String),
+    /// It is written to the file of this name.
+    On {
+        /// The name of the file.
+        name: String,
+        /// When it was written last; none where it was not written since the book was opened.
+        written: Option<u64>,
+    },
+    /// It could not be written.
+    Failed {
+        /// The name of the file.
+        name: String,
+        /// The browser's name for the reason.
+        kind: String,
+    },
+}
+
+/// Why a copy is offered.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Due {
+    /// So many days have passed since the last copy, or since the book is known.
+    Days(i32),
+    /// So many changes were made.
+    Changes(usize),
+}
+
+impl Standing {
+    /// Why a copy is due on the day `today`; none where it is not.
+    pub fn due(&self, today: Date) -> Option<Due> {
+        let since = self.last.map(|last| last.day).or(self.known_since);
+        let days = since.map_or(0, |since| today.days_since(since));
+        match self.changes {
+            0 => None,
+            _ if days >= DAYS => Some(Due::Days(days)),
+            changes if changes >= CHANGES => Some(Due::Changes(changes)),
+            _ => None,
+        }
+    }
+}
+
+/// The note that a copy was saved at `at`.
+pub fn note(book: BookId, at: Moment) -> Slip {
+    let text = Some(format!("{} {}", at.millis, at.day));
+    Slip { drawer: Drawer::Notes, book, id: LAST.to_string(), text }
+}
+
+/// Throws away which file on the device is kept up to date.
+pub fn no_device_file(book: BookId) -> Slip {
+    Slip { drawer: Drawer::Notes, book, id: DEVICE_FILE.to_string(), text: None }
+}
+
+/// When the last copy was saved, of the notes of a book.
+pub fn last(notes: &[Slip]) -> Option<Moment> {
+    let text = notes.iter().find(|slip| slip.id == LAST)?.text.as_deref()?;
+    let (millis, day) = text.split_once(' ')?;
+    Some(Moment { millis: millis.parse().ok()?, day: Date::from_text(day)? })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    const ID: BookId = BookId::from_random(0xb1);
+
+    fn day(text: &str) -> Date {
+        Date::from_text(text).unwrap()
+    }
+
+    #[test]
+    fn the_note_of_a_copy_reads_back() {
+        let at = Moment { millis: 1_763_600_000_000, day: day("2026-11-20") };
+        assert_eq!(note(ID, at).text.as_deref(), Some("1763600000000 2026-11-20"));
+        assert_eq!(last(&[note(ID, at)]), Some(at));
+        assert_eq!(last(&[no_device_file(ID)]), None);
+        for other in ["", "1763600000000", "x 2026-11-20", "1 2026-13-20"] {
+            assert_eq!(last(&[Slip { text: Some(other.into()), ..note(ID, at) }]), None, "{other:?}");
+        }
+    }
+
+    #[test]
+    fn a_copy_is_due_after_fourteen_days_or_two_hundred_changes() {
+        let last = Some(Moment { millis: 0, day: day("2026-11-01") });
+        let standing = |changes| Standing { last, changes, known_since: None };
+        assert_eq!(standing(1).due(day("2026-11-14")), None);
+        assert_eq!(standing(1).due(day("2026-11-15")), Some(Due::Days(14)));
+        assert_eq!(standing(0).due(day("2026-12-31")), None, "nothing new to copy");
+        assert_eq!(standing(199).due(day("2026-11-02")), None);
+        assert_eq!(standing(200).due(day("2026-11-02")), Some(Due::Changes(200)));
+        let never = Standing { last: None, changes: 3, known_since: Some(day("2026-11-01")) };
+        assert_eq!(never.due(day("2026-11-15")), Some(Due::Days(14)));
+        assert_eq!(Standing { known_since: None, ..never }.due(day("2026-11-15")), None);
+    }
+}

@@ -1,0 +1,195 @@
+//! The best use of what is here when drinks share it.
+
+use super::makes::{NotMade, makes};
+use super::program::{self, Program};
+use super::{COMPARED, counted, goods_of, needed, reaches};
+use crate::book::{Book, Goods, OfferId};
+use crate::drink::ledger::Ledger;
+use crate::drink::make::{Needs, Unmade, needs};
+use crate::drink::yields::YieldError;
+use crate::foundation::measure::{Amount, Exact, Money, Overflow, PART_PLACES};
+
+/// Boxes that are looked into before the best that was found is handed over.
+const BOXES: u32 = 10_000;
+/// What is compared to the millionth reaches up to half of one more, less what rounding to twelve
+/// decimals may add up to.
+const WITHIN: i128 = 490_000;
+
+/// How many of a drink in a size are wished for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Wish {
+    /// The drink and size.
+    pub offer: OfferId,
+    /// At least so many, come what may: a whole number, 0 or more.
+    pub least: Exact,
+    /// At most so many, a whole number; as many as what is here makes where none is given.
+    pub most: Option<Exact>,
+}
+
+/// The best use of what is here.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct BestUse {
+    /// How many of each, in the order of the wishes.
+    pub counts: Vec<(OfferId, Exact)>,
+    /// What does not reach for all that is wished for, and what is left of it.
+    pub scarce: Vec<Scarce>,
+    /// Whether no other choice is better. If not, this is the best that was found in the time.
+    pub proved: bool,
+    /// Whether the number of drinks was counted, since none of them has a price.
+    pub by_number: bool,
+    /// Drinks without a price, or that leave nothing: made of what the others leave over.
+    pub for_nothing: Vec<OfferId>,
+    /// Drinks that cannot be made, and why.
+    pub left_out: Vec<(OfferId, Unmade)>,
+    /// Drinks of which nothing was counted, and no number is wished for.
+    pub endless: Vec<OfferId>,
+}
+
+/// Something that does not reach.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Scarce {
+    /// What it is.
+    pub goods: Goods,
+    /// What is left of it, in the unit of the count.
+    pub left: Amount,
+}
+
+/// Why there is no best use.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Stopped {
+    /// What must be made in any case takes more of this than is here.
+    LeastTooMany(Goods),
+    /// What is needed of something cannot be put in the unit of its count.
+    Unknown(YieldError),
+    /// The numbers leave the range that can be computed.
+    Arithmetic(Overflow),
+}
+
+impl From<Overflow> for Stopped {
+    fn from(overflow: Overflow) -> Stopped {
+        Stopped::Arithmetic(overflow)
+    }
+}
+
+impl From<YieldError> for Stopped {
+    fn from(error: YieldError) -> Stopped {
+        match error {
+            YieldError::Arithmetic(overflow) => Stopped::Arithmetic(overflow),
+            lacks => Stopped::Unknown(lacks),
+        }
+    }
+}
+
+/// One of a drink.
+struct Candidate {
+    offer: OfferId,
+    least: Exact,
+    most: Exact,
+    needs: Needs,
+}
+
+/// The counts that bring the most contribution with what is here; where no drink has a price, the
+/// most drinks. A drink that brings nothing, or less, is worth nothing, and is made of what the
+/// others leave over. Of counts that bring the same, the one with more of what is wished for first
+/// is taken.
+///
+/// # Errors
+/// [`Stopped`].
+pub fn best_use(book: &Book, ledger: &Ledger, wishes: &[Wish]) -> Result<BestUse, Stopped> {
+    let mut best = BestUse::default();
+    let mut candidates = Vec::with_capacity(wishes.len());
+    for wish in wishes {
+        let one = needs(book, ledger, &mut std::iter::once((wish.offer, Exact::ONE)))?;
+        if let Some(unmade) = one.left_out.first() {
+            best.left_out.push(*unmade);
+            continue;
+        }
+        let most = match wish.most {
+            Some(most) => most,
+            None => match makes(book, ledger, wish.offer) {
+                Ok(alone) => alone.count,
+                Err(NotMade::Unknown(lacks)) => return Err(lacks.into()),
+                Err(_) => {
+                    best.endless.push(wish.offer);
+                    continue;
+                }
+            },
+        };
+        candidates.push(Candidate { offer: wish.offer, least: wish.least, most: most.max(wish.least), needs: one });
+    }
+    let contribution = |offer| Some(ledger.get(offer)?.as_ref().ok()?.asked?.contribution);
+    let brings: Vec<Option<Money>> = candidates.iter().map(|it| contribution(it.offer)).collect();
+    best.by_number = brings.iter().all(Option::is_none);
+    let mut values = Vec::with_capacity(candidates.len());
+    for (candidate, brings) in candidates.iter().zip(&brings) {
+        let worth = if best.by_number { Exact::ONE } else { brings.unwrap_or(Money::ZERO).major().max(Exact::ZERO) };
+        if worth.is_zero() {
+            best.for_nothing.push(candidate.offer);
+        }
+        values.push(parts(worth)?);
+    }
+    let (scarce, rows) = scarce(book, &candidates)?;
+    let most: Result<Vec<i128>, Overflow> = candidates.iter().map(|it| whole(it.most.minus(it.least)?)).collect();
+    let solved = Program { values, most: most?, rows }.solve(BOXES).ok_or(Overflow::TooLarge)?;
+    best.proved = solved.proved;
+    for (candidate, more) in candidates.iter().zip(&solved.units) {
+        let more = i64::try_from(*more).map_err(|_| Overflow::TooLarge)?;
+        best.counts.push((candidate.offer, candidate.least.plus(Exact::new(more, 0))?));
+    }
+    let takes = needs(book, ledger, &mut best.counts.iter().copied())?;
+    for goods in scarce {
+        let (Some(counted), Some(on_hand)) = (counted(book, goods), book.on_hand(goods)) else { continue };
+        let takes = needed(book, &takes, goods, counted.dimension)?;
+        if !reaches(takes, counted.here) {
+            return Err(Stopped::Arithmetic(Overflow::TooLarge));
+        }
+        let unit = on_hand.amount.unit;
+        let left = counted.here.minus(takes)?.max(Exact::ZERO).over(unit.size())?;
+        best.scarce.push(Scarce { goods, left: Amount::new(left, unit) });
+    }
+    Ok(best)
+}
+
+/// What does not reach for the most of every drink, and what one of each takes of it: nothing else
+/// can stand in the way.
+fn scarce(book: &Book, candidates: &[Candidate]) -> Result<(Vec<Goods>, Vec<program::Scarce>), Stopped> {
+    let mut all: Vec<Goods> = Vec::new();
+    for goods in candidates.iter().flat_map(|candidate| goods_of(&candidate.needs)) {
+        let place = all.partition_point(|before| *before < goods);
+        if all.get(place) != Some(&goods) {
+            all.insert(place, goods);
+        }
+    }
+    let (mut scarce, mut rows) = (Vec::new(), Vec::new());
+    for goods in all {
+        let Some(counted) = counted(book, goods) else { continue };
+        let (mut least, mut most) = (Exact::ZERO, Exact::ZERO);
+        let mut takes = Vec::with_capacity(candidates.len());
+        for candidate in candidates {
+            let each = needed(book, &candidate.needs, goods, counted.dimension)?;
+            least = least.plus(each.times(candidate.least)?)?;
+            most = most.plus(each.times(candidate.most)?)?;
+            takes.push(parts(each)?);
+        }
+        if !reaches(least, counted.here) {
+            return Err(Stopped::LeastTooMany(goods));
+        }
+        if reaches(most, counted.here) {
+            continue;
+        }
+        let left = parts(counted.here.rounded(COMPARED).minus(least)?)?;
+        let here = left.checked_add(WITHIN).ok_or(Overflow::TooLarge)?.max(0);
+        scarce.push(goods);
+        rows.push(program::Scarce { takes, here });
+    }
+    Ok((scarce, rows))
+}
+
+/// In whole parts of a million millionth.
+fn parts(number: Exact) -> Result<i128, Overflow> {
+    number.whole_parts(PART_PLACES).ok_or(Overflow::TooLarge)
+}
+
+fn whole(number: Exact) -> Result<i128, Overflow> {
+    number.whole_parts(0).ok_or(Overflow::TooLarge)
+}

@@ -1,0 +1,76 @@
+//! What is here: whether it reaches, how many drinks it makes, and its best use when drinks share
+//! it (calculations, 8).
+//!
+//! Only what was counted can run out; what was not counted is taken to be there. Amounts are
+//! compared to the millionth of a gram, millilitre or piece: thirds on the way would else cost a
+//! drink.
+
+mod best_use;
+mod makes;
+pub mod program;
+mod reach;
+mod used;
+
+pub use best_use::{BestUse, Scarce, Stopped, Wish, best_use};
+pub use makes::{Makes, NotMade, makes};
+pub use reach::{Reach, Reached, reach};
+pub use used::{Used, put, used};
+
+use crate::book::{Book, Goods};
+use crate::drink::make::Needs;
+use crate::drink::yields::YieldError;
+use crate::foundation::measure::{Dimension, Exact};
+
+/// Decimals to which amounts are compared.
+const COMPARED: u32 = 6;
+
+/// Something that was counted.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Counted {
+    /// What it is.
+    pub goods: Goods,
+    /// In which dimension it was counted.
+    pub dimension: Dimension,
+    /// How much there is, in the base unit of the dimension.
+    pub here: Exact,
+}
+
+/// What was counted of goods; none where it was not, or has too many digits.
+pub fn counted(book: &Book, goods: Goods) -> Option<Counted> {
+    let here = book.on_hand(goods)?.amount.measure().ok()?;
+    Some(Counted { goods, dimension: here.dimension(), here: here.base() })
+}
+
+/// The goods that are needed, ingredients first, each by id.
+fn goods_of(needs: &Needs) -> impl Iterator<Item = Goods> {
+    let ingredients = needs.ingredients.iter().map(|needed| Goods::Ingredient(needed.ingredient));
+    ingredients.chain(needs.packaging.iter().map(|(id, _)| Goods::Packaging(*id)))
+}
+
+/// How much of goods is needed as bought, in the base unit of a dimension; nothing where none is.
+///
+/// # Errors
+/// What the ingredient lacks.
+pub fn needed(book: &Book, needs: &Needs, goods: Goods, dimension: Dimension) -> Result<Exact, YieldError> {
+    match goods {
+        Goods::Ingredient(id) => {
+            let needed = needs.ingredients.iter().find(|needed| needed.ingredient == id);
+            match (needed, book.ingredient(id)) {
+                (Some(needed), Some(ingredient)) => needed.bought(ingredient, dimension),
+                _ => Ok(Exact::ZERO),
+            }
+        }
+        Goods::Packaging(id) => {
+            let pieces = needs.packaging.iter().find(|(of, _)| *of == id);
+            Ok(pieces.map_or(Exact::ZERO, |(_, pieces)| *pieces))
+        }
+    }
+}
+
+/// Whether what is here is enough.
+fn reaches(needed: Exact, here: Exact) -> bool {
+    needed.rounded(COMPARED) <= here.rounded(COMPARED)
+}
+
+#[cfg(test)]
+mod tests;

@@ -1,0 +1,136 @@
+//! The solver: the nearest value at which something holds, found by halving.
+
+use crate::foundation::measure::{Exact, Overflow};
+
+/// Values from where a lever stands to as far as it goes, in steps of one at the last of so many
+/// decimals.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) struct Range {
+    /// Where it stands.
+    pub from: Exact,
+    /// As far as it goes.
+    pub to: Exact,
+    /// Decimals of a value.
+    pub places: u32,
+}
+
+/// What a value does.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Outcome {
+    /// It cannot be tried.
+    Impossible,
+    /// It is not enough.
+    Misses,
+    /// It is enough.
+    Closes,
+}
+
+/// The value in the range nearest to `from` that closes, one step before which none does; none
+/// where the furthest possible value does not close. Where outcomes turn to and fro, it is one of
+/// the turns.
+///
+/// # Errors
+/// [`Overflow`].
+pub(super) fn nearest(range: Range, mut outcome: impl FnMut(Exact) -> Outcome) -> Result<Option<Exact>, Overflow> {
+    let places = range.places;
+    let mut furthest = range.to;
+    if outcome(furthest) == Outcome::Impossible {
+        furthest = last_possible(range.from, furthest, places, &mut outcome)?;
+    }
+    if outcome(furthest) != Outcome::Closes {
+        return Ok(None);
+    }
+    let (mut near, mut far) = (range.from, furthest);
+    while let Some(middle) = between(near, far, places)? {
+        match outcome(middle) {
+            Outcome::Closes => far = middle,
+            Outcome::Misses => near = middle,
+            // In a gap where nothing can be made, its near edge tells on which side to go on.
+            Outcome::Impossible => {
+                let edge = last_possible(near, middle, places, &mut outcome)?;
+                if outcome(edge) == Outcome::Closes { far = edge } else { near = middle }
+            }
+        }
+    }
+    Ok(Some(far))
+}
+
+/// From `near`, which is possible, to `far`, which is not: the last value that is.
+fn last_possible(
+    near: Exact,
+    far: Exact,
+    places: u32,
+    outcome: &mut impl FnMut(Exact) -> Outcome,
+) -> Result<Exact, Overflow> {
+    let (mut near, mut far) = (near, far);
+    while let Some(middle) = between(near, far, places)? {
+        if outcome(middle) == Outcome::Impossible { far = middle } else { near = middle }
+    }
+    Ok(near)
+}
+
+/// The value in the middle of two; none where they are one step apart.
+fn between(one: Exact, other: Exact, places: u32) -> Result<Option<Exact>, Overflow> {
+    let middle = one.plus(other)?.over(Exact::new(2, 0))?.rounded(places);
+    Ok(Some(middle).filter(|middle| *middle != one && *middle != other))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::support::exact;
+
+    fn range(from: &str, to: &str) -> Range {
+        Range { from: exact(from), to: exact(to), places: 2 }
+    }
+
+    fn closes_if(closes: bool) -> Outcome {
+        if closes { Outcome::Closes } else { Outcome::Misses }
+    }
+
+    #[test]
+    fn the_first_value_that_closes_is_found_both_ways() {
+        let down = nearest(range("38", "0"), |value| closes_if(value <= exact("33.105")));
+        assert_eq!(down, Ok(Some(exact("33.1"))));
+        let up = nearest(range("0.5", "999"), |value| closes_if(value >= exact("33.105")));
+        assert_eq!(up, Ok(Some(exact("33.11"))));
+        let one_step = nearest(range("1", "0.99"), |value| closes_if(value < exact("1")));
+        assert_eq!(one_step, Ok(Some(exact("0.99"))));
+    }
+
+    #[test]
+    fn what_does_not_close_at_its_furthest_does_not_close() {
+        assert_eq!(nearest(range("38", "0"), |_| Outcome::Misses), Ok(None));
+        assert_eq!(nearest(range("38", "0"), |_| Outcome::Impossible), Ok(None));
+        assert_eq!(nearest(range("1", "1"), |_| Outcome::Misses), Ok(None));
+    }
+
+    #[test]
+    fn the_furthest_is_what_is_possible() {
+        let within = |limit: &'static str, closes: &'static str| {
+            nearest(range("10", "0"), move |value| match value < exact(limit) {
+                true => Outcome::Impossible,
+                false => closes_if(value <= exact(closes)),
+            })
+        };
+        assert_eq!(within("2.5", "4"), Ok(Some(exact("4"))));
+        assert_eq!(within("2.5", "2.5"), Ok(Some(exact("2.5"))));
+        assert_eq!(within("2.5", "2.49"), Ok(None));
+    }
+
+    #[test]
+    fn a_gap_where_nothing_is_possible_hides_nothing() {
+        let down = |gap: [&'static str; 2], closes: &'static str| {
+            nearest(range("10", "0"), move |value| {
+                let [low, high] = gap.map(exact);
+                let impossible = low <= value && value < high;
+                if impossible { Outcome::Impossible } else { closes_if(value <= exact(closes)) }
+            })
+        };
+        // The middle lies in the gap: what closes before it is found, and what closes after it.
+        assert_eq!(down(["4", "6"], "8"), Ok(Some(exact("8"))));
+        assert_eq!(down(["4", "6"], "6"), Ok(Some(exact("6"))));
+        assert_eq!(down(["4", "6"], "5"), Ok(Some(exact("3.99"))));
+        assert_eq!(down(["4", "6"], "1"), Ok(Some(exact("1"))));
+    }
+}

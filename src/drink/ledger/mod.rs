@@ -1,0 +1,163 @@
+//! The ledger of computed offers. An edit re-prices only what it touches.
+
+mod moves;
+mod offer;
+
+use std::collections::{BTreeMap, BTreeSet};
+
+pub use moves::{Move, Side};
+pub use offer::{Priced, Standing, Trouble, price_offer};
+
+use crate::book::{Book, Edit, Key, Offer, OfferId, PackagingUse, Refusal};
+
+/// Every offer of a book, computed: a result, or the reason why there is none.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Ledger {
+    offers: BTreeMap<OfferId, Result<Priced, Trouble>>,
+}
+
+impl Ledger {
+    /// Computes every offer of `book`.
+    pub fn of(book: &Book) -> Ledger {
+        Ledger::of_offers(book, &mut book.offers())
+    }
+
+    /// Computes these offers as if they were those of `book`.
+    pub fn of_offers(book: &Book, these: &mut dyn Iterator<Item = &Offer>) -> Ledger {
+        let mut offers = BTreeMap::new();
+        for offer in these {
+            offers.insert(offer.id(), price_offer(book, offer));
+        }
+        Ledger { offers }
+    }
+
+    /// One offer's result.
+    pub fn get(&self, offer: OfferId) -> Option<&Result<Priced, Trouble>> {
+        self.offers.get(&offer)
+    }
+
+    /// Every offer's result, by drink and container.
+    pub fn offers(&self) -> impl Iterator<Item = (OfferId, &Result<Priced, Trouble>)> {
+        self.offers.iter().map(|(id, result)| (*id, result))
+    }
+
+    /// Computes anew what an edit touched; says which offers moved, those now under target
+    /// first.
+    pub fn refresh(&mut self, book: &Book, touched: &BTreeSet<Key>) -> Vec<Move> {
+        let mut moves = Vec::new();
+        for key in affected(book, touched) {
+            let Key::Offer(id) = key else { continue };
+            let after = book.offer(id).map(|offer| price_offer(book, offer));
+            let before = self.offers.get(&id);
+            if before == after.as_ref() {
+                continue;
+            }
+            moves.push(Move::new(id, before, after.as_ref()));
+            match after {
+                Some(result) => self.offers.insert(id, result),
+                None => self.offers.remove(&id),
+            };
+        }
+        Move::worst_first(moves)
+    }
+}
+
+/// A book and its ledger with an edit tried on them, and what it moved.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Tried {
+    /// The book with the edit.
+    pub book: Book,
+    /// Its ledger.
+    pub ledger: Ledger,
+    /// The offers that moved, those now under target first.
+    pub moves: Vec<Move>,
+}
+
+impl Tried {
+    /// Tries `edit` beside `book`, whose ledger is `ledger`.
+    ///
+    /// # Errors
+    /// The refusal of the edit.
+    pub fn of(book: &Book, ledger: &Ledger, edit: &Edit) -> Result<Tried, Refusal> {
+        let (mut book, mut ledger) = (book.clone(), ledger.clone());
+        let applied = book.apply(edit)?;
+        let moves = ledger.refresh(&book, &applied.touched);
+        Ok(Tried { book, ledger, moves })
+    }
+}
+
+/// Up to so many touched records are followed one by one.
+const FEW: usize = 8;
+
+/// The offers whose results may change when these records do.
+fn affected(book: &Book, touched: &BTreeSet<Key>) -> BTreeSet<Key> {
+    if touched.len() > FEW {
+        return swept(book, touched);
+    }
+    let mut affected = BTreeSet::new();
+    if touched.contains(&Key::Settings) {
+        affected.extend(book.offers().map(|offer| Key::Offer(offer.id())));
+    }
+    let mut waiting: Vec<Key> = touched.iter().copied().filter(|key| *key != Key::Settings).collect();
+    while let Some(key) = waiting.pop() {
+        match key {
+            Key::Offer(_) => {
+                affected.insert(key);
+            }
+            key => waiting.extend(book.repriced_by(key)),
+        }
+    }
+    affected
+}
+
+/// The same by going through the whole book once, in the order of need: what an import touches
+/// is too much to be followed one by one.
+fn swept(book: &Book, touched: &BTreeSet<Key>) -> BTreeSet<Key> {
+    let mut moved = touched.clone();
+    let all = touched.contains(&Key::Settings);
+    let packs = |moved: &BTreeSet<Key>, uses: &[PackagingUse]| {
+        uses.iter().any(|used| moved.contains(&Key::Packaging(used.packaging)))
+    };
+    for set in book.packaging_sets() {
+        if packs(&moved, &set.uses) {
+            moved.insert(Key::PackagingSet(set.id));
+        }
+    }
+    for container in book.containers() {
+        if packs(&moved, &container.set) || container.shared.iter().any(|id| moved.contains(&Key::PackagingSet(*id))) {
+            moved.insert(Key::Container(container.id));
+        }
+    }
+    for drink in book.drinks() {
+        if drink.lines.iter().any(|line| moved.contains(&Key::Ingredient(line.ingredient))) {
+            moved.insert(Key::Drink(drink.id));
+        }
+    }
+    for offer in book.offers() {
+        if all || moved.contains(&Key::Drink(offer.drink)) || moved.contains(&Key::Container(offer.container)) {
+            moved.insert(Key::Offer(offer.id()));
+        }
+    }
+    moved
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_an_import_touches_is_swept_as_it_would_be_followed() {
+        let book = crate::exchange::read(include_str!("../../../public/books/marrowgate-juice-hall.json")).unwrap();
+        let keys: Vec<Key> = book.keys().filter(|key| *key != Key::Settings).collect();
+        let offers = |keys: BTreeSet<Key>| keys.into_iter().filter(|key| matches!(key, Key::Offer(_)));
+        for (skip, step) in [(0, 1), (1, 3), (2, 7), (5, 11)] {
+            let touched: BTreeSet<Key> = keys.iter().copied().skip(skip).step_by(step).collect();
+            assert!(touched.len() > FEW);
+            let one_by_one = touched.iter().flat_map(|key| offers(affected(&book, &BTreeSet::from([*key]))));
+            assert_eq!(
+                offers(affected(&book, &touched)).collect::<Vec<_>>(),
+                one_by_one.collect::<BTreeSet<_>>().into_iter().collect::<Vec<_>>()
+            );
+        }
+    }
+}

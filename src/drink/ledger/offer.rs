@@ -1,0 +1,163 @@
+//! One offer, computed: fill, recipe, cost, price.
+
+use crate::book::{Book, Key, Offer};
+use crate::drink::cost::{Cost, CostError, cost};
+use crate::drink::fill::{Fill, FillError, ScaleError, Scaled, fill, scale};
+use crate::drink::price::{Asked, PriceError, Suggestion, Terms, asked, suggest};
+use crate::foundation::measure::{Overflow, Share};
+
+/// A computed offer.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Priced {
+    /// How full the container is poured.
+    pub fill: Fill,
+    /// The recipe at this fill.
+    pub scaled: Scaled,
+    /// The full cost, part by part.
+    pub cost: Cost,
+    /// The terms that a price must bear.
+    pub terms: Terms,
+    /// The price for the target margin, or why no price reaches it.
+    pub suggestion: Result<Suggestion, PriceError>,
+    /// What the price asked brings, where one is asked.
+    pub asked: Option<Asked>,
+}
+
+/// Where an offer stands.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Standing {
+    /// It cannot be computed.
+    CannotCompute,
+    /// Its margin is under target.
+    UnderTarget,
+    /// No price is asked yet.
+    WithoutPrice,
+    /// Its margin is at or above target.
+    OnTarget,
+}
+
+/// Why an offer cannot be computed.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Trouble {
+    /// A record is missing.
+    Missing(Key),
+    /// The container has no fill.
+    Fill(FillError),
+    /// The recipe does not make this size.
+    Scale(ScaleError),
+    /// Something has no cost.
+    Cost(CostError),
+    /// The numbers leave the range that can be computed.
+    Arithmetic(Overflow),
+}
+
+impl From<FillError> for Trouble {
+    fn from(error: FillError) -> Trouble {
+        Trouble::Fill(error)
+    }
+}
+
+impl From<ScaleError> for Trouble {
+    fn from(error: ScaleError) -> Trouble {
+        Trouble::Scale(error)
+    }
+}
+
+impl From<CostError> for Trouble {
+    fn from(error: CostError) -> Trouble {
+        Trouble::Cost(error)
+    }
+}
+
+impl From<Overflow> for Trouble {
+    fn from(overflow: Overflow) -> Trouble {
+        Trouble::Arithmetic(overflow)
+    }
+}
+
+impl Priced {
+    /// Where the offer stands against its target.
+    pub fn standing(&self) -> Standing {
+        match &self.asked {
+            None => Standing::WithoutPrice,
+            Some(asked) if self.terms.reached_by(asked.margin) => Standing::OnTarget,
+            Some(_) => Standing::UnderTarget,
+        }
+    }
+
+    /// The margin at the price asked.
+    pub fn margin(&self) -> Option<Share> {
+        self.asked.map(|asked| asked.margin)
+    }
+}
+
+/// Where a result stands.
+impl From<&Result<Priced, Trouble>> for Standing {
+    fn from(result: &Result<Priced, Trouble>) -> Standing {
+        result.as_ref().map_or(Standing::CannotCompute, Priced::standing)
+    }
+}
+
+/// Computes one offer.
+///
+/// # Errors
+/// The [`Trouble`] that stands in the way, naming what to mend.
+pub fn price_offer(book: &Book, offer: &Offer) -> Result<Priced, Trouble> {
+    let drink = book.drink(offer.drink).ok_or(Trouble::Missing(Key::Drink(offer.drink)))?;
+    let container = book.container(offer.container).ok_or(Trouble::Missing(Key::Container(offer.container)))?;
+    let fill = fill(container)?;
+    let scaled = scale(book, drink, fill.volume)?;
+    let cost = cost(book, drink, container, &scaled, fill.volume)?;
+    let terms = Terms::of(book.settings(), drink);
+    let suggestion = suggest(&cost, &terms, book.settings());
+    let asked = offer.price.map(|price| asked(&cost, &terms, price)).transpose()?;
+    Ok(Priced { fill, scaled, cost, terms, suggestion, asked })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::book::{Container, Edit, Headspace, Record};
+    use crate::drink::fill::fill;
+    use crate::support::{book_of_one_drink, container, container_id, drink_id, offer, settings, share};
+
+    /// Where a drink that costs 0.35 stands, at a target of 65 %.
+    fn standing(price: Option<&str>) -> Standing {
+        let book = book_of_one_drink(settings(), "0.35", price);
+        Standing::from(&price_offer(&book, &offer(1, 1, price)))
+    }
+
+    #[test]
+    fn an_offer_stands_by_its_margin() {
+        assert_eq!(standing(None), Standing::WithoutPrice);
+        assert_eq!(standing(Some("0.99")), Standing::UnderTarget);
+        assert_eq!(standing(Some("1")), Standing::OnTarget);
+        assert_eq!(standing(Some("1.01")), Standing::OnTarget);
+    }
+
+    #[test]
+    fn what_stands_in_the_way_is_named() {
+        let mut book = book_of_one_drink(settings(), "1", None);
+        let mut trouble = |record: Record| {
+            book.apply(&Edit::Put(record)).unwrap();
+            price_offer(&book, &offer(1, 1, None)).unwrap_err()
+        };
+        let empty = crate::support::drink(1, "1 L", []);
+        assert_eq!(trouble(Record::Drink(empty)), Trouble::Scale(ScaleError::NoLines(drink_id(1))));
+        let missing = price_offer(&book, &offer(2, 1, None));
+        assert_eq!(missing, Err(Trouble::Missing(Key::Drink(drink_id(2)))));
+        let missing = price_offer(&book, &offer(1, 2, None));
+        assert_eq!(missing, Err(Trouble::Missing(Key::Container(container_id(2)))));
+        assert_eq!(Standing::from(&missing), Standing::CannotCompute);
+    }
+
+    #[test]
+    fn the_fill_is_the_containers() {
+        let mut book = book_of_one_drink(settings(), "1", None);
+        let half = Container { headspace: Headspace::Share(share("0.5")), ..container(1, "250 mL") };
+        book.apply(&Edit::Put(Record::Container(half.clone()))).unwrap();
+        let priced = price_offer(&book, &offer(1, 1, None)).unwrap();
+        assert_eq!(Ok(priced.fill), fill(&half));
+        assert_eq!(priced.cost.total(), Ok(crate::support::money("0.5")));
+    }
+}

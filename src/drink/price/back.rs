@@ -1,0 +1,298 @@
+//! Back from a price point: what a drink may cost, and how much of it that buys.
+
+use super::Terms;
+use crate::book::{Book, Container, Covers, Drink};
+use crate::drink::cost::{Cost, Part, cost};
+use crate::drink::fill::{ScaleError, Scaled, scale};
+use crate::foundation::measure::{Exact, Money, Overflow, Share, Volume};
+
+/// What a menu price leaves to spend.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Ceiling {
+    /// The price without tax.
+    pub without_tax: Money,
+    /// What the covered cost may be: R * (1 - m - c - f * (1 + t)) - k. Below zero where fees
+    /// and target take more than the price.
+    pub cost: Money,
+    /// What may be spent on ingredients per drink, the rest of the covered cost as it is. Below
+    /// zero where the rest alone is too much.
+    pub ingredients: Money,
+}
+
+/// What a menu price leaves to spend on a drink of this cost.
+///
+/// # Errors
+/// [`Overflow`].
+pub fn ceiling(book: &Book, drink: &Drink, cost: &Cost, terms: &Terms, menu: Money) -> Result<Ceiling, Overflow> {
+    let without_tax = terms.without_tax(menu)?;
+    let share = Exact::ONE.minus(terms.target.fraction())?.minus(terms.covered_fee_share()?)?;
+    let may_cost = without_tax.times(share)?.minus(terms.covered_fixed_fee())?;
+    let sold = drink.unsold.unwrap_or(book.settings().unsold).rest()?.fraction();
+    let rest = covered_besides_ingredients(cost, terms.covers)?;
+    Ok(Ceiling {
+        without_tax: without_tax.as_part(),
+        cost: may_cost.as_part(),
+        ingredients: may_cost.times(sold)?.minus(rest)?.as_part(),
+    })
+}
+
+/// Halvings of a container's fill: from a gallon to less than a millionth of a millilitre.
+const HALVINGS: u32 = 44;
+
+/// Costs that differ by less are the same: the parts of a cost are rounded at their twelfth
+/// decimal.
+const NOTHING: Money = Money::from_major(Exact::new(1, 9));
+
+/// A volume beside one that no number of steps meets: solved as it, and shown as it.
+const BESIDE: Volume = Volume::from_millilitres(Exact::new(5, 10));
+
+/// The largest fill of a container, at most `full`, whose covered cost stays within `ceiling`:
+/// to a millionth of a millilitre, and never beyond the ceiling. None where even the fixed lines
+/// and the container are too much. Where a top-up makes room for cheaper steps a still larger
+/// fill may be within it again; that is not looked for.
+///
+/// # Errors
+/// [`Overflow`].
+pub fn largest_fill(
+    book: &Book,
+    drink: &Drink,
+    container: &Container,
+    covers: Covers,
+    full: Volume,
+    ceiling: &Ceiling,
+) -> Result<Option<Volume>, Overflow> {
+    let most = ceiling.cost.plus(NOTHING)?;
+    let pays_for = |scaled: &Scaled, volume: Volume| {
+        let cost = cost(book, drink, container, scaled, volume).ok();
+        cost.and_then(|cost| cost.covered(covers).ok()).is_some_and(|cost| cost <= most)
+    };
+    // What cannot be made at a fill cannot be afforded at it.
+    let affords = |volume: Volume| scale(book, drink, volume).is_ok_and(|scaled| pays_for(&scaled, volume));
+    if affords(full) {
+        return Ok(Some(full));
+    }
+    // Rounding may lead just under the fixed lines, or into a gap between steps.
+    let rounded = |volume: Volume| Some(volume.as_part()).filter(|part| affords(*part)).or(Some(volume));
+    let Ok(scaled) = scale(book, drink, full) else { return Ok(None) };
+    if !affords(scaled.fixed) {
+        return Ok(None);
+    }
+    let (mut low, mut high) = (scaled.fixed, full);
+    for _ in 0..HALVINGS {
+        let middle = low.plus(high)?.over(Exact::new(2, 0))?;
+        match scale(book, drink, middle) {
+            Ok(scaled) if pays_for(&scaled, middle) => low = middle,
+            // What is met on either side of the gap decides.
+            Err(ScaleError::BetweenSteps { short, over, .. }) => {
+                let (below, above) = (middle.minus(short)?.minus(BESIDE)?, middle.plus(over)?.plus(BESIDE)?);
+                if above <= full && affords(above) {
+                    low = above;
+                } else if affords(below) {
+                    return Ok(rounded(below.max(low)));
+                } else {
+                    high = below;
+                }
+            }
+            _ => high = middle,
+        }
+    }
+    Ok(rounded(low))
+}
+
+/// Covered cost before what is thrown away, without ingredients.
+fn covered_besides_ingredients(cost: &Cost, covers: Covers) -> Result<Money, Overflow> {
+    let goods = cost.part(Part::ContainerSet)?.plus(cost.part(Part::Toll)?)?;
+    match covers {
+        Covers::Goods => Ok(goods),
+        Covers::GoodsAndLabour => goods.plus(cost.part(Part::Labour)?),
+        Covers::Everything => goods.plus(cost.part(Part::Labour)?)?.plus(cost.part(Part::Overhead)?),
+    }
+}
+
+/// What a shop asks on its shelf for what it buys at `ours`, for a margin (not a mark-up).
+///
+/// # Errors
+/// [`Overflow`] for a margin of 100 %.
+pub fn shelf_price(ours: Money, margin: Share) -> Result<Money, Overflow> {
+    Ok(ours.over(margin.rest()?.fraction())?.as_part())
+}
+
+/// What we may ask of a shop that sells at `shelf` and keeps a margin (not a mark-up).
+///
+/// # Errors
+/// [`Overflow`].
+pub fn our_price(shelf: Money, margin: Share) -> Result<Money, Overflow> {
+    Ok(shelf.times(margin.rest()?.fraction())?.as_part())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::book::{Ingredient, Labour, PaymentFee, Record, Scaling, Settings, Tax, TaxPlace};
+    use crate::drink::ledger::{Priced, price_offer};
+    use crate::support::{
+        amount, book, container, container_id, density, drink, drink_id, exact, ingredient, line, millilitres, money,
+        offer, pack, seconds, settings, share, use_of, vessel,
+    };
+
+    /// 400 mL of a base at 4.00 a litre and 100 mL of a fixed shot at 10.00 a litre, in a bottle
+    /// at 0.50; 40 seconds a litre at 36.00 an hour; a toll of 0.20; a fifth is not sold.
+    fn bar(covers: Covers, change: impl FnOnce(&mut Drink)) -> (Book, Priced) {
+        let fixed = crate::book::Line { scaling: Scaling::Fixed, ..line(2, 2, "100 mL") };
+        let mut smoothie = Drink {
+            labour: Labour { per_litre: seconds("40"), ..Labour::default() },
+            toll: money("0.20"),
+            ..drink(1, "500 mL", [line(1, 1, "400 mL"), fixed])
+        };
+        change(&mut smoothie);
+        let settings = Settings {
+            tax: Tax { rate: share("0.1"), place: TaxPlace::InThePrice },
+            payment_fee: PaymentFee { share: share("0.02"), fixed: money("0.10") },
+            commission: share("0.05"),
+            wage: money("36"),
+            overhead: money("0.30"),
+            unsold: share("0.2"),
+            target: share("0.5"),
+            covers,
+            ..settings()
+        };
+        let book = book(
+            settings,
+            [
+                Record::Ingredient(ingredient(1, [pack(1, "1 L", "4")])),
+                Record::Ingredient(ingredient(2, [pack(1, "1 L", "10")])),
+                Record::Packaging(vessel(1, [pack(1, "10 ea", "5")])),
+                Record::Container(Container { set: vec![use_of(1, "1")], ..container(1, "500 mL") }),
+                Record::Drink(smoothie),
+                Record::Offer(offer(1, 1, None)),
+            ],
+        );
+        let priced = price_offer(&book, &offer(1, 1, None)).unwrap();
+        (book, priced)
+    }
+
+    fn back((book, priced): &(Book, Priced), menu: &str) -> (Ceiling, Option<Volume>) {
+        let drink = book.drink(drink_id(1)).unwrap();
+        let ceiling = ceiling(book, drink, &priced.cost, &priced.terms, money(menu)).unwrap();
+        let covers = priced.terms.covers;
+        let container = book.container(container_id(1)).unwrap();
+        let fill = largest_fill(book, drink, container, covers, priced.fill.volume, &ceiling).unwrap();
+        (ceiling, fill)
+    }
+
+    /// Less than a millionth of a millilitre under what is expected, or at it.
+    fn just_at(fill: Option<Volume>, expected: &str) -> bool {
+        let short = fill.unwrap().millilitres().minus(millilitres(expected).millilitres()).unwrap();
+        short.abs() < Exact::new(1, 6)
+    }
+
+    #[test]
+    fn what_a_price_leaves_for_goods() {
+        // R = 8.8 / 1.1 = 8; half of it may go on goods; a fifth is thrown away, so 3.20 a drink;
+        // bottle and toll take 0.70; of the 2.50 the shot takes 1.00; 1.50 buy 375 mL of base.
+        let (ceiling, fill) = back(&bar(Covers::Goods, |_| ()), "8.8");
+        let expected = Ceiling { without_tax: money("8"), cost: money("4"), ingredients: money("2.50") };
+        assert_eq!(ceiling, expected);
+        assert!(just_at(fill, "475"), "{fill:?}");
+    }
+
+    #[test]
+    fn a_container_takes_no_more_than_it_holds() {
+        // At 11.00 goods may cost 5.00, enough for 675 mL; the bottle takes 500.
+        assert_eq!(back(&bar(Covers::Goods, |_| ()), "11").1, Some(millilitres("500")));
+    }
+
+    #[test]
+    fn labour_is_by_the_litre() {
+        // As above, and 0.5 L take 20 s, 0.20: 2.30 for ingredients as it is. A millilitre of
+        // base costs 0.004 and 0.0004 of time; 3.20 - 0.70 - 1.00 - 100 * 0.0004 = 1.46 buy
+        // 1.46 / 0.0044 = 331.818181818182 mL of base.
+        let (ceiling, fill) = back(&bar(Covers::GoodsAndLabour, |_| ()), "8.8");
+        assert_eq!(ceiling.ingredients, money("2.30"));
+        assert!(just_at(fill, "431.818181818182"), "{fill:?}");
+    }
+
+    #[test]
+    fn everything_takes_fees_and_overhead_too() {
+        // 10 * (1 - 0.5 - 0.05 - 0.02 * 1.1) - 0.10 = 4.18; * 0.8 - 0.70 - 0.20 - 0.30 = 2.144.
+        let (ceiling, _) = back(&bar(Covers::Everything, |_| ()), "11");
+        assert_eq!((ceiling.cost, ceiling.ingredients), (money("4.18"), money("2.144")));
+    }
+
+    #[test]
+    fn a_low_price_buys_no_drink() {
+        // R = 4: 4 * 0.5 * 0.8 - 0.70 = 0.90, less than the shot's 1.00.
+        let (ceiling, fill) = back(&bar(Covers::Goods, |_| ()), "4.4");
+        assert_eq!((ceiling.ingredients, fill), (money("0.90"), None));
+    }
+
+    #[test]
+    fn fixed_lines_alone_are_all_or_nothing() {
+        let fixed = bar(Covers::Goods, |drink| {
+            for line in &mut drink.lines {
+                line.scaling = Scaling::Fixed;
+            }
+        });
+        // They cost 400 * 0.004 + 1.00 = 2.60; R * 0.4 - 0.70 is 2.60 at R = 8.25, 9.075 with tax.
+        assert_eq!(back(&fixed, "9.075").1, Some(millilitres("500")));
+        assert_eq!(back(&fixed, "9.07").1, None);
+    }
+
+    #[test]
+    fn a_gap_between_steps_does_not_hide_what_lies_beyond() {
+        // 100 mL, and 50 in steps of 40: at 1.2 times as much one step becomes two, and nothing
+        // fills 160 to 200 mL. At 4.00 a litre 0.84 buy 210 mL and 0.72 buy 180: R * 0.4 - 0.70.
+        let steps = bar(Covers::Goods, |drink| {
+            let stepped = crate::book::Line { scaling: Scaling::Stepped(amount("40 mL")), ..line(2, 1, "50 mL") };
+            drink.lines = vec![line(1, 1, "100 mL"), stepped];
+        });
+        let (ceiling, fill) = back(&steps, "4.235");
+        assert_eq!((ceiling.ingredients, fill.map(to_a_millionth)), (money("0.84"), Some(exact("210"))));
+        let (ceiling, fill) = back(&steps, "3.905");
+        assert_eq!((ceiling.ingredients, fill.map(to_a_millionth)), (money("0.72"), Some(exact("160"))));
+    }
+
+    fn to_a_millionth(volume: Volume) -> Exact {
+        volume.millilitres().rounded(6)
+    }
+
+    #[test]
+    fn where_more_costs_nothing_the_fill_stays() {
+        let free = bar(Covers::Goods, |drink| drink.lines[0].ingredient = drink.lines[1].ingredient);
+        let (mut book, _) = free;
+        let mut given = ingredient(2, [pack(1, "1 L", "0")]);
+        given.name = "Invented water".into();
+        book.apply(&crate::book::Edit::Put(Record::Ingredient(given))).unwrap();
+        let priced = price_offer(&book, &offer(1, 1, None)).unwrap();
+        assert_eq!(back(&(book, priced), "11").1, Some(amount("500 mL").volume().unwrap().unwrap()));
+    }
+
+    #[test]
+    fn the_fixed_lines_alone_are_not_rounded_away() {
+        // 10 g at 0.7 g/mL take 14.285714285714.. mL for nothing; the rest costs too much for a
+        // thousand-millionth of a millilitre. Rounded, the fixed line would not fit.
+        let fixed = crate::book::Line { scaling: Scaling::Fixed, ..line(2, 2, "10 g") };
+        let seeds = Ingredient { density: Some(density("0.7")), ..ingredient(2, [pack(1, "1 L", "0")]) };
+        let drink = drink(1, "500 mL", [line(1, 1, "1 mL"), fixed]);
+        let records = [
+            Record::Ingredient(ingredient(1, [pack(1, "1 mL", "900000000")])),
+            Record::Ingredient(seeds),
+            Record::Container(container(1, "500 mL")),
+            Record::Drink(drink.clone()),
+        ];
+        let book = book(settings(), records);
+        let full = millilitres("500");
+        let ceiling = Ceiling { without_tax: money("1"), cost: money("0"), ingredients: money("0") };
+        let fill = largest_fill(&book, &drink, &container(1, "500 mL"), Covers::Goods, full, &ceiling);
+        let fill = fill.unwrap().expect("the fixed line is paid for");
+        assert!(scale(&book, &drink, fill).is_ok(), "{fill:?}");
+    }
+
+    #[test]
+    fn a_shops_margin_is_on_its_own_price() {
+        // By hand: a shop that keeps 40 % of 10.00 pays 6.00; as a mark-up it would sell at 8.40.
+        assert_eq!(shelf_price(money("6"), share("0.4")), Ok(money("10")));
+        assert_eq!(our_price(money("10"), share("0.4")), Ok(money("6")));
+        assert_eq!(shelf_price(money("6"), Share::WHOLE), Err(Overflow::DivisionByZero));
+    }
+}

@@ -1,0 +1,139 @@
+//! What is typed and may not be meant: a value far from what it was, or outside the usual range
+//! of its kind. It is asked about beside its field and never blocked.
+//!
+//! That three times and a third are far, and what is usual, are rules of thumb without a published
+//! source. A density of 0.2 g/mL is below any powder poured loosely, 3 g/mL above any food.
+
+mod figure;
+mod questions;
+
+pub use figure::Figure;
+pub use questions::{Question, Questions};
+
+use crate::foundation::measure::Exact;
+
+/// What kind of value a field holds.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Kind {
+    /// Money for something.
+    Price,
+    /// How much a pack holds.
+    Pack,
+    /// What a container or a drink holds, and its lengths.
+    Size,
+    /// What is left after trimming, in percent.
+    TrimYield,
+    /// Any other yield, in percent.
+    Yield,
+    /// A density in g/mL.
+    Density,
+    /// A rate of tax, in percent.
+    Tax,
+}
+
+/// Why a value is asked about.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Doubt {
+    /// It is more than three times what it was, or less than a third.
+    Far,
+    /// It is outside the usual range of its kind.
+    Unusual,
+}
+
+impl Kind {
+    /// Why `now` is asked about where `was` stood before, or nothing did; none where it is not. A
+    /// change from zero or from nothing is not far.
+    pub fn doubt(self, was: Option<Figure>, now: Figure) -> Option<Doubt> {
+        if was == Some(now) {
+            return None;
+        }
+        match was {
+            _ if self.is_unusual(now) => Some(Doubt::Unusual),
+            Some(was) if far(was, now) => Some(Doubt::Far),
+            _ => None,
+        }
+    }
+
+    fn is_unusual(self, now: Figure) -> bool {
+        let Figure::Number(number) = now else { return false };
+        match self {
+            Kind::TrimYield => number < Exact::new(5, 0),
+            Kind::Tax => number > Exact::new(50, 0),
+            Kind::Density => number < Exact::new(2, 1) || number > Exact::new(3, 0),
+            Kind::Price | Kind::Pack | Kind::Size | Kind::Yield => false,
+        }
+    }
+}
+
+/// Whether two figures of one dimension are more than three times apart, what was being no zero.
+fn far(was: Figure, now: Figure) -> bool {
+    let (Some((was, of_was)), Some((now, of_now))) = (was.base(), now.base()) else { return false };
+    let threefold = |number: Exact| number.times(Exact::new(3, 0));
+    let beyond = |most: Exact, number: Exact| threefold(most).is_ok_and(|most| number > most);
+    of_was == of_now && !was.is_zero() && (beyond(was, now) || beyond(now, was))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn doubt(kind: Kind, was: &str, now: &str) -> Option<Doubt> {
+        kind.doubt(Figure::from_text(was), Figure::from_text(now).unwrap())
+    }
+
+    #[test]
+    fn more_than_three_times_or_less_than_a_third_is_far() {
+        for (was, now, far) in [
+            ("87", "8917", true),
+            ("10", "30", false),
+            ("10", "30.01", true),
+            ("30", "10", false),
+            ("30", "9.99", true),
+            ("38", "0", true),
+            ("38", "38", false),
+            // From zero or from nothing.
+            ("0", "34", false),
+            ("", "34", false),
+        ] {
+            assert_eq!(doubt(Kind::Price, was, now), far.then_some(Doubt::Far), "from {was} to {now}");
+        }
+    }
+
+    #[test]
+    fn amounts_are_compared_in_one_unit() {
+        for (was, now, far) in [
+            ("10 lb", "160 oz", false),
+            ("10 lb", "10 oz", true),
+            ("10 lb", "60 lb", true),
+            ("3.5 in", "89 mm", false),
+            ("3.5 in", "3.5 mm", true),
+            // A weight and a volume are not comparable.
+            ("10 lb", "1 gal", false),
+        ] {
+            assert_eq!(doubt(Kind::Pack, was, now), far.then_some(Doubt::Far), "from {was} to {now}");
+            assert_eq!(doubt(Kind::Size, was, now), far.then_some(Doubt::Far), "from {was} to {now}");
+        }
+    }
+
+    #[test]
+    fn what_is_outside_the_range_of_its_kind_is_unusual() {
+        for (kind, was, now, unusual) in [
+            (Kind::Tax, "6.5", "65", true),
+            (Kind::Tax, "", "50.01", true),
+            (Kind::Tax, "25", "50", false),
+            (Kind::Density, "1.04", "0.199", true),
+            (Kind::Density, "1.04", "0.2", false),
+            (Kind::Density, "1.04", "3", false),
+            (Kind::Density, "", "3.01", true),
+            (Kind::TrimYield, "", "4.99", true),
+            (Kind::TrimYield, "10", "5", false),
+            (Kind::Yield, "10", "4.99", false),
+            // What was unusual before and is the same is not asked about.
+            (Kind::Tax, "65", "65", false),
+        ] {
+            let expected = if unusual { Some(Doubt::Unusual) } else { None };
+            let found = doubt(kind, was, now).filter(|doubt| *doubt == Doubt::Unusual);
+            assert_eq!(found, expected, "{kind:?} from {was} to {now}");
+        }
+    }
+}

@@ -1,0 +1,446 @@
+//! The exact decimal that every measure is made of, and the one rounding rule.
+
+use std::fmt;
+
+use rust_decimal::Decimal;
+use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
+
+/// Decimal places that a computed part is held to (calculations, 9).
+///
+/// Every part of a cost is rounded to this many places once, when it is computed; sums of
+/// parts are then exact.
+pub const PART_PLACES: u32 = 12;
+
+/// Most digits before the decimal sign that a typed or stored number may have.
+pub const INTEGER_DIGITS: usize = 9;
+
+/// Most digits after the decimal sign that a typed number may have; a stored share has two
+/// more, since it is typed as a percentage.
+pub const TYPED_PLACES: usize = 6;
+
+/// Most digits after the decimal sign that any number has.
+pub const MOST_PLACES: usize = 28;
+
+/// Most digits after the decimal sign that a stored number may have.
+pub(super) const STORED_PLACES: usize = TYPED_PLACES.saturating_add(2);
+
+/// What exact arithmetic refuses to do.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Overflow {
+    /// The result has more digits than 28, or a sum left the range of the type.
+    TooLarge,
+    /// The divisor is zero.
+    DivisionByZero,
+    /// The square root of a number below zero was asked for.
+    RootOfNegative,
+}
+
+/// An exact decimal of up to 28 digits.
+///
+/// Sums, differences and products are exact while they fit in 28 digits; a quotient is rounded
+/// at the 28th. Nothing here panics: what cannot be computed is an [`Overflow`].
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct Exact(Decimal);
+
+impl Exact {
+    /// Zero.
+    pub const ZERO: Exact = Exact(Decimal::ZERO);
+    /// One.
+    pub const ONE: Exact = Exact(Decimal::ONE);
+    /// A circle's girth over its diameter, to 27 decimals (OEIS A000796).
+    pub const PI: Exact = Exact::from_digits(3_141_592_653_589_793_238_462_643_383, 27);
+
+    /// `mantissa` divided by ten to the power of `places` (0 to 28).
+    ///
+    /// ```
+    /// # use brimwright::foundation::measure::Exact;
+    /// assert_eq!(Exact::new(125, 1).to_string(), "12.5");
+    /// ```
+    pub const fn new(mantissa: i64, places: u32) -> Exact {
+        Exact(Decimal::from_parts(
+            mantissa.unsigned_abs() as u32,
+            (mantissa.unsigned_abs() >> 32) as u32,
+            0,
+            mantissa < 0,
+            places,
+        ))
+    }
+
+    /// One, as what a stored number is where none is written.
+    pub const fn one() -> Exact {
+        Exact::ONE
+    }
+
+    /// Whether it is one.
+    pub fn is_one(&self) -> bool {
+        *self == Exact::ONE
+    }
+
+    /// `digits` (below 2 to the power of 96) divided by ten to the power of `places`.
+    const fn from_digits(digits: u128, places: u32) -> Exact {
+        Exact(Decimal::from_parts(digits as u32, (digits >> 32) as u32, (digits >> 64) as u32, false, places))
+    }
+
+    /// The sum.
+    #[inline(never)]
+    pub fn plus(self, other: Exact) -> Result<Exact, Overflow> {
+        self.0.checked_add(other.0).map(Exact).ok_or(Overflow::TooLarge)
+    }
+
+    /// The difference.
+    #[inline(never)]
+    pub fn minus(self, other: Exact) -> Result<Exact, Overflow> {
+        self.0.checked_sub(other.0).map(Exact).ok_or(Overflow::TooLarge)
+    }
+
+    /// The product.
+    #[inline(never)]
+    pub fn times(self, other: Exact) -> Result<Exact, Overflow> {
+        self.0.checked_mul(other.0).map(Exact).ok_or(Overflow::TooLarge)
+    }
+
+    /// The quotient, rounded at the 28th digit.
+    #[inline(never)]
+    pub fn over(self, other: Exact) -> Result<Exact, Overflow> {
+        if other.is_zero() {
+            return Err(Overflow::DivisionByZero);
+        }
+        self.0.checked_div(other.0).map(Exact).ok_or(Overflow::TooLarge)
+    }
+
+    /// The square root, to the last of 28 digits or 28 decimals.
+    ///
+    /// By Newton's rule from above: each guess is lower than the one before, until rounding stops it.
+    ///
+    /// # Errors
+    /// [`Overflow::RootOfNegative`] below zero.
+    pub fn square_root(self) -> Result<Exact, Overflow> {
+        if self.is_negative() {
+            return Err(Overflow::RootOfNegative);
+        }
+        if self.is_zero() {
+            return Ok(self);
+        }
+        let mut guess = if self > Exact::ONE { self } else { Exact::ONE };
+        loop {
+            let step = guess.minus(self.over(guess)?)?.over(Exact::new(2, 0))?;
+            let lower = guess.minus(step)?;
+            if lower >= guess {
+                return Ok(guess);
+            }
+            guess = lower;
+        }
+    }
+
+    /// The number with its sign turned.
+    pub fn negated(self) -> Exact {
+        Exact(Decimal::ZERO.checked_sub(self.0).unwrap_or(self.0))
+    }
+
+    /// Rounded to `places` decimals, half away from zero: the one rounding rule.
+    #[inline(never)]
+    pub fn rounded(self, places: u32) -> Exact {
+        self.divided_to(places).unwrap_or(self)
+    }
+
+    /// Rounded by one division of the digits; none where there is nothing to round. The library's
+    /// own rounding goes digit group by digit group and took a sixth of all computing time.
+    fn divided_to(self, places: u32) -> Option<Exact> {
+        let dropped = self.0.scale().checked_sub(places).filter(|dropped| *dropped > 0)?;
+        let step = 10_u128.checked_pow(dropped)?;
+        let digits = self.0.mantissa().unsigned_abs();
+        let (kept, rest) = (digits.checked_div(step)?, digits.checked_rem(step)?);
+        let away = u128::from(rest >= step.checked_sub(rest)?);
+        let kept = i128::try_from(kept.checked_add(away)?).ok()?;
+        let signed = if self.0.is_sign_negative() { kept.checked_neg()? } else { kept };
+        Decimal::try_from_i128_with_scale(signed, places).ok().map(Exact)
+    }
+
+    /// Rounded to `places` decimals, to the next at or above.
+    ///
+    /// # Errors
+    /// [`Overflow`].
+    pub fn rounded_up(self, places: u32) -> Result<Exact, Overflow> {
+        let nearest = self.rounded(places);
+        if nearest < self { nearest.plus(Exact::new(1, places)) } else { Ok(nearest) }
+    }
+
+    /// The next whole number at or above.
+    pub fn ceiling(self) -> Exact {
+        Exact(self.0.ceil())
+    }
+
+    /// The next whole number at or below.
+    pub fn floor(self) -> Exact {
+        Exact(self.0.floor())
+    }
+
+    /// Rounded to [`PART_PLACES`] decimals, as every computed part is.
+    pub fn as_part(self) -> Exact {
+        self.rounded(PART_PLACES)
+    }
+
+    /// The number without its sign.
+    pub fn abs(self) -> Exact {
+        if self.is_negative() { self.negated() } else { self }
+    }
+
+    /// Whether it is zero.
+    pub fn is_zero(&self) -> bool {
+        self.0.is_zero()
+    }
+
+    /// Whether it is below zero.
+    pub fn is_negative(self) -> bool {
+        self < Exact::ZERO
+    }
+
+    /// Whether it is above zero.
+    pub fn is_positive(self) -> bool {
+        self > Exact::ZERO
+    }
+
+    /// Digits after the decimal sign, without closing zeros.
+    pub fn places(self) -> u32 {
+        self.0.normalize().scale()
+    }
+
+    /// Reads plain digits with a point ("-12.5"): no exponent, no group signs, no blanks.
+    ///
+    /// # Errors
+    /// `None` for anything else, for more than [`INTEGER_DIGITS`] digits before the point, or
+    /// for more than `places` after it.
+    pub fn from_plain(text: &str, places: usize) -> Option<Exact> {
+        let digits = text.strip_prefix('-').unwrap_or(text);
+        let (whole, part) = match digits.split_once('.') {
+            Some((_, "")) => return None,
+            Some(halves) => halves,
+            None => (digits, ""),
+        };
+        let all_digits = |half: &str| half.bytes().all(|byte| byte.is_ascii_digit());
+        if whole.is_empty() || !all_digits(whole) || !all_digits(part) {
+            return None;
+        }
+        if whole.trim_start_matches('0').len() > INTEGER_DIGITS || part.len() > places {
+            return None;
+        }
+        Decimal::from_str_exact(text).ok().map(|value| Exact(value.normalize()))
+    }
+
+    /// Whether it has no more digits than are read back from a stored book.
+    pub fn keeps(self) -> bool {
+        let too_large = Exact::new(10_i64.pow(INTEGER_DIGITS as u32), 0);
+        self.abs() < too_large && self.places() <= STORED_PLACES as u32
+    }
+
+    /// As a binary fraction, off by less than one part in 10^15: for estimates only.
+    pub fn to_estimate(self) -> f64 {
+        self.0.mantissa() as f64 / 10_f64.powi(i32::try_from(self.0.scale()).unwrap_or_default())
+    }
+
+    /// An estimate as a decimal, to fifteen digits and at most [`PART_PLACES`] decimals; none of
+    /// what is no number, or has more than fifteen digits before the point.
+    pub fn from_estimate(number: f64) -> Option<Exact> {
+        let fits = |places: &u32| (number * 10_f64.powi(*places as i32)).abs() < 1e15;
+        let places = (0..=PART_PLACES).rev().find(fits)?;
+        Some(Exact::new((number * 10_f64.powi(places as i32)).round() as i64, places))
+    }
+
+    /// Rounded to as many decimals as a stored book keeps.
+    pub fn kept(self) -> Exact {
+        self.rounded(STORED_PLACES as u32)
+    }
+
+    /// The same, and not less than it is.
+    ///
+    /// # Errors
+    /// [`Overflow`].
+    pub fn kept_up(self) -> Result<Exact, Overflow> {
+        let kept = self.kept();
+        if kept >= self { Ok(kept) } else { kept.plus(Exact::new(1, STORED_PLACES as u32)) }
+    }
+
+    /// As a whole number of its parts of so many decimals, rounded: 1.25 is 1250 of three. None
+    /// beyond what a whole number of 128 bits holds.
+    pub fn whole_parts(self, places: u32) -> Option<i128> {
+        let rounded = self.rounded(places).0;
+        let more = places.checked_sub(rounded.scale())?;
+        rounded.mantissa().checked_mul(10_i128.checked_pow(more)?)
+    }
+
+    /// As so many of `parts`, to the nearest whole: lengths in a drawing. None for a negative
+    /// number or one beyond four billion parts.
+    pub fn in_parts(self, parts: u32) -> Option<u32> {
+        let whole = self.times(Exact::from(parts)).ok()?.rounded(0);
+        u32::try_from(whole.0.mantissa()).ok()
+    }
+}
+
+/// Plain digits with a point, without closing zeros.
+impl fmt::Display for Exact {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let value = self.0.normalize();
+        write!(f, "{}", if value.is_zero() { Decimal::ZERO } else { value })
+    }
+}
+
+impl From<u32> for Exact {
+    fn from(whole: u32) -> Exact {
+        Exact(Decimal::from(whole))
+    }
+}
+
+impl Serialize for Exact {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.collect_str(self)
+    }
+}
+
+impl<'de> Deserialize<'de> for Exact {
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Exact, D::Error> {
+        let text = std::borrow::Cow::<'de, str>::deserialize(deserializer)?;
+        let read = Exact::from_plain(&text, STORED_PLACES);
+        read.ok_or_else(|| {
+            de::Error::custom(format_args!(
+                "{text:?} is not a plain decimal of at most 9 digits before the point and 8 after it"
+            ))
+        })
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use rust_decimal::RoundingStrategy;
+
+    use super::*;
+
+    fn exact(text: &str) -> Exact {
+        Exact::from_plain(text, 12).unwrap()
+    }
+
+    #[test]
+    fn halves_round_away_from_zero() {
+        let rounded = |text: &str| exact(text).rounded(2).to_string();
+        assert_eq!(rounded("1.005"), "1.01");
+        assert_eq!(rounded("-1.005"), "-1.01");
+        assert_eq!(rounded("1.999"), "2");
+        assert_eq!(rounded("2.345"), "2.35");
+    }
+
+    #[test]
+    fn rounding_is_the_librarys() {
+        // Against rust_decimal's own, over numbers of every length and every place.
+        let mut seed = 1_u128;
+        for round in 0..20_000_u32 {
+            seed = seed.wrapping_mul(0xda94_2042_e4dd_58b5).wrapping_add(1);
+            let digits = i128::try_from((seed >> 31) >> (round % 96 + 1)).unwrap() % (1 << 95);
+            let signed = if round % 2 == 0 { digits } else { -digits };
+            let number = Decimal::from_i128_with_scale(signed, round % 29);
+            for places in [0, 2, 12, round % 28] {
+                let library = number.round_dp_with_strategy(places, RoundingStrategy::MidpointAwayFromZero);
+                assert_eq!(Exact(number).rounded(places), Exact(library), "{number} to {places}");
+            }
+        }
+        for (text, rounded) in [("0.5", "1"), ("-0.5", "-1"), ("0.49", "0"), ("-0.4", "0"), ("99.5", "100")] {
+            assert_eq!(exact(text).rounded(0), exact(rounded));
+        }
+    }
+
+    #[test]
+    fn rounded_up_is_never_less() {
+        for (text, up) in [
+            ("333.089", "333.1"),
+            ("333.1", "333.1"),
+            ("333.14", "333.2"),
+            ("333.100000000000000000000001", "333.2"),
+            ("-0.14", "-0.1"),
+            ("0", "0"),
+        ] {
+            assert_eq!(text.parse().map(Exact).unwrap().rounded_up(1), Ok(exact(up)), "{text}");
+        }
+        assert_eq!(Exact(Decimal::MAX).rounded_up(0), Ok(Exact(Decimal::MAX)));
+    }
+
+    #[test]
+    fn estimates_come_and_go() {
+        for text in ["0", "-12.5", "0.000000000001", "123456789.123456", "999999999.99999999"] {
+            let back = Exact::from_estimate(exact(text).to_estimate()).unwrap();
+            let off = back.minus(exact(text)).unwrap().abs();
+            assert!(off <= exact("0.000001"), "{text}: {back}");
+        }
+        assert_eq!(Exact::from_estimate(2.0_f64.sqrt()), Some(exact("1.414213562373")));
+        assert_eq!(Exact::from_estimate(-123_456_789_012_345.0), Some(Exact::new(-123_456_789_012_345, 0)));
+        for number in [f64::NAN, f64::INFINITY, f64::NEG_INFINITY, 1e15, -1e300] {
+            assert_eq!(Exact::from_estimate(number), None, "{number}");
+        }
+    }
+
+    #[test]
+    fn only_plain_digits_are_read() {
+        for text in ["", "-", ".5", "5.", "1e3", "1_0", "+1", " 1", "1 ", "--1", "1.2.3", "1234567890"] {
+            assert_eq!(Exact::from_plain(text, 6), None, "{text:?}");
+        }
+        assert_eq!(Exact::from_plain("0.1234567", 6), None);
+        assert_eq!(exact("007.50").to_string(), "7.5");
+        assert_eq!(exact("-0").to_string(), "0");
+    }
+
+    #[test]
+    fn what_cannot_be_computed_is_said() {
+        assert_eq!(Exact::ONE.over(Exact::ZERO), Err(Overflow::DivisionByZero));
+        let large = Exact(Decimal::MAX);
+        assert_eq!(large.plus(Exact::ONE), Err(Overflow::TooLarge));
+        assert_eq!(large.times(Exact::new(2, 0)), Err(Overflow::TooLarge));
+    }
+
+    #[test]
+    fn square_roots() {
+        // OEIS A002193, A002194, A010467 (roots of 2, 3 and 10).
+        for (square, root) in [
+            ("2", "1.41421356237309504880168872"),
+            ("3", "1.73205080756887729352744634"),
+            ("10", "3.16227766016837933199889354"),
+        ] {
+            assert_eq!(exact(square).square_root().unwrap().rounded(26).to_string(), root);
+        }
+        for root in ["0", "1", "1.5", "0.001", "999999999", "355.2"].map(exact) {
+            assert_eq!(root.times(root).unwrap().square_root(), Ok(root), "a square gives its root to the last digit");
+        }
+        // A step too small to change the last digit ends the search too.
+        for number in 1..2000_u32 {
+            let square = Exact::from(number).over(Exact::new(7, 0)).unwrap();
+            let root = square.square_root().unwrap();
+            let off = root.times(root).unwrap().minus(square).unwrap();
+            assert!(off.abs() < exact("0.000000000001"), "{number} / 7");
+        }
+        let smallest = Exact(Decimal::from_parts(1, 0, 0, false, 28)).square_root();
+        assert_eq!(smallest, Ok(Exact::new(1, 14)));
+        // The root of 2^96 - 1 is 2^48 - 2^-49: the same as 2^48 to the 14 decimals that it can have.
+        assert_eq!(Exact(Decimal::MAX).square_root(), Ok(Exact::new(1 << 48, 0)));
+        assert_eq!(exact("-0.1").square_root(), Err(Overflow::RootOfNegative));
+    }
+
+    #[test]
+    fn pi_as_published() {
+        // OEIS A000796.
+        assert_eq!(Exact::PI.to_string(), "3.141592653589793238462643383");
+    }
+
+    #[test]
+    fn what_keeps_is_what_is_read_back() {
+        for text in ["0", "-1.5", "999999999.99999999", "0.00000001", "1.100000000"] {
+            assert!(exact(text).keeps(), "{text}");
+        }
+        for number in [Exact::new(1_000_000_000, 0), Exact::new(1, 9), Exact::ONE.over(exact("3")).unwrap()] {
+            assert!(!number.keeps(), "{number}");
+            assert!(serde_json::from_str::<Exact>(&serde_json::to_string(&number).unwrap()).is_err());
+        }
+    }
+
+    #[test]
+    fn stored_numbers_are_strict() {
+        assert_eq!(serde_json::to_string(&exact("12.50")).unwrap(), "\"12.5\"");
+        assert!(serde_json::from_str::<Exact>("\"1e3\"").is_err());
+        assert!(serde_json::from_str::<Exact>("12.5").is_err());
+    }
+}

@@ -1,0 +1,42 @@
+//! Choices of a few that are stored by their names.
+
+use std::borrow::Cow;
+
+use serde::{Deserialize, Deserializer, de};
+
+/// Stores each of a few values by its name. What serde derives for an enum takes an object with
+/// that name as well, which was never a form of the format, and is 0.3 kB more to load for each.
+macro_rules! stored_by_name {
+    ($type:ident { $($value:ident = $name:literal,)* }) => {
+        impl $type {
+            /// Every one, in their order.
+            pub const ALL: &[$type] = &[$($type::$value),*];
+        }
+
+        impl serde::Serialize for $type {
+            fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+                serializer.serialize_str(match self {
+                    $($type::$value => $name,)*
+                })
+            }
+        }
+
+        impl<'de> serde::Deserialize<'de> for $type {
+            fn deserialize<D: serde::Deserializer<'de>>(deserializer: D) -> Result<$type, D::Error> {
+                $crate::foundation::measure::read_by_name(deserializer, &[$($name),*], $type::ALL)
+            }
+        }
+    };
+}
+pub(crate) use stored_by_name;
+
+/// The value whose name is read.
+pub(crate) fn read_by_name<'de, D: Deserializer<'de>, T: Copy>(
+    deserializer: D,
+    names: &'static [&'static str],
+    values: &[T],
+) -> Result<T, D::Error> {
+    let name = Cow::<'de, str>::deserialize(deserializer)?;
+    let found = names.iter().zip(values).find(|(known, _)| **known == name);
+    found.map(|(_, value)| *value).ok_or_else(|| de::Error::unknown_variant(&name, names))
+}

@@ -1,0 +1,115 @@
+//! The height of the fill line for a volume.
+
+use crate::foundation::measure::{Exact, Length, Overflow, Volume};
+
+/// The inside of a container, by how much it holds up to a height.
+pub trait Inside {
+    /// The height of the rim above the inner base.
+    fn height(&self) -> Length;
+
+    /// The volume up to a height above the inner base; it rises with the height. A height under
+    /// the base counts as the base, one over the rim as the rim.
+    ///
+    /// # Errors
+    /// [`Overflow`].
+    fn volume_at(&self, height: Length) -> Result<Volume, Overflow>;
+}
+
+/// Why a volume has no fill line.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum LevelError {
+    /// It is more than fits under the rim.
+    OverTheRim {
+        /// By how much.
+        over: Volume,
+    },
+    /// It is below zero.
+    Negative,
+    /// The numbers leave the range that can be computed.
+    Arithmetic(Overflow),
+}
+
+impl From<Overflow> for LevelError {
+    fn from(overflow: Overflow) -> LevelError {
+        LevelError::Arithmetic(overflow)
+    }
+}
+
+/// Decimal places of a millimetre that a fill line is rounded to.
+const PLACES: u32 = 6;
+
+/// The search ends when the fill line is known within this many millimetres.
+const WITHIN: Exact = Exact::new(1, 7);
+
+/// The height above the inner base to which `volume` fills `inside`, within a millionth of a
+/// millimetre: the span between base and rim is halved until it is that small.
+///
+/// # Errors
+/// A [`LevelError`] for a volume below zero or above the rim.
+pub fn level(inside: &dyn Inside, volume: Volume) -> Result<Length, LevelError> {
+    if volume.is_negative() {
+        return Err(LevelError::Negative);
+    }
+    let (mut low, mut high) = (Length::ZERO, inside.height());
+    let over = volume.minus(inside.volume_at(high)?)?;
+    if over.is_positive() {
+        return Err(LevelError::OverTheRim { over });
+    }
+    while high.minus(low)?.millimetres() > WITHIN {
+        let middle = low.plus(high)?.over(Exact::new(2, 0))?;
+        if inside.volume_at(middle)? < volume {
+            low = middle;
+        } else {
+            high = middle;
+        }
+    }
+    Ok(Length::from_millimetres(high.millimetres().rounded(PLACES)))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::foundation::shape::{Frustum, Pouring, Pourings};
+    use crate::support::{exact, millilitres, millimetres};
+
+    fn cup() -> Frustum {
+        Frustum { base: millimetres("60"), rim: millimetres("90"), height: millimetres("120") }
+    }
+
+    #[test]
+    fn the_level_of_what_a_height_holds_is_that_height() {
+        let bottle = Pourings::new(&[
+            Pouring { height: millimetres("80"), volume: millilitres("400") },
+            Pouring { height: millimetres("120"), volume: millilitres("500") },
+        ]);
+        let (cup, bottle) = (cup(), bottle.unwrap());
+        let shapes: [&dyn Inside; 2] = [&cup, &bottle];
+        for inside in shapes {
+            for height in ["0", "0.000001", "1", "33.3", "79.999999", "80", "119.999999", "120"] {
+                let held = inside.volume_at(millimetres(height)).unwrap();
+                assert_eq!(level(inside, held), Ok(millimetres(height)));
+            }
+        }
+    }
+
+    #[test]
+    fn the_level_of_a_cone_is_a_cube_root() {
+        // Similar cones: an eighth of the volume stands half as high, a 27th a third.
+        let cone = Frustum { base: Length::ZERO, ..cup() };
+        for (part, height) in [("8", "60"), ("27", "40"), ("64", "30")] {
+            let volume = cone.volume().unwrap().over(exact(part)).unwrap();
+            assert_eq!(level(&cone, volume), Ok(millimetres(height)));
+        }
+    }
+
+    #[test]
+    fn what_is_no_level_is_said() {
+        let brimful = cup().volume().unwrap();
+        assert_eq!(level(&cup(), brimful), Ok(millimetres("120")));
+        let over = millilitres("0.5");
+        assert_eq!(level(&cup(), brimful.plus(over).unwrap()), Err(LevelError::OverTheRim { over }));
+        assert_eq!(level(&cup(), millilitres("-0.5")), Err(LevelError::Negative));
+        let flat = Frustum { height: Length::ZERO, ..cup() };
+        assert_eq!(level(&flat, over), Err(LevelError::Arithmetic(Overflow::DivisionByZero)));
+    }
+}

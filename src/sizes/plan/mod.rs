@@ -1,0 +1,100 @@
+//! How many sizes: plans of one, two, three and more sizes for a part of the menu, what each
+//! earns in a week and what it takes to keep (calculations, 7).
+
+mod candidates;
+mod change;
+mod mix;
+mod scenario;
+mod stock;
+#[cfg(test)]
+mod tests;
+mod totals;
+
+pub use candidates::{Candidates, LeftOut, Why};
+pub use change::{Change, Further, PaidBack, PaysFrom, change};
+pub use mix::Guess;
+pub use scenario::{keep, scenario_ledger};
+pub use stock::{Stock, opening_stock};
+pub use totals::{Totals, contribution};
+
+use crate::book::{Book, ContainerId, Offer};
+use crate::foundation::measure::Overflow;
+
+/// Most candidates of which every plan is made.
+pub const MOST_CANDIDATES: usize = 6;
+/// Most sizes of the plans that are made of the candidates.
+pub const MOST_SIZES: usize = 3;
+
+/// A set of sizes for a part of the menu: each of its drinks in each of them.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Plan {
+    /// The sizes, in the order of the candidates.
+    pub sizes: Vec<ContainerId>,
+    /// What would be offered, with the price and the weekly number counted with.
+    pub offers: Vec<Offer>,
+    /// What cannot be made or priced, and counts for nothing.
+    pub left_out: Vec<LeftOut>,
+    /// Its figures.
+    pub totals: Totals,
+}
+
+/// The plan of these sizes, which are taken from the candidates.
+///
+/// # Errors
+/// [`Overflow`].
+pub fn plan(book: &Book, candidates: &Candidates, guess: &Guess, sizes: &[ContainerId]) -> Result<Plan, Overflow> {
+    let sizes: Vec<ContainerId> = candidates.sizes().iter().copied().filter(|size| sizes.contains(size)).collect();
+    let kept = guess.kept_by(&sizes);
+    let mut offers = Vec::new();
+    let mut left_out = Vec::new();
+    for drink in candidates.drinks() {
+        let mut made: Vec<Offer> = Vec::with_capacity(sizes.len());
+        for size in &sizes {
+            match candidates.offer(drink, *size) {
+                Ok(offer) => made.push(offer.clone()),
+                Err(reason) => left_out.push(reason),
+            }
+        }
+        guess.share_out(candidates, drink, kept, &mut made)?;
+        offers.extend(made);
+    }
+    let totals = Totals::of(book, candidates.ledger(), &offers, guess.cover)?;
+    Ok(Plan { sizes, offers, left_out, totals })
+}
+
+/// Every plan of one to [`MOST_SIZES`] sizes, and those of `also` that are not among them and
+/// have candidates only: the one that earns most first, of equals the one of fewer sizes.
+///
+/// # Errors
+/// [`Overflow`].
+pub fn plans(
+    book: &Book,
+    candidates: &Candidates,
+    guess: &Guess,
+    also: &[Vec<ContainerId>],
+) -> Result<Vec<Plan>, Overflow> {
+    let mut sets: Vec<Vec<ContainerId>> = vec![Vec::new()];
+    for size in candidates.sizes().iter().take(MOST_CANDIDATES) {
+        let with_it = |set: &Vec<ContainerId>| set.iter().copied().chain([*size]).collect();
+        let grown: Vec<_> = sets.iter().filter(|set| set.len() < MOST_SIZES).map(with_it).collect();
+        sets.extend(grown);
+    }
+    for wanted in also {
+        let set: Vec<_> = candidates.sizes().iter().copied().filter(|size| wanted.contains(size)).collect();
+        if set.len() == wanted.len() && !sets.contains(&set) {
+            sets.push(set);
+        }
+    }
+    let mut ranked: Vec<Plan> = Vec::with_capacity(sets.len());
+    for set in sets.iter().filter(|set| !set.is_empty()) {
+        let plan = plan(book, candidates, guess, set)?;
+        let before = |other: &Plan| {
+            let (this, other) = (&plan, other);
+            let (less, more) = (this.totals.contribution, other.totals.contribution);
+            more > less || (more == less && other.sizes.len() <= this.sizes.len())
+        };
+        let place = ranked.partition_point(before);
+        ranked.insert(place, plan);
+    }
+    Ok(ranked)
+}

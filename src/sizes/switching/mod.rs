@@ -1,0 +1,188 @@
+//! One size in place of another (calculations, 7): how many must be sold in the new one to earn
+//! the same, at which price elasticity that breaks even, what the change costs once, and the one
+//! edit that makes it.
+
+mod break_even;
+mod first_order;
+mod sell;
+mod together;
+
+#[cfg(test)]
+mod tests;
+
+pub use break_even::{BreakEven, Losing, Side};
+pub use first_order::{FirstOrder, first_orders, to_pay};
+pub use sell::sell_in_the_new_size;
+pub use together::{Payback, Together};
+
+use crate::book::{Book, ContainerId, DrinkId, Offer, OfferId, Scope};
+use crate::drink::ledger::{Trouble, price_offer};
+use crate::drink::price::{self, PriceError};
+use crate::foundation::measure::{Exact, Money, Overflow};
+
+/// Which size in place of which, and for what.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Question {
+    /// The part of the menu that changes its size.
+    pub scope: Scope,
+    /// The size it is sold in.
+    pub from: ContainerId,
+    /// The size it is to be sold in.
+    pub to: ContainerId,
+}
+
+impl Question {
+    /// A drink in the size it is sold in.
+    pub const fn now(self, drink: DrinkId) -> OfferId {
+        OfferId { drink, container: self.from }
+    }
+
+    /// A drink in the size it is to be sold in.
+    pub const fn then(self, drink: DrinkId) -> OfferId {
+        OfferId { drink, container: self.to }
+    }
+}
+
+/// Why there is no answer at all.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum SwitchError {
+    /// Both sizes are the same container.
+    SameContainer(ContainerId),
+    /// Nothing of this part of the menu is sold in the size.
+    NotSold(ContainerId),
+    /// The numbers leave the range that can be computed.
+    Arithmetic(Overflow),
+}
+
+impl From<Overflow> for SwitchError {
+    fn from(overflow: Overflow) -> SwitchError {
+        SwitchError::Arithmetic(overflow)
+    }
+}
+
+/// Why a drink brings nothing that can be computed in a size.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum NoSide {
+    /// It cannot be made or costed at this size.
+    Trouble(Trouble),
+    /// No price is asked.
+    NoPrice,
+    /// No price is asked, and none reaches the target.
+    NoPriceReaches(PriceError),
+}
+
+/// Where the price in the new size comes from.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum PriceFrom {
+    /// It was typed here.
+    Typed,
+    /// It is asked there already.
+    Asked,
+    /// It is what the target margin suggests there.
+    Suggested,
+}
+
+/// How many are sold of the drinks that change.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Sales {
+    /// Their numbers are entered; drinks without one are left out of the sums.
+    Entered {
+        /// How many drinks have none.
+        without: usize,
+    },
+    /// None is entered: a hundred of each are counted with.
+    NotEntered,
+    /// What is entered says that nothing is sold: a hundred of each are counted with.
+    NothingSold,
+}
+
+/// One drink that changes its size.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct DrinkSwitch {
+    /// The drink.
+    pub drink: DrinkId,
+    /// How many are sold a week in the size it is sold in, where that is entered.
+    pub weekly: Option<Exact>,
+    /// What one brings now.
+    pub now: Result<Side, NoSide>,
+    /// What one would bring in the new size.
+    pub then: Result<Side, NoSide>,
+    /// Where the price in the new size comes from.
+    pub price_from: PriceFrom,
+    /// How many to sell for each one sold now; none where a side is missing.
+    pub answer: Option<Result<BreakEven, Losing>>,
+}
+
+/// A switch, drink by drink and together.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Switch {
+    /// The drinks of this part of the menu that are sold in the old size.
+    pub drinks: Vec<DrinkSwitch>,
+    /// How many are sold of them.
+    pub sales: Sales,
+    /// All of them with their mix; none where no drink has both sides.
+    pub together: Option<Together>,
+}
+
+/// Works out a switch. `prices` are menu prices in the new size typed for it, above zero; a drink
+/// without one takes the price asked there already, else the one suggested.
+///
+/// # Errors
+/// A [`SwitchError`].
+pub fn switch(book: &Book, question: Question, prices: &[(DrinkId, Money)]) -> Result<Switch, SwitchError> {
+    if question.from == question.to {
+        return Err(SwitchError::SameContainer(question.from));
+    }
+    let mut drinks = Vec::new();
+    for drink in book.drinks().filter(|drink| book.belongs(drink.id, question.scope)) {
+        let Some(offer) = book.offer(question.now(drink.id)) else { continue };
+        let typed = prices.iter().find(|(id, _)| *id == drink.id).map(|(_, price)| *price);
+        let now = side(book, offer, false);
+        let there = book.offer(question.then(drink.id)).cloned().unwrap_or(Offer::new(question.then(drink.id)));
+        let price = typed.or(there.price);
+        let then = side(book, &Offer { price, ..there }, true);
+        let price_from = match (typed, price) {
+            (Some(_), _) => PriceFrom::Typed,
+            (None, Some(_)) => PriceFrom::Asked,
+            (None, None) => PriceFrom::Suggested,
+        };
+        let answer = match (now, then) {
+            (Ok(now), Ok(then)) => Some(BreakEven::of(now, then)?),
+            _ => None,
+        };
+        drinks.push(DrinkSwitch { drink: drink.id, weekly: offer.weekly, now, then, price_from, answer });
+    }
+    if drinks.is_empty() {
+        return Err(SwitchError::NotSold(question.from));
+    }
+    let sales = sales(&drinks);
+    let together = Together::of(&drinks, sales)?;
+    Ok(Switch { drinks, sales, together })
+}
+
+/// What an offer brings at the price asked, or at the one suggested where that `may` stand in.
+fn side(book: &Book, offer: &Offer, may: bool) -> Result<Side, NoSide> {
+    let priced = price_offer(book, offer).map_err(NoSide::Trouble)?;
+    let asked = match (priced.asked, may) {
+        (Some(asked), _) => asked,
+        (None, false) => return Err(NoSide::NoPrice),
+        (None, true) => {
+            let suggested = priced.suggestion.map_err(NoSide::NoPriceReaches)?;
+            let asked = price::asked(&priced.cost, &priced.terms, suggested.menu);
+            asked.map_err(|overflow| NoSide::Trouble(Trouble::Arithmetic(overflow)))?
+        }
+    };
+    Ok(Side { price: asked.menu, contribution: asked.contribution })
+}
+
+fn sales(drinks: &[DrinkSwitch]) -> Sales {
+    let counted = || drinks.iter().filter(|drink| drink.answer.is_some());
+    let entered = || counted().filter_map(|drink| drink.weekly);
+    if entered().any(|weekly| weekly.is_positive()) {
+        Sales::Entered { without: counted().filter(|drink| drink.weekly.is_none()).count() }
+    } else if entered().next().is_some() {
+        Sales::NothingSold
+    } else {
+        Sales::NotEntered
+    }
+}

@@ -1,0 +1,157 @@
+//! A change under trial: the weeks before it against the weeks since (calculations, 7).
+//!
+//! A week counts with what the scope contributed in it, as it was written down then. A trial is a
+//! comparison and no proof: the weather, the season and much else change too.
+
+use crate::book::{Book, Scope, Trial, Week};
+use crate::foundation::measure::{Date, Exact, Money, Overflow};
+use crate::foundation::statistics::{Interval, Spread, more_until_clear, welch};
+
+#[cfg(test)]
+mod tests;
+
+/// Weeks on each side that a comparison needs at least.
+pub const LEAST_WEEKS: usize = 2;
+
+/// What a trial shows so far.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Judged {
+    /// The weeks before the change.
+    pub before: Weeks,
+    /// The weeks since.
+    pub after: Weeks,
+    /// The week of today, where it is written down and would count: it is not over and left out.
+    pub running: Option<Date>,
+    /// Since less before, per week; none with fewer than two weeks on a side.
+    pub interval: Option<Interval>,
+    /// What follows from it.
+    pub verdict: Verdict,
+}
+
+/// The weeks on one side of a change.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Weeks {
+    /// Each week that was written down, the earliest first.
+    pub counted: Vec<WeekSum>,
+    /// The Mondays of weeks between that were not: they are left out.
+    pub missing: Vec<Date>,
+    /// Their mean and scatter; none of fewer than two.
+    pub spread: Option<Spread>,
+}
+
+/// What a week brought.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct WeekSum {
+    /// The Monday that it begins on.
+    pub monday: Date,
+    /// How many were sold.
+    pub units: Exact,
+    /// What they contributed.
+    pub contribution: Money,
+}
+
+/// Whether a change worked.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Verdict {
+    /// The interval lies above zero.
+    Better,
+    /// It lies below.
+    Worse,
+    /// It spans zero.
+    NotYetClear(More),
+    /// There are fewer than two weeks on a side.
+    NotEnough {
+        /// Weeks that are still needed before the change.
+        before: usize,
+        /// And since.
+        after: usize,
+    },
+}
+
+/// How many weeks more it would likely take, if they go on as they did.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum More {
+    /// So many.
+    Weeks(u32),
+    /// More than two years of them.
+    TooMany,
+    /// The means are the same: there is no difference to become clear.
+    NoDifference,
+}
+
+/// Judges a trial by the weeks that were over before `today`.
+///
+/// # Errors
+/// [`Overflow`].
+pub fn judge(book: &Book, trial: &Trial, today: Date) -> Result<Judged, Overflow> {
+    let this_week = today.monday();
+    let over = this_week.plus_weeks(-1);
+    let last = trial.last.unwrap_or(Date::LAST);
+    let before = Weeks::between(book, trial.scope, trial.first, trial.start.plus_weeks(-1).min(over))?;
+    let after = Weeks::between(book, trial.scope, trial.start, last.min(over))?;
+    let running = book.week(this_week).map(|week| week.monday).filter(|week| trial.first <= *week && *week <= last);
+    let (interval, verdict) = match (&before.spread, &after.spread) {
+        (Some(first), Some(second)) => {
+            let interval = welch(first, second)?;
+            (Some(interval), verdict(first, second, &interval)?)
+        }
+        _ => {
+            let needed = |weeks: &Weeks| LEAST_WEEKS.saturating_sub(weeks.counted.len());
+            (None, Verdict::NotEnough { before: needed(&before), after: needed(&after) })
+        }
+    };
+    Ok(Judged { before, after, running, interval, verdict })
+}
+
+fn verdict(before: &Spread, after: &Spread, interval: &Interval) -> Result<Verdict, Overflow> {
+    let difference = interval.difference();
+    Ok(if !interval.spans_zero() {
+        if difference.is_positive() { Verdict::Better } else { Verdict::Worse }
+    } else if difference.is_zero() {
+        Verdict::NotYetClear(More::NoDifference)
+    } else {
+        Verdict::NotYetClear(more_until_clear(before, after)?.map_or(More::TooMany, More::Weeks))
+    })
+}
+
+impl Weeks {
+    /// The weeks from one Monday to another; none where the second comes first.
+    fn between(book: &Book, scope: Scope, first: Date, last: Date) -> Result<Weeks, Overflow> {
+        let mut weeks = Weeks::default();
+        let mut next = first;
+        for week in book.weeks().filter(|week| first <= week.monday && week.monday <= last) {
+            weeks.leave_out(next, week.monday);
+            weeks.counted.push(sum(book, scope, week)?);
+            next = week.monday.plus_weeks(1);
+        }
+        if next <= last {
+            weeks.leave_out(next, last.plus_weeks(1));
+        }
+        let contributions: Vec<Exact> = weeks.counted.iter().map(|week| week.contribution.major()).collect();
+        weeks.spread = Spread::of(&contributions)?;
+        Ok(weeks)
+    }
+
+    /// Notes the Mondays from `next` to before `until` as missing.
+    fn leave_out(&mut self, mut next: Date, until: Date) {
+        while next < until {
+            self.missing.push(next);
+            next = next.plus_weeks(1);
+        }
+    }
+
+    /// Whether nothing was sold in any of them.
+    pub fn nothing_sold(&self) -> bool {
+        self.counted.iter().all(|week| week.units.is_zero())
+    }
+}
+
+/// What a part of the menu brought in a week; nothing where none of it was sold.
+fn sum(book: &Book, scope: Scope, week: &Week) -> Result<WeekSum, Overflow> {
+    let mut sum = WeekSum { monday: week.monday, units: Exact::ZERO, contribution: Money::ZERO };
+    for sold in week.sold.iter().filter(|sold| book.belongs(sold.drink, scope)) {
+        sum.units = sum.units.plus(sold.units)?;
+        sum.contribution = sum.contribution.plus(sold.contribution.times(sold.units)?.as_part())?;
+    }
+    Ok(sum)
+}
