@@ -48,7 +48,7 @@ pub fn percent_juice(juice: &PercentJuice, book: &Book) -> String {
 }
 
 /// What the name of a drink needs that is juice in part: "if the common or usual name uses the word
-/// juice, [it] shall include a qualifying term such as beverage, cocktail, or drink" (21 CFR
+/// juice, \[it\] shall include a qualifying term such as beverage, cocktail, or drink" (21 CFR
 /// 102.33(a), text). Empty where nothing or all of it is juice, or nobody knows.
 pub fn name_with_juice(juice: &PercentJuice) -> &'static str {
     match juice {
