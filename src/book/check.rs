@@ -318,7 +318,7 @@ fn drink(record: &Drink) -> Checked {
     record.unsold.map_or(Ok(()), |share| a_share(share, Field::Unsold))?;
     record.target.map_or(Ok(()), |share| a_share(share, Field::Target))?;
     if let Some(ph) = record.ph {
-        hold(!ph.is_negative() && ph <= STRONGEST_BASE, Field::Ph, Problem::NotAPh)?;
+        hold(ph >= Exact::ONE && ph <= STRONGEST_BASE, Field::Ph, Problem::NotAPh)?;
         keeps(ph, Field::Ph)?;
     }
     if let Some(days) = record.keeps_days {

@@ -156,7 +156,8 @@ pub enum Problem {
     NotAboveOne,
     /// More than 400 letters.
     LongerThanALabel,
-    /// A pH lies between 0 and 14.
+    /// The pH of a drink lies between 1 and 14: a 0 is typed where nobody measured, and would call any
+    /// juice acid.
     NotAPh,
     /// A temperature outside the table of water: 0 to 40 °C.
     NotMeasuredThere,

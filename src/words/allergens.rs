@@ -112,13 +112,14 @@ pub fn allergens_by_law(allergens: &Allergens, law: Law) -> String {
         Some(if is_known { format!("{name} ({})", allergens.nuts.join(", ")) } else { name.to_string() })
     };
     let names: Vec<String> = allergens.present.iter().filter_map(|(found, _)| name(*found)).collect();
-    match (names.is_empty(), allergens.are_all_known()) {
+    let said = match (names.is_empty(), allergens.are_all_known()) {
         (false, _) => names.join(", "),
-        (true, true) => match used_around(&allergens.used_around, law) {
-            around if around.is_empty() => "none".to_string(),
-            around => format!("none. {around}"),
-        },
+        (true, true) => "none".to_string(),
         (true, false) => "none stated so far".to_string(),
+    };
+    match used_around(&allergens.used_around, law) {
+        around if around.is_empty() => said,
+        around => format!("{said}. {around}"),
     }
 }
 
@@ -127,7 +128,7 @@ pub fn allergens_by_law(allergens: &Allergens, law: Law) -> String {
 /// Regulation (EU) No 1169/2011, Annex II, point 8, exhaustive by notice 2017/C 428/01 (text).
 pub const TREE_NUTS: &str = "United States (FDA, January 2025), 12 nuts: almond, black walnut, Brazil nut, California walnut, cashew, hazelnut, heartnut, macadamia, pecan, pine nut, pistachio, walnut. Coconut, chestnut and shea no longer count. European Union (2017/C 428), 8 nuts and no others: almond, hazelnut, walnut, cashew, pecan, Brazil nut, pistachio, macadamia. Pine nuts do not count there.";
 
-/// What else is used where a drink is made, beside every "none": "Made where peanuts, milk and
+/// What else is used where a drink is made, beside every list of allergens: "Made where peanuts, milk and
 /// tree nuts are used." Empty where the whole book holds none of them.
 pub fn used_around(around: &UsedAround, law: Law) -> String {
     let names: Vec<String> = around.held.iter().map(|it| allergen(*it, law).to_ascii_lowercase()).collect();
@@ -178,9 +179,27 @@ pub fn allergens(allergens: &Allergens, book: &Book) -> String {
         let mixed = names(&allergens.parts_not_known);
         sentences.push(format!("Parts not known, so more may be in it: {mixed}. Read its label, and enter its parts."));
     }
+    if !allergens.parts_name_more.is_empty() {
+        let more = names(&allergens.parts_name_more);
+        sentences.push(format!("{PARTS_NAME_MORE}: {more}. Mark what they name."));
+    }
     if !allergens.not_stated.is_empty() {
         let open = names(&allergens.not_stated);
         sentences.push(format!("Not stated yet, so it may hold any: {open}. Check the label of each, and enter it."));
     }
+    // Whoever must not have peanuts asks also where milk is named.
+    sentences.extend(Some(used_around(&allergens.used_around, law)).filter(|around| !around.is_empty()));
     sentences.join(" ")
+}
+
+/// Stands beside ingredients whose parts name an allergen that is not marked.
+pub const PARTS_NAME_MORE: &str = "Parts name an allergen that is not marked";
+
+/// What is in it and not among the nine of the United States; empty where nothing is. Sulfites are
+/// declared beside the nine.
+pub fn besides_the_nine(allergens: &Allergens) -> String {
+    let besides = allergens.present.iter().map(|(found, _)| *found);
+    let besides = besides.filter(|it| allergen_in_united_states(*it).is_none() && *it != Allergen::Sulphites);
+    let names: Vec<String> = besides.map(|it| allergen(it, Law::UnitedStates).to_ascii_lowercase()).collect();
+    names.join(", ")
 }

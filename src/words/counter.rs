@@ -129,7 +129,11 @@ pub fn counter_caution(caution: &Caution, book: &Book) -> Option<String> {
             "Allergens are only as right as what was entered. Check every label, and what shares the blender or press."
                 .to_string(),
         ),
-        Caution::SoldToABusiness | Caution::AcidityNotKnown(_) | Caution::NameTheKind(_) | Caution::NoLegalAdvice => None,
+        Caution::AcidityNotKnown(_) => Some(
+            "Nobody knows how acid this juice is: refrigerate at all times. Low-acid juice kept warm can cause botulism."
+                .to_string(),
+        ),
+        Caution::SoldToABusiness | Caution::NameTheKind(_) | Caution::NoLegalAdvice => None,
     }
 }
 

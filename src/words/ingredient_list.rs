@@ -4,7 +4,7 @@ use std::ops::Range;
 
 use super::overflow;
 use crate::book::{Allergen, Book, Drink, Ingredient, Key};
-use crate::drink::label::{Law, Listed, ListedAs, names_it, places_of};
+use crate::drink::label::{Law, Listed, ListedAs, names_it, nouns, places_of};
 use crate::foundation::measure::{NumberStyle, is_seen, show_percent};
 
 /// A piece of a list of ingredients.
@@ -119,31 +119,6 @@ fn standing_out(text: &str, places: &[Range<usize>]) -> Vec<Run> {
         }
     }
     runs.into_iter().map(|(run, out)| if out { Run::standing_out(&run) } else { Run::usual(&run) }).collect()
-}
-
-/// Nouns that say an allergen as Regulation (EU) No 1169/2011, Annex II, names it, in the singular:
-/// not "spelt", "whey" or "cod", which need "wheat", "milk" and "fish" beside them (the first of
-/// these: Food Standards Agency, Food allergen labelling technical guidance, part 1, 29, text).
-const fn nouns(allergen: Allergen) -> &'static [&'static str] {
-    match allergen {
-        Allergen::Wheat => &["wheat"],
-        Allergen::OtherGluten => &["rye", "barley", "oat"],
-        Allergen::Crustaceans => &["crustacean"],
-        Allergen::Eggs => &["egg"],
-        Allergen::Fish => &["fish"],
-        Allergen::Peanuts => &["peanut"],
-        Allergen::Soybeans => &["soybean", "soya", "soy"],
-        Allergen::Milk => &["milk"],
-        Allergen::TreeNuts => {
-            &["almond", "hazelnut", "walnut", "cashew", "pecan", "brazil nut", "pistachio", "macadamia", "nut"]
-        }
-        Allergen::Celery => &["celery"],
-        Allergen::Mustard => &["mustard"],
-        Allergen::Sesame => &["sesame"],
-        Allergen::Sulphites => &["sulphite", "sulfite", "sulphur dioxide"],
-        Allergen::Lupin => &["lupin"],
-        Allergen::Molluscs => &["mollusc", "mollusk"],
-    }
 }
 
 /// What is put beside a name that does not say the allergen.

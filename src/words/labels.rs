@@ -65,7 +65,8 @@ pub const HOW_JUICE_IS_COUNTED: &str = "Percent juice is by volume and rounded d
 
 /// What of a thick drink is stated: "in terms of fluid measure if the food is liquid, or in terms
 /// of weight if the food is solid, semisolid, or viscous" (21 CFR 101.7(a), text).
-pub const THICK: &str = "Thick, or eaten with a spoon: state the weight, not the volume (21 CFR 101.7(a)).";
+pub const THICK: &str =
+    "Thick, or eaten with a spoon: in the United States, state the weight, not the volume (21 CFR 101.7(a)).";
 
 /// Stands where a drink has no label.
 pub const BY_THE_GLASS: &str =
@@ -177,7 +178,7 @@ pub(super) const AT_RISK: &str = "Untreated juice can make these people seriousl
 
 /// What selling to another business brings (21 CFR 120.3(l), 120.24; that some states end the
 /// exemption of shops at any amount: second-hand).
-pub const SOLD_TO_A_BUSINESS: &str = "Selling juice to another business makes you a processor: a HACCP plan and a 5-log treatment for all of your juice (21 CFR 120.3(l), 120.24). The warning on the label does not replace them. Some states ask for both at any amount.";
+pub const SOLD_TO_A_BUSINESS: &str = "In the United States, selling juice to another business makes you a processor: a HACCP plan and a 5-log treatment for all of your juice (21 CFR 120.3(l), 120.24). The warning on the label does not replace them. Some states ask for both at any amount.";
 
 /// What is done with low-acid juice (FDA, Guidance for Industry: Refrigerated Carrot Juice and
 /// Other Refrigerated Low-Acid Juices, June 2007, written for processors).

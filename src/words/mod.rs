@@ -39,8 +39,8 @@ mod working;
 pub mod yield_log;
 
 pub use allergens::{
-    TREE_NUTS, allergen, allergen_in_european_union, allergen_in_united_states, allergen_to_mark, allergens,
-    allergens_by_law, also_declare, used_around,
+    PARTS_NAME_MORE, TREE_NUTS, allergen, allergen_in_european_union, allergen_in_united_states, allergen_to_mark,
+    allergens, allergens_by_law, also_declare, besides_the_nine, used_around,
 };
 pub use batches::{
     BEST_USE, Batches, DEDUCT, batch_deleted, batch_stands, counted, deducted, not_planned, number_of, station,

@@ -140,7 +140,9 @@ pub(super) fn problem_at(field: Field, problem: Problem) -> String {
         }
         Problem::NotWhole => format!("{what} must be a whole number, such as 12."),
         Problem::LongerThanALabel => format!("{what} is longer than 400 letters. Shorten it."),
-        Problem::NotAPh => format!("{what} lies between 0 and 14. Type what your meter shows, such as 3.8."),
+        Problem::NotAPh => format!(
+            "{what} of a drink lies between 1 and 14. Type what your meter shows, such as 3.8, or leave it blank."
+        ),
         Problem::NotMeasuredThere => {
             format!("{what} must be 32 to 104 °F (0 to 40 °C), where water's density is known.")
         }

@@ -348,7 +348,7 @@ async fn a_label(journey: &Journey) {
         "Untreated juice can make these people seriously ill: children, older people, pregnant people, and people \
          with weak immune systems. Packaged untreated juice is not for places that serve them, such as schools, \
          hospitals and care homes.",
-        "Selling juice to another business makes you a processor: a HACCP plan and a 5-log treatment for all of your \
+        "In the United States, selling juice to another business makes you a processor: a HACCP plan and a 5-log treatment for all of your \
          juice (21 CFR 120.3(l), 120.24). The warning on the label does not replace them. Some states ask for both \
          at any amount.",
         "Juice that may be low-acid, by published pH: Celery juice 5.70 to 6.00 (FDA list of pH). Above 4.6 is \

@@ -12,7 +12,7 @@ const STATEMENT: &str = "WARNING: This product has not been pasteurized and, the
 const AT_RISK: &str = "Untreated juice can make these people seriously ill: children, older people, pregnant people, \
                        and people with weak immune systems.";
 
-const SOLD_ON: &str = "Selling juice to another business makes you a processor: a HACCP plan and a 5-log treatment \
+const SOLD_ON: &str = "In the United States, selling juice to another business makes you a processor: a HACCP plan and a 5-log treatment \
                        for all of your juice (21 CFR 120.3(l), 120.24). The warning on the label does not replace \
                        them. Some states ask for both at any amount.";
 
@@ -60,7 +60,12 @@ async fn how_it_is_kept(journey: &Journey) {
     let (ph, days) = (By::Label("pH, measured"), By::Label("Use within"));
     journey.expect_value(days, "").await;
     journey.enter(ph, "14.5").await;
-    journey.expect_error(ph, "The pH lies between 0 and 14. Type what your meter shows, such as 3.8.").await;
+    journey
+        .expect_error(
+            ph,
+            "The pH of a drink lies between 1 and 14. Type what your meter shows, such as 3.8, or leave it blank.",
+        )
+        .await;
     journey.enter(ph, "4.2").await;
     journey.expect_value(ph, "4.2").await;
     journey.enter(days, "2.5").await;
@@ -178,7 +183,7 @@ async fn treated(journey: &Journey) {
     journey.choose(By::Label("Treatment"), "Treated (5-log, such as HPP)").await;
     journey.click(By::Text("Swing bottle")).await;
     journey.click(By::Text("Label and fill")).await;
-    journey.wait_for_text("Selling juice to another business").await;
+    journey.wait_for_text("In the United States, selling juice to another business").await;
     journey.expect_count(".warning-box", 0).await;
     journey.click(By::Text("Undo")).await;
     journey.expect_count(".warning-box", 1).await;

@@ -82,7 +82,7 @@ fn labour() -> impl Strategy<Value = Labour> {
 
 /// Whether it is treated, its pH, how it is kept and for how long.
 fn kept() -> impl Strategy<Value = (bool, Option<Exact>, bool, Option<Exact>)> {
-    let ph = (0..1401_i64).prop_map(|hundredths| Exact::new(hundredths, 2));
+    let ph = (100..1401_i64).prop_map(|hundredths| Exact::new(hundredths, 2));
     let days = (0..731_i64).prop_map(|days| Exact::new(days, 0));
     (any::<bool>(), option::of(ph), any::<bool>(), option::of(days))
 }

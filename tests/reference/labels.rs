@@ -72,7 +72,7 @@ fn a_juice_weighs_what_its_cups_weigh() {
         ],
     );
     let facts = facts(&book, &offer(1, 1, None)).unwrap();
-    let package = facts.package.unwrap();
+    let package = facts.package.unwrap().unwrap();
     assert_eq!(package.juice, PercentJuice::Percent(exact("100")));
     let listed = package.ingredients.iter();
     let listed: Vec<_> = listed
@@ -125,7 +125,7 @@ fn without_a_volume_there_are_words_and_no_percentage() {
         Record::Offer(offer(1, 1, None)),
     ];
     let book = book(settings(), records);
-    let error = facts(&book, &offer(1, 1, None)).unwrap_err();
+    let error = facts(&book, &offer(1, 1, None)).unwrap().package.unwrap().unwrap_err();
     assert_eq!(
         label_error(&error, &book),
         "Invented ingredient 1 is weighed in one place and poured by volume in another, so it needs a density. Enter grams per mL as it is in the drink."

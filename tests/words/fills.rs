@@ -67,7 +67,7 @@ fn what_was_refused() {
     );
     assert_eq!(
         at(Field::Ph, Problem::NotAPh),
-        "The pH lies between 0 and 14. Type what your meter shows, such as 3.8."
+        "The pH of a drink lies between 1 and 14. Type what your meter shows, such as 3.8, or leave it blank."
     );
     assert_eq!(at(Field::BatchSize, Problem::LessThanOne), "The number of packages in a batch must be at least 1.");
     assert_eq!(

@@ -113,7 +113,7 @@ fn who_is_at_risk_is_named() {
 fn selling_to_another_business_asks_for_more_than_a_warning() {
     assert_eq!(
         words::caution(&Caution::SoldToABusiness, &book()),
-        "Selling juice to another business makes you a processor: a HACCP plan and a 5-log treatment for all of your juice (21 CFR 120.3(l), 120.24). The warning on the label does not replace them. Some states ask for both at any amount."
+        "In the United States, selling juice to another business makes you a processor: a HACCP plan and a 5-log treatment for all of your juice (21 CFR 120.3(l), 120.24). The warning on the label does not replace them. Some states ask for both at any amount."
     );
 }
 
@@ -258,8 +258,32 @@ fn beside_none_stands_what_is_used_around() {
             "None of the allergens that must be named, as far as the book states. {three} Other ingredients here are not checked yet."
         )
     );
-    // Beside what it holds, the caution to check what shares the blender stands alone.
-    assert_eq!(said(vec![(Allergen::Sesame, vec![BUTTER])], around(&used, false)), "Contains Sesame (Nut butter).");
+    // Beside what it holds too: who must not have peanuts reads "Contains Sesame" as safe.
+    assert_eq!(
+        said(vec![(Allergen::Sesame, vec![BUTTER])], around(&used, false)),
+        "Contains Sesame (Nut butter). Made where peanuts, milk and tree nuts are used."
+    );
+}
+
+#[test]
+fn a_mixture_whose_parts_name_more_is_asked_about() {
+    let more = Allergens { parts_name_more: vec![BUTTER], ..Allergens::default() };
+    assert_eq!(
+        words::allergens(&more, &with_butter()),
+        "Parts name an allergen that is not marked: Nut butter. Mark what they name."
+    );
+    assert_eq!(words::allergens_by_law(&more, Law::UnitedStates), "none stated so far");
+}
+
+#[test]
+fn what_is_not_among_the_nine_is_not_hidden() {
+    let of = |found: &[Allergen]| {
+        let present = found.iter().map(|it| (*it, vec![GINGER])).collect();
+        words::besides_the_nine(&Allergens { present, ..Allergens::default() })
+    };
+    assert_eq!(of(&[Allergen::OtherGluten, Allergen::Milk, Allergen::Celery]), "gluten other than wheat, celery");
+    // Sulfites are declared in a line of their own.
+    assert_eq!(of(&[Allergen::Milk, Allergen::Sulphites]), "");
 }
 
 #[test]
@@ -376,7 +400,10 @@ fn percent_juice_and_what_the_name_needs() {
 /// Weight for what is viscous: 21 CFR 101.7(a), text. Not repeated: notice 2017/C 428, 3.5, text.
 #[test]
 fn what_is_not_for_every_drink_is_said_in_a_line() {
-    assert_eq!(words::THICK, "Thick, or eaten with a spoon: state the weight, not the volume (21 CFR 101.7(a)).");
+    assert_eq!(
+        words::THICK,
+        "Thick, or eaten with a spoon: in the United States, state the weight, not the volume (21 CFR 101.7(a))."
+    );
     assert_eq!(
         words::BY_THE_GLASS,
         "Sold by the glass, so it has no label. These facts are for the menu and for whoever asks."

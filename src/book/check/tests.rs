@@ -250,7 +250,9 @@ fn lines_of_a_recipe() {
     assert_eq!(letters(81, 0), is(Field::Nuts, Problem::TooLong));
     assert_eq!(letters(0, 401), is(Field::Parts, Problem::LongerThanALabel));
     let ph = |ph| drink_with(|record| record.ph = Some(exact(ph)));
-    for (outside, holds) in [("-0.01", false), ("0", true), ("14", true), ("14.01", false)] {
+    for (outside, holds) in
+        [("-0.01", false), ("0", false), ("0.99", false), ("1", true), ("14", true), ("14.01", false)]
+    {
         assert_eq!(ph(outside), if holds { None } else { is(Field::Ph, Problem::NotAPh) }, "{outside}");
     }
     let days = |days| drink_with(|record| record.keeps_days = Some(exact(days)));

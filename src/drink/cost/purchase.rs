@@ -50,7 +50,7 @@ fn cost_out_of(pack: &Pack, bought: Bought) -> Result<Money, Overflow> {
 /// What the ingredient lacks.
 ///
 /// ```
-/// # use brimwright::{book::*, cost::usable_cost, measure::*};
+/// # use brimwright::{book::*, drink::cost::usable_cost, foundation::measure::*};
 /// // A case of apples, 40 lb for 38.00, 90 % left after trimming: 38 / (40 * 0.9) a pound.
 /// let exact = |text| Exact::from_plain(text, 6).unwrap_or_default();
 /// let apples: Ingredient = serde_json::from_str(

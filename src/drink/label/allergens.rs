@@ -1,5 +1,6 @@
 //! Allergens, carried from the ingredients to the drink.
 
+use super::names::says;
 use crate::book::{Allergen, Book, Drink, Ingredient, IngredientId};
 use crate::foundation::measure::is_seen;
 
@@ -14,6 +15,8 @@ pub struct Allergens {
     pub parts_not_known: Vec<IngredientId>,
     /// Which tree nuts, in the owner's words, each list once; empty where nobody said.
     pub nuts: Vec<String>,
+    /// Ingredients whose parts name an allergen that is not marked.
+    pub parts_name_more: Vec<IngredientId>,
     /// Whether every ingredient that brings tree nuts says which.
     pub nuts_are_named: bool,
     /// Whether nothing is in the recipe yet: then nobody can say anything.
@@ -41,7 +44,8 @@ impl Allergens {
 
     /// Whether all that is in the drink is known: nothing that is not named is in it.
     pub fn are_all_known(&self) -> bool {
-        !self.nothing_in_it && self.not_stated.is_empty() && self.parts_not_known.is_empty()
+        let open = [&self.not_stated, &self.parts_not_known, &self.parts_name_more];
+        !self.nothing_in_it && open.iter().all(|ids| ids.is_empty())
     }
 
     /// Those present that are on the list of the United States. The list of the European Union
@@ -93,6 +97,11 @@ pub fn allergens_of(book: &Book, drink: &Drink) -> Allergens {
         }
     }
     Allergens {
+        parts_name_more: ingredients
+            .iter()
+            .copied()
+            .filter(|id| book.ingredient(*id).is_some_and(parts_name_more))
+            .collect(),
         parts_not_known: ingredients.iter().copied().filter(is_unopened).collect(),
         nuts_are_named: with_nuts.iter().all(|it| is_seen(&it.nuts)),
         nuts,
@@ -101,6 +110,12 @@ pub fn allergens_of(book: &Book, drink: &Drink) -> Allergens {
         used_around: used_around(book, &present),
         present,
     }
+}
+
+/// Whether the parts of an ingredient name an allergen that it is not marked with.
+fn parts_name_more(ingredient: &Ingredient) -> bool {
+    let (Some(parts), Some(marked)) = (&ingredient.parts, &ingredient.allergens) else { return false };
+    Allergen::ALL.iter().any(|allergen| !marked.contains(allergen) && says(parts, *allergen))
 }
 
 fn used_around(book: &Book, present: &[(Allergen, Vec<IngredientId>)]) -> UsedAround {
@@ -159,6 +174,20 @@ mod tests {
         let empty = of([]);
         assert!(empty.nothing_in_it && !empty.are_none() && !empty.are_all_known());
         assert!(of([Some(&[])]).are_none());
+    }
+
+    #[test]
+    fn a_mixture_whose_parts_name_more_cannot_say_none() {
+        let of = |parts: &str| {
+            let mixture =
+                Ingredient { allergens: Some(vec![Allergen::Milk]), parts: Some(parts.into()), ..ingredient(1, []) };
+            let drink = drink(1, "1 L", [line(1, 1, "1 mL")]);
+            allergens_of(&book(settings(), [Record::Ingredient(mixture)]), &drink)
+        };
+        assert_eq!(of("peanuts, whole milk").parts_name_more, [ingredient_id(1)]);
+        assert!(!of("peanuts").are_all_known());
+        assert_eq!(of("whole milk, cocoa").parts_name_more, []);
+        assert!(of("whole milk, cocoa").are_all_known());
     }
 
     #[test]

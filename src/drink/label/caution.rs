@@ -37,11 +37,12 @@ pub enum Caution {
 }
 
 impl Caution {
-    /// The cautions of a drink at a fill, as it is offered; none is the offer where there is none.
-    pub fn of(book: &Book, drink: &Drink, offer: Option<&Offer>, fill: &Fill) -> Vec<Caution> {
+    /// The cautions of a drink at a fill, as it is offered; none is the offer where there is none, and
+    /// the fill where it cannot be computed.
+    pub fn of(book: &Book, drink: &Drink, offer: Option<&Offer>, fill: Option<&Fill>) -> Vec<Caution> {
         let juice = Juice::of(book, drink);
         let mut cautions = Caution::of_juice(juice, served(drink, offer));
-        cautions.extend(fill.short_of_declared.map(Caution::FillShortOfDeclared));
+        cautions.extend(fill.and_then(|fill| fill.short_of_declared).map(Caution::FillShortOfDeclared));
         cautions.extend(Caution::of_allergens(&allergens_of(book, drink)));
         cautions.extend([Caution::AllergensAsInTheBook, Caution::NoLegalAdvice]);
         cautions
@@ -95,7 +96,7 @@ mod tests {
         change(&mut drink);
         let offer = Offer { service, ..offer(1, 1, None) };
         let book = book(settings(), [Record::Ingredient(part)]);
-        let mut cautions = Caution::of(&book, &drink, Some(&offer), &fill(&container(1, "1 L")).unwrap());
+        let mut cautions = Caution::of(&book, &drink, Some(&offer), fill(&container(1, "1 L")).ok().as_ref());
         assert_eq!(cautions.pop(), Some(Caution::NoLegalAdvice));
         assert_eq!(cautions.pop(), Some(Caution::AllergensAsInTheBook));
         cautions

@@ -18,7 +18,7 @@ pub use caution::Caution;
 pub use ingredients::{Listed, ListedAs, by_mass};
 pub use juice::{Acidity, Juice, served};
 pub use law::Law;
-pub(crate) use names::{names_it, places_of};
+pub(crate) use names::{names_it, nouns, places_of};
 pub use net_contents::{NetContents, NetSource};
 pub use percent_juice::PercentJuice;
 pub use unit_price::UnitPrice;
@@ -33,8 +33,9 @@ use crate::foundation::measure::Overflow;
 /// What is known of a drink in a container for whoever buys it.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Facts {
-    /// What the label of a package says; none of what is sold by the glass, which has no label.
-    pub package: Option<Package>,
+    /// What the label of a package says, or why that cannot be computed; none of what is sold by the
+    /// glass, which has no label.
+    pub package: Option<Result<Package, LabelError>>,
     /// Whether the size has ice in it that stands in the glass.
     pub size_includes_ice: bool,
     /// What is in it that must be named.
@@ -93,23 +94,24 @@ impl From<Overflow> for LabelError {
 /// where nothing is declared.
 ///
 /// # Errors
-/// A [`LabelError`] that names what to mend. What an ingredient costs is not needed; by the glass
-/// neither what it weighs.
+/// A [`LabelError`] where a record is missing. What an ingredient weighs is needed for the label of a
+/// package alone: allergens and cautions stand without it.
 pub fn facts(book: &Book, offer: &Offer) -> Result<Facts, LabelError> {
     let missing = |key| LabelError::Offer(Trouble::Missing(key));
     let drink = book.drink(offer.drink).ok_or(missing(Key::Drink(offer.drink)))?;
     let container = book.container(offer.container).ok_or(missing(Key::Container(offer.container)))?;
-    let fill = fill(container)?;
+    // What can hurt is said whatever is missing.
+    let fill = fill(container).ok();
     let package = match served(drink, Some(offer)) {
         Some(Service::ByTheGlass) => None,
-        Some(Service::PackagedAhead) | None => Some(package(book, drink, container)?),
+        Some(Service::PackagedAhead) | None => Some(package(book, drink, container)),
     };
     Ok(Facts {
         package,
         size_includes_ice: size_includes_ice(drink),
         allergens: allergens_of(book, drink),
-        unit_price: unit_price(book, offer)?,
-        cautions: Caution::of(book, drink, Some(offer), &fill),
+        unit_price: unit_price(book, offer).ok().flatten(),
+        cautions: Caution::of(book, drink, Some(offer), fill.as_ref()),
     })
 }
 
@@ -187,7 +189,7 @@ mod tests {
         let book = bar(None);
         let facts = facts(&book, &offer(1, 1, Some("9"))).unwrap();
         // 450 mL: 360 of juice and 90 of syrup, 117 g.
-        let package = facts.package.unwrap();
+        let package = facts.package.unwrap().unwrap();
         let masses: Vec<_> = package.ingredients.iter().map(|listed| (listed.what, listed.mass.grams())).collect();
         let food = |number| ListedAs::Food(ingredient_id(number));
         assert_eq!(masses, [(food(1), exact("360")), (food(2), exact("117"))]);
@@ -215,7 +217,7 @@ mod tests {
         assert_eq!(over_ice.allergens.not_stated, [ingredient_id(2), ingredient_id(1)]);
         assert_eq!(over_ice.unit_price.map(|unit_price| unit_price.price), Some(money("9")));
         let bottled = Offer { service: Some(Service::PackagedAhead), ..offer(1, 1, Some("9")) };
-        assert!(facts(&book, &bottled).is_err());
+        assert!(matches!(facts(&book, &bottled).unwrap().package, Some(Err(_))));
         // Ice that is blended in is no ice any more.
         lemonade.lines[1].ice = Some(Ice { place: IcePlace::BlendedIn, packing: share("0.6") });
         book.apply(&Edit::Put(Record::Drink(lemonade))).unwrap();
@@ -232,7 +234,8 @@ mod tests {
         // 9.00 for 450 mL is 0.02 times 29.5735295625 for a fluid ounce; the recipe is empty.
         let mut book = bar(None);
         book.apply(&Edit::Put(Record::Drink(drink(1, "500 mL", [])))).unwrap();
-        assert_eq!(facts(&book, &offer(1, 1, Some("9"))), Err(ScaleError::NoLines(drink_id(1)).into()));
+        let facts = facts(&book, &offer(1, 1, Some("9"))).unwrap();
+        assert_eq!(facts.package, Some(Err(ScaleError::NoLines(drink_id(1)).into())));
         let per = |price| unit_price(&book, &offer(1, 1, price)).unwrap().map(|it| it.per_unit);
         assert_eq!(per(Some("9")), Some(money("0.59147059125")));
         assert_eq!(per(None), None);
@@ -242,7 +245,7 @@ mod tests {
     fn what_is_declared_is_the_net_contents() {
         let book = bar(Some("440 mL"));
         let facts = facts(&book, &offer(1, 1, Some("9"))).unwrap();
-        let net = facts.package.unwrap().net;
+        let net = facts.package.unwrap().unwrap().net;
         assert_eq!((net.volume, net.source), (millilitres("440"), NetSource::Declared));
         // 9.00 / 440 mL * 29.5735295625 mL, computed in fractions.
         let per_unit = facts.unit_price.unwrap().per_unit.major().rounded(9);
@@ -266,7 +269,8 @@ mod tests {
         let mut without_lines = book.clone();
         without_lines.apply(&crate::book::Edit::Put(empty)).unwrap();
         let no_lines = Trouble::Scale(ScaleError::NoLines(drink_id(1)));
-        assert_eq!(facts(&without_lines, &offer(1, 1, None)), Err(LabelError::Offer(no_lines)));
+        let facts = facts(&without_lines, &offer(1, 1, None)).unwrap();
+        assert_eq!(facts.package, Some(Err(LabelError::Offer(no_lines))));
     }
 
     #[test]
@@ -274,7 +278,11 @@ mod tests {
         let mut book = bar(None);
         let bare = Ingredient { density: None, ..ingredient(2, []) };
         book.apply(&crate::book::Edit::Put(Record::Ingredient(bare))).unwrap();
-        let lacks = Err(LabelError::Mass(YieldError::NoDensity(ingredient_id(2))));
-        assert_eq!(facts(&book, &offer(1, 1, None)), lacks);
+        let found = facts(&book, &offer(1, 1, None)).unwrap();
+        assert_eq!(found.package, Some(Err(LabelError::Mass(YieldError::NoDensity(ingredient_id(2))))));
+        // What can hurt is said all the same.
+        let whole = facts(&bar(None), &offer(1, 1, None)).unwrap();
+        assert!(!whole.cautions.is_empty());
+        assert_eq!((found.cautions, found.allergens), (whole.cautions, whole.allergens));
     }
 }

@@ -2,6 +2,8 @@
 
 use std::ops::Range;
 
+use crate::book::Allergen;
+
 /// The words of a name, each with the bytes that it takes: letters and digits without a gap.
 pub fn words(name: &str) -> Vec<(Range<usize>, &str)> {
     let mut words = Vec::new();
@@ -36,6 +38,43 @@ pub fn places_of(phrase: &str, name: &str) -> Vec<Range<usize>> {
     let place = |some: &[(Range<usize>, String)]| Some(some.first()?.0.start..some.last()?.0.end);
     name.windows(phrase.len().max(1)).filter(|_| !phrase.is_empty()).filter(is_here).filter_map(place).collect()
 }
+
+/// Nouns that say an allergen as Regulation (EU) No 1169/2011, Annex II, names it, in the singular:
+/// not "spelt", "whey" or "cod", which need "wheat", "milk" and "fish" beside them (the first of
+/// these: Food Standards Agency, Food allergen labelling technical guidance, part 1, 29, text).
+pub const fn nouns(allergen: Allergen) -> &'static [&'static str] {
+    match allergen {
+        Allergen::Wheat => &["wheat"],
+        Allergen::OtherGluten => &["rye", "barley", "oat"],
+        Allergen::Crustaceans => &["crustacean"],
+        Allergen::Eggs => &["egg"],
+        Allergen::Fish => &["fish"],
+        Allergen::Peanuts => &["peanut"],
+        Allergen::Soybeans => &["soybean", "soya", "soy"],
+        Allergen::Milk => &["milk"],
+        Allergen::TreeNuts => {
+            &["almond", "hazelnut", "walnut", "cashew", "pecan", "brazil nut", "pistachio", "macadamia", "nut"]
+        }
+        Allergen::Celery => &["celery"],
+        Allergen::Mustard => &["mustard"],
+        Allergen::Sesame => &["sesame"],
+        Allergen::Sulphites => &["sulphite", "sulfite", "sulphur dioxide"],
+        Allergen::Lupin => &["lupin"],
+        Allergen::Molluscs => &["mollusc", "mollusk"],
+    }
+}
+
+/// Whether a text says an allergen: by one of its nouns; milk not by that of a plant ("oat milk").
+pub fn says(text: &str, allergen: Allergen) -> bool {
+    let found = nouns(allergen).iter().flat_map(|noun| places_of(noun, text));
+    let before = |at: usize| text.get(..at).and_then(|before| words(before).last().map(|(_, word)| word.to_string()));
+    let of_a_plant = |at: usize| before(at).is_some_and(|word| PLANTS_OF_MILK.iter().any(|plant| is(&word, plant)));
+    found.into_iter().any(|place| allergen != Allergen::Milk || !of_a_plant(place.start))
+}
+
+/// What plant milks are made from.
+const PLANTS_OF_MILK: &[&str] =
+    &["almond", "cashew", "coconut", "hazelnut", "hemp", "macadamia", "oat", "pea", "pistachio", "rice", "soy", "soya"];
 
 /// Words that say nothing of what is in a drink.
 const OF_NO_FOOD: &[&str] = &["and", "the", "with", "for", "juice", "drink", "beverage", "fresh", "frozen"];
@@ -95,6 +134,28 @@ mod tests {
         assert_eq!(of("brazil nut", "Nuts (Brazil nuts, Brazil)"), ["Brazil nuts"]);
         assert_eq!(of("nut", "Nuts, peanut and a NUT"), ["Nuts", "NUT"]);
         assert_eq!((of("nut", "Peanut butter"), of("", "Nuts"), of("nut", "")), (vec![], vec![], vec![]));
+    }
+
+    #[test]
+    fn a_text_says_an_allergen_by_its_noun() {
+        for (text, allergen) in [
+            ("oats, peanuts, MILK powder", Allergen::Peanuts),
+            ("oats, peanuts, MILK powder", Allergen::OtherGluten),
+            ("whole milk", Allergen::Milk),
+            ("oat milk, skimmed milk", Allergen::Milk),
+            ("wheat flour", Allergen::Wheat),
+        ] {
+            assert!(says(text, allergen), "{text}");
+        }
+        for (text, allergen) in [
+            ("coconut milk, water", Allergen::Milk),
+            ("Almond milk", Allergen::Milk),
+            ("buckwheat", Allergen::Wheat),
+            ("coconut", Allergen::TreeNuts),
+            ("", Allergen::Eggs),
+        ] {
+            assert!(!says(text, allergen), "{text}");
+        }
     }
 
     #[test]

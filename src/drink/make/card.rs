@@ -87,7 +87,7 @@ pub fn card(book: &Book, id: OfferId, drinks: Exact) -> Result<Card, Trouble> {
     Ok(Card {
         fill_line: fill_line(container)?,
         missed: Some(more).filter(|_| seen && !tops_up),
-        cautions: Caution::of(book, drink, book.offer(id), &fill),
+        cautions: Caution::of(book, drink, book.offer(id), Some(&fill)),
         fill,
         scaled,
         take,

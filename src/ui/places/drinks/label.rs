@@ -82,22 +82,30 @@ fn shown(state: AppState, facts: &Facts, drink: &Drink) -> AnyView {
         Law::UnitedStates => "In the United States",
         Law::European => "In the EU and the UK",
     };
+    let lacks = facts.package.as_ref().and_then(|package| package.as_ref().err());
+    let lacks = lacks.map(|error| state.book.with(|book| words::label_error(error, book)));
     view! {
+        {lacks.map(|sentence| view! { <p class="trouble">{sentence}</p> })}
         {facts.package.is_none().then(|| view! { <p>{words::BY_THE_GLASS}</p> })}
         <dl class="facts">{rows(state, facts, drink, law)}</dl>
         {warning}
         <div class="cautions">{cautions.collect_view()}</div>
         {fold(elsewhere, view! { <dl class="facts">{by_law(state, facts, drink, law.other())}</dl> }.into_any())}
-        {facts.package.as_ref().map(|package| fold("By weight", by_weight(state, package)))}
+        {packed(facts).map(|package| fold("By weight", by_weight(state, package)))}
         {facts.package.is_some().then(|| fold("Not on this page", not_here(law)))}
     }
     .into_any()
 }
 
+/// What the label of a package says, where it can be computed.
+fn packed(facts: &Facts) -> Option<&Package> {
+    facts.package.as_ref().and_then(|package| package.as_ref().ok())
+}
+
 /// What the book knows, most of it by the book's own law.
 fn rows(state: AppState, facts: &Facts, drink: &Drink, law: Law) -> Vec<AnyView> {
     let mut rows = Vec::new();
-    if let Some(package) = &facts.package {
+    if let Some(package) = packed(facts) {
         let net = state.style.with(|style| words::net_contents(&package.net, state.units(), style));
         let net = format!("{net} ({})", words::net_source(package.net.source));
         let thick = if drink.kind == DrinkKind::Blended { words::THICK } else { "" };
@@ -112,6 +120,10 @@ fn rows(state: AppState, facts: &Facts, drink: &Drink, law: Law) -> Vec<AnyView>
     let (open, mixed) = (named(&facts.allergens.not_stated), named(&facts.allergens.parts_not_known));
     if !open.is_empty() {
         rows.push(fact("Not stated yet, so it may hold any", open.join(", ")));
+    }
+    let more = named(&facts.allergens.parts_name_more);
+    if !more.is_empty() {
+        rows.push(fact(words::PARTS_NAME_MORE, more.join(", ")));
     }
     if !mixed.is_empty() {
         rows.push(fact("Parts not known, so more may be in it", mixed.join(", ")));
@@ -130,7 +142,7 @@ fn rows(state: AppState, facts: &Facts, drink: &Drink, law: Law) -> Vec<AnyView>
 /// What one law asks of the list of ingredients, allergens and juice.
 fn by_law(state: AppState, facts: &Facts, drink: &Drink, law: Law) -> Vec<AnyView> {
     let mut rows = Vec::new();
-    if let Some(package) = &facts.package {
+    if let Some(package) = packed(facts) {
         let list = state.book.with(|book| {
             state.style.with(|style| words::ingredient_list(&package.ingredients, drink, book, law, style))
         });
@@ -154,17 +166,21 @@ fn by_law(state: AppState, facts: &Facts, drink: &Drink, law: Law) -> Vec<AnyVie
             let contains = facts.package.is_some() && facts.allergens.in_united_states().next().is_some();
             let said = if contains { format!("Contains: {said}") } else { said };
             rows.push(fact("Allergens, United States (nine)", said));
+            let besides = words::besides_the_nine(&facts.allergens);
+            if !besides.is_empty() {
+                rows.push(fact("Also in it, not among the nine", besides));
+            }
             let also = state.book.with(|book| words::also_declare(&facts.allergens, book));
             if !also.is_empty() {
                 rows.push(fact("Also declare", also));
             }
-            if let Some(package) = &facts.package {
+            if let Some(package) = packed(facts) {
                 let percent = state.book.with(|book| words::percent_juice(&package.juice, book));
                 rows.push(fact_with("Juice", percent, words::name_with_juice(&package.juice)));
             }
         }
         Law::European => {
-            let in_the_list = facts.package.is_some() && !facts.allergens.present.is_empty();
+            let in_the_list = packed(facts).is_some() && !facts.allergens.present.is_empty();
             let besides = if in_the_list { words::NOT_REPEATED } else { "" };
             rows.push(fact_with("Allergens, EU and UK (fourteen)", said, besides));
         }
