@@ -11,6 +11,9 @@ use crate::foundation::measure::{
 /// Under so many packages the average of all of them counts: SI 2006/659, Schedule 2, 4.7 (text).
 const SMALL_BATCH: Exact = Exact::new(100, 0);
 
+/// So many weighings give a good spread: a rule of thumb, no published source.
+const GOOD_SPREAD: u32 = 20;
+
 /// At the field for the variation that the United States allow.
 pub const ALLOWED_VARIATION: &str =
     "Look up the maximum allowable variation for this size in NIST Handbook 133. We did not find its table.";
@@ -47,6 +50,21 @@ pub fn packaged_error(error: &PackagedError, book: &Book) -> String {
 pub fn packaged_cautions(fill: &PackagedFill, book: &Book) -> Vec<String> {
     let mut said = Vec::new();
     let target = &fill.target;
+    if fill.too_full > 0 {
+        said.push(match fill.too_full {
+            1 => "1 weighing is more than the container holds. Correct it: it moves the target.".to_string(),
+            more => format!(
+                "{} weighings are more than the container holds. Correct them: they move the target.",
+                super::number(more)
+            ),
+        });
+    }
+    if let Some(single) = fill.single.filter(|single| single.tolerance >= fill.nominal) {
+        said.push(format!(
+            "The allowed variation, {}, is as large as the size itself. Correct it.",
+            fine(single.tolerance, book)
+        ));
+    }
     if let Some(over) = target.over {
         said.push(format!(
             "The container is too small for its declared size: the fullest packages need {} more room. Fill more evenly, declare less, or take a larger container.",
@@ -72,6 +90,12 @@ pub fn packaged_cautions(fill: &PackagedFill, book: &Book) -> Vec<String> {
     if mean < fill.nominal {
         let short = fill.nominal.minus(mean).unwrap_or(fill.nominal);
         said.push(format!("The packages weighed hold {} less than declared on average. Fill more.", fine(short, book)));
+    }
+    if fill.spread.count < GOOD_SPREAD {
+        said.push(format!(
+            "{} weighings so far. Twenty give a good spread (rule of thumb, no published source).",
+            fill.spread.count
+        ));
     }
     if fill.batch.is_none() {
         said.push(

@@ -318,6 +318,7 @@ async fn a_label(journey: &Journey) {
         ("Net contents", "330 mL (11.15 fl oz) (declared size)"),
         ("Ingredients, most by weight first", "Pear juice, Almond drink, Celery juice"),
         ("Allergens, United States (nine)", "Contains: Tree nuts"),
+        ("Also in it, not among the nine", "celery"),
         (
             "Juice",
             "not known: nobody said yet whether these are fruit or vegetable: Pear juice, Almond drink, Celery juice. \

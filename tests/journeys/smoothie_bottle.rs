@@ -109,7 +109,7 @@ async fn a_label(journey: &Journey) {
         &[
             "Net contents",
             "330 mL (11.15 fl oz) (declared size)",
-            "Thick, or eaten with a spoon: state the weight, not the volume (21 CFR 101.7(a)).",
+            "Thick, or eaten with a spoon: in the United States, state the weight, not the volume (21 CFR 101.7(a)).",
         ],
         &["Ingredients, most by weight first", "Whole milk, strawberries"],
         &["Allergens, United States (nine)", "Contains: Milk"],

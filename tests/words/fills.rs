@@ -165,7 +165,8 @@ fn what_to_know_of_a_fill_target() {
         batch: Some(BatchRisk { packages: Exact::new(99, 0), quantile: Exact::new(2, 0) }),
         single: None,
         too_short: 0,
-        spread: Spread { count: 2, mean: ounces(1200).millilitres(), deviation: Exact::ONE },
+        too_full: 0,
+        spread: Spread { count: 20, mean: ounces(1200).millilitres(), deviation: Exact::ONE },
         room: ounces(1300),
         target,
         poured: ounces(1200),
@@ -192,6 +193,19 @@ fn what_to_know_of_a_fill_target() {
     assert_eq!(
         said(PackagedFill { batch: None, ..even }),
         ["Enter the packages per batch. Filled to the declared size, half of all batches are short on average."]
+    );
+    let few = Spread { count: 3, ..even.spread };
+    assert_eq!(
+        said(PackagedFill { spread: few, ..even }),
+        ["3 weighings so far. Twenty give a good spread (rule of thumb, no published source)."]
+    );
+    let too_full = |too_full| said(PackagedFill { too_full, ..even });
+    assert_eq!(too_full(1), ["1 weighing is more than the container holds. Correct it: it moves the target."]);
+    assert_eq!(too_full(2), ["2 weighings are more than the container holds. Correct them: they move the target."]);
+    let wide = Single { tolerance: ounces(1200), spreads: Exact::new(3, 0), none_twice: false };
+    assert_eq!(
+        said(PackagedFill { single: Some(wide), ..even }),
+        ["The allowed variation, 12.00\u{a0}fl oz, is as large as the size itself. Correct it."]
     );
     let raised = FillTarget { target: ounces(1210), ..target };
     assert_eq!(

@@ -107,7 +107,7 @@ pub fn allergens_of(book: &Book, drink: &Drink) -> Allergens {
         nuts,
         nothing_in_it: ingredients.is_empty(),
         not_stated: ingredients.iter().copied().filter(|id| stated(id).is_none()).collect(),
-        used_around: used_around(book, &present),
+        used_around: used_around(book, &ingredients, &present),
         present,
     }
 }
@@ -118,14 +118,14 @@ fn parts_name_more(ingredient: &Ingredient) -> bool {
     Allergen::ALL.iter().any(|allergen| !marked.contains(allergen) && says(parts, *allergen))
 }
 
-fn used_around(book: &Book, present: &[(Allergen, Vec<IngredientId>)]) -> UsedAround {
+fn used_around(book: &Book, in_it: &[IngredientId], present: &[(Allergen, Vec<IngredientId>)]) -> UsedAround {
     let in_drink = |allergen: &Allergen| present.iter().any(|(it, _)| it == allergen);
     let some_holds = |allergen: &Allergen| {
         book.ingredients().any(|it| it.allergens.as_ref().is_some_and(|held| held.contains(allergen)))
     };
     UsedAround {
         held: Allergen::ALL.iter().copied().filter(|it| !in_drink(it) && some_holds(it)).collect(),
-        not_all_stated: book.ingredients().any(|it| it.allergens.is_none()),
+        not_all_stated: book.ingredients().any(|it| it.allergens.is_none() && !in_it.contains(&it.id)),
     }
 }
 
@@ -163,9 +163,7 @@ mod tests {
         assert!(of([Some(&[]), Some(&[])]).are_none());
         let unknown = of([Some(&[]), None]);
         assert!(!unknown.are_none());
-        let used_around = UsedAround { held: Vec::new(), not_all_stated: true };
-        let expected =
-            Allergens { not_stated: vec![ingredient_id(2)], nuts_are_named: true, used_around, ..Allergens::default() };
+        let expected = Allergens { not_stated: vec![ingredient_id(2)], nuts_are_named: true, ..Allergens::default() };
         assert_eq!(unknown, expected);
     }
 

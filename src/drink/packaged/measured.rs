@@ -1,16 +1,23 @@
 //! At which temperature contents are counted, and what a volume is where the drink was measured.
 
 use crate::book::{FillRule, Filling};
+use crate::drink::label::Law;
 use crate::foundation::measure::{Density, Exact, Overflow, Scale, Temperature, Volume, water_density};
 
 /// The temperature at which the law counts the contents: in the United States 40 °F where the drink
 /// is sold refrigerated and 68 °F where not (21 CFR 101.7(b)(2), text), in Europe and the United
-/// Kingdom 20 °C (Directive 76/211/EEC, text), which is 68 °F.
-pub const fn counted_at(rule: FillRule, refrigerated: bool) -> Temperature {
-    match (rule, refrigerated) {
-        (FillRule::UnitedStates, true) => Temperature::new(Exact::new(40, 0), Scale::Fahrenheit),
-        (FillRule::UnitedStates, false) => Temperature::new(Exact::new(68, 0), Scale::Fahrenheit),
-        (FillRule::EuropeanOrBritish | FillRule::Average, _) => Temperature::new(Exact::new(20, 0), Scale::Celsius),
+/// Kingdom 20 °C (Directive 76/211/EEC, text), which is 68 °F. Where only the average counts, the law
+/// of the book's labels says which.
+pub const fn counted_at(rule: FillRule, law: Law, refrigerated: bool) -> Temperature {
+    let law = match rule {
+        FillRule::UnitedStates => Law::UnitedStates,
+        FillRule::EuropeanOrBritish => Law::European,
+        FillRule::Average => law,
+    };
+    match (law, refrigerated) {
+        (Law::UnitedStates, true) => Temperature::new(Exact::new(40, 0), Scale::Fahrenheit),
+        (Law::UnitedStates, false) => Temperature::new(Exact::new(68, 0), Scale::Fahrenheit),
+        (Law::European, _) => Temperature::new(Exact::new(20, 0), Scale::Celsius),
     }
 }
 
@@ -29,9 +36,9 @@ impl Waters {
     ///
     /// # Errors
     /// [`Overflow`].
-    pub fn of(filling: &Filling, refrigerated: bool) -> Result<Option<Waters>, Overflow> {
+    pub fn of(filling: &Filling, law: Law, refrigerated: bool) -> Result<Option<Waters>, Overflow> {
         let Some(measured) = filling.measured_at else { return Ok(None) };
-        let by_law = water_density(counted_at(filling.rule, refrigerated).celsius()?)?;
+        let by_law = water_density(counted_at(filling.rule, law, refrigerated).celsius()?)?;
         let measured = water_density(measured.celsius()?)?;
         Ok(by_law.zip(measured).map(|(by_law, measured)| Waters { by_law, measured }))
     }

@@ -6,7 +6,7 @@
 
 use crate::book::{Book, Container, Edit, FillRule, Filling, Headspace, Offer, Record};
 use crate::drink::fill::{BatchRisk, FillTarget, LEAST_SPREADS, Packaged, Rule, Single, tolerance};
-use crate::drink::label::{self, LabelError};
+use crate::drink::label::{self, LabelError, Law};
 use crate::drink::ledger::{Priced, Trouble, price_offer};
 use crate::foundation::measure::{
     Amount, Density, Exact, Mass, Measure, Money, Overflow, TYPED_PLACES, Temperature, Unit, Volume,
@@ -38,6 +38,8 @@ pub struct PackagedFill {
     pub single: Option<Single>,
     /// How many of the packages weighed hold less than any package may.
     pub too_short: usize,
+    /// How many of them hold more than the container can.
+    pub too_full: usize,
     /// The weighings: how many, their mean and standard deviation in millilitres.
     pub spread: Spread,
     /// The most that there is room for.
@@ -101,7 +103,8 @@ pub fn packaged_fill(book: &Book, offer: &Offer) -> Result<PackagedFill, Package
     let declared = container.declared.ok_or(PackagedError::NothingDeclared)?;
     let declared = declared.volume()?.ok_or(PackagedError::NothingDeclared)?;
     let refrigerated = book.drink(offer.drink).is_some_and(|drink| drink.keep_refrigerated);
-    let waters = Waters::of(filling, refrigerated)?;
+    let law = Law::of(book.settings());
+    let waters = Waters::of(filling, law, refrigerated)?;
     let as_measured = |volume| waters.map_or(Ok(volume), |waters| waters.as_measured(volume));
     let nominal = as_measured(declared)?;
     let single = match single(filling, declared)? {
@@ -119,6 +122,8 @@ pub fn packaged_fill(book: &Book, offer: &Offer) -> Result<PackagedFill, Package
         }
         None => 0,
     };
+    let brimful = priced.fill.brimful.millilitres();
+    let too_full = nets.iter().filter(|net| **net > brimful).count();
     let least_headspace = match filling.least_headspace {
         Some(least) => least.volume()?.unwrap_or(Volume::ZERO),
         None => Volume::ZERO,
@@ -131,11 +136,12 @@ pub fn packaged_fill(book: &Book, offer: &Offer) -> Result<PackagedFill, Package
     let packages = offer.weekly.unwrap_or(Exact::ZERO).times(WEEKS)?;
     Ok(PackagedFill {
         nominal,
-        counted_at: counted_at(filling.rule, refrigerated),
+        counted_at: counted_at(filling.rule, law, refrigerated),
         measured: filling.measured_at.zip(waters),
         batch,
         single,
         too_short,
+        too_full,
         spread,
         room,
         target,

@@ -123,10 +123,13 @@ fn contents_count_at_the_temperature_of_the_law() {
         (FillRule::UnitedStates, false, at("68", Scale::Fahrenheit)),
         (FillRule::EuropeanOrBritish, true, at("20", Scale::Celsius)),
         (FillRule::EuropeanOrBritish, false, at("20", Scale::Celsius)),
-        (FillRule::Average, true, at("20", Scale::Celsius)),
     ] {
-        assert_eq!(counted_at(rule, refrigerated), expected);
+        for law in [Law::UnitedStates, Law::European] {
+            assert_eq!(counted_at(rule, law, refrigerated), expected);
+        }
     }
+    assert_eq!(counted_at(FillRule::Average, Law::European, true), at("20", Scale::Celsius));
+    assert_eq!(counted_at(FillRule::Average, Law::UnitedStates, true), at("40", Scale::Fahrenheit));
 }
 
 #[test]

@@ -5,6 +5,7 @@ use leptos::prelude::*;
 
 use super::{changed, filling};
 use crate::book::{Book, OfferId};
+use crate::drink::label::Law;
 use crate::drink::packaged::{Waters, counted_at};
 use crate::foundation::measure::{Amount, Dimension, Wanted, read_amount};
 use crate::ui::fields::{self, Ask, Entry, Hangs};
@@ -82,10 +83,11 @@ pub fn Weighings(
         state.book.with(|book| {
             let Some(filling) = filling(book, id) else { return String::new() };
             let refrigerated = book.drink(id.drink).is_some_and(|drink| drink.keep_refrigerated);
-            let waters = Waters::of(filling, refrigerated);
+            let law = Law::of(book.settings());
+            let waters = Waters::of(filling, law, refrigerated);
             match waters {
                 Ok(waters) => {
-                    words::measured_at(counted_at(filling.rule, refrigerated), filling.measured_at.zip(waters))
+                    words::measured_at(counted_at(filling.rule, law, refrigerated), filling.measured_at.zip(waters))
                 }
                 Err(error) => words::overflow(error),
             }
