@@ -1,12 +1,14 @@
 //! What is said of batches and of what is here.
 
+use super::allergens::allergens;
 use super::labels::{KEEPING_NOT_ENTERED, keeping};
 use super::overflow;
 use super::sales::day;
 use super::troubles::{trouble, yield_error};
-use crate::book::{Batch, Book, DrinkId, Goods, Key, Make, OfferId};
+use crate::book::{Batch, Book, Drink, DrinkId, Goods, Key, Make, OfferId};
 use crate::counter::batch::{Station, Weighed, made, planned};
 use crate::counter::on_hand::{BestUse, Makes, NotMade, Reach, Scarce, Stopped, Used};
+use crate::drink::label::allergens_of;
 use crate::drink::make::Unmade;
 use crate::drink::yields::YieldError;
 use crate::foundation::measure::{Amount, Date, Exact, NumberStyle, Overflow, Unit, show_amount, show_number};
@@ -95,18 +97,29 @@ impl Batches<'_> {
     /// How each drink that is made is kept, and until when, in the order of making: names and
     /// sentences.
     pub fn kept(&self, batch: &Batch) -> Vec<(String, String)> {
-        let mut drinks: Vec<DrinkId> = Vec::new();
-        for make in batch.planned() {
-            if !drinks.contains(&make.drink) {
-                drinks.push(make.drink);
-            }
-        }
-        let drinks = drinks.into_iter().filter_map(|id| self.book.drink(id));
+        let drinks = self.drinks(batch).into_iter();
         let kept = drinks.map(|drink| match keeping(drink, Some(batch.day)) {
             kept if kept.is_empty() => (drink.name.clone(), KEEPING_NOT_ENTERED.to_string()),
             kept => (drink.name.clone(), kept),
         });
         kept.collect()
+    }
+
+    /// What each drink of a batch holds that must be named, and what is used around it.
+    pub fn allergens(&self, batch: &Batch) -> Vec<(String, String)> {
+        let held = |drink: &Drink| (drink.name.clone(), allergens(&allergens_of(self.book, drink), self.book));
+        self.drinks(batch).into_iter().map(held).collect()
+    }
+
+    /// The drinks of a batch, each once.
+    fn drinks(&self, batch: &Batch) -> Vec<&Drink> {
+        let mut ids: Vec<DrinkId> = Vec::new();
+        for make in batch.planned() {
+            if !ids.contains(&make.drink) {
+                ids.push(make.drink);
+            }
+        }
+        ids.into_iter().filter_map(|id| self.book.drink(id)).collect()
     }
 
     /// An amount as it is read off a scale or a jug: "7 lb 3.4 oz", "1.25 kg", "151.5 fl oz".

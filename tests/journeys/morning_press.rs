@@ -78,10 +78,17 @@ async fn plan(journey: &Journey) {
         "Coconut water, as bought",
         "Copper",
         "Palm Mix",
+        "Copper",
+        "Palm Mix",
     ];
     journey.expect_each(".paper-table th", &lines).await;
     let kept = "not entered: your food-safety plan says";
-    journey.expect_each(".paper-table td", &["4", "5", "Take 1.7 L", "Take 1 L", kept, kept]).await;
+    let copper = "Not stated yet, so it may hold any: Carrot juice. Check the label of each, and enter it. Other \
+                  ingredients here are not checked yet.";
+    let palm =
+        "Not stated yet, so it may hold any: Carrot juice, Coconut water. Check the label of each, and enter it.";
+    let cells = ["4", "5", "Take 1.7 L", "Take 1 L", kept, kept, copper, palm];
+    journey.expect_each(".paper-table td", &cells).await;
     journey.click(By::Text("Batch")).await;
 }
 

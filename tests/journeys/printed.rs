@@ -132,6 +132,7 @@ async fn the_batch_sheet_and_the_buying_list_are_printed() {
             "Shot cap 6 ea",
             // Three days after the day of the batch, by the calendar.
             "Orchard Green Keep refrigerated. Use by 29 Nov 2026.",
+            "Orchard Green Contains Celery (Celery). Made where",
         ]);
         batch.has_on_each_page(&["Marrowgate Juice Hall", "invented data"]);
         batch.has_not(&NOT_ON_PAPER);

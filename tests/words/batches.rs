@@ -48,6 +48,9 @@ fn how_what_is_made_is_kept_and_until_when() {
         (name, "Keep refrigerated. Use by 29 Nov 2026.".to_string()),
     ];
     assert_eq!(words.kept(&made), expected);
+    // In the words of the card, each drink once.
+    let card = |(name, _): &(String, String)| (name.clone(), "Nothing is in the recipe yet.".to_string());
+    assert_eq!(words.allergens(&made), expected.iter().map(card).collect::<Vec<_>>());
 }
 
 #[test]

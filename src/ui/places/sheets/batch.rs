@@ -69,7 +69,8 @@ pub fn BatchSheet(
                     {table("To fill", batch.planned().map(make).collect())}
                     {table("To weigh out", portions.map(portion).collect())}
                     {table("Bottles, cups and lids", pieces.map(piece).collect())}
-                    {keeping(kept)}
+                    {by_drink("Keeping", kept)}
+                    {by_drink("Allergens", said.allergens(batch))}
                 }
                 .into_any()
             })
@@ -77,18 +78,18 @@ pub fn BatchSheet(
     })
 }
 
-/// How what is made is kept, and until when.
-fn keeping(kept: Vec<(String, String)>) -> AnyView {
-    let row = |(drink, kept): (String, String)| {
+/// What is said of each drink: how it is kept and until when, what it holds.
+fn by_drink(heading: &'static str, said: Vec<(String, String)>) -> AnyView {
+    let row = |(drink, said): (String, String)| {
         view! {
             <tr class="paper-whole">
                 <th scope="row">{drink}</th>
-                <td>{kept}</td>
+                <td>{said}</td>
             </tr>
         }
         .into_any()
     };
-    table("Keeping", kept.into_iter().map(row).collect())
+    table(heading, said.into_iter().map(row).collect())
 }
 
 fn table(heading: &'static str, rows: Vec<AnyView>) -> AnyView {
