@@ -37,7 +37,7 @@ const WATCH: &str = "
             const now = performance.now();
             longest = Math.max(longest, now - before);
             before = now;
-            const said = document.querySelector('#import-error').textContent || document.querySelector('.teach h3');
+            const said = document.querySelector('#import-file-error').textContent || document.querySelector('.teach h3');
             if (said && now > begun + 50) localStorage.benched = `${now - begun} ${longest}`;
             else requestAnimationFrame(look);
         };
