@@ -17,8 +17,8 @@ impl History {
     }
 
     /// The history of a book that opens, from the slips kept beside it. `tab` tells this tab's
-    /// steps from those of any other; Undo goes no further back until [`History::among`]. A slip that does not read is thrown away: it stands in the
-    /// way of nothing.
+    /// steps from those of any other; Undo goes no further back until [`History::among`]. A slip
+    /// that does not read is thrown away: it stands in the way of nothing.
     pub fn open(book: BookId, tab: u64, slips: &[Slip]) -> History {
         let mut history = History { tab, steps: Vec::with_capacity(slips.len()), ..History::new(book) };
         for slip in slips {

@@ -201,8 +201,8 @@ impl<B: Backing> Keeper<B> {
             let item = queue.at_odds().get(place).filter(|item| item.can_be_kept);
             item.map(|item| (item.name().to_string(), item.patch()))
         };
-        self.decide(Then::Keep(place));
-        if let Some((name, patch)) = kept {
+        let decided = self.decide(Then::Keep(place));
+        if let Some((name, patch)) = kept.filter(|_| decided) {
             (self.inner.hooks.kept)(&name, &patch);
         }
     }
@@ -212,11 +212,15 @@ impl<B: Backing> Keeper<B> {
         self.decide(Then::Drop(place));
     }
 
-    fn decide(&self, then: Then) {
-        match self.inner.arrange(then) {
+    /// Whether what waits could be arranged so.
+    fn decide(&self, then: Then) -> bool {
+        let arranged = self.inner.arrange(then);
+        let decided = arranged.is_ok();
+        match arranged {
             Ok(()) => self.retry(),
             Err(refusal) => self.halt(self.inner.damaged(refusal)),
         }
+        decided
     }
 
     async fn work(&self) {
