@@ -7,9 +7,6 @@ mod generated;
 #[path = "../journeys/harness/mod.rs"]
 #[allow(dead_code, unused_imports, unused_macros, reason = "shared with the journeys, which use the rest")]
 mod harness;
-#[path = "../../src/bin/dev/site.rs"]
-#[allow(unused_imports, reason = "its own tests are left out here")]
-mod site;
 
 use brimwright::exchange;
 use harness::{By, Journey};

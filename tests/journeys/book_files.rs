@@ -6,7 +6,7 @@ use std::path::{Path, PathBuf};
 use brimwright::{drink::ledger::Ledger, exchange, words};
 use serde_json::{Value, json};
 
-use crate::harness::{By, Engine, Journey, in_each_engine};
+use crate::harness::{By, DEMO, Engine, Journey, in_each_engine};
 
 in_each_engine!(a_book_leaves_whole_and_its_offers_are_those_of_the_engine);
 in_each_engine!(a_file_that_cannot_be_read_is_explained_and_changes_nothing);
@@ -15,7 +15,6 @@ in_each_engine!(both_books_are_kept);
 
 const BOOK_FILE: &str = "marrowgate-juice-hall.brimwright.json";
 const IMPORT: By<'_> = By::Label("Import a book file");
-const DEMO: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/public/books/marrowgate-juice-hall.json");
 
 async fn a_book_leaves_whole_and_its_offers_are_those_of_the_engine(engine: Engine) {
     let journey = open_demo(engine, "book_leaves").await;

@@ -6,7 +6,7 @@ in_each_engine!(the_harness_finds_types_clicks_and_reads);
 in_each_engine!(a_killed_browser_starts_again_on_the_same_profile, not WebKit: "the browser of WebKitGTK keeps nothing on the disk when it is driven");
 in_each_engine!(a_closed_site_is_gone_and_opens_again_at_the_same_address);
 
-const PAGE: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/tests/journeys/harness/page");
+const PAGE: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/harness/page");
 
 async fn the_harness_finds_types_clicks_and_reads(engine: Engine) {
     let journey = Journey::start_in_on(engine, "harness_finds", PAGE).await;

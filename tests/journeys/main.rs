@@ -34,8 +34,6 @@ mod redated;
 mod restore;
 mod sales;
 mod screens;
-#[path = "../../src/bin/dev/site.rs"]
-mod site;
 mod smoothie_bottle;
 #[path = "../support/mod.rs"]
 mod support;

@@ -3,9 +3,7 @@
 
 use serde_json::Value;
 
-use crate::harness::{By, Journey};
-
-const DEMO: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/public/books/marrowgate-juice-hall.json");
+use crate::harness::{By, DEMO, Journey};
 
 /// Papers with their sizes in points, 72 to an inch: ISO 216 has A4 as 210 by 297 mm, Letter is
 /// 8.5 by 11 in.

@@ -7,9 +7,7 @@ use std::path::{Path, PathBuf};
 use fantoccini::key::Key;
 use serde_json::{Value, json};
 
-use crate::harness::{By, Journey};
-
-const DEMO: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/public/books/marrowgate-juice-hall.json");
+use crate::harness::{By, DEMO, Journey};
 
 /// The first drink by name that is sold in cups: Berry Lantern.
 const SMALL: By<'_> = By::Nth(0, &By::Label("Cup, 12 fl oz"));

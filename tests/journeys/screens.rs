@@ -3,9 +3,7 @@
 
 use serde_json::Value;
 
-use crate::harness::{By, Journey};
-
-const DEMO: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/public/books/marrowgate-juice-hall.json");
+use crate::harness::{By, DEMO, Journey};
 
 /// How many screens are looked at in one go.
 const AT_ONCE: usize = 20;

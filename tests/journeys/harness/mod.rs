@@ -27,12 +27,15 @@ use fantoccini::elements::Element;
 use fantoccini::error::CmdError;
 use serde_json::Value;
 
-use crate::site::Site;
+use brimwright_dev::site::Site;
 use browser::Browser;
 pub use engine::Engine;
 pub(crate) use engine::in_each_engine;
 pub use find::By;
 pub use publisher::Publisher;
+
+/// The file of the demo book.
+pub const DEMO: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/../../public/books/marrowgate-juice-hall.json");
 
 /// How long a step may take on a slow, busy machine.
 const PATIENCE: Duration = Duration::from_secs(30);

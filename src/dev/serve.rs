@@ -2,9 +2,9 @@
 
 use std::net::{IpAddr, Ipv4Addr, UdpSocket};
 
-use super::run::{Outcome, in_project, say};
-use super::site::Site;
-use super::tools::Tools;
+use crate::run::{Outcome, in_project, say};
+use crate::site::Site;
+use crate::tools::Tools;
 
 /// Builds the app and serves it until interrupted.
 pub fn serve(port: &str) -> Outcome {
@@ -29,7 +29,7 @@ pub fn serve(port: &str) -> Outcome {
 /// Builds the release site into dist/.
 pub fn build(tools: &Tools) -> Outcome {
     say("Building the app for release");
-    super::run::run(&mut tools.trunk()?, "Mend what the compiler says above, then run the same command again.")
+    crate::run::run(&mut tools.trunk()?, "Mend what the compiler says above, then run the same command again.")
 }
 
 /// This machine's address on its network. Connecting a datagram socket picks the way out and

@@ -1,8 +1,8 @@
 //! `cargo dev bench`: the figures of the quality bars.
 
-use super::bundle::bundle;
-use super::run::{Outcome, in_project, program, run, say};
-use super::tools::Tools;
+use crate::bundle::bundle;
+use crate::run::{Outcome, in_project, program, run, say};
+use crate::tools::Tools;
 
 /// First load, all files, brotli, in bytes.
 const BAR: usize = 250_000;
@@ -24,7 +24,9 @@ pub fn bench() -> Outcome {
     run(program("cargo").args(["bench", "--locked", "--bench", "engine"]), MEND)?;
     say("Timing the app in a browser");
     run(
-        program("cargo").args(["bench", "--locked", "--bench", "browser"]).env("BRIMWRIGHT_SITE", in_project("dist")),
+        program("cargo")
+            .args(["bench", "--locked", "--package", "brimwright-journeys", "--bench", "browser"])
+            .env("BRIMWRIGHT_SITE", in_project("dist")),
         MEND,
     )
 }

@@ -9,7 +9,7 @@ use std::process::{Command, ExitStatus, Stdio};
 pub type Outcome<T = ()> = Result<T, String>;
 
 /// The project's folder, wherever `cargo dev` was called.
-pub const PROJECT: &str = env!("CARGO_MANIFEST_DIR");
+pub const PROJECT: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/../..");
 
 /// A path inside the project.
 pub fn in_project(path: &str) -> PathBuf {

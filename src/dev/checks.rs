@@ -3,9 +3,9 @@
 use std::process::Command;
 use std::time::Instant;
 
-use super::run::{Outcome, Tally, in_project, program, run, run_counted, say};
-use super::serve::build;
-use super::tools::{Tools, WASM};
+use crate::run::{Outcome, Tally, in_project, program, run, run_counted, say};
+use crate::serve::build;
+use crate::tools::{Tools, WASM};
 
 const MEND_LINTS: &str = "Mend what Clippy says above, then run `cargo dev test` again.";
 const MEND_TESTS: &str = "Mend what the tests above say, then run `cargo dev test` again.";
@@ -36,9 +36,7 @@ fn in_order(tally: &mut Tally) -> Outcome {
     let tools = Tools::for_testing()?;
 
     say("Linting the native half");
-    run(&mut cargo(&["clippy", "--locked", "--all-targets", "--", "-D", "warnings"]), MEND_LINTS)?;
-    // All targets are those that need no built site.
-    run(&mut cargo(&["clippy", "--locked", "--test", "journeys", "--", "-D", "warnings"]), MEND_LINTS)?;
+    run(&mut cargo(&["clippy", "--locked", "--workspace", "--all-targets", "--", "-D", "warnings"]), MEND_LINTS)?;
     say("Linting the app");
     run(
         cargo(&["clippy", "--locked", "--target", WASM, "--lib"])
@@ -49,6 +47,8 @@ fn in_order(tally: &mut Tally) -> Outcome {
 
     say("Testing the engine");
     run_counted(&mut cargo(&["test", "--locked"]), tally, MEND_TESTS)?;
+    say("Testing this tool");
+    run_counted(&mut cargo(&["test", "--locked", "--package", "brimwright-dev"]), tally, MEND_TESTS)?;
     say("Testing in a browser");
     run_counted(&mut tools.cargo_test_of_the_store(&[]), tally, MEND_TESTS)?;
 
@@ -56,7 +56,7 @@ fn in_order(tally: &mut Tally) -> Outcome {
     say("Walking through the app in three browsers");
     run_counted(
         tools
-            .cargo_with_drivers(&["test", "--locked", "--test", "journeys"])
+            .cargo_with_drivers(&["test", "--locked", "--package", "brimwright-journeys", "--test", "journeys"])
             .env("BRIMWRIGHT_SITE", in_project("dist")),
         tally,
         "Mend what the journeys above say (pictures are in target/journeys), then run \

@@ -5,9 +5,9 @@
 
 use std::process::Command;
 
-use super::run::{Outcome, Tally, in_project, program, run_read, say};
-use super::serve::build;
-use super::tools::Tools;
+use crate::run::{Outcome, Tally, in_project, program, run_read, say};
+use crate::serve::build;
+use crate::tools::Tools;
 
 /// Where tests of a fault stand.
 #[derive(Clone, Copy, PartialEq)]
@@ -125,8 +125,15 @@ fn tests_of(floor: Floor, tools: &Tools, number: u32) -> Command {
         }
         Store => tools.cargo_test_of_the_store(&[&name]),
         Site => {
-            let mut cargo = tools.cargo_with_drivers(&["test", "--locked", "--test", "journeys", "--", &name]);
-            cargo.arg("--show-output").env("BRIMWRIGHT_SITE", in_project("dist"));
+            let mut cargo = tools.cargo_with_drivers(&[
+                "test",
+                "--locked",
+                "--package",
+                "brimwright-journeys",
+                "--test",
+                "journeys",
+            ]);
+            cargo.args(["--", &name, "--show-output"]).env("BRIMWRIGHT_SITE", in_project("dist"));
             cargo
         }
     }

@@ -5,7 +5,7 @@ use std::io::Write;
 
 use brimwright::{drink::ledger, exchange, words};
 
-use super::run::Outcome;
+use crate::run::Outcome;
 
 /// Prints the offers of the book in `file` as CSV: the same bytes that the app saves.
 pub fn price(file: &str) -> Outcome {

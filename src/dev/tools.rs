@@ -5,7 +5,7 @@ use std::ffi::OsString;
 use std::path::{Path, PathBuf};
 use std::process::{Command, Stdio};
 
-use super::run::{Outcome, in_project, program, run, say};
+use crate::run::{Outcome, in_project, program, run, say};
 
 /// The target of the app.
 pub const WASM: &str = "wasm32-unknown-unknown";

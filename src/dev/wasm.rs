@@ -4,7 +4,7 @@
 //! the content (WebAssembly core specification, section 5.5). Sections of id 0 are custom: leaving
 //! them out changes nothing of what the module does.
 
-use super::run::Outcome;
+use crate::run::Outcome;
 
 const HEADER: usize = 8;
 const CUSTOM: u8 = 0;

@@ -262,7 +262,7 @@ mod tests {
 
     #[test]
     fn a_missing_file_is_a_404_in_text_and_a_closed_site_refuses() {
-        let site = Site::open(Path::new("src/bin/dev"), Ipv4Addr::LOCALHOST, 0).expect("opens");
+        let site = Site::open(Path::new(env!("CARGO_MANIFEST_DIR")), Ipv4Addr::LOCALHOST, 0).expect("opens");
         let port = site.port();
         let ask = |path: &str| {
             let mut connection = TcpStream::connect((Ipv4Addr::LOCALHOST, port)).ok()?;

@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 use std::fs;
 use std::path::Path;
 
-use super::run::Outcome;
+use crate::run::Outcome;
 
 /// The sheet whose imports state what belongs to the style, and in which order.
 const MAIN: &str = "main.css";
@@ -104,7 +104,7 @@ mod tests {
 
     #[test]
     fn the_project_s_own_style_joins_without_an_import_left() {
-        let whole = joined(&super::super::run::in_project("style")).expect("joins");
+        let whole = joined(&crate::run::in_project("style")).expect("joins");
         assert!(!whole.contains("@import"));
         assert!(whole.contains("#start"));
     }

@@ -8,10 +8,10 @@ use std::path::{Path, PathBuf};
 
 use sha2::{Digest, Sha256};
 
-use super::run::{Outcome, in_project};
-use super::split::{BINDINGS, LATER, LATER_WASM, WASM, split};
-use super::style;
-use super::wasm::without_custom_sections;
+use crate::run::{Outcome, in_project};
+use crate::split::{BINDINGS, LATER, LATER_WASM, WASM, split};
+use crate::style;
+use crate::wasm::without_custom_sections;
 
 const PAGE: &str = "index.html";
 const WORKER: &str = "service-worker.js";

@@ -4,11 +4,11 @@ use std::fmt;
 use std::fs;
 use std::io::Write;
 
-use super::finish::{files_in, is_in_first_load, is_kept_offline};
-use super::run::{Outcome, in_project, say};
-use super::serve::build;
-use super::site::with_suffix;
-use super::tools::Tools;
+use crate::finish::{files_in, is_in_first_load, is_kept_offline};
+use crate::run::{Outcome, in_project, say};
+use crate::serve::build;
+use crate::site::with_suffix;
+use crate::tools::Tools;
 
 /// Kinds of file that brotli makes smaller.
 const COMPRESSIBLE: [&str; 7] = ["html", "css", "js", "wasm", "json", "webmanifest", "svg"];

@@ -1,4 +1,4 @@
-//! The commands of the project's tool.
+//! The commands of the project's tool, `cargo dev`.
 
 mod bench;
 mod bundle;
@@ -8,7 +8,7 @@ mod finish;
 mod price;
 mod run;
 mod serve;
-mod site;
+pub mod site;
 mod split;
 mod style;
 mod tools;

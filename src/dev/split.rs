@@ -7,7 +7,7 @@ use std::env;
 use std::fs;
 use std::path::{Path, PathBuf};
 
-use super::run::{Outcome, program, run};
+use crate::run::{Outcome, program, run};
 
 /// The part that is loaded first, after wasm-bindgen.
 pub const WASM: &str = "brimwright_bg.wasm";

@@ -1,0 +1,5 @@
+//! `cargo dev`, the project's tool.
+
+fn main() -> std::process::ExitCode {
+    brimwright_dev::obey()
+}
