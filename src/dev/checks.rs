@@ -7,6 +7,9 @@ use crate::run::{Outcome, Tally, in_project, program, run, run_counted, say};
 use crate::serve::build;
 use crate::tools::{Tools, WASM};
 
+/// On how many cases a property is tried: all, where plain `cargo test` tries some.
+const ALL_CASES: &str = "256";
+
 const MEND_LINTS: &str = "Mend what Clippy says above, then run `cargo dev test` again.";
 const MEND_TESTS: &str = "Mend what the tests above say, then run `cargo dev test` again.";
 
@@ -46,7 +49,7 @@ fn in_order(tally: &mut Tally) -> Outcome {
     )?;
 
     say("Testing the engine");
-    run_counted(&mut cargo(&["test", "--locked"]), tally, MEND_TESTS)?;
+    run_counted(cargo(&["test", "--locked"]).env("PROPTEST_CASES", ALL_CASES), tally, MEND_TESTS)?;
     say("Testing this tool");
     run_counted(&mut cargo(&["test", "--locked", "--package", "brimwright-dev"]), tally, MEND_TESTS)?;
     say("Testing in a browser");

@@ -17,6 +17,7 @@ use serde_json::Value;
 
 use super::fields::EVERY;
 use super::{DEMO, FILE, demo, schema};
+use crate::cases::cases;
 use crate::support::day;
 use crate::support::runs::Runs;
 
@@ -168,7 +169,7 @@ impl Spoil {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: 2000, ..ProptestConfig::default() })]
+    #![proptest_config(cases(2000))]
 
     #[test]
     fn a_spoilt_file_is_read_or_refused(file in file(), spoils in prop::collection::vec(spoil(), 1..=3)) {
@@ -204,7 +205,7 @@ proptest! {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: 500, ..ProptestConfig::default() })]
+    #![proptest_config(cases(500))]
 
     /// Whichever value is spoilt, the error leads to it: its line, its column, and a path that
     /// the JSON library follows to the very value.

@@ -1,6 +1,8 @@
 //! Tests: books leaving and coming in.
 
 mod broken;
+#[path = "../property/cases.rs"]
+mod cases;
 mod demo;
 mod demo_shows;
 mod demo_sizes;

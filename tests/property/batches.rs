@@ -13,6 +13,7 @@ use brimwright::foundation::measure::{Amount, Exact, Unit};
 use proptest::collection::{btree_map, vec};
 use proptest::prelude::*;
 
+use crate::cases::cases;
 use crate::menus::menu;
 use crate::support::{batch, container, day, drink, exact, offer, offer_id};
 
@@ -40,7 +41,7 @@ fn done() -> impl Strategy<Value = Done> {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(300))]
+    #![proptest_config(cases(300))]
 
     #[test]
     fn what_is_weighed_out_and_bought_is_never_short(

@@ -9,6 +9,7 @@ use brimwright::foundation::measure::{Amount, Dimension, Exact, Unit};
 use proptest::collection::vec;
 use proptest::prelude::*;
 
+use crate::cases::cases;
 use crate::menus::menu;
 use crate::support::{
     book, container, container_id, day, drink, exact, ingredient, ingredient_id, line, offer, offer_id, pack, settings,
@@ -107,7 +108,7 @@ fn worth(ledger: &Ledger, counts: &[(OfferId, Exact)]) -> Exact {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(3000))]
+    #![proptest_config(cases(3000))]
 
     #[test]
     fn a_small_program_is_solved_as_by_trying_everything(program in program()) {
@@ -118,7 +119,7 @@ proptest! {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(300))]
+    #![proptest_config(cases(300))]
 
     #[test]
     fn the_best_use_is_that_found_by_trying_everything(book in a_bar(), most in vec(0..5_u32, 3)) {

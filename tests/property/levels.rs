@@ -5,6 +5,7 @@ use brimwright::foundation::shape::{Frustum, Inside, Pouring, Pourings, level};
 use proptest::collection::vec;
 use proptest::prelude::*;
 
+use crate::cases::cases;
 use crate::number;
 use crate::support::{exact, millimetres};
 
@@ -58,7 +59,7 @@ fn rises(inside: &dyn Inside, share: Exact) -> Result<(), TestCaseError> {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(10_000))]
+    #![proptest_config(cases(10_000))]
 
     #[test]
     fn cups(cup in cup(), share in number(1, 6)) {

@@ -10,6 +10,7 @@ use brimwright::drink::ledger::{Standing, price_offer};
 use brimwright::foundation::measure::{Amount, Exact, Money, Share, Time};
 use proptest::prelude::*;
 
+use crate::cases::cases;
 use crate::menus::{Menu, menu};
 use crate::near;
 use crate::support::{container_id, drink_id, exact, pack, use_of};
@@ -125,7 +126,7 @@ fn bound(menu: &Menu, lever: Lever) -> Option<Exact> {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(64))]
+    #![proptest_config(cases(64))]
 
     #[test]
     fn a_lever_closes_where_it_says_and_not_a_step_before(menu in under_target()) {

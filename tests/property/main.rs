@@ -4,6 +4,7 @@ mod batches;
 mod best_uses;
 mod books;
 mod buying;
+mod cases;
 mod counter;
 mod drinks;
 mod edits;

@@ -10,6 +10,7 @@ use proptest::collection::vec;
 use proptest::option;
 use proptest::prelude::*;
 
+use crate::cases::cases;
 use crate::near;
 use crate::support::{amount, book, drink, drink_id, grams, ingredient, line, settings, share};
 
@@ -243,7 +244,7 @@ fn solver_agrees(recipe: &Recipe) -> Result<(), TestCaseError> {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: 2000, ..ProptestConfig::default() })]
+    #![proptest_config(cases(2000))]
 
     #[test]
     fn steps_are_found_if_there_are_any(recipe in recipe(Just(0))) {

@@ -4,6 +4,7 @@ use brimwright::foundation::measure::{Exact, Money, Share};
 use brimwright::sizes::switching::{BreakEven, Losing, Side};
 use proptest::prelude::*;
 
+use crate::cases::cases;
 use crate::near;
 use crate::support::exact;
 
@@ -76,7 +77,7 @@ proptest! {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(64))]
+    #![proptest_config(cases(64))]
 
     /// The curve at the break-even share is today's, and the gain there is nothing.
     #[test]

@@ -11,6 +11,7 @@ use proptest::prelude::*;
 use proptest::sample::select;
 
 use crate::books::book;
+use crate::cases::cases;
 use crate::support::day;
 
 /// A cell as RFC 4180 writes it: in quotes where it must be, and now and then where it need not.
@@ -89,7 +90,7 @@ proptest! {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: 2000, ..ProptestConfig::default() })]
+    #![proptest_config(cases(2000))]
 
     #[test]
     fn any_bytes_are_read_or_refused(bytes in vec(prop_oneof![select(b",;\t\"\r\nab1 ".to_vec()), any::<u8>()], 0..80)) {

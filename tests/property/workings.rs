@@ -22,6 +22,7 @@ use proptest::option;
 use proptest::prelude::*;
 
 use crate::books::{fill, filling, money};
+use crate::cases::cases;
 use crate::menus::menu;
 use crate::rules::{follows, shaped};
 use crate::support::{self, amount, container_id, exact, offer_id};
@@ -404,7 +405,7 @@ fn three_sizes(
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(128))]
+    #![proptest_config(cases(128))]
     #[test]
     fn every_step_follows_from_those_before(
         menu in menu(),

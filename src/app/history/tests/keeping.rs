@@ -175,18 +175,18 @@ fn a_step_too_large_to_keep_stays_on_the_page_and_drives_no_other_out() {
     let storage = storage();
     let tab = Tab::open(&storage, 1);
     tab.price("31");
-    // Some 37 bytes a weighing.
+    // Some 120 bytes a weighing.
     let weighed = |weight: u32, count| {
-        let amount = crate::support::amount(&format!("{weight} lb"));
+        let amount = crate::support::amount(&format!("{weight}00000000.123456 lb"));
         let one = crate::book::Weighing {
             day: crate::support::day("2026-11-26"),
             bought: amount,
-            trimmed: None,
-            pressed: None,
+            trimmed: Some(amount),
+            pressed: Some(amount),
         };
         carrot(&tab.book.borrow(), |it| it.weighings = vec![one; count])
     };
-    tab.apply("Weighings", &weighed(1, 120_000));
+    tab.apply("Weighings", &weighed(1, 40_000));
     tab.price("32");
     let list = || tab.history.borrow().list(&tab.book.borrow(), Reach::Everything);
     let told: Vec<(String, bool)> = list().into_iter().map(|listed| (listed.name, listed.too_large)).collect();
@@ -195,10 +195,10 @@ fn a_step_too_large_to_keep_stays_on_the_page_and_drives_no_other_out() {
     storage.run();
     assert_eq!(slips(&storage).len(), 2, "it is not written");
     // Of two of them the newer stays.
-    tab.apply("Fewer weighings", &weighed(2, 110_000));
+    tab.apply("Fewer weighings", &weighed(2, 38_000));
     assert_eq!(list().iter().map(|listed| listed.name.as_str()).collect::<Vec<_>>(), ["Fewer weighings", &one, &one]);
     assert_eq!(done(&tab.undo()), "Fewer weighings");
-    assert_eq!(tab.carrot().weighings.len(), 120_000);
+    assert_eq!(tab.carrot().weighings.len(), 40_000);
     done(&tab.undo());
     done(&tab.undo());
     assert_eq!(tab.costs(), "30");

@@ -1,0 +1,14 @@
+//! How many cases a property is tried on.
+
+use proptest::prelude::ProptestConfig;
+
+/// What `cargo dev test` asks for, and what proptest itself would choose.
+const USUAL: u32 = 256;
+
+/// A property that is tried on so many cases by `cargo dev test`, and on its share of them where
+/// fewer are asked for by the variable `PROPTEST_CASES`, as plain `cargo test` does.
+pub fn cases(count: u32) -> ProptestConfig {
+    let usual = ProptestConfig::default();
+    let cases = (count * usual.cases / USUAL).max(1);
+    ProptestConfig { cases, ..usual }
+}
