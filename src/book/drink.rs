@@ -28,9 +28,9 @@ pub struct Drink {
     /// Hands' time.
     #[serde(default)]
     pub labour: Labour,
-    /// Paid per drink for treatment, such as a pressure toll.
-    #[serde(default)]
-    pub toll: Money,
+    /// Paid per drink for treatment, such as a toll for treating it under pressure.
+    #[serde(default, rename = "toll")]
+    pub treatment_fee: Money,
     /// Share of what is made and thrown away, in [0, 1); the book's where none is given.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub unsold: Option<Share>,
@@ -54,6 +54,27 @@ pub struct Drink {
 }
 
 impl Drink {
+    /// A drink without a line, with nothing else to pay for.
+    pub fn new(id: DrinkId, name: String, kind: DrinkKind, reference: Amount) -> Drink {
+        Drink {
+            id,
+            name,
+            kind,
+            reference,
+            lines: Vec::new(),
+            air: Share::ZERO,
+            process_loss: Share::ZERO,
+            labour: Labour::default(),
+            treatment_fee: Money::ZERO,
+            unsold: None,
+            target: None,
+            treated: false,
+            ph: None,
+            keep_refrigerated: false,
+            keeps_days: None,
+        }
+    }
+
     /// The last day on which it may be used where it was made on `made`; none where the book has no
     /// number of days.
     pub fn use_by(&self, made: Date) -> Option<Date> {

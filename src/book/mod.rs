@@ -8,6 +8,7 @@ mod brimful;
 mod by_name;
 mod check;
 mod container;
+mod cost;
 mod drink;
 mod edit;
 mod filling;
@@ -33,6 +34,7 @@ pub use batch::{Batch, Make, Ready};
 pub use brimful::{Brimful, Reading, Tapered};
 pub use by_name::from_json;
 pub use container::{Container, Headspace, Packaging, PackagingPart, PackagingSet, PackagingUse};
+pub use cost::{CostBasis, Entered, FlatCost, Part};
 pub use drink::{Drink, DrinkKind, Ice, IcePlace, Labour, Line, Offer, Scaling, Service};
 pub use edit::{Applied, Edit};
 pub use filling::{Accepted, FillRule, Filling};
@@ -48,7 +50,7 @@ pub use record::{Key, Record};
 pub use refusal::{Field, Problem, Refusal};
 pub use sales::{Scope, Sold, Trial, Week};
 pub use scenario::Scenario;
-pub use settings::{Covers, PaymentFee, Settings, Tax, TaxPlace, TillColumns};
+pub use settings::{PaymentFee, Settings, Tax, TaxPlace, TillColumns};
 pub use stock::{BuyingList, OnHand, ToBuy, Weighing};
 
 /// Everything that one owner keeps.

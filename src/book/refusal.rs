@@ -1,6 +1,6 @@
 //! Why an edit was refused. A refused edit changes nothing.
 
-use super::Key;
+use super::{FlatCost, Key};
 
 /// Why an edit was refused.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -77,7 +77,7 @@ pub enum Field {
     PerLitre,
     PerBatch,
     Batch,
-    Toll,
+    FlatCost(FlatCost),
     Unsold,
     Target,
     Ph,
@@ -88,7 +88,6 @@ pub enum Field {
     FeeFixed,
     Commission,
     Wage,
-    Overhead,
     Endings,
     TillColumn,
     Monday,

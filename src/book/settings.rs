@@ -2,6 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
+use super::CostBasis;
 use crate::foundation::measure::{Amount, Currency, Exact, Money, Share, System, stored_by_name};
 
 /// What holds for the whole book: whose it is, money, units, tax, fees and the target.
@@ -35,7 +36,8 @@ pub struct Settings {
     /// Target margin, in [0, 1).
     pub target: Share,
     /// What the target margin must cover.
-    pub covers: Covers,
+    #[serde(rename = "covers")]
+    pub cost_basis: CostBasis,
     /// How menu prices may end, each at least 0 and below the period of endings; empty for any.
     pub endings: Vec<Money>,
     /// Where a till's list of sales keeps what; none where none was read yet.
@@ -106,25 +108,6 @@ pub struct PaymentFee {
     pub fixed: Money,
 }
 
-/// What the target margin must cover.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Covers {
-    /// Ingredients, container set and toll.
-    Goods,
-    /// Labour too.
-    GoodsAndLabour,
-    /// Also overhead, payment fee and commission.
-    Everything,
-}
-
-stored_by_name! {
-    Covers {
-        Goods = "goods",
-        GoodsAndLabour = "goods-and-labour",
-        Everything = "everything",
-    }
-}
-
 impl Settings {
     /// A new book's settings, in US dollars: a start to change, not advice.
     pub fn new(name: &str) -> Settings {
@@ -140,7 +123,7 @@ impl Settings {
             overhead: Money::ZERO,
             unsold: Share::ZERO,
             target: Share::from_fraction(Exact::new(65, 2)),
-            covers: Covers::Goods,
+            cost_basis: CostBasis::Goods,
             endings: [0, 25, 50, 75].into_iter().map(|cents| Money::from_major(Exact::new(cents, 2))).collect(),
             till: None,
             price_days: None,

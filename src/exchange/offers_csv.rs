@@ -1,8 +1,7 @@
 //! Every computed offer as a row of comma-separated values.
 
 use super::csv::Csv;
-use crate::book::{Book, OfferId};
-use crate::drink::cost::Part;
+use crate::book::{Book, OfferId, Part};
 use crate::drink::fill::fill;
 use crate::drink::ledger::{Ledger, Priced, Standing, Trouble};
 use crate::drink::price::{Asked, PriceError};
@@ -14,16 +13,9 @@ use crate::foundation::measure::{Currency, Money, Share, Volume};
 pub fn offer_columns(currency: Currency) -> Vec<String> {
     let money = |head: &str| format!("{head} ({})", currency.code());
     let plain = str::to_string;
-    vec![
-        plain("Drink"),
-        plain("Container"),
-        plain("Fill (mL)"),
-        money("Ingredients"),
-        money("Packaging"),
-        money("Labor"),
-        money("Processing fee"),
-        money("Shop costs"),
-        money("Waste"),
+    let mut columns = vec![plain("Drink"), plain("Container"), plain("Fill (mL)")];
+    columns.extend(Part::ALL.map(|part| money(part.column())));
+    columns.extend([
         money("Full cost"),
         money("Suggested price"),
         money("Your price"),
@@ -36,7 +28,8 @@ pub fn offer_columns(currency: Currency) -> Vec<String> {
         plain("Sold per week (drinks)"),
         plain("Standing"),
         plain("Reason"),
-    ]
+    ]);
+    columns
 }
 
 /// Why a row lacks figures.

@@ -1,7 +1,6 @@
 //! Names of choices, in trade words.
 
-use crate::book::{Covers, DrinkKind, FillRule, IcePlace, PackagingPart, Produce, Scaling, Service, Stage, TaxPlace};
-use crate::drink::cost::Part;
+use crate::book::{DrinkKind, FillRule, IcePlace, PackagingPart, Produce, Scaling, Service, Stage, TaxPlace};
 use crate::drink::fill::Known;
 use crate::drink::ledger::Standing;
 use crate::foundation::measure::System;
@@ -104,15 +103,6 @@ pub const fn known(known: Known) -> &'static str {
     }
 }
 
-/// What a target margin must cover.
-pub const fn covers(covers: Covers) -> &'static str {
-    match covers {
-        Covers::Goods => "Goods",
-        Covers::GoodsAndLabour => "Goods and labour",
-        Covers::Everything => "Everything",
-    }
-}
-
 /// Where the tax stands.
 pub const fn tax_place(place: TaxPlace) -> &'static str {
     match place {
@@ -127,18 +117,6 @@ pub const fn system(system: System) -> &'static str {
         System::UsCustomary => "US customary",
         System::Metric => "Metric",
         System::Imperial => "Imperial",
-    }
-}
-
-/// A part of the cost.
-pub const fn part(part: Part) -> &'static str {
-    match part {
-        Part::Ingredients => "Ingredients",
-        Part::ContainerSet => "Container",
-        Part::Labour => "Labour",
-        Part::Toll => "Treatment toll",
-        Part::Overhead => "Overhead",
-        Part::Unsold => "Made but not sold",
     }
 }
 

@@ -7,6 +7,7 @@ mod book_files;
 pub mod buying_list;
 mod choices;
 pub mod copies;
+mod costs;
 pub mod counter;
 mod faults;
 mod ingredient_list;
@@ -47,9 +48,10 @@ pub use batches::{
 };
 pub use book_files::{book_file_error, import_changes};
 pub use choices::{
-    covers, drink_kind, fill_rule, ice_place, keep_refrigerated, known, packaging_part, part, produce, scaling,
-    service, stage, standing, system, tax_place, treatment,
+    drink_kind, fill_rule, ice_place, keep_refrigerated, known, packaging_part, produce, scaling, service, stage,
+    standing, system, tax_place, treatment,
 };
+pub use costs::{TARGET_MARGIN, cost_basis, part};
 pub use faults::fault;
 pub use ingredient_list::{Run, ingredient_list, listed_name};
 pub use jumps::{jump, left_doubtful};

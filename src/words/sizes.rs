@@ -1,8 +1,7 @@
 //! Sizes side by side: what is compared, what a step brings, what cannot be tried.
 
 use super::{drink_kind, overflow, part, refusal};
-use crate::book::{Book, ContainerId, Key, OfferId, Scope};
-use crate::drink::cost::Part;
+use crate::book::{Book, ContainerId, Key, OfferId, Part, Scope};
 use crate::drink::ledger::Ledger;
 use crate::foundation::measure::{
     Exact, Money, NumberStyle, Share, show_money, show_number, show_percent, show_volume,

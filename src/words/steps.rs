@@ -1,8 +1,9 @@
 //! Steps that can be taken back: when they were done, and what stands in the way.
 
+use super::costs::flat_cost_is;
 use super::refusals::called_first;
 use super::{day, short_day};
-use crate::book::{Book, Clash, Found, Key, Step, Tree};
+use crate::book::{Book, Clash, FlatCost, Found, Key, Step, Tree};
 use crate::foundation::measure::{
     Date, Exact, MOST_PLACES, Money, NumberStyle, Share, show_money, show_number, show_percent,
 };
@@ -170,12 +171,12 @@ fn what(key: Key, fields: &[&str]) -> Option<&'static str> {
     let what = match (key, fields) {
         (_, []) => return None,
         (_, ["name"]) => "the name is",
+        (Key::Settings | Key::Drink(_), [field]) if flat_cost(field).is_some() => flat_cost(field).map(flat_cost_is)?,
         (Key::Settings, ["tax", ..]) => "sales tax is",
         (Key::Settings, ["payment-fee", "share"]) => "the card fee is",
         (Key::Settings, ["payment-fee", ..]) => "the card fee per transaction is",
         (Key::Settings, ["commission"]) => "the delivery app commission is",
         (Key::Settings, ["wage"]) => "the hourly wage is",
-        (Key::Settings, ["overhead"]) => "the overhead per drink is",
         (Key::Settings | Key::Drink(_), ["unsold"]) => "the waste is",
         (Key::Settings | Key::Drink(_), ["target"]) => "the target margin is",
         (Key::Settings, ["covers"]) => "what the margin is figured on is",
@@ -226,7 +227,6 @@ fn what(key: Key, fields: &[&str]) -> Option<&'static str> {
         (Key::Drink(_), ["ph"]) => "the pH is",
         (Key::Drink(_), ["keep-refrigerated"]) => "how to keep it is",
         (Key::Drink(_), ["keeps-days"]) => "the number of days it keeps is",
-        (Key::Drink(_), ["toll"]) => "the processing fee is",
         (Key::Offer(_), ["price"]) => "the menu price is",
         (Key::Offer(_), ["weekly"]) => "the weekly number is",
         (Key::Offer(_), ["service"]) => "how it is sold is",
@@ -253,6 +253,11 @@ fn what(key: Key, fields: &[&str]) -> Option<&'static str> {
     Some(what)
 }
 
+/// The flat cost that is stored in this field.
+fn flat_cost(field: &str) -> Option<FlatCost> {
+    FlatCost::ALL.iter().copied().find(|cost| cost.stored_name() == field)
+}
+
 /// What stands in a field, as a person would read it; none where no text says that.
 pub(super) fn value(
     key: Key,
@@ -267,10 +272,10 @@ pub(super) fn value(
         Some(Tree::Flag(_) | Tree::List(_) | Tree::Fields(_)) => return None,
     };
     let number = |text: &str| Exact::from_plain(text, MOST_PLACES);
+    let money = |text: &str| Some(show_money(Money::from_major(number(text)?), book.settings().currency, style));
     match fields.last().copied()? {
-        "price" | "surcharge" | "paid" | "toll" | "wage" | "overhead" | "fixed" => {
-            number(text).map(|number| show_money(Money::from_major(number), book.settings().currency, style))
-        }
+        "price" | "surcharge" | "paid" | "wage" | "fixed" => money(text),
+        field if flat_cost(field).is_some() => money(text),
         "trim-yield" | "press-yield" | "soak-yield" | "air" | "process-loss" | "unsold" | "target" | "commission"
         | "share" | "rate" | "accepted" | "batch-risk" => show_percent(Share::from_fraction(number(text)?), style).ok(),
         "measured-at" => {

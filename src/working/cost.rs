@@ -2,15 +2,14 @@
 
 use super::shown::Offered;
 use super::{Fact, Figure, Name, OfGoods, OfOffer, Rule, Step};
-use crate::book::{Covers, Goods, Key};
-use crate::drink::cost::Part;
+use crate::book::{CostBasis, Entered, Goods, Key, Part};
 use crate::drink::ledger::Trouble;
-use crate::foundation::measure::{Exact, Money, Overflow};
+use crate::foundation::measure::{Exact, Overflow};
 
 /// The full cost: all parts.
 pub fn total(offered: &Offered) -> Result<Step, Trouble> {
     let total = Figure::Money(offered.priced.cost.total()?);
-    Ok(Step::new(Name::Cost, total, Rule::Sum, parts(offered, Covers::Everything, &Part::ALL)?))
+    Ok(Step::new(Name::Cost, total, Rule::Sum, parts(offered, CostBasis::Everything, |_| true)?))
 }
 
 /// The full cost, to be opened.
@@ -21,34 +20,34 @@ pub fn opens_total(offered: &Offered) -> Result<Step, Overflow> {
 
 /// The cost that the target must cover.
 pub fn covered(offered: &Offered) -> Result<Step, Trouble> {
-    let covers = offered.priced.terms.covers;
-    let figure = Figure::Money(offered.priced.cost.covered(covers)?);
-    Ok(Step::new(Name::Covered(covers), figure, Rule::Sum, parts(offered, covers, &Part::ALL)?))
+    let basis = offered.priced.terms.cost_basis;
+    let figure = Figure::Money(offered.priced.cost.covered(basis)?);
+    Ok(Step::new(Name::Covered(basis), figure, Rule::Sum, parts(offered, basis, |_| true)?))
 }
 
 /// The cost that the target must cover, to be opened.
 pub fn opens_covered(offered: &Offered) -> Result<Step, Overflow> {
-    let covers = offered.priced.terms.covers;
-    let figure = Figure::Money(offered.priced.cost.covered(covers)?);
-    Ok(match covers {
-        Covers::Everything => opens_total(offered)?,
-        Covers::Goods | Covers::GoodsAndLabour => {
-            Step::opens(Name::Covered(covers), figure, offered.shown(OfOffer::Covered))
-        }
-    })
+    let basis = offered.priced.terms.cost_basis;
+    let figure = Figure::Money(offered.priced.cost.covered(basis)?);
+    if basis == CostBasis::Everything {
+        return opens_total(offered);
+    }
+    Ok(Step::opens(Name::Covered(basis), figure, offered.shown(OfOffer::Covered)))
 }
 
-/// Those parts that are something, as far as a margin covers them.
-pub(super) fn parts(offered: &Offered, covers: Covers, all: &[Part]) -> Result<Vec<Step>, Overflow> {
+/// Those of the parts that `counts` names and that are above zero, as far as a margin on this cost
+/// basis covers them.
+pub(super) fn parts(offered: &Offered, basis: CostBasis, counts: fn(Part) -> bool) -> Result<Vec<Step>, Overflow> {
     let mut parts = Vec::new();
-    for part in all {
-        let cost = offered.priced.cost.covered_part(covers, *part)?;
+    for part in Part::ALL.into_iter().filter(|part| counts(*part)) {
+        let cost = offered.priced.cost.covered_part(basis, part)?;
         if cost.is_zero() {
             continue;
         }
-        parts.push(match (part, covers) {
-            (Part::Unsold, Covers::Goods | Covers::GoodsAndLabour) => unsold(offered, covers)?,
-            _ => Step::opens(Name::Part(*part), Figure::Money(cost), offered.shown(OfOffer::Part(*part))),
+        parts.push(if part == Part::Unsold && basis != CostBasis::Everything {
+            unsold(offered, basis)?
+        } else {
+            Step::opens(Name::Part(part), Figure::Money(cost), offered.shown(OfOffer::Part(part)))
         });
     }
     Ok(parts)
@@ -80,9 +79,14 @@ pub fn part(offered: &Offered, part: Part) -> Result<Step, Trouble> {
             let wage = Step::given(Name::Wage, Figure::Money(settings.wage), Key::Settings);
             Step::new(name, figure, Rule::Proportion, vec![time, wage, Step::fact(Fact::Hour)])
         }
-        Part::Toll => Step::given(name, figure, Key::Drink(offered.drink.id)),
-        Part::Overhead => Step::given(name, figure, Key::Settings),
-        Part::Unsold => Step { name, ..unsold(offered, Covers::Everything)? },
+        Part::Flat(cost) => {
+            let key = match cost.entered() {
+                Entered::AtDrink(_) => Key::Drink(offered.drink.id),
+                Entered::InSettings(_) => Key::Settings,
+            };
+            Step::given(name, figure, key)
+        }
+        Part::Unsold => Step { name, ..unsold(offered, CostBasis::Everything)? },
     })
 }
 
@@ -98,15 +102,15 @@ pub(super) fn unsold_and_sold(offered: &Offered) -> Result<[Step; 2], Overflow> 
 }
 
 /// What is thrown away, as far as a margin covers it.
-fn unsold(offered: &Offered, covers: Covers) -> Result<Step, Overflow> {
+fn unsold(offered: &Offered, basis: CostBasis) -> Result<Step, Overflow> {
     let cost = &offered.priced.cost;
-    let [before @ .., _] = &Part::ALL;
-    let sum = before.iter().try_fold(Money::ZERO, |sum, part| sum.plus(cost.covered_part(covers, *part)?))?;
-    let before = Step::new(Name::BeforeUnsold(covers), Figure::Money(sum), Rule::Sum, parts(offered, covers, before)?);
+    let before = |part| part != Part::Unsold;
+    let sum = Figure::Money(cost.covered_of(basis, &before)?);
+    let before = Step::new(Name::BeforeUnsold(basis), sum, Rule::Sum, parts(offered, basis, before)?);
     let [share, sold] = unsold_and_sold(offered)?;
     let from = vec![before, share, sold];
-    let figure = Figure::Money(cost.covered_part(covers, Part::Unsold)?);
-    Ok(Step::new(Name::Unsold(covers), figure, Rule::Proportion, from))
+    let figure = Figure::Money(cost.covered_part(basis, Part::Unsold)?);
+    Ok(Step::new(Name::Unsold(basis), figure, Rule::Proportion, from))
 }
 
 /// Time of hands for one drink.

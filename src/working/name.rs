@@ -1,8 +1,7 @@
 //! What a step of a working is.
 
 use super::Fact;
-use crate::book::{Covers, Goods, Stage};
-use crate::drink::cost::Part;
+use crate::book::{CostBasis, Goods, Part, Stage};
 use crate::foundation::measure::Exact;
 
 /// What a step is.
@@ -75,13 +74,13 @@ pub enum Name {
     /// What is made and sold.
     SoldShare,
     /// What a drink costs before what is thrown away, as far as a margin covers it.
-    BeforeUnsold(Covers),
+    BeforeUnsold(CostBasis),
     /// What is thrown away, as far as a margin covers it.
-    Unsold(Covers),
+    Unsold(CostBasis),
     /// Full cost.
     Cost,
     /// The cost that the target must cover.
-    Covered(Covers),
+    Covered(CostBasis),
     /// Fixed part of the payment fee.
     FixedFee,
     /// Share of the payment fee, of what the customer pays.

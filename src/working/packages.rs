@@ -2,8 +2,7 @@
 
 use super::shown::Offered;
 use super::{Fact, Figure, Name, OfOffer, OfPackaged, Rule, Shown, Step, recipe};
-use crate::book::{FillRule, Filling, Key};
-use crate::drink::cost::Part;
+use crate::book::{FillRule, Filling, Key, Part};
 use crate::drink::fill::{self, BatchRisk, Single, tolerance};
 use crate::drink::ledger::Trouble;
 use crate::drink::packaged::{PackagedFill, WEEKS, density_of, packaged_fill};

@@ -2,8 +2,7 @@
 
 use super::shown::Offered;
 use super::{AtPrice, Fact, Figure, Name, OfOffer, OfPrice, Rule, Step, cost};
-use crate::book::{Covers, Key, TaxPlace};
-use crate::drink::cost::Part;
+use crate::book::{Key, Part, TaxPlace};
 use crate::drink::ledger::Trouble;
 use crate::drink::price::{Asked, Ceiling, Suggestion, asked, ceiling};
 use crate::foundation::measure::{Money, Overflow, Share};
@@ -13,7 +12,7 @@ fn setting(name: Name, figure: Figure) -> Step {
 }
 
 fn covers_fees(offered: &Offered) -> bool {
-    offered.priced.terms.covers == Covers::Everything
+    offered.priced.terms.cost_basis.has_fees()
 }
 
 /// 100 % and the tax.
@@ -34,7 +33,7 @@ pub fn target_without_tax(offered: &Offered) -> Result<Option<Step>, Trouble> {
     let Some(suggestion) = suggestion(offered) else { return Ok(None) };
     let mut bear = cost::opens_covered(offered)?;
     if let Some(fixed) = fixed_fee(offered) {
-        let sum = offered.priced.cost.covered(terms.covers)?.plus(terms.fee.fixed)?;
+        let sum = offered.priced.cost.covered(terms.cost_basis)?.plus(terms.fee.fixed)?;
         bear = Step::new(Name::MustBear, Figure::Money(sum), Rule::Sum, vec![bear, fixed]);
     }
     let figure = Figure::Money(suggestion.without_tax);
@@ -164,7 +163,8 @@ impl At<'_> {
             }
             OfPrice::Fees => (Rule::Sum, self.fees()?),
             OfPrice::Margin => {
-                let mut left = asked.without_tax.minus(offered.priced.cost.covered(offered.priced.terms.covers)?)?;
+                let mut left =
+                    asked.without_tax.minus(offered.priced.cost.covered(offered.priced.terms.cost_basis)?)?;
                 let mut from = vec![self.opens(OfPrice::WithoutTax), cost::opens_covered(offered)?];
                 if covers_fees(offered) && asked.fees.is_positive() {
                     left = left.minus(asked.fees)?;
@@ -206,13 +206,9 @@ impl At<'_> {
             let figure = Figure::Money(self.ceiling.cost.times(share.rest()?.fraction())?);
             made = Step::new(Name::MadeMayCost, figure, Rule::Product, vec![made, sold]);
         }
-        let covers = self.offered.priced.terms.covers;
+        let rest = |part| !matches!(part, Part::Ingredients | Part::Unsold);
         let mut from = vec![made];
-        from.extend(cost::parts(
-            self.offered,
-            covers,
-            &[Part::ContainerSet, Part::Labour, Part::Toll, Part::Overhead],
-        )?);
+        from.extend(cost::parts(self.offered, self.offered.priced.terms.cost_basis, rest)?);
         Ok(from)
     }
 

@@ -1,7 +1,8 @@
 //! Every number that can be opened.
 
-use crate::book::{Book, Container, ContainerId, Drink, Goods, IngredientId, Key, LineId, OfferId, PackId, Stage};
-use crate::drink::cost::Part;
+use crate::book::{
+    Book, Container, ContainerId, Drink, Goods, IngredientId, Key, LineId, OfferId, PackId, Part, Stage,
+};
 use crate::drink::ledger::{Ledger, Priced, Trouble};
 use crate::foundation::measure::{Amount, Exact, Money};
 

@@ -2,7 +2,7 @@
 //! scenarios and a month of batches, the same at every run. All of it is invented by rule.
 
 use brimwright::book::{
-    Batch, Book, Brimful, Container, ContainerId, Covers, Drink, DrinkId, DrinkKind, Edit, Headspace, Ingredient,
+    Batch, Book, Brimful, Container, ContainerId, CostBasis, Drink, DrinkId, DrinkKind, Edit, Headspace, Ingredient,
     IngredientId, Labour, Line, LineId, Make, Offer, OfferId, Pack, PackId, Packaging, PackagingId, PackagingPart,
     PackagingUse, PaymentFee, Record, Scaling, Scenario, ScenarioId, Settings, Sold, Stage, Tax, TaxPlace, Week,
 };
@@ -115,7 +115,7 @@ fn settings() -> Settings {
         overhead: Money::from_major(Exact::new(35, 2)),
         unsold: Share::from_fraction(Exact::new(4, 2)),
         target: Share::from_fraction(Exact::new(45, 2)),
-        covers: Covers::Everything,
+        cost_basis: CostBasis::Everything,
         ..Settings::new("Generated book")
     }
 }
@@ -189,13 +189,10 @@ fn container(id: u64, ounces: i64) -> Container {
 
 fn drink(id: u64, numbers: &mut Numbers) -> Drink {
     let lines = numbers.between(4, 8) as u64;
+    let kind = numbers.one_of(DrinkKind::ALL);
+    let reference = Amount::new(Exact::new(16, 0), Unit::UsFluidOunce);
     Drink {
-        id: DrinkId::from_random(id),
-        name: format!("Drink {id}"),
-        kind: numbers.one_of(DrinkKind::ALL),
-        reference: Amount::new(Exact::new(16, 0), Unit::UsFluidOunce),
         lines: (1..=lines).map(|id| line(id, numbers)).collect(),
-        air: Share::ZERO,
         process_loss: Share::from_fraction(numbers.hundredths(0, 6)),
         labour: Labour {
             per_drink: Time::from_seconds(Exact::new(numbers.between(20, 120), 0)),
@@ -203,13 +200,7 @@ fn drink(id: u64, numbers: &mut Numbers) -> Drink {
             per_batch: Time::from_seconds(Exact::new(numbers.between(0, 600), 0)),
             batch: Exact::new(numbers.between(1, 12), 0),
         },
-        toll: Money::ZERO,
-        unsold: None,
-        target: None,
-        treated: false,
-        ph: None,
-        keep_refrigerated: false,
-        keeps_days: None,
+        ..Drink::new(DrinkId::from_random(id), format!("Drink {id}"), kind, reference)
     }
 }
 

@@ -1,6 +1,8 @@
 //! The house is as it is drawn: every wing looks only at those that the list allows, none of them
 //! above it, and the map in DEVELOPERS.md says the same.
 
+mod palette;
+
 use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
 use std::path::{Path, PathBuf};

@@ -2,7 +2,7 @@
 //! value does not hold, so that edits are refused.
 
 use brimwright::book::{
-    Accepted, Allergen, Batch, Book, BuyingList, Covers, DrinkKind, Edit, FillRule, Filling, Goods, Ingredient, Key,
+    Accepted, Allergen, Batch, Book, BuyingList, CostBasis, DrinkKind, Edit, FillRule, Filling, Goods, Ingredient, Key,
     Make, Offer, OnHand, Pack, PaymentFee, Produce, Quoted, Ready, Record, Scenario, ScenarioId, Scope, SeenPrice,
     SeenPriceId, Service, Settings, Sold, Stage, Tax, TaxPlace, Tier, TillColumns, ToBuy, Trial, TrialId, Week,
     Weighing,
@@ -202,9 +202,9 @@ pub fn settings() -> impl Strategy<Value = Settings> {
     let units = select(vec![System::UsCustomary, System::Metric, System::Imperial]);
     let endings = subsequence(vec![0, 25, 50, 75, 95, 99], 0..=6);
     let shares = (share(20), share(20), share(95));
-    (currency, tax, fee, units, money(40), money(1), shares, select(Covers::ALL), endings)
+    (currency, tax, fee, units, money(40), money(1), shares, select(CostBasis::ALL), endings)
         .prop_map(
-            |(currency, tax, payment_fee, units, wage, overhead, (commission, unsold, target), covers, endings)| {
+            |(currency, tax, payment_fee, units, wage, overhead, (commission, unsold, target), cost_basis, endings)| {
                 let ending = |part| Money::from_major(Exact::new(part, if currency.digits() == 0 { 0 } else { 2 }));
                 Settings {
                     currency,
@@ -216,7 +216,7 @@ pub fn settings() -> impl Strategy<Value = Settings> {
                     overhead,
                     unsold,
                     target,
-                    covers,
+                    cost_basis,
                     endings: endings.into_iter().map(ending).collect(),
                     ..Settings::new("Generated test bar")
                 }

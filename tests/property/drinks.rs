@@ -102,7 +102,7 @@ pub fn drink(id: u64, ingredients: u64) -> impl Strategy<Value = Drink> {
                 air,
                 process_loss,
                 labour,
-                toll,
+                treatment_fee,
                 (unsold, target, (treated, ph, keep_refrigerated, keeps_days)),
             )| Drink {
                 id: drink_id(id),
@@ -113,7 +113,7 @@ pub fn drink(id: u64, ingredients: u64) -> impl Strategy<Value = Drink> {
                 air,
                 process_loss,
                 labour,
-                toll,
+                treatment_fee,
                 unsold,
                 target,
                 treated,

@@ -2,7 +2,7 @@
 //! before; every lever that cannot is put as far as it goes, and does not.
 
 use brimwright::book::{
-    Book, Container, ContainerId, Covers, Drink, DrinkId, Edit, Headspace, Ingredient, IngredientId, Labour, Offer,
+    Book, Container, ContainerId, CostBasis, Drink, DrinkId, Edit, Headspace, Ingredient, IngredientId, Labour, Offer,
     OfferId, Pack, Packaging, Record,
 };
 use brimwright::drink::gap::{Closing, Figure, Lever, WhyNot, ways};
@@ -157,7 +157,7 @@ proptest! {
                 }
                 (Err(WhyNot::DoesNotCount), _) => {
                     prop_assert_eq!(way.lever, Lever::HandsTime(drink_id(1)));
-                    prop_assert_eq!(menu.book.settings().covers, Covers::Goods);
+                    prop_assert_eq!(menu.book.settings().cost_basis, CostBasis::Goods);
                     let idle = set(&menu.book, way.lever, Exact::ZERO);
                     prop_assert_eq!(standing_after(&menu.book, &idle), Standing::UnderTarget);
                 }
@@ -217,8 +217,8 @@ fn covered_fees(book: &Book) -> Exact {
     let settings = book.settings();
     let with_tax = Exact::ONE.plus(settings.tax.rate.fraction()).unwrap();
     let fee = settings.payment_fee.share.fraction().times(with_tax).unwrap();
-    match settings.covers {
-        Covers::Everything => settings.commission.fraction().plus(fee).unwrap(),
-        Covers::Goods | Covers::GoodsAndLabour => Exact::ZERO,
+    match settings.cost_basis {
+        CostBasis::Everything => settings.commission.fraction().plus(fee).unwrap(),
+        CostBasis::Goods | CostBasis::GoodsAndLabour => Exact::ZERO,
     }
 }

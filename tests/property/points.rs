@@ -58,7 +58,7 @@ proptest! {
         let scaled = brimwright::drink::fill::scale(&menu.book, &drink, fill).unwrap();
         let cost = brimwright::drink::cost::cost(&menu.book, &drink, menu.container(), &scaled, fill).unwrap();
         let priced = price_offer(&menu.book, &offer(1, 1, None)).unwrap();
-        let covered = cost.covered(priced.terms.covers).unwrap();
+        let covered = cost.covered(priced.terms.cost_basis).unwrap();
         prop_assert!(covered.minus(at.ceiling.cost).unwrap().major() <= exact("0.000000001"));
         prop_assert!(priced.cost.lines.iter().all(|line| line.cost <= first.cost));
     }

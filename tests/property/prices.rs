@@ -102,16 +102,16 @@ proptest! {
         let (terms, full) = (priced.terms, priced.fill.volume);
         let ceiling = ceiling(&menu.book, menu.drink(), &priced.cost, &terms, price).unwrap();
         let largest =
-            largest_fill(&menu.book, menu.drink(), menu.container(), terms.covers, full, &ceiling).unwrap();
+            largest_fill(&menu.book, menu.drink(), menu.container(), terms.cost_basis, full, &ceiling).unwrap();
         let too_much = |fill: Volume| {
-            let cost = menu.cost_at(fill).map(|cost| cost.covered(terms.covers).unwrap());
+            let cost = menu.cost_at(fill).map(|cost| cost.covered(terms.cost_basis).unwrap());
             cost.is_none_or(|cost| cost.minus(ceiling.cost).unwrap().major() > exact("0.000000001"))
         };
         match largest {
             None => prop_assert!(too_much(priced.scaled.fixed) && too_much(full)),
             Some(fill) => {
                 prop_assert!(fill <= full && fill >= priced.scaled.fixed.min(full));
-                let cost = menu.cost_at(fill).expect("it can be made").covered(terms.covers).unwrap();
+                let cost = menu.cost_at(fill).expect("it can be made").covered(terms.cost_basis).unwrap();
                 prop_assert!(cost.minus(ceiling.cost).unwrap().major() <= exact("0.000000002"));
                 let little_more = fill.plus(Volume::from_millilitres(exact("0.000001"))).unwrap();
                 prop_assert!(fill == full || too_much(little_more.min(full)), "{:?} is paid for", little_more);

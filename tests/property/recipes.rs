@@ -1,7 +1,6 @@
 //! Recipes at a size, and what they cost.
 
-use brimwright::book::{Covers, Edit, Goods, IcePlace, Scaling};
-use brimwright::drink::cost::Part;
+use brimwright::book::{CostBasis, Edit, Goods, IcePlace, Part, Scaling};
 use brimwright::drink::fill::{Scaled, fill as poured};
 use brimwright::foundation::measure::{Exact, Money, Volume};
 use proptest::prelude::*;
@@ -81,7 +80,7 @@ proptest! {
         let parts = Part::ALL.map(|part| cost.part(part).unwrap());
         let total = cost.total().unwrap();
         prop_assert_eq!(sum(parts), total);
-        prop_assert_eq!(cost.covered(Covers::Everything).unwrap(), total);
+        prop_assert_eq!(cost.covered(CostBasis::Everything).unwrap(), total);
         for amount in parts.into_iter().chain(cost.lines.iter().map(|line| line.cost)) {
             prop_assert!(amount.major().places() <= 12, "{}", amount.major());
         }

@@ -1,8 +1,7 @@
 //! Changed prices followed, and what the menu hangs on.
 
-use brimwright::book::{Book, Drink, Edit, Goods, Offer, Pack, Record};
+use brimwright::book::{Book, Drink, Edit, Goods, Offer, Pack, Part, Record};
 use brimwright::buying::price_watch::{bought, dearer, exposure, rewind, since, what_if};
-use brimwright::drink::cost::Part;
 use brimwright::drink::ledger::{Ledger, Tried};
 use brimwright::drink::sales::weekly_contribution;
 use brimwright::foundation::measure::{Exact, Money, Share};

@@ -2,10 +2,10 @@
 //! the working ends in the engine's own figure.
 
 use brimwright::book::{
-    Accepted, Book, Brimful, Container, Edit, Filling, Goods, Headspace, Ice, IcePlace, Key, Offer, OfferId, Reading,
-    Record, Scope, Stage,
+    Accepted, Book, Brimful, Container, Edit, Filling, Goods, Headspace, Ice, IcePlace, Key, Offer, OfferId, Part,
+    Reading, Record, Scope, Stage,
 };
-use brimwright::drink::cost::{Part, bought_cost, usable_cost};
+use brimwright::drink::cost::{bought_cost, usable_cost};
 use brimwright::drink::fill::{Rule as Metrology, fill as filled, liquid_density, tolerance, written_volume};
 use brimwright::drink::ledger::{Ledger, Priced};
 use brimwright::drink::packaged::{density_of, packaged_fill};
@@ -186,7 +186,7 @@ fn offer(book: &Book, id: OfferId, priced: &Priced, of: OfOffer) -> Option<Exact
         OfOffer::Time => priced.cost.time.seconds(),
         OfOffer::Part(part) => priced.cost.part(part).unwrap().major(),
         OfOffer::Cost => priced.cost.total().unwrap().major(),
-        OfOffer::Covered => priced.cost.covered(priced.terms.covers).unwrap().major(),
+        OfOffer::Covered => priced.cost.covered(priced.terms.cost_basis).unwrap().major(),
         OfOffer::TargetWithoutTax => suggestion?.without_tax.major(),
         OfOffer::Exact => suggestion?.exact.major(),
         OfOffer::Suggested => suggestion?.menu.major(),

@@ -3,8 +3,8 @@
 //! the price tags, rounded at the last digit shown; the rules are those of the calculations page
 //! of the design and the definitions of the units those of NIST Handbook 44.
 
-use brimwright::book::{Book, ContainerId, DrinkId, IngredientId, OfferId, Scope, Stage};
-use brimwright::drink::cost::{Part, usable_cost};
+use brimwright::book::{Book, ContainerId, DrinkId, FlatCost, IngredientId, OfferId, Part, Scope, Stage};
+use brimwright::drink::cost::usable_cost;
 use brimwright::drink::ledger::{Ledger, Priced};
 use brimwright::exchange;
 use brimwright::foundation::measure::{Amount, Exact, Money, Unit};
@@ -71,7 +71,7 @@ fn the_cost_of_both_bottles() {
     ];
     for (container, by_hand, total) in parts {
         let cost = &priced(&ledger, container).cost;
-        let named = [Part::Ingredients, Part::ContainerSet, Part::Labour, Part::Overhead, Part::Unsold];
+        let named = [Part::Ingredients, Part::ContainerSet, Part::Labour, Part::Flat(FlatCost::Overhead), Part::Unsold];
         for (part, by_hand) in named.into_iter().zip(by_hand) {
             assert_eq!(rounded(cost.part(part).expect("a part")), exact(by_hand), "{part:?}");
         }

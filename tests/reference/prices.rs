@@ -1,7 +1,7 @@
 //! Margin, food cost, tax and fees against worked examples; the source of each is named in
 //! `data/worked_examples.csv` and beside the check.
 
-use brimwright::book::{Covers, PaymentFee, Settings, Tax, TaxPlace};
+use brimwright::book::{CostBasis, PaymentFee, Settings, Tax, TaxPlace};
 use brimwright::drink::ledger::{Ledger, Priced};
 use brimwright::drink::price::{Ceiling, Suggestion, Terms, ceiling, suggest};
 use brimwright::foundation::measure::{Currency, Exact, Money, Share};
@@ -118,7 +118,7 @@ fn tax_is_taken_out() {
 fn the_payment_fee_is_on_top() {
     // Algebra: to keep 10.00 after 2.9 % of the payment and 0.30, charge (10 + 0.30) / (1 - 0.029).
     let fee = PaymentFee { share: share("0.029"), fixed: money("0.30") };
-    let bar = Settings { payment_fee: fee, covers: Covers::Everything, target: Share::ZERO, ..settings() };
+    let bar = Settings { payment_fee: fee, cost_basis: CostBasis::Everything, target: Share::ZERO, ..settings() };
     let suggestion = suggested(bar.clone(), "10");
     assert_eq!(suggestion.exact.major().rounded(4), exact("10.6076"));
 

@@ -6,7 +6,7 @@ pub mod runs;
 
 use brimwright::book::{
     Batch, Book, Brimful, BuyingList, Container, ContainerId, Drink, DrinkId, DrinkKind, Goods, Headspace, Ingredient,
-    IngredientId, Labour, Line, LineId, Make, Offer, OfferId, Pack, PackId, Packaging, PackagingId, PackagingPart,
+    IngredientId, Line, LineId, Make, Offer, OfferId, Pack, PackId, Packaging, PackagingId, PackagingPart,
     PackagingUse, Record, Scaling, Scenario, ScenarioId, Scope, SeenPrice, SeenPriceId, Settings, Sold, Stage, ToBuy,
     Trial, TrialId, Week,
 };
@@ -186,22 +186,10 @@ pub fn line(id: u64, ingredient: u64, takes: &str) -> Line {
 
 /// A blended drink with these lines and nothing else to pay for.
 pub fn drink(id: u64, reference: &str, lines: impl IntoIterator<Item = Line>) -> Drink {
+    let name = format!("Invented drink {id}");
     Drink {
-        id: drink_id(id),
-        name: format!("Invented drink {id}"),
-        kind: DrinkKind::Blended,
-        reference: amount(reference),
         lines: lines.into_iter().collect(),
-        air: Share::ZERO,
-        process_loss: Share::ZERO,
-        labour: Labour::default(),
-        toll: Money::ZERO,
-        unsold: None,
-        target: None,
-        treated: false,
-        ph: None,
-        keep_refrigerated: false,
-        keeps_days: None,
+        ..Drink::new(drink_id(id), name, DrinkKind::Blended, amount(reference))
     }
 }
 

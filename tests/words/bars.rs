@@ -1,7 +1,7 @@
 //! Two invented bars whose numbers are opened.
 
 use brimwright::book::{
-    Book, Brimful, Container, Covers, Drink, Headspace, Ice, IcePlace, Ingredient, Labour, Line, Pack, PaymentFee,
+    Book, Brimful, Container, CostBasis, Drink, Headspace, Ice, IcePlace, Ingredient, Labour, Line, Pack, PaymentFee,
     Reading, Record, Scaling, Settings, Stage, Tapered, Tax, TaxPlace, Tier,
 };
 use brimwright::foundation::measure::{Exact, LengthUnit, System, TypedLength};
@@ -27,7 +27,7 @@ pub fn juice_bar() -> Book {
         name: "Apple ginger".into(),
         process_loss: share("0.05"),
         labour,
-        toll: money("0.10"),
+        treatment_fee: money("0.10"),
         ..drink(
             1,
             "8 fl oz",
@@ -50,7 +50,7 @@ pub fn juice_bar() -> Book {
         tax: Tax { rate: share("0.08"), place: TaxPlace::InThePrice },
         payment_fee: PaymentFee { share: share("0.029"), fixed: money("0.10") },
         commission: share("0.1"),
-        covers: Covers::Everything,
+        cost_basis: CostBasis::Everything,
         target: share("0.4"),
         endings: vec![money("0"), money("0.50")],
         ..settings()

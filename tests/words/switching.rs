@@ -299,7 +299,7 @@ fn free_ingredients_save_nothing() {
         let free = ingredient(id, [pack(1, "1 L", "0")]);
         book.apply(&Edit::Put(Record::Ingredient(free))).unwrap();
     }
-    let toll = Drink { toll: Money::from_major(Exact::ONE), ..book.drink(drink_id(1)).unwrap().clone() };
+    let toll = Drink { treatment_fee: Money::from_major(Exact::ONE), ..book.drink(drink_id(1)).unwrap().clone() };
     book.apply(&Edit::Put(Record::Drink(toll))).unwrap();
     assert_eq!(
         gives_up(&book, "2"),

@@ -1,7 +1,6 @@
 //! Workings in words, by hand.
 
-use brimwright::book::{Book, Edit, Goods, Key, LineId, Record, Stage};
-use brimwright::drink::cost::Part;
+use brimwright::book::{Book, Edit, FlatCost, Goods, Key, LineId, Part, Record, Stage};
 use brimwright::drink::ledger::{Ledger, Trouble};
 use brimwright::foundation::measure::NumberStyle;
 use brimwright::words::Working;
@@ -113,8 +112,11 @@ fn a_cost_from_its_parts() {
         said(OfOffer::Part(Part::Ingredients)),
         "Ingredients: $1.851. Apples $1.719 and Ginger $0.132: together $1.851."
     );
-    assert_eq!(said(OfOffer::Part(Part::Toll)), "Treatment toll: $0.10. Entered at Apple ginger.");
-    assert_eq!(said(OfOffer::Part(Part::Overhead)), "Overhead: $0.25. Entered in Book.");
+    assert_eq!(
+        said(OfOffer::Part(Part::Flat(FlatCost::TreatmentFee))),
+        "Treatment toll: $0.10. Entered at Apple ginger."
+    );
+    assert_eq!(said(OfOffer::Part(Part::Flat(FlatCost::Overhead))), "Overhead: $0.25. Entered in Book.");
     // 45 s, 60 s a litre for 449.5 mL, a tenth of 600 s: 131.97 s at 18.00 / 3600 a second.
     assert_eq!(
         text(&book, large(OfOffer::Part(Part::Labour))),

@@ -6,9 +6,9 @@ mod tests;
 use std::collections::BTreeSet;
 
 use super::{
-    Batch, Brimful, BuyingList, Container, Drink, Field, Filling, Goods, Headspace, Ingredient, Line, Offer, OfferId,
-    OnHand, Pack, Packaging, PackagingSet, PackagingUse, Problem, Reading, Record, Refusal, Scaling, Scenario,
-    SeenPrice, Settings, TillColumns, ToBuy, Trial, Week, Weighing,
+    Batch, Brimful, BuyingList, Container, Drink, Entered, Field, Filling, FlatCost, Goods, Headspace, Ingredient,
+    Line, Offer, OfferId, OnHand, Pack, Packaging, PackagingSet, PackagingUse, Problem, Reading, Record, Refusal,
+    Scaling, Scenario, SeenPrice, Settings, TillColumns, ToBuy, Trial, Week, Weighing,
 };
 use crate::foundation::measure::{
     Amount, Date, Dimension, Exact, Measure, Share, TypedLength, Volume, WARMEST, is_seen,
@@ -314,7 +314,11 @@ fn drink(record: &Drink) -> Checked {
     not_negative(record.labour.per_batch.seconds(), Field::PerBatch)?;
     hold(record.labour.batch >= Exact::ONE, Field::Batch, Problem::LessThanOne)?;
     keeps(record.labour.batch, Field::Batch)?;
-    not_negative(record.toll.major(), Field::Toll)?;
+    for cost in FlatCost::ALL {
+        if let Entered::AtDrink(read) = cost.entered() {
+            not_negative(read(record).major(), Field::FlatCost(*cost))?;
+        }
+    }
     record.unsold.map_or(Ok(()), |share| a_share(share, Field::Unsold))?;
     record.target.map_or(Ok(()), |share| a_share(share, Field::Target))?;
     if let Some(ph) = record.ph {
@@ -441,7 +445,11 @@ fn settings(record: &Settings) -> Checked {
     not_negative(record.payment_fee.fixed.major(), Field::FeeFixed)?;
     a_share(record.commission, Field::Commission)?;
     not_negative(record.wage.major(), Field::Wage)?;
-    not_negative(record.overhead.major(), Field::Overhead)?;
+    for cost in FlatCost::ALL {
+        if let Entered::InSettings(read) = cost.entered() {
+            not_negative(read(record).major(), Field::FlatCost(*cost))?;
+        }
+    }
     a_share(record.unsold, Field::Unsold)?;
     a_share(record.target, Field::Target)?;
     record.till.as_ref().map_or(Ok(()), till)?;

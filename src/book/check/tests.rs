@@ -1,7 +1,7 @@
 use super::*;
 use crate::book::{
-    Accepted, Allergen, Covers, FillRule, Goods, Ice, IcePlace, Labour, PackagingSetId, PaymentFee, Tapered, Tax,
-    TaxPlace, Tier,
+    Accepted, Allergen, CostBasis, FillRule, FlatCost, Goods, Ice, IcePlace, Labour, PackagingSetId, PaymentFee,
+    Tapered, Tax, TaxPlace, Tier,
 };
 use crate::foundation::measure::{Currency, Money, Scale, Temperature, Unit};
 use crate::support::{
@@ -162,7 +162,10 @@ fn drinks() {
     assert_eq!(labour(|time| time.per_litre = seconds("-1")), is(Field::PerLitre, Problem::Negative));
     assert_eq!(labour(|time| time.per_batch = seconds("-1")), is(Field::PerBatch, Problem::Negative));
     assert_eq!(labour(|time| time.batch = exact("0.99")), is(Field::Batch, Problem::LessThanOne));
-    assert_eq!(drink_with(|record| record.toll = money("-1")), is(Field::Toll, Problem::Negative));
+    assert_eq!(
+        drink_with(|record| record.treatment_fee = money("-1")),
+        is(Field::FlatCost(FlatCost::TreatmentFee), Problem::Negative)
+    );
     let unsold = drink_with(|record| record.unsold = Some(share("1")));
     assert_eq!(unsold, is(Field::Unsold, Problem::NotAShare));
     let target = drink_with(|record| record.target = Some(share("-0.1")));
@@ -441,10 +444,13 @@ fn settings() {
     assert_eq!(settings_with(|record| record.payment_fee = fee("0", "-1")), is(Field::FeeFixed, Problem::Negative));
     assert_eq!(settings_with(|record| record.commission = share("1")), is(Field::Commission, Problem::NotAShare));
     assert_eq!(settings_with(|record| record.wage = money("-1")), is(Field::Wage, Problem::Negative));
-    assert_eq!(settings_with(|record| record.overhead = money("-1")), is(Field::Overhead, Problem::Negative));
+    assert_eq!(
+        settings_with(|record| record.overhead = money("-1")),
+        is(Field::FlatCost(FlatCost::Overhead), Problem::Negative)
+    );
     assert_eq!(settings_with(|record| record.unsold = share("1")), is(Field::Unsold, Problem::NotAShare));
     assert_eq!(settings_with(|record| record.target = share("1")), is(Field::Target, Problem::NotAShare));
-    assert_eq!(settings_with(|record| record.covers = Covers::Everything), None);
+    assert_eq!(settings_with(|record| record.cost_basis = CostBasis::Everything), None);
 }
 
 #[test]

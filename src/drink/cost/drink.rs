@@ -1,32 +1,9 @@
 //! The full cost of a drink at a size, part by part. The parts sum to the total exactly.
 
 use super::{CostError, piece_cost, usable_cost};
-use crate::book::{Book, Container, Covers, Drink, Goods, IngredientId, Key, Labour, LineId, PackagingId};
+use crate::book::{Book, Container, CostBasis, Drink, Goods, IngredientId, Key, Labour, LineId, PackagingId, Part};
 use crate::drink::fill::Scaled;
 use crate::foundation::measure::{Exact, Money, Overflow, Share, Time, Volume};
-
-/// A part of the cost of a drink.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Part {
-    /// Ingredients.
-    Ingredients,
-    /// The container set: vessel, closure, label and so on.
-    ContainerSet,
-    /// Hands' time at the loaded wage.
-    Labour,
-    /// Treatment toll.
-    Toll,
-    /// Overhead share.
-    Overhead,
-    /// What is made and thrown away.
-    Unsold,
-}
-
-impl Part {
-    /// Every part, in the order in which they are shown.
-    pub const ALL: [Part; 6] =
-        [Part::Ingredients, Part::ContainerSet, Part::Labour, Part::Toll, Part::Overhead, Part::Unsold];
-}
 
 /// What a line of the recipe costs in one drink.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -58,21 +35,17 @@ pub struct Cost {
     pub packaging: Vec<PackagingCost>,
     /// Time of hands for one drink.
     pub time: Time,
-    /// The sums.
-    sums: Sums,
+    /// What each part comes to, and from which cost basis on a margin must cover it; what is thrown
+    /// away once for each basis, of the parts that this basis adds.
+    sums: Vec<Sum>,
 }
 
-/// Parts before what is thrown away, and what each group loses with it.
+/// What a part comes to.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-struct Sums {
-    ingredients: Money,
-    container_set: Money,
-    labour: Money,
-    toll: Money,
-    overhead: Money,
-    unsold_goods: Money,
-    unsold_labour: Money,
-    unsold_overhead: Money,
+struct Sum {
+    part: Part,
+    basis: CostBasis,
+    money: Money,
 }
 
 impl Cost {
@@ -81,28 +54,16 @@ impl Cost {
     /// # Errors
     /// [`Overflow`].
     pub fn part(&self, part: Part) -> Result<Money, Overflow> {
-        self.covered_part(Covers::Everything, part)
+        self.covered_part(CostBasis::Everything, part)
     }
 
-    /// What a target margin must cover of one part; nothing of what it does not cover.
+    /// What a margin on this cost basis must cover of one part; zero where the basis has nothing
+    /// of it.
     ///
     /// # Errors
     /// [`Overflow`].
-    pub fn covered_part(&self, covers: Covers, part: Part) -> Result<Money, Overflow> {
-        let sums = &self.sums;
-        Ok(match (part, covers) {
-            (Part::Ingredients, _) => sums.ingredients,
-            (Part::ContainerSet, _) => sums.container_set,
-            (Part::Toll, _) => sums.toll,
-            (Part::Labour, Covers::GoodsAndLabour | Covers::Everything) => sums.labour,
-            (Part::Overhead, Covers::Everything) => sums.overhead,
-            (Part::Labour | Part::Overhead, _) => Money::ZERO,
-            (Part::Unsold, Covers::Goods) => sums.unsold_goods,
-            (Part::Unsold, Covers::GoodsAndLabour) => sums.unsold_goods.plus(sums.unsold_labour)?,
-            (Part::Unsold, Covers::Everything) => {
-                sums.unsold_goods.plus(sums.unsold_labour)?.plus(sums.unsold_overhead)?
-            }
-        })
+    pub fn covered_part(&self, basis: CostBasis, part: Part) -> Result<Money, Overflow> {
+        self.covered_of(basis, &|it| it == part)
     }
 
     /// The full cost: all parts.
@@ -110,15 +71,24 @@ impl Cost {
     /// # Errors
     /// [`Overflow`].
     pub fn total(&self) -> Result<Money, Overflow> {
-        self.covered(Covers::Everything)
+        self.covered(CostBasis::Everything)
     }
 
-    /// The cost that a target margin must cover.
+    /// The cost that a margin on this cost basis must cover.
     ///
     /// # Errors
     /// [`Overflow`].
-    pub fn covered(&self, covers: Covers) -> Result<Money, Overflow> {
-        Part::ALL.into_iter().try_fold(Money::ZERO, |sum, part| sum.plus(self.covered_part(covers, part)?))
+    pub fn covered(&self, basis: CostBasis) -> Result<Money, Overflow> {
+        self.covered_of(basis, &|_| true)
+    }
+
+    /// What a margin on this cost basis must cover of some of the parts.
+    ///
+    /// # Errors
+    /// [`Overflow`].
+    pub fn covered_of(&self, basis: CostBasis, counts: &dyn Fn(Part) -> bool) -> Result<Money, Overflow> {
+        let mut covered = self.sums.iter().filter(|sum| sum.basis <= basis && counts(sum.part));
+        covered.try_fold(Money::ZERO, |sum, more| sum.plus(more.money))
     }
 }
 
@@ -156,17 +126,24 @@ pub fn cost(
     let time = time(&drink.labour, fill)?;
     let labour = time.paid_at(settings.wage)?.as_part();
     let unsold = unsold_share(book, drink);
-    let goods = ingredients.plus(container_set)?.plus(drink.toll)?;
-    let sums = Sums {
-        ingredients,
-        container_set,
-        labour,
-        toll: drink.toll,
-        overhead: settings.overhead,
-        unsold_goods: thrown_away(goods, unsold)?,
-        unsold_labour: thrown_away(labour, unsold)?,
-        unsold_overhead: thrown_away(settings.overhead, unsold)?,
+    let made = |part: Part| match part {
+        Part::Ingredients => ingredients,
+        Part::ContainerSet => container_set,
+        Part::Labour => labour,
+        Part::Flat(cost) => cost.of(drink, settings),
+        // No basis adds it: it follows from those that are added.
+        Part::Unsold => Money::ZERO,
     };
+    let mut sums = Vec::new();
+    for basis in CostBasis::ALL.iter().copied() {
+        let mut all = Money::ZERO;
+        for part in Part::ALL.into_iter().filter(|part| part.basis() == Some(basis)) {
+            let money = made(part);
+            sums.push(Sum { part, basis, money });
+            all = all.plus(money)?;
+        }
+        sums.push(Sum { part: Part::Unsold, basis, money: thrown_away(all, unsold)? });
+    }
     Ok(Cost { lines, packaging, time, sums })
 }
 
@@ -233,7 +210,7 @@ mod tests {
         };
         let cost = costed(vec![base], vec![pack(1, "10 ea", "2.50")], |drink| {
             drink.labour = labour;
-            drink.toll = money("0.40");
+            drink.treatment_fee = money("0.40");
             drink.unsold = Some(share("0.2"));
         })
         .unwrap();
@@ -241,9 +218,9 @@ mod tests {
         assert_eq!(parts, ["2", "0.5", "0.675", "0.4", "0.25", "0.95625"].map(money));
         assert_eq!(cost.total(), Ok(money("4.78125")));
         assert_eq!(cost.time, seconds("135"));
-        assert_eq!(cost.covered(Covers::Goods), Ok(money("3.625")));
-        assert_eq!(cost.covered(Covers::GoodsAndLabour), Ok(money("4.46875")));
-        assert_eq!(cost.covered(Covers::Everything), Ok(money("4.78125")));
+        assert_eq!(cost.covered(CostBasis::Goods), Ok(money("3.625")));
+        assert_eq!(cost.covered(CostBasis::GoodsAndLabour), Ok(money("4.46875")));
+        assert_eq!(cost.covered(CostBasis::Everything), Ok(money("4.78125")));
     }
 
     #[test]

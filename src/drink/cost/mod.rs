@@ -4,7 +4,7 @@
 mod drink;
 mod purchase;
 
-pub use drink::{Cost, LineCost, PackagingCost, Part, cost, thrown_away, unsold_share};
+pub use drink::{Cost, LineCost, PackagingCost, cost, thrown_away, unsold_share};
 pub use purchase::{bought_cost, paid, paid_each, paid_for, piece_cost, usable_cost};
 
 use crate::book::{Goods, Key};

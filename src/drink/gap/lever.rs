@@ -2,10 +2,9 @@
 
 use super::nearest::Range;
 use crate::book::{
-    Book, Container, ContainerId, Covers, Drink, DrinkId, Edit, Goods, Headspace, Ingredient, IngredientId, Labour,
-    Offer, OfferId, Pack, Packaging, PackagingUse, Record, Stage,
+    Book, Container, ContainerId, CostBasis, Drink, DrinkId, Edit, Goods, Headspace, Ingredient, IngredientId, Labour,
+    Offer, OfferId, Pack, Packaging, PackagingUse, Part, Record, Stage,
 };
-use crate::drink::cost::Part;
 use crate::drink::ledger::Priced;
 use crate::foundation::measure::{Amount, Exact, Money, Overflow, Share, TYPED_PLACES, Time, Unit, Volume};
 
@@ -98,9 +97,9 @@ impl Lever {
         levers
     }
 
-    /// Whether a margin that covers these terms feels it.
-    pub(super) fn counts(self, covers: Covers) -> bool {
-        !matches!((self, covers), (Lever::HandsTime(_), Covers::Goods))
+    /// Whether it moves a margin on this cost basis.
+    pub(super) fn counts(self, basis: CostBasis) -> bool {
+        !matches!(self, Lever::HandsTime(_)) || Part::Labour.basis().is_some_and(|labour| labour <= basis)
     }
 
     /// Whether it is the owner's to set. Suppliers' prices and containers are asked for, yields

@@ -98,7 +98,7 @@ fn under_target(cut: &Book, offer: OfferId) -> Result<Option<(&Offer, Priced)>, 
 
 fn of_lever(book: &Book, cut: &Book, offer: &Offer, priced: &Priced, lever: Lever) -> Option<Way> {
     let now = lever.reading(cut, priced).filter(|now| !lever.is_spent(*now))?;
-    let closes = if lever.counts(priced.terms.covers) {
+    let closes = if lever.counts(priced.terms.cost_basis) {
         let closing = Trial { cut, trial: cut.clone(), offer, lever }.closing(priced, now);
         let counted = closing.map(|closing| Closing { moves_too: moves_too(book, lever), ..closing });
         counted.ok_or(WhyNot::CannotCloseAlone)
@@ -156,7 +156,7 @@ impl Trial<'_> {
 mod tests {
     use super::*;
     use crate::book::{
-        Container, Covers, Drink, Goods, Headspace, Ingredient, Labour, Line, Record, Scaling, Settings, Stage,
+        Container, CostBasis, Drink, Goods, Headspace, Ingredient, Labour, Line, Record, Scaling, Settings, Stage,
     };
     use crate::drink::fill::ScaleError;
     use crate::foundation::measure::System;
@@ -169,7 +169,7 @@ mod tests {
     /// left. The juice takes 300 / (0.9 * 0.5) g of 2 kg at 9.00: 3.00; the water 0.20, the
     /// bottle 0.80, 40 s a drink and 20 s a litre at 72.00 an hour 1.00: 5.00, and with a fifth
     /// unsold 6.25. At 11.00 it may be 5.50, 4.40 without what is not sold: 0.60 too much.
-    fn bar(covers: Covers, price: Option<&str>) -> Book {
+    fn bar(basis: CostBasis, price: Option<&str>) -> Book {
         let juice = Ingredient {
             trim_yield: share("0.9"),
             press_yield: Some(share("0.5")),
@@ -183,7 +183,7 @@ mod tests {
             wage: money("72"),
             unsold: share("0.2"),
             target: share("0.5"),
-            covers,
+            cost_basis: basis,
             endings: vec![money("0.99")],
             ..settings()
         };
@@ -226,7 +226,7 @@ mod tests {
 
     #[test]
     fn every_lever_by_hand() {
-        let book = bar(Covers::GoodsAndLabour, Some("11"));
+        let book = bar(CostBasis::GoodsAndLabour, Some("11"));
         let ways = ways_of(&book);
         let found: Vec<_> = ways
             .iter()
@@ -269,7 +269,7 @@ mod tests {
 
     #[test]
     fn one_lever_alone_is_found_as_among_all() {
-        let book = bar(Covers::GoodsAndLabour, Some("11"));
+        let book = bar(CostBasis::GoodsAndLabour, Some("11"));
         for one in ways_of(&book) {
             assert_eq!(way(&book, offer_id(1, 1), one.lever), Ok(Some(one)));
         }
@@ -277,7 +277,7 @@ mod tests {
 
     #[test]
     fn what_was_sold_or_is_planned_moves_with_no_lever() {
-        let mut book = bar(Covers::GoodsAndLabour, Some("11"));
+        let mut book = bar(CostBasis::GoodsAndLabour, Some("11"));
         let moving = |book: &Book| -> Vec<usize> {
             ways_of(book).into_iter().filter_map(|way| way.closes.ok()).map(|closing| closing.moves_too).collect()
         };
@@ -294,7 +294,7 @@ mod tests {
 
     #[test]
     fn what_is_ours_comes_with_its_edit() {
-        let book = bar(Covers::GoodsAndLabour, Some("11"));
+        let book = bar(CostBasis::GoodsAndLabour, Some("11"));
         let edits: Vec<_> = ways_of(&book)
             .into_iter()
             .filter_map(|way| way.closes.ok())
@@ -318,25 +318,25 @@ mod tests {
     #[test]
     fn hands_count_where_the_target_covers_them() {
         // Goods alone: 4.00 and a fifth unsold, 5.00; at 9.99 it may be 4.995.
-        let goods = bar(Covers::Goods, Some("9.99"));
+        let goods = bar(CostBasis::Goods, Some("9.99"));
         assert_eq!(ways_of(&goods).last().unwrap().lever, Lever::HandsTime(drink_id(1)));
         assert_eq!(closing(&goods, Lever::HandsTime(drink_id(1))), Err(WhyNot::DoesNotCount));
         // 12.48 leaves 6.24, 4.992 before what is not sold: 0.008 are 0.4 of the 50 s, and 39.6
         // of the 40 that are not by the litre.
-        let everything = bar(Covers::Everything, Some("12.48"));
+        let everything = bar(CostBasis::Everything, Some("12.48"));
         assert_eq!(at(&everything, Lever::HandsTime(drink_id(1))), Ok(Figure::Time(seconds("49.6"))));
         // At 10.00 1.00 is too much: the 40 s are 0.80 of it.
-        let low = bar(Covers::GoodsAndLabour, Some("10"));
+        let low = bar(CostBasis::GoodsAndLabour, Some("10"));
         assert_eq!(at(&low, Lever::HandsTime(drink_id(1))), Err(WhyNot::CannotCloseAlone));
     }
 
     #[test]
     fn there_is_no_way_where_there_is_no_gap() {
-        assert_eq!(ways_of(&bar(Covers::GoodsAndLabour, Some("12.50"))), []);
-        assert_eq!(ways_of(&bar(Covers::GoodsAndLabour, None)), []);
-        let on_target = bar(Covers::GoodsAndLabour, Some("12.50"));
+        assert_eq!(ways_of(&bar(CostBasis::GoodsAndLabour, Some("12.50"))), []);
+        assert_eq!(ways_of(&bar(CostBasis::GoodsAndLabour, None)), []);
+        let on_target = bar(CostBasis::GoodsAndLabour, Some("12.50"));
         assert_eq!(way(&on_target, offer_id(1, 1), Lever::MenuPrice(offer_id(1, 1))), Ok(None));
-        let mut book = bar(Covers::Goods, Some("1"));
+        let mut book = bar(CostBasis::Goods, Some("1"));
         let gone = offer_id(1, 9);
         assert_eq!(ways(&book, gone), Err(Trouble::Missing(Key::Offer(gone))));
         put(&mut book, [Record::Drink(drink(1, "1 L", []))]);
@@ -345,7 +345,7 @@ mod tests {
 
     #[test]
     fn a_lever_that_nothing_can_be_gained_from_is_left_out() {
-        let mut book = bar(Covers::GoodsAndLabour, Some("1"));
+        let mut book = bar(CostBasis::GoodsAndLabour, Some("1"));
         let whole = Ingredient { trim_yield: Share::WHOLE, ..book.ingredient(ingredient_id(1)).unwrap().clone() };
         let idle =
             Drink { labour: Labour::default(), unsold: Some(Share::ZERO), ..book.drink(drink_id(1)).unwrap().clone() };
@@ -362,7 +362,7 @@ mod tests {
     #[test]
     fn what_is_soaked_may_gain_more_than_its_own_weight() {
         // 300 g at a yield of 3 are 100 g of 1 kg at 30.00, 3.00; at 5.00 it may be 2.50: 3.6.
-        let mut book = bar(Covers::Goods, Some("5"));
+        let mut book = bar(CostBasis::Goods, Some("5"));
         let soaked = |amount| Line { stage: Stage::SoakedOrBrewed, ..line(1, 1, amount) };
         let leaves = |soak: &str, packs| Ingredient { soak_yield: Some(share(soak)), ..ingredient(1, [packs]) };
         let bare = |lines: Vec<Line>| Drink { unsold: Some(Share::ZERO), ..drink(1, "300 mL", lines) };
@@ -406,7 +406,7 @@ mod tests {
         // 400 mL at 1.00 a litre and a step of 100 mL at 10.00: 1.40. At 1.80 it may be 0.90. One
         // step alone is 1.00, so it must go: that is under half the recipe, less than 200 mL, and
         // from 200 to 300 mL nothing can be made.
-        let mut book = bar(Covers::Goods, Some("1.80"));
+        let mut book = bar(CostBasis::Goods, Some("1.80"));
         let stepped = Line { scaling: Scaling::Stepped(amount("100 mL")), ..line(2, 1, "100 mL") };
         let smoothie = Drink { unsold: Some(Share::ZERO), ..drink(1, "500 mL", [line(1, 2, "400 mL"), stepped]) };
         put(
@@ -430,7 +430,7 @@ mod tests {
 
     #[test]
     fn no_price_closes_what_fees_alone_open() {
-        let mut book = bar(Covers::Everything, Some("11"));
+        let mut book = bar(CostBasis::Everything, Some("11"));
         let half_gone = Settings { commission: share("0.5"), ..book.settings().clone() };
         put(&mut book, [Record::Settings(Box::new(half_gone))]);
         assert_eq!(closing(&book, Lever::MenuPrice(offer_id(1, 1))), Err(WhyNot::CannotCloseAlone));

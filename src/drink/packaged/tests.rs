@@ -1,6 +1,5 @@
 use super::*;
-use crate::book::Ingredient;
-use crate::book::{Accepted, Drink, Scaling};
+use crate::book::{Accepted, Drink, Ingredient, Scaling};
 use crate::drink::yields::YieldError;
 use crate::foundation::measure::Scale;
 use crate::support::{

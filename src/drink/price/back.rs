@@ -1,8 +1,8 @@
 //! Back from a price point: what a drink may cost, and how much of it that buys.
 
 use super::Terms;
-use crate::book::{Book, Container, Covers, Drink};
-use crate::drink::cost::{Cost, Part, cost};
+use crate::book::{Book, Container, CostBasis, Drink, Part};
+use crate::drink::cost::{Cost, cost};
 use crate::drink::fill::{ScaleError, Scaled, scale};
 use crate::foundation::measure::{Exact, Money, Overflow, Share, Volume};
 
@@ -28,7 +28,7 @@ pub fn ceiling(book: &Book, drink: &Drink, cost: &Cost, terms: &Terms, menu: Mon
     let share = Exact::ONE.minus(terms.target.fraction())?.minus(terms.covered_fee_share()?)?;
     let may_cost = without_tax.times(share)?.minus(terms.covered_fixed_fee())?;
     let sold = drink.unsold.unwrap_or(book.settings().unsold).rest()?.fraction();
-    let rest = covered_besides_ingredients(cost, terms.covers)?;
+    let rest = cost.covered_of(terms.cost_basis, &|part| !matches!(part, Part::Ingredients | Part::Unsold))?;
     Ok(Ceiling {
         without_tax: without_tax.as_part(),
         cost: may_cost.as_part(),
@@ -57,14 +57,14 @@ pub fn largest_fill(
     book: &Book,
     drink: &Drink,
     container: &Container,
-    covers: Covers,
+    basis: CostBasis,
     full: Volume,
     ceiling: &Ceiling,
 ) -> Result<Option<Volume>, Overflow> {
     let most = ceiling.cost.plus(NOTHING)?;
     let pays_for = |scaled: &Scaled, volume: Volume| {
         let cost = cost(book, drink, container, scaled, volume).ok();
-        cost.and_then(|cost| cost.covered(covers).ok()).is_some_and(|cost| cost <= most)
+        cost.and_then(|cost| cost.covered(basis).ok()).is_some_and(|cost| cost <= most)
     };
     // What cannot be made at a fill cannot be afforded at it.
     let affords = |volume: Volume| scale(book, drink, volume).is_ok_and(|scaled| pays_for(&scaled, volume));
@@ -99,16 +99,6 @@ pub fn largest_fill(
     Ok(rounded(low))
 }
 
-/// Covered cost before what is thrown away, without ingredients.
-fn covered_besides_ingredients(cost: &Cost, covers: Covers) -> Result<Money, Overflow> {
-    let goods = cost.part(Part::ContainerSet)?.plus(cost.part(Part::Toll)?)?;
-    match covers {
-        Covers::Goods => Ok(goods),
-        Covers::GoodsAndLabour => goods.plus(cost.part(Part::Labour)?),
-        Covers::Everything => goods.plus(cost.part(Part::Labour)?)?.plus(cost.part(Part::Overhead)?),
-    }
-}
-
 /// What a shop asks on its shelf for what it buys at `ours`, for a margin (not a mark-up).
 ///
 /// # Errors
@@ -136,12 +126,12 @@ mod tests {
     };
 
     /// 400 mL of a base at 4.00 a litre and 100 mL of a fixed shot at 10.00 a litre, in a bottle
-    /// at 0.50; 40 seconds a litre at 36.00 an hour; a toll of 0.20; a fifth is not sold.
-    fn bar(covers: Covers, change: impl FnOnce(&mut Drink)) -> (Book, Priced) {
+    /// at 0.50; 40 seconds a litre at 36.00 an hour; a treatment fee of 0.20; a fifth is not sold.
+    fn bar(basis: CostBasis, change: impl FnOnce(&mut Drink)) -> (Book, Priced) {
         let fixed = crate::book::Line { scaling: Scaling::Fixed, ..line(2, 2, "100 mL") };
         let mut smoothie = Drink {
             labour: Labour { per_litre: seconds("40"), ..Labour::default() },
-            toll: money("0.20"),
+            treatment_fee: money("0.20"),
             ..drink(1, "500 mL", [line(1, 1, "400 mL"), fixed])
         };
         change(&mut smoothie);
@@ -153,7 +143,7 @@ mod tests {
             overhead: money("0.30"),
             unsold: share("0.2"),
             target: share("0.5"),
-            covers,
+            cost_basis: basis,
             ..settings()
         };
         let book = book(
@@ -174,9 +164,9 @@ mod tests {
     fn back((book, priced): &(Book, Priced), menu: &str) -> (Ceiling, Option<Volume>) {
         let drink = book.drink(drink_id(1)).unwrap();
         let ceiling = ceiling(book, drink, &priced.cost, &priced.terms, money(menu)).unwrap();
-        let covers = priced.terms.covers;
+        let basis = priced.terms.cost_basis;
         let container = book.container(container_id(1)).unwrap();
-        let fill = largest_fill(book, drink, container, covers, priced.fill.volume, &ceiling).unwrap();
+        let fill = largest_fill(book, drink, container, basis, priced.fill.volume, &ceiling).unwrap();
         (ceiling, fill)
     }
 
@@ -189,8 +179,8 @@ mod tests {
     #[test]
     fn what_a_price_leaves_for_goods() {
         // R = 8.8 / 1.1 = 8; half of it may go on goods; a fifth is thrown away, so 3.20 a drink;
-        // bottle and toll take 0.70; of the 2.50 the shot takes 1.00; 1.50 buy 375 mL of base.
-        let (ceiling, fill) = back(&bar(Covers::Goods, |_| ()), "8.8");
+        // bottle and treatment fee take 0.70; of the 2.50 the shot takes 1.00; 1.50 buy 375 mL of base.
+        let (ceiling, fill) = back(&bar(CostBasis::Goods, |_| ()), "8.8");
         let expected = Ceiling { without_tax: money("8"), cost: money("4"), ingredients: money("2.50") };
         assert_eq!(ceiling, expected);
         assert!(just_at(fill, "475"), "{fill:?}");
@@ -199,7 +189,7 @@ mod tests {
     #[test]
     fn a_container_takes_no_more_than_it_holds() {
         // At 11.00 goods may cost 5.00, enough for 675 mL; the bottle takes 500.
-        assert_eq!(back(&bar(Covers::Goods, |_| ()), "11").1, Some(millilitres("500")));
+        assert_eq!(back(&bar(CostBasis::Goods, |_| ()), "11").1, Some(millilitres("500")));
     }
 
     #[test]
@@ -207,7 +197,7 @@ mod tests {
         // As above, and 0.5 L take 20 s, 0.20: 2.30 for ingredients as it is. A millilitre of
         // base costs 0.004 and 0.0004 of time; 3.20 - 0.70 - 1.00 - 100 * 0.0004 = 1.46 buy
         // 1.46 / 0.0044 = 331.818181818182 mL of base.
-        let (ceiling, fill) = back(&bar(Covers::GoodsAndLabour, |_| ()), "8.8");
+        let (ceiling, fill) = back(&bar(CostBasis::GoodsAndLabour, |_| ()), "8.8");
         assert_eq!(ceiling.ingredients, money("2.30"));
         assert!(just_at(fill, "431.818181818182"), "{fill:?}");
     }
@@ -215,20 +205,20 @@ mod tests {
     #[test]
     fn everything_takes_fees_and_overhead_too() {
         // 10 * (1 - 0.5 - 0.05 - 0.02 * 1.1) - 0.10 = 4.18; * 0.8 - 0.70 - 0.20 - 0.30 = 2.144.
-        let (ceiling, _) = back(&bar(Covers::Everything, |_| ()), "11");
+        let (ceiling, _) = back(&bar(CostBasis::Everything, |_| ()), "11");
         assert_eq!((ceiling.cost, ceiling.ingredients), (money("4.18"), money("2.144")));
     }
 
     #[test]
     fn a_low_price_buys_no_drink() {
         // R = 4: 4 * 0.5 * 0.8 - 0.70 = 0.90, less than the shot's 1.00.
-        let (ceiling, fill) = back(&bar(Covers::Goods, |_| ()), "4.4");
+        let (ceiling, fill) = back(&bar(CostBasis::Goods, |_| ()), "4.4");
         assert_eq!((ceiling.ingredients, fill), (money("0.90"), None));
     }
 
     #[test]
     fn fixed_lines_alone_are_all_or_nothing() {
-        let fixed = bar(Covers::Goods, |drink| {
+        let fixed = bar(CostBasis::Goods, |drink| {
             for line in &mut drink.lines {
                 line.scaling = Scaling::Fixed;
             }
@@ -242,7 +232,7 @@ mod tests {
     fn a_gap_between_steps_does_not_hide_what_lies_beyond() {
         // 100 mL, and 50 in steps of 40: at 1.2 times as much one step becomes two, and nothing
         // fills 160 to 200 mL. At 4.00 a litre 0.84 buy 210 mL and 0.72 buy 180: R * 0.4 - 0.70.
-        let steps = bar(Covers::Goods, |drink| {
+        let steps = bar(CostBasis::Goods, |drink| {
             let stepped = crate::book::Line { scaling: Scaling::Stepped(amount("40 mL")), ..line(2, 1, "50 mL") };
             drink.lines = vec![line(1, 1, "100 mL"), stepped];
         });
@@ -258,7 +248,7 @@ mod tests {
 
     #[test]
     fn where_more_costs_nothing_the_fill_stays() {
-        let free = bar(Covers::Goods, |drink| drink.lines[0].ingredient = drink.lines[1].ingredient);
+        let free = bar(CostBasis::Goods, |drink| drink.lines[0].ingredient = drink.lines[1].ingredient);
         let (mut book, _) = free;
         let mut given = ingredient(2, [pack(1, "1 L", "0")]);
         given.name = "Invented water".into();
@@ -283,7 +273,7 @@ mod tests {
         let book = book(settings(), records);
         let full = millilitres("500");
         let ceiling = Ceiling { without_tax: money("1"), cost: money("0"), ingredients: money("0") };
-        let fill = largest_fill(&book, &drink, &container(1, "500 mL"), Covers::Goods, full, &ceiling);
+        let fill = largest_fill(&book, &drink, &container(1, "500 mL"), CostBasis::Goods, full, &ceiling);
         let fill = fill.unwrap().expect("the fixed line is paid for");
         assert!(scale(&book, &drink, fill).is_ok(), "{fill:?}");
     }

@@ -3,7 +3,7 @@
 //! R is the price without tax, t the tax rate, f and k the payment fee, c the commission.
 
 use super::round_up;
-use crate::book::{Covers, Drink, PaymentFee, Settings, Tax, TaxPlace};
+use crate::book::{CostBasis, Drink, PaymentFee, Settings, Tax, TaxPlace};
 use crate::drink::cost::Cost;
 use crate::foundation::measure::{Exact, Money, Overflow, PART_PLACES, Share};
 
@@ -17,7 +17,7 @@ pub struct Terms {
     /// Commission on the price without tax.
     pub commission: Share,
     /// What the target margin must cover.
-    pub covers: Covers,
+    pub cost_basis: CostBasis,
     /// Target margin.
     pub target: Share,
 }
@@ -85,7 +85,7 @@ impl Terms {
             tax: settings.tax,
             fee: settings.payment_fee,
             commission: settings.commission,
-            covers: settings.covers,
+            cost_basis: settings.cost_basis,
             target: drink.target.unwrap_or(settings.target),
         }
     }
@@ -97,10 +97,7 @@ impl Terms {
 
     /// The share of R that fee and commission take: c + f * (1 + t), if the margin covers them.
     pub(super) fn covered_fee_share(&self) -> Result<Exact, Overflow> {
-        match self.covers {
-            Covers::Everything => self.fee_share(),
-            Covers::Goods | Covers::GoodsAndLabour => Ok(Exact::ZERO),
-        }
+        if self.cost_basis.has_fees() { self.fee_share() } else { Ok(Exact::ZERO) }
     }
 
     fn fee_share(&self) -> Result<Exact, Overflow> {
@@ -109,10 +106,7 @@ impl Terms {
 
     /// k, if the margin covers it.
     pub(super) fn covered_fixed_fee(&self) -> Money {
-        match self.covers {
-            Covers::Everything => self.fee.fixed,
-            Covers::Goods | Covers::GoodsAndLabour => Money::ZERO,
-        }
+        if self.cost_basis.has_fees() { self.fee.fixed } else { Money::ZERO }
     }
 
     /// The price without tax of a menu price.
@@ -161,7 +155,7 @@ pub fn suggest(cost: &Cost, terms: &Terms, settings: &Settings) -> Result<Sugges
         let highest = Share::from_fraction(highest);
         return Err(PriceError::NoPriceReaches { target: terms.target, highest });
     }
-    let must_bear = cost.covered(terms.covers)?.plus(terms.covered_fixed_fee())?;
+    let must_bear = cost.covered(terms.cost_basis)?.plus(terms.covered_fixed_fee())?;
     // Multiplied before it is divided, and rounded up before it is rounded: a price that comes
     // out even stays even, and no digit is dropped that would put the margin under the target.
     let exact = terms.menu(must_bear)?.over(denominator)?;
@@ -200,7 +194,7 @@ pub fn asked(cost: &Cost, terms: &Terms, menu: Money) -> Result<Asked, Overflow>
 /// What is left of a price without tax after the covered terms, over that price.
 fn margin(cost: &Cost, terms: &Terms, without_tax: Money) -> Result<Share, Overflow> {
     let fees = without_tax.times(terms.covered_fee_share()?)?.plus(terms.covered_fixed_fee())?;
-    let left = without_tax.minus(fees)?.minus(cost.covered(terms.covers)?)?;
+    let left = without_tax.minus(fees)?.minus(cost.covered(terms.cost_basis)?)?;
     Ok(Share::from_fraction(left.ratio_to(without_tax)?.as_part()))
 }
 
@@ -242,7 +236,7 @@ mod tests {
                 tax: Tax { rate: share("0.25"), place: TaxPlace::AddedAtTheTill },
                 payment_fee: PaymentFee { share: share("0.02"), fixed: money("0.1") },
                 commission: share("0.05"),
-                covers: Covers::Everything,
+                cost_basis: CostBasis::Everything,
                 target: Share::from_fraction(Exact::new(30 + number % 30, 2)),
                 endings: ["0", "0.25", "0.50", "0.75"].map(money).to_vec(),
                 ..settings()
@@ -276,7 +270,7 @@ mod tests {
             Settings {
                 tax: Tax { rate: share("0.0123"), place: TaxPlace::AddedAtTheTill },
                 payment_fee: PaymentFee { share: share("0.00000001"), fixed: Money::ZERO },
-                covers: Covers::Everything,
+                cost_basis: CostBasis::Everything,
                 target: Share::ZERO,
                 ..settings()
             },
@@ -301,7 +295,7 @@ mod tests {
             tax: Tax { rate: share("0.1"), place: TaxPlace::InThePrice },
             payment_fee: PaymentFee { share: share("0.029"), fixed: money("0.30") },
             commission: share("0.2"),
-            covers: Covers::Everything,
+            cost_basis: CostBasis::Everything,
             target: share("0.8"),
             ..settings()
         };
@@ -310,7 +304,7 @@ mod tests {
         let at_the_limit = Settings { target: highest, ..bar.clone() };
         assert_eq!(suggested(&at_the_limit, "1"), Err(PriceError::NoPriceReaches { target: highest, highest }));
         // Fees that the margin need not cover stand in no price's way: 1 / 0.2 * 1.1.
-        let goods = Settings { covers: Covers::Goods, ..bar };
+        let goods = Settings { cost_basis: CostBasis::Goods, ..bar };
         assert_eq!(suggested(&goods, "1").unwrap().menu, money("5.50"));
     }
 
@@ -318,18 +312,18 @@ mod tests {
     fn tax_inside_or_at_the_till() {
         // By hand: of 11.00 with 10 % tax 10.00 are ours; fees 0.029 * 11 + 0.30 + 0.05 * 10 =
         // 1.119; 10 - 1.119 - 4 = 4.881.
-        let bar = |place, covers| Settings {
+        let bar = |place, basis| Settings {
             tax: Tax { rate: share("0.1"), place },
             payment_fee: PaymentFee { share: share("0.029"), fixed: money("0.30") },
             commission: share("0.05"),
-            covers,
+            cost_basis: basis,
             ..settings()
         };
-        let asked = |place, covers, menu| {
+        let asked = |place, basis, menu| {
             let offer = offer(1, 1, Some(menu));
-            price_offer(&book_of_one_drink(bar(place, covers), "4", Some(menu)), &offer).unwrap().asked.unwrap()
+            price_offer(&book_of_one_drink(bar(place, basis), "4", Some(menu)), &offer).unwrap().asked.unwrap()
         };
-        let inside = asked(TaxPlace::InThePrice, Covers::Everything, "11");
+        let inside = asked(TaxPlace::InThePrice, CostBasis::Everything, "11");
         let expected = Asked {
             menu: money("11"),
             without_tax: money("10"),
@@ -339,9 +333,9 @@ mod tests {
             contribution: money("4.881"),
         };
         assert_eq!(inside, expected);
-        let at_the_till = asked(TaxPlace::AddedAtTheTill, Covers::Everything, "10");
+        let at_the_till = asked(TaxPlace::AddedAtTheTill, CostBasis::Everything, "10");
         assert_eq!(at_the_till, Asked { menu: money("10"), ..expected });
-        let goods = asked(TaxPlace::AddedAtTheTill, Covers::Goods, "10");
+        let goods = asked(TaxPlace::AddedAtTheTill, CostBasis::Goods, "10");
         assert_eq!(goods, Asked { menu: money("10"), margin: share("0.6"), ..expected });
     }
 

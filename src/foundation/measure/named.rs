@@ -11,13 +11,18 @@ macro_rules! stored_by_name {
         impl $type {
             /// Every one, in their order.
             pub const ALL: &[$type] = &[$($type::$value),*];
+
+            /// The name it is stored by.
+            pub const fn stored_name(self) -> &'static str {
+                match self {
+                    $($type::$value => $name,)*
+                }
+            }
         }
 
         impl serde::Serialize for $type {
             fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-                serializer.serialize_str(match self {
-                    $($type::$value => $name,)*
-                })
+                serializer.serialize_str(self.stored_name())
             }
         }
 

@@ -4,8 +4,8 @@
 #[cfg(test)]
 mod tests;
 
-use crate::book::{Book, Container, ContainerId, Drink, IngredientId, LineId, Offer, OfferId, Scope};
-use crate::drink::cost::{Cost, Part, cost};
+use crate::book::{Book, Container, ContainerId, Drink, IngredientId, LineId, Offer, OfferId, Part, Scope};
+use crate::drink::cost::{Cost, cost};
 use crate::drink::fill::scale;
 use crate::drink::ledger::{Priced, Trouble, price_offer};
 use crate::drink::price::{Ceiling, ceiling, largest_fill};
@@ -76,7 +76,7 @@ pub fn at_point(book: &Book, offer: OfferId, menu: Money) -> Result<AtPoint, Tro
     let container = container.ok_or(Trouble::Missing(crate::book::Key::Container(offer.container)))?;
     let poured = priced.fill.volume;
     let ceiling = ceiling(book, drink, &priced.cost, &priced.terms, menu)?;
-    let largest = largest_fill(book, drink, container, priced.terms.covers, poured, &ceiling)?;
+    let largest = largest_fill(book, drink, container, priced.terms.cost_basis, poured, &ceiling)?;
     let ingredients = priced.cost.part(Part::Ingredients)?;
     let left = ceiling.ingredients.minus(ingredients)?;
     let verdict = if largest == Some(poured) {
@@ -144,7 +144,7 @@ impl First<'_> {
     /// paid for.
     fn is_paid_for(&self, line: LineId, kept: Exact) -> Result<bool, Overflow> {
         let most = self.ceiling.cost.plus(NOTHING)?;
-        let covered = self.with(line, kept)?.and_then(|cost| cost.covered(self.priced.terms.covers).ok());
+        let covered = self.with(line, kept)?.and_then(|cost| cost.covered(self.priced.terms.cost_basis).ok());
         Ok(covered.is_some_and(|covered| covered <= most))
     }
 

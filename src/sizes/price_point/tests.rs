@@ -1,5 +1,5 @@
 use super::*;
-use crate::book::{Covers, Edit, Goods, IngredientId, PaymentFee, Record, Scaling, Settings};
+use crate::book::{CostBasis, Edit, Goods, IngredientId, PaymentFee, Record, Scaling, Settings};
 use crate::drink::ledger::Standing;
 use crate::support::{
     book, container, container_id, drink, drink_id, exact, ingredient, ingredient_id, line, millilitres, money, offer,
@@ -115,7 +115,7 @@ fn the_largest_fill_costs_the_ceiling() {
     let (drink, container) = (book.drink(drink_id(1)).unwrap(), book.container(container_id(1)).unwrap());
     let fill = at.largest_fill.unwrap();
     let cost = cost(&book, drink, container, &scale(&book, drink, fill).unwrap(), fill).unwrap();
-    let off = cost.covered(Covers::Goods).unwrap().minus(at.ceiling.cost).unwrap();
+    let off = cost.covered(CostBasis::Goods).unwrap().minus(at.ceiling.cost).unwrap();
     assert!(off.major().abs() < exact("0.00000001"), "{off:?}");
 }
 
@@ -143,7 +143,7 @@ fn a_price_may_leave_nothing_for_ingredients() {
     // A fee of 0.30 and a cup of 0.20 against half of 0.60.
     let mut book = bar();
     let fees = PaymentFee { share: Share::ZERO, fixed: money("0.30") };
-    let all = Settings { payment_fee: fees, covers: Covers::Everything, target: share("0.5"), ..settings() };
+    let all = Settings { payment_fee: fees, cost_basis: CostBasis::Everything, target: share("0.5"), ..settings() };
     book.apply(&Edit::Put(Record::Settings(Box::new(all)))).unwrap();
     let at = at_point(&book, offer_id(1, 1), money("0.6")).unwrap();
     assert_eq!((at.ceiling.ingredients, at.largest_fill), (money("-0.2"), None));

@@ -148,7 +148,7 @@ fn what_stands_in_the_way_is_named() {
     let everything = Settings {
         target: share("0.99"),
         commission: share("0.5"),
-        covers: crate::book::Covers::Everything,
+        cost_basis: crate::book::CostBasis::Everything,
         ..settings()
     };
     let dear = with(bar(), [Record::Settings(Box::new(everything))]);

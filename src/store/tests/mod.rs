@@ -11,10 +11,10 @@ use std::rc::Rc;
 
 use super::{Change, Hooks, InMemory, Keeper, Opened, Row, Saving, Shelf};
 use crate::book::{
-    Book, BookId, Drink, DrinkId, DrinkKind, Edit, Ingredient, IngredientId, Labour, Line, LineId, Record, Scaling,
-    Settings, Stage,
+    Book, BookId, Drink, DrinkId, DrinkKind, Edit, Ingredient, IngredientId, Line, LineId, Record, Scaling, Settings,
+    Stage,
 };
-use crate::foundation::measure::{Amount, Exact, Money, Share, Unit};
+use crate::foundation::measure::{Amount, Exact, Unit};
 
 pub(super) const ID: BookId = BookId::from_random(0xb1);
 
@@ -36,21 +36,8 @@ pub(super) fn drink(id: u64, ingredients: &[u64]) -> Record {
         ice: None,
     };
     Record::Drink(Drink {
-        id: DrinkId::from_random(id),
-        name: "Green".into(),
-        kind: DrinkKind::Pressed,
-        reference: amount,
         lines: ingredients.iter().map(line).collect(),
-        air: Share::ZERO,
-        process_loss: Share::ZERO,
-        labour: Labour { batch: Exact::ONE, ..Labour::default() },
-        toll: Money::ZERO,
-        unsold: None,
-        target: None,
-        treated: false,
-        ph: None,
-        keep_refrigerated: false,
-        keeps_days: None,
+        ..Drink::new(DrinkId::from_random(id), "Green".into(), DrinkKind::Pressed, amount)
     })
 }
 

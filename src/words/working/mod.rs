@@ -259,10 +259,10 @@ fn template_of(step: &Step) -> Option<&'static str> {
         (Name::Factor, _) => "So many times the recipe that it fills {0}: {=}.",
         (Name::WithAir, _) => "{0} of the volume and {1} air: {=}.",
         (Name::Liquid, _) => "{0} in {1}: {=}.",
-        (Name::Part(crate::drink::cost::Part::Labour), _) => "{0} at {1} an hour: {=}.",
+        (Name::Part(crate::book::Part::Labour), _) => "{0} at {1} an hour: {=}.",
         (Name::TimeForVolume, _) => "{0} for each litre, and {1} poured: {=}.",
         (Name::TimeOfBatch, _) => "{0} for a batch of {1}: {=} each.",
-        (Name::Unsold(_) | Name::Part(crate::drink::cost::Part::Unsold), _) => {
+        (Name::Unsold(_) | Name::Part(crate::book::Part::Unsold), _) => {
             "{0} for each drink made; {1} is not sold, and the {2} sold bear it: {=} each."
         }
         (Name::FeeOfPrice, _) => {

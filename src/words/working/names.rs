@@ -1,6 +1,6 @@
 //! What the steps of a working are called.
 
-use crate::book::{Covers, Stage};
+use crate::book::{CostBasis, Stage};
 use crate::working::{Fact, Name, OfGoods};
 
 /// At which stage it is meant, and what it is.
@@ -77,9 +77,9 @@ pub const fn name(name: Name) -> &'static str {
         Name::BeforeUnsold(_) => "Cost of each drink made",
         Name::Unsold(_) => "Made but not sold",
         Name::Cost => "Full cost",
-        Name::Covered(Covers::Goods) => "Cost of goods",
-        Name::Covered(Covers::GoodsAndLabour) => "Cost of goods and labour",
-        Name::Covered(Covers::Everything) => "Full cost",
+        Name::Covered(CostBasis::Goods) => "Cost of goods",
+        Name::Covered(CostBasis::GoodsAndLabour) => "Cost of goods and labour",
+        Name::Covered(CostBasis::Everything) => "Full cost",
         Name::FixedFee => "Fixed payment fee",
         Name::FeeShare => "Payment fee",
         Name::FeeOfPrice => "Payment fee on price and tax",

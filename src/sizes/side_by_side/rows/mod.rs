@@ -4,8 +4,7 @@
 #[cfg(test)]
 mod tests;
 
-use crate::book::{Book, ContainerId, DrinkId, OfferId, Scope};
-use crate::drink::cost::Part;
+use crate::book::{Book, ContainerId, DrinkId, OfferId, Part, Scope};
 use crate::drink::fill::fill;
 use crate::drink::ledger::{Ledger, Priced, Standing};
 use crate::drink::price::Asked;

@@ -1,5 +1,5 @@
 use super::*;
-use crate::book::{Container, Covers, Drink, DrinkKind, Labour, Offer, Record, Settings, Tax, TaxPlace};
+use crate::book::{Container, CostBasis, Drink, DrinkKind, Labour, Offer, Record, Settings, Tax, TaxPlace};
 use crate::foundation::measure::System;
 use crate::support::{
     book, container, container_id, drink, drink_id, exact, ingredient, line, millilitres, money, offer, offer_id, pack,
@@ -136,7 +136,7 @@ fn menu(offers: [[(Option<&str>, Option<&str>); 2]; 4]) -> (Book, Ledger) {
         })
     });
     let large = Record::Offer(offer(1, 3, Some("12")));
-    let settings = Settings { units: System::Metric, covers: Covers::Goods, target: share("0.5"), ..settings() };
+    let settings = Settings { units: System::Metric, cost_basis: CostBasis::Goods, target: share("0.5"), ..settings() };
     let book = book(settings, records.chain(containers).chain(sold).chain([large]));
     let ledger = Ledger::of(&book);
     (book, ledger)

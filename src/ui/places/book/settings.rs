@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
-use crate::book::{self, Book, Covers, Edit, Key, Record, TaxPlace};
+use crate::book::{self, Book, CostBasis, Edit, Key, Record, TaxPlace};
 use crate::foundation::jump::Kind;
 use crate::foundation::measure::{Currency, Dimension, Share, System, Wanted, read_endings};
 use crate::ui::fields::{self, Choice, Choose, Commit, Entry, asks};
@@ -55,8 +55,8 @@ pub fn Settings() -> impl IntoView {
         }
         by_code
     };
-    let covers: Vec<(String, Covers)> =
-        Covers::ALL.iter().map(|covers| (words::covers(*covers).to_string(), *covers)).collect();
+    let bases: Vec<(String, CostBasis)> =
+        CostBasis::ALL.iter().map(|basis| (words::cost_basis(*basis).to_string(), *basis)).collect();
     let scale = |book: &Book| Wanted { dimensions: &[Dimension::Mass], unit: book.settings().units.weight_unit() };
     let jug = |book: &Book| Wanted { dimensions: &[Dimension::Volume], unit: book.settings().units.drink_unit() };
     let places = [TaxPlace::AddedAtTheTill, TaxPlace::InThePrice];
@@ -92,7 +92,7 @@ pub fn Settings() -> impl IntoView {
                 "Units change only how amounts are shown and read. A currency changes the sign and digits, not the amounts."
             </p>
         </Section>
-        <Section heading="Target" about="The margin every drink should bring; a drink may have its own. Goods are ingredients, container and treatment toll. Everything adds labour, overhead, payment fee and commission.">
+        <Section heading="Target" about=words::TARGET_MARGIN>
             <div class="fields">
                 <Entry
                     label="Target margin"
@@ -103,9 +103,9 @@ pub fn Settings() -> impl IntoView {
                 />
                 <Choice
                     label="It must cover"
-                    options=options(&covers)
-                    value=of(|it, _| words::covers(it.covers).to_string())
-                    choose=choose(state, "What the target covers", covers, |it, covers| it.covers = covers)
+                    options=options(&bases)
+                    value=of(|it, _| words::cost_basis(it.cost_basis).to_string())
+                    choose=choose(state, "What the target covers", bases, |it, basis| it.cost_basis = basis)
                 />
                 <Entry
                     label="Prices may end in"

@@ -124,7 +124,7 @@ fn answer(book: &crate::book::Book, id: OfferId, priced: &Priced, menu: Money) -
     let drink = book.drink(id.drink)?;
     let ceiling = ceiling(book, drink, &priced.cost, &priced.terms, menu).ok()?;
     let container = book.container(id.container)?;
-    let fill = largest_fill(book, drink, container, priced.terms.covers, priced.fill.volume, &ceiling).ok()?;
+    let fill = largest_fill(book, drink, container, priced.terms.cost_basis, priced.fill.volume, &ceiling).ok()?;
     let per = book.settings().units.price_volume().ratio_to(priced.fill.volume).ok()?;
     let ingredients_per_volume = ceiling.ingredients.times(per).ok();
     Some(Answer { ceiling, fill, ingredients_per_volume })

@@ -9,10 +9,10 @@ use super::keeping::Keeping;
 use super::list::offer_row;
 use super::recipe::{MAKES, Recipe, drink_size};
 use crate::app::route::Route;
-use crate::book::{Book, Drink, DrinkId, DrinkKind, Edit, Key, Labour, Offer, OfferId, Record, Scope};
+use crate::book::{Book, Drink, DrinkId, DrinkKind, Edit, Key, Offer, OfferId, Record, Scope};
 use crate::drink::label::allergens_of;
 use crate::foundation::jump::Kind;
-use crate::foundation::measure::{Exact, Money, Share};
+use crate::foundation::measure::{Money, Share};
 use crate::ui::address::go;
 use crate::ui::fields::{self, Addition, Choice, Draft, Entry, Hangs, asks};
 use crate::ui::live::{press, rows, text, when};
@@ -62,24 +62,7 @@ fn Page(id: DrinkId) -> impl IntoView {
     let there = move |book: &Book| book.contains(key);
     let new = Addition::of(Draft::of_record(key), there, "Add a drink", move |typed, book| {
         let (name, reference) = (typed.name(NAME), typed.amount(MAKES, drink_size(book)));
-        let drink = Drink {
-            id,
-            name: name?,
-            kind: DrinkKind::Pressed,
-            reference: reference?,
-            lines: Vec::new(),
-            air: Share::ZERO,
-            process_loss: Share::ZERO,
-            labour: Labour { batch: Exact::ONE, ..Labour::default() },
-            toll: Money::ZERO,
-            unsold: None,
-            target: None,
-            treated: false,
-            ph: None,
-            keep_refrigerated: false,
-            keeps_days: None,
-        };
-        Some(Edit::Put(Record::Drink(drink)))
+        Some(Edit::Put(Record::Drink(Drink::new(id, name?, DrinkKind::Pressed, reference?))))
     });
     let is_new = !untrack(|| new.is_there());
     let name = of(|drink| drink.name.clone());
@@ -256,9 +239,9 @@ fn Making(id: DrinkId, hangs: Hangs) -> impl IntoView {
                     label="Treatment toll per drink"
                     asks=asks(Kind::Price, Key::Drink(id), "toll")
                     example="none"
-                    value=of(|it, state| state.money_if_any(it.toll))
-                    commit=fields::optional_money("Treatment toll", move |book, toll| {
-                        changed(book, id, |it| it.toll = toll.unwrap_or(Money::ZERO))
+                    value=of(|it, state| state.money_if_any(it.treatment_fee))
+                    commit=fields::optional_money("Treatment toll", move |book, fee| {
+                        changed(book, id, |it| it.treatment_fee = fee.unwrap_or(Money::ZERO))
                     })
                 />
                 <Entry

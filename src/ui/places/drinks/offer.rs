@@ -7,8 +7,7 @@ use super::back::BackFromPrice;
 use super::gap::Gap;
 use super::weekly::Weekly;
 use crate::app::route::Route;
-use crate::book::{Edit, Key, OfferId, Scope};
-use crate::drink::cost::Part;
+use crate::book::{Edit, Key, OfferId, Part, Scope};
 use crate::drink::fill::Fill;
 use crate::drink::ledger::Priced;
 use crate::drink::price::Suggestion;
@@ -308,7 +307,7 @@ fn details(state: AppState, id: OfferId, priced: &Priced, part: Part) -> Vec<imp
                 .map(|(place, it)| (Key::Packaging(it.packaging), OfOffer::PackagingCost(place), it.cost))
                 .collect()
         }
-        Part::Labour | Part::Toll | Part::Overhead | Part::Unsold => Vec::new(),
+        Part::Labour | Part::Flat(_) | Part::Unsold => Vec::new(),
     };
     let row = |(key, of, cost): (Key, OfOffer, Money)| {
         let name = state.book.with(|book| book.name(key));

@@ -4,8 +4,7 @@
 use leptos::prelude::*;
 
 use super::trying::Columns;
-use crate::book::Key;
-use crate::drink::cost::Part;
+use crate::book::{Key, Part};
 use crate::foundation::measure::{Exact, Money};
 use crate::sizes::side_by_side::{SideBySide, SizeRow};
 use crate::ui::chart::{Axis, Look, Pile, Series, chart, piles};

@@ -7,8 +7,7 @@ use leptos::prelude::*;
 
 use super::asked;
 use crate::app::route::{Route, scope_from_text, scope_text};
-use crate::book::{Book, ContainerId, Key, OfferId, Scope};
-use crate::drink::cost::Part;
+use crate::book::{Book, ContainerId, Key, OfferId, Part, Scope};
 use crate::drink::ledger::Standing;
 use crate::foundation::measure::Money;
 use crate::sizes::price_point::{AtPoint, Row, Verdict, sizes_of, worst_first};

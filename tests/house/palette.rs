@@ -1,0 +1,13 @@
+//! The colours of what is drawn part by part.
+
+use brimwright::book::Part;
+
+#[test]
+fn each_part_of_a_cost_has_its_colour() {
+    let palette = include_str!("../../style/palette.css");
+    for place in 0..Part::ALL.len() {
+        let colours = palette.matches(&format!("--part-{place}: #")).count();
+        assert_eq!(colours, 2, "part {place} needs a light and a dark colour in style/palette.css");
+        assert!(palette.contains(&format!(".part-{place}")), "part {place} needs its class in style/palette.css");
+    }
+}
