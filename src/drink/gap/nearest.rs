@@ -1,5 +1,6 @@
-//! The solver: the nearest value at which something holds, found by halving.
+//! The solver: the nearest value at which something holds, found by bisection.
 
+use crate::foundation::bisection::{Next, Until, bisect};
 use crate::foundation::measure::{Exact, Overflow};
 
 /// Values from where a lever stands to as far as it goes, in steps of one at the last of so many
@@ -40,19 +41,18 @@ pub(super) fn nearest(range: Range, mut outcome: impl FnMut(Exact) -> Outcome) -
     if outcome(furthest) != Outcome::Closes {
         return Ok(None);
     }
-    let (mut near, mut far) = (range.from, furthest);
-    while let Some(middle) = between(near, far, places)? {
-        match outcome(middle) {
-            Outcome::Closes => far = middle,
-            Outcome::Misses => near = middle,
+    let (_, closes) = bisect(range.from, furthest, Until::Adjacent(places), &mut |near, middle| {
+        Ok(match outcome(middle) {
+            Outcome::Closes => Next::Far(middle),
+            Outcome::Misses => Next::Near(middle),
             // In a gap where nothing can be made, its near edge tells on which side to go on.
             Outcome::Impossible => {
                 let edge = last_possible(near, middle, places, &mut outcome)?;
-                if outcome(edge) == Outcome::Closes { far = edge } else { near = middle }
+                if outcome(edge) == Outcome::Closes { Next::Far(edge) } else { Next::Near(middle) }
             }
-        }
-    }
-    Ok(Some(far))
+        })
+    })?;
+    Ok(Some(closes))
 }
 
 /// From `near`, which is possible, to `far`, which is not: the last value that is.
@@ -62,17 +62,10 @@ fn last_possible(
     places: u32,
     outcome: &mut impl FnMut(Exact) -> Outcome,
 ) -> Result<Exact, Overflow> {
-    let (mut near, mut far) = (near, far);
-    while let Some(middle) = between(near, far, places)? {
-        if outcome(middle) == Outcome::Impossible { far = middle } else { near = middle }
-    }
-    Ok(near)
-}
-
-/// The value in the middle of two; none where they are one step apart.
-fn between(one: Exact, other: Exact, places: u32) -> Result<Option<Exact>, Overflow> {
-    let middle = one.plus(other)?.over(Exact::new(2, 0))?.rounded(places);
-    Ok(Some(middle).filter(|middle| *middle != one && *middle != other))
+    let (last, _) = bisect(near, far, Until::Adjacent(places), &mut |_, middle| {
+        Ok(if outcome(middle) == Outcome::Impossible { Next::Far(middle) } else { Next::Near(middle) })
+    })?;
+    Ok(last)
 }
 
 #[cfg(test)]

@@ -4,6 +4,7 @@ use super::Terms;
 use crate::book::{Book, Container, CostBasis, Drink, Part};
 use crate::drink::cost::{Cost, cost};
 use crate::drink::fill::{ScaleError, Scaled, scale};
+use crate::foundation::bisection::{Next, Until, bisect};
 use crate::foundation::measure::{Exact, Money, Overflow, Share, Volume};
 
 /// What a menu price leaves to spend.
@@ -77,26 +78,26 @@ pub fn largest_fill(
     if !affords(scaled.fixed) {
         return Ok(None);
     }
-    let (mut low, mut high) = (scaled.fixed, full);
-    for _ in 0..HALVINGS {
-        let middle = low.plus(high)?.over(Exact::new(2, 0))?;
-        match scale(book, drink, middle) {
-            Ok(scaled) if pays_for(&scaled, middle) => low = middle,
+    let (least, most_volume) = (scaled.fixed.millilitres(), full.millilitres());
+    let (largest, _) = bisect(least, most_volume, Until::Halved(HALVINGS), &mut |low, middle| {
+        let volume = Volume::from_millilitres(middle);
+        Ok(match scale(book, drink, volume) {
+            Ok(scaled) if pays_for(&scaled, volume) => Next::Near(middle),
             // What is met on either side of the gap decides.
             Err(ScaleError::BetweenSteps { short, over, .. }) => {
-                let (below, above) = (middle.minus(short)?.minus(BESIDE)?, middle.plus(over)?.plus(BESIDE)?);
+                let (below, above) = (volume.minus(short)?.minus(BESIDE)?, volume.plus(over)?.plus(BESIDE)?);
                 if above <= full && affords(above) {
-                    low = above;
+                    Next::Near(above.millilitres())
                 } else if affords(below) {
-                    return Ok(rounded(below.max(low)));
+                    Next::Found(below.millilitres().max(low))
                 } else {
-                    high = below;
+                    Next::Far(below.millilitres())
                 }
             }
-            _ => high = middle,
-        }
-    }
-    Ok(rounded(low))
+            _ => Next::Far(middle),
+        })
+    })?;
+    Ok(rounded(Volume::from_millilitres(largest)))
 }
 
 /// What a shop asks on its shelf for what it buys at `ours`, for a margin (not a mark-up).

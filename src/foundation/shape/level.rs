@@ -1,5 +1,6 @@
 //! The height of the fill line for a volume.
 
+use crate::foundation::bisection::{Next, Until, bisect};
 use crate::foundation::measure::{Exact, Length, Overflow, Volume};
 
 /// The inside of a container, by how much it holds up to a height.
@@ -50,20 +51,16 @@ pub fn level(inside: &dyn Inside, volume: Volume) -> Result<Length, LevelError> 
     if volume.is_negative() {
         return Err(LevelError::Negative);
     }
-    let (mut low, mut high) = (Length::ZERO, inside.height());
-    let over = volume.minus(inside.volume_at(high)?)?;
+    let rim = inside.height();
+    let over = volume.minus(inside.volume_at(rim)?)?;
     if over.is_positive() {
         return Err(LevelError::OverTheRim { over });
     }
-    while high.minus(low)?.millimetres() > WITHIN {
-        let middle = low.plus(high)?.over(Exact::new(2, 0))?;
-        if inside.volume_at(middle)? < volume {
-            low = middle;
-        } else {
-            high = middle;
-        }
-    }
-    Ok(Length::from_millimetres(high.millimetres().rounded(PLACES)))
+    let (_, high) = bisect(Exact::ZERO, rim.millimetres(), Until::Within(WITHIN), &mut |_, middle| {
+        let is_under = inside.volume_at(Length::from_millimetres(middle))? < volume;
+        Ok(if is_under { Next::Near(middle) } else { Next::Far(middle) })
+    })?;
+    Ok(Length::from_millimetres(high.rounded(PLACES)))
 }
 
 #[cfg(test)]

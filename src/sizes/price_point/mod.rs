@@ -9,6 +9,7 @@ use crate::drink::cost::{Cost, cost};
 use crate::drink::fill::scale;
 use crate::drink::ledger::{Priced, Trouble, price_offer};
 use crate::drink::price::{Ceiling, ceiling, largest_fill};
+use crate::foundation::bisection::{Next, Until, bisect};
 use crate::foundation::measure::{Amount, Exact, Money, Overflow, Share, Volume};
 
 /// A drink in a size at a menu price that is given.
@@ -129,14 +130,12 @@ impl First<'_> {
     }
 
     fn less_of(&self, line: LineId) -> Result<Option<Share>, Overflow> {
-        let (mut pays, mut too_much) = (LEAST, Exact::ONE);
-        if !self.is_paid_for(line, pays)? {
+        if !self.is_paid_for(line, LEAST)? {
             return Ok(None);
         }
-        for _ in 0..HALVINGS {
-            let middle = pays.plus(too_much)?.over(Exact::new(2, 0))?;
-            if self.is_paid_for(line, middle)? { pays = middle } else { too_much = middle }
-        }
+        let (pays, _) = bisect(LEAST, Exact::ONE, Until::Halved(HALVINGS), &mut |_, middle| {
+            Ok(if self.is_paid_for(line, middle)? { Next::Near(middle) } else { Next::Far(middle) })
+        })?;
         Ok(Some(Share::from_fraction(Exact::ONE.minus(pays)?)))
     }
 

@@ -9,6 +9,7 @@ mod tests;
 use super::ice;
 use crate::book::{Book, Drink, DrinkId, Ice, IcePlace, IngredientId, Key, Line, LineId, Scaling, Stage};
 use crate::drink::yields::{self, YieldError};
+use crate::foundation::bisection::{Next, Until, bisect};
 use crate::foundation::measure::{Exact, Measure, Overflow, Volume};
 
 /// A recipe at one size.
@@ -290,11 +291,10 @@ fn between_steps(drink: DrinkId, written: &[Written], left: Volume, even: Exact)
     let filled = |factor: Exact| in_steps(factor)?.plus(in_proportion.times(factor)?);
 
     let off = half_steps.ratio_to(flexible)?;
-    let (mut low, mut high) = (even.minus(off)?.max(Exact::ZERO), even.plus(off)?);
-    for _ in 0..HALVINGS {
-        let middle = low.plus(high)?.over(Exact::new(2, 0))?;
-        if filled(middle)? <= left { low = middle } else { high = middle }
-    }
+    let (least, most) = (even.minus(off)?.max(Exact::ZERO), even.plus(off)?);
+    let (low, high) = bisect(least, most, Until::Halved(HALVINGS), &mut |_, middle| {
+        Ok(if filled(middle)? <= left { Next::Near(middle) } else { Next::Far(middle) })
+    })?;
     for side in [low, high] {
         let steps = in_steps(side)?;
         let rest = left.minus(steps)?;
