@@ -7,7 +7,7 @@ use crate::book::{Goods, Ingredient, Key, LineId, Pack, Stage};
 use crate::drink::cost::{bought_cost, paid, usable_cost};
 use crate::drink::ledger::Trouble;
 use crate::drink::yields;
-use crate::foundation::measure::{Amount, Count, Dimension, Exact, Mass, Measure, Overflow, Volume};
+use crate::foundation::measure::{Amount, Count, Dimension, Exact, Measure, Overflow};
 
 /// What a line costs in one drink.
 pub fn line_cost(offered: &Offered, id: LineId) -> Result<Option<Step>, Trouble> {
@@ -122,11 +122,7 @@ fn bought(
     let yields = recipe::yields_to(ingredient, stage);
     let in_pack = |dimension: Dimension| -> Result<Figure, Trouble> {
         let bought = yields::bought_for(ingredient, stage, measure, dimension).map_err(cost_error)?.amount()?;
-        Ok(match dimension {
-            Dimension::Volume => Figure::Volume(Volume::from_millilitres(bought)),
-            Dimension::Mass => Figure::Mass(Mass::from_grams(bought)),
-            Dimension::Count => Figure::Count(Count::from_pieces(bought)),
-        })
+        Ok(Figure::from(dimension.measure(bought)))
     };
     let name = |of| Name::Of(Goods::Ingredient(ingredient.id), of);
     let mass = |of| -> Result<Step, Trouble> {

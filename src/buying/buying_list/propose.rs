@@ -8,7 +8,7 @@ use crate::drink::cost;
 use crate::drink::ledger::Ledger;
 use crate::drink::make::{Needed, Unmade, made_a_week, needs, whole_packs};
 use crate::drink::yields::YieldError;
-use crate::foundation::measure::{Count, Date, Dimension, Exact, Mass, Measure, Money, Overflow, Volume};
+use crate::foundation::measure::{Date, Dimension, Exact, Measure, Money, Overflow};
 
 /// What is to be bought for so many drinks, before a list is made of it.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -202,8 +202,8 @@ impl Quote {
         let packs = if packs.is_positive() { packs.max(pack.at_a_time.ceiling()) } else { packs };
         let left_over = packs.times(contents.base())?.minus(missing)?;
         let cost = cost::paid_for(pack, packs)?;
-        let measure = |base| measure_of(dimension, base);
-        Ok(Quote { pack: pack.id, needed: measure(needed), here, packs, left_over: measure(left_over), cost })
+        let (needed, left_over) = (dimension.measure(needed), dimension.measure(left_over));
+        Ok(Quote { pack: pack.id, needed, here, packs, left_over, cost })
     }
 }
 
@@ -212,18 +212,9 @@ impl Here {
         let Some(on_hand) = book.on_hand(goods) else { return Ok(Here::NotCounted) };
         let day = on_hand.day;
         match in_dimension(book, goods, on_hand.amount.measure()?, dimension) {
-            Ok(base) => Ok(Here::Counted { amount: measure_of(dimension, base), day }),
+            Ok(base) => Ok(Here::Counted { amount: dimension.measure(base), day }),
             Err(YieldError::Arithmetic(overflow)) => Err(overflow),
             Err(lacks) => Ok(Here::Unusable { lacks, day }),
         }
-    }
-}
-
-/// So many base units of a dimension.
-fn measure_of(dimension: Dimension, base: Exact) -> Measure {
-    match dimension {
-        Dimension::Mass => Measure::Mass(Mass::from_grams(base)),
-        Dimension::Volume => Measure::Volume(Volume::from_millilitres(base)),
-        Dimension::Count => Measure::Count(Count::from_pieces(base)),
     }
 }

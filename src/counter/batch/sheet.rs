@@ -6,7 +6,7 @@ use crate::drink::ledger::Ledger;
 use crate::drink::make::{Needed, Unmade, Use, needs};
 use crate::drink::yields::{YieldError, bought_for, mass_at};
 use crate::foundation::measure::{
-    Amount, Count, Dimension, Exact, Mass, Measure, Overflow, Share, System, Unit, Volume, next_step, whole_steps,
+    Amount, Dimension, Exact, Mass, Measure, Overflow, Share, System, Unit, next_step, whole_steps,
 };
 
 /// What a batch takes.
@@ -88,7 +88,7 @@ pub fn sheet(book: &Book, ledger: &Ledger, batch: &Batch) -> Result<Sheet, Overf
 /// The stations of an ingredient on its way to a stage, with what there must be at each.
 fn way(ingredient: &Ingredient, stage: Stage, needed: &Needed) -> Result<Vec<(Station, Measure)>, YieldError> {
     let pack = ingredient.packs.first().map_or(Dimension::Mass, |pack| pack.contents.unit.dimension());
-    let mut way = vec![(Station::Out, of(pack, needed.bought(ingredient, pack)?))];
+    let mut way = vec![(Station::Out, pack.measure(needed.bought(ingredient, pack)?))];
     if stage == Stage::AsBought {
         return Ok(way);
     }
@@ -121,14 +121,6 @@ fn used(ingredient: &Ingredient, needed: &Needed) -> Result<Measure, YieldError>
         Ok::<Mass, YieldError>(sum.plus(mass_at(ingredient, used.stage, used.amount)?)?)
     })?;
     Ok(Measure::Mass(mass))
-}
-
-fn of(dimension: Dimension, base: Exact) -> Measure {
-    match dimension {
-        Dimension::Mass => Measure::Mass(Mass::from_grams(base)),
-        Dimension::Volume => Measure::Volume(Volume::from_millilitres(base)),
-        Dimension::Count => Measure::Count(Count::from_pieces(base)),
-    }
 }
 
 /// Rounded up to the step of the scale or of the jugs, in the unit of the step.

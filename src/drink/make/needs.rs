@@ -3,7 +3,7 @@
 use crate::book::{Book, Ingredient, IngredientId, OfferId, PackagingId, Stage};
 use crate::drink::ledger::{Ledger, Trouble};
 use crate::drink::yields::{YieldError, bought_for};
-use crate::foundation::measure::{Count, Dimension, Exact, Measure, Overflow};
+use crate::foundation::measure::{Dimension, Exact, Measure, Overflow};
 
 /// What so many drinks take. What stays in the press or jug is in it.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -69,7 +69,7 @@ pub fn needs(
             }
         };
         for line in &priced.scaled.lines {
-            needs.add(line.ingredient, Use { stage: line.stage, amount: times(line.bought_as()?, units)? })?;
+            needs.add(line.ingredient, Use { stage: line.stage, amount: line.bought_as()?.times(units)? })?;
         }
         let Some(container) = book.container(offer.container) else { continue };
         for used in book.set_of(container) {
@@ -89,7 +89,7 @@ impl Needs {
         };
         for used in &mut needed.uses {
             if used.stage == more.stage
-                && let Some(sum) = plus(used.amount, more.amount)?
+                && let Some(sum) = used.amount.plus(more.amount)?
             {
                 used.amount = sum;
                 return Ok(());
@@ -121,26 +121,6 @@ impl Needed {
             Ok(sum.plus(bought_for(ingredient, used.stage, used.amount, dimension)?.amount()?)?)
         })
     }
-}
-
-fn times(amount: Measure, units: Exact) -> Result<Measure, Overflow> {
-    Ok(match amount {
-        Measure::Mass(mass) => Measure::Mass(mass.times(units)?),
-        Measure::Volume(volume) => Measure::Volume(volume.times(units)?),
-        Measure::Count(count) => Measure::Count(Count::from_pieces(count.pieces().times(units)?)),
-    })
-}
-
-/// The sum of two amounts of one dimension.
-fn plus(one: Measure, other: Measure) -> Result<Option<Measure>, Overflow> {
-    Ok(match (one, other) {
-        (Measure::Mass(one), Measure::Mass(other)) => Some(Measure::Mass(one.plus(other)?)),
-        (Measure::Volume(one), Measure::Volume(other)) => Some(Measure::Volume(one.plus(other)?)),
-        (Measure::Count(one), Measure::Count(other)) => {
-            Some(Measure::Count(Count::from_pieces(one.pieces().plus(other.pieces())?)))
-        }
-        _ => None,
-    })
 }
 
 #[cfg(test)]

@@ -29,23 +29,43 @@ pub enum Measure {
     Count(Count),
 }
 
+impl Dimension {
+    /// So many of its base unit: milliliters, grams or pieces.
+    pub const fn measure(self, base: Exact) -> Measure {
+        match self {
+            Dimension::Volume => Measure::Volume(Volume::from_millilitres(base)),
+            Dimension::Mass => Measure::Mass(Mass::from_grams(base)),
+            Dimension::Count => Measure::Count(Count::from_pieces(base)),
+        }
+    }
+}
+
 impl Measure {
     /// As many times over.
+    ///
+    /// # Errors
+    /// [`Overflow`].
     pub fn times(self, factor: Exact) -> Result<Measure, Overflow> {
-        Ok(match self {
-            Measure::Volume(volume) => Measure::Volume(volume.times(factor)?),
-            Measure::Mass(mass) => Measure::Mass(mass.times(factor)?),
-            Measure::Count(count) => Measure::Count(count.times(factor)?),
-        })
+        Ok(self.dimension().measure(self.base().times(factor)?))
     }
 
     /// Divided by a plain number.
+    ///
+    /// # Errors
+    /// [`Overflow`], also for a divisor of zero.
     pub fn over(self, divisor: Exact) -> Result<Measure, Overflow> {
-        Ok(match self {
-            Measure::Volume(volume) => Measure::Volume(volume.over(divisor)?),
-            Measure::Mass(mass) => Measure::Mass(mass.over(divisor)?),
-            Measure::Count(count) => Measure::Count(count.over(divisor)?),
-        })
+        Ok(self.dimension().measure(self.base().over(divisor)?))
+    }
+
+    /// The sum of two measures. Returns `None` if their dimensions differ.
+    ///
+    /// # Errors
+    /// [`Overflow`].
+    pub fn plus(self, other: Measure) -> Result<Option<Measure>, Overflow> {
+        if self.dimension() != other.dimension() {
+            return Ok(None);
+        }
+        Ok(Some(self.dimension().measure(self.base().plus(other.base())?)))
     }
 
     /// The number in the dimension's base unit.
@@ -218,13 +238,11 @@ impl Unit {
     }
 
     /// `number` of this unit in its base unit.
+    ///
+    /// # Errors
+    /// [`Overflow`].
     pub fn measure(self, number: Exact) -> Result<Measure, Overflow> {
-        let base = number.times(self.size())?;
-        Ok(match self.dimension() {
-            Dimension::Volume => Measure::Volume(Volume::from_millilitres(base)),
-            Dimension::Mass => Measure::Mass(Mass::from_grams(base)),
-            Dimension::Count => Measure::Count(Count::from_pieces(base)),
-        })
+        Ok(self.dimension().measure(number.times(self.size())?))
     }
 }
 
