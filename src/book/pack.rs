@@ -3,6 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use super::{IngredientId, PackId, PackagingId};
+use crate::foundation::in_order;
 use crate::foundation::measure::{Amount, Date, Exact, Money};
 
 /// What is bought in packs.
@@ -150,8 +151,7 @@ impl Pack {
             return Err(DayError::NotBefore(now));
         }
         let moved = Quoted { day: to, ..pack.earlier.remove(place) };
-        let after = pack.earlier.partition_point(|quoted| quoted.day < to);
-        pack.earlier.insert(after, moved);
+        in_order::insert(&mut pack.earlier, moved, |other, moved| other.day < moved.day);
         Ok(pack)
     }
 

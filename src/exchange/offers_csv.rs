@@ -5,6 +5,7 @@ use crate::book::{Book, OfferId, Part};
 use crate::drink::fill::fill;
 use crate::drink::ledger::{Ledger, Priced, Standing, Trouble};
 use crate::drink::price::{Asked, PriceError};
+use crate::foundation::in_order;
 use crate::foundation::measure::{Currency, Money, Share, Volume};
 
 /// The heads of the columns, with their units: volume in milliliters; money in the major unit of
@@ -46,9 +47,7 @@ pub enum Lack<'a> {
 pub fn write_offers(book: &Book, ledger: &Ledger, reason: &dyn Fn(Lack) -> String) -> String {
     let mut rows: Vec<Row> = Vec::new();
     for (offer, result) in ledger.offers() {
-        let row = Row::of(book, offer, result);
-        let place = rows.partition_point(|before| before.order() < row.order());
-        rows.insert(place, row);
+        in_order::insert(&mut rows, Row::of(book, offer, result), |other, row| other.order() < row.order());
     }
     let mut csv = Csv::default();
     for head in offer_columns(book.settings().currency) {

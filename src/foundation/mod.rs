@@ -2,6 +2,7 @@
 //! vessels, and small rules that know nothing of drinks.
 
 pub mod bisection;
+pub mod in_order;
 pub mod jump;
 pub mod lock;
 pub mod measure;

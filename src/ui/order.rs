@@ -5,6 +5,7 @@ use js_sys::JsString;
 
 use crate::book::{Book, DrinkId, Key, OfferId, ScenarioId};
 use crate::drink::fill::fill;
+use crate::foundation::in_order;
 use crate::foundation::measure::Volume;
 
 /// In lower case, by the browser's tables: our own would be 10 kB more to load.
@@ -26,8 +27,7 @@ fn by_fill(fills: impl Iterator<Item = (Option<Volume>, Key)>) -> Vec<Key> {
 fn ordered<T: Ord>(items: impl Iterator<Item = (T, Key)>) -> Vec<Key> {
     let mut ordered = Vec::new();
     for item in items {
-        let place = ordered.partition_point(|before| *before < item);
-        ordered.insert(place, item);
+        in_order::insert(&mut ordered, item, |other, item| other < item);
     }
     ordered.into_iter().map(|(_, key)| key).collect()
 }

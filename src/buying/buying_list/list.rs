@@ -2,6 +2,7 @@
 
 use crate::book::{Book, BuyingList, Goods, Key, Pack, ToBuy};
 use crate::drink::cost;
+use crate::foundation::in_order;
 use crate::foundation::measure::{Exact, Money, Overflow};
 
 /// What is to be bought of one supplier.
@@ -107,8 +108,7 @@ pub fn group(book: &Book, list: &BuyingList) -> Result<(Vec<Group>, Totals), Ove
         if let Some(group) = groups.get_mut(place) {
             group.totals.add(&listed)?;
             let name = |line: &Listed| (book.name(Key::from(line.line.goods)).to_ascii_lowercase(), line.line.goods);
-            let before = group.lines.partition_point(|other| name(other) <= name(&listed));
-            group.lines.insert(before, listed);
+            in_order::insert(&mut group.lines, listed, |other, listed| name(other) <= name(listed));
         }
     }
     let mut totals = Totals::default();

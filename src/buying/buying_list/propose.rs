@@ -8,6 +8,7 @@ use crate::drink::cost;
 use crate::drink::ledger::Ledger;
 use crate::drink::make::{Needed, Unmade, made_a_week, needs, whole_packs};
 use crate::drink::yields::YieldError;
+use crate::foundation::in_order;
 use crate::foundation::measure::{Date, Dimension, Exact, Measure, Money, Overflow};
 
 /// What is to be bought for so many drinks, before a list is made of it.
@@ -143,9 +144,9 @@ impl Proposal {
             true => self.without_pack.push((goods, lacks)),
             false if !costs => self.free.push(goods),
             false => {
-                let name = |goods| (book.name(Key::from(goods)).to_ascii_lowercase(), goods);
-                let place = self.lines.partition_point(|line| name(line.goods) < name(goods));
-                self.lines.insert(place, Proposed { goods, quotes });
+                let name = |line: &Proposed| (book.name(Key::from(line.goods)).to_ascii_lowercase(), line.goods);
+                let line = Proposed { goods, quotes };
+                in_order::insert(&mut self.lines, line, |other, line| name(other) < name(line));
             }
         }
         Ok(())

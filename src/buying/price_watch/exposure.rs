@@ -7,6 +7,7 @@ use crate::book::{Book, Goods, Scope};
 use crate::drink::cost::{paid, thrown_away, unsold_share};
 use crate::drink::ledger::Ledger;
 use crate::drink::sales::{Weekly, weekly_contribution};
+use crate::foundation::in_order;
 use crate::foundation::measure::{Exact, Money, Overflow, Share};
 
 /// By how much goods are taken to be dearer: a tenth of their price.
@@ -73,8 +74,8 @@ pub fn exposure(book: &Book, ledger: &Ledger) -> Result<Exposure, Overflow> {
             false => of_it.times(pack.price_now().times(DEARER)?.major())?.over(paid.major())?.as_part(),
         };
         let share = if cost.is_zero() { Exact::ZERO } else { of_it.ratio_to(cost)? };
-        let place = goods.partition_point(|other| other.cost >= of_it);
-        goods.insert(place, Exposed { goods: id, cost: of_it, share: Share::from_fraction(share), less });
+        let exposed = Exposed { goods: id, cost: of_it, share: Share::from_fraction(share), less };
+        in_order::insert(&mut goods, exposed, |other, exposed| other.cost >= exposed.cost);
     }
     Ok(Exposure { goods, cost, weekly: weekly_contribution(book, ledger, Scope::Menu)?, idle })
 }

@@ -11,6 +11,7 @@ mod tests;
 use crate::book::{Book, Edit, Goods, Pack, Refusal, Scope};
 use crate::drink::ledger::{Ledger, Move, Tried};
 use crate::drink::sales::{Weekly, weekly_contribution};
+use crate::foundation::in_order;
 use crate::foundation::measure::{Date, Exact, Money, Overflow, Share};
 
 pub use exposure::{Exposed, Exposure, exposure};
@@ -78,10 +79,10 @@ impl Watched {
             if before == after {
                 continue;
             }
-            let share = risen_by(before, after)?;
-            let rose_more = |other: &Changed| other.share.is_none_or(|other| share.is_some_and(|share| other >= share));
-            let place = changed.partition_point(rose_more);
-            changed.insert(place, Changed { goods, before, after, share });
+            let this = Changed { goods, before, after, share: risen_by(before, after)? };
+            in_order::insert(&mut changed, this, |other, this| {
+                other.share.is_none_or(|other| this.share.is_some_and(|share| other >= share))
+            });
         }
         Ok(Watched {
             changed,

@@ -13,6 +13,7 @@ pub use usable::{Usable, usable};
 
 use crate::book::{Book, Goods, Pack, PackId};
 use crate::drink::cost::{CostError, bought_cost, usable_cost};
+use crate::foundation::in_order;
 use crate::foundation::measure::{Exact, Money, Share};
 
 /// A pack beside others of the same goods.
@@ -34,12 +35,11 @@ pub fn compared(book: &Book, goods: Goods) -> Vec<Compared> {
     let mut all: Vec<Compared> = Vec::new();
     let per = usable(book, goods);
     for pack in book.packs(goods) {
-        let cost = cost_of(book, goods, pack, per);
-        let place = all.partition_point(|before| match (&before.cost, &cost) {
-            (Ok(before), Ok(cost)) => before <= cost,
-            (before, _) => before.is_ok() || cost.is_err(),
+        let this = Compared { pack: pack.id, cost: cost_of(book, goods, pack, per), dearer: None };
+        in_order::insert(&mut all, this, |other, this| match (&other.cost, &this.cost) {
+            (Ok(other), Ok(cost)) => other <= cost,
+            (other, cost) => other.is_ok() || cost.is_err(),
         });
-        all.insert(place, Compared { pack: pack.id, cost, dearer: None });
     }
     let cheapest = all.first().and_then(|first| first.cost.ok());
     for one in &mut all {

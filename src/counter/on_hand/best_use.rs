@@ -7,6 +7,7 @@ use crate::book::{Book, Goods, OfferId};
 use crate::drink::ledger::Ledger;
 use crate::drink::make::{Needs, Unmade, needs};
 use crate::drink::yields::YieldError;
+use crate::foundation::in_order;
 use crate::foundation::measure::{Amount, Exact, Money, Overflow, PART_PLACES};
 
 /// Boxes that are looked into before the best that was found is handed over.
@@ -155,10 +156,7 @@ pub fn best_use(book: &Book, ledger: &Ledger, wishes: &[Wish]) -> Result<BestUse
 fn scarce(book: &Book, candidates: &[Candidate]) -> Result<(Vec<Goods>, Vec<program::Scarce>), Stopped> {
     let mut all: Vec<Goods> = Vec::new();
     for goods in candidates.iter().flat_map(|candidate| goods_of(&candidate.needs)) {
-        let place = all.partition_point(|before| *before < goods);
-        if all.get(place) != Some(&goods) {
-            all.insert(place, goods);
-        }
+        in_order::insert_once(&mut all, goods);
     }
     let (mut scarce, mut rows) = (Vec::new(), Vec::new());
     for goods in all {

@@ -9,6 +9,7 @@
 //! Of choices that bring the same, the one with more of the first is taken; of those with as many
 //! of the first, the one with more of the second, and so on.
 
+use crate::foundation::in_order;
 use crate::foundation::statistics::{Hints, Relaxed};
 
 /// Prices of what is scarce are whole numbers of this part.
@@ -197,9 +198,8 @@ impl Program {
             None => (bounds.least.clone(), left),
         };
         let mut order: Vec<usize> = Vec::with_capacity(units.len());
-        for (place, value) in self.values.iter().enumerate() {
-            let before = |other: &usize| self.values.get(*other) >= Some(value);
-            order.insert(order.partition_point(before), place);
+        for place in 0..self.values.len() {
+            in_order::insert(&mut order, place, |other, place| self.values.get(*other) >= self.values.get(*place));
         }
         for place in order {
             let (Some(units), Some(most)) = (units.get_mut(place), bounds.most.get(place)) else { continue };

@@ -12,6 +12,7 @@ pub use lever::{Figure, Lever};
 
 use crate::book::{Book, Edit, Key, Offer, OfferId};
 use crate::drink::ledger::{Priced, Standing, Trouble, price_offer};
+use crate::foundation::in_order;
 use crate::foundation::measure::{Exact, Share};
 use nearest::{Outcome, nearest};
 
@@ -72,8 +73,7 @@ pub fn ways(book: &Book, offer: OfferId) -> Result<Vec<Way>, Trouble> {
     for lever in Lever::all(cut, offer) {
         let Some(way) = of_lever(book, cut, offer, &priced, lever) else { continue };
         // Levers that change alike stay in their order.
-        let place = ways.partition_point(|before| before.order() <= way.order());
-        ways.insert(place, way);
+        in_order::insert(&mut ways, way, |other, way| other.order() <= way.order());
     }
     Ok(ways)
 }

@@ -4,6 +4,7 @@ use super::LabelError;
 use crate::book::{Book, IngredientId, Key, Stage};
 use crate::drink::fill::{ScaleError, Scaled, ScaledLine, mass_of_ice};
 use crate::drink::yields::mass_at;
+use crate::foundation::in_order;
 use crate::foundation::measure::{Mass, Overflow, Share};
 
 /// What stands in the list of ingredients of a label.
@@ -47,8 +48,7 @@ pub fn by_mass(book: &Book, scaled: &Scaled) -> Result<Vec<Listed>, LabelError> 
     let mut whole = Mass::ZERO;
     for (what, mass) in masses.into_iter().filter(|(_, mass)| mass.is_positive()) {
         whole = whole.plus(mass)?;
-        let place = heaviest_first.partition_point(|(_, before)| *before >= mass);
-        heaviest_first.insert(place, (what, mass));
+        in_order::insert(&mut heaviest_first, (what, mass), |(_, other), (_, mass)| other >= mass);
     }
     let listed = |(what, mass): (ListedAs, Mass)| -> Result<Listed, Overflow> {
         let share = Share::from_fraction(mass.ratio_to(whole)?).as_part();

@@ -3,6 +3,7 @@
 use crate::book::{Book, Ingredient, IngredientId, OfferId, PackagingId, Stage};
 use crate::drink::ledger::{Ledger, Trouble};
 use crate::drink::yields::{YieldError, bought_for};
+use crate::foundation::in_order;
 use crate::foundation::measure::{Dimension, Exact, Measure, Overflow};
 
 /// What so many drinks take. What stays in the press or jug is in it.
@@ -96,8 +97,7 @@ impl Needs {
             }
         }
         let order = |used: &Use| (used.stage, used.amount.dimension());
-        let place = needed.uses.partition_point(|used| order(used) < order(&more));
-        needed.uses.insert(place, more);
+        in_order::insert(&mut needed.uses, more, |used, more| order(used) < order(more));
         Ok(())
     }
 

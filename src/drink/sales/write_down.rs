@@ -3,6 +3,7 @@
 use super::{Unknown, contribution_now, with_weekly};
 use crate::book::{Book, Edit, Key, OfferId, Record, Sold, Week};
 use crate::drink::ledger::Ledger;
+use crate::foundation::in_order;
 use crate::foundation::measure::{Date, Exact, Overflow};
 
 /// Weeks that the usual week is averaged over.
@@ -22,8 +23,7 @@ fn write_line(week: &mut Week, ledger: &Ledger, offer: OfferId, units: Option<Ex
         (Some(units), None) => {
             let contribution = contribution_now(ledger, offer)?;
             let sold = Sold { drink: offer.drink, container: offer.container, units, contribution };
-            let place = week.sold.partition_point(|before| before.offer() < offer);
-            week.sold.insert(place, sold);
+            in_order::insert(&mut week.sold, sold, |other, sold| other.offer() < sold.offer());
         }
         (None, _) => week.sold.retain(|sold| sold.offer() != offer),
     }

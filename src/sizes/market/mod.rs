@@ -5,6 +5,7 @@
 
 use crate::book::{Book, DrinkKind, OfferId, SeenPriceId};
 use crate::drink::fill::fill;
+use crate::foundation::in_order;
 use crate::foundation::measure::{Date, Exact, Money, Overflow, Share, Volume};
 use crate::foundation::statistics::{LEAST_POINTS, Line, NoLine, exponential, line, natural_logarithm};
 
@@ -188,8 +189,8 @@ pub fn market(book: &Book, kind: Option<DrinkKind>, today: Date) -> Result<Marke
         let Some(size) = record.size.volume()? else { continue };
         let (id, price) = (record.id, record.price);
         let old = is_old(record.day, today);
-        let place = seen.partition_point(|before| (before.size, before.price) <= (size, price));
-        seen.insert(place, Seen { id, size, price, per_volume: per_volume(price, size)?, old });
+        let this = Seen { id, size, price, per_volume: per_volume(price, size)?, old };
+        in_order::insert(&mut seen, this, |other, this| (other.size, other.price) <= (this.size, this.price));
     }
     let curve = Curve::through(&seen);
     let mut ours: Vec<Ours> = Vec::new();
@@ -197,8 +198,8 @@ pub fn market(book: &Book, kind: Option<DrinkKind>, today: Date) -> Result<Marke
         let of_kind = book.drink(offer.drink).is_some_and(|drink| wanted(drink.kind));
         let Some((price, size)) = offer.price.filter(|_| of_kind).zip(size_of(book, offer.id())?) else { continue };
         let against = curve.as_ref().ok().map(|curve| curve.against(size, price)).transpose()?;
-        let place = ours.partition_point(|before| (before.size, before.price) <= (size, price));
-        ours.insert(place, Ours { offer: offer.id(), size, price, per_volume: per_volume(price, size)?, against });
+        let this = Ours { offer: offer.id(), size, price, per_volume: per_volume(price, size)?, against };
+        in_order::insert(&mut ours, this, |other, this| (other.size, other.price) <= (this.size, this.price));
     }
     Ok(Market { seen, curve, ours })
 }

@@ -4,6 +4,7 @@ use crate::book::{Book, ContainerId, DrinkId, Offer, OfferId, Scope};
 use crate::drink::fill::fill;
 use crate::drink::ledger::{Ledger, Trouble, price_offer};
 use crate::drink::price::PriceError;
+use crate::foundation::in_order;
 use crate::foundation::measure::{Exact, Overflow};
 
 /// The sizes thought of, and what each drink would be in each of them: at the price that is
@@ -123,11 +124,7 @@ fn by_fill(book: &Book, sizes: &[ContainerId]) -> Vec<ContainerId> {
     let mut ordered = Vec::new();
     for id in sizes {
         let Some(container) = book.container(*id) else { continue };
-        let item = (fill(container).map(|fill| fill.volume).ok(), *id);
-        let place = ordered.partition_point(|before| *before < item);
-        if ordered.get(place) != Some(&item) {
-            ordered.insert(place, item);
-        }
+        in_order::insert_once(&mut ordered, (fill(container).map(|fill| fill.volume).ok(), *id));
     }
     ordered.into_iter().map(|(_, id)| id).collect()
 }

@@ -18,6 +18,7 @@ pub use stock::{Stock, opening_stock};
 pub use totals::{Totals, contribution};
 
 use crate::book::{Book, ContainerId, Offer};
+use crate::foundation::in_order;
 use crate::foundation::measure::Overflow;
 
 /// Most candidates of which every plan is made.
@@ -87,14 +88,10 @@ pub fn plans(
     }
     let mut ranked: Vec<Plan> = Vec::with_capacity(sets.len());
     for set in sets.iter().filter(|set| !set.is_empty()) {
-        let plan = plan(book, candidates, guess, set)?;
-        let before = |other: &Plan| {
-            let (this, other) = (&plan, other);
+        in_order::insert(&mut ranked, plan(book, candidates, guess, set)?, |other, this| {
             let (less, more) = (this.totals.contribution, other.totals.contribution);
             more > less || (more == less && other.sizes.len() <= this.sizes.len())
-        };
-        let place = ranked.partition_point(before);
-        ranked.insert(place, plan);
+        });
     }
     Ok(ranked)
 }

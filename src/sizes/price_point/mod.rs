@@ -10,6 +10,7 @@ use crate::drink::fill::scale;
 use crate::drink::ledger::{Priced, Trouble, price_offer};
 use crate::drink::price::{Ceiling, ceiling, largest_fill};
 use crate::foundation::bisection::{Next, Until, bisect};
+use crate::foundation::in_order;
 use crate::foundation::measure::{Amount, Exact, Money, Overflow, Share, Volume};
 
 /// A drink in a size at a menu price that is given.
@@ -178,8 +179,7 @@ pub fn worst_first(book: &Book, offers: &[OfferId], menu: Money) -> Vec<Row> {
     let mut rows: Vec<Row> = Vec::new();
     for offer in offers {
         let row = (*offer, at_point(book, *offer, menu));
-        let place = rows.partition_point(|before| order(before) <= order(&row));
-        rows.insert(place, row);
+        in_order::insert(&mut rows, row, |other, row| order(other) <= order(row));
     }
     rows
 }

@@ -8,6 +8,7 @@ use crate::book::{Book, ContainerId, DrinkId, OfferId, Part, Scope};
 use crate::drink::fill::fill;
 use crate::drink::ledger::{Ledger, Priced, Standing};
 use crate::drink::price::Asked;
+use crate::foundation::in_order;
 use crate::foundation::measure::{Exact, Money, Overflow, Share, Time, Volume};
 
 /// A part of the menu in several sizes.
@@ -162,8 +163,7 @@ pub fn sold_in(book: &Book, scope: Scope) -> Vec<ContainerId> {
         let sells = |drink: &DrinkId| book.offer(OfferId { drink: *drink, container: container.id }).is_some();
         if drinks.iter().any(sells) {
             let item = (fill(container).map(|fill| fill.volume).ok(), container.id);
-            let place = found.partition_point(|before| *before < item);
-            found.insert(place, item);
+            in_order::insert(&mut found, item, |other, item| other < item);
         }
     }
     found.into_iter().map(|(_, id)| id).collect()
@@ -222,8 +222,7 @@ pub fn side_by_side(
         let weighed = |(drink, weight): &(DrinkId, Exact)| Some((computed(ledger, *drink, *container)?, *weight));
         let weighed: Vec<(&Priced, Exact)> = drinks.iter().filter_map(weighed).collect();
         if let Some(means) = Means::of(*container, &weighed)? {
-            let place = sizes.partition_point(|before| before.fill <= means.fill);
-            sizes.insert(place, means);
+            in_order::insert(&mut sizes, means, |other, means| other.fill <= means.fill);
         }
     }
     Ok(SideBySide { sizes: rows(&sizes, book.settings().units.price_volume())?, drinks, weights, left_out })

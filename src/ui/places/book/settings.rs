@@ -5,6 +5,7 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use crate::book::{self, Book, CostBasis, Edit, Key, Record, TaxPlace};
+use crate::foundation::in_order;
 use crate::foundation::jump::Kind;
 use crate::foundation::measure::{Currency, Dimension, Share, System, Wanted, read_endings};
 use crate::ui::fields::{self, Choice, Choose, Commit, Entry, asks};
@@ -49,9 +50,8 @@ pub fn Settings() -> impl IntoView {
     let currencies: Vec<(String, Currency)> = {
         let mut by_code: Vec<(String, Currency)> = Vec::new();
         for currency in Currency::all() {
-            let code = currency.code();
-            let place = by_code.partition_point(|(before, _)| before.as_str() < code);
-            by_code.insert(place, (code.to_string(), currency));
+            let named = (currency.code().to_string(), currency);
+            in_order::insert(&mut by_code, named, |(other, _), (code, _)| other < code);
         }
         by_code
     };

@@ -9,6 +9,7 @@ use super::todays_changes::todays_changes;
 use crate::app::route::Route;
 use crate::book::{Book, Goods, IngredientId, Key, Pack, PackId, PackagingId, Settings};
 use crate::buying::quotes::{Age, Found, age, cost_of, find, usable};
+use crate::foundation::in_order;
 use crate::foundation::jump::Kind;
 use crate::foundation::measure::Date;
 use crate::ui::fields::{self, Draft, Entry, Hangs, Search, asks};
@@ -179,8 +180,7 @@ fn in_order(names: &[Names]) -> Vec<Names> {
     for names in names {
         let (name, supplier) = (order::lower_case(&names.name), order::lower_case(&names.supplier));
         let names = Names { goods: names.goods, name, supplier };
-        let place = ordered.partition_point(|before| of(before) <= of(&names));
-        ordered.insert(place, names);
+        in_order::insert(&mut ordered, names, |other, names| of(other) <= of(names));
     }
     ordered
 }
@@ -190,8 +190,7 @@ fn found(names: &[Names], letters: &str, shown: &dyn Fn(Key) -> bool) -> Vec<(Fo
     let mut all: Vec<(Found, Key)> = Vec::new();
     for names in names.iter().filter(|names| shown(names.goods)) {
         if let Some(how) = find(&names.name, &names.supplier, letters) {
-            let place = all.partition_point(|(before, _)| *before <= how);
-            all.insert(place, (how, names.goods));
+            in_order::insert(&mut all, (how, names.goods), |(other, _), (how, _)| other <= how);
         }
     }
     all

@@ -9,6 +9,7 @@ use wasm_bindgen::JsCast;
 use web_sys::HtmlElement;
 
 use crate::book::{Book, DrinkKind, Edit, Field, Key, Problem, Record, Refusal, SeenPrice, SeenPriceId};
+use crate::foundation::in_order;
 use crate::foundation::measure::{Date, Dimension, Money, Wanted, read_amount, read_number};
 use crate::ui::fields::{Ask, Choice, Choose, Day, units};
 use crate::ui::live::{live, press, text, trouble};
@@ -167,8 +168,7 @@ fn last_places(book: &Book) -> Vec<String> {
     }
     let mut last: Vec<(Date, &str)> = Vec::new();
     for place in places {
-        let before = last.partition_point(|known| known.0 >= place.0);
-        last.insert(before, place);
+        in_order::insert(&mut last, place, |known, place| known.0 >= place.0);
     }
     last.into_iter().take(PLACES).map(|(_, place)| place.to_string()).collect()
 }

@@ -8,6 +8,7 @@ use super::asked;
 use super::trial_shown::TrialShown;
 use crate::app::route::{Route, scope_from_text, scope_text};
 use crate::book::{Book, Edit, Key, Record, Scope, Trial, TrialId};
+use crate::foundation::in_order;
 use crate::foundation::measure::Date;
 use crate::sizes::trial::judge;
 
@@ -100,8 +101,7 @@ pub fn Trials() -> impl IntoView {
 fn listed(book: &Book) -> Vec<Key> {
     let mut trials: Vec<(Date, Key)> = Vec::new();
     for trial in book.trials() {
-        let place = trials.partition_point(|before| before.0 >= trial.start);
-        trials.insert(place, (trial.start, Key::Trial(trial.id)));
+        in_order::insert(&mut trials, (trial.start, Key::Trial(trial.id)), |other, trial| other.0 >= trial.0);
     }
     trials.into_iter().map(|(_, key)| key).collect()
 }

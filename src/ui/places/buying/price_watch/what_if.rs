@@ -7,6 +7,7 @@ use leptos::prelude::*;
 use super::moved::shown;
 use crate::book::{Book, Goods, Key};
 use crate::buying::price_watch::{WatchError, Watched, bought, what_if};
+use crate::foundation::in_order;
 use crate::foundation::measure::{Exact, Share, read_change};
 use crate::ui::fields::{Ask, Choice, Choose};
 use crate::ui::live::{live, press, text, when};
@@ -108,10 +109,7 @@ fn options(book: &Book, chosen: &[Goods]) -> Vec<(String, String)> {
     let mut options = vec![(String::new(), "Choose".to_string())];
     let mut suppliers: Vec<&str> = Vec::new();
     for (_, pack) in bought(book).filter(|(_, pack)| !pack.supplier.is_empty()) {
-        let place = suppliers.partition_point(|other| *other < pack.supplier.as_str());
-        if suppliers.get(place).is_none_or(|other| *other != pack.supplier) {
-            suppliers.insert(place, &pack.supplier);
-        }
+        in_order::insert_once(&mut suppliers, &pack.supplier);
     }
     options.extend(suppliers.iter().map(|name| (format!("{BY_SUPPLIER}{name}"), format!("All from {name}"))));
     for key in order::ingredients(book).into_iter().chain(order::packagings(book)) {
