@@ -126,10 +126,8 @@ fn said(sentence: String) -> AnyView {
 pub fn drawn(step: &Step, head: bool) -> AnyView {
     let state = AppState::here();
     let (name, figure, sentence) = state.book.with(|book| {
-        state.style.with(|style| {
-            let words = words::Working { book, style };
-            (words.name(step), words.figure(step), words.sentence(step))
-        })
+        let words = words::Working { book, speaker: &state.speaker.get() };
+        (words.name(step), words.figure(step), words.sentence(step))
     });
     let figure = match step.rule {
         Rule::Opens(shown) => opens(shown, Signal::stored(figure)),

@@ -102,13 +102,12 @@ pub fn Moved(
 /// Which sizes fell under target, and what would mend the worst: a menu price, or a pack price.
 fn answer(state: AppState, goods: Goods, moves: &[Move]) -> AnyView {
     let said = state.book.with_untracked(|book| {
-        state.style.with_untracked(|style| {
-            let worst = moves.iter().find(|moved| moved.fell())?;
-            let way = gap::way(book, worst.offer, Lever::PackPrice(goods)).ok().flatten();
-            let way = way.filter(|way| way.closes.is_ok()).map(|way| words::lever_advice(&way, book, style));
-            let mend = words::quotes::worst(moves, book, style);
-            Some([words::quotes::fell(moves, book), mend, way.map(words::quotes::or).unwrap_or_default()])
-        })
+        let speaker = &state.speaker.get_untracked();
+        let worst = moves.iter().find(|moved| moved.fell())?;
+        let way = gap::way(book, worst.offer, Lever::PackPrice(goods)).ok().flatten();
+        let way = way.filter(|way| way.closes.is_ok()).map(|way| words::lever_advice(&way, book, speaker));
+        let mend = words::quotes::worst(moves, book, speaker);
+        Some([words::quotes::fell(moves, book), mend, way.map(words::quotes::or).unwrap_or_default()])
     });
     let sentence = |said: String| view! { <p class="moved-answer">{said}</p> };
     said.map(|said| said.into_iter().filter(|said| !said.is_empty()).map(sentence).collect_view()).into_any()

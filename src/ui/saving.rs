@@ -82,11 +82,9 @@ pub fn SavingTrouble() -> impl IntoView {
             let sentence = text(move || match saving.get() {
                 Saving::NotSaved { fault, .. } => words::fault(&fault),
                 Saving::AtOdds { changes } => state.book.with(|book| {
-                    state.style.with(|style| {
-                        let style = (!lock.is_on()).then_some(style);
-                        let said = words::keeping::all_at_odds(&changes, book, style);
-                        if decides() { said } else { words::keeping::unlock_to_decide(said) }
-                    })
+                    let speaker = &state.speaker.get();
+                    let said = words::keeping::all_at_odds(&changes, book, (!lock.is_on()).then_some(speaker));
+                    if decides() { said } else { words::keeping::unlock_to_decide(said) }
                 }),
                 Saving::Saved { .. } | Saving::Saving { .. } => String::new(),
             });

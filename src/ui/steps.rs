@@ -91,7 +91,7 @@ fn row(state: AppState, step: Listed) -> AnyView {
             words::steps::take_back_first(&later)
         }
         Stands::Hindered(hindrance) => {
-            state.book.with_untracked(|book| state.style.with_untracked(|style| hindrance.sentence(book, style)))
+            state.book.with_untracked(|book| hindrance.sentence(book, &state.speaker.get_untracked()))
         }
     };
     let of = state.book.with_untracked(|book| words::steps::of(&step.name, step.of, book));

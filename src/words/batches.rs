@@ -2,16 +2,16 @@
 
 use super::allergens::allergens;
 use super::labels::{KEEPING_NOT_ENTERED, keeping};
-use super::overflow;
 use super::sales::day;
 use super::troubles::{trouble, yield_error};
+use super::{Speaker, overflow};
 use crate::book::{Batch, Book, Drink, DrinkId, Goods, Key, Make, OfferId};
 use crate::counter::batch::{Station, Weighed, made, planned};
 use crate::counter::on_hand::{BestUse, Makes, NotMade, Reach, Scarce, Stopped, Used};
 use crate::drink::label::allergens_of;
 use crate::drink::make::Unmade;
 use crate::drink::yields::YieldError;
-use crate::foundation::measure::{Amount, Date, Exact, NumberStyle, Overflow, Unit, show_amount, show_number};
+use crate::foundation::measure::{Amount, Date, Exact, Overflow, Unit};
 
 /// What the best use goes by.
 pub const BEST_USE: &str = "Best use goes by what is left of each drink's price in the book. A drink without a price, or with nothing left of it, is made of what the others leave over. Only what was counted can run out.";
@@ -48,11 +48,11 @@ pub fn number_of(offer: OfferId, book: &Book) -> String {
 }
 
 /// For how many of a drink what they took was deducted; empty where for none.
-pub fn deducted(make: &Make, style: &NumberStyle) -> String {
+pub fn deducted(make: &Make, speaker: &Speaker) -> String {
     let (number, once) = match make.off_shelf {
         none if none.is_zero() => return String::new(),
         one if one.is_one() => ("1 drink".to_string(), "It counts"),
-        more => (format!("{} drinks", show_number(more, 0, style)), "Each counts"),
+        more => (format!("{} drinks", speaker.number(more)), "Each counts"),
     };
     format!("Deducted from stock: {number}. {once} once, so this row stays.")
 }
@@ -73,9 +73,9 @@ pub fn batch_deleted(batch: &Batch) -> String {
 ///
 /// # Errors
 /// [`Overflow`].
-pub fn batch_stands(batch: &Batch, style: &NumberStyle) -> Result<String, Overflow> {
+pub fn batch_stands(batch: &Batch, speaker: &Speaker) -> Result<String, Overflow> {
     let add = |sum: Exact, (_, units): (OfferId, Exact)| sum.plus(units);
-    let shown = |sum: Exact| show_number(sum, 0, style);
+    let shown = |sum: Exact| speaker.number(sum);
     let (count, sum) = (planned(batch).count(), planned(batch).try_fold(Exact::ZERO, add)?);
     let (planned, made) = (shown(sum), shown(made(batch).try_fold(Exact::ZERO, add)?));
     Ok(match count {
@@ -89,8 +89,8 @@ pub fn batch_stands(batch: &Batch, style: &NumberStyle) -> Result<String, Overfl
 pub struct Batches<'a> {
     /// The book, for names and units.
     pub book: &'a Book,
-    /// How numbers are written.
-    pub style: &'a NumberStyle,
+    /// Says its numbers.
+    pub speaker: &'a Speaker,
 }
 
 impl Batches<'_> {
@@ -144,7 +144,7 @@ impl Batches<'_> {
 
     fn one(&self, amount: Amount) -> String {
         let unit = amount.unit.name_in(self.book.settings().units);
-        format!("{}\u{a0}{unit}", show_number(amount.number, 0, self.style))
+        self.speaker.with_unit(amount.number, 0, unit)
     }
 
     /// An amount that is left, never more than it is.
@@ -155,7 +155,7 @@ impl Batches<'_> {
     /// An amount that is lacking, never less than it is; pieces are whole.
     fn lacking(&self, amount: Amount) -> String {
         match amount.unit {
-            Unit::Piece => self.shown(Amount::new(amount.number.rounded(6).ceiling(), Unit::Piece)),
+            Unit::Piece => self.speaker.amount(Amount::new(amount.number.rounded(6).ceiling(), Unit::Piece)),
             _ => self.to_places(amount, Exact::ceiling),
         }
     }
@@ -163,11 +163,7 @@ impl Batches<'_> {
     fn to_places(&self, amount: Amount, round: fn(Exact) -> Exact) -> String {
         let parts = Exact::from(10_u32.pow(LEFT_PLACES));
         let number = amount.number.rounded(6).times(parts).and_then(|number| round(number).over(parts));
-        number.map_or_else(overflow, |number| self.shown(Amount::new(number, amount.unit)))
-    }
-
-    fn shown(&self, amount: Amount) -> String {
-        show_amount(amount, self.book.settings().units, self.style)
+        number.map_or_else(overflow, |number| self.speaker.amount(Amount::new(number, amount.unit)))
     }
 
     fn name(&self, goods: Goods) -> String {

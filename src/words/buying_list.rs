@@ -1,15 +1,13 @@
 //! What is said of the buying list: before it is made, at the supplier's, and as a text to send.
 
 use super::troubles::yield_error;
-use super::{day, overflow, trouble};
+use super::{Speaker, day, overflow, trouble};
 use crate::book::{Book, BuyingList, Goods, Key, OfferId, Pack, PackId};
 use crate::buying::buying_list::{Carried, Finished, Group, Here, Listed, PricePaid, Proposal, Quote, Totals, group};
 use crate::drink::ledger::Move;
 use crate::drink::make::Unmade;
 use crate::drink::yields::YieldError;
-use crate::foundation::measure::{
-    Amount, Date, Exact, Measure, Money, NumberStyle, Overflow, show_amount, show_measure, show_money, show_number,
-};
+use crate::foundation::measure::{Date, Exact, Money, Overflow};
 
 /// The name of a group without a supplier.
 pub const NO_SUPPLIER: &str = "No supplier";
@@ -19,30 +17,13 @@ pub const HOW_PROPOSED: &str = "What is needed less what is here, rounded up to 
 
 /// Numbers, money and names as they are shown.
 pub struct Buying<'a> {
-    /// The book, for names and its currency.
+    /// The book, for names.
     pub book: &'a Book,
-    /// How numbers are written.
-    pub style: &'a NumberStyle,
+    /// Says its numbers.
+    pub speaker: &'a Speaker,
 }
 
 impl Buying<'_> {
-    /// Money.
-    pub fn money(&self, money: Money) -> String {
-        show_money(money, self.book.settings().currency, self.style)
-    }
-
-    fn number(&self, number: Exact) -> String {
-        show_number(number, 0, self.style)
-    }
-
-    fn amount(&self, amount: Amount) -> String {
-        show_amount(amount, self.book.settings().units, self.style)
-    }
-
-    fn measure(&self, measure: Measure) -> String {
-        show_measure(measure, self.book.settings().units, self.style).unwrap_or_else(overflow)
-    }
-
     /// The name of goods.
     pub fn goods(&self, goods: Goods) -> String {
         self.book.name(Key::from(goods))
@@ -55,29 +36,30 @@ impl Buying<'_> {
     /// So many packs: "2 × 40 lb"; "2 packs that nobody quotes any more".
     pub fn packs(&self, packs: Exact, pack: Option<&Pack>) -> String {
         match pack {
-            Some(pack) => format!("{} × {}", self.number(packs), self.amount(pack.contents)),
+            Some(pack) => format!("{} × {}", self.speaker.number(packs), self.speaker.amount(pack.contents)),
             None => format!("{}, not quoted any more", self.whole(packs, "pack", "packs")),
         }
     }
 
     fn whole(&self, number: Exact, one: &str, more: &str) -> String {
-        format!("{} {}", self.number(number), if number.is_one() { one } else { more })
+        format!("{} {}", self.speaker.number(number), if number.is_one() { one } else { more })
     }
 
     /// A pack of goods to choose: "Carrots, 50 lb from Tansywold".
     pub fn choice(&self, goods: Goods, pack: PackId) -> String {
-        let holds = self.pack(goods, pack).map(|pack| format!(", {}{}", self.amount(pack.contents), from(pack)));
+        let holds =
+            self.pack(goods, pack).map(|pack| format!(", {}{}", self.speaker.amount(pack.contents), from(pack)));
         format!("{}{}", self.goods(goods), holds.unwrap_or_default())
     }
 
     /// What is needed of goods, what is here of it, and what is bought: the sum with its numbers.
     pub fn proposed(&self, goods: Goods, quote: &Quote, today: Date) -> String {
-        let needed = self.measure(quote.needed);
-        let left_over = self.measure(quote.left_over);
+        let needed = self.speaker.measure(quote.needed);
+        let left_over = self.speaker.measure(quote.left_over);
         let (here, unusable) = match quote.here {
             Here::NotCounted => (", none counted here".to_string(), String::new()),
             Here::Counted { amount, day } => {
-                (format!(", {} here, {}", self.measure(amount), counted(day, today)), String::new())
+                (format!(", {} here, {}", self.speaker.measure(amount), counted(day, today)), String::new())
             }
             Here::Unusable { lacks, day } => {
                 let why = yield_error(&lacks, self.book);
@@ -89,7 +71,7 @@ impl Buying<'_> {
         }
         let pack = self.pack(goods, quote.pack);
         let at_a_time = pack.map(|pack| pack.at_a_time.ceiling()).filter(|number| !number.is_one());
-        let least = at_a_time.map(|number| format!(" (at least {} at a time)", self.number(number)));
+        let least = at_a_time.map(|number| format!(" (at least {} at a time)", self.speaker.number(number)));
         let packs = self.packs(quote.packs, pack);
         let (supplier, least) = (pack.map(from).unwrap_or_default(), least.unwrap_or_default());
         format!("{needed} needed{here}: {packs}{supplier}{least}, {left_over} left over.{unusable}")
@@ -101,14 +83,14 @@ impl Buying<'_> {
         let pack = self.pack(goods, other.pack);
         let packs = self.packs(other.packs, pack);
         let supplier = pack.map(from).unwrap_or_default();
-        Some(format!("{packs}{supplier} would cost {} less.", self.money(saved)))
+        Some(format!("{packs}{supplier} would cost {} less.", self.speaker.money(saved)))
     }
 
     /// What all of the cheapest packs would save together.
     pub fn saves_in_all(&self, taken: Money, cheapest: Money) -> String {
         match taken.minus(cheapest) {
             Ok(saved) if saved.is_positive() => {
-                format!("The cheapest packs for so much would cost {} less in all.", self.money(saved))
+                format!("The cheapest packs for so much would cost {} less in all.", self.speaker.money(saved))
             }
             Ok(_) => "No other packs would cost less for so much.".to_string(),
             Err(error) => overflow(error),
@@ -170,20 +152,24 @@ impl Buying<'_> {
         };
         let paid = if listed.line.paid.is_some() { "paid" } else { "asked" };
         let surcharge = listed.pack.as_ref().map(|pack| pack.surcharge).filter(|it| !it.is_zero());
-        let surcharge = surcharge.map(|it| format!(" + {}", self.money(it))).unwrap_or_default();
-        let each = format!("{paid} {}{surcharge}", self.money(each));
-        if listed.line.packs.is_one() { each } else { format!("{each} each, {} in all", self.money(cost)) }
+        let surcharge = surcharge.map(|it| format!(" + {}", self.speaker.money(it))).unwrap_or_default();
+        let each = format!("{paid} {}{surcharge}", self.speaker.money(each));
+        if listed.line.packs.is_one() { each } else { format!("{each} each, {} in all", self.speaker.money(cost)) }
     }
 
     /// What lines cost together: "$120.00: $34.00 ticked, $86.00 left."
     pub fn totals(&self, totals: &Totals) -> String {
-        let left = totals.left().map_or_else(overflow, |left| self.money(left));
+        let left = totals.left().map_or_else(overflow, |left| self.speaker.money(left));
         let unpriced = match totals.unpriced {
             0 => String::new(),
             1 => " 1 line has no price.".to_string(),
             more => format!(" {more} lines have no price."),
         };
-        format!("{}: {} ticked, {left} left.{unpriced}", self.money(totals.all), self.money(totals.bought))
+        format!(
+            "{}: {} ticked, {left} left.{unpriced}",
+            self.speaker.money(totals.all),
+            self.speaker.money(totals.bought)
+        )
     }
 
     /// How far the list is: "3 of 7 ticked".
@@ -194,7 +180,7 @@ impl Buying<'_> {
     /// One quote that a price paid changes.
     pub fn price_paid(&self, paid: &PricePaid) -> String {
         let PricePaid { goods, pack, was, now } = *paid;
-        format!("{}: {} instead of {}", self.choice(goods, pack), self.money(now), self.money(was))
+        format!("{}: {} instead of {}", self.choice(goods, pack), self.speaker.money(now), self.speaker.money(was))
     }
 
     /// What carrying the prices does, before it is done.
@@ -274,7 +260,7 @@ impl Buying<'_> {
     }
 
     fn of_group(&self, name: &str, totals: &Totals, prices: bool) -> String {
-        if prices { format!("{name}: {}", self.money(totals.all)) } else { name.to_string() }
+        if prices { format!("{name}: {}", self.speaker.money(totals.all)) } else { name.to_string() }
     }
 
     fn line(&self, listed: &Listed, prices: bool) -> String {
@@ -285,7 +271,7 @@ impl Buying<'_> {
             self.packs(listed.line.packs, listed.pack.as_ref())
         );
         match listed.cost.filter(|_| prices) {
-            Some(cost) => format!("{what}: {}", self.money(cost)),
+            Some(cost) => format!("{what}: {}", self.speaker.money(cost)),
             None => what,
         }
     }

@@ -1,31 +1,29 @@
 //! What is said at the counter: how an amount is added, where to fill to, and the lock.
 
 use super::labels::{AT_RISK, keeping};
-use super::{ice_place, overflow, plain, stage};
+use super::{Speaker, ice_place, stage};
 use crate::book::{Book, Drink, Scaling, Service, Settings};
 use crate::drink::fill::ScaledLine;
 use crate::drink::label::Caution;
 use crate::drink::make::{Card, MOST_DRINKS, Taken};
 use crate::foundation::lock::{FEWEST_DIGITS, MOST_DIGITS, PinError, WITHOUT_PIN};
-use crate::foundation::measure::{
-    Amount, Date, Exact, NumberStyle, System, Volume, show_amount, show_length, show_number, show_volume,
-};
+use crate::foundation::measure::{Amount, Date, Exact, Volume};
 
 /// How an ingredient is added: at which stage, or where the ice is; and when it does not follow
 /// the size in proportion.
-pub fn how_added(line: &ScaledLine, units: System, style: &NumberStyle) -> String {
+pub fn how_added(line: &ScaledLine, speaker: &Speaker) -> String {
     let state = line.ice.map_or(stage(line.stage), |ice| ice_place(ice.place));
     match line.scaling {
         Scaling::InProportion | Scaling::Fixed => state.to_string(),
-        Scaling::Stepped(step) => format!("{state}, in steps of {}", show_amount(step, units, style)),
+        Scaling::Stepped(step) => format!("{state}, in steps of {}", speaker.amount(step)),
         Scaling::TopUp => format!("{state}, top-up: more or less of it meets the line"),
     }
 }
 
 /// What else is to be known of an amount that is shown; empty where it is simply the amount.
-pub fn of_the_amount(taken: &Taken, units: System, style: &NumberStyle) -> String {
+pub fn of_the_amount(taken: &Taken, speaker: &Speaker) -> String {
     match taken.exactly {
-        Some(exactly) => format!("exactly {}", show_amount(exactly, units, style)),
+        Some(exactly) => format!("exactly {}", speaker.amount(exactly)),
         None if taken.under_a_step => {
             "too little for scale or jug: use a small measure, or make several at once".into()
         }
@@ -34,10 +32,8 @@ pub fn of_the_amount(taken: &Taken, units: System, style: &NumberStyle) -> Strin
 }
 
 /// What amounts are rounded to; empty where they are not.
-pub fn rounded_to(settings: &Settings, style: &NumberStyle) -> String {
-    let said = |step: Option<Amount>, shows| {
-        step.map(|step| format!("{} that {shows}", show_amount(step, settings.units, style)))
-    };
+pub fn rounded_to(settings: &Settings, speaker: &Speaker) -> String {
+    let said = |step: Option<Amount>, shows| step.map(|step| format!("{} that {shows}", speaker.amount(step)));
     let steps = [said(settings.scale_step, "the scale shows"), said(settings.jug_step, "the jugs show")];
     let steps: Vec<String> = steps.into_iter().flatten().collect();
     match steps.is_empty() {
@@ -47,21 +43,21 @@ pub fn rounded_to(settings: &Settings, style: &NumberStyle) -> String {
 }
 
 /// Where one drink is filled to, beside a picture that shows it.
-pub fn fill_to(card: &Card, units: System, style: &NumberStyle) -> String {
-    format!("Fill to here: {}", left_empty(card, units, style))
+pub fn fill_to(card: &Card, speaker: &Speaker) -> String {
+    format!("Fill to here: {}", left_empty(card, speaker))
 }
 
 /// Where one drink is filled to, without a picture.
-pub fn fill_on_paper(card: &Card, units: System, style: &NumberStyle) -> String {
-    let volume = show_volume(card.fill.volume, units, style).unwrap_or_else(overflow);
-    format!("Fill to {volume}: {}.", left_empty(card, units, style))
+pub fn fill_on_paper(card: &Card, speaker: &Speaker) -> String {
+    let volume = speaker.volume(card.fill.volume);
+    format!("Fill to {volume}: {}.", left_empty(card, speaker))
 }
 
-fn left_empty(card: &Card, units: System, style: &NumberStyle) -> String {
-    let empty = show_volume(card.fill.headspace, units, style).unwrap_or_else(overflow);
+fn left_empty(card: &Card, speaker: &Speaker) -> String {
+    let empty = speaker.volume(card.fill.headspace);
     match card.fill_line {
         Some(line) => {
-            let below = show_length(line.below_rim, units, style).unwrap_or_else(overflow);
+            let below = speaker.length(line.below_rim);
             format!("{below} under the rim, {empty} left empty")
         }
         None => format!("{empty} left empty under the rim"),
@@ -69,9 +65,9 @@ fn left_empty(card: &Card, units: System, style: &NumberStyle) -> String {
 }
 
 /// By how much a drink misses its fill line with amounts that are rounded.
-pub fn missed_fill(missed: Volume, units: System, style: &NumberStyle) -> String {
+pub fn missed_fill(missed: Volume, speaker: &Speaker) -> String {
     let size = Volume::from_millilitres(missed.millilitres().abs());
-    let size = show_volume(size, units, style).unwrap_or_else(overflow);
+    let size = speaker.volume(size);
     match missed.is_negative() {
         true => format!("Rounded like this, a drink ends {size} short of its fill line. The exact amounts reach it."),
         false => format!("Rounded like this, a drink has {size} more than reaches its fill line: stop at the line."),
@@ -79,10 +75,10 @@ pub fn missed_fill(missed: Volume, units: System, style: &NumberStyle) -> String
 }
 
 /// For how many drinks the amounts are.
-pub fn for_drinks(drinks: Exact, style: &NumberStyle) -> String {
+pub fn for_drinks(drinks: Exact, speaker: &Speaker) -> String {
     match drinks == Exact::ONE {
         true => "for 1 drink".to_string(),
-        false => format!("for {} drinks", show_number(drinks, 0, style)),
+        false => format!("for {} drinks", speaker.number(drinks)),
     }
 }
 
@@ -122,7 +118,7 @@ pub fn counter_caution(caution: &Caution, book: &Book) -> Option<String> {
                 .to_string(),
         ),
         Caution::FillShortOfDeclared(short) => {
-            let short = show_volume(*short, book.settings().units, &plain()).unwrap_or_else(overflow);
+            let short = Speaker::plain_of(book).volume(*short);
             Some(format!("This fill is {short} less than the size declared. Tell whoever keeps the book."))
         }
         Caution::AllergensAsInTheBook => Some(

@@ -2,10 +2,10 @@
 
 use std::ops::Range;
 
-use super::overflow;
+use super::Speaker;
 use crate::book::{Allergen, Book, Drink, Ingredient, Key};
 use crate::drink::label::{Law, Listed, ListedAs, names_it, nouns, places_of};
-use crate::foundation::measure::{NumberStyle, is_seen, show_percent};
+use crate::foundation::measure::is_seen;
 
 /// A piece of a list of ingredients.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -35,7 +35,7 @@ impl Run {
 /// (EU) No 1169/2011, Art. 21(1)(b), text): where a name says it, there; where none does, after
 /// the name in parentheses. What the drink's name names has its percentage by weight (Art. 22,
 /// second-hand). In the United States "Contains" says the allergens, and the list is plain.
-pub fn ingredient_list(listed: &[Listed], drink: &Drink, book: &Book, law: Law, style: &NumberStyle) -> Vec<Run> {
+pub fn ingredient_list(listed: &[Listed], drink: &Drink, book: &Book, law: Law, speaker: &Speaker) -> Vec<Run> {
     let mut runs = Vec::new();
     for (place, listed) in listed.iter().enumerate() {
         if place > 0 {
@@ -53,7 +53,7 @@ pub fn ingredient_list(listed: &[Listed], drink: &Drink, book: &Book, law: Law, 
             (Law::European, Some(food)) => {
                 let named = names_it(&drink.name, &food.name) || names_it(&drink.name, &name);
                 let percent = match named {
-                    true => format!(" {}", show_percent(listed.share, style).unwrap_or_else(overflow)),
+                    true => format!(" {}", speaker.percent(listed.share)),
                     false => String::new(),
                 };
                 runs.extend(european(food, &format!("{name}{percent}{parts}")));

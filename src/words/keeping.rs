@@ -1,11 +1,11 @@
 //! What stands between a person and a saved book: what could not be added or deleted, what is not
 //! saved yet, and what another tab did in the meantime.
 
+use super::Speaker;
 use super::fault;
 use super::refusals::{called, refusal, the};
 use super::steps::{First, inside, others, past, value};
 use crate::book::{Book, Clash, Found, Key, Refusal};
-use crate::foundation::measure::NumberStyle;
 use crate::store::{AtOdds, BookEntry, Fault, Saving, Why};
 
 /// Why a new book is not on the device.
@@ -63,9 +63,9 @@ pub fn unlock_to_decide(said: String) -> String {
 }
 
 /// Why the first of several changes is not saved, and how many wait after it.
-pub fn all_at_odds(changes: &[AtOdds], book: &Book, style: Option<&NumberStyle>) -> String {
+pub fn all_at_odds(changes: &[AtOdds], book: &Book, speaker: Option<&Speaker>) -> String {
     let Some(first) = changes.first() else { return String::new() };
-    let sentence = at_odds(first, book, style);
+    let sentence = at_odds(first, book, speaker);
     match changes.len() {
         1 => sentence,
         count => format!("1 of {count}: {sentence}"),
@@ -73,12 +73,12 @@ pub fn all_at_odds(changes: &[AtOdds], book: &Book, style: Option<&NumberStyle>)
 }
 
 /// Why a change is not saved: what another tab did in the meantime, by the names that this tab
-/// knows, and what becomes of it. Without a style no figures are given: prices are not for
+/// knows, and what becomes of it. Without a speaker no figures are given: prices are not for
 /// everybody.
-pub fn at_odds(change: &AtOdds, book: &Book, style: Option<&NumberStyle>) -> String {
+pub fn at_odds(change: &AtOdds, book: &Book, speaker: Option<&Speaker>) -> String {
     let gone = gone(change);
     let did = match (&gone[..], &change.why) {
-        ([], Why::Changed(clashes)) => changed(clashes, change, book, style),
+        ([], Why::Changed(clashes)) => changed(clashes, change, book, speaker),
         ([], Why::Refused(Refusal::InUse { key, by })) => in_use(*key, by, change, book),
         ([], Why::Refused(why)) => refusal(why, book),
         ([], Why::NoRecord(key)) => format!("Another tab changed {} too.", name(change, book, *key)),
@@ -114,7 +114,7 @@ fn listed(names: &[String]) -> String {
     }
 }
 
-fn changed(clashes: &[Clash], change: &AtOdds, book: &Book, style: Option<&NumberStyle>) -> String {
+fn changed(clashes: &[Clash], change: &AtOdds, book: &Book, speaker: Option<&Speaker>) -> String {
     let Some(First { clash, fields, what, more }) = First::of(clashes) else { return String::new() };
     let name = name(change, book, clash.key);
     let Some((what, verb)) = what else {
@@ -129,7 +129,7 @@ fn changed(clashes: &[Clash], change: &AtOdds, book: &Book, style: Option<&Numbe
         Some(now) => (now.before.as_ref(), now.after.as_ref()),
         None => (clash.stands.as_ref(), clash.wanted.as_ref()),
     };
-    let said = |tree| style.and_then(|style| value(clash.key, tree, &fields, book, style));
+    let said = |tree| speaker.and_then(|speaker| value(clash.key, tree, &fields, speaker));
     let did = match (clash.found, said(theirs).zip(said(mine))) {
         (Found::Value, Some((theirs, mine))) => {
             format!("Another tab changed {name}: {what} {verb} now {theirs}. Yours is {mine}.")

@@ -1,19 +1,19 @@
 //! What a label says, its cautions, and why there is none.
 
 use super::troubles::{trouble, volume, yield_error};
-use super::{day, plain};
+use super::{Speaker, day};
 use crate::book::{Allergen, Book, Drink, IngredientId, Key, Service};
 use crate::drink::label::{
     Caution, LOW_ACID_ABOVE, LabelError, Law, NetContents, NetSource, PercentJuice, PhSource, published_ph,
 };
 use crate::drink::yields::YieldError;
-use crate::foundation::measure::{Amount, Date, Exact, NumberStyle, System, Unit, show_number};
+use crate::foundation::measure::{Amount, Date, Exact, System, Unit};
 
 /// Net contents in both systems: "Net 16 fl oz (1 pt) 473 mL" where people measure in US
 /// customary units, "473 mL (16 fl oz)" elsewhere.
-pub fn net_contents(net: &NetContents, units: System, style: &NumberStyle) -> String {
-    let shown =
-        |amount: Amount| format!("{}\u{a0}{}", show_number(amount.number, 0, style), amount.unit.name_in(units));
+pub fn net_contents(net: &NetContents, speaker: &Speaker) -> String {
+    let units = speaker.units();
+    let shown = |amount: Amount| speaker.with_unit(amount.number, 0, amount.unit.name_in(units));
     let ounces = shown(Amount::new(net.fluid_ounces, Unit::UsFluidOunce));
     let metric = shown(net.metric);
     let largest: Vec<String> = net.largest_units.iter().map(|amount| shown(*amount)).collect();
@@ -130,7 +130,7 @@ pub fn caution(caution: &Caution, book: &Book) -> String {
         Caution::AtRisk(_) => AT_RISK.to_string(),
         Caution::SoldToABusiness => SOLD_TO_A_BUSINESS.to_string(),
         Caution::MeasuredLowAcid(ph) => {
-            format!("Low-acid juice: its pH is {}, above {LOW_ACID_ABOVE}. {KEEP_COLD}", show_number(*ph, 0, &plain()))
+            format!("Low-acid juice: its pH is {}, above {LOW_ACID_ABOVE}. {KEEP_COLD}", Speaker::plain().number(*ph))
         }
         Caution::PublishedLowAcid(ids) => {
             let published: Vec<String> = ids.iter().map(|id| with_ph(*id, book)).collect();
@@ -193,7 +193,7 @@ fn names(ids: &[IngredientId], book: &Book) -> String {
 fn with_ph(id: IngredientId, book: &Book) -> String {
     let name = book.name(Key::Ingredient(id));
     let Some(published) = published_ph(&name) else { return name };
-    let number = |number| show_number(number, 2, &plain());
+    let number = |number| Speaker::plain().digits(number, 2);
     let source = match published.source {
         PhSource::FdaList => "FDA list of pH",
         PhSource::FdaHandbook => "FDA handbook",

@@ -3,12 +3,10 @@
 //! Where a lever closes is shown rounded to the side that keeps the target: whoever does what
 //! stands here is not short of it by a digit that is not shown.
 
-use super::overflow;
+use super::Speaker;
 use crate::book::{Book, Edit, Key};
 use crate::drink::gap::{Closing, Figure, Lever, Way, WhyNot};
-use crate::foundation::measure::{
-    Exact, Money, NumberStyle, Share, Unit, Volume, show_money, show_number, show_volume,
-};
+use crate::foundation::measure::{Exact, Share, Unit, Volume};
 
 /// The name of a lever.
 pub fn lever(lever: Lever, book: &Book) -> String {
@@ -35,25 +33,25 @@ pub const fn why_not(why: WhyNot) -> &'static str {
 }
 
 /// The change to where a lever closes: "−12.9 %". Empty where it does not.
-pub fn lever_change(way: &Way, style: &NumberStyle) -> String {
+pub fn lever_change(way: &Way, speaker: &Speaker) -> String {
     let Ok(closing) = &way.closes else { return String::new() };
     let sign = if closing.change.is_negative() { "" } else { "+" };
-    format!("{sign}{}", percent(closing.change, away(closing), style))
+    format!("{sign}{}", percent(closing.change, away(closing), speaker))
 }
 
 /// What to do: "Buy Apples at $33.10 a pack instead of $38.00."; or why it would not do.
-pub fn lever_advice(way: &Way, book: &Book, style: &NumberStyle) -> String {
+pub fn lever_advice(way: &Way, book: &Book, speaker: &Speaker) -> String {
     let closing = match &way.closes {
         Ok(closing) => closing,
         Err(why) => return format!("{} {}.", lever(way.lever, book), why_not(*why)),
     };
-    let now = shown(way.lever, way.now, nearest, book, style);
-    let at = shown(way.lever, closing.at, away(closing), book, style);
+    let now = shown(way.lever, way.now, nearest, book, speaker);
+    let at = shown(way.lever, closing.at, away(closing), book, speaker);
     let of = |id| book.name(Key::Ingredient(id));
     match way.lever {
         Lever::MenuPrice(_) => {
             let set = match closing.edit {
-                Some(Edit::SetPrice { price: Some(price), .. }) => show_money(price, book.settings().currency, style),
+                Some(Edit::SetPrice { price: Some(price), .. }) => speaker.money(price),
                 _ => at,
             };
             format!("Ask {set} instead of {now}.")
@@ -61,7 +59,7 @@ pub fn lever_advice(way: &Way, book: &Book, style: &NumberStyle) -> String {
         Lever::Fill(_) => {
             let others =
                 moves_too(closing, "other drink in this container moves", "other drinks in this container move");
-            format!("Pour {at} instead of {now}.{others}{}", short(way.lever, closing, book, style))
+            format!("Pour {at} instead of {now}.{others}{}", short(way.lever, closing, book, speaker))
         }
         Lever::PackPrice(goods) => format!("Buy {} at {at} a pack instead of {now}.", book.name(Key::from(goods))),
         Lever::TrimYield(id) => format!("Trim {} so that {at} of it is left instead of {now}.", of(id)),
@@ -88,13 +86,13 @@ fn moves_too(closing: &Closing, one: &str, more: &str) -> String {
 }
 
 /// A caution where a fill would be less than what the menu or label says.
-fn short(lever: Lever, closing: &Closing, book: &Book, style: &NumberStyle) -> String {
+fn short(lever: Lever, closing: &Closing, book: &Book, speaker: &Speaker) -> String {
     let declared = || -> Option<Volume> {
         let (Lever::Fill(id), Figure::Volume(at)) = (lever, closing.at) else { return None };
         book.container(id)?.declared?.volume().ok()?.filter(|declared| *declared > at)
     };
     let Some(declared) = declared() else { return String::new() };
-    let declared = show_volume(declared, book.settings().units, style).unwrap_or_else(overflow);
+    let declared = speaker.volume(declared);
     format!(" That is less than the {declared} that the menu or label says: change what it says first.")
 }
 
@@ -107,34 +105,28 @@ fn nearest(number: Exact) -> Exact {
     number.rounded(0)
 }
 
-fn shown(lever: Lever, figure: Figure, round: fn(Exact) -> Exact, book: &Book, style: &NumberStyle) -> String {
+fn shown(lever: Lever, figure: Figure, round: fn(Exact) -> Exact, book: &Book, speaker: &Speaker) -> String {
     let settings = book.settings();
     match figure {
         Figure::Money(amount) => {
             // What one drink's container costs is small money.
             let more = u32::from(matches!(lever, Lever::ContainerSet(_)));
             let digits = settings.currency.digits().saturating_add(more);
-            money(amount, digits, round, style)
+            speaker.money_of(in_steps(amount.major(), digits, round), digits)
         }
         Figure::Volume(volume) => {
             let unit = settings.units.drink_unit();
             let places = if unit == Unit::Millilitre { 0 } else { 1 };
             let number = volume.millilitres().over(unit.size()).unwrap_or_default();
-            format!("{}\u{a0}{unit}", show_number(in_steps(number, places, round), places, style))
+            speaker.with_unit(in_steps(number, places, round), places, unit.symbol())
         }
-        Figure::Share(share) => percent(share, round, style),
-        Figure::Time(time) => format!("{}\u{a0}s", show_number(in_steps(time.seconds(), 1, round), 0, style)),
+        Figure::Share(share) => percent(share, round, speaker),
+        Figure::Time(time) => speaker.with_unit(in_steps(time.seconds(), 1, round), 0, "s"),
     }
 }
 
-fn money(amount: Money, digits: u32, round: fn(Exact) -> Exact, style: &NumberStyle) -> String {
-    let number = show_number(in_steps(amount.major(), digits, round), digits, style);
-    format!("{}{number}{}", style.money_before, style.money_after)
-}
-
-fn percent(share: Share, round: fn(Exact) -> Exact, style: &NumberStyle) -> String {
-    let number = in_steps(share.percent().unwrap_or_default(), 1, round);
-    format!("{}\u{a0}%", show_number(number, 1, style))
+fn percent(share: Share, round: fn(Exact) -> Exact, speaker: &Speaker) -> String {
+    speaker.with_unit(in_steps(share.percent().unwrap_or_default(), 1, round), 1, "%")
 }
 
 /// Rounded at so many decimals.

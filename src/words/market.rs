@@ -1,11 +1,9 @@
 //! What prices seen elsewhere say.
 
-use super::overflow;
+use super::Speaker;
 use super::sales::day;
 use crate::book::{Book, Key};
-use crate::foundation::measure::{
-    Date, Exact, Money, NumberStyle, Share, show_money, show_number, show_percent, show_volume,
-};
+use crate::foundation::measure::{Date, Exact, Money, Share};
 use crate::sizes::market::{Against, Curve, Market, NoCurve};
 
 /// What prices elsewhere do not say.
@@ -26,13 +24,13 @@ pub fn day_ahead(ahead: Date) -> String {
 }
 
 /// What the prices seen show, in sentences.
-pub fn market(market: &Market, book: &Book, style: &NumberStyle) -> String {
+pub fn market(market: &Market, book: &Book, speaker: &Speaker) -> String {
     let curve = match &market.curve {
         Ok(curve) => curve,
         Err(why) => return no_curve(*why).to_string(),
     };
-    let volume = |size| show_volume(size, book.settings().units, style).unwrap_or_else(overflow);
-    let percent = |share| show_percent(share, style).unwrap_or_else(overflow);
+    let volume = |size| speaker.volume(size);
+    let percent = |share| speaker.percent(share);
     let doubling = match curve.doubling.fraction().rounded(3) {
         none if none.is_zero() => "doubling the size leaves the price as it is".to_string(),
         less if less.is_negative() => {
@@ -41,7 +39,7 @@ pub fn market(market: &Market, book: &Book, style: &NumberStyle) -> String {
         more => format!("doubling the size raises the price by {}", percent(Share::from_fraction(more))),
     };
     let explained = curve.explained.map_or("every price is the same".to_string(), |explained| {
-        format!("R² {}", show_number(explained.fraction().rounded(2), 2, style))
+        format!("R² {}", speaker.rounded(explained.fraction(), 2))
     });
     let (count, smallest, largest) = (market.seen.len(), volume(curve.smallest), volume(curve.largest));
     let mut said = format!("Of {count} prices seen, from {smallest} to {largest}: {doubling} ({explained}).");
@@ -50,17 +48,17 @@ pub fn market(market: &Market, book: &Book, style: &NumberStyle) -> String {
     if let Some((_, ours)) = farthest {
         let lead = if market.ours.len() == 1 { "Your" } else { "Farthest from the curve: your" };
         let name = book.name(Key::Offer(ours.offer));
-        let said_of = ours.against.map(|against| asks(&against, style)).unwrap_or_default();
+        let said_of = ours.against.map(|against| asks(&against, speaker)).unwrap_or_default();
         said.push_str(&format!(" {lead} {name} {said_of}."));
     }
     said
 }
 
 /// "asks 4.0 % more than the curve", or on it, or less.
-fn asks(against: &Against, style: &NumberStyle) -> String {
+fn asks(against: &Against, speaker: &Speaker) -> String {
     let Some(on) = against.on_curve() else { return "lies too far beyond the sizes seen".to_string() };
     let above = on.above.fraction().rounded(3);
-    let percent = show_percent(Share::from_fraction(above.abs()), style).unwrap_or_else(overflow);
+    let percent = speaker.percent(Share::from_fraction(above.abs()));
     let beyond = if matches!(against, Against::Beyond(_)) { ", and lies beyond the sizes seen" } else { "" };
     match above {
         none if none.is_zero() => format!("asks what the curve does{beyond}"),
@@ -70,10 +68,10 @@ fn asks(against: &Against, style: &NumberStyle) -> String {
 }
 
 /// Where a size of ours stands, for a table: "4.0 % above".
-pub fn against_curve(against: &Against, style: &NumberStyle) -> String {
+pub fn against_curve(against: &Against, speaker: &Speaker) -> String {
     let Some(on) = against.on_curve() else { return "too far beyond the sizes seen".to_string() };
     let above = on.above.fraction().rounded(3);
-    let percent = show_percent(Share::from_fraction(above.abs()), style).unwrap_or_else(overflow);
+    let percent = speaker.percent(Share::from_fraction(above.abs()));
     let beyond = if matches!(against, Against::Beyond(_)) { ", beyond the sizes seen" } else { "" };
     match above {
         none if none.is_zero() => format!("on the curve{beyond}"),
@@ -83,11 +81,11 @@ pub fn against_curve(against: &Against, style: &NumberStyle) -> String {
 }
 
 /// How the curve came about, with its own numbers.
-pub fn curve(curve: &Curve, book: &Book, style: &NumberStyle) -> String {
+pub fn curve(curve: &Curve, book: &Book, speaker: &Speaker) -> String {
     let units = book.settings().units;
     let at_one = curve.price_at(units.price_volume()).unwrap_or(Money::ZERO);
-    let factor = show_money(at_one, book.settings().currency, style);
-    let exponent = show_number(curve.exponent.rounded(2), 2, style);
+    let factor = speaker.money(at_one);
+    let exponent = speaker.rounded(curve.exponent, 2);
     let size = match units.price_volume_name() {
         "100 mL" => "hundreds of mL",
         unit => unit,
@@ -120,7 +118,7 @@ pub const fn no_curve(why: NoCurve) -> &'static str {
 pub const OLD_PRICE: &str = "seen over a year ago";
 
 /// Money a customer pays more or less, with its sign: "+$4.20".
-pub(super) fn signed_money(money: Money, book: &Book, style: &NumberStyle) -> String {
-    let shown = show_money(money, book.settings().currency, style);
+pub(super) fn signed_money(money: Money, speaker: &Speaker) -> String {
+    let shown = speaker.money(money);
     if money.major() > Exact::ZERO { format!("+{shown}") } else { shown }
 }

@@ -29,6 +29,7 @@ mod salvage;
 pub mod sharing;
 mod sheets;
 mod sizes;
+mod speaker;
 pub mod steps;
 pub mod switching;
 mod tolerances;
@@ -77,12 +78,13 @@ pub use sales::{
 pub use salvage::{further_not_taken, not_taken};
 pub use sheets::{FOR_THE_OWNER, SIZES_INCLUDE_ICE, per_volume, per_volume_means, tax};
 pub use sizes::{compared, largest_part, left_out, mean_price, scope, size_step, what_if_error};
+pub use speaker::Speaker;
 pub use tolerances::{tolerance_rule, tolerance_source};
 pub use trials::{TRIAL_CAUTION, trial_difference, trial_how, trial_interval, trial_left_out, verdict, verdict_means};
 pub use troubles::{fill_error, price_error, scale_error, trouble};
 pub use working::Working;
 
-use crate::foundation::measure::{Exact, NumberStyle, Overflow, Share, show_number, show_percent};
+use crate::foundation::measure::{Exact, Overflow, Share};
 
 /// What arithmetic refused, as a sentence.
 pub fn overflow(overflow: Overflow) -> String {
@@ -94,14 +96,9 @@ pub fn overflow(overflow: Overflow) -> String {
     .to_string()
 }
 
-/// The plain style in which sentences of the engine write numbers.
-fn plain() -> NumberStyle {
-    NumberStyle::english("")
-}
-
 /// A count as sentences of the engine write it: "20,000".
 fn number(count: usize) -> String {
-    show_number(Exact::new(i64::try_from(count).unwrap_or(i64::MAX), 0), 0, &plain())
+    Speaker::plain().number(Exact::new(i64::try_from(count).unwrap_or(i64::MAX), 0))
 }
 
 /// A text as it stands at the beginning of a sentence.
@@ -110,7 +107,7 @@ fn capital(text: &str) -> String {
     signs.next().into_iter().flat_map(char::to_uppercase).chain(signs.as_str().chars()).collect()
 }
 
+/// A share as sentences of the engine write it, to 0.1 %.
 fn percent(share: Share) -> String {
-    let hundredths = Share::from_fraction(share.fraction().rounded(3));
-    show_percent(hundredths, &plain()).unwrap_or_else(|_| Exact::ZERO.to_string())
+    Speaker::plain().percent(Share::from_fraction(share.fraction().rounded(3)))
 }

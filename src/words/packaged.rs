@@ -1,12 +1,10 @@
 //! What is said of the fill target of a packaged drink.
 
-use super::{label_error, overflow, percent, plain, trouble};
+use super::{Speaker, label_error, overflow, percent, trouble};
 use crate::book::{Accepted, Book, FillRule};
 use crate::drink::fill::{SPREADS_TO_DOUBLE, UNDER_THREE_SPREADS, sample_risk};
 use crate::drink::packaged::{PackagedError, PackagedFill, Waters};
-use crate::foundation::measure::{
-    Density, Exact, Share, Temperature, Volume, show_fine_volume, show_number, show_temperature,
-};
+use crate::foundation::measure::{Density, Exact, Share, Temperature, Volume};
 
 /// Under so many packages the average of all of them counts: SI 2006/659, Schedule 2, 4.7 (text).
 const SMALL_BATCH: Exact = Exact::new(100, 0);
@@ -184,13 +182,13 @@ pub fn measured_at(counted: Temperature, measured: Option<(Temperature, Waters)>
 }
 
 fn density(density: Density) -> String {
-    show_number(density.grams_per_millilitre().rounded(4), 4, &plain())
+    Speaker::plain().rounded(density.grams_per_millilitre(), 4)
 }
 
 fn degrees(temperature: Temperature) -> String {
-    show_temperature(temperature, &plain())
+    Speaker::plain().temperature(temperature)
 }
 
 fn fine(volume: Volume, book: &Book) -> String {
-    show_fine_volume(volume, book.settings().units, &plain()).unwrap_or_else(overflow)
+    Speaker::plain_of(book).fine_volume(volume)
 }

@@ -1,9 +1,9 @@
 //! What is said of plans of sizes and of scenarios.
 
-use super::{overflow, price_error, trouble};
+use super::{Speaker, overflow, price_error, trouble};
 use crate::book::{Book, ContainerId, Key, Offer, OfferId};
 use crate::drink::ledger::Ledger;
-use crate::foundation::measure::{Exact, Money, NumberStyle, Overflow, Share, show_money, show_number, show_percent};
+use crate::foundation::measure::{Exact, Money, Overflow, Share};
 use crate::sizes::plan::{Change, Further, LeftOut, PaidBack, PaysFrom, Plan, Stock, Totals, Why, contribution};
 
 /// How many sizes most bars run well: advice, never enforced.
@@ -45,35 +45,23 @@ fn how_many(count: usize) -> String {
 
 /// Numbers, money and names as they are shown.
 pub struct Plans<'a> {
-    /// The book, for names and its currency.
+    /// The book, for names.
     pub book: &'a Book,
-    /// How numbers are written.
-    pub style: &'a NumberStyle,
+    /// Says its numbers.
+    pub speaker: &'a Speaker,
 }
 
 impl Plans<'_> {
-    fn money(&self, money: Money) -> String {
-        show_money(money, self.book.settings().currency, self.style)
-    }
-
     /// Money without its sign.
     fn size_of(&self, money: Money) -> String {
-        self.money(Money::from_major(money.major().abs()))
-    }
-
-    fn number(&self, number: Exact) -> String {
-        show_number(number, 0, self.style)
-    }
-
-    fn percent(&self, share: Share) -> String {
-        show_percent(share, self.style).unwrap_or_else(overflow)
+        self.speaker.money(Money::from_major(money.major().abs()))
     }
 
     /// Weeks to one decimal: "9.2 weeks".
     pub fn weeks(&self, weeks: Exact) -> String {
         let weeks = weeks.rounded(1);
         let unit = if weeks.is_one() { "week" } else { "weeks" };
-        format!("{}\u{a0}{unit}", self.number(weeks))
+        self.speaker.with_unit(weeks, 0, unit)
     }
 
     /// How long opening stock lasts, also where nothing of it is used.
@@ -84,7 +72,7 @@ impl Plans<'_> {
     /// Which plan earns most, and what today's sizes earn; `ranked` has the best first.
     pub fn best(&self, ranked: &[Plan], today: &[ContainerId]) -> String {
         let Some(best) = ranked.first() else { return String::new() };
-        let earned = |plan: &Plan| self.money(plan.totals.contribution);
+        let earned = |plan: &Plan| self.speaker.money(plan.totals.contribution);
         let name = plan_name(&best.sizes, self.book);
         let first = format!("{name} brings the most: {} a week", earned(best));
         match ranked.iter().find(|plan| plan.sizes == today) {
@@ -106,7 +94,7 @@ impl Plans<'_> {
             if one { ("earns", "ties", "frees", "needs") } else { ("earn", "tie", "free", "need") };
         let mut said = format!("{this} {earn} ");
         said.push_str(&match (change.more.is_positive(), change.more.is_negative()) {
-            (true, _) => format!("{} a week more than {other}", self.money(change.more)),
+            (true, _) => format!("{} a week more than {other}", self.speaker.money(change.more)),
             (_, true) => format!("{} a week less than {other}", self.size_of(change.more)),
             _ => format!("as much a week as {other}"),
         });
@@ -117,7 +105,7 @@ impl Plans<'_> {
             said.push_str(&format!(" ({gain} {turn} after {keeping} a week {kept})"));
         }
         said.push_str(&match (change.stock.is_positive(), change.stock.is_negative()) {
-            (true, _) => format!(" and {tie} up {} more in opening stock", self.money(change.stock)),
+            (true, _) => format!(" and {tie} up {} more in opening stock", self.speaker.money(change.stock)),
             (_, true) => format!(" and {free} {} of opening stock", self.size_of(change.stock)),
             _ => format!(" and {need} no more opening stock"),
         });
@@ -136,14 +124,14 @@ impl Plans<'_> {
     /// From how many extra sales a further size pays for itself.
     fn further(&self, further: &Further) -> String {
         let size = self.book.name(Key::Container(further.size));
-        let each = further.each.map(|each| self.money(each));
+        let each = further.each.map(|each| self.speaker.money(each));
         match (further.pays, each) {
             (_, None) => format!("Nothing can be sold in {size}: no drink has a price there."),
             (PaysFrom::Already, Some(_)) => {
                 format!("{size} needs no extra sales to pay for itself: nothing is lost by having it.")
             }
             (PaysFrom::Drinks(drinks), Some(each)) => {
-                let (drinks, lost) = (self.number(drinks.ceiling()), self.money(further.lost));
+                let (drinks, lost) = (self.speaker.number(drinks.ceiling()), self.speaker.money(further.lost));
                 format!(
                     "{size} pays for itself from {drinks} extra sold in it a week: {lost} is lost by it, and {each} is left of each."
                 )
@@ -176,12 +164,12 @@ impl Plans<'_> {
         let name = self.book.name(Key::Offer(offer.id()));
         let asked = ledger.get(offer.id()).and_then(|result| result.as_ref().ok()).and_then(|priced| priced.asked);
         let Some(asked) = asked else { return format!("{name}: no price.") };
-        let (price, each) = (self.money(asked.menu), self.money(asked.contribution));
+        let (price, each) = (self.speaker.money(asked.menu), self.speaker.money(asked.contribution));
         let today = self.book.offer(offer.id()).and_then(|today| today.price);
         let suggested = if today.is_none() { " (suggested)" } else { "" };
         match (offer.weekly, contribution(ledger, offer)) {
             (Some(weekly), Ok(Some(all))) => {
-                let (weekly, all) = (self.number(weekly), self.money(all));
+                let (weekly, all) = (self.speaker.number(weekly), self.speaker.money(all));
                 format!("{name}: {weekly} a week at {price}{suggested}, {each} left of each: {all}.")
             }
             _ => format!("{name}: no weekly number; {each} left of each at {price}{suggested}."),
@@ -207,11 +195,12 @@ impl Plans<'_> {
 
     /// An offer's price, weekly number and what it leaves in a week: "$5.00, 30 a week, $87.00 left".
     fn side(&self, ledger: &Ledger, offer: &Offer) -> String {
-        let price = offer.price.map_or("no price".to_string(), |price| self.money(price));
-        let weekly = offer.weekly.map_or("no weekly number".to_string(), |it| format!("{} a week", self.number(it)));
+        let price = offer.price.map_or("no price".to_string(), |price| self.speaker.money(price));
+        let weekly =
+            offer.weekly.map_or("no weekly number".to_string(), |it| format!("{} a week", self.speaker.number(it)));
         let left = match (ledger.get(offer.id()), contribution(ledger, offer)) {
             (Some(Err(_)), _) => ", cannot be computed".to_string(),
-            (_, Ok(Some(left))) if offer.weekly.is_some() => format!(", {} left", self.money(left)),
+            (_, Ok(Some(left))) if offer.weekly.is_some() => format!(", {} left", self.speaker.money(left)),
             _ => String::new(),
         };
         format!("{price}, {weekly}{left}")
@@ -220,7 +209,7 @@ impl Plans<'_> {
     /// What a scenario brings against today's menu.
     pub fn against_today(&self, today: &Totals, then: &Totals) -> String {
         match then.contribution.minus(today.contribution) {
-            Ok(more) if more.is_positive() => format!("{} a week more than today.", self.money(more)),
+            Ok(more) if more.is_positive() => format!("{} a week more than today.", self.speaker.money(more)),
             Ok(more) if more.is_negative() => format!("{} a week less than today.", self.size_of(more)),
             Ok(_) => "As much a week as today.".to_string(),
             Err(error) => overflow(error),
@@ -230,12 +219,12 @@ impl Plans<'_> {
     /// What one kind of packaging takes to begin with, as its own sum.
     pub fn stock(&self, stock: &Stock) -> String {
         let name = self.book.name(Key::Packaging(stock.packaging));
-        let (packs, pieces) = (self.number(stock.packs), self.number(stock.pieces.rounded(2)));
+        let (packs, pieces) = (self.speaker.number(stock.packs), self.speaker.number(stock.pieces.rounded(2)));
         let unit = if stock.packs.is_one() { "pack" } else { "packs" };
-        let cash = self.money(stock.cash);
+        let cash = self.speaker.money(stock.cash);
         match stock.weeks {
             Some(weeks) => {
-                let (a_week, weeks) = (self.number(stock.a_week.rounded(1)), self.weeks(weeks));
+                let (a_week, weeks) = (self.speaker.number(stock.a_week.rounded(1)), self.weeks(weeks));
                 format!("{name}: {packs} {unit} of {pieces} pieces in all, {cash}; {a_week} used a week, so {weeks}.")
             }
             None => format!("{name}: {packs} {unit} of {pieces} pieces in all, {cash}; none used as yet."),
@@ -272,7 +261,7 @@ impl Plans<'_> {
         if sum.fraction().rounded(4).is_one() {
             return Ok(String::new());
         }
-        let sum = self.percent(sum);
+        let sum = self.speaker.percent(sum);
         Ok(format!(
             "The shares add up to {sum}, not 100\u{a0}%. In each plan what its sizes have of them is taken as the whole."
         ))

@@ -1,23 +1,21 @@
 //! What suppliers quote: what a price does, how old it is, and packs beside each other.
 
-use super::{day, overflow, stage};
+use super::{Speaker, day, stage};
 use crate::book::{Book, DayError, Goods, Key, Pack, Quoted};
 use crate::buying::quotes::{Age, Compared, History, Usable, more};
 use crate::drink::ledger::{Move, Standing};
-use crate::foundation::measure::{
-    Date, Exact, Money, NumberStyle, Share, Unit, show_amount, show_money, show_number, show_percent,
-};
+use crate::foundation::measure::{Date, Exact, Share, Unit};
 
 /// How many names are said before the rest is counted.
 const NAMED: usize = 5;
 
 /// The usable amount that a cost is of: "per fl oz pressed", "per piece".
-pub fn per(usable: Usable, book: &Book, style: &NumberStyle) -> String {
+pub fn per(usable: Usable, speaker: &Speaker) -> String {
     let amount = usable.amount;
     match amount.unit {
         Unit::Piece => "per piece".to_string(),
         unit if amount.number == Exact::ONE => format!("per {unit} {}", stage(usable.stage)),
-        _ => format!("per {} {}", show_amount(amount, book.settings().units, style), stage(usable.stage)),
+        _ => format!("per {} {}", speaker.amount(amount), stage(usable.stage)),
     }
 }
 
@@ -38,20 +36,16 @@ pub fn fell(moves: &[Move], book: &Book) -> String {
 }
 
 /// The menu price that would mend the worst of those that fell; empty where none did.
-pub fn worst(moves: &[Move], book: &Book, style: &NumberStyle) -> String {
+pub fn worst(moves: &[Move], book: &Book, speaker: &Speaker) -> String {
     let fallen = moves.iter().find(|moved| moved.fell());
     let Some((fallen, side)) = fallen.and_then(|moved| moved.after.map(|side| (moved, side))) else {
         return String::new();
     };
     let name = book.name(Key::Offer(fallen.offer));
-    let margin = side.margin.map_or(String::new(), |margin| format!(" at {}", percent(margin, style)));
+    let margin = side.margin.map_or(String::new(), |margin| format!(" at {}", speaker.percent(margin)));
     let mend = match (side.suggested, side.price) {
         (Some(suggested), Some(price)) => {
-            format!(
-                "Ask {} instead of {} and it is on target.",
-                money(suggested, book, style),
-                money(price, book, style)
-            )
+            format!("Ask {} instead of {} and it is on target.", speaker.money(suggested), speaker.money(price))
         }
         _ => "No menu price alone brings it to its target.".to_string(),
     };
@@ -66,15 +60,15 @@ pub fn or(sentence: String) -> String {
 }
 
 /// A pack by its supplier and contents: "Tansywold Produce, 40 lb".
-pub fn pack(pack: &Pack, book: &Book, style: &NumberStyle) -> String {
-    let holds = show_amount(pack.contents, book.settings().units, style);
+pub fn pack(pack: &Pack, speaker: &Speaker) -> String {
+    let holds = speaker.amount(pack.contents);
     if pack.supplier.is_empty() { holds } else { format!("{}, {holds}", pack.supplier) }
 }
 
 /// Whether the pack bought now is the cheapest, and if not by how much.
-pub fn bought_now(compared: &[Compared], per: Usable, goods: Goods, book: &Book, style: &NumberStyle) -> String {
+pub fn bought_now(compared: &[Compared], per: Usable, goods: Goods, book: &Book, speaker: &Speaker) -> String {
     let packs = book.packs(goods);
-    let per = self::per(per, book, style);
+    let per = self::per(per, speaker);
     let cheapest = compared.first().and_then(|one| Some((one.pack, one.cost.as_ref().ok().copied()?)));
     let now = packs.first().and_then(|now| compared.iter().find(|one| one.pack == now.id));
     let (Some((cheapest, lowest)), Some(now)) = (cheapest, now) else {
@@ -85,20 +79,20 @@ pub fn bought_now(compared: &[Compared], per: Usable, goods: Goods, book: &Book,
         Ok(cost) => *cost,
         Err(_) => return "The pack you buy cannot be compared with the others.".to_string(),
     };
-    let named = packs.iter().find(|pack| pack.id == cheapest).map(|cheapest| pack(cheapest, book, style));
+    let named = packs.iter().find(|pack| pack.id == cheapest).map(|cheapest| pack(cheapest, speaker));
     let less = more(cost, lowest).map_or(String::new(), |less| {
         let less = Share::from_fraction(less.fraction().abs());
-        format!(", {} less", percent(less, style))
+        format!(", {} less", speaker.percent(less))
     });
-    let (lowest, cost) = (fine_money(lowest, book, style), fine_money(cost, book, style));
+    let (lowest, cost) = (speaker.fine_money(lowest), speaker.fine_money(cost));
     format!("{} is cheaper than what you buy: {lowest} instead of {cost} {per}{less}.", named.unwrap_or_default())
 }
 
 /// How much dearer a pack is than the cheapest: "+9.2 %", "cheapest".
-pub fn dearer(compared: &Compared, style: &NumberStyle) -> String {
+pub fn dearer(compared: &Compared, speaker: &Speaker) -> String {
     match (&compared.cost, compared.dearer) {
         (Err(_), _) => String::new(),
-        (Ok(_), Some(dearer)) if dearer.is_positive() => format!("+{}", percent(dearer, style)),
+        (Ok(_), Some(dearer)) if dearer.is_positive() => format!("+{}", speaker.percent(dearer)),
         (Ok(_), Some(_)) => "cheapest".to_string(),
         // The cheapest is free.
         (Ok(cost), None) if cost.is_zero() => "free".to_string(),
@@ -143,19 +137,19 @@ pub fn day_error(error: DayError) -> String {
 }
 
 /// What the history of a pack shows.
-pub fn history(history: &History, book: &Book, style: &NumberStyle) -> String {
-    let said = |quoted: Quoted| format!("{} on {}", money(quoted.price, book, style), day(quoted.day));
+pub fn history(history: &History, speaker: &Speaker) -> String {
+    let said = |quoted: Quoted| format!("{} on {}", speaker.money(quoted.price), day(quoted.day));
     let (Some(first), Some(last)) = (history.heard.first(), history.heard.last()) else { return String::new() };
     if history.heard.len() == 1 {
         return format!("Heard once: {}.", said(*last));
     }
     if history.lowest.price == history.highest.price {
-        let price = money(last.price, book, style);
+        let price = speaker.money(last.price);
         return format!("Always {price}: first heard on {}, last on {}.", day(first.day), day(last.day));
     }
     let change = more(first.price, last.price).map_or(String::new(), |change| {
         let sign = if change.is_positive() { "+" } else { "" };
-        format!(", {sign}{}", percent(change, style))
+        format!(", {sign}{}", speaker.percent(change))
     });
     format!(
         "From {} to {}{change}. The lowest was {}, the highest {}.",
@@ -180,18 +174,4 @@ fn named(moves: &mut dyn Iterator<Item = &Move>, book: &Book) -> String {
         0 => said,
         more => format!("{said} and {more} more"),
     }
-}
-
-fn money(amount: Money, book: &Book, style: &NumberStyle) -> String {
-    show_money(amount, book.settings().currency, style)
-}
-
-/// A digit more than the currency has, for costs of small amounts.
-fn fine_money(amount: Money, book: &Book, style: &NumberStyle) -> String {
-    let digits = book.settings().currency.digits().saturating_add(1);
-    format!("{}{}{}", style.money_before, show_number(amount.major().rounded(digits), digits, style), style.money_after)
-}
-
-fn percent(share: Share, style: &NumberStyle) -> String {
-    show_percent(share, style).unwrap_or_else(overflow)
 }

@@ -1,12 +1,13 @@
 //! What was sold: days, weeks, and why something does not count.
 
+use super::Speaker;
 use super::reading::read_error;
 use super::troubles::trouble;
 use crate::book::{Book, Key, OfferId, Week};
 use crate::drink::ledger::Ledger;
 use crate::drink::sales::{Average, Unknown, Weekly, contribution_now};
 use crate::exchange::{BadRow, TillError, Why};
-use crate::foundation::measure::{Date, Exact, Money, NumberStyle, ReadError, show_money, show_number};
+use crate::foundation::measure::{Date, Exact, Money, ReadError};
 
 const MONTHS: [&str; 12] = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
 
@@ -46,27 +47,27 @@ pub fn unknown_sales(unknown: Unknown, book: &Book) -> String {
 }
 
 /// How the usual week's contribution came about: the first sizes with their numbers.
-pub fn weekly_working(book: &Book, ledger: &Ledger, weekly: &Weekly, style: &NumberStyle) -> String {
+pub fn weekly_working(book: &Book, ledger: &Ledger, weekly: &Weekly, speaker: &Speaker) -> String {
     let counted = book.offers().filter_map(|offer| Some((offer.weekly?, contribution_now(ledger, offer.id()).ok()?)));
-    match added_up(book, counted.collect(), weekly.contribution, style) {
+    match added_up(counted.collect(), weekly.contribution, speaker) {
         Some(sum) => format!("The number sold times what one contributes, added up: {sum}."),
         None => "Nothing is counted yet.".to_string(),
     }
 }
 
 /// How the contribution of a week that was written down came about.
-pub fn week_working(book: &Book, week: &Week, contribution: Money, style: &NumberStyle) -> String {
+pub fn week_working(week: &Week, contribution: Money, speaker: &Speaker) -> String {
     let counted = week.sold.iter().map(|sold| (sold.units, sold.contribution));
-    match added_up(book, counted.collect(), contribution, style) {
+    match added_up(counted.collect(), contribution, speaker) {
         Some(sum) => format!("The number sold times what one contributed when it was written down: {sum}."),
         None => "Nothing is written down yet.".to_string(),
     }
 }
 
 /// The first two products and their sum with the rest; none where there is nothing to add.
-fn added_up(book: &Book, terms: Vec<(Exact, Money)>, sum: Money, style: &NumberStyle) -> Option<String> {
-    let money = |money| show_money(money, book.settings().currency, style);
-    let term = |(units, one): &(Exact, Money)| format!("{} × {}", show_number(*units, 0, style), money(*one));
+fn added_up(terms: Vec<(Exact, Money)>, sum: Money, speaker: &Speaker) -> Option<String> {
+    let money = |money| speaker.money(money);
+    let term = |(units, one): &(Exact, Money)| format!("{} × {}", speaker.number(*units), money(*one));
     let first: Vec<String> = terms.iter().take(2).map(term).collect();
     let more = match terms.len().saturating_sub(first.len()) {
         0 => String::new(),

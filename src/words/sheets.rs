@@ -1,9 +1,9 @@
 //! What stands on printed sheets.
 
-use super::overflow;
+use super::Speaker;
 use crate::book::{Tax, TaxPlace};
 use crate::drink::label::UnitPrice;
-use crate::foundation::measure::{NumberStyle, System, show_percent};
+use crate::foundation::measure::System;
 
 /// Stands on a sheet that shows what drinks cost.
 pub const FOR_THE_OWNER: &str = "For the owner: it shows what drinks cost. Not for guests.";
@@ -12,8 +12,8 @@ pub const FOR_THE_OWNER: &str = "For the owner: it shows what drinks cost. Not f
 pub const SIZES_INCLUDE_ICE: &str = "Sizes of drinks over ice include the ice.";
 
 /// What the prices of a menu have in them.
-pub fn tax(tax: Tax, style: &NumberStyle) -> String {
-    let rate = show_percent(tax.rate, style).unwrap_or_else(overflow);
+pub fn tax(tax: Tax, speaker: &Speaker) -> String {
+    let rate = speaker.percent(tax.rate);
     match tax.place {
         _ if tax.rate.is_zero() => "The book has no tax; local rules decide whether there is one.".to_string(),
         TaxPlace::InThePrice => format!("Prices have {rate} tax in them."),

@@ -1,11 +1,9 @@
 //! Sizes side by side: what is compared, what a step brings, what cannot be tried.
 
-use super::{drink_kind, overflow, part, refusal};
+use super::{Speaker, drink_kind, overflow, part, refusal};
 use crate::book::{Book, ContainerId, Key, OfferId, Part, Scope};
 use crate::drink::ledger::Ledger;
-use crate::foundation::measure::{
-    Exact, Money, NumberStyle, Share, show_money, show_number, show_percent, show_volume,
-};
+use crate::foundation::measure::{Exact, Money, Share};
 use crate::sizes::side_by_side::{LeftOut, SideBySide, SizeRow, Step, Weights, WhatIfError};
 
 /// How many drinks are written out in a sum.
@@ -45,9 +43,9 @@ pub fn left_out(why: LeftOut, book: &Book) -> String {
 }
 
 /// How the mean price of a size came about, in this comparison's own numbers. Empty for one drink.
-pub fn mean_price(side: &SideBySide, row: &SizeRow, book: &Book, ledger: &Ledger, style: &NumberStyle) -> String {
+pub fn mean_price(side: &SideBySide, row: &SizeRow, book: &Book, ledger: &Ledger, speaker: &Speaker) -> String {
     let (Some(sold), 2..) = (&row.sold, side.drinks.len()) else { return String::new() };
-    let money = |money| show_money(money, book.settings().currency, style);
+    let money = |money| speaker.money(money);
     let price = |drink| {
         let offer = OfferId { drink, container: row.container };
         ledger.get(offer)?.as_ref().ok()?.asked.map(|asked| asked.menu)
@@ -55,7 +53,7 @@ pub fn mean_price(side: &SideBySide, row: &SizeRow, book: &Book, ledger: &Ledger
     let term = |(drink, weight): &(_, Exact)| {
         let price = money(price(*drink).unwrap_or_default());
         match side.weights {
-            Weights::WeeklySales => format!("{} × {price}", show_number(*weight, 0, style)),
+            Weights::WeeklySales => format!("{} × {price}", speaker.number(*weight)),
             Weights::Equal => price,
         }
     };
@@ -65,7 +63,7 @@ pub fn mean_price(side: &SideBySide, row: &SizeRow, book: &Book, ledger: &Ledger
         terms.push(format!("{more} more"));
     }
     let weights = side.drinks.iter().try_fold(Exact::ZERO, |sum, (_, weight)| sum.plus(*weight)).unwrap_or_default();
-    let (sum, weights, mean) = (terms.join(" + "), show_number(weights, 0, style), money(sold.price));
+    let (sum, weights, mean) = (terms.join(" + "), speaker.number(weights), money(sold.price));
     let container = book.name(Key::Container(row.container));
     format!(
         "The price in {container}: ({sum}) / {weights} = {mean}, and so for each part of the cost and what is left. The margin is what the covered costs leave of all these prices without tax, over these."
@@ -74,9 +72,9 @@ pub fn mean_price(side: &SideBySide, row: &SizeRow, book: &Book, ledger: &Ledger
 
 /// A step from one size to a larger one: "From 12 fl oz to 16 fl oz the price rises by $1.50, the
 /// cost by $0.92: 38.7 % of the extra price is kept."
-pub fn size_step(from: ContainerId, to: ContainerId, step: &Step, book: &Book, style: &NumberStyle) -> String {
+pub fn size_step(from: ContainerId, to: ContainerId, step: &Step, book: &Book, speaker: &Speaker) -> String {
     let name = |container| book.name(Key::Container(container));
-    let money = |money: Money| show_money(money, book.settings().currency, style);
+    let money = |money: Money| speaker.money(money);
     let moves = |by: Money| match (by.is_positive(), by.is_zero()) {
         (true, _) => format!("rises by {}", money(by)),
         (_, true) => "stays the same".to_string(),
@@ -84,7 +82,7 @@ pub fn size_step(from: ContainerId, to: ContainerId, step: &Step, book: &Book, s
     };
     let kept = match step.kept {
         Some(kept) if kept.is_positive() => {
-            let share = show_percent(kept, style).unwrap_or_else(overflow);
+            let share = speaker.percent(kept);
             format!("{share} of the extra price is kept")
         }
         Some(_) => "nothing of the extra price is kept".to_string(),
@@ -96,7 +94,7 @@ pub fn size_step(from: ContainerId, to: ContainerId, step: &Step, book: &Book, s
 
 /// The largest part of the cost of the largest size, and its share there and in the smallest:
 /// "Largest part of the cost: Ingredients, 61.0 % in 12 fl oz, 66.2 % in 24 fl oz."
-pub fn largest_part(sizes: &[SizeRow], book: &Book, style: &NumberStyle) -> String {
+pub fn largest_part(sizes: &[SizeRow], book: &Book, speaker: &Speaker) -> String {
     let (Some(smallest), Some(largest)) = (sizes.first(), sizes.last()) else { return String::new() };
     let (mut place, mut most) = (0, Money::ZERO);
     for (at, cost) in largest.parts.iter().enumerate() {
@@ -110,7 +108,7 @@ pub fn largest_part(sizes: &[SizeRow], book: &Book, style: &NumberStyle) -> Stri
     let share = |row: &SizeRow| {
         let cost = row.parts.get(place).copied().unwrap_or_default();
         let share = cost.ratio_to(row.cost).map(Share::from_fraction).unwrap_or_default();
-        let share = show_percent(share, style).unwrap_or_else(overflow);
+        let share = speaker.percent(share);
         format!("{share} in {}", book.name(Key::Container(row.container)))
     };
     let mut shares = vec![share(smallest)];
@@ -121,11 +119,11 @@ pub fn largest_part(sizes: &[SizeRow], book: &Book, style: &NumberStyle) -> Stri
 }
 
 /// Why something cannot be tried.
-pub fn what_if_error(error: &WhatIfError, book: &Book, style: &NumberStyle) -> String {
+pub fn what_if_error(error: &WhatIfError, book: &Book, speaker: &Speaker) -> String {
     match error {
         WhatIfError::Refused(refused) => refusal(refused, book),
         WhatIfError::OverTheRim(brimful) => {
-            let brimful = show_volume(*brimful, book.settings().units, style).unwrap_or_else(overflow);
+            let brimful = speaker.volume(*brimful);
             format!("The container holds {brimful} to the rim. Type less.")
         }
         WhatIfError::NothingPoured => "Something must be poured. Type more than zero.".to_string(),

@@ -2,11 +2,9 @@
 
 use super::costs::flat_cost_is;
 use super::refusals::called_first;
-use super::{day, short_day};
+use super::{Speaker, day, short_day};
 use crate::book::{Book, Clash, FlatCost, Found, Key, Step, Tree};
-use crate::foundation::measure::{
-    Date, Exact, MOST_PLACES, Money, NumberStyle, Share, show_money, show_number, show_percent,
-};
+use crate::foundation::measure::{Date, Exact, MOST_PLACES, Money, Share};
 
 /// How many steps are named before the rest is counted.
 const NAMED: usize = 3;
@@ -96,7 +94,7 @@ pub fn already_redone(name: &str) -> String {
 
 /// What was changed since, so that a step cannot be walked over: which field, what is there now,
 /// and what to do.
-pub fn changed_since(clashes: &[Clash], book: &Book, style: &NumberStyle) -> String {
+pub fn changed_since(clashes: &[Clash], book: &Book, speaker: &Speaker) -> String {
     let Some(First { clash, fields, what, more }) = First::of(clashes) else { return String::new() };
     if !book.contains(clash.key) {
         return "What it changed is not in the book any more. A later step or another tab removed it.".to_string();
@@ -105,7 +103,7 @@ pub fn changed_since(clashes: &[Clash], book: &Book, style: &NumberStyle) -> Str
     let Some((what, verb)) = what else {
         return format!("{name} has changed since then. Change it by hand.");
     };
-    let now = match (clash.found, value(clash.key, clash.stands.as_ref(), &fields, book, style)) {
+    let now = match (clash.found, value(clash.key, clash.stands.as_ref(), &fields, speaker)) {
         (Found::Value, Some(value)) => {
             format!("{name}: {what} {verb} now {value}, changed by a later step or in another tab.")
         }
@@ -259,37 +257,31 @@ fn flat_cost(field: &str) -> Option<FlatCost> {
 }
 
 /// What stands in a field, as a person would read it; none where no text says that.
-pub(super) fn value(
-    key: Key,
-    stands: Option<&Tree>,
-    fields: &[&str],
-    book: &Book,
-    style: &NumberStyle,
-) -> Option<String> {
+pub(super) fn value(key: Key, stands: Option<&Tree>, fields: &[&str], speaker: &Speaker) -> Option<String> {
     let text = match stands {
         None | Some(Tree::Nothing) => return Some("blank".to_string()),
         Some(Tree::Text(text)) => text,
         Some(Tree::Flag(_) | Tree::List(_) | Tree::Fields(_)) => return None,
     };
     let number = |text: &str| Exact::from_plain(text, MOST_PLACES);
-    let money = |text: &str| Some(show_money(Money::from_major(number(text)?), book.settings().currency, style));
+    let money = |text: &str| Some(speaker.money(Money::from_major(number(text)?)));
     match fields.last().copied()? {
         "price" | "surcharge" | "paid" | "wage" | "fixed" => money(text),
         field if flat_cost(field).is_some() => money(text),
         "trim-yield" | "press-yield" | "soak-yield" | "air" | "process-loss" | "unsold" | "target" | "commission"
-        | "share" | "rate" | "accepted" | "batch-risk" => show_percent(Share::from_fraction(number(text)?), style).ok(),
+        | "share" | "rate" | "accepted" | "batch-risk" => Some(speaker.percent(Share::from_fraction(number(text)?))),
         "measured-at" => {
             let (degrees, scale) = text.split_once(' ')?;
-            Some(format!("{} °{scale}", show_number(number(degrees)?, 0, style)))
+            Some(format!("{} °{scale}", speaker.number(number(degrees)?)))
         }
         "day" => Date::from_text(text).map(day),
         "name" | "supplier" | "nuts" | "parts" | "sold-as" => Some(text.clone()),
         "place" if matches!(key, Key::SeenPrice(_)) => Some(text.clone()),
-        "density" | "juice-density" => Some(format!("{} g/mL", show_number(number(text)?, 0, style))),
-        "piece-weight" => Some(format!("{} g", show_number(number(text)?, 0, style))),
+        "density" | "juice-density" => Some(format!("{} g/mL", speaker.number(number(text)?))),
+        "piece-weight" => Some(format!("{} g", speaker.number(number(text)?))),
         _ => match text.split_once(' ') {
-            Some((amount, unit)) => Some(format!("{} {unit}", show_number(number(amount)?, 0, style))),
-            None => number(text).map(|number| show_number(number, 0, style)),
+            Some((amount, unit)) => Some(format!("{} {unit}", speaker.number(number(amount)?))),
+            None => number(text).map(|number| speaker.number(number)),
         },
     }
 }

@@ -1,8 +1,8 @@
 //! One size in place of another: what must be sold, what it takes, and why there is no answer.
 
-use super::{overflow, price_error, trouble};
+use super::{Speaker, overflow, price_error, trouble};
 use crate::book::{Book, ContainerId, DrinkId, Key};
-use crate::foundation::measure::{Exact, Money, NumberStyle, Share, show_money, show_number, show_percent};
+use crate::foundation::measure::{Exact, Money, Share};
 use crate::sizes::switching::{BreakEven, Losing, NoSide, Payback, PriceFrom, Sales, Side, SwitchError, Together};
 
 /// Why there is no answer at all.
@@ -47,11 +47,11 @@ pub fn losing(
     what: &str,
     sides: (Side, Side),
     containers: (ContainerId, ContainerId),
-    shown: (&Book, &NumberStyle),
+    shown: (&Book, &Speaker),
 ) -> String {
-    let (book, style) = shown;
+    let (book, speaker) = shown;
     let loses = |side: Side, container| {
-        let (left, price) = (money(side.contribution, book, style), money(side.price, book, style));
+        let (left, price) = (speaker.money(side.contribution), speaker.money(side.price));
         let container = book.name(Key::Container(container));
         if side.contribution.is_zero() {
             format!("nothing is left of {price} in {container}")
@@ -92,10 +92,10 @@ pub fn counted_with(sales: Sales) -> String {
 }
 
 /// "Sell 113 instead of 100 a week (+13.0 %)".
-pub fn sell_instead(units: Exact, answer: &BreakEven, sales: Sales, style: &NumberStyle) -> String {
+pub fn sell_instead(units: Exact, answer: &BreakEven, sales: Sales, speaker: &Speaker) -> String {
     let units = shown_units(units, sales);
-    let (now, then) = (number(units, style), whole(answer, units, style));
-    let change = change(answer, style);
+    let (now, then) = (speaker.number(units), whole(answer, units, speaker));
+    let change = change(answer, speaker);
     match sales {
         Sales::Entered { .. } => format!("Sell {then} instead of {now} a week ({change})"),
         Sales::NotEntered | Sales::NothingSold => format!("Sell {then} for every {now} sold now ({change})"),
@@ -111,42 +111,41 @@ fn shown_units(units: Exact, sales: Sales) -> Exact {
 }
 
 /// How many to sell in whole drinks, rounded up.
-pub fn whole(answer: &BreakEven, units: Exact, style: &NumberStyle) -> String {
-    answer.whole_units(units).map_or_else(overflow, |units| number(units, style))
+pub fn whole(answer: &BreakEven, units: Exact, speaker: &Speaker) -> String {
+    answer.whole_units(units).map_or_else(overflow, |units| speaker.number(units))
 }
 
 /// The change in what must be sold: "+13.0 %".
-pub fn change(answer: &BreakEven, style: &NumberStyle) -> String {
-    answer.change().map_or_else(overflow, |change| signed(change, style))
+pub fn change(answer: &BreakEven, speaker: &Speaker) -> String {
+    answer.change().map_or_else(overflow, |change| signed(change, speaker))
 }
 
 /// How the number to sell came about.
-pub fn sell_formula(together: &Together, answer: &BreakEven, sales: Sales, shown: (&Book, &NumberStyle)) -> String {
-    let (book, style) = shown;
+pub fn sell_formula(together: &Together, answer: &BreakEven, sales: Sales, speaker: &Speaker) -> String {
     let each = |side: Side| match side.contribution.over(together.units) {
-        Ok(each) => money(each, book, style),
+        Ok(each) => speaker.money(each),
         Err(error) => overflow(error),
     };
     let units = shown_units(together.units, sales);
-    let exact = answer.units(units).map_or_else(overflow, |units| number(units.rounded(2), style));
+    let exact = answer.units(units).map_or_else(overflow, |units| speaker.number(units.rounded(2)));
     format!(
         "{} sold now × {} left of each ÷ {} left of each in the new size = {exact}, rounded up to whole drinks.",
-        number(units, style),
+        speaker.number(units),
         each(together.now),
         each(together.then),
     )
 }
 
 /// At which price elasticity it breaks even, in plain words with the number.
-pub fn elasticity(answer: &BreakEven, style: &NumberStyle) -> String {
+pub fn elasticity(answer: &BreakEven, speaker: &Speaker) -> String {
     let Some(elasticity) = answer.elasticity else {
         return "The price stays as it is, so there is no price elasticity: the size alone must hold the buyers."
             .to_string();
     };
-    let size = |share: Share| percent(Share::from_fraction(share.fraction().abs()), style);
+    let size = |share: Share| speaker.percent(Share::from_fraction(share.fraction().abs()));
     let units = answer.change().unwrap_or(Share::ZERO);
     let (price, buyers) = (size(answer.price_change), size(units));
-    let each = number(elasticity.abs().rounded(2), style);
+    let each = speaker.number(elasticity.abs().rounded(2));
     let plain = match (answer.price_change.is_negative(), units.is_positive(), units.is_negative()) {
         (true, true, _) => format!(
             "It breaks even if the price, {price} lower, brings {buyers} more buyers: about {each}\u{a0}% more for each 1\u{a0}% off."
@@ -165,34 +164,34 @@ pub fn elasticity(answer: &BreakEven, style: &NumberStyle) -> String {
         (_, false, false) => "Each drink earns the same: it breaks even with as many buyers as now.".to_string(),
     };
     let sign = if elasticity.rounded(2).is_positive() { "+" } else { "" };
-    format!("{plain} Price elasticity at break-even: {sign}{}.", show_number(elasticity.rounded(2), 2, style))
+    format!("{plain} Price elasticity at break-even: {sign}{}.", speaker.rounded(elasticity, 2))
 }
 
 /// What a week brings with a share of the sales kept, against today.
-pub fn with_kept(together: &Together, kept: Share, sales: Sales, book: &Book, style: &NumberStyle) -> String {
+pub fn with_kept(together: &Together, kept: Share, sales: Sales, speaker: &Speaker) -> String {
     let (Ok(then), Ok(gain)) = (together.with_kept(kept), together.gain(kept)) else {
         return overflow(crate::foundation::measure::Overflow::TooLarge);
     };
     let against = match (gain.is_positive(), gain.is_negative()) {
-        (true, _) => format!("{} more", money(gain, book, style)),
-        (_, true) => format!("{} less", money(Money::ZERO.minus(gain).unwrap_or(gain), book, style)),
+        (true, _) => format!("{} more", speaker.money(gain)),
+        (_, true) => format!("{} less", speaker.money(Money::ZERO.minus(gain).unwrap_or(gain))),
         _ => "the same".to_string(),
     };
     format!(
         "With {} of the sales kept, {} {}, today {}: {against}.",
-        kept_share(kept, style),
+        speaker.short_percent(kept, 1),
         brings(sales),
-        money(then, book, style),
-        money(together.now.contribution, book, style),
+        speaker.money(then),
+        speaker.money(together.now.contribution),
     )
 }
 
 /// What the curve shows, and where it crosses today's line.
-pub fn crossing(together: &Together, sales: Sales, book: &Book, style: &NumberStyle) -> String {
-    let (basis, today) = (basis(sales), money(together.now.contribution, book, style));
+pub fn crossing(together: &Together, sales: Sales, speaker: &Speaker) -> String {
+    let (basis, today) = (basis(sales), speaker.money(together.now.contribution));
     match &together.answer {
         Ok(answer) => {
-            let at = percent(Share::from_fraction(answer.ratio), style);
+            let at = speaker.percent(Share::from_fraction(answer.ratio));
             format!(
                 "What is left of {basis} by the share of sales kept. It crosses today's {today} at {at}: above that the new size earns more."
             )
@@ -217,24 +216,17 @@ pub const fn basis(sales: Sales) -> &'static str {
 }
 
 /// When what is paid once is back.
-pub fn payback(
-    together: &Together,
-    kept: Share,
-    once: Money,
-    sales: Sales,
-    shown: (&Book, &NumberStyle),
-) -> (String, String) {
-    let (book, style) = shown;
+pub fn payback(together: &Together, kept: Share, once: Money, sales: Sales, speaker: &Speaker) -> (String, String) {
     let (payback, gain) = match (together.payback(kept, once), together.gain(kept)) {
         (Ok(payback), Ok(gain)) => (payback, gain),
         (Err(error), _) | (_, Err(error)) => return (String::new(), overflow(error)),
     };
     let once_paid = once.is_positive();
-    let (once, gained, kept) = (money(once, book, style), money(gain, book, style), kept_share(kept, style));
+    let (once, gained, kept) = (speaker.money(once), speaker.money(gain), speaker.short_percent(kept, 1));
     let known = matches!(sales, Sales::Entered { .. });
     match payback {
         Payback::Weeks(weeks) if known => {
-            let weeks = show_number(weeks.rounded(1), 1, style);
+            let weeks = speaker.rounded(weeks, 1);
             (format!("{weeks} weeks"), format!("{once} once ÷ {gained} more a week = {weeks} weeks."))
         }
         Payback::Weeks(_) => (
@@ -258,20 +250,15 @@ pub fn payback(
 }
 
 /// What the new size orders first, of one packaging.
-pub fn first_order(order: &crate::sizes::switching::FirstOrder, book: &Book, style: &NumberStyle) -> String {
+pub fn first_order(order: &crate::sizes::switching::FirstOrder, book: &Book, speaker: &Speaker) -> String {
     let name = book.name(Key::Packaging(order.packaging));
-    let packs = number(order.packs, style);
+    let packs = speaker.number(order.packs);
     let packs = if order.packs == Exact::ONE { format!("{packs} pack") } else { format!("{packs} packs") };
     match (order.in_use, order.cost) {
         (true, _) => format!("{name}: bought already for another size on the menu, so not counted."),
-        (false, Some(cost)) => format!("{name}: {packs} at first, {}.", money(cost, book, style)),
+        (false, Some(cost)) => format!("{name}: {packs} at first, {}.", speaker.money(cost)),
         (false, None) => format!("{name}: has no pack yet, so its first order is not counted. Enter one in Buying."),
     }
-}
-
-/// A share as it was typed: "90 %".
-fn kept_share(share: Share, style: &NumberStyle) -> String {
-    format!("{}\u{a0}%", number(share.percent().unwrap_or_default().rounded(1), style))
 }
 
 const fn brings(sales: Sales) -> &'static str {
@@ -281,19 +268,7 @@ const fn brings(sales: Sales) -> &'static str {
     }
 }
 
-fn money(amount: Money, book: &Book, style: &NumberStyle) -> String {
-    show_money(amount, book.settings().currency, style)
-}
-
-fn number(number: Exact, style: &NumberStyle) -> String {
-    show_number(number, 0, style)
-}
-
-fn percent(share: Share, style: &NumberStyle) -> String {
-    show_percent(share, style).unwrap_or_else(overflow)
-}
-
-fn signed(share: Share, style: &NumberStyle) -> String {
+fn signed(share: Share, speaker: &Speaker) -> String {
     let sign = if share.fraction().rounded(3).is_positive() { "+" } else { "" };
-    format!("{sign}{}", percent(share, style))
+    format!("{sign}{}", speaker.percent(share))
 }

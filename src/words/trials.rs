@@ -1,9 +1,9 @@
 //! What a trial of a change shows.
 
+use super::Speaker;
 use super::market::signed_money;
 use super::sales::day;
-use crate::book::Book;
-use crate::foundation::measure::{Date, Exact, Money, NumberStyle, show_money, show_number};
+use crate::foundation::measure::{Date, Exact, Money};
 use crate::foundation::statistics::{Interval, MOST_MORE, Spread};
 use crate::sizes::trial::{Judged, More, Verdict};
 
@@ -69,13 +69,13 @@ fn scatter(judged: &Judged) -> &'static str {
 }
 
 /// The difference of a week with its sign: "+$47.77".
-pub fn trial_difference(interval: &Interval, book: &Book, style: &NumberStyle) -> String {
-    signed_money(Money::from_major(interval.difference()), book, style)
+pub fn trial_difference(interval: &Interval, speaker: &Speaker) -> String {
+    signed_money(Money::from_major(interval.difference()), speaker)
 }
 
 /// Its interval: "from −$1.20 to +$6.40".
-pub fn trial_interval(interval: &Interval, book: &Book, style: &NumberStyle) -> String {
-    let signed = |number| signed_money(Money::from_major(number), book, style);
+pub fn trial_interval(interval: &Interval, speaker: &Speaker) -> String {
+    let signed = |number| signed_money(Money::from_major(number), speaker);
     match interval {
         Interval::Point(_) => "no scatter to judge by".to_string(),
         Interval::Range { low, high, .. } => format!("from {} to {}", signed(*low), signed(*high)),
@@ -83,12 +83,12 @@ pub fn trial_interval(interval: &Interval, book: &Book, style: &NumberStyle) -> 
 }
 
 /// How the difference and its interval came about, with their own numbers.
-pub fn trial_how(judged: &Judged, book: &Book, style: &NumberStyle) -> String {
+pub fn trial_how(judged: &Judged, speaker: &Speaker) -> String {
     let (Some(before), Some(after), Some(interval)) = (&judged.before.spread, &judged.after.spread, &judged.interval)
     else {
         return String::new();
     };
-    let money = |number: Exact| show_money(Money::from_major(number), book.settings().currency, style);
+    let money = |number: Exact| speaker.money(Money::from_major(number));
     let weeks = |spread: &Spread| format!("{} over {} weeks", money(spread.mean), spread.count);
     let difference = interval.difference();
     let than = if difference.is_negative() { "less" } else { "more" };
@@ -104,7 +104,7 @@ pub fn trial_how(judged: &Judged, book: &Book, style: &NumberStyle) -> String {
             "{means} Single weeks lie about {} from their mean before and {} with the change (standard deviation). From these, by Welch's t with {} degrees of freedom, the interval from {} to {}: 95 times of 100 such an interval holds the true difference.",
             money(before.deviation),
             money(after.deviation),
-            show_number(degrees.rounded(1), 1, style),
+            speaker.rounded(*degrees, 1),
             money(*low),
             money(*high)
         ),

@@ -1,14 +1,14 @@
 //! Why an offer cannot be computed, or has no price.
 
 use super::refusals::{kind, with_article};
-use super::{overflow, percent, plain};
+use super::{Speaker, overflow, percent};
 use crate::book::{Book, Goods, Key};
 use crate::drink::cost::CostError;
 use crate::drink::fill::{FillError, ScaleError};
 use crate::drink::ledger::Trouble;
 use crate::drink::price::PriceError;
 use crate::drink::yields::YieldError;
-use crate::foundation::measure::{Volume, show_volume};
+use crate::foundation::measure::Volume;
 
 /// Why an offer cannot be computed, and what would mend it.
 pub fn trouble(trouble: &Trouble, book: &Book) -> String {
@@ -133,5 +133,5 @@ pub(super) fn yield_error(error: &YieldError, book: &Book) -> String {
 }
 
 pub(super) fn volume(volume: Volume, book: &Book) -> String {
-    show_volume(volume, book.settings().units, &plain()).unwrap_or_else(overflow)
+    Speaker::plain_of(book).volume(volume)
 }

@@ -1,14 +1,14 @@
 //! What changed prices move, and what the menu hangs on.
 
 use super::sales::{day, not_counted};
-use super::{overflow, refusal};
+use super::{Speaker, overflow, refusal};
 use crate::book::{Book, Goods, Key};
 use crate::buying::price_watch::{
     Changed, ChangedOn, Exposed, Exposure, Since, TRIED, WatchError, Watched, WeeklyCost,
 };
 use crate::drink::ledger::Move;
 use crate::drink::sales::Weekly;
-use crate::foundation::measure::{Date, Money, NumberStyle, Overflow, Share, show_amount, show_money, show_percent};
+use crate::foundation::measure::{Date, Money, Overflow, Share};
 
 /// Things that are named one by one.
 const NAMED: usize = 3;
@@ -94,10 +94,10 @@ fn named(goods: &[Goods], book: &Book) -> String {
 }
 
 /// How a price changed: "+18.2 %".
-pub fn change(changed: &Changed, style: &NumberStyle) -> String {
+pub fn change(changed: &Changed, speaker: &Speaker) -> String {
     let Some(share) = changed.share else { return "was free".to_string() };
     let share = Share::from_fraction(share.fraction().rounded(3));
-    let shown = show_percent(share, style).unwrap_or_else(overflow);
+    let shown = speaker.percent(share);
     if share.is_positive() { format!("+{shown}") } else { shown }
 }
 
@@ -126,15 +126,15 @@ const fn no_week() -> &'static str {
 }
 
 /// What the menu hangs on, with the goods that it hangs on most.
-pub fn exposure(found: &Exposure, book: &Book, style: &NumberStyle) -> String {
+pub fn exposure(found: &Exposure, book: &Book, speaker: &Speaker) -> String {
     let Some(first) = found.goods.first().filter(|first| first.cost.is_positive()) else {
         return match found.goods.is_empty() {
             true => format!("{} {}", no_week(), not_counted(&found.weekly, book)).trim_end().to_string(),
             false => "All that a usual week takes is free.".to_string(),
         };
     };
-    let money = |money| show_money(money, book.settings().currency, style);
-    let percent = |share| show_percent(share, style).unwrap_or_else(overflow);
+    let money = |money| speaker.money(money);
+    let percent = |share| speaker.percent(share);
     let name = book.name(Key::from(first.goods));
     let less = match first.less.is_zero() {
         true => format!("10 % more on the price of {name} changes nothing: only what is paid besides costs money."),
@@ -149,9 +149,9 @@ pub fn exposure(found: &Exposure, book: &Book, style: &NumberStyle) -> String {
 }
 
 /// How the figures of the foremost goods came about, with their own numbers.
-pub fn exposure_working(found: &Exposure, book: &Book, style: &NumberStyle) -> String {
+pub fn exposure_working(found: &Exposure, book: &Book, speaker: &Speaker) -> String {
     let Some(first) = found.goods.first().filter(|first| first.cost.is_positive()) else { return String::new() };
-    let money = |money| show_money(money, book.settings().currency, style);
+    let money = |money| speaker.money(money);
     let name = book.name(Key::from(first.goods));
     let besides = match book.packs(first.goods).first() {
         Some(pack) if !pack.surcharge.is_zero() => format!(
@@ -170,7 +170,7 @@ pub fn exposure_working(found: &Exposure, book: &Book, style: &NumberStyle) -> S
         money(first.cost),
         money(first.cost),
         money(found.cost),
-        show_percent(first.share, style).unwrap_or_else(overflow)
+        speaker.percent(first.share)
     )
 }
 
@@ -200,22 +200,22 @@ pub fn idle(goods: &[Goods], book: &Book) -> String {
 }
 
 /// A price that changed on a day: "40 lb: was $38.00, now $44.25, +16.4 %".
-pub fn changed(change: &ChangedOn, book: &Book, style: &NumberStyle) -> String {
+pub fn changed(change: &ChangedOn, book: &Book, speaker: &Speaker) -> String {
     let goods = change.changed.goods;
     let pack = book.packs(goods).iter().find(|pack| pack.id == change.pack);
-    let holds = pack.map(|pack| format!("{}: ", show_amount(pack.contents, book.settings().units, style)));
-    let shown = |money| show_money(money, book.settings().currency, style);
+    let holds = pack.map(|pack| format!("{}: ", speaker.amount(pack.contents)));
+    let shown = |money| speaker.money(money);
     format!(
         "{}was {}, now {}, {}",
         holds.unwrap_or_default(),
         shown(change.changed.before),
         shown(change.changed.after),
-        self::change(&change.changed, style)
+        self::change(&change.changed, speaker)
     )
 }
 
 /// What a changed price costs or saves a usual week; none where the numbers are too large.
-pub fn weekly_cost(cost: Option<WeeklyCost>, book: &Book, style: &NumberStyle) -> String {
+pub fn weekly_cost(cost: Option<WeeklyCost>, speaker: &Speaker) -> String {
     let Some(WeeklyCost { more, counted, unknown, without_cost }) = cost else {
         return overflow(Overflow::TooLarge);
     };
@@ -232,17 +232,17 @@ pub fn weekly_cost(cost: Option<WeeklyCost>, book: &Book, style: &NumberStyle) -
         count => format!("; {what}s of {count} sizes not known"),
     };
     let (unknown, without_cost) = (not_known("weekly number", unknown), not_known("cost", without_cost));
-    format!("{}{unknown}{without_cost}.", a_week(more, book, style))
+    format!("{}{unknown}{without_cost}.", a_week(more, speaker))
 }
 
 /// What several changed prices cost or save a usual week together; empty where that is not known,
 /// or said by one of them.
-pub fn weekly_costs(costs: &[WeeklyCost], book: &Book, style: &NumberStyle) -> String {
+pub fn weekly_costs(costs: &[WeeklyCost], speaker: &Speaker) -> String {
     let known = costs.iter().filter(|cost| cost.counted > 0);
     let sum = known.clone().try_fold(Money::ZERO, |sum, cost| sum.plus(cost.more));
     match (known.count(), sum) {
         (0 | 1, _) | (_, Err(_)) => String::new(),
-        (_, Ok(sum)) => format!("{}, all changes together.", a_week(sum, book, style)),
+        (_, Ok(sum)) => format!("{}, all changes together.", a_week(sum, speaker)),
     }
 }
 
@@ -255,9 +255,9 @@ pub fn new_today(count: usize) -> String {
     }
 }
 
-fn a_week(more: Money, book: &Book, style: &NumberStyle) -> String {
-    let shown = |money| show_money(money, book.settings().currency, style);
-    let digits = book.settings().currency.digits();
+fn a_week(more: Money, speaker: &Speaker) -> String {
+    let shown = |money| speaker.money(money);
+    let digits = speaker.currency().digits();
     let rounded = Money::from_major(more.major().rounded(digits));
     match rounded {
         none if none.is_zero() => "Costs the same a week".to_string(),

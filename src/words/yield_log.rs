@@ -1,11 +1,11 @@
 //! What a yield log says.
 
 use super::sales::day;
-use super::{overflow, watch};
+use super::{Speaker, overflow, watch};
 use crate::book::{Ingredient, Weighing};
 use crate::buying::yield_log::{Step, Summary, YieldLogError, yield_of};
 use crate::drink::ledger::Move;
-use crate::foundation::measure::{Amount, Exact, NumberStyle, Share, System, show_amount, show_number, show_percent};
+use crate::foundation::measure::{Amount, Exact, Share};
 
 /// Yields that are named one by one.
 const NAMED: usize = 3;
@@ -30,40 +30,36 @@ pub fn error(error: YieldLogError) -> String {
     }
 }
 
-fn percent(share: Share, style: &NumberStyle) -> String {
-    show_percent(share, style).unwrap_or_else(overflow)
-}
-
 fn weighings(count: usize) -> String {
     if count == 1 { "1 weighing".to_string() } else { format!("{count} weighings") }
 }
 
 /// The mean and of how many it is: "89.1 % from 6 weighings".
-pub fn mean(summary: &Summary, style: &NumberStyle) -> String {
-    format!("{} from {}", percent(summary.mean, style), weighings(summary.singles.len()))
+pub fn mean(summary: &Summary, speaker: &Speaker) -> String {
+    format!("{} from {}", speaker.percent(summary.mean), weighings(summary.singles.len()))
 }
 
 /// The interval for the mean, or why there is none.
-pub fn interval(summary: &Summary, style: &NumberStyle) -> String {
+pub fn interval(summary: &Summary, speaker: &Speaker) -> String {
     match summary.interval {
         None => "unknown: weigh a second time".to_string(),
         Some((low, high)) if low == high => "no scatter to judge by: all are alike".to_string(),
         Some((low, high)) => {
-            let low = percent(low.max(Share::ZERO), style);
-            format!("{low} to {}", percent(high.min(Share::WHOLE), style))
+            let low = speaker.percent(low.max(Share::ZERO));
+            format!("{low} to {}", speaker.percent(high.min(Share::WHOLE)))
         }
     }
 }
 
 /// How the mean and its interval came about, with their own numbers.
-pub fn how(summary: &Summary, style: &NumberStyle) -> String {
+pub fn how(summary: &Summary, speaker: &Speaker) -> String {
     let count = summary.singles.len();
-    let first: Vec<String> = summary.singles.iter().take(NAMED).map(|single| percent(single.share, style)).collect();
+    let first: Vec<String> = summary.singles.iter().take(NAMED).map(|single| speaker.percent(single.share)).collect();
     let more = match count.saturating_sub(first.len()) {
         0 => String::new(),
         more => format!(" and {more} more"),
     };
-    let together = percent(summary.together, style);
+    let together = speaker.percent(summary.together);
     let Some((spread, (low, high))) = summary.spread.zip(summary.interval) else {
         return "One weighing shows no scatter, so nobody knows how far the next will lie from it. Weigh again."
             .to_string();
@@ -71,7 +67,7 @@ pub fn how(summary: &Summary, style: &NumberStyle) -> String {
     let mean = format!(
         "Each weighing counts alike: {}{more}, divided by {count}, is {}. All weighed together it is {together}; there, large batches count for more.",
         first.join(" + "),
-        percent(summary.mean, style)
+        speaker.percent(summary.mean)
     );
     if low == high {
         return mean;
@@ -85,19 +81,19 @@ pub fn how(summary: &Summary, style: &NumberStyle) -> String {
     };
     format!(
         "{mean} Single weighings lie about {} from the mean (standard deviation). Student's t with {degrees} of freedom, times that over the root of {count}, is {}: so far the interval reaches to either side. 95 times of 100 such an interval holds the true mean.{beyond}",
-        percent(Share::from_fraction(spread.deviation), style),
-        percent(reach, style)
+        speaker.percent(Share::from_fraction(spread.deviation)),
+        speaker.percent(reach)
     )
 }
 
 /// Which weighing stands apart, and what that means; empty where none does.
-pub fn outlier(summary: &Summary, style: &NumberStyle) -> String {
+pub fn outlier(summary: &Summary, speaker: &Speaker) -> String {
     let Some((outlier, farthest)) = summary.outlier().zip(summary.farthest) else { return String::new() };
-    let number = |number: Exact| show_number(number.rounded(2), 2, style);
+    let number = |number: Exact| speaker.rounded(number, 2);
     format!(
         "The weighing of {} stands apart: {} is {} standard deviations from the mean. Of {} alike, the farthest lies within {} in 95 cases of 100 (Grubbs' test). A slip of the scale or the pen, another press, other fruit? Weigh again and correct it, or leave it in: it counts.",
         day(outlier.day),
-        percent(outlier.share, style),
+        speaker.percent(outlier.share),
         number(farthest.statistic),
         weighings(summary.singles.len()),
         number(farthest.critical)
@@ -105,8 +101,8 @@ pub fn outlier(summary: &Summary, style: &NumberStyle) -> String {
 }
 
 /// What was weighed: "50 lb in, 44.5 lb trimmed, 24.4 lb of juice".
-pub fn weights(weighing: &Weighing, system: System, style: &NumberStyle) -> String {
-    let shown = |amount: Amount| show_amount(amount, system, style);
+pub fn weights(weighing: &Weighing, speaker: &Speaker) -> String {
+    let shown = |amount: Amount| speaker.amount(amount);
     let mut said = format!("{} in", shown(weighing.bought));
     if let Some(trimmed) = weighing.trimmed {
         said.push_str(&format!(", {} trimmed", shown(trimmed)));
@@ -128,15 +124,15 @@ pub fn not_told(ingredient: &Ingredient, weighing: &Weighing) -> &'static str {
 }
 
 /// The weight that a volume of juice was taken for: "Taken as 8.7627 lb of juice."
-pub fn taken_as(juice: Amount, system: System, style: &NumberStyle) -> String {
-    format!("Taken as {} of juice, by its density.", show_amount(juice, system, style))
+pub fn taken_as(juice: Amount, speaker: &Speaker) -> String {
+    format!("Taken as {} of juice, by its density.", speaker.amount(juice))
 }
 
 /// A yield that can be adopted beside the one in force.
-pub fn proposal(adopted: Share, now: Option<Share>, style: &NumberStyle) -> String {
-    let adopted = percent(adopted, style);
+pub fn proposal(adopted: Share, now: Option<Share>, speaker: &Speaker) -> String {
+    let adopted = speaker.percent(adopted);
     match now {
-        Some(now) => format!("{adopted} instead of {}", percent(now, style)),
+        Some(now) => format!("{adopted} instead of {}", speaker.percent(now)),
         None => format!("{adopted}, where the book has none"),
     }
 }

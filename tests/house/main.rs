@@ -108,6 +108,27 @@ fn every_wing_looks_only_where_it_may() {
     assert!(wrong.is_empty(), "{}", wrong.join("\n"));
 }
 
+/// Numbers, money and measures that a person reads are formed in one place, so that a locale can be
+/// put behind it.
+#[test]
+fn the_speaker_alone_forms_a_shown_number() {
+    let shown = fs::read_to_string(project().join("src/foundation/measure/show.rs")).expect("a text");
+    let names = shown.lines().filter_map(|line| line.strip_prefix("pub fn ")?.split('(').next());
+    let names: Vec<&str> = names.collect();
+    assert!(names.contains(&"show_money"), "{names:?}");
+    let mut wrong = Vec::new();
+    for (wing, _) in WINGS.into_iter().filter(|(wing, _)| *wing != "foundation") {
+        let mut found = Vec::new();
+        files(&project().join("src").join(wing), &mut found);
+        for file in found.into_iter().filter(|file| !file.ends_with("words/speaker.rs")) {
+            let text = fs::read_to_string(&file).expect("a text");
+            let shows = |(_, code): &(usize, &str)| names.iter().any(|name| code.contains(name));
+            wrong.extend(code(&text).filter(shows).map(|(line, _)| format!("{}:{}", file.display(), line + 1)));
+        }
+    }
+    assert!(wrong.is_empty(), "Ask words::Speaker for it instead:\n{}", wrong.join("\n"));
+}
+
 #[test]
 fn a_wing_stands_below_all_that_look_at_it() {
     for (place, (wing, looks_at)) in WINGS.iter().enumerate() {

@@ -14,7 +14,7 @@ use brimwright::foundation::measure::{
     Amount, Exact, LengthUnit, Money, NumberStyle, Share, TypedLength, Unit, Volume,
 };
 use brimwright::sizes::side_by_side::{side_by_side, sold_in};
-use brimwright::words::Working;
+use brimwright::words::{Speaker, Working};
 use brimwright::working::{
     AtPrice, Fact, Figure, Name, OfGoods, OfOffer, OfPackaged, OfPrice, OfSize, Rule, Shown, Step, of, opened,
 };
@@ -226,8 +226,8 @@ fn is_typed(book: &Book, step: &Step, key: Key) -> bool {
 
 /// No place of a sentence stays empty, and what is worked out ends with its figure.
 fn is_said(book: &Book, step: &Step) {
-    let style = NumberStyle::english("$");
-    let words = Working { book, style: &style };
+    let speaker = Speaker::of(book, NumberStyle::english("$"));
+    let words = Working { book, speaker: &speaker };
     let said = words.sentence(step);
     let gap = said.starts_with(' ') || ["  ", " .", " :", " ,", "{", "}"].iter().any(|gap| said.contains(gap));
     assert!(!gap && said.ends_with('.'), "{said:?}");

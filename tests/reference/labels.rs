@@ -4,17 +4,19 @@ use brimwright::book::{Container, Drink, DrinkId, DrinkKind, Ingredient, Line, R
 use brimwright::drink::fill::scale;
 use brimwright::drink::label::{Caution, ListedAs, NetContents, NetSource, PercentJuice, facts};
 use brimwright::exchange;
-use brimwright::foundation::measure::{NumberStyle, System, Volume};
+use brimwright::foundation::measure::{System, Volume};
 use brimwright::words::{UNTREATED_JUICE, label_error, net_contents};
 
 use crate::sr28::juice_density;
-use crate::support::{amount, book, container, drink, exact, ingredient, ingredient_id, line, offer, settings, share};
+use crate::support::{
+    amount, book, container, drink, exact, ingredient, ingredient_id, line, offer, settings, share, speaker,
+};
 
 /// The statement of net contents, with plain blanks.
 fn stated(typed: &str, units: System) -> String {
     let volume = amount(typed).volume().unwrap().unwrap();
     let net = NetContents::of(volume, NetSource::Declared).unwrap();
-    net_contents(&net, units, &NumberStyle::english("$")).replace('\u{a0}', " ")
+    net_contents(&net, &speaker(units)).replace('\u{a0}', " ")
 }
 
 #[test]
@@ -84,7 +86,7 @@ fn a_juice_weighs_what_its_cups_weigh() {
         listed,
         expected.map(|(id, mass, share)| (ListedAs::Juice(ingredient_id(id)), exact(mass), exact(share)))
     );
-    let said = net_contents(&package.net, System::UsCustomary, &NumberStyle::english("$")).replace('\u{a0}', " ");
+    let said = net_contents(&package.net, &speaker(System::UsCustomary)).replace('\u{a0}', " ");
     assert_eq!((said.as_str(), package.net.source), ("Net 20 fl oz (1 pt 4 fl oz) 591 mL", NetSource::Declared));
     assert_eq!(facts.cautions.first(), Some(&Caution::UntreatedJuice(None)));
 }

@@ -11,8 +11,15 @@ use brimwright::book::{
     Trial, TrialId, Week,
 };
 use brimwright::foundation::measure::{
-    Amount, Date, Density, Exact, Length, LengthUnit, Mass, Measure, Money, Share, Time, TypedLength, Unit, Volume,
+    Amount, Currency, Date, Density, Exact, Length, LengthUnit, Mass, Measure, Money, NumberStyle, Share, System, Time,
+    TypedLength, Unit, Volume,
 };
+use brimwright::words::Speaker;
+
+/// Says numbers in English, money in dollars and measures in `units`.
+pub fn speaker(units: System) -> Speaker {
+    Speaker::new(Currency::USD, units, NumberStyle::english("$"))
+}
 
 /// A number of at most twelve decimals, such as "12.5".
 pub fn exact(text: &str) -> Exact {

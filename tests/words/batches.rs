@@ -7,10 +7,10 @@ use brimwright::drink::fill::ScaleError;
 use brimwright::drink::ledger::Trouble;
 use brimwright::drink::make::Unmade;
 use brimwright::drink::yields::YieldError;
-use brimwright::foundation::measure::{NumberStyle, Overflow, System};
+use brimwright::foundation::measure::{Overflow, System};
 use brimwright::words::{self, Batches};
 
-use crate::support::{amount, batch, day, drink, drink_id, exact, measure, offer_id, packaging_id, vessel};
+use crate::support::{amount, batch, day, drink, drink_id, exact, measure, offer_id, packaging_id, speaker, vessel};
 use crate::{BOTTLE, GINGER, book};
 
 const CARROTS: Goods = Goods::Ingredient(GINGER);
@@ -25,7 +25,7 @@ fn bar(units: System) -> Book {
 }
 
 fn said<T>(say: impl FnOnce(&Batches) -> T) -> T {
-    say(&Batches { book: &bar(System::UsCustomary), style: &NumberStyle::english("$") })
+    say(&Batches { book: &bar(System::UsCustomary), speaker: &speaker(System::UsCustomary) })
 }
 
 /// Drink 1 in the bottle.
@@ -41,7 +41,7 @@ fn how_what_is_made_is_kept_and_until_when() {
     let name = kept.name.clone();
     book.apply(&Edit::Put(Record::Drink(kept))).unwrap();
     let made = batch("2026-11-26", &[(1, 1, "12"), (2, 1, "6"), (2, 2, "4")]);
-    let words = Batches { book: &book, style: &NumberStyle::english("$") };
+    let words = Batches { book: &book, speaker: &speaker(System::UsCustomary) };
     let first = book.drink(drink_id(1)).unwrap().name.clone();
     let expected = [
         (first, "not entered: your food-safety plan says".to_string()),
@@ -72,7 +72,7 @@ fn amounts_as_they_are_read_off() {
     }
     // In an imperial book, of whom an ounce is.
     let book = bar(System::Imperial);
-    let words = Batches { book: &book, style: &NumberStyle::english("£") };
+    let words = Batches { book: &book, speaker: &speaker(System::Imperial) };
     assert_eq!(words.weighed(amount("2.5 fl oz")), "2.5\u{a0}US fl oz");
     let weighed = Weighed { station: Station::Juice, exact: measure("1234.5678 g"), amount: amount("1240 g") };
     assert_eq!(said(|words| words.exactly(&weighed)), "exactly 1.234568\u{a0}kg");
@@ -96,28 +96,28 @@ fn when_it_was_counted() {
 
 #[test]
 fn where_a_batch_stands() {
-    let style = NumberStyle::english("$");
+    let speaker = speaker(System::UsCustomary);
     let none = Batch { makes: Vec::new(), ..batch("2026-11-26", &[]) };
-    assert_eq!(words::batch_stands(&none, &style), Ok("Nothing is planned yet.".into()));
+    assert_eq!(words::batch_stands(&none, &speaker), Ok("Nothing is planned yet.".into()));
     assert_eq!(
-        words::batch_stands(&batch("2026-11-26", &[(1, 1, "12")]), &style),
+        words::batch_stands(&batch("2026-11-26", &[(1, 1, "12")]), &speaker),
         Ok("1 drink and size, 12 to make, 0 filled.".into())
     );
     let mut two = batch("2026-11-26", &[(1, 1, "12"), (1, 2, "18")]);
     two.makes[1] = Make { filled: true, ..two.makes[1] };
-    assert_eq!(words::batch_stands(&two, &style), Ok("2 drinks and sizes, 30 to make, 18 filled.".into()));
+    assert_eq!(words::batch_stands(&two, &speaker), Ok("2 drinks and sizes, 30 to make, 18 filled.".into()));
     // Grouped as in its field; what is kept for what came off the shelf is not counted.
     two.makes[0].units = exact("1000129");
     two.makes.push(Make { off_shelf: exact("4"), ..batch("2026-11-26", &[(2, 1, "0")]).makes[0] });
     let stands = "2 drinks and sizes, 1,000,147 to make, 18 filled.";
-    assert_eq!(words::batch_stands(&two, &style), Ok(stands.into()));
+    assert_eq!(words::batch_stands(&two, &speaker), Ok(stands.into()));
 }
 
 #[test]
 fn what_was_deducted_for_a_drink_stays_with_its_day() {
     let deducted = |off_shelf| {
         let make = Make { off_shelf: exact(off_shelf), ..batch("2026-11-26", &[(1, 1, "4")]).makes[0] };
-        words::deducted(&make, &NumberStyle::english("$"))
+        words::deducted(&make, &speaker(System::UsCustomary))
     };
     assert_eq!(deducted("0"), "");
     assert_eq!(deducted("1"), "Deducted from stock: 1 drink. It counts once, so this row stays.");

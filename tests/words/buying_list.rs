@@ -8,11 +8,11 @@ use brimwright::buying::buying_list::{Carried, Finished, Here, Listed, PricePaid
 use brimwright::drink::ledger::{Move, Side, Standing, Trouble};
 use brimwright::drink::make::Unmade;
 use brimwright::drink::yields::YieldError;
-use brimwright::foundation::measure::NumberStyle;
+use brimwright::foundation::measure::System;
 use brimwright::words::buying_list::Buying;
 use brimwright::words::sharing::{Sharing, sharing};
 
-use crate::support::{container, day, drink, exact, measure, money, offer_id, pack, share};
+use crate::support::{container, day, drink, exact, measure, money, offer_id, pack, share, speaker};
 
 const GINGER: Goods = Goods::Ingredient(IngredientId::from_random(1));
 const KALE: Goods = Goods::Ingredient(IngredientId::from_random(2));
@@ -43,7 +43,7 @@ fn book() -> Book {
 }
 
 fn said(say: impl FnOnce(&Buying) -> String) -> String {
-    say(&Buying { book: &book(), style: &NumberStyle::english("$") })
+    say(&Buying { book: &book(), speaker: &speaker(System::UsCustomary) })
 }
 
 fn quote(pack: u64, needed: &str, here: Here, packs: &str, left_over: &str, cost: &str) -> Quote {

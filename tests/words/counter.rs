@@ -5,17 +5,13 @@ use brimwright::drink::fill::{Fill, FillLine, ScaledLine};
 use brimwright::drink::label::Caution;
 use brimwright::drink::make::{Card, Taken};
 use brimwright::foundation::lock::PinError;
-use brimwright::foundation::measure::{NumberStyle, System, Volume};
+use brimwright::foundation::measure::{System, Volume};
 use brimwright::words::counter;
 
 use crate::book;
-use crate::support::{amount, exact, ingredient_id, line, measure, millilitres, millimetres, settings};
+use crate::support::{amount, exact, ingredient_id, line, measure, millilitres, millimetres, settings, speaker};
 
 const UNITS: System = System::Metric;
-
-fn style() -> NumberStyle {
-    NumberStyle::english("$")
-}
 
 fn scaled(scaling: Scaling) -> ScaledLine {
     ScaledLine {
@@ -32,7 +28,7 @@ fn scaled(scaling: Scaling) -> ScaledLine {
 
 #[test]
 fn how_an_ingredient_is_added() {
-    let said = |line| counter::how_added(&line, UNITS, &style());
+    let said = |line| counter::how_added(&line, &speaker(UNITS));
     assert_eq!(said(scaled(Scaling::InProportion)), "pressed");
     assert_eq!(said(scaled(Scaling::Fixed)), "pressed");
     assert_eq!(said(scaled(Scaling::Stepped(amount("0.5 ea")))), "pressed, in steps of 0.5 ea");
@@ -45,7 +41,7 @@ fn how_an_ingredient_is_added() {
 fn what_an_amount_stands_for() {
     let taken =
         Taken { line: scaled(Scaling::InProportion), amount: amount("100 mL"), exactly: None, under_a_step: false };
-    let said = |taken| counter::of_the_amount(&taken, UNITS, &style());
+    let said = |taken| counter::of_the_amount(&taken, &speaker(UNITS));
     assert_eq!(said(taken), "");
     assert_eq!(said(Taken { exactly: Some(amount("87.5 mL")), ..taken }), "exactly 87.5 mL");
     assert_eq!(
@@ -59,7 +55,7 @@ fn what_amounts_are_rounded_to() {
     let said = |scale: Option<&str>, jug: Option<&str>| {
         let (scale_step, jug_step) = (scale.map(amount), jug.map(amount));
         let settings = brimwright::book::Settings { scale_step, jug_step, ..settings() };
-        counter::rounded_to(&settings, &style())
+        counter::rounded_to(&settings, &speaker(UNITS))
     };
     assert_eq!(said(None, None), "");
     assert_eq!(said(Some("5 g"), None), "Amounts are rounded to the 5 g that the scale shows.");
@@ -84,10 +80,10 @@ fn where_to_fill_to() {
         lines: Vec::new(),
     };
     let card = Card { fill, fill_line: None, scaled, take: Vec::new(), missed: None, cautions: Vec::new() };
-    let said = |card: &Card| counter::fill_to(card, UNITS, &style());
+    let said = |card: &Card| counter::fill_to(card, &speaker(UNITS));
     assert_eq!(said(&card), "Fill to here: 25\u{a0}mL left empty under the rim");
     assert_eq!(
-        counter::fill_on_paper(&card, UNITS, &style()),
+        counter::fill_on_paper(&card, &speaker(UNITS)),
         "Fill to 330\u{a0}mL: 25\u{a0}mL left empty under the rim."
     );
     let fill_line = Some(FillLine { above_base: millimetres("90"), below_rim: millimetres("10.04") });
@@ -96,7 +92,7 @@ fn where_to_fill_to() {
 
 #[test]
 fn what_rounding_does_to_a_drink() {
-    let said = |missed| counter::missed_fill(millilitres(missed), UNITS, &style());
+    let said = |missed| counter::missed_fill(millilitres(missed), &speaker(UNITS));
     assert_eq!(
         said("30"),
         "Rounded like this, a drink has 30\u{a0}mL more than reaches its fill line: stop at the line."
@@ -109,7 +105,7 @@ fn what_rounding_does_to_a_drink() {
 
 #[test]
 fn for_how_many() {
-    let said = |drinks| counter::for_drinks(exact(drinks), &style());
+    let said = |drinks| counter::for_drinks(exact(drinks), &speaker(UNITS));
     assert_eq!((said("1").as_str(), said("3").as_str()), ("for 1 drink", "for 3 drinks"));
     assert_eq!(counter::number_of_drinks(), "Type a whole number of drinks from 1 to 999, such as 12.");
 }

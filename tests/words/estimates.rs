@@ -1,18 +1,14 @@
 //! What is said of prices seen elsewhere and of trials.
 
 use brimwright::book::{Book, Record, Scope, Settings, Trial, TrialId, Week};
-use brimwright::foundation::measure::{NumberStyle, System};
+use brimwright::foundation::measure::System;
 use brimwright::sizes::market::{NoCurve, market};
 use brimwright::sizes::trial::judge;
-use brimwright::words;
+use brimwright::words::{self, Speaker};
 
 use crate::support::{
-    book, container, day, drink, drink_id, ingredient, line, offer, pack, seen_price, settings, sold,
+    book, container, day, drink, drink_id, ingredient, line, offer, pack, seen_price, settings, sold, speaker,
 };
-
-fn style() -> NumberStyle {
-    NumberStyle::english("$")
-}
 
 /// A drink of ours in 400 mL, at this price, beside these prices seen.
 fn bar(seen: &[(&str, &str)], ours: Option<&str>) -> Book {
@@ -28,7 +24,7 @@ fn bar(seen: &[(&str, &str)], ours: Option<&str>) -> Book {
 
 fn market_said(seen: &[(&str, &str)], ours: Option<&str>) -> String {
     let bar = bar(seen, ours);
-    words::market(&market(&bar, None, day("2026-11-26")).unwrap(), &bar, &style())
+    words::market(&market(&bar, None, day("2026-11-26")).unwrap(), &bar, &speaker(System::Metric))
 }
 
 // On 3.00 times the root of the size in hundreds of mL: twice the size is 1.4142 times the price.
@@ -56,7 +52,7 @@ fn where_a_size_stands() {
     let said = |seen: &[(&str, &str)], price| {
         let bar = bar(seen, Some(price));
         let market = market(&bar, None, day("2026-11-26")).unwrap();
-        words::against_curve(&market.ours[0].against.unwrap(), &style())
+        words::against_curve(&market.ours[0].against.unwrap(), &speaker(System::Metric))
     };
     assert_eq!(said(&ROOT, "6.60"), "10.0\u{a0}% above");
     assert_eq!(said(&ROOT, "5.40"), "10.0\u{a0}% below");
@@ -72,7 +68,7 @@ fn how_the_curve_came_about() {
     let bar = bar(&ROOT, None);
     let curve = market(&bar, None, day("2026-11-26")).unwrap().curve.unwrap();
     assert_eq!(
-        words::curve(&curve, &bar, &style()),
+        words::curve(&curve, &bar, &speaker(System::Metric)),
         "The curve is price = $3.00 × (size in hundreds of mL) to the power of 0.50: a straight line through the logarithms of sizes and prices, by least squares. R² says how closely the prices follow it: 1 is exactly, 0 not at all."
     );
 }
@@ -120,14 +116,14 @@ fn trial_said(before: &[&str], after: &[&str], today: &str) -> [String; 5] {
         last: None,
     };
     let judged = judge(&bar, &trial, day(today)).unwrap();
-    let shown = |say: fn(&_, &Book, &NumberStyle) -> String| {
-        judged.interval.map(|interval| say(&interval, &bar, &style())).unwrap_or_default()
+    let shown = |say: fn(&_, &Speaker) -> String| {
+        judged.interval.map(|interval| say(&interval, &speaker(System::Metric))).unwrap_or_default()
     };
     [
         words::verdict(judged.verdict).to_string(),
         words::verdict_means(&judged),
         [shown(words::trial_difference), shown(words::trial_interval)].join(" "),
-        words::trial_how(&judged, &bar, &style()),
+        words::trial_how(&judged, &speaker(System::Metric)),
         words::trial_left_out(&judged),
     ]
 }

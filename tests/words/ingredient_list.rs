@@ -2,7 +2,9 @@
 
 use brimwright::book::{Allergen, Book, Drink, Edit, Ingredient, IngredientId, Record, Settings};
 use brimwright::drink::label::{Law, Listed, ListedAs};
-use brimwright::foundation::measure::{Exact, Mass, NumberStyle, Share};
+use brimwright::foundation::measure::{Exact, Mass, Share, System};
+
+use crate::support::speaker;
 use brimwright::words::{self, Run};
 
 const FOOD: IngredientId = IngredientId::from_random(1);
@@ -33,8 +35,8 @@ fn shown(runs: Vec<Run>) -> String {
 /// The list of a drink that is all of this.
 fn of(what: ListedAs, food: Ingredient, law: Law) -> String {
     let list = [listed(what, 1000)];
-    let style = NumberStyle::english("");
-    shown(words::ingredient_list(&list, &drink("Rosy Field"), &book_of(food), law, &style))
+    let speaker = speaker(System::UsCustomary);
+    shown(words::ingredient_list(&list, &drink("Rosy Field"), &book_of(food), law, &speaker))
 }
 
 fn european(food: Ingredient) -> String {
@@ -120,8 +122,8 @@ fn what_the_drinks_name_names_has_its_percentage() {
     let food = Ingredient { sold_as: "strawberries".into(), ..food("Erdbeeren", &[]) };
     let list = [listed(ListedAs::Food(FOOD), 394), listed(ListedAs::Water, 606)];
     let said = |name, law| {
-        let style = NumberStyle::english("");
-        shown(words::ingredient_list(&list, &drink(name), &book_of(food.clone()), law, &style))
+        let speaker = speaker(System::UsCustomary);
+        shown(words::ingredient_list(&list, &drink(name), &book_of(food.clone()), law, &speaker))
     };
     assert_eq!(said("Strawberry Field", Law::European), "strawberries 39.4\u{a0}%, water");
     assert_eq!(said("Rosy Field", Law::European), "strawberries, water");

@@ -7,8 +7,8 @@ use brimwright::drink::fill::ScaleError;
 use brimwright::drink::label::{Allergens, Caution, LabelError, Law, NetContents, NetSource, PercentJuice, UsedAround};
 use brimwright::drink::ledger::Trouble;
 use brimwright::drink::yields::YieldError;
-use brimwright::foundation::measure::{Amount, Exact, NumberStyle, System, Unit};
-use brimwright::words;
+use brimwright::foundation::measure::{Amount, Currency, Exact, NumberStyle, System, Unit};
+use brimwright::words::{self, Speaker};
 
 use crate::{GINGER, book, ounces};
 
@@ -19,7 +19,7 @@ fn net_contents_are_said_in_both_systems() {
     let said = |number, unit, system, style: &NumberStyle| {
         let volume = Amount::new(number, unit).volume().ok().flatten().expect("a volume");
         let net = NetContents::of(volume, NetSource::Fill).expect("small");
-        words::net_contents(&net, system, style)
+        words::net_contents(&net, &Speaker::new(Currency::USD, system, style.clone()))
     };
     let (english, continental) = (NumberStyle::english("$"), NumberStyle::continental(""));
     let ounces = |tenths, system| said(Exact::new(tenths, 1), Unit::UsFluidOunce, system, &english);

@@ -2,9 +2,10 @@
 
 use brimwright::book::{Container, DrinkId, Edit, Goods, OfferId, Packaging, PackagingId, Record};
 use brimwright::drink::gap::{Closing, Figure, Lever, Way, WhyNot};
-use brimwright::foundation::measure::{Amount, Exact, Money, NumberStyle, Share, Time, Unit};
+use brimwright::foundation::measure::{Amount, Exact, Money, Share, System, Time, Unit};
 use brimwright::words;
 
+use crate::support::speaker;
 use crate::{BOTTLE, GINGER, book, ounces};
 
 const DRINK: DrinkId = DrinkId::from_random(2);
@@ -47,7 +48,7 @@ fn advice(way: &Way) -> String {
     let mut book = book();
     let cap = Packaging::named(CAP, "Cap");
     book.apply(&Edit::Put(Record::Packaging(cap))).expect("packaging holds");
-    words::lever_advice(way, &book, &NumberStyle::english("$"))
+    words::lever_advice(way, &book, &speaker(System::UsCustomary))
 }
 
 const PRICE_OF_GINGER: Lever = Lever::PackPrice(Goods::Ingredient(GINGER));
@@ -118,7 +119,7 @@ fn a_fill_that_is_less_than_declared_is_said() {
     let declared = Some(Amount::new(Exact::new(15, 0), Unit::UsFluidOunce));
     let labelled = Container { declared, ..book.container(BOTTLE).expect("it is there").clone() };
     book.apply(&Edit::Put(Record::Container(labelled))).expect("a container holds");
-    let said = |way: &Way| words::lever_advice(way, &book, &NumberStyle::english("$"));
+    let said = |way: &Way| words::lever_advice(way, &book, &speaker(System::UsCustomary));
     assert_eq!(said(&pour(1_500)), "Pour 15.0\u{a0}fl oz instead of 15.5\u{a0}fl oz.");
     assert_eq!(
         said(&with(pour(1_428), None, 3)),
@@ -128,7 +129,7 @@ fn a_fill_that_is_less_than_declared_is_said() {
 
 #[test]
 fn how_much_it_changes() {
-    let change = |way: &Way| words::lever_change(way, &NumberStyle::english("$"));
+    let change = |way: &Way| words::lever_change(way, &speaker(System::UsCustomary));
     assert_eq!(change(&paid(PRICE_OF_GINGER, 38_000, 33_108)), "\u{2212}12.9\u{a0}%");
     assert_eq!(change(&paid(Lever::MenuPrice(OFFER), 9_000, 9_616)), "+6.9\u{a0}%");
     assert_eq!(change(&shared(Lever::PressYield(GINGER), 650, 681)), "+4.8\u{a0}%");
@@ -138,7 +139,7 @@ fn how_much_it_changes() {
 fn what_does_not_close_it() {
     let cannot = Way { closes: Err(WhyNot::CannotCloseAlone), ..paid(PRICE_OF_GINGER, 38_000, 0) };
     assert_eq!(advice(&cannot), "Pack price of Ginger cannot close it alone.");
-    assert_eq!(words::lever_change(&cannot, &NumberStyle::english("$")), "");
+    assert_eq!(words::lever_change(&cannot, &speaker(System::UsCustomary)), "");
     let uncounted = Way { lever: Lever::HandsTime(DRINK), now: tenths(4_800), closes: Err(WhyNot::DoesNotCount) };
     assert_eq!(advice(&uncounted), "Hands' time does not count in this margin.");
 }

@@ -3,12 +3,12 @@
 use brimwright::book::{Container, ContainerId, DrinkId, Edit, Offer, OfferId, Packaging, PackagingId, Record, Scope};
 use brimwright::drink::ledger::{Ledger, Trouble};
 use brimwright::drink::price::PriceError;
-use brimwright::foundation::measure::{Exact, Money, NumberStyle, Share};
+use brimwright::foundation::measure::{Exact, Money, Share, System};
 use brimwright::sizes::plan::{Candidates, Change, Further, LeftOut, PaidBack, PaysFrom, Plan, Stock, Totals, Why};
 use brimwright::words::{self, Plans};
 
 use crate::support::{
-    book as of_records, container, drink, ingredient, line, money, offer, pack, settings, use_of, vessel,
+    book as of_records, container, drink, ingredient, line, money, offer, pack, settings, speaker, use_of, vessel,
 };
 use crate::{BOTTLE, book};
 
@@ -21,7 +21,7 @@ fn said(say: impl FnOnce(&Plans) -> String) -> String {
     let jar = Container { id: JAR, name: "Jar".into(), ..book.container(BOTTLE).unwrap().clone() };
     book.apply(&Edit::Put(Record::Container(jar))).unwrap();
     book.apply(&Edit::Put(Record::Packaging(Packaging::named(LID, "Lid")))).unwrap();
-    say(&Plans { book: &book, style: &NumberStyle::english("$") })
+    say(&Plans { book: &book, speaker: &speaker(System::UsCustomary) })
 }
 
 fn plan(sizes: &[ContainerId]) -> Plan {
@@ -154,7 +154,7 @@ fn what_one_offer_leaves() {
     let book = of_records(settings(), records);
     let jar = ContainerId::from_random(1);
     let candidates = Candidates::of(&book, Scope::Menu, &[jar]);
-    let plans = Plans { book: &book, style: &NumberStyle::english("$") };
+    let plans = Plans { book: &book, speaker: &speaker(System::UsCustomary) };
     let id = OfferId { drink: DrinkId::from_random(1), container: jar };
     let today = book.offer(id).unwrap().clone();
     let said = |offer: &Offer| plans.offer(candidates.ledger(), offer);
@@ -166,7 +166,7 @@ fn what_one_offer_leaves() {
     let now = Ledger::of(&book);
     let mut unpriced = book.clone();
     unpriced.apply(&Edit::Put(Record::Offer(Offer { price: None, ..today.clone() }))).unwrap();
-    let suggested = Plans { book: &unpriced, style: plans.style };
+    let suggested = Plans { book: &unpriced, speaker: plans.speaker };
     assert_eq!(
         suggested.offer(&then, &dearer),
         "Pear, Jar: 30 a week at $6.00 (suggested), $3.90 left of each: $117.00."

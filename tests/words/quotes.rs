@@ -5,16 +5,12 @@ use brimwright::buying::quotes::{Age, Compared, Usable, compared, history, usabl
 use brimwright::drink::cost::CostError;
 use brimwright::drink::ledger::{Move, Side, Standing};
 use brimwright::drink::yields::YieldError;
-use brimwright::foundation::measure::{Date, Exact, NumberStyle, Share};
+use brimwright::foundation::measure::{Date, Exact, Share, System};
 use brimwright::words::quotes as words;
 
 use crate::support::{
-    amount, book_of_one_drink, day, ingredient, ingredient_id, money, offer_id, pack, pack_id, settings, share,
+    amount, book_of_one_drink, day, ingredient, ingredient_id, money, offer_id, pack, pack_id, settings, share, speaker,
 };
-
-fn style() -> NumberStyle {
-    NumberStyle::english("$")
-}
 
 fn goods() -> Goods {
     Goods::Ingredient(ingredient_id(1))
@@ -30,8 +26,7 @@ fn from(supplier: &str, pack: Pack) -> Pack {
 
 #[test]
 fn the_amount_that_packs_are_compared_by() {
-    let book = with_packs([]);
-    let said = |stage, text: &str| words::per(Usable { stage, amount: amount(text) }, &book, &style());
+    let said = |stage, text: &str| words::per(Usable { stage, amount: amount(text) }, &speaker(System::UsCustomary));
     assert_eq!(said(Stage::Pressed, "1 fl oz"), "per fl oz pressed");
     assert_eq!(said(Stage::Trimmed, "1 lb"), "per lb trimmed");
     assert_eq!(said(Stage::Pressed, "100 mL"), "per 100 mL pressed");
@@ -68,17 +63,20 @@ fn what_fell_and_what_mends_the_worst() {
     let book = book_of_one_drink(settings(), "1", Some("4"));
     let name = book.name(Key::Offer(offer_id(1, 1)));
     let none = [moved(1, UNDER, UNDER, 50), moved(1, ON, ON, 66)];
-    assert_eq!((words::fell(&none, &book), words::worst(&none, &book, &style())), (String::new(), String::new()));
+    assert_eq!(
+        (words::fell(&none, &book), words::worst(&none, &book, &speaker(System::UsCustomary))),
+        (String::new(), String::new())
+    );
     let one = [moved(1, ON, UNDER, 60), moved(1, UNDER, UNDER, 50)];
     assert_eq!(words::fell(&one, &book), format!("Now under target: {name}."));
     assert_eq!(
-        words::worst(&one, &book, &style()),
+        words::worst(&one, &book, &speaker(System::UsCustomary)),
         format!("Worst is {name} at 60.0\u{a0}%. Ask $4.50 instead of $4.00 and it is on target.")
     );
     let without = |side: Side| Side { suggested: None, ..side };
     let stuck = Move { after: one[0].after.map(without), ..one[0] };
     assert_eq!(
-        words::worst(&[stuck], &book, &style()),
+        words::worst(&[stuck], &book, &speaker(System::UsCustomary)),
         format!("Worst is {name} at 60.0\u{a0}%. No menu price alone brings it to its target.")
     );
     let seven = [moved(1, ON, UNDER, 60); 7];
@@ -106,7 +104,7 @@ fn what_buying_another_pack_would_move() {
 
 fn bought_now(packs: impl IntoIterator<Item = Pack>) -> String {
     let book = with_packs(packs);
-    words::bought_now(&compared(&book, goods()), usable(&book, goods()), goods(), &book, &style())
+    words::bought_now(&compared(&book, goods()), usable(&book, goods()), goods(), &book, &speaker(System::UsCustomary))
 }
 
 #[test]
@@ -132,7 +130,7 @@ fn whether_the_pack_bought_is_the_cheapest() {
 #[test]
 fn how_much_dearer_a_pack_is() {
     let said = |cost, dearer: Option<&str>| {
-        words::dearer(&Compared { pack: pack_id(1), cost, dearer: dearer.map(share) }, &style())
+        words::dearer(&Compared { pack: pack_id(1), cost, dearer: dearer.map(share) }, &speaker(System::UsCustomary))
     };
     assert_eq!(said(Ok(money("1")), Some("0")), "cheapest");
     assert_eq!(said(Ok(money("1")), Some("0.092")), "+9.2\u{a0}%");
@@ -157,13 +155,12 @@ fn why_a_price_cannot_be_dated_so() {
 
 #[test]
 fn what_was_asked_over_time() {
-    let book = with_packs([]);
     let said = |heard: &[(&str, &str)]| {
         let mut quoted = pack(1, "40 lb", "0");
         for (on, price) in heard {
             quoted.quote(money(price), day(on));
         }
-        words::history(&history(&quoted).expect("it was heard"), &book, &style())
+        words::history(&history(&quoted).expect("it was heard"), &speaker(System::UsCustomary))
     };
     assert_eq!(said(&[("2026-11-23", "38")]), "Heard once: $38.00 on 23 Nov 2026.");
     let thrice = [("2026-09-21", "40"), ("2026-10-12", "36"), ("2026-11-23", "44")];

@@ -4,7 +4,9 @@ use brimwright::book::{Book, Edit, Field, Key, Offer, Problem, Record, Refusal, 
 use brimwright::drink::ledger::{Ledger, Trouble};
 use brimwright::drink::sales::{Unknown, average, sold_in, weekly_contribution};
 use brimwright::exchange::{BadRow, TillError, Why};
-use brimwright::foundation::measure::{NumberStyle, Overflow, ReadError};
+use brimwright::foundation::measure::{Overflow, ReadError, System};
+
+use crate::support::speaker;
 use brimwright::words;
 
 use super::support::{book_of_one_drink, container, day, exact, offer, settings, week};
@@ -91,11 +93,11 @@ fn days_and_weeks() {
 #[test]
 fn a_usual_week() {
     let mut book = bar();
-    let style = NumberStyle::english("$");
+    let speaker = speaker(System::UsCustomary);
     let said = |book: &Book| {
         let ledger = Ledger::of(book);
         let weekly = weekly_contribution(book, &ledger, Scope::Menu).unwrap();
-        (words::weekly_working(book, &ledger, &weekly, &style), words::not_counted(&weekly, book))
+        (words::weekly_working(book, &ledger, &weekly, &speaker), words::not_counted(&weekly, book))
     };
     let (working, not_counted) = said(&book);
     assert_eq!(working, "Nothing is counted yet.");
@@ -113,15 +115,11 @@ fn a_usual_week() {
 /// 3 * 2 - 4 * 0.5 + 0 = 4, by hand.
 #[test]
 fn a_week_that_was_written_down() {
-    let mut book = bar();
-    let said = |book: &Book, week: &Week| {
-        words::week_working(book, week, sold_in(week).unwrap().1, &NumberStyle::english("$"))
-    };
-    assert_eq!(said(&book, &week("2026-11-23", &[])), "Nothing is written down yet.");
-    book.apply(&Edit::Put(Record::Container(container(3, "1 L")))).unwrap();
+    let said = |week: &Week| words::week_working(week, sold_in(week).unwrap().1, &speaker(System::UsCustomary));
+    assert_eq!(said(&week("2026-11-23", &[])), "Nothing is written down yet.");
     let sold = week("2026-11-23", &[(1, "3", "2"), (2, "4", "-0.5"), (3, "0", "9")]);
     assert_eq!(
-        said(&book, &sold),
+        said(&sold),
         "The number sold times what one contributed when it was written down: 3 × $2.00 + 4 × −$0.50 + 1 more = $4.00."
     );
 }

@@ -1,14 +1,16 @@
 //! What stands on printed sheets.
 
 use brimwright::book::{Tax, TaxPlace};
-use brimwright::foundation::measure::{Exact, NumberStyle, Share, System};
+use brimwright::foundation::measure::{Exact, Share, System};
 use brimwright::words;
+
+use crate::support::speaker;
 
 #[test]
 fn a_price_sheet_says_where_the_tax_is() {
     let said = |thousandths, place| {
         let tax = Tax { rate: Share::from_fraction(Exact::new(thousandths, 3)), place };
-        words::tax(tax, &NumberStyle::english("$"))
+        words::tax(tax, &speaker(System::UsCustomary))
     };
     assert_eq!(said(190, TaxPlace::InThePrice), "Prices have 19.0\u{a0}% tax in them.");
     assert_eq!(said(65, TaxPlace::AddedAtTheTill), "Tax of 6.5\u{a0}% is added at the till.");

@@ -2,13 +2,13 @@
 
 use brimwright::book::{Book, DrinkKind, Field, Key, Offer, Problem, Record, Refusal, Scope};
 use brimwright::drink::ledger::Ledger;
-use brimwright::foundation::measure::{NumberStyle, Overflow, System};
+use brimwright::foundation::measure::{Overflow, System};
 use brimwright::sizes::side_by_side::{LeftOut, SideBySide, Step, WhatIfError, side_by_side};
 use brimwright::words;
 
 use crate::support::{
     book, container, container_id, drink, drink_id, exact, ingredient, line, millilitres, money, offer, offer_id, pack,
-    settings, share,
+    settings, share, speaker,
 };
 
 /// Five drinks of 4.00 a litre at 2.00 and 3.00, in 250 and 500 mL; sold so often in a week.
@@ -27,10 +27,6 @@ fn menu(weekly: Option<&str>) -> Book {
         Record::Container(container(2, "500 mL")),
     ];
     book(brimwright::book::Settings { units: System::Metric, ..settings() }, goods.into_iter().chain(drinks))
-}
-
-fn style() -> NumberStyle {
-    NumberStyle::english("$")
 }
 
 /// With plain blanks between numbers and units.
@@ -81,7 +77,7 @@ fn why_a_drink_is_left_out() {
 fn how_a_mean_came_about() {
     let said = |book: &Book, scope| {
         let side = compared(book, scope);
-        words::mean_price(&side, &side.sizes[1], book, &Ledger::of(book), &style())
+        words::mean_price(&side, &side.sizes[1], book, &Ledger::of(book), &speaker(System::Metric))
     };
     let rest = ", and so for each part of the cost and what is left. The margin is what the covered costs leave of all these prices without tax, over these.";
     // Three a week in each of two sizes: six of each drink.
@@ -101,7 +97,7 @@ fn what_a_step_brings() {
     let book = menu(None);
     let said = |price, cost, kept: Option<&str>| {
         let step = Step { extra_price: money(price), extra_cost: money(cost), kept: kept.map(share) };
-        plain(words::size_step(container_id(1), container_id(2), &step, &book, &style()))
+        plain(words::size_step(container_id(1), container_id(2), &step, &book, &speaker(System::Metric)))
     };
     let from = "From Invented 250 mL 1 to Invented 500 mL 2";
     assert_eq!(
@@ -131,25 +127,25 @@ fn the_largest_part() {
     let book = menu(None);
     let sizes = compared(&book, Scope::Menu).sizes;
     assert_eq!(
-        plain(words::largest_part(&sizes, &book, &style())),
+        plain(words::largest_part(&sizes, &book, &speaker(System::Metric))),
         "Largest part of the cost: Ingredients, 100.0 % in Invented 250 mL 1, 100.0 % in Invented 500 mL 2."
     );
     assert_eq!(
-        plain(words::largest_part(&sizes[..1], &book, &style())),
+        plain(words::largest_part(&sizes[..1], &book, &speaker(System::Metric))),
         "Largest part of the cost: Ingredients, 100.0 % in Invented 250 mL 1."
     );
     let mut free = sizes;
     for row in &mut free {
         row.parts = Default::default();
     }
-    assert_eq!(words::largest_part(&free, &book, &style()), "Nothing is paid for.");
-    assert_eq!(words::largest_part(&[], &book, &style()), "");
+    assert_eq!(words::largest_part(&free, &book, &speaker(System::Metric)), "Nothing is paid for.");
+    assert_eq!(words::largest_part(&[], &book, &speaker(System::Metric)), "");
 }
 
 #[test]
 fn what_cannot_be_tried() {
     let book = menu(None);
-    let said = |error| plain(words::what_if_error(&error, &book, &style()));
+    let said = |error| plain(words::what_if_error(&error, &book, &speaker(System::Metric)));
     let price = Refusal::Field { key: Key::Offer(offer_id(1, 1)), field: Field::Price, problem: Problem::NotPositive };
     assert_eq!(said(WhatIfError::Refused(price)), "The menu price must be more than zero.");
     let over = WhatIfError::OverTheRim(millilitres("270"));

@@ -1,17 +1,13 @@
 //! What is said of steps: when they were done, and why one is not taken back.
 
 use brimwright::book::{Accepted, Book, Clash, Edit, FillRule, Filling, Key, Patch, Record};
-use brimwright::foundation::measure::{Date, NumberStyle, Scale, Temperature};
+use brimwright::foundation::measure::{Date, Scale, System, Temperature};
 use brimwright::words::steps as words;
 
 use crate::support::{
     amount, batch, book, buying_list, container, day, density, drink, exact, grams, ingredient, ingredient_id, line,
-    money, offer, offer_id, pack, settings, share, vessel, week,
+    money, offer, offer_id, pack, settings, share, speaker, vessel, week,
 };
-
-fn style() -> NumberStyle {
-    NumberStyle::english("$")
-}
 
 fn bar() -> Book {
     let carrots = brimwright::book::Ingredient { name: "Carrots".into(), ..ingredient(1, [pack(1, "40 lb", "30")]) };
@@ -62,7 +58,7 @@ macro_rules! said {
             }
         };
         let clashes = clashes(&mut book, $key, first, second);
-        words::changed_since(&clashes, &book, &style()).replace('\u{a0}', " ")
+        words::changed_since(&clashes, &book, &speaker(System::UsCustomary)).replace('\u{a0}', " ")
     }};
 }
 
@@ -106,7 +102,7 @@ fn the_fields_of_a_fill_target_have_names() {
         let (step, _) = set(first);
         let (_, book) = set(second);
         let clashes = step.inverse().edit(&book).unwrap_err();
-        assert_eq!(words::changed_since(&clashes, &book, &style()).replace('\u{a0}', " "), said);
+        assert_eq!(words::changed_since(&clashes, &book, &speaker(System::UsCustomary)).replace('\u{a0}', " "), said);
     }
 }
 
@@ -271,11 +267,14 @@ fn what_was_added_and_changed_since_or_is_gone() {
     let came = step(Edit::Put(Record::Ingredient(beets.clone())));
     let named = step(Edit::Put(Record::Ingredient(brimwright::book::Ingredient { name: "Red beets".into(), ..beets })));
     let clashes = came.inverse().edit(&book).unwrap_err();
-    assert_eq!(words::changed_since(&clashes, &book, &style()), "Red beets has changed since then. Change it by hand.");
+    assert_eq!(
+        words::changed_since(&clashes, &book, &speaker(System::UsCustomary)),
+        "Red beets has changed since then. Change it by hand."
+    );
     book.apply(&Edit::Remove(Key::Ingredient(ingredient_id(9)))).unwrap();
     let clashes = named.inverse().edit(&book).unwrap_err();
     assert_eq!(
-        words::changed_since(&clashes, &book, &style()),
+        words::changed_since(&clashes, &book, &speaker(System::UsCustomary)),
         "What it changed is not in the book any more. A later step or another tab removed it."
     );
 }

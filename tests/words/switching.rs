@@ -4,7 +4,7 @@ use brimwright::book::{Book, Container, Drink, DrinkId, Edit, Ingredient, Offer,
 use brimwright::drink::fill::ScaleError;
 use brimwright::drink::ledger::Trouble;
 use brimwright::drink::price::PriceError;
-use brimwright::foundation::measure::{Exact, Money, NumberStyle, Share, System};
+use brimwright::foundation::measure::{Exact, Money, Share, System};
 use brimwright::sizes::price_point::at_point;
 use brimwright::sizes::switching::{
     BreakEven, FirstOrder, Losing, NoSide, PriceFrom, Question, Sales, Side, Switch, SwitchError, Together, switch,
@@ -14,12 +14,8 @@ use brimwright::words::switching as said;
 
 use crate::support::{
     book, container, container_id, drink, drink_id, exact, ingredient, line, millilitres, money, offer, offer_id, pack,
-    packaging_id, settings, share, use_of, vessel,
+    packaging_id, settings, share, speaker, use_of, vessel,
 };
-
-fn style() -> NumberStyle {
-    NumberStyle::english("$")
-}
 
 /// A text as it is seen: blanks that do not break are blanks.
 fn seen(text: impl Into<String>) -> String {
@@ -71,11 +67,11 @@ fn how_many_to_sell() {
     // 5.60 - 1.80 = 3.80 now; 4.00 - 1.00 = 3.00 then: 60 * 3.80 / 3.00 = 76.
     let (_, together) = at("4");
     let answer = together.answer.unwrap();
-    let sell = |sales| seen(said::sell_instead(together.units, &answer, sales, &style()));
+    let sell = |sales| seen(said::sell_instead(together.units, &answer, sales, &speaker(System::Metric)));
     assert_eq!(sell(ENTERED), "Sell 76 instead of 60 a week (+26.7 %)");
     assert_eq!(sell(Sales::NotEntered), "Sell 127 for every 100 sold now (+26.7 %)");
     assert_eq!(
-        said::sell_formula(&together, &answer, ENTERED, (&bar(), &style())),
+        said::sell_formula(&together, &answer, ENTERED, &speaker(System::Metric)),
         "60 sold now × $3.80 left of each ÷ $3.00 left of each in the new size = 76, rounded up to whole drinks."
     );
 }
@@ -84,7 +80,7 @@ fn how_many_to_sell() {
 fn elasticity_in_plain_words() {
     let said = |now: [&str; 2], then: [&str; 2]| {
         let side = |[price, left]: [&str; 2]| Side { price: money(price), contribution: money(left) };
-        seen(said::elasticity(&BreakEven::of(side(now), side(then)).unwrap().unwrap(), &style()))
+        seen(said::elasticity(&BreakEven::of(side(now), side(then)).unwrap().unwrap(), &speaker(System::Metric)))
     };
     // ln 1.25 / ln 0.7, ln 0.8 / ln 1.1, ln 0.8 / ln 0.9 and ln 1.25 / ln 1.1 (Python 3).
     assert_eq!(
@@ -118,7 +114,7 @@ fn what_loses_money_is_named_with_what_to_mend() {
     let losing = |which, now: &str, then: &str| {
         let side = |left| Side { price: money("3"), contribution: money(left) };
         let containers = (container_id(1), container_id(2));
-        said::losing(which, "Mango Lane", (side(now), side(then)), containers, (&bar(), &style()))
+        said::losing(which, "Mango Lane", (side(now), side(then)), containers, (&bar(), &speaker(System::Metric)))
     };
     assert_eq!(
         losing(Losing::Now, "-0.2", "1"),
@@ -183,7 +179,7 @@ fn what_is_counted_with() {
 
 #[test]
 fn the_curve_says_where_it_crosses() {
-    let crossing = |price, sales| seen(said::crossing(&at(price).1, sales, &bar(), &style()));
+    let crossing = |price, sales| seen(said::crossing(&at(price).1, sales, &speaker(System::Metric)));
     assert_eq!(
         crossing("4", ENTERED),
         "What is left of a week by the share of sales kept. It crosses today's $228.00 at 126.7 %: above that the new size earns more."
@@ -195,10 +191,10 @@ fn the_curve_says_where_it_crosses() {
     let lost = Together { now: Side { price: money("1"), contribution: money("-5") }, ..at("4").1 };
     let lost = Together { answer: Err(Losing::Now), ..lost };
     assert_eq!(
-        said::crossing(&lost, ENTERED, &bar(), &style()),
+        said::crossing(&lost, ENTERED, &speaker(System::Metric)),
         "What is left of a week by the share of sales kept. Today's is −$5.00, no gain, so every share shown lies above it."
     );
-    let kept = |kept: &str, sales| seen(said::with_kept(&at("4").1, share(kept), sales, &bar(), &style()));
+    let kept = |kept: &str, sales| seen(said::with_kept(&at("4").1, share(kept), sales, &speaker(System::Metric)));
     assert_eq!(kept("0.9", ENTERED), "With 90 % of the sales kept, a week brings $162.00, today $228.00: $66.00 less.");
     assert_eq!(
         kept("1.5", Sales::NotEntered),
@@ -206,7 +202,7 @@ fn the_curve_says_where_it_crosses() {
     );
     let same = Together { then: at("4").1.now, ..at("4").1 };
     assert_eq!(
-        seen(said::with_kept(&same, Share::WHOLE, ENTERED, &bar(), &style())),
+        seen(said::with_kept(&same, Share::WHOLE, ENTERED, &speaker(System::Metric))),
         "With 100 % of the sales kept, a week brings $228.00, today $228.00: the same."
     );
 }
@@ -214,7 +210,7 @@ fn the_curve_says_where_it_crosses() {
 #[test]
 fn what_it_costs_once_and_when_it_is_back() {
     let back = |kept: &str, once: &str, sales| {
-        let said = said::payback(&at("4").1, share(kept), money(once), sales, (&bar(), &style()));
+        let said = said::payback(&at("4").1, share(kept), money(once), sales, &speaker(System::Metric));
         (said.0, seen(said.1))
     };
     // 150 % kept bring 42.00 more.
@@ -241,7 +237,7 @@ fn what_it_costs_once_and_when_it_is_back() {
     );
     let order = |packs: &str, cost: Option<&str>, in_use| {
         let order = FirstOrder { packaging: packaging_id(1), packs: exact(packs), cost: cost.map(money), in_use };
-        said::first_order(&order, &bar(), &style())
+        said::first_order(&order, &bar(), &speaker(System::Metric))
     };
     assert_eq!(order("1", Some("135"), false), "Cup: 1 pack at first, $135.00.");
     assert_eq!(order("3", Some("135"), false), "Cup: 3 packs at first, $135.00.");
@@ -254,7 +250,7 @@ fn what_it_costs_once_and_when_it_is_back() {
 
 fn gives_up(book: &Book, price: &str) -> Vec<String> {
     let at = at_point(book, offer_id(1, 1), money(price)).unwrap();
-    give_up(&at, book, &style()).into_iter().map(seen).collect()
+    give_up(&at, book, &speaker(System::Metric)).into_iter().map(seen).collect()
 }
 
 #[test]

@@ -5,17 +5,13 @@ use brimwright::buying::price_watch::{
     Changed, ChangedOn, Exposure, Since, WatchError, WeeklyCost, exposure, since, what_if,
 };
 use brimwright::drink::ledger::Ledger;
-use brimwright::foundation::measure::{NumberStyle, Overflow, System};
+use brimwright::foundation::measure::{Overflow, System};
 use brimwright::words;
 
 use crate::support::{
     book, container, day, drink, exact, ingredient, ingredient_id, line, money, offer, offer_id, pack, pack_id,
-    settings, share, use_of, vessel,
+    settings, share, speaker, use_of, vessel,
 };
-
-fn style() -> NumberStyle {
-    NumberStyle::english("$")
-}
 
 /// Percentages are written with a blank that does not break.
 fn spaced(text: &str) -> String {
@@ -112,7 +108,10 @@ fn what_is_not_known_from_a_day() {
 fn how_a_price_changed() {
     let goods = Goods::Ingredient(ingredient_id(1));
     let said = |by: Option<&str>| {
-        words::watch::change(&Changed { goods, before: money("1"), after: money("1"), share: by.map(share) }, &style())
+        words::watch::change(
+            &Changed { goods, before: money("1"), after: money("1"), share: by.map(share) },
+            &speaker(System::UsCustomary),
+        )
     };
     let expected = ["+18.2 %", "\u{2212}10.0 %", "0.0 %"].map(spaced);
     assert_eq!([Some("0.1819"), Some("-0.1"), Some("0.0001")].map(said), expected);
@@ -136,8 +135,8 @@ fn what_a_week_leaves() {
 
 #[test]
 fn what_the_menu_hangs_on() {
-    let said = |book: &Book| words::watch::exposure(&hangs(book), book, &style());
-    let working = |book: &Book| words::watch::exposure_working(&hangs(book), book, &style());
+    let said = |book: &Book| words::watch::exposure(&hangs(book), book, &speaker(System::UsCustomary));
+    let working = |book: &Book| words::watch::exposure_working(&hangs(book), book, &speaker(System::UsCustomary));
     // Half a litre of 2.00 and a bottle of 0.10, ten times. A tenth of 10.00 * 1.50 / 2.00.
     let other = "Not counted: Invented drink 2, Invented 500 mL 1 (no price yet).";
     let sold = bar(Some("10"));
@@ -199,11 +198,11 @@ fn what_changed_today_and_what_it_costs_a_week() {
     let juice = Goods::Ingredient(ingredient_id(1));
     let changed = Changed { goods: juice, before: money("1"), after: money("1.5"), share: Some(share("0.5")) };
     let change = ChangedOn { pack: pack_id(1), changed, heard: None };
-    let said = spaced(&words::watch::changed(&change, &book, &style()));
+    let said = spaced(&words::watch::changed(&change, &book, &speaker(System::UsCustomary)));
     assert_eq!(said.replace("1\u{a0}L", "1 L"), spaced("1 L: was $1.00, now $1.50, +50.0 %"));
 
     let cost = |more: &str, counted, unknown| WeeklyCost { more: money(more), counted, unknown, without_cost: 0 };
-    let said = |cost| words::watch::weekly_cost(cost, &book, &style());
+    let said = |cost| words::watch::weekly_cost(cost, &speaker(System::UsCustomary));
     assert_eq!(said(Some(cost("6", 2, 0))), "Costs $6.00 more a week.");
     assert_eq!(said(Some(cost("-6.004", 1, 0))), "Saves $6.00 a week.");
     assert_eq!(said(Some(cost("0.004", 1, 0))), "Costs the same a week.");
@@ -222,7 +221,7 @@ fn what_changed_today_and_what_it_costs_a_week() {
     assert_eq!(without_cost(0, 2, 1), "Weekly numbers and costs not known.");
     assert_eq!(said(None), words::overflow(Overflow::TooLarge));
 
-    let sum = |costs: &[WeeklyCost]| words::watch::weekly_costs(costs, &book, &style());
+    let sum = |costs: &[WeeklyCost]| words::watch::weekly_costs(costs, &speaker(System::UsCustomary));
     assert_eq!(sum(&[cost("6", 1, 0), cost("5", 1, 0)]), "Costs $11.00 more a week, all changes together.");
     assert_eq!(sum(&[cost("6", 1, 0), cost("-8", 2, 1)]), "Saves $2.00 a week, all changes together.");
     assert_eq!((sum(&[]), sum(&[cost("6", 1, 0), cost("0", 0, 1)])), (String::new(), String::new()));

@@ -3,7 +3,7 @@
 use brimwright::book::{Book, Edit, FlatCost, Goods, Key, LineId, Part, Record, Stage};
 use brimwright::drink::ledger::{Ledger, Trouble};
 use brimwright::foundation::measure::NumberStyle;
-use brimwright::words::Working;
+use brimwright::words::{Speaker, Working};
 use brimwright::working::{AtPrice, OfOffer, OfPrice, OfSize, Shown, of};
 
 use crate::bars::{juice_bar, smoothie_bar};
@@ -11,9 +11,9 @@ use crate::support::{amount, container_id, drink_id, ingredient_id, offer_id, pa
 
 /// The working of a number as text, with plain blanks.
 pub fn text(book: &Book, shown: Shown) -> String {
-    let style = NumberStyle::english("$");
+    let speaker = Speaker::of(book, NumberStyle::english("$"));
     let step = of(book, &Ledger::of(book), shown).unwrap().unwrap();
-    Working { book, style: &style }.text(&step).replace('\u{a0}', " ")
+    Working { book, speaker: &speaker }.text(&step).replace('\u{a0}', " ")
 }
 
 /// Its first line: the number itself.

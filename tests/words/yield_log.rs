@@ -3,14 +3,10 @@
 use brimwright::book::{Ingredient, Weighing};
 use brimwright::buying::yield_log::{Step, Summary, YieldLogError, summary};
 use brimwright::drink::ledger::Move;
-use brimwright::foundation::measure::{NumberStyle, Overflow, System};
+use brimwright::foundation::measure::{Overflow, System};
 use brimwright::words::yield_log as words;
 
-use crate::support::{amount, day, ingredient, ingredient_id, offer_id, share};
-
-fn style() -> NumberStyle {
-    NumberStyle::english("$")
-}
+use crate::support::{amount, day, ingredient, ingredient_id, offer_id, share, speaker};
 
 fn spaced(text: &str) -> String {
     text.replace(" %", "\u{a0}%")
@@ -32,7 +28,7 @@ fn trimmed(grams: &[&str]) -> Summary {
 fn a_mean_and_its_interval() {
     let said = |grams: &[&str]| {
         let summary = trimmed(grams);
-        (words::mean(&summary, &style()), words::interval(&summary, &style()))
+        (words::mean(&summary, &speaker(System::UsCustomary)), words::interval(&summary, &speaker(System::UsCustomary)))
     };
     let expected = |mean: &str, interval: &str| (spaced(mean), spaced(interval));
     assert_eq!(said(&["90"]), expected("90.0 % from 1 weighing", "unknown: weigh a second time"));
@@ -47,7 +43,7 @@ fn a_mean_and_its_interval() {
 
 #[test]
 fn how_a_mean_came_about() {
-    let said = |grams: &[&str]| words::how(&trimmed(grams), &style());
+    let said = |grams: &[&str]| words::how(&trimmed(grams), &speaker(System::UsCustomary));
     let mean = "Each weighing counts alike: 88.0 % + 90.0 % + 92.0 %, divided by 3, is 90.0 %. All weighed together it is 90.0 %; there, large batches count for more.";
     let spread = "Single weighings lie about 2.0 % from the mean (standard deviation). Student's t with 2 degrees of freedom, times that over the root of 3, is 5.0 %: so far the interval reaches to either side. 95 times of 100 such an interval holds the true mean.";
     assert_eq!(said(&["88", "90", "92"]), spaced(&format!("{mean} {spread}")));
@@ -67,7 +63,7 @@ fn how_a_mean_came_about() {
 
 #[test]
 fn what_stands_apart() {
-    let said = |grams: &[&str]| words::outlier(&trimmed(grams), &style());
+    let said = |grams: &[&str]| words::outlier(&trimmed(grams), &speaker(System::UsCustomary));
     // G 2.041 by scipy.stats, limit 1.887 (tests/reference/data/yield_log.csv).
     let apart = "The weighing of 7 Nov 2026 stands apart: 30.0 % is 2.04 standard deviations from the mean. Of 6 weighings alike, the farthest lies within 1.89 in 95 cases of 100 (Grubbs' test). A slip of the scale or the pen, another press, other fruit? Weigh again and correct it, or leave it in: it counts.";
     assert_eq!(said(&["90", "91", "89", "90", "90", "30"]), spaced(apart));
@@ -83,7 +79,7 @@ fn what_a_weighing_does_not_tell() {
         trimmed: trimmed.map(amount),
         pressed: pressed.map(amount),
     };
-    let weights = |trimmed, pressed| words::weights(&weighing(trimmed, pressed), System::Metric, &style());
+    let weights = |trimmed, pressed| words::weights(&weighing(trimmed, pressed), &speaker(System::UsCustomary));
     assert_eq!(weights(None, None), "100 g in");
     assert_eq!(weights(Some("90 g"), Some("50 g")), "100 g in, 90 g trimmed, 50 g of juice");
     let cut = Ingredient { trim_yield: share("0.9"), ..ingredient(1, []) };
@@ -96,7 +92,7 @@ fn what_a_weighing_does_not_tell() {
 
 #[test]
 fn what_can_be_adopted() {
-    let said = |now: Option<&str>| words::proposal(share("0.891"), now.map(share), &style());
+    let said = |now: Option<&str>| words::proposal(share("0.891"), now.map(share), &speaker(System::UsCustomary));
     assert_eq!(said(Some("0.89")), spaced("89.1 % instead of 89.0 %"));
     assert_eq!(said(None), spaced("89.1 %, where the book has none"));
     let moved = Move { offer: offer_id(1, 1), before: None, after: None };
@@ -116,6 +112,6 @@ fn what_a_log_cannot_do() {
     assert_eq!(words::error(YieldLogError::Pieces), pieces);
     let large = "The numbers are too large to compute with. Check for a digit too many.";
     assert_eq!(words::error(YieldLogError::Arithmetic(Overflow::TooLarge)), large);
-    let taken = words::taken_as(amount("8.7627 lb"), System::UsCustomary, &style());
+    let taken = words::taken_as(amount("8.7627 lb"), &speaker(System::UsCustomary));
     assert_eq!(taken, "Taken as 8.7627 lb of juice, by its density.");
 }

@@ -2,8 +2,7 @@
 
 use super::{History, Reach, Step};
 use crate::book::{Book, Clash, Key, Refusal};
-use crate::foundation::measure::NumberStyle;
-use crate::words;
+use crate::words::{self, Speaker};
 
 /// Why a step cannot be taken back, or done again.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -107,9 +106,9 @@ impl History {
 
 impl Hindrance {
     /// Why, and what to do, as a sentence.
-    pub fn sentence(&self, book: &Book, style: &NumberStyle) -> String {
+    pub fn sentence(&self, book: &Book, speaker: &Speaker) -> String {
         match self {
-            Hindrance::Changed(clashes) => words::steps::changed_since(clashes, book, style),
+            Hindrance::Changed(clashes) => words::steps::changed_since(clashes, book, speaker),
             Hindrance::Refused(refusal) => words::refusal(refusal, book),
         }
     }

@@ -21,7 +21,7 @@ pub fn asked_number(state: AppState, text: RwSignal<String>, example: &'static s
     if text.trim().is_empty() {
         return None;
     }
-    Some(state.style.with(|style| read_number(&text, style)).map_err(|error| words::read_error(&error, example)))
+    Some(read_number(&text, state.speaker.get().style()).map_err(|error| words::read_error(&error, example)))
 }
 
 /// The price that is typed to a question, above zero.

@@ -71,7 +71,7 @@ impl Asked {
     }
 
     fn figure(&self, shown: &str) -> Option<Figure> {
-        self.state.style.with(|style| Figure::shown(shown, self.state.units(), style))
+        Figure::shown(shown, self.state.units(), self.state.speaker.get().style())
     }
 
     fn in_force(&self) -> Option<Figure> {

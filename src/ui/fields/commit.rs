@@ -6,38 +6,25 @@ use std::sync::Arc;
 use crate::app::history::Session;
 use crate::book::{Book, Edit};
 use crate::foundation::measure::{
-    Amount, Exact, LengthUnit, Money, NumberStyle, Scale, Share, System, Temperature, Time, TypedLength, Wanted,
-    read_amount, read_change, read_length, read_number, read_temperature,
+    Amount, Exact, LengthUnit, Money, Scale, Share, System, Temperature, Time, TypedLength, Wanted, read_amount,
+    read_change, read_length, read_number, read_temperature,
 };
 use crate::ui::state::AppState;
-use crate::words;
+use crate::words::{self, Speaker};
 use leptos::prelude::*;
 
 /// Reads a text and puts it in force, or says in a sentence why not.
 pub type Commit = Arc<dyn Fn(&str, Session) -> Result<(), String> + Send + Sync>;
 
-/// Reads with the book's units and the locale's signs.
-struct Reading {
-    units: System,
-    style: NumberStyle,
-}
-
-/// How a kind of value is read.
-type Read<T> = Box<dyn Fn(&str, &Reading) -> Result<T, String> + Send + Sync>;
+/// How a kind of value is read: in the units and the signs of the speaker.
+type Read<T> = Box<dyn Fn(&str, &Speaker) -> Result<T, String> + Send + Sync>;
 /// The edit that puts a value in force; none where its record is gone.
 type Put<T> = Box<dyn Fn(&Book, T) -> Option<Edit> + Send + Sync>;
-
-impl Reading {
-    fn now(state: AppState) -> Reading {
-        let units = state.book.with_untracked(|book| book.settings().units);
-        Reading { units, style: state.style.get_untracked() }
-    }
-}
 
 fn commit<T: 'static>(step: Cow<'static, str>, read: Read<T>, edit: Put<T>) -> Commit {
     let state = AppState::here();
     Arc::new(move |text, session| {
-        let value = read(text, &Reading::now(state))?;
+        let value = read(text, &state.speaker.get_untracked())?;
         let edit = state.book.with_untracked(|book| edit(book, value));
         let gone = || "This is not in the book any more. Undo its removal, or go back.".to_string();
         state.apply_in(&step, edit.ok_or_else(gone)?, Some(session))
@@ -50,7 +37,7 @@ fn needed(
     example: &'static str,
     edit: impl Fn(&Book, Exact) -> Option<Edit> + Send + Sync + 'static,
 ) -> Commit {
-    commit(step, Box::new(move |text, reading| exact(text, reading, example)), Box::new(edit))
+    commit(step, Box::new(move |text, speaker| exact(text, speaker, example)), Box::new(edit))
 }
 
 /// A number that may be left out.
@@ -59,12 +46,12 @@ fn optional(
     example: &'static str,
     edit: impl Fn(&Book, Option<Exact>) -> Option<Edit> + Send + Sync + 'static,
 ) -> Commit {
-    let read = move |text: &str, reading: &Reading| or_none(text, || exact(text, reading, example));
+    let read = move |text: &str, speaker: &Speaker| or_none(text, || exact(text, speaker, example));
     commit(step, Box::new(read), Box::new(edit))
 }
 
-fn exact(text: &str, reading: &Reading, example: &str) -> Result<Exact, String> {
-    read_number(text, &reading.style).map_err(|error| words::read_error(&error, example))
+fn exact(text: &str, speaker: &Speaker, example: &str) -> Result<Exact, String> {
+    read_number(text, speaker.style()).map_err(|error| words::read_error(&error, example))
 }
 
 fn or_none<T>(text: &str, read: impl FnOnce() -> Result<T, String>) -> Result<Option<T>, String> {
@@ -155,7 +142,7 @@ pub fn amount(
     edit: impl Fn(&Book, Amount) -> Option<Edit> + Send + Sync + 'static,
 ) -> Commit {
     let state = AppState::here();
-    let read = move |text: &str, reading: &Reading| read_wanted(text, reading, state.book.with_untracked(&wanted));
+    let read = move |text: &str, speaker: &Speaker| read_wanted(text, speaker, state.book.with_untracked(&wanted));
     commit(step.into(), Box::new(read), Box::new(edit))
 }
 
@@ -166,15 +153,15 @@ pub fn optional_amount(
     edit: impl Fn(&Book, Option<Amount>) -> Option<Edit> + Send + Sync + 'static,
 ) -> Commit {
     let state = AppState::here();
-    let read = move |text: &str, reading: &Reading| {
-        or_none(text, || read_wanted(text, reading, state.book.with_untracked(&wanted)))
+    let read = move |text: &str, speaker: &Speaker| {
+        or_none(text, || read_wanted(text, speaker, state.book.with_untracked(&wanted)))
     };
     commit(step.into(), Box::new(read), Box::new(edit))
 }
 
-fn read_wanted(text: &str, reading: &Reading, wanted: Wanted) -> Result<Amount, String> {
-    read_amount(text, wanted, reading.units, &reading.style)
-        .map_err(|error| words::read_error(&error, &words::example(wanted.unit, reading.units)))
+fn read_wanted(text: &str, speaker: &Speaker, wanted: Wanted) -> Result<Amount, String> {
+    read_amount(text, wanted, speaker.units(), speaker.style())
+        .map_err(|error| words::read_error(&error, &words::example(wanted.unit, speaker.units())))
 }
 
 /// A length with its unit.
@@ -193,9 +180,9 @@ pub(super) const fn length_example(units: System) -> &'static str {
     }
 }
 
-fn read_typed_length(text: &str, reading: &Reading) -> Result<TypedLength, String> {
-    read_length(text, reading.units, &reading.style)
-        .map_err(|error| words::read_error(&error, length_example(reading.units)))
+fn read_typed_length(text: &str, speaker: &Speaker) -> Result<TypedLength, String> {
+    read_length(text, speaker.units(), speaker.style())
+        .map_err(|error| words::read_error(&error, length_example(speaker.units())))
 }
 
 /// A temperature with its scale, or nothing.
@@ -203,10 +190,10 @@ pub fn optional_temperature(
     step: impl Into<Cow<'static, str>>,
     edit: impl Fn(&Book, Option<Temperature>) -> Option<Edit> + Send + Sync + 'static,
 ) -> Commit {
-    let read = |text: &str, reading: &Reading| {
+    let read = |text: &str, speaker: &Speaker| {
         or_none(text, || {
-            read_temperature(text, reading.units, &reading.style)
-                .map_err(|error| words::read_error(&error, temperature_example(reading.units)))
+            read_temperature(text, speaker.units(), speaker.style())
+                .map_err(|error| words::read_error(&error, temperature_example(speaker.units())))
         })
     };
     commit(step.into(), Box::new(read), Box::new(edit))
@@ -224,7 +211,7 @@ pub const fn temperature_example(units: System) -> &'static str {
 fn loose<T: Copy + Send + Sync + 'static>(into: RwSignal<Option<T>>, read: Read<T>) -> Commit {
     let state = AppState::here();
     Arc::new(move |text, _| {
-        let value = or_none(text, || read(text, &Reading::now(state)));
+        let value = or_none(text, || read(text, &state.speaker.get_untracked()));
         into.set(value.as_ref().ok().copied().flatten());
         value.map(|_| ())
     })
@@ -241,7 +228,7 @@ pub fn loose_amount(
     wanted: impl Fn(&Book) -> Wanted + Send + Sync + 'static,
 ) -> Commit {
     let state = AppState::here();
-    let read = move |text: &str, reading: &Reading| read_wanted(text, reading, state.book.with_untracked(&wanted));
+    let read = move |text: &str, speaker: &Speaker| read_wanted(text, speaker, state.book.with_untracked(&wanted));
     loose(into, Box::new(read))
 }
 
@@ -252,26 +239,26 @@ pub type Take<T> = Box<dyn Fn(Result<Option<T>, String>, Session) -> Result<(), 
 /// What is tried and not kept in the book: nothing where the field is empty.
 fn tried<T: 'static>(read: Read<T>, take: Take<T>) -> Commit {
     let state = AppState::here();
-    Arc::new(move |text, session| take(or_none(text, || read(text, &Reading::now(state))), session))
+    Arc::new(move |text, session| take(or_none(text, || read(text, &state.speaker.get_untracked())), session))
 }
 
 /// A number that is tried, above or below zero.
 pub fn tried_change(take: Take<Exact>) -> Commit {
-    let read = |text: &str, reading: &Reading| {
-        read_change(text, &reading.style).map_err(|error| words::read_error(&error, "0.25"))
+    let read = |text: &str, speaker: &Speaker| {
+        read_change(text, speaker.style()).map_err(|error| words::read_error(&error, "0.25"))
     };
     tried(Box::new(read), take)
 }
 
 /// A number that is tried.
 pub fn tried_number(example: &'static str, take: Take<Exact>) -> Commit {
-    tried(Box::new(move |text, reading| exact(text, reading, example)), take)
+    tried(Box::new(move |text, speaker| exact(text, speaker, example)), take)
 }
 
 /// An amount that is tried.
 pub fn tried_amount(wanted: impl Fn(&Book) -> Wanted + Send + Sync + 'static, take: Take<Amount>) -> Commit {
     let state = AppState::here();
-    let read = move |text: &str, reading: &Reading| read_wanted(text, reading, state.book.with_untracked(&wanted));
+    let read = move |text: &str, speaker: &Speaker| read_wanted(text, speaker, state.book.with_untracked(&wanted));
     tried(Box::new(read), take)
 }
 

@@ -158,8 +158,8 @@ impl Typed<'_> {
 
     /// A number that may be left out.
     pub fn optional_number(&mut self, field: &'static str, example: &str) -> Option<Exact> {
-        let style = self.state.style;
-        let read = |text: &str| style.with_untracked(|style| read_number(text, style));
+        let speaker = self.state.speaker.get_untracked();
+        let read = |text: &str| read_number(text, speaker.style());
         self.read(field, |text| read(text).map_err(|error| words::read_error(&error, example)))
     }
 
@@ -175,8 +175,8 @@ impl Typed<'_> {
 
     /// An amount with its unit.
     pub fn amount(&mut self, field: &'static str, wanted: Wanted) -> Option<Amount> {
-        let (units, style) = (self.book.settings().units, self.state.style);
-        let read = |text: &str| style.with_untracked(|style| read_amount(text, wanted, units, style));
+        let (units, speaker) = (self.book.settings().units, self.state.speaker.get_untracked());
+        let read = |text: &str| read_amount(text, wanted, units, speaker.style());
         let example = || words::example(wanted.unit, units);
         let amount = self.read(field, |text| read(text).map_err(|error| words::read_error(&error, &example())));
         self.needed(field, amount)
@@ -184,8 +184,8 @@ impl Typed<'_> {
 
     /// A length with its unit.
     pub fn length(&mut self, field: &'static str) -> Option<TypedLength> {
-        let (units, style) = (self.book.settings().units, self.state.style);
-        let read = |text: &str| style.with_untracked(|style| read_length(text, units, style));
+        let (units, speaker) = (self.book.settings().units, self.state.speaker.get_untracked());
+        let read = |text: &str| read_length(text, units, speaker.style());
         let example = length_example(units);
         let length = self.read(field, |text| read(text).map_err(|error| words::read_error(&error, example)));
         self.needed(field, length)

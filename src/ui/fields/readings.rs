@@ -14,7 +14,7 @@ pub type TypeIn = Arc<dyn Fn(String) + Send + Sync>;
 /// Both readings of a text that could mean two numbers, while it could.
 pub fn readings(state: AppState, unclear: Signal<Option<String>>, type_in: TypeIn) -> AnyView {
     live(move || {
-        let both = unclear.with(|text| state.style.with(|style| both_readings(text.as_deref()?, style)));
+        let both = unclear.with(|text| both_readings(text.as_deref()?, state.speaker.get().style()));
         let Some(both) = both else { return ().into_any() };
         let button = |reading: String| {
             let (type_in, words) = (type_in.clone(), format!("Use {reading}"));

@@ -45,7 +45,7 @@ pub fn units(wanted: impl Fn(&Book) -> Wanted + Send + Sync + 'static) -> Units 
     // An ounce that is typed where volumes are is a fluid one.
     let clear = move |text: &str| {
         let (wanted, system) = state.book.with(|book| (read_as(book), book.settings().units));
-        let amount = state.style.with(|style| read_amount(text, wanted, system, style)).ok()?;
+        let amount = read_amount(text, wanted, system, state.speaker.get().style()).ok()?;
         Some(format!("{} {}", state.number(amount.number), amount.unit.typed_in(system)))
     };
     let usual = move || state.book.with(|book| wanted(book).unit.symbol());
@@ -81,7 +81,7 @@ impl Picker {
     /// takes: a question may hold such.
     fn read(&self, shown: &str) -> Option<(String, &'static str)> {
         let system = self.state.units();
-        let figure = self.state.style.with(|style| Figure::shown(shown, system, style));
+        let figure = Figure::shown(shown, system, self.state.speaker.get().style());
         let (number, unit) = match figure? {
             Figure::Number(_) => return None,
             Figure::Amount(amount) => (amount.number, amount.unit.symbol()),
@@ -134,7 +134,7 @@ impl Picker {
 
     /// A number with a unit; none where the text is no number alone.
     fn with(&self, text: &str, symbol: &str) -> Option<String> {
-        self.state.style.with(|style| read_number(text, style)).ok()?;
+        read_number(text, self.state.speaker.get().style()).ok()?;
         let system = self.state.units();
         let unit = Unit::from_symbol(symbol).map_or(symbol, |unit| unit.typed_in(system));
         Some(format!("{text} {unit}"))

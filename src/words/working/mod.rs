@@ -4,21 +4,18 @@ mod names;
 
 use names::{name, of_goods};
 
-use super::{overflow, stage};
+use super::{Speaker, stage};
 use crate::book::{Book, Key};
-use crate::foundation::measure::{
-    Exact, Money, NumberStyle, Overflow, Share, show_amount, show_count, show_fill, show_fine_volume, show_mass,
-    show_number, show_volume,
-};
+use crate::foundation::measure::Exact;
 use crate::working::{Fact, Figure, Name, OfGoods, Rule, Step};
 
 /// Says the steps of a working, in the units and the currency of a book.
 #[derive(Clone, Copy, Debug)]
 pub struct Working<'a> {
-    /// The book, for its names, units and currency.
+    /// The book, for its names.
     pub book: &'a Book,
-    /// How numbers are written.
-    pub style: &'a NumberStyle,
+    /// Says its numbers.
+    pub speaker: &'a Speaker,
 }
 
 impl Working<'_> {
@@ -42,7 +39,24 @@ impl Working<'_> {
 
     /// The figure of a step: "$0.693"; what was typed with all its digits.
     pub fn figure(&self, step: &Step) -> String {
-        self.shown(step).unwrap_or_else(overflow)
+        let with = |number: Exact, unit: &str| self.speaker.with_unit(number.rounded(4), 0, unit);
+        match step.figure {
+            Figure::Money(money) => self.speaker.exact_money(money),
+            Figure::Volume(volume) => self.speaker.volume(volume),
+            Figure::FineVolume(volume) => self.speaker.fine_volume(volume),
+            Figure::Filled(volume) => self.speaker.fill(volume),
+            Figure::Mass(mass) => self.speaker.mass(mass),
+            Figure::Count(count) => self.speaker.count(count),
+            Figure::Share(share) => {
+                let places = if matches!(step.rule, Rule::Given(_)) { 6 } else { 1 };
+                self.speaker.short_percent(share, places)
+            }
+            Figure::Time(time) => with(time.seconds().rounded(1), "s"),
+            Figure::Density(density) => with(density.grams_per_millilitre(), "g/mL"),
+            Figure::Number(number) => self.number(number),
+            Figure::Amount(amount) => self.speaker.amount(amount),
+            Figure::Length(length) => with(length.number, length.unit.symbol()),
+        }
     }
 
     /// How a step came about, in a sentence.
@@ -78,29 +92,7 @@ impl Working<'_> {
     }
 
     fn number(&self, number: Exact) -> String {
-        show_number(number.rounded(4), 0, self.style)
-    }
-
-    fn shown(&self, step: &Step) -> Result<String, Overflow> {
-        let units = self.book.settings().units;
-        let with = |number: Exact, unit: &str| [&*self.number(number), "\u{a0}", unit].concat();
-        Ok(match step.figure {
-            Figure::Money(money) => self.money(money),
-            Figure::Volume(volume) => show_volume(volume, units, self.style)?,
-            Figure::FineVolume(volume) => show_fine_volume(volume, units, self.style)?,
-            Figure::Filled(volume) => show_fill(volume, units, self.style)?,
-            Figure::Mass(mass) => show_mass(mass, units, self.style)?,
-            Figure::Count(count) => show_count(count, self.style),
-            Figure::Share(share) => {
-                let places = if matches!(step.rule, Rule::Given(_)) { 6 } else { 1 };
-                self.percent(share, places)?
-            }
-            Figure::Time(time) => with(time.seconds().rounded(1), "s"),
-            Figure::Density(density) => with(density.grams_per_millilitre(), "g/mL"),
-            Figure::Number(number) => self.number(number),
-            Figure::Amount(amount) => show_amount(amount, units, self.style),
-            Figure::Length(length) => with(length.number, length.unit.symbol()),
-        })
+        self.speaker.number(number.rounded(4))
     }
 
     /// What a fact says.
@@ -119,7 +111,7 @@ impl Working<'_> {
             Fact::LeastSpreads => "At least three spreads: about one package in 740 would be lower.",
             Fact::Water => "Water at that temperature (Tanaka and others, Metrologia 38, 2001).",
             Fact::Quantile(accepted) => {
-                let share = self.percent(accepted.share(), 6).unwrap_or_else(overflow);
+                let share = self.speaker.short_percent(accepted.share(), 6);
                 let said = " lie more than so many times the spread under the mean.";
                 return ["In a normal distribution ", &*share, said].concat();
             }
@@ -127,20 +119,6 @@ impl Working<'_> {
             Fact::Year => "A year has 52 weeks.",
         }
         .to_string()
-    }
-
-    fn percent(&self, share: Share, places: u32) -> Result<String, Overflow> {
-        let percent = show_number(share.percent()?.rounded(places), 0, self.style);
-        Ok([&*percent, "\u{a0}%"].concat())
-    }
-
-    /// Money in its currency's digits, and one finer where there is something to show in it.
-    fn money(&self, money: Money) -> String {
-        let digits = self.book.settings().currency.digits();
-        let finer = money.major().rounded(digits.saturating_add(1));
-        let (sign, size) = if finer.is_negative() { ("\u{2212}", finer.negated()) } else { ("", finer) };
-        let NumberStyle { money_before, money_after, .. } = self.style;
-        [sign, money_before, &show_number(size, digits, self.style), money_after].concat()
     }
 
     /// A template with its figures: `{=}` is the step's own, `{0}` the first before it; `{#}` is

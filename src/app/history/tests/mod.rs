@@ -10,9 +10,10 @@ use std::rc::Rc;
 
 use super::{Deed, Hindrance, History, Reach, Session, Stands, Walk};
 use crate::book::{Applied, Book, BookId, Edit, Goods, Ingredient, Key, Record};
+use crate::foundation::measure::NumberStyle;
 use crate::store::{Backing, Change, Drawer, Durability, Hooks, InMemory, Keeper, Saving, Shelf, Slip};
 use crate::support::{batch, container, drink, ingredient, ingredient_id, line, money, offer, pack, pack_id, settings};
-use crate::words;
+use crate::words::{self, Speaker};
 
 const ID: BookId = BookId::from_random(0xb1);
 const CARROT: u64 = 1;
@@ -187,5 +188,9 @@ fn done(walk: &Walk) -> &str {
 /// Why a walk was refused, as a sentence.
 fn refused(walk: &Walk, book: &Book) -> String {
     let Walk::Refused { name, hindrance } = walk else { panic!("{walk:?}") };
-    words::steps::not_undone(name, &hindrance.sentence(book, &crate::foundation::measure::NumberStyle::english("$")))
+    words::steps::not_undone(name, &said(hindrance, book))
+}
+
+fn said(hindrance: &Hindrance, book: &Book) -> String {
+    hindrance.sentence(book, &Speaker::of(book, NumberStyle::english("$")))
 }

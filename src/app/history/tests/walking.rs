@@ -264,7 +264,7 @@ fn of_a_visit_that_goes_back_in_part_the_rest_is_told() {
     mine.apply_in("Price of Mint", &price_of(MINT, "9"), Some(7));
     let walk = mine.walk(|history, book| history.take_back(book, 7));
     let Walk::Partly { name, hindrance, .. } = &walk else { panic!("{walk:?}") };
-    let why = hindrance.sentence(&mine.book.borrow(), &crate::foundation::measure::NumberStyle::english("$"));
+    let why = said(hindrance, &mine.book.borrow());
     assert_eq!(
         (name.as_str(), why.as_str()),
         (

@@ -16,9 +16,11 @@ fn two_tabs(shop: &Shop) -> (Tab, Tab) {
 /// What the notice says, and whether it offers to keep mine.
 fn notice(tab: &Tab) -> Option<String> {
     match tab.library.saving() {
-        Saving::AtOdds { changes } => {
-            Some(words::keeping::all_at_odds(&changes, &tab.book(), Some(&NumberStyle::english("$"))))
-        }
+        Saving::AtOdds { changes } => Some(words::keeping::all_at_odds(
+            &changes,
+            &tab.book(),
+            Some(&words::Speaker::of(&tab.book(), NumberStyle::english("$"))),
+        )),
         _ => None,
     }
 }

@@ -222,7 +222,7 @@ pub fn Settings() -> impl IntoView {
 fn endings(state: AppState) -> Commit {
     Arc::new(move |text, session| {
         let digits = state.book.with_untracked(|book| book.settings().currency.digits());
-        let endings = state.style.with_untracked(|style| read_endings(text, digits, style));
+        let endings = read_endings(text, digits, state.speaker.get_untracked().style());
         let endings = endings.map_err(|error| words::read_error(&error, ".95"))?;
         let edit = state.book.with_untracked(|book| changed(book, |it| it.endings = endings));
         edit.map_or(Ok(()), |edit| state.apply_in("Price endings", edit, Some(session)))

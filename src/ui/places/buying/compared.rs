@@ -26,14 +26,13 @@ pub fn side_by_side(state: AppState, goods: Goods) -> AnyView {
 }
 
 fn shown(state: AppState, book: &Book, goods: Goods, per: Usable, compared: &[Compared], packs: &[Pack]) -> AnyView {
-    let (said, what) = state.style.with(|style| {
-        (words::quotes::bought_now(compared, per, goods, book, style), words::quotes::per(per, book, style))
-    });
+    let speaker = &state.speaker.get();
+    let (said, what) =
+        (words::quotes::bought_now(compared, per, goods, book, speaker), words::quotes::per(per, speaker));
     let bought = packs.first().map(|pack| pack.id);
     let row = |one: &Compared| {
         let pack = packs.iter().find(|pack| pack.id == one.pack)?;
-        let (name, dearer) =
-            state.style.with(|style| (words::quotes::pack(pack, book, style), words::quotes::dearer(one, style)));
+        let (name, dearer) = (words::quotes::pack(pack, speaker), words::quotes::dearer(one, speaker));
         let figures = match one.cost {
             Ok(cost) => view! {
                 <td>{state.fine_money(cost)}</td>

@@ -46,7 +46,7 @@ pub fn prices_heard(
 }
 
 fn shown(state: AppState, goods: Goods, id: PackId, history: &History, mending: RwSignal<Option<Quoted>>) -> AnyView {
-    let said = state.book.with_untracked(|book| state.style.with(|style| words::quotes::history(history, book, style)));
+    let said = words::quotes::history(history, &state.speaker.get());
     let several = history.heard.len() > 1;
     let last = history.heard.len().saturating_sub(1);
     let row = |(place, quoted): (usize, &Quoted)| {

@@ -249,7 +249,7 @@ fn PriceRow(
     });
     let cost_shown = move || {
         let Some((per, now)) = cost.get() else { return ().into_any() };
-        let per = state.book.with_untracked(|book| state.style.with(|style| words::quotes::per(per, book, style)));
+        let per = words::quotes::per(per, &state.speaker.get());
         match cost_before.get() {
             Some(was) => view! {
                 <span class="price-cost">

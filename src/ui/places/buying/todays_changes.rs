@@ -71,9 +71,7 @@ pub fn todays_changes(prices: Hangs) -> AnyView {
                 let known: Vec<WeeklyCost> = costs.iter().copied().flatten().flatten().collect();
                 match costs.len() > 1 && costs.contains(&None) {
                     true => "Adding up what they cost a week\u{2026}".to_string(),
-                    false => state
-                        .book
-                        .with(|book| state.style.with(|style| words::watch::weekly_costs(&known, book, style))),
+                    false => words::watch::weekly_costs(&known, &state.speaker.get()),
                 }
             });
             let several = flag(move || changes.with(|changes| changes.len() > 1));
@@ -149,14 +147,10 @@ fn cost_of(costs: Costs, change: &ChangedOn) -> Option<Option<WeeklyCost>> {
 fn row(state: AppState, change: &ChangedOn, costs: Costs, (place, undone): (usize, Undone), gone: bool) -> AnyView {
     let change = *change;
     let goods = change.changed.goods;
-    let said = state
-        .book
-        .with_untracked(|book| state.style.with_untracked(|style| words::watch::changed(&change, book, style)));
+    let said = state.book.with_untracked(|book| words::watch::changed(&change, book, &state.speaker.get_untracked()));
     let name = text(move || state.book.with(|book| book.name(Key::from(goods))));
     let cost = text(move || {
-        let said = |cost: Option<WeeklyCost>| {
-            state.book.with_untracked(|book| state.style.with(|style| words::watch::weekly_cost(cost, book, style)))
-        };
+        let said = |cost: Option<WeeklyCost>| words::watch::weekly_cost(cost, &state.speaker.get());
         cost_of(costs, &change).map(said).unwrap_or_default()
     });
     let step = text(move || words::steps::undo_of(&format!("Price of {}", name.get())));

@@ -7,5 +7,5 @@ use crate::words;
 
 /// Sentences about batches in the open book.
 pub fn said<T>(state: AppState, say: impl Fn(&words::Batches) -> T) -> T {
-    state.book.with(|book| state.style.with(|style| say(&words::Batches { book, style })))
+    state.book.with(|book| say(&words::Batches { book, speaker: &state.speaker.get() }))
 }

@@ -76,7 +76,7 @@ pub fn AnySize(
         }
         let units = state.units();
         let wanted = state.book.with(drink_size);
-        let read = state.style.with(|style| read_amount(&typed, wanted, units, style));
+        let read = read_amount(&typed, wanted, units, state.speaker.get().style());
         let example = words::example(wanted.unit, units);
         let amount = read.map_err(|error| words::read_error(&error, &example));
         Some(amount.and_then(|amount| match amount.volume() {

@@ -58,13 +58,12 @@ pub fn Gap(
 
 fn row(state: AppState, way: Way) -> AnyView {
     let (name, change, advice) = state.book.with(|book| {
-        state.style.with(|style| {
-            let said = match way.closes {
-                Ok(_) => (words::lever_change(&way, style), words::lever_advice(&way, book, style)),
-                Err(why) => (words::why_not(why).to_string(), String::new()),
-            };
-            (words::lever(way.lever, book), said.0, said.1)
-        })
+        let speaker = &state.speaker.get();
+        let said = match way.closes {
+            Ok(_) => (words::lever_change(&way, speaker), words::lever_advice(&way, book, speaker)),
+            Err(why) => (words::why_not(why).to_string(), String::new()),
+        };
+        (words::lever(way.lever, book), said.0, said.1)
     });
     let edit = way.closes.ok().and_then(|closing| closing.edit);
     let apply = edit.map(|edit| apply(state, name.clone(), edit));

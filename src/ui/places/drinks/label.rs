@@ -106,7 +106,7 @@ fn packed(facts: &Facts) -> Option<&Package> {
 fn rows(state: AppState, facts: &Facts, drink: &Drink, law: Law) -> Vec<AnyView> {
     let mut rows = Vec::new();
     if let Some(package) = packed(facts) {
-        let net = state.style.with(|style| words::net_contents(&package.net, state.units(), style));
+        let net = words::net_contents(&package.net, &state.speaker.get());
         let net = format!("{net} ({})", words::net_source(package.net.source));
         let thick = if drink.kind == DrinkKind::Blended { words::THICK } else { "" };
         rows.push(fact_with("Net contents", net, thick));
@@ -143,9 +143,9 @@ fn rows(state: AppState, facts: &Facts, drink: &Drink, law: Law) -> Vec<AnyView>
 fn by_law(state: AppState, facts: &Facts, drink: &Drink, law: Law) -> Vec<AnyView> {
     let mut rows = Vec::new();
     if let Some(package) = packed(facts) {
-        let list = state.book.with(|book| {
-            state.style.with(|style| words::ingredient_list(&package.ingredients, drink, book, law, style))
-        });
+        let list = state
+            .book
+            .with(|book| words::ingredient_list(&package.ingredients, drink, book, law, &state.speaker.get()));
         let run = |run: Run| match run.stands_out {
             true => view! { <strong>{run.text}</strong> }.into_any(),
             false => run.text.into_any(),

@@ -28,52 +28,50 @@ pub fn BatchSheet(
                 Ok(sheet) => sheet,
                 Err(error) => return view! { <p class="trouble">{words::overflow(error)}</p> }.into_any(),
             };
-            state.style.with(|style| {
-                let said = words::Batches { book, style };
-                let make = |make: &Make| {
-                    let units = state.number(make.units);
-                    line(book.name(Key::Offer(make.offer())), vec![(String::new(), units)], make.filled)
+            let said = words::Batches { book, speaker: &state.speaker.get() };
+            let make = |make: &Make| {
+                let units = state.number(make.units);
+                line(book.name(Key::Offer(make.offer())), vec![(String::new(), units)], make.filled)
+            };
+            let portion = |portion: &Portion| {
+                let name = book.name(Key::Ingredient(portion.ingredient));
+                let name = format!("{name}, {}", words::stage(portion.stage));
+                let done = batch.ready.contains(&Ready { ingredient: portion.ingredient, stage: portion.stage });
+                let amounts = match &portion.weighed {
+                    Ok(stations) => stations
+                        .iter()
+                        .map(|it: &Weighed| (words::station(it.station).to_string(), said.weighed(it.amount)))
+                        .collect(),
+                    Err(lacks) => vec![(String::new(), said.not_comparable(lacks))],
                 };
-                let portion = |portion: &Portion| {
-                    let name = book.name(Key::Ingredient(portion.ingredient));
-                    let name = format!("{name}, {}", words::stage(portion.stage));
-                    let done = batch.ready.contains(&Ready { ingredient: portion.ingredient, stage: portion.stage });
-                    let amounts = match &portion.weighed {
-                        Ok(stations) => stations
-                            .iter()
-                            .map(|it: &Weighed| (words::station(it.station).to_string(), said.weighed(it.amount)))
-                            .collect(),
-                        Err(lacks) => vec![(String::new(), said.not_comparable(lacks))],
-                    };
-                    line(name, amounts, done)
-                };
-                let piece = |(id, pieces): &(_, _)| {
-                    let pieces = said.weighed(Amount::new(*pieces, Unit::Piece));
-                    line(book.name(Key::Packaging(*id)), vec![(String::new(), pieces)], false)
-                };
-                // By name: ids come by chance.
-                let portions = order::ingredients(book)
-                    .into_iter()
-                    .flat_map(|key| sheet.portions.iter().filter(move |it| Key::Ingredient(it.ingredient) == key));
-                let pieces = order::packagings(book)
-                    .into_iter()
-                    .flat_map(|key| sheet.packaging.iter().filter(move |(id, _)| Key::Packaging(*id) == key));
-                let kept = said.kept(batch);
-                // What is typed in the batch and cannot be read is not in the plan.
-                let unread = state.unfinished.with(|all| all.unread_on(&Route::Batch(day).address()));
-                let unread = unread.into_iter().map(|(field, text)| words::not_planned(&field, &text));
-                let left_out = |(offer, why): &(_, _)| view! { <p class="trouble">{said.unmade(*offer, why)}</p> };
-                view! {
-                    {unread.map(|sentence| view! { <p class="trouble">{sentence}</p> }).collect_view()}
-                    {sheet.left_out.iter().map(left_out).collect_view()}
-                    {table("To fill", batch.planned().map(make).collect())}
-                    {table("To weigh out", portions.map(portion).collect())}
-                    {table("Bottles, cups and lids", pieces.map(piece).collect())}
-                    {by_drink("Keeping", kept)}
-                    {by_drink("Allergens", said.allergens(batch))}
-                }
-                .into_any()
-            })
+                line(name, amounts, done)
+            };
+            let piece = |(id, pieces): &(_, _)| {
+                let pieces = said.weighed(Amount::new(*pieces, Unit::Piece));
+                line(book.name(Key::Packaging(*id)), vec![(String::new(), pieces)], false)
+            };
+            // By name: ids come by chance.
+            let portions = order::ingredients(book)
+                .into_iter()
+                .flat_map(|key| sheet.portions.iter().filter(move |it| Key::Ingredient(it.ingredient) == key));
+            let pieces = order::packagings(book)
+                .into_iter()
+                .flat_map(|key| sheet.packaging.iter().filter(move |(id, _)| Key::Packaging(*id) == key));
+            let kept = said.kept(batch);
+            // What is typed in the batch and cannot be read is not in the plan.
+            let unread = state.unfinished.with(|all| all.unread_on(&Route::Batch(day).address()));
+            let unread = unread.into_iter().map(|(field, text)| words::not_planned(&field, &text));
+            let left_out = |(offer, why): &(_, _)| view! { <p class="trouble">{said.unmade(*offer, why)}</p> };
+            view! {
+                {unread.map(|sentence| view! { <p class="trouble">{sentence}</p> }).collect_view()}
+                {sheet.left_out.iter().map(left_out).collect_view()}
+                {table("To fill", batch.planned().map(make).collect())}
+                {table("To weigh out", portions.map(portion).collect())}
+                {table("Bottles, cups and lids", pieces.map(piece).collect())}
+                {by_drink("Keeping", kept)}
+                {by_drink("Allergens", said.allergens(batch))}
+            }
+            .into_any()
         })
     })
 }

@@ -21,23 +21,21 @@ pub fn BuyingListSheet() -> impl IntoView {
                 Ok(grouped) => grouped,
                 Err(error) => return view! { <p class="trouble">{words::overflow(error)}</p> }.into_any(),
             };
-            state.style.with(|style| {
-                let words = Buying { book, style };
-                let tables = groups.iter().map(|group| table(&words, group)).collect_view();
-                view! {
-                    <p>"Made " {words::day(list.day)}</p>
-                    {tables}
-                    <p><strong>"Altogether " {words.money(totals.all)}</strong></p>
-                }
-                .into_any()
-            })
+            let words = Buying { book, speaker: &state.speaker.get() };
+            let tables = groups.iter().map(|group| table(&words, group)).collect_view();
+            view! {
+                <p>"Made " {words::day(list.day)}</p>
+                {tables}
+                <p><strong>"Altogether " {words.speaker.money(totals.all)}</strong></p>
+            }
+            .into_any()
         })
     })
 }
 
 fn table(words: &Buying, group: &Group) -> AnyView {
     let row = |listed: &Listed| {
-        let money = |money: Option<_>| money.map(|money| words.money(money)).unwrap_or_default();
+        let money = |money: Option<_>| money.map(|money| words.speaker.money(money)).unwrap_or_default();
         let tick = if listed.line.bought { "\u{2611}" } else { "\u{2610}" };
         view! {
             <tr class="paper-whole">
@@ -69,7 +67,7 @@ fn table(words: &Buying, group: &Group) -> AnyView {
                     <th scope="row" colspan="3">
                         "Total"
                     </th>
-                    <td class="paper-figure">{words.money(group.totals.all)}</td>
+                    <td class="paper-figure">{words.speaker.money(group.totals.all)}</td>
                 </tr>
             </tfoot>
         </table>

@@ -130,11 +130,11 @@ fn one_card(state: AppState, id: OfferId) -> AnyView {
 }
 
 fn recipe(state: AppState, card: &Card) -> AnyView {
-    let (units, style) = (state.units(), state.style.get());
+    let speaker = &state.speaker.get();
     let line = |(step, taken): (usize, &Taken)| {
         let name = state.book.with(|book| book.name(Key::Ingredient(taken.line.ingredient)));
-        let how = counter::how_added(&taken.line, units, &style);
-        let besides = match counter::of_the_amount(taken, units, &style) {
+        let how = counter::how_added(&taken.line, speaker);
+        let besides = match counter::of_the_amount(taken, speaker) {
             said if said.is_empty() => how,
             said => format!("{how}, {said}"),
         };
@@ -145,10 +145,10 @@ fn recipe(state: AppState, card: &Card) -> AnyView {
             </li>
         }
     };
-    let missed = card.missed.map(|missed| counter::missed_fill(missed, units, &style));
+    let missed = card.missed.map(|missed| counter::missed_fill(missed, speaker));
     view! {
         <ol>{(1..).zip(&card.take).map(line).collect_view()}</ol>
-        <p class="paper-fill">{counter::fill_on_paper(card, units, &style)} " " {missed}</p>
+        <p class="paper-fill">{counter::fill_on_paper(card, speaker)} " " {missed}</p>
     }
     .into_any()
 }

@@ -42,7 +42,7 @@ pub fn Prices() -> impl IntoView {
 
 fn paper(shows: Shows) -> AnyView {
     let state = AppState::here();
-    let mut foot = vec![state.book.with(|book| state.style.with(|style| words::tax(book.settings().tax, style)))];
+    let mut foot = vec![state.book.with(|book| words::tax(book.settings().tax, &state.speaker.get()))];
     if shows.unit_price {
         foot.push(words::per_volume_means(state.units()));
         if state.book.with(|book| book.drinks().any(label::size_includes_ice)) {

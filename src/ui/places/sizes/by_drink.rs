@@ -107,7 +107,7 @@ fn field(key: Key, units: &Units) -> AnyView {
         let units = match text.trim() {
             "" => None,
             typed => {
-                let read = state.style.with_untracked(|style| read_number(typed, style));
+                let read = read_number(typed, state.speaker.get_untracked().style());
                 Some(read.map_err(|error| words::read_error(&error, "24"))?)
             }
         };

@@ -25,9 +25,8 @@ pub fn LinesBySize(
     let said = text(move || {
         let sizes = columns.with(|columns| columns.last().to_vec());
         let step = SideBySide { sizes, ..SideBySide::default() }.whole_step().ok().flatten();
-        let said = |(from, to, step)| {
-            state.book.with(|book| state.style.with(|style| words::size_step(from, to, &step, book, style)))
-        };
+        let said =
+            |(from, to, step)| state.book.with(|book| words::size_step(from, to, &step, book, &state.speaker.get()));
         step.map(said).unwrap_or_default()
     });
     let drawn = live(move || {
@@ -75,9 +74,7 @@ pub fn PartsBySize(
 ) -> impl IntoView {
     let state = AppState::here();
     let said = text(move || {
-        let said = |sizes: &[SizeRow]| {
-            state.book.with(|book| state.style.with(|style| words::largest_part(sizes, book, style)))
-        };
+        let said = |sizes: &[SizeRow]| state.book.with(|book| words::largest_part(sizes, book, &state.speaker.get()));
         columns.with(|columns| said(columns.last()))
     });
     let drawn = live(move || {

@@ -28,9 +28,9 @@ pub fn MarketShown(
     let of = move |show: fn(&Market, AppState) -> String| {
         text(move || found.with(|found| found.as_ref().map(|market| show(market, state)).unwrap_or_default()))
     };
-    let said = of(|market, state| state.book.with(|book| state.style.with(|style| words::market(market, book, style))));
+    let said = of(|market, state| state.book.with(|book| words::market(market, book, &state.speaker.get())));
     let how = of(|market, state| {
-        let said = |curve| state.book.with(|book| state.style.with(|style| words::curve(curve, book, style)));
+        let said = |curve| state.book.with(|book| words::curve(curve, book, &state.speaker.get()));
         market.curve.as_ref().map(said).unwrap_or_default()
     });
     let old = of(|market, _| match market.seen.iter().filter(|seen| seen.old).count() {
@@ -99,7 +99,7 @@ fn our_row(ours: &Ours, state: AppState) -> AnyView {
     let against = ours.against;
     let on = against.and_then(|against| against.on_curve());
     let curve = on.map_or("none".to_string(), |on| state.money(on.price));
-    let said = state.style.with(|style| against.map(|against| words::against_curve(&against, style)));
+    let said = against.map(|against| words::against_curve(&against, &state.speaker.get()));
     view! {
         <tr>
             <th scope="row">

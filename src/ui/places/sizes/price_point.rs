@@ -319,7 +319,7 @@ fn give_up(state: AppState, (id, at): &Row, menu: Money, with_figures: bool) -> 
     let (standing, said) = match at {
         Ok(at) => (
             standing(&at.verdict),
-            state.book.with(|book| state.style.with(|style| words::price_points::give_up(at, book, style))),
+            state.book.with(|book| words::price_points::give_up(at, book, &state.speaker.get())),
         ),
         Err(trouble) => (Standing::CannotCompute, vec![state.book.with(|book| words::trouble(trouble, book))]),
     };

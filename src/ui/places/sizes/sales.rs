@@ -59,9 +59,8 @@ fn Usual(hangs: Hangs) -> impl IntoView {
     let working = text(move || {
         let Ok(weekly) = weekly.get() else { return String::new() };
         let said = |book: &_| {
-            let working = state
-                .ledger
-                .with(|ledger| state.style.with(|style| words::weekly_working(book, ledger, &weekly, style)));
+            let working =
+                state.ledger.with(|ledger| words::weekly_working(book, ledger, &weekly, &state.speaker.get()));
             [working, words::not_counted(&weekly, book)].join(" ")
         };
         state.book.with(said)

@@ -30,7 +30,7 @@ pub fn SalesWeek(
         let Ok((_, contribution)) = sold.get() else { return String::new() };
         state.book.with(|book| {
             let week = sales::week_so_far(book, monday);
-            state.style.with(|style| words::week_working(book, &week, contribution, style))
+            words::week_working(&week, contribution, &state.speaker.get())
         })
     });
     let running = flag(move || monday < today().monday().plus_weeks(1) && monday >= today().monday());

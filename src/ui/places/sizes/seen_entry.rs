@@ -68,13 +68,13 @@ pub fn SeenEntry(
     let read_size = move || {
         let wanted = state.book.with(size);
         let units = state.units();
-        let read = size_text.with(|text| state.style.with(|style| read_amount(text, wanted, units, style)));
+        let read = size_text.with(|text| read_amount(text, wanted, units, state.speaker.get().style()));
         match read {
             Ok(amount) if !amount.number.is_positive() => Err(at(Field::Size, Problem::NotPositive)),
             read => read.map_err(|error| words::read_error(&error, &words::example(wanted.unit, units))),
         }
     };
-    let read_price = move || match price_text.with(|text| state.style.with(|style| read_number(text, style))) {
+    let read_price = move || match price_text.with(|text| read_number(text, state.speaker.get().style())) {
         Ok(price) if !price.is_positive() => Err(at(Field::Price, Problem::NotPositive)),
         read => read.map(Money::from_major).map_err(|error| words::read_error(&error, "7.50")),
     };

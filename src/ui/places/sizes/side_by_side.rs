@@ -38,9 +38,9 @@ fn Page(scope: Scope) -> impl IntoView {
     let means = text(move || {
         let (side, tried) = columns.with(|it| (it.now.clone().unwrap_or_default(), it.then.is_some()));
         let Some(row) = side.sizes.first().filter(|_| !tried) else { return String::new() };
-        state.book.with(|book| {
-            state.ledger.with(|ledger| state.style.with(|style| words::mean_price(&side, row, book, ledger, style)))
-        })
+        state
+            .book
+            .with(|book| state.ledger.with(|ledger| words::mean_price(&side, row, book, ledger, &state.speaker.get())))
     });
     let tables = move || {
         view! {

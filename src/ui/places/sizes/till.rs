@@ -87,8 +87,8 @@ impl Reading {
             _ => None,
         };
         let week = Date::from_text(&self.week.get()).unwrap_or_else(|| today().monday());
-        let style = state.style.get();
-        let till = Till { columns, order, week, style: &style, fold: &lower_case };
+        let speaker = state.speaker.get();
+        let till = Till { columns, order, week, style: speaker.style(), fold: &lower_case };
         let taken = self.table.with(|table| {
             let table = table.as_ref()?;
             Some(state.book.with(|book| state.ledger.with(|ledger| take(book, ledger, table, &till))))

@@ -3,15 +3,15 @@
 use leptos::prelude::*;
 
 use crate::app::route::Route;
-use crate::book::{Book, TrialId};
-use crate::foundation::measure::{Date, Exact, NumberStyle};
+use crate::book::TrialId;
+use crate::foundation::measure::{Date, Exact};
 use crate::foundation::statistics::Spread;
 use crate::sizes::trial::{Judged, Verdict, WeekSum, judge};
 use crate::ui::chart::{Axis, Look, Series, chart};
 use crate::ui::live::{live, text, trouble, when};
 use crate::ui::parts::{Section, figures, wide_table};
 use crate::ui::state::AppState;
-use crate::words;
+use crate::words::{self, Speaker};
 
 /// The verdict of a trial and what it rests on.
 #[component]
@@ -25,13 +25,10 @@ pub fn TrialShown(
     let found = Memo::new(move |_| state.book.with(|book| book.trial(id).map(|trial| judge(book, trial, today))));
     let judged = move || found.get().and_then(Result::ok);
     let overflow = move || found.get().and_then(Result::err).map(words::overflow);
-    let said = move |say: fn(&Judged, &Book, &NumberStyle) -> String| {
-        text(move || {
-            let said = |judged| state.book.with(|book| state.style.with(|style| say(&judged, book, style)));
-            judged().map(said).unwrap_or_default()
-        })
+    let said = move |say: fn(&Judged, &Speaker) -> String| {
+        text(move || judged().map(|judged| say(&judged, &state.speaker.get())).unwrap_or_default())
     };
-    let verdict = said(|judged, _, _| words::verdict(judged.verdict).to_string());
+    let verdict = said(|judged, _| words::verdict(judged.verdict).to_string());
     let class = text(move || {
         match judged().map(|judged| judged.verdict) {
             Some(Verdict::Better) => "verdict verdict-better",
@@ -48,14 +45,12 @@ pub fn TrialShown(
         }
         .to_string()
     });
-    let means = said(|judged, _, _| words::verdict_means(judged));
-    let left_out = said(|judged, _, _| words::trial_left_out(judged));
+    let means = said(|judged, _| words::verdict_means(judged));
+    let left_out = said(|judged, _| words::trial_left_out(judged));
     let how = said(words::trial_how);
     let shown = move || {
         let Some(interval) = judged().and_then(|judged| judged.interval) else { return Vec::new() };
-        let of = |say: fn(&_, &Book, &NumberStyle) -> String| {
-            state.book.with(|book| state.style.with(|style| say(&interval, book, style)))
-        };
+        let of = |say: fn(&_, &Speaker) -> String| say(&interval, &state.speaker.get());
         vec![
             ("Difference a week".to_string(), of(words::trial_difference), None),
             ("The true one likely lies".to_string(), of(words::trial_interval), None),

@@ -327,5 +327,5 @@ fn computed(
 }
 
 fn said(state: AppState, error: &WhatIfError) -> String {
-    state.book.with_untracked(|book| state.style.with_untracked(|style| words::what_if_error(error, book, style)))
+    state.book.with_untracked(|book| words::what_if_error(error, book, &state.speaker.get_untracked()))
 }

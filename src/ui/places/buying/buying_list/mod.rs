@@ -104,7 +104,7 @@ fn Listed() -> impl IntoView {
 
 /// Words about the list, following the book.
 fn said<T>(state: AppState, say: impl FnOnce(&Buying) -> T) -> T {
-    state.book.with(|book| state.style.with(|style| say(&Buying { book, style })))
+    state.book.with(|book| say(&Buying { book, speaker: &state.speaker.get() }))
 }
 
 /// The edit that changes the list; none where there is none.

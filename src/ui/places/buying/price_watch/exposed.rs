@@ -6,12 +6,12 @@ use super::moved::link;
 use crate::app::route::Route;
 use crate::book::{Book, Key};
 use crate::buying::price_watch::{Exposed as OfGoods, Exposure, exposure};
-use crate::foundation::measure::{Exact, NumberStyle};
+use crate::foundation::measure::Exact;
 use crate::ui::chart::{Bar, bars};
 use crate::ui::live::{live, text, trouble, when};
 use crate::ui::parts::wide_table;
 use crate::ui::state::AppState;
-use crate::words;
+use crate::words::{self, Speaker};
 
 /// How many are shown one by one.
 const FIRST: usize = 12;
@@ -21,9 +21,9 @@ const FIRST: usize = 12;
 pub fn Exposed() -> impl IntoView {
     let state = AppState::here();
     let found = Memo::new(move |_| state.book.with(|book| state.ledger.with(|ledger| exposure(book, ledger))));
-    let said = move |say: fn(&Exposure, &Book, &NumberStyle) -> String| {
+    let said = move |say: fn(&Exposure, &Book, &Speaker) -> String| {
         text(move || {
-            let say = |it: &Exposure| state.book.with(|book| state.style.with(|style| say(it, book, style)));
+            let say = |it: &Exposure| state.book.with(|book| say(it, book, &state.speaker.get()));
             found.with(|found| found.as_ref().map(say).unwrap_or_default())
         })
     };

@@ -66,7 +66,7 @@ pub fn link(state: AppState, goods: Goods) -> AnyView {
 }
 
 fn price_row(state: AppState, changed: &Changed) -> AnyView {
-    let percent = state.style.with(|style| words::watch::change(changed, style));
+    let percent = words::watch::change(changed, &state.speaker.get());
     view! {
         <tr>
             <th scope="row">{link(state, changed.goods)}</th>

@@ -26,7 +26,7 @@ pub fn WhatIf() -> impl IntoView {
     let chosen = RwSignal::new(Vec::<Goods>::new());
     let typed = RwSignal::new(FIRST.to_string());
     let percent = move || {
-        let read = typed.with(|text| state.style.with(|style| read_change(text, style)));
+        let read = typed.with(|text| read_change(text, state.speaker.get().style()));
         let number = read.map_err(|error| words::read_error(&error, FIRST))?;
         number.over(Exact::new(100, 0)).map(Share::from_fraction).map_err(words::overflow)
     };

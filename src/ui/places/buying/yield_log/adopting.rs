@@ -39,7 +39,7 @@ pub fn adopting(state: AppState, id: IngredientId, told: Told) -> AnyView {
         tried.ok().map(|tried| tried.moves)
     });
     let chip = move |(step, adopted, now): (Step, Share, Option<Share>)| {
-        let said = state.style.with(|style| words::yield_log::proposal(adopted, now, style));
+        let said = words::yield_log::proposal(adopted, now, &state.speaker.get());
         let pressed = text(move || left_out.with(|out| !out.contains(&step)).to_string());
         let turn = move || {
             left_out.update(|out| match out.iter().position(|other| *other == step) {

@@ -87,7 +87,7 @@ impl Form {
         }
         let units = state.units();
         let wanted = state.book.with(wanted);
-        let read = state.style.with(|style| read_amount(&text, wanted, units, style));
+        let read = read_amount(&text, wanted, units, state.speaker.get().style());
         Some(read.map_err(|error| words::read_error(&error, &words::example(wanted.unit, units))))
     }
 
@@ -182,7 +182,7 @@ impl Form {
             let typed = self.read(self.juice, pressed).and_then(Result::ok);
             let volume = typed.filter(|typed| typed.unit.dimension() == Dimension::Volume);
             let juice = volume.and_then(|_| self.juice()?.ok());
-            let said = |juice| state.style.with(|style| words::yield_log::taken_as(juice, state.units(), style));
+            let said = |juice| words::yield_log::taken_as(juice, &state.speaker.get());
             juice.map(said).unwrap_or_default()
         });
         let choose: Choose = Arc::new(move |chosen| {

@@ -106,7 +106,7 @@ fn row(
         Ok(Some(share)) => state.percent(share),
         _ => String::new(),
     };
-    let weights = state.style.with(|style| words::yield_log::weights(weighing, state.units(), style));
+    let weights = words::yield_log::weights(weighing, &state.speaker.get());
     let apart = told.with(|told| told.iter().any(|it| it.outlier().is_some_and(|outlier| outlier.place == place)));
     let mark = apart.then(|| {
         view! {

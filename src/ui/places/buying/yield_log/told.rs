@@ -4,16 +4,15 @@ use leptos::prelude::*;
 
 use super::Told;
 use crate::buying::yield_log::Summary;
-use crate::foundation::measure::NumberStyle;
 use crate::ui::live::live;
 use crate::ui::parts::figures;
 use crate::ui::state::AppState;
-use crate::words;
+use crate::words::{self, Speaker};
 
 /// Mean, interval and outlier of each step.
 pub fn told(state: AppState, told: Told) -> AnyView {
     let step = move |summary: &Summary| {
-        let said = |say: fn(&Summary, &NumberStyle) -> String| state.style.with(|style| say(summary, style));
+        let said = |say: fn(&Summary, &Speaker) -> String| say(summary, &state.speaker.get());
         let list = vec![
             ("Mean".to_string(), said(words::yield_log::mean), None),
             ("True mean, likely within".to_string(), said(words::yield_log::interval), None),

@@ -54,7 +54,7 @@ fn takes(state: AppState, day: Date) -> Memo<Result<Takes, Overflow>> {
 
 /// How many are to be made and filled on a day, following the book.
 pub fn stands(state: AppState, day: Date) -> String {
-    let said = |batch: &Batch| state.style.with(|style| words::batch_stands(batch, style));
+    let said = |batch: &Batch| words::batch_stands(batch, &state.speaker.get());
     let stands = state.book.with(|book| book.batch(day).map(said));
     stands.map(|said| said.unwrap_or_else(words::overflow)).unwrap_or_default()
 }

@@ -122,9 +122,7 @@ fn MakeRow(day: Date, offer: OfferId, hangs: Hangs) -> impl IntoView {
     let more = text(move || format!("One more {}", name.get()));
     let waits = flag(move || hangs.is_unread());
     let deducted = move || make().filter(|make| make.off_shelf.is_positive());
-    let said = text(move || {
-        deducted().map(|make| state.style.with(|style| words::deducted(&make, style))).unwrap_or_default()
-    });
+    let said = text(move || deducted().map(|make| words::deducted(&make, &state.speaker.get())).unwrap_or_default());
     let done = flag(move || make().is_some_and(|make| make.filled));
     let remove = when(
         move || deducted().is_none(),

@@ -11,10 +11,10 @@ use crate::words::counter;
 
 /// What to take, and where to fill to.
 pub fn making(state: AppState, id: OfferId, card: Card, drinks: Exact) -> AnyView {
-    let (units, style) = (state.units(), state.style.get());
+    let speaker = &state.speaker.get();
     let step = |(place, taken): (usize, &Taken)| {
         let name = state.book.with(|book| book.name(Key::Ingredient(taken.line.ingredient)));
-        let how = counter::how_added(&taken.line, units, &style);
+        let how = counter::how_added(&taken.line, speaker);
         let amount = match taken.amount.number.is_zero() {
             true => "none".to_string(),
             false => state.amount(taken.amount),
@@ -26,7 +26,7 @@ pub fn making(state: AppState, id: OfferId, card: Card, drinks: Exact) -> AnyVie
                 <span class="recipe-amount">{amount}</span>
                 <span class="recipe-ingredient">
                     {name} " " <span class="soft">{how}</span>
-                    <span class="recipe-note">{counter::of_the_amount(taken, units, &style)}</span>
+                    <span class="recipe-note">{counter::of_the_amount(taken, speaker)}</span>
                 </span>
             </li>
         }
@@ -34,10 +34,10 @@ pub fn making(state: AppState, id: OfferId, card: Card, drinks: Exact) -> AnyVie
     let container = state.book.with(|book| book.container(id.container).cloned());
     let picture = container.map(|container| glass(&container, &card.fill, layers(&card.scaled)));
     let several =
-        (drinks != Exact::ONE).then(|| view! { <p class="recipe-for">{counter::for_drinks(drinks, &style)}</p> });
+        (drinks != Exact::ONE).then(|| view! { <p class="recipe-for">{counter::for_drinks(drinks, speaker)}</p> });
     let each = if drinks == Exact::ONE { "" } else { " each" };
-    let rounded = state.book.with(|book| counter::rounded_to(book.settings(), &style));
-    let missed = card.missed.map(|missed| counter::missed_fill(missed, units, &style)).unwrap_or_default();
+    let rounded = state.book.with(|book| counter::rounded_to(book.settings(), speaker));
+    let missed = card.missed.map(|missed| counter::missed_fill(missed, speaker)).unwrap_or_default();
     view! {
         {several}
         <div class="recipe-sides">
@@ -49,7 +49,7 @@ pub fn making(state: AppState, id: OfferId, card: Card, drinks: Exact) -> AnyVie
                 {picture}
                 <p>
                     <span class="recipe-amount">{state.volume(card.fill.volume)} {each}</span>
-                    <span class="recipe-ingredient">{counter::fill_to(&card, units, &style)}</span>
+                    <span class="recipe-ingredient">{counter::fill_to(&card, speaker)}</span>
                 </p>
             </div>
         </div>

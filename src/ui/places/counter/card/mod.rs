@@ -104,7 +104,7 @@ fn HowMany(drinks: RwSignal<Exact>, hangs: Hangs) -> impl IntoView {
         view! {
             <button class="chip counter-size" aria-pressed=pressed on:click=press(move || choose(number))>
                 {number.to_string()}
-                <span class="unseen">{state.style.with_untracked(|style| words::counter::for_drinks(number, style))}</span>
+                <span class="unseen">{words::counter::for_drinks(number, &state.speaker.get_untracked())}</span>
             </button>
         }
     };

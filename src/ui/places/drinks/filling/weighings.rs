@@ -32,7 +32,7 @@ pub fn Weighings(
     let read = move || -> Result<Amount, String> {
         let units = state.units();
         let wanted = state.book.with(net_contents);
-        let read = state.style.with(|style| read_amount(&typed.get(), wanted, units, style));
+        let read = read_amount(&typed.get(), wanted, units, state.speaker.get().style());
         read.map_err(|error| words::read_error(&error, &words::example(wanted.unit, units)))
     };
     let error = text(move || {

@@ -184,7 +184,7 @@ impl Asked {
 
     /// Words about plans.
     pub fn said(self, say: impl FnOnce(&Plans) -> String) -> String {
-        self.state.book.with(|book| self.state.style.with(|style| say(&Plans { book, style })))
+        self.state.book.with(|book| say(&Plans { book, speaker: &self.state.speaker.get() }))
     }
 
     /// What is wrong with a typed number; empty where nothing is.
@@ -198,7 +198,7 @@ fn read(state: AppState, typed: &str, how: Read) -> Result<Option<Exact>, String
     if typed.trim().is_empty() {
         return Ok(None);
     }
-    let number = state.style.with(|style| read_number(typed, style));
+    let number = read_number(typed, state.speaker.get().style());
     let number = number.map_err(|error| words::read_error(&error, how.example))?;
     match how.most {
         Some(most) if number > Exact::from(most) => {

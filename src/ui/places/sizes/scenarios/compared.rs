@@ -22,7 +22,7 @@ pub fn Compared(
     let weeks = RwSignal::new("4".to_string());
     let read = move || {
         let typed = weeks.get();
-        state.style.with(|style| read_number(&typed, style)).map_err(|error| words::read_error(&error, "4"))
+        read_number(&typed, state.speaker.get().style()).map_err(|error| words::read_error(&error, "4"))
     };
     let cover = Memo::new(move |before: Option<&Exact>| read().unwrap_or(before.copied().unwrap_or_default()));
     let both = Memo::new(move |_| Some((today(state, cover.get())?, then(state, id, cover.get())?)));

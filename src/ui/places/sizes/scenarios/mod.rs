@@ -87,7 +87,7 @@ fn row(key: Key) -> AnyView {
 
 /// Words about plans and scenarios.
 fn said(state: AppState, say: impl FnOnce(&Plans) -> String) -> String {
-    state.book.with(|book| state.style.with(|style| say(&Plans { book, style })))
+    state.book.with(|book| say(&Plans { book, speaker: &state.speaker.get() }))
 }
 
 /// The figures of today's menu.

@@ -82,14 +82,9 @@ fn shown(state: AppState, together: &Together, sales: Sales, kept: Share) -> Any
     // The drawing goes further than the table.
     let (least, most) = (Exact::new(7, 1), Exact::new(13, 1));
     let near = curve.iter().filter(|(share, _)| share.fraction() >= least && share.fraction() <= most);
-    let (expected, crossing) = state.book.with(|book| {
-        state.style.with(|style| {
-            (
-                words::switching::with_kept(together, kept, sales, book, style),
-                words::switching::crossing(together, sales, book, style),
-            )
-        })
-    });
+    let speaker = &state.speaker.get();
+    let expected = words::switching::with_kept(together, kept, sales, speaker);
+    let crossing = words::switching::crossing(together, sales, speaker);
     let rows = near.map(row).collect_view().into_any();
     view! {
         <p>{expected}</p>

@@ -99,13 +99,14 @@ fn shown(state: AppState, question: Question, drinks: &[DrinkSwitch]) -> AnyView
             None => "none".into_any(),
         };
         let units = drink.weekly.filter(|weekly| weekly.is_positive()).unwrap_or(Exact::new(100, 0));
-        let (sell, change) = state.style.with(|style| match drink.answer {
+        let speaker = &state.speaker.get();
+        let (sell, change) = match drink.answer {
             Some(Ok(answer)) => (
-                format!("{} for {}", words::switching::whole(&answer, units, style), state.number(units)),
-                words::switching::change(&answer, style),
+                format!("{} for {}", words::switching::whole(&answer, units, speaker), speaker.number(units)),
+                words::switching::change(&answer, speaker),
             ),
             _ => ("none".to_string(), String::new()),
-        });
+        };
         let asked_there = drink.price_from == PriceFrom::Asked;
         view! {
             <tr>
@@ -136,21 +137,19 @@ fn shown(state: AppState, question: Question, drinks: &[DrinkSwitch]) -> AnyView
 /// Why a drink has no answer, and what to mend.
 fn why_not(state: AppState, question: Question, drink: &DrinkSwitch) -> Vec<String> {
     state.book.with(|book| {
-        state.style.with(|style| {
-            let side = |why: &crate::sizes::switching::NoSide, container| {
-                words::switching::no_side(why, drink.drink, container, book)
-            };
-            match (&drink.now, &drink.then, drink.answer) {
-                (Ok(now), Ok(then), Some(Err(losing))) => {
-                    let (name, containers) = (book.name(Key::Drink(drink.drink)), (question.from, question.to));
-                    vec![words::switching::losing(losing, &name, (*now, *then), containers, (book, style))]
-                }
-                (now, then, _) => {
-                    let now = now.as_ref().err().map(|why| side(why, question.from));
-                    let then = then.as_ref().err().map(|why| side(why, question.to));
-                    now.into_iter().chain(then).collect()
-                }
+        let side = |why: &crate::sizes::switching::NoSide, container| {
+            words::switching::no_side(why, drink.drink, container, book)
+        };
+        match (&drink.now, &drink.then, drink.answer) {
+            (Ok(now), Ok(then), Some(Err(losing))) => {
+                let (name, containers) = (book.name(Key::Drink(drink.drink)), (question.from, question.to));
+                vec![words::switching::losing(losing, &name, (*now, *then), containers, (book, &state.speaker.get()))]
             }
-        })
+            (now, then, _) => {
+                let now = now.as_ref().err().map(|why| side(why, question.from));
+                let then = then.as_ref().err().map(|why| side(why, question.to));
+                now.into_iter().chain(then).collect()
+            }
+        }
     })
 }

@@ -197,13 +197,14 @@ fn answered(state: AppState, asking: Asking) -> AnyView {
         return view! { <p class="hollow">"No drink can be worked out in both sizes; see why below."</p> }.into_any();
     };
     state.book.with(|book| {
-        state.style.with(|style| match together.answer {
+        let speaker = &state.speaker.get();
+        match together.answer {
             Ok(answer) => view! {
                 <p class="switch-answer">
-                    {words::switching::sell_instead(together.units, &answer, switch.sales, style)}
+                    {words::switching::sell_instead(together.units, &answer, switch.sales, speaker)}
                 </p>
-                <p class="about">{words::switching::sell_formula(&together, &answer, switch.sales, (book, style))}</p>
-                <p>{words::switching::elasticity(&answer, style)}</p>
+                <p class="about">{words::switching::sell_formula(&together, &answer, switch.sales, speaker)}</p>
+                <p>{words::switching::elasticity(&answer, speaker)}</p>
                 {sales}
             }
             .into_any(),
@@ -211,7 +212,7 @@ fn answered(state: AppState, asking: Asking) -> AnyView {
             Err(losing) => {
                 let (sides, containers) = ((together.now, together.then), (question.from, question.to));
                 let sentence = (switch.drinks.len() > 1)
-                    .then(|| words::switching::losing(losing, "All together", sides, containers, (book, style)));
+                    .then(|| words::switching::losing(losing, "All together", sides, containers, (book, speaker)));
                 view! {
                     <p class="switch-answer">"No number of drinks earns the same"</p>
                     {sentence.map(|sentence| view! { <p>{sentence}</p> })}
@@ -219,6 +220,6 @@ fn answered(state: AppState, asking: Asking) -> AnyView {
                 }
                 .into_any()
             }
-        })
+        }
     })
 }

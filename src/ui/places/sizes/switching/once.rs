@@ -39,8 +39,7 @@ pub fn Once(asking: Asking) -> impl IntoView {
     let list = live(move || {
         let orders = orders();
         let said = |order: &FirstOrder| {
-            let sentence =
-                state.book.with(|book| state.style.with(|style| words::switching::first_order(order, book, style)));
+            let sentence = state.book.with(|book| words::switching::first_order(order, book, &state.speaker.get()));
             view! { <li>{sentence}</li> }
         };
         match orders.is_empty() {
@@ -55,11 +54,7 @@ pub fn Once(asking: Asking) -> impl IntoView {
     let back = move || {
         let (together, sales) = asking.together()?;
         let once = once(&orders()).ok()?;
-        Some(state.book.with(|book| {
-            state
-                .style
-                .with(|style| words::switching::payback(&together, asking.kept.get(), once, sales, (book, style)))
-        }))
+        Some(words::switching::payback(&together, asking.kept.get(), once, sales, &state.speaker.get()))
     };
     let shown = move || {
         let once = once(&orders()).map_or_else(words::overflow, |once| state.money(once));

@@ -3,6 +3,8 @@
 //! Data goes one way: a command applies an edit to the book, the ledger computes anew what the
 //! edit touched, what was touched is saved, and the screens follow their signals.
 
+mod figures;
+
 use std::time::Duration;
 
 use leptos::prelude::*;
@@ -14,15 +16,9 @@ use crate::app::last_change::LastChange;
 use crate::app::library::Desk;
 use crate::app::unfinished::Unfinished;
 use crate::book::{Applied, Book, Edit, OfferId, Patch, Record, Refusal};
-use crate::drink::label::UnitPrice;
 use crate::drink::ledger::{Ledger, Priced, Standing};
-use crate::foundation::measure::{
-    Amount, Currency, Exact, Length, Measure, Money, NumberStyle, Overflow, Share, System, Temperature, TypedLength,
-    Volume, show_amount, show_fill, show_fine_volume, show_length, show_measure, show_money, show_number, show_percent,
-    show_temperature, show_volume,
-};
 use crate::store::{Durability, Slip};
-use crate::words;
+use crate::words::{self, Speaker};
 
 /// The open book, what is computed from it, and what was done to it.
 #[derive(Clone, Copy)]
@@ -39,10 +35,8 @@ pub struct AppState {
     pub last_change: RwSignal<Option<LastChange>>,
     /// What is typed and not in the book.
     pub unfinished: RwSignal<Unfinished>,
-    /// How numbers are written here.
-    pub style: Memo<NumberStyle>,
-    currency: Memo<Currency>,
-    units: Memo<System>,
+    /// Says the numbers of the book.
+    pub speaker: Memo<Speaker>,
     keep: StoredValue<Option<Keep>, LocalStorage>,
     sessions: StoredValue<Session>,
 }
@@ -74,8 +68,11 @@ impl AppState {
     pub fn new(book: Book, history: History) -> AppState {
         let ledger = Ledger::of(&book);
         let book = RwSignal::new(book);
-        let currency = Memo::new(move |_| book.with(|book| book.settings().currency));
-        let style = Memo::new(move |_| locale::number_style(currency.get()));
+        let spoken_in = Memo::new(move |_| book.with(|book| (book.settings().currency, book.settings().units)));
+        let speaker = Memo::new(move |_| {
+            let (currency, units) = spoken_in.get();
+            Speaker::new(currency, units, locale::number_style(currency))
+        });
         AppState {
             book,
             ledger: RwSignal::new(ledger),
@@ -83,9 +80,7 @@ impl AppState {
             said: RwSignal::new(None),
             last_change: RwSignal::default(),
             unfinished: RwSignal::default(),
-            style,
-            currency,
-            units: Memo::new(move |_| book.with(|book| book.settings().units)),
+            speaker,
             keep: StoredValue::new_local(None),
             sessions: StoredValue::new(0),
         }
@@ -220,7 +215,7 @@ impl AppState {
             },
             Walk::Refused { name, hindrance } => {
                 let book = self.book.read_untracked();
-                let why = self.style.with_untracked(|style| hindrance.sentence(&book, style));
+                let why = hindrance.sentence(&book, &self.speaker.get_untracked());
                 match way {
                     Way::Undo => words::steps::not_undone(name, &why),
                     Way::Redo => words::steps::not_redone(name, &why),
@@ -345,109 +340,6 @@ impl AppState {
             self.ledger.with(|ledger| ledger.get(id).map_or(Standing::CannotCompute, Standing::from))
         })
     }
-
-    /// The units of the book.
-    pub fn units(self) -> System {
-        self.units.get()
-    }
-
-    /// Money in the book's currency.
-    pub fn money(self, money: Money) -> String {
-        self.style.with(|style| show_money(money, self.currency.get(), style))
-    }
-
-    /// Money in as many digits as it has, without the currency's sign: what a field shows.
-    pub fn plain_money(self, money: Money) -> String {
-        let digits = self.currency.get().digits();
-        self.style.with(|style| show_number(money.major(), digits, style))
-    }
-
-    /// Money as a field shows it; empty where there is none.
-    pub fn money_if_any(self, money: Money) -> String {
-        if money.is_zero() { String::new() } else { self.plain_money(money) }
-    }
-
-    /// Money with one digit more than its currency has, for costs of small amounts.
-    pub fn fine_money(self, money: Money) -> String {
-        let digits = self.currency.get().digits().saturating_add(1);
-        self.style.with(|style| with_sign_of_money(money.major().rounded(digits), digits, style))
-    }
-
-    /// The price of a unit, in the digits of unit prices.
-    pub fn unit_price(self, unit_price: &UnitPrice) -> String {
-        let (number, digits) = unit_price.shown(self.currency.get());
-        self.style.with(|style| with_sign_of_money(number, digits, style))
-    }
-
-    /// Money at a mark of an axis: in as few digits as it takes.
-    pub fn money_mark(self, number: Exact) -> String {
-        self.style.with_untracked(|style| with_sign_of_money(number, 0, style))
-    }
-
-    /// A share to 0.1 %.
-    pub fn percent(self, share: Share) -> String {
-        said(self.style.with(|style| show_percent(share, style)))
-    }
-
-    /// A share as a percentage without its sign, all digits: what a field shows.
-    pub fn plain_percent(self, share: Share) -> String {
-        said(self.style.with(|style| share.percent().map(|number| show_number(number, 0, style))))
-    }
-
-    /// A percentage as a field shows it; empty where there is none.
-    pub fn percent_if_any(self, share: Share) -> String {
-        if share.is_zero() { String::new() } else { self.plain_percent(share) }
-    }
-
-    /// A number as a field shows it; empty where there is none.
-    pub fn number_if_any(self, number: Exact) -> String {
-        if number.is_zero() { String::new() } else { self.number(number) }
-    }
-
-    /// An exact number, all digits.
-    pub fn number(self, number: Exact) -> String {
-        self.style.with(|style| show_number(number, 0, style))
-    }
-
-    /// A volume in the book's units.
-    pub fn volume(self, volume: Volume) -> String {
-        said(self.style.with(|style| show_volume(volume, self.units(), style)))
-    }
-
-    /// A volume to one decimal more than others: what fills are judged by.
-    pub fn fine_volume(self, volume: Volume) -> String {
-        said(self.style.with(|style| show_fine_volume(volume, self.units(), style)))
-    }
-
-    /// A volume to fill up to: as finely, and never less than it is.
-    pub fn fill(self, volume: Volume) -> String {
-        said(self.style.with(|style| show_fill(volume, self.units(), style)))
-    }
-
-    /// A temperature as it was typed.
-    pub fn temperature(self, temperature: Temperature) -> String {
-        self.style.with(|style| show_temperature(temperature, style))
-    }
-
-    /// A length in the book's units.
-    pub fn length(self, length: Length) -> String {
-        said(self.style.with(|style| show_length(length, self.units(), style)))
-    }
-
-    /// A length as it was typed.
-    pub fn typed_length(self, length: TypedLength) -> String {
-        format!("{} {}", self.number(length.number), length.unit.symbol())
-    }
-
-    /// An amount of any kind in the book's units.
-    pub fn measure(self, measure: Measure) -> String {
-        said(self.style.with(|style| show_measure(measure, self.units(), style)))
-    }
-
-    /// An amount as it was typed.
-    pub fn amount(self, amount: Amount) -> String {
-        self.style.with(|style| show_amount(amount, self.units(), style))
-    }
 }
 
 impl Desk for AppState {
@@ -478,14 +370,4 @@ fn only_record(edit: &Edit) -> Option<&Record> {
         },
         _ => None,
     }
-}
-
-fn with_sign_of_money(number: Exact, digits: u32, style: &NumberStyle) -> String {
-    let sign = if number.is_negative() { "\u{2212}" } else { "" };
-    let number = show_number(number.abs(), digits, style);
-    format!("{sign}{}{number}{}", style.money_before, style.money_after)
-}
-
-fn said(shown: Result<String, Overflow>) -> String {
-    shown.unwrap_or_else(words::overflow)
 }

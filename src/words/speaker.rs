@@ -1,0 +1,182 @@
+//! Says numbers, money, percentages and measures for one book. No other place forms a number that
+//! a person reads.
+
+use std::sync::Arc;
+
+use super::overflow;
+use crate::book::Book;
+use crate::drink::label::UnitPrice;
+use crate::foundation::measure::{
+    Amount, Count, Currency, Exact, Length, Mass, Measure, Money, NumberStyle, Overflow, Share, System, Temperature,
+    TypedLength, Volume, show_amount, show_count, show_fill, show_fine_volume, show_length, show_mass, show_measure,
+    show_money, show_number, show_percent, show_temperature, show_volume,
+};
+
+/// The currency and the units of a book, and how numbers are written where the person lives.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Speaker {
+    currency: Currency,
+    units: System,
+    style: Arc<NumberStyle>,
+}
+
+impl Speaker {
+    /// Speaks of money in `currency` and of measures in `units`, in the signs of `style`.
+    pub fn new(currency: Currency, units: System, style: NumberStyle) -> Speaker {
+        Speaker { currency, units, style: Arc::new(style) }
+    }
+
+    /// Speaks of `book`, in the signs of `style`.
+    pub fn of(book: &Book, style: NumberStyle) -> Speaker {
+        Speaker::new(book.settings().currency, book.settings().units, style)
+    }
+
+    /// Speaks of `book` in plain English signs, for sentences that get no speaker from outside.
+    /// They have no money in them: its sign is not known.
+    pub(super) fn plain_of(book: &Book) -> Speaker {
+        Speaker::of(book, NumberStyle::english(""))
+    }
+
+    /// Speaks in plain English signs of numbers that depend on no book.
+    pub(super) fn plain() -> Speaker {
+        Speaker::new(Currency::USD, System::Metric, NumberStyle::english(""))
+    }
+
+    /// The currency of the book.
+    pub const fn currency(&self) -> Currency {
+        self.currency
+    }
+
+    /// The units of the book.
+    pub const fn units(&self) -> System {
+        self.units
+    }
+
+    /// The signs of the person's locale: what is typed is read by them.
+    pub fn style(&self) -> &NumberStyle {
+        &self.style
+    }
+
+    /// A number with all its digits: "1,234.5".
+    pub fn number(&self, number: Exact) -> String {
+        self.digits(number, 0)
+    }
+
+    /// A number rounded to `places` decimals, all of which are written: "0.50".
+    pub fn rounded(&self, number: Exact, places: u32) -> String {
+        self.digits(number.rounded(places), places)
+    }
+
+    /// A number with all its digits, and at least `places` decimals.
+    pub fn digits(&self, number: Exact, places: u32) -> String {
+        show_number(number, places, &self.style)
+    }
+
+    /// A number with all its digits, at least `places` decimals, and a unit: "7.50 oz".
+    pub fn with_unit(&self, number: Exact, places: u32, unit: &str) -> String {
+        [&*self.digits(number, places), "\u{a0}", unit].concat()
+    }
+
+    /// Money in the digits of the currency, half away from zero: "$9.50".
+    pub fn money(&self, money: Money) -> String {
+        show_money(money, self.currency, &self.style)
+    }
+
+    /// Money to one digit more than the currency has, for costs of small amounts: "$0.425".
+    pub fn fine_money(&self, money: Money) -> String {
+        let digits = self.currency.digits().saturating_add(1);
+        self.money_of(money.major().rounded(digits), digits)
+    }
+
+    /// Money in the digits of the currency, and in one more where there is something in it.
+    pub fn exact_money(&self, money: Money) -> String {
+        let digits = self.currency.digits();
+        self.money_of(money.major().rounded(digits.saturating_add(1)), digits)
+    }
+
+    /// Money in as many digits as it has, without the currency's sign: what a field shows.
+    pub fn plain_money(&self, money: Money) -> String {
+        self.digits(money.major(), self.currency.digits())
+    }
+
+    /// So much of the currency's major unit, with at least so many decimals.
+    pub fn money_of(&self, number: Exact, places: u32) -> String {
+        let sign = if number.is_negative() { "\u{2212}" } else { "" };
+        [sign, &self.style.money_before, &self.digits(number.abs(), places), &self.style.money_after].concat()
+    }
+
+    /// The price of a unit, in the digits of unit prices.
+    pub fn unit_price(&self, unit_price: &UnitPrice) -> String {
+        let (number, digits) = unit_price.shown(self.currency);
+        self.money_of(number, digits)
+    }
+
+    /// A share to 0.1 %: "64.5 %".
+    pub fn percent(&self, share: Share) -> String {
+        said(show_percent(share, &self.style))
+    }
+
+    /// A share to at most so many decimals of a percent, without zeros at their end: "90 %".
+    pub fn short_percent(&self, share: Share, places: u32) -> String {
+        said(share.percent().map(|percent| self.with_unit(percent.rounded(places), 0, "%")))
+    }
+
+    /// A share as a percentage without its sign, with all its digits: what a field shows.
+    pub fn plain_percent(&self, share: Share) -> String {
+        said(share.percent().map(|percent| self.number(percent)))
+    }
+
+    /// A volume to 1 mL or 0.1 fl oz (0.01 under 1 fl oz): "16.0 fl oz".
+    pub fn volume(&self, volume: Volume) -> String {
+        said(show_volume(volume, self.units, &self.style))
+    }
+
+    /// A volume to one decimal more than others: what fills are judged by.
+    pub fn fine_volume(&self, volume: Volume) -> String {
+        said(show_fine_volume(volume, self.units, &self.style))
+    }
+
+    /// A volume to fill up to: as finely, and never less than it is.
+    pub fn fill(&self, volume: Volume) -> String {
+        said(show_fill(volume, self.units, &self.style))
+    }
+
+    /// A mass to 1 g or 0.1 oz; from a pound or kilogram up to 0.01 of it.
+    pub fn mass(&self, mass: Mass) -> String {
+        said(show_mass(mass, self.units, &self.style))
+    }
+
+    /// Pieces to 0.01: "1.5 ea".
+    pub fn count(&self, count: Count) -> String {
+        show_count(count, &self.style)
+    }
+
+    /// An amount of any kind in the book's units.
+    pub fn measure(&self, measure: Measure) -> String {
+        said(show_measure(measure, self.units, &self.style))
+    }
+
+    /// An amount as it was typed: "12.5 fl oz".
+    pub fn amount(&self, amount: Amount) -> String {
+        show_amount(amount, self.units, &self.style)
+    }
+
+    /// A length to 0.1 mm or 0.01 in.
+    pub fn length(&self, length: Length) -> String {
+        said(show_length(length, self.units, &self.style))
+    }
+
+    /// A length as it was typed: "3.5 in".
+    pub fn typed_length(&self, length: TypedLength) -> String {
+        format!("{} {}", self.number(length.number), length.unit.symbol())
+    }
+
+    /// A temperature as it was typed: "40 °F".
+    pub fn temperature(&self, temperature: Temperature) -> String {
+        show_temperature(temperature, &self.style)
+    }
+}
+
+fn said(shown: Result<String, Overflow>) -> String {
+    shown.unwrap_or_else(overflow)
+}
