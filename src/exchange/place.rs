@@ -1,7 +1,8 @@
-//! Where in a book file a value could not be read: the reader knows the byte at which it gave
-//! up; the way there and the line of the value itself are found here.
+//! Where in a book file a value could not be read. The reader knows the byte at which it gave up;
+//! what it was reading there is found by cutting the file into its parts, and those into theirs.
 
 use super::book_file_error::{cut, shortened};
+use super::split::{Part, Piece, Splitter};
 use super::{BookFileError, Fault, Place};
 
 /// The reader's error with its place. What was read begins at `begins`; the text must be JSON at
@@ -12,12 +13,16 @@ pub(super) fn unreadable(text: &str, begins: usize, error: &serde_json::Error, n
     let read = text.get(begins..).unwrap_or_default();
     let gave_up = begins.saturating_add(byte_of(read, error.line(), error.column()));
     let (wanted, fault) = fault(message);
-    at(text, find(text, gave_up, wanted), fault, name)
+    let (byte, path) = find(text, gave_up, wanted);
+    BookFileError::Value { place: place(text, byte, &path, name), fault }
 }
 
-/// What is wrong at a byte, in the record of this name.
-pub(super) fn at(text: &str, byte: usize, fault: Fault, name: String) -> BookFileError {
-    BookFileError::Value { place: place(text, byte, name), fault }
+/// What is wrong with a part of the file that begins at this byte.
+pub(super) fn at(text: &str, byte: usize, fault: Fault) -> BookFileError {
+    let parts = Splitter::parts_of(text);
+    let end = parts.iter().position(|part| part.begins == byte).map_or(0, |found| found.saturating_add(1));
+    let path = step(text, parts.get(..end).unwrap_or_default());
+    BookFileError::Value { place: place(text, byte, &path, String::new()), fault }
 }
 
 /// The line, from 1, that a byte stands in.
@@ -26,17 +31,17 @@ pub(super) fn line(text: &str, byte: usize) -> usize {
 }
 
 /// What is wrong, and what of the text it is about.
-fn fault(message: &str) -> (Token, Fault) {
+fn fault(message: &str) -> (Wanted, Fault) {
     if let Some(field) = message.strip_prefix("missing field `").and_then(|rest| rest.strip_suffix('`')) {
-        return (Token::Close, Fault::MissingField(shortened(field)));
+        return (Wanted::Closed, Fault::MissingField(shortened(field)));
     }
     if let Some(field) = message.strip_prefix("duplicate field `").and_then(|rest| rest.strip_suffix('`')) {
-        return (Token::Name, Fault::RepeatedField(shortened(field)));
+        return (Wanted::Name, Fault::RepeatedField(shortened(field)));
     }
     let unknown = message.strip_prefix("unknown field `").and_then(|rest| rest.rsplit_once("`, expected "));
     match unknown {
-        Some((field, _)) => (Token::Name, Fault::UnknownField(shortened(field))),
-        None => (Token::Value, Fault::Unreadable(reason(message))),
+        Some((field, _)) => (Wanted::Name, Fault::UnknownField(shortened(field))),
+        None => (Wanted::Value, Fault::Unreadable(reason(message))),
     }
 }
 
@@ -61,137 +66,76 @@ fn byte_of(text: &str, line: usize, column: usize) -> usize {
     lines_before.map(str::len).sum::<usize>().saturating_add(column)
 }
 
-fn place(text: &str, byte: usize, name: String) -> Place {
+fn place(text: &str, byte: usize, path: &str, name: String) -> Place {
     let in_line = text.get(..byte).unwrap_or(text).rsplit('\n').next().unwrap_or_default();
-    Place { line: line(text, byte), column: in_line.len().saturating_add(1), path: path(text, byte), name }
+    Place { line: line(text, byte), column: in_line.len().saturating_add(1), path: shortened(path), name }
 }
 
-/// What is met on the way through JSON.
+/// What was last before the reader gave up.
 #[derive(Clone, Copy, PartialEq, Eq)]
-enum Token {
-    /// The name of a field begins.
+enum Wanted {
+    /// A field whose name began.
     Name,
-    /// A value begins.
+    /// A value that began.
     Value,
-    /// An object or a list closes.
-    Close,
+    /// An object that closed.
+    Closed,
 }
 
-/// An object or a list that is open.
-struct Open<'a> {
-    begins: usize,
-    step: Step<'a>,
-}
-
-enum Step<'a> {
-    /// In an object: at this field, before or after its colon.
-    Field { name: &'a str, named: bool },
-    /// In a list: at this position.
-    Position(usize),
-}
-
-/// The byte at which the last token of this kind begins, up to the byte where the reader gave
-/// up; of what closes, the byte at which it was opened. The reader steps back from an object or
-/// a list that it does not want, and forward over blanks after a value.
-fn find(text: &str, gave_up: usize, wanted: Token) -> usize {
-    let mut found = 0;
-    walk(text, |token, byte, opens, open| {
-        if byte > gave_up || (byte == gave_up && !opens) {
-            return false;
-        }
-        if token == wanted {
-            found = match token {
-                Token::Close => open.last().map_or(0, |last| last.begins),
-                Token::Name | Token::Value => byte,
-            };
-        }
-        true
-    });
-    found
-}
-
-/// The way to the value or the field that begins at `wanted`.
-fn path(text: &str, wanted: usize) -> String {
-    let mut path = String::new();
-    walk(text, |token, byte, _, open| {
-        if byte < wanted {
-            return true;
-        }
-        let to_parent = open.len().saturating_sub(usize::from(token == Token::Name));
-        for open in open.iter().take(to_parent).take(PATH_STEPS) {
-            match open.step {
-                Step::Field { name, .. } if path.is_empty() => path.push_str(name),
-                Step::Field { name, .. } => {
-                    path.push('.');
-                    path.push_str(name);
-                }
-                Step::Position(position) => {
-                    path.push('[');
-                    path.push_str(&position.to_string());
-                    path.push(']');
-                }
-            }
-        }
-        false
-    });
-    shortened(&path)
-}
-
-/// Most steps of a path that are told; a book has six.
+/// Most steps of a path that are gone; a book has six.
 const PATH_STEPS: usize = 20;
 
-/// Goes through JSON token by token until `visit` says false. It is told the token, the byte
-/// where it begins, whether it opens an object or a list, and what is open around it.
-fn walk<'a>(text: &'a str, mut visit: impl FnMut(Token, usize, bool, &[Open<'a>]) -> bool) {
-    let mut open: Vec<Open<'a>> = Vec::new();
-    let mut chars = text.char_indices();
-    let mut in_word = false;
-    while let Some((byte, char)) = chars.next() {
-        let names = matches!(open.last(), Some(Open { step: Step::Field { named: false, .. }, .. }));
-        let goes_on = match char {
-            '{' | '[' => visit(Token::Value, byte, true, &open),
-            '}' | ']' => visit(Token::Close, byte, false, &open),
-            '"' if names => visit(Token::Name, byte, false, &open),
-            '"' => visit(Token::Value, byte, false, &open),
-            ',' | ':' | ' ' | '\n' | '\r' | '\t' => true,
-            _ if in_word => true,
-            _ => visit(Token::Value, byte, false, &open),
-        };
-        if !goes_on {
-            return;
+/// The byte at which what is wanted begins, and the way to it; to a field's name, the way to its
+/// object. The reader steps back from an object or a list that it does not want, and forward over
+/// blanks after a value.
+fn find(text: &str, gave_up: usize, wanted: Wanted) -> (usize, String) {
+    let opens = text.find('{').unwrap_or_default();
+    let (mut object, mut path) = (opens..text.len(), String::new());
+    for _ in 0..PATH_STEPS {
+        if wanted == Wanted::Closed && object.end <= gave_up {
+            break;
         }
-        in_word = char.is_ascii_alphanumeric() || matches!(char, '-' | '+' | '.');
-        match (char, open.last_mut().map(|open| &mut open.step)) {
-            ('{', _) => open.push(Open { begins: byte, step: Step::Field { name: "", named: false } }),
-            ('[', _) => open.push(Open { begins: byte, step: Step::Position(0) }),
-            ('}' | ']', _) => {
-                open.pop();
-            }
-            ('"', step) => {
-                let rest = chars.as_str();
-                let string = end_of_string(&mut chars).and_then(|end| text.get(byte..end)).unwrap_or(rest);
-                if let Some(Step::Field { name, named: false }) = step {
-                    *name = string.trim_start_matches('"');
-                }
-            }
-            (':', Some(Step::Field { named, .. })) => *named = true,
-            (',', Some(Step::Field { named, .. })) => *named = false,
-            (',', Some(Step::Position(position))) => *position = position.saturating_add(1),
-            _ => {}
+        let inside = text.get(object.clone()).unwrap_or_default();
+        let mut parts = Splitter::parts_of(inside);
+        parts.retain(|part| {
+            let begins = object.start.saturating_add(part.begins);
+            begins < gave_up || (begins == gave_up && opened(inside, *part))
+        });
+        while wanted != Wanted::Name && parts.pop_if(|part| part.piece == Piece::Name).is_some() {}
+        let Some(last) = parts.last().copied() else { break };
+        let begins = object.start.saturating_add(last.begins);
+        if last.piece == Piece::Name {
+            return (begins, path);
+        }
+        let is_object = inside.get(last.begins..).is_some_and(|value| value.starts_with('{'));
+        if !is_object && wanted != Wanted::Value {
+            break;
+        }
+        if !path.is_empty() {
+            path.push('.');
+        }
+        path.push_str(&step(inside, &parts));
+        object = begins..object.start.saturating_add(last.ends);
+        if !is_object {
+            break;
         }
     }
+    (object.start, path)
 }
 
-/// Goes past a string's closing sign; says at which byte that stands.
-fn end_of_string(chars: &mut std::str::CharIndices) -> Option<usize> {
-    while let Some((byte, char)) = chars.next() {
-        match char {
-            '"' => return Some(byte),
-            '\\' => {
-                chars.next();
-            }
-            _ => {}
-        }
+fn opened(text: &str, part: Part) -> bool {
+    text.get(part.begins..).is_some_and(|value| value.starts_with(['{', '[']))
+}
+
+/// The step to the last of an object's parts: `lines`, `lines[2]`; none to the name of a field.
+fn step(object: &str, parts: &[Part]) -> String {
+    let items = parts.iter().rev().take_while(|part| part.piece == Piece::Item).count();
+    let name = parts.iter().rev().find(|part| part.piece == Piece::Name);
+    let quoted = name.and_then(|name| object.get(name.begins..name.ends)).unwrap_or_default();
+    let name = quoted.strip_prefix('"').and_then(|rest| rest.strip_suffix('"')).unwrap_or_default();
+    match (parts.last().map(|part| part.piece), items.checked_sub(1)) {
+        (None | Some(Piece::Name), _) => String::new(),
+        (_, Some(position)) => format!("{name}[{position}]"),
+        (_, None) => name.to_string(),
     }
-    None
 }

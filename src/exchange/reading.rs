@@ -239,7 +239,7 @@ fn check_header(text: &str, parts: &[Part]) -> Result<(), BookFileError> {
             _ => continue,
         };
         if !met.insert(name) {
-            return Err(place::at(text, part.begins, Fault::RepeatedField(name.to_string()), String::new()));
+            return Err(place::at(text, part.begins, Fault::RepeatedField(name.to_string())));
         }
         let value = parts.get(index.saturating_add(1)).copied().filter(|value| value.piece == Piece::Value);
         *said = match value {
@@ -265,10 +265,10 @@ fn check_sizes(text: &str, parts: &[Part]) -> Result<(), BookFileError> {
     for part in parts {
         items = if part.piece == Piece::Item { items.saturating_add(1) } else { 0 };
         if items > Splitter::MOST {
-            return Err(place::at(text, part.begins, Fault::TooMany(Splitter::MOST), String::new()));
+            return Err(place::at(text, part.begins, Fault::TooMany(Splitter::MOST)));
         }
         if size(*part) > MAX_RECORD_BYTES {
-            return Err(place::at(text, part.begins, Fault::TooLarge(MAX_RECORD_BYTES), String::new()));
+            return Err(place::at(text, part.begins, Fault::TooLarge(MAX_RECORD_BYTES)));
         }
     }
     Ok(())
@@ -292,7 +292,7 @@ impl Records {
             (Piece::Value | Piece::List | Piece::Item, _) => {
                 let wanted = if piece == Piece::Value { "a sequence" } else { "a map" };
                 let fault = Fault::Unreadable(format!("invalid type, expected {wanted}"));
-                Err(place::at(text, part.begins, fault, String::new()))
+                Err(place::at(text, part.begins, fault))
             }
         }
     }
@@ -300,7 +300,7 @@ impl Records {
     /// A field begins: one that is known, and not met before.
     fn begin(&mut self, text: &str, part: Part) -> Result<(), BookFileError> {
         let name: String = serde_json::from_str(slice(text, part)).map_err(|_| malformed(text))?;
-        let fault = |fault: fn(String) -> Fault| place::at(text, part.begins, fault(shortened(&name)), String::new());
+        let fault = |fault: fn(String) -> Fault| place::at(text, part.begins, fault(shortened(&name)));
         let field = FIELDS.iter().find(|field| field.name == name).ok_or_else(|| fault(Fault::UnknownField))?;
         if !self.met.insert(field.name) {
             return Err(fault(Fault::RepeatedField));
@@ -332,7 +332,7 @@ impl Records {
         match FIELDS.iter().find(|field| field.needed && !self.met.contains(field.name)) {
             Some(field) => {
                 let opens = text.find('{').unwrap_or_default();
-                Err(place::at(text, opens, Fault::MissingField(field.name.to_string()), String::new()))
+                Err(place::at(text, opens, Fault::MissingField(field.name.to_string())))
             }
             None => Ok(std::mem::take(&mut self.records)),
         }

@@ -76,6 +76,12 @@ impl Splitter {
         }
     }
 
+    /// The parts of an object, as far as its text is in order.
+    pub(super) fn parts_of(text: &str) -> Vec<Part> {
+        let mut splitter = Splitter::new();
+        splitter.go_on(text, text.len()).ok().flatten().unwrap_or(splitter.parts)
+    }
+
     /// How many bytes were looked at.
     pub(super) fn at(&self) -> usize {
         self.at
