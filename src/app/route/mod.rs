@@ -1,5 +1,7 @@
 //! Where the person is, kept in the address after the hash, so that Back works anywhere.
 
+mod address;
+
 use crate::book::{
     ContainerId, DrinkId, DrinkKind, Goods, IngredientId, Key, OfferId, PackagingId, PackagingSetId, ScenarioId, Scope,
     TrialId,
@@ -124,138 +126,6 @@ pub enum Sheet {
 }
 
 impl Route {
-    /// The address after the hash.
-    pub fn address(self) -> String {
-        match self {
-            Route::Drinks => "#/drinks".into(),
-            Route::Drink(id) => format!("#/drinks/{id}"),
-            Route::Offer(id) => format!("#/drinks/{}/{}", id.drink, id.container),
-            Route::Packaged(id) => format!("#/drinks/{}/{}/label", id.drink, id.container),
-            Route::Working(id) => format!("#/drinks/{}/{}/working", id.drink, id.container),
-            Route::Buying => "#/buying".into(),
-            Route::Ingredient(id) => format!("#/buying/ingredient/{id}"),
-            Route::Packaging(id) => format!("#/buying/packaging/{id}"),
-            Route::PackagingSet(id) => format!("#/buying/set/{id}"),
-            Route::PriceWatch => "#/buying/watch".into(),
-            Route::BuyingList => "#/buying/list".into(),
-            Route::YieldLog(id) => format!("#/buying/ingredient/{id}/yields"),
-            Route::Containers => "#/buying/containers".into(),
-            Route::Container(id) => format!("#/buying/container/{id}"),
-            Route::Sizes => "#/sizes".into(),
-            Route::SideBySide(scope) => format!("#/sizes/{}", scope_text(scope)),
-            Route::Switching => "#/sizes/switching".into(),
-            Route::HowMany => "#/sizes/how-many".into(),
-            Route::PricePoint => "#/sizes/price-point".into(),
-            Route::SeenPrices => "#/sizes/seen".into(),
-            Route::Sales => "#/sizes/sales".into(),
-            Route::SalesWeek(monday) => format!("#/sizes/sales/{monday}"),
-            Route::Trials => "#/sizes/trials".into(),
-            Route::Trial(id) => format!("#/sizes/trials/{id}"),
-            Route::Scenarios => "#/sizes/scenarios".into(),
-            Route::Scenario(id) => format!("#/sizes/scenarios/{id}"),
-            Route::Counter => "#/counter".into(),
-            Route::Card(id) => format!("#/counter/{}/{}", id.drink, id.container),
-            Route::Batches => "#/counter/batches".into(),
-            Route::Batch(day) => format!("#/counter/batches/{day}"),
-            Route::OnHand => "#/counter/on-hand".into(),
-            Route::Sheet(Sheet::Prices) => "#/print/prices".into(),
-            Route::Sheet(Sheet::Cards) => "#/print/cards".into(),
-            Route::Sheet(Sheet::Batch(day)) => format!("#/print/batch/{day}"),
-            Route::Sheet(Sheet::BuyingList) => "#/print/list".into(),
-            Route::Sheet(Sheet::Warning) => "#/print/warning".into(),
-            Route::Book => "#/book".into(),
-        }
-    }
-
-    /// The screen at an address; the list of drinks where there is none.
-    pub fn from_address(address: &str) -> Route {
-        let offer = |drink: &str, container: &str| {
-            Some(OfferId { drink: DrinkId::from_text(drink)?, container: ContainerId::from_text(container)? })
-        };
-        let steps: Vec<&str> = address.trim_start_matches(['#', '/']).split('/').collect();
-        let found = match steps.as_slice() {
-            ["drinks", drink] => DrinkId::from_text(drink).map(Route::Drink),
-            ["drinks", drink, container] => offer(drink, container).map(Route::Offer),
-            ["drinks", drink, container, "label"] => offer(drink, container).map(Route::Packaged),
-            ["drinks", drink, container, "working"] => offer(drink, container).map(Route::Working),
-            ["buying"] => Some(Route::Buying),
-            ["buying", "watch"] => Some(Route::PriceWatch),
-            ["buying", "list"] => Some(Route::BuyingList),
-            ["buying", "ingredient", id, "yields"] => IngredientId::from_text(id).map(Route::YieldLog),
-            ["buying", "containers"] => Some(Route::Containers),
-            ["buying", "ingredient", id] => IngredientId::from_text(id).map(Route::Ingredient),
-            ["buying", "packaging", id] => PackagingId::from_text(id).map(Route::Packaging),
-            ["buying", "set", id] => PackagingSetId::from_text(id).map(Route::PackagingSet),
-            ["buying", "container", id] => ContainerId::from_text(id).map(Route::Container),
-            ["sizes"] => Some(Route::Sizes),
-            ["sizes", "switching"] => Some(Route::Switching),
-            ["sizes", "how-many"] => Some(Route::HowMany),
-            ["sizes", "price-point"] => Some(Route::PricePoint),
-            ["sizes", "seen"] => Some(Route::SeenPrices),
-            ["sizes", "sales"] => Some(Route::Sales),
-            ["sizes", "sales", monday] => Date::from_text(monday).filter(|date| date.is_monday()).map(Route::SalesWeek),
-            ["sizes", "trials"] => Some(Route::Trials),
-            ["sizes", "trials", id] => TrialId::from_text(id).map(Route::Trial),
-            ["sizes", "scenarios"] => Some(Route::Scenarios),
-            ["sizes", "scenarios", id] => ScenarioId::from_text(id).map(Route::Scenario),
-            ["sizes", scope @ ..] => scope_from_text(&scope.join("/")).map(Route::SideBySide),
-            ["counter"] => Some(Route::Counter),
-            ["counter", "batches"] => Some(Route::Batches),
-            ["counter", "batches", day] => Date::from_text(day).map(Route::Batch),
-            ["counter", "on-hand"] => Some(Route::OnHand),
-            ["print", "prices"] => Some(Route::Sheet(Sheet::Prices)),
-            ["print", "cards"] => Some(Route::Sheet(Sheet::Cards)),
-            ["print", "batch", day] => Date::from_text(day).map(|day| Route::Sheet(Sheet::Batch(day))),
-            ["print", "list"] => Some(Route::Sheet(Sheet::BuyingList)),
-            ["print", "warning"] => Some(Route::Sheet(Sheet::Warning)),
-            ["counter", drink, container] => offer(drink, container).map(Route::Card),
-            ["book"] => Some(Route::Book),
-            _ => None,
-        };
-        found.unwrap_or(Route::Drinks)
-    }
-
-    /// The place that the screen belongs to.
-    pub const fn place(self) -> Place {
-        match self {
-            Route::Drinks
-            | Route::Drink(_)
-            | Route::Offer(_)
-            | Route::Packaged(_)
-            | Route::Working(_)
-            | Route::Sheet(Sheet::Prices | Sheet::Warning) => Place::Drinks,
-            Route::Buying
-            | Route::Ingredient(_)
-            | Route::Packaging(_)
-            | Route::PackagingSet(_)
-            | Route::PriceWatch
-            | Route::BuyingList
-            | Route::YieldLog(_)
-            | Route::Sheet(Sheet::BuyingList)
-            | Route::Containers
-            | Route::Container(_) => Place::Buying,
-            Route::Sizes
-            | Route::SideBySide(_)
-            | Route::Switching
-            | Route::HowMany
-            | Route::PricePoint
-            | Route::SeenPrices
-            | Route::Sales
-            | Route::SalesWeek(_)
-            | Route::Trials
-            | Route::Trial(_)
-            | Route::Scenarios
-            | Route::Scenario(_) => Place::Sizes,
-            Route::Counter
-            | Route::Card(_)
-            | Route::Batches
-            | Route::Batch(_)
-            | Route::OnHand
-            | Route::Sheet(Sheet::Cards | Sheet::Batch(_)) => Place::Counter,
-            Route::Book => Place::Book,
-        }
-    }
-
     /// The screen of goods.
     pub const fn of_goods(goods: Goods) -> Route {
         match goods {

@@ -3,56 +3,12 @@ use std::collections::BTreeSet;
 use proptest::prelude::*;
 
 use super::*;
-use crate::support::{container_id, day, drink_id, ingredient_id};
-
-/// One of each screen, for ids and a Monday.
-fn screens(number: u64, kind: DrinkKind) -> Vec<Route> {
-    let monday = day("2026-11-23");
-    let offer = OfferId { drink: drink_id(number), container: container_id(number) };
-    let scopes = [Scope::Menu, Scope::Kind(kind), Scope::Drink(drink_id(number))];
-    let sheets = [Sheet::Prices, Sheet::Cards, Sheet::Batch(monday), Sheet::BuyingList, Sheet::Warning];
-    let mut screens = vec![
-        Route::Drinks,
-        Route::Drink(drink_id(number)),
-        Route::Offer(offer),
-        Route::Packaged(offer),
-        Route::Working(offer),
-        Route::Buying,
-        Route::Ingredient(ingredient_id(number)),
-        Route::Packaging(PackagingId::from_random(number)),
-        Route::PackagingSet(PackagingSetId::from_random(number)),
-        Route::PriceWatch,
-        Route::BuyingList,
-        Route::YieldLog(ingredient_id(number)),
-        Route::Containers,
-        Route::Container(container_id(number)),
-        Route::Sizes,
-        Route::Switching,
-        Route::HowMany,
-        Route::PricePoint,
-        Route::SeenPrices,
-        Route::Sales,
-        Route::SalesWeek(monday),
-        Route::Trials,
-        Route::Trial(TrialId::from_random(number)),
-        Route::Scenarios,
-        Route::Scenario(ScenarioId::from_random(number)),
-        Route::Counter,
-        Route::Card(offer),
-        Route::Batches,
-        Route::Batch(monday),
-        Route::OnHand,
-        Route::Book,
-    ];
-    screens.extend(scopes.map(Route::SideBySide));
-    screens.extend(sheets.map(Route::Sheet));
-    screens
-}
+use crate::support::day;
 
 proptest! {
     #[test]
-    fn every_screen_goes_to_its_address_and_back(number: u64, kind in 0..DrinkKind::ALL.len()) {
-        let screens = screens(number, DrinkKind::ALL[kind]);
+    fn every_screen_goes_to_its_address_and_back(number: u64) {
+        let screens = Route::one_of_each(number);
         let addresses: BTreeSet<String> = screens.iter().map(|screen| screen.address()).collect();
         prop_assert_eq!(addresses.len(), screens.len(), "no two screens share an address");
         for screen in screens {

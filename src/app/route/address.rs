@@ -1,0 +1,217 @@
+//! The table of the screens: to which place each belongs, and its address. It is read in both
+//! directions.
+
+use super::{Place, Route, Sheet, scope_from_text, scope_text};
+use crate::book::{
+    ContainerId, DrinkId, IngredientId, OfferId, PackagingId, PackagingSetId, ScenarioId, Scope, TrialId,
+};
+use crate::foundation::measure::Date;
+
+/// A row is a screen, its place, and its address: words, and what stands in the address between
+/// or behind them. Where several rows take an address, the first does.
+macro_rules! screens {
+    ($($screen:ident $(($($of:tt)*))? in $place:ident at $before:literal
+        $($value:ident: $kind:ident $($after:literal)?)?;)*) => {
+        impl Route {
+            /// The address after the hash.
+            pub fn address(self) -> String {
+                match self {
+                    $(Route::$screen $(($($of)*))? => {
+                        ["#/", $before, $(&<$kind as InAddress>::text($value), $($after)?)?].concat()
+                    })*
+                }
+            }
+
+            /// The screen at an address; the list of drinks if no screen has that address.
+            pub fn from_address(address: &str) -> Route {
+                let address = address.trim_start_matches(['#', '/']);
+                $(if let Some(rest) = address.strip_prefix($before) {
+                    screens!(@read rest, Route::$screen $(($($of)*))?, $($value $kind $($after)?)?);
+                })*
+                Route::Drinks
+            }
+
+            /// The place that the screen belongs to.
+            #[allow(unused_variables, reason = "rows name what stands in their address")]
+            pub const fn place(self) -> Place {
+                match self {
+                    $(Route::$screen $(($($of)*))? => Place::$place,)*
+                }
+            }
+
+            /// One of each screen, with what stands in its address invented from a number.
+            #[cfg(test)]
+            pub(super) fn one_of_each(number: u64) -> Vec<Route> {
+                vec![$({
+                    $(let $value = <$kind as InAddress>::invented(number);)?
+                    Route::$screen $(($($of)*))?
+                }),*]
+            }
+        }
+    };
+    (@read $rest:ident, $route:expr,) => {
+        if $rest.is_empty() {
+            return $route;
+        }
+    };
+    (@read $rest:ident, $route:expr, $value:ident $kind:ident $($after:literal)?) => {
+        if let Some($value) = $rest.strip_suffix(concat!($($after)?)).and_then(<$kind as InAddress>::read) {
+            return $route;
+        }
+    };
+}
+
+screens! {
+    Drinks in Drinks at "drinks";
+    Drink(id) in Drinks at "drinks/" id: DrinkId;
+    Offer(id) in Drinks at "drinks/" id: OfferId;
+    Packaged(id) in Drinks at "drinks/" id: OfferId "/label";
+    Working(id) in Drinks at "drinks/" id: OfferId "/working";
+    Buying in Buying at "buying";
+    PriceWatch in Buying at "buying/watch";
+    BuyingList in Buying at "buying/list";
+    Ingredient(id) in Buying at "buying/ingredient/" id: IngredientId;
+    YieldLog(id) in Buying at "buying/ingredient/" id: IngredientId "/yields";
+    Packaging(id) in Buying at "buying/packaging/" id: PackagingId;
+    PackagingSet(id) in Buying at "buying/set/" id: PackagingSetId;
+    Containers in Buying at "buying/containers";
+    Container(id) in Buying at "buying/container/" id: ContainerId;
+    Sizes in Sizes at "sizes";
+    Switching in Sizes at "sizes/switching";
+    HowMany in Sizes at "sizes/how-many";
+    PricePoint in Sizes at "sizes/price-point";
+    SeenPrices in Sizes at "sizes/seen";
+    Sales in Sizes at "sizes/sales";
+    SalesWeek(monday) in Sizes at "sizes/sales/" monday: Monday;
+    Trials in Sizes at "sizes/trials";
+    Trial(id) in Sizes at "sizes/trials/" id: TrialId;
+    Scenarios in Sizes at "sizes/scenarios";
+    Scenario(id) in Sizes at "sizes/scenarios/" id: ScenarioId;
+    SideBySide(scope) in Sizes at "sizes/" scope: Scope;
+    Counter in Counter at "counter";
+    Batches in Counter at "counter/batches";
+    Batch(day) in Counter at "counter/batches/" day: Date;
+    OnHand in Counter at "counter/on-hand";
+    Card(id) in Counter at "counter/" id: OfferId;
+    Sheet(Sheet::Prices) in Drinks at "print/prices";
+    Sheet(Sheet::Cards) in Counter at "print/cards";
+    Sheet(Sheet::Batch(day)) in Counter at "print/batch/" day: Date;
+    Sheet(Sheet::BuyingList) in Buying at "print/list";
+    Sheet(Sheet::Warning) in Drinks at "print/warning";
+    Book in Book at "book";
+}
+
+/// What can stand in an address.
+trait InAddress {
+    /// What it is to the screen.
+    type Value;
+
+    fn text(value: Self::Value) -> String;
+
+    /// Reads what [`InAddress::text`] writes; `None` for any other text.
+    fn read(text: &str) -> Option<Self::Value>;
+
+    #[cfg(test)]
+    fn invented(number: u64) -> Self::Value;
+}
+
+macro_rules! ids {
+    ($($id:ident),*) => {
+        $(impl InAddress for $id {
+            type Value = $id;
+
+            fn text(id: $id) -> String {
+                id.to_string()
+            }
+
+            fn read(text: &str) -> Option<$id> {
+                $id::from_text(text)
+            }
+
+            #[cfg(test)]
+            fn invented(number: u64) -> $id {
+                $id::from_random(number)
+            }
+        })*
+    };
+}
+
+ids!(ContainerId, DrinkId, IngredientId, PackagingId, PackagingSetId, ScenarioId, TrialId);
+
+impl InAddress for OfferId {
+    type Value = OfferId;
+
+    fn text(id: OfferId) -> String {
+        [id.drink.to_string(), id.container.to_string()].join("/")
+    }
+
+    fn read(text: &str) -> Option<OfferId> {
+        let (drink, container) = text.split_once('/')?;
+        Some(OfferId { drink: DrinkId::from_text(drink)?, container: ContainerId::from_text(container)? })
+    }
+
+    #[cfg(test)]
+    fn invented(number: u64) -> OfferId {
+        OfferId { drink: DrinkId::from_random(number), container: ContainerId::from_random(number) }
+    }
+}
+
+impl InAddress for Date {
+    type Value = Date;
+
+    fn text(day: Date) -> String {
+        day.to_string()
+    }
+
+    fn read(text: &str) -> Option<Date> {
+        Date::from_text(text)
+    }
+
+    #[cfg(test)]
+    fn invented(_: u64) -> Date {
+        crate::support::day("2026-11-23")
+    }
+}
+
+/// A day that is a Monday.
+struct Monday;
+
+impl InAddress for Monday {
+    type Value = Date;
+
+    fn text(day: Date) -> String {
+        Date::text(day)
+    }
+
+    fn read(text: &str) -> Option<Date> {
+        Date::read(text).filter(|day| day.is_monday())
+    }
+
+    #[cfg(test)]
+    fn invented(number: u64) -> Date {
+        Date::invented(number)
+    }
+}
+
+impl InAddress for Scope {
+    type Value = Scope;
+
+    fn text(scope: Scope) -> String {
+        scope_text(scope)
+    }
+
+    fn read(text: &str) -> Option<Scope> {
+        scope_from_text(text)
+    }
+
+    #[cfg(test)]
+    fn invented(number: u64) -> Scope {
+        use crate::book::DrinkKind;
+
+        match usize::try_from(number % 6).expect("small") {
+            0 => Scope::Menu,
+            1 => Scope::Drink(DrinkId::from_random(number)),
+            kind => Scope::Kind(DrinkKind::ALL[kind - 2]),
+        }
+    }
+}
