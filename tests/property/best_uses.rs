@@ -1,7 +1,7 @@
 //! What is here and its best use, against trying every count there is.
 
 use brimwright::book::{Book, Container, Edit, Goods, Ingredient, OfferId, OnHand, Record};
-use brimwright::counter::on_hand::program::{Program, Scarce};
+use brimwright::counter::on_hand::integer_program::{Constraint, IntegerProgram};
 use brimwright::counter::on_hand::{BestUse, Makes, Reach, Stopped, Wish, best_use, makes, needed, reach, used};
 use brimwright::drink::ledger::Ledger;
 use brimwright::drink::make::needs;
@@ -16,18 +16,16 @@ use crate::support::{
     use_of, vessel,
 };
 
-/// Boxes that are enough for every small program.
-const BOXES: u32 = 4000;
+/// Nodes that are enough for every small program.
+const NODE_LIMIT: u32 = 4000;
 
 /// Small numbers, so that ties and exact fits are frequent.
-fn program() -> impl Strategy<Value = Program> {
-    (1..5_usize, 0..4_usize).prop_flat_map(|(drinks, scarce)| {
-        let row = (vec(0..8_i128, drinks), 0..40_i128).prop_map(|(takes, here)| Scarce { takes, here });
-        (vec(0..6_i128, drinks), vec(0..6_i128, drinks), vec(row, scarce)).prop_map(|(values, most, rows)| Program {
-            values,
-            most,
-            rows,
-        })
+fn program() -> impl Strategy<Value = IntegerProgram> {
+    (1..5_usize, 0..4_usize).prop_flat_map(|(variables, constraints)| {
+        let constraint = (vec(0..8_i128, variables), 0..40_i128)
+            .prop_map(|(coefficients, limit)| Constraint { coefficients, limit });
+        (vec(0..6_i128, variables), vec(0..6_i128, variables), vec(constraint, constraints))
+            .prop_map(|(objective, upper, constraints)| IntegerProgram { objective, upper, constraints })
     })
 }
 
@@ -43,10 +41,10 @@ fn dot(one: &[i128], other: &[i128]) -> i128 {
 }
 
 /// The choice of the greatest value; of several, the last in the order of its numbers.
-fn tried_out(program: &Program) -> Vec<i128> {
-    let reaches = |units: &Vec<i128>| program.rows.iter().all(|row| dot(&row.takes, units) <= row.here);
-    let choices = every(&program.most).into_iter().filter(reaches);
-    choices.max_by_key(|units| (dot(&program.values, units), units.clone())).expect("nothing at all is a choice")
+fn tried_out(program: &IntegerProgram) -> Vec<i128> {
+    let reaches = |units: &Vec<i128>| program.constraints.iter().all(|it| dot(&it.coefficients, units) <= it.limit);
+    let choices = every(&program.upper).into_iter().filter(reaches);
+    choices.max_by_key(|units| (dot(&program.objective, units), units.clone())).expect("nothing at all is a choice")
 }
 
 /// Three drinks of three ingredients in bottles. Drinks 1 and 2 share 1, drinks 2 and 3 share 2;
@@ -112,9 +110,9 @@ proptest! {
 
     #[test]
     fn a_small_program_is_solved_as_by_trying_everything(program in program()) {
-        let choice = program.solve(BOXES).expect("small numbers");
-        prop_assert!(choice.proved);
-        prop_assert_eq!(choice.units, tried_out(&program));
+        let solution = program.solve(NODE_LIMIT).expect("small numbers");
+        prop_assert!(solution.proved);
+        prop_assert_eq!(solution.units, tried_out(&program));
     }
 }
 

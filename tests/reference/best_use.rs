@@ -1,30 +1,30 @@
-//! Programs of whole numbers too large to try every choice, against another library's answers.
+//! Integer programs too large to try every choice, against another library's answers.
 
-use brimwright::counter::on_hand::program::{Program, Scarce};
-use brimwright::foundation::statistics::Relaxed;
+use brimwright::counter::on_hand::integer_program::{Constraint, IntegerProgram};
+use brimwright::foundation::statistics::LinearProgram;
 
 use crate::csv::{Row, rows};
 
-/// Boxes that each of them takes fewer of.
-const BOXES: u32 = 200_000;
+/// More nodes than any of them takes.
+const NODE_LIMIT: u32 = 200_000;
 
 fn numbers(text: &str) -> Vec<i128> {
     text.split(' ').map(|number| number.parse().expect("a whole number")).collect()
 }
 
-fn program(row: &Row) -> Program {
-    let scarce = |text: &str| {
-        let (takes, here) = text.split_once(" <= ").expect("a row");
-        Scarce { takes: numbers(takes), here: here.parse().expect("a whole number") }
+fn program(row: &Row) -> IntegerProgram {
+    let constraint = |text: &str| {
+        let (coefficients, limit) = text.split_once(" <= ").expect("a constraint");
+        Constraint { coefficients: numbers(coefficients), limit: limit.parse().expect("a whole number") }
     };
-    Program {
-        values: numbers(&row["values"]),
-        most: numbers(&row["most"]),
-        rows: row["rows"].split(';').map(scarce).collect(),
+    IntegerProgram {
+        objective: numbers(&row["values"]),
+        upper: numbers(&row["most"]),
+        constraints: row["rows"].split(';').map(constraint).collect(),
     }
 }
 
-fn sum_of_products(one: &[i128], other: &[i128]) -> i128 {
+fn dot(one: &[i128], other: &[i128]) -> i128 {
     one.iter().zip(other).map(|(one, other)| one * other).sum()
 }
 
@@ -34,11 +34,11 @@ fn whole_numbers_bring_what_the_library_finds() {
     assert_eq!(rows.len(), 20);
     for row in &rows {
         let program = program(row);
-        let choice = program.solve(BOXES).expect("small numbers");
-        assert!(choice.proved, "{} drinks, {} scarce", program.values.len(), program.rows.len());
-        assert_eq!(sum_of_products(&program.values, &choice.units).to_string(), row["best"], "{row:?}");
-        assert!(choice.units.iter().zip(&program.most).all(|(units, most)| (0..=*most).contains(units)));
-        assert!(program.rows.iter().all(|row| sum_of_products(&row.takes, &choice.units) <= row.here));
+        let solution = program.solve(NODE_LIMIT).expect("small numbers");
+        assert!(solution.proved, "{row:?}");
+        assert_eq!(dot(&program.objective, &solution.units).to_string(), row["best"], "{row:?}");
+        assert!(solution.units.iter().zip(&program.upper).all(|(units, upper)| (0..=*upper).contains(units)));
+        assert!(program.constraints.iter().all(|it| dot(&it.coefficients, &solution.units) <= it.limit));
     }
 }
 
@@ -47,11 +47,12 @@ fn parts_bring_what_the_library_finds() {
     for row in rows(include_str!("data/best_use.csv")) {
         let program = program(&row);
         let binary = |numbers: &[i128]| numbers.iter().map(|number| *number as f64).collect::<Vec<f64>>();
-        let scarce = program.rows.iter().map(|row| (binary(&row.takes), row.here as f64)).collect();
-        let relaxed = Relaxed { values: binary(&program.values), most: binary(&program.most), rows: scarce };
-        let hints = relaxed.hints().expect("numbers");
-        let worth: f64 = hints.units.iter().zip(&relaxed.values).map(|(units, value)| units * value).sum();
+        let constraints = program.constraints.iter().map(|it| (binary(&it.coefficients), it.limit as f64)).collect();
+        let relaxed =
+            LinearProgram { objective: binary(&program.objective), upper: binary(&program.upper), constraints };
+        let solution = relaxed.solve().expect("finite numbers");
+        let value: f64 = solution.values.iter().zip(&relaxed.objective).map(|(units, value)| units * value).sum();
         let recorded: f64 = row["relaxed"].parse().expect("a number");
-        assert!((worth - recorded).abs() < 1e-5, "{worth}, not {recorded}");
+        assert!((value - recorded).abs() < 1e-5, "{value}, not {recorded}");
     }
 }

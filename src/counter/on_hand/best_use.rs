@@ -1,7 +1,7 @@
 //! The best use of what is here when drinks share it.
 
+use super::integer_program::{Constraint, IntegerProgram};
 use super::makes::{NotMade, makes};
-use super::program::{self, Program};
 use super::{COMPARED, counted, goods_of, needed, reaches};
 use crate::book::{Book, Goods, OfferId};
 use crate::drink::ledger::Ledger;
@@ -10,20 +10,21 @@ use crate::drink::yields::YieldError;
 use crate::foundation::in_order;
 use crate::foundation::measure::{Amount, Exact, Money, Overflow, PART_PLACES};
 
-/// Boxes that are looked into before the best that was found is handed over.
-const BOXES: u32 = 10_000;
-/// What is compared to the millionth reaches up to half of one more, less what rounding to twelve
-/// decimals may add up to.
-const WITHIN: i128 = 490_000;
+/// Nodes that the search explores before it returns the best that it found.
+const NODE_LIMIT: u32 = 10_000;
+/// Added to what is here, in parts of 10^-12. Amounts are compared to the millionth, so that up to
+/// half a millionth more still counts as enough; the rest is for the rounding of what each drink
+/// takes.
+const TOLERANCE: i128 = 490_000;
 
 /// How many of a drink in a size are wished for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Wish {
     /// The drink and size.
     pub offer: OfferId,
-    /// At least so many, come what may: a whole number, 0 or more.
+    /// At least so many must be made: a whole number, 0 or more.
     pub least: Exact,
-    /// At most so many, a whole number; as many as what is here makes where none is given.
+    /// At most so many: a whole number. Without one, as many as what is here makes.
     pub most: Option<Exact>,
 }
 
@@ -32,21 +33,22 @@ pub struct Wish {
 pub struct BestUse {
     /// How many of each, in the order of the wishes.
     pub counts: Vec<(OfferId, Exact)>,
-    /// What does not reach for all that is wished for, and what is left of it.
+    /// What is not enough for all that is wished for, and what is left of it.
     pub scarce: Vec<Scarce>,
-    /// Whether no other choice is better. If not, this is the best that was found in the time.
+    /// Whether no other choice is better. If not, this is the best that was found within the limit
+    /// of the search.
     pub proved: bool,
-    /// Whether the number of drinks was counted, since none of them has a price.
+    /// Whether the most drinks were sought, not the most contribution: none of them has a price.
     pub by_number: bool,
-    /// Drinks without a price, or that leave nothing: made of what the others leave over.
+    /// Drinks that have no price, or bring no contribution. They are made of what the others leave.
     pub for_nothing: Vec<OfferId>,
     /// Drinks that cannot be made, and why.
     pub left_out: Vec<(OfferId, Unmade)>,
-    /// Drinks of which nothing was counted, and no number is wished for.
+    /// Drinks without a limit: nothing that they take was counted, and the wish names no number.
     pub endless: Vec<OfferId>,
 }
 
-/// Something that does not reach.
+/// Goods of which there is not enough.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Scarce {
     /// What it is.
@@ -58,9 +60,9 @@ pub struct Scarce {
 /// Why there is no best use.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Stopped {
-    /// What must be made in any case takes more of this than is here.
+    /// The least that must be made takes more of this than is here.
     LeastTooMany(Goods),
-    /// What is needed of something cannot be put in the unit of its count.
+    /// What is needed of an ingredient cannot be put in the unit in which it was counted.
     Unknown(YieldError),
     /// The numbers leave the range that can be computed.
     Arithmetic(Overflow),
@@ -81,7 +83,7 @@ impl From<YieldError> for Stopped {
     }
 }
 
-/// One of a drink.
+/// A drink that can be made, with what one of it needs.
 struct Candidate {
     offer: OfferId,
     least: Exact,
@@ -89,13 +91,14 @@ struct Candidate {
     needs: Needs,
 }
 
-/// The counts that bring the most contribution with what is here; where no drink has a price, the
-/// most drinks. A drink that brings nothing, or less, is worth nothing, and is made of what the
-/// others leave over. Of counts that bring the same, the one with more of what is wished for first
-/// is taken.
+/// The counts that bring the most contribution with what is here, or the most drinks if none of
+/// them has a price. A drink whose contribution is zero or less counts as worth nothing, and is
+/// made of what the others leave. Of counts that bring the same, the one with more of the earlier
+/// wishes is taken.
 ///
 /// # Errors
-/// [`Stopped`].
+/// A [`Stopped`]: if the least that must be made takes more than is here, if an amount cannot be put
+/// in the unit of its count, or on overflow.
 pub fn best_use(book: &Book, ledger: &Ledger, wishes: &[Wish]) -> Result<BestUse, Stopped> {
     let mut best = BestUse::default();
     let mut candidates = Vec::with_capacity(wishes.len());
@@ -121,17 +124,18 @@ pub fn best_use(book: &Book, ledger: &Ledger, wishes: &[Wish]) -> Result<BestUse
     let contribution = |offer| Some(ledger.get(offer)?.as_ref().ok()?.asked?.contribution);
     let brings: Vec<Option<Money>> = candidates.iter().map(|it| contribution(it.offer)).collect();
     best.by_number = brings.iter().all(Option::is_none);
-    let mut values = Vec::with_capacity(candidates.len());
+    let mut objective = Vec::with_capacity(candidates.len());
     for (candidate, brings) in candidates.iter().zip(&brings) {
         let worth = if best.by_number { Exact::ONE } else { brings.unwrap_or(Money::ZERO).major().max(Exact::ZERO) };
         if worth.is_zero() {
             best.for_nothing.push(candidate.offer);
         }
-        values.push(parts(worth)?);
+        objective.push(parts(worth)?);
     }
-    let (scarce, rows) = scarce(book, &candidates)?;
-    let most: Result<Vec<i128>, Overflow> = candidates.iter().map(|it| whole(it.most.minus(it.least)?)).collect();
-    let solved = Program { values, most: most?, rows }.solve(BOXES).ok_or(Overflow::TooLarge)?;
+    let (scarce, constraints) = scarce(book, &candidates)?;
+    let upper: Result<Vec<i128>, Overflow> = candidates.iter().map(|it| whole(it.most.minus(it.least)?)).collect();
+    let solved =
+        IntegerProgram { objective, upper: upper?, constraints }.solve(NODE_LIMIT).ok_or(Overflow::TooLarge)?;
     best.proved = solved.proved;
     for (candidate, more) in candidates.iter().zip(&solved.units) {
         let more = i64::try_from(*more).map_err(|_| Overflow::TooLarge)?;
@@ -151,23 +155,23 @@ pub fn best_use(book: &Book, ledger: &Ledger, wishes: &[Wish]) -> Result<BestUse
     Ok(best)
 }
 
-/// What does not reach for the most of every drink, and what one of each takes of it: nothing else
-/// can stand in the way.
-fn scarce(book: &Book, candidates: &[Candidate]) -> Result<(Vec<Goods>, Vec<program::Scarce>), Stopped> {
+/// The goods that are not enough for the most of every drink, each with its constraint on the
+/// drinks beyond the least. No others can run out.
+fn scarce(book: &Book, candidates: &[Candidate]) -> Result<(Vec<Goods>, Vec<Constraint>), Stopped> {
     let mut all: Vec<Goods> = Vec::new();
     for goods in candidates.iter().flat_map(|candidate| goods_of(&candidate.needs)) {
         in_order::insert_once(&mut all, goods);
     }
-    let (mut scarce, mut rows) = (Vec::new(), Vec::new());
+    let (mut scarce, mut constraints) = (Vec::new(), Vec::new());
     for goods in all {
         let Some(counted) = counted(book, goods) else { continue };
         let (mut least, mut most) = (Exact::ZERO, Exact::ZERO);
-        let mut takes = Vec::with_capacity(candidates.len());
+        let mut coefficients = Vec::with_capacity(candidates.len());
         for candidate in candidates {
             let each = needed(book, &candidate.needs, goods, counted.dimension)?;
             least = least.plus(each.times(candidate.least)?)?;
             most = most.plus(each.times(candidate.most)?)?;
-            takes.push(parts(each)?);
+            coefficients.push(parts(each)?);
         }
         if !reaches(least, counted.here) {
             return Err(Stopped::LeastTooMany(goods));
@@ -176,14 +180,14 @@ fn scarce(book: &Book, candidates: &[Candidate]) -> Result<(Vec<Goods>, Vec<prog
             continue;
         }
         let left = parts(counted.here.rounded(COMPARED).minus(least)?)?;
-        let here = left.checked_add(WITHIN).ok_or(Overflow::TooLarge)?.max(0);
+        let limit = left.checked_add(TOLERANCE).ok_or(Overflow::TooLarge)?.max(0);
         scarce.push(goods);
-        rows.push(program::Scarce { takes, here });
+        constraints.push(Constraint { coefficients, limit });
     }
-    Ok((scarce, rows))
+    Ok((scarce, constraints))
 }
 
-/// In whole parts of a million millionth.
+/// As a whole number of parts of 10^-12.
 fn parts(number: Exact) -> Result<i128, Overflow> {
     number.whole_parts(PART_PLACES).ok_or(Overflow::TooLarge)
 }

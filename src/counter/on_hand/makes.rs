@@ -10,11 +10,11 @@ use crate::foundation::measure::{Exact, Overflow};
 /// How many of one drink in a size what is here makes, if it is used for nothing else.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Makes {
-    /// How many.
+    /// How many: a whole number, 0 or more.
     pub count: Exact,
-    /// What runs out first; of several that run out together, the first by id.
+    /// What runs out first. Of goods that run out together, the first by id.
     pub runs_out: Goods,
-    /// What it takes that was not counted.
+    /// The goods it takes that were not counted.
     pub not_counted: Vec<Goods>,
 }
 
@@ -25,7 +25,7 @@ pub enum NotMade {
     Unmade(Unmade),
     /// Nothing that it takes was counted.
     NothingCounted,
-    /// What it takes cannot be put in the unit of the count.
+    /// What it takes of an ingredient cannot be put in the unit in which that was counted.
     Unknown(YieldError),
 }
 
@@ -38,7 +38,8 @@ impl From<Overflow> for NotMade {
 /// How many of one drink in a size what is here makes, if it is used for nothing else.
 ///
 /// # Errors
-/// [`NotMade`].
+/// A [`NotMade`]: if the drink cannot be made, if nothing that it takes was counted, or if an amount
+/// cannot be put in the unit of its count.
 pub fn makes(book: &Book, ledger: &Ledger, offer: OfferId) -> Result<Makes, NotMade> {
     let one = needs(book, ledger, &mut std::iter::once((offer, Exact::ONE)))?;
     if let Some((_, unmade)) = one.left_out.first() {
@@ -64,8 +65,8 @@ pub fn makes(book: &Book, ledger: &Ledger, offer: OfferId) -> Result<Makes, NotM
     Ok(Makes { count, runs_out, not_counted })
 }
 
-/// How many of `each` what is here reaches for.
-pub(super) fn whole(here: Exact, each: Exact) -> Result<Exact, Overflow> {
+/// How many times `each` fits into what is here.
+fn whole(here: Exact, each: Exact) -> Result<Exact, Overflow> {
     let count = here.over(each)?.floor();
     let more = count.plus(Exact::ONE)?;
     Ok(if reaches(each.times(more)?, here) { more } else { count })

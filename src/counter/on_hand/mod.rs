@@ -1,13 +1,13 @@
-//! What is here: whether it reaches, how many drinks it makes, and its best use when drinks share
+//! What is here: whether it is enough, how many drinks it makes, and its best use when drinks share
 //! it (calculations, 8).
 //!
-//! Only what was counted can run out; what was not counted is taken to be there. Amounts are
-//! compared to the millionth of a gram, millilitre or piece: thirds on the way would else cost a
-//! drink.
+//! Only goods that were counted can run out; of the others there is taken to be enough. Amounts are
+//! compared to the millionth of a gram, millilitre or piece. Without that, a third that was rounded
+//! on the way could cost a drink.
 
 mod best_use;
+pub mod integer_program;
 mod makes;
-pub mod program;
 mod reach;
 mod used;
 
@@ -35,7 +35,8 @@ pub struct Counted {
     pub here: Exact,
 }
 
-/// What was counted of goods; none where it was not, or has too many digits.
+/// What was counted of goods. Returns `None` if nobody counted them, or if the amount is out of
+/// range.
 pub fn counted(book: &Book, goods: Goods) -> Option<Counted> {
     let here = book.on_hand(goods)?.amount.measure().ok()?;
     Some(Counted { goods, dimension: here.dimension(), here: here.base() })
@@ -47,10 +48,11 @@ fn goods_of(needs: &Needs) -> impl Iterator<Item = Goods> {
     ingredients.chain(needs.packaging.iter().map(|(id, _)| Goods::Packaging(*id)))
 }
 
-/// How much of goods is needed as bought, in the base unit of a dimension; nothing where none is.
+/// How much of goods is needed as bought, in the base unit of a dimension; zero if none is needed.
 ///
 /// # Errors
-/// What the ingredient lacks.
+/// A [`YieldError`] if the ingredient lacks what it takes to convert to that dimension, or on
+/// overflow.
 pub fn needed(book: &Book, needs: &Needs, goods: Goods, dimension: Dimension) -> Result<Exact, YieldError> {
     match goods {
         Goods::Ingredient(id) => {
@@ -67,7 +69,7 @@ pub fn needed(book: &Book, needs: &Needs, goods: Goods, dimension: Dimension) ->
     }
 }
 
-/// Whether what is here is enough.
+/// Whether what is here is enough, compared to the millionth.
 fn reaches(needed: Exact, here: Exact) -> bool {
     needed.rounded(COMPARED) <= here.rounded(COMPARED)
 }

@@ -1,4 +1,4 @@
-//! Whether what is here reaches.
+//! Whether what is here is enough.
 
 use super::{counted, goods_of, needed, reaches};
 use crate::book::{Book, Goods};
@@ -6,32 +6,32 @@ use crate::drink::make::Needs;
 use crate::drink::yields::YieldError;
 use crate::foundation::measure::{Amount, Exact, Overflow};
 
-/// Whether what is here of goods reaches.
+/// Goods that are needed, and whether there is enough of them.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Reached {
-    /// What is needed.
+    /// The goods.
     pub goods: Goods,
-    /// Whether it reaches.
+    /// Whether there is enough.
     pub reach: Reach,
 }
 
-/// Whether it reaches, in the unit that it was counted in.
+/// Whether there is enough of something. Amounts are in the unit in which it was counted.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Reach {
     /// Nobody counted it.
     NotCounted,
-    /// It reaches, and this is left.
+    /// There is enough, and this is left.
     Enough(Amount),
-    /// This much is lacking.
+    /// This much is missing.
     Short(Amount),
-    /// What is needed cannot be put in the unit of the count.
+    /// What is needed cannot be put in the unit in which it was counted.
     Unknown(YieldError),
 }
 
-/// Whether what is here reaches, for each of the goods that are needed, ingredients first.
+/// Whether there is enough of each of the goods that are needed, ingredients first.
 ///
 /// # Errors
-/// [`Overflow`].
+/// [`Overflow`] if an amount leaves the range of [`Exact`].
 pub fn reach(book: &Book, needs: &Needs) -> Result<Vec<Reached>, Overflow> {
     goods_of(needs).map(|goods| Ok(Reached { goods, reach: one(book, needs, goods)? })).collect()
 }
@@ -47,8 +47,9 @@ fn one(book: &Book, needs: &Needs, goods: Goods) -> Result<Reach, Overflow> {
     };
     let unit = on_hand.amount.unit;
     let amount = |base: Exact| Ok::<Amount, Overflow>(Amount::new(base.max(Exact::ZERO).over(unit.size())?, unit));
-    Ok(match reaches(needed, counted.here) {
-        true => Reach::Enough(amount(counted.here.minus(needed)?)?),
-        false => Reach::Short(amount(needed.minus(counted.here)?)?),
+    Ok(if reaches(needed, counted.here) {
+        Reach::Enough(amount(counted.here.minus(needed)?)?)
+    } else {
+        Reach::Short(amount(needed.minus(counted.here)?)?)
     })
 }

@@ -1,7 +1,7 @@
-//! What was used is taken off the shelf.
+//! What was used is deducted from what is here.
 
 use super::{counted, goods_of, needed, reaches};
-use crate::book::{Book, Edit, Goods, OnHand, Record};
+use crate::book::{Book, Edit, Goods, Ingredient, OnHand, Packaging, Record};
 use crate::drink::make::Needs;
 use crate::drink::yields::YieldError;
 use crate::foundation::measure::{Amount, Exact, Overflow};
@@ -9,23 +9,23 @@ use crate::foundation::measure::{Amount, Exact, Overflow};
 /// Decimals of what is left on the shelf.
 const LEFT_PLACES: u32 = 3;
 
-/// What taking off the shelf comes to.
+/// What was used, as an edit that deducts it.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Used {
-    /// Takes it off.
+    /// Deducts it.
     pub edit: Edit,
-    /// How many goods are taken off.
+    /// From how many goods it deducts.
     pub taken: usize,
-    /// Of which more was used than was counted: nothing is left of them.
+    /// The goods of which more was used than was counted; their count becomes zero.
     pub below: Vec<Goods>,
 }
 
-/// Takes what was used off what was counted; nothing goes below zero. What is left is written down
-/// to the thousandth of its unit, never more than there is. The day of the count stays. What was
-/// not counted, or cannot be put in the unit of the count, stays as it is.
+/// Deducts what was used from what was counted. Nothing goes below zero. What is left is rounded
+/// down to the thousandth of its unit, and the day of the count stays. Goods that were not counted,
+/// or whose use cannot be put in the unit of the count, stay as they are.
 ///
 /// # Errors
-/// [`Overflow`].
+/// [`Overflow`] if an amount leaves the range of [`Exact`].
 pub fn used(book: &Book, needs: &Needs) -> Result<Used, Overflow> {
     let (mut edits, mut below) = (Vec::new(), Vec::new());
     for goods in goods_of(needs) {
@@ -46,18 +46,17 @@ pub fn used(book: &Book, needs: &Needs) -> Result<Used, Overflow> {
     Ok(Used { taken: edits.len(), edit: Edit::Together(edits), below })
 }
 
-/// Down to so many decimals; a billionth under a step counts as the step.
+/// Rounded down to [`LEFT_PLACES`] decimals. A number within half a billionth of the next step
+/// counts as that step.
 fn down(number: Exact) -> Result<Exact, Overflow> {
     let parts = Exact::new(10_i64.pow(LEFT_PLACES), 0);
     number.rounded(super::COMPARED.saturating_add(LEFT_PLACES)).times(parts)?.floor().over(parts)
 }
 
-/// The edit that writes what is here of goods.
+/// The edit that sets what is here of goods. Returns `None` if the book does not have them.
 pub fn put(book: &Book, goods: Goods, on_hand: Option<OnHand>) -> Option<Edit> {
     Some(Edit::Put(match goods {
-        Goods::Ingredient(id) => {
-            Record::Ingredient(crate::book::Ingredient { on_hand, ..book.ingredient(id)?.clone() })
-        }
-        Goods::Packaging(id) => Record::Packaging(crate::book::Packaging { on_hand, ..book.packaging(id)?.clone() }),
+        Goods::Ingredient(id) => Record::Ingredient(Ingredient { on_hand, ..book.ingredient(id)?.clone() }),
+        Goods::Packaging(id) => Record::Packaging(Packaging { on_hand, ..book.packaging(id)?.clone() }),
     }))
 }
