@@ -19,7 +19,7 @@ pub const DEVICE_FILE: &str = "device-file";
 
 /// How it stands with the copies of one book.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Standing {
+pub struct CopyStatus {
     /// The last copy; none where none was saved.
     pub last: Option<Moment>,
     /// Changes since then, or all that are known.
@@ -76,7 +76,7 @@ pub enum Due {
     Changes(usize),
 }
 
-impl Standing {
+impl CopyStatus {
     /// Why a copy is due on the day `today`; none where it is not.
     pub fn due(&self, today: Date) -> Option<Due> {
         let since = self.last.map(|last| last.day).or(self.known_since);
@@ -132,14 +132,14 @@ mod tests {
     #[test]
     fn a_copy_is_due_after_fourteen_days_or_two_hundred_changes() {
         let last = Some(Moment { millis: 0, day: day("2026-11-01") });
-        let standing = |changes| Standing { last, changes, known_since: None };
+        let standing = |changes| CopyStatus { last, changes, known_since: None };
         assert_eq!(standing(1).due(day("2026-11-14")), None);
         assert_eq!(standing(1).due(day("2026-11-15")), Some(Due::Days(14)));
         assert_eq!(standing(0).due(day("2026-12-31")), None, "nothing new to copy");
         assert_eq!(standing(199).due(day("2026-11-02")), None);
         assert_eq!(standing(200).due(day("2026-11-02")), Some(Due::Changes(200)));
-        let never = Standing { last: None, changes: 3, known_since: Some(day("2026-11-01")) };
+        let never = CopyStatus { last: None, changes: 3, known_since: Some(day("2026-11-01")) };
         assert_eq!(never.due(day("2026-11-15")), Some(Due::Days(14)));
-        assert_eq!(Standing { known_since: None, ..never }.due(day("2026-11-15")), None);
+        assert_eq!(CopyStatus { known_since: None, ..never }.due(day("2026-11-15")), None);
     }
 }

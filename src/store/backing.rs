@@ -56,14 +56,14 @@ pub trait Backing: Clone + 'static {
 
     /// Writes down at once what this tab has not saved of a book, in place of what it wrote down
     /// before. Gives the name of the note, none where there is no room for it. While the tab is
-    /// there the note is its own: [`Backing::left`] does not list it.
-    fn leave(&self, book: BookId, texts: &[String]) -> Option<String>;
+    /// there the note is its own: [`Backing::orphaned_journals`] does not list it.
+    fn write_journal(&self, book: BookId, texts: &[String]) -> Option<String>;
 
     /// The notes on a book of tabs that are gone.
-    fn left(&self, book: BookId) -> impl Future<Output = Vec<Left>>;
+    fn orphaned_journals(&self, book: BookId) -> impl Future<Output = Vec<Journal>>;
 
     /// Throws notes away. Those on a book go with it too.
-    fn throw_away(&self, notes: &[String]);
+    fn delete_journals(&self, names: &[String]);
 
     /// Does `work` in its own time.
     fn spawn(&self, work: impl Future<Output = ()> + 'static);
@@ -80,7 +80,7 @@ pub struct StoredBook {
 
 /// What a tab that is gone had not saved of a book.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Left {
+pub struct Journal {
     /// The name of the note.
     pub name: String,
     /// The texts that it wrote down.

@@ -23,7 +23,7 @@ pub enum Fault {
     Gone,
     /// Another tab deleted the book.
     Deleted,
-    /// The stored book has another revision than expected. A [`Keeper`](super::Keeper) catches
+    /// The stored book has another revision than expected. A [`BookSync`](super::BookSync) catches
     /// up on this by itself; who creates a book learns that the id is taken.
     Behind,
     /// The stored book does not read.

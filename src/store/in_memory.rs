@@ -7,7 +7,7 @@ use std::pin::Pin;
 use std::rc::Rc;
 use std::task::{Context, Poll, Waker};
 
-use super::{Backing, BookEntry, Commit, Drawer, Fault, Left, Slip, StoredBook};
+use super::{Backing, BookEntry, Commit, Drawer, Fault, Journal, Slip, StoredBook};
 use crate::book::BookId;
 
 /// A backing in memory. Its clones are tabs on the same storage.
@@ -20,7 +20,7 @@ pub struct InMemory {
 
 /// A note on a book: what it says, and whether its tab is there.
 #[derive(Debug)]
-struct Note {
+struct KeptJournal {
     book: BookId,
     texts: Vec<String>,
     open: bool,
@@ -34,8 +34,8 @@ struct Inner {
     commits: Cell<usize>,
     faults: RefCell<BTreeMap<usize, (Fault, bool)>>,
     tasks: RefCell<Vec<Task>>,
-    notes: RefCell<BTreeMap<String, Note>>,
-    no_room_for_notes: Cell<bool>,
+    journals: RefCell<BTreeMap<String, KeptJournal>>,
+    no_room_for_journals: Cell<bool>,
     no_list: RefCell<Option<Fault>>,
     tabs: Cell<usize>,
 }
@@ -73,17 +73,17 @@ impl InMemory {
     /// Ends every tab at once: what they were about to do is not done.
     pub fn end_all_tabs(&self) {
         self.inner.tasks.take();
-        self.inner.notes.borrow_mut().values_mut().for_each(|note| note.open = false);
+        self.inner.journals.borrow_mut().values_mut().for_each(|journal| journal.open = false);
     }
 
     /// What the notes say, whether their tabs are there or not.
-    pub fn notes(&self) -> Vec<Vec<String>> {
-        self.inner.notes.borrow().values().map(|note| note.texts.clone()).collect()
+    pub fn journals(&self) -> Vec<Vec<String>> {
+        self.inner.journals.borrow().values().map(|journal| journal.texts.clone()).collect()
     }
 
     /// Leaves a note, as a tab that is gone.
-    pub fn set_note(&self, book: BookId, texts: Vec<String>) {
-        self.inner.notes.borrow_mut().insert("0".into(), Note { book, texts, open: false });
+    pub fn set_journal(&self, book: BookId, texts: Vec<String>) {
+        self.inner.journals.borrow_mut().insert("0".into(), KeptJournal { book, texts, open: false });
     }
 
     /// From now on books are not listed, for this reason; or are again.
@@ -92,8 +92,8 @@ impl InMemory {
     }
 
     /// From now on there is no room for notes.
-    pub fn leave_no_room_for_notes(&self) {
-        self.inner.no_room_for_notes.set(true);
+    pub fn leave_no_room_for_journals(&self) {
+        self.inner.no_room_for_journals.set(true);
     }
 
     /// The stored text of a row.
@@ -203,7 +203,7 @@ impl Backing for InMemory {
             .borrow_mut()
             .retain(|(drawer, book, _), _| !Drawer::GO_WITH_BOOK.contains(drawer) || *book != id);
         self.put_slips(slips);
-        self.inner.notes.borrow_mut().retain(|_, note| note.book != id);
+        self.inner.journals.borrow_mut().retain(|_, journal| journal.book != id);
         fault.map_or(Ok(()), |(fault, _)| Err(fault))
     }
 
@@ -233,23 +233,23 @@ impl Backing for InMemory {
         fault.map_or(Ok(()), |(fault, _)| Err(fault))
     }
 
-    fn leave(&self, book: BookId, texts: &[String]) -> Option<String> {
-        if self.inner.no_room_for_notes.get() {
+    fn write_journal(&self, book: BookId, texts: &[String]) -> Option<String> {
+        if self.inner.no_room_for_journals.get() {
             return None;
         }
         let name = format!("{book} {}", self.tab);
-        self.inner.notes.borrow_mut().insert(name.clone(), Note { book, texts: texts.to_vec(), open: true });
+        self.inner.journals.borrow_mut().insert(name.clone(), KeptJournal { book, texts: texts.to_vec(), open: true });
         Some(name)
     }
 
-    async fn left(&self, book: BookId) -> Vec<Left> {
-        let notes = self.inner.notes.borrow();
-        let gone = notes.iter().filter(|(_, note)| note.book == book && !note.open);
-        gone.map(|(name, note)| Left { name: name.clone(), texts: note.texts.clone() }).collect()
+    async fn orphaned_journals(&self, book: BookId) -> Vec<Journal> {
+        let journals = self.inner.journals.borrow();
+        let gone = journals.iter().filter(|(_, journal)| journal.book == book && !journal.open);
+        gone.map(|(name, journal)| Journal { name: name.clone(), texts: journal.texts.clone() }).collect()
     }
 
-    fn throw_away(&self, notes: &[String]) {
-        self.inner.notes.borrow_mut().retain(|name, _| !notes.contains(name));
+    fn delete_journals(&self, names: &[String]) {
+        self.inner.journals.borrow_mut().retain(|name, _| !names.contains(name));
     }
 
     fn spawn(&self, work: impl Future<Output = ()> + 'static) {

@@ -10,11 +10,11 @@ use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::{JsFuture, spawn_local};
 use web_sys::{IdbDatabase, IdbKeyRange, IdbVersionChangeEvent};
 
-use super::notes::{self, Notes};
+use super::journals::{self, Journals};
 use super::request::{Transaction, answer, thrown};
 use super::schema::{self, BOOKS, BY_REVISION, ROWS, SLIPS};
 use super::tabs::Tabs;
-use super::{Backing, Commit, Drawer, Durability, Fault, Left, Notice, Slip, StoredBook};
+use super::{Backing, Commit, Drawer, Durability, Fault, Journal, Notice, Slip, StoredBook};
 use crate::book::BookId;
 
 /// The browser's database. Its clones share a connection, which is opened again where the browser
@@ -33,8 +33,8 @@ struct Inner {
     newer_version_open: Cell<bool>,
     asked_to_persist: Cell<bool>,
     tabs: Tabs,
-    notes: Notes,
-    heard: Rc<dyn Fn(Notice)>,
+    journals: Journals,
+    on_notice: Rc<dyn Fn(Notice)>,
 }
 
 struct Connection {
@@ -47,22 +47,22 @@ impl IndexedDb {
     /// The name of the app's own database, and of its line between tabs.
     pub const NAME: &str = "brimwright";
 
-    /// Opens the database `name`, bringing it to this version where it is older. `heard` is told
+    /// Opens the database `name`, bringing it to this version where it is older. `on_notice` is told
     /// what happens to it outside this tab.
     ///
     /// # Errors
     /// [`Fault::NoStorage`], [`Fault::HeldByOlder`], [`Fault::NewerSchema`] (nothing is touched
     /// then), or what the browser says.
-    pub async fn open(name: &str, heard: impl Fn(Notice) + 'static) -> Result<IndexedDb, Fault> {
-        let heard: Rc<dyn Fn(Notice)> = Rc::new(heard);
+    pub async fn open(name: &str, on_notice: impl Fn(Notice) + 'static) -> Result<IndexedDb, Fault> {
+        let on_notice: Rc<dyn Fn(Notice)> = Rc::new(on_notice);
         let inner = Inner {
             name: name.to_string(),
             connection: RefCell::new(None),
             newer_version_open: Cell::new(false),
             asked_to_persist: Cell::new(false),
-            tabs: Tabs::new(name, Rc::clone(&heard)),
-            notes: Notes::default(),
-            heard,
+            tabs: Tabs::new(name, Rc::clone(&on_notice)),
+            journals: Journals::default(),
+            on_notice,
         };
         let opened = IndexedDb { inner: Rc::new(inner) };
         opened.database().await?;
@@ -163,7 +163,7 @@ impl Connection {
             spawn_local(async move {
                 owner.close();
                 if newer {
-                    (owner.heard)(Notice::NewerVersionOpen);
+                    (owner.on_notice)(Notice::NewerVersionOpen);
                 }
             });
         });
@@ -218,7 +218,7 @@ impl Backing for IndexedDb {
             all_or_nothing(transaction, written).await
         })
         .await?;
-        self.inner.tabs.tell(Notice::Saved { book: commit.entry.id, revision: commit.entry.revision });
+        self.inner.tabs.broadcast(Notice::Saved { book: commit.entry.id, revision: commit.entry.revision });
         if !commit.entry.invented {
             self.ask_to_persist();
         }
@@ -232,8 +232,8 @@ impl Backing for IndexedDb {
             all_or_nothing(transaction, deleted).await
         })
         .await?;
-        self.inner.notes.throw_away(&notes::on(id));
-        self.inner.tabs.tell(Notice::Deleted { book: id });
+        self.inner.journals.delete_journals(&journals::names(id));
+        self.inner.tabs.broadcast(Notice::Deleted { book: id });
         Ok(())
     }
 
@@ -270,16 +270,16 @@ impl Backing for IndexedDb {
         .await
     }
 
-    fn leave(&self, book: BookId, texts: &[String]) -> Option<String> {
-        self.inner.notes.leave(book, texts)
+    fn write_journal(&self, book: BookId, texts: &[String]) -> Option<String> {
+        self.inner.journals.write_journal(book, texts)
     }
 
-    async fn left(&self, book: BookId) -> Vec<Left> {
-        notes::left(book).await
+    async fn orphaned_journals(&self, book: BookId) -> Vec<Journal> {
+        journals::orphaned(book).await
     }
 
-    fn throw_away(&self, notes: &[String]) {
-        self.inner.notes.throw_away(notes);
+    fn delete_journals(&self, names: &[String]) {
+        self.inner.journals.delete_journals(names);
     }
 
     fn spawn(&self, work: impl Future<Output = ()> + 'static) {

@@ -1,7 +1,7 @@
 //! Keeping books: nothing that was called saved is lost, and nothing is overwritten unread.
 //!
 //! A [`Shelf`] holds the books. Opening one gives the [`Book`](crate::book::Book) and, through
-//! [`Opened::keep`], the [`Keeper`] that saves its edits: what waits in one transaction, in order,
+//! [`Opened::keep`], the [`BookSync`] that saves its edits: what waits in one transaction, in order,
 //! and never over a revision that this tab has not seen. What a tab that goes has not saved it
 //! leaves in a note, and whoever opens the book next goes on with that. What keeps the rows is a [`Backing`]: the
 //! browser's database in the app, [`InMemory`] in native tests.
@@ -16,13 +16,13 @@ mod entry;
 mod fault;
 #[cfg(target_arch = "wasm32")]
 pub mod first_paint;
-mod keeper;
 mod notice;
 #[cfg(target_arch = "wasm32")]
 pub mod paper;
 mod row;
 mod shelf;
 mod slip;
+mod sync;
 #[cfg(all(test, not(target_arch = "wasm32")))]
 mod tests;
 
@@ -31,9 +31,9 @@ mod in_memory;
 #[cfg(target_arch = "wasm32")]
 mod indexed_db;
 #[cfg(target_arch = "wasm32")]
-mod locks;
+mod journals;
 #[cfg(target_arch = "wasm32")]
-mod notes;
+mod locks;
 #[cfg(target_arch = "wasm32")]
 mod request;
 #[cfg(target_arch = "wasm32")]
@@ -43,7 +43,7 @@ mod tabs;
 #[cfg(target_arch = "wasm32")]
 pub mod this_tab;
 
-pub use backing::{Backing, Commit, Durability, Left, StoredBook};
+pub use backing::{Backing, Commit, Durability, Journal, StoredBook};
 pub use damage::{Cause, Damage};
 pub use entry::BookEntry;
 pub use fault::Fault;
@@ -51,8 +51,8 @@ pub use fault::Fault;
 pub use in_memory::InMemory;
 #[cfg(target_arch = "wasm32")]
 pub use indexed_db::IndexedDb;
-pub use keeper::{AtOdds, Change, Hooks, Keeper, Saving, Why};
 pub use notice::Notice;
-pub use row::{Row, news};
+pub use row::{Row, remote_edit};
 pub use shelf::{Listed, Opened, Shelf};
 pub use slip::{Drawer, Slip};
+pub use sync::{BookSync, Change, Conflict, ConflictReason, Hooks, Saving};

@@ -43,7 +43,7 @@ impl Row {
 }
 
 /// The edit that brings rows saved by another tab into `book`.
-pub fn news(book: &Book, rows: &[Row]) -> Edit {
+pub fn remote_edit(book: &Book, rows: &[Row]) -> Edit {
     let mut records = BTreeMap::new();
     records.extend(rows.iter().map(|row| (row.key, row.record.clone())));
     Edit::records(book, &records)

@@ -2,8 +2,10 @@
 
 use serde::Deserialize;
 
-use super::keeper::{Known, Queue, TakenUp, take_up};
-use super::{Backing, BookEntry, Change, Commit, Drawer, Durability, Fault, Hooks, Keeper, Left, Row, Slip, damage};
+use super::sync::{Known, Queue, Replayed, replay};
+use super::{
+    Backing, BookEntry, BookSync, Change, Commit, Drawer, Durability, Fault, Hooks, Journal, Row, Slip, damage,
+};
 use crate::book::{Book, BookId, from_json};
 
 /// Every book of this browser.
@@ -33,10 +35,10 @@ pub struct Opened<B> {
     known: Known,
     steps: Vec<Slip>,
     /// What tabs that are gone left, until it is taken up.
-    left: Vec<Left>,
+    orphaned: Vec<Journal>,
     /// What was taken up of it, and the notes that it stood in.
     queue: Queue,
-    notes: Vec<String>,
+    journals: Vec<String>,
 }
 
 impl<B: Backing> Shelf<B> {
@@ -83,19 +85,19 @@ impl<B: Backing> Shelf<B> {
     }
 
     /// Opens a book, with the steps that are kept beside it: none where those cannot be had. What
-    /// a tab had not saved when it went is not in it before [`Opened::take_up`].
+    /// a tab had not saved when it went is not in it before [`Opened::replay`].
     ///
     /// # Errors
     /// [`Fault::Gone`] where there is none; [`Fault::Damaged`], with everything that is stored,
     /// where it does not read; any [`Fault`] of the storage itself.
     pub async fn open(&self, id: BookId) -> Result<(Book, Opened<B>), Fault> {
-        let left = self.backing.left(id).await;
+        let orphaned = self.backing.orphaned_journals(id).await;
         // The steps first: of those that another tab does in between, the book alone knows.
         let steps = self.backing.slips(Drawer::Steps, Some(id)).await.unwrap_or_default();
         let stored = self.backing.book(id, 0).await?;
         let (entry, rows, book) = damage::open(id, stored)?;
         let (backing, known) = (self.backing.clone(), Known::new(entry, &rows));
-        Ok((book, Opened { backing, known, steps, left, queue: Queue::default(), notes: Vec::new() }))
+        Ok((book, Opened { backing, known, steps, orphaned, queue: Queue::default(), journals: Vec::new() }))
     }
 
     /// Deletes a book, whether it reads or not.
@@ -119,27 +121,27 @@ impl<B: Backing> Opened<B> {
     }
 
     /// Does to `book`, as it is stored, what tabs that are gone left of it: saved once it is kept.
-    pub fn take_up(&mut self, book: Book) -> Book {
+    pub fn replay(&mut self, book: Book) -> Book {
         let id = self.known.entry().id;
-        let taken_up = take_up(id, book, &mut self.steps, std::mem::take(&mut self.left));
-        let TakenUp { book, queue, notes } = taken_up;
-        (self.queue, self.notes) = (queue, notes);
+        let replayed = replay(id, book, &mut self.steps, std::mem::take(&mut self.orphaned));
+        let Replayed { book, queue, journals } = replayed;
+        (self.queue, self.journals) = (queue, journals);
         book
     }
 
     /// Whether there is a note of a tab that is gone: it goes once all is saved.
-    pub fn took_up(&self) -> bool {
-        !self.notes.is_empty()
+    pub fn has_journals(&self) -> bool {
+        !self.journals.is_empty()
     }
 
     /// What a tab that is gone left, and is to be saved.
-    pub fn taken_up(&self) -> impl Iterator<Item = &Change> {
+    pub fn replayed(&self) -> impl Iterator<Item = &Change> {
         self.queue.not_saved()
     }
 
     /// Keeps the book from now on.
-    pub fn keep(self, hooks: Hooks) -> Keeper<B> {
-        Keeper::new(self.backing, self.known, self.queue, self.notes, hooks)
+    pub fn keep(self, hooks: Hooks) -> BookSync<B> {
+        BookSync::new(self.backing, self.known, self.queue, self.journals, hooks)
     }
 }
 

@@ -16,11 +16,11 @@ pub(super) struct Tabs {
 }
 
 impl Tabs {
-    pub(super) fn new(name: &str, heard: Rc<dyn Fn(Notice)>) -> Tabs {
+    pub(super) fn new(name: &str, on_notice: Rc<dyn Fn(Notice)>) -> Tabs {
         let hear = Closure::<dyn Fn(MessageEvent)>::new(move |event: MessageEvent| {
             let text = event.data().as_string();
             if let Some(notice) = text.as_deref().and_then(Notice::from_message) {
-                heard(notice);
+                on_notice(notice);
             }
         });
         let channel = BroadcastChannel::new(name).ok();
@@ -30,7 +30,7 @@ impl Tabs {
         Tabs { channel, _hear: hear }
     }
 
-    pub(super) fn tell(&self, notice: Notice) {
+    pub(super) fn broadcast(&self, notice: Notice) {
         if let Some((channel, message)) = self.channel.as_ref().zip(notice.message()) {
             channel.post_message(&JsValue::from_str(&message)).ok();
         }

@@ -12,7 +12,7 @@ use super::lock::Lock;
 use super::state::AppState;
 use super::today::today;
 use crate::app::history::Step;
-use crate::backup::copies::{self, Copies, DeviceFile, Standing};
+use crate::backup::copies::{self, Copies, CopyStatus, DeviceFile};
 use crate::backup::restore_points;
 use crate::store::{Backing, Drawer, Saving};
 use crate::words;
@@ -108,12 +108,12 @@ fn line(library: Library, state: AppState, lock: Lock) -> Line {
 }
 
 /// How it stands with the copies of the open book, following it.
-pub fn standing(library: Library, state: AppState) -> Standing {
+pub fn standing(library: Library, state: AppState) -> CopyStatus {
     let (last, known_since) = library.copies.with(|copies| (copies.last, copies.known_since));
     let since = last.map_or(0, |last| last.millis);
     let done_since = |step: &&Step| step.at > since && step.undone.is_none();
     let changes = state.history.with(|history| history.steps().iter().filter(done_since).count());
-    Standing { last, changes, known_since }
+    CopyStatus { last, changes, known_since }
 }
 
 /// Looks up what is known of the copies of the open book.

@@ -32,9 +32,9 @@ pub fn begin(library: Library) {
 pub fn keep(library: Library, state: AppState) {
     let Some(core) = library.core() else { return };
     let Some((id, _)) = core.opened() else { return };
-    if let Some(edit) = core.take_up() {
+    if let Some(edit) = core.replay() {
         // It is the book that is on the screen that this leads on from.
-        let _ = state.follow(&edit);
+        let _ = state.apply_remote(&edit);
     }
     let history = History::open(id, random(), &core.opened_steps());
     let keeping = core.clone();

@@ -91,7 +91,7 @@ impl Library {
         set_timeout(move || waiting.waited_long(), std::time::Duration::from_millis(LONG));
         spawn_local(async move {
             let hearing = core.clone();
-            match IndexedDb::open(IndexedDb::NAME, move |notice| hearing.hear(notice)).await {
+            match IndexedDb::open(IndexedDb::NAME, move |notice| hearing.on_notice(notice)).await {
                 Ok(database) => core.start(database),
                 Err(fault) => core.stuck(fault),
             }
@@ -255,7 +255,7 @@ impl Library {
         for event in ["pagehide", "visibilitychange"] {
             window_event_listener_untyped(event, move |_| {
                 if event == "pagehide" || document().hidden() {
-                    self.with(Core::leave_note);
+                    self.with(Core::write_journal);
                 }
             });
         }

@@ -90,7 +90,7 @@ fn Leaving() -> impl IntoView {
             Saving::NotSaved { fault, .. } => {
                 matches!(fault, Fault::Gone | Fault::Deleted | Fault::NewerVersionOpen | Fault::NoStorage)
             }
-            Saving::AtOdds { .. } | Saving::Saving { .. } | Saving::Saved { .. } => true,
+            Saving::InConflict { .. } | Saving::Saving { .. } | Saving::Saved { .. } => true,
         })
     });
     let locked = flag(move || lock.is_on());

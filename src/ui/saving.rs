@@ -12,7 +12,7 @@ use super::state::AppState;
 use super::steps::reach;
 use super::update::{Update, UpdateNotice};
 use crate::book::BookId;
-use crate::store::{Fault, Saving, Why};
+use crate::store::{ConflictReason, Fault, Saving};
 use crate::words;
 
 /// Says whether everything is saved. Where something is not, it opens the notice that says why.
@@ -23,11 +23,12 @@ pub fn SavingMark() -> impl IntoView {
         let words = match saving.get() {
             Saving::Saved { .. } => "Saved",
             Saving::Saving { .. } => "Saving",
-            Saving::NotSaved { .. } | Saving::AtOdds { .. } => "Not saved",
+            Saving::NotSaved { .. } | Saving::InConflict { .. } => "Not saved",
         };
         words.to_string()
     });
-    let failed = flag(move || saving.with(|saving| matches!(saving, Saving::NotSaved { .. } | Saving::AtOdds { .. })));
+    let failed =
+        flag(move || saving.with(|saving| matches!(saving, Saving::NotSaved { .. } | Saving::InConflict { .. })));
     view! {
         <p class="saving" role="status">
             {when(move || !failed.get(), move || view! { <span>{words}</span> }.into_any())}
@@ -61,12 +62,12 @@ pub fn UpdateMark() -> impl IntoView {
 pub fn SavingTrouble() -> impl IntoView {
     let (library, state, lock) = (Library::here(), AppState::here(), Lock::here());
     let saving = library.saving;
-    let odds = move || saving.with(|saving| matches!(saving, Saving::AtOdds { .. }));
+    let odds = move || saving.with(|saving| matches!(saving, Saving::InConflict { .. }));
     // What a price is to be is not decided at the locked Counter.
     let decides = move || {
         saving.with(|saving| match saving {
-            Saving::AtOdds { changes } => match changes.first().map(|first| &first.why) {
-                Some(Why::Changed(clashes)) => clashes.iter().all(|clash| reach(lock).decides(clash)),
+            Saving::InConflict { conflicts } => match conflicts.first().map(|first| &first.why) {
+                Some(ConflictReason::Changed(clashes)) => clashes.iter().all(|clash| reach(lock).decides(clash)),
                 _ => !lock.is_on(),
             },
             Saving::NotSaved { .. } | Saving::Saving { .. } | Saving::Saved { .. } => false,
@@ -74,16 +75,16 @@ pub fn SavingTrouble() -> impl IntoView {
     };
     let fault = move || match saving.get() {
         Saving::NotSaved { fault, .. } => Some(fault),
-        Saving::Saved { .. } | Saving::Saving { .. } | Saving::AtOdds { .. } => None,
+        Saving::Saved { .. } | Saving::Saving { .. } | Saving::InConflict { .. } => None,
     };
     when(
         move || odds() || fault().is_some(),
         move || {
             let sentence = text(move || match saving.get() {
                 Saving::NotSaved { fault, .. } => words::fault(&fault),
-                Saving::AtOdds { changes } => state.book.with(|book| {
+                Saving::InConflict { conflicts } => state.book.with(|book| {
                     let speaker = &state.speaker.get();
-                    let said = words::keeping::all_at_odds(&changes, book, (!lock.is_on()).then_some(speaker));
+                    let said = words::keeping::conflicts(&conflicts, book, (!lock.is_on()).then_some(speaker));
                     if decides() { said } else { words::keeping::unlock_to_decide(said) }
                 }),
                 Saving::Saved { .. } | Saving::Saving { .. } => String::new(),

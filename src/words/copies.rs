@@ -2,14 +2,14 @@
 
 use super::restore_points::on_day;
 use super::steps::inside;
-use crate::backup::copies::{Due, Standing};
+use crate::backup::copies::{CopyStatus, Due};
 use crate::foundation::measure::Date;
 
 /// Said of a file that is to be kept up to date and needs the person's word again.
 pub const ASK_AGAIN: &str = "The browser needs your permission again to write to the file.";
 
 /// When the last copy was saved, and how much has changed since.
-pub fn last_copy(standing: &Standing, today: Date) -> String {
+pub fn last_copy(standing: &CopyStatus, today: Date) -> String {
     let changes = match standing.changes {
         0 => "no changes".to_string(),
         1 => "1 change".to_string(),

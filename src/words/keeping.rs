@@ -6,7 +6,7 @@ use super::fault;
 use super::refusals::{called, refusal, the};
 use super::steps::{First, inside, others, past, value};
 use crate::book::{Book, Clash, Found, Key, Refusal};
-use crate::store::{AtOdds, BookEntry, Fault, Saving, Why};
+use crate::store::{BookEntry, Conflict, ConflictReason, Fault, Saving};
 
 /// Why a new book is not on the device.
 pub fn not_added(name: &str, why: &Fault) -> String {
@@ -34,7 +34,7 @@ pub fn not_saved(saving: &Saving) -> Option<String> {
         Saving::Saved { .. } => return None,
         Saving::Saving { .. } => "Changes are still being saved. Leave now, and they may be lost.",
         Saving::NotSaved { waiting: 0, .. } => "This book is on this screen only. Leave now, and it is lost.",
-        Saving::NotSaved { .. } | Saving::AtOdds { .. } => "Changes are not saved. Leave now, and they are lost.",
+        Saving::NotSaved { .. } | Saving::InConflict { .. } => "Changes are not saved. Leave now, and they are lost.",
     };
     Some(lost.to_string())
 }
@@ -63,10 +63,10 @@ pub fn unlock_to_decide(said: String) -> String {
 }
 
 /// Why the first of several changes is not saved, and how many wait after it.
-pub fn all_at_odds(changes: &[AtOdds], book: &Book, speaker: Option<&Speaker>) -> String {
-    let Some(first) = changes.first() else { return String::new() };
-    let sentence = at_odds(first, book, speaker);
-    match changes.len() {
+pub fn conflicts(conflicts: &[Conflict], book: &Book, speaker: Option<&Speaker>) -> String {
+    let Some(first) = conflicts.first() else { return String::new() };
+    let sentence = conflict(first, book, speaker);
+    match conflicts.len() {
         1 => sentence,
         count => format!("1 of {count}: {sentence}"),
     }
@@ -75,13 +75,13 @@ pub fn all_at_odds(changes: &[AtOdds], book: &Book, speaker: Option<&Speaker>) -
 /// Why a change is not saved: what another tab did in the meantime, by the names that this tab
 /// knows, and what becomes of it. Without a speaker no figures are given: prices are not for
 /// everybody.
-pub fn at_odds(change: &AtOdds, book: &Book, speaker: Option<&Speaker>) -> String {
+pub fn conflict(change: &Conflict, book: &Book, speaker: Option<&Speaker>) -> String {
     let gone = gone(change);
     let did = match (&gone[..], &change.why) {
-        ([], Why::Changed(clashes)) => changed(clashes, change, book, speaker),
-        ([], Why::Refused(Refusal::InUse { key, by })) => in_use(*key, by, change, book),
-        ([], Why::Refused(why)) => refusal(why, book),
-        ([], Why::NoRecord(key)) => format!("Another tab changed {} too.", name(change, book, *key)),
+        ([], ConflictReason::Changed(clashes)) => changed(clashes, change, book, speaker),
+        ([], ConflictReason::Refused(Refusal::InUse { key, by })) => in_use(*key, by, change, book),
+        ([], ConflictReason::Refused(why)) => refusal(why, book),
+        ([], ConflictReason::NoRecord(key)) => format!("Another tab changed {} too.", name(change, book, *key)),
         (gone, _) => format!("Another tab deleted {}.", listed(gone)),
     };
     let then = match (change.can_be_kept, &gone[..]) {
@@ -96,7 +96,7 @@ pub fn at_odds(change: &AtOdds, book: &Book, speaker: Option<&Speaker>) -> Strin
 }
 
 /// What another tab deleted, by kind and name: not the parts that went with it.
-fn gone(change: &AtOdds) -> Vec<String> {
+fn gone(change: &Conflict) -> Vec<String> {
     let gone = change.gone.iter().filter(|key| match key {
         Key::Offer(id) => {
             !change.gone.contains(&Key::Drink(id.drink)) && !change.gone.contains(&Key::Container(id.container))
@@ -114,7 +114,7 @@ fn listed(names: &[String]) -> String {
     }
 }
 
-fn changed(clashes: &[Clash], change: &AtOdds, book: &Book, speaker: Option<&Speaker>) -> String {
+fn changed(clashes: &[Clash], change: &Conflict, book: &Book, speaker: Option<&Speaker>) -> String {
     let Some(First { clash, fields, what, more }) = First::of(clashes) else { return String::new() };
     let name = name(change, book, clash.key);
     let Some((what, verb)) = what else {
@@ -140,13 +140,13 @@ fn changed(clashes: &[Clash], change: &AtOdds, book: &Book, speaker: Option<&Spe
     format!("{did}{}", others(more))
 }
 
-fn in_use(key: Key, by: &[Key], change: &AtOdds, book: &Book) -> String {
+fn in_use(key: Key, by: &[Key], change: &Conflict, book: &Book) -> String {
     let users: Vec<String> = by.iter().take(3).map(|user| called(book, *user)).collect();
     format!("Another tab uses {} in {}.", name(change, book, key), listed(&users))
 }
 
 /// What a record is called here, or else there.
-fn name(change: &AtOdds, book: &Book, key: Key) -> String {
+fn name(change: &Conflict, book: &Book, key: Key) -> String {
     match key {
         Key::Settings => "the settings".to_string(),
         key if change.seen.contains(key) => called(&change.seen, key),

@@ -4,7 +4,7 @@ use std::cell::{Cell, RefCell};
 use std::rc::Rc;
 
 use brimwright::book::{Book, BookId, Edit, Ingredient, IngredientId, Record, Settings};
-use brimwright::store::{Change, Hooks, IndexedDb, Keeper, Notice, Saving, Shelf};
+use brimwright::store::{BookSync, Change, Hooks, IndexedDb, Notice, Saving, Shelf};
 use js_sys::Promise;
 use wasm_bindgen_futures::JsFuture;
 
@@ -67,7 +67,7 @@ impl Bell {
 #[derive(Clone)]
 pub struct Tab {
     pub book: Rc<RefCell<Book>>,
-    pub keeper: Keeper<IndexedDb>,
+    pub sync: BookSync<IndexedDb>,
     bell: Bell,
 }
 
@@ -81,11 +81,11 @@ impl Tab {
         let hooks = Hooks {
             saving: Box::new(move |_| ringing.ring()),
             book: Box::new(move || reading.borrow().clone()),
-            follow: Box::new(move |edit| following.borrow_mut().apply(edit).map(drop)),
+            apply_remote: Box::new(move |edit| following.borrow_mut().apply(edit).map(drop)),
             give_up: Box::new(move |_, edit| giving_up.borrow_mut().apply(edit).map(drop)),
             kept: Box::new(|_, _| ()),
         };
-        Tab { book, keeper: opened.keep(hooks), bell }
+        Tab { book, sync: opened.keep(hooks), bell }
     }
 
     /// Edits the book; saving begins.
@@ -98,18 +98,18 @@ impl Tab {
         let applied = book.apply(edit).unwrap();
         let change = Change::new("An edit", NOON, &book, &applied);
         drop(book);
-        self.keeper.save(change);
+        self.sync.save(change);
     }
 
     /// Waits until nothing is on its way, and says how that ended.
     pub async fn settled(&self) -> Saving {
-        self.bell.until(|| !matches!(self.keeper.saving(), Saving::Saving { .. })).await;
-        self.keeper.saving()
+        self.bell.until(|| !matches!(self.sync.saving(), Saving::Saving { .. })).await;
+        self.sync.saving()
     }
 
     /// Waits until revision `revision` is saved or taken in.
     pub async fn reached(&self, revision: u64) {
-        self.bell.until(|| self.keeper.saving() == Saving::Saved { revision }).await;
+        self.bell.until(|| self.sync.saving() == Saving::Saved { revision }).await;
     }
 
     pub fn book(&self) -> Book {
@@ -119,16 +119,16 @@ impl Tab {
 
 /// Two tabs on the database `name` that hear each other, as the app wires them.
 pub async fn hearing_tab(name: &str) -> (Shelf<IndexedDb>, Tab) {
-    let keeper: Rc<RefCell<Option<Keeper<IndexedDb>>>> = Rc::default();
-    let hearing = Rc::clone(&keeper);
+    let sync: Rc<RefCell<Option<BookSync<IndexedDb>>>> = Rc::default();
+    let hearing = Rc::clone(&sync);
     let database = IndexedDb::open(name, move |notice| {
-        if let (Notice::Saved { book: ID, revision }, Some(keeper)) = (notice, hearing.borrow().as_ref()) {
-            keeper.heard(revision);
+        if let (Notice::Saved { book: ID, revision }, Some(sync)) = (notice, hearing.borrow().as_ref()) {
+            sync.remote_saved(revision);
         }
     });
     let shelf = Shelf::new(database.await.unwrap());
     let tab = Tab::open(&shelf).await;
-    keeper.replace(Some(tab.keeper.clone()));
+    sync.replace(Some(tab.sync.clone()));
     (shelf, tab)
 }
 

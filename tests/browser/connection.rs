@@ -65,7 +65,7 @@ async fn t06_a_full_disk_keeps_the_edit_waiting_and_the_old_data_whole() {
         assert_eq!(tab.settled().await, Saving::NotSaved { waiting: 1, fault: Fault::Full });
     }
     assert_eq!(dump("test-full").await, before, "the put before the refused one is undone");
-    tab.keeper.retry();
+    tab.sync.retry();
     tab.reached(2).await;
     assert_eq!(Tab::open(&crate::book::shelf("test-full").await).await.book(), tab.book());
 }
@@ -92,7 +92,7 @@ async fn the_browser_is_asked_to_keep_real_books_once_and_not_waited_for() {
         tab.put(ingredient(1, name));
         tab.settled().await;
     }
-    assert_eq!(tab.keeper.saving(), Saving::Saved { revision: 3 });
+    assert_eq!(tab.sync.saving(), Saving::Saved { revision: 3 });
     assert_eq!(asking.count(), 1);
 
     let other = crate::book::shelf(&fresh("persist-not").await).await;

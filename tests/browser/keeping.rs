@@ -44,12 +44,12 @@ async fn what_is_at_odds_is_not_written_and_everything_else_is() {
     left.settled().await;
     right.edit(&Edit::Together(vec![Edit::Put(ingredient(1, "Quince")), Edit::Put(ingredient(9, "Beet"))]));
     right.put(ingredient(8, "Kale"));
-    let Saving::AtOdds { changes } = right.settled().await else { panic!("{:?}", right.keeper.saving()) };
-    assert_eq!(changes.len(), 1);
+    let Saving::InConflict { conflicts } = right.settled().await else { panic!("{:?}", right.sync.saving()) };
+    assert_eq!(conflicts.len(), 1);
     let mut stored = left.book();
     stored.apply(&Edit::Put(ingredient(8, "Kale"))).unwrap();
     assert_eq!(Tab::open(&shelf).await.book(), stored);
-    right.keeper.keep_mine(0);
+    right.sync.keep_mine(0);
     right.settled().await;
     assert_eq!(Tab::open(&shelf).await.book(), right.book());
 }

@@ -1,6 +1,6 @@
 //! What is said of restore points, deleted books and copies.
 
-use brimwright::backup::copies::{Due, Standing};
+use brimwright::backup::copies::{CopyStatus, Due};
 use brimwright::backup::restore_points::{BringBackError, Moment, Point, Why};
 use brimwright::book::{Book, BookId, Settings};
 use brimwright::exchange::BookFileError;
@@ -133,7 +133,7 @@ fn removed_books_are_named() {
 #[test]
 fn the_age_of_the_last_copy_is_told() {
     let last = Some(Moment { millis: 0, day: day("2026-11-20") });
-    let said = |last, changes| copies::last_copy(&Standing { last, changes, known_since: None }, day("2026-11-26"));
+    let said = |last, changes| copies::last_copy(&CopyStatus { last, changes, known_since: None }, day("2026-11-26"));
     assert_eq!(said(last, 12), "Last copy saved 20 Nov, 12 changes since.");
     assert_eq!(said(last, 1), "Last copy saved 20 Nov, 1 change since.");
     assert_eq!(said(last, 0), "Last copy saved 20 Nov, no changes since.");

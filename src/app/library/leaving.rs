@@ -79,7 +79,7 @@ impl<B: Backing> Library<B> {
     /// Whether something would be lost if the page went now.
     pub fn at_risk(&self) -> bool {
         let unkept = self.inner.unkept.get() && matches!(self.phase(), Phase::Open(_));
-        unkept || self.inner.keeper.borrow().as_ref().is_some_and(|keeper| keeper.saving().at_risk())
+        unkept || self.inner.sync.borrow().as_ref().is_some_and(|sync| sync.saving().at_risk())
     }
 
     /// Goes the way that waits, where nothing is lost any more.

@@ -1,10 +1,10 @@
 //! The books on this device: which is open, opening another, making and deleting them; and what
 //! stands between a person and leaving a book whose changes are not saved.
 
-mod keeps;
 mod leaving;
 mod points;
 mod removed;
+mod syncs;
 #[cfg(all(test, not(target_arch = "wasm32")))]
 mod tests;
 
@@ -19,8 +19,8 @@ use crate::foundation::measure::Date;
 use crate::store::{Backing, Change, Fault, Hooks, Listed, Notice, Opened, Saving, Shelf, Slip};
 use crate::words;
 
-use keeps::Keeps;
 pub use leaving::{Leaving, Way};
+use syncs::SyncsBook;
 
 /// What is on the screen.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -80,7 +80,7 @@ pub trait Desk {
     ///
     /// # Errors
     /// The [`Refusal`]; nothing is changed.
-    fn follow(&self, edit: &Edit) -> Result<(), Refusal>;
+    fn apply_remote(&self, edit: &Edit) -> Result<(), Refusal>;
     /// Applies that the person gives up a change of this name: a step that Undo takes back, and
     /// nothing to save.
     ///
@@ -134,7 +134,7 @@ struct Inner<B: Backing> {
     opened: RefCell<Option<JustOpened<B>>>,
     /// How many books were opened.
     openings: Cell<u64>,
-    keeper: RefCell<Option<Rc<dyn Keeps>>>,
+    sync: RefCell<Option<Rc<dyn SyncsBook>>>,
     desk: RefCell<Option<Rc<dyn Desk>>>,
     points: RefCell<Option<Points<B>>>,
     /// Before what no restore point was made, and why.
@@ -154,7 +154,7 @@ struct Inner<B: Backing> {
     /// How many books were put on the screen: what the keepers before say is of no concern.
     seated: Cell<u64>,
     /// The last revision of each book that another tab told of.
-    heard: RefCell<BTreeMap<BookId, u64>>,
+    remote_revisions: RefCell<BTreeMap<BookId, u64>>,
     /// Where the person wants to go, while something is not saved.
     way: RefCell<Option<Way>>,
 }
@@ -172,7 +172,7 @@ impl<B: Backing> Library<B> {
             removed: RefCell::default(),
             opened: RefCell::new(None),
             openings: Cell::new(0),
-            keeper: RefCell::new(None),
+            sync: RefCell::new(None),
             desk: RefCell::new(None),
             points: RefCell::new(None),
             no_point: RefCell::new(None),
@@ -183,7 +183,7 @@ impl<B: Backing> Library<B> {
             no_room_to_delete: Cell::new(None),
             unkept: Cell::new(false),
             seated: Cell::new(0),
-            heard: RefCell::default(),
+            remote_revisions: RefCell::default(),
             way: RefCell::new(None),
         };
         Library { inner: Rc::new(inner) }
@@ -258,11 +258,11 @@ impl<B: Backing> Library<B> {
 
     /// Does to the book that was just opened what tabs that are gone left of it. Gives the edit that
     /// brings it to the screen; none where they left nothing. Before the book is seated.
-    pub fn take_up(&self) -> Option<Edit> {
+    pub fn replay(&self) -> Option<Edit> {
         let mut opened = self.inner.opened.borrow_mut();
         let opened = opened.as_mut()?;
         let was = opened.book.clone();
-        opened.book = opened.kept.as_mut()?.take_up(was.clone());
+        opened.book = opened.kept.as_mut()?.replay(was.clone());
         (was != opened.book).then(|| Edit::replace(&was, &opened.book))
     }
 
@@ -276,60 +276,60 @@ impl<B: Backing> Library<B> {
         self.inner.desk.replace(Some(Rc::clone(&desk)));
         self.seat_points(opened.entry().id);
         let id = opened.entry().id;
-        let took_up = opened.took_up();
-        opened.taken_up().for_each(|change| self.note_first_change(change));
+        let has_journals = opened.has_journals();
+        opened.replayed().for_each(|change| self.note_first_change(change));
         let library = self.clone();
         let (reading, following, giving_up) = (Rc::clone(&desk), Rc::clone(&desk), Rc::clone(&desk));
-        let keeper = opened.keep(Hooks {
+        let sync = opened.keep(Hooks {
             saving: Box::new(move |saving| {
                 if library.inner.seated.get() == seat {
                     library.saved(saving);
                 }
             }),
             book: Box::new(move || reading.book()),
-            follow: Box::new(move |edit| following.follow(edit)),
+            apply_remote: Box::new(move |edit| following.apply_remote(edit)),
             give_up: Box::new(move |name, edit| giving_up.give_up(name, edit)),
             kept: Box::new(move |name, patch| desk.kept(name, patch)),
         });
-        self.inner.saving.replace(keeper.saving());
+        self.inner.saving.replace(sync.saving());
         // Another tab may have saved while the book was being opened.
-        if let Some(heard) = self.inner.heard.borrow().get(&id) {
-            keeper.heard(*heard);
+        if let Some(revision) = self.inner.remote_revisions.borrow().get(&id) {
+            sync.remote_saved(*revision);
         }
-        if took_up {
-            keeper.retry();
+        if has_journals {
+            sync.retry();
         }
-        self.inner.keeper.replace(Some(Rc::new(keeper)));
+        self.inner.sync.replace(Some(Rc::new(sync)));
         self.inner.device.show();
     }
 
     /// The page may go at any moment: what is not saved is written down for whoever opens the book
     /// next.
-    pub fn leave_note(&self) {
-        self.with_keeper(|keeper| keeper.leave_note());
+    pub fn write_journal(&self) {
+        self.with_sync(|sync| sync.write_journal());
     }
 
     /// Saves a change that was done to the book on the screen.
     pub fn save(&self, change: Change) {
         self.note_first_change(&change);
-        self.with_keeper(|keeper| keeper.save(change));
+        self.with_sync(|sync| sync.save(change));
     }
 
     /// Tries again what could not be saved.
     pub fn retry(&self) {
-        self.with_keeper(|keeper| keeper.retry());
+        self.with_sync(|sync| sync.retry());
     }
 
     /// Puts the change at odds that stands at this place, from 0, over what the other tab did.
     pub fn keep_mine(&self, place: usize) {
         self.before(Why::Merge);
-        self.with_keeper(|keeper| keeper.keep_mine(place));
+        self.with_sync(|sync| sync.keep_mine(place));
     }
 
     /// Drops the change at odds that stands at this place, from 0, for what the other tab did.
     pub fn take_theirs(&self, place: usize) {
         self.before(Why::Merge);
-        self.with_keeper(|keeper| keeper.take_theirs(place));
+        self.with_sync(|sync| sync.take_theirs(place));
     }
 
     /// Keeps `book`, which is stored no more, as a new one.
@@ -338,26 +338,26 @@ impl<B: Backing> Library<B> {
     }
 
     /// Takes in what happened outside this tab.
-    pub fn hear(&self, notice: Notice) {
+    pub fn on_notice(&self, notice: Notice) {
         let open = self.phase();
         match notice {
             Notice::Saved { book, revision } => {
-                self.inner.heard.borrow_mut().insert(book, revision);
+                self.inner.remote_revisions.borrow_mut().insert(book, revision);
                 match open == Phase::Open(book) {
-                    true => self.with_keeper(|keeper| keeper.heard(revision)),
+                    true => self.with_sync(|sync| sync.remote_saved(revision)),
                     false => self.spawn(|library| async move { library.list_again().await }),
                 }
             }
             Notice::Deleted { book } => {
-                self.inner.heard.borrow_mut().remove(&book);
+                self.inner.remote_revisions.borrow_mut().remove(&book);
                 self.forget_noted(book);
                 if open == Phase::Open(book) {
-                    self.with_keeper(|keeper| keeper.heard_deleted());
+                    self.with_sync(|sync| sync.remote_deleted());
                 }
                 self.spawn(|library| async move { library.list_again().await });
             }
             Notice::NewerVersionOpen => match open {
-                Phase::Open(_) => self.with_keeper(|keeper| keeper.halt(Fault::NewerVersionOpen)),
+                Phase::Open(_) => self.with_sync(|sync| sync.halt(Fault::NewerVersionOpen)),
                 _ => self.refuse(words::fault(&Fault::NewerVersionOpen), false),
             },
         }
@@ -385,10 +385,10 @@ impl<B: Backing> Library<B> {
         }
     }
 
-    fn with_keeper(&self, act: impl FnOnce(&dyn Keeps)) {
-        let keeper = self.inner.keeper.borrow().clone();
-        if let Some(keeper) = keeper {
-            act(&*keeper);
+    fn with_sync(&self, act: impl FnOnce(&dyn SyncsBook)) {
+        let sync = self.inner.sync.borrow().clone();
+        if let Some(sync) = sync {
+            act(&*sync);
         }
     }
 
@@ -421,7 +421,7 @@ impl<B: Backing> Library<B> {
             Saving::NotSaved { fault: Fault::Gone, .. } => {
                 self.spawn(|library| async move { library.look_whether_deleted().await });
             }
-            Saving::Saving { .. } | Saving::NotSaved { .. } | Saving::AtOdds { .. } => {}
+            Saving::Saving { .. } | Saving::NotSaved { .. } | Saving::InConflict { .. } => {}
         }
         self.inner.device.show();
         self.go_on();
@@ -504,8 +504,8 @@ impl<B: Backing> Library<B> {
     fn leave_seat(&self) {
         self.inner.seated.set(self.inner.seated.get().wrapping_add(1));
         // Who leaves it knows what is lost.
-        self.with_keeper(|keeper| keeper.throw_notes_away());
-        self.inner.keeper.take();
+        self.with_sync(|sync| sync.delete_journals());
+        self.inner.sync.take();
         self.inner.desk.take();
         self.inner.points.take();
         self.inner.no_point.take();

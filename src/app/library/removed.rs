@@ -94,7 +94,7 @@ impl<B: Backing> Library<B> {
     pub(super) async fn look_whether_deleted(&self) {
         let (Phase::Open(id), Some(shelf)) = (self.phase(), self.shelf()) else { return };
         if was_deleted(shelf.backing(), id).await == Ok(true) {
-            self.with_keeper(|keeper| keeper.heard_deleted());
+            self.with_sync(|sync| sync.remote_deleted());
         }
     }
 

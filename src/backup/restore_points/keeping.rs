@@ -260,7 +260,7 @@ pub async fn was_deleted<B: Backing>(backing: &B, book: BookId) -> Result<bool, 
 pub async fn delete<B: Backing>(shelf: &Shelf<B>, id: BookId, at: Moment, salt: u64) -> Result<(), Fault> {
     let (held, text) = match shelf.open(id).await {
         Ok((book, mut opened)) => {
-            let book = opened.take_up(book);
+            let book = opened.replay(book);
             let text = exchange::write(&book);
             (book, text)
         }

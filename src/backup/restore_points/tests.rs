@@ -7,7 +7,7 @@ use std::rc::Rc;
 use super::*;
 use crate::book::{Edit, Ingredient, IngredientId, Record, Settings};
 use crate::exchange;
-use crate::store::{Backing, Change, Fault, Hooks, InMemory, Keeper, Saving, Shelf};
+use crate::store::{Backing, BookSync, Change, Fault, Hooks, InMemory, Saving, Shelf};
 
 const ID: BookId = BookId::from_random(0xb1);
 const OTHER: BookId = BookId::from_random(0xb2);
@@ -64,7 +64,7 @@ fn held(storage: &InMemory, id: BookId) -> Vec<(Why, String)> {
 /// A tab with the book open; its clock stands where it is told.
 struct Tab {
     book: Rc<RefCell<Book>>,
-    keeper: Keeper<InMemory>,
+    sync: BookSync<InMemory>,
     points: Points<InMemory>,
     failed: Rc<RefCell<Option<(Why, Fault)>>>,
     now: Rc<Cell<u64>>,
@@ -73,7 +73,7 @@ struct Tab {
 impl Tab {
     fn open(storage: &InMemory) -> Tab {
         let (book, mut opened) = run(storage, |shelf| async move { shelf.open(ID).await }).unwrap();
-        let book = opened.take_up(book);
+        let book = opened.replay(book);
         let book = Rc::new(RefCell::new(book));
         let failed = Rc::new(RefCell::new(None));
         let tell = Rc::clone(&failed);
@@ -90,11 +90,11 @@ impl Tab {
                 }
             }),
             book: Box::new(move || reading.borrow().clone()),
-            follow: Box::new(move |edit| taking.borrow_mut().apply(edit).map(|_| ())),
+            apply_remote: Box::new(move |edit| taking.borrow_mut().apply(edit).map(|_| ())),
             give_up: Box::new(|_, _| Ok(())),
             kept: Box::new(|_, _| ()),
         };
-        Tab { book, keeper: opened.keep(hooks), points, failed, now }
+        Tab { book, sync: opened.keep(hooks), points, failed, now }
     }
 
     fn edit(&self, days: i32, edit: &Edit) {
@@ -103,7 +103,7 @@ impl Tab {
         let change = Change::new("Change", 0, &book, &applied);
         self.points.changed(at(days), 1, change.was());
         drop(book);
-        self.keeper.save(change);
+        self.sync.save(change);
     }
 
     fn replace(&self, days: i32, why: Why, by: &Book) {
@@ -242,7 +242,7 @@ fn without_room_for_a_point_the_edit_is_saved_and_it_is_told() {
     storage.fail_after(1, Fault::Full);
     tab.edit(0, &put("Pear"));
     storage.run();
-    assert!(matches!(tab.keeper.saving(), Saving::Saved { revision: 2 }));
+    assert!(matches!(tab.sync.saving(), Saving::Saved { revision: 2 }));
     assert_eq!(*tab.failed.borrow(), Some((Why::FirstChange, Fault::Full)));
     assert_eq!(held(&storage, ID), []);
     // No edit of the next ten seconds tries again: a point is a whole book.

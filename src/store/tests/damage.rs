@@ -153,8 +153,8 @@ fn nothing_is_saved_over_an_entry_that_does_not_read() {
     storage.set_entry(ID, "?");
     tab.put(ingredient(1, "Pear"));
     storage.run();
-    let Saving::NotSaved { waiting: 1, fault: Fault::Damaged(damage) } = tab.keeper.saving() else {
-        panic!("{:?}", tab.keeper.saving())
+    let Saving::NotSaved { waiting: 1, fault: Fault::Damaged(damage) } = tab.sync.saving() else {
+        panic!("{:?}", tab.sync.saving())
     };
     assert_eq!(damage.causes, [Cause::Entry { why: "expected value at line 1 column 1".into() }]);
     assert_eq!(storage.row(ID, KEY).map(|text| text.contains("Apple")), Some(true));

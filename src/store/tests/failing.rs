@@ -48,7 +48,7 @@ fn edits_that_wait_are_one_transaction() {
     tab.put(ingredient(1, "Pear"));
     tab.put(ingredient(3, "Kale"));
     tab.put(ingredient(1, "Quince"));
-    assert_eq!(tab.keeper.saving(), Saving::Saving { waiting: 3 });
+    assert_eq!(tab.sync.saving(), Saving::Saving { waiting: 3 });
     storage.run();
     assert_eq!(storage.commits() - before, 1);
     assert_eq!(stored(&storage), tab.book(), "{NOTHING_LOST}");
@@ -65,11 +65,11 @@ fn edits_after_a_lost_answer_of_several_are_no_conflict_with_oneself() {
     tab.put(ingredient(1, "P"));
     tab.put(ingredient(1, "Pe"));
     storage.run();
-    assert_eq!(tab.keeper.saving(), Saving::NotSaved { waiting: 2, fault: Fault::Closed });
+    assert_eq!(tab.sync.saving(), Saving::NotSaved { waiting: 2, fault: Fault::Closed });
     tab.put(ingredient(1, "Pea"));
     tab.put(ingredient(1, "Pear"));
     storage.run();
-    assert_eq!(tab.keeper.saving(), Saving::Saved { revision: 3 });
+    assert_eq!(tab.sync.saving(), Saving::Saved { revision: 3 });
     assert_eq!(stored(&storage), tab.book(), "{NOTHING_LOST}");
 }
 
@@ -137,9 +137,9 @@ fn t06_what_could_not_be_saved_is_tried_again_on_demand() {
     storage.fail_next(Fault::Full);
     tab.put(ingredient(1, "Pear"));
     storage.run();
-    tab.keeper.retry();
+    tab.sync.retry();
     storage.run();
-    assert_eq!(tab.keeper.saving(), Saving::Saved { revision: 2 });
+    assert_eq!(tab.sync.saving(), Saving::Saved { revision: 2 });
     assert_eq!(stored(&storage), tab.book(), "{NOTHING_LOST}");
 }
 
@@ -150,10 +150,10 @@ fn a_lost_answer_is_no_conflict_with_oneself() {
     storage.lose_next_answer(Fault::Closed);
     tab.put(ingredient(1, "Pear"));
     storage.run();
-    assert_eq!(tab.keeper.saving(), Saving::NotSaved { waiting: 1, fault: Fault::Closed });
+    assert_eq!(tab.sync.saving(), Saving::NotSaved { waiting: 1, fault: Fault::Closed });
     tab.put(ingredient(1, "Quince"));
     storage.run();
-    assert_eq!(tab.keeper.saving(), Saving::Saved { revision: 3 });
+    assert_eq!(tab.sync.saving(), Saving::Saved { revision: 3 });
     assert_eq!(stored(&storage), tab.book(), "{NOTHING_LOST}");
 }
 
@@ -168,11 +168,11 @@ fn steps_without_an_edit_are_saved_and_leave_the_book_as_it_is() {
     other.put(ingredient(2, "Basil"));
     storage.run();
     storage.lose_next_answer(Fault::Closed);
-    tab.keeper.save(change.beside(vec![step.clone()], Durability::Relaxed));
+    tab.sync.save(change.beside(vec![step.clone()], Durability::Relaxed));
     storage.run();
-    tab.keeper.retry();
+    tab.sync.retry();
     storage.run();
-    assert!(matches!(tab.keeper.saving(), Saving::Saved { .. }), "{:?}", tab.keeper.saving());
+    assert!(matches!(tab.sync.saving(), Saving::Saved { .. }), "{:?}", tab.sync.saving());
     assert_eq!(open(&storage).1.steps(), [step]);
     assert_eq!(stored(&storage), other.book());
 }
@@ -229,7 +229,7 @@ fn a_deleted_book_is_gone_and_edits_of_it_wait() {
     run(&storage, |shelf| async move { shelf.delete(ID).await }).unwrap();
     tab.put(ingredient(1, "Pear"));
     storage.run();
-    assert_eq!(tab.keeper.saving(), Saving::NotSaved { waiting: 1, fault: Fault::Gone });
+    assert_eq!(tab.sync.saving(), Saving::NotSaved { waiting: 1, fault: Fault::Gone });
     assert_eq!(run(&storage, |shelf| async move { shelf.open(ID).await.map(|_| ()) }), Err(Fault::Gone));
     assert_eq!(run(&storage, |shelf| async move { shelf.books().await }), Ok(Vec::new()));
 }

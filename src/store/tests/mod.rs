@@ -2,14 +2,14 @@
 
 mod damage;
 mod failing;
-mod left;
+mod journals;
 mod slips;
 mod tabs;
 
 use std::cell::RefCell;
 use std::rc::Rc;
 
-use super::{Change, Hooks, InMemory, Keeper, Opened, Row, Saving, Shelf};
+use super::{BookSync, Change, Hooks, InMemory, Opened, Row, Saving, Shelf};
 use crate::book::{
     Book, BookId, Drink, DrinkId, DrinkKind, Edit, Ingredient, IngredientId, Line, LineId, Record, Scaling, Settings,
     Stage,
@@ -78,13 +78,13 @@ pub(super) fn stored(storage: &InMemory) -> Book {
 
 pub(super) fn open(storage: &InMemory) -> (Book, Opened<InMemory>) {
     let (book, mut opened) = run(storage, |shelf| async move { shelf.open(ID).await }).unwrap();
-    (opened.take_up(book), opened)
+    (opened.replay(book), opened)
 }
 
 /// An open tab.
 pub(super) struct Tab {
     pub(super) book: Rc<RefCell<Book>>,
-    pub(super) keeper: Keeper<InMemory>,
+    pub(super) sync: BookSync<InMemory>,
     pub(super) told: Rc<RefCell<Vec<Saving>>>,
 }
 
@@ -103,18 +103,18 @@ impl Tab {
             let book = Rc::clone(book);
             move |edit: &Edit| book.borrow_mut().apply(edit).map(|_| ())
         };
-        let (follow, give_up) = (apply(&book), apply(&book));
+        let (apply_remote, give_up) = (apply(&book), apply(&book));
         let hooks = Hooks {
             saving: Box::new(move |saving| {
                 telling.borrow_mut().push(saving.clone());
                 tell();
             }),
             book: Box::new(move || reading.borrow().clone()),
-            follow: Box::new(follow),
+            apply_remote: Box::new(apply_remote),
             give_up: Box::new(move |_, edit| give_up(edit)),
             kept: Box::new(|_, _| ()),
         };
-        Tab { book, keeper: opened.keep(hooks), told }
+        Tab { book, sync: opened.keep(hooks), told }
     }
 
     pub(super) fn edit(&self, edit: &Edit) {
@@ -126,7 +126,7 @@ impl Tab {
         let applied = book.apply(edit).unwrap();
         let change = Change::new(name, NOON + 60_000, &book, &applied);
         drop(book);
-        self.keeper.save(change);
+        self.sync.save(change);
     }
 
     pub(super) fn put(&self, record: Record) {

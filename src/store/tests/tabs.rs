@@ -3,7 +3,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use super::*;
 use crate::book::{Key, Refusal, Tree};
 use crate::foundation::measure::Mass;
-use crate::store::{AtOdds, Fault, Why};
+use crate::store::{Conflict, ConflictReason, Fault};
 use crate::support::dice::Dice;
 use crate::support::runs::Runs;
 use crate::support::{container, offer};
@@ -19,8 +19,8 @@ fn edits_of_different_records_in_two_tabs_both_stand() {
     left.put(ingredient(1, "Pear"));
     right.put(ingredient(2, "Basil"));
     storage.run();
-    assert_eq!(right.keeper.saving(), Saving::Saved { revision: 3 });
-    left.keeper.heard(3);
+    assert_eq!(right.sync.saving(), Saving::Saved { revision: 3 });
+    left.sync.remote_saved(3);
     storage.run();
     assert_eq!(left.book(), right.book());
     assert_eq!(stored(&storage), left.book());
@@ -38,9 +38,9 @@ fn what_another_tab_saved_is_taken_in_removals_included() {
     left.put(ingredient(8, "Gone again"));
     left.edit(&Edit::Remove(ingredient_key(8)));
     storage.run();
-    right.keeper.heard(2);
+    right.sync.remote_saved(2);
     storage.run();
-    assert_eq!(right.keeper.saving(), Saving::Saved { revision: 2 });
+    assert_eq!(right.sync.saving(), Saving::Saved { revision: 2 });
     assert_eq!(right.book(), left.book());
 }
 
@@ -48,15 +48,15 @@ fn what_another_tab_saved_is_taken_in_removals_included() {
 fn old_news_are_no_news() {
     let storage = storage();
     let tab = Tab::open(&storage);
-    tab.keeper.heard(1);
+    tab.sync.remote_saved(1);
     storage.run();
     assert_eq!(tab.told(), []);
 }
 
 /// The changes at odds in a tab.
-fn at_odds(tab: &Tab) -> Vec<AtOdds> {
-    match tab.keeper.saving() {
-        Saving::AtOdds { changes } => changes,
+fn conflicts(tab: &Tab) -> Vec<Conflict> {
+    match tab.sync.saving() {
+        Saving::InConflict { conflicts } => conflicts,
         _ => Vec::new(),
     }
 }
@@ -74,10 +74,10 @@ fn different_values_of_one_record_both_stand() {
     left.put(ingredient(1, "Pear"));
     right.put(apple(|it| it.piece_weight = Some(Mass::from_grams(Exact::new(180, 0)))));
     storage.run();
-    left.keeper.heard(3);
+    left.sync.remote_saved(3);
     storage.run();
     for tab in [&left, &right] {
-        assert_eq!(tab.keeper.saving(), Saving::Saved { revision: 3 });
+        assert_eq!(tab.sync.saving(), Saving::Saved { revision: 3 });
         let apple = tab.book().ingredient(IngredientId::from_random(1)).unwrap().clone();
         assert_eq!((apple.name.as_str(), apple.piece_weight.is_some()), ("Pear", true));
         assert_eq!(stored(&storage), tab.book());
@@ -93,20 +93,20 @@ fn two_edits_of_one_value_are_at_odds_and_nothing_is_overwritten() {
         right.step("Rename", &Edit::Put(ingredient(1, "Quince")));
         right.put(ingredient(9, "Beet"));
         storage.run();
-        assert_eq!(left.keeper.saving(), Saving::Saved { revision: 2 });
-        let [change] = &at_odds(&right)[..] else { panic!("{:?}", right.keeper.saving()) };
-        let Why::Changed(clashes) = &change.why else { panic!("{change:?}") };
+        assert_eq!(left.sync.saving(), Saving::Saved { revision: 2 });
+        let [change] = &conflicts(&right)[..] else { panic!("{:?}", right.sync.saving()) };
+        let ConflictReason::Changed(clashes) = &change.why else { panic!("{change:?}") };
         assert_eq!((change.name(), change.can_be_kept), ("Rename", true));
         assert_eq!((clashes[0].field(), &clashes[0].stands), (Some("name"), &Some(Tree::Text("Pear".into()))));
         assert_eq!(stored(&storage).name(ingredient_key(1)), "Pear");
         assert_eq!(stored(&storage).name(ingredient_key(9)), "Beet", "the others are saved meanwhile");
         assert_eq!(right.book().name(ingredient_key(1)), "Quince", "what the person sees stays");
         match keep {
-            true => right.keeper.keep_mine(0),
-            false => right.keeper.take_theirs(0),
+            true => right.sync.keep_mine(0),
+            false => right.sync.take_theirs(0),
         }
         storage.run();
-        assert!(matches!(right.keeper.saving(), Saving::Saved { .. }));
+        assert!(matches!(right.sync.saving(), Saving::Saved { .. }));
         assert_eq!(stored(&storage), right.book());
         assert_eq!(right.book().name(ingredient_key(1)), if keep { "Quince" } else { "Pear" });
     }
@@ -122,20 +122,20 @@ fn what_is_typed_on_while_at_odds_stays_one_change() {
     storage.run();
     right.put(ingredient(1, "Quince"));
     storage.run();
-    assert_eq!(at_odds(&right).len(), 1);
+    assert_eq!(conflicts(&right).len(), 1);
     assert_eq!(right.book().name(ingredient_key(1)), "Quince");
     assert_eq!(stored(&storage).name(ingredient_key(1)), "Pear");
     // The other tab goes on as well.
     left.put(ingredient(1, "Plum"));
     storage.run();
-    right.keeper.heard(3);
+    right.sync.remote_saved(3);
     storage.run();
-    let Why::Changed(clashes) = &at_odds(&right)[0].why else { panic!() };
+    let ConflictReason::Changed(clashes) = &conflicts(&right)[0].why else { panic!() };
     assert_eq!(clashes[0].stands, Some(Tree::Text("Plum".into())));
     // Typing what the other tab has ends it.
     right.put(ingredient(1, "Plum"));
     storage.run();
-    assert_eq!(right.keeper.saving(), Saving::Saved { revision: 3 });
+    assert_eq!(right.sync.saving(), Saving::Saved { revision: 3 });
     assert_eq!(stored(&storage), right.book());
 }
 
@@ -154,11 +154,11 @@ fn what_another_tab_deleted_comes_back_with_its_parts_when_mine_is_kept() {
     storage.run();
     right.put(Record::Offer(offer(1, 1, Some("8"))));
     storage.run();
-    let [change] = &at_odds(&right)[..] else { panic!("{:?}", right.keeper.saving()) };
+    let [change] = &conflicts(&right)[..] else { panic!("{:?}", right.sync.saving()) };
     assert!(change.can_be_kept, "{change:?}");
     assert!(!stored(&storage).contains(green));
     assert!(right.book().contains(green), "what the person sees stays");
-    right.keeper.keep_mine(0);
+    right.sync.keep_mine(0);
     storage.run();
     assert_eq!(stored(&storage), right.book());
     assert!(right.book().contains(green) && right.book().contains(ingredient_key(1)));
@@ -171,18 +171,18 @@ fn what_cannot_be_kept_stays_at_odds_with_its_reason_until_it_can() {
     left.put(drink(2, &[2]));
     right.edit(&Edit::Remove(ingredient_key(2)));
     storage.run();
-    let [change] = &at_odds(&right)[..] else { panic!("{:?}", right.keeper.saving()) };
+    let [change] = &conflicts(&right)[..] else { panic!("{:?}", right.sync.saving()) };
     let by = vec![Key::Drink(DrinkId::from_random(2))];
-    assert_eq!(change.why, Why::Refused(Refusal::InUse { key: ingredient_key(2), by }));
+    assert_eq!(change.why, ConflictReason::Refused(Refusal::InUse { key: ingredient_key(2), by }));
     assert!(!change.can_be_kept);
     assert_eq!(right.book(), stored(&storage), "what is not to be had is not shown");
-    right.keeper.keep_mine(0);
+    right.sync.keep_mine(0);
     storage.run();
-    assert_eq!(at_odds(&right).len(), 1, "nothing is dropped unseen");
+    assert_eq!(conflicts(&right).len(), 1, "nothing is dropped unseen");
     right.edit(&Edit::Remove(Key::Drink(DrinkId::from_random(2))));
-    right.keeper.keep_mine(0);
+    right.sync.keep_mine(0);
     storage.run();
-    assert!(matches!(right.keeper.saving(), Saving::Saved { .. }));
+    assert!(matches!(right.sync.saving(), Saving::Saved { .. }));
     assert!(!stored(&storage).contains(ingredient_key(2)));
 }
 
@@ -200,7 +200,7 @@ fn steps_on_the_way_that_do_not_hold_are_saved_with_the_one_that_does() {
     let before = storage.commits();
     storage.run();
     assert_eq!(storage.commits() - before, 2, "one that is behind, one for all that waits");
-    assert_eq!(right.keeper.saving(), Saving::Saved { revision: 3 });
+    assert_eq!(right.sync.saving(), Saving::Saved { revision: 3 });
     assert_eq!(stored(&storage), right.book());
 }
 
@@ -217,7 +217,7 @@ fn a_book_that_was_deleted_and_brought_back_is_taken_in_whole() {
     });
     tab.put(ingredient(9, "Beet"));
     storage.run();
-    assert_eq!(tab.keeper.saving(), Saving::Saved { revision: 2 });
+    assert_eq!(tab.sync.saving(), Saving::Saved { revision: 2 });
     assert_eq!((tab.book().name(ingredient_key(1)).as_str(), tab.book()), ("Apple", stored(&storage)));
     assert!(tab.book().contains(ingredient_key(9)));
 }
@@ -303,8 +303,8 @@ impl Person {
 
     /// Looks at what is at odds, and then decides on the first of it where told to.
     fn looks(&mut self, keeps: Option<bool>) {
-        let items = at_odds(&self.tab);
-        for (step, value) in items.iter().flat_map(AtOdds::steps).flat_map(|step| VALUES.map(|value| (step, value))) {
+        let items = conflicts(&self.tab);
+        for (step, value) in items.iter().flat_map(Conflict::steps).flat_map(|step| VALUES.map(|value| (step, value))) {
             self.shown.insert((value, value.read(step.is.get(&value.key()).and_then(Option::as_ref))));
         }
         match (keeps, items.first()) {
@@ -314,9 +314,9 @@ impl Person {
                         self.knowingly.insert((value, value.read(was.as_ref()), value.read(is.as_ref())));
                     }
                 }
-                self.tab.keeper.keep_mine(0);
+                self.tab.sync.keep_mine(0);
             }
-            (Some(false), Some(_)) => self.tab.keeper.take_theirs(0),
+            (Some(false), Some(_)) => self.tab.sync.take_theirs(0),
             _ => {}
         }
     }
@@ -373,19 +373,19 @@ fn t03_of_500_interleaved_edits_in_three_tabs_each_is_stored_or_at_odds() {
                 storage.run();
             }
             for person in &mut people {
-                met += at_odds(&person.tab).len();
+                met += conflicts(&person.tab).len();
                 let decides = dice.below(3) == 0;
                 let keeps = dice.below(2) == 0;
                 person.looks(decides.then_some(keeps));
             }
         }
         // Then all is quiet, everyone hears of everything and decides.
-        while people.iter().any(|person| person.tab.keeper.saving() != Saving::Saved { revision: last(&storage) }) {
+        while people.iter().any(|person| person.tab.sync.saving() != Saving::Saved { revision: last(&storage) }) {
             for person in &mut people {
-                person.tab.keeper.heard(u64::MAX);
+                person.tab.sync.remote_saved(u64::MAX);
                 storage.run();
                 person.looks(Some(dice.below(2) == 0));
-                kept_apart += usize::from(at_odds(&person.tab).iter().any(|item| !item.can_be_kept));
+                kept_apart += usize::from(conflicts(&person.tab).iter().any(|item| !item.can_be_kept));
                 storage.run();
             }
         }

@@ -231,7 +231,7 @@ impl AppState {
     ///
     /// # Errors
     /// The refusal where it contradicts what is here; nothing is changed.
-    pub fn follow(self, edit: &Edit) -> Result<(), Refusal> {
+    pub fn apply_remote(self, edit: &Edit) -> Result<(), Refusal> {
         let applied = self.book.try_maybe_update(|book| match book.apply(edit) {
             Ok(applied) => (true, Ok(applied)),
             Err(refusal) => (false, Err(refusal)),
@@ -347,8 +347,8 @@ impl Desk for AppState {
         self.book.get_untracked()
     }
 
-    fn follow(&self, edit: &Edit) -> Result<(), Refusal> {
-        AppState::follow(*self, edit)
+    fn apply_remote(&self, edit: &Edit) -> Result<(), Refusal> {
+        AppState::apply_remote(*self, edit)
     }
 
     fn give_up(&self, name: &str, edit: &Edit) -> Result<(), Refusal> {

@@ -67,15 +67,15 @@ fn t02_letters_that_a_tab_left_are_one_step_with_those_that_were_saved() {
             }
         }
         tab.apply("Price of Mint", &price_of(MINT, "9"));
-        tab.keeper.leave_note();
+        tab.sync.write_journal();
         drop(tab);
         storage.end_all_tabs();
 
         let tab = Tab::open(&storage, 2);
         assert_eq!((tab.costs().as_str(), tab.list().len()), ("31.52", 3), "{saved}");
-        tab.keeper.retry();
+        tab.sync.retry();
         storage.run();
-        assert_eq!((slips(&storage).len(), storage.notes().len()), (3, 0), "{saved}");
+        assert_eq!((slips(&storage).len(), storage.journals().len()), (3, 0), "{saved}");
         assert_eq!(done(&tab.undo()), "Price of Mint");
         assert_eq!(done(&tab.undo()), "Price of Carrots");
         assert_eq!(tab.costs(), "29", "{saved}");
@@ -97,7 +97,7 @@ fn t02_what_was_taken_back_before_a_tab_went_stays_taken_back() {
             storage.lose_next_answer(Fault::Closed);
             storage.run();
         }
-        tab.keeper.leave_note();
+        tab.sync.write_journal();
         drop(tab);
         storage.end_all_tabs();
         let tab = Tab::open(&storage, 2);
@@ -325,6 +325,6 @@ fn what_could_not_be_saved_is_saved_later_with_its_steps() {
     assert_eq!(slips(&storage), []);
     tab.price("32");
     storage.run();
-    assert!(matches!(tab.keeper.saving(), Saving::Saved { .. }));
+    assert!(matches!(tab.sync.saving(), Saving::Saved { .. }));
     assert_eq!(slips(&storage).len(), 2);
 }

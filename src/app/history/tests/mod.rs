@@ -11,7 +11,7 @@ use std::rc::Rc;
 use super::{Deed, Hindrance, History, Reach, Session, Stands, Walk};
 use crate::book::{Applied, Book, BookId, Edit, Goods, Ingredient, Key, Record};
 use crate::foundation::measure::NumberStyle;
-use crate::store::{Backing, Change, Drawer, Durability, Hooks, InMemory, Keeper, Saving, Shelf, Slip};
+use crate::store::{Backing, BookSync, Change, Drawer, Durability, Hooks, InMemory, Saving, Shelf, Slip};
 use crate::support::{batch, container, drink, ingredient, ingredient_id, line, money, offer, pack, pack_id, settings};
 use crate::words::{self, Speaker};
 
@@ -60,11 +60,11 @@ fn slips(storage: &InMemory) -> Vec<Slip> {
     run(storage, |shelf| async move { shelf.backing().slips(Drawer::Steps, Some(ID)).await }).unwrap()
 }
 
-/// An open tab: the book, its steps, and its keeper.
+/// An open tab: the book, its steps, and its sync.
 struct Tab {
     book: Rc<RefCell<Book>>,
     history: Rc<RefCell<History>>,
-    keeper: Keeper<InMemory>,
+    sync: BookSync<InMemory>,
     now: Cell<u64>,
 }
 
@@ -77,7 +77,7 @@ impl Tab {
     /// Opens the book while others are there.
     fn open_beside(storage: &InMemory, number: u64, others: &[u64]) -> Tab {
         let (book, mut opened) = run(storage, |shelf| async move { shelf.open(ID).await }).unwrap();
-        let book = opened.take_up(book);
+        let book = opened.replay(book);
         let mut history = History::open(ID, number, opened.steps());
         history.among(number, others.to_vec());
         let history = Rc::new(RefCell::new(history));
@@ -87,7 +87,7 @@ impl Tab {
         let hooks = Hooks {
             saving: Box::new(|_| {}),
             book: Box::new(move || reading.borrow().clone()),
-            follow: Box::new(move |edit| {
+            apply_remote: Box::new(move |edit| {
                 following.borrow_mut().follow();
                 taking.borrow_mut().apply(edit).map(|_| ())
             }),
@@ -97,7 +97,7 @@ impl Tab {
                 keeping.borrow_mut().note(&deed, patch);
             }),
         };
-        Tab { book, history, keeper: opened.keep(hooks), now: Cell::new(NOON) }
+        Tab { book, history, sync: opened.keep(hooks), now: Cell::new(NOON) }
     }
 
     fn walk(&self, walk: impl FnOnce(&mut History, &mut Book) -> Walk) -> Walk {
@@ -108,7 +108,7 @@ impl Tab {
         };
         let change = Change::new(name, self.now.get(), &self.book.borrow(), &applied);
         let slips = self.history.borrow_mut().take_slips();
-        self.keeper.save(change.beside(slips, Durability::Relaxed));
+        self.sync.save(change.beside(slips, Durability::Relaxed));
         walked
     }
 
@@ -163,7 +163,7 @@ impl Tab {
 
     /// Takes in what other tabs saved.
     fn hear(&self, storage: &InMemory) {
-        self.keeper.heard(u64::MAX);
+        self.sync.remote_saved(u64::MAX);
         storage.run();
     }
 }

@@ -86,7 +86,7 @@ fn what_undo_went_past_is_not_tried_again_when_the_book_opens() {
     assert!(matches!(mine.undo(), Walk::Refused { .. }));
     storage.run();
     assert_eq!(storage.row(ID, "ingredient:1"), changed, "the book is as it was");
-    assert!(matches!(mine.keeper.saving(), Saving::Saved { .. }));
+    assert!(matches!(mine.sync.saving(), Saving::Saved { .. }));
     drop(mine);
     let mine = Tab::open(&storage, 3);
     // The other tab's own step can be taken back; then the next is that of Mint.
@@ -181,7 +181,7 @@ fn undo_of_what_was_kept_over_another_tabs_goes_back_to_theirs() {
     theirs.price("35");
     mine.price("31");
     storage.run();
-    mine.keeper.keep_mine(0);
+    mine.sync.keep_mine(0);
     storage.run();
     assert_eq!((mine.costs().as_str(), done(&mine.undo())), ("31", "Keep mine: Price of Carrots"));
     assert_eq!(mine.costs(), "35", "theirs");

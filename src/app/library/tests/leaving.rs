@@ -118,12 +118,12 @@ fn t02_what_a_tab_left_is_saved_where_its_book_opens() {
     let tab = shop.tab();
     tab.start_empty();
     tab.does("An edit", &Edit::Put(ingredient(1, "Carrots")));
-    tab.library.leave_note();
+    tab.library.write_journal();
     shop.storage.end_all_tabs();
     let tab = shop.tab();
     assert_eq!(tab.book().name(ingredient_key(1)), "Carrots");
     assert!(tab.is_saved());
-    assert_eq!(shop.storage.notes(), [[""; 0]; 0]);
+    assert_eq!(shop.storage.journals(), [[""; 0]; 0]);
 }
 
 #[test]
@@ -133,19 +133,19 @@ fn t02_what_a_tab_left_is_not_called_saved_before_it_is() {
     tab.start_empty();
     fill(&shop.storage);
     tab.put(ingredient(1, "Carrots"));
-    tab.library.leave_note();
+    tab.library.write_journal();
     shop.storage.end_all_tabs();
     fill(&shop.storage);
     let tab = shop.tab();
     assert_eq!((tab.fault(), tab.library.at_risk()), (Some(Fault::Full), true));
     assert_eq!(tab.book().name(ingredient_key(1)), "Carrots");
     // Who leaves it anyway was told that it is lost.
-    tab.library.leave_note();
+    tab.library.write_journal();
     fill(&shop.storage);
     tab.go(Way::Close);
     tab.library.leave_anyway();
     tab.run();
-    assert_eq!(shop.storage.notes(), [[""; 0]; 0]);
+    assert_eq!(shop.storage.journals(), [[""; 0]; 0]);
 }
 
 #[test]

@@ -87,12 +87,12 @@ impl Desk for Screen {
         self.0.borrow().clone()
     }
 
-    fn follow(&self, edit: &Edit) -> Result<(), Refusal> {
+    fn apply_remote(&self, edit: &Edit) -> Result<(), Refusal> {
         self.0.borrow_mut().apply(edit).map(drop)
     }
 
     fn give_up(&self, _: &str, edit: &Edit) -> Result<(), Refusal> {
-        self.follow(edit)
+        self.apply_remote(edit)
     }
 
     fn kept(&self, _: &str, _: &Patch) {}
@@ -134,7 +134,7 @@ impl Tab {
     /// Lets everything that is under way come to its end.
     fn run(&self) {
         self.storage.run();
-        self.library.take_up();
+        self.library.replay();
         if let Some((_, book)) = self.library.opened() {
             let screen = Rc::new(Screen(RefCell::new(book)));
             self.screen.replace(Some(Rc::clone(&screen)));
@@ -169,7 +169,7 @@ impl Tab {
     }
 
     fn hears(&self, notice: Notice) {
-        self.library.hear(notice);
+        self.library.on_notice(notice);
         self.run();
     }
 

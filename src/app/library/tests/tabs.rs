@@ -16,8 +16,8 @@ fn two_tabs(shop: &Shop) -> (Tab, Tab) {
 /// What the notice says, and whether it offers to keep mine.
 fn notice(tab: &Tab) -> Option<String> {
     match tab.library.saving() {
-        Saving::AtOdds { changes } => Some(words::keeping::all_at_odds(
-            &changes,
+        Saving::InConflict { conflicts } => Some(words::keeping::conflicts(
+            &conflicts,
             &tab.book(),
             Some(&words::Speaker::of(&tab.book(), NumberStyle::english("$"))),
         )),
@@ -114,9 +114,9 @@ fn the_notice_says_which_field_what_stands_and_what_mine_is() {
     let said = "“Price of Carrots” is not saved. Another tab changed Carrots: the case price is now $31.00. Yours is $32.50. Keep yours, or take theirs.";
     assert_eq!(notice(&right).as_deref(), Some(said));
     // Who is kept from prices reads none.
-    let Saving::AtOdds { changes } = right.library.saving() else { panic!() };
+    let Saving::InConflict { conflicts } = right.library.saving() else { panic!() };
     assert_eq!(
-        words::keeping::all_at_odds(&changes, &right.book(), None),
+        words::keeping::conflicts(&conflicts, &right.book(), None),
         "“Price of Carrots” is not saved. Another tab changed Carrots too: the case price. Keep yours, or take theirs."
     );
 }

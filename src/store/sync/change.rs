@@ -26,7 +26,7 @@ pub struct Change {
 
 /// Why a change does not hold upon what another tab saved.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub enum Why {
+pub enum ConflictReason {
     /// Both changed the same values.
     Changed(Vec<Clash>),
     /// The book would not hold together.
@@ -100,10 +100,10 @@ impl Change {
     }
 
     /// Does it to a book that moved on in the meantime, field by field.
-    pub(super) fn carried_over(&self, book: &mut Book) -> Result<Change, Why> {
-        let edit = self.patch().edit(book).map_err(Why::Changed)?;
+    pub(super) fn rebased_on(&self, book: &mut Book) -> Result<Change, ConflictReason> {
+        let edit = self.patch().edit(book).map_err(ConflictReason::Changed)?;
         let before = book.clone();
-        let applied = book.apply(&edit).map_err(Why::Refused)?;
+        let applied = book.apply(&edit).map_err(ConflictReason::Refused)?;
         Ok(self.between(&before, book, &applied.touched))
     }
 

@@ -2,8 +2,8 @@
 
 use std::collections::{BTreeMap, VecDeque};
 
-use super::at_odds::AtOdds;
-use super::change::{Change, Why};
+use super::change::{Change, ConflictReason};
+use super::conflict::Conflict;
 use crate::book::{Book, Edit, Key, Record, Refusal};
 
 /// What happens once what waits is carried over.
@@ -28,8 +28,8 @@ pub(in crate::store) struct Queue {
     waiting: VecDeque<Change>,
     /// How many of those that wait, from the first, were sent off in one transaction of which it is
     /// not known yet whether it was written.
-    sent: usize,
-    at_odds: Vec<AtOdds>,
+    in_flight: usize,
+    conflicts: Vec<Conflict>,
 }
 
 impl Queue {
@@ -44,52 +44,52 @@ impl Queue {
     /// Sends off what waits, as one change. What was sent off before, and may be written, first
     /// goes once more as it was.
     pub(super) fn send(&mut self) -> Option<Change> {
-        if self.sent == 0 {
-            self.sent = self.waiting.len();
+        if self.in_flight == 0 {
+            self.in_flight = self.waiting.len();
         }
-        self.sent()
+        self.in_flight()
     }
 
     /// What was sent off, as one change.
-    pub(super) fn sent(&self) -> Option<Change> {
-        self.waiting.iter().take(self.sent).cloned().reduce(Change::with)
+    pub(super) fn in_flight(&self) -> Option<Change> {
+        self.waiting.iter().take(self.in_flight).cloned().reduce(Change::with)
     }
 
     /// What was sent off is written.
     pub(super) fn written(&mut self) {
-        self.waiting.drain(..self.sent.min(self.waiting.len()));
-        self.sent = 0;
+        self.waiting.drain(..self.in_flight.min(self.waiting.len()));
+        self.in_flight = 0;
     }
 
     /// What was sent off is not written.
     pub(super) fn not_written(&mut self) {
-        self.sent = 0;
+        self.in_flight = 0;
     }
 
     /// Takes up what tabs that are gone left of `stored`, which the person saw as `screen`. Gives
     /// the book for the screen.
-    pub(super) fn take_up(&mut self, changes: Vec<Change>, stored: Book, screen: &Book) -> Book {
+    pub(super) fn replay(&mut self, changes: Vec<Change>, stored: Book, screen: &Book) -> Book {
         self.waiting.extend(changes);
-        self.carry_over(stored, screen, Then::Nothing)
+        self.rebase(stored, screen, Then::Nothing)
     }
 
     /// Everything that is not saved, as it was done and in that order.
     pub(in crate::store) fn not_saved(&self) -> impl Iterator<Item = &Change> {
-        self.waiting.iter().chain(self.at_odds.iter().flat_map(AtOdds::done))
+        self.waiting.iter().chain(self.conflicts.iter().flat_map(Conflict::done))
     }
 
     /// How many changes are not saved.
     pub(super) fn len(&self) -> usize {
-        self.waiting.len().saturating_add(self.at_odds.len())
+        self.waiting.len().saturating_add(self.conflicts.len())
     }
 
-    pub(super) fn at_odds(&self) -> &[AtOdds] {
-        &self.at_odds
+    pub(super) fn conflicts(&self) -> &[Conflict] {
+        &self.conflicts
     }
 
     fn on_screen(&self) -> impl Iterator<Item = &Change> {
-        let kept = self.at_odds.iter().filter(|item| item.can_be_kept);
-        self.waiting.iter().chain(kept.flat_map(AtOdds::steps))
+        let kept = self.conflicts.iter().filter(|item| item.can_be_kept);
+        self.waiting.iter().chain(kept.flat_map(Conflict::steps))
     }
 
     /// The book as it is stored: `screen` without what waits, and without `later`, which came last.
@@ -108,50 +108,50 @@ impl Queue {
 
     /// Carries what waits over to `stored`, change by change; what does not hold there is then at
     /// odds. Gives the book for the screen.
-    pub(super) fn carry_over(&mut self, stored: Book, screen: &Book, then: Then) -> Book {
+    pub(super) fn rebase(&mut self, stored: Book, screen: &Book, then: Then) -> Book {
         let mut book = stored;
-        let mut at_odds = std::mem::take(&mut self.at_odds);
-        at_odds.iter_mut().for_each(AtOdds::rewind);
+        let mut conflicts = std::mem::take(&mut self.conflicts);
+        conflicts.iter_mut().for_each(Conflict::rewind);
         let mut waiting = std::mem::take(&mut self.waiting);
         while let Some(change) = waiting.pop_front() {
-            match change.carried_over(&mut book) {
+            match change.rebased_on(&mut book) {
                 Ok(carried) => self.take_in(carried),
                 Err(why) => {
                     // On the way something may not hold that all of it together does.
                     let all = waiting.iter().cloned().fold(change.clone(), Change::with);
-                    match all.carried_over(&mut book) {
+                    match all.rebased_on(&mut book) {
                         Ok(carried) => {
                             self.take_in(carried);
                             waiting.clear();
                         }
-                        Err(_) => set_aside(&mut at_odds, change, why, screen, AtOdds::join_earlier),
+                        Err(_) => set_aside(&mut conflicts, change, why, screen, Conflict::join_earlier),
                     }
                 }
             }
         }
         match then {
             Then::Nothing => {}
-            Then::Later(change) => match at_odds.iter_mut().find(|item| item.takes(&change)) {
+            Then::Later(change) => match conflicts.iter_mut().find(|item| item.takes(&change)) {
                 Some(item) => item.join(*change),
-                None => match change.carried_over(&mut book) {
+                None => match change.rebased_on(&mut book) {
                     Ok(carried) => self.take_in(carried),
-                    Err(why) => set_aside(&mut at_odds, *change, why, screen, AtOdds::join),
+                    Err(why) => set_aside(&mut conflicts, *change, why, screen, Conflict::join),
                 },
             },
-            Then::Keep(place) if place < at_odds.len() => {
-                let mut item = at_odds.remove(place);
-                match item.put_over(&mut book) {
+            Then::Keep(place) if place < conflicts.len() => {
+                let mut item = conflicts.remove(place);
+                match item.overwrite(&mut book) {
                     Some(change) if item.can_be_kept => self.push(change),
-                    Some(_) => at_odds.insert(place, item),
+                    Some(_) => conflicts.insert(place, item),
                     None => {}
                 }
             }
-            Then::Drop(place) if place < at_odds.len() => drop(at_odds.remove(place)),
+            Then::Drop(place) if place < conflicts.len() => drop(conflicts.remove(place)),
             Then::Keep(_) | Then::Drop(_) => {}
         }
-        for mut item in at_odds {
-            if item.put_over(&mut book).is_some() {
-                self.at_odds.push(item);
+        for mut item in conflicts {
+            if item.overwrite(&mut book).is_some() {
+                self.conflicts.push(item);
             }
         }
         book
@@ -159,8 +159,8 @@ impl Queue {
 
     /// Every record that what waits is about.
     pub(super) fn keys(&self) -> impl Iterator<Item = Key> {
-        let at_odds = self.at_odds.iter().flat_map(AtOdds::steps);
-        self.waiting.iter().chain(at_odds).flat_map(|change| change.is.keys().copied())
+        let conflicts = self.conflicts.iter().flat_map(Conflict::steps);
+        self.waiting.iter().chain(conflicts).flat_map(|change| change.is.keys().copied())
     }
 
     fn take_in(&mut self, change: Change) {
@@ -172,10 +172,16 @@ impl Queue {
 
 /// Sets a change aside that does not hold, in an item that it is a part of, where it is told to
 /// `join`, or in one of its own.
-fn set_aside(at_odds: &mut Vec<AtOdds>, change: Change, why: Why, screen: &Book, join: fn(&mut AtOdds, Change)) {
-    match at_odds.iter_mut().find(|item| item.takes(&change) || item.holds_up(&change)) {
+fn set_aside(
+    conflicts: &mut Vec<Conflict>,
+    change: Change,
+    why: ConflictReason,
+    screen: &Book,
+    join: fn(&mut Conflict, Change),
+) {
+    match conflicts.iter_mut().find(|item| item.takes(&change) || item.holds_up(&change)) {
         Some(item) => join(item, change),
-        None => at_odds.push(AtOdds::new(change, why, screen)),
+        None => conflicts.push(Conflict::new(change, why, screen)),
     }
 }
 

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use super::change::{Change, Why};
+use super::change::{Change, ConflictReason};
 use crate::book::{Book, Edit, Key, Patch, Refusal};
 
 /// A change of the person's that does not hold upon what another tab saved.
@@ -10,14 +10,14 @@ use crate::book::{Book, Edit, Key, Patch, Refusal};
 /// Where it can be put over what the other tab did, the screen goes on showing it so, though it
 /// is not saved. Where it cannot, the screen shows what is stored.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub struct AtOdds {
+pub struct Conflict {
     /// Why it does not hold.
-    pub why: Why,
+    pub why: ConflictReason,
     /// Whether it can be put over what the other tab did.
     pub can_be_kept: bool,
     /// The records that it is about, with what they need, as the person last saw them.
     pub seen: Book,
-    /// Those of [`AtOdds::seen`] that are stored no more.
+    /// Those of [`Conflict::seen`] that are stored no more.
     pub gone: Vec<Key>,
     /// The records that the person made in it: nobody deleted those.
     made: BTreeSet<Key>,
@@ -29,9 +29,9 @@ pub struct AtOdds {
     earlier: usize,
 }
 
-impl AtOdds {
+impl Conflict {
     /// A change that does not hold for this reason; `screen` is the book as the person sees it.
-    pub(super) fn new(change: Change, why: Why, screen: &Book) -> AtOdds {
+    pub(super) fn new(change: Change, why: ConflictReason, screen: &Book) -> Conflict {
         // What the person deleted is named as it was.
         let mut screen = screen.clone();
         for record in change.was.values().flatten().filter(|record| change.is.get(&record.key()) == Some(&None)) {
@@ -43,7 +43,7 @@ impl AtOdds {
         // What belongs to a thing goes and comes back with it.
         let parts = users.filter(|(key, user)| belongs(*key, *user)).map(|(_, user)| user);
         let seen = screen.cut(about.iter().copied().chain(parts));
-        let mut item = AtOdds {
+        let mut item = Conflict {
             why,
             can_be_kept: true,
             seen,
@@ -114,14 +114,14 @@ impl AtOdds {
 
     /// Puts it over `book`, whatever was changed there since; `book` stays as it is where that
     /// does not hold. Gives the change that it then is, none where the book is already so.
-    pub(super) fn put_over(&mut self, book: &mut Book) -> Option<Change> {
+    pub(super) fn overwrite(&mut self, book: &mut Book) -> Option<Change> {
         let seen = self.seen.records().map(|record| record.key());
         self.gone = seen.filter(|key| !book.contains(*key) && !self.made.contains(key)).collect();
         let mut after = book.clone();
         let mut keys = BTreeSet::new();
         for step in &self.steps {
             if let Err(clashes) = step.patch().edit(&after) {
-                self.why = Why::Changed(clashes);
+                self.why = ConflictReason::Changed(clashes);
             }
             if let Err(why) = self.step_over(step, &mut after, &mut keys) {
                 self.can_be_kept = false;
@@ -141,9 +141,9 @@ impl AtOdds {
         Some(change)
     }
 
-    fn step_over(&self, step: &Change, book: &mut Book, keys: &mut BTreeSet<Key>) -> Result<(), Why> {
+    fn step_over(&self, step: &Change, book: &mut Book, keys: &mut BTreeSet<Key>) -> Result<(), ConflictReason> {
         loop {
-            let edit = step.patch().over(book, &step.is).map_err(Why::NoRecord)?;
+            let edit = step.patch().over(book, &step.is).map_err(ConflictReason::NoRecord)?;
             match book.apply(&edit) {
                 Ok(applied) => {
                     keys.extend(applied.touched);
@@ -151,10 +151,11 @@ impl AtOdds {
                 }
                 Err(Refusal::Missing { key, needed_by }) if self.seen.contains(key) && !book.contains(key) => {
                     let back = self.put_back(key, book);
-                    let applied = book.apply(&back).map_err(|_| Why::Refused(Refusal::Missing { key, needed_by }))?;
+                    let applied =
+                        book.apply(&back).map_err(|_| ConflictReason::Refused(Refusal::Missing { key, needed_by }))?;
                     keys.extend(applied.touched);
                 }
-                Err(refusal) => return Err(Why::Refused(refusal)),
+                Err(refusal) => return Err(ConflictReason::Refused(refusal)),
             }
         }
     }

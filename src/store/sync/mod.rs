@@ -1,9 +1,9 @@
 //! The keeper of one open book: saves its changes in order, and takes in what other tabs save.
 
-mod at_odds;
 mod change;
+mod conflict;
+mod journal;
 mod known;
-mod left;
 mod queue;
 
 use std::cell::{Cell, RefCell};
@@ -11,14 +11,14 @@ use std::collections::BTreeSet;
 use std::fmt;
 use std::rc::Rc;
 
-pub use at_odds::AtOdds;
-pub use change::{Change, Why};
+pub use change::{Change, ConflictReason};
+pub use conflict::Conflict;
+pub(super) use journal::{Replayed, replay};
 pub(super) use known::Known;
-pub(super) use left::{TakenUp, take_up};
 pub(super) use queue::Queue;
 use queue::{Then, differences};
 
-use super::{Backing, Cause, Commit, Damage, Fault, Row, StoredBook, damage, news};
+use super::{Backing, Cause, Commit, Damage, Fault, Row, StoredBook, damage, remote_edit};
 use crate::book::{Book, BookId, Edit, Key, Patch, Refusal};
 
 /// Whether the open book is saved.
@@ -34,7 +34,7 @@ pub enum Saving {
         /// How many.
         waiting: usize,
     },
-    /// Nothing moves until the next change or [`Keeper::retry`]. No change is dropped.
+    /// Nothing moves until the next change or [`BookSync::retry`]. No change is dropped.
     NotSaved {
         /// How many changes wait; 0 where the trouble is with reading another tab's.
         waiting: usize,
@@ -42,10 +42,10 @@ pub enum Saving {
         fault: Fault,
     },
     /// What does not hold upon what another tab saved waits for the person to decide, by
-    /// [`Keeper::keep_mine`] and [`Keeper::take_theirs`]. Everything else is saved.
-    AtOdds {
+    /// [`BookSync::keep_mine`] and [`BookSync::take_theirs`]. Everything else is saved.
+    InConflict {
         /// Each of them; at least one.
-        changes: Vec<AtOdds>,
+        conflicts: Vec<Conflict>,
     },
 }
 
@@ -54,7 +54,7 @@ impl Saving {
     pub fn at_risk(&self) -> bool {
         match self {
             Saving::Saved { .. } => false,
-            Saving::Saving { .. } | Saving::AtOdds { .. } => true,
+            Saving::Saving { .. } | Saving::InConflict { .. } => true,
             // What is stored nowhere is on the screen only.
             Saving::NotSaved { waiting, fault } => *waiting > 0 || matches!(fault, Fault::Gone | Fault::Deleted),
         }
@@ -68,7 +68,7 @@ pub struct Hooks {
     /// The book as it is on the screen.
     pub book: Box<dyn Fn() -> Book>,
     /// Applies to the book on the screen, and does not save, what another tab saved.
-    pub follow: Box<Follow>,
+    pub apply_remote: Box<ApplyRemote>,
     /// Applies to the book on the screen, and does not save, that the person gives up a change of
     /// this name for what another tab saved: a step that Undo takes back.
     pub give_up: Box<GiveUp>,
@@ -77,15 +77,15 @@ pub struct Hooks {
     pub kept: Box<Kept>,
 }
 
-type Follow = dyn Fn(&Edit) -> Result<(), Refusal>;
+type ApplyRemote = dyn Fn(&Edit) -> Result<(), Refusal>;
 type GiveUp = dyn Fn(&str, &Edit) -> Result<(), Refusal>;
 type Kept = dyn Fn(&str, &Patch);
 
-/// The keeper of one open book. Its clones are the same keeper.
+/// The keeper of one open book. Its clones are the same sync.
 ///
 /// What waits is carried over to what other tabs save, field by field, by itself. A change that
 /// does not hold there is at odds, until the person decides; the others are saved meanwhile.
-pub struct Keeper<B> {
+pub struct BookSync<B> {
     inner: Rc<Inner<B>>,
 }
 
@@ -94,31 +94,31 @@ struct Inner<B> {
     known: RefCell<Known>,
     queue: RefCell<Queue>,
     /// Whether another tab is known to have saved.
-    news: Cell<bool>,
+    behind: Cell<bool>,
     fault: RefCell<Option<Fault>>,
     busy: Cell<bool>,
     /// Whether another tab said that it deleted the book.
     deleted: Cell<bool>,
     /// The notes that hold what is not saved, in case this tab goes.
-    notes: RefCell<Vec<String>>,
+    journals: RefCell<Vec<String>>,
     hooks: Hooks,
 }
 
-impl<B: Backing> Keeper<B> {
+impl<B: Backing> BookSync<B> {
     /// Keeps a book of which `queue` is not saved yet, and stands in `notes`.
-    pub(super) fn new(backing: B, known: Known, queue: Queue, notes: Vec<String>, hooks: Hooks) -> Keeper<B> {
+    pub(super) fn new(backing: B, known: Known, queue: Queue, journals: Vec<String>, hooks: Hooks) -> BookSync<B> {
         let inner = Inner {
             backing,
             known: RefCell::new(known),
             queue: RefCell::new(queue),
-            news: Cell::new(false),
+            behind: Cell::new(false),
             fault: RefCell::new(None),
             busy: Cell::new(false),
             deleted: Cell::new(false),
-            notes: RefCell::new(notes),
+            journals: RefCell::new(journals),
             hooks,
         };
-        Keeper { inner: Rc::new(inner) }
+        BookSync { inner: Rc::new(inner) }
     }
 
     /// The book's id.
@@ -132,7 +132,7 @@ impl<B: Backing> Keeper<B> {
         if change.is_empty() {
             return;
         }
-        if self.inner.queue.borrow().at_odds().is_empty() {
+        if self.inner.queue.borrow().conflicts().is_empty() {
             self.inner.queue.borrow_mut().push(change);
             self.retry();
         } else {
@@ -141,45 +141,45 @@ impl<B: Backing> Keeper<B> {
     }
 
     /// Another tab saved this book as of `revision`.
-    pub fn heard(&self, revision: u64) {
+    pub fn remote_saved(&self, revision: u64) {
         // A book that was deleted and brought back begins anew.
         if self.inner.deleted.take() || revision > self.inner.known.borrow().entry().revision {
-            self.inner.news.set(true);
+            self.inner.behind.set(true);
             self.retry();
         }
     }
 
     /// Another tab deleted this book.
-    pub fn heard_deleted(&self) {
+    pub fn remote_deleted(&self) {
         self.inner.deleted.set(true);
         self.halt(Fault::Deleted);
     }
 
     /// Tries again what waits, as when the person made room.
     pub fn retry(&self) {
-        let keeper = self.clone();
-        self.inner.backing.spawn(async move { keeper.work().await });
+        let sync = self.clone();
+        self.inner.backing.spawn(async move { sync.work().await });
     }
 
     /// This tab may go at any moment: writes down at once what is not saved, for whoever opens the
     /// book next. Where there is no room for that, nothing is written.
-    pub fn leave_note(&self) {
+    pub fn write_journal(&self) {
         let inner = &self.inner;
-        let texts = left::texts(inner.queue.borrow().not_saved());
+        let texts = journal::texts(inner.queue.borrow().not_saved());
         if texts.is_empty() || inner.deleted.get() {
             return;
         }
-        if let Some(name) = inner.backing.leave(self.id(), &texts) {
-            let mut others = inner.notes.replace(vec![name.clone()]);
+        if let Some(name) = inner.backing.write_journal(self.id(), &texts) {
+            let mut others = inner.journals.replace(vec![name.clone()]);
             // What they hold is in this one.
             others.retain(|other| *other != name);
-            inner.backing.throw_away(&others);
+            inner.backing.delete_journals(&others);
         }
     }
 
     /// What is not saved is given up: nobody is to find it.
-    pub fn throw_notes_away(&self) {
-        self.inner.throw_notes_away();
+    pub fn delete_journals(&self) {
+        self.inner.delete_journals();
     }
 
     /// Shows that nothing is saved any more, for this reason, until it is tried again.
@@ -198,7 +198,7 @@ impl<B: Backing> Keeper<B> {
     pub fn keep_mine(&self, place: usize) {
         let kept = {
             let queue = self.inner.queue.borrow();
-            let item = queue.at_odds().get(place).filter(|item| item.can_be_kept);
+            let item = queue.conflicts().get(place).filter(|item| item.can_be_kept);
             item.map(|item| (item.name().to_string(), item.patch()))
         };
         let decided = self.decide(Then::Keep(place));
@@ -233,7 +233,7 @@ impl<B: Backing> Keeper<B> {
         let fault = loop {
             let step = if inner.deleted.get() {
                 Err(Fault::Deleted)
-            } else if inner.news.get() {
+            } else if inner.behind.get() {
                 inner.catch_up().await
             } else {
                 let sent = inner.queue.borrow_mut().send();
@@ -258,25 +258,25 @@ impl<B: Backing> Inner<B> {
         if let Some(fault) = self.fault.borrow().clone() {
             return Saving::NotSaved { waiting: queue.len(), fault };
         }
-        match (queue.is_waiting(), queue.at_odds()) {
+        match (queue.is_waiting(), queue.conflicts()) {
             (true, _) => Saving::Saving { waiting: queue.len() },
             (false, []) => Saving::Saved { revision: self.known.borrow().entry().revision },
-            (false, changes) => Saving::AtOdds { changes: changes.to_vec() },
+            (false, conflicts) => Saving::InConflict { conflicts: conflicts.to_vec() },
         }
     }
 
     fn tell(&self) {
         let saving = self.saving();
         if let Saving::Saved { .. } = saving {
-            self.throw_notes_away();
+            self.delete_journals();
         }
         (self.hooks.saving)(&saving);
     }
 
-    fn throw_notes_away(&self) {
-        let notes = self.notes.take();
-        if !notes.is_empty() {
-            self.backing.throw_away(&notes);
+    fn delete_journals(&self) {
+        let journals = self.journals.take();
+        if !journals.is_empty() {
+            self.backing.delete_journals(&journals);
         }
     }
 
@@ -303,7 +303,7 @@ impl<B: Backing> Inner<B> {
                 Ok(())
             }
             Err(Fault::Behind) => {
-                self.news.set(true);
+                self.behind.set(true);
                 Ok(())
             }
             Err(fault) => Err(fault),
@@ -322,7 +322,7 @@ impl<B: Backing> Inner<B> {
             return self.begin_again(id).await;
         }
         // A transaction whose answer was lost may have been written all the same.
-        let own = self.queue.borrow().sent().map(|change| self.known.borrow().commit(&change).rows);
+        let own = self.queue.borrow().in_flight().map(|change| self.known.borrow().commit(&change).rows);
         let written = |own: &Vec<Row>| !own.is_empty() && own.iter().all(|row| rows.contains(row));
         if let Some(own) = own.filter(written) {
             rows.retain(|row| !own.contains(row));
@@ -334,14 +334,14 @@ impl<B: Backing> Inner<B> {
             let screen = (self.hooks.book)();
             let was_stored = self.queue.borrow().stored(&screen, None);
             let taken = was_stored.and_then(|mut stored| {
-                let news = news(&stored, &rows);
-                let keys = stored.apply(&news)?.touched;
+                let edit = remote_edit(&stored, &rows);
+                let keys = stored.apply(&edit)?.touched;
                 self.show(stored, &screen, keys, Then::Nothing)
             });
             taken.map_err(|refusal| self.damaged(refusal))?;
         }
         self.known.borrow_mut().take(entry, &rows);
-        self.news.set(false);
+        self.behind.set(false);
         Ok(())
     }
 
@@ -353,7 +353,7 @@ impl<B: Backing> Inner<B> {
         let keys = screen.records().chain(book.records()).map(|record| record.key()).collect();
         self.show(book, &screen, keys, Then::Nothing).map_err(|refusal| self.damaged(refusal))?;
         self.known.replace(Known::new(entry, &rows));
-        self.news.set(false);
+        self.behind.set(false);
         Ok(())
     }
 
@@ -370,29 +370,29 @@ impl<B: Backing> Inner<B> {
     /// the screen besides those that wait.
     fn show(&self, stored: Book, screen: &Book, mut keys: BTreeSet<Key>, then: Then) -> Result<(), Refusal> {
         let dropped = match &then {
-            Then::Drop(place) => self.queue.borrow().at_odds().get(*place).map(|item| item.name().to_string()),
+            Then::Drop(place) => self.queue.borrow().conflicts().get(*place).map(|item| item.name().to_string()),
             Then::Nothing | Then::Later(_) | Then::Keep(_) => None,
         };
         keys.extend(self.queue.borrow().keys());
-        let book = self.queue.borrow_mut().carry_over(stored, screen, then);
+        let book = self.queue.borrow_mut().rebase(stored, screen, then);
         keys.extend(self.queue.borrow().keys());
         let edit = differences(screen, book.at(&keys));
         match (edit.keys().is_empty(), dropped) {
             (true, _) => Ok(()),
             (false, Some(name)) => (self.hooks.give_up)(&name, &edit),
-            (false, None) => (self.hooks.follow)(&edit),
+            (false, None) => (self.hooks.apply_remote)(&edit),
         }
     }
 }
 
-impl<B> Clone for Keeper<B> {
-    fn clone(&self) -> Keeper<B> {
-        Keeper { inner: Rc::clone(&self.inner) }
+impl<B> Clone for BookSync<B> {
+    fn clone(&self) -> BookSync<B> {
+        BookSync { inner: Rc::clone(&self.inner) }
     }
 }
 
-impl<B> fmt::Debug for Keeper<B> {
+impl<B> fmt::Debug for BookSync<B> {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.debug_struct("Keeper").field("known", &self.inner.known).field("queue", &self.inner.queue).finish()
+        f.debug_struct("BookSync").field("known", &self.inner.known).field("queue", &self.inner.queue).finish()
     }
 }

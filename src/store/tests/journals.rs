@@ -1,6 +1,6 @@
 use super::*;
 use crate::book::{Key, Tree};
-use crate::store::{Backing, Drawer, Durability, Fault, Slip, Why};
+use crate::store::{Backing, ConflictReason, Drawer, Durability, Fault, Slip};
 use crate::support::dice::Dice;
 use crate::support::runs::Runs;
 
@@ -10,7 +10,7 @@ fn key(id: u64) -> Key {
 
 /// The tab leaves a note, and ends before anything else is done.
 fn ends(storage: &InMemory, tab: Tab) {
-    tab.keeper.leave_note();
+    tab.sync.write_journal();
     drop(tab);
     storage.end_all_tabs();
 }
@@ -18,7 +18,7 @@ fn ends(storage: &InMemory, tab: Tab) {
 /// Opens the book, and saves what was left of it.
 fn opened(storage: &InMemory) -> Tab {
     let tab = Tab::open(storage);
-    tab.keeper.retry();
+    tab.sync.retry();
     storage.run();
     tab
 }
@@ -35,8 +35,8 @@ fn t02_what_waits_when_a_tab_goes_is_there_when_the_book_opens() {
     assert_eq!(stored(&storage), screen, "it is shown at once");
     let tab = opened(&storage);
     assert_eq!(tab.book(), screen);
-    assert_eq!(tab.keeper.saving(), Saving::Saved { revision: 2 });
-    assert_eq!(storage.notes(), [[""; 0]; 0]);
+    assert_eq!(tab.sync.saving(), Saving::Saved { revision: 2 });
+    assert_eq!(storage.journals(), [[""; 0]; 0]);
     assert_eq!(stored(&storage), screen);
 }
 
@@ -52,7 +52,7 @@ fn t02_what_was_saved_after_all_is_not_done_again() {
     ends(&storage, tab);
     // Another tab went on with what was saved.
     let other = opened(&storage);
-    assert_eq!((other.book(), other.keeper.saving()), (screen, Saving::Saved { revision: 3 }));
+    assert_eq!((other.book(), other.sync.saving()), (screen, Saving::Saved { revision: 3 }));
 }
 
 #[test]
@@ -60,15 +60,15 @@ fn t02_a_note_is_its_tabs_own_while_the_tab_is_there() {
     let storage = storage();
     let tab = Tab::open(&storage);
     tab.put(ingredient(1, "Pear"));
-    tab.keeper.leave_note();
-    assert_eq!(storage.notes().len(), 1);
-    let other = run(&storage, |shelf| async move { shelf.backing().left(ID).await });
+    tab.sync.write_journal();
+    assert_eq!(storage.journals().len(), 1);
+    let other = run(&storage, |shelf| async move { shelf.backing().orphaned_journals(ID).await });
     assert_eq!(other, []);
     storage.run();
-    assert_eq!(storage.notes(), [[""; 0]; 0], "it goes once everything is saved");
-    assert_eq!(tab.keeper.saving(), Saving::Saved { revision: 2 });
-    tab.keeper.leave_note();
-    assert_eq!(storage.notes(), [[""; 0]; 0], "there is nothing to note");
+    assert_eq!(storage.journals(), [[""; 0]; 0], "it goes once everything is saved");
+    assert_eq!(tab.sync.saving(), Saving::Saved { revision: 2 });
+    tab.sync.write_journal();
+    assert_eq!(storage.journals(), [[""; 0]; 0], "there is nothing to note");
 }
 
 #[test]
@@ -85,19 +85,19 @@ fn t02_what_does_not_hold_any_more_is_at_odds() {
         ends(&storage, tab);
 
         let tab = opened(&storage);
-        let Saving::AtOdds { changes } = tab.keeper.saving() else { panic!("{:?}", tab.keeper.saving()) };
-        assert_eq!((changes.len(), changes[0].name(), changes[0].can_be_kept), (1, "Rename", true));
-        assert!(matches!(&changes[0].why, Why::Changed(clashes) if clashes[0].field() == Some("name")));
+        let Saving::InConflict { conflicts } = tab.sync.saving() else { panic!("{:?}", tab.sync.saving()) };
+        assert_eq!((conflicts.len(), conflicts[0].name(), conflicts[0].can_be_kept), (1, "Rename", true));
+        assert!(matches!(&conflicts[0].why, ConflictReason::Changed(clashes) if clashes[0].field() == Some("name")));
         assert_eq!(tab.book().name(key(1)), "Quince", "the person sees it");
         assert_eq!(tab.book().name(key(9)), "Beet", "the others are saved");
-        assert_eq!(storage.notes().len(), 1, "the note stays until the person decides");
+        assert_eq!(storage.journals().len(), 1, "the note stays until the person decides");
         match keep {
-            true => tab.keeper.keep_mine(0),
-            false => tab.keeper.take_theirs(0),
+            true => tab.sync.keep_mine(0),
+            false => tab.sync.take_theirs(0),
         }
         storage.run();
-        assert!(matches!(tab.keeper.saving(), Saving::Saved { .. }));
-        assert_eq!(storage.notes(), [[""; 0]; 0]);
+        assert!(matches!(tab.sync.saving(), Saving::Saved { .. }));
+        assert_eq!(storage.journals(), [[""; 0]; 0]);
         assert_eq!(stored(&storage).name(key(1)), if keep { "Quince" } else { "Pear" });
     }
 }
@@ -119,16 +119,16 @@ fn t02_what_the_person_was_asked_about_is_asked_again_however_often_the_page_is_
         assert_eq!(tab.book().name(key(1)), "Quince", "the person sees it");
         ends(&storage, tab);
         tab = opened(&storage);
-        let Saving::AtOdds { changes } = tab.keeper.saving() else { panic!("{:?}", tab.keeper.saving()) };
-        assert!(matches!(&changes[..], [change] if change.can_be_kept), "{changes:?}");
-        let Why::Changed(clashes) = &changes[0].why else { panic!("{changes:?}") };
+        let Saving::InConflict { conflicts } = tab.sync.saving() else { panic!("{:?}", tab.sync.saving()) };
+        assert!(matches!(&conflicts[..], [change] if change.can_be_kept), "{conflicts:?}");
+        let ConflictReason::Changed(clashes) = &conflicts[0].why else { panic!("{conflicts:?}") };
         assert_eq!((clashes[0].field(), &clashes[0].stands), (Some("name"), &Some(Tree::Text("Pear".into()))));
         let written = storage.row(ID, &key(1).to_string()).unwrap();
         assert!(written.contains("Pear"), "theirs stays until then: {written}");
     }
-    tab.keeper.take_theirs(0);
+    tab.sync.take_theirs(0);
     storage.run();
-    assert_eq!((tab.book().name(key(1)), storage.notes().len()), ("Pear".to_string(), 0));
+    assert_eq!((tab.book().name(key(1)), storage.journals().len()), ("Pear".to_string(), 0));
     assert_eq!(stored(&storage), tab.book());
 }
 
@@ -137,18 +137,18 @@ fn t02_a_change_that_cannot_be_put_over_theirs_says_so_again() {
     let storage = storage();
     let (tab, other) = (Tab::open(&storage), Tab::open(&storage));
     tab.edit(&Edit::Remove(key(2)));
-    tab.keeper.leave_note();
+    tab.sync.write_journal();
     drop(tab);
     storage.end_all_tabs();
     // It opened the book before the note was there, and goes on.
     other.put(drink(2, &[2]));
     storage.run();
     let tab = opened(&storage);
-    let Saving::AtOdds { changes } = tab.keeper.saving() else { panic!("{:?}", tab.keeper.saving()) };
-    assert!(matches!(&changes[0].why, Why::Refused(_)) && !changes[0].can_be_kept);
-    tab.keeper.leave_note();
+    let Saving::InConflict { conflicts } = tab.sync.saving() else { panic!("{:?}", tab.sync.saving()) };
+    assert!(matches!(&conflicts[0].why, ConflictReason::Refused(_)) && !conflicts[0].can_be_kept);
+    tab.sync.write_journal();
     storage.end_all_tabs();
-    assert!(matches!(opened(&storage).keeper.saving(), Saving::AtOdds { .. }), "nothing is dropped unseen");
+    assert!(matches!(opened(&storage).sync.saving(), Saving::InConflict { .. }), "nothing is dropped unseen");
 }
 
 #[test]
@@ -163,7 +163,7 @@ fn t02_who_takes_it_up_may_go_as_well() {
     storage.end_all_tabs();
     assert_eq!(stored(&storage).name(key(1)), "Pear", "it left no note, and threw none away");
     ends(&storage, tab);
-    assert_eq!(storage.notes().len(), 1, "one has it all");
+    assert_eq!(storage.journals().len(), 1, "one has it all");
     assert_eq!(stored(&storage), screen);
 }
 
@@ -173,11 +173,11 @@ fn t02_two_tabs_that_went_leave_two_notes() {
     let (left, right) = (Tab::open(&storage), Tab::open(&storage));
     left.put(ingredient(1, "Pear"));
     right.put(ingredient(2, "Basil"));
-    left.keeper.leave_note();
+    left.sync.write_journal();
     ends(&storage, right);
     let tab = opened(&storage);
     assert_eq!([tab.book().name(key(1)), tab.book().name(key(2))], ["Pear", "Basil"]);
-    assert_eq!((storage.notes().len(), stored(&storage)), (0, tab.book()));
+    assert_eq!((storage.journals().len(), stored(&storage)), (0, tab.book()));
 }
 
 #[test]
@@ -185,26 +185,26 @@ fn t02_a_deleted_book_takes_notes_along() {
     let storage = storage();
     let (tab, other) = (Tab::open(&storage), Tab::open(&storage));
     tab.put(ingredient(1, "Pear"));
-    tab.keeper.leave_note();
+    tab.sync.write_journal();
     storage.end_all_tabs();
     run(&storage, |shelf| async move { shelf.delete(ID).await }).unwrap();
-    assert_eq!(storage.notes(), [[""; 0]; 0]);
+    assert_eq!(storage.journals(), [[""; 0]; 0]);
     // A tab that has it open leaves none.
-    other.keeper.heard_deleted();
+    other.sync.remote_deleted();
     other.put(ingredient(2, "Basil"));
-    other.keeper.leave_note();
-    assert_eq!(storage.notes(), [[""; 0]; 0]);
+    other.sync.write_journal();
+    assert_eq!(storage.journals(), [[""; 0]; 0]);
 }
 
 #[test]
 fn t02_without_room_for_a_note_there_is_none() {
     let storage = storage();
-    storage.leave_no_room_for_notes();
+    storage.leave_no_room_for_journals();
     let tab = Tab::open(&storage);
     tab.put(ingredient(1, "Pear"));
-    tab.keeper.leave_note();
+    tab.sync.write_journal();
     storage.run();
-    assert_eq!(tab.keeper.saving(), Saving::Saved { revision: 2 });
+    assert_eq!(tab.sync.saving(), Saving::Saved { revision: 2 });
     tab.put(ingredient(1, "Quince"));
     ends(&storage, tab);
     assert_eq!(stored(&storage).name(key(1)), "Pear");
@@ -215,8 +215,8 @@ fn t02_a_note_that_does_not_read_stays_for_a_version_that_reads_it() {
     let storage = storage();
     let tab = Tab::open(&storage);
     tab.put(ingredient(1, "Pear"));
-    tab.keeper.leave_note();
-    let whole = storage.notes().remove(0);
+    tab.sync.write_journal();
+    let whole = storage.journals().remove(0);
     storage.run();
     let mut broken: Vec<Vec<String>> = (1..whole.len()).map(|length| whole[..length].to_vec()).collect();
     for place in 1..whole.len() {
@@ -230,10 +230,10 @@ fn t02_a_note_that_does_not_read_stays_for_a_version_that_reads_it() {
     tab.put(ingredient(1, "Apple"));
     storage.run();
     for texts in broken {
-        storage.set_note(ID, texts.clone());
+        storage.set_journal(ID, texts.clone());
         let tab = opened(&storage);
         assert_eq!(tab.book().name(key(1)), "Apple", "{texts:?}");
-        assert_eq!(storage.notes(), [texts]);
+        assert_eq!(storage.journals(), [texts]);
     }
 }
 
@@ -244,8 +244,8 @@ fn t02_given_up_it_is_not_found() {
     storage.fail_next(Fault::Full);
     tab.put(ingredient(1, "Pear"));
     storage.run();
-    tab.keeper.leave_note();
-    tab.keeper.throw_notes_away();
+    tab.sync.write_journal();
+    tab.sync.delete_journals();
     storage.end_all_tabs();
     assert_eq!(stored(&storage), book());
 }
@@ -257,7 +257,7 @@ fn does(tab: &Tab, id: u64, text: &str, edit: &Edit) {
     let change = Change::new("An edit", NOON, &book, &applied);
     drop(book);
     let step = Slip { drawer: Drawer::Steps, book: ID, id: format!("{id:04}"), text: Some(text.into()) };
-    tab.keeper.save(change.beside(vec![step], Durability::Relaxed));
+    tab.sync.save(change.beside(vec![step], Durability::Relaxed));
 }
 
 /// A tab types, is stopped anywhere in its transactions, leaves its note and goes: each time the
@@ -270,13 +270,13 @@ fn t02_wherever_a_tab_stops_nothing_is_lost() {
         let (storage, mut dice) = (storage(), Dice::new(seed));
         for opening in 0..4 {
             let tab = Tab::open(&storage);
-            tab.keeper.retry();
+            tab.sync.retry();
             for letter in 0..dice.below(8) {
                 let (id, text) = (10 * opening + dice.below(8), format!("{opening} {letter}"));
                 match dice.below(8) {
                     0 => storage.fail_next(Fault::Full),
                     1 => storage.lose_next_answer(Fault::Closed),
-                    2 => tab.keeper.leave_note(),
+                    2 => tab.sync.write_journal(),
                     _ => {}
                 }
                 let edit = match dice.below(5) {

@@ -6,7 +6,7 @@ use std::collections::BTreeMap;
 use super::change::Change;
 use super::queue::Queue;
 use crate::book::{Book, BookId, Edit, Key, Record, from_json};
-use crate::store::{Drawer, Durability, Left, Slip};
+use crate::store::{Drawer, Durability, Journal, Slip};
 
 /// The changes as texts, each with all that it takes to go on with it: its name and time, how hard
 /// to press, its steps, and the records before and after.
@@ -64,24 +64,24 @@ fn record(key: Key, text: &str) -> Option<Option<Record>> {
 }
 
 /// A book with what tabs that are gone left of it.
-pub(in crate::store) struct TakenUp {
+pub(in crate::store) struct Replayed {
     /// The book for the screen: what still holds is done to it.
     pub(in crate::store) book: Book,
     /// What is to be saved of that, and what is at odds.
     pub(in crate::store) queue: Queue,
     /// The notes that this came from: to be thrown away once it is saved.
-    pub(in crate::store) notes: Vec<String>,
+    pub(in crate::store) journals: Vec<String>,
 }
 
 /// Takes up what tabs that are gone left of `stored`, whose steps are `steps`: theirs join them.
 /// What was saved before they went, as its steps tell, is left out.
-pub(in crate::store) fn take_up(id: BookId, stored: Book, steps: &mut Vec<Slip>, left: Vec<Left>) -> TakenUp {
-    let (mut changes, mut notes) = (Vec::new(), Vec::new());
-    for Left { name, texts } in left {
+pub(in crate::store) fn replay(id: BookId, stored: Book, steps: &mut Vec<Slip>, orphaned: Vec<Journal>) -> Replayed {
+    let (mut changes, mut journals) = (Vec::new(), Vec::new());
+    for Journal { name, texts } in orphaned {
         // What another version wrote, and this one cannot read, waits for one that can.
         if let Some(read) = read(id, texts) {
             changes.extend(unsaved(read, steps));
-            notes.push(name);
+            journals.push(name);
         }
     }
     let mut screen = stored.clone();
@@ -91,8 +91,8 @@ pub(in crate::store) fn take_up(id: BookId, stored: Book, steps: &mut Vec<Slip>,
         let _ = screen.apply(&Edit::records(&screen, &change.is));
     }
     let mut queue = Queue::default();
-    let book = queue.take_up(changes, stored, &screen);
-    TakenUp { book, queue, notes }
+    let book = queue.replay(changes, stored, &screen);
+    Replayed { book, queue, journals }
 }
 
 /// Those of the changes of a tab that are not saved. All letters of a typing session write the same

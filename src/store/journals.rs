@@ -8,20 +8,20 @@ use js_sys::Function;
 use wasm_bindgen::JsValue;
 
 use super::first_paint::there;
-use super::{Left, locks};
+use super::{Journal, locks};
 use crate::book::BookId;
 
-/// The notes of this tab.
+/// The names of this tab.
 #[derive(Default)]
-pub(super) struct Notes {
+pub(super) struct Journals {
     /// Its name, once it left a note.
     tab: RefCell<Option<String>>,
     /// The note that is locked, and what ends that.
     lock: RefCell<Option<(String, Function)>>,
 }
 
-impl Notes {
-    pub(super) fn leave(&self, book: BookId, texts: &[String]) -> Option<String> {
+impl Journals {
+    pub(super) fn write_journal(&self, book: BookId, texts: &[String]) -> Option<String> {
         if !there() {
             return None;
         }
@@ -33,11 +33,11 @@ impl Notes {
         Some(name)
     }
 
-    pub(super) fn throw_away(&self, notes: &[String]) {
-        for name in notes.iter().filter(|_| there()) {
+    pub(super) fn delete_journals(&self, names: &[String]) {
+        for name in names.iter().filter(|_| there()) {
             LocalStorage::delete(name);
         }
-        let unlock = self.lock.borrow_mut().take_if(|(locked, _)| notes.contains(locked));
+        let unlock = self.lock.borrow_mut().take_if(|(locked, _)| names.contains(locked));
         if let Some((_, unlock)) = unlock {
             unlock.call0(&JsValue::UNDEFINED).ok();
         }
@@ -54,13 +54,13 @@ impl Notes {
     }
 }
 
-/// How the names of the notes on a book begin.
+/// How the names of the names on a book begin.
 fn about(book: BookId) -> String {
     format!("brimwright.left.{book}.")
 }
 
-/// The names of the notes on a book.
-pub(super) fn on(book: BookId) -> Vec<String> {
+/// The names of the names on a book.
+pub(super) fn names(book: BookId) -> Vec<String> {
     let mut names = Vec::new();
     if there() {
         let storage = LocalStorage::raw();
@@ -70,9 +70,9 @@ pub(super) fn on(book: BookId) -> Vec<String> {
     names
 }
 
-/// The notes on a book of tabs that are gone.
-pub(super) async fn left(book: BookId) -> Vec<Left> {
-    let names = on(book);
+/// The names on a book of tabs that are gone.
+pub(super) async fn orphaned(book: BookId) -> Vec<Journal> {
+    let names = names(book);
     let mut left = Vec::new();
     if names.is_empty() {
         return left;
@@ -80,7 +80,7 @@ pub(super) async fn left(book: BookId) -> Vec<Left> {
     let locked = locks::held().await;
     for name in names.into_iter().filter(|name| !locked.contains(name)) {
         if let Ok(texts) = LocalStorage::get(&name) {
-            left.push(Left { name, texts });
+            left.push(Journal { name, texts });
         }
     }
     left
