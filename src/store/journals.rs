@@ -1,5 +1,6 @@
-//! Notes that tabs leave when they go, in local storage: it is written at once, as the database is
-//! not. A lock of the note's name tells that its tab is still there.
+//! The journals that tabs write when they go. They are in local storage, since that is written
+//! before a call returns, as the database is not. A lock of the journal's name shows that its tab is
+//! still open.
 
 use std::cell::RefCell;
 
@@ -11,17 +12,17 @@ use super::first_paint::there;
 use super::{Journal, locks};
 use crate::book::BookId;
 
-/// The names of this tab.
+/// The journals of this tab.
 #[derive(Default)]
 pub(super) struct Journals {
-    /// Its name, once it left a note.
+    /// The tab's own part of the journals' names, once it wrote one.
     tab: RefCell<Option<String>>,
-    /// The note that is locked, and what ends that.
+    /// The journal that is locked, and the function that unlocks it.
     lock: RefCell<Option<(String, Function)>>,
 }
 
 impl Journals {
-    pub(super) fn write_journal(&self, book: BookId, texts: &[String]) -> Option<String> {
+    pub(super) fn write(&self, book: BookId, texts: &[String]) -> Option<String> {
         if !there() {
             return None;
         }
@@ -33,7 +34,7 @@ impl Journals {
         Some(name)
     }
 
-    pub(super) fn delete_journals(&self, names: &[String]) {
+    pub(super) fn delete(&self, names: &[String]) {
         for name in names.iter().filter(|_| there()) {
             LocalStorage::delete(name);
         }
@@ -43,7 +44,8 @@ impl Journals {
         }
     }
 
-    /// Locks a note until it is thrown away or the tab is gone, where the browser has locks.
+    /// Locks a journal until it is deleted or the tab is gone. Does nothing if the browser has no
+    /// locks.
     fn lock(&self, name: &str) {
         if self.lock.borrow().as_ref().is_some_and(|(locked, _)| locked == name) {
             return;
@@ -54,12 +56,12 @@ impl Journals {
     }
 }
 
-/// How the names of the names on a book begin.
+/// How the names of the journals on a book begin.
 fn about(book: BookId) -> String {
     format!("brimwright.left.{book}.")
 }
 
-/// The names of the names on a book.
+/// The names of the journals on a book.
 pub(super) fn names(book: BookId) -> Vec<String> {
     let mut names = Vec::new();
     if there() {
@@ -70,18 +72,18 @@ pub(super) fn names(book: BookId) -> Vec<String> {
     names
 }
 
-/// The names on a book of tabs that are gone.
+/// The journals on a book whose tabs are gone.
 pub(super) async fn orphaned(book: BookId) -> Vec<Journal> {
     let names = names(book);
-    let mut left = Vec::new();
+    let mut orphaned = Vec::new();
     if names.is_empty() {
-        return left;
+        return orphaned;
     }
     let locked = locks::held().await;
     for name in names.into_iter().filter(|name| !locked.contains(name)) {
         if let Ok(texts) = LocalStorage::get(&name) {
-            left.push(Journal { name, texts });
+            orphaned.push(Journal { name, texts });
         }
     }
-    left
+    orphaned
 }
