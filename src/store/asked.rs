@@ -1,4 +1,4 @@
-//! Questions about what was typed, kept on this device until they are answered.
+//! Open questions about what was typed, kept on this device until they are answered.
 
 use gloo_storage::{LocalStorage, Storage};
 
@@ -20,7 +20,7 @@ pub fn question(book: BookId, place: &str) -> Option<Question> {
     kept(book).at(place)
 }
 
-/// Every open question about a book, and its place.
+/// Every open question about a book, with its place.
 pub fn questions(book: BookId) -> Vec<(String, Question)> {
     kept(book).all().to_vec()
 }
@@ -32,7 +32,7 @@ pub fn forget(book: BookId) {
     }
 }
 
-/// Keeps the question at a place in a book, or takes it away.
+/// Sets the question at a place in a book, or removes it.
 pub fn keep_question(book: BookId, place: &str, question: Option<Question>) {
     let mut questions = kept(book);
     questions.put(place, question);

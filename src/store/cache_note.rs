@@ -1,34 +1,34 @@
-//! A note in the browser's store of files for use offline: that is cleared apart from the
-//! database, so it may tell what was lost.
+//! A note in the browser's cache of offline files. That is cleared separately from the database, so
+//! the note may tell what was lost.
 
 use js_sys::{Array, Function, Promise, Reflect};
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::{JsFuture, spawn_local};
 use web_sys::Response;
 
-/// The cache of the note. The service worker tidies up no cache of this name.
+/// The cache of the note. The service worker leaves it alone when it clears old caches.
 const CACHE: &str = "brimwright-note";
-/// Under which address it is kept.
+/// The address of the note in that cache.
 const ADDRESS: &str = "./brimwright-note";
 
-/// The note; none where there is none, or the browser does not say.
+/// The note. Returns `None` if there is none, or if the cache cannot be read.
 pub async fn read() -> Option<String> {
     let found = answer(&cache().await.ok()?, "match", &[ADDRESS.into()]).await.ok()?;
     let text = found.dyn_into::<Response>().ok()?.text().ok()?;
     JsFuture::from(text).await.ok()?.as_string()
 }
 
-/// Notes a text, without waiting. Where the browser takes none, nothing is noted.
+/// Writes the note, without waiting for it. A failure is ignored.
 pub fn note(text: String) {
     spawn_local(async move {
         let _ = try_to_note(&text).await;
     });
 }
 
-/// Notes a text.
+/// Writes the note.
 ///
 /// # Errors
-/// What the browser says.
+/// The browser's error if it has no cache, or no room in it.
 pub async fn try_to_note(text: &str) -> Result<(), JsValue> {
     let note = Response::new_with_opt_str(Some(text))?;
     answer(&cache().await?, "put", &[ADDRESS.into(), note.into()]).await.map(|_| ())
@@ -39,7 +39,7 @@ async fn cache() -> Result<JsValue, JsValue> {
     answer(&caches, "open", &[CACHE.into()]).await
 }
 
-/// What a method answers.
+/// Calls a method that returns a promise, and awaits that.
 async fn answer(of: &JsValue, name: &str, with: &[JsValue]) -> Result<JsValue, JsValue> {
     let method: Function = Reflect::get(of, &name.into())?.dyn_into()?;
     let with: Array = with.iter().cloned().collect();

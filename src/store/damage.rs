@@ -1,16 +1,16 @@
-//! Reading a stored book, and what is known of one that does not read.
+//! Reading a stored book, and what is known of a damaged one.
 
 use super::{BookEntry, Fault, Row, StoredBook};
 use crate::book::{Book, BookId, Refusal};
 
-/// A stored book that does not read, with everything stored of it as it is.
+/// A stored book that does not read, with everything that is stored of it.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Damage {
     /// The book.
     pub book: BookId,
     /// What was stored.
     pub stored: StoredBook,
-    /// What is wrong; at least one thing.
+    /// What is wrong with it; at least one thing.
     pub causes: Vec<Cause>,
 }
 
@@ -19,36 +19,37 @@ pub struct Damage {
 pub enum Cause {
     /// Its entry in the list of books does not read.
     Entry {
-        /// What is wrong, for whoever mends it.
+        /// What is wrong, for whoever repairs it.
         why: String,
     },
     /// A row does not read.
     Row {
         /// Which of the rows, from 0.
         index: usize,
-        /// What is wrong, for whoever mends it.
+        /// What is wrong, for whoever repairs it.
         why: String,
     },
-    /// The rows read, but do not make a book.
+    /// Each row reads, but together they are not a valid book.
     Book(Refusal),
-    /// Entry and rows are of different revisions.
+    /// The entry and the rows have different revisions.
     Revisions {
         /// The entry's revision.
         entry: u64,
-        /// The last row's revision.
+        /// The latest revision of a row.
         rows: u64,
     },
 }
 
 impl Damage {
-    /// Everything that is stored of the book, a line for its entry and each row: to be downloaded.
+    /// Everything that is stored of the book, to be downloaded: one line for its entry, one for each
+    /// row.
     pub fn text(&self) -> String {
         let lines = self.stored.entry.iter().chain(&self.stored.rows);
         lines.flat_map(|line| [line.as_str(), "\n"]).collect()
     }
 }
 
-/// The entry and the rows; all rows, or only the latest.
+/// Reads an entry and its rows, be it all of them or only the latest.
 pub(super) fn read(book: BookId, stored: StoredBook) -> Result<(BookEntry, Vec<Row>), Fault> {
     let mut causes = Vec::new();
     let entry = match stored.entry.as_deref().map(BookEntry::from_text) {
@@ -78,7 +79,7 @@ pub(super) fn read(book: BookId, stored: StoredBook) -> Result<(BookEntry, Vec<R
     Err(Fault::Damaged(Box::new(Damage { book, stored, causes })))
 }
 
-/// A whole stored book.
+/// Reads a whole stored book.
 pub(super) fn open(id: BookId, stored: StoredBook) -> Result<(BookEntry, Vec<Row>, Book), Fault> {
     let (entry, rows) = read(id, stored.clone())?;
     match Book::from_records(rows.iter().filter_map(|row| row.record.clone())) {

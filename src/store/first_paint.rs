@@ -1,7 +1,8 @@
-//! What must be known before the first paint, and survives where the database was evicted.
+//! What must be known before the first paint, in local storage. It outlives an eviction of the
+//! database.
 //!
-//! Not a store of record: the browser writes it seconds later, or never. Where the browser gives
-//! none, everything reads as absent and writing does nothing.
+//! This is no store of record: the browser writes it to the disk seconds later, or never. If there
+//! is no local storage, everything reads as absent and writing does nothing.
 
 use gloo_storage::{LocalStorage, Storage};
 use serde::Serialize;
@@ -19,15 +20,15 @@ const COUNTER_PIN: &str = "brimwright.counter-pin";
 /// What must be known before the first paint.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub struct FirstPaint {
-    /// The book that was open last.
+    /// The book that was last open.
     pub open_book: Option<BookId>,
     /// Its last saved revision.
     pub revision: Option<u64>,
-    /// Whether the app was ever used here. With no books in the database, they were evicted.
+    /// Whether the app was ever used here. If so, and the database is empty, it was evicted.
     pub started: bool,
 }
 
-/// Reads them; what does not read is absent.
+/// Reads it. What does not read counts as absent.
 pub fn read() -> FirstPaint {
     let text: Option<String> = get(OPEN_BOOK);
     FirstPaint {
@@ -37,7 +38,7 @@ pub fn read() -> FirstPaint {
     }
 }
 
-/// Notes the book that is open, and that the app was used here.
+/// Notes which book is open, and that the app was used here.
 pub fn note_open(book: Option<BookId>) {
     set(STARTED, true);
     match book {
@@ -55,12 +56,12 @@ pub fn note_revision(revision: u64) {
     set(REVISION, revision);
 }
 
-/// The note of the books there should be.
+/// The note of the books that should be here.
 pub fn noted_books() -> Option<String> {
     get(BOOKS)
 }
 
-/// Notes the books there should be. Whether that changes the note.
+/// Notes the books that should be here. Returns whether the note changed.
 pub fn note_books(text: &str) -> bool {
     let changes = noted_books().as_deref() != Some(text);
     if changes {
@@ -69,12 +70,13 @@ pub fn note_books(text: &str) -> bool {
     changes
 }
 
-/// The PIN that this device is locked to the Counter by, as it was typed.
+/// The PIN that locks this device to the Counter, as it was typed. Returns `None` if it is not
+/// locked.
 pub fn pin() -> Option<String> {
     get(COUNTER_PIN).filter(|pin: &String| read_pin(pin).is_ok())
 }
 
-/// Notes the PIN, or that there is none.
+/// Sets the PIN, or removes it.
 pub fn note_pin(pin: Option<&str>) {
     match pin {
         Some(pin) => set(COUNTER_PIN, pin),
@@ -83,8 +85,7 @@ pub fn note_pin(pin: Option<&str>) {
     }
 }
 
-/// Whether the browser gives this page local storage: asking may throw, and `gloo_storage`
-/// panics where it does.
+/// Whether the page has local storage. Asking may throw, and `gloo_storage` panics if it does.
 pub(super) fn there() -> bool {
     web_sys::window().is_some_and(|window| window.local_storage().is_ok_and(|storage| storage.is_some()))
 }

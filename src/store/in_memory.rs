@@ -1,4 +1,4 @@
-//! A backing in memory that fails as told, for native tests of everything above it.
+//! A storage in memory that fails on demand, for native tests of everything above it.
 
 use std::cell::{Cell, RefCell};
 use std::collections::BTreeMap;
@@ -10,15 +10,15 @@ use std::task::{Context, Poll, Waker};
 use super::{Backing, BookEntry, Commit, Drawer, Fault, Journal, Slip, StoredBook};
 use crate::book::BookId;
 
-/// A backing in memory. Its clones are tabs on the same storage.
+/// A storage in memory. Each clone is a tab on the same storage.
 #[derive(Default)]
 pub struct InMemory {
     inner: Rc<Inner>,
-    /// Tells the tabs apart.
+    /// The number of this tab.
     tab: usize,
 }
 
-/// A note on a book: what it says, and whether its tab is there.
+/// A journal on a book, and whether its tab is open.
 #[derive(Debug)]
 struct KeptJournal {
     book: BookId,
@@ -43,55 +43,55 @@ struct Inner {
 type Task = Pin<Box<dyn Future<Output = ()>>>;
 
 impl InMemory {
-    /// How many times a commit was tried.
+    /// How many commits were tried.
     pub fn commits(&self) -> usize {
         self.inner.commits.get()
     }
 
-    /// Lets the next commit fail with nothing written.
+    /// Makes the next commit fail with nothing written.
     pub fn fail_next(&self, fault: Fault) {
         self.inner.faults.borrow_mut().insert(self.commits(), (fault, false));
     }
 
-    /// Lets what is written after so many others fail with nothing written.
+    /// Makes the commit after `others` more fail with nothing written.
     pub fn fail_after(&self, others: usize, fault: Fault) {
         self.inner.faults.borrow_mut().insert(self.commits().saturating_add(others), (fault, false));
     }
 
-    /// Lets the next commit be written and its answer be lost.
+    /// Makes the next commit report this fault although it is written: its answer is lost.
     pub fn lose_next_answer(&self, fault: Fault) {
         self.inner.faults.borrow_mut().insert(self.commits(), (fault, true));
     }
 
-    /// Throws away everything, as a browser does that is short of room.
+    /// Deletes everything, as a browser does that is short of room.
     pub fn evict(&self) {
         self.inner.entries.take();
         self.inner.rows.take();
         self.inner.slips.take();
     }
 
-    /// Ends every tab at once: what they were about to do is not done.
+    /// Kills every tab: what they were about to do is not done.
     pub fn end_all_tabs(&self) {
         self.inner.tasks.take();
         self.inner.journals.borrow_mut().values_mut().for_each(|journal| journal.open = false);
     }
 
-    /// What the notes say, whether their tabs are there or not.
+    /// The texts of all journals, whether their tabs are open or not.
     pub fn journals(&self) -> Vec<Vec<String>> {
         self.inner.journals.borrow().values().map(|journal| journal.texts.clone()).collect()
     }
 
-    /// Leaves a note, as a tab that is gone.
+    /// Writes a journal whose tab is gone.
     pub fn set_journal(&self, book: BookId, texts: Vec<String>) {
         self.inner.journals.borrow_mut().insert("0".into(), KeptJournal { book, texts, open: false });
     }
 
-    /// From now on books are not listed, for this reason; or are again.
+    /// From now on listing the books fails with this fault, or works again.
     pub fn list_fails(&self, fault: Option<Fault>) {
         self.inner.no_list.replace(fault);
     }
 
-    /// From now on there is no room for notes.
+    /// From now on there is no room for journals.
     pub fn leave_no_room_for_journals(&self) {
         self.inner.no_room_for_journals.set(true);
     }
@@ -113,8 +113,7 @@ impl InMemory {
         self.inner.entries.borrow_mut().insert(book, text.to_string());
     }
 
-    /// Whether the next commit is to fail: what the fault is, and whether it is written all the
-    /// same.
+    /// The fault that this commit is to report, and whether it is written all the same.
     fn next_fault(&self) -> Option<(Fault, bool)> {
         let fault = self.inner.faults.borrow_mut().remove(&self.commits());
         self.inner.commits.set(self.commits().saturating_add(1));
@@ -132,14 +131,14 @@ impl InMemory {
         }
     }
 
-    /// Does what was spawned, until nothing is left to do.
+    /// Runs what was spawned until nothing is left to do.
     pub fn run(&self) {
         while !self.inner.tasks.borrow().is_empty() {
             self.run_turns(1);
         }
     }
 
-    /// Does some of what was spawned: so many turns of each.
+    /// Polls everything that was spawned, so many times.
     pub fn run_turns(&self, turns: u64) {
         let mut context = Context::from_waker(Waker::noop());
         for _ in 0..turns {
@@ -264,7 +263,7 @@ impl Clone for InMemory {
     }
 }
 
-/// Lets others go first, once.
+/// Yields once, so that others run first.
 async fn turn() {
     let mut waited = false;
     poll_fn(|_| if std::mem::replace(&mut waited, true) { Poll::Ready(()) } else { Poll::Pending }).await;

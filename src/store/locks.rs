@@ -1,5 +1,5 @@
-//! Locks that tabs hold by a name, so that others see they are there: the browser gives a lock up
-//! when its tab goes (Web Locks, W3C).
+//! Named locks that show other tabs that this one is open: the browser releases a lock when its tab
+//! goes (Web Locks, W3C).
 
 use std::cell::RefCell;
 
@@ -9,8 +9,8 @@ use wasm_bindgen::JsValue;
 use wasm_bindgen::prelude::Closure;
 use wasm_bindgen_futures::JsFuture;
 
-/// Holds a lock until what comes back is called or the tab is gone. None where the browser has no
-/// locks.
+/// Holds a lock until the tab is gone, or until the returned function is called. Returns `None` if
+/// the browser has no locks.
 pub(super) fn hold(name: &str) -> Option<Function> {
     let end = RefCell::new(None);
     let held = Promise::new(&mut |unlock, _| {
@@ -21,7 +21,7 @@ pub(super) fn hold(name: &str) -> Option<Function> {
     end.take()
 }
 
-/// The names of all locks that tabs hold; none where the browser has no locks.
+/// The names of all locks that tabs hold. Empty if the browser has no locks.
 pub(super) async fn held() -> Vec<String> {
     let mut names = Vec::new();
     if let Some(asked) = ask("query", &Array::new())
@@ -34,7 +34,7 @@ pub(super) async fn held() -> Vec<String> {
     names
 }
 
-/// Asks the browser's locks something; nothing where it has none.
+/// Calls a method of the browser's lock manager. Returns `None` if it has none.
 fn ask(what: &str, with: &Array) -> Option<Promise> {
     let navigator = web_sys::window()?.navigator();
     let locks = Reflect::get(&navigator, &"locks".into()).ok()?;

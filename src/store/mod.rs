@@ -1,10 +1,10 @@
-//! Keeping books: nothing that was called saved is lost, and nothing is overwritten unread.
+//! Storing books: nothing that was called saved is lost, and nothing is overwritten unread.
 //!
 //! A [`Shelf`] holds the books. Opening one gives the [`Book`](crate::book::Book) and, through
-//! [`Opened::keep`], the [`BookSync`] that saves its edits: what waits in one transaction, in order,
-//! and never over a revision that this tab has not seen. What a tab that goes has not saved it
-//! leaves in a note, and whoever opens the book next goes on with that. What keeps the rows is a [`Backing`]: the
-//! browser's database in the app, [`InMemory`] in native tests.
+//! [`Opened::keep`], the [`BookSync`] that saves its changes: all that wait in one transaction, in
+//! order, and never over a revision that this tab has not seen. When a tab goes, it writes what it
+//! has not saved to a journal; whoever opens the book next replays that. The rows are stored by a
+//! [`Backing`]: the browser's database in the app, `InMemory` in native tests.
 
 #[cfg(target_arch = "wasm32")]
 pub mod asked;

@@ -1,4 +1,4 @@
-//! What tabs tell each other.
+//! The messages between tabs.
 
 use crate::book::BookId;
 
@@ -17,12 +17,12 @@ pub enum Notice {
         /// The book.
         book: BookId,
     },
-    /// A newer version of the app opened the books: this tab can no longer save.
+    /// A newer version of the app opened the database: this tab can no longer save.
     NewerVersionOpen,
 }
 
 impl Notice {
-    /// What to tell other tabs; nothing for what they learn from the browser.
+    /// The message to other tabs. Returns `None` for what they learn from the browser itself.
     pub fn message(self) -> Option<String> {
         match self {
             Notice::Saved { book, revision } => Some(format!("saved {book} {revision}")),
@@ -31,7 +31,7 @@ impl Notice {
         }
     }
 
-    /// Reads a message of another tab; none for what another version may say.
+    /// Reads a message of another tab. Returns `None` if it is not one of this version's.
     pub fn from_message(text: &str) -> Option<Notice> {
         let mut words = text.split(' ');
         let notice = match (words.next()?, words.next().and_then(BookId::from_text)?, words.next()) {

@@ -1,4 +1,4 @@
-//! The paper in this device's printer.
+//! The size of paper that this device prints on.
 
 use super::first_paint::{get, set};
 use crate::foundation::measure::System;
@@ -15,7 +15,7 @@ pub enum Paper {
 }
 
 impl Paper {
-    /// Both.
+    /// Every size.
     pub const ALL: [Paper; 2] = [Paper::A4, Paper::Letter];
 
     /// Its name.
@@ -31,7 +31,7 @@ impl Paper {
         Paper::ALL.into_iter().find(|paper| paper.name() == name)
     }
 
-    /// The paper that was chosen here; without a choice the usual one where people measure so.
+    /// The paper that was chosen on this device, or else the usual one where people use these units.
     pub fn here(units: System) -> Paper {
         let text: Option<String> = get(PAPER);
         let usual = match units {
@@ -41,7 +41,7 @@ impl Paper {
         text.as_deref().and_then(Paper::of_name).unwrap_or(usual)
     }
 
-    /// Remembers it on this device.
+    /// Remembers it as the choice of this device.
     pub fn note(self) {
         set(PAPER, self.name().to_string());
     }

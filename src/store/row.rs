@@ -8,19 +8,20 @@ use crate::book::{Book, BookId, Edit, Key, Record, from_json};
 
 /// A record of a book as of its last change.
 ///
-/// Written as JSON; a removed record leaves a row without one, so that other tabs learn of it.
+/// It is written as JSON. A removed record leaves a row without one (a tombstone), so that other tabs
+/// learn of it.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(try_from = "Stored", into = "Stored")]
 pub struct Row {
     /// The book.
     pub book: BookId,
-    /// Where in the book.
+    /// The key of the record.
     pub key: Key,
-    /// The book's revision that wrote it; at least 1.
+    /// The book's revision that wrote this row; at least 1.
     pub revision: u64,
-    /// The row's revision before that; 0 where there was none.
+    /// The revision of the row before this one, or 0 if this is the first.
     pub grew_from: u64,
-    /// The record; none where it was removed.
+    /// The record, or `None` if it was removed.
     pub record: Option<Record>,
 }
 
@@ -28,7 +29,7 @@ impl Row {
     /// Reads what [`Row::text`] writes.
     ///
     /// # Errors
-    /// What is wrong, for whoever mends it.
+    /// If the text is not such a row: what is wrong with it, for whoever repairs it.
     pub fn from_text(text: &str) -> Result<Row, String> {
         from_json(text).map_err(|error| error.to_string())
     }
@@ -36,13 +37,13 @@ impl Row {
     /// The row as JSON.
     ///
     /// # Errors
-    /// None for any row that can be built; JSON's own error otherwise.
+    /// An error of the JSON writer. No row that can be built causes one.
     pub fn text(&self) -> Result<String, serde_json::Error> {
         serde_json::to_string(self)
     }
 }
 
-/// The edit that brings rows saved by another tab into `book`.
+/// The edit that brings the rows that another tab saved into `book`.
 pub fn remote_edit(book: &Book, rows: &[Row]) -> Edit {
     let mut records = BTreeMap::new();
     records.extend(rows.iter().map(|row| (row.key, row.record.clone())));

@@ -1,4 +1,4 @@
-//! The shape of the database, and the steps that bring an older one to it.
+//! The schema of the database, and the migrations to it.
 
 use js_sys::{Array, Function, Promise, Reflect};
 use wasm_bindgen::prelude::Closure;
@@ -18,7 +18,7 @@ pub(super) const SLIPS: &str = "slips";
 /// Of [`ROWS`]: by book and revision.
 pub(super) const BY_REVISION: &str = "by-revision";
 
-/// The step at place n brings version n to n + 1. A step that has been released is never changed.
+/// The migration at place n brings version n to n + 1. A released migration is never changed.
 const STEPS: &[Step] = &[books_and_rows, fuller_records, fuller_records, slips];
 
 type Step = fn(&IdbDatabase) -> Result<(), JsValue>;
@@ -33,8 +33,8 @@ fn books_and_rows(database: &IdbDatabase) -> Result<(), JsValue> {
     Ok(())
 }
 
-/// Records hold more than the app before could read. Nothing here changes; a tab of that app is
-/// told to let go of the books.
+/// Records have fields that the app before could not read. The schema does not change, but its
+/// version does: a tab with that app then lets go of the database.
 fn fuller_records(_: &IdbDatabase) -> Result<(), JsValue> {
     Ok(())
 }
@@ -46,7 +46,7 @@ fn slips(database: &IdbDatabase) -> Result<(), JsValue> {
     Ok(())
 }
 
-/// Opens the database, and brings it to this version where it is older.
+/// Opens the database, and migrates it to this version if it is older.
 pub(super) async fn open(name: &str) -> Result<IdbDatabase, Fault> {
     let factory = Reflect::get(&js_sys::global(), &"indexedDB".into()).map_err(|_| Fault::NoStorage)?;
     let factory: IdbFactory = factory.dyn_into().map_err(|_| Fault::NoStorage)?;
@@ -63,7 +63,7 @@ pub(super) async fn open(name: &str) -> Result<IdbDatabase, Fault> {
     match event.type_().as_str() {
         "success" => request.result().and_then(JsCast::dyn_into).map_err(thrown),
         "blocked" => {
-            // Should it open later, nobody is left to use it.
+            // If it opens later after all, nobody uses it.
             request.set_onsuccess(Closure::once_into_js(close).dyn_ref());
             Err(Fault::HeldByOlder)
         }

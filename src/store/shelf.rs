@@ -1,4 +1,4 @@
-//! The shelf: every book of this browser.
+//! The shelf: every book in this browser.
 
 use serde::Deserialize;
 
@@ -8,7 +8,7 @@ use super::{
 };
 use crate::book::{Book, BookId, from_json};
 
-/// Every book of this browser.
+/// Every book in this browser.
 #[derive(Clone, Debug)]
 pub struct Shelf<B> {
     backing: B,
@@ -17,37 +17,37 @@ pub struct Shelf<B> {
 /// A book in the list.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Listed {
-    /// A book.
+    /// A book whose entry reads.
     Book(BookEntry),
-    /// An entry that does not read.
+    /// A damaged entry.
     Damaged {
-        /// The book's id, where that much can be read.
+        /// The book's id, if that much can be read.
         id: Option<BookId>,
         /// The entry as it is stored.
         text: String,
     },
 }
 
-/// A book just opened, not yet kept.
+/// A book just opened, whose changes are not saved yet.
 #[derive(Debug)]
 pub struct Opened<B> {
     backing: B,
     known: Known,
     steps: Vec<Slip>,
-    /// What tabs that are gone left, until it is taken up.
+    /// The journals of tabs that are gone, until they are replayed.
     orphaned: Vec<Journal>,
-    /// What was taken up of it, and the notes that it stood in.
+    /// What was replayed of them, and their names.
     queue: Queue,
     journals: Vec<String>,
 }
 
 impl<B: Backing> Shelf<B> {
-    /// A shelf on what keeps the rows.
+    /// A shelf on this storage.
     pub fn new(backing: B) -> Shelf<B> {
         Shelf { backing }
     }
 
-    /// What keeps the rows.
+    /// The storage below it.
     pub fn backing(&self) -> &B {
         &self.backing
     }
@@ -61,11 +61,11 @@ impl<B: Backing> Shelf<B> {
         Ok(entries.into_iter().map(Listed::from_text).collect())
     }
 
-    /// Puts a new book on the shelf, at this moment in milliseconds since 1970. On the disk when
-    /// this returns.
+    /// Puts a new book on the shelf. `at` is the moment, in milliseconds since 1970. The book is on
+    /// the disk when this returns.
     ///
     /// # Errors
-    /// [`Fault::Behind`] where the id is taken; any [`Fault`] of the storage itself.
+    /// [`Fault::Behind`] if the id is taken; any [`Fault`] of the storage itself.
     pub async fn create(&self, id: BookId, book: &Book, at: u64) -> Result<(), Fault> {
         let row = |record: crate::book::Record| Row {
             book: id,
@@ -84,43 +84,38 @@ impl<B: Backing> Shelf<B> {
         self.backing.commit(&commit).await
     }
 
-    /// Opens a book, with the steps that are kept beside it: none where those cannot be had. What
-    /// a tab had not saved when it went is not in it before [`Opened::replay`].
+    /// Opens a book as it is stored, with the steps that are kept beside it. If these cannot be
+    /// read, it opens without them. What is in the journals of tabs that are gone comes with
+    /// [`Opened::replay`].
     ///
     /// # Errors
-    /// [`Fault::Gone`] where there is none; [`Fault::Damaged`], with everything that is stored,
-    /// where it does not read; any [`Fault`] of the storage itself.
+    /// [`Fault::Gone`] if there is no such book; [`Fault::Damaged`], with everything that is stored
+    /// of it, if it does not read; any [`Fault`] of the storage itself.
     pub async fn open(&self, id: BookId) -> Result<(Book, Opened<B>), Fault> {
         let orphaned = self.backing.orphaned_journals(id).await;
-        // The steps first: of those that another tab does in between, the book alone knows.
+        // The steps first: another tab's change in between is then in the book without its step,
+        // and never a step without its change.
         let steps = self.backing.slips(Drawer::Steps, Some(id)).await.unwrap_or_default();
         let stored = self.backing.book(id, 0).await?;
         let (entry, rows, book) = damage::open(id, stored)?;
         let (backing, known) = (self.backing.clone(), Known::new(entry, &rows));
         Ok((book, Opened { backing, known, steps, orphaned, queue: Queue::default(), journals: Vec::new() }))
     }
-
-    /// Deletes a book, whether it reads or not.
-    ///
-    /// # Errors
-    /// Any [`Fault`] of the storage itself; the book is then still there.
-    pub async fn delete(&self, id: BookId) -> Result<(), Fault> {
-        self.backing.delete(id, &[]).await
-    }
 }
 
 impl<B: Backing> Opened<B> {
-    /// The book's id, name and revision.
+    /// Its entry in the list of books, as stored.
     pub fn entry(&self) -> &BookEntry {
         self.known.entry()
     }
 
-    /// The steps that are kept beside it, in their order.
+    /// The steps that are kept beside it, ordered by id.
     pub fn steps(&self) -> &[Slip] {
         &self.steps
     }
 
-    /// Does to `book`, as it is stored, what tabs that are gone left of it: saved once it is kept.
+    /// Replays on `book`, which is as it is stored, the journals of tabs that are gone. It returns the
+    /// book for the screen; what was replayed is saved after [`Opened::keep`].
     pub fn replay(&mut self, book: Book) -> Book {
         let id = self.known.entry().id;
         let replayed = replay(id, book, &mut self.steps, std::mem::take(&mut self.orphaned));
@@ -129,30 +124,30 @@ impl<B: Backing> Opened<B> {
         book
     }
 
-    /// Whether there is a note of a tab that is gone: it goes once all is saved.
+    /// Whether a journal was replayed. It is deleted once everything is saved.
     pub fn has_journals(&self) -> bool {
         !self.journals.is_empty()
     }
 
-    /// What a tab that is gone left, and is to be saved.
+    /// The replayed changes that are to be saved.
     pub fn replayed(&self) -> impl Iterator<Item = &Change> {
         self.queue.not_saved()
     }
 
-    /// Keeps the book from now on.
+    /// Saves the book's changes from now on.
     pub fn keep(self, hooks: Hooks) -> BookSync<B> {
         BookSync::new(self.backing, self.known, self.queue, self.journals, hooks)
     }
 }
 
-/// As much of an entry as it takes to delete its book.
+/// The part of an entry that is needed to delete its book.
 #[derive(Deserialize)]
 struct Identified {
     id: BookId,
 }
 
 impl Listed {
-    /// The book's id, where that much can be read.
+    /// The book's id, if that much can be read.
     pub fn id(&self) -> Option<BookId> {
         match self {
             Listed::Book(entry) => Some(entry.id),

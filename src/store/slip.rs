@@ -9,9 +9,9 @@ pub struct Slip {
     pub drawer: Drawer,
     /// The book that it is kept for. The book itself may be gone.
     pub book: BookId,
-    /// What it is called; slips of a drawer are listed in the order of these.
+    /// Its name in the drawer. Slips are listed in the order of their ids.
     pub id: String,
-    /// The text; none where it is thrown away.
+    /// The text, or `None` to delete it.
     pub text: Option<String>,
 }
 
@@ -20,16 +20,16 @@ pub struct Slip {
 pub enum Drawer {
     /// Steps that can be taken back. They outlive their book, to come back with it.
     Steps,
-    /// What is noted of a book, such as when it was copied last. They go with their book.
+    /// Facts about a book, such as when it was last copied. They go with their book.
     Notes,
-    /// What each restore point is. They outlive their book.
+    /// The facts of each restore point. They outlive their book.
     Points,
-    /// What each restore point holds: a whole book, under the id of its point.
+    /// The contents of each restore point: a whole book, under the id of its point.
     Copies,
 }
 
 impl Drawer {
-    /// Those whose slips go with their book.
+    /// The drawers whose slips are deleted with their book.
     pub const GO_WITH_BOOK: [Drawer; 1] = [Drawer::Notes];
 
     /// Its name in the database.

@@ -1,4 +1,4 @@
-//! Talking to the other tabs.
+//! The broadcast channel between tabs.
 
 use std::rc::Rc;
 
@@ -8,8 +8,8 @@ use web_sys::{BroadcastChannel, MessageEvent};
 
 use super::Notice;
 
-/// The line to the other tabs. Where the browser has none, tabs learn of each other's saves at
-/// their own next one.
+/// The broadcast channel to the other tabs. If the browser has none, a tab learns of the others'
+/// saves when it next saves itself.
 pub(super) struct Tabs {
     channel: Option<BroadcastChannel>,
     _hear: Closure<dyn Fn(MessageEvent)>,

@@ -1,7 +1,6 @@
-//! What a tab keeps while its page is loaded anew: its number, and what is typed in an open book.
+//! What a tab keeps while its page is reloaded: its number, and what is typed but not in the book.
 //!
-//! Where the browser gives no storage of its own to a tab, everything reads as absent and writing
-//! does nothing.
+//! If the browser has no session storage, everything reads as absent and writing does nothing.
 
 use std::cell::Cell;
 
@@ -10,12 +9,12 @@ use gloo_storage::{SessionStorage, Storage};
 use super::locks;
 use crate::book::BookId;
 
-/// The name that a tab's number is kept by.
+/// The key of the tab's number, and the start of its lock's name.
 const NUMBER: &str = "brimwright.tab";
 
-/// The number of this tab, and those of the other tabs that are there. It stays while the page is
-/// loaded anew; a tab that was copied from another takes `fresh`. Where the browser has no locks,
-/// no tab sees another.
+/// The number of this tab, and those of the other open tabs. A tab keeps its number when its page is
+/// reloaded; a new tab, or a duplicate of another, takes `fresh`. If the browser has no locks, no tab
+/// sees another.
 pub async fn among_tabs(fresh: u64) -> (u64, Vec<u64>) {
     let held = locks::held().await;
     let held: Vec<u64> = held.iter().filter_map(|name| name.strip_prefix(NUMBER)?.parse().ok()).collect();
@@ -26,7 +25,7 @@ pub async fn among_tabs(fresh: u64) -> (u64, Vec<u64>) {
             if there() {
                 SessionStorage::set(NUMBER, number).ok();
             }
-            // It is held until the tab goes.
+            // The lock is held until the tab goes.
             let _ = locks::hold(&format!("{NUMBER}{number}"));
             now.set(Some(number));
             number
@@ -36,16 +35,16 @@ pub async fn among_tabs(fresh: u64) -> (u64, Vec<u64>) {
 }
 
 thread_local! {
-    /// The number of this tab, once it is told.
+    /// The number of this tab, once it is known.
     static NOW: Cell<Option<u64>> = const { Cell::new(None) };
 }
 
-/// Reads what was typed and is not in the book, as texts.
+/// What is typed but not in the book, as texts.
 pub fn unfinished(book: BookId) -> Vec<String> {
     if there() { SessionStorage::get(name(book)).unwrap_or_default() } else { Vec::new() }
 }
 
-/// Notes what is typed and not in the book.
+/// Keeps what is typed but not in the book.
 pub fn note_unfinished(book: BookId, texts: &[String]) {
     if !there() {
         return;
@@ -53,7 +52,7 @@ pub fn note_unfinished(book: BookId, texts: &[String]) {
     if texts.is_empty() {
         SessionStorage::delete(name(book));
     } else {
-        // A tab that may keep no more keeps what it has.
+        // If there is no room, what was kept before stays.
         SessionStorage::set(name(book), texts).ok();
     }
 }
@@ -62,8 +61,7 @@ fn name(book: BookId) -> String {
     format!("brimwright.unfinished.{book}")
 }
 
-/// Whether the browser gives this tab storage: asking may throw, and `gloo_storage` panics where
-/// it does.
+/// Whether the tab has session storage. Asking may throw, and `gloo_storage` panics if it does.
 fn there() -> bool {
     web_sys::window().is_some_and(|window| window.session_storage().is_ok_and(|storage| storage.is_some()))
 }

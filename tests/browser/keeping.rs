@@ -121,7 +121,7 @@ async fn a_deleted_book_leaves_nothing_and_others_alone() {
     let other = brimwright::book::BookId::from_random(0xb10);
     shelf.create(other, &book(), NOON).await.unwrap();
     let tab = Tab::open(&shelf).await;
-    shelf.delete(ID).await.unwrap();
+    shelf.backing().delete(ID, &[]).await.unwrap();
     assert_eq!(shelf.open(ID).await.map(|_| ()), Err(Fault::Gone));
     assert_eq!(shelf.open(other).await.map(|(book, _)| book), Ok(book()));
     assert!(!dump("test-delete").await.iter().any(|line| line.contains("\"b1\"")));

@@ -1,6 +1,6 @@
 //! The shape of the database, and versions of it.
 
-use brimwright::store::{Fault, IndexedDb};
+use brimwright::store::{Backing, Fault, IndexedDb};
 use wasm_bindgen_test::wasm_bindgen_test;
 
 use crate::book::{ID, NOON, Tab, fresh, shelf, stocked};
@@ -112,6 +112,6 @@ async fn whole_books_are_written_to_the_disk_and_edits_at_once() {
     tab.put(crate::book::ingredient(1, "Pear"));
     tab.settled().await;
     assert_eq!((counting.count(), counting.durabilities().len()), (2, 1));
-    shelf.delete(ID).await.unwrap();
+    shelf.backing().delete(ID, &[]).await.unwrap();
     assert_eq!((counting.count(), counting.durabilities().len()), (3, 2));
 }

@@ -1,7 +1,7 @@
 //! Tabs learn of each other's saves.
 
 use brimwright::book::{Edit, IngredientId, Key};
-use brimwright::store::{IndexedDb, Notice, Shelf};
+use brimwright::store::{Backing, IndexedDb, Notice, Shelf};
 use wasm_bindgen_test::wasm_bindgen_test;
 
 use crate::book::{ID, NOON, Notices, fresh, hearing_tab, ingredient, stocked};
@@ -46,6 +46,6 @@ async fn other_tabs_are_told_of_saves_and_deletions() {
     let shelf = Shelf::new(IndexedDb::open(&name, |_| {}).await.unwrap());
     shelf.create(ID, &crate::book::book(), NOON).await.unwrap();
     assert_eq!(notices.next().await, Notice::Saved { book: ID, revision: 1 });
-    shelf.delete(ID).await.unwrap();
+    shelf.backing().delete(ID, &[]).await.unwrap();
     assert_eq!(notices.next().await, Notice::Deleted { book: ID });
 }

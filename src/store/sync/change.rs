@@ -1,49 +1,49 @@
-//! What one step changed, on its way to the store.
+//! A change to a book, on its way to the storage.
 
 use std::collections::{BTreeMap, BTreeSet};
 
 use crate::book::{Applied, Book, Clash, Edit, Key, Patch, Record, Refusal};
 use crate::store::{Durability, Slip};
 
-/// What one step changed, on its way to the store.
+/// A change to a book, on its way to the storage.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Change {
-    /// What was done, in words.
+    /// What the person did, in words.
     pub name: String,
     /// When, in milliseconds since 1970.
     pub at: u64,
-    /// What is kept beside the book in the same transaction.
+    /// The slips that are written in the same transaction.
     pub(super) slips: Vec<Slip>,
-    /// How hard to press.
+    /// When it counts as written.
     pub(super) durability: Durability,
-    /// The records that it changed, as they were; none is a record that was not there.
+    /// The records that it changed, as they were before; `None` for one that it added.
     pub(in crate::store) was: BTreeMap<Key, Option<Record>>,
-    /// The same records, as it left them.
+    /// The same records, as they are after it; `None` for one that it removed.
     pub(in crate::store) is: BTreeMap<Key, Option<Record>>,
-    /// How many drinks the book then had.
+    /// How many drinks the book has after it.
     pub(super) drinks: usize,
 }
 
-/// Why a change does not hold upon what another tab saved.
+/// Why a change cannot be rebased on what another tab saved.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum ConflictReason {
-    /// Both changed the same values.
+    /// Both changed the same fields.
     Changed(Vec<Clash>),
-    /// The book would not hold together.
+    /// Both changes together would not be a valid book.
     Refused(Refusal),
-    /// The values of this record do not hold beside each other.
+    /// Both changes together would not be a valid record.
     NoRecord(Key),
 }
 
 impl Change {
-    /// What `applied` did to `book`, which stands as it left it; named in words, at a moment in
-    /// milliseconds since 1970.
+    /// What `applied` did to `book`, which is as it is after that. `name` says it in words; `at` is the
+    /// moment, in milliseconds since 1970.
     pub fn new(name: &str, at: u64, book: &Book, applied: &Applied) -> Change {
         let keys = &applied.touched;
         let mut needs: BTreeSet<Key> = keys.clone();
         add_needs(&applied.inverse, &mut needs);
         let mut before = book.cut(needs.into_iter());
-        // What was just applied can be taken back.
+        // The inverse of what was just applied cannot be refused.
         let _ = before.apply(&applied.inverse);
         Change {
             name: name.to_string(),
@@ -56,28 +56,28 @@ impl Change {
         }
     }
 
-    /// With what is kept beside the book in the same transaction, and how hard to press.
+    /// The same change with slips to write in the same transaction, and when it counts as written.
     #[must_use]
     pub fn beside(self, slips: Vec<Slip>, durability: Durability) -> Change {
         Change { slips, durability, ..self }
     }
 
-    /// The records that it changed, as they were; none is a record that was not there.
+    /// The records that it changed, as they were before; `None` for one that it added.
     pub fn was(&self) -> &BTreeMap<Key, Option<Record>> {
         &self.was
     }
 
-    /// Whether it changes nothing.
+    /// Whether it changes no record.
     pub(super) fn is_void(&self) -> bool {
         self.was == self.is
     }
 
-    /// Whether there is nothing to write: no change, and no step.
+    /// Whether there is nothing to write: neither records nor slips.
     pub(super) fn is_empty(&self) -> bool {
         self.is_void() && self.slips.is_empty()
     }
 
-    /// What it changed, field by field.
+    /// The change field by field.
     pub(super) fn patch(&self) -> Patch {
         let records = self.was.iter().zip(self.is.values());
         Patch::of_records(records.map(|((key, was), is)| (*key, was.clone(), is.clone())))
@@ -93,13 +93,17 @@ impl Change {
         keys
     }
 
-    /// The same between other forms of the book.
+    /// The same change, as what differs between two books in the records of these keys.
     pub(super) fn between(&self, before: &Book, after: &Book, keys: &BTreeSet<Key>) -> Change {
         let (was, is) = (before.at(keys), after.at(keys));
         Change { was, is, drinks: after.drinks().count(), ..self.clone() }
     }
 
-    /// Does it to a book that moved on in the meantime, field by field.
+    /// Applies it, field by field, to a book that has other changes in the meantime. Returns the change
+    /// that it then is.
+    ///
+    /// # Errors
+    /// The [`ConflictReason`]; `book` is then as it was.
     pub(super) fn rebased_on(&self, book: &mut Book) -> Result<Change, ConflictReason> {
         let edit = self.patch().edit(book).map_err(ConflictReason::Changed)?;
         let before = book.clone();
@@ -107,7 +111,7 @@ impl Change {
         Ok(self.between(&before, book, &applied.touched))
     }
 
-    /// This and what came after it as one; the name is that of the last.
+    /// This change and the `later` one as one, with the later one's name and moment.
     pub(super) fn with(mut self, later: Change) -> Change {
         for (key, was) in later.was {
             self.was.entry(key).or_insert(was);
@@ -121,7 +125,7 @@ impl Change {
     }
 }
 
-/// Adds what the records need that an edit puts.
+/// Adds the keys that the records need which an edit puts.
 fn add_needs(edit: &Edit, needs: &mut BTreeSet<Key>) {
     match edit {
         Edit::Put(record) => needs.extend(record.needs()),

@@ -1,46 +1,46 @@
-//! A change that does not hold upon what another tab saved, until the person decides.
+//! A change in conflict with what another tab saved, until the person decides.
 
 use std::collections::BTreeSet;
 
 use super::change::{Change, ConflictReason};
 use crate::book::{Book, Edit, Key, Patch, Refusal};
 
-/// A change of the person's that does not hold upon what another tab saved.
+/// A change of the person's that cannot be rebased on what another tab saved.
 ///
-/// Where it can be put over what the other tab did, the screen goes on showing it so, though it
-/// is not saved. Where it cannot, the screen shows what is stored.
+/// If it can overwrite what the other tab did, the screen goes on showing it, though it is not saved.
+/// Otherwise the screen shows what is stored.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Conflict {
-    /// Why it does not hold.
+    /// Why it cannot be rebased.
     pub why: ConflictReason,
-    /// Whether it can be put over what the other tab did.
+    /// Whether it can overwrite what the other tab did.
     pub can_be_kept: bool,
     /// The records that it is about, with what they need, as the person last saw them.
     pub seen: Book,
-    /// Those of [`Conflict::seen`] that are stored no more.
+    /// The keys of those of [`Conflict::seen`] that are no longer stored.
     pub gone: Vec<Key>,
-    /// The records that the person made in it: nobody deleted those.
+    /// The records that the person added in it: if they are not stored, nobody deleted them.
     made: BTreeSet<Key>,
-    /// One change after the other; a single one where it can be kept.
+    /// Its changes in order; a single one if it can be kept.
     steps: Vec<Change>,
-    /// The same as the person did it, not put over anything: what a tab leaves when it goes.
+    /// The same changes as the person made them, for the journal.
     done: Vec<Change>,
-    /// Before which of the steps, from 0, what waited until now and came before them goes.
+    /// Where in `steps`, from 0, the next change goes that waited until now and is earlier than they.
     earlier: usize,
 }
 
 impl Conflict {
-    /// A change that does not hold for this reason; `screen` is the book as the person sees it.
+    /// A change that cannot be rebased for this reason. `screen` is the book as the person sees it.
     pub(super) fn new(change: Change, why: ConflictReason, screen: &Book) -> Conflict {
-        // What the person deleted is named as it was.
+        // A record that the person deleted is named as it was.
         let mut screen = screen.clone();
         for record in change.was.values().flatten().filter(|record| change.is.get(&record.key()) == Some(&None)) {
-            // What it needs may be gone as well; its name is then not known.
+            // If what it needs is gone too, it cannot be put back, and its name is not known.
             let _ = screen.apply(&Edit::Put(record.clone()));
         }
         let about = change.about();
         let users = about.iter().flat_map(|key| screen.needed_by(*key).into_iter().map(|user| (*key, user)));
-        // What belongs to a thing goes and comes back with it.
+        // What belongs to a record goes and comes back with it.
         let parts = users.filter(|(key, user)| belongs(*key, *user)).map(|(_, user)| user);
         let seen = screen.cut(about.iter().copied().chain(parts));
         let mut item = Conflict {
@@ -57,13 +57,13 @@ impl Conflict {
         item
     }
 
-    /// What was done, in words.
+    /// What the person did, in words.
     pub fn name(&self) -> &str {
         self.steps.last().map_or("", |step| step.name.as_str())
     }
 
-    /// What it changes, field by field: from what is stored to what the person wants where it can
-    /// be kept.
+    /// The change field by field. If it can be kept, this is from what is stored to what the person
+    /// wants.
     pub fn patch(&self) -> Patch {
         self.steps.last().map(Change::patch).unwrap_or_default()
     }
@@ -72,36 +72,38 @@ impl Conflict {
         &self.steps
     }
 
-    /// What it is without what other tabs saved: it is at odds with that wherever it is done.
+    /// Its changes as the person made them, for the journal: wherever they are replayed, they are in
+    /// conflict again.
     pub(super) fn done(&self) -> &[Change] {
         &self.done
     }
 
-    /// Whether a later change is a part of this one: it changes the same values, or what only
-    /// this one would bring.
+    /// Whether a later change is a part of this conflict: it changes the same fields, or a record that
+    /// only this conflict adds.
     pub(super) fn takes(&self, change: &Change) -> bool {
         self.can_be_kept && self.steps.iter().any(|step| step.patch().meets(&change.patch()))
     }
 
-    /// Whether a change that does not hold hangs on this one.
+    /// Whether a change that cannot be rebased is about a record of this conflict.
     pub(super) fn holds_up(&self, change: &Change) -> bool {
         let about = change.about();
         self.can_be_kept && self.steps.iter().any(|step| step.is.keys().any(|key| about.contains(key)))
     }
 
-    /// What waits is carried over anew, from the first.
+    /// Tells that a rebase begins: changes that join by [`Conflict::join_earlier`] come from the first
+    /// on.
     pub(super) fn rewind(&mut self) {
         self.earlier = 0;
     }
 
-    /// Takes in a change that waited until now: it came before those that are at odds already, and
-    /// after those that were taken in so before it.
+    /// Takes in a change that waited until now. It is earlier than those in conflict already, and later
+    /// than those that joined by this method since the rebase began.
     pub(super) fn join_earlier(&mut self, change: Change) {
         self.join_at(self.earlier, change);
         self.earlier = self.earlier.saturating_add(1);
     }
 
-    /// Takes in a change that came last.
+    /// Takes in the latest change.
     pub(super) fn join(&mut self, change: Change) {
         self.join_at(usize::MAX, change);
     }
@@ -112,8 +114,9 @@ impl Conflict {
         self.steps.insert(place.min(self.steps.len()), change);
     }
 
-    /// Puts it over `book`, whatever was changed there since; `book` stays as it is where that
-    /// does not hold. Gives the change that it then is, none where the book is already so.
+    /// Applies it to `book`, overwriting whatever was changed there since. If that is not possible,
+    /// `book` stays as it is, and the conflict cannot be kept. Returns the change, or `None` if the book
+    /// is already so.
     pub(super) fn overwrite(&mut self, book: &mut Book) -> Option<Change> {
         let seen = self.seen.records().map(|record| record.key());
         self.gone = seen.filter(|key| !book.contains(*key) && !self.made.contains(key)).collect();
@@ -160,7 +163,7 @@ impl Conflict {
         }
     }
 
-    /// The edit that puts back a record that is gone, with what it needs and what belongs to it.
+    /// The edit that puts back a deleted record, with what it needs and what belongs to it.
     fn put_back(&self, key: Key, book: &Book) -> Edit {
         let parts = self.seen.needed_by(key).into_iter().filter(|user| belongs(key, *user));
         let wanted = self.seen.cut(parts.chain([key]));
@@ -168,7 +171,7 @@ impl Conflict {
     }
 }
 
-/// Whether a record goes and comes back with the one that it needs: the sizes of a drink.
+/// Whether a record is deleted and put back with the one that it needs, as an offer is with its drink.
 fn belongs(key: Key, user: Key) -> bool {
     matches!((key, user), (Key::Drink(_), Key::Offer(_) | Key::Trial(_)) | (Key::Container(_), Key::Offer(_)))
 }

@@ -1,5 +1,5 @@
-//! What a tab that goes has not saved yet: written down at once, and taken up when its book is
-//! opened again.
+//! Journals: the changes that a tab has not saved when it goes. They are written at once, and replayed
+//! when their book is next opened.
 
 use std::collections::BTreeMap;
 
@@ -8,8 +8,8 @@ use super::queue::Queue;
 use crate::book::{Book, BookId, Edit, Key, Record, from_json};
 use crate::store::{Drawer, Durability, Journal, Slip};
 
-/// The changes as texts, each with all that it takes to go on with it: its name and time, how hard
-/// to press, its steps, and the records before and after.
+/// The changes as the texts of a journal: of each its name, moment, durability, steps, and the records
+/// before and after.
 pub(super) fn texts<'a>(changes: impl Iterator<Item = &'a Change>) -> Vec<String> {
     let mut texts = Vec::new();
     for change in changes {
@@ -29,7 +29,7 @@ pub(super) fn texts<'a>(changes: impl Iterator<Item = &'a Change>) -> Vec<String
     texts
 }
 
-/// Reads what [`texts`] writes; none for anything else.
+/// Reads what [`texts`] writes. Returns `None` for anything else.
 fn read(book: BookId, texts: Vec<String>) -> Option<Vec<Change>> {
     let mut texts = texts.into_iter();
     let mut changes = Vec::new();
@@ -63,22 +63,22 @@ fn record(key: Key, text: &str) -> Option<Option<Record>> {
     }
 }
 
-/// A book with what tabs that are gone left of it.
+/// A book on which journals were replayed.
 pub(in crate::store) struct Replayed {
-    /// The book for the screen: what still holds is done to it.
+    /// The book for the screen.
     pub(in crate::store) book: Book,
-    /// What is to be saved of that, and what is at odds.
+    /// The replayed changes: those to be saved, and the conflicts.
     pub(in crate::store) queue: Queue,
-    /// The notes that this came from: to be thrown away once it is saved.
+    /// The names of the journals, to be deleted once everything is saved.
     pub(in crate::store) journals: Vec<String>,
 }
 
-/// Takes up what tabs that are gone left of `stored`, whose steps are `steps`: theirs join them.
-/// What was saved before they went, as its steps tell, is left out.
+/// Replays the journals of tabs that are gone on `stored`, and adds their steps to `steps`. A change
+/// whose steps are stored was saved before its tab went, and is left out.
 pub(in crate::store) fn replay(id: BookId, stored: Book, steps: &mut Vec<Slip>, orphaned: Vec<Journal>) -> Replayed {
     let (mut changes, mut journals) = (Vec::new(), Vec::new());
     for Journal { name, texts } in orphaned {
-        // What another version wrote, and this one cannot read, waits for one that can.
+        // A journal that this version cannot read waits for one that can.
         if let Some(read) = read(id, texts) {
             changes.extend(unsaved(read, steps));
             journals.push(name);
@@ -87,7 +87,7 @@ pub(in crate::store) fn replay(id: BookId, stored: Book, steps: &mut Vec<Slip>, 
     let mut screen = stored.clone();
     for change in &changes {
         change.slips.iter().for_each(|slip| put(steps, slip));
-        // How the person saw it; what cannot be shown so is at odds.
+        // The book as the person saw it. A change that cannot be applied to it is in conflict.
         let _ = screen.apply(&Edit::records(&screen, &change.is));
     }
     let mut queue = Queue::default();
@@ -95,8 +95,8 @@ pub(in crate::store) fn replay(id: BookId, stored: Book, steps: &mut Vec<Slip>, 
     Replayed { book, queue, journals }
 }
 
-/// Those of the changes of a tab that are not saved. All letters of a typing session write the same
-/// step: the last of them that is stored has those before it in it.
+/// The changes of a tab that are not saved. All keystrokes of one visit to a field write the same step,
+/// so that a stored step also stands for the keystrokes before it.
 fn unsaved(changes: Vec<Change>, steps: &[Slip]) -> Vec<Change> {
     let stored = |slip: &Slip| steps.iter().find(|step| step.id == slip.id).and_then(|step| step.text.as_ref());
     let is_stored = |change: &Change| {
@@ -115,7 +115,7 @@ fn unsaved(changes: Vec<Change>, steps: &[Slip]) -> Vec<Change> {
     unsaved
 }
 
-/// Puts a step among those that are there, in the order of their ids, or takes it away.
+/// Puts a step among the others, ordered by id, or removes it if it has no text.
 fn put(steps: &mut Vec<Slip>, slip: &Slip) {
     steps.retain(|step| step.id != slip.id);
     if slip.text.is_some() {

@@ -1,4 +1,4 @@
-//! What a tab knows to be stored.
+//! The stored revisions that a tab knows.
 
 use std::collections::BTreeMap;
 
@@ -6,7 +6,7 @@ use super::Change;
 use crate::book::{Key, Record};
 use crate::store::{BookEntry, Commit, Row};
 
-/// The stored book as this tab last read or wrote it.
+/// The entry and the revision of each row, as this tab last read or wrote them.
 #[derive(Debug)]
 pub(in crate::store) struct Known {
     entry: BookEntry,
@@ -29,7 +29,7 @@ impl Known {
         self.revisions.extend(rows.iter().map(|row| (row.key, row.revision)));
     }
 
-    /// What to write so that `change` is stored upon what is known.
+    /// The transaction that stores `change` on top of what is known.
     pub(super) fn commit(&self, change: &Change) -> Commit {
         let mut entry = self.entry.clone();
         entry.revision = entry.revision.saturating_add(1);

@@ -1,4 +1,5 @@
-//! The keeper of one open book: saves its changes in order, and takes in what other tabs save.
+//! The sync of one open book with its storage: it saves the book's changes in order, and rebases
+//! them on what other tabs save.
 
 mod change;
 mod conflict;
@@ -36,44 +37,44 @@ pub enum Saving {
     },
     /// Nothing moves until the next change or [`BookSync::retry`]. No change is dropped.
     NotSaved {
-        /// How many changes wait; 0 where the trouble is with reading another tab's.
+        /// How many changes wait, or 0 if reading another tab's changes failed.
         waiting: usize,
         /// Why.
         fault: Fault,
     },
-    /// What does not hold upon what another tab saved waits for the person to decide, by
+    /// Changes in conflict with what another tab saved wait for the person to decide, by
     /// [`BookSync::keep_mine`] and [`BookSync::take_theirs`]. Everything else is saved.
     InConflict {
-        /// Each of them; at least one.
+        /// The conflicts; at least one.
         conflicts: Vec<Conflict>,
     },
 }
 
 impl Saving {
-    /// Whether something would be lost if the page went now.
+    /// Whether something would be lost if the person left now.
     pub fn at_risk(&self) -> bool {
         match self {
             Saving::Saved { .. } => false,
             Saving::Saving { .. } | Saving::InConflict { .. } => true,
-            // What is stored nowhere is on the screen only.
+            // A book that is stored no more is on the screen only.
             Saving::NotSaved { waiting, fault } => *waiting > 0 || matches!(fault, Fault::Gone | Fault::Deleted),
         }
     }
 }
 
-/// What the app does on a keeper's behalf.
+/// What the app does for the sync of its book.
 pub struct Hooks {
-    /// Shows whether the book is saved. Called at each change of it.
+    /// Shows whether the book is saved. Called whenever that may have changed.
     pub saving: Box<dyn Fn(&Saving)>,
-    /// The book as it is on the screen.
+    /// Returns the book as it is on the screen.
     pub book: Box<dyn Fn() -> Book>,
-    /// Applies to the book on the screen, and does not save, what another tab saved.
+    /// Applies to the book on the screen what another tab saved. It is not saved again.
     pub apply_remote: Box<ApplyRemote>,
-    /// Applies to the book on the screen, and does not save, that the person gives up a change of
-    /// this name for what another tab saved: a step that Undo takes back.
+    /// Applies to the book on the screen that the person gives up the change of this name for what
+    /// another tab saved. It is not saved, and is a step that Undo takes back.
     pub give_up: Box<GiveUp>,
-    /// The person kept a change of this name over what another tab saved: what that did to the book
-    /// is a step of its own, which Undo takes back to what the other tab saved.
+    /// Called when the person kept the change of this name over what another tab saved. The patch is
+    /// what that did to the book: a step, from which Undo goes back to what the other tab saved.
     pub kept: Box<Kept>,
 }
 
@@ -81,10 +82,10 @@ type ApplyRemote = dyn Fn(&Edit) -> Result<(), Refusal>;
 type GiveUp = dyn Fn(&str, &Edit) -> Result<(), Refusal>;
 type Kept = dyn Fn(&str, &Patch);
 
-/// The keeper of one open book. Its clones are the same sync.
+/// The sync of one open book. A clone is a handle of the same sync.
 ///
-/// What waits is carried over to what other tabs save, field by field, by itself. A change that
-/// does not hold there is at odds, until the person decides; the others are saved meanwhile.
+/// Changes that wait are rebased, field by field, on what other tabs save. A change that cannot be
+/// rebased is in conflict until the person decides; the others are saved meanwhile.
 pub struct BookSync<B> {
     inner: Rc<Inner<B>>,
 }
@@ -93,19 +94,20 @@ struct Inner<B> {
     backing: B,
     known: RefCell<Known>,
     queue: RefCell<Queue>,
-    /// Whether another tab is known to have saved.
+    /// Whether another tab is known to have saved a later revision.
     behind: Cell<bool>,
     fault: RefCell<Option<Fault>>,
     busy: Cell<bool>,
     /// Whether another tab said that it deleted the book.
     deleted: Cell<bool>,
-    /// The notes that hold what is not saved, in case this tab goes.
+    /// The names of the journals that hold what is not saved, in case this tab goes.
     journals: RefCell<Vec<String>>,
     hooks: Hooks,
 }
 
 impl<B: Backing> BookSync<B> {
-    /// Keeps a book of which `queue` is not saved yet, and stands in `notes`.
+    /// The sync of a book. `queue` is what is not saved of it yet, and `journals` the names of the
+    /// journals that hold that.
     pub(super) fn new(backing: B, known: Known, queue: Queue, journals: Vec<String>, hooks: Hooks) -> BookSync<B> {
         let inner = Inner {
             backing,
@@ -121,13 +123,8 @@ impl<B: Backing> BookSync<B> {
         BookSync { inner: Rc::new(inner) }
     }
 
-    /// The book's id.
-    pub fn id(&self) -> BookId {
-        self.inner.known.borrow().entry().id
-    }
-
-    /// Saves a change that was done to the book on the screen: one transaction, after those that
-    /// wait. What stood in the way before is tried again.
+    /// Saves a change that was applied to the book on the screen, after those that wait. If an
+    /// earlier attempt failed, they are tried again with it.
     pub fn save(&self, change: Change) {
         if change.is_empty() {
             return;
@@ -140,7 +137,7 @@ impl<B: Backing> BookSync<B> {
         }
     }
 
-    /// Another tab saved this book as of `revision`.
+    /// Tells that another tab saved this book as `revision`.
     pub fn remote_saved(&self, revision: u64) {
         // A book that was deleted and brought back begins anew.
         if self.inner.deleted.take() || revision > self.inner.known.borrow().entry().revision {
@@ -149,40 +146,41 @@ impl<B: Backing> BookSync<B> {
         }
     }
 
-    /// Another tab deleted this book.
+    /// Tells that another tab deleted this book.
     pub fn remote_deleted(&self) {
         self.inner.deleted.set(true);
         self.halt(Fault::Deleted);
     }
 
-    /// Tries again what waits, as when the person made room.
+    /// Tries again to save what waits, such as after the person made room.
     pub fn retry(&self) {
         let sync = self.clone();
         self.inner.backing.spawn(async move { sync.work().await });
     }
 
-    /// This tab may go at any moment: writes down at once what is not saved, for whoever opens the
-    /// book next. Where there is no room for that, nothing is written.
+    /// Writes to a journal at once what is not saved, since this tab may go at any moment: whoever
+    /// opens the book next replays it. If there is no room for the journal, nothing is written.
     pub fn write_journal(&self) {
         let inner = &self.inner;
         let texts = journal::texts(inner.queue.borrow().not_saved());
         if texts.is_empty() || inner.deleted.get() {
             return;
         }
-        if let Some(name) = inner.backing.write_journal(self.id(), &texts) {
+        let id = inner.known.borrow().entry().id;
+        if let Some(name) = inner.backing.write_journal(id, &texts) {
             let mut others = inner.journals.replace(vec![name.clone()]);
-            // What they hold is in this one.
+            // This one has what they hold.
             others.retain(|other| *other != name);
             inner.backing.delete_journals(&others);
         }
     }
 
-    /// What is not saved is given up: nobody is to find it.
+    /// Deletes the journals: what is not saved is given up.
     pub fn delete_journals(&self) {
         self.inner.delete_journals();
     }
 
-    /// Shows that nothing is saved any more, for this reason, until it is tried again.
+    /// Stops saving for this reason, until the next change or [`BookSync::retry`].
     pub fn halt(&self, fault: Fault) {
         self.inner.fault.replace(Some(fault));
         self.inner.tell();
@@ -193,8 +191,8 @@ impl<B: Backing> BookSync<B> {
         self.inner.saving()
     }
 
-    /// Puts the change at odds that stands at this place, from 0, over what the other tab did, and
-    /// saves it. What cannot be put over stays at odds.
+    /// Resolves the conflict at this place, counted from 0, for this tab: its change overwrites what
+    /// the other tab did, and is saved. A conflict that cannot be resolved so stays.
     pub fn keep_mine(&self, place: usize) {
         let kept = {
             let queue = self.inner.queue.borrow();
@@ -207,12 +205,13 @@ impl<B: Backing> BookSync<B> {
         }
     }
 
-    /// Drops the change at odds that stands at this place, from 0, for what the other tab did.
+    /// Resolves the conflict at this place, counted from 0, for the other tab: this tab's change is
+    /// dropped.
     pub fn take_theirs(&self, place: usize) {
         self.decide(Then::Drop(place));
     }
 
-    /// Whether what waits could be arranged so.
+    /// Rearranges what waits. Returns whether that succeeded.
     fn decide(&self, then: Then) -> bool {
         let arranged = self.inner.arrange(then);
         let decided = arranged.is_ok();
@@ -280,7 +279,7 @@ impl<B: Backing> Inner<B> {
         }
     }
 
-    /// What is stored does not hold together.
+    /// The fault that what is stored is not a valid book.
     fn damaged(&self, refusal: Refusal) -> Fault {
         let book = self.known.borrow().entry().id;
         Fault::Damaged(Box::new(Damage { book, stored: StoredBook::default(), causes: vec![Cause::Book(refusal)] }))
@@ -288,12 +287,10 @@ impl<B: Backing> Inner<B> {
 
     async fn write(&self, commit: Commit) -> Result<(), Fault> {
         self.tell();
-        // Steps alone leave the book at its revision.
+        // Steps alone do not change the book's revision.
         let steps_alone = commit.rows.is_empty();
-        let written = match steps_alone {
-            true => self.backing.file(&commit.slips).await,
-            false => self.backing.commit(&commit).await,
-        };
+        let written =
+            if steps_alone { self.backing.file(&commit.slips).await } else { self.backing.commit(&commit).await };
         match written {
             Ok(()) => {
                 if !steps_alone {
@@ -310,7 +307,7 @@ impl<B: Backing> Inner<B> {
         }
     }
 
-    /// Takes in what other tabs saved, and carries over to it what waits here.
+    /// Reads what other tabs saved, and rebases on it what waits here.
     async fn catch_up(&self) -> Result<(), Fault> {
         let (id, revision) = {
             let known = self.known.borrow();
@@ -321,7 +318,7 @@ impl<B: Backing> Inner<B> {
         if entry.revision < revision {
             return self.begin_again(id).await;
         }
-        // A transaction whose answer was lost may have been written all the same.
+        // A transaction whose answer was lost may be written all the same.
         let own = self.queue.borrow().in_flight().map(|change| self.known.borrow().commit(&change).rows);
         let written = |own: &Vec<Row>| !own.is_empty() && own.iter().all(|row| rows.contains(row));
         if let Some(own) = own.filter(written) {
@@ -345,7 +342,7 @@ impl<B: Backing> Inner<B> {
         Ok(())
     }
 
-    /// Takes in a book that began anew at its id, as one that was deleted and brought back.
+    /// Reads a book whose revisions began anew, since it was deleted and brought back.
     async fn begin_again(&self, id: BookId) -> Result<(), Fault> {
         let stored = self.backing.book(id, 0).await?;
         let (entry, rows, book) = damage::open(id, stored)?;
@@ -357,7 +354,7 @@ impl<B: Backing> Inner<B> {
         Ok(())
     }
 
-    /// Arranges anew what waits, upon what is stored already.
+    /// Rebases what waits on what is known to be stored, then does `then`.
     fn arrange(&self, then: Then) -> Result<(), Refusal> {
         let screen = (self.hooks.book)();
         let later = if let Then::Later(change) = &then { Some(change.as_ref()) } else { None };
@@ -366,8 +363,8 @@ impl<B: Backing> Inner<B> {
         self.show(stored, &screen, keys, then)
     }
 
-    /// Shows what is stored with what waits upon it. `keys` are the records that may differ from
-    /// the screen besides those that wait.
+    /// Brings to the screen what is stored with what waits rebased on it, then does `then`. `keys` are
+    /// the records, besides those that wait, that may differ from the screen.
     fn show(&self, stored: Book, screen: &Book, mut keys: BTreeSet<Key>, then: Then) -> Result<(), Refusal> {
         let dropped = match &then {
             Then::Drop(place) => self.queue.borrow().conflicts().get(*place).map(|item| item.name().to_string()),
@@ -377,10 +374,10 @@ impl<B: Backing> Inner<B> {
         let book = self.queue.borrow_mut().rebase(stored, screen, then);
         keys.extend(self.queue.borrow().keys());
         let edit = differences(screen, book.at(&keys));
-        match (edit.keys().is_empty(), dropped) {
-            (true, _) => Ok(()),
-            (false, Some(name)) => (self.hooks.give_up)(&name, &edit),
-            (false, None) => (self.hooks.apply_remote)(&edit),
+        match dropped {
+            _ if edit.keys().is_empty() => Ok(()),
+            Some(name) => (self.hooks.give_up)(&name, &edit),
+            None => (self.hooks.apply_remote)(&edit),
         }
     }
 }

@@ -6,28 +6,29 @@ use super::change::{Change, ConflictReason};
 use super::conflict::Conflict;
 use crate::book::{Book, Edit, Key, Record, Refusal};
 
-/// What happens once what waits is carried over.
+/// What is done at the end of a rebase.
 #[derive(Debug)]
 pub(super) enum Then {
     /// Nothing else.
     Nothing,
-    /// This change came last, and is on the screen too.
+    /// This change, the latest, is added. It is on the screen already.
     Later(Box<Change>),
-    /// The person keeps the change at odds at this place, from 0.
+    /// The conflict at this place, counted from 0, is resolved for this tab.
     Keep(usize),
-    /// The person drops it.
+    /// The conflict at this place, counted from 0, is resolved for the other tab.
     Drop(usize),
 }
 
-/// Changes that wait to be saved, the oldest first; and those that wait for the person to decide.
+/// The write queue: the changes that wait to be saved, the oldest first, and the conflicts that wait
+/// for the person to decide.
 ///
-/// The book on the screen is the stored one with the waiting changes on it, and then those at
-/// odds that can be kept.
+/// The book on the screen is the stored one with the waiting changes applied, and after them the
+/// conflicts that can be kept.
 #[derive(Debug, Default)]
 pub(in crate::store) struct Queue {
     waiting: VecDeque<Change>,
-    /// How many of those that wait, from the first, were sent off in one transaction of which it is
-    /// not known yet whether it was written.
+    /// How many of the waiting changes, from the first, are in a transaction of which it is not known
+    /// yet whether it was written.
     in_flight: usize,
     conflicts: Vec<Conflict>,
 }
@@ -41,8 +42,8 @@ impl Queue {
         !self.waiting.is_empty()
     }
 
-    /// Sends off what waits, as one change. What was sent off before, and may be written, first
-    /// goes once more as it was.
+    /// The next transaction: everything that waits, as one change. A transaction that is in flight is
+    /// repeated as it was.
     pub(super) fn send(&mut self) -> Option<Change> {
         if self.in_flight == 0 {
             self.in_flight = self.waiting.len();
@@ -50,30 +51,30 @@ impl Queue {
         self.in_flight()
     }
 
-    /// What was sent off, as one change.
+    /// The transaction in flight, as one change.
     pub(super) fn in_flight(&self) -> Option<Change> {
         self.waiting.iter().take(self.in_flight).cloned().reduce(Change::with)
     }
 
-    /// What was sent off is written.
+    /// Tells that the transaction in flight was written.
     pub(super) fn written(&mut self) {
         self.waiting.drain(..self.in_flight.min(self.waiting.len()));
         self.in_flight = 0;
     }
 
-    /// What was sent off is not written.
+    /// Tells that the transaction in flight was not written.
     pub(super) fn not_written(&mut self) {
         self.in_flight = 0;
     }
 
-    /// Takes up what tabs that are gone left of `stored`, which the person saw as `screen`. Gives
-    /// the book for the screen.
+    /// Adds the changes from the journals of tabs that are gone, and rebases them on `stored`. `screen`
+    /// is the book as the person last saw it. Returns the book for the screen.
     pub(super) fn replay(&mut self, changes: Vec<Change>, stored: Book, screen: &Book) -> Book {
         self.waiting.extend(changes);
         self.rebase(stored, screen, Then::Nothing)
     }
 
-    /// Everything that is not saved, as it was done and in that order.
+    /// Every change that is not saved, as the person made it: those that wait, then those in conflict.
     pub(in crate::store) fn not_saved(&self) -> impl Iterator<Item = &Change> {
         self.waiting.iter().chain(self.conflicts.iter().flat_map(Conflict::done))
     }
@@ -92,7 +93,11 @@ impl Queue {
         self.waiting.iter().chain(kept.flat_map(Conflict::steps))
     }
 
-    /// The book as it is stored: `screen` without what waits, and without `later`, which came last.
+    /// The book as it is stored: `screen` without the changes that wait, and without `later`, which
+    /// came after them.
+    ///
+    /// # Errors
+    /// The [`Refusal`] if that is not a valid book.
     pub(super) fn stored(&self, screen: &Book, later: Option<&Change>) -> Result<Book, Refusal> {
         let mut was: BTreeMap<Key, Option<Record>> = BTreeMap::new();
         for change in self.on_screen().chain(later) {
@@ -106,8 +111,8 @@ impl Queue {
         Ok(stored)
     }
 
-    /// Carries what waits over to `stored`, change by change; what does not hold there is then at
-    /// odds. Gives the book for the screen.
+    /// Rebases what waits on `stored`, change by change, and then does `then`. A change that cannot be
+    /// rebased is a conflict. Returns the book for the screen.
     pub(super) fn rebase(&mut self, stored: Book, screen: &Book, then: Then) -> Book {
         let mut book = stored;
         let mut conflicts = std::mem::take(&mut self.conflicts);
@@ -117,7 +122,7 @@ impl Queue {
             match change.rebased_on(&mut book) {
                 Ok(carried) => self.take_in(carried),
                 Err(why) => {
-                    // On the way something may not hold that all of it together does.
+                    // A change may be impossible by itself, but possible with those after it.
                     let all = waiting.iter().cloned().fold(change.clone(), Change::with);
                     match all.rebased_on(&mut book) {
                         Ok(carried) => {
@@ -157,7 +162,7 @@ impl Queue {
         book
     }
 
-    /// Every record that what waits is about.
+    /// Every record that a change in the queue is about.
     pub(super) fn keys(&self) -> impl Iterator<Item = Key> {
         let conflicts = self.conflicts.iter().flat_map(Conflict::steps);
         self.waiting.iter().chain(conflicts).flat_map(|change| change.is.keys().copied())
@@ -170,8 +175,8 @@ impl Queue {
     }
 }
 
-/// Sets a change aside that does not hold, in an item that it is a part of, where it is told to
-/// `join`, or in one of its own.
+/// Sets aside a change that cannot be rebased: it joins the conflict that it is a part of, by `join`,
+/// or becomes one of its own.
 fn set_aside(
     conflicts: &mut Vec<Conflict>,
     change: Change,
@@ -185,7 +190,7 @@ fn set_aside(
     }
 }
 
-/// The edit that brings `book` to these records: of those that are otherwise there.
+/// The edit that brings to `book` those of the records that differ from it.
 pub(super) fn differences(book: &Book, mut records: BTreeMap<Key, Option<Record>>) -> Edit {
     records.retain(|key, record| book.record(*key) != *record);
     Edit::records(book, &records)

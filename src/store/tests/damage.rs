@@ -135,7 +135,7 @@ fn an_entry_that_does_not_read_is_listed_as_it_is_and_can_be_deleted() {
     let why = "invalid type: integer `7`, expected a string at line 1 column 19";
     assert_eq!(damage.causes, [Cause::Entry { why: why.into() }]);
     assert_eq!(damage.text().lines().next(), Some(text));
-    run(&storage, |shelf| async move { shelf.delete(ID).await }).unwrap();
+    run(&storage, |shelf| async move { shelf.backing().delete(ID, &[]).await }).unwrap();
     assert_eq!(opened(&storage), Err(Fault::Gone));
 }
 

@@ -226,7 +226,7 @@ fn the_list_says_how_many_drinks_a_book_has_and_when_it_was_changed() {
 fn a_deleted_book_is_gone_and_edits_of_it_wait() {
     let storage = storage();
     let tab = Tab::open(&storage);
-    run(&storage, |shelf| async move { shelf.delete(ID).await }).unwrap();
+    run(&storage, |shelf| async move { shelf.backing().delete(ID, &[]).await }).unwrap();
     tab.put(ingredient(1, "Pear"));
     storage.run();
     assert_eq!(tab.sync.saving(), Saving::NotSaved { waiting: 1, fault: Fault::Gone });

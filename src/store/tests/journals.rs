@@ -1,6 +1,6 @@
 use super::*;
 use crate::book::{Key, Tree};
-use crate::store::{Backing, ConflictReason, Drawer, Durability, Fault, Slip};
+use crate::store::{ConflictReason, Drawer, Durability, Fault, Slip};
 use crate::support::dice::Dice;
 use crate::support::runs::Runs;
 
@@ -187,7 +187,7 @@ fn t02_a_deleted_book_takes_notes_along() {
     tab.put(ingredient(1, "Pear"));
     tab.sync.write_journal();
     storage.end_all_tabs();
-    run(&storage, |shelf| async move { shelf.delete(ID).await }).unwrap();
+    run(&storage, |shelf| async move { shelf.backing().delete(ID, &[]).await }).unwrap();
     assert_eq!(storage.journals(), [[""; 0]; 0]);
     // A tab that has it open leaves none.
     other.sync.remote_deleted();

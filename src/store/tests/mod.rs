@@ -9,7 +9,7 @@ mod tabs;
 use std::cell::RefCell;
 use std::rc::Rc;
 
-use super::{BookSync, Change, Hooks, InMemory, Opened, Row, Saving, Shelf};
+use super::{Backing, BookSync, Change, Hooks, InMemory, Opened, Row, Saving, Shelf};
 use crate::book::{
     Book, BookId, Drink, DrinkId, DrinkKind, Edit, Ingredient, IngredientId, Line, LineId, Record, Scaling, Settings,
     Stage,
@@ -60,7 +60,6 @@ pub(super) fn run<T: 'static, F: Future<Output = T> + 'static>(
     storage: &InMemory,
     work: impl FnOnce(Shelf<InMemory>) -> F,
 ) -> T {
-    use super::Backing;
     let done = Rc::new(RefCell::new(None));
     let (work, done_by) = (work(Shelf::new(storage.clone())), Rc::clone(&done));
     storage.spawn(async move {

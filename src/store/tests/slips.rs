@@ -1,5 +1,5 @@
 use super::*;
-use crate::store::{Backing, Drawer, Fault, Slip};
+use crate::store::{Drawer, Fault, Slip};
 
 const OTHER: BookId = BookId::from_random(0xb2);
 

@@ -212,7 +212,7 @@ fn a_book_that_was_deleted_and_brought_back_is_taken_in_whole() {
     storage.run();
     let back = book();
     run(&storage, |shelf| async move {
-        shelf.delete(ID).await.unwrap();
+        shelf.backing().delete(ID, &[]).await.unwrap();
         shelf.create(ID, &back, NOON).await.unwrap();
     });
     tab.put(ingredient(9, "Beet"));
