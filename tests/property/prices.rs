@@ -1,6 +1,6 @@
 //! From a margin to a price, and back.
 
-use brimwright::book::Settings;
+use brimwright::book::{Settings, TaxPlace};
 use brimwright::drink::price::{PriceError, asked, ceiling, largest_fill, our_price, round_up, shelf_price};
 use brimwright::foundation::measure::{Exact, Money, Share, Volume};
 use proptest::prelude::*;
@@ -83,14 +83,26 @@ proptest! {
         prop_assert!(margin <= highest);
     }
 
+    /// By hand, from what the customer pays: the tax in it, the payment fee on all of it, the
+    /// commission on what is not tax, and the cost of the drink. What is left is the contribution.
     #[test]
-    fn contribution_is_what_is_left_of_the_price(menu in menu(), price in money(100)) {
+    fn what_the_customer_pays_goes_to_tax_fees_cost_and_contribution(menu in menu(), price in money(100)) {
         let priced = menu.priced();
         let price = price.plus(money_of_one()).unwrap();
         let asked = asked(&priced.cost, &priced.terms, price).unwrap();
-        let left = asked.without_tax.minus(asked.fees).unwrap().minus(priced.cost.total().unwrap()).unwrap();
-        prop_assert!(near(left.major(), asked.contribution.major(), "0.000000000002"));
-        prop_assert!(asked.customer_pays >= asked.without_tax);
+        let settings = menu.book.settings();
+        let (rate, fee) = (settings.tax.rate.fraction(), settings.payment_fee);
+        let pays = match settings.tax.place {
+            TaxPlace::InThePrice => price,
+            TaxPlace::AddedAtTheTill => price.plus(price.times(rate).unwrap()).unwrap(),
+        };
+        let tax = pays.times(rate).unwrap().over(rate.plus(Exact::ONE).unwrap()).unwrap();
+        let processor = pays.times(fee.share.fraction()).unwrap().plus(fee.fixed).unwrap();
+        let platform = pays.minus(tax).unwrap().times(settings.commission.fraction()).unwrap();
+        let gone = [tax, processor, platform, priced.cost.total().unwrap()];
+        let left = gone.into_iter().try_fold(pays, Money::minus).unwrap();
+        prop_assert!(near(asked.contribution.major(), left.major(), "0.000000000002"), "{:?} and {:?}", asked, left);
+        prop_assert!(near(asked.customer_pays.major(), pays.major(), "0.000000000002"));
     }
 
     /// The ceiling is rounded at the twelfth decimal, and so is every part of a cost; costs that

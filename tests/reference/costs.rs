@@ -1,13 +1,16 @@
 //! Yields, packs and portions against textbook examples; the source of each is named in
 //! `data/worked_examples.csv` and beside the check.
 
-use brimwright::book::{Ingredient, Stage};
+use brimwright::book::{Ingredient, Record, Stage, Weighing};
+use brimwright::buying::yield_log::{Step, adopt};
 use brimwright::drink::cost::{piece_cost, usable_cost};
 use brimwright::drink::yields::{bought_for, yield_to};
 use brimwright::foundation::measure::{Dimension, Exact, Unit};
 
 use crate::example;
-use crate::support::{exact, ingredient, measure, money, pack, share, vessel};
+use crate::support::{
+    amount, book, day, exact, ingredient, ingredient_id, measure, money, pack, settings, share, vessel,
+};
 
 /// Of the bought mass, this share is left.
 fn trimmed_to(left: &str) -> Ingredient {
@@ -23,12 +26,20 @@ fn pounds_bought(ingredient: &Ingredient) -> Exact {
 #[test]
 fn a_yield_is_usable_over_bought() {
     // BC Cook Articulation Committee, Basic Kitchen and Food Service Management, Yield Testing:
-    // of 1 kg of carrots 800 g are usable.
+    // of 1 kg of carrots 800 g are usable. Weighed so, and the yield adopted.
+    let (bought, trimmed) = (amount("1 kg"), Some(amount("800 g")));
+    let weighing = Weighing { day: day("2026-11-23"), bought, trimmed, pressed: None };
+    let weighed = Ingredient { weighings: vec![weighing], ..ingredient(1, [pack(1, "1 kg", "3")]) };
+    let mut book = book(settings(), [Record::Ingredient(weighed)]);
+    let adopted = adopt(&book, ingredient_id(1), &[Step::Trim]).unwrap().expect("another yield than before");
+    book.apply(&adopted).unwrap();
+    let carrots = book.ingredient(ingredient_id(1)).unwrap();
     assert_eq!(example("W1"), ("80 % (implied)".into(), "0.8".into()));
-    let carrots = trimmed_to("0.8");
-    let bought = bought_for(&carrots, Stage::Trimmed, measure("800 g"), Dimension::Mass);
+    assert_eq!(yield_to(carrots, Stage::Trimmed), Ok(share("0.8")));
+    // So the 800 g take the whole kilogram, and cost all of it.
+    let bought = bought_for(carrots, Stage::Trimmed, measure("800 g"), Dimension::Mass);
     assert_eq!(bought.map(|bought| bought.dividend.over(bought.divisor)), Ok(Ok(exact("1000"))));
-    assert_eq!(yield_to(&carrots, Stage::Trimmed), Ok(share("0.8")));
+    assert_eq!(usable_cost(carrots, &carrots.packs[0], Stage::Trimmed, measure("800 g")), Ok(money("3")));
 }
 
 #[test]
