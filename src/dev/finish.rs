@@ -9,6 +9,7 @@ use std::path::{Path, PathBuf};
 use sha2::{Digest, Sha256};
 
 use crate::run::{Outcome, in_project};
+use crate::script;
 use crate::split::{BINDINGS, LATER, LATER_WASM, WASM, split};
 use crate::style;
 use crate::wasm::without_custom_sections;
@@ -24,17 +25,9 @@ pub fn finish() -> Outcome {
         .ok_or("`cargo dev finish` is called by Trunk at the end of a build; use `cargo dev bundle`.")?;
     write(&site.join("style.css"), style::joined(&in_project("style"))?)?;
     split(&site)?;
-    for (file, idle) in [
-        (BINDINGS, "/**"),
-        (BINDINGS, "*"),
-        (BINDINGS, "//"),
-        (LATER, "//"),
-        (START, "//"),
-        (WORKER, "//"),
-        (PAGE, "<link data-trunk"),
-    ] {
-        let path = site.join(file);
-        write(&path, without_lines(&read_text(&path)?, idle))?;
+    for name in [BINDINGS, LATER, START, WORKER] {
+        let path = site.join(name);
+        write(&path, script::short(name, &read_text(&path)?)?)?;
     }
     for name in [WASM, LATER_WASM] {
         let wasm = without_custom_sections(&read(&site.join(name))?)?;
@@ -52,8 +45,8 @@ fn rename_after_contents(site: &Path) -> Outcome {
     // These two import one another: both are named after both.
     let both = hash_of(site, &[BINDINGS, LATER])?;
     let (bindings, later) = (rename(site, BINDINGS, &both)?, rename(site, LATER, &both)?);
-    refer(&site.join(&bindings.new), "from \"", &[&later])?;
-    refer(&site.join(&later.new), "from \"", &[&bindings])?;
+    refer(&site.join(&bindings.new), "from\"", &[&later])?;
+    refer(&site.join(&later.new), "from\"", &[&bindings])?;
     refer(&site.join(START), "", &[&wasm, &bindings])?;
     let start = named(START)?;
     refer(&site.join(PAGE), "", &[&wasm, &bindings, &later, &start, &style])
@@ -146,14 +139,6 @@ pub fn files_in(site: &Path) -> Outcome<Vec<String>> {
     Ok(files)
 }
 
-/// A text without its empty lines and those that begin with `idle`: what only people or Trunk read.
-fn without_lines(text: &str, idle: &str) -> String {
-    text.lines()
-        .filter(|line| !line.trim_start().starts_with(idle) && !line.trim().is_empty())
-        .map(|line| format!("{line}\n"))
-        .collect()
-}
-
 /// SHA-256 (FIPS 180-4) in lower-case hexadecimal.
 fn hash(bytes: &[u8]) -> String {
     Sha256::digest(bytes).iter().map(|byte| format!("{byte:02x}")).collect()
@@ -205,8 +190,8 @@ mod tests {
             fs::create_dir_all(&site).expect("a folder");
             let page = "./brimwright_bg.wasm ./brimwright.js ./later.js ./start.js ./style.css";
             // The bindings also hand the other script over by its name before: that stays.
-            let bindings = "import * as it from \"./later.js\"\n\"./later.js\": it";
-            let later = "import {} from \"./brimwright.js\"\n\"./split_later.wasm\"";
+            let bindings = "import*as it from\"./later.js\";\"./later.js\": it";
+            let later = "import{}from\"./brimwright.js\";\"./split_later.wasm\"";
             let start = "./brimwright_bg.wasm ./brimwright.js";
             for (name, text) in [
                 (PAGE, page),
@@ -225,15 +210,10 @@ mod tests {
         let (one, two) = (names("one"), names("two"));
         let bindings = two.iter().find(|name| name.starts_with("brimwright-")).expect("the bindings");
         let bindings = read_text(&site.join(bindings)).expect("a text");
-        assert!(bindings.starts_with("import * as it from \"./later-") && bindings.ends_with("\"./later.js\": it"));
+        assert!(bindings.starts_with("import*as it from\"./later-") && bindings.ends_with("\"./later.js\": it"));
         let kept: Vec<&String> = one.iter().filter(|name| two.contains(name)).collect();
         let same = |begin: &str| kept.iter().any(|name| name.starts_with(begin));
         assert_eq!((kept.len(), same("brimwright_bg-"), same("style-"), same(PAGE)), (3, true, true, true));
         fs::remove_dir_all(&site).ok();
-    }
-
-    #[test]
-    fn only_lines_that_begin_with_the_mark_are_left_out() {
-        assert_eq!(without_lines("// one\nlet a = \"//\"; // two\n\n  // three\n", "//"), "let a = \"//\"; // two\n");
     }
 }

@@ -7,6 +7,7 @@ mod faults;
 mod finish;
 mod price;
 mod run;
+mod script;
 mod serve;
 pub mod site;
 mod split;
