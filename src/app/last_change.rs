@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 
 use super::history::Session;
 use crate::book::{Key, Record};
-use crate::drink::ledger::Move;
+use crate::drink::ledger::OfferChange;
 
 /// What the last step moved.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -18,7 +18,7 @@ pub struct LastChange {
     /// The record that it wrote, as it was before; none where it wrote several, or a new one.
     pub was: Option<Record>,
     /// The offers that moved, those now under target first.
-    pub moves: Vec<Move>,
+    pub moves: Vec<OfferChange>,
 }
 
 impl LastChange {
@@ -36,6 +36,6 @@ impl LastChange {
             }
         }
         moves.retain(|moved| moved.before != moved.after);
-        LastChange { moves: Move::worst_first(moves), was: self.was, ..later }
+        LastChange { moves: OfferChange::worst_first(moves), was: self.was, ..later }
     }
 }

@@ -3,7 +3,7 @@
 use super::csv::Csv;
 use crate::book::{Book, OfferId, Part};
 use crate::drink::fill::fill;
-use crate::drink::ledger::{Ledger, Priced, Standing, Trouble};
+use crate::drink::ledger::{Ledger, OfferError, OfferStatus, Priced};
 use crate::drink::price::{Asked, PriceError};
 use crate::foundation::in_order;
 use crate::foundation::measure::{Currency, Money, Share, Volume};
@@ -37,7 +37,7 @@ pub fn offer_columns(currency: Currency) -> Vec<String> {
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Lack<'a> {
     /// The offer cannot be computed.
-    Offer(&'a Trouble),
+    Offer(&'a OfferError),
     /// No price can be suggested.
     Suggestion(&'a PriceError),
 }
@@ -65,11 +65,11 @@ struct Row<'a> {
     container: &'a str,
     fill: Option<Volume>,
     offer: OfferId,
-    result: &'a Result<Priced, Trouble>,
+    result: &'a Result<Priced, OfferError>,
 }
 
 impl<'a> Row<'a> {
-    fn of(book: &'a Book, offer: OfferId, result: &'a Result<Priced, Trouble>) -> Row<'a> {
+    fn of(book: &'a Book, offer: OfferId, result: &'a Result<Priced, OfferError>) -> Row<'a> {
         let container = book.container(offer.container);
         Row {
             drink: book.drink(offer.drink).map_or("", |drink| drink.name.as_str()),
@@ -106,9 +106,9 @@ impl<'a> Row<'a> {
         csv.number(asked.map(|asked| asked.margin.fraction()));
         csv.number(priced.map(|priced| priced.terms.target).map(Share::fraction));
         csv.number(offer.and_then(|offer| offer.weekly));
-        csv.text(standing(Standing::from(self.result)));
+        csv.text(status(OfferStatus::from(self.result)));
         let lack = match self.result {
-            Err(trouble) => Some(Lack::Offer(trouble)),
+            Err(error) => Some(Lack::Offer(error)),
             Ok(priced) => priced.suggestion.as_ref().err().map(Lack::Suggestion),
         };
         csv.text(&lack.map(reason).unwrap_or_default());
@@ -122,11 +122,11 @@ fn tax(asked: Asked) -> Option<Money> {
 }
 
 /// Where an offer stands, as the file says it; part of the format.
-fn standing(standing: Standing) -> &'static str {
-    match standing {
-        Standing::CannotCompute => "cannot be computed",
-        Standing::UnderTarget => "under target",
-        Standing::WithoutPrice => "without a price",
-        Standing::OnTarget => "on target",
+fn status(status: OfferStatus) -> &'static str {
+    match status {
+        OfferStatus::CannotCompute => "cannot be computed",
+        OfferStatus::UnderTarget => "under target",
+        OfferStatus::WithoutPrice => "without a price",
+        OfferStatus::OnTarget => "on target",
     }
 }

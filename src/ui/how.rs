@@ -7,7 +7,7 @@ use leptos::prelude::*;
 use super::live::{flag, live, press};
 use super::state::AppState;
 use crate::app::route::Route;
-use crate::drink::ledger::Trouble;
+use crate::drink::ledger::OfferError;
 use crate::words;
 use crate::working::{Rule, Shown, Step, of};
 
@@ -110,12 +110,12 @@ pub fn working(shown: Shown) -> AnyView {
     match step {
         Ok(Some(step)) => drawn(&step, true),
         Ok(None) => said("There is no such number at present.".into()),
-        Err(trouble) => said(why(state, &trouble)),
+        Err(error) => said(why(state, &error)),
     }
 }
 
-fn why(state: AppState, trouble: &Trouble) -> String {
-    state.book.with(|book| words::trouble(trouble, book))
+fn why(state: AppState, error: &OfferError) -> String {
+    state.book.with(|book| words::offer_error(error, book))
 }
 
 fn said(sentence: String) -> AnyView {

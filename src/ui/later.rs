@@ -145,24 +145,24 @@ impl Later {
         });
     }
 
-    /// The ways into the second file; fetches it unless it is here or on its way. None where it
+    /// The ways into the second file; fetches it unless it is here or on its way. Returns `None` if it
     /// could not be had.
     pub async fn arrived(self) -> Option<&'static Parts> {
-        let came = (self.load)().await;
-        if let Some(parts) = came
+        let arrived = (self.load)().await;
+        if let Some(parts) = arrived
             && self.parts.with_untracked(Option::is_none)
         {
             (parts.begin)(self.library);
             if let Some((owner, state)) = self.unkept.try_update_value(Option::take).flatten() {
                 owner.with(|| (parts.keep)(self.library, state));
             }
-            self.parts.set(came);
+            self.parts.set(arrived);
         }
-        came
+        arrived
     }
 
     /// No screen is waited for any more.
-    pub fn need_not(self) {
+    pub fn stop_waiting(self) {
         self.failed.set(false);
     }
 }

@@ -10,11 +10,11 @@ use crate::app::last_change::LastChange;
 use crate::app::route::Route;
 use crate::book::{Goods, Key, OfferId};
 use crate::drink::gap::{self, Lever};
-use crate::drink::ledger::{Move, Side, Standing};
+use crate::drink::ledger::{OfferChange, OfferStatus, Snapshot};
 use crate::words;
 
 /// A figure of an offer on one side of a step, as it is shown.
-type Shown = fn(AppState, &Side) -> Option<String>;
+type Shown = fn(AppState, &Snapshot) -> Option<String>;
 
 /// How many are listed before the rest is asked for.
 const FIRST: usize = 12;
@@ -100,7 +100,7 @@ pub fn Moved(
 }
 
 /// Which sizes fell under target, and what would mend the worst: a menu price, or a pack price.
-fn answer(state: AppState, goods: Goods, moves: &[Move]) -> AnyView {
+fn answer(state: AppState, goods: Goods, moves: &[OfferChange]) -> AnyView {
     let said = state.book.with_untracked(|book| {
         let speaker = &state.speaker.get_untracked();
         let worst = moves.iter().find(|moved| moved.fell())?;
@@ -113,7 +113,7 @@ fn answer(state: AppState, goods: Goods, moves: &[Move]) -> AnyView {
     said.map(|said| said.into_iter().filter(|said| !said.is_empty()).map(sentence).collect_view()).into_any()
 }
 
-fn summary(name: &str, moves: &[Move]) -> String {
+fn summary(name: &str, moves: &[OfferChange]) -> String {
     let fell = moves.iter().filter(|moved| moved.fell()).count();
     match (moves.len(), fell) {
         (0, _) => format!("{name}: no drink moved."),
@@ -129,21 +129,21 @@ fn MovedRow(id: OfferId, change: Memo<Option<LastChange>>) -> impl IntoView {
     let state = AppState::here();
     let moved = move || change.with(|change| change.as_ref()?.moves.iter().find(|moved| moved.offer == id).copied());
     let name = text(move || state.book.with(|book| book.name(Key::Offer(id))));
-    let standing = Signal::derive(move || {
-        moved().and_then(|moved| moved.after).map_or(Standing::WithoutPrice, |side| side.standing)
+    let status = Signal::derive(move || {
+        moved().and_then(|moved| moved.after).map_or(OfferStatus::WithoutPrice, |snapshot| snapshot.status)
     });
     let shown = live(move || moved().map(|moved| figures(state, &moved)).unwrap_or_else(|| ().into_any()));
     view! {
         <li class="moved-row">
             <a href=Route::Offer(id).address()>{name}</a>
-            <Mark standing />
+            <Mark status />
             <dl class="figures">{shown}</dl>
         </li>
     }
 }
 
 /// The sizes that moved, those that fell under target first.
-pub fn moved_list(state: AppState, moves: impl Fn() -> Vec<Move> + Copy + Send + Sync + 'static) -> AnyView {
+pub fn moved_list(state: AppState, moves: impl Fn() -> Vec<OfferChange> + Copy + Send + Sync + 'static) -> AnyView {
     first_of(
         move || moves().len(),
         move |few| {
@@ -176,19 +176,19 @@ pub fn first_of(
     view! { {few} {more} }.into_any()
 }
 
-fn row(state: AppState, moved: &Move) -> AnyView {
+fn row(state: AppState, moved: &OfferChange) -> AnyView {
     let name = state.book.with(|book| book.name(Key::Offer(moved.offer)));
-    let standing = moved.after.map_or(Standing::WithoutPrice, |side| side.standing);
-    let was = match (moved.fell(), moved.before.map(|side| side.standing)) {
-        (true, Some(before)) => format!("before: {}", words::standing(before)),
-        _ if moved.rose() => format!("before: {}", words::standing(Standing::UnderTarget)),
+    let status = moved.after.map_or(OfferStatus::WithoutPrice, |snapshot| snapshot.status);
+    let was = match (moved.fell(), moved.before.map(|snapshot| snapshot.status)) {
+        (true, Some(before)) => format!("before: {}", words::offer_status(before)),
+        _ if moved.rose() => format!("before: {}", words::offer_status(OfferStatus::UnderTarget)),
         _ => String::new(),
     };
     view! {
         <li class="moved-row">
             <a href=Route::Offer(moved.offer).address()>{name}</a>
             <p class="moved-standing">
-                <Mark standing=Signal::stored(standing) />
+                <Mark status=Signal::stored(status) />
                 <span>{was}</span>
             </p>
             <dl class="figures">{figures(state, moved)}</dl>
@@ -198,14 +198,14 @@ fn row(state: AppState, moved: &Move) -> AnyView {
 }
 
 /// Cost, margin and suggested price of an offer, each before, where it differs, and after.
-fn figures(state: AppState, moved: &Move) -> AnyView {
-    let shown = |side: Option<Side>, figure: Shown| {
-        side.and_then(|side| figure(state, &side)).unwrap_or_else(|| "none".to_string())
+fn figures(state: AppState, moved: &OfferChange) -> AnyView {
+    let shown = |snapshot: Option<Snapshot>, figure: Shown| {
+        snapshot.and_then(|snapshot| figure(state, &snapshot)).unwrap_or_else(|| "none".to_string())
     };
     let kinds: [(&str, Shown); 3] = [
-        ("Cost", |state, side| side.cost.map(|money| state.money(money))),
-        ("Margin", |state, side| side.margin.map(|share| state.percent(share))),
-        ("Suggested", |state, side| side.suggested.map(|money| state.money(money))),
+        ("Cost", |state, snapshot| snapshot.cost.map(|money| state.money(money))),
+        ("Margin", |state, snapshot| snapshot.margin.map(|share| state.percent(share))),
+        ("Suggested", |state, snapshot| snapshot.suggested.map(|money| state.money(money))),
     ];
     let pair = |(name, figure)| before_and_after(name, shown(moved.before, figure), shown(moved.after, figure));
     kinds.map(pair).collect_view().into_any()

@@ -11,7 +11,7 @@ use super::state::AppState;
 use crate::app::route::Route;
 use crate::book::Key;
 
-use crate::drink::ledger::Standing;
+use crate::drink::ledger::OfferStatus;
 use crate::words;
 use crate::working::Shown;
 
@@ -20,27 +20,27 @@ use crate::working::Shown;
 pub fn Mark(
     /// Where it stands.
     #[prop(into)]
-    standing: Signal<Standing>,
+    status: Signal<OfferStatus>,
 ) -> impl IntoView {
     let class = text(move || {
-        match standing.get() {
-            Standing::OnTarget => "mark mark-on",
-            Standing::UnderTarget => "mark mark-under",
-            Standing::WithoutPrice => "mark mark-open",
-            Standing::CannotCompute => "mark mark-stuck",
+        match status.get() {
+            OfferStatus::OnTarget => "mark mark-on",
+            OfferStatus::UnderTarget => "mark mark-under",
+            OfferStatus::WithoutPrice => "mark mark-open",
+            OfferStatus::CannotCompute => "mark mark-stuck",
         }
         .to_string()
     });
     let shape = text(move || {
-        match standing.get() {
-            Standing::OnTarget => "M8 1.5a6.5 6.5 0 1 0 0 13a6.5 6.5 0 0 0 0-13ZM4.6 8.2 7 10.6l4.4-4.8",
-            Standing::UnderTarget => "M1.5 3h13L8 14.5ZM8 5.5v4",
-            Standing::WithoutPrice => "M8 1.5a6.5 6.5 0 1 0 0 13a6.5 6.5 0 0 0 0-13ZM5 8h6",
-            Standing::CannotCompute => "M2 2h12v12H2ZM8 4.5v4.5M8 11v.8",
+        match status.get() {
+            OfferStatus::OnTarget => "M8 1.5a6.5 6.5 0 1 0 0 13a6.5 6.5 0 0 0 0-13ZM4.6 8.2 7 10.6l4.4-4.8",
+            OfferStatus::UnderTarget => "M1.5 3h13L8 14.5ZM8 5.5v4",
+            OfferStatus::WithoutPrice => "M8 1.5a6.5 6.5 0 1 0 0 13a6.5 6.5 0 0 0 0-13ZM5 8h6",
+            OfferStatus::CannotCompute => "M2 2h12v12H2ZM8 4.5v4.5M8 11v.8",
         }
         .to_string()
     });
-    let words = text(move || words::standing(standing.get()).to_string());
+    let words = text(move || words::offer_status(status.get()).to_string());
     view! {
         <span class=class>
             <svg viewBox="0 0 16 16" aria-hidden="true">

@@ -32,7 +32,7 @@ pub fn Shell() -> impl IntoView {
         }
     });
     Effect::new(move |_| match places::is_at_once(route.get()) {
-        true => later.need_not(),
+        true => later.stop_waiting(),
         false => later.ask(),
     });
     Effect::new(move |before: Option<()>| {

@@ -2,8 +2,8 @@
 
 use super::allergens::allergens;
 use super::labels::{KEEPING_NOT_ENTERED, keeping};
+use super::offer_errors::{offer_error, yield_error};
 use super::sales::day;
-use super::troubles::{trouble, yield_error};
 use super::{Speaker, overflow};
 use crate::book::{Batch, Book, Drink, DrinkId, Goods, Key, Make, OfferId};
 use crate::counter::batch::{Station, Weighed, made, planned};
@@ -198,7 +198,7 @@ impl Batches<'_> {
                     "{name}: not on the menu in this size any more. Take it out of the plan, or add the size again."
                 )
             }
-            Unmade::Stuck(why) => format!("{name}: {}", trouble(why, self.book)),
+            Unmade::Stuck(why) => format!("{name}: {}", offer_error(why, self.book)),
         }
     }
 
@@ -217,7 +217,7 @@ impl Batches<'_> {
             }
             Err(NotMade::NothingCounted) => "Nothing that it takes was counted.".to_string(),
             Err(NotMade::Unmade(Unmade::NotOnTheMenu)) => "Not on the menu.".to_string(),
-            Err(NotMade::Unmade(Unmade::Stuck(why))) => trouble(why, self.book),
+            Err(NotMade::Unmade(Unmade::Stuck(why))) => offer_error(why, self.book),
             Err(NotMade::Unknown(lacks)) => self.not_comparable(lacks),
         }
     }

@@ -1,10 +1,10 @@
 //! What is said of the buying list: before it is made, at the supplier's, and as a text to send.
 
-use super::troubles::yield_error;
-use super::{Speaker, day, overflow, trouble};
+use super::offer_errors::yield_error;
+use super::{Speaker, day, offer_error, overflow};
 use crate::book::{Book, BuyingList, Goods, Key, OfferId, Pack, PackId};
 use crate::buying::buying_list::{Carried, Finished, Group, Here, Listed, PricePaid, Proposal, Quote, Totals, group};
-use crate::drink::ledger::Move;
+use crate::drink::ledger::OfferChange;
 use crate::drink::make::Unmade;
 use crate::drink::yields::YieldError;
 use crate::foundation::measure::{Date, Exact, Money, Overflow};
@@ -109,7 +109,7 @@ impl Buying<'_> {
     pub fn left_out(&self, offer: OfferId, why: Unmade) -> String {
         let why = match why {
             Unmade::NotOnTheMenu => "It is not on the menu in this size any more.".to_string(),
-            Unmade::Stuck(reason) => trouble(&reason, self.book),
+            Unmade::Stuck(reason) => offer_error(&reason, self.book),
         };
         format!("{}: {why}", self.book.name(Key::Offer(offer)))
     }
@@ -184,7 +184,7 @@ impl Buying<'_> {
     }
 
     /// What carrying the prices does, before it is done.
-    pub fn carried(&self, carried: &Carried, moves: &[Move]) -> String {
+    pub fn carried(&self, carried: &Carried, moves: &[OfferChange]) -> String {
         let prices = match carried.prices.len() {
             0 => "No price differs from its quote; the quotes are dated today.".to_string(),
             1 => "1 price changes.".to_string(),

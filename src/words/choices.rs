@@ -2,7 +2,7 @@
 
 use crate::book::{DrinkKind, FillRule, IcePlace, PackagingPart, Produce, Scaling, Service, Stage, TaxPlace};
 use crate::drink::fill::Known;
-use crate::drink::ledger::Standing;
+use crate::drink::ledger::OfferStatus;
 use crate::foundation::measure::System;
 
 /// What an amount in a recipe means.
@@ -121,11 +121,11 @@ pub const fn system(system: System) -> &'static str {
 }
 
 /// Where an offer stands.
-pub const fn standing(standing: Standing) -> &'static str {
-    match standing {
-        Standing::CannotCompute => "cannot be computed",
-        Standing::UnderTarget => "under target",
-        Standing::WithoutPrice => "no price yet",
-        Standing::OnTarget => "on target",
+pub const fn offer_status(status: OfferStatus) -> &'static str {
+    match status {
+        OfferStatus::CannotCompute => "cannot be computed",
+        OfferStatus::UnderTarget => "under target",
+        OfferStatus::WithoutPrice => "no price yet",
+        OfferStatus::OnTarget => "on target",
     }
 }

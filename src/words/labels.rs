@@ -1,6 +1,6 @@
 //! What a label says, its cautions, and why there is none.
 
-use super::troubles::{trouble, volume, yield_error};
+use super::offer_errors::{offer_error, volume, yield_error};
 use super::{Speaker, day};
 use crate::book::{Allergen, Book, Drink, IngredientId, Key, Service};
 use crate::drink::label::{
@@ -243,7 +243,7 @@ const fn name_the_kind(allergen: Allergen) -> &'static str {
 pub fn label_error(error: &LabelError, book: &Book) -> String {
     let name = |id| book.name(Key::Ingredient(id));
     match error {
-        LabelError::Offer(reason) => trouble(reason, book),
+        LabelError::Offer(reason) => offer_error(reason, book),
         LabelError::Mass(YieldError::NoDensity(id)) => format!(
             "A label lists ingredients by weight, and {} is poured by volume. Enter its grams per mL as it is in the drink.",
             name(*id)

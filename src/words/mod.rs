@@ -16,6 +16,7 @@ pub mod keeping;
 mod labels;
 mod levers;
 mod market;
+mod offer_errors;
 mod offers_csv;
 mod packaged;
 mod plans;
@@ -34,7 +35,6 @@ pub mod steps;
 pub mod switching;
 mod tolerances;
 mod trials;
-mod troubles;
 pub mod unfinished;
 pub mod watch;
 mod working;
@@ -49,8 +49,8 @@ pub use batches::{
 };
 pub use book_files::{book_file_error, import_changes};
 pub use choices::{
-    drink_kind, fill_rule, ice_place, keep_refrigerated, known, packaging_part, produce, scaling, service, stage,
-    standing, system, tax_place, treatment,
+    drink_kind, fill_rule, ice_place, keep_refrigerated, known, offer_status, packaging_part, produce, scaling,
+    service, stage, system, tax_place, treatment,
 };
 pub use costs::{TARGET_MARGIN, cost_basis, part};
 pub use faults::fault;
@@ -63,6 +63,7 @@ pub use labels::{
 };
 pub use levers::{lever, lever_advice, lever_change, why_not};
 pub use market::{MARKET_CAUTION, OLD_PRICE, against_curve, curve, day_ahead, day_too_early, market, no_curve};
+pub use offer_errors::{fill_error, offer_error, price_error, scale_error};
 pub use offers_csv::offers_csv;
 pub use packaged::{
     ALLOWED_VARIATION, INVENTED_VARIATION, accepted_share, fill_rule_means, fill_target_means, fill_to_means,
@@ -81,7 +82,6 @@ pub use sizes::{compared, largest_part, left_out, mean_price, scope, size_step, 
 pub use speaker::Speaker;
 pub use tolerances::{tolerance_rule, tolerance_source};
 pub use trials::{TRIAL_CAUTION, trial_difference, trial_how, trial_interval, trial_left_out, verdict, verdict_means};
-pub use troubles::{fill_error, price_error, scale_error, trouble};
 pub use working::Working;
 
 use crate::foundation::measure::{Exact, Overflow, Share};

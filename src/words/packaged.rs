@@ -1,6 +1,6 @@
 //! What is said of the fill target of a packaged drink.
 
-use super::{Speaker, label_error, overflow, percent, trouble};
+use super::{Speaker, label_error, offer_error, overflow, percent};
 use crate::book::{Accepted, Book, FillRule};
 use crate::drink::fill::{SPREADS_TO_DOUBLE, UNDER_THREE_SPREADS, sample_risk};
 use crate::drink::packaged::{PackagedError, PackagedFill, Waters};
@@ -38,7 +38,7 @@ pub fn packaged_error(error: &PackagedError, book: &Book) -> String {
         PackagedError::TooFewWeighings(_) => {
             "One package has no spread. Weigh or measure at least one more; twenty give a good one (common practice).".to_string()
         }
-        PackagedError::Offer(reason) => trouble(reason, book),
+        PackagedError::Offer(reason) => offer_error(reason, book),
         PackagedError::Density(reason) => label_error(reason, book),
         PackagedError::Arithmetic(error) => overflow(*error),
     }

@@ -1,6 +1,6 @@
 //! What is said of plans of sizes and of scenarios.
 
-use super::{Speaker, overflow, price_error, trouble};
+use super::{Speaker, offer_error, overflow, price_error};
 use crate::book::{Book, ContainerId, Key, Offer, OfferId};
 use crate::drink::ledger::Ledger;
 use crate::foundation::measure::{Exact, Money, Overflow, Share};
@@ -145,7 +145,7 @@ impl Plans<'_> {
     /// A drink in a size that a plan cannot have, and why.
     pub fn left_out(&self, left_out: &LeftOut) -> String {
         let why = match &left_out.why {
-            Why::NotMade(reason) => trouble(reason, self.book),
+            Why::NotMade(reason) => offer_error(reason, self.book),
             Why::NoPrice(error) => price_error(error),
         };
         format!("{}: {why}", self.book.name(Key::Offer(left_out.offer)))

@@ -3,7 +3,7 @@
 use super::{Speaker, day, stage};
 use crate::book::{Book, DayError, Goods, Key, Pack, Quoted};
 use crate::buying::quotes::{Age, Compared, History, Usable, more};
-use crate::drink::ledger::{Move, Standing};
+use crate::drink::ledger::{OfferChange, OfferStatus};
 use crate::foundation::measure::{Date, Exact, Share, Unit};
 
 /// How many names are said before the rest is counted.
@@ -30,20 +30,20 @@ pub fn age(age: Age, today: Date) -> String {
 }
 
 /// Which sizes fell under target; empty where none did.
-pub fn fell(moves: &[Move], book: &Book) -> String {
+pub fn fell(moves: &[OfferChange], book: &Book) -> String {
     let names = named(&mut moves.iter().filter(|moved| moved.fell()), book);
     if names.is_empty() { names } else { format!("Now under target: {names}.") }
 }
 
 /// The menu price that would mend the worst of those that fell; empty where none did.
-pub fn worst(moves: &[Move], book: &Book, speaker: &Speaker) -> String {
+pub fn worst(moves: &[OfferChange], book: &Book, speaker: &Speaker) -> String {
     let fallen = moves.iter().find(|moved| moved.fell());
-    let Some((fallen, side)) = fallen.and_then(|moved| moved.after.map(|side| (moved, side))) else {
+    let Some((fallen, snapshot)) = fallen.and_then(|moved| moved.after.map(|snapshot| (moved, snapshot))) else {
         return String::new();
     };
     let name = book.name(Key::Offer(fallen.offer));
-    let margin = side.margin.map_or(String::new(), |margin| format!(" at {}", speaker.percent(margin)));
-    let mend = match (side.suggested, side.price) {
+    let margin = snapshot.margin.map_or(String::new(), |margin| format!(" at {}", speaker.percent(margin)));
+    let mend = match (snapshot.suggested, snapshot.price) {
         (Some(suggested), Some(price)) => {
             format!("Ask {} instead of {} and it is on target.", speaker.money(suggested), speaker.money(price))
         }
@@ -101,10 +101,10 @@ pub fn dearer(compared: &Compared, speaker: &Speaker) -> String {
 }
 
 /// What buying another pack would do to the menu.
-pub fn would_move(moves: &[Move], book: &Book) -> String {
-    let on = |moved: &&Move| {
-        let standing = |side: Option<crate::drink::ledger::Side>| side.map(|side| side.standing);
-        standing(moved.before) == Some(Standing::UnderTarget) && standing(moved.after) == Some(Standing::OnTarget)
+pub fn would_move(moves: &[OfferChange], book: &Book) -> String {
+    let on = |moved: &&OfferChange| {
+        let status = |snapshot: Option<crate::drink::ledger::Snapshot>| snapshot.map(|snapshot| snapshot.status);
+        status(moved.before) == Some(OfferStatus::UnderTarget) && status(moved.after) == Some(OfferStatus::OnTarget)
     };
     let mut said = vec![match moves.len() {
         0 => return "No size would move.".to_string(),
@@ -167,7 +167,7 @@ pub fn days_axis(first: Date, last: Date) -> String {
 }
 
 /// Offers by name, the first few; the rest counted.
-fn named(moves: &mut dyn Iterator<Item = &Move>, book: &Book) -> String {
+fn named(moves: &mut dyn Iterator<Item = &OfferChange>, book: &Book) -> String {
     let names: Vec<String> = moves.map(|moved| book.name(Key::Offer(moved.offer))).collect();
     let said = names.get(..NAMED).unwrap_or(&names).join("; ");
     match names.len().saturating_sub(NAMED) {

@@ -1,8 +1,8 @@
 //! What was sold: days, weeks, and why something does not count.
 
 use super::Speaker;
+use super::offer_errors::offer_error;
 use super::reading::read_error;
-use super::troubles::trouble;
 use crate::book::{Book, Key, OfferId, Week};
 use crate::drink::ledger::Ledger;
 use crate::drink::sales::{Average, Unknown, Weekly, contribution_now};
@@ -42,7 +42,7 @@ pub fn unknown_sales(unknown: Unknown, book: &Book) -> String {
             "This size has no price yet, so nobody knows what one brings. Give it a menu price first.".to_string()
         }
         Unknown::NoWeekly => "How many are usually sold is not known. Type it.".to_string(),
-        Unknown::Stuck(why) => format!("What one brings cannot be computed. {}", trouble(&why, book)),
+        Unknown::Stuck(why) => format!("What one brings cannot be computed. {}", offer_error(&why, book)),
     }
 }
 

@@ -1,9 +1,11 @@
 //! One size in place of another: what must be sold, what it takes, and why there is no answer.
 
-use super::{Speaker, overflow, price_error, trouble};
+use super::{Speaker, offer_error, overflow, price_error};
 use crate::book::{Book, ContainerId, DrinkId, Key};
 use crate::foundation::measure::{Exact, Money, Share};
-use crate::sizes::switching::{BreakEven, Losing, NoSide, Payback, PriceFrom, Sales, Side, SwitchError, Together};
+use crate::sizes::switching::{
+    BreakEven, Earnings, Losing, NoEarnings, Payback, PriceFrom, Sales, SwitchError, Together,
+};
 
 /// Why there is no answer at all.
 pub fn switch_error(error: &SwitchError, book: &Book) -> String {
@@ -22,12 +24,12 @@ pub fn switch_error(error: &SwitchError, book: &Book) -> String {
 }
 
 /// Why a drink brings nothing that can be computed in a size.
-pub fn no_side(why: &NoSide, drink: DrinkId, container: ContainerId, book: &Book) -> String {
+pub fn no_earnings(why: &NoEarnings, drink: DrinkId, container: ContainerId, book: &Book) -> String {
     let (drink, container) = (book.name(Key::Drink(drink)), book.name(Key::Container(container)));
     let said = match why {
-        NoSide::Trouble(why) => trouble(why, book),
-        NoSide::NoPrice => "No price is asked. Enter one on its page.".to_string(),
-        NoSide::NoPriceReaches(error) => format!("{} Or type a price here.", price_error(error)),
+        NoEarnings::Offer(why) => offer_error(why, book),
+        NoEarnings::NoPrice => "No price is asked. Enter one on its page.".to_string(),
+        NoEarnings::NoPriceReaches(error) => format!("{} Or type a price here.", price_error(error)),
     };
     format!("{drink} in {container}: {said}")
 }
@@ -45,15 +47,15 @@ pub const fn price_from(from: PriceFrom) -> &'static str {
 pub fn losing(
     losing: Losing,
     what: &str,
-    sides: (Side, Side),
+    sides: (Earnings, Earnings),
     containers: (ContainerId, ContainerId),
     shown: (&Book, &Speaker),
 ) -> String {
     let (book, speaker) = shown;
-    let loses = |side: Side, container| {
-        let (left, price) = (speaker.money(side.contribution), speaker.money(side.price));
+    let loses = |earnings: Earnings, container| {
+        let (left, price) = (speaker.money(earnings.contribution), speaker.money(earnings.price));
         let container = book.name(Key::Container(container));
-        if side.contribution.is_zero() {
+        if earnings.contribution.is_zero() {
             format!("nothing is left of {price} in {container}")
         } else {
             format!("{left} is left of {price} in {container}, a loss")
@@ -122,7 +124,7 @@ pub fn change(answer: &BreakEven, speaker: &Speaker) -> String {
 
 /// How the number to sell came about.
 pub fn sell_formula(together: &Together, answer: &BreakEven, sales: Sales, speaker: &Speaker) -> String {
-    let each = |side: Side| match side.contribution.over(together.units) {
+    let each = |earnings: Earnings| match earnings.contribution.over(together.units) {
         Ok(each) => speaker.money(each),
         Err(error) => overflow(error),
     };

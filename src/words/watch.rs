@@ -6,7 +6,7 @@ use crate::book::{Book, Goods, Key};
 use crate::buying::price_watch::{
     Changed, ChangedOn, Exposed, Exposure, Since, TRIED, WatchError, Watched, WeeklyCost,
 };
-use crate::drink::ledger::Move;
+use crate::drink::ledger::OfferChange;
 use crate::drink::sales::Weekly;
 use crate::foundation::measure::{Date, Money, Overflow, Share};
 
@@ -53,7 +53,7 @@ pub fn what_if(found: &Watched) -> String {
 }
 
 /// How many sizes move, or did: those that fall under target, and those that come back to it.
-pub(super) fn moves(moves: &[Move], past: bool) -> String {
+pub(super) fn moves(moves: &[OfferChange], past: bool) -> String {
     let fell = moves.iter().filter(|moved| moved.fell()).count();
     let rose = moves.iter().filter(|moved| moved.rose()).count();
     let verb = |count: usize, was: &'static str, one: &'static str, many: &'static str| match (past, count) {

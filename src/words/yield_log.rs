@@ -4,7 +4,7 @@ use super::sales::day;
 use super::{Speaker, overflow, watch};
 use crate::book::{Ingredient, Weighing};
 use crate::buying::yield_log::{Step, Summary, YieldLogError, yield_of};
-use crate::drink::ledger::Move;
+use crate::drink::ledger::OfferChange;
 use crate::foundation::measure::{Amount, Exact, Share};
 
 /// Yields that are named one by one.
@@ -138,6 +138,6 @@ pub fn proposal(adopted: Share, now: Option<Share>, speaker: &Speaker) -> String
 }
 
 /// What adopting would move.
-pub fn would_move(moves: &[Move]) -> String {
+pub fn would_move(moves: &[OfferChange]) -> String {
     watch::moves(moves, false)
 }

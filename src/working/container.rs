@@ -3,10 +3,10 @@
 use super::{Figure, Name, Rule, Shown, Step};
 use crate::book::{Brimful, Container, Headspace, Key};
 use crate::drink::fill::fill;
-use crate::drink::ledger::Trouble;
+use crate::drink::ledger::OfferError;
 
 /// Volume to the rim.
-pub fn brimful(container: &Container) -> Result<Step, Trouble> {
+pub fn brimful(container: &Container) -> Result<Step, OfferError> {
     let figure = Figure::Volume(fill(container)?.brimful);
     Ok(match container.brimful {
         Brimful::Weighed(amount) => Step::given(Name::Brimful, Figure::Amount(amount), Key::Container(container.id)),
@@ -15,7 +15,7 @@ pub fn brimful(container: &Container) -> Result<Step, Trouble> {
 }
 
 /// What is poured.
-pub fn poured(container: &Container) -> Result<Step, Trouble> {
+pub fn poured(container: &Container) -> Result<Step, OfferError> {
     let fill = fill(container)?;
     let brimful = Step::opens(Name::Brimful, Figure::Volume(fill.brimful), Shown::Brimful(container.id));
     let key = Key::Container(container.id);

@@ -3,11 +3,11 @@
 use super::shown::Offered;
 use super::{Fact, Figure, Name, OfGoods, OfOffer, Rule, Step};
 use crate::book::{CostBasis, Entered, Goods, Key, Part};
-use crate::drink::ledger::Trouble;
+use crate::drink::ledger::OfferError;
 use crate::foundation::measure::{Exact, Overflow};
 
 /// The full cost: all parts.
-pub fn total(offered: &Offered) -> Result<Step, Trouble> {
+pub fn total(offered: &Offered) -> Result<Step, OfferError> {
     let total = Figure::Money(offered.priced.cost.total()?);
     Ok(Step::new(Name::Cost, total, Rule::Sum, parts(offered, CostBasis::Everything, |_| true)?))
 }
@@ -19,7 +19,7 @@ pub fn opens_total(offered: &Offered) -> Result<Step, Overflow> {
 }
 
 /// The cost that the target must cover.
-pub fn covered(offered: &Offered) -> Result<Step, Trouble> {
+pub fn covered(offered: &Offered) -> Result<Step, OfferError> {
     let basis = offered.priced.terms.cost_basis;
     let figure = Figure::Money(offered.priced.cost.covered(basis)?);
     Ok(Step::new(Name::Covered(basis), figure, Rule::Sum, parts(offered, basis, |_| true)?))
@@ -54,7 +54,7 @@ pub(super) fn parts(offered: &Offered, basis: CostBasis, counts: fn(Part) -> boo
 }
 
 /// One part.
-pub fn part(offered: &Offered, part: Part) -> Result<Step, Trouble> {
+pub fn part(offered: &Offered, part: Part) -> Result<Step, OfferError> {
     let cost = &offered.priced.cost;
     let settings = offered.book.settings();
     let figure = Figure::Money(cost.part(part)?);
@@ -114,7 +114,7 @@ fn unsold(offered: &Offered, basis: CostBasis) -> Result<Step, Overflow> {
 }
 
 /// Time of hands for one drink.
-pub fn time(offered: &Offered) -> Result<Step, Trouble> {
+pub fn time(offered: &Offered) -> Result<Step, OfferError> {
     let labour = &offered.drink.labour;
     let given = |name, figure| Step::given(name, figure, Key::Drink(offered.drink.id));
     let mut from = Vec::new();

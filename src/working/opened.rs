@@ -3,14 +3,14 @@
 use super::shown::Offered;
 use super::{OfOffer, Rule, Shown, Step, container, cost, packages, price, purchase, recipe, sizes};
 use crate::book::{Book, Key};
-use crate::drink::ledger::{Ledger, Trouble};
+use crate::drink::ledger::{Ledger, OfferError};
 
 /// How a number came about; none where there is no such number, as the margin of a drink that has
 /// no price, or the fill target of one that has too few weighings.
 ///
 /// # Errors
-/// The [`Trouble`] for which it cannot be computed.
-pub fn of(book: &Book, ledger: &Ledger, shown: Shown) -> Result<Option<Step>, Trouble> {
+/// The [`OfferError`] for which it cannot be computed.
+pub fn of(book: &Book, ledger: &Ledger, shown: Shown) -> Result<Option<Step>, OfferError> {
     match shown {
         Shown::Brimful(id) => container::brimful(at(book.container(id), Key::Container(id))?).map(Some),
         Shown::Poured(id) => container::poured(at(book.container(id), Key::Container(id))?).map(Some),
@@ -53,7 +53,7 @@ pub fn of(book: &Book, ledger: &Ledger, shown: Shown) -> Result<Option<Step>, Tr
 ///
 /// # Errors
 /// As [`of`].
-pub fn opened(book: &Book, ledger: &Ledger, shown: Shown) -> Result<Vec<(Shown, Step)>, Trouble> {
+pub fn opened(book: &Book, ledger: &Ledger, shown: Shown) -> Result<Vec<(Shown, Step)>, OfferError> {
     let mut wanted = vec![shown];
     let mut opened = Vec::new();
     let mut next = 0;
@@ -77,6 +77,6 @@ fn refers(step: &Step, wanted: &mut Vec<Shown>) {
     }
 }
 
-fn at<T>(found: Option<T>, key: Key) -> Result<T, Trouble> {
-    found.ok_or(Trouble::Missing(key))
+fn at<T>(found: Option<T>, key: Key) -> Result<T, OfferError> {
+    found.ok_or(OfferError::Missing(key))
 }

@@ -4,7 +4,7 @@ use super::shown::Offered;
 use super::{Fact, Figure, Name, OfOffer, OfPackaged, Rule, Shown, Step, recipe};
 use crate::book::{FillRule, Filling, Key, Part};
 use crate::drink::fill::{self, BatchRisk, Single, tolerance};
-use crate::drink::ledger::Trouble;
+use crate::drink::ledger::OfferError;
 use crate::drink::packaged::{PackagedFill, WEEKS, density_of, packaged_fill};
 use crate::foundation::measure::{Amount, Density, Exact, Measure, Overflow, Volume};
 
@@ -16,7 +16,7 @@ struct Packages<'a> {
 }
 
 /// A number of a packaged drink; none where it has no fill target: the screen says why.
-pub fn packaged(offered: &Offered, of: OfPackaged) -> Result<Option<Step>, Trouble> {
+pub fn packaged(offered: &Offered, of: OfPackaged) -> Result<Option<Step>, OfferError> {
     let Some(offer) = offered.book.offer(offered.id) else { return Ok(None) };
     let (Some(filling), Ok(fill)) = (&offer.filling, packaged_fill(offered.book, offer)) else { return Ok(None) };
     let packages = Packages { offered, filling, fill };
@@ -24,7 +24,7 @@ pub fn packaged(offered: &Offered, of: OfPackaged) -> Result<Option<Step>, Troub
 }
 
 /// The density of a drink as it is filled; none where an ingredient has no density.
-pub fn density(offered: &Offered) -> Result<Option<Step>, Trouble> {
+pub fn density(offered: &Offered) -> Result<Option<Step>, OfferError> {
     let Ok(density) = density_of(offered.book, offered.priced) else { return Ok(None) };
     let from = vec![recipe::drink_mass(offered)?, offered.poured()];
     Ok(Some(Step::new(Name::DrinkDensity, Figure::Density(density), Rule::Quotient, from)))
@@ -76,7 +76,7 @@ impl Packages<'_> {
         Step::opens(name, figure, Shown::Packaged(self.offered.id, of))
     }
 
-    fn step(&self, of: OfPackaged) -> Result<Step, Trouble> {
+    fn step(&self, of: OfPackaged) -> Result<Step, OfferError> {
         let (name, figure) = self.figure(of);
         let (rule, from) = match of {
             OfPackaged::Target => match (self.fill.single, self.fill.batch) {

@@ -3,7 +3,7 @@
 use super::shown::Offered;
 use super::{AtPrice, Fact, Figure, Name, OfOffer, OfPrice, Rule, Step, cost};
 use crate::book::{Key, Part, TaxPlace};
-use crate::drink::ledger::Trouble;
+use crate::drink::ledger::OfferError;
 use crate::drink::price::{Asked, Ceiling, Suggestion, asked, ceiling};
 use crate::foundation::measure::{Money, Overflow, Share};
 
@@ -28,7 +28,7 @@ fn suggestion<'a>(offered: &Offered<'a>) -> Option<&'a Suggestion> {
 
 /// The price without tax that gives the target: what it must bear, over the share that is left
 /// for it.
-pub fn target_without_tax(offered: &Offered) -> Result<Option<Step>, Trouble> {
+pub fn target_without_tax(offered: &Offered) -> Result<Option<Step>, OfferError> {
     let terms = &offered.priced.terms;
     let Some(suggestion) = suggestion(offered) else { return Ok(None) };
     let mut bear = cost::opens_covered(offered)?;
@@ -69,7 +69,7 @@ fn left_share(offered: &Offered) -> Result<(Step, Share), Overflow> {
 }
 
 /// The menu price that gives the target, before its ending.
-pub fn exact(offered: &Offered) -> Result<Option<Step>, Trouble> {
+pub fn exact(offered: &Offered) -> Result<Option<Step>, OfferError> {
     let Some(suggestion) = suggestion(offered) else { return Ok(None) };
     let shown = offered.shown(OfOffer::TargetWithoutTax);
     let without_tax = Step::opens(Name::TargetWithoutTax, Figure::Money(suggestion.without_tax), shown);
@@ -94,7 +94,7 @@ pub fn suggested(offered: &Offered) -> Option<Step> {
 }
 
 /// What a menu price brings, and what it leaves to spend.
-pub fn at(offered: &Offered, which: AtPrice, of: OfPrice) -> Result<Option<Step>, Trouble> {
+pub fn at(offered: &Offered, which: AtPrice, of: OfPrice) -> Result<Option<Step>, OfferError> {
     let menu = match which {
         AtPrice::Asked => offered.priced.asked.map(|it| it.menu),
         AtPrice::Suggested => suggestion(offered).map(|it| it.menu),
@@ -149,7 +149,7 @@ impl At<'_> {
         Step::opens(name, figure, self.offered.shown(OfOffer::At(self.which, of)))
     }
 
-    fn step(&self, of: OfPrice) -> Result<Step, Trouble> {
+    fn step(&self, of: OfPrice) -> Result<Step, OfferError> {
         let (offered, asked) = (self.offered, &self.asked);
         let tax = offered.priced.terms.tax;
         let (name, figure) = self.figure(of);

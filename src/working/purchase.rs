@@ -5,12 +5,12 @@ use super::shown::Offered;
 use super::{Figure, Name, OfGoods, OfOffer, Rule, Step};
 use crate::book::{Goods, Ingredient, Key, LineId, Pack, Stage};
 use crate::drink::cost::{bought_cost, paid, usable_cost};
-use crate::drink::ledger::Trouble;
+use crate::drink::ledger::OfferError;
 use crate::drink::yields;
 use crate::foundation::measure::{Amount, Count, Dimension, Exact, Measure, Overflow};
 
 /// What a line costs in one drink.
-pub fn line_cost(offered: &Offered, id: LineId) -> Result<Option<Step>, Trouble> {
+pub fn line_cost(offered: &Offered, id: LineId) -> Result<Option<Step>, OfferError> {
     let Some(used) = offered.line(id) else { return Ok(None) };
     let cost = offered.priced.cost.lines.iter().find(|it| it.line == id);
     let (Some(cost), Some(pack)) = (cost, used.ingredient.packs.first()) else { return Ok(None) };
@@ -21,7 +21,7 @@ pub fn line_cost(offered: &Offered, id: LineId) -> Result<Option<Step>, Trouble>
 }
 
 /// What is used of a line as it is bought for: the mass of a scoop of ice, else what is used.
-fn bought_as(offered: &Offered, used: &Used) -> Result<(Step, Measure), Trouble> {
+fn bought_as(offered: &Offered, used: &Used) -> Result<(Step, Measure), OfferError> {
     let to_use = used.scaled.to_use;
     let shown = offered.shown(OfOffer::ToUse(used.line.id));
     let amount = Step::opens(used.name(OfGoods::ToUse(used.line.stage)), Figure::from(to_use), shown);
@@ -35,7 +35,7 @@ fn bought_as(offered: &Offered, used: &Used) -> Result<(Step, Measure), Trouble>
 }
 
 /// What a piece of the container's set costs.
-pub fn packaging_cost(offered: &Offered, place: usize) -> Result<Option<Step>, Trouble> {
+pub fn packaging_cost(offered: &Offered, place: usize) -> Result<Option<Step>, OfferError> {
     let used = offered.book.set_of(offered.container).nth(place);
     let (Some(used), Some(cost)) = (used, offered.priced.cost.packaging.get(place)) else { return Ok(None) };
     let goods = Goods::Packaging(used.packaging);
@@ -61,7 +61,7 @@ fn holder(offered: &Offered, place: usize) -> Key {
 }
 
 /// What a usable amount costs.
-pub fn usable(ingredient: &Ingredient, pack: &Pack, stage: Stage, amount: Amount) -> Result<Step, Trouble> {
+pub fn usable(ingredient: &Ingredient, pack: &Pack, stage: Stage, amount: Amount) -> Result<Step, OfferError> {
     let measure = amount.measure()?;
     let cost = usable_cost(ingredient, pack, stage, measure)?;
     let goods = Goods::Ingredient(ingredient.id);
@@ -72,7 +72,7 @@ pub fn usable(ingredient: &Ingredient, pack: &Pack, stage: Stage, amount: Amount
 }
 
 /// What a piece costs.
-pub fn piece(goods: Goods, pack: &Pack) -> Result<Step, Trouble> {
+pub fn piece(goods: Goods, pack: &Pack) -> Result<Step, OfferError> {
     let cost = bought_cost(pack, Exact::ONE)?;
     let from = vec![pack_paid(goods, pack)?, contents(goods, pack)];
     Ok(Step::new(Name::Of(goods, OfGoods::PieceCost), Figure::Money(cost), Rule::Quotient, from))
@@ -118,14 +118,14 @@ fn bought(
     amount: Step,
     measure: Measure,
     pack: Dimension,
-) -> Result<Step, Trouble> {
-    let yields = recipe::yields_to(ingredient, stage);
-    let in_pack = |dimension: Dimension| -> Result<Figure, Trouble> {
+) -> Result<Step, OfferError> {
+    let yields = recipe::yields_up_to(ingredient, stage);
+    let in_pack = |dimension: Dimension| -> Result<Figure, OfferError> {
         let bought = yields::bought_for(ingredient, stage, measure, dimension).map_err(cost_error)?.amount()?;
         Ok(Figure::from(dimension.measure(bought)))
     };
     let name = |of| Name::Of(Goods::Ingredient(ingredient.id), of);
-    let mass = |of| -> Result<Step, Trouble> {
+    let mass = |of| -> Result<Step, OfferError> {
         let figure = in_pack(Dimension::Mass)?;
         if let Measure::Count(_) = measure {
             let from = [Some(amount.clone()), recipe::piece_weight(ingredient)].into_iter().flatten().collect();

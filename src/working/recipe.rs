@@ -4,7 +4,7 @@ use super::shown::Offered;
 use super::{Fact, Figure, Name, OfGoods, OfOffer, Rule, Shown, Step};
 use crate::book::{Goods, Ice, IcePlace, Ingredient, Key, Line, LineId, Scaling, Stage};
 use crate::drink::fill::{ICE_DENSITY, ScaledLine, liquid_density, mass_of_scoop};
-use crate::drink::ledger::Trouble;
+use crate::drink::ledger::OfferError;
 use crate::drink::yields;
 use crate::foundation::measure::{Exact, Mass, Measure, Overflow, Share, Volume};
 
@@ -55,7 +55,7 @@ impl Used<'_> {
 }
 
 /// What is used for one drink: what is in it, and what stays in the press or jug.
-pub fn to_use(offered: &Offered, id: LineId) -> Result<Option<Step>, Trouble> {
+pub fn to_use(offered: &Offered, id: LineId) -> Result<Option<Step>, OfferError> {
     let Some(used) = offered.line(id) else { return Ok(None) };
     let name = used.name(OfGoods::ToUse(used.line.stage));
     if offered.drink.process_loss.is_zero() {
@@ -78,7 +78,7 @@ fn opens_in_drink(offered: &Offered, used: &Used) -> Step {
 }
 
 /// What is in one drink.
-pub fn in_drink(offered: &Offered, id: LineId) -> Result<Option<Step>, Trouble> {
+pub fn in_drink(offered: &Offered, id: LineId) -> Result<Option<Step>, OfferError> {
     let Some(used) = offered.line(id) else { return Ok(None) };
     let (written, amount) = used.written(offered)?;
     let stage = used.line.stage;
@@ -118,7 +118,7 @@ pub fn in_drink(offered: &Offered, id: LineId) -> Result<Option<Step>, Trouble> 
 }
 
 /// How many times the recipe is taken.
-pub fn factor(offered: &Offered) -> Result<Step, Trouble> {
+pub fn factor(offered: &Offered) -> Result<Step, OfferError> {
     let has = |wanted: fn(&Scaling) -> bool| offered.drink.lines.iter().any(|line| wanted(&line.scaling));
     let steps = has(|scaling| matches!(scaling, Scaling::Stepped(_))) && !has(|scaling| *scaling == Scaling::TopUp);
     let (mut fixed, mut to_fill, mut written) = (Vec::new(), vec![offered.poured()], Vec::new());
@@ -160,19 +160,19 @@ pub fn factor(offered: &Offered) -> Result<Step, Trouble> {
 }
 
 /// What a line takes in the glass at this size.
-fn space_at_size(offered: &Offered, used: &Used, amount: Step) -> Result<(Step, Volume), Trouble> {
+fn space_at_size(offered: &Offered, used: &Used, amount: Step) -> Result<(Step, Volume), OfferError> {
     let volume = volume_in_glass(offered, used, amount, used.scaled.in_drink, Some(used.scaled.volume))?;
     with_air(offered, used, volume)
 }
 
 /// What a line takes in the glass as the recipe says.
-pub fn written(offered: &Offered, id: LineId) -> Result<Option<Step>, Trouble> {
+pub fn written(offered: &Offered, id: LineId) -> Result<Option<Step>, OfferError> {
     let Some(used) = offered.line(id) else { return Ok(None) };
     Ok(Some(space_as_written(offered, &used)?.0))
 }
 
 /// The same, to be opened where it is more than an amount that was typed.
-fn opens_written(offered: &Offered, used: &Used) -> Result<(Step, Volume), Trouble> {
+fn opens_written(offered: &Offered, used: &Used) -> Result<(Step, Volume), OfferError> {
     let (step, volume) = space_as_written(offered, used)?;
     if let Rule::Given(_) = step.rule {
         return Ok((step, volume));
@@ -181,13 +181,13 @@ fn opens_written(offered: &Offered, used: &Used) -> Result<(Step, Volume), Troub
     Ok((Step::opens(step.name, step.figure, shown), volume))
 }
 
-fn space_as_written(offered: &Offered, used: &Used) -> Result<(Step, Volume), Trouble> {
+fn space_as_written(offered: &Offered, used: &Used) -> Result<(Step, Volume), OfferError> {
     let (amount, measure) = used.written(offered)?;
     let volume = volume_in_glass(offered, used, amount, measure, None)?;
     with_air(offered, used, volume)
 }
 
-fn with_air(offered: &Offered, used: &Used, (step, volume): (Step, Volume)) -> Result<(Step, Volume), Trouble> {
+fn with_air(offered: &Offered, used: &Used, (step, volume): (Step, Volume)) -> Result<(Step, Volume), OfferError> {
     let air = offered.drink.air;
     if air.is_zero() || !used.is_mixed() {
         return Ok((step, volume));
@@ -212,7 +212,7 @@ fn volume_in_glass(
     amount: Step,
     measure: Measure,
     known: Option<Volume>,
-) -> Result<(Step, Volume), Trouble> {
+) -> Result<(Step, Volume), OfferError> {
     let stage = used.line.stage;
     let (mass, density, computed) = match (used.line.ice, measure) {
         (Some(ice), _) => {
@@ -246,7 +246,7 @@ pub(super) fn mass_of_ice(
     ice: Ice,
     amount: Step,
     measure: Measure,
-) -> Result<(Step, Mass), Trouble> {
+) -> Result<(Step, Mass), OfferError> {
     let Measure::Volume(scoop) = measure else {
         return mass_at(used.ingredient, Stage::AsBought, amount, measure);
     };
@@ -258,7 +258,7 @@ pub(super) fn mass_of_ice(
 }
 
 /// The mass of an amount of a line.
-fn mass_of(offered: &Offered, used: &Used, amount: Step, measure: Measure) -> Result<(Step, Mass), Trouble> {
+fn mass_of(offered: &Offered, used: &Used, amount: Step, measure: Measure) -> Result<(Step, Mass), OfferError> {
     match used.line.ice {
         Some(ice) => mass_of_ice(offered, used, ice, amount, measure),
         None => mass_at(used.ingredient, used.line.stage, amount, measure),
@@ -266,7 +266,7 @@ fn mass_of(offered: &Offered, used: &Used, amount: Step, measure: Measure) -> Re
 }
 
 /// The mass of all that is in one drink.
-pub(super) fn drink_mass(offered: &Offered) -> Result<Step, Trouble> {
+pub(super) fn drink_mass(offered: &Offered) -> Result<Step, OfferError> {
     let (mut masses, mut mass) = (Vec::new(), Mass::ZERO);
     for used in offered.lines() {
         let (step, grams) = mass_of(offered, &used, opens_in_drink(offered, &used), used.scaled.in_drink)?;
@@ -277,7 +277,7 @@ pub(super) fn drink_mass(offered: &Offered) -> Result<Step, Trouble> {
 }
 
 /// The density of what ice floats in, from the recipe as written; none where no ice floats.
-pub fn liquid(offered: &Offered) -> Result<Option<Step>, Trouble> {
+pub fn liquid(offered: &Offered) -> Result<Option<Step>, OfferError> {
     let floats = |line: &Line| line.ice.is_some_and(|ice| ice.place == IcePlace::Floating);
     if !offered.drink.lines.iter().any(floats) {
         return Ok(None);
@@ -307,7 +307,7 @@ pub(super) fn mass_at(
     stage: Stage,
     amount: Step,
     measure: Measure,
-) -> Result<(Step, Mass), Trouble> {
+) -> Result<(Step, Mass), OfferError> {
     let mass = yields::mass_at(ingredient, stage, measure).map_err(cost_error)?;
     let mut from = vec![amount];
     match measure {
@@ -315,14 +315,14 @@ pub(super) fn mass_at(
         Measure::Volume(_) => from.push(density_at(ingredient, stage)?),
         Measure::Count(_) => {
             from.extend(piece_weight(ingredient));
-            from.extend(yields_to(ingredient, stage));
+            from.extend(yields_up_to(ingredient, stage));
         }
     }
     let name = Name::Of(Goods::Ingredient(ingredient.id), OfGoods::Mass(stage));
     Ok((Step::new(name, Figure::Mass(mass), Rule::Product, from), mass))
 }
 
-pub(super) fn density_at(ingredient: &Ingredient, stage: Stage) -> Result<Step, Trouble> {
+pub(super) fn density_at(ingredient: &Ingredient, stage: Stage) -> Result<Step, OfferError> {
     let density = yields::density_at(ingredient, stage).map_err(cost_error)?;
     let of = if stage == Stage::Pressed { OfGoods::JuiceDensity } else { OfGoods::Density };
     Ok(of_ingredient(ingredient, of, Figure::Density(density)))
@@ -333,7 +333,7 @@ pub(super) fn piece_weight(ingredient: &Ingredient) -> Option<Step> {
 }
 
 /// What is left of what is bought, from the last stage back; nothing where all is.
-pub(super) fn yields_to(ingredient: &Ingredient, stage: Stage) -> Vec<Step> {
+pub(super) fn yields_up_to(ingredient: &Ingredient, stage: Stage) -> Vec<Step> {
     let second = match stage {
         Stage::AsBought => return Vec::new(),
         Stage::Trimmed => None,
@@ -349,6 +349,6 @@ fn of_ingredient(ingredient: &Ingredient, of: OfGoods, figure: Figure) -> Step {
     Step::given(Name::Of(Goods::Ingredient(ingredient.id), of), figure, Key::Ingredient(ingredient.id))
 }
 
-pub(super) fn cost_error(error: yields::YieldError) -> Trouble {
-    Trouble::Cost(error.into())
+pub(super) fn cost_error(error: yields::YieldError) -> OfferError {
+    OfferError::Cost(error.into())
 }

@@ -3,7 +3,7 @@
 use crate::book::{
     Book, Container, ContainerId, Drink, Goods, IngredientId, Key, LineId, OfferId, PackId, Part, Stage,
 };
-use crate::drink::ledger::{Ledger, Priced, Trouble};
+use crate::drink::ledger::{Ledger, OfferError, Priced};
 use crate::foundation::measure::{Amount, Exact, Money};
 
 /// A number that can be opened to its working.
@@ -153,11 +153,11 @@ pub(super) struct Offered<'a> {
 }
 
 impl<'a> Offered<'a> {
-    pub fn new(book: &'a Book, ledger: &'a Ledger, id: OfferId) -> Result<Offered<'a>, Trouble> {
-        let priced = ledger.get(id).ok_or(Trouble::Missing(Key::Offer(id)))?;
-        let drink = book.drink(id.drink).ok_or(Trouble::Missing(Key::Drink(id.drink)))?;
-        let container = book.container(id.container).ok_or(Trouble::Missing(Key::Container(id.container)))?;
-        Ok(Offered { book, id, drink, container, priced: priced.as_ref().map_err(|trouble| *trouble)? })
+    pub fn new(book: &'a Book, ledger: &'a Ledger, id: OfferId) -> Result<Offered<'a>, OfferError> {
+        let priced = ledger.get(id).ok_or(OfferError::Missing(Key::Offer(id)))?;
+        let drink = book.drink(id.drink).ok_or(OfferError::Missing(Key::Drink(id.drink)))?;
+        let container = book.container(id.container).ok_or(OfferError::Missing(Key::Container(id.container)))?;
+        Ok(Offered { book, id, drink, container, priced: priced.as_ref().map_err(|error| *error)? })
     }
 
     /// How many are usually sold in a week, where it is known.

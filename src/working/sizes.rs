@@ -3,13 +3,13 @@
 use super::shown::Offered;
 use super::{AtPrice, Fact, Figure, Name, OfOffer, OfPrice, OfSize, Rule, Shown, Step, cost, price};
 use crate::book::{Book, OfferId, Scope};
-use crate::drink::ledger::{Ledger, Trouble};
+use crate::drink::ledger::{Ledger, OfferError};
 use crate::drink::price::Asked;
 use crate::foundation::measure::{Amount, Money, Overflow};
 use crate::sizes::side_by_side::{SizeRow, SoldSize, side_by_side, sold_in};
 
 /// A number of a size among the others.
-pub fn size(book: &Book, ledger: &Ledger, id: OfferId, of: OfSize) -> Result<Option<Step>, Trouble> {
+pub fn size(book: &Book, ledger: &Ledger, id: OfferId, of: OfSize) -> Result<Option<Step>, OfferError> {
     let offered = Offered::new(book, ledger, id)?;
     let drink = Scope::Drink(id.drink);
     let rows = side_by_side(book, ledger, drink, &sold_in(book, drink))?.sizes;

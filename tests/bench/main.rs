@@ -13,7 +13,7 @@ use brimwright::buying::buying_list::{makes, propose};
 use brimwright::buying::price_watch::{bought, exposure, what_if};
 use brimwright::counter::on_hand::{Wish, best_use};
 use brimwright::drink::gap::ways;
-use brimwright::drink::ledger::{Ledger, Standing};
+use brimwright::drink::ledger::{Ledger, OfferStatus};
 use brimwright::drink::make::needs;
 use brimwright::exchange;
 use brimwright::foundation::measure::{Amount, Date, Exact, Money, Share, Unit};
@@ -165,7 +165,7 @@ fn buying(mut book: Book) -> (Vec<Duration>, usize) {
 /// The levers of each offer under its target, and how many one has.
 fn levers(book: &Book) -> (Vec<Duration>, usize) {
     let ledger = Ledger::of(book);
-    let under = ledger.offers().filter(|(_, result)| Standing::from(*result) == Standing::UnderTarget);
+    let under = ledger.offers().filter(|(_, result)| OfferStatus::from(*result) == OfferStatus::UnderTarget);
     let under: Vec<OfferId> = under.map(|(id, _)| id).take(200).collect();
     let mut found = 0;
     let times: Vec<Duration> =

@@ -4,7 +4,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use brimwright::book::{Book, DrinkKind, Edit, Offer, OfferId, Scope, Sold, Stage};
 use brimwright::drink::fill::written_volume;
-use brimwright::drink::ledger::{Ledger, Standing};
+use brimwright::drink::ledger::{Ledger, OfferStatus};
 use brimwright::exchange::write;
 use brimwright::foundation::measure::{Date, Exact, Money, Unit};
 
@@ -102,12 +102,12 @@ fn nothing_in_it_is_idle() {
 #[test]
 fn its_offers_stand_where_they_should() {
     let ledger = Ledger::of(&demo());
-    let mut standing: BTreeMap<Standing, usize> = BTreeMap::new();
+    let mut status: BTreeMap<OfferStatus, usize> = BTreeMap::new();
     for (_, result) in ledger.offers() {
-        *standing.entry(Standing::from(result)).or_default() += 1;
+        *status.entry(OfferStatus::from(result)).or_default() += 1;
     }
-    let expected = [(Standing::UnderTarget, 6), (Standing::WithoutPrice, 1), (Standing::OnTarget, 32)];
-    assert_eq!(standing, BTreeMap::from(expected));
+    let expected = [(OfferStatus::UnderTarget, 6), (OfferStatus::WithoutPrice, 1), (OfferStatus::OnTarget, 32)];
+    assert_eq!(status, BTreeMap::from(expected));
 }
 
 #[test]

@@ -2,7 +2,7 @@
 //! LF; fields with commas, quotes or line ends in quotes; quotes doubled.
 
 use brimwright::book::{Book, Edit, Key, Record};
-use brimwright::drink::ledger::{Ledger, Trouble};
+use brimwright::drink::ledger::{Ledger, OfferError};
 use brimwright::exchange::{Lack, offer_columns, read, write_offers};
 use brimwright::words;
 
@@ -44,7 +44,7 @@ const BOOK: &str = r#"{
 
 fn csv(book: &Book) -> String {
     write_offers(book, &Ledger::of(book), &|lack| match lack {
-        Lack::Offer(Trouble::Cost(_)) => "There is no pack, yet".to_string(),
+        Lack::Offer(OfferError::Cost(_)) => "There is no pack, yet".to_string(),
         other => format!("{other:?}"),
     })
 }

@@ -6,7 +6,7 @@ use brimwright::book::{
     OfferId, Pack, Packaging, Record,
 };
 use brimwright::drink::gap::{Closing, Figure, Lever, WhyNot, ways};
-use brimwright::drink::ledger::{Standing, price_offer};
+use brimwright::drink::ledger::{OfferStatus, price_offer};
 use brimwright::foundation::measure::{Amount, Exact, Money, Share, Time};
 use proptest::prelude::*;
 
@@ -25,19 +25,19 @@ fn under_target() -> impl Strategy<Value = Menu> {
         let price = enough.times(Exact::new(millionths, 6)).ok()?.major().rounded(8);
         let offer = Offer { price: Some(Money::from_major(price)), ..Offer::new(OFFER) };
         menu.book.apply(&Edit::Put(Record::Offer(offer))).ok()?;
-        (standing(&menu.book) == Standing::UnderTarget).then_some(menu)
+        (status(&menu.book) == OfferStatus::UnderTarget).then_some(menu)
     })
 }
 
-fn standing(book: &Book) -> Standing {
-    Standing::from(&price_offer(book, book.offer(OFFER).unwrap()))
+fn status(book: &Book) -> OfferStatus {
+    OfferStatus::from(&price_offer(book, book.offer(OFFER).unwrap()))
 }
 
 /// Where the offer stands once this is done.
-fn standing_after(book: &Book, edit: &Edit) -> Standing {
+fn standing_after(book: &Book, edit: &Edit) -> OfferStatus {
     let mut book = book.clone();
     book.apply(edit).unwrap_or_else(|refusal| panic!("{refusal:?} of {edit:?}"));
-    standing(&book)
+    status(&book)
 }
 
 /// The lever set to this number by the test's own hand.
@@ -134,11 +134,11 @@ proptest! {
             let (lever, Ok(closing)) = (way.lever, &way.closes) else { continue };
             let number = number(closing);
             let edit = set(&menu.book, lever, number);
-            prop_assert_eq!(standing_after(&menu.book, &edit), Standing::OnTarget, "{:?}", way);
+            prop_assert_eq!(standing_after(&menu.book, &edit), OfferStatus::OnTarget, "{:?}", way);
             let before = set(&menu.book, lever, number.plus(step_back(lever)).unwrap());
-            prop_assert_ne!(standing_after(&menu.book, &before), Standing::OnTarget, "{:?}", way);
+            prop_assert_ne!(standing_after(&menu.book, &before), OfferStatus::OnTarget, "{:?}", way);
             if let Some(edit) = &closing.edit {
-                prop_assert_eq!(standing_after(&menu.book, edit), Standing::OnTarget, "{:?}", way);
+                prop_assert_eq!(standing_after(&menu.book, edit), OfferStatus::OnTarget, "{:?}", way);
             }
         }
     }
@@ -149,7 +149,7 @@ proptest! {
             match (way.closes, bound(&menu, way.lever)) {
                 (Err(WhyNot::CannotCloseAlone), Some(number)) => {
                     let furthest = set(&menu.book, way.lever, number);
-                    prop_assert_ne!(standing_after(&menu.book, &furthest), Standing::OnTarget, "{:?}", way.lever);
+                    prop_assert_ne!(standing_after(&menu.book, &furthest), OfferStatus::OnTarget, "{:?}", way.lever);
                 }
                 (Err(WhyNot::CannotCloseAlone), None) => {
                     let kept = menu.priced().suggestion.is_ok_and(|it| it.menu.major().keeps());
@@ -159,7 +159,7 @@ proptest! {
                     prop_assert_eq!(way.lever, Lever::HandsTime(drink_id(1)));
                     prop_assert_eq!(menu.book.settings().cost_basis, CostBasis::Goods);
                     let idle = set(&menu.book, way.lever, Exact::ZERO);
-                    prop_assert_eq!(standing_after(&menu.book, &idle), Standing::UnderTarget);
+                    prop_assert_eq!(standing_after(&menu.book, &idle), OfferStatus::UnderTarget);
                 }
                 (Ok(_), _) => {}
             }

@@ -35,7 +35,7 @@ impl Menu {
     /// The drink computed; generated recipes are such that this works.
     pub fn priced(&self) -> Priced {
         let offer = Offer::new(offer_id(1, 1));
-        price_offer(&self.book, &offer).unwrap_or_else(|trouble| panic!("{trouble:?} in {:?}", self.book))
+        price_offer(&self.book, &offer).unwrap_or_else(|error| panic!("{error:?} in {:?}", self.book))
     }
 
     /// The recipe at a volume; none where steps do not meet it, or fixed lines are too much.

@@ -1,7 +1,7 @@
 //! One size in place of another.
 
 use brimwright::foundation::measure::{Exact, Money, Share};
-use brimwright::sizes::switching::{BreakEven, Losing, Side};
+use brimwright::sizes::switching::{BreakEven, Earnings, Losing};
 use proptest::prelude::*;
 
 use crate::cases::cases;
@@ -9,8 +9,8 @@ use crate::near;
 use crate::support::exact;
 
 /// A side with a price from 0.01, and what is left of it, which may be less than nothing.
-fn side() -> impl Strategy<Value = Side> {
-    (1..10_000_i64, -3_000..10_000_i64).prop_map(|(price, left)| Side {
+fn earnings() -> impl Strategy<Value = Earnings> {
+    (1..10_000_i64, -3_000..10_000_i64).prop_map(|(price, left)| Earnings {
         price: Money::from_major(Exact::new(price, 2)),
         contribution: Money::from_major(Exact::new(left, 3)),
     })
@@ -20,7 +20,7 @@ proptest! {
     /// A quotient is rounded at its 28th digit: what it leaves of a week is far under the
     /// thousand-millionth allowed.
     #[test]
-    fn what_is_to_be_sold_earns_the_same(now in side(), then in side(), units in crate::number(2000, 1)) {
+    fn what_is_to_be_sold_earns_the_same(now in earnings(), then in earnings(), units in crate::number(2000, 1)) {
         match BreakEven::of(now, then).unwrap() {
             Ok(answer) => {
                 let earned = now.contribution.times(units).unwrap();
@@ -47,7 +47,7 @@ proptest! {
     /// Below zero where the price and the drinks to sell move apart, above it where they move
     /// together, none where the price stays.
     #[test]
-    fn elasticity_has_the_sign_of_both_changes(now in side(), then in side()) {
+    fn elasticity_has_the_sign_of_both_changes(now in earnings(), then in earnings()) {
         let Ok(answer) = BreakEven::of(now, then).unwrap() else { return Ok(()) };
         let more_units = answer.change().unwrap().fraction();
         let more_price = then.price.minus(now.price).unwrap().major();
@@ -64,7 +64,7 @@ proptest! {
 
     /// Turned round, the switch needs the reverse, at the same elasticity.
     #[test]
-    fn a_switch_back_undoes_it(now in side(), then in side()) {
+    fn a_switch_back_undoes_it(now in earnings(), then in earnings()) {
         let (Ok(there), Ok(back)) = (BreakEven::of(now, then).unwrap(), BreakEven::of(then, now).unwrap()) else {
             return Ok(());
         };

@@ -421,7 +421,7 @@ proptest! {
         prop_assert!(packaged_fill(&book, book.offer(offer_id(1, 1)).unwrap()).is_ok());
         let ledger = Ledger::of(&book);
         for shown in all(&book, &ledger) {
-            let working = of(&book, &ledger, shown).unwrap_or_else(|trouble| panic!("{trouble:?} for {shown:?}"));
+            let working = of(&book, &ledger, shown).unwrap_or_else(|error| panic!("{error:?} for {shown:?}"));
             let figure = working.as_ref().map(|step| step.figure.base().unwrap());
             prop_assert_eq!(figure, engine(&book, &ledger, shown), "{:?}", shown);
             if let Some(step) = working {

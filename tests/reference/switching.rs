@@ -4,7 +4,7 @@
 
 use brimwright::book::{Offer, Record, Scope};
 use brimwright::foundation::measure::{Exact, Money};
-use brimwright::sizes::switching::{BreakEven, Question, Side, switch};
+use brimwright::sizes::switching::{BreakEven, Earnings, Question, switch};
 
 use crate::example;
 use crate::support::{book_of_one_drink, container, container_id, drink_id, exact, money, offer, offer_id, settings};
@@ -51,8 +51,8 @@ fn the_elasticity_of_a_price_cut() {
     // Python 3, math.log(1.25) / math.log(0.7) and math.log(0.8) / math.log(1.1), to six decimals:
     // natural logarithms of another implementation.
     let of = |price: [&str; 2], left: [&str; 2]| {
-        let side = |at: usize| Side { price: money(price[at]), contribution: money(left[at]) };
-        BreakEven::of(side(0), side(1)).unwrap().unwrap().elasticity.unwrap().rounded(6)
+        let earnings = |at: usize| Earnings { price: money(price[at]), contribution: money(left[at]) };
+        BreakEven::of(earnings(0), earnings(1)).unwrap().unwrap().elasticity.unwrap().rounded(6)
     };
     assert_eq!(of(["6", "4.2"], ["4", "3.2"]), exact("-0.625622"));
     assert_eq!(of(["5", "5.5"], ["2", "2.5"]), exact("-2.341235"));

@@ -4,7 +4,7 @@ use brimwright::book::{Batch, Book, Edit, Goods, Make, OfferId, Record, Settings
 use brimwright::counter::batch::{Station, Weighed};
 use brimwright::counter::on_hand::{BestUse, Makes, NotMade, Reach, Scarce, Stopped, Used};
 use brimwright::drink::fill::ScaleError;
-use brimwright::drink::ledger::Trouble;
+use brimwright::drink::ledger::OfferError;
 use brimwright::drink::make::Unmade;
 use brimwright::drink::yields::YieldError;
 use brimwright::foundation::measure::{Overflow, System};
@@ -167,7 +167,7 @@ fn what_cannot_be_made() {
         "Invented drink 1, Bottle: not on the menu in this size any more. Take it out of the plan, or add the size again."
     );
     assert_eq!(
-        unmade(Unmade::Stuck(Trouble::Scale(ScaleError::NoLines(drink_id(1))))),
+        unmade(Unmade::Stuck(OfferError::Scale(ScaleError::NoLines(drink_id(1))))),
         "Invented drink 1, Bottle: The recipe is empty. Add what goes in."
     );
 }
@@ -186,7 +186,7 @@ fn what_runs_out_first() {
     assert_eq!(makes(Err(NotMade::NothingCounted)), "Nothing that it takes was counted.");
     assert_eq!(makes(Err(NotMade::Unmade(Unmade::NotOnTheMenu))), "Not on the menu.");
     assert_eq!(
-        makes(Err(NotMade::Unmade(Unmade::Stuck(Trouble::Scale(ScaleError::NoLines(drink_id(1))))))),
+        makes(Err(NotMade::Unmade(Unmade::Stuck(OfferError::Scale(ScaleError::NoLines(drink_id(1))))))),
         "The recipe is empty. Add what goes in."
     );
     assert_eq!(

@@ -5,7 +5,7 @@ use brimwright::book::{
     Record, Settings, ToBuy,
 };
 use brimwright::buying::buying_list::{Carried, Finished, Here, Listed, PricePaid, Proposal, Proposed, Quote, Totals};
-use brimwright::drink::ledger::{Move, Side, Standing, Trouble};
+use brimwright::drink::ledger::{OfferChange, OfferError, OfferStatus, Snapshot};
 use brimwright::drink::make::Unmade;
 use brimwright::drink::yields::YieldError;
 use brimwright::foundation::measure::System;
@@ -115,7 +115,7 @@ fn what_is_not_on_the_list() {
         said(|words| words.left_out(gone, Unmade::NotOnTheMenu)),
         "Kick, Bottle: It is not on the menu in this size any more."
     );
-    let stuck = Unmade::Stuck(Trouble::Cost(brimwright::drink::cost::CostError::NoPack(GINGER)));
+    let stuck = Unmade::Stuck(OfferError::Cost(brimwright::drink::cost::CostError::NoPack(GINGER)));
     assert_eq!(
         said(|words| words.left_out(gone, stuck)),
         "Kick, Bottle: Ginger has no pack yet, so no cost. Enter in Buying what a pack holds and costs."
@@ -184,24 +184,24 @@ fn how_far_the_list_is() {
     assert_eq!(said(|words| words.progress(&totals(0))), "3 of 7 ticked");
 }
 
-fn moved(before: Standing, after: Standing) -> Move {
-    let side = |standing, margin: &str| {
-        Some(Side { standing, cost: None, margin: Some(share(margin)), suggested: None, price: None })
+fn moved(before: OfferStatus, after: OfferStatus) -> OfferChange {
+    let snapshot = |status, margin: &str| {
+        Some(Snapshot { status, cost: None, margin: Some(share(margin)), suggested: None, price: None })
     };
-    Move { offer: offer_id(1, 1), before: side(before, "0.701"), after: side(after, "0.6894") }
+    OfferChange { offer: offer_id(1, 1), before: snapshot(before, "0.701"), after: snapshot(after, "0.6894") }
 }
 
 #[test]
 fn what_carrying_the_prices_does() {
     let paid = PricePaid { goods: GINGER, pack: PackId::from_random(1), was: money("52"), now: money("49.5") };
     assert_eq!(said(|words| words.price_paid(&paid)), "Ginger, 30 lb from Tansywold: $49.50 instead of $52.00");
-    let of = |prices: usize, moves: &[Move], not_quoted: &[Goods]| {
+    let of = |prices: usize, moves: &[OfferChange], not_quoted: &[Goods]| {
         let edit = Edit::Together(Vec::new());
         let carried = Carried { edit, prices: vec![paid; prices], not_quoted: not_quoted.to_vec() };
         said(|words| words.carried(&carried, moves))
     };
     let (holds, falls) =
-        (moved(Standing::OnTarget, Standing::OnTarget), moved(Standing::OnTarget, Standing::UnderTarget));
+        (moved(OfferStatus::OnTarget, OfferStatus::OnTarget), moved(OfferStatus::OnTarget, OfferStatus::UnderTarget));
     assert_eq!(of(0, &[], &[]), "No price differs from its quote; the quotes are dated today. No size moves.");
     assert_eq!(of(1, &[holds], &[]), "1 price changes. 1 size moves, none falls under target.");
     assert_eq!(of(2, &[falls, holds], &[]), "2 prices change. 2 sizes move, 1 falls under target.");

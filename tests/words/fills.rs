@@ -2,7 +2,7 @@
 
 use brimwright::book::{Accepted, DrinkId, Field, FillRule, Key, Problem, Refusal};
 use brimwright::drink::fill::{BatchRisk, FillError, FillTarget, ScaleError, Single};
-use brimwright::drink::ledger::Trouble;
+use brimwright::drink::ledger::OfferError;
 use brimwright::drink::packaged::{PackagedError, PackagedFill, Waters};
 use brimwright::foundation::measure::{Density, Exact, Money, ReadError, Scale, Temperature, Volume};
 use brimwright::foundation::statistics::Spread;
@@ -103,7 +103,7 @@ fn why_a_container_has_no_fill() {
 fn why_a_recipe_does_not_make_a_size() {
     let book = book();
     let drink = DrinkId::from_random(2);
-    let said = |error| words::trouble(&Trouble::Scale(error), &book);
+    let said = |error| words::offer_error(&OfferError::Scale(error), &book);
     assert_eq!(
         said(ScaleError::TopUpNegative { drink, over: ounces(120) }),
         "Rounded to whole steps, the rest is 1.2\u{a0}fl oz more than fits here, and nothing is left for the top-up. Make the steps smaller, or another ingredient the top-up."

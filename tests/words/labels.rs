@@ -5,7 +5,7 @@ use brimwright::book::{
 };
 use brimwright::drink::fill::ScaleError;
 use brimwright::drink::label::{Allergens, Caution, LabelError, Law, NetContents, NetSource, PercentJuice, UsedAround};
-use brimwright::drink::ledger::Trouble;
+use brimwright::drink::ledger::OfferError;
 use brimwright::drink::yields::YieldError;
 use brimwright::foundation::measure::{Amount, Currency, Exact, NumberStyle, System, Unit};
 use brimwright::words::{self, Speaker};
@@ -200,7 +200,7 @@ fn what_a_label_lacks() {
         "Ginger is counted in pieces but no piece has a weight. Enter the weight of one as bought."
     );
     let drink = brimwright::book::DrinkId::from_random(1);
-    let no_lines = LabelError::Offer(Trouble::Scale(ScaleError::NoLines(drink)));
+    let no_lines = LabelError::Offer(OfferError::Scale(ScaleError::NoLines(drink)));
     assert_eq!(said(no_lines), "The recipe is empty. Add what goes in.");
 }
 

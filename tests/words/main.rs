@@ -36,7 +36,7 @@ use brimwright::book::{
 use brimwright::book::{BookId, Edit};
 use brimwright::drink::cost::CostError;
 use brimwright::drink::fill::{FillError, ScaleError};
-use brimwright::drink::ledger::Trouble;
+use brimwright::drink::ledger::OfferError;
 use brimwright::drink::price::PriceError;
 use brimwright::drink::yields::YieldError;
 use brimwright::exchange::{BookFileError, Fault as FileFault, Place};
@@ -159,21 +159,21 @@ fn what_was_refused() {
 fn what_cannot_be_computed() {
     let book = book();
     let drink = DrinkId::from_random(2);
-    let said = |trouble: Trouble| words::trouble(&trouble, &book);
-    assert_eq!(said(Trouble::Scale(ScaleError::NoLines(drink))), "The recipe is empty. Add what goes in.");
+    let said = |error: OfferError| words::offer_error(&error, &book);
+    assert_eq!(said(OfferError::Scale(ScaleError::NoLines(drink))), "The recipe is empty. Add what goes in.");
     assert_eq!(
-        said(Trouble::Scale(ScaleError::FixedLinesOverflow { drink, over: ounces(250) })),
+        said(OfferError::Scale(ScaleError::FixedLinesOverflow { drink, over: ounces(250) })),
         "The fixed amounts alone are 2.5\u{a0}fl oz more than fits here. Make the fixed amounts less, or let them follow in proportion."
     );
     assert_eq!(
-        said(Trouble::Scale(ScaleError::NothingScales { drink, short: ounces(50) })),
+        said(OfferError::Scale(ScaleError::NothingScales { drink, short: ounces(50) })),
         "Every amount is fixed, and 0.50\u{a0}fl oz of this size stays empty. Let one follow in proportion."
     );
     assert_eq!(
-        said(Trouble::Cost(CostError::NoPack(Goods::Ingredient(GINGER)))),
+        said(OfferError::Cost(CostError::NoPack(Goods::Ingredient(GINGER)))),
         "Ginger has no pack yet, so no cost. Enter in Buying what a pack holds and costs."
     );
-    let lacks = |error| said(Trouble::Cost(CostError::Yield(error)));
+    let lacks = |error| said(OfferError::Cost(CostError::Yield(error)));
     assert_eq!(
         lacks(YieldError::NoPressYield(GINGER)),
         "Ginger is used as juice but has no press yield. Weigh what goes in and the juice that comes out, and enter the share."
@@ -195,15 +195,15 @@ fn what_cannot_be_computed() {
         "Ginger is used soaked or brewed but has no yield for that. Enter weight after over weight before."
     );
     assert_eq!(
-        said(Trouble::Fill(FillError::NothingFits(BOTTLE))),
+        said(OfferError::Fill(FillError::NothingFits(BOTTLE))),
         "The headspace of Bottle leaves no room for a drink. Make it smaller."
     );
     assert_eq!(
-        said(Trouble::Arithmetic(Overflow::TooLarge)),
+        said(OfferError::Arithmetic(Overflow::TooLarge)),
         "The numbers are too large to compute with. Check for a digit too many."
     );
     assert_eq!(
-        said(Trouble::Arithmetic(Overflow::RootOfNegative)),
+        said(OfferError::Arithmetic(Overflow::RootOfNegative)),
         "Something here is below zero that must not be. Check for a minus sign."
     );
     assert_eq!(

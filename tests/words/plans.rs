@@ -1,7 +1,7 @@
 //! What is said of plans of sizes.
 
 use brimwright::book::{Container, ContainerId, DrinkId, Edit, Offer, OfferId, Packaging, PackagingId, Record, Scope};
-use brimwright::drink::ledger::{Ledger, Trouble};
+use brimwright::drink::ledger::{Ledger, OfferError};
 use brimwright::drink::price::PriceError;
 use brimwright::foundation::measure::{Exact, Money, Share, System};
 use brimwright::sizes::plan::{Candidates, Change, Further, LeftOut, PaidBack, PaysFrom, Plan, Stock, Totals, Why};
@@ -202,7 +202,7 @@ fn a_scenario_against_today() {
 #[test]
 fn what_does_not_count() {
     let offer = OfferId { drink: DrinkId::from_random(9), container: JAR };
-    let why = Why::NotMade(Trouble::Arithmetic(brimwright::foundation::measure::Overflow::DivisionByZero));
+    let why = Why::NotMade(OfferError::Arithmetic(brimwright::foundation::measure::Overflow::DivisionByZero));
     assert_eq!(
         said(|plans| plans.left_out(&LeftOut { offer, why })),
         ", Jar: Something here is zero that must not be. Check contents, yields and fills."

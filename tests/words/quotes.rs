@@ -3,7 +3,7 @@
 use brimwright::book::{Book, DayError, Goods, Ingredient, Key, Pack, Record, Stage};
 use brimwright::buying::quotes::{Age, Compared, Usable, compared, history, usable};
 use brimwright::drink::cost::CostError;
-use brimwright::drink::ledger::{Move, Side, Standing};
+use brimwright::drink::ledger::{OfferChange, OfferStatus, Snapshot};
 use brimwright::drink::yields::YieldError;
 use brimwright::foundation::measure::{Date, Exact, Share, System};
 use brimwright::words::quotes as words;
@@ -44,19 +44,19 @@ fn how_old_a_price_is() {
 }
 
 /// An offer that moved to a margin of so many percent.
-fn moved(drink: u64, from: Standing, to: Standing, percent: i64) -> Move {
-    let side = |standing, margin: i64| Side {
-        standing,
+fn moved(drink: u64, from: OfferStatus, to: OfferStatus, percent: i64) -> OfferChange {
+    let snapshot = |status, margin: i64| Snapshot {
+        status,
         cost: Some(money("1")),
         margin: Some(Share::from_fraction(Exact::new(margin, 2))),
         suggested: Some(money("4.5")),
         price: Some(money("4")),
     };
-    Move { offer: offer_id(drink, 1), before: Some(side(from, 70)), after: Some(side(to, percent)) }
+    OfferChange { offer: offer_id(drink, 1), before: Some(snapshot(from, 70)), after: Some(snapshot(to, percent)) }
 }
 
-const ON: Standing = Standing::OnTarget;
-const UNDER: Standing = Standing::UnderTarget;
+const ON: OfferStatus = OfferStatus::OnTarget;
+const UNDER: OfferStatus = OfferStatus::UnderTarget;
 
 #[test]
 fn what_fell_and_what_mends_the_worst() {
@@ -73,8 +73,8 @@ fn what_fell_and_what_mends_the_worst() {
         words::worst(&one, &book, &speaker(System::UsCustomary)),
         format!("Worst is {name} at 60.0\u{a0}%. Ask $4.50 instead of $4.00 and it is on target.")
     );
-    let without = |side: Side| Side { suggested: None, ..side };
-    let stuck = Move { after: one[0].after.map(without), ..one[0] };
+    let without = |snapshot: Snapshot| Snapshot { suggested: None, ..snapshot };
+    let stuck = OfferChange { after: one[0].after.map(without), ..one[0] };
     assert_eq!(
         words::worst(&[stuck], &book, &speaker(System::UsCustomary)),
         format!("Worst is {name} at 60.0\u{a0}%. No menu price alone brings it to its target.")
@@ -89,7 +89,7 @@ fn what_fell_and_what_mends_the_worst() {
 fn what_buying_another_pack_would_move() {
     let book = book_of_one_drink(settings(), "1", Some("4"));
     let name = book.name(Key::Offer(offer_id(1, 1)));
-    let said = |moves: &[Move]| words::would_move(moves, &book);
+    let said = |moves: &[OfferChange]| words::would_move(moves, &book);
     assert_eq!(said(&[]), "No size would move.");
     assert_eq!(said(&[moved(1, ON, ON, 66)]), "1 size would move. None would fall under target.");
     assert_eq!(

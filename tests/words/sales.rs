@@ -1,7 +1,7 @@
 //! The sentences of sales, prices seen, trials and scenarios.
 
 use brimwright::book::{Book, Edit, Field, Key, Offer, Problem, Record, Refusal, Scope, Week};
-use brimwright::drink::ledger::{Ledger, Trouble};
+use brimwright::drink::ledger::{Ledger, OfferError};
 use brimwright::drink::sales::{Unknown, average, sold_in, weekly_contribution};
 use brimwright::exchange::{BadRow, TillError, Why};
 use brimwright::foundation::measure::{Overflow, ReadError, System};
@@ -148,7 +148,7 @@ fn why_something_does_not_count() {
     assert_eq!(said(Unknown::NotOffered), "This size is not on the menu. Add it to the drink first.");
     assert_eq!(said(Unknown::NoWeekly), "How many are usually sold is not known. Type it.");
     assert_eq!(
-        said(Unknown::Stuck(Trouble::Arithmetic(Overflow::TooLarge))),
+        said(Unknown::Stuck(OfferError::Arithmetic(Overflow::TooLarge))),
         "What one brings cannot be computed. The numbers are too large to compute with. Check for a digit too many."
     );
 }

@@ -2,12 +2,13 @@
 
 use brimwright::book::{Book, Container, Drink, DrinkId, Edit, Ingredient, Offer, Packaging, Record, Scope, Settings};
 use brimwright::drink::fill::ScaleError;
-use brimwright::drink::ledger::Trouble;
+use brimwright::drink::ledger::OfferError;
 use brimwright::drink::price::PriceError;
 use brimwright::foundation::measure::{Exact, Money, Share, System};
 use brimwright::sizes::price_point::at_point;
 use brimwright::sizes::switching::{
-    BreakEven, FirstOrder, Losing, NoSide, PriceFrom, Question, Sales, Side, Switch, SwitchError, Together, switch,
+    BreakEven, Earnings, FirstOrder, Losing, NoEarnings, PriceFrom, Question, Sales, Switch, SwitchError, Together,
+    switch,
 };
 use brimwright::words::price_points::give_up;
 use brimwright::words::switching as said;
@@ -79,8 +80,11 @@ fn how_many_to_sell() {
 #[test]
 fn elasticity_in_plain_words() {
     let said = |now: [&str; 2], then: [&str; 2]| {
-        let side = |[price, left]: [&str; 2]| Side { price: money(price), contribution: money(left) };
-        seen(said::elasticity(&BreakEven::of(side(now), side(then)).unwrap().unwrap(), &speaker(System::Metric)))
+        let earnings = |[price, left]: [&str; 2]| Earnings { price: money(price), contribution: money(left) };
+        seen(said::elasticity(
+            &BreakEven::of(earnings(now), earnings(then)).unwrap().unwrap(),
+            &speaker(System::Metric),
+        ))
     };
     // ln 1.25 / ln 0.7, ln 0.8 / ln 1.1, ln 0.8 / ln 0.9 and ln 1.25 / ln 1.1 (Python 3).
     assert_eq!(
@@ -112,9 +116,15 @@ fn elasticity_in_plain_words() {
 #[test]
 fn what_loses_money_is_named_with_what_to_mend() {
     let losing = |which, now: &str, then: &str| {
-        let side = |left| Side { price: money("3"), contribution: money(left) };
+        let earnings = |left| Earnings { price: money("3"), contribution: money(left) };
         let containers = (container_id(1), container_id(2));
-        said::losing(which, "Mango Lane", (side(now), side(then)), containers, (&bar(), &speaker(System::Metric)))
+        said::losing(
+            which,
+            "Mango Lane",
+            (earnings(now), earnings(then)),
+            containers,
+            (&bar(), &speaker(System::Metric)),
+        )
     };
     assert_eq!(
         losing(Losing::Now, "-0.2", "1"),
@@ -141,16 +151,16 @@ fn why_there_is_no_answer() {
         error(SwitchError::NotSold(container_id(2))),
         "None of these drinks is sold in Small. Choose a size that they are in."
     );
-    let side = |why| seen(said::no_side(&why, drink_id(1), container_id(2), &bar()));
-    assert_eq!(side(NoSide::NoPrice), "Mango Lane in Small: No price is asked. Enter one on its page.");
+    let earnings = |why| seen(said::no_earnings(&why, drink_id(1), container_id(2), &bar()));
+    assert_eq!(earnings(NoEarnings::NoPrice), "Mango Lane in Small: No price is asked. Enter one on its page.");
     let over = ScaleError::FixedLinesOverflow { drink: drink_id(1), over: millilitres("50") };
     assert_eq!(
-        side(NoSide::Trouble(Trouble::Scale(over))),
+        earnings(NoEarnings::Offer(OfferError::Scale(over))),
         "Mango Lane in Small: The fixed amounts alone are 50 mL more than fits here. Make the fixed amounts less, or let them follow in proportion."
     );
     let none = PriceError::NoPriceReaches { target: share("0.9"), highest: share("0.5") };
     assert_eq!(
-        side(NoSide::NoPriceReaches(none)),
+        earnings(NoEarnings::NoPriceReaches(none)),
         "Mango Lane in Small: No price reaches a margin of 90.0 %: fees and commission alone leave less than 50.0 % of any price. Lower the target or the fees. Or type a price here."
     );
     let from = [PriceFrom::Typed, PriceFrom::Asked, PriceFrom::Suggested].map(said::price_from);
@@ -188,7 +198,7 @@ fn the_curve_says_where_it_crosses() {
         crossing("1", Sales::NotEntered),
         "What is left of 100 of each drink by the share of sales kept. Nothing is left in the new size, so more sales do not help; today's is $228.00."
     );
-    let lost = Together { now: Side { price: money("1"), contribution: money("-5") }, ..at("4").1 };
+    let lost = Together { now: Earnings { price: money("1"), contribution: money("-5") }, ..at("4").1 };
     let lost = Together { answer: Err(Losing::Now), ..lost };
     assert_eq!(
         said::crossing(&lost, ENTERED, &speaker(System::Metric)),

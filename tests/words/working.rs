@@ -1,7 +1,7 @@
 //! Workings in words, by hand.
 
 use brimwright::book::{Book, Edit, FlatCost, Goods, Key, LineId, Part, Record, Stage};
-use brimwright::drink::ledger::{Ledger, Trouble};
+use brimwright::drink::ledger::{Ledger, OfferError};
 use brimwright::foundation::measure::NumberStyle;
 use brimwright::words::{Speaker, Working};
 use brimwright::working::{AtPrice, OfOffer, OfPrice, OfSize, Shown, of};
@@ -362,5 +362,5 @@ fn what_is_not_there_has_no_working() {
     let no_time = Shown::Size(offer_id(1, 1), OfSize::ContributionPerMinute);
     assert_eq!(of(&book, &ledger, no_time), Ok(None));
     let missing = Shown::Offer(offer_id(2, 1), OfOffer::Cost);
-    assert_eq!(of(&book, &ledger, missing), Err(Trouble::Missing(Key::Offer(offer_id(2, 1)))));
+    assert_eq!(of(&book, &ledger, missing), Err(OfferError::Missing(Key::Offer(offer_id(2, 1)))));
 }

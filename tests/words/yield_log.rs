@@ -2,7 +2,7 @@
 
 use brimwright::book::{Ingredient, Weighing};
 use brimwright::buying::yield_log::{Step, Summary, YieldLogError, summary};
-use brimwright::drink::ledger::Move;
+use brimwright::drink::ledger::OfferChange;
 use brimwright::foundation::measure::{Overflow, System};
 use brimwright::words::yield_log as words;
 
@@ -95,7 +95,7 @@ fn what_can_be_adopted() {
     let said = |now: Option<&str>| words::proposal(share("0.891"), now.map(share), &speaker(System::UsCustomary));
     assert_eq!(said(Some("0.89")), spaced("89.1 % instead of 89.0 %"));
     assert_eq!(said(None), spaced("89.1 %, where the book has none"));
-    let moved = Move { offer: offer_id(1, 1), before: None, after: None };
+    let moved = OfferChange { offer: offer_id(1, 1), before: None, after: None };
     assert_eq!(words::would_move(&[moved, moved]), "2 sizes move: none falls under target.");
     assert_eq!(words::would_move(&[]), "No drink moves.");
     assert_eq!([Step::Trim, Step::Press].map(words::step), ["Left after trimming", "Juice from what is trimmed"]);

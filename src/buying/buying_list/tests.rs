@@ -97,7 +97,7 @@ fn what_is_missing_is_bought_in_whole_packs() {
     assert_eq!(lines, expected);
     assert_eq!(proposal.free, [Goods::Ingredient(ingredient_id(3))]);
     let no_pack = crate::drink::cost::CostError::NoPack(Goods::Ingredient(ingredient_id(4)));
-    let stuck = Unmade::Stuck(crate::drink::ledger::Trouble::Cost(no_pack));
+    let stuck = Unmade::Stuck(crate::drink::ledger::OfferError::Cost(no_pack));
     assert_eq!(proposal.left_out, [(offer_id(2, 1), stuck)]);
     assert_eq!(proposal.without_pack, []);
 }

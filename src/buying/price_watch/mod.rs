@@ -9,7 +9,7 @@ mod today;
 mod tests;
 
 use crate::book::{Book, Edit, Goods, Pack, Refusal, Scope};
-use crate::drink::ledger::{Ledger, Move, Tried};
+use crate::drink::ledger::{Ledger, OfferChange, Tried};
 use crate::drink::sales::{Weekly, weekly_contribution};
 use crate::foundation::in_order;
 use crate::foundation::measure::{Date, Exact, Money, Overflow, Share};
@@ -63,7 +63,7 @@ pub struct Watched {
     /// The goods whose price differs, the largest rise first.
     pub changed: Vec<Changed>,
     /// The offers that moved, those that fell under target first.
-    pub moves: Vec<Move>,
+    pub moves: Vec<OfferChange>,
     /// What a usual week contributes at the prices before.
     pub before: Weekly,
     /// What it contributes at those after.
@@ -71,7 +71,7 @@ pub struct Watched {
 }
 
 impl Watched {
-    fn of(before: (&Book, &Ledger), after: (&Book, &Ledger), moves: Vec<Move>) -> Result<Watched, Overflow> {
+    fn of(before: (&Book, &Ledger), after: (&Book, &Ledger), moves: Vec<OfferChange>) -> Result<Watched, Overflow> {
         let mut changed: Vec<Changed> = Vec::new();
         for (goods, pack) in bought(before.0) {
             let Some(now) = after.0.packs(goods).first() else { continue };
@@ -154,7 +154,7 @@ pub fn dearer(book: &Book, goods: &[Goods], by: Share) -> Result<Edit, WatchErro
 /// A [`WatchError`].
 pub fn since(book: &Book, ledger: &Ledger, day: Date) -> Result<Since, WatchError> {
     let then = Tried::of(book, ledger, &rewind(book, day))?;
-    let moves = Move::worst_first(then.moves.iter().map(turned).collect());
+    let moves = OfferChange::worst_first(then.moves.iter().map(turned).collect());
     let watched = Watched::of((&then.book, &then.ledger), (book, ledger), moves)?;
     let unknown = bought(book).filter(|(_, pack)| pack.price_on(day).is_none()).map(|(goods, _)| goods).collect();
     Ok(Since { watched, unknown })
@@ -169,6 +169,6 @@ pub fn what_if(book: &Book, ledger: &Ledger, goods: &[Goods], by: Share) -> Resu
     Ok(Watched::of((book, ledger), (&then.book, &then.ledger), then.moves)?)
 }
 
-fn turned(moved: &Move) -> Move {
-    Move { before: moved.after, after: moved.before, ..*moved }
+fn turned(moved: &OfferChange) -> OfferChange {
+    OfferChange { before: moved.after, after: moved.before, ..*moved }
 }

@@ -1,6 +1,6 @@
 use super::*;
 use crate::book::{Container, Drink, Offer, OfferId, Quoted, Record, Settings, Tier};
-use crate::drink::ledger::Standing;
+use crate::drink::ledger::OfferStatus;
 use crate::support::{
     book, book_of_one_drink, container, day, drink, exact, ingredient, ingredient_id, line, money, offer, offer_id,
     pack, packaging_id, settings, share, use_of, vessel,
@@ -44,11 +44,11 @@ fn followed(book: &Book, on: &str) -> Since {
 
 /// How many offers fell under target, and how many came back to it.
 fn fell_and_rose(found: &Watched) -> (usize, usize) {
-    let count = |test: fn(&Move) -> bool| found.moves.iter().filter(|moved| test(moved)).count();
-    (count(Move::fell), count(Move::rose))
+    let count = |test: fn(&OfferChange) -> bool| found.moves.iter().filter(|moved| test(moved)).count();
+    (count(OfferChange::fell), count(OfferChange::rose))
 }
 
-fn offers(moves: &[Move]) -> Vec<OfferId> {
+fn offers(moves: &[OfferChange]) -> Vec<OfferId> {
     moves.iter().map(|moved| moved.offer).collect()
 }
 
@@ -65,7 +65,7 @@ fn what_changed_since_a_day_moves_what_it_is_in() {
     let moved = found.watched.moves[0];
     let (before, after) = (moved.before.unwrap(), moved.after.unwrap());
     assert_eq!((before.cost, after.cost), (Some(money("1.5625")), Some(money("1.875"))));
-    assert_eq!((before.standing, after.standing), (Standing::OnTarget, Standing::UnderTarget));
+    assert_eq!((before.status, after.status), (OfferStatus::OnTarget, OfferStatus::UnderTarget));
     assert_eq!(fell_and_rose(&found.watched), (1, 0));
     // 10 * (5.20 - 1.5625) + 20 * (5 - 0.5), and ten times 0.3125 less.
     let weekly = (found.watched.before.contribution, found.watched.after.contribution);
@@ -127,7 +127,7 @@ fn what_if_moves_the_price_that_is_paid_and_nothing_else() {
     assert_eq!(book, before);
     let changed = Changed { goods: JUICE, before: money("0.9"), after: money("1.08"), share: Some(share("0.2")) };
     assert_eq!(found.changed, [changed]);
-    let cost = |side: Option<crate::drink::ledger::Side>| side.unwrap().cost;
+    let cost = |snapshot: Option<crate::drink::ledger::Snapshot>| snapshot.unwrap().cost;
     assert_eq!((cost(found.moves[0].before), cost(found.moves[0].after)), (Some(money("1")), Some(money("1.18"))));
     let mut tried = book.clone();
     tried.apply(&dearer(&book, &[JUICE], share("-1")).unwrap()).unwrap();

@@ -96,12 +96,12 @@ impl Summary {
 /// ingredient is cut away.
 fn weighed(ingredient: &Ingredient, weighing: &Weighing, step: Step) -> Result<Option<(Exact, Exact)>, Overflow> {
     let untrimmed = (ingredient.trim_yield == Share::WHOLE).then_some(weighing.bought);
-    let (into, out) = match step {
+    let (input, output) = match step {
         Step::Trim => (Some(weighing.bought), weighing.trimmed),
         Step::Press => (weighing.trimmed.or(untrimmed), weighing.pressed),
     };
-    let Some((into, out)) = into.zip(out) else { return Ok(None) };
-    Ok(Some((into.measure()?.base(), out.measure()?.base())))
+    let Some((input, output)) = input.zip(output) else { return Ok(None) };
+    Ok(Some((input.measure()?.base(), output.measure()?.base())))
 }
 
 /// What one weighing says of a step; none where it does not tell.
@@ -109,8 +109,8 @@ fn weighed(ingredient: &Ingredient, weighing: &Weighing, step: Step) -> Result<O
 /// # Errors
 /// [`Overflow`].
 pub fn yield_of(ingredient: &Ingredient, weighing: &Weighing, step: Step) -> Result<Option<Share>, Overflow> {
-    let Some((into, out)) = weighed(ingredient, weighing, step)? else { return Ok(None) };
-    Ok(Some(Share::from_fraction(out.over(into)?.as_part())))
+    let Some((input, output)) = weighed(ingredient, weighing, step)? else { return Ok(None) };
+    Ok(Some(Share::from_fraction(output.over(input)?.as_part())))
 }
 
 /// What the log of an ingredient says of a step; none where no weighing tells.
@@ -119,11 +119,11 @@ pub fn yield_of(ingredient: &Ingredient, weighing: &Weighing, step: Step) -> Res
 /// [`Overflow`].
 pub fn summary(ingredient: &Ingredient, step: Step) -> Result<Option<Summary>, Overflow> {
     let mut singles = Vec::new();
-    let (mut into, mut out) = (Exact::ZERO, Exact::ZERO);
+    let (mut all_input, mut all_output) = (Exact::ZERO, Exact::ZERO);
     for (place, weighing) in ingredient.weighings.iter().enumerate() {
-        let Some((went, came)) = weighed(ingredient, weighing, step)? else { continue };
-        (into, out) = (into.plus(went)?, out.plus(came)?);
-        let share = Share::from_fraction(came.over(went)?.as_part());
+        let Some((input, output)) = weighed(ingredient, weighing, step)? else { continue };
+        (all_input, all_output) = (all_input.plus(input)?, all_output.plus(output)?);
+        let share = Share::from_fraction(output.over(input)?.as_part());
         singles.push(Single { place, day: weighing.day, share });
     }
     let Some(first) = singles.first() else { return Ok(None) };
@@ -133,7 +133,7 @@ pub fn summary(ingredient: &Ingredient, step: Step) -> Result<Option<Summary>, O
     Ok(Some(Summary {
         step,
         mean: spread.map_or(first.share, |spread| Share::from_fraction(spread.mean)),
-        together: Share::from_fraction(out.over(into)?),
+        together: Share::from_fraction(all_output.over(all_input)?),
         spread,
         interval: ends.map(|(low, high)| (Share::from_fraction(low), Share::from_fraction(high))),
         farthest: grubbs(&values)?,

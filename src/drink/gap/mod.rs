@@ -11,7 +11,7 @@ mod nearest;
 pub use lever::{Figure, Lever};
 
 use crate::book::{Book, Edit, Key, Offer, OfferId};
-use crate::drink::ledger::{Priced, Standing, Trouble, price_offer};
+use crate::drink::ledger::{OfferError, OfferStatus, Priced, price_offer};
 use crate::foundation::in_order;
 use crate::foundation::measure::{Exact, Share};
 use nearest::{Outcome, nearest};
@@ -65,8 +65,8 @@ pub enum WhyNot {
 /// nothing unsold, nothing paid) is left out. Empty for an offer on target or without a price.
 ///
 /// # Errors
-/// The [`Trouble`] of an offer that cannot be computed, or is not there.
-pub fn ways(book: &Book, offer: OfferId) -> Result<Vec<Way>, Trouble> {
+/// The [`OfferError`] of an offer that cannot be computed, or is not there.
+pub fn ways(book: &Book, offer: OfferId) -> Result<Vec<Way>, OfferError> {
     let cut = &book.only(Key::Offer(offer));
     let mut ways: Vec<Way> = Vec::new();
     let Some((offer, priced)) = under_target(cut, offer)? else { return Ok(ways) };
@@ -82,18 +82,18 @@ pub fn ways(book: &Book, offer: OfferId) -> Result<Vec<Way>, Trouble> {
 /// where nothing could be gained from it.
 ///
 /// # Errors
-/// The [`Trouble`] of an offer that cannot be computed, or is not there.
-pub fn way(book: &Book, offer: OfferId, lever: Lever) -> Result<Option<Way>, Trouble> {
+/// The [`OfferError`] of an offer that cannot be computed, or is not there.
+pub fn way(book: &Book, offer: OfferId, lever: Lever) -> Result<Option<Way>, OfferError> {
     let cut = &book.only(Key::Offer(offer));
     let found = under_target(cut, offer)?;
     Ok(found.and_then(|(offer, priced)| of_lever(book, cut, offer, &priced, lever)))
 }
 
 /// An offer that is under its target, computed.
-fn under_target(cut: &Book, offer: OfferId) -> Result<Option<(&Offer, Priced)>, Trouble> {
-    let offer = cut.offer(offer).ok_or(Trouble::Missing(Key::Offer(offer)))?;
+fn under_target(cut: &Book, offer: OfferId) -> Result<Option<(&Offer, Priced)>, OfferError> {
+    let offer = cut.offer(offer).ok_or(OfferError::Missing(Key::Offer(offer)))?;
     let priced = price_offer(cut, offer)?;
-    Ok((priced.standing() == Standing::UnderTarget).then_some((offer, priced)))
+    Ok((priced.status() == OfferStatus::UnderTarget).then_some((offer, priced)))
 }
 
 fn of_lever(book: &Book, cut: &Book, offer: &Offer, priced: &Priced, lever: Lever) -> Option<Way> {
@@ -131,7 +131,7 @@ impl Trial<'_> {
         let range = self.lever.range(self.cut, priced)?;
         let number = nearest(range, |number| match self.priced_at(number) {
             None => Outcome::Impossible,
-            Some(priced) if priced.standing() == Standing::OnTarget => Outcome::Closes,
+            Some(priced) if priced.status() == OfferStatus::OnTarget => Outcome::Closes,
             Some(_) => Outcome::Misses,
         });
         let number = number.ok()??;
@@ -338,9 +338,9 @@ mod tests {
         assert_eq!(way(&on_target, offer_id(1, 1), Lever::MenuPrice(offer_id(1, 1))), Ok(None));
         let mut book = bar(CostBasis::Goods, Some("1"));
         let gone = offer_id(1, 9);
-        assert_eq!(ways(&book, gone), Err(Trouble::Missing(Key::Offer(gone))));
+        assert_eq!(ways(&book, gone), Err(OfferError::Missing(Key::Offer(gone))));
         put(&mut book, [Record::Drink(drink(1, "1 L", []))]);
-        assert_eq!(ways(&book, offer_id(1, 1)), Err(Trouble::Scale(ScaleError::NoLines(drink_id(1)))));
+        assert_eq!(ways(&book, offer_id(1, 1)), Err(OfferError::Scale(ScaleError::NoLines(drink_id(1)))));
     }
 
     #[test]

@@ -25,7 +25,7 @@ pub use unit_price::UnitPrice;
 
 use crate::book::{Book, Container, Drink, IcePlace, Key, Line, Offer, Service};
 use crate::drink::fill::{FillError, ScaleError, fill, scale};
-use crate::drink::ledger::Trouble;
+use crate::drink::ledger::OfferError;
 use crate::drink::price::Terms;
 use crate::drink::yields::YieldError;
 use crate::foundation::measure::Overflow;
@@ -61,20 +61,20 @@ pub struct Package {
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum LabelError {
     /// The container has no fill, the recipe does not make it, or a record is missing.
-    Offer(Trouble),
+    Offer(OfferError),
     /// An ingredient lacks what its mass in the drink is computed from.
     Mass(YieldError),
 }
 
 impl From<FillError> for LabelError {
     fn from(error: FillError) -> LabelError {
-        LabelError::Offer(Trouble::Fill(error))
+        LabelError::Offer(OfferError::Fill(error))
     }
 }
 
 impl From<ScaleError> for LabelError {
     fn from(error: ScaleError) -> LabelError {
-        LabelError::Offer(Trouble::Scale(error))
+        LabelError::Offer(OfferError::Scale(error))
     }
 }
 
@@ -86,7 +86,7 @@ impl From<YieldError> for LabelError {
 
 impl From<Overflow> for LabelError {
     fn from(overflow: Overflow) -> LabelError {
-        LabelError::Offer(Trouble::Arithmetic(overflow))
+        LabelError::Offer(OfferError::Arithmetic(overflow))
     }
 }
 
@@ -97,7 +97,7 @@ impl From<Overflow> for LabelError {
 /// A [`LabelError`] where a record is missing. What an ingredient weighs is needed for the label of a
 /// package alone: allergens and cautions stand without it.
 pub fn facts(book: &Book, offer: &Offer) -> Result<Facts, LabelError> {
-    let missing = |key| LabelError::Offer(Trouble::Missing(key));
+    let missing = |key| LabelError::Offer(OfferError::Missing(key));
     let drink = book.drink(offer.drink).ok_or(missing(Key::Drink(offer.drink)))?;
     let container = book.container(offer.container).ok_or(missing(Key::Container(offer.container)))?;
     // What can hurt is said whatever is missing.
@@ -137,7 +137,7 @@ pub fn size_includes_ice(drink: &Drink) -> bool {
 /// A [`LabelError`] that names what to mend: the container's, or an overflow. The recipe is not
 /// needed.
 pub fn unit_price(book: &Book, offer: &Offer) -> Result<Option<UnitPrice>, LabelError> {
-    let missing = |key| LabelError::Offer(Trouble::Missing(key));
+    let missing = |key| LabelError::Offer(OfferError::Missing(key));
     let Some(price) = offer.price else { return Ok(None) };
     let drink = book.drink(offer.drink).ok_or(missing(Key::Drink(offer.drink)))?;
     let container = book.container(offer.container).ok_or(missing(Key::Container(offer.container)))?;
@@ -262,13 +262,13 @@ mod tests {
     fn what_stands_in_the_way_is_named() {
         let book = bar(None);
         let gone = facts(&book, &offer(2, 1, None));
-        assert_eq!(gone, Err(LabelError::Offer(Trouble::Missing(Key::Drink(drink_id(2))))));
+        assert_eq!(gone, Err(LabelError::Offer(OfferError::Missing(Key::Drink(drink_id(2))))));
         let gone = facts(&book, &offer(1, 2, None));
-        assert_eq!(gone, Err(LabelError::Offer(Trouble::Missing(Key::Container(container_id(2))))));
+        assert_eq!(gone, Err(LabelError::Offer(OfferError::Missing(Key::Container(container_id(2))))));
         let empty = Record::Drink(drink(1, "500 mL", []));
         let mut without_lines = book.clone();
         without_lines.apply(&crate::book::Edit::Put(empty)).unwrap();
-        let no_lines = Trouble::Scale(ScaleError::NoLines(drink_id(1)));
+        let no_lines = OfferError::Scale(ScaleError::NoLines(drink_id(1)));
         let facts = facts(&without_lines, &offer(1, 1, None)).unwrap();
         assert_eq!(facts.package, Some(Err(LabelError::Offer(no_lines))));
     }

@@ -1,19 +1,19 @@
 //! The ledger of computed offers. An edit re-prices only what it touches.
 
-mod moves;
 mod offer;
+mod offer_change;
 
 use std::collections::{BTreeMap, BTreeSet};
 
-pub use moves::{Move, Side};
-pub use offer::{Priced, Standing, Trouble, price_offer};
+pub use offer::{OfferError, OfferStatus, Priced, price_offer};
+pub use offer_change::{OfferChange, Snapshot};
 
 use crate::book::{Book, Edit, Key, Offer, OfferId, PackagingUse, Refusal};
 
 /// Every offer of a book, computed: a result, or the reason why there is none.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Ledger {
-    offers: BTreeMap<OfferId, Result<Priced, Trouble>>,
+    offers: BTreeMap<OfferId, Result<Priced, OfferError>>,
 }
 
 impl Ledger {
@@ -32,18 +32,18 @@ impl Ledger {
     }
 
     /// One offer's result.
-    pub fn get(&self, offer: OfferId) -> Option<&Result<Priced, Trouble>> {
+    pub fn get(&self, offer: OfferId) -> Option<&Result<Priced, OfferError>> {
         self.offers.get(&offer)
     }
 
     /// Every offer's result, by drink and container.
-    pub fn offers(&self) -> impl Iterator<Item = (OfferId, &Result<Priced, Trouble>)> {
+    pub fn offers(&self) -> impl Iterator<Item = (OfferId, &Result<Priced, OfferError>)> {
         self.offers.iter().map(|(id, result)| (*id, result))
     }
 
     /// Computes anew what an edit touched; says which offers moved, those now under target
     /// first.
-    pub fn refresh(&mut self, book: &Book, touched: &BTreeSet<Key>) -> Vec<Move> {
+    pub fn refresh(&mut self, book: &Book, touched: &BTreeSet<Key>) -> Vec<OfferChange> {
         let mut moves = Vec::new();
         for key in affected(book, touched) {
             let Key::Offer(id) = key else { continue };
@@ -52,13 +52,13 @@ impl Ledger {
             if before == after.as_ref() {
                 continue;
             }
-            moves.push(Move::new(id, before, after.as_ref()));
+            moves.push(OfferChange::new(id, before, after.as_ref()));
             match after {
                 Some(result) => self.offers.insert(id, result),
                 None => self.offers.remove(&id),
             };
         }
-        Move::worst_first(moves)
+        OfferChange::worst_first(moves)
     }
 }
 
@@ -70,7 +70,7 @@ pub struct Tried {
     /// Its ledger.
     pub ledger: Ledger,
     /// The offers that moved, those now under target first.
-    pub moves: Vec<Move>,
+    pub moves: Vec<OfferChange>,
 }
 
 impl Tried {

@@ -25,7 +25,7 @@ pub struct Priced {
 
 /// Where an offer stands.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub enum Standing {
+pub enum OfferStatus {
     /// It cannot be computed.
     CannotCompute,
     /// Its margin is under target.
@@ -38,7 +38,7 @@ pub enum Standing {
 
 /// Why an offer cannot be computed.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Trouble {
+pub enum OfferError {
     /// A record is missing.
     Missing(Key),
     /// The container has no fill.
@@ -51,37 +51,37 @@ pub enum Trouble {
     Arithmetic(Overflow),
 }
 
-impl From<FillError> for Trouble {
-    fn from(error: FillError) -> Trouble {
-        Trouble::Fill(error)
+impl From<FillError> for OfferError {
+    fn from(error: FillError) -> OfferError {
+        OfferError::Fill(error)
     }
 }
 
-impl From<ScaleError> for Trouble {
-    fn from(error: ScaleError) -> Trouble {
-        Trouble::Scale(error)
+impl From<ScaleError> for OfferError {
+    fn from(error: ScaleError) -> OfferError {
+        OfferError::Scale(error)
     }
 }
 
-impl From<CostError> for Trouble {
-    fn from(error: CostError) -> Trouble {
-        Trouble::Cost(error)
+impl From<CostError> for OfferError {
+    fn from(error: CostError) -> OfferError {
+        OfferError::Cost(error)
     }
 }
 
-impl From<Overflow> for Trouble {
-    fn from(overflow: Overflow) -> Trouble {
-        Trouble::Arithmetic(overflow)
+impl From<Overflow> for OfferError {
+    fn from(overflow: Overflow) -> OfferError {
+        OfferError::Arithmetic(overflow)
     }
 }
 
 impl Priced {
     /// Where the offer stands against its target.
-    pub fn standing(&self) -> Standing {
+    pub fn status(&self) -> OfferStatus {
         match &self.asked {
-            None => Standing::WithoutPrice,
-            Some(asked) if self.terms.reached_by(asked.margin) => Standing::OnTarget,
-            Some(_) => Standing::UnderTarget,
+            None => OfferStatus::WithoutPrice,
+            Some(asked) if self.terms.reached_by(asked.margin) => OfferStatus::OnTarget,
+            Some(_) => OfferStatus::UnderTarget,
         }
     }
 
@@ -92,19 +92,19 @@ impl Priced {
 }
 
 /// Where a result stands.
-impl From<&Result<Priced, Trouble>> for Standing {
-    fn from(result: &Result<Priced, Trouble>) -> Standing {
-        result.as_ref().map_or(Standing::CannotCompute, Priced::standing)
+impl From<&Result<Priced, OfferError>> for OfferStatus {
+    fn from(result: &Result<Priced, OfferError>) -> OfferStatus {
+        result.as_ref().map_or(OfferStatus::CannotCompute, Priced::status)
     }
 }
 
 /// Computes one offer.
 ///
 /// # Errors
-/// The [`Trouble`] that stands in the way, naming what to mend.
-pub fn price_offer(book: &Book, offer: &Offer) -> Result<Priced, Trouble> {
-    let drink = book.drink(offer.drink).ok_or(Trouble::Missing(Key::Drink(offer.drink)))?;
-    let container = book.container(offer.container).ok_or(Trouble::Missing(Key::Container(offer.container)))?;
+/// The [`OfferError`] that stands in the way, naming what to mend.
+pub fn price_offer(book: &Book, offer: &Offer) -> Result<Priced, OfferError> {
+    let drink = book.drink(offer.drink).ok_or(OfferError::Missing(Key::Drink(offer.drink)))?;
+    let container = book.container(offer.container).ok_or(OfferError::Missing(Key::Container(offer.container)))?;
     let fill = fill(container)?;
     let scaled = scale(book, drink, fill.volume)?;
     let cost = cost(book, drink, container, &scaled, fill.volume)?;
@@ -122,33 +122,33 @@ mod tests {
     use crate::support::{book_of_one_drink, container, container_id, drink_id, offer, settings, share};
 
     /// Where a drink that costs 0.35 stands, at a target of 65 %.
-    fn standing(price: Option<&str>) -> Standing {
+    fn status(price: Option<&str>) -> OfferStatus {
         let book = book_of_one_drink(settings(), "0.35", price);
-        Standing::from(&price_offer(&book, &offer(1, 1, price)))
+        OfferStatus::from(&price_offer(&book, &offer(1, 1, price)))
     }
 
     #[test]
     fn an_offer_stands_by_its_margin() {
-        assert_eq!(standing(None), Standing::WithoutPrice);
-        assert_eq!(standing(Some("0.99")), Standing::UnderTarget);
-        assert_eq!(standing(Some("1")), Standing::OnTarget);
-        assert_eq!(standing(Some("1.01")), Standing::OnTarget);
+        assert_eq!(status(None), OfferStatus::WithoutPrice);
+        assert_eq!(status(Some("0.99")), OfferStatus::UnderTarget);
+        assert_eq!(status(Some("1")), OfferStatus::OnTarget);
+        assert_eq!(status(Some("1.01")), OfferStatus::OnTarget);
     }
 
     #[test]
     fn what_stands_in_the_way_is_named() {
         let mut book = book_of_one_drink(settings(), "1", None);
-        let mut trouble = |record: Record| {
+        let mut error = |record: Record| {
             book.apply(&Edit::Put(record)).unwrap();
             price_offer(&book, &offer(1, 1, None)).unwrap_err()
         };
         let empty = crate::support::drink(1, "1 L", []);
-        assert_eq!(trouble(Record::Drink(empty)), Trouble::Scale(ScaleError::NoLines(drink_id(1))));
+        assert_eq!(error(Record::Drink(empty)), OfferError::Scale(ScaleError::NoLines(drink_id(1))));
         let missing = price_offer(&book, &offer(2, 1, None));
-        assert_eq!(missing, Err(Trouble::Missing(Key::Drink(drink_id(2)))));
+        assert_eq!(missing, Err(OfferError::Missing(Key::Drink(drink_id(2)))));
         let missing = price_offer(&book, &offer(1, 2, None));
-        assert_eq!(missing, Err(Trouble::Missing(Key::Container(container_id(2)))));
-        assert_eq!(Standing::from(&missing), Standing::CannotCompute);
+        assert_eq!(missing, Err(OfferError::Missing(Key::Container(container_id(2)))));
+        assert_eq!(OfferStatus::from(&missing), OfferStatus::CannotCompute);
     }
 
     #[test]

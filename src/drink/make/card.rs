@@ -5,7 +5,7 @@
 use crate::book::{Book, IcePlace, Key, OfferId, Scaling, Settings};
 use crate::drink::fill::{Fill, FillLine, Scaled, ScaledLine, fill, fill_line, scale};
 use crate::drink::label::Caution;
-use crate::drink::ledger::Trouble;
+use crate::drink::ledger::OfferError;
 use crate::foundation::measure::{Amount, Dimension, Exact, Measure, Overflow, System, Unit, Volume, nearest_step};
 
 /// Decimals that an amount is shown to where nothing is rounded to steps.
@@ -61,10 +61,10 @@ pub struct Taken {
 /// The recipe card for so many drinks of an offer.
 ///
 /// # Errors
-/// A [`Trouble`] that names what to mend. What an ingredient costs is not needed.
-pub fn card(book: &Book, id: OfferId, drinks: Exact) -> Result<Card, Trouble> {
-    let drink = book.drink(id.drink).ok_or(Trouble::Missing(Key::Drink(id.drink)))?;
-    let container = book.container(id.container).ok_or(Trouble::Missing(Key::Container(id.container)))?;
+/// A [`OfferError`] that names what to mend. What an ingredient costs is not needed.
+pub fn card(book: &Book, id: OfferId, drinks: Exact) -> Result<Card, OfferError> {
+    let drink = book.drink(id.drink).ok_or(OfferError::Missing(Key::Drink(id.drink)))?;
+    let container = book.container(id.container).ok_or(OfferError::Missing(Key::Container(id.container)))?;
     let fill = fill(container)?;
     let scaled = scale(book, drink, fill.volume)?;
     let with_air = Exact::ONE.plus(drink.air.fraction())?;
@@ -273,9 +273,9 @@ mod tests {
         let mut book = bar(metric(None, None), lemonade());
         book.apply(&Edit::Put(Record::Drink(drink(1, "500 mL", [])))).unwrap();
         let stuck = card(&book, offer_id(1, 1), Exact::ONE);
-        assert_eq!(stuck, Err(Trouble::Scale(ScaleError::NoLines(drink_id(1)))));
+        assert_eq!(stuck, Err(OfferError::Scale(ScaleError::NoLines(drink_id(1)))));
         let gone = card(&book, offer_id(1, 2), Exact::ONE);
-        assert_eq!(gone, Err(Trouble::Missing(Key::Container(container_id(2)))));
+        assert_eq!(gone, Err(OfferError::Missing(Key::Container(container_id(2)))));
     }
 
     #[test]

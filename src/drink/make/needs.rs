@@ -1,7 +1,7 @@
 //! What so many drinks take.
 
 use crate::book::{Book, Ingredient, IngredientId, OfferId, PackagingId, Stage};
-use crate::drink::ledger::{Ledger, Trouble};
+use crate::drink::ledger::{Ledger, OfferError};
 use crate::drink::yields::{YieldError, bought_for};
 use crate::foundation::in_order;
 use crate::foundation::measure::{Dimension, Exact, Measure, Overflow};
@@ -41,7 +41,7 @@ pub enum Unmade {
     /// It is not sold in this size any more.
     NotOnTheMenu,
     /// It cannot be computed.
-    Stuck(Trouble),
+    Stuck(OfferError),
 }
 
 /// What so many of each drink in a size take.
@@ -60,8 +60,8 @@ pub fn needs(
         }
         let priced = match ledger.get(offer) {
             Some(Ok(priced)) => priced,
-            Some(Err(trouble)) => {
-                needs.left_out.push((offer, Unmade::Stuck(*trouble)));
+            Some(Err(error)) => {
+                needs.left_out.push((offer, Unmade::Stuck(*error)));
                 continue;
             }
             None => {

@@ -7,7 +7,7 @@
 use crate::book::{Book, Container, Edit, FillRule, Filling, Headspace, Offer, Record};
 use crate::drink::fill::{BatchRisk, FillTarget, LEAST_SPREADS, Packaged, Rule, Single, tolerance};
 use crate::drink::label::{self, LabelError, Law};
-use crate::drink::ledger::{Priced, Trouble, price_offer};
+use crate::drink::ledger::{OfferError, Priced, price_offer};
 use crate::foundation::measure::{
     Amount, Density, Exact, Mass, Measure, Money, Overflow, TYPED_PLACES, Temperature, Unit, Volume,
 };
@@ -79,7 +79,7 @@ pub enum PackagedError {
     /// A spread needs two weighings at least; so many are there.
     TooFewWeighings(usize),
     /// The offer cannot be computed.
-    Offer(Trouble),
+    Offer(OfferError),
     /// Weights need a density of the drink, and an ingredient has none.
     Density(LabelError),
     /// The numbers leave the range that can be computed.

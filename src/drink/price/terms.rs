@@ -257,7 +257,7 @@ mod tests {
             );
             let priced = price_offer(&priced, priced.offers().next().unwrap()).unwrap();
             assert_eq!(priced.suggestion.map(|it| it.menu), Ok(menu), "{number}: {:?}", priced.cost.total());
-            assert_eq!(priced.standing(), crate::drink::ledger::Standing::OnTarget, "{number}");
+            assert_eq!(priced.status(), crate::drink::ledger::OfferStatus::OnTarget, "{number}");
         }
     }
 

@@ -6,7 +6,7 @@ mod write_down;
 mod tests;
 
 use crate::book::{Book, ContainerId, DrinkKind, Offer, OfferId, Scope, Week};
-use crate::drink::ledger::{Ledger, Trouble};
+use crate::drink::ledger::{Ledger, OfferError};
 use crate::foundation::measure::{Exact, Money, Overflow};
 
 pub use write_down::{AVERAGED, Average, average, usual_week, week_so_far, write_down};
@@ -24,7 +24,7 @@ pub enum Unknown {
     /// How many are usually sold is not known.
     NoWeekly,
     /// It cannot be computed.
-    Stuck(Trouble),
+    Stuck(OfferError),
 }
 
 /// What one sold now contributes, at the price asked, to the eight decimals that a book keeps.
@@ -33,7 +33,7 @@ pub enum Unknown {
 /// Why it is [`Unknown`].
 pub fn contribution_now(ledger: &Ledger, offer: OfferId) -> Result<Money, Unknown> {
     let priced = ledger.get(offer).ok_or(Unknown::NotOffered)?;
-    let asked = priced.as_ref().map_err(|trouble| Unknown::Stuck(*trouble))?.asked.ok_or(Unknown::NoPrice)?;
+    let asked = priced.as_ref().map_err(|error| Unknown::Stuck(*error))?.asked.ok_or(Unknown::NoPrice)?;
     Ok(Money::from_major(asked.contribution.major().rounded(KEPT_PLACES)))
 }
 

@@ -46,7 +46,7 @@ fn what_a_book_cannot_compute_is_said() {
     thirsty.packs.clear();
     book.apply(&Edit::Put(Record::Ingredient(thirsty))).unwrap();
     let ledger = Ledger::of(&book);
-    assert!(matches!(contribution_now(&ledger, offer_id(1, 1)), Err(Unknown::Stuck(Trouble::Cost(_)))));
+    assert!(matches!(contribution_now(&ledger, offer_id(1, 1)), Err(Unknown::Stuck(OfferError::Cost(_)))));
 }
 
 /// A third of a unit of money: 3.00 with 1/7 unsold costs 1 / (6/7) = 7/6; 3 - 7/6 = 1.8333...,

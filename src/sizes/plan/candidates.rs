@@ -2,7 +2,7 @@
 
 use crate::book::{Book, ContainerId, DrinkId, Offer, OfferId, Scope};
 use crate::drink::fill::fill;
-use crate::drink::ledger::{Ledger, Trouble, price_offer};
+use crate::drink::ledger::{Ledger, OfferError, price_offer};
 use crate::drink::price::PriceError;
 use crate::foundation::in_order;
 use crate::foundation::measure::{Exact, Overflow};
@@ -40,7 +40,7 @@ pub struct LeftOut {
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Why {
     /// It cannot be computed.
-    NotMade(Trouble),
+    NotMade(OfferError),
     /// No price is asked, and none can be suggested.
     NoPrice(PriceError),
 }
@@ -102,7 +102,7 @@ impl Candidates {
         let id = OfferId { drink: drink.id, container };
         let overflow = Why::NoPrice(PriceError::Arithmetic(Overflow::TooLarge));
         match (drink.offers.iter().find(|offer| offer.container == container), self.ledger.get(id)) {
-            (_, Some(Err(trouble))) => Err(LeftOut { offer: id, why: Why::NotMade(*trouble) }),
+            (_, Some(Err(error))) => Err(LeftOut { offer: id, why: Why::NotMade(*error) }),
             (Some(offer), Some(Ok(priced))) if priced.asked.is_some() => Ok(offer),
             (_, Some(Ok(priced))) => {
                 Err(LeftOut { offer: id, why: priced.suggestion.err().map_or(overflow, Why::NoPrice) })

@@ -3,7 +3,7 @@
 use super::*;
 use crate::book::{Container, ContainerId, DrinkKind, Edit, Offer, PackagingPart, Record, ScenarioId, Scope, Tier};
 use crate::book::{Drink, Pack, Packaging};
-use crate::drink::ledger::{Ledger, Trouble};
+use crate::drink::ledger::{Ledger, OfferError};
 use crate::foundation::measure::{Exact, Money, Share};
 use crate::sizes::side_by_side::sold_in;
 use crate::support::{
@@ -161,7 +161,7 @@ fn what_cannot_be_made_is_named_and_its_sales_go_to_the_other_sizes() {
     let guess = Guess { shares: vec![share_of(container_id(4), "1")], ..cover("4") };
     let both = plan(&book, &candidates, &guess, &[SMALL, container_id(4)]).unwrap();
     assert_eq!(both.left_out.iter().map(|left| left.offer).collect::<Vec<_>>(), [offer_id(1, 4)]);
-    assert!(matches!(both.left_out[0].why, Why::NotMade(Trouble::Cost(_))));
+    assert!(matches!(both.left_out[0].why, Why::NotMade(OfferError::Cost(_))));
     assert_eq!(weekly(&both), [(1, SMALL, Some(exact("50")))]);
     let none = plan(&book, &candidates, &guess, &[container_id(4)]).unwrap();
     assert_eq!((none.offers.len(), none.totals.contribution, none.totals.weeks), (0, Money::ZERO, None));

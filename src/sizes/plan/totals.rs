@@ -2,7 +2,7 @@
 
 use super::stock::{Stock, opening_stock};
 use crate::book::{Book, ContainerId, Offer, PackagingId, PackagingPart};
-use crate::drink::ledger::{Ledger, Standing};
+use crate::drink::ledger::{Ledger, OfferStatus};
 use crate::foundation::measure::{Exact, Money, Overflow};
 
 /// The figures of some offers together.
@@ -46,11 +46,11 @@ impl Totals {
                 sizes.push(offer.container);
             }
             let count = |it: &mut usize| *it = it.saturating_add(1);
-            match ledger.get(offer.id()).map_or(Standing::CannotCompute, Standing::from) {
-                Standing::CannotCompute => count(&mut totals.stuck),
-                Standing::WithoutPrice => count(&mut totals.without_price),
-                Standing::UnderTarget => count(&mut totals.under_target),
-                Standing::OnTarget => {}
+            match ledger.get(offer.id()).map_or(OfferStatus::CannotCompute, OfferStatus::from) {
+                OfferStatus::CannotCompute => count(&mut totals.stuck),
+                OfferStatus::WithoutPrice => count(&mut totals.without_price),
+                OfferStatus::UnderTarget => count(&mut totals.under_target),
+                OfferStatus::OnTarget => {}
             }
             match offer.weekly {
                 Some(weekly) => totals.units = totals.units.plus(weekly)?,

@@ -7,7 +7,7 @@ mod tests;
 use crate::book::{Book, Container, ContainerId, Drink, IngredientId, LineId, Offer, OfferId, Part, Scope};
 use crate::drink::cost::{Cost, cost};
 use crate::drink::fill::scale;
-use crate::drink::ledger::{Priced, Trouble, price_offer};
+use crate::drink::ledger::{OfferError, Priced, price_offer};
 use crate::drink::price::{Ceiling, ceiling, largest_fill};
 use crate::foundation::bisection::{Next, Until, bisect};
 use crate::foundation::in_order;
@@ -70,12 +70,12 @@ pub struct FirstLine {
 /// A drink in a size at `menu`, above zero, whether it is sold in it or not.
 ///
 /// # Errors
-/// The [`Trouble`] of a drink that cannot be computed in this size.
-pub fn at_point(book: &Book, offer: OfferId, menu: Money) -> Result<AtPoint, Trouble> {
+/// The [`OfferError`] of a drink that cannot be computed in this size.
+pub fn at_point(book: &Book, offer: OfferId, menu: Money) -> Result<AtPoint, OfferError> {
     let priced = price_offer(book, &Offer::new(offer))?;
-    let drink = book.drink(offer.drink).ok_or(Trouble::Missing(crate::book::Key::Drink(offer.drink)))?;
+    let drink = book.drink(offer.drink).ok_or(OfferError::Missing(crate::book::Key::Drink(offer.drink)))?;
     let container = book.container(offer.container);
-    let container = container.ok_or(Trouble::Missing(crate::book::Key::Container(offer.container)))?;
+    let container = container.ok_or(OfferError::Missing(crate::book::Key::Container(offer.container)))?;
     let poured = priced.fill.volume;
     let ceiling = ceiling(book, drink, &priced.cost, &priced.terms, menu)?;
     let largest = largest_fill(book, drink, container, priced.terms.cost_basis, poured, &ceiling)?;
@@ -170,7 +170,7 @@ pub fn sizes_of(book: &Book, scope: Scope, containers: &[ContainerId]) -> Vec<Of
 }
 
 /// A drink in a size at a menu price, or why it cannot be computed.
-pub type Row = (OfferId, Result<AtPoint, Trouble>);
+pub type Row = (OfferId, Result<AtPoint, OfferError>);
 
 /// Sizes at `menu`, the one that would have to give up the largest share of its ingredients
 /// first, then those that fit with the least room first, and at the end those that cannot be

@@ -1,6 +1,6 @@
 use super::*;
 use crate::book::{CostBasis, Edit, Goods, IngredientId, PaymentFee, Record, Scaling, Settings};
-use crate::drink::ledger::Standing;
+use crate::drink::ledger::OfferStatus;
 use crate::support::{
     book, container, container_id, drink, drink_id, exact, ingredient, ingredient_id, line, millilitres, money, offer,
     offer_id, pack, pack_id, settings, share, use_of, vessel,
@@ -75,10 +75,10 @@ fn what_fits_has_room() {
 }
 
 /// The margin of the first drink at this price after an edit, and where it stands.
-fn applied(mut book: Book, edit: Edit, price: &str) -> (Share, Standing) {
+fn applied(mut book: Book, edit: Edit, price: &str) -> (Share, OfferStatus) {
     book.apply(&edit).unwrap();
     let priced = price_offer(&book, &offer(1, 1, Some(price))).unwrap();
-    (priced.margin().unwrap(), priced.standing())
+    (priced.margin().unwrap(), priced.status())
 }
 
 #[test]
@@ -89,7 +89,7 @@ fn giving_up_exactly_that_much_brings_the_target() {
     let cheaper = money("10").minus(over.money.times(exact("10")).unwrap()).unwrap();
     let goods = Goods::Ingredient(ingredient_id(1));
     let edit = Edit::SetPackPrice { goods, pack: pack_id(1), price: cheaper, day: None };
-    assert_eq!(applied(book, edit, "3"), (share("0.5"), Standing::OnTarget));
+    assert_eq!(applied(book, edit, "3"), (share("0.5"), OfferStatus::OnTarget));
 }
 
 #[test]
@@ -104,8 +104,8 @@ fn less_of_the_dearest_line_brings_the_target() {
     };
     let (margin, _) = with(kept);
     assert!(margin.minus(share("0.5")).unwrap().fraction().abs() < exact("0.000001"), "{margin:?}");
-    assert_eq!(with(kept.minus(exact("0.00001")).unwrap()).1, Standing::OnTarget);
-    assert_eq!(with(kept.plus(exact("0.00001")).unwrap()).1, Standing::UnderTarget);
+    assert_eq!(with(kept.minus(exact("0.00001")).unwrap()).1, OfferStatus::OnTarget);
+    assert_eq!(with(kept.plus(exact("0.00001")).unwrap()).1, OfferStatus::UnderTarget);
 }
 
 #[test]

@@ -5,7 +5,7 @@ use crate::foundation::statistics::natural_logarithm;
 
 /// What drinks bring on one side of a switch: one drink, or all that are sold in a week.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Side {
+pub struct Earnings {
     /// The menu price.
     pub price: Money,
     /// What is left of it after everything.
@@ -40,7 +40,7 @@ impl BreakEven {
     ///
     /// # Errors
     /// [`Overflow`], also for a price of zero that leaves something.
-    pub fn of(now: Side, then: Side) -> Result<Result<BreakEven, Losing>, Overflow> {
+    pub fn of(now: Earnings, then: Earnings) -> Result<Result<BreakEven, Losing>, Overflow> {
         let losing = match (now.contribution.is_positive(), then.contribution.is_positive()) {
             (true, true) => None,
             (false, true) => Some(Losing::Now),

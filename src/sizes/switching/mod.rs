@@ -10,13 +10,13 @@ mod together;
 #[cfg(test)]
 mod tests;
 
-pub use break_even::{BreakEven, Losing, Side};
+pub use break_even::{BreakEven, Earnings, Losing};
 pub use first_order::{FirstOrder, first_orders, to_pay};
 pub use sell::sell_in_the_new_size;
 pub use together::{Payback, Together};
 
 use crate::book::{Book, ContainerId, DrinkId, Offer, OfferId, Scope};
-use crate::drink::ledger::{Trouble, price_offer};
+use crate::drink::ledger::{OfferError, price_offer};
 use crate::drink::price::{self, PriceError};
 use crate::foundation::measure::{Exact, Money, Overflow};
 
@@ -62,9 +62,9 @@ impl From<Overflow> for SwitchError {
 
 /// Why a drink brings nothing that can be computed in a size.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum NoSide {
+pub enum NoEarnings {
     /// It cannot be made or costed at this size.
-    Trouble(Trouble),
+    Offer(OfferError),
     /// No price is asked.
     NoPrice,
     /// No price is asked, and none reaches the target.
@@ -104,9 +104,9 @@ pub struct DrinkSwitch {
     /// How many are sold a week in the size it is sold in, where that is entered.
     pub weekly: Option<Exact>,
     /// What one brings now.
-    pub now: Result<Side, NoSide>,
+    pub now: Result<Earnings, NoEarnings>,
     /// What one would bring in the new size.
-    pub then: Result<Side, NoSide>,
+    pub then: Result<Earnings, NoEarnings>,
     /// Where the price in the new size comes from.
     pub price_from: PriceFrom,
     /// How many to sell for each one sold now; none where a side is missing.
@@ -137,10 +137,10 @@ pub fn switch(book: &Book, question: Question, prices: &[(DrinkId, Money)]) -> R
     for drink in book.drinks().filter(|drink| book.belongs(drink.id, question.scope)) {
         let Some(offer) = book.offer(question.now(drink.id)) else { continue };
         let typed = prices.iter().find(|(id, _)| *id == drink.id).map(|(_, price)| *price);
-        let now = side(book, offer, false);
+        let now = earnings(book, offer, false);
         let there = book.offer(question.then(drink.id)).cloned().unwrap_or(Offer::new(question.then(drink.id)));
         let price = typed.or(there.price);
-        let then = side(book, &Offer { price, ..there }, true);
+        let then = earnings(book, &Offer { price, ..there }, true);
         let price_from = match (typed, price) {
             (Some(_), _) => PriceFrom::Typed,
             (None, Some(_)) => PriceFrom::Asked,
@@ -161,18 +161,18 @@ pub fn switch(book: &Book, question: Question, prices: &[(DrinkId, Money)]) -> R
 }
 
 /// What an offer brings at the price asked, or at the one suggested where that `may` stand in.
-fn side(book: &Book, offer: &Offer, may: bool) -> Result<Side, NoSide> {
-    let priced = price_offer(book, offer).map_err(NoSide::Trouble)?;
+fn earnings(book: &Book, offer: &Offer, may: bool) -> Result<Earnings, NoEarnings> {
+    let priced = price_offer(book, offer).map_err(NoEarnings::Offer)?;
     let asked = match (priced.asked, may) {
         (Some(asked), _) => asked,
-        (None, false) => return Err(NoSide::NoPrice),
+        (None, false) => return Err(NoEarnings::NoPrice),
         (None, true) => {
-            let suggested = priced.suggestion.map_err(NoSide::NoPriceReaches)?;
+            let suggested = priced.suggestion.map_err(NoEarnings::NoPriceReaches)?;
             let asked = price::asked(&priced.cost, &priced.terms, suggested.menu);
-            asked.map_err(|overflow| NoSide::Trouble(Trouble::Arithmetic(overflow)))?
+            asked.map_err(|overflow| NoEarnings::Offer(OfferError::Arithmetic(overflow)))?
         }
     };
-    Ok(Side { price: asked.menu, contribution: asked.contribution })
+    Ok(Earnings { price: asked.menu, contribution: asked.contribution })
 }
 
 fn sales(drinks: &[DrinkSwitch]) -> Sales {

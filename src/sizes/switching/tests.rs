@@ -49,8 +49,8 @@ fn one_drink_by_hand() {
     // 6.00 less 2.00 against 4.20 less 1.00: 4.00 / 3.20 = 1.25. ln 1.25 / ln 0.7 = -0.6256.
     let switch = switch(&bar(), question(Scope::Drink(drink_id(1))), &prices("4.2", "6")).unwrap();
     let [one] = switch.drinks.as_slice() else { panic!("one drink: {switch:?}") };
-    let side = |price, contribution| Side { price: money(price), contribution: money(contribution) };
-    assert_eq!((one.now, one.then), (Ok(side("6", "4")), Ok(side("4.2", "3.2"))));
+    let earnings = |price, contribution| Earnings { price: money(price), contribution: money(contribution) };
+    assert_eq!((one.now, one.then), (Ok(earnings("6", "4")), Ok(earnings("4.2", "3.2"))));
     let answer = one.answer.unwrap().unwrap();
     assert_eq!((answer.ratio, answer.change()), (exact("1.25"), Ok(share("0.25"))));
     assert_eq!(answer.units(exact("60")), Ok(exact("75")));
@@ -139,12 +139,15 @@ fn what_stands_in_the_way_is_named() {
     let large = with(bar(), [Record::Drink(drink(1, "500 mL", [line(1, 1, "200 mL"), fixed]))]);
     let found = switch(&large, question(BLENDED), &prices("4", "6")).unwrap();
     let then = found.drinks[0].then.unwrap_err();
-    assert!(matches!(then, NoSide::Trouble(Trouble::Scale(crate::drink::fill::ScaleError::FixedLinesOverflow { .. }))));
+    assert!(matches!(
+        then,
+        NoEarnings::Offer(OfferError::Scale(crate::drink::fill::ScaleError::FixedLinesOverflow { .. }))
+    ));
     assert_eq!((found.drinks[0].answer, found.together.unwrap().units), (None, exact("40")));
     // No price now; none that reaches a target of 100 % less.
     let unpriced = with(bar(), [Record::Offer(offer(1, 1, None))]);
     let found = switch(&unpriced, question(Scope::Drink(drink_id(1))), &[]).unwrap();
-    assert_eq!((found.drinks[0].now, found.together), (Err(NoSide::NoPrice), None));
+    assert_eq!((found.drinks[0].now, found.together), (Err(NoEarnings::NoPrice), None));
     let everything = Settings {
         target: share("0.99"),
         commission: share("0.5"),
@@ -153,7 +156,7 @@ fn what_stands_in_the_way_is_named() {
     };
     let dear = with(bar(), [Record::Settings(Box::new(everything))]);
     let found = switch(&dear, question(Scope::Drink(drink_id(1))), &[]).unwrap();
-    assert!(matches!(found.drinks[0].then, Err(NoSide::NoPriceReaches(_))), "{found:?}");
+    assert!(matches!(found.drinks[0].then, Err(NoEarnings::NoPriceReaches(_))), "{found:?}");
 }
 
 /// The new size takes a cup (1) by 3 packs at a time, two straws (2) of a set, and a lid (3) that

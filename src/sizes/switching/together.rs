@@ -1,6 +1,6 @@
 //! All drinks of a switch together, with their mix.
 
-use super::{BreakEven, DrinkSwitch, Losing, Sales, Side};
+use super::{BreakEven, DrinkSwitch, Earnings, Losing, Sales};
 use crate::foundation::measure::{Exact, Money, Overflow, Share};
 
 /// How many of each are counted with where no sales are entered.
@@ -12,9 +12,9 @@ pub struct Together {
     /// How many are sold.
     pub units: Exact,
     /// What they bring now.
-    pub now: Side,
+    pub now: Earnings,
     /// What as many would bring in the new size.
-    pub then: Side,
+    pub then: Earnings,
     /// How many to sell in the new size for each one sold now, in the same mix.
     pub answer: Result<BreakEven, Losing>,
 }
@@ -32,7 +32,7 @@ pub enum Payback {
 
 impl Together {
     pub(super) fn of(drinks: &[DrinkSwitch], sales: Sales) -> Result<Option<Together>, Overflow> {
-        let nothing = Side { price: Money::ZERO, contribution: Money::ZERO };
+        let nothing = Earnings { price: Money::ZERO, contribution: Money::ZERO };
         let (mut units, mut now, mut then) = (Exact::ZERO, nothing, nothing);
         for drink in drinks {
             let (Ok(old), Ok(new)) = (drink.now, drink.then) else { continue };
@@ -89,10 +89,10 @@ impl Together {
     }
 }
 
-impl Side {
+impl Earnings {
     /// This, and so many times another.
-    fn plus(self, other: Side, times: Exact) -> Result<Side, Overflow> {
-        Ok(Side {
+    fn plus(self, other: Earnings, times: Exact) -> Result<Earnings, Overflow> {
+        Ok(Earnings {
             price: self.price.plus(other.price.times(times)?.as_part())?,
             contribution: self.contribution.plus(other.contribution.times(times)?.as_part())?,
         })

@@ -16,7 +16,7 @@ use crate::app::last_change::LastChange;
 use crate::app::library::Desk;
 use crate::app::unfinished::Unfinished;
 use crate::book::{Applied, Book, Edit, OfferId, Patch, Record, Refusal};
-use crate::drink::ledger::{Ledger, Priced, Standing};
+use crate::drink::ledger::{Ledger, OfferStatus, Priced};
 use crate::store::{Durability, Slip};
 use crate::words::{self, Speaker};
 
@@ -330,14 +330,14 @@ impl AppState {
 
     /// Why an offer cannot be computed, as a sentence, following it.
     pub fn stuck(self, id: OfferId) -> Option<String> {
-        let trouble = self.ledger.with(|ledger| ledger.get(id)?.as_ref().err().copied())?;
-        Some(self.book.with(|book| words::trouble(&trouble, book)))
+        let error = self.ledger.with(|ledger| ledger.get(id)?.as_ref().err().copied())?;
+        Some(self.book.with(|book| words::offer_error(&error, book)))
     }
 
     /// Where one offer stands.
-    pub fn standing(self, id: OfferId) -> Signal<Standing> {
+    pub fn status(self, id: OfferId) -> Signal<OfferStatus> {
         Signal::derive(move || {
-            self.ledger.with(|ledger| ledger.get(id).map_or(Standing::CannotCompute, Standing::from))
+            self.ledger.with(|ledger| ledger.get(id).map_or(OfferStatus::CannotCompute, OfferStatus::from))
         })
     }
 }

@@ -6,7 +6,7 @@ mod tests;
 
 use crate::book::{Book, ContainerId, DrinkId, OfferId, Part, Scope};
 use crate::drink::fill::fill;
-use crate::drink::ledger::{Ledger, Priced, Standing};
+use crate::drink::ledger::{Ledger, OfferStatus, Priced};
 use crate::drink::price::Asked;
 use crate::foundation::in_order;
 use crate::foundation::measure::{Exact, Money, Overflow, Share, Time, Volume};
@@ -333,7 +333,7 @@ impl MeansAsked {
                 let left = |it: &Asked| it.without_tax.major().times(it.margin.fraction());
                 it.asked.as_ref().map_or(Ok(Exact::ZERO), left)
             })?,
-            on_target: drinks.iter().filter(|(it, _)| it.standing() == Standing::OnTarget).count(),
+            on_target: drinks.iter().filter(|(it, _)| it.status() == OfferStatus::OnTarget).count(),
         })
     }
 }

@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use crate::book::{Book, Goods, Pack};
 use crate::buying::quotes::{Compared, Usable, compared, usable};
-use crate::drink::ledger::Trouble;
+use crate::drink::ledger::OfferError;
 use crate::ui::live::live;
 use crate::ui::parts::wide_table;
 use crate::ui::state::AppState;
@@ -40,7 +40,7 @@ fn shown(state: AppState, book: &Book, goods: Goods, per: Usable, compared: &[Co
             }
             .into_any(),
             Err(error) => {
-                view! { <td colspan="2" class="compared-not">{words::trouble(&Trouble::Cost(error), book)}</td> }
+                view! { <td colspan="2" class="compared-not">{words::offer_error(&OfferError::Cost(error), book)}</td> }
                     .into_any()
             }
         };

@@ -6,7 +6,7 @@ use leptos::prelude::*;
 
 use crate::book::{Edit, OfferId};
 use crate::drink::gap::{Way, ways};
-use crate::drink::ledger::Standing;
+use crate::drink::ledger::OfferStatus;
 use crate::ui::live::{live, press, when};
 use crate::ui::parts::Section;
 use crate::ui::state::AppState;
@@ -22,9 +22,9 @@ pub fn Gap(
     id: OfferId,
 ) -> impl IntoView {
     let state = AppState::here();
-    let standing = state.standing(id);
+    let status = state.status(id);
     when(
-        move || standing.get() == Standing::UnderTarget,
+        move || status.get() == OfferStatus::UnderTarget,
         move || {
             let find = move || untrack(|| state.book.with(|book| ways(book, id)).unwrap_or_default());
             let found = RwSignal::new(find());

@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use crate::app::route::Route;
 use crate::book::{Book, DrinkId, Key, OfferId};
-use crate::drink::ledger::{Ledger, Standing};
+use crate::drink::ledger::{Ledger, OfferStatus};
 use crate::ui::fields::{Draft, Search};
 use crate::ui::live::{flag, press, rows, text, when};
 use crate::ui::order;
@@ -17,21 +17,21 @@ use crate::words;
 #[derive(Clone, Copy, PartialEq, Eq)]
 enum Filter {
     All,
-    Only(Standing),
+    Only(OfferStatus),
 }
 
 impl Filter {
     const ALL: [(Filter, &'static str); 4] = [
         (Filter::All, "All"),
-        (Filter::Only(Standing::UnderTarget), "Under target"),
-        (Filter::Only(Standing::WithoutPrice), "No price yet"),
-        (Filter::Only(Standing::CannotCompute), "Cannot be computed"),
+        (Filter::Only(OfferStatus::UnderTarget), "Under target"),
+        (Filter::Only(OfferStatus::WithoutPrice), "No price yet"),
+        (Filter::Only(OfferStatus::CannotCompute), "Cannot be computed"),
     ];
 
     fn takes(self, ledger: &Ledger, offer: OfferId) -> bool {
         match self {
             Filter::All => true,
-            Filter::Only(wanted) => ledger.get(offer).is_some_and(|result| Standing::from(result) == wanted),
+            Filter::Only(wanted) => ledger.get(offer).is_some_and(|result| OfferStatus::from(result) == wanted),
         }
     }
 }
@@ -168,7 +168,7 @@ fn OfferRow(id: OfferId) -> impl IntoView {
                 <span class="row-price">{price}</span>
                 <span class="row-small">{cost}</span>
                 <span class="row-margin">{margin}</span>
-                <Mark standing=state.standing(id) />
+                <Mark status=state.status(id) />
             </a>
         </li>
     }

@@ -58,7 +58,7 @@ fn Page(id: OfferId) -> impl IntoView {
     view! {
         <Back to=Route::Drink(id.drink) name="The drink" />
         <h1>{drink} <span class="h1-size">{container}</span></h1>
-        {hangs.while_read(move || view! { <Mark standing=state.standing(id) /> }.into_any())}
+        {hangs.while_read(move || view! { <Mark status=state.status(id) /> }.into_any())}
         {trouble(move || state.stuck(id))}
         <Price id hangs />
         {computed}

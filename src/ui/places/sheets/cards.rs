@@ -101,7 +101,7 @@ fn one_card(state: AppState, id: OfferId) -> AnyView {
     let (drink, container, contains, kept, made) = state.book.with(|book| {
         let contains = book.drink(id.drink).map(|drink| words::allergens(&allergens_of(book, drink), book));
         let kept = book.drink(id.drink).map(|drink| words::keeping(drink, None));
-        let made = card(book, id, Exact::ONE).map_err(|trouble| words::trouble(&trouble, book));
+        let made = card(book, id, Exact::ONE).map_err(|error| words::offer_error(&error, book));
         (book.name(Key::Drink(id.drink)), book.name(Key::Container(id.container)), contains, kept, made)
     });
     // What is said of allergens, and who is at risk, stand at the foot of the page, once.

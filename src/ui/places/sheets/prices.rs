@@ -6,7 +6,7 @@ use super::frame::{Frame, Leaf};
 use crate::app::route::Route;
 use crate::book::{Book, DrinkId, DrinkKind, Key, OfferId, Scope};
 use crate::drink::label;
-use crate::drink::ledger::Standing;
+use crate::drink::ledger::OfferStatus;
 use crate::ui::fields::Tick;
 use crate::ui::live::live;
 use crate::ui::order;
@@ -142,7 +142,7 @@ fn drink_rows(state: AppState, drink: DrinkId, shows: Shows) -> AnyView {
 fn figures(state: AppState, id: OfferId, shows: Shows) -> Vec<(String, &'static str)> {
     let or_none = |figure: Option<String>| figure.unwrap_or_else(|| "–".to_string());
     let price = state.book.with(|book| book.offer(id).and_then(|offer| offer.price));
-    let no_price = if price.is_none() { words::standing(Standing::WithoutPrice) } else { "" };
+    let no_price = if price.is_none() { words::offer_status(OfferStatus::WithoutPrice) } else { "" };
     let mut figures = vec![(or_none(price.map(|price| state.money(price))), no_price)];
     if shows.unit_price {
         let unit_price = state.book.with(|book| label::unit_price(book, book.offer(id)?).ok()?);
@@ -150,11 +150,11 @@ fn figures(state: AppState, id: OfferId, shows: Shows) -> Vec<(String, &'static 
     }
     if shows.costs {
         let cost = state.priced(id, |priced| priced.cost.total().ok());
-        let stuck = if cost.is_none() { words::standing(Standing::CannotCompute) } else { "" };
+        let stuck = if cost.is_none() { words::offer_status(OfferStatus::CannotCompute) } else { "" };
         figures.push((or_none(cost.map(|cost| state.money(cost))), stuck));
         let margin = state.priced(id, |priced| priced.margin());
-        let under = state.standing(id).get() == Standing::UnderTarget;
-        let under = if under { words::standing(Standing::UnderTarget) } else { "" };
+        let under = state.status(id).get() == OfferStatus::UnderTarget;
+        let under = if under { words::offer_status(OfferStatus::UnderTarget) } else { "" };
         figures.push((or_none(margin.map(|margin| state.percent(margin))), under));
         let target = state.priced(id, |priced| Some(priced.terms.target));
         figures.push((or_none(target.map(|target| state.percent(target))), ""));

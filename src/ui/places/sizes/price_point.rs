@@ -8,7 +8,7 @@ use leptos::prelude::*;
 use super::asked;
 use crate::app::route::{Route, scope_from_text, scope_text};
 use crate::book::{Book, ContainerId, Key, OfferId, Part, Scope};
-use crate::drink::ledger::Standing;
+use crate::drink::ledger::OfferStatus;
 use crate::foundation::measure::Money;
 use crate::sizes::price_point::{AtPoint, Row, Verdict, sizes_of, worst_first};
 use crate::sizes::side_by_side::sold_in;
@@ -177,7 +177,7 @@ fn Page(asking: Asking) -> impl IntoView {
     }
 }
 
-fn is_over(at: &Result<AtPoint, crate::drink::ledger::Trouble>) -> bool {
+fn is_over(at: &Result<AtPoint, crate::drink::ledger::OfferError>) -> bool {
     matches!(at, Ok(AtPoint { verdict: Verdict::Over(_), .. }))
 }
 
@@ -271,7 +271,7 @@ fn table(state: AppState, answer: &Answer) -> AnyView {
         line(format!("Ingredients per {per}"), &|at| state.fine_money(at.may_cost_per_volume).into_any()),
         line("Ingredients now".into(), &|at| figure(state, at.offer, NOW, state.money(at.ingredients))),
         line("Largest fill".into(), &|at| fill(state, at).into_any()),
-        line("At this price".into(), &|at| view! { <Mark standing=standing(&at.verdict) /> }.into_any()),
+        line("At this price".into(), &|at| view! { <Mark status=status(&at.verdict) /> }.into_any()),
     ];
     view! {
         <div class="wide" tabindex="0" role="region" aria-label="Size by size">
@@ -295,10 +295,10 @@ fn table(state: AppState, answer: &Answer) -> AnyView {
 }
 
 /// Where it would stand at this price.
-fn standing(verdict: &Verdict) -> Standing {
+fn status(verdict: &Verdict) -> OfferStatus {
     match verdict {
-        Verdict::Fits(_) => Standing::OnTarget,
-        Verdict::Over(_) => Standing::UnderTarget,
+        Verdict::Fits(_) => OfferStatus::OnTarget,
+        Verdict::Over(_) => OfferStatus::UnderTarget,
     }
 }
 
@@ -316,12 +316,11 @@ fn give_up(state: AppState, (id, at): &Row, menu: Money, with_figures: bool) -> 
         true => view! { <a href=Route::Offer(id).address()>{name}</a> }.into_any(),
         false => view! { {name} <span class="soft">" (not sold in it)"</span> }.into_any(),
     };
-    let (standing, said) = match at {
-        Ok(at) => (
-            standing(&at.verdict),
-            state.book.with(|book| words::price_points::give_up(at, book, &state.speaker.get())),
-        ),
-        Err(trouble) => (Standing::CannotCompute, vec![state.book.with(|book| words::trouble(trouble, book))]),
+    let (status, said) = match at {
+        Ok(at) => {
+            (status(&at.verdict), state.book.with(|book| words::price_points::give_up(at, book, &state.speaker.get())))
+        }
+        Err(error) => (OfferStatus::CannotCompute, vec![state.book.with(|book| words::offer_error(error, book))]),
     };
     let shown = at.as_ref().ok().filter(|_| with_figures).map(|at| {
         let at = at.clone();
@@ -340,7 +339,7 @@ fn give_up(state: AppState, (id, at): &Row, menu: Money, with_figures: bool) -> 
         <li class="give-up">
             <p class="give-up-name">
                 <strong>{name}</strong>
-                <Mark standing=standing />
+                <Mark status=status />
             </p>
             {shown}
             {said}

@@ -6,7 +6,7 @@ use super::chart::{LinesBySize, PartsBySize};
 use super::trying::Columns;
 use crate::app::route::Route;
 use crate::book::{DrinkId, Key, OfferId, Part};
-use crate::drink::ledger::Standing;
+use crate::drink::ledger::OfferStatus;
 use crate::foundation::measure::{Money, Share};
 use crate::sizes::side_by_side::{SizeRow, SoldSize, Step};
 use crate::ui::how::opens;
@@ -144,11 +144,11 @@ fn sold(row: &SizeRow, show: impl FnOnce(&SoldSize) -> Option<String>) -> Option
 }
 
 /// Where the one drink stands in a size.
-fn standing(row: &SizeRow) -> Standing {
+fn status(row: &SizeRow) -> OfferStatus {
     match row.sold {
-        None => Standing::WithoutPrice,
-        Some(sold) if sold.on_target == 0 => Standing::UnderTarget,
-        Some(_) => Standing::OnTarget,
+        None => OfferStatus::WithoutPrice,
+        Some(sold) if sold.on_target == 0 => OfferStatus::UnderTarget,
+        Some(_) => OfferStatus::OnTarget,
     }
 }
 
@@ -157,7 +157,7 @@ fn target(columns: Memo<Columns>) -> AnyView {
         columns.with(|columns| {
             let one = columns.drink.is_some();
             let said = |row: &SizeRow| match row.sold {
-                _ if one => words::standing(standing(row)).to_string(),
+                _ if one => words::offer_status(status(row)).to_string(),
                 Some(sold) => format!("{} of {}", sold.on_target, columns.drinks()),
                 None => none(),
             };
@@ -165,13 +165,12 @@ fn target(columns: Memo<Columns>) -> AnyView {
                 let then = then_of(columns, row);
                 let figure = match then {
                     Some(None) => gone().into_any(),
-                    None if one => view! { <Mark standing=standing(row) /> }.into_any(),
+                    None if one => view! { <Mark status=status(row) /> }.into_any(),
                     Some(Some(then)) if one => {
-                        let was =
-                            (standing(then) != standing(row)).then(|| view! { <s class="was">{said(row)}</s> " " });
+                        let was = (status(then) != status(row)).then(|| view! { <s class="was">{said(row)}</s> " " });
                         view! {
                             {was}
-                            <Mark standing=standing(then) />
+                            <Mark status=status(then) />
                         }
                         .into_any()
                     }

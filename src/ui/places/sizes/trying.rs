@@ -320,7 +320,7 @@ fn computed(
     let then = what_if.and_then(|what_if| draft.with(&what_if, scope)).map_err(|error| said(state, &error))?;
     let side = side_by_side(&then.book, &then.ledger, scope, chosen).map_err(words::overflow)?;
     let stuck = then.ledger.offers().find_map(|(id, result)| match (result, draft.ledger.get(id)) {
-        (Err(trouble), Some(Ok(_))) => Some(words::trouble(trouble, &then.book)),
+        (Err(error), Some(Ok(_))) => Some(words::offer_error(error, &then.book)),
         _ => None,
     });
     Ok((side, stuck))

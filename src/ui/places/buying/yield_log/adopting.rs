@@ -6,7 +6,7 @@ use super::Told;
 use crate::backup::restore_points::Why;
 use crate::book::{Edit, IngredientId};
 use crate::buying::yield_log::{Step, adopt, yield_now};
-use crate::drink::ledger::{Move, Tried};
+use crate::drink::ledger::{OfferChange, Tried};
 use crate::foundation::measure::Share;
 use crate::ui::library::Library;
 use crate::ui::live::{live, press, text, trouble, when};
@@ -33,7 +33,7 @@ pub fn adopting(state: AppState, id: IngredientId, told: Told) -> AnyView {
         let steps: Vec<Step> = Step::ALL.into_iter().filter(|step| left_out.with(|out| !out.contains(step))).collect();
         state.book.with(|book| adopt(book, id, &steps).ok().flatten())
     };
-    let moves = Memo::new(move |_| -> Option<Vec<Move>> {
+    let moves = Memo::new(move |_| -> Option<Vec<OfferChange>> {
         let edit = edit()?;
         let tried = state.book.with(|book| state.ledger.with(|ledger| Tried::of(book, ledger, &edit)));
         tried.ok().map(|tried| tried.moves)

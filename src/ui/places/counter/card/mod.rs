@@ -46,8 +46,8 @@ fn Page(id: OfferId) -> impl IntoView {
     };
     let made = move || state.book.with(|book| card(book, id, drinks.get()));
     let stuck = move || {
-        let trouble = made().err()?;
-        Some(state.book.with(|book| words::trouble(&trouble, book)))
+        let error = made().err()?;
+        Some(state.book.with(|book| words::offer_error(&error, book)))
     };
     let allergens = text(move || {
         state.book.with(|book| {

@@ -6,7 +6,7 @@ use super::asking::Asking;
 use crate::app::route::Route;
 use crate::book::{DrinkId, Key, OfferId};
 use crate::foundation::measure::{Exact, Money};
-use crate::sizes::switching::{DrinkSwitch, PriceFrom, Question, Side};
+use crate::sizes::switching::{DrinkSwitch, Earnings, PriceFrom, Question};
 use crate::ui::fields::{Entry, tried_number};
 use crate::ui::how::opens;
 use crate::ui::live::{live, rows, text};
@@ -38,11 +38,11 @@ fn price(asking: Asking, id: DrinkId) -> AnyView {
     let name = state.book.with_untracked(|book| book.name(Key::Drink(id)));
     let value = text(move || {
         let then = asking.drink(id).and_then(|drink| drink.then.ok());
-        then.map(|side| state.plain_money(side.price)).unwrap_or_default()
+        then.map(|earnings| state.plain_money(earnings.price)).unwrap_or_default()
     });
     let note = text(move || {
         let said = |drink: DrinkSwitch| {
-            let now = drink.now.ok().map(|side| format!("now {}", state.money(side.price)));
+            let now = drink.now.ok().map(|earnings| format!("now {}", state.money(earnings.price)));
             let then = drink.then.ok().map(|_| words::switching::price_from(drink.price_from).to_string());
             now.into_iter().chain(then).collect::<Vec<_>>().join("; ")
         };
@@ -90,9 +90,9 @@ pub fn Drinks(asking: Asking) -> impl IntoView {
 fn shown(state: AppState, question: Question, drinks: &[DrinkSwitch]) -> AnyView {
     let name = |id| state.book.with(|book| book.name(Key::Drink(id)));
     let row = |drink: &DrinkSwitch| {
-        let left = |side: Option<Side>, id: OfferId, opened: bool| match side {
-            Some(side) => {
-                let figure = state.money(side.contribution);
+        let left = |earnings: Option<Earnings>, id: OfferId, opened: bool| match earnings {
+            Some(earnings) => {
+                let figure = state.money(earnings.contribution);
                 let how = Shown::Offer(id, OfOffer::At(AtPrice::Asked, OfPrice::Contribution));
                 if opened { opens(how, Signal::stored(figure)) } else { figure.into_any() }
             }
@@ -137,8 +137,8 @@ fn shown(state: AppState, question: Question, drinks: &[DrinkSwitch]) -> AnyView
 /// Why a drink has no answer, and what to mend.
 fn why_not(state: AppState, question: Question, drink: &DrinkSwitch) -> Vec<String> {
     state.book.with(|book| {
-        let side = |why: &crate::sizes::switching::NoSide, container| {
-            words::switching::no_side(why, drink.drink, container, book)
+        let said = |why: &crate::sizes::switching::NoEarnings, container| {
+            words::switching::no_earnings(why, drink.drink, container, book)
         };
         match (&drink.now, &drink.then, drink.answer) {
             (Ok(now), Ok(then), Some(Err(losing))) => {
@@ -146,8 +146,8 @@ fn why_not(state: AppState, question: Question, drink: &DrinkSwitch) -> Vec<Stri
                 vec![words::switching::losing(losing, &name, (*now, *then), containers, (book, &state.speaker.get()))]
             }
             (now, then, _) => {
-                let now = now.as_ref().err().map(|why| side(why, question.from));
-                let then = then.as_ref().err().map(|why| side(why, question.to));
+                let now = now.as_ref().err().map(|why| said(why, question.from));
+                let then = then.as_ref().err().map(|why| said(why, question.to));
                 now.into_iter().chain(then).collect()
             }
         }

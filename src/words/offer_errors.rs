@@ -5,21 +5,21 @@ use super::{Speaker, overflow, percent};
 use crate::book::{Book, Goods, Key};
 use crate::drink::cost::CostError;
 use crate::drink::fill::{FillError, ScaleError};
-use crate::drink::ledger::Trouble;
+use crate::drink::ledger::OfferError;
 use crate::drink::price::PriceError;
 use crate::drink::yields::YieldError;
 use crate::foundation::measure::Volume;
 
 /// Why an offer cannot be computed, and what would mend it.
-pub fn trouble(trouble: &Trouble, book: &Book) -> String {
-    match trouble {
-        Trouble::Missing(key) => {
+pub fn offer_error(error: &OfferError, book: &Book) -> String {
+    match error {
+        OfferError::Missing(key) => {
             format!("The {} of this size is gone. Remove the size and add it again.", kind(*key))
         }
-        Trouble::Fill(error) => fill_error(error, book),
-        Trouble::Scale(error) => scale_error(error, book),
-        Trouble::Cost(error) => cost_error(error, book),
-        Trouble::Arithmetic(error) => overflow(*error),
+        OfferError::Fill(error) => fill_error(error, book),
+        OfferError::Scale(error) => scale_error(error, book),
+        OfferError::Cost(error) => cost_error(error, book),
+        OfferError::Arithmetic(error) => overflow(*error),
     }
 }
 

@@ -1,14 +1,14 @@
 //! What an edit moved: each offer before and after.
 
-use super::{Priced, Standing, Trouble};
+use super::{OfferError, OfferStatus, Priced};
 use crate::book::OfferId;
 use crate::foundation::measure::{Exact, Money, Share};
 
 /// An offer on one side of an edit.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Side {
+pub struct Snapshot {
     /// Where it stands.
-    pub standing: Standing,
+    pub status: OfferStatus,
     /// Its full cost.
     pub cost: Option<Money>,
     /// Its margin at the price asked.
@@ -21,20 +21,20 @@ pub struct Side {
 
 /// An offer that an edit moved.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Move {
+pub struct OfferChange {
     /// The offer.
     pub offer: OfferId,
     /// Before; none where there was no offer.
-    pub before: Option<Side>,
+    pub before: Option<Snapshot>,
     /// After; none where there is no offer any more.
-    pub after: Option<Side>,
+    pub after: Option<Snapshot>,
 }
 
-impl Side {
-    fn of(result: &Result<Priced, Trouble>) -> Side {
+impl Snapshot {
+    fn of(result: &Result<Priced, OfferError>) -> Snapshot {
         let priced = result.as_ref().ok();
-        Side {
-            standing: Standing::from(result),
+        Snapshot {
+            status: OfferStatus::from(result),
             cost: priced.and_then(|priced| priced.cost.total().ok()),
             margin: priced.and_then(Priced::margin),
             suggested: priced.and_then(|priced| priced.suggestion.ok()).map(|suggestion| suggestion.menu),
@@ -43,34 +43,35 @@ impl Side {
     }
 }
 
-impl Move {
+impl OfferChange {
     pub(super) fn new(
         offer: OfferId,
-        before: Option<&Result<Priced, Trouble>>,
-        after: Option<&Result<Priced, Trouble>>,
-    ) -> Move {
-        Move { offer, before: before.map(Side::of), after: after.map(Side::of) }
+        before: Option<&Result<Priced, OfferError>>,
+        after: Option<&Result<Priced, OfferError>>,
+    ) -> OfferChange {
+        OfferChange { offer, before: before.map(Snapshot::of), after: after.map(Snapshot::of) }
     }
 
     /// Whether it fell under target with this edit.
     pub fn fell(&self) -> bool {
-        let under = |side: &Option<Side>| side.is_some_and(|side| side.standing == Standing::UnderTarget);
+        let under =
+            |snapshot: &Option<Snapshot>| snapshot.is_some_and(|snapshot| snapshot.status == OfferStatus::UnderTarget);
         under(&self.after) && !under(&self.before)
     }
 
     /// Whether it was under target and came back to it with this edit.
     pub fn rose(&self) -> bool {
-        let stands = |side: &Option<Side>| side.map(|side| side.standing);
-        (stands(&self.before), stands(&self.after)) == (Some(Standing::UnderTarget), Some(Standing::OnTarget))
+        let stands = |snapshot: &Option<Snapshot>| snapshot.map(|snapshot| snapshot.status);
+        (stands(&self.before), stands(&self.after)) == (Some(OfferStatus::UnderTarget), Some(OfferStatus::OnTarget))
     }
 
     /// Those that fell under target first, then those under target before and after, then the
     /// rest; within each the lowest margin first.
-    pub fn worst_first(mut moves: Vec<Move>) -> Vec<Move> {
+    pub fn worst_first(mut moves: Vec<OfferChange>) -> Vec<OfferChange> {
         moves.sort_unstable_by_key(|moved| {
             let after = moved.after;
-            let under = after.is_some_and(|side| side.standing == Standing::UnderTarget);
-            let margin = after.and_then(|side| side.margin).map_or(Exact::ONE, Share::fraction);
+            let under = after.is_some_and(|snapshot| snapshot.status == OfferStatus::UnderTarget);
+            let margin = after.and_then(|snapshot| snapshot.margin).map_or(Exact::ONE, Share::fraction);
             (!moved.fell(), !under, margin, moved.offer)
         });
         moves
@@ -80,7 +81,7 @@ impl Move {
 #[cfg(test)]
 mod tests {
     use crate::book::{Book, Edit, Goods, Key, OfferId, Record};
-    use crate::drink::ledger::{Ledger, Move, Standing};
+    use crate::drink::ledger::{Ledger, OfferChange, OfferStatus};
     use crate::support::{
         book, container, container_id, drink, ingredient, ingredient_id, line, money, offer, offer_id, pack, pack_id,
         settings,
@@ -101,7 +102,7 @@ mod tests {
         book(settings(), start.into_iter().chain(drinks))
     }
 
-    fn refresh(book: &mut Book, edit: Edit) -> Vec<Move> {
+    fn refresh(book: &mut Book, edit: Edit) -> Vec<OfferChange> {
         let mut ledger = Ledger::of(book);
         let applied = book.apply(&edit).unwrap();
         ledger.refresh(book, &applied.touched)
@@ -116,7 +117,7 @@ mod tests {
         }
     }
 
-    fn order(moves: &[Move]) -> Vec<OfferId> {
+    fn order(moves: &[OfferChange]) -> Vec<OfferId> {
         moves.iter().map(|moved| moved.offer).collect()
     }
 
@@ -127,10 +128,10 @@ mod tests {
         let mut book = bar([Some("9"), Some("2"), Some("4"), Some("3"), None, Some("9")]);
         let moves = refresh(&mut book, price(1, "1.50"));
         assert_eq!(order(&moves), [4, 3, 2, 1, 5].map(|drink| offer_id(drink, 1)));
-        assert_eq!(moves.iter().map(Move::fell).collect::<Vec<_>>(), [true, true, false, false, false]);
+        assert_eq!(moves.iter().map(OfferChange::fell).collect::<Vec<_>>(), [true, true, false, false, false]);
         let (before, after) = (moves[0].before.unwrap(), moves[0].after.unwrap());
         assert_eq!((before.cost, after.cost), (Some(money("1")), Some(money("1.5"))));
-        assert_eq!((before.standing, after.standing), (Standing::OnTarget, Standing::UnderTarget));
+        assert_eq!((before.status, after.status), (OfferStatus::OnTarget, OfferStatus::UnderTarget));
         assert_eq!((before.price, after.price), (Some(money("3")), Some(money("3"))));
         assert_eq!(after.margin.map(|margin| margin.fraction()), Some(crate::support::exact("0.5")));
         assert_eq!(after.suggested, Some(money("4.29")));
@@ -158,7 +159,7 @@ mod tests {
         let moves = refresh(&mut book, price(1, "0.50"));
         assert!(moves.iter().all(|moved| !moved.fell()));
         // Of 2.00 half is left, then three quarters; 3.00 was on target before.
-        assert_eq!(moves.iter().map(Move::rose).collect::<Vec<_>>(), [true, false, false, false, false]);
+        assert_eq!(moves.iter().map(OfferChange::rose).collect::<Vec<_>>(), [true, false, false, false, false]);
         assert_eq!(moves.len(), 5);
     }
 
@@ -179,6 +180,6 @@ mod tests {
         let strict = crate::book::Settings { target: crate::support::share("0.7"), ..settings() };
         let moves = refresh(&mut book, Edit::Put(Record::Settings(Box::new(strict))));
         assert_eq!(moves.len(), 6);
-        assert!(moves.iter().all(Move::fell));
+        assert!(moves.iter().all(OfferChange::fell));
     }
 }
