@@ -5,8 +5,8 @@ use super::{OfOffer, Rule, Shown, Step, container, cost, packages, price, purcha
 use crate::book::{Book, Key};
 use crate::drink::ledger::{Ledger, OfferError};
 
-/// How a number came about; none where there is no such number, as the margin of a drink that has
-/// no price, or the fill target of one that has too few weighings.
+/// How a number came about. Returns `None` if there is no such number, as the margin of a drink
+/// that has no price, or the fill target of one that has too few weighings.
 ///
 /// # Errors
 /// The [`OfferError`] for which it cannot be computed.

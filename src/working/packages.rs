@@ -15,7 +15,7 @@ struct Packages<'a> {
     fill: PackagedFill,
 }
 
-/// A number of a packaged drink; none where it has no fill target: the screen says why.
+/// A number of a packaged drink. Returns `None` if it has no fill target: the screen says why.
 pub fn packaged(offered: &Offered, of: OfPackaged) -> Result<Option<Step>, OfferError> {
     let Some(offer) = offered.book.offer(offered.id) else { return Ok(None) };
     let (Some(filling), Ok(fill)) = (&offer.filling, packaged_fill(offered.book, offer)) else { return Ok(None) };
@@ -23,7 +23,7 @@ pub fn packaged(offered: &Offered, of: OfPackaged) -> Result<Option<Step>, Offer
     packages.step(of).map(Some)
 }
 
-/// The density of a drink as it is filled; none where an ingredient has no density.
+/// The density of a drink as it is filled. Returns `None` if an ingredient has no density.
 pub fn density(offered: &Offered) -> Result<Option<Step>, OfferError> {
     let Ok(density) = density_of(offered.book, offered.priced) else { return Ok(None) };
     let from = vec![recipe::drink_mass(offered)?, offered.poured()];

@@ -276,7 +276,7 @@ pub(super) fn drink_mass(offered: &Offered) -> Result<Step, OfferError> {
     Ok(Step::new(Name::DrinkMass, Figure::Mass(mass), Rule::Sum, masses))
 }
 
-/// The density of what ice floats in, from the recipe as written; none where no ice floats.
+/// The density of what ice floats in, from the recipe as written. Returns `None` if no ice floats.
 pub fn liquid(offered: &Offered) -> Result<Option<Step>, OfferError> {
     let floats = |line: &Line| line.ice.is_some_and(|ice| ice.place == IcePlace::Floating);
     if !offered.drink.lines.iter().any(floats) {
@@ -332,7 +332,7 @@ pub(super) fn piece_weight(ingredient: &Ingredient) -> Option<Step> {
     ingredient.piece_weight.map(|weight| of_ingredient(ingredient, OfGoods::PieceWeight, Figure::Mass(weight)))
 }
 
-/// What is left of what is bought, from the last stage back; nothing where all is.
+/// What is left of what is bought, from the last stage back. There are no steps if all is left.
 pub(super) fn yields_up_to(ingredient: &Ingredient, stage: Stage) -> Vec<Step> {
     let second = match stage {
         Stage::AsBought => return Vec::new(),

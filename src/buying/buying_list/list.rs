@@ -21,9 +21,9 @@ pub struct Group {
 pub struct Listed {
     /// The line.
     pub line: ToBuy,
-    /// The pack; none where it is not quoted any more.
+    /// The pack. It is `None` if it is not quoted any more.
     pub pack: Option<Pack>,
-    /// What one pack is or was paid with, without its surcharge; none where nobody knows.
+    /// What one pack is or was paid with, without its surcharge. It is `None` if nobody knows.
     pub each: Option<Money>,
     /// What the packs cost together, with surcharges.
     pub cost: Option<Money>,

@@ -140,14 +140,14 @@ impl Proposal {
                 Err(error) => lacks = lacks.or(Some(error)),
             }
         }
-        match quotes.is_empty() {
-            true => self.without_pack.push((goods, lacks)),
-            false if !costs => self.free.push(goods),
-            false => {
-                let name = |line: &Proposed| (book.name(Key::from(line.goods)).to_ascii_lowercase(), line.goods);
-                let line = Proposed { goods, quotes };
-                in_order::insert(&mut self.lines, line, |other, line| name(other) < name(line));
-            }
+        if quotes.is_empty() {
+            self.without_pack.push((goods, lacks));
+        } else if !costs {
+            self.free.push(goods);
+        } else {
+            let name = |line: &Proposed| (book.name(Key::from(line.goods)).to_ascii_lowercase(), line.goods);
+            let line = Proposed { goods, quotes };
+            in_order::insert(&mut self.lines, line, |other, line| name(other) < name(line));
         }
         Ok(())
     }
@@ -195,10 +195,7 @@ impl Quote {
         let here = Here::of(book, goods, dimension)?;
         let here_now = if let Here::Counted { amount, .. } = here { amount.base() } else { Exact::ZERO };
         let missing = needed.minus(here_now)?;
-        let packs = match missing.is_positive() {
-            true => whole_packs(pack, missing)?,
-            false => Exact::ZERO,
-        };
+        let packs = if missing.is_positive() { whole_packs(pack, missing)? } else { Exact::ZERO };
         // A least order is one only where something is ordered.
         let packs = if packs.is_positive() { packs.max(pack.at_a_time.ceiling()) } else { packs };
         let left_over = packs.times(contents.base())?.minus(missing)?;

@@ -69,9 +69,10 @@ pub fn exposure(book: &Book, ledger: &Ledger) -> Result<Exposure, Overflow> {
             continue;
         };
         let paid = paid(pack)?;
-        let less = match paid.is_zero() {
-            true => Money::ZERO,
-            false => of_it.times(pack.price_now().times(DEARER)?.major())?.over(paid.major())?.as_part(),
+        let less = if paid.is_zero() {
+            Money::ZERO
+        } else {
+            of_it.times(pack.price_now().times(DEARER)?.major())?.over(paid.major())?.as_part()
         };
         let share = if cost.is_zero() { Exact::ZERO } else { of_it.ratio_to(cost)? };
         let exposed = Exposed { goods: id, cost: of_it, share: Share::from_fraction(share), less };

@@ -52,8 +52,8 @@ pub struct Changed {
     pub before: Money,
     /// The price after.
     pub after: Money,
-    /// How much more it is, as a share of the price before; below zero, how much less. None where
-    /// it was free.
+    /// How much more it is, as a share of the price before; below zero, how much less. It is `None`
+    /// if it was free.
     pub share: Option<Share>,
 }
 
@@ -93,12 +93,12 @@ impl Watched {
     }
 }
 
-/// How much more a price is than before, as a share of it; none where it was free.
+/// How much more a price is than before, as a share of it. Returns `None` if it was free.
 fn risen_by(before: Money, after: Money) -> Result<Option<Share>, Overflow> {
-    match before.is_zero() {
-        true => Ok(None),
-        false => Ok(Some(Share::from_fraction(after.minus(before)?.ratio_to(before)?))),
+    if before.is_zero() {
+        return Ok(None);
     }
+    Ok(Some(Share::from_fraction(after.minus(before)?.ratio_to(before)?)))
 }
 
 /// What the prices since a day moved.

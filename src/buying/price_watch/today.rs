@@ -12,7 +12,7 @@ pub struct ChangedOn {
     pub pack: PackId,
     /// What is bought in it, and its price before and now.
     pub changed: Changed,
-    /// The day on which the price before was heard last; none where nobody noted it.
+    /// The day on which the price before was heard last. It is `None` if nobody noted it.
     pub heard: Option<Date>,
 }
 
@@ -70,7 +70,7 @@ fn before(
     }
 }
 
-/// The edit that puts a pack back to the price before; none where it changed again since.
+/// The edit that puts a pack back to the price before. Returns `None` if it changed again since.
 pub fn put_back(book: &Book, change: &ChangedOn) -> Option<Edit> {
     let mut record = book.record(change.changed.goods.into())?;
     let pack = record.packs_mut()?.iter_mut().find(|pack| pack.id == change.pack)?;

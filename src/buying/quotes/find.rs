@@ -21,14 +21,18 @@ impl Found {
 }
 
 /// How `letters` are found in the name of goods or in that of the supplier whose price is asked,
-/// all in lower case; none where they are not. No letters are found in every name.
+/// all in lower case. Returns `None` if they are not. An empty text is found in every name.
 pub fn find(name: &str, supplier: &str, letters: &str) -> Option<Found> {
-    match () {
-        () if name.starts_with(letters) => Some(Found::BeginningOfName),
-        () if begins_a_word(name, letters) => Some(Found::BeginningOfWord),
-        () if name.contains(letters) => Some(Found::InName),
-        () if begins_a_word(supplier, letters) => Some(Found::Supplier),
-        () => None,
+    if name.starts_with(letters) {
+        Some(Found::BeginningOfName)
+    } else if begins_a_word(name, letters) {
+        Some(Found::BeginningOfWord)
+    } else if name.contains(letters) {
+        Some(Found::InName)
+    } else if begins_a_word(supplier, letters) {
+        Some(Found::Supplier)
+    } else {
+        None
     }
 }
 

@@ -14,7 +14,7 @@ pub struct History {
     pub highest: Quoted,
 }
 
-/// The prices of a pack that were heard; none where no day is known.
+/// The prices of a pack that were heard. Returns `None` if no day is known.
 pub fn history(pack: &Pack) -> Option<History> {
     let heard: Vec<Quoted> = pack.heard().collect();
     // Of equals the latest.

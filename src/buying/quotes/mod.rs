@@ -24,8 +24,8 @@ pub struct Compared {
     /// What the usable amount of [`usable`] costs out of it, in the book's currency: its price as
     /// it is bought now with delivery and deposit, after yields. Or why that is not known.
     pub cost: Result<Money, CostError>,
-    /// How much more that is than the cheapest, as a fraction of it; none where the cheapest is
-    /// free or this one has no cost.
+    /// How much more that is than the cheapest, as a fraction of it. It is `None` if the cheapest
+    /// is free or this one has no cost.
     pub dearer: Option<Share>,
 }
 
@@ -62,8 +62,8 @@ pub fn cost_of(book: &Book, goods: Goods, pack: &Pack, per: Usable) -> Result<Mo
     }
 }
 
-/// How much more `to` is than `from`, as a fraction of it: below zero where it is less, none
-/// where nothing was paid.
+/// How much more `to` is than `from`, as a fraction of it: below zero where it is less. Returns
+/// `None` if nothing was paid.
 pub fn more(from: Money, to: Money) -> Option<Share> {
     let change = to.minus(from).ok()?.ratio_to(from).ok()?;
     Some(Share::from_fraction(change.as_part()))

@@ -67,13 +67,13 @@ pub struct Summary {
     pub mean: Share,
     /// All that came out, as a share of all that went in: large weighings count for more.
     pub together: Share,
-    /// How the single yields scatter; none of one alone.
+    /// How the single yields scatter. It is `None` if there is only one.
     pub spread: Option<Spread>,
-    /// The interval of 95 % for the mean, by Student's t; none of one alone. Its upper end may lie
-    /// above the whole.
+    /// The interval of 95 % for the mean, by Student's t. It is `None` if there is only one yield. Its upper end
+    /// may lie above the whole.
     pub interval: Option<(Share, Share)>,
-    /// The yield farthest from the mean, tested; its place is that in `singles`. None of fewer
-    /// than three, or where all are alike.
+    /// The yield farthest from the mean, tested; its place is that in `singles`. It is `None` if
+    /// there are fewer than three, or if all are alike.
     pub farthest: Option<Farthest>,
 }
 
@@ -84,15 +84,15 @@ impl Summary {
         self.singles.get(farthest.place).copied()
     }
 
-    /// The yield to adopt: the mean, to a tenth of a percent; none where that is nothing.
+    /// The yield to adopt: the mean, to a tenth of a percent. Returns `None` if that is nothing.
     pub fn adopted(&self) -> Option<Share> {
         let share = Share::from_fraction(self.mean.fraction().rounded(ADOPTED_PLACES));
         share.is_positive().then_some(share)
     }
 }
 
-/// What went into a step in one weighing and what came out, in grams; none where one of them was
-/// not weighed. What goes into the press unweighed weighs what was bought, where nothing of the
+/// What went into a step in one weighing and what came out, in grams. Returns `None` if one of them
+/// was not weighed. What goes into the press unweighed weighs what was bought, where nothing of the
 /// ingredient is cut away.
 fn weighed(ingredient: &Ingredient, weighing: &Weighing, step: Step) -> Result<Option<(Exact, Exact)>, Overflow> {
     let untrimmed = (ingredient.trim_yield == Share::WHOLE).then_some(weighing.bought);
@@ -104,7 +104,7 @@ fn weighed(ingredient: &Ingredient, weighing: &Weighing, step: Step) -> Result<O
     Ok(Some((input.measure()?.base(), output.measure()?.base())))
 }
 
-/// What one weighing says of a step; none where it does not tell.
+/// What one weighing says of a step. Returns `None` if it does not tell.
 ///
 /// # Errors
 /// [`Overflow`].
@@ -113,7 +113,7 @@ pub fn yield_of(ingredient: &Ingredient, weighing: &Weighing, step: Step) -> Res
     Ok(Some(Share::from_fraction(output.over(input)?.as_part())))
 }
 
-/// What the log of an ingredient says of a step; none where no weighing tells.
+/// What the log of an ingredient says of a step. Returns `None` if no weighing tells.
 ///
 /// # Errors
 /// [`Overflow`].
@@ -141,7 +141,7 @@ pub fn summary(ingredient: &Ingredient, step: Step) -> Result<Option<Summary>, O
     }))
 }
 
-/// The yield that the book has of a step; none where it is not pressed.
+/// The yield that the book has of a step. Returns `None` if it is not pressed.
 pub fn yield_now(ingredient: &Ingredient, step: Step) -> Option<Share> {
     match step {
         Step::Trim => Some(ingredient.trim_yield),
@@ -149,8 +149,8 @@ pub fn yield_now(ingredient: &Ingredient, step: Step) -> Option<Share> {
     }
 }
 
-/// The edit that adopts the mean of these steps; none where the book has these yields already, or
-/// no weighing tells.
+/// The edit that adopts the mean of these steps. Returns `None` if the book has these yields
+/// already, or no weighing tells.
 ///
 /// # Errors
 /// A [`YieldLogError`].

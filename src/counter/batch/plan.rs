@@ -48,9 +48,10 @@ pub fn deleted(book: &Book, day: Date) -> Option<Edit> {
     let batch = book.batch(day)?;
     let off = batch.makes.iter().filter(|make| make.off_shelf.is_positive());
     let makes: Vec<Make> = off.map(out_of_plan).collect();
-    Some(match makes.is_empty() {
-        true => Edit::Remove(Key::Batch(day)),
-        false => Edit::Put(Record::Batch(Batch { day, makes, ready: Vec::new() })),
+    Some(if makes.is_empty() {
+        Edit::Remove(Key::Batch(day))
+    } else {
+        Edit::Put(Record::Batch(Batch { day, makes, ready: Vec::new() }))
     })
 }
 
@@ -105,7 +106,7 @@ pub fn taken_off(book: &Book, day: Date) -> Option<Edit> {
 }
 
 /// So many of a drink; one that is not in the plan yet comes last. Another number than before is
-/// not filled yet. None where there is no batch on that day.
+/// not filled yet. Returns `None` if there is no batch on that day.
 pub fn takes_up(book: &Book, day: Date, counts: &mut dyn Iterator<Item = (OfferId, Exact)>) -> Option<Edit> {
     changed(book, day, |batch| {
         for (offer, units) in counts {

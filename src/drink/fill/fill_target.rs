@@ -9,9 +9,9 @@ use crate::foundation::measure::{Exact, Overflow, PART_PLACES, Volume};
 pub struct Packaged {
     /// Declared size, N.
     pub nominal: Volume,
-    /// What is asked of the average of a batch; none where nobody said how large a batch is.
+    /// What is asked of the average of a batch. It is `None` if nobody said how large a batch is.
     pub batch: Option<BatchRisk>,
-    /// What is asked of single packages; none where only the average counts.
+    /// What is asked of single packages. It is `None` if only the average counts.
     pub single: Option<Single>,
     /// Standard deviation of the fill, s.
     pub deviation: Volume,
@@ -59,9 +59,9 @@ pub struct FillTarget {
     /// where that is more.
     pub target: Volume,
     /// So much more than N, for the average of a batch: z * s / sqrt(n), rounded up to twelve
-    /// decimals; nothing where the size of a batch is not known.
+    /// decimals; zero if the size of a batch is not known.
     pub for_batch: Volume,
-    /// So much more than N - T, for single packages: z' * s; nothing where only the average counts.
+    /// So much more than N - T, for single packages: z' * s; zero if only the average counts.
     pub for_single: Volume,
     /// What is given away per package: target less N.
     pub giveaway: Volume,
@@ -71,7 +71,7 @@ pub struct FillTarget {
     /// for the declared size.
     pub over: Option<Volume>,
     /// How many standard deviations lie between the target and N - 2 * T, under which no package
-    /// may be; none where no rule says so, or where there is no spread.
+    /// may be. It is `None` if no rule says so, or if there is no spread.
     pub spreads_to_double: Option<Exact>,
 }
 

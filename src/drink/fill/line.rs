@@ -14,7 +14,7 @@ pub struct FillLine {
     pub below_rim: Length,
 }
 
-/// The inside of a container; none where only its volume is known.
+/// The inside of a container. Returns `None` if only its volume is known.
 ///
 /// # Errors
 /// [`FillError::NotAVolume`] for readings that do not rise; a book refuses them.
@@ -38,15 +38,16 @@ fn pouring(container: &Container, reading: &Reading) -> Result<Pouring, FillErro
     Ok(Pouring { height: reading.height.length()?, volume })
 }
 
-/// The volume that is left empty down to `below` under the rim; none where no heights are known.
+/// The volume that is left empty down to `below` under the rim. Returns `None` if no heights are
+/// known.
 pub(super) fn empty_under(container: &Container, below: Length) -> Result<Option<Volume>, FillError> {
     let Some(inside) = inside(container)? else { return Ok(None) };
     let height = inside.height();
     Ok(Some(inside.volume_at(height)?.minus(inside.volume_at(height.minus(below)?)?)?.as_part()))
 }
 
-/// How high `volume` stands above the inner base, within a millionth of a millimetre; none where
-/// no heights are known.
+/// How high `volume` stands above the inner base, within a millionth of a millimetre. Returns
+/// `None` if no heights are known.
 ///
 /// # Errors
 /// [`FillError::OverTheRim`] for more than the container holds.
@@ -60,8 +61,8 @@ pub fn height_of(container: &Container, volume: Volume) -> Result<Option<Length>
     }
 }
 
-/// The volume up to `height` above the inner base, at most to the rim; none where no heights are
-/// known.
+/// The volume up to `height` above the inner base, at most to the rim. Returns `None` if no heights
+/// are known.
 ///
 /// # Errors
 /// A [`FillError`].
@@ -70,7 +71,7 @@ pub fn volume_to(container: &Container, height: Length) -> Result<Option<Volume>
     Ok(volume.map(Volume::as_part))
 }
 
-/// Where a container is filled to; none where no heights are known.
+/// Where a container is filled to. Returns `None` if no heights are known.
 ///
 /// # Errors
 /// A [`FillError`].

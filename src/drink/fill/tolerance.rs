@@ -86,7 +86,8 @@ impl Rule {
     }
 }
 
-/// The tolerance of `rule` for a declared size; none for a size of which the rule says nothing.
+/// The tolerance of `rule` for a declared size. Returns `None` for a size of which the rule says
+/// nothing.
 ///
 /// # Errors
 /// [`Overflow`].

@@ -131,8 +131,8 @@ impl Lever {
         }
     }
 
-    /// From where it stands to as far as it goes, of the number that [`Lever::edit`] sets; in
-    /// steps that can be typed where it is set for good. None where it goes nowhere.
+    /// From where it stands to as far as it goes, of the number that [`Lever::edit`] sets; in steps
+    /// that can be typed where it is set for good. Returns `None` if it goes nowhere.
     pub(super) fn range(self, book: &Book, priced: &Priced) -> Option<Range> {
         let from = self.reading(book, priced)?.number();
         let kept = |from, to| Range { from, to, places: KEPT_PLACES };

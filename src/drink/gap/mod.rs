@@ -78,8 +78,8 @@ pub fn ways(book: &Book, offer: OfferId) -> Result<Vec<Way>, OfferError> {
     Ok(ways)
 }
 
-/// One lever of an offer under its target; none for an offer on target or without a price, and
-/// where nothing could be gained from it.
+/// One lever of an offer under its target. Returns `None` for an offer on target or without a
+/// price, and where nothing could be gained from it.
 ///
 /// # Errors
 /// The [`OfferError`] of an offer that cannot be computed, or is not there.
@@ -143,8 +143,8 @@ impl Trial<'_> {
         Some(Closing { at, change: Share::from_fraction(change.as_part()), edit, moves_too: 0 })
     }
 
-    /// The offer with the lever at `number`; none where the book refuses it or the offer cannot
-    /// be computed.
+    /// The offer with the lever at `number`. Returns `None` if the book refuses it or the offer
+    /// cannot be computed.
     fn priced_at(&mut self, number: Exact) -> Option<Priced> {
         let edit = self.lever.edit(self.cut, number)?;
         self.trial.apply(&edit).ok()?;

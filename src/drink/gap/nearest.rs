@@ -26,9 +26,9 @@ pub(super) enum Outcome {
     Closes,
 }
 
-/// The value in the range nearest to `from` that closes, one step before which none does; none
-/// where the furthest possible value does not close. Where outcomes turn to and fro, it is one of
-/// the turns.
+/// The value in the range nearest to `from` that closes, one step before which none does. Returns
+/// `None` if the furthest possible value does not close. Where outcomes turn to and fro, it is one
+/// of the turns.
 ///
 /// # Errors
 /// [`Overflow`].
@@ -101,9 +101,8 @@ mod tests {
     #[test]
     fn the_furthest_is_what_is_possible() {
         let within = |limit: &'static str, closes: &'static str| {
-            nearest(range("10", "0"), move |value| match value < exact(limit) {
-                true => Outcome::Impossible,
-                false => closes_if(value <= exact(closes)),
+            nearest(range("10", "0"), move |value| {
+                if value < exact(limit) { Outcome::Impossible } else { closes_if(value <= exact(closes)) }
             })
         };
         assert_eq!(within("2.5", "4"), Ok(Some(exact("4"))));

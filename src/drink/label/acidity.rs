@@ -40,9 +40,9 @@ impl PublishedPh {
     }
 }
 
-/// The published pH of what an ingredient's name says; none where no name in the list is a word of
-/// it. What comes first in the list is found first: "Cucumbers" before "Lime" in "Cucumber lime".
-/// Low-acid ones come first, so that a name with two words errs to the careful side.
+/// The published pH of what an ingredient's name says. Returns `None` if no name in the list is a
+/// word of it. What comes first in the list is found first: "Cucumbers" before "Lime" in "Cucumber
+/// lime". Low-acid ones come first, so that a name with two words errs to the careful side.
 pub fn published_ph(name: &str) -> Option<&'static PublishedPh> {
     let words = words(name);
     PUBLISHED.iter().find(|published| published.names.iter().any(|name| words.iter().any(|(_, word)| is(word, name))))

@@ -14,10 +14,10 @@ use crate::foundation::measure::{Exact, Share};
 /// What of a drink is juice.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Juice {
-    /// Ingredients that bring untreated juice; none where the drink itself is treated.
+    /// Ingredients that bring untreated juice. It is empty if the drink itself is treated.
     pub untreated: Vec<IngredientId>,
-    /// Ingredients of which nobody said whether they are fruit or vegetable; none where the drink
-    /// itself is treated.
+    /// Ingredients of which nobody said whether they are fruit or vegetable. It is empty if the
+    /// drink itself is treated.
     pub not_said: Vec<IngredientId>,
     /// Whether juice is made of what is raw, whatever is done to the drink afterwards: its maker
     /// is a processor where another business buys it (21 CFR 120.3(l)).
@@ -76,8 +76,8 @@ impl Juice {
 }
 
 /// Whether a line counts for percent juice: what is pressed, and what is said to be fruit or
-/// vegetable; none where nobody said. A warning may come too often, a percentage must not be too
-/// high: here nothing is told by the kind of drink, nor by what is cut away.
+/// vegetable. Returns `None` if nobody said. A warning may come too often, a percentage must not be
+/// too high: here nothing is told by the kind of drink, nor by what is cut away.
 pub(super) fn is_juice(book: &Book, line: &Line) -> Option<bool> {
     let ingredient = book.ingredient(line.ingredient)?;
     match ingredient.produce {
@@ -131,7 +131,7 @@ fn acidity(book: &Book, drink: &Drink, parts: &[(IngredientId, Part)]) -> Acidit
 }
 
 /// How a drink reaches the customer, as far as the book tells: over ice it is by the glass, unless
-/// something else is said of the offer; none where nobody said.
+/// something else is said of the offer. Returns `None` if nobody said.
 pub fn served(drink: &Drink, offer: Option<&Offer>) -> Option<Service> {
     let over_ice = (drink.kind == DrinkKind::OverIce).then_some(Service::ByTheGlass);
     offer.and_then(Offer::served).or(over_ice)

@@ -33,8 +33,8 @@ use crate::foundation::measure::Overflow;
 /// What is known of a drink in a container for whoever buys it.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Facts {
-    /// What the label of a package says, or why that cannot be computed; none of what is sold by the
-    /// glass, which has no label.
+    /// What the label of a package says, or why that cannot be computed. It is `None` for what is
+    /// sold by the glass, which has no label.
     pub package: Option<Result<Package, LabelError>>,
     /// Whether the size has ice in it that stands in the glass.
     pub size_includes_ice: bool,
@@ -131,7 +131,7 @@ pub fn size_includes_ice(drink: &Drink) -> bool {
     drink.lines.iter().any(stands_in_the_glass)
 }
 
-/// What an offer costs per volume of its net contents; none where no price is asked.
+/// What an offer costs per volume of its net contents. Returns `None` if no price is asked.
 ///
 /// # Errors
 /// A [`LabelError`] that names what to mend: the container's, or an overflow. The recipe is not

@@ -24,9 +24,9 @@ pub struct Snapshot {
 pub struct OfferChange {
     /// The offer.
     pub offer: OfferId,
-    /// Before; none where there was no offer.
+    /// The offer before the edit, or `None` if there was none.
     pub before: Option<Snapshot>,
-    /// After; none where there is no offer any more.
+    /// The offer after the edit, or `None` if there is none any more.
     pub after: Option<Snapshot>,
 }
 

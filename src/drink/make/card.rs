@@ -32,14 +32,14 @@ pub fn is_a_number_of_drinks(number: Exact) -> bool {
 pub struct Card {
     /// How full one drink is poured.
     pub fill: Fill,
-    /// Where that is; none where no heights of the container are known.
+    /// Where that is, or `None` if no heights of the container are known.
     pub fill_line: Option<FillLine>,
     /// The recipe of one drink.
     pub scaled: Scaled,
     /// What to take, in the order of adding, for all the drinks.
     pub take: Vec<Taken>,
-    /// By how much one drink misses its fill with what is taken, where that can be seen: above
-    /// zero it is too much. None where a top-up takes up the difference.
+    /// By how much one drink misses its fill with what is taken, where that can be seen: above zero
+    /// it is too much. It is `None` if a top-up takes up the difference.
     pub missed: Option<Volume>,
     /// What to be careful of.
     pub cautions: Vec<Caution>,

@@ -18,8 +18,8 @@ pub fn whole_packs(pack: &Pack, bought: Exact) -> Result<Exact, Overflow> {
     whole_steps(bought, pack.contents.measure()?.base())
 }
 
-/// How many of an offer are made in a usual week: what is sold and what is thrown away. None where
-/// nobody knows how many are sold, or the drink is gone.
+/// How many of an offer are made in a usual week: what is sold and what is thrown away. Returns
+/// `None` if nobody knows how many are sold, or the drink is gone.
 ///
 /// # Errors
 /// [`Overflow`].

@@ -32,7 +32,8 @@ pub struct Waters {
 }
 
 impl Waters {
-    /// The water of a filling; none where nobody said at which temperature the drink was measured.
+    /// The water of a filling. Returns `None` if nobody said at which temperature the drink was
+    /// measured.
     ///
     /// # Errors
     /// [`Overflow`].

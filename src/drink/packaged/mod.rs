@@ -29,12 +29,12 @@ pub struct PackagedFill {
     pub nominal: Volume,
     /// The temperature at which the law counts the declared size.
     pub counted_at: Temperature,
-    /// The temperature at which the drink was measured, and water at both; none where nobody said.
-    /// Then all volumes are taken to be measured where the law counts them.
+    /// The temperature at which the drink was measured, and water at both. It is `None` if nobody
+    /// said. Then all volumes are taken to be measured where the law counts them.
     pub measured: Option<(Temperature, Waters)>,
-    /// What is asked of the average of a batch; none where nobody said how large a batch is.
+    /// What is asked of the average of a batch. It is `None` if nobody said how large a batch is.
     pub batch: Option<BatchRisk>,
-    /// What is asked of single packages; none where only the average counts.
+    /// What is asked of single packages. It is `None` if only the average counts.
     pub single: Option<Single>,
     /// How many of the packages weighed hold less than any package may.
     pub too_short: usize,
@@ -57,8 +57,8 @@ pub struct PackagedFill {
 }
 
 impl PackagedFill {
-    /// What to pour; none where that would lower the fill to the declared size, at which half of
-    /// all batches are short on average.
+    /// What to pour. Returns `None` if that would lower the fill to the declared size, at which
+    /// half of all batches are short on average.
     pub fn to_pour(&self) -> Option<Volume> {
         let lowers = self.target.target == self.nominal && self.poured > self.nominal;
         (!lowers).then_some(self.target.target)
@@ -201,8 +201,8 @@ pub fn density_of(book: &Book, priced: &Priced) -> Result<Density, PackagedError
     Ok(Density::from_grams_per_millilitre(density))
 }
 
-/// The edit that pours a container up to `volume`: its headspace as a volume in `unit`, so that
-/// not less is poured. None where it does not fit.
+/// The edit that pours a container up to `volume`: its headspace as a volume in `unit`, so that not
+/// less is poured. Returns `None` if it does not fit.
 pub fn pour(container: &Container, volume: Volume, unit: Unit) -> Option<Edit> {
     let brimful = container.brimful.volume().ok()??;
     let empty = brimful.minus(volume).ok()?.millilitres().over(unit.size()).ok()?;

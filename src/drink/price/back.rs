@@ -47,10 +47,10 @@ const NOTHING: Money = Money::from_major(Exact::new(1, 9));
 /// A volume beside one that no number of steps meets: solved as it, and shown as it.
 const BESIDE: Volume = Volume::from_millilitres(Exact::new(5, 10));
 
-/// The largest fill of a container, at most `full`, whose covered cost stays within `ceiling`:
-/// to a millionth of a millilitre, and never beyond the ceiling. None where even the fixed lines
-/// and the container are too much. Where a top-up makes room for cheaper steps a still larger
-/// fill may be within it again; that is not looked for.
+/// The largest fill of a container, at most `full`, whose covered cost stays within `ceiling`: to a
+/// millionth of a millilitre, and never beyond the ceiling. Returns `None` if even the fixed lines
+/// and the container are too much. Where a top-up makes room for cheaper steps a still larger fill
+/// may be within it again; that is not looked for.
 ///
 /// # Errors
 /// [`Overflow`].

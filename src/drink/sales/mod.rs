@@ -78,8 +78,8 @@ pub fn sold_in(week: &Week) -> Result<(Exact, Money), Overflow> {
     })
 }
 
-/// The kind of drink that sells most in a usual week; of those that sell alike, or where nothing
-/// is known, the first that is sold. None where nothing is sold.
+/// The kind of drink that sells most in a usual week; of those that sell alike, or where nothing is
+/// known, the first that is sold. Returns `None` if nothing is sold.
 pub fn foremost_kind(book: &Book) -> Option<DrinkKind> {
     let sold = |kind: &DrinkKind| book.offers().any(|offer| book.belongs(offer.drink, Scope::Kind(*kind)));
     most(DrinkKind::ALL.iter().copied().filter(sold), |kind| {
@@ -87,8 +87,8 @@ pub fn foremost_kind(book: &Book) -> Option<DrinkKind> {
     })
 }
 
-/// The container in which most of a part of the menu sells in a usual week; none where nothing
-/// is known.
+/// The container in which most of a part of the menu sells in a usual week. Returns `None` if
+/// nothing is known.
 pub fn foremost_size(book: &Book, scope: Scope) -> Option<ContainerId> {
     let sold = |container: ContainerId| {
         units(book.offers().filter(move |offer| offer.container == container && book.belongs(offer.drink, scope)))

@@ -56,7 +56,7 @@ pub fn write_down(
     })
 }
 
-/// The edit that sets how many of an offer are usually sold; none where the offer is gone.
+/// The edit that sets how many of an offer are usually sold. Returns `None` if the offer is gone.
 pub fn usual_week(book: &Book, offer: OfferId, weekly: Option<Exact>) -> Option<Edit> {
     Some(Edit::Put(Record::Offer(with_weekly(book.offer(offer)?, weekly))))
 }
@@ -75,9 +75,9 @@ pub struct Average {
 }
 
 /// The average of the [`AVERAGED`] weeks up to the last one that was written down and is over by
-/// `now`, the Monday of the running week. A size that one of these weeks names and another does
-/// not sold none in the other; one that none of them names stays as it is. None where there is no
-/// such week.
+/// `now`, the Monday of the running week. A size that one of these weeks names and another does not
+/// sold none in the other; one that none of them names stays as it is. Returns `None` if there is
+/// no such week.
 ///
 /// # Errors
 /// An [`Overflow`] where the numbers leave the range that can be computed.

@@ -19,7 +19,7 @@ pub enum Figure {
 }
 
 impl Figure {
-    /// Reads what a field shows; none where it shows nothing.
+    /// Reads what a field shows. Returns `None` if it shows nothing.
     pub fn shown(text: &str, units: System, style: &NumberStyle) -> Option<Figure> {
         let all = &[Dimension::Volume, Dimension::Mass, Dimension::Count];
         // An ounce that is shown weighs: a fluid one is shown as such.
@@ -39,8 +39,8 @@ impl Figure {
         amount.or_else(|| LengthUnit::from_symbol(unit).map(|unit| Figure::Length(TypedLength::new(number, unit))))
     }
 
-    /// The number in the base unit of its dimension; none where it has too many digits. A length
-    /// has a dimension of its own, a bare number none.
+    /// The number in the base unit of its dimension. Returns `None` if it has too many digits. A
+    /// length has a dimension of its own, a bare number none.
     pub(super) fn base(self) -> Option<(Exact, Base)> {
         match self {
             Figure::Number(number) => Some((number, Base::Bare)),

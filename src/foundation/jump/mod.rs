@@ -41,8 +41,8 @@ pub enum Doubt {
 }
 
 impl Kind {
-    /// Why `now` is asked about where `was` stood before, or nothing did; none where it is not. A
-    /// change from zero or from nothing is not far.
+    /// Why `now` is asked about where `was` stood before, or nothing did. Returns `None` if it is
+    /// not. A change from zero or from nothing is not far.
     pub fn doubt(self, was: Option<Figure>, now: Figure) -> Option<Doubt> {
         if was == Some(now) {
             return None;

@@ -5,11 +5,11 @@ use super::Figure;
 /// A value that was typed and is asked about.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Question {
-    /// What stood there before; none where nothing did.
+    /// What stood there before. It is `None` if nothing did.
     pub was: Option<Figure>,
     /// What stands there now. Where something else does, the question is void.
     pub now: Figure,
-    /// The ids of the steps that put it there, the first first; none where no step did.
+    /// The ids of the steps that put it there, the first first. It is `None` if no step did.
     pub steps: Vec<String>,
 }
 

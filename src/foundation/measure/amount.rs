@@ -41,7 +41,7 @@ impl Amount {
         typed.find(plain).unwrap_or(Amount::new(mass.grams(), Unit::Gram))
     }
 
-    /// The mass as it is kept, in grams to six decimals; none where it is none.
+    /// The mass as it is kept, in grams to six decimals. Returns `None` if it is none.
     pub fn kept_mass(self) -> Option<Mass> {
         match self.measure() {
             Ok(Measure::Mass(mass)) => Some(Mass::from_grams(mass.grams().rounded(TYPED_PLACES as u32))),
@@ -50,11 +50,17 @@ impl Amount {
     }
 
     /// The amount in its base unit.
+    ///
+    /// # Errors
+    /// [`Overflow`].
     pub fn measure(self) -> Result<Measure, Overflow> {
         self.unit.measure(self.number)
     }
 
     /// The volume, where it is one.
+    ///
+    /// # Errors
+    /// [`Overflow`].
     pub fn volume(self) -> Result<Option<Volume>, Overflow> {
         Ok(match self.measure()? {
             Measure::Volume(volume) => Some(volume),

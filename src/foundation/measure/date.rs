@@ -26,8 +26,8 @@ impl Date {
     /// The last day that can be written.
     pub const LAST: Date = Date(time::Date::MAX);
 
-    /// A day by its year, its month from 1 to 12, and its day of the month from 1; none where the
-    /// calendar has no such day.
+    /// A day by its year, its month from 1 to 12, and its day of the month from 1. Returns `None`
+    /// if the calendar has no such day.
     pub fn new(year: i32, month: u8, day: u8) -> Option<Date> {
         let month = time::Month::try_from(month).ok()?;
         time::Date::from_calendar_date(year, month, day).ok().filter(|date| date.year() >= 0).map(Date)

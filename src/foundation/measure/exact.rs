@@ -82,24 +82,36 @@ impl Exact {
     }
 
     /// The sum.
+    ///
+    /// # Errors
+    /// [`Overflow`].
     #[inline(never)]
     pub fn plus(self, other: Exact) -> Result<Exact, Overflow> {
         self.0.checked_add(other.0).map(Exact).ok_or(Overflow::TooLarge)
     }
 
     /// The difference.
+    ///
+    /// # Errors
+    /// [`Overflow`].
     #[inline(never)]
     pub fn minus(self, other: Exact) -> Result<Exact, Overflow> {
         self.0.checked_sub(other.0).map(Exact).ok_or(Overflow::TooLarge)
     }
 
     /// The product.
+    ///
+    /// # Errors
+    /// [`Overflow`].
     #[inline(never)]
     pub fn times(self, other: Exact) -> Result<Exact, Overflow> {
         self.0.checked_mul(other.0).map(Exact).ok_or(Overflow::TooLarge)
     }
 
     /// The quotient, rounded at the 28th digit.
+    ///
+    /// # Errors
+    /// [`Overflow`], also for a divisor of zero.
     #[inline(never)]
     pub fn over(self, other: Exact) -> Result<Exact, Overflow> {
         if other.is_zero() {
@@ -143,8 +155,9 @@ impl Exact {
         self.divided_to(places).unwrap_or(self)
     }
 
-    /// Rounded by one division of the digits; none where there is nothing to round. The library's
-    /// own rounding goes digit group by digit group and took a sixth of all computing time.
+    /// Rounded by one division of the digits. Returns `None` if there is nothing to round. The
+    /// library's own rounding goes digit group by digit group and took a sixth of all computing
+    /// time.
     fn divided_to(self, places: u32) -> Option<Exact> {
         let dropped = self.0.scale().checked_sub(places).filter(|dropped| *dropped > 0)?;
         let step = 10_u128.checked_pow(dropped)?;
@@ -238,8 +251,8 @@ impl Exact {
         self.0.mantissa() as f64 / 10_f64.powi(i32::try_from(self.0.scale()).unwrap_or_default())
     }
 
-    /// An estimate as a decimal, to fifteen digits and at most [`PART_PLACES`] decimals; none of
-    /// what is no number, or has more than fifteen digits before the point.
+    /// An estimate as a decimal, to fifteen digits and at most [`PART_PLACES`] decimals. Returns
+    /// `None` for what is no number, or has more than fifteen digits before the point.
     pub fn from_estimate(number: f64) -> Option<Exact> {
         let fits = |places: &u32| (number * 10_f64.powi(*places as i32)).abs() < 1e15;
         let places = (0..=PART_PLACES).rev().find(fits)?;
@@ -268,8 +281,8 @@ impl Exact {
         rounded.mantissa().checked_mul(10_i128.checked_pow(more)?)
     }
 
-    /// As so many of `parts`, to the nearest whole: lengths in a drawing. None for a negative
-    /// number or one beyond four billion parts.
+    /// As so many of `parts`, to the nearest whole: lengths in a drawing. Returns `None` for a
+    /// negative number or one beyond four billion parts.
     pub fn in_parts(self, parts: u32) -> Option<u32> {
         let whole = self.times(Exact::from(parts)).ok()?.rounded(0);
         u32::try_from(whole.0.mantissa()).ok()

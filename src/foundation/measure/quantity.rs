@@ -12,7 +12,7 @@ macro_rules! quantity {
         pub struct $name(Exact);
 
         impl $name {
-            /// None of it.
+            /// Nothing of it.
             pub const ZERO: $name = $name(Exact::ZERO);
 
             /// Made from its base unit.
@@ -26,26 +26,41 @@ macro_rules! quantity {
             }
 
             /// The sum.
+            ///
+            /// # Errors
+            /// [`Overflow`].
             pub fn plus(self, other: $name) -> Result<$name, Overflow> {
                 self.0.plus(other.0).map($name)
             }
 
             /// The difference.
+            ///
+            /// # Errors
+            /// [`Overflow`].
             pub fn minus(self, other: $name) -> Result<$name, Overflow> {
                 self.0.minus(other.0).map($name)
             }
 
             /// As many times over.
+            ///
+            /// # Errors
+            /// [`Overflow`].
             pub fn times(self, factor: Exact) -> Result<$name, Overflow> {
                 self.0.times(factor).map($name)
             }
 
             /// Divided by a plain number.
+            ///
+            /// # Errors
+            /// [`Overflow`], also for a divisor of zero.
             pub fn over(self, divisor: Exact) -> Result<$name, Overflow> {
                 self.0.over(divisor).map($name)
             }
 
             /// How many times `other` it is.
+            ///
+            /// # Errors
+            /// [`Overflow`], also for a divisor of zero.
             pub fn ratio_to(self, other: $name) -> Result<Exact, Overflow> {
                 self.0.over(other.0)
             }
@@ -121,11 +136,17 @@ impl Share {
     pub const WHOLE: Share = Share(Exact::ONE);
 
     /// What is left of the whole: 1 less the share.
+    ///
+    /// # Errors
+    /// [`Overflow`].
     pub fn rest(self) -> Result<Share, Overflow> {
         Share::WHOLE.minus(self)
     }
 
     /// The share as a percentage.
+    ///
+    /// # Errors
+    /// [`Overflow`].
     pub fn percent(self) -> Result<Exact, Overflow> {
         self.0.times(Exact::new(100, 0))
     }
@@ -133,11 +154,17 @@ impl Share {
 
 impl Density {
     /// The mass of a volume.
+    ///
+    /// # Errors
+    /// [`Overflow`].
     pub fn mass_of(self, volume: Volume) -> Result<Mass, Overflow> {
         volume.0.times(self.0).map(Mass)
     }
 
     /// The volume of a mass.
+    ///
+    /// # Errors
+    /// [`Overflow`], also for a divisor of zero.
     pub fn volume_of(self, mass: Mass) -> Result<Volume, Overflow> {
         mass.0.over(self.0).map(Volume)
     }
@@ -145,6 +172,9 @@ impl Density {
 
 impl Time {
     /// Pay for this time at an hourly wage.
+    ///
+    /// # Errors
+    /// [`Overflow`].
     pub fn paid_at(self, hourly: Money) -> Result<Money, Overflow> {
         hourly.0.times(self.0)?.over(Exact::new(3600, 0)).map(Money)
     }

@@ -8,8 +8,9 @@ const STEP_PLACES: u32 = 9;
 
 /// The whole number of steps nearest to an amount, half a step upwards, in the unit of the step.
 ///
-/// None where the step measures another kind of thing or is not above zero; and of less than
-/// half a step, since none at all would leave it out and a whole one can be many times too much.
+/// Returns `None` if the step measures another kind of thing or is not above zero. It does so for
+/// less than half a step too: none at all would leave the amount out, and a whole step can be many
+/// times too much.
 ///
 /// # Errors
 /// [`Overflow`].
@@ -19,7 +20,8 @@ pub fn nearest_step(measure: Measure, step: Amount) -> Result<Option<Amount>, Ov
 
 /// The least whole number of steps that is no less than an amount, in the unit of the step.
 ///
-/// None where the step measures another kind of thing or is not above zero, and of nothing.
+/// Returns `None` if the step measures another kind of thing or is not above zero, and for an
+/// amount of nothing.
 ///
 /// # Errors
 /// [`Overflow`].

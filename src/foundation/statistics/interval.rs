@@ -58,13 +58,14 @@ impl Interval {
 }
 
 /// How many standard errors an interval of 95 % reaches to either side of a mean, by Student's t
-/// distribution with so many degrees of freedom, which need not be whole; none for fewer than 1.
+/// distribution with so many degrees of freedom, which need not be whole. Returns `None` for fewer
+/// than 1.
 pub fn student_t(degrees: f64) -> Option<f64> {
     quantile(UPPER, degrees)
 }
 
-/// Where so large a share of Student's t distribution lies below; none for fewer than 1 degree of
-/// freedom.
+/// Where so large a share of Student's t distribution lies below. Returns `None` for fewer than 1
+/// degree of freedom.
 pub(super) fn quantile(below: f64, degrees: f64) -> Option<f64> {
     if degrees.is_nan() || degrees < 1.0 {
         return None;
@@ -111,8 +112,8 @@ pub fn welch(before: &Spread, after: &Spread) -> Result<Interval, Overflow> {
     Ok(Interval::Range { difference, low: difference.minus(reach)?, high: difference.plus(reach)?, degrees })
 }
 
-/// How many numbers more `after` likely needs, at its present mean and scatter, before the
-/// interval no longer spans zero; none where [`MOST_MORE`] are not enough.
+/// How many numbers more `after` likely needs, at its present mean and scatter, before the interval
+/// no longer spans zero. Returns `None` if [`MOST_MORE`] are not enough.
 ///
 /// # Errors
 /// [`Overflow`].

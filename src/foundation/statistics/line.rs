@@ -11,7 +11,7 @@ pub struct Line {
     pub intercept: f64,
     /// b: how far it rises while x grows by 1.
     pub slope: f64,
-    /// R²: the share of the scatter of y that the line explains, 0 to 1; none where every y is
+    /// R²: the share of the scatter of y that the line explains, 0 to 1. It is `None` if every y is
     /// the same and there is nothing to explain.
     pub explained: Option<f64>,
 }
@@ -28,7 +28,7 @@ pub enum NoLine {
 }
 
 impl Line {
-    /// Where the line stands at x; none where that is not a finite number.
+    /// Where the line stands at x. Returns `None` if that is not a finite number.
     pub fn at(&self, x: f64) -> Option<f64> {
         Some(self.intercept + self.slope * x).filter(|y| y.is_finite())
     }

@@ -29,8 +29,8 @@ impl Farthest {
     }
 }
 
-/// The number farthest from the mean of all, tested; none for fewer than three, or where all are
-/// alike. It supposes that the numbers scatter normally about one mean.
+/// The number farthest from the mean of all, tested. Returns `None` for fewer than three, or where
+/// all are alike. It supposes that the numbers scatter normally about one mean.
 ///
 /// # Errors
 /// [`Overflow`].

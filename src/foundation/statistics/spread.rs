@@ -14,7 +14,7 @@ pub struct Spread {
 }
 
 impl Spread {
-    /// The spread of `values`; none where there are fewer than two.
+    /// The spread of `values`. Returns `None` if there are fewer than two.
     ///
     /// # Errors
     /// [`Overflow`].

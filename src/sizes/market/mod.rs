@@ -57,7 +57,7 @@ pub struct Ours {
     pub price: Money,
     /// What we ask per price volume.
     pub per_volume: Money,
-    /// What the curve says; none where there is no curve.
+    /// What the curve says. It is `None` if there is no curve.
     pub against: Option<Against>,
 }
 
@@ -90,7 +90,7 @@ pub struct Curve {
     pub largest: Volume,
     /// b: by so many percent the price grows while the size grows by one.
     pub exponent: Exact,
-    /// R² of the logarithms; none where every price is the same.
+    /// R² of the logarithms. It is `None` if every price is the same.
     pub explained: Option<Share>,
     /// How much more the curve asks for twice the size, as a share.
     pub doubling: Share,
@@ -119,7 +119,7 @@ impl Against {
 }
 
 impl Curve {
-    /// The curve's price at a size; none where it leaves the range that can be computed.
+    /// The curve's price at a size. Returns `None` if it leaves the range that can be computed.
     pub fn price_at(&self, size: Volume) -> Option<Money> {
         let logarithm = natural_logarithm(size.millilitres().to_estimate())?;
         let price = exponential(self.line.at(logarithm)?)?;
@@ -213,7 +213,7 @@ pub fn is_old(day: Date, today: Date) -> bool {
     limit.is_some_and(|limit| day < limit)
 }
 
-/// What the menu says that a size holds, or else what is poured; none where it has no fill.
+/// What the menu says that a size holds, or else what is poured. Returns `None` if it has no fill.
 fn size_of(book: &Book, id: OfferId) -> Result<Option<Volume>, Overflow> {
     let Some(container) = book.container(id.container) else { return Ok(None) };
     let declared = container.declared.map(|declared| declared.volume()).transpose()?.flatten();

@@ -41,7 +41,7 @@ pub struct Further {
     /// What is lost in a week by sales that move to it, and by keeping it; below zero where
     /// moving gains.
     pub lost: Money,
-    /// What is left of one drink in it, on average; none where no drink can be sold in it.
+    /// What is left of one drink in it, on average. It is `None` if no drink can be sold in it.
     pub each: Option<Money>,
     /// Extra weekly sales in it from which it pays for itself.
     pub pays: PaysFrom,

@@ -31,8 +31,8 @@ impl Guess {
         self.shares.iter().find(|(of, _)| *of == size).map(|(_, share)| *share)
     }
 
-    /// What is sold of a drink in a week, shared out among its sizes in hundredths of a drink;
-    /// none where nothing is known of it.
+    /// What is sold of a drink in a week, shared out among its sizes in hundredths of a drink.
+    /// The offers have no number if nothing is known of the drink.
     ///
     /// # Errors
     /// [`Overflow`].

@@ -20,7 +20,7 @@ pub struct Stock {
     pub pieces: Exact,
     /// What they cost together, with surcharges.
     pub cash: Money,
-    /// Weeks that they last; none where none are used.
+    /// Weeks that they last. It is `None` if none are used.
     pub weeks: Option<Exact>,
 }
 

@@ -28,7 +28,7 @@ pub struct Totals {
     pub stock: Vec<Stock>,
     /// What it costs together.
     pub cash: Money,
-    /// Weeks until the first kind of it runs out; none where none is used.
+    /// Weeks until the first kind of it runs out. It is `None` if none is used.
     pub weeks: Option<Exact>,
 }
 
@@ -80,8 +80,8 @@ impl Totals {
     }
 }
 
-/// What is left in a week of one offer, as computed in `ledger`; none where it has no price or
-/// cannot be computed, nothing where no weekly number is known.
+/// What is left in a week of one offer, as computed in `ledger`. Returns `None` if it has no price
+/// or cannot be computed, and zero if no weekly number is known.
 ///
 /// # Errors
 /// [`Overflow`].

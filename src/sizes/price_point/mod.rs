@@ -26,8 +26,8 @@ pub struct AtPoint {
     pub ingredients: Money,
     /// What is poured.
     pub poured: Volume,
-    /// The largest fill that the price pays for, at most what is poured; none where it pays for
-    /// none.
+    /// The largest fill that the price pays for, at most what is poured. It is `None` if it pays
+    /// for none.
     pub largest_fill: Option<Volume>,
     /// Whether the recipe fits, and what it would have to give up.
     pub verdict: Verdict,
@@ -47,9 +47,9 @@ pub enum Verdict {
 pub struct Over {
     /// What its ingredients cost over what they may.
     pub money: Money,
-    /// That as a share of what they cost; none where they cost nothing.
+    /// That as a share of what they cost. It is `None` if they cost nothing.
     pub share: Option<Share>,
-    /// The line to look at first; none where no line costs anything.
+    /// The line to look at first. It is `None` if no line costs anything.
     pub first: Option<FirstLine>,
 }
 
@@ -62,8 +62,8 @@ pub struct FirstLine {
     pub ingredient: IngredientId,
     /// What it costs in a drink.
     pub cost: Money,
-    /// By how much of its amount it would have to shrink alone, the others filling the size in
-    /// its place; none where it cannot do it alone.
+    /// By how much of its amount it would have to shrink alone, the others filling the size in its
+    /// place. It is `None` if it cannot do it alone.
     pub less: Option<Share>,
 }
 
@@ -85,9 +85,10 @@ pub fn at_point(book: &Book, offer: OfferId, menu: Money) -> Result<AtPoint, Off
         Verdict::Fits(left.max(Money::ZERO))
     } else {
         let money = Money::ZERO.minus(left)?;
-        let share = match ingredients.is_positive() {
-            true => Some(Share::from_fraction(money.ratio_to(ingredients)?.as_part())),
-            false => None,
+        let share = if ingredients.is_positive() {
+            Some(Share::from_fraction(money.ratio_to(ingredients)?.as_part()))
+        } else {
+            None
         };
         let first = First { book, drink, container, priced: &priced, ceiling: &ceiling }.line()?;
         Verdict::Over(Over { money, share, first })

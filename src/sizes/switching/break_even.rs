@@ -30,8 +30,8 @@ pub struct BreakEven {
     pub ratio: Exact,
     /// P_b / P_a less 1.
     pub price_change: Share,
-    /// The price elasticity at which it breaks even, an estimate: ln(q_b / q_a) / ln(P_b / P_a). None where
-    /// both prices are the same.
+    /// The price elasticity at which it breaks even, an estimate: ln(q_b / q_a) / ln(P_b / P_a). It
+    /// is `None` if both prices are the same.
     pub elasticity: Option<Exact>,
 }
 

@@ -12,7 +12,7 @@ pub struct FirstOrder {
     pub packaging: PackagingId,
     /// How many packs are bought at a time.
     pub packs: Exact,
-    /// What they cost; none where the packaging has no pack yet.
+    /// What they cost. It is `None` if the packaging has no pack yet.
     pub cost: Option<Money>,
     /// Whether some size on the menu uses it, so that it is bought already.
     pub in_use: bool,

@@ -109,7 +109,7 @@ pub struct DrinkSwitch {
     pub then: Result<Earnings, NoEarnings>,
     /// Where the price in the new size comes from.
     pub price_from: PriceFrom,
-    /// How many to sell for each one sold now; none where a side is missing.
+    /// How many to sell for each one sold now. It is `None` if a side is missing.
     pub answer: Option<Result<BreakEven, Losing>>,
 }
 
@@ -120,7 +120,7 @@ pub struct Switch {
     pub drinks: Vec<DrinkSwitch>,
     /// How many are sold of them.
     pub sales: Sales,
-    /// All of them with their mix; none where no drink has both sides.
+    /// All of them with their mix. It is `None` if no drink has both sides.
     pub together: Option<Together>,
 }
 

@@ -22,7 +22,8 @@ pub struct Judged {
     pub after: Weeks,
     /// The week of today, where it is written down and would count: it is not over and left out.
     pub running: Option<Date>,
-    /// Since less before, per week; none with fewer than two weeks on a side.
+    /// The weeks since less the weeks before, per week. It is `None` if there are fewer than two weeks
+    /// on a side.
     pub interval: Option<Interval>,
     /// What follows from it.
     pub verdict: Verdict,
@@ -35,7 +36,7 @@ pub struct Weeks {
     pub counted: Vec<WeekSum>,
     /// The Mondays of weeks between that were not: they are left out.
     pub missing: Vec<Date>,
-    /// Their mean and scatter; none of fewer than two.
+    /// Their mean and scatter. It is `None` if there are fewer than two.
     pub spread: Option<Spread>,
 }
 
@@ -115,7 +116,7 @@ fn verdict(before: &Spread, after: &Spread, interval: &Interval) -> Result<Verdi
 }
 
 impl Weeks {
-    /// The weeks from one Monday to another; none where the second comes first.
+    /// The weeks from one Monday to another. There are no weeks if the second comes first.
     fn between(book: &Book, scope: Scope, first: Date, last: Date) -> Result<Weeks, Overflow> {
         let mut weeks = Weeks::default();
         let mut next = first;
@@ -146,7 +147,7 @@ impl Weeks {
     }
 }
 
-/// What a part of the menu brought in a week; nothing where none of it was sold.
+/// What a part of the menu brought in a week; zero if none of it was sold.
 fn sum(book: &Book, scope: Scope, week: &Week) -> Result<WeekSum, Overflow> {
     let mut sum = WeekSum { monday: week.monday, units: Exact::ZERO, contribution: Money::ZERO };
     for sold in week.sold.iter().filter(|sold| book.belongs(sold.drink, scope)) {

@@ -15,8 +15,8 @@ fn bar(weeks: &[(&str, &[Sold])]) -> Book {
     book(settings(), records.into_iter().chain(weeks.iter().map(week)))
 }
 
-/// A bar that sold so many of drink 1, each of which contributed 2, week by week from
-/// 2026-09-07; none where the week was not written down.
+/// A bar that sold so many of drink 1, each of which contributed 2, week by week from 2026-09-07.
+/// A week that was not written down is `None`.
 fn sold_so(units: &[Option<&str>]) -> Book {
     let mondays = (0..).map(|week| day("2026-09-07").plus_weeks(week).to_string());
     let sold: Vec<_> =

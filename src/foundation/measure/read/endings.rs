@@ -3,9 +3,9 @@
 use super::{ReadError, digits, read_number};
 use crate::foundation::measure::{Exact, Money, NumberStyle};
 
-/// Reads endings with blanks, commas or semicolons between them; none where nothing is typed. As
-/// many bare digits as the currency has after its decimal sign are the ending itself: "95" is 0.95
-/// of a dollar, "950" of a dinar.
+/// Reads endings with blanks, commas or semicolons between them; the list is empty if nothing is
+/// typed. As many bare digits as the currency has after its decimal sign are the ending itself:
+/// "95" is 0.95 of a dollar, "950" of a dinar.
 ///
 /// # Errors
 /// [`ReadError::NotAnEnding`] with the one that cannot be read. Whether an ending suits the

@@ -106,7 +106,7 @@ pub fn read_change(text: &str, style: &NumberStyle) -> Result<Exact, ReadError> 
 }
 
 /// Both texts that a text with an unclear sign could mean: "1.234 kg" where blanks group thousands
-/// is "1234 kg" or "1,234 kg". None where nothing is unclear.
+/// is "1234 kg" or "1,234 kg". Returns `None` if nothing is unclear.
 pub fn both_readings(text: &str, style: &NumberStyle) -> Option<[String; 2]> {
     let all = &[Dimension::Volume, Dimension::Mass, Dimension::Count];
     let wanted = Wanted { dimensions: all, unit: Unit::Piece };

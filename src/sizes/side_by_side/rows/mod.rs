@@ -60,9 +60,9 @@ pub struct SizeRow {
     pub cost: Money,
     /// Full cost per price volume (1 fl oz or 100 mL).
     pub cost_per_volume: Money,
-    /// The menu price suggested for the target; none where no price reaches it.
+    /// The menu price suggested for the target. It is `None` if no price reaches it.
     pub suggested: Option<Money>,
-    /// What the price asked brings; none where none is asked.
+    /// What the price asked brings. It is `None` if none is asked.
     pub sold: Option<SoldSize>,
     /// The step from the next smaller size that has a price, where this one has one too.
     pub step: Option<Step>,
@@ -81,7 +81,7 @@ pub struct SoldSize {
     pub contribution: Money,
     /// Contribution per price volume.
     pub contribution_per_volume: Money,
-    /// Contribution per minute of hands' time; none where the drink takes none.
+    /// Contribution per minute of hands' time. It is `None` if the drink takes none.
     pub contribution_per_minute: Option<Money>,
     /// Margin on the covered terms: what they leave of all prices without tax, over these.
     pub margin: Share,
@@ -100,7 +100,7 @@ pub struct Step {
     /// What it costs more.
     pub extra_cost: Money,
     /// Share of the extra price, without tax, that is kept: extra contribution over extra price
-    /// without tax; none where the price does not rise.
+    /// without tax. It is `None` if the price does not rise.
     pub kept: Option<Share>,
 }
 
@@ -133,7 +133,7 @@ impl SideBySide {
 }
 
 impl Step {
-    /// The step between two sizes; none where one of them has no price.
+    /// The step between two sizes. Returns `None` if one of them has no price.
     ///
     /// # Errors
     /// [`Overflow`].
@@ -298,7 +298,7 @@ struct MeansAsked {
 }
 
 impl Means {
-    /// None without a drink.
+    /// The means over the drinks in a container. Returns `None` if there is no drink.
     fn of(container: ContainerId, drinks: &[(&Priced, Exact)]) -> Result<Option<Means>, Overflow> {
         let Some((first, _)) = drinks.first() else { return Ok(None) };
         let mut parts = [Money::ZERO; Part::ALL.len()];
@@ -311,10 +311,8 @@ impl Means {
         } else {
             None
         };
-        let asked = match drinks.iter().all(|(it, _)| it.asked.is_some()) {
-            true => Some(MeansAsked::of(drinks)?),
-            false => None,
-        };
+        let all_asked = drinks.iter().all(|(it, _)| it.asked.is_some());
+        let asked = if all_asked { Some(MeansAsked::of(drinks)?) } else { None };
         let fill = first.fill.volume;
         Ok(Some(Means { container, fill, parts, time: Time::from_seconds(time), suggested, asked }))
     }
