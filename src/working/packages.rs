@@ -47,7 +47,8 @@ impl Packages<'_> {
         self.as_measured(Step::given(Name::Declared, figure, key), Name::DeclaredMeasured, self.fill.nominal)
     }
 
-    /// A volume where the law counts, which is `volume` where the drink was measured.
+    /// A volume at the law's temperature that is `volume` at the temperature at which the drink was
+    /// measured.
     fn as_measured(&self, counted: Step, name: Name, volume: Volume) -> Step {
         let Some((_, waters)) = self.fill.measured else { return counted };
         let water = |name, density: Density| Step::named_fact(name, Figure::Density(density), Fact::Water);
@@ -121,7 +122,7 @@ impl Packages<'_> {
         Step::new(name, fine(volume), Rule::Product, from)
     }
 
-    /// The average at which few batches are short: the declared size where nobody said how large a
+    /// The average at which few batches are short; the declared size if nobody said how large a
     /// batch is.
     fn for_average(&self) -> Result<Step, Overflow> {
         let Some(batch) = self.fill.batch else { return Ok(self.declared()) };

@@ -20,7 +20,8 @@ pub fn line_cost(offered: &Offered, id: LineId) -> Result<Option<Step>, OfferErr
     Ok(Some(Step::new(used.name(OfGoods::Cost), Figure::Money(cost.cost), Rule::Proportion, from)))
 }
 
-/// What is used of a line as it is bought for: the mass of a scoop of ice, else what is used.
+/// What is used of a line, as an amount to buy for: the mass for a scoop of ice, else the amount
+/// itself.
 fn bought_as(offered: &Offered, used: &Used) -> Result<(Step, Measure), OfferError> {
     let to_use = used.scaled.to_use;
     let shown = offered.shown(OfOffer::ToUse(used.line.id));

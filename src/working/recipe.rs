@@ -171,7 +171,7 @@ pub fn written(offered: &Offered, id: LineId) -> Result<Option<Step>, OfferError
     Ok(Some(space_as_written(offered, &used)?.0))
 }
 
-/// The same, to be opened where it is more than an amount that was typed.
+/// The same, as a reference to open if it is more than an amount that was typed.
 fn opens_written(offered: &Offered, used: &Used) -> Result<(Step, Volume), OfferError> {
     let (step, volume) = space_as_written(offered, used)?;
     if let Rule::Given(_) = step.rule {
@@ -205,7 +205,7 @@ fn one_and_air(offered: &Offered) -> Result<(Step, Exact), Overflow> {
     Ok((Step::new(Name::WithAir, Figure::Share(with), Rule::Sum, from), with.fraction()))
 }
 
-/// The volume of an amount of a line; `known` where the engine has it.
+/// The volume of an amount of a line; `known` is the volume if the engine has it.
 fn volume_in_glass(
     offered: &Offered,
     used: &Used,

@@ -16,8 +16,8 @@ use crate::foundation::measure::{Date, Dimension, Exact, Measure, Money, Overflo
 pub struct Proposal {
     /// Goods that are needed and have a pack to buy them in, by name.
     pub lines: Vec<Proposed>,
-    /// Goods of which no pack can be counted, and why: none of them is quoted, or what the
-    /// ingredient lacks.
+    /// Goods of which no pack can be counted, with what the ingredient lacks; `None` if no pack is
+    /// quoted.
     pub without_pack: Vec<(Goods, Option<YieldError>)>,
     /// Goods that are needed and cost nothing, such as water from the tap: they are not bought.
     pub free: Vec<Goods>,
@@ -43,8 +43,7 @@ pub struct Quote {
     pub needed: Measure,
     /// How much of it is here.
     pub here: Here,
-    /// Whole packs to buy: none where what is here is enough, else no fewer than are bought at a
-    /// time.
+    /// Whole packs to buy: zero if what is here is enough, else no fewer than are bought at a time.
     pub packs: Exact,
     /// What is there of it then and not needed.
     pub left_over: Measure,
@@ -64,8 +63,8 @@ pub enum Here {
         /// The day of the count.
         day: Date,
     },
-    /// It was counted in units that cannot be turned into those of the pack: as if nothing were
-    /// here.
+    /// It was counted in units that cannot be turned into those of the pack, so it counts as if
+    /// nothing were here.
     Unusable {
         /// What the ingredient lacks.
         lacks: YieldError,
@@ -176,7 +175,7 @@ impl Proposed {
         self.quotes.first().copied()
     }
 
-    /// In the pack in which enough of it costs least; of equal ones the first.
+    /// The pack in which enough of it costs least; the first one of equals.
     pub fn cheapest(&self) -> Option<Quote> {
         self.quotes.iter().copied().min_by_key(|quote| quote.cost)
     }

@@ -23,9 +23,9 @@ pub struct WeeklyCost {
     pub more: Money,
     /// How many sizes that cost another price are counted.
     pub counted: usize,
-    /// How many are not, since nobody knows how many a usual week sells.
+    /// How many of them are left out because nobody knows how many a usual week sells.
     pub unknown: usize,
-    /// How many are not, since before or after the change they could not be computed.
+    /// How many of them are left out because they could not be computed before or after the change.
     pub without_cost: usize,
 }
 
@@ -50,8 +50,8 @@ pub fn changed_on(
     Ok(all)
 }
 
-/// How many packs have a price of this day, and nobody knows what it was before: new packs, and
-/// prices that were not dated until then and whose steps are not here.
+/// How many packs have a price of this day while nobody knows the price before: new packs, and
+/// packs whose price was not dated until then and whose steps are not here.
 pub fn new_on(book: &Book, day: Date, undated: &dyn Fn(Goods, PackId) -> Option<Money>) -> usize {
     let of_the_day = quoted(book).filter(|(_, pack)| pack.day == Some(day));
     of_the_day.filter(|(goods, pack)| before(*goods, pack, day, undated).is_none()).count()

@@ -14,8 +14,8 @@ pub enum Age {
     Undated,
 }
 
-/// How old the price of a pack is. Where the owner gives no limit, and for a clock that was put
-/// back, no price is old.
+/// How old the price of a pack is. No price is old if the owner gives no limit, or if the clock was
+/// put back before its day.
 pub fn age(pack: &Pack, settings: &Settings, today: Date) -> Age {
     let Some(day) = pack.day else { return Age::Undated };
     let days = u32::try_from(today.days_since(day)).unwrap_or(0);

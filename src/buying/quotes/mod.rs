@@ -29,8 +29,8 @@ pub struct Compared {
     pub dearer: Option<Share>,
 }
 
-/// The packs of `goods`, the cheapest first; packs that cost alike in the order of the book, those
-/// that cannot be compared at the end.
+/// The packs of `goods`, the cheapest first. Packs that cost alike stay in the order of the book;
+/// those that cannot be compared come last.
 pub fn compared(book: &Book, goods: Goods) -> Vec<Compared> {
     let mut all: Vec<Compared> = Vec::new();
     let per = usable(book, goods);

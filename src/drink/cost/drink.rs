@@ -35,8 +35,8 @@ pub struct Cost {
     pub packaging: Vec<PackagingCost>,
     /// Time of hands for one drink.
     pub time: Time,
-    /// What each part comes to, and from which cost basis on a margin must cover it; what is thrown
-    /// away once for each basis, of the parts that this basis adds.
+    /// What each part comes to, beside the narrowest cost basis that has it. What is thrown away
+    /// stands here once for each basis: for the parts that this basis adds.
     sums: Vec<Sum>,
 }
 
@@ -152,7 +152,7 @@ pub fn unsold_share(book: &Book, drink: &Drink) -> Share {
     drink.unsold.unwrap_or(book.settings().unsold)
 }
 
-/// What is added when of all that is made a share is thrown away: cost/(1 - share) less cost.
+/// What a cost grows by if this share of what is made is thrown away: cost / (1 - share) less cost.
 ///
 /// # Errors
 /// [`Overflow`], also where all of it is thrown away.

@@ -24,8 +24,8 @@ pub struct Packaged {
 pub struct BatchRisk {
     /// Packages in a batch, n, 1 or more.
     pub packages: Exact,
-    /// How many standard deviations of the average lie between the target and N, z: the accepted
-    /// share of batches is short on average.
+    /// How many standard deviations of the average lie between the target and N, called z: so many
+    /// that only the accepted share of batches is short on average.
     pub quantile: Exact,
 }
 
@@ -34,22 +34,23 @@ pub struct BatchRisk {
 pub struct Single {
     /// What a package may be short by, T.
     pub tolerance: Volume,
-    /// How many standard deviations lie between the target and N - T at least, z'.
+    /// The least number of standard deviations between the target and N - T, called z'.
     pub spreads: Exact,
     /// Whether no package may be short by twice that.
     pub none_twice: bool,
 }
 
-/// Standard deviations over the target of the fullest package to expect: in a normal distribution
-/// about one in 740 holds more.
+/// How many standard deviations over the target the fullest package to expect is: in a normal
+/// distribution about one package in 740 holds more.
 pub const FULLEST_SPREADS: Exact = Exact::new(3, 0);
 
-/// Standard deviations between the target and what no package may be under, at least: in a normal
-/// distribution about one in 740 holds less.
+/// The least number of standard deviations between the target and what no package may be under: in
+/// a normal distribution about one package in 740 holds less.
 pub const LEAST_SPREADS: Exact = Exact::new(3, 0);
 
-/// Standard deviations between the target and N - 2 * T under which a fill is cautioned of: in a
-/// normal distribution one in 10,000 holds less (scipy.stats.norm.isf(0.0001) 1.17.1: 3.719016).
+/// A fill is cautioned of if fewer standard deviations than this lie between the target and N - 2 *
+/// T: in a normal distribution one package in 10,000 holds less (scipy.stats.norm.isf(0.0001)
+/// 1.17.1: 3.719016).
 pub const SPREADS_TO_DOUBLE: Exact = Exact::new(372, 2);
 
 /// What to fill on average, and what follows from it.
@@ -86,7 +87,7 @@ impl BatchRisk {
 }
 
 impl Packaged {
-    /// The fill target. Whatever has to be rounded on the way is rounded so that it is not lower.
+    /// The fill target. Rounding on the way never lowers it.
     ///
     /// # Errors
     /// [`Overflow`].

@@ -28,8 +28,8 @@ pub fn mass_of_ice(ingredient: &Ingredient, ice: Ice, amount: Measure) -> Result
     }
 }
 
-/// The volume that ice takes: its own where it is under the surface, that of its mass in liquid
-/// where it floats.
+/// The volume that ice takes: its own if it is under the surface. If it floats, that of as much
+/// liquid by mass.
 ///
 /// # Errors
 /// [`Overflow`].
@@ -40,8 +40,8 @@ pub(super) fn volume_taken(ice: Ice, mass: Mass, liquid: Density) -> Result<Volu
     }
 }
 
-/// The density of what ice floats in: the recipe as written without ice in the glass, its air
-/// with it. Only a drink with floating ice needs one; for others it is that of ice.
+/// The density of what ice floats in: of the recipe as written, with its air and without the ice in
+/// the glass. Only a drink with floating ice needs one; others have that of ice here.
 ///
 /// # Errors
 /// What an ingredient lacks.

@@ -29,9 +29,10 @@ impl Known {
     }
 }
 
-/// The container with what it holds to the rim known by `brimful`. Where heights are no longer
-/// known, or fewer, what is left empty under the rim becomes a volume, to 0.01 of the unit that
-/// drinks are poured in; where that has too many digits it stays, and the book says why it cannot.
+/// The container with `brimful` as what is known of its capacity. If the headspace is a height that
+/// is no longer known, it becomes a volume, to 0.01 of the unit that drinks are poured in. If that
+/// volume has too many digits, the headspace stays as it is, and the book refuses the container
+/// with the reason.
 pub fn with_brimful(container: &Container, brimful: Brimful, units: System) -> Container {
     let headspace = match container.headspace {
         Headspace::Height(empty) if !is_under(empty, &brimful) => as_volume(container, units),

@@ -39,9 +39,9 @@ impl Rule {
 /// How far a volume may lie from the declared one.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Tolerance {
-    /// By so much below it; zero where a measure must hold at least what is declared.
+    /// How far it may lie below the declared size; zero if it must hold at least that.
     pub below: Volume,
-    /// By so much above it; zero where a rule limits only what is missing.
+    /// How far it may lie above the declared size; zero if the rule limits only what is missing.
     pub above: Volume,
 }
 

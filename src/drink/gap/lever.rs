@@ -131,8 +131,8 @@ impl Lever {
         }
     }
 
-    /// From where it stands to as far as it goes, of the number that [`Lever::edit`] sets; in steps
-    /// that can be typed where it is set for good. Returns `None` if it goes nowhere.
+    /// From where it stands to as far as it goes, as numbers for [`Lever::edit`]. A number that is
+    /// set for good is one that can be typed. Returns `None` if the lever cannot be moved.
     pub(super) fn range(self, book: &Book, priced: &Priced) -> Option<Range> {
         let from = self.reading(book, priced)?.number();
         let kept = |from, to| Range { from, to, places: KEPT_PLACES };
@@ -160,9 +160,9 @@ impl Lever {
         })
     }
 
-    /// The edit that sets it to `number`: money in the major unit, yields and the unsold share as
-    /// fractions, the seconds that a drink takes whatever its size; a fill by the headspace above
-    /// it, in the book's unit of drinks.
+    /// The edit that sets it to `number`. Money is in the major unit; yields and the unsold share
+    /// are fractions; time is in seconds for a drink of any size; a fill is given as the headspace
+    /// above it, in the book's unit of drinks.
     pub(super) fn edit(self, book: &Book, number: Exact) -> Option<Edit> {
         let share = Share::from_fraction(number);
         let money = Money::from_major(number);

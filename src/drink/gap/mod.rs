@@ -1,8 +1,8 @@
 //! Closing the gap: where an offer is under its target, how far each single lever would have to
 //! go to bring it there, all others as they are (calculations, 6).
 //!
-//! No formula is turned round here: a value is put into a small copy of the book, the offer is
-//! computed anew, and the value at which it reaches its target is found by halving. So a lever
+//! No formula is solved for a lever. A value is put into a small copy of the book, the offer is
+//! computed anew, and the value at which it reaches its target is found by bisection. So a lever
 //! follows whatever the book's costs follow.
 
 mod lever;
@@ -40,12 +40,12 @@ impl Way {
 /// How a lever closes the gap.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Closing {
-    /// Where the lever must stand: the nearest value that a book keeps at which the margin is not
-    /// under the target.
+    /// Where the lever must stand: the nearest value at which the margin is not under the target,
+    /// in the digits that a book keeps.
     pub at: Figure,
     /// The change over where it stands now, below zero where it falls.
     pub change: Share,
-    /// What does it, where it is the owner's to set. A menu price is set with its ending.
+    /// The edit that sets it, if it is the owner's to set. A menu price is set with its ending.
     pub edit: Option<Edit>,
     /// How many other offers that edit moves too.
     pub moves_too: usize,

@@ -3,8 +3,7 @@
 use crate::foundation::bisection::{Next, Until, bisect};
 use crate::foundation::measure::{Exact, Overflow};
 
-/// Values from where a lever stands to as far as it goes, in steps of one at the last of so many
-/// decimals.
+/// Values from where a lever stands to as far as it goes, in steps of one in the last decimal.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(super) struct Range {
     /// Where it stands.
@@ -26,9 +25,9 @@ pub(super) enum Outcome {
     Closes,
 }
 
-/// The value in the range nearest to `from` that closes, one step before which none does. Returns
-/// `None` if the furthest possible value does not close. Where outcomes turn to and fro, it is one
-/// of the turns.
+/// The value nearest to `from` that closes; the value one step before it does not. Returns `None`
+/// if the furthest possible value does not close. If outcomes change more than once on the way, it
+/// is at one of the changes.
 ///
 /// # Errors
 /// [`Overflow`].

@@ -37,8 +37,8 @@ pub enum Caution {
 }
 
 impl Caution {
-    /// The cautions of a drink at a fill, as it is offered; none is the offer where there is none, and
-    /// the fill where it cannot be computed.
+    /// The cautions of a drink as it is offered, at a fill. `offer` is `None` if it is not offered,
+    /// and `fill` is `None` if that cannot be computed.
     pub fn of(book: &Book, drink: &Drink, offer: Option<&Offer>, fill: Option<&Fill>) -> Vec<Caution> {
         let juice = Juice::of(book, drink);
         let mut cautions = Caution::of_juice(juice, served(drink, offer));

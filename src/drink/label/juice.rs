@@ -37,7 +37,8 @@ pub enum Acidity {
     Measured(Exact),
     /// Not measured; these are published as low-acid.
     Published(Vec<IngredientId>),
-    /// Not measured; of these no pH is published here, and none of the others is low-acid.
+    /// It was not measured. No pH of these ingredients is published here; none of the others is
+    /// low-acid.
     NotKnown(Vec<IngredientId>),
 }
 
@@ -75,9 +76,10 @@ impl Juice {
     }
 }
 
-/// Whether a line counts for percent juice: what is pressed, and what is said to be fruit or
-/// vegetable. Returns `None` if nobody said. A warning may come too often, a percentage must not be
-/// too high: here nothing is told by the kind of drink, nor by what is cut away.
+/// Whether a line counts for percent juice: it does if it is pressed, or said to be fruit or
+/// vegetable. Returns `None` if nobody said. Neither the kind of drink nor what is cut away tells
+/// it here, as they do for the warning: a warning may come too often, a percentage must not be too
+/// high.
 pub(super) fn is_juice(book: &Book, line: &Line) -> Option<bool> {
     let ingredient = book.ingredient(line.ingredient)?;
     match ingredient.produce {
@@ -88,8 +90,8 @@ pub(super) fn is_juice(book: &Book, line: &Line) -> Option<bool> {
     }
 }
 
-/// What a line brings. Where nobody said it of the ingredient, what is pressed, what has something
-/// cut away and all of a pressed drink is fruit or vegetable; of the rest nobody can tell.
+/// What a line brings. If nobody said it of the ingredient, three things tell that it is fruit or
+/// vegetable: it is pressed, something of it is cut away, or it goes into a pressed drink.
 fn part(book: &Book, drink: &Drink, line: &Line) -> Part {
     let Some(ingredient) = book.ingredient(line.ingredient) else { return Part::NotSaid };
     let is_pressed = line.stage == Stage::Pressed;

@@ -25,8 +25,8 @@ pub struct NetContents {
     pub source: NetSource,
     /// In US fluid ounces, of at most two decimals.
     pub fluid_ounces: Exact,
-    /// The same in gallons, quarts, pints and the rest in fluid ounces, each where there is one:
-    /// from one pint; empty below.
+    /// The same in gallons, quarts and pints, with the rest in fluid ounces, leaving out those of
+    /// which there are none. It is empty below one pint.
     pub largest_units: Vec<Amount>,
     /// In whole millilitres, or from one litre in litres of at most two decimals.
     pub metric: Amount,
@@ -47,7 +47,8 @@ impl NetContents {
     /// # Errors
     /// [`Overflow`].
     pub fn of(volume: Volume, source: NetSource) -> Result<NetContents, Overflow> {
-        // What a division leaves at its 28th digit is no less: a pint is 16 ounces, not 15.99.
+        // A division may fall short at its 28th digit, which does not count: a pint is 16 ounces,
+        // not 15.99.
         let fluid_ounces = hundredths_down(in_units(volume, Unit::UsFluidOunce)?.as_part())?;
         let metric = match in_units(volume, Unit::Litre)?.as_part() {
             litres if litres >= Exact::ONE => Amount::new(hundredths_down(litres)?, Unit::Litre),

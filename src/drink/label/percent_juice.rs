@@ -45,7 +45,8 @@ impl PercentJuice {
         if !juice.is_positive() {
             return Ok(PercentJuice::None);
         }
-        // What a division leaves at its 28th digit is no less: a half is 50 percent, not 49.
+        // A division may fall short at its 28th digit, which does not count: a half is 50 percent,
+        // not 49.
         let percent = juice.ratio_to(whole)?.as_part().times(Exact::from(100))?.floor();
         Ok(if percent.is_positive() { PercentJuice::Percent(percent) } else { PercentJuice::LessThanOne })
     }

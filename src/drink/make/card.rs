@@ -38,8 +38,8 @@ pub struct Card {
     pub scaled: Scaled,
     /// What to take, in the order of adding, for all the drinks.
     pub take: Vec<Taken>,
-    /// By how much one drink misses its fill with what is taken, where that can be seen: above zero
-    /// it is too much. It is `None` if a top-up takes up the difference.
+    /// By how much one drink misses its fill with the rounded amounts; above zero it is too much.
+    /// It is `None` if that is too little to be seen, or if a top-up takes up the difference.
     pub missed: Option<Volume>,
     /// What to be careful of.
     pub cautions: Vec<Caution>,
@@ -52,7 +52,7 @@ pub struct Taken {
     pub line: ScaledLine,
     /// How much to take, for all the drinks.
     pub amount: Amount,
-    /// What rounding to steps stands for, where it moves the amount by more than a tenth.
+    /// The amount before rounding to steps, if that moves it by more than a tenth.
     pub exactly: Option<Amount>,
     /// Whether it is less than scale or jug can show, so that it is not rounded to their steps.
     pub under_a_step: bool,

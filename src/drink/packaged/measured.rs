@@ -44,7 +44,8 @@ impl Waters {
         Ok(by_law.zip(measured).map(|(by_law, measured)| Waters { by_law, measured }))
     }
 
-    /// What a volume where the law counts takes up where the drink was measured, rounded up.
+    /// What a volume at the law's temperature takes up at the temperature at which the drink was
+    /// measured, rounded up.
     ///
     /// # Errors
     /// [`Overflow`].

@@ -30,7 +30,7 @@ pub struct PackagedFill {
     /// The temperature at which the law counts the declared size.
     pub counted_at: Temperature,
     /// The temperature at which the drink was measured, and water at both. It is `None` if nobody
-    /// said. Then all volumes are taken to be measured where the law counts them.
+    /// said; all volumes are then taken to be measured where the law counts them.
     pub measured: Option<(Temperature, Waters)>,
     /// What is asked of the average of a batch. It is `None` if nobody said how large a batch is.
     pub batch: Option<BatchRisk>,

@@ -37,14 +37,16 @@ pub fn ceiling(book: &Book, drink: &Drink, cost: &Cost, terms: &Terms, menu: Mon
     })
 }
 
-/// Halvings of a container's fill: from a gallon to less than a millionth of a millilitre.
+/// How many times the span of fills is halved: from a gallon to less than a millionth of a
+/// millilitre.
 const HALVINGS: u32 = 44;
 
 /// Costs that differ by less are the same: the parts of a cost are rounded at their twelfth
 /// decimal.
 const NOTHING: Money = Money::from_major(Exact::new(1, 9));
 
-/// A volume beside one that no number of steps meets: solved as it, and shown as it.
+/// How far beyond the edge of a gap between steps a fill is tried: so little that it is solved and
+/// shown as the edge itself.
 const BESIDE: Volume = Volume::from_millilitres(Exact::new(5, 10));
 
 /// The largest fill of a container, at most `full`, whose covered cost stays within `ceiling`: to a

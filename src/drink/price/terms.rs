@@ -73,8 +73,8 @@ pub struct Asked {
 }
 
 impl Terms {
-    /// Whether a margin, rounded as every computed part is, reaches the target. Asked wherever the
-    /// two are held against each other.
+    /// Whether a margin, rounded as every computed part is, reaches the target. Whoever compares
+    /// the two asks this.
     pub fn reached_by(&self, margin: Share) -> bool {
         margin >= self.target
     }

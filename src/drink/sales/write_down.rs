@@ -12,8 +12,8 @@ pub const AVERAGED: i32 = 4;
 /// Decimals of an averaged number of drinks: finer would say more than is known.
 const AVERAGE_PLACES: u32 = 1;
 
-/// Writes a line of a week: none takes it out. A line that is already there keeps what one
-/// contributed when it was first written; a new one has what one contributes now.
+/// Writes a line of a week, or takes it out if `units` is `None`. A line that is there already
+/// keeps what one contributed when it was first written; a new one has what one contributes now.
 ///
 /// # Errors
 /// Why it is [`Unknown`] what a new line contributes; the week is then as it was.
@@ -35,8 +35,8 @@ pub fn week_so_far(book: &Book, monday: Date) -> Week {
     book.week(monday).cloned().unwrap_or(Week { monday, sold: Vec::new() })
 }
 
-/// The edit that writes down how many of an offer were sold in the week that begins on `monday`,
-/// where a new line has what one contributes now; a week without lines is taken out.
+/// The edit that writes down how many of an offer were sold in the week that begins on `monday`. A
+/// new line has what one contributes now; a week that is left without lines is taken out.
 ///
 /// # Errors
 /// Why it is [`Unknown`] what a new line contributes.
@@ -75,9 +75,9 @@ pub struct Average {
 }
 
 /// The average of the [`AVERAGED`] weeks up to the last one that was written down and is over by
-/// `now`, the Monday of the running week. A size that one of these weeks names and another does not
-/// sold none in the other; one that none of them names stays as it is. Returns `None` if there is
-/// no such week.
+/// `now`, the Monday of the running week. A size that is missing in some of these weeks counts as
+/// none sold there; a size that is missing in all of them stays as it is. Returns `None` if there
+/// is no such week.
 ///
 /// # Errors
 /// An [`Overflow`] where the numbers leave the range that can be computed.

@@ -41,7 +41,7 @@ impl Amount {
         typed.find(plain).unwrap_or(Amount::new(mass.grams(), Unit::Gram))
     }
 
-    /// The mass as it is kept, in grams to six decimals. Returns `None` if it is none.
+    /// The mass as it is kept, in grams to six decimals. Returns `None` if it is no mass.
     pub fn kept_mass(self) -> Option<Mass> {
         match self.measure() {
             Ok(Measure::Mass(mass)) => Some(Mass::from_grams(mass.grams().rounded(TYPED_PLACES as u32))),

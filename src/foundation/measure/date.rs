@@ -59,7 +59,7 @@ impl Date {
         self == self.monday()
     }
 
-    /// So many days later; the first or last day where that lies beyond.
+    /// The day so many days later, kept between the first and the last day of the calendar.
     pub fn plus_days(self, days: i32) -> Date {
         let day = self.0.to_julian_day().saturating_add(days);
         let end = if days < 0 { Date::FIRST } else { Date::LAST };

@@ -273,8 +273,8 @@ impl Exact {
         if kept >= self { Ok(kept) } else { kept.plus(Exact::new(1, STORED_PLACES as u32)) }
     }
 
-    /// As a whole number of its parts of so many decimals, rounded: 1.25 is 1250 of three. None
-    /// beyond what a whole number of 128 bits holds.
+    /// As a whole number of its parts of so many decimals, rounded: 1.25 is 1250 of three. Returns
+    /// `None` if that does not fit a whole number of 128 bits.
     pub fn whole_parts(self, places: u32) -> Option<i128> {
         let rounded = self.rounded(places).0;
         let more = places.checked_sub(rounded.scale())?;

@@ -186,8 +186,8 @@ impl Unit {
         Unit::ALL.iter().copied().find(|unit| unit.symbol() == symbol)
     }
 
-    /// How it is written for people of `system`: its symbol, with whose it is where the symbol
-    /// alone would mean another unit there ("US pt" in an imperial book).
+    /// How it is written for people of `system`: its symbol. If the symbol alone would mean another
+    /// unit there, it says whose it is ("US pt" in an imperial book).
     pub const fn name_in(self, system: System) -> &'static str {
         match (self, system) {
             (Unit::UsTeaspoon, System::Metric | System::Imperial) => "US tsp",

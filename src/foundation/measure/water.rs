@@ -5,8 +5,8 @@ use super::{Density, Exact, Overflow};
 /// The warmest temperature of which the table of water speaks, in degrees Celsius; the coldest is 0.
 pub const WARMEST: Exact = Exact::new(40, 0);
 
-/// The density of water without air at a pressure of one atmosphere, in g/mL to six decimals; none
-/// under 0 °C or over 40 °C.
+/// The density of water without air at a pressure of one atmosphere, in g/mL to six decimals.
+/// Returns `None` under 0 °C and over 40 °C.
 ///
 /// Tanaka and others, Recommended table for the density of water between 0 °C and 40 °C, Metrologia
 /// 38 (2001), 301: 0.99997495 * (1 - (t - 3.983035)² (t + 301.797) / (522528.9 (t + 69.34881))).

@@ -112,7 +112,7 @@ impl Candidates {
     }
 }
 
-/// An offer at its own price, else at the one suggested, where there is one.
+/// An offer at its own price, or else at the suggested one if there is one.
 fn priced(book: &Book, offer: Offer) -> Offer {
     let suggested = || Some(price_offer(book, &offer).ok()?.suggestion.ok()?.menu);
     let price = offer.price.or_else(suggested);

@@ -18,7 +18,7 @@ pub struct Change {
     pub stock: Money,
     /// When that is paid back.
     pub paid_back: PaidBack,
-    /// The one size that it has more, where that is the whole difference.
+    /// The further size, if one further size is the whole difference.
     pub further: Option<Further>,
 }
 
@@ -87,7 +87,7 @@ pub fn change(ledger: &Ledger, from: &Plan, to: &Plan, keeping: Money) -> Result
     Ok(Change { more, keeping, gain, stock, paid_back, further })
 }
 
-/// The one size that a plan has more than another, where it has all the other's.
+/// The one size that a plan has besides all those of another.
 fn one_more(from: &Plan, to: &Plan) -> Option<ContainerId> {
     let all = from.sizes.iter().all(|size| to.sizes.contains(size));
     let mut more = to.sizes.iter().filter(|size| !from.sizes.contains(size));

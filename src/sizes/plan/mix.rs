@@ -9,14 +9,14 @@ use crate::foundation::measure::{Exact, Overflow, Share, TYPED_PLACES};
 pub struct Guess {
     /// Weeks that opening stock should last, 0 or more.
     pub cover: Exact,
-    /// Of what is sold, how much in a size: shares that hold for every drink. Where none is given
-    /// each drink keeps its own shares of today; where some are, a size without one has today's
-    /// share of all drinks. What a plan has of them is taken as the whole.
+    /// Which share of what is sold goes to a size, for every drink alike. If no share is given,
+    /// each drink keeps its own shares of today. If some are, a size without one has today's share
+    /// over all drinks. The shares of the sizes in a plan are scaled to make a whole.
     pub shares: Vec<(ContainerId, Share)>,
     /// What is sold in a week of a drink of which no number is known, in all sizes together.
     pub unknown: Option<Exact>,
-    /// The share of today's sales that stays with a plan, by its sizes in the order of their
-    /// fills; all of it where none is given.
+    /// The share of today's sales that stays with a plan, by its sizes in the order of their fills.
+    /// A plan without one keeps all of them.
     pub kept: Vec<(Vec<ContainerId>, Share)>,
 }
 
@@ -76,8 +76,8 @@ impl Guess {
 }
 
 impl Candidates {
-    /// The share of today's weekly sales in a size, of those in all the sizes thought of; nothing
-    /// where nothing is sold.
+    /// The share that a size has of today's weekly sales in all the sizes thought of; zero if
+    /// nothing is sold.
     ///
     /// # Errors
     /// [`Overflow`].
@@ -93,8 +93,8 @@ impl Candidates {
     }
 }
 
-/// A number shared out by weights to the hundredth, so that the parts sum to it exactly and none
-/// is below zero; in equal parts where nothing weighs anything.
+/// A number shared out by weights to the hundredth, so that the parts sum to it exactly and none is
+/// below zero. If all weights are zero the parts are equal.
 fn shared(total: Exact, weights: &[Exact]) -> Result<Vec<Exact>, Overflow> {
     let sum = weights.iter().copied().try_fold(Exact::ZERO, Exact::plus)?;
     let equal = vec![Exact::ONE; weights.len()];
@@ -104,8 +104,8 @@ fn shared(total: Exact, weights: &[Exact]) -> Result<Vec<Exact>, Overflow> {
     let mut parts = Vec::with_capacity(weights.len());
     for weight in weights {
         weighed = weighed.plus(*weight)?;
-        // Each boundary between two parts is rounded, and not each part: they rise, and the last
-        // is the total itself.
+        // The boundaries between parts are rounded, not the parts: boundaries rise, and the last
+        // one is the total itself.
         let up_to = if weighed == whole { total } else { total.times(weighed)?.over(whole)?.rounded(2).min(total) };
         parts.push(up_to.minus(given)?);
         given = up_to;

@@ -25,7 +25,7 @@ pub struct WhatIf {
 pub enum WhatIfError {
     /// The book would refuse it.
     Refused(Refusal),
-    /// The container holds only so much to the rim; nothing where that is not known.
+    /// The container holds only so much to the rim; zero if that is not known.
     OverTheRim(Volume),
     /// Nothing would be poured.
     NothingPoured,
@@ -46,9 +46,9 @@ impl From<Overflow> for WhatIfError {
 }
 
 impl WhatIf {
-    /// The edit that puts the prices, fills and target in force: the target of one drink or of
-    /// each drink of a kind, for the menu that of the book. The cost of ingredients is no part of
-    /// it: what suppliers ask is not the owner's to set.
+    /// The edit that puts the prices, fills and target in force. The target is set at the drink, at
+    /// each drink of a kind, or in the book for the whole menu. The cost of ingredients is not part
+    /// of the edit: the owner cannot set what suppliers ask.
     ///
     /// # Errors
     /// A [`WhatIfError`] where a fill cannot be.
@@ -90,8 +90,8 @@ fn poured(book: &Book, id: ContainerId, volume: Volume) -> Result<Edit, WhatIfEr
     edit.ok_or(WhatIfError::OverTheRim(brimful))
 }
 
-/// The target that holds for a part of the menu: that of its drinks where all have the same, else
-/// the book's.
+/// The target that holds for a part of the menu: that of its drinks if all have the same, else the
+/// book's.
 pub fn target_of(book: &Book, scope: Scope) -> Share {
     let of_book = book.settings().target;
     if scope == Scope::Menu {

@@ -3,7 +3,7 @@
 use crate::foundation::measure::{Exact, Money, Overflow, Share};
 use crate::foundation::statistics::natural_logarithm;
 
-/// What drinks bring on one side of a switch: one drink, or all that are sold in a week.
+/// What drinks earn in the old or the new size: one drink, or all that are sold in a week.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Earnings {
     /// The menu price.
@@ -12,7 +12,7 @@ pub struct Earnings {
     pub contribution: Money,
 }
 
-/// On which side nothing is left of the price, so that no number of drinks earns the same.
+/// In which size nothing is left of the price, so that no number of drinks earns the same.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Losing {
     /// In the size it is sold in.

@@ -18,8 +18,8 @@ pub struct FirstOrder {
     pub in_use: bool,
 }
 
-/// The first orders that the new size takes: of each packaging that the old size does not use,
-/// its pack bought now, as many as are bought at a time, at the price of that tier.
+/// The first orders that the new size takes: for each packaging that the old size does not use, as
+/// many of the pack bought now as are bought at a time, at the price of that tier.
 ///
 /// # Errors
 /// [`Overflow`].

@@ -60,7 +60,7 @@ impl From<Overflow> for SwitchError {
     }
 }
 
-/// Why a drink brings nothing that can be computed in a size.
+/// Why it cannot be computed what a drink earns in a size.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum NoEarnings {
     /// It cannot be made or costed at this size.
@@ -109,7 +109,7 @@ pub struct DrinkSwitch {
     pub then: Result<Earnings, NoEarnings>,
     /// Where the price in the new size comes from.
     pub price_from: PriceFrom,
-    /// How many to sell for each one sold now. It is `None` if a side is missing.
+    /// How many to sell for each one sold now. It is `None` if either size has no earnings.
     pub answer: Option<Result<BreakEven, Losing>>,
 }
 
@@ -120,7 +120,7 @@ pub struct Switch {
     pub drinks: Vec<DrinkSwitch>,
     /// How many are sold of them.
     pub sales: Sales,
-    /// All of them with their mix. It is `None` if no drink has both sides.
+    /// All of them with their mix. It is `None` if no drink has earnings in both sizes.
     pub together: Option<Together>,
 }
 
@@ -160,10 +160,11 @@ pub fn switch(book: &Book, question: Question, prices: &[(DrinkId, Money)]) -> R
     Ok(Switch { drinks, sales, together })
 }
 
-/// What an offer brings at the price asked, or at the one suggested where that `may` stand in.
-fn earnings(book: &Book, offer: &Offer, may: bool) -> Result<Earnings, NoEarnings> {
+/// What an offer earns at the price asked. If none is asked and `or_suggested` is true, at the
+/// suggested price.
+fn earnings(book: &Book, offer: &Offer, or_suggested: bool) -> Result<Earnings, NoEarnings> {
     let priced = price_offer(book, offer).map_err(NoEarnings::Offer)?;
-    let asked = match (priced.asked, may) {
+    let asked = match (priced.asked, or_suggested) {
         (Some(asked), _) => asked,
         (None, false) => return Err(NoEarnings::NoPrice),
         (None, true) => {

@@ -32,7 +32,8 @@ fn expected(weekly: Exact, kept: Share) -> Result<Exact, Overflow> {
     Ok(weekly.times(kept.fraction())?.rounded(0))
 }
 
-/// The rule and the batch go on; what was allowed, left empty and weighed was of the old container.
+/// The rule and the batch stay; what was allowed, left empty and weighed belongs to the old
+/// container.
 fn in_another_container(filling: Filling) -> Filling {
     Filling { allowed: None, least_headspace: None, measured_at: None, nets: Vec::new(), ..filling }
 }
