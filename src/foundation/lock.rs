@@ -1,14 +1,16 @@
-//! The PIN that keeps a device to the Counter. It keeps curious hands off and is no security
-//! boundary: whoever reaches the browser's tools, another browser or the device's storage gets
-//! past it. So it is kept as it was typed, since hashing four digits would protect nothing, and
-//! a sentence opens the device where the PIN is forgotten, so that nobody loses a book by it.
+//! The PIN that locks a device to the Counter.
+//!
+//! It keeps curious hands off, and is no security boundary: whoever reaches the browser's tools,
+//! another browser or the device's storage gets past it. It is stored as it was typed, since a hash
+//! of four digits would protect nothing. If it is forgotten, a sentence opens the device, so that
+//! nobody loses a book by it.
 
-/// The least digits that a PIN has.
+/// The fewest digits of a PIN.
 pub const FEWEST_DIGITS: usize = 4;
-/// The most digits that a PIN has.
+/// The most digits of a PIN.
 pub const MOST_DIGITS: usize = 8;
 
-/// The sentence that opens a device whose PIN is forgotten.
+/// The sentence that opens a device if its PIN is forgotten.
 pub const WITHOUT_PIN: &str = "open without the PIN";
 
 /// Why a PIN is not taken.
@@ -16,20 +18,20 @@ pub const WITHOUT_PIN: &str = "open without the PIN";
 pub enum PinError {
     /// Nothing was typed.
     Empty,
-    /// Something else than the digits 0 to 9 is in it.
+    /// It has a character other than the digits 0 to 9.
     NotDigits,
-    /// It has fewer than [`FEWEST_DIGITS`] digits: so many.
+    /// It has this many digits, fewer than [`FEWEST_DIGITS`].
     TooShort(usize),
-    /// It has more than [`MOST_DIGITS`] digits: so many.
+    /// It has this many digits, more than [`MOST_DIGITS`].
     TooLong(usize),
-    /// The second time, something else was typed.
+    /// Something else was typed the second time.
     NotTheSame,
 }
 
-/// A PIN as it was typed, without blanks around it.
+/// Reads a PIN: what was typed, without blanks around it.
 ///
 /// # Errors
-/// A [`PinError`].
+/// A [`PinError`] if it is empty, has other characters than digits, or has too few or too many.
 pub fn read_pin(typed: &str) -> Result<&str, PinError> {
     let pin = typed.trim();
     if pin.is_empty() {
@@ -45,10 +47,10 @@ pub fn read_pin(typed: &str) -> Result<&str, PinError> {
     }
 }
 
-/// A PIN that was typed twice.
+/// Reads a PIN that was typed twice.
 ///
 /// # Errors
-/// A [`PinError`].
+/// Those of [`read_pin`], and [`PinError::NotTheSame`].
 pub fn choose_pin<'a>(typed: &'a str, again: &str) -> Result<&'a str, PinError> {
     let pin = read_pin(typed)?;
     if again.trim() == pin { Ok(pin) } else { Err(PinError::NotTheSame) }
@@ -59,8 +61,8 @@ pub fn is_pin(typed: &str, pin: &str) -> bool {
     typed.trim() == pin
 }
 
-/// Whether what was typed is [`WITHOUT_PIN`], whatever the case of its letters, the blanks
-/// between its words, and a full stop or quotation marks around it.
+/// Whether what was typed is [`WITHOUT_PIN`]. The case of its letters, the number of blanks between
+/// its words, and a full stop or quotation marks around it do not matter.
 pub fn is_without_pin(typed: &str) -> bool {
     let bare = typed.trim().trim_matches(|sign| matches!(sign, '“' | '”' | '"' | '.'));
     let mut words = bare.split_whitespace();

@@ -1,5 +1,5 @@
-//! What everything stands on: exact numbers and their reading and showing, estimates, shapes of
-//! vessels, and small rules that know nothing of drinks.
+//! What everything else builds on: exact numbers, how they are read and shown, estimates, shapes of
+//! containers, and small rules that know nothing of drinks.
 
 pub mod bisection;
 pub mod in_order;

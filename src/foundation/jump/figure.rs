@@ -7,7 +7,7 @@ use crate::foundation::measure::{
     read_length, read_number,
 };
 
-/// A value that a field holds: a number, with its unit where it has one.
+/// A value that a field holds: a number, and its unit if it has one.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Figure {
     /// Money, a percentage, a density.
@@ -19,10 +19,10 @@ pub enum Figure {
 }
 
 impl Figure {
-    /// Reads what a field shows. Returns `None` if it shows nothing.
+    /// Reads what a field shows. Returns `None` if that is not a figure.
     pub fn shown(text: &str, units: System, style: &NumberStyle) -> Option<Figure> {
         let all = &[Dimension::Volume, Dimension::Mass, Dimension::Count];
-        // An ounce that is shown weighs: a fluid one is shown as such.
+        // A plain ounce that is shown is one by weight; a fluid ounce is shown as such.
         let wanted = Wanted { dimensions: all, unit: Unit::Ounce };
         let number = read_number(text, style).map(Figure::Number);
         let amount = || read_amount(text, wanted, units, style).map(Figure::Amount);
@@ -30,7 +30,7 @@ impl Figure {
         number.or_else(|_| amount()).or_else(|_| length()).ok()
     }
 
-    /// Reads what [`Figure`] displays: "38", "40 lb", "3.5 in".
+    /// Reads what [`Figure`] displays: "38", "40 lb", "3.5 in". Returns `None` for anything else.
     pub fn from_text(text: &str) -> Option<Figure> {
         let number = |number: &str| Exact::from_plain(number, TYPED_PLACES);
         let Some((digits, unit)) = text.split_once(' ') else { return number(text).map(Figure::Number) };
@@ -39,8 +39,8 @@ impl Figure {
         amount.or_else(|| LengthUnit::from_symbol(unit).map(|unit| Figure::Length(TypedLength::new(number, unit))))
     }
 
-    /// The number in the base unit of its dimension. Returns `None` if it has too many digits. A
-    /// length has a dimension of its own, a bare number none.
+    /// The number in its base unit, and what that is. Returns `None` if it leaves the range of
+    /// [`Exact`].
     pub(super) fn base(self) -> Option<(Exact, Base)> {
         match self {
             Figure::Number(number) => Some((number, Base::Bare)),
@@ -52,7 +52,7 @@ impl Figure {
     }
 }
 
-/// What is comparable with what.
+/// The base unit of a figure: figures of the same one can be compared.
 #[derive(Clone, Copy, PartialEq, Eq)]
 pub(super) enum Base {
     Bare,

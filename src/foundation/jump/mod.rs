@@ -1,8 +1,8 @@
-//! What is typed and may not be meant: a value far from what it was, or outside the usual range
-//! of its kind. It is asked about beside its field and never blocked.
+//! Values that are typed but may not be meant: far from what they were, or outside the usual range of
+//! their kind. The person is asked about them beside the field, and never blocked.
 //!
-//! That three times and a third are far, and what is usual, are rules of thumb without a published
-//! source. A density of 0.2 g/mL is below any powder poured loosely, 3 g/mL above any food.
+//! The limits (three times, a third, and what is usual) are rules of thumb without a published
+//! source. A density of 0.2 g/mL is below any loosely poured powder, and 3 g/mL above any food.
 
 mod figure;
 mod questions;
@@ -15,7 +15,7 @@ use crate::foundation::measure::Exact;
 /// What kind of value a field holds.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Kind {
-    /// Money for something.
+    /// A price.
     Price,
     /// How much a pack holds.
     Pack,
@@ -41,8 +41,8 @@ pub enum Doubt {
 }
 
 impl Kind {
-    /// Why `now` is asked about where `was` stood before, or nothing did. Returns `None` if it is
-    /// not. A change from zero or from nothing is not far.
+    /// Why the person is asked about `now`, where the field held `was` before, if anything. Returns
+    /// `None` if there is nothing to ask. A change from zero or from an empty field is not far.
     pub fn doubt(self, was: Option<Figure>, now: Figure) -> Option<Doubt> {
         if was == Some(now) {
             return None;
@@ -65,7 +65,8 @@ impl Kind {
     }
 }
 
-/// Whether two figures of one dimension are more than three times apart, what was being no zero.
+/// Whether two figures with the same base unit differ by a factor of more than three. From zero nothing
+/// is far.
 fn far(was: Figure, now: Figure) -> bool {
     let (Some((was, of_was)), Some((now, of_now))) = (was.base(), now.base()) else { return false };
     let threefold = |number: Exact| number.times(Exact::new(3, 0));

@@ -1,15 +1,15 @@
-//! Questions that no one has answered yet, and how they are kept beside a book.
+//! Questions that nobody has answered yet, and the text that they are kept as.
 
 use super::Figure;
 
-/// A value that was typed and is asked about.
+/// A question about a value that was typed.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Question {
-    /// What stood there before. It is `None` if nothing did.
+    /// What the field held before, if anything.
     pub was: Option<Figure>,
-    /// What stands there now. Where something else does, the question is void.
+    /// What it holds now. If it holds something else, the question is void.
     pub now: Figure,
-    /// The ids of the steps that put it there, the first first. It is `None` if no step did.
+    /// The ids of the steps that put it there, the earliest first; empty if no step did.
     pub steps: Vec<String>,
 }
 
@@ -18,7 +18,7 @@ pub struct Question {
 pub struct Questions(Vec<(String, Question)>);
 
 impl Questions {
-    /// How many are kept; the oldest goes first.
+    /// How many are kept. Beyond that the oldest is dropped.
     const MOST: usize = 200;
 
     /// The question at a place.
@@ -26,12 +26,12 @@ impl Questions {
         self.0.iter().find(|(at, _)| at == place).map(|(_, question)| question.clone())
     }
 
-    /// Every open question and its place, the oldest first.
+    /// Every open question with its place, the oldest first.
     pub fn all(&self) -> &[(String, Question)] {
         &self.0
     }
 
-    /// Puts a question in the place of the one there, or takes it away.
+    /// Replaces the question at a place, or removes it.
     pub fn put(&mut self, place: &str, question: Option<Question>) {
         self.0.retain(|(at, _)| at != place);
         self.0.extend(question.map(|question| (place.to_string(), question)));
@@ -40,7 +40,7 @@ impl Questions {
         }
     }
 
-    /// The questions as text: one line each, its parts set apart by tabs.
+    /// The questions as text: one line each, its parts separated by tabs.
     pub fn to_text(&self) -> String {
         let line = |(place, question): &(String, Question)| {
             let was = question.was.map(|was| was.to_string()).unwrap_or_default();
@@ -49,7 +49,7 @@ impl Questions {
         self.0.iter().map(line).collect()
     }
 
-    /// Reads what [`Questions::to_text`] writes; a line that cannot be read is left out.
+    /// Reads what [`Questions::to_text`] writes. A line that does not read is left out.
     pub fn from_text(text: &str) -> Questions {
         let question = |line: &str| {
             let [place, was, now, steps] = *line.split('\t').collect::<Vec<_>>().as_slice() else { return None };

@@ -1,4 +1,4 @@
-//! An amount as a person typed it: a number and its unit. What is stored is what was typed.
+//! An amount as a person typed it: a number and its unit. It is stored as it was typed.
 
 use std::fmt;
 
@@ -7,15 +7,15 @@ use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
 use super::exact::STORED_PLACES;
 use super::{Exact, Mass, Measure, Overflow, System, TYPED_PLACES, Unit, Volume};
 
-/// Most decimals that somebody weighs to.
+/// The most decimals that people weigh to.
 const FEW_PLACES: u32 = 3;
 
-/// A number of a unit, such as 40 lb.
+/// A number and its unit, such as 40 lb.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Amount {
-    /// How many.
+    /// The number.
     pub number: Exact,
-    /// Of what.
+    /// The unit.
     pub unit: Unit,
 }
 
@@ -25,8 +25,8 @@ impl Amount {
         Amount { number, unit }
     }
 
-    /// A mass that is kept in grams to six decimals, in the unit that it was most likely typed in:
-    /// one that says it in few digits, the system's own first.
+    /// A mass that is stored in grams to six decimals, in the unit in which it was most likely typed: the
+    /// first that needs at most three decimals for it, the system's own units first.
     pub fn of_kept_mass(mass: Mass, system: System) -> Amount {
         let (small, large) = (system.weight_unit(), system.buying_weight_unit());
         let (first, second) = if mass.grams() < large.size() { (small, large) } else { (large, small) };
@@ -41,7 +41,8 @@ impl Amount {
         typed.find(plain).unwrap_or(Amount::new(mass.grams(), Unit::Gram))
     }
 
-    /// The mass as it is kept, in grams to six decimals. Returns `None` if it is no mass.
+    /// The mass as it is stored, to six decimals of a gram. Returns `None` if the amount is not a mass, or
+    /// leaves the range of [`Exact`].
     pub fn kept_mass(self) -> Option<Mass> {
         match self.measure() {
             Ok(Measure::Mass(mass)) => Some(Mass::from_grams(mass.grams().rounded(TYPED_PLACES as u32))),
@@ -52,15 +53,15 @@ impl Amount {
     /// The amount in its base unit.
     ///
     /// # Errors
-    /// [`Overflow`].
+    /// [`Overflow`] if it leaves the range of [`Exact`].
     pub fn measure(self) -> Result<Measure, Overflow> {
         self.unit.measure(self.number)
     }
 
-    /// The volume, where it is one.
+    /// The volume, or `None` if the amount is of another dimension.
     ///
     /// # Errors
-    /// [`Overflow`].
+    /// [`Overflow`] if it leaves the range of [`Exact`].
     pub fn volume(self) -> Result<Option<Volume>, Overflow> {
         Ok(match self.measure()? {
             Measure::Volume(volume) => Some(volume),
@@ -69,7 +70,7 @@ impl Amount {
     }
 }
 
-/// `40 lb`: the number plain, then the unit's symbol.
+/// `40 lb`: the plain number, a blank, and the unit's symbol.
 impl fmt::Display for Amount {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         write!(f, "{} {}", self.number, self.unit)

@@ -31,7 +31,7 @@ impl Currency {
         with(TWO_DIGITS, 2).chain(with(NO_DIGITS, 0)).chain(with(THREE_DIGITS, 3))
     }
 
-    /// The currency with this three-letter code.
+    /// The currency with this three-letter code, if it is known here.
     pub fn from_code(code: &str) -> Option<Currency> {
         Currency::all().find(|currency| currency.code == code)
     }
@@ -46,7 +46,7 @@ impl Currency {
         self.digits
     }
 
-    /// The smallest amount that can be paid: 0.01, 1, or 0.001.
+    /// The smallest amount of money with this currency's digits: 0.01, 1, or 0.001.
     pub const fn minor_unit(self) -> Money {
         Money::from_major(Exact::new(1, self.digits))
     }

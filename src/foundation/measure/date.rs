@@ -8,8 +8,7 @@ use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
 /// Days in a week.
 const WEEK: i32 = 7;
 
-/// A day of the calendar, from the year 0 to 9999; written as ISO 8601 does, such as
-/// `2026-11-23`.
+/// A day of the calendar, from the year 0 to 9999. It is written as in ISO 8601: `2026-11-23`.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub struct Date(time::Date);
 
@@ -26,14 +25,15 @@ impl Date {
     /// The last day that can be written.
     pub const LAST: Date = Date(time::Date::MAX);
 
-    /// A day by its year, its month from 1 to 12, and its day of the month from 1. Returns `None`
-    /// if the calendar has no such day.
+    /// The day of a year, a month from 1 to 12, and a day of the month from 1. Returns `None` if the
+    /// calendar has no such day.
     pub fn new(year: i32, month: u8, day: u8) -> Option<Date> {
         let month = time::Month::try_from(month).ok()?;
         time::Date::from_calendar_date(year, month, day).ok().filter(|date| date.year() >= 0).map(Date)
     }
 
-    /// Reads four digits, two and two, with a hyphen between: `2026-11-23`.
+    /// Reads four digits, two and two, with hyphens between them: `2026-11-23`. Returns `None` for anything
+    /// else, or if the calendar has no such day.
     pub fn from_text(text: &str) -> Option<Date> {
         let (year, rest) = text.split_once('-')?;
         let (month, day) = rest.split_once('-')?;
@@ -59,19 +59,19 @@ impl Date {
         self == self.monday()
     }
 
-    /// The day so many days later, kept between the first and the last day of the calendar.
+    /// The day this many days later, or [`Date::FIRST`] or [`Date::LAST`] if that is beyond them.
     pub fn plus_days(self, days: i32) -> Date {
         let day = self.0.to_julian_day().saturating_add(days);
         let end = if days < 0 { Date::FIRST } else { Date::LAST };
         time::Date::from_julian_day(day).ok().map(Date).filter(|date| date.0.year() >= 0).unwrap_or(end)
     }
 
-    /// So many weeks later.
+    /// The day this many weeks later, or [`Date::FIRST`] or [`Date::LAST`] if that is beyond them.
     pub fn plus_weeks(self, weeks: i32) -> Date {
         self.plus_days(weeks.saturating_mul(WEEK))
     }
 
-    /// Days from `earlier` to this one; below zero where this one is the earlier.
+    /// The days from `earlier` to this one; below zero if this one is before it.
     pub fn days_since(self, earlier: Date) -> i32 {
         self.0.to_julian_day().saturating_sub(earlier.0.to_julian_day())
     }

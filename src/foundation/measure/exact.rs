@@ -1,44 +1,44 @@
-//! The exact decimal that every measure is made of, and the one rounding rule.
+//! The exact decimal behind every quantity, and the one rounding rule.
 
 use std::fmt;
 
 use rust_decimal::Decimal;
 use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
 
-/// Decimal places that a computed part is held to (calculations, 9).
+/// Decimals of a computed part (calculations, 9).
 ///
-/// Every part of a cost is rounded to this many places once, when it is computed; sums of
-/// parts are then exact.
+/// Every part of a cost is rounded to this many decimals once, when it is computed. So sums of parts are
+/// exact.
 pub const PART_PLACES: u32 = 12;
 
-/// Most digits before the decimal sign that a typed or stored number may have.
+/// The most digits before the decimal sign that a typed or stored number may have.
 pub const INTEGER_DIGITS: usize = 9;
 
-/// Most digits after the decimal sign that a typed number may have; a stored share has two
-/// more, since it is typed as a percentage.
+/// The most digits after the decimal sign that a typed number may have. A stored share has two more,
+/// since it is typed in percent.
 pub const TYPED_PLACES: usize = 6;
 
-/// Most digits after the decimal sign that any number has.
+/// The most digits after the decimal sign that any number has.
 pub const MOST_PLACES: usize = 28;
 
-/// Most digits after the decimal sign that a stored number may have.
+/// The most digits after the decimal sign that a stored number may have.
 pub(super) const STORED_PLACES: usize = TYPED_PLACES.saturating_add(2);
 
-/// What exact arithmetic refuses to do.
+/// Why exact arithmetic has no result.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Overflow {
-    /// The result has more digits than 28, or a sum left the range of the type.
+    /// The result has more than 28 digits before the decimal sign, or exceeds another integer type.
     TooLarge,
     /// The divisor is zero.
     DivisionByZero,
-    /// The square root of a number below zero was asked for.
+    /// The square root is of a number below zero.
     RootOfNegative,
 }
 
 /// An exact decimal of up to 28 digits.
 ///
-/// Sums, differences and products are exact while they fit in 28 digits; a quotient is rounded
-/// at the 28th. Nothing here panics: what cannot be computed is an [`Overflow`].
+/// Sums, differences and products are exact while they fit in 28 digits; a quotient is rounded at the
+/// 28th. Nothing here panics: a result out of range is an [`Overflow`].
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub struct Exact(Decimal);
 
@@ -47,7 +47,7 @@ impl Exact {
     pub const ZERO: Exact = Exact(Decimal::ZERO);
     /// One.
     pub const ONE: Exact = Exact(Decimal::ONE);
-    /// A circle's girth over its diameter, to 27 decimals (OEIS A000796).
+    /// Pi to 27 decimals (OEIS A000796).
     pub const PI: Exact = Exact::from_digits(3_141_592_653_589_793_238_462_643_383, 27);
 
     /// `mantissa` divided by ten to the power of `places` (0 to 28).
@@ -66,7 +66,7 @@ impl Exact {
         ))
     }
 
-    /// One, as what a stored number is where none is written.
+    /// One: the default of stored numbers that are left out if they are one.
     pub const fn one() -> Exact {
         Exact::ONE
     }
@@ -84,7 +84,7 @@ impl Exact {
     /// The sum.
     ///
     /// # Errors
-    /// [`Overflow`].
+    /// [`Overflow::TooLarge`].
     #[inline(never)]
     pub fn plus(self, other: Exact) -> Result<Exact, Overflow> {
         self.0.checked_add(other.0).map(Exact).ok_or(Overflow::TooLarge)
@@ -93,7 +93,7 @@ impl Exact {
     /// The difference.
     ///
     /// # Errors
-    /// [`Overflow`].
+    /// [`Overflow::TooLarge`].
     #[inline(never)]
     pub fn minus(self, other: Exact) -> Result<Exact, Overflow> {
         self.0.checked_sub(other.0).map(Exact).ok_or(Overflow::TooLarge)
@@ -102,7 +102,7 @@ impl Exact {
     /// The product.
     ///
     /// # Errors
-    /// [`Overflow`].
+    /// [`Overflow::TooLarge`].
     #[inline(never)]
     pub fn times(self, other: Exact) -> Result<Exact, Overflow> {
         self.0.checked_mul(other.0).map(Exact).ok_or(Overflow::TooLarge)
@@ -111,7 +111,7 @@ impl Exact {
     /// The quotient, rounded at the 28th digit.
     ///
     /// # Errors
-    /// [`Overflow`], also for a divisor of zero.
+    /// [`Overflow::DivisionByZero`] or [`Overflow::TooLarge`].
     #[inline(never)]
     pub fn over(self, other: Exact) -> Result<Exact, Overflow> {
         if other.is_zero() {
@@ -120,12 +120,12 @@ impl Exact {
         self.0.checked_div(other.0).map(Exact).ok_or(Overflow::TooLarge)
     }
 
-    /// The square root, to the last of 28 digits or 28 decimals.
+    /// The square root, to 28 digits or 28 decimals.
     ///
-    /// By Newton's rule from above: each guess is lower than the one before, until rounding stops it.
+    /// By Newton's method from above: each guess is lower than the one before, until rounding stops it.
     ///
     /// # Errors
-    /// [`Overflow::RootOfNegative`] below zero.
+    /// [`Overflow::RootOfNegative`] if the number is below zero.
     pub fn square_root(self) -> Result<Exact, Overflow> {
         if self.is_negative() {
             return Err(Overflow::RootOfNegative);
@@ -144,7 +144,7 @@ impl Exact {
         }
     }
 
-    /// The number with its sign turned.
+    /// The number with the other sign.
     pub fn negated(self) -> Exact {
         Exact(Decimal::ZERO.checked_sub(self.0).unwrap_or(self.0))
     }
@@ -155,9 +155,8 @@ impl Exact {
         self.divided_to(places).unwrap_or(self)
     }
 
-    /// Rounded by one division of the digits. Returns `None` if there is nothing to round. The
-    /// library's own rounding goes digit group by digit group and took a sixth of all computing
-    /// time.
+    /// Rounded by one division of the digits. Returns `None` if there is nothing to round. The library's own
+    /// rounding works digit group by digit group, and took a sixth of all computing time.
     fn divided_to(self, places: u32) -> Option<Exact> {
         let dropped = self.0.scale().checked_sub(places).filter(|dropped| *dropped > 0)?;
         let step = 10_u128.checked_pow(dropped)?;
@@ -169,21 +168,21 @@ impl Exact {
         Decimal::try_from_i128_with_scale(signed, places).ok().map(Exact)
     }
 
-    /// Rounded to `places` decimals, to the next at or above.
+    /// Rounded up to `places` decimals.
     ///
     /// # Errors
-    /// [`Overflow`].
+    /// [`Overflow::TooLarge`].
     pub fn rounded_up(self, places: u32) -> Result<Exact, Overflow> {
         let nearest = self.rounded(places);
         if nearest < self { nearest.plus(Exact::new(1, places)) } else { Ok(nearest) }
     }
 
-    /// The next whole number at or above.
+    /// The smallest whole number that is not below it.
     pub fn ceiling(self) -> Exact {
         Exact(self.0.ceil())
     }
 
-    /// The next whole number at or below.
+    /// The greatest whole number that is not above it.
     pub fn floor(self) -> Exact {
         Exact(self.0.floor())
     }
@@ -213,16 +212,14 @@ impl Exact {
         self > Exact::ZERO
     }
 
-    /// Digits after the decimal sign, without closing zeros.
+    /// How many digits it has after the decimal sign, without trailing zeros.
     pub fn places(self) -> u32 {
         self.0.normalize().scale()
     }
 
-    /// Reads plain digits with a point ("-12.5"): no exponent, no group signs, no blanks.
-    ///
-    /// # Errors
-    /// `None` for anything else, for more than [`INTEGER_DIGITS`] digits before the point, or
-    /// for more than `places` after it.
+    /// Reads plain digits with a point ("-12.5"), without exponent, group signs or blanks. Returns `None`
+    /// for anything else, for more than [`INTEGER_DIGITS`] digits before the point, and for more than
+    /// `places` after it.
     pub fn from_plain(text: &str, places: usize) -> Option<Exact> {
         let digits = text.strip_prefix('-').unwrap_or(text);
         let (whole, part) = match digits.split_once('.') {
@@ -240,56 +237,56 @@ impl Exact {
         Decimal::from_str_exact(text).ok().map(|value| Exact(value.normalize()))
     }
 
-    /// Whether it has no more digits than are read back from a stored book.
+    /// Whether it has no more digits than a stored number may have.
     pub fn keeps(self) -> bool {
         let too_large = Exact::new(10_i64.pow(INTEGER_DIGITS as u32), 0);
         self.abs() < too_large && self.places() <= STORED_PLACES as u32
     }
 
-    /// As a binary fraction, off by less than one part in 10^15: for estimates only.
+    /// The number as a binary fraction, off by less than one part in 10^15. For estimates only.
     pub fn to_estimate(self) -> f64 {
         self.0.mantissa() as f64 / 10_f64.powi(i32::try_from(self.0.scale()).unwrap_or_default())
     }
 
-    /// An estimate as a decimal, to fifteen digits and at most [`PART_PLACES`] decimals. Returns
-    /// `None` for what is no number, or has more than fifteen digits before the point.
+    /// An estimate as a decimal, to fifteen digits and at most [`PART_PLACES`] decimals. Returns `None` if
+    /// it is not finite, or has more than fifteen digits before the point.
     pub fn from_estimate(number: f64) -> Option<Exact> {
         let fits = |places: &u32| (number * 10_f64.powi(*places as i32)).abs() < 1e15;
         let places = (0..=PART_PLACES).rev().find(fits)?;
         Some(Exact::new((number * 10_f64.powi(places as i32)).round() as i64, places))
     }
 
-    /// Rounded to as many decimals as a stored book keeps.
+    /// Rounded to as many decimals as a stored number may have.
     pub fn kept(self) -> Exact {
         self.rounded(STORED_PLACES as u32)
     }
 
-    /// The same, and not less than it is.
+    /// Rounded up to as many decimals as a stored number may have.
     ///
     /// # Errors
-    /// [`Overflow`].
+    /// [`Overflow::TooLarge`].
     pub fn kept_up(self) -> Result<Exact, Overflow> {
         let kept = self.kept();
         if kept >= self { Ok(kept) } else { kept.plus(Exact::new(1, STORED_PLACES as u32)) }
     }
 
-    /// As a whole number of its parts of so many decimals, rounded: 1.25 is 1250 of three. Returns
-    /// `None` if that does not fit a whole number of 128 bits.
+    /// The number in units of its last decimal, rounded to `places` decimals: 1.25 with three places is
+    /// 1250. Returns `None` if that is out of the range of `i128`.
     pub fn whole_parts(self, places: u32) -> Option<i128> {
         let rounded = self.rounded(places).0;
         let more = places.checked_sub(rounded.scale())?;
         rounded.mantissa().checked_mul(10_i128.checked_pow(more)?)
     }
 
-    /// As so many of `parts`, to the nearest whole: lengths in a drawing. Returns `None` for a
-    /// negative number or one beyond four billion parts.
+    /// The number times `parts`, rounded to a whole number: for lengths in a drawing. Returns `None` if
+    /// that is out of the range of `u32`.
     pub fn in_parts(self, parts: u32) -> Option<u32> {
         let whole = self.times(Exact::from(parts)).ok()?.rounded(0);
         u32::try_from(whole.0.mantissa()).ok()
     }
 }
 
-/// Plain digits with a point, without closing zeros.
+/// Plain digits with a point, without trailing zeros.
 impl fmt::Display for Exact {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         let value = self.0.normalize();

@@ -1,4 +1,4 @@
-//! A length as a person typed it: of the inside of a cup or bottle.
+//! A length as a person typed it, such as the inner height of a cup or bottle.
 
 use std::fmt;
 
@@ -54,12 +54,12 @@ impl LengthUnit {
     }
 }
 
-/// A number of a unit of length, such as 3.5 in. What is stored is what was typed.
+/// A number and its unit of length, such as 3.5 in. It is stored as it was typed.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct TypedLength {
-    /// How many.
+    /// The number.
     pub number: Exact,
-    /// Of what.
+    /// The unit.
     pub unit: LengthUnit,
 }
 
@@ -72,13 +72,13 @@ impl TypedLength {
     /// The length in millimetres.
     ///
     /// # Errors
-    /// [`Overflow`].
+    /// [`Overflow`] if a number leaves the range of [`Exact`].
     pub fn length(self) -> Result<Length, Overflow> {
         self.number.times(self.unit.size()).map(Length::from_millimetres)
     }
 }
 
-/// `3.5 in`: the number plain, then the unit's symbol.
+/// `3.5 in`: the plain number, a blank, and the unit's symbol.
 impl fmt::Display for TypedLength {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         write!(f, "{} {}", self.number, self.unit.symbol())

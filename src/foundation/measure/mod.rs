@@ -1,6 +1,6 @@
-//! Measures: exact numbers, distinct kinds of quantity, units, and what people type.
+//! Measures: exact numbers, distinct kinds of quantity, units, and how all of them are read and shown.
 //!
-//! This is the ground floor: it looks at nothing else in the house.
+//! This is the lowest module: it depends on no other.
 
 mod amount;
 mod currency;

@@ -1,15 +1,15 @@
-//! Choices of a few that are stored by their names.
+//! Enums whose values are stored by name.
 
 use std::borrow::Cow;
 
 use serde::{Deserialize, Deserializer, de};
 
-/// Stores each of a few values by its name. What serde derives for an enum takes an object with
-/// that name as well, which was never a form of the format, and is 0.3 kB more to load for each.
+/// Stores each value of an enum by its name. What serde derives for an enum also reads an object with
+/// that name, which was never part of the format, and costs 0.3 kB to load for each enum.
 macro_rules! stored_by_name {
     ($type:ident { $($value:ident = $name:literal,)* }) => {
         impl $type {
-            /// Every one, in their order.
+            /// Every value, in order.
             pub const ALL: &[$type] = &[$($type::$value),*];
 
             /// The name it is stored by.
@@ -35,7 +35,7 @@ macro_rules! stored_by_name {
 }
 pub(crate) use stored_by_name;
 
-/// The value whose name is read.
+/// Reads a name, and returns the value of that name.
 pub(crate) fn read_by_name<'de, D: Deserializer<'de>, T: Copy>(
     deserializer: D,
     names: &'static [&'static str],

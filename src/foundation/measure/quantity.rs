@@ -12,10 +12,10 @@ macro_rules! quantity {
         pub struct $name(Exact);
 
         impl $name {
-            /// Nothing of it.
+            /// Zero.
             pub const ZERO: $name = $name(Exact::ZERO);
 
-            /// Made from its base unit.
+            /// The quantity of this number of its base unit.
             pub const fn $from(number: Exact) -> $name {
                 $name(number)
             }
@@ -28,7 +28,7 @@ macro_rules! quantity {
             /// The sum.
             ///
             /// # Errors
-            /// [`Overflow`].
+            /// [`Overflow`] if it leaves the range of [`Exact`].
             pub fn plus(self, other: $name) -> Result<$name, Overflow> {
                 self.0.plus(other.0).map($name)
             }
@@ -36,23 +36,23 @@ macro_rules! quantity {
             /// The difference.
             ///
             /// # Errors
-            /// [`Overflow`].
+            /// [`Overflow`] if it leaves the range of [`Exact`].
             pub fn minus(self, other: $name) -> Result<$name, Overflow> {
                 self.0.minus(other.0).map($name)
             }
 
-            /// As many times over.
+            /// The product with a plain number.
             ///
             /// # Errors
-            /// [`Overflow`].
+            /// [`Overflow`] if it leaves the range of [`Exact`].
             pub fn times(self, factor: Exact) -> Result<$name, Overflow> {
                 self.0.times(factor).map($name)
             }
 
-            /// Divided by a plain number.
+            /// The quotient by a plain number.
             ///
             /// # Errors
-            /// [`Overflow`], also for a divisor of zero.
+            /// [`Overflow`] if it leaves the range of [`Exact`], or if the divisor is zero.
             pub fn over(self, divisor: Exact) -> Result<$name, Overflow> {
                 self.0.over(divisor).map($name)
             }
@@ -60,7 +60,7 @@ macro_rules! quantity {
             /// How many times `other` it is.
             ///
             /// # Errors
-            /// [`Overflow`], also for a divisor of zero.
+            /// [`Overflow`] if that leaves the range of [`Exact`], or if `other` is zero.
             pub fn ratio_to(self, other: $name) -> Result<Exact, Overflow> {
                 self.0.over(other.0)
             }
@@ -75,12 +75,12 @@ macro_rules! quantity {
                 self.0.is_negative()
             }
 
-            /// Whether it is nothing.
+            /// Whether it is zero.
             pub fn is_zero(&self) -> bool {
                 self.0.is_zero()
             }
 
-            /// Rounded as every computed part is.
+            /// Rounded to [`PART_PLACES`] decimals, as every computed part is.
             pub fn as_part(self) -> $name {
                 $name(self.0.as_part())
             }
@@ -113,7 +113,7 @@ quantity! {
     Time, from_seconds, seconds
 }
 quantity! {
-    /// A share of a whole as a fraction; 0.65 is 65 %.
+    /// A share of a whole, as a fraction: 0.65 is 65 %.
     Share, from_fraction, fraction
 }
 quantity! {
@@ -122,10 +122,10 @@ quantity! {
 }
 
 impl Volume {
-    /// Rounded to as many decimals as every computed part, but never to less than it is.
+    /// Rounded up to [`PART_PLACES`] decimals.
     ///
     /// # Errors
-    /// [`Overflow`].
+    /// [`Overflow`] if that leaves the range of [`Exact`].
     pub fn rounded_up(self) -> Result<Volume, Overflow> {
         self.0.rounded_up(PART_PLACES).map(Volume)
     }
@@ -138,15 +138,15 @@ impl Share {
     /// What is left of the whole: 1 less the share.
     ///
     /// # Errors
-    /// [`Overflow`].
+    /// [`Overflow`] if it leaves the range of [`Exact`].
     pub fn rest(self) -> Result<Share, Overflow> {
         Share::WHOLE.minus(self)
     }
 
-    /// The share as a percentage.
+    /// The share in percent.
     ///
     /// # Errors
-    /// [`Overflow`].
+    /// [`Overflow`] if it leaves the range of [`Exact`].
     pub fn percent(self) -> Result<Exact, Overflow> {
         self.0.times(Exact::new(100, 0))
     }
@@ -156,7 +156,7 @@ impl Density {
     /// The mass of a volume.
     ///
     /// # Errors
-    /// [`Overflow`].
+    /// [`Overflow`] if it leaves the range of [`Exact`].
     pub fn mass_of(self, volume: Volume) -> Result<Mass, Overflow> {
         volume.0.times(self.0).map(Mass)
     }
@@ -164,17 +164,17 @@ impl Density {
     /// The volume of a mass.
     ///
     /// # Errors
-    /// [`Overflow`], also for a divisor of zero.
+    /// [`Overflow`] if it leaves the range of [`Exact`], or if the density is zero.
     pub fn volume_of(self, mass: Mass) -> Result<Volume, Overflow> {
         mass.0.over(self.0).map(Volume)
     }
 }
 
 impl Time {
-    /// Pay for this time at an hourly wage.
+    /// The pay for this time at an hourly wage.
     ///
     /// # Errors
-    /// [`Overflow`].
+    /// [`Overflow`] if it leaves the range of [`Exact`].
     pub fn paid_at(self, hourly: Money) -> Result<Money, Overflow> {
         hourly.0.times(self.0)?.over(Exact::new(3600, 0)).map(Money)
     }

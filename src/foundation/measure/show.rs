@@ -1,11 +1,11 @@
-//! Writing numbers for people. Rounds for showing only (calculations, 9).
+//! Showing numbers to people. What is rounded here is rounded for the eye only (calculations, 9).
 
 use super::{
     Amount, Count, Currency, Exact, Length, LengthUnit, Mass, Measure, Money, NumberStyle, Overflow, Share, System,
     Temperature, Unit, Volume,
 };
 
-/// All digits of the number, grouped, and at least `least_places` after the decimal sign.
+/// A number with all its digits, grouped, and with at least `least_places` decimals.
 pub fn show_number(number: Exact, least_places: u32, style: &NumberStyle) -> String {
     let plain = number.to_string();
     let (sign, digits) = match plain.strip_prefix('-') {
@@ -29,13 +29,13 @@ pub fn show_number(number: Exact, least_places: u32, style: &NumberStyle) -> Str
     shown
 }
 
-/// An amount with all its digits and its unit, as people of `system` would type it:
-/// "12.5 fl oz", or "12.5 US fl oz" where ounces are imperial.
+/// An amount with all its digits and its unit, as people who use `system` would type it: "12.5 fl oz", or
+/// "12.5 US fl oz" in an imperial book.
 pub fn show_amount(amount: Amount, system: System, style: &NumberStyle) -> String {
     format!("{} {}", show_number(amount.number, 0, style), amount.unit.name_in(system))
 }
 
-/// Money in its currency's digits, half away from zero: "$9.50".
+/// Money, rounded to its currency's digits, half away from zero: "$9.50".
 pub fn show_money(money: Money, currency: Currency, style: &NumberStyle) -> String {
     let rounded = currency.rounded(money).major();
     let (sign, size) = if rounded.is_negative() { ("\u{2212}", rounded.negated()) } else { ("", rounded) };
@@ -43,34 +43,34 @@ pub fn show_money(money: Money, currency: Currency, style: &NumberStyle) -> Stri
     format!("{sign}{}{number}{}", style.money_before, style.money_after)
 }
 
-/// A share to 0.1 %: "64.5 %".
+/// A share, rounded to 0.1 %: "64.5 %".
 ///
 /// # Errors
-/// [`Overflow`] where a hundred times the share has too many digits.
+/// [`Overflow`] if a hundred times the share leaves the range of [`Exact`].
 pub fn show_percent(share: Share, style: &NumberStyle) -> Result<String, Overflow> {
     Ok(format!("{}\u{a0}%", show_number(share.percent()?.rounded(1), 1, style)))
 }
 
-/// A volume to 1 mL or 0.1 fl oz (0.01 under 1 fl oz): "16.0 fl oz".
+/// A volume, rounded to 1 mL or 0.1 fl oz (0.01 below 1 fl oz): "16.0 fl oz".
 ///
 /// # Errors
-/// [`Overflow`].
+/// [`Overflow`] if a number leaves the range of [`Exact`].
 pub fn show_volume(volume: Volume, system: System, style: &NumberStyle) -> Result<String, Overflow> {
     volume_to(0, volume, system, style, to_nearest)
 }
 
-/// A volume to one decimal more than [`show_volume`]: what fills are weighed and judged by.
+/// A volume with one decimal more than [`show_volume`], for the checking of fills.
 ///
 /// # Errors
-/// [`Overflow`].
+/// [`Overflow`] if a number leaves the range of [`Exact`].
 pub fn show_fine_volume(volume: Volume, system: System, style: &NumberStyle) -> Result<String, Overflow> {
     volume_to(1, volume, system, style, to_nearest)
 }
 
-/// A volume to fill up to, as finely as [`show_fine_volume`] and never less than it is.
+/// A volume to fill to, with the decimals of [`show_fine_volume`], and rounded up.
 ///
 /// # Errors
-/// [`Overflow`].
+/// [`Overflow`] if a number leaves the range of [`Exact`].
 pub fn show_fill(volume: Volume, system: System, style: &NumberStyle) -> Result<String, Overflow> {
     volume_to(1, volume, system, style, Exact::rounded_up)
 }
@@ -97,10 +97,10 @@ fn volume_to(
     Ok(format!("{}\u{a0}{unit}", show_number(round(number, places)?, places, style)))
 }
 
-/// A length to 0.1 mm or 0.01 in: "3.50 in".
+/// A length, rounded to 0.1 mm or 0.01 in: "3.50 in".
 ///
 /// # Errors
-/// [`Overflow`].
+/// [`Overflow`] if a number leaves the range of [`Exact`].
 pub fn show_length(length: Length, system: System, style: &NumberStyle) -> Result<String, Overflow> {
     let unit = LengthUnit::of(system);
     let places = if unit == LengthUnit::Inch { 2 } else { 1 };
@@ -113,10 +113,10 @@ pub fn show_temperature(temperature: Temperature, style: &NumberStyle) -> String
     format!("{}\u{a0}{}", show_number(temperature.degrees, 0, style), temperature.scale.name())
 }
 
-/// A mass to 1 g or 0.1 oz; from a pound or kilogram up to 0.01 of it: "3.25 lb".
+/// A mass, rounded to 1 g or 0.1 oz, and from a pound or kilogram on to 0.01 of that: "3.25 lb".
 ///
 /// # Errors
-/// [`Overflow`].
+/// [`Overflow`] if a number leaves the range of [`Exact`].
 pub fn show_mass(mass: Mass, system: System, style: &NumberStyle) -> Result<String, Overflow> {
     let large = system.buying_weight_unit();
     let small = system.weight_unit();
@@ -129,15 +129,15 @@ pub fn show_mass(mass: Mass, system: System, style: &NumberStyle) -> Result<Stri
     Ok(format!("{}\u{a0}{unit}", show_number(number, places, style)))
 }
 
-/// Pieces to 0.01: "1.5 ea".
+/// A number of pieces, rounded to 0.01: "1.5 ea".
 pub fn show_count(count: Count, style: &NumberStyle) -> String {
     format!("{}\u{a0}{}", show_number(count.pieces().rounded(2), 0, style), Unit::Piece)
 }
 
-/// An amount of any kind in the system's units.
+/// An amount of any dimension in the system's units.
 ///
 /// # Errors
-/// [`Overflow`].
+/// [`Overflow`] if a number leaves the range of [`Exact`].
 pub fn show_measure(measure: Measure, system: System, style: &NumberStyle) -> Result<String, Overflow> {
     match measure {
         Measure::Volume(volume) => show_volume(volume, system, style),

@@ -1,38 +1,36 @@
-//! Whole steps of a scale or a jug: what people can weigh and measure out.
+//! Whole steps of a scale or jug: the amounts that people can measure out.
 
 use super::{Amount, Exact, Measure, Overflow};
 
-/// Decimals to which steps are counted before they are rounded: thirds on the way would else be
-/// a little under a half, or ask for a step more.
+/// Decimals to which steps are rounded before they are counted. Without that, a third that was rounded on
+/// the way could be just below half a step, or ask for one step more.
 const STEP_PLACES: u32 = 9;
 
-/// The whole number of steps nearest to an amount, half a step upwards, in the unit of the step.
+/// The whole number of steps nearest to an amount, with half a step rounded up, in the unit of the step.
 ///
-/// Returns `None` if the step measures another kind of thing or is not above zero. It does so for
-/// less than half a step too: none at all would leave the amount out, and a whole step can be many
-/// times too much.
+/// Returns `None` if the step has another dimension, or is not above zero. It also does for less than half
+/// a step: no step at all would leave it out, and a whole one can be many times too much.
 ///
 /// # Errors
-/// [`Overflow`].
+/// [`Overflow`] if a number leaves the range of [`Exact`].
 pub fn nearest_step(measure: Measure, step: Amount) -> Result<Option<Amount>, Overflow> {
     in_steps(measure, step, |steps| steps.rounded(0))
 }
 
-/// The least whole number of steps that is no less than an amount, in the unit of the step.
+/// The smallest whole number of steps that is at least an amount, in the unit of the step.
 ///
-/// Returns `None` if the step measures another kind of thing or is not above zero, and for an
-/// amount of nothing.
+/// Returns `None` if the step has another dimension, or is not above zero, and if the amount is zero.
 ///
 /// # Errors
-/// [`Overflow`].
+/// [`Overflow`] if a number leaves the range of [`Exact`].
 pub fn next_step(measure: Measure, step: Amount) -> Result<Option<Amount>, Overflow> {
     in_steps(measure, step, Exact::ceiling)
 }
 
-/// How many whole steps are at least `amount`.
+/// The smallest number of whole steps that is at least `amount`.
 ///
 /// # Errors
-/// [`Overflow`], also for a step of nothing.
+/// [`Overflow`] if a number leaves the range of [`Exact`], or if the step is zero.
 pub fn whole_steps(amount: Exact, step: Exact) -> Result<Exact, Overflow> {
     Ok(steps(amount, step)?.ceiling())
 }

@@ -1,11 +1,11 @@
-//! How numbers are written where the person lives. Comes in as a value; the engine asks nobody.
+//! How numbers are written where the person lives. The app passes it in; the engine has no locale.
 
-/// The signs of a locale, and where its currency sign stands.
+/// The signs of a locale, and where its currency sign goes.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct NumberStyle {
-    /// Between whole and part: '.' or ','.
+    /// The decimal sign: '.' or ','.
     pub decimal: char,
-    /// Between thousands.
+    /// The sign between groups of thousands.
     pub group: char,
     /// What stands before an amount of money, such as "$".
     pub money_before: String,

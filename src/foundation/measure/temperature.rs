@@ -1,4 +1,4 @@
-//! A temperature as a person typed it: of a drink when it was measured.
+//! A temperature as a person typed it, such as that of a drink when it was measured.
 
 use std::fmt;
 
@@ -10,9 +10,9 @@ use super::{Exact, Overflow, System};
 /// A scale of temperature.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Scale {
-    /// 32 where water freezes, 212 where it boils.
+    /// Water freezes at 32 and boils at 212.
     Fahrenheit,
-    /// 0 where water freezes, 100 where it boils.
+    /// Water freezes at 0 and boils at 100.
     Celsius,
 }
 
@@ -47,12 +47,12 @@ impl Scale {
     }
 }
 
-/// Degrees of a scale, such as 40 °F. What is stored is what was typed.
+/// Degrees of a scale, such as 40 °F. It is stored as it was typed.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Temperature {
     /// How many degrees.
     pub degrees: Exact,
-    /// Of which scale.
+    /// The scale.
     pub scale: Scale,
 }
 
@@ -62,10 +62,10 @@ impl Temperature {
         Temperature { degrees, scale }
     }
 
-    /// Degrees Celsius: those of Fahrenheit less 32, times 5/9.
+    /// Degrees Celsius: degrees Fahrenheit less 32, times 5/9.
     ///
     /// # Errors
-    /// [`Overflow`].
+    /// [`Overflow`] if a number leaves the range of [`Exact`].
     pub fn celsius(self) -> Result<Exact, Overflow> {
         match self.scale {
             Scale::Celsius => Ok(self.degrees),
@@ -74,7 +74,7 @@ impl Temperature {
     }
 }
 
-/// `40 F`: the degrees plain, then the scale's symbol.
+/// `40 F`: the plain number, a blank, and the scale's symbol.
 impl fmt::Display for Temperature {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         write!(f, "{} {}", self.degrees, self.scale.symbol())

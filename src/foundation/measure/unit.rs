@@ -7,18 +7,18 @@ use std::fmt;
 
 use super::{Count, Exact, Mass, Overflow, Volume};
 
-/// What kind of thing a unit measures.
+/// The kind of quantity that a unit measures.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Dimension {
-    /// Volume, in millilitres at base.
+    /// Volume; the base unit is the millilitre.
     Volume,
-    /// Mass, in grams at base.
+    /// Mass; the base unit is the gram.
     Mass,
-    /// Pieces.
+    /// Count; the base unit is the piece.
     Count,
 }
 
-/// An amount reduced to its base unit.
+/// An amount in its base unit.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Measure {
     /// A volume.
@@ -30,7 +30,7 @@ pub enum Measure {
 }
 
 impl Dimension {
-    /// So many of its base unit: milliliters, grams or pieces.
+    /// The measure of this number of its base unit: millilitres, grams or pieces.
     pub const fn measure(self, base: Exact) -> Measure {
         match self {
             Dimension::Volume => Measure::Volume(Volume::from_millilitres(base)),
@@ -41,18 +41,18 @@ impl Dimension {
 }
 
 impl Measure {
-    /// As many times over.
+    /// The product with a plain number.
     ///
     /// # Errors
-    /// [`Overflow`].
+    /// [`Overflow`] if it leaves the range of [`Exact`].
     pub fn times(self, factor: Exact) -> Result<Measure, Overflow> {
         Ok(self.dimension().measure(self.base().times(factor)?))
     }
 
-    /// Divided by a plain number.
+    /// The quotient by a plain number.
     ///
     /// # Errors
-    /// [`Overflow`], also for a divisor of zero.
+    /// [`Overflow`] if it leaves the range of [`Exact`], or if the divisor is zero.
     pub fn over(self, divisor: Exact) -> Result<Measure, Overflow> {
         Ok(self.dimension().measure(self.base().over(divisor)?))
     }
@@ -60,7 +60,7 @@ impl Measure {
     /// The sum of two measures. Returns `None` if their dimensions differ.
     ///
     /// # Errors
-    /// [`Overflow`].
+    /// [`Overflow`] if it leaves the range of [`Exact`].
     pub fn plus(self, other: Measure) -> Result<Option<Measure>, Overflow> {
         if self.dimension() != other.dimension() {
             return Ok(None);
@@ -77,7 +77,7 @@ impl Measure {
         }
     }
 
-    /// Which kind it is.
+    /// Its dimension.
     pub fn dimension(self) -> Dimension {
         match self {
             Measure::Volume(_) => Dimension::Volume,
@@ -87,7 +87,7 @@ impl Measure {
     }
 }
 
-/// The system of units that a book is read and typed in. It never changes what is stored.
+/// The system of units in which a book is shown and typed. It never changes what is stored.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub enum System {
     /// US customary units: pounds, US fluid ounces.
@@ -186,8 +186,8 @@ impl Unit {
         Unit::ALL.iter().copied().find(|unit| unit.symbol() == symbol)
     }
 
-    /// How it is written for people of `system`: its symbol. If the symbol alone would mean another
-    /// unit there, it says whose it is ("US pt" in an imperial book).
+    /// How it is written for people who use `system`: its symbol, with "US" before it if the symbol alone
+    /// would mean another unit to them ("US pt" in an imperial book).
     pub const fn name_in(self, system: System) -> &'static str {
         match (self, system) {
             (Unit::UsTeaspoon, System::Metric | System::Imperial) => "US tsp",
@@ -201,8 +201,8 @@ impl Unit {
         }
     }
 
-    /// How people of `system` type it so that every field reads it: alone, an ounce that weighs
-    /// could be a fluid one.
+    /// How people who use `system` type it so that every field reads it. A plain "oz" could be a fluid
+    /// ounce, so that the one by weight is "oz wt".
     pub const fn typed_in(self, system: System) -> &'static str {
         match self {
             Unit::Ounce => "oz wt",
@@ -210,7 +210,7 @@ impl Unit {
         }
     }
 
-    /// Whether people of `system` measure in this unit; pieces belong to all.
+    /// Whether people who use `system` measure in this unit. Pieces belong to every system.
     pub const fn belongs_to(self, system: System) -> bool {
         match self {
             Unit::Piece => true,
@@ -237,10 +237,10 @@ impl Unit {
         matches!(self, Unit::UsTeaspoon | Unit::UsTablespoon | Unit::MetricTeaspoon | Unit::MetricTablespoon)
     }
 
-    /// `number` of this unit in its base unit.
+    /// This number of the unit, in the base unit.
     ///
     /// # Errors
-    /// [`Overflow`].
+    /// [`Overflow`] if it leaves the range of [`Exact`].
     pub fn measure(self, number: Exact) -> Result<Measure, Overflow> {
         Ok(self.dimension().measure(number.times(self.size())?))
     }
@@ -253,7 +253,7 @@ impl fmt::Display for Unit {
 }
 
 impl System {
-    /// The unit that drinks and containers are sized in.
+    /// The unit for sizes of drinks and containers.
     pub const fn drink_unit(self) -> Unit {
         match self {
             System::UsCustomary => Unit::UsFluidOunce,
@@ -262,7 +262,7 @@ impl System {
         }
     }
 
-    /// The unit that small weights in a recipe are shown in.
+    /// The unit for small weights, as in a recipe.
     pub const fn weight_unit(self) -> Unit {
         match self {
             System::UsCustomary | System::Imperial => Unit::Ounce,
@@ -270,7 +270,7 @@ impl System {
         }
     }
 
-    /// The unit that produce is bought by.
+    /// The unit for weights as they are bought.
     pub const fn buying_weight_unit(self) -> Unit {
         match self {
             System::UsCustomary | System::Imperial => Unit::Pound,
@@ -278,7 +278,7 @@ impl System {
         }
     }
 
-    /// The name of the volume that prices of drinks are compared per.
+    /// The name of [`System::price_volume`].
     pub const fn price_volume_name(self) -> &'static str {
         match self {
             System::UsCustomary | System::Imperial => "fl oz",
@@ -286,7 +286,7 @@ impl System {
         }
     }
 
-    /// The volume that prices of drinks are compared per: 1 fl oz, or 100 mL.
+    /// The volume for which prices of drinks are compared: 1 fl oz, or 100 mL.
     pub const fn price_volume(self) -> Volume {
         match self {
             System::UsCustomary => Volume::from_millilitres(Unit::UsFluidOunce.size()),

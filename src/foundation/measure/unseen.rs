@@ -1,10 +1,10 @@
-//! Signs that nobody sees.
+//! Characters that leave no mark.
 
-/// First and last of each run of signs that leave no mark on the paper, besides blanks: those of
-/// the general category Cc, those with the property `Default_Ignorable_Code_Point` of Unicode's
-/// DerivedCoreProperties.txt (soft hyphen, zero-width signs, marks and overrides of direction,
-/// Hangul fillers, selectors of variants, tags), the signs around annotations, and the Braille
-/// pattern of no dots. From memory of Unicode 16.
+/// The first and last of each run of characters, besides blanks, that leave no mark: those of the general
+/// category Cc, those with the property `Default_Ignorable_Code_Point` of Unicode's
+/// DerivedCoreProperties.txt (soft hyphen, zero-width characters, direction marks and overrides, Hangul
+/// fillers, variation selectors, tags), the interlinear annotation characters, and the blank Braille
+/// pattern. From memory of Unicode 16.
 const UNSEEN: [(u32, u32); 20] = [
     (0x0000, 0x001f),
     (0x007f, 0x009f),
@@ -28,13 +28,13 @@ const UNSEEN: [(u32, u32); 20] = [
     (0xe_0000, 0xe_0fff),
 ];
 
-/// Whether a sign leaves no mark: it neither shows nor takes room as a letter does.
+/// Whether a character leaves no mark: it neither shows nor takes room as a letter does.
 pub fn is_unseen(sign: char) -> bool {
     let code = u32::from(sign);
     UNSEEN.iter().any(|(first, last)| (*first..=*last).contains(&code))
 }
 
-/// Whether a text has something to see in it.
+/// Whether a text has a character that can be seen.
 pub fn is_seen(text: &str) -> bool {
     !text.chars().all(|sign| sign.is_whitespace() || is_unseen(sign))
 }

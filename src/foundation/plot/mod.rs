@@ -1,9 +1,8 @@
-//! Scales of a drawing: from what to what an axis runs, where its marks stand, and where on it a
-//! number lies.
+//! Axes of charts: from what to what an axis runs, where its marks are, and where on it a number lies.
 
 use crate::foundation::measure::{Exact, Overflow};
 
-/// Most marks on an axis.
+/// The most marks on an axis.
 const MARKS: usize = 6;
 
 /// An axis: from a round number to a round number, with a mark at each step between.
@@ -11,17 +10,17 @@ const MARKS: usize = 6;
 pub struct Scale {
     low: Exact,
     high: Exact,
-    /// The numbers at its marks, rising, its ends among them.
+    /// The numbers at its marks in rising order, with both ends.
     pub marks: Vec<Exact>,
 }
 
 impl Scale {
-    /// The axis that shows all these numbers, and zero too where `from_zero`: steps of 1, 2 or 5
-    /// times a power of ten, the smallest that need six marks at most. Equal numbers stand in the
-    /// middle of a step.
+    /// The axis that shows all these numbers, and zero too if `from_zero`. Its steps are 1, 2 or 5 times
+    /// a power of ten: the smallest that need at most six marks. If all numbers are equal, its step is
+    /// at least 1.
     ///
     /// # Errors
-    /// [`Overflow`].
+    /// [`Overflow`] if a mark leaves the range of [`Exact`].
     pub fn of(numbers: impl IntoIterator<Item = Exact>, from_zero: bool) -> Result<Scale, Overflow> {
         let start = from_zero.then_some(Exact::ZERO);
         let all: Vec<Exact> = numbers.into_iter().chain(start).collect();
@@ -40,16 +39,16 @@ impl Scale {
         }
     }
 
-    /// How far along the axis a number lies, in parts of it: 0 at the low end, `parts` at the
-    /// high one. What lies beyond an end stands at it.
+    /// How far along the axis a number lies: 0 at the low end, `parts` at the high end. A number beyond
+    /// an end counts as that end.
     pub fn position(&self, number: Exact, parts: u32) -> u32 {
         let along = || number.minus(self.low).ok()?.over(self.high.minus(self.low).ok()?).ok();
         along().and_then(|along| along.max(Exact::ZERO).min(Exact::ONE).in_parts(parts)).unwrap_or(0)
     }
 }
 
-/// Multiples of `step` from at most `low` to at least `high`, two at least; no more than one over
-/// what an axis may have.
+/// Multiples of `step` from at most `low` to at least `high`: at least two, and at most one more than
+/// an axis may have.
 fn marks(low: Exact, high: Exact, step: Exact) -> Result<Vec<Exact>, Overflow> {
     let mut mark = low.over(step)?.floor().times(step)?;
     let mut marks = vec![mark];

@@ -3,7 +3,7 @@
 use super::Inside;
 use crate::foundation::measure::{Exact, Length, Overflow, Volume};
 
-/// The inside of a tapered cup; the base may be smaller than the rim, equal to it or larger.
+/// The inside of a tapered cup. The base may be smaller than the rim, equal to it or larger.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Frustum {
     /// Inner diameter at the base.
@@ -18,16 +18,16 @@ impl Frustum {
     /// The brimful volume.
     ///
     /// # Errors
-    /// [`Overflow`].
+    /// [`Overflow`] if a number leaves the range of [`Exact`].
     pub fn volume(&self) -> Result<Volume, Overflow> {
         self.volume_at(self.height)
     }
 
-    /// The inner diameter at a height above the base: straight from base to rim. A height under
-    /// the base counts as the base, one over the rim as the rim.
+    /// The inner diameter at a height above the base, by a straight line from base to rim. A height
+    /// below the base counts as the base, one above the rim as the rim.
     ///
     /// # Errors
-    /// [`Overflow`]; a cup without height divides by zero.
+    /// [`Overflow`] if a number leaves the range of [`Exact`]. A cup without height divides by zero.
     pub fn diameter_at(&self, height: Length) -> Result<Length, Overflow> {
         let widening = self.rim.minus(self.base)?.times(self.within(height).millimetres())?;
         self.base.plus(widening.over(self.height.millimetres())?)

@@ -1,18 +1,18 @@
-//! The height of the fill line for a volume.
+//! The height of the fill line of a volume.
 
 use crate::foundation::bisection::{Next, Until, bisect};
 use crate::foundation::measure::{Exact, Length, Overflow, Volume};
 
-/// The inside of a container, by how much it holds up to a height.
+/// The inside of a container.
 pub trait Inside {
     /// The height of the rim above the inner base.
     fn height(&self) -> Length;
 
-    /// The volume up to a height above the inner base; it rises with the height. A height under
-    /// the base counts as the base, one over the rim as the rim.
+    /// The volume up to a height above the inner base. It rises with the height. A height below the base
+    /// counts as the base, one above the rim as the rim.
     ///
     /// # Errors
-    /// [`Overflow`].
+    /// [`Overflow`] if a number leaves the range of [`Exact`].
     fn volume_at(&self, height: Length) -> Result<Volume, Overflow>;
 }
 
@@ -36,17 +36,17 @@ impl From<Overflow> for LevelError {
     }
 }
 
-/// Decimal places of a millimetre that a fill line is rounded to.
+/// Decimals of a millimetre to which a fill line is rounded.
 const PLACES: u32 = 6;
 
-/// The search ends when the fill line is known within this many millimetres.
+/// The bisection ends when the fill line is known within this many millimetres.
 const WITHIN: Exact = Exact::new(1, 7);
 
-/// The height above the inner base to which `volume` fills `inside`, within a millionth of a
-/// millimetre: the span between base and rim is halved until it is that small.
+/// The height above the inner base to which `volume` fills `inside`, by bisection between base and rim,
+/// within a millionth of a millimetre.
 ///
 /// # Errors
-/// A [`LevelError`] for a volume below zero or above the rim.
+/// A [`LevelError`] if the volume is below zero or more than fits, or on overflow.
 pub fn level(inside: &dyn Inside, volume: Volume) -> Result<Length, LevelError> {
     if volume.is_negative() {
         return Err(LevelError::Negative);

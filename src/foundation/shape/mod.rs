@@ -1,5 +1,4 @@
-//! Shapes of cups and bottles: how much they hold up to a height, and how high a volume stands
-//! (calculations, 3).
+//! Shapes of cups and bottles: the volume up to a height, and the height of a volume (calculations, 3).
 
 mod frustum;
 mod level;

@@ -3,11 +3,11 @@
 use super::Inside;
 use crate::foundation::measure::{Exact, Length, Overflow};
 
-/// The inner diameter in the middle of so many bands of equal height, from the base up: that of
-/// a disc with the band's volume.
+/// The inner diameters of this many bands of equal height, from the base up: each is that of a disc
+/// with the band's height and volume.
 ///
 /// # Errors
-/// [`Overflow`].
+/// [`Overflow`] if a number leaves the range of [`Exact`]. No bands divide by zero.
 pub fn outline(inside: &dyn Inside, bands: u32) -> Result<Vec<Length>, Overflow> {
     let band = inside.height().over(Exact::from(bands))?;
     let mut below = inside.volume_at(Length::ZERO)?;

@@ -1,29 +1,29 @@
-//! The inside of a shouldered bottle, by what its owner poured into it: readings of height and
-//! volume, and a smooth rising curve through them.
+//! The inside of a shouldered bottle, from readings of height and volume as its owner poured water into
+//! it, and a smooth rising curve through them.
 
 use super::Inside;
 use crate::foundation::measure::{Exact, Length, Overflow, Volume};
 
-/// A reading: water poured in, and how high it then stands.
+/// A reading: how much water was poured in, and how high it then stood.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Pouring {
     /// The height above the inner base.
     pub height: Length,
-    /// All that is poured in up to there.
+    /// All that was poured in up to there.
     pub volume: Volume,
 }
 
-/// Why readings do not tell what a bottle holds. Readings are counted from 0.
+/// Why readings do not tell the shape of a bottle. Readings are counted from 0.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum PouringError {
     /// There are fewer than [`Pourings::FEWEST`].
     TooFew,
-    /// A reading is no higher than the one before it, or than the base.
+    /// A reading is not above the one before it, or not above the base.
     HeightDoesNotRise {
         /// Which.
         reading: usize,
     },
-    /// A reading holds no more than the one before it, or nothing.
+    /// The volume of a reading is not more than that of the one before it, or not above zero.
     VolumeDoesNotRise {
         /// Which.
         reading: usize,
@@ -38,11 +38,11 @@ impl From<Overflow> for PouringError {
     }
 }
 
-/// The inside of a bottle between the readings and the empty base; the last reading is brimful.
+/// The inside of a bottle from its empty base to the last reading, which is brimful.
 ///
-/// Between two readings the volume is a cubic of the height whose slopes at the readings are
-/// weighted harmonic means of the slopes on both sides (F. N. Fritsch, J. Butland, SIAM J. Sci.
-/// Stat. Comput. 5, 300, 1984; "PCHIP"): it passes through every reading and always rises.
+/// Between two readings the volume is a cubic of the height. Its slopes at the readings are weighted
+/// harmonic means of the slopes on both sides (F. N. Fritsch, J. Butland, SIAM J. Sci. Stat. Comput. 5,
+/// 300, 1984; "PCHIP"). So it passes through every reading, and always rises.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Pourings {
     height: Length,
@@ -57,18 +57,18 @@ struct Stretch {
     to: Pouring,
     /// Slope at its lower end, in millilitres per millimetre.
     starts: Exact,
-    /// Slope at its upper end.
+    /// Slope at its upper end, in millilitres per millimetre.
     ends: Exact,
 }
 
 impl Pourings {
-    /// Fewest readings that tell a shape: with one, every bottle would be a cylinder.
+    /// The fewest readings that tell a shape: with one, every bottle would be a cylinder.
     pub const FEWEST: usize = 2;
 
-    /// The inside of a bottle from readings in the order of pouring; the empty base is implied.
+    /// The inside of a bottle from readings in the order of pouring. The empty base is not one of them.
     ///
     /// # Errors
-    /// A [`PouringError`] that names the first reading that does not rise.
+    /// A [`PouringError`] if there are too few readings, at the first that does not rise, or on overflow.
     pub fn new(readings: &[Pouring]) -> Result<Pourings, PouringError> {
         let mut last = Pouring { height: Length::ZERO, volume: Volume::ZERO };
         let mut stretches = Vec::with_capacity(readings.len());
@@ -154,7 +154,8 @@ fn join(stretches: &mut [Stretch]) -> Result<(), Overflow> {
     Ok(())
 }
 
-/// The slope where two stretches meet: the harmonic mean of theirs, the shorter one weighing more.
+/// The slope where two stretches meet: the harmonic mean of theirs, in which the shorter one weighs
+/// more.
 fn inner_slope(below: &Stretch, above: &Stretch) -> Result<Exact, Overflow> {
     let both = below.rise()?.plus(above.rise()?)?;
     let (weight_below, weight_above) = (both.plus(above.rise()?)?, both.plus(below.rise()?)?);
@@ -162,7 +163,7 @@ fn inner_slope(below: &Stretch, above: &Stretch) -> Result<Exact, Overflow> {
     weight_below.plus(weight_above)?.over(mean)
 }
 
-/// The slope at the base or the rim, by a parabola over the `outer` stretch and the `next` one;
+/// The slope at the base or the rim, by a parabola over the `outer` stretch and the `next` one. It is
 /// never below zero.
 fn outer_slope(outer: &Stretch, next: &Stretch) -> Result<Exact, Overflow> {
     let (near, far) = (outer.rise()?, next.rise()?);

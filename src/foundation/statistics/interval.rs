@@ -1,27 +1,28 @@
-//! The interval in which the difference of two means lies, 95 times of 100.
+//! Confidence intervals of 95 % for a mean, and for the difference of two means.
 
 use statrs::distribution::{ContinuousCDF, StudentsT};
 
 use super::Spread;
 use crate::foundation::measure::{Exact, Overflow};
 
-/// Numbers more in the second group that are looked ahead at most: two years of weeks.
+/// How many more numbers of the second group [`more_until_clear`] looks ahead at most: two years of
+/// weeks.
 pub const MOST_MORE: u32 = 104;
 
-/// Where all but the largest twentieth of a two-sided distribution's tails begins.
+/// The share below the upper end of a two-sided interval of 95 %.
 const UPPER: f64 = 0.975;
 
-/// Degrees of freedom beyond which the quantile changes in its fifth digit at most; the library is
-/// less sure of many more.
+/// The most degrees of freedom that are handed to the library, which is less exact for more. Beyond
+/// this the quantile changes in its fifth digit at most.
 const ENDLESS: f64 = 1e4;
 
-/// In which range the difference of two means lies, 95 times of 100 that such a range is taken.
+/// A confidence interval of 95 % for the difference of two means: of 100 such intervals, 95 hold the
+/// true difference.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Interval {
-    /// No number differs from another in its own group: there is no scatter to judge by, and only
-    /// the difference itself.
+    /// Within each group all numbers are alike. There is no scatter to judge by, only the difference.
     Point(Exact),
-    /// From one end to the other.
+    /// An interval with two ends.
     Range {
         /// The second mean less the first.
         difference: Exact,
@@ -50,7 +51,7 @@ impl Interval {
         }
     }
 
-    /// Whether zero lies within it, its ends included.
+    /// Whether zero lies in it, ends included.
     pub fn spans_zero(&self) -> bool {
         let (low, high) = self.ends();
         low <= Exact::ZERO && high >= Exact::ZERO
@@ -58,14 +59,14 @@ impl Interval {
 }
 
 /// How many standard errors an interval of 95 % reaches to either side of a mean, by Student's t
-/// distribution with so many degrees of freedom, which need not be whole. Returns `None` for fewer
+/// distribution with this many degrees of freedom, which need not be whole. Returns `None` for fewer
 /// than 1.
 pub fn student_t(degrees: f64) -> Option<f64> {
     quantile(UPPER, degrees)
 }
 
-/// Where so large a share of Student's t distribution lies below. Returns `None` for fewer than 1
-/// degree of freedom.
+/// The quantile of Student's t distribution: the number that this share of it lies below. Returns
+/// `None` for fewer than 1 degree of freedom.
 pub(super) fn quantile(below: f64, degrees: f64) -> Option<f64> {
     if degrees.is_nan() || degrees < 1.0 {
         return None;
@@ -74,12 +75,12 @@ pub(super) fn quantile(below: f64, degrees: f64) -> Option<f64> {
     Some(distribution.inverse_cdf(below)).filter(|quantile| quantile.is_finite())
 }
 
-/// The interval of 95 % in which the mean lies that numbers of this spread are drawn about, by
-/// Student's t with one degree of freedom less than there are numbers. Numbers that are all alike
-/// have both ends at their mean.
+/// The confidence interval of 95 % for the mean of numbers with this spread, as its lower and upper
+/// end, by Student's t with one degree of freedom less than there are numbers. If all numbers are
+/// alike, both ends are their mean.
 ///
 /// # Errors
-/// [`Overflow`].
+/// [`Overflow`] if a number leaves the range of [`Exact`].
 pub fn mean_interval(spread: &Spread) -> Result<(Exact, Exact), Overflow> {
     let count = f64::from(spread.count);
     let reach = || Exact::from_estimate(student_t(count - 1.0)? * spread.deviation.to_estimate() / count.sqrt());
@@ -87,11 +88,11 @@ pub fn mean_interval(spread: &Spread) -> Result<(Exact, Exact), Overflow> {
     Ok((spread.mean.minus(reach)?, spread.mean.plus(reach)?))
 }
 
-/// Welch's interval of 95 % for the mean of `after` less the mean of `before`, whose scatters may
-/// differ.
+/// Welch's confidence interval of 95 % for the mean of `after` less the mean of `before`. The variances
+/// of the two need not be equal.
 ///
 /// # Errors
-/// [`Overflow`].
+/// [`Overflow`] if a number leaves the range of [`Exact`].
 pub fn welch(before: &Spread, after: &Spread) -> Result<Interval, Overflow> {
     let difference = after.mean.minus(before.mean)?;
     if before.deviation.is_zero() && after.deviation.is_zero() {
@@ -101,10 +102,10 @@ pub fn welch(before: &Spread, after: &Spread) -> Result<Interval, Overflow> {
     let of_mean = |spread: &Spread| spread.deviation.to_estimate().powi(2) / f64::from(spread.count);
     let (first, second) = (of_mean(before), of_mean(after));
     let both = first + second;
-    // Each as a share of both, so that no square leaves the range.
+    // Each as a share of both, so that no square overflows.
     let part = |of: f64, spread: &Spread| (of / both).powi(2) / (f64::from(spread.count) - 1.0);
     let degrees = 1.0 / (part(first, before) + part(second, after));
-    // The degrees are never fewer than those of the smaller group; rounding may put them under.
+    // They are never fewer than those of the smaller group, but rounding may put them below 1.
     let degrees = degrees.max(1.0);
     let reach = || Exact::from_estimate(student_t(degrees)? * both.sqrt());
     let reach = reach().ok_or(Overflow::TooLarge)?;
@@ -112,11 +113,11 @@ pub fn welch(before: &Spread, after: &Spread) -> Result<Interval, Overflow> {
     Ok(Interval::Range { difference, low: difference.minus(reach)?, high: difference.plus(reach)?, degrees })
 }
 
-/// How many numbers more `after` likely needs, at its present mean and scatter, before the interval
-/// no longer spans zero. Returns `None` if [`MOST_MORE`] are not enough.
+/// How many more numbers `after` needs, if its mean and deviation stay, until the interval no longer
+/// spans zero. Returns `None` if [`MOST_MORE`] are not enough.
 ///
 /// # Errors
-/// [`Overflow`].
+/// [`Overflow`] if a number leaves the range of [`Exact`].
 pub fn more_until_clear(before: &Spread, after: &Spread) -> Result<Option<u32>, Overflow> {
     for more in 1..=MOST_MORE {
         let longer = Spread { count: after.count.saturating_add(more), ..*after };

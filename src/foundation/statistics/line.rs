@@ -1,25 +1,25 @@
 //! A straight line through points by least squares.
 
-/// Points that a line needs at least: two would always lie on it.
+/// The fewest points that a line is fitted to: two would always lie on it.
 pub const LEAST_POINTS: usize = 3;
 
-/// The line y = a + b x whose squared distances from the points, upwards, have the smallest sum.
-/// All its numbers are finite.
+/// The line y = a + b x with the smallest sum of squared vertical distances from the points. All its
+/// numbers are finite.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Line {
-    /// a: where it stands at x = 0.
+    /// a: its y at x = 0.
     pub intercept: f64,
     /// b: how far it rises while x grows by 1.
     pub slope: f64,
-    /// R²: the share of the scatter of y that the line explains, 0 to 1. It is `None` if every y is
-    /// the same and there is nothing to explain.
+    /// R²: the share of the variance of y that the line explains, 0 to 1. `None` if every y is the
+    /// same, so that there is nothing to explain.
     pub explained: Option<f64>,
 }
 
 /// Why there is no line.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum NoLine {
-    /// So few points, fewer than [`LEAST_POINTS`].
+    /// There are only this many points, fewer than [`LEAST_POINTS`].
     TooFew(usize),
     /// Every point has the same x.
     AllAtOne,
@@ -28,7 +28,7 @@ pub enum NoLine {
 }
 
 impl Line {
-    /// Where the line stands at x. Returns `None` if that is not a finite number.
+    /// Its y at x. Returns `None` if that is not a finite number.
     pub fn at(&self, x: f64) -> Option<f64> {
         Some(self.intercept + self.slope * x).filter(|y| y.is_finite())
     }
@@ -37,7 +37,8 @@ impl Line {
 /// The line through points (x, y) by least squares, computed from their distances to their mean.
 ///
 /// # Errors
-/// A [`NoLine`].
+/// A [`NoLine`] if the points are too few, if they all have the same x, or if a number leaves the range
+/// of binary fractions.
 pub fn line(points: &[(f64, f64)]) -> Result<Line, NoLine> {
     let first = points.first().ok_or(NoLine::TooFew(0))?;
     if points.len() < LEAST_POINTS {

@@ -1,24 +1,24 @@
-//! The number that stands apart from the others, by Grubbs' two-sided test at 5 % (NIST/SEMATECH
-//! e-Handbook of Statistical Methods, 1.3.5.17.1).
+//! The outlier among numbers of one kind, by Grubbs' two-sided test at 5 % (NIST/SEMATECH e-Handbook of
+//! Statistical Methods, 1.3.5.17.1).
 
 use super::Spread;
 use super::interval::quantile;
 use crate::foundation::measure::{Exact, Overflow};
 
-/// Numbers below which the test cannot tell anything.
+/// The fewest numbers that can be tested.
 pub const LEAST_TESTED: usize = 3;
 
-/// How often numbers without an outlier are taken to have one.
+/// The level of the test: how often it finds an outlier where there is none.
 const RISK: f64 = 0.05;
 
-/// The number that lies farthest from the mean of all.
+/// The number farthest from the mean of all, tested.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Farthest {
-    /// Its place among the numbers; of two that lie equally far, the first.
+    /// Its place among the numbers, from 0. Of two that are equally far, the first.
     pub place: usize,
-    /// G: how many standard deviations it lies from the mean.
+    /// G: how many standard deviations it is from the mean.
     pub statistic: Exact,
-    /// What G stays under 95 times of 100 where all numbers are of one kind.
+    /// The critical value: without an outlier G is below it 95 times of 100.
     pub critical: Exact,
 }
 
@@ -29,11 +29,11 @@ impl Farthest {
     }
 }
 
-/// The number farthest from the mean of all, tested. Returns `None` for fewer than three, or where
-/// all are alike. It supposes that the numbers scatter normally about one mean.
+/// Tests the number farthest from the mean of all. Returns `None` for fewer than three numbers, or if
+/// all are alike. The test assumes that the numbers are normally distributed.
 ///
 /// # Errors
-/// [`Overflow`].
+/// [`Overflow`] if a number leaves the range of [`Exact`].
 pub fn grubbs(values: &[Exact]) -> Result<Option<Farthest>, Overflow> {
     let Some(spread) = Spread::of(values)? else { return Ok(None) };
     if values.len() < LEAST_TESTED || spread.deviation.is_zero() {
@@ -51,7 +51,8 @@ pub fn grubbs(values: &[Exact]) -> Result<Option<Farthest>, Overflow> {
     Ok(Some(Farthest { place, statistic: off.over(spread.deviation)?.as_part(), critical }))
 }
 
-/// (N - 1) / root N * root(t^2 / (N - 2 + t^2)), with t at RISK / (2 N) and N - 2 degrees of freedom.
+/// The critical value for N numbers: (N - 1) / root N * root(t^2 / (N - 2 + t^2)), with t the upper
+/// quantile at RISK / (2 N) of Student's t with N - 2 degrees of freedom.
 fn critical(count: f64) -> Option<f64> {
     let free = count - 2.0;
     let square = quantile(1.0 - RISK / (2.0 * count), free)?.powi(2);

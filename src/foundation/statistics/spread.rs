@@ -1,15 +1,15 @@
-//! How far numbers of one kind scatter about their mean.
+//! Mean and standard deviation of a sample.
 
 use crate::foundation::measure::{Exact, Overflow};
 
-/// Mean and scatter of numbers of one kind: weighings, or what weeks brought.
+/// Mean and standard deviation of a sample, such as weighings or weeks.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Spread {
-    /// How many there are; two at least.
+    /// How many numbers; at least 2.
     pub count: u32,
     /// Their mean.
     pub mean: Exact,
-    /// Their standard deviation as a sample: the squares are divided by one less than the count.
+    /// Their sample standard deviation: the sum of squares is divided by one less than the count.
     pub deviation: Exact,
 }
 
@@ -17,7 +17,7 @@ impl Spread {
     /// The spread of `values`. Returns `None` if there are fewer than two.
     ///
     /// # Errors
-    /// [`Overflow`].
+    /// [`Overflow`] if a number leaves the range of [`Exact`].
     pub fn of(values: &[Exact]) -> Result<Option<Spread>, Overflow> {
         let count = u32::try_from(values.len()).map_err(|_| Overflow::TooLarge)?;
         let Some(free) = count.checked_sub(1).filter(|free| *free > 0) else { return Ok(None) };

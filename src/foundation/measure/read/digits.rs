@@ -1,9 +1,9 @@
-//! From digits and signs as typed to an exact number.
+//! Reading digits and signs, as typed, to an exact number.
 
 use super::{ReadError, not_a_number};
 use crate::foundation::measure::{Exact, INTEGER_DIGITS, NumberStyle, TYPED_PLACES};
 
-/// What is wrong with the digits; the caller knows the whole text.
+/// What is wrong with a number within a text.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub(super) enum Problem {
     NotANumber,
@@ -14,7 +14,8 @@ pub(super) enum Problem {
 }
 
 impl Problem {
-    /// The problem of a number within a typed text; `tidy` is the text as it is read.
+    /// The error of the whole text: `text` as it was typed, `tidy` after [`tidy`], in which `number` is the
+    /// part with the problem.
     pub(super) fn said_of(self, text: &str, tidy: &str, number: &str) -> ReadError {
         let with = |reading: &str| tidy.replacen(number, reading, 1);
         match self {
@@ -31,8 +32,8 @@ impl Problem {
     }
 }
 
-/// Digits of any script as 0-9, every blank as a plain one (a hard blank between digits is a
-/// group sign and goes), vulgar fractions written out, any minus as '-'.
+/// The text with Arabic, Persian and full-width digits as 0-9, blanks as plain ones, vulgar fractions
+/// written out, and any minus as '-'. A hard blank between digits groups them, and is removed.
 pub(super) fn tidy(text: &str) -> String {
     let mut tidy = String::with_capacity(text.len());
     for sign in text.trim().chars() {
@@ -86,7 +87,7 @@ fn without_hard_blanks(text: &str) -> String {
     joined.trim().to_string()
 }
 
-/// Without a currency or percent sign around it.
+/// The text without a currency or percent sign around it.
 pub(super) fn without_signs<'a>(text: &'a str, style: &NumberStyle) -> &'a str {
     let text = text.trim_end_matches('%').trim();
     let text = text.strip_prefix(style.money_before.trim()).unwrap_or(text);
@@ -94,7 +95,7 @@ pub(super) fn without_signs<'a>(text: &'a str, style: &NumberStyle) -> &'a str {
     text.trim_start_matches(['$', '€', '£', '¥']).trim_end_matches(['$', '€', '£', '¥']).trim()
 }
 
-/// A number, a fraction, or a whole number and a fraction.
+/// Reads a decimal, a fraction, or a whole number and a fraction.
 pub(super) fn number(text: &str, style: &NumberStyle) -> Result<Exact, Problem> {
     if let Some(positive) = text.strip_prefix('-') {
         let size = positive.trim();
@@ -149,12 +150,13 @@ fn decimal(text: &str, style: &NumberStyle) -> Result<Exact, Problem> {
     Exact::from_plain(trimmed.trim_end_matches('.'), TYPED_PLACES).ok_or(Problem::NotANumber)
 }
 
-/// Blanks go where the locale groups by them and what follows is a group of three.
+/// Removes blanks that stand between groups of thousands.
 fn regroup_blanks(text: &str) -> String {
     if grouped(text.split([',', '.']).next().unwrap_or_default(), ' ') { text.replace(' ', "") } else { text.into() }
 }
 
-/// A text with one kind of sign: thousands or decimals?
+/// Reads a text with one kind of sign, which may mean thousands or decimals. Returns plain digits with a
+/// point.
 fn one_sign(text: &str, sign: char, style: &NumberStyle) -> Result<String, Problem> {
     let decimal = || text.replace(sign, ".");
     if text.matches(sign).count() > 1 {
@@ -172,8 +174,8 @@ fn one_sign(text: &str, sign: char, style: &NumberStyle) -> Result<String, Probl
     })
 }
 
-/// Whether `sign` stands as between thousands (also 1,00,000): no leading zero, a last group of
-/// three, groups of two or three before it.
+/// Whether `sign` groups thousands (1,000 or 1,00,000): there is no leading zero, the last group has three
+/// digits, and those before it have two or three.
 fn grouped(text: &str, sign: char) -> bool {
     let groups: Vec<&str> = text.split(sign).collect();
     let Some((first, rest)) = groups.split_first() else { return false };

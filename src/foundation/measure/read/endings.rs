@@ -1,15 +1,15 @@
-//! How prices may end, as people type it: ".49 .99", "0.49, 0.99", "95".
+//! Reading the endings of prices, as people type them: ".49 .99", "0.49, 0.99", "95".
 
 use super::{ReadError, digits, read_number};
 use crate::foundation::measure::{Exact, Money, NumberStyle};
 
-/// Reads endings with blanks, commas or semicolons between them; the list is empty if nothing is
-/// typed. As many bare digits as the currency has after its decimal sign are the ending itself:
-/// "95" is 0.95 of a dollar, "950" of a dinar.
+/// Reads endings with blanks, commas or semicolons between them. The list is empty if nothing is typed.
+/// Bare digits, as many as the currency has decimals, are the decimals: "95" is 0.95 of a dollar, "950" is
+/// 0.95 of a dinar.
 ///
 /// # Errors
-/// [`ReadError::NotAnEnding`] with the one that cannot be read. Whether an ending suits the
-/// currency is for the book to say.
+/// [`ReadError::NotAnEnding`] with the first that does not read. Whether an ending suits the currency is
+/// checked by the book.
 pub fn read_endings(text: &str, currency_digits: u32, style: &NumberStyle) -> Result<Vec<Money>, ReadError> {
     let mut endings = Vec::new();
     let blank = |sign: char| sign.is_whitespace() || sign == ';';
@@ -17,7 +17,7 @@ pub fn read_endings(text: &str, currency_digits: u32, style: &NumberStyle) -> Re
         let read = |piece| ending(piece, currency_digits, style);
         let not_an_ending = || ReadError::NotAnEnding { text: piece.to_string() };
         let comma_between = style.decimal != ',' && piece.contains(',');
-        // "00,50" are two endings, as "49,99" are, and no number.
+        // "00,50" is two endings, as "49,99" is, and not a number.
         let listed = comma_between && piece.split(',').all(|piece| is_bare(&digits::tidy(piece), currency_digits));
         match read(piece) {
             Some(number) if !listed && (number < Exact::ONE || !comma_between) => endings.push(number),
@@ -37,7 +37,7 @@ fn ending(piece: &str, currency_digits: u32, style: &NumberStyle) -> Option<Exac
     read_number(&written_out, style).ok()
 }
 
-/// Whether these are as many digits, and nothing else, as the currency has after its decimal sign.
+/// Whether the text is digits only, as many as the currency has decimals.
 fn is_bare(tidy: &str, currency_digits: u32) -> bool {
     currency_digits > 0 && tidy.len() == currency_digits as usize && tidy.bytes().all(|byte| byte.is_ascii_digit())
 }

@@ -1,10 +1,10 @@
-//! The names under which people type a unit.
+//! The names by which people type units.
 
 use crate::foundation::measure::{Dimension, System, Unit};
 
-/// The unit that `name` means. `bare` tells whether a plain "oz" is fluid; the system tells
-/// whose ounces, pints and gallons. Spoons and cups are the US ones in a US book and the metric
-/// ones elsewhere; the field shows which it took.
+/// The unit that `name` means, or `None` if it is not known. `bare` decides whether a plain "oz" is fluid or
+/// by weight; `system` decides between US and imperial ounces, pints and gallons. Spoons and cups are the
+/// US ones in a US book, and the metric ones elsewhere; the field shows which were taken.
 pub(super) fn unit(name: &str, bare: Dimension, system: System) -> Option<Unit> {
     let name = name.to_ascii_lowercase().replace('.', " ");
     let words: Vec<&str> = name.split_whitespace().collect();

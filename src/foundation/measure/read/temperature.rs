@@ -3,10 +3,11 @@
 use super::{ReadError, digits};
 use crate::foundation::measure::{NumberStyle, Scale, System, Temperature};
 
-/// Reads a temperature: "40 F", "40 °F", "4.5 C", "-2". A bare number is of the system's scale.
+/// Reads a temperature: "40 F", "40 °F", "4.5 C", "-2". A bare number takes the system's scale.
 ///
 /// # Errors
-/// A [`ReadError`].
+/// A [`ReadError`] if the text is anything else, if the number has too many digits, or if its sign has two
+/// readings.
 pub fn read_temperature(text: &str, system: System, style: &NumberStyle) -> Result<Temperature, ReadError> {
     let tidy = digits::tidy(text);
     let (below, rest) = match tidy.strip_prefix(['-', '\u{2212}']) {
