@@ -86,7 +86,7 @@ impl Library {
         let core = Core::new(Rc::new(Browser { library }));
         library.core.set_value(Some(core.clone()));
         library.warn_before_unload();
-        library.leave_notes();
+        library.write_journals();
         let waiting = core.clone();
         set_timeout(move || waiting.waited_long(), std::time::Duration::from_millis(LONG));
         spawn_local(async move {
@@ -251,7 +251,7 @@ impl Library {
 
     /// A page that is hidden may go without another word: what is not saved is written down then,
     /// and when it goes.
-    fn leave_notes(self) {
+    fn write_journals(self) {
         for event in ["pagehide", "visibilitychange"] {
             window_event_listener_untyped(event, move |_| {
                 if event == "pagehide" || document().hidden() {

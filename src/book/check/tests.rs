@@ -1,9 +1,10 @@
-use super::*;
+use super::values::all_different;
 use crate::book::{
-    Accepted, Allergen, CostBasis, FillRule, FlatCost, Goods, Ice, IcePlace, Labour, PackagingSetId, PaymentFee,
-    Tapered, Tax, TaxPlace, Tier,
+    Accepted, Allergen, Brimful, Container, CostBasis, Drink, Field, FillRule, Filling, FlatCost, Goods, Headspace,
+    Ice, IcePlace, Ingredient, Labour, Line, Offer, Pack, PackagingSet, PackagingSetId, PaymentFee, Problem, Reading,
+    Record, Refusal, Scaling, Scenario, SeenPrice, Settings, Tapered, Tax, TaxPlace, Tier, TillColumns, Trial, Week,
 };
-use crate::foundation::measure::{Currency, Money, Scale, Temperature, Unit};
+use crate::foundation::measure::{Amount, Currency, Exact, Money, Scale, Share, Temperature, Unit};
 use crate::support::{
     amount, container as a_container, density, drink as a_drink, exact, grams, ingredient as an_ingredient, length,
     line, money, offer as an_offer, pack, seconds, settings as some_settings, share, use_of, vessel,
