@@ -50,7 +50,7 @@ fn in_order(tally: &mut Tally) -> Outcome {
 
     say("Testing the engine");
     run_counted(cargo(&["test", "--locked"]).env("PROPTEST_CASES", ALL_CASES), tally, MEND_TESTS)?;
-    say("Testing this tool");
+    say("Testing this tool, and what the project depends on");
     run_counted(&mut cargo(&["test", "--locked", "--package", "brimwright-dev"]), tally, MEND_TESTS)?;
     say("Testing in a browser");
     run_counted(&mut tools.cargo_test_of_the_store(&[]), tally, MEND_TESTS)?;

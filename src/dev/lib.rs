@@ -3,6 +3,8 @@
 mod bench;
 mod bundle;
 mod checks;
+#[cfg(test)]
+mod dependencies;
 mod faults;
 mod finish;
 mod price;
