@@ -7,7 +7,7 @@ use leptos::prelude::*;
 use super::change::{changed, size};
 use super::container::EMPTY;
 use super::tolerances::Allowed;
-use crate::book::{Book, Container, ContainerId, Headspace, Key};
+use crate::book::{Book, ContainerId, Headspace, Key};
 use crate::drink::fill::{fill, fill_line};
 use crate::foundation::jump::Kind;
 use crate::foundation::measure::LengthUnit;
@@ -114,9 +114,6 @@ pub fn Poured(
     hangs: Hangs,
 ) -> impl IntoView {
     let state = AppState::here();
-    let of = move |show: fn(&Container, AppState) -> String| {
-        text(move || state.book.with(|book| book.container(id).map(|it| show(it, state)).unwrap_or_default()))
-    };
     let has_heights = move || state.book.with(|book| book.container(id)?.brimful.height().ok()?).is_some();
     let in_book = move |book: &Book| book.container(id).map(|it| Way::of(it.headspace));
     let typed = move || Way::ALL.iter().copied().find(|way| draft(id, *way).is_open(state));
@@ -137,75 +134,10 @@ pub fn Poured(
         }
         Ok(())
     });
-    let filled = move || state.book.with(|book| book.container(id).and_then(|it| fill(it).ok()));
-    let volume = text(move || {
-        let fill = filled();
-        fill.map_or("none".into(), |fill| state.volume(fill.volume))
-    });
-    let line = move || {
-        let found = filled().and_then(|fill| {
-            let line = state.book.with(|book| fill_line(book.container(id)?).ok()?)?;
-            Some(vec![
-                ("To the rim".to_string(), state.volume(fill.brimful), Some(Shown::Brimful(id))),
-                ("Fill line above the base".to_string(), state.length(line.above_base), None),
-                ("Fill line under the rim".to_string(), state.length(line.below_rim), None),
-            ])
-        });
-        found.unwrap_or_default()
-    };
-    let picture = move || {
-        live(move || {
-            let container = state.book.with(|book| book.container(id).cloned());
-            match (container, filled()) {
-                (Some(container), Some(fill)) => glass(&container, &fill, poured(&fill)),
-                _ => ().into_any(),
-            }
-        })
-    };
-    let short = move || {
-        let fill = filled()?;
-        fill.short_of_declared.map(|short| {
-            format!(
-                "It is poured {} less than its declared size. Local rules say what a declared size must hold.",
-                state.volume(short)
-            )
-        })
-    };
     let as_new = new.clone();
     let by = move |way| {
         let as_new = as_new.clone();
         when(move || known.get() == way, move || left_empty(state, id, way, &as_new, hangs))
-    };
-    let declared = move || {
-        view! {
-            <Entry
-                label="Size it is declared as"
-                asks=asks(Kind::Size, Key::Container(id), "declared")
-                hangs
-                example="none"
-                note="What the menu or label says, if it says one."
-                value=of(|it, state| it.declared.map(|amount| state.amount(amount)).unwrap_or_default())
-                units=fields::units(size)
-                commit=fields::optional_amount("Declared size", size, move |book, amount| {
-                    changed(book, id, |it| it.declared = amount)
-                })
-            />
-        }
-        .into_any()
-    };
-    let answer = move || {
-        view! {
-            <div class="in-glass">
-                {picture()}
-                <dl class="figures">
-                    <Figure name="Poured" large=true value=volume how=Shown::Poured(id) />
-                    {figures(line)}
-                </dl>
-            </div>
-            {trouble(short)}
-            <Allowed id />
-        }
-        .into_any()
     };
     view! {
         <Section heading="How full it is poured">
@@ -214,9 +146,71 @@ pub fn Poured(
                 {by(Way::Volume)}
                 {by(Way::Share)}
                 {by(Way::Height)}
-                {new.once_there(declared)}
+                {new.once_there(move || declared(state, id, hangs))}
             </div>
-            {new.once_there(move || hangs.answer(answer))}
+            {new.once_there(move || hangs.answer(move || answer(state, id)))}
         </Section>
     }
+}
+
+/// The field for what the menu or label says that it holds.
+fn declared(state: AppState, id: ContainerId, hangs: Hangs) -> AnyView {
+    let in_book = move || state.book.with(|book| book.container(id)?.declared);
+    let commit = fields::optional_amount("Declared size", size, move |book, amount| {
+        changed(book, id, |it| it.declared = amount)
+    });
+    view! {
+        <Entry
+            label="Size it is declared as"
+            asks=asks(Kind::Size, Key::Container(id), "declared")
+            hangs
+            example="none"
+            note="What the menu or label says, if it says one."
+            value=text(move || in_book().map(|amount| state.amount(amount)).unwrap_or_default())
+            units=fields::units(size)
+            commit
+        />
+    }
+    .into_any()
+}
+
+/// What is poured, as a picture and in figures.
+fn answer(state: AppState, id: ContainerId) -> AnyView {
+    let filled = move || state.book.with(|book| fill(book.container(id)?).ok());
+    let volume = text(move || filled().map_or("none".into(), |fill| state.volume(fill.volume)));
+    let lines = move || {
+        let Some(fill) = filled() else { return Vec::new() };
+        let line = state.book.with(|book| fill_line(book.container(id)?).ok()?);
+        line.map_or(Vec::new(), |line| {
+            vec![
+                ("To the rim".to_string(), state.volume(fill.brimful), Some(Shown::Brimful(id))),
+                ("Fill line above the base".to_string(), state.length(line.above_base), None),
+                ("Fill line under the rim".to_string(), state.length(line.below_rim), None),
+            ]
+        })
+    };
+    let picture = live(move || {
+        let container = state.book.with(|book| book.container(id).cloned());
+        match (container, filled()) {
+            (Some(container), Some(fill)) => glass(&container, &fill, poured(&fill)),
+            _ => ().into_any(),
+        }
+    });
+    let short = move || {
+        let short = state.volume(filled()?.short_of_declared?);
+        Some(format!(
+            "It is poured {short} less than its declared size. Local rules say what a declared size must hold."
+        ))
+    };
+    view! {
+        <div class="in-glass">
+            {picture} <dl class="figures">
+                <Figure name="Poured" large=true value=volume how=Shown::Poured(id) />
+                {figures(lines)}
+            </dl>
+        </div>
+        {trouble(short)}
+        <Allowed id />
+    }
+    .into_any()
 }
