@@ -1,7 +1,7 @@
 //! Why a book file cannot be taken in.
 
-use super::refusals::{problem_at, with_article};
-use super::{number, refusals};
+use super::number;
+use super::refusals::{problem_at, the_quoted, with_article};
 use crate::book::{Key, Refusal};
 use crate::exchange::{BookFileError, Counts, Fault, Place, Preview};
 
@@ -31,7 +31,7 @@ pub fn book_file_error(error: &BookFileError) -> String {
         }
         BookFileError::Value { place, fault } => format!("{}: {}", at(place), value(fault)),
         BookFileError::Twice { key, name, line } => {
-            format!("Line {line}: {} is in the file twice under one id. Keep one of them.", the(*key, name))
+            format!("Line {line}: {} is in the file twice under one id. Keep one of them.", the_quoted(*key, name))
         }
         BookFileError::Refused { key, name, line, refusal } => {
             format!("Line {line}: {}", refused(*key, name, refusal))
@@ -39,23 +39,17 @@ pub fn book_file_error(error: &BookFileError) -> String {
     }
 }
 
-/// A record as the file has it: "the ingredient “Apples”".
-fn the(key: Key, name: &str) -> String {
-    let quoted = if name.is_empty() { String::new() } else { format!("“{name}”") };
-    refusals::the(key, &quoted)
-}
-
 fn refused(key: Key, name: &str, refusal: &Refusal) -> String {
     match refusal {
         Refusal::Missing { key: needed, .. } => format!(
             "{} needs {} that is not in the file. Add it to the file, or choose another copy.",
-            the(key, name),
+            the_quoted(key, name),
             with_article(*needed)
         ),
         Refusal::Field { field, problem, .. } => {
-            format!("{} cannot be taken in. {}", the(key, name), problem_at(*field, *problem))
+            format!("{} cannot be taken in. {}", the_quoted(key, name), problem_at(*field, *problem))
         }
-        Refusal::InUse { .. } => format!("{} does not fit the rest. Choose another copy.", the(key, name)),
+        Refusal::InUse { .. } => format!("{} does not fit the rest. Choose another copy.", the_quoted(key, name)),
     }
 }
 

@@ -56,6 +56,12 @@ pub(super) fn the(key: Key, name: &str) -> String {
     }
 }
 
+/// A record of a file, its name in quotation marks: "the ingredient “Apples”".
+pub(super) fn the_quoted(key: Key, name: &str) -> String {
+    let quoted = if name.is_empty() { String::new() } else { format!("“{name}”") };
+    the(key, &quoted)
+}
+
 fn named(book: &Book, key: Key) -> String {
     let name = called_first(book, key);
     if name.trim_matches([',', ' ']).is_empty() { format!("The {}", kind(key)) } else { name }

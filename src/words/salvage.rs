@@ -1,6 +1,6 @@
 //! What of a stored book could not be taken in again.
 
-use super::refusals::{kind, problem_at, with_article};
+use super::refusals::{problem_at, the_quoted, with_article};
 use super::sales::{batch, week};
 use super::{capital, number};
 use crate::book::{Key, Refusal};
@@ -55,13 +55,13 @@ fn sentence(out: &LeftOut) -> String {
     }
 }
 
-/// A record as a person would call it: "the ingredient “Apples”".
+/// A record as a person would call it: "the ingredient “Apples”"; "an ingredient" without a name.
 fn named(key: Key, name: &str) -> String {
     match key {
         Key::Week(monday) => week(monday),
         Key::Batch(day) => batch(day),
         key if name.is_empty() => with_article(key),
-        Key::Settings | Key::BuyingList => format!("the {}", kind(key)),
-        key => format!("the {} “{name}”", kind(key)),
+        Key::Settings => the_quoted(key, ""),
+        key => the_quoted(key, name),
     }
 }
