@@ -6,11 +6,13 @@
 mod book_file;
 mod book_file_error;
 mod csv;
+mod fields;
 mod header;
 mod offers_csv;
 mod place;
 mod preview;
 mod reading;
+mod records;
 mod salvage;
 mod split;
 mod till;

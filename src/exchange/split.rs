@@ -12,6 +12,18 @@ pub(super) struct Part {
     pub(super) ends: usize,
 }
 
+impl Part {
+    /// Its bytes in the text that was cut.
+    pub(super) fn of(self, text: &str) -> &str {
+        text.get(self.begins..self.ends).unwrap_or_default()
+    }
+
+    /// How many bytes it has.
+    pub(super) fn size(self) -> usize {
+        self.ends.saturating_sub(self.begins)
+    }
+}
+
 /// What a piece of the file is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(super) enum Piece {
