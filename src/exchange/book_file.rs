@@ -61,10 +61,7 @@ fn list(text: &mut String, name: &str, lines: Vec<String>) {
 /// A [`BookFileError`] that says what is wrong and where; never a panic, whatever the bytes.
 pub fn read(bytes: impl AsRef<[u8]>) -> Result<Book, BookFileError> {
     let taken = take_in(bytes)?;
-    match taken.left_out.is_empty() {
-        true => Ok(taken.book),
-        false => Err(BookFileError::Foreign { format: None }),
-    }
+    if taken.left_out.is_empty() { Ok(taken.book) } else { Err(BookFileError::Foreign { format: None }) }
 }
 
 /// Reads a book file, or the lines of a stored book that did not open, as far as they are whole.

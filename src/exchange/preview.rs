@@ -92,9 +92,10 @@ pub fn preview(open: &Book, incoming: &Book) -> Preview {
     };
     for key in open.keys() {
         if let Some(counts) = preview.counts(key) {
-            match incoming.contains(key) {
-                true => add(&mut counts.changed, !open.agrees(incoming, key)),
-                false => add(&mut counts.removed, true),
+            if incoming.contains(key) {
+                add(&mut counts.changed, !open.agrees(incoming, key))
+            } else {
+                add(&mut counts.removed, true)
             }
         }
     }

@@ -240,9 +240,10 @@ impl Library {
             if risk != warned.unwrap_or_default() {
                 let warn = warn.unchecked_ref();
                 // A listener can always be added and removed.
-                let _ = match risk {
-                    true => window().add_event_listener_with_callback("beforeunload", warn),
-                    false => window().remove_event_listener_with_callback("beforeunload", warn),
+                let _ = if risk {
+                    window().add_event_listener_with_callback("beforeunload", warn)
+                } else {
+                    window().remove_event_listener_with_callback("beforeunload", warn)
                 };
             }
             risk

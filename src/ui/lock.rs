@@ -47,10 +47,7 @@ impl Lock {
 
     /// The screen to show for the one that is asked for.
     pub fn shown(self, asked: Route) -> Route {
-        match self.0.with_untracked(Option::is_some) && asked.place() != Place::Counter {
-            true => Route::Counter,
-            false => asked,
-        }
+        if self.0.with_untracked(Option::is_some) && asked.place() != Place::Counter { Route::Counter } else { asked }
     }
 
     /// What other tabs note of their books is heard here too, and changes nothing.

@@ -183,14 +183,17 @@ pub fn page_of(
     let state = AppState::here();
     let draft = Draft::of_record(record);
     let there = Memo::new(move |_| state.book.with(|book| book.contains(record)) || draft.is_open(state));
-    live(move || match there.get() {
-        true => page(),
-        false => view! {
-            <Back to=back name=name />
-            <h1>"Not in the book"</h1>
+    live(move || {
+        if there.get() {
+            page()
+        } else {
+            view! {
+                <Back to=back name=name />
+                <h1>"Not in the book"</h1>
                 <p class="hollow">"If it was removed here, Undo brings it back; if in another tab, undo it there."</p>
+            }
+            .into_any()
         }
-        .into_any(),
     })
 }
 

@@ -25,16 +25,15 @@ pub fn Shell() -> impl IntoView {
     // The screen before stays until the one gone to is here, or cannot be had.
     let shown = Memo::new(move |before: Option<&Option<Route>>| {
         let route = route.get();
-        match () {
-            () if places::is_at_once(route) || later.parts().is_some() => Some(route),
-            () if later.failed() => None,
-            () => before.copied().flatten(),
+        if places::is_at_once(route) || later.parts().is_some() {
+            Some(route)
+        } else if later.failed() {
+            None
+        } else {
+            before.copied().flatten()
         }
     });
-    Effect::new(move |_| match places::is_at_once(route.get()) {
-        true => later.stop_waiting(),
-        false => later.ask(),
-    });
+    Effect::new(move |_| if places::is_at_once(route.get()) { later.stop_waiting() } else { later.ask() });
     Effect::new(move |before: Option<()>| {
         shown.track();
         if before.is_some() {

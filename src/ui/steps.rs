@@ -54,14 +54,15 @@ pub fn sheet(route: ReadSignal<Route>) -> AnyView {
             "Steps"
         </h2>
     };
-    let list = live(move || match open.get() {
-        true => {
+    let list = live(move || {
+        if open.get() {
             // What is undone here is a step as well. It is listed when the sheet opens next: now no row is to slide
             // under the finger.
             let last = AppState::here().history.with_untracked(|history| history.last_id().map(String::from));
             live(move || listed(last.as_deref())).into_any()
+        } else {
+            ().into_any()
         }
-        false => ().into_any(),
     });
     sheet_of("Steps", move || open.get(), move || open.set(false), title.into_any(), list)
 }

@@ -32,8 +32,7 @@ pub fn elsewhere(route: ReadSignal<Route>) -> AnyView {
             </div>
         }
     };
-    live(move || match lock.is_on() {
-        true => ().into_any(),
-        false => waiting.get().into_iter().map(one).collect_view().into_any(),
-    })
+    live(
+        move || if lock.is_on() { ().into_any() } else { waiting.get().into_iter().map(one).collect_view().into_any() },
+    )
 }

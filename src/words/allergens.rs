@@ -94,9 +94,10 @@ pub const fn allergen_in_european_union(allergen: Allergen) -> &'static str {
 
 /// The name of an allergen, tree nuts with their kinds: "Tree nuts: almonds, cashews".
 fn with_nuts(name: &str, found: Allergen, allergens: &Allergens) -> String {
-    match found == Allergen::TreeNuts && !allergens.nuts.is_empty() {
-        true => format!("{name}: {}", allergens.nuts.join(", ")),
-        false => name.to_string(),
+    if found == Allergen::TreeNuts && !allergens.nuts.is_empty() {
+        format!("{name}: {}", allergens.nuts.join(", "))
+    } else {
+        name.to_string()
     }
 }
 

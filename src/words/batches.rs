@@ -127,10 +127,7 @@ impl Batches<'_> {
         let in_pounds = (amount.unit == Unit::Ounce).then(|| pounds_and_ounces(amount.number)).flatten();
         let Some((pounds, rest)) = in_pounds else { return self.one(thousands(amount)) };
         let pounds = self.one(Amount::new(pounds, Unit::Pound));
-        match rest.is_zero() {
-            true => pounds,
-            false => format!("{pounds} {}", self.one(Amount::new(rest, Unit::Ounce))),
-        }
+        if rest.is_zero() { pounds } else { format!("{pounds} {}", self.one(Amount::new(rest, Unit::Ounce))) }
     }
 
     /// What it takes exactly, in the unit that it is weighed in, to a thousandth.

@@ -36,10 +36,7 @@ pub fn rounded_to(settings: &Settings, speaker: &Speaker) -> String {
     let said = |step: Option<Amount>, shows| step.map(|step| format!("{} that {shows}", speaker.amount(step)));
     let steps = [said(settings.scale_step, "the scale shows"), said(settings.jug_step, "the jugs show")];
     let steps: Vec<String> = steps.into_iter().flatten().collect();
-    match steps.is_empty() {
-        true => String::new(),
-        false => format!("Amounts are rounded to the {}.", steps.join(" and the ")),
-    }
+    if steps.is_empty() { String::new() } else { format!("Amounts are rounded to the {}.", steps.join(" and the ")) }
 }
 
 /// Where one drink is filled to, beside a picture that shows it.
@@ -68,18 +65,16 @@ fn left_empty(card: &Card, speaker: &Speaker) -> String {
 pub fn missed_fill(missed: Volume, speaker: &Speaker) -> String {
     let size = Volume::from_millilitres(missed.millilitres().abs());
     let size = speaker.volume(size);
-    match missed.is_negative() {
-        true => format!("Rounded like this, a drink ends {size} short of its fill line. The exact amounts reach it."),
-        false => format!("Rounded like this, a drink has {size} more than reaches its fill line: stop at the line."),
+    if missed.is_negative() {
+        format!("Rounded like this, a drink ends {size} short of its fill line. The exact amounts reach it.")
+    } else {
+        format!("Rounded like this, a drink has {size} more than reaches its fill line: stop at the line.")
     }
 }
 
 /// For how many drinks the amounts are.
 pub fn for_drinks(drinks: Exact, speaker: &Speaker) -> String {
-    match drinks == Exact::ONE {
-        true => "for 1 drink".to_string(),
-        false => format!("for {} drinks", speaker.number(drinks)),
-    }
+    if drinks == Exact::ONE { "for 1 drink".to_string() } else { format!("for {} drinks", speaker.number(drinks)) }
 }
 
 /// Why a number of drinks is not taken.

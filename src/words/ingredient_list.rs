@@ -52,10 +52,7 @@ pub fn ingredient_list(listed: &[Listed], drink: &Drink, book: &Book, law: Law, 
             (Law::UnitedStates, _) | (Law::European, None) => runs.push(Run::usual(&format!("{name}{parts}"))),
             (Law::European, Some(food)) => {
                 let named = names_it(&drink.name, &food.name) || names_it(&drink.name, &name);
-                let percent = match named {
-                    true => format!(" {}", speaker.percent(listed.share)),
-                    false => String::new(),
-                };
+                let percent = if named { format!(" {}", speaker.percent(listed.share)) } else { String::new() };
                 runs.extend(european(food, &format!("{name}{percent}{parts}")));
             }
         }

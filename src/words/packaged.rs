@@ -97,11 +97,10 @@ pub fn packaged_cautions(fill: &PackagedFill, book: &Book) -> Vec<String> {
     }
     if fill.batch.is_none() {
         said.push(
-            match target.target == fill.nominal {
-                true => {
-                    "Enter the packages per batch. Filled to the declared size, half of all batches are short on average."
-                }
-                false => "Enter the packages per batch. Without it, nothing is added for the average of a batch.",
+            if target.target == fill.nominal {
+                "Enter the packages per batch. Filled to the declared size, half of all batches are short on average."
+            } else {
+                "Enter the packages per batch. Without it, nothing is added for the average of a batch."
             }
             .to_string(),
         );

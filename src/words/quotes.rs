@@ -112,9 +112,10 @@ pub fn would_move(moves: &[OfferChange], book: &Book) -> String {
         count => format!("{count} sizes would move."),
     }];
     let fallen = named(&mut moves.iter().filter(|moved| moved.fell()), book);
-    said.push(match fallen.is_empty() {
-        true => "None would fall under target.".to_string(),
-        false => format!("Under target would fall: {fallen}."),
+    said.push(if fallen.is_empty() {
+        "None would fall under target.".to_string()
+    } else {
+        format!("Under target would fall: {fallen}.")
     });
     let back = named(&mut moves.iter().filter(on), book);
     if !back.is_empty() {

@@ -110,9 +110,10 @@ pub fn bring_back_error(error: &BringBackError) -> &'static str {
 /// That the browser removed books: names them as far as they are known.
 pub fn removed(names: &[String]) -> String {
     let named: Vec<&str> = names.iter().filter(|name| !name.is_empty()).map(String::as_str).collect();
-    match named.is_empty() {
-        true => format!("The browser has removed your books. {WAYS_BACK}"),
-        false => format!("The browser has removed your books: {}. {WAYS_BACK}", named.join(", ")),
+    if named.is_empty() {
+        format!("The browser has removed your books. {WAYS_BACK}")
+    } else {
+        format!("The browser has removed your books: {}. {WAYS_BACK}", named.join(", "))
     }
 }
 

@@ -128,17 +128,19 @@ const fn no_week() -> &'static str {
 /// What the menu hangs on, with the goods that it hangs on most.
 pub fn exposure(found: &Exposure, book: &Book, speaker: &Speaker) -> String {
     let Some(first) = found.goods.first().filter(|first| first.cost.is_positive()) else {
-        return match found.goods.is_empty() {
-            true => format!("{} {}", no_week(), not_counted(&found.weekly, book)).trim_end().to_string(),
-            false => "All that a usual week takes is free.".to_string(),
+        return if found.goods.is_empty() {
+            format!("{} {}", no_week(), not_counted(&found.weekly, book)).trim_end().to_string()
+        } else {
+            "All that a usual week takes is free.".to_string()
         };
     };
     let money = |money| speaker.money(money);
     let percent = |share| speaker.percent(share);
     let name = book.name(Key::from(first.goods));
-    let less = match first.less.is_zero() {
-        true => format!("10 % more on the price of {name} changes nothing: only what is paid besides costs money."),
-        false => format!("If the price of {name} rises by 10 %, a week leaves {} less.", money(first.less)),
+    let less = if first.less.is_zero() {
+        format!("10 % more on the price of {name} changes nothing: only what is paid besides costs money.")
+    } else {
+        format!("If the price of {name} rises by 10 %, a week leaves {} less.", money(first.less))
     };
     let said = format!(
         "A usual week takes goods for {}. The most of it, {}, is {name}. {less}",

@@ -75,9 +75,10 @@ pub fn how(summary: &Summary, speaker: &Speaker) -> String {
     let free = spread.count.saturating_sub(1);
     let degrees = if free == 1 { "1 degree".to_string() } else { format!("{free} degrees") };
     let reach = Share::from_fraction(high.minus(summary.mean).unwrap_or_default().fraction());
-    let beyond = match high > Share::WHOLE || low.is_negative() {
-        true => " No yield lies beyond 0 and 100 %, so the interval ends there: weigh more often.",
-        false => "",
+    let beyond = if high > Share::WHOLE || low.is_negative() {
+        " No yield lies beyond 0 and 100 %, so the interval ends there: weigh more often."
+    } else {
+        ""
     };
     format!(
         "{mean} Single weighings lie about {} from the mean (standard deviation). Student's t with {degrees} of freedom, times that over the root of {count}, is {}: so far the interval reaches to either side. 95 times of 100 such an interval holds the true mean.{beyond}",

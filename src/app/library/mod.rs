@@ -189,9 +189,10 @@ impl<B: Backing> Library<B> {
         match notice {
             Notice::Saved { book, revision } => {
                 self.inner.remote_revisions.borrow_mut().insert(book, revision);
-                match open == Phase::Open(book) {
-                    true => self.with_sync(|sync| sync.remote_saved(revision)),
-                    false => self.spawn(|library| async move { library.list_again().await }),
+                if open == Phase::Open(book) {
+                    self.with_sync(|sync| sync.remote_saved(revision))
+                } else {
+                    self.spawn(|library| async move { library.list_again().await })
                 }
             }
             Notice::Deleted { book } => {

@@ -99,9 +99,10 @@ impl<B: Backing> Library<B> {
     /// Deletes a book: with a copy left among the deleted ones, or for good.
     async fn delete_now(&self, id: BookId, for_good: bool) {
         let Some(shelf) = self.shelf() else { return };
-        let deleted = match for_good {
-            true => restore_points::delete_for_good(&shelf, id).await,
-            false => restore_points::delete(&shelf, id, self.moment(), self.inner.device.random()).await,
+        let deleted = if for_good {
+            restore_points::delete_for_good(&shelf, id).await
+        } else {
+            restore_points::delete(&shelf, id, self.moment(), self.inner.device.random()).await
         };
         match deleted {
             Ok(()) | Err(Fault::Gone) => {

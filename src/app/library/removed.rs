@@ -107,9 +107,10 @@ impl<B: Backing> Library<B> {
         if !self.at_risk() {
             self.close_now(true).await;
         }
-        match deleted {
-            true => self.refuse(words::restore_points::DELETED_ELSEWHERE.to_string(), false),
-            false => self.set_removed(vec![name.unwrap_or_default()]),
+        if deleted {
+            self.refuse(words::restore_points::DELETED_ELSEWHERE.to_string(), false)
+        } else {
+            self.set_removed(vec![name.unwrap_or_default()])
         }
     }
 }

@@ -137,10 +137,7 @@ impl Asked {
                 self.state.take_back_alone(id, &name);
             }
         }
-        match self.in_force() == question.was {
-            true => self.put(None),
-            false => type_in(),
-        }
+        if self.in_force() == question.was { self.put(None) } else { type_in() }
     }
 
     /// What a figure says in this field.

@@ -290,10 +290,9 @@ fn at_the_counter_undo_goes_over_batches_and_counts_only() {
     tab.apply("Count of Carrots", &edit);
     tab.price("32");
     let counter = |undo: bool| {
-        tab.walk(|history, book| match undo {
-            true => history.undo(book, Reach::Counter),
-            false => history.redo(book, Reach::Counter),
-        })
+        tab.walk(
+            |history, book| if undo { history.undo(book, Reach::Counter) } else { history.redo(book, Reach::Counter) },
+        )
     };
     assert_eq!(tab.history.borrow().undo_name(Reach::Counter), Some("Count of Carrots"));
     assert_eq!(done(&counter(true)), "Count of Carrots");

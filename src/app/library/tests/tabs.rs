@@ -39,9 +39,10 @@ fn keep_mine_and_take_theirs() {
         rename(&right, "Baby carrots");
         assert!(notice(&right).is_some());
         assert!(right.library.at_risk(), "leaving is asked about");
-        match keeps {
-            true => right.library.keep_mine(0),
-            false => right.library.take_theirs(0),
+        if keeps {
+            right.library.keep_mine(0)
+        } else {
+            right.library.take_theirs(0)
         }
         right.run();
         let name = if keeps { "Baby carrots" } else { "Red carrots" };

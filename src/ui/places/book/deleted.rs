@@ -69,25 +69,28 @@ pub fn DeletedBooks() -> impl IntoView {
     };
     let row = move |point: Point| {
         let (back, file, id) = (point.clone(), point.clone(), point.book);
-        let sure = live(move || match asked.get() == Some(id) {
-            true => view! {
-                <p class="trouble" role="status">"Deleted for good, it cannot come back."</p>
-                <p class="actions">
-                    <button class="button" on:click=press(move || forget(id))>
-                        "Delete for good"
+        let sure = live(move || {
+            if asked.get() == Some(id) {
+                view! {
+                    <p class="trouble" role="status">"Deleted for good, it cannot come back."</p>
+                    <p class="actions">
+                        <button class="button" on:click=press(move || forget(id))>
+                            "Delete for good"
+                        </button>
+                        <button class="main" on:click=press(move || asked.set(None))>
+                            "Cancel"
+                        </button>
+                    </p>
+                }
+                .into_any()
+            } else {
+                view! {
+                    <button class="quiet" on:click=press(move || asked.set(Some(id)))>
+                        "Delete for good…"
                     </button>
-                    <button class="main" on:click=press(move || asked.set(None))>
-                        "Cancel"
-                    </button>
-                </p>
+                }
+                .into_any()
             }
-            .into_any(),
-            false => view! {
-                <button class="quiet" on:click=press(move || asked.set(Some(id)))>
-                    "Delete for good…"
-                </button>
-            }
-            .into_any(),
         });
         view! {
             <li class="kept">

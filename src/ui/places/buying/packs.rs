@@ -148,22 +148,24 @@ fn PackRow(goods: Goods, id: PackId, of_yields: Hangs, hangs: Hangs, caret: bool
         })
     });
     let rest = new.once_there(move || {
+        let bought_now = live(move || {
+            if first.get() {
+                view! { <span class="tag">"Bought now"</span> }.into_any()
+            } else {
+                view! {
+                    <button class="button" on:click=press(buy_this)>
+                        "Buy this one"
+                    </button>
+                }
+                .into_any()
+            }
+        });
         view! {
             <Tiers goods id hangs />
             <p class="actions">{heard_on(state, here)} {still_so(state, goods, here)}</p>
             {prices_heard(state, goods, here)}
             <p class="actions">
-                {live(move || match first.get() {
-                    true => view! { <span class="tag">"Bought now"</span> }.into_any(),
-                    false => {
-                        view! {
-                            <button class="button" on:click=press(buy_this)>
-                                "Buy this one"
-                            </button>
-                        }
-                            .into_any()
-                    }
-                })}
+                {bought_now}
                 <button class="quiet" on:click=press(remove)>
                     "Remove this pack"
                 </button>

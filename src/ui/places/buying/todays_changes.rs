@@ -69,9 +69,10 @@ pub fn todays_changes(prices: Hangs) -> AnyView {
                 let costs: Vec<Option<Option<WeeklyCost>>> =
                     changes.with(|changes| changes.iter().map(|it| cost_of(costs, it)).collect());
                 let known: Vec<WeeklyCost> = costs.iter().copied().flatten().flatten().collect();
-                match costs.len() > 1 && costs.contains(&None) {
-                    true => "Adding up what they cost a week\u{2026}".to_string(),
-                    false => words::watch::weekly_costs(&known, &state.speaker.get()),
+                if costs.len() > 1 && costs.contains(&None) {
+                    "Adding up what they cost a week\u{2026}".to_string()
+                } else {
+                    words::watch::weekly_costs(&known, &state.speaker.get())
                 }
             });
             let several = flag(move || changes.with(|changes| changes.len() > 1));
@@ -84,9 +85,9 @@ pub fn todays_changes(prices: Hangs) -> AnyView {
             });
             let new = text(move || words::watch::new_today(new.get()));
             view! {
-                    {prices.answer(move || view! { <p class="about" class:changes-sum=several role="status">{sum}</p> }.into_any())}
-                    <ul>{rows}</ul>
-                    <p class="about">{new}</p>
+                {prices.answer(move || view! { <p class="about" class:changes-sum=several role="status">{sum}</p> }.into_any())}
+                <ul>{rows}</ul>
+                <p class="about">{new}</p>
             }
             .into_any()
         },
@@ -163,14 +164,15 @@ fn row(state: AppState, change: &ChangedOn, costs: Costs, (place, undone): (usiz
         // What stood before holds still.
         let _ = edit.map(|edit| state.apply(&step.get_untracked(), edit));
     };
-    let button = match gone {
-        true => view! { <span class="soft">"Undone"</span> }.into_any(),
-        false => view! {
+    let button = if gone {
+        view! { <span class="soft">"Undone"</span> }.into_any()
+    } else {
+        view! {
             <button class="button" aria-label=step on:click=press(undo)>
                 "Undo"
             </button>
         }
-        .into_any(),
+        .into_any()
     };
     view! {
         <li class="step-done">

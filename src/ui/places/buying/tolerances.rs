@@ -23,10 +23,8 @@ pub fn Allowed(
     let row = move |rule: Rule| {
         let allowed = tolerance(rule, declared()?).ok()??;
         let none = if rule == Rule::Package { "no limit" } else { "nothing" };
-        let said = move |volume: Volume, none: &str| match volume.is_zero() {
-            true => none.to_string(),
-            false => fine(state, volume),
-        };
+        let said =
+            move |volume: Volume, none: &str| if volume.is_zero() { none.to_string() } else { fine(state, volume) };
         Some(view! {
             <tr>
                 <th scope="row">

@@ -140,29 +140,28 @@ fn Row(of: Key, packaging: PackagingId) -> impl IntoView {
     });
     let is_named = state.book.with_untracked(|book| book.packaging(packaging).is_some());
     let is_new = !untrack(|| new.is_there());
-    let name_or_link = match is_named {
-        false => {
-            let rename = fields::text("Name of packaging", move |book, name| {
-                let known = book.packaging(packaging)?.clone();
-                Some(Edit::Put(Record::Packaging(Packaging { name, ..known })))
-            });
-            let (value, commit) = (new.value(NAME, name), new.commit(NAME, rename));
-            let of = packaging.number();
-            view! {
-                <Entry
-                    label="Name of the new packaging"
-                    label_hidden=true
-                    letters=true
-                    caret=true
-                    of
-                    example="Paper straw"
-                    value
-                    commit
-                />
-            }
-            .into_any()
+    let name_or_link = if is_named {
+        view! { <a class="line-name" href=Route::Packaging(packaging).address()>{name}</a> }.into_any()
+    } else {
+        let rename = fields::text("Name of packaging", move |book, name| {
+            let known = book.packaging(packaging)?.clone();
+            Some(Edit::Put(Record::Packaging(Packaging { name, ..known })))
+        });
+        let (value, commit) = (new.value(NAME, name), new.commit(NAME, rename));
+        let of = packaging.number();
+        view! {
+            <Entry
+                label="Name of the new packaging"
+                label_hidden=true
+                letters=true
+                caret=true
+                of
+                example="Paper straw"
+                value
+                commit
+            />
         }
-        true => view! { <a class="line-name" href=Route::Packaging(packaging).address()>{name}</a> }.into_any(),
+        .into_any()
     };
     let called = name.get_untracked();
     let called = if called.is_empty() { "the new packaging".to_string() } else { called };

@@ -141,14 +141,17 @@ fn New() -> impl IntoView {
         }
         .into_any()
     });
-    let open = move || match taken.get() {
-        true => view! {
-            <p class="actions">
-                <a class="button" href=Route::Batch(on.get()).address()>"Open the batch of that day"</a>
-            </p>
+    let open = move || {
+        if taken.get() {
+            view! {
+                <p class="actions">
+                    <a class="button" href=Route::Batch(on.get()).address()>"Open the batch of that day"</a>
+                </p>
+            }
+            .into_any()
+        } else {
+            ().into_any()
         }
-        .into_any(),
-        false => ().into_any(),
     };
     view! {
         <Section heading="Make a batch">

@@ -42,9 +42,12 @@ pub fn Choose() -> impl IntoView {
         move || sold.with(Vec::len) > AT_A_GLANCE,
         move || view! { <Search label="Find a drink" search /> }.into_any(),
     );
-    let none = text(move || match found.with(Vec::is_empty) && !sold.with(Vec::is_empty) {
-        true => "No drink by that name. Type other letters.".to_string(),
-        false => String::new(),
+    let none = text(move || {
+        if found.with(Vec::is_empty) && !sold.with(Vec::is_empty) {
+            "No drink by that name. Type other letters.".to_string()
+        } else {
+            String::new()
+        }
     });
     let sizes = |key| match key {
         Key::Drink(id) => view! { <DrinkSizes id /> }.into_any(),

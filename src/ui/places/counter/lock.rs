@@ -61,13 +61,19 @@ pub fn Unlock() -> impl IntoView {
 fn Opening(lock: Lock) -> impl IntoView {
     let (pin, sentence) = (RwSignal::new(String::new()), RwSignal::new(String::new()));
     let (wrong_pin, wrong_sentence) = (RwSignal::new(String::new()), RwSignal::new(String::new()));
-    let by_pin = move || match lock.pin().is_some_and(|kept| pin.with_untracked(|typed| is_pin(typed, &kept))) {
-        true => drop(lock.put(None)),
-        false => wrong_pin.set(words::counter::WRONG_PIN.to_string()),
+    let by_pin = move || {
+        if lock.pin().is_some_and(|kept| pin.with_untracked(|typed| is_pin(typed, &kept))) {
+            lock.put(None);
+        } else {
+            wrong_pin.set(words::counter::WRONG_PIN.to_string());
+        }
     };
-    let without_pin = move || match sentence.with_untracked(|typed| is_without_pin(typed)) {
-        true => drop(lock.put(None)),
-        false => wrong_sentence.set(words::counter::not_without_pin()),
+    let without_pin = move || {
+        if sentence.with_untracked(|typed| is_without_pin(typed)) {
+            lock.put(None);
+        } else {
+            wrong_sentence.set(words::counter::not_without_pin());
+        }
     };
     view! {
         <details class="more unlock">

@@ -24,9 +24,10 @@ fn Sold(id: OfferId) -> impl IntoView {
         let Some(service) = all.into_iter().find(|served| format!("{served:?}") == chosen) else { return Ok(()) };
         let Some(offer) = state.book.with_untracked(|book| book.offer(id).cloned()) else { return Ok(()) };
         let offer = Offer { service, ..offer };
-        match offer.served() == service {
-            true => state.apply("How it is sold", Edit::Put(Record::Offer(offer))),
-            false => Err(words::HAS_A_FILL_TARGET.to_string()),
+        if offer.served() == service {
+            state.apply("How it is sold", Edit::Put(Record::Offer(offer)))
+        } else {
+            Err(words::HAS_A_FILL_TARGET.to_string())
         }
     });
     view! { <Choice label="How it is sold" options=Signal::stored(options) value choose=choose /> }
@@ -146,9 +147,8 @@ fn by_law(state: AppState, facts: &Facts, drink: &Drink, law: Law) -> Vec<AnyVie
         let list = state
             .book
             .with(|book| words::ingredient_list(&package.ingredients, drink, book, law, &state.speaker.get()));
-        let run = |run: Run| match run.stands_out {
-            true => view! { <strong>{run.text}</strong> }.into_any(),
-            false => run.text.into_any(),
+        let run = |run: Run| {
+            if run.stands_out { view! { <strong>{run.text}</strong> }.into_any() } else { run.text.into_any() }
         };
         rows.push(
             view! {

@@ -213,18 +213,17 @@ pub fn LineRow(
     });
     let is_new = !untrack(|| new.is_there());
     let is_unnamed = is_new && untrack(|| ingredient.get()).is_none();
-    let name_or_link = match is_unnamed {
-        true => {
-            let rename = fields::text("Name of an ingredient", move |book, name| {
-                let known = book.ingredient(new_ingredient(line))?.clone();
-                Some(Edit::Put(Record::Ingredient(Ingredient { name, ..known })))
-            });
-            let (value, commit) = (new.value(NAME, name), new.commit(NAME, rename));
-            let of = line.number();
-            view! { <Entry label="Name of the new ingredient" letters=true caret=true of example="Kale" value commit /> }
-                .into_any()
-        }
-        false => view! { <a class="line-name" href=address>{name}</a> }.into_any(),
+    let name_or_link = if is_unnamed {
+        let rename = fields::text("Name of an ingredient", move |book, name| {
+            let known = book.ingredient(new_ingredient(line))?.clone();
+            Some(Edit::Put(Record::Ingredient(Ingredient { name, ..known })))
+        });
+        let (value, commit) = (new.value(NAME, name), new.commit(NAME, rename));
+        let of = line.number();
+        view! { <Entry label="Name of the new ingredient" letters=true caret=true of example="Kale" value commit /> }
+            .into_any()
+    } else {
+        view! { <a class="line-name" href=address>{name}</a> }.into_any()
     };
     let stages: Vec<(String, String)> = Meant::all().map(|meant| (meant.key(), meant.words())).collect();
     let stage = text(move || this().map(|line| Meant::of(&line).key()).unwrap_or_default());

@@ -57,9 +57,12 @@ pub fn List() -> impl IntoView {
         filter_chip(name, pressed, needless, count, move || filter.set(this))
     };
     let empty = move || state.book.with(|book| book.drinks().next().is_none());
-    let none = text(move || match listed.with(Vec::is_empty) && !empty() {
-        true => "No drink here. Search for other letters, or show all.".to_string(),
-        false => String::new(),
+    let none = text(move || {
+        if listed.with(Vec::is_empty) && !empty() {
+            "No drink here. Search for other letters, or show all.".to_string()
+        } else {
+            String::new()
+        }
     });
     let card = move |key| match key {
         Key::Drink(id) => view! { <DrinkCard id filter /> }.into_any(),
@@ -121,9 +124,12 @@ fn DrinkCard(id: DrinkId, filter: RwSignal<Filter>) -> impl IntoView {
         state.ledger.with(|ledger| offers.retain(|key| takes(ledger, key)));
         offers
     });
-    let none = text(move || match offers.with(Vec::is_empty) {
-        true => "Not sold in any size yet. Open it to add one.".to_string(),
-        false => String::new(),
+    let none = text(move || {
+        if offers.with(Vec::is_empty) {
+            "Not sold in any size yet. Open it to add one.".to_string()
+        } else {
+            String::new()
+        }
     });
     view! {
         <li class="card">

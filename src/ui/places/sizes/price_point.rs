@@ -149,19 +149,19 @@ fn Page(asking: Asking) -> impl IntoView {
     };
     let shown = move || {
         view! {
-        <p class="about" role="status">{said}</p>
-        {when(one, move || view! { <Section heading="Size by size">{of(table)}</Section> }.into_any())}
-        {when(
-            any,
-            move || {
-                view! {
-                    <Section heading="What each would have to give up">
-                        <ul class="give-ups">{of(give_ups)}</ul>
-                    </Section>
-                }
-                    .into_any()
-            },
-        )}
+            <p class="about" role="status">{said}</p>
+            {when(one, move || view! { <Section heading="Size by size">{of(table)}</Section> }.into_any())}
+            {when(
+                any,
+                move || {
+                    view! {
+                        <Section heading="What each would have to give up">
+                            <ul class="give-ups">{of(give_ups)}</ul>
+                        </Section>
+                    }
+                        .into_any()
+                },
+            )}
         }
         .into_any()
     };
@@ -312,9 +312,10 @@ fn give_up(state: AppState, (id, at): &Row, menu: Money, with_figures: bool) -> 
     let id = *id;
     let name = state.book.with(|book| book.name(Key::Offer(id)));
     let sold = state.book.with(|book| book.offer(id).is_some());
-    let name = match sold {
-        true => view! { <a href=Route::Offer(id).address()>{name}</a> }.into_any(),
-        false => view! { {name} <span class="soft">" (not sold in it)"</span> }.into_any(),
+    let name = if sold {
+        view! { <a href=Route::Offer(id).address()>{name}</a> }.into_any()
+    } else {
+        view! { {name} <span class="soft">" (not sold in it)"</span> }.into_any()
     };
     let (status, said) = match at {
         Ok(at) => {

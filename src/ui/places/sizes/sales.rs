@@ -152,9 +152,10 @@ fn Written() -> impl IntoView {
     let none = move || weeks.with(Vec::is_empty);
     let now = today().monday();
     let this_week = live(move || {
-        let words = match state.book.with(|book| book.week(now).is_some()) {
-            true => "Go on with this week",
-            false => "Write down this week",
+        let words = if state.book.with(|book| book.week(now).is_some()) {
+            "Go on with this week"
+        } else {
+            "Write down this week"
         };
         view! { <a class="button" href=Route::SalesWeek(now).address()>{words}</a> }.into_any()
     });

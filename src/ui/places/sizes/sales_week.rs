@@ -34,9 +34,8 @@ pub fn SalesWeek(
         })
     });
     let running = flag(move || monday < today().monday().plus_weeks(1) && monday >= today().monday());
-    let running = text(move || match running.get() {
-        true => "This week is still running: go on writing as it goes.".to_string(),
-        false => String::new(),
+    let running = text(move || {
+        if running.get() { "This week is still running: go on writing as it goes.".to_string() } else { String::new() }
     });
     let hangs = Hangs::new();
     let answer = move || {

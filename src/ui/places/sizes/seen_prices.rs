@@ -43,9 +43,10 @@ pub fn SeenPrices() -> impl IntoView {
     let chips = std::iter::once(None).chain(kinds).map(chip).collect_view();
     let list = move |kind: DrinkKind| {
         let keys = Memo::new(move |before: Option<&Vec<Key>>| {
-            let now = match shown.get().is_none_or(|shown| shown == kind) {
-                true => state.book.with(|book| listed(book, kind, today)),
-                false => Vec::new(),
+            let now = if shown.get().is_none_or(|shown| shown == kind) {
+                state.book.with(|book| listed(book, kind, today))
+            } else {
+                Vec::new()
             };
             // Rows stay where they are while one is open: a field that moves would lose its caret.
             let same = |before: &&Vec<Key>| before.len() == now.len() && now.iter().all(|key| before.contains(key));

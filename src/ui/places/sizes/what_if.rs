@@ -114,12 +114,11 @@ fn Fields(trying: Trying) -> impl IntoView {
         let label = if alone { "price" } else { "all prices up by" };
         let tried = move |kind, field| asks(kind, key, format!("tried/{field}")).while_tried();
         let (called, value) = (format!("{name}: {label}"), text(move || trying.price(id)));
-        let price = match alone {
-            true => {
-                view! { <Entry label=called asks=tried(Kind::Price, "price") hangs value commit=price /> }.into_any()
-            }
+        let price = if alone {
+            view! { <Entry label=called asks=tried(Kind::Price, "price") hangs value commit=price /> }.into_any()
+        } else {
             // How much more is no price.
-            false => view! { <Entry label=called hangs letters=true value commit=price /> }.into_any(),
+            view! { <Entry label=called hangs letters=true value commit=price /> }.into_any()
         };
         view! {
             <li class="pair">

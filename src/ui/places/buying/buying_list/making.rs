@@ -99,9 +99,12 @@ fn planned(state: AppState, from: Date) -> Vec<Date> {
 /// The number of usual weeks; none where nothing is typed.
 fn asked_weeks(state: AppState, weeks: RwSignal<String>) -> Option<Result<Exact, String>> {
     let most = Exact::new(MOST_WEEKS, 0);
-    let fits = |number: Exact| match number > most {
-        true => Err(format!("A list is made for {MOST_WEEKS} weeks at most. Type fewer.")),
-        false => Ok(number),
+    let fits = |number: Exact| {
+        if number > most {
+            Err(format!("A list is made for {MOST_WEEKS} weeks at most. Type fewer."))
+        } else {
+            Ok(number)
+        }
     };
     asked_number(state, weeks, "1").map(|read| read.and_then(fits))
 }
@@ -149,10 +152,11 @@ fn Asking(asked: Asked) -> impl IntoView {
     };
     let ticks = live(move || days.get().into_iter().map(tick).collect_view().into_any());
     let none = text(move || {
-        match days.with(Vec::is_empty) {
-        true => "Nothing is planned from that day on. Plan a batch at the counter, choose an earlier day, or type weeks below.".to_string(),
-        false => String::new(),
-    }
+        if days.with(Vec::is_empty) {
+            "Nothing is planned from that day on. Plan a batch at the counter, choose an earlier day, or type weeks below.".to_string()
+        } else {
+            String::new()
+        }
     });
     let error = text(move || asked_weeks(state, asked.weeks).and_then(Result::err).unwrap_or_default());
     let unknown = text(move || {
@@ -210,9 +214,12 @@ fn Answer(asked: Asked, made: impl Fn() + Copy + Send + Sync + 'static) -> impl 
     let old = text(move || asked.proposed(|proposal| said(state, |words| words.old_counts(proposal, today()))));
     let is_old = move || !old.with(String::is_empty);
     let free = text(move || asked.proposed(|proposal| said(state, |words| words.free(&proposal.free))));
-    let replaces = text(move || match state.book.with(|book| book.buying_list().is_some()) {
-        true => "It takes the place of the list that is there; Undo brings that back.".to_string(),
-        false => String::new(),
+    let replaces = text(move || {
+        if state.book.with(|book| book.buying_list().is_some()) {
+            "It takes the place of the list that is there; Undo brings that back.".to_string()
+        } else {
+            String::new()
+        }
     });
     let count_again = move || {
         view! {

@@ -32,9 +32,12 @@ pub fn WhatIf() -> impl IntoView {
     };
     let found = Memo::new(move |_| -> Option<Result<Watched, WatchError>> {
         let by = percent().ok()?;
-        chosen.with(|goods| match goods.is_empty() {
-            true => None,
-            false => Some(state.book.with(|book| state.ledger.with(|ledger| what_if(book, ledger, goods, by)))),
+        chosen.with(|goods| {
+            if goods.is_empty() {
+                None
+            } else {
+                Some(state.book.with(|book| state.ledger.with(|ledger| what_if(book, ledger, goods, by))))
+            }
         })
     });
     let error = text(move || {
@@ -43,9 +46,12 @@ pub fn WhatIf() -> impl IntoView {
         percent().err().or_else(|| refused().map(said)).unwrap_or_default()
     });
     let watched = Memo::new(move |_| found.with(|found| found.as_ref()?.as_ref().ok().cloned()));
-    let sentence = text(move || match chosen.with(Vec::is_empty) {
-        true => "Choose what changes its price.".to_string(),
-        false => watched.with(|found| found.as_ref().map(words::watch::what_if).unwrap_or_default()),
+    let sentence = text(move || {
+        if chosen.with(Vec::is_empty) {
+            "Choose what changes its price.".to_string()
+        } else {
+            watched.with(|found| found.as_ref().map(words::watch::what_if).unwrap_or_default())
+        }
     });
     let options = Signal::derive(move || state.book.with(|book| chosen.with(|chosen| options(book, chosen))));
     let choose: Choose = Arc::new(move |value| {

@@ -84,9 +84,12 @@ pub fn QuickPrice() -> impl IntoView {
         0 => String::new(),
         count => format!("{count} more. Type some letters of a name or supplier to find them."),
     });
-    let none = text(move || match found.with(Vec::is_empty) && !empty() {
-        true => "Nothing like that. Type other letters, show all, or add it below.".to_string(),
-        false => String::new(),
+    let none = text(move || {
+        if found.with(Vec::is_empty) && !empty() {
+            "Nothing like that. Type other letters, show all, or add it below.".to_string()
+        } else {
+            String::new()
+        }
     });
     view! {
         <h1>"Buying"</h1>

@@ -65,9 +65,12 @@ pub(super) fn PriceRow(
     let step = format!("Price of {}", name.get_untracked());
     let hangs = prices.within();
     let has_pack = Memo::new(move |_| pack().is_some());
-    let field = live(move || match has_pack.get() {
-        true => price_field(goods, untrack(pack), price, step.clone(), hangs),
-        false => view! { <a class="button" href=Route::of_goods(goods).address()>"Enter a pack"</a> }.into_any(),
+    let field = live(move || {
+        if has_pack.get() {
+            price_field(goods, untrack(pack), price, step.clone(), hangs)
+        } else {
+            view! { <a class="button" href=Route::of_goods(goods).address()>"Enter a pack"</a> }.into_any()
+        }
     });
     view! {
         <li class="price-row" data-next=next data-to-the-top="">

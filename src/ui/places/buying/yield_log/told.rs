@@ -31,11 +31,12 @@ pub fn told(state: AppState, told: Told) -> AnyView {
     };
     let steps = live(move || told.with(|told| told.iter().map(step).collect_view().into_any()));
     let none = live(move || {
-        match told.with(Vec::is_empty) {
-        true => view! { <p class="hollow">"No weighing tells a yield yet: weigh what is left after trimming, or the juice."</p> }
-            .into_any(),
-        false => ().into_any(),
-    }
+        if told.with(Vec::is_empty) {
+            view! { <p class="hollow">"No weighing tells a yield yet: weigh what is left after trimming, or the juice."</p> }
+            .into_any()
+        } else {
+            ().into_any()
+        }
     });
     view! {
         <section class="section">

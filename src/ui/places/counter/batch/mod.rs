@@ -79,10 +79,7 @@ fn Page(day: Date) -> impl IntoView {
         Memo::new(move |_| takes.with(|takes| takes.as_ref().is_ok_and(|takes| takes.reach.iter().any(is_short))));
     let overflow = move || takes.with(|takes| takes.as_ref().err().map(|error| words::overflow(*error)));
     let hangs = Hangs::new();
-    let stands = text(move || match hangs.is_unread() {
-        true => hangs.sentence(),
-        false => stands(state, day),
-    });
+    let stands = text(move || if hangs.is_unread() { hangs.sentence() } else { stands(state, day) });
     let answer = move || {
         view! {
             <ul class="steps">{unmade()}</ul>

@@ -15,10 +15,7 @@ pub fn making(state: AppState, id: OfferId, card: Card, drinks: Exact) -> AnyVie
     let step = |(place, taken): (usize, &Taken)| {
         let name = state.book.with(|book| book.name(Key::Ingredient(taken.line.ingredient)));
         let how = counter::how_added(&taken.line, speaker);
-        let amount = match taken.amount.number.is_zero() {
-            true => "none".to_string(),
-            false => state.amount(taken.amount),
-        };
+        let amount = if taken.amount.number.is_zero() { "none".to_string() } else { state.amount(taken.amount) };
         let swatch = format!("recipe-layer {}", layer_of(&card.scaled, place).class());
         view! {
             <li>

@@ -55,34 +55,34 @@ pub fn FillTarget(
         let _ = edit.map(|edit| state.apply(step, edit));
     };
     let hangs = Hangs::new();
+    let target = live(move || {
+        if packaged.get() {
+            view! {
+                {hangs.answer(move || view! { <Answer id /> }.into_any())}
+                <Rules id hangs />
+                <Weighings id hangs />
+                <p class="actions">
+                    <button class="quiet" on:click=press(move || set(None, "No fill target"))>
+                        "Take the fill target away"
+                    </button>
+                </p>
+            }
+            .into_any()
+        } else {
+            let start = move || set(Some(first(untrack(|| state.units()))), "A fill target");
+            view! {
+                <p class="actions">
+                    <button class="button" on:click=press(start)>
+                        "Work out a fill target"
+                    </button>
+                </p>
+            }
+            .into_any()
+        }
+    });
     view! {
         <Section heading="Fill target">
-            {live(move || match packaged.get() {
-                true => {
-                    view! {
-                        {hangs.answer(move || view! { <Answer id /> }.into_any())}
-                        <Rules id hangs />
-                        <Weighings id hangs />
-                        <p class="actions">
-                            <button class="quiet" on:click=press(move || set(None, "No fill target"))>
-                                "Take the fill target away"
-                            </button>
-                        </p>
-                    }
-                        .into_any()
-                }
-                false => {
-                    let start = move || set(Some(first(untrack(|| state.units()))), "A fill target");
-                    view! {
-                        <p class="actions">
-                            <button class="button" on:click=press(start)>
-                                "Work out a fill target"
-                            </button>
-                        </p>
-                    }
-                        .into_any()
-                }
-            })}
+            {target}
             <p class="about">
                 "For drinks packaged ahead of sale, not poured to order. No legal advice: local codes and the inspector's own weighing decide."
             </p>

@@ -50,9 +50,10 @@ pub fn Rules(
         let sample = state
             .book
             .with(|book| book.settings().invented && filling(book, id).is_some_and(|it| it.allowed.is_some()));
-        match sample {
-            true => format!("{} {}", words::INVENTED_VARIATION, words::ALLOWED_VARIATION),
-            false => words::ALLOWED_VARIATION.to_string(),
+        if sample {
+            format!("{} {}", words::INVENTED_VARIATION, words::ALLOWED_VARIATION)
+        } else {
+            words::ALLOWED_VARIATION.to_string()
         }
     });
     view! {

@@ -166,9 +166,10 @@ impl Asked {
         let sizes = self.sizes_now.get();
         let today = |id| self.candidates.with(|it| it.share_today(id)).unwrap_or_default();
         let shares = sizes.iter().map(|id| typed.share_of(*id).unwrap_or_else(|| today(*id)));
-        match typed.shares.is_empty() {
-            true => String::new(),
-            false => plans.shares(&shares.collect::<Vec<Share>>()).unwrap_or_else(words::overflow),
+        if typed.shares.is_empty() {
+            String::new()
+        } else {
+            plans.shares(&shares.collect::<Vec<Share>>()).unwrap_or_else(words::overflow)
         }
     }
 

@@ -85,9 +85,12 @@ fn Asking(asked: Asked) -> impl IntoView {
         let ids = all.into_iter().filter_map(|key| if let Key::Container(id) = key { Some(id) } else { None });
         ids.map(chip).collect_view().into_any()
     });
-    let most = text(move || match asked.sizes_now.with(Vec::len) >= MOST_CANDIDATES {
-        true => format!("{MOST_CANDIDATES} sizes are the most to compare at once: take one out to put another in."),
-        false => String::new(),
+    let most = text(move || {
+        if asked.sizes_now.with(Vec::len) >= MOST_CANDIDATES {
+            format!("{MOST_CANDIDATES} sizes are the most to compare at once: take one out to put another in.")
+        } else {
+            String::new()
+        }
     });
     let unknown = move || asked.candidates.with(|it| it.without_number().collect::<Vec<DrinkId>>());
     let unknown_said = text(move || {

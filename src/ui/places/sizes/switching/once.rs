@@ -42,12 +42,13 @@ pub fn Once(asking: Asking) -> impl IntoView {
             let sentence = state.book.with(|book| words::switching::first_order(order, book, &state.speaker.get()));
             view! { <li>{sentence}</li> }
         };
-        match orders.is_empty() {
-            true => view! {
+        if orders.is_empty() {
+            view! {
                 <p class="hollow">"The new size takes no packaging that the old one does not use."</p>
             }
-            .into_any(),
-            false => view! { <ul class="steps">{orders.iter().map(said).collect_view()}</ul> }.into_any(),
+            .into_any()
+        } else {
+            view! { <ul class="steps">{orders.iter().map(said).collect_view()}</ul> }.into_any()
         }
     });
     let hangs = Hangs::new();
