@@ -5,37 +5,37 @@ use crate::book::BookId;
 use crate::foundation::measure::Date;
 use crate::store::{Drawer, Slip};
 
-/// After so many days with changes and no copy, one is offered.
+/// A copy is offered after this many days with changes and without a copy.
 pub const DAYS: i32 = 14;
 
-/// After so many changes without a copy, one is offered.
+/// A copy is offered after this many changes without a copy.
 pub const CHANGES: usize = 200;
 
-/// What the note of the last copy is called.
+/// The id of the note of the last copy.
 const LAST: &str = "last-copy";
 
-/// What the note of the file on the device is called.
+/// The id of the note of the file on the device.
 pub const DEVICE_FILE: &str = "device-file";
 
-/// How it stands with the copies of one book.
+/// How current the copies of one book are.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct CopyStatus {
-    /// The last copy; none where none was saved.
+    /// When the last copy was saved, or `None` if there is none.
     pub last: Option<Moment>,
-    /// Changes since then, or all that are known.
+    /// How many changes were made since then. Without a copy, all that are known.
     pub changes: usize,
-    /// The earliest that is known of the book, where it has no copy.
+    /// Without a copy: the earliest day from which something is known of the book.
     pub known_since: Option<Date>,
 }
 
 /// The copies of the open book outside the browser, as far as they were looked up.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Copies {
-    /// The last copy; none where none was saved.
+    /// When the last copy was saved, or `None` if there is none.
     pub last: Option<Moment>,
-    /// The earliest that is known of the book, where it has no copy.
+    /// Without a copy: the earliest day from which something is known of the book.
     pub known_since: Option<Date>,
-    /// Whether the person put off the offer of a copy.
+    /// Whether the person postponed the offer of a copy.
     pub put_off: bool,
     /// The file on the device that is kept up to date.
     pub file: DeviceFile,
@@ -44,18 +44,19 @@ pub struct Copies {
 /// A file on the device that is kept up to date after saves.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub enum DeviceFile {
-    /// This browser has no such thing, or it was not looked up yet.
+    /// This browser cannot do that, or it was not looked up yet.
     #[default]
     None,
-    /// None was chosen.
+    /// No file was chosen.
     Off,
-    /// The browser wants to hear again that it may write to the file of this name.
+    /// The person must allow the browser again to write to the file of this name.
     AskAgain(String),
     /// It is written to the file of this name.
     On {
         /// The name of the file.
         name: String,
-        /// When it was written last; none where it was not written since the book was opened.
+        /// When it was last written, in milliseconds since 1970, or `None` if it was not written since the
+        /// book was opened.
         written: Option<u64>,
     },
     /// It could not be written.
@@ -70,14 +71,14 @@ pub enum DeviceFile {
 /// Why a copy is offered.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Due {
-    /// So many days have passed since the last copy, or since the book is known.
+    /// This many days have passed since the last copy, or since something is known of the book.
     Days(i32),
-    /// So many changes were made.
+    /// This many changes were made.
     Changes(usize),
 }
 
 impl CopyStatus {
-    /// Why a copy is due on the day `today`; none where it is not.
+    /// Why a copy is due on the day `today`. Returns `None` if it is not.
     pub fn due(&self, today: Date) -> Option<Due> {
         let since = self.last.map(|last| last.day).or(self.known_since);
         let days = since.map_or(0, |since| today.days_since(since));
@@ -96,12 +97,12 @@ pub fn note(book: BookId, at: Moment) -> Slip {
     Slip { drawer: Drawer::Notes, book, id: LAST.to_string(), text }
 }
 
-/// Throws away which file on the device is kept up to date.
+/// The note that no file on the device is kept up to date.
 pub fn no_device_file(book: BookId) -> Slip {
     Slip { drawer: Drawer::Notes, book, id: DEVICE_FILE.to_string(), text: None }
 }
 
-/// When the last copy was saved, of the notes of a book.
+/// When the last copy was saved, read from the notes of a book. Returns `None` if there was none.
 pub fn last(notes: &[Slip]) -> Option<Moment> {
     let text = notes.iter().find(|slip| slip.id == LAST)?.text.as_deref()?;
     let (millis, day) = text.split_once(' ')?;

@@ -1,5 +1,4 @@
-//! Whole books kept to go back to: restore points and deleted books, how old the last copy is, and
-//! which books there should be.
+//! Backups: restore points and deleted books, the age of the last copy, and the books that should be here.
 
 pub mod copies;
 pub mod noted_books;

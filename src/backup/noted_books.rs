@@ -1,19 +1,19 @@
-//! Which books there should be, noted outside the database: what tells books that the browser
-//! removed apart from a first start.
+//! The note of the books that should be here, kept outside the database. By it, books that the browser removed
+//! are told apart from a first start.
 
 use crate::book::BookId;
 use crate::store::Listed;
 
-/// A book that was on the shelf when this was noted.
+/// A book that was on the shelf when the note was written.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct NotedBook {
     /// The book.
     pub id: BookId,
-    /// Its name then; empty where its entry did not read.
+    /// Its name then, or an empty text if its entry did not read.
     pub name: String,
 }
 
-/// The books on the shelf, as they are noted.
+/// The note of the books on the shelf.
 pub fn noted(books: &[Listed]) -> Vec<NotedBook> {
     let noted = |book: &Listed| {
         let name = if let Listed::Book(entry) = book { entry.name.replace('\n', " ") } else { String::new() };
@@ -22,7 +22,7 @@ pub fn noted(books: &[Listed]) -> Vec<NotedBook> {
     books.iter().filter_map(noted).collect()
 }
 
-/// The note as a text, a line for each book.
+/// The note as a text, with one line for each book.
 pub fn to_text(books: &[NotedBook]) -> String {
     books.iter().map(|book| format!("{} {}\n", book.id, book.name)).collect()
 }
@@ -36,7 +36,7 @@ pub fn from_text(text: &str) -> Vec<NotedBook> {
     text.lines().filter_map(book).collect()
 }
 
-/// The books that were noted and are not on the shelf any more, though nobody deleted them.
+/// The books in the note that are not on the shelf although nobody deleted them.
 pub fn lost(noted: &[NotedBook], there: &[Listed], deleted: impl Fn(BookId) -> bool) -> Vec<NotedBook> {
     let gone = |book: &&NotedBook| !there.iter().any(|listed| listed.id() == Some(book.id)) && !deleted(book.id);
     noted.iter().filter(gone).cloned().collect()

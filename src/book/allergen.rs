@@ -1,15 +1,15 @@
-//! What must be named because it can harm: the lists of two laws in one set.
+//! Allergens: the lists of two laws in one enum.
 
 use crate::foundation::measure::stored_by_name;
 
-/// Something that people can be allergic to, as two laws name it: the nine major allergens of
-/// the United States (21 U.S.C. 321(qq): FALCPA 2004, FASTER Act 2021) and the fourteen
-/// substances of the European Union (Regulation (EU) No 1169/2011, Annex II).
+/// An allergen by one of two laws: the nine major allergens of the United States (21 U.S.C. 321(qq):
+/// FALCPA 2004, FASTER Act 2021), and the fourteen substances of the European Union (Regulation (EU) No
+/// 1169/2011, Annex II).
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Allergen {
-    /// Wheat: named so in the United States, a cereal containing gluten in the European Union.
+    /// Wheat. In the European Union it is one of the cereals containing gluten.
     Wheat,
-    /// Rye, barley, oats and other cereals containing gluten than wheat.
+    /// Cereals containing gluten other than wheat, such as rye, barley and oats.
     OtherGluten,
     /// Crustaceans.
     Crustaceans,
@@ -21,7 +21,7 @@ pub enum Allergen {
     Peanuts,
     /// Soybeans.
     Soybeans,
-    /// Milk, lactose too.
+    /// Milk, with lactose.
     Milk,
     /// Tree nuts, such as almonds, hazelnuts, walnuts, cashews.
     TreeNuts,

@@ -1,4 +1,4 @@
-//! How much a container holds to the rim, and how the owner knows.
+//! The brimful volume of a container, and how the owner knows it.
 
 use std::fmt;
 
@@ -8,20 +8,21 @@ use serde::{Deserialize, Deserializer, Serialize, Serializer};
 use crate::foundation::measure::{Amount, Length, Overflow, TypedLength, Volume};
 use crate::foundation::shape::Frustum;
 
-/// How much a container holds to the rim.
+/// The brimful volume of a container, and how the owner knows it.
 ///
-/// Stored as the amount alone where it was weighed, else as an object that names the way.
+/// A weighed one is stored as the amount alone, any other as an object that names the way.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Brimful {
-    /// Filled with water and weighed, or as the maker says: a volume and no heights.
+    /// A container that was filled with water and weighed, or for which the maker states the volume. No
+    /// heights are known.
     Weighed(Amount),
-    /// A cup by its measures.
+    /// A cup of which base, rim and height were measured.
     Tapered(Tapered),
-    /// A bottle by pouring known amounts into it; the last reading is the rim.
+    /// A bottle into which known amounts were poured. The last reading is at the rim.
     Poured(Vec<Reading>),
 }
 
-/// The inside of a round cup, straight from base to rim.
+/// The inside of a round cup with straight sides.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case", deny_unknown_fields)]
 pub struct Tapered {
@@ -33,7 +34,7 @@ pub struct Tapered {
     pub height: TypedLength,
 }
 
-/// How high a known volume stands.
+/// A known volume, and how high it stands.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case", deny_unknown_fields)]
 pub struct Reading {
@@ -44,20 +45,20 @@ pub struct Reading {
 }
 
 impl Tapered {
-    /// The same as a body of geometry.
+    /// The cup as a frustum.
     ///
     /// # Errors
-    /// [`Overflow`].
+    /// [`Overflow`] if a number leaves the range that can be computed.
     pub fn frustum(&self) -> Result<Frustum, Overflow> {
         Ok(Frustum { base: self.base.length()?, rim: self.rim.length()?, height: self.height.length()? })
     }
 }
 
 impl Brimful {
-    /// The volume to the rim; none where it is not given as a volume, or there is no reading.
+    /// The volume to the rim. Returns `None` if it is given in another dimension, or if there are no readings.
     ///
     /// # Errors
-    /// [`Overflow`].
+    /// [`Overflow`] if a number leaves the range that can be computed.
     pub fn volume(&self) -> Result<Option<Volume>, Overflow> {
         match self {
             Brimful::Weighed(amount) => amount.volume(),
@@ -66,10 +67,10 @@ impl Brimful {
         }
     }
 
-    /// The height of the rim above the base, where heights are known.
+    /// The height of the rim above the base. Returns `None` if no heights are known.
     ///
     /// # Errors
-    /// [`Overflow`].
+    /// [`Overflow`] if a number leaves the range that can be computed.
     pub fn height(&self) -> Result<Option<Length>, Overflow> {
         match self {
             Brimful::Weighed(_) => Ok(None),

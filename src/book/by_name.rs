@@ -1,8 +1,8 @@
-//! Reading stored records: the fields of each by their names, and no other way.
+//! Reading stored records, with the fields of each by name only.
 //!
-//! What serde derives for a struct also reads a bare list of its fields in their order. No record
-//! was ever written so, and for twenty structs that second way is much to load. This reader asks
-//! JSON for an object wherever a struct is wanted, at every depth.
+//! What serde derives for a struct also reads a list of its fields in order. No record was ever written
+//! so, and for twenty structs the code for that is much to load. At every depth this reader asks JSON for
+//! an object wherever a struct is wanted.
 
 use std::fmt;
 
@@ -10,10 +10,10 @@ use serde::de::{
     Deserialize, DeserializeSeed, Deserializer, EnumAccess, Error, MapAccess, SeqAccess, VariantAccess, Visitor,
 };
 
-/// Reads JSON, with the fields of each struct by their names.
+/// Reads JSON, with the fields of each struct by name.
 ///
 /// # Errors
-/// JSON's own error, with its place.
+/// The JSON reader's error, with its line and column, if the text is not JSON or not such a value.
 pub fn from_json<'de, T: Deserialize<'de>>(text: &'de str) -> Result<T, serde_json::Error> {
     let mut reader = serde_json::Deserializer::from_str(text);
     let value = T::deserialize(ByName(&mut reader))?;
@@ -21,7 +21,7 @@ pub fn from_json<'de, T: Deserialize<'de>>(text: &'de str) -> Result<T, serde_js
     Ok(value)
 }
 
-/// A reader, or what it hands on to or is handed by, so that what is deeper is read by name too.
+/// A wrapper around each part of a reader, so that what is nested deeper is read by name too.
 struct ByName<T>(T);
 
 macro_rules! read {

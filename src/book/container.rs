@@ -1,11 +1,11 @@
-//! What drinks are sold in.
+//! Containers, and the packaging that goes with them.
 
 use serde::{Deserialize, Serialize};
 
 use super::{Brimful, ContainerId, OnHand, Pack, PackagingId, PackagingSetId};
 use crate::foundation::measure::{Amount, Exact, Share, TypedLength, stored_by_name};
 
-/// One kind of packaging bought by the case: a bottle, a cap, a straw.
+/// One kind of packaging, such as a bottle, a cap or a straw.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case", deny_unknown_fields)]
 pub struct Packaging {
@@ -13,18 +13,18 @@ pub struct Packaging {
     pub id: PackagingId,
     /// Its name.
     pub name: String,
-    /// What part of the container set it is.
+    /// Its part in the container set.
     pub part: PackagingPart,
-    /// The packs it is quoted in; the first is the one bought now.
+    /// The packs in which it is quoted. The first is the one that is bought now.
     #[serde(default)]
     pub packs: Vec<Pack>,
-    /// What is here of it, when it was last counted; none where nobody counted.
+    /// Its last count, or `None` if nobody counted it.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub on_hand: Option<OnHand>,
 }
 
 impl Packaging {
-    /// A vessel of which only the name is known.
+    /// A vessel of which only the name is known: a bottle, cup or jar without packs.
     pub fn named(id: PackagingId, name: &str) -> Packaging {
         Packaging { id, name: name.to_string(), part: PackagingPart::Vessel, packs: Vec::new(), on_hand: None }
     }
@@ -58,7 +58,7 @@ stored_by_name! {
     }
 }
 
-/// A size on the menu: a vessel with what closes and dresses it, and how full it is poured.
+/// A size on the menu: a vessel, the packaging that goes with it, and how full it is poured.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case", deny_unknown_fields)]
 pub struct Container {
@@ -66,21 +66,21 @@ pub struct Container {
     pub id: ContainerId,
     /// Its name on the menu.
     pub name: String,
-    /// Volume to the rim.
+    /// Its volume to the rim.
     pub brimful: Brimful,
-    /// What the menu or label says it holds.
+    /// The volume that the menu or label states.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub declared: Option<Amount>,
-    /// What is left empty.
+    /// What is left empty under the rim.
     pub headspace: Headspace,
-    /// What one drink takes of each kind of packaging.
+    /// How many pieces one drink takes, each kind of packaging once.
     pub set: Vec<PackagingUse>,
-    /// And what it takes of sets that containers share.
+    /// The sets of packaging that it shares with other containers.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub shared: Vec<PackagingSetId>,
 }
 
-/// Packaging that goes together, such as lid, straw and sleeve, for all containers that share it.
+/// Packaging that goes together, such as lid, straw and sleeve, and is shared by several containers.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case", deny_unknown_fields)]
 pub struct PackagingSet {
@@ -88,7 +88,7 @@ pub struct PackagingSet {
     pub id: PackagingSetId,
     /// Its name.
     pub name: String,
-    /// What one drink takes of each kind of packaging.
+    /// How many pieces one drink takes, each kind of packaging once.
     pub uses: Vec<PackagingUse>,
 }
 
@@ -96,15 +96,15 @@ pub struct PackagingSet {
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum Headspace {
-    /// So much volume.
+    /// This volume.
     Volume(Amount),
-    /// A share of the brimful volume, in [0, 1).
+    /// This share of the brimful volume, in [0, 1).
     Share(Share),
-    /// Down to so far under the rim.
+    /// Down to this height under the rim.
     Height(TypedLength),
 }
 
-/// So many of one kind of packaging for one drink.
+/// How many pieces of one kind of packaging one drink takes.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case", deny_unknown_fields)]
 pub struct PackagingUse {

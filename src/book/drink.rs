@@ -5,7 +5,7 @@ use serde::{Deserialize, Serialize};
 use super::{DrinkId, Filling, IngredientId, LineId, OfferId, Stage};
 use crate::foundation::measure::{Amount, Date, Exact, Money, Share, Time, stored_by_name};
 
-/// A drink: a recipe written once at a reference size, for every size it is sold in.
+/// A drink: a recipe that is written once, at a reference size, for every size in which it is sold.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case", deny_unknown_fields)]
 pub struct Drink {
@@ -15,14 +15,14 @@ pub struct Drink {
     pub name: String,
     /// How it is made.
     pub kind: DrinkKind,
-    /// The size that the recipe is written at.
+    /// The volume at which the recipe is written.
     pub reference: Amount,
-    /// What goes in, in the order of adding.
+    /// The recipe, in the order of adding.
     pub lines: Vec<Line>,
-    /// Air beaten in, as a share of the volume of what is mixed, 0 or more.
+    /// The air beaten in, as a share of the volume of what is mixed, 0 or more.
     #[serde(default, skip_serializing_if = "Share::is_zero")]
     pub air: Share,
-    /// What stays in the press or jug, as a share of what is made, in [0, 1).
+    /// What is left in the press or jug, as a share of what is made, in [0, 1).
     #[serde(default)]
     pub process_loss: Share,
     /// Hands' time.
@@ -31,30 +31,30 @@ pub struct Drink {
     /// Paid per drink for treatment, such as a toll for treating it under pressure.
     #[serde(default, rename = "toll")]
     pub treatment_fee: Money,
-    /// Share of what is made and thrown away, in [0, 1); the book's where none is given.
+    /// The share of what is made that is thrown away, in [0, 1). Without one, the book's holds.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub unsold: Option<Share>,
-    /// Target margin, in [0, 1); the book's where none is given.
+    /// The target margin, in [0, 1). Without one, the book's holds.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub target: Option<Share>,
     /// Whether the drink is treated so that of 100,000 germs at most one is left (5 log), such
     /// as by pressure or by heat.
     #[serde(default, skip_serializing_if = "std::ops::Not::not")]
     pub treated: bool,
-    /// Its pH as it was measured, from 0 to 14; none where nobody measured.
+    /// Its measured pH, from 1 to 14, or `None` if nobody measured it.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub ph: Option<Exact>,
-    /// Whether it must be kept refrigerated, as the owner's food-safety plan has it.
+    /// Whether it must be kept refrigerated, by the owner's food-safety plan.
     #[serde(default, skip_serializing_if = "std::ops::Not::not")]
     pub keep_refrigerated: bool,
-    /// For how many days after the day of making it may be used, a whole number, as the owner's
-    /// food-safety plan has it; none where the plan's number was not entered.
+    /// How many days after the day of making it may be used, by the owner's food-safety plan: a whole number,
+    /// 0 to 730, or `None` if it was not entered.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub keeps_days: Option<Exact>,
 }
 
 impl Drink {
-    /// A drink without a line, with nothing else to pay for.
+    /// A drink without a recipe, and without other costs.
     pub fn new(id: DrinkId, name: String, kind: DrinkKind, reference: Amount) -> Drink {
         Drink {
             id,
@@ -75,8 +75,8 @@ impl Drink {
         }
     }
 
-    /// The last day on which it may be used where it was made on `made`; none where the book has no
-    /// number of days.
+    /// The last day on which it may be used if it was made on `made`. Returns `None` if the book has no number
+    /// of days.
     pub fn use_by(&self, made: Date) -> Option<Date> {
         let days = self.keeps_days?.whole_parts(0)?;
         Some(made.plus_days(i32::try_from(days).ok()?))
@@ -127,33 +127,34 @@ stored_by_name! {
 pub struct Line {
     /// Its id within the drink.
     pub id: LineId,
-    /// Of what.
+    /// The ingredient.
     pub ingredient: IngredientId,
-    /// At which stage the amount is meant.
+    /// The stage at which the amount is meant.
     pub stage: Stage,
-    /// How much, at the reference size. A number of pieces counts pieces as bought.
+    /// The amount at the reference size. Pieces are pieces as bought.
     pub amount: Amount,
-    /// How it follows the size.
+    /// How it scales with the size.
     pub scaling: Scaling,
-    /// How it stands in the glass, where it is ice.
+    /// How it is in the glass, if it is ice.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub ice: Option<Ice>,
 }
 
-/// A line that is ice. A volume of it is a scoop of cubes poured at random, as a heap.
+/// The ice of a line. A volume of it is that of a heap of cubes, as in a scoop.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case", deny_unknown_fields)]
 pub struct Ice {
     /// Where it is in the drink.
     pub place: IcePlace,
-    /// The share of a scoop that is ice and not air between the cubes, above 0 and at most 1.
+    /// The share of a scoop that is ice and not the air between the cubes, in (0, 1].
     #[serde(default = "Ice::usual_packing")]
     pub packing: Share,
 }
 
 impl Ice {
-    /// Cubes poured at random fill 0.54 (loose) to 0.67 (dense) of a space: Baker and Kudrolli,
-    /// Phys. Rev. E 82, 061304 (2010), for plastic cubes, so a guide only. This is the middle.
+    /// The usual share. Cubes poured at random fill 0.54 (loose) to 0.67 (dense) of a space: Baker and
+    /// Kudrolli, Phys. Rev. E 82, 061304 (2010). That is for plastic cubes, so a guide only; this is the
+    /// middle.
     pub const fn usual_packing() -> Share {
         Share::from_fraction(Exact::new(6, 1))
     }
@@ -166,7 +167,7 @@ pub enum IcePlace {
     BlendedIn,
     /// In the glass, held under the fill line.
     HeldUnder,
-    /// In the glass, floating freely: it takes the volume of its own mass of the liquid.
+    /// In the glass, floating freely: it displaces its own mass of the liquid.
     Floating,
 }
 
@@ -178,7 +179,7 @@ stored_by_name! {
     }
 }
 
-/// How a line follows the size of the drink.
+/// How a line scales with the size of the drink.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum Scaling {
@@ -186,9 +187,9 @@ pub enum Scaling {
     InProportion,
     /// The same in every size.
     Fixed,
-    /// In proportion, then to the nearest of these steps, half a step upwards.
+    /// In proportion, rounded to a whole number of these steps, half a step upwards.
     Stepped(Amount),
-    /// Takes what rounding leaves, so that the drink still meets its fill; one line at most.
+    /// It takes what the other lines leave, so that the drink meets its fill. At most one line does.
     TopUp,
 }
 
@@ -202,7 +203,7 @@ pub struct Labour {
     /// Per litre of drink.
     #[serde(default)]
     pub per_litre: Time,
-    /// For a whole batch, shared by its drinks.
+    /// For a whole batch, divided among its drinks.
     #[serde(default)]
     pub per_batch: Time,
     /// Drinks in a batch, at least 1.
@@ -210,7 +211,7 @@ pub struct Labour {
     pub batch: Exact,
 }
 
-/// No time at all, drink by drink.
+/// No time, for a batch of one drink.
 impl Default for Labour {
     fn default() -> Labour {
         Labour { per_drink: Time::ZERO, per_litre: Time::ZERO, per_batch: Time::ZERO, batch: Exact::ONE }
@@ -225,16 +226,16 @@ pub struct Offer {
     pub drink: DrinkId,
     /// The container.
     pub container: super::ContainerId,
-    /// The menu price, or none yet.
+    /// The menu price, or `None` if there is none yet.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub price: Option<Money>,
-    /// How many are usually sold in a week; none where it is not known.
+    /// How many are usually sold in a week, or `None` if that is not known.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub weekly: Option<Exact>,
-    /// How full the package must be, where the drink is packaged ahead of sale.
+    /// How full the package must be, if the drink is packaged ahead of sale.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub filling: Option<Filling>,
-    /// How it reaches the customer; none where nobody said.
+    /// How it reaches the customer, or `None` if nobody said.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub service: Option<Service>,
 }
@@ -250,8 +251,8 @@ impl Offer {
         OfferId { drink: self.drink, container: self.container }
     }
 
-    /// How it reaches the customer, as far as the book tells: what has a fill for packages is
-    /// packaged ahead, whatever else is said of it; none where nobody said.
+    /// How it reaches the customer. An offer with a rule for its fill is packaged ahead, whatever else is said
+    /// of it. Returns `None` if nobody said.
     pub fn served(&self) -> Option<Service> {
         if self.filling.is_some() { Some(Service::PackagedAhead) } else { self.service }
     }

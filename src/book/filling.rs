@@ -1,43 +1,43 @@
-//! How full a packaged drink must be: the rule that is followed, and what was weighed.
+//! How full a packaged drink must be: the rule that is followed, and the weighings.
 
 use serde::{Deserialize, Serialize};
 
 use crate::foundation::measure::{Amount, Exact, Share, Temperature, stored_by_name};
 
-/// What decides the fill of a packaged drink, and the weighings that tell how evenly it is filled.
+/// The rule for the fill of a packaged drink, and the weighings that show how evenly it is filled.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case", deny_unknown_fields)]
 pub struct Filling {
     /// The rule that is followed.
     pub rule: FillRule,
-    /// The share of packages that may be short by more than is tolerated, by the rule that accepts
-    /// one: that of Europe and the United Kingdom.
+    /// The share of packages that may be short by more than the tolerance. Only the rule of Europe and the
+    /// United Kingdom accepts such a share.
     pub accepted: Accepted,
-    /// What a single package may be short by, where the rule leaves it to the user: the maximum
-    /// allowable variation in the United States.
+    /// By how much a single package may be short: the maximum allowable variation in the United States.
+    /// Only that rule leaves it to the user.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub allowed: Option<Amount>,
-    /// Volume that must stay empty under the rim for the closure to fit.
+    /// The volume that must stay empty under the rim for the closure to fit.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub least_headspace: Option<Amount>,
-    /// Packages in a batch: a whole number, 1 or more. None where nobody said; then nothing is
-    /// added for the average of a batch.
+    /// How many packages are in a batch: a whole number, 1 or more. If it is `None`, nothing is added for the
+    /// average of a batch.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub batch: Option<Exact>,
-    /// The share of batches that may be short on average; none where it was not chosen.
+    /// The share of batches that may be short on average, or `None` if it was not chosen.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub batch_risk: Option<Accepted>,
-    /// The temperature of the drink when its volume or density was measured, 0 to 40 °C. None where
-    /// nobody said; then volumes are taken to be measured where the law measures them.
+    /// The temperature of the drink when its volume or density was measured, 0 to 40 °C. If it is `None`, it
+    /// is taken to be the temperature at which the law measures.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub measured_at: Option<Temperature>,
-    /// Net contents of packages that were weighed or measured, in the order of weighing.
+    /// The net contents of packages, in the order in which they were weighed or measured.
     #[serde(default)]
     pub nets: Vec<Amount>,
 }
 
 impl Filling {
-    /// The rule, and nothing weighed yet.
+    /// A filling by this rule, with nothing weighed yet.
     pub const fn new(rule: FillRule, accepted: Accepted) -> Filling {
         Filling {
             rule,
@@ -51,7 +51,7 @@ impl Filling {
         }
     }
 
-    /// The share of batches that may be short on average: 2.5 % where none was chosen.
+    /// The share of batches that may be short on average: 2.5 % if none was chosen.
     pub fn batch_risk(&self) -> Accepted {
         self.batch_risk.unwrap_or(Accepted::TwoAndAHalfPercent)
     }
@@ -60,14 +60,15 @@ impl Filling {
 /// A rule for the contents of packages.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum FillRule {
-    /// The average is at least what is declared, and nothing besides: no law is known to ask only
+    /// The average is at least what is declared, and nothing else is asked. No law is known that asks only
     /// this.
     Average,
-    /// The average, few packages short by more than a tolerance, none by twice that: Directive
-    /// 76/211/EEC, Annex I (text), and SI 2006/659 in the United Kingdom (text).
+    /// The average is at least what is declared, few packages are short by more than a tolerance, and none by
+    /// more than twice that: Directive 76/211/EEC, Annex I (text), and SI 2006/659 in the United Kingdom
+    /// (text).
     EuropeanOrBritish,
-    /// The average, and no package short by more than a variation that is allowed: NIST Handbook
-    /// 133 (second-hand).
+    /// The average is at least what is declared, and no package is short by more than an allowed variation:
+    /// NIST Handbook 133 (second-hand).
     UnitedStates,
 }
 
@@ -116,8 +117,8 @@ impl Accepted {
         })
     }
 
-    /// How many standard deviations below the mean this share of a normal distribution begins:
-    /// published upper quantiles, to six decimals.
+    /// How many standard deviations below the mean this share of a normal distribution lies: published upper
+    /// quantiles, to six decimals.
     pub const fn quantile(self) -> Exact {
         match self {
             Accepted::OneInAThousand => Exact::new(3_090_232, 6),

@@ -19,7 +19,7 @@ impl Book {
             .filter_map(Record::ingredient)
     }
 
-    /// Packaging.
+    /// One kind of packaging.
     pub fn packaging(&self, id: PackagingId) -> Option<&Packaging> {
         self.records.get(&Key::Packaging(id)).and_then(Record::packaging)
     }
@@ -80,7 +80,7 @@ impl Book {
         self.between(key(ContainerId::FIRST), key(ContainerId::LAST)).filter_map(Record::offer)
     }
 
-    /// What was sold in the week that begins on `monday`.
+    /// The sales of the week that begins on `monday`.
     pub fn week(&self, monday: Date) -> Option<&Week> {
         self.records.get(&Key::Week(monday)).and_then(Record::week)
     }
@@ -121,17 +121,17 @@ impl Book {
         self.between(Key::Scenario(ScenarioId::FIRST), Key::Scenario(ScenarioId::LAST)).filter_map(Record::scenario)
     }
 
-    /// What is made on a day.
+    /// The batch of a day.
     pub fn batch(&self, day: Date) -> Option<&Batch> {
         self.records.get(&Key::Batch(day)).and_then(Record::batch)
     }
 
-    /// Every day that something is made on, the earliest first.
+    /// Every batch, the earliest first.
     pub fn batches(&self) -> impl DoubleEndedIterator<Item = &Batch> {
         self.between(Key::Batch(Date::FIRST), Key::Batch(Date::LAST)).filter_map(Record::batch)
     }
 
-    /// What is to be bought; none where no list was made.
+    /// The buying list, if one was made.
     pub fn buying_list(&self) -> Option<&BuyingList> {
         self.records.get(&Key::BuyingList).and_then(Record::buying_list)
     }
@@ -140,14 +140,13 @@ impl Book {
         self.records.range(first..=last).map(|(_, record)| record)
     }
 
-    /// Everything that belongs to a container: its own packaging, then that of the sets that it
-    /// shares with others.
+    /// All the packaging of a container: its own, then that of the sets that it shares with others.
     pub fn set_of<'a>(&'a self, container: &'a Container) -> impl Iterator<Item = &'a PackagingUse> {
         let shared = container.shared.iter().filter_map(|id| self.packaging_set(*id));
         container.set.iter().chain(shared.flat_map(|set| &set.uses))
     }
 
-    /// What is here of goods, when it was last counted.
+    /// The last count of goods. Returns `None` if nobody counted them.
     pub fn on_hand(&self, goods: Goods) -> Option<OnHand> {
         match goods {
             Goods::Ingredient(id) => self.ingredient(id)?.on_hand,
@@ -155,7 +154,7 @@ impl Book {
         }
     }
 
-    /// The packs that goods are quoted in; the first is the one bought now.
+    /// The packs in which goods are quoted. The first is the one that is bought now.
     pub fn packs(&self, goods: Goods) -> &[Pack] {
         match goods {
             Goods::Ingredient(id) => self.ingredient(id).map(|ingredient| ingredient.packs.as_slice()),

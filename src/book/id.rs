@@ -1,4 +1,4 @@
-//! Ids of records. Drawn at random by whoever makes the record; the book asks nobody.
+//! Ids of records. Whoever makes a record draws its id at random; the book does not.
 
 use std::fmt;
 
@@ -23,17 +23,18 @@ macro_rules! id {
             /// The highest id: after every record.
             pub const LAST: $name = $name(u64::MAX);
 
-            /// An id from a random number; zero, which no record has, becomes one.
+            /// The id of a random number. Zero, which no record has, becomes one.
             pub const fn from_random(number: u64) -> $name {
                 $name(if number == 0 { 1 } else { number })
             }
 
-            /// The number that it is made from.
+            /// Its number.
             pub const fn number(self) -> u64 {
                 self.0
             }
 
-            /// Reads 1 to 16 hexadecimal digits in lower case, without leading zeros.
+            /// Reads 1 to 16 lower-case hexadecimal digits without leading zeros. Returns `None` for
+            /// anything else.
             pub fn from_text(text: &str) -> Option<$name> {
                 parse(text).map($name)
             }
@@ -63,7 +64,7 @@ macro_rules! id {
 }
 
 id! {
-    /// A book's id, for telling the books on the shelf apart.
+    /// A book's id.
     BookId
 }
 id! {
@@ -108,17 +109,17 @@ id! {
     ScenarioId
 }
 
-/// An offer is a drink in a container; the pair is its id, written `DRINK-CONTAINER`.
+/// An offer's id: the pair of its drink and its container, written `DRINK-CONTAINER`.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub struct OfferId {
     /// The drink.
     pub drink: DrinkId,
-    /// What it is sold in.
+    /// The container.
     pub container: ContainerId,
 }
 
 impl OfferId {
-    /// Reads `DRINK-CONTAINER`.
+    /// Reads `DRINK-CONTAINER`. Returns `None` for anything else.
     pub fn from_text(text: &str) -> Option<OfferId> {
         let (drink, container) = text.split_once('-')?;
         Some(OfferId { drink: DrinkId::from_text(drink)?, container: ContainerId::from_text(container)? })

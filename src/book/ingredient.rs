@@ -1,11 +1,11 @@
-//! What goes into drinks.
+//! Ingredients.
 
 use serde::{Deserialize, Serialize};
 
 use super::{Allergen, IngredientId, OnHand, Pack, Weighing};
 use crate::foundation::measure::{Density, Mass, Share, stored_by_name};
 
-/// Something that goes into drinks, and what becomes of it on the way there.
+/// An ingredient: what it costs, and what is left of it on the way into a drink.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case", deny_unknown_fields)]
 pub struct Ingredient {
@@ -13,16 +13,16 @@ pub struct Ingredient {
     pub id: IngredientId,
     /// Its name.
     pub name: String,
-    /// Trimmed mass over bought mass, in (0, 1]; 1 where nothing is cut away.
+    /// Trimmed mass over bought mass, in (0, 1]; 1 if nothing is cut away.
     pub trim_yield: Share,
-    /// Juice mass over trimmed mass, in (0, 1]; none where it is not pressed.
+    /// Juice mass over trimmed mass, in (0, 1], or `None` if it is not pressed.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub press_yield: Option<Share>,
-    /// Soaked, cooked or brewed mass over trimmed mass, above 0 and often above 1; none where it
-    /// is neither.
+    /// Soaked, cooked or brewed mass over trimmed mass, above 0 and often above 1, or `None` if it is none of
+    /// these.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub soak_yield: Option<Share>,
-    /// Density in the drink, in grams per millilitre: as poured or puréed, not as a heap.
+    /// Density in the drink, in grams per millilitre: as poured or puréed, and not as a heap.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub density: Option<Density>,
     /// Density of its juice, in grams per millilitre.
@@ -31,37 +31,37 @@ pub struct Ingredient {
     /// Grams of one piece as bought.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub piece_weight: Option<Mass>,
-    /// What it holds that must be named, in the order of the lists; an empty list says that it
-    /// holds none, nothing at all that nobody has looked yet.
+    /// The allergens in it, in the order of [`Allergen::ALL`]. An empty list says that it has none, `None`
+    /// that nobody has checked yet.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub allergens: Option<Vec<Allergen>>,
-    /// Which tree nuts are in it, in the owner's words, such as "almonds"; empty where nobody said.
+    /// The tree nuts in it, in the owner's words, such as "almonds"; empty if nobody said.
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub nuts: String,
-    /// What it is mixed of, in the owner's words, where it is a mixture, such as granola: empty
-    /// while nobody knows; none where it is one food.
+    /// The parts of a mixture, such as granola, in the owner's words; empty if nobody knows them yet. `None` if
+    /// it is a single food.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub parts: Option<String>,
-    /// What the list of ingredients of a label calls it, such as "apple"; empty where that is its
-    /// name. Juice pressed from it is then "apple juice".
+    /// Its name in the list of ingredients on a label, such as "apple", of which the pressed juice is "apple
+    /// juice". Empty if that is [`Ingredient::name`].
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub sold_as: String,
-    /// Whether it is fruit or vegetable, or juice or purée of it; none where nobody said.
+    /// Whether it is fruit or vegetable, or juice or purée of these, or `None` if nobody said.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub produce: Option<Produce>,
-    /// The packs it is quoted in; the first is the one bought now.
+    /// The packs in which it is quoted. The first is the one that is bought now.
     #[serde(default)]
     pub packs: Vec<Pack>,
-    /// What is here of it as bought, when it was last counted; none where nobody counted.
+    /// Its last count, as bought, or `None` if nobody counted it.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub on_hand: Option<OnHand>,
-    /// The yield log: what was weighed of it, the earliest first.
+    /// The yield log: its weighings, the earliest first.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub weighings: Vec<Weighing>,
 }
 
 impl Ingredient {
-    /// An ingredient of which only the name is known: nothing is cut away, nothing pressed.
+    /// An ingredient of which only the name is known. Nothing of it is cut away or pressed.
     pub fn named(id: IngredientId, name: &str) -> Ingredient {
         Ingredient {
             id,
@@ -84,14 +84,12 @@ impl Ingredient {
     }
 }
 
-/// Whether something is fruit or vegetable, or juice or purée of it, and whether it was treated.
+/// Whether an ingredient is fruit or vegetable, or juice or purée of these, and whether it was treated.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Produce {
-    /// Fruit or vegetable, or juice or purée of it, that nothing was done to against germs;
-    /// frozen is raw too.
+    /// Fruit or vegetable, or juice or purée of these, without treatment against germs. Frozen counts as raw.
     Raw,
-    /// The same, treated so that of 100,000 germs at most one is left (5 log), such as
-    /// pasteurized juice.
+    /// The same, treated so that of 100,000 germs at most one is left (5 log), such as pasteurized juice.
     Treated,
     /// Neither fruit nor vegetable, such as milk, nuts, honey or water.
     Neither,
@@ -105,7 +103,7 @@ stored_by_name! {
     }
 }
 
-/// What an amount in a recipe means.
+/// The stage of an ingredient at which an amount in a recipe is meant.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Stage {
     /// As it comes from the supplier.

@@ -1,15 +1,15 @@
-//! Goods taken out, with others in their place.
+//! Replacing goods by others wherever they are used.
 
 use super::{Book, Edit, Goods, Key, PackagingId, PackagingUse, Record};
 use crate::foundation::measure::Overflow;
 
 impl Edit {
-    /// The edit that puts `other` in the place of `goods` wherever a drink, container or set uses
-    /// them, strikes `goods` from the buying list, and takes them out of the book. The numbers of
-    /// each recipe stay as they are. None where one is an ingredient and the other packaging.
+    /// The edit that replaces `goods` by `other` in every drink, container and set, strikes `goods` from the
+    /// buying list, and removes them from the book. The amounts in recipes stay as they are. Returns `None` if
+    /// one is an ingredient and the other packaging.
     ///
     /// # Errors
-    /// [`Overflow`] where a container's numbers of both cannot be added.
+    /// [`Overflow`] if a container uses both, and the sum of their numbers is out of range.
     pub fn instead(book: &Book, goods: Goods, other: Goods) -> Result<Option<Edit>, Overflow> {
         let key = Key::from(goods);
         let mut edits = Vec::new();
@@ -37,7 +37,7 @@ impl Edit {
     }
 }
 
-/// The uses with one packaging in the place of another, each packaging once.
+/// The uses with one packaging replaced by another, each packaging once.
 fn used_instead(uses: &[PackagingUse], from: PackagingId, to: PackagingId) -> Result<Vec<PackagingUse>, Overflow> {
     let mut used: Vec<PackagingUse> = Vec::new();
     for one in uses {

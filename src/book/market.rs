@@ -11,14 +11,14 @@ use crate::foundation::measure::{Amount, Date, Money};
 pub struct SeenPrice {
     /// Its id.
     pub id: SeenPriceId,
-    /// Where, in the person's own words.
+    /// The place, in the person's own words.
     pub place: String,
-    /// What kind of drink.
+    /// The kind of drink.
     pub kind: DrinkKind,
     /// Its size, a volume.
     pub size: Amount,
-    /// What the menu there asked.
+    /// The price on the menu there.
     pub price: Money,
-    /// When.
+    /// The day on which it was seen.
     pub day: Date,
 }

@@ -55,7 +55,7 @@ pub use stock::{BuyingList, OnHand, ToBuy, Weighing};
 
 /// Everything that one owner keeps.
 ///
-/// What it refers to is always there: an edit that would break a reference is refused.
+/// Its references always hold: an edit that would break one is refused.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Book {
     settings: Settings,
@@ -72,7 +72,8 @@ impl Book {
     /// A book from its records, in any order.
     ///
     /// # Errors
-    /// The first [`Refusal`] met while putting them in.
+    /// The first [`Refusal`]: if a record's values do not hold, if one that it needs is missing, or if there
+    /// are no settings.
     pub fn from_records(records: impl IntoIterator<Item = Record>) -> Result<Book, Refusal> {
         let mut ordered = BTreeMap::new();
         for record in records {
@@ -82,23 +83,23 @@ impl Book {
         for record in ordered.into_values() {
             book.apply(&Edit::Put(record))?;
         }
-        match book.settings.name.is_empty() {
-            true => Err(Refusal::Missing { key: Key::Settings, needed_by: None }),
-            false => Ok(book),
+        if book.settings.name.is_empty() {
+            return Err(Refusal::Missing { key: Key::Settings, needed_by: None });
         }
+        Ok(book)
     }
 
-    /// Every record, in the order of their keys.
+    /// Every record, ordered by key.
     pub fn records(&self) -> impl Iterator<Item = Record> {
         std::iter::once(Record::Settings(Box::new(self.settings.clone()))).chain(self.records.values().cloned())
     }
 
-    /// The keys of every record, in their order.
+    /// The keys of every record, in order.
     pub fn keys(&self) -> impl Iterator<Item = Key> {
         std::iter::once(Key::Settings).chain(self.records.keys().copied())
     }
 
-    /// Whether the other book has the same at `key`, or neither has anything.
+    /// Whether both books have the same record at `key`, or neither has one.
     pub fn agrees(&self, other: &Book, key: Key) -> bool {
         match key {
             Key::Settings => self.settings == other.settings,
@@ -124,7 +125,8 @@ impl Book {
         &self.settings
     }
 
-    /// The name of what stands at `key`; an offer's is its drink's and container's.
+    /// The name of the record at `key`, or an empty text if there is none. That of an offer is made of its
+    /// drink's and its container's.
     pub fn name(&self, key: Key) -> String {
         match key {
             Key::Settings => self.settings.name.clone(),

@@ -1,4 +1,4 @@
-//! Packs: what a supplier asks for how much.
+//! Packs: a supplier's price for an amount of goods.
 
 use serde::{Deserialize, Serialize};
 
@@ -6,7 +6,7 @@ use super::{IngredientId, PackId, PackagingId};
 use crate::foundation::in_order;
 use crate::foundation::measure::{Amount, Date, Exact, Money};
 
-/// What is bought in packs.
+/// Something that is bought in packs.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum Goods {
@@ -16,8 +16,8 @@ pub enum Goods {
     Packaging(PackagingId),
 }
 
-/// A supplier's quote for a pack. Price and contents are kept as a pair: a stored unit price
-/// would lose thirds.
+/// A supplier's quote for a pack. Price and contents are stored as a pair, since a unit price could not be
+/// exact.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case", deny_unknown_fields)]
 pub struct Pack {
@@ -26,17 +26,17 @@ pub struct Pack {
     /// Who sells it, in the owner's words; may be empty.
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub supplier: String,
-    /// How much it holds, as bought.
+    /// Its contents, as bought.
     pub contents: Amount,
-    /// What is paid for it.
+    /// The price of one pack.
     pub price: Money,
-    /// The day on which the price was last heard; none where nobody noted it.
+    /// The day on which the price was last heard, or `None` if nobody noted it.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub day: Option<Date>,
-    /// What was paid for it before, the earliest first: each price until it changed.
+    /// Its earlier prices, the earliest first, each with the last day on which it was heard.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub earlier: Vec<Quoted>,
-    /// Delivery or a deposit that is not paid back, per pack.
+    /// Delivery, or a deposit that is not refunded, per pack.
     #[serde(default, skip_serializing_if = "Money::is_zero")]
     pub surcharge: Money,
     /// How many are bought at a time.
@@ -57,7 +57,7 @@ pub struct Quoted {
     pub price: Money,
 }
 
-/// The price of a pack from so many at a time.
+/// A lower price of a pack if more are bought at a time.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case", deny_unknown_fields)]
 pub struct Tier {
@@ -67,7 +67,7 @@ pub struct Tier {
     pub price: Money,
 }
 
-/// Why a price that was heard cannot be dated so.
+/// Why a price that was heard cannot get another day.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum DayError {
     /// Another price was heard on this day.
@@ -84,7 +84,8 @@ impl Pack {
         self.reached_by(packs).map_or(self.price, |tier| tier.price)
     }
 
-    /// The lower price that holds as the pack is bought; none where that is its own price.
+    /// The tier that holds for as many packs as are bought at a time. Returns `None` if that is the pack's own
+    /// price.
     pub fn reached(&self) -> Option<&Tier> {
         self.reached_by(self.at_a_time)
     }
@@ -93,20 +94,20 @@ impl Pack {
         self.tiers.iter().filter(|tier| tier.from <= packs).max_by_key(|tier| tier.from)
     }
 
-    /// The price of one pack as it is bought.
+    /// The price of one pack when it is bought as usual: [`Pack::at_a_time`] at a time.
     pub fn price_now(&self) -> Money {
         self.price_at(self.at_a_time)
     }
 
-    /// The place of that price, to write a new one to.
+    /// The field that holds that price, to set a new one.
     pub fn price_now_mut(&mut self) -> &mut Money {
         let at_a_time = self.at_a_time;
         let reached = self.tiers.iter_mut().filter(|tier| tier.from <= at_a_time);
         reached.max_by_key(|tier| tier.from).map_or(&mut self.price, |tier| &mut tier.price)
     }
 
-    /// Writes the price as it was heard on a day. What held before moves into the history; of a
-    /// price that holds on, the first and the last day are kept.
+    /// Sets the price as it was heard on a day. The price before moves into the history. If the price is the
+    /// same, the first and the last day on which it was heard are kept.
     pub fn quote(&mut self, price: Money, day: Date) {
         let was = Quoted { day: self.day.unwrap_or(day), price: self.price_now() };
         if was.day < day {
@@ -122,18 +123,17 @@ impl Pack {
         self.day = Some(day.max(was.day));
     }
 
-    /// Every price that was heard, the earliest first, the one paid now at the end where it is
-    /// dated.
+    /// Every price that was heard, the earliest first. The one paid now is the last, if it has a day.
     pub fn heard(&self) -> impl Iterator<Item = Quoted> {
         let now = self.day.map(|day| Quoted { day, price: self.price_now() });
         self.earlier.iter().copied().chain(now)
     }
 
-    /// The pack with the price that was heard on `from` dated `to`; as it is where none was heard
-    /// then. The history stays in order.
+    /// The pack with another day, `to`, for the price that was heard on `from`. The history stays in order. If
+    /// no price was heard on `from`, the pack is unchanged.
     ///
     /// # Errors
-    /// A [`DayError`] where another price stands in the way.
+    /// A [`DayError`] if another price has that day.
     pub fn redated(&self, from: Date, to: Date) -> Result<Pack, DayError> {
         if from != to && self.heard().any(|quoted| quoted.day == to) {
             return Err(DayError::Taken(to));
@@ -155,7 +155,7 @@ impl Pack {
         Ok(pack)
     }
 
-    /// The price that was heard last up to a day; none where none is known from then.
+    /// The price that was last heard on a day or before it. Returns `None` if none is known.
     pub fn price_on(&self, day: Date) -> Option<Money> {
         self.heard().take_while(|quoted| quoted.day <= day).last().map(|quoted| quoted.price)
     }

@@ -1,4 +1,4 @@
-//! Records and their keys: the unit of change and of storage.
+//! Records and their keys. A record is the unit of change and of storage.
 
 use std::fmt;
 
@@ -11,7 +11,7 @@ use super::{
 };
 use crate::foundation::measure::Date;
 
-/// Where a record is kept.
+/// The key of a record: its kind and id.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Key {
     /// The book's settings.
@@ -43,7 +43,7 @@ pub enum Key {
 }
 
 impl Key {
-    /// Reads what [`Key`] writes, such as `drink:a1`.
+    /// Reads what [`Key`] displays, such as `drink:a1`. Returns `None` for anything else.
     pub fn from_text(text: &str) -> Option<Key> {
         let Some((kind, id)) = text.split_once(':') else {
             return match text {
@@ -99,7 +99,7 @@ impl From<Goods> for Key {
     }
 }
 
-/// Anything that a book keeps.
+/// A record of any kind.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum Record {
@@ -132,7 +132,7 @@ pub enum Record {
 }
 
 impl Record {
-    /// Where it is kept.
+    /// Its key.
     pub fn key(&self) -> Key {
         match self {
             Record::Settings(_) => Key::Settings,
@@ -168,67 +168,67 @@ impl Record {
         }
     }
 
-    /// The ingredient, where it is one.
+    /// The ingredient, if it is one.
     pub fn ingredient(&self) -> Option<&Ingredient> {
         if let Record::Ingredient(record) = self { Some(record) } else { None }
     }
 
-    /// The packaging, where it is one.
+    /// The packaging, if it is one.
     pub fn packaging(&self) -> Option<&Packaging> {
         if let Record::Packaging(record) = self { Some(record) } else { None }
     }
 
-    /// The set of packaging, where it is one.
+    /// The set of packaging, if it is one.
     pub fn packaging_set(&self) -> Option<&PackagingSet> {
         if let Record::PackagingSet(record) = self { Some(record) } else { None }
     }
 
-    /// The container, where it is one.
+    /// The container, if it is one.
     pub fn container(&self) -> Option<&Container> {
         if let Record::Container(record) = self { Some(record) } else { None }
     }
 
-    /// The drink, where it is one.
+    /// The drink, if it is one.
     pub fn drink(&self) -> Option<&Drink> {
         if let Record::Drink(record) = self { Some(record) } else { None }
     }
 
-    /// The offer, where it is one.
+    /// The offer, if it is one.
     pub fn offer(&self) -> Option<&Offer> {
         if let Record::Offer(record) = self { Some(record) } else { None }
     }
 
-    /// The week's sales, where it is that.
+    /// The week's sales, if it is that.
     pub fn week(&self) -> Option<&Week> {
         if let Record::Week(record) = self { Some(record) } else { None }
     }
 
-    /// The price seen elsewhere, where it is one.
+    /// The price seen elsewhere, if it is one.
     pub fn seen_price(&self) -> Option<&SeenPrice> {
         if let Record::SeenPrice(record) = self { Some(record) } else { None }
     }
 
-    /// The trial, where it is one.
+    /// The trial, if it is one.
     pub fn trial(&self) -> Option<&Trial> {
         if let Record::Trial(record) = self { Some(record) } else { None }
     }
 
-    /// The scenario, where it is one.
+    /// The scenario, if it is one.
     pub fn scenario(&self) -> Option<&Scenario> {
         if let Record::Scenario(record) = self { Some(record) } else { None }
     }
 
-    /// The batch, where it is one.
+    /// The batch, if it is one.
     pub fn batch(&self) -> Option<&Batch> {
         if let Record::Batch(record) = self { Some(record) } else { None }
     }
 
-    /// The buying list, where it is one.
+    /// The buying list, if it is one.
     pub fn buying_list(&self) -> Option<&BuyingList> {
         if let Record::BuyingList(record) = self { Some(record) } else { None }
     }
 
-    /// The packs that it is quoted in, where it is goods.
+    /// The packs in which it is quoted, if it is goods.
     pub fn packs_mut(&mut self) -> Option<&mut Vec<Pack>> {
         match self {
             Record::Ingredient(record) => Some(&mut record.packs),
@@ -247,7 +247,7 @@ impl Record {
         }
     }
 
-    /// The records that this one needs.
+    /// The keys of the records to which this one refers.
     pub fn needs(&self) -> Vec<Key> {
         match self {
             Record::Settings(_) | Record::Ingredient(_) | Record::Packaging(_) | Record::SeenPrice(_) => Vec::new(),

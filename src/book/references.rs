@@ -4,13 +4,13 @@ use super::{Book, Container, Drink, Key, PackagingUse, Record, ScenarioId, Scope
 use crate::foundation::measure::Date;
 
 impl Book {
-    /// A book of the same settings with the record at `key` and all that it needs, and nothing
-    /// else: small enough to try things out on.
+    /// A book with the same settings, the record at `key`, and the records that this needs: small enough to
+    /// try things out on.
     pub fn only(&self, key: Key) -> Book {
         self.cut(std::iter::once(key))
     }
 
-    /// The same of several records.
+    /// The same for several records.
     pub fn cut(&self, keys: impl Iterator<Item = Key>) -> Book {
         let mut book = Book::new(self.settings.clone());
         let mut waiting: Vec<Key> = keys.collect();
@@ -35,15 +35,15 @@ impl Book {
         weeks.chain(scenarios).chain(batches).filter(needs).map(Record::key)
     }
 
-    /// The buying list, where it has the goods at `key`.
+    /// The key of the buying list, if the goods at `key` are on it.
     fn listed(&self, key: Key) -> Option<Key> {
         let list = self.buying_list()?;
         list.lines.iter().any(|line| Key::from(line.goods) == key).then_some(Key::BuyingList)
     }
 
-    /// The records whose cost changes with the one at `key`, at first hand: the drinks of an
-    /// ingredient, the sets and containers of packaging, the containers of a set, the offers of a
-    /// container or a drink. What was sold or is planned of it costs what it costs.
+    /// The records whose cost depends directly on the one at `key`: the drinks of an ingredient, the sets and
+    /// containers of packaging, the containers of a set, the offers of a container or a drink. Weeks,
+    /// scenarios and batches are not among them.
     pub fn repriced_by(&self, key: Key) -> Vec<Key> {
         match key {
             Key::Ingredient(id) => {
@@ -76,8 +76,8 @@ impl Book {
         }
     }
 
-    /// The records that need the one at `key`: it cannot be removed before them. First those that
-    /// it re-prices.
+    /// The records that need the one at `key`, so that it cannot be removed before them. Those of
+    /// [`Book::repriced_by`] come first.
     pub fn needed_by(&self, key: Key) -> Vec<Key> {
         let mut by = self.repriced_by(key);
         match key {

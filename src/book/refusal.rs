@@ -5,32 +5,32 @@ use super::{FlatCost, Key};
 /// Why an edit was refused.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Refusal {
-    /// A record that is needed is not there.
+    /// A record that is needed is not in the book.
     Missing {
         /// The record.
         key: Key,
-        /// Who needs it; none where the edit itself does.
+        /// The record that needs it, or `None` if the edit itself does.
         needed_by: Option<Key>,
     },
-    /// A record cannot go while others use it.
+    /// A record cannot be removed while others use it.
     InUse {
         /// The record.
         key: Key,
-        /// Who uses it.
+        /// The records that use it.
         by: Vec<Key>,
     },
-    /// A value does not hold.
+    /// A value is not valid.
     Field {
         /// The record.
         key: Key,
-        /// Which of its values.
+        /// The field with the value.
         field: Field,
         /// What is wrong.
         problem: Problem,
     },
 }
 
-/// A value of a record, as the screens know it.
+/// A field of a record, as the screens know it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[allow(missing_docs, reason = "each is the record's value of the same name")]
 pub enum Field {
@@ -117,9 +117,9 @@ pub enum Field {
 /// What is wrong with a value.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Problem {
-    /// There must be something.
+    /// It must not be empty.
     Empty,
-    /// More than 80 letters.
+    /// It must not have more than 80 characters.
     TooLong,
     /// It must be above zero.
     NotPositive,
@@ -127,7 +127,7 @@ pub enum Problem {
     Negative,
     /// A yield must be above 0 % and at most 100 %.
     NotAYield,
-    /// A share must be at least 0 % and under 100 %.
+    /// A share must be at least 0 % and below 100 %.
     NotAShare,
     /// It must be a volume.
     NotAVolume,
@@ -135,36 +135,36 @@ pub enum Problem {
     NotACount,
     /// Headspace must leave room for a drink.
     NothingFits,
-    /// The container does not hold what it says.
+    /// The declared volume must not be more than the brimful one.
     MoreThanBrimful,
     /// A batch is at least one drink.
     LessThanOne,
-    /// A price ending must lie below one unit of money (below 100 where there are no cents).
+    /// A price ending must be below one unit of money (below 100 if the currency has no decimals).
     NotAnEnding,
-    /// The number has more digits than a book keeps: 9 before the decimal sign, 8 after it.
+    /// A number must not have more digits than a book stores: 9 before the decimal sign, 8 after it.
     TooLarge,
-    /// Two of the same id.
+    /// No two may have the same id.
     Twice,
     /// Headspace by height needs heights: the measures of a cup, or readings of a bottle.
     NoHeights,
-    /// A bottle needs two readings at least.
+    /// A bottle needs at least two readings.
     TooFew,
-    /// The reading at this place, counted from 1, is not above the one before.
+    /// The reading at this place, counted from 1, must be above the one before it.
     Falls(usize),
     /// A tier must begin above one pack.
     NotAboveOne,
-    /// More than 400 letters.
+    /// It must not have more than 400 characters.
     LongerThanALabel,
-    /// The pH of a drink lies between 1 and 14: a 0 is typed where nobody measured, and would call any
-    /// juice acid.
+    /// The pH of a drink must be at least 1 and at most 14. People type 0 if nobody measured it, and that
+    /// would make any juice count as acid.
     NotAPh,
-    /// A temperature outside the table of water: 0 to 40 °C.
+    /// A temperature must be in the table of water: 0 to 40 °C.
     NotMeasuredThere,
-    /// A drink keeps for two years at most.
+    /// A drink keeps for at most two years.
     TooManyDays,
-    /// A step must be of the same kind as the amount.
+    /// A step must have the same dimension as the amount.
     AnotherKind,
-    /// One line at most takes what is left.
+    /// At most one line may take what the others leave.
     MoreThanOne,
     /// It must be a weight or a volume.
     NeitherWeightNorVolume,
@@ -172,7 +172,7 @@ pub enum Problem {
     NotAPacking,
     /// A week begins on a Monday.
     NotAMonday,
-    /// It must come after what stands before it.
+    /// A day must be after the one before it.
     NotAfter,
     /// It must be a weight.
     NotAWeight,

@@ -1,4 +1,4 @@
-//! A menu to play with beside today's.
+//! Scenarios: other menus than today's, to be compared with it.
 
 use std::collections::BTreeSet;
 
@@ -6,8 +6,8 @@ use serde::{Deserialize, Serialize};
 
 use super::{Book, Edit, Key, Offer, Record, ScenarioId};
 
-/// A named copy of a book's offers: other sizes, prices and sales than today's, compared with
-/// them and then adopted or dropped.
+/// A named copy of a book's offers with other sizes, prices and sales. It is compared with today's, and then
+/// adopted or dropped.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case", deny_unknown_fields)]
 pub struct Scenario {
@@ -15,12 +15,12 @@ pub struct Scenario {
     pub id: ScenarioId,
     /// Its name.
     pub name: String,
-    /// Every offer that there would be, each drink and size once.
+    /// Every offer that there would be: each drink in a size once.
     pub offers: Vec<Offer>,
 }
 
 impl Scenario {
-    /// The book with these offers in place of its own.
+    /// The edits that put these offers in place of the book's own.
     pub fn applied(&self, book: &Book) -> Vec<Edit> {
         let mut stays = BTreeSet::new();
         stays.extend(self.offers.iter().map(|offer| Key::Offer(offer.id())));
@@ -31,7 +31,7 @@ impl Scenario {
         gone.chain(self.offers.iter().map(|offer| Edit::Put(Record::Offer(offer.clone())))).collect()
     }
 
-    /// The one edit that makes these the book's offers and ends the scenario.
+    /// The edit that puts these offers in place of the book's own and removes the scenario.
     pub fn adopted(&self, book: &Book) -> Edit {
         let mut edits = self.applied(book);
         edits.push(Edit::Remove(Key::Scenario(self.id)));

@@ -11,61 +11,61 @@ use crate::foundation::measure::{Amount, Currency, Exact, Money, Share, System, 
 pub struct Settings {
     /// The book's name.
     pub name: String,
-    /// Whether the data is invented, to be said on the screen.
+    /// Whether the data is invented. The screen says so.
     #[serde(default, skip_serializing_if = "std::ops::Not::not")]
     pub invented: bool,
     /// The currency of every amount of money.
     pub currency: Currency,
-    /// Units to show and to read bare numbers in.
+    /// The units in which amounts are shown and bare numbers read.
     pub units: System,
     /// Sales tax or VAT.
     pub tax: Tax,
-    /// Taken by whoever carries the payment.
+    /// The fee of the payment provider.
     pub payment_fee: PaymentFee,
-    /// Share of the price without tax that a seller or carrier keeps, in [0, 1).
+    /// The share of the price without tax that a marketplace or carrier keeps, in [0, 1).
     #[serde(default)]
     pub commission: Share,
-    /// Loaded hourly wage.
+    /// The hourly wage with all that it costs the employer.
     pub wage: Money,
     /// Rent, power and the like, per drink.
     #[serde(default)]
     pub overhead: Money,
-    /// Share of what is made and thrown away, in [0, 1).
+    /// The share of what is made that is thrown away, in [0, 1).
     #[serde(default)]
     pub unsold: Share,
-    /// Target margin, in [0, 1).
+    /// The target margin, in [0, 1).
     pub target: Share,
     /// What the target margin must cover.
     #[serde(rename = "covers")]
     pub cost_basis: CostBasis,
-    /// How menu prices may end, each at least 0 and below the period of endings; empty for any.
+    /// How menu prices may end, each at least 0 and below [`Settings::ending_period`]. Empty for any ending.
     pub endings: Vec<Money>,
-    /// Where a till's list of sales keeps what; none where none was read yet.
+    /// The columns of the till's list of sales, or `None` if no list was read yet.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub till: Option<TillColumns>,
-    /// A supplier's price is old after so many days; none where prices do not grow old.
+    /// After how many days a supplier's price is old, or `None` if prices do not grow old.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub price_days: Option<Exact>,
-    /// The smallest step that the scale behind the counter shows: a mass.
+    /// The smallest step of the scale behind the counter: a mass.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub scale_step: Option<Amount>,
-    /// The smallest step that the jugs behind the counter show: a volume.
+    /// The smallest step of the jugs behind the counter: a volume.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub jug_step: Option<Amount>,
 }
 
-/// The columns of a till's list of sales, by the names at their heads.
+/// The columns of a till's list of sales, by the names in its header.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case", deny_unknown_fields)]
 pub struct TillColumns {
-    /// What was sold: the drink, or drink and size in one.
+    /// The column of what was sold: the drink, or drink and size in one.
     pub item: String,
-    /// The size, where it has a column of its own.
+    /// The column of the size, if it has its own.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub size: Option<String>,
-    /// How many.
+    /// The column of the number sold.
     pub units: String,
-    /// The day, where the list has days.
+    /// The column of the day, if there is one.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub day: Option<String>,
 }
@@ -76,11 +76,11 @@ pub struct TillColumns {
 pub struct Tax {
     /// The rate, 0 or more.
     pub rate: Share,
-    /// Where it stands.
+    /// Where it is added.
     pub place: TaxPlace,
 }
 
-/// Where the tax stands.
+/// Where the tax is added.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum TaxPlace {
     /// Inside the menu price.
@@ -100,16 +100,16 @@ stored_by_name! {
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case", deny_unknown_fields)]
 pub struct PaymentFee {
-    /// Share of what the customer pays, in [0, 1).
+    /// The share of what the customer pays, in [0, 1).
     #[serde(default)]
     pub share: Share,
-    /// And so much besides.
+    /// The fixed amount per payment.
     #[serde(default)]
     pub fixed: Money,
 }
 
 impl Settings {
-    /// A new book's settings, in US dollars: a start to change, not advice.
+    /// The settings of a new book, in US dollars: a start to be changed, and no advice.
     pub fn new(name: &str) -> Settings {
         Settings {
             name: name.to_string(),
@@ -132,8 +132,7 @@ impl Settings {
         }
     }
 
-    /// The period in which price endings repeat: one major unit, or a hundred where the
-    /// currency has no digits.
+    /// The period in which price endings repeat: one major unit, or a hundred if the currency has no decimals.
     pub fn ending_period(&self) -> Money {
         Money::from_major(if self.currency.digits() == 0 { Exact::new(100, 0) } else { Exact::ONE })
     }

@@ -1,11 +1,11 @@
-//! What is here, what was weighed, what is to be bought.
+//! Stock, weighings, and the buying list.
 
 use serde::{Deserialize, Serialize};
 
 use super::{Goods, PackId};
 use crate::foundation::measure::{Amount, Date, Exact, Money};
 
-/// What was counted or weighed on the shelf.
+/// A count of what is on hand.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case", deny_unknown_fields)]
 pub struct OnHand {
@@ -15,23 +15,23 @@ pub struct OnHand {
     pub day: Date,
 }
 
-/// One weighing on the way to the drink. What was not weighed is left out.
+/// One entry of the yield log: what an ingredient weighed at each stage, as far as it was weighed.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case", deny_unknown_fields)]
 pub struct Weighing {
     /// The day.
     pub day: Date,
-    /// What was weighed in as bought: a mass.
+    /// Its mass as bought.
     pub bought: Amount,
-    /// What was left of it after trimming: a mass, at most what was bought.
+    /// Its mass after trimming, at most that as bought.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub trimmed: Option<Amount>,
-    /// The juice pressed from what was left: a mass, at most what went into the press.
+    /// The mass of its juice, at most that of what was pressed.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub pressed: Option<Amount>,
 }
 
-/// What is to be bought. It stays as it was made, whatever is planned or quoted since.
+/// The buying list. It stays as it was made, whatever is planned or quoted since.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case", deny_unknown_fields)]
 pub struct BuyingList {
@@ -47,14 +47,14 @@ pub struct BuyingList {
 pub struct ToBuy {
     /// What is bought.
     pub goods: Goods,
-    /// In which of its packs.
+    /// The pack in which it is bought.
     pub pack: PackId,
-    /// How many of them, above 0.
+    /// How many packs, above 0.
     pub packs: Exact,
     /// Whether they are bought.
     #[serde(default, skip_serializing_if = "std::ops::Not::not")]
     pub bought: bool,
-    /// What was paid for one pack, where it was not the price quoted.
+    /// What was paid for one pack, or `None` if it was the quoted price.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub paid: Option<Money>,
 }

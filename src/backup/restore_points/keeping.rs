@@ -1,4 +1,4 @@
-//! Making restore points, and reading what they hold.
+//! Making restore points, and reading their contents.
 
 use std::cell::{Cell, RefCell};
 use std::collections::BTreeMap;
@@ -10,14 +10,14 @@ use crate::exchange::{self, BookFileError};
 use crate::foundation::measure::Date;
 use crate::store::{Backing, Drawer, Fault, Listed, Shelf, Slip};
 
-/// How long nothing is tried after a try that failed, in milliseconds.
+/// How long to wait after a failed attempt, in milliseconds.
 const REST: u64 = 10_000;
 
-/// How many points wait at most.
+/// The most points that wait.
 const MOST_WAITING: usize = 4;
 
-/// The restore points of an open book: what is to be kept waits here until the edit after it is
-/// saved, so that no edit waits for a point. Its clones are the same.
+/// The restore points of an open book. A point waits here until the edit after it is saved, so that no edit
+/// waits for a point. A clone is a handle of the same points.
 pub struct Points<B> {
     inner: Rc<Inner<B>>,
 }
@@ -25,18 +25,19 @@ pub struct Points<B> {
 struct Inner<B> {
     backing: B,
     book: BookId,
-    /// The last day whose first change was seen here.
+    /// The day of the last change that was seen here.
     seen: Cell<Option<Date>>,
     waiting: RefCell<Vec<Waiting>>,
     busy: Cell<bool>,
-    /// Whether the last try failed, and until when none is made then.
+    /// Whether the last attempt failed.
     failed: Cell<bool>,
+    /// After a failed attempt: when the next one is made, in milliseconds since 1970.
     rests_until: Cell<u64>,
     told: Box<Told>,
 }
 
-/// Hears of each try whether it went wrong: what the point was to be made before, and why there
-/// is none.
+/// Called after each attempt. If it failed, with the event before which the point was to be made, and the
+/// fault.
 type Told = dyn Fn(Option<(Why, Fault)>);
 
 #[derive(Clone)]
@@ -47,18 +48,19 @@ struct Waiting {
     held: Held,
 }
 
-/// What a point is to hold.
+/// The contents of a point that is to be made.
 #[derive(Clone)]
 enum Held {
     /// This book.
     Book(Box<Book>),
-    /// The open book, with these records as they were; none is one that was not there. The first
-    /// change of a day is a keystroke, and shall not wait for a copy of the book.
+    /// The open book, with these records as they were before; `None` is one that was not there. The first
+    /// change of a day is a keystroke, and must not wait for a copy of the book.
     Was(BTreeMap<Key, Option<Record>>),
 }
 
 impl<B: Backing> Points<B> {
-    /// Those of the book `book`.
+    /// The restore points of a book. `told` is called after each attempt to make one: with `None` if it
+    /// succeeded.
     pub fn new(backing: B, book: BookId, told: impl Fn(Option<(Why, Fault)>) + 'static) -> Points<B> {
         let inner = Inner {
             backing,
@@ -73,7 +75,7 @@ impl<B: Backing> Points<B> {
         Points { inner: Rc::new(inner) }
     }
 
-    /// The book was changed at `at`; `was` are the records that were changed, as they were.
+    /// Tells that the book was changed at `at`. `was` are the changed records as they were before.
     pub fn changed(&self, at: Moment, salt: u64, was: &BTreeMap<Key, Option<Record>>) {
         let first = self.inner.seen.replace(Some(at.day)) != Some(at.day);
         let mut waiting = self.inner.waiting.borrow_mut();
@@ -89,33 +91,33 @@ impl<B: Backing> Points<B> {
         }
     }
 
-    /// The whole book is about to be changed; `before` is how it stands.
+    /// Tells that the whole book is about to be changed. `before` is the book as it is.
     pub fn before(&self, why: Why, at: Moment, salt: u64, before: Book) {
         let mut waiting = self.inner.waiting.borrow_mut();
-        // Of changes that are joined one after the other, the book before the first is wanted.
+        // Of several conflicts that are resolved one after the other, the book before the first counts.
         if why != Why::Merge || waiting.iter().all(|earlier| earlier.why != why) {
             waiting.push(Waiting { why, at, salt, held: Held::Book(Box::new(before)) });
-            // The first is perhaps on its way.
+            // The first may be in the making.
             if waiting.len() > MOST_WAITING {
                 waiting.remove(1);
             }
         }
     }
 
-    /// What was about to be done was refused.
+    /// Tells that the change announced last was refused.
     pub fn refused(&self) {
         self.inner.waiting.borrow_mut().pop();
     }
 
-    /// Everything is saved at `now`, and `book` is the open one: what waits is kept now. On a device
-    /// that took none a moment ago nothing is tried: a point is a whole book.
+    /// Tells that everything is saved at `now`, so that the points that wait are made. `book` returns the open
+    /// book. Shortly after a failed attempt none is made, since a point is a whole book.
     pub fn saved(&self, now: Moment, book: impl Fn() -> Book) {
         for waiting in self.inner.waiting.borrow_mut().iter_mut() {
             if let Held::Was(records) = &waiting.held {
                 let mut before = book();
                 let back = Edit::records(&before, records);
-                // What was just done can be taken back; where another tab stands in the way, the
-                // book as it is now is better than none.
+                // What was just done can be undone. If another tab's change prevents it, the book as it
+                // is now is better than none.
                 let _ = before.apply(&back);
                 waiting.held = Held::Book(Box::new(before));
             }
@@ -154,7 +156,7 @@ impl<B> Clone for Points<B> {
     }
 }
 
-/// Every point of one book or of all, the newest first. What does not read is left out.
+/// Every point of one book or of all, the newest first. A point that does not read is left out.
 async fn all<B: Backing>(backing: &B, book: Option<BookId>) -> Result<Vec<Point>, Fault> {
     let slips = backing.slips(Drawer::Points, book).await?;
     let mut points: Vec<Point> = slips.iter().filter_map(Point::from_slip).collect();
@@ -162,8 +164,8 @@ async fn all<B: Backing>(backing: &B, book: Option<BookId>) -> Result<Vec<Point>
     Ok(points)
 }
 
-/// The slips that keep a point, and throw away those that go for it; with a deleted book go its
-/// steps.
+/// The slips that write a point, and delete those that go for it. If the point of a deleted book goes, so do
+/// its steps.
 async fn slips<B: Backing>(
     backing: &B,
     others: Vec<Point>,
@@ -185,14 +187,14 @@ async fn slips<B: Backing>(
     Ok(slips)
 }
 
-/// The slips that throw the steps of a book away.
+/// The slips that delete the steps of a book.
 async fn steps_thrown_away<B: Backing>(backing: &B, book: BookId) -> Result<Vec<Slip>, Fault> {
     let steps = backing.slips(Drawer::Steps, Some(book)).await?;
     Ok(steps.into_iter().map(|step| Slip { text: None, ..step }).collect())
 }
 
-/// Makes a point; none is made where the first change of its day has one, from here or from
-/// another tab: each is of the book before a change.
+/// Makes a point. For the first change of a day none is made if that day has a point already, from this tab or
+/// another: each is of the book before a change.
 async fn make<B: Backing>(backing: &B, book: BookId, waiting: &Waiting) -> Result<(), Fault> {
     let Waiting { why, at, salt, held: Held::Book(before) } = waiting else { return Ok(()) };
     let others = all(backing, None).await?;
@@ -213,16 +215,15 @@ pub async fn of_book<B: Backing>(backing: &B, book: BookId) -> Result<Vec<Point>
     all(backing, Some(book)).await
 }
 
-/// What a point holds, as a text: a book file, or what was stored of a book that did not read.
+/// The contents of a point as a text: a book file, or what was stored of a damaged book.
 ///
 /// # Errors
-/// [`Fault::Gone`] where it was thrown away since; any [`Fault`] of the storage itself.
+/// [`Fault::Gone`] if the point was deleted since; any [`Fault`] of the storage itself.
 pub async fn copy_of<B: Backing>(backing: &B, point: &Point) -> Result<String, Fault> {
     backing.slip(Drawer::Copies, point.book, &point.id).await?.ok_or(Fault::Gone)
 }
 
-/// The books that were deleted and can be brought back: the point before the deletion of each,
-/// the last deleted first.
+/// The deleted books that can be brought back, the last deleted first: of each, the point before its deletion.
 ///
 /// # Errors
 /// Any [`Fault`] of the storage itself.
@@ -240,23 +241,21 @@ pub async fn deleted_books<B: Backing>(shelf: &Shelf<B>, today: Date) -> Result<
     Ok(deleted)
 }
 
-/// Whether a book that is gone was deleted by a person; else the browser has removed it.
+/// Whether a book that is gone was deleted by a person. If not, the browser removed it.
 ///
 /// # Errors
 /// Any [`Fault`] of the storage itself.
 pub async fn was_deleted<B: Backing>(backing: &B, book: BookId) -> Result<bool, Fault> {
-    // The slips are in the order of their ids, the last made last.
+    // The slips are ordered by id, the latest last.
     let slips = backing.slips(Drawer::Points, Some(book)).await?;
     Ok(slips.iter().filter_map(Point::from_slip).next_back().is_some_and(|last| last.why == Why::Deletion))
 }
 
-/// Deletes a book, whether it reads or not, and keeps it as a point: both or neither. Its steps stay
-/// as long. Of one that
-/// does not read, what is stored of it is kept.
+/// Deletes a book and keeps it as a point: both or neither. Its steps stay as long as the point. Of a damaged
+/// book, the point has what is stored of it.
 ///
 /// # Errors
-/// [`Fault::Gone`] where there is none; any [`Fault`] of the storage itself. The book is then
-/// still there.
+/// [`Fault::Gone`] if there is no such book; any [`Fault`] of the storage itself. The book is then still there.
 pub async fn delete<B: Backing>(shelf: &Shelf<B>, id: BookId, at: Moment, salt: u64) -> Result<(), Fault> {
     let (held, text) = match shelf.open(id).await {
         Ok((book, mut opened)) => {
@@ -272,7 +271,7 @@ pub async fn delete<B: Backing>(shelf: &Shelf<B>, id: BookId, at: Moment, salt: 
     shelf.backing().delete(id, &slips(shelf.backing(), others, point, text).await?).await
 }
 
-/// Deletes a book and everything that is kept of it.
+/// Deletes a book with its points and steps.
 ///
 /// # Errors
 /// Any [`Fault`] of the storage itself. The book is then still there.
@@ -286,22 +285,22 @@ pub async fn delete_for_good<B: Backing>(shelf: &Shelf<B>, id: BookId) -> Result
 /// Why a deleted book cannot be brought back. It stays in the list.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum BringBackError {
-    /// The storage.
+    /// The storage failed.
     Stored(Fault),
-    /// What is kept is no whole book.
+    /// The point's contents are not a whole book.
     NotWhole(BookFileError),
 }
 
-/// Puts a deleted book back on the shelf, whole and under its own id; `now` is the time in
-/// milliseconds since 1970.
+/// Puts a deleted book back on the shelf under its own id. `now` is the moment, in milliseconds since 1970.
 ///
 /// # Errors
-/// A [`BringBackError`]; nothing is changed.
+/// A [`BringBackError`] if the storage fails, if its contents are not a whole book, or if its id is taken.
+/// Nothing is changed then.
 pub async fn bring_back<B: Backing>(shelf: &Shelf<B>, point: &Point, now: u64) -> Result<(), BringBackError> {
     let text = copy_of(shelf.backing(), point).await.map_err(BringBackError::Stored)?;
     let book = exchange::read(text).map_err(BringBackError::NotWhole)?;
     shelf.create(point.book, &book, now).await.map_err(BringBackError::Stored)?;
-    // What it holds is on the shelf again. Where it cannot go, it goes with its time.
+    // Its contents are on the shelf again. If the point cannot be deleted now, it goes when it is old.
     let _ = shelf.backing().file(&point.thrown_away()).await;
     Ok(())
 }

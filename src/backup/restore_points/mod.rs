@@ -1,7 +1,7 @@
-//! Restore points: whole books as they once stood, kept beside the books to go back to.
+//! Restore points: copies of whole books as they were at a moment, to go back to.
 //!
-//! Day and time come in as values. What a point is and what it holds are slips of their own, so
-//! that a list of points reads no books.
+//! Day and time come in as values. The facts of a point and its contents are separate slips, so that a list
+//! of points reads no books.
 
 mod keeping;
 mod policy;
@@ -17,31 +17,31 @@ pub use keeping::{
 };
 pub use policy::{DAYS, DELETED_DAYS, MOST_BYTES, POINTS, to_go};
 
-/// A time, and the day that it falls on where the person is.
+/// A moment, and the day on which it is where the person is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Moment {
     /// Milliseconds since 1970, in UTC.
     pub millis: u64,
-    /// The day there.
+    /// The person's local day.
     pub day: Date,
 }
 
-/// What a restore point was made before.
+/// The event before which a restore point was made.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Why {
     /// The first change of its day.
     FirstChange,
-    /// Another book put in place of it, from a file.
+    /// The book was replaced by one from a file.
     Import,
-    /// What waits here put on top of what another tab saved.
+    /// A conflict with another tab was resolved.
     Merge,
-    /// A scenario made the menu.
+    /// A scenario was adopted.
     Adoption,
-    /// Yields that were weighed adopted.
+    /// Weighed yields were adopted.
     Yields,
-    /// An earlier restore point put in place of it.
+    /// The book was replaced by an earlier restore point.
     Restore,
-    /// Its deletion.
+    /// The book was deleted.
     Deletion,
 }
 
@@ -65,16 +65,16 @@ impl Why {
     }
 }
 
-/// What a restore point is, without the book that it holds.
+/// The facts of a restore point, without its contents.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Point {
-    /// The book that it is of.
+    /// The book of which it is a copy.
     pub book: BookId,
-    /// Its name among the points of the book: a later point has a later one.
+    /// Its id among the points of the book. Ids are in the order of time.
     pub id: String,
-    /// What it was made before.
+    /// The event before which it was made.
     pub why: Why,
-    /// When.
+    /// When it was made.
     pub at: Moment,
     /// The name of the book.
     pub name: String,
@@ -82,15 +82,15 @@ pub struct Point {
     pub drinks: usize,
     /// How many ingredients it holds.
     pub ingredients: usize,
-    /// How large it is, as a book file in bytes.
+    /// Its size as a book file, in bytes.
     pub bytes: u64,
-    /// How many earlier points had to go for it, since all together would have been too large.
+    /// How many earlier points were deleted to make room for it.
     pub made_room: usize,
 }
 
 impl Point {
-    /// The point of a book as it stands, held as a text of so many bytes. `salt` is a random
-    /// number: two tabs may make points at one time.
+    /// The point of the book `held`, whose text has this many bytes. `salt` is a random number, since two tabs
+    /// may make points at the same moment.
     fn new(book: BookId, held: &Book, why: Why, at: Moment, salt: u64, bytes: usize) -> Point {
         Point {
             book,
@@ -105,7 +105,7 @@ impl Point {
         }
     }
 
-    /// Reads what [`Point::text`] writes; none where it is something else.
+    /// Reads what [`Point::text`] writes. Returns `None` for anything else.
     pub fn from_slip(slip: &Slip) -> Option<Point> {
         let (head, name) = slip.text.as_deref()?.split_once('\n')?;
         let mut words = head.split(' ');
@@ -124,7 +124,7 @@ impl Point {
         words.next().is_none().then_some(point)
     }
 
-    /// What it is, as a line of figures and the name of the book under it.
+    /// The facts as a line of figures, and a line with the name of the book.
     pub fn text(&self) -> String {
         let Point { why, at, name, drinks, ingredients, bytes, made_room, .. } = self;
         format!("{} {} {} {drinks} {ingredients} {bytes} {made_room}\n{name}", why.name(), at.millis, at.day)
@@ -134,7 +134,7 @@ impl Point {
         Slip { drawer, book: self.book, id: self.id.clone(), text }
     }
 
-    /// The slips that throw it away with what it holds.
+    /// The slips that delete it with its contents.
     fn thrown_away(&self) -> [Slip; 2] {
         [Drawer::Points, Drawer::Copies].map(|drawer| self.slip(drawer, None))
     }

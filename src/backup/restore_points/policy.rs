@@ -5,33 +5,32 @@ use std::collections::BTreeMap;
 use super::{Point, Why};
 use crate::foundation::measure::Date;
 
-/// Points of so many days are kept, however many they are.
+/// The points of this many days are kept, however many they are.
 pub const DAYS: i32 = 14;
 
-/// So many points of each book are kept, however old they are.
+/// The last points of each book, this many, are kept, however old they are.
 pub const POINTS: usize = 20;
 
-/// A deleted book is kept for so many days.
+/// A deleted book is kept for this many days.
 pub const DELETED_DAYS: i32 = 30;
 
-/// All points of all books together hold at most so many bytes; a single one may be larger.
+/// The most bytes of all points of all books together. A single point may be larger.
 pub const MOST_BYTES: u64 = 20_000_000;
 
-/// Which points go, as places in `points`: those past their time, and those that the others need
-/// the room of.
+/// The points to be deleted, as places in the list of points.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct ToGo {
-    /// Past their time.
+    /// Points that are too old.
     pub aged: Vec<usize>,
-    /// Within their time, but all together are too large. The oldest go first, those of deleted
-    /// books last, and never the newest of all.
+    /// Points that make room, since all together are too large: the oldest first, those of deleted books last,
+    /// and never the newest of all.
     pub for_room: Vec<usize>,
 }
 
-/// Which of `points`, in any order, go on the day `today`.
+/// The points of a list, in any order, that are to be deleted on the day `today`.
 ///
-/// Of a book on the shelf, the points of the last [`DAYS`] days and its last [`POINTS`] stay. Of
-/// a deleted book, whose last point is that of its deletion, all stay for [`DELETED_DAYS`].
+/// Of a book on the shelf, the points of the last [`DAYS`] days and its last [`POINTS`] stay. Of a deleted
+/// book, whose last point is that of its deletion, all stay for [`DELETED_DAYS`].
 pub fn to_go(points: &[Point], today: Date) -> ToGo {
     let mut newest_first: Vec<(usize, &Point)> = points.iter().enumerate().collect();
     newest_first.sort_by(|(_, one), (_, other)| (other.at.millis, &other.id).cmp(&(one.at.millis, &one.id)));
@@ -47,9 +46,10 @@ pub fn to_go(points: &[Point], today: Date) -> ToGo {
             Some(day) => today.days_since(*day) > DELETED_DAYS,
             None => *later >= POINTS && today.days_since(point.at.day) > DAYS,
         };
-        match aged {
-            true => go.aged.push(place),
-            false => stay.push((place, point.bytes, *later == 0 && deleted_on.is_some())),
+        if aged {
+            go.aged.push(place);
+        } else {
+            stay.push((place, point.bytes, *later == 0 && deleted_on.is_some()));
         }
         *later = later.saturating_add(1);
     }

@@ -8,7 +8,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use super::{Book, Goods, Key, Offer, OfferId, PackId, Record, Refusal, check};
 use crate::foundation::measure::{Date, Money};
 
-/// Up to so many removals in a row are done one by one.
+/// Up to this many removals in a row are done one by one.
 const FEW: usize = 8;
 
 /// Something that a person does to a book.
@@ -18,52 +18,51 @@ const FEW: usize = 8;
 )]
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Edit {
-    /// Adds a record, or writes it anew.
+    /// Adds a record, or replaces the one with its key.
     Put(Record),
-    /// Takes a record out.
+    /// Removes a record.
     Remove(Key),
-    /// A supplier's price moved.
+    /// Sets a supplier's price.
     SetPackPrice {
         /// What is bought.
         goods: Goods,
-        /// In which of its packs.
+        /// The pack.
         pack: PackId,
         /// The new price of the pack.
         price: Money,
-        /// The day on which it was heard, for the history of the pack; none where it is only
-        /// tried.
+        /// The day on which it was heard, for the history of the pack, or `None` if it is only tried out.
         day: Option<Date>,
     },
-    /// The menu price of an offer, or none.
+    /// Sets or removes the menu price of an offer.
     SetPrice {
         /// The offer.
         offer: OfferId,
-        /// The price asked.
+        /// The price, if any.
         price: Option<Money>,
     },
-    /// Several edits as one: all or none.
+    /// Several edits as one: all of them or none.
     Together(Vec<Edit>),
 }
 
 /// What an edit did.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Applied {
-    /// The edit that takes it back.
+    /// The edit that undoes it.
     pub inverse: Edit,
     /// The records that it wrote or removed.
     pub touched: BTreeSet<Key>,
 }
 
 impl Applied {
-    /// What an edit did that touches nothing.
+    /// The result of an edit that does nothing.
     pub fn nothing() -> Applied {
         Applied { inverse: Edit::Together(Vec::new()), touched: BTreeSet::new() }
     }
 }
 
 impl Edit {
-    /// The edit that takes `key` out together with what belongs to it: a drink's or container's
-    /// offers, also those of scenarios, what was sold and is made of it, and a drink's own trials.
+    /// The edit that removes the record at `key` together with what belongs to it. Of a drink or a container,
+    /// these are its offers, also those in scenarios, weeks and batches; of a drink, also its trials.
     pub fn remove_with_offers(book: &Book, key: Key) -> Edit {
         let stays = |offer: OfferId| Key::Drink(offer.drink) != key && Key::Container(offer.container) != key;
         let without = |user: Key| match book.record(user)? {
@@ -94,7 +93,7 @@ impl Edit {
         Edit::Together(edits)
     }
 
-    /// The edit that turns `from` into `to`.
+    /// The edit that turns the book `from` into the book `to`.
     pub fn replace(from: &Book, to: &Book) -> Edit {
         let mut edits = Vec::new();
         let gone: Vec<Key> = from.keys().filter(|key| !to.contains(*key)).collect();
@@ -108,15 +107,15 @@ impl Edit {
         Edit::Together(edits)
     }
 
-    /// The edit that makes `book` hold these records, and not hold those that are none.
+    /// The edit that puts these records into `book`, and removes those at the keys that have `None`.
     pub fn records(book: &Book, records: &BTreeMap<Key, Option<Record>>) -> Edit {
         let puts = records.values().filter_map(Option::clone).map(Edit::Put);
-        // Keys are in the order of need: what needs another goes before it.
+        // A record needs only records with lower keys: from the last on, each goes before what it needs.
         let gone = records.iter().rev().filter(|(key, record)| record.is_none() && book.contains(**key));
         Edit::Together(puts.chain(gone.map(|(key, _)| Edit::Remove(*key))).collect())
     }
 
-    /// The records that it writes or takes out.
+    /// The keys of the records that it writes or removes.
     pub fn keys(&self) -> BTreeSet<Key> {
         let mut keys = BTreeSet::new();
         match self {
@@ -131,17 +130,18 @@ impl Edit {
 }
 
 impl Book {
-    /// The records at these keys; none where there is none.
+    /// The records at these keys, with `None` for a key that has no record.
     pub fn at(&self, keys: &BTreeSet<Key>) -> BTreeMap<Key, Option<Record>> {
         let mut records = BTreeMap::new();
         records.extend(keys.iter().map(|key| (*key, self.record(*key))));
         records
     }
 
-    /// Applies an edit: checks first, changes after.
+    /// Applies an edit. It checks first and changes after.
     ///
     /// # Errors
-    /// A [`Refusal`]; the book is then as it was.
+    /// A [`Refusal`] if a value is not valid, if a record that is needed is missing, or if a record to be
+    /// removed is in use. The book is then as it was.
     pub fn apply(&mut self, edit: &Edit) -> Result<Applied, Refusal> {
         match edit {
             Edit::Put(record) => self.put(record.clone()),
@@ -188,9 +188,9 @@ impl Book {
         Ok(Applied { inverse: Edit::Together(inverses), touched })
     }
 
-    /// Removes records that are removed in a row, where nothing that stays needs one of them and
-    /// each goes before what it needs: who needs what is looked at once for all of them. None,
-    /// with nothing changed, where there are few, or one of them cannot go.
+    /// Removes many records at once, so that the records that stay are searched only once for what they need.
+    /// Returns `None`, with nothing changed, if there are few, if one that stays needs one of them, or if one
+    /// goes after what it needs.
     fn remove_row(&mut self, row: &[Key]) -> Option<Applied> {
         if row.len() <= FEW {
             return None;

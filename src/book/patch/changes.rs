@@ -1,4 +1,4 @@
-//! What differs between two trees, value by value, and putting that into a third.
+//! The differences between two trees, value by value, and how they are applied to a third.
 
 use std::collections::BTreeMap;
 
@@ -7,15 +7,15 @@ use serde::{Deserialize, Serialize};
 use super::Found;
 use super::tree::Tree;
 
-/// One step of the way from a record to a value in it.
+/// One step of the path from a record to a value in it.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum Step {
     /// The field of this name.
     Field(String),
-    /// The element of a list that is called so: by its id, or by what it is of.
+    /// The element of a list with this name: its id, or what it is of.
     Element(String),
-    /// The order of a list's elements: a list of what they are called.
+    /// The order of a list's elements: a list of their names.
     Order,
 }
 
@@ -23,41 +23,43 @@ pub enum Step {
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case", deny_unknown_fields)]
 pub struct Change {
-    /// The way to it; empty for the whole record.
+    /// The path to it; empty for the whole record.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub path: Vec<Step>,
-    /// What was there; none where nothing was.
+    /// The value before, if any.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub before: Option<Tree>,
-    /// What is there afterwards; none where nothing is.
+    /// The value after, if any.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub after: Option<Tree>,
-    /// Of an element that comes or goes: the nearest few that stand before it in its list. It goes
-    /// behind the last of these that is there.
+    /// For an element that is added or removed: the names of the nearest few before it in its list. It is
+    /// inserted behind the last of these that is there.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub behind: Vec<String>,
 }
 
-/// What stands in a change's way, and the value where there is one.
+/// What is in the way of a change, and its value if there is one.
 pub(super) type Met = (Found, Option<Tree>);
 
 const REMOVED: Met = (Found::Removed, None);
 const OTHER_FORM: Met = (Found::OtherForm, None);
 
 impl Change {
-    /// The change that takes this one back.
+    /// The change that undoes this one.
     pub(super) fn inverse(&self) -> Change {
         let Change { path, before, after, behind } = self.clone();
         Change { path, before: after, after: before, behind }
     }
 
-    /// Whether both are about the same value, or one about a part of the other's.
+    /// Whether both change the same value, or one changes a part of what the other changes.
     pub(super) fn meets(&self, other: &Change) -> bool {
         self.path.iter().zip(&other.path).all(|(one, other)| one == other)
     }
 
-    /// Puts the value into `root`, unless something else than what was there before stands there.
-    /// Gives back what stands there then.
+    /// Puts the value into `root`.
+    ///
+    /// # Errors
+    /// What is there, if that is neither the value before nor the value after.
     pub(super) fn put(&self, root: &mut Option<Tree>) -> Result<(), Met> {
         let Some((last, way)) = self.path.split_last() else {
             return self.put_at(root.clone(), |value| *root = value);
@@ -97,8 +99,8 @@ impl Change {
         }
     }
 
-    /// Puts the value into `root` whatever stands there. What is on the way to it and is not there
-    /// any more comes from `mine`, the record as the person had it.
+    /// Puts the value into `root`, whatever is there. What is missing on the path to it comes from `mine`, the
+    /// record as the person had it.
     pub(super) fn put_over(&self, root: &mut Option<Tree>, mine: Option<&Tree>) {
         self.over(&self.path, root, mine);
     }
@@ -150,7 +152,7 @@ impl Change {
         Ok(())
     }
 
-    /// Where an element that comes stands in its list.
+    /// The place of an added element in its list.
     fn place_in(&self, list: &[Tree]) -> usize {
         let before = |element: &Tree| called(element).is_some_and(|name| self.behind.contains(&name));
         list.iter().rposition(before).map_or(0, |place| place.saturating_add(1))
@@ -171,7 +173,7 @@ impl Change {
     }
 }
 
-/// Puts the elements that are named into this order, the others after them.
+/// Puts the elements with these names into this order, and the others after them.
 fn order_as(names: &[String], list: &mut Vec<Tree>) {
     let mut rest = std::mem::take(list);
     for name in names {
@@ -182,7 +184,7 @@ fn order_as(names: &[String], list: &mut Vec<Tree>) {
     list.append(&mut rest);
 }
 
-/// One step down. A list that is not there, since nothing is in it, is made.
+/// Goes one step down the path. A list that is left out since it is empty is made.
 fn down<'a>(tree: &'a mut Tree, step: &Step, next: &Step) -> Result<&'a mut Tree, Met> {
     match (step, tree) {
         (Step::Field(name), Tree::Fields(fields)) => {
@@ -199,8 +201,8 @@ fn down<'a>(tree: &'a mut Tree, step: &Step, next: &Step) -> Result<&'a mut Tree
     }
 }
 
-/// The fields that tell the elements of a list apart. Of an element that has none of them
-/// nothing does: its list is one value.
+/// The fields by which the elements of a list are named. If an element has none of these sets of fields, its
+/// list is compared as a single value.
 const TOLD_APART_BY: [&[&str]; 7] = [
     &["id"],
     &["drink", "container"],
@@ -211,7 +213,7 @@ const TOLD_APART_BY: [&[&str]; 7] = [
     &["day", "price"],
 ];
 
-/// What an element of a list is called.
+/// The name of a list's element. Returns `None` if it has none.
 fn called(element: &Tree) -> Option<String> {
     if let Tree::Text(text) = element {
         return Some(text.clone());
@@ -222,14 +224,14 @@ fn called(element: &Tree) -> Option<String> {
     texts.map(|texts| texts.join(" "))
 }
 
-/// What the elements of a list are called, in its order, and the place of each.
+/// The names of a list's elements in order, and the place of each.
 struct Names {
     all: Vec<String>,
     places: BTreeMap<String, usize>,
 }
 
 impl Names {
-    /// None where an element is called nothing, or two the same.
+    /// Returns `None` if an element has no name, or if two have the same.
     fn of(list: &[Tree]) -> Option<Names> {
         let all: Vec<String> = list.iter().map(called).collect::<Option<_>>()?;
         let places: BTreeMap<String, usize> =
@@ -246,13 +248,13 @@ impl Names {
         self.places.get(name).and_then(|place| list.get(*place))
     }
 
-    /// Those that are in the other list too, in this one's order.
+    /// The names that the other list has too, in this one's order.
     fn shared(&self, others: &Names) -> Vec<String> {
         self.all.iter().filter(|name| others.contain(name)).cloned().collect()
     }
 
-    /// The nearest few names before one, and the nearest few of those that are `shared`:
-    /// what comes or goes beside it may not be there when it is put back.
+    /// The nearest few names before one, and the nearest few of those that are `shared`: its neighbours may
+    /// not be there when it is put back.
     fn behind(&self, shared: &[String], name: &String) -> Vec<String> {
         let place = |name: &String| self.places.get(name).copied();
         let own = place(name).unwrap_or_default();
@@ -266,13 +268,13 @@ impl Names {
     }
 }
 
-/// Up to so many names tell where an element goes that comes back.
+/// How many names at most tell where an element goes when it comes back.
 const NEAREST: usize = 4;
 
-/// Longest list whose elements are compared one by one; a longer one is one value.
+/// The longest list whose elements are compared one by one. A longer one is a single value.
 const LONGEST_LIST: usize = 2_000;
 
-/// What differs between two values; either may be nothing.
+/// The differences between two values, either of which may be missing.
 pub(super) fn between(before: Option<&Tree>, after: Option<&Tree>) -> Vec<Change> {
     let mut changes = Vec::new();
     compare(before, after, &mut Vec::new(), &[], &mut changes);
@@ -303,8 +305,8 @@ fn compare(
     }
 }
 
-/// Whether a list that is not there is the same as one of nothing. Of the lists of names one is
-/// not: no list of allergens is a list that nobody made.
+/// Whether a list is left out if it is empty. A list of names is not: a missing list of allergens is one that
+/// nobody made.
 fn may_be_left_out(list: &[Tree]) -> bool {
     matches!(list.first(), Some(Tree::Fields(_)))
 }
@@ -326,7 +328,8 @@ fn compare_fields(
     }
 }
 
-/// Whether the elements of the lists could be told apart; what differs is then among `changes`.
+/// Compares two lists element by element, and adds the differences to `changes`. Returns whether that was
+/// possible: the elements must have distinct names, and not be too many.
 fn compare_lists(before: &[Tree], after: &[Tree], path: &mut Vec<Step>, changes: &mut Vec<Change>) -> bool {
     if before.len().max(after.len()) > LONGEST_LIST {
         return false;

@@ -1,5 +1,5 @@
-//! What a step did to a book, field by field: to take it back, to do it again or to carry it over
-//! to a book that moved on in the meantime, without touching any other field.
+//! Patches: what a step did to a book, field by field. A patch undoes the step, does it again, or rebases it
+//! on a book that has changed since, without touching any other field.
 
 mod changes;
 #[cfg(test)]
@@ -29,40 +29,39 @@ struct RecordPatch {
     changes: Vec<Change>,
 }
 
-/// A value that holds something else than a patch needs: it was changed by somebody else since.
+/// A field with another value than a patch expects, since it was changed in the meantime.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Clash {
     /// The record.
     pub key: Key,
-    /// The way to the value; empty for the whole record.
+    /// The path to the value; empty for the whole record.
     pub path: Vec<Step>,
     /// What was found there.
     pub found: Found,
-    /// The value that is there; none where nothing is.
+    /// The value that is there, if any.
     pub stands: Option<Tree>,
-    /// What the patch would put there.
+    /// The value that the patch would put there, if any.
     pub wanted: Option<Tree>,
 }
 
-/// What a patch found in the place of a value that it needs.
+/// What a patch found in place of the value that it expects.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Found {
-    /// Another value, or a blank.
+    /// Another value, or none.
     Value,
-    /// Nothing: what it was a part of was removed.
+    /// Nothing, since what the value is a part of was removed.
     Removed,
-    /// Something of another form, which the value does not fit into.
+    /// Something with another structure, in which the value has no place.
     OtherForm,
 }
 
 impl Patch {
-    /// What leads from these records to what stands at their keys in `book`; none is a record
-    /// that was not there.
+    /// The patch from these records to those at their keys in `book`. `None` is a record that was not there.
     pub fn between(was: &BTreeMap<Key, Option<Record>>, book: &Book) -> Patch {
         Patch::of_records(was.iter().map(|(key, was)| (*key, was.clone(), book.record(*key))))
     }
 
-    /// What leads from one form of each record to the other.
+    /// The patch from the first form of each record to the second.
     pub fn of_records(records: impl Iterator<Item = (Key, Option<Record>, Option<Record>)>) -> Patch {
         let mut patches = Vec::new();
         for (key, before, after) in records {
@@ -90,7 +89,7 @@ impl Patch {
         self.0.iter().filter(move |patch| patch.key == key).flat_map(|patch| &patch.changes)
     }
 
-    /// The patch that takes this one back.
+    /// The patch that undoes this one.
     #[must_use]
     pub fn inverse(&self) -> Patch {
         let inverse = |patch: &RecordPatch| RecordPatch {
@@ -100,7 +99,7 @@ impl Patch {
         Patch(self.0.iter().rev().map(inverse).collect())
     }
 
-    /// Whether both change the same value, or one a part of what the other changes.
+    /// Whether both change the same value, or one changes a part of what the other changes.
     pub fn meets(&self, other: &Patch) -> bool {
         self.0.iter().any(|one| {
             let here = other.changes_of(one.key);
@@ -108,11 +107,11 @@ impl Patch {
         })
     }
 
-    /// The edit that does it to `book`. What is as wanted already stays as it is.
+    /// The edit that applies it to `book`. A value that already is as the patch would make it stays.
     ///
     /// # Errors
-    /// Every [`Clash`]: a value that is neither as it was before nor as it is wanted. Whether what
-    /// the edit puts together holds is for [`Book::apply`] to say.
+    /// Every [`Clash`]: a value that is neither as it was before the patch nor as it would be after it.
+    /// Whether the edit's records are valid is checked by [`Book::apply`].
     pub fn edit(&self, book: &Book) -> Result<Edit, Vec<Clash>> {
         let mut records = BTreeMap::new();
         let mut clashes = Vec::new();
@@ -136,7 +135,7 @@ impl Patch {
             }
             let record = tree.as_ref().and_then(record_of);
             match changes.first() {
-                // What was put together is no record: each part holds only beside what it grew with.
+                // The fields put together are no record: they come from two forms of it.
                 Some(change) if record.is_none() && tree.is_some() => {
                     clashes.push(clash(change, (Found::OtherForm, None)));
                 }
@@ -148,12 +147,11 @@ impl Patch {
         if clashes.is_empty() { Ok(Edit::records(book, &records)) } else { Err(clashes) }
     }
 
-    /// The edit that does it to `book` whatever was changed there since. `mine` are the records as
-    /// this patch left them: what it changes a part of, and is gone, comes back from there.
+    /// The edit that applies it to `book`, overwriting whatever was changed there since. `mine` are the records
+    /// as they are after the patch: if what it changes a part of is gone, it comes back from there.
     ///
     /// # Errors
-    /// The key of a record that cannot be put together: the values that it would have do not
-    /// hold beside each other.
+    /// The key of a record whose fields, put together, are no record.
     pub fn over(&self, book: &Book, mine: &BTreeMap<Key, Option<Record>>) -> Result<Edit, Key> {
         let mut records = BTreeMap::new();
         for RecordPatch { key, changes } in &self.0 {
@@ -173,7 +171,7 @@ impl Patch {
 }
 
 impl Clash {
-    /// The name of the field that it is about, as records write it; none for a whole record.
+    /// The name of the field, as it is stored. Returns `None` for a whole record.
     pub fn field(&self) -> Option<&str> {
         // The first field is the kind of the record.
         let fields = self.path.iter().filter_map(|step| match step {
@@ -184,7 +182,7 @@ impl Clash {
     }
 }
 
-/// A record as it is written. Every record can be.
+/// A record as a tree. Every record has one.
 fn tree_of(record: &Record) -> Option<Tree> {
     let text = serde_json::to_string(record).ok()?;
     serde_json::from_str(&text).ok()

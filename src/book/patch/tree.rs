@@ -1,4 +1,4 @@
-//! A record as a tree of its fields, as they are written.
+//! A record as the tree of its fields, as they are stored.
 
 use std::fmt;
 
@@ -6,23 +6,23 @@ use serde::de::{Error, MapAccess, SeqAccess, Visitor};
 use serde::ser::{SerializeMap, SerializeSeq};
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 
-/// What a field holds. Records write every number as a text, so there are no numbers here.
+/// The value of a field. Records store every number as a text, so that there are no numbers here.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Tree {
-    /// Nothing, where a field may say so.
+    /// Null, in a field that may be null.
     Nothing,
     /// Yes or no.
     Flag(bool),
-    /// A text, a number or a name of a choice.
+    /// A text, a number, or the name of a choice.
     Text(String),
     /// A list.
     List(Vec<Tree>),
-    /// Fields by their names, in the order in which they are written.
+    /// Fields by name, in the order in which they are stored.
     Fields(Vec<(String, Tree)>),
 }
 
 impl Tree {
-    /// The field of this name, where there are fields.
+    /// The field of this name. Returns `None` if there is none.
     pub(super) fn field(&self, name: &str) -> Option<&Tree> {
         let Tree::Fields(fields) = self else { return None };
         fields.iter().find(|(field, _)| field == name).map(|(_, tree)| tree)
