@@ -1,27 +1,29 @@
-//! A recipe solved for a fill: V_fixed + k * V_in_proportion + V_stepped(k) + V_top_up = F.
+//! A recipe solved for a fill F: the factor k with V_fixed + k * V_in_proportion + V_stepped(k) + V_top_up =
+//! F.
 //!
-//! Volumes are those in the glass: what is mixed counts with the air beaten into it, ice in the
-//! glass without.
+//! Volumes are those in the glass. What is mixed counts with the air beaten into it; ice in the glass
+//! counts without.
 
+mod steps;
 #[cfg(test)]
 mod tests;
 
 use super::ice;
 use crate::book::{Book, Drink, DrinkId, Ice, IcePlace, IngredientId, Key, Line, LineId, Scaling, Stage};
 use crate::drink::yields::{self, YieldError};
-use crate::foundation::bisection::{Next, Until, bisect};
 use crate::foundation::measure::{Exact, Measure, Overflow, Volume};
+use steps::factor_with_steps;
 
 /// A recipe at one size.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Scaled {
-    /// Lines in proportion are this many times what the recipe says.
+    /// The factor of the lines in proportion.
     pub factor: Exact,
-    /// Space that the fixed lines take, with their air.
+    /// The volume of the fixed lines, with their air.
     pub fixed: Volume,
-    /// Air beaten into what is mixed.
+    /// The air beaten into what is mixed.
     pub air: Volume,
-    /// The lines, in the order of adding. Their volumes and the air fill the size.
+    /// The lines, in the order of adding. Their volumes and the air add up to the size.
     pub lines: Vec<ScaledLine>,
 }
 
@@ -30,27 +32,27 @@ pub struct Scaled {
 pub struct ScaledLine {
     /// The line.
     pub line: LineId,
-    /// Of what.
+    /// Its ingredient.
     pub ingredient: IngredientId,
-    /// At which stage the amounts are meant.
+    /// The stage at which the amounts are meant.
     pub stage: Stage,
-    /// How it follows the size.
+    /// How it scales with the size.
     pub scaling: Scaling,
-    /// How it stands in the glass, where it is ice.
+    /// How it is in the glass, if it is ice.
     pub ice: Option<Ice>,
-    /// What is in the drink, in the dimension of the recipe.
+    /// The amount in the drink, in the dimension of the recipe.
     pub in_drink: Measure,
-    /// What must be used, process loss included.
+    /// The amount to use, with the process loss.
     pub to_use: Measure,
-    /// The volume that it takes in the drink, without air.
+    /// Its volume in the drink, without air.
     pub volume: Volume,
 }
 
 impl ScaledLine {
-    /// What is used as it is bought for: the mass of a scoop of ice, else what is used.
+    /// The amount to use, as it is bought: the mass of a scoop of ice, and for all else [`ScaledLine::to_use`].
     ///
     /// # Errors
-    /// [`Overflow`].
+    /// [`Overflow`] if a number leaves the range of [`Exact`].
     pub fn bought_as(&self) -> Result<Measure, Overflow> {
         match (self.ice, self.to_use) {
             (Some(ice), Measure::Volume(scoop)) => ice::mass_of_scoop(scoop, ice.packing).map(Measure::Mass),
@@ -59,19 +61,19 @@ impl ScaledLine {
     }
 }
 
-/// Why a recipe does not make a size.
+/// Why a recipe cannot be scaled to a size.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum ScaleError {
     /// The recipe has no lines.
     NoLines(DrinkId),
-    /// The fixed lines alone are more than fits.
+    /// The fixed lines alone are more than the size.
     FixedLinesOverflow {
         /// The drink.
         drink: DrinkId,
         /// By how much.
         over: Volume,
     },
-    /// All lines are fixed and do not fill the size.
+    /// All lines are fixed, and do not fill the size.
     NothingScales {
         /// The drink.
         drink: DrinkId,
@@ -85,20 +87,20 @@ pub enum ScaleError {
         /// By how much.
         over: Volume,
     },
-    /// No number of steps meets the size, and no line takes what is left.
+    /// No whole numbers of steps fill the size, and no line takes what is left.
     BetweenSteps {
         /// The drink.
         drink: DrinkId,
-        /// How much is missing before the next step.
+        /// By how much the size is missed before the next step.
         short: Volume,
-        /// How much is too many after it.
+        /// By how much it is exceeded after that step.
         over: Volume,
     },
-    /// Ice floats, but there is nothing for it to float in.
+    /// Ice floats, but the recipe has no liquid.
     NothingToFloatIn(DrinkId),
     /// A line needs an ingredient that the book does not have.
     Missing(Key),
-    /// An ingredient lacks something.
+    /// An ingredient lacks what its volume takes.
     Yield(YieldError),
     /// The numbers leave the range that can be computed.
     Arithmetic(Overflow),
@@ -116,10 +118,10 @@ impl From<YieldError> for ScaleError {
     }
 }
 
-/// The recipe of `drink` solved so that its lines fill `volume`.
+/// The recipe of `drink`, scaled so that its lines fill `volume`.
 ///
 /// # Errors
-/// A [`ScaleError`], with the volume by which the recipe misses the size.
+/// A [`ScaleError`], with the volume by which the recipe misses the size, if it can be scaled at all.
 pub fn scale(book: &Book, drink: &Drink, volume: Volume) -> Result<Scaled, ScaleError> {
     if drink.lines.is_empty() {
         return Err(ScaleError::NoLines(drink.id));
@@ -135,7 +137,7 @@ pub fn scale(book: &Book, drink: &Drink, volume: Volume) -> Result<Scaled, Scale
     if left.is_negative() {
         return Err(ScaleError::FixedLinesOverflow { drink: drink.id, over: fixed.minus(volume)? });
     }
-    let even = if scales.is_positive() {
+    let relaxed = if scales.is_positive() {
         left.ratio_to(scales)?
     } else if left.is_positive() {
         return Err(ScaleError::NothingScales { drink: drink.id, short: left });
@@ -144,7 +146,7 @@ pub fn scale(book: &Book, drink: &Drink, volume: Volume) -> Result<Scaled, Scale
     };
     let steps = written.iter().any(|line| line.step.is_some());
     let tops_up = written.iter().any(|line| line.line.scaling == Scaling::TopUp);
-    let factor = if steps && !tops_up { between_steps(drink.id, &written, left, even)? } else { even };
+    let factor = if steps && !tops_up { factor_with_steps(drink.id, &written, left, relaxed)? } else { relaxed };
     let top_up = if steps && tops_up { top_up(drink.id, &written, left, factor)? } else { factor };
 
     let kept = drink.process_loss.rest()?.fraction();
@@ -170,10 +172,10 @@ pub fn scale(book: &Book, drink: &Drink, volume: Volume) -> Result<Scaled, Scale
     Ok(Scaled { factor, fixed, air, lines })
 }
 
-/// What the lines of a recipe fill as written, in millilitres, air and ice with them.
+/// The volume that the lines of a recipe fill as written, with air and ice.
 ///
 /// # Errors
-/// As [`scale`].
+/// A [`ScaleError`] if an ingredient is missing or lacks what its volume takes, or on overflow.
 pub fn written_volume(book: &Book, drink: &Drink) -> Result<Volume, ScaleError> {
     let spaces = written(book, drink)?.into_iter().map(|line| line.space);
     Ok(spaces.into_iter().try_fold(Volume::ZERO, Volume::plus)?)
@@ -186,13 +188,13 @@ struct Part {
     volume: Volume,
 }
 
-/// A line as the recipe says.
+/// A line of the recipe as it is written.
 struct Written<'a> {
     line: &'a Line,
     whole: Part,
-    /// Space in the glass, with the air beaten in.
+    /// Its volume in the glass, with the air beaten in.
     space: Volume,
-    /// One step, where it follows in steps.
+    /// One of its steps, if it has steps.
     step: Option<Part>,
 }
 
@@ -202,15 +204,14 @@ impl Written<'_> {
         self.line.ice.is_none_or(|ice| ice.place == IcePlace::BlendedIn)
     }
 
-    /// How many steps it takes at `factor` times the recipe: the nearest whole number, half a
-    /// step upwards. A factor ends at its 28th digit, so half a step is what is half a step to
-    /// twenty decimals.
+    /// How many steps it takes at `factor` times the recipe: the nearest whole number, half a step upwards.
+    /// A factor is rounded at its 28th digit, so that the number is first rounded to twenty decimals.
     fn steps(&self, factor: Exact) -> Result<Exact, Overflow> {
         let Some(step) = self.step else { return Ok(Exact::ZERO) };
         Ok(factor.times(self.whole.amount.base())?.over(step.amount.base())?.rounded(20).rounded(0))
     }
 
-    /// The space of one step, air with it.
+    /// The volume of one step in the glass, with air.
     fn step_space(&self) -> Result<Volume, Overflow> {
         let Some(step) = self.step else { return Ok(Volume::ZERO) };
         self.space.times(step.amount.base())?.over(self.whole.amount.base())
@@ -245,7 +246,10 @@ fn written<'a>(book: &Book, drink: &'a Drink) -> Result<Vec<Written<'a>>, ScaleE
     Ok(lines)
 }
 
-/// How many times the written top-up takes what the other lines leave of `left`.
+/// Volumes that differ by less than this are the same: rounding errors of divisions are far smaller.
+const TOLERANCE: Volume = Volume::from_millilitres(Exact::new(1, 9));
+
+/// The factor of the top-up line, which takes what the other lines leave of `left`.
 fn top_up(drink: DrinkId, written: &[Written], left: Volume, factor: Exact) -> Result<Exact, ScaleError> {
     let mut rest = left;
     let mut whole = Volume::ZERO;
@@ -258,58 +262,8 @@ fn top_up(drink: DrinkId, written: &[Written], left: Volume, factor: Exact) -> R
         }
     }
     let over = Volume::ZERO.minus(rest)?;
-    if over >= NOTHING {
+    if over >= TOLERANCE {
         return Err(ScaleError::TopUpNegative { drink, over });
     }
     Ok(rest.max(Volume::ZERO).ratio_to(whole)?)
-}
-
-/// Halvings of the range of factors: down to far less than lies between two steps, and still far
-/// more than division leaves, so that lines which take a step at the same factor take it together.
-const HALVINGS: u32 = 48;
-
-/// Volumes that differ by less are the same: what division leaves at its 28th digit.
-const NOTHING: Volume = Volume::from_millilitres(Exact::new(1, 9));
-
-/// The factor at which lines in proportion and lines in steps fill `left` together; `even` is
-/// what it would be without steps. Space grows with the factor, and jumps where a step more is
-/// taken: the factor is enclosed, then solved exactly for the steps on either side.
-fn between_steps(drink: DrinkId, written: &[Written], left: Volume, even: Exact) -> Result<Exact, ScaleError> {
-    let mut flexible = Volume::ZERO;
-    let mut half_steps = Volume::ZERO;
-    let mut in_proportion = Volume::ZERO;
-    for line in written.iter().filter(|line| line.line.scaling != Scaling::Fixed) {
-        flexible = flexible.plus(line.space)?;
-        half_steps = half_steps.plus(line.step_space()?.over(Exact::new(2, 0))?)?;
-        if line.step.is_none() {
-            in_proportion = in_proportion.plus(line.space)?;
-        }
-    }
-    let in_steps = |factor: Exact| -> Result<Volume, Overflow> {
-        written.iter().try_fold(Volume::ZERO, |sum, line| sum.plus(line.step_space()?.times(line.steps(factor)?)?))
-    };
-    let filled = |factor: Exact| in_steps(factor)?.plus(in_proportion.times(factor)?);
-
-    let off = half_steps.ratio_to(flexible)?;
-    let (least, most) = (even.minus(off)?.max(Exact::ZERO), even.plus(off)?);
-    let (low, high) = bisect(least, most, Until::Halved(HALVINGS), &mut |_, middle| {
-        Ok(if filled(middle)? <= left { Next::Near(middle) } else { Next::Far(middle) })
-    })?;
-    for side in [low, high] {
-        let steps = in_steps(side)?;
-        let rest = left.minus(steps)?;
-        if in_proportion.is_positive() {
-            let factor = rest.ratio_to(in_proportion)?;
-            if !factor.is_negative() && in_steps(factor)? == steps {
-                return Ok(factor);
-            }
-        } else if Volume::from_millilitres(rest.millilitres().abs()) < NOTHING {
-            return Ok(side);
-        }
-    }
-    Err(ScaleError::BetweenSteps {
-        drink,
-        short: left.minus(filled(low)?)?.as_part(),
-        over: filled(high)?.minus(left)?.as_part(),
-    })
 }
