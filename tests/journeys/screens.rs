@@ -3,7 +3,7 @@
 
 use serde_json::Value;
 
-use crate::harness::{By, DEMO, Journey};
+use crate::harness::{By, DEMO, Journey, Screen};
 
 /// How many screens are looked at in one go.
 const AT_ONCE: usize = 20;
@@ -37,10 +37,10 @@ async fn every_screen_fits_a_phone_with_text_twice_as_large() {
     journey.wait_for_text("Orchard Green").await;
     journey.wait_until("text twice as large", "document.documentElement.style.fontSize = '200%'; return true").await;
     let mut faults = Vec::new();
-    let addresses = addresses();
-    let addresses: Vec<&str> = addresses.iter().map(String::as_str).filter(|it| !it.starts_with("#/print")).collect();
-    for some in addresses.chunks(AT_ONCE) {
-        faults.extend(journey.faults_of_layout(some).await);
+    let mut screens = screens();
+    screens.retain(|screen| !screen.address.starts_with("#/print"));
+    for some in screens.chunks(AT_ONCE) {
+        faults.extend(journey.faults_of_screens(some).await);
     }
     // A word of the bar below stays on its line.
     let broken = "return [...document.querySelectorAll('.bar a span')].every((it) => it.getClientRects().length === 1
@@ -58,15 +58,14 @@ async fn every_screen_fits(name: &'static str, width: u32, height: u32) {
     let mut faults = journey.faults_of_layout(&[""]).await;
     journey.click(By::Text("Look around in Marrowgate Juice Hall")).await;
     journey.wait_for_text("Orchard Green").await;
-    let addresses = addresses();
-    let addresses: Vec<&str> = addresses.iter().map(String::as_str).collect();
-    assert_eq!(addresses.len(), 18 + 14 + 39 + 45 + 19 + 9 + 14 + 5 + 39 + 2 + 14 + 14 + 3 + 4);
-    for some in addresses.chunks(AT_ONCE) {
-        faults.extend(journey.faults_of_layout(some).await);
+    let screens = screens();
+    assert_eq!(screens.len(), 18 + 14 + 39 + 45 + 19 + 9 + 14 + 5 + 39 + 2 + 14 + 14 + 3 + 4);
+    for some in screens.chunks(AT_ONCE) {
+        faults.extend(journey.faults_of_screens(some).await);
     }
     // The sheet of a working, which has no address of its own.
-    let working = addresses.last().expect("a working's page");
-    journey.go(working.trim_end_matches("/working")).await;
+    let working = screens.last().expect("a working's page");
+    journey.go(working.address.trim_end_matches("/working")).await;
     let opens = journey.lines_of_each(".figures .how").await;
     journey.click(By::Text(&opens[0])).await;
     journey.expect_count("dialog[open] .step-head", 1).await;
@@ -89,61 +88,84 @@ async fn every_screen_fits(name: &'static str, width: u32, height: u32) {
     assert_eq!(journey.console_errors().await, Vec::<String>::new());
 }
 
-/// The address of every screen that the demo book has.
-fn addresses() -> Vec<String> {
+/// Every screen that the demo book has, with what tells it from the others.
+fn screens() -> Vec<Screen> {
     let book: Value = serde_json::from_slice(&std::fs::read(DEMO).expect("the demo's file")).expect("JSON");
     let list = |name: &str| book[name].as_array().expect("a list");
-    let each = |name: &str, place: &str| -> Vec<String> {
-        list(name).iter().map(|it| format!("{place}/{}", it["id"].as_str().expect("an id"))).collect()
+    let word = |record: &Value, field: &str| record[field].as_str().expect("a text").to_owned();
+    let name_of = |records: &str, id: &str| {
+        let record = list(records).iter().find(|record| record["id"] == id).expect("a record of that id");
+        word(record, "name")
     };
-    let offers = |place: &str| -> Vec<String> {
-        let id = |offer: &Value, of: &str| offer[of].as_str().expect("an id").to_owned();
-        list("offers").iter().map(|it| format!("{place}/{}/{}", id(it, "drink"), id(it, "container"))).collect()
+    let screen = |address: String, heading: String, text| Screen { address, heading, text };
+    let each = |records: &str, place: &str, after: &str| -> Vec<Screen> {
+        let of = |record: &Value| {
+            let (id, name) = (word(record, "id"), word(record, "name"));
+            screen(format!("{place}/{id}"), format!("{name}{after}"), "")
+        };
+        list(records).iter().map(of).collect()
+    };
+    let offers = |place: &str, page: &str, text| -> Vec<Screen> {
+        let of = |offer: &Value| {
+            let (drink, container) = (word(offer, "drink"), word(offer, "container"));
+            let heading = format!("{} {}", name_of("drinks", &drink), name_of("containers", &container));
+            screen(format!("{place}/{drink}/{container}{page}"), heading, text)
+        };
+        list("offers").iter().map(of).collect()
     };
     // A label and a working for each drink: those of its other sizes look alike.
-    let once = |page: &str| -> Vec<String> {
-        let mut sizes = offers("#/drinks");
-        sizes.dedup_by_key(|address| address.rsplit_once('/').map(|(drink, _)| drink.to_owned()));
-        sizes.iter().map(|size| format!("{size}/{page}")).collect()
+    let once = |page: &str, text| -> Vec<Screen> {
+        let mut sizes = offers("#/drinks", page, text);
+        sizes.dedup_by_key(|screen| screen.address.split('/').nth(2).map(str::to_owned));
+        sizes
     };
     let firsts = [
-        "#/drinks",
-        "#/buying",
-        "#/buying/containers",
-        "#/buying/watch",
-        "#/buying/ingredient/7/yields",
-        "#/sizes",
-        "#/sizes/switching",
-        "#/sizes/price-point",
-        "#/sizes/seen",
-        "#/sizes/trials",
-        "#/sizes/how-many",
-        "#/sizes/scenarios",
-        "#/sizes/trials/1",
-        "#/sizes/scenarios/1",
-        "#/counter",
-        "#/print/prices",
-        "#/print/cards",
-        "#/book",
+        ("#/drinks", "Drinks"),
+        ("#/buying", "Buying"),
+        ("#/buying/watch", "Price watch"),
+        ("#/buying/ingredient/7/yields", "Carrots Yield log"),
+        ("#/sizes", "Sizes"),
+        ("#/sizes/switching", "One size in place of another"),
+        ("#/sizes/price-point", "Back from a price point"),
+        ("#/sizes/seen", "Prices seen elsewhere"),
+        ("#/sizes/trials", "Trials"),
+        ("#/sizes/how-many", "How many sizes"),
+        ("#/sizes/scenarios", "Scenarios"),
+        ("#/sizes/trials/1", "Blended drinks 25 cents dearer, invented"),
+        ("#/sizes/scenarios/1", "Without the 24 fl oz cup, invented"),
+        ("#/sizes/menu", "The whole menu side by side"),
+        ("#/sizes/kind/pressed", "Pressed side by side"),
+        ("#/sizes/kind/blended", "Blended side by side"),
+        ("#/sizes/kind/over-ice", "Over ice side by side"),
+        ("#/sizes/kind/shot", "Shot side by side"),
+        ("#/sizes/sales", "Sales"),
+        ("#/sizes/sales/2026-11-09", "Week of 9 Nov 2026 Mon to Sun"),
+        ("#/sizes/sales/2026-11-30", "Week of 30 Nov 2026 Mon to Sun"),
+        ("#/counter", "Counter"),
+        ("#/counter/batches", "Batches"),
+        ("#/counter/batches/2026-11-26", "Batch of 26 Nov 2026"),
+        ("#/counter/on-hand", "On hand"),
+        ("#/print/prices", "Price sheet"),
+        ("#/print/cards", "Recipe cards"),
+        ("#/print/batch/2026-11-26", "Batch sheet"),
+        ("#/book", "Marrowgate Juice Hall"),
     ];
-    let parts_of_the_menu = ["menu", "kind/pressed", "kind/blended", "kind/over-ice", "kind/shot"];
+    let containers = "Sets that containers share";
     [
-        firsts.map(str::to_owned).to_vec(),
-        each("drinks", "#/drinks"),
-        offers("#/drinks"),
-        each("ingredients", "#/buying/ingredient"),
-        each("packagings", "#/buying/packaging"),
-        each("containers", "#/buying/container"),
-        each("drinks", "#/sizes/drink"),
-        parts_of_the_menu.map(|part| format!("#/sizes/{part}")).to_vec(),
-        offers("#/counter"),
-        each("packaging-sets", "#/buying/set"),
-        ["#/sizes/sales", "#/sizes/sales/2026-11-09", "#/sizes/sales/2026-11-30"].map(str::to_owned).to_vec(),
-        ["#/counter/batches", "#/counter/batches/2026-11-26", "#/counter/on-hand", "#/print/batch/2026-11-26"]
-            .map(str::to_owned)
-            .to_vec(),
-        once("label"),
-        once("working"),
+        firsts.map(|(address, heading)| screen(address.to_owned(), heading.to_owned(), "")).into(),
+        vec![screen("#/buying/containers".to_owned(), "Buying".to_owned(), containers)],
+        each("drinks", "#/drinks", ""),
+        offers("#/drinks", "", "What it costs"),
+        each("ingredients", "#/buying/ingredient", ""),
+        each("packagings", "#/buying/packaging", ""),
+        each("containers", "#/buying/container", ""),
+        each("drinks", "#/sizes/drink", " side by side"),
+        offers("#/counter", "", "All cards"),
+        each("packaging-sets", "#/buying/set", ""),
+        once("/label", "Label facts"),
+        once("/working", "How each number came about"),
     ]
-    .concat()
+    .into_iter()
+    .flatten()
+    .collect()
 }

@@ -2,16 +2,22 @@
 
 use super::{GO, Journey};
 
-/// `arguments`: the addresses of screens, and whom to tell. The least size of a touch target is
+/// `arguments`: screens, each by its address, its heading and a text on it, and whom to tell. The least size of a touch target is
 /// 44 by 44 px (WCAG 2.2, 2.5.5). Excepted as there: a link in a sentence.
 const FAULTS: &str = r"
-const [addresses, done] = arguments;
+const [screens, done] = arguments;
 const tidy = (text) => (text ?? '').replace(/\s+/g, ' ').trim();
 const named = (element) => `${element.tagName.toLowerCase()}.${element.className.baseVal ?? element.className}`;
 const inSentence = (element) => element.tagName === 'A'
     && getComputedStyle(element).display === 'inline'
     && tidy(element.parentElement.innerText).length > tidy(element.innerText).length;
-const nameless = () => tidy(document.querySelector('main h1')?.innerText) ? [] : ['has no heading'];
+const other = (heading, text) => {
+    const main = document.querySelector('main');
+    const found = tidy(main?.querySelector('h1')?.innerText);
+    if (!found) return ['has no heading'];
+    if (heading && found !== heading) return [`is headed “${found}”, not “${heading}”`];
+    return tidy(main.innerText).includes(text) ? [] : [`does not say “${text}”`];
+};
 // Not innerWidth: a phone zooms out until a page that is too wide fits, and calls that its width.
 const sideways = () => {
     const { scrollWidth, clientWidth } = document.documentElement;
@@ -32,21 +38,39 @@ const small = () => [...document.body.querySelectorAll('a, button, input, select
     });
 const look = async () => {
     const faults = [];
-    for (const address of addresses) {
+    for (const [address, heading, text] of screens) {
         await go(address);
-        for (const fault of [...nameless(), ...sideways(), ...small()]) faults.push(`${address} at ${document.documentElement.clientWidth} px: ${fault}`);
+        for (const fault of [...other(heading, text), ...sideways(), ...small()]) faults.push(`${address} at ${document.documentElement.clientWidth} px: ${fault}`);
     }
     return faults;
 };
 look().then(done);
 ";
 
+/// A screen, and how to tell it from every other.
+pub struct Screen {
+    /// Its address; "" is the screen as it is.
+    pub address: String,
+    /// Its heading; "" is any.
+    pub heading: String,
+    /// A text on it that others with this heading do not have.
+    pub text: &'static str,
+}
+
 impl Journey {
     /// Goes to each address, "" being the screen as it is: a missing heading, sideways scrolling of the page, and
     /// touch targets under 44 by 44 px.
     pub async fn faults_of_layout(&self, addresses: &[&str]) -> Vec<String> {
+        let any = |address: &&str| Screen { address: (*address).to_owned(), heading: String::new(), text: "" };
+        self.faults_of_screens(&addresses.iter().map(any).collect::<Vec<_>>()).await
+    }
+
+    /// The same, and screens that are not those that their addresses promise.
+    pub async fn faults_of_screens(&self, screens: &[Screen]) -> Vec<String> {
+        let screens: Vec<_> = screens.iter().map(|it| (&it.address, &it.heading, it.text)).collect();
+        let screens = serde_json::to_value(screens).expect("texts");
         let script = format!("{GO} {FAULTS}");
-        let faults = self.client().execute_async(&script, vec![addresses.into()]).await;
+        let faults = self.client().execute_async(&script, vec![screens]).await;
         serde_json::from_value(faults.expect("the page can be measured")).expect("a list of faults")
     }
 }

@@ -32,6 +32,7 @@ use browser::Browser;
 pub use engine::Engine;
 pub(crate) use engine::in_each_engine;
 pub use find::By;
+pub use layout::Screen;
 pub use publisher::Publisher;
 
 /// The file of the demo book.
