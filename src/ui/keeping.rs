@@ -31,7 +31,7 @@ pub fn begin(library: Library) {
 /// Keeps the book that was just opened and is on the screen.
 pub fn keep(library: Library, state: AppState) {
     let Some(core) = library.core() else { return };
-    let Some((id, _)) = core.opened() else { return };
+    let Some(id) = core.opened_id() else { return };
     if let Some(edit) = core.replay() {
         // It is the book that is on the screen that this leads on from.
         let _ = state.apply_remote(&edit);

@@ -23,6 +23,11 @@ impl<B: Backing> Library<B> {
         self.inner.opened.borrow().as_ref().map(|opened| (opened.id, opened.book.clone()))
     }
 
+    /// The id of the book that was just opened; `None` once it is seated.
+    pub fn opened_id(&self) -> Option<BookId> {
+        self.inner.opened.borrow().as_ref().map(|opened| opened.id)
+    }
+
     /// The steps that are kept beside the book that was just opened.
     pub fn opened_steps(&self) -> Vec<Slip> {
         let opened = self.inner.opened.borrow();

@@ -57,7 +57,7 @@ fn t05_what_another_tab_saves_while_a_book_opens_is_in_both() {
     };
     slow.library.start(shop.storage.clone());
     shop.storage.run();
-    assert!(slow.library.opened().is_some(), "read, and not on the screen yet");
+    assert!(slow.library.opened_id().is_some(), "read, and not on the screen yet");
     fast.put(ingredient(1, "Pear"));
     slow.hears(Notice::Saved { book: fast.open().unwrap(), revision: 2 });
     assert_eq!(slow.book(), fast.book());
