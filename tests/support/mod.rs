@@ -3,6 +3,8 @@
 
 pub mod dice;
 pub mod runs;
+#[cfg(not(target_arch = "wasm32"))]
+pub mod shelf;
 
 use brimwright::book::{
     Batch, Book, Brimful, BuyingList, Container, ContainerId, Drink, DrinkId, DrinkKind, Goods, Headspace, Ingredient,

@@ -9,14 +9,13 @@ mod tabs;
 use std::cell::RefCell;
 use std::rc::Rc;
 
-use super::{Backing, BookSync, Change, Hooks, InMemory, Opened, Row, Saving, Shelf};
+use super::{Backing, BookSync, Change, Hooks, InMemory, Row, Saving};
 use crate::book::{
     Book, BookId, Drink, DrinkId, DrinkKind, Edit, Ingredient, IngredientId, Line, LineId, Record, Scaling, Settings,
     Stage,
 };
 use crate::foundation::measure::{Amount, Exact, Unit};
-
-pub(super) const ID: BookId = BookId::from_random(0xb1);
+use crate::support::shelf::{self, ID, open, run};
 
 /// When the book was put on the shelf; each change comes a minute later.
 pub(super) const NOON: u64 = 1_795_780_800_000;
@@ -50,34 +49,12 @@ pub(super) fn book() -> Book {
 
 /// A storage with that book on it.
 pub(super) fn storage() -> InMemory {
-    let storage = InMemory::default();
-    run(&storage, |shelf| async move { shelf.create(ID, &book(), NOON).await }).unwrap();
-    storage
-}
-
-/// Does something with a shelf, to its end.
-pub(super) fn run<T: 'static, F: Future<Output = T> + 'static>(
-    storage: &InMemory,
-    work: impl FnOnce(Shelf<InMemory>) -> F,
-) -> T {
-    let done = Rc::new(RefCell::new(None));
-    let (work, done_by) = (work(Shelf::new(storage.clone())), Rc::clone(&done));
-    storage.spawn(async move {
-        let result = work.await;
-        done_by.replace(Some(result));
-    });
-    storage.run();
-    done.take().expect("the work ends")
+    shelf::storage(book(), NOON)
 }
 
 /// The book as it is stored.
 pub(super) fn stored(storage: &InMemory) -> Book {
     open(storage).0
-}
-
-pub(super) fn open(storage: &InMemory) -> (Book, Opened<InMemory>) {
-    let (book, mut opened) = run(storage, |shelf| async move { shelf.open(ID).await }).unwrap();
-    (opened.replay(book), opened)
 }
 
 /// An open tab.
@@ -97,21 +74,12 @@ impl Tab {
         let (book, opened) = open(storage);
         let (book, told) = (Rc::new(RefCell::new(book)), Rc::new(RefCell::new(Vec::new())));
         let telling = Rc::clone(&told);
-        let reading = Rc::clone(&book);
-        let apply = |book: &Rc<RefCell<Book>>| {
-            let book = Rc::clone(book);
-            move |edit: &Edit| book.borrow_mut().apply(edit).map(|_| ())
-        };
-        let (apply_remote, give_up) = (apply(&book), apply(&book));
         let hooks = Hooks {
             saving: Box::new(move |saving| {
                 telling.borrow_mut().push(saving.clone());
                 tell();
             }),
-            book: Box::new(move || reading.borrow().clone()),
-            apply_remote: Box::new(apply_remote),
-            give_up: Box::new(move |_, edit| give_up(edit)),
-            kept: Box::new(|_, _| ()),
+            ..shelf::hooks(&book)
         };
         Tab { book, sync: opened.keep(hooks), told }
     }

@@ -9,13 +9,13 @@ use std::cell::{Cell, RefCell};
 use std::rc::Rc;
 
 use super::{Deed, Hindrance, History, Reach, Session, Stands, Walk};
-use crate::book::{Applied, Book, BookId, Edit, Goods, Ingredient, Key, Record};
+use crate::book::{Applied, Book, Edit, Goods, Ingredient, Key, Record};
 use crate::foundation::measure::NumberStyle;
-use crate::store::{Backing, BookSync, Change, Drawer, Durability, Hooks, InMemory, Saving, Shelf, Slip};
+use crate::store::{Backing, BookSync, Change, Drawer, Durability, Hooks, InMemory, Saving, Slip};
+use crate::support::shelf::{self, ID, open, run};
 use crate::support::{batch, container, drink, ingredient, ingredient_id, line, money, offer, pack, pack_id, settings};
 use crate::words::{self, Speaker};
 
-const ID: BookId = BookId::from_random(0xb1);
 const CARROT: u64 = 1;
 const MINT: u64 = 2;
 /// When the first step is done: 26 November 2026, noon in Greenwich.
@@ -38,21 +38,7 @@ fn named(id: u64, name: &str) -> Ingredient {
 
 /// A storage with that book on it.
 fn storage() -> InMemory {
-    let storage = InMemory::default();
-    run(&storage, |shelf| async move { shelf.create(ID, &book(), NOON).await }).unwrap();
-    storage
-}
-
-/// Does something with a shelf, to its end.
-fn run<T: 'static, F: Future<Output = T> + 'static>(storage: &InMemory, work: impl FnOnce(Shelf<InMemory>) -> F) -> T {
-    let done = Rc::new(RefCell::new(None));
-    let (work, done_by) = (work(Shelf::new(storage.clone())), Rc::clone(&done));
-    storage.spawn(async move {
-        let result = work.await;
-        done_by.replace(Some(result));
-    });
-    storage.run();
-    done.take().expect("the work ends")
+    shelf::storage(book(), NOON)
 }
 
 /// The steps as they are stored.
@@ -76,17 +62,13 @@ impl Tab {
 
     /// Opens the book while others are there.
     fn open_beside(storage: &InMemory, number: u64, others: &[u64]) -> Tab {
-        let (book, mut opened) = run(storage, |shelf| async move { shelf.open(ID).await }).unwrap();
-        let book = opened.replay(book);
+        let (book, opened) = open(storage);
         let mut history = History::open(ID, number, opened.steps());
         history.among(number, others.to_vec());
         let history = Rc::new(RefCell::new(history));
         let book = Rc::new(RefCell::new(book));
-        let (reading, taking, following) = (Rc::clone(&book), Rc::clone(&book), Rc::clone(&history));
-        let keeping = Rc::clone(&history);
+        let (taking, following, keeping) = (Rc::clone(&book), Rc::clone(&history), Rc::clone(&history));
         let hooks = Hooks {
-            saving: Box::new(|_| {}),
-            book: Box::new(move || reading.borrow().clone()),
             apply_remote: Box::new(move |edit| {
                 following.borrow_mut().follow();
                 taking.borrow_mut().apply(edit).map(|_| ())
@@ -96,6 +78,7 @@ impl Tab {
                 let deed = Deed { name: &format!("Keep mine: {name}"), now: NOON, session: None };
                 keeping.borrow_mut().note(&deed, patch);
             }),
+            ..shelf::hooks(&book)
         };
         Tab { book, history, sync: opened.keep(hooks), now: Cell::new(NOON) }
     }
