@@ -189,12 +189,12 @@ impl Library {
         self.with(Core::retry);
     }
 
-    /// Puts the first change at odds over what the other tab did.
+    /// Resolves the first conflict for this tab.
     pub fn keep_mine(self) {
         self.with(|core| core.keep_mine(0));
     }
 
-    /// Drops the first change at odds for what the other tab did.
+    /// Resolves the first conflict for the other tab.
     pub fn take_theirs(self) {
         self.with(|core| core.take_theirs(0));
     }

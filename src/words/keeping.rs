@@ -57,7 +57,7 @@ pub fn kept_mine(name: &str) -> String {
     format!("Keep mine: {name}")
 }
 
-/// What is at odds, where a locked device may not decide on it.
+/// What is in conflict, if a locked device may not decide on it.
 pub fn unlock_to_decide(said: String) -> String {
     format!("{said} Unlock this device to decide.")
 }

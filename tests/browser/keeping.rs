@@ -37,7 +37,7 @@ async fn an_edit_is_one_transaction_however_many_records_it_touches() {
 }
 
 #[wasm_bindgen_test]
-async fn what_is_at_odds_is_not_written_and_everything_else_is() {
+async fn what_is_in_conflict_is_not_written_and_everything_else_is() {
     let shelf = stocked("at-odds").await;
     let (left, right) = (Tab::open(&shelf).await, Tab::open(&shelf).await);
     left.put(ingredient(1, "Pear"));

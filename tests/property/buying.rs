@@ -150,13 +150,12 @@ proptest! {
                 prop_assert_eq!(quote.packs, quote.packs.floor());
                 let least = pack.at_a_time.ceiling().to_estimate();
                 let spare = there - need;
-                match packs == 0.0 {
-                    true => prop_assert!(here >= need - near, "{here} of {need} here"),
-                    false => {
-                        prop_assert!(here < need + near, "bought although {here} of {need} is here");
-                        prop_assert!(packs >= least);
-                        prop_assert!(spare < holds + near || packs == least, "{spare} left of packs of {holds}");
-                    }
+                if packs == 0.0 {
+                    prop_assert!(here >= need - near, "{here} of {need} here");
+                } else {
+                    prop_assert!(here < need + near, "bought although {here} of {need} is here");
+                    prop_assert!(packs >= least);
+                    prop_assert!(spare < holds + near || packs == least, "{spare} left of packs of {holds}");
                 }
                 prop_assert!((quote.left_over.base().to_estimate() - spare).abs() <= near);
                 prop_assert!((quote.needed.base().to_estimate() - need).abs() <= near);

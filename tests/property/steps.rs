@@ -112,10 +112,7 @@ impl Recipe {
         let mut gaps = self.jumps().into_iter().filter_map(|(numerator, denominator)| {
             let steps = |line: &Stepped, upwards: bool| {
                 let (twice, unit) = (2 * numerator * line.written, line.step * denominator);
-                match upwards {
-                    true => (twice + unit).div_euclid(2 * unit),
-                    false => -(unit - twice).div_euclid(2 * unit),
-                }
+                if upwards { (twice + unit).div_euclid(2 * unit) } else { -(unit - twice).div_euclid(2 * unit) }
             };
             let filled = |upwards: bool| {
                 let in_steps: i128 = self.stepped.iter().map(|line| line.step * steps(line, upwards)).sum();
@@ -143,10 +140,7 @@ impl Recipe {
         };
         let steps: Vec<i128> = self.stepped.iter().map(nearest).collect();
         let rest = (self.left - self.space(&steps)) * denominator - self.in_proportion * numerator;
-        match rest < 0 {
-            true => Found::TopUpNegative((-rest, denominator)),
-            false => Found::Steps(steps, (rest, denominator)),
-        }
+        if rest < 0 { Found::TopUpNegative((-rest, denominator)) } else { Found::Steps(steps, (rest, denominator)) }
     }
 
     /// One fixed line and one in proportion where there is some of it, the lines in steps, the
@@ -161,9 +155,8 @@ impl Recipe {
             lines.push(line(2, 1, &millilitres(self.in_proportion)));
         }
         for (id, stepped) in (3..).zip(&self.stepped) {
-            let typed = |number: i128| match stepped.in_pieces {
-                true => format!("{}.{} ea", number / 2, 5 * (number % 2)),
-                false => millilitres(number),
+            let typed = |number: i128| {
+                if stepped.in_pieces { format!("{}.{} ea", number / 2, 5 * (number % 2)) } else { millilitres(number) }
             };
             let scaling = Scaling::Stepped(amount(&typed(stepped.step)));
             lines.push(Line { scaling, ..line(id, 1, &typed(stepped.written)) });

@@ -117,10 +117,9 @@ proptest! {
         let found = what_if(&book, &ledger, &goods, Share::from_fraction(Exact::new(percent, 2))).unwrap();
         prop_assert_eq!(&book, &before);
         let factor = Exact::new(100 + percent, 2);
-        let hand = with_prices(&book, |of, pack| match goods.contains(&of) {
-            // Three decimals and two more: nothing is rounded.
-            true => pack.price_now().times(factor).unwrap(),
-            false => pack.price_now(),
+        // Three decimals and two more: nothing is rounded.
+        let hand = with_prices(&book, |of, pack| {
+            if goods.contains(&of) { pack.price_now().times(factor).unwrap() } else { pack.price_now() }
         });
         let by_hand = Ledger::of(&hand);
         let tried = Tried::of(&book, &ledger, &Edit::replace(&book, &hand)).unwrap();

@@ -67,12 +67,11 @@ fn of_row(row: &Row) -> Book {
     let packs = [pack(1, &format!("1 {pack_unit}"), &row["retail_price"]), pack(2, &format!("25 {pack_unit}"), &case)];
     let usable = share(&row["yield"]);
     let cup = format!("{} {cup_unit}", row["cup_equiv_size"]);
-    match usable > Share::WHOLE {
-        true => {
-            let soaked = Ingredient { soak_yield: Some(usable), ..ingredient(1, packs) };
-            bar(soaked, Stage::SoakedOrBrewed, &cup)
-        }
-        false => bar(Ingredient { trim_yield: usable, ..ingredient(1, packs) }, Stage::Trimmed, &cup),
+    if usable > Share::WHOLE {
+        let soaked = Ingredient { soak_yield: Some(usable), ..ingredient(1, packs) };
+        bar(soaked, Stage::SoakedOrBrewed, &cup)
+    } else {
+        bar(Ingredient { trim_yield: usable, ..ingredient(1, packs) }, Stage::Trimmed, &cup)
     }
 }
 

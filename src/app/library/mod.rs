@@ -91,7 +91,7 @@ struct Inner<B: Backing> {
     no_room_to_delete: Cell<Option<BookId>>,
     /// Whether the person goes on though nothing can be kept.
     unkept: Cell<bool>,
-    /// How many books were put on the screen: what the keepers before say is of no concern.
+    /// How many books were put on the screen. What the sync of an earlier one reports is ignored.
     seated: Cell<u64>,
     /// The last revision of each book that another tab told of.
     remote_revisions: RefCell<BTreeMap<BookId, u64>>,

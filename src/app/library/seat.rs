@@ -87,7 +87,7 @@ impl<B: Backing> Library<B> {
         self.inner.device.show();
     }
 
-    /// The keeper of the book on the screen says whether it is saved.
+    /// Called by the sync of the book on the screen when it may be saved or not.
     pub(super) fn saved(&self, saving: &Saving) {
         self.inner.saving.replace(saving.clone());
         match saving {
@@ -135,13 +135,13 @@ impl<B: Backing> Library<B> {
         self.with_sync(|sync| sync.retry());
     }
 
-    /// Puts the change at odds that stands at this place, from 0, over what the other tab did.
+    /// Resolves the conflict at this place, from 0, for this tab.
     pub fn keep_mine(&self, place: usize) {
         self.before(Why::Merge);
         self.with_sync(|sync| sync.keep_mine(place));
     }
 
-    /// Drops the change at odds that stands at this place, from 0, for what the other tab did.
+    /// Resolves the conflict at this place, from 0, for the other tab.
     pub fn take_theirs(&self, place: usize) {
         self.before(Why::Merge);
         self.with_sync(|sync| sync.take_theirs(place));

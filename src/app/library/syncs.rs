@@ -1,29 +1,29 @@
-//! What keeps the open book, as far as its library asks it.
+//! The sync of the open book, as far as its library uses it.
 
 use crate::store::{Backing, BookSync, Change, Fault, Saving};
 
-/// What keeps the open book. The library knows it by this trait alone: whoever seats a book brings
-/// the keeper along, so that opening and listing books does without it.
+/// The sync of the open book. The library knows it by this trait alone: [`super::Library::seat`] brings the
+/// implementation, so that opening and listing books does without its code.
 pub trait SyncsBook {
     /// Saves a change, after those that wait.
     fn save(&self, change: Change);
-    /// Another tab saved the book as of `revision`.
+    /// Tells that another tab saved the book as `revision`.
     fn remote_saved(&self, revision: u64);
-    /// Another tab deleted the book.
+    /// Tells that another tab deleted the book.
     fn remote_deleted(&self);
-    /// Nothing is saved any more, for this reason, until it is tried again.
+    /// Stops saving for this reason, until the next change or [`SyncsBook::retry`].
     fn halt(&self, fault: Fault);
     /// Tries again what waits.
     fn retry(&self);
-    /// This tab may go at any moment: writes down what is not saved.
+    /// Writes to a journal what is not saved, since this tab may go at any moment.
     fn write_journal(&self);
-    /// What is not saved is given up.
+    /// Deletes the journals: what is not saved is given up.
     fn delete_journals(&self);
     /// Whether the book is saved.
     fn saving(&self) -> Saving;
-    /// Puts the change at odds that stands at this place over what the other tab did.
+    /// Resolves the conflict at this place, from 0, for this tab.
     fn keep_mine(&self, place: usize);
-    /// Drops the change at odds that stands at this place for what the other tab did.
+    /// Resolves the conflict at this place, from 0, for the other tab.
     fn take_theirs(&self, place: usize);
 }
 

@@ -8,7 +8,7 @@ fn key(id: u64) -> Key {
     Key::Ingredient(IngredientId::from_random(id))
 }
 
-/// The tab leaves a note, and ends before anything else is done.
+/// The tab writes its journal, and ends before anything else is done.
 fn ends(storage: &InMemory, tab: Tab) {
     tab.sync.write_journal();
     drop(tab);
@@ -68,11 +68,11 @@ fn t02_a_note_is_its_tabs_own_while_the_tab_is_there() {
     assert_eq!(storage.journals(), [[""; 0]; 0], "it goes once everything is saved");
     assert_eq!(tab.sync.saving(), Saving::Saved { revision: 2 });
     tab.sync.write_journal();
-    assert_eq!(storage.journals(), [[""; 0]; 0], "there is nothing to note");
+    assert_eq!(storage.journals(), [[""; 0]; 0], "there is nothing to write down");
 }
 
 #[test]
-fn t02_what_does_not_hold_any_more_is_at_odds() {
+fn t02_what_does_not_hold_any_more_is_in_conflict() {
     for keep in [true, false] {
         let storage = storage();
         let (tab, other) = (Tab::open(&storage), Tab::open(&storage));
@@ -90,10 +90,11 @@ fn t02_what_does_not_hold_any_more_is_at_odds() {
         assert!(matches!(&conflicts[0].why, ConflictReason::Changed(clashes) if clashes[0].field() == Some("name")));
         assert_eq!(tab.book().name(key(1)), "Quince", "the person sees it");
         assert_eq!(tab.book().name(key(9)), "Beet", "the others are saved");
-        assert_eq!(storage.journals().len(), 1, "the note stays until the person decides");
-        match keep {
-            true => tab.sync.keep_mine(0),
-            false => tab.sync.take_theirs(0),
+        assert_eq!(storage.journals().len(), 1, "the journal stays until the person decides");
+        if keep {
+            tab.sync.keep_mine(0)
+        } else {
+            tab.sync.take_theirs(0)
         }
         storage.run();
         assert!(matches!(tab.sync.saving(), Saving::Saved { .. }));
@@ -140,7 +141,7 @@ fn t02_a_change_that_cannot_be_put_over_theirs_says_so_again() {
     tab.sync.write_journal();
     drop(tab);
     storage.end_all_tabs();
-    // It opened the book before the note was there, and goes on.
+    // It opened the book before the journal was there, and goes on.
     other.put(drink(2, &[2]));
     storage.run();
     let tab = opened(&storage);
@@ -161,7 +162,7 @@ fn t02_who_takes_it_up_may_go_as_well() {
     tab.put(ingredient(3, "Kale"));
     let screen = tab.book();
     storage.end_all_tabs();
-    assert_eq!(stored(&storage).name(key(1)), "Pear", "it left no note, and threw none away");
+    assert_eq!(stored(&storage).name(key(1)), "Pear", "it wrote no journal, and deleted none");
     ends(&storage, tab);
     assert_eq!(storage.journals().len(), 1, "one has it all");
     assert_eq!(stored(&storage), screen);
@@ -260,7 +261,7 @@ fn does(tab: &Tab, id: u64, text: &str, edit: &Edit) {
     tab.sync.save(change.beside(vec![step], Durability::Relaxed));
 }
 
-/// A tab types, is stopped anywhere in its transactions, leaves its note and goes: each time the
+/// A tab types, is stopped anywhere in its transactions, writes its journal and goes: each time the
 /// book opens as it was on the screen.
 #[test]
 fn t02_wherever_a_tab_stops_nothing_is_lost() {

@@ -53,7 +53,7 @@ fn old_news_are_no_news() {
     assert_eq!(tab.told(), []);
 }
 
-/// The changes at odds in a tab.
+/// The changes in conflict in a tab.
 fn conflicts(tab: &Tab) -> Vec<Conflict> {
     match tab.sync.saving() {
         Saving::InConflict { conflicts } => conflicts,
@@ -85,7 +85,7 @@ fn different_values_of_one_record_both_stand() {
 }
 
 #[test]
-fn two_edits_of_one_value_are_at_odds_and_nothing_is_overwritten() {
+fn two_edits_of_one_value_are_in_conflict_and_nothing_is_overwritten() {
     for keep in [true, false] {
         let storage = storage();
         let (left, right) = (Tab::open(&storage), Tab::open(&storage));
@@ -101,9 +101,10 @@ fn two_edits_of_one_value_are_at_odds_and_nothing_is_overwritten() {
         assert_eq!(stored(&storage).name(ingredient_key(1)), "Pear");
         assert_eq!(stored(&storage).name(ingredient_key(9)), "Beet", "the others are saved meanwhile");
         assert_eq!(right.book().name(ingredient_key(1)), "Quince", "what the person sees stays");
-        match keep {
-            true => right.sync.keep_mine(0),
-            false => right.sync.take_theirs(0),
+        if keep {
+            right.sync.keep_mine(0)
+        } else {
+            right.sync.take_theirs(0)
         }
         storage.run();
         assert!(matches!(right.sync.saving(), Saving::Saved { .. }));
@@ -113,7 +114,7 @@ fn two_edits_of_one_value_are_at_odds_and_nothing_is_overwritten() {
 }
 
 #[test]
-fn what_is_typed_on_while_at_odds_stays_one_change() {
+fn what_is_typed_on_while_in_conflict_stays_one_change() {
     let storage = storage();
     let (left, right) = (Tab::open(&storage), Tab::open(&storage));
     left.put(ingredient(1, "Pear"));
@@ -165,7 +166,7 @@ fn what_another_tab_deleted_comes_back_with_its_parts_when_mine_is_kept() {
 }
 
 #[test]
-fn what_cannot_be_kept_stays_at_odds_with_its_reason_until_it_can() {
+fn what_cannot_be_kept_stays_in_conflict_with_its_reason_until_it_can() {
     let storage = storage();
     let (left, right) = (Tab::open(&storage), Tab::open(&storage));
     left.put(drink(2, &[2]));
@@ -271,7 +272,7 @@ struct Person {
     tab: Tab,
     /// What the person put in place of what, having it in sight.
     knowingly: BTreeSet<(Value, Option<String>, Option<String>)>,
-    /// What was shown as at odds.
+    /// What was shown as in conflict.
     shown: BTreeSet<(Value, Option<String>)>,
 }
 
@@ -301,7 +302,7 @@ impl Person {
         self.does(&Edit::Put(Record::Ingredient(it)));
     }
 
-    /// Looks at what is at odds, and then decides on the first of it where told to.
+    /// Looks at what is in conflict, and then decides on the first of it where told to.
     fn looks(&mut self, keeps: Option<bool>) {
         let items = conflicts(&self.tab);
         for (step, value) in items.iter().flat_map(Conflict::steps).flat_map(|step| VALUES.map(|value| (step, value))) {
@@ -337,10 +338,10 @@ impl Person {
 
 /// T3: every edit survives or is shown as a conflict; nothing is overwritten that was not in sight.
 #[test]
-fn t03_of_500_interleaved_edits_in_three_tabs_each_is_stored_or_at_odds() {
+fn t03_of_500_interleaved_edits_in_three_tabs_each_is_stored_or_in_conflict() {
     let (mut met, mut kept_apart) = (0, 0);
     let mut runs = Runs::of("T3");
-    // With seed 20 an edit is at odds on top of one that waits, and both are carried over.
+    // With seed 20 an edit is in conflict on top of one that waits, and both are carried over.
     for seed in (0..Runs::asked_for(4).into()).chain([20]) {
         runs.begin();
         let storage = storage();

@@ -141,7 +141,7 @@ fn what_another_tab_changed_and_i_deleted_is_said_so() {
 }
 
 #[test]
-fn several_at_odds_are_told_one_by_one() {
+fn several_in_conflict_are_told_one_by_one() {
     let shop = Shop::new();
     let (left, right) = two_tabs_with_a_price(&shop);
     price(&left, "31");
