@@ -15,7 +15,7 @@ pub struct LastChange {
     pub session: Option<Session>,
     /// The records that it wrote.
     pub touched: BTreeSet<Key>,
-    /// The record that it wrote, as it was before; none where it wrote several, or a new one.
+    /// The record that it wrote, as it was before. It is `None` if it wrote several, or a new one.
     pub was: Option<Record>,
     /// The offers that moved, those now under target first.
     pub moves: Vec<OfferChange>,

@@ -58,7 +58,7 @@ pub enum BookFileError {
     Refused {
         /// The record.
         key: Key,
-        /// Its name, shortened; empty where it has none.
+        /// Its name, shortened. It is empty if it has none.
         name: String,
         /// The line that it begins on, from 1.
         line: usize,
@@ -74,10 +74,10 @@ pub struct Place {
     pub line: usize,
     /// Column in bytes, from 1.
     pub column: usize,
-    /// The way there, such as `drinks[2].lines[0].amount`, shortened; empty for the whole file.
-    /// Positions are counted from 0.
+    /// The way there, such as `drinks[2].lines[0].amount`, shortened. It is empty for the whole
+    /// file. Positions are counted from 0.
     pub path: String,
-    /// The name of the record there, shortened; empty where it has none or none can be read.
+    /// The name of the record there, shortened. It is empty if it has none or none can be read.
     pub name: String,
 }
 

@@ -112,7 +112,7 @@ fn add(count: &mut usize, one: bool) {
 }
 
 impl Preview {
-    /// The counts of a record's kind; none where there is one of it at most.
+    /// The counts of a record's kind. Returns `None` if there is one of it at most.
     fn counts(&mut self, key: Key) -> Option<&mut Counts> {
         match key {
             Key::Settings | Key::BuyingList => None,

@@ -125,7 +125,7 @@ struct Named {
     container: Said,
 }
 
-/// The name in the text of a record, shortened; empty where none can be read.
+/// The name in the text of a record, shortened. Returns an empty text if none can be read.
 fn name_in(text: &str) -> String {
     match serde_json::from_str(text) {
         Ok(Named { name: Said::Text(name), .. }) => shortened(&name),

@@ -45,7 +45,8 @@ impl Look {
 
 /// Numbers that belong together, in the order of their line.
 pub struct Series {
-    /// What they are, for the key beside the drawing; empty where they belong to the series before.
+    /// What they are, for the key beside the drawing. It is empty if they belong to the series
+    /// before.
     pub name: String,
     /// How they are drawn.
     pub look: Look,
@@ -63,7 +64,7 @@ pub struct Axis {
     pub mark: Box<dyn Fn(Exact) -> String>,
 }
 
-/// Draws series over two axes, with a key. Nothing where the numbers leave the range that can be
+/// Draws series over two axes, with a key. Draws nothing if the numbers leave the range that can be
 /// computed.
 ///
 /// What is drawn lies at shares of the drawing's size, so that letters, lines and points keep

@@ -17,8 +17,8 @@ pub const UNREAD: &str = "The file could not be read. Choose it again.";
 const PIECE: usize = 16_000;
 const TURN: f64 = 12.0;
 
-/// The bytes of a file that was chosen; none where the browser does not hand them over. It must
-/// have been measured: see [`is_too_large`].
+/// The bytes of a file that was chosen. Returns `None` if the browser does not hand them over. It
+/// must have been measured: see [`is_too_large`].
 pub async fn bytes_of(file: &File) -> Option<Vec<u8>> {
     let buffer = JsFuture::from(file.array_buffer()).await.ok()?;
     Some(Uint8Array::new(&buffer).to_vec())

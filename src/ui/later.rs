@@ -67,7 +67,7 @@ pub static PARTS: Parts = Parts {
     steps: steps::sheet,
 };
 
-/// Fetches the second file, and gives the ways into it; none where it could not be had. The
+/// Fetches the second file, and gives the ways into it, or `None` if it could not be had. The
 /// program says how: a test of the library alone has no second file.
 pub type Load = fn() -> Pin<Box<dyn Future<Output = Option<&'static Parts>>>>;
 

@@ -115,7 +115,7 @@ impl Library {
         self.core.get_value()
     }
 
-    /// The state of the book that was just opened; none where it is kept already.
+    /// The state of the book that was just opened. Returns `None` if it is kept already.
     pub fn opened(self) -> Option<AppState> {
         let (id, book) = self.core()?.opened()?;
         Some(AppState::new(book, History::new(id)))

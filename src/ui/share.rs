@@ -63,7 +63,7 @@ async fn share(title: &str, text: &str) -> Sharing {
     }
 }
 
-/// Waits for what was begun; none where the browser has no such thing.
+/// Waits for what was begun. Returns `None` if the browser has no such thing.
 async fn settled(begun: Result<Promise, JsValue>) -> Option<Result<(), JsValue>> {
     Some(JsFuture::from(begun.ok()?).await.map(|_| ()))
 }

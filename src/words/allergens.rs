@@ -38,7 +38,7 @@ pub const fn allergen_to_mark(found: Allergen, law: Law) -> &'static str {
 }
 
 /// What is declared besides the nine in the United States (21 CFR 101.100(a)(4), text): sulfites,
-/// from 10 ppm of the drink on. Empty where no ingredient is marked with them.
+/// from 10 ppm of the drink on. Returns an empty text if no ingredient is marked with them.
 pub fn also_declare(allergens: &Allergens, book: &Book) -> String {
     let sulfites = allergens.present.iter().find(|(found, _)| *found == Allergen::Sulphites);
     match sulfites {
@@ -129,8 +129,8 @@ pub fn allergens_by_law(allergens: &Allergens, law: Law) -> String {
 /// Regulation (EU) No 1169/2011, Annex II, point 8, exhaustive by notice 2017/C 428/01 (text).
 pub const TREE_NUTS: &str = "United States (FDA, January 2025), 12 nuts: almond, black walnut, Brazil nut, California walnut, cashew, hazelnut, heartnut, macadamia, pecan, pine nut, pistachio, walnut. Coconut, chestnut and shea no longer count. European Union (2017/C 428), 8 nuts and no others: almond, hazelnut, walnut, cashew, pecan, Brazil nut, pistachio, macadamia. Pine nuts do not count there.";
 
-/// What else is used where a drink is made, beside every list of allergens: "Made where peanuts, milk and
-/// tree nuts are used." Empty where the whole book holds none of them.
+/// What else is used where a drink is made, beside every list of allergens: "Made where peanuts,
+/// milk and tree nuts are used." Returns an empty text if the whole book holds none of them.
 pub fn used_around(around: &UsedAround, law: Law) -> String {
     let names: Vec<String> = around.held.iter().map(|it| allergen(*it, law).to_ascii_lowercase()).collect();
     let used = match names.as_slice() {
@@ -196,8 +196,8 @@ pub fn allergens(allergens: &Allergens, book: &Book) -> String {
 /// Stands beside ingredients whose parts name an allergen that is not marked.
 pub const PARTS_NAME_MORE: &str = "Parts name an allergen that is not marked";
 
-/// What is in it and not among the nine of the United States; empty where nothing is. Sulfites are
-/// declared beside the nine.
+/// What is in it and not among the nine of the United States. Returns an empty text if nothing is.
+/// Sulfites are declared beside the nine.
 pub fn besides_the_nine(allergens: &Allergens) -> String {
     let besides = allergens.present.iter().map(|(found, _)| *found);
     let besides = besides.filter(|it| allergen_in_united_states(*it).is_none() && *it != Allergen::Sulphites);

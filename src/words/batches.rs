@@ -47,7 +47,7 @@ pub fn number_of(offer: OfferId, book: &Book) -> String {
     format!("Number of {}", book.name(Key::Offer(offer)))
 }
 
-/// For how many of a drink what they took was deducted; empty where for none.
+/// For how many of a drink what they took was deducted. Returns an empty text if for no drink.
 pub fn deducted(make: &Make, speaker: &Speaker) -> String {
     let (number, once) = match make.off_shelf {
         none if none.is_zero() => return String::new(),
@@ -171,7 +171,7 @@ impl Batches<'_> {
         offers.iter().map(|offer| self.book.name(Key::Offer(*offer))).collect::<Vec<_>>().join("; ")
     }
 
-    /// Whether what is here reaches; empty where nobody counted it.
+    /// Whether what is here reaches. Returns an empty text if nobody counted it.
     pub fn reach(&self, reach: &Reach) -> String {
         match reach {
             Reach::NotCounted => String::new(),

@@ -77,7 +77,7 @@ impl Buying<'_> {
         format!("{needed} needed{here}: {packs}{supplier}{least}, {left_over} left over.{unusable}")
     }
 
-    /// What another pack would save; none where it saves nothing.
+    /// What another pack would save. Returns `None` if it saves nothing.
     pub fn saves(&self, goods: Goods, taken: &Quote, other: &Quote) -> Option<String> {
         let saved = taken.cost.minus(other.cost).ok().filter(|saved| saved.is_positive())?;
         let pack = self.pack(goods, other.pack);
@@ -114,7 +114,7 @@ impl Buying<'_> {
         format!("{}: {why}", self.book.name(Key::Offer(offer)))
     }
 
-    /// Goods that cost nothing; empty where there are none.
+    /// Goods that cost nothing. Returns an empty text if there are none.
     pub fn free(&self, goods: &[Goods]) -> String {
         if goods.is_empty() {
             return String::new();
@@ -123,7 +123,7 @@ impl Buying<'_> {
         format!("Not on the list, since it costs nothing: {}.", names.join(", "))
     }
 
-    /// Counts that are older than today; empty where there are none.
+    /// Counts that are older than today. Returns an empty text if there are none.
     pub fn old_counts(&self, proposal: &Proposal, today: Date) -> String {
         let here = proposal.lines.iter().filter_map(|line| line.now().map(|quote| quote.here));
         let days = here.filter_map(|here| match here {
@@ -136,7 +136,7 @@ impl Buying<'_> {
         format!("{count} from before today, the oldest of {}. What was used since is not taken off.", day(*oldest))
     }
 
-    /// Sizes without a weekly number; empty where there are none.
+    /// Sizes without a weekly number. Returns an empty text if there are none.
     pub fn without_number(&self, sizes: usize) -> String {
         match sizes {
             0 => String::new(),
@@ -282,7 +282,7 @@ pub fn supplier(group: &Group) -> &str {
     if group.supplier.is_empty() { NO_SUPPLIER } else { &group.supplier }
 }
 
-/// " from Tansywold"; nothing where the pack names nobody.
+/// " from Tansywold". Returns an empty text if the pack names nobody.
 fn from(pack: &Pack) -> String {
     if pack.supplier.is_empty() { String::new() } else { format!(" from {}", pack.supplier) }
 }

@@ -20,7 +20,8 @@ pub fn how_added(line: &ScaledLine, speaker: &Speaker) -> String {
     }
 }
 
-/// What else is to be known of an amount that is shown; empty where it is simply the amount.
+/// What else is to be known of an amount that is shown. Returns an empty text if it is simply the
+/// amount.
 pub fn of_the_amount(taken: &Taken, speaker: &Speaker) -> String {
     match taken.exactly {
         Some(exactly) => format!("exactly {}", speaker.amount(exactly)),
@@ -31,7 +32,7 @@ pub fn of_the_amount(taken: &Taken, speaker: &Speaker) -> String {
     }
 }
 
-/// What amounts are rounded to; empty where they are not.
+/// What amounts are rounded to. Returns an empty text if they are not.
 pub fn rounded_to(settings: &Settings, speaker: &Speaker) -> String {
     let said = |step: Option<Amount>, shows| step.map(|step| format!("{} that {shows}", speaker.amount(step)));
     let steps = [said(settings.scale_step, "the scale shows"), said(settings.jug_step, "the jugs show")];
@@ -82,7 +83,7 @@ pub fn number_of_drinks() -> String {
     format!("Type a whole number of drinks from 1 to {MOST_DRINKS}, such as 12.")
 }
 
-/// How a drink is kept that is made today; empty where nothing was entered.
+/// How a drink is kept that is made today. Returns an empty text if nothing was entered.
 pub fn made_today(drink: &Drink, today: Date) -> String {
     match (keeping(drink, Some(today)), drink.keeps_days) {
         (kept, Some(_)) => format!("Made today: {kept}"),
@@ -90,7 +91,7 @@ pub fn made_today(drink: &Drink, today: Date) -> String {
     }
 }
 
-/// What staff must be careful of; none of what only a label needs.
+/// What staff must be careful of. Returns `None` for what only a label needs.
 pub fn counter_caution(caution: &Caution, book: &Book) -> Option<String> {
     match caution {
         Caution::UntreatedJuice(Some(Service::PackagedAhead)) => Some(

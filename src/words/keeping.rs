@@ -27,7 +27,7 @@ pub fn not_deleted(name: Option<&str>, why: &Fault) -> String {
     }
 }
 
-/// What would be lost if the person left now; none where nothing would.
+/// What would be lost if the person left now. Returns `None` if nothing would.
 pub fn not_saved(saving: &Saving) -> Option<String> {
     let lost = match saving {
         _ if !saving.at_risk() => return None,

@@ -49,7 +49,7 @@ pub fn percent_juice(juice: &PercentJuice, book: &Book) -> String {
 
 /// What the name of a drink needs that is juice in part: "if the common or usual name uses the word
 /// juice, \[it\] shall include a qualifying term such as beverage, cocktail, or drink" (21 CFR
-/// 102.33(a), text). Empty where nothing or all of it is juice, or nobody knows.
+/// 102.33(a), text). Returns an empty text if nothing or all of it is juice, or nobody knows.
 pub fn name_with_juice(juice: &PercentJuice) -> &'static str {
     match juice {
         PercentJuice::Percent(percent) if *percent >= Exact::from(100) => "",
@@ -202,8 +202,8 @@ fn with_ph(id: IngredientId, book: &Book) -> String {
     format!("{name} {} to {} ({source})", number(published.least), number(published.most))
 }
 
-/// How a drink is kept, by the owner's food-safety plan; of one that was made on a day, until
-/// when. Empty where nothing was entered.
+/// How a drink is kept, by the owner's food-safety plan; of one that was made on a day, until when.
+/// Returns an empty text if nothing was entered.
 pub fn keeping(drink: &Drink, made: Option<Date>) -> String {
     let cold = if drink.keep_refrigerated { "Keep refrigerated." } else { "" };
     let until = match (drink.keeps_days, made.and_then(|made| drink.use_by(made))) {

@@ -32,7 +32,7 @@ pub const fn why_not(why: WhyNot) -> &'static str {
     }
 }
 
-/// The change to where a lever closes: "−12.9 %". Empty where it does not.
+/// The change to where a lever closes: "−12.9 %". Returns an empty text if it does not.
 pub fn lever_change(way: &Way, speaker: &Speaker) -> String {
     let Ok(closing) = &way.closes else { return String::new() };
     let sign = if closing.change.is_negative() { "" } else { "+" };

@@ -12,7 +12,8 @@ pub const MARKET_CAUTION: &str = "This is what others ask, not what they sell at
 /// The first year that a day is taken of.
 const FIRST_YEAR: i32 = 1900;
 
-/// Why a day is not taken that lies before all that a book could tell of; none for any other.
+/// Why a day is not taken that lies before all that a book could tell of. Returns `None` for any
+/// other.
 pub fn day_too_early(day: Date) -> Option<String> {
     let (year, _, _) = day.parts();
     (year < FIRST_YEAR).then(|| format!("The year is before {FIRST_YEAR}. Type all four digits, such as 2026."))

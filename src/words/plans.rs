@@ -231,7 +231,7 @@ impl Plans<'_> {
         }
     }
 
-    /// What does not count in the figures of a menu; empty where all of it does.
+    /// What does not count in the figures of a menu. Returns an empty text if all of it does.
     pub fn uncounted(&self, totals: &Totals) -> String {
         let said = [
             (totals.without_number, "has no weekly number", "have no weekly number"),
@@ -252,7 +252,7 @@ impl Plans<'_> {
         format!("of {} drinks in their sizes, {}; they count for nothing.", totals.cards, parts.join(", "))
     }
 
-    /// What to know of shares that do not sum to the whole; empty where they do.
+    /// What to know of shares that do not sum to the whole. Returns an empty text if they do.
     ///
     /// # Errors
     /// [`Overflow`].

@@ -29,13 +29,13 @@ pub fn age(age: Age, today: Date) -> String {
     }
 }
 
-/// Which sizes fell under target; empty where none did.
+/// Which sizes fell under target. Returns an empty text if none did.
 pub fn fell(moves: &[OfferChange], book: &Book) -> String {
     let names = named(&mut moves.iter().filter(|moved| moved.fell()), book);
     if names.is_empty() { names } else { format!("Now under target: {names}.") }
 }
 
-/// The menu price that would mend the worst of those that fell; empty where none did.
+/// The menu price that would mend the worst of those that fell. Returns an empty text if none did.
 pub fn worst(moves: &[OfferChange], book: &Book, speaker: &Speaker) -> String {
     let fallen = moves.iter().find(|moved| moved.fell());
     let Some((fallen, snapshot)) = fallen.and_then(|moved| moved.after.map(|snapshot| (moved, snapshot))) else {

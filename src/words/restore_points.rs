@@ -51,7 +51,7 @@ pub fn holds(point: &Point) -> String {
     format!("{}, {}, {kilobytes} kB", several(point.drinks, "drink"), several(point.ingredients, "ingredient"))
 }
 
-/// That older points had to go for this one; none where none had to.
+/// That older points had to go for this one. Returns `None` if none had to.
 pub fn made_room(point: &Point) -> Option<String> {
     match point.made_room {
         0 => None,

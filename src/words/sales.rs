@@ -64,7 +64,7 @@ pub fn week_working(week: &Week, contribution: Money, speaker: &Speaker) -> Stri
     }
 }
 
-/// The first two products and their sum with the rest; none where there is nothing to add.
+/// The first two products and their sum with the rest. Returns `None` if there is nothing to add.
 fn added_up(terms: Vec<(Exact, Money)>, sum: Money, speaker: &Speaker) -> Option<String> {
     let money = |money| speaker.money(money);
     let term = |(units, one): &(Exact, Money)| format!("{} × {}", speaker.number(*units), money(*one));
@@ -76,7 +76,7 @@ fn added_up(terms: Vec<(Exact, Money)>, sum: Money, speaker: &Speaker) -> Option
     (!first.is_empty()).then(|| format!("{}{more} = {}", first.join(" + "), money(sum)))
 }
 
-/// The offers that are not counted; empty where all are.
+/// The offers that are not counted. Returns an empty text if all are.
 pub fn not_counted(weekly: &Weekly, book: &Book) -> String {
     let because = |unknown: &Unknown| match unknown {
         Unknown::NotOffered => "not on the menu",

@@ -42,7 +42,8 @@ pub fn left_out(why: LeftOut, book: &Book) -> String {
     }
 }
 
-/// How the mean price of a size came about, in this comparison's own numbers. Empty for one drink.
+/// How the mean price of a size came about, in this comparison's own numbers. Returns an empty text
+/// for one drink.
 pub fn mean_price(side: &SideBySide, row: &SizeRow, book: &Book, ledger: &Ledger, speaker: &Speaker) -> String {
     let (Some(sold), 2..) = (&row.sold, side.drinks.len()) else { return String::new() };
     let money = |money| speaker.money(money);

@@ -124,7 +124,7 @@ pub(super) struct First<'a> {
     pub(super) clash: &'a Clash,
     /// The names of the fields on the way to it.
     pub(super) fields: Vec<&'a str>,
-    /// Its field by the trade's name, and "is" or "are"; none for a whole record.
+    /// Its field by the trade's name, and "is" or "are". It is `None` for a whole record.
     pub(super) what: Option<(&'static str, &'static str)>,
     /// How many more there are.
     pub(super) more: usize,
@@ -164,7 +164,7 @@ fn fields(path: &[Step]) -> Vec<&str> {
     fields.skip(1).collect()
 }
 
-/// A field by the trade's name, with its verb; none for a whole record.
+/// A field by the trade's name, with its verb. Returns `None` for a whole record.
 fn what(key: Key, fields: &[&str]) -> Option<&'static str> {
     let what = match (key, fields) {
         (_, []) => return None,
@@ -256,7 +256,7 @@ fn flat_cost(field: &str) -> Option<FlatCost> {
     FlatCost::ALL.iter().copied().find(|cost| cost.stored_name() == field)
 }
 
-/// What stands in a field, as a person would read it; none where no text says that.
+/// What stands in a field, as a person would read it. Returns `None` if no text says that.
 pub(super) fn value(key: Key, stands: Option<&Tree>, fields: &[&str], speaker: &Speaker) -> Option<String> {
     let text = match stands {
         None | Some(Tree::Nothing) => return Some("blank".to_string()),

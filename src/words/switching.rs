@@ -75,7 +75,8 @@ pub fn losing(
     }
 }
 
-/// What is counted with where weekly sales are not entered for all; empty where they are.
+/// What is counted with where weekly sales are not entered for all. Returns an empty text if they
+/// are.
 pub fn counted_with(sales: Sales) -> String {
     match sales {
         Sales::Entered { without: 0 } => String::new(),

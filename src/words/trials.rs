@@ -111,7 +111,7 @@ pub fn trial_how(judged: &Judged, speaker: &Speaker) -> String {
     }
 }
 
-/// Which weeks are not counted, and why; empty where all are.
+/// Which weeks are not counted, and why. Returns an empty text if all are.
 pub fn trial_left_out(judged: &Judged) -> String {
     let missing: Vec<&Date> = judged.before.missing.iter().chain(&judged.after.missing).collect();
     let mut said = Vec::new();

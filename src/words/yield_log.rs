@@ -87,7 +87,7 @@ pub fn how(summary: &Summary, speaker: &Speaker) -> String {
     )
 }
 
-/// Which weighing stands apart, and what that means; empty where none does.
+/// Which weighing stands apart, and what that means. Returns an empty text if none does.
 pub fn outlier(summary: &Summary, speaker: &Speaker) -> String {
     let Some((outlier, farthest)) = summary.outlier().zip(summary.farthest) else { return String::new() };
     let number = |number: Exact| speaker.rounded(number, 2);
@@ -114,7 +114,7 @@ pub fn weights(weighing: &Weighing, speaker: &Speaker) -> String {
     said
 }
 
-/// What a weighing does not tell, and why; empty where it tells all that was weighed.
+/// What a weighing does not tell, and why. Returns an empty text if it tells all that was weighed.
 pub fn not_told(ingredient: &Ingredient, weighing: &Weighing) -> &'static str {
     let tells = |step| matches!(yield_of(ingredient, weighing, step), Ok(Some(_)));
     match (weighing.trimmed, weighing.pressed) {

@@ -76,7 +76,7 @@ pub enum Walk {
 pub struct History {
     book: BookId,
     tab: u64,
-    /// The other tabs that are there; none while nobody has looked. Their steps are theirs.
+    /// The other tabs that are there. It is `None` while nobody has looked. Their steps are theirs.
     others: Option<Vec<u64>>,
     /// In the order in which they were done.
     steps: Vec<Step>,
@@ -94,8 +94,8 @@ struct Typing {
 }
 
 impl History {
-    /// Applies an edit as a step. A further edit of the same typing session joins its step:
-    /// taking it back restores what was there before the session. Nothing where nothing changed.
+    /// Applies an edit as a step. A further edit of the same typing session joins its step: taking
+    /// it back restores what was there before the session. Returns `None` if nothing changed.
     ///
     /// # Errors
     /// The [`Refusal`]; book and steps are then as they were.
@@ -267,7 +267,8 @@ impl History {
         self.name_at(self.last_undone(reach))
     }
 
-    /// The step that a typing session made; none where it changed nothing, or that was taken back.
+    /// The step that a typing session made. Returns `None` if it changed nothing, or that was taken
+    /// back.
     pub fn step_of(&self, session: Session) -> Option<&Step> {
         self.steps.iter().rev().find(|step| step.session == Some(session) && step.undone.is_none())
     }
@@ -315,7 +316,7 @@ impl History {
     }
 }
 
-/// Does a patch to the book; nothing where the book stands so already.
+/// Does a patch to the book. Returns `None` if the book stands so already.
 fn put(book: &mut Book, patch: &Patch) -> Result<Option<Applied>, Hindrance> {
     let edit = patch.edit(book).map_err(Hindrance::Changed)?;
     let was = book.at(&edit.keys());

@@ -70,7 +70,7 @@ impl Step {
         self.bytes > LARGEST
     }
 
-    /// The step as JSON; none where it cannot be written.
+    /// The step as JSON. Returns `None` if it cannot be written.
     pub(super) fn text(&self) -> Option<String> {
         let stored = Stored {
             name: self.name.clone(),
@@ -83,7 +83,7 @@ impl Step {
         serde_json::to_string(&stored).ok()
     }
 
-    /// Reads what [`Step::text`] writes; none for anything else.
+    /// Reads what [`Step::text`] writes. Returns `None` for anything else.
     pub(super) fn from_text(id: &str, text: &str) -> Option<Step> {
         let Stored { name, at, patch, undone, takes_back, set_aside } = from_json(text).ok()?;
         let (id, bytes) = (id.to_string(), text.len());

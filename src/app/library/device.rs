@@ -26,7 +26,7 @@ pub trait Device {
     fn now(&self) -> u64;
     /// The day where the person is.
     fn today(&self) -> Date;
-    /// The note of the books there should be; none where there is none.
+    /// The note of the books there should be. Returns `None` if there is none.
     fn noted_books(&self) -> Option<String>;
     /// Notes the books there should be.
     fn note_books(&self, text: &str);

@@ -81,9 +81,9 @@ struct Inner<B: Backing> {
     no_point: RefCell<Option<(Why, Fault)>>,
     /// How many times a restore point was made or failed to be.
     points_tried: Cell<u64>,
-    /// How a book is deleted; none until that is here.
+    /// How a book is deleted. It is `None` until that is here.
     delete: Cell<Option<Delete<B>>>,
-    /// How a new book is put on the shelf; none until that is here.
+    /// How a new book is put on the shelf. It is `None` until that is here.
     add: Cell<Option<Add<B>>>,
     /// Forgets what is kept of a book outside the storage.
     forget: Cell<Option<fn(BookId)>>,
@@ -173,7 +173,7 @@ impl<B: Backing> Library<B> {
         self.inner.saving.borrow().clone()
     }
 
-    /// Why the last wish could not be met, as a sentence; none once that no longer holds.
+    /// Why the last wish could not be met, as a sentence. Returns `None` once that no longer holds.
     pub fn refused(&self) -> Option<String> {
         self.inner.refused.borrow().as_ref().map(|refused| refused.sentence.clone())
     }

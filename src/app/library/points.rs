@@ -17,7 +17,7 @@ impl<B: Backing> Library<B> {
         Moment { millis: self.inner.device.now(), day: self.inner.device.today() }
     }
 
-    /// Before what no restore point was made, and why; none where the last one was made.
+    /// Before what no restore point was made, and why. Returns `None` if the last one was made.
     pub fn no_point(&self) -> Option<(Why, Fault)> {
         self.inner.no_point.borrow().clone()
     }

@@ -9,8 +9,8 @@ use crate::store::Backing;
 use crate::words;
 
 impl<B: Backing> Library<B> {
-    /// Names of the books that the browser removed, as far as they are known; empty where it
-    /// removed none.
+    /// Names of the books that the browser removed, as far as they are known. Returns an empty list
+    /// if it removed none.
     pub fn removed(&self) -> Vec<String> {
         self.inner.removed.borrow().clone()
     }

@@ -17,8 +17,8 @@ pub(super) struct JustOpened<B> {
 }
 
 impl<B: Backing> Library<B> {
-    /// The book that was just opened, to be put on the screen and seated: none where it is seated
-    /// already.
+    /// The book that was just opened, to be put on the screen and seated. Returns `None` if it is
+    /// seated already.
     pub fn opened(&self) -> Option<(BookId, Book)> {
         self.inner.opened.borrow().as_ref().map(|opened| (opened.id, opened.book.clone()))
     }
@@ -40,8 +40,8 @@ impl<B: Backing> Library<B> {
         self.inner.openings.get()
     }
 
-    /// Does to the book that was just opened what tabs that are gone left of it. Gives the edit that
-    /// brings it to the screen; none where they left nothing. Before the book is seated.
+    /// Does to the book that was just opened what tabs that are gone left of it, before the book is
+    /// seated. Returns the edit that brings it to the screen, or `None` if they left nothing.
     pub fn replay(&self) -> Option<Edit> {
         let mut opened = self.inner.opened.borrow_mut();
         let opened = opened.as_mut()?;

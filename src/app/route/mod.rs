@@ -134,7 +134,7 @@ impl Route {
         }
     }
 
-    /// The screen of what is kept; none for what has no screen of its own.
+    /// The screen of what is kept. Returns `None` for what has no screen of its own.
     pub const fn of_record(key: Key) -> Option<Route> {
         Some(match key {
             Key::Settings => Route::Book,

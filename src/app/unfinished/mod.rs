@@ -11,7 +11,7 @@ pub struct Unread {
     pub field: String,
     /// What is typed.
     pub text: String,
-    /// What is wrong with it, as a sentence; empty where nothing is.
+    /// What is wrong with it, as a sentence. It is empty if nothing is.
     pub error: String,
 }
 
@@ -41,7 +41,7 @@ pub struct Begun {
 }
 
 impl Begun {
-    /// The text of a field; empty where nothing is typed.
+    /// The text of a field. Returns an empty text if nothing is typed.
     pub fn text(&self, field: &str) -> &str {
         self.texts.iter().find(|(name, _)| name == field).map_or("", |(_, text)| text)
     }

@@ -16,18 +16,18 @@ use crate::store::{BookEntry, Row};
 pub struct TakenIn {
     /// The book.
     pub book: Book,
-    /// What is not in it, or not whole; empty for a whole book file.
+    /// What is not in it, or not whole. It is empty for a whole book file.
     pub left_out: Vec<LeftOut>,
 }
 
 /// Something that could not be taken.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct LeftOut {
-    /// Line in the file, from 1; none where the file has nothing of it.
+    /// Line in the file, from 1. It is `None` if the file has nothing of it.
     pub line: Option<usize>,
     /// The record, where that much can be read.
     pub key: Option<Key>,
-    /// Its name, shortened; empty where none can be read.
+    /// Its name, shortened. It is empty if none can be read.
     pub name: String,
     /// Why it was left out.
     pub why: WhyLeftOut,
@@ -56,7 +56,7 @@ pub enum WhyLeftOut {
     NotThere,
     /// A newer copy of the record was taken.
     Older,
-    /// It needs a record that was not taken, of this name; empty where the name is not known.
+    /// It needs a record that was not taken, of this name. It is empty if the name is not known.
     Needs(Key, String),
     /// It was taken without so many of its lines: what they name was not taken.
     Lines(usize),

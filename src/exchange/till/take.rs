@@ -13,7 +13,8 @@ use crate::foundation::measure::{Date, Exact, Money, NumberStyle, Overflow, Read
 pub struct Till<'a> {
     /// Its columns.
     pub columns: TillColumns,
-    /// Which comes first where a day is written with strokes; none where the person has not said.
+    /// Which comes first where a day is written with strokes. It is `None` if the person has not
+    /// said.
     pub order: Option<DayOrder>,
     /// The Monday of the week that rows without a day belong to.
     pub week: Date,
@@ -72,7 +73,7 @@ pub enum Why {
     UnknownSize {
         /// The drink's name.
         drink: String,
-        /// The size as it stands; empty where none is named.
+        /// The size as it stands. It is empty if none is named.
         size: String,
     },
     /// More than one offer is called that.
@@ -91,7 +92,7 @@ pub enum Why {
 
 /// The offers by the names that a till may use for them.
 struct Menu<'a> {
-    /// By drink and container; none where several are called alike.
+    /// By drink and container. It is `None` if several are called alike.
     offers: BTreeMap<(String, String), Option<OfferId>>,
     /// The drinks' names.
     drinks: BTreeSet<String>,
@@ -200,7 +201,7 @@ impl Table {
     }
 }
 
-/// What of a till's list can be taken in. None where the list has not these columns.
+/// What of a till's list can be taken in. Returns `None` if the list has not these columns.
 ///
 /// # Errors
 /// An [`Overflow`] where the numbers leave the range that can be computed.

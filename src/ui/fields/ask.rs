@@ -15,7 +15,8 @@ use crate::ui::live::{flag, text as shown_text};
 use crate::ui::state::AppState;
 use crate::words;
 
-/// The number that is typed to a question, or what is wrong with it; none where nothing is typed.
+/// The number that is typed to a question, or what is wrong with it. Returns `None` if nothing is
+/// typed.
 pub fn asked_number(state: AppState, text: RwSignal<String>, example: &'static str) -> Option<Result<Exact, String>> {
     let text = text.get();
     if text.trim().is_empty() {
@@ -40,7 +41,7 @@ pub fn Ask(
     label: Cow<'static, str>,
     /// What is typed.
     text: RwSignal<String>,
-    /// What is wrong with it, as a sentence; empty where nothing is.
+    /// What is wrong with it, as a sentence. It is empty if nothing is.
     error: Signal<String>,
     /// Letters rather than a number.
     #[prop(optional)]

@@ -18,7 +18,7 @@ pub type Commit = Arc<dyn Fn(&str, Session) -> Result<(), String> + Send + Sync>
 
 /// How a kind of value is read: in the units and the signs of the speaker.
 type Read<T> = Box<dyn Fn(&str, &Speaker) -> Result<T, String> + Send + Sync>;
-/// The edit that puts a value in force; none where its record is gone.
+/// Makes the edit that puts a value in force, or `None` if its record is gone.
 type Put<T> = Box<dyn Fn(&Book, T) -> Option<Edit> + Send + Sync>;
 
 fn commit<T: 'static>(step: Cow<'static, str>, read: Read<T>, edit: Put<T>) -> Commit {
@@ -127,7 +127,7 @@ pub fn optional_percent(
     optional(step.into(), "65", move |book, number| edit(book, number.and_then(share)))
 }
 
-/// A time in seconds; none where nothing is typed.
+/// A time in seconds. Returns `None` if nothing is typed.
 pub fn optional_seconds(
     step: impl Into<Cow<'static, str>>,
     edit: impl Fn(&Book, Time) -> Option<Edit> + Send + Sync + 'static,
@@ -207,7 +207,7 @@ pub const fn temperature_example(units: System) -> &'static str {
     }
 }
 
-/// What is typed and not kept in the book, or not yet: nothing while it cannot be read.
+/// What is typed and not kept in the book, or not yet. It is `None` while it cannot be read.
 fn loose<T: Copy + Send + Sync + 'static>(into: RwSignal<Option<T>>, read: Read<T>) -> Commit {
     let state = AppState::here();
     Arc::new(move |text, _| {
@@ -236,7 +236,7 @@ pub fn loose_amount(
 /// why it does not hold.
 pub type Take<T> = Box<dyn Fn(Result<Option<T>, String>, Session) -> Result<(), String> + Send + Sync>;
 
-/// What is tried and not kept in the book: nothing where the field is empty.
+/// What is tried and not kept in the book. It is `None` if the field is empty.
 fn tried<T: 'static>(read: Read<T>, take: Take<T>) -> Commit {
     let state = AppState::here();
     Arc::new(move |text, session| take(or_none(text, || read(text, &state.speaker.get_untracked())), session))

@@ -19,7 +19,7 @@ use crate::words;
 pub fn Day(
     /// What the day is of.
     label: &'static str,
-    /// The day in force, as `2026-11-23`; empty for none.
+    /// The day in force, as `2026-11-23`. It is empty for no day.
     #[prop(into)]
     value: Signal<String>,
     /// Puts a day in force, or none where the text is empty.

@@ -197,7 +197,7 @@ impl Typed<'_> {
     }
 }
 
-/// Reads the edit that puts a thing into the book; none while something is missing.
+/// Reads the edit that puts a thing into the book, or `None` while something is missing.
 pub type Make = Arc<dyn Fn(&mut Typed<'_>, &Book) -> Option<Edit> + Send + Sync>;
 
 /// A new thing and how it gets into the book.
@@ -316,7 +316,7 @@ impl Addition {
         when(move || there.get(), view)
     }
 
-    /// What it still needs; nothing once it is in the book.
+    /// What it still needs. Draws nothing once it is in the book.
     pub fn needs(&self) -> AnyView {
         let (state, draft) = (self.state, self.draft);
         let needs = |begun: &Begun| begun.needs.clone();
@@ -331,7 +331,7 @@ impl Addition {
         })
     }
 
-    /// Drops what is typed of it; nothing once it is in the book.
+    /// Drops what is typed of it. Draws nothing once it is in the book.
     pub fn discard(&self) -> AnyView {
         let (state, draft) = (self.state, self.draft);
         self.until_there(move || {

@@ -53,13 +53,13 @@ impl Hangs {
         self.unread.with(|unread| !unread.is_empty())
     }
 
-    /// What stands in place of an answer; empty while all can be read.
+    /// What stands in place of an answer. Returns an empty text while all can be read.
     pub fn sentence(self) -> String {
         self.unread
             .with(|unread| unread.first().map(|(_, label)| words::unfinished::fix_first(label)).unwrap_or_default())
     }
 
-    /// What to mend before something can be done; empty while all can be read.
+    /// What to mend before something can be done. Returns an empty text while all can be read.
     pub fn waits_for(self) -> String {
         self.unread
             .with(|unread| unread.first().map(|(_, label)| words::unfinished::fix_before(label)).unwrap_or_default())

@@ -77,8 +77,8 @@ impl Picker {
         Picker { state, units, value, picked: RwSignal::new(None) }
     }
 
-    /// The number of a shown text and the symbol of its unit; none where it has none that the field
-    /// takes: a question may hold such.
+    /// The number of a shown text and the symbol of its unit. Returns `None` if the field takes no
+    /// such unit: a question may hold such a text.
     fn read(&self, shown: &str) -> Option<(String, &'static str)> {
         let system = self.state.units();
         let figure = Figure::shown(shown, system, self.state.speaker.get().style());
@@ -132,7 +132,7 @@ impl Picker {
         });
     }
 
-    /// A number with a unit; none where the text is no number alone.
+    /// A number with a unit. Returns `None` if the text is no number alone.
     fn with(&self, text: &str, symbol: &str) -> Option<String> {
         read_number(text, self.state.speaker.get().style()).ok()?;
         let system = self.state.units();

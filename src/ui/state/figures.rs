@@ -24,7 +24,7 @@ impl AppState {
         self.speaker.get().plain_money(money)
     }
 
-    /// Money as a field shows it; empty if it is zero.
+    /// Money as a field shows it. Returns an empty text if it is zero.
     pub fn money_if_any(self, money: Money) -> String {
         if money.is_zero() { String::new() } else { self.plain_money(money) }
     }
@@ -54,12 +54,12 @@ impl AppState {
         self.speaker.get().plain_percent(share)
     }
 
-    /// A percentage as a field shows it; empty if it is zero.
+    /// A percentage as a field shows it. Returns an empty text if it is zero.
     pub fn percent_if_any(self, share: Share) -> String {
         if share.is_zero() { String::new() } else { self.plain_percent(share) }
     }
 
-    /// A number as a field shows it; empty if it is zero.
+    /// A number as a field shows it. Returns an empty text if it is zero.
     pub fn number_if_any(self, number: Exact) -> String {
         if number.is_zero() { String::new() } else { self.number(number) }
     }

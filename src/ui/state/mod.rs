@@ -139,7 +139,7 @@ impl AppState {
         });
     }
 
-    /// Something of an offer's result, following it; none where it cannot be computed.
+    /// Something of an offer's result, following it. Returns `None` if it cannot be computed.
     pub fn priced<T>(self, id: OfferId, read: impl FnOnce(&Priced) -> Option<T>) -> Option<T> {
         self.ledger.with(|ledger| read(ledger.get(id)?.as_ref().ok()?))
     }

@@ -174,7 +174,8 @@ impl Working<'_> {
     }
 }
 
-/// The sentence of a step, with places for its figures; none for a row of names and figures.
+/// The sentence of a step, with places for its figures. Returns `None` for a row of names and
+/// figures.
 fn template(step: &Step) -> Option<&'static str> {
     let Name::Of(_, of) = step.name else { return template_of(step) };
     let second = step.from.get(1).map(|before| before.name);

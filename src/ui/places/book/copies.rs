@@ -80,7 +80,7 @@ fn on_the_device(library: Library, state: AppState, file: DeviceFile) -> AnyView
     }
 }
 
-/// Whether the browser promised to keep the books; none where it does not say.
+/// Whether the browser promised to keep the books. Returns `None` if it does not say.
 async fn persisted() -> Option<bool> {
     let asked = window().navigator().storage().persisted().ok()?;
     JsFuture::from(asked).await.ok()?.as_bool()

@@ -16,7 +16,7 @@ use crate::ui::lock::Lock;
 use crate::ui::today::{now, today};
 use crate::words;
 
-/// The deleted books; nothing where there are none.
+/// The deleted books. Draws nothing if there are none.
 #[component]
 pub fn DeletedBooks() -> impl IntoView {
     let library = Library::here();

@@ -49,7 +49,7 @@ fn field(label: &'static str, unit: &'static str, note: &'static str, setting: S
     view! { <Entry label unit note value commit /> }.into_any()
 }
 
-/// The smallest step that a scale or the jugs show; empty if none is set.
+/// The smallest step that a scale or the jugs show. The field is empty if none is set.
 fn step(
     state: AppState,
     label: &'static str,

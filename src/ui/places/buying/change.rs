@@ -3,28 +3,28 @@
 use crate::book::{Book, Container, ContainerId, Edit, Goods, Ingredient, IngredientId, Key, Pack, PackId, Record};
 use crate::foundation::measure::{Date, Dimension, Money, Wanted};
 
-/// The edit that changes one container; none where it is gone.
+/// The edit that changes one container. Returns `None` if it is gone.
 pub fn changed(book: &Book, id: ContainerId, change: impl FnOnce(&mut Container)) -> Option<Edit> {
     let mut container = book.container(id)?.clone();
     change(&mut container);
     Some(Edit::Put(Record::Container(container)))
 }
 
-/// The edit that changes one ingredient; none where it is gone.
+/// The edit that changes one ingredient. Returns `None` if it is gone.
 pub fn ingredient_changed(book: &Book, id: IngredientId, change: impl FnOnce(&mut Ingredient)) -> Option<Edit> {
     let mut ingredient = book.ingredient(id)?.clone();
     change(&mut ingredient);
     Some(Edit::Put(Record::Ingredient(ingredient)))
 }
 
-/// The edit that changes the packs of goods; none where they are gone.
+/// The edit that changes the packs of goods. Returns `None` if they are gone.
 pub fn packs_changed(book: &Book, goods: Goods, change: impl FnOnce(&mut Vec<Pack>)) -> Option<Edit> {
     let mut record = book.record(Key::from(goods))?;
     change(record.packs_mut()?);
     Some(Edit::Put(record))
 }
 
-/// The edit that changes one pack of goods; none where they are gone.
+/// The edit that changes one pack of goods. Returns `None` if they are gone.
 pub fn pack_changed(book: &Book, goods: Goods, id: PackId, change: impl FnOnce(&mut Pack)) -> Option<Edit> {
     packs_changed(book, goods, |packs| {
         if let Some(pack) = packs.iter_mut().find(|pack| pack.id == id) {

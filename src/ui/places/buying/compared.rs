@@ -11,7 +11,7 @@ use crate::ui::state::AppState;
 use crate::ui::today::today;
 use crate::words;
 
-/// The packs of goods beside each other, the cheapest first; nothing where there is only one.
+/// The packs of goods beside each other, the cheapest first. Draws nothing if there is only one.
 pub fn side_by_side(state: AppState, goods: Goods) -> AnyView {
     let found = Memo::new(move |_| {
         state.book.with(|book| {

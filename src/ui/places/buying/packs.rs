@@ -234,7 +234,7 @@ fn PackRow(goods: Goods, id: PackId, of_yields: Hangs, hangs: Hangs, caret: bool
     }
 }
 
-/// The edit that buys this pack from now on; none where the goods are gone.
+/// The edit that buys this pack from now on. Returns `None` if the goods are gone.
 fn bought_instead(book: &Book, goods: Goods, id: PackId) -> Option<Edit> {
     packs_changed(book, goods, |packs| {
         let here = packs.iter().position(|pack| pack.id == id).unwrap_or(0);

@@ -16,7 +16,7 @@ use crate::ui::state::AppState;
 use crate::ui::today::today;
 use crate::words;
 
-/// The prices of a pack that were heard; nothing where no day is known.
+/// The prices of a pack that were heard. Draws nothing if no day is known.
 pub fn prices_heard(
     state: AppState,
     goods: Goods,

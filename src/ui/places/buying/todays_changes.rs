@@ -19,14 +19,15 @@ use crate::words;
 /// How long typing rests before what a price costs a week is computed: no keystroke waits for it.
 const REST: Duration = Duration::from_millis(200);
 
-/// What changed prices cost a week, each as it stood when it was computed; none where it cannot be.
+/// What changed prices cost a week, each as it stood when it was computed, or `None` if it cannot
+/// be computed.
 type Costs = RwSignal<Vec<(ChangedOn, Option<WeeklyCost>)>>;
 
 /// What was undone in the list, and the place where it stood: it keeps its row, so that no other
 /// slides under the finger.
 type Undone = RwSignal<Vec<(usize, ChangedOn)>>;
 
-/// Every price that changed today; nothing where none did. What they cost together hangs on
+/// Every price that changed today. Draws nothing if none did. What they cost together hangs on
 /// `prices`, the fields where they are typed.
 pub fn todays_changes(prices: Hangs) -> AnyView {
     let state = AppState::here();
@@ -140,7 +141,7 @@ fn compute_next(state: AppState, changes: Memo<Vec<ChangedOn>>, costs: Costs) {
     });
 }
 
-/// What a change costs, following it; none where it is not computed yet.
+/// What a change costs, following it. Returns `None` if it is not computed yet.
 fn cost_of(costs: Costs, change: &ChangedOn) -> Option<Option<WeeklyCost>> {
     costs.with(|costs| costs.iter().find(|(of, _)| of == change).map(|(_, cost)| *cost))
 }

@@ -31,7 +31,7 @@ fn uses(book: &Book, of: Key) -> &[PackagingUse] {
     .unwrap_or_default()
 }
 
-/// The edit that changes what a container or a shared set takes; none where it is gone.
+/// The edit that changes what a container or a shared set takes. Returns `None` if it is gone.
 fn changed(book: &Book, of: Key, change: impl FnOnce(&mut Vec<PackagingUse>)) -> Option<Edit> {
     let mut record = book.record(of)?;
     match &mut record {
@@ -42,8 +42,8 @@ fn changed(book: &Book, of: Key, change: impl FnOnce(&mut Vec<PackagingUse>)) ->
     Some(Edit::Put(record))
 }
 
-/// What the packaging of a container or a shared set costs for one drink; none where something
-/// has no pack yet.
+/// What the packaging of a container or a shared set costs for one drink. Returns `None` if
+/// something has no pack yet.
 pub fn cost(book: &Book, of: Key) -> Option<Money> {
     uses(book, of).iter().try_fold(Money::ZERO, |sum, used| sum.plus(cost_of(book, *used)?).ok())
 }

@@ -15,7 +15,7 @@ use crate::words;
 /// How long after a change the levers are tried anew.
 const PAUSE: Duration = Duration::from_millis(150);
 
-/// What would close the gap of a size under its target; nothing for one that is not.
+/// What would close the gap of a size under its target. Draws nothing for one that is not.
 #[component]
 pub fn Gap(
     /// The offer.

@@ -15,7 +15,7 @@ use crate::words;
 /// Drinks shown at once: more fields would keep a phone waiting.
 const SHOWN: usize = 30;
 
-/// Puts how many in force, or says why not; none where the field is empty.
+/// Puts how many in force, or says why not. An empty field gives `None`.
 type Put = Arc<dyn Fn(OfferId, Option<Exact>) -> Result<Edit, String> + Send + Sync>;
 /// How many there are now.
 type Now = Arc<dyn Fn(&Book, OfferId) -> Option<Exact> + Send + Sync>;

@@ -17,7 +17,7 @@ const DRAWN: u32 = 24;
 /// The prices seen and our own, drawn, in words, and as a table.
 #[component]
 pub fn MarketShown(
-    /// The kind of drink; none for all.
+    /// The kind of drink. It is `None` for all.
     shown: RwSignal<Option<DrinkKind>>,
     /// The day that it is.
     today: Date,

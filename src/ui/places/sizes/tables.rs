@@ -16,7 +16,7 @@ use crate::ui::state::AppState;
 use crate::words;
 use crate::working::{AtPrice, OfOffer, OfPrice, OfSize, Shown};
 
-/// Writes a figure of a size; none where there is none.
+/// Writes a figure of a size, or `None` if it has none.
 type Cell = Box<dyn Fn(&SizeRow) -> Option<String> + Send + Sync>;
 /// The working of a figure.
 type HowOf = Box<dyn Fn(OfferId) -> Shown + Send + Sync>;
@@ -69,7 +69,8 @@ fn gone() -> String {
     "cannot be made".to_string()
 }
 
-/// The same size with what is tried, where anything is; none in it where it cannot be made then.
+/// The same size with what is tried. Returns `None` if nothing is tried, and `Some(None)` if the
+/// size cannot be made with what is tried.
 fn then_of<'a>(columns: &'a Columns, row: &SizeRow) -> Option<Option<&'a SizeRow>> {
     let then = columns.tried()?;
     Some(then.iter().find(|then| then.container == row.container))
@@ -197,7 +198,7 @@ fn target(columns: Memo<Columns>) -> AnyView {
 pub fn PerDrink(
     /// The sizes.
     columns: Memo<Columns>,
-    /// How the means came about; empty where they are none.
+    /// How the means came about. It is empty if they are none.
     means: Signal<String>,
 ) -> impl IntoView {
     let lines = view! {

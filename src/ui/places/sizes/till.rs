@@ -78,7 +78,7 @@ impl Reading {
         !day.is_empty() && self.table.with(|table| table.as_ref().is_some_and(|table| table.days(&day) == Days::Open))
     }
 
-    /// What can be taken in; none while columns are missing.
+    /// What can be taken in. Returns `None` while columns are missing.
     fn taken(self, state: AppState) -> Option<Result<Taken, Overflow>> {
         let columns = self.columns()?;
         let order = match self.order.get().as_str() {
@@ -259,7 +259,7 @@ fn preview(state: AppState, found: &Taken) -> AnyView {
     .into_any()
 }
 
-/// How many more there are than are shown; empty where all are.
+/// How many more there are than are shown. Returns an empty text if all are.
 fn more(all: usize) -> String {
     match all.saturating_sub(SHOWN) {
         0 => String::new(),

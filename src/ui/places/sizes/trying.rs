@@ -31,7 +31,7 @@ pub type Then = Result<(SideBySide, Option<String>), String>;
 pub struct Columns {
     /// The comparison as the book stands.
     pub now: Result<SideBySide, Overflow>,
-    /// The comparison with what is tried; none where nothing is.
+    /// The comparison with what is tried. It is `None` if nothing is.
     pub then: Option<Then>,
     /// The drink, where it is one.
     pub drink: Option<DrinkId>,

@@ -42,7 +42,7 @@ pub fn Ending() -> impl IntoView {
     }
 }
 
-/// What carrying the prices would do; none where no quote would change.
+/// What carrying the prices would do. Returns `None` if no quote would change.
 fn carried(state: AppState) -> Option<Carried> {
     let carried = state.book.with(|book| carry(book, book.buying_list()?, today()).ok())?;
     let none = carried.edit == Edit::Together(Vec::new()) && carried.not_quoted.is_empty();

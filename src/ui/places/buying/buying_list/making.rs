@@ -96,7 +96,7 @@ fn planned(state: AppState, from: Date) -> Vec<Date> {
     })
 }
 
-/// The number of usual weeks; none where nothing is typed.
+/// The number of usual weeks. Returns `None` if nothing is typed.
 fn asked_weeks(state: AppState, weeks: RwSignal<String>) -> Option<Result<Exact, String>> {
     let most = Exact::new(MOST_WEEKS, 0);
     let fits = |number: Exact| {

@@ -107,7 +107,7 @@ fn said<T>(state: AppState, say: impl FnOnce(&Buying) -> T) -> T {
     state.book.with(|book| say(&Buying { book, speaker: &state.speaker.get() }))
 }
 
-/// The edit that changes the list; none where there is none.
+/// The edit that changes the list. Returns `None` if there is none.
 fn changed(book: &Book, change: impl FnOnce(&mut BuyingList)) -> Option<Edit> {
     let mut list = book.buying_list()?.clone();
     change(&mut list);

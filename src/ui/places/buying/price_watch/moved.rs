@@ -48,7 +48,7 @@ pub fn shown(state: AppState, watched: Memo<Option<Watched>>, heads: &'static [&
     })
 }
 
-/// What a usual week leaves on both sides; nothing where nobody knows what it sells.
+/// What a usual week leaves on both sides. Returns an empty list if nobody knows what it sells.
 fn week(state: AppState, watched: &Watched) -> Vec<Named> {
     let (before, after) = (&watched.before, &watched.after);
     let Ok(change) = after.contribution.minus(before.contribution) else { return Vec::new() };

@@ -8,7 +8,7 @@ use crate::ui::chart::{Axis, Look, Series, chart};
 use crate::ui::state::AppState;
 use crate::words;
 
-/// Each yield at its day, a line at the mean of each step, and what stands apart. Nothing where
+/// Each yield at its day, a line at the mean of each step, and what stands apart. Draws nothing if
 /// only one weighing tells: one point shows no more than its figure.
 pub fn drawn(state: AppState, told: &[Summary]) -> AnyView {
     let first = told.iter().filter_map(|summary| summary.singles.first()).map(|single| single.day).min();

@@ -21,7 +21,7 @@ use crate::words;
 pub struct Form {
     state: AppState,
     id: IngredientId,
-    /// The place of the weighing that is corrected; none for a new one.
+    /// The place of the weighing that is corrected. It is `None` for a new one.
     place: RwSignal<Option<usize>>,
     day: RwSignal<Date>,
     bought: RwSignal<String>,
@@ -33,7 +33,7 @@ pub struct Form {
     section: NodeRef<html::Section>,
 }
 
-/// What is typed in a field, or what is wrong with it; none where nothing is typed.
+/// What is typed in a field, or what is wrong with it; `None` if nothing is typed.
 type Typed = Option<Result<Amount, String>>;
 
 impl Form {
@@ -108,7 +108,8 @@ impl Form {
         }))
     }
 
-    /// The weighing that is typed; none while something of it is missing or cannot be read.
+    /// The weighing that is typed. Returns `None` while something of it is missing or cannot be
+    /// read.
     fn weighing(self) -> Option<Weighing> {
         Some(Weighing {
             day: self.day.get(),

@@ -25,7 +25,7 @@ pub fn YieldLog(
     page_of(Key::Ingredient(id), Route::Buying, "Buying", move || view! { <Page id /> }.into_any())
 }
 
-/// What the log says of both steps; none of a step that no weighing tells.
+/// What the log says of both steps. A step that no weighing tells is left out.
 type Told = Memo<Vec<Summary>>;
 
 #[component]

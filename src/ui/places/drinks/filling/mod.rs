@@ -30,7 +30,7 @@ fn filling(book: &Book, id: OfferId) -> Option<&Filling> {
     book.offer(id)?.filling.as_ref()
 }
 
-/// The edit that changes the filling of an offer; none where it has none.
+/// The edit that changes the filling of an offer. Returns `None` if it has none.
 fn changed(book: &Book, id: OfferId, change: impl FnOnce(&mut Filling)) -> Option<Edit> {
     let mut filling = filling(book, id)?.clone();
     change(&mut filling);

@@ -49,7 +49,7 @@ pub struct Asked {
     pub state: AppState,
     /// The part of the menu.
     pub scope: RwSignal<Scope>,
-    /// The sizes pressed; none where those of today are taken.
+    /// The sizes pressed. It is `None` if those of today are taken.
     pub pressed: RwSignal<Option<Vec<ContainerId>>>,
     /// The sizes of the person's own plan.
     pub own: RwSignal<Vec<ContainerId>>,
@@ -160,7 +160,8 @@ impl Asked {
         self.shares.with_value(|shares| shares.iter().find(|(size, _)| *size == id).map(|(_, text)| *text))
     }
 
-    /// What to know of the shares typed; empty where none is, or where they sum to the whole.
+    /// What to know of the shares typed. Returns an empty text if none is, or where they sum to the
+    /// whole.
     pub fn shares_said(self, plans: &Plans) -> String {
         let typed = self.typed.get().guess;
         let sizes = self.sizes_now.get();
@@ -188,13 +189,13 @@ impl Asked {
         self.state.book.with(|book| say(&Plans { book, speaker: &self.state.speaker.get() }))
     }
 
-    /// What is wrong with a typed number; empty where nothing is.
+    /// What is wrong with a typed number. Returns an empty text if nothing is.
     pub fn error(self, typed: RwSignal<String>, how: Read) -> Signal<String> {
         text(move || read(self.state, &typed.get(), how).err().unwrap_or_default())
     }
 }
 
-/// A typed number; none where nothing is typed.
+/// A typed number. Returns `None` if nothing is typed.
 fn read(state: AppState, typed: &str, how: Read) -> Result<Option<Exact>, String> {
     if typed.trim().is_empty() {
         return Ok(None);

@@ -26,7 +26,7 @@ pub struct Asking {
     pub kept: RwSignal<Share>,
     /// The fields that the answer hangs on.
     pub hangs: Hangs,
-    /// The answer; none in a book where nothing is sold.
+    /// The answer. It is `None` in a book where nothing is sold.
     pub answer: Memo<Option<Answered>>,
 }
 
