@@ -30,7 +30,10 @@ pub fn is_too_large(file: &File) -> bool {
 }
 
 /// Reads a book from a file that was chosen, a few milliseconds at a time; `progress` is told the
-/// percentage done. Or says in a sentence why not.
+/// percentage done.
+///
+/// # Errors
+/// Why it cannot be read, as a sentence.
 pub async fn book_of(file: &File, progress: impl Fn(usize)) -> Result<TakenIn, String> {
     let said = |error: BookFileError| words::book_file_error(&error);
     if is_too_large(file) {

@@ -146,6 +146,9 @@ async fn read(library: Library) -> Result<Vec<Point>, Fault> {
 }
 
 /// The text that a point holds.
+///
+/// # Errors
+/// Why it cannot be had, as a sentence.
 pub async fn text_of(library: Library, point: &Point) -> Result<String, String> {
     let Some(shelf) = library.shelf() else { return Err(words::fault(&Fault::NoStorage)) };
     restore_points::copy_of(shelf.backing(), point).await.map_err(|fault| match fault {

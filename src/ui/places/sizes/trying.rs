@@ -134,6 +134,9 @@ impl Trying {
 
     /// Tries what was read in a visit to a field. Where it cannot be read or does not hold, what
     /// was tried before the visit is tried again.
+    ///
+    /// # Errors
+    /// Why it cannot be read or does not hold, as a sentence.
     pub fn take<T>(
         self,
         read: Result<Option<T>, String>,
@@ -257,6 +260,9 @@ impl Trying {
     }
 
     /// Puts what is tried in force as one step, all but the cost of ingredients.
+    ///
+    /// # Errors
+    /// The refusal, as a sentence; nothing is changed.
     pub fn use_it(self) -> Result<(), String> {
         let (state, scope) = (self.state, self.scope);
         let edit = state.book.with_untracked(|book| {

@@ -160,7 +160,7 @@ impl Asked {
         self.shares.with_value(|shares| shares.iter().find(|(size, _)| *size == id).map(|(_, text)| *text))
     }
 
-    /// What to know of the shares typed. Returns an empty text if none is, or where they sum to the
+    /// What to know of the shares typed. Returns an empty text if none is typed, or if they sum to the
     /// whole.
     pub fn shares_said(self, plans: &Plans) -> String {
         let typed = self.typed.get().guess;
