@@ -10,6 +10,7 @@ mod headspace;
 mod heard;
 mod holds;
 mod ingredient;
+mod pack;
 mod packaging;
 mod packaging_set;
 mod packs;

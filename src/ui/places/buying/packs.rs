@@ -1,34 +1,18 @@
 //! The packs that goods are quoted in. The first is the one bought now.
 
 use leptos::prelude::*;
-use web_sys::Element;
 
-use super::change::{pack_changed, packs_changed, price_set};
 use super::compared::side_by_side;
-use super::heard::{heard_on, still_so};
-use super::prices_heard::prices_heard;
-use super::tiers::Tiers;
-use super::usable;
-use crate::book::{Book, Edit, Goods, Key, Pack, PackId};
-use crate::drink::ledger::Tried;
-use crate::foundation::jump::Kind;
-use crate::foundation::measure::{Dimension, Exact, Money, Unit, Wanted};
-use crate::ui::fields::{self, Addition, Draft, Entry, Hangs, asks, begun};
-use crate::ui::live::{live, parts, press, text, when};
-use crate::ui::parts::{Section, figures};
+use super::pack::PackRow;
+use crate::book::{Goods, Key, PackId};
+use crate::ui::fields::{Draft, Hangs, begun};
+use crate::ui::live::{parts, press};
+use crate::ui::parts::Section;
 use crate::ui::random::random;
 use crate::ui::state::AppState;
-use crate::ui::today::today;
-use crate::words;
-
-/// The fields of a new pack, by what is missing while they are empty.
-const HOLDS: &str = "what it holds";
-const PRICE: &str = "a price";
-const SURCHARGE: &str = "its delivery or deposit";
-const SUPPLIER: &str = "its supplier";
 
 /// A pack that is not in the book yet.
-fn draft(goods: Goods, id: PackId) -> Draft {
+pub(super) fn draft(goods: Goods, id: PackId) -> Draft {
     Draft { what: "pack", of: Some(Key::from(goods)), id: id.number() }
 }
 
@@ -74,192 +58,4 @@ pub fn Packs(
             </button>
         </Section>
     }
-}
-
-#[component]
-fn PackRow(goods: Goods, id: PackId, of_yields: Hangs, hangs: Hangs, caret: bool) -> impl IntoView {
-    let state = AppState::here();
-    let pack = move |book: &Book| book.packs(goods).iter().find(|pack| pack.id == id).cloned();
-    let first = Memo::new(move |_| state.book.with(|book| book.packs(goods).first().is_some_and(|it| it.id == id)));
-    let here = move || state.book.with(pack);
-    let of = move |show: fn(&Pack, AppState) -> String| {
-        text(move || state.book.with(pack).map(|pack| show(&pack, state)).unwrap_or_default())
-    };
-    let free = text(move || {
-        let nothing = state.book.with(pack).is_some_and(|pack| pack.price == Money::ZERO);
-        if nothing { "At 0 it counts as free.".to_string() } else { String::new() }
-    });
-    let wanted = move |book: &Book| match goods {
-        Goods::Ingredient(_) => {
-            let current = book.packs(goods).iter().find(|pack| pack.id == id).map(|pack| pack.contents.unit);
-            let unit = current.unwrap_or(book.settings().units.buying_weight_unit());
-            Wanted { dimensions: &[Dimension::Mass, Dimension::Volume, Dimension::Count], unit }
-        }
-        Goods::Packaging(_) => Wanted { dimensions: &[Dimension::Count], unit: Unit::Piece },
-    };
-    let costs = move || {
-        let Some(pack) = state.book.with(pack) else { return Vec::new() };
-        match goods {
-            Goods::Ingredient(id) => state.book.with(|book| {
-                book.ingredient(id).map(|ingredient| usable::costs(state, ingredient, &pack)).unwrap_or_default()
-            }),
-            Goods::Packaging(_) => usable::piece(state, goods, &pack).into_iter().collect(),
-        }
-    };
-    let buy_this = move || {
-        let edit = state.book.with_untracked(|book| bought_instead(book, goods, id));
-        // The order of packs is never refused.
-        let _ = edit.map(|edit| state.apply("Buy another pack", edit));
-    };
-    let remove = move || {
-        let edit = state.book.with_untracked(|book| packs_changed(book, goods, |packs| packs.retain(|it| it.id != id)));
-        // Taking a pack out is never refused.
-        let _ = edit.map(|edit| state.apply("Remove a pack", edit));
-    };
-    let example = state.book.with_untracked(|book| match goods {
-        Goods::Ingredient(_) => words::example(wanted(book).unit, book.settings().units),
-        Goods::Packaging(_) => "100".to_string(),
-    });
-    let there = move |book: &Book| pack(book).is_some();
-    let new = Addition::of(draft(goods, id), there, "Add a pack", move |typed, book| {
-        let (contents, price) = (typed.amount(HOLDS, wanted(book)), typed.money(PRICE));
-        let surcharge = typed.optional_money(SURCHARGE).unwrap_or(Money::ZERO);
-        let pack = Pack {
-            id,
-            supplier: typed.letters(SUPPLIER),
-            contents: contents?,
-            price: price?,
-            day: Some(today()),
-            earlier: Vec::new(),
-            surcharge,
-            at_a_time: Exact::ONE,
-            tiers: Vec::new(),
-        };
-        packs_changed(book, goods, |packs| packs.push(pack))
-    });
-    let other = Memo::new(move |_| state.book.with(|book| pack(book).is_some()) && !first.get());
-    let answers = of_yields.answer(move || {
-        hangs.answer(move || {
-            view! {
-                <dl class="figures">{figures(costs)}</dl>
-                {when(move || other.get(), move || would_move(state, goods, id))}
-            }
-            .into_any()
-        })
-    });
-    let rest = new.once_there(move || {
-        let bought_now = live(move || {
-            if first.get() {
-                view! { <span class="tag">"Bought now"</span> }.into_any()
-            } else {
-                view! {
-                    <button class="button" on:click=press(buy_this)>
-                        "Buy this one"
-                    </button>
-                }
-                .into_any()
-            }
-        });
-        view! {
-            <Tiers goods id hangs />
-            <p class="actions">{heard_on(state, here)} {still_so(state, goods, here)}</p>
-            {prices_heard(state, goods, here)}
-            <p class="actions">
-                {bought_now}
-                <button class="quiet" on:click=press(remove)>
-                    "Remove this pack"
-                </button>
-            </p>
-        }
-        .into_any()
-    });
-    view! {
-        <li class="pack" class:pack-now=first>
-            <div class="fields">
-                <Entry
-                    label="Holds"
-                    asks=asks(Kind::Pack, goods, format!("{id}/contents"))
-                    of=id.number()
-                    hangs
-                    caret
-                    example=example
-                    value=new.value(HOLDS, of(|pack, state| state.amount(pack.contents)))
-                    units=fields::units(wanted)
-                    commit=new.commit(HOLDS, fields::amount("What a pack holds", wanted, move |book, amount| {
-                        pack_changed(book, goods, id, |pack| pack.contents = amount)
-                    }))
-                />
-                <Entry
-                    label="Price of the pack"
-                    asks=asks(Kind::Price, goods, format!("{id}/price"))
-                    of=id.number()
-                    hangs
-                    example="38.50"
-                    note=free
-                    value=new.value(PRICE, of(|pack, state| state.plain_money(pack.price)))
-                    commit=new.commit(PRICE, fields::money("Price of a pack", move |book, price| {
-                        let bought_at_it = pack(book)?.reached().is_none();
-                        if bought_at_it {
-                            return Some(price_set(goods, id, price, today()));
-                        }
-                        pack_changed(book, goods, id, |pack| pack.price = price)
-                    }))
-                />
-                <Entry
-                    label="Delivery or deposit"
-                    asks=asks(Kind::Price, goods, format!("{id}/surcharge"))
-                    of=id.number()
-                    hangs
-                    example="none"
-                    value=new.value(SURCHARGE, of(|pack, state| state.money_if_any(pack.surcharge)))
-                    commit=new.commit(SURCHARGE, fields::optional_money("Surcharge of a pack", move |book, money| {
-                        pack_changed(book, goods, id, |pack| pack.surcharge = money.unwrap_or(Money::ZERO))
-                    }))
-                />
-                <Entry
-                    label="Supplier"
-                    of=id.number()
-                    letters=true
-                    value=new.value(SUPPLIER, of(|pack, _| pack.supplier.clone()))
-                    commit=new.commit(SUPPLIER, fields::text("Supplier of a pack", move |book, name| {
-                        pack_changed(book, goods, id, |pack| pack.supplier = name)
-                    }))
-                />
-            </div>
-            {new.needs()}
-            {new.discard()}
-            {answers}
-            {rest}
-        </li>
-    }
-}
-
-/// The edit that buys this pack from now on. Returns `None` if the goods are gone.
-fn bought_instead(book: &Book, goods: Goods, id: PackId) -> Option<Edit> {
-    packs_changed(book, goods, |packs| {
-        let here = packs.iter().position(|pack| pack.id == id).unwrap_or(0);
-        packs.get_mut(..=here).unwrap_or_default().rotate_right(1);
-    })
-}
-
-/// What buying this pack instead would move, once it is asked: the whole menu is tried.
-fn would_move(state: AppState, goods: Goods, id: PackId) -> AnyView {
-    let asked = RwSignal::new(false);
-    let said = text(move || {
-        if !asked.get() {
-            return String::new();
-        }
-        state.book.with(|book| {
-            let edit = bought_instead(book, goods, id);
-            let tried = state.ledger.with(|ledger| edit.and_then(|edit| Tried::of(book, ledger, &edit).ok()));
-            tried.map(|tried| words::quotes::would_move(&tried.moves, book)).unwrap_or_default()
-        })
-    });
-    view! {
-        <details class="more" on:toggle=move |event| asked.set(event_target::<Element>(&event).has_attribute("open"))>
-            <summary>"What would buying this one move?"</summary>
-            <p role="status">{said}</p>
-        </details>
-    }
-    .into_any()
 }
