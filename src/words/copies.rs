@@ -29,7 +29,7 @@ pub fn copy_due(due: Due) -> String {
     }
 }
 
-/// Whether the browser keeps the books. Returns an empty text if it does not say.
+/// Whether the browser keeps the books; `promised` is `None` if it does not say.
 pub fn persisted(promised: Option<bool>) -> &'static str {
     match promised {
         Some(true) => "This browser has agreed to keep your books until you delete them.",

@@ -76,7 +76,7 @@ pub(super) fn moves(moves: &[OfferChange], past: bool) -> String {
     }
 }
 
-/// Goods of which no price is known from a day. Returns an empty text if there are none.
+/// Goods of which no price is known from a day; empty where there are none.
 pub fn unknown(goods: &[Goods], on: Date, book: &Book) -> String {
     if goods.is_empty() {
         return String::new();
@@ -192,7 +192,7 @@ pub fn others(goods: &[Exposed]) -> Option<(String, Exposed)> {
     Some((name, sum))
 }
 
-/// Goods that no counted drink takes. Returns an empty text if there are none.
+/// Goods that no counted drink takes; empty where there are none.
 pub fn idle(goods: &[Goods], book: &Book) -> String {
     match goods.len() {
         0 => String::new(),
@@ -216,8 +216,7 @@ pub fn changed(change: &ChangedOn, book: &Book, speaker: &Speaker) -> String {
     )
 }
 
-/// What a changed price costs or saves a usual week. Returns an empty text if the numbers are too
-/// large.
+/// What a changed price costs or saves a usual week; `cost` is `None` if the numbers are too large.
 pub fn weekly_cost(cost: Option<WeeklyCost>, speaker: &Speaker) -> String {
     let Some(WeeklyCost { more, counted, unknown, without_cost }) = cost else {
         return overflow(Overflow::TooLarge);
@@ -238,8 +237,8 @@ pub fn weekly_cost(cost: Option<WeeklyCost>, speaker: &Speaker) -> String {
     format!("{}{unknown}{without_cost}.", a_week(more, speaker))
 }
 
-/// What several changed prices cost or save a usual week together. Returns an empty text if that is
-/// not known, or said by one of them.
+/// What several changed prices cost or save a usual week together; empty where that is not known,
+/// or said by one of them.
 pub fn weekly_costs(costs: &[WeeklyCost], speaker: &Speaker) -> String {
     let known = costs.iter().filter(|cost| cost.counted > 0);
     let sum = known.clone().try_fold(Money::ZERO, |sum, cost| sum.plus(cost.more));
@@ -249,8 +248,7 @@ pub fn weekly_costs(costs: &[WeeklyCost], speaker: &Speaker) -> String {
     }
 }
 
-/// That prices are of today, and nobody knows what they were before. Returns an empty text if there
-/// are none.
+/// That prices are of today, and nobody knows what they were before; empty where there are none.
 pub fn new_today(count: usize) -> String {
     match count {
         0 => String::new(),
