@@ -76,9 +76,10 @@ fn indented(json: &str) -> String {
             }
             '}' | ']' => {
                 level -= 1;
-                match text.trim_end().ends_with(['{', '[']) {
-                    true => text.truncate(text.trim_end().len()),
-                    false => line(&mut text, level),
+                if text.trim_end().ends_with(['{', '[']) {
+                    text.truncate(text.trim_end().len())
+                } else {
+                    line(&mut text, level)
                 }
                 text.push(sign);
             }
