@@ -20,6 +20,21 @@ pub struct Ceiling {
     pub ingredients: Money,
 }
 
+/// Costs that differ by less are the same: the parts of a cost are rounded at their twelfth
+/// decimal.
+const NEGLIGIBLE: Money = Money::from_major(Exact::new(1, 9));
+
+impl Ceiling {
+    /// The most that a computed cost may be on the covered terms: a negligible excess over the
+    /// ceiling comes from rounding the parts of the cost.
+    ///
+    /// # Errors
+    /// [`Overflow`].
+    pub fn most(&self) -> Result<Money, Overflow> {
+        self.cost.plus(NEGLIGIBLE)
+    }
+}
+
 /// What a menu price leaves to spend on a drink of this cost.
 ///
 /// # Errors
@@ -41,13 +56,9 @@ pub fn ceiling(book: &Book, drink: &Drink, cost: &Cost, terms: &Terms, menu: Mon
 /// millilitre.
 const HALVINGS: u32 = 44;
 
-/// Costs that differ by less are the same: the parts of a cost are rounded at their twelfth
-/// decimal.
-const NOTHING: Money = Money::from_major(Exact::new(1, 9));
-
 /// How far beyond the edge of a gap between steps a fill is tried: so little that it is solved and
 /// shown as the edge itself.
-const BESIDE: Volume = Volume::from_millilitres(Exact::new(5, 10));
+const PAST_THE_EDGE: Volume = Volume::from_millilitres(Exact::new(5, 10));
 
 /// The largest fill of a container, at most `full`, whose covered cost stays within `ceiling`: to a
 /// millionth of a millilitre, and never beyond the ceiling. Returns `None` if even the fixed lines
@@ -64,7 +75,7 @@ pub fn largest_fill(
     full: Volume,
     ceiling: &Ceiling,
 ) -> Result<Option<Volume>, Overflow> {
-    let most = ceiling.cost.plus(NOTHING)?;
+    let most = ceiling.most()?;
     let pays_for = |scaled: &Scaled, volume: Volume| {
         let cost = cost(book, drink, container, scaled, volume).ok();
         cost.and_then(|cost| cost.covered(basis).ok()).is_some_and(|cost| cost <= most)
@@ -87,7 +98,8 @@ pub fn largest_fill(
             Ok(scaled) if pays_for(&scaled, volume) => Next::Near(middle),
             // What is met on either side of the gap decides.
             Err(ScaleError::BetweenSteps { short, over, .. }) => {
-                let (below, above) = (volume.minus(short)?.minus(BESIDE)?, volume.plus(over)?.plus(BESIDE)?);
+                let (below, above) =
+                    (volume.minus(short)?.minus(PAST_THE_EDGE)?, volume.plus(over)?.plus(PAST_THE_EDGE)?);
                 if above <= full && affords(above) {
                     Next::Near(above.millilitres())
                 } else if affords(below) {

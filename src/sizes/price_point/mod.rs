@@ -111,9 +111,6 @@ const HALVINGS: u32 = 20;
 /// Least share of a line that stays: leaving it out is another recipe.
 const LEAST: Exact = Exact::new(1, 3);
 
-/// Costs that differ by less are the same, as where a fill is looked for.
-const NOTHING: Money = Money::from_major(Exact::new(1, 9));
-
 /// The search for what the dearest line can do.
 struct First<'a> {
     book: &'a Book,
@@ -144,7 +141,7 @@ impl First<'_> {
     /// Whether the price pays for the recipe with so much of a line. What cannot be made is not
     /// paid for.
     fn is_paid_for(&self, line: LineId, kept: Exact) -> Result<bool, Overflow> {
-        let most = self.ceiling.cost.plus(NOTHING)?;
+        let most = self.ceiling.most()?;
         let covered = self.with(line, kept)?.and_then(|cost| cost.covered(self.priced.terms.cost_basis).ok());
         Ok(covered.is_some_and(|covered| covered <= most))
     }
