@@ -5,6 +5,7 @@ use crate::book::{
     Book, Container, ContainerId, CostBasis, Drink, DrinkId, Edit, Goods, Headspace, Ingredient, IngredientId, Labour,
     Offer, OfferId, Pack, Packaging, PackagingUse, Part, Record, Stage,
 };
+use crate::drink::cost::unsold_share;
 use crate::drink::ledger::Priced;
 use crate::foundation::measure::{Amount, Exact, Money, Overflow, Share, TYPED_PLACES, Time, Unit, Volume};
 
@@ -118,7 +119,7 @@ impl Lever {
             Lever::PressYield(id) => Figure::Share(book.ingredient(id)?.press_yield?),
             Lever::SoakYield(id) => Figure::Share(book.ingredient(id)?.soak_yield?),
             Lever::ContainerSet(_) => Figure::Money(priced.cost.part(Part::ContainerSet).ok()?),
-            Lever::Unsold(id) => Figure::Share(book.drink(id)?.unsold.unwrap_or(book.settings().unsold)),
+            Lever::Unsold(id) => Figure::Share(unsold_share(book, book.drink(id)?)),
             Lever::HandsTime(_) => Figure::Time(priced.cost.time.as_part()),
         })
     }

@@ -8,7 +8,8 @@ pub use card::{Card, MOST_DRINKS, Taken, card, is_a_number_of_drinks};
 pub use needs::{Needed, Needs, Unmade, Use, needs};
 
 use crate::book::{Book, Offer, Pack};
-use crate::foundation::measure::{Exact, Overflow, Share, whole_steps};
+use crate::drink::cost::unsold_share;
+use crate::foundation::measure::{Exact, Overflow, whole_steps};
 
 /// Whole packs that hold at least `bought`, which is in the base unit of the pack's dimension.
 ///
@@ -25,6 +26,5 @@ pub fn whole_packs(pack: &Pack, bought: Exact) -> Result<Exact, Overflow> {
 /// [`Overflow`].
 pub fn made_a_week(book: &Book, offer: &Offer) -> Result<Option<Exact>, Overflow> {
     let Some((weekly, drink)) = offer.weekly.zip(book.drink(offer.drink)) else { return Ok(None) };
-    let sold = Share::WHOLE.minus(drink.unsold.unwrap_or(book.settings().unsold))?;
-    Ok(Some(weekly.over(sold.fraction())?))
+    Ok(Some(weekly.over(unsold_share(book, drink).rest()?.fraction())?))
 }

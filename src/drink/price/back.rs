@@ -2,7 +2,7 @@
 
 use super::Terms;
 use crate::book::{Book, Container, CostBasis, Drink, Part};
-use crate::drink::cost::{Cost, cost};
+use crate::drink::cost::{Cost, cost, unsold_share};
 use crate::drink::fill::{ScaleError, Scaled, scale};
 use crate::foundation::bisection::{Next, Until, bisect};
 use crate::foundation::measure::{Exact, Money, Overflow, Share, Volume};
@@ -43,7 +43,7 @@ pub fn ceiling(book: &Book, drink: &Drink, cost: &Cost, terms: &Terms, menu: Mon
     let without_tax = terms.without_tax(menu)?;
     let share = Exact::ONE.minus(terms.target.fraction())?.minus(terms.covered_fee_share()?)?;
     let may_cost = without_tax.times(share)?.minus(terms.covered_fixed_fee())?;
-    let sold = drink.unsold.unwrap_or(book.settings().unsold).rest()?.fraction();
+    let sold = unsold_share(book, drink).rest()?.fraction();
     let rest = cost.covered_of(terms.cost_basis, &|part| !matches!(part, Part::Ingredients | Part::Unsold))?;
     Ok(Ceiling {
         without_tax: without_tax.as_part(),
