@@ -1,6 +1,10 @@
 //! The book: what the owner keeps, and the one way to change it.
 //!
 //! A [`Book`] is read through its getters and changed only by [`Book::apply`].
+//!
+//! Which records refer to one and which prices depend on it are two questions: [`Book::needed_by`]
+//! forbids a removal, and counts weeks, scenarios, batches and lists; [`Book::repriced_by`] is the
+//! menu alone, and is asked at each keystroke.
 
 mod allergen;
 mod batch;

@@ -1,5 +1,11 @@
 //! Fields: where people type. Typing is never blocked; an error stands beside the field in
 //! words, and the last good value stays in force.
+//!
+//! An [`Entry`] puts each readable text in force at once, and one visit to a field is one step to
+//! undo. What may not be meant is asked about ([`asks`]). What a field with units hands on always
+//! has its unit. A new thing is typed into a [`Draft`]: it starts empty and is in the book, as one
+//! step, once it lacks nothing. No answer stands beside an error: a field is given the [`Hangs`] of
+//! the answers that depend on it.
 
 mod ask;
 mod asked;
