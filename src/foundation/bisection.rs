@@ -1,19 +1,19 @@
-//! Bisection: closing in on a number by trying the one in the middle.
+//! Bisection: finding a number in a span by halving it again and again.
 
 use super::measure::{Exact, Overflow};
 
-/// When the two ends are close enough.
+/// When the bisection ends.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Until {
-    /// After the span was halved so many times.
+    /// After this many halvings.
     Halved(u32),
-    /// When they are no further apart than this.
+    /// When the two ends are at most this far apart.
     Within(Exact),
-    /// When no number of so many decimals lies between them. Only such numbers are tried.
+    /// When no number with this many decimals is between the two ends. Only such numbers are tried.
     Adjacent(u32),
 }
 
-/// Where to go on after a number was tried.
+/// How to go on after a number was tried.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Next {
     /// The near end moves here.
@@ -24,11 +24,12 @@ pub enum Next {
     Found(Exact),
 }
 
-/// The two ends that are left of the span between `near` and `far`, either of which may be the
-/// larger one. `try_out` takes the near end and the number in the middle.
+/// Bisects the span between `near` and `far`, either of which may be the larger one, and returns the two ends
+/// that are left, or twice the number that was found. `try_out` is called with the near end and the number in
+/// the middle.
 ///
 /// # Errors
-/// [`Overflow`], of the middle or of `try_out`.
+/// [`Overflow`] of the middle, or of `try_out`.
 pub fn bisect(
     near: Exact,
     far: Exact,

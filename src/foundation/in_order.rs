@@ -1,17 +1,18 @@
 //! Lists that are put in order while they are filled.
 //!
-//! Each item goes to its place as it comes, and nothing is sorted: for every kind of list that is
-//! sorted, the standard library's `sort` adds about 1 kB to what the app loads first. The lists are
-//! short; of one with many thousand items each insertion would move too many.
+//! Each item is inserted at its place instead of sorting the list at the end: for every type of list that is
+//! sorted, the standard library's `sort` adds about 1 kB to the first load. The lists are short; in one with
+//! many thousand items each insertion would move too many.
 
-/// Puts an item behind all those that `goes_first` says stand before it. The list is in that order
-/// already, and stays so; what says that of equals too keeps them in the order of their coming.
+/// Inserts an item behind all those for which `goes_first(other, item)` is true. The list must be in that
+/// order already, and stays so. If `goes_first` is true for equal items too, they stay in the order in which
+/// they were inserted.
 pub fn insert<T>(list: &mut Vec<T>, item: T, goes_first: impl Fn(&T, &T) -> bool) {
     let place = list.partition_point(|other| goes_first(other, &item));
     list.insert(place, item);
 }
 
-/// Puts an item in its place in a list that rises, unless it is there.
+/// Inserts an item at its place in a rising list, unless it is in it already.
 pub fn insert_once<T: Ord>(list: &mut Vec<T>, item: T) {
     if let Err(place) = list.binary_search(&item) {
         list.insert(place, item);
