@@ -5,7 +5,7 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use super::trying::{Columns, Trying};
-use crate::book::{Book, Key, Scope};
+use crate::book::{Book, ContainerId, Key, Scope};
 use crate::foundation::jump::Kind;
 use crate::foundation::measure::{Amount, Dimension, Exact, Money, Share, System, Wanted};
 use crate::ui::fields::{Entry, Range, Slid, Slider, Take, Try, asks, tried_amount, tried_change, tried_number, units};
@@ -88,70 +88,9 @@ fn Fields(trying: Trying) -> impl IntoView {
         let keys = |columns: &Columns| columns.today().iter().map(|row| Key::Container(row.container)).collect();
         trying.columns.with(keys)
     });
-    let field = move |key| {
-        let Key::Container(id) = key else { return ().into_any() };
-        let name = state.book.with_untracked(|book| book.name(key));
-        let price: Take<Exact> =
-            Box::new(move |read, visit| trying.take(read, Some(visit), |number| trying.set_price(id, number)));
-        let fill: Take<Amount> =
-            Box::new(move |read, visit| trying.take(read, Some(visit), |amount| trying.set_fill(id, amount)));
-        let slide_price: Slid = Arc::new(move |number| {
-            // What the slider reaches may still be refused; the columns then say why.
-            let _ = trying.take(Ok(Some(number)), None, |number| trying.set_price(id, number));
-        });
-        let slide_fill: Slid = Arc::new(move |number| {
-            let poured = Amount::new(number, untrack(|| state.units()).drink_unit());
-            let _ = trying.take(Ok(Some(poured)), None, |amount| trying.set_fill(id, amount));
-        });
-        let price_step = Exact::new(5, state.book.with_untracked(|book| book.settings().currency.digits()));
-        let fill_step = match untrack(|| state.units()) {
-            System::Metric => Exact::ONE,
-            System::UsCustomary | System::Imperial => Exact::new(1, 1),
-        };
-        let (price_ends, fill_ends) = untrack(|| (trying.price_ends(id), trying.fill_ends(id, fill_step)));
-        let price_now = Signal::derive(move || trying.price_now(id).map(Money::major).unwrap_or_default());
-        let price = if alone { tried_number("9.50", price) } else { tried_change(price) };
-        let label = if alone { "price" } else { "all prices up by" };
-        let tried = move |kind, field| asks(kind, key, format!("tried/{field}")).while_tried();
-        let (called, value) = (format!("{name}: {label}"), text(move || trying.price(id)));
-        let price = if alone {
-            view! { <Entry label=called asks=tried(Kind::Price, "price") hangs value commit=price /> }.into_any()
-        } else {
-            // How much more is no price.
-            view! { <Entry label=called hangs letters=true value commit=price /> }.into_any()
-        };
-        view! {
-            <li class="pair">
-                <div class="slider">
-                    {price}
-                    <Range
-                        label=format!("{name}: {label}")
-                        ends=price_ends
-                        step=price_step
-                        value=price_now
-                        slid=slide_price
-                    />
-                </div>
-                <div class="slider">
-                    <Entry
-                        label=format!("{name}: poured")
-                        asks=tried(Kind::Size, "fill")
-                        hangs
-                        value=text(move || trying.fill(id))
-                        units=units(size)
-                        commit=tried_amount(size, fill)
-                    />
-                    <Range
-                        label=format!("{name}: poured")
-                        ends=fill_ends
-                        step=fill_step
-                        value=Signal::derive(move || trying.fill_now(id))
-                        slid=slide_fill
-                    />
-                </div>
-            </li>
-        }
-        .into_any()
+    let field = move |key| match key {
+        Key::Container(id) => tries_of(state, trying, id, alone),
+        _ => ().into_any(),
     };
     let about = if alone {
         "How full a container is poured holds for every drink sold in it."
@@ -199,4 +138,71 @@ fn Fields(trying: Trying) -> impl IntoView {
             />
         </div>
     }
+}
+
+/// What can be tried of one size: its price, or how much all prices go up by, and how full it is.
+fn tries_of(state: AppState, trying: Trying, id: ContainerId, alone: bool) -> AnyView {
+    let name = state.book.with_untracked(|book| book.name(Key::Container(id)));
+    view! {
+        <li class="pair">
+            <div class="slider">{price_of(state, trying, id, alone, &name)}</div>
+            <div class="slider">{fill_of(state, trying, id, &name)}</div>
+        </li>
+    }
+    .into_any()
+}
+
+fn price_of(state: AppState, trying: Trying, id: ContainerId, alone: bool, name: &str) -> AnyView {
+    let hangs = trying.hangs;
+    let take: Take<Exact> =
+        Box::new(move |read, visit| trying.take(read, Some(visit), |number| trying.set_price(id, number)));
+    let slid: Slid = Arc::new(move |number| {
+        // What the slider reaches may still be refused; the columns then say why.
+        let _ = trying.take(Ok(Some(number)), None, |number| trying.set_price(id, number));
+    });
+    let step = Exact::new(5, state.book.with_untracked(|book| book.settings().currency.digits()));
+    let ends = untrack(|| trying.price_ends(id));
+    let now = Signal::derive(move || trying.price_now(id).map(Money::major).unwrap_or_default());
+    let label = format!("{name}: {}", if alone { "price" } else { "all prices up by" });
+    let (called, value) = (label.clone(), text(move || trying.price(id)));
+    let entry = if alone {
+        let asks = asks(Kind::Price, Key::Container(id), "tried/price").while_tried();
+        let commit = tried_number("9.50", take);
+        view! { <Entry label=called asks hangs value commit /> }.into_any()
+    } else {
+        // How much more is no price.
+        view! { <Entry label=called hangs letters=true value commit=tried_change(take) /> }.into_any()
+    };
+    view! {
+        {entry}
+        <Range label ends step value=now slid />
+    }
+    .into_any()
+}
+
+fn fill_of(state: AppState, trying: Trying, id: ContainerId, name: &str) -> AnyView {
+    let take: Take<Amount> =
+        Box::new(move |read, visit| trying.take(read, Some(visit), |amount| trying.set_fill(id, amount)));
+    let slid: Slid = Arc::new(move |number| {
+        let poured = Amount::new(number, untrack(|| state.units()).drink_unit());
+        let _ = trying.take(Ok(Some(poured)), None, |amount| trying.set_fill(id, amount));
+    });
+    let step = match untrack(|| state.units()) {
+        System::Metric => Exact::ONE,
+        System::UsCustomary | System::Imperial => Exact::new(1, 1),
+    };
+    let ends = untrack(|| trying.fill_ends(id, step));
+    let label = format!("{name}: poured");
+    view! {
+        <Entry
+            label=label.clone()
+            asks=asks(Kind::Size, Key::Container(id), "tried/fill").while_tried()
+            hangs=trying.hangs
+            value=text(move || trying.fill(id))
+            units=units(size)
+            commit=tried_amount(size, take)
+        />
+        <Range label ends step value=Signal::derive(move || trying.fill_now(id)) slid />
+    }
+    .into_any()
 }
