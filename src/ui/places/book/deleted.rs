@@ -41,17 +41,12 @@ pub fn DeletedBooks() -> impl IntoView {
     });
     let bring_back = move |point: Point| {
         spawn_local(async move {
-            let Some(shelf) = library.shelf() else { return };
-            match restore_points::bring_back(&shelf, &point, now()).await {
-                Ok(()) => library.go(Way::Open(point.book)),
-                Err(error) => {
-                    refused.set(Some(words::restore_points::bring_back_error(&error).to_string()));
-                    if let BringBackError::NotWhole(_) = error
-                        && let Ok(text) = text_of(library, &point).await
-                    {
-                        taken.set(exchange::take_in(text).ok());
-                    }
-                }
+            let Err(error) = bring_back(library, &point).await else { return };
+            refused.set(Some(words::restore_points::bring_back_error(&error).to_string()));
+            if let BringBackError::NotWhole(_) = error
+                && let Ok(text) = text_of(library, &point).await
+            {
+                taken.set(exchange::take_in(text).ok());
             }
         });
     };
@@ -69,29 +64,7 @@ pub fn DeletedBooks() -> impl IntoView {
     };
     let row = move |point: Point| {
         let (back, file, id) = (point.clone(), point.clone(), point.book);
-        let sure = live(move || {
-            if asked.get() == Some(id) {
-                view! {
-                    <p class="trouble" role="status">"Deleted for good, it cannot come back."</p>
-                    <p class="actions">
-                        <button class="button" on:click=press(move || forget(id))>
-                            "Delete for good"
-                        </button>
-                        <button class="main" on:click=press(move || asked.set(None))>
-                            "Cancel"
-                        </button>
-                    </p>
-                }
-                .into_any()
-            } else {
-                view! {
-                    <button class="quiet" on:click=press(move || asked.set(Some(id)))>
-                        "Delete for good…"
-                    </button>
-                }
-                .into_any()
-            }
-        });
+        let sure = live(move || sure(id, asked, forget));
         view! {
             <li class="kept">
                 <p>
@@ -123,6 +96,40 @@ pub fn DeletedBooks() -> impl IntoView {
             }
             .into_any(),
         })}
+    }
+}
+
+/// Brings a deleted book back and opens it.
+async fn bring_back(library: Library, point: &Point) -> Result<(), BringBackError> {
+    if let Some(shelf) = library.shelf() {
+        restore_points::bring_back(&shelf, point, now()).await?;
+        library.go(Way::Open(point.book));
+    }
+    Ok(())
+}
+
+/// Asks again before a book is deleted for good.
+fn sure(id: BookId, asked: RwSignal<Option<BookId>>, forget: impl Fn(BookId) + 'static) -> AnyView {
+    if asked.get() == Some(id) {
+        view! {
+            <p class="trouble" role="status">"Deleted for good, it cannot come back."</p>
+            <p class="actions">
+                <button class="button" on:click=press(move || forget(id))>
+                    "Delete for good"
+                </button>
+                <button class="main" on:click=press(move || asked.set(None))>
+                    "Cancel"
+                </button>
+            </p>
+        }
+        .into_any()
+    } else {
+        view! {
+            <button class="quiet" on:click=press(move || asked.set(Some(id)))>
+                "Delete for good…"
+            </button>
+        }
+        .into_any()
     }
 }
 

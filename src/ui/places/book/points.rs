@@ -81,28 +81,7 @@ pub fn RestorePoints() -> impl IntoView {
             asked.scroll_into_view();
         }
     });
-    let row = move |point: Point| {
-        let (shown, saved) = (point.clone(), point.clone());
-        view! {
-            <li class="kept">
-                <p>
-                    <strong>{moment(point.at.millis)}</strong>
-                    " "
-                    <span>{words::restore_points::made_before(point.why)}</span>
-                </p>
-                <p class="soft">{words::restore_points::holds(&point)}</p>
-                {words::restore_points::made_room(&point).map(|line| view! { <p class="soft">{line}</p> })}
-                <p class="actions">
-                    <button class="button" on:click=press(move || choose(shown.clone()))>
-                        "Show changes"
-                    </button>
-                    <button class="quiet" on:click=press(move || save(saved.clone()))>
-                        "Save as a file"
-                    </button>
-                </p>
-            </li>
-        }
-    };
+    let row = move |point: Point| point_row(point, choose, save);
     view! {
         <Section heading="Restore points" about="The whole book as it stood before big changes and before each day's first change.">
             {trouble(move || {
@@ -110,22 +89,7 @@ pub fn RestorePoints() -> impl IntoView {
             })}
             {trouble(move || refused.get())}
             {live(move || match chosen.get() {
-                Some(wanted) => view! {
-                    <div class="teach" role="status" node_ref=asked>
-                        <h3>{format!("Go back to {}", wanted.when)}</h3>
-                        <ul>{words::import_changes(&wanted.preview).into_iter().map(|line| view! { <li>{line}</li> }).collect_view()}</ul>
-                        <p class="actions">
-                            <button class="main" on:click=press(restore)>
-                                "Restore this point"
-                            </button>
-                            <button class="quiet" on:click=press(move || chosen.set(None))>
-                                "Cancel"
-                            </button>
-                        </p>
-                        <p class="soft">"Undo takes it back, and today's book becomes a restore point."</p>
-                    </div>
-                }
-                .into_any(),
+                Some(wanted) => question(&wanted, asked, restore, move || chosen.set(None)),
                 None => ().into_any(),
             })}
             {live(move || match points.get() {
@@ -136,6 +100,57 @@ pub fn RestorePoints() -> impl IntoView {
             <p class="soft">{words::restore_points::kept()}</p>
         </Section>
     }
+}
+
+/// One point: when and before what it was made, and what can be done with it.
+fn point_row(point: Point, choose: impl Fn(Point) + Copy + 'static, save: impl Fn(Point) + Copy + 'static) -> AnyView {
+    let (shown, saved) = (point.clone(), point.clone());
+    view! {
+        <li class="kept">
+            <p>
+                <strong>{moment(point.at.millis)}</strong>
+                " "
+                <span>{words::restore_points::made_before(point.why)}</span>
+            </p>
+            <p class="soft">{words::restore_points::holds(&point)}</p>
+            {words::restore_points::made_room(&point).map(|line| view! { <p class="soft">{line}</p> })}
+            <p class="actions">
+                <button class="button" on:click=press(move || choose(shown.clone()))>
+                    "Show changes"
+                </button>
+                <button class="quiet" on:click=press(move || save(saved.clone()))>
+                    "Save as a file"
+                </button>
+            </p>
+        </li>
+    }
+    .into_any()
+}
+
+/// What going back would change, and whether to.
+fn question(
+    wanted: &Chosen,
+    place: NodeRef<html::Div>,
+    restore: impl Fn() + 'static,
+    cancel: impl Fn() + 'static,
+) -> AnyView {
+    let lines = words::import_changes(&wanted.preview).into_iter().map(|line| view! { <li>{line}</li> });
+    view! {
+        <div class="teach" role="status" node_ref=place>
+            <h3>{format!("Go back to {}", wanted.when)}</h3>
+            <ul>{lines.collect_view()}</ul>
+            <p class="actions">
+                <button class="main" on:click=press(restore)>
+                    "Restore this point"
+                </button>
+                <button class="quiet" on:click=press(cancel)>
+                    "Cancel"
+                </button>
+            </p>
+            <p class="soft">"Undo takes it back, and today's book becomes a restore point."</p>
+        </div>
+    }
+    .into_any()
 }
 
 async fn read(library: Library) -> Result<Vec<Point>, Fault> {

@@ -10,7 +10,7 @@ use web_sys::HtmlElement;
 
 use crate::book::{Book, DrinkKind, Edit, Field, Key, Problem, Record, Refusal, SeenPrice, SeenPriceId};
 use crate::foundation::in_order;
-use crate::foundation::measure::{Date, Dimension, Money, Wanted, read_amount, read_number};
+use crate::foundation::measure::{Amount, Date, Dimension, Money, Wanted, read_amount, read_number};
 use crate::ui::fields::{Ask, Choice, Choose, Day, units};
 use crate::ui::live::{live, press, text, trouble};
 use crate::ui::random::random;
@@ -57,27 +57,9 @@ pub fn SeenEntry(
     let tried = RwSignal::new(false);
     let refused = RwSignal::new(None::<String>);
     let size_field = NodeRef::<html::Div>::new();
-    let at = move |field, problem| {
-        let refusal = Refusal::Field { key: Key::SeenPrice(SeenPriceId::FIRST), field, problem };
-        state.book.with(|book| words::refusal(&refusal, book))
-    };
-    let read_place = move || match place.with(|place| place.trim().to_string()) {
-        empty if empty.is_empty() => Err(at(Field::Place, Problem::Empty)),
-        place => Ok(place),
-    };
-    let read_size = move || {
-        let wanted = state.book.with(size);
-        let units = state.units();
-        let read = size_text.with(|text| read_amount(text, wanted, units, state.speaker.get().style()));
-        match read {
-            Ok(amount) if !amount.number.is_positive() => Err(at(Field::Size, Problem::NotPositive)),
-            read => read.map_err(|error| words::read_error(&error, &words::example(wanted.unit, units))),
-        }
-    };
-    let read_price = move || match price_text.with(|text| read_number(text, state.speaker.get().style())) {
-        Ok(price) if !price.is_positive() => Err(at(Field::Price, Problem::NotPositive)),
-        read => read.map(Money::from_major).map_err(|error| words::read_error(&error, "7.50")),
-    };
+    let read_place = move || place.with(|text| read_place(state, text));
+    let read_size = move || size_text.with(|text| read_size(state, text));
+    let read_price = move || price_text.with(|text| read_price(state, text));
     let add = move || {
         tried.set(true);
         let (Ok(place), Ok(size), Ok(price)) = (read_place(), read_size(), read_price()) else { return };
@@ -91,11 +73,7 @@ pub fn SeenEntry(
             if shown.get().is_some() {
                 shown.set(Some(kind));
             }
-            let field = size_field.get().and_then(|div| div.query_selector("input").ok().flatten());
-            if let Some(field) = field.and_then(|field| field.dyn_into::<HtmlElement>().ok()) {
-                // A field that cannot take the caret is tapped by hand.
-                let _ = field.focus();
-            }
+            take_caret(size_field);
         }
         refused.set(outcome.err());
     };
@@ -113,23 +91,13 @@ pub fn SeenEntry(
         day.set(day_seen(chosen)?);
         Ok(())
     });
-    let known = Memo::new(move |_| state.book.with(last_places));
-    let place_button = move |name: String| {
-        let words = name.clone();
-        view! {
-            <button class="chip" type="button" on:click=press(move || place.set(name.clone()))>
-                {words}
-            </button>
-        }
-    };
-    let places = live(move || known.get().into_iter().map(place_button).collect_view().into_any());
     let if_tried = move |error: Option<String>| if tried.get() { error.unwrap_or_default() } else { String::new() };
     view! {
         <form class="section seen-entry" on:submit=submit>
             <div>
                 <Ask label="Place" letters=true text=place error=text(move || if_tried(read_place().err())) />
                 <div class="chips" role="group" aria-label="Places seen last">
-                    {places}
+                    {places_seen(state, place)}
                 </div>
             </div>
             <div class="fields">
@@ -151,6 +119,57 @@ pub fn SeenEntry(
             </button>
         </form>
     }
+}
+
+fn at(state: AppState, field: Field, problem: Problem) -> String {
+    let refusal = Refusal::Field { key: Key::SeenPrice(SeenPriceId::FIRST), field, problem };
+    state.book.with(|book| words::refusal(&refusal, book))
+}
+
+fn read_place(state: AppState, text: &str) -> Result<String, String> {
+    match text.trim() {
+        "" => Err(at(state, Field::Place, Problem::Empty)),
+        place => Ok(place.to_string()),
+    }
+}
+
+fn read_size(state: AppState, text: &str) -> Result<Amount, String> {
+    let wanted = state.book.with(size);
+    let units = state.units();
+    match read_amount(text, wanted, units, state.speaker.get().style()) {
+        Ok(amount) if !amount.number.is_positive() => Err(at(state, Field::Size, Problem::NotPositive)),
+        read => read.map_err(|error| words::read_error(&error, &words::example(wanted.unit, units))),
+    }
+}
+
+fn read_price(state: AppState, text: &str) -> Result<Money, String> {
+    match read_number(text, state.speaker.get().style()) {
+        Ok(price) if !price.is_positive() => Err(at(state, Field::Price, Problem::NotPositive)),
+        read => read.map(Money::from_major).map_err(|error| words::read_error(&error, "7.50")),
+    }
+}
+
+/// The field there takes the caret.
+fn take_caret(within: NodeRef<html::Div>) {
+    let field = within.get().and_then(|div| div.query_selector("input").ok().flatten());
+    if let Some(field) = field.and_then(|field| field.dyn_into::<HtmlElement>().ok()) {
+        // A field that cannot take the caret is tapped by hand.
+        let _ = field.focus();
+    }
+}
+
+/// The places seen last, each a press that types it.
+fn places_seen(state: AppState, place: RwSignal<String>) -> AnyView {
+    let known = Memo::new(move |_| state.book.with(last_places));
+    let button = move |name: String| {
+        let words = name.clone();
+        view! {
+            <button class="chip" type="button" on:click=press(move || place.set(name.clone()))>
+                {words}
+            </button>
+        }
+    };
+    live(move || known.get().into_iter().map(button).collect_view().into_any())
 }
 
 fn new_text() -> RwSignal<String> {
