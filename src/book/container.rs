@@ -80,6 +80,21 @@ pub struct Container {
     pub shared: Vec<PackagingSetId>,
 }
 
+impl Container {
+    /// A container poured to the rim, without packaging and a declared size.
+    pub fn new(id: ContainerId, name: String, brimful: Brimful) -> Container {
+        Container {
+            id,
+            name,
+            brimful,
+            declared: None,
+            headspace: Headspace::Share(Share::ZERO),
+            set: Vec::new(),
+            shared: Vec::new(),
+        }
+    }
+}
+
 /// Packaging that goes together, such as lid, straw and sleeve, and is shared by several containers.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case", deny_unknown_fields)]

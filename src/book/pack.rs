@@ -47,6 +47,23 @@ pub struct Pack {
     pub tiers: Vec<Tier>,
 }
 
+impl Pack {
+    /// A pack bought one at a time, without surcharge, from nobody named and on no day noted.
+    pub fn new(id: PackId, contents: Amount, price: Money) -> Pack {
+        Pack {
+            id,
+            supplier: String::new(),
+            contents,
+            price,
+            day: None,
+            earlier: Vec::new(),
+            surcharge: Money::ZERO,
+            at_a_time: Exact::ONE,
+            tiers: Vec::new(),
+        }
+    }
+}
+
 /// A price of a pack, and the last day on which it was heard.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case", deny_unknown_fields)]

@@ -10,7 +10,7 @@ use crate::tools::{Tools, WASM};
 /// On how many cases a property is tried: all, where plain `cargo test` tries some.
 const ALL_CASES: &str = "256";
 
-const MEND_LINTS: &str = "Mend what Clippy says above, then run `cargo dev test` again.";
+const MEND_LINTS: &str = "Mend what is said above, then run `cargo dev test` again.";
 const MEND_TESTS: &str = "Mend what the tests above say, then run `cargo dev test` again.";
 
 /// Runs every check. The last line counts the tests.
@@ -47,6 +47,9 @@ fn in_order(tally: &mut Tally) -> Outcome {
             .args(["--", "-D", "warnings"]),
         MEND_LINTS,
     )?;
+
+    say("Reading the documentation");
+    run(cargo(&["doc", "--locked", "--no-deps"]).env("RUSTDOCFLAGS", "-D warnings"), MEND_LINTS)?;
 
     say("Testing the engine");
     run_counted(cargo(&["test", "--locked"]).env("PROPTEST_CASES", ALL_CASES), tally, MEND_TESTS)?;

@@ -7,10 +7,9 @@ pub mod runs;
 pub mod shelf;
 
 use brimwright::book::{
-    Batch, Book, Brimful, BuyingList, Container, ContainerId, Drink, DrinkId, DrinkKind, Goods, Headspace, Ingredient,
-    IngredientId, Line, LineId, Make, Offer, OfferId, Pack, PackId, Packaging, PackagingId, PackagingPart,
-    PackagingUse, Record, Scaling, Scenario, ScenarioId, Scope, SeenPrice, SeenPriceId, Settings, Sold, Stage, ToBuy,
-    Trial, TrialId, Week,
+    Batch, Book, Brimful, BuyingList, Container, ContainerId, Drink, DrinkId, DrinkKind, Goods, Ingredient,
+    IngredientId, Line, LineId, Make, Offer, OfferId, Pack, PackId, Packaging, PackagingId, PackagingUse, Record,
+    Scaling, Scenario, ScenarioId, Scope, SeenPrice, SeenPriceId, Settings, Sold, Stage, ToBuy, Trial, TrialId, Week,
 };
 use brimwright::foundation::measure::{
     Amount, Currency, Date, Density, Exact, Length, LengthUnit, Mass, Measure, Money, NumberStyle, Share, System, Time,
@@ -117,63 +116,24 @@ pub fn offer_id(drink: u64, container: u64) -> OfferId {
 
 /// An ingredient of which nothing is cut away, as dense as water, with these packs.
 pub fn ingredient(id: u64, packs: impl IntoIterator<Item = Pack>) -> Ingredient {
-    Ingredient {
-        id: ingredient_id(id),
-        name: format!("Invented ingredient {id}"),
-        trim_yield: Share::WHOLE,
-        press_yield: None,
-        soak_yield: None,
-        density: Some(density("1")),
-        juice_density: None,
-        piece_weight: None,
-        allergens: None,
-        packs: packs.into_iter().collect(),
-        on_hand: None,
-        weighings: Vec::new(),
-        produce: None,
-        nuts: String::new(),
-        parts: None,
-        sold_as: String::new(),
-    }
+    let named = Ingredient::named(ingredient_id(id), &format!("Invented ingredient {id}"));
+    Ingredient { density: Some(density("1")), packs: packs.into_iter().collect(), ..named }
 }
 
 /// A pack without surcharge.
 pub fn pack(id: u64, contents: &str, price: &str) -> Pack {
-    Pack {
-        id: pack_id(id),
-        supplier: String::new(),
-        contents: amount(contents),
-        price: money(price),
-        day: None,
-        earlier: Vec::new(),
-        surcharge: Money::ZERO,
-        at_a_time: Exact::ONE,
-        tiers: Vec::new(),
-    }
+    Pack::new(pack_id(id), amount(contents), money(price))
 }
 
 /// A vessel bought in these packs.
 pub fn vessel(id: u64, packs: impl IntoIterator<Item = Pack>) -> Packaging {
-    Packaging {
-        id: packaging_id(id),
-        name: format!("Invented bottle {id}"),
-        part: PackagingPart::Vessel,
-        packs: packs.into_iter().collect(),
-        on_hand: None,
-    }
+    let named = Packaging::named(packaging_id(id), &format!("Invented bottle {id}"));
+    Packaging { packs: packs.into_iter().collect(), ..named }
 }
 
 /// A container poured to the rim, without packaging.
 pub fn container(id: u64, brimful: &str) -> Container {
-    Container {
-        id: container_id(id),
-        name: format!("Invented {brimful} {id}"),
-        brimful: Brimful::Weighed(amount(brimful)),
-        declared: None,
-        headspace: Headspace::Share(Share::ZERO),
-        set: Vec::new(),
-        shared: Vec::new(),
-    }
+    Container::new(container_id(id), format!("Invented {brimful} {id}"), Brimful::Weighed(amount(brimful)))
 }
 
 /// So many of this packaging for one drink.

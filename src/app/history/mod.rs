@@ -7,7 +7,8 @@
 //! not read is dropped.
 //!
 //! Undo goes over the steps of this tab and of tabs that are gone. Those of a tab that is open are
-//! taken back by name only, in the list of steps; [`crate::store::this_tab`] tells which is which.
+//! taken back by name only, in the list of steps; each tab has a number, and holds a lock of that
+//! name while it is open.
 
 mod hindrance;
 mod keeping;

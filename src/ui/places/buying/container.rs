@@ -39,15 +39,8 @@ fn Page(id: ContainerId) -> impl IntoView {
     let new = Addition::of(Draft::of_record(key), there, "Add a container", move |typed, book| {
         let name = typed.name(NAME);
         let (brimful, empty) = (typed.amount(BRIMFUL, size(book)), typed.amount(EMPTY, size(book)));
-        let container = Container {
-            id,
-            name: name?,
-            brimful: Brimful::Weighed(brimful?),
-            declared: None,
-            headspace: Headspace::Volume(empty?),
-            set: Vec::new(),
-            shared: Vec::new(),
-        };
+        let new = Container::new(id, name?, Brimful::Weighed(brimful?));
+        let container = Container { headspace: Headspace::Volume(empty?), ..new };
         Some(Edit::Put(Record::Container(container)))
     });
     let is_new = !untrack(|| new.is_there());

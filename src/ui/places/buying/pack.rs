@@ -53,17 +53,8 @@ fn addition(goods: Goods, id: PackId) -> Addition {
     Addition::of(draft(goods, id), there, "Add a pack", move |typed, book| {
         let (contents, price) = (typed.amount(HOLDS, wanted(book, goods, id)), typed.money(PRICE));
         let surcharge = typed.optional_money(SURCHARGE).unwrap_or(Money::ZERO);
-        let pack = Pack {
-            id,
-            supplier: typed.letters(SUPPLIER),
-            contents: contents?,
-            price: price?,
-            day: Some(today()),
-            earlier: Vec::new(),
-            surcharge,
-            at_a_time: Exact::ONE,
-            tiers: Vec::new(),
-        };
+        let supplier = typed.letters(SUPPLIER);
+        let pack = Pack { supplier, day: Some(today()), surcharge, ..Pack::new(id, contents?, price?) };
         packs_changed(book, goods, |packs| packs.push(pack))
     })
 }
