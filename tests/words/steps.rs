@@ -264,9 +264,9 @@ fn what_was_added_and_changed_since_or_is_gone() {
         book.apply(&edit).unwrap();
         Patch::between(&was, &book)
     };
-    let came = step(Edit::Put(Record::Ingredient(beets.clone())));
+    let added = step(Edit::Put(Record::Ingredient(beets.clone())));
     let named = step(Edit::Put(Record::Ingredient(brimwright::book::Ingredient { name: "Red beets".into(), ..beets })));
-    let clashes = came.inverse().edit(&book).unwrap_err();
+    let clashes = added.inverse().edit(&book).unwrap_err();
     assert_eq!(
         words::changed_since(&clashes, &book, &speaker(System::UsCustomary)),
         "Red beets has changed since then. Change it by hand."

@@ -103,18 +103,18 @@ fn two_orders_of_one_list_are_a_clash() {
 #[test]
 fn a_record_that_came_goes_only_as_it_was() {
     let mut book = book();
-    let came = step(&mut book, &Edit::Put(Record::Ingredient(ingredient(9, []))));
+    let added = step(&mut book, &Edit::Put(Record::Ingredient(ingredient(9, []))));
     let mut other = book.clone();
-    apply(&mut book, &came.inverse());
+    apply(&mut book, &added.inverse());
     assert!(!book.contains(Key::Ingredient(ingredient_id(9))));
     change(&mut other, 9, |it| it.name = "Red beet".into());
-    let clashes = came.inverse().edit(&other).unwrap_err();
+    let clashes = added.inverse().edit(&other).unwrap_err();
     assert_eq!((clashes[0].path.len(), clashes[0].field()), (0, None));
     // What uses it forbids it as ever.
     let mut used = book.clone();
-    apply(&mut used, &came);
+    apply(&mut used, &added);
     used.apply(&Edit::Put(Record::Drink(drink(1, "16 fl oz", [line(1, 9, "3 fl oz")])))).unwrap();
-    let edit = came.inverse().edit(&used).unwrap();
+    let edit = added.inverse().edit(&used).unwrap();
     assert!(matches!(used.apply(&edit), Err(crate::book::Refusal::InUse { .. })));
 }
 
@@ -175,11 +175,11 @@ fn a_patch_is_written_and_read_back() {
     });
     let text = serde_json::to_string(&patch).unwrap();
     assert_eq!(serde_json::from_str::<Patch>(&text).unwrap(), patch);
-    let came = step(&mut book, &Edit::Put(Record::Ingredient(ingredient(9, []))));
-    assert!(!patch.meets(&came));
+    let added = step(&mut book, &Edit::Put(Record::Ingredient(ingredient(9, []))));
+    assert!(!patch.meets(&added));
     assert_eq!(patch.keys().collect::<Vec<_>>(), [Key::Ingredient(ingredient_id(CARROT))]);
     patch = change(&mut book, 9, |it| it.name = "Red beet".into());
-    assert!(patch.meets(&came), "a name is a part of its record");
+    assert!(patch.meets(&added), "a name is a part of its record");
     let other = change(&mut book, 9, |it| it.packs.push(pack(1, "25 lb", "20")));
     assert!(!patch.meets(&other));
 }
@@ -264,11 +264,12 @@ fn a_patch_of_many_elements_is_no_larger_than_they_are() {
     apply(&mut book, &gone.inverse());
     assert_eq!(order(&book), (1..=40).collect::<Vec<_>>());
 
-    let came = change(&mut book, CARROT, |it| it.packs = packs(1_600));
-    let behind: usize = came.changes_of(Key::Ingredient(ingredient_id(CARROT))).map(|change| change.behind.len()).sum();
+    let added = change(&mut book, CARROT, |it| it.packs = packs(1_600));
+    let behind: usize =
+        added.changes_of(Key::Ingredient(ingredient_id(CARROT))).map(|change| change.behind.len()).sum();
     assert!(behind <= 1_600 * 8, "{behind}");
-    apply(&mut book, &came.inverse());
+    apply(&mut book, &added.inverse());
     assert_eq!(order(&book), (1..=40).collect::<Vec<_>>());
-    apply(&mut book, &came);
+    apply(&mut book, &added);
     assert_eq!(order(&book), (1..=1_600).collect::<Vec<_>>());
 }
