@@ -75,11 +75,7 @@ fn Page(id: IngredientId) -> impl IntoView {
 #[component]
 fn Yields(id: IngredientId, hangs: Hangs) -> impl IntoView {
     let state = AppState::here();
-    let of = move |show: fn(&Ingredient, AppState) -> String| {
-        text(move || state.book.with(|book| book.ingredient(id).map(|it| show(it, state)).unwrap_or_default()))
-    };
-    let density_of = |number: Option<Exact>| number.map(Density::from_grams_per_millilitre);
-    let weight = |book: &Book| Wanted { dimensions: &[Dimension::Mass], unit: book.settings().units.weight_unit() };
+    let of = move |show| shown(state, id, show);
     let log = of(|it, _| match it.weighings.len() {
         0 => "Yield log: write down what you weigh".to_string(),
         1 => "Yield log: 1 weighing".to_string(),
@@ -132,6 +128,20 @@ fn Yields(id: IngredientId, hangs: Hangs) -> impl IntoView {
                 <a class="button" href=Route::YieldLog(id).address()>{log}</a>
             </p>
         </Section>
+        {weight_and_volume(id, hangs)}
+    }
+}
+
+fn shown(state: AppState, id: IngredientId, show: fn(&Ingredient, AppState) -> String) -> Signal<String> {
+    text(move || state.book.with(|book| book.ingredient(id).map(|it| show(it, state)).unwrap_or_default()))
+}
+
+fn weight_and_volume(id: IngredientId, hangs: Hangs) -> AnyView {
+    let state = AppState::here();
+    let of = move |show| shown(state, id, show);
+    let density_of = |number: Option<Exact>| number.map(Density::from_grams_per_millilitre);
+    let weight = |book: &Book| Wanted { dimensions: &[Dimension::Mass], unit: book.settings().units.weight_unit() };
+    view! {
         <Section
             heading="Weight and volume"
             about="Needed only where a recipe says one and a pack says the other."
@@ -178,4 +188,5 @@ fn Yields(id: IngredientId, hangs: Hangs) -> impl IntoView {
             </div>
         </Section>
     }
+    .into_any()
 }

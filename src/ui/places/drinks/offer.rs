@@ -85,14 +85,64 @@ fn Page(id: OfferId) -> impl IntoView {
 #[component]
 fn Price(id: OfferId, hangs: Hangs) -> impl IntoView {
     let state = AppState::here();
-    let figure = move |show: fn(&Priced, AppState) -> Option<String>| {
-        text(move || state.priced(id, |it| show(it, state)).unwrap_or_else(|| "none".into()))
-    };
     let price = text(move || {
         let price = state.book.with(|book| book.offer(id).and_then(|offer| offer.price));
         price.map(|price| state.plain_money(price)).unwrap_or_default()
     });
+    view! {
+        <Section heading="Price">
+            <div class="price">
+                <Entry
+                    label="Menu price"
+                    asks=asks(Kind::Price, Key::Offer(id), "price")
+                    large=true
+                    hangs
+                    example="none yet"
+                    value=price
+                    commit=fields::optional_money("Menu price", move |_, price| {
+                        Some(Edit::SetPrice { offer: id, price })
+                    })
+                />
+                <Weekly id hangs />
+                {hangs.answer(move || at_the_price_asked(state, id))}
+            </div>
+            {hangs.while_read(move || suggestion(state, id))}
+        </Section>
+    }
+}
+
+/// What the price that is asked brings.
+fn at_the_price_asked(state: AppState, id: OfferId) -> AnyView {
+    let figure = move |show: fn(&Priced, AppState) -> Option<String>| {
+        text(move || state.priced(id, |it| show(it, state)).unwrap_or_else(|| "none".into()))
+    };
     let asked = move |price| Shown::Offer(id, OfOffer::At(AtPrice::Asked, price));
+    view! {
+        <dl class="figures">
+            <Figure
+                name="Margin"
+                large=true
+                how=asked(OfPrice::Margin)
+                value=figure(|it, state| it.margin().map(|margin| state.percent(margin)))
+            />
+            <Figure name="Target" value=figure(|it, state| Some(state.percent(it.terms.target))) />
+            <Figure
+                name="Left after everything"
+                how=asked(OfPrice::Contribution)
+                value=figure(|it, state| it.asked.map(|asked| state.money(asked.contribution)))
+            />
+            <Figure
+                name="Customer pays"
+                how=asked(OfPrice::CustomerPays)
+                value=figure(|it, state| it.asked.map(|asked| state.money(asked.customer_pays)))
+            />
+        </dl>
+    }
+    .into_any()
+}
+
+/// The price suggested for the target, and the press that asks it.
+fn suggestion(state: AppState, id: OfferId) -> AnyView {
     let no_price = move || state.priced(id, |it| it.suggestion.err()).map(|error| words::price_error(&error));
     let suggested = move || state.priced(id, |it| it.suggestion.ok());
     let ask_suggested = move || {
@@ -113,75 +163,29 @@ fn Price(id: OfferId, hangs: Hangs) -> impl IntoView {
         };
         suggested().map(said).unwrap_or_default()
     });
-    let figures = move || {
-        view! {
-            <dl class="figures">
-                <Figure
-                    name="Margin"
-                    large=true
-                    how=asked(OfPrice::Margin)
-                    value=figure(|it, state| it.margin().map(|margin| state.percent(margin)))
-                />
-                <Figure name="Target" value=figure(|it, state| Some(state.percent(it.terms.target))) />
-                <Figure
-                    name="Left after everything"
-                    how=asked(OfPrice::Contribution)
-                    value=figure(|it, state| it.asked.map(|asked| state.money(asked.contribution)))
-                />
-                <Figure
-                    name="Customer pays"
-                    how=asked(OfPrice::CustomerPays)
-                    value=figure(|it, state| it.asked.map(|asked| state.money(asked.customer_pays)))
-                />
-            </dl>
-        }
-        .into_any()
-    };
-    let suggestion = move || {
-        view! {
-            {trouble(no_price)}
-            {when(
-                move || suggested().is_some(),
-                move || {
-                    let menu = opens(Shown::Offer(id, OfOffer::Suggested), menu);
-                    view! { <p class="suggested">"Suggested: " <strong>{menu}</strong> {explained}</p> }.into_any()
-                },
-            )}
-            {when(
-                differs,
-                move || {
-                    view! {
-                        <button class="button" on:click=press(ask_suggested)>
-                            "Ask "
-                            {menu}
-                        </button>
-                    }
-                        .into_any()
-                },
-            )}
-        }
-        .into_any()
-    };
     view! {
-        <Section heading="Price">
-            <div class="price">
-                <Entry
-                    label="Menu price"
-                    asks=asks(Kind::Price, Key::Offer(id), "price")
-                    large=true
-                    hangs
-                    example="none yet"
-                    value=price
-                    commit=fields::optional_money("Menu price", move |_, price| {
-                        Some(Edit::SetPrice { offer: id, price })
-                    })
-                />
-                <Weekly id hangs />
-                {hangs.answer(figures)}
-            </div>
-            {hangs.while_read(suggestion)}
-        </Section>
+        {trouble(no_price)}
+        {when(
+            move || suggested().is_some(),
+            move || {
+                let menu = opens(Shown::Offer(id, OfOffer::Suggested), menu);
+                view! { <p class="suggested">"Suggested: " <strong>{menu}</strong> {explained}</p> }.into_any()
+            },
+        )}
+        {when(
+            differs,
+            move || {
+                view! {
+                    <button class="button" on:click=press(ask_suggested)>
+                        "Ask "
+                        {menu}
+                    </button>
+                }
+                    .into_any()
+            },
+        )}
     }
+    .into_any()
 }
 
 #[component]
