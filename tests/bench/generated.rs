@@ -1,16 +1,19 @@
-//! A large generated book: 500 drinks of 300 ingredients in 3 sizes, with a year of weeks, three
-//! scenarios and a month of batches, the same at every run. All of it is invented by rule.
+//! A large generated book: 500 drinks of 300 ingredients in 3 sizes, with a year of monthly prices
+//! and of weeks, three scenarios and a month of batches, the same at every run. All of it is
+//! invented by rule.
 
 use brimwright::book::{
     Batch, Book, Brimful, Container, ContainerId, CostBasis, Drink, DrinkId, DrinkKind, Edit, Headspace, Ingredient,
     IngredientId, Labour, Line, LineId, Make, Offer, OfferId, Pack, PackId, Packaging, PackagingId, PackagingPart,
-    PackagingUse, PaymentFee, Record, Scaling, Scenario, ScenarioId, Settings, Sold, Stage, Tax, TaxPlace, Week,
+    PackagingUse, PaymentFee, Quoted, Record, Scaling, Scenario, ScenarioId, Settings, Sold, Stage, Tax, TaxPlace,
+    Week,
 };
 use brimwright::foundation::measure::{Amount, Date, Density, Exact, Mass, Money, Share, Time, Unit};
 
-/// Drinks in the book.
+/// Drinks in the book, if no other number is asked for.
 pub const DRINKS: u64 = 500;
-/// Ingredients in the book.
+/// Ingredients in it. A book of more drinks has as many more, so that one ingredient goes into about
+/// as many drinks.
 pub const INGREDIENTS: u64 = 300;
 /// Sizes that every drink is offered in, in US fluid ounces.
 pub const SIZES: [i64; 3] = [12, 16, 24];
@@ -20,6 +23,9 @@ pub const WEEKS: i32 = 52;
 pub const SCENARIOS: u64 = 3;
 /// Days that two dozen drinks are made on.
 pub const BATCHES: i32 = 30;
+/// The month of the first price in a history, as months since the year 0. Each history has the twelve
+/// months from then on.
+const FIRST_MONTH: i64 = 2025 * 12 + 11;
 
 /// A linear congruential generator (D. Knuth's MMIX constants), so that the book never changes.
 struct Numbers(u64);
@@ -43,21 +49,41 @@ impl Numbers {
 
 /// The book, made edit by edit.
 pub fn book() -> Book {
+    let mut book = menu(DRINKS);
+    past_and_plans(&mut book);
+    book
+}
+
+/// The ingredients in a book of so many drinks.
+pub fn ingredients_of(drinks: u64) -> u64 {
+    drinks * INGREDIENTS / DRINKS
+}
+
+/// A book of so many drinks in every size: what is sold now, without weeks, scenarios and batches.
+pub fn menu(drinks: u64) -> Book {
     let mut numbers = Numbers(1);
+    // Histories are drawn from numbers of their own, so that they move no other value.
+    let mut histories = Numbers(2);
+    let ingredients = ingredients_of(drinks);
     let mut book = Book::new(settings());
     let mut put = |record: Record| {
         book.apply(&Edit::Put(record)).expect("generated records hold");
     };
-    for id in 1..=INGREDIENTS {
-        put(Record::Ingredient(ingredient(id, &mut numbers)));
+    for id in 1..=ingredients {
+        let mut ingredient = ingredient(id, &mut numbers);
+        ingredient.packs.iter_mut().for_each(|pack| remember(pack, &mut histories));
+        put(Record::Ingredient(ingredient));
     }
     for (id, ounces) in (1..).zip(SIZES) {
-        put(Record::Packaging(packaging(2 * id - 1, PackagingPart::Vessel, &mut numbers)));
-        put(Record::Packaging(packaging(2 * id, PackagingPart::Closure, &mut numbers)));
+        for (id, part) in [(2 * id - 1, PackagingPart::Vessel), (2 * id, PackagingPart::Closure)] {
+            let mut packaging = packaging(id, part, &mut numbers);
+            packaging.packs.iter_mut().for_each(|pack| remember(pack, &mut histories));
+            put(Record::Packaging(packaging));
+        }
         put(Record::Container(container(id, ounces)));
     }
-    for id in 1..=DRINKS {
-        put(Record::Drink(drink(id, &mut numbers)));
+    for id in 1..=drinks {
+        put(Record::Drink(drink(id, ingredients, &mut numbers)));
         for (size, ounces) in (1..).zip(SIZES) {
             // About 40 cents an ounce: some on target, some under it.
             let price = Some(Money::from_major(numbers.hundredths(40 * ounces, 60 * ounces)));
@@ -65,12 +91,29 @@ pub fn book() -> Book {
             put(Record::Offer(Offer { price, ..Offer::new(OfferId { drink, container }) }));
         }
     }
-    past_and_plans(&mut book);
     book
 }
 
-/// What was sold, what might be, and what is made.
-fn past_and_plans(book: &mut Book) {
+/// Gives three packs of four a year of monthly prices, the price paid now the last of them.
+fn remember(pack: &mut Pack, histories: &mut Numbers) {
+    if histories.between(0, 4) == 0 {
+        return;
+    }
+    let first_of = |month: i64| {
+        let text = format!("{:04}-{:02}-01", month / 12, month % 12 + 1);
+        Date::from_text(&text).expect("the first day of a month")
+    };
+    let mut price = pack.price;
+    for month in (FIRST_MONTH..FIRST_MONTH + 11).rev() {
+        let moved = price.times(histories.hundredths(95, 105)).expect("small");
+        price = Money::from_major(moved.major().rounded(2));
+        pack.earlier.insert(0, Quoted { day: first_of(month), price });
+    }
+    pack.day = Some(first_of(FIRST_MONTH + 11));
+}
+
+/// Adds what was sold, what might be, and what is made.
+pub fn past_and_plans(book: &mut Book) {
     let offers: Vec<Offer> = book.offers().cloned().collect();
     let monday = Date::from_text("2025-11-24").expect("a Monday");
     for week in 0..WEEKS {
@@ -187,12 +230,13 @@ fn container(id: u64, ounces: i64) -> Container {
     }
 }
 
-fn drink(id: u64, numbers: &mut Numbers) -> Drink {
+/// A drink of some of so many ingredients.
+fn drink(id: u64, ingredients: u64, numbers: &mut Numbers) -> Drink {
     let lines = numbers.between(4, 8) as u64;
     let kind = numbers.one_of(DrinkKind::ALL);
     let reference = Amount::new(Exact::new(16, 0), Unit::UsFluidOunce);
     Drink {
-        lines: (1..=lines).map(|id| line(id, numbers)).collect(),
+        lines: (1..=lines).map(|id| line(id, ingredients, numbers)).collect(),
         process_loss: Share::from_fraction(numbers.hundredths(0, 6)),
         labour: Labour {
             per_drink: Time::from_seconds(Exact::new(numbers.between(20, 120), 0)),
@@ -205,7 +249,7 @@ fn drink(id: u64, numbers: &mut Numbers) -> Drink {
 }
 
 /// The first line is always in proportion, so that every size can be filled.
-fn line(id: u64, numbers: &mut Numbers) -> Line {
+fn line(id: u64, ingredients: u64, numbers: &mut Numbers) -> Line {
     let fixed = id > 1 && numbers.between(0, 5) == 0;
     let (amount, unit) = match (fixed, numbers.between(0, 3)) {
         (true, _) => (numbers.hundredths(10, 100), Unit::UsFluidOunce),
@@ -215,7 +259,7 @@ fn line(id: u64, numbers: &mut Numbers) -> Line {
     };
     Line {
         id: LineId::from_random(id),
-        ingredient: IngredientId::from_random(numbers.between(1, INGREDIENTS as i64 + 1) as u64),
+        ingredient: IngredientId::from_random(numbers.between(1, ingredients as i64 + 1) as u64),
         stage: numbers.one_of(&[Stage::Trimmed, Stage::Pressed]),
         amount: Amount::new(amount, unit),
         scaling: if fixed { Scaling::Fixed } else { Scaling::InProportion },
