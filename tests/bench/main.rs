@@ -1,14 +1,15 @@
 //! How fast the engine is, on the generated book, in figures: the middle of many runs.
 
+mod figure;
 mod files;
 mod generated;
+mod growth;
+mod one_price;
 
 use std::hint::black_box;
-use std::time::{Duration, Instant};
+use std::time::Duration;
 
-use brimwright::book::{
-    Book, Edit, Goods, Ingredient, IngredientId, Offer, OfferId, OnHand, PackagingId, Record, Scope,
-};
+use brimwright::book::{Book, Edit, Goods, Ingredient, Offer, OfferId, OnHand, PackagingId, Record, Scope};
 use brimwright::buying::buying_list::{makes, propose};
 use brimwright::buying::price_watch::{bought, exposure, what_if};
 use brimwright::counter::on_hand::{Wish, best_use};
@@ -18,6 +19,9 @@ use brimwright::drink::make::needs;
 use brimwright::exchange;
 use brimwright::foundation::measure::{Amount, Date, Exact, Money, Share, Unit};
 use brimwright::sizes::side_by_side::{Draft, WhatIf, side_by_side, sold_together};
+
+use figure::{figure, timed};
+use one_price::{Priced, Repriced};
 
 /// Re-pricing all that one pack price moves.
 const ONE_PRICE_BAR: Duration = Duration::from_micros(250);
@@ -55,6 +59,7 @@ fn main() {
 
     let (one_price, moved) = one_price(book.clone());
     figure(&format!("one pack price, {moved} offers moved on average"), one_price, ONE_PRICE_BAR);
+    growth::growth();
     figure("one bottle's price, 500 offers moved", bottle_price(book.clone()), ONE_BOTTLE_BAR);
     let whole = (0..200).map(|_| timed(|| Ledger::of(black_box(&book)))).collect();
     figure("whole book", whole, WHOLE_BOOK_BAR);
@@ -76,28 +81,12 @@ fn main() {
     figure("every price dearer, and all that it moves", dearer, ALL_DEARER_BAR);
 }
 
-/// The price of each ingredient's pack in turn, up and down: edit and re-pricing together, and
-/// how many offers one moved.
-fn one_price(mut book: Book) -> (Vec<Duration>, usize) {
-    let mut ledger = Ledger::of(&book);
-    let mut times = Vec::new();
-    let mut moved = 0;
-    for round in 0..10 {
-        for id in 1..=generated::INGREDIENTS {
-            let id = IngredientId::from_random(id);
-            let goods = Goods::Ingredient(id);
-            let pack = book.packs(goods)[0].clone();
-            let change = Money::from_major(Exact::new(if round % 2 == 0 { 100 } else { -100 }, 2));
-            let edit =
-                Edit::SetPackPrice { goods, pack: pack.id, price: pack.price.plus(change).expect("small"), day: None };
-            times.push(timed(|| {
-                let applied = book.apply(&edit).expect("a price above zero");
-                moved += ledger.refresh(&book, &applied.touched).len();
-            }));
-        }
-    }
-    let runs = times.len();
-    (times, moved / runs)
+/// Every price in turn, ten times, and how many offers one moved.
+fn one_price(book: Book) -> (Vec<Duration>, usize) {
+    let mut priced = Priced::of(book);
+    let repriced: Vec<Repriced> = (0..10).flat_map(|round| priced.round(round)).collect();
+    let moved: usize = repriced.iter().map(|it| it.moved).sum();
+    (repriced.iter().map(|it| it.time).collect(), moved / repriced.len())
 }
 
 /// The price of the bottle of each size in turn, up and down: edit and re-pricing together.
@@ -223,24 +212,4 @@ fn best_uses(book: &Book) -> (Vec<Duration>, usize, usize) {
     }
     let runs = times.len();
     (times, scarce / runs, proved)
-}
-
-fn timed<T>(run: impl FnOnce() -> T) -> Duration {
-    let start = Instant::now();
-    black_box(run());
-    start.elapsed()
-}
-
-/// The middle of the times is held against the bar; the shortest tells what a busy machine hides.
-fn figure(name: &str, mut times: Vec<Duration>, bar: Duration) {
-    times.sort();
-    let (middle, shortest) = (times[times.len() / 2], times[0]);
-    let verdict = if middle <= bar { "met" } else { "missed" };
-    let millis = |time: Duration| time.as_secs_f64() * 1000.0;
-    println!(
-        "{name}: {:.3} ms (shortest {:.3} ms), bar {:.2} ms, {verdict}",
-        millis(middle),
-        millis(shortest),
-        millis(bar)
-    );
 }
