@@ -29,6 +29,10 @@ pub struct Site {
 
 impl Site {
     /// Serves `folder` at `ip` and `port`; port 0 takes a free one.
+    ///
+    /// # Errors
+    ///
+    /// The port is taken, or may not be used.
     pub fn open(folder: &Path, ip: Ipv4Addr, port: u16) -> io::Result<Site> {
         let listener = TcpListener::bind((ip, port))?;
         let address = SocketAddrV4::new(ip, listener.local_addr()?.port());

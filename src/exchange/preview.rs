@@ -93,9 +93,9 @@ pub fn preview(open: &Book, incoming: &Book) -> Preview {
     for key in open.keys() {
         if let Some(counts) = preview.counts(key) {
             if incoming.contains(key) {
-                add(&mut counts.changed, !open.agrees(incoming, key))
+                add(&mut counts.changed, !open.agrees(incoming, key));
             } else {
-                add(&mut counts.removed, true)
+                add(&mut counts.removed, true);
             }
         }
     }

@@ -156,12 +156,11 @@ impl Listed {
     }
 
     fn from_text(text: String) -> Listed {
-        match BookEntry::from_text(&text) {
-            Ok(entry) => Listed::Book(entry),
-            Err(_) => {
-                let id = from_json(&text).ok().map(|Identified { id }| id);
-                Listed::Damaged { id, text }
-            }
+        if let Ok(entry) = BookEntry::from_text(&text) {
+            Listed::Book(entry)
+        } else {
+            let id = from_json(&text).ok().map(|Identified { id }| id);
+            Listed::Damaged { id, text }
         }
     }
 }

@@ -132,7 +132,7 @@ fn MovedRow(id: OfferId, change: Memo<Option<LastChange>>) -> impl IntoView {
     let status = Signal::derive(move || {
         moved().and_then(|moved| moved.after).map_or(OfferStatus::WithoutPrice, |snapshot| snapshot.status)
     });
-    let shown = live(move || moved().map(|moved| figures(state, &moved)).unwrap_or_else(|| ().into_any()));
+    let shown = live(move || moved().map_or_else(|| ().into_any(), |moved| figures(state, &moved)));
     view! {
         <li class="moved-row">
             <a href=Route::Offer(id).address()>{name}</a>

@@ -106,7 +106,7 @@ fn value(fault: &Fault) -> String {
 /// programs, which nobody else should have to read.
 fn expected(reason: &str) -> String {
     let found = reason.split_once('"').and_then(|(_, rest)| rest.rsplit_once("\" is not "));
-    let found = found.map(|(found, _)| format!("“{found}” is not")).unwrap_or_else(|| "This is not".to_string());
+    let found = found.map_or_else(|| "This is not".to_string(), |(found, _)| format!("“{found}” is not"));
     let kinds = [
         ("is not an amount", "an amount. Type a number and a unit, such as \"40 lb\" or \"16 fl oz\"."),
         ("is not a length", "a length. Type a number and a unit, such as \"90 mm\" or \"3.5 in\"."),

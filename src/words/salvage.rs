@@ -20,7 +20,7 @@ pub fn further_not_taken(count: usize) -> String {
 }
 
 fn sentence(out: &LeftOut) -> String {
-    let name = out.key.map(|key| named(key, &out.name)).unwrap_or_else(|| "something".to_string());
+    let name = out.key.map_or_else(|| "something".to_string(), |key| named(key, &out.name));
     match &out.why {
         WhyLeftOut::Damaged | WhyLeftOut::NotThere if out.key == Some(Key::Settings) => {
             "the settings are lost. Check currency, units, tax, wage and target in Settings.".to_string()
@@ -40,7 +40,7 @@ fn sentence(out: &LeftOut) -> String {
         WhyLeftOut::Entry => "the title of the book is damaged. Nothing else is lost with it.".to_string(),
         WhyLeftOut::Older => format!("{name} is here twice. The newer one was taken."),
         WhyLeftOut::Needs(needed, lost) => {
-            let lost = if lost.is_empty() { with_article(*needed).to_string() } else { named(*needed, lost) };
+            let lost = if lost.is_empty() { with_article(*needed).clone() } else { named(*needed, lost) };
             format!("{name} needs {lost}, which is lost. Add that first, then this.")
         }
         WhyLeftOut::Lines(1) => format!("{name} was taken without 1 line, because what it names is lost."),

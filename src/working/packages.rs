@@ -144,17 +144,15 @@ impl Packages<'_> {
 
     /// The average at which few packages, or none, are short by more than is tolerated.
     fn with_spread(&self, single: Single) -> Result<Step, Overflow> {
-        let (tolerated, times) = match (self.filling.rule, self.filling.allowed) {
-            (FillRule::UnitedStates, Some(allowed)) => {
+        let (tolerated, times) =
+            if let (FillRule::UnitedStates, Some(allowed)) = (self.filling.rule, self.filling.allowed) {
                 (self.given(Name::Tolerated, Figure::Amount(allowed)), Fact::LeastSpreads)
-            }
-            _ => {
+            } else {
                 let size = tolerance(fill::Rule::Package, self.declared_volume()?)?.map(|it| it.below);
                 let figure = fine(size.unwrap_or(single.tolerance));
                 let tolerated = Step::named_fact(Name::Tolerated, figure, Fact::TolerableError);
                 (tolerated, Fact::Quantile(self.filling.accepted))
-            }
-        };
+            };
         let tolerated = self.as_measured(tolerated, Name::ToleratedMeasured, single.tolerance);
         let least = self.fill.nominal.minus(single.tolerance)?;
         let more = self.fill.target.for_single;

@@ -187,6 +187,7 @@ fn what_is_made_and_bought_is_read_and_written_again() {
 }
 
 #[test]
+#[expect(clippy::too_many_lines, reason = "a table of values")]
 fn unreadable_values_are_shown_with_their_place() {
     let no_length = |text: &str| format!("\"{text}\" is not a length such as \"90 mm\" or \"3.5 in\"");
     let no_amount = |text: &str| format!("\"{text}\" is not an amount such as \"40 lb\" or \"16 fl oz\"");
@@ -360,6 +361,7 @@ fn fields_within_fields_are_known_by_name() {
 /// Each is refused by the book. The second list is what a schema cannot say: one value against
 /// another.
 #[test]
+#[expect(clippy::too_many_lines, reason = "a table of values")]
 fn what_the_book_refuses_is_named() {
     use Field::{
         Air, Allowed, AtATime, Base, BatchSize, Headspace, Height, LeastHeadspace, MeasuredAt, Monday, Net, Packing,

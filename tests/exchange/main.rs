@@ -77,9 +77,9 @@ fn indented(json: &str) -> String {
             '}' | ']' => {
                 level -= 1;
                 if text.trim_end().ends_with(['{', '[']) {
-                    text.truncate(text.trim_end().len())
+                    text.truncate(text.trim_end().len());
                 } else {
-                    line(&mut text, level)
+                    line(&mut text, level);
                 }
                 text.push(sign);
             }

@@ -112,12 +112,11 @@ impl History {
         }
         self.forget_undone();
         let typing = self.typing.take().filter(|typing| Some(typing.session) == deed.session);
-        match typing {
-            Some(typing) => self.join(book, deed, typing, was),
-            None => {
-                self.begin(deed, Patch::between(&was, book), None);
-                self.typing = deed.session.map(|session| Typing { session, was });
-            }
+        if let Some(typing) = typing {
+            self.join(book, deed, typing, was);
+        } else {
+            self.begin(deed, Patch::between(&was, book), None);
+            self.typing = deed.session.map(|session| Typing { session, was });
         }
         self.prune();
         Ok(Some(applied))

@@ -190,9 +190,9 @@ impl<B: Backing> Library<B> {
             Notice::Saved { book, revision } => {
                 self.inner.remote_revisions.borrow_mut().insert(book, revision);
                 if open == Phase::Open(book) {
-                    self.with_sync(|sync| sync.remote_saved(revision))
+                    self.with_sync(|sync| sync.remote_saved(revision));
                 } else {
-                    self.spawn(|library| async move { library.list_again().await })
+                    self.spawn(|library| async move { library.list_again().await });
                 }
             }
             Notice::Deleted { book } => {

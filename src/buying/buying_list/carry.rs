@@ -117,12 +117,11 @@ impl Draft<'_> {
     /// The goods as they are drafted.
     fn record(&mut self, goods: Goods) -> Option<&mut Record> {
         let key = Key::from(goods);
-        let place = match self.records.iter().position(|record| record.key() == key) {
-            Some(place) => place,
-            None => {
-                self.records.push(self.book.record(key)?);
-                self.records.len().saturating_sub(1)
-            }
+        let place = if let Some(place) = self.records.iter().position(|record| record.key() == key) {
+            place
+        } else {
+            self.records.push(self.book.record(key)?);
+            self.records.len().saturating_sub(1)
         };
         self.records.get_mut(place)
     }

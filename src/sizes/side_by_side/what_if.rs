@@ -247,7 +247,7 @@ mod tests {
             let target = Some(share("0.7"));
             match scope {
                 Scope::Menu => {
-                    put(Record::Settings(Box::new(Settings { target: share("0.7"), ..book.settings().clone() })))
+                    put(Record::Settings(Box::new(Settings { target: share("0.7"), ..book.settings().clone() })));
                 }
                 _ => {
                     for drink in book.drinks().filter(|drink| book.belongs(drink.id, scope)) {

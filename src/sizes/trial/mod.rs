@@ -91,15 +91,12 @@ pub fn judge(book: &Book, trial: &Trial, today: Date) -> Result<Judged, Overflow
     let before = Weeks::between(book, trial.scope, trial.first, trial.start.plus_weeks(-1).min(over))?;
     let after = Weeks::between(book, trial.scope, trial.start, last.min(over))?;
     let running = book.week(this_week).map(|week| week.monday).filter(|week| trial.first <= *week && *week <= last);
-    let (interval, verdict) = match (&before.spread, &after.spread) {
-        (Some(first), Some(second)) => {
-            let interval = welch(first, second)?;
-            (Some(interval), verdict(first, second, &interval)?)
-        }
-        _ => {
-            let needed = |weeks: &Weeks| LEAST_WEEKS.saturating_sub(weeks.counted.len());
-            (None, Verdict::NotEnough { before: needed(&before), after: needed(&after) })
-        }
+    let (interval, verdict) = if let (Some(first), Some(second)) = (&before.spread, &after.spread) {
+        let interval = welch(first, second)?;
+        (Some(interval), verdict(first, second, &interval)?)
+    } else {
+        let needed = |weeks: &Weeks| LEAST_WEEKS.saturating_sub(weeks.counted.len());
+        (None, Verdict::NotEnough { before: needed(&before), after: needed(&after) })
     };
     Ok(Judged { before, after, running, interval, verdict })
 }

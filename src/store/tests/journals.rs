@@ -92,9 +92,9 @@ fn t02_what_does_not_hold_any_more_is_in_conflict() {
         assert_eq!(tab.book().name(key(9)), "Beet", "the others are saved");
         assert_eq!(storage.journals().len(), 1, "the journal stays until the person decides");
         if keep {
-            tab.sync.keep_mine(0)
+            tab.sync.keep_mine(0);
         } else {
-            tab.sync.take_theirs(0)
+            tab.sync.take_theirs(0);
         }
         storage.run();
         assert!(matches!(tab.sync.saving(), Saving::Saved { .. }));

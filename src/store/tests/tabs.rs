@@ -102,9 +102,9 @@ fn two_edits_of_one_value_are_in_conflict_and_nothing_is_overwritten() {
         assert_eq!(stored(&storage).name(ingredient_key(9)), "Beet", "the others are saved meanwhile");
         assert_eq!(right.book().name(ingredient_key(1)), "Quince", "what the person sees stays");
         if keep {
-            right.sync.keep_mine(0)
+            right.sync.keep_mine(0);
         } else {
-            right.sync.take_theirs(0)
+            right.sync.take_theirs(0);
         }
         storage.run();
         assert!(matches!(right.sync.saving(), Saving::Saved { .. }));

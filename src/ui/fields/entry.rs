@@ -20,6 +20,7 @@ use crate::ui::state::AppState;
 /// A field. Each text that can be read is in force at once, all of one visit to the field being
 /// one step to undo; a text that cannot is kept and explained, and the value from before the
 /// visit is in force again.
+#[expect(clippy::too_many_lines, reason = "one field is one state: its parts read each other's signals")]
 #[component]
 pub fn Entry(
     /// What is asked for.

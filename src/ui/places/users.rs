@@ -77,10 +77,10 @@ fn instead(state: AppState, goods: Goods, back: Route) -> AnyView {
             let key = Key::from(goods);
             match goods {
                 Goods::Ingredient(_) => {
-                    others.extend(book.ingredients().map(|it| named(Key::Ingredient(it.id), &it.name)))
+                    others.extend(book.ingredients().map(|it| named(Key::Ingredient(it.id), &it.name)));
                 }
                 Goods::Packaging(_) => {
-                    others.extend(book.packagings().map(|it| named(Key::Packaging(it.id), &it.name)))
+                    others.extend(book.packagings().map(|it| named(Key::Packaging(it.id), &it.name)));
                 }
             }
             others.retain(|(value, _)| *value != key.to_string());

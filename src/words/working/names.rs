@@ -39,6 +39,7 @@ pub const fn of_goods(of: OfGoods) -> (Option<Stage>, &'static str) {
 }
 
 /// What a step is that speaks of no goods.
+#[expect(clippy::too_many_lines, reason = "a table of names")]
 pub const fn name(name: Name) -> &'static str {
     match name {
         Name::Of(..) => "",

@@ -40,9 +40,9 @@ fn keep_mine_and_take_theirs() {
         assert!(notice(&right).is_some());
         assert!(right.library.at_risk(), "leaving is asked about");
         if keeps {
-            right.library.keep_mine(0)
+            right.library.keep_mine(0);
         } else {
-            right.library.take_theirs(0)
+            right.library.take_theirs(0);
         }
         right.run();
         let name = if keeps { "Baby carrots" } else { "Red carrots" };

@@ -12,7 +12,7 @@ use super::usable;
 use crate::book::{Book, Edit, Goods, Pack, PackId};
 use crate::drink::ledger::Tried;
 use crate::foundation::jump::Kind;
-use crate::foundation::measure::{Dimension, Exact, Money, Unit, Wanted};
+use crate::foundation::measure::{Dimension, Money, Unit, Wanted};
 use crate::ui::fields::{self, Addition, Entry, Hangs, asks};
 use crate::ui::live::{live, press, text, when};
 use crate::ui::parts::figures;

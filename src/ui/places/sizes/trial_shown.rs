@@ -65,8 +65,8 @@ pub fn TrialShown(
                 heading="Week by week"
                 about="What is left after everything of what was sold in each week, as it was written down then. The drawing need not begin at zero."
             >
-                {live(move || judged().map(|judged| drawn(&judged, state)).unwrap_or_else(|| ().into_any()))}
-                {live(move || judged().map(|judged| table(&judged, state)).unwrap_or_else(|| ().into_any()))}
+                {live(move || judged().map_or_else(|| ().into_any(), |judged| drawn(&judged, state)))}
+                {live(move || judged().map_or_else(|| ().into_any(), |judged| table(&judged, state)))}
             </Section>
         }
         .into_any()

@@ -41,9 +41,8 @@ pub fn Exposed() -> impl IntoView {
             .into_any()
         },
     );
-    let drawn = move || {
-        live(move || found.with(|found| found.as_ref().map(|it| drawn(state, it)).unwrap_or_else(|_| ().into_any())))
-    };
+    let drawn =
+        move || live(move || found.with(|found| found.as_ref().map_or_else(|_| ().into_any(), |it| drawn(state, it))));
     view! {
         <section class="section">
             <h2>"What the menu hangs on"</h2>

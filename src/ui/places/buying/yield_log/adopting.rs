@@ -47,7 +47,7 @@ pub fn adopting(state: AppState, id: IngredientId, told: Told) -> AnyView {
                     out.remove(place);
                 }
                 None => out.push(step),
-            })
+            });
         };
         view! {
             <button class="chip" aria-pressed=pressed on:click=press(turn)>

@@ -28,7 +28,7 @@ pub fn Compared(
     let both = Memo::new(move |_| Some((today(state, cover.get())?, then(state, id, cover.get())?)));
     let against = text(move || {
         let sentence = |(today, then): (Totals, Totals)| said(state, |words| words.against_today(&today, &then));
-        both.get().map(sentence).unwrap_or_else(|| words::overflow(crate::foundation::measure::Overflow::TooLarge))
+        both.get().map_or_else(|| words::overflow(crate::foundation::measure::Overflow::TooLarge), sentence)
     });
     let uncounted = move |which: &'static str, of: fn((Totals, Totals)) -> Totals| {
         text(move || {
