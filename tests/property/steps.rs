@@ -1,7 +1,7 @@
 //! The solver of recipes in steps against a search through all numbers of steps, in whole numbers.
 //!
 //! The rule: a line in steps takes k times its amount, to the nearest whole number of steps, half
-//! a step upwards (calculations, 4). The search knows nothing of how the solver finds k.
+//! a step upwards. The search knows nothing of how the solver finds k.
 
 use brimwright::book::{Book, Drink, Ingredient, Line, Record, Scaling};
 use brimwright::drink::fill::{ScaleError, Scaled, scale};

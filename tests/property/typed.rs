@@ -182,7 +182,7 @@ proptest! {
         prop_assert_eq!(read_number(&shown, &style), Ok(share.percent().unwrap().rounded(1)), "{}", shown);
     }
 
-    /// Measures are shown rounded (calculations, 9); what is read back is off by no more than
+    /// Measures are shown rounded; what is read back is off by no more than
     /// half of the last digit shown.
     #[test]
     fn measures_to_their_shown_digits(millilitres in number(100_000, 6), system in system(), style in style()) {

@@ -1,6 +1,21 @@
-//! Price watch: what changed prices move, and what the menu hangs on (calculations, 8).
+//! Price watch: what changed prices move, and what the menu hangs on.
 //!
 //! Only the pack that is bought now counts: what else is quoted moves no drink.
+//!
+//! ```text
+//! rise           = price after / price before - 1
+//! cost of a week = sum of (weekly number * cost in one drink / (1 - unsold))
+//! less           = cost of a week * 0.1 * price / (price + surcharge)
+//! ```
+//!
+//! The cost of a week is that of one of the goods, in the drinks that have a price and a weekly number
+//! ([`exposure()`]). `less` is how much less a usual week contributes if its price rises by a tenth; the
+//! surcharge does not rise. What a changed price costs a usual week is the change of the full cost of each
+//! offer that it moves, times its weekly number ([`weekly_cost`]).
+//!
+//! By hand: ten drinks a week with half a litre of juice at 2.00 a litre, a fifth unsold, take 10 * 1.00 / 0.8
+//! = 12.50. If 1.50 of the 2.00 are the price and 0.50 is delivery, a tenth more costs 0.9375 a week.
+//! `src/buying/price_watch/tests.rs` has this case.
 
 mod exposure;
 mod today;

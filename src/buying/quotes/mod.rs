@@ -1,5 +1,18 @@
-//! What suppliers quote: packs beside each other by what a usable amount costs out of them, how
-//! old a price is, and goods found by a few letters (calculations, 2).
+//! What suppliers quote: packs beside each other by what a usable amount costs out of them, how old a
+//! price is, and goods found by a few letters.
+//!
+//! Packs of one ingredient are compared after yields, by what the same [`Usable`] amount costs out of each
+//! ([`crate::drink::cost::usable_cost`]); packs of packaging by the piece.
+//!
+//! ```text
+//! dearer = cost / cost out of the cheapest - 1
+//! ```
+//!
+//! By hand: of a case of 40 lb at 38.00 a pound costs 0.95, of a bag of 25 lb at 25.00 it costs 1.00: the bag
+//! is 5.26 % dearer. At a trim yield of 0.9 both costs are divided by it, and the share is the same.
+//! `tests/reference/quotes.rs` compares with printed costs of edible cups.
+//!
+//! A price is old if it was heard more days ago than the owner's limit; without a limit none is.
 
 mod age;
 mod find;

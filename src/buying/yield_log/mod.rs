@@ -1,4 +1,39 @@
-//! The yield log: what weighings say of an ingredient's yields (calculations, 8).
+//! The yield log: what weighings say of an ingredient's yields.
+//!
+//! ```text
+//! yield    = mass out / mass in, of one weighing
+//! mean     = sum of yields / n
+//! together = sum of masses out / sum of masses in
+//! interval = mean -+ t * s / sqrt(n)
+//! ```
+//!
+//! `s` is the sample standard deviation of the `n` yields, and `t` the 97.5 % quantile of Student's
+//! distribution with `n - 1` degrees of freedom: the interval is one of 95 %. What is adopted is the mean, to
+//! 0.1 %. From three weighings on, the yield farthest from the mean is tested by Grubbs' test at 5 %
+//! ([`grubbs`]); an outlier is named, and counts all the same.
+//!
+//! ```
+//! use brimwright::book::Ingredient;
+//! use brimwright::buying::yield_log::{Step, summary};
+//! use brimwright::foundation::measure::Exact;
+//!
+//! let pineapple: Ingredient = serde_json::from_str(
+//!     r#"{"id": "1", "name": "Pineapple", "trim-yield": "1", "weighings": [
+//!         {"day": "2026-11-24", "bought": "1 kg", "trimmed": "600 g"},
+//!         {"day": "2026-11-25", "bought": "1 kg", "trimmed": "650 g"},
+//!         {"day": "2026-11-26", "bought": "2 kg", "trimmed": "1400 g"}]}"#,
+//! )
+//! .unwrap();
+//! let trimmed = summary(&pineapple, Step::Trim)?.unwrap();
+//! // By hand: 0.60, 0.65 and 0.70, s = 0.05; together 2650 of 4000 g. With t = 4.303 for two degrees of
+//! // freedom (printed tables), the interval reaches 4.303 * 0.05 / sqrt(3) = 0.124 to either side.
+//! assert_eq!(trimmed.mean.fraction(), Exact::new(65, 2));
+//! assert_eq!(trimmed.together.fraction(), Exact::new(6625, 4));
+//! let (low, high) = trimmed.interval.unwrap();
+//! assert_eq!(low.fraction().rounded(3), Exact::new(526, 3));
+//! assert_eq!(high.fraction().rounded(3), Exact::new(774, 3));
+//! # Ok::<(), brimwright::foundation::measure::Overflow>(())
+//! ```
 
 #[cfg(test)]
 mod tests;

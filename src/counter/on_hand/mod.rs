@@ -1,9 +1,30 @@
-//! What is here: whether it is enough, how many drinks it makes, and its best use when drinks share
-//! it (calculations, 8).
+//! What is here: whether it is enough, how many drinks it makes, and its best use when drinks share it.
 //!
 //! Only goods that were counted can run out; of the others there is taken to be enough. Amounts are
 //! compared to the millionth of a gram, millilitre or piece. Without that, a third that was rounded
 //! on the way could cost a drink.
+//!
+//! With `b` here of one of the goods and `a` of it needed for one drink, as bought and in the same unit, the
+//! stock makes ([`makes()`])
+//!
+//! ```text
+//! the least of b / a over the goods, rounded down
+//! ```
+//!
+//! drinks. The best use ([`best_use()`]) of drinks that share goods is the whole numbers `x_i`, each from the
+//! least to the most that is wished for, that bring the most:
+//!
+//! ```text
+//! maximize    sum over drinks of c_i * x_i
+//! subject to  sum over drinks of a_ij * x_i <= b_j, for each of the goods j
+//! ```
+//!
+//! `c_i` is the contribution of a drink, or 0 if that is below zero or if the drink has no price. If none of
+//! the drinks has a price, the most drinks are sought. [`integer_program`] tells how it is solved.
+//!
+//! By hand: 1.8 kg make six drinks that take 300 g each. Of two drinks that leave 3.00 and 1.90 and take
+//! 300 and 200 g of 1 kg, three of the first alone bring 9.00 and five of the second alone 9.50; two of each
+//! bring 9.80, the most. `tests/property/best_uses.rs` compares with trying every choice.
 
 mod best_use;
 pub mod integer_program;

@@ -1,5 +1,38 @@
-//! What things cost: a usable amount of an ingredient, and a drink at a size
-//! (calculations, 2 and 5).
+//! What things cost: a usable amount of an ingredient, and a drink at a size.
+//!
+//! # A usable amount
+//!
+//! ```text
+//! cost = (price + surcharge) * bought / contents
+//! ```
+//!
+//! `price` is that of one pack, for as many packs as are bought at a time. `bought` is what the amount
+//! takes as bought ([`crate::drink::yields`]), and `contents` what the pack holds, in the same unit. Of
+//! several packs the first is the one that is bought now. [`usable_cost`] has an example.
+//!
+//! # A drink
+//!
+//! ```text
+//! labour = wage / 3600 * (per drink + per litre * F / 1000 + per batch / drinks in a batch)
+//! goods  = ingredients + container set + treatment fee
+//! cost   = (goods + labour + overhead) / (1 - unsold)
+//! ```
+//!
+//! `wage` is for an hour, the times are in seconds, and the fill `F` is in millilitres. Treatment fee and
+//! overhead are so much per drink. `unsold` is the share of what is made that is thrown away, 0 or more and
+//! below 1. Each part is rounded once, to twelve decimals, and [`Cost::total`] is exactly their sum.
+//!
+//! What of it a margin must cover is the book's [`CostBasis`](crate::book::CostBasis): the goods, the goods
+//! and labour, or everything; each with what is thrown away of its own parts ([`Cost::covered`]).
+//!
+//! ```
+//! use brimwright::drink::cost::thrown_away;
+//! use brimwright::foundation::measure::{Exact, Money, Share};
+//!
+//! // By hand: with a fifth thrown away, 4.00 grows to 4.00 / 0.8 = 5.00.
+//! let (made, unsold) = (Money::from_major(Exact::from(4)), Share::from_fraction(Exact::new(2, 1)));
+//! assert_eq!(thrown_away(made, unsold), Ok(Money::from_major(Exact::ONE)));
+//! ```
 
 mod drink;
 mod purchase;

@@ -1,4 +1,4 @@
-//! What to set a filling line to, so that packages hold what they say (calculations, 3).
+//! What to set a filling line to, so that packages hold what they say.
 //!
 //! A help beside the work: what counts is the local code and the inspector's own weighing.
 

@@ -1,4 +1,4 @@
-//! Ice: what a scoop weighs, and what it takes of the glass (calculations, 3).
+//! Ice: what a scoop weighs, and what it takes of the glass.
 
 use super::ScaleError;
 use crate::book::{Book, Drink, Ice, IcePlace, Ingredient, Key, Stage};

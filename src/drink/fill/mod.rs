@@ -1,5 +1,97 @@
-//! What fits: how full a container is poured, and a recipe solved for that fill
-//! (calculations, 3 and 4).
+//! What fits: how full a container is poured, and a recipe solved for that fill.
+//!
+//! All volumes are in millilitres.
+//!
+//! # Fill
+//!
+//! ```text
+//! F = B - headspace
+//! ```
+//!
+//! `B` is the volume to the rim, and `F` the fill, above 0 ([`fill()`]). Headspace is a volume, a share of
+//! `B`, or a height under the rim. A height needs a container of a known shape
+//! ([`crate::foundation::shape`]).
+//!
+//! # A recipe at a fill
+//!
+//! A recipe is written once, at a size of its own. [`scale`] solves it for the factor `k`:
+//!
+//! ```text
+//! V_fixed + V_in_proportion * k + V_stepped(k) + V_top_up = F
+//! ```
+//!
+//! These are volumes in the glass: what is mixed counts with its air, `V * (1 + air)`, and ice in the glass
+//! without. A line in steps takes the whole number of steps that is nearest to `k` times its amount, half
+//! a step upwards. What that rounding leaves goes to the top-up, whose volume is 0 or more. Without a
+//! top-up it goes to all lines in proportion alike, and a fill that falls between two steps is refused
+//! ([`ScaleError::BetweenSteps`]). Without lines in steps, a top-up is in proportion like any other line. What
+//! is to be used of each line is its amount in the drink over `1 - process loss`.
+//!
+//! # Ice
+//!
+//! ```text
+//! mass of a scoop = volume of the scoop * share of it that is ice * 0.917 g/mL
+//! volume taken    = mass / 0.917 g/mL, blended in or held under the surface
+//!                 = mass / density of the drink, floating
+//! ```
+//!
+//! The density of the drink is that of its recipe as written, with its air and without the ice in the
+//! glass ([`liquid_density`]).
+//!
+//! ```
+//! use brimwright::drink::fill::mass_of_scoop;
+//! use brimwright::foundation::measure::{Exact, Mass, Share, Volume};
+//!
+//! // By hand: 200 mL * 0.6 = 120 mL of ice, at 0.917 g/mL.
+//! let mass = mass_of_scoop(Volume::from_millilitres(Exact::from(200)), Share::from_fraction(Exact::new(6, 1)));
+//! assert_eq!(mass, Ok(Mass::from_grams(Exact::new(11_004, 2))));
+//! ```
+//!
+//! # What to fill packages to
+//!
+//! Packages that are declared as `N` are filled with a standard deviation of `s`, in batches of `n`
+//! ([`Packaged::target`]):
+//!
+//! ```text
+//! target          = max(N + z * s / sqrt(n), N - T + z' * s)
+//! giveaway        = target - N
+//! fullest package = target + 3 * s
+//! ```
+//!
+//! A single package may be short by `T`. `z` and `z'` are quantiles of the normal distribution, for the
+//! share of batches that may be short on average and the share of packages that may be short by more than
+//! `T`. Where it is not known how many packages are in a batch, its term is `N`; where nothing is asked of
+//! single packages, there is no second term. The container is too small where the fullest package takes
+//! more than there is room for.
+//!
+//! A sample of `n` holds at least one of the packages that are a share `p` of all with the probability
+//! `1 - (1 - p)^n` ([`sample_risk`]).
+//!
+//! ```
+//! use brimwright::book::Accepted;
+//! use brimwright::drink::fill::{BatchRisk, Packaged, Rule, Single, tolerance};
+//! use brimwright::foundation::measure::{Exact, Volume};
+//!
+//! let millilitres = |text| Volume::from_millilitres(Exact::from_plain(text, 6).unwrap());
+//! let nominal = millilitres("500");
+//! // Directive 76/211/EEC, Annex I: 15 mL of 500. The quantile for 2.5 % is 1.959964.
+//! let tolerance = tolerance(Rule::Package, nominal)?.unwrap().below;
+//! let quantile = Accepted::TwoAndAHalfPercent.quantile();
+//! let packaged = Packaged {
+//!     nominal,
+//!     batch: Some(BatchRisk { packages: Exact::from(100), quantile }),
+//!     single: Some(Single { tolerance, spreads: quantile, none_twice: true }),
+//!     deviation: millilitres("10"),
+//!     room: millilitres("530"),
+//! };
+//! // By hand: 500 + 1.959964 * 10 / 10 is less than 500 - 15 + 1.959964 * 10. The fullest package
+//! // takes 504.59964 + 30, and there is room for 530.
+//! let target = packaged.target()?;
+//! assert_eq!(target.target, millilitres("504.59964"));
+//! assert_eq!(target.giveaway, millilitres("4.59964"));
+//! assert_eq!(target.over, Some(millilitres("4.59964")));
+//! # Ok::<(), brimwright::foundation::measure::Overflow>(())
+//! ```
 
 mod fill_target;
 mod ice;

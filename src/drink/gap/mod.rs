@@ -1,9 +1,25 @@
 //! Closing the gap: where an offer is under its target, how far each single lever would have to
-//! go to bring it there, all others as they are (calculations, 6).
+//! go to bring it there, all others as they are.
 //!
 //! No formula is solved for a lever. A value is put into a small copy of the book, the offer is
 //! computed anew, and the value at which it reaches its target is found by bisection. So a lever
-//! follows whatever the book's costs follow.
+//! follows whatever the book's costs follow. The search goes from where the lever stands to as far as
+//! it goes:
+//!
+//! | lever | as far as | decimals |
+//! |---|---|---|
+//! | menu price | the price suggested | 8 |
+//! | fill | what the fixed lines take | 6 of the headspace, in the book's unit of drinks |
+//! | pack price, container set, unsold share | 0 | 8 |
+//! | trim and press yield | 1 | 8 |
+//! | soak yield | the highest number that a book keeps | 8 |
+//! | hands' time for a drink | 0 s | 6 |
+//!
+//! The change is `value / value now - 1`. By hand, of one drink: at a price that lets it cost 5.50 where
+//! it costs 6.25 with a fifth unsold, `5.50 * 0.8 = 4.40` may be spent on what costs 5.00. So a pack of
+//! which 3.00 goes into the drink may cost four fifths of its price, or its yield must be five quarters of
+//! what it is. The unsold share may be `1 - 5.00 / 5.50 = 1/11`. These and all other levers are checked in
+//! the tests of `src/drink/gap/mod.rs`.
 
 mod lever;
 mod nearest;

@@ -1,5 +1,30 @@
 //! What a label says of a drink in a container: net contents, ingredients by mass, allergens,
-//! unit price, and what to be careful of (calculations, 8). Data for a label, no legal advice.
+//! unit price, and what to be careful of. Data for a label, no legal advice.
+//!
+//! - [Net contents](NetContents): the declared size, or the fill if none is declared, rounded down to 0.01 fl oz
+//!   and to 1 mL, from one litre on to 0.01 L (21 CFR 101.7).
+//! - [Ingredients](by_mass) by their mass in the drink, the heaviest first; ice is water (21 CFR 101.4(a)(1)).
+//! - [Percent juice](PercentJuice): volume of juice over the volume of all but air, rounded down to the whole
+//!   percent (21 CFR 101.30).
+//! - [Unit price](UnitPrice): price over net contents, for 1 fl oz or 1 L (NIST Handbook 130; Directive
+//!   98/6/EC).
+//! - Low-acid is a pH above 4.6 ([`LOW_ACID_ABOVE`]).
+//!
+//! How each source is known, as text, second-hand or from memory, is said at the item.
+//!
+//! ```
+//! use brimwright::drink::label::{NetContents, NetSource};
+//! use brimwright::foundation::measure::{Exact, Volume};
+//!
+//! // By hand: 500 / 29.5735295625 = 16.907..., a pint of 16 and 0.9.
+//! let half_litre = Volume::from_millilitres(Exact::from(500));
+//! let net = NetContents::of(half_litre, NetSource::Declared)?;
+//! assert_eq!(net.fluid_ounces.to_string(), "16.9");
+//! let in_largest_units: Vec<String> = net.largest_units.iter().map(|part| part.to_string()).collect();
+//! assert_eq!(in_largest_units, ["1 pt", "0.9 fl oz"]);
+//! assert_eq!(net.metric.to_string(), "500 mL");
+//! # Ok::<(), brimwright::foundation::measure::Overflow>(())
+//! ```
 
 mod acidity;
 mod allergens;

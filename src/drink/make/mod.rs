@@ -1,5 +1,26 @@
-//! What is made: from numbers of drinks to what must be pressed, trimmed and bought
-//! (calculations, 8); and what to take for a drink at the counter.
+//! What is made: from numbers of drinks to what must be pressed, trimmed and bought; and what to take
+//! for a drink at the counter.
+//!
+//! # Needs
+//!
+//! ```text
+//! made in a week = sold in a week / (1 - unsold)
+//! needed         = sum over drinks of (number * amount to use)
+//! packs          = bought / contents, rounded up
+//! ```
+//!
+//! `unsold` is the share that is thrown away, 0 or more and below 1. What must be bought follows from what
+//! is needed by the yields ([`crate::drink::yields`]). Packs are counted to a billionth of one before they
+//! are rounded up, so that what a division leaves costs no pack. By hand: 90 sold in a week with a tenth
+//! unsold are 100 made; 100 drinks of 250 mL take 25 L, and three packs of 10 L.
+//!
+//! # A recipe card
+//!
+//! The amounts to use for one drink times the number of drinks are rounded to the nearest step of the
+//! scale or of the jugs, half a step upwards; pieces to the steps of their line, spoons and less than half a
+//! step not at all. A card also says the exact amount where rounding moves it by more than a tenth, and
+//! by how much a drink misses its fill where that is more than a fiftieth of it. Both limits are our own choice,
+//! no source.
 
 mod card;
 mod needs;

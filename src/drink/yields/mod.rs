@@ -1,5 +1,42 @@
-//! An ingredient on its way from the supplier to the drink: trimmed, pressed, soaked
-//! (calculations, 2).
+//! An ingredient on its way from the supplier to the drink: trimmed, pressed, soaked or brewed.
+//!
+//! An amount in a recipe is meant at a [`Stage`]. The yield `y` of a stage is the mass at that stage over
+//! the mass bought ([`yield_to`]):
+//!
+//! | stage | `y` | |
+//! |---|---|---|
+//! | as bought | 1 | |
+//! | trimmed | `t` | trim yield, above 0 and at most 1 |
+//! | pressed | `t * p` | press yield, above 0 and at most 1 |
+//! | soaked or brewed | `t * s` | soak yield, above 0; above 1 for what takes up water |
+//!
+//! From a pack that is sold by mass, a mass `m` in grams, a volume `V` in millilitres or `n` pieces take
+//! ([`bought_for`])
+//!
+//! ```text
+//! m / y,   V * rho / y   or   n * w   grams bought
+//! ```
+//!
+//! with the density `rho` in g/mL, of the juice for a volume of juice and of the ingredient in the drink
+//! for any other, and the weight `w` in grams of one piece as bought. For a pack that is sold by volume or
+//! by the piece, that is divided by the ingredient's density or by `w`. Neither is needed for pieces out
+//! of a pack of pieces, nor for a volume out of a pack by volume unless it is juice. What is needed and
+//! lacking is named by a [`YieldError`].
+//!
+//! ```
+//! use brimwright::book::{Ingredient, Stage};
+//! use brimwright::drink::yields::bought_for;
+//! use brimwright::foundation::measure::{Amount, Dimension, Exact, Unit};
+//!
+//! let carrots: Ingredient = serde_json::from_str(
+//!     r#"{"id": "1", "name": "Carrots", "trim-yield": "0.8", "press-yield": "0.75", "juice-density": "1.05"}"#,
+//! )
+//! .unwrap();
+//! // By hand: 200 mL of juice are 210 g, of 280 g trimmed, of 350 g bought.
+//! let juice = Amount::new(Exact::from(200), Unit::Millilitre).measure().unwrap();
+//! let bought = bought_for(&carrots, Stage::Pressed, juice, Dimension::Mass).unwrap();
+//! assert_eq!(bought.amount(), Ok(Exact::from(350)));
+//! ```
 
 use crate::book::{Ingredient, IngredientId, Stage};
 use crate::foundation::measure::{Density, Dimension, Exact, Mass, Measure, Overflow, Share, Volume};

@@ -1,4 +1,4 @@
-//! Showing numbers to people. What is rounded here is rounded for the eye only (calculations, 9).
+//! Showing numbers to people. What is rounded here is rounded for the eye only.
 
 use super::{
     Amount, Count, Currency, Exact, Length, LengthUnit, Mass, Measure, Money, NumberStyle, Overflow, Share, System,

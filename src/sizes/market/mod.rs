@@ -1,7 +1,37 @@
-//! Prices seen elsewhere, a curve through them, and where our own sizes stand (calculations, 7).
+//! Prices seen elsewhere, a curve through them, and where our own sizes stand.
 //!
-//! The curve is price = a * volume^b: a straight line through the logarithms by least squares.
-//! What others ask is not what they sell: nothing here says what to ask.
+//! The curve is a straight line through the logarithms of size and price by least squares:
+//!
+//! ```text
+//! price    = a * V^b
+//! doubling = 2^b - 1
+//! above    = our price / price of the curve at our size - 1
+//! ```
+//!
+//! `V` is the size in millilitres. `doubling` is how much more twice the size costs, as a share. There is a
+//! curve from three prices on, if the largest size is at least [`APART`] times the smallest. It is read up to
+//! [`READABLE`] times beyond the sizes seen. Everything here is an estimate in binary fractions. What
+//! others ask is not what they sell: nothing here says what to ask.
+//!
+//! ```
+//! use brimwright::foundation::measure::{Date, Exact};
+//! # let book = brimwright::exchange::read(r#"{"format": "brimwright-book", "version": 3,
+//! #   "settings": {"name": "Invented", "currency": "EUR", "units": "metric", "wage": "0", "target": "0.6",
+//! #     "tax": {"rate": "0", "place": "in-the-price"}, "payment-fee": {}, "covers": "goods", "endings": []},
+//! #   "ingredients": [], "packagings": [], "containers": [], "drinks": [], "offers": [],
+//! #   "seen-prices": [
+//! #     {"id": "1", "place": "A", "kind": "blended", "size": "200 mL", "price": "4", "day": "2026-11-02"},
+//! #     {"id": "2", "place": "B", "kind": "blended", "size": "400 mL", "price": "6", "day": "2026-11-02"},
+//! #     {"id": "3", "place": "C", "kind": "blended", "size": "800 mL", "price": "9", "day": "2026-11-02"}
+//! #   ]}"#).unwrap();
+//!
+//! // 200, 400 and 800 mL were seen at 4.00, 6.00 and 9.00. By hand: half as much again for twice the
+//! // size, so that b is log2(1.5) = 0.58496.
+//! let today = Date::new(2026, 11, 27).unwrap();
+//! let curve = brimwright::sizes::market::market(&book, None, today).unwrap().curve.unwrap();
+//! assert_eq!(curve.doubling.fraction().rounded(9), Exact::new(5, 1));
+//! assert_eq!(curve.exponent.rounded(5), Exact::new(58_496, 5));
+//! ```
 
 use crate::book::{Book, DrinkKind, OfferId, SeenPriceId};
 use crate::drink::fill::fill;

@@ -1,5 +1,32 @@
-//! How many sizes: plans of one, two, three and more sizes for a part of the menu, what each
-//! earns in a week and what it takes to keep (calculations, 7).
+//! How many sizes: plans of one, two, three and more sizes for a part of the menu, what each earns in a
+//! week and what it takes to keep.
+//!
+//! A plan has each drink in each of its sizes, at the price that is asked or else at the one suggested.
+//! What is sold of a drink today, times the share of it that stays, is shared out among the sizes by
+//! weights, in hundredths of a drink: by the shares that were typed, or by the drink's own sales today
+//! ([`Guess`]).
+//!
+//! ```text
+//! contribution  = sum of (weekly number * contribution of one)
+//! made          = weekly number / (1 - unsold)
+//! pieces a week = sum of (made * pieces for one)
+//! packs         = weeks of cover * pieces a week / contents, rounded up, at least those bought at a time
+//! cash          = packs * (price for so many + surcharge)
+//! weeks         = packs * contents / pieces a week
+//! ```
+//!
+//! The last four are for each kind of packaging; a plan has the sum of the cash, and the fewest weeks. From
+//! one plan to another ([`change()`])
+//!
+//! ```text
+//! gain in a week      = more contribution - cost of keeping a size * further sizes
+//! weeks to pay back   = more cash / gain in a week
+//! extra weekly sales  = what is lost in a week / contribution of one in the further size
+//! ```
+//!
+//! By hand: 50 small drinks that leave 1.68 each bring 84.00. With half of them in a further size that
+//! leaves 1.38, it is 42.00 + 34.50, 7.50 less. If the size costs 2.70 a week to keep, 10.20 are lost; it
+//! pays for itself from 10.20 / 1.38 = 7.39 extra drinks a week on. `src/sizes/plan/tests.rs` has this case.
 
 mod candidates;
 mod change;

@@ -1,5 +1,23 @@
-//! Back from a price point: drinks that must not cost more than so much, what they may take, and
-//! what they would have to give up (calculations, 6).
+//! Back from a price point: drinks that must not cost more than so much, what they may take, and what they
+//! would have to give up.
+//!
+//! What the price leaves to spend is [`ceiling`]; [`crate::drink::price`] has its formula.
+//!
+//! ```text
+//! may cost per volume = (may be spent on ingredients) * v / F
+//! too much            = (ingredients cost) - (may be spent on ingredients)
+//! share too much      = (too much) / (ingredients cost)
+//! ```
+//!
+//! `F` is the fill, and `v` 1 fl oz or 100 mL. By how much the dearest line alone would have to shrink, while
+//! the others fill the size in its place, is found by bisection to a millionth; at least a thousandth of the
+//! line stays. A recipe fits if the largest fill that the price pays for is the fill itself.
+//!
+//! By hand: 100 mL of mango at 10.00 a litre and 300 mL of a base at 2.00 cost 1.60, in a cup at 0.20. At
+//! 3.00, of which half is to be left, 1.50 may be spent, and 1.30 of it on ingredients: 0.30 or 18.75 % too
+//! much. 1.30 pay for 325 of the 400 mL. With `x` mL of mango to 300 of base,
+//! `400 * (0.01 * x + 0.6) / (x + 300) = 1.30`, so that `x` is 55.56: 44.4 % less. This case is in
+//! `src/sizes/price_point/tests.rs`.
 
 #[cfg(test)]
 mod tests;

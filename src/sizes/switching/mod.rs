@@ -1,6 +1,42 @@
-//! One size in place of another (calculations, 7): how many must be sold in the new one to earn
-//! the same, at which price elasticity that breaks even, what the change costs once, and the one
-//! edit that makes it.
+//! One size in place of another: how many must be sold in the new one to earn the same, at which price
+//! elasticity that breaks even, what the change costs once, and the one edit that makes it.
+//!
+//! In size `a` a drink has the menu price `P_a` and leaves the contribution `c_a`; in size `b` it has `P_b`
+//! and leaves `c_b`. Both contributions must be above zero ([`Losing`] tells which is not).
+//!
+//! ```text
+//! ratio      = q_b / q_a = c_a / c_b
+//! elasticity = ln(q_b / q_a) / ln(P_b / P_a)
+//! ```
+//!
+//! `q_a` is how many are sold now, `q_b` how many must be sold to earn the same. The elasticity is an
+//! estimate in binary fractions, and there is none if both prices are equal.
+//!
+//! Several drinks together are figured with their sums `P * q` and `c * q`, each drink with its weekly
+//! number, or 100 where none is known ([`Together`]). With the share `r` of the sales kept,
+//!
+//! ```text
+//! gain in a week    = r * sum of c_b * q_a - sum of c_a * q_a
+//! weeks to pay back = what is paid once / gain in a week
+//! ```
+//!
+//! What is paid once is typed by the owner. [`first_orders`] proposes it: packaging that the old size does
+//! not use, as many packs as are bought at a time.
+//!
+//! ```
+//! use brimwright::foundation::measure::{Exact, Money};
+//! use brimwright::sizes::switching::{BreakEven, Earnings};
+//!
+//! let money = |cents| Money::from_major(Exact::new(cents, 2));
+//! let now = Earnings { price: money(600), contribution: money(240) };
+//! let then = Earnings { price: money(750), contribution: money(300) };
+//! let answer = BreakEven::of(now, then)?.unwrap();
+//! // By hand: 2.40 / 3.00 = 0.8, so that 80 in place of 100 earn the same. 7.50 / 6.00 = 1.25, and
+//! // ln 0.8 / ln 1.25 = -1, since 0.8 is 1 / 1.25.
+//! assert_eq!(answer.units(Exact::from(100)), Ok(Exact::from(80)));
+//! assert_eq!(answer.elasticity.map(|number| number.rounded(9)), Some(Exact::new(-1, 0)));
+//! # Ok::<(), brimwright::foundation::measure::Overflow>(())
+//! ```
 
 mod break_even;
 mod first_order;

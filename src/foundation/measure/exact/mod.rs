@@ -8,7 +8,7 @@ use std::fmt;
 use rust_decimal::Decimal;
 use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
 
-/// Decimals of a computed part (calculations, 9).
+/// Decimals of a computed part.
 ///
 /// Every part of a cost is rounded to this many decimals once, when it is computed. So sums of parts are
 /// exact.
