@@ -2,15 +2,13 @@
 //! unit price, and what to be careful of. Data for a label, no legal advice.
 //!
 //! - [Net contents](NetContents): the declared size, or the fill if none is declared, rounded down to 0.01 fl oz
-//!   and to 1 mL, from one litre on to 0.01 L (21 CFR 101.7).
-//! - [Ingredients](by_mass) by their mass in the drink, the heaviest first; ice is water (21 CFR 101.4(a)(1)).
+//!   and to 1 mL, from one litre on to 0.01 L (21 CFR 101.7, from memory).
+//! - [Ingredients](by_mass) by their mass in the drink, the heaviest first; ice is water (21 CFR 101.4(a)(1), text).
 //! - [Percent juice](PercentJuice): volume of juice over the volume of all but air, rounded down to the whole
-//!   percent (21 CFR 101.30).
-//! - [Unit price](UnitPrice): price over net contents, for 1 fl oz or 1 L (NIST Handbook 130; Directive
-//!   98/6/EC).
+//!   percent (21 CFR 101.30, text).
+//! - [Unit price](UnitPrice): price over net contents, for 1 fl oz (NIST Handbook 130, second-hand) or 1 L
+//!   (Directive 98/6/EC, read in German).
 //! - Low-acid is a pH above 4.6 ([`LOW_ACID_ABOVE`]).
-//!
-//! How each source is known, as text, second-hand or from memory, is said at the item.
 //!
 //! ```
 //! use brimwright::drink::label::{NetContents, NetSource};

@@ -19,8 +19,8 @@
 //! The amounts to use for one drink times the number of drinks are rounded to the nearest step of the
 //! scale or of the jugs, half a step upwards; pieces to the steps of their line, spoons and less than half a
 //! step not at all. A card also says the exact amount where rounding moves it by more than a tenth, and
-//! by how much a drink misses its fill where that is more than a fiftieth of it. Both limits are our own choice,
-//! no source.
+//! by how much a drink misses its fill where that is more than a fiftieth of it and nothing tops it up. Both
+//! limits are our own choice, no source.
 
 mod card;
 mod needs;

@@ -1,6 +1,6 @@
 //! From a margin to a price, and back.
 //!
-//! | symbol | |
+//! | symbol | meaning |
 //! |---|---|
 //! | `R` | price without tax |
 //! | `t` | tax rate, 0 or more |

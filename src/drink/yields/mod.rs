@@ -3,7 +3,7 @@
 //! An amount in a recipe is meant at a [`Stage`]. The yield `y` of a stage is the mass at that stage over
 //! the mass bought ([`yield_to`]):
 //!
-//! | stage | `y` | |
+//! | stage | `y` | range |
 //! |---|---|---|
 //! | as bought | 1 | |
 //! | trimmed | `t` | trim yield, above 0 and at most 1 |

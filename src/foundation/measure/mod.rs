@@ -22,9 +22,9 @@
 //!
 //! # Rounding
 //!
-//! There is one rule, half away from zero ([`Exact::rounded`]), and few places where it is used:
+//! Sums, differences and products are exact while they fit in 28 digits; a quotient is rounded at the 28th.
+//! For all other rounding to the nearest there is one rule, half away from zero ([`Exact::rounded`]):
 //!
-//! - A quotient is rounded at its 28th digit.
 //! - A computed part, such as what one line of a recipe costs, is rounded once, to 12 decimals
 //!   ([`PART_PLACES`]). Its sums are then exact.
 //! - A number is rounded when it is shown: money to the digits of its currency, shares to 0.1 %, volumes to
@@ -40,10 +40,10 @@
 //! assert_eq!(Unit::UsGallon.size(), cubic_inch.times(Exact::from(231))?);
 //! assert_eq!(Unit::UsGallon.size(), Unit::UsFluidOunce.size().times(Exact::from(128))?);
 //!
-//! let cents = |thousandths| Money::from_major(Exact::new(thousandths, 3));
+//! let money = |thousandths| Money::from_major(Exact::new(thousandths, 3));
 //! let style = NumberStyle::english("$");
-//! assert_eq!(show_money(cents(12_345), Currency::USD, &style), "$12.35");
-//! assert_eq!(show_money(cents(-12_345), Currency::USD, &style), "−$12.35");
+//! assert_eq!(show_money(money(12_345), Currency::USD, &style), "$12.35");
+//! assert_eq!(show_money(money(-12_345), Currency::USD, &style), "−$12.35");
 //! # Ok::<(), brimwright::foundation::measure::Overflow>(())
 //! ```
 

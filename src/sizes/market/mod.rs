@@ -10,8 +10,8 @@
 //!
 //! `V` is the size in millilitres. `doubling` is how much more twice the size costs, as a share. There is a
 //! curve from three prices on, if the largest size is at least [`APART`] times the smallest. It is read up to
-//! [`READABLE`] times beyond the sizes seen. Everything here is an estimate in binary fractions. What
-//! others ask is not what they sell: nothing here says what to ask.
+//! [`READABLE`] times beyond the sizes seen. It is an estimate in binary fractions. What others ask is not
+//! what they sell: nothing here says what to ask.
 //!
 //! ```
 //! use brimwright::foundation::measure::{Date, Exact};

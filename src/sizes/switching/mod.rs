@@ -12,8 +12,9 @@
 //! `q_a` is how many are sold now, `q_b` how many must be sold to earn the same. The elasticity is an
 //! estimate in binary fractions, and there is none if both prices are equal.
 //!
-//! Several drinks together are figured with their sums `P * q` and `c * q`, each drink with its weekly
-//! number, or 100 where none is known ([`Together`]). With the share `r` of the sales kept,
+//! Several drinks together are figured with the sums of `P * q_a` and of `c * q_a` ([`Together`]). `q_a` is the
+//! weekly number of each drink, where one without a number counts as none sold; or 100 of each if no number is
+//! above zero. With the share `r` of the sales kept,
 //!
 //! ```text
 //! gain in a week    = r * sum of c_b * q_a - sum of c_a * q_a
