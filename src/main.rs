@@ -1,4 +1,4 @@
-//! The app's front door: mounts the screens. Natively there is nothing to mount.
+//! Starts the app: mounts the screens. Natively there is nothing to mount.
 
 fn main() {
     #[cfg(target_arch = "wasm32")]

@@ -7,7 +7,7 @@ use crate::foundation::measure::{Money, stored_by_name};
 /// all that the one before it has.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum CostBasis {
-    /// What goes over the counter: ingredients, container set and treatment fee.
+    /// What the customer takes away: ingredients, container set and treatment fee.
     Goods,
     /// Labour too.
     GoodsAndLabour,

@@ -1,7 +1,7 @@
 //! `cargo dev faults`: what must hold whatever goes wrong, tried as often as is asked for.
 //!
-//! Each fault has a number. Its tests have that number in their names (`t03_`), wherever they stand: beside the
-//! store, in tests/exchange, tests/property and tests/faults, in tests/browser, or among the journeys.
+//! Each fault has a number. Its tests have that number in their names (`t03_`), wherever they stand: in src/store
+//! and src/app, in tests/exchange and tests/faults, in tests/browser, or among the journeys.
 
 use std::process::Command;
 
@@ -10,7 +10,7 @@ use crate::serve::build;
 use crate::tools::Tools;
 
 /// Where tests of a fault stand.
-#[derive(Clone, Copy, PartialEq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 enum Floor {
     /// Native: the engine, the store on its failing twin, files.
     Native,
@@ -34,7 +34,7 @@ const FAULTS: [Fault; 18] = [
     fault(2, "closed, reloaded or left right after typing; closed while it loads", &[Native, Site]),
     fault(3, "two or three tabs, edits in any order", &[Native, Store, Site]),
     fault(4, "old and new version open on one store", &[Store, Site]),
-    fault(5, "opens slowly in one tab while the other edits", &[Site]),
+    fault(5, "opens slowly in one tab while the other edits", &[Native, Site]),
     fault(6, "no room left, at an edit and at an import", &[Native, Store, Site]),
     fault(7, "stored record cut off, with flipped bits, of wrong shape", &[Native, Store, Site]),
     fault(8, "storage cleared by the browser", &[Store, Site]),
@@ -187,6 +187,9 @@ impl Runs {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use std::collections::BTreeSet;
+    use std::fs;
+    use std::path::Path;
 
     #[test]
     fn what_is_asked_for_is_read_or_explained() {
@@ -216,5 +219,37 @@ mod tests {
         let after = "T3: 8 of 8 runs held\ntest result: FAILED. 0 passed; 1 failed;\n";
         assert_eq!(added(after), Ok(Runs { begun: 9, held: 8 }));
         assert_eq!(added("nothing\n"), Ok(Runs::default()));
+    }
+
+    /// Gathers the numbers of the tests in a folder, each with the floor that it is tried on.
+    fn tests_in(folder: &Path, found: &mut BTreeSet<(u32, Floor)>) {
+        for entry in fs::read_dir(folder).expect("a folder") {
+            let path = entry.expect("an entry").path();
+            if path.is_dir() {
+                tests_in(&path, found);
+                continue;
+            }
+            let stands_in = |folder: &str| path.starts_with(in_project(folder));
+            let floor = if stands_in("tests/browser") {
+                Store
+            } else if stands_in("tests/journeys") || stands_in("tests/faults/in_browsers") {
+                Site
+            } else {
+                Native
+            };
+            let text = fs::read_to_string(&path).unwrap_or_default();
+            let numbers = text.split("fn t").skip(1).filter_map(|rest| rest.split_once('_')?.0.parse().ok());
+            found.extend(numbers.map(|number| (number, floor)));
+        }
+    }
+
+    #[test]
+    fn every_test_of_a_fault_is_found_on_the_floors_of_its_number() {
+        let mut found = BTreeSet::new();
+        for folder in ["src", "tests"] {
+            tests_in(&in_project(folder), &mut found);
+        }
+        let listed = FAULTS.iter().flat_map(|fault| fault.floors.iter().map(|floor| (fault.number, *floor)));
+        assert_eq!(found, listed.collect::<BTreeSet<_>>());
     }
 }

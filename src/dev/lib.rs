@@ -23,7 +23,8 @@ const HELP: &str = "\
 cargo dev COMMAND
 
   serve [--port N]  build the app and serve it on this machine and its network (port 8080)
-  test              run every check: format, lints, tests, and the app in a browser
+  test              run every check: format, lints, documentation, tests, and the app in
+                    Chromium, Firefox and WebKit
   bundle            write the site to publish to dist/, and print what it weighs
   bench             print the figures of the quality bars: weight and speed
   faults            try what must hold whatever goes wrong, and print how often it held;
@@ -33,9 +34,9 @@ cargo dev COMMAND
 
   finish            called by Trunk at the end of each build, not by people
 
-Tools that are missing are installed once, for you only (Trunk, wasm-bindgen), or by apt-get
-(Chromium, Firefox, WebKitGTK and their drivers, for `test`, `faults` and `bench`). Each command
-says what it does.
+Missing tools are installed once: Trunk, wasm-bindgen and geckodriver for you only; Chromium,
+Firefox, WebKitGTK and Xvfb by apt-get (for `test`, `faults` and `bench`). Each command announces
+what it installs.
 ";
 
 /// Does what the words after `cargo dev` ask for.

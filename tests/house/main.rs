@@ -1,5 +1,5 @@
-//! The house is as it is drawn: every wing looks only at those that the list allows, none of them
-//! above it, and the map in DEVELOPERS.md says the same.
+//! The house is as it is drawn: every wing uses only those that the list allows, each of them earlier
+//! in the list, and the map in DEVELOPERS.md says the same.
 
 mod palette;
 
@@ -7,8 +7,8 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
 use std::path::{Path, PathBuf};
 
-/// Each wing with those that it may look at. A wing stands below all that look at it, so that there
-/// is no circle: it may name those before it only.
+/// Each wing with those that it may look at. It may name those before
+/// it only, so that there is no circle.
 const WINGS: [(&str, &[&str]); 13] = [
     ("foundation", &[]),
     ("book", &["foundation"]),
@@ -130,11 +130,14 @@ fn the_speaker_alone_forms_a_shown_number() {
 }
 
 #[test]
-fn a_wing_stands_below_all_that_look_at_it() {
+fn a_wing_comes_before_all_that_look_at_it() {
     for (place, (wing, looks_at)) in WINGS.iter().enumerate() {
         for other in *looks_at {
-            let below = WINGS.iter().position(|(name, _)| name == other);
-            assert!(below.is_some_and(|below| below < place), "{wing} looks at {other}, which does not stand below it");
+            let before = WINGS.iter().position(|(name, _)| name == other);
+            assert!(
+                before.is_some_and(|before| before < place),
+                "{wing} looks at {other}, which does not come before it"
+            );
         }
     }
 }

@@ -1,8 +1,8 @@
 //! What is to be bought: proposed from what is to be made, worked off at the supplier's, and carried back
 //! into the book.
 //!
-//! What is to be made is what is planned on the days chosen and not filled yet, and so many usual weeks
-//! ([`makes`]). For each of the goods that it takes ([`crate::drink::make`]), in each of their packs,
+//! What is to be made is what is planned on the days chosen and not filled yet, and a chosen number of
+//! usual weeks ([`makes`]). For each of the goods that it takes ([`crate::drink::make`]), in each of their packs,
 //!
 //! ```text
 //! missing   = needed as bought - here
@@ -12,7 +12,7 @@
 //! ```
 //!
 //! The list is made in the pack that is bought now, the one in which enough of the goods costs least, or
-//! another that is chosen. What nobody counted is taken not to be here.
+//! another that is chosen. What nobody counted is assumed to be out of stock.
 //!
 //! By hand: ten drinks with 250 g at a trim yield of 0.5 need 5000 g as bought: of packs of 2 kg at 4.00 three,
 //! 12.00, with 1000 g left over. `src/buying/buying_list/tests.rs` has this case.

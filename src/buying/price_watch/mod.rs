@@ -1,15 +1,15 @@
-//! Price watch: what changed prices move, and what the menu hangs on.
+//! Price watch: what changed prices move, and which goods the menu's contribution depends on most.
 //!
 //! Only the pack that is bought now counts: what else is quoted moves no drink.
 //!
 //! ```text
 //! rise           = price after / price before - 1
 //! cost of a week = sum of (weekly number * cost in one drink / (1 - unsold))
-//! less           = cost of a week * 0.1 * price / (price + surcharge)
+//! drop           = cost of a week * 0.1 * price / (price + surcharge)
 //! ```
 //!
 //! The cost of a week is that of one of the goods, in the drinks that have a price and a weekly number
-//! ([`exposure()`]). `less` is how much less a usual week contributes if its price rises by a tenth; the
+//! ([`exposure()`]). `drop` is how much less a usual week contributes if its price rises by a tenth; the
 //! surcharge does not rise. What a changed price costs a usual week is the change of the full cost of each
 //! offer that it moves, times its weekly number ([`weekly_cost`]).
 //!

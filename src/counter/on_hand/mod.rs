@@ -1,17 +1,17 @@
 //! What is here: whether it is enough, how many drinks it makes, and its best use when drinks share it.
 //!
-//! Only goods that were counted can run out; of the others there is taken to be enough. Amounts are
+//! Only goods that were counted can run out; of all others it is assumed that there is enough. Amounts are
 //! compared to the millionth of a gram, millilitre or piece. Without that, a third that was rounded
 //! on the way could cost a drink.
 //!
-//! With `b` here of one of the goods and `a` of it needed for one drink, as bought and in the same unit, the
-//! stock makes ([`makes()`])
+//! Of each of the goods `b` is here, and `a`, above 0, is needed for one drink, as bought and in the same unit.
+//! The stock makes so many drinks ([`makes()`]):
 //!
 //! ```text
-//! the least of b / a over the goods, rounded down
+//! drinks = the least of b / a over the goods, rounded down
 //! ```
 //!
-//! drinks. The best use ([`best_use()`]) of drinks that share goods is the whole numbers `x_i`, each from the
+//! The best use ([`best_use()`]) of drinks that share goods is the whole numbers `x_i`, each from the
 //! least to the most that is wished for, that bring the most:
 //!
 //! ```text

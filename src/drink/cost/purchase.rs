@@ -1,4 +1,4 @@
-//! What a usable amount costs: paid * needed / (contents * yields).
+//! What a usable amount costs: paid * bought / contents.
 
 use super::CostError;
 use crate::book::{Goods, Ingredient, Pack, Packaging, Stage};

@@ -61,11 +61,11 @@
 //! A single package may be short by `T`. `z` is the quantile of the normal distribution for the share of
 //! batches that may be short on average. `z'` is that for the share of packages that may be short by more
 //! than `T`, or [`LEAST_SPREADS`] if none may be. If it is not known how many packages are in a batch, its
-//! term is `N`; if nothing is asked of single packages, there is no second term. The container is too small
+//! term is `N`; if there is no rule for single packages, there is no second term. The container is too small
 //! if the fullest package takes more than there is room for.
 //!
-//! A sample of `n` holds at least one of the packages that are a share `p` of all with the probability
-//! `1 - (1 - p)^n` ([`sample_risk`]).
+//! If a share `p` of all packages is too short, a sample of `j` of them has at least one with the probability
+//! `1 - (1 - p)^j` ([`sample_risk`]).
 //!
 //! ```
 //! use brimwright::book::Accepted;

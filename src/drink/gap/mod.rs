@@ -3,10 +3,10 @@
 //!
 //! No formula is solved for a lever. A value is put into a small copy of the book, the offer is
 //! computed anew, and the value at which it reaches its target is found by bisection. So a lever
-//! follows whatever the book's costs follow. The search goes from where the lever stands to as far as
-//! it goes:
+//! follows whatever the book's costs follow. The search goes from where the lever stands to its
+//! limit:
 //!
-//! | lever | as far as | decimals |
+//! | lever | limit | decimals |
 //! |---|---|---|
 //! | menu price | the price suggested | 8 |
 //! | fill | what the fixed lines take | 6 of the headspace, in the book's unit of drinks |
@@ -15,8 +15,8 @@
 //! | soak yield | the highest number that a book keeps | 8 |
 //! | hands' time for a drink | 0 s | 6 |
 //!
-//! The change is `value / value now - 1`. By hand, of one drink: at a price that lets it cost 5.50 where
-//! it costs 6.25 with a fifth unsold, `5.50 * 0.8 = 4.40` may be spent on what costs 5.00. So a pack of
+//! The change is `value / value now - 1`. By hand: a drink costs 6.25, a fifth of it
+//! unsold; at its price it may cost 5.50. So `5.50 * 0.8 = 4.40` may be spent on what costs 5.00. So a pack of
 //! which 3.00 goes into the drink may cost four fifths of its price, or its yield must be five quarters of
 //! what it is. The unsold share may be `1 - 5.00 / 5.50 = 1/11`. These and all other levers are checked in
 //! the tests of `src/drink/gap/mod.rs`.

@@ -1,4 +1,4 @@
-//! The solver: the nearest value at which something holds, found by bisection.
+//! The nearest value at which something holds, found by bisection.
 
 use crate::foundation::bisection::{Next, Until, bisect};
 use crate::foundation::measure::{Exact, Overflow};

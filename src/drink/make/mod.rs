@@ -6,7 +6,7 @@
 //! ```text
 //! made in a week = sold in a week / (1 - unsold)
 //! needed         = sum over drinks of (number * amount to use)
-//! packs          = bought / contents, rounded up
+//! packs          = needed as bought / contents, rounded up
 //! ```
 //!
 //! `unsold` is the share that is thrown away, 0 or more and below 1. What must be bought follows from what
@@ -16,9 +16,9 @@
 //!
 //! # A recipe card
 //!
-//! The amounts to use for one drink times the number of drinks are rounded to the nearest step of the
-//! scale or of the jugs, half a step upwards; pieces to the steps of their line, spoons and less than half a
-//! step not at all. A card also says the exact amount where rounding moves it by more than a tenth, and
+//! Each amount to use is multiplied by the number of drinks and rounded to the nearest step of the scale or
+//! of the jugs; half a step rounds up. Pieces are rounded to the step of their line. Spoons, and amounts under
+//! half a step, are not rounded. A card also says the exact amount where rounding moves it by more than a tenth, and
 //! by how much a drink misses its fill where that is more than a fiftieth of it and nothing tops it up. Both
 //! limits are our own choice, no source.
 

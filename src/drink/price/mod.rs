@@ -2,11 +2,11 @@
 //!
 //! | symbol | meaning |
 //! |---|---|
-//! | `R` | price without tax |
+//! | `R` | price without tax, in the major unit of the book's currency, as all money |
 //! | `t` | tax rate, 0 or more |
 //! | `P` | menu price: `R * (1 + t)` where tax is inside it, `R` where it is added at the till |
-//! | `f`, `k` | payment fee: a share of what the customer pays, and a fixed amount |
-//! | `c` | commission, a share of `R` |
+//! | `f`, `k` | payment fee: a share of what the customer pays, 0 or more and below 1, and a fixed amount |
+//! | `c` | commission, a share of `R`, 0 or more and below 1 |
 //! | `m` | target margin, 0 or more and below 1 |
 //!
 //! The customer pays `R * (1 + t)` either way.

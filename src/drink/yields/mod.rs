@@ -10,16 +10,17 @@
 //! | pressed | `t * p` | press yield, above 0 and at most 1 |
 //! | soaked or brewed | `t * s` | soak yield, above 0; above 1 for what takes up water |
 //!
-//! From a pack that is sold by mass, a mass `m` in grams, a volume `V` in millilitres or `n` pieces take
-//! ([`bought_for`])
+//! What an amount takes out of a pack that is sold by mass ([`bought_for`]):
 //!
-//! ```text
-//! m / y,   V * rho / y   or   n * w   grams bought
-//! ```
+//! | amount | grams bought |
+//! |---|---|
+//! | mass `m` in grams | `m / y` |
+//! | volume `V` in millilitres | `V * rho / y` |
+//! | `n` pieces | `n * w` |
 //!
-//! with the density `rho` in g/mL, of the juice for a volume of juice and of the ingredient in the drink
-//! for any other, and the weight `w` in grams of one piece as bought. For a pack that is sold by volume or
-//! by the piece, that is divided by the ingredient's density or by `w`. Neither is needed for pieces out
+//! `rho` is a density in g/mL: of the juice for a volume of juice, of the ingredient in the drink for any
+//! other. `w` is the weight in grams of one piece as bought. Out of a pack that is sold by volume, the grams
+//! are divided by the ingredient's density; out of one that is sold by the piece, by `w`. Neither is needed for pieces out
 //! of a pack of pieces, nor for a volume out of a pack by volume unless it is juice. What is needed and
 //! lacking is named by a [`YieldError`].
 //!

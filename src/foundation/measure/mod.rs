@@ -22,8 +22,8 @@
 //!
 //! # Rounding
 //!
-//! Sums, differences and products are exact while they fit in 28 digits; a quotient is rounded at the 28th.
-//! For all other rounding to the nearest there is one rule, half away from zero ([`Exact::rounded`]):
+//! Sums, differences and products are exact while they fit in 28 digits; a quotient, or a product of
+//! more digits, is rounded at the 28th, half to even. For all other rounding to the nearest there is one rule, half away from zero ([`Exact::rounded`]):
 //!
 //! - A computed part, such as what one line of a recipe costs, is rounded once, to 12 decimals
 //!   ([`PART_PLACES`]). Its sums are then exact.

@@ -5,7 +5,7 @@
 //!
 //! # Cups
 //!
-//! A cup with straight sides ([`Frustum`]) is `d0` across at the base and `d1` at the rim:
+//! A tapered cup, the frustum of a cone ([`Frustum`]), is `d0` across at the base and `d1` at the rim:
 //!
 //! ```text
 //! d(h) = d0 + (d1 - d0) * h / H
@@ -35,7 +35,8 @@
 //!
 //! let millimetres = |number: u32| Length::from_millimetres(Exact::from(number));
 //! let cup = Frustum { base: millimetres(60), rim: millimetres(90), height: millimetres(120) };
-//! // By hand: halfway up it is 75 mm across. 60 / 12 * (60^2 + 60 * 75 + 75^2) = 68,625, times pi.
+//! // By hand: halfway up it is 75 mm across. 60 / 12 * (60^2 + 60 * 75 + 75^2) * pi
+//! // = 68,625 * pi = 215,592 cubic millimetres.
 //! let half = cup.volume_at(millimetres(60))?;
 //! assert_eq!(half.millilitres().rounded(2), Exact::new(21_559, 2));
 //! assert_eq!(level(&cup, half), Ok(millimetres(60)));

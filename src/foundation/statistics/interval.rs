@@ -16,8 +16,8 @@ const UPPER: f64 = 0.975;
 /// this the quantile changes in its fifth digit at most.
 const ENDLESS: f64 = 1e4;
 
-/// A confidence interval of 95 % for the difference of two means: of 100 such intervals, 95 hold the
-/// true difference.
+/// A confidence interval of 95 % for the difference of two means: of 100 such intervals, 95 hold
+/// the true difference on average.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Interval {
     /// Within each group all numbers are alike. There is no scatter to judge by, only the difference.

@@ -1,5 +1,5 @@
-//! How many sizes: plans of one, two, three and more sizes for a part of the menu, what each earns in a
-//! week and what it takes to keep.
+//! How many sizes: plans of one to three sizes for a part of the menu, out of six at most, and any others
+//! that are asked for; what each earns in a week and what it takes to keep.
 //!
 //! A plan has each drink in each of its sizes, at the price that is asked or else at the one suggested.
 //! What is sold of a drink today, times the share of it that stays, is shared out among the sizes by

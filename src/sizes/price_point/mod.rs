@@ -1,5 +1,5 @@
-//! Back from a price point: drinks that must not cost more than so much, what they may take, and what they
-//! would have to give up.
+//! Back from a price point: drinks that must sell for no more than a given price, what may be in them, and
+//! what they would have to give up.
 //!
 //! What the price leaves to spend is [`ceiling`]; [`crate::drink::price`] has its formula.
 //!

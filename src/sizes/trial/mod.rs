@@ -14,8 +14,8 @@
 //!
 //! `t` is the 97.5 % quantile of Student's distribution, with the degrees of freedom by Welch and
 //! Satterthwaite: the interval is one of 95 %. Above zero the change is better, below zero worse. If it
-//! spans zero, nothing is clear yet; then the weeks since are counted on with their mean and deviation until it
-//! would be, for 104 weeks at most.
+//! spans zero, nothing is clear yet; then it is estimated how many more weeks, of the same mean and deviation,
+//! would make it clear, 104 at most.
 //!
 //! By hand: 100, 104, 96 and 100 before and 140, 142, 138 and 140 since are 40 more on average. The
 //! variances are 32/3 and 8/3, the standard error is the root of 8/3 + 2/3, 1.83. With 4.41 degrees of freedom

@@ -1,4 +1,4 @@
-//! The exact decimal behind every quantity, and the one rounding rule.
+//! The exact decimal behind every quantity, and how it is rounded.
 
 #[cfg(test)]
 mod tests;
@@ -102,7 +102,7 @@ impl Exact {
         self.0.checked_sub(other.0).map(Exact).ok_or(Overflow::TooLarge)
     }
 
-    /// The product.
+    /// The product. If it needs more than 28 digits it is rounded at the 28th, half to even.
     ///
     /// # Errors
     /// [`Overflow::TooLarge`].
@@ -111,7 +111,7 @@ impl Exact {
         self.0.checked_mul(other.0).map(Exact).ok_or(Overflow::TooLarge)
     }
 
-    /// The quotient, rounded at the 28th digit.
+    /// The quotient, rounded at the 28th digit, half to even.
     ///
     /// # Errors
     /// [`Overflow::DivisionByZero`] or [`Overflow::TooLarge`].
@@ -152,7 +152,7 @@ impl Exact {
         Exact(Decimal::ZERO.checked_sub(self.0).unwrap_or(self.0))
     }
 
-    /// Rounded to `places` decimals, half away from zero: the one rounding rule.
+    /// Rounded to `places` decimals, half away from zero.
     #[inline(never)]
     pub fn rounded(self, places: u32) -> Exact {
         self.divided_to(places).unwrap_or(self)
