@@ -2,6 +2,7 @@
 
 use crate::bundle::bundle;
 use crate::run::{Outcome, in_project, program, run, say};
+use crate::spreadsheet::spreadsheet_engine;
 use crate::tools::Tools;
 
 /// First load, all files, brotli, in bytes.
@@ -20,13 +21,19 @@ pub fn bench() -> Outcome {
         _ => "over the bar",
     };
     say(format!("First load: {weight} bytes by brotli, {verdict} (bar {BAR}, aim {AIM})"));
+    let spreadsheet = spreadsheet_engine().inspect_err(|why| say(why)).ok();
+    let timed = |words: &[&str]| {
+        let mut cargo = program("cargo");
+        cargo.args(["bench", "--locked"]).args(words).env("BRIMWRIGHT_SITE", in_project("dist"));
+        // Where it is not set, the bench goes without.
+        match &spreadsheet {
+            Some(folder) => cargo.env("BRIMWRIGHT_SPREADSHEET", folder),
+            None => cargo.env_remove("BRIMWRIGHT_SPREADSHEET"),
+        };
+        run(&mut cargo, MEND)
+    };
     say("Timing the engine");
-    run(program("cargo").args(["bench", "--locked", "--bench", "engine"]), MEND)?;
+    timed(&["--bench", "engine"])?;
     say("Timing the app in a browser");
-    run(
-        program("cargo")
-            .args(["bench", "--locked", "--package", "brimwright-journeys", "--bench", "browser"])
-            .env("BRIMWRIGHT_SITE", in_project("dist")),
-        MEND,
-    )
+    timed(&["--package", "brimwright-journeys", "--bench", "browser"])
 }

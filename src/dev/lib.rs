@@ -13,6 +13,7 @@ mod script;
 mod serve;
 pub mod site;
 mod split;
+mod spreadsheet;
 mod style;
 mod tools;
 mod wasm;
@@ -35,8 +36,9 @@ cargo dev COMMAND
   finish            called by Trunk at the end of each build, not by people
 
 Missing tools are installed once: Trunk, wasm-bindgen and geckodriver for you only; Chromium,
-Firefox, WebKitGTK and Xvfb by apt-get (for `test`, `faults` and `bench`). Each command announces
-what it installs.
+Firefox, WebKitGTK and Xvfb by apt-get (for `test`, `faults` and `bench`). Where npm is, `bench`
+fetches a spreadsheet engine to compare with, for you only. Each command announces what it
+installs.
 ";
 
 /// Does what the words after `cargo dev` ask for.

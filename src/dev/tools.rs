@@ -136,7 +136,7 @@ impl Tools {
 }
 
 /// The per-user cache of this tool: `$XDG_CACHE_HOME` or `~/.cache`.
-fn cache() -> Outcome<PathBuf> {
+pub fn cache() -> Outcome<PathBuf> {
     let absolute = |name| env::var_os(name).map(PathBuf::from).filter(|path| path.is_absolute());
     absolute("XDG_CACHE_HOME")
         .or_else(|| absolute("HOME").map(|home| home.join(".cache")))

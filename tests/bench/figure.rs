@@ -44,3 +44,17 @@ pub fn ratio(name: &str, first: (f64, f64), second: (f64, f64), unit: &str, bar:
         first.1 / second.1
     );
 }
+
+/// What we take beside a spreadsheet engine, in milliseconds: the middle of each, and the shortest.
+pub fn beside(name: &str, mut ours: Vec<f64>, mut theirs: Vec<f64>) {
+    let (ours, theirs) = (middle_and_least(&mut ours, f64::total_cmp), middle_and_least(&mut theirs, f64::total_cmp));
+    println!(
+        "{name}: ours {:.3} ms, spreadsheet engine {:.3} ms, ratio {:.3} (shortest {:.3} ms, {:.3} ms, ratio {:.3})",
+        ours.0,
+        theirs.0,
+        ours.0 / theirs.0,
+        ours.1,
+        theirs.1,
+        ours.1 / theirs.1
+    );
+}

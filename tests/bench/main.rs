@@ -4,7 +4,9 @@ mod figure;
 mod files;
 mod generated;
 mod growth;
+mod in_node;
 mod one_price;
+mod spreadsheet;
 
 use std::hint::black_box;
 use std::time::Duration;
@@ -60,6 +62,7 @@ fn main() {
     let (one_price, moved) = one_price(book.clone());
     figure(&format!("one pack price, {moved} offers moved on average"), one_price, ONE_PRICE_BAR);
     growth::growth();
+    in_node::beside_a_spreadsheet(&book);
     figure("one bottle's price, 500 offers moved", bottle_price(book.clone()), ONE_BOTTLE_BAR);
     let whole = (0..200).map(|_| timed(|| Ledger::of(black_box(&book)))).collect();
     figure("whole book", whole, WHOLE_BOOK_BAR);

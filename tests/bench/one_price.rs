@@ -27,13 +27,18 @@ pub struct Repriced {
 }
 
 impl Priced {
-    /// A book computed.
+    /// A book computed, in which the price of each ingredient is changed.
     pub fn of(book: Book) -> Priced {
-        let goods = book.ingredients().map(|ingredient| Goods::Ingredient(ingredient.id)).collect();
+        Priced::with_first(book, usize::MAX)
+    }
+
+    /// A book computed, in which the prices of so many ingredients are changed.
+    pub fn with_first(book: Book, ingredients: usize) -> Priced {
+        let goods = book.ingredients().take(ingredients).map(|ingredient| Goods::Ingredient(ingredient.id)).collect();
         Priced { ledger: Ledger::of(&book), book, goods }
     }
 
-    /// The price of each ingredient's first pack in turn, a unit of the currency up in even rounds and
+    /// The price of their first pack in turn, a unit of the currency up in even rounds and
     /// down in odd ones.
     pub fn round(&mut self, round: usize) -> Vec<Repriced> {
         let change = Money::from_major(Exact::new(if round.is_multiple_of(2) { 1 } else { -1 }, 0));
