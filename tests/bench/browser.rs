@@ -2,11 +2,18 @@
 //! times: from a key to what came of it, painted. Needs the built site: `cargo dev bench` builds
 //! it and starts this.
 
+#[allow(dead_code, reason = "shared with the engine's bench, which uses the rest")]
+mod figure;
 mod files;
 mod generated;
 #[path = "../journeys/harness/mod.rs"]
 #[allow(dead_code, unused_imports, unused_macros, reason = "shared with the journeys, which use the rest")]
 mod harness;
+mod in_a_page;
+#[allow(dead_code, reason = "shared with the engine's bench, which uses the rest")]
+mod one_price;
+#[allow(dead_code, reason = "shared with the engine's bench, which uses the rest")]
+mod spreadsheet;
 
 use brimwright::exchange;
 use harness::{By, Journey};
@@ -67,6 +74,7 @@ async fn main() {
     figure("the same, a bottle of 500 drinks", bottle, PRICE_BAR);
     let letters = journey.painted(By::Label("Find what you buy"), "ingredient 27").await;
     figure("a letter of the search to the narrowed list", letters, SEARCH_BAR);
+    in_a_page::beside_a_spreadsheet(&journey).await;
     journey.go("#/book").await;
     for (name, file) in [("refused for its long list", files::too_many()), ("read and checked", files::full())] {
         let (whole, longest) = taken_in(&journey, &file).await;
