@@ -60,8 +60,9 @@ fn check() -> Outcome {
         "--prefix",
         "none",
     ])?));
+    let folders: Vec<&Path> = members.iter().filter_map(|member| folder_of(member)).collect();
     for member in members {
-        faults.extend(unused(member)?);
+        faults.extend(unused(member, &folders)?);
     }
     if faults.is_empty() { Ok(()) } else { Err(faults.join("\n")) }
 }
@@ -116,13 +117,15 @@ fn twice(tree: &str) -> Vec<String> {
 }
 
 /// The dependencies of a member that its source never names.
-fn unused(member: &Value) -> Outcome<Vec<String>> {
+fn unused(member: &Value, folders: &[&Path]) -> Outcome<Vec<String>> {
     let name = text(member, "name");
-    let folder = Path::new(text(member, "manifest_path")).parent().unwrap_or(Path::new("."));
+    let others: Vec<&Path> = folders.iter().copied().filter(|folder| Some(*folder) != folder_of(member)).collect();
     let mut source = String::new();
     for target in list(&member["targets"]) {
         let main = Path::new(text(target, "src_path"));
-        gather(main.parent().unwrap_or(folder), &mut source)?;
+        if let Some(folder) = main.parent() {
+            gather(folder, &others, &mut source)?;
+        }
     }
     let dependencies = list(&member["dependencies"]).iter();
     let names = dependencies.map(|it| it["rename"].as_str().unwrap_or_else(|| text(it, "name")));
@@ -130,13 +133,20 @@ fn unused(member: &Value) -> Outcome<Vec<String>> {
     Ok(unused.map(|it| format!("{name} depends on {it} and never uses it: take it out of its Cargo.toml.")).collect())
 }
 
-/// Adds every Rust file of a folder to `source`.
-fn gather(folder: &Path, source: &mut String) -> Outcome {
+/// The folder that a member of the workspace is in.
+fn folder_of(member: &Value) -> Option<&Path> {
+    Path::new(text(member, "manifest_path")).parent()
+}
+
+/// Adds every Rust file of a folder to `source`, but those of the other members.
+fn gather(folder: &Path, others: &[&Path], source: &mut String) -> Outcome {
     let unread = |error| format!("{} cannot be read: {error}.", folder.display());
     for entry in fs::read_dir(folder).map_err(unread)? {
         let path = entry.map_err(unread)?.path();
         if path.is_dir() {
-            gather(&path, source)?;
+            if !others.contains(&path.as_path()) {
+                gather(&path, others, source)?;
+            }
         } else if path.extension().is_some_and(|end| end == "rs") {
             source.push_str(&fs::read_to_string(&path).map_err(unread)?);
         }

@@ -29,6 +29,8 @@ pub fn finish() -> Outcome {
         let path = site.join(name);
         write(&path, script::short(name, &read_text(&path)?)?)?;
     }
+    let page = site.join(PAGE);
+    write(&page, without_links_of_trunk(&read_text(&page)?))?;
     for name in [WASM, LATER_WASM] {
         let wasm = without_custom_sections(&read(&site.join(name))?)?;
         write(&site.join(name), wasm)?;
@@ -139,6 +141,12 @@ pub fn files_in(site: &Path) -> Outcome<Vec<String>> {
     Ok(files)
 }
 
+/// The page without the links that only Trunk reads, and without the empty lines that it leaves.
+fn without_links_of_trunk(page: &str) -> String {
+    let kept = page.lines().filter(|line| !line.contains("<link data-trunk ") && !line.trim().is_empty());
+    kept.map(|line| format!("{line}\n")).collect()
+}
+
 /// SHA-256 (FIPS 180-4) in lower-case hexadecimal.
 fn hash(bytes: &[u8]) -> String {
     Sha256::digest(bytes).iter().map(|byte| format!("{byte:02x}")).collect()
@@ -164,6 +172,13 @@ mod tests {
     #[test]
     fn hashes_are_sha_256() {
         assert_eq!(hash(b"abc"), "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
+    }
+
+    #[test]
+    fn the_page_has_none_of_trunk_s_links() {
+        let page =
+            "<head>\n  <link data-trunk rel=\"rust\" href=\"../Cargo.toml\">\n\n  <link rel=\"icon\">\n</head>\n";
+        assert_eq!(without_links_of_trunk(page), "<head>\n  <link rel=\"icon\">\n</head>\n");
     }
 
     #[test]

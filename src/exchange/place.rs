@@ -82,7 +82,7 @@ enum Wanted {
     Closed,
 }
 
-/// Most steps of a path that are gone; a book has six.
+/// Most steps of a path that are followed; a book has six.
 const PATH_STEPS: usize = 20;
 
 /// The byte at which what is wanted begins, and the way to it; to a field's name, the way to its

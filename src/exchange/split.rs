@@ -67,6 +67,7 @@ pub(super) struct Splitter {
     escaped: bool,
     next: Next,
     items: usize,
+    most: usize,
     parts: Vec<Part>,
 }
 
@@ -84,13 +85,14 @@ impl Splitter {
             escaped: false,
             next: Next::Object,
             items: 0,
+            most: Splitter::MOST,
             parts: Vec::new(),
         }
     }
 
-    /// The parts of an object, as far as its text is in order.
+    /// All parts of an object, as far as its text is in order.
     pub(super) fn parts_of(text: &str) -> Vec<Part> {
-        let mut splitter = Splitter::new();
+        let mut splitter = Splitter { most: usize::MAX, ..Splitter::new() };
         splitter.go_on(text, text.len()).ok().flatten().unwrap_or(splitter.parts)
     }
 
@@ -193,7 +195,7 @@ impl Splitter {
 
     fn item(&mut self) {
         self.items = self.items.saturating_add(1);
-        if self.items <= Splitter::MOST.saturating_add(1) {
+        if self.items <= self.most.saturating_add(1) {
             self.part(Piece::Item);
         }
     }

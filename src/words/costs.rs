@@ -41,3 +41,16 @@ pub const fn cost_basis(basis: CostBasis) -> &'static str {
 
 /// What the target margin is, and what it covers by the basis that is chosen.
 pub const TARGET_MARGIN: &str = "The margin every drink should bring; a drink may have its own. Goods are ingredients, container and treatment toll. Everything adds labour, overhead, payment fee and commission.";
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_target_s_sentence_names_every_flat_cost() {
+        for cost in FlatCost::ALL {
+            let name = part(Part::Flat(*cost)).to_lowercase();
+            assert!(TARGET_MARGIN.contains(&name), "TARGET_MARGIN does not say where {name} belongs");
+        }
+    }
+}

@@ -269,7 +269,10 @@ pub(super) fn value(key: Key, stands: Option<&Tree>, fields: &[&str], speaker: &
         "price" | "surcharge" | "paid" | "wage" | "fixed" => money(text),
         field if flat_cost(field).is_some() => money(text),
         "trim-yield" | "press-yield" | "soak-yield" | "air" | "process-loss" | "unsold" | "target" | "commission"
-        | "share" | "rate" | "accepted" | "batch-risk" => Some(speaker.percent(Share::from_fraction(number(text)?))),
+        | "share" | "rate" | "accepted" | "batch-risk" => {
+            let share = Share::from_fraction(number(text)?);
+            share.percent().is_ok().then(|| speaker.percent(share))
+        }
         "measured-at" => {
             let (degrees, scale) = text.split_once(' ')?;
             Some(format!("{} °{scale}", speaker.number(number(degrees)?)))

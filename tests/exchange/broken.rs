@@ -213,6 +213,17 @@ fn what_an_editor_leaves_does_no_harm() {
     assert_eq!(write(&read(compact).unwrap()), FILE);
 }
 
+/// A record may hold longer lists than a file may hold records.
+#[test]
+fn the_place_of_a_value_is_right_far_down_a_list_of_a_record() {
+    let endings = "\"0.5\", ".repeat(22_000);
+    let text = demo_with("\"endings\": [", &format!("\"endings\": [{endings}{{\"odd\": 1}}, "));
+    let BookFileError::Value { place, .. } = error(&text) else { panic!("{:?}", error(&text)) };
+    assert_eq!(place.path, "settings.endings[22000]");
+    let before = &text[..text.find("{\"odd\"").unwrap()];
+    assert_eq!(place.line, before.lines().count());
+}
+
 #[test]
 fn deep_nesting_is_refused_without_a_fall() {
     let deep = |open: &str, close: &str| format!("{}{}", open.repeat(1_000_000), close.repeat(1_000_000));

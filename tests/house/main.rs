@@ -1,6 +1,7 @@
 //! The house is as it is drawn: every wing uses only those that the list allows, each of them earlier
 //! in the list, and the map in DEVELOPERS.md says the same.
 
+mod entered;
 mod palette;
 
 use std::collections::{BTreeMap, BTreeSet};

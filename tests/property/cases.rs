@@ -9,6 +9,6 @@ const USUAL: u32 = 256;
 /// fewer are asked for by the variable `PROPTEST_CASES`, as plain `cargo test` does.
 pub fn cases(count: u32) -> ProptestConfig {
     let usual = ProptestConfig::default();
-    let cases = (count * usual.cases / USUAL).max(1);
-    ProptestConfig { cases, ..usual }
+    let cases = u64::from(count) * u64::from(usual.cases) / u64::from(USUAL);
+    ProptestConfig { cases: u32::try_from(cases).unwrap_or(u32::MAX).max(1), ..usual }
 }
