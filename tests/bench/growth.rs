@@ -4,9 +4,9 @@
 //! price moves about as many offers. What is compared is the time for each offer that moved: it
 //! stays the same where only what is moved is computed, and grows with whatever is searched.
 
-use brimwright::book::{Book, Key};
+use brimwright::book::Book;
 
-use crate::figure::{middle_and_least, ratio, timed};
+use crate::figure::{middle_and_least, ratio};
 use crate::generated;
 use crate::one_price::{Priced, Repriced};
 
@@ -33,20 +33,11 @@ pub fn growth() {
     println!("one pack price moves {:.1} offers on average there, {:.1} here", moved(&many), moved(&few));
     let name = format!("growth: one pack price for each offer moved, {drinks} drinks to {}", generated::DRINKS);
     ratio(&name, each(&many), each(&few), "us", GROWTH_BAR);
-    let (here, there) = (finding_drinks(&small), finding_drinks(&large));
-    println!("of one price, finding the drinks of the ingredient takes {there:.1} us there, {here:.1} us here");
 
     let mut menu = Priced::of(generated::menu(generated::DRINKS));
     let (without, with) = by_turns(&mut menu, &mut small);
     let name = format!("the same with {} weeks, scenarios and batches to without", generated::WEEKS);
     ratio(&name, each(&with), each(&without), "us", PAST_BAR);
-}
-
-/// Microseconds until the drinks that an ingredient goes into are found, in the middle.
-fn finding_drinks(priced: &Priced) -> f64 {
-    let find = |id| timed(|| priced.book.repriced_by(Key::Ingredient(id))).as_secs_f64() * 1e6;
-    let mut times: Vec<f64> = priced.book.ingredients().map(|ingredient| find(ingredient.id)).collect();
-    middle_and_least(&mut times, f64::total_cmp).0
 }
 
 fn with_past(drinks: u64) -> Book {

@@ -2,19 +2,32 @@
 
 mod offer;
 mod offer_change;
+mod takes;
 
 use std::collections::{BTreeMap, BTreeSet};
 
 pub use offer::{OfferError, OfferStatus, Priced, price_offer};
 pub use offer_change::{OfferChange, Snapshot};
 
+use takes::Takes;
+
 use crate::book::{Book, Edit, Key, Offer, OfferId, PackagingUse, Refusal};
 
 /// Every offer of a book, computed: a result, or the reason why there is none.
-#[derive(Clone, Debug, Default, PartialEq, Eq)]
+#[derive(Clone, Debug, Default)]
 pub struct Ledger {
     offers: BTreeMap<OfferId, Result<Priced, OfferError>>,
+    /// Kept from the first re-pricing on.
+    takes: Option<Takes>,
 }
+
+impl PartialEq for Ledger {
+    fn eq(&self, other: &Ledger) -> bool {
+        self.offers == other.offers
+    }
+}
+
+impl Eq for Ledger {}
 
 impl Ledger {
     /// Computes every offer of `book`.
@@ -28,7 +41,7 @@ impl Ledger {
         for offer in these {
             offers.insert(offer.id(), price_offer(book, offer));
         }
-        Ledger { offers }
+        Ledger { offers, takes: None }
     }
 
     /// One offer's result.
@@ -45,7 +58,7 @@ impl Ledger {
     /// first.
     pub fn refresh(&mut self, book: &Book, touched: &BTreeSet<Key>) -> Vec<OfferChange> {
         let mut moves = Vec::new();
-        for key in affected(book, touched) {
+        for key in self.affected(book, touched) {
             let Key::Offer(id) = key else { continue };
             let after = book.offer(id).map(|offer| price_offer(book, offer));
             let before = self.offers.get(&id);
@@ -59,6 +72,22 @@ impl Ledger {
             };
         }
         OfferChange::worst_first(moves)
+    }
+
+    /// The offers whose results may change when these records do.
+    fn affected(&mut self, book: &Book, touched: &BTreeSet<Key>) -> BTreeSet<Key> {
+        if touched.len() > FEW {
+            self.takes = None;
+            return swept(book, touched);
+        }
+        let takes = match &mut self.takes {
+            Some(takes) => {
+                touched.iter().for_each(|key| takes.follow(book, *key));
+                takes
+            }
+            takes => takes.insert(Takes::of(book)),
+        };
+        followed(book, touched, takes)
     }
 }
 
@@ -89,11 +118,8 @@ impl Tried {
 /// Up to so many touched records are followed one by one.
 const FEW: usize = 8;
 
-/// The offers whose results may change when these records do.
-fn affected(book: &Book, touched: &BTreeSet<Key>) -> BTreeSet<Key> {
-    if touched.len() > FEW {
-        return swept(book, touched);
-    }
+/// The offers whose results may change when these records do, found by following one record after another.
+fn followed(book: &Book, touched: &BTreeSet<Key>, takes: &Takes) -> BTreeSet<Key> {
     let mut affected = BTreeSet::new();
     if touched.contains(&Key::Settings) {
         affected.extend(book.offers().map(|offer| Key::Offer(offer.id())));
@@ -104,6 +130,7 @@ fn affected(book: &Book, touched: &BTreeSet<Key>) -> BTreeSet<Key> {
             Key::Offer(_) => {
                 affected.insert(key);
             }
+            Key::Ingredient(id) => waiting.extend(takes.drinks_of(id)),
             key => waiting.extend(book.repriced_by(key)),
         }
     }
@@ -146,16 +173,49 @@ mod tests {
     use super::*;
 
     #[test]
+    fn a_price_moves_the_drinks_that_took_the_ingredient_up_since_the_price_before() {
+        use crate::book::{Drink, Goods, Record};
+        use crate::support::{
+            book_of_one_drink, drink, drink_id, ingredient, ingredient_id, line, money, pack, pack_id, settings,
+        };
+
+        let mut book = book_of_one_drink(settings(), "1", Some("8"));
+        let mut ledger = Ledger::of(&book);
+        let mut does = |edit: Edit| {
+            let applied = book.apply(&edit).unwrap();
+            let moved = ledger.refresh(&book, &applied.touched).len();
+            assert_eq!(ledger, Ledger::of(&book));
+            moved
+        };
+        let price = |ingredient, pack, price| Edit::SetPackPrice {
+            goods: Goods::Ingredient(ingredient_id(ingredient)),
+            pack: pack_id(pack),
+            price: money(price),
+            day: None,
+        };
+        let of = |lines| Drink { lines, ..drink(1, "250 mL", []) };
+        does(Edit::Put(Record::Ingredient(ingredient(2, [pack(2, "1 L", "4")]))));
+        assert_eq!(does(price(1, 1, "2")), 1);
+        assert_eq!(does(price(2, 2, "5")), 0);
+        does(Edit::Put(Record::Drink(of(vec![line(1, 1, "150 mL"), line(2, 2, "100 mL")]))));
+        assert_eq!(does(price(2, 2, "6")), 1);
+        does(Edit::Put(Record::Drink(of(vec![line(2, 2, "250 mL")]))));
+        assert_eq!((does(price(1, 1, "3")), does(price(2, 2, "7"))), (0, 1));
+        assert_eq!(book.repriced_by(Key::Ingredient(ingredient_id(2))), [Key::Drink(drink_id(1))]);
+    }
+
+    #[test]
     fn what_an_import_touches_is_swept_as_it_would_be_followed() {
         let book = crate::exchange::read(include_str!("../../../public/books/marrowgate-juice-hall.json")).unwrap();
+        let takes = Takes::of(&book);
         let keys: Vec<Key> = book.keys().filter(|key| *key != Key::Settings).collect();
         let offers = |keys: BTreeSet<Key>| keys.into_iter().filter(|key| matches!(key, Key::Offer(_)));
         for (skip, step) in [(0, 1), (1, 3), (2, 7), (5, 11)] {
             let touched: BTreeSet<Key> = keys.iter().copied().skip(skip).step_by(step).collect();
             assert!(touched.len() > FEW);
-            let one_by_one = touched.iter().flat_map(|key| offers(affected(&book, &BTreeSet::from([*key]))));
+            let one_by_one = touched.iter().flat_map(|key| offers(followed(&book, &BTreeSet::from([*key]), &takes)));
             assert_eq!(
-                offers(affected(&book, &touched)).collect::<Vec<_>>(),
+                offers(swept(&book, &touched)).collect::<Vec<_>>(),
                 one_by_one.collect::<BTreeSet<_>>().into_iter().collect::<Vec<_>>()
             );
         }
