@@ -24,6 +24,7 @@ pub use book_file::{FORMAT, MAX_BYTES, VERSION, read, take_in, write};
 pub use book_file_error::{BookFileError, Fault, Place};
 pub use offers_csv::{Lack, offer_columns, write_offers};
 pub use preview::{Counts, Preview, preview};
-pub use reading::{MAX_RECORD_BYTES, Reading, text};
+pub use reading::{Reading, text};
 pub use salvage::{LeftOut, TakenIn, WhyLeftOut};
+pub use split::MAX_RECORD_BYTES;
 pub use till::{BadRow, DayOrder, Days, Row, Table, Taken, TakenWeek, Till, TillError, Why, read_table, take};

@@ -6,11 +6,8 @@ use super::header::{check_header, header, malformed};
 use super::records::{Records, record_name};
 use super::salvage::{Lines, is_stored};
 use super::split::{Part, Piece, Splitter};
-use super::{BookFileError, Fault, MAX_BYTES, TakenIn, place};
+use super::{BookFileError, Fault, MAX_BYTES, MAX_RECORD_BYTES, TakenIn, place};
 use crate::book::{Book, Edit, Key, Record, Refusal, Settings};
-
-/// Largest record that is read, in bytes: one alone is read in one piece.
-pub const MAX_RECORD_BYTES: usize = 1_000_000;
 
 /// A file being read: a book file, or the lines of a stored book.
 pub struct Reading<'a> {

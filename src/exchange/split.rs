@@ -1,6 +1,9 @@
 //! A book file cut into its records without reading them: only brackets, commas and quotation
 //! marks are looked at, so many bytes at a time.
 
+/// Largest record that is read, in bytes: one alone is read in one piece.
+pub const MAX_RECORD_BYTES: usize = 1_000_000;
+
 /// A piece of the file.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(super) struct Part {

@@ -6,8 +6,8 @@ mod tests;
 
 use std::collections::BTreeMap;
 
+use super::MAX_RECORD_BYTES;
 use super::book_file_error::shortened;
-use super::reading::MAX_RECORD_BYTES;
 use crate::book::{Book, Edit, Key, Record, Refusal, Settings};
 use crate::store::{BookEntry, Row};
 

@@ -3,8 +3,8 @@
 use leptos::prelude::*;
 
 use super::change::{changed, size};
-use super::headspace::Poured;
-use super::holds::Holds;
+use super::headspace::{EMPTY, Poured};
+use super::holds::{BRIMFUL, Holds};
 use super::shared::SharedSets;
 use super::stands::Stands;
 use super::uses::Uses;
@@ -16,10 +16,8 @@ use crate::ui::parts::{Back, page_of};
 use crate::ui::places::users::Users;
 use crate::ui::state::AppState;
 
-/// The fields of a new container, by what is missing while they are empty.
+/// The field of its name, by what is missing while it is empty.
 const NAME: &str = "a name";
-pub(super) const BRIMFUL: &str = "the volume to its rim";
-pub(super) const EMPTY: &str = "what is left empty";
 
 /// One container.
 #[component]

@@ -5,7 +5,6 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use super::change::{changed, size};
-use super::container::EMPTY;
 use super::tolerances::Allowed;
 use crate::book::{Book, ContainerId, Headspace, Key};
 use crate::drink::fill::{fill, fill_line};
@@ -57,6 +56,9 @@ impl Way {
         }
     }
 }
+
+/// The field of what is left empty, by what is missing while it is empty.
+pub(super) const EMPTY: &str = "what is left empty";
 
 /// What is left empty, told in another way, typed and not in the book yet.
 const fn draft(id: ContainerId, way: Way) -> Draft {

@@ -5,7 +5,6 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use super::change::{changed, size};
-use super::container::BRIMFUL;
 use super::readings::{self, Readings};
 use crate::book::{Book, Brimful, ContainerId, Edit, Key, Record, Tapered};
 use crate::drink::fill::{Known, with_brimful};
@@ -21,6 +20,9 @@ use crate::words;
 const BASE: &str = "the width across the base";
 const RIM: &str = "the width across the rim";
 const HEIGHT: &str = "the height inside";
+
+/// The field of the volume to the rim, by what is missing while it is empty.
+pub(super) const BRIMFUL: &str = "the volume to its rim";
 
 /// Another way of knowing what a container holds, typed and not in the book yet.
 const fn draft(id: ContainerId, way: Known) -> Draft {

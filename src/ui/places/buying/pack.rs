@@ -5,15 +5,14 @@ use web_sys::Element;
 
 use super::change::{pack_changed, packs_changed, price_set};
 use super::heard::{heard_on, still_so};
-use super::packs::draft;
 use super::prices_heard::prices_heard;
 use super::tiers::Tiers;
 use super::usable;
-use crate::book::{Book, Edit, Goods, Pack, PackId};
+use crate::book::{Book, Edit, Goods, Key, Pack, PackId};
 use crate::drink::ledger::Tried;
 use crate::foundation::jump::Kind;
 use crate::foundation::measure::{Dimension, Money, Unit, Wanted};
-use crate::ui::fields::{self, Addition, Entry, Hangs, asks};
+use crate::ui::fields::{self, Addition, Draft, Entry, Hangs, asks};
 use crate::ui::live::{live, press, text, when};
 use crate::ui::parts::figures;
 use crate::ui::state::AppState;
@@ -45,6 +44,11 @@ fn wanted(book: &Book, goods: Goods, id: PackId) -> Wanted {
         }
         Goods::Packaging(_) => Wanted { dimensions: &[Dimension::Count], unit: Unit::Piece },
     }
+}
+
+/// A pack that is not in the book yet.
+pub(super) fn draft(goods: Goods, id: PackId) -> Draft {
+    Draft { what: "pack", of: Some(Key::from(goods)), id: id.number() }
 }
 
 /// How a pack gets into the book.

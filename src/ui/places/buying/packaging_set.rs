@@ -3,8 +3,7 @@
 use leptos::prelude::*;
 
 use super::change::changed as container_changed;
-use super::shared::cost;
-use super::uses::Uses;
+use super::uses::{self, Uses};
 use crate::app::route::Route;
 use crate::book::{Book, Edit, Key, PackagingSet, PackagingSetId, Record};
 use crate::ui::fields::{self, Addition, Draft, Entry};
@@ -18,6 +17,14 @@ use crate::ui::state::AppState;
 const NAME: &str = "a name";
 /// The container that a new set is made for, by its key.
 pub(super) const SHARED_BY: &str = "@container";
+
+/// What a set costs for one drink, in words.
+pub(super) fn set_cost(state: AppState, set: PackagingSetId) -> Signal<String> {
+    text(move || {
+        let cost = state.book.with(|book| uses::cost(book, Key::PackagingSet(set)));
+        cost.map_or("no pack yet".into(), |cost| state.fine_money(cost))
+    })
+}
 
 fn changed(book: &Book, id: PackagingSetId, change: impl FnOnce(&mut PackagingSet)) -> Option<Edit> {
     let mut set = book.packaging_set(id)?.clone();
@@ -59,7 +66,7 @@ fn Page(id: PackagingSetId) -> impl IntoView {
                 about="For one drink, of every container that shares the set."
             />
             <dl class="figures">
-                <Figure name="The set for one drink" value=cost(state, id) />
+                <Figure name="The set for one drink" value=set_cost(state, id) />
             </dl>
             <Moved by=key />
             <Users of=key back=Route::Containers what="Remove this set" />

@@ -3,18 +3,13 @@
 use leptos::prelude::*;
 
 use super::compared::side_by_side;
-use super::pack::PackRow;
+use super::pack::{PackRow, draft};
 use crate::book::{Goods, Key, PackId};
-use crate::ui::fields::{Draft, Hangs, begun};
+use crate::ui::fields::{Hangs, begun};
 use crate::ui::live::{parts, press};
 use crate::ui::parts::Section;
 use crate::ui::random::random;
 use crate::ui::state::AppState;
-
-/// A pack that is not in the book yet.
-pub(super) fn draft(goods: Goods, id: PackId) -> Draft {
-    Draft { what: "pack", of: Some(Key::from(goods)), id: id.number() }
-}
 
 /// The packs that goods are quoted in; goods without one begin with the fields of a first.
 #[component]

@@ -5,8 +5,7 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use super::change::changed;
-use super::packaging_set::SHARED_BY;
-use super::uses;
+use super::packaging_set::{SHARED_BY, set_cost};
 use crate::app::route::Route;
 use crate::book::{ContainerId, Key, PackagingSetId};
 use crate::ui::fields::{Choice, Draft};
@@ -99,17 +98,9 @@ fn set_link(state: AppState, set: PackagingSetId) -> AnyView {
     let name = text(move || state.book.with(|book| book.name(Key::PackagingSet(set))));
     view! {
         <a class="line-name" href=Route::PackagingSet(set).address()>{name}</a>
-        <span class="set-cost">{cost(state, set)}</span>
+        <span class="set-cost">{set_cost(state, set)}</span>
     }
     .into_any()
-}
-
-/// What a set costs for one drink, in words.
-pub fn cost(state: AppState, set: PackagingSetId) -> Signal<String> {
-    text(move || {
-        let cost = state.book.with(|book| uses::cost(book, Key::PackagingSet(set)));
-        cost.map_or("no pack yet".into(), |cost| state.fine_money(cost))
-    })
 }
 
 /// Every set that containers share.
