@@ -89,10 +89,10 @@ pub fn bought_now(compared: &[Compared], per: Usable, goods: Goods, book: &Book,
 }
 
 /// How much dearer a pack is than the cheapest: "+9.2 %", "cheapest".
-pub fn dearer(compared: &Compared, speaker: &Speaker) -> String {
-    match (&compared.cost, compared.dearer) {
+pub fn above_cheapest(compared: &Compared, speaker: &Speaker) -> String {
+    match (&compared.cost, compared.above_cheapest) {
         (Err(_), _) => String::new(),
-        (Ok(_), Some(dearer)) if dearer.is_positive() => format!("+{}", speaker.percent(dearer)),
+        (Ok(_), Some(more)) if more.is_positive() => format!("+{}", speaker.percent(more)),
         (Ok(_), Some(_)) => "cheapest".to_string(),
         // The cheapest is free.
         (Ok(cost), None) if cost.is_zero() => "free".to_string(),

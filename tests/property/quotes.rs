@@ -105,7 +105,7 @@ proptest! {
         wanted.sort();
         prop_assert_eq!(there, wanted);
         prop_assert!(found.windows(2).all(|pair| pair[0].cost.is_ok() || pair[1].cost.is_err()));
-        prop_assert!(found.iter().all(|one| one.dearer.is_none_or(|dearer| !dearer.is_negative())));
+        prop_assert!(found.iter().all(|one| one.above_cheapest.is_none_or(|more| !more.is_negative())));
     }
 
     /// A price is old from the first day on which more days have passed than the limit, and ever

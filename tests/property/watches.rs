@@ -1,7 +1,7 @@
 //! Changed prices followed, and what the menu hangs on.
 
 use brimwright::book::{Book, Drink, Edit, Goods, Offer, Pack, Part, Record};
-use brimwright::buying::price_watch::{bought, dearer, exposure, rewind, since, what_if};
+use brimwright::buying::price_watch::{bought, exposure, raised, rewind, since, what_if};
 use brimwright::drink::ledger::{Ledger, Tried};
 use brimwright::drink::sales::weekly_contribution;
 use brimwright::foundation::measure::{Exact, Money, Share};
@@ -169,7 +169,7 @@ proptest! {
         };
         let now = brings(&ledger);
         for exposed in exposure(&book, &ledger).unwrap().goods {
-            let edit = dearer(&book, &[exposed.goods], Share::from_fraction(Exact::new(1, 1))).unwrap();
+            let edit = raised(&book, &[exposed.goods], Share::from_fraction(Exact::new(1, 1))).unwrap();
             let then = brings(&Tried::of(&book, &ledger, &edit).unwrap().ledger);
             let less = now.minus(then).unwrap();
             // Parts are rounded at their twelfth decimal, before and after.

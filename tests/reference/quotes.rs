@@ -79,5 +79,5 @@ fn delivery_turns_the_order_round() {
     assert_eq!(found.iter().map(|one| one.pack).collect::<Vec<_>>(), [pack_id(1), pack_id(2)]);
     assert!(is_as_printed(found[0].cost.unwrap(), &row));
     // 1.55 / 1.5193 - 1
-    assert_eq!(found[1].dearer, Some(share("0.020206674126")));
+    assert_eq!(found[1].above_cheapest, Some(share("0.020206674126")));
 }

@@ -128,9 +128,12 @@ fn whether_the_pack_bought_is_the_cheapest() {
 }
 
 #[test]
-fn how_much_dearer_a_pack_is() {
-    let said = |cost, dearer: Option<&str>| {
-        words::dearer(&Compared { pack: pack_id(1), cost, dearer: dearer.map(share) }, &speaker(System::UsCustomary))
+fn how_much_more_a_pack_costs() {
+    let said = |cost, more: Option<&str>| {
+        words::above_cheapest(
+            &Compared { pack: pack_id(1), cost, above_cheapest: more.map(share) },
+            &speaker(System::UsCustomary),
+        )
     };
     assert_eq!(said(Ok(money("1")), Some("0")), "cheapest");
     assert_eq!(said(Ok(money("1")), Some("0.092")), "+9.2\u{a0}%");

@@ -10,8 +10,8 @@ use crate::drink::sales::{Weekly, weekly_contribution};
 use crate::foundation::in_order;
 use crate::foundation::measure::{Exact, Money, Overflow, Share};
 
-/// By how much goods are taken to be dearer: a tenth of their price.
-const DEARER: Exact = Exact::new(1, 1);
+/// By how much goods are taken to cost more: a tenth of their price.
+const TENTH: Exact = Exact::new(1, 1);
 
 /// Goods, and how much of the menu hangs on their price.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -72,7 +72,7 @@ pub fn exposure(book: &Book, ledger: &Ledger) -> Result<Exposure, Overflow> {
         let less = if paid.is_zero() {
             Money::ZERO
         } else {
-            of_it.times(pack.price_now().times(DEARER)?.major())?.over(paid.major())?.as_part()
+            of_it.times(pack.price_now().times(TENTH)?.major())?.over(paid.major())?.as_part()
         };
         let share = if cost.is_zero() { Exact::ZERO } else { of_it.ratio_to(cost)? };
         let exposed = Exposed { goods: id, cost: of_it, share: Share::from_fraction(share), less };

@@ -146,7 +146,7 @@ pub fn rewind(book: &Book, day: Date) -> Edit {
 ///
 /// # Errors
 /// A [`WatchError`] where the share cannot be tried.
-pub fn dearer(book: &Book, goods: &[Goods], by: Share) -> Result<Edit, WatchError> {
+pub fn raised(book: &Book, goods: &[Goods], by: Share) -> Result<Edit, WatchError> {
     let (least, most) = TRIED;
     let percent = by.percent()?;
     if percent < Exact::new(i64::from(least), 0) || percent > Exact::new(i64::from(most), 0) {
@@ -180,7 +180,7 @@ pub fn since(book: &Book, ledger: &Ledger, day: Date) -> Result<Since, WatchErro
 /// # Errors
 /// A [`WatchError`].
 pub fn what_if(book: &Book, ledger: &Ledger, goods: &[Goods], by: Share) -> Result<Watched, WatchError> {
-    let then = Tried::of(book, ledger, &dearer(book, goods, by)?)?;
+    let then = Tried::of(book, ledger, &raised(book, goods, by)?)?;
     Ok(Watched::of((book, ledger), (&then.book, &then.ledger), then.moves)?)
 }
 

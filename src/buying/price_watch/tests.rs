@@ -80,11 +80,11 @@ fn a_price_that_fell_brings_offers_back_to_their_target() {
     // (1.25 + 0.5) * 1.25 of 5.20 leaves 57.9 %.
     assert_eq!((before.cost, after.cost), (Some(money("2.1875")), Some(money("1.875"))));
     assert_eq!(fell_and_rose(&found.watched), (0, 0));
-    let mut dearer = bar();
+    let mut raised_bar = bar();
     let price = Edit::SetPrice { offer: offer_id(1, 1), price: Some(money("5.80")) };
-    dearer.apply(&price).unwrap();
+    raised_bar.apply(&price).unwrap();
     // Of 5.80: 62.3 % before, 67.7 % now.
-    assert_eq!(fell_and_rose(&followed(&dearer, "2026-11-10").watched), (0, 1));
+    assert_eq!(fell_and_rose(&followed(&raised_bar, "2026-11-10").watched), (0, 1));
 }
 
 #[test]
@@ -130,7 +130,7 @@ fn what_if_moves_the_price_that_is_paid_and_nothing_else() {
     let cost = |snapshot: Option<crate::drink::ledger::Snapshot>| snapshot.unwrap().cost;
     assert_eq!((cost(found.moves[0].before), cost(found.moves[0].after)), (Some(money("1")), Some(money("1.18"))));
     let mut tried = book.clone();
-    tried.apply(&dearer(&book, &[JUICE], share("-1")).unwrap()).unwrap();
+    tried.apply(&raised(&book, &[JUICE], share("-1")).unwrap()).unwrap();
     let packs = tried.packs(JUICE);
     assert_eq!((packs[0].price_now(), packs[0].price, packs[0].surcharge), (money("0"), money("1"), money("0.1")));
     assert_eq!(packs[1], book.packs(JUICE)[1], "what is not bought stays");

@@ -5,11 +5,11 @@
 //! ([`crate::drink::cost::usable_cost`]); packs of packaging by the piece.
 //!
 //! ```text
-//! dearer = cost / cost out of the cheapest - 1
+//! above_cheapest = cost / cost out of the cheapest - 1
 //! ```
 //!
 //! By hand: of a case of 40 lb at 38.00 a pound costs 0.95, of a bag of 25 lb at 25.00 it costs 1.00: the bag
-//! is 5.26 % dearer. At a trim yield of 0.9 both costs are divided by it, and the share is the same.
+//! costs 5.26 % more. At a trim yield of 0.9 both costs are divided by it, and the share is the same.
 //! `tests/reference/quotes.rs` compares with printed costs of edible cups.
 //!
 //! A price is old if it was heard more days ago than the owner's limit; without a limit none is.
@@ -39,7 +39,7 @@ pub struct Compared {
     pub cost: Result<Money, CostError>,
     /// How much more that is than the cheapest, as a fraction of it. It is `None` if the cheapest
     /// is free or this one has no cost.
-    pub dearer: Option<Share>,
+    pub above_cheapest: Option<Share>,
 }
 
 /// The packs of `goods`, the cheapest first. Packs that cost alike stay in the order of the book;
@@ -48,7 +48,7 @@ pub fn compared(book: &Book, goods: Goods) -> Vec<Compared> {
     let mut all: Vec<Compared> = Vec::new();
     let per = usable(book, goods);
     for pack in book.packs(goods) {
-        let this = Compared { pack: pack.id, cost: cost_of(book, goods, pack, per), dearer: None };
+        let this = Compared { pack: pack.id, cost: cost_of(book, goods, pack, per), above_cheapest: None };
         in_order::insert(&mut all, this, |other, this| match (&other.cost, &this.cost) {
             (Ok(other), Ok(cost)) => other <= cost,
             (other, cost) => other.is_ok() || cost.is_err(),
@@ -56,7 +56,7 @@ pub fn compared(book: &Book, goods: Goods) -> Vec<Compared> {
     }
     let cheapest = all.first().and_then(|first| first.cost.ok());
     for one in &mut all {
-        one.dearer = one.cost.ok().zip(cheapest).and_then(|(cost, cheapest)| more(cheapest, cost));
+        one.above_cheapest = one.cost.ok().zip(cheapest).and_then(|(cost, cheapest)| more(cheapest, cost));
     }
     all
 }
@@ -115,9 +115,10 @@ mod tests {
         let expected = [(3, "2.05"), (2, "2.1"), (1, "2.2")].map(|(id, cost)| (pack_id(id), Ok(money(cost))));
         assert_eq!(order(&book, apples()), expected);
         // 2.10 / 2.05 and 2.20 / 2.05, less one.
-        let dearer: Vec<Option<Share>> = compared(&book, apples()).into_iter().map(|one| one.dearer).collect();
+        let above_cheapest: Vec<Option<Share>> =
+            compared(&book, apples()).into_iter().map(|one| one.above_cheapest).collect();
         let expected = ["0", "0.024390243902", "0.073170731707"].map(|fraction| Some(share(fraction)));
-        assert_eq!(dearer, expected);
+        assert_eq!(above_cheapest, expected);
     }
 
     #[test]
@@ -151,7 +152,7 @@ mod tests {
             (pack_id(2), lacks(YieldError::NoPieceWeight(ingredient_id(1)))),
         ];
         assert_eq!(order(&book, apples()), expected);
-        assert_eq!(compared(&book, apples())[2].dearer, None);
+        assert_eq!(compared(&book, apples())[2].above_cheapest, None);
     }
 
     #[test]
@@ -166,7 +167,7 @@ mod tests {
     #[test]
     fn what_is_free_and_what_has_no_pack_compare_to_nothing() {
         let book = of(ingredient(1, [pack(1, "1 lb", "2"), pack(2, "1 lb", "0")]));
-        let found: Vec<_> = compared(&book, apples()).into_iter().map(|one| (one.pack, one.dearer)).collect();
+        let found: Vec<_> = compared(&book, apples()).into_iter().map(|one| (one.pack, one.above_cheapest)).collect();
         assert_eq!(found, [(pack_id(2), None), (pack_id(1), None)]);
         assert_eq!(compared(&of(ingredient(1, [])), apples()), []);
         assert_eq!(compared(&book, Goods::Packaging(packaging_id(9))), []);

@@ -128,7 +128,7 @@ impl Draft {
         let mut book = self.book.clone();
         let touched = book.apply(&what_if.edit(&self.book, scope)?)?.touched;
         if !what_if.ingredients.is_zero() {
-            book.apply(&dearer(&book, what_if.ingredients)?)?;
+            book.apply(&raised_packs(&book, what_if.ingredients)?)?;
         }
         let ledger = if what_if.ingredients.is_zero() {
             let mut ledger = self.ledger.clone();
@@ -141,8 +141,8 @@ impl Draft {
     }
 }
 
-/// Makes every ingredient dearer: all that is paid for its packs, to the digits that a book keeps.
-fn dearer(book: &Book, by: Share) -> Result<Edit, Overflow> {
+/// Raises what is paid for every pack of ingredients, to the digits that a book keeps.
+fn raised_packs(book: &Book, by: Share) -> Result<Edit, Overflow> {
     let factor = Exact::ONE.plus(by.fraction())?;
     let mut edits = Vec::new();
     for ingredient in book.ingredients() {

@@ -32,11 +32,11 @@ fn shown(state: AppState, book: &Book, goods: Goods, per: Usable, compared: &[Co
     let bought = packs.first().map(|pack| pack.id);
     let row = |one: &Compared| {
         let pack = packs.iter().find(|pack| pack.id == one.pack)?;
-        let (name, dearer) = (words::quotes::pack(pack, speaker), words::quotes::dearer(one, speaker));
+        let (name, above_cheapest) = (words::quotes::pack(pack, speaker), words::quotes::above_cheapest(one, speaker));
         let figures = match one.cost {
             Ok(cost) => view! {
                 <td>{state.fine_money(cost)}</td>
-                <td>{dearer}</td>
+                <td>{above_cheapest}</td>
             }
             .into_any(),
             Err(error) => {
