@@ -18,6 +18,7 @@ use super::{beside, doubtful, how, keeping, notices, places, steps, unfinished};
 use crate::app::history::Reach;
 use crate::app::route::Route;
 use crate::book::Book;
+use crate::say;
 
 /// Said by the start script when the whole build is kept on this device.
 const KEPT: &str = "brimwright-kept";
@@ -174,7 +175,7 @@ pub fn waiting() -> AnyView {
         if !later.failed() {
             return view! {
                 <p class="coming" role="status">
-                    "Opening…"
+                    {say!(first::opening)}
                 </p>
             }
             .into_any();
@@ -182,11 +183,11 @@ pub fn waiting() -> AnyView {
         view! {
             <div class="trouble" role="alert">
                 <p>
-                    "This could not be opened: a part of the app did not arrive. Check the connection and try again; if that does not help, load the page again. What you entered is kept on this device."
+                    {say!(first::part_missing)}
                 </p>
                 <p class="actions">
                     <button class="button" on:click=press(move || later.ask())>
-                        "Try again"
+                        {say!(common::try_again)}
                     </button>
                 </p>
             </div>

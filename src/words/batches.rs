@@ -12,6 +12,7 @@ use crate::drink::label::allergens_of;
 use crate::drink::make::Unmade;
 use crate::drink::yields::YieldError;
 use crate::foundation::measure::{Amount, Date, Exact, Overflow, Unit};
+use crate::say;
 
 /// What the best use goes by.
 pub const BEST_USE: &str = "Best use goes by what is left of each drink's price in the book. A drink without a price, or with nothing left of it, is made of what the others leave over. Only what was counted can run out.";
@@ -49,12 +50,10 @@ pub fn number_of(offer: OfferId, book: &Book) -> String {
 
 /// For how many of a drink what they took was deducted. Returns an empty text if for no drink.
 pub fn deducted(make: &Make, speaker: &Speaker) -> String {
-    let (number, once) = match make.off_shelf {
-        none if none.is_zero() => return String::new(),
-        one if one.is_one() => ("1 drink".to_string(), "It counts"),
-        more => (format!("{} drinks", speaker.number(more)), "Each counts"),
-    };
-    format!("Deducted from stock: {number}. {once} once, so this row stays.")
+    if make.off_shelf.is_zero() {
+        return String::new();
+    }
+    say!(counter::deducted, drinks = speaker.counted(make.off_shelf))
 }
 
 /// That a number that is typed is not in the plan, since it cannot be read.

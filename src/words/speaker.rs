@@ -3,7 +3,8 @@
 
 use std::sync::Arc;
 
-use super::overflow;
+use super::texts::Number;
+use super::{overflow, voice};
 use crate::book::Book;
 use crate::drink::label::UnitPrice;
 use crate::foundation::measure::{
@@ -31,15 +32,20 @@ impl Speaker {
         Speaker::new(book.settings().currency, book.settings().units, style)
     }
 
-    /// Speaks of `book` in plain English signs, for sentences that get no speaker from outside.
+    /// Speaks of `book` in the signs of the voice in force, for sentences that get no speaker from outside.
     /// They have no money in them: its sign is not known.
     pub(super) fn plain_of(book: &Book) -> Speaker {
-        Speaker::of(book, NumberStyle::english(""))
+        Speaker::of(book, voice::here().numbers.clone())
     }
 
-    /// Speaks in plain English signs of numbers that depend on no book.
+    /// Speaks in the signs of the voice in force of numbers that depend on no book.
     pub(super) fn plain() -> Speaker {
-        Speaker::new(Currency::USD, System::Metric, NumberStyle::english(""))
+        Speaker::new(Currency::USD, System::Metric, voice::here().numbers.clone())
+    }
+
+    /// A number with all its digits, for a text that chooses a plural form by it.
+    pub fn counted(&self, number: Exact) -> Number {
+        Number { shown: self.number(number), form: (voice::here().plural)(&number.to_string()) }
     }
 
     /// The currency of the book.

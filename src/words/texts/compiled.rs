@@ -1,0 +1,10 @@
+//! What the build made of the tables.
+
+/// An item for each key, in a module for each file.
+#[allow(non_camel_case_types, clippy::needless_raw_string_hashes)]
+pub mod keys {
+    use super::super::Number;
+    use super::super::filling::{filled, plain};
+
+    include!(concat!(env!("OUT_DIR"), "/texts.rs"));
+}

@@ -1,0 +1,57 @@
+//! The voice in force: the texts of one language, and how its readers write numbers.
+//!
+//! One person reads one language at a time, so the voice is kept here for each thread instead of
+//! going through every function that says something. The app sets it before it draws; natively it
+//! is American English.
+
+use std::cell::Cell;
+
+use super::texts::{Part, Table};
+use crate::foundation::measure::NumberStyle;
+
+/// The texts of one language, and how its readers write numbers.
+#[derive(Clone, Debug)]
+pub struct Voice {
+    /// The texts.
+    pub texts: Table,
+    /// The signs of numbers; those of money are each book's own.
+    pub numbers: NumberStyle,
+    /// The plural form of a number in plain digits ("1", "1.0", "1200"), by its name in the Unicode
+    /// CLDR.
+    pub plural: fn(&str) -> &'static str,
+}
+
+thread_local! {
+    static HERE: Cell<Option<&'static Voice>> = const { Cell::new(None) };
+}
+
+/// The voice in force.
+pub fn here() -> &'static Voice {
+    HERE.get().unwrap_or_else(|| {
+        let voice = Box::leak(Box::new(Voice::built_in()));
+        HERE.set(Some(voice));
+        voice
+    })
+}
+
+/// Puts a voice in force. It is kept as long as the page, since what it says is kept by views.
+pub fn set(voice: Voice) {
+    HERE.set(Some(Box::leak(Box::new(voice))));
+}
+
+impl Voice {
+    /// American English.
+    fn built_in() -> Voice {
+        let first = include_str!(concat!(env!("OUT_DIR"), "/en-US.first.txt"));
+        let rest = include_str!(concat!(env!("OUT_DIR"), "/en-US.rest.txt"));
+        // Both are of this build, so neither is refused.
+        let with = |table: Table, part, file| table.with("en-US", part, file).unwrap_or(table);
+        let texts = with(with(Table::empty(), Part::First, first), Part::Rest, rest);
+        Voice { texts, numbers: NumberStyle::english(""), plural: one_or_other }
+    }
+}
+
+/// The rule of English, Spanish and German for whole numbers (Unicode CLDR).
+pub fn one_or_other(number: &str) -> &'static str {
+    if number == "1" { "one" } else { "other" }
+}
