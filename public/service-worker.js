@@ -23,12 +23,29 @@ addEventListener("message", (event) => {
 
 async function keepBuild() {
   try {
+    const read = await languagesRead();
     const cache = await caches.open(CACHE);
-    await Promise.all(FILES.map(([address, hash]) => keepFile(cache, address, hash)));
+    const wanted = FILES.filter(([address]) => !languageOf(address) || read.has(languageOf(address)));
+    await Promise.all(wanted.map(([address, hash]) => keepFile(cache, address, hash)));
   } catch (error) {
     await caches.delete(CACHE);
     throw error;
   }
+}
+
+// The language of a table of texts.
+function languageOf(address) {
+  return /\/words-([\w-]+)-(first|rest)-[^/]*$/.exec(address)?.[1];
+}
+
+// The languages of which a build before keeps tables.
+async function languagesRead() {
+  const read = new Set();
+  for (const name of await caches.keys()) {
+    if (!name.startsWith(PREFIX)) continue;
+    for (const { url } of await (await caches.open(name)).keys()) read.add(languageOf(url));
+  }
+  return read;
 }
 
 async function keepFile(cache, address, hash) {
@@ -67,5 +84,9 @@ function addressKept(request) {
 
 async function answer(address, request) {
   const cache = await caches.open(CACHE);
-  return (await cache.match(address)) ?? fetch(request);
+  const kept = await cache.match(address);
+  if (kept || !languageOf(address)) return kept ?? fetch(request);
+  const [file, hash] = FILES.find(([file]) => new URL(file, registration.scope).href === address);
+  await keepFile(cache, file, hash);
+  return cache.match(address);
 }

@@ -5,13 +5,47 @@
 //   brimwright-update-ready   from here: a new version waits until the person agrees
 //   brimwright-accept-update  from the app: the person agrees
 
+// The build puts TEXTS in front of this script: the addresses of the two tables of each language.
+
 const workers = navigator.serviceWorker;
+const language = languageHere();
 let registration;
 let agreed = false;
 let replaced = false;
 
+// The language that was chosen here, or else the first one of the browser's that there is.
+function languageHere() {
+  const tags = Object.keys(TEXTS);
+  const base = (tag) => tag.split("-")[0];
+  const nearest = navigator.languages.map((wanted) => tags.find((tag) => base(tag) === base(wanted)));
+  return [chosenHere(), ...nearest].find((tag) => tags.includes(tag)) ?? "en-US";
+}
+
+function chosenHere() {
+  try {
+    return JSON.parse(localStorage.getItem("brimwright.language"));
+  } catch {
+    return null;
+  }
+}
+
+async function table(part) {
+  const response = await fetch(new URL(TEXTS[language][part], import.meta.url));
+  const text = await response.text();
+  if (!text.startsWith(`brimwright ${language} ${part} `)) throw new Error(`${response.url} is not a table of texts`);
+  return text;
+}
+
 async function startApp() {
+  const first = table("first");
   const app = await import("./brimwright.js");
+  const text = await first;
+  let rest;
+  globalThis.brimwrightTexts = {
+    language: () => language,
+    first: () => text,
+    rest: () => (rest ??= table("rest").catch((error) => ((rest = null), Promise.reject(error)))),
+  };
   await app.default({ module_or_path: new URL("./brimwright_bg.wasm", import.meta.url) });
 }
 
@@ -38,7 +72,10 @@ function loadAgain() {
   else location.reload();
 }
 
-function sayItIsKept() {
+// The worker keeps the tables when it hands them out. What could not be had now is asked for when
+// it is needed.
+async function sayItIsKept() {
+  await Promise.allSettled([table("first"), table("rest")]);
   window.dispatchEvent(new CustomEvent("brimwright-kept"));
 }
 

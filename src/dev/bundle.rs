@@ -11,7 +11,7 @@ use crate::site::with_suffix;
 use crate::tools::Tools;
 
 /// Kinds of file that brotli makes smaller.
-const COMPRESSIBLE: [&str; 7] = ["html", "css", "js", "wasm", "json", "webmanifest", "svg"];
+const COMPRESSIBLE: [&str; 8] = ["html", "css", "js", "wasm", "json", "webmanifest", "svg", "txt"];
 
 /// Builds the site into dist/ with a brotli twin beside each file it makes smaller. Returns the
 /// weight of the first load as sent, in bytes: all that is fetched before the first screen can be

@@ -2,10 +2,12 @@
 //! wasm, leaves out what only people and tools read, names files after their contents, and gives the service worker
 //! the list of what it keeps offline.
 
+use std::collections::BTreeMap;
 use std::env;
 use std::fs;
 use std::path::{Path, PathBuf};
 
+use brimwright::words::texts::TABLES;
 use sha2::{Digest, Sha256};
 
 use crate::run::{Outcome, in_project};
@@ -29,6 +31,7 @@ pub fn finish() -> Outcome {
         let path = site.join(name);
         write(&path, script::short(name, &read_text(&path)?)?)?;
     }
+    put_texts(&site)?;
     let page = site.join(PAGE);
     write(&page, without_links_of_trunk(&read_text(&page)?))?;
     for name in [WASM, LATER_WASM] {
@@ -37,6 +40,19 @@ pub fn finish() -> Outcome {
     }
     rename_after_contents(&site)?;
     list_for_offline(&site)
+}
+
+/// Writes the tables of texts, and puts their addresses in front of the start script.
+fn put_texts(site: &Path) -> Outcome {
+    let mut addresses: BTreeMap<&str, BTreeMap<&str, String>> = BTreeMap::new();
+    for (language, part, name, text) in TABLES {
+        write(&site.join(name), text)?;
+        let named = rename(site, name, &hash_of(site, &[name])?)?;
+        addresses.entry(language).or_default().insert(part, format!("./{}", named.new));
+    }
+    let list = serde_json::to_string(&addresses).map_err(|error| error.to_string())?;
+    let start = site.join(START);
+    write(&start, format!("const TEXTS={list};\n{}", read_text(&start)?))
 }
 
 /// Names files after their contents, those that are referred to first.
@@ -114,11 +130,12 @@ pub fn is_kept_offline(name: &str) -> bool {
     !icon_of_a_home_screen && !name.starts_with("schema/")
 }
 
-/// Whether a file is fetched before the first screen can be used. The second part of the app and
-/// the demo book come when they are asked for; the service worker starts after the app.
+/// Whether a file is fetched before the first screen can be used. The second part of the app, the
+/// rest of the texts and the demo book come when they are asked for; the service worker starts
+/// after the app. A person reads one language.
 pub fn is_in_first_load(name: &str) -> bool {
     let later = name.starts_with(LATER_WASM.trim_end_matches(".wasm")) || name.starts_with("books/") || name == WORKER;
-    is_kept_offline(name) && !later
+    is_kept_offline(name) && !later && !(name.starts_with("words-") && !name.starts_with("words-en-US-first"))
 }
 
 /// Every file under `site`, as sorted paths with `/` between folders.
@@ -195,6 +212,7 @@ mod tests {
         assert!(!is_in_first_load("split_later-0123.wasm") && is_kept_offline("split_later-0123.wasm"));
         assert!(!is_in_first_load("service-worker.js") && !is_in_first_load("icons/icon-512.png"));
         assert!(!is_in_first_load("books/marrowgate-juice-hall.json"));
+        assert!(is_in_first_load("words-en-US-first-0123.txt") && !is_in_first_load("words-en-US-rest-0123.txt"));
     }
 
     #[test]

@@ -14,7 +14,7 @@ use wasm_bindgen::closure::Closure;
 use super::library::Library;
 use super::live::{live, press};
 use super::state::AppState;
-use super::{beside, doubtful, how, keeping, notices, places, steps, unfinished};
+use super::{beside, doubtful, how, keeping, language, notices, places, steps, unfinished};
 use crate::app::history::Reach;
 use crate::app::route::Route;
 use crate::book::Book;
@@ -149,7 +149,9 @@ impl Later {
     /// The ways into the second file; fetches it unless it is here or on its way. Returns `None` if it
     /// could not be had.
     pub async fn arrived(self) -> Option<&'static Parts> {
+        let texts = language::fetch_rest();
         let arrived = (self.load)().await;
+        let arrived = if language::add_rest(texts).await { arrived } else { None };
         if let Some(parts) = arrived
             && self.parts.with_untracked(Option::is_none)
         {

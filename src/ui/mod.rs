@@ -13,6 +13,7 @@ mod files;
 mod glass;
 mod how;
 mod keeping;
+mod language;
 mod later;
 mod library;
 mod live;
@@ -42,6 +43,7 @@ pub use later::{Load, PARTS, Parts};
 
 /// Mounts the app on the page's body; `load` fetches what is not in the first load.
 pub fn mount(load: Load) {
+    language::begin();
     mount_to_body(move || view! { <App load /> });
 }
 

@@ -2,11 +2,11 @@
 //!
 //! One person reads one language at a time, so the voice is kept here for each thread instead of
 //! going through every function that says something. The app sets it before it draws; natively it
-//! is American English.
+//! is American English unless a test sets another.
 
 use std::cell::Cell;
 
-use super::texts::{Part, Table};
+use super::texts::Table;
 use crate::foundation::measure::NumberStyle;
 
 /// The texts of one language, and how its readers write numbers.
@@ -40,13 +40,12 @@ pub fn set(voice: Voice) {
 }
 
 impl Voice {
-    /// American English.
+    /// American English natively; in the app without a text, until its table is fetched.
     fn built_in() -> Voice {
-        let first = include_str!(concat!(env!("OUT_DIR"), "/en-US.first.txt"));
-        let rest = include_str!(concat!(env!("OUT_DIR"), "/en-US.rest.txt"));
-        // Both are of this build, so neither is refused.
-        let with = |table: Table, part, file| table.with("en-US", part, file).unwrap_or(table);
-        let texts = with(with(Table::empty(), Part::First, first), Part::Rest, rest);
+        #[cfg(not(target_arch = "wasm32"))]
+        let texts = Table::built_in("en-US");
+        #[cfg(target_arch = "wasm32")]
+        let texts = Table::empty();
         Voice { texts, numbers: NumberStyle::english(""), plural: one_or_other }
     }
 }

@@ -18,8 +18,9 @@ fn main() -> Result<(), String> {
         fs::write(Path::new(&to).join(name), text).map_err(|error| format!("{name} cannot be written: {error}."))
     };
     write("texts.rs", &compiled.items)?;
+    write("tables.rs", &compiled.list)?;
     for table in &compiled.tables {
-        write(&table.name, &table.text)?;
+        write(&table.name(), &table.text)?;
     }
     Ok(())
 }

@@ -45,16 +45,27 @@ pub struct Language {
 pub struct Compiled {
     /// The Rust items.
     pub items: String,
+    /// The Rust list of all tables, for those who have them built in.
+    pub list: String,
     /// The tables, two for each language.
     pub tables: Vec<Table>,
 }
 
 /// A table as the app reads it: a line that says of what it is, then a line for each text.
 pub struct Table {
-    /// The name of its file.
-    pub name: String,
+    /// The tag of its language.
+    pub language: String,
+    /// "first" or "rest".
+    pub part: &'static str,
     /// What is in it.
     pub text: String,
+}
+
+impl Table {
+    /// The name of its file: "words-en-US-first.txt".
+    pub fn name(&self) -> String {
+        format!("words-{}-{}.txt", self.language, self.part)
+    }
 }
 
 /// The name of a file without its end, and its texts.
@@ -104,7 +115,11 @@ pub fn read(folder: &Path) -> Result<Vec<Language>, String> {
 pub fn compile(languages: &[Language]) -> Result<Compiled, String> {
     let deciding = languages.iter().find(|language| language.tag == DECIDES);
     let deciding = in_order(deciding.ok_or_else(|| format!("There is no table of {DECIDES}."))?)?;
-    let (items, build) = items(&deciding);
+    let (mut items, build) = items(&deciding);
+    let tags: Vec<&str> = languages.iter().map(|language| language.tag.as_str()).collect();
+    items.push_str(&format!(
+        "/// The tags of the languages that there are (BCP 47).\npub const LANGUAGES: &[&str] = &{tags:?};\n"
+    ));
     let mut tables = Vec::new();
     for language in languages {
         let texts = in_order(language)?;
@@ -114,11 +129,12 @@ pub fn compile(languages: &[Language]) -> Result<Compiled, String> {
             let lines: Vec<String> = of_part.map(|(_, pattern)| format!("{pattern}\n")).collect();
             let head = format!("brimwright {} {part} {build} {}", language.tag, lines.len());
             let lines = lines.concat();
-            let name = format!("{}.{part}.txt", language.tag);
-            tables.push(Table { name, text: format!("{head}\n{lines}") });
+            let text = format!("{head}\n{lines}");
+            tables.push(Table { language: language.tag.clone(), part, text });
         }
     }
-    Ok(Compiled { items, tables })
+    let list = list(&tables);
+    Ok(Compiled { items, list, tables })
 }
 
 /// The texts of each file, those of the first screen first.
@@ -338,6 +354,15 @@ fn item(text: &Text, number: u16) -> String {
         "/// {says}\npub struct {key}{own} {{\n{fields}}}\nimpl {key}{any} {{\n\
          /// The text.\npub fn say(self) -> String {{ super::filled({number}, &[{values}]) }}\n}}\n"
     )
+}
+
+/// A Rust list of language, part, name and contents of each table.
+fn list(tables: &[Table]) -> String {
+    let row = |table: &Table| {
+        let (language, part, name) = (&table.language, table.part, table.name());
+        format!("({language:?}, {part:?}, {name:?}, include_str!(concat!(env!(\"OUT_DIR\"), \"/{name}\"))),\n")
+    };
+    format!("&[\n{}]\n", tables.iter().map(row).collect::<String>())
 }
 
 /// FNV-1a (RFC draft-eastlake-fnv), 64 bits.

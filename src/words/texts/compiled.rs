@@ -8,3 +8,8 @@ pub mod keys {
 
     include!(concat!(env!("OUT_DIR"), "/texts.rs"));
 }
+
+/// Language, part, name of the file and contents of every table. The app fetches those of one
+/// language instead.
+#[cfg(not(target_arch = "wasm32"))]
+pub static TABLES: &[(&str, &str, &str, &str)] = include!(concat!(env!("OUT_DIR"), "/tables.rs"));

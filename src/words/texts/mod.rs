@@ -9,6 +9,8 @@ mod compiled;
 mod filling;
 mod table;
 
+#[cfg(not(target_arch = "wasm32"))]
+pub use compiled::TABLES;
 pub use compiled::keys;
 pub use table::{Part, Table, TableError};
 

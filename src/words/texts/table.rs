@@ -1,5 +1,7 @@
 //! The table of one language as the build made it.
 
+#[cfg(not(target_arch = "wasm32"))]
+use super::TABLES;
 use super::keys::BUILD;
 
 /// Which of the two parts of a table.
@@ -35,16 +37,28 @@ pub enum TableError {
 /// The texts of one language, in the order of their keys.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Table {
-    lines: Vec<&'static str>,
+    first: Vec<&'static str>,
+    rest: Vec<&'static str>,
 }
 
 impl Table {
     /// A table without texts.
     pub const fn empty() -> Table {
-        Table { lines: Vec::new() }
+        Table { first: Vec::new(), rest: Vec::new() }
     }
 
-    /// This table and a further part, of which every line is checked to be there.
+    /// All texts of a language that is built in; none for another one.
+    #[cfg(not(target_arch = "wasm32"))]
+    pub fn built_in(language: &str) -> Table {
+        let mut table = Table::empty();
+        for part in [Part::First, Part::Rest] {
+            let file = TABLES.iter().find(|(tag, name, ..)| (*tag, *name) == (language, part.name()));
+            table = file.and_then(|(.., text)| table.with(language, part, text).ok()).unwrap_or(table);
+        }
+        table
+    }
+
+    /// This table with one of its parts from its file.
     ///
     /// # Errors
     /// [`TableError`].
@@ -61,11 +75,14 @@ impl Table {
         if head.next().and_then(|count| count.parse().ok()) != Some(lines.len()) || !file.ends_with('\n') {
             return Err(TableError::CutOff);
         }
-        Ok(Table { lines: [self.lines.as_slice(), &lines].concat() })
+        Ok(match part {
+            Part::First => Table { first: lines, rest: self.rest.clone() },
+            Part::Rest => Table { first: self.first.clone(), rest: lines },
+        })
     }
 
     /// The text at a place, or nothing where its part is not here.
     pub(super) fn line(&self, place: u16) -> &'static str {
-        self.lines.get(usize::from(place)).copied().unwrap_or_default()
+        self.first.iter().chain(&self.rest).nth(usize::from(place)).copied().unwrap_or_default()
     }
 }
