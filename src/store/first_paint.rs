@@ -16,6 +16,9 @@ const REVISION: &str = "brimwright.revision";
 const STARTED: &str = "brimwright.started";
 const BOOKS: &str = "brimwright.books";
 const COUNTER_PIN: &str = "brimwright.counter-pin";
+/// Read by the start script too.
+const LANGUAGE: &str = "brimwright.language";
+const REGION: &str = "brimwright.region";
 
 /// What must be known before the first paint.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -56,6 +59,28 @@ pub fn note_revision(revision: u64) {
     set(REVISION, revision);
 }
 
+/// The tag of the region whose numbers and days are chosen for this device. Returns `None` if the
+/// browser's own counts.
+pub fn region() -> Option<String> {
+    get(REGION)
+}
+
+/// Chooses the region, or the browser's own.
+pub fn note_region(tag: Option<&str>) {
+    note(REGION, tag);
+}
+
+/// The tag of the language that is chosen for this device. Returns `None` if the browser's own
+/// counts.
+pub fn language() -> Option<String> {
+    get(LANGUAGE)
+}
+
+/// Chooses the language, or the browser's own. The start script goes by it when the page is loaded.
+pub fn note_language(tag: Option<&str>) {
+    note(LANGUAGE, tag);
+}
+
 /// The note of the books that should be here.
 pub fn noted_books() -> Option<String> {
     get(BOOKS)
@@ -78,9 +103,14 @@ pub fn pin() -> Option<String> {
 
 /// Sets the PIN, or removes it.
 pub fn note_pin(pin: Option<&str>) {
-    match pin {
-        Some(pin) => set(COUNTER_PIN, pin),
-        None if there() => LocalStorage::delete(COUNTER_PIN),
+    note(COUNTER_PIN, pin);
+}
+
+/// Notes a text, or forgets it.
+fn note(key: &str, text: Option<&str>) {
+    match text {
+        Some(text) => set(key, text),
+        None if there() => LocalStorage::delete(key),
         None => {}
     }
 }

@@ -1,11 +1,13 @@
 //! The language of the screens: its texts, which the start script fetches, and its plural forms.
 
+use std::cell::OnceCell;
+
 use js_sys::{Array, Intl, Promise};
 use wasm_bindgen::prelude::wasm_bindgen;
 use wasm_bindgen::throw_str;
 use wasm_bindgen_futures::JsFuture;
 
-use super::locale::number_style;
+use super::locale::{date_style, number_style};
 use crate::foundation::measure::Currency;
 use crate::words::texts::{Part, Table};
 use crate::words::voice::{self, Voice};
@@ -49,7 +51,13 @@ pub async fn add_rest(fetched: JsFuture) -> bool {
 }
 
 fn put(texts: Table) {
-    voice::set(Voice { texts, numbers: number_style(Currency::USD), plural });
+    voice::set(Voice {
+        texts,
+        numbers: number_style(Currency::USD),
+        dates: OnceCell::new(),
+        ask_dates: date_style,
+        plural,
+    });
 }
 
 /// The page keeps its texts as long as it lives.

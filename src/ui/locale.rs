@@ -1,45 +1,60 @@
-//! How numbers are written where this person lives, asked once of the browser.
+//! How numbers, days and times are written where this person lives, asked once of the browser.
 
-use js_sys::{Array, Intl, Object, Reflect};
+use js_sys::{Array, Date, Intl, Object, Reflect};
 use wasm_bindgen::{JsCast, JsValue};
 
-use crate::foundation::measure::{Currency, NumberStyle};
+use crate::foundation::measure::{Currency, NumberStyle, Parts};
+use crate::store::first_paint;
+use crate::words::{DateStyle, DayPattern, TimePattern};
 
 /// The browser's signs, with the book's currency.
 pub fn number_style(currency: Currency) -> NumberStyle {
-    let options = Object::new();
-    let set = |name: &str, value: &str| Reflect::set(&options, &name.into(), &value.into());
-    let asked = set("style", "currency").and(set("currency", currency.code()));
-    let format = Intl::NumberFormat::new(&Array::new(), &options);
-    let parts = asked.ok().map(|_| format.format_to_parts(1_234_567.8));
-    parts.map_or_else(|| NumberStyle::english(&format!("{currency} ")), |parts| style_of(&parts))
+    let sample = |number: f64, options: &[(&str, &str)]| {
+        parts_of(&Intl::NumberFormat::new(&region(), &object(options)).format_to_parts(number))
+    };
+    NumberStyle::from_samples(
+        &sample(1_234_567.8, &[("style", "currency"), ("currency", currency.code())]),
+        &sample(0.5, &[("style", "percent")]),
+        &sample(1234.0, &[]),
+    )
 }
 
-fn style_of(parts: &Array) -> NumberStyle {
+/// How the browser writes days and times.
+pub fn date_style() -> DateStyle {
+    let format = |options: &[(&str, &str)]| Intl::DateTimeFormat::new(&region(), &object(options));
+    let parts = |format: &Intl::DateTimeFormat, month: i32, hour: i32| {
+        parts_of(&format.format_to_parts(&Date::new_with_year_month_day_hr_min(2026, month, 23, hour, 5)))
+    };
+    let pattern = |options: &[(&str, &str)]| {
+        let format = format(options);
+        DayPattern::from_samples(&(0..12).map(|month| parts(&format, month, 12)).collect::<Vec<Parts>>())
+    };
+    let time = format(&[("hour", "numeric"), ("minute", "2-digit")]);
+    DateStyle {
+        with_year: pattern(&[("day", "numeric"), ("month", "short"), ("year", "numeric")]),
+        without_year: pattern(&[("day", "numeric"), ("month", "short")]),
+        time: TimePattern::from_samples(&parts(&time, 0, 9), &parts(&time, 0, 21)),
+    }
+}
+
+/// The region that was chosen on this device, or else the browser's own.
+fn region() -> Array {
+    first_paint::region().map(|tag| Array::of1(&tag.into())).unwrap_or_default()
+}
+
+fn object(options: &[(&str, &str)]) -> Object {
+    let object = Object::new();
+    for (name, value) in options {
+        // A plain object takes any property.
+        let _ = Reflect::set(&object, &(*name).into(), &(*value).into());
+    }
+    object
+}
+
+fn parts_of(parts: &Array) -> Parts {
     let text = |part: &JsValue, name: &str| {
         Reflect::get(part, &name.into()).ok().and_then(|value| value.as_string()).unwrap_or_default()
     };
-    let mut style = NumberStyle { decimal: '.', group: ',', money_before: String::new(), money_after: String::new() };
-    let mut digits_seen = false;
-    let mut literal = String::new();
-    for part in parts.iter().filter(|part| part.is_object()) {
-        let part: &JsValue = part.unchecked_ref();
-        let value = text(part, "value");
-        match text(part, "type").as_str() {
-            "integer" | "fraction" => {
-                if !digits_seen {
-                    style.money_before.push_str(&literal);
-                }
-                literal.clear();
-                digits_seen = true;
-            }
-            "decimal" => style.decimal = value.chars().next().unwrap_or('.'),
-            "group" => style.group = value.chars().next().unwrap_or(','),
-            "literal" => literal.push_str(&value),
-            "currency" if digits_seen => style.money_after = format!("{literal}{value}"),
-            "currency" => style.money_before.push_str(&value),
-            _ => {}
-        }
-    }
-    style
+    let parts = parts.iter().filter(|part| part.is_object());
+    parts.map(|part| (text(part.unchecked_ref(), "type"), text(part.unchecked_ref(), "value"))).collect()
 }

@@ -1,9 +1,9 @@
 //! What is said of batches and of what is here.
 
 use super::allergens::allergens;
+use super::dates::day;
 use super::labels::{KEEPING_NOT_ENTERED, keeping};
 use super::offer_errors::{offer_error, yield_error};
-use super::sales::day;
 use super::{Speaker, overflow};
 use crate::book::{Batch, Book, Drink, DrinkId, Goods, Key, Make, OfferId};
 use crate::counter::batch::{Station, Weighed, made, planned};

@@ -126,7 +126,7 @@ fn shown(lever: Lever, figure: Figure, round: fn(Exact) -> Exact, book: &Book, s
 }
 
 fn percent(share: Share, round: fn(Exact) -> Exact, speaker: &Speaker) -> String {
-    speaker.with_unit(in_steps(share.percent().unwrap_or_default(), 1, round), 1, "%")
+    speaker.percentage(in_steps(share.percent().unwrap_or_default(), 1, round), 1)
 }
 
 /// Rounded at so many decimals.

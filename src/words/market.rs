@@ -1,7 +1,7 @@
 //! What prices seen elsewhere say.
 
 use super::Speaker;
-use super::sales::day;
+use super::dates::day;
 use crate::book::{Book, Key};
 use crate::foundation::measure::{Date, Exact, Money, Share};
 use crate::sizes::market::{Against, Curve, Market, NoCurve};

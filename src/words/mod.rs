@@ -9,6 +9,7 @@ mod choices;
 pub mod copies;
 mod costs;
 pub mod counter;
+mod dates;
 mod faults;
 mod ingredient_list;
 mod jumps;
@@ -55,6 +56,7 @@ pub use choices::{
     service, stage, system, tax_place, treatment,
 };
 pub use costs::{TARGET_MARGIN, cost_basis, part};
+pub use dates::{DateStyle, DayPattern, Piece, TimePattern, day, short_day, time_of_day};
 pub use faults::fault;
 pub use ingredient_list::{Run, ingredient_list, listed_name};
 pub use jumps::{jump, left_doubtful};
@@ -75,8 +77,8 @@ pub use plans::{HOW_MANY_SIZES, Plans, SAME_NUMBER_OF_DRINKS, plan_name, sizes, 
 pub use reading::{example, read_error};
 pub use refusals::{CHOOSE_INSTEAD, called, called_first, refusal};
 pub use sales::{
-    bad_row, batch, day, not_counted, short_day, taken_in, till_error, to_take_in, unknown_sales, week, week_working,
-    weekly_working, weeks_averaged,
+    bad_row, batch, not_counted, taken_in, till_error, to_take_in, unknown_sales, week, week_working, weekly_working,
+    weeks_averaged,
 };
 pub use salvage::{further_not_taken, not_taken};
 pub use sheets::{FOR_THE_OWNER, SIZES_INCLUDE_ICE, per_volume, per_volume_means, tax};

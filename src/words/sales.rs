@@ -1,6 +1,7 @@
 //! What was sold: days, weeks, and why something does not count.
 
 use super::Speaker;
+use super::dates::day;
 use super::offer_errors::offer_error;
 use super::reading::read_error;
 use crate::book::{Book, Key, OfferId, Week};
@@ -8,21 +9,6 @@ use crate::drink::ledger::Ledger;
 use crate::drink::sales::{Average, Unknown, Weekly, contribution_now};
 use crate::exchange::{BadRow, TillError, Why};
 use crate::foundation::measure::{Date, Exact, Money, ReadError};
-
-const MONTHS: [&str; 12] = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
-
-/// A day: 23 Nov 2026.
-pub fn day(date: Date) -> String {
-    let (year, month, day) = date.parts();
-    let month = MONTHS.get(usize::from(month).saturating_sub(1)).copied().unwrap_or_default();
-    format!("{day} {month} {year}")
-}
-
-/// A day without its year: 23 Nov.
-pub fn short_day(date: Date) -> String {
-    let whole = day(date);
-    whole.rsplit_once(' ').map(|(short, _)| short.to_string()).unwrap_or_default()
-}
 
 /// The week that begins on a Monday.
 pub fn week(monday: Date) -> String {

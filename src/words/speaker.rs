@@ -10,7 +10,7 @@ use crate::drink::label::UnitPrice;
 use crate::foundation::measure::{
     Amount, Count, Currency, Exact, Length, Mass, Measure, Money, NumberStyle, Overflow, Share, System, Temperature,
     TypedLength, Volume, show_amount, show_count, show_fill, show_fine_volume, show_length, show_mass, show_measure,
-    show_money, show_number, show_percent, show_temperature, show_volume,
+    show_money, show_number, show_percent, show_percentage, show_short_percent, show_temperature, show_volume,
 };
 
 /// The currency and the units of a book, and how numbers are written where the person lives.
@@ -117,14 +117,19 @@ impl Speaker {
         self.money_of(number, digits)
     }
 
-    /// A share to 0.1 %: "64.5 %".
+    /// A share to 0.1 %: "64.5%".
     pub fn percent(&self, share: Share) -> String {
         said(show_percent(share, &self.style))
     }
 
-    /// A share to at most so many decimals of a percent, without zeros at their end: "90 %".
+    /// A share to at most so many decimals of a percent, without zeros at their end: "90%".
     pub fn short_percent(&self, share: Share, places: u32) -> String {
-        said(share.percent().map(|percent| self.with_unit(percent.rounded(places), 0, "%")))
+        said(show_short_percent(share, places, &self.style))
+    }
+
+    /// A number of percent with all its digits, and at least so many decimals: "12.5%".
+    pub fn percentage(&self, number: Exact, places: u32) -> String {
+        show_percentage(number, places, &self.style)
     }
 
     /// A share as a percentage without its sign, with all its digits: what a field shows.

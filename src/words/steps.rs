@@ -2,7 +2,7 @@
 
 use super::costs::flat_cost_is;
 use super::refusals::called_first;
-use super::{Speaker, day, short_day};
+use super::{Speaker, day, short_day, time_of_day};
 use crate::book::{Book, Clash, FlatCost, Found, Key, Step, Tree};
 use crate::foundation::measure::{Date, Exact, MOST_PLACES, Money, Share};
 
@@ -12,7 +12,7 @@ const NAMED: usize = 3;
 /// When a step was done, by its day, hour and minute where the person is: "10:42", "Yesterday
 /// 17:05", "23 Nov 17:05", "23 Nov 2025".
 pub fn moment(on: Date, hour: u32, minute: u32, today: Date) -> String {
-    let time = format!("{hour}:{minute:02}");
+    let time = time_of_day(hour, minute);
     match today.days_since(on) {
         0 => time,
         1 => format!("Yesterday {time}"),
@@ -23,7 +23,7 @@ pub fn moment(on: Date, hour: u32, minute: u32, today: Date) -> String {
 
 /// A day and time that hold on other days too: "23 Nov 2026 17:05".
 pub fn day_and_time(on: Date, hour: u32, minute: u32) -> String {
-    format!("{} {hour}:{minute:02}", day(on))
+    format!("{} {}", day(on), time_of_day(hour, minute))
 }
 
 /// A moment as it stands inside a sentence.

@@ -1,8 +1,8 @@
 //! What a trial of a change shows.
 
 use super::Speaker;
+use super::dates::day;
 use super::market::signed_money;
-use super::sales::day;
 use crate::foundation::measure::{Date, Exact, Money};
 use crate::foundation::statistics::{Interval, MOST_MORE, Spread};
 use crate::sizes::trial::{Judged, More, Verdict};

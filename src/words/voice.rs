@@ -4,8 +4,9 @@
 //! going through every function that says something. The app sets it before it draws; natively it
 //! is American English unless a test sets another.
 
-use std::cell::Cell;
+use std::cell::{Cell, OnceCell};
 
+use super::dates::DateStyle;
 use super::texts::Table;
 use crate::foundation::measure::NumberStyle;
 
@@ -16,6 +17,10 @@ pub struct Voice {
     pub texts: Table,
     /// The signs of numbers; those of money are each book's own.
     pub numbers: NumberStyle,
+    /// How days and times are written, once it was asked for.
+    pub dates: OnceCell<DateStyle>,
+    /// Says how days and times are written.
+    pub ask_dates: fn() -> DateStyle,
     /// The plural form of a number in plain digits ("1", "1.0", "1200"), by its name in the Unicode
     /// CLDR.
     pub plural: fn(&str) -> &'static str,
@@ -40,13 +45,24 @@ pub fn set(voice: Voice) {
 }
 
 impl Voice {
+    /// How days and times are written.
+    pub fn dates(&self) -> &DateStyle {
+        self.dates.get_or_init(self.ask_dates)
+    }
+
     /// American English natively; in the app without a text, until its table is fetched.
     fn built_in() -> Voice {
         #[cfg(not(target_arch = "wasm32"))]
         let texts = Table::built_in("en-US");
         #[cfg(target_arch = "wasm32")]
         let texts = Table::empty();
-        Voice { texts, numbers: NumberStyle::english(""), plural: one_or_other }
+        Voice {
+            texts,
+            numbers: NumberStyle::english(""),
+            dates: OnceCell::new(),
+            ask_dates: DateStyle::english,
+            plural: one_or_other,
+        }
     }
 }
 

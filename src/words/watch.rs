@@ -1,6 +1,7 @@
 //! What changed prices move, and what the menu hangs on.
 
-use super::sales::{day, not_counted};
+use super::dates::day;
+use super::sales::not_counted;
 use super::{Speaker, overflow, refusal};
 use crate::book::{Book, Goods, Key};
 use crate::buying::price_watch::{

@@ -1,6 +1,6 @@
 //! What a yield log says.
 
-use super::sales::day;
+use super::dates::day;
 use super::{Speaker, overflow, watch};
 use crate::book::{Ingredient, Weighing};
 use crate::buying::yield_log::{Step, Summary, YieldLogError, yield_of};

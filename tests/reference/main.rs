@@ -12,6 +12,7 @@ mod estimates;
 mod fills;
 mod from_price_tag_to_conclusion;
 mod labels;
+mod locales;
 mod prices;
 mod quotes;
 mod shapes;

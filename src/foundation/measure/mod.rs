@@ -76,10 +76,10 @@ pub use read::{
 };
 pub use show::{
     show_amount, show_count, show_fill, show_fine_volume, show_length, show_mass, show_measure, show_money,
-    show_number, show_percent, show_temperature, show_volume,
+    show_number, show_percent, show_percentage, show_short_percent, show_temperature, show_volume,
 };
 pub use step::{nearest_step, next_step, whole_steps};
-pub use style::NumberStyle;
+pub use style::{NumberStyle, Parts};
 pub use temperature::{Scale, Temperature};
 pub use unit::{Dimension, Measure, System, Unit};
 pub use unseen::{is_seen, is_unseen};

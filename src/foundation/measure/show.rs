@@ -15,7 +15,8 @@ pub fn show_number(number: Exact, least_places: u32, style: &NumberStyle) -> Str
     let (whole, part) = digits.split_once('.').unwrap_or((digits, ""));
     let mut shown = String::from(sign);
     for (index, digit) in whole.chars().enumerate() {
-        if index > 0 && whole.len().saturating_sub(index).is_multiple_of(3) {
+        let left = whole.len().saturating_sub(index);
+        if index > 0 && whole.len() >= style.grouped_from && begins_a_group(left, style.further_group) {
             shown.push(style.group);
         }
         shown.push(digit);
@@ -27,6 +28,11 @@ pub fn show_number(number: Exact, least_places: u32, style: &NumberStyle) -> Str
         shown.extend(std::iter::repeat_n('0', zeros));
     }
     shown
+}
+
+/// Whether a group begins where so many digits are left: the last has three.
+fn begins_a_group(left: usize, further: usize) -> bool {
+    left >= 3 && left.saturating_sub(3).is_multiple_of(further)
 }
 
 /// An amount with all its digits and its unit, as people who use `system` would type it: "12.5 fl oz", or
@@ -43,12 +49,26 @@ pub fn show_money(money: Money, currency: Currency, style: &NumberStyle) -> Stri
     format!("{sign}{}{number}{}", style.money_before, style.money_after)
 }
 
-/// A share, rounded to 0.1 %: "64.5 %".
+/// A share, rounded to 0.1 %: "64.5%".
 ///
 /// # Errors
 /// [`Overflow`] if a hundred times the share leaves the range of [`Exact`].
 pub fn show_percent(share: Share, style: &NumberStyle) -> Result<String, Overflow> {
-    Ok(format!("{}\u{a0}%", show_number(share.percent()?.rounded(1), 1, style)))
+    Ok(show_percentage(share.percent()?.rounded(1), 1, style))
+}
+
+/// A share, rounded to at most so many decimals of a percent, without zeros at their end: "90%".
+///
+/// # Errors
+/// [`Overflow`] if a hundred times the share leaves the range of [`Exact`].
+pub fn show_short_percent(share: Share, places: u32, style: &NumberStyle) -> Result<String, Overflow> {
+    Ok(show_percentage(share.percent()?.rounded(places), 0, style))
+}
+
+/// A number of percent with all its digits, and at least `least_places` decimals: "12.5%".
+pub fn show_percentage(number: Exact, least_places: u32, style: &NumberStyle) -> String {
+    let sign = if number.is_negative() { "\u{2212}" } else { "" };
+    [sign, &style.percent_before, &show_number(number.abs(), least_places, style), &style.percent_after].concat()
 }
 
 /// A volume, rounded to 1 mL or 0.1 fl oz (0.01 below 1 fl oz): "16.0 fl oz".
