@@ -2,6 +2,7 @@
 //! in the list, and the map in DEVELOPERS.md says the same.
 
 mod entered;
+mod literals;
 mod palette;
 
 use std::collections::{BTreeMap, BTreeSet};

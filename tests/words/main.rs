@@ -22,6 +22,7 @@ mod sheets;
 mod sizes;
 mod steps;
 mod switching;
+mod table;
 mod watch;
 mod working;
 mod yield_log;
