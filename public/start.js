@@ -8,26 +8,10 @@
 // The build puts TEXTS in front of this script: the addresses of the two tables of each language.
 
 const workers = navigator.serviceWorker;
-const language = languageHere();
+const language = document.documentElement.lang;
 let registration;
 let agreed = false;
 let replaced = false;
-
-// The language that was chosen here, or else the first one of the browser's that there is.
-function languageHere() {
-  const tags = Object.keys(TEXTS);
-  const base = (tag) => tag.split("-")[0];
-  const nearest = navigator.languages.map((wanted) => tags.find((tag) => base(tag) === base(wanted)));
-  return [chosenHere(), ...nearest].find((tag) => tags.includes(tag)) ?? "en-US";
-}
-
-function chosenHere() {
-  try {
-    return JSON.parse(localStorage.getItem("brimwright.language"));
-  } catch {
-    return null;
-  }
-}
 
 async function table(part) {
   const response = await fetch(new URL(TEXTS[language][part], import.meta.url));
@@ -51,19 +35,10 @@ async function startApp() {
 
 function sayItCouldNotStart(error) {
   console.error(error);
-  const start = document.getElementById("start");
-  if (!start) return;
-  start.classList.add("start-failed");
-  const sentence = document.createElement("p");
-  sentence.setAttribute("role", "alert");
-  sentence.textContent =
-    "Brimwright could not start. Check the connection and load the page again. " +
-    "Your data is untouched on this device.";
-  const again = document.createElement("button");
-  again.type = "button";
-  again.textContent = "Load again";
-  again.addEventListener("click", loadAgain);
-  start.append(sentence, again);
+  document.documentElement.classList.add("start-failed");
+  const failed = document.getElementById("start-failed");
+  failed.hidden = false;
+  failed.querySelector("button").addEventListener("click", loadAgain);
 }
 
 // A waiting version may be the cure; pressing the button agrees to it.
@@ -126,7 +101,6 @@ window.addEventListener("brimwright-accept-update", acceptUpdate);
 
 try {
   await startApp();
-  document.getElementById("start")?.remove();
 } catch (error) {
   sayItCouldNotStart(error);
 }

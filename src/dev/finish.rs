@@ -10,6 +10,7 @@ use std::path::{Path, PathBuf};
 use brimwright::words::texts::TABLES;
 use sha2::{Digest, Sha256};
 
+use crate::first_words;
 use crate::run::{Outcome, in_project};
 use crate::script;
 use crate::split::{BINDINGS, LATER, LATER_WASM, WASM, split};
@@ -19,6 +20,9 @@ use crate::wasm::without_custom_sections;
 const PAGE: &str = "index.html";
 const WORKER: &str = "service-worker.js";
 const START: &str = "start.js";
+/// Puts the first words into the person's language.
+const FIRST: &str = "first.js";
+const MANIFEST: &str = "manifest.webmanifest";
 
 /// Finishes the site in Trunk's staging folder.
 pub fn finish() -> Outcome {
@@ -27,13 +31,17 @@ pub fn finish() -> Outcome {
         .ok_or("`cargo dev finish` is called by Trunk at the end of a build; use `cargo dev bundle`.")?;
     write(&site.join("style.css"), style::joined(&in_project("style"))?)?;
     split(&site)?;
-    for name in [BINDINGS, LATER, START, WORKER] {
+    for name in [BINDINGS, LATER, FIRST, START, WORKER] {
         let path = site.join(name);
         write(&path, script::short(name, &read_text(&path)?)?)?;
     }
     put_texts(&site)?;
     let page = site.join(PAGE);
-    write(&page, without_links_of_trunk(&read_text(&page)?))?;
+    write(&page, first_words::put_in(&without_links_of_trunk(&read_text(&page)?))?)?;
+    let manifest = site.join(MANIFEST);
+    write(&manifest, first_words::put_in(&read_text(&manifest)?)?)?;
+    let first = site.join(FIRST);
+    write(&first, format!("{}{}", first_words::of_the_page(&read_text(&page)?)?, read_text(&first)?))?;
     for name in [WASM, LATER_WASM] {
         let wasm = without_custom_sections(&read(&site.join(name))?)?;
         write(&site.join(name), wasm)?;
@@ -66,8 +74,8 @@ fn rename_after_contents(site: &Path) -> Outcome {
     refer(&site.join(&bindings.new), "from\"", &[&later])?;
     refer(&site.join(&later.new), "from\"", &[&bindings])?;
     refer(&site.join(START), "", &[&wasm, &bindings])?;
-    let start = named(START)?;
-    refer(&site.join(PAGE), "", &[&wasm, &bindings, &later, &start, &style])
+    let (start, first) = (named(START)?, named(FIRST)?);
+    refer(&site.join(PAGE), "", &[&wasm, &bindings, &later, &first, &start, &style])
 }
 
 /// A file that was named after contents.
@@ -221,7 +229,7 @@ mod tests {
         let names = |later_wasm: &str| {
             fs::remove_dir_all(&site).ok();
             fs::create_dir_all(&site).expect("a folder");
-            let page = "./brimwright_bg.wasm ./brimwright.js ./later.js ./start.js ./style.css";
+            let page = "./brimwright_bg.wasm ./brimwright.js ./later.js ./first.js ./start.js ./style.css";
             // The bindings also hand the other script over by its name before: that stays.
             let bindings = "import*as it from\"./later.js\";\"./later.js\": it";
             let later = "import{}from\"./brimwright.js\";\"./split_later.wasm\"";
@@ -231,6 +239,7 @@ mod tests {
                 (BINDINGS, bindings),
                 (LATER, later),
                 (START, start),
+                (FIRST, ""),
                 (WASM, "first"),
                 (LATER_WASM, later_wasm),
                 ("style.css", ""),

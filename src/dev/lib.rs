@@ -7,6 +7,7 @@ mod checks;
 mod dependencies;
 mod faults;
 mod finish;
+mod first_words;
 mod price;
 mod run;
 mod script;

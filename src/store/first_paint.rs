@@ -12,11 +12,12 @@ use crate::book::BookId;
 use crate::foundation::lock::read_pin;
 
 const OPEN_BOOK: &str = "brimwright.open-book";
+/// Read by the script of the first words, as are `STARTED` and `LANGUAGE`.
+const OPEN_NAME: &str = "brimwright.open-name";
 const REVISION: &str = "brimwright.revision";
 const STARTED: &str = "brimwright.started";
 const BOOKS: &str = "brimwright.books";
 const COUNTER_PIN: &str = "brimwright.counter-pin";
-/// Read by the start script too.
 const LANGUAGE: &str = "brimwright.language";
 const REGION: &str = "brimwright.region";
 
@@ -48,10 +49,16 @@ pub fn note_open(book: Option<BookId>) {
         Some(book) => set(OPEN_BOOK, book.to_string()),
         None if there() => {
             LocalStorage::delete(OPEN_BOOK);
+            LocalStorage::delete(OPEN_NAME);
             LocalStorage::delete(REVISION);
         }
         None => {}
     }
+}
+
+/// Notes the name of the open book: the page shows it before the app is here.
+pub fn note_name(name: &str) {
+    set(OPEN_NAME, name);
 }
 
 /// Notes the last saved revision of the open book.

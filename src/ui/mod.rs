@@ -54,9 +54,17 @@ fn App(load: Load) -> impl IntoView {
     provide_context(update::Update::start());
     provide_context(later::Later::start(load));
     provide_context(lock::Lock::start());
+    // The page's own first words give way when there is something in their place.
+    Effect::new(move |_| {
+        if library.phase.get() != Phase::Opening
+            && let Some(start) = document().get_element_by_id("start")
+        {
+            start.remove();
+        }
+    });
     view! {
         {live::live(move || match library.phase.get() {
-            Phase::Opening => view! { <p class="opening">"Opening your book."</p> }.into_any(),
+            Phase::Opening => ().into_any(),
             Phase::Choosing => view! { <welcome::Welcome /> }.into_any(),
             Phase::Open(_) => open_book(library),
             Phase::Stuck(fault) => view! { <saving::Stuck fault /> }.into_any(),

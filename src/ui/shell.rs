@@ -14,6 +14,7 @@ use super::state::AppState;
 use super::steps::{Steps, reach};
 use crate::app::history::Reach;
 use crate::app::route::{Place, Route};
+use crate::store::first_paint;
 
 /// The frame around the screens.
 #[component]
@@ -118,6 +119,7 @@ fn Head() -> impl IntoView {
         }
     };
     let name = text(move || state.book.with(|book| book.settings().name.clone()));
+    Effect::new(move |_| name.with(|name| first_paint::note_name(name)));
     let invented = when(
         move || state.book.with(|book| book.settings().invented),
         || view! { <span class="tag">"invented data"</span> }.into_any(),

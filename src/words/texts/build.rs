@@ -19,6 +19,7 @@ fn main() -> Result<(), String> {
     };
     write("texts.rs", &compiled.items)?;
     write("tables.rs", &compiled.list)?;
+    write("keys.rs", &compiled.keys)?;
     for table in &compiled.tables {
         write(&table.name(), &table.text)?;
     }

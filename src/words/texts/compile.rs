@@ -19,7 +19,7 @@ use fluent_syntax::unicode::unescape_unicode_to_string;
 pub const DECIDES: &str = "en-US";
 
 /// The files that the first screen needs.
-pub const FIRST: [&str; 2] = ["common", "first"];
+pub const FIRST: [&str; 3] = ["common", "first", "start"];
 
 /// The plural forms of the Unicode CLDR.
 const FORMS: [&str; 6] = ["zero", "one", "two", "few", "many", "other"];
@@ -47,6 +47,8 @@ pub struct Compiled {
     pub items: String,
     /// The Rust list of all tables, for those who have them built in.
     pub list: String,
+    /// The Rust list of all keys, in the order of the lines of a table.
+    pub keys: String,
     /// The tables, two for each language.
     pub tables: Vec<Table>,
 }
@@ -133,8 +135,10 @@ pub fn compile(languages: &[Language]) -> Result<Compiled, String> {
             tables.push(Table { language: language.tag.clone(), part, text });
         }
     }
+    let keys = deciding.iter().flat_map(|(file, texts)| texts.iter().map(move |text| format!("{file}::{}", text.key)));
+    let keys = format!("&{:?}\n", keys.collect::<Vec<String>>());
     let list = list(&tables);
-    Ok(Compiled { items, list, tables })
+    Ok(Compiled { items, list, keys, tables })
 }
 
 /// The texts of each file, those of the first screen first.

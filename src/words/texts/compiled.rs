@@ -13,3 +13,7 @@ pub mod keys {
 /// language instead.
 #[cfg(not(target_arch = "wasm32"))]
 pub static TABLES: &[(&str, &str, &str, &str)] = include!(concat!(env!("OUT_DIR"), "/tables.rs"));
+
+/// Every key, in the order of the lines of a table: "first::opening".
+#[cfg(not(target_arch = "wasm32"))]
+pub static KEYS: &[&str] = include!(concat!(env!("OUT_DIR"), "/keys.rs"));

@@ -9,9 +9,9 @@ mod compiled;
 mod filling;
 mod table;
 
-#[cfg(not(target_arch = "wasm32"))]
-pub use compiled::TABLES;
 pub use compiled::keys;
+#[cfg(not(target_arch = "wasm32"))]
+pub use compiled::{KEYS, TABLES};
 pub use table::{Part, Table, TableError};
 
 use super::Speaker;

@@ -1,8 +1,8 @@
 //! The table of one language as the build made it.
 
-#[cfg(not(target_arch = "wasm32"))]
-use super::TABLES;
 use super::keys::BUILD;
+#[cfg(not(target_arch = "wasm32"))]
+use super::{KEYS, TABLES};
 
 /// Which of the two parts of a table.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -56,6 +56,13 @@ impl Table {
             table = file.and_then(|(.., text)| table.with(language, part, text).ok()).unwrap_or(table);
         }
         table
+    }
+
+    /// The text of a key ("first::opening") that has no placeholders; `None` if there is no such key.
+    #[cfg(not(target_arch = "wasm32"))]
+    pub fn by_key(&self, key: &str) -> Option<&'static str> {
+        let place = KEYS.iter().position(|it| *it == key)?;
+        u16::try_from(place).ok().map(|place| self.line(place))
     }
 
     /// This table with one of its parts from its file.
