@@ -13,7 +13,17 @@ let registration;
 let agreed = false;
 let replaced = false;
 
-async function table(part) {
+const fetched = new Map();
+
+// One of the two tables of a language; one that could not be had is asked for again.
+function table(language, part) {
+  const address = TEXTS[language][part];
+  if (!fetched.has(address)) fetched.set(address, fetchTable(language, part));
+  fetched.get(address).catch(() => fetched.delete(address));
+  return fetched.get(address);
+}
+
+async function fetchTable(language, part) {
   const response = await fetch(new URL(TEXTS[language][part], import.meta.url));
   const text = await response.text();
   if (!text.startsWith(`brimwright ${language} ${part} `)) throw new Error(`${response.url} is not a table of texts`);
@@ -21,15 +31,10 @@ async function table(part) {
 }
 
 async function startApp() {
-  const first = table("first");
+  const coming = table(language, "first");
   const app = await import("./brimwright.js");
-  const text = await first;
-  let rest;
-  globalThis.brimwrightTexts = {
-    language: () => language,
-    first: () => text,
-    rest: () => (rest ??= table("rest").catch((error) => ((rest = null), Promise.reject(error)))),
-  };
+  const first = await coming;
+  globalThis.brimwrightTexts = { language: () => language, first: () => first, table };
   await app.default({ module_or_path: new URL("./brimwright_bg.wasm", import.meta.url) });
 }
 
@@ -50,7 +55,7 @@ function loadAgain() {
 // The worker keeps the tables when it hands them out. What could not be had now is asked for when
 // it is needed.
 async function sayItIsKept() {
-  await Promise.allSettled([table("first"), table("rest")]);
+  await Promise.allSettled([fetchTable(language, "first"), fetchTable(language, "rest")]);
   window.dispatchEvent(new CustomEvent("brimwright-kept"));
 }
 

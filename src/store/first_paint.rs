@@ -19,6 +19,7 @@ const STARTED: &str = "brimwright.started";
 const BOOKS: &str = "brimwright.books";
 const COUNTER_PIN: &str = "brimwright.counter-pin";
 const LANGUAGE: &str = "brimwright.language";
+const CREW_LANGUAGE: &str = "brimwright.crew-language";
 const REGION: &str = "brimwright.region";
 
 /// What must be known before the first paint.
@@ -86,6 +87,17 @@ pub fn language() -> Option<String> {
 /// Chooses the language, or the browser's own. The start script goes by it when the page is loaded.
 pub fn note_language(tag: Option<&str>) {
     note(LANGUAGE, tag);
+}
+
+/// The tag of the language that is chosen for the Counter of this device. Returns `None` if it is the
+/// same as everywhere.
+pub fn crew_language() -> Option<String> {
+    get(CREW_LANGUAGE)
+}
+
+/// Chooses the language of the Counter, or the same as everywhere.
+pub fn note_crew_language(tag: Option<&str>) {
+    note(CREW_LANGUAGE, tag);
 }
 
 /// The note of the books that should be here.

@@ -1,6 +1,6 @@
 //! How numbers, days and times are written where this person lives, asked once of the browser.
 
-use js_sys::{Array, Date, Intl, Object, Reflect};
+use js_sys::{Array, Date, Function, Intl, Object, Reflect};
 use wasm_bindgen::{JsCast, JsValue};
 
 use crate::foundation::measure::{Currency, NumberStyle, Parts};
@@ -35,6 +35,21 @@ pub fn date_style() -> DateStyle {
         without_year: pattern(&[("day", "numeric"), ("month", "short")]),
         time: TimePattern::from_samples(&parts(&time, 0, 9), &parts(&time, 0, 21)),
     }
+}
+
+/// The name of a language, or of a language and country, in that language itself: "Español (Estados
+/// Unidos)". The tag where the browser knows none.
+pub fn language_name(tag: &str) -> String {
+    let named = || {
+        let names: Function =
+            Reflect::get(&Reflect::get(&js_sys::global(), &"Intl".into())?, &"DisplayNames".into())?.dyn_into()?;
+        let options = object(&[("type", "language"), ("languageDisplay", "standard")]);
+        let names = Reflect::construct(&names, &Array::of2(&Array::of1(&tag.into()), &options))?;
+        let of: Function = Reflect::get(&names, &"of".into())?.dyn_into()?;
+        of.call1(&names, &tag.into())
+    };
+    let name: Result<JsValue, JsValue> = named();
+    name.ok().and_then(|name| name.as_string()).unwrap_or_else(|| tag.to_string())
 }
 
 /// The region that was chosen on this device, or else the browser's own.

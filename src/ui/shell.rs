@@ -4,6 +4,7 @@ use leptos::prelude::*;
 
 use super::address::follow_address;
 use super::how::How;
+use super::language::{self, Reader};
 use super::later::{Later, Parts, waiting};
 use super::live::{flag, live, press, text, when};
 use super::lock::Lock;
@@ -44,6 +45,20 @@ pub fn Shell() -> impl IntoView {
     provide_context(How::closed());
     let steps = Steps::closed();
     provide_context(steps);
+    // All is drawn anew where who reads it changes, and the two read different languages.
+    let reader = Memo::new(move |_| {
+        let of_the_crew = later.parts().is_some() && language::crew_has_its_own() && route.get().is_for_the_crew();
+        if of_the_crew { Reader::Crew } else { Reader::Owner }
+    });
+    live(move || {
+        language::speak_to(reader.get());
+        view! { <Frame route locked shown /> }.into_any()
+    })
+}
+
+#[component]
+fn Frame(route: ReadSignal<Route>, locked: Signal<bool>, shown: Memo<Option<Route>>) -> impl IntoView {
+    let (later, steps) = (Later::here(), expect_context::<Steps>());
     view! {
         <a class="skip" href="#main">"To the content"</a>
         <div class="frame" class:frame-locked=locked>

@@ -21,9 +21,8 @@ pub struct Voice {
     pub dates: OnceCell<DateStyle>,
     /// Says how days and times are written.
     pub ask_dates: fn() -> DateStyle,
-    /// The plural form of a number in plain digits ("1", "1.0", "1200"), by its name in the Unicode
-    /// CLDR.
-    pub plural: fn(&str) -> &'static str,
+    /// The rule of plural forms.
+    pub plural: Plural,
 }
 
 thread_local! {
@@ -39,10 +38,18 @@ pub fn here() -> &'static Voice {
     })
 }
 
-/// Puts a voice in force. It is kept as long as the page, since what it says is kept by views.
+/// Puts a voice in force. It is kept for good, since its texts are kept by what was said.
 pub fn set(voice: Voice) {
-    HERE.set(Some(Box::leak(Box::new(voice))));
+    put(Box::leak(Box::new(voice)));
 }
+
+/// Puts a voice in force that is kept already.
+pub fn put(voice: &'static Voice) {
+    HERE.set(Some(voice));
+}
+
+/// The plural form of a number in plain digits ("1", "1.0", "1200"), by its name in the Unicode CLDR.
+pub type Plural = fn(&str) -> &'static str;
 
 impl Voice {
     /// How days and times are written.

@@ -126,6 +126,11 @@ pub enum Sheet {
 }
 
 impl Route {
+    /// Whether it is read by the crew: the Counter, and sheets for the kitchen and for shopping.
+    pub fn is_for_the_crew(self) -> bool {
+        self.place() == Place::Counter || self == Route::Sheet(Sheet::BuyingList)
+    }
+
     /// The screen of goods.
     pub const fn of_goods(goods: Goods) -> Route {
         match goods {

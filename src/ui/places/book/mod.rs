@@ -7,6 +7,7 @@ mod files;
 mod incoming;
 mod points;
 mod settings;
+mod this_device;
 
 use leptos::prelude::*;
 
@@ -73,6 +74,7 @@ pub fn BookPage() -> impl IntoView {
             {without_a_copy(library)}
             <deleted::DeletedBooks />
         </Section>
+        <this_device::ThisDevice />
         <LockDevice />
         <Section heading="Cautions">
             <p>

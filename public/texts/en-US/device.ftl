@@ -1,0 +1,10 @@
+# What is chosen for this device: languages, numbers and dates.
+
+this-device = This device
+about = These choices stay on this device. Your books stay the same.
+language = Language
+counter-language = Counter language
+as-in-browser = Same as browser
+same-language = Same as above
+numbers-and-dates = Numbers and dates
+written-like = Example: { $sample }
