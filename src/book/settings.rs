@@ -132,6 +132,24 @@ impl Settings {
         }
     }
 
+    /// The settings of a new book in a country, by its two letters (ISO 3166-1): its money, units
+    /// and tax place, and US dollars where its money is not known here. Ounces are used in the
+    /// United States, and tax is added to a price there and in Canada (from memory; territories of
+    /// the United States are as the United States).
+    pub fn in_country(name: &str, country: &str) -> Settings {
+        let of_united_states = ["US", "PR", "GU", "VI", "AS", "MP"].contains(&country);
+        let added = of_united_states || country == "CA";
+        let us = Settings::new(name);
+        let currency = Currency::of_country(country).unwrap_or(us.currency);
+        Settings {
+            currency,
+            units: if of_united_states { System::UsCustomary } else { System::Metric },
+            tax: Tax { place: if added { us.tax.place } else { TaxPlace::InThePrice }, ..us.tax },
+            endings: if currency.digits() == 2 { us.endings } else { Vec::new() },
+            ..us
+        }
+    }
+
     /// The period in which price endings repeat: one major unit, or a hundred if the currency has no decimals.
     pub fn ending_period(&self) -> Money {
         Money::from_major(if self.currency.digits() == 0 { Exact::new(100, 0) } else { Exact::ONE })

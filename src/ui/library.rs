@@ -11,6 +11,7 @@ use wasm_bindgen_futures::JsFuture;
 use super::address::go;
 use super::files::save_book_file;
 use super::later::Later;
+use super::locale;
 use super::random::random;
 use super::state::AppState;
 use super::today::{now, today};
@@ -320,6 +321,10 @@ impl Device for Browser {
 
     fn today(&self) -> Date {
         today()
+    }
+
+    fn country(&self) -> String {
+        locale::country()
     }
 
     fn noted_books(&self) -> Option<String> {

@@ -1,6 +1,7 @@
 //! How numbers, days and times are written where this person lives, asked once of the browser.
 
 use js_sys::{Array, Date, Function, Intl, Object, Reflect};
+use leptos::prelude::window;
 use wasm_bindgen::{JsCast, JsValue};
 
 use crate::foundation::measure::{Currency, NumberStyle, Parts};
@@ -50,6 +51,21 @@ pub fn language_name(tag: &str) -> String {
     };
     let name: Result<JsValue, JsValue> = named();
     name.ok().and_then(|name| name.as_string()).unwrap_or_else(|| tag.to_string())
+}
+
+/// The two letters of the country whose numbers and days are shown: that of a tag without one is
+/// the likeliest. "US" where the browser does not say.
+pub fn country() -> String {
+    let tag = region().get(0).as_string().or_else(|| window().navigator().language());
+    let likeliest = |tag: String| {
+        let locale: Function =
+            Reflect::get(&Reflect::get(&js_sys::global(), &"Intl".into())?, &"Locale".into())?.dyn_into()?;
+        let locale = Reflect::construct(&locale, &Array::of1(&tag.into()))?;
+        let maximize: Function = Reflect::get(&locale, &"maximize".into())?.dyn_into()?;
+        Reflect::get(&maximize.call0(&locale)?, &"region".into())
+    };
+    let country: Option<JsValue> = tag.and_then(|tag| likeliest(tag).ok());
+    country.and_then(|country| country.as_string()).unwrap_or_else(|| "US".into())
 }
 
 /// The region that was chosen on this device, or else the browser's own.

@@ -217,7 +217,7 @@ impl<B: Backing> Library<B> {
 
     /// Starts an empty book.
     pub fn start_empty(&self) {
-        self.go(Way::Add(Box::new(Book::new(Settings::new("My book")))));
+        self.go(Way::Add(Box::new(Book::new(Settings::in_country("My book", &self.inner.device.country())))));
     }
 
     /// Opens the demo book: the one on the shelf, or `demo` as a new one.

@@ -21,6 +21,12 @@ const TWO_DIGITS: &[&str] = &[
 const NO_DIGITS: &[&str] = &["ISK", "JPY", "KRW", "VND", "CLP", "PYG", "UGX", "RWF", "XOF", "XAF"];
 const THREE_DIGITS: &[&str] = &["KWD", "BHD", "OMR", "JOD", "TND", "IQD"];
 
+/// The countries whose money is the euro in 2026 (from memory; Bulgaria joined in that year).
+const EURO_AREA: &[&str] = &[
+    "AT", "BE", "BG", "CY", "DE", "EE", "ES", "FI", "FR", "GR", "HR", "IE", "IT", "LT", "LU", "LV", "MT", "NL", "PT",
+    "SI", "SK",
+];
+
 impl Currency {
     /// The US dollar.
     pub const USD: Currency = Currency { code: "USD", digits: 2 };
@@ -34,6 +40,14 @@ impl Currency {
     /// The currency with this three-letter code, if it is known here.
     pub fn from_code(code: &str) -> Option<Currency> {
         Currency::all().find(|currency| currency.code == code)
+    }
+
+    /// The currency of a country, by its two letters (ISO 3166-1): the euro where it is the money,
+    /// else the one whose code begins with them, as the codes of ISO 4217 do. Returns `None` if
+    /// none known here does.
+    pub fn of_country(country: &str) -> Option<Currency> {
+        let own = || Currency::all().find(|currency| country.len() == 2 && currency.code.starts_with(country));
+        if EURO_AREA.contains(&country) { Currency::from_code("EUR") } else { own() }
     }
 
     /// Its three-letter code.

@@ -58,6 +58,10 @@ impl Device for Phone {
         Date::new(2026, 11, 27).expect("a day")
     }
 
+    fn country(&self) -> String {
+        "US".into()
+    }
+
     fn noted_books(&self) -> Option<String> {
         self.noted.borrow().clone()
     }
