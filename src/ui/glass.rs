@@ -7,6 +7,7 @@ use crate::book::{Container, IcePlace};
 use crate::drink::fill::{Fill, Scaled, height_of, inside};
 use crate::foundation::measure::{Exact, Length, Volume};
 use crate::foundation::shape::outline;
+use crate::say;
 
 /// The drawing's units from base to rim, and around it.
 const DEEP: u32 = 900;
@@ -102,7 +103,7 @@ pub fn glass(container: &Container, fill: &Fill, layers: Vec<(Layer, Volume)>) -
             class="glass"
             viewBox=format!("0 0 {} {}", 2 * middle, DEEP + 2 * EDGE)
             role="img"
-            aria-label="The container to scale, with its fill line"
+            aria-label=say!(drinks::glass)
         >
             <clipPath id=id.clone()>
                 <path d=format!("{wall}Z") />

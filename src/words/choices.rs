@@ -1,131 +1,141 @@
-//! Names of choices, in trade words.
+//! Names of choices.
 
 use crate::book::{DrinkKind, FillRule, IcePlace, PackagingPart, Produce, Scaling, Service, Stage, TaxPlace};
 use crate::drink::fill::Known;
 use crate::drink::ledger::OfferStatus;
 use crate::foundation::measure::System;
+use crate::say;
 
 /// What an amount in a recipe means.
-pub const fn stage(stage: Stage) -> &'static str {
+pub fn stage(stage: Stage) -> &'static str {
     match stage {
-        Stage::AsBought => "as bought",
-        Stage::Trimmed => "trimmed",
-        Stage::Pressed => "pressed",
-        Stage::SoakedOrBrewed => "soaked or brewed",
+        Stage::AsBought => say!(drinks::as_purchased),
+        Stage::Trimmed => say!(drinks::trimmed),
+        Stage::Pressed => say!(drinks::pressed),
+        Stage::SoakedOrBrewed => say!(drinks::soaked_or_brewed),
     }
 }
 
 /// How a line follows the size.
-pub const fn scaling(scaling: Scaling) -> &'static str {
+pub fn scaling(scaling: Scaling) -> &'static str {
     match scaling {
-        Scaling::InProportion => "in proportion",
-        Scaling::Fixed => "fixed",
-        Scaling::Stepped(_) => "in steps",
-        Scaling::TopUp => "top-up",
+        Scaling::InProportion => say!(drinks::scale_with_size),
+        Scaling::Fixed => say!(drinks::fixed_amount),
+        Scaling::Stepped(_) => say!(drinks::by_the_piece),
+        Scaling::TopUp => say!(drinks::fill_to_the_line),
     }
 }
 
 /// Where ice is in a drink.
-pub const fn ice_place(place: IcePlace) -> &'static str {
+pub fn ice_place(place: IcePlace) -> &'static str {
     match place {
-        IcePlace::BlendedIn => "blended in",
-        IcePlace::HeldUnder => "held under the line",
-        IcePlace::Floating => "floating",
+        IcePlace::BlendedIn => say!(drinks::ice_blended_in),
+        IcePlace::HeldUnder => say!(drinks::ice_under_line),
+        IcePlace::Floating => say!(drinks::ice_floating),
+    }
+}
+
+/// Ice at its place, among the ways an ingredient is used.
+pub fn ice_use(place: IcePlace) -> &'static str {
+    match place {
+        IcePlace::BlendedIn => say!(drinks::use_ice_blended_in),
+        IcePlace::HeldUnder => say!(drinks::use_ice_under_line),
+        IcePlace::Floating => say!(drinks::use_ice_floating),
     }
 }
 
 /// A rule for the contents of packages.
-pub const fn fill_rule(rule: FillRule) -> &'static str {
+pub fn fill_rule(rule: FillRule) -> &'static str {
     match rule {
-        FillRule::Average => "Average only",
-        FillRule::EuropeanOrBritish => "European Union or United Kingdom (76/211/EEC)",
-        FillRule::UnitedStates => "United States (NIST Handbook 133)",
+        FillRule::Average => say!(drinks::rule_average),
+        FillRule::EuropeanOrBritish => say!(drinks::rule_europe),
+        FillRule::UnitedStates => say!(drinks::rule_united_states),
     }
 }
 
 /// How a drink is made.
-pub const fn drink_kind(kind: DrinkKind) -> &'static str {
+pub fn drink_kind(kind: DrinkKind) -> &'static str {
     match kind {
-        DrinkKind::Pressed => "Pressed",
-        DrinkKind::Blended => "Blended",
-        DrinkKind::OverIce => "Over ice",
-        DrinkKind::Shot => "Shot",
+        DrinkKind::Pressed => say!(first::type_pressed),
+        DrinkKind::Blended => say!(first::type_blended),
+        DrinkKind::OverIce => say!(first::type_over_ice),
+        DrinkKind::Shot => say!(first::type_shot),
     }
 }
 
 /// Whether an ingredient is fruit or vegetable, and treated.
-pub const fn produce(produce: Option<Produce>) -> &'static str {
+pub fn produce(produce: Option<Produce>) -> &'static str {
     match produce {
-        None => "Not said yet",
-        Some(Produce::Raw) => "Raw fruit, vegetable, juice or purée",
-        Some(Produce::Treated) => "Treated (5-log), such as pasteurized juice",
-        Some(Produce::Neither) => "Neither fruit nor vegetable",
+        None => say!(drinks::not_answered),
+        Some(Produce::Raw) => say!(drinks::produce_raw),
+        Some(Produce::Treated) => say!(drinks::produce_treated),
+        Some(Produce::Neither) => say!(drinks::produce_neither),
     }
 }
 
 /// Whether a drink is treated.
-pub const fn treatment(treated: bool) -> &'static str {
-    if treated { "Treated (5-log, such as HPP)" } else { "Not treated" }
+pub fn treatment(treated: bool) -> &'static str {
+    if treated { say!(drinks::treated) } else { say!(drinks::not_treated) }
 }
 
 /// Whether a drink must be kept refrigerated.
-pub const fn keep_refrigerated(keep_refrigerated: bool) -> &'static str {
-    if keep_refrigerated { "Keep refrigerated" } else { "Not entered" }
+pub fn keep_refrigerated(keep_refrigerated: bool) -> &'static str {
+    if keep_refrigerated { say!(labels::keep_refrigerated) } else { say!(drinks::not_entered) }
 }
 
 /// How a drink in a container reaches the customer.
-pub const fn service(service: Option<Service>) -> &'static str {
+pub fn service(service: Option<Service>) -> &'static str {
     match service {
-        None => "Not said yet",
-        Some(Service::PackagedAhead) => "Packaged ahead",
-        Some(Service::ByTheGlass) => "By the glass",
+        None => say!(drinks::not_answered),
+        Some(Service::PackagedAhead) => say!(drinks::packaged_ahead),
+        Some(Service::ByTheGlass) => say!(drinks::by_the_glass),
     }
 }
 
 /// A part of the container set.
-pub const fn packaging_part(part: PackagingPart) -> &'static str {
+pub fn packaging_part(part: PackagingPart) -> &'static str {
     match part {
-        PackagingPart::Vessel => "Bottle, cup or jar",
-        PackagingPart::Closure => "Cap or lid",
-        PackagingPart::Label => "Label",
-        PackagingPart::Seal => "Seal",
-        PackagingPart::Straw => "Straw",
-        PackagingPart::Sleeve => "Sleeve",
+        PackagingPart::Vessel => say!(drinks::piece_vessel),
+        PackagingPart::Closure => say!(drinks::piece_closure),
+        PackagingPart::Label => say!(drinks::piece_label),
+        PackagingPart::Seal => say!(drinks::piece_seal),
+        PackagingPart::Straw => say!(drinks::piece_straw),
+        PackagingPart::Sleeve => say!(drinks::piece_sleeve),
     }
 }
 
 /// How what a container holds is known.
-pub const fn known(known: Known) -> &'static str {
+pub fn known(known: Known) -> &'static str {
     match known {
-        Known::Weighed => "weighed with water",
-        Known::Measured => "by its measures",
-        Known::Poured => "by pouring",
+        Known::Weighed => say!(drinks::by_water_weight),
+        Known::Measured => say!(drinks::by_measures),
+        Known::Poured => say!(drinks::by_pouring),
     }
 }
 
 /// Where the tax stands.
-pub const fn tax_place(place: TaxPlace) -> &'static str {
+pub fn tax_place(place: TaxPlace) -> &'static str {
     match place {
-        TaxPlace::InThePrice => "Inside the menu price",
-        TaxPlace::AddedAtTheTill => "Added at the till",
+        TaxPlace::InThePrice => say!(drinks::tax_included),
+        TaxPlace::AddedAtTheTill => say!(drinks::tax_added),
     }
 }
 
 /// A system of units.
-pub const fn system(system: System) -> &'static str {
+pub fn system(system: System) -> &'static str {
     match system {
-        System::UsCustomary => "US customary",
-        System::Metric => "Metric",
-        System::Imperial => "Imperial",
+        System::UsCustomary => say!(drinks::us_customary),
+        System::Metric => say!(drinks::metric),
+        System::Imperial => say!(drinks::imperial),
     }
 }
 
 /// Where an offer stands.
-pub const fn offer_status(status: OfferStatus) -> &'static str {
+pub fn offer_status(status: OfferStatus) -> &'static str {
     match status {
-        OfferStatus::CannotCompute => "cannot be computed",
-        OfferStatus::UnderTarget => "under target",
-        OfferStatus::WithoutPrice => "no price yet",
-        OfferStatus::OnTarget => "on target",
+        OfferStatus::CannotCompute => say!(first::needs_details),
+        OfferStatus::UnderTarget => say!(first::below_target),
+        OfferStatus::WithoutPrice => say!(first::no_price_yet),
+        OfferStatus::OnTarget => say!(first::on_target),
     }
 }

@@ -1,46 +1,41 @@
-//! What the parts of a drink's cost are called, and what a margin covers of them.
+//! What the parts of a drink's cost are called, and what a margin is figured on.
 
 use crate::book::{CostBasis, FlatCost, Part};
+use crate::say;
 
 /// A part of the cost.
-pub const fn part(part: Part) -> &'static str {
+pub fn part(part: Part) -> &'static str {
     match part {
-        Part::Ingredients => "Ingredients",
-        Part::ContainerSet => "Container",
-        Part::Labour => "Labour",
-        Part::Flat(FlatCost::TreatmentFee) => "Treatment toll",
-        Part::Flat(FlatCost::Overhead) => "Overhead",
-        Part::Unsold => "Made but not sold",
+        Part::Ingredients => say!(drinks::ingredients),
+        Part::ContainerSet => say!(drinks::packaging),
+        Part::Labour => say!(drinks::labor),
+        Part::Flat(FlatCost::TreatmentFee) => say!(drinks::processing_fee),
+        Part::Flat(FlatCost::Overhead) => say!(drinks::overhead),
+        Part::Unsold => say!(drinks::waste),
     }
 }
 
-/// The field that a flat cost is entered in, at the beginning of a sentence.
-pub(super) const fn flat_cost(cost: FlatCost) -> &'static str {
+/// The field that a flat cost is entered in.
+pub(super) fn flat_cost(cost: FlatCost) -> &'static str {
     match cost {
-        FlatCost::TreatmentFee => "The treatment toll",
-        FlatCost::Overhead => "The overhead per drink",
+        FlatCost::TreatmentFee => say!(drinks::processing_fee),
+        FlatCost::Overhead => say!(drinks::overhead_per_drink),
     }
 }
 
-/// The same field in the list of steps, with its verb.
-pub(super) const fn flat_cost_is(cost: FlatCost) -> &'static str {
-    match cost {
-        FlatCost::TreatmentFee => "the processing fee is",
-        FlatCost::Overhead => "the overhead per drink is",
-    }
-}
-
-/// What a target margin must cover.
-pub const fn cost_basis(basis: CostBasis) -> &'static str {
+/// What a margin is figured on.
+pub fn cost_basis(basis: CostBasis) -> &'static str {
     match basis {
-        CostBasis::Goods => "Goods",
-        CostBasis::GoodsAndLabour => "Goods and labour",
-        CostBasis::Everything => "Everything",
+        CostBasis::Goods => say!(drinks::on_goods),
+        CostBasis::GoodsAndLabour => say!(drinks::on_labor),
+        CostBasis::Everything => say!(drinks::on_all_costs),
     }
 }
 
-/// What the target margin is, and what it covers by the basis that is chosen.
-pub const TARGET_MARGIN: &str = "The margin every drink should bring; a drink may have its own. Goods are ingredients, container and treatment toll. Everything adds labour, overhead, payment fee and commission.";
+/// What the target margin is, and what it is figured on by the basis that is chosen.
+pub fn target_margin() -> &'static str {
+    say!(drinks::target_margin_about)
+}
 
 #[cfg(test)]
 mod tests {
@@ -48,9 +43,10 @@ mod tests {
 
     #[test]
     fn the_target_s_sentence_names_every_flat_cost() {
+        let said = target_margin().to_lowercase();
         for cost in FlatCost::ALL {
             let name = part(Part::Flat(*cost)).to_lowercase();
-            assert!(TARGET_MARGIN.contains(&name), "TARGET_MARGIN does not say where {name} belongs");
+            assert!(said.contains(&name), "what the target margin is does not say where {name} belongs");
         }
     }
 }

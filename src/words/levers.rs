@@ -7,93 +7,105 @@ use super::Speaker;
 use crate::book::{Book, Edit, Key};
 use crate::drink::gap::{Closing, Figure, Lever, Way, WhyNot};
 use crate::foundation::measure::{Exact, Share, Unit, Volume};
+use crate::say;
 
 /// The name of a lever.
 pub fn lever(lever: Lever, book: &Book) -> String {
-    let of = |what: &str, id| format!("{what} of {}", book.name(Key::Ingredient(id)));
+    let name = |id| book.name(Key::Ingredient(id));
     match lever {
-        Lever::MenuPrice(_) => "Menu price".to_string(),
-        Lever::Fill(_) => "Fill".to_string(),
-        Lever::PackPrice(goods) => format!("Pack price of {}", book.name(Key::from(goods))),
-        Lever::TrimYield(id) => of("Trim yield", id),
-        Lever::PressYield(id) => of("Press yield", id),
-        Lever::SoakYield(id) => of("Soaking or brewing yield", id),
-        Lever::ContainerSet(_) => "Container and all that belongs to it".to_string(),
-        Lever::Unsold(_) => "Unsold share".to_string(),
-        Lever::HandsTime(_) => "Hands' time".to_string(),
+        Lever::MenuPrice(_) => say!(drinks::menu_price).to_string(),
+        Lever::Fill(_) => say!(drinks::fill).to_string(),
+        Lever::PackPrice(goods) => say!(drinks::case_price_of, name = book.name(Key::from(goods))),
+        Lever::TrimYield(id) => say!(drinks::trim_yield_of, name = name(id)),
+        Lever::PressYield(id) => say!(drinks::juice_yield_of, name = name(id)),
+        Lever::SoakYield(id) => say!(drinks::soaked_or_brewed_weight_of, name = name(id)),
+        Lever::ContainerSet(_) => say!(drinks::packaging).to_string(),
+        Lever::Unsold(_) => say!(drinks::waste).to_string(),
+        Lever::HandsTime(_) => say!(drinks::labor_per_drink).to_string(),
     }
 }
 
-/// Why a lever does not close the gap.
-pub const fn why_not(why: WhyNot) -> &'static str {
-    match why {
-        WhyNot::CannotCloseAlone => "cannot close it alone",
-        WhyNot::DoesNotCount => "does not count in this margin",
-    }
-}
-
-/// The change to where a lever closes: "−12.9 %". Returns an empty text if it does not.
+/// The change to where a lever closes, such as "−12.9 %", or why it does not.
 pub fn lever_change(way: &Way, speaker: &Speaker) -> String {
-    let Ok(closing) = &way.closes else { return String::new() };
-    let sign = if closing.change.is_negative() { "" } else { "+" };
-    format!("{sign}{}", percent(closing.change, away(closing), speaker))
-}
-
-/// What to do: "Buy Apples at $33.10 a pack instead of $38.00."; or why it would not do.
-pub fn lever_advice(way: &Way, book: &Book, speaker: &Speaker) -> String {
-    let closing = match &way.closes {
-        Ok(closing) => closing,
-        Err(why) => return format!("{} {}.", lever(way.lever, book), why_not(*why)),
-    };
-    let now = shown(way.lever, way.now, nearest, book, speaker);
-    let at = shown(way.lever, closing.at, away(closing), book, speaker);
-    let of = |id| book.name(Key::Ingredient(id));
-    match way.lever {
-        Lever::MenuPrice(_) => {
-            let set = match closing.edit {
-                Some(Edit::SetPrice { price: Some(price), .. }) => speaker.money(price),
-                _ => at,
-            };
-            format!("Ask {set} instead of {now}.")
+    match &way.closes {
+        Ok(closing) => {
+            let sign = if closing.change.is_negative() { "" } else { "+" };
+            format!("{sign}{}", percent(closing.change, away(closing), speaker))
         }
-        Lever::Fill(_) => {
-            let others =
-                moves_too(closing, "other drink in this container moves", "other drinks in this container move");
-            format!("Pour {at} instead of {now}.{others}{}", short(way.lever, closing, book, speaker))
-        }
-        Lever::PackPrice(goods) => format!("Buy {} at {at} a pack instead of {now}.", book.name(Key::from(goods))),
-        Lever::TrimYield(id) => format!("Trim {} so that {at} of it is left instead of {now}.", of(id)),
-        Lever::PressYield(id) => format!("Press {at} of what goes in out of {} instead of {now}.", of(id)),
-        Lever::SoakYield(id) => format!("Soak or brew {} to {at} of what goes in instead of {now}.", of(id)),
-        Lever::ContainerSet(_) => format!("Pay {at} for the container and all that belongs to it instead of {now}."),
-        Lever::Unsold(_) => {
-            let others = moves_too(closing, "other size of this drink moves", "other sizes of this drink move");
-            format!("Leave {at} unsold instead of {now}.{others}")
-        }
-        Lever::HandsTime(_) => {
-            let others = moves_too(closing, "other size of this drink moves", "other sizes of this drink move");
-            format!("Take {at} of hands' time for a drink instead of {now}.{others}")
-        }
+        Err(WhyNot::CannotCloseAlone) => say!(drinks::not_enough_alone).to_string(),
+        Err(WhyNot::DoesNotCount) => say!(drinks::not_in_margin).to_string(),
     }
 }
 
-fn moves_too(closing: &Closing, one: &str, more: &str) -> String {
-    match closing.moves_too {
-        0 => String::new(),
-        1 => format!(" 1 {one} too."),
-        count => format!(" {count} {more} too."),
+/// What to do: "Buy Apples at $33.10 a case instead of $38.00." Returns an empty text if it would
+/// not do.
+pub fn lever_advice(way: &Way, book: &Book, speaker: &Speaker) -> String {
+    let Ok(closing) = &way.closes else { return String::new() };
+    let now = shown(way.lever, way.now, nearest, book, speaker);
+    let at = at(way.lever, closing, book, speaker);
+    let name = |id| book.name(Key::Ingredient(id));
+    let advice = match way.lever {
+        Lever::MenuPrice(_) => say!(drinks::charge_instead, price = at, now = now),
+        Lever::Fill(_) => say!(drinks::fill_instead, fill = at, now = now),
+        Lever::PackPrice(goods) => {
+            say!(drinks::pay_instead, name = book.name(Key::from(goods)), price = at, now = now)
+        }
+        Lever::TrimYield(id) => say!(drinks::trim_instead, name = name(id), share = at, now = now),
+        Lever::PressYield(id) => say!(drinks::press_instead, name = name(id), share = at, now = now),
+        Lever::SoakYield(id) => say!(drinks::soak_instead, name = name(id), share = at, now = now),
+        Lever::ContainerSet(_) => say!(drinks::packaging_instead, price = at, now = now),
+        Lever::Unsold(_) => say!(drinks::waste_instead, share = at, now = now),
+        Lever::HandsTime(_) => say!(drinks::labor_instead, time = at, now = now),
+    };
+    let said = [advice, changes_too(way.lever, closing), label_first(way.lever, closing, book, speaker)];
+    said.iter().filter(|said| !said.is_empty()).map(String::as_str).collect::<Vec<_>>().join(" ")
+}
+
+/// What the button says that sets a lever to where it closes. Returns `None` for one that is not the
+/// owner's to set.
+pub fn lever_set(way: &Way, book: &Book, speaker: &Speaker) -> Option<String> {
+    let closing = way.closes.as_ref().ok()?;
+    closing.edit.as_ref()?;
+    let at = at(way.lever, closing, book, speaker);
+    match way.lever {
+        Lever::MenuPrice(_) => Some(say!(drinks::set_price, price = at)),
+        Lever::Fill(_) => Some(say!(labels::set_fill, fill = at)),
+        Lever::Unsold(_) => Some(say!(drinks::set_waste, share = at)),
+        Lever::HandsTime(_) => Some(say!(drinks::set_labor, time = at)),
+        Lever::PackPrice(_)
+        | Lever::TrimYield(_)
+        | Lever::PressYield(_)
+        | Lever::SoakYield(_)
+        | Lever::ContainerSet(_) => None,
+    }
+}
+
+/// Where a lever closes; a price at its ending.
+fn at(lever: Lever, closing: &Closing, book: &Book, speaker: &Speaker) -> String {
+    match closing.edit {
+        Some(Edit::SetPrice { price: Some(price), .. }) => speaker.money(price),
+        _ => shown(lever, closing.at, away(closing), book, speaker),
+    }
+}
+
+/// What else moves with it.
+fn changes_too(lever: Lever, closing: &Closing) -> String {
+    match (lever, closing.moves_too) {
+        (_, 0) => String::new(),
+        (Lever::Fill(_), drinks) => say!(drinks::changes_drinks, drinks = drinks),
+        (Lever::Unsold(_) | Lever::HandsTime(_), sizes) => say!(drinks::changes_sizes, sizes = sizes),
+        _ => String::new(),
     }
 }
 
 /// A caution where a fill would be less than what the menu or label says.
-fn short(lever: Lever, closing: &Closing, book: &Book, speaker: &Speaker) -> String {
+fn label_first(lever: Lever, closing: &Closing, book: &Book, speaker: &Speaker) -> String {
     let declared = || -> Option<Volume> {
         let (Lever::Fill(id), Figure::Volume(at)) = (lever, closing.at) else { return None };
         book.container(id)?.declared?.volume().ok()?.filter(|declared| *declared > at)
     };
-    let Some(declared) = declared() else { return String::new() };
-    let declared = speaker.volume(declared);
-    format!(" That is less than the {declared} that the menu or label says: change what it says first.")
+    let said = |declared| say!(drinks::label_first, declared = speaker.volume(declared));
+    declared().map(said).unwrap_or_default()
 }
 
 /// The rounding that goes on in the direction of the change.

@@ -4,6 +4,7 @@
 //! stand beside it; none comes from the engine. G is what the goods of a drink may cost before
 //! what is thrown away: price * (1 - 0.6) * 0.9.
 
+use brimwright::say;
 use fantoccini::key::Key;
 
 use crate::entering;
@@ -12,10 +13,10 @@ use crate::harness::{By, Journey};
 #[tokio::test]
 async fn a_missed_target_is_closed_and_explained() {
     let journey = entering::metric_book("missed_target").await;
-    journey.enter(By::Label("Target margin"), "60").await;
-    journey.enter(By::Label("Prices may end in"), ".25 .75").await;
-    journey.enter(By::Label("Hourly wage, all included"), "12").await;
-    journey.enter(By::Label("Made but not sold"), "10").await;
+    journey.enter(By::Label(say!(drinks::target_margin)), "60").await;
+    journey.enter(By::Label(say!(book::price_endings)), ".25 .75").await;
+    journey.enter(By::Label(say!(book::hourly_wage)), "12").await;
+    journey.enter(By::Label(say!(drinks::waste)), "10").await;
     bought(&journey).await;
     // 4.00 a kg and 2.50 a litre: 1.00 + 0.625 + 0.10 of goods.
     drink(&journey, "Melon Still", "250 g", "250", "4.75").await;
@@ -31,159 +32,251 @@ async fn a_missed_target_is_closed_and_explained() {
 
 async fn bought(journey: &Journey) {
     entering::ingredient(journey, "Melon", "10 kg", "20").await;
-    journey.enter(By::Label("Left after trimming"), "50").await;
-    journey.enter(By::Label("Density in the drink"), "1").await;
+    journey.enter(By::Label(say!(goods::trim_yield)), "50").await;
+    journey.enter(By::Label(say!(goods::drink_density)), "1").await;
     entering::ingredient(journey, "Coconut water", "10 L", "25").await;
-    entering::packaging(journey, "Half-litre cup", "Bottle, cup or jar", "100", "10").await;
+    entering::packaging(journey, "Half-litre cup", say!(drinks::piece_vessel), "100", "10").await;
     entering::container(journey, "Half litre", "520", "20").await;
-    journey.expect_figures("How full it is poured", &[("Poured", "500 mL")]).await;
+    journey.expect_figures(say!(labels::fill), &[(say!(labels::fill), "500 mL")]).await;
     entering::belongs(journey, "Half-litre cup", "1").await;
     journey.wait_for_text("$0.100").await;
 }
 
 async fn drink(journey: &Journey, name: &str, melon: &str, coconut: &str, price: &str) {
-    entering::drink(journey, name, "Over ice", "500").await;
+    entering::drink(journey, name, say!(first::type_over_ice), "500").await;
     entering::line(journey, "Melon", melon).await;
     entering::line(journey, "Coconut water", coconut).await;
-    journey.enter(By::Label("Hands' time per drink"), "30").await;
+    journey.enter(By::Label(say!(drinks::labor_per_drink)), "30").await;
     entering::sold_in(journey, "Half litre").await;
-    journey.enter(By::Label("Menu price"), price).await;
-    journey.expect_lines(By::Text("under target"), &["under target"]).await;
+    journey.enter(By::Label(say!(drinks::menu_price)), price).await;
+    is_marked(journey, say!(first::below_target)).await;
+}
+
+async fn is_marked(journey: &Journey, state: &str) {
+    journey.expect_lines(By::Text(state), &[state]).await;
+}
+
+/// A lever as it is drawn: its name, the change, what to do, and its button.
+fn way(parts: &[&str]) -> String {
+    parts.join(" ")
 }
 
 /// Goods of 1.80 / 0.9 = 2.00 of 4.60; G = 1.656.
 async fn levers(journey: &Journey) {
     // 2.60 / 4.60; 4.60 - (1.80 + 0.10) / 0.9.
     figures(journey, "56.5 %", "$2.49", "$4.60").await;
+    let case_price = |name: &str| say!(drinks::case_price_of, name = name);
     let ways = [
         // (1.656 - 0.10) / (1.70 / 500) = 457.647, down; -42.353 / 500.
-        "Fill −8.5 % Pour 457 mL instead of 500 mL. 1 other drink in this container moves too. Apply",
+        way(&[
+            say!(drinks::fill),
+            "−8.5 %",
+            &say!(drinks::fill_instead, fill = "457 mL", now = "500 mL"),
+            &say!(drinks::changes_drinks, drinks = 1),
+            &say!(labels::set_fill, fill = "457 mL"),
+        ]),
         // 2.00 / 0.4 = 5.00, and the next ending; 0.40 / 4.60.
-        "Menu price +8.7 % Ask $5.25 instead of $4.60. Apply",
+        way(&[
+            say!(drinks::menu_price),
+            "+8.7 %",
+            &say!(drinks::charge_instead, price = "$5.25", now = "$4.60"),
+            &say!(drinks::set_price, price = "$5.25"),
+        ]),
         // Melon may be 1.056 of 1.20.
-        "Pack price of Melon −12.0 % Buy Melon at $17.60 a pack instead of $20.00.",
+        way(&[
+            &case_price("Melon"),
+            "−12.0 %",
+            &say!(drinks::pay_instead, name = "Melon", price = "$17.60", now = "$20.00"),
+        ]),
         // 0.5 * 1.20 / 1.056 = 0.568182, up.
-        "Trim yield of Melon +13.7 % Trim Melon so that 56.9 % of it is left instead of 50.0 %.",
+        way(&[
+            &say!(drinks::trim_yield_of, name = "Melon"),
+            "+13.7 %",
+            &say!(drinks::trim_instead, share = "56.9 %", name = "Melon", now = "50.0 %"),
+        ]),
         // Coconut water may be 0.356 of 0.50.
-        "Pack price of Coconut water −28.8 % Buy Coconut water at $17.80 a pack instead of $25.00.",
+        way(&[
+            &case_price("Coconut water"),
+            "−28.8 %",
+            &say!(drinks::pay_instead, name = "Coconut water", price = "$17.80", now = "$25.00"),
+        ]),
         // 1 - 1.80 / 1.84 = 0.0217391, down.
-        "Unsold share −78.3 % Leave 2.1 % unsold instead of 10.0 %. Apply",
+        way(&[
+            say!(drinks::waste),
+            "−78.3 %",
+            &say!(drinks::waste_instead, share = "2.1 %", now = "10.0 %"),
+            &say!(drinks::set_waste, share = "2.1 %"),
+        ]),
         // 0.144 too much, and the cup is 0.10.
-        "Container and all that belongs to it cannot close it alone",
-        "Pack price of Half-litre cup cannot close it alone",
-        "Hands' time does not count in this margin",
+        way(&[say!(drinks::packaging), say!(drinks::not_enough_alone)]),
+        way(&[&case_price("Half-litre cup"), say!(drinks::not_enough_alone)]),
+        way(&[say!(drinks::labor_per_drink), say!(drinks::not_in_margin)]),
     ];
-    journey.expect_each(".way", &ways).await;
+    journey.expect_each(".way", &ways.each_ref().map(String::as_str)).await;
     journey.screenshot("levers").await;
+}
+
+/// A step of a working: its name and its figure, and how that came about.
+fn step(name: &str, figure: &str, sentence: &str) -> String {
+    [name, figure, sentence].join(" ")
+}
+
+/// Names and figures that come to a figure.
+fn equation(terms: &[(&str, &str)], sign: &str, result: &str) -> String {
+    let named = |(name, figure): &(&str, &str)| say!(working::named_figure, name = *name, figure = *figure);
+    let terms: Vec<String> = terms.iter().map(named).collect();
+    say!(working::equation, terms = terms.join(sign), result = result)
 }
 
 async fn how_it_came_about(journey: &Journey) {
     journey.click(By::Text("56.5 %")).await;
+    let (price, goods) = (say!(working::price_before_tax), say!(working::ingredients_and_packaging));
+    let (price, of_goods) = ([price, "$4.60"].join(" "), [goods, "$2.00"].join(" "));
     let margin = [
-        "Margin 56.5 % $2.60 is left of $4.60: 56.5 %.",
-        "Left of the price $2.60 Price without tax $4.60, less cost of goods $2.00: $2.60.",
-        "Price without tax $4.60",
-        "Cost of goods $2.00",
-        "Price without tax $4.60",
+        step(
+            say!(working::margin),
+            "56.5 %",
+            &say!(working::margin_by_price, margin = "$2.60", price = "$4.60", result = "56.5 %"),
+        ),
+        step(
+            say!(working::margin_amount),
+            "$2.60",
+            &equation(&[(say!(working::price_before_tax), "$4.60"), (goods, "$2.00")], " − ", "$2.60"),
+        ),
+        price.clone(),
+        of_goods,
+        price,
     ];
+    let margin = margin.each_ref().map(String::as_str);
     journey.expect_each(".sheet .step", &margin).await;
     journey.screenshot("how").await;
     journey.click(By::Text("$2.00")).await;
+    let parts @ [ingredients, packaging, waste] =
+        [(say!(drinks::ingredients), "$1.70"), (say!(drinks::packaging), "$0.10"), (say!(drinks::waste), "$0.20")];
+    let alone = |(name, figure): (&str, &str)| [name, figure].join(" ");
+    let waste_share = step(say!(working::waste_share), "10 %", say!(working::entered_in_book));
     let cost = [
-        "Cost of goods $2.00 Ingredients $1.70; container $0.10; made but not sold $0.20: together $2.00.",
-        "Ingredients $1.70",
-        "Container $0.10",
-        "Made but not sold $0.20 $1.80 for each drink made; 10 % is not sold, and the 90 % sold bear it: $0.20 each.",
-        "Cost of each drink made $1.80 Ingredients $1.70 and container $0.10: together $1.80.",
-        "Ingredients $1.70",
-        "Container $0.10",
-        "Made but not sold 10 % Entered in Book.",
-        "Sold 90 % The whole 100 %, less made but not sold 10 %: 90 %.",
-        "The whole 100 % All of it.",
-        "Made but not sold 10 % Entered in Book.",
+        step(goods, "$2.00", &equation(&parts, " + ", "$2.00")),
+        alone(ingredients),
+        alone(packaging),
+        // $1.80 for each drink made; 10 % is not sold, and the 90 % sold bear it.
+        step(
+            waste.0,
+            waste.1,
+            &say!(working::waste_per_drink, cost = "$1.80", waste = "10 %", sold = "90 %", result = "$0.20"),
+        ),
+        step(say!(working::cost_before_waste), "$1.80", &equation(&[ingredients, packaging], " + ", "$1.80")),
+        alone(ingredients),
+        alone(packaging),
+        waste_share.clone(),
+        step(
+            say!(working::sold_share),
+            "90 %",
+            &equation(&[(say!(working::whole), "100 %"), (say!(working::waste_share), "10 %")], " − ", "90 %"),
+        ),
+        step(say!(working::whole), "100 %", say!(working::whole_amount)),
+        waste_share,
     ];
-    journey.expect_each(".sheet .step", &cost).await;
-    journey.click(By::Text("Back")).await;
+    journey.expect_each(".sheet .step", &cost.each_ref().map(String::as_str)).await;
+    journey.click(By::Text(say!(working::back))).await;
     journey.expect_each(".sheet .step", &margin).await;
-    journey.press(By::Text("Close"), Key::Escape).await;
+    journey.press(By::Text(say!(common::close)), Key::Escape).await;
     journey.expect_count("dialog[open]", 0).await;
     figures(journey, "56.5 %", "$2.49", "$4.60").await;
 }
 
 async fn working_page(journey: &Journey) {
-    journey.click(By::Text("How it came about")).await;
-    journey.wait_for_text("How each number came about, from what was entered.").await;
-    // Each number that opens, once: from the price to the goods, then from the margin to the hands.
+    journey.click(By::Text(say!(drinks::show_the_math))).await;
+    journey.wait_for_text(say!(working::about)).await;
+    let stage = |name: &str, stage: &str| say!(working::stage_of, name = name, stage = stage);
+    let melon = || stage("Melon", say!(drinks::trimmed));
+    let coconut = stage("Coconut water", say!(drinks::as_purchased));
+    // Each number that opens, once: from the price to the goods, then from the margin to the labor.
     let numbers = [
-        "Suggested price",
-        "Price for the target",
-        "Price without tax for the target",
-        "Cost of goods",
-        "Ingredients",
-        "Container",
+        say!(working::suggested_price),
+        say!(working::exact_target_price),
+        say!(working::target_before_tax),
+        say!(working::ingredients_and_packaging),
+        say!(drinks::ingredients),
+        say!(drinks::packaging),
         "Melon",
         "Coconut water",
         "Half-litre cup",
-        "Melon, trimmed, to use",
-        "Coconut water, as bought, to use",
-        "Times the recipe",
-        "Poured",
-        "Melon, trimmed, volume",
-        "To the rim",
-        "Margin",
-        "Price without tax",
-        "Left after everything",
-        "Full cost",
-        "Labour",
-        "Made but not sold",
-        "Hands' time",
-        "Customer pays",
+        &say!(working::amount_needed, goods = melon()),
+        &say!(working::amount_needed, goods = coconut),
+        say!(working::recipe_multiple),
+        say!(working::fill),
+        &say!(working::volume, goods = melon()),
+        say!(working::brimful_capacity),
+        say!(working::margin),
+        say!(working::price_before_tax),
+        say!(working::profit_per_drink),
+        say!(working::full_cost),
+        say!(drinks::labor),
+        say!(drinks::waste),
+        say!(working::total_labor),
+        say!(working::customer_pays),
     ];
     journey.expect_each("main .step-head .step-name", &numbers).await;
+    // 4.60 - 1.90 / 0.9.
+    let profit = [(say!(working::price_before_tax), "$4.60"), (say!(working::full_cost), "$2.111")];
     for sentence in [
-        "$5.00, raised to the next price that ends as you like: $5.25.",
-        "520 mL to the rim, less 20 mL left empty: 500 mL.",
-        "$2.60 is left of $4.60: 56.5 %.",
-        // 4.60 - 1.90 / 0.9.
-        "Price without tax $4.60, less full cost $2.111: $2.489.",
-        "30 s at $12.00 an hour: $0.10.",
+        say!(working::rounded_up, price = "$5.00", result = "$5.25"),
+        say!(working::brimful_less_headspace, brimful = "520 mL", headspace = "20 mL", result = "500 mL"),
+        say!(working::margin_by_price, margin = "$2.60", price = "$4.60", result = "56.5 %"),
+        equation(&profit, " − ", "$2.489"),
+        say!(working::time_at_wage, time = "30 s", wage = "$12.00", result = "$0.10"),
     ] {
-        journey.wait_for_text(sentence).await;
+        journey.wait_for_text(&sentence).await;
     }
     journey.screenshot("working").await;
-    journey.click(By::Text("This size")).await;
+    journey.click(By::Text(say!(working::this_size))).await;
 }
 
 async fn apply_a_price(journey: &Journey) {
-    journey.click(By::Label("Apply: Menu price")).await;
-    journey.expect_value(By::Label("Menu price"), "5.25").await;
-    journey.expect_lines(By::Text("on target"), &["on target"]).await;
+    // The first such button stands beside the price that is suggested; the second is the lever.
+    let set_price = say!(drinks::set_price, price = "$5.25");
+    journey.click(By::Nth(1, &By::Text(&set_price))).await;
+    journey.expect_value(By::Label(say!(drinks::menu_price)), "5.25").await;
+    is_marked(journey, say!(first::on_target)).await;
     // 3.25 / 5.25; 5.25 - 1.90 / 0.9.
     figures(journey, "61.9 %", "$3.14", "$5.25").await;
-    journey.wait_for_text_gone("Closing the gap").await;
-    journey.click(By::Text("Undo")).await;
-    journey.expect_lines(By::Text("under target"), &["under target"]).await;
-    journey.expect_value(By::Label("Menu price"), "4.60").await;
+    journey.wait_for_text_gone(say!(drinks::reach_target)).await;
+    journey.click(By::Text(say!(common::undo))).await;
+    is_marked(journey, say!(first::below_target)).await;
+    journey.expect_value(By::Label(say!(drinks::menu_price)), "4.60").await;
 }
 
 /// The other drink: goods of 1.725 / 0.9 = 1.916667 of 4.75; G = 1.71.
 async fn apply_a_fill(journey: &Journey) {
-    journey.click(By::Text("Drinks")).await;
+    journey.click(By::Text(say!(first::drinks))).await;
     journey.click(By::Text("Melon Still")).await;
     journey.click(By::Text("Half litre")).await;
     // (1.71 - 0.10) / (1.625 / 500) = 495.385; -4.615 / 500 = -0.923 %.
-    let fill = "Fill −1.0 % Pour 495 mL instead of 500 mL. 1 other drink in this container moves too. Apply";
-    journey.expect_each(".way:nth-child(2)", &[fill]).await;
-    journey.click(By::Label("Apply: Fill")).await;
-    journey.expect_lines(By::Text("on target"), &["on target"]).await;
-    journey.wait_for_text("Poured 495 mL: 520 mL to the rim less 25 mL left empty.").await;
+    let set_fill = say!(labels::set_fill, fill = "495 mL");
+    let fill = way(&[
+        say!(drinks::fill),
+        "−1.0 %",
+        &say!(drinks::fill_instead, fill = "495 mL", now = "500 mL"),
+        &say!(drinks::changes_drinks, drinks = 1),
+        &set_fill,
+    ]);
+    journey.expect_each(".way:nth-child(2)", &[&fill]).await;
+    journey.click(By::Text(&set_fill)).await;
+    is_marked(journey, say!(first::on_target)).await;
+    journey.wait_for_text(&say!(drinks::fill_from, fill = "495 mL", brimful = "520 mL", headspace = "25 mL")).await;
     journey.wait_for_text("60.0 %").await;
-    journey.click(By::Text("Undo")).await;
-    journey.expect_lines(By::Text("under target"), &["under target"]).await;
-    journey.wait_for_text("Poured 500 mL: 520 mL to the rim less 20 mL left empty.").await;
+    journey.click(By::Text(say!(common::undo))).await;
+    is_marked(journey, say!(first::below_target)).await;
+    journey.wait_for_text(&say!(drinks::fill_from, fill = "500 mL", brimful = "520 mL", headspace = "20 mL")).await;
 }
 
-async fn figures(journey: &Journey, margin: &str, left: &str, pays: &str) {
-    let figures = [("Margin", margin), ("Target", "60.0 %"), ("Left after everything", left), ("Customer pays", pays)];
-    journey.expect_figures("Price", &figures).await;
+async fn figures(journey: &Journey, margin: &str, profit: &str, pays: &str) {
+    let figures = [
+        (say!(common::margin), margin),
+        (say!(drinks::target_margin), "60.0 %"),
+        (say!(drinks::profit_per_drink), profit),
+        (say!(drinks::customer_pays), pays),
+    ];
+    journey.expect_figures(say!(drinks::price), &figures).await;
 }

@@ -2,6 +2,7 @@
 //! typed takes its place; a second tap places the caret. With real taps and keys: WebDriver's own
 //! clearing would hide that typing appends.
 
+use brimwright::say;
 use fantoccini::key::Key;
 
 use crate::harness::{By, Engine, Journey, in_each_engine};
@@ -9,93 +10,99 @@ use crate::harness::{By, Engine, Journey, in_each_engine};
 in_each_engine!(what_is_typed_takes_the_place_of_what_stood_there);
 in_each_engine!(letters_to_find_by_are_typed_over_and_cleared);
 
-const QUICK: By<'_> = By::Label("Price of Apples");
-const FIND: By<'_> = By::Label("Find what you buy");
+fn price_of(name: &str) -> String {
+    say!(market::price_of, name = name)
+}
 
 async fn what_is_typed_takes_the_place_of_what_stood_there(engine: Engine) {
     let journey = Journey::start_in(engine, "typed_over").await;
     journey.open().await;
-    journey.click(By::Text("Look around in Marrowgate Juice Hall")).await;
+    journey.click(By::Text(say!(first::look_around))).await;
     journey.wait_for_text("Orchard Green").await;
 
     // A price on the list: tapped and typed. Appending would make it 38.0039.
+    let (apples, avocados) = (price_of("Apples"), price_of("Avocados"));
+    let quick = By::Label(&apples);
     journey.go("#/buying").await;
-    journey.expect_value(QUICK, "38.00").await;
-    journey.click(QUICK).await;
+    journey.expect_value(quick, "38.00").await;
+    journey.click(quick).await;
     journey.type_on("39").await;
-    journey.expect_value(QUICK, "39").await;
+    journey.expect_value(quick, "39").await;
     // Enter goes on to the next price, which is typed over too, and back up by hand.
     journey.type_on_key(Key::Enter).await;
-    caret_in(&journey, "Price of Avocados").await;
-    journey.expect_value(QUICK, "39.00").await;
+    caret_in(&journey, &avocados).await;
+    journey.expect_value(quick, "39.00").await;
     journey.type_on("61").await;
-    journey.expect_value(By::Label("Price of Avocados"), "61").await;
+    journey.expect_value(By::Label(&avocados), "61").await;
 
     // A second tap places the caret: what is typed goes in where it stands.
-    journey.click(QUICK).await;
+    journey.click(quick).await;
     selected(&journey, "39.00").await;
-    journey.tap_left(QUICK).await;
+    journey.tap_left(quick).await;
     selected(&journey, "").await;
     journey.type_on_key(Key::End).await;
     journey.type_on("5").await;
-    journey.expect_value(QUICK, "39.005").await;
+    journey.expect_value(quick, "39.005").await;
     journey.type_on_key(Key::Tab).await;
 
     // By Tab, on the page of an ingredient: amounts as well.
     journey.go("#/buying/ingredient/1").await;
-    let holds = By::Nth(0, &By::Label("Holds"));
+    let holds = By::Nth(0, &By::Label(say!(goods::pack_size)));
     journey.click(holds).await;
     journey.type_on("34 lb").await;
     journey.expect_value(holds, "34 lb").await;
     journey.type_on_key(Key::Enter).await;
     selected(&journey, "39.005").await;
     journey.type_on("40").await;
-    journey.expect_value(By::Nth(0, &By::Label("Price of the pack")), "40").await;
+    let price = By::Nth(0, &By::Label(say!(goods::case_price)));
+    journey.expect_value(price, "40").await;
     // What cannot be read is mended before Enter goes on.
     journey.type_on("x").await;
     journey.type_on_key(Key::Enter).await;
-    journey.expect_value(By::Nth(0, &By::Label("Price of the pack")), "40x").await;
-    caret_in(&journey, "Price of the pack").await;
+    journey.expect_value(price, "40x").await;
+    caret_in(&journey, say!(goods::case_price)).await;
 
     // A question's field.
     journey.go("#/buying/list").await;
-    let weeks = By::Label("And so many usual weeks");
+    let weeks = By::Label(say!(market::weeks_of_sales));
     journey.click(weeks).await;
     journey.type_on("1").await;
-    journey.click(By::Text("Book")).await;
+    journey.click(By::Text(say!(first::book))).await;
     journey.go("#/drinks/1/3").await;
-    journey.click(By::Label("Menu price")).await;
+    let price = By::Label(say!(drinks::menu_price));
+    journey.click(price).await;
     journey.type_on("7.25").await;
-    journey.expect_value(By::Label("Menu price"), "7.25").await;
+    journey.expect_value(price, "7.25").await;
 }
 
 async fn letters_to_find_by_are_typed_over_and_cleared(engine: Engine) {
     let journey = Journey::start_in(engine, "searched_over").await;
     journey.open().await;
-    journey.click(By::Text("Look around in Marrowgate Juice Hall")).await;
+    journey.click(By::Text(say!(first::look_around))).await;
     journey.wait_for_text("Orchard Green").await;
+    let find = By::Label(say!(market::find_item));
     journey.go("#/buying").await;
-    journey.click(FIND).await;
+    journey.click(find).await;
     journey.type_on("appl").await;
     journey.type_on_key(Key::Enter).await;
-    caret_in(&journey, "Price of Apples").await;
-    journey.click(FIND).await;
+    caret_in(&journey, &price_of("Apples")).await;
+    journey.click(find).await;
     journey.type_on("oran").await;
-    journey.expect_value(FIND, "oran").await;
-    journey.click(By::Label("Clear search")).await;
-    journey.expect_value(FIND, "").await;
-    caret_in(&journey, "Find what you buy").await;
+    journey.expect_value(find, "oran").await;
+    journey.click(By::Label(say!(first::clear_search))).await;
+    journey.expect_value(find, "").await;
+    caret_in(&journey, say!(market::find_item)).await;
     journey.expect_count(".search-clear:not([hidden])", 0).await;
     for (address, label) in [
-        ("#/drinks", "Find a drink"),
-        ("#/counter", "Find a drink"),
-        ("#/counter/on-hand", "Search what is on the shelf"),
+        ("#/drinks", say!(first::find_drink)),
+        ("#/counter", say!(counter::find_drink)),
+        ("#/counter/on-hand", say!(counter::search_stock)),
     ] {
         journey.go(address).await;
         journey.click(By::Label(label)).await;
         journey.type_on("a").await;
         journey.expect_value(By::Label(label), "a").await;
-        journey.click(By::Label("Clear search")).await;
+        journey.click(By::Label(say!(first::clear_search))).await;
         journey.expect_value(By::Label(label), "").await;
     }
 }

@@ -1,6 +1,7 @@
 //! What cannot be read is explained beside the field and loses nothing: what was typed stays,
 //! the last good value stays in force, Escape brings it back.
 
+use brimwright::say;
 use fantoccini::key::Key;
 
 use crate::harness::{By, Engine, Journey, in_each_engine};
@@ -11,7 +12,20 @@ in_each_engine!(a_drink_that_cannot_be_made_or_priced_says_why);
 /// A field, a text that does not hold, and the sentence that says why.
 pub type Case<'a> = (By<'a>, &'a str, &'a str);
 
-const YIELD: &str = "is what is left of what went in: more than 0 % and at most 100 %. Type 90 for 90 %.";
+/// What is said of a field that is left empty.
+pub fn nothing(example: &str) -> String {
+    say!(book::typed_nothing, example = example)
+}
+
+/// What is said of letters where a number belongs.
+pub fn not_a_number(text: &str, example: &str) -> String {
+    say!(book::not_a_number, text = text, example = example)
+}
+
+/// What is said of a number that must be more than zero.
+pub fn not_positive(field: &str) -> String {
+    say!(refusals::not_positive, field = field)
+}
 
 async fn what_cannot_be_read_is_explained_and_loses_nothing(engine: Engine) {
     let journey = open_demo(engine, "typing_buying").await;
@@ -21,64 +35,54 @@ async fn what_cannot_be_read_is_explained_and_loses_nothing(engine: Engine) {
     // (0.9 * 0.65) = 52.980 g = 0.11680 lb at 0.95 are bought: 0.11096. The other, 43 / 38 of it.
     journey.go("#/buying/ingredient/1").await;
     let in_force = async || {
-        let costs = [
-            ("Per lb trimmed", "$1.056"),
-            ("Per fl oz pressed", "$0.111"),
-            ("Per lb trimmed", "$1.194"),
-            ("Per fl oz pressed", "$0.126"),
-        ];
-        journey.expect_figures("Packs", &costs).await;
+        let (lb, fl_oz) = (say!(goods::per_trimmed, amount = "lb"), say!(goods::per_of_juice, amount = "fl oz"));
+        let costs = [(&*lb, "$1.056"), (&fl_oz, "$0.111"), (&lb, "$1.194"), (&fl_oz, "$0.126")];
+        journey.expect_figures(say!(goods::packs), &costs).await;
     };
-    let price = By::Nth(0, &By::Label("Price of the pack"));
-    let holds = By::Nth(0, &By::Label("Holds"));
-    let trimmed = By::Label("Left after trimming");
-    let pressed = By::Label("Juice from what is trimmed");
-    let too_large = "That is more than nine digits. Check for a digit too many.";
+    let (price, holds) = (By::Label(say!(goods::case_price)), By::Label(say!(goods::pack_size)));
+    let (price, holds) = (By::Nth(0, &price), By::Nth(0, &holds));
+    let (trimmed, pressed) = (By::Label(say!(goods::trim_yield)), By::Label(say!(goods::juice_yield)));
+    let not_a_yield = |field: &str| say!(refusals::not_a_yield, field = field);
+    let (trim_yield, juice_yield) = (say!(goods::trim_yield), say!(goods::juice_yield));
     let cases: [Case<'_>; 15] = [
-        (price, "", "This is empty. Type a number, such as 38.50."),
-        (price, "abc", "“abc” is not a number. Type digits, such as 38.50."),
-        (price, "-3", "This cannot be below zero. Type it without the minus sign: 38.50."),
-        (price, "1234567890", too_large),
-        (price, "1.2345678", "That is finer than six digits after the decimal sign. Round it to six."),
-        (holds, "", "This is empty. Type a number, such as 12 lb."),
-        (holds, "0", "What the pack holds must be more than zero."),
-        (holds, "-40 lb", "This cannot be below zero. Type it without the minus sign: 12 lb."),
-        (holds, "3 stone", "“stone” is not a unit known here. Use one such as fl oz, mL, cup, lb, oz, g or ea: 12 lb."),
-        (trimmed, "0", &format!("The trim yield {YIELD}")),
-        (trimmed, "140", &format!("The trim yield {YIELD}")),
-        (pressed, "0", &format!("The press yield {YIELD}")),
-        (pressed, "140", &format!("The press yield {YIELD}")),
-        (By::Label("Density of the juice"), "0", "The juice density must be more than zero."),
-        (By::Nth(0, &By::Label("Name")), "", "The name is empty. Type at least one letter."),
+        (price, "", &nothing("38.50")),
+        (price, "abc", &not_a_number("abc", "38.50")),
+        (price, "-3", &say!(book::no_minus, example = "38.50")),
+        (price, "1234567890", say!(book::too_many_digits)),
+        (price, "1.2345678", say!(book::too_many_decimals)),
+        (holds, "", &nothing("12 lb")),
+        (holds, "0", &not_positive(say!(goods::pack_size))),
+        (holds, "-40 lb", &say!(book::no_minus, example = "12 lb")),
+        (holds, "3 stone", &say!(book::unknown_unit, unit = "stone", example = "12 lb")),
+        (trimmed, "0", &not_a_yield(trim_yield)),
+        (trimmed, "140", &not_a_yield(trim_yield)),
+        (pressed, "0", &not_a_yield(juice_yield)),
+        (pressed, "140", &not_a_yield(juice_yield)),
+        (By::Label(say!(goods::juice_density)), "0", &not_positive(say!(goods::juice_density))),
+        (By::Nth(0, &By::Label(say!(common::name))), "", &say!(refusals::blank, field = say!(common::name))),
     ];
     explained(&journey, &cases, in_force).await;
 
     // Packaging is counted. 120 bottles at 54.00 are 0.45 each.
     journey.go("#/buying/packaging/1").await;
-    journey.enter(By::Nth(0, &By::Label("Holds")), "120").await;
-    journey.enter(By::Nth(0, &By::Label("Price of the pack")), "54").await;
+    journey.enter(holds, "120").await;
+    journey.enter(price, "54").await;
     let in_force = async || journey.wait_for_text("$0.450").await;
-    let sentence = "“lb” measures a weight; here a number of pieces is needed, such as 12 ea.";
-    explained(&journey, &[(By::Nth(0, &By::Label("Holds")), "5 lb", sentence)], in_force).await;
+    let sentence = [say!(book::unit_of_weight, unit = "lb"), say!(book::type_pieces, example = "12 ea")].join(" ");
+    explained(&journey, &[(holds, "5 lb", &sentence)], in_force).await;
 
     // The bottle of 12.6 fl oz to the rim, 0.5 left empty, declared as 12: poured 12.1.
     journey.go("#/buying/container/3").await;
-    let in_force = async || journey.expect_figures("How full it is poured", &[("Poured", "12.1 fl oz")]).await;
-    let (rim, empty) = (By::Label("Volume to the rim"), By::Label("Volume left empty"));
+    let fill = say!(labels::fill);
+    let in_force = async || journey.expect_figures(fill, &[(fill, "12.1 fl oz")]).await;
+    let (rim, empty) = (By::Label(say!(goods::brimful_capacity)), By::Label(say!(labels::headspace)));
+    let a_volume = |is: String| [is, say!(book::type_a_volume, example = "12 fl oz")].join(" ");
     let cases: [Case<'_>; 5] = [
-        (rim, "2 lb", "“lb” measures a weight; here a volume is needed, such as 12 fl oz."),
-        (rim, "0", "The brimful volume must be more than zero."),
-        (
-            rim,
-            "11",
-            "The declared size is more than the container holds to the rim. Check it against the brimful volume.",
-        ),
-        (empty, "13", "The headspace leaves no room for a drink. Make it smaller."),
-        (
-            By::Label("Size it is declared as"),
-            "3 ea",
-            "“ea” measures a number of pieces; here a volume is needed, such as 12 fl oz.",
-        ),
+        (rim, "2 lb", &a_volume(say!(book::unit_of_weight, unit = "lb"))),
+        (rim, "0", &not_positive(say!(goods::brimful_capacity))),
+        (rim, "11", &say!(refusals::more_than_brimful, field = say!(labels::labeled_size))),
+        (empty, "13", &say!(refusals::nothing_fits, field = say!(labels::headspace))),
+        (By::Label(say!(labels::labeled_size)), "3 ea", &a_volume(say!(book::unit_of_count, unit = "ea"))),
     ];
     explained(&journey, &cases, in_force).await;
 }
@@ -88,22 +92,24 @@ async fn a_drink_that_cannot_be_made_or_priced_says_why(engine: Engine) {
 
     // A menu price of nothing. Orchard Green in the 12 fl oz bottle is asked 6.95.
     journey.go("#/drinks/1/3").await;
-    let price = By::Label("Menu price");
+    let price = By::Label(say!(drinks::menu_price));
     journey.expect_value(price, "6.95").await;
-    let in_force = async || journey.wait_for_text("Customer pays\n$7.40").await;
-    let cases: [Case<'_>; 2] = [
-        (price, "0", "The menu price must be more than zero."),
-        (price, "free", "“free” is not a number. Type digits, such as 9.50."),
-    ];
+    let pays = [say!(drinks::customer_pays), "$7.40"].join("\n");
+    let in_force = async || journey.wait_for_text(&pays).await;
+    let cases: [Case<'_>; 2] =
+        [(price, "0", &not_positive(say!(drinks::menu_price))), (price, "free", &not_a_number("free", "9.50"))];
     // With 6.5 % tax added at the till: 6.95 * 1.065 = 7.40175.
     explained(&journey, &cases, in_force).await;
 
     journey.go("#/drinks/1").await;
-    let amount = By::Nth(0, &By::Label("Amount of Apples"));
-    let sums = async || journey.expect_sentence(By::Label("Written for"), "The lines below make 16.0 fl oz.").await;
+    let amount = say!(drinks::amount_of, name = "Apples");
+    let amount = By::Label(&amount);
+    let amount = By::Nth(0, &amount);
+    let sum = say!(drinks::ingredients_make, volume = "16.0 fl oz");
+    let sums = async || journey.expect_sentence(By::Label(say!(drinks::recipe_makes)), &sum).await;
     let cases: [Case<'_>; 2] = [
-        (amount, "0", "The amount must be more than zero."),
-        (amount, "some", "“some” is not a number. Type digits, such as 12 fl oz."),
+        (amount, "0", &not_positive(say!(drinks::amount_needed))),
+        (amount, "some", &not_a_number("some", "12 fl oz")),
     ];
     explained(&journey, &cases, sums).await;
 
@@ -111,58 +117,43 @@ async fn a_drink_that_cannot_be_made_or_priced_says_why(engine: Engine) {
     // and 0.1 oz of chia at 1.15: 22.680 / 1.3 + 2.835 / 1.15 = 19.911 mL = 0.6733 fl oz. Of 0.5
     // to the rim 6 % stay empty: 0.47. That is 0.2033 too much.
     journey.go("#/buying/container/7").await;
-    journey.enter(By::Label("Size it is declared as"), "").await;
-    journey.choose(By::Label("How you know what it holds"), "weighed with water").await;
-    journey.enter(By::Label("Volume to the rim"), "0.5").await;
+    journey.enter(By::Label(say!(labels::labeled_size)), "").await;
+    journey.choose(By::Label(say!(goods::how_measured)), say!(drinks::by_water_weight)).await;
+    journey.enter(By::Label(say!(goods::brimful_capacity)), "0.5").await;
     journey.go("#/drinks/9/7").await;
-    journey.expect_lines(By::Text("cannot be computed"), &["cannot be computed"]).await;
-    journey
-        .wait_for_text(
-            "The fixed amounts alone are 0.20 fl oz more than fits here. Make the fixed amounts less, or let them \
-             follow in proportion.",
-        )
-        .await;
+    let stuck = say!(first::needs_details);
+    journey.expect_lines(By::Text(stuck), &[stuck]).await;
+    let too_much = say!(drinks::fixed_too_much, over = "0.20 fl oz");
+    journey.wait_for_text(&too_much).await;
     journey.expect_value(price, "5.95").await;
     journey.screenshot("too_small").await;
-    journey.click(By::Text("Undo")).await;
-    journey.wait_for_text_gone("The fixed amounts alone").await;
+    journey.click(By::Text(say!(common::undo))).await;
+    journey.wait_for_text_gone(&too_much).await;
 
     // A target that no price reaches: with everything covered, 2.9 % of what is paid, 1.065 of the
     // price, goes: 1 - 0.029 * 1.065 = 0.969115 is the most that could be left.
     journey.go("#/book").await;
-    let target = By::Label("Target margin");
+    let (target, endings) = (By::Label(say!(drinks::target_margin)), By::Label(say!(book::price_endings)));
     let cases: [Case<'_>; 3] = [
-        (target, "100", "The target margin must be at least 0 % and under 100 %. Type 65 for 65 %."),
-        (
-            By::Label("Prices may end in"),
-            "x",
-            "“x” is not an ending. Type endings with blanks between them, such as .00 .50 .95.",
-        ),
-        (
-            By::Label("Prices may end in"),
-            ".50 1.50",
-            "Price endings must each be less than one, such as .50 or .95 (under 100 where there are no cents).",
-        ),
+        (target, "100", &say!(refusals::not_a_share, field = say!(drinks::target_margin))),
+        (endings, "x", &say!(book::not_an_ending, text = "x")),
+        (endings, ".50 1.50", &say!(refusals::not_an_ending, field = say!(book::price_endings))),
     ];
-    explained(&journey, &cases, async || journey.expect_value(By::Label("It must cover"), "Goods").await).await;
-    journey.choose(By::Label("It must cover"), "Everything").await;
+    let basis = By::Label(say!(book::margin_figured_on));
+    explained(&journey, &cases, async || journey.expect_value(basis, say!(drinks::on_goods)).await).await;
+    journey.choose(basis, say!(drinks::on_all_costs)).await;
     journey.enter(target, "98").await;
     journey.go("#/drinks/1/3").await;
-    journey
-        .wait_for_text(
-            "No price reaches a margin of 98.0 %: fees and commission alone leave less than 96.9 % of any price. \
-             Lower the target or the fees.",
-        )
-        .await;
-    journey.wait_for_text_gone("Suggested: ").await;
+    journey.wait_for_text(&say!(drinks::no_price_reaches, target = "98.0 %", highest = "96.9 %")).await;
+    journey.expect_count(".suggested", 0).await;
     journey.expect_value(price, "6.95").await;
 
     // A price point that cannot be read.
-    let point = By::Label("It must not cost more than");
+    let point = By::Label(say!(drinks::sell_for_no_more_than));
     journey.type_into(point, "abc").await;
-    journey.expect_sentence(point, "“abc” is not a number. Type digits, such as 9.50.").await;
+    journey.expect_sentence(point, &not_a_number("abc", "9.50")).await;
     journey.expect_value(point, "abc").await;
-    journey.wait_for_text_gone("It may cost").await;
+    journey.wait_for_text_gone(say!(drinks::highest_cost)).await;
 }
 
 /// Types each text and sees it explained; `in_force` sees that the last good value holds. Until
@@ -191,7 +182,7 @@ pub async fn explained(journey: &Journey, cases: &[Case<'_>], in_force: impl Asy
 async fn open_demo(engine: Engine, name: &str) -> Journey {
     let journey = Journey::start_in(engine, name).await;
     journey.open().await;
-    journey.click(By::Text("Look around in Marrowgate Juice Hall")).await;
+    journey.click(By::Text(say!(first::look_around))).await;
     journey.wait_for_text("Orchard Green").await;
     journey
 }

@@ -1,5 +1,7 @@
 //! What is bought: ingredients by the pound, the kilogram and the piece; packaging by the case.
 
+use brimwright::say;
+
 use crate::harness::{By, Journey};
 
 /// What is entered of an ingredient that is pressed.
@@ -14,8 +16,8 @@ struct Pressed<'a> {
 }
 
 pub async fn ingredients(journey: &Journey) {
-    journey.click(By::Text("Buying")).await;
-    journey.wait_for_text("Start with what you buy").await;
+    journey.click(By::Text(say!(first::buying))).await;
+    journey.wait_for_text(say!(market::first_ingredient)).await;
     let apples = Pressed {
         name: "Apples",
         holds: "40 lb",
@@ -26,9 +28,11 @@ pub async fn ingredients(journey: &Journey) {
         piece: "",
     };
     add(journey, apples).await;
+    let (trimmed, juice) = (say!(goods::per_trimmed, amount = "lb"), say!(goods::per_of_juice, amount = "fl oz"));
+    let bought = say!(goods::per_as_purchased, amount = "lb");
     // 38 / (40 * 0.9) = 1.0556 a trimmed lb. A fl oz of juice weighs 29.5735 * 1.048 = 30.9931 g;
     // of that much juice 30.9931 / (0.9 * 0.65) = 52.9796 g = 0.116800 lb are bought, at 0.95.
-    journey.expect_figures("Packs", &[("Per lb trimmed", "$1.056"), ("Per fl oz pressed", "$0.111")]).await;
+    journey.expect_figures(say!(goods::packs), &[(&trimmed, "$1.056"), (&juice, "$0.111")]).await;
 
     let carrots = Pressed {
         name: "Carrots",
@@ -42,7 +46,7 @@ pub async fn ingredients(journey: &Journey) {
     add(journey, carrots).await;
     // 1.55 a kg: 0.45359237 * 1.55 / 0.88 = 0.79894 a trimmed lb; 29.5735 * 1.03 / (0.88 * 0.52) =
     // 66.566 g at 0.00155 = 0.103178 a fl oz.
-    journey.expect_figures("Packs", &[("Per lb trimmed", "$0.799"), ("Per fl oz pressed", "$0.103")]).await;
+    journey.expect_figures(say!(goods::packs), &[(&trimmed, "$0.799"), (&juice, "$0.103")]).await;
 
     let lemons = Pressed {
         name: "Lemons",
@@ -56,53 +60,58 @@ pub async fn ingredients(journey: &Journey) {
     add(journey, lemons).await;
     // 44 / 115 = 0.382609 a piece of 110 g: 453.59237 / 110 of them are a lb, 1.57771; 29.5735 *
     // 1.03 / 0.4 = 76.1518 g = 0.692289 of one make a fl oz of juice, 0.264876.
-    let costs = [("Per lb as bought", "$1.578"), ("Per fl oz pressed", "$0.265"), ("Per piece", "$0.383")];
-    journey.expect_figures("Packs", &costs).await;
+    let costs = [(&*bought, "$1.578"), (&juice, "$0.265"), (say!(goods::per_piece), "$0.383")];
+    journey.expect_figures(say!(goods::packs), &costs).await;
 
     // Its juice has no density yet: by weight it has a cost (14.50 / 5), by volume it has none.
     let ginger =
         Pressed { name: "Ginger", holds: "5 lb", price: "14.50", trimmed: "", juice: "70", density: "", piece: "" };
     add(journey, ginger).await;
-    journey.expect_figures("Packs", &[("Per lb as bought", "$2.900")]).await;
+    journey.expect_figures(say!(goods::packs), &[(&bought, "$2.900")]).await;
     journey.screenshot("ingredient").await;
 }
 
 async fn add(journey: &Journey, what: Pressed<'_>) {
-    journey.click(By::Text("Buying")).await;
-    journey.click(By::Text("Add an ingredient")).await;
-    journey.wait_for_text("New ingredient").await;
-    journey.enter(By::Label("Name"), what.name).await;
-    journey.enter(By::Label("Holds"), what.holds).await;
-    journey.enter(By::Label("Price of the pack"), what.price).await;
-    journey.enter(By::Label("Left after trimming"), what.trimmed).await;
-    journey.enter(By::Label("Juice from what is trimmed"), what.juice).await;
-    journey.enter(By::Label("Density of the juice"), what.density).await;
-    journey.enter(By::Label("Weight of one piece as bought"), what.piece).await;
+    journey.click(By::Text(say!(first::buying))).await;
+    journey.click(By::Text(say!(goods::add_ingredient))).await;
+    journey.wait_for_text(say!(goods::new_ingredient)).await;
+    journey.enter(By::Label(say!(common::name)), what.name).await;
+    journey.enter(By::Label(say!(goods::pack_size)), what.holds).await;
+    journey.enter(By::Label(say!(goods::case_price)), what.price).await;
+    journey.enter(By::Label(say!(goods::trim_yield)), what.trimmed).await;
+    journey.enter(By::Label(say!(goods::juice_yield)), what.juice).await;
+    journey.enter(By::Label(say!(goods::juice_density)), what.density).await;
+    journey.enter(By::Label(say!(goods::piece_weight)), what.piece).await;
 }
 
 pub async fn packaging(journey: &Journey) {
     // (96 + 9 for delivery) / 200, 81 / 150 and 85 / 1000.
     let cases = [
-        ("Bottle, 12 fl oz", "Bottle, cup or jar", "200", "96", "9", "$0.525"),
-        ("Bottle, 16 fl oz", "Bottle, cup or jar", "150", "81", "", "$0.540"),
-        ("Cap, 38 mm", "Cap or lid", "1000", "85", "", "$0.085"),
+        ("Bottle, 12 fl oz", say!(drinks::piece_vessel), "200", "96", "9", "$0.525"),
+        ("Bottle, 16 fl oz", say!(drinks::piece_vessel), "150", "81", "", "$0.540"),
+        ("Cap, 38 mm", say!(drinks::piece_closure), "1000", "85", "", "$0.085"),
     ];
     for (name, part, holds, price, delivery, each) in cases {
-        journey.click(By::Text("Buying")).await;
-        journey.click(By::Text("Add packaging")).await;
-        journey.wait_for_text("New packaging").await;
-        journey.enter(By::Label("Name"), name).await;
-        journey.choose(By::Label("What it is"), part).await;
-        journey.enter(By::Label("Holds"), holds).await;
-        journey.enter(By::Label("Price of the pack"), price).await;
-        journey.enter(By::Label("Delivery or deposit"), delivery).await;
-        journey.expect_figures("Packs", &[("Per piece", each)]).await;
+        journey.click(By::Text(say!(first::buying))).await;
+        journey.click(By::Text(say!(goods::add_packaging))).await;
+        journey.wait_for_text(say!(goods::new_packaging)).await;
+        journey.enter(By::Label(say!(common::name)), name).await;
+        journey.choose(By::Label(say!(goods::packaging_type)), part).await;
+        journey.enter(By::Label(say!(goods::pack_size)), holds).await;
+        journey.enter(By::Label(say!(goods::case_price)), price).await;
+        journey.enter(By::Label(say!(goods::delivery_or_deposit)), delivery).await;
+        journey.expect_figures(say!(goods::packs), &[(say!(goods::per_piece), each)]).await;
     }
     // All of it by name, with what a usable amount costs.
-    journey.click(By::Text("Buying")).await;
-    journey.expect_value(By::Label("Price of Apples"), "38.00").await;
-    let apples = ["Apples", "40 lb", "$0.111 per fl oz pressed", "heard today", "Price of Apples"];
+    journey.click(By::Text(say!(first::buying))).await;
+    let checked = say!(goods::checked_today);
+    let price = say!(market::price_of, name = "Apples");
+    journey.expect_value(By::Label(&price), "38.00").await;
+    let cost = say!(market::cost_per, cost = "$0.111", per = say!(goods::cost_of_juice, amount = "fl oz"));
+    let apples = ["Apples", "40 lb", &cost, checked, &price];
     journey.expect_lines(By::Item("Apples"), &apples).await;
-    let bottle = ["Bottle, 12 fl oz", "200 ea", "$0.525 per piece", "heard today", "Price of Bottle, 12 fl oz"];
+    let cost = say!(market::cost_per, cost = "$0.525", per = say!(goods::cost_of_piece));
+    let price = say!(market::price_of, name = "Bottle, 12 fl oz");
+    let bottle = ["Bottle, 12 fl oz", "200 ea", &cost, checked, &price];
     journey.expect_lines(By::Item("Bottle, 12 fl oz"), &bottle).await;
 }

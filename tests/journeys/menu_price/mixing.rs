@@ -1,54 +1,63 @@
 //! A drink: amounts by volume and by weight, in proportion and fixed, in two sizes.
 
+use brimwright::say;
+
 use crate::harness::{By, Journey};
 
 pub async fn a_drink(journey: &Journey) {
-    journey.click(By::Text("Drinks")).await;
-    journey.click(By::Text("Add a drink")).await;
-    journey.enter(By::Label("Name"), "Orchard Walk").await;
-    journey.expect_value(By::Label("Written for"), "").await;
-    journey.enter(By::Label("Written for"), "16").await;
-    journey.expect_value(By::Label("Written for"), "16 fl oz").await;
-    journey.expect_value(By::Label("How it is made"), "Pressed").await;
-    journey.choose(By::Label("Add a size"), "12 fl oz").await;
-    journey.choose(By::Label("Add a size"), "16 fl oz").await;
+    journey.click(By::Text(say!(first::drinks))).await;
+    journey.click(By::Text(say!(first::add_drink))).await;
+    journey.enter(By::Label(say!(common::name)), "Orchard Walk").await;
+    journey.expect_value(By::Label(say!(drinks::recipe_makes)), "").await;
+    journey.enter(By::Label(say!(drinks::recipe_makes)), "16").await;
+    journey.expect_value(By::Label(say!(drinks::recipe_makes)), "16 fl oz").await;
+    journey.expect_value(By::Label(say!(drinks::drink_type)), say!(first::type_pressed)).await;
+    journey.choose(By::Label(say!(drinks::add_size)), "12 fl oz").await;
+    journey.choose(By::Label(say!(drinks::add_size)), "16 fl oz").await;
 
     line(journey, "Apples", "9", "9 fl oz").await;
     line(journey, "Carrots", "5 1/2 fl oz", "5.5 fl oz").await;
     line(journey, "Ginger", "12 g", "12 g").await;
-    let sentence = "The juice of Ginger is weighed in one place and poured by volume in another, so it needs a density. Enter its grams per mL.";
-    journey.expect_sentence(By::Label("Written for"), sentence).await;
-    journey.expect_lines(By::Item("12 fl oz"), &["12 fl oz", "no price", "cannot be computed"]).await;
+    let sentence = say!(drinks::needs_juice_density, name = "Ginger");
+    journey.expect_sentence(By::Label(say!(drinks::recipe_makes)), &sentence).await;
+    journey.expect_lines(By::Item("12 fl oz"), &["12 fl oz", say!(first::no_price), say!(first::needs_details)]).await;
     journey.screenshot("density_missing").await;
 
     journey.click(By::Text("Ginger")).await;
-    journey.enter(By::Label("Density of the juice"), "1.02").await;
+    journey.enter(By::Label(say!(goods::juice_density)), "1.02").await;
     // 29.5735 * 1.02 / 0.7 = 43.0929 g = 0.0950034 lb at 2.90.
-    journey.expect_figures("Packs", &[("Per lb as bought", "$2.900"), ("Per fl oz pressed", "$0.276")]).await;
+    let (bought, juice) = (say!(goods::per_as_purchased, amount = "lb"), say!(goods::per_of_juice, amount = "fl oz"));
+    journey.expect_figures(say!(goods::packs), &[(&bought, "$2.900"), (&juice, "$0.276")]).await;
     journey.click(By::Text("Orchard Walk")).await;
     // 9 + 5.5 + 12 / 1.02 / 29.5735 = 14.8978 fl oz.
-    journey.expect_sentence(By::Label("Written for"), "The lines below make 14.9 fl oz.").await;
+    journey.expect_sentence(By::Label(say!(drinks::recipe_makes)), &makes("14.9 fl oz")).await;
 
     line(journey, "Lemons", "3/4", "0.75 fl oz").await;
-    journey.choose(By::Label("In other sizes: Lemons"), "fixed").await;
-    journey.expect_value(By::Label("In other sizes: Lemons"), "fixed").await;
-    journey.expect_value(By::Label("In other sizes: Apples"), "in proportion").await;
-    journey.expect_sentence(By::Label("Written for"), "The lines below make 15.6 fl oz.").await;
+    let scaling = |name: &str| say!(drinks::scaling_of, name = name);
+    journey.choose(By::Label(&scaling("Lemons")), say!(drinks::fixed_amount)).await;
+    journey.expect_value(By::Label(&scaling("Lemons")), say!(drinks::fixed_amount)).await;
+    journey.expect_value(By::Label(&scaling("Apples")), say!(drinks::scale_with_size)).await;
+    journey.expect_sentence(By::Label(say!(drinks::recipe_makes)), &makes("15.6 fl oz")).await;
 
-    journey.enter(By::Label("Stays in the press or jug"), "4").await;
-    journey.enter(By::Label("Hands' time per drink"), "45").await;
-    journey.enter(By::Label("And per batch"), "600").await;
-    journey.enter(By::Label("Drinks in a batch"), "20").await;
+    journey.enter(By::Label(say!(drinks::press_or_pour_loss)), "4").await;
+    journey.enter(By::Label(say!(drinks::labor_per_drink)), "45").await;
+    journey.enter(By::Label(say!(drinks::labor_per_batch)), "600").await;
+    journey.enter(By::Label(say!(drinks::drinks_per_batch)), "20").await;
     journey.screenshot("recipe").await;
+}
+
+/// What is said of the recipe as it is written.
+fn makes(volume: &str) -> String {
+    say!(drinks::ingredients_make, volume = volume)
 }
 
 /// Puts an ingredient in the recipe, pressed as its yields suggest.
 async fn line(journey: &Journey, name: &str, typed: &str, shown: &str) {
-    let amount = format!("Amount of {name}");
-    journey.choose(By::Label("Add to the recipe"), name).await;
-    journey.expect_value(By::Label("Add to the recipe"), "Choose an ingredient").await;
+    let amount = say!(drinks::amount_of, name = name);
+    journey.choose(By::Label(say!(drinks::add_ingredient)), name).await;
+    journey.expect_value(By::Label(say!(drinks::add_ingredient)), say!(drinks::choose_ingredient)).await;
     journey.expect_value(By::Label(&amount), "").await;
     journey.enter(By::Label(&amount), typed).await;
-    journey.expect_value(By::Label(&format!("Stage of {name}")), "pressed").await;
+    journey.expect_value(By::Label(&say!(drinks::prep_of, name = name)), say!(drinks::pressed)).await;
     journey.expect_value(By::Label(&amount), shown).await;
 }

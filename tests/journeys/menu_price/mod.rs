@@ -12,6 +12,8 @@ mod pouring;
 mod pricing;
 mod serving;
 
+use brimwright::say;
+
 use crate::harness::{By, Journey};
 
 #[tokio::test]
@@ -21,8 +23,8 @@ async fn from_a_suppliers_price_to_a_menu_price() {
     journey.wait_until_kept_offline().await;
     journey.close_site();
     journey.open().await;
-    journey.click(By::Text("Start an empty book")).await;
-    journey.wait_for_text("Three steps to a first price").await;
+    journey.click(By::Text(say!(first::start_book))).await;
+    journey.wait_for_text(say!(first::first_price_steps)).await;
 
     buying::ingredients(&journey).await;
     buying::packaging(&journey).await;
@@ -38,7 +40,7 @@ async fn from_a_suppliers_price_to_a_menu_price() {
     // Still offline: all of it is on the device.
     journey.open().await;
     pricing::open_size(&journey, "12 fl oz").await;
-    journey.expect_value(By::Label("Menu price"), "6.50").await;
-    journey.wait_for_text("Suggested: $5.95 brings 40.6 %.").await;
+    journey.expect_value(By::Label(say!(drinks::menu_price)), "6.50").await;
+    journey.wait_for_text(&pricing::suggested("$5.95", "40.6 %", "$5.887")).await;
     assert_eq!(journey.console_errors().await, Vec::<String>::new());
 }

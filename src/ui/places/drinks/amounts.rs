@@ -5,6 +5,7 @@ use leptos::prelude::*;
 use crate::book::{Book, DrinkId, Key, LineId};
 use crate::drink::fill::{Scaled, scale};
 use crate::foundation::measure::{Dimension, Volume, Wanted, read_amount};
+use crate::say;
 use crate::ui::fields::{Ask, units};
 use crate::ui::glass::{Layer, layer_of};
 use crate::ui::how::opens;
@@ -19,7 +20,7 @@ pub fn amounts(state: AppState, scaled: Scaled, how: &dyn Fn(LineId) -> Option<S
     for (place, line) in scaled.lines.iter().enumerate() {
         let name = state.book.with(|book| book.name(Key::Ingredient(line.ingredient)));
         let same = line.to_use == line.in_drink;
-        let to_use = Signal::stored(if same { "same".into() } else { state.measure(line.to_use) });
+        let to_use = Signal::stored(if same { say!(drinks::same_amount).into() } else { state.measure(line.to_use) });
         let to_use = match how(line.line) {
             Some(shown) => opens(shown, to_use),
             None => to_use.into_any(),
@@ -28,15 +29,21 @@ pub fn amounts(state: AppState, scaled: Scaled, how: &dyn Fn(LineId) -> Option<S
         rows.push(row(layer_of(&scaled, place), name, stage, state.measure(line.in_drink), to_use));
     }
     if scaled.air.is_positive() {
-        rows.push(row(Layer::Air, "Air".into(), "beaten in", state.volume(scaled.air), ().into_any()));
+        rows.push(row(
+            Layer::Air,
+            say!(drinks::air_row).into(),
+            say!(drinks::air_row_about),
+            state.volume(scaled.air),
+            ().into_any(),
+        ));
     }
     view! {
         <table class="table">
             <thead>
                 <tr>
-                    <th scope="col">"Ingredient"</th>
-                    <th scope="col">"In the drink"</th>
-                    <th scope="col">"To use"</th>
+                    <th scope="col">{say!(drinks::ingredient)}</th>
+                    <th scope="col">{say!(drinks::in_the_drink)}</th>
+                    <th scope="col">{say!(drinks::amount_needed)}</th>
                 </tr>
             </thead>
             <tbody>{rows}</tbody>
@@ -81,7 +88,7 @@ pub fn AnySize(
         let amount = read.map_err(|error| words::read_error(&error, &example));
         Some(amount.and_then(|amount| match amount.volume() {
             Ok(Some(volume)) if volume.is_positive() => Ok(volume),
-            _ => Err(format!("A drink is more than nothing. Type a size such as {example}.")),
+            _ => Err(say!(drinks::size_too_small, example = example)),
         }))
     };
     let answer = move || -> Option<Result<Scaled, String>> {
@@ -93,7 +100,7 @@ pub fn AnySize(
     };
     let error = text(move || answer().and_then(Result::err).unwrap_or_default());
     view! {
-        <Ask label="What a drink of this size takes" units=units(drink_size) text=typed error=error />
+        <Ask label=say!(drinks::try_a_size) units=units(drink_size) text=typed error=error />
         {live(move || match answer() {
             Some(Ok(scaled)) => amounts(state, scaled, &|_| None),
             _ => ().into_any(),

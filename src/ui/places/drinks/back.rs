@@ -7,11 +7,11 @@ use crate::drink::label::Juice;
 use crate::drink::ledger::Priced;
 use crate::drink::price::{Ceiling, ceiling, largest_fill, our_price, shelf_price};
 use crate::foundation::measure::{Exact, Money, Share, Volume};
+use crate::say;
 use crate::ui::fields::{Ask, Hangs, asked_number, asked_price};
 use crate::ui::live::{text, trouble, when};
 use crate::ui::parts::{Figure, Section, figures};
 use crate::ui::state::AppState;
-use crate::words;
 use crate::working::{AtPrice, OfOffer, OfPrice, Shown};
 
 /// What a price point leaves to spend.
@@ -32,7 +32,7 @@ pub fn BackFromPrice(
     let point_read = move || asked_price(state, point);
     let shop_read = move || match asked_number(state, shop, "30") {
         Some(Ok(percent)) if percent >= Exact::new(100, 0) => {
-            Some(Err("A shop keeps less than 100 % of its price. Type 30 for 30 %.".to_string()))
+            Some(Err(say!(drinks::retailers_cut_too_high).to_string()))
         }
         percent => percent,
     };
@@ -47,7 +47,7 @@ pub fn BackFromPrice(
     let shelf = move || {
         let ours = state.priced(id, |priced| priced.asked.map(|asked| asked.menu))?;
         let shelf = shelf_price(ours, margin()?).ok()?;
-        Some(format!("A shop that buys at {} would ask {}.", state.money(ours), state.money(shelf)))
+        Some(say!(drinks::retailer_charges, price = state.money(ours), shelf = state.money(shelf)))
     };
     let shelf = text(move || shelf().unwrap_or_default());
     let answer = move || {
@@ -56,7 +56,7 @@ pub fn BackFromPrice(
     };
     let per_volume = text(move || {
         let per_volume = answer().and_then(|answer| answer.ingredients_per_volume);
-        per_volume.map_or("none".into(), |money| state.money(money))
+        per_volume.map_or_else(|| say!(drinks::none).into(), |money| state.money(money))
     });
     // Drawn anew for each price: what opens is the working at that price.
     let may_cost = move || {
@@ -64,21 +64,21 @@ pub fn BackFromPrice(
         let at = |of| Some(Shown::Offer(id, OfOffer::At(AtPrice::Point(menu), of)));
         let ingredients = state.money(ceiling.ingredients);
         vec![
-            ("It may cost".to_string(), state.money(ceiling.cost), at(OfPrice::MayCost)),
-            ("Of that, ingredients".to_string(), ingredients, at(OfPrice::IngredientsMayCost)),
+            (say!(drinks::highest_cost).to_string(), state.money(ceiling.cost), at(OfPrice::MayCost)),
+            (say!(drinks::highest_ingredient_cost).to_string(), ingredients, at(OfPrice::IngredientsMayCost)),
         ]
     };
     let fill = text(move || {
         let holds = state.priced(id, |it| Some(it.fill.volume));
         match (answer().map(|answer| answer.fill), holds) {
-            (Some(Some(most)), Some(holds)) if most >= holds => format!("all {}", state.volume(holds)),
+            (Some(Some(most)), Some(holds)) if most >= holds => say!(drinks::full_fill, fill = state.volume(holds)),
             (Some(Some(most)), _) => state.volume(most),
-            _ => "nothing fits".into(),
+            _ => say!(drinks::no_fill).into(),
         }
     });
     let per = move || {
         let name = state.book.with(|book| book.settings().units.price_volume_name());
-        format!("Ingredients per {name}")
+        say!(drinks::ingredients_per, unit = name)
     };
     let point_error = text(move || point_read().and_then(Result::err).unwrap_or_default());
     let shop_error = text(move || shop_read().and_then(Result::err).unwrap_or_default());
@@ -86,7 +86,7 @@ pub fn BackFromPrice(
     let sold_on = move || {
         margin()?;
         let juice = state.book.with(|book| book.drink(id.drink).map(|drink| Juice::of(book, drink)))?;
-        (juice.made_here || !juice.not_said.is_empty()).then(|| words::SOLD_TO_A_BUSINESS.to_string())
+        (juice.made_here || !juice.not_said.is_empty()).then(|| crate::say!(labels::sold_to_a_business).to_string())
     };
     let hangs = Hangs::new();
     let shown = move || {
@@ -100,7 +100,7 @@ pub fn BackFromPrice(
                         <dl class="figures">
                             {figures(may_cost)}
                             <Figure name=untrack(per) value=per_volume />
-                            <Figure name="Largest fill" value=fill />
+                            <Figure name=say!(drinks::largest_fill) value=fill />
                         </dl>
                     }
                         .into_any()
@@ -110,10 +110,10 @@ pub fn BackFromPrice(
         .into_any()
     };
     view! {
-        <Section heading="Back from a price point" about="What this drink may cost if the price is given. Changes nothing.">
+        <Section heading=say!(drinks::work_back) about=say!(drinks::work_back_about)>
             <div class="fields">
-                <Ask label="It must not cost more than" text=point error=point_error hangs />
-                <Ask label="Sold on by a shop that keeps (%)" text=shop error=shop_error hangs />
+                <Ask label=say!(drinks::sell_for_no_more_than) text=point error=point_error hangs />
+                <Ask label=say!(drinks::retailers_cut) text=shop error=shop_error hangs />
             </div>
             {hangs.answer(shown)}
         </Section>

@@ -13,16 +13,18 @@ use crate::book::{Book, Drink, DrinkId, DrinkKind, Edit, Key, Offer, OfferId, Re
 use crate::drink::label::allergens_of;
 use crate::foundation::jump::Kind;
 use crate::foundation::measure::{Money, Share};
+use crate::say;
 use crate::ui::address::go;
-use crate::ui::fields::{self, Addition, Choice, Draft, Entry, Hangs, asks};
+use crate::ui::fields::{self, Addition, Choice, Draft, Entry, Field, Hangs, asks};
 use crate::ui::live::{press, rows, text, when};
 use crate::ui::order;
 use crate::ui::parts::{Back, Section, page_of};
 use crate::ui::state::AppState;
 use crate::words;
+use crate::words::texts::{HOLE, around};
 
-/// The field of a new drink, by what is missing while it is empty; [`MAKES`] is the other.
-const NAME: &str = "a name";
+/// A field of a new drink; [`MAKES`] is the other.
+const NAME: Field = Field::Name;
 
 /// One drink.
 #[component]
@@ -30,7 +32,7 @@ pub fn DrinkPage(
     /// The drink.
     id: DrinkId,
 ) -> impl IntoView {
-    page_of(Key::Drink(id), Route::Drinks, "Drinks", move || view! { <Page id /> }.into_any())
+    page_of(Key::Drink(id), Route::Drinks, say!(first::drinks), move || view! { <Page id /> }.into_any())
 }
 
 #[component]
@@ -44,7 +46,7 @@ fn Page(id: DrinkId) -> impl IntoView {
     let choose_kind = Arc::new(move |chosen: &str| {
         let kind = DrinkKind::ALL.iter().copied().find(|kind| format!("{kind:?}") == chosen);
         let edit = kind.and_then(|kind| state.book.with_untracked(|book| changed(book, id, |it| it.kind = kind)));
-        edit.map_or(Ok(()), |edit| state.apply("Kind of drink", edit))
+        edit.map_or(Ok(()), |edit| state.apply(say!(drinks::drink_type), edit))
     });
     let allergens = text(move || {
         state.book.with(|book| {
@@ -54,53 +56,54 @@ fn Page(id: DrinkId) -> impl IntoView {
     });
     let remove = move || {
         let edit = state.book.with_untracked(|book| Edit::remove_with_offers(book, Key::Drink(id)));
-        if state.apply("Remove a drink", edit).is_ok() {
+        if state.apply(say!(drinks::remove_drink), edit).is_ok() {
             go(Route::Drinks);
         }
     };
     let key = Key::Drink(id);
     let there = move |book: &Book| book.contains(key);
-    let new = Addition::of(Draft::of_record(key), there, "Add a drink", move |typed, book| {
+    let new = Addition::of(Draft::of_record(key), there, say!(first::add_drink), move |typed, book| {
         let (name, reference) = (typed.name(NAME), typed.amount(MAKES, drink_size(book)));
         Some(Edit::Put(Record::Drink(Drink::new(id, name?, DrinkKind::Pressed, reference?))))
     });
     let is_new = !untrack(|| new.is_there());
     let name = of(|drink| drink.name.clone());
-    let rename = fields::text("Name of a drink", move |book, name| changed(book, id, |it| it.name = name));
+    let rename = fields::text(say!(drinks::drink_name), move |book, name| changed(book, id, |it| it.name = name));
     let kind = of(|it| format!("{:?}", it.kind));
     let choice = new.once_there(move || {
         let kinds = kinds.clone();
-        view! { <Choice label="How it is made" options=kinds value=kind choose=choose_kind.clone() /> }.into_any()
+        view! { <Choice label=say!(drinks::drink_type) options=kinds value=kind choose=choose_kind.clone() /> }
+            .into_any()
     });
     let hangs = Hangs::new();
     let sold_in = new.once_there(move || view! { <SoldIn id hangs /> }.into_any());
     let rest = new.once_there(move || {
         view! {
-            <Section heading="Allergens" about="From what its ingredients hold; entered at each ingredient in Buying.">
+            <Section heading=say!(labels::allergens) about=say!(drinks::allergens_about)>
                 <p>{allergens}</p>
             </Section>
             <Keeping id hangs />
             <Making id hangs />
             <p class="actions">
                 <a class="button" href=Route::SideBySide(Scope::Drink(id)).address()>
-                    "Sizes side by side"
+                    {say!(drinks::compare_sizes)}
                 </a>
                 <button class="quiet" on:click=press(remove)>
-                    "Remove this drink"
+                    {say!(drinks::remove_drink)}
                 </button>
             </p>
         }
         .into_any()
     });
     view! {
-        <Back to=Route::Drinks name="Drinks" />
-        <h1>{new.heading("New drink", name)}</h1>
+        <Back to=Route::Drinks name=say!(first::drinks) />
+        <h1>{new.heading(say!(drinks::new_drink), name)}</h1>
         <div class="pair">
             <Entry
-                label="Name"
+                label=say!(common::name)
                 letters=true
                 caret=is_new
-                example="Orchard Green"
+                example=say!(drinks::example_drink)
                 value=new.value(NAME, name)
                 commit=new.commit(NAME, rename)
             />
@@ -125,19 +128,24 @@ fn SoldIn(id: DrinkId, hangs: Hangs) -> impl IntoView {
                 _ => false,
             };
             let mut options = order::options(book, order::containers(book).into_iter().filter(free).collect());
-            options.insert(0, (String::new(), "Choose a container".to_string()));
+            options.insert(0, (String::new(), say!(drinks::choose_container).to_string()));
             options
         })
     });
     let add = Arc::new(move |chosen: &str| {
         let Some(Key::Container(container)) = Key::from_text(chosen) else { return Ok(()) };
-        state.apply("Add a size", Edit::Put(Record::Offer(Offer::new(OfferId { drink: id, container }))))
+        state.apply(say!(drinks::add_size), Edit::Put(Record::Offer(Offer::new(OfferId { drink: id, container }))))
     });
     let choice = when(
         move || free.with(|free| free.len() > 1),
         move || {
             view! {
-                <Choice label="Add a size" options=free value=Signal::stored(String::new()) choose=add.clone() />
+                <Choice
+                    label=say!(drinks::add_size)
+                    options=free
+                    value=Signal::stored(String::new())
+                    choose=add.clone()
+                />
             }
             .into_any()
         },
@@ -145,17 +153,18 @@ fn SoldIn(id: DrinkId, hangs: Hangs) -> impl IntoView {
     let no_container = when(
         move || state.book.with(|book| book.containers().next().is_none()),
         || {
+            let said = say!(drinks::no_containers, link = HOLE);
+            let (before, after) = around(&said);
             view! {
                 <p class="hollow">
-                    "There is no container in the book yet. " <a href=Route::Containers.address()>"Enter one"</a>
-                    ", then add it here."
+                    {before} <a href=Route::Containers.address()>{say!(drinks::add_container)}</a> {after}
                 </p>
             }
             .into_any()
         },
     );
     view! {
-        <Section heading="Sizes it is sold in">
+        <Section heading=say!(drinks::sizes_you_sell)>
             {hangs.answer(move || view! { <ul class="rows">{rows(offers, offer_row)}</ul> }.into_any())}
             {choice}
             {no_container}
@@ -170,97 +179,98 @@ fn Making(id: DrinkId, hangs: Hangs) -> impl IntoView {
         text(move || state.book.with(|book| book.drink(id).map(|it| show(it, state)).unwrap_or_default()))
     };
     let book_share = move |share: fn(&Book) -> Share| {
-        text(move || format!("Empty: the book's {}", state.percent(state.book.with(share))))
+        text(move || say!(drinks::blank_uses, share = state.percent(state.book.with(share))))
     };
     view! {
-        <Section heading="Making it" about="Time is paid at the wage in Book; leave empty what does not apply.">
+        <Section heading=say!(drinks::making) about=say!(drinks::making_about)>
             <div class="fields">
                 <Entry
                     hangs
-                    label="Stays in the press or jug"
+                    label=say!(drinks::press_or_pour_loss)
                     unit="%"
-                    example="none"
+                    example=say!(drinks::none)
                     value=of(|it, state| state.percent_if_any(it.process_loss))
-                    commit=fields::optional_percent("Process loss", move |book, loss| {
+                    commit=fields::optional_percent(say!(drinks::press_or_pour_loss), move |book, loss| {
                         changed(book, id, |it| it.process_loss = loss.unwrap_or(Share::ZERO))
                     })
                 />
                 <Entry
                     hangs
-                    label="Air beaten in"
+                    label=say!(drinks::air)
                     unit="%"
-                    note="Of the volume of what is mixed: blend, and measure before and after."
-                    example="none"
+                    note=say!(drinks::air_about)
+                    example=say!(drinks::none)
                     value=of(|it, state| state.percent_if_any(it.air))
-                    commit=fields::optional_percent("Air beaten in", move |book, air| {
+                    commit=fields::optional_percent(say!(drinks::air), move |book, air| {
                         changed(book, id, |it| it.air = air.unwrap_or(Share::ZERO))
                     })
                 />
                 <Entry
                     hangs
-                    label="Hands' time per drink"
+                    label=say!(drinks::labor_per_drink)
                     unit="s"
-                    example="none"
+                    example=say!(drinks::none)
                     value=of(|it, state| state.number_if_any(it.labour.per_drink.seconds()))
-                    commit=fields::optional_seconds("Time per drink", move |book, time| {
+                    commit=fields::optional_seconds(say!(drinks::labor_per_drink), move |book, time| {
                         changed(book, id, |it| it.labour.per_drink = time)
                     })
                 />
                 <Entry
                     hangs
-                    label="And per litre"
+                    label=say!(drinks::labor_per_liter)
                     unit="s"
-                    example="none"
+                    example=say!(drinks::none)
                     value=of(|it, state| state.number_if_any(it.labour.per_litre.seconds()))
-                    commit=fields::optional_seconds("Time per litre", move |book, time| {
+                    commit=fields::optional_seconds(say!(drinks::labor_per_liter), move |book, time| {
                         changed(book, id, |it| it.labour.per_litre = time)
                     })
                 />
                 <Entry
                     hangs
-                    label="And per batch"
+                    label=say!(drinks::labor_per_batch)
                     unit="s"
-                    example="none"
+                    example=say!(drinks::none)
                     value=of(|it, state| state.number_if_any(it.labour.per_batch.seconds()))
-                    commit=fields::optional_seconds("Time per batch", move |book, time| {
+                    commit=fields::optional_seconds(say!(drinks::labor_per_batch), move |book, time| {
                         changed(book, id, |it| it.labour.per_batch = time)
                     })
                 />
                 <Entry
                     hangs
-                    label="Drinks in a batch"
+                    label=say!(drinks::drinks_per_batch)
                     value=of(|it, state| state.number(it.labour.batch))
-                    commit=fields::count("Drinks in a batch", move |book, count| {
+                    commit=fields::count(say!(drinks::drinks_per_batch), move |book, count| {
                         changed(book, id, |it| it.labour.batch = count)
                     })
                 />
                 <Entry
                     hangs
-                    label="Treatment toll per drink"
+                    label=say!(drinks::processing_fee)
+                    note=say!(drinks::processing_fee_about)
                     asks=asks(Kind::Price, Key::Drink(id), "toll")
-                    example="none"
+                    example=say!(drinks::none)
                     value=of(|it, state| state.money_if_any(it.treatment_fee))
-                    commit=fields::optional_money("Treatment toll", move |book, fee| {
+                    commit=fields::optional_money(say!(drinks::processing_fee), move |book, fee| {
                         changed(book, id, |it| it.treatment_fee = fee.unwrap_or(Money::ZERO))
                     })
                 />
                 <Entry
                     hangs
-                    label="Made but not sold"
+                    label=say!(drinks::waste)
                     unit="%"
                     note=book_share(|book| book.settings().unsold)
                     value=of(|it, state| it.unsold.map(|share| state.plain_percent(share)).unwrap_or_default())
-                    commit=fields::optional_percent("Unsold share", move |book, unsold| {
+                    commit=fields::optional_percent(say!(drinks::waste), move |book, unsold| {
                         changed(book, id, |it| it.unsold = unsold)
                     })
                 />
                 <Entry
                     hangs
-                    label="Target margin"
+                    label=say!(drinks::target_margin)
                     unit="%"
                     note=book_share(|book| book.settings().target)
                     value=of(|it, state| it.target.map(|share| state.plain_percent(share)).unwrap_or_default())
-                    commit=fields::optional_percent("Target margin", move |book, target| {
+                    commit=fields::optional_percent(say!(drinks::target_margin), move |book, target| {
                         changed(book, id, |it| it.target = target)
                     })
                 />

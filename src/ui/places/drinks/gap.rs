@@ -7,6 +7,7 @@ use leptos::prelude::*;
 use crate::book::{Edit, OfferId};
 use crate::drink::gap::{Way, ways};
 use crate::drink::ledger::OfferStatus;
+use crate::say;
 use crate::ui::live::{live, press, when};
 use crate::ui::parts::Section;
 use crate::ui::state::AppState;
@@ -45,8 +46,8 @@ pub fn Gap(
             let rows = live(move || found.get().into_iter().map(|way| row(state, way)).collect_view().into_any());
             view! {
                 <Section
-                    heading="Closing the gap"
-                    about="What each one thing would have to be to reach the target, all else as it is. The smallest change comes first."
+                    heading=say!(drinks::reach_target)
+                    about=say!(drinks::reach_target_about)
                 >
                     <ul class="ways">{rows}</ul>
                 </Section>
@@ -57,16 +58,17 @@ pub fn Gap(
 }
 
 fn row(state: AppState, way: Way) -> AnyView {
-    let (name, change, advice) = state.book.with(|book| {
+    let (name, change, advice, set) = state.book.with(|book| {
         let speaker = &state.speaker.get();
-        let said = match way.closes {
-            Ok(_) => (words::lever_change(&way, speaker), words::lever_advice(&way, book, speaker)),
-            Err(why) => (words::why_not(why).to_string(), String::new()),
-        };
-        (words::lever(way.lever, book), said.0, said.1)
+        (
+            words::lever(way.lever, book),
+            words::lever_change(&way, speaker),
+            words::lever_advice(&way, book, speaker),
+            words::lever_set(&way, book, speaker),
+        )
     });
     let edit = way.closes.ok().and_then(|closing| closing.edit);
-    let apply = edit.map(|edit| apply(state, name.clone(), edit));
+    let apply = edit.zip(set).map(|(edit, set)| apply(state, name.clone(), set, edit));
     view! {
         <li class="way">
             <p class="way-name">
@@ -81,15 +83,14 @@ fn row(state: AppState, way: Way) -> AnyView {
     .into_any()
 }
 
-fn apply(state: AppState, name: String, edit: Edit) -> AnyView {
-    let label = format!("Apply: {name}");
-    let set = move || {
+fn apply(state: AppState, name: String, set: String, edit: Edit) -> AnyView {
+    let apply = move || {
         // A closing value was tried on a copy of the book, so it is not refused.
         let _ = state.apply(&name, edit.clone());
     };
     view! {
-        <button class="button" aria-label=label on:click=press(set)>
-            "Apply"
+        <button class="button" on:click=press(apply)>
+            {set}
         </button>
     }
     .into_any()

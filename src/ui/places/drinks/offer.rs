@@ -13,6 +13,7 @@ use crate::drink::ledger::Priced;
 use crate::drink::price::Suggestion;
 use crate::foundation::jump::Kind;
 use crate::foundation::measure::{Exact, Money, Share};
+use crate::say;
 use crate::ui::address::go;
 use crate::ui::fields::{self, Entry, Hangs, asks};
 use crate::ui::glass::{glass, layers};
@@ -21,6 +22,7 @@ use crate::ui::live::{live, press, text, trouble, when};
 use crate::ui::parts::{Back, Figure, Mark, Section, page_of};
 use crate::ui::state::AppState;
 use crate::words;
+use crate::words::texts::{HOLE, around};
 use crate::working::{AtPrice, OfOffer, OfPrice, Shown};
 
 /// One drink at one size.
@@ -29,7 +31,9 @@ pub fn OfferPage(
     /// The offer.
     id: OfferId,
 ) -> impl IntoView {
-    page_of(Key::Offer(id), Route::Drink(id.drink), "The drink", move || view! { <Page id /> }.into_any())
+    page_of(Key::Offer(id), Route::Drink(id.drink), say!(drinks::back_to_drink), move || {
+        view! { <Page id /> }.into_any()
+    })
 }
 
 #[component]
@@ -38,7 +42,7 @@ fn Page(id: OfferId) -> impl IntoView {
     let drink = text(move || state.book.with(|book| book.name(Key::Drink(id.drink))));
     let container = text(move || state.book.with(|book| book.name(Key::Container(id.container))));
     let remove = move || {
-        if state.apply("Remove a size", Edit::Remove(Key::Offer(id))).is_ok() {
+        if state.apply(say!(drinks::remove_size), Edit::Remove(Key::Offer(id))).is_ok() {
             go(Route::Drink(id.drink));
         }
     };
@@ -56,7 +60,7 @@ fn Page(id: OfferId) -> impl IntoView {
         },
     );
     view! {
-        <Back to=Route::Drink(id.drink) name="The drink" />
+        <Back to=Route::Drink(id.drink) name=say!(drinks::back_to_drink) />
         <h1>{drink} <span class="h1-size">{container}</span></h1>
         {hangs.while_read(move || view! { <Mark status=state.status(id) /> }.into_any())}
         {trouble(move || state.stuck(id))}
@@ -64,19 +68,19 @@ fn Page(id: OfferId) -> impl IntoView {
         {computed}
         <p class="actions">
             <a class="button" href=Route::Card(id).address()>
-                "Recipe card"
+                {say!(drinks::recipe_card)}
             </a>
             <a class="button" href=Route::Packaged(id).address()>
-                "Label and fill"
+                {say!(drinks::label_and_fill)}
             </a>
             <a class="button" href=Route::Working(id).address()>
-                "How it came about"
+                {say!(drinks::show_the_math)}
             </a>
             <a class="button" href=Route::SideBySide(Scope::Drink(id.drink)).address()>
-                "Sizes side by side"
+                {say!(drinks::compare_sizes)}
             </a>
             <button class="quiet" on:click=press(remove)>
-                "Remove this size"
+                {say!(drinks::remove_size)}
             </button>
         </p>
     }
@@ -90,16 +94,16 @@ fn Price(id: OfferId, hangs: Hangs) -> impl IntoView {
         price.map(|price| state.plain_money(price)).unwrap_or_default()
     });
     view! {
-        <Section heading="Price">
+        <Section heading=say!(drinks::price)>
             <div class="price">
                 <Entry
-                    label="Menu price"
+                    label=say!(drinks::menu_price)
                     asks=asks(Kind::Price, Key::Offer(id), "price")
                     large=true
                     hangs
-                    example="none yet"
+                    example=say!(drinks::no_price)
                     value=price
-                    commit=fields::optional_money("Menu price", move |_, price| {
+                    commit=fields::optional_money(say!(drinks::menu_price), move |_, price| {
                         Some(Edit::SetPrice { offer: id, price })
                     })
                 />
@@ -114,25 +118,25 @@ fn Price(id: OfferId, hangs: Hangs) -> impl IntoView {
 /// What the price that is asked brings.
 fn at_the_price_asked(state: AppState, id: OfferId) -> AnyView {
     let figure = move |show: fn(&Priced, AppState) -> Option<String>| {
-        text(move || state.priced(id, |it| show(it, state)).unwrap_or_else(|| "none".into()))
+        text(move || state.priced(id, |it| show(it, state)).unwrap_or_else(|| say!(drinks::none).into()))
     };
     let asked = move |price| Shown::Offer(id, OfOffer::At(AtPrice::Asked, price));
     view! {
         <dl class="figures">
             <Figure
-                name="Margin"
+                name=say!(common::margin)
                 large=true
                 how=asked(OfPrice::Margin)
                 value=figure(|it, state| it.margin().map(|margin| state.percent(margin)))
             />
-            <Figure name="Target" value=figure(|it, state| Some(state.percent(it.terms.target))) />
+            <Figure name=say!(drinks::target_margin) value=figure(|it, state| Some(state.percent(it.terms.target))) />
             <Figure
-                name="Left after everything"
+                name=say!(drinks::profit_per_drink)
                 how=asked(OfPrice::Contribution)
                 value=figure(|it, state| it.asked.map(|asked| state.money(asked.contribution)))
             />
             <Figure
-                name="Customer pays"
+                name=say!(drinks::customer_pays)
                 how=asked(OfPrice::CustomerPays)
                 value=figure(|it, state| it.asked.map(|asked| state.money(asked.customer_pays)))
             />
@@ -148,7 +152,7 @@ fn suggestion(state: AppState, id: OfferId) -> AnyView {
     let ask_suggested = move || {
         if let Some(suggestion) = suggested() {
             // A suggested price is above zero, so it is not refused.
-            let _ = state.apply("Menu price", Edit::SetPrice { offer: id, price: Some(suggestion.menu) });
+            let _ = state.apply(say!(drinks::menu_price), Edit::SetPrice { offer: id, price: Some(suggestion.menu) });
         }
     };
     let differs = move || {
@@ -156,20 +160,22 @@ fn suggestion(state: AppState, id: OfferId) -> AnyView {
         suggested().is_some_and(|suggestion| asked != Some(suggestion.menu))
     };
     let menu = text(move || suggested().map(|suggestion| state.money(suggestion.menu)).unwrap_or_default());
-    let explained = text(move || {
+    let set = text(move || say!(drinks::set_price, price = menu.get()));
+    let said = move || {
         let said = |suggestion: Suggestion| {
             let (exact, margin) = (state.fine_money(suggestion.exact), state.percent(suggestion.margin));
-            format!(" brings {margin}. The target alone asks {exact}; the price is then raised to one of your endings.")
+            say!(drinks::suggested, price = HOLE, margin = margin, exact = exact)
         };
-        suggested().map(said).unwrap_or_default()
-    });
+        around(&suggested().map(said).unwrap_or_default())
+    };
+    let (before, after) = (text(move || said().0), text(move || said().1));
     view! {
         {trouble(no_price)}
         {when(
             move || suggested().is_some(),
             move || {
                 let menu = opens(Shown::Offer(id, OfOffer::Suggested), menu);
-                view! { <p class="suggested">"Suggested: " <strong>{menu}</strong> {explained}</p> }.into_any()
+                view! { <p class="suggested">{before} <strong>{menu}</strong> {after}</p> }.into_any()
             },
         )}
         {when(
@@ -177,8 +183,7 @@ fn suggestion(state: AppState, id: OfferId) -> AnyView {
             move || {
                 view! {
                     <button class="button" on:click=press(ask_suggested)>
-                        "Ask "
-                        {menu}
+                        {set}
                     </button>
                 }
                     .into_any()
@@ -193,10 +198,13 @@ fn Amounts(id: OfferId) -> impl IntoView {
     let state = AppState::here();
     let fill = text(move || {
         let said = |fill: Fill| {
-            let less = |short| format!(" That is {} less than the size it is declared as.", state.volume(short));
-            let short = fill.short_of_declared.map(less).unwrap_or_default();
-            let (brimful, headspace) = (state.volume(fill.brimful), state.volume(fill.headspace));
-            format!("Poured {}: {brimful} to the rim less {headspace} left empty.{short}", state.volume(fill.volume))
+            let [volume, brimful, headspace] =
+                [fill.volume, fill.brimful, fill.headspace].map(|volume| state.volume(volume));
+            let from = say!(drinks::fill_from, fill = volume, brimful = brimful, headspace = headspace);
+            match fill.short_of_declared {
+                Some(short) => [from, say!(drinks::under_labeled_size, short = state.volume(short))].join(" "),
+                None => from,
+            }
         };
         state.priced(id, |it| Some(it.fill)).map(said).unwrap_or_default()
     });
@@ -210,11 +218,11 @@ fn Amounts(id: OfferId) -> impl IntoView {
         None => ().into_any(),
     });
     view! {
-        <Section heading="What goes in">
+        <Section heading=say!(drinks::recipe)>
             <p class="about">{fill}</p>
             {what}
             <p>
-                <a href=Route::Container(id.container).address()>"How full it is poured"</a>
+                <a href=Route::Container(id.container).address()>{say!(drinks::edit_fill)}</a>
             </p>
         </Section>
     }
@@ -254,11 +262,14 @@ fn Breakdown(id: OfferId) -> impl IntoView {
         let largest = shown_parts().into_iter().max_by_key(|(_, money)| *money);
         let sentence = |(part, money)| {
             let share = Share::from_fraction(share_of_total(money));
-            format!("{} is the largest part, {} of the cost.", words::part(part), state.percent(share))
+            say!(drinks::biggest_cost, part = words::part(part), share = state.percent(share))
         };
         largest.map(sentence).unwrap_or_default()
     });
-    let container = text(move || state.book.with(|book| book.name(Key::Container(id.container))));
+    let one_drink = text(move || {
+        let container = state.book.with(|book| book.name(Key::Container(id.container)));
+        say!(drinks::one_drink, container = container)
+    });
     let sum = opens(Shown::Offer(id, OfOffer::Cost), text(move || state.fine_money(total())));
     let part_row = move |(part, money): (Part, Money)| {
         let class = format!("swatch part-{}", Part::ALL.iter().position(|it| *it == part).unwrap_or(0));
@@ -272,23 +283,29 @@ fn Breakdown(id: OfferId) -> impl IntoView {
         }
     };
     view! {
-        <Section heading="What it costs">
+        <Section heading=say!(drinks::cost_breakdown)>
             <p class="about">{said}</p>
-            <svg class="bar-chart" viewBox="0 0 1000 10" preserveAspectRatio="none" role="img" aria-label="Cost by part; the table below has the figures">
+            <svg
+                class="bar-chart"
+                viewBox="0 0 1000 10"
+                preserveAspectRatio="none"
+                role="img"
+                aria-label=say!(drinks::cost_by_part)
+            >
                 {bar}
             </svg>
             <table class="table">
                 <thead>
                     <tr>
-                        <th scope="col">"Part"</th>
-                        <th scope="col">"Cost"</th>
-                        <th scope="col">"Share"</th>
+                        <th scope="col">{say!(drinks::part)}</th>
+                        <th scope="col">{say!(common::cost)}</th>
+                        <th scope="col">{say!(drinks::share)}</th>
                     </tr>
                 </thead>
                 <tbody>{live(move || shown_parts().into_iter().map(part_row).collect_view().into_any())}</tbody>
                 <tfoot>
                     <tr>
-                        <th scope="row">"One drink, " {container}</th>
+                        <th scope="row">{one_drink}</th>
                         <td>{sum}</td>
                         <td></td>
                     </tr>

@@ -11,7 +11,8 @@ use crate::book::{Book, DrinkId, Key, LineId};
 use crate::drink::fill::written_volume;
 use crate::foundation::jump::Kind;
 use crate::foundation::measure::{Dimension, Wanted};
-use crate::ui::fields::{self, Addition, Choice, Entry, Hangs, asks, begun};
+use crate::say;
+use crate::ui::fields::{self, Addition, Choice, Entry, Field, Hangs, asks, begun};
 use crate::ui::live::{parts, text};
 use crate::ui::order;
 use crate::ui::parts::Section;
@@ -20,7 +21,7 @@ use crate::ui::state::AppState;
 use crate::words;
 
 /// The size of a new recipe, by what is missing while its field is empty.
-pub(super) const MAKES: &str = "the size that its recipe makes";
+pub(super) const MAKES: Field = Field::RecipeMakes;
 
 /// The recipe of a drink.
 #[component]
@@ -52,15 +53,17 @@ pub fn Recipe(
             Some(written_volume(book, drink).map_err(|error| words::scale_error(&error, book)))
         });
         match sum {
-            Some(Ok(volume)) if volume.is_positive() => format!("The lines below make {}.", state.volume(volume)),
+            Some(Ok(volume)) if volume.is_positive() => {
+                say!(drinks::ingredients_make, volume = state.volume(volume))
+            }
             Some(Err(sentence)) => sentence,
             _ => String::new(),
         }
     });
     let ingredients = Memo::new(move |_| {
         let mut options = state.book.with(|book| order::options(book, order::ingredients(book)));
-        options.insert(0, (String::new(), "Choose an ingredient".to_string()));
-        options.push((SOMETHING_NEW.to_string(), "Something new".to_string()));
+        options.insert(0, (String::new(), say!(drinks::choose_ingredient).to_string()));
+        options.push((SOMETHING_NEW.to_string(), say!(drinks::new_ingredient).to_string()));
         options
     });
     let add = Arc::new(move |chosen: &str| match chosen {
@@ -70,7 +73,7 @@ pub fn Recipe(
             Ok(())
         }
     });
-    let commit = fields::amount("Size of the recipe", drink_size, move |book, amount| {
+    let commit = fields::amount(say!(drinks::recipe_size), drink_size, move |book, amount| {
         changed(book, id, |it| it.reference = amount)
     });
     let (value, commit) = (new.value(MAKES, reference), new.commit(MAKES, commit));
@@ -81,7 +84,7 @@ pub fn Recipe(
                 {parts(lines, move |line| view! { <LineRow drink=id line=LineId::from_random(line) hangs /> }.into_any())}
             </ol>
             <Choice
-                label="Add to the recipe"
+                label=say!(drinks::add_ingredient)
                 options=ingredients
                 value=Signal::stored(String::new())
                 choose=add.clone()
@@ -92,11 +95,11 @@ pub fn Recipe(
     });
     view! {
         <Section
-            heading="Recipe"
-            about="Written once, for one size. Other sizes take each amount in proportion; fixed, the same in every size; in steps, such as half a banana; or as the top-up, which takes what steps leave. Amounts may be volumes, weights or pieces."
+            heading=say!(drinks::recipe)
+            about=say!(drinks::recipe_about)
         >
             <Entry
-                label="Written for"
+                label=say!(drinks::recipe_makes)
                 asks=asks(Kind::Size, Key::Drink(id), "size")
                 hangs
                 example

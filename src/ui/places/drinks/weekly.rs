@@ -3,6 +3,7 @@
 use leptos::prelude::*;
 
 use crate::book::{Edit, Offer, OfferId, Record};
+use crate::say;
 use crate::ui::fields::{self, Entry, Hangs};
 use crate::ui::live::text;
 use crate::ui::state::AppState;
@@ -19,11 +20,11 @@ pub fn Weekly(
     let weekly = move || state.book.with(|book| book.offer(id)?.weekly);
     view! {
         <Entry
-            label="Sold a week"
+            label=say!(drinks::drinks_sold_per_week)
             hangs
-            example="not known"
+            example=say!(drinks::not_known)
             value=text(move || weekly().map(|weekly| state.number(weekly)).unwrap_or_default())
-            commit=fields::optional_number("Sold a week", move |book, weekly| {
+            commit=fields::optional_number(say!(drinks::drinks_sold_per_week), move |book, weekly| {
                 Some(Edit::Put(Record::Offer(Offer { weekly, ..book.offer(id)?.clone() })))
             })
         />

@@ -4,6 +4,7 @@ use leptos::prelude::*;
 
 use crate::app::route::Route;
 use crate::book::{Key, OfferId};
+use crate::say;
 use crate::ui::how::drawn;
 use crate::ui::live::{live, press, text, trouble};
 use crate::ui::parts::{Back, page_of};
@@ -16,7 +17,7 @@ pub fn WorkingPage(
     /// The offer.
     id: OfferId,
 ) -> impl IntoView {
-    page_of(Key::Offer(id), Route::Offer(id), "This size", move || view! { <Page id /> }.into_any())
+    page_of(Key::Offer(id), Route::Offer(id), say!(working::this_size), move || view! { <Page id /> }.into_any())
 }
 
 /// The numbers that an owner asks for first; those that they come from follow by themselves, and
@@ -62,14 +63,12 @@ fn Page(id: OfferId) -> impl IntoView {
         let _ = window().print();
     };
     view! {
-        <Back to=Route::Offer(id) name="This size" />
+        <Back to=Route::Offer(id) name=say!(working::this_size) />
         <h1>{drink} <span class="h1-size">{container}</span></h1>
-        <p class="about">
-            "How each number came about, from what was entered. Each part that is a number of its own is worked out further down."
-        </p>
+        <p class="about">{say!(working::about)}</p>
         <p class="actions">
             <button class="button" on:click=press(print)>
-                "Print"
+                {say!(working::print)}
             </button>
         </p>
         {trouble(move || state.stuck(id))}

@@ -5,6 +5,7 @@ use leptos::prelude::*;
 use crate::book::{FillRule, OfferId};
 use crate::drink::packaged::{PackagedFill, packaged_fill, pour};
 use crate::foundation::measure::{Exact, Volume};
+use crate::say;
 use crate::ui::live::{live, press, trouble, when};
 use crate::ui::parts::{Figure, Named, figures};
 use crate::ui::state::AppState;
@@ -36,7 +37,7 @@ pub fn Answer(
             move || {
                 view! {
                     <details class="more">
-                        <summary>"How this came about"</summary>
+                        <summary>{say!(drinks::show_the_math)}</summary>
                         {live(move || fill.get().map_or_else(|| ().into_any(), |(fill, rule)| how(state, id, &fill, rule)))}
                     </details>
                 }
@@ -61,10 +62,15 @@ fn named(id: OfferId, name: &str, of: OfPackaged, figure: String) -> Named {
 fn answer(state: AppState, id: OfferId, fill: &PackagedFill) -> AnyView {
     let target = fill.target;
     let giveaway = [
-        named(id, "Giveaway per package", OfPackaged::Giveaway, state.fine_volume(target.giveaway)),
-        named(id, "Giveaway cost", OfPackaged::GiveawayCost, state.fine_money(fill.giveaway_cost)),
-        ("Giveaway per year".to_string(), state.volume(fill.giveaway_in_a_year), None),
-        named(id, "Yearly giveaway cost", OfPackaged::GiveawayCostInAYear, state.money(fill.giveaway_cost_in_a_year)),
+        named(id, say!(labels::giveaway_per_package), OfPackaged::Giveaway, state.fine_volume(target.giveaway)),
+        named(id, say!(labels::giveaway_cost), OfPackaged::GiveawayCost, state.fine_money(fill.giveaway_cost)),
+        (say!(labels::giveaway_per_year).to_string(), state.volume(fill.giveaway_in_a_year), None),
+        named(
+            id,
+            say!(labels::giveaway_cost_per_year),
+            OfPackaged::GiveawayCostInAYear,
+            state.money(fill.giveaway_cost_in_a_year),
+        ),
     ];
     let warnings: Vec<AnyView> = state
         .book
@@ -78,12 +84,12 @@ fn answer(state: AppState, id: OfferId, fill: &PackagedFill) -> AnyView {
     let set = edit.map(|edit| {
         let pour = move || {
             // The target was checked to fit the container, so it is not refused.
-            let _ = state.apply("Set the fill", edit.clone());
+            let _ = state.apply(say!(labels::set_fill_step), edit.clone());
         };
         view! {
             <p class="actions">
                 <button class="button" on:click=press(pour)>
-                    "Pour this much"
+                    {say!(labels::set_fill, fill = state.fill(target.target))}
                 </button>
             </p>
         }
@@ -91,7 +97,7 @@ fn answer(state: AppState, id: OfferId, fill: &PackagedFill) -> AnyView {
     view! {
         <dl class="figures">
             <Figure
-                name="Fill to"
+                name=say!(labels::fill_to)
                 large=true
                 how=Some(Shown::Packaged(id, OfPackaged::Target))
                 value=Signal::stored(state.fill(target.target))
@@ -110,23 +116,23 @@ fn how(state: AppState, id: OfferId, fill: &PackagedFill, rule: FillRule) -> Any
     let spread = |number| volume(Volume::from_millilitres(number));
     let plain = |name: &str, figure: String| (name.to_string(), figure, None);
     let apart = fill.measured.is_some_and(|(_, waters)| waters.by_law != waters.measured);
-    let declared = if apart { "Declared, as measured" } else { "Declared size" };
+    let declared = if apart { say!(labels::labeled_size_as_measured) } else { say!(labels::labeled_size) };
     let tolerance = fill.single.map(|single| {
-        let name = if single.none_twice { "Tolerance" } else { "Allowed variation" };
+        let name = if single.none_twice { say!(labels::tolerance) } else { say!(labels::allowed_variation) };
         plain(name, volume(single.tolerance))
     });
     let shown: Vec<Named> = [
-        ("Fill now".to_string(), volume(fill.poured), Some(Shown::Poured(id.container))),
+        (say!(labels::current_fill).to_string(), volume(fill.poured), Some(Shown::Poured(id.container))),
         plain(declared, volume(fill.nominal)),
     ]
     .into_iter()
     .chain(tolerance)
     .chain([
-        plain("Packages weighed", state.number(Exact::from(fill.spread.count))),
-        named(id, "Mean weighed", OfPackaged::Mean, spread(fill.spread.mean)),
-        named(id, "Standard deviation", OfPackaged::Spread, spread(fill.spread.deviation)),
-        named(id, "Fullest expected", OfPackaged::Highest, volume(fill.target.highest)),
-        named(id, "Room", OfPackaged::Room, volume(fill.room)),
+        plain(say!(labels::packages_weighed), state.number(Exact::from(fill.spread.count))),
+        named(id, say!(labels::average_weighed), OfPackaged::Mean, spread(fill.spread.mean)),
+        named(id, say!(labels::standard_deviation), OfPackaged::Spread, spread(fill.spread.deviation)),
+        named(id, say!(labels::fullest_package), OfPackaged::Highest, volume(fill.target.highest)),
+        named(id, say!(labels::room_in_container), OfPackaged::Room, volume(fill.room)),
     ])
     .collect();
     let means = words::fill_target_means(fill, rule).into_iter().map(|said| view! { <p class="about">{said}</p> });

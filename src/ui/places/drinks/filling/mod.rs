@@ -8,6 +8,7 @@ use leptos::prelude::*;
 
 use crate::book::{Accepted, Book, Edit, FillRule, Filling, Offer, OfferId, Record};
 use crate::foundation::measure::System;
+use crate::say;
 use crate::ui::fields::Hangs;
 use crate::ui::live::{live, press};
 use crate::ui::parts::Section;
@@ -62,18 +63,18 @@ pub fn FillTarget(
                 <Rules id hangs />
                 <Weighings id hangs />
                 <p class="actions">
-                    <button class="quiet" on:click=press(move || set(None, "No fill target"))>
-                        "Take the fill target away"
+                    <button class="quiet" on:click=press(move || set(None, say!(labels::remove_fill_target)))>
+                        {say!(labels::remove_fill_target)}
                     </button>
                 </p>
             }
             .into_any()
         } else {
-            let start = move || set(Some(first(untrack(|| state.units()))), "A fill target");
+            let start = move || set(Some(first(untrack(|| state.units()))), say!(labels::add_fill_target));
             view! {
                 <p class="actions">
                     <button class="button" on:click=press(start)>
-                        "Work out a fill target"
+                        {say!(labels::add_fill_target)}
                     </button>
                 </p>
             }
@@ -81,10 +82,10 @@ pub fn FillTarget(
         }
     });
     view! {
-        <Section heading="Fill target">
+        <Section heading=say!(labels::fill_target)>
             {target}
             <p class="about">
-                "For drinks packaged ahead of sale, not poured to order. No legal advice: local codes and the inspector's own weighing decide."
+                {say!(labels::fill_target_about)}
             </p>
         </Section>
     }

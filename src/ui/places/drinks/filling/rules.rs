@@ -7,6 +7,7 @@ use leptos::prelude::*;
 use super::{changed, filling};
 use crate::book::{Accepted, Book, FillRule, Filling, OfferId};
 use crate::foundation::measure::{Dimension, Wanted};
+use crate::say;
 use crate::ui::fields::{self, Choice, Choose, Entry, Hangs};
 use crate::ui::live::{text, when};
 use crate::ui::places::drinks::weekly::Weekly;
@@ -31,23 +32,23 @@ pub fn Rules(
             {when(by(FillRule::EuropeanOrBritish), move || under_the_tolerance(state, id))}
             {when(by(FillRule::UnitedStates), move || allowed_variation(state, id, hangs))}
             <Entry
-                label="Packages per batch"
+                label=say!(labels::packages_per_batch)
                 hangs
-                example="not known"
-                note=text(|| "Filled in one go.".to_string())
+                example=say!(labels::not_known)
+                note=text(|| say!(labels::packages_per_batch_about).to_string())
                 value=shown(state, id, |it, state| it.batch.map(|batch| state.number(batch)).unwrap_or_default())
-                commit=fields::optional_count("Packages per batch", move |book, batch| {
+                commit=fields::optional_count(say!(labels::packages_per_batch), move |book, batch| {
                     changed(book, id, |it| it.batch = batch)
                 })
             />
             {when(in_batches, move || short_batch_risk(state, id))}
             <Entry
-                label="Room for closure"
+                label=say!(labels::room_for_closure)
                 hangs
-                example="none"
+                example=say!(labels::no_amount)
                 value=shown(state, id, |it, state| it.least_headspace.map(|room| state.amount(room)).unwrap_or_default())
                 units=fields::units(volume)
-                commit=fields::optional_amount("Room for the closure", volume, move |book, amount| {
+                commit=fields::optional_amount(say!(labels::room_for_closure), volume, move |book, amount| {
                     changed(book, id, |it| it.least_headspace = amount)
                 })
             />
@@ -70,23 +71,24 @@ fn the_rule(state: AppState, id: OfferId) -> AnyView {
     let choose = Arc::new(move |chosen: &str| {
         let rule = FillRule::ALL.iter().copied().find(|rule| format!("{rule:?}") == chosen);
         let edit = state.book.with_untracked(|book| changed(book, id, |it| it.rule = rule.unwrap_or(it.rule)));
-        edit.map_or(Ok(()), |edit| state.apply("Fill rule", edit))
+        edit.map_or(Ok(()), |edit| state.apply(say!(labels::rule), edit))
     });
-    view! { <Choice label="The rule" options value=shown(state, id, |it, _| format!("{:?}", it.rule)) choose /> }
+    view! { <Choice label=say!(labels::rule) options value=shown(state, id, |it, _| format!("{:?}", it.rule)) choose /> }
         .into_any()
 }
 
 fn under_the_tolerance(state: AppState, id: OfferId) -> AnyView {
     let value = shown(state, id, |it, _| format!("{:?}", it.accepted));
-    let choose = choose_share(state, id, "Allowed short fills", |it, share| it.accepted = share);
-    view! { <Choice label="Under the tolerance" options=shares(state, words::accepted_share) value choose /> }
+    let choose = choose_share(state, id, say!(labels::allowed_short_fills), |it, share| it.accepted = share);
+    view! { <Choice label=say!(labels::allowed_short_fills) options=shares(state, words::accepted_share) value choose /> }
         .into_any()
 }
 
 fn short_batch_risk(state: AppState, id: OfferId) -> AnyView {
     let value = shown(state, id, |it, _| format!("{:?}", it.batch_risk()));
-    let choose = choose_share(state, id, "Short-batch risk", |it, share| it.batch_risk = Some(share));
-    view! { <Choice label="Short-batch risk" options=shares(state, |_, percent| percent) value choose /> }.into_any()
+    let choose = choose_share(state, id, say!(labels::short_batch_risk), |it, share| it.batch_risk = Some(share));
+    view! { <Choice label=say!(labels::short_batch_risk) options=shares(state, |_, percent| percent) value choose /> }
+        .into_any()
 }
 
 /// The shares that can be accepted, by what is said of each and its percentage.
@@ -108,20 +110,20 @@ fn allowed_variation(state: AppState, id: OfferId, hangs: Hangs) -> AnyView {
         let is_sample =
             |book: &Book| book.settings().invented && filling(book, id).is_some_and(|it| it.allowed.is_some());
         if state.book.with(is_sample) {
-            format!("{} {}", words::INVENTED_VARIATION, words::ALLOWED_VARIATION)
+            [say!(labels::sample_variation), say!(labels::look_up_variation)].join(" ")
         } else {
-            words::ALLOWED_VARIATION.to_string()
+            say!(labels::look_up_variation).to_string()
         }
     });
     view! {
         <Entry
-            label="Allowed variation"
+            label=say!(labels::allowed_variation)
             hangs
-            example="none"
+            example=say!(labels::no_amount)
             note
             value=shown(state, id, |it, state| it.allowed.map(|amount| state.amount(amount)).unwrap_or_default())
             units=fields::units(volume)
-            commit=fields::optional_amount("Allowed variation", volume, move |book, amount| {
+            commit=fields::optional_amount(say!(labels::allowed_variation), volume, move |book, amount| {
                 changed(book, id, |it| it.allowed = amount)
             })
         />

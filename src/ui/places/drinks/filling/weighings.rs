@@ -8,6 +8,7 @@ use crate::book::{Book, OfferId};
 use crate::drink::label::Law;
 use crate::drink::packaged::{Waters, counted_at};
 use crate::foundation::measure::{Amount, Dimension, Wanted, read_amount};
+use crate::say;
 use crate::ui::fields::{self, Ask, Entry, Hangs};
 use crate::ui::live::{live, press, text};
 use crate::ui::state::AppState;
@@ -42,7 +43,7 @@ pub fn Weighings(
     let add = move || {
         let added = untrack(read).and_then(|net| {
             let edit = state.book.with_untracked(|book| changed(book, id, |it| it.nets.push(net)));
-            edit.map_or(Ok(()), |edit| state.apply("A weighing", edit))
+            edit.map_or(Ok(()), |edit| state.apply(say!(labels::add_weighing), edit))
         });
         match added {
             Ok(()) => {
@@ -55,7 +56,7 @@ pub fn Weighings(
     let nets = move || state.book.with(|book| filling(book, id).map(|it| it.nets.clone()).unwrap_or_default());
     let net = move |(place, net): (usize, Amount)| {
         let shown = state.amount(net);
-        let label = format!("Take out weighing {}, {shown}", place + 1);
+        let label = say!(labels::remove_weighing_of, number = (place + 1).to_string(), net = &shown);
         let remove = move || {
             let edit = state.book.with_untracked(|book| {
                 changed(book, id, |it| {
@@ -65,7 +66,7 @@ pub fn Weighings(
                 })
             });
             // Taking a weighing out is never refused.
-            let _ = edit.map(|edit| state.apply("Remove weighing", edit));
+            let _ = edit.map(|edit| state.apply(say!(labels::remove_weighing), edit));
         };
         view! {
             <li>
@@ -96,12 +97,12 @@ pub fn Weighings(
     view! {
         <div class="fields">
             <Entry
-                label="Measured at"
+                label=say!(labels::measured_at)
                 hangs
                 example=untrack(|| fields::temperature_example(state.units()))
                 note
                 value=measured_at
-                commit=fields::optional_temperature("Temperature when measured", move |book, temperature| {
+                commit=fields::optional_temperature(say!(labels::measured_at), move |book, temperature| {
                     changed(book, id, |it| it.measured_at = temperature)
                 })
             />
@@ -113,12 +114,12 @@ pub fn Weighings(
                 add();
             }
         >
-            <Ask label="Package net contents" units=fields::units(net_contents) text=typed error=error />
+            <Ask label=say!(labels::package_net_contents) units=fields::units(net_contents) text=typed error=error />
             <button class="button" type="submit">
-                "Add"
+                {say!(labels::add_weighing)}
             </button>
         </form>
-        <ol class="chips" aria-label="Weighings; press one to take it out">
+        <ol class="chips" aria-label=say!(labels::weighings)>
             {live(move || nets().into_iter().enumerate().map(net).collect_view().into_any())}
         </ol>
     }

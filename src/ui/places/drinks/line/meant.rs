@@ -6,6 +6,7 @@ use leptos::prelude::*;
 
 use super::{line_changed, line_of};
 use crate::book::{DrinkId, Ice, IcePlace, Line, LineId, Stage};
+use crate::say;
 use crate::ui::fields::{self, Choice, Entry, Hangs};
 use crate::ui::live::text;
 use crate::ui::state::AppState;
@@ -35,10 +36,10 @@ impl Meant {
         }
     }
 
-    fn words(self) -> String {
+    fn words(self) -> &'static str {
         match self {
-            Meant::At(stage) => words::stage(stage).to_string(),
-            Meant::Ice(place) => format!("ice, {}", words::ice_place(place)),
+            Meant::At(stage) => words::stage(stage),
+            Meant::Ice(place) => words::ice_use(place),
         }
     }
 
@@ -55,7 +56,7 @@ impl Meant {
 
 /// The choice of what the amount means.
 pub(super) fn choose_stage(state: AppState, drink: DrinkId, line: LineId, label: String) -> AnyView {
-    let options: Vec<(String, String)> = Meant::all().map(|meant| (meant.key(), meant.words())).collect();
+    let options: Vec<(String, String)> = Meant::all().map(|meant| (meant.key(), meant.words().to_string())).collect();
     let value = text(move || {
         let meant = state.book.with(|book| line_of(book, drink, line).map(Meant::of));
         meant.map(Meant::key).unwrap_or_default()
@@ -69,7 +70,7 @@ pub(super) fn choose_stage(state: AppState, drink: DrinkId, line: LineId, label:
                 }
             })
         });
-        edit.map_or(Ok(()), |edit| state.apply("Ingredient as used", edit))
+        edit.map_or(Ok(()), |edit| state.apply(say!(drinks::prep), edit))
     });
     view! { <Choice label label_hidden=true options value choose /> }.into_any()
 }
@@ -84,12 +85,12 @@ pub(super) fn Packing(drink: DrinkId, line: LineId, hangs: Hangs, name: String) 
     });
     view! {
         <Entry
-            label=format!("Of a scoop of {name}, solid")
+            label=say!(drinks::ice_packing_of, name = name)
             hangs
             unit="%"
-            note="Cubes as they fall leave air between them: 54 to 67 % is solid (Baker and Kudrolli 2010; plastic cubes, a guide only)."
+            note=say!(drinks::ice_packing_about)
             value=packing
-            commit=fields::percent("Packing of ice", move |book, packing| {
+            commit=fields::percent(say!(drinks::ice_packing), move |book, packing| {
                 line_changed(book, drink, line, |it| {
                     it.ice = it.ice.map(|ice| Ice { packing, ..ice });
                 })

@@ -13,7 +13,8 @@ use super::change::changed;
 use crate::app::route::Route;
 use crate::book::{Book, DrinkId, Edit, Ingredient, IngredientId, Key, Line, LineId, Record, Scaling, Stage};
 use crate::foundation::measure::{Dimension, Share, Unit, Wanted};
-use crate::ui::fields::{self, Addition, Draft, Entry, Hangs};
+use crate::say;
+use crate::ui::fields::{self, Addition, Draft, Entry, Field, Hangs, NewThing};
 use crate::ui::live::{text, when};
 use crate::ui::parts::TakeOut;
 use crate::ui::state::AppState;
@@ -34,14 +35,14 @@ fn line_changed(book: &Book, drink: DrinkId, line: LineId, change: impl FnOnce(&
 }
 
 /// What a new line is called.
-pub(super) const LINE: &str = "recipe line";
+pub(super) const LINE: NewThing = NewThing::RecipeLine;
 /// What was chosen for a new line: the key of an ingredient, or [`SOMETHING_NEW`].
-pub(super) const CHOSEN: &str = "an ingredient";
+pub(super) const CHOSEN: Field = Field::Ingredient;
 /// What stands for an ingredient that is not in the book yet.
 pub(super) const SOMETHING_NEW: &str = "new";
 /// The fields of a new line, by what is missing while they are empty.
-const NAME: &str = "the name of the ingredient";
-const AMOUNT: &str = "an amount";
+const NAME: Field = Field::IngredientName;
+const AMOUNT: Field = Field::Amount;
 
 /// A line that is not in the book yet.
 pub(super) fn new_line(drink: DrinkId, line: LineId) -> Draft {
@@ -51,6 +52,31 @@ pub(super) fn new_line(drink: DrinkId, line: LineId) -> Draft {
 /// The id of the ingredient that a new line brings with it: that of the line.
 const fn new_ingredient(line: LineId) -> IngredientId {
     IngredientId::from_random(line.number())
+}
+
+/// What the controls of a line are called for those who cannot see them beside its name.
+struct Labels {
+    amount: String,
+    prep: String,
+    scaling: String,
+}
+
+impl Labels {
+    /// For the ingredient of this name, or for a new one without a name.
+    fn of(name: &str) -> Labels {
+        if name.is_empty() {
+            return Labels {
+                amount: say!(drinks::amount_of_new).to_string(),
+                prep: say!(drinks::prep_of_new).to_string(),
+                scaling: say!(drinks::scaling_of_new).to_string(),
+            };
+        }
+        Labels {
+            amount: say!(drinks::amount_of, name = name),
+            prep: say!(drinks::prep_of, name = name),
+            scaling: say!(drinks::scaling_of, name = name),
+        }
+    }
 }
 
 /// One line of a recipe.
@@ -76,11 +102,7 @@ pub fn LineRow(
     let name = text(move || {
         ingredient.get().map(|id| state.book.with(|book| book.name(Key::Ingredient(id)))).unwrap_or_default()
     });
-    let called = {
-        let name = name.get_untracked();
-        let name = if name.is_empty() { "the new ingredient".to_string() } else { name };
-        move |what: &str| format!("{what} {name}")
-    };
+    let labels = Labels::of(&name.get_untracked());
     let address = text(move || ingredient.get().map(|id| Route::Ingredient(id).address()).unwrap_or_default());
     let amount = text(move || this().map(|line| state.amount(line.amount)).unwrap_or_default());
     let wanted = move |book: &Book| wanted(book, drink, line);
@@ -98,19 +120,19 @@ pub fn LineRow(
         step.discard(state);
         let edit = state.book.with_untracked(|book| changed(book, drink, |it| it.lines.retain(|it| it.id != line)));
         // Taking a line out of a recipe is never refused.
-        let _ = edit.map(|edit| state.apply("Remove from recipe", edit));
+        let _ = edit.map(|edit| state.apply(say!(drinks::remove_from_recipe), edit));
     };
     let in_steps = move || scaling.with(|scaling| scaling == "steps");
     let in_scoops =
         move || this().is_some_and(|line| line.ice.is_some() && line.amount.unit.dimension() == Dimension::Volume);
-    let set_amount = fields::amount("Amount in a recipe", wanted, move |book, amount| {
+    let set_amount = fields::amount(say!(drinks::recipe_amount), wanted, move |book, amount| {
         line_changed(book, drink, line, |it| it.amount = amount)
     });
     let example = state.book.with_untracked(|book| words::example(wanted(book).unit, book.settings().units));
-    let (stage_label, scaling_label) = (called("Stage of"), called("In other sizes:"));
+    let Labels { amount: amount_label, prep, scaling: scaling_label } = labels;
     let choices = new.once_there(move || {
         view! {
-            {choose_stage(state, drink, line, stage_label.clone())}
+            {choose_stage(state, drink, line, prep.clone())}
             {choose_scaling(state, drink, line, scaling, scaling_label.clone())}
         }
         .into_any()
@@ -119,7 +141,7 @@ pub fn LineRow(
         <li class="line">
             {name_or_link}
             <Entry
-                label=called("Amount of")
+                label=amount_label
                 label_hidden=true
                 hangs
                 of=line.number()
@@ -155,7 +177,7 @@ fn wanted(book: &Book, drink: DrinkId, line: LineId) -> Wanted {
 /// How a line gets into the book, and its ingredient where that is new as well.
 fn addition(drink: DrinkId, line: LineId) -> Addition {
     let there = move |book: &Book| line_of(book, drink, line).is_some();
-    Addition::of(new_line(drink, line), there, "Add to a recipe", move |typed, book| {
+    Addition::of(new_line(drink, line), there, say!(drinks::add_to_recipe), move |typed, book| {
         let known = match Key::from_text(&typed.letters(CHOSEN)) {
             Some(Key::Ingredient(id)) => book.ingredient(id).cloned(),
             _ => None,
@@ -193,12 +215,22 @@ fn likely_stage(ingredient: &Ingredient) -> Stage {
 
 /// The field for the name of an ingredient that the line brings with it.
 fn naming(new: &Addition, line: LineId, name: Signal<String>) -> AnyView {
-    let rename = fields::text("Name of an ingredient", move |book, name| {
+    let rename = fields::text(say!(drinks::ingredient_name), move |book, name| {
         let known = book.ingredient(new_ingredient(line))?.clone();
         Some(Edit::Put(Record::Ingredient(Ingredient { name, ..known })))
     });
     let (value, commit) = (new.value(NAME, name), new.commit(NAME, rename));
     let of = line.number();
-    view! { <Entry label="Name of the new ingredient" letters=true caret=true of example="Kale" value commit /> }
-        .into_any()
+    view! {
+        <Entry
+            label=say!(drinks::name_of_new)
+            letters=true
+            caret=true
+            of
+            example=say!(drinks::example_ingredient)
+            value
+            commit
+        />
+    }
+    .into_any()
 }

@@ -7,7 +7,8 @@ use leptos::prelude::*;
 use super::{LIQUID_FIRST, line_changed, line_of};
 use crate::book::{Book, Drink, DrinkId, Key, LineId, Scaling};
 use crate::foundation::measure::{Amount, Exact, Unit, Wanted};
-use crate::ui::fields::{self, Addition, Choice, Draft, Entry, Hangs};
+use crate::say;
+use crate::ui::fields::{self, Addition, Choice, Draft, Entry, Field, Hangs, NewThing};
 use crate::ui::live::text;
 use crate::ui::places::drinks::change::changed;
 use crate::ui::state::AppState;
@@ -49,11 +50,11 @@ fn follow(drink: &mut Drink, line: LineId, chosen: &str) {
 }
 
 /// The field of a new step, by what is missing while it is empty.
-const STEP: &str = "its size";
+const STEP: Field = Field::PieceSize;
 
 /// The step of a line that is not in the book yet.
 pub(super) const fn new_step(drink: DrinkId, line: LineId) -> Draft {
-    Draft { what: "step", of: Some(Key::Drink(drink)), id: line.number() }
+    Draft { what: NewThing::PieceSize, of: Some(Key::Drink(drink)), id: line.number() }
 }
 
 /// The key of the way that is in force, or is typed.
@@ -90,7 +91,7 @@ pub(super) fn choose_scaling(
             return Ok(());
         }
         let edit = state.book.with_untracked(|book| changed(book, drink, |it| follow(it, line, chosen)));
-        edit.map_or(Ok(()), |edit| state.apply("Recipe scaling", edit))
+        edit.map_or(Ok(()), |edit| state.apply(say!(drinks::scaling), edit))
     });
     view! { <Choice label label_hidden=true options value choose /> }.into_any()
 }
@@ -113,19 +114,19 @@ pub(super) fn Step(drink: DrinkId, line: LineId, hangs: Hangs, name: String) -> 
     let set = move |book: &Book, step| line_changed(book, drink, line, |it| it.scaling = Scaling::Stepped(step));
     let there =
         move |book: &Book| line_of(book, drink, line).is_some_and(|line| matches!(line.scaling, Scaling::Stepped(_)));
-    let new = Addition::of(new_step(drink, line), there, "Recipe scaling", move |typed, book| {
+    let new = Addition::of(new_step(drink, line), there, say!(drinks::scaling), move |typed, book| {
         typed.amount(STEP, wanted(book)).and_then(|step| set(book, step))
     });
     let pieces = state.book.with_untracked(|book| wanted(book).unit == Unit::Piece);
     view! {
         <div class="entry">
             <Entry
-                label=format!("In steps of, {name}")
+                label=say!(drinks::piece_size_of, name = name)
                 hangs
                 units=fields::units(wanted)
                 example=if pieces { "0.5" } else { "1" }
                 value=new.value(STEP, step)
-                commit=new.commit(STEP, fields::amount("Step of an ingredient", wanted, set))
+                commit=new.commit(STEP, fields::amount(say!(drinks::piece_size), wanted, set))
             />
             {new.needs()}
         </div>

@@ -1,0 +1,239 @@
+# Drinks: a drink, its recipe, its sizes, what a size costs and what to charge.
+
+## A drink
+
+new-drink = New drink
+example-drink = Orchard Green
+drink-name = Drink name
+drink-type = Drink type
+remove-drink = Remove drink
+sizes-you-sell = Sizes you sell
+add-size = Add a size
+choose-container = Choose a container
+no-containers = You have no containers yet. To sell a size, { $link } first.
+add-container = add a container
+allergens-about = These come from the ingredients. Edit them in Buying.
+compare-sizes = Compare sizes
+
+## Making a drink
+
+making = Making this drink
+making-about = Labor is paid at the wage in Book. Leave blank what you do not use.
+none = none
+blank-uses = Leave blank to use { $share } from Book.
+press-or-pour-loss = Press or pour loss
+air = Air from blending
+air-about = Measure the volume before and after you blend. Enter the gain.
+labor-per-drink = Labor per drink
+labor-per-liter = Labor per liter
+labor-per-batch = Labor per batch
+drinks-per-batch = Drinks per batch
+processing-fee = Processing fee
+processing-fee-about = Per drink, for HPP or pasteurizing.
+waste = Waste
+target-margin = Target margin
+
+## A recipe
+
+recipe = Recipe
+recipe-about = Write the recipe once, for one size. Other sizes follow from that. Use volumes, weights or pieces.
+recipe-makes = Recipe makes
+recipe-size = Recipe size
+ingredients-make = These ingredients make { $volume }.
+choose-ingredient = Choose an ingredient
+new-ingredient = New ingredient
+add-ingredient = Add an ingredient
+add-to-recipe = Add to recipe
+remove-from-recipe = Remove from recipe
+ingredient-name = Ingredient name
+name-of-new = Name of new ingredient
+example-ingredient = Kale
+recipe-amount = Recipe amount
+amount-of = Amount of { $name }
+amount-of-new = Amount of new ingredient
+prep = Ingredient prep
+prep-of = Prep of { $name }
+prep-of-new = Prep of new ingredient
+scaling = Recipe scaling
+scaling-of = { $name } in other sizes
+scaling-of-new = New ingredient in other sizes
+piece-size = Piece size
+piece-size-of = Piece size of { $name }
+ice-packing = Ice packing
+ice-packing-of = Solid ice per scoop of { $name }
+ice-packing-about = Loose cubes leave air gaps. About 54 to 67% of a scoop is solid (Baker and Kudrolli 2010, plastic cubes). Use this as a guide only.
+
+## What an amount in a recipe means
+
+as-purchased = as purchased
+trimmed = trimmed
+pressed = pressed
+soaked-or-brewed = soaked or brewed
+ice-blended-in = blended in
+ice-under-line = under the line
+ice-floating = floating
+use-ice-blended-in = ice, blended in
+use-ice-under-line = ice, under the line
+use-ice-floating = ice, floating
+
+## How an amount follows the size
+
+scale-with-size = scale with size
+fixed-amount = fixed amount
+by-the-piece = by the piece
+fill-to-the-line = fill to the line
+
+## Amounts at a size
+
+ingredient = Ingredient
+in-the-drink = In the drink
+amount-needed = Amount needed
+same-amount = same
+air-row = Air
+air-row-about = from blending
+try-a-size = Try another size
+size-too-small = The size must be more than zero. Type a size, such as { $example }.
+glass = Container drawn to scale, with its fill line
+
+## A size
+
+back-to-drink = Drink
+recipe-card = Recipe card
+label-and-fill = Label and fill
+show-the-math = Show the math
+remove-size = Remove size
+price = Price
+menu-price = Menu price
+no-price = none yet
+drinks-sold-per-week = Drinks sold per week
+not-known = not known
+profit-per-drink = Profit per drink
+customer-pays = Customer pays
+suggested = Suggested price: { $price }, for a { $margin } margin. The exact target price, { $exact }, is rounded up to your price endings.
+set-price = Set price to { $price }
+fill-from = Fill { $fill }: brimful capacity { $brimful } minus { $headspace } headspace.
+under-labeled-size = That is { $short } less than the labeled size.
+edit-fill = Edit fill
+cost-breakdown = Cost breakdown
+biggest-cost = Biggest cost: { $part }, { $share } of the total.
+cost-by-part = Cost by part. The table below has the figures.
+part = Part
+share = Share
+one-drink = One drink, { $container }
+
+## Work back from a price
+
+work-back = Work back from a price
+work-back-about = Start from a price. See what the drink can cost. Your menu stays as is.
+sell-for-no-more-than = Sell for no more than
+retailers-cut = Retailer's cut (%)
+retailers-cut-too-high = A retailer's cut is less than 100%. Type 30 for 30%.
+retailer-charges = A retailer who pays you { $price } would charge { $shelf }.
+highest-cost = Highest drink cost
+highest-ingredient-cost = Highest ingredient cost
+ingredients-per = Ingredients per { $unit }
+largest-fill = Largest fill
+full-fill = { $fill } (full)
+no-fill = none
+
+## Ways to the target
+
+reach-target = Reach your target
+reach-target-about = Each line is one change on its own. The smallest comes first.
+not-enough-alone = not enough alone
+not-in-margin = not counted in this margin
+fill = Fill
+case-price-of = Case price of { $name }
+trim-yield-of = Trim yield of { $name }
+juice-yield-of = Juice yield of { $name }
+soaked-or-brewed-weight-of = Soaked or brewed weight of { $name }
+packaging = Packaging
+charge-instead = Charge { $price } instead of { $now }.
+fill-instead = Fill to { $fill } instead of { $now }.
+pay-instead = Buy { $name } at { $price } a case instead of { $now }.
+trim-instead = Keep { $share } of { $name } after trimming instead of { $now }.
+press-instead = Press { $share } juice from { $name } instead of { $now }.
+soak-instead = Soak or brew { $name } to { $share } of its dry weight instead of { $now }.
+packaging-instead = Pay { $price } for packaging instead of { $now }.
+waste-instead = Cut waste from { $now } to { $share }.
+labor-instead = Cut labor per drink from { $now } to { $time }.
+changes-drinks = { $drinks ->
+    [one] 1 other drink in this container changes too.
+   *[other] { $drinks } other drinks in this container change too.
+}
+changes-sizes = { $sizes ->
+    [one] 1 other size of this drink changes too.
+   *[other] { $sizes } other sizes of this drink change too.
+}
+label-first = That is less than the labeled size, { $declared }. Change the menu or label first.
+set-waste = Set waste to { $share }
+set-labor = Set labor to { $time }
+
+## Parts of a cost
+
+ingredients = Ingredients
+labor = Labor
+overhead = Overhead
+overhead-per-drink = Overhead per drink
+
+## What a margin is figured on
+
+on-goods = Ingredients and packaging
+on-labor = Ingredients, packaging, labor
+on-all-costs = All costs
+target-margin-about = The margin each drink should make. A drink can have its own. Ingredients and packaging include the processing fee. All costs add labor, overhead, card fee and delivery app commission.
+
+## Choices
+
+rule-average = Average only
+rule-europe = European Union or United Kingdom (76/211/EEC)
+rule-united-states = United States (NIST Handbook 133)
+not-answered = Not answered yet
+produce-raw = Raw fruit, vegetable, juice or purée
+produce-treated = Treated (5-log), such as pasteurized juice
+produce-neither = Not fruit or vegetable
+treated = Treated (5-log, such as HPP)
+not-treated = Not treated
+not-entered = Not entered
+packaged-ahead = Packaged ahead
+by-the-glass = By the glass
+piece-vessel = Bottle, cup or jar
+piece-closure = Cap or lid
+piece-label = Label
+piece-seal = Seal
+piece-straw = Straw
+piece-sleeve = Sleeve
+by-water-weight = weighed full of water
+by-measures = by inside measures
+by-pouring = by pouring
+tax-included = Included in the price
+tax-added = Added at the register
+us-customary = US customary
+metric = Metric
+imperial = Imperial
+
+## What a size needs
+
+size-lost-drink = The drink of this size is gone. Remove the size, then add the size again.
+size-lost-container = The container of this size is gone. Remove the size, then add the size again.
+size-gone = This size is gone. Go back and add the size again.
+no-price-reaches = No price reaches a { $target } margin. Fees and commission leave less than { $highest } of any price. Lower the target or the fees.
+size-not-a-volume = The size of { $container } is not a volume. Type fl oz or mL.
+headspace-too-large = The headspace of { $container } leaves no room for a drink. Make the headspace smaller.
+headspace-needs-heights = Needs: heights of { $container }. Enter inside measures, or readings by pouring.
+over-the-brim = That is { $over } over the brimful capacity of { $container }. Check the volume.
+recipe-empty = The recipe is empty. Add an ingredient.
+fixed-too-much = The fixed amounts are { $over } too much for this size. Lower them, or let them scale with size.
+nothing-scales = Every amount is fixed, so this size is { $short } short. Let one ingredient scale with size.
+pieces-too-much = The pieces are { $over } too much for this size. Use smaller pieces, or fill to the line with another ingredient.
+between-pieces = No number of pieces fits this size: { $short } short, or { $over } over with one more. Let one ingredient fill to the line.
+nothing-to-float-in = The ice has nothing to float in. Add a liquid.
+recipe-lost-ingredient = The recipe uses an ingredient that is gone. Remove that line.
+cost-lost-ingredient = The cost uses an ingredient that is gone. Remove that ingredient where you use it.
+cost-lost-packaging = The cost uses packaging that is gone. Remove that packaging where you use it.
+needs-case-price = Needs: case price of { $name }. Enter pack size and case price in Buying.
+needs-juice-yield = Needs: juice yield of { $name }. Weigh what you press and the juice you get. Enter the share.
+needs-soaked-weight = Needs: soaked or brewed weight of { $name }. Enter the weight after as a share of the weight before.
+needs-density = Needs: density of { $name } in drinks. You weigh in one place and pour by volume in another. Enter grams per mL.
+needs-juice-density = Needs: juice density of { $name }. You weigh in one place and pour by volume in another. Enter grams per mL.
+needs-piece-weight = Needs: weight per piece of { $name }. Weigh one as purchased.
