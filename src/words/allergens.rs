@@ -2,37 +2,38 @@
 
 use crate::book::{Allergen, Book, IngredientId, Key};
 use crate::drink::label::{Allergens, Law, UsedAround};
+use crate::say;
 
 /// A plain name, for the card behind the counter, as it is spelled where this law holds.
-pub const fn allergen(allergen: Allergen, law: Law) -> &'static str {
-    match allergen {
-        Allergen::Sulphites if matches!(law, Law::UnitedStates) => "Sulfites",
-        Allergen::Molluscs if matches!(law, Law::UnitedStates) => "Mollusks",
-        Allergen::Wheat => "Wheat",
-        Allergen::OtherGluten => "Gluten other than wheat",
-        Allergen::Crustaceans => "Crustaceans",
-        Allergen::Eggs => "Eggs",
-        Allergen::Fish => "Fish",
-        Allergen::Peanuts => "Peanuts",
-        Allergen::Soybeans => "Soy",
-        Allergen::Milk => "Milk",
-        Allergen::TreeNuts => "Tree nuts",
-        Allergen::Celery => "Celery",
-        Allergen::Mustard => "Mustard",
-        Allergen::Sesame => "Sesame",
-        Allergen::Sulphites => "Sulphites",
-        Allergen::Lupin => "Lupin",
-        Allergen::Molluscs => "Molluscs",
+pub fn allergen(allergen: Allergen, law: Law) -> &'static str {
+    match (allergen, law) {
+        (Allergen::Sulphites, Law::UnitedStates) => say!(labels::sulfites),
+        (Allergen::Sulphites, Law::European) => say!(labels::sulfites_european),
+        (Allergen::Molluscs, Law::UnitedStates) => say!(labels::mollusks),
+        (Allergen::Molluscs, Law::European) => say!(labels::mollusks_european),
+        (Allergen::Wheat, _) => say!(labels::wheat),
+        (Allergen::OtherGluten, _) => say!(labels::other_gluten),
+        (Allergen::Crustaceans, _) => say!(labels::crustaceans),
+        (Allergen::Eggs, _) => say!(labels::eggs),
+        (Allergen::Fish, _) => say!(labels::fish),
+        (Allergen::Peanuts, _) => say!(labels::peanuts),
+        (Allergen::Soybeans, _) => say!(labels::soy),
+        (Allergen::Milk, _) => say!(labels::milk),
+        (Allergen::TreeNuts, _) => say!(labels::tree_nuts),
+        (Allergen::Celery, _) => say!(labels::celery),
+        (Allergen::Mustard, _) => say!(labels::mustard),
+        (Allergen::Sesame, _) => say!(labels::sesame),
+        (Allergen::Lupin, _) => say!(labels::lupin),
     }
 }
 
 /// A plain name where an ingredient is marked with it. Sulfites count from 10 ppm on in the United
 /// States (21 CFR 101.100(a)(4), text), above 10 mg/kg or 10 mg/L in the European Union (Regulation
 /// (EU) No 1169/2011, Annex II, point 12).
-pub const fn allergen_to_mark(found: Allergen, law: Law) -> &'static str {
+pub fn allergen_to_mark(found: Allergen, law: Law) -> &'static str {
     match (found, law) {
-        (Allergen::Sulphites, Law::UnitedStates) => "Sulfites, 10 ppm or more",
-        (Allergen::Sulphites, Law::European) => "Sulphites, over 10 mg/kg",
+        (Allergen::Sulphites, Law::UnitedStates) => say!(labels::sulfites_to_mark),
+        (Allergen::Sulphites, Law::European) => say!(labels::sulfites_to_mark_european),
         _ => allergen(found, law),
     }
 }
@@ -44,24 +45,24 @@ pub fn also_declare(allergens: &Allergens, book: &Book) -> String {
     match sulfites {
         Some((_, ids)) => {
             let names: Vec<String> = ids.iter().map(|id| book.name(Key::Ingredient(*id))).collect();
-            format!("sulfites, from 10 ppm in the drink (21 CFR 101.100(a)(4)): {}", names.join(", "))
+            say!(labels::sulfites_to_declare, names = names.join(", "))
         }
         None => String::new(),
     }
 }
 
 /// Its name among the nine of the United States (21 U.S.C. 321(qq)), where it is one of them.
-pub const fn allergen_in_united_states(allergen: Allergen) -> Option<&'static str> {
+pub fn allergen_in_united_states(allergen: Allergen) -> Option<&'static str> {
     match allergen {
-        Allergen::Wheat => Some("Wheat"),
-        Allergen::Crustaceans => Some("Crustacean shellfish"),
-        Allergen::Eggs => Some("Egg"),
-        Allergen::Fish => Some("Fish"),
-        Allergen::Peanuts => Some("Peanuts"),
-        Allergen::Soybeans => Some("Soybeans"),
-        Allergen::Milk => Some("Milk"),
-        Allergen::TreeNuts => Some("Tree nuts"),
-        Allergen::Sesame => Some("Sesame"),
+        Allergen::Wheat => Some(say!(labels::nine_wheat)),
+        Allergen::Crustaceans => Some(say!(labels::nine_crustaceans)),
+        Allergen::Eggs => Some(say!(labels::nine_eggs)),
+        Allergen::Fish => Some(say!(labels::nine_fish)),
+        Allergen::Peanuts => Some(say!(labels::nine_peanuts)),
+        Allergen::Soybeans => Some(say!(labels::nine_soybeans)),
+        Allergen::Milk => Some(say!(labels::nine_milk)),
+        Allergen::TreeNuts => Some(say!(labels::nine_tree_nuts)),
+        Allergen::Sesame => Some(say!(labels::nine_sesame)),
         Allergen::OtherGluten
         | Allergen::Celery
         | Allergen::Mustard
@@ -72,30 +73,30 @@ pub const fn allergen_in_united_states(allergen: Allergen) -> Option<&'static st
 }
 
 /// Its name among the fourteen of the European Union (Regulation (EU) No 1169/2011, Annex II).
-pub const fn allergen_in_european_union(allergen: Allergen) -> &'static str {
+pub fn allergen_in_european_union(allergen: Allergen) -> &'static str {
     match allergen {
-        Allergen::Wheat => "Cereals containing gluten (wheat)",
-        Allergen::OtherGluten => "Cereals containing gluten (other than wheat)",
-        Allergen::Crustaceans => "Crustaceans",
-        Allergen::Eggs => "Eggs",
-        Allergen::Fish => "Fish",
-        Allergen::Peanuts => "Peanuts",
-        Allergen::Soybeans => "Soybeans",
-        Allergen::Milk => "Milk",
-        Allergen::TreeNuts => "Nuts",
-        Allergen::Celery => "Celery",
-        Allergen::Mustard => "Mustard",
-        Allergen::Sesame => "Sesame seeds",
-        Allergen::Sulphites => "Sulphur dioxide and sulphites",
-        Allergen::Lupin => "Lupin",
-        Allergen::Molluscs => "Molluscs",
+        Allergen::Wheat => say!(labels::fourteen_wheat),
+        Allergen::OtherGluten => say!(labels::fourteen_other_gluten),
+        Allergen::Crustaceans => say!(labels::fourteen_crustaceans),
+        Allergen::Eggs => say!(labels::fourteen_eggs),
+        Allergen::Fish => say!(labels::fourteen_fish),
+        Allergen::Peanuts => say!(labels::fourteen_peanuts),
+        Allergen::Soybeans => say!(labels::fourteen_soybeans),
+        Allergen::Milk => say!(labels::fourteen_milk),
+        Allergen::TreeNuts => say!(labels::fourteen_tree_nuts),
+        Allergen::Celery => say!(labels::fourteen_celery),
+        Allergen::Mustard => say!(labels::fourteen_mustard),
+        Allergen::Sesame => say!(labels::fourteen_sesame),
+        Allergen::Sulphites => say!(labels::fourteen_sulfites),
+        Allergen::Lupin => say!(labels::fourteen_lupin),
+        Allergen::Molluscs => say!(labels::fourteen_mollusks),
     }
 }
 
 /// The name of an allergen, tree nuts with their kinds: "Tree nuts: almonds, cashews".
 fn with_nuts(name: &str, found: Allergen, allergens: &Allergens) -> String {
     if found == Allergen::TreeNuts && !allergens.nuts.is_empty() {
-        format!("{name}: {}", allergens.nuts.join(", "))
+        say!(labels::allergen_with_nuts, allergen = name, nuts = allergens.nuts.join(", "))
     } else {
         name.to_string()
     }
@@ -110,58 +111,55 @@ pub fn allergens_by_law(allergens: &Allergens, law: Law) -> String {
             Law::European => allergen_in_european_union(found),
         };
         let is_known = found == Allergen::TreeNuts && !allergens.nuts.is_empty();
-        Some(if is_known { format!("{name} ({})", allergens.nuts.join(", ")) } else { name.to_string() })
+        Some(if is_known {
+            say!(labels::allergen_with_nuts_on_label, allergen = name, nuts = allergens.nuts.join(", "))
+        } else {
+            name.to_string()
+        })
     };
     let names: Vec<String> = allergens.present.iter().filter_map(|(found, _)| name(*found)).collect();
     let said = match (names.is_empty(), allergens.are_all_known()) {
         (false, _) => names.join(", "),
-        (true, true) => "none".to_string(),
-        (true, false) => "none stated so far".to_string(),
+        (true, true) => say!(labels::none).to_string(),
+        (true, false) => say!(labels::none_marked_so_far).to_string(),
     };
     match used_around(&allergens.used_around, law) {
         around if around.is_empty() => said,
-        around => format!("{said}. {around}"),
+        shared => say!(labels::allergens_and_shared, allergens = said, shared = shared),
     }
 }
 
 /// What counts as a tree nut, by law and year. United States: FDA guidance of January 2025, twelve
 /// nuts (how many, and what is in and out: second-hand; the twelve from memory). European Union:
 /// Regulation (EU) No 1169/2011, Annex II, point 8, exhaustive by notice 2017/C 428/01 (text).
-pub const TREE_NUTS: &str = "United States (FDA, January 2025), 12 nuts: almond, black walnut, Brazil nut, California walnut, cashew, hazelnut, heartnut, macadamia, pecan, pine nut, pistachio, walnut. Coconut, chestnut and shea no longer count. European Union (2017/C 428), 8 nuts and no others: almond, hazelnut, walnut, cashew, pecan, Brazil nut, pistachio, macadamia. Pine nuts do not count there.";
-
-/// What else is used where a drink is made, beside every list of allergens: "Made where peanuts,
-/// milk and tree nuts are used." Returns an empty text if the whole book holds none of them.
-pub fn used_around(around: &UsedAround, law: Law) -> String {
-    let names: Vec<String> = around.held.iter().map(|it| allergen(*it, law).to_ascii_lowercase()).collect();
-    let used = match names.as_slice() {
-        [] => String::new(),
-        [one] if one.ends_with('s') => format!("Made where {one} are used."),
-        [one] => format!("Made where {one} is used."),
-        [before @ .., last] => format!("Made where {} and {last} are used.", before.join(", ")),
-    };
-    match (used.is_empty(), around.not_all_stated) {
-        (_, false) => used,
-        (true, true) => NOT_ALL_CHECKED.to_string(),
-        (false, true) => format!("{used} {NOT_ALL_CHECKED}"),
-    }
+pub fn tree_nuts() -> String {
+    [say!(labels::tree_nuts_united_states), say!(labels::tree_nuts_european)].join(" ")
 }
 
-/// Stands where a recipe is empty: "none" would be a guess.
-const NOTHING_IN_IT: &str = "Nothing is in the recipe yet.";
-
-const NOT_ALL_CHECKED: &str = "Other ingredients here are not checked yet.";
+/// What else is used where a drink is made, beside every list of allergens: "Made where these are
+/// used: Peanuts, Milk." Returns an empty text if the whole book holds none of them.
+pub fn used_around(around: &UsedAround, law: Law) -> String {
+    let names: Vec<&str> = around.held.iter().map(|it| allergen(*it, law)).collect();
+    let used =
+        if names.is_empty() { String::new() } else { say!(labels::made_where_used, allergens = names.join(", ")) };
+    match (used.is_empty(), around.not_all_stated) {
+        (_, false) => used,
+        (true, true) => say!(labels::others_not_checked).to_string(),
+        (false, true) => [&used, say!(labels::others_not_checked)].join(" "),
+    }
+}
 
 /// What a drink holds, for the card: never "none" while an ingredient is not stated.
 pub fn allergens(allergens: &Allergens, book: &Book) -> String {
     let law = Law::of(book.settings());
     if allergens.nothing_in_it {
-        return NOTHING_IN_IT.to_string();
+        return say!(labels::recipe_is_empty).to_string();
     }
     if allergens.are_none() {
-        let none = "None of the allergens that must be named, as far as the book states.";
+        let none = say!(labels::no_allergens);
         return match used_around(&allergens.used_around, law) {
             around if around.is_empty() => none.to_string(),
-            around => format!("{none} {around}"),
+            around => [none, &around].join(" "),
         };
     }
     let names = |ids: &[IngredientId]| {
@@ -170,37 +168,34 @@ pub fn allergens(allergens: &Allergens, book: &Book) -> String {
     };
     let present = allergens.present.iter();
     let present: Vec<String> = present
-        .map(|(found, ids)| format!("{} ({})", with_nuts(allergen(*found, law), *found, allergens), names(ids)))
+        .map(|(found, ids)| {
+            let allergen = with_nuts(allergen(*found, law), *found, allergens);
+            say!(labels::allergen_with_ingredients, allergen = allergen, names = names(ids))
+        })
         .collect();
     let mut sentences = Vec::new();
     if !present.is_empty() {
-        sentences.push(format!("Contains {}.", present.join("; ")));
+        sentences.push(say!(labels::contains, allergens = present.join("; ")));
     }
     if !allergens.parts_not_known.is_empty() {
-        let mixed = names(&allergens.parts_not_known);
-        sentences.push(format!("Parts not known, so more may be in it: {mixed}. Read its label, and enter its parts."));
+        sentences.push(say!(labels::parts_not_known_sentence, names = names(&allergens.parts_not_known)));
     }
     if !allergens.parts_name_more.is_empty() {
-        let more = names(&allergens.parts_name_more);
-        sentences.push(format!("{PARTS_NAME_MORE}: {more}. Mark what they name."));
+        sentences.push(say!(labels::allergen_not_marked_sentence, names = names(&allergens.parts_name_more)));
     }
     if !allergens.not_stated.is_empty() {
-        let open = names(&allergens.not_stated);
-        sentences.push(format!("Not stated yet, so it may hold any: {open}. Check the label of each, and enter it."));
+        sentences.push(say!(labels::allergens_not_checked_sentence, names = names(&allergens.not_stated)));
     }
     // Whoever must not have peanuts asks also where milk is named.
     sentences.extend(Some(used_around(&allergens.used_around, law)).filter(|around| !around.is_empty()));
     sentences.join(" ")
 }
 
-/// Stands beside ingredients whose parts name an allergen that is not marked.
-pub const PARTS_NAME_MORE: &str = "Parts name an allergen that is not marked";
-
 /// What is in it and not among the nine of the United States. Returns an empty text if nothing is.
 /// Sulfites are declared beside the nine.
 pub fn besides_the_nine(allergens: &Allergens) -> String {
     let besides = allergens.present.iter().map(|(found, _)| *found);
     let besides = besides.filter(|it| allergen_in_united_states(*it).is_none() && *it != Allergen::Sulphites);
-    let names: Vec<String> = besides.map(|it| allergen(it, Law::UnitedStates).to_ascii_lowercase()).collect();
+    let names: Vec<&str> = besides.map(|it| allergen(it, Law::UnitedStates)).collect();
     names.join(", ")
 }

@@ -6,6 +6,7 @@ use super::Speaker;
 use crate::book::{Allergen, Book, Drink, Ingredient, Key};
 use crate::drink::label::{Law, Listed, ListedAs, names_it, nouns, places_of};
 use crate::foundation::measure::is_seen;
+use crate::say;
 
 /// A piece of a list of ingredients.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -64,12 +65,12 @@ pub fn ingredient_list(listed: &[Listed], drink: &Drink, book: &Book, law: Law, 
 pub fn listed_name(what: ListedAs, book: &Book) -> String {
     let food = |id| book.ingredient(id).filter(|food| is_seen(&food.sold_as));
     match what {
-        ListedAs::Water => "water".to_string(),
+        ListedAs::Water => say!(labels::water).to_string(),
         ListedAs::Food(id) => food(id).map_or_else(|| book.name(Key::Ingredient(id)), |food| food.sold_as.clone()),
         ListedAs::Juice(id) => match food(id).map(|food| food.sold_as.as_str()) {
             Some(juice) if !places_of("juice", juice).is_empty() => juice.to_string(),
-            Some(fruit) => format!("{fruit} juice"),
-            None => format!("juice of {}", book.name(Key::Ingredient(id))),
+            Some(fruit) => say!(labels::fruit_juice, fruit = fruit),
+            None => say!(labels::juice_of, name = book.name(Key::Ingredient(id))),
         },
     }
 }
@@ -119,22 +120,22 @@ fn standing_out(text: &str, places: &[Range<usize>]) -> Vec<Run> {
 }
 
 /// What is put beside a name that does not say the allergen.
-const fn to_name(allergen: Allergen) -> &'static str {
+fn to_name(allergen: Allergen) -> &'static str {
     match allergen {
-        Allergen::Wheat => "wheat",
-        Allergen::OtherGluten => "cereal with gluten",
-        Allergen::Crustaceans => "crustaceans",
-        Allergen::Eggs => "egg",
-        Allergen::Fish => "fish",
-        Allergen::Peanuts => "peanuts",
-        Allergen::Soybeans => "soya",
-        Allergen::Milk => "milk",
-        Allergen::TreeNuts => "nuts",
-        Allergen::Celery => "celery",
-        Allergen::Mustard => "mustard",
-        Allergen::Sesame => "sesame",
-        Allergen::Sulphites => "sulphites",
-        Allergen::Lupin => "lupin",
-        Allergen::Molluscs => "molluscs",
+        Allergen::Wheat => say!(labels::beside_wheat),
+        Allergen::OtherGluten => say!(labels::beside_other_gluten),
+        Allergen::Crustaceans => say!(labels::beside_crustaceans),
+        Allergen::Eggs => say!(labels::beside_eggs),
+        Allergen::Fish => say!(labels::beside_fish),
+        Allergen::Peanuts => say!(labels::beside_peanuts),
+        Allergen::Soybeans => say!(labels::beside_soybeans),
+        Allergen::Milk => say!(labels::beside_milk),
+        Allergen::TreeNuts => say!(labels::beside_tree_nuts),
+        Allergen::Celery => say!(labels::beside_celery),
+        Allergen::Mustard => say!(labels::beside_mustard),
+        Allergen::Sesame => say!(labels::beside_sesame),
+        Allergen::Sulphites => say!(labels::beside_sulfites),
+        Allergen::Lupin => say!(labels::beside_lupin),
+        Allergen::Molluscs => say!(labels::beside_mollusks),
     }
 }

@@ -3,28 +3,30 @@
 
 use super::Speaker;
 use super::fault;
-use super::refusals::{called, refusal, the};
-use super::steps::{First, inside, others, past, value};
+use super::kinds::named;
+use super::refusals::{called, refusal};
+use super::steps::{First, others, value};
 use crate::book::{Book, Clash, Found, Key, Refusal};
+use crate::say;
 use crate::store::{BookEntry, Conflict, ConflictReason, Fault, Saving};
 
 /// Why a new book is not on the device.
 pub fn not_added(name: &str, why: &Fault) -> String {
     match why {
-        Fault::Full => format!(
-            "“{name}” was not added: this device has no room left. Nothing was changed. Delete what you do not need, then try again."
-        ),
-        why => format!("“{name}” was not added. {}", fault(why)),
+        Fault::Full => say!(first::not_added_no_room, book = name),
+        why => [say!(first::not_added, book = name), fault(why)].join(" "),
     }
 }
 
 /// Why a book is still on the device.
 pub fn not_deleted(name: Option<&str>, why: &Fault) -> String {
-    let what = name.map_or_else(|| "The book".to_string(), |name| format!("“{name}”"));
-    match why {
-        Fault::Full => format!("{what} was not deleted: this device has no room left. Try again."),
-        why => format!("{what} was not deleted. {}", fault(why)),
-    }
+    let not =
+        name.map_or_else(|| say!(first::damaged_not_deleted).to_string(), |name| say!(first::not_deleted, book = name));
+    let why = match why {
+        Fault::Full => say!(first::no_room_try_again).to_string(),
+        why => fault(why),
+    };
+    [not, why].join(" ")
 }
 
 /// What would be lost if the person left now. Returns `None` if nothing would.
@@ -32,9 +34,9 @@ pub fn not_saved(saving: &Saving) -> Option<String> {
     let lost = match saving {
         _ if !saving.at_risk() => return None,
         Saving::Saved { .. } => return None,
-        Saving::Saving { .. } => "Changes are still being saved. Leave now, and they may be lost.",
-        Saving::NotSaved { waiting: 0, .. } => "This book is on this screen only. Leave now, and it is lost.",
-        Saving::NotSaved { .. } | Saving::InConflict { .. } => "Changes are not saved. Leave now, and they are lost.",
+        Saving::Saving { .. } => say!(book::still_saving),
+        Saving::NotSaved { waiting: 0, .. } => say!(book::on_this_screen_only),
+        Saving::NotSaved { .. } | Saving::InConflict { .. } => say!(book::changes_not_saved),
     };
     Some(lost.to_string())
 }
@@ -42,24 +44,24 @@ pub fn not_saved(saving: &Saving) -> Option<String> {
 /// What tells a book in the list from another of its name: how many drinks it has, and when it
 /// was changed, in words.
 pub fn told_apart(entry: &BookEntry, changed: Option<String>) -> String {
-    let drinks = entry.drinks.map(|count| if count == 1 { "1 drink".to_string() } else { format!("{count} drinks") });
-    let changed = changed.map(|when| format!("changed {}", inside(&when)));
-    drinks.into_iter().chain(changed).collect::<Vec<_>>().join(", ")
+    let drinks = entry.drinks.map(|count| say!(first::book_holds_drinks, drinks = count));
+    let changed = changed.map(|when| say!(first::book_last_changed, when = when));
+    drinks.into_iter().chain(changed).collect::<Vec<_>>().join(" · ")
 }
 
 /// The name of the step by which a person gave up a change of this name for another tab's.
 pub fn took_theirs(name: &str) -> String {
-    format!("Take theirs: {name}")
+    say!(refusals::take_theirs, step = name)
 }
 
 /// The name of the step by which a person kept a change of this name over another tab's.
 pub fn kept_mine(name: &str) -> String {
-    format!("Keep mine: {name}")
+    say!(refusals::keep_mine, step = name)
 }
 
 /// What is in conflict, if a locked device may not decide on it.
 pub fn unlock_to_decide(said: String) -> String {
-    format!("{said} Unlock this device to decide.")
+    [&said, say!(refusals::unlock_to_decide)].join(" ")
 }
 
 /// Why the first of several changes is not saved, and how many wait after it.
@@ -68,7 +70,7 @@ pub fn conflicts(conflicts: &[Conflict], book: &Book, speaker: Option<&Speaker>)
     let sentence = conflict(first, book, speaker);
     match conflicts.len() {
         1 => sentence,
-        count => format!("1 of {count}: {sentence}"),
+        count => say!(refusals::conflict_of_several, count = super::number(count), said = sentence),
     }
 }
 
@@ -81,18 +83,16 @@ pub fn conflict(change: &Conflict, book: &Book, speaker: Option<&Speaker>) -> St
         ([], ConflictReason::Changed(clashes)) => changed(clashes, change, book, speaker),
         ([], ConflictReason::Refused(Refusal::InUse { key, by })) => in_use(*key, by, change, book),
         ([], ConflictReason::Refused(why)) => refusal(why, book),
-        ([], ConflictReason::NoRecord(key)) => format!("Another tab changed {} too.", name(change, book, *key)),
-        (gone, _) => format!("Another tab deleted {}.", listed(gone)),
+        ([], ConflictReason::NoRecord(key)) => say!(refusals::another_tab_changed, name = name(change, book, *key)),
+        (gone, _) => say!(refusals::another_tab_deleted, names = gone.join(", ")),
     };
     let then = match (change.can_be_kept, &gone[..]) {
-        (true, []) => "Keep yours, or take theirs.".to_string(),
-        (true, [_]) => "Keep yours to bring it back, or take theirs.".to_string(),
-        (true, _) => "Keep yours to bring them back, or take theirs.".to_string(),
-        (false, _) => {
-            "Yours does not fit with that change. Fix that first, then keep yours. Or take theirs.".to_string()
-        }
+        (true, []) => say!(refusals::keep_or_take),
+        (true, [_]) => say!(refusals::keep_one_back_or_take),
+        (true, _) => say!(refusals::keep_several_back_or_take),
+        (false, _) => say!(refusals::does_not_fit),
     };
-    format!("“{}” is not saved. {did} {then}", change.name())
+    say!(refusals::conflict, step = change.name(), did = did, then = then)
 }
 
 /// What another tab deleted, by kind and name: not the parts that went with it.
@@ -103,24 +103,24 @@ fn gone(change: &Conflict) -> Vec<String> {
         }
         _ => true,
     });
-    gone.map(|key| the(*key, &called(&change.seen, *key))).collect()
+    gone.map(|key| named(*key, &called(&change.seen, *key))).collect()
 }
 
 fn listed(names: &[String]) -> String {
     match names {
         [] => String::new(),
         [one] => one.clone(),
-        [first @ .., last] => format!("{} and {last}", first.join(", ")),
+        [before @ .., last] => say!(refusals::and_list, before = before.join(", "), last = last),
     }
 }
 
 fn changed(clashes: &[Clash], change: &Conflict, book: &Book, speaker: Option<&Speaker>) -> String {
     let Some(First { clash, fields, what, more }) = First::of(clashes) else { return String::new() };
     let name = name(change, book, clash.key);
-    let Some((what, verb)) = what else {
+    let Some(field) = what else {
         return match clash.wanted {
-            Some(_) => format!("Another tab changed {name} too."),
-            None => format!("Another tab changed {name}, which you deleted."),
+            Some(_) => say!(refusals::another_tab_changed, name = name),
+            None => say!(refusals::another_tab_changed_deleted, name = name),
         };
     };
     let patch = change.patch();
@@ -132,23 +132,25 @@ fn changed(clashes: &[Clash], change: &Conflict, book: &Book, speaker: Option<&S
     let said = |tree| speaker.and_then(|speaker| value(clash.key, tree, &fields, speaker));
     let did = match (clash.found, said(theirs).zip(said(mine))) {
         (Found::Value, Some((theirs, mine))) => {
-            format!("Another tab changed {name}: {what} {verb} now {theirs}. Yours is {mine}.")
+            say!(refusals::another_tab_changed_to, name = name, field = field, theirs = theirs, mine = mine)
         }
-        (Found::Removed, _) => format!("Another tab changed {name} too: {what} {} removed.", past(verb)),
-        (Found::Value | Found::OtherForm, _) => format!("Another tab changed {name} too: {what}."),
+        (Found::Removed, _) => say!(refusals::another_tab_removed, name = name, field = field),
+        (Found::Value | Found::OtherForm, _) => {
+            say!(refusals::another_tab_changed_field, name = name, field = field)
+        }
     };
-    format!("{did}{}", others(more))
+    [Some(did), others(more)].into_iter().flatten().collect::<Vec<_>>().join(" ")
 }
 
 fn in_use(key: Key, by: &[Key], change: &Conflict, book: &Book) -> String {
     let users: Vec<String> = by.iter().take(3).map(|user| called(book, *user)).collect();
-    format!("Another tab uses {} in {}.", name(change, book, key), listed(&users))
+    say!(refusals::another_tab_uses, name = name(change, book, key), users = listed(&users))
 }
 
 /// What a record is called here, or else there.
 fn name(change: &Conflict, book: &Book, key: Key) -> String {
     match key {
-        Key::Settings => "the settings".to_string(),
+        Key::Settings => say!(refusals::the_settings).to_string(),
         key if change.seen.contains(key) => called(&change.seen, key),
         key => called(book, key),
     }

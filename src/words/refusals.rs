@@ -1,38 +1,38 @@
 //! Why an edit was refused.
 
-use super::{batch, day, week};
+use super::kinds::kind;
+use super::{batch, week};
 use crate::book::{Book, Field, Key, Problem, Refusal};
+use crate::say;
 
 /// The sentence for a refused edit.
 pub fn refusal(refusal: &Refusal, book: &Book) -> String {
     match refusal {
-        Refusal::Missing { key, needed_by: None } => {
-            format!("This {} is not in the book any more. Undo its removal, or go back.", kind(*key))
-        }
+        Refusal::Missing { key, needed_by: None } => say!(refusals::no_longer_in_the_book, kind = kind(*key)),
         Refusal::Missing { key, needed_by: Some(user) } => {
-            format!("{} needs {} that is not in the book. Add it first.", named(book, *user), with_article(*key))
+            let called = called(book, *user);
+            let user = if called.trim_matches([',', ' ']).is_empty() { kind(*user) } else { &called };
+            say!(refusals::needs_first, user = user, needed = kind(*key))
         }
         Refusal::InUse { key, by } => {
             let users: Vec<String> = by.iter().take(3).map(|user| called(book, *user)).collect();
-            let more = match by.len().saturating_sub(users.len()) {
-                0 => String::new(),
-                count => format!(" and {count} more"),
-            };
-            format!("{} is used in {}{more}. Replace or remove it there first.", book.name(*key), users.join("; "))
+            let more = by.len().saturating_sub(users.len());
+            let (name, users) = (book.name(*key), users.join("; "));
+            match more {
+                0 => say!(refusals::in_use, name = name, users = users),
+                more => say!(refusals::in_use_and_more, name = name, users = users, more = super::number(more)),
+            }
         }
         Refusal::Field { field, problem, .. } => problem_at(*field, *problem),
     }
 }
-
-/// Said where goods are to be replaced and nothing is chosen in their place.
-pub const CHOOSE_INSTEAD: &str = "Choose what takes its place, then replace.";
 
 /// What stands at `key`, as a person would call it.
 pub fn called(book: &Book, key: Key) -> String {
     match key {
         Key::Week(monday) => week(monday),
         Key::Batch(day) => batch(day),
-        Key::BuyingList => "the buying list".to_string(),
+        Key::BuyingList => say!(refusals::the_buying_list).to_string(),
         key => book.name(key),
     }
 }
@@ -40,220 +40,137 @@ pub fn called(book: &Book, key: Key) -> String {
 /// The same at the beginning of a sentence, or where it stands alone.
 pub fn called_first(book: &Book, key: Key) -> String {
     match key {
-        Key::BuyingList => "The buying list".to_string(),
+        Key::BuyingList => say!(refusals::buying_list).to_string(),
         key => called(book, key),
     }
 }
 
-/// A record of this name in a sentence: "the ingredient Apples", "the week of 23 Nov 2026".
-pub(super) fn the(key: Key, name: &str) -> String {
-    match key {
-        Key::Week(monday) => format!("the week of {}", day(monday)),
-        Key::Batch(on) => format!("the batch of {}", day(on)),
-        Key::BuyingList => format!("the {}", kind(key)),
-        key if name.is_empty() => format!("the {}", kind(key)),
-        key => format!("the {} {name}", kind(key)),
-    }
-}
-
-/// A record of a file, its name in quotation marks: "the ingredient “Apples”".
-pub(super) fn the_quoted(key: Key, name: &str) -> String {
-    let quoted = if name.is_empty() { String::new() } else { format!("“{name}”") };
-    the(key, &quoted)
-}
-
-fn named(book: &Book, key: Key) -> String {
-    let name = called_first(book, key);
-    if name.trim_matches([',', ' ']).is_empty() { format!("The {}", kind(key)) } else { name }
-}
-
-/// What kind of thing a key is of.
-pub(super) const fn kind(key: Key) -> &'static str {
-    match key {
-        Key::Settings => "book",
-        Key::Ingredient(_) => "ingredient",
-        Key::Packaging(_) => "packaging",
-        Key::PackagingSet(_) => "packaging set",
-        Key::Container(_) => "container",
-        Key::Drink(_) => "drink",
-        Key::Offer(_) => "size",
-        Key::Week(_) => "week",
-        Key::SeenPrice(_) => "price seen elsewhere",
-        Key::Trial(_) => "trial",
-        Key::Scenario(_) => "scenario",
-        Key::Batch(_) => "batch",
-        Key::BuyingList => "buying list",
-    }
-}
-
-/// "an ingredient", "a drink"; "the settings" where there is one only.
-pub(super) fn with_article(key: Key) -> String {
-    let article = match key {
-        Key::Settings | Key::BuyingList => "the",
-        Key::Ingredient(_) => "an",
-        _ => "a",
-    };
-    format!("{article} {}", kind(key))
-}
-
+/// What is wrong with a field, and how to mend it.
 pub(super) fn problem_at(field: Field, problem: Problem) -> String {
-    let what = name(field);
+    let field = name(field);
     match problem {
-        Problem::Empty => format!("{what} is empty. Type at least one letter."),
-        Problem::TooLong => format!("{what} is longer than 80 letters. Shorten it."),
-        Problem::NotPositive => format!("{what} must be more than zero."),
-        Problem::Negative => format!("{what} cannot be below zero."),
-        Problem::NotAYield => {
-            format!("{what} is what is left of what went in: more than 0 % and at most 100 %. Type 90 for 90 %.")
-        }
-        Problem::NotAShare => format!("{what} must be at least 0 % and under 100 %. Type 65 for 65 %."),
-        Problem::NotAVolume => format!("{what} must be a volume, such as 16 fl oz or 500 mL."),
-        Problem::NotACount => format!("{what} must be a number of pieces, such as 250 ea."),
-        Problem::NothingFits => format!("{what} leaves no room for a drink. Make it smaller."),
-        Problem::MoreThanBrimful => {
-            format!("{what} is more than the container holds to the rim. Check it against the brimful volume.")
-        }
-        Problem::LessThanOne => format!("{what} must be at least 1."),
-        Problem::NotAnEnding => {
-            format!("{what} must each be less than one, such as .50 or .95 (under 100 where there are no cents).")
-        }
-        Problem::TooLarge => format!("{what} has too many digits to compute with. Check for a digit too many."),
-        Problem::NoHeights => {
-            format!("{what} by height needs heights. Give the measures of the cup or readings of the bottle first.")
-        }
-        Problem::TooFew => format!("{what} alone is not enough: a bottle needs at least two, the last one at the rim."),
-        Problem::Falls(place) => {
-            format!(
-                "{what} must be higher and hold more than the one before: number {place} does not. Measure it again."
-            )
-        }
-        Problem::NotAboveOne => format!("{what} must be more than 1; the price of a single pack stands above."),
-        Problem::AnotherKind => {
-            format!("{what} must be measured as the amount is: a weight for a weight, pieces for pieces.")
-        }
-        Problem::MoreThanOne => {
-            format!("{what}: only one ingredient can take what is left. Let the other follow in proportion first.")
-        }
-        Problem::NeitherWeightNorVolume => format!("{what} must be a weight or a volume, such as 355 mL or 12.4 oz."),
-        Problem::NotAPacking => {
-            format!("{what} must be more than 0 % and at most 100 %. Cubes as they fall fill 54 to 67 %: type 60.")
-        }
-        Problem::NotAMonday => format!("{what} begins on a Monday. Choose the Monday."),
-        Problem::NotAfter => format!("{what} must come after the weeks before it. Choose a later one."),
-        Problem::NotAWeight => format!("{what} must be a weight, such as 5 lb or 2 kg."),
-        Problem::MoreThanBefore => {
-            format!("{what} is more than the weight before it: nothing grows by trimming or pressing. Weigh again.")
-        }
-        Problem::NotWhole => format!("{what} must be a whole number, such as 12."),
-        Problem::LongerThanALabel => format!("{what} is longer than 400 letters. Shorten it."),
-        Problem::NotAPh => format!(
-            "{what} of a drink lies between 1 and 14. Type what your meter shows, such as 3.8, or leave it blank."
-        ),
-        Problem::NotMeasuredThere => {
-            format!("{what} must be 32 to 104 °F (0 to 40 °C), where water's density is known.")
-        }
-        Problem::TooManyDays => format!("{what} can be 730 at most. Check for a digit too many."),
-        Problem::Twice => format!("{what}: the same thing stands here twice. Keep one of them."),
+        Problem::Empty => say!(refusals::blank, field = field),
+        Problem::TooLong => say!(refusals::too_long, field = field),
+        Problem::NotPositive => say!(refusals::not_positive, field = field),
+        Problem::Negative => say!(refusals::negative, field = field),
+        Problem::NotAYield => say!(refusals::not_a_yield, field = field),
+        Problem::NotAShare => say!(refusals::not_a_share, field = field),
+        Problem::NotAVolume => say!(refusals::not_a_volume, field = field),
+        Problem::NotACount => say!(refusals::not_a_count, field = field),
+        Problem::NothingFits => say!(refusals::nothing_fits, field = field),
+        Problem::MoreThanBrimful => say!(refusals::more_than_brimful, field = field),
+        Problem::LessThanOne => say!(refusals::less_than_one, field = field),
+        Problem::NotAnEnding => say!(refusals::not_an_ending, field = field),
+        Problem::TooLarge => say!(refusals::too_large, field = field),
+        Problem::NoHeights => say!(refusals::no_heights, field = field),
+        Problem::TooFew => say!(refusals::too_few, field = field),
+        Problem::Falls(place) => say!(refusals::falls, field = field, number = place.to_string()),
+        Problem::NotAboveOne => say!(refusals::not_above_one, field = field),
+        Problem::AnotherKind => say!(refusals::another_kind, field = field),
+        Problem::MoreThanOne => say!(refusals::more_than_one, field = field),
+        Problem::NeitherWeightNorVolume => say!(refusals::neither_weight_nor_volume, field = field),
+        Problem::NotAPacking => say!(refusals::not_a_packing, field = field),
+        Problem::NotAMonday => say!(refusals::not_a_monday, field = field),
+        Problem::NotAfter => say!(refusals::not_after, field = field),
+        Problem::NotAWeight => say!(refusals::not_a_weight, field = field),
+        Problem::MoreThanBefore => say!(refusals::more_than_before, field = field),
+        Problem::NotWhole => say!(refusals::not_whole, field = field),
+        Problem::LongerThanALabel => say!(refusals::too_long_for_label, field = field),
+        Problem::NotAPh => say!(refusals::not_a_ph, field = field),
+        Problem::NotMeasuredThere => say!(refusals::not_measured_there, field = field),
+        Problem::TooManyDays => say!(refusals::too_many_days, field = field),
+        Problem::Twice => say!(refusals::listed_twice, field = field),
     }
 }
 
-const fn name(field: Field) -> &'static str {
+/// A field by its name.
+fn name(field: Field) -> &'static str {
     match field {
-        Field::Name => "The name",
-        Field::TrimYield => "The trim yield",
-        Field::PressYield => "The press yield",
-        Field::SoakYield => "The soaking or brewing yield",
-        Field::Density => "The density",
-        Field::JuiceDensity => "The juice density",
-        Field::PieceWeight => "The weight of a piece",
-        Field::Contents => "What the pack holds",
-        Field::PackPrice => "The price of the pack",
-        Field::Surcharge => "The surcharge",
-        Field::Supplier => "The supplier's name",
-        Field::Brimful => "The brimful volume",
-        Field::Declared => "The declared size",
-        Field::Headspace => "The headspace",
-        Field::Base => "The diameter at the base",
-        Field::Rim => "The diameter at the rim",
-        Field::Height => "The height",
-        Field::Readings => "A reading",
-        Field::AtATime => "The number bought at a time",
-        Field::TierFrom => "The number a lower price begins at",
-        Field::TierPrice => "The lower price",
-        Field::Allergens => "The allergens",
-        Field::Nuts => "The list of nuts",
-        Field::Parts => "The list of parts",
-        Field::SoldAs => "The name on labels",
-        Field::Air => "The air beaten in",
-        Field::Step => "The step",
-        Field::TopUp => "The top-up",
-        Field::Packing => "The share of a scoop that is ice",
-        Field::Allowed => "What a package may be short by",
-        Field::LeastHeadspace => "The room for the closure",
-        Field::BatchSize => "The number of packages in a batch",
-        Field::MeasuredAt => "The temperature",
-        Field::Weekly => "The number sold a week",
-        Field::Net => "The net contents",
-        Field::SetCount => "The number per drink",
-        Field::Reference => "The size the recipe is written for",
-        Field::LineAmount => "The amount",
-        Field::ProcessLoss => "The process loss",
-        Field::PerDrink => "The time per drink",
-        Field::PerLitre => "The time per litre",
-        Field::PerBatch => "The time per batch",
-        Field::Batch => "The number of drinks in a batch",
+        Field::Name => say!(common::name),
+        Field::TrimYield => say!(goods::trim_yield),
+        Field::PressYield => say!(goods::juice_yield),
+        Field::SoakYield => say!(goods::soaked_weight),
+        Field::Density => say!(goods::drink_density),
+        Field::JuiceDensity => say!(goods::juice_density),
+        Field::PieceWeight => say!(goods::piece_weight),
+        Field::Contents => say!(goods::pack_size),
+        Field::PackPrice => say!(goods::case_price),
+        Field::Surcharge => say!(goods::delivery_or_deposit),
+        Field::Supplier => say!(goods::supplier),
+        Field::Brimful => say!(goods::brimful_capacity),
+        Field::Declared => say!(labels::labeled_size),
+        Field::Headspace => say!(labels::headspace),
+        Field::Base => say!(goods::base_width),
+        Field::Rim => say!(goods::rim_width),
+        Field::Height => say!(goods::inside_height),
+        Field::Readings => say!(refusals::reading),
+        Field::AtATime => say!(goods::packs_per_order),
+        Field::TierFrom => say!(goods::minimum_packs),
+        Field::TierPrice => say!(goods::volume_price),
+        Field::Allergens => say!(labels::allergens),
+        Field::Nuts => say!(labels::which_nuts),
+        Field::Parts => say!(labels::parts),
+        Field::SoldAs => say!(goods::name_on_labels),
+        Field::Air => say!(drinks::air),
+        Field::Step => say!(drinks::piece_size),
+        Field::TopUp => say!(refusals::fill_to_the_line),
+        Field::Packing => say!(drinks::ice_packing),
+        Field::Allowed => say!(labels::allowed_variation),
+        Field::LeastHeadspace => say!(labels::room_for_closure),
+        Field::BatchSize => say!(labels::packages_per_batch),
+        Field::MeasuredAt => say!(labels::measured_at),
+        Field::Weekly => say!(drinks::drinks_sold_per_week),
+        Field::Net => say!(labels::package_net_contents),
+        Field::SetCount => say!(goods::amount_per_drink),
+        Field::Reference => say!(drinks::recipe_makes),
+        Field::LineAmount => say!(drinks::amount_needed),
+        Field::ProcessLoss => say!(drinks::press_or_pour_loss),
+        Field::PerDrink => say!(drinks::labor_per_drink),
+        Field::PerLitre => say!(drinks::labor_per_liter),
+        Field::PerBatch => say!(drinks::labor_per_batch),
+        Field::Batch => say!(drinks::drinks_per_batch),
         Field::FlatCost(cost) => super::costs::flat_cost(cost),
-        Field::Unsold => "The unsold share",
-        Field::Target => "The target margin",
-        Field::Ph => "The pH",
-        Field::KeepsDays => "The days it keeps",
-        Field::Price => "The menu price",
-        Field::TaxRate => "The tax rate",
-        Field::FeeShare => "The payment fee",
-        Field::FeeFixed => "The fixed payment fee",
-        Field::Commission => "The commission",
-        Field::Wage => "The hourly wage",
-        Field::Endings => "Price endings",
-        Field::TillColumn => "The name of a column",
-        Field::Monday => "A week",
-        Field::Units => "The number sold",
-        Field::Contribution => "What one contributed",
-        Field::Place => "The place",
-        Field::Size => "The size",
-        Field::Start => "The first week of the change",
-        Field::Last => "The last week",
-        Field::Offers => "The sizes",
-        Field::PriceDay => "The day of the price",
-        Field::EarlierPrice => "An earlier price",
-        Field::OnHand => "What is here",
-        Field::WeighedBought => "The weight as bought",
-        Field::WeighedTrimmed => "The weight after trimming",
-        Field::WeighedPressed => "The weight of the juice",
-        Field::Makes => "The number to make",
-        Field::OffShelf => "The number off the shelf",
-        Field::Ready => "What is ready",
-        Field::PacksToBuy => "The number of packs",
-        Field::Paid => "The price paid",
-        Field::PriceDays => "The days until a price is old",
-        Field::ScaleStep => "The step of the scale",
-        Field::JugStep => "The step of the jugs",
+        Field::Unsold => say!(drinks::waste),
+        Field::Target => say!(drinks::target_margin),
+        Field::Ph => say!(labels::measured_ph),
+        Field::KeepsDays => say!(labels::use_within),
+        Field::Price => say!(drinks::menu_price),
+        Field::TaxRate => say!(book::sales_tax),
+        Field::FeeShare => say!(book::card_fee),
+        Field::FeeFixed => say!(refusals::card_fee_per_transaction),
+        Field::Commission => say!(book::app_commission),
+        Field::Wage => say!(book::hourly_wage),
+        Field::Endings => say!(book::price_endings),
+        Field::TillColumn => say!(refusals::register_column),
+        Field::Monday => say!(refusals::week),
+        Field::Units => say!(sales::drinks_sold),
+        Field::Contribution => say!(drinks::profit_per_drink),
+        Field::Place => say!(decide::place),
+        Field::Size => say!(labels::size),
+        Field::Start => say!(sales::change_starts),
+        Field::Last => say!(sales::last_week),
+        Field::Offers => say!(counter::sizes),
+        Field::PriceDay => say!(refusals::price_date),
+        Field::EarlierPrice => say!(refusals::earlier_price),
+        Field::OnHand => say!(counter::on_hand),
+        Field::WeighedBought => say!(goods::weight_as_purchased),
+        Field::WeighedTrimmed => say!(goods::trimmed_weight),
+        Field::WeighedPressed => say!(refusals::juice_weight),
+        Field::Makes => say!(counter::drinks_to_make),
+        Field::OffShelf => say!(refusals::from_the_shelf),
+        Field::Ready => say!(refusals::ready),
+        Field::PacksToBuy => say!(refusals::packs_to_buy),
+        Field::Paid => say!(refusals::price_paid),
+        Field::PriceDays => say!(book::flag_prices_older),
+        Field::ScaleStep => say!(book::scale_rounds_to),
+        Field::JugStep => say!(book::cup_marks),
     }
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::support::{buying_list, day, ingredient_id};
-
-    #[test]
-    fn what_has_no_name_of_its_own_is_named_once() {
-        let said = |key| the(key, "Kale");
-        assert_eq!(said(Key::Ingredient(ingredient_id(1))), "the ingredient Kale");
-        assert_eq!(said(Key::Week(day("2026-11-23"))), "the week of 23 Nov 2026");
-        assert_eq!(said(Key::Batch(day("2026-11-26"))), "the batch of 26 Nov 2026");
-        assert_eq!(said(Key::BuyingList), "the buying list");
-        assert_eq!(the(Key::Settings, ""), "the book");
-    }
+    use crate::support::{buying_list, ingredient_id};
 
     #[test]
     fn the_buying_list_has_a_capital_only_where_it_stands_first() {
@@ -262,9 +179,6 @@ mod tests {
         assert_eq!(called(&book, Key::BuyingList), "the buying list");
         assert_eq!(called_first(&book, Key::BuyingList), "The buying list");
         let missing = Refusal::Missing { key: Key::Ingredient(ingredient_id(1)), needed_by: Some(Key::BuyingList) };
-        assert_eq!(
-            refusal(&missing, &book),
-            "The buying list needs an ingredient that is not in the book. Add it first."
-        );
+        assert_eq!(refusal(&missing, &book), "Missing for the buying list: ingredient. Add that first.");
     }
 }

@@ -1,10 +1,11 @@
 //! Steps that can be taken back: when they were done, and what stands in the way.
 
-use super::costs::flat_cost_is;
+use super::costs;
 use super::refusals::called_first;
 use super::{Speaker, day, short_day, time_of_day};
 use crate::book::{Book, Clash, FlatCost, Found, Key, Step, Tree};
 use crate::foundation::measure::{Date, Exact, MOST_PLACES, Money, Share};
+use crate::say;
 
 /// How many steps are named before the rest is counted.
 const NAMED: usize = 3;
@@ -15,7 +16,7 @@ pub fn moment(on: Date, hour: u32, minute: u32, today: Date) -> String {
     let time = time_of_day(hour, minute);
     match today.days_since(on) {
         0 => time,
-        1 => format!("Yesterday {time}"),
+        1 => say!(first::yesterday_at, time = time),
         _ if today.parts().0 == on.parts().0 => format!("{} {time}", short_day(on)),
         _ => day(on),
     }
@@ -24,14 +25,6 @@ pub fn moment(on: Date, hour: u32, minute: u32, today: Date) -> String {
 /// A day and time that hold on other days too: "23 Nov 2026 17:05".
 pub fn day_and_time(on: Date, hour: u32, minute: u32) -> String {
     format!("{} {}", day(on), time_of_day(hour, minute))
-}
-
-/// A moment as it stands inside a sentence.
-pub(super) fn inside(moment: &str) -> String {
-    match moment.strip_prefix("Yesterday") {
-        Some(time) => format!("yesterday{time}"),
-        None => moment.to_string(),
-    }
 }
 
 /// What a step was done to, where its name does not say so already: "Orchard Green, Bottle".
@@ -46,50 +39,49 @@ pub fn of(name: &str, of: Option<Key>, book: &Book) -> String {
 
 /// What has to be taken back before a step: each by its name and when.
 pub fn take_back_first(later: &[(String, String)]) -> String {
-    let named: Vec<String> = later.iter().take(NAMED).map(|(name, when)| format!("{name}, {when}")).collect();
-    let more = match later.len().saturating_sub(NAMED) {
-        0 => String::new(),
-        more => format!("; and {more} more"),
-    };
-    format!("Take back first: {}{more}.", named.join("; "))
+    let named = later.iter().take(NAMED);
+    let named: Vec<String> =
+        named.map(|(name, when)| say!(refusals::step_and_time, step = name, when = when)).collect();
+    let steps = named.join("; ");
+    match later.len().saturating_sub(NAMED) {
+        0 => say!(refusals::undo_first, steps = steps),
+        more => say!(refusals::undo_first_and_more, steps = steps, more = super::number(more)),
+    }
 }
 
 /// The step that takes another back.
 pub fn undo_of(name: &str) -> String {
-    format!("Undo {name}")
+    say!(refusals::undo_step, step = name)
 }
 
 /// That a step was taken back.
 pub fn undone(name: &str) -> String {
-    format!("Undone: {name}.")
+    say!(refusals::undone, step = name)
 }
 
 /// That a step was done again.
 pub fn redone(name: &str) -> String {
-    format!("Redone: {name}.")
+    say!(refusals::redone, step = name)
 }
 
 /// Why a step was not taken back: `why` is a sentence.
 pub fn not_undone(name: &str, why: &str) -> String {
-    format!("Not undone: {name}. {why}")
+    say!(refusals::not_undone, step = name, why = why)
 }
 
 /// Why a step was not done again.
 pub fn not_redone(name: &str, why: &str) -> String {
-    format!("Not redone: {name}. {why}")
+    say!(refusals::not_redone, step = name, why = why)
 }
-
-/// Said of a step that is not kept beside the book.
-pub const TOO_LARGE: &str = "Too large to keep: it can be undone until this page is left.";
 
 /// Another tab took a step back before.
 pub fn already_undone(name: &str) -> String {
-    format!("Nothing to undo for {name}: another tab did the same before.")
+    say!(refusals::already_undone, step = name)
 }
 
 /// Another tab did a step again before.
 pub fn already_redone(name: &str) -> String {
-    format!("Nothing to redo for {name}: another tab did the same before.")
+    say!(refusals::already_redone, step = name)
 }
 
 /// What was changed since, so that a step cannot be walked over: which field, what is there now,
@@ -97,25 +89,21 @@ pub fn already_redone(name: &str) -> String {
 pub fn changed_since(clashes: &[Clash], book: &Book, speaker: &Speaker) -> String {
     let Some(First { clash, fields, what, more }) = First::of(clashes) else { return String::new() };
     if !book.contains(clash.key) {
-        return "What it changed is not in the book any more. A later step or another tab removed it.".to_string();
+        return say!(refusals::changed_since_gone).to_string();
     }
-    let name = if clash.key == Key::Settings { "Settings".to_string() } else { called_first(book, clash.key) };
-    let Some((what, verb)) = what else {
-        return format!("{name} has changed since then. Change it by hand.");
+    let name =
+        if clash.key == Key::Settings { say!(refusals::settings).to_string() } else { called_first(book, clash.key) };
+    let Some(field) = what else {
+        return say!(refusals::changed_since_record, name = name);
     };
     let now = match (clash.found, value(clash.key, clash.stands.as_ref(), &fields, speaker)) {
-        (Found::Value, Some(value)) => {
-            format!("{name}: {what} {verb} now {value}, changed by a later step or in another tab.")
-        }
-        (Found::Removed, _) => format!("{name}: {what} {} removed since then.", past(verb)),
-        (Found::Value | Found::OtherForm, _) => {
-            format!("{name}: {what} {} changed since then.", if verb == "are" { "have" } else { "has" })
-        }
+        (Found::Value, Some(value)) => say!(refusals::changed_since_to, name = name, field = field, value = value),
+        (Found::Removed, _) => say!(refusals::changed_since_removed, name = name, field = field),
+        (Found::Value | Found::OtherForm, _) => say!(refusals::changed_since_form, name = name, field = field),
     };
-    match more {
-        0 | 1 => format!("{now}{} Change it by hand.", others(more)),
-        more => format!("{now}{} Change them by hand.", others(more)),
-    }
+    let by_hand = if more > 0 { say!(refusals::changes_by_hand) } else { say!(refusals::change_by_hand) };
+    let said = [Some(now), others(more), Some(by_hand.to_string())];
+    said.into_iter().flatten().collect::<Vec<_>>().join(" ")
 }
 
 /// The first of several clashes, as it is told.
@@ -124,8 +112,8 @@ pub(super) struct First<'a> {
     pub(super) clash: &'a Clash,
     /// The names of the fields on the way to it.
     pub(super) fields: Vec<&'a str>,
-    /// Its field by the trade's name, and "is" or "are". It is `None` for a whole record.
-    pub(super) what: Option<(&'static str, &'static str)>,
+    /// Its field by the trade's name. It is `None` for a whole record.
+    pub(super) what: Option<&'static str>,
     /// How many more there are.
     pub(super) more: usize,
 }
@@ -136,23 +124,14 @@ impl First<'_> {
         let price = clashes.iter().find(|clash| clash.field() == Some("price"));
         let clash = price.or(clashes.first())?;
         let fields = fields(&clash.path);
-        let what = what(clash.key, &fields).and_then(|what| what.rsplit_once(' '));
+        let what = what(clash.key, &fields);
         Some(First { clash, fields, what, more: clashes.len().saturating_sub(1) })
     }
 }
 
-/// "was" for "is", "were" for "are".
-pub(super) fn past(verb: &str) -> &'static str {
-    if verb == "are" { "were" } else { "was" }
-}
-
-/// How many other fields changed too, behind what is said of the first.
-pub(super) fn others(more: usize) -> String {
-    match more {
-        0 => String::new(),
-        1 => " 1 other field changed too.".to_string(),
-        more => format!(" {more} other fields changed too."),
-    }
+/// How many other fields changed too, as a sentence. Returns `None` if no others did.
+pub(super) fn others(more: usize) -> Option<String> {
+    (more > 0).then(|| say!(refusals::other_fields, fields = more))
 }
 
 /// The names of the fields on the way to a clash, without the kind of the record.
@@ -164,89 +143,91 @@ fn fields(path: &[Step]) -> Vec<&str> {
     fields.skip(1).collect()
 }
 
-/// A field by the trade's name, with its verb. Returns `None` for a whole record.
+/// A field by the trade's name. Returns `None` for a whole record.
 fn what(key: Key, fields: &[&str]) -> Option<&'static str> {
     let what = match (key, fields) {
         (_, []) => return None,
-        (_, ["name"]) => "the name is",
-        (Key::Settings | Key::Drink(_), [field]) if flat_cost(field).is_some() => flat_cost(field).map(flat_cost_is)?,
-        (Key::Settings, ["tax", ..]) => "sales tax is",
-        (Key::Settings, ["payment-fee", "share"]) => "the card fee is",
-        (Key::Settings, ["payment-fee", ..]) => "the card fee per transaction is",
-        (Key::Settings, ["commission"]) => "the delivery app commission is",
-        (Key::Settings, ["wage"]) => "the hourly wage is",
-        (Key::Settings | Key::Drink(_), ["unsold"]) => "the waste is",
-        (Key::Settings | Key::Drink(_), ["target"]) => "the target margin is",
-        (Key::Settings, ["covers"]) => "what the margin is figured on is",
-        (Key::Settings, ["endings"]) => "the price endings are",
-        (Key::Settings, ["currency"]) => "the currency is",
-        (Key::Settings, ["units"]) => "the units are",
-        (Key::Settings, ["till", ..]) => "the register's columns are",
-        (Key::Settings, ["price-days"]) => "the days until a price is old are",
-        (Key::Settings, ["scale-step"]) => "what the scale rounds to is",
-        (Key::Settings, ["jug-step"]) => "the measuring cup marks are",
-        (Key::Ingredient(_), ["trim-yield"]) => "the trim yield is",
-        (Key::Ingredient(_), ["press-yield"]) => "the juice yield is",
-        (Key::Ingredient(_), ["soak-yield"]) => "the soaked or brewed yield is",
-        (Key::Ingredient(_), ["density"]) => "the density is",
-        (Key::Ingredient(_), ["juice-density"]) => "the juice density is",
-        (Key::Ingredient(_), ["piece-weight"]) => "the weight of a piece is",
-        (Key::Ingredient(_), ["allergens"]) => "the allergens are",
-        (Key::Ingredient(_), ["nuts"]) => "the list of nuts is",
-        (Key::Ingredient(_), ["parts"]) => "the list of parts is",
-        (Key::Ingredient(_), ["sold-as"]) => "the name on labels is",
-        (Key::Ingredient(_), ["produce"]) => "whether it is fruit or vegetable is",
-        (Key::Ingredient(_), ["weighings", ..]) => "the weighings are",
-        (Key::Ingredient(_) | Key::Packaging(_), ["packs", "price"]) => "the case price is",
-        (Key::Ingredient(_) | Key::Packaging(_), ["packs", "day"]) => "the date of the price is",
-        (Key::Ingredient(_) | Key::Packaging(_), ["packs", "contents"]) => "the pack size is",
-        (Key::Ingredient(_) | Key::Packaging(_), ["packs", "supplier"]) => "the supplier is",
-        (Key::Ingredient(_) | Key::Packaging(_), ["packs", "surcharge"]) => "the surcharge is",
-        (Key::Ingredient(_) | Key::Packaging(_), ["packs", "at-a-time"]) => "the number bought at a time is",
-        (Key::Ingredient(_) | Key::Packaging(_), ["packs", "earlier", ..]) => "the price history is",
-        (Key::Ingredient(_) | Key::Packaging(_), ["packs", "tiers", "price"]) => "the volume price is",
-        (Key::Ingredient(_) | Key::Packaging(_), ["packs", "tiers", ..]) => "the volume pricing is",
-        (Key::Ingredient(_) | Key::Packaging(_), ["packs", ..]) => "the packs are",
-        (Key::Ingredient(_) | Key::Packaging(_), ["on-hand", "day"]) => "the date of the count is",
-        (Key::Ingredient(_) | Key::Packaging(_), ["on-hand", ..]) => "the amount on hand is",
-        (Key::Packaging(_), ["part"]) => "the part of the container is",
-        (Key::PackagingSet(_), _) | (Key::Container(_), ["set" | "shared", ..]) => "the packaging is",
-        (Key::Container(_), ["brimful", ..]) => "the brimful capacity is",
-        (Key::Container(_), ["declared"]) => "the labeled size is",
-        (Key::Container(_), ["headspace", ..]) => "the headspace is",
-        (Key::Drink(_), ["kind"]) => "the kind of drink is",
-        (Key::Drink(_), ["reference"]) => "what the recipe makes is",
-        (Key::Drink(_), ["lines", "amount"]) => "an amount in the recipe is",
-        (Key::Drink(_), ["lines", ..]) => "the recipe is",
-        (Key::Drink(_), ["air"]) => "the air beaten in is",
-        (Key::Drink(_), ["process-loss"]) => "the press or pour loss is",
-        (Key::Drink(_), ["labour", ..]) => "the labor is",
-        (Key::Drink(_), ["treated"]) => "the treatment is",
-        (Key::Drink(_), ["ph"]) => "the pH is",
-        (Key::Drink(_), ["keep-refrigerated"]) => "how to keep it is",
-        (Key::Drink(_), ["keeps-days"]) => "the number of days it keeps is",
-        (Key::Offer(_), ["price"]) => "the menu price is",
-        (Key::Offer(_), ["weekly"]) => "the weekly number is",
-        (Key::Offer(_), ["service"]) => "how it is sold is",
-        (Key::Offer(_), ["filling", "batch"]) => "the number of packages in a batch is",
-        (Key::Offer(_), ["filling", "batch-risk"]) => "the risk of short batches is",
-        (Key::Offer(_), ["filling", "measured-at"]) => "the temperature when measured is",
-        (Key::Offer(_), ["filling", ..]) => "the fill is",
-        (Key::Week(_), _) => "the sales are",
-        (Key::SeenPrice(_), ["place"]) => "the place is",
-        (Key::SeenPrice(_), ["size"]) => "the size is",
-        (Key::SeenPrice(_), ["price"]) => "the price is",
-        (Key::SeenPrice(_), ["day"]) => "the date is",
-        (Key::Scenario(_), ["offers", ..]) => "the menu is",
-        (Key::Batch(_), ["makes", "units"]) => "the number to make is",
-        (Key::Batch(_), ["makes", "filled"]) => "what is filled is",
-        (Key::Batch(_), ["makes", "off-shelf"]) => "the number off the shelf is",
-        (Key::Batch(_), ["makes", ..]) => "the list of drinks is",
-        (Key::Batch(_), ["ready", ..]) => "what is ready is",
-        (Key::BuyingList, ["lines", "packs"]) => "the number of packs is",
-        (Key::BuyingList, ["lines", "paid"]) => "the price paid is",
-        (Key::BuyingList, ..) => "the list is",
-        _ => "a field is",
+        (_, ["name"]) => say!(common::name),
+        (Key::Settings | Key::Drink(_), [field]) if flat_cost(field).is_some() => {
+            flat_cost(field).map(costs::flat_cost)?
+        }
+        (Key::Settings, ["tax", ..]) => say!(book::sales_tax),
+        (Key::Settings, ["payment-fee", "share"]) => say!(book::card_fee),
+        (Key::Settings, ["payment-fee", ..]) => say!(refusals::card_fee_per_transaction),
+        (Key::Settings, ["commission"]) => say!(book::app_commission),
+        (Key::Settings, ["wage"]) => say!(book::hourly_wage),
+        (Key::Settings | Key::Drink(_), ["unsold"]) => say!(drinks::waste),
+        (Key::Settings | Key::Drink(_), ["target"]) => say!(drinks::target_margin),
+        (Key::Settings, ["covers"]) => say!(book::margin_figured_on),
+        (Key::Settings, ["endings"]) => say!(book::price_endings),
+        (Key::Settings, ["currency"]) => say!(book::currency),
+        (Key::Settings, ["units"]) => say!(book::units),
+        (Key::Settings, ["till", ..]) => say!(refusals::register_columns),
+        (Key::Settings, ["price-days"]) => say!(book::flag_prices_older),
+        (Key::Settings, ["scale-step"]) => say!(book::scale_rounds_to),
+        (Key::Settings, ["jug-step"]) => say!(book::cup_marks),
+        (Key::Ingredient(_), ["trim-yield"]) => say!(goods::trim_yield),
+        (Key::Ingredient(_), ["press-yield"]) => say!(goods::juice_yield),
+        (Key::Ingredient(_), ["soak-yield"]) => say!(goods::soaked_weight),
+        (Key::Ingredient(_), ["density"]) => say!(goods::drink_density),
+        (Key::Ingredient(_), ["juice-density"]) => say!(goods::juice_density),
+        (Key::Ingredient(_), ["piece-weight"]) => say!(goods::piece_weight),
+        (Key::Ingredient(_), ["allergens"]) => say!(labels::allergens),
+        (Key::Ingredient(_), ["nuts"]) => say!(labels::which_nuts),
+        (Key::Ingredient(_), ["parts"]) => say!(labels::parts),
+        (Key::Ingredient(_), ["sold-as"]) => say!(goods::name_on_labels),
+        (Key::Ingredient(_), ["produce"]) => say!(goods::kind_of_ingredient),
+        (Key::Ingredient(_), ["weighings", ..]) => say!(refusals::weighings),
+        (Key::Ingredient(_) | Key::Packaging(_), ["packs", "price"]) => say!(goods::case_price),
+        (Key::Ingredient(_) | Key::Packaging(_), ["packs", "day"]) => say!(refusals::price_date),
+        (Key::Ingredient(_) | Key::Packaging(_), ["packs", "contents"]) => say!(goods::pack_size),
+        (Key::Ingredient(_) | Key::Packaging(_), ["packs", "supplier"]) => say!(goods::supplier),
+        (Key::Ingredient(_) | Key::Packaging(_), ["packs", "surcharge"]) => say!(goods::delivery_or_deposit),
+        (Key::Ingredient(_) | Key::Packaging(_), ["packs", "at-a-time"]) => say!(goods::packs_per_order),
+        (Key::Ingredient(_) | Key::Packaging(_), ["packs", "earlier", ..]) => say!(market::price_history),
+        (Key::Ingredient(_) | Key::Packaging(_), ["packs", "tiers", "price"]) => say!(goods::volume_price),
+        (Key::Ingredient(_) | Key::Packaging(_), ["packs", "tiers", ..]) => say!(refusals::volume_pricing),
+        (Key::Ingredient(_) | Key::Packaging(_), ["packs", ..]) => say!(goods::packs),
+        (Key::Ingredient(_) | Key::Packaging(_), ["on-hand", "day"]) => say!(refusals::count_date),
+        (Key::Ingredient(_) | Key::Packaging(_), ["on-hand", ..]) => say!(counter::on_hand),
+        (Key::Packaging(_), ["part"]) => say!(goods::packaging_type),
+        (Key::PackagingSet(_), _) | (Key::Container(_), ["set" | "shared", ..]) => say!(labels::packaging),
+        (Key::Container(_), ["brimful", ..]) => say!(goods::brimful_capacity),
+        (Key::Container(_), ["declared"]) => say!(labels::labeled_size),
+        (Key::Container(_), ["headspace", ..]) => say!(labels::headspace),
+        (Key::Drink(_), ["kind"]) => say!(drinks::drink_type),
+        (Key::Drink(_), ["reference"]) => say!(drinks::recipe_makes),
+        (Key::Drink(_), ["lines", "amount"]) => say!(drinks::amount_needed),
+        (Key::Drink(_), ["lines", ..]) => say!(drinks::recipe),
+        (Key::Drink(_), ["air"]) => say!(drinks::air),
+        (Key::Drink(_), ["process-loss"]) => say!(drinks::press_or_pour_loss),
+        (Key::Drink(_), ["labour", ..]) => say!(drinks::labor),
+        (Key::Drink(_), ["treated"]) => say!(labels::treatment),
+        (Key::Drink(_), ["ph"]) => say!(labels::measured_ph),
+        (Key::Drink(_), ["keep-refrigerated"]) => say!(labels::keep_refrigerated),
+        (Key::Drink(_), ["keeps-days"]) => say!(labels::use_within),
+        (Key::Offer(_), ["price"]) => say!(drinks::menu_price),
+        (Key::Offer(_), ["weekly"]) => say!(drinks::drinks_sold_per_week),
+        (Key::Offer(_), ["service"]) => say!(labels::how_sold),
+        (Key::Offer(_), ["filling", "batch"]) => say!(labels::packages_per_batch),
+        (Key::Offer(_), ["filling", "batch-risk"]) => say!(labels::short_batch_risk),
+        (Key::Offer(_), ["filling", "measured-at"]) => say!(labels::measured_at),
+        (Key::Offer(_), ["filling", ..]) => say!(labels::fill),
+        (Key::Week(_), _) => say!(refusals::sales),
+        (Key::SeenPrice(_), ["place"]) => say!(decide::place),
+        (Key::SeenPrice(_), ["size"]) => say!(labels::size),
+        (Key::SeenPrice(_), ["price"]) => say!(drinks::price),
+        (Key::SeenPrice(_), ["day"]) => say!(refusals::date),
+        (Key::Scenario(_), ["offers", ..]) => say!(refusals::menu),
+        (Key::Batch(_), ["makes", "units"]) => say!(counter::drinks_to_make),
+        (Key::Batch(_), ["makes", "filled"]) => say!(refusals::filled),
+        (Key::Batch(_), ["makes", "off-shelf"]) => say!(refusals::from_the_shelf),
+        (Key::Batch(_), ["makes", ..]) => say!(refusals::drinks),
+        (Key::Batch(_), ["ready", ..]) => say!(refusals::ready),
+        (Key::BuyingList, ["lines", "packs"]) => say!(refusals::packs_to_buy),
+        (Key::BuyingList, ["lines", "paid"]) => say!(refusals::price_paid),
+        (Key::BuyingList, ..) => say!(refusals::shopping_lines),
+        _ => say!(refusals::some_field),
     };
     Some(what)
 }
@@ -259,7 +240,7 @@ fn flat_cost(field: &str) -> Option<FlatCost> {
 /// What stands in a field, as a person would read it. Returns `None` if no text says that.
 pub(super) fn value(key: Key, stands: Option<&Tree>, fields: &[&str], speaker: &Speaker) -> Option<String> {
     let text = match stands {
-        None | Some(Tree::Nothing) => return Some("blank".to_string()),
+        None | Some(Tree::Nothing) => return Some(say!(refusals::no_value).to_string()),
         Some(Tree::Text(text)) => text,
         Some(Tree::Flag(_) | Tree::List(_) | Tree::Fields(_)) => return None,
     };

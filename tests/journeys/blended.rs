@@ -4,11 +4,49 @@
 //! Everything is invented. Each expected figure was worked out by hand, from the formulas that
 //! stand beside it; none comes from the engine. Ice weighs 0.917 g/mL (IAPWS R10-06).
 
+use brimwright::say;
+
 use crate::entering;
 use crate::harness::{By, Journey};
 
-const SIZE: By<'_> = By::Label("What a drink of this size takes");
-const HEAD: &[&str] = &["Ingredient", "In the drink", "To use"];
+fn size() -> By<'static> {
+    By::Label(say!(drinks::try_a_size))
+}
+
+fn head() -> [&'static str; 3] {
+    [say!(drinks::ingredient), say!(drinks::in_the_drink), say!(drinks::amount_needed)]
+}
+
+/// A name, and how it is used.
+fn used(name: &str, prep: &str) -> String {
+    format!("{name} {prep}")
+}
+
+/// The names in the first column of the smoothie's recipe.
+fn smoothie() -> [String; 5] {
+    [
+        used("Banana", say!(drinks::trimmed)),
+        used("Whole milk", say!(drinks::as_purchased)),
+        used("Ice", say!(drinks::ice_blended_in)),
+        used("Yoghurt", say!(drinks::as_purchased)),
+        used(say!(drinks::air_row), say!(drinks::air_row_about)),
+    ]
+}
+
+/// The smoothie's recipe, with these amounts in the drink; air is not added.
+fn rows<'a>(head: &'a [&'a str], names: &'a [String; 5], amounts: [&'a str; 5]) -> Vec<Vec<&'a str>> {
+    let row = |(name, amount): (&'a String, &'a str)| vec![name.as_str(), amount, say!(drinks::same_amount)];
+    let mut rows: Vec<Vec<&str>> = [head.to_vec()].into_iter().chain(names.iter().zip(amounts).map(row)).collect();
+    rows[5][2] = "";
+    rows
+}
+
+async fn expect_recipe(journey: &Journey, amounts: [&str; 5]) {
+    let (head, names) = (head(), smoothie());
+    let rows = rows(&head, &names, amounts);
+    let rows: Vec<&[&str]> = rows.iter().map(Vec::as_slice).collect();
+    journey.expect_rows(say!(drinks::recipe), &rows).await;
+}
 
 #[tokio::test]
 async fn drinks_with_ice_and_air_and_halves_of_a_banana() {
@@ -25,163 +63,149 @@ async fn drinks_with_ice_and_air_and_halves_of_a_banana() {
 async fn bought(journey: &Journey) {
     // A banana of 150 g leaves 96 g, 100 mL once puréed.
     entering::ingredient(journey, "Banana", "12 kg", "24").await;
-    journey.enter(By::Label("Left after trimming"), "64").await;
-    journey.enter(By::Label("Density in the drink"), "0.96").await;
-    journey.enter(By::Label("Weight of one piece as bought"), "150").await;
+    journey.enter(By::Label(say!(goods::trim_yield)), "64").await;
+    journey.enter(By::Label(say!(goods::drink_density)), "0.96").await;
+    journey.enter(By::Label(say!(goods::piece_weight)), "150").await;
     for (name, holds, price) in [("Whole milk", "10 L", "15"), ("Yoghurt", "5 L", "20")] {
         entering::ingredient(journey, name, holds, price).await;
-        journey.wait_for_text("Not yet looked at. A drink with it cannot say what it holds.").await;
-        journey.click(By::Text("Milk")).await;
-        journey.wait_for_text("It holds: Milk.").await;
+        journey.wait_for_text(say!(labels::ingredient_not_checked)).await;
+        journey.click(By::Text(say!(labels::milk))).await;
+        journey.wait_for_text(&say!(labels::ingredient_contains, allergens = say!(labels::milk))).await;
     }
     entering::ingredient(journey, "Ice", "10 kg", "2").await;
-    journey.click(By::Text("None of these")).await;
-    journey.wait_for_text("It holds none of these.").await;
+    journey.click(By::Text(say!(labels::none_of_these))).await;
+    journey.wait_for_text(say!(labels::ingredient_contains_none)).await;
     entering::container(journey, "Tumbler", "350", "20").await;
-    journey.expect_figures("How full it is poured", &[("Poured", "330 mL")]).await;
+    journey.expect_figures(say!(labels::fill), &[(say!(labels::fill), "330 mL")]).await;
 }
 
 /// 100 mL of banana, 150 of milk, 91.7 g = 100 mL of ice and 50 mL of yoghurt, and a tenth of it
 /// air: 440 mL.
 async fn a_smoothie(journey: &Journey) {
-    entering::drink(journey, "Cloud Nine", "Blended", "440").await;
+    entering::drink(journey, "Cloud Nine", say!(first::type_blended), "440").await;
     entering::line(journey, "Banana", "1 ea").await;
-    journey.expect_value(By::Label("Stage of Banana"), "trimmed").await;
-    journey.choose(By::Label("In other sizes: Banana"), "in steps").await;
-    journey.enter(By::Label("In steps of, Banana"), "0.5").await;
-    journey.expect_value(By::Label("In steps of, Banana"), "0.5 ea").await;
+    journey.expect_value(By::Label(&prep_of("Banana")), say!(drinks::trimmed)).await;
+    journey.choose(By::Label(&scaling_of("Banana")), say!(drinks::by_the_piece)).await;
+    let piece = say!(drinks::piece_size_of, name = "Banana");
+    journey.enter(By::Label(&piece), "0.5").await;
+    journey.expect_value(By::Label(&piece), "0.5 ea").await;
     entering::line(journey, "Whole milk", "150").await;
-    journey.choose(By::Label("In other sizes: Whole milk"), "top-up").await;
+    journey.choose(By::Label(&scaling_of("Whole milk")), say!(drinks::fill_to_the_line)).await;
     entering::line(journey, "Ice", "91.7 g").await;
-    journey.choose(By::Label("Stage of Ice"), "ice, blended in").await;
+    journey.choose(By::Label(&prep_of("Ice")), say!(drinks::use_ice_blended_in)).await;
     entering::line(journey, "Yoghurt", "50").await;
-    journey.expect_sentence(By::Label("Written for"), "The lines below make 400 mL.").await;
-    journey.enter(By::Label("Air beaten in"), "10").await;
-    journey.expect_sentence(By::Label("Written for"), "The lines below make 440 mL.").await;
+    let makes = By::Label(say!(drinks::recipe_makes));
+    journey.expect_sentence(makes, &say!(drinks::ingredients_make, volume = "400 mL")).await;
+    journey.enter(By::Label(say!(drinks::air)), "10").await;
+    journey.expect_sentence(makes, &say!(drinks::ingredients_make, volume = "440 mL")).await;
     journey.screenshot("recipe").await;
+}
+
+fn prep_of(name: &str) -> String {
+    say!(drinks::prep_of, name = name)
+}
+
+fn scaling_of(name: &str) -> String {
+    say!(drinks::scaling_of, name = name)
 }
 
 async fn sizes_on_the_spot(journey: &Journey) {
     let steps = journey.title_of_undo().await;
-    journey.type_into(SIZE, "220").await;
+    journey.type_into(size(), "220").await;
     // Half of all: half a banana is a step.
-    let half: [&[&str]; 6] = [
-        HEAD,
-        &["Banana trimmed", "0.5 ea", "same"],
-        &["Whole milk as bought", "75 mL", "same"],
-        &["Ice blended in", "46 g", "same"],
-        &["Yoghurt as bought", "25 mL", "same"],
-        &["Air beaten in", "20 mL", ""],
-    ];
-    journey.expect_rows("Recipe", &half).await;
-    journey.type_into(SIZE, "330").await;
+    expect_recipe(journey, ["0.5 ea", "75 mL", "46 g", "25 mL", "20 mL"]).await;
+    journey.type_into(size(), "330").await;
     // Three quarters: 1.5 steps, up to a whole banana, 110 mL with its air. Ice 68.775 g, 82.5 mL,
     // yoghurt 37.5, 41.25; of 330 that leaves 96.25, of which 87.5 are milk. Air: 330 / 11.
-    let three_quarters: [&[&str]; 6] = [
-        HEAD,
-        &["Banana trimmed", "1 ea", "same"],
-        &["Whole milk as bought", "88 mL", "same"],
-        &["Ice blended in", "69 g", "same"],
-        &["Yoghurt as bought", "38 mL", "same"],
-        &["Air beaten in", "30 mL", ""],
-    ];
-    journey.expect_rows("Recipe", &three_quarters).await;
+    expect_recipe(journey, ["1 ea", "88 mL", "69 g", "38 mL", "30 mL"]).await;
     journey.screenshot("size_typed").await;
-    journey.type_into(SIZE, "0").await;
-    journey.expect_sentence(SIZE, "A drink is more than nothing. Type a size such as 330 mL.").await;
+    journey.type_into(size(), "0").await;
+    journey.expect_sentence(size(), &say!(drinks::size_too_small, example = "330 mL")).await;
     assert_eq!(journey.title_of_undo().await, steps);
 }
 
 /// Without a top-up: at three quarters of the recipe the banana jumps from one half to two, and
 /// what is made from 302.5 mL to 357.5.
 async fn between_two_steps(journey: &Journey) {
-    let way = By::Label("In other sizes: Whole milk");
-    journey.choose(way, "in proportion").await;
-    journey.type_into(SIZE, "320").await;
+    let scaling = scaling_of("Whole milk");
+    let way = By::Label(&scaling);
+    journey.choose(way, say!(drinks::scale_with_size)).await;
+    journey.type_into(size(), "320").await;
     // 320 - 302.5 and 357.5 - 320.
-    let sentence = "No whole number of steps fills this size: 18 mL would stay empty, and with one step more 38 mL \
-                    would be too much. Let one ingredient be the top-up.";
-    journey.expect_sentence(SIZE, sentence).await;
+    journey.expect_sentence(size(), &say!(drinks::between_pieces, short = "18 mL", over = "38 mL")).await;
     // 302.5 - 55 = 0.75 * 330: just before the jump.
-    journey.type_into(SIZE, "300").await;
-    journey.expect_sentence(SIZE, "").await;
+    journey.type_into(size(), "300").await;
+    journey.expect_sentence(size(), "").await;
     // (300 - 55) / 330 = 0.742424 times 150 mL, 91.7 g and 50 mL.
-    let before: [&[&str]; 6] = [
-        HEAD,
-        &["Banana trimmed", "0.5 ea", "same"],
-        &["Whole milk as bought", "111 mL", "same"],
-        &["Ice blended in", "68 g", "same"],
-        &["Yoghurt as bought", "37 mL", "same"],
-        &["Air beaten in", "27 mL", ""],
-    ];
-    journey.expect_rows("Recipe", &before).await;
+    expect_recipe(journey, ["0.5 ea", "111 mL", "68 g", "37 mL", "27 mL"]).await;
     // A size that is sold says the same: 330 - 302.5 and 357.5 - 330.
-    journey.choose(By::Label("Add a size"), "Tumbler").await;
-    journey.expect_lines(By::Item("Tumbler"), &["Tumbler", "no price", "cannot be computed"]).await;
+    journey.choose(By::Label(say!(drinks::add_size)), "Tumbler").await;
+    journey.expect_lines(By::Item("Tumbler"), &["Tumbler", say!(first::no_price), say!(first::needs_details)]).await;
     journey.click(By::Text("Tumbler")).await;
-    journey
-        .wait_for_text(
-            "No whole number of steps fills this size: 28 mL would stay empty, and with one step more 28 mL would be \
-             too much. Let one ingredient be the top-up.",
-        )
-        .await;
-    journey.click(By::Text("The drink")).await;
-    journey.choose(way, "top-up").await;
+    journey.wait_for_text(&say!(drinks::between_pieces, short = "28 mL", over = "28 mL")).await;
+    journey.click(By::Text(say!(drinks::back_to_drink))).await;
+    journey.choose(way, say!(drinks::fill_to_the_line)).await;
     journey.click(By::Text("Tumbler")).await;
-    journey.wait_for_text("Poured 330 mL: 350 mL to the rim less 20 mL left empty.").await;
+    let fill = say!(drinks::fill_from, fill = "330 mL", brimful = "350 mL", headspace = "20 mL");
+    journey.wait_for_text(&fill).await;
 }
 
 async fn a_card_with_allergens(journey: &Journey) {
-    journey.click(By::Text("Recipe card")).await;
+    journey.click(By::Text(say!(drinks::recipe_card))).await;
+    let banana = say!(counter::by_the_piece, prep = say!(drinks::trimmed), piece = "0.5 ea");
+    let milk = say!(counter::fill_to_the_line, prep = say!(drinks::as_purchased));
     let lines = [
-        "1 ea Banana trimmed, in steps of 0.5 ea",
-        "87.5 mL Whole milk as bought, top-up: more or less of it meets the line",
-        "68.78 g Ice blended in",
-        "37.5 mL Yoghurt as bought",
+        used("1 ea Banana", &banana),
+        used("87.5 mL Whole milk", &milk),
+        used("68.78 g Ice", say!(drinks::ice_blended_in)),
+        used("37.5 mL Yoghurt", say!(drinks::as_purchased)),
     ];
-    journey.expect_each(".recipe > li", &lines).await;
-    let open = "Contains Milk (Whole milk, Yoghurt). Not stated yet, so it may hold any: Banana. Check the label of \
-                each, and enter it.";
-    journey.expect_each(".allergens", &[open]).await;
+    journey.expect_each(".recipe > li", &lines.each_ref().map(String::as_str)).await;
+    let milk = say!(labels::allergen_with_ingredients, allergen = say!(labels::milk), names = "Whole milk, Yoghurt");
+    let contains = say!(labels::contains, allergens = milk);
+    let not_checked = say!(labels::allergens_not_checked_sentence, names = "Banana");
+    journey.expect_each(".allergens", &[&*[&*contains, &not_checked].join(" ")]).await;
     journey.screenshot("card").await;
-    journey.click(By::Text("Buying")).await;
+    journey.click(By::Text(say!(first::buying))).await;
     journey.click(By::Text("Banana")).await;
-    journey.click(By::Text("None of these")).await;
-    journey.wait_for_text("It holds none of these.").await;
-    journey.click(By::Text("Counter")).await;
+    journey.click(By::Text(say!(labels::none_of_these))).await;
+    journey.wait_for_text(say!(labels::ingredient_contains_none)).await;
+    journey.click(By::Text(say!(first::counter))).await;
     journey.click(By::Text("Tumbler")).await;
-    journey.expect_each(".allergens", &["Contains Milk (Whole milk, Yoghurt)."]).await;
+    journey.expect_each(".allergens", &[&*contains]).await;
 }
 
 /// Of 330 mL ice takes its own volume where it is held under, and that of its weight in tea of
 /// 1.05 g/mL where it floats.
 async fn over_ice(journey: &Journey) {
     entering::ingredient(journey, "Apple tea", "10 L", "8").await;
-    journey.enter(By::Label("Density in the drink"), "1.05").await;
-    entering::drink(journey, "Long Shade", "Over ice", "330").await;
+    journey.enter(By::Label(say!(goods::drink_density)), "1.05").await;
+    entering::drink(journey, "Long Shade", say!(first::type_over_ice), "330").await;
     entering::line(journey, "Apple tea", "230").await;
     entering::line(journey, "Ice", "105 g").await;
-    journey.choose(By::Label("In other sizes: Ice"), "fixed").await;
-    journey.choose(By::Label("Stage of Ice"), "ice, floating").await;
-    journey.type_into(SIZE, "330").await;
+    journey.choose(By::Label(&scaling_of("Ice")), say!(drinks::fixed_amount)).await;
+    journey.choose(By::Label(&prep_of("Ice")), say!(drinks::use_ice_floating)).await;
+    journey.type_into(size(), "330").await;
     // 105 / 1.05 = 100.
-    over(journey, "230 mL", "floating", "105 g").await;
+    over(journey, "230 mL", say!(drinks::ice_floating), "105 g").await;
     // 105 / 0.917 = 114.504.
-    journey.choose(By::Label("Stage of Ice"), "ice, held under the line").await;
-    over(journey, "215 mL", "held under the line", "105 g").await;
+    journey.choose(By::Label(&prep_of("Ice")), say!(drinks::use_ice_under_line)).await;
+    over(journey, "215 mL", say!(drinks::ice_under_line), "105 g").await;
     // A scoop of 200 mL, 60 % of it ice: 110.04 g, 120 mL.
-    journey.enter(By::Label("Amount of Ice"), "200 mL").await;
-    journey.expect_value(By::Label("Of a scoop of Ice, solid"), "60").await;
-    over(journey, "210 mL", "held under the line", "200 mL").await;
+    journey.enter(By::Label(&say!(drinks::amount_of, name = "Ice")), "200 mL").await;
+    let packing = say!(drinks::ice_packing_of, name = "Ice");
+    journey.expect_value(By::Label(&packing), "60").await;
+    over(journey, "210 mL", say!(drinks::ice_under_line), "200 mL").await;
     // 200 * 0.55 * 0.917 = 100.87 g, of which 1.05 take a millilitre: 96.067.
-    journey.enter(By::Label("Of a scoop of Ice, solid"), "55").await;
-    journey.choose(By::Label("Stage of Ice"), "ice, floating").await;
-    over(journey, "234 mL", "floating", "200 mL").await;
+    journey.enter(By::Label(&packing), "55").await;
+    journey.choose(By::Label(&prep_of("Ice")), say!(drinks::use_ice_floating)).await;
+    over(journey, "234 mL", say!(drinks::ice_floating), "200 mL").await;
     journey.screenshot("over_ice").await;
 }
 
 async fn over(journey: &Journey, tea: &str, place: &str, ice: &str) {
-    let name = format!("Ice {place}");
-    let rows: [&[&str]; 3] = [HEAD, &["Apple tea as bought", tea, "same"], &[&name, ice, "same"]];
-    journey.expect_rows("Recipe", &rows).await;
+    let (apple_tea, name) = (used("Apple tea", say!(drinks::as_purchased)), used("Ice", place));
+    let (head, same) = (head(), say!(drinks::same_amount));
+    let rows: [&[&str]; 3] = [&head, &[&apple_tea, tea, same], &[&name, ice, same]];
+    journey.expect_rows(say!(drinks::recipe), &rows).await;
 }

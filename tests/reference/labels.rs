@@ -5,7 +5,8 @@ use brimwright::drink::fill::scale;
 use brimwright::drink::label::{Caution, ListedAs, NetContents, NetSource, PercentJuice, facts};
 use brimwright::exchange;
 use brimwright::foundation::measure::{System, Volume};
-use brimwright::words::{UNTREATED_JUICE, label_error, net_contents};
+use brimwright::say;
+use brimwright::words::{label_error, net_contents};
 
 use crate::sr28::juice_density;
 use crate::support::{
@@ -49,7 +50,7 @@ fn the_warning_is_the_laws() {
         "WARNING: This product has not been pasteurized and, therefore, may contain harmful bacteria that can ",
         "cause serious illness in children, the elderly, and persons with weakened immune systems."
     );
-    assert_eq!(UNTREATED_JUICE, law);
+    assert_eq!(say!(labels::untreated_juice_warning), law);
 }
 
 #[test]
@@ -130,6 +131,6 @@ fn without_a_volume_there_are_words_and_no_percentage() {
     let error = facts(&book, &offer(1, 1, None)).unwrap().package.unwrap().unwrap_err();
     assert_eq!(
         label_error(&error, &book),
-        "Invented ingredient 1 is weighed in one place and poured by volume in another, so it needs a density. Enter grams per mL as it is in the drink."
+        "Needs: density of Invented ingredient 1 in drinks. You weigh in one place and pour by volume in another. Enter grams per mL."
     );
 }

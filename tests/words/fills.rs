@@ -6,6 +6,7 @@ use brimwright::drink::ledger::OfferError;
 use brimwright::drink::packaged::{PackagedError, PackagedFill, Waters};
 use brimwright::foundation::measure::{Density, Exact, Money, ReadError, Scale, Temperature, Volume};
 use brimwright::foundation::statistics::Spread;
+use brimwright::say;
 use brimwright::words;
 
 use crate::{BOTTLE, book, ounces};
@@ -14,7 +15,7 @@ use crate::{BOTTLE, book, ounces};
 fn a_length_that_was_not_taken() {
     assert_eq!(
         words::read_error(&ReadError::NotALength { unit: "oz".into() }, "3 1/2 in"),
-        "“oz” is not a unit of length known here. Use mm, cm or in, such as 3 1/2 in."
+        "“oz” is not a unit of length. Use mm, cm or in, such as 3 1/2 in."
     );
 }
 
@@ -22,7 +23,7 @@ fn a_length_that_was_not_taken() {
 fn a_temperature_that_was_not_taken() {
     assert_eq!(
         words::read_error(&ReadError::NotATemperature { unit: "K".into() }, "68 °F"),
-        "“K” is not a scale of temperature known here. Use °F or °C, such as 68 °F."
+        "“K” is not a temperature scale. Use °F or °C, such as 68 °F."
     );
 }
 
@@ -33,56 +34,50 @@ fn what_was_refused() {
     let at = |field, problem| words::refusal(&Refusal::Field { key, field, problem }, &book);
     assert_eq!(
         at(Field::Headspace, Problem::NoHeights),
-        "The headspace by height needs heights. Give the measures of the cup or readings of the bottle first."
+        "Headspace: a height needs measures. First measure the cup, or enter readings of the bottle."
     );
     assert_eq!(
         at(Field::Readings, Problem::TooFew),
-        "A reading alone is not enough: a bottle needs at least two, the last one at the rim."
+        "Reading: one is not enough. A bottle needs at least two, the last at the rim."
     );
     assert_eq!(
         at(Field::Readings, Problem::Falls(3)),
-        "A reading must be higher and hold more than the one before: number 3 does not. Measure it again."
+        "Reading 3: must be higher and hold more than the one before. Measure again."
     );
-    assert_eq!(at(Field::Rim, Problem::NotPositive), "The diameter at the rim must be more than zero.");
+    assert_eq!(at(Field::Rim, Problem::NotPositive), "Inside rim width: must be more than zero.");
     assert_eq!(
         at(Field::TierFrom, Problem::NotAboveOne),
-        "The number a lower price begins at must be more than 1; the price of a single pack stands above."
+        "Minimum packs: must be more than 1. Enter the price of one pack above."
     );
-    assert_eq!(at(Field::AtATime, Problem::LessThanOne), "The number bought at a time must be at least 1.");
+    assert_eq!(at(Field::AtATime, Problem::LessThanOne), "Packs per order: must be at least 1.");
     assert_eq!(
         at(Field::Step, Problem::AnotherKind),
-        "The step must be measured as the amount is: a weight for a weight, pieces for pieces."
+        "Piece size: measure like the amount: a weight for a weight, pieces for pieces."
     );
     assert_eq!(
         at(Field::TopUp, Problem::MoreThanOne),
-        "The top-up: only one ingredient can take what is left. Let the other follow in proportion first."
+        "Fill to the line: only one ingredient can do that. Change the other one first."
     );
     assert_eq!(
         at(Field::Packing, Problem::NotAPacking),
-        "The share of a scoop that is ice must be more than 0 % and at most 100 %. Cubes as they fall fill 54 to 67 %: type 60."
+        "Ice packing: must be above 0% and at most 100%. Loose cubes fill 54% to 67%: type 60."
     );
     assert_eq!(
         at(Field::Net, Problem::NeitherWeightNorVolume),
-        "The net contents must be a weight or a volume, such as 355 mL or 12.4 oz."
+        "Package net contents: must be a weight or a volume, such as 355 mL or 12.4 oz."
     );
     assert_eq!(
         at(Field::Ph, Problem::NotAPh),
-        "The pH of a drink lies between 1 and 14. Type what your meter shows, such as 3.8, or leave it blank."
+        "Measured pH: must be between 1 and 14. Type what your meter shows, such as 3.8, or leave blank."
     );
-    assert_eq!(at(Field::BatchSize, Problem::LessThanOne), "The number of packages in a batch must be at least 1.");
-    assert_eq!(
-        at(Field::BatchSize, Problem::NotWhole),
-        "The number of packages in a batch must be a whole number, such as 12."
-    );
+    assert_eq!(at(Field::BatchSize, Problem::LessThanOne), "Packages per batch: must be at least 1.");
+    assert_eq!(at(Field::BatchSize, Problem::NotWhole), "Packages per batch: must be a whole number, such as 12.");
     assert_eq!(
         at(Field::MeasuredAt, Problem::NotMeasuredThere),
-        "The temperature must be 32 to 104 °F (0 to 40 °C), where water's density is known."
+        "Drink temperature: must be 32 to 104 °F (0 to 40 °C), where water's density is known."
     );
-    assert_eq!(at(Field::KeepsDays, Problem::NotWhole), "The days it keeps must be a whole number, such as 12.");
-    assert_eq!(
-        at(Field::KeepsDays, Problem::TooManyDays),
-        "The days it keeps can be 730 at most. Check for a digit too many."
-    );
+    assert_eq!(at(Field::KeepsDays, Problem::NotWhole), "Use within: must be a whole number, such as 12.");
+    assert_eq!(at(Field::KeepsDays, Problem::TooManyDays), "Use within: 730 at most. Check for an extra digit.");
 }
 
 #[test]
@@ -91,11 +86,11 @@ fn why_a_container_has_no_fill() {
     let said = |error| words::fill_error(&error, &book);
     assert_eq!(
         said(FillError::NoHeights(BOTTLE)),
-        "The headspace of Bottle is a height, but no heights of it are known. Give its measures, or readings by pouring."
+        "Needs: heights of Bottle. Enter inside measures, or readings by pouring."
     );
     assert_eq!(
         said(FillError::OverTheRim { container: BOTTLE, over: ounces(50) }),
-        "That is 0.50\u{a0}fl oz more than Bottle holds to the rim. Check the volume."
+        "That is 0.50\u{a0}fl oz over the brimful capacity of Bottle. Check the volume."
     );
 }
 
@@ -106,42 +101,36 @@ fn why_a_recipe_does_not_make_a_size() {
     let said = |error| words::offer_error(&OfferError::Scale(error), &book);
     assert_eq!(
         said(ScaleError::TopUpNegative { drink, over: ounces(120) }),
-        "Rounded to whole steps, the rest is 1.2\u{a0}fl oz more than fits here, and nothing is left for the top-up. Make the steps smaller, or another ingredient the top-up."
+        "The pieces are 1.2\u{a0}fl oz too much for this size. Use smaller pieces, or fill to the line with another ingredient."
     );
     assert_eq!(
         said(ScaleError::BetweenSteps { drink, short: ounces(110), over: ounces(290) }),
-        "No whole number of steps fills this size: 1.1\u{a0}fl oz would stay empty, and with one step more 2.9\u{a0}fl oz would be too much. Let one ingredient be the top-up."
+        "No number of pieces fits this size: 1.1\u{a0}fl oz short, or 2.9\u{a0}fl oz over with one more. Let one ingredient fill to the line."
     );
-    assert_eq!(
-        said(ScaleError::NothingToFloatIn(drink)),
-        "Ice floats, but the recipe has nothing for it to float in. Add what is poured."
-    );
+    assert_eq!(said(ScaleError::NothingToFloatIn(drink)), "The ice has nothing to float in. Add a liquid.");
 }
 
 #[test]
 fn why_there_is_no_fill_target() {
     let book = book();
     let said = |error| words::packaged_error(&error, &book);
-    assert_eq!(said(PackagedError::NotPackaged), "This size is not packaged ahead of sale.");
-    assert_eq!(
-        said(PackagedError::NothingDeclared),
-        "The container has no declared size. Enter what its label says it holds."
-    );
+    assert_eq!(said(PackagedError::NotPackaged), "This size is not packaged ahead.");
+    assert_eq!(said(PackagedError::NothingDeclared), "The container has no labeled size. Enter the size on its label.");
     assert_eq!(
         said(PackagedError::NoTolerance),
-        "The directive has no tolerance for a declared size under 5 mL or over 10 L. Choose another rule."
+        "The directive has no tolerance under 5 mL or over 10 L. Choose another rule."
     );
     assert_eq!(
         said(PackagedError::NoAllowance),
-        "Enter what a single package may be short by. Look up the maximum allowable variation for this size in NIST Handbook 133. No number is given here from memory."
+        "Needs: allowed variation. Look up the maximum allowable variation for this size in NIST Handbook 133. No number is given here from memory."
     );
     assert_eq!(
         said(PackagedError::TooFewWeighings(0)),
-        "Weigh or measure what is in some packages, and enter each. Two give a spread; twenty give a good one (common practice)."
+        "Weigh or measure what is in some packages, and enter each. Two give a spread; twenty give a good one (rule of thumb, no published source)."
     );
     assert_eq!(
         said(PackagedError::TooFewWeighings(1)),
-        "One package has no spread. Weigh or measure at least one more; twenty give a good one (common practice)."
+        "One package has no spread. Weigh or measure at least one more. Twenty give a good spread (rule of thumb, no published source)."
     );
 }
 
@@ -184,15 +173,15 @@ fn what_to_know_of_a_fill_target() {
     assert_eq!(
         words::packaged_cautions(&low, &book),
         [
-            "The container is too small for its declared size: the fullest packages need 0.250\u{a0}fl oz more room. Fill more evenly, declare less, or take a larger container.",
-            "No package may be short by twice the tolerance. At this spread more than 1 in 10,000 would be. Fill more evenly.",
-            "The packages weighed hold 0.500\u{a0}fl oz less than declared on average. Fill more.",
+            "The container is too small for its labeled size. The fullest packages need 0.250\u{a0}fl oz more room. Fill more evenly, label less, or use a larger container.",
+            "No package may be short by twice the tolerance. At this spread, more than 1 in 10,000 would be. Fill more evenly.",
+            "The packages you weighed average 0.500\u{a0}fl oz below the labeled size. Fill more.",
         ]
     );
     let said = |fill: PackagedFill| words::packaged_cautions(&fill, &book);
     assert_eq!(
         said(PackagedFill { batch: None, ..even }),
-        ["Enter the packages per batch. Filled to the declared size, half of all batches are short on average."]
+        ["Enter the packages per batch. Filled to the labeled size, half of all batches average short."]
     );
     let few = Spread { count: 3, ..even.spread };
     assert_eq!(
@@ -200,17 +189,20 @@ fn what_to_know_of_a_fill_target() {
         ["3 weighings so far. Twenty give a good spread (rule of thumb, no published source)."]
     );
     let too_full = |too_full| said(PackagedFill { too_full, ..even });
-    assert_eq!(too_full(1), ["1 weighing is more than the container holds. Correct it: it moves the target."]);
-    assert_eq!(too_full(2), ["2 weighings are more than the container holds. Correct them: they move the target."]);
+    assert_eq!(too_full(1), ["1 weighing is more than the container holds. Correct that number: it moves the target."]);
+    assert_eq!(
+        too_full(2),
+        ["2 weighings are more than the container holds. Correct those numbers: they move the target."]
+    );
     let wide = Single { tolerance: ounces(1200), spreads: Exact::new(3, 0), none_twice: false };
     assert_eq!(
         said(PackagedFill { single: Some(wide), ..even }),
-        ["The allowed variation, 12.00\u{a0}fl oz, is as large as the size itself. Correct it."]
+        ["The allowed variation, 12.00\u{a0}fl oz, is as large as the size itself. Correct that number."]
     );
     let raised = FillTarget { target: ounces(1210), ..target };
     assert_eq!(
         said(PackagedFill { batch: None, target: raised, ..even }),
-        ["Enter the packages per batch. Without it, nothing is added for the average of a batch."]
+        ["Enter the packages per batch. Without that number, nothing is added for the batch average."]
     );
     let single = |none_twice| Single { tolerance: ounces(30), spreads: Exact::new(3, 0), none_twice };
     let short = |too_short, none_twice| said(PackagedFill { too_short, single: Some(single(none_twice)), ..even });
@@ -227,8 +219,9 @@ fn what_to_know_of_a_fill_target() {
         let batch = Some(BatchRisk { packages: Exact::new(packages, 0), quantile: Exact::new(2, 0) });
         words::fill_target_means(&PackagedFill { batch, ..even }, rule)
     };
-    let european = "The average must reach the declared size. Few packages may be short by the tolerance, and none by twice that (76/211/EEC, Annex I).";
-    let all = "Under 100 packages, the average of all must reach the declared size (SI 2006/659, Schedule 2, 4.7).";
+    let european = "The average must reach the labeled size. Few packages may be short by the tolerance, and none by twice that (76/211/EEC, Annex I).";
+    let all =
+        "In batches under 100, all packages together must average the labeled size (SI 2006/659, Schedule 2, 4.7).";
     for small in [1, 12, 99] {
         assert_eq!(means(small, FillRule::EuropeanOrBritish), [european, all]);
     }
@@ -236,15 +229,15 @@ fn what_to_know_of_a_fill_target() {
     assert_eq!(means(1000, FillRule::EuropeanOrBritish), [european]);
     assert_eq!(
         means(12, FillRule::Average),
-        ["The average must reach the declared size. No law is known to ask only this."]
+        ["The average must reach the labeled size. We know of no law that asks only this."]
     );
     // The shares: scipy.stats.binom, in tests/reference/data/samples.csv.
     assert_eq!(
         means(12, FillRule::UnitedStates),
         [
-            "The average must reach the declared size. No package may be short by more than the allowed variation (NIST Handbook 133). The target stays at least 3 spreads above that.",
-            "If 2.5\u{a0}% of packages were short by more, a sample of 12 would fail at 26.2\u{a0}%. A sample of 24 would at 45.5\u{a0}%.",
-            "At 3 spreads it is 1.6\u{a0}% and 3.2\u{a0}% at most.",
+            "The average must reach the labeled size. No package may be short by more than the allowed variation (NIST Handbook 133). The target stays at least 3 spreads above that.",
+            "Say 2.5\u{a0}% of packages were short by more. A sample of 12 would fail 26.2\u{a0}% of the time. A sample of 24: 45.5\u{a0}%.",
+            "At 3 spreads, a sample of 12 fails at most 1.6\u{a0}% of the time. A sample of 24: at most 3.2\u{a0}%.",
         ]
     );
 }
@@ -260,25 +253,28 @@ fn whose_share_of_short_packages_it_is() {
 fn where_contents_count_and_where_they_were_measured() {
     let forty = Temperature::new(Exact::new(40, 0), Scale::Fahrenheit);
     let warm = Temperature::new(Exact::new(68, 0), Scale::Fahrenheit);
-    assert_eq!(words::measured_at(forty, None), "Contents count at 40\u{a0}°F. Blank means they were measured there.");
+    assert_eq!(
+        words::measured_at(forty, None),
+        "Contents count at 40\u{a0}°F. Leave blank if you measured at that temperature."
+    );
     let water = |millionths: i64| Density::from_grams_per_millilitre(Exact::new(millionths, 6));
     let waters = Waters { by_law: water(999_973), measured: water(998_207) };
     let same = Waters { measured: waters.by_law, ..waters };
     assert_eq!(
         words::measured_at(forty, Some((forty, same))),
-        "Contents count at 40\u{a0}°F, where they were measured."
+        "Contents count at 40\u{a0}°F, the temperature you measured at."
     );
     assert_eq!(
         words::measured_at(forty, Some((warm, waters))),
-        "Contents count at 40\u{a0}°F. Water is 1.0000 g/mL there, and 0.9982 at 68\u{a0}°F (Metrologia 38, 2001). Juice swells a little more."
+        "Contents count at 40\u{a0}°F. Water is 1.0000 g/mL at that temperature, and 0.9982 at 68\u{a0}°F (Metrologia 38, 2001). Juice swells a little more."
     );
 }
 
 #[test]
 fn the_variation_is_looked_up_and_a_sample_says_that_it_is_one() {
     assert_eq!(
-        words::ALLOWED_VARIATION,
-        "Look up the maximum allowable variation for this size in NIST Handbook 133. We did not find its table."
+        say!(labels::look_up_variation),
+        "Look up the maximum allowable variation for this size in NIST Handbook 133. We do not have that table."
     );
-    assert_eq!(words::INVENTED_VARIATION, "Sample number, invented: not from the handbook.");
+    assert_eq!(say!(labels::sample_variation), "Sample number, not from the handbook.");
 }

@@ -8,6 +8,7 @@ use brimwright::drink::label::{Allergens, Caution, LabelError, Law, NetContents,
 use brimwright::drink::ledger::OfferError;
 use brimwright::drink::yields::YieldError;
 use brimwright::foundation::measure::{Amount, Currency, Exact, NumberStyle, System, Unit};
+use brimwright::say;
 use brimwright::words::{self, Speaker};
 
 use crate::{GINGER, book, ounces};
@@ -33,8 +34,13 @@ fn net_contents_are_said_in_both_systems() {
     assert_eq!(ounces(120, System::Imperial), "354\u{a0}mL (12\u{a0}US fl oz)");
     let half_litre = said(Exact::new(500, 0), Unit::Millilitre, System::Metric, &continental);
     assert_eq!(half_litre, "500\u{a0}mL (16,9\u{a0}fl oz)");
-    assert_eq!(words::net_source(NetSource::Declared), "declared size");
-    assert_eq!(words::net_source(NetSource::Fill), "fill, as no size is declared");
+    let from = |source| {
+        let volume = Amount::new(Exact::new(12, 0), Unit::UsFluidOunce).volume().ok().flatten().expect("a volume");
+        let net = NetContents::of(volume, source).expect("small");
+        words::net_contents_from(&net, &Speaker::new(Currency::USD, System::UsCustomary, english.clone()))
+    };
+    assert_eq!(from(NetSource::Declared), "Net 12\u{a0}fl oz (354\u{a0}mL) (labeled size)");
+    assert_eq!(from(NetSource::Fill), "Net 12\u{a0}fl oz (354\u{a0}mL) (fill, no labeled size)");
 }
 
 #[test]
@@ -43,21 +49,21 @@ fn cautions_defer_to_law_and_practice() {
     let said = |caution| words::caution(&caution, &book);
     assert_eq!(
         said(Caution::FillShortOfDeclared(ounces(50))),
-        "The fill is 0.50\u{a0}fl oz less than the declared size. Fill more or declare less: a label may not state more than is there."
+        "The fill is 0.50\u{a0}fl oz below the labeled size. Fill more, or label less: a label may not state more than the package holds."
     );
     let kind = |allergen| said(Caution::NameTheKind(allergen));
     assert_eq!(kind(Allergen::TreeNuts), "Name the kind of nut, such as almonds or cashews.");
     assert_eq!(kind(Allergen::Fish), "Name the kind of fish, such as cod.");
     assert_eq!(kind(Allergen::Crustaceans), "Name the kind of crustacean, such as shrimp.");
-    assert_eq!(kind(Allergen::OtherGluten), "Name the cereal with gluten, such as rye, barley or oats.");
-    assert_eq!(kind(Allergen::Milk), "Name the food that it comes from.");
+    assert_eq!(kind(Allergen::OtherGluten), "Name the grain with gluten, such as rye, barley or oats.");
+    assert_eq!(kind(Allergen::Milk), "Name the food that the allergen comes from.");
     assert_eq!(
         said(Caution::AllergensAsInTheBook),
-        "Allergens are only as right as what was entered for each ingredient. Check every label, and what shares the blender or press."
+        "Allergens are only as right as what you entered for each ingredient. Check every label, and what shares the blender or press."
     );
     assert_eq!(
         said(Caution::NoLegalAdvice),
-        "These numbers are no legal advice: local codes and licensed practice decide."
+        "These numbers are not legal advice. Local codes and licensed professionals decide."
     );
 }
 
@@ -73,23 +79,23 @@ fn a_warning_must_warn() {
     let said = |caution| words::caution(&caution, &book);
     assert_eq!(
         said(Caution::UntreatedJuice(PACKAGED)),
-        "Untreated juice, packaged ahead: in the United States its label must carry the warning in the box (21 CFR 101.17(g)). Purées and raw fruit and vegetables blended in count as juice. The box stands on the information panel or the principal display panel. WARNING stays in bold capitals, with hairlines around the statement. Several states ask the same of juice packaged in a shop."
+        "Untreated juice, packaged ahead. In the United States, the label must carry the warning in the box (21 CFR 101.17(g)). Purées and raw fruit or vegetables blended in count as juice. Put the box on the information panel or the principal display panel. Keep WARNING in bold capitals, with hairlines around the statement. Several states ask the same of juice packaged in a shop."
     );
     assert_eq!(
         said(Caution::UntreatedJuice(GLASS)),
-        "Untreated juice by the glass: the federal label rule is for packages. Your state or county may have a rule of its own: ask your local inspector."
+        "Untreated juice by the glass. The federal label rule is for packages only. Your state or county may have its own rule: ask your local inspector."
     );
     assert_eq!(
         said(Caution::UntreatedJuice(None)),
-        "Untreated juice. Packaged ahead, in the United States its label must carry the warning in the box (21 CFR 101.17(g)). Purées and raw fruit and vegetables blended in count as juice. The box stands on the information panel or the principal display panel. WARNING stays in bold capitals, with hairlines around the statement. By the glass, the federal label rule does not apply: ask your local inspector. Say above how it is sold."
+        "Untreated juice. If packaged ahead, the label must carry the warning in the box (United States, 21 CFR 101.17(g)). Purées and raw fruit or vegetables blended in count as juice. Put the box on the information panel or the principal display panel. Keep WARNING in bold capitals, with hairlines around the statement. By the glass, the federal label rule does not apply: ask your local inspector. Choose how the drink is sold above."
     );
-    let raw = "Nobody said yet whether these are fruit or vegetable: Ginger, Nut butter. Raw, its package must carry the warning in the box, in the United States (21 CFR 101.17(g)). Say it at each, in Buying.";
+    let raw = "Needs: kind of ingredient for Ginger, Nut butter. If raw fruit or vegetable, the package must carry the warning in the box (United States, 21 CFR 101.17(g)). Set this in Buying.";
     for service in [None, PACKAGED] {
         assert_eq!(said(Caution::JuiceNotSaid(service, vec![GINGER, BUTTER])), raw);
     }
     assert_eq!(
         said(Caution::JuiceNotSaid(GLASS, vec![BUTTER])),
-        "Nobody said yet whether these are fruit or vegetable: Nut butter. Raw, it counts as untreated juice. Say it at each, in Buying."
+        "Needs: kind of ingredient for Nut butter. If raw fruit or vegetable, the drink counts as untreated juice. Set this in Buying."
     );
 }
 
@@ -99,7 +105,7 @@ fn a_warning_must_warn() {
 fn who_is_at_risk_is_named() {
     let book = book();
     let said = |caution| words::caution(&caution, &book);
-    let at_risk = "Untreated juice can make these people seriously ill: children, older people, pregnant people, and people with weak immune systems.";
+    let at_risk = "Untreated juice can make children, older or pregnant people and people with weak immune systems seriously ill.";
     assert_eq!(said(Caution::AtRisk(None)), at_risk);
     assert_eq!(said(Caution::AtRisk(GLASS)), at_risk);
     let packaged = format!(
@@ -113,7 +119,7 @@ fn who_is_at_risk_is_named() {
 fn selling_to_another_business_asks_for_more_than_a_warning() {
     assert_eq!(
         words::caution(&Caution::SoldToABusiness, &book()),
-        "In the United States, selling juice to another business makes you a processor: a HACCP plan and a 5-log treatment for all of your juice (21 CFR 120.3(l), 120.24). The warning on the label does not replace them. Some states ask for both at any amount."
+        "In the United States, selling juice to another business makes you a processor. All of your juice then needs a HACCP plan and a 5-log treatment (21 CFR 120.3(l), 120.24). The warning on the label does not replace them. Some states ask for both at any amount."
     );
 }
 
@@ -125,20 +131,20 @@ fn low_acid_juice_is_kept_cold() {
     let carrots = IngredientId::from_random(3);
     book.apply(&Edit::Put(Record::Ingredient(Ingredient::named(carrots, "Carrots")))).expect("an ingredient holds");
     let said = |caution| words::caution(&caution, &book);
-    let cold = "Low-acid juice must be kept refrigerated, treated or not: kept warm, it can cause botulism, which can kill (FDA guidance of June 2007, written for processors).";
+    let cold = "Low-acid juice must be kept refrigerated, treated or not. Kept warm, the juice can cause botulism, which can kill (FDA guidance for processors, June 2007).";
     assert_eq!(
         said(Caution::PublishedLowAcid(vec![carrots, GINGER])),
         format!(
-            "Juice that may be low-acid, by published pH: Carrots 5.88 to 6.40 (FDA list of pH), Ginger 5.60 to 5.90 (from memory). Above 4.6 is low-acid: measure the drink. {cold}"
+            "This juice may be low-acid, by published pH: Carrots 5.88 to 6.40 (FDA list of pH), Ginger 5.60 to 5.90 (source not checked). Above 4.6 is low-acid: measure the drink. {cold}"
         )
     );
     assert_eq!(
         said(Caution::MeasuredLowAcid(Exact::new(59, 1))),
-        format!("Low-acid juice: its pH is 5.9, above 4.6. {cold}")
+        format!("Low-acid juice: the pH is 5.9, above 4.6. {cold}")
     );
     assert_eq!(
         said(Caution::AcidityNotKnown(vec![BUTTER])),
-        format!("No pH is known here for Nut butter. Measure the drink: above 4.6 it is low-acid. {cold}")
+        format!("No pH is known for Nut butter. Measure the drink: above 4.6 is low-acid. {cold}")
     );
 }
 
@@ -155,32 +161,32 @@ fn how_a_drink_is_kept() {
     assert_eq!(said(true, Some(3), None), "Keep refrigerated. Use within 3 days of making.");
     assert_eq!(said(true, Some(3), Some("2026-11-27")), "Keep refrigerated. Use by 30 Nov 2026.");
     assert_eq!(said(false, Some(1), None), "Use within 1 day of making.");
-    assert_eq!(said(false, Some(0), None), "Use on the day of making.");
+    assert_eq!(said(false, Some(0), None), "Use on the day made.");
     assert_eq!(said(false, Some(0), Some("2026-12-31")), "Use by 31 Dec 2026.");
     assert_eq!(
-        words::HAS_A_FILL_TARGET,
-        "It has a fill target for packages, so it is packaged ahead. Take the fill target away first."
+        say!(labels::has_a_fill_target),
+        "This size has a fill target, so it is packaged ahead. Remove the fill target first."
     );
     assert_eq!(
-        words::WARNING_SHEET,
-        "For packages of untreated juice in the United States (21 CFR 101.17(g)). The box goes on the information panel or the principal display panel. Local codes may ask for more."
+        say!(labels::warning_sheet),
+        "For packages of untreated juice in the United States (21 CFR 101.17(g)). Put the box on the information panel or the principal display panel. Local codes may ask for more."
     );
-    assert_eq!(words::KEEPING_NOT_ENTERED, "not entered: your food-safety plan says");
+    assert_eq!(say!(labels::storage_not_entered), "Not entered. Follow your food-safety plan.");
 }
 
 #[test]
 fn choices_of_juice_are_named() {
     let produce = [None, Some(Produce::Raw), Some(Produce::Treated), Some(Produce::Neither)].map(words::produce);
     let expected = [
-        "Not said yet",
+        "Not answered yet",
         "Raw fruit, vegetable, juice or purée",
         "Treated (5-log), such as pasteurized juice",
-        "Neither fruit nor vegetable",
+        "Not fruit or vegetable",
     ];
     assert_eq!(produce, expected);
     assert_eq!([false, true].map(words::treatment), ["Not treated", "Treated (5-log, such as HPP)"]);
     assert_eq!([false, true].map(words::keep_refrigerated), ["Not entered", "Keep refrigerated"]);
-    assert_eq!([None, PACKAGED, GLASS].map(words::service), ["Not said yet", "Packaged ahead", "By the glass"]);
+    assert_eq!([None, PACKAGED, GLASS].map(words::service), ["Not answered yet", "Packaged ahead", "By the glass"]);
 }
 
 #[test]
@@ -189,19 +195,19 @@ fn what_a_label_lacks() {
     let said = |error| words::label_error(&error, &book);
     assert_eq!(
         said(LabelError::Mass(YieldError::NoDensity(GINGER))),
-        "A label lists ingredients by weight, and Ginger is poured by volume. Enter its grams per mL as it is in the drink."
+        "Labels list ingredients by weight. Needs: density of Ginger in the drink, in grams per mL."
     );
     assert_eq!(
         said(LabelError::Mass(YieldError::NoJuiceDensity(GINGER))),
-        "A label lists ingredients by weight, and the juice of Ginger is poured by volume. Enter grams per mL of the juice."
+        "Labels list ingredients by weight. Needs: density of the juice of Ginger, in grams per mL."
     );
     assert_eq!(
         said(LabelError::Mass(YieldError::NoPieceWeight(GINGER))),
-        "Ginger is counted in pieces but no piece has a weight. Enter the weight of one as bought."
+        "Needs: weight per piece of Ginger. Weigh one as purchased."
     );
     let drink = brimwright::book::DrinkId::from_random(1);
     let no_lines = LabelError::Offer(OfferError::Scale(ScaleError::NoLines(drink)));
-    assert_eq!(said(no_lines), "The recipe is empty. Add what goes in.");
+    assert_eq!(said(no_lines), "The recipe is empty. Add an ingredient.");
 }
 
 /// The book with an invented nut butter beside the ginger.
@@ -216,18 +222,18 @@ fn allergens_are_none_only_where_all_is_stated() {
     let book = with_butter();
     let said =
         |present, not_stated| words::allergens(&Allergens { present, not_stated, ..Allergens::default() }, &book);
-    assert_eq!(said(vec![], vec![]), "None of the allergens that must be named, as far as the book states.");
+    assert_eq!(said(vec![], vec![]), "None of the allergens that must be named, as far as your book says.");
     let empty = Allergens { nothing_in_it: true, ..Allergens::default() };
-    assert_eq!(words::allergens(&empty, &book), "Nothing is in the recipe yet.");
+    assert_eq!(words::allergens(&empty, &book), "The recipe is empty.");
     assert_eq!(
         said(vec![], vec![GINGER, BUTTER]),
-        "Not stated yet, so it may hold any: Ginger, Nut butter. Check the label of each, and enter it."
+        "Not checked, so the drink may contain any allergen: Ginger, Nut butter. Check each label and mark what you find."
     );
     let present = vec![(Allergen::Peanuts, vec![BUTTER]), (Allergen::Sulphites, vec![BUTTER, GINGER])];
     assert_eq!(said(present.clone(), vec![]), "Contains Peanuts (Nut butter); Sulfites (Nut butter, Ginger).");
     assert_eq!(
         said(present, vec![GINGER]),
-        "Contains Peanuts (Nut butter); Sulfites (Nut butter, Ginger). Not stated yet, so it may hold any: Ginger. Check the label of each, and enter it."
+        "Contains Peanuts (Nut butter); Sulfites (Nut butter, Ginger). Not checked, so the drink may contain any allergen: Ginger. Check each label and mark what you find."
     );
 }
 
@@ -236,14 +242,17 @@ fn beside_none_stands_what_is_used_around() {
     let book = with_butter();
     let around = |held: &[Allergen], not_all_stated| UsedAround { held: held.to_vec(), not_all_stated };
     let used = [Allergen::Peanuts, Allergen::Milk, Allergen::TreeNuts];
-    let three = "Made where peanuts, milk and tree nuts are used.";
+    let three = "Made where these are used: Peanuts, Milk, Tree nuts.";
     assert_eq!(words::used_around(&around(&used, false), Law::UnitedStates), three);
     assert_eq!(
         words::used_around(&around(&used[..2], false), Law::UnitedStates),
-        "Made where peanuts and milk are used."
+        "Made where these are used: Peanuts, Milk."
     );
-    assert_eq!(words::used_around(&around(&used[1..2], false), Law::UnitedStates), "Made where milk is used.");
-    assert_eq!(words::used_around(&around(&used[2..], false), Law::UnitedStates), "Made where tree nuts are used.");
+    assert_eq!(words::used_around(&around(&used[1..2], false), Law::UnitedStates), "Made where these are used: Milk.");
+    assert_eq!(
+        words::used_around(&around(&used[2..], false), Law::UnitedStates),
+        "Made where these are used: Tree nuts."
+    );
     assert_eq!(words::used_around(&around(&[], false), Law::UnitedStates), "");
     assert_eq!(
         words::used_around(&around(&[], true), Law::UnitedStates),
@@ -255,13 +264,13 @@ fn beside_none_stands_what_is_used_around() {
     assert_eq!(
         said(vec![], around(&used, true)),
         format!(
-            "None of the allergens that must be named, as far as the book states. {three} Other ingredients here are not checked yet."
+            "None of the allergens that must be named, as far as your book says. {three} Other ingredients here are not checked yet."
         )
     );
     // Beside what it holds too: who must not have peanuts reads "Contains Sesame" as safe.
     assert_eq!(
         said(vec![(Allergen::Sesame, vec![BUTTER])], around(&used, false)),
-        "Contains Sesame (Nut butter). Made where peanuts, milk and tree nuts are used."
+        "Contains Sesame (Nut butter). Made where these are used: Peanuts, Milk, Tree nuts."
     );
 }
 
@@ -270,9 +279,9 @@ fn a_mixture_whose_parts_name_more_is_asked_about() {
     let more = Allergens { parts_name_more: vec![BUTTER], ..Allergens::default() };
     assert_eq!(
         words::allergens(&more, &with_butter()),
-        "Parts name an allergen that is not marked: Nut butter. Mark what they name."
+        "The ingredients of a mixture name an allergen that is not marked: Nut butter. Mark the allergen."
     );
-    assert_eq!(words::allergens_by_law(&more, Law::UnitedStates), "none stated so far");
+    assert_eq!(words::allergens_by_law(&more, Law::UnitedStates), "None marked so far");
 }
 
 #[test]
@@ -281,7 +290,7 @@ fn what_is_not_among_the_nine_is_not_hidden() {
         let present = found.iter().map(|it| (*it, vec![GINGER])).collect();
         words::besides_the_nine(&Allergens { present, ..Allergens::default() })
     };
-    assert_eq!(of(&[Allergen::OtherGluten, Allergen::Milk, Allergen::Celery]), "gluten other than wheat, celery");
+    assert_eq!(of(&[Allergen::OtherGluten, Allergen::Milk, Allergen::Celery]), "Gluten other than wheat, Celery");
     // Sulfites are declared in a line of their own.
     assert_eq!(of(&[Allergen::Milk, Allergen::Sulphites]), "");
 }
@@ -298,15 +307,12 @@ fn nuts_are_named_and_mixtures_that_nobody_opened_say_so() {
     let mixed = Allergens { parts_not_known: vec![BUTTER], ..Allergens::default() };
     assert_eq!(
         words::allergens(&mixed, &book),
-        "Parts not known, so more may be in it: Nut butter. Read its label, and enter its parts."
+        "Mixture not known, so the drink may contain more: Nut butter. Read the label and enter the ingredients."
     );
     let at = |field, problem| words::refusal(&Refusal::Field { key: Key::Ingredient(BUTTER), field, problem }, &book);
-    assert_eq!(at(Field::Nuts, Problem::TooLong), "The list of nuts is longer than 80 letters. Shorten it.");
-    assert_eq!(
-        at(Field::Parts, Problem::LongerThanALabel),
-        "The list of parts is longer than 400 letters. Shorten it."
-    );
-    assert_eq!(at(Field::SoldAs, Problem::TooLong), "The name on labels is longer than 80 letters. Shorten it.");
+    assert_eq!(at(Field::Nuts, Problem::TooLong), "Which nuts: over 80 letters. Shorten the text.");
+    assert_eq!(at(Field::Parts, Problem::LongerThanALabel), "Ingredients in mix: over 400 letters. Shorten the text.");
+    assert_eq!(at(Field::SoldAs, Problem::TooLong), "Name on labels: over 80 letters. Shorten the text.");
 }
 
 /// FDA, January 2025: 12 nuts, second-hand, the twelve from memory. European Union: Regulation (EU)
@@ -314,8 +320,8 @@ fn nuts_are_named_and_mixtures_that_nobody_opened_say_so() {
 #[test]
 fn what_counts_as_a_nut_is_said_by_law_and_year() {
     assert_eq!(
-        words::TREE_NUTS,
-        "United States (FDA, January 2025), 12 nuts: almond, black walnut, Brazil nut, California walnut, cashew, hazelnut, heartnut, macadamia, pecan, pine nut, pistachio, walnut. Coconut, chestnut and shea no longer count. European Union (2017/C 428), 8 nuts and no others: almond, hazelnut, walnut, cashew, pecan, Brazil nut, pistachio, macadamia. Pine nuts do not count there."
+        words::tree_nuts(),
+        "United States, 12 nuts (FDA, January 2025). Almond, Brazil nut, cashew, hazelnut, macadamia, pecan, pine nut, pistachio, walnut. Also black walnut, California walnut and heartnut. Coconut, chestnut and shea no longer count. European Union, 8 nuts and no others (2017/C 428). Almond, Brazil nut, cashew, hazelnut, macadamia, pecan, pistachio, walnut. Pine nuts do not count in the EU."
     );
 }
 
@@ -363,13 +369,13 @@ fn a_law_lists_its_own_allergens() {
     assert_eq!(said(&both, |_| (), Law::UnitedStates), "Milk, Tree nuts (almonds, cashews)");
     assert_eq!(said(&both, |_| (), Law::European), "Milk, Nuts (almonds, cashews), Celery");
     assert_eq!(said(&both, |it| it.nuts.clear(), Law::UnitedStates), "Milk, Tree nuts");
-    assert_eq!(said(&both[2..], |_| (), Law::UnitedStates), "none");
+    assert_eq!(said(&both[2..], |_| (), Law::UnitedStates), "None");
     let around = |it: &mut Allergens| it.used_around.held.push(Allergen::Molluscs);
-    assert_eq!(said(&[], around, Law::European), "none. Made where molluscs are used.");
-    assert_eq!(said(&[], around, Law::UnitedStates), "none. Made where mollusks are used.");
-    assert_eq!(said(&[], |it| it.not_stated.push(BUTTER), Law::European), "none stated so far");
-    assert_eq!(said(&[], |it| it.parts_not_known.push(BUTTER), Law::European), "none stated so far");
-    assert_eq!(said(&[], |it| it.nothing_in_it = true, Law::European), "none stated so far");
+    assert_eq!(said(&[], around, Law::European), "None. Made where these are used: Molluscs.");
+    assert_eq!(said(&[], around, Law::UnitedStates), "None. Made where these are used: Mollusks.");
+    assert_eq!(said(&[], |it| it.not_stated.push(BUTTER), Law::European), "None marked so far");
+    assert_eq!(said(&[], |it| it.parts_not_known.push(BUTTER), Law::European), "None marked so far");
+    assert_eq!(said(&[], |it| it.nothing_in_it = true, Law::European), "None marked so far");
 }
 
 /// The percentage: 21 CFR 101.30, text; the name: 21 CFR 102.33(a), text.
@@ -380,20 +386,20 @@ fn percent_juice_and_what_the_name_needs() {
     let percent = |number| said(PercentJuice::Percent(Exact::new(number, 0)));
     assert_eq!([percent(100), percent(99)], ["Contains 100% juice.", "Contains 99% juice."]);
     assert_eq!(said(PercentJuice::LessThanOne), "Contains less than 1% juice.");
-    let needs = "Under 100%, a name that says “juice” needs “drink” or “beverage” too (21 CFR 102.33).";
+    let needs = "Under 100% juice, a name with “juice” also needs “drink” or “beverage” (21 CFR 102.33).";
     let name = |number| words::name_with_juice(&PercentJuice::Percent(Exact::new(number, 0)));
     assert_eq!([name(1), name(99), name(100)], [needs, needs, ""]);
     assert_eq!(words::name_with_juice(&PercentJuice::LessThanOne), needs);
     let none = [PercentJuice::None, PercentJuice::NotSaid(Vec::new())];
     assert_eq!(none.each_ref().map(words::name_with_juice), ["", ""]);
-    assert_eq!(said(PercentJuice::None), "no juice in it");
+    assert_eq!(said(PercentJuice::None), "No juice");
     assert_eq!(
         said(PercentJuice::NotSaid(vec![GINGER, BUTTER])),
-        "not known: nobody said yet whether these are fruit or vegetable: Ginger, Nut butter. Say it at each, in Buying."
+        "Needs: kind of ingredient for Ginger, Nut butter, such as raw fruit. Set this in Buying."
     );
     assert_eq!(
-        words::HOW_JUICE_IS_COUNTED,
-        "Percent juice is by volume and rounded down (21 CFR 101.30). Purées count. Concentrate counts as the juice it makes up to: enter it mixed."
+        say!(labels::how_juice_is_counted),
+        "Percent juice is by volume, rounded down (21 CFR 101.30). Purées count. Enter concentrate mixed: the juice made from it counts."
     );
 }
 
@@ -401,17 +407,17 @@ fn percent_juice_and_what_the_name_needs() {
 #[test]
 fn what_is_not_for_every_drink_is_said_in_a_line() {
     assert_eq!(
-        words::THICK,
-        "Thick, or eaten with a spoon: in the United States, state the weight, not the volume (21 CFR 101.7(a))."
+        say!(labels::thick),
+        "Thick, or eaten with a spoon? In the United States, state the weight, not the volume (21 CFR 101.7(a))."
     );
     assert_eq!(
-        words::BY_THE_GLASS,
-        "Sold by the glass, so it has no label. These facts are for the menu and for whoever asks."
+        say!(labels::by_the_glass),
+        "Sold by the glass, so no label is needed. Use these facts for the menu and for questions."
     );
-    assert_eq!(words::SIZE_INCLUDES_ICE, "The menu size includes the ice.");
+    assert_eq!(say!(labels::size_includes_ice), "Menu size includes the ice");
     assert_eq!(
-        words::NOT_REPEATED,
-        "In capitals in the ingredients. The label does not repeat them as “Contains” (2017/C 428, 3.5)."
+        say!(labels::not_repeated),
+        "Shown in capitals in the ingredients. The label does not repeat them as “Contains” (2017/C 428, 3.5)."
     );
 }
 
@@ -425,25 +431,25 @@ fn what_a_label_needs_besides_is_a_short_list() {
         "The name of the food, on the principal display panel (21 CFR 101.3).",
         "Your business name and address (21 CFR 101.5).",
         "Nutrition facts: none are made here. Some small businesses are exempt.",
-        "Exempt retailers sell $500,000 a year at most, or $50,000 of food (21 CFR 101.9(j)(1)).",
-        "Or: under 100 employees and 100,000 units a year, by a yearly notice to FDA (101.9(j)(18)).",
+        "Exempt: retailers that sell up to $500,000 a year, or $50,000 of food (21 CFR 101.9(j)(1)).",
+        "Also exempt: under 100 employees and 100,000 units a year. FDA needs a yearly notice (101.9(j)(18)).",
         "A nutrition or health claim ends the exemption.",
-        "The date, and how to keep it: your food-safety plan and your state say.",
-        "The deposit mark, where your state takes deposits.",
+        "The date, and how to store the drink. Follow your food-safety plan and your state.",
+        "The deposit mark, if your state takes deposits.",
         "Type sizes and places: at least 1/16 inch (21 CFR 101.2(c), 101.7).",
     ];
-    assert_eq!(words::not_on_this_page(Law::UnitedStates), us);
+    assert_eq!(words::also_needed(Law::UnitedStates), us);
     let european = [
         "The name of the food (Regulation 1169/2011, Art. 17).",
         "Your business name and address (Art. 9(1)(h)).",
         "Nutrition declaration: none is made here (Art. 30).",
         "Exempt: small amounts, sold directly or to local shops (Annex V, 19).",
         "A nutrition or health claim ends the exemption.",
-        "The date, and how to keep it: your food-safety plan says.",
-        "The deposit mark, where your country takes deposits.",
+        "The date, and how to store the drink. Follow your food-safety plan.",
+        "The deposit mark, if your country takes deposits.",
         "Type size: letters at least 1.2 mm tall, measured as an x (Art. 13(2)).",
     ];
-    assert_eq!(words::not_on_this_page(Law::European), european);
+    assert_eq!(words::also_needed(Law::European), european);
 }
 
 /// Sulfites "at 10 ppm or more": 21 CFR 101.100(a)(4), text. "More than 10 mg/kg or 10 mg/litre":
@@ -458,6 +464,6 @@ fn sulfites_are_declared_too() {
     assert_eq!(said(vec![(Allergen::Celery, vec![GINGER])]), "");
     assert_eq!(
         said(vec![(Allergen::Milk, vec![BUTTER]), (Allergen::Sulphites, vec![GINGER, BUTTER])]),
-        "sulfites, from 10 ppm in the drink (21 CFR 101.100(a)(4)): Ginger, Nut butter"
+        "Sulfites, at 10 ppm or more in the drink (21 CFR 101.100(a)(4)): Ginger, Nut butter"
     );
 }

@@ -2,6 +2,7 @@
 
 use brimwright::book::{Accepted, Book, Clash, Edit, FillRule, Filling, Key, Patch, Record};
 use brimwright::foundation::measure::{Date, Scale, System, Temperature};
+use brimwright::say;
 use brimwright::words::steps as words;
 
 use crate::support::{
@@ -86,17 +87,17 @@ fn the_fields_of_a_fill_target_have_names() {
         (
             filling("13", Accepted::OnePercent, "40"),
             filling("24", Accepted::OnePercent, "40"),
-            "Green, Small cup: the number of packages in a batch is now 24, changed by a later step or in another tab. Change it by hand.",
+            "Green, Small cup, Packages per batch: now 24, changed by a later change or in another tab. Make this change by hand.",
         ),
         (
             filling("24", Accepted::TwoPercent, "40"),
             filling("24", Accepted::FivePercent, "40"),
-            "Green, Small cup: the risk of short batches is now 5.0 %, changed by a later step or in another tab. Change it by hand.",
+            "Green, Small cup, Short-batch risk: now 5.0 %, changed by a later change or in another tab. Make this change by hand.",
         ),
         (
             filling("24", Accepted::FivePercent, "50"),
             filling("24", Accepted::FivePercent, "68"),
-            "Green, Small cup: the temperature when measured is now 68 °F, changed by a later step or in another tab. Change it by hand.",
+            "Green, Small cup, Drink temperature: now 68 °F, changed by a later change or in another tab. Make this change by hand.",
         ),
     ] {
         let (step, _) = set(first);
@@ -108,31 +109,31 @@ fn the_fields_of_a_fill_target_have_names() {
 
 #[test]
 fn the_field_that_was_changed_since_and_what_stands_there() {
-    let since = "changed by a later step or in another tab. Change it by hand.";
+    let since = "changed by a later change or in another tab. Make this change by hand.";
     let carrots = Key::Ingredient(ingredient_id(CARROTS));
     assert_eq!(
         said!(carrots, Ingredient, |it| it.packs[0].price = money("31"), it.packs[0].price = money("32.5")),
-        format!("Carrots: the case price is now $32.50, {since}")
+        format!("Carrots, Case price: now $32.50, {since}")
     );
     assert_eq!(
         said!(carrots, Ingredient, |it| it.name = "Carrot".into(), it.name = "Big carrots".into()),
-        format!("Big carrots: the name is now Big carrots, {since}")
+        format!("Big carrots, Name: now Big carrots, {since}")
     );
     assert_eq!(
         said!(carrots, Ingredient, |it| it.trim_yield = share("0.8"), it.trim_yield = share("0.85")),
-        format!("Carrots: the trim yield is now 85.0 %, {since}")
+        format!("Carrots, Trim yield: now 85.0 %, {since}")
     );
     assert_eq!(
         said!(carrots, Ingredient, |it| it.density = Some(density("1.1")), it.density = Some(density("1.05"))),
-        format!("Carrots: the density is now 1.05 g/mL, {since}")
+        format!("Carrots, Density in drinks: now 1.05 g/mL, {since}")
     );
     assert_eq!(
         said!(carrots, Ingredient, |it| it.sold_as = "carrots".into(), it.sold_as = "carrot".into()),
-        format!("Carrots: the name on labels is now carrot, {since}")
+        format!("Carrots, Name on labels: now carrot, {since}")
     );
     assert_eq!(
         said!(carrots, Ingredient, |it| it.piece_weight = Some(grams("80")), it.piece_weight = Some(grams("90"))),
-        format!("Carrots: the weight of a piece is now 90 g, {since}")
+        format!("Carrots, Weight per piece: now 90 g, {since}")
     );
     assert_eq!(
         said!(
@@ -141,7 +142,7 @@ fn the_field_that_was_changed_since_and_what_stands_there() {
             |it| it.packs[0].contents = amount("25 lb"),
             it.packs[0].contents = amount("1050.5 g")
         ),
-        format!("Carrots: the pack size is now 1,050.5 g, {since}")
+        format!("Carrots, Pack size: now 1,050.5 g, {since}")
     );
     assert_eq!(
         said!(
@@ -150,23 +151,23 @@ fn the_field_that_was_changed_since_and_what_stands_there() {
             |it| it.packs[0].day = Some(day("2026-11-02")),
             it.packs[0].day = Some(day("2026-11-09"))
         ),
-        format!("Carrots: the date of the price is now 9 Nov 2026, {since}")
+        format!("Carrots, Price date: now 9 Nov 2026, {since}")
     );
     assert_eq!(
         said!(Key::Settings, Settings, |it| it.tax.rate = share("0.05"), it.tax.rate = share("0.065")),
-        format!("Settings: sales tax is now 6.5 %, {since}")
+        format!("Settings, Sales tax: now 6.5 %, {since}")
     );
     assert_eq!(
         said!(Key::Settings, Settings, |it| it.wage = money("20"), it.wage = money("21")),
-        format!("Settings: the hourly wage is now $21.00, {since}")
+        format!("Settings, Hourly wage: now $21.00, {since}")
     );
     assert_eq!(
         said!(Key::Offer(offer_id(1, 1)), Offer, |it| it.price = Some(money("9")), it.price = Some(money("9.5"))),
-        format!("Green, Small cup: the menu price is now $9.50, {since}")
+        format!("Green, Small cup, Menu price: now $9.50, {since}")
     );
     assert_eq!(
         said!(Key::Offer(offer_id(1, 1)), Offer, |it| it.price = Some(money("9")), it.price = None),
-        format!("Green, Small cup: the menu price is now blank, {since}")
+        format!("Green, Small cup, Menu price: now blank, {since}")
     );
     assert_eq!(
         said!(
@@ -175,7 +176,7 @@ fn the_field_that_was_changed_since_and_what_stands_there() {
             |it| it.makes[0].units = crate::support::exact("14"),
             it.makes[0].units = crate::support::exact("15")
         ),
-        format!("Batch of 26 Nov 2026: the number to make is now 15, {since}")
+        format!("Batch of 26 Nov 2026, Drinks to make: now 15, {since}")
     );
     assert_eq!(
         said!(
@@ -184,7 +185,7 @@ fn the_field_that_was_changed_since_and_what_stands_there() {
             |it| it.lines[0].paid = Some(money("29")),
             it.lines[0].paid = Some(money("28"))
         ),
-        format!("The buying list: the price paid is now $28.00, {since}")
+        format!("The buying list, Price paid: now $28.00, {since}")
     );
     assert_eq!(
         said!(
@@ -193,7 +194,7 @@ fn the_field_that_was_changed_since_and_what_stands_there() {
             |it| it.lines[0].amount = amount("4 fl oz"),
             it.lines[0].amount = amount("4.5 fl oz")
         ),
-        format!("Green: an amount in the recipe is now 4.5 fl oz, {since}")
+        format!("Green, Amount needed: now 4.5 fl oz, {since}")
     );
 }
 
@@ -207,7 +208,7 @@ fn several_fields_and_fields_without_a_text() {
     };
     assert_eq!(
         said!(carrots, Ingredient, |it| change(it, "One", "31", "70"), change(it, "Two", "32", "80")),
-        "Two: the case price is now $32.00, changed by a later step or in another tab. 2 other fields changed too. Change them by hand."
+        "Two, Case price: now $32.00, changed by a later change or in another tab. 2 other fields changed too. Make these changes by hand."
     );
     let both = |it: &mut brimwright::book::Ingredient, name: &str, price: &str| {
         it.name = name.into();
@@ -215,7 +216,7 @@ fn several_fields_and_fields_without_a_text() {
     };
     assert_eq!(
         said!(carrots, Ingredient, |it| both(it, "One", "31"), both(it, "Two", "32")),
-        "Two: the case price is now $32.00, changed by a later step or in another tab. 1 other field changed too. Change it by hand."
+        "Two, Case price: now $32.00, changed by a later change or in another tab. 1 other field changed too. Make these changes by hand."
     );
     assert_eq!(
         said!(
@@ -224,7 +225,7 @@ fn several_fields_and_fields_without_a_text() {
             |it| it.kind = brimwright::book::DrinkKind::OverIce,
             it.kind = brimwright::book::DrinkKind::Shot
         ),
-        "Green: the kind of drink has changed since then. Change it by hand."
+        "Green, Drink type: changed since then. Make this change by hand."
     );
 }
 
@@ -233,7 +234,7 @@ fn what_was_removed_with_more_or_has_another_form_is_not_called_blank() {
     let carrots = Key::Ingredient(ingredient_id(CARROTS));
     assert_eq!(
         said!(carrots, Ingredient, |it| it.packs[0].price = money("31"), it.packs.clear()),
-        "Carrots: the case price was removed since then. Change it by hand."
+        "Carrots, Case price: removed since then. Make this change by hand."
     );
     assert_eq!(
         said!(
@@ -242,7 +243,7 @@ fn what_was_removed_with_more_or_has_another_form_is_not_called_blank() {
             |it| it.packs.push(pack(2, "25 lb", "20")),
             it.packs[1].supplier = "Invented farm".into()
         ),
-        "Carrots: the packs have changed since then. Change it by hand."
+        "Carrots, Packs: changed since then. Make this change by hand."
     );
     assert_eq!(
         said!(
@@ -251,7 +252,7 @@ fn what_was_removed_with_more_or_has_another_form_is_not_called_blank() {
             |it| it.lines[0].scaling = brimwright::book::Scaling::Stepped(amount("1 fl oz")),
             it.lines[0].scaling = brimwright::book::Scaling::TopUp
         ),
-        "Green: the recipe has changed since then. Change it by hand."
+        "Green, Recipe: changed since then. Make this change by hand."
     );
 }
 
@@ -269,13 +270,13 @@ fn what_was_added_and_changed_since_or_is_gone() {
     let clashes = added.inverse().edit(&book).unwrap_err();
     assert_eq!(
         words::changed_since(&clashes, &book, &speaker(System::UsCustomary)),
-        "Red beets has changed since then. Change it by hand."
+        "Red beets has changed since then. Make this change by hand."
     );
     book.apply(&Edit::Remove(Key::Ingredient(ingredient_id(9)))).unwrap();
     let clashes = named.inverse().edit(&book).unwrap_err();
     assert_eq!(
         words::changed_since(&clashes, &book, &speaker(System::UsCustomary)),
-        "What it changed is not in the book any more. A later step or another tab removed it."
+        "This is no longer in your book. A later change or another tab removed it."
     );
 }
 
@@ -287,21 +288,21 @@ fn what_stands_beside_a_step() {
     assert_eq!(words::not_redone("Price of Carrots", "Why."), "Not redone: Price of Carrots. Why.");
     assert_eq!(
         words::already_undone("Price of Carrots"),
-        "Nothing to undo for Price of Carrots: another tab did the same before."
+        "Nothing left to undo for Price of Carrots. Another tab already did that."
     );
     assert_eq!(
         words::already_redone("Price of Carrots"),
-        "Nothing to redo for Price of Carrots: another tab did the same before."
+        "Nothing left to redo for Price of Carrots. Another tab already did that."
     );
-    assert_eq!(words::TOO_LARGE, "Too large to keep: it can be undone until this page is left.");
+    assert_eq!(say!(refusals::too_large_to_keep), "Too large to keep. You can undo this until you leave this page.");
     assert_eq!(words::undo_of("Price of Carrots"), "Undo Price of Carrots");
     let later = |count: usize| {
         let all = [("Price of Carrots", "10:42"), ("Name", "10:40"), ("Add a pack", "10:38"), ("Count", "10:30")];
         let all: Vec<(String, String)> = all.map(|(name, when)| (name.to_string(), when.to_string())).to_vec();
         words::take_back_first(&all[..count])
     };
-    assert_eq!(later(1), "Take back first: Price of Carrots, 10:42.");
-    assert_eq!(later(4), "Take back first: Price of Carrots, 10:42; Name, 10:40; Add a pack, 10:38; and 1 more.");
+    assert_eq!(later(1), "Undo these first: Price of Carrots, 10:42.");
+    assert_eq!(later(4), "Undo these first: Price of Carrots, 10:42; Name, 10:40; Add a pack, 10:38; and 1 more.");
 }
 
 #[test]

@@ -5,6 +5,7 @@ use leptos::prelude::*;
 use super::change::ingredient_changed;
 use crate::book::{Allergen, Ingredient, IngredientId};
 use crate::drink::label::Law;
+use crate::say;
 use crate::ui::fields::{self, Entry};
 use crate::ui::live::{flag, press, text, when};
 use crate::ui::parts::Section;
@@ -22,7 +23,7 @@ pub fn Allergens(
     let set = move |allergens: Option<Vec<Allergen>>| {
         let edit = state.book.with_untracked(|book| ingredient_changed(book, id, |it| it.allergens = allergens));
         // Each of the lists once or not at all: never refused.
-        let _ = edit.map(|edit| state.apply("Allergens of an ingredient", edit));
+        let _ = edit.map(|edit| state.apply(say!(labels::allergens), edit));
     };
     let toggle = move |allergen: Allergen| {
         let now = state.book.with_untracked(|book| book.ingredient(id)?.allergens.clone()).unwrap_or_default();
@@ -45,11 +46,11 @@ pub fn Allergens(
         chip(words::allergen_to_mark(allergen, law), pressed, Box::new(move || toggle(allergen)))
     };
     let said = text(move || match stated() {
-        None => "Not yet looked at. A drink with it cannot say what it holds.".to_string(),
-        Some(none) if none.is_empty() => "It holds none of these.".to_string(),
+        None => say!(labels::ingredient_not_checked).to_string(),
+        Some(none) if none.is_empty() => say!(labels::ingredient_contains_none).to_string(),
         Some(some) => {
             let names: Vec<&str> = some.iter().map(|it| words::allergen(*it, law)).collect();
-            format!("It holds: {}.", names.join(", "))
+            say!(labels::ingredient_contains, allergens = names.join(", "))
         }
     });
     let of = move |show: fn(&Ingredient) -> String| {
@@ -60,13 +61,13 @@ pub fn Allergens(
         move || {
             view! {
                 <Entry
-                    label="Which nuts"
+                    label=say!(labels::which_nuts)
                     letters=true
-                    example="almonds, cashews"
+                    example=say!(labels::example_nuts)
                     value=of(|it| it.nuts.clone())
-                    commit=fields::text("Nuts", move |book, nuts| ingredient_changed(book, id, |it| it.nuts = nuts))
+                    commit=fields::text(say!(labels::which_nuts), move |book, nuts| ingredient_changed(book, id, |it| it.nuts = nuts))
                 />
-                <p class="hollow">{words::TREE_NUTS}</p>
+                <p class="hollow">{words::tree_nuts()}</p>
             }
             .into_any()
         },
@@ -76,39 +77,39 @@ pub fn Allergens(
         let change = |it: &mut Ingredient| it.parts = mixed.then(String::new);
         let edit = state.book.with_untracked(|book| ingredient_changed(book, id, change));
         // No parts, or none that are known: never refused.
-        let _ = edit.map(|edit| state.apply("A mixture", edit));
+        let _ = edit.map(|edit| state.apply(say!(labels::mixture), edit));
     };
     let parts = when(is_mixture, move || {
         view! {
             <Entry
-                label="Its parts"
+                label=say!(labels::parts)
                 letters=true
-                example="not known"
-                note="As on its label; mark in the chips above what they hold. While blank, no drink with it says none."
+                example=say!(labels::parts_example)
+                note=say!(labels::parts_about)
                 value=of(|it| it.parts.clone().unwrap_or_default())
-                commit=fields::text("Parts", move |book, parts| ingredient_changed(book, id, |it| it.parts = Some(parts)))
+                commit=fields::text(say!(labels::parts), move |book, parts| ingredient_changed(book, id, |it| it.parts = Some(parts)))
             />
         }
         .into_any()
     });
     view! {
         <Section
-            heading="Allergens"
-            about="Read the label, or ask the supplier. The book is only as right as the label that was read: check each delivery."
+            heading=say!(labels::allergens)
+            about=say!(labels::allergens_about)
         >
             <p>
                 <strong>{said}</strong>
             </p>
-            <div class="chips" role="group" aria-label="What it holds">
+            <div class="chips" role="group" aria-label=say!(labels::allergens_it_contains)>
                 {Allergen::ALL.iter().copied().map(each).collect_view()}
             </div>
             {nuts}
-            <div class="chips" role="group" aria-label="Or">
-                {chip("None of these", flag(move || stated().is_some_and(|it| it.is_empty())), Box::new(move || set(Some(Vec::new()))))}
-                {chip("Not yet looked", flag(move || stated().is_none()), Box::new(move || set(None)))}
+            <div class="chips" role="group" aria-label=say!(labels::other_answers)>
+                {chip(say!(labels::none_of_these), flag(move || stated().is_some_and(|it| it.is_empty())), Box::new(move || set(Some(Vec::new()))))}
+                {chip(say!(labels::not_checked), flag(move || stated().is_none()), Box::new(move || set(None)))}
             </div>
-            <div class="chips" role="group" aria-label="One food or several">
-                {chip("A mixture, such as granola", flag(is_mixture), Box::new(move || mix(!untrack(is_mixture))))}
+            <div class="chips" role="group" aria-label=say!(labels::one_food_or_several)>
+                {chip(say!(labels::mixture_such_as_granola), flag(is_mixture), Box::new(move || mix(!untrack(is_mixture))))}
             </div>
             {parts}
         </Section>

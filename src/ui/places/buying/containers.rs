@@ -7,6 +7,7 @@ use super::tabs::Tabs;
 use crate::app::route::Route;
 use crate::book::{ContainerId, Key};
 use crate::drink::fill::{Fill, fill};
+use crate::say;
 use crate::ui::fields::Draft;
 use crate::ui::live::{press, rows, text, when};
 use crate::ui::order;
@@ -23,10 +24,8 @@ pub fn Containers() -> impl IntoView {
         || {
             view! {
                 <div class="teach">
-                    <h2>"What do you pour into?"</h2>
-                    <p>
-                        "A container has a volume to the rim, some of it left empty, and a set of packaging: the bottle or cup, its cap or lid, a label, a straw."
-                    </p>
+                    <h2>{say!(labels::no_containers)}</h2>
+                    <p>{say!(labels::no_containers_about)}</p>
                 </div>
             }
             .into_any()
@@ -37,13 +36,13 @@ pub fn Containers() -> impl IntoView {
         _ => ().into_any(),
     };
     view! {
-        <h1>"Buying"</h1>
+        <h1>{say!(first::buying)}</h1>
         <Tabs here=Route::Containers />
         {teach}
         <ul class="cards">{rows(listed, card)}</ul>
         <p class="actions">
             <button class="main" on:click=press(move || add_container(state))>
-                "Add a container"
+                {say!(labels::add_container)}
             </button>
         </p>
         <AllSets />
@@ -56,14 +55,14 @@ fn ContainerCard(id: ContainerId) -> impl IntoView {
     let name = text(move || state.book.with(|book| book.name(Key::Container(id))));
     let poured = text(move || {
         let fill = state.book.with(|book| book.container(id).and_then(|container| fill(container).ok()));
-        let said =
-            |fill: Fill| format!("poured {}, {} to the rim", state.volume(fill.volume), state.volume(fill.brimful));
+        let said = |fill: Fill| {
+            say!(labels::container_fill, fill = state.volume(fill.volume), capacity = state.volume(fill.brimful))
+        };
         fill.map(said).unwrap_or_default()
     });
     let uses = text(move || match state.book.with(|book| book.repriced_by(Key::Container(id)).len()) {
-        0 => "not used yet".to_string(),
-        1 => "used for 1 drink".to_string(),
-        count => format!("used for {count} drinks"),
+        0 => say!(labels::container_not_used).to_string(),
+        drinks => say!(labels::container_uses, drinks = drinks),
     });
     view! {
         <li class="card">

@@ -1,4 +1,4 @@
-//! How full a container is poured: what is left empty, what it is declared as, the fill line.
+//! How full a container is: its headspace, its labeled size, the fill line.
 
 use std::sync::Arc;
 
@@ -10,7 +10,8 @@ use crate::book::{Book, ContainerId, Headspace, Key};
 use crate::drink::fill::{fill, fill_line};
 use crate::foundation::jump::Kind;
 use crate::foundation::measure::LengthUnit;
-use crate::ui::fields::{self, Addition, Choice, Draft, Entry, Hangs, Typed, asks};
+use crate::say;
+use crate::ui::fields::{self, Addition, Choice, Draft, Entry, Field, Hangs, NewThing, Typed, asks};
 use crate::ui::glass::{glass, poured};
 use crate::ui::live::{live, text, trouble, when};
 use crate::ui::parts::{Figure, Section, figures};
@@ -40,11 +41,11 @@ impl Way {
         format!("{self:?}")
     }
 
-    const fn words(self) -> &'static str {
+    fn words(self) -> &'static str {
         match self {
-            Way::Volume => "as a volume",
-            Way::Share => "as a share of the brim",
-            Way::Height => "as a height under the rim",
+            Way::Volume => say!(labels::by_volume),
+            Way::Share => say!(labels::by_share),
+            Way::Height => say!(labels::by_height),
         }
     }
 
@@ -58,11 +59,11 @@ impl Way {
 }
 
 /// The field of what is left empty, by what is missing while it is empty.
-pub(super) const EMPTY: &str = "what is left empty";
+pub(super) const EMPTY: Field = Field::Headspace;
 
 /// What is left empty, told in another way, typed and not in the book yet.
 const fn draft(id: ContainerId, way: Way) -> Draft {
-    Draft { what: "headspace", of: Some(Key::Container(id)), id: way as u64 }
+    Draft { what: NewThing::Headspace, of: Some(Key::Container(id)), id: way as u64 }
 }
 
 /// The field for what is left empty. Of a new container, the volume is typed with the rest of it.
@@ -73,7 +74,8 @@ fn left_empty(state: AppState, id: ContainerId, way: Way, container: &Addition, 
         let headspace = way.read(typed, book)?;
         changed(book, id, |it| it.headspace = headspace)
     };
-    let new = if is_new { container.clone() } else { Addition::of(draft(id, way), there, "Headspace", make) };
+    let new =
+        if is_new { container.clone() } else { Addition::of(draft(id, way), there, say!(labels::headspace), make) };
     let value = text(move || match state.book.with(|book| book.container(id).map(|it| it.headspace)) {
         Some(Headspace::Volume(amount)) if way == Way::Volume => state.amount(amount),
         Some(Headspace::Share(share)) if way == Way::Share => state.plain_percent(share),
@@ -82,22 +84,28 @@ fn left_empty(state: AppState, id: ContainerId, way: Way, container: &Addition, 
     });
     let put = move |book: &Book, headspace| changed(book, id, |it| it.headspace = headspace);
     let commit = match way {
-        Way::Volume => fields::amount("Headspace", size, move |book, amount| put(book, Headspace::Volume(amount))),
-        Way::Share => fields::percent("Headspace", move |book, share| put(book, Headspace::Share(share))),
-        Way::Height => fields::length("Headspace", move |book, length| put(book, Headspace::Height(length))),
+        Way::Volume => {
+            fields::amount(say!(labels::headspace), size, move |book, amount| put(book, Headspace::Volume(amount)))
+        }
+        Way::Share => fields::percent(say!(labels::headspace), move |book, share| put(book, Headspace::Share(share))),
+        Way::Height => {
+            fields::length(say!(labels::headspace), move |book, length| put(book, Headspace::Height(length)))
+        }
     };
     let (value, commit) = (new.value(EMPTY, value), new.commit(EMPTY, commit));
     let key = Key::Container(id);
     let entry = match way {
         Way::Volume => {
             let (asks, units) = (asks(Kind::Size, key, "headspace/volume"), fields::units(size));
-            view! { <Entry label="Volume left empty" asks hangs units example="0.5" value commit /> }.into_any()
+            view! { <Entry label=say!(labels::headspace) asks hangs units example="0.5" value commit /> }.into_any()
         }
-        Way::Share => view! { <Entry label="Share left empty" hangs unit="%" example="5" value commit /> }.into_any(),
+        Way::Share => {
+            view! { <Entry label=say!(labels::headspace) hangs unit="%" example="5" value commit /> }.into_any()
+        }
         Way::Height => {
             let (asks, units) = (asks(Kind::Size, key, "headspace/height"), fields::length_units());
             let example = if LengthUnit::of(untrack(|| state.units())) == LengthUnit::Inch { "1/2" } else { "10" };
-            view! { <Entry label="Height left empty" asks hangs units example value commit /> }.into_any()
+            view! { <Entry label=say!(labels::headspace) asks hangs units example value commit /> }.into_any()
         }
     };
     // What a new container needs stands under all of it.
@@ -127,7 +135,7 @@ pub fn Poured(
     });
     let choose_way = Arc::new(move |chosen: &str| {
         let now = state.book.with_untracked(in_book);
-        let now = now.ok_or("Type its name, the volume to the rim and what is left empty first.")?;
+        let now = now.ok_or(say!(labels::name_and_size_first))?;
         for way in Way::ALL {
             draft(id, *way).discard(state);
         }
@@ -142,9 +150,9 @@ pub fn Poured(
         when(move || known.get() == way, move || left_empty(state, id, way, &as_new, hangs))
     };
     view! {
-        <Section heading="How full it is poured">
+        <Section heading=say!(labels::fill)>
             <div class="fields">
-                <Choice label="Left empty" options=ways value=text(move || known.get().key()) choose=choose_way />
+                <Choice label=say!(labels::headspace_by) options=ways value=text(move || known.get().key()) choose=choose_way />
                 {by(Way::Volume)}
                 {by(Way::Share)}
                 {by(Way::Height)}
@@ -158,16 +166,16 @@ pub fn Poured(
 /// The field for what the menu or label says that it holds.
 fn declared(state: AppState, id: ContainerId, hangs: Hangs) -> AnyView {
     let in_book = move || state.book.with(|book| book.container(id)?.declared);
-    let commit = fields::optional_amount("Declared size", size, move |book, amount| {
+    let commit = fields::optional_amount(say!(labels::labeled_size), size, move |book, amount| {
         changed(book, id, |it| it.declared = amount)
     });
     view! {
         <Entry
-            label="Size it is declared as"
+            label=say!(labels::labeled_size)
             asks=asks(Kind::Size, Key::Container(id), "declared")
             hangs
-            example="none"
-            note="What the menu or label says, if it says one."
+            example=say!(labels::no_amount)
+            note=say!(labels::labeled_size_about)
             value=text(move || in_book().map(|amount| state.amount(amount)).unwrap_or_default())
             units=fields::units(size)
             commit
@@ -179,15 +187,16 @@ fn declared(state: AppState, id: ContainerId, hangs: Hangs) -> AnyView {
 /// What is poured, as a picture and in figures.
 fn answer(state: AppState, id: ContainerId) -> AnyView {
     let filled = move || state.book.with(|book| fill(book.container(id)?).ok());
-    let volume = text(move || filled().map_or("none".into(), |fill| state.volume(fill.volume)));
+    let volume =
+        text(move || filled().map_or_else(|| say!(labels::no_amount).to_string(), |fill| state.volume(fill.volume)));
     let lines = move || {
         let Some(fill) = filled() else { return Vec::new() };
         let line = state.book.with(|book| fill_line(book.container(id)?).ok()?);
         line.map_or(Vec::new(), |line| {
             vec![
-                ("To the rim".to_string(), state.volume(fill.brimful), Some(Shown::Brimful(id))),
-                ("Fill line above the base".to_string(), state.length(line.above_base), None),
-                ("Fill line under the rim".to_string(), state.length(line.below_rim), None),
+                (say!(goods::brimful_capacity).to_string(), state.volume(fill.brimful), Some(Shown::Brimful(id))),
+                (say!(labels::fill_line_above_base).to_string(), state.length(line.above_base), None),
+                (say!(labels::fill_line_below_rim).to_string(), state.length(line.below_rim), None),
             ]
         })
     };
@@ -200,14 +209,12 @@ fn answer(state: AppState, id: ContainerId) -> AnyView {
     });
     let short = move || {
         let short = state.volume(filled()?.short_of_declared?);
-        Some(format!(
-            "It is poured {short} less than its declared size. Local rules say what a declared size must hold."
-        ))
+        Some(say!(labels::container_fill_below_labeled_size, short = short))
     };
     view! {
         <div class="in-glass">
             {picture} <dl class="figures">
-                <Figure name="Poured" large=true value=volume how=Shown::Poured(id) />
+                <Figure name=say!(labels::fill) large=true value=volume how=Shown::Poured(id) />
                 {figures(lines)}
             </dl>
         </div>

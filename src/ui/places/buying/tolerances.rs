@@ -1,10 +1,11 @@
-//! What the standards of measuring allow beside a declared size.
+//! What the standards of measuring allow beside a labeled size.
 
 use leptos::prelude::*;
 
 use crate::book::ContainerId;
 use crate::drink::fill::{Rule, tolerance};
 use crate::foundation::measure::{Amount, System, Unit, Volume};
+use crate::say;
 use crate::ui::live::{live, when};
 use crate::ui::state::AppState;
 use crate::words;
@@ -22,7 +23,7 @@ pub fn Allowed(
     let declared = move || state.book.with(|book| book.container(id)?.declared?.volume().ok()?);
     let row = move |rule: Rule| {
         let allowed = tolerance(rule, declared()?).ok()??;
-        let none = if rule == Rule::Package { "no limit" } else { "nothing" };
+        let none = if rule == Rule::Package { say!(labels::no_limit) } else { say!(labels::nothing) };
         let said =
             move |volume: Volume, none: &str| if volume.is_zero() { none.to_string() } else { fine(state, volume) };
         Some(view! {
@@ -31,7 +32,7 @@ pub fn Allowed(
                     {words::tolerance_rule(rule)}
                     <span class="table-source">{words::tolerance_source(rule)}</span>
                 </th>
-                <td>{said(allowed.below, "nothing")}</td>
+                <td>{said(allowed.below, say!(labels::nothing))}</td>
                 <td>{said(allowed.above, none)}</td>
             </tr>
         })
@@ -41,21 +42,21 @@ pub fn Allowed(
         move || {
             view! {
                 <details class="more">
-                    <summary>"What the standards allow"</summary>
+                    <summary>{say!(labels::standards_allow)}</summary>
                     <div class="wide">
                     <table class="table">
                         <thead>
                             <tr>
                                 <td></td>
-                                <th scope="col">"Short by"</th>
-                                <th scope="col">"Over by"</th>
+                                <th scope="col">{say!(labels::short_by)}</th>
+                                <th scope="col">{say!(labels::over_by)}</th>
                             </tr>
                         </thead>
                         <tbody>{live(move || SHOWN.into_iter().filter_map(row).collect_view().into_any())}</tbody>
                     </table>
                     </div>
                     <p class="about">
-                        "At most, against the declared size. Not legal advice; local rules decide which of these holds, if any."
+                        {say!(labels::standards_allow_about)}
                     </p>
                 </details>
             }

@@ -7,6 +7,7 @@ use leptos::prelude::*;
 use super::change::changed;
 use crate::book::{Drink, DrinkId};
 use crate::foundation::measure::Exact;
+use crate::say;
 use crate::ui::fields::{self, Choice, Entry, Hangs};
 use crate::ui::live::text;
 use crate::ui::parts::Section;
@@ -43,38 +44,38 @@ pub fn Keeping(
     };
     view! {
         <Section
-            heading="Safety and keeping"
-            about="As your food-safety plan has it. Nothing is filled in here for you."
+            heading=say!(labels::safety_and_storage)
+            about=say!(labels::safety_and_storage_about)
         >
             <div class="fields">
                 <Choice
-                    label="Treatment"
+                    label=say!(labels::treatment)
                     options=yes_or_no(words::treatment)
                     value=of(|drink| drink.treated.to_string())
-                    choose=choose("Treatment", |drink, treated| drink.treated = treated)
+                    choose=choose(say!(labels::treatment), |drink, treated| drink.treated = treated)
                 />
                 <Entry
                     hangs
-                    label="pH, measured"
-                    example="not measured"
-                    note="Above 4.6 is low-acid."
+                    label=say!(labels::measured_ph)
+                    example=say!(labels::not_measured)
+                    note=say!(labels::low_acid_above)
                     value=number(|drink| drink.ph)
-                    commit=fields::optional_ph("pH", move |book, ph| changed(book, id, |drink| drink.ph = ph))
+                    commit=fields::optional_ph(say!(labels::measured_ph), move |book, ph| changed(book, id, |drink| drink.ph = ph))
                 />
                 <Choice
-                    label="Keep refrigerated"
+                    label=say!(labels::keep_refrigerated)
                     options=yes_or_no(words::keep_refrigerated)
                     value=of(|drink| drink.keep_refrigerated.to_string())
-                    choose=choose("Keep refrigerated", |drink, cold| drink.keep_refrigerated = cold)
+                    choose=choose(say!(labels::keep_refrigerated), |drink, cold| drink.keep_refrigerated = cold)
                 />
                 <Entry
                     hangs
-                    label="Use within"
-                    unit="days"
-                    example="not entered"
-                    note="Days after the day of making; 0 is the same day."
+                    label=say!(labels::use_within)
+                    unit=say!(labels::days)
+                    example=say!(labels::not_entered)
+                    note=say!(labels::use_within_about)
                     value=number(|drink| drink.keeps_days)
-                    commit=fields::optional_count("Days it keeps", move |book, days| {
+                    commit=fields::optional_count(say!(labels::use_within), move |book, days| {
                         changed(book, id, |drink| drink.keeps_days = days)
                     })
                 />

@@ -5,8 +5,9 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use crate::app::route::{Route, Sheet};
-use crate::book::{Drink, DrinkKind, Edit, IngredientId, Key, Offer, OfferId, Record, Service};
-use crate::drink::label::{Caution, Facts, Law, Package, facts};
+use crate::book::{Book, Drink, DrinkKind, Edit, IngredientId, Key, Offer, OfferId, Record, Service};
+use crate::drink::label::{Caution, Facts, Law, Package, UnitPrice, facts};
+use crate::say;
 use crate::ui::fields::Choice;
 use crate::ui::live::{live, text};
 use crate::ui::parts::{Section, warning_box};
@@ -25,12 +26,12 @@ fn Sold(id: OfferId) -> impl IntoView {
         let Some(offer) = state.book.with_untracked(|book| book.offer(id).cloned()) else { return Ok(()) };
         let offer = Offer { service, ..offer };
         if offer.served() == service {
-            state.apply("How it is sold", Edit::Put(Record::Offer(offer)))
+            state.apply(say!(labels::how_sold), Edit::Put(Record::Offer(offer)))
         } else {
-            Err(words::HAS_A_FILL_TARGET.to_string())
+            Err(say!(labels::has_a_fill_target).to_string())
         }
     });
-    view! { <Choice label="How it is sold" options=Signal::stored(options) value choose=choose /> }
+    view! { <Choice label=say!(labels::how_sold) options=Signal::stored(options) value choose=choose /> }
 }
 
 /// Label facts.
@@ -56,7 +57,7 @@ pub fn Label(
         }
     });
     view! {
-        <Section heading="Label facts" about="What the book knows for a label. Only the warning is ready to print.">
+        <Section heading=say!(labels::label_facts) about=say!(labels::label_facts_about)>
             <Sold id />
             {said}
         </Section>
@@ -70,7 +71,7 @@ fn shown(state: AppState, facts: &Facts, drink: &Drink) -> AnyView {
             {warning_box()}
             <p class="actions">
                 <a class="button" href=Route::Sheet(Sheet::Warning).address()>
-                    "Print warnings"
+                    {say!(labels::print_warnings)}
                 </a>
             </p>
         }
@@ -80,20 +81,20 @@ fn shown(state: AppState, facts: &Facts, drink: &Drink) -> AnyView {
         view! { <p>{sentence}</p> }
     });
     let elsewhere = match law.other() {
-        Law::UnitedStates => "In the United States",
-        Law::European => "In the EU and the UK",
+        Law::UnitedStates => say!(labels::in_the_united_states),
+        Law::European => say!(labels::in_the_eu_and_uk),
     };
     let lacks = facts.package.as_ref().and_then(|package| package.as_ref().err());
     let lacks = lacks.map(|error| state.book.with(|book| words::label_error(error, book)));
     view! {
         {lacks.map(|sentence| view! { <p class="trouble">{sentence}</p> })}
-        {facts.package.is_none().then(|| view! { <p>{words::BY_THE_GLASS}</p> })}
+        {facts.package.is_none().then(|| view! { <p>{say!(labels::by_the_glass)}</p> })}
         <dl class="facts">{rows(state, facts, drink, law)}</dl>
         {warning}
         <div class="cautions">{cautions.collect_view()}</div>
         {fold(elsewhere, view! { <dl class="facts">{by_law(state, facts, drink, law.other())}</dl> }.into_any())}
-        {packed(facts).map(|package| fold("By weight", by_weight(state, package)))}
-        {facts.package.is_some().then(|| fold("Not on this page", not_here(law)))}
+        {packed(facts).map(|package| fold(say!(labels::by_weight), by_weight(state, package)))}
+        {facts.package.is_some().then(|| fold(say!(labels::also_needed), also_needed(law)))}
     }
     .into_any()
 }
@@ -107,35 +108,35 @@ fn packed(facts: &Facts) -> Option<&Package> {
 fn rows(state: AppState, facts: &Facts, drink: &Drink, law: Law) -> Vec<AnyView> {
     let mut rows = Vec::new();
     if let Some(package) = packed(facts) {
-        let net = words::net_contents(&package.net, &state.speaker.get());
-        let net = format!("{net} ({})", words::net_source(package.net.source));
-        let thick = if drink.kind == DrinkKind::Blended { words::THICK } else { "" };
-        rows.push(fact_with("Net contents", net, thick));
+        let net = words::net_contents_from(&package.net, &state.speaker.get());
+        let thick = if drink.kind == DrinkKind::Blended { say!(labels::thick) } else { "" };
+        rows.push(fact_with(say!(labels::net_contents), net, thick));
     } else if facts.size_includes_ice {
-        rows.push(fact("Size", words::SIZE_INCLUDES_ICE.to_string()));
+        rows.push(fact(say!(labels::size), say!(labels::size_includes_ice).to_string()));
     }
     rows.extend(by_law(state, facts, drink, law));
-    let named = |ids: &[IngredientId]| -> Vec<String> {
-        state.book.with(|book| ids.iter().map(|id| book.name(Key::Ingredient(*id))).collect())
+    let named = |ids: &[IngredientId]| -> Option<String> {
+        let names = |book: &Book| ids.iter().map(|id| book.name(Key::Ingredient(*id))).collect::<Vec<_>>();
+        (!ids.is_empty()).then(|| state.book.with(names).join(", "))
     };
-    let (open, mixed) = (named(&facts.allergens.not_stated), named(&facts.allergens.parts_not_known));
-    if !open.is_empty() {
-        rows.push(fact("Not stated yet, so it may hold any", open.join(", ")));
+    if let Some(names) = named(&facts.allergens.not_stated) {
+        rows.push(fact(say!(labels::allergens_not_checked), say!(labels::allergens_not_checked_of, names = names)));
     }
-    let more = named(&facts.allergens.parts_name_more);
-    if !more.is_empty() {
-        rows.push(fact(words::PARTS_NAME_MORE, more.join(", ")));
+    if let Some(names) = named(&facts.allergens.parts_name_more) {
+        rows.push(fact(say!(labels::allergen_not_marked), say!(labels::allergen_not_marked_of, names = names)));
     }
-    if !mixed.is_empty() {
-        rows.push(fact("Parts not known, so more may be in it", mixed.join(", ")));
+    if let Some(names) = named(&facts.allergens.parts_not_known) {
+        rows.push(fact(say!(labels::parts_not_known), say!(labels::parts_not_known_of, names = names)));
     }
     if facts.package.is_some() {
         let kept = words::keeping(drink, None);
-        rows.push(fact("Keeping", if kept.is_empty() { words::KEEPING_NOT_ENTERED.to_string() } else { kept }));
+        let kept = if kept.is_empty() { say!(labels::storage_not_entered).to_string() } else { kept };
+        rows.push(fact(say!(labels::storage), kept));
     }
     if let Some(price) = &facts.unit_price {
-        let per = words::per_volume(state.units());
-        rows.push(fact("Unit price", format!("{} {per}", state.unit_price(price))));
+        let units = state.units();
+        let (price, unit) = (state.unit_price(price), UnitPrice::unit(units).name_in(units));
+        rows.push(fact(say!(labels::unit_price), say!(labels::unit_price_per, price = price, unit = unit)));
     }
     rows
 }
@@ -153,7 +154,7 @@ fn by_law(state: AppState, facts: &Facts, drink: &Drink, law: Law) -> Vec<AnyVie
         rows.push(
             view! {
                 <div>
-                    <dt>"Ingredients, most by weight first"</dt>
+                    <dt>{say!(labels::ingredients_heaviest_first)}</dt>
                     <dd class="ingredients">{list.into_iter().map(run).collect_view()}</dd>
                 </div>
             }
@@ -164,25 +165,25 @@ fn by_law(state: AppState, facts: &Facts, drink: &Drink, law: Law) -> Vec<AnyVie
     match law {
         Law::UnitedStates => {
             let contains = facts.package.is_some() && facts.allergens.in_united_states().next().is_some();
-            let said = if contains { format!("Contains: {said}") } else { said };
-            rows.push(fact("Allergens, United States (nine)", said));
+            let said = if contains { say!(labels::contains_on_label, allergens = said) } else { said };
+            rows.push(fact(say!(labels::allergens_nine), said));
             let besides = words::besides_the_nine(&facts.allergens);
             if !besides.is_empty() {
-                rows.push(fact("Also in it, not among the nine", besides));
+                rows.push(fact(say!(labels::other_allergens), besides));
             }
             let also = state.book.with(|book| words::also_declare(&facts.allergens, book));
             if !also.is_empty() {
-                rows.push(fact("Also declare", also));
+                rows.push(fact(say!(labels::also_declare), also));
             }
             if let Some(package) = packed(facts) {
                 let percent = state.book.with(|book| words::percent_juice(&package.juice, book));
-                rows.push(fact_with("Juice", percent, words::name_with_juice(&package.juice)));
+                rows.push(fact_with(say!(labels::juice), percent, words::name_with_juice(&package.juice)));
             }
         }
         Law::European => {
             let in_the_list = packed(facts).is_some() && !facts.allergens.present.is_empty();
-            let besides = if in_the_list { words::NOT_REPEATED } else { "" };
-            rows.push(fact_with("Allergens, EU and UK (fourteen)", said, besides));
+            let besides = if in_the_list { say!(labels::not_repeated) } else { "" };
+            rows.push(fact_with(say!(labels::allergens_fourteen), said, besides));
         }
     }
     rows
@@ -202,16 +203,16 @@ fn by_weight(state: AppState, package: &Package) -> AnyView {
     });
     view! {
         <table class="table">
-            <caption>"Ingredients by weight, most first"</caption>
+            <caption>{say!(labels::ingredients_by_weight)}</caption>
             <tbody>{ingredients.collect_view()}</tbody>
         </table>
-        <p class="about">{words::HOW_JUICE_IS_COUNTED}</p>
+        <p class="about">{say!(labels::how_juice_is_counted)}</p>
     }
     .into_any()
 }
 
-fn not_here(law: Law) -> AnyView {
-    let items = words::not_on_this_page(law).iter().map(|item| view! { <li>{*item}</li> });
+fn also_needed(law: Law) -> AnyView {
+    let items = words::also_needed(law).into_iter().map(|item| view! { <li>{item}</li> });
     view! { <ul class="bulleted">{items.collect_view()}</ul> }.into_any()
 }
 
