@@ -10,6 +10,7 @@ use crate::app::history::History;
 use crate::app::route::Route;
 use crate::book::{Book, BookId, Key};
 use crate::foundation::jump::Question;
+use crate::say;
 use crate::store::asked::questions;
 use crate::words;
 
@@ -32,7 +33,7 @@ pub fn elsewhere(route: ReadSignal<Route>) -> AnyView {
             <div class="notice" role="status">
                 <p>{words::left_doubtful(&names)}</p>
                 <a class="button" href=first.address()>
-                    "Check now"
+                    {say!(market::check_now)}
                 </a>
             </div>
         }

@@ -11,7 +11,9 @@ use crate::app::route::Route;
 use crate::book::{Goods, Key, OfferId};
 use crate::drink::gap::{self, Lever};
 use crate::drink::ledger::{OfferChange, OfferStatus, Snapshot};
+use crate::say;
 use crate::words;
+use crate::words::texts::{HOLE, around};
 
 /// A figure of an offer on one side of a step, as it is shown.
 type Shown = fn(AppState, &Snapshot) -> Option<String>;
@@ -50,8 +52,8 @@ pub fn Moved(
         change.with(|change| change.as_ref().map(keys).unwrap_or_default())
     });
     let sentence = text(move || {
-        let summary = change.with(|change| change.as_ref().map(|change| summary(&change.name, &change.moves)));
-        summary.unwrap_or_default()
+        let said = |change: &LastChange| words::watch::step_moved(&change.name, &change.moves);
+        change.with(|change| change.as_ref().map(said).unwrap_or_default())
     });
     let answer = live(move || {
         let said = |goods| change.with(|change| change.as_ref().map(|change| answer(state, goods, &change.moves)));
@@ -64,7 +66,7 @@ pub fn Moved(
         move || {
             view! {
                 <button class="button moved-undo" on:click=press(move || state.undo(Reach::Everything))>
-                    "Undo"
+                    {say!(common::undo)}
                 </button>
             }
             .into_any()
@@ -73,7 +75,7 @@ pub fn Moved(
     let more = when(
         move || rest() > 0 && !all.get(),
         move || {
-            let words = text(move || format!("Show {} more", rest()));
+            let words = text(move || say!(market::show_more, count = rest()));
             view! {
                 <button class="quiet" on:click=press(move || all.set(true))>
                     {words}
@@ -111,17 +113,6 @@ fn answer(state: AppState, goods: Goods, moves: &[OfferChange]) -> AnyView {
     });
     let sentence = |said: String| view! { <p class="moved-answer">{said}</p> };
     said.map(|said| said.into_iter().filter(|said| !said.is_empty()).map(sentence).collect_view()).into_any()
-}
-
-fn summary(name: &str, moves: &[OfferChange]) -> String {
-    let fell = moves.iter().filter(|moved| moved.fell()).count();
-    match (moves.len(), fell) {
-        (0, _) => format!("{name}: no drink moved."),
-        (1, 0) => format!("{name}: 1 size moved, none fell under target."),
-        (count, 0) => format!("{name}: {count} sizes moved, none fell under target."),
-        (1, _) => format!("{name}: 1 size moved and fell under target."),
-        (count, fell) => format!("{name}: {count} sizes moved, {fell} fell under target."),
-    }
 }
 
 #[component]
@@ -163,7 +154,7 @@ pub fn first_of(
     let more = when(
         move || rest.get() > 0 && !all.get(),
         move || {
-            let words = text(move || format!("Show {} more", rest.get()));
+            let words = text(move || say!(market::show_more, count = rest.get()));
             view! {
                 <button class="quiet" on:click=press(move || all.set(true))>
                     {words}
@@ -180,8 +171,8 @@ fn row(state: AppState, moved: &OfferChange) -> AnyView {
     let name = state.book.with(|book| book.name(Key::Offer(moved.offer)));
     let status = moved.after.map_or(OfferStatus::WithoutPrice, |snapshot| snapshot.status);
     let was = match (moved.fell(), moved.before.map(|snapshot| snapshot.status)) {
-        (true, Some(before)) => format!("before: {}", words::offer_status(before)),
-        _ if moved.rose() => format!("before: {}", words::offer_status(OfferStatus::UnderTarget)),
+        (true, Some(before)) => say!(market::state_before, state = words::offer_status(before)),
+        _ if moved.rose() => say!(market::state_before, state = words::offer_status(OfferStatus::UnderTarget)),
         _ => String::new(),
     };
     view! {
@@ -200,12 +191,12 @@ fn row(state: AppState, moved: &OfferChange) -> AnyView {
 /// Cost, margin and suggested price of an offer, each before, where it differs, and after.
 fn figures(state: AppState, moved: &OfferChange) -> AnyView {
     let shown = |snapshot: Option<Snapshot>, figure: Shown| {
-        snapshot.and_then(|snapshot| figure(state, &snapshot)).unwrap_or_else(|| "none".to_string())
+        snapshot.and_then(|snapshot| figure(state, &snapshot)).unwrap_or_else(|| say!(market::no_figure).to_string())
     };
     let kinds: [(&str, Shown); 3] = [
-        ("Cost", |state, snapshot| snapshot.cost.map(|money| state.money(money))),
-        ("Margin", |state, snapshot| snapshot.margin.map(|share| state.percent(share))),
-        ("Suggested", |state, snapshot| snapshot.suggested.map(|money| state.money(money))),
+        (say!(common::cost), |state, snapshot| snapshot.cost.map(|money| state.money(money))),
+        (say!(common::margin), |state, snapshot| snapshot.margin.map(|share| state.percent(share))),
+        (say!(sales::suggested_price), |state, snapshot| snapshot.suggested.map(|money| state.money(money))),
     ];
     let pair = |(name, figure)| before_and_after(name, shown(moved.before, figure), shown(moved.after, figure));
     kinds.map(pair).collect_view().into_any()
@@ -213,20 +204,29 @@ fn figures(state: AppState, moved: &OfferChange) -> AnyView {
 
 /// A figure before, where it differs, and after.
 fn before_and_after(name: &'static str, from: String, to: String) -> AnyView {
-    let was = (from != to).then(|| {
-        view! {
-            <s class="was">
-                <span class="unseen">"before "</span>
-                {from}
-            </s>
-            " "
-        }
-    });
+    let was = (from != to).then(|| view! { {was(from)} " " });
     view! {
         <div class="figure">
             <dt>{name}</dt>
-            <dd>{was} <span class="unseen">"now "</span> {to}</dd>
+            <dd>{was} {now(to)}</dd>
         </div>
     }
     .into_any()
+}
+
+/// A figure as it was before, struck through.
+pub fn was(figure: String) -> AnyView {
+    view! { <s class="was">{heard(&say!(market::figure_before, figure = HOLE), figure)}</s> }.into_any()
+}
+
+/// A figure as it is now.
+pub fn now(figure: String) -> AnyView {
+    heard(&say!(market::figure_now, figure = HOLE), figure)
+}
+
+/// A figure in words that are read aloud with it and not seen.
+fn heard(said: &str, figure: String) -> AnyView {
+    let (before, after) = around(said);
+    let unseen = |part: String| (!part.is_empty()).then(|| view! { <span class="unseen">{part}</span> });
+    view! { {unseen(before)} {figure} {unseen(after)} }.into_any()
 }

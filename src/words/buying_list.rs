@@ -1,19 +1,14 @@
 //! What is said of the buying list: before it is made, at the supplier's, and as a text to send.
 
 use super::offer_errors::yield_error;
-use super::{Speaker, day, offer_error, overflow};
+use super::{Speaker, day, number, offer_error, overflow, watch};
 use crate::book::{Book, BuyingList, Goods, Key, OfferId, Pack, PackId};
 use crate::buying::buying_list::{Carried, Finished, Group, Here, Listed, PricePaid, Proposal, Quote, Totals, group};
 use crate::drink::ledger::OfferChange;
 use crate::drink::make::Unmade;
 use crate::drink::yields::YieldError;
 use crate::foundation::measure::{Date, Exact, Money, Overflow};
-
-/// The name of a group without a supplier.
-pub const NO_SUPPLIER: &str = "No supplier";
-
-/// How a proposal comes about.
-pub const HOW_PROPOSED: &str = "What is needed less what is here, rounded up to whole packs and to no fewer than are bought at a time; the price is that for so many, with surcharges.";
+use crate::say;
 
 /// Numbers, money and names as they are shown.
 pub struct Buying<'a> {
@@ -33,66 +28,91 @@ impl Buying<'_> {
         self.book.packs(goods).iter().find(|quoted| quoted.id == pack)
     }
 
-    /// So many packs: "2 × 40 lb"; "2 packs that nobody quotes any more".
+    /// How many packs, and of what size: "2 × 40 lb"; "2 packs, no longer in your book".
     pub fn packs(&self, packs: Exact, pack: Option<&Pack>) -> String {
         match pack {
             Some(pack) => format!("{} × {}", self.speaker.number(packs), self.speaker.amount(pack.contents)),
-            None => format!("{}, not quoted any more", self.whole(packs, "pack", "packs")),
+            None => say!(market::packs_no_longer_in_book, packs = self.speaker.counted(packs)),
         }
-    }
-
-    fn whole(&self, number: Exact, one: &str, more: &str) -> String {
-        format!("{} {}", self.speaker.number(number), if number.is_one() { one } else { more })
     }
 
     /// A pack of goods to choose: "Carrots, 50 lb from Tansywold".
     pub fn choice(&self, goods: Goods, pack: PackId) -> String {
-        let holds =
-            self.pack(goods, pack).map(|pack| format!(", {}{}", self.speaker.amount(pack.contents), from(pack)));
-        format!("{}{}", self.goods(goods), holds.unwrap_or_default())
+        let name = self.goods(goods);
+        let Some(pack) = self.pack(goods, pack) else { return name };
+        let holds = self.speaker.amount(pack.contents);
+        match supplier_of(pack) {
+            Some(supplier) => say!(market::item_in_pack_from, name = name, pack = holds, supplier = supplier),
+            None => say!(market::item_in_pack, name = name, pack = holds),
+        }
     }
 
     /// What is needed of goods, what is here of it, and what is bought: the sum with its numbers.
     pub fn proposed(&self, goods: Goods, quote: &Quote, today: Date) -> String {
-        let needed = self.speaker.measure(quote.needed);
-        let left_over = self.speaker.measure(quote.left_over);
-        let (here, unusable) = match quote.here {
-            Here::NotCounted => (", none counted here".to_string(), String::new()),
-            Here::Counted { amount, day } => {
-                (format!(", {} here, {}", self.speaker.measure(amount), counted(day, today)), String::new())
+        let mut said = vec![say!(market::amount_needed, amount = self.speaker.measure(quote.needed))];
+        let mut unused = None;
+        match quote.here {
+            Here::NotCounted => said.push(say!(market::on_hand_not_counted).to_string()),
+            Here::Counted { amount, day: on } => {
+                let amount = self.speaker.measure(amount);
+                said.push(if on < today {
+                    say!(market::on_hand_since, amount = amount, day = day(on))
+                } else {
+                    say!(market::on_hand_today, amount = amount)
+                });
             }
-            Here::Unusable { lacks, day } => {
+            Here::Unusable { lacks, day: on } => {
                 let why = yield_error(&lacks, self.book);
-                (String::new(), format!(" What is here, {}, is not taken off: {why}", counted(day, today)))
+                unused = Some(if on < today {
+                    [say!(market::count_unused, day = day(on)), why].join(" ")
+                } else {
+                    [say!(market::count_of_today_unused), &why].join(" ")
+                });
             }
-        };
-        if quote.packs.is_zero() {
-            return format!("{needed} needed{here}: enough, {left_over} left over.{unusable}");
         }
+        if quote.packs.is_zero() {
+            said.push(say!(market::enough).to_string());
+        } else {
+            said.extend(self.bought(goods, quote));
+        }
+        said.push(say!(market::left_over, amount = self.speaker.measure(quote.left_over)));
+        said.extend(unused);
+        said.join(" ")
+    }
+
+    /// What is bought, and how many packs an order has at least where that is more than one.
+    fn bought(&self, goods: Goods, quote: &Quote) -> Vec<String> {
         let pack = self.pack(goods, quote.pack);
-        let at_a_time = pack.map(|pack| pack.at_a_time.ceiling()).filter(|number| !number.is_one());
-        let least = at_a_time.map(|number| format!(" (at least {} at a time)", self.speaker.number(number)));
         let packs = self.packs(quote.packs, pack);
-        let (supplier, least) = (pack.map(from).unwrap_or_default(), least.unwrap_or_default());
-        format!("{needed} needed{here}: {packs}{supplier}{least}, {left_over} left over.{unusable}")
+        let buy = match pack.and_then(supplier_of) {
+            Some(supplier) => say!(market::buy_packs_from, packs = packs, supplier = supplier),
+            None => say!(market::buy_packs, packs = packs),
+        };
+        let at_least = pack.map(|pack| pack.at_a_time.ceiling()).filter(|number| !number.is_one());
+        let at_least = at_least.map(|number| say!(market::order_at_least, packs = self.speaker.number(number)));
+        [Some(buy), at_least].into_iter().flatten().collect()
     }
 
     /// What another pack would save. Returns `None` if it saves nothing.
     pub fn saves(&self, goods: Goods, taken: &Quote, other: &Quote) -> Option<String> {
         let saved = taken.cost.minus(other.cost).ok().filter(|saved| saved.is_positive())?;
         let pack = self.pack(goods, other.pack);
-        let packs = self.packs(other.packs, pack);
-        let supplier = pack.map(from).unwrap_or_default();
-        Some(format!("{packs}{supplier} would cost {} less.", self.speaker.money(saved)))
+        let (packs, money) = (self.packs(other.packs, pack), self.speaker.money(saved));
+        Some(match pack.and_then(supplier_of) {
+            Some(supplier) => {
+                say!(market::packs_would_save_from, packs = packs, supplier = supplier, money = money)
+            }
+            None => say!(market::packs_would_save, packs = packs, money = money),
+        })
     }
 
     /// What all of the cheapest packs would save together.
     pub fn saves_in_all(&self, taken: Money, cheapest: Money) -> String {
         match taken.minus(cheapest) {
             Ok(saved) if saved.is_positive() => {
-                format!("The cheapest packs for so much would cost {} less in all.", self.speaker.money(saved))
+                say!(market::cheapest_would_save, money = self.speaker.money(saved))
             }
-            Ok(_) => "No other packs would cost less for so much.".to_string(),
+            Ok(_) => say!(market::no_cheaper_packs).to_string(),
             Err(error) => overflow(error),
         }
     }
@@ -101,17 +121,17 @@ impl Buying<'_> {
     pub fn without_pack(&self, goods: Goods, lacks: Option<YieldError>) -> String {
         match lacks {
             Some(lacks) => yield_error(&lacks, self.book),
-            None => format!("{} has no pack. Enter what a pack holds and costs.", self.goods(goods)),
+            None => say!(drinks::needs_case_price, name = self.goods(goods)),
         }
     }
 
     /// A drink that is not counted, and why.
     pub fn left_out(&self, offer: OfferId, why: Unmade) -> String {
         let why = match why {
-            Unmade::NotOnTheMenu => "It is not on the menu in this size any more.".to_string(),
+            Unmade::NotOnTheMenu => say!(market::size_not_on_menu).to_string(),
             Unmade::Stuck(reason) => offer_error(&reason, self.book),
         };
-        format!("{}: {why}", self.book.name(Key::Offer(offer)))
+        say!(market::left_out_because, name = self.book.name(Key::Offer(offer)), why = why)
     }
 
     /// Goods that cost nothing. Returns an empty text if there are none.
@@ -120,7 +140,7 @@ impl Buying<'_> {
             return String::new();
         }
         let names: Vec<String> = goods.iter().map(|goods| self.goods(*goods)).collect();
-        format!("Not on the list, since it costs nothing: {}.", names.join(", "))
+        say!(market::free_items, names = names.join(", "))
     }
 
     /// Counts that are older than today. Returns an empty text if there are none.
@@ -132,112 +152,86 @@ impl Buying<'_> {
         });
         let old: Vec<Date> = days.filter(|day| *day < today).collect();
         let Some(oldest) = old.iter().min() else { return String::new() };
-        let count = if old.len() == 1 { "1 count is".to_string() } else { format!("{} counts are", old.len()) };
-        format!("{count} from before today, the oldest of {}. What was used since is not taken off.", day(*oldest))
+        say!(market::counts_are_old, counts = old.len(), day = day(*oldest))
     }
 
     /// Sizes without a weekly number. Returns an empty text if there are none.
     pub fn without_number(&self, sizes: usize) -> String {
-        match sizes {
-            0 => String::new(),
-            1 => "1 size has no weekly number and counts for nothing.".to_string(),
-            more => format!("{more} sizes have no weekly number and count for nothing."),
+        if sizes == 0 { String::new() } else { say!(market::sizes_not_on_list, sizes = sizes) }
+    }
+
+    /// What a line is bought at: "Quoted $34.00 each, $68.00 total".
+    pub fn line_cost(&self, listed: &Listed) -> String {
+        let Some((each, cost)) = listed.each.zip(listed.cost) else {
+            return say!(market::no_price_paid).to_string();
+        };
+        let surcharge = listed.pack.as_ref().map(|pack| pack.surcharge).filter(|it| !it.is_zero());
+        let surcharge = surcharge.map(|it| format!(" + {}", self.speaker.money(it))).unwrap_or_default();
+        let (price, total) = (format!("{}{surcharge}", self.speaker.money(each)), self.speaker.money(cost));
+        match (listed.line.paid.is_some(), listed.line.packs.is_one()) {
+            (true, true) => say!(market::paid_one, price = price),
+            (true, false) => say!(market::paid_each, price = price, total = total),
+            (false, true) => say!(market::quoted_one, price = price),
+            (false, false) => say!(market::quoted_each, price = price, total = total),
         }
     }
 
-    /// What a line is bought at: "$34.00 each, $68.00 in all".
-    pub fn line_cost(&self, listed: &Listed) -> String {
-        let Some((each, cost)) = listed.each.zip(listed.cost) else {
-            return "No price: type what you pay for one.".to_string();
-        };
-        let paid = if listed.line.paid.is_some() { "paid" } else { "asked" };
-        let surcharge = listed.pack.as_ref().map(|pack| pack.surcharge).filter(|it| !it.is_zero());
-        let surcharge = surcharge.map(|it| format!(" + {}", self.speaker.money(it))).unwrap_or_default();
-        let each = format!("{paid} {}{surcharge}", self.speaker.money(each));
-        if listed.line.packs.is_one() { each } else { format!("{each} each, {} in all", self.speaker.money(cost)) }
-    }
-
-    /// What lines cost together: "$120.00: $34.00 ticked, $86.00 left."
+    /// What lines cost together: "Total $120.00: $34.00 bought, $86.00 to buy."
     pub fn totals(&self, totals: &Totals) -> String {
-        let left = totals.left().map_or_else(overflow, |left| self.speaker.money(left));
-        let unpriced = match totals.unpriced {
-            0 => String::new(),
-            1 => " 1 line has no price.".to_string(),
-            more => format!(" {more} lines have no price."),
-        };
-        format!(
-            "{}: {} ticked, {left} left.{unpriced}",
-            self.speaker.money(totals.all),
-            self.speaker.money(totals.bought)
-        )
+        let money = |money| self.speaker.money(money);
+        let left = totals.left().map_or_else(overflow, money);
+        let said = say!(market::supplier_totals, total = money(totals.all), bought = money(totals.bought), left = left);
+        match totals.unpriced {
+            0 => said,
+            unpriced => [said, say!(market::items_without_price, items = unpriced)].join(" "),
+        }
     }
 
-    /// How far the list is: "3 of 7 ticked".
+    /// How far the list is: "3 of 7 items bought".
     pub fn progress(&self, totals: &Totals) -> String {
-        format!("{} of {} ticked", totals.ticked, totals.lines)
+        say!(market::items_bought, bought = number(totals.ticked), items = totals.lines)
     }
 
     /// One quote that a price paid changes.
     pub fn price_paid(&self, paid: &PricePaid) -> String {
         let PricePaid { goods, pack, was, now } = *paid;
-        format!("{}: {} instead of {}", self.choice(goods, pack), self.speaker.money(now), self.speaker.money(was))
+        let money = |money| self.speaker.money(money);
+        say!(market::paid_instead_of, item = self.choice(goods, pack), paid = money(now), quoted = money(was))
     }
 
     /// What carrying the prices does, before it is done.
     pub fn carried(&self, carried: &Carried, moves: &[OfferChange]) -> String {
         let prices = match carried.prices.len() {
-            0 => "No price differs from its quote; the quotes are dated today.".to_string(),
-            1 => "1 price changes.".to_string(),
-            more => format!("{more} prices change."),
+            0 => say!(market::prices_as_quoted).to_string(),
+            count => say!(market::prices_change, prices = count),
         };
-        let fell = moves.iter().filter(|moved| moved.fell()).count();
-        let fall = match fell {
-            0 => "none falls under target".to_string(),
-            1 => "1 falls under target".to_string(),
-            more => format!("{more} fall under target"),
-        };
-        let moved = match moves.len() {
-            0 => "No size moves.".to_string(),
-            1 => format!("1 size moves, {fall}."),
-            more => format!("{more} sizes move, {fall}."),
-        };
-        format!("{prices} {moved}{}", self.not_quoted(&carried.not_quoted, "its price goes nowhere"))
+        let mut said = vec![prices, watch::moves(moves, false)];
+        let gone = carried.not_quoted.iter();
+        said.extend(gone.map(|goods| say!(market::price_not_saved, name = self.goods(*goods))));
+        said.join(" ")
     }
 
     /// What finishing the list does, before it is done.
     pub fn finished(&self, finished: &Finished) -> String {
-        let added = match finished.added {
-            0 => "Nothing is ticked, so nothing is added to what is here".to_string(),
-            1 => "What is ticked, 1 line, is added to what is here".to_string(),
-            more => format!("What is ticked, {more} lines, is added to what is here"),
-        };
-        let prices = match finished.prices.len() {
-            0 => String::new(),
-            1 => "; 1 price paid goes into its quote".to_string(),
-            more => format!("; {more} prices paid go into their quotes"),
-        };
-        let list = match finished.not_bought {
-            0 => "; then the list is gone".to_string(),
-            1 => "; then the list is gone, with 1 line that is not ticked".to_string(),
-            more => format!("; then the list is gone, with {more} lines that are not ticked"),
-        };
-        let anew = finished.started_anew.iter().map(|(goods, lacks)| {
-            format!(
-                " {}: the count before cannot be added to, a new one starts with what was bought. {}",
-                self.goods(*goods),
-                yield_error(lacks, self.book)
-            )
+        let mut said = vec![match finished.added {
+            0 => say!(market::nothing_bought).to_string(),
+            count => say!(market::bought_added, items = count),
+        }];
+        if !finished.prices.is_empty() {
+            said.push(say!(market::prices_saved, prices = finished.prices.len()));
+        }
+        said.push(match finished.not_bought {
+            0 => say!(market::list_deleted).to_string(),
+            count => say!(market::list_deleted_with, items = count),
         });
-        let anew: String = anew.collect();
-        let gone = self.not_quoted(&finished.not_quoted, "nobody knows how much was bought");
-        format!("{added}{prices}{list}. Undo takes all of it back.{anew}{gone}")
-    }
-
-    fn not_quoted(&self, goods: &[Goods], so: &str) -> String {
-        goods
-            .iter()
-            .map(|goods| format!(" {} is not quoted in that pack any more: {so}.", self.goods(*goods)))
-            .collect()
+        said.push(say!(market::undo_brings_back).to_string());
+        for (goods, lacks) in &finished.started_anew {
+            said.push(say!(market::count_starts_anew, name = self.goods(*goods)));
+            said.push(yield_error(lacks, self.book));
+        }
+        let gone = finished.not_quoted.iter();
+        said.extend(gone.map(|goods| say!(market::pack_not_added, name = self.goods(*goods))));
+        said.join(" ")
     }
 
     /// The list as a text to send, with or without prices.
@@ -246,47 +240,42 @@ impl Buying<'_> {
     /// [`Overflow`].
     pub fn text(&self, list: &BuyingList, prices: bool) -> Result<String, Overflow> {
         let (groups, totals) = group(self.book, list)?;
-        let mut lines = vec![format!("Buying list, {}", day(list.day))];
+        let mut lines = vec![say!(market::list_of, day = day(list.day))];
         for group in &groups {
             lines.push(String::new());
-            lines.push(self.of_group(supplier(group), &group.totals, prices));
+            lines.push(if prices {
+                let total = self.speaker.money(group.totals.all);
+                say!(market::supplier_total, supplier = supplier(group), total = total)
+            } else {
+                supplier(group).to_string()
+            });
             lines.extend(group.lines.iter().map(|listed| self.line(listed, prices)));
         }
         if prices && groups.len() > 1 {
             lines.push(String::new());
-            lines.push(self.of_group("Altogether", &totals, prices));
+            lines.push(say!(market::list_total, total = self.speaker.money(totals.all)));
         }
         Ok(lines.join("\n"))
     }
 
-    fn of_group(&self, name: &str, totals: &Totals, prices: bool) -> String {
-        if prices { format!("{name}: {}", self.speaker.money(totals.all)) } else { name.to_string() }
-    }
-
     fn line(&self, listed: &Listed, prices: bool) -> String {
         let box_ = if listed.line.bought { "[x]" } else { "[ ]" };
-        let what = format!(
-            "{box_} {}, {}",
-            self.goods(listed.line.goods),
-            self.packs(listed.line.packs, listed.pack.as_ref())
-        );
-        match listed.cost.filter(|_| prices) {
-            Some(cost) => format!("{what}: {}", self.speaker.money(cost)),
-            None => what,
-        }
+        let name = self.goods(listed.line.goods);
+        let packs = self.packs(listed.line.packs, listed.pack.as_ref());
+        let what = match listed.cost.filter(|_| prices) {
+            Some(cost) => say!(market::list_line_cost, name = name, packs = packs, cost = self.speaker.money(cost)),
+            None => say!(market::list_line, name = name, packs = packs),
+        };
+        format!("{box_} {what}")
     }
 }
 
 /// The supplier of a group, or that there is none.
 pub fn supplier(group: &Group) -> &str {
-    if group.supplier.is_empty() { NO_SUPPLIER } else { &group.supplier }
+    if group.supplier.is_empty() { say!(market::no_supplier) } else { &group.supplier }
 }
 
-/// " from Tansywold". Returns an empty text if the pack names nobody.
-fn from(pack: &Pack) -> String {
-    if pack.supplier.is_empty() { String::new() } else { format!(" from {}", pack.supplier) }
-}
-
-fn counted(on: Date, today: Date) -> String {
-    if on < today { format!("counted {}", day(on)) } else { "counted today".to_string() }
+/// Who sells a pack. Returns `None` if the pack names nobody.
+fn supplier_of(pack: &Pack) -> Option<&str> {
+    Some(pack.supplier.as_str()).filter(|supplier| !supplier.is_empty())
 }

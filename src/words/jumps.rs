@@ -1,15 +1,16 @@
 //! What is said beside a value that may not be meant.
 
 use crate::foundation::jump::{Doubt, Kind};
+use crate::say;
 
 /// What a value was and is now, and what is unusual about it.
 pub fn jump(kind: Kind, doubt: Doubt, was: Option<&str>, now: &str) -> String {
     let moved = match was {
-        Some(was) => format!("Was {was}, now {now}."),
-        None => format!("Now {now}."),
+        Some(was) => say!(market::was_now, was = was, now = now),
+        None => say!(market::now_only, now = now),
     };
     match (doubt, usual(kind)) {
-        (Doubt::Unusual, Some(usual)) => format!("{moved} {usual}"),
+        (Doubt::Unusual, Some(usual)) => [&moved, usual].join(" "),
         _ => moved,
     }
 }
@@ -18,18 +19,16 @@ pub fn jump(kind: Kind, doubt: Doubt, was: Option<&str>, now: &str) -> String {
 pub fn left_doubtful(names: &[&str]) -> String {
     match names {
         [] => String::new(),
-        [one] => format!("Check “{one}”. It may not be what you meant."),
-        [first, others @ ..] => {
-            format!("Check “{first}” and {} more. They may not be what you meant.", others.len())
-        }
+        [one] => say!(market::check_one, name = *one),
+        [first, others @ ..] => say!(market::check_several, name = *first, more = others.len()),
     }
 }
 
-const fn usual(kind: Kind) -> Option<&'static str> {
+fn usual(kind: Kind) -> Option<&'static str> {
     match kind {
-        Kind::Tax => Some("A tax over 50 % is rare."),
-        Kind::Density => Some("Most foods and drinks are between 0.2 and 3 g/mL."),
-        Kind::TrimYield => Some("A trim yield under 5 % is rare."),
+        Kind::Tax => Some(say!(market::rare_tax)),
+        Kind::Density => Some(say!(market::rare_density)),
+        Kind::TrimYield => Some(say!(market::rare_trim_yield)),
         Kind::Price | Kind::Pack | Kind::Size | Kind::Yield => None,
     }
 }

@@ -4,6 +4,9 @@
 //! The expected figures were added up by hand from the demo's file: 86 bottles with cap and label
 //! and 6 shots with theirs, each in packs of hundreds; the produce is here.
 
+use brimwright::say;
+use brimwright::words::sharing::{Sharing, sharing};
+
 use crate::harness::{By, Journey};
 
 const NO_SHARING: &str = "for (const name of ['share', 'clipboard'])
@@ -11,15 +14,36 @@ const NO_SHARING: &str = "for (const name of ['share', 'clipboard'])
 return true;";
 
 /// Its words are only for those who cannot see the cross.
-const TAKE_OUT: &str = "[...document.querySelectorAll('button')]
-    .find((button) => button.textContent.trim() === 'Take out Shot label').click();
-return true;";
+fn take_out(name: &str) -> String {
+    format!(
+        "[...document.querySelectorAll('button')]
+            .find((button) => button.textContent.trim() === '{}').click();
+        return true;",
+        say!(book::remove_named, name = name)
+    )
+}
+
+/// How many of the list's six items are bought.
+fn bought(bought: &str) -> String {
+    say!(market::items_bought, bought = bought, items = 6)
+}
+
+/// What the items of a supplier cost, and how much of that is bought and to buy.
+fn totals(total: &str, bought: &str, left: &str) -> String {
+    say!(market::supplier_totals, total = total, bought = bought, left = left)
+}
+
+/// Waits for what the items to buy cost, and for how many they are.
+async fn to_buy(journey: &Journey, cost: &str, items: &str) {
+    let figures = [(say!(market::total_cost), cost), (say!(market::items), items)];
+    journey.expect_figures(say!(market::what_to_buy), &figures).await;
+}
 
 #[tokio::test]
 async fn a_list_is_made_ticked_off_and_done() {
     let journey = Journey::start("buying_list").await;
     journey.open().await;
-    journey.click(By::Text("Look around in Marrowgate Juice Hall")).await;
+    journey.click(By::Text(say!(first::look_around))).await;
     journey.wait_for_text("Orchard Green").await;
     make(&journey).await;
     work_it(&journey).await;
@@ -30,69 +54,76 @@ async fn a_list_is_made_ticked_off_and_done() {
 }
 
 async fn make(journey: &Journey) {
-    journey.click(By::Text("Buying")).await;
-    journey.click(By::Text("Buying list")).await;
-    journey.choose_day(By::Label("Planned from"), "2026-11-26").await;
+    journey.click(By::Text(say!(first::buying))).await;
+    journey.click(By::Text(say!(goods::buying_list))).await;
+    journey.choose_day(By::Label(say!(market::batches_from)), "2026-11-26").await;
     // 46 + 58 + 42.50 + 16 + 36 + 30 for caps, labels, shot bottles, their caps and labels, bands.
-    journey.expect_figures("What is missing", &[("To pay", "$228.50"), ("Lines", "6")]).await;
-    journey
-        .wait_for_text("86 ea needed, none counted here: 1 × 1,000 ea from Quillhaven Supply, 914 ea left over.")
-        .await;
-    journey.type_into(By::Label("And so many usual weeks"), "O").await;
-    journey.expect_error(By::Label("And so many usual weeks"), "“O” is not a number. Type digits, such as 1.").await;
-    journey.wait_for_text("Fix “And so many usual weeks” to see this.").await;
-    journey.wait_for_text_gone("To pay").await;
-    journey.type_into(By::Label("And so many usual weeks"), "0").await;
-    journey.expect_figures("What is missing", &[("To pay", "$228.50"), ("Lines", "6")]).await;
+    to_buy(journey, "$228.50", "6").await;
+    let needed = [
+        &say!(market::amount_needed, amount = "86 ea"),
+        say!(market::on_hand_not_counted),
+        &say!(market::buy_packs_from, packs = "1 × 1,000 ea", supplier = "Quillhaven Supply"),
+        &say!(market::left_over, amount = "914 ea"),
+    ];
+    journey.wait_for_text(&needed.join(" ")).await;
+    let weeks = By::Label(say!(market::weeks_of_sales));
+    journey.type_into(weeks, "O").await;
+    journey.expect_error(weeks, &say!(book::not_a_number, text = "O", example = "1")).await;
+    journey.wait_for_text(&say!(book::fix_field_to_see, field = say!(market::weeks_of_sales))).await;
+    journey.wait_for_text_gone(say!(market::total_cost)).await;
+    journey.type_into(weeks, "0").await;
+    to_buy(journey, "$228.50", "6").await;
     // Without the batch nothing is asked, so nothing is missing.
-    journey.click(By::Text("Batch of 26 Nov 2026")).await;
-    journey.wait_for_text_gone("To pay").await;
-    journey.click(By::Text("Batch of 26 Nov 2026")).await;
-    journey.click(By::Text("Make the list")).await;
-    journey.wait_for_text("0 of 6 ticked").await;
+    let batch = say!(sales::batch_of, day = "26 Nov 2026");
+    journey.click(By::Text(&batch)).await;
+    journey.wait_for_text_gone(say!(market::total_cost)).await;
+    journey.click(By::Text(&batch)).await;
+    journey.click(By::Text(say!(market::make_list))).await;
+    journey.wait_for_text(&bought("0")).await;
 }
 
 async fn work_it(journey: &Journey) {
     journey.click(By::Label("Bottle cap 1 × 1,000 ea")).await;
-    journey.wait_for_text("1 of 6 ticked").await;
-    journey.wait_for_text("$228.50: $46.00 ticked, $182.50 left.").await;
-    let paid = By::Label("Paid for one pack of Bottle cap");
+    journey.wait_for_text(&bought("1")).await;
+    journey.wait_for_text(&totals("$228.50", "$46.00", "$182.50")).await;
+    let paid = say!(market::paid_per_pack, name = "Bottle cap");
+    let fix = say!(book::fix_field_to_see, field = &paid);
+    let paid = By::Label(&paid);
     journey.type_into(paid, "5O").await;
-    journey.expect_error(paid, "“5O” is not a number. Type digits, such as 9.50.").await;
+    journey.expect_error(paid, &say!(book::not_a_number, text = "5O", example = "9.50")).await;
     // No sum stands beside it.
-    journey.wait_for_text_gone("ticked, $182.50 left.").await;
-    journey.wait_for_text("Fix “Paid for one pack of Bottle cap” to see this.").await;
+    journey.wait_for_text_gone("$182.50").await;
+    journey.wait_for_text(&fix).await;
     journey.type_into(paid, "50.25").await;
     journey.expect_error(paid, "").await;
-    journey.wait_for_text("$232.75: $50.25 ticked, $182.50 left.").await;
+    journey.wait_for_text(&totals("$232.75", "$50.25", "$182.50")).await;
     // Two packs of labels, no shot labels, and mint by hand: + 58 - 36 + 9.50.
-    journey.click(By::Text("Change Bottle label")).await;
-    journey.enter(By::Label("Packs of Bottle label"), "0").await;
-    journey.expect_error(By::Label("Packs of Bottle label"), "The number of packs must be more than zero.").await;
-    journey.enter(By::Label("Packs of Bottle label"), "2").await;
-    journey.wait_for_text("$290.75: $50.25 ticked, $240.50 left.").await;
-    journey.click(By::Text("Change Shot label")).await;
-    journey.wait_until("a way to take out shot labels", TAKE_OUT).await;
-    journey.choose(By::Label("Add to the list"), "Mint, 1 lb from Tansywold Produce").await;
-    journey.wait_for_text("1 of 6 ticked").await;
-    journey.wait_for_text("$9.50: $0.00 ticked, $9.50 left.").await;
+    journey.click(By::Text(&say!(market::change_item, name = "Bottle label"))).await;
+    let packs = say!(market::packs_of, name = "Bottle label");
+    let packs = By::Label(&packs);
+    journey.enter(packs, "0").await;
+    journey.expect_error(packs, &say!(refusals::not_positive, field = say!(refusals::packs_to_buy))).await;
+    journey.enter(packs, "2").await;
+    journey.wait_for_text(&totals("$290.75", "$50.25", "$240.50")).await;
+    journey.click(By::Text(&say!(market::change_item, name = "Shot label"))).await;
+    journey.wait_until("a way to take out shot labels", &take_out("Shot label")).await;
+    let mint = say!(market::item_in_pack_from, name = "Mint", pack = "1 lb", supplier = "Tansywold Produce");
+    journey.choose(By::Label(say!(market::add_item)), &mint).await;
+    journey.wait_for_text(&bought("1")).await;
+    journey.wait_for_text(&totals("$9.50", "$0.00", "$9.50")).await;
     journey.screenshot("worked").await;
     // It is kept.
     journey.open().await;
     journey.go("#/buying/list").await;
-    journey.wait_for_text("1 of 6 ticked").await;
+    journey.wait_for_text(&bought("1")).await;
     journey.expect_value(paid, "50.25").await;
 }
 
 async fn share(journey: &Journey) {
     journey.wait_until("a browser that neither shares nor copies", NO_SHARING).await;
-    journey.click(By::Text("Share as text")).await;
-    journey
-        .wait_for_text(
-            "This browser neither shares nor copies by itself. The text stands below: select it and copy it.",
-        )
-        .await;
-    let text = journey.value_of(By::Label("Buying list")).await;
+    journey.click(By::Text(say!(market::share_as_text))).await;
+    journey.wait_for_text(sharing(Sharing::ToCopy)).await;
+    let text = journey.value_of(By::Label(say!(goods::buying_list))).await;
     let lines: Vec<&str> = text.lines().skip(1).collect();
     let expected = [
         "",
@@ -110,30 +141,34 @@ async fn share(journey: &Journey) {
 }
 
 async fn carry(journey: &Journey) {
-    journey.wait_for_text("Bottle cap, 1,000 ea from Quillhaven Supply: $50.25 instead of $46.00").await;
-    journey.click(By::Text("See what they move")).await;
+    let caps = say!(market::item_in_pack_from, name = "Bottle cap", pack = "1,000 ea", supplier = "Quillhaven Supply");
+    let paid = say!(market::paid_instead_of, item = caps, paid = "$50.25", quoted = "$46.00");
+    journey.wait_for_text(&paid).await;
+    journey.click(By::Text(say!(market::show_drinks_affected))).await;
     // Each of the 14 sizes of the menu in a bottle has a cap.
-    journey.wait_for_text("1 price changes. 14 sizes move, none falls under target.").await;
-    journey.click(By::Text("Carry the prices paid into the quotes")).await;
-    journey.wait_for_text_gone("instead of $46.00").await;
+    let moves = [say!(market::prices_change, prices = 1), say!(market::none_would_drop, drinks = 14)];
+    journey.wait_for_text(&moves.join(" ")).await;
+    journey.click(By::Text(say!(market::save_prices_paid))).await;
+    journey.wait_for_text_gone(&paid).await;
     // The batch again, with the cap at its new price.
-    journey.click(By::Text("Make another list")).await;
-    journey.choose_day(By::Label("Planned from"), "2026-11-26").await;
-    journey.expect_figures("What is missing", &[("To pay", "$232.75"), ("Lines", "6")]).await;
+    journey.click(By::Text(say!(market::replace_list))).await;
+    journey.choose_day(By::Label(say!(market::batches_from)), "2026-11-26").await;
+    to_buy(journey, "$232.75", "6").await;
 }
 
 async fn finish(journey: &Journey) {
-    journey
-        .wait_for_text(
-            "What is ticked, 1 line, is added to what is here; then the list is gone, with 5 lines that are not ticked. Undo takes all of it back.",
-        )
-        .await;
-    journey.click(By::Text("Done with this list")).await;
-    journey.wait_for_text("What is missing, in whole packs").await;
-    journey.choose_day(By::Label("Planned from"), "2026-11-26").await;
+    let ending = [
+        &say!(market::bought_added, items = 1),
+        &say!(market::list_deleted_with, items = 5),
+        say!(market::undo_brings_back),
+    ];
+    journey.wait_for_text(&ending.join(" ")).await;
+    journey.click(By::Text(say!(market::finish_list))).await;
+    journey.wait_for_text(say!(market::no_list_yet)).await;
+    journey.choose_day(By::Label(say!(market::batches_from)), "2026-11-26").await;
     // A thousand caps are here now.
-    journey.expect_figures("What is missing", &[("To pay", "$182.50"), ("Lines", "5")]).await;
-    journey.click(By::Text("Undo")).await;
-    journey.wait_for_text("1 of 6 ticked").await;
+    to_buy(journey, "$182.50", "5").await;
+    journey.click(By::Text(say!(common::undo))).await;
+    journey.wait_for_text(&bought("1")).await;
     journey.screenshot("back").await;
 }

@@ -1,11 +1,19 @@
 //! A morning at the market: ten prices one after the other, found by a few letters, one taken
 //! back; old prices asked for again; the buying list ticked off; two suppliers beside each other.
 
+use brimwright::say;
+use brimwright::words::texts::{HOLE, around};
 use fantoccini::key::Key;
 
 use crate::harness::{By, Journey};
 
-const SEARCH: By<'_> = By::Label("Find what you buy");
+fn search() -> By<'static> {
+    By::Label(say!(market::find_item))
+}
+
+fn price_of(name: &str) -> String {
+    say!(market::price_of, name = name)
+}
 
 /// Letters, what they find, and its price today.
 const PRICES: [(&str, &str, &str); 10] = [
@@ -25,69 +33,85 @@ const PRICES: [(&str, &str, &str); 10] = [
 async fn ten_prices_and_one_taken_back() {
     let journey = Journey::start("market_morning").await;
     journey.open().await;
-    journey.click(By::Text("Look around in Marrowgate Juice Hall")).await;
-    journey.click(By::Text("Buying")).await;
+    journey.click(By::Text(say!(first::look_around))).await;
+    journey.click(By::Text(say!(first::buying))).await;
     // Heard on 12 October, and the owner calls a price old after 28 days.
-    let before = "return [...document.querySelectorAll('.price-row')].some((row) =>
-        row.innerText.includes('Limes') && row.innerText.includes('old: heard on 12 Oct 2026'))";
-    journey.wait_until("the limes' price to be marked as old", before).await;
+    let old = say!(goods::needs_new_price, day = "12 Oct 2026");
+    let before = format!(
+        "return [...document.querySelectorAll('.price-row')].some((row) =>
+            row.innerText.includes('Limes') && row.innerText.includes('{old}'))"
+    );
+    journey.wait_until("the limes' price to be marked as old", &before).await;
 
     for (letters, name, price) in PRICES {
-        journey.type_into(SEARCH, letters).await;
-        journey.press(SEARCH, Key::Enter).await;
-        let field = format!("Price of {name}");
+        journey.type_into(search(), letters).await;
+        journey.press(search(), Key::Enter).await;
+        let field = price_of(name);
         caret_in(&journey, &field).await;
         journey.type_into(By::Label(&field), price).await;
         journey.wait_until(&format!("an answer about {name}"), &answered(&field)).await;
         journey.press(By::Label(&field), Key::Enter).await;
-        caret_in(&journey, "Find what you buy").await;
+        caret_in(&journey, say!(market::find_item)).await;
         if name == "Apples" {
             // 55 / 38 * 0.11096 a fl oz, see the journey through typing.
-            journey.expect_each(".price-cost", &["before $0.111 now $0.161 per fl oz pressed"]).await;
-            journey.wait_for_text("Worst is ").await;
+            let figures = [say!(market::figure_before, figure = "$0.111"), say!(market::figure_now, figure = "$0.161")];
+            let per = say!(goods::cost_of_juice, amount = "fl oz");
+            let cost = say!(market::cost_per, cost = figures.join(" "), per = per);
+            journey.expect_each(".price-cost", &[cost.as_str()]).await;
+            let lowest = say!(goods::lowest_margin, name = HOLE, margin = "");
+            journey.wait_for_text(around(&lowest).0.trim()).await;
             journey.screenshot("answer").await;
         }
     }
     // Searched for by a supplier's name: down the list from price to price.
-    journey.type_into(SEARCH, "tansy").await;
-    journey.press(SEARCH, Key::Enter).await;
-    caret_in(&journey, "Price of Apples").await;
-    journey.press(By::Label("Price of Apples"), Key::Enter).await;
-    caret_in(&journey, "Price of Avocados").await;
+    journey.type_into(search(), "tansy").await;
+    journey.press(search(), Key::Enter).await;
+    caret_in(&journey, &price_of("Apples")).await;
+    journey.press(By::Label(&price_of("Apples")), Key::Enter).await;
+    caret_in(&journey, &price_of("Avocados")).await;
 
     // The last price taken back, beside it.
-    journey.type_into(SEARCH, "ban").await;
+    journey.type_into(search(), "ban").await;
     let beside = "document.querySelector('.moved-undo').click(); return true";
     journey.wait_until("the Undo beside the answer", beside).await;
-    journey.expect_value(By::Label("Price of Bananas"), "25.00").await;
-    journey.wait_for_text("Taken back: Price of Bananas").await;
+    journey.expect_value(By::Label(&price_of("Bananas")), "25.00").await;
+    let taken_back = say!(book::undone_change, change = price_of("Bananas"));
+    let said = format!(
+        "return [...document.querySelectorAll('.moved-summary')].some((it) => it.innerText.startsWith('{taken_back}: '))"
+    );
+    journey.wait_until("an answer about the price taken back", &said).await;
     for (letters, name, price) in &PRICES[..9] {
-        journey.type_into(SEARCH, letters).await;
+        journey.type_into(search(), letters).await;
         let shown = if price.contains('.') { (*price).to_string() } else { format!("{price}.00") };
-        journey.expect_value(By::Label(&format!("Price of {name}")), &shown).await;
+        journey.expect_value(By::Label(&price_of(name)), &shown).await;
     }
-    journey.type_into(SEARCH, "lim").await;
-    journey.wait_for_text("heard today").await;
-    journey.wait_for_text_gone("old: heard on 12 Oct 2026").await;
+    journey.type_into(search(), "lim").await;
+    journey.wait_for_text(say!(goods::checked_today)).await;
+    journey.wait_for_text_gone(&old).await;
 
     // What is old is asked for: its price holds, and stays listed while one is at it.
-    journey.type_into(SEARCH, "").await;
-    let old =
-        "const chip = [...document.querySelectorAll('.chip')].find((it) => it.innerText.startsWith('Old prices'));
-        chip.click(); return true";
-    journey.wait_until("the old prices", old).await;
-    journey.click(By::Label("Still so: Strawberries, frozen")).await;
-    journey.wait_for_text("Price of Strawberries, frozen still so: no drink moved.").await;
-    journey.wait_for_text_gone("old: heard on 14 Sep 2026").await;
-    journey.expect_value(By::Label("Price of Strawberries, frozen"), "54.00").await;
+    journey.type_into(search(), "").await;
+    let chip = format!(
+        "const chip = [...document.querySelectorAll('.chip')].find((it) => it.innerText.startsWith('{}'));
+        chip.click(); return true",
+        say!(market::needs_new_price)
+    );
+    journey.wait_until("the old prices", &chip).await;
+    let frozen = "Strawberries, frozen";
+    journey.click(By::Label(&say!(market::no_change_of, name = frozen))).await;
+    let checked = say!(market::price_checked, name = frozen);
+    journey.wait_for_text(&say!(market::step_no_drinks, step = checked)).await;
+    journey.wait_for_text_gone(&say!(goods::needs_new_price, day = "14 Sep 2026")).await;
+    journey.expect_value(By::Label(&price_of(frozen)), "54.00").await;
     list_ticked_off(&journey).await;
 }
 
 /// What today's batch lacks, ticked off on the way, and found ticked again after a load.
 async fn list_ticked_off(journey: &Journey) {
-    journey.click(By::Text("Buying list")).await;
-    journey.click(By::Text("Make the list")).await;
-    journey.wait_for_text("0 of 6 ticked").await;
+    let bought = |bought: &str| say!(market::items_bought, bought = bought, items = 6);
+    journey.click(By::Text(say!(goods::buying_list))).await;
+    journey.click(By::Text(say!(market::make_list))).await;
+    journey.wait_for_text(&bought("0")).await;
     let lines = [
         "Bottle cap 1 × 1,000 ea",
         "Bottle label 1 × 1,000 ea",
@@ -99,64 +123,86 @@ async fn list_ticked_off(journey: &Journey) {
     for line in lines {
         journey.click(By::Label(line)).await;
     }
-    journey.wait_for_text("6 of 6 ticked").await;
+    journey.wait_for_text(&bought("6")).await;
     journey.wait_until_saved().await;
     journey.open().await;
     journey.go("#/buying/list").await;
-    journey.wait_for_text("6 of 6 ticked").await;
+    journey.wait_for_text(&bought("6")).await;
 }
 
 #[tokio::test]
 async fn two_suppliers_beside_each_other_and_what_was_asked_before() {
     let journey = Journey::start("two_suppliers").await;
     journey.open().await;
-    journey.click(By::Text("Look around in Marrowgate Juice Hall")).await;
+    journey.click(By::Text(say!(first::look_around))).await;
     journey.wait_for_text("Orchard Green").await;
     journey.go("#/buying/ingredient/1").await;
     // A fl oz is 0.11096 at 38.00 for 40 lb; (41.50 + 1.50) / 38 of it is 0.12556, 13.2 % more.
-    let compared =
-        ["Tansywold Produce, 40 lb bought now", "$0.111", "cheapest", "Quillhaven Supply, 40 lb", "$0.126", "+13.2 %"];
+    let pack = |supplier: &str| say!(goods::pack_of_supplier, supplier = supplier, size = "40 lb");
+    let current = [&pack("Tansywold Produce"), say!(goods::current_pack_tag)].join(" ");
+    let more = say!(goods::more_by, share = "13.2 %");
+    let other = pack("Quillhaven Supply");
+    let compared = [&current, "$0.111", say!(goods::lowest), &other, "$0.126", &more];
     let cells = ".compared tbody :is(th, td):nth-child(-n+3)";
     journey.expect_each(cells, &compared).await;
-    journey.wait_for_text("No other pack is cheaper than the one you buy.").await;
+    journey.wait_for_text(say!(goods::current_costs_least)).await;
 
     // What the price was before, drawn and as a table; one that was mistyped goes.
-    journey.click(By::Nth(0, &By::Text("Prices heard"))).await;
+    journey.click(By::Nth(0, &By::Text(say!(market::price_history)))).await;
     let heard = "details[open] tbody th";
     let days = ["23 Nov 2026", "9 Nov 2026", "26 Oct 2026", "12 Oct 2026", "21 Sep 2026"];
     journey.expect_each(heard, &days).await;
     journey.expect_count("details[open] .chart-drawing > svg", 1).await;
     // 38 / 33.50.
-    journey.wait_for_text("From $33.50 on 21 Sep 2026 to $38.00 on 23 Nov 2026, +13.4 %.").await;
-    let take_out = "[...document.querySelectorAll('.take-out')]
-        .find((it) => it.textContent.includes('the price of 12 Oct 2026')).click(); return true";
-    journey.wait_until("a price to be taken out", take_out).await;
+    let (from, on) = ("21 Sep 2026", "23 Nov 2026");
+    let price_moved =
+        say!(goods::price_moved_by, first = "$33.50", from = from, last = "$38.00", on = on, change = "+13.4 %");
+    journey.wait_for_text(&price_moved).await;
+    let take_out = format!(
+        "[...document.querySelectorAll('.take-out')].find((it) => it.textContent.includes('{}')).click(); return true",
+        say!(market::price_on, day = "12 Oct 2026")
+    );
+    journey.wait_until("a price to be taken out", &take_out).await;
     journey.expect_each(heard, &["23 Nov 2026", "9 Nov 2026", "26 Oct 2026", "21 Sep 2026"]).await;
-    journey.click(By::Text("Undo")).await;
+    journey.click(By::Text(say!(common::undo))).await;
     journey.expect_each(heard, &days).await;
 
     // Apples are in three drinks of the demo book, sold in ten sizes together.
-    journey.click(By::Text("What would buying this one move?")).await;
-    journey.wait_for_text("10 sizes would move.").await;
+    journey.click(By::Text(say!(goods::if_you_switch))).await;
+    journey.wait_for_text(&say!(goods::drinks_affected, drinks = 10)).await;
     journey.screenshot("before_switching").await;
     let fall = journey.lines_of_each("details[open] [role=status]").await.join(" ");
-    let names = fall.split("Under target would fall: ").nth(1).map_or(0, |names| names.split(';').count());
-    journey.click(By::Text("Buy this one")).await;
-    let fell = if names == 0 { "none fell under target".to_string() } else { format!("{names} fell under target") };
-    journey.wait_for_text(&format!("Buy another pack: 10 sizes moved, {fell}.")).await;
-    journey.wait_for_text("is cheaper than what you buy: $0.111 instead of $0.126 per fl oz pressed").await;
+    let would_drop = say!(goods::would_drop, names = HOLE);
+    let names = fall.split(&around(&would_drop).0).nth(1).map_or(0, |names| names.split(';').count());
+    journey.click(By::Text(say!(goods::buy_this_pack))).await;
+    let step = say!(goods::switch_packs);
+    let affected = match names {
+        0 => say!(market::step_none_dropped, step = step, drinks = 10),
+        names => say!(market::step_some_dropped, step = step, drinks = 10, dropped = names.to_string()),
+    };
+    journey.wait_for_text(&affected).await;
+    // 0.11096 / 0.12556 is 11.6 % less.
+    let cheaper = say!(
+        goods::other_costs_less,
+        pack = pack("Tansywold Produce"),
+        less = "11.6 %",
+        lowest = "$0.111",
+        cost = "$0.126"
+    );
+    journey.wait_for_text(&cheaper).await;
 
     // A price typed here is heard too. The machine's day is later than any of the demo book.
-    journey.enter(By::Nth(0, &By::Label("Price of the pack")), "40").await;
-    journey.wait_for_text("heard today").await;
+    journey.enter(By::Nth(0, &By::Label(say!(goods::case_price))), "40").await;
+    journey.wait_for_text(say!(goods::checked_today)).await;
     // The owner lets no price grow old: nothing is marked any more.
     journey.go("#/book").await;
-    journey.enter(By::Label("A price is old after"), "0").await;
-    let error = "The days until a price is old must be at least 1.";
-    journey.expect_sentence(By::Label("A price is old after"), error).await;
-    journey.enter(By::Label("A price is old after"), "").await;
+    let days = By::Label(say!(book::flag_prices_older));
+    journey.enter(days, "0").await;
+    let error = say!(refusals::less_than_one, field = say!(book::flag_prices_older));
+    journey.expect_sentence(days, &error).await;
+    journey.enter(days, "").await;
     journey.go("#/buying").await;
-    journey.wait_for_text("heard today").await;
+    journey.wait_for_text(say!(goods::checked_today)).await;
     journey.expect_count(".mark-old", 0).await;
 }
 
@@ -170,10 +216,19 @@ async fn caret_in(journey: &Journey, label: &str) {
     journey.wait_until(&format!("the caret in {label:?}"), &script).await;
 }
 
-/// Whether the row of a field says how many sizes moved.
+/// Whether the row of a field says how many drinks are affected.
 fn answered(label: &str) -> String {
+    let any = |said: String| said.replace('2', "\\\\d+");
+    let answers = [
+        say!(market::step_no_drinks, step = label),
+        say!(market::step_none_dropped, step = label, drinks = 1),
+        any(say!(market::step_none_dropped, step = label, drinks = 2)),
+        any(say!(market::step_some_dropped, step = label, drinks = 1, dropped = "2")),
+        any(say!(market::step_some_dropped, step = label, drinks = 2, dropped = "2")),
+    ];
     format!(
         "const row = document.activeElement.closest('.price-row');
-         return /^{label}: (no drink|1 size|\\d+ sizes) moved/.test(row.querySelector('.moved-summary').innerText)"
+         return new RegExp('^({})$').test(row.querySelector('.moved-summary').innerText)",
+        answers.join("|")
     )
 }

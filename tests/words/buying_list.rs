@@ -63,24 +63,32 @@ fn proposed(goods: Goods, quote: &Quote) -> String {
 fn what_is_missing() {
     assert_eq!(
         proposed(GINGER, &quote(1, "40 lb", counted("12 lb", "2026-11-25"), "1", "2 lb", "52")),
-        "40.00\u{a0}lb needed, 12.00\u{a0}lb here, counted 25 Nov 2026: 1 × 30 lb from Tansywold, 2.00\u{a0}lb left over."
+        "Amount needed: 40.00\u{a0}lb. On hand: 12.00\u{a0}lb, counted 25 Nov 2026. Buy 1 × 30 lb from Tansywold. Left over: 2.00\u{a0}lb."
     );
     assert_eq!(
         proposed(GINGER, &quote(1, "4 lb", counted("12 lb", "2026-11-26"), "0", "8 lb", "0")),
-        "4.00\u{a0}lb needed, 12.00\u{a0}lb here, counted today: enough, 8.00\u{a0}lb left over."
+        "Amount needed: 4.00\u{a0}lb. On hand: 12.00\u{a0}lb, counted today. Enough on hand. Left over: 8.00\u{a0}lb."
     );
     assert_eq!(
         proposed(KALE, &quote(1, "10 lb", Here::NotCounted, "2", "30 lb", "55")),
-        "10.00\u{a0}lb needed, none counted here: 2 × 20 lb from Quillhaven (at least 2 at a time), 30.00\u{a0}lb left over."
+        "Amount needed: 10.00\u{a0}lb. On hand: not counted. Buy 2 × 20 lb from Quillhaven. At least 2 packs per order. Left over: 30.00\u{a0}lb."
     );
     assert_eq!(
         proposed(LID, &quote(1, "10 ea", Here::NotCounted, "1", "990 ea", "43")),
-        "10\u{a0}ea needed, none counted here: 1 × 1,000 ea, 990\u{a0}ea left over."
+        "Amount needed: 10\u{a0}ea. On hand: not counted. Buy 1 × 1,000 ea. Left over: 990\u{a0}ea."
     );
     let lacks = YieldError::NoPieceWeight(IngredientId::from_random(1));
+    let unusable = |on: &str| {
+        let here = Here::Unusable { lacks, day: day(on) };
+        proposed(GINGER, &quote(1, "40 lb", here, "2", "20 lb", "104"))
+    };
     assert_eq!(
-        proposed(GINGER, &quote(1, "40 lb", Here::Unusable { lacks, day: day("2026-11-25") }, "2", "20 lb", "104")),
-        "40.00\u{a0}lb needed: 2 × 30 lb from Tansywold, 20.00\u{a0}lb left over. What is here, counted 25 Nov 2026, is not taken off: Ginger is counted in pieces but no piece has a weight. Enter the weight of one as bought."
+        unusable("2026-11-25"),
+        "Amount needed: 40.00\u{a0}lb. Buy 2 × 30 lb from Tansywold. Left over: 20.00\u{a0}lb. The count on hand from 25 Nov 2026 is not used. Needs: weight per piece of Ginger. Weigh one as purchased."
+    );
+    assert_eq!(
+        unusable("2026-11-26"),
+        "Amount needed: 40.00\u{a0}lb. Buy 2 × 30 lb from Tansywold. Left over: 20.00\u{a0}lb. Today’s count on hand is not used. Needs: weight per piece of Ginger. Weigh one as purchased."
     );
 }
 
@@ -91,41 +99,41 @@ fn what_other_packs_would_save() {
         quote(2, "40 lb", Here::NotCounted, "2", "20 lb", "98"),
     );
     let saves = |now: &Quote, other: &Quote| said(|words| words.saves(GINGER, now, other).unwrap_or_default());
-    assert_eq!(saves(&now, &other), "2 × 30 lb from Quillhaven would cost $6.00 less.");
+    assert_eq!(saves(&now, &other), "2 × 30 lb from Quillhaven would save you $6.00.");
     assert_eq!(saves(&other, &now), "");
     assert_eq!(saves(&now, &now), "");
     let in_all = |now: &str, then: &str| said(|words| words.saves_in_all(money(now), money(then)));
-    assert_eq!(in_all("104", "98"), "The cheapest packs for so much would cost $6.00 less in all.");
-    assert_eq!(in_all("98", "98"), "No other packs would cost less for so much.");
+    assert_eq!(in_all("104", "98"), "The cheapest packs would save you $6.00.");
+    assert_eq!(in_all("98", "98"), "No other packs cost less.");
 }
 
 #[test]
 fn what_is_not_on_the_list() {
     assert_eq!(
         said(|words| words.without_pack(GINGER, None)),
-        "Ginger has no pack. Enter what a pack holds and costs."
+        "Needs: case price of Ginger. Enter pack size and case price in Buying."
     );
     let lacks = YieldError::NoDensity(IngredientId::from_random(1));
     assert_eq!(
         said(|words| words.without_pack(GINGER, Some(lacks))),
-        "Ginger is weighed in one place and poured by volume in another, so it needs a density. Enter grams per mL as it is in the drink."
+        "Needs: density of Ginger in drinks. You weigh in one place and pour by volume in another. Enter grams per mL."
     );
     let gone = offer_id(1, 1);
     assert_eq!(
         said(|words| words.left_out(gone, Unmade::NotOnTheMenu)),
-        "Kick, Bottle: It is not on the menu in this size any more."
+        "Kick, Bottle. This size is no longer on the menu."
     );
     let stuck = Unmade::Stuck(OfferError::Cost(brimwright::drink::cost::CostError::NoPack(GINGER)));
     assert_eq!(
         said(|words| words.left_out(gone, stuck)),
-        "Kick, Bottle: Ginger has no pack yet, so no cost. Enter in Buying what a pack holds and costs."
+        "Kick, Bottle. Needs: case price of Ginger. Enter pack size and case price in Buying."
     );
     assert_eq!(said(|words| words.free(&[])), "");
-    assert_eq!(said(|words| words.free(&[GINGER, LID])), "Not on the list, since it costs nothing: Ginger, Lid.");
+    assert_eq!(said(|words| words.free(&[GINGER, LID])), "Free, so not on the list: Ginger, Lid.");
     let sizes = |count| said(|words| words.without_number(count));
     assert_eq!(sizes(0), "");
-    assert_eq!(sizes(1), "1 size has no weekly number and counts for nothing.");
-    assert_eq!(sizes(3), "3 sizes have no weekly number and count for nothing.");
+    assert_eq!(sizes(1), "1 size has no weekly sales, so the list leaves it out.");
+    assert_eq!(sizes(3), "3 sizes have no weekly sales, so the list leaves them out.");
 }
 
 #[test]
@@ -141,11 +149,11 @@ fn counts_of_before_today() {
     assert_eq!(of(&[None, Some("2026-11-26")]), "");
     assert_eq!(
         of(&[None, Some("2026-11-25")]),
-        "1 count is from before today, the oldest of 25 Nov 2026. What was used since is not taken off."
+        "1 count on hand is from 25 Nov 2026. What you used since is not deducted."
     );
     assert_eq!(
         of(&[Some("2026-11-25"), Some("2026-11-02"), Some("2026-11-26")]),
-        "2 counts are from before today, the oldest of 2 Nov 2026. What was used since is not taken off."
+        "2 counts on hand are from before today, the oldest from 2 Nov 2026. What you used since is not deducted."
     );
 }
 
@@ -156,11 +164,12 @@ fn line(goods: Goods, pack: u64, packs: &str) -> ToBuy {
 #[test]
 fn what_a_line_costs() {
     let of = |line: ToBuy| said(|words| words.line_cost(&Listed::of(words.book, line).unwrap()));
-    assert_eq!(of(line(GINGER, 1, "1")), "asked $52.00");
-    assert_eq!(of(line(GINGER, 1, "3")), "asked $52.00 each, $156.00 in all");
-    assert_eq!(of(line(KALE, 1, "2")), "asked $26.00 + $1.50 each, $55.00 in all");
-    assert_eq!(of(ToBuy { paid: Some(money("50")), ..line(GINGER, 1, "2") }), "paid $50.00 each, $100.00 in all");
-    assert_eq!(of(line(GINGER, 9, "2")), "No price: type what you pay for one.");
+    assert_eq!(of(line(GINGER, 1, "1")), "Quoted $52.00");
+    assert_eq!(of(ToBuy { paid: Some(money("50")), ..line(GINGER, 1, "1") }), "Paid $50.00");
+    assert_eq!(of(line(GINGER, 1, "3")), "Quoted $52.00 each, $156.00 total");
+    assert_eq!(of(line(KALE, 1, "2")), "Quoted $26.00 + $1.50 each, $55.00 total");
+    assert_eq!(of(ToBuy { paid: Some(money("50")), ..line(GINGER, 1, "2") }), "Paid $50.00 each, $100.00 total");
+    assert_eq!(of(line(GINGER, 9, "2")), "No price yet. Type what you pay per pack.");
     let packs = |goods, pack: u64, number: &str| {
         said(|words| {
             let found = words.book.packs(goods).iter().find(|it| it.id == PackId::from_random(pack));
@@ -168,8 +177,8 @@ fn what_a_line_costs() {
         })
     };
     assert_eq!(packs(GINGER, 1, "2"), "2 × 30 lb");
-    assert_eq!(packs(GINGER, 9, "1"), "1 pack, not quoted any more");
-    assert_eq!(packs(GINGER, 9, "2.5"), "2.5 packs, not quoted any more");
+    assert_eq!(packs(GINGER, 9, "1"), "1 pack, no longer in your book");
+    assert_eq!(packs(GINGER, 9, "2.5"), "2.5 packs, no longer in your book");
     let choice = |goods| said(|words| words.choice(goods, PackId::from_random(1)));
     assert_eq!([choice(GINGER), choice(LID)], ["Ginger, 30 lb from Tansywold", "Lid, 1,000 ea"]);
 }
@@ -178,10 +187,12 @@ fn what_a_line_costs() {
 fn how_far_the_list_is() {
     let totals = |unpriced| Totals { all: money("120"), bought: money("34"), lines: 7, ticked: 3, unpriced };
     let of = |unpriced| said(|words| words.totals(&totals(unpriced)));
-    assert_eq!(of(0), "$120.00: $34.00 ticked, $86.00 left.");
-    assert_eq!(of(1), "$120.00: $34.00 ticked, $86.00 left. 1 line has no price.");
-    assert_eq!(of(2), "$120.00: $34.00 ticked, $86.00 left. 2 lines have no price.");
-    assert_eq!(said(|words| words.progress(&totals(0))), "3 of 7 ticked");
+    assert_eq!(of(0), "Total $120.00: $34.00 bought, $86.00 to buy.");
+    assert_eq!(of(1), "Total $120.00: $34.00 bought, $86.00 to buy. 1 item has no price.");
+    assert_eq!(of(2), "Total $120.00: $34.00 bought, $86.00 to buy. 2 items have no price.");
+    assert_eq!(said(|words| words.progress(&totals(0))), "3 of 7 items bought");
+    let one = Totals { lines: 1, ticked: 0, ..totals(0) };
+    assert_eq!(said(|words| words.progress(&one)), "0 of 1 item bought");
 }
 
 fn moved(before: OfferStatus, after: OfferStatus) -> OfferChange {
@@ -202,13 +213,13 @@ fn what_carrying_the_prices_does() {
     };
     let (holds, falls) =
         (moved(OfferStatus::OnTarget, OfferStatus::OnTarget), moved(OfferStatus::OnTarget, OfferStatus::UnderTarget));
-    assert_eq!(of(0, &[], &[]), "No price differs from its quote; the quotes are dated today. No size moves.");
-    assert_eq!(of(1, &[holds], &[]), "1 price changes. 1 size moves, none falls under target.");
-    assert_eq!(of(2, &[falls, holds], &[]), "2 prices change. 2 sizes move, 1 falls under target.");
-    assert_eq!(of(2, &[falls, falls], &[]), "2 prices change. 2 sizes move, 2 fall under target.");
+    assert_eq!(of(0, &[], &[]), "You paid the quoted prices. They get today’s date. No drinks would be affected.");
+    assert_eq!(of(1, &[holds], &[]), "1 price changes. 1 drink would be affected, none would drop below target.");
+    assert_eq!(of(2, &[falls, holds], &[]), "2 prices change. 2 drinks would be affected, 1 would drop below target.");
+    assert_eq!(of(2, &[falls, falls], &[]), "2 prices change. 2 drinks would be affected, 2 would drop below target.");
     assert_eq!(
         of(1, &[], &[KALE]),
-        "1 price changes. No size moves. Kale is not quoted in that pack any more: its price goes nowhere."
+        "1 price changes. No drinks would be affected. Kale: this pack is no longer in your book, so its price is not saved."
     );
 }
 
@@ -225,12 +236,12 @@ fn what_finishing_the_list_does() {
     let of = |finished: &Finished| said(|words| words.finished(finished));
     assert_eq!(
         of(&none),
-        "Nothing is ticked, so nothing is added to what is here; then the list is gone, with 1 line that is not ticked. Undo takes all of it back."
+        "No item is marked as bought, so your stock stays the same. Then the list is deleted, with 1 item you did not buy. Undo brings everything back."
     );
     let paid = PricePaid { goods: GINGER, pack: PackId::from_random(1), was: money("52"), now: money("49.5") };
     assert_eq!(
         of(&Finished { added: 1, not_bought: 0, prices: vec![paid], ..none.clone() }),
-        "What is ticked, 1 line, is added to what is here; 1 price paid goes into its quote; then the list is gone. Undo takes all of it back."
+        "1 item you bought is added to your stock. 1 price you paid is saved. Then the list is deleted. Undo brings everything back."
     );
     let lacks = YieldError::NoPieceWeight(IngredientId::from_random(1));
     assert_eq!(
@@ -242,7 +253,7 @@ fn what_finishing_the_list_does() {
             not_quoted: vec![KALE],
             ..none
         }),
-        "What is ticked, 2 lines, is added to what is here; 2 prices paid go into their quotes; then the list is gone, with 2 lines that are not ticked. Undo takes all of it back. Ginger: the count before cannot be added to, a new one starts with what was bought. Ginger is counted in pieces but no piece has a weight. Enter the weight of one as bought. Kale is not quoted in that pack any more: nobody knows how much was bought."
+        "2 items you bought are added to your stock. 2 prices you paid are saved. Then the list is deleted, with 2 items you did not buy. Undo brings everything back. Ginger: the old count cannot be used. A new count starts with what you bought. Needs: weight per piece of Ginger. Weigh one as purchased. Kale: this pack is no longer in your book, so your stock stays the same."
     );
 }
 
@@ -279,18 +290,15 @@ fn the_text_to_send() {
         "No supplier: $43.00",
         "[ ] Lid, 1 × 1,000 ea: $43.00",
         "",
-        "Altogether: $251.00",
+        "Total: $251.00",
     ];
     assert_eq!(of(true).lines().collect::<Vec<_>>(), expected);
 }
 
 #[test]
 fn what_became_of_a_text() {
-    assert_eq!(sharing(Sharing::PassedOn), "Handed to where you chose.");
-    assert_eq!(sharing(Sharing::Closed), "Not shared: you closed the choice of where to.");
-    assert_eq!(sharing(Sharing::Copied), "Copied. Paste it into a message.");
-    assert_eq!(
-        sharing(Sharing::ToCopy),
-        "This browser neither shares nor copies by itself. The text stands below: select it and copy it."
-    );
+    assert_eq!(sharing(Sharing::PassedOn), "Sent where you chose.");
+    assert_eq!(sharing(Sharing::Closed), "Not shared. You closed the list of apps.");
+    assert_eq!(sharing(Sharing::Copied), "Copied. Paste the text into a message.");
+    assert_eq!(sharing(Sharing::ToCopy), "Your browser cannot share or copy. Select the text below and copy it.");
 }

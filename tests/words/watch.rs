@@ -1,10 +1,10 @@
-//! What is said of changed prices, and of what the menu hangs on.
+//! What is said of changed prices, and of the biggest cost drivers.
 
 use brimwright::book::{Book, Container, Edit, Goods, Offer, Pack, Quoted, Record, Settings};
 use brimwright::buying::price_watch::{
     Changed, ChangedOn, Exposure, Since, WatchError, WeeklyCost, exposure, since, what_if,
 };
-use brimwright::drink::ledger::Ledger;
+use brimwright::drink::ledger::{Ledger, OfferChange, OfferStatus, Snapshot};
 use brimwright::foundation::measure::{Overflow, System};
 use brimwright::words;
 
@@ -55,9 +55,9 @@ fn hangs(book: &Book) -> Exposure {
 fn how_many_sizes_prices_moved() {
     let said = |book: &Book, on: &str| words::watch::since(&followed(book, on), day(on));
     // 3.00 leaves 72 % of a cost of 0.85, and 63 % of one of 1.10.
-    let one = "1 price changed since 2 Nov 2026. 2 sizes moved: 1 fell under target.";
+    let one = "1 price changed since 2 Nov 2026. 2 drinks affected, 1 dropped below target.";
     assert_eq!(said(&bar(None), "2026-11-02"), one);
-    let none = "No price of what you buy has changed since 16 Nov 2026, as far as the book knows.";
+    let none = "No price has changed since 16 Nov 2026.";
     assert_eq!(said(&bar(None), "2026-11-16"), none);
     let mut cheaper = bar(None);
     let price = |price: &str, on: &str| Edit::SetPackPrice {
@@ -67,13 +67,14 @@ fn how_many_sizes_prices_moved() {
         day: Some(day(on)),
     };
     cheaper.apply(&price("1.20", "2026-11-20")).unwrap();
-    let back = "1 price changed since 16 Nov 2026. 2 sizes moved: none fell under target, 1 came back to it.";
+    let back =
+        "1 price changed since 16 Nov 2026. 2 drinks affected, none dropped below target. 1 drink is back on target.";
     assert_eq!(said(&cheaper, "2026-11-16"), back);
     cheaper.apply(&Edit::Remove(brimwright::book::Key::Offer(offer_id(1, 1)))).unwrap();
-    let one = "1 price changed since 16 Nov 2026. 1 size moved: none fell under target.";
+    let one = "1 price changed since 16 Nov 2026. 1 drink affected, none dropped below target.";
     assert_eq!(said(&cheaper, "2026-11-16"), one);
     cheaper.apply(&Edit::Remove(brimwright::book::Key::Offer(offer_id(2, 1)))).unwrap();
-    assert_eq!(said(&cheaper, "2026-11-16"), "1 price changed since 16 Nov 2026. No drink moved.");
+    assert_eq!(said(&cheaper, "2026-11-16"), "1 price changed since 16 Nov 2026. No drinks affected.");
 }
 
 #[test]
@@ -82,9 +83,12 @@ fn how_many_sizes_prices_would_move() {
     let goods = [Goods::Ingredient(ingredient_id(1)), Goods::Ingredient(ingredient_id(2))];
     let said =
         |goods: &[Goods], by| words::watch::what_if(&what_if(&book, &Ledger::of(&book), goods, share(by)).unwrap());
-    assert_eq!(said(&goods, "0.2"), "2 sizes move: none falls under target.");
-    assert_eq!(said(&goods, "-0.2"), "2 sizes move: none falls under target, 1 comes back to it.");
-    assert_eq!(said(&goods[1..], "0.2"), "No drink moves.");
+    assert_eq!(said(&goods, "0.2"), "2 drinks would be affected, none would drop below target.");
+    assert_eq!(
+        said(&goods, "-0.2"),
+        "2 drinks would be affected, none would drop below target. 1 drink would be back on target."
+    );
+    assert_eq!(said(&goods[1..], "0.2"), "No drinks would be affected.");
 }
 
 #[test]
@@ -92,15 +96,14 @@ fn what_is_not_known_from_a_day() {
     let book = bar(None);
     let said = |on| words::watch::unknown(&followed(&book, on).unknown, day(on), &book);
     let names = "Invented ingredient 2, Invented bottle 1";
-    let known =
-        |names: &str, on: &str| format!("No price is known from {on}, so today's counts on both sides: {names}.");
+    let known = |names: &str, on: &str| format!("No price from {on} for {names}. Today’s price is used.");
     assert_eq!(said("2026-11-02"), known(names, "2 Nov 2026"));
     assert_eq!(said("2026-11-01"), known(&format!("Invented ingredient 1, {names}"), "1 Nov 2026"));
     let goods = [1, 2, 2, 1, 2].map(|id| Goods::Ingredient(ingredient_id(id)));
     let four = "Invented ingredient 1, Invented ingredient 2, Invented ingredient 2 and 2 more";
     assert_eq!(words::watch::unknown(&goods, day("2026-11-02"), &book), known(four, "2 Nov 2026"));
     assert_eq!(words::watch::unknown(&[], day("2026-11-02"), &book), "");
-    let ahead = "1 Jan 2027 is not here yet, so no price has changed since. Choose an earlier day.";
+    let ahead = "1 Jan 2027 is in the future. Choose today or an earlier day.";
     assert_eq!(words::watch::ahead(day("2027-01-01")), ahead);
 }
 
@@ -119,38 +122,37 @@ fn how_a_price_changed() {
 }
 
 #[test]
-fn what_a_week_leaves() {
+fn the_profit_of_a_week() {
     let said = |weekly| {
         let book = bar(weekly);
         words::watch::weekly(&followed(&book, "2026-11-02").watched, &book)
     };
     let other = "Not counted: Invented drink 2, Invented 500 mL 1 (no price yet)";
-    let how =
-        "What is left after everything: the number sold in a usual week times what one leaves, added up over 1 size.";
+    let how = "Drinks sold per week × profit per drink, for 1 size.";
     assert_eq!(said(Some("10")), format!("{how} {other}."));
-    let nothing = "Of no drink it is known both what it sells for and how many are sold in a usual week. Give sizes a price, and type how many you sell in Sizes, under Sales.";
-    let first = "Not counted: Invented drink 1, Invented 500 mL 1 (number not known); Invented drink 2, Invented 500 mL 1 (no price yet)";
+    let nothing = "No size has both a price and weekly sales yet. Set prices first. Then enter drinks sold per week in Sizes, under Sales.";
+    let first = "Not counted: Invented drink 1, Invented 500 mL 1 (no weekly sales); Invented drink 2, Invented 500 mL 1 (no price yet)";
     assert_eq!(said(None), format!("{nothing} {first}."));
 }
 
 #[test]
-fn what_the_menu_hangs_on() {
+fn the_biggest_cost_drivers() {
     let said = |book: &Book| words::watch::exposure(&hangs(book), book, &speaker(System::UsCustomary));
     let working = |book: &Book| words::watch::exposure_working(&hangs(book), book, &speaker(System::UsCustomary));
     // Half a litre of 2.00 and a bottle of 0.10, ten times. A tenth of 10.00 * 1.50 / 2.00.
     let other = "Not counted: Invented drink 2, Invented 500 mL 1 (no price yet).";
     let sold = bar(Some("10"));
-    let sentence = "A usual week takes goods for $11.00. The most of it, 90.9 %, is Invented ingredient 1. If the price of Invented ingredient 1 rises by 10 %, a week leaves $0.75 less.";
-    assert_eq!(said(&sold), spaced(&format!("{sentence} {other}")).replace("by 10\u{a0}%", "by 10 %"));
-    let how = "The number sold in a usual week times the cost in one drink, and what is made and not sold on top, added up over all drinks: for Invented ingredient 1 $10.00. $10.00 ÷ $11.00 is 90.9\u{a0}%. Of $2.00 paid for a pack, $1.50 is its price: 10 % of $10.00 × $1.50 ÷ $2.00 is $0.75.";
+    let sentence = "Ingredients and packaging cost you $11.00 per week. Your biggest cost driver is Invented ingredient 1, at 90.9 %. If the price of Invented ingredient 1 goes up 10%, your profit drops by $0.75 per week.";
+    assert_eq!(said(&sold), spaced(&format!("{sentence} {other}")));
+    let how = "Invented ingredient 1: drinks sold per week × its cost in each drink, plus waste, is $10.00. $10.00 ÷ $11.00 is 90.9\u{a0}%. The price is $1.50 of the $2.00 you pay per pack. 10% of $10.00 × $1.50 ÷ $2.00 is $0.75.";
     assert_eq!(working(&sold), how);
     let idle = |book: &Book| words::watch::idle(&hangs(book).idle, book);
-    assert_eq!(idle(&sold), "In no drink that is counted: Invented ingredient 2. Nothing can be said of it.");
+    assert_eq!(idle(&sold), "Not used in any counted drink: Invented ingredient 2.");
 
     let unsold = bar(None);
-    assert!(said(&unsold).starts_with("Of no drink it is known both what it sells for and how many"));
+    assert!(said(&unsold).starts_with("No size has both a price and weekly sales yet. "));
     assert_eq!(working(&unsold), "");
-    let all = "In no drink that is counted: Invented ingredient 1, Invented ingredient 2, Invented bottle 1. Nothing can be said of them.";
+    let all = "Not used in any counted drink: Invented ingredient 1, Invented ingredient 2, Invented bottle 1.";
     assert_eq!(idle(&unsold), all);
     assert_eq!(words::watch::idle(&[], &sold), "");
 
@@ -163,9 +165,9 @@ fn what_the_menu_hangs_on() {
         book.apply(&Edit::Put(Record::Packaging(vessel(1, [pack(1, "10 ea", bottles)])))).unwrap();
     }
     let nothing =
-        "10 % more on the price of Invented ingredient 1 changes nothing: only what is paid besides costs money.";
+        "A 10% price increase for Invented ingredient 1 changes nothing. You pay only for delivery or deposit.";
     assert!(said(&delivered).contains(nothing), "{}", said(&delivered));
-    assert_eq!(said(&free), "All that a usual week takes is free.");
+    assert_eq!(said(&free), "Everything you use is free.");
     assert_eq!(working(&free), "");
 }
 
@@ -174,8 +176,8 @@ fn all_others_in_one_line() {
     let book = bar(Some("10"));
     let found = hangs(&book);
     let others = |goods| words::watch::others(goods).map(|(name, sum)| (name, sum.cost, sum.less));
-    assert_eq!(others(&found.goods), Some(("2 others".to_string(), money("11"), money("0.85"))));
-    assert_eq!(others(&found.goods[1..]), Some(("1 other".to_string(), money("1"), money("0.1"))));
+    assert_eq!(others(&found.goods), Some(("2 other items".to_string(), money("11"), money("0.85"))));
+    assert_eq!(others(&found.goods[1..]), Some(("1 other item".to_string(), money("1"), money("0.1"))));
     assert_eq!(others(&[]), None);
 }
 
@@ -183,9 +185,9 @@ fn all_others_in_one_line() {
 fn what_cannot_be_tried() {
     let book = bar(None);
     let said = |error| words::watch::watch_error(&error, &book);
-    let beyond = "Type from -100 to 1000, such as 20 for a fifth more or -10 for a tenth less.";
+    let beyond = "Type a number from \u{2212}100 to 1,000. For 20% more, type 20. For 10% less, type -10.";
     assert_eq!(said(WatchError::BeyondTried), beyond);
-    let large = "The numbers are too large to compute with. Check for a digit too many.";
+    let large = "These numbers are too large. Check for an extra digit.";
     assert_eq!(said(WatchError::Arithmetic(Overflow::TooLarge)), large);
     let missing = brimwright::book::Key::Ingredient(ingredient_id(9));
     let refusal = brimwright::book::Refusal::Missing { key: missing, needed_by: None };
@@ -203,26 +205,46 @@ fn what_changed_today_and_what_it_costs_a_week() {
 
     let cost = |more: &str, counted, unknown| WeeklyCost { more: money(more), counted, unknown, without_cost: 0 };
     let said = |cost| words::watch::weekly_cost(cost, &speaker(System::UsCustomary));
-    assert_eq!(said(Some(cost("6", 2, 0))), "Costs $6.00 more a week.");
-    assert_eq!(said(Some(cost("-6.004", 1, 0))), "Saves $6.00 a week.");
-    assert_eq!(said(Some(cost("0.004", 1, 0))), "Costs the same a week.");
-    assert_eq!(said(Some(cost("0", 0, 0))), "Moves no drink.");
-    assert_eq!(said(Some(cost("0", 0, 3))), "Weekly numbers not known.");
-    assert_eq!(said(Some(cost("6", 2, 1))), "Costs $6.00 more a week; weekly number of 1 size not known.");
-    assert_eq!(said(Some(cost("6", 2, 3))), "Costs $6.00 more a week; weekly numbers of 3 sizes not known.");
+    assert_eq!(said(Some(cost("6", 2, 0))), "Costs $6.00 more per week.");
+    assert_eq!(said(Some(cost("-6.004", 1, 0))), "Saves $6.00 per week.");
+    assert_eq!(said(Some(cost("0.004", 1, 0))), "Costs the same per week.");
+    assert_eq!(said(Some(cost("0", 0, 0))), "No drinks affected.");
+    assert_eq!(said(Some(cost("0", 0, 3))), "Needs: drinks sold per week.");
+    assert_eq!(said(Some(cost("6", 2, 1))), "Costs $6.00 more per week. 1 size has no weekly sales yet.");
+    assert_eq!(said(Some(cost("6", 2, 3))), "Costs $6.00 more per week. 3 sizes have no weekly sales yet.");
     let without_cost =
         |counted, unknown, without_cost| said(Some(WeeklyCost { without_cost, ..cost("6", counted, unknown) }));
-    assert_eq!(without_cost(2, 0, 1), "Costs $6.00 more a week; cost of 1 size not known.");
+    assert_eq!(without_cost(2, 0, 1), "Costs $6.00 more per week. 1 size has no cost yet.");
     assert_eq!(
         without_cost(2, 3, 4),
-        "Costs $6.00 more a week; weekly numbers of 3 sizes not known; costs of 4 sizes not known."
+        "Costs $6.00 more per week. 3 sizes have no weekly sales yet. 4 sizes have no cost yet."
     );
-    assert_eq!(without_cost(0, 0, 1), "Costs not known.");
-    assert_eq!(without_cost(0, 2, 1), "Weekly numbers and costs not known.");
+    assert_eq!(without_cost(0, 0, 1), "Needs: drink costs.");
+    assert_eq!(without_cost(0, 2, 1), "Needs: drinks sold per week and drink costs.");
     assert_eq!(said(None), words::overflow(Overflow::TooLarge));
 
     let sum = |costs: &[WeeklyCost]| words::watch::weekly_costs(costs, &speaker(System::UsCustomary));
-    assert_eq!(sum(&[cost("6", 1, 0), cost("5", 1, 0)]), "Costs $11.00 more a week, all changes together.");
-    assert_eq!(sum(&[cost("6", 1, 0), cost("-8", 2, 1)]), "Saves $2.00 a week, all changes together.");
+    assert_eq!(sum(&[cost("6", 1, 0), cost("5", 1, 0)]), "All changes together cost $11.00 more per week.");
+    assert_eq!(sum(&[cost("6", 1, 0), cost("-8", 2, 1)]), "All changes together save $2.00 per week.");
+    assert_eq!(sum(&[cost("6", 1, 0), cost("-6", 2, 0)]), "All changes together cost the same per week.");
     assert_eq!((sum(&[]), sum(&[cost("6", 1, 0), cost("0", 0, 1)])), (String::new(), String::new()));
+
+    let new = words::watch::new_today;
+    assert_eq!(new(0), "");
+    assert_eq!(new(1), "1 more price is new today. Its earlier price is unknown.");
+    assert_eq!(new(2), "2 more prices are new today. Their earlier prices are unknown.");
+}
+
+#[test]
+fn how_many_sizes_a_step_moved() {
+    let snapshot = |status| Some(Snapshot { status, cost: None, margin: None, suggested: None, price: None });
+    let moved = |before, after| OfferChange { offer: offer_id(1, 1), before: snapshot(before), after: snapshot(after) };
+    let (holds, falls) =
+        (moved(OfferStatus::OnTarget, OfferStatus::OnTarget), moved(OfferStatus::OnTarget, OfferStatus::UnderTarget));
+    let said = |moves: &[OfferChange]| words::watch::step_moved("Price of Kale", moves);
+    assert_eq!(said(&[]), "Price of Kale: no drinks affected.");
+    assert_eq!(said(&[holds]), "Price of Kale: 1 drink affected, none dropped below target.");
+    assert_eq!(said(&[holds, holds]), "Price of Kale: 2 drinks affected, none dropped below target.");
+    assert_eq!(said(&[falls]), "Price of Kale: 1 drink affected, 1 dropped below target.");
+    assert_eq!(said(&[falls, falls, holds]), "Price of Kale: 3 drinks affected, 2 dropped below target.");
 }

@@ -1,4 +1,4 @@
-//! When the price of a pack was heard, and that it still holds.
+//! When the price of a pack was quoted, and that it still holds.
 
 use leptos::prelude::*;
 
@@ -6,12 +6,13 @@ use super::change::price_set;
 use crate::book::{Goods, Key, Pack, PackId};
 use crate::buying::quotes::{Age, age};
 use crate::foundation::measure::Date;
+use crate::say;
 use crate::ui::live::{live, press, text, when};
 use crate::ui::state::AppState;
 use crate::ui::today::today;
 use crate::words;
 
-/// When a price was heard: an old one by a shape and a word, one without a day quietly.
+/// When a price was quoted: an old one by a shape and a word, one without a day quietly.
 pub fn heard_on(state: AppState, pack: impl Fn() -> Option<Pack> + Send + Sync + 'static) -> AnyView {
     let today = today();
     live(move || {
@@ -42,11 +43,12 @@ pub fn still_so(
     let today = today();
     let to_ask = move || pack().is_some_and(|pack| pack.day != Some(today));
     when(to_ask, move || {
-        let label = text(move || format!("Still so: {}", state.book.with(|book| book.name(Key::from(goods)))));
+        let label =
+            text(move || say!(market::no_change_of, name = state.book.with(|book| book.name(Key::from(goods)))));
         let say_so = move || say_so(state, goods, pack().map(|pack| pack.id), today);
         view! {
             <button class="button still-so" aria-label=label on:click=press(say_so)>
-                "Still so"
+                {say!(market::no_change)}
             </button>
         }
         .into_any()
@@ -59,5 +61,5 @@ fn say_so(state: AppState, goods: Goods, pack: Option<PackId>, today: Date) {
         Some((price_set(goods, pack.id, pack.price_now(), today), book.name(Key::from(goods))))
     });
     // A price that holds is not refused.
-    let _ = edit.map(|(edit, name)| state.apply(&format!("Price of {name} still so"), edit));
+    let _ = edit.map(|(edit, name)| state.apply(&say!(market::price_checked, name = name), edit));
 }

@@ -1,4 +1,4 @@
-//! The prices of a pack that were heard: a small chart, a sentence, and the table to take out of.
+//! The price history of a pack: a small chart, a sentence, and the table to take out of.
 
 use std::sync::Arc;
 
@@ -8,6 +8,7 @@ use super::change::pack_changed;
 use crate::book::{Goods, Pack, PackId, Quoted};
 use crate::buying::quotes::{History, history};
 use crate::foundation::measure::{Date, Exact, Money};
+use crate::say;
 use crate::ui::chart::{Axis, Look, Series, chart};
 use crate::ui::fields::{Choose, Day};
 use crate::ui::live::{live, press, text, trouble, when};
@@ -16,7 +17,7 @@ use crate::ui::state::AppState;
 use crate::ui::today::today;
 use crate::words;
 
-/// The prices of a pack that were heard. Draws nothing if no day is known.
+/// The price history of a pack. Draws nothing if no day is known.
 pub fn prices_heard(
     state: AppState,
     goods: Goods,
@@ -36,7 +37,7 @@ pub fn prices_heard(
         });
         view! {
             <details class="more">
-                <summary>"Prices heard"</summary>
+                <summary>{say!(market::price_history)}</summary>
                 {shown}
                 {form}
             </details>
@@ -51,7 +52,9 @@ fn shown(state: AppState, goods: Goods, id: PackId, history: &History, mending: 
     let last = history.heard.len().saturating_sub(1);
     let row = |(place, quoted): (usize, &Quoted)| {
         let day = words::day(quoted.day);
-        let name = Signal::stored(format!("the price of {day}"));
+        let price = say!(market::price_on, day = &day);
+        let change = say!(market::change_date_of, price = &price);
+        let name = Signal::stored(price);
         let quoted = *quoted;
         let take_out =
             (place < last).then(|| view! { <TakeOut name on_click=move || take_out(state, goods, id, place) /> });
@@ -60,8 +63,8 @@ fn shown(state: AppState, goods: Goods, id: PackId, history: &History, mending: 
                 <th scope="row">{day}</th>
                 <td>{state.money(quoted.price)}</td>
                 <td class="heard-mend">
-                    <button class="quiet" on:click=press(move || mending.set(Some(quoted)))>
-                        "Change day" <span class="unseen">" of " {name}</span>
+                    <button class="quiet" aria-label=change on:click=press(move || mending.set(Some(quoted)))>
+                        {say!(market::change_date)}
                     </button>
                     {take_out}
                 </td>
@@ -77,15 +80,15 @@ fn shown(state: AppState, goods: Goods, id: PackId, history: &History, mending: 
             <table class="table">
                 <thead>
                     <tr>
-                        <th scope="col">"Last heard on"</th>
-                        <th scope="col">"A pack"</th>
+                        <th scope="col">{say!(market::last_quoted)}</th>
+                        <th scope="col">{say!(goods::case_price)}</th>
                         <td></td>
                     </tr>
                 </thead>
                 <tbody>{rows}</tbody>
             </table>
             <p class="about" hidden=!several>
-                "Take out a price that was mistyped, or change its day. The price paid now is changed above."
+                {say!(market::history_how)}
             </p>
         </div>
     }
@@ -99,7 +102,7 @@ fn Mending(goods: Goods, id: PackId, quoted: Quoted, mending: RwSignal<Option<Qu
     let on = RwSignal::new(quoted.day);
     let refused = RwSignal::new(None::<String>);
     let choose: Choose = Arc::new(move |chosen| {
-        on.set(Date::from_text(chosen).ok_or("Choose the day on which the price was quoted.")?);
+        on.set(Date::from_text(chosen).ok_or(say!(market::choose_quote_date))?);
         refused.set(None);
         Ok(())
     });
@@ -110,7 +113,7 @@ fn Mending(goods: Goods, id: PackId, quoted: Quoted, mending: RwSignal<Option<Qu
             Some(redated.map(|redated| pack_changed(book, goods, id, |pack| *pack = redated)))
         });
         let done = done.unwrap_or(Ok(None)).and_then(|edit| match edit {
-            Some(edit) => state.apply("Day of a price", edit),
+            Some(edit) => state.apply(say!(market::change_quote_date), edit),
             None => Ok(()),
         });
         match done {
@@ -121,26 +124,26 @@ fn Mending(goods: Goods, id: PackId, quoted: Quoted, mending: RwSignal<Option<Qu
     view! {
         <div class="heard-day">
             <Day
-                label="Quoted on"
+                label=say!(market::quoted_on)
                 value=text(move || on.get().to_string())
                 choose
                 past=true
-                note=format!("The price of {}.", state.money(quoted.price))
+                note=say!(market::quoted_price, price = state.money(quoted.price))
             />
             {trouble(move || refused.get())}
             <p class="actions">
                 <button class="main" on:click=press(set)>
-                    "Set day"
+                    {say!(market::set_date)}
                 </button>
                 <button class="quiet" on:click=press(move || mending.set(None))>
-                    "Cancel"
+                    {say!(common::cancel)}
                 </button>
             </p>
         </div>
     }
 }
 
-/// Each price from the day it was heard until the next one was.
+/// Each price from the day it was quoted until the next one was.
 fn drawn(state: AppState, history: &History) -> AnyView {
     let Some(first) = history.heard.first().map(|quoted| quoted.day) else { return ().into_any() };
     let steps = history.steps(today());
@@ -153,7 +156,7 @@ fn drawn(state: AppState, history: &History) -> AnyView {
     let heard = history.heard.iter().map(point).collect();
     let series = [
         Series { name: String::new(), look: Look::Guide, points: line },
-        Series { name: "Heard; held until the next was".into(), look: Look::Squares, points: heard },
+        Series { name: say!(market::quoted_prices).into(), look: Look::Squares, points: heard },
     ];
     let days = Axis {
         name: words::quotes::days_axis(first, last),
@@ -161,7 +164,7 @@ fn drawn(state: AppState, history: &History) -> AnyView {
         mark: Box::new(move |number| day_at(first, number).map(words::short_day).unwrap_or_default()),
     };
     let price = Axis {
-        name: "Price of a pack".into(),
+        name: say!(goods::case_price).into(),
         from_zero: false,
         mark: Box::new(move |number| state.money(Money::from_major(number))),
     };
@@ -183,5 +186,5 @@ fn take_out(state: AppState, goods: Goods, id: PackId, place: usize) {
         })
     });
     // A history without one of its days is in order still.
-    let _ = edit.map(|edit| state.apply("Remove a past price", edit));
+    let _ = edit.map(|edit| state.apply(say!(market::remove_past_price), edit));
 }

@@ -10,6 +10,7 @@ use crate::app::route::Route;
 use crate::book::{Book, Goods, Key, PackId};
 use crate::buying::price_watch::{ChangedOn, WeeklyCost, changed_on, new_on, put_back, weekly_cost};
 use crate::foundation::measure::Money;
+use crate::say;
 use crate::ui::fields::Hangs;
 use crate::ui::live::{flag, live, press, text, when};
 use crate::ui::state::AppState;
@@ -60,7 +61,7 @@ pub fn todays_changes(prices: Hangs) -> AnyView {
     on_cleanup(rest);
     // Always one line high: a price typed moves no field down.
     let count = text(move || match changes.with(Vec::len) {
-        0 => "none yet".to_string(),
+        0 => say!(market::none_yet).to_string(),
         count => count.to_string(),
     });
     let list = when(
@@ -71,7 +72,7 @@ pub fn todays_changes(prices: Hangs) -> AnyView {
                     changes.with(|changes| changes.iter().map(|it| cost_of(costs, it)).collect());
                 let known: Vec<WeeklyCost> = costs.iter().copied().flatten().flatten().collect();
                 if costs.len() > 1 && costs.contains(&None) {
-                    "Adding up what they cost a week\u{2026}".to_string()
+                    say!(market::adding_up).to_string()
                 } else {
                     words::watch::weekly_costs(&known, &state.speaker.get())
                 }
@@ -96,7 +97,7 @@ pub fn todays_changes(prices: Hangs) -> AnyView {
     view! {
         <details class="section changes">
             <summary>
-                "Today's changes" " "
+                {say!(market::todays_changes)} " "
                 <span class="soft">{count}</span>
             </summary>
             {list}
@@ -155,7 +156,7 @@ fn row(state: AppState, change: &ChangedOn, costs: Costs, (place, undone): (usiz
         let said = |cost: Option<WeeklyCost>| words::watch::weekly_cost(cost, &state.speaker.get());
         cost_of(costs, &change).map(said).unwrap_or_default()
     });
-    let step = text(move || words::steps::undo_of(&format!("Price of {}", name.get())));
+    let step = text(move || words::steps::undo_of(&say!(market::price_of, name = name.get())));
     let undo = move || {
         undone.update(|undone| {
             undone.retain(|(at, _)| *at != place);
@@ -166,11 +167,11 @@ fn row(state: AppState, change: &ChangedOn, costs: Costs, (place, undone): (usiz
         let _ = edit.map(|edit| state.apply(&step.get_untracked(), edit));
     };
     let button = if gone {
-        view! { <span class="soft">"Undone"</span> }.into_any()
+        view! { <span class="soft">{say!(book::undone)}</span> }.into_any()
     } else {
         view! {
             <button class="button" aria-label=step on:click=press(undo)>
-                "Undo"
+                {say!(common::undo)}
             </button>
         }
         .into_any()

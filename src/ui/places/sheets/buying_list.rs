@@ -3,6 +3,7 @@
 use leptos::prelude::*;
 
 use crate::buying::buying_list::{Group, Listed, group};
+use crate::say;
 use crate::ui::live::live;
 use crate::ui::state::AppState;
 use crate::words;
@@ -15,7 +16,7 @@ pub fn BuyingListSheet() -> impl IntoView {
     live(move || {
         state.book.with(|book| {
             let Some(list) = book.buying_list() else {
-                return view! { <p class="hollow">"There is no list. Make one in Buying."</p> }.into_any();
+                return view! { <p class="hollow">{say!(market::no_list_to_print)}</p> }.into_any();
             };
             let (groups, totals) = match group(book, list) {
                 Ok(grouped) => grouped,
@@ -24,9 +25,9 @@ pub fn BuyingListSheet() -> impl IntoView {
             let words = Buying { book, speaker: &state.speaker.get() };
             let tables = groups.iter().map(|group| table(&words, group)).collect_view();
             view! {
-                <p>"Made " {words::day(list.day)}</p>
+                <p>{say!(market::made_on, day = words::day(list.day))}</p>
                 {tables}
-                <p><strong>"Altogether " {words.speaker.money(totals.all)}</strong></p>
+                <p><strong>{say!(market::list_total, total = words.speaker.money(totals.all))}</strong></p>
             }
             .into_any()
         })
@@ -56,16 +57,16 @@ fn table(words: &Buying, group: &Group) -> AnyView {
             <thead>
                 <tr>
                     <td></td>
-                    <th class="paper-figure" scope="col">"Asked"</th>
-                    <th class="paper-figure" scope="col">"Paid"</th>
-                    <th class="paper-figure" scope="col">"In all"</th>
+                    <th class="paper-figure" scope="col">{say!(market::quoted)}</th>
+                    <th class="paper-figure" scope="col">{say!(market::paid)}</th>
+                    <th class="paper-figure" scope="col">{say!(market::total)}</th>
                 </tr>
             </thead>
             <tbody>{rows}</tbody>
             <tfoot>
                 <tr>
                     <th scope="row" colspan="3">
-                        "Total"
+                        {say!(market::total)}
                     </th>
                     <td class="paper-figure">{words.speaker.money(group.totals.all)}</td>
                 </tr>

@@ -7,6 +7,7 @@ use leptos::prelude::*;
 use super::{changed, said};
 use crate::book::{Book, BuyingList, Edit, Key, Record, ToBuy};
 use crate::buying::buying_list::addable;
+use crate::say;
 use crate::ui::fields::{Choice, Choose};
 use crate::ui::order;
 use crate::ui::parts::Section;
@@ -20,15 +21,17 @@ pub fn Add() -> impl IntoView {
     let options = Signal::derive(move || {
         let lines = state.book.with(by_name);
         let option = |line: ToBuy| (value(&line), said(state, |words| words.choice(line.goods, line.pack)));
-        std::iter::once((String::new(), "Choose".to_string())).chain(lines.into_iter().map(option)).collect()
+        std::iter::once((String::new(), say!(market::choose).to_string()))
+            .chain(lines.into_iter().map(option))
+            .collect()
     });
     let choose: Choose = Arc::new(move |chosen| {
         let edit = state.book.with_untracked(|book| added(book, chosen));
-        edit.map_or(Ok(()), |edit| state.apply("Add to the buying list", edit))
+        edit.map_or(Ok(()), |edit| state.apply(say!(market::add_to_list), edit))
     });
     view! {
-        <Section heading="Add by hand" about="Anything that has a pack, in the pack that you buy.">
-            <Choice label="Add to the list" options value=Signal::stored(String::new()) choose />
+        <Section heading=say!(market::add_by_hand)>
+            <Choice label=say!(market::add_item) options value=Signal::stored(String::new()) choose />
         </Section>
     }
 }

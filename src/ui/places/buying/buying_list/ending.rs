@@ -7,6 +7,7 @@ use super::said;
 use crate::book::Edit;
 use crate::buying::buying_list::{Carried, Finished, carry, finish};
 use crate::drink::ledger::Tried;
+use crate::say;
 use crate::ui::live::{live, press, text, trouble, when};
 use crate::ui::moved::moved_list;
 use crate::ui::parts::Section;
@@ -27,14 +28,16 @@ pub fn Ending() -> impl IntoView {
     });
     view! {
         {when(move || carried(state).is_some(), move || view! { <Carry done /> }.into_any())}
-        <Section heading="When you are back">
+        <Section heading=say!(market::after_shopping)>
             <p>{ending}</p>
             <p class="actions">
                 <button
                     class="main"
-                    on:click=press(move || done("Buying list done", finished(state).map(|finished| finished.edit)))
+                    on:click=press(move || {
+                        done(say!(market::finish_buying_list), finished(state).map(|finished| finished.edit));
+                    })
                 >
-                    "Done with this list"
+                    {say!(market::finish_list)}
                 </button>
             </p>
         </Section>
@@ -68,14 +71,14 @@ fn Carry(done: impl Fn(&str, Option<Edit>) + Copy + Send + Sync + 'static) -> im
         view! {
             <p class="actions">
                 <button class="button" on:click=press(move || open.set(true))>
-                    "See what they move"
+                    {say!(market::show_drinks_affected)}
                 </button>
             </p>
         }
         .into_any()
     };
     view! {
-        <Section heading="Prices paid" about="They can go into the quotes, so that every drink is computed with them.">
+        <Section heading=say!(market::prices_paid) about=say!(market::prices_paid_about)>
             <ul class="buy-moves">{prices}</ul>
             {when(move || !open.get(), ask)}
             {when(move || open.get(), tried)}
@@ -102,9 +105,9 @@ fn WhatMoves(done: impl Fn(&str, Option<Edit>) + Copy + Send + Sync + 'static) -
         <p class="actions">
             <button
                 class="button"
-                on:click=press(move || done("Prices paid into the quotes", carried(state).map(|carried| carried.edit)))
+                on:click=press(move || done(say!(market::save_prices_paid), carried(state).map(|carried| carried.edit)))
             >
-                "Carry the prices paid into the quotes"
+                {say!(market::save_prices_paid)}
             </button>
         </p>
     }

@@ -6,11 +6,13 @@ use super::{changed, said};
 use crate::book::{Book, Edit, Goods, Key, PackId, ToBuy};
 use crate::buying::buying_list::{Group, Listed, Totals, group};
 use crate::foundation::measure::Exact;
+use crate::say;
 use crate::ui::fields::{self, Entry, Hangs, Tick};
 use crate::ui::live::{flag, live, text};
 use crate::ui::parts::{TakeOut, figures};
 use crate::ui::state::AppState;
 use crate::words::buying_list::supplier;
+use crate::words::texts::{HOLE, around};
 
 /// A line of the list.
 type Line = (Goods, PackId);
@@ -32,13 +34,14 @@ pub fn Lines() -> impl IntoView {
     let money = move || {
         let Some(totals) = totals() else { return Vec::new() };
         let left = totals.left().unwrap_or_default();
-        let money = [("Left", left), ("Ticked", totals.bought), ("Altogether", totals.all)];
+        let money =
+            [(say!(market::to_buy), left), (say!(market::bought), totals.bought), (say!(market::total), totals.all)];
         money.map(|(name, money)| (name.to_string(), state.money(money), None)).to_vec()
     };
     let progress = text(move || {
         let Some(totals) = totals() else { return String::new() };
         match totals.lines {
-            0 => "Nothing is on the list.".to_string(),
+            0 => say!(market::list_is_empty).to_string(),
             _ => said(state, |words| words.progress(&totals)),
         }
     });
@@ -112,7 +115,7 @@ fn row(of: Line, hangs: Hangs) -> AnyView {
         paid.map(|paid| state.plain_money(paid)).unwrap_or_default()
     });
     let number = text(move || listed.with(|it| it.as_ref().map(|it| state.number(it.line.packs)).unwrap_or_default()));
-    let step = format!("{name} on the buying list");
+    let step = say!(market::list_step, name = &name);
     let tick = {
         let step = step.clone();
         move |bought| {
@@ -133,7 +136,7 @@ fn row(of: Line, hangs: Hangs) -> AnyView {
     let set_packs = move |book: &Book, packs: Exact| line_changed(book, of, |line| line.packs = packs);
     let entry_packs = view! {
         <Entry
-            label=format!("Packs of {name}")
+            label=say!(market::packs_of, name = &name)
             label_hidden=true
             hangs
             value=number
@@ -141,6 +144,9 @@ fn row(of: Line, hangs: Hangs) -> AnyView {
         />
     };
     let shown = name.clone();
+    let change = say!(market::change_item, name = HOLE);
+    let (change, after) = around(&change);
+    let rest = [name.clone(), after].concat();
     view! {
         <li class="buy-line">
             <Tick done=bought set=tick>
@@ -148,18 +154,18 @@ fn row(of: Line, hangs: Hangs) -> AnyView {
                 <span class="soft">{packs}</span>
             </Tick>
             <Entry
-                label=format!("Paid for one pack of {name}")
+                label=say!(market::paid_per_pack, name = &name)
                 label_hidden=true
-                example="paid"
+                example=say!(market::paid_example)
                 hangs
                 value=paid
                 commit=fields::optional_money(step, set_paid)
             />
             {hangs.while_read(move || view! { <p class="soft">{cost}</p> }.into_any())}
             <details class="more">
-                <summary>"Change" <span class="unseen">" " {name.clone()}</span></summary>
+                <summary>{change} <span class="unseen">{rest}</span></summary>
                 <div class="buy-change">
-                    <span>"Packs"</span>
+                    <span>{say!(goods::packs)}</span>
                     {entry_packs}
                     <TakeOut name=Signal::stored(name) on_click=take_out />
                 </div>

@@ -10,13 +10,13 @@ use crate::book::{Edit, Goods, OfferId, PackId, Record};
 use crate::buying::buying_list::{Here, Proposal, Proposed, Quote, makes, propose};
 use crate::drink::make::Unmade;
 use crate::foundation::measure::{Date, Exact, Money, Overflow};
+use crate::say;
 use crate::ui::fields::{Ask, Choice, Choose, Day, Hangs, Tick, asked_number};
 use crate::ui::live::{flag, live, press, text, trouble, when};
 use crate::ui::parts::{Section, figures};
 use crate::ui::state::AppState;
 use crate::ui::today::today;
 use crate::words;
-use crate::words::buying_list::HOW_PROPOSED;
 
 /// The most weeks that a list is made for.
 const MOST_WEEKS: i64 = 52;
@@ -100,11 +100,7 @@ fn planned(state: AppState, from: Date) -> Vec<Date> {
 fn asked_weeks(state: AppState, weeks: RwSignal<String>) -> Option<Result<Exact, String>> {
     let most = Exact::new(MOST_WEEKS, 0);
     let fits = |number: Exact| {
-        if number > most {
-            Err(format!("A list is made for {MOST_WEEKS} weeks at most. Type fewer."))
-        } else {
-            Ok(number)
-        }
+        if number > most { Err(say!(market::too_many_weeks, weeks = state.number(most))) } else { Ok(number) }
     };
     asked_number(state, weeks, "1").map(|read| read.and_then(fits))
 }
@@ -130,7 +126,7 @@ pub fn Making(
 fn Asking(asked: Asked) -> impl IntoView {
     let state = asked.state;
     let choose_day: Choose = Arc::new(move |chosen| {
-        let day = Date::from_text(chosen).ok_or("Choose a day, such as today.".to_string())?;
+        let day = Date::from_text(chosen).ok_or(say!(market::choose_day))?;
         asked.from.set(day);
         Ok(())
     });
@@ -151,13 +147,12 @@ fn Asking(asked: Asked) -> impl IntoView {
         }
     };
     let ticks = live(move || days.get().into_iter().map(tick).collect_view().into_any());
-    let none = text(move || {
-        if days.with(Vec::is_empty) {
-            "Nothing is planned from that day on. Plan a batch at the counter, choose an earlier day, or type weeks below.".to_string()
-        } else {
-            String::new()
-        }
-    });
+    let none =
+        text(
+            move || {
+                if days.with(Vec::is_empty) { say!(market::no_batches_planned).to_string() } else { String::new() }
+            },
+        );
     let error = text(move || asked_weeks(state, asked.weeks).and_then(Result::err).unwrap_or_default());
     let unknown = text(move || {
         if !asked.number.get().is_positive() {
@@ -167,13 +162,13 @@ fn Asking(asked: Asked) -> impl IntoView {
         said(state, |words| words.without_number(sizes))
     });
     view! {
-        <Section heading="What is to be made" about="What is planned and not filled yet, and usual weeks of what you sell.">
-            <Day label="Planned from" value=text(move || asked.from.get().to_string()) choose=choose_day />
-            <div role="group" aria-label="Batches to buy for" class="buy-chosen">
+        <Section heading=say!(counter::drinks_to_make) about=say!(market::drinks_to_make_about)>
+            <Day label=say!(market::batches_from) value=text(move || asked.from.get().to_string()) choose=choose_day />
+            <div role="group" aria-label=say!(market::planned_batches) class="buy-chosen">
                 {ticks}
             </div>
             <p class="hollow">{none}</p>
-            <Ask label="And so many usual weeks" text=asked.weeks error hangs=asked.hangs />
+            <Ask label=say!(market::weeks_of_sales) text=asked.weeks error hangs=asked.hangs />
             <p class="hollow">{unknown}</p>
         </Section>
     }
@@ -187,7 +182,7 @@ fn Answer(asked: Asked, made: impl Fn() + Copy + Send + Sync + 'static) -> impl 
     let make = move || {
         let list = asked.proposed(|proposal| Some(proposal.list(today(), &|line| asked.chosen(line))));
         let Some(list) = list else { return };
-        match state.apply("Make the buying list", Edit::Put(Record::BuyingList(list))) {
+        match state.apply(say!(market::make_buying_list), Edit::Put(Record::BuyingList(list))) {
             Ok(()) => made(),
             Err(sentence) => refused.set(Some(sentence)),
         }
@@ -195,11 +190,14 @@ fn Answer(asked: Asked, made: impl Fn() + Copy + Send + Sync + 'static) -> impl 
     let lines = move || asked.lines();
     let all = figures(move || {
         let cost = asked.cost(&|line| asked.chosen(line)).map_or_else(words::overflow, |cost| state.money(cost));
-        vec![("To pay".to_string(), cost, None), ("Lines".to_string(), lines().to_string(), None)]
+        vec![
+            (say!(market::total_cost).to_string(), cost, None),
+            (say!(market::items).to_string(), lines().to_string(), None),
+        ]
     });
     let packs = Signal::stored(vec![
-        ("now".to_string(), "Those bought now".to_string()),
-        ("cheapest".to_string(), "The cheapest for so much".to_string()),
+        ("now".to_string(), say!(market::current_packs).to_string()),
+        ("cheapest".to_string(), say!(market::cheapest_packs).to_string()),
     ]);
     let which = text(move || if asked.cheapest.get() { "cheapest" } else { "now" }.to_string());
     let choose: Choose = Arc::new(move |chosen| {
@@ -216,31 +214,31 @@ fn Answer(asked: Asked, made: impl Fn() + Copy + Send + Sync + 'static) -> impl 
     let free = text(move || asked.proposed(|proposal| said(state, |words| words.free(&proposal.free))));
     let replaces = text(move || {
         if state.book.with(|book| book.buying_list().is_some()) {
-            "It takes the place of the list that is there; Undo brings that back.".to_string()
+            say!(market::replaces_list).to_string()
         } else {
             String::new()
         }
     });
     let count_again = move || {
         view! {
-            <p class="hollow">{old} " " <a href=Route::OnHand.address()>"Count again"</a></p>
+            <p class="hollow">{old} " " <a href=Route::OnHand.address()>{say!(market::count_again)}</a></p>
         }
         .into_any()
     };
     view! {
-        <Section heading="What is missing" about=HOW_PROPOSED>
+        <Section heading=say!(market::what_to_buy) about=say!(market::what_to_buy_about)>
             <dl class="figures">{all}</dl>
-            <Choice label="Packs" options=packs value=which choose />
+            <Choice label=say!(goods::packs) options=packs value=which choose />
             <p class="hollow">{saves}</p>
             {when(is_old, count_again)}
             <NotListed asked />
             <ul class="buy">{live(move || rows(asked, true))}</ul>
             {when(
                 move || lines() == 0,
-                || view! { <p>"Everything that it takes is here: there is nothing to buy."</p> }.into_any(),
+                || view! { <p>{say!(market::nothing_to_buy)}</p> }.into_any(),
             )}
             <details class="more">
-                <summary>"Enough here"</summary>
+                <summary>{say!(market::enough_on_hand)}</summary>
                 <ul class="buy">{live(move || rows(asked, false))}</ul>
                 <p class="hollow">{free}</p>
             </details>
@@ -250,7 +248,7 @@ fn Answer(asked: Asked, made: impl Fn() + Copy + Send + Sync + 'static) -> impl 
                     view! {
                         <p class="actions">
                             <button class="main" on:click=press(make)>
-                                "Make the list"
+                                {say!(market::make_list)}
                             </button>
                         </p>
                     }
@@ -290,8 +288,12 @@ fn row(asked: Asked, line: &Proposed, quote: Quote) -> AnyView {
         view! {
             <p class="soft">
                 {sentence} " "
-                <button class="quiet" on:click=press(move || take(pack))>
-                    "Take these" <span class="unseen">" for " {name.clone()}</span>
+                <button
+                    class="quiet"
+                    aria-label=say!(market::use_these_packs_for, name = &name)
+                    on:click=press(move || take(pack))
+                >
+                    {say!(market::use_these_packs)}
                 </button>
             </p>
         }
@@ -327,7 +329,7 @@ fn NotListed(asked: Asked) -> impl IntoView {
         let (without, left_out) = asked.proposed(|it| (it.without_pack.clone(), it.left_out.clone()));
         view! {
             <div class="trouble">
-                <p>"Not counted:"</p>
+                <p>{say!(market::left_out)}</p>
                 <ul class="users">
                     {left_out.into_iter().map(drink).collect_view()}
                     {without.into_iter().map(goods).collect_view()}

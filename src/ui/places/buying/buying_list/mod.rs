@@ -12,6 +12,7 @@ use leptos::prelude::*;
 use super::tabs::Tabs;
 use crate::app::route::{Route, Sheet};
 use crate::book::{Book, BuyingList, Edit, Record};
+use crate::say;
 use crate::ui::fields::Tick;
 use crate::ui::live::{flag, press, text, when};
 use crate::ui::parts::Section;
@@ -36,14 +37,14 @@ pub fn BuyingListPage() -> impl IntoView {
         view! {
             <p class="actions">
                 <button class="button" on:click=press(move || another.set(true))>
-                    "Make another list"
+                    {say!(market::replace_list)}
                 </button>
             </p>
         }
         .into_any()
     };
     view! {
-        <h1>"Buying list"</h1>
+        <h1>{say!(goods::buying_list)}</h1>
         <Tabs here=Route::BuyingList />
         {when(move || listed.get(), || view! { <Listed /> }.into_any())}
         {when(
@@ -51,10 +52,8 @@ pub fn BuyingListPage() -> impl IntoView {
             || {
                 view! {
                     <div class="teach">
-                        <h2>"What is missing, in whole packs"</h2>
-                        <p>
-                            "Choose below what is to be made. What it takes, less what is here, becomes a list by supplier to tick off with one thumb. Or add things by hand."
-                        </p>
+                        <h2>{say!(market::no_list_yet)}</h2>
+                        <p>{say!(market::no_list_how)}</p>
                     </div>
                 }
                     .into_any()
@@ -72,8 +71,7 @@ fn Listed() -> impl IntoView {
     let state = AppState::here();
     let made = text(move || {
         let day = state.book.with(|book| book.buying_list().map(|list| words::day(list.day)));
-        day.map(|day| format!("Made {day}. It stays as it is, whatever is planned or quoted since."))
-            .unwrap_or_default()
+        day.map(|day| say!(market::made_stays, day = day)).unwrap_or_default()
     });
     let prices = RwSignal::new(false);
     let read = Arc::new(move || {
@@ -86,25 +84,25 @@ fn Listed() -> impl IntoView {
         <Lines />
         <Add />
         <Ending />
-        <Section heading="Share or print">
+        <Section heading=say!(market::share_or_print)>
             <div class="buy-chosen">
                 <Tick done=flag(move || prices.get()) set=move |with| prices.set(with)>
-                    "With prices"
+                    {say!(market::include_prices)}
                 </Tick>
             </div>
             <div class="actions">
                 <a class="button" href=Route::Sheet(Sheet::BuyingList).address()>
-                    "Sheet to print"
+                    {say!(counter::print_sheet)}
                 </a>
-                <Share label="Share as text" title="Buying list" read />
+                <Share label=say!(market::share_as_text) title=say!(goods::buying_list) read />
             </div>
         </Section>
     }
 }
 
 /// Words about the list, following the book.
-fn said<T>(state: AppState, say: impl FnOnce(&Buying) -> T) -> T {
-    state.book.with(|book| say(&Buying { book, speaker: &state.speaker.get() }))
+fn said<T>(state: AppState, speak: impl FnOnce(&Buying) -> T) -> T {
+    state.book.with(|book| speak(&Buying { book, speaker: &state.speaker.get() }))
 }
 
 /// The edit that changes the list. Returns `None` if there is none.

@@ -1,4 +1,4 @@
-//! What the menu hangs on: each of the goods as a share of the week's cost.
+//! The biggest cost drivers: each of the goods as a share of the week's cost.
 
 use leptos::prelude::*;
 
@@ -7,6 +7,7 @@ use crate::app::route::Route;
 use crate::book::{Book, Key};
 use crate::buying::price_watch::{Exposed as OfGoods, Exposure, exposure};
 use crate::foundation::measure::Exact;
+use crate::say;
 use crate::ui::chart::{Bar, bars};
 use crate::ui::live::{live, text, trouble, when};
 use crate::ui::parts::wide_table;
@@ -16,7 +17,7 @@ use crate::words::{self, Speaker};
 /// How many are shown one by one.
 const FIRST: usize = 12;
 
-/// What the menu hangs on.
+/// The biggest cost drivers.
 #[component]
 pub fn Exposed() -> impl IntoView {
     let state = AppState::here();
@@ -34,7 +35,7 @@ pub fn Exposed() -> impl IntoView {
             view! {
                 <p class="actions">
                     <a class="button" href=Route::Sales.address()>
-                        "Type what a week sells"
+                        {say!(sales::enter_weekly_sales)}
                     </a>
                 </p>
             }
@@ -45,7 +46,7 @@ pub fn Exposed() -> impl IntoView {
         move || live(move || found.with(|found| found.as_ref().map_or_else(|_| ().into_any(), |it| drawn(state, it))));
     view! {
         <section class="section">
-            <h2>"What the menu hangs on"</h2>
+            <h2>{say!(market::cost_drivers)}</h2>
             <p class="watch-said">{said(words::watch::exposure)}</p>
             {trouble(move || found.with(|found| found.as_ref().err().map(|why| words::overflow(*why))))}
             {weekly}
@@ -53,7 +54,7 @@ pub fn Exposed() -> impl IntoView {
             {when(any, move || {
                 view! {
                     <details class="more">
-                        <summary>"How this came about"</summary>
+                        <summary>{say!(drinks::show_the_math)}</summary>
                         <p class="about">{said(words::watch::exposure_working)}</p>
                     </details>
                 }
@@ -84,10 +85,10 @@ fn drawn(state: AppState, found: &Exposure) -> AnyView {
     };
     let rows: Vec<AnyView> = first.iter().map(|it| row(link(state, it.goods), it)).collect();
     let last = others.map(|(name, it)| row(name.into_any(), &it));
-    let heads = &["Cost in a week", "Share", "If 10 % dearer, left in a week"];
+    let heads = &[say!(market::cost_per_week), say!(market::share_of_cost), say!(market::ten_percent_up)];
     view! {
         {bars(&drawing)}
-        {wide_table("What the menu hangs on", "table", heads, view! { {rows} {last} }.into_any())}
+        {wide_table(say!(market::cost_drivers), "table", heads, view! { {rows} {last} }.into_any())}
     }
     .into_any()
 }

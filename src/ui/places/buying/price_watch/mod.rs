@@ -1,4 +1,4 @@
-//! Price watch: what suppliers' prices moved or would move, and what the menu hangs on.
+//! Price watch: what suppliers' prices moved or would move, and the biggest cost drivers.
 
 mod exposed;
 mod moved;
@@ -9,6 +9,7 @@ use leptos::prelude::*;
 
 use super::tabs::Tabs;
 use crate::app::route::Route;
+use crate::say;
 use crate::ui::live::{live, press, text};
 use crate::ui::state::AppState;
 
@@ -20,7 +21,7 @@ enum Question {
     Exposed,
 }
 
-/// What suppliers' prices moved or would move, and what the menu hangs on.
+/// What suppliers' prices moved or would move, and the biggest cost drivers.
 #[component]
 pub fn PriceWatch() -> impl IntoView {
     let state = AppState::here();
@@ -34,29 +35,25 @@ pub fn PriceWatch() -> impl IntoView {
         }
     };
     let any = Memo::new(move |_| state.book.with(|book| crate::buying::price_watch::bought(book).next().is_some()));
-    let page = live(move || {
-        match (any.get(), question.get()) {
+    let page = live(move || match (any.get(), question.get()) {
         (false, _) => view! {
             <div class="teach">
-                <h2>"Nothing is bought yet"</h2>
-                <p>
-                    "Add an ingredient with a pack and its price under Quick price. Here you then see what each price moves, and which ones your menu hangs on."
-                </p>
+                <h2>{say!(market::no_prices_yet)}</h2>
+                <p>{say!(market::no_prices_how)}</p>
             </div>
         }
         .into_any(),
         (true, Question::Since) => view! { <since::SinceADay /> }.into_any(),
         (true, Question::WhatIf) => view! { <what_if::WhatIf /> }.into_any(),
         (true, Question::Exposed) => view! { <exposed::Exposed /> }.into_any(),
-    }
     });
     view! {
-        <h1>"Price watch"</h1>
+        <h1>{say!(goods::price_watch)}</h1>
         <Tabs here=Route::PriceWatch />
-        <div class="chips" role="group" aria-label="What to look at">
-            {chip("Since a day", Question::Since)}
-            {chip("What if", Question::WhatIf)}
-            {chip("What the menu hangs on", Question::Exposed)}
+        <div class="chips" role="group" aria-label=say!(market::choose_view)>
+            {chip(say!(market::price_changes), Question::Since)}
+            {chip(say!(market::what_if), Question::WhatIf)}
+            {chip(say!(market::cost_drivers), Question::Exposed)}
         </div>
         {page}
     }

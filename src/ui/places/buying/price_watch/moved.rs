@@ -5,14 +5,15 @@ use leptos::prelude::*;
 use crate::app::route::Route;
 use crate::book::{Goods, Key};
 use crate::buying::price_watch::{Changed, Watched};
+use crate::say;
 use crate::ui::live::{text, when};
 use crate::ui::moved::{first_of, moved_list};
 use crate::ui::parts::{Named, figures as figures_of, wide_table};
 use crate::ui::state::AppState;
 use crate::words;
 
-/// The goods whose price differs, what a week leaves, and the sizes that moved.
-pub fn shown(state: AppState, watched: Memo<Option<Watched>>, heads: &'static [&'static str]) -> AnyView {
+/// The goods whose price differs, the profit of a week, and the sizes that moved.
+pub fn shown(state: AppState, watched: Memo<Option<Watched>>, heads: [&'static str; 3]) -> AnyView {
     let changed = move || watched.with(|it| it.as_ref().map(|it| it.changed.clone()).unwrap_or_default());
     let moves = move || watched.with(|it| it.as_ref().map(|it| it.moves.clone()).unwrap_or_default());
     let weekly = text(move || {
@@ -26,21 +27,21 @@ pub fn shown(state: AppState, watched: Memo<Option<Watched>>, heads: &'static [&
             move || changed().len(),
             move |few| {
                 let rows = changed().iter().take(few).map(|it| price_row(state, it)).collect_view().into_any();
-                wide_table("Prices that differ", "table", heads, rows)
+                wide_table(say!(market::changed_prices), "table", &heads, rows)
             },
         );
         view! {
             <section class="section">
-                <h2>"Prices"</h2>
+                <h2>{say!(market::changed_prices)}</h2>
                 {prices}
             </section>
             <section class="section">
-                <h2>"A usual week"</h2>
+                <h2>{say!(sales::profit_per_week)}</h2>
                 <dl class="figures">{figures_of(week)}</dl>
                 <p class="about">{weekly}</p>
             </section>
             <section class="section">
-                <h2>"Drinks and sizes"</h2>
+                <h2>{say!(market::drinks_affected)}</h2>
                 {moved_list(state, moves)}
             </section>
         }
@@ -48,14 +49,18 @@ pub fn shown(state: AppState, watched: Memo<Option<Watched>>, heads: &'static [&
     })
 }
 
-/// What a usual week leaves on both sides. Returns an empty list if nobody knows what it sells.
+/// The profit of a usual week on both sides. Returns an empty list if nobody knows what it sells.
 fn week(state: AppState, watched: &Watched) -> Vec<Named> {
     let (before, after) = (&watched.before, &watched.after);
     let Ok(change) = after.contribution.minus(before.contribution) else { return Vec::new() };
     if before.units.is_zero() {
         return Vec::new();
     }
-    let figures = [("Left before", before.contribution), ("Left after", after.contribution), ("Change", change)];
+    let figures = [
+        (say!(market::before), before.contribution),
+        (say!(market::after), after.contribution),
+        (say!(market::change), change),
+    ];
     figures.map(|(name, money)| (name.to_string(), state.money(money), None)).into()
 }
 

@@ -9,6 +9,7 @@ use crate::book::{Book, Goods, Key};
 use crate::buying::price_watch::{WatchError, Watched, bought, what_if};
 use crate::foundation::in_order;
 use crate::foundation::measure::{Exact, Share, read_change};
+use crate::say;
 use crate::ui::fields::{Ask, Choice, Choose};
 use crate::ui::live::{live, press, text, when};
 use crate::ui::order;
@@ -48,7 +49,7 @@ pub fn WhatIf() -> impl IntoView {
     let watched = Memo::new(move |_| found.with(|found| found.as_ref()?.as_ref().ok().cloned()));
     let sentence = text(move || {
         if chosen.with(Vec::is_empty) {
-            "Choose what changes its price.".to_string()
+            say!(market::choose_item_to_test).to_string()
         } else {
             watched.with(|found| found.as_ref().map(words::watch::what_if).unwrap_or_default())
         }
@@ -78,7 +79,7 @@ pub fn WhatIf() -> impl IntoView {
             view! {
                 <p class="actions">
                     <button class="quiet" on:click=press(move || chosen.set(Vec::new()))>
-                        "Take all out"
+                        {say!(market::remove_all)}
                     </button>
                 </p>
             }
@@ -87,19 +88,19 @@ pub fn WhatIf() -> impl IntoView {
     );
     view! {
         <section class="section">
-            <h2>"What if a price changes"</h2>
-            <p class="about">{words::watch::ONLY_TRIED} " Delivery and what else is paid with a pack stay."</p>
+            <h2>{say!(market::what_if)}</h2>
+            <p class="about">{say!(market::just_a_test)}</p>
             <div class="fields">
-                <Choice label="Add what changes" options=options value=Signal::stored(String::new()) choose=choose />
-                <Ask label="Changes by, in percent" letters=true text=typed error=error />
+                <Choice label=say!(market::add_item) options=options value=Signal::stored(String::new()) choose=choose />
+                <Ask label=say!(market::percent_change) letters=true text=typed error=error />
             </div>
-            <ul class="watch-chosen" aria-label="What changes its price">
+            <ul class="watch-chosen" aria-label=say!(market::items_to_test)>
                 {taken}
             </ul>
             {clear}
             <p class="watch-said" role="status">{sentence}</p>
         </section>
-        {shown(state, watched, &["Today", "Then", "Change"])}
+        {shown(state, watched, [say!(market::now), say!(market::new_price), say!(market::change)])}
     }
 }
 
@@ -112,12 +113,14 @@ fn put(chosen: &mut Vec<Goods>, goods: Goods) {
 
 /// All of a supplier, then all goods by name that are not chosen yet.
 fn options(book: &Book, chosen: &[Goods]) -> Vec<(String, String)> {
-    let mut options = vec![(String::new(), "Choose".to_string())];
+    let mut options = vec![(String::new(), say!(market::choose).to_string())];
     let mut suppliers: Vec<&str> = Vec::new();
     for (_, pack) in bought(book).filter(|(_, pack)| !pack.supplier.is_empty()) {
         in_order::insert_once(&mut suppliers, &pack.supplier);
     }
-    options.extend(suppliers.iter().map(|name| (format!("{BY_SUPPLIER}{name}"), format!("All from {name}"))));
+    options.extend(
+        suppliers.iter().map(|name| (format!("{BY_SUPPLIER}{name}"), say!(market::all_from, supplier = *name))),
+    );
     for key in order::ingredients(book).into_iter().chain(order::packagings(book)) {
         let Some(goods) = goods_at(key) else { continue };
         if !chosen.contains(&goods) && !book.packs(goods).is_empty() {

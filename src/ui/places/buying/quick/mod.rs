@@ -11,6 +11,7 @@ use crate::app::route::Route;
 use crate::book::{Book, Goods, IngredientId, Key, PackagingId};
 use crate::buying::quotes::{Age, age};
 use crate::foundation::measure::Date;
+use crate::say;
 use crate::ui::fields::{Draft, Hangs, Search};
 use crate::ui::live::{flag, press, rows, text, when};
 use crate::ui::order;
@@ -36,8 +37,15 @@ enum Filter {
 }
 
 impl Filter {
-    const ALL: [(Filter, &'static str); 3] =
-        [(Filter::All, "All"), (Filter::Old, "Old prices"), (Filter::Undated, "No day")];
+    const ALL: [Filter; 3] = [Filter::All, Filter::Old, Filter::Undated];
+
+    fn name(self) -> &'static str {
+        match self {
+            Filter::All => say!(market::all_prices),
+            Filter::Old => say!(market::needs_new_price),
+            Filter::Undated => say!(market::no_date),
+        }
+    }
 
     fn takes(self, book: &Book, goods: Goods, today: Date) -> bool {
         let age = || book.packs(goods).first().map(|pack| age(pack, book.settings(), today));
@@ -82,17 +90,16 @@ pub fn QuickPrice() -> impl IntoView {
     let price = move |key| goods_of(key).map(|goods| view! { <PriceRow goods next prices /> }).into_any();
     let more = text(move || match hidden() {
         0 => String::new(),
-        count => format!("{count} more. Type some letters of a name or supplier to find them."),
+        count => say!(market::more_items, count = count),
     });
-    let none = text(move || {
-        if found.with(Vec::is_empty) && !empty() {
-            "Nothing like that. Type other letters, show all, or add it below.".to_string()
-        } else {
-            String::new()
-        }
-    });
+    let none =
+        text(
+            move || {
+                if found.with(Vec::is_empty) && !empty() { say!(market::no_matches).to_string() } else { String::new() }
+            },
+        );
     view! {
-        <h1>"Buying"</h1>
+        <h1>{say!(first::buying)}</h1>
         <Tabs here=Route::Buying />
         {when(empty, teach)}
         {when(move || !empty(), move || tools(state, names, filter, search))}
@@ -103,10 +110,10 @@ pub fn QuickPrice() -> impl IntoView {
         <p class="hollow">{more} {none}</p>
         <p class="actions">
             <button class="main" on:click=press(move || add_ingredient(state))>
-                "Add an ingredient"
+                {say!(goods::add_ingredient)}
             </button>
             <button class="button" on:click=press(move || add_packaging(state))>
-                "Add packaging"
+                {say!(goods::add_packaging)}
             </button>
         </p>
     }
@@ -115,10 +122,8 @@ pub fn QuickPrice() -> impl IntoView {
 fn teach() -> AnyView {
     view! {
         <div class="teach">
-            <h2>"Start with what you buy"</h2>
-            <p>
-                "An ingredient has a pack: how much it holds and what it costs. Say what is left after trimming and pressing, and you see what a usable pound or ounce truly costs."
-            </p>
+            <h2>{say!(market::first_ingredient)}</h2>
+            <p>{say!(market::first_ingredient_how)}</p>
         </div>
     }
     .into_any()
@@ -134,19 +139,19 @@ fn tools(state: AppState, names: Memo<Vec<Names>>, filter: RwSignal<Filter>, sea
         };
         names.with(|names| names.iter().filter(|names| takes(names.goods)).count())
     };
-    let chip = move |(this, name): (Filter, &'static str)| {
+    let chip = move |this: Filter| {
         let pressed = text(move || (filter.get() == this).to_string());
         let count = Memo::new(move |_| count(this));
         let needless = flag(move || this != Filter::All && filter.get() != this && count.get() == 0);
         let count = text(move || if this == Filter::All { String::new() } else { count.get().to_string() });
-        filter_chip(name, pressed, needless, count, move || filter.set(this))
+        filter_chip(this.name(), pressed, needless, count, move || filter.set(this))
     };
     view! {
-        <div class="chips price-filters" role="group" aria-label="Which prices">
+        <div class="chips price-filters" role="group" aria-label=say!(market::filter_prices)>
             {Filter::ALL.into_iter().map(chip).collect_view()}
         </div>
         <div class="price-search">
-            <Search label="Find what you buy" search />
+            <Search label=say!(market::find_item) search />
         </div>
     }
     .into_any()

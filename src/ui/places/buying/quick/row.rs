@@ -7,14 +7,16 @@ use crate::book::{Book, Goods, Key, Pack, PackId, Settings};
 use crate::buying::quotes::{Usable, cost_of, usable};
 use crate::foundation::jump::Kind;
 use crate::foundation::measure::Money;
+use crate::say;
 use crate::ui::fields::{self, Entry, Hangs, asks};
 use crate::ui::live::{live, text};
-use crate::ui::moved::Moved;
+use crate::ui::moved::{self, Moved};
 use crate::ui::places::buying::change::price_set;
 use crate::ui::places::buying::heard::{heard_on, still_so};
 use crate::ui::state::AppState;
 use crate::ui::today::today;
 use crate::words;
+use crate::words::texts::{HOLE, around};
 
 /// What was bought under this name, with the price of its pack.
 #[component]
@@ -62,14 +64,14 @@ pub(super) fn PriceRow(
         None => ().into_any(),
     };
     let price = text(move || pack().map(|pack| state.plain_money(pack.price_now())).unwrap_or_default());
-    let step = format!("Price of {}", name.get_untracked());
+    let step = say!(market::price_of, name = name.get_untracked());
     let hangs = prices.within();
     let has_pack = Memo::new(move |_| pack().is_some());
     let field = live(move || {
         if has_pack.get() {
             price_field(goods, untrack(pack), price, step.clone(), hangs)
         } else {
-            view! { <a class="button" href=Route::of_goods(goods).address()>"Enter a pack"</a> }.into_any()
+            view! { <a class="button" href=Route::of_goods(goods).address()>{say!(goods::add_pack)}</a> }.into_any()
         }
     });
     view! {
@@ -92,7 +94,7 @@ fn holds(state: AppState, pack: Pack) -> String {
         said.push(pack.supplier);
     }
     if !pack.at_a_time.is_one() {
-        said.push(format!("{} at a time", state.number(pack.at_a_time)));
+        said.push(say!(market::packs_per_order, packs = state.number(pack.at_a_time)));
     }
     said.join(", ")
 }
@@ -100,23 +102,19 @@ fn holds(state: AppState, pack: Pack) -> String {
 /// What a usable amount costs, beside what it cost before its price was typed.
 fn cost_shown(state: AppState, per: Usable, now: Money, before: Option<Money>) -> AnyView {
     let per = words::quotes::per(per, &state.speaker.get());
+    let now = state.fine_money(now);
     match before {
-        Some(was) => view! {
-            <span class="price-cost">
-                <s class="was">
-                    <span class="unseen">"before "</span>
-                    {state.fine_money(was)}
-                </s>
-                " "
-                <strong>
-                    <span class="unseen">"now "</span>
-                    {state.fine_money(now)}
-                </strong>
-                {format!(" {per}")}
-            </span>
+        Some(was) => {
+            let said = say!(market::cost_per, cost = HOLE, per = per);
+            let (before, after) = around(&said);
+            view! {
+                <span class="price-cost">
+                    {before} {moved::was(state.fine_money(was))} " " <strong>{moved::now(now)}</strong> {after}
+                </span>
+            }
+            .into_any()
         }
-        .into_any(),
-        None => view! { <span class="soft">{format!("{} {per}", state.fine_money(now))}</span> }.into_any(),
+        None => view! { <span class="soft">{say!(market::cost_per, cost = now, per = per)}</span> }.into_any(),
     }
 }
 
