@@ -6,135 +6,130 @@ use crate::book::{Ingredient, Weighing};
 use crate::buying::yield_log::{Step, Summary, YieldLogError, yield_of};
 use crate::drink::ledger::OfferChange;
 use crate::foundation::measure::{Amount, Exact, Share};
+use crate::say;
 
 /// Yields that are named one by one.
 const NAMED: usize = 3;
 
 /// What a step leaves, as the ingredient's own page names it.
-pub const fn step(step: Step) -> &'static str {
+pub fn step(step: Step) -> &'static str {
     match step {
-        Step::Trim => "Left after trimming",
-        Step::Press => "Juice from what is trimmed",
+        Step::Trim => say!(goods::trim_yield),
+        Step::Press => say!(goods::juice_yield),
     }
 }
 
 /// What a log cannot do, and how to mend it.
 pub fn error(error: YieldLogError) -> String {
     match error {
-        YieldLogError::Missing(_) => "This is not in the book any more. Undo its removal, or go back.".to_string(),
-        YieldLogError::NoJuiceDensity(_) => {
-            "A volume of juice has a weight once its density is known. Type the weight, or first the density of the juice on the ingredient's page.".to_string()
-        }
-        YieldLogError::Pieces => "Juice is weighed, or measured as a volume. Type it such as 5 lb or 2 L.".to_string(),
+        YieldLogError::Missing(_) => say!(book::gone_from_book).to_string(),
+        YieldLogError::NoJuiceDensity(_) => say!(goods::juice_density_needed).to_string(),
+        YieldLogError::Pieces => say!(goods::juice_is_no_piece).to_string(),
         YieldLogError::Arithmetic(why) => overflow(why),
     }
 }
 
-fn weighings(count: usize) -> String {
-    if count == 1 { "1 weighing".to_string() } else { format!("{count} weighings") }
-}
-
 /// The mean and of how many it is: "89.1 % from 6 weighings".
 pub fn mean(summary: &Summary, speaker: &Speaker) -> String {
-    format!("{} from {}", speaker.percent(summary.mean), weighings(summary.singles.len()))
+    say!(goods::average_of, average = speaker.percent(summary.mean), weighings = summary.singles.len())
 }
 
 /// The interval for the mean, or why there is none.
 pub fn interval(summary: &Summary, speaker: &Speaker) -> String {
     match summary.interval {
-        None => "unknown: weigh a second time".to_string(),
-        Some((low, high)) if low == high => "no scatter to judge by: all are alike".to_string(),
+        None => say!(goods::range_unknown).to_string(),
+        Some((low, high)) if low == high => say!(goods::range_none).to_string(),
         Some((low, high)) => {
-            let low = speaker.percent(low.max(Share::ZERO));
-            format!("{low} to {}", speaker.percent(high.min(Share::WHOLE)))
+            let (low, high) = (speaker.percent(low.max(Share::ZERO)), speaker.percent(high.min(Share::WHOLE)));
+            say!(goods::range, low = low, high = high)
         }
     }
 }
 
 /// How the mean and its interval came about, with their own numbers.
 pub fn how(summary: &Summary, speaker: &Speaker) -> String {
-    let count = summary.singles.len();
-    let first: Vec<String> = summary.singles.iter().take(NAMED).map(|single| speaker.percent(single.share)).collect();
-    let more = match count.saturating_sub(first.len()) {
-        0 => String::new(),
-        more => format!(" and {more} more"),
-    };
-    let together = speaker.percent(summary.together);
     let Some((spread, (low, high))) = summary.spread.zip(summary.interval) else {
-        return "One weighing shows no scatter, so nobody knows how far the next will lie from it. Weigh again."
-            .to_string();
+        return say!(goods::single_weighing).to_string();
     };
-    let mean = format!(
-        "Each weighing counts alike: {}{more}, divided by {count}, is {}. All weighed together it is {together}; there, large batches count for more.",
-        first.join(" + "),
-        speaker.percent(summary.mean)
-    );
-    if low == high {
-        return mean;
+    let count = summary.singles.len();
+    let shares: Vec<String> = summary.singles.iter().take(NAMED).map(|single| speaker.percent(single.share)).collect();
+    let (shares, average) = (shares.join(" + "), speaker.percent(summary.mean));
+    let root_of = number(count, speaker);
+    let average = match count.saturating_sub(NAMED) {
+        0 => say!(goods::average_math, shares = shares, count = &root_of, average = average),
+        more => {
+            let more = number(more, speaker);
+            say!(goods::average_math_and, shares = shares, more = more, count = &root_of, average = average)
+        }
+    };
+    let mut said = vec![average, say!(goods::as_one_batch, together = speaker.percent(summary.together))];
+    if low != high {
+        let spread_share = Share::from_fraction(spread.deviation);
+        let reach = speaker.percent(Share::from_fraction(high.minus(summary.mean).unwrap_or_default().fraction()));
+        said.push(say!(goods::spread_math, spread = speaker.percent(spread_share)));
+        let degrees = speaker.counted(Exact::from(spread.count.saturating_sub(1)));
+        said.push(say!(goods::range_math, degrees = degrees, count = root_of, reach = reach));
+        said.push(say!(goods::range_means).to_string());
     }
-    let free = spread.count.saturating_sub(1);
-    let degrees = if free == 1 { "1 degree".to_string() } else { format!("{free} degrees") };
-    let reach = Share::from_fraction(high.minus(summary.mean).unwrap_or_default().fraction());
-    let beyond = if high > Share::WHOLE || low.is_negative() {
-        " No yield lies beyond 0 and 100 %, so the interval ends there: weigh more often."
-    } else {
-        ""
-    };
-    format!(
-        "{mean} Single weighings lie about {} from the mean (standard deviation). Student's t with {degrees} of freedom, times that over the root of {count}, is {}: so far the interval reaches to either side. 95 times of 100 such an interval holds the true mean.{beyond}",
-        speaker.percent(Share::from_fraction(spread.deviation)),
-        speaker.percent(reach)
-    )
+    if high > Share::WHOLE || low.is_negative() {
+        let [none, whole] = [Share::ZERO, Share::WHOLE].map(|share| speaker.short_percent(share, 0));
+        said.push(say!(goods::range_ends, none = none, whole = whole));
+    }
+    said.join(" ")
+}
+
+fn number(count: usize, speaker: &Speaker) -> String {
+    speaker.number(Exact::new(i64::try_from(count).unwrap_or(i64::MAX), 0))
 }
 
 /// Which weighing stands apart, and what that means. Returns an empty text if none does.
 pub fn outlier(summary: &Summary, speaker: &Speaker) -> String {
     let Some((outlier, farthest)) = summary.outlier().zip(summary.farthest) else { return String::new() };
-    let number = |number: Exact| speaker.rounded(number, 2);
-    format!(
-        "The weighing of {} stands apart: {} is {} standard deviations from the mean. Of {} alike, the farthest lies within {} in 95 cases of 100 (Grubbs' test). A slip of the scale or the pen, another press, other fruit? Weigh again and correct it, or leave it in: it counts.",
-        day(outlier.day),
-        speaker.percent(outlier.share),
-        number(farthest.statistic),
-        weighings(summary.singles.len()),
-        number(farthest.critical)
-    )
+    let [distance, limit] = [farthest.statistic, farthest.critical].map(|number| speaker.rounded(number, 2));
+    let (day, share) = (day(outlier.day), speaker.percent(outlier.share));
+    [
+        say!(goods::unusual_weighing, day = day, share = share, distance = distance),
+        say!(goods::unusual_limit, count = number(summary.singles.len(), speaker), limit = limit),
+        say!(goods::unusual_advice).to_string(),
+    ]
+    .join(" ")
 }
 
-/// What was weighed: "50 lb in, 44.5 lb trimmed, 24.4 lb of juice".
+/// What was weighed: "50 lb as purchased, 44.5 lb trimmed, 24.4 lb of juice".
 pub fn weights(weighing: &Weighing, speaker: &Speaker) -> String {
-    let shown = |amount: Amount| speaker.amount(amount);
-    let mut said = format!("{} in", shown(weighing.bought));
-    if let Some(trimmed) = weighing.trimmed {
-        said.push_str(&format!(", {} trimmed", shown(trimmed)));
+    let shown = |amount| speaker.amount(amount);
+    let bought = shown(weighing.bought);
+    match (weighing.trimmed.map(shown), weighing.pressed.map(shown)) {
+        (None, None) => say!(goods::weighed_bought, bought = bought),
+        (Some(trimmed), None) => say!(goods::weighed_trimmed, bought = bought, trimmed = trimmed),
+        (None, Some(juice)) => say!(goods::weighed_juice, bought = bought, juice = juice),
+        (Some(trimmed), Some(juice)) => say!(goods::weighed_all, bought = bought, trimmed = trimmed, juice = juice),
     }
-    if let Some(pressed) = weighing.pressed {
-        said.push_str(&format!(", {} of juice", shown(pressed)));
-    }
-    said
 }
 
 /// What a weighing does not tell, and why. Returns an empty text if it tells all that was weighed.
 pub fn not_told(ingredient: &Ingredient, weighing: &Weighing) -> &'static str {
     let tells = |step| matches!(yield_of(ingredient, weighing, step), Ok(Some(_)));
     match (weighing.trimmed, weighing.pressed) {
-        (None, None) => "only weighed in",
-        (None, Some(_)) if !tells(Step::Press) => "what went into the press was not weighed",
+        (None, None) => say!(goods::only_purchased),
+        (None, Some(_)) if !tells(Step::Press) => say!(goods::trimmed_not_weighed),
         _ => "",
     }
 }
 
-/// The weight that a volume of juice was taken for: "Taken as 8.7627 lb of juice."
+/// The weight that a volume of juice was taken for: "Counts as 8.7627 lb of juice, by density."
 pub fn taken_as(juice: Amount, speaker: &Speaker) -> String {
-    format!("Taken as {} of juice, by its density.", speaker.amount(juice))
+    say!(goods::counts_as_weight, weight = speaker.amount(juice))
 }
 
 /// A yield that can be adopted beside the one in force.
-pub fn proposal(adopted: Share, now: Option<Share>, speaker: &Speaker) -> String {
-    let adopted = speaker.percent(adopted);
-    match now {
-        Some(now) => format!("{adopted} instead of {}", speaker.percent(now)),
-        None => format!("{adopted}, where the book has none"),
+pub fn proposal(step: Step, adopted: Share, now: Option<Share>, speaker: &Speaker) -> String {
+    let new = speaker.percent(adopted);
+    match (step, now.map(|now| speaker.percent(now))) {
+        (Step::Trim, Some(old)) => say!(goods::use_trim_yield, new = new, old = old),
+        (Step::Trim, None) => say!(goods::use_first_trim_yield, new = new),
+        (Step::Press, Some(old)) => say!(goods::use_juice_yield, new = new, old = old),
+        (Step::Press, None) => say!(goods::use_first_juice_yield, new = new),
     }
 }
 

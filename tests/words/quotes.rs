@@ -1,7 +1,7 @@
 //! What is said of suppliers' quotes.
 
 use brimwright::book::{Book, DayError, Goods, Ingredient, Key, Pack, Record, Stage};
-use brimwright::buying::quotes::{Age, Compared, Usable, compared, history, usable};
+use brimwright::buying::quotes::{Age, Compared, Usable, compared, history};
 use brimwright::drink::cost::CostError;
 use brimwright::drink::ledger::{OfferChange, OfferStatus, Snapshot};
 use brimwright::drink::yields::YieldError;
@@ -27,20 +27,29 @@ fn from(supplier: &str, pack: Pack) -> Pack {
 #[test]
 fn the_amount_that_packs_are_compared_by() {
     let said = |stage, text: &str| words::per(Usable { stage, amount: amount(text) }, &speaker(System::UsCustomary));
-    assert_eq!(said(Stage::Pressed, "1 fl oz"), "per fl oz pressed");
+    assert_eq!(said(Stage::Pressed, "1 fl oz"), "per fl oz of juice");
     assert_eq!(said(Stage::Trimmed, "1 lb"), "per lb trimmed");
-    assert_eq!(said(Stage::Pressed, "100 mL"), "per 100 mL pressed");
+    assert_eq!(said(Stage::Pressed, "100 mL"), "per 100 mL of juice");
+    assert_eq!(said(Stage::AsBought, "1 lb"), "per lb as purchased");
+    assert_eq!(said(Stage::SoakedOrBrewed, "1 fl oz"), "per fl oz soaked or brewed");
     assert_eq!(said(Stage::AsBought, "1 ea"), "per piece");
+    let label =
+        |stage, text: &str| words::label_per(Usable { stage, amount: amount(text) }, &speaker(System::UsCustomary));
+    assert_eq!(label(Stage::AsBought, "1 lb"), "Per lb as purchased");
+    assert_eq!(label(Stage::Trimmed, "1 lb"), "Per lb trimmed");
+    assert_eq!(label(Stage::Pressed, "1 fl oz"), "Per fl oz of juice");
+    assert_eq!(label(Stage::SoakedOrBrewed, "1 fl oz"), "Per fl oz soaked or brewed");
+    assert_eq!(label(Stage::AsBought, "1 ea"), "Per piece");
 }
 
 #[test]
 fn how_old_a_price_is() {
     let today = day("2026-11-26");
     let said = |age| words::age(age, today);
-    assert_eq!(said(Age::Fresh(today)), "heard today");
-    assert_eq!(said(Age::Fresh(day("2026-11-09"))), "heard on 9 Nov 2026");
-    assert_eq!(said(Age::Old(day("2026-09-14"))), "old: heard on 14 Sep 2026");
-    assert_eq!(said(Age::Undated), "no day noted");
+    assert_eq!(said(Age::Fresh(today)), "checked today");
+    assert_eq!(said(Age::Fresh(day("2026-11-09"))), "quoted 9 Nov 2026");
+    assert_eq!(said(Age::Old(day("2026-09-14"))), "needs a new price: quoted 14 Sep 2026");
+    assert_eq!(said(Age::Undated), "no date");
 }
 
 /// An offer that moved to a margin of so many percent.
@@ -68,21 +77,21 @@ fn what_fell_and_what_mends_the_worst() {
         (String::new(), String::new())
     );
     let one = [moved(1, ON, UNDER, 60), moved(1, UNDER, UNDER, 50)];
-    assert_eq!(words::fell(&one, &book), format!("Now under target: {name}."));
+    assert_eq!(words::fell(&one, &book), format!("Now below target: {name}."));
     assert_eq!(
         words::worst(&one, &book, &speaker(System::UsCustomary)),
-        format!("Worst is {name} at 60.0\u{a0}%. Ask $4.50 instead of $4.00 and it is on target.")
+        format!("Lowest margin: {name} at 60.0\u{a0}%. Change the price from $4.00 to $4.50 to reach the target.")
     );
     let without = |snapshot: Snapshot| Snapshot { suggested: None, ..snapshot };
     let stuck = OfferChange { after: one[0].after.map(without), ..one[0] };
     assert_eq!(
         words::worst(&[stuck], &book, &speaker(System::UsCustomary)),
-        format!("Worst is {name} at 60.0\u{a0}%. No menu price alone brings it to its target.")
+        format!("Lowest margin: {name} at 60.0\u{a0}%. No menu price alone reaches the target.")
     );
     let seven = [moved(1, ON, UNDER, 60); 7];
     let five = [name.as_str(); 5].join("; ");
-    assert_eq!(words::fell(&seven, &book), format!("Now under target: {five} and 2 more."));
-    assert_eq!(words::or("Buy it at $3.00.".into()), "Or buy it at $3.00.");
+    assert_eq!(words::fell(&seven, &book), format!("Now below target: {five} and 2 more."));
+    assert_eq!(words::or("Buy it at $3.00.".into()), "Another way: Buy it at $3.00.");
 }
 
 #[test]
@@ -90,41 +99,41 @@ fn what_buying_another_pack_would_move() {
     let book = book_of_one_drink(settings(), "1", Some("4"));
     let name = book.name(Key::Offer(offer_id(1, 1)));
     let said = |moves: &[OfferChange]| words::would_move(moves, &book);
-    assert_eq!(said(&[]), "No size would move.");
-    assert_eq!(said(&[moved(1, ON, ON, 66)]), "1 size would move. None would fall under target.");
+    assert_eq!(said(&[]), "No drinks would be affected.");
+    assert_eq!(said(&[moved(1, ON, ON, 66)]), "1 drink would be affected. None would drop below target.");
     assert_eq!(
         said(&[moved(1, ON, UNDER, 60), moved(1, ON, ON, 66)]),
-        format!("2 sizes would move. Under target would fall: {name}.")
+        format!("2 drinks would be affected. Would drop below target: {name}.")
     );
     assert_eq!(
         said(&[moved(1, UNDER, ON, 70)]),
-        format!("1 size would move. None would fall under target. Back on target would be: {name}.")
+        format!("1 drink would be affected. None would drop below target. Would be back on target: {name}.")
     );
 }
 
-fn bought_now(packs: impl IntoIterator<Item = Pack>) -> String {
+fn current_pack(packs: impl IntoIterator<Item = Pack>) -> String {
     let book = with_packs(packs);
-    words::bought_now(&compared(&book, goods()), usable(&book, goods()), goods(), &book, &speaker(System::UsCustomary))
+    words::current_pack(&compared(&book, goods()), goods(), &book, &speaker(System::UsCustomary))
 }
 
 #[test]
 fn whether_the_pack_bought_is_the_cheapest() {
     let north = || from("North (invented)", pack(1, "10 lb", "20"));
     let south = || from("South (invented)", pack(2, "10 lb", "15"));
-    assert_eq!(bought_now([south(), north()]), "No other pack is cheaper than the one you buy.");
+    assert_eq!(current_pack([south(), north()]), "No other pack costs less than your current pack.");
     // 15 / 20: a quarter less.
     assert_eq!(
-        bought_now([north(), south()]),
-        "South (invented), 10 lb is cheaper than what you buy: $1.500 instead of $2.000 per lb as bought, 25.0\u{a0}% less."
+        current_pack([north(), south()]),
+        "South (invented), 10 lb costs 25.0\u{a0}% less than your current pack: $1.500 instead of $2.000."
     );
     let litre = || pack(3, "1 L", "3");
-    assert_eq!(bought_now([litre(), south(), north()]), "The pack you buy cannot be compared with the others.");
+    assert_eq!(current_pack([litre(), south(), north()]), "Your current pack cannot be compared with the others.");
     let free = pack(4, "10 lb", "0");
     assert_eq!(
-        bought_now([pack(5, "10 lb", "1"), free]),
-        "10 lb is cheaper than what you buy: $0.000 instead of $0.100 per lb as bought, 100.0\u{a0}% less."
+        current_pack([pack(5, "10 lb", "1"), free]),
+        "10 lb costs 100.0\u{a0}% less than your current pack: $0.000 instead of $0.100."
     );
-    assert_eq!(bought_now([]), "None of these can be compared yet.");
+    assert_eq!(current_pack([]), "These packs cannot be compared yet.");
 }
 
 #[test]
@@ -135,7 +144,7 @@ fn how_much_more_a_pack_costs() {
             &speaker(System::UsCustomary),
         )
     };
-    assert_eq!(said(Ok(money("1")), Some("0")), "cheapest");
+    assert_eq!(said(Ok(money("1")), Some("0")), "lowest");
     assert_eq!(said(Ok(money("1")), Some("0.092")), "+9.2\u{a0}%");
     assert_eq!(said(Ok(money("0")), None), "free");
     assert_eq!(said(Ok(money("1")), None), "not free");
@@ -147,13 +156,13 @@ fn why_a_price_cannot_be_dated_so() {
     let said = |error: fn(Date) -> DayError| words::day_error(error(day("2026-11-09")));
     assert_eq!(
         said(DayError::Taken),
-        "A price of 9 Nov 2026 is there already. Choose another day, or take that price out first."
+        "You have a price from 9 Nov 2026. Choose another date, or remove that price first."
     );
     assert_eq!(
         said(DayError::NotAfter),
-        "The price before it is of 9 Nov 2026. Choose a later day, or take that price out first."
+        "Your earlier price is from 9 Nov 2026. Choose a later date, or remove that price first."
     );
-    assert_eq!(said(DayError::NotBefore), "The price you pay now is of 9 Nov 2026. Choose an earlier day.");
+    assert_eq!(said(DayError::NotBefore), "Your current price is from 9 Nov 2026. Choose an earlier date.");
 }
 
 #[test]
@@ -165,20 +174,20 @@ fn what_was_asked_over_time() {
         }
         words::history(&history(&quoted).expect("it was heard"), &speaker(System::UsCustomary))
     };
-    assert_eq!(said(&[("2026-11-23", "38")]), "Heard once: $38.00 on 23 Nov 2026.");
+    assert_eq!(said(&[("2026-11-23", "38")]), "Quoted once: $38.00 on 23 Nov 2026.");
     let thrice = [("2026-09-21", "40"), ("2026-10-12", "36"), ("2026-11-23", "44")];
     // 44 / 40 and 36 / 40.
     assert_eq!(
         said(&thrice),
-        "From $40.00 on 21 Sep 2026 to $44.00 on 23 Nov 2026, +10.0\u{a0}%. The lowest was $36.00 on 12 Oct 2026, the highest $44.00 on 23 Nov 2026."
+        "From $40.00 on 21 Sep 2026 to $44.00 on 23 Nov 2026, +10.0\u{a0}%. Lowest $36.00 on 12 Oct 2026, highest $44.00 on 23 Nov 2026."
     );
     assert_eq!(
         said(&thrice[..2]),
-        "From $40.00 on 21 Sep 2026 to $36.00 on 12 Oct 2026, \u{2212}10.0\u{a0}%. The lowest was $36.00 on 12 Oct 2026, the highest $40.00 on 21 Sep 2026."
+        "From $40.00 on 21 Sep 2026 to $36.00 on 12 Oct 2026, \u{2212}10.0\u{a0}%. Lowest $36.00 on 12 Oct 2026, highest $40.00 on 21 Sep 2026."
     );
     assert_eq!(
         said(&[("2026-10-05", "41.5"), ("2026-11-16", "41.5")]),
-        "Always $41.50: first heard on 5 Oct 2026, last on 16 Nov 2026."
+        "Always $41.50, first quoted 5 Oct 2026, last 16 Nov 2026."
     );
     assert_eq!(words::days_axis(day("2026-01-01"), day("2026-11-01")), "Day, 2026");
     assert_eq!(words::days_axis(day("2025-12-01"), day("2026-01-01")), "Day, 2025 to 2026");

@@ -5,6 +5,7 @@ use leptos::prelude::*;
 use crate::book::{Book, Goods, Pack};
 use crate::buying::quotes::{Compared, Usable, compared, usable};
 use crate::drink::ledger::OfferError;
+use crate::say;
 use crate::ui::live::live;
 use crate::ui::parts::wide_table;
 use crate::ui::state::AppState;
@@ -28,7 +29,7 @@ pub fn side_by_side(state: AppState, goods: Goods) -> AnyView {
 fn shown(state: AppState, book: &Book, goods: Goods, per: Usable, compared: &[Compared], packs: &[Pack]) -> AnyView {
     let speaker = &state.speaker.get();
     let (said, what) =
-        (words::quotes::bought_now(compared, per, goods, book, speaker), words::quotes::per(per, speaker));
+        (words::quotes::current_pack(compared, goods, book, speaker), words::quotes::label_per(per, speaker));
     let bought = packs.first().map(|pack| pack.id);
     let row = |one: &Compared| {
         let pack = packs.iter().find(|pack| pack.id == one.pack)?;
@@ -45,11 +46,13 @@ fn shown(state: AppState, book: &Book, goods: Goods, per: Usable, compared: &[Co
             }
         };
         let age = words::quotes::age(crate::buying::quotes::age(pack, book.settings(), today()), today());
+        let tag =
+            (bought == Some(one.pack)).then(|| view! { " " <span class="tag">{say!(goods::current_pack_tag)}</span> });
         Some(view! {
             <tr>
                 <th scope="row">
                     {name}
-                    {(bought == Some(one.pack)).then(|| view! { " " <span class="tag">"bought now"</span> })}
+                    {tag}
                 </th>
                 {figures}
                 <td>{age}</td>
@@ -57,14 +60,14 @@ fn shown(state: AppState, book: &Book, goods: Goods, per: Usable, compared: &[Co
         })
     };
     let rows = compared.iter().filter_map(row).collect_view().into_any();
-    let heads = &["It costs", "Against the cheapest", "Price"];
+    let heads = &[say!(common::cost), say!(goods::above_lowest), say!(goods::quote_date)];
     view! {
         <div class="compared">
-            <h3>{format!("Compared {what}")}</h3>
+            <h3>{what}</h3>
             <p>{said}</p>
-            {wide_table("Packs compared", "table", heads, rows)}
+            {wide_table(say!(goods::packs_compared), "table", heads, rows)}
             <p class="about">
-                "What is paid for a pack as you buy it, with delivery or deposit, over what is left of its contents to use."
+                {say!(goods::packs_compared_about)}
             </p>
         </div>
     }

@@ -10,15 +10,13 @@ use crate::app::route::Route;
 use crate::book::{Book, Edit, Goods, Ingredient, IngredientId, Key, Record};
 use crate::foundation::jump::Kind;
 use crate::foundation::measure::{Amount, Density, Dimension, Exact, Share, Wanted};
-use crate::ui::fields::{self, Addition, Draft, Entry, Hangs, asks};
+use crate::say;
+use crate::ui::fields::{self, Addition, Draft, Entry, Field, Hangs, asks};
 use crate::ui::live::text;
 use crate::ui::moved::Moved;
 use crate::ui::parts::{Back, Section, page_of};
 use crate::ui::places::users::Users;
 use crate::ui::state::AppState;
-
-/// The field of a new ingredient, by what is missing while it is empty.
-const NAME: &str = "a name";
 
 /// One ingredient.
 #[component]
@@ -26,7 +24,7 @@ pub fn IngredientPage(
     /// The ingredient.
     id: IngredientId,
 ) -> impl IntoView {
-    page_of(Key::Ingredient(id), Route::Buying, "Buying", move || view! { <Page id /> }.into_any())
+    page_of(Key::Ingredient(id), Route::Buying, say!(first::buying), move || view! { <Page id /> }.into_any())
 }
 
 #[component]
@@ -37,13 +35,13 @@ fn Page(id: IngredientId) -> impl IntoView {
     };
     let key = Key::Ingredient(id);
     let there = move |book: &Book| book.contains(key);
-    let new = Addition::of(Draft::of_record(key), there, "Add an ingredient", move |typed, _| {
-        Some(Edit::Put(Record::Ingredient(Ingredient::named(id, &typed.name(NAME)?))))
+    let new = Addition::of(Draft::of_record(key), there, say!(goods::add_ingredient), move |typed, _| {
+        Some(Edit::Put(Record::Ingredient(Ingredient::named(id, &typed.name(Field::Name)?))))
     });
     let is_new = !untrack(|| new.is_there());
     let name = of(|it, _| it.name.clone());
     let rename =
-        fields::text("Name of an ingredient", move |book, name| ingredient_changed(book, id, |it| it.name = name));
+        fields::text(say!(goods::ingredient_name), move |book, name| ingredient_changed(book, id, |it| it.name = name));
     let (of_yields, packs) = (Hangs::new(), Hangs::new());
     let rest = new.once_there(move || {
         view! {
@@ -52,20 +50,20 @@ fn Page(id: IngredientId) -> impl IntoView {
             <Yields id hangs=of_yields />
             <Produce id />
             <Allergens id />
-            <Users of=key back=Route::Buying what="Remove this ingredient" />
+            <Users of=key back=Route::Buying what=say!(goods::remove_ingredient) />
         }
         .into_any()
     });
     view! {
-        <Back to=Route::Buying name="Buying" />
-        <h1>{new.heading("New ingredient", name)}</h1>
+        <Back to=Route::Buying name=say!(first::buying) />
+        <h1>{new.heading(say!(goods::new_ingredient), name)}</h1>
         <Entry
-            label="Name"
+            label=say!(common::name)
             letters=true
             caret=is_new
-            example="Kale"
-            value=new.value(NAME, name)
-            commit=new.commit(NAME, rename)
+            example=say!(goods::ingredient_example)
+            value=new.value(Field::Name, name)
+            commit=new.commit(Field::Name, rename)
         />
         {new.needs()}
         {rest}
@@ -76,50 +74,53 @@ fn Page(id: IngredientId) -> impl IntoView {
 fn Yields(id: IngredientId, hangs: Hangs) -> impl IntoView {
     let state = AppState::here();
     let of = move |show| shown(state, id, show);
+    let often_over = text(move || {
+        let whole = state.speaker.get().short_percent(Share::WHOLE, 0);
+        say!(goods::soaked_weight_note, whole = whole)
+    });
     let log = of(|it, _| match it.weighings.len() {
-        0 => "Yield log: write down what you weigh".to_string(),
-        1 => "Yield log: 1 weighing".to_string(),
-        count => format!("Yield log: {count} weighings"),
+        0 => say!(goods::start_yield_log).to_string(),
+        count => say!(goods::yield_log_of, weighings = count),
     });
     view! {
         <Section
-            heading="What is left of it"
-            about="Weigh what you buy, what is left after trimming, and the juice that comes out. Your own press decides; published yields are only a start."
+            heading=say!(goods::yields)
+            about=say!(goods::yields_about)
         >
             <div class="fields">
                 <Entry
                     hangs
-                    label="Left after trimming"
+                    label=say!(goods::trim_yield)
                     asks=asks(Kind::TrimYield, Key::Ingredient(id), "trim-yield")
                     unit="%"
-                    example="all of it"
+                    example=say!(goods::trim_yield_example)
                     value=of(|it, state| {
                         if it.trim_yield == Share::WHOLE { String::new() } else { state.plain_percent(it.trim_yield) }
                     })
-                    commit=fields::optional_percent("Trim yield", move |book, share| {
+                    commit=fields::optional_percent(say!(goods::trim_yield), move |book, share| {
                         ingredient_changed(book, id, |it| it.trim_yield = share.unwrap_or(Share::WHOLE))
                     })
                 />
                 <Entry
                     hangs
-                    label="Juice from what is trimmed"
+                    label=say!(goods::juice_yield)
                     asks=asks(Kind::Yield, Key::Ingredient(id), "press-yield")
                     unit="%"
-                    example="not pressed"
+                    example=say!(goods::juice_yield_example)
                     value=of(|it, state| it.press_yield.map(|share| state.plain_percent(share)).unwrap_or_default())
-                    commit=fields::optional_percent("Press yield", move |book, share| {
+                    commit=fields::optional_percent(say!(goods::juice_yield), move |book, share| {
                         ingredient_changed(book, id, |it| it.press_yield = share)
                     })
                 />
                 <Entry
                     hangs
-                    label="Weight after soaking or brewing"
+                    label=say!(goods::soaked_weight)
                     asks=asks(Kind::Yield, Key::Ingredient(id), "soak-yield")
                     unit="%"
-                    example="neither"
-                    note="Often above 100 %."
+                    example=say!(goods::soaked_weight_example)
+                    note=often_over
                     value=of(|it, state| it.soak_yield.map(|share| state.plain_percent(share)).unwrap_or_default())
-                    commit=fields::optional_percent("Soaking or brewing yield", move |book, share| {
+                    commit=fields::optional_percent(say!(goods::soaked_weight), move |book, share| {
                         ingredient_changed(book, id, |it| it.soak_yield = share)
                     })
                 />
@@ -139,49 +140,57 @@ fn shown(state: AppState, id: IngredientId, show: fn(&Ingredient, AppState) -> S
 fn weight_and_volume(id: IngredientId, hangs: Hangs) -> AnyView {
     let state = AppState::here();
     let of = move |show| shown(state, id, show);
+    // A usual range of hundredths, as a note says it.
+    let usual = move |low, high, note: fn(String, String) -> String| {
+        text(move || {
+            let [low, high] = [low, high].map(|hundredths| state.number(Exact::new(hundredths, 2)));
+            note(low, high)
+        })
+    };
     let density_of = |number: Option<Exact>| number.map(Density::from_grams_per_millilitre);
     let weight = |book: &Book| Wanted { dimensions: &[Dimension::Mass], unit: book.settings().units.weight_unit() };
     view! {
         <Section
-            heading="Weight and volume"
-            about="Needed only where a recipe says one and a pack says the other."
+            heading=say!(goods::weight_and_volume)
+            about=say!(goods::weight_and_volume_about)
         >
             <div class="fields">
                 <Entry
                     hangs
-                    label="Density of the juice"
+                    label=say!(goods::juice_density)
                     asks=asks(Kind::Density, Key::Ingredient(id), "juice-density")
                     unit="g/mL"
-                    example="none"
-                    note="Most juices: 1.03 to 1.07."
+                    example=say!(goods::none)
+                    note=usual(103, 107, |low, high| say!(goods::juice_density_note, low = low, high = high))
                     value=of(|it, state| it.juice_density.map(|density| state.number(density.grams_per_millilitre())).unwrap_or_default())
-                    commit=fields::optional_number("Juice density", move |book, number| {
+                    commit=fields::optional_number(say!(goods::juice_density), move |book, number| {
                         ingredient_changed(book, id, |it| it.juice_density = density_of(number))
                     })
                 />
                 <Entry
                     hangs
-                    label="Density in the drink"
+                    label=say!(goods::drink_density)
                     asks=asks(Kind::Density, Key::Ingredient(id), "density")
                     unit="g/mL"
-                    example="none"
-                    note="Poured or puréed, not as a heap of pieces: most fruit 0.95 to 1.05."
+                    example=say!(goods::none)
+                    note=usual(95, 105, |low, high| say!(goods::drink_density_note, low = low, high = high))
                     value=of(|it, state| it.density.map(|density| state.number(density.grams_per_millilitre())).unwrap_or_default())
-                    commit=fields::optional_number("Density", move |book, number| {
+                    commit=fields::optional_number(say!(goods::drink_density), move |book, number| {
                         ingredient_changed(book, id, |it| it.density = density_of(number))
                     })
                 />
                 <Entry
                     hangs
-                    label="Weight of one piece as bought"
+                    label=say!(goods::piece_weight)
                     asks=asks(Kind::Size, Key::Ingredient(id), "piece-weight")
-                    example="not counted"
+                    example=say!(goods::none)
+                    note=say!(goods::piece_weight_note)
                     value=of(|it, state| {
                         let piece = it.piece_weight.map(|mass| Amount::of_kept_mass(mass, state.units()));
                         piece.map(|amount| state.amount(amount)).unwrap_or_default()
                     })
                     units=fields::units(weight)
-                    commit=fields::optional_amount("Weight of a piece", weight, move |book, amount| {
+                    commit=fields::optional_amount(say!(goods::piece_weight), weight, move |book, amount| {
                         ingredient_changed(book, id, |it| it.piece_weight = amount.and_then(Amount::kept_mass))
                     })
                 />

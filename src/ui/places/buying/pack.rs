@@ -12,18 +12,13 @@ use crate::book::{Book, Edit, Goods, Key, Pack, PackId};
 use crate::drink::ledger::Tried;
 use crate::foundation::jump::Kind;
 use crate::foundation::measure::{Dimension, Money, Unit, Wanted};
-use crate::ui::fields::{self, Addition, Draft, Entry, Hangs, asks};
+use crate::say;
+use crate::ui::fields::{self, Addition, Draft, Entry, Field, Hangs, NewThing, asks};
 use crate::ui::live::{live, press, text, when};
 use crate::ui::parts::figures;
 use crate::ui::state::AppState;
 use crate::ui::today::today;
 use crate::words;
-
-/// The fields of a new pack, by what is missing while they are empty.
-const HOLDS: &str = "what it holds";
-const PRICE: &str = "a price";
-const SURCHARGE: &str = "its delivery or deposit";
-const SUPPLIER: &str = "its supplier";
 
 fn pack_of(book: &Book, goods: Goods, id: PackId) -> Option<Pack> {
     book.packs(goods).iter().find(|pack| pack.id == id).cloned()
@@ -48,16 +43,16 @@ fn wanted(book: &Book, goods: Goods, id: PackId) -> Wanted {
 
 /// A pack that is not in the book yet.
 pub(super) fn draft(goods: Goods, id: PackId) -> Draft {
-    Draft { what: "pack", of: Some(Key::from(goods)), id: id.number() }
+    Draft { what: NewThing::Pack, of: Some(Key::from(goods)), id: id.number() }
 }
 
 /// How a pack gets into the book.
 fn addition(goods: Goods, id: PackId) -> Addition {
     let there = move |book: &Book| pack_of(book, goods, id).is_some();
-    Addition::of(draft(goods, id), there, "Add a pack", move |typed, book| {
-        let (contents, price) = (typed.amount(HOLDS, wanted(book, goods, id)), typed.money(PRICE));
-        let surcharge = typed.optional_money(SURCHARGE).unwrap_or(Money::ZERO);
-        let supplier = typed.letters(SUPPLIER);
+    Addition::of(draft(goods, id), there, say!(goods::add_pack), move |typed, book| {
+        let (contents, price) = (typed.amount(Field::PackSize, wanted(book, goods, id)), typed.money(Field::CasePrice));
+        let surcharge = typed.optional_money(Field::Surcharge).unwrap_or(Money::ZERO);
+        let supplier = typed.letters(Field::Supplier);
         let pack = Pack { supplier, day: Some(today()), surcharge, ..Pack::new(id, contents?, price?) };
         packs_changed(book, goods, |packs| packs.push(pack))
     })
@@ -85,12 +80,18 @@ pub(super) fn PackRow(
     };
     let free = text(move || {
         let nothing = state.book.with(pack).is_some_and(|pack| pack.price == Money::ZERO);
-        if nothing { "At 0 it counts as free.".to_string() } else { String::new() }
+        if nothing { say!(goods::counts_as_free).to_string() } else { String::new() }
     });
     let wanted = move |book: &Book| wanted(book, goods, id);
     let example = state.book.with_untracked(|book| match goods {
         Goods::Ingredient(_) => words::example(wanted(book).unit, book.settings().units),
         Goods::Packaging(_) => "100".to_string(),
+    });
+    let set_contents = fields::amount(say!(goods::pack_size), wanted, move |book, amount| {
+        pack_changed(book, goods, id, |pack| pack.contents = amount)
+    });
+    let set_surcharge = fields::optional_money(say!(goods::delivery_or_deposit), move |book, money| {
+        pack_changed(book, goods, id, |pack| pack.surcharge = money.unwrap_or(Money::ZERO))
     });
     let new = addition(goods, id);
     let answers = of_yields.answer(move || hangs.answer(move || answers(state, goods, id, first)));
@@ -99,27 +100,25 @@ pub(super) fn PackRow(
         <li class="pack" class:pack-now=first>
             <div class="fields">
                 <Entry
-                    label="Holds"
+                    label=say!(goods::pack_size)
                     asks=asks(Kind::Pack, goods, format!("{id}/contents"))
                     of=id.number()
                     hangs
                     caret
                     example=example
-                    value=new.value(HOLDS, of(|pack, state| state.amount(pack.contents)))
+                    value=new.value(Field::PackSize, of(|pack, state| state.amount(pack.contents)))
                     units=fields::units(wanted)
-                    commit=new.commit(HOLDS, fields::amount("What a pack holds", wanted, move |book, amount| {
-                        pack_changed(book, goods, id, |pack| pack.contents = amount)
-                    }))
+                    commit=new.commit(Field::PackSize, set_contents)
                 />
                 <Entry
-                    label="Price of the pack"
+                    label=say!(goods::case_price)
                     asks=asks(Kind::Price, goods, format!("{id}/price"))
                     of=id.number()
                     hangs
                     example="38.50"
                     note=free
-                    value=new.value(PRICE, of(|pack, state| state.plain_money(pack.price)))
-                    commit=new.commit(PRICE, fields::money("Price of a pack", move |book, price| {
+                    value=new.value(Field::CasePrice, of(|pack, state| state.plain_money(pack.price)))
+                    commit=new.commit(Field::CasePrice, fields::money(say!(goods::case_price), move |book, price| {
                         let bought_at_it = pack(book)?.reached().is_none();
                         if bought_at_it {
                             return Some(price_set(goods, id, price, today()));
@@ -128,22 +127,20 @@ pub(super) fn PackRow(
                     }))
                 />
                 <Entry
-                    label="Delivery or deposit"
+                    label=say!(goods::delivery_or_deposit)
                     asks=asks(Kind::Price, goods, format!("{id}/surcharge"))
                     of=id.number()
                     hangs
-                    example="none"
-                    value=new.value(SURCHARGE, of(|pack, state| state.money_if_any(pack.surcharge)))
-                    commit=new.commit(SURCHARGE, fields::optional_money("Surcharge of a pack", move |book, money| {
-                        pack_changed(book, goods, id, |pack| pack.surcharge = money.unwrap_or(Money::ZERO))
-                    }))
+                    example=say!(goods::none)
+                    value=new.value(Field::Surcharge, of(|pack, state| state.money_if_any(pack.surcharge)))
+                    commit=new.commit(Field::Surcharge, set_surcharge)
                 />
                 <Entry
-                    label="Supplier"
+                    label=say!(goods::supplier)
                     of=id.number()
                     letters=true
-                    value=new.value(SUPPLIER, of(|pack, _| pack.supplier.clone()))
-                    commit=new.commit(SUPPLIER, fields::text("Supplier of a pack", move |book, name| {
+                    value=new.value(Field::Supplier, of(|pack, _| pack.supplier.clone()))
+                    commit=new.commit(Field::Supplier, fields::text(say!(goods::supplier), move |book, name| {
                         pack_changed(book, goods, id, |pack| pack.supplier = name)
                     }))
                 />
@@ -181,20 +178,20 @@ fn rest(state: AppState, goods: Goods, id: PackId, first: Memo<bool>, hangs: Han
     let buy_this = move || {
         let edit = state.book.with_untracked(|book| bought_instead(book, goods, id));
         // The order of packs is never refused.
-        let _ = edit.map(|edit| state.apply("Buy another pack", edit));
+        let _ = edit.map(|edit| state.apply(say!(goods::switch_packs), edit));
     };
     let remove = move || {
         let edit = state.book.with_untracked(|book| packs_changed(book, goods, |packs| packs.retain(|it| it.id != id)));
         // Taking a pack out is never refused.
-        let _ = edit.map(|edit| state.apply("Remove a pack", edit));
+        let _ = edit.map(|edit| state.apply(say!(goods::remove_pack), edit));
     };
     let bought_now = live(move || {
         if first.get() {
-            view! { <span class="tag">"Bought now"</span> }.into_any()
+            view! { <span class="tag">{say!(goods::current_pack)}</span> }.into_any()
         } else {
             view! {
                 <button class="button" on:click=press(buy_this)>
-                    "Buy this one"
+                    {say!(goods::buy_this_pack)}
                 </button>
             }
             .into_any()
@@ -207,7 +204,7 @@ fn rest(state: AppState, goods: Goods, id: PackId, first: Memo<bool>, hangs: Han
         <p class="actions">
             {bought_now}
             <button class="quiet" on:click=press(remove)>
-                "Remove this pack"
+                {say!(goods::remove_pack)}
             </button>
         </p>
     }
@@ -237,7 +234,7 @@ fn would_move(state: AppState, goods: Goods, id: PackId) -> AnyView {
     });
     view! {
         <details class="more" on:toggle=move |event| asked.set(event_target::<Element>(&event).has_attribute("open"))>
-            <summary>"What would buying this one move?"</summary>
+            <summary>{say!(goods::if_you_switch)}</summary>
             <p role="status">{said}</p>
         </details>
     }

@@ -7,16 +7,14 @@ use leptos::prelude::*;
 use super::packs::Packs;
 use crate::app::route::Route;
 use crate::book::{Book, Edit, Goods, Key, Packaging, PackagingId, PackagingPart, Record};
-use crate::ui::fields::{self, Addition, Choice, Draft, Entry, Hangs};
+use crate::say;
+use crate::ui::fields::{self, Addition, Choice, Draft, Entry, Field, Hangs};
 use crate::ui::live::text;
 use crate::ui::moved::Moved;
 use crate::ui::parts::{Back, page_of};
 use crate::ui::places::users::Users;
 use crate::ui::state::AppState;
 use crate::words;
-
-/// The field of new packaging, by what is missing while it is empty.
-const NAME: &str = "a name";
 
 fn changed(book: &Book, id: PackagingId, change: impl FnOnce(&mut Packaging)) -> Option<Edit> {
     let mut packaging = book.packaging(id)?.clone();
@@ -30,7 +28,7 @@ pub fn PackagingPage(
     /// The packaging.
     id: PackagingId,
 ) -> impl IntoView {
-    page_of(Key::Packaging(id), Route::Buying, "Buying", move || view! { <Page id /> }.into_any())
+    page_of(Key::Packaging(id), Route::Buying, say!(first::buying), move || view! { <Page id /> }.into_any())
 }
 
 #[component]
@@ -46,39 +44,40 @@ fn Page(id: PackagingId) -> impl IntoView {
     let choose_part = Arc::new(move |chosen: &str| {
         let part = PackagingPart::ALL.iter().copied().find(|part| format!("{part:?}") == chosen);
         let edit = part.and_then(|part| state.book.with_untracked(|book| changed(book, id, |it| it.part = part)));
-        edit.map_or(Ok(()), |edit| state.apply("Kind of packaging", edit))
+        edit.map_or(Ok(()), |edit| state.apply(say!(goods::packaging_type), edit))
     });
     let key = Key::Packaging(id);
     let there = move |book: &Book| book.contains(key);
-    let new = Addition::of(Draft::of_record(key), there, "Add packaging", move |typed, _| {
-        Some(Edit::Put(Record::Packaging(Packaging::named(id, &typed.name(NAME)?))))
+    let new = Addition::of(Draft::of_record(key), there, say!(goods::add_packaging), move |typed, _| {
+        Some(Edit::Put(Record::Packaging(Packaging::named(id, &typed.name(Field::Name)?))))
     });
     let is_new = !untrack(|| new.is_there());
-    let rename = fields::text("Name of packaging", move |book, name| changed(book, id, |it| it.name = name));
+    let rename = fields::text(say!(goods::packaging_name), move |book, name| changed(book, id, |it| it.name = name));
     let choice = new.once_there(move || {
         let parts = parts.clone();
-        view! { <Choice label="What it is" options=parts value=part choose=choose_part.clone() /> }.into_any()
+        view! { <Choice label=say!(goods::packaging_type) options=parts value=part choose=choose_part.clone() /> }
+            .into_any()
     });
     let packs = Hangs::new();
     let rest = new.once_there(move || {
         view! {
             <Packs goods=Goods::Packaging(id) of_yields=Hangs::new() packs />
             {packs.while_read(move || view! { <Moved by=key /> }.into_any())}
-            <Users of=key back=Route::Buying what="Remove this packaging" />
+            <Users of=key back=Route::Buying what=say!(goods::remove_packaging) />
         }
         .into_any()
     });
     view! {
-        <Back to=Route::Buying name="Buying" />
-        <h1>{new.heading("New packaging", name)}</h1>
+        <Back to=Route::Buying name=say!(first::buying) />
+        <h1>{new.heading(say!(goods::new_packaging), name)}</h1>
         <div class="pair">
             <Entry
-                label="Name"
+                label=say!(common::name)
                 letters=true
                 caret=is_new
-                example="Paper straw"
-                value=new.value(NAME, name)
-                commit=new.commit(NAME, rename)
+                example=say!(goods::packaging_example)
+                value=new.value(Field::Name, name)
+                commit=new.commit(Field::Name, rename)
             />
             {choice}
         </div>

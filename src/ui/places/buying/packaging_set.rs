@@ -6,23 +6,19 @@ use super::change::changed as container_changed;
 use super::uses::{self, Uses};
 use crate::app::route::Route;
 use crate::book::{Book, Edit, Key, PackagingSet, PackagingSetId, Record};
-use crate::ui::fields::{self, Addition, Draft, Entry};
+use crate::say;
+use crate::ui::fields::{self, Addition, Draft, Entry, Field};
 use crate::ui::live::text;
 use crate::ui::moved::Moved;
 use crate::ui::parts::{Back, Figure, page_of};
 use crate::ui::places::users::Users;
 use crate::ui::state::AppState;
 
-/// The field of a new set, by what is missing while it is empty.
-const NAME: &str = "a name";
-/// The container that a new set is made for, by its key.
-pub(super) const SHARED_BY: &str = "@container";
-
 /// What a set costs for one drink, in words.
 pub(super) fn set_cost(state: AppState, set: PackagingSetId) -> Signal<String> {
     text(move || {
         let cost = state.book.with(|book| uses::cost(book, Key::PackagingSet(set)));
-        cost.map_or("no pack yet".into(), |cost| state.fine_money(cost))
+        cost.map_or(say!(goods::no_pack_yet).into(), |cost| state.fine_money(cost))
     })
 }
 
@@ -38,7 +34,7 @@ pub fn PackagingSetPage(
     /// The set.
     id: PackagingSetId,
 ) -> impl IntoView {
-    page_of(Key::PackagingSet(id), Route::Containers, "Containers", move || view! { <Page id /> }.into_any())
+    page_of(Key::PackagingSet(id), Route::Containers, say!(first::containers), move || view! { <Page id /> }.into_any())
 }
 
 #[component]
@@ -48,41 +44,41 @@ fn Page(id: PackagingSetId) -> impl IntoView {
     let key = Key::PackagingSet(id);
     let draft = Draft::of_record(key);
     let there = move |book: &Book| book.contains(key);
-    let new = Addition::of(draft, there, "Add a shared set", move |typed, book| {
-        let set = PackagingSet { id, name: typed.name(NAME)?, uses: Vec::new() };
+    let new = Addition::of(draft, there, say!(goods::add_kit), move |typed, book| {
+        let set = PackagingSet { id, name: typed.name(Field::Name)?, uses: Vec::new() };
         let mut edits = vec![Edit::Put(Record::PackagingSet(set))];
-        if let Some(Key::Container(container)) = Key::from_text(&typed.letters(SHARED_BY)) {
+        if let Some(Key::Container(container)) = Key::from_text(&typed.letters(Field::SharedBy)) {
             edits.extend(container_changed(book, container, |it| it.shared.push(id)));
         }
         Some(Edit::Together(edits))
     });
     let is_new = !untrack(|| new.is_there());
-    let rename = fields::text("Name of a set", move |book, name| changed(book, id, |it| it.name = name));
+    let rename = fields::text(say!(goods::kit_name), move |book, name| changed(book, id, |it| it.name = name));
     let rest = new.once_there(move || {
         view! {
             <Uses
                 of=key
-                heading="What is in it"
-                about="For one drink, of every container that shares the set."
+                heading=say!(goods::in_this_kit)
+                about=say!(goods::in_this_kit_about)
             />
             <dl class="figures">
-                <Figure name="The set for one drink" value=set_cost(state, id) />
+                <Figure name=say!(goods::cost_per_drink) value=set_cost(state, id) />
             </dl>
             <Moved by=key />
-            <Users of=key back=Route::Containers what="Remove this set" />
+            <Users of=key back=Route::Containers what=say!(goods::remove_kit) />
         }
         .into_any()
     });
     view! {
-        <Back to=Route::Containers name="Containers" />
-        <h1>{new.heading("New shared set", name)}</h1>
+        <Back to=Route::Containers name=say!(first::containers) />
+        <h1>{new.heading(say!(goods::new_kit), name)}</h1>
         <Entry
-            label="Name of the set"
+            label=say!(goods::kit_name)
             letters=true
             caret=is_new
-            example="All cups"
-            value=new.value(NAME, name)
-            commit=new.commit(NAME, rename)
+            example=say!(goods::kit_example)
+            value=new.value(Field::Name, name)
+            commit=new.commit(Field::Name, rename)
         />
         {new.needs()}
         {rest}

@@ -5,7 +5,8 @@ use leptos::prelude::*;
 use super::compared::side_by_side;
 use super::pack::{PackRow, draft};
 use crate::book::{Goods, Key, PackId};
-use crate::ui::fields::{Hangs, begun};
+use crate::say;
+use crate::ui::fields::{Hangs, NewThing, begun};
 use crate::ui::live::{parts, press};
 use crate::ui::parts::Section;
 use crate::ui::random::random;
@@ -24,7 +25,7 @@ pub fn Packs(
     let state = AppState::here();
     let ids = move || {
         let mut ids: Vec<u64> = state.book.with(|book| book.packs(goods).iter().map(|pack| pack.id.number()).collect());
-        ids.extend(begun(state, "pack", Some(Key::from(goods))));
+        ids.extend(begun(state, NewThing::Pack, Some(Key::from(goods))));
         ids
     };
     // The pack whose first field takes the caret.
@@ -43,13 +44,13 @@ pub fn Packs(
         view! { <PackRow goods id of_yields hangs=packs.within() caret=added.get_value() == Some(id) /> }.into_any()
     };
     view! {
-        <Section heading="Packs" about="What one pack holds and costs. The first is the one you buy now.">
+        <Section heading=say!(goods::packs) about=say!(goods::packs_about)>
             {of_yields.while_read(move || packs.while_read(move || side_by_side(state, goods)))}
             <ol class="packs">
                 {parts(ids, row)}
             </ol>
             <button class="button" on:click=press(add)>
-                "Add a pack"
+                {say!(goods::add_pack)}
             </button>
         </Section>
     }

@@ -6,6 +6,7 @@ use leptos::prelude::*;
 
 use super::change::ingredient_changed;
 use crate::book::{IngredientId, Produce as Said};
+use crate::say;
 use crate::ui::fields::{self, Choice, Entry};
 use crate::ui::live::text;
 use crate::ui::parts::Section;
@@ -28,25 +29,25 @@ pub fn Produce(
     let choose = Arc::new(move |chosen: &str| {
         let Some(said) = all.into_iter().find(|said| format!("{said:?}") == chosen) else { return Ok(()) };
         let edit = state.book.with_untracked(|book| ingredient_changed(book, id, |it| it.produce = said));
-        edit.map_or(Ok(()), |edit| state.apply("Fruit or vegetable", edit))
+        edit.map_or(Ok(()), |edit| state.apply(say!(goods::kind_of_ingredient), edit))
     });
     let sold_as = text(move || {
         state.book.with(|book| book.ingredient(id).map(|ingredient| ingredient.sold_as.clone()).unwrap_or_default())
     });
     view! {
         <Section
-            heading="For labels"
-            about="Raw juice, purées and raw fruit or vegetables blended in need a warning on packages. Frozen is raw too."
+            heading=say!(goods::on_labels)
+            about=say!(goods::on_labels_about)
         >
             <div class="fields">
-                <Choice label="What it is" options=Signal::stored(options) value choose=choose />
+                <Choice label=say!(goods::kind_of_ingredient) options=Signal::stored(options) value choose=choose />
                 <Entry
-                    label="Name on labels"
+                    label=say!(goods::name_on_labels)
                     letters=true
-                    example="apple"
-                    note="As it is usually called. Pressed, it is listed as apple juice."
+                    example=say!(goods::name_on_labels_example)
+                    note=say!(goods::name_on_labels_note)
                     value=sold_as
-                    commit=fields::text("Name on labels", move |book, name| {
+                    commit=fields::text(say!(goods::name_on_labels), move |book, name| {
                         ingredient_changed(book, id, |it| it.sold_as = name)
                     })
                 />

@@ -5,16 +5,17 @@ use leptos::prelude::*;
 use super::change::{changed, size};
 use crate::book::{Book, Brimful, Container, ContainerId, Edit, Key, Reading};
 use crate::foundation::jump::Kind;
-use crate::foundation::measure::LengthUnit;
-use crate::ui::fields::{self, Addition, Entry, Hangs, Typed, asks};
+use crate::foundation::measure::{Exact, LengthUnit};
+use crate::say;
+use crate::ui::fields::{self, Addition, Entry, Field, Hangs, Typed, asks};
 use crate::ui::live::{parts, press, text, trouble};
 use crate::ui::parts::TakeOut;
 use crate::ui::state::AppState;
 
 /// The fields of the first readings, by what is missing while they are empty; the second is the
 /// rim until there are more.
-const FIRST: [(&str, &str); 2] =
-    [("the height of reading 1", "the volume of reading 1"), ("the height of reading 2", "the volume of reading 2")];
+const FIRST: [(Field, Field); 2] =
+    [(Field::FirstHeight, Field::FirstVolume), (Field::SecondHeight, Field::SecondVolume)];
 
 /// The first readings as they are typed.
 pub(super) fn poured(typed: &mut Typed<'_>, book: &Book) -> Option<Brimful> {
@@ -60,12 +61,12 @@ pub fn Readings(
     let volume = RwSignal::new(None);
     let add = move || {
         let (Some(height_now), Some(volume_now)) = (height.get_untracked(), volume.get_untracked()) else {
-            refused.set(Some("A reading is a pair: type how high it stands and how much is in it.".to_string()));
+            refused.set(Some(say!(goods::reading_incomplete).to_string()));
             return;
         };
         let reading = Reading { height: height_now, volume: volume_now };
         let edit = state.book.with_untracked(|book| readings_changed(book, id, |it| put_in_order(it, reading)));
-        let outcome = edit.map_or(Ok(()), |edit| state.apply("Add a reading", edit));
+        let outcome = edit.map_or(Ok(()), |edit| state.apply(say!(goods::add_reading), edit));
         if outcome.is_ok() {
             height.set(None);
             volume.set(None);
@@ -76,13 +77,13 @@ pub fn Readings(
         view! {
             <div class="fields">
                 <Entry
-                    label="New reading: height"
+                    label=say!(goods::new_height)
                     value=text(move || height.get().map(|length| state.typed_length(length)).unwrap_or_default())
                     units=fields::length_units()
                     commit=fields::loose_length(height)
                 />
                 <Entry
-                    label="New reading: volume"
+                    label=say!(goods::new_volume)
                     value=text(move || volume.get().map(|amount| state.amount(amount)).unwrap_or_default())
                     units=fields::units(size)
                     commit=fields::loose_amount(volume, size)
@@ -91,7 +92,7 @@ pub fn Readings(
             {trouble(move || refused.get())}
             <p class="actions">
                 <button class="button" on:click=press(add)>
-                    "Add this reading"
+                    {say!(goods::add_reading)}
                 </button>
             </p>
         }
@@ -99,7 +100,7 @@ pub fn Readings(
     };
     let row = new.clone();
     view! {
-        <p class="soft">"Height above the base, and the volume up to there."</p>
+        <p class="soft">{say!(goods::readings_about)}</p>
         <ol class="lines">
             {parts(places, move |place| reading_row(state, id, &row, place as usize, refused, hangs))}
         </ol>
@@ -125,6 +126,7 @@ fn reading_row(
     hangs: Hangs,
 ) -> AnyView {
     let number = place.saturating_add(1);
+    let shown = untrack(|| state.number(Exact::new(i64::try_from(number).unwrap_or(i64::MAX), 0)));
     let of = move |show: fn(Reading, AppState) -> String| {
         text(move || {
             let reading = state.book.with(|book| readings(book.container(id)?).get(place).copied());
@@ -147,15 +149,16 @@ fn reading_row(
                 }
             })
         });
-        refused.set(edit.and_then(|edit| state.apply("Remove reading", edit).err()));
+        refused.set(edit.and_then(|edit| state.apply(say!(goods::remove_reading), edit).err()));
     };
     let set_height =
-        fields::length("Height of a reading", move |book, height| set(book, &|reading| reading.height = height));
-    let set_volume =
-        fields::amount("Volume of a reading", size, move |book, volume| set(book, &|reading| reading.volume = volume));
+        fields::length(say!(goods::reading_height), move |book, height| set(book, &|reading| reading.height = height));
+    let set_volume = fields::amount(say!(goods::reading_volume), size, move |book, volume| {
+        set(book, &|reading| reading.volume = volume)
+    });
     let (heights, volumes) =
         (of(|reading, state| state.typed_length(reading.height)), of(|reading, state| state.amount(reading.volume)));
-    let (heights, set_height, volumes, set_volume) = match FIRST.get(place) {
+    let (heights, set_height, volumes, set_volume) = match FIRST.get(place).copied() {
         Some((height, volume)) => (
             new.value(height, heights),
             new.commit(height, set_height),
@@ -169,13 +172,13 @@ fn reading_row(
         LengthUnit::Millimetre | LengthUnit::Centimetre => [("60", "150"), ("180", "360")],
     });
     let (height, volume) = examples.get(place).copied().unwrap_or_default();
-    let take_out = new.once_there(move || {
-        view! { <TakeOut name=Signal::stored(format!("reading {number}")) on_click=remove /> }.into_any()
-    });
+    let named = say!(goods::reading, number = &shown);
+    let take_out =
+        new.once_there(move || view! { <TakeOut name=Signal::stored(named.clone()) on_click=remove /> }.into_any());
     view! {
         <li class="reading">
             <Entry
-                label=format!("Height of reading {number}")
+                label=say!(goods::height_of_reading, number = &shown)
                 asks=asks(Kind::Size, Key::Container(id), format!("height/{number}"))
                 hangs
                 units=fields::length_units()
@@ -184,7 +187,7 @@ fn reading_row(
                 commit=set_height
             />
             <Entry
-                label=format!("Volume of reading {number}")
+                label=say!(goods::volume_of_reading, number = shown)
                 asks=asks(Kind::Size, Key::Container(id), format!("volume/{number}"))
                 hangs
                 units=fields::units(size)

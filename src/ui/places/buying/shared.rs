@@ -5,10 +5,11 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use super::change::changed;
-use super::packaging_set::{SHARED_BY, set_cost};
+use super::packaging_set::set_cost;
 use crate::app::route::Route;
 use crate::book::{ContainerId, Key, PackagingSetId};
-use crate::ui::fields::{Choice, Draft};
+use crate::say;
+use crate::ui::fields::{Choice, Draft, Field};
 use crate::ui::live::{press, rows, text};
 use crate::ui::order;
 use crate::ui::parts::{Section, TakeOut};
@@ -34,8 +35,8 @@ pub fn SharedSets(
         let mut options = state
             .book
             .with(|book| order::options(book, order::packaging_sets(book).into_iter().filter(free).collect()));
-        options.insert(0, (String::new(), "Choose a set".to_string()));
-        options.push(("new".to_string(), "A new set".to_string()));
+        options.insert(0, (String::new(), say!(goods::choose_kit).to_string()));
+        options.push(("new".to_string(), say!(goods::new_kit).to_string()));
         options
     });
     let add = Arc::new(move |chosen: &str| {
@@ -52,13 +53,13 @@ pub fn SharedSets(
     };
     view! {
         <Section
-            heading="Shared with other containers"
-            about="Lid, straw and sleeve of all cups, cap and seal of all bottles: kept once, in a set."
+            heading=say!(goods::packaging_kits)
+            about=say!(goods::kits_of_container)
         >
             <ul class="set">
                 {rows(shared, row)}
             </ul>
-            <Choice label="Share a set" options=options value=Signal::stored(String::new()) choose=add />
+            <Choice label=say!(goods::add_kit) options=options value=Signal::stored(String::new()) choose=add />
         </Section>
     }
 }
@@ -69,11 +70,11 @@ fn share(state: AppState, container: ContainerId, set: Option<PackagingSetId>) -
         let id = PackagingSetId::from_random(random());
         let draft = Draft::of_record(Key::PackagingSet(id));
         draft.begin_on(state, Route::PackagingSet(id));
-        draft.set(state, SHARED_BY, &Key::Container(container).to_string());
+        draft.set(state, Field::SharedBy, &Key::Container(container).to_string());
         return Ok(());
     };
     let edit = state.book.with_untracked(|book| changed(book, container, |it| it.shared.push(id)));
-    edit.map_or(Ok(()), |edit| state.apply("Share a set", edit))
+    edit.map_or(Ok(()), |edit| state.apply(say!(goods::add_kit), edit))
 }
 
 fn shared_row(state: AppState, container: ContainerId, set: PackagingSetId) -> AnyView {
@@ -82,7 +83,7 @@ fn shared_row(state: AppState, container: ContainerId, set: PackagingSetId) -> A
         let edit =
             state.book.with_untracked(|book| changed(book, container, |it| it.shared.retain(|shared| *shared != set)));
         // Taking a set out of a container is never refused.
-        let _ = edit.map(|edit| state.apply("Stop sharing a set", edit));
+        let _ = edit.map(|edit| state.apply(say!(goods::remove_kit), edit));
     };
     view! {
         <li class="set-row set-shared">
@@ -118,15 +119,15 @@ pub fn AllSets() -> impl IntoView {
     };
     view! {
         <Section
-            heading="Sets that containers share"
-            about="Lid, straw and sleeve of all cups; cap and seal of all bottles: kept once, and a new price or another straw counts in every container that shares the set."
+            heading=say!(goods::packaging_kits)
+            about=say!(goods::all_kits)
         >
             <ul class="set">
                 {rows(sets, row)}
             </ul>
             <p class="actions">
                 <button class="button" on:click=press(add)>
-                    "Add a shared set"
+                    {say!(goods::add_kit)}
                 </button>
             </p>
         </Section>

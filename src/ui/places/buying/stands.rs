@@ -6,6 +6,7 @@ use super::change::size;
 use crate::book::ContainerId;
 use crate::drink::fill::{height_of, volume_to};
 use crate::foundation::measure::{Amount, TypedLength};
+use crate::say;
 use crate::ui::fields::{self, Entry};
 use crate::ui::live::{text, when};
 use crate::ui::parts::Section;
@@ -31,9 +32,10 @@ fn heights(state: AppState, id: ContainerId) -> AnyView {
         let found = state.book.with(|book| {
             height_of(book.container(id)?, volume).map_err(|error| words::fill_error(&error, book)).transpose()
         })?;
-        Some(
-            found.map_or_else(|sentence| sentence, |height| format!("Stands {} above the base.", state.length(height))),
-        )
+        Some(match found {
+            Ok(height) => say!(goods::height_of_volume, height = state.length(height)),
+            Err(sentence) => sentence,
+        })
     };
     let holds = move || {
         let length = height.get()?.length().ok()?;
@@ -44,23 +46,23 @@ fn heights(state: AppState, id: ContainerId) -> AnyView {
             Some(volume.map(|volume| (volume, length > rim)))
         })?;
         Some(match found {
-            Ok((volume, true)) => format!("That is over the rim: up to the rim there is {}.", state.volume(volume)),
-            Ok((volume, false)) => format!("Up to there it is {}.", state.volume(volume)),
+            Ok((volume, true)) => say!(goods::above_rim, volume = state.volume(volume)),
+            Ok((volume, false)) => say!(goods::volume_of_height, volume = state.volume(volume)),
             Err(sentence) => sentence,
         })
     };
     view! {
-        <Section heading="How high does this stand?" about="To try out: nothing here changes the container.">
+        <Section heading=say!(goods::height_and_volume) about=say!(goods::height_and_volume_about)>
             <div class="fields">
                 <Entry
-                    label="Volume in it"
+                    label=say!(goods::volume)
                     value=text(move || volume.get().map(|amount| state.amount(amount)).unwrap_or_default())
                     note=text(move || stands().unwrap_or_default())
                     units=fields::units(size)
                     commit=fields::loose_amount(volume, size)
                 />
                 <Entry
-                    label="Height above the base"
+                    label=say!(goods::height)
                     value=text(move || height.get().map(|length| state.typed_length(length)).unwrap_or_default())
                     note=text(move || holds().unwrap_or_default())
                     units=fields::length_units()

@@ -3,6 +3,7 @@
 use leptos::prelude::*;
 
 use crate::app::route::Route;
+use crate::say;
 use crate::ui::parts::sides;
 
 /// The sides of Buying.
@@ -12,10 +13,10 @@ pub fn Tabs(
     here: Route,
 ) -> impl IntoView {
     let all = [
-        (Route::Buying, "Quick price"),
-        (Route::PriceWatch, "Price watch"),
-        (Route::BuyingList, "Buying list"),
-        (Route::Containers, "Containers"),
+        (Route::Buying, say!(goods::quick_price)),
+        (Route::PriceWatch, say!(goods::price_watch)),
+        (Route::BuyingList, say!(goods::buying_list)),
+        (Route::Containers, say!(first::containers)),
     ];
-    sides("Buying", here, &all)
+    sides(say!(first::buying), here, &all)
 }

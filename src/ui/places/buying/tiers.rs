@@ -5,19 +5,17 @@ use leptos::prelude::*;
 use super::change::{pack_changed, price_set};
 use crate::book::{Book, Goods, Key, PackId, Tier};
 use crate::foundation::jump::Kind;
-use crate::ui::fields::{self, Addition, Draft, Entry, Hangs, asks};
+use crate::foundation::measure::Exact;
+use crate::say;
+use crate::ui::fields::{self, Addition, Draft, Entry, Field, Hangs, NewThing, asks};
 use crate::ui::live::{flag, parts, press, text, when};
 use crate::ui::parts::TakeOut;
 use crate::ui::state::AppState;
 use crate::ui::today::today;
 
-/// The fields of a new lower price, by what is missing while they are empty.
-const FROM: &str = "a pack count";
-const PRICE: &str = "a price";
-
 /// A lower price of a pack that is not in the book yet.
 fn draft(goods: Goods, pack: PackId) -> Draft {
-    Draft { what: "volume price", of: Some(Key::from(goods)), id: pack.number() }
+    Draft { what: NewThing::VolumePrice, of: Some(Key::from(goods)), id: pack.number() }
 }
 
 /// How many packs are bought at a time, and the lower prices for more; a pack that is bought one
@@ -48,27 +46,27 @@ pub fn Tiers(
     let now = text(move || {
         let pack = state.book.with(pack);
         pack.filter(|_| several()).map_or(String::new(), |pack| {
-            format!("At {} at a time: {}.", state.number(pack.at_a_time), state.money(pack.price_now()))
+            let packs = state.speaker.get().counted(pack.at_a_time);
+            say!(goods::price_per_order, packs = packs, price = state.money(pack.price_now()))
         })
     });
-    let words = text(move || if several() { "Add a lower price" } else { "Lower prices for more" }.to_string());
     view! {
         {when(several, move || {
             view! {
                 <div class="fields">
                     <Entry
-                        label="Packs bought at a time"
+                        label=say!(goods::packs_per_order)
                         value=at_a_time
                         hangs
                         note=now
-                        commit=fields::count("Packs bought at a time", move |book, number| {
+                        commit=fields::count(say!(goods::packs_per_order), move |book, number| {
                             pack_changed(book, goods, id, |pack| pack.at_a_time = number)
                         })
                     />
                 </div>
                 <div class="reading soft" aria-hidden="true" hidden=none>
-                    <span>"From so many packs"</span>
-                    <span>"Price of one pack"</span>
+                    <span>{say!(goods::minimum_packs)}</span>
+                    <span>{say!(goods::case_price)}</span>
                 </div>
                 <ol class="lines">
                     {parts(tiers, move |place| tier_row(state, goods, id, place as usize, hangs))}
@@ -78,14 +76,15 @@ pub fn Tiers(
         })}
         <p class="actions">
             <button class="quiet" on:click=press(move || draft.begin(state))>
-                {words}
+                {say!(goods::add_volume_price)}
             </button>
         </p>
     }
 }
 
 fn tier_row(state: AppState, goods: Goods, id: PackId, place: usize, hangs: Hangs) -> AnyView {
-    let number = place.saturating_add(1);
+    let number = Exact::new(i64::try_from(place.saturating_add(1)).unwrap_or(i64::MAX), 0);
+    let number = untrack(|| state.number(number));
     let of = move |show: fn(Tier, AppState) -> String| {
         text(move || {
             let tier = state.book.with(|book| {
@@ -111,14 +110,14 @@ fn tier_row(state: AppState, goods: Goods, id: PackId, place: usize, hangs: Hang
             })
         });
         // Taking a lower price out is never refused.
-        let _ = edit.map(|edit| state.apply("Remove volume price", edit));
+        let _ = edit.map(|edit| state.apply(say!(goods::remove_volume_price), edit));
     };
     let there = move |book: &Book| {
         let pack = book.packs(goods).iter().find(|pack| pack.id == id);
         pack.is_some_and(|pack| place < pack.tiers.len())
     };
-    let new = Addition::of(draft(goods, id), there, "Add a lower price", move |typed, book| {
-        let (from, price) = (typed.number(FROM, "5"), typed.money(PRICE));
+    let new = Addition::of(draft(goods, id), there, say!(goods::add_volume_price), move |typed, book| {
+        let (from, price) = (typed.number(Field::NumberOfPacks, "5"), typed.money(Field::Price));
         let tier = Tier { from: from?, price: price? };
         pack_changed(book, goods, id, |pack| pack.tiers.push(tier))
     });
@@ -126,26 +125,26 @@ fn tier_row(state: AppState, goods: Goods, id: PackId, place: usize, hangs: Hang
     view! {
         <li class="reading">
             <Entry
-                label=format!("Lower price {number}: from how many packs")
+                label=say!(goods::minimum_packs_of, number = &number)
                 label_hidden=true
                 of=id.number()
                 hangs
                 caret=is_new
                 example="5"
-                value=new.value(FROM, of(|tier, state| state.number(tier.from)))
-                commit=new.commit(FROM, fields::count("Where a lower price begins", move |book, from| {
+                value=new.value(Field::NumberOfPacks, of(|tier, state| state.number(tier.from)))
+                commit=new.commit(Field::NumberOfPacks, fields::count(say!(goods::minimum_packs), move |book, from| {
                     set(book, &|tier| tier.from = from)
                 }))
             />
             <Entry
-                label=format!("Lower price {number}: price of one pack")
+                label=say!(goods::case_price_of, number = &number)
                 asks=asks(Kind::Price, goods, format!("{id}/lower-price/{place}"))
                 label_hidden=true
                 of=id.number()
                 hangs
                 example="36.00"
-                value=new.value(PRICE, of(|tier, state| state.plain_money(tier.price)))
-                commit=new.commit(PRICE, fields::money("Lower price of a pack", move |book, price| {
+                value=new.value(Field::Price, of(|tier, state| state.plain_money(tier.price)))
+                commit=new.commit(Field::Price, fields::money(say!(goods::volume_price), move |book, price| {
                     let pack = book.packs(goods).iter().find(|pack| pack.id == id)?;
                     let bought_at_it = pack.reached().is_some_and(|tier| pack.tiers.get(place) == Some(tier));
                     if bought_at_it {
@@ -154,7 +153,7 @@ fn tier_row(state: AppState, goods: Goods, id: PackId, place: usize, hangs: Hang
                     set(book, &|tier| tier.price = price)
                 }))
             />
-            <TakeOut name=Signal::stored(format!("lower price {number}")) on_click=new.take_out(remove) />
+            <TakeOut name=Signal::stored(say!(goods::volume_price_of, number = number)) on_click=new.take_out(remove) />
             {new.needs()}
         </li>
     }

@@ -1,8 +1,12 @@
 //! What a usable amount of an ingredient costs.
 
+use leptos::prelude::Get;
+
 use crate::book::{Goods, Ingredient, Pack, Stage};
+use crate::buying::quotes::Usable;
 use crate::drink::cost::{bought_cost, usable_cost};
 use crate::foundation::measure::{Amount, Dimension, Exact, Share, Unit};
+use crate::say;
 use crate::ui::parts::Named;
 use crate::ui::state::AppState;
 use crate::words;
@@ -27,9 +31,9 @@ pub fn costs(state: AppState, ingredient: &Ingredient, pack: &Pack) -> Vec<Named
         let amount = Amount::new(Exact::from(if unit == Unit::Millilitre { 100 } else { 1 }), unit);
         let measure = amount.measure().ok()?;
         let cost = usable_cost(ingredient, pack, stage, measure).ok()?;
-        let per = if amount.number == Exact::ONE { unit.to_string() } else { state.amount(amount) };
+        let per = words::quotes::label_per(Usable { stage, amount }, &state.speaker.get());
         let how = Shown::Usable { ingredient: ingredient.id, pack: pack.id, stage, amount };
-        Some((format!("Per {per} {}", words::stage(stage)), state.fine_money(cost), Some(how)))
+        Some((per, state.fine_money(cost), Some(how)))
     };
     let mut costs: Vec<Named> = stages.into_iter().filter_map(of).collect();
     if pack.contents.unit.dimension() == Dimension::Count {
@@ -41,5 +45,5 @@ pub fn costs(state: AppState, ingredient: &Ingredient, pack: &Pack) -> Vec<Named
 /// What one piece costs.
 pub fn piece(state: AppState, goods: Goods, pack: &Pack) -> Option<Named> {
     let cost = bought_cost(pack, Exact::ONE).ok()?;
-    Some(("Per piece".to_string(), state.fine_money(cost), Some(Shown::Piece(goods, pack.id))))
+    Some((say!(goods::per_piece).to_string(), state.fine_money(cost), Some(Shown::Piece(goods, pack.id))))
 }

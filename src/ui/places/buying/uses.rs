@@ -8,18 +8,13 @@ use crate::app::route::Route;
 use crate::book::{Book, Edit, Key, Packaging, PackagingId, PackagingUse, Record};
 use crate::drink::cost::piece_cost;
 use crate::foundation::measure::Money;
-use crate::ui::fields::{self, Addition, Choice, Draft, Entry, begun};
+use crate::say;
+use crate::ui::fields::{self, Addition, Choice, Draft, Entry, Field, NewThing, begun};
 use crate::ui::live::{rows, text};
 use crate::ui::order;
 use crate::ui::parts::{Section, TakeOut};
 use crate::ui::random::random;
 use crate::ui::state::AppState;
-
-/// What is called new where it is not in the book yet.
-const PACKAGING: &str = "packaging";
-/// The fields of what is added, by what is missing while they are empty.
-const NAME: &str = "a name";
-const COUNT: &str = "how many one drink takes";
 
 /// What a container or a shared set takes.
 fn uses(book: &Book, of: Key) -> &[PackagingUse] {
@@ -67,7 +62,9 @@ pub fn Uses(
         let keys = |book: &Book| uses(book, of).iter().map(|used| Key::Packaging(used.packaging)).collect();
         let mut keys: Vec<Key> = state.book.with(keys);
         keys.extend(
-            begun(state, PACKAGING, Some(of)).into_iter().map(|id| Key::Packaging(PackagingId::from_random(id))),
+            begun(state, NewThing::KitItem, Some(of))
+                .into_iter()
+                .map(|id| Key::Packaging(PackagingId::from_random(id))),
         );
         keys
     });
@@ -76,8 +73,8 @@ pub fn Uses(
         let free = |key: &Key| !taken.contains(key);
         let mut options =
             state.book.with(|book| order::options(book, order::packagings(book).into_iter().filter(free).collect()));
-        options.insert(0, (String::new(), "Choose packaging".to_string()));
-        options.push(("new".to_string(), "Something new".to_string()));
+        options.insert(0, (String::new(), say!(goods::choose_packaging).to_string()));
+        options.push(("new".to_string(), say!(goods::new_packaging).to_string()));
         options
     });
     let add = Arc::new(move |chosen: &str| match chosen {
@@ -102,14 +99,14 @@ pub fn Uses(
             <ul class="set">
                 {rows(used, row)}
             </ul>
-            <Choice label="Add to it" options=options value=Signal::stored(String::new()) choose=add />
+            <Choice label=say!(goods::add_packaging) options=options value=Signal::stored(String::new()) choose=add />
         </Section>
     }
 }
 
 /// Packaging that does not belong to it yet, or is not in the book at all.
 fn draft(of: Key, packaging: PackagingId) -> Draft {
-    Draft { what: PACKAGING, of: Some(of), id: packaging.number() }
+    Draft { what: NewThing::KitItem, of: Some(of), id: packaging.number() }
 }
 
 #[component]
@@ -119,20 +116,20 @@ fn Row(of: Key, packaging: PackagingId) -> impl IntoView {
     let this = move |book: &Book| uses(book, of).iter().find(|used| used.packaging == packaging).copied();
     let cost = text(move || {
         let cost = state.book.with(|book| cost_of(book, this(book)?));
-        cost.map_or("no pack yet".into(), |cost| state.fine_money(cost))
+        cost.map_or(say!(goods::no_pack_yet).into(), |cost| state.fine_money(cost))
     });
     let shown = text(move || state.book.with(this).map(|used| state.number(used.count)).unwrap_or_default());
     let remove = move || {
         let edit =
             state.book.with_untracked(|book| changed(book, of, |uses| uses.retain(|used| used.packaging != packaging)));
         // Taking packaging out of a set is never refused.
-        let _ = edit.map(|edit| state.apply("Remove packaging", edit));
+        let _ = edit.map(|edit| state.apply(say!(goods::remove_packaging), edit));
     };
     let there = move |book: &Book| this(book).is_some();
-    let new = Addition::of(draft(of, packaging), there, "Add to a container set", move |typed, book| {
+    let new = Addition::of(draft(of, packaging), there, say!(goods::add_packaging), move |typed, book| {
         let named = book.packaging(packaging).is_some();
-        let name = if named { None } else { Some(typed.name(NAME)) };
-        let count = typed.number(COUNT, "1");
+        let name = if named { None } else { Some(typed.name(Field::Name)) };
+        let count = typed.number(Field::NumberPerDrink, "1");
         let set = |count| changed(book, of, |uses| uses.push(PackagingUse { packaging, count }));
         let Some(name) = name else { return set(count?) };
         let new = Packaging::named(packaging, &name?);
@@ -143,20 +140,20 @@ fn Row(of: Key, packaging: PackagingId) -> impl IntoView {
     let name_or_link = if is_named {
         view! { <a class="line-name" href=Route::Packaging(packaging).address()>{name}</a> }.into_any()
     } else {
-        let rename = fields::text("Name of packaging", move |book, name| {
+        let rename = fields::text(say!(goods::packaging_name), move |book, name| {
             let known = book.packaging(packaging)?.clone();
             Some(Edit::Put(Record::Packaging(Packaging { name, ..known })))
         });
-        let (value, commit) = (new.value(NAME, name), new.commit(NAME, rename));
+        let (value, commit) = (new.value(Field::Name, name), new.commit(Field::Name, rename));
         let of = packaging.number();
         view! {
             <Entry
-                label="Name of the new packaging"
+                label=say!(goods::name_of_new_packaging)
                 label_hidden=true
                 letters=true
                 caret=true
                 of
-                example="Paper straw"
+                example=say!(goods::packaging_example)
                 value
                 commit
             />
@@ -164,8 +161,12 @@ fn Row(of: Key, packaging: PackagingId) -> impl IntoView {
         .into_any()
     };
     let called = name.get_untracked();
-    let called = if called.is_empty() { "the new packaging".to_string() } else { called };
-    let set = fields::count("Number in a container set", move |book, number| {
+    let amount_label = if called.is_empty() {
+        say!(goods::new_packaging_per_drink).to_string()
+    } else {
+        say!(goods::per_drink, name = called)
+    };
+    let set = fields::count(say!(goods::amount_per_drink), move |book, number| {
         changed(book, of, |uses| {
             if let Some(used) = uses.iter_mut().find(|used| used.packaging == packaging) {
                 used.count = number;
@@ -177,13 +178,13 @@ fn Row(of: Key, packaging: PackagingId) -> impl IntoView {
         <li class="set-row">
             {name_or_link}
             <Entry
-                label=format!("How many of {called}")
+                label=amount_label
                 label_hidden=true
                 of=packaging.number()
                 caret=is_new && is_named
                 example="1"
-                value=new.value(COUNT, shown)
-                commit=new.commit(COUNT, set)
+                value=new.value(Field::NumberPerDrink, shown)
+                commit=new.commit(Field::NumberPerDrink, set)
             />
             {cost}
             <TakeOut name=name on_click=new.take_out(remove) />

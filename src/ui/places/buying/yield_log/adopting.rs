@@ -8,6 +8,7 @@ use crate::book::{Edit, IngredientId};
 use crate::buying::yield_log::{Step, adopt, yield_now};
 use crate::drink::ledger::{OfferChange, Tried};
 use crate::foundation::measure::Share;
+use crate::say;
 use crate::ui::library::Library;
 use crate::ui::live::{live, press, text, trouble, when};
 use crate::ui::moved::moved_list;
@@ -39,7 +40,7 @@ pub fn adopting(state: AppState, id: IngredientId, told: Told) -> AnyView {
         tried.ok().map(|tried| tried.moves)
     });
     let chip = move |(step, adopted, now): (Step, Share, Option<Share>)| {
-        let said = words::yield_log::proposal(adopted, now, &state.speaker.get());
+        let said = words::yield_log::proposal(step, adopted, now, &state.speaker.get());
         let pressed = text(move || left_out.with(|out| !out.contains(&step)).to_string());
         let turn = move || {
             left_out.update(|out| match out.iter().position(|other| *other == step) {
@@ -51,19 +52,19 @@ pub fn adopting(state: AppState, id: IngredientId, told: Told) -> AnyView {
         };
         view! {
             <button class="chip" aria-pressed=pressed on:click=press(turn)>
-                {words::yield_log::step(step)} ": " {said}
+                {said}
             </button>
         }
     };
     let any = move || !offered.with(Vec::is_empty);
     let sentence = text(move || match moves.get() {
         Some(moves) => words::yield_log::would_move(&moves),
-        None => "Choose what to adopt.".to_string(),
+        None => say!(goods::choose_yields).to_string(),
     });
     let take = move || {
         if let Some(edit) = untrack(edit) {
             library.before(Why::Yields);
-            let refusal = state.apply("Adopt weighed yields", edit).err();
+            let refusal = state.apply(say!(goods::use_measured_yields), edit).err();
             if refusal.is_some() {
                 library.not_done();
             }
@@ -74,28 +75,28 @@ pub fn adopting(state: AppState, id: IngredientId, told: Told) -> AnyView {
     let page = move || {
         view! {
             <p class="about">
-                "The mean, to a tenth of a percent. First see what it does; nothing changes before you press."
+                {say!(goods::use_yields_about)}
             </p>
-            <div class="chips" role="group" aria-label="What to adopt">
+            <div class="chips" role="group" aria-label=say!(goods::yields_to_choose)>
                 {live(move || offered.get().into_iter().map(chip).collect_view().into_any())}
             </div>
             <p class="watch-said" role="status">{sentence}</p>
             <p class="actions">
                 <button class="main" disabled=nothing on:click=press(take)>
-                    "Adopt"
+                    {say!(goods::use_yields)}
                 </button>
             </p>
             {moved_list(state, move || moves.get().unwrap_or_default())}
         }
         .into_any()
     };
-    let same = || view! { <p>"The book has the yields that were weighed, to a tenth of a percent."</p> }.into_any();
+    let same = || view! { <p>{say!(goods::yields_in_book)}</p> }.into_any();
     when(
         move || !told.with(Vec::is_empty),
         move || {
             view! {
                 <section class="section">
-                    <h2>"Adopt what was weighed"</h2>
+                    <h2>{say!(goods::use_measured_yields)}</h2>
                     {when(move || !any(), same)}
                     {when(any, page)}
                     {trouble(move || refused.get())}

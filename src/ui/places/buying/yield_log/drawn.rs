@@ -4,6 +4,7 @@ use leptos::prelude::*;
 
 use crate::buying::yield_log::{Single, Step, Summary};
 use crate::foundation::measure::{Date, Exact};
+use crate::say;
 use crate::ui::chart::{Axis, Look, Series, chart};
 use crate::ui::state::AppState;
 use crate::words;
@@ -29,21 +30,24 @@ pub fn drawn(state: AppState, told: &[Summary]) -> AnyView {
         series.push(Series { name: words::yield_log::step(summary.step).to_string(), look, points });
         let ends = [summary.singles.first(), summary.singles.last()].into_iter().flatten();
         let mean = ends.filter_map(|single| Some((across(single.day), summary.mean.percent().ok()?))).collect();
-        let name = if series.len() == 1 { "Mean of each".to_string() } else { String::new() };
+        let name = if series.len() == 1 { say!(goods::average).to_string() } else { String::new() };
         series.push(Series { name, look: Look::Guide, points: mean });
     }
     if !apart.is_empty() {
-        series.push(Series { name: "Stands apart".to_string(), look: Look::Third, points: apart });
+        series.push(Series { name: say!(goods::unusual_ones).to_string(), look: Look::Third, points: apart });
     }
     let days = Axis {
-        name: format!("Days from {}", words::day(first)),
+        name: say!(goods::days_since, day = words::day(first)),
         from_zero: true,
         mark: Box::new(move |number| state.number(number)),
     };
-    let share =
-        Axis { name: "Percent".to_string(), from_zero: false, mark: Box::new(move |number| state.number(number)) };
+    let share = Axis {
+        name: say!(goods::percent).to_string(),
+        from_zero: false,
+        mark: Box::new(move |number| state.number(number)),
+    };
     view! {
-        <p>"Each point is a weighing: what was left of what went in. The drawing need not begin at zero; the table has the figures."</p>
+        <p>{say!(goods::yields_drawn)}</p>
         {chart(&days, &share, &series)}
     }
     .into_any()

@@ -10,6 +10,7 @@ use web_sys::HtmlElement;
 use crate::book::{Book, Edit, Field, IngredientId, Key, Refusal, Weighing};
 use crate::buying::yield_log::{juice_weight, take_out, write_down};
 use crate::foundation::measure::{Amount, Date, Dimension, Wanted, read_amount};
+use crate::say;
 use crate::ui::fields::{Ask, Choose, Day, units};
 use crate::ui::live::{press, text, trouble, when};
 use crate::ui::state::AppState;
@@ -142,7 +143,8 @@ impl Form {
         let state = self.state;
         self.tried.set(true);
         let Some(edit) = untrack(|| self.edit()) else { return };
-        let name = if self.place.get_untracked().is_some() { "Correct a weighing" } else { "Weighing" };
+        let is_old = self.place.get_untracked().is_some();
+        let name = if is_old { say!(goods::correct_weighing) } else { say!(goods::add_weighing) };
         match state.apply(name, edit) {
             Ok(()) => self.start(None),
             // It stands at its field.
@@ -155,7 +157,7 @@ impl Form {
         let state = self.state;
         let Some(place) = self.place.get_untracked() else { return };
         let edit = state.book.with_untracked(|book| take_out(book, self.id, place).map_err(words::yield_log::error));
-        match edit.and_then(|edit| state.apply("Remove weighing", edit)) {
+        match edit.and_then(|edit| state.apply(say!(goods::remove_weighing), edit)) {
             Ok(()) => self.start(None),
             Err(refused) => self.refused.set(Some(refused)),
         }
@@ -175,7 +177,8 @@ impl Form {
         let bought = error(|form| form.weight(form.bought), Field::WeighedBought);
         let bought = text(move || match bought.get() {
             none if none.is_empty() && self.tried.get() && self.bought.with(|text| text.trim().is_empty()) => {
-                "Type what was weighed in as bought, such as 50 lb: a yield is a share of it.".to_string()
+                let unit = state.book.with(weighed).unit;
+                say!(goods::weight_needed, example = words::example(unit, state.units()))
             }
             error => error,
         });
@@ -187,27 +190,28 @@ impl Form {
             juice.map(said).unwrap_or_default()
         });
         let choose: Choose = Arc::new(move |chosen| {
-            let day = Date::from_text(chosen).ok_or("Choose the day of the weighing.")?;
+            let day = Date::from_text(chosen).ok_or(say!(goods::day_needed))?;
             self.day.set(day);
             Ok(())
         });
+        let day = text(move || self.day.get().to_string());
         let heading = text(move || match self.place.get() {
-            Some(_) => "Correct a weighing".to_string(),
-            None => "A weighing".to_string(),
+            Some(_) => say!(goods::correct_weighing).to_string(),
+            None => say!(goods::new_weighing).to_string(),
         });
         let write = text(move || match self.place.get() {
-            Some(_) => "Correct it".to_string(),
-            None => "Write it down".to_string(),
+            Some(_) => say!(goods::save_weighing).to_string(),
+            None => say!(goods::add_weighing).to_string(),
         });
         let others = when(
             move || self.place.get().is_some(),
             move || {
                 view! {
                     <button class="button" on:click=press(move || self.take_out())>
-                        "Take it out"
+                        {say!(goods::remove_weighing)}
                     </button>
                     <button class="quiet" on:click=press(move || self.start(None))>
-                        "Leave it as it is"
+                        {say!(common::cancel)}
                     </button>
                 }
                 .into_any()
@@ -217,25 +221,25 @@ impl Form {
             <section class="section" node_ref=self.section>
                 <h2>{heading}</h2>
                 <div class="fields">
-                    <Ask label="Weighed in, as bought" units=units(weighed) text=self.bought error=bought />
+                    <Ask label=say!(goods::weight_as_purchased) units=units(weighed) text=self.bought error=bought />
                     <Ask
-                        label="Left after trimming"
+                        label=say!(goods::trimmed_weight)
                         units=units(weighed)
                         text=self.trimmed
                         error=error(|form| form.weight(form.trimmed), Field::WeighedTrimmed)
                     />
                     <div class="entry">
                         <Ask
-                            label="Juice, by weight or volume"
+                            label=say!(goods::juice_weight)
                             units=units(pressed)
                             text=self.juice
                             error=error(|form| form.juice(), Field::WeighedPressed)
                         />
                         <p class="entry-note" role="status">{taken_as}</p>
                     </div>
-                    <Day label="Weighed on" past=true value=text(move || self.day.get().to_string()) choose=choose />
+                    <Day label=say!(goods::weighed_on) past=true value=day choose=choose />
                 </div>
-                <p class="soft">"Leave out what was not weighed."</p>
+                <p class="soft">{say!(goods::leave_blank)}</p>
                 {trouble(move || self.refused.get())}
                 <p class="actions">
                     <button class="main" on:click=press(move || self.write())>

@@ -10,6 +10,7 @@ use leptos::prelude::*;
 use crate::app::route::Route;
 use crate::book::{Ingredient, IngredientId, Key, Weighing};
 use crate::buying::yield_log::{Step, Summary, summary, yield_of};
+use crate::say;
 use crate::ui::live::{live, press, text, when};
 use crate::ui::parts::{Back, page_of, wide_table};
 use crate::ui::state::AppState;
@@ -22,7 +23,7 @@ pub fn YieldLog(
     /// The ingredient.
     id: IngredientId,
 ) -> impl IntoView {
-    page_of(Key::Ingredient(id), Route::Buying, "Buying", move || view! { <Page id /> }.into_any())
+    page_of(Key::Ingredient(id), Route::Buying, say!(first::buying), move || view! { <Page id /> }.into_any())
 }
 
 /// What the log says of both steps. A step that no weighing tells is left out.
@@ -44,17 +45,17 @@ fn Page(id: IngredientId) -> impl IntoView {
     let teach = || {
         view! {
             <div class="teach">
-                <h2>"How much is really left of it?"</h2>
+                <h2>{say!(goods::weigh_your_own)}</h2>
                 <p>
-                    "Put what you bought on the scale, then what is left after trimming, then the juice. Do it on a few days: the log shows what your own hands and your own press leave, and how sure that is. Published yields are only a start."
+                    {say!(goods::weigh_your_own_about)}
                 </p>
             </div>
         }
         .into_any()
     };
     view! {
-        <Back to=Route::Ingredient(id) name="Ingredient" />
-        <h1>{name} <span class="h1-size">"Yield log"</span></h1>
+        <Back to=Route::Ingredient(id) name=say!(goods::ingredient) />
+        <h1>{name} <span class="h1-size">{say!(goods::yield_log)}</span></h1>
         {when(move || !any(), teach)}
         {form.fields()}
         {when(
@@ -82,12 +83,12 @@ fn weighings(state: AppState, id: IngredientId, told: Told, form: Form) -> AnyVi
             .rev()
             .map(|(place, weighing)| row(state, &ingredient, (place, weighing), told, form))
             .collect();
-        let heads = &["Left after trimming", "Juice from it"];
-        wide_table("Weighings, the latest first", "table", heads, rows.into_any())
+        let heads = &[say!(goods::trim_yield), say!(goods::juice_yield)];
+        wide_table(say!(goods::weighings_newest_first), "table", heads, rows.into_any())
     });
     view! {
         <section class="section">
-            <h2>"Every weighing"</h2>
+            <h2>{say!(goods::all_weighings)}</h2>
             {live(move || told.with(|told| drawn::drawn(state, told)))}
             {table}
         </section>
@@ -114,19 +115,19 @@ fn row(
                 <svg viewBox="0 0 16 16" aria-hidden="true">
                     <path d="M8 1.5 14.5 8 8 14.5 1.5 8Z" />
                 </svg>
-                "stands apart"
+                {say!(goods::unusual)}
             </span>
         }
     });
     let (day, weighing) = (words::day(weighing.day), *weighing);
-    let named = format!("Correct {day}");
+    let named = say!(goods::correct_day, day = &day);
     view! {
         <tr>
             <th scope="row">
                 <span class="weighing-day">
                     {day} {mark} <span class="soft">{words::yield_log::not_told(ingredient, &weighing)}</span>
                     <button class="quiet" aria-label=named on:click=press(move || form.correct(place, weighing))>
-                        "Correct"
+                        {say!(goods::correct)}
                     </button>
                 </span>
                 {weights}

@@ -4,6 +4,7 @@ use leptos::prelude::*;
 
 use super::Told;
 use crate::buying::yield_log::Summary;
+use crate::say;
 use crate::ui::live::live;
 use crate::ui::parts::figures;
 use crate::ui::state::AppState;
@@ -14,8 +15,8 @@ pub fn told(state: AppState, told: Told) -> AnyView {
     let step = move |summary: &Summary| {
         let said = |say: fn(&Summary, &Speaker) -> String| say(summary, &state.speaker.get());
         let list = vec![
-            ("Mean".to_string(), said(words::yield_log::mean), None),
-            ("True mean, likely within".to_string(), said(words::yield_log::interval), None),
+            (say!(goods::average).to_string(), said(words::yield_log::mean), None),
+            (say!(goods::likely_range).to_string(), said(words::yield_log::interval), None),
         ];
         let outlier = said(words::yield_log::outlier);
         let outlier = (!outlier.is_empty()).then(|| view! { <p class="trouble">{outlier}</p> });
@@ -24,7 +25,7 @@ pub fn told(state: AppState, told: Told) -> AnyView {
             <dl class="figures">{figures(move || list.clone())}</dl>
             {outlier}
             <details class="more">
-                <summary>"How this came about"</summary>
+                <summary>{say!(drinks::show_the_math)}</summary>
                 <p class="about">{said(words::yield_log::how)}</p>
             </details>
         }
@@ -32,15 +33,14 @@ pub fn told(state: AppState, told: Told) -> AnyView {
     let steps = live(move || told.with(|told| told.iter().map(step).collect_view().into_any()));
     let none = live(move || {
         if told.with(Vec::is_empty) {
-            view! { <p class="hollow">"No weighing tells a yield yet: weigh what is left after trimming, or the juice."</p> }
-            .into_any()
+            view! { <p class="hollow">{say!(goods::no_yield_yet)}</p> }.into_any()
         } else {
             ().into_any()
         }
     });
     view! {
         <section class="section">
-            <h2>"What the weighings say"</h2>
+            <h2>{say!(goods::measured_yields)}</h2>
             {none}
             {steps}
         </section>
