@@ -1,16 +1,12 @@
 //! What is said of plans of sizes and of scenarios.
 
+use super::texts::Number;
 use super::{Speaker, offer_error, overflow, price_error};
 use crate::book::{Book, ContainerId, Key, Offer, OfferId};
 use crate::drink::ledger::Ledger;
 use crate::foundation::measure::{Exact, Money, Overflow, Share};
+use crate::say;
 use crate::sizes::plan::{Change, Further, LeftOut, PaidBack, PaysFrom, Plan, Stock, Totals, Why, contribution};
-
-/// How many sizes most bars run well: advice, never enforced.
-pub const HOW_MANY_SIZES: &str = "Common practice, no source: one size is the simplest to run, two work well, three are many. Your own numbers go first.";
-
-/// What the figures of plans do not know.
-pub const SAME_NUMBER_OF_DRINKS: &str = "Each plan counts with as many drinks as you sell today, whatever their size. Where people would not take another size, type fewer sales kept below.";
 
 /// A plan by its sizes: "12 oz + 16 oz".
 pub fn plan_name(sizes: &[ContainerId], book: &Book) -> String {
@@ -20,27 +16,12 @@ pub fn plan_name(sizes: &[ContainerId], book: &Book) -> String {
 
 /// How many sizes: "Two sizes".
 pub fn sizes(count: usize) -> String {
-    match count {
-        1 => "One size".to_string(),
-        2 => "Two sizes".to_string(),
-        3 => "Three sizes".to_string(),
-        _ => format!("{count} sizes"),
-    }
+    say!(decide::count_of_sizes, sizes = count)
 }
 
-/// The same within a sentence: "two sizes".
-pub fn sizes_within(count: usize) -> String {
-    format!("{} {}", how_many(count), if count == 1 { "size" } else { "sizes" })
-}
-
-/// The number within a sentence, where it is clear of what: "two".
-fn how_many(count: usize) -> String {
-    match count {
-        1 => "one".to_string(),
-        2 => "two".to_string(),
-        3 => "three".to_string(),
-        _ => count.to_string(),
-    }
+/// Sentences one after the other; what is not said is left out.
+fn sentences(said: impl IntoIterator<Item = Option<String>>) -> String {
+    said.into_iter().flatten().collect::<Vec<_>>().join(" ")
 }
 
 /// Numbers, money and names as they are shown.
@@ -59,86 +40,95 @@ impl Plans<'_> {
 
     /// Weeks to one decimal: "9.2 weeks".
     pub fn weeks(&self, weeks: Exact) -> String {
-        let weeks = weeks.rounded(1);
-        let unit = if weeks.is_one() { "week" } else { "weeks" };
-        self.speaker.with_unit(weeks, 0, unit)
+        say!(decide::weeks, weeks = self.speaker.counted(weeks.rounded(1)))
     }
 
     /// How long opening stock lasts, also where nothing of it is used.
     pub fn cover(&self, weeks: Option<Exact>) -> String {
-        weeks.map_or("no sales yet".to_string(), |weeks| self.weeks(weeks))
+        weeks.map_or(say!(decide::no_sales_yet).to_string(), |weeks| self.weeks(weeks))
     }
 
     /// Which plan earns most, and what today's sizes earn; `ranked` has the best first.
     pub fn best(&self, ranked: &[Plan], today: &[ContainerId]) -> String {
         let Some(best) = ranked.first() else { return String::new() };
         let earned = |plan: &Plan| self.speaker.money(plan.totals.contribution);
-        let name = plan_name(&best.sizes, self.book);
-        let first = format!("{name} brings the most: {} a week", earned(best));
-        match ranked.iter().find(|plan| plan.sizes == today) {
-            Some(_) if best.sizes == today => format!("{first}. These are today's sizes."),
-            Some(plan) => format!("{first}; today's sizes, with every drink in each of them, {}.", earned(plan)),
-            None => format!("{first}."),
-        }
+        let first = say!(decide::best_plan, plan = plan_name(&best.sizes, self.book), profit = earned(best));
+        let beside = ranked.iter().find(|plan| plan.sizes == today).map(|plan| {
+            if best.sizes == today {
+                say!(decide::best_plan_today).to_string()
+            } else {
+                say!(decide::best_plan_beside, profit = earned(plan))
+            }
+        });
+        sentences([Some(first), beside])
     }
 
     /// What is gained or lost from one plan to another, and when it is paid back.
     pub fn change(&self, from: &Plan, to: &Plan, change: &Change) -> String {
-        let name = |plan: &Plan| plan_name(&plan.sizes, self.book);
-        let (this, other) = match (from.sizes.len(), to.sizes.len()) {
-            (less, more) if less != more => (sizes(more), how_many(less)),
-            _ => (name(to), name(from)),
+        let paid_back = match change.paid_back {
+            PaidBack::After(weeks) => Some(say!(decide::stock_pays_back, weeks = self.weeks(weeks))),
+            PaidBack::Never => Some(say!(decide::stock_never_pays_back).to_string()),
+            PaidBack::Nothing => None,
         };
-        let one = to.sizes.len() == 1;
-        let (earn, tie, free, need) =
-            if one { ("earns", "ties", "frees", "needs") } else { ("earn", "tie", "free", "need") };
-        let mut said = format!("{this} {earn} ");
-        said.push_str(&match (change.more.is_positive(), change.more.is_negative()) {
-            (true, _) => format!("{} a week more than {other}", self.speaker.money(change.more)),
-            (_, true) => format!("{} a week less than {other}", self.size_of(change.more)),
-            _ => format!("as much a week as {other}"),
-        });
-        if !change.keeping.is_zero() {
-            let kept = if change.keeping.is_positive() { "for keeping more sizes" } else { "saved by keeping fewer" };
-            let turn = if change.gain.is_negative() { "less" } else { "more" };
-            let (gain, keeping) = (self.size_of(change.gain), self.size_of(change.keeping));
-            said.push_str(&format!(" ({gain} {turn} after {keeping} a week {kept})"));
+        sentences([
+            Some(self.earned(from, to, change.more)),
+            self.kept(change),
+            Some(self.tied_up(change.stock)),
+            paid_back,
+            change.further.as_ref().map(|further| self.further(further)),
+        ])
+    }
+
+    /// How much more or less one plan earns than another.
+    fn earned(&self, from: &Plan, to: &Plan, more: Money) -> String {
+        let (plan, other) = (plan_name(&to.sizes, self.book), plan_name(&from.sizes, self.book));
+        let profit = self.size_of(more);
+        match (more.is_positive(), more.is_negative()) {
+            (true, _) => say!(decide::plan_earns_more, plan = plan, other = other, profit = profit),
+            (_, true) => say!(decide::plan_earns_less, plan = plan, other = other, profit = profit),
+            _ => say!(decide::plan_earns_same, plan = plan, other = other),
         }
-        said.push_str(&match (change.stock.is_positive(), change.stock.is_negative()) {
-            (true, _) => format!(" and {tie} up {} more in opening stock", self.speaker.money(change.stock)),
-            (_, true) => format!(" and {free} {} of opening stock", self.size_of(change.stock)),
-            _ => format!(" and {need} no more opening stock"),
-        });
-        said.push_str(&match change.paid_back {
-            PaidBack::After(weeks) => format!(": paid back in {}.", self.weeks(weeks)),
-            PaidBack::Never => ". Nothing is gained to pay that back.".to_string(),
-            PaidBack::Nothing => ".".to_string(),
-        });
-        if let Some(further) = &change.further {
-            said.push(' ');
-            said.push_str(&self.further(further));
+    }
+
+    /// What is gained or lost with what more or fewer sizes cost to keep.
+    fn kept(&self, change: &Change) -> Option<String> {
+        if change.keeping.is_zero() {
+            return None;
         }
-        said
+        let (upkeep, profit) = (self.size_of(change.keeping), self.size_of(change.gain));
+        Some(match (change.keeping.is_positive(), change.gain.is_negative()) {
+            (true, false) => say!(decide::upkeep_then_more, upkeep = upkeep, profit = profit),
+            (true, true) => say!(decide::upkeep_then_less, upkeep = upkeep, profit = profit),
+            (false, false) => say!(decide::upkeep_saved_then_more, upkeep = upkeep, profit = profit),
+            (false, true) => say!(decide::upkeep_saved_then_less, upkeep = upkeep, profit = profit),
+        })
+    }
+
+    /// How much more or less opening stock is needed.
+    fn tied_up(&self, stock: Money) -> String {
+        match (stock.is_positive(), stock.is_negative()) {
+            (true, _) => say!(decide::stock_more, cash = self.size_of(stock)),
+            (_, true) => say!(decide::stock_less, cash = self.size_of(stock)),
+            _ => say!(decide::stock_same).to_string(),
+        }
     }
 
     /// From how many extra sales a further size pays for itself.
     fn further(&self, further: &Further) -> String {
         let size = self.book.name(Key::Container(further.size));
-        let each = further.each.map(|each| self.speaker.money(each));
-        match (further.pays, each) {
-            (_, None) => format!("Nothing can be sold in {size}: no drink has a price there."),
-            (PaysFrom::Already, Some(_)) => {
-                format!("{size} needs no extra sales to pay for itself: nothing is lost by having it.")
+        let Some(each) = further.each else { return say!(decide::size_without_price, size = size) };
+        let profit = self.speaker.money(each);
+        match further.pays {
+            PaysFrom::Already => say!(decide::size_pays_already, size = size),
+            PaysFrom::Drinks(drinks) => {
+                let drinks = self.speaker.counted(drinks.ceiling());
+                let lost = self.speaker.money(further.lost);
+                sentences([
+                    Some(say!(decide::size_pays_from, size = size, drinks = drinks)),
+                    Some(say!(decide::size_pays_why, lost = lost, profit = profit)),
+                ])
             }
-            (PaysFrom::Drinks(drinks), Some(each)) => {
-                let (drinks, lost) = (self.speaker.number(drinks.ceiling()), self.speaker.money(further.lost));
-                format!(
-                    "{size} pays for itself from {drinks} extra sold in it a week: {lost} is lost by it, and {each} is left of each."
-                )
-            }
-            (PaysFrom::Never, Some(each)) => {
-                format!("{size} cannot pay for itself by more sales: {each} is left of each sold in it.")
-            }
+            PaysFrom::Never => say!(decide::size_never_pays, size = size, profit = profit),
         }
     }
 
@@ -148,31 +138,41 @@ impl Plans<'_> {
             Why::NotMade(reason) => offer_error(reason, self.book),
             Why::NoPrice(error) => price_error(error),
         };
-        format!("{}: {why}", self.book.name(Key::Offer(left_out.offer)))
+        say!(decide::named_reason, name = self.book.name(Key::Offer(left_out.offer)), reason = why)
     }
 
     /// That a plan cannot have some drinks in some of its sizes.
     pub fn left_out_count(&self, sizes: &[ContainerId], count: usize) -> String {
-        let name = plan_name(sizes, self.book);
-        let drinks =
-            if count == 1 { "1 drink in a size is".to_string() } else { format!("{count} drinks in their sizes are") };
-        format!("Of {name}, {drinks} left out; open how it came about to see why.")
+        say!(decide::plan_leaves_out, plan = plan_name(sizes, self.book), sizes = count)
     }
 
     /// What one offer leaves in a week, as its own sum.
     pub fn offer(&self, ledger: &Ledger, offer: &Offer) -> String {
-        let name = self.book.name(Key::Offer(offer.id()));
+        let drink = self.book.name(Key::Offer(offer.id()));
         let asked = ledger.get(offer.id()).and_then(|result| result.as_ref().ok()).and_then(|priced| priced.asked);
-        let Some(asked) = asked else { return format!("{name}: no price.") };
+        let Some(asked) = asked else { return say!(decide::week_without_price, drink = drink) };
         let (price, each) = (self.speaker.money(asked.menu), self.speaker.money(asked.contribution));
         let today = self.book.offer(offer.id()).and_then(|today| today.price);
-        let suggested = if today.is_none() { " (suggested)" } else { "" };
         match (offer.weekly, contribution(ledger, offer)) {
             (Some(weekly), Ok(Some(all))) => {
-                let (weekly, all) = (self.speaker.number(weekly), self.speaker.money(all));
-                format!("{name}: {weekly} a week at {price}{suggested}, {each} left of each: {all}.")
+                let (sold, profit) = (self.speaker.number(weekly), self.speaker.money(all));
+                if today.is_none() {
+                    say!(
+                        decide::week_math_suggested,
+                        drink = drink,
+                        sold = sold,
+                        each = each,
+                        profit = profit,
+                        price = price
+                    )
+                } else {
+                    say!(decide::week_math, drink = drink, sold = sold, each = each, profit = profit, price = price)
+                }
             }
-            _ => format!("{name}: no weekly number; {each} left of each at {price}{suggested}."),
+            _ if today.is_none() => {
+                say!(decide::week_without_sales_suggested, drink = drink, each = each, price = price)
+            }
+            _ => say!(decide::week_without_sales, drink = drink, each = each, price = price),
         }
     }
 
@@ -183,35 +183,44 @@ impl Plans<'_> {
         (today, was): (&Ledger, Option<&Offer>),
         (then, is): (&Ledger, Option<&Offer>),
     ) -> String {
-        let name = self.book.name(Key::Container(id.container));
+        let size = self.book.name(Key::Container(id.container));
         match (was, is) {
-            (Some(was), Some(is)) if was == is => format!("{name}: {}, as today.", self.side(then, is)),
-            (Some(was), Some(is)) => format!("{name}: {}; today {}.", self.side(then, is), self.side(today, was)),
-            (None, Some(is)) => format!("{name}: {}; not sold today.", self.side(then, is)),
-            (Some(was), None) => format!("{name}: not sold here; today {}.", self.side(today, was)),
-            (None, None) => format!("{name}: not sold."),
+            (Some(was), Some(is)) if was == is => {
+                say!(decide::size_as_today, size = size, facts = self.facts(then, is))
+            }
+            (Some(was), Some(is)) => {
+                let (facts, today) = (self.facts(then, is), self.facts(today, was));
+                say!(decide::size_changed, size = size, facts = facts, today = today)
+            }
+            (None, Some(is)) => say!(decide::size_added, size = size, facts = self.facts(then, is)),
+            (Some(was), None) => say!(decide::size_dropped, size = size, today = self.facts(today, was)),
+            (None, None) => say!(decide::size_not_sold, size = size),
         }
     }
 
-    /// An offer's price, weekly number and what it leaves in a week: "$5.00, 30 a week, $87.00 left".
-    fn side(&self, ledger: &Ledger, offer: &Offer) -> String {
-        let price = offer.price.map_or("no price".to_string(), |price| self.speaker.money(price));
-        let weekly =
-            offer.weekly.map_or("no weekly number".to_string(), |it| format!("{} a week", self.speaker.number(it)));
-        let left = match (ledger.get(offer.id()), contribution(ledger, offer)) {
-            (Some(Err(_)), _) => ", cannot be computed".to_string(),
-            (_, Ok(Some(left))) if offer.weekly.is_some() => format!(", {} left", self.speaker.money(left)),
-            _ => String::new(),
+    /// An offer's price, weekly number and what it leaves in a week: "$5.00, 30 per week, $87.00
+    /// profit".
+    fn facts(&self, ledger: &Ledger, offer: &Offer) -> String {
+        let price = offer.price.map_or(say!(decide::fact_no_price).to_string(), |price| self.speaker.money(price));
+        let sold = offer.weekly.map_or(say!(decide::fact_no_sales).to_string(), |weekly| {
+            say!(decide::fact_sold, drinks = self.speaker.number(weekly))
+        });
+        let profit = match (ledger.get(offer.id()), contribution(ledger, offer)) {
+            (Some(Err(_)), _) => Some(say!(decide::fact_incomplete).to_string()),
+            (_, Ok(Some(profit))) if offer.weekly.is_some() => {
+                Some(say!(decide::fact_profit, profit = self.speaker.money(profit)))
+            }
+            _ => None,
         };
-        format!("{price}, {weekly}{left}")
+        [price, sold].into_iter().chain(profit).collect::<Vec<_>>().join(", ")
     }
 
     /// What a scenario brings against today's menu.
     pub fn against_today(&self, today: &Totals, then: &Totals) -> String {
         match then.contribution.minus(today.contribution) {
-            Ok(more) if more.is_positive() => format!("{} a week more than today.", self.speaker.money(more)),
-            Ok(more) if more.is_negative() => format!("{} a week less than today.", self.size_of(more)),
-            Ok(_) => "As much a week as today.".to_string(),
+            Ok(more) if more.is_positive() => say!(decide::scenario_earns_more, profit = self.size_of(more)),
+            Ok(more) if more.is_negative() => say!(decide::scenario_earns_less, profit = self.size_of(more)),
+            Ok(_) => say!(decide::scenario_earns_same).to_string(),
             Err(error) => overflow(error),
         }
     }
@@ -219,37 +228,33 @@ impl Plans<'_> {
     /// What one kind of packaging takes to begin with, as its own sum.
     pub fn stock(&self, stock: &Stock) -> String {
         let name = self.book.name(Key::Packaging(stock.packaging));
-        let (packs, pieces) = (self.speaker.number(stock.packs), self.speaker.number(stock.pieces.rounded(2)));
-        let unit = if stock.packs.is_one() { "pack" } else { "packs" };
-        let cash = self.speaker.money(stock.cash);
+        let (packs, pieces) = (self.speaker.counted(stock.packs), self.speaker.number(stock.pieces.rounded(2)));
+        let cost = self.speaker.money(stock.cash);
         match stock.weeks {
             Some(weeks) => {
-                let (a_week, weeks) = (self.speaker.number(stock.a_week.rounded(1)), self.weeks(weeks));
-                format!("{name}: {packs} {unit} of {pieces} pieces in all, {cash}; {a_week} used a week, so {weeks}.")
+                let (used, weeks) = (self.speaker.number(stock.a_week.rounded(1)), self.weeks(weeks));
+                say!(
+                    decide::stock_math,
+                    name = name,
+                    packs = packs,
+                    pieces = pieces,
+                    cost = cost,
+                    used = used,
+                    weeks = weeks
+                )
             }
-            None => format!("{name}: {packs} {unit} of {pieces} pieces in all, {cash}; none used as yet."),
+            None => say!(decide::stock_math_unused, name = name, packs = packs, pieces = pieces, cost = cost),
         }
     }
 
     /// What does not count in the figures of a menu. Returns an empty text if all of it does.
     pub fn uncounted(&self, totals: &Totals) -> String {
-        let said = [
-            (totals.without_number, "has no weekly number", "have no weekly number"),
-            (totals.without_price, "has no price", "have no price"),
-            (totals.stuck, "cannot be computed", "cannot be computed"),
-        ];
-        let mut parts = Vec::new();
-        for (count, one, more) in said {
-            match count {
-                0 => {}
-                1 => parts.push(format!("1 {one}")),
-                count => parts.push(format!("{count} {more}")),
-            }
-        }
-        if parts.is_empty() {
-            return String::new();
-        }
-        format!("of {} drinks in their sizes, {}; they count for nothing.", totals.cards, parts.join(", "))
+        let some = |count: usize| (count > 0).then(|| Number::from(count));
+        sentences([
+            some(totals.without_number).map(|sizes| say!(decide::no_sales_uncounted, sizes = sizes)),
+            some(totals.without_price).map(|sizes| say!(decide::no_price_uncounted, sizes = sizes)),
+            some(totals.stuck).map(|sizes| say!(decide::incomplete_uncounted, sizes = sizes)),
+        ])
     }
 
     /// What to know of shares that do not sum to the whole. Returns an empty text if they do.
@@ -261,9 +266,6 @@ impl Plans<'_> {
         if sum.fraction().rounded(4).is_one() {
             return Ok(String::new());
         }
-        let sum = self.speaker.percent(sum);
-        Ok(format!(
-            "The shares add up to {sum}, not 100\u{a0}%. In each plan what its sizes have of them is taken as the whole."
-        ))
+        Ok(say!(decide::shares_not_whole, sum = self.speaker.percent(sum)))
     }
 }

@@ -1,17 +1,16 @@
-//! Back from a price point: what a drink would have to give up.
+//! A price limit: what a drink would have to give up.
 
 use super::Speaker;
 use crate::book::{Book, Key};
 use crate::foundation::measure::{Exact, Money, Overflow, Share, Unit, Volume};
+use crate::say;
 use crate::sizes::price_point::{AtPoint, FirstLine, Over, Verdict};
 
 /// How much room is left, or what the drink would have to give up.
 pub fn give_up(at: &AtPoint, book: &Book, speaker: &Speaker) -> Vec<String> {
     match &at.verdict {
-        Verdict::Fits(room) if room.is_zero() => vec!["It fits, with nothing to spare.".to_string()],
-        Verdict::Fits(room) => {
-            vec![format!("It fits: {} more may go into ingredients.", speaker.money(*room))]
-        }
+        Verdict::Fits(room) if room.is_zero() => vec![say!(decide::fits_exactly).to_string()],
+        Verdict::Fits(room) => vec![say!(decide::fits_with_room, room = speaker.money(*room))],
         Verdict::Over(over) => {
             let mut said = vec![to_save(at, over, book, speaker), fill(at, book, speaker)];
             said.extend(over.first.map(|first| first_line(&first, book, speaker)));
@@ -21,18 +20,17 @@ pub fn give_up(at: &AtPoint, book: &Book, speaker: &Speaker) -> Vec<String> {
 }
 
 fn to_save(at: &AtPoint, over: &Over, book: &Book, speaker: &Speaker) -> String {
-    let cost = speaker.money(at.ingredients);
     let Some(share) = over.share.filter(|_| !at.ceiling.ingredients.is_negative()) else {
         let short = speaker.money(Money::ZERO.minus(at.ceiling.ingredients).unwrap_or(Money::ZERO));
-        return format!(
-            "The price leaves nothing for ingredients: container, fees and whatever else the target covers are {short} too much already. Raise the price, or take a cheaper container."
-        );
+        let nothing = say!(decide::nothing_for_ingredients, short = short);
+        return [nothing.as_str(), say!(decide::raise_or_repack)].join(" ");
     };
     // Up, so that what stands here is enough.
     let cent = book.settings().currency.minor_unit();
     let up = || cent.times(over.money.ratio_to(cent)?.ceiling());
-    let saved = speaker.money(up().unwrap_or(over.money));
-    format!("It has to save {saved} on ingredients: {} of the {cost} that they cost.", speaker.percent(share))
+    let saving = speaker.money(up().unwrap_or(over.money));
+    let cost = speaker.money(at.ingredients);
+    say!(decide::save_on_ingredients, saving = saving, share = speaker.percent(share), cost = cost)
 }
 
 fn fill(at: &AtPoint, book: &Book, speaker: &Speaker) -> String {
@@ -41,9 +39,9 @@ fn fill(at: &AtPoint, book: &Book, speaker: &Speaker) -> String {
         Some(most) => {
             let most = down(most, book).unwrap_or(most);
             let less = at.poured.minus(most).unwrap_or(Volume::ZERO);
-            format!("Or pour {} less: {} instead of {}.", volume(less), volume(most), volume(at.poured))
+            say!(decide::or_pour_less, less = volume(less), fill = volume(most), now = volume(at.poured))
         }
-        None => "No smaller fill fits either: what stays the same in every size costs too much alone.".to_string(),
+        None => say!(decide::no_smaller_fill).to_string(),
     }
 }
 
@@ -56,19 +54,14 @@ fn down(volume: Volume, book: &Book) -> Result<Volume, Overflow> {
 }
 
 fn first_line(first: &FirstLine, book: &Book, speaker: &Speaker) -> String {
-    let (name, cost) = (book.name(Key::Ingredient(first.ingredient)), speaker.money(first.cost));
+    let (ingredient, cost) = (book.name(Key::Ingredient(first.ingredient)), speaker.money(first.cost));
     match first.less {
         Some(less) => {
             // Up, so that what stands here is enough.
             let up = |share: Share| share.percent()?.times(Exact::new(10, 0))?.ceiling().over(Exact::new(1000, 0));
             let less = up(less).map_or(less, Share::from_fraction);
-            format!(
-                "Look first at {name}, {cost} of it: {} less of it would do alone, the rest of the recipe filling the size.",
-                speaker.percent(less)
-            )
+            say!(decide::cut_first, ingredient = ingredient, cost = cost, share = speaker.percent(less))
         }
-        None => format!(
-            "Look first at {name}, {cost} of it; but less of it cannot do it alone, since the rest of the recipe fills its place."
-        ),
+        None => say!(decide::cut_not_enough, ingredient = ingredient, cost = cost),
     }
 }

@@ -1,45 +1,40 @@
-//! One size in place of another: what must be sold, what it takes, and why there is no answer.
+//! Switching sizes: what must be sold, what it takes, and why there is no answer.
 
 use super::{Speaker, offer_error, overflow, price_error};
 use crate::book::{Book, ContainerId, DrinkId, Key};
-use crate::foundation::measure::{Exact, Money, Share};
+use crate::foundation::measure::{Exact, Money, Overflow, Share};
+use crate::say;
 use crate::sizes::switching::{
-    BreakEven, Earnings, Losing, NoEarnings, Payback, PriceFrom, Sales, SwitchError, Together,
+    BreakEven, Earnings, FirstOrder, Losing, NoEarnings, Payback, PriceFrom, Sales, SwitchError, Together,
 };
 
 /// Why there is no answer at all.
 pub fn switch_error(error: &SwitchError, book: &Book) -> String {
+    let name = |id: ContainerId| book.name(Key::Container(id));
     match error {
-        SwitchError::SameContainer(id) => {
-            format!("Both sizes are {}. Choose another one to go to.", book.name(Key::Container(*id)))
-        }
-        SwitchError::NotSold(id) => {
-            format!(
-                "None of these drinks is sold in {}. Choose a size that they are in.",
-                book.name(Key::Container(*id))
-            )
-        }
+        SwitchError::SameContainer(id) => say!(decide::both_sizes_same, size = name(*id)),
+        SwitchError::NotSold(id) => say!(decide::none_sold_in_size, size = name(*id)),
         SwitchError::Arithmetic(error) => overflow(*error),
     }
 }
 
 /// Why a drink brings nothing that can be computed in a size.
 pub fn no_earnings(why: &NoEarnings, drink: DrinkId, container: ContainerId, book: &Book) -> String {
-    let (drink, container) = (book.name(Key::Drink(drink)), book.name(Key::Container(container)));
-    let said = match why {
+    let reason = match why {
         NoEarnings::Offer(why) => offer_error(why, book),
-        NoEarnings::NoPrice => "No price is asked. Enter one on its page.".to_string(),
-        NoEarnings::NoPriceReaches(error) => format!("{} Or type a price here.", price_error(error)),
+        NoEarnings::NoPrice => say!(decide::no_price_to_switch).to_string(),
+        NoEarnings::NoPriceReaches(error) => [price_error(error).as_str(), say!(decide::or_type_a_price)].join(" "),
     };
-    format!("{drink} in {container}: {said}")
+    let (drink, size) = (book.name(Key::Drink(drink)), book.name(Key::Container(container)));
+    say!(decide::drink_in_size, drink = drink, size = size, reason = reason)
 }
 
 /// Where the price in the new size comes from.
-pub const fn price_from(from: PriceFrom) -> &'static str {
+pub fn price_from(from: PriceFrom) -> &'static str {
     match from {
-        PriceFrom::Typed => "typed here",
-        PriceFrom::Asked => "asked there already",
-        PriceFrom::Suggested => "suggested for the target",
+        PriceFrom::Typed => say!(decide::price_typed_here),
+        PriceFrom::Asked => say!(decide::price_on_menu),
+        PriceFrom::Suggested => say!(decide::price_suggested),
     }
 }
 
@@ -49,29 +44,22 @@ pub fn losing(
     what: &str,
     sides: (Earnings, Earnings),
     containers: (ContainerId, ContainerId),
-    shown: (&Book, &Speaker),
+    (book, speaker): (&Book, &Speaker),
 ) -> String {
-    let (book, speaker) = shown;
     let loses = |earnings: Earnings, container| {
-        let (left, price) = (speaker.money(earnings.contribution), speaker.money(earnings.price));
-        let container = book.name(Key::Container(container));
+        let (size, price) = (book.name(Key::Container(container)), speaker.money(earnings.price));
         if earnings.contribution.is_zero() {
-            format!("nothing is left of {price} in {container}")
+            say!(decide::no_profit_in_size, what = what, size = size, price = price)
         } else {
-            format!("{left} is left of {price} in {container}, a loss")
+            let loss = speaker.money(without_sign(earnings.contribution));
+            say!(decide::loss_in_size, what = what, size = size, price = price, loss = loss)
         }
     };
-    let (now, then) = (loses(sides.0, containers.0), loses(sides.1, containers.1));
+    let (now, then) = (|| loses(sides.0, containers.0), || loses(sides.1, containers.1));
     match losing {
-        Losing::Now => format!(
-            "{what}: {now}. There is nothing to earn again, and each one not sold is a gain. First mend its price or cost there."
-        ),
-        Losing::Then => format!(
-            "{what}: {then}. However many are sold, it does not earn what it earns now. Ask more in the new size, or make it for less."
-        ),
-        Losing::Both => format!(
-            "{what}: {now}; {then}. No number of them earns anything. Mend price or cost in both sizes, or take it off the menu."
-        ),
+        Losing::Now => [now().as_str(), say!(decide::losing_now)].join(" "),
+        Losing::Then => [then().as_str(), say!(decide::losing_then)].join(" "),
+        Losing::Both => [now().as_str(), then().as_str(), say!(decide::losing_both)].join(" "),
     }
 }
 
@@ -80,28 +68,22 @@ pub fn losing(
 pub fn counted_with(sales: Sales) -> String {
     match sales {
         Sales::Entered { without: 0 } => String::new(),
-        Sales::Entered { without: 1 } => "1 drink has no weekly sales entered and is left out of the sums.".to_string(),
-        Sales::Entered { without } => {
-            format!("{without} drinks have no weekly sales entered and are left out of the sums.")
-        }
-        Sales::NotEntered => {
-            "No weekly sales are entered, so 100 of each drink are counted with, all in equal shares.".to_string()
-        }
-        Sales::NothingSold => {
-            "By the weekly sales entered none is sold, so 100 of each drink are counted with, all in equal shares."
-                .to_string()
-        }
+        Sales::Entered { without } => say!(decide::drinks_without_sales, drinks = without),
+        Sales::NotEntered => say!(decide::no_sales_entered).to_string(),
+        Sales::NothingSold => say!(decide::sales_all_zero).to_string(),
     }
 }
 
-/// "Sell 113 instead of 100 a week (+13.0 %)".
+/// "Sell 113 instead of 100 per week (+13.0 %)".
 pub fn sell_instead(units: Exact, answer: &BreakEven, sales: Sales, speaker: &Speaker) -> String {
     let units = shown_units(units, sales);
     let (now, then) = (speaker.number(units), whole(answer, units, speaker));
     let change = change(answer, speaker);
     match sales {
-        Sales::Entered { .. } => format!("Sell {then} instead of {now} a week ({change})"),
-        Sales::NotEntered | Sales::NothingSold => format!("Sell {then} for every {now} sold now ({change})"),
+        Sales::Entered { .. } => say!(decide::sell_instead, now = now, then = then, change = change),
+        Sales::NotEntered | Sales::NothingSold => {
+            say!(decide::sell_per_hundred, now = now, then = then, change = change)
+        }
     }
 }
 
@@ -130,91 +112,81 @@ pub fn sell_formula(together: &Together, answer: &BreakEven, sales: Sales, speak
         Err(error) => overflow(error),
     };
     let units = shown_units(together.units, sales);
-    let exact = answer.units(units).map_or_else(overflow, |units| speaker.number(units.rounded(2)));
-    format!(
-        "{} sold now × {} left of each ÷ {} left of each in the new size = {exact}, rounded up to whole drinks.",
-        speaker.number(units),
-        each(together.now),
-        each(together.then),
-    )
+    let drinks = answer.units(units).map_or_else(overflow, |units| speaker.number(units.rounded(2)));
+    let sold = speaker.number(units);
+    say!(decide::sell_math, sold = sold, now = each(together.now), then = each(together.then), drinks = drinks)
 }
 
 /// At which price elasticity it breaks even, in plain words with the number.
 pub fn elasticity(answer: &BreakEven, speaker: &Speaker) -> String {
-    let Some(elasticity) = answer.elasticity else {
-        return "The price stays as it is, so there is no price elasticity: the size alone must hold the buyers."
-            .to_string();
-    };
+    let Some(elasticity) = answer.elasticity else { return say!(decide::break_even_same_price).to_string() };
     let size = |share: Share| speaker.percent(Share::from_fraction(share.fraction().abs()));
     let units = answer.change().unwrap_or(Share::ZERO);
-    let (price, buyers) = (size(answer.price_change), size(units));
-    let each = speaker.number(elasticity.abs().rounded(2));
+    let (price, customers) = (size(answer.price_change), size(units));
+    let each = || {
+        let each = elasticity.abs().over(Exact::new(100, 0)).map(Share::from_fraction);
+        each.map_or_else(overflow, |each| speaker.short_percent(each, 2))
+    };
     let plain = match (answer.price_change.is_negative(), units.is_positive(), units.is_negative()) {
-        (true, true, _) => format!(
-            "It breaks even if the price, {price} lower, brings {buyers} more buyers: about {each}\u{a0}% more for each 1\u{a0}% off."
-        ),
-        (false, _, true) => format!(
-            "It breaks even if the price, {price} higher, drives away {buyers} of the buyers: about {each}\u{a0}% of them for each 1\u{a0}% more."
-        ),
-        (true, _, true) => {
-            format!(
-                "Each drink earns more although its price is {price} lower: it breaks even with {buyers} fewer buyers."
-            )
-        }
-        (false, true, _) => format!(
-            "The price is {price} higher and each drink earns less: only with {buyers} more buyers would it break even, and a higher price seldom brings them."
-        ),
-        (_, false, false) => "Each drink earns the same: it breaks even with as many buyers as now.".to_string(),
+        (true, true, _) => vec![
+            say!(decide::break_even_cheaper, price = price, customers = customers),
+            say!(decide::break_even_cheaper_rate, each = each()),
+        ],
+        (false, _, true) => vec![
+            say!(decide::break_even_higher, price = price, customers = customers),
+            say!(decide::break_even_higher_rate, each = each()),
+        ],
+        (true, _, true) => vec![say!(decide::break_even_cheaper_earns_more, price = price, customers = customers)],
+        (false, true, _) => vec![
+            say!(decide::break_even_higher_earns_less, price = price, customers = customers),
+            say!(decide::higher_price_seldom_helps).to_string(),
+        ],
+        (_, false, false) => vec![say!(decide::break_even_equal).to_string()],
     };
     let sign = if elasticity.rounded(2).is_positive() { "+" } else { "" };
-    format!("{plain} Price elasticity at break-even: {sign}{}.", speaker.rounded(elasticity, 2))
+    let number = say!(decide::elasticity, elasticity = format!("{sign}{}", speaker.rounded(elasticity, 2)));
+    plain.into_iter().chain([number]).collect::<Vec<_>>().join(" ")
 }
 
-/// What a week brings with a share of the sales kept, against today.
+/// What a week brings with a share of today's customers, against today.
 pub fn with_kept(together: &Together, kept: Share, sales: Sales, speaker: &Speaker) -> String {
     let (Ok(then), Ok(gain)) = (together.with_kept(kept), together.gain(kept)) else {
-        return overflow(crate::foundation::measure::Overflow::TooLarge);
+        return overflow(Overflow::TooLarge);
     };
+    let (share, profit) = (speaker.short_percent(kept, 1), speaker.money(then));
+    let earns = match sales {
+        Sales::Entered { .. } => say!(decide::stay_earns_per_week, share = share, profit = profit),
+        Sales::NotEntered | Sales::NothingSold => {
+            say!(decide::stay_earns_per_hundred, share = share, profit = profit)
+        }
+    };
+    let (difference, today) = (speaker.money(without_sign(gain)), speaker.money(together.now.contribution));
     let against = match (gain.is_positive(), gain.is_negative()) {
-        (true, _) => format!("{} more", speaker.money(gain)),
-        (_, true) => format!("{} less", speaker.money(Money::ZERO.minus(gain).unwrap_or(gain))),
-        _ => "the same".to_string(),
+        (true, _) => say!(decide::stay_more, profit = difference, today = today),
+        (_, true) => say!(decide::stay_less, profit = difference, today = today),
+        _ => say!(decide::stay_same).to_string(),
     };
-    format!(
-        "With {} of the sales kept, {} {}, today {}: {against}.",
-        speaker.short_percent(kept, 1),
-        brings(sales),
-        speaker.money(then),
-        speaker.money(together.now.contribution),
-    )
+    [earns, against].join(" ")
 }
 
-/// What the curve shows, and where it crosses today's line.
-pub fn crossing(together: &Together, sales: Sales, speaker: &Speaker) -> String {
-    let (basis, today) = (basis(sales), speaker.money(together.now.contribution));
+/// Where the curve crosses today's line.
+pub fn crossing(together: &Together, speaker: &Speaker) -> String {
+    let today = speaker.money(together.now.contribution);
     match &together.answer {
         Ok(answer) => {
-            let at = speaker.percent(Share::from_fraction(answer.ratio));
-            format!(
-                "What is left of {basis} by the share of sales kept. It crosses today's {today} at {at}: above that the new size earns more."
-            )
+            let share = speaker.percent(Share::from_fraction(answer.ratio));
+            say!(decide::curve_crosses, today = today, share = share)
         }
-        Err(Losing::Now) => format!(
-            "What is left of {basis} by the share of sales kept. Today's is {today}, no gain, so every share shown lies above it."
-        ),
-        Err(Losing::Then | Losing::Both) => {
-            format!(
-                "What is left of {basis} by the share of sales kept. Nothing is left in the new size, so more sales do not help; today's is {today}."
-            )
-        }
+        Err(Losing::Now) => say!(decide::curve_all_above, today = today),
+        Err(Losing::Then | Losing::Both) => say!(decide::curve_no_profit, today = today),
     }
 }
 
-/// Of what the curve and its table show what is left.
-pub const fn basis(sales: Sales) -> &'static str {
+/// What the curve and its table show.
+pub fn basis(sales: Sales) -> &'static str {
     match sales {
-        Sales::Entered { .. } => "a week",
-        Sales::NotEntered | Sales::NothingSold => "100 of each drink",
+        Sales::Entered { .. } => say!(decide::profit_per_week),
+        Sales::NotEntered | Sales::NothingSold => say!(decide::profit_per_hundred),
     }
 }
 
@@ -224,51 +196,43 @@ pub fn payback(together: &Together, kept: Share, once: Money, sales: Sales, spea
         (Ok(payback), Ok(gain)) => (payback, gain),
         (Err(error), _) | (_, Err(error)) => return (String::new(), overflow(error)),
     };
-    let once_paid = once.is_positive();
-    let (once, gained, kept) = (speaker.money(once), speaker.money(gain), speaker.short_percent(kept, 1));
-    let known = matches!(sales, Sales::Entered { .. });
+    let (cost, gain) = (speaker.money(once), speaker.money(gain));
     match payback {
-        Payback::Weeks(weeks) if known => {
+        Payback::Weeks(weeks) if matches!(sales, Sales::Entered { .. }) => {
             let weeks = speaker.rounded(weeks, 1);
-            (format!("{weeks} weeks"), format!("{once} once ÷ {gained} more a week = {weeks} weeks."))
+            (
+                say!(decide::payback_weeks, weeks = &weeks),
+                say!(decide::payback_math, cost = cost, gain = gain, weeks = &weeks),
+            )
         }
-        Payback::Weeks(_) => (
-            "not known".to_string(),
-            format!(
-                "It brings more, {gained} on 100 of each drink. Enter what is sold a week to see how many weeks pay {once} back."
-            ),
-        ),
-        Payback::AtOnce => ("at once".to_string(), "It costs nothing once and brings more.".to_string()),
-        Payback::Never if !once_paid => (
-            "does not pay back".to_string(),
-            format!("With {kept} of the sales kept the new size brings no more than today."),
-        ),
-        Payback::Never => (
-            "does not pay back".to_string(),
-            format!(
-                "With {kept} of the sales kept the new size brings no more than today, so {once} does not come back."
-            ),
-        ),
+        Payback::Weeks(_) => {
+            (say!(decide::payback_unknown).to_string(), say!(decide::payback_unknown_about, cost = cost, gain = gain))
+        }
+        Payback::AtOnce => (say!(decide::payback_at_once).to_string(), say!(decide::payback_at_once_about).to_string()),
+        Payback::Never => {
+            let never = say!(decide::payback_never_about, share = speaker.short_percent(kept, 1));
+            let lost = once.is_positive().then(|| say!(decide::payback_never_cost, cost = cost));
+            let about = [never].into_iter().chain(lost).collect::<Vec<_>>().join(" ");
+            (say!(decide::payback_never).to_string(), about)
+        }
     }
 }
 
 /// What the new size orders first, of one packaging.
-pub fn first_order(order: &crate::sizes::switching::FirstOrder, book: &Book, speaker: &Speaker) -> String {
+pub fn first_order(order: &FirstOrder, book: &Book, speaker: &Speaker) -> String {
     let name = book.name(Key::Packaging(order.packaging));
-    let packs = speaker.number(order.packs);
-    let packs = if order.packs == Exact::ONE { format!("{packs} pack") } else { format!("{packs} packs") };
     match (order.in_use, order.cost) {
-        (true, _) => format!("{name}: bought already for another size on the menu, so not counted."),
-        (false, Some(cost)) => format!("{name}: {packs} at first, {}.", speaker.money(cost)),
-        (false, None) => format!("{name}: has no pack yet, so its first order is not counted. Enter one in Buying."),
+        (true, _) => say!(decide::first_order_in_use, name = name),
+        (false, Some(cost)) => {
+            let packs = speaker.counted(order.packs);
+            say!(decide::first_order, name = name, packs = packs, cost = speaker.money(cost))
+        }
+        (false, None) => say!(decide::first_order_no_price, name = name),
     }
 }
 
-const fn brings(sales: Sales) -> &'static str {
-    match sales {
-        Sales::Entered { .. } => "a week brings",
-        Sales::NotEntered | Sales::NothingSold => "100 of each drink bring",
-    }
+fn without_sign(money: Money) -> Money {
+    Money::from_major(money.major().abs())
 }
 
 fn signed(share: Share, speaker: &Speaker) -> String {

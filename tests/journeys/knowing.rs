@@ -1,5 +1,5 @@
-//! What an owner knows of the market and of a change: prices seen elsewhere, typed on a phone, and
-//! a trial judged from weeks.
+//! What an owner knows of the market and of a change: local prices, typed on a phone, and a trial
+//! judged from weeks.
 //!
 //! Everything is invented. The figures come from outside: the prices lie on 3.00 times the root of
 //! the size in hundreds of mL, worked out by hand; the trial is the first of
@@ -8,16 +8,20 @@
 use std::fs;
 use std::path::Path;
 
-use brimwright::book::{Book, Drink, DrinkKind, Record, Settings, Week};
+use brimwright::book::{
+    Book, Drink, DrinkKind, Field, Key as Kept, Problem, Record, Refusal, SeenPriceId, Settings, TrialId, Week,
+};
 use brimwright::exchange;
-use brimwright::foundation::measure::System;
+use brimwright::foundation::measure::{Dimension, ReadError, System, Unit};
+use brimwright::say;
+use brimwright::words::texts::{HOLE, around};
+use brimwright::words::{self, day as shown};
 use fantoccini::key::Key;
 
 use crate::entering;
 use crate::harness::{By, Journey};
 use crate::support::{book, container, day, drink, ingredient, line, offer, pack, seen_price, settings, sold};
 
-const IMPORT: By<'_> = By::Label("Import a book file");
 const DISH: &str = "Invented drink 1, Invented 400 mL 1";
 
 /// A drink of ours in 400 mL at 6.60, one price seen, and weeks of sales.
@@ -46,58 +50,94 @@ async fn opened(name: &'static str) -> Journey {
     fs::create_dir_all(&folder).expect("a folder");
     let file = folder.join("invented.json");
     fs::write(&file, exchange::write(&bar())).expect("the file is written");
-    journey.click(By::Text("Book")).await;
-    journey.attach(IMPORT, &file).await;
-    journey.click(By::Text("Replace this book")).await;
-    journey.wait_for_text_gone("in place of this book").await;
+    journey.click(By::Text(say!(first::book))).await;
+    journey.attach(By::Label(say!(book::import_book_file)), &file).await;
+    journey.click(By::Text(say!(book::replace_book))).await;
+    let (replace, _) = around(&say!(book::replace_with_book, book = HOLE));
+    journey.wait_for_text_gone(&replace).await;
     journey
+}
+
+/// Why a field is refused.
+fn refused(key: Kept, field: Field, problem: Problem) -> String {
+    words::refusal(&Refusal::Field { key, field, problem }, &bar())
+}
+
+/// Why a field of a local price is refused.
+fn price_refused(field: Field, problem: Problem) -> String {
+    refused(Kept::SeenPrice(SeenPriceId::FIRST), field, problem)
+}
+
+/// Where a date that is typed ahead is asked about.
+fn date_ahead() -> String {
+    let (_, asked) = around(&say!(decide::date_ahead, date = HOLE));
+    asked.trim().to_string()
 }
 
 /// A size and its price; Enter adds them.
 async fn seen(journey: &Journey, size: &str, price: &str) {
-    journey.type_into(By::Label("Size"), size).await;
-    journey.type_into(By::Label("Price there"), price).await;
-    journey.press(By::Label("Price there"), Key::Enter).await;
-    journey.expect_value(By::Label("Size"), "").await;
+    journey.type_into(By::Label(say!(decide::size)), size).await;
+    journey.type_into(By::Label(say!(decide::their_price)), price).await;
+    journey.press(By::Label(say!(decide::their_price)), Key::Enter).await;
+    journey.expect_value(By::Label(say!(decide::size)), "").await;
 }
 
 #[tokio::test]
 async fn prices_seen_elsewhere_show_where_ours_stand() {
     let journey = opened("seen_prices").await;
     journey.go("#/sizes/seen").await;
-    journey.wait_for_text("One price is seen so far.").await;
+    journey.wait_for_text(say!(decide::one_price_so_far)).await;
     mistyped(&journey).await;
     // The place by one tap, then size, price and Enter: four controls; the next at the same place
     // takes three, and the caret is in its size already.
     journey.click(By::Text("Invented place 1")).await;
     seen(&journey, "225", "4.50").await;
-    journey.wait_until("the caret in the size", "return document.activeElement.labels[0].innerText === 'Size'").await;
-    journey.wait_for_text("Two prices are seen so far.").await;
+    let in_size = format!("return document.activeElement.labels[0].innerText === '{}'", say!(decide::size));
+    journey.wait_until("the caret in the size", &in_size).await;
+    journey.wait_for_text(say!(decide::two_prices_so_far)).await;
     seen(&journey, "400", "6").await;
-    journey.type_into(By::Label("Place"), "Invented stall").await;
+    journey.type_into(By::Label(say!(decide::place)), "Invented stall").await;
     seen(&journey, "625", "7.50").await;
     seen(&journey, "900", "9").await;
     // 3.00 times the root of 4 is 6.00, and 6.60 is a tenth more; the root of 2 is 1.414.
-    let shown = format!(
-        "Of 5 prices seen, from 100 mL to 900 mL: doubling the size raises the price by 41.4 % (R² 1.00). Your {DISH} asks 10.0 % more than the curve."
-    );
-    journey.wait_for_text(&shown).await;
-    journey.wait_for_text("price = $3.00 × (size in hundreds of mL) to the power of 0.50").await;
-    let head = ["", "Size", "You ask", "Per 100 mL", "Curve", "You are"];
-    let row = [DISH, "400 mL", "$6.60", "$1.650", "$6.00", "10.0 % above"];
-    journey.expect_rows("What they show", &[&head, &row]).await;
+    let standing = say!(decide::above_curve, share = "10.0 %");
+    let said = [
+        seen_from_to(5),
+        say!(decide::double_costs_more, share = "41.4 %"),
+        say!(decide::your_standing, size = DISH, standing = &standing),
+    ];
+    journey.wait_for_text(&said.join(" ")).await;
+    journey.wait_for_text(&say!(decide::curve_math_hundreds, price = "$3.00", exponent = "0.50")).await;
+    journey.wait_for_text(&say!(decide::curve_fit, fit = "1.00")).await;
+    let per_unit = say!(decide::per_unit, unit = "100 mL");
+    let head = [
+        "",
+        say!(decide::size),
+        say!(decide::your_price),
+        &per_unit,
+        say!(decide::local_curve),
+        say!(decide::your_position),
+    ];
+    let row = [DISH, "400 mL", "$6.60", "$1.650", "$6.00", &standing];
+    journey.expect_rows(say!(decide::where_you_stand), &[&head, &row]).await;
     journey.expect_count(".chart-drawing .series-guide", 1).await;
     journey.screenshot("market").await;
     fits_a_narrow_phone(&journey).await;
     // Another price by a tap on its row; taken out, and back by Undo.
     journey.click(By::Text("625 mL")).await;
-    journey.enter(By::Label("Its price"), "0").await;
-    journey.expect_error(By::Label("Its price"), "The menu price must be more than zero.").await;
-    journey.click(By::Text("Remove this price")).await;
-    journey.wait_for_text("Of 4 prices seen").await;
-    journey.click(By::Text("Undo")).await;
-    journey.wait_for_text("Of 5 prices seen").await;
+    journey.enter(By::Label(say!(decide::edit_price)), "0").await;
+    let not_positive = price_refused(Field::Price, Problem::NotPositive);
+    journey.expect_error(By::Label(say!(decide::edit_price)), &not_positive).await;
+    journey.click(By::Text(say!(decide::remove_price))).await;
+    journey.wait_for_text(&seen_from_to(4)).await;
+    journey.click(By::Text(say!(common::undo))).await;
+    journey.wait_for_text(&seen_from_to(5)).await;
     assert_eq!(journey.console_errors().await, Vec::<String>::new());
+}
+
+/// How many prices were seen.
+fn seen_from_to(prices: usize) -> String {
+    say!(decide::prices_from_to, prices = prices, smallest = "100 mL", largest = "900 mL")
 }
 
 /// With rows and figures, which the demo's screens do not have.
@@ -108,75 +148,83 @@ async fn fits_a_narrow_phone(journey: &Journey) {
 }
 
 async fn mistyped(journey: &Journey) {
-    journey.type_into(By::Label("Size"), "2 lb").await;
-    journey.type_into(By::Label("Price there"), "0").await;
-    journey.click(By::Text("Add this price")).await;
-    journey.expect_sentence(By::Label("Place"), "The place is empty. Type at least one letter.").await;
-    let no_volume = "“lb” measures a weight; here a volume is needed, such as 330 mL.";
-    journey.expect_sentence(By::Label("Size"), no_volume).await;
-    journey.expect_sentence(By::Label("Price there"), "The menu price must be more than zero.").await;
-    journey.choose_day(By::Label("Seen on"), "9999-01-01").await;
-    journey.wait_for_text("1 Jan 9999 is in the future. Keep it, or go back?").await;
-    journey.click(By::Text("Back")).await;
-    journey.wait_for_text_gone("is in the future").await;
-    journey.expect_value(By::Label("Seen on"), "2026-11-26").await;
-    journey.wait_for_text("One price is seen so far.").await;
+    journey.type_into(By::Label(say!(decide::size)), "2 lb").await;
+    journey.type_into(By::Label(say!(decide::their_price)), "0").await;
+    journey.click(By::Text(say!(decide::add_price))).await;
+    let empty = price_refused(Field::Place, Problem::Empty);
+    journey.expect_sentence(By::Label(say!(decide::place)), &empty).await;
+    let wrong_kind = ReadError::WrongKind { unit: Unit::Pound, wanted: &[Dimension::Volume] };
+    journey.expect_sentence(By::Label(say!(decide::size)), &words::read_error(&wrong_kind, "330 mL")).await;
+    let not_positive = price_refused(Field::Price, Problem::NotPositive);
+    journey.expect_sentence(By::Label(say!(decide::their_price)), &not_positive).await;
+    journey.choose_day(By::Label(say!(decide::date_seen)), "9999-01-01").await;
+    journey.wait_for_text(&say!(decide::date_ahead, date = shown(day("9999-01-01")))).await;
+    journey.click(By::Text(say!(book::back))).await;
+    journey.wait_for_text_gone(&date_ahead()).await;
+    journey.expect_value(By::Label(say!(decide::date_seen)), "2026-11-26").await;
+    journey.wait_for_text(say!(decide::one_price_so_far)).await;
 }
 
 #[tokio::test]
 async fn a_trial_is_judged_from_weeks() {
     let journey = opened("trial").await;
     journey.go("#/sizes/trials").await;
-    journey.wait_for_text("Did it work?").await;
-    journey.click(By::Text("Start a trial")).await;
-    journey.enter(By::Label("What changes"), "Invented larger cup").await;
-    journey.wait_for_text("Not enough weeks").await;
-    journey.choose(By::Label("Judged by the sales of"), "Invented drink 1").await;
-    journey.choose_day(By::Label("First week before"), "2024-03-06").await;
+    journey.wait_for_text(say!(sales::did_it_work)).await;
+    journey.click(By::Text(say!(sales::start_trial))).await;
+    journey.enter(By::Label(say!(sales::trial_name)), "Invented larger cup").await;
+    journey.wait_for_text(say!(sales::needs_more_weeks)).await;
+    journey.choose(By::Label(say!(sales::drinks_compared)), "Invented drink 1").await;
+    journey.choose_day(By::Label(say!(sales::compare_from)), "2024-03-06").await;
     // A Wednesday: the week's Monday is in force.
-    journey.expect_value(By::Label("First week before"), "2024-03-04").await;
+    journey.expect_value(By::Label(say!(sales::compare_from)), "2024-03-04").await;
     // The weeks before have been; a change may be planned.
-    journey.choose_day(By::Label("First week before"), "2042-03-06").await;
-    journey.wait_for_text("is in the future. Keep it, or go back?").await;
-    journey.click(By::Text("Back")).await;
-    journey.expect_value(By::Label("First week before"), "2024-03-04").await;
-    journey.choose_day(By::Label("First week with the change"), "2042-03-03").await;
-    journey.expect_value(By::Label("First week with the change"), "2042-03-03").await;
-    journey.wait_for_text_gone("is in the future").await;
-    journey.choose_day(By::Label("First week with the change"), "2024-04-15").await;
-    journey.choose_day(By::Label("Last week"), "2024-04-08").await;
-    journey
-        .expect_sentence(
-            By::Label("Last week"),
-            "The last week must come after the weeks before it. Choose a later one.",
-        )
-        .await;
-    journey.choose_day(By::Label("Last week"), "2024-04-15").await;
-    journey
-        .wait_for_text("A comparison needs two weeks on each side, to see how weeks scatter: 1 week more with it.")
-        .await;
-    journey.choose_day(By::Label("Last week"), "2024-05-06").await;
-    journey.wait_for_text("Better").await;
-    let figures = [("Difference a week", "+$47.77"), ("The true one likely lies", "from +$20.99 to +$74.55")];
+    journey.choose_day(By::Label(say!(sales::compare_from)), "2042-03-06").await;
+    journey.wait_for_text(&date_ahead()).await;
+    journey.click(By::Text(say!(book::back))).await;
+    journey.expect_value(By::Label(say!(sales::compare_from)), "2024-03-04").await;
+    journey.choose_day(By::Label(say!(sales::change_starts)), "2042-03-03").await;
+    journey.expect_value(By::Label(say!(sales::change_starts)), "2042-03-03").await;
+    journey.wait_for_text_gone(&date_ahead()).await;
+    journey.choose_day(By::Label(say!(sales::change_starts)), "2024-04-15").await;
+    journey.choose_day(By::Label(say!(sales::last_week)), "2024-04-08").await;
+    let not_after = refused(Kept::Trial(TrialId::from_random(1)), Field::Last, Problem::NotAfter);
+    journey.expect_sentence(By::Label(say!(sales::last_week)), &not_after).await;
+    journey.choose_day(By::Label(say!(sales::last_week)), "2024-04-15").await;
+    let more = say!(sales::weeks_needed_since, weeks = 1_usize);
+    journey.wait_for_text(&[say!(sales::two_weeks_each_side), &more].join(" ")).await;
+    journey.choose_day(By::Label(say!(sales::last_week)), "2024-05-06").await;
+    journey.wait_for_text(say!(sales::better)).await;
+    let range = say!(sales::likely_between, low = "+$20.99", high = "+$74.55");
+    let figures = [(say!(sales::weekly_difference), "+$47.77"), (say!(sales::likely_range), &range)];
     journey.expect_figures("Invented larger cup", &figures).await;
-    journey.wait_for_text("Mean before $812.27 over 5 weeks, with the change $860.04 over 4 weeks: $47.77 more").await;
-    journey.wait_for_text("Not written down, so left out: the week of 18 Mar 2024.").await;
-    let rows: [&[&str]; 10] = [
-        &["", "Side", "Sold", "Left after everything"],
-        &["4 Mar 2024", "before", "100", "$812.40"],
-        &["11 Mar 2024", "before", "100", "$790.10"],
-        &["25 Mar 2024", "before", "100", "$835.25"],
-        &["1 Apr 2024", "before", "100", "$801.00"],
-        &["8 Apr 2024", "before", "100", "$822.60"],
-        &["15 Apr 2024", "with it", "100", "$861.30"],
-        &["22 Apr 2024", "with it", "100", "$840.75"],
-        &["29 Apr 2024", "with it", "100", "$879.90"],
-        &["6 May 2024", "with it", "100", "$858.20"],
+    let how = [
+        say!(sales::average_before, money = "$812.27", weeks = "5"),
+        say!(sales::average_since, money = "$860.04", weeks = "4"),
+        say!(sales::more_per_week, money = "$47.77"),
     ];
-    journey.expect_rows("Week by week", &rows).await;
+    journey.wait_for_text(&how.join(" ")).await;
+    let missing = say!(sales::weeks_missing, count = 1_usize, weeks = shown(day("2024-03-18")));
+    journey.wait_for_text(&missing).await;
+    let mondays = [0, 1, 3, 4, 5, 6, 7, 8, 9].map(|weeks| shown(day("2024-03-04").plus_weeks(weeks)));
+    let [w0, w1, w3, w4, w5, w6, w7, w8, w9] = &mondays;
+    let (before, with) = (say!(sales::before), say!(sales::with_change));
+    let rows: [&[&str]; 10] = [
+        &["", say!(sales::side), say!(sales::drinks_sold), say!(sales::profit)],
+        &[w0, before, "100", "$812.40"],
+        &[w1, before, "100", "$790.10"],
+        &[w3, before, "100", "$835.25"],
+        &[w4, before, "100", "$801.00"],
+        &[w5, before, "100", "$822.60"],
+        &[w6, with, "100", "$861.30"],
+        &[w7, with, "100", "$840.75"],
+        &[w8, with, "100", "$879.90"],
+        &[w9, with, "100", "$858.20"],
+    ];
+    journey.expect_rows(say!(sales::week_by_week), &rows).await;
     journey.screenshot("trial").await;
     fits_a_narrow_phone(&journey).await;
-    journey.click(By::Text("Trials")).await;
-    journey.wait_for_text("Invented drink 1, since 15 Apr 2024").await;
+    journey.click(By::Text(say!(sales::trials))).await;
+    let since = say!(sales::trial_since, drinks = "Invented drink 1", day = shown(day("2024-04-15")));
+    journey.wait_for_text(&since).await;
     assert_eq!(journey.console_errors().await, Vec::<String>::new());
 }

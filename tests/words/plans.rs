@@ -3,7 +3,7 @@
 use brimwright::book::{Container, ContainerId, DrinkId, Edit, Offer, OfferId, Packaging, PackagingId, Record, Scope};
 use brimwright::drink::ledger::{Ledger, OfferError};
 use brimwright::drink::price::PriceError;
-use brimwright::foundation::measure::{Exact, Money, Share, System};
+use brimwright::foundation::measure::{Exact, Money, Overflow, Share, System};
 use brimwright::sizes::plan::{Candidates, Change, Further, LeftOut, PaidBack, PaysFrom, Plan, Stock, Totals, Why};
 use brimwright::words::{self, Plans};
 
@@ -58,7 +58,7 @@ fn one_size_more() {
     };
     assert_eq!(
         changed(&[BOTTLE], &[BOTTLE, JAR], &gains),
-        "Two sizes earn $41.20 a week more than one and tie up $380.00 more in opening stock: paid back in 9.2\u{a0}weeks. Jar needs no extra sales to pay for itself: nothing is lost by having it."
+        "Bottle + Jar earns $41.20 more per week than Bottle. You need $380.00 more opening stock. The extra stock pays back in 9.2 weeks. Jar needs no extra sales to pay for itself."
     );
     let loses = Change {
         more: money("-25"),
@@ -70,17 +70,25 @@ fn one_size_more() {
     };
     assert_eq!(
         changed(&[BOTTLE], &[BOTTLE, JAR], &loses),
-        "Two sizes earn $25.00 a week less than one ($30.00 less after $5.00 a week for keeping more sizes) and tie up $40.00 more in opening stock. Nothing is gained to pay that back. Jar pays for itself from 14 extra sold in it a week: $30.00 is lost by it, and $2.25 is left of each."
+        "Bottle + Jar earns $25.00 less per week than Bottle. After $5.00 per week for more sizes, you earn $30.00 less. You need $40.00 more opening stock. No extra profit pays this back. Jar pays for itself with 14 extra drinks sold per week. Adding the size costs $30.00 per week, and profit per drink is $2.25."
     );
+    let gains_all_the_same = Change { gain: money("20"), ..loses };
+    assert!(changed(&[BOTTLE], &[BOTTLE, JAR], &gains_all_the_same).starts_with(
+        "Bottle + Jar earns $25.00 less per week than Bottle. After $5.00 per week for more sizes, you earn $20.00 more."
+    ));
+    let one = Change { further: further("2", Some("2.25"), PaysFrom::Drinks(Exact::new(9, 1))), ..NONE };
+    assert!(changed(&[BOTTLE], &[BOTTLE, JAR], &one).ends_with(
+        "Jar pays for itself with 1 extra drink sold per week. Adding the size costs $2.00 per week, and profit per drink is $2.25."
+    ));
     let never = Change { further: further("1", Some("-0.10"), PaysFrom::Never), ..NONE };
     assert_eq!(
         changed(&[BOTTLE], &[BOTTLE, JAR], &never),
-        "Two sizes earn as much a week as one and need no more opening stock. Jar cannot pay for itself by more sales: \u{2212}$0.10 is left of each sold in it."
+        "Bottle + Jar earns as much per week as Bottle. Opening stock stays the same. More sales cannot pay for Jar. Profit per drink is \u{2212}$0.10."
     );
     let nothing = Change { further: further("0", None, PaysFrom::Already), ..NONE };
     assert!(
         changed(&[BOTTLE], &[BOTTLE, JAR], &nothing)
-            .ends_with("Nothing can be sold in Jar: no drink has a price there.")
+            .ends_with("stays the same. No drink has a price in Jar, so nothing sells in this size.")
     );
 }
 
@@ -89,17 +97,19 @@ fn one_size_less_or_another() {
     let fewer = Change { more: money("-2"), keeping: money("-5"), gain: money("3"), stock: money("-40"), ..NONE };
     assert_eq!(
         changed(&[BOTTLE, JAR], &[JAR], &fewer),
-        "One size earns $2.00 a week less than two ($3.00 more after $5.00 a week saved by keeping fewer) and frees $40.00 of opening stock."
+        "Jar earns $2.00 less per week than Bottle + Jar. Fewer sizes also save $5.00 per week, so you earn $3.00 more. You need $40.00 less opening stock."
     );
+    let still_less = Change { gain: money("-1"), ..fewer };
+    assert!(changed(&[BOTTLE, JAR], &[JAR], &still_less).starts_with(
+        "Jar earns $2.00 less per week than Bottle + Jar. Fewer sizes also save $5.00 per week, so you earn $1.00 less."
+    ));
     let other = Change { more: money("2"), gain: money("2"), ..NONE };
     assert_eq!(
         changed(&[BOTTLE], &[JAR], &other),
-        "Jar earns $2.00 a week more than Bottle and needs no more opening stock."
+        "Jar earns $2.00 more per week than Bottle. Opening stock stays the same."
     );
     let four = [BOTTLE, JAR, ContainerId::from_random(7), ContainerId::from_random(8)];
-    assert!(changed(&four, &four[..3], &NONE).starts_with("Three sizes earn as much a week as 4"));
-    assert!(changed(&four[..3], &four, &NONE).starts_with("4 sizes earn as much a week as three"));
-    assert_eq!((words::sizes_within(1), words::sizes_within(5)), ("one size".to_string(), "5 sizes".to_string()));
+    assert_eq!([1, 2, 3, 4].map(words::sizes), ["One size", "Two sizes", "Three sizes", "4 sizes"]);
     assert_eq!(said(|plans| words::plan_name(&four[..2], plans.book)), "Bottle + Jar");
 }
 
@@ -111,12 +121,12 @@ fn the_plan_that_earns_most() {
     };
     let ranked = [earning(&[BOTTLE, JAR], "90"), earning(&[BOTTLE], "84"), earning(&[JAR], "-3")];
     let best = |today: &[ContainerId]| said(|plans| plans.best(&ranked, today));
-    assert_eq!(best(&[BOTTLE, JAR]), "Bottle + Jar brings the most: $90.00 a week. These are today's sizes.");
+    assert_eq!(best(&[BOTTLE, JAR]), "Bottle + Jar earns the most: $90.00 per week. You sell these sizes today.");
     assert_eq!(
         best(&[JAR]),
-        "Bottle + Jar brings the most: $90.00 a week; today's sizes, with every drink in each of them, \u{2212}$3.00."
+        "Bottle + Jar earns the most: $90.00 per week. Today's sizes earn \u{2212}$3.00 with every drink in each size."
     );
-    assert_eq!(best(&[]), "Bottle + Jar brings the most: $90.00 a week.");
+    assert_eq!(best(&[]), "Bottle + Jar earns the most: $90.00 per week.");
     assert_eq!(said(|plans| plans.best(&[], &[])), "");
 }
 
@@ -134,12 +144,12 @@ fn opening_stock() {
     };
     assert_eq!(
         said(|plans| plans.stock(&lids)),
-        "Lid: 3 packs of 3,000 pieces in all, $120.00; 240 used a week, so 12.5\u{a0}weeks."
+        "Lid: 3 packs (3,000 pieces) for $120.00. At 240 per week, this lasts 12.5 weeks."
     );
     let unused = Stock { packs: number(10), weeks: None, ..lids };
-    assert_eq!(said(|plans| plans.stock(&unused)), "Lid: 1 pack of 3,000 pieces in all, $120.00; none used as yet.");
+    assert_eq!(said(|plans| plans.stock(&unused)), "Lid: 1 pack (3,000 pieces) for $120.00. No sales use any yet.");
     assert_eq!(said(|plans| plans.cover(None)), "no sales yet");
-    assert_eq!(said(|plans| plans.cover(Some(number(10)))), "1\u{a0}week");
+    assert_eq!(said(|plans| plans.cover(Some(number(10)))), "1 week");
 }
 
 #[test]
@@ -158,9 +168,9 @@ fn what_one_offer_leaves() {
     let id = OfferId { drink: DrinkId::from_random(1), container: jar };
     let today = book.offer(id).unwrap().clone();
     let said = |offer: &Offer| plans.offer(candidates.ledger(), offer);
-    assert_eq!(said(&today), "Pear, Jar: 30 a week at $5.00, $2.90 left of each: $87.00.");
+    assert_eq!(said(&today), "Pear, Jar: 30 per week × $2.90 profit per drink = $87.00, at $5.00.");
     let unknown = Offer { weekly: None, ..today.clone() };
-    assert_eq!(said(&unknown), "Pear, Jar: no weekly number; $2.90 left of each at $5.00.");
+    assert_eq!(said(&unknown), "Pear, Jar: no weekly sales. Profit per drink is $2.90 at $5.00.");
     let dearer = Offer { price: Some(money("6")), ..today.clone() };
     let then = Ledger::of_offers(&book, &mut [dearer.clone()].iter());
     let now = Ledger::of(&book);
@@ -169,19 +179,19 @@ fn what_one_offer_leaves() {
     let suggested = Plans { book: &unpriced, speaker: plans.speaker };
     assert_eq!(
         suggested.offer(&then, &dearer),
-        "Pear, Jar: 30 a week at $6.00 (suggested), $3.90 left of each: $117.00."
+        "Pear, Jar: 30 per week × $3.90 profit per drink = $117.00, at $6.00 (suggested price)."
     );
     let beside = |was: Option<&Offer>, is: Option<&Offer>| plans.offer_beside(id, (&now, was), (&then, is));
     assert_eq!(
         beside(Some(&today), Some(&dearer)),
-        "Jar: $6.00, 30 a week, $117.00 left; today $5.00, 30 a week, $87.00 left."
+        "Jar: $6.00, 30 per week, $117.00 profit. Today: $5.00, 30 per week, $87.00 profit."
     );
-    assert_eq!(beside(None, Some(&dearer)), "Jar: $6.00, 30 a week, $117.00 left; not sold today.");
-    assert_eq!(beside(Some(&unknown), None), "Jar: not sold here; today $5.00, no weekly number.");
+    assert_eq!(beside(None, Some(&dearer)), "Jar: $6.00, 30 per week, $117.00 profit. Not sold today.");
+    assert_eq!(beside(Some(&unknown), None), "Jar: not sold in this scenario. Today: $5.00, no weekly sales.");
     assert_eq!(beside(None, None), "Jar: not sold.");
     assert_eq!(
         plans.offer_beside(id, (&now, Some(&today)), (&now, Some(&today))),
-        "Jar: $5.00, 30 a week, $87.00 left, as today."
+        "Jar: $5.00, 30 per week, $87.00 profit, same as today."
     );
     let bare = Offer { price: None, ..today };
     let without = Ledger::of_offers(&book, &mut [bare.clone()].iter());
@@ -194,37 +204,37 @@ fn a_scenario_against_today() {
         let of = |a_week: &str| Totals { contribution: money(a_week), ..Totals::default() };
         said(|plans| plans.against_today(&of(today), &of(then)))
     };
-    assert_eq!(against("85", "129"), "$44.00 a week more than today.");
-    assert_eq!(against("85", "-1"), "$86.00 a week less than today.");
-    assert_eq!(against("85", "85"), "As much a week as today.");
+    assert_eq!(against("85", "129"), "$44.00 more per week than today.");
+    assert_eq!(against("85", "-1"), "$86.00 less per week than today.");
+    assert_eq!(against("85", "85"), "As much per week as today.");
 }
 
 #[test]
 fn what_does_not_count() {
     let offer = OfferId { drink: DrinkId::from_random(9), container: JAR };
-    let why = Why::NotMade(OfferError::Arithmetic(brimwright::foundation::measure::Overflow::DivisionByZero));
-    assert_eq!(
-        said(|plans| plans.left_out(&LeftOut { offer, why })),
-        ", Jar: Something here is zero that must not be. Check contents, yields and fills."
-    );
+    let why = Why::NotMade(OfferError::Arithmetic(Overflow::DivisionByZero));
+    let expected = format!(", Jar: {}", words::overflow(Overflow::DivisionByZero));
+    assert_eq!(said(|plans| plans.left_out(&LeftOut { offer, why })), expected);
     let (target, highest) = (Share::from_fraction(Exact::new(9, 1)), Share::from_fraction(Exact::new(8, 1)));
     let why = Why::NoPrice(PriceError::NoPriceReaches { target, highest });
     let expected = format!(", Jar: {}", words::price_error(&PriceError::NoPriceReaches { target, highest }));
     assert_eq!(said(|plans| plans.left_out(&LeftOut { offer, why })), expected);
     assert_eq!(
         said(|plans| plans.left_out_count(&[BOTTLE, JAR], 1)),
-        "Of Bottle + Jar, 1 drink in a size is left out; open how it came about to see why."
+        "Bottle + Jar: 1 drink size is left out. Show the math to see why."
     );
     assert_eq!(
         said(|plans| plans.left_out_count(&[JAR], 3)),
-        "Of Jar, 3 drinks in their sizes are left out; open how it came about to see why."
+        "Jar: 3 drink sizes are left out. Show the math to see why."
     );
     let totals = Totals { cards: 6, without_number: 2, stuck: 1, ..Totals::default() };
     assert_eq!(
         said(|plans| plans.uncounted(&totals)),
-        "of 6 drinks in their sizes, 2 have no weekly number, 1 cannot be computed; they count for nothing."
+        "2 drink sizes have no weekly sales and are not counted. 1 drink size needs details and is not counted."
     );
     assert_eq!(said(|plans| plans.uncounted(&Totals { cards: 6, ..Totals::default() })), "");
+    let unpriced = Totals { cards: 6, without_price: 2, ..Totals::default() };
+    assert_eq!(said(|plans| plans.uncounted(&unpriced)), "2 drink sizes have no price and are not counted.");
 }
 
 #[test]
@@ -236,6 +246,9 @@ fn shares_that_do_not_add_up() {
     assert_eq!(shares(&[400, 600]), "");
     assert_eq!(
         shares(&[400, 505]),
-        "The shares add up to 90.5\u{a0}%, not 100\u{a0}%. In each plan what its sizes have of them is taken as the whole."
+        format!(
+            "The shares add up to {}, not 100%. Each plan scales its own shares to 100%.",
+            speaker(System::UsCustomary).percent(Share::from_fraction(Exact::new(905, 3)))
+        )
     );
 }

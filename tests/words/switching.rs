@@ -1,4 +1,4 @@
-//! Choosing sizes: one in place of another, and back from a price point.
+//! Choosing sizes: switching them, and a price limit.
 
 use brimwright::book::{Book, Container, Drink, DrinkId, Edit, Ingredient, Offer, Packaging, Record, Scope, Settings};
 use brimwright::drink::fill::ScaleError;
@@ -18,9 +18,9 @@ use crate::support::{
     packaging_id, settings, share, speaker, use_of, vessel,
 };
 
-/// A text as it is seen: blanks that do not break are blanks.
+/// A text as it is seen: blanks that do not break are blanks, and none stands before a percent sign.
 fn seen(text: impl Into<String>) -> String {
-    text.into().replace('\u{a0}', " ")
+    text.into().replace('\u{a0}', " ").replace(" %", "%")
 }
 
 /// 300 mL of base at 2.00 and 100 mL of mango at 10.00 a litre, in a large (1) and a small cup (2)
@@ -69,11 +69,11 @@ fn how_many_to_sell() {
     let (_, together) = at("4");
     let answer = together.answer.unwrap();
     let sell = |sales| seen(said::sell_instead(together.units, &answer, sales, &speaker(System::Metric)));
-    assert_eq!(sell(ENTERED), "Sell 76 instead of 60 a week (+26.7 %)");
-    assert_eq!(sell(Sales::NotEntered), "Sell 127 for every 100 sold now (+26.7 %)");
+    assert_eq!(sell(ENTERED), "Sell 76 instead of 60 per week (+26.7%)");
+    assert_eq!(sell(Sales::NotEntered), "Sell 127 for every 100 sold now (+26.7%)");
     assert_eq!(
         said::sell_formula(&together, &answer, ENTERED, &speaker(System::Metric)),
-        "60 sold now × $3.80 left of each ÷ $3.00 left of each in the new size = 76, rounded up to whole drinks."
+        "60 sold now × $3.80 profit per drink ÷ $3.00 profit in the new size = 76. Round up to whole drinks."
     );
 }
 
@@ -89,28 +89,25 @@ fn elasticity_in_plain_words() {
     // ln 1.25 / ln 0.7, ln 0.8 / ln 1.1, ln 0.8 / ln 0.9 and ln 1.25 / ln 1.1 (Python 3).
     assert_eq!(
         said(["6", "4"], ["4.2", "3.2"]),
-        "It breaks even if the price, 30.0 % lower, brings 25.0 % more buyers: about 0.63 % more for each 1 % off. Price elasticity at break-even: −0.63."
+        "Break-even: a price 30.0% lower must bring 25.0% more customers. That is about 0.63% more for each 1% off. Price elasticity at break-even: −0.63."
     );
     assert_eq!(
         said(["5", "2"], ["5.5", "2.5"]),
-        "It breaks even if the price, 10.0 % higher, drives away 20.0 % of the buyers: about 2.34 % of them for each 1 % more. Price elasticity at break-even: −2.34."
+        "Break-even: a price 10.0% higher can lose 20.0% of your customers. That is about 2.34% of them for each 1% more. Price elasticity at break-even: −2.34."
     );
     assert_eq!(
         said(["5", "2"], ["4.5", "2.5"]),
-        "Each drink earns more although its price is 10.0 % lower: it breaks even with 20.0 % fewer buyers. Price elasticity at break-even: +2.12."
+        "Each drink earns more, even at a price 10.0% lower. You break even with 20.0% fewer customers. Price elasticity at break-even: +2.12."
     );
     assert_eq!(
         said(["5", "2.5"], ["5.5", "2"]),
-        "The price is 10.0 % higher and each drink earns less: only with 25.0 % more buyers would it break even, and a higher price seldom brings them. Price elasticity at break-even: +2.34."
+        "The price is 10.0% higher, yet each drink earns less. You break even only with 25.0% more customers. A higher price seldom brings customers. Price elasticity at break-even: +2.34."
     );
     assert_eq!(
         said(["5", "2"], ["4", "2"]),
-        "Each drink earns the same: it breaks even with as many buyers as now. Price elasticity at break-even: 0.00."
+        "Each drink earns the same. You break even with as many customers as now. Price elasticity at break-even: 0.00."
     );
-    assert_eq!(
-        said(["5", "2"], ["5", "1"]),
-        "The price stays as it is, so there is no price elasticity: the size alone must hold the buyers."
-    );
+    assert_eq!(said(["5", "2"], ["5", "1"]), "The price stays the same. The size alone must keep your customers.");
 }
 
 #[test]
@@ -128,15 +125,15 @@ fn what_loses_money_is_named_with_what_to_mend() {
     };
     assert_eq!(
         losing(Losing::Now, "-0.2", "1"),
-        "Mango Lane: −$0.20 is left of $3.00 in Large, a loss. There is nothing to earn again, and each one not sold is a gain. First mend its price or cost there."
+        "Mango Lane, Large: a loss of $0.20 at a price of $3.00. Each one you do not sell saves money. Fix the price or cost of this size first."
     );
     assert_eq!(
         losing(Losing::Then, "1", "0"),
-        "Mango Lane: nothing is left of $3.00 in Small. However many are sold, it does not earn what it earns now. Ask more in the new size, or make it for less."
+        "Mango Lane, Small: no profit at a price of $3.00. No number of sales earns what you earn now. Raise the new price or cut the cost."
     );
     assert_eq!(
         losing(Losing::Both, "-0.2", "-1"),
-        "Mango Lane: −$0.20 is left of $3.00 in Large, a loss; −$1.00 is left of $3.00 in Small, a loss. No number of them earns anything. Mend price or cost in both sizes, or take it off the menu."
+        "Mango Lane, Large: a loss of $0.20 at a price of $3.00. Mango Lane, Small: a loss of $1.00 at a price of $3.00. No number of sales earns a profit. Fix price or cost in both sizes, or take the drink off the menu."
     );
 }
 
@@ -145,26 +142,26 @@ fn why_there_is_no_answer() {
     let error = |error| said::switch_error(&error, &bar());
     assert_eq!(
         error(SwitchError::SameContainer(container_id(1))),
-        "Both sizes are Large. Choose another one to go to."
+        "Both sizes are Large. Choose a different new size."
     );
     assert_eq!(
         error(SwitchError::NotSold(container_id(2))),
-        "None of these drinks is sold in Small. Choose a size that they are in."
+        "None of these drinks is sold in Small. Choose a size you sell."
     );
     let earnings = |why| seen(said::no_earnings(&why, drink_id(1), container_id(2), &bar()));
-    assert_eq!(earnings(NoEarnings::NoPrice), "Mango Lane in Small: No price is asked. Enter one on its page.");
+    assert_eq!(earnings(NoEarnings::NoPrice), "Mango Lane in Small: No price yet. Set one on the drink's page.");
     let over = ScaleError::FixedLinesOverflow { drink: drink_id(1), over: millilitres("50") };
     assert_eq!(
         earnings(NoEarnings::Offer(OfferError::Scale(over))),
-        "Mango Lane in Small: The fixed amounts alone are 50 mL more than fits here. Make the fixed amounts less, or let them follow in proportion."
+        "Mango Lane in Small: The fixed amounts are 50 mL too much for this size. Lower them, or let them scale with size."
     );
     let none = PriceError::NoPriceReaches { target: share("0.9"), highest: share("0.5") };
     assert_eq!(
         earnings(NoEarnings::NoPriceReaches(none)),
-        "Mango Lane in Small: No price reaches a margin of 90.0 %: fees and commission alone leave less than 50.0 % of any price. Lower the target or the fees. Or type a price here."
+        "Mango Lane in Small: No price reaches a 90.0% margin. Fees and commission leave less than 50.0% of any price. Lower the target or the fees. Or type a price here."
     );
     let from = [PriceFrom::Typed, PriceFrom::Asked, PriceFrom::Suggested].map(said::price_from);
-    assert_eq!(from, ["typed here", "asked there already", "suggested for the target"]);
+    assert_eq!(from, ["Typed here.", "Your price in this size.", "Suggested for your target."]);
 }
 
 #[test]
@@ -172,48 +169,42 @@ fn what_is_counted_with() {
     assert_eq!(said::counted_with(ENTERED), "");
     assert_eq!(
         [1, 2].map(|without| said::counted_with(Sales::Entered { without })),
-        [
-            "1 drink has no weekly sales entered and is left out of the sums.",
-            "2 drinks have no weekly sales entered and are left out of the sums."
-        ]
+        ["1 drink has no weekly sales and is left out.", "2 drinks have no weekly sales and are left out."]
     );
-    assert_eq!(
-        said::counted_with(Sales::NotEntered),
-        "No weekly sales are entered, so 100 of each drink are counted with, all in equal shares."
-    );
+    assert_eq!(said::counted_with(Sales::NotEntered), "No weekly sales are entered. The math uses 100 of each drink.");
     assert_eq!(
         said::counted_with(Sales::NothingSold),
-        "By the weekly sales entered none is sold, so 100 of each drink are counted with, all in equal shares."
+        "Your weekly sales are all zero. The math uses 100 of each drink."
     );
 }
 
 #[test]
 fn the_curve_says_where_it_crosses() {
-    let crossing = |price, sales| seen(said::crossing(&at(price).1, sales, &speaker(System::Metric)));
+    let crossing = |price| seen(said::crossing(&at(price).1, &speaker(System::Metric)));
     assert_eq!(
-        crossing("4", ENTERED),
-        "What is left of a week by the share of sales kept. It crosses today's $228.00 at 126.7 %: above that the new size earns more."
+        crossing("4"),
+        "The new size matches today's $228.00 at 126.7% of customers. Above that, it earns more."
     );
-    assert_eq!(
-        crossing("1", Sales::NotEntered),
-        "What is left of 100 of each drink by the share of sales kept. Nothing is left in the new size, so more sales do not help; today's is $228.00."
-    );
+    assert_eq!(crossing("1"), "The new size makes no profit, so more sales do not help. Today's profit is $228.00.");
     let lost = Together { now: Earnings { price: money("1"), contribution: money("-5") }, ..at("4").1 };
     let lost = Together { answer: Err(Losing::Now), ..lost };
     assert_eq!(
-        said::crossing(&lost, ENTERED, &speaker(System::Metric)),
-        "What is left of a week by the share of sales kept. Today's is −$5.00, no gain, so every share shown lies above it."
+        said::crossing(&lost, &speaker(System::Metric)),
+        "Today's profit is −$5.00. The new size earns more at every point shown."
     );
     let kept = |kept: &str, sales| seen(said::with_kept(&at("4").1, share(kept), sales, &speaker(System::Metric)));
-    assert_eq!(kept("0.9", ENTERED), "With 90 % of the sales kept, a week brings $162.00, today $228.00: $66.00 less.");
+    assert_eq!(
+        kept("0.9", ENTERED),
+        "At 90% of today's customers, you earn $162.00 per week. That is $66.00 less than today's $228.00."
+    );
     assert_eq!(
         kept("1.5", Sales::NotEntered),
-        "With 150 % of the sales kept, 100 of each drink bring $270.00, today $228.00: $42.00 more."
+        "At 150% of today's customers, 100 of each drink earn $270.00. That is $42.00 more than today's $228.00."
     );
     let same = Together { then: at("4").1.now, ..at("4").1 };
     assert_eq!(
         seen(said::with_kept(&same, Share::WHOLE, ENTERED, &speaker(System::Metric))),
-        "With 100 % of the sales kept, a week brings $228.00, today $228.00: the same."
+        "At 100% of today's customers, you earn $228.00 per week. That is the same as today."
     );
 }
 
@@ -225,37 +216,37 @@ fn what_it_costs_once_and_when_it_is_back() {
     };
     // 150 % kept bring 42.00 more.
     let expected = |short: &str, long: &str| (short.to_string(), long.to_string());
-    assert_eq!(back("1.5", "210", ENTERED), expected("5.0 weeks", "$210.00 once ÷ $42.00 more a week = 5.0 weeks."));
+    assert_eq!(
+        back("1.5", "210", ENTERED),
+        expected("5.0 weeks", "$210.00 one-time ÷ $42.00 more per week = 5.0 weeks.")
+    );
     assert_eq!(
         back("1.5", "210", Sales::NotEntered),
         expected(
-            "not known",
-            "It brings more, $42.00 on 100 of each drink. Enter what is sold a week to see how many weeks pay $210.00 back."
+            "not known yet",
+            "You earn $42.00 more on 100 of each drink. Enter weekly sales to see when $210.00 is paid back."
         )
     );
-    assert_eq!(back("1.5", "0", ENTERED), expected("at once", "It costs nothing once and brings more."));
+    assert_eq!(back("1.5", "0", ENTERED), expected("right away", "No one-time cost, and you earn more."));
     assert_eq!(
         back("1", "210", ENTERED),
         expected(
-            "does not pay back",
-            "With 100 % of the sales kept the new size brings no more than today, so $210.00 does not come back."
+            "no payback",
+            "At 100% of today's customers, the new size earns no more than today. So $210.00 is not paid back."
         )
     );
     assert_eq!(
         back("1", "0", ENTERED),
-        expected("does not pay back", "With 100 % of the sales kept the new size brings no more than today.")
+        expected("no payback", "At 100% of today's customers, the new size earns no more than today.")
     );
     let order = |packs: &str, cost: Option<&str>, in_use| {
         let order = FirstOrder { packaging: packaging_id(1), packs: exact(packs), cost: cost.map(money), in_use };
         said::first_order(&order, &bar(), &speaker(System::Metric))
     };
-    assert_eq!(order("1", Some("135"), false), "Cup: 1 pack at first, $135.00.");
-    assert_eq!(order("3", Some("135"), false), "Cup: 3 packs at first, $135.00.");
-    assert_eq!(order("3", Some("135"), true), "Cup: bought already for another size on the menu, so not counted.");
-    assert_eq!(
-        order("1", None, false),
-        "Cup: has no pack yet, so its first order is not counted. Enter one in Buying."
-    );
+    assert_eq!(order("1", Some("135"), false), "Cup: 1 pack to start, $135.00.");
+    assert_eq!(order("3", Some("135"), false), "Cup: 3 packs to start, $135.00.");
+    assert_eq!(order("3", Some("135"), true), "Cup: another size on your menu uses this already, so no cost here.");
+    assert_eq!(order("1", None, false), "Cup: no case price yet, so not counted. Enter one in Buying.");
 }
 
 fn gives_up(book: &Book, price: &str) -> Vec<String> {
@@ -266,26 +257,26 @@ fn gives_up(book: &Book, price: &str) -> Vec<String> {
 #[test]
 fn what_a_price_asks_a_recipe_to_give_up() {
     // Ingredients of 1.60 and a cup of 0.20: see the engine's own tests for these figures.
-    assert_eq!(gives_up(&bar(), "4"), ["It fits: $0.20 more may go into ingredients."]);
-    assert_eq!(gives_up(&bar(), "3.6"), ["It fits, with nothing to spare."]);
+    assert_eq!(gives_up(&bar(), "4"), ["This fits. You can spend $0.20 more on ingredients."]);
+    assert_eq!(gives_up(&bar(), "3.6"), ["This fits, with nothing to spare."]);
     assert_eq!(
         gives_up(&bar(), "3"),
         [
-            "It has to save $0.30 on ingredients: 18.8 % of the $1.60 that they cost.",
+            "Save $0.30 on ingredients: 18.8% of the $1.60 they cost now.",
             "Or pour 75 mL less: 325 mL instead of 400 mL.",
-            "Look first at Mango, $1.00 of it: 44.5 % less of it would do alone, the rest of the recipe filling the size.",
+            "Start with Mango ($1.00). Use 44.5% less, and let the rest of the recipe fill the size.",
         ]
     );
     assert_eq!(
         gives_up(&bar(), "1.8")[2],
-        "Look first at Mango, $1.00 of it; but less of it cannot do it alone, since the rest of the recipe fills its place."
+        "Start with Mango ($1.00). Less of this alone is not enough, as the rest fills its place."
     );
     assert_eq!(
         gives_up(&bar(), "0.3"),
         [
-            "The price leaves nothing for ingredients: container, fees and whatever else the target covers are $0.05 too much already. Raise the price, or take a cheaper container.",
-            "No smaller fill fits either: what stays the same in every size costs too much alone.",
-            "Look first at Mango, $1.00 of it; but less of it cannot do it alone, since the rest of the recipe fills its place.",
+            "This price leaves nothing for ingredients. Other costs and your target are $0.05 over. Raise the price, or use a cheaper container.",
+            "No smaller fill fits. Costs that stay the same in every size are too high.",
+            "Start with Mango ($1.00). Less of this alone is not enough, as the rest fills its place.",
         ]
     );
 }
@@ -294,7 +285,7 @@ fn what_a_price_asks_a_recipe_to_give_up() {
 fn what_is_to_be_saved_is_rounded_up() {
     // At 3.59, 1.595 of ingredients may be spent less 0.20 of cup: 0.005 too much; 398.75 mL.
     let said = gives_up(&bar(), "3.59");
-    assert_eq!(said[0], "It has to save $0.01 on ingredients: 0.3 % of the $1.60 that they cost.");
+    assert_eq!(said[0], "Save $0.01 on ingredients: 0.3% of the $1.60 they cost now.");
     assert_eq!(said[1], "Or pour 2 mL less: 398 mL instead of 400 mL.");
 }
 
@@ -310,8 +301,8 @@ fn free_ingredients_save_nothing() {
     assert_eq!(
         gives_up(&book, "2"),
         [
-            "The price leaves nothing for ingredients: container, fees and whatever else the target covers are $0.20 too much already. Raise the price, or take a cheaper container.",
-            "No smaller fill fits either: what stays the same in every size costs too much alone.",
+            "This price leaves nothing for ingredients. Other costs and your target are $0.20 over. Raise the price, or use a cheaper container.",
+            "No smaller fill fits. Costs that stay the same in every size are too high.",
         ]
     );
 }

@@ -8,6 +8,7 @@ use super::asked;
 use super::trying::Trying;
 use crate::app::route::{Route, scope_from_text, scope_text};
 use crate::book::{Key, Scope};
+use crate::say;
 use crate::ui::address::go;
 use crate::ui::fields::Choice;
 use crate::ui::live::{flag, live, press, rows, text, when};
@@ -46,7 +47,7 @@ pub fn Choose(
     };
     let chips = move || {
         view! {
-            <div class="chips" role="group" aria-label="Sizes to compare">
+            <div class="chips" role="group" aria-label=say!(decide::sizes_to_compare)>
                 {rows(keys, chip)}
             </div>
         }
@@ -55,7 +56,7 @@ pub fn Choose(
     let several = flag(move || trying.all.with(|all| all.len() > 1));
     view! {
         <div class="section">
-            <Choice label="What to compare" options=options value=Signal::stored(here) choose=choose />
+            <Choice label=say!(decide::which_drinks) options=options value=Signal::stored(here) choose=choose />
             {when(move || several.get(), chips)}
             <Compared trying />
         </div>
@@ -75,20 +76,17 @@ fn Compared(trying: Trying) -> impl IntoView {
     let left_out = move || {
         let side = trying.columns.with(|columns| columns.now.clone().unwrap_or_default());
         state.book.with(|book| {
-            let said = |(drink, why)| format!("{}: {}", book.name(Key::Drink(drink)), words::left_out(why, book));
+            let said = |(drink, why)| words::left_out(drink, why, book);
             side.left_out.into_iter().map(said).collect::<Vec<String>>()
         })
     };
     let some = flag(move || any() && !left_out().is_empty());
     let list = move || {
-        let count = text(move || match left_out().len() {
-            1 => "1 drink is left out".to_string(),
-            count => format!("{count} drinks are left out"),
-        });
+        let count = text(move || say!(decide::drinks_left_out, drinks = left_out().len()));
         let items = live(move || {
             let all = left_out();
             let more = all.len().saturating_sub(LISTED);
-            let more = (more > 0).then(|| format!("and {more} more"));
+            let more = (more > 0).then(|| say!(decide::and_more, more = more));
             let listed = all.into_iter().take(LISTED).chain(more);
             listed.map(|said| view! { <li>{said}</li> }).collect_view().into_any()
         });

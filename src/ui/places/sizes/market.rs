@@ -1,10 +1,11 @@
-//! What prices seen elsewhere show: the curve through them, and our sizes beside it.
+//! What local prices show: the curve through them, and our sizes beside it.
 
 use leptos::prelude::*;
 
 use crate::app::route::Route;
 use crate::book::{DrinkKind, Key};
 use crate::foundation::measure::{Date, Exact, Volume};
+use crate::say;
 use crate::sizes::market::{Market, Ours, market};
 use crate::ui::chart::{Axis, Look, Series, chart};
 use crate::ui::live::{live, text, trouble, when};
@@ -35,8 +36,7 @@ pub fn MarketShown(
     });
     let old = of(|market, _| match market.seen.iter().filter(|seen| seen.old).count() {
         0 => String::new(),
-        1 => "1 of them was seen over a year ago; prices may have moved since.".to_string(),
-        count => format!("{count} of them were seen over a year ago; prices may have moved since."),
+        count => say!(decide::prices_over_a_year_old, prices = count),
     });
     let any = move || found.with(|found| found.as_ref().is_ok_and(|market| !market.seen.is_empty()));
     let ours = move || found.with(|found| found.as_ref().is_ok_and(|market| !market.ours.is_empty()));
@@ -47,7 +47,7 @@ pub fn MarketShown(
         })
     };
     let priced = move || {
-        let head = text(move || format!("Per {}", state.units().price_volume_name()));
+        let head = text(move || say!(decide::per_unit, unit = state.units().price_volume_name()));
         let rows = live(move || {
             found.with(|found| match found {
                 Ok(market) => market.ours.iter().map(|ours| our_row(ours, state)).collect_view().into_any(),
@@ -55,16 +55,16 @@ pub fn MarketShown(
             })
         });
         view! {
-            <div class="wide" tabindex="0" role="region" aria-label="Your sizes among the prices seen">
+            <div class="wide" tabindex="0" role="region" aria-label=say!(decide::your_sizes_among_prices)>
                 <table class="table">
                     <thead>
                         <tr>
                             <td></td>
-                            <th scope="col">"Size"</th>
-                            <th scope="col">"You ask"</th>
+                            <th scope="col">{say!(decide::size)}</th>
+                            <th scope="col">{say!(decide::your_price)}</th>
                             <th scope="col">{head}</th>
-                            <th scope="col">"Curve"</th>
-                            <th scope="col">"You are"</th>
+                            <th scope="col">{say!(decide::local_curve)}</th>
+                            <th scope="col">{say!(decide::your_position)}</th>
                         </tr>
                     </thead>
                     <tbody>{rows}</tbody>
@@ -73,10 +73,7 @@ pub fn MarketShown(
         }
         .into_any()
     };
-    let unpriced = || {
-        view! { <p class="hollow">"No size of yours of this kind has a price, so none stands among them."</p> }
-            .into_any()
-    };
+    let unpriced = || view! { <p class="hollow">{say!(decide::none_of_yours_priced)}</p> }.into_any();
     view! {
         {trouble(overflow)}
         <p>{said}</p>
@@ -87,7 +84,7 @@ pub fn MarketShown(
                 {when(ours, priced)}
                 {when(move || !ours(), unpriced)}
                 <p class="about">{how}</p>
-                <p class="hollow">{words::MARKET_CAUTION}</p>
+                <p class="hollow">{words::market_caution()}</p>
             }
             .into_any()
         })}
@@ -98,7 +95,7 @@ fn our_row(ours: &Ours, state: AppState) -> AnyView {
     let name = state.book.with(|book| book.name(Key::Offer(ours.offer)));
     let against = ours.against;
     let on = against.and_then(|against| against.on_curve());
-    let curve = on.map_or("none".to_string(), |on| state.money(on.price));
+    let curve = on.map_or(say!(decide::none).to_string(), |on| state.money(on.price));
     let said = against.map(|against| words::against_curve(&against, &state.speaker.get()));
     view! {
         <tr>
@@ -109,7 +106,7 @@ fn our_row(ours: &Ours, state: AppState) -> AnyView {
             <td>{state.money(ours.price)}</td>
             <td>{state.fine_money(ours.per_volume)}</td>
             <td>{curve}</td>
-            <td>{said.unwrap_or_else(|| "no curve yet".to_string())}</td>
+            <td>{said.unwrap_or_else(|| say!(decide::no_curve_yet).to_string())}</td>
         </tr>
     }
     .into_any()
@@ -120,22 +117,22 @@ fn drawn(market: &Market, state: AppState) -> AnyView {
     let unit = state.units().drink_unit();
     let across = |size: Volume| size.millilitres().over(unit.size()).unwrap_or_default();
     let seen = market.seen.iter().map(|seen| (across(seen.size), seen.price.major())).collect();
-    let mut series = vec![Series { name: "Seen elsewhere".into(), look: Look::Points, points: seen }];
+    let mut series = vec![Series { name: say!(decide::local_prices).into(), look: Look::Points, points: seen }];
     if let Ok(curve) = &market.curve {
         let points = curve.drawn(DRAWN).into_iter().map(|(size, price)| (across(size), price.major())).collect();
-        series.push(Series { name: "Curve through them".into(), look: Look::Guide, points });
+        series.push(Series { name: say!(decide::local_curve).into(), look: Look::Guide, points });
     }
     let ours: Vec<(Exact, Exact)> = market.ours.iter().map(|ours| (across(ours.size), ours.price.major())).collect();
     if !ours.is_empty() {
-        series.push(Series { name: "Your sizes".into(), look: Look::Squares, points: ours });
+        series.push(Series { name: say!(decide::your_sizes).into(), look: Look::Squares, points: ours });
     }
     let size = Axis {
-        name: format!("Size, {}", unit.name_in(state.units())),
+        name: say!(decide::size_in_unit, unit = unit.name_in(state.units())),
         from_zero: false,
         mark: Box::new(move |number| state.number(number)),
     };
     let price = Axis {
-        name: "Price".into(),
+        name: say!(decide::price).into(),
         from_zero: true,
         mark: Box::new(move |number| state.money(crate::foundation::measure::Money::from_major(number))),
     };

@@ -1,4 +1,4 @@
-//! Back from a price point.
+//! A price limit.
 
 use std::sync::Arc;
 use std::time::Duration;
@@ -10,6 +10,7 @@ use crate::app::route::{Route, scope_from_text, scope_text};
 use crate::book::{Book, ContainerId, Key, OfferId, Part, Scope};
 use crate::drink::ledger::OfferStatus;
 use crate::foundation::measure::Money;
+use crate::say;
 use crate::sizes::price_point::{AtPoint, Row, Verdict, sizes_of, worst_first};
 use crate::sizes::side_by_side::sold_in;
 use crate::ui::fields::{Ask, Choice, Choose, Hangs, asked_price};
@@ -73,7 +74,7 @@ struct Answer {
     rows: Vec<Row>,
 }
 
-/// Back from a price point.
+/// A price limit.
 #[component]
 pub fn PricePoint() -> impl IntoView {
     let state = AppState::here();
@@ -83,18 +84,16 @@ pub fn PricePoint() -> impl IntoView {
     let teach = || {
         view! {
             <div class="teach">
-                <h2>"What fits when the price is given?"</h2>
-                <p>
-                    "Sell a drink in a size in Drinks. Here you then type what it must not cost more than, and see what its ingredients may cost and what it would have to give up."
-                </p>
+                <h2>{say!(decide::price_limit_teach)}</h2>
+                <p>{say!(decide::price_limit_teach_about)}</p>
             </div>
         }
         .into_any()
     };
     view! {
-        <Back to=Route::Sizes name="Sizes" />
-        <h1>"Back from a price point"</h1>
-        <p class="about">"A drink must not cost more than so much: what fits, and what it may cost. Changes nothing."</p>
+        <Back to=Route::Sizes name=say!(first::sizes) />
+        <h1>{say!(decide::price_limit)}</h1>
+        <p class="about">{say!(decide::price_limit_explained)}</p>
         {when(move || !any(), teach)}
         {when(any, move || view! { <Page asking /> }.into_any())}
     }
@@ -107,7 +106,7 @@ fn Page(asking: Asking) -> impl IntoView {
     let value = text(move || state.book.with(|book| asking.scope(book).map(scope_text).unwrap_or_default()));
     let choose: Choose = Arc::new(move |value| {
         let scope = scope_from_text(value);
-        let gone = || "This is not in the book any more. Choose another.".to_string();
+        let gone = || say!(decide::gone_choose_another).to_string();
         asking.scope.set(Some(scope.ok_or_else(gone)?));
         asking.containers.set(None);
         Ok(())
@@ -128,16 +127,14 @@ fn Page(asking: Asking) -> impl IntoView {
     });
     let said = text(move || {
         answer.with(|answer| match answer {
-            None => "Type a price to see what fits.".to_string(),
-            Some(answer) if answer.rows.is_empty() => "Choose a size to see what fits.".to_string(),
+            None => say!(decide::type_a_price).to_string(),
+            Some(answer) if answer.rows.is_empty() => say!(decide::choose_a_size).to_string(),
             Some(answer) => {
                 let over = answer.rows.iter().filter(|(_, at)| is_over(at)).count();
                 let (all, price) = (answer.rows.len(), state.money(answer.menu));
                 match over {
-                    0 => format!("At {price}, none of {all} would have to give anything up."),
-                    _ => {
-                        format!("At {price}, {over} of {all} would have to give something up. The worst stands first.")
-                    }
+                    0 => say!(decide::all_sizes_fit, price = price, sizes = all),
+                    _ => say!(decide::sizes_do_not_fit, price = price, over = over, sizes = all.to_string()),
                 }
             }
         })
@@ -150,12 +147,12 @@ fn Page(asking: Asking) -> impl IntoView {
     let shown = move || {
         view! {
             <p class="about" role="status">{said}</p>
-            {when(one, move || view! { <Section heading="Size by size">{of(table)}</Section> }.into_any())}
+            {when(one, move || view! { <Section heading=say!(decide::by_size)>{of(table)}</Section> }.into_any())}
             {when(
                 any,
                 move || {
                     view! {
-                        <Section heading="What each would have to give up">
+                        <Section heading=say!(decide::what_to_change)>
                             <ul class="give-ups">{of(give_ups)}</ul>
                         </Section>
                     }
@@ -166,10 +163,10 @@ fn Page(asking: Asking) -> impl IntoView {
         .into_any()
     };
     view! {
-        <Section heading="The price">
+        <Section heading=say!(decide::your_limit)>
             <div class="fields">
-                <Choice label="For which drinks" options=scopes value=value choose=choose />
-                <Ask label="It must not cost more than" text=asking.point error=error hangs />
+                <Choice label=say!(decide::which_drinks) options=scopes value=value choose=choose />
+                <Ask label=say!(decide::sell_for_no_more_than) text=asking.point error=error hangs />
             </div>
             {chips(state, asking)}
         </Section>
@@ -205,7 +202,7 @@ fn chips(state: AppState, asking: Asking) -> AnyView {
     let offered = Memo::new(move |_| state.book.with(|book| asking.offered(book)));
     let chips = live(move || offered.get().into_iter().map(chip).collect_view().into_any());
     view! {
-        <div class="chips" role="group" aria-label="Sizes">
+        <div class="chips" role="group" aria-label=say!(decide::sizes_shown)>
             {chips}
         </div>
     }
@@ -230,9 +227,9 @@ fn working(state: AppState, id: OfferId, of: OfOffer) -> Option<Shown> {
 
 fn fill(state: AppState, at: &AtPoint) -> String {
     match at.largest_fill {
-        Some(most) if most == at.poured => format!("all {}", state.volume(most)),
+        Some(most) if most == at.poured => say!(decide::whole_fill, fill = state.volume(most)),
         Some(most) => state.volume(most),
-        None => "nothing fits".to_string(),
+        None => say!(decide::nothing_fits).to_string(),
     }
 }
 
@@ -242,8 +239,7 @@ fn table(state: AppState, answer: &Answer) -> AnyView {
     let at = |container: &ContainerId| rows.iter().find(|row| row.0.container == *container)?.1.as_ref().ok();
     let columns: Vec<&AtPoint> = containers.iter().filter_map(at).collect();
     if columns.is_empty() {
-        return view! { <p class="hollow">"It cannot be computed in any of these sizes; see why below."</p> }
-            .into_any();
+        return view! { <p class="hollow">{say!(decide::no_figures_for_sizes)}</p> }.into_any();
     }
     let head = |at: &&AtPoint| {
         let name = state.book.with(|book| book.name(Key::Container(at.offer.container)));
@@ -262,19 +258,19 @@ fn table(state: AppState, answer: &Answer) -> AnyView {
     let per = state.book.with(|book| book.settings().units.price_volume_name());
     let at_price = |of| OfOffer::At(AtPrice::Point(*menu), of);
     let lines = vec![
-        line("It may cost".into(), &|at| {
+        line(say!(decide::cost_limit).into(), &|at| {
             figure(state, at.offer, at_price(OfPrice::MayCost), state.money(at.ceiling.cost))
         }),
-        line("Of that, ingredients".into(), &|at| {
+        line(say!(decide::ingredient_limit).into(), &|at| {
             figure(state, at.offer, at_price(OfPrice::IngredientsMayCost), state.money(at.ceiling.ingredients))
         }),
-        line(format!("Ingredients per {per}"), &|at| state.fine_money(at.may_cost_per_volume).into_any()),
-        line("Ingredients now".into(), &|at| figure(state, at.offer, NOW, state.money(at.ingredients))),
-        line("Largest fill".into(), &|at| fill(state, at).into_any()),
-        line("At this price".into(), &|at| view! { <Mark status=status(&at.verdict) /> }.into_any()),
+        line(say!(decide::limit_per_unit, unit = per), &|at| state.fine_money(at.may_cost_per_volume).into_any()),
+        line(say!(decide::ingredients_now).into(), &|at| figure(state, at.offer, NOW, state.money(at.ingredients))),
+        line(say!(decide::largest_fill).into(), &|at| fill(state, at).into_any()),
+        line(say!(decide::at_this_price).into(), &|at| view! { <Mark status=status(&at.verdict) /> }.into_any()),
     ];
     view! {
-        <div class="wide" tabindex="0" role="region" aria-label="Size by size">
+        <div class="wide" tabindex="0" role="region" aria-label=say!(decide::by_size)>
             <table class="table">
                 <thead>
                     <tr>
@@ -286,9 +282,7 @@ fn table(state: AppState, answer: &Answer) -> AnyView {
             </table>
         </div>
         <p class="about">
-            {format!(
-                "Ingredients per {per}: what they may cost, over what is poured. Largest fill: the most that the price pays for, all else as it is.",
-            )}
+            {say!(decide::limits_explained, unit = per)}
         </p>
     }
     .into_any()
@@ -315,7 +309,7 @@ fn give_up(state: AppState, (id, at): &Row, menu: Money, with_figures: bool) -> 
     let name = if sold {
         view! { <a href=Route::Offer(id).address()>{name}</a> }.into_any()
     } else {
-        view! { {name} <span class="soft">" (not sold in it)"</span> }.into_any()
+        view! { {name} <span class="soft">" " {say!(decide::not_sold_yet)}</span> }.into_any()
     };
     let (status, said) = match at {
         Ok(at) => {
@@ -328,9 +322,13 @@ fn give_up(state: AppState, (id, at): &Row, menu: Money, with_figures: bool) -> 
         let list = move || {
             let may = OfOffer::At(AtPrice::Point(menu), OfPrice::IngredientsMayCost);
             vec![
-                ("Ingredients may cost".to_string(), state.money(at.ceiling.ingredients), working(state, id, may)),
-                ("They cost now".to_string(), state.money(at.ingredients), working(state, id, NOW)),
-                ("Largest fill".to_string(), fill(state, &at), None),
+                (
+                    say!(decide::ingredient_limit).to_string(),
+                    state.money(at.ceiling.ingredients),
+                    working(state, id, may),
+                ),
+                (say!(decide::ingredients_now).to_string(), state.money(at.ingredients), working(state, id, NOW)),
+                (say!(decide::largest_fill).to_string(), fill(state, &at), None),
             ]
         };
         view! { <dl class="figures">{figures(list)}</dl> }

@@ -4,25 +4,32 @@ use leptos::prelude::*;
 
 use crate::app::route::Route;
 use crate::book::Scope;
+use crate::say;
 use crate::ui::live::when;
 use crate::ui::state::AppState;
 
 /// A question, the words that stand under it, and the screen that answers it.
 type Question = (&'static str, &'static str, Route);
 
-const CHOOSING: [Question; 4] = [
-    ("Side by side", "What each size costs, earns and asks.", Route::SideBySide(Scope::Menu)),
-    ("One size in place of another", "How many must be sold to earn the same.", Route::Switching),
-    ("How many sizes", "What one, two or three earn, and what they take to keep.", Route::HowMany),
-    ("Back from a price point", "What fits when the price is given.", Route::PricePoint),
-];
+/// Which sizes to sell.
+fn choosing() -> [Question; 4] {
+    [
+        (say!(decide::side_by_side), say!(decide::side_by_side_about), Route::SideBySide(Scope::Menu)),
+        (say!(decide::switch_sizes), say!(decide::switch_sizes_about), Route::Switching),
+        (say!(decide::how_many_sizes), say!(decide::how_many_sizes_about), Route::HowMany),
+        (say!(decide::price_limit), say!(decide::price_limit_about), Route::PricePoint),
+    ]
+}
 
-const KNOWING: [Question; 4] = [
-    ("Sales", "What you sell of each size in a week.", Route::Sales),
-    ("Prices seen elsewhere", "What others ask, and where you stand.", Route::SeenPrices),
-    ("Trials", "Whether a change worked.", Route::Trials),
-    ("Scenarios", "Another menu, beside today's.", Route::Scenarios),
-];
+/// What the owner knows and tries.
+fn knowing() -> [Question; 4] {
+    [
+        (say!(sales::sales), say!(decide::sales_about), Route::Sales),
+        (say!(decide::local_prices), say!(decide::local_prices_about), Route::SeenPrices),
+        (say!(sales::trials), say!(decide::trials_about), Route::Trials),
+        (say!(sales::scenarios), say!(decide::scenarios_about), Route::Scenarios),
+    ]
+}
 
 /// The questions about sizes.
 #[component]
@@ -41,11 +48,11 @@ pub fn Questions() -> impl IntoView {
     let teach = || {
         view! {
             <div class="teach">
-                <h2>"No drink is sold in a size yet"</h2>
-                <p>"Give a drink two or more sizes with prices in Drinks; these questions then have answers."</p>
+                <h2>{say!(decide::nothing_sold_yet)}</h2>
+                <p>{say!(decide::nothing_sold_yet_about)}</p>
                 <p class="actions">
                     <a class="button" href=Route::Drinks.address()>
-                        "To Drinks"
+                        {say!(decide::open_drinks)}
                     </a>
                 </p>
             </div>
@@ -53,16 +60,16 @@ pub fn Questions() -> impl IntoView {
         .into_any()
     };
     view! {
-        <h1>"Sizes"</h1>
-        <p class="about">"Which bottles and cups are worth selling?"</p>
+        <h1>{say!(first::sizes)}</h1>
+        <p class="about">{say!(decide::sizes_question)}</p>
         {when(none, teach)}
         <section class="section">
-            <h2>"Choosing"</h2>
-            <ul class="rows">{CHOOSING.into_iter().map(row).collect_view()}</ul>
+            <h2>{say!(decide::choose_sizes)}</h2>
+            <ul class="rows">{choosing().into_iter().map(row).collect_view()}</ul>
         </section>
         <section class="section">
-            <h2>"Knowing"</h2>
-            <ul class="rows">{KNOWING.into_iter().map(row).collect_view()}</ul>
+            <h2>{say!(decide::your_data)}</h2>
+            <ul class="rows">{knowing().into_iter().map(row).collect_view()}</ul>
         </section>
     }
 }

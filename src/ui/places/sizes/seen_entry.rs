@@ -1,4 +1,4 @@
-//! Writing down a price seen elsewhere: place, kind, size, price, Enter, and on to the next size.
+//! Writing down a local price: place, kind, size, price, Enter, and on to the next size.
 
 use std::sync::Arc;
 
@@ -11,6 +11,7 @@ use web_sys::HtmlElement;
 use crate::book::{Book, DrinkKind, Edit, Field, Key, Problem, Record, Refusal, SeenPrice, SeenPriceId};
 use crate::foundation::in_order;
 use crate::foundation::measure::{Amount, Date, Dimension, Money, Wanted, read_amount, read_number};
+use crate::say;
 use crate::ui::fields::{Ask, Choice, Choose, Day, units};
 use crate::ui::live::{live, press, text, trouble};
 use crate::ui::random::random;
@@ -37,10 +38,10 @@ pub(super) fn kind_of(chosen: &str) -> Option<DrinkKind> {
 
 /// Reads the day on which a price was seen.
 pub(super) fn day_seen(chosen: &str) -> Result<Date, String> {
-    Date::from_text(chosen).ok_or_else(|| "Choose the day on which the price was seen.".to_string())
+    Date::from_text(chosen).ok_or_else(|| say!(decide::choose_date_seen).to_string())
 }
 
-/// The fields for a price seen elsewhere.
+/// The fields for a local price.
 #[component]
 pub fn SeenEntry(
     /// The kind, kept from one to the next.
@@ -65,7 +66,7 @@ pub fn SeenEntry(
         let (Ok(place), Ok(size), Ok(price)) = (read_place(), read_size(), read_price()) else { return };
         let (kind, day) = (kind.get(), day.get());
         let seen = SeenPrice { id: SeenPriceId::from_random(random()), place, kind, size, price, day };
-        let outcome = state.apply("Add a price seen", Edit::Put(Record::SeenPrice(seen)));
+        let outcome = state.apply(say!(decide::add_local_price), Edit::Put(Record::SeenPrice(seen)));
         if outcome.is_ok() {
             tried.set(false);
             size_text.set(String::new());
@@ -95,27 +96,27 @@ pub fn SeenEntry(
     view! {
         <form class="section seen-entry" on:submit=submit>
             <div>
-                <Ask label="Place" letters=true text=place error=text(move || if_tried(read_place().err())) />
-                <div class="chips" role="group" aria-label="Places seen last">
+                <Ask label=say!(decide::place) letters=true text=place error=text(move || if_tried(read_place().err())) />
+                <div class="chips" role="group" aria-label=say!(decide::recent_places)>
                     {places_seen(state, place)}
                 </div>
             </div>
             <div class="fields">
                 <div node_ref=size_field>
-                    <Ask label="Size" units=units(size) text=size_text error=text(move || if_tried(read_size().err())) />
+                    <Ask label=say!(decide::size) units=units(size) text=size_text error=text(move || if_tried(read_size().err())) />
                 </div>
-                <Ask label="Price there" text=price_text error=text(move || if_tried(read_price().err())) />
+                <Ask label=say!(decide::their_price) text=price_text error=text(move || if_tried(read_price().err())) />
                 <Choice
-                    label="Kind of drink"
+                    label=say!(decide::drink_type)
                     options=Signal::stored(kinds())
                     value=text(move || format!("{:?}", kind.get()))
                     choose=choose_kind
                 />
-                <Day label="Seen on" past=true value=text(move || day.get().to_string()) choose=choose_day />
+                <Day label=say!(decide::date_seen) past=true value=text(move || day.get().to_string()) choose=choose_day />
             </div>
             {trouble(move || refused.get())}
             <button class="main" type="submit">
-                "Add this price"
+                {say!(decide::add_price)}
             </button>
         </form>
     }

@@ -1,4 +1,4 @@
-//! Prices seen elsewhere.
+//! Local prices.
 
 use leptos::prelude::*;
 
@@ -8,6 +8,7 @@ use super::seen_row::seen_row;
 use crate::app::route::Route;
 use crate::book::{Book, DrinkKind, Key, SeenPriceId};
 use crate::foundation::measure::Date;
+use crate::say;
 use crate::sizes::market::market;
 use crate::ui::live::{flag, press, rows, text, when};
 use crate::ui::parts::{Back, Section};
@@ -15,7 +16,7 @@ use crate::ui::state::AppState;
 use crate::ui::today::today;
 use crate::words;
 
-/// Prices seen elsewhere.
+/// Local prices.
 #[component]
 pub fn SeenPrices() -> impl IntoView {
     let state = AppState::here();
@@ -33,7 +34,7 @@ pub fn SeenPrices() -> impl IntoView {
         let count = text(move || count(this).to_string());
         view! {
             <button class="chip" aria-pressed=pressed hidden=needless on:click=press(move || shown.set(this))>
-                {this.map_or("All kinds", words::drink_kind)}
+                {this.map_or(say!(decide::all_types), words::drink_kind)}
                 " "
                 <span class="chip-count">{count}</span>
             </button>
@@ -65,12 +66,12 @@ pub fn SeenPrices() -> impl IntoView {
     let lists = DrinkKind::ALL.iter().copied().map(list).collect_view();
     let none = flag(move || count(None) == 0);
     view! {
-        <Back to=Route::Sizes name="Sizes" />
-        <h1>"Prices seen elsewhere"</h1>
-        <p class="about">"What others ask, and where your sizes stand among them."</p>
+        <Back to=Route::Sizes name=say!(first::sizes) />
+        <h1>{say!(decide::local_prices)}</h1>
+        <p class="about">{say!(decide::local_prices_explained)}</p>
         <SeenEntry kind shown today />
         <section class="section">
-            <h2>"What they show"</h2>
+            <h2>{say!(decide::where_you_stand)}</h2>
             <div class="chips" hidden=none>
                 {chips}
             </div>

@@ -5,6 +5,7 @@ use leptos::prelude::*;
 use crate::app::history::Session;
 use crate::book::{Book, ContainerId, DrinkId, OfferId, Scope};
 use crate::foundation::measure::{Amount, Exact, Money, Overflow, Share, Volume};
+use crate::say;
 use crate::sizes::side_by_side::{
     Draft, SideBySide, SizeRow, WhatIf, WhatIfError, side_by_side, sold_in, sold_together, target_of,
 };
@@ -271,7 +272,7 @@ impl Trying {
             let now = columns.now?;
             self.tried.with_untracked(|tried| what_if(scope, tried, book, &chosen, &now))?.edit(book, scope)
         });
-        state.apply("What you tried", edit.map_err(|error| said(state, &error))?)?;
+        state.apply(say!(decide::use_what_if), edit.map_err(|error| said(state, &error))?)?;
         self.start_anew();
         Ok(())
     }

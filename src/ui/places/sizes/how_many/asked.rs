@@ -4,6 +4,7 @@ use leptos::prelude::*;
 
 use crate::book::{ContainerId, Key, Scope};
 use crate::foundation::measure::{Exact, Money, Overflow, Share, read_number};
+use crate::say;
 use crate::sizes::plan::{Candidates, Guess, MOST_CANDIDATES, Plan, plans};
 use crate::sizes::side_by_side::sold_in;
 use crate::ui::fields::Hangs;
@@ -204,7 +205,7 @@ fn read(state: AppState, typed: &str, how: Read) -> Result<Option<Exact>, String
     let number = number.map_err(|error| words::read_error(&error, how.example))?;
     match how.most {
         Some(most) if number > Exact::from(most) => {
-            Err(format!("This is more than {most}, which it cannot be here. Type less, such as {}.", how.example))
+            Err(say!(decide::most_to_type, most = state.number(Exact::from(most)), example = how.example))
         }
         _ => Ok(Some(number)),
     }

@@ -10,6 +10,7 @@ use leptos::prelude::*;
 
 use crate::app::route::{Route, scope_from_text, scope_text};
 use crate::book::{ContainerId, DrinkId, Key, Scope};
+use crate::say;
 use crate::sizes::plan::MOST_CANDIDATES;
 use crate::ui::fields::{Ask, Choice};
 use crate::ui::live::{live, press, text, trouble, when};
@@ -33,17 +34,17 @@ pub fn HowMany() -> impl IntoView {
     let teach = move || {
         view! {
             <p class="hollow">
-                "There is no container in the book yet. " <a href=Route::Containers.address()>"Enter one"</a>
-                ", and a drink with its price and weekly number."
+                {say!(decide::no_containers_yet)} " "
+                <a href=Route::Containers.address()>{say!(decide::add_a_container)}</a>
             </p>
         }
         .into_any()
     };
     view! {
-        <Back to=Route::Sizes name="Sizes" />
-        <h1>"How many sizes"</h1>
-        <p class="about">"One size, two or three: what each plan earns, and what it takes to keep."</p>
-        <p class="hollow">{words::HOW_MANY_SIZES}</p>
+        <Back to=Route::Sizes name=say!(first::sizes) />
+        <h1>{say!(decide::how_many_sizes)}</h1>
+        <p class="about">{say!(decide::how_many_sizes_explained)}</p>
+        <p class="hollow">{say!(decide::rule_of_thumb_sizes)}</p>
         {when(no_size, teach)}
         <Asking asked />
         <Mix asked />
@@ -87,7 +88,7 @@ fn Asking(asked: Asked) -> impl IntoView {
     });
     let most = text(move || {
         if asked.sizes_now.with(Vec::len) >= MOST_CANDIDATES {
-            format!("{MOST_CANDIDATES} sizes are the most to compare at once: take one out to put another in.")
+            say!(decide::most_sizes_chosen, most = MOST_CANDIDATES)
         } else {
             String::new()
         }
@@ -95,34 +96,34 @@ fn Asking(asked: Asked) -> impl IntoView {
     let unknown = move || asked.candidates.with(|it| it.without_number().collect::<Vec<DrinkId>>());
     let unknown_said = text(move || {
         let names = unknown().into_iter().map(|id| state.book.with(|book| book.name(Key::Drink(id))));
-        names.collect::<Vec<_>>().join(", ")
+        say!(decide::assumed_sales_for, drinks = names.collect::<Vec<_>>().join(", "))
     });
     let ask_unknown = move || {
         view! {
             <Ask
-                label="Drinks without a weekly number: each sells a week"
+                label=say!(decide::assumed_sales)
                 text=asked.unknown
                 error=asked.error(asked.unknown, Read { example: "25", most: None })
                     hangs=asked.hangs
             />
-            <p class="hollow">"Without one: " {unknown_said} ". They count as none sold until you type a number, here or at the drink."</p>
+            <p class="hollow">{unknown_said} " " {say!(decide::assumed_sales_zero)}</p>
         }
         .into_any()
     };
     view! {
-        <Section heading="What to compare">
-            <Choice label="Part of the menu" options=scopes value=text(move || scope_text(asked.scope.get())) choose />
-            <div class="chips" role="group" aria-label="Sizes to think of">{chips}</div>
+        <Section heading=say!(decide::what_to_compare)>
+            <Choice label=say!(decide::which_drinks) options=scopes value=text(move || scope_text(asked.scope.get())) choose />
+            <div class="chips" role="group" aria-label=say!(decide::sizes_to_compare)>{chips}</div>
             <p class="hollow">{most}</p>
             <div class="fields">
                 <Ask
-                    label="Weeks that opening stock should last"
+                    label=say!(decide::weeks_to_stock)
                     text=asked.cover
                     error=asked.error(asked.cover, WEEKS)
                     hangs=asked.hangs
                 />
                 <Ask
-                    label="Keeping one more size costs a week"
+                    label=say!(decide::upkeep_per_size)
                     text=asked.keeping
                     error=asked.error(asked.keeping, Read { example: "5.00", most: None })
                     hangs=asked.hangs
@@ -142,7 +143,7 @@ fn Mix(asked: Asked) -> impl IntoView {
             let share = asked.share(id)?;
             let name = state.book.with_untracked(|book| book.name(Key::Container(id)));
             let today = asked.candidates.with_untracked(|it| it.share_today(id)).unwrap_or_default();
-            let label = format!("{name}, % (today {})", state.percent(today));
+            let label = say!(decide::size_share, size = name, share = state.percent(today));
             Some(view! { <Ask label=label text=share error=asked.error(share, PER_CENT) hangs=asked.hangs /> })
         };
         asked.sizes_now.get().into_iter().map(field).collect_view().into_any()
@@ -153,8 +154,8 @@ fn Mix(asked: Asked) -> impl IntoView {
         move || {
             view! {
                 <Section
-                    heading="Of what is sold, how much in each size"
-                    about="Your guess. Leave all empty, and each drink keeps its own shares of today."
+                    heading=say!(decide::size_mix)
+                    about=say!(decide::size_mix_about)
                 >
                     <div class="fields shares">{live(fields)}</div>
                     {asked.hangs.while_read(move || view! { <p class="hollow" role="status">{sum}</p> }.into_any())}

@@ -6,6 +6,7 @@ use super::asked::Asked;
 use crate::book::PackagingPart;
 use crate::foundation::measure::{Exact, Money};
 use crate::foundation::plot::Scale;
+use crate::say;
 use crate::sizes::plan::{MOST_SIZES, Plan};
 use crate::ui::live::{live, press, text, when};
 use crate::ui::parts::Section;
@@ -41,25 +42,24 @@ pub fn Ranked(
         shown
     };
     let more = move || !all.get() && shown().len() < plans().len();
-    let count = text(move || format!("Show all {} plans", plans().len()));
+    let count = text(move || say!(decide::show_all_plans, plans = plans().len()));
     view! {
-        <Section heading="Plans by what they bring in a week">
+        <Section heading=say!(decide::plans_by_profit)>
             <p class="about">{said}</p>
             {live(move || bars(asked, &shown()))}
             <p class="hollow">
-                "Bars: what is left in a week after everything, each drink in each size of the plan, at the price you ask or, where you ask none, the one suggested. "
-                {words::SAME_NUMBER_OF_DRINKS}
+                {say!(decide::plan_bars_explained)} " " {say!(decide::same_number_of_drinks)}
             </p>
             <table class="table plans">
                 <thead>
                     <tr>
-                        <th scope="col">"Plan"</th>
-                        <th scope="col">"Left a week"</th>
-                        <th scope="col">"Recipe cards"</th>
-                        <th scope="col">"Kinds of bottle or cup"</th>
-                        <th scope="col">"Kinds of lid"</th>
-                        <th scope="col">"Opening stock"</th>
-                        <th scope="col">"Lasts"</th>
+                        <th scope="col">{say!(decide::plan)}</th>
+                        <th scope="col">{say!(decide::profit_per_week)}</th>
+                        <th scope="col">{say!(decide::recipe_cards)}</th>
+                        <th scope="col">{say!(decide::container_types)}</th>
+                        <th scope="col">{say!(decide::lid_types)}</th>
+                        <th scope="col">{say!(decide::opening_stock)}</th>
+                        <th scope="col">{say!(decide::weeks_of_stock)}</th>
                     </tr>
                 </thead>
                 <tbody>{live(move || shown().iter().map(|plan| row(asked, plan)).collect_view().into_any())}</tbody>
@@ -89,13 +89,17 @@ fn marks(
     let best = plans.iter().find(|other| other.sizes.len() == plan.sizes.len());
     let mut said = Vec::new();
     if plan.sizes.len() <= MOST_SIZES && best.is_some_and(|best| best.sizes == plan.sizes) {
-        said.push(format!("best of {}", words::sizes_within(plan.sizes.len())));
+        said.push(match plan.sizes.len() {
+            1 => say!(decide::best_of_one_size),
+            2 => say!(decide::best_of_two_sizes),
+            _ => say!(decide::best_of_three_sizes),
+        });
     }
     if plan.sizes == today {
-        said.push("today's sizes".to_string());
+        said.push(say!(decide::todays_sizes));
     }
     if plan.sizes == own {
-        said.push("your own".to_string());
+        said.push(say!(decide::your_plan));
     }
     if said.is_empty() { None } else { Some(said.join(", ")) }
 }
@@ -132,12 +136,12 @@ fn row(asked: Asked, (marks, plan): &(String, Plan)) -> AnyView {
     let totals = &plan.totals;
     let kinds = |part| totals.kinds(part).to_string();
     let cells = [
-        ("Left a week", state.money(totals.contribution)),
-        ("Recipe cards", totals.cards.to_string()),
-        ("Kinds of bottle or cup", kinds(PackagingPart::Vessel)),
-        ("Kinds of lid", kinds(PackagingPart::Closure)),
-        ("Opening stock", state.money(totals.cash)),
-        ("Lasts", asked.said(|words| words.cover(totals.weeks))),
+        (say!(decide::profit_per_week), state.money(totals.contribution)),
+        (say!(decide::recipe_cards), totals.cards.to_string()),
+        (say!(decide::container_types), kinds(PackagingPart::Vessel)),
+        (say!(decide::lid_types), kinds(PackagingPart::Closure)),
+        (say!(decide::opening_stock), state.money(totals.cash)),
+        (say!(decide::weeks_of_stock), asked.said(|words| words.cover(totals.weeks))),
     ];
     let cell = |(name, figure): (&'static str, String)| view! { <td data-name=name>{figure}</td> };
     view! {

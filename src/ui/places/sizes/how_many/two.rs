@@ -7,6 +7,7 @@ use leptos::prelude::*;
 use super::asked::{Asked, KEPT};
 use crate::app::route::Route;
 use crate::book::{ContainerId, Edit, Key, PackagingPart, Record, ScenarioId};
+use crate::say;
 use crate::sizes::plan::{Plan, change, keep};
 use crate::ui::address::go;
 use crate::ui::fields::{Ask, Choice};
@@ -31,7 +32,7 @@ pub fn TwoPlans(
     let said = text(move || {
         let Some((from, to)) = both() else { return String::new() };
         if from.sizes == to.sizes {
-            return "Choose two different plans to see what changes from one to the other.".to_string();
+            return say!(decide::choose_two_plans).to_string();
         }
         let change = asked.candidates.with(|it| change(it.ledger(), &from, &to, asked.keeping()));
         match change {
@@ -58,20 +59,20 @@ pub fn TwoPlans(
         .into_any()
     };
     view! {
-        <Section heading="Two plans side by side">
+        <Section heading=say!(decide::two_plans)>
             <div class="two-plans">
-                <Side asked place=0 sizes=first label="First plan" />
-                <Side asked place=1 sizes=second label="Second plan" />
+                <Side asked place=0 sizes=first label=say!(decide::first_plan) />
+                <Side asked place=1 sizes=second label=say!(decide::second_plan) />
             </div>
             {asked.hangs.answer(answer)}
             <p class="hollow">
-                "One more size pays for itself from so many extra sales: what is left a week less by sales that move to it, with what it costs to keep, over what is left of one drink in it. Paid back: extra opening stock over what is gained in a week."
+                {say!(decide::two_plans_explained)}
             </p>
             <Explained asked sizes=first />
             <Explained asked sizes=second />
         </Section>
-        <Section heading="A plan of your own" about="Put together any of the sizes; it joins the list and is the second plan.">
-            <div class="chips" role="group" aria-label="Sizes of your own plan">{own}</div>
+        <Section heading=say!(decide::own_plan) about=say!(decide::own_plan_about)>
+            <div class="chips" role="group" aria-label=say!(decide::own_plan_sizes)>{own}</div>
         </Section>
     }
 }
@@ -148,7 +149,7 @@ fn Side(asked: Asked, place: usize, sizes: Memo<Vec<ContainerId>>, label: &'stat
                 changes
             });
         });
-        let label = if place == 0 { "Sales kept with the first, %" } else { "Sales kept with the second, %" };
+        let label = if place == 0 { say!(decide::stay_with_first) } else { say!(decide::stay_with_second) };
         view! { <Ask label=label text=typed error=asked.error(typed, KEPT) hangs=asked.hangs /> }.into_any()
     });
     // A list of its own for each set of plans: one whose options move would show another plan than
@@ -162,11 +163,12 @@ fn Side(asked: Asked, place: usize, sizes: Memo<Vec<ContainerId>>, label: &'stat
         let Some(plan) = untrack(|| plan_of(asked, &sizes.get())) else { return };
         let id = ScenarioId::from_random(random());
         let scenario = state.book.with_untracked(|book| {
-            let name = format!("{}: {}", words::sizes(plan.sizes.len()), words::plan_name(&plan.sizes, book));
+            let (many, plan_name) = (words::sizes(plan.sizes.len()), words::plan_name(&plan.sizes, book));
+            let name = say!(decide::scenario_name, sizes = many, plan = plan_name);
             let name: String = name.chars().take(NAME_LENGTH).collect();
             keep(book, asked.scope.get_untracked(), &plan, id, &name)
         });
-        match state.apply("Keep a plan as a scenario", Edit::Put(Record::Scenario(scenario))) {
+        match state.apply(say!(decide::save_plan), Edit::Put(Record::Scenario(scenario))) {
             Ok(()) => go(Route::Scenario(id)),
             Err(sentence) => refused.set(Some(sentence)),
         }
@@ -176,7 +178,7 @@ fn Side(asked: Asked, place: usize, sizes: Memo<Vec<ContainerId>>, label: &'stat
             {choice}
             {kept}
             <button class="button" on:click=press(keep_it)>
-                {if place == 0 { "Keep the first as a scenario" } else { "Keep the second as a scenario" }}
+                {if place == 0 { say!(decide::save_first_plan) } else { say!(decide::save_second_plan) }}
             </button>
             {trouble(move || refused.get())}
         </div>
@@ -189,14 +191,14 @@ fn table(asked: Asked, from: &Plan, to: &Plan) -> AnyView {
     let units = |plan: &Plan| state.number(plan.totals.units.rounded(1));
     let lasts = |plan: &Plan| asked.said(|words| words.cover(plan.totals.weeks));
     let lines = [
-        ("Left a week", [from, to].map(|plan| state.money(plan.totals.contribution))),
-        ("Drinks sold a week", [from, to].map(units)),
-        ("Recipe cards to train", [from, to].map(|plan| plan.totals.cards.to_string())),
-        ("Kinds of bottle or cup", [from, to].map(|plan| kinds(plan, PackagingPart::Vessel))),
-        ("Kinds of lid", [from, to].map(|plan| kinds(plan, PackagingPart::Closure))),
-        ("Opening stock", [from, to].map(|plan| state.money(plan.totals.cash))),
-        ("It lasts", [from, to].map(lasts)),
-        ("Under their target", [from, to].map(|plan| plan.totals.under_target.to_string())),
+        (say!(decide::profit_per_week), [from, to].map(|plan| state.money(plan.totals.contribution))),
+        (say!(decide::drinks_per_week), [from, to].map(units)),
+        (say!(decide::recipe_cards), [from, to].map(|plan| plan.totals.cards.to_string())),
+        (say!(decide::container_types), [from, to].map(|plan| kinds(plan, PackagingPart::Vessel))),
+        (say!(decide::lid_types), [from, to].map(|plan| kinds(plan, PackagingPart::Closure))),
+        (say!(decide::opening_stock), [from, to].map(|plan| state.money(plan.totals.cash))),
+        (say!(decide::weeks_of_stock), [from, to].map(lasts)),
+        (say!(first::below_target), [from, to].map(|plan| plan.totals.under_target.to_string())),
     ];
     let line = |(name, [first, second]): (&'static str, [String; 2])| {
         view! {
@@ -209,7 +211,7 @@ fn table(asked: Asked, from: &Plan, to: &Plan) -> AnyView {
     };
     let name = |plan: &Plan| state.book.with(|book| words::plan_name(&plan.sizes, book));
     view! {
-        <div class="wide" tabindex="0" role="region" aria-label="Two plans">
+        <div class="wide" tabindex="0" role="region" aria-label=say!(decide::two_plans)>
             <table class="table">
                 <thead>
                     <tr>
@@ -231,7 +233,7 @@ fn Explained(asked: Asked, sizes: Memo<Vec<ContainerId>>) -> impl IntoView {
     let state = asked.state;
     let open = RwSignal::new(false);
     let name =
-        text(move || format!("How it came about: {}", state.book.with(|book| words::plan_name(&sizes.get(), book))));
+        text(move || say!(decide::plan_math, plan = state.book.with(|book| words::plan_name(&sizes.get(), book))));
     let lines = move || {
         let Some(plan) = plan_of(asked, &sizes.get()) else { return ().into_any() };
         let offers = plan
@@ -248,9 +250,9 @@ fn Explained(asked: Asked, sizes: Memo<Vec<ContainerId>>) -> impl IntoView {
             }
         };
         view! {
-            {list("Left a week", offers.collect())}
-            {list("Opening stock", stock.collect())}
-            {list("Left out", left_out.collect())}
+            {list(say!(decide::profit_per_week), offers.collect())}
+            {list(say!(decide::opening_stock), stock.collect())}
+            {list(say!(decide::not_included), left_out.collect())}
         }
         .into_any()
     };
@@ -259,7 +261,7 @@ fn Explained(asked: Asked, sizes: Memo<Vec<ContainerId>>) -> impl IntoView {
         let plan = plan_of(asked, &sizes.get());
         let said = plan.map(|plan| asked.said(|words| words.uncounted(&plan.totals))).unwrap_or_default();
         let name = state.book.with(|book| words::plan_name(&sizes.get(), book));
-        if said.is_empty() { said } else { format!("{name}: {said}") }
+        if said.is_empty() { said } else { say!(decide::plan_note, plan = name, note = said) }
     });
     let left_out = text(move || match plan_of(asked, &sizes.get()).map_or(0, |plan| plan.left_out.len()) {
         0 => String::new(),

@@ -6,6 +6,7 @@ use leptos::prelude::*;
 
 use super::asking::Asking;
 use crate::foundation::measure::{Exact, Money, Share};
+use crate::say;
 use crate::sizes::switching::{Sales, Together};
 use crate::ui::chart::{Axis, Look, Series, chart};
 use crate::ui::fields::{Hangs, Slider, Try};
@@ -24,7 +25,7 @@ pub fn Kept(asking: Asking) -> impl IntoView {
     let put: Try = Arc::new(move |read: Result<Option<Exact>, String>, _| {
         let percent = read?.unwrap_or(Exact::new(100, 0));
         if percent.is_negative() {
-            return Err("The sales kept cannot be below zero. Type 90 for 90 %.".to_string());
+            return Err(say!(decide::stay_below_zero).to_string());
         }
         let kept = percent.over(Exact::new(100, 0)).map_err(words::overflow)?;
         asking.kept.set(Share::from_fraction(kept));
@@ -34,11 +35,11 @@ pub fn Kept(asking: Asking) -> impl IntoView {
     let hangs = Hangs::new();
     let curve = move || match asking.together() {
         Some((together, sales)) => shown(state, &together, sales, asking.kept.get()),
-        None => view! { <p class="hollow">"No drink can be worked out in both sizes yet."</p> }.into_any(),
+        None => view! { <p class="hollow">{say!(decide::no_drink_in_both)}</p> }.into_any(),
     };
     view! {
-        <Section heading="If fewer or more are sold" about="The sales that you expect to keep in the new size, in percent of today's.">
-            <Slider label="Sales kept" ends=RANGE value=value put=put note="100 % is as many as today." hangs />
+        <Section heading=say!(decide::if_sales_change) about=say!(decide::if_sales_change_about)>
+            <Slider label=say!(decide::customers_who_stay) ends=RANGE value=value put=put note=say!(decide::customers_who_stay_whole) hangs />
             {asking.hangs.answer(move || hangs.answer(move || live(curve)))}
         </Section>
     }
@@ -52,12 +53,12 @@ fn shown(state: AppState, together: &Together, sales: Sales, kept: Share) -> Any
     let percent = |share: Share| share.percent().unwrap_or_default();
     let today = together.now.contribution;
     let across = Axis {
-        name: "Sales kept".to_string(),
+        name: say!(decide::customers_who_stay).to_string(),
         from_zero: false,
         mark: Box::new(move |number| format!("{}\u{a0}%", state.number(number))),
     };
     let up = Axis {
-        name: format!("Left of {}", words::switching::basis(sales)),
+        name: words::switching::basis(sales).to_string(),
         from_zero: true,
         mark: Box::new(move |number| state.money_mark(number)),
     };
@@ -66,13 +67,14 @@ fn shown(state: AppState, together: &Together, sales: Sales, kept: Share) -> Any
         look,
         points: curve.iter().map(|(share, money)| (percent(*share), read(*money).major())).collect(),
     };
-    let series = [line("In the new size", Look::First, &|money| money), line("Today", Look::Guide, &|_| today)];
+    let series =
+        [line(say!(decide::new_size), Look::First, &|money| money), line(say!(decide::today), Look::Guide, &|_| today)];
     let row = |(share, left): &(Share, Money)| {
         let sold = together.units.times(share.fraction()).map(|units| state.number(units)).unwrap_or_default();
         let gain = left.minus(today).map(|gain| state.money(gain)).unwrap_or_default();
         view! {
             <tr>
-                <th scope="row">{state.plain_percent(*share)} "\u{a0}% kept"</th>
+                <th scope="row">{say!(decide::share_stays, share = state.speaker.get().short_percent(*share, 1))}</th>
                 <td>{sold}</td>
                 <td>{state.money(*left)}</td>
                 <td>{gain}</td>
@@ -84,13 +86,14 @@ fn shown(state: AppState, together: &Together, sales: Sales, kept: Share) -> Any
     let near = curve.iter().filter(|(share, _)| share.fraction() >= least && share.fraction() <= most);
     let speaker = &state.speaker.get();
     let expected = words::switching::with_kept(together, kept, sales, speaker);
-    let crossing = words::switching::crossing(together, sales, speaker);
+    let crossing = words::switching::crossing(together, speaker);
+    let heads = [say!(decide::sold), say!(decide::profit), say!(decide::versus_today)];
     let rows = near.map(row).collect_view().into_any();
     view! {
         <p>{expected}</p>
         <p class="about">{crossing}</p>
         {chart(&across, &up, &series)}
-        {wide_table("By sales kept", "table whole-numbers", &["Sold", "Left", "More than today"], rows)}
+        {wide_table(say!(decide::profit_by_customers), "table whole-numbers", &heads, rows)}
     }
     .into_any()
 }

@@ -6,6 +6,7 @@ use super::asking::Asking;
 use crate::app::route::Route;
 use crate::book::{DrinkId, Key, OfferId};
 use crate::foundation::measure::{Exact, Money};
+use crate::say;
 use crate::sizes::switching::{DrinkSwitch, Earnings, PriceFrom, Question};
 use crate::ui::fields::{Entry, tried_number};
 use crate::ui::how::opens;
@@ -27,7 +28,7 @@ pub fn Prices(asking: Asking) -> impl IntoView {
         _ => ().into_any(),
     };
     view! {
-        <Section heading="Prices in the new size" about="Change them to try others. Nothing is kept until you sell it.">
+        <Section heading=say!(decide::new_prices) about=say!(decide::new_prices_about)>
             <ul class="switch-prices">{rows(keys, row)}</ul>
         </Section>
     }
@@ -42,9 +43,9 @@ fn price(asking: Asking, id: DrinkId) -> AnyView {
     });
     let note = text(move || {
         let said = |drink: DrinkSwitch| {
-            let now = drink.now.ok().map(|earnings| format!("now {}", state.money(earnings.price)));
+            let now = drink.now.ok().map(|earnings| say!(decide::price_now, price = state.money(earnings.price)));
             let then = drink.then.ok().map(|_| words::switching::price_from(drink.price_from).to_string());
-            now.into_iter().chain(then).collect::<Vec<_>>().join("; ")
+            now.into_iter().chain(then).collect::<Vec<_>>().join(" ")
         };
         asking.drink(id).map(said).unwrap_or_default()
     });
@@ -53,7 +54,7 @@ fn price(asking: Asking, id: DrinkId) -> AnyView {
         Box::new(move |read: Result<Option<Exact>, String>, _| {
             let number = read?;
             if number.is_some_and(|number| number.is_zero()) {
-                return Err("The price must be more than zero.".to_string());
+                return Err(say!(book::price_above_zero, example = "9.50"));
             }
             asking.prices.update(|prices| {
                 prices.retain(|(other, _)| *other != id);
@@ -65,9 +66,9 @@ fn price(asking: Asking, id: DrinkId) -> AnyView {
     view! {
         <li>
             <Entry
-                label=format!("New price of {name}")
+                label=say!(decide::new_price_of, drink = name)
                 hangs=asking.hangs
-                example="none yet"
+                example=say!(decide::none_yet)
                 value=value
                 note=note
                 commit=commit
@@ -96,16 +97,20 @@ fn shown(state: AppState, question: Question, drinks: &[DrinkSwitch]) -> AnyView
                 let how = Shown::Offer(id, OfOffer::At(AtPrice::Asked, OfPrice::Contribution));
                 if opened { opens(how, Signal::stored(figure)) } else { figure.into_any() }
             }
-            None => "none".into_any(),
+            None => say!(decide::none).into_any(),
         };
         let units = drink.weekly.filter(|weekly| weekly.is_positive()).unwrap_or(Exact::new(100, 0));
         let speaker = &state.speaker.get();
         let (sell, change) = match drink.answer {
             Some(Ok(answer)) => (
-                format!("{} for {}", words::switching::whole(&answer, units, speaker), speaker.number(units)),
+                say!(
+                    decide::sell_for,
+                    then = words::switching::whole(&answer, units, speaker),
+                    now = speaker.number(units)
+                ),
                 words::switching::change(&answer, speaker),
             ),
-            _ => ("none".to_string(), String::new()),
+            _ => (say!(decide::none).to_string(), String::new()),
         };
         let asked_there = drink.price_from == PriceFrom::Asked;
         view! {
@@ -124,12 +129,13 @@ fn shown(state: AppState, question: Question, drinks: &[DrinkSwitch]) -> AnyView
     let why: Vec<String> = drinks.iter().flat_map(|drink| why_not(state, question, drink)).collect();
     let none = why.is_empty();
     let why = why.into_iter().map(|sentence| view! { <p class="trouble">{sentence}</p> }).collect_view();
+    let heads = [say!(decide::profit_now), say!(decide::new_size_profit), say!(decide::must_sell)];
     let rows = drinks.iter().map(row).collect_view().into_any();
     view! {
         <div class="cautions" hidden=none>
             {why}
         </div>
-        {wide_table("Drink by drink", "table", &["Left of each now", "Left in the new size", "To sell"], rows)}
+        {wide_table(say!(decide::by_drink), "table", &heads, rows)}
     }
     .into_any()
 }

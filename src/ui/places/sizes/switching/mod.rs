@@ -1,4 +1,4 @@
-//! One size in place of another.
+//! Switching sizes.
 
 mod asking;
 mod curve;
@@ -17,6 +17,7 @@ use once::Once;
 
 use crate::app::route::{Route, scope_from_text, scope_text};
 use crate::book::{ContainerId, Key};
+use crate::say;
 use crate::sizes::side_by_side::sold_in;
 use crate::sizes::switching::{Question, SwitchError, sell_in_the_new_size};
 use crate::ui::fields::{Choice, Choose};
@@ -25,7 +26,7 @@ use crate::ui::parts::{Back, Section};
 use crate::ui::state::AppState;
 use crate::words;
 
-/// One size in place of another.
+/// Switching sizes.
 #[component]
 pub fn Switching() -> impl IntoView {
     let state = AppState::here();
@@ -34,18 +35,16 @@ pub fn Switching() -> impl IntoView {
     let teach = || {
         view! {
             <div class="teach">
-                <h2>"Would another size earn as much?"</h2>
-                <p>
-                    "Sell a drink in a size in Drinks, with a price. Here you then see how many must be sold in another size to earn the same, and what the change costs."
-                </p>
+                <h2>{say!(decide::switch_teach)}</h2>
+                <p>{say!(decide::switch_teach_about)}</p>
             </div>
         }
         .into_any()
     };
     view! {
-        <Back to=Route::Sizes name="Sizes" />
-        <h1>"One size in place of another"</h1>
-        <p class="about">"A size goes, another comes: how many must then be sold to earn the same."</p>
+        <Back to=Route::Sizes name=say!(first::sizes) />
+        <h1>{say!(decide::switch_sizes)}</h1>
+        <p class="about">{say!(decide::switch_sizes_explained)}</p>
         {when(move || !any(), teach)}
         {when(any, move || view! { <Page asking /> }.into_any())}
     }
@@ -65,7 +64,7 @@ fn Page(asking: Asking) -> impl IntoView {
     let sold = text(move || match asking.question().filter(|_| changed()) {
         Some(question) => {
             let name = state.book.with(|book| book.name(Key::Container(question.to)));
-            format!("Sold in {name} from now on. Undo takes it back.")
+            say!(decide::now_sold_in, size = name)
         }
         None => String::new(),
     });
@@ -74,13 +73,13 @@ fn Page(asking: Asking) -> impl IntoView {
         let kept = asking.kept.get_untracked();
         let edit = state.book.with_untracked(|book| sell_in_the_new_size(book, question, &switch, kept));
         asking.ask(question);
-        let applied = edit.map_err(words::overflow).and_then(|edit| state.apply("Switch sizes", edit));
+        let applied = edit.map_err(words::overflow).and_then(|edit| state.apply(say!(decide::switch_sizes), edit));
         done.set(applied.is_ok());
         refused.set(applied.err());
     };
     let label = text(move || {
         let name = |question: Question| state.book.with(|book| book.name(Key::Container(question.to)));
-        asking.question().map(|question| format!("Sell it in {} instead", name(question))).unwrap_or_default()
+        asking.question().map(|question| say!(decide::switch_to, size = name(question))).unwrap_or_default()
     });
     let one = move || {
         !asking.hangs.is_unread()
@@ -95,7 +94,7 @@ fn Page(asking: Asking) -> impl IntoView {
             move || {
                 view! {
                     <Prices asking />
-                    <Section heading="To earn the same">
+                    <Section heading=say!(decide::break_even_sales)>
                         {asking.hangs.answer(move || view! {
                             {live(move || answered(state, asking))}
                             <Drinks asking />
@@ -112,7 +111,7 @@ fn Page(asking: Asking) -> impl IntoView {
             move || {
                 view! {
                     <p class="about">
-                        "The new size is sold at the prices above with the sales you expect, and the old one is taken off. What was sold stays written down."
+                        {say!(decide::switch_explained)}
                     </p>
                     <p class="actions">
                         <button class="main" on:click=press(sell)>
@@ -143,7 +142,7 @@ fn Which(asking: Asking) -> impl IntoView {
     });
     let all = Signal::derive(move || state.book.with(|book| asked::container_options(book, asked::containers(book))));
     let value = move |read: fn(Question) -> String| text(move || asking.question().map(read).unwrap_or_default());
-    let gone = || "This is not in the book any more. Choose another.".to_string();
+    let gone = || say!(decide::gone_choose_another).to_string();
     let choose = move |change: fn(Question, &str) -> Option<Question>| -> Choose {
         Arc::new(move |value| {
             let question = untrack(|| asking.question()).and_then(|question| change(question, value));
@@ -157,22 +156,22 @@ fn Which(asking: Asking) -> impl IntoView {
         Ok(())
     });
     view! {
-        <Section heading="The switch">
+        <Section heading=say!(decide::sizes_to_switch)>
             <div class="fields">
                 <Choice
-                    label="What changes its size"
+                    label=say!(decide::which_drinks)
                     options=scopes
                     value=value(|question| scope_text(question.scope))
                     choose=scope
                 />
                 <Choice
-                    label="Sold now in"
+                    label=say!(decide::current_size)
                     options=sold
                     value=value(|question| question.from.to_string())
                     choose=choose(|question, value| Some(Question { from: ContainerId::from_text(value)?, ..question }))
                 />
                 <Choice
-                    label="To be sold in"
+                    label=say!(decide::new_size)
                     options=all
                     value=value(|question| question.to.to_string())
                     choose=choose(|question, value| Some(Question { to: ContainerId::from_text(value)?, ..question }))
@@ -189,12 +188,12 @@ fn answered(state: AppState, asking: Asking) -> AnyView {
     let sales = (!basis.is_empty()).then(|| {
         view! {
             <p class="about">
-                {basis} " " <a href=Route::Sales.address()>"Enter what is sold"</a>
+                {basis} " " <a href=Route::Sales.address()>{say!(sales::enter_weekly_sales)}</a>
             </p>
         }
     });
     let Some(together) = switch.together else {
-        return view! { <p class="hollow">"No drink can be worked out in both sizes; see why below."</p> }.into_any();
+        return view! { <p class="hollow">{say!(decide::no_drink_in_both)}</p> }.into_any();
     };
     state.book.with(|book| {
         let speaker = &state.speaker.get();
@@ -211,10 +210,11 @@ fn answered(state: AppState, asking: Asking) -> AnyView {
             // One drink alone says for itself what to mend.
             Err(losing) => {
                 let (sides, containers) = ((together.now, together.then), (question.from, question.to));
-                let sentence = (switch.drinks.len() > 1)
-                    .then(|| words::switching::losing(losing, "All together", sides, containers, (book, speaker)));
+                let sentence = (switch.drinks.len() > 1).then(|| {
+                    words::switching::losing(losing, say!(decide::all_drinks), sides, containers, (book, speaker))
+                });
                 view! {
-                    <p class="switch-answer">"No number of drinks earns the same"</p>
+                    <p class="switch-answer">{say!(decide::no_break_even)}</p>
                     {sentence.map(|sentence| view! { <p>{sentence}</p> })}
                     {sales}
                 }

@@ -4,6 +4,7 @@ use leptos::prelude::*;
 
 use super::asking::Asking;
 use crate::foundation::measure::{Exact, Money, Overflow};
+use crate::say;
 use crate::sizes::switching::{FirstOrder, first_orders, to_pay};
 use crate::ui::fields::{Entry, Hangs, tried_number};
 use crate::ui::live::{live, text};
@@ -44,7 +45,7 @@ pub fn Once(asking: Asking) -> impl IntoView {
         };
         if orders.is_empty() {
             view! {
-                <p class="hollow">"The new size takes no packaging that the old one does not use."</p>
+                <p class="hollow">{say!(decide::no_new_packaging)}</p>
             }
             .into_any()
         } else {
@@ -59,8 +60,8 @@ pub fn Once(asking: Asking) -> impl IntoView {
     };
     let shown = move || {
         let once = once(&orders()).map_or_else(words::overflow, |once| state.money(once));
-        let mut shown = vec![("Once, all together".to_string(), once, None)];
-        shown.extend(back().map(|(weeks, _)| ("Pays back after".to_string(), weeks, None)));
+        let mut shown = vec![(say!(decide::one_time_total).to_string(), once, None)];
+        shown.extend(back().map(|(weeks, _)| (say!(decide::payback).to_string(), weeks, None)));
         shown
     };
     let formula = text(move || back().map(|(_, formula)| formula).unwrap_or_default());
@@ -72,11 +73,11 @@ pub fn Once(asking: Asking) -> impl IntoView {
         .into_any()
     };
     view! {
-        <Section heading="What it costs once" about="First orders of packaging, and what you enter.">
+        <Section heading=say!(decide::one_time_costs) about=say!(decide::one_time_costs_about)>
             {list}
             <div class="fields">
-                <Entry label="Labels and printing" hangs example="none" value=value(printing) commit=commit(printing) />
-                <Entry label="Old stock written off" hangs example="none" value=value(stock) commit=commit(stock) />
+                <Entry label=say!(decide::labels_and_printing) hangs example=say!(decide::none) value=value(printing) commit=commit(printing) />
+                <Entry label=say!(decide::leftover_stock) hangs example=say!(decide::none) value=value(stock) commit=commit(stock) />
             </div>
             {asking.hangs.answer(move || hangs.answer(answer))}
         </Section>
