@@ -67,18 +67,6 @@ impl Part {
             Part::Unsold => None,
         }
     }
-
-    /// The head of its column where offers are written as a table; part of the format.
-    pub const fn column(self) -> &'static str {
-        match self {
-            Part::Ingredients => "Ingredients",
-            Part::ContainerSet => "Packaging",
-            Part::Labour => "Labor",
-            Part::Flat(FlatCost::TreatmentFee) => "Processing fee",
-            Part::Flat(FlatCost::Overhead) => "Shop costs",
-            Part::Unsold => "Waste",
-        }
-    }
 }
 
 /// A cost that is entered as so much per drink, whatever the size.

@@ -6,31 +6,78 @@ use crate::drink::fill::fill;
 use crate::drink::ledger::{Ledger, OfferError, OfferStatus, Priced};
 use crate::drink::price::{Asked, PriceError};
 use crate::foundation::in_order;
-use crate::foundation::measure::{Currency, Money, Share, Volume};
+use crate::foundation::measure::{Money, Share, Volume};
 
-/// The heads of the columns, with their units: volume in milliliters; money in the major unit of
-/// the book's currency; margins and the target as fractions of the price before tax, on the terms
-/// that the target covers; sales in drinks.
-pub fn offer_columns(currency: Currency) -> Vec<String> {
-    let money = |head: &str| format!("{head} ({})", currency.code());
-    let plain = str::to_string;
-    let mut columns = vec![plain("Drink"), plain("Container"), plain("Fill (mL)")];
-    columns.extend(Part::ALL.map(|part| money(part.column())));
-    columns.extend([
-        money("Full cost"),
-        money("Suggested price"),
-        money("Your price"),
-        money("Price before tax"),
-        money("Sales tax"),
-        money("Card fee and commission"),
-        money("Profit per drink"),
-        plain("Margin (fraction)"),
-        plain("Target margin (fraction)"),
-        plain("Sold per week (drinks)"),
-        plain("Standing"),
-        plain("Reason"),
-    ]);
-    columns
+/// What stands in a column: volume in milliliters; money in the major unit of the book's currency;
+/// margins and the target as fractions of the price before tax, on the costs that the margin is
+/// figured on; sales in drinks.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Column {
+    /// The drink's name.
+    Drink,
+    /// The container's name.
+    Container,
+    /// The fill.
+    Fill,
+    /// A part of the cost.
+    Part(Part),
+    /// The full cost.
+    Cost,
+    /// The suggested price.
+    Suggested,
+    /// The price that is asked.
+    Price,
+    /// The same without tax.
+    PriceWithoutTax,
+    /// The tax in what the customer pays.
+    Tax,
+    /// Card fee and commission.
+    Fees,
+    /// What one drink contributes.
+    Contribution,
+    /// The margin.
+    Margin,
+    /// The target.
+    Target,
+    /// How many are sold in a week.
+    Weekly,
+    /// Where the offer stands.
+    Status,
+    /// Why figures are lacking.
+    Reason,
+}
+
+impl Column {
+    /// The columns, in their order.
+    pub fn all() -> impl Iterator<Item = Column> {
+        let first = [Column::Drink, Column::Container, Column::Fill];
+        let last = [
+            Column::Cost,
+            Column::Suggested,
+            Column::Price,
+            Column::PriceWithoutTax,
+            Column::Tax,
+            Column::Fees,
+            Column::Contribution,
+            Column::Margin,
+            Column::Target,
+            Column::Weekly,
+            Column::Status,
+            Column::Reason,
+        ];
+        first.into_iter().chain(Part::ALL.map(Column::Part)).chain(last)
+    }
+}
+
+/// How the file says what is no number.
+#[derive(Clone, Copy)]
+pub struct Said<'a> {
+    /// The head of a column, with its unit.
+    pub head: &'a dyn Fn(Column) -> String,
+    /// Where an offer stands.
+    pub status: &'a dyn Fn(OfferStatus) -> String,
+    /// Why figures are lacking.
+    pub reason: &'a dyn Fn(Lack) -> String,
 }
 
 /// Why a row lacks figures.
@@ -43,19 +90,19 @@ pub enum Lack<'a> {
 }
 
 /// The offers of `ledger`, a row each, by drink's name, then fill, then id. Numbers are plain
-/// and unrounded; `reason` puts into words why figures are lacking.
-pub fn write_offers(book: &Book, ledger: &Ledger, reason: &dyn Fn(Lack) -> String) -> String {
+/// and unrounded.
+pub fn write_offers(book: &Book, ledger: &Ledger, said: Said) -> String {
     let mut rows: Vec<Row> = Vec::new();
     for (offer, result) in ledger.offers() {
         in_order::insert(&mut rows, Row::of(book, offer, result), |other, row| other.order() < row.order());
     }
     let mut csv = Csv::default();
-    for head in offer_columns(book.settings().currency) {
-        csv.text(&head);
+    for column in Column::all() {
+        csv.text(&(said.head)(column));
     }
     csv.end_row();
     for row in &rows {
-        row.write(book, reason, &mut csv);
+        row.write(book, said, &mut csv);
     }
     csv.into_text()
 }
@@ -85,7 +132,7 @@ impl<'a> Row<'a> {
         (self.drink, self.fill.is_none(), self.fill, self.offer)
     }
 
-    fn write(&self, book: &Book, reason: &dyn Fn(Lack) -> String, csv: &mut Csv) {
+    fn write(&self, book: &Book, said: Said, csv: &mut Csv) {
         let priced = self.result.as_ref().ok();
         let asked = priced.and_then(|priced| priced.asked);
         let offer = book.offer(self.offer);
@@ -106,12 +153,12 @@ impl<'a> Row<'a> {
         csv.number(asked.map(|asked| asked.margin.fraction()));
         csv.number(priced.map(|priced| priced.terms.target).map(Share::fraction));
         csv.number(offer.and_then(|offer| offer.weekly));
-        csv.text(status(OfferStatus::from(self.result)));
+        csv.text(&(said.status)(OfferStatus::from(self.result)));
         let lack = match self.result {
             Err(error) => Some(Lack::Offer(error)),
             Ok(priced) => priced.suggestion.as_ref().err().map(Lack::Suggestion),
         };
-        csv.text(&lack.map(reason).unwrap_or_default());
+        csv.text(&lack.map(said.reason).unwrap_or_default());
         csv.end_row();
     }
 }
@@ -119,14 +166,4 @@ impl<'a> Row<'a> {
 /// The tax in what the customer pays.
 fn tax(asked: Asked) -> Option<Money> {
     asked.customer_pays.minus(asked.without_tax).ok()
-}
-
-/// Where an offer stands, as the file says it; part of the format.
-fn status(status: OfferStatus) -> &'static str {
-    match status {
-        OfferStatus::CannotCompute => "cannot be computed",
-        OfferStatus::UnderTarget => "under target",
-        OfferStatus::WithoutPrice => "without a price",
-        OfferStatus::OnTarget => "on target",
-    }
 }

@@ -1,9 +1,10 @@
 //! Sizes side by side: what is compared, what a step brings, what cannot be tried.
 
-use super::{Speaker, drink_kind, overflow, part, refusal};
-use crate::book::{Book, ContainerId, Key, OfferId, Part, Scope};
+use super::{Speaker, drink_kind, number, overflow, part, refusal};
+use crate::book::{Book, ContainerId, DrinkId, Key, OfferId, Part, Scope};
 use crate::drink::ledger::Ledger;
 use crate::foundation::measure::{Exact, Money, Share};
+use crate::say;
 use crate::sizes::side_by_side::{LeftOut, SideBySide, SizeRow, Step, Weights, WhatIfError};
 
 /// How many drinks are written out in a sum.
@@ -12,7 +13,7 @@ const WRITTEN_OUT: usize = 3;
 /// A part of the menu.
 pub fn scope(scope: Scope, book: &Book) -> String {
     match scope {
-        Scope::Menu => "The whole menu".to_string(),
+        Scope::Menu => say!(sales::whole_menu).to_string(),
         Scope::Kind(kind) => drink_kind(kind).to_string(),
         Scope::Drink(drink) => book.name(Key::Drink(drink)),
     }
@@ -20,25 +21,25 @@ pub fn scope(scope: Scope, book: &Book) -> String {
 
 /// How many drinks are compared, and how each counts.
 pub fn compared(side: &SideBySide) -> String {
-    let weights = match side.weights {
-        Weights::WeeklySales => "by what is sold of each in a week, in all these sizes together",
-        Weights::Equal => "all alike: no weekly sales are entered for them",
-    };
-    match side.drinks.len() {
-        0 => "No drink is sold in all of these sizes: leave one out.".to_string(),
-        1 => "1 drink is sold in all of these sizes. The figures are its own.".to_string(),
-        count => format!("{count} drinks are sold in all of these sizes. The figures are their means, {weights}."),
+    match (side.drinks.len(), side.weights) {
+        (0, _) => say!(sales::no_drink_in_all).to_string(),
+        (1, _) => say!(sales::one_drink_in_all).to_string(),
+        (count, Weights::WeeklySales) => say!(sales::drinks_in_all_by_sales, drinks = count),
+        (count, Weights::Equal) => say!(sales::drinks_in_all_alike, drinks = count),
     }
 }
 
-/// Why a drink is not compared.
-pub fn left_out(why: LeftOut, book: &Book) -> String {
-    let name = |container| book.name(Key::Container(container));
+/// A drink that is not compared, and why.
+pub fn left_out(drink: DrinkId, why: LeftOut, book: &Book) -> String {
+    let drink = book.name(Key::Drink(drink));
+    let size = |container| book.name(Key::Container(container));
     match why {
-        LeftOut::NotSoldIn(container) => format!("not sold in {}", name(container)),
-        LeftOut::CannotCompute(container) => format!("cannot be computed in {}", name(container)),
-        LeftOut::WithoutPrice(container) => format!("no price yet in {}", name(container)),
-        LeftOut::WithoutSales => "no weekly sales entered".to_string(),
+        LeftOut::NotSoldIn(container) => say!(sales::left_out_not_sold, drink = drink, size = size(container)),
+        LeftOut::CannotCompute(container) => say!(sales::left_out_stuck, drink = drink, size = size(container)),
+        LeftOut::WithoutPrice(container) => {
+            say!(sales::left_out_without_price, drink = drink, size = size(container))
+        }
+        LeftOut::WithoutSales => say!(sales::left_out_without_sales, drink = drink),
     }
 }
 
@@ -61,40 +62,50 @@ pub fn mean_price(side: &SideBySide, row: &SizeRow, book: &Book, ledger: &Ledger
     let mut terms: Vec<String> = side.drinks.iter().take(WRITTEN_OUT).map(term).collect();
     let more = side.drinks.len().saturating_sub(WRITTEN_OUT);
     if more > 0 {
-        terms.push(format!("{more} more"));
+        terms.push(say!(sales::more_terms, count = number(more)));
     }
     let weights = side.drinks.iter().try_fold(Exact::ZERO, |sum, (_, weight)| sum.plus(*weight)).unwrap_or_default();
-    let (sum, weights, mean) = (terms.join(" + "), speaker.number(weights), money(sold.price));
-    let container = book.name(Key::Container(row.container));
-    format!(
-        "The price in {container}: ({sum}) / {weights} = {mean}, and so for each part of the cost and what is left. The margin is what the covered costs leave of all these prices without tax, over these."
+    say!(
+        sales::average_price_in_math,
+        size = book.name(Key::Container(row.container)),
+        sum = terms.join(" + "),
+        weight = speaker.number(weights),
+        average = money(sold.price)
     )
 }
 
-/// A step from one size to a larger one: "From 12 fl oz to 16 fl oz the price rises by $1.50, the
-/// cost by $0.92: 38.7 % of the extra price is kept."
+/// A step from one size to a larger one: "From 12 fl oz to 16 fl oz, the price goes up $1.50. The
+/// cost goes up $0.92. You keep 38.7% of the extra price."
 pub fn size_step(from: ContainerId, to: ContainerId, step: &Step, book: &Book, speaker: &Speaker) -> String {
     let name = |container| book.name(Key::Container(container));
-    let money = |money: Money| speaker.money(money);
-    let moves = |by: Money| match (by.is_positive(), by.is_zero()) {
-        (true, _) => format!("rises by {}", money(by)),
-        (_, true) => "stays the same".to_string(),
-        _ => format!("falls by {}", money(Money::ZERO.minus(by).unwrap_or_default())),
-    };
-    let kept = match step.kept {
-        Some(kept) if kept.is_positive() => {
-            let share = speaker.percent(kept);
-            format!("{share} of the extra price is kept")
+    let (small, large) = (name(from), name(to));
+    let by = |money: Money| speaker.money(Money::from_major(money.major().abs()));
+    let turn = |by: Money| (by.is_positive(), by.is_zero());
+    let (price, cost) = (step.extra_price, step.extra_cost);
+    let said = [
+        match turn(price) {
+            (true, _) => say!(sales::price_rises, small = small, large = large, by = by(price)),
+            (_, true) => say!(sales::price_stays, small = small, large = large),
+            _ => say!(sales::price_falls, small = small, large = large, by = by(price)),
+        },
+        match turn(cost) {
+            (true, _) => say!(sales::cost_rises, by = by(cost)),
+            (_, true) => say!(sales::cost_stays).to_string(),
+            _ => say!(sales::cost_falls, by = by(cost)),
+        },
+    ];
+    let kept = step.kept.map(|kept| {
+        if kept.is_positive() {
+            say!(sales::you_keep, share = speaker.percent(kept))
+        } else {
+            say!(sales::you_keep_nothing).to_string()
         }
-        Some(_) => "nothing of the extra price is kept".to_string(),
-        None => "there is no extra price to keep".to_string(),
-    };
-    let (price, cost) = (moves(step.extra_price), moves(step.extra_cost));
-    format!("From {} to {} the price {price}, the cost {cost}: {kept}.", name(from), name(to))
+    });
+    said.into_iter().chain(kept).collect::<Vec<_>>().join(" ")
 }
 
 /// The largest part of the cost of the largest size, and its share there and in the smallest:
-/// "Largest part of the cost: Ingredients, 61.0 % in 12 fl oz, 66.2 % in 24 fl oz."
+/// "Biggest cost: Ingredients, 61.0% in 12 fl oz and 66.2% in 24 fl oz."
 pub fn largest_part(sizes: &[SizeRow], book: &Book, speaker: &Speaker) -> String {
     let (Some(smallest), Some(largest)) = (sizes.first(), sizes.last()) else { return String::new() };
     let (mut place, mut most) = (0, Money::ZERO);
@@ -104,19 +115,25 @@ pub fn largest_part(sizes: &[SizeRow], book: &Book, speaker: &Speaker) -> String
         }
     }
     let Some(name) = Part::ALL.get(place).filter(|_| most.is_positive()) else {
-        return "Nothing is paid for.".to_string();
+        return say!(sales::no_costs_yet).to_string();
     };
     let share = |row: &SizeRow| {
         let cost = row.parts.get(place).copied().unwrap_or_default();
-        let share = cost.ratio_to(row.cost).map(Share::from_fraction).unwrap_or_default();
-        let share = speaker.percent(share);
-        format!("{share} in {}", book.name(Key::Container(row.container)))
+        speaker.percent(cost.ratio_to(row.cost).map(Share::from_fraction).unwrap_or_default())
     };
-    let mut shares = vec![share(smallest)];
-    if sizes.len() > 1 {
-        shares.push(share(largest));
+    let size = |row: &SizeRow| book.name(Key::Container(row.container));
+    let part = part(*name);
+    if sizes.len() == 1 {
+        return say!(sales::biggest_cost, part = part, share = share(smallest), size = size(smallest));
     }
-    format!("Largest part of the cost: {}, {}.", part(*name), shares.join(", "))
+    say!(
+        sales::biggest_cost_in_two,
+        part = part,
+        share = share(smallest),
+        size = size(smallest),
+        other_share = share(largest),
+        other = size(largest)
+    )
 }
 
 /// Why something cannot be tried.
@@ -124,10 +141,9 @@ pub fn what_if_error(error: &WhatIfError, book: &Book, speaker: &Speaker) -> Str
     match error {
         WhatIfError::Refused(refused) => refusal(refused, book),
         WhatIfError::OverTheRim(brimful) => {
-            let brimful = speaker.volume(*brimful);
-            format!("The container holds {brimful} to the rim. Type less.")
+            say!(sales::over_brimful, brimful = speaker.volume(*brimful))
         }
-        WhatIfError::NothingPoured => "Something must be poured. Type more than zero.".to_string(),
+        WhatIfError::NothingPoured => say!(sales::nothing_filled).to_string(),
         WhatIfError::Arithmetic(error) => overflow(*error),
     }
 }

@@ -1,25 +1,32 @@
 //! What a trial of a change shows.
 
-use super::Speaker;
 use super::dates::day;
 use super::market::signed_money;
+use super::{Speaker, number};
 use crate::foundation::measure::{Date, Exact, Money};
 use crate::foundation::statistics::{Interval, MOST_MORE, Spread};
+use crate::say;
 use crate::sizes::trial::{Judged, More, Verdict};
 
 /// Mondays that are named one by one.
 const NAMED: usize = 4;
 
+fn count(weeks: u32) -> usize {
+    usize::try_from(weeks).unwrap_or(usize::MAX)
+}
+
 /// What a trial does not prove.
-pub const TRIAL_CAUTION: &str = "A trial is no proof. Weather, season, holidays, a new neighbour or a price elsewhere change sales too, and the change under trial gets the credit or the blame for all of it. Compare like weeks with like, and change one thing at a time.";
+pub fn trial_caution() -> &'static str {
+    say!(sales::trial_caution)
+}
 
 /// A verdict in a word or two.
-pub const fn verdict(verdict: Verdict) -> &'static str {
+pub fn verdict(verdict: Verdict) -> &'static str {
     match verdict {
-        Verdict::Better => "Better",
-        Verdict::Worse => "Worse",
-        Verdict::NotYetClear(_) => "Not yet clear",
-        Verdict::NotEnough { .. } => "Not enough weeks",
+        Verdict::Better => say!(sales::better),
+        Verdict::Worse => say!(sales::worse),
+        Verdict::NotYetClear(_) => say!(sales::not_clear_yet),
+        Verdict::NotEnough { .. } => say!(sales::needs_more_weeks),
     }
 }
 
@@ -27,44 +34,28 @@ pub const fn verdict(verdict: Verdict) -> &'static str {
 pub fn verdict_means(judged: &Judged) -> String {
     let nothing_sold = judged.before.nothing_sold() && judged.after.nothing_sold();
     match judged.verdict {
-        Verdict::NotYetClear(More::NoDifference) if nothing_sold => {
-            "Nothing of it was sold in any of these weeks, so there is nothing to compare.".to_string()
-        }
-        Verdict::Better => format!("The weeks since the change brought more than those before.{}", scatter(judged)),
-        Verdict::Worse => format!("The weeks since the change brought less than those before.{}", scatter(judged)),
-        Verdict::NotYetClear(More::NoDifference) => {
-            "The weeks before and since brought the same on average: there is no difference to become clear."
-                .to_string()
-        }
-        Verdict::NotYetClear(More::Weeks(more)) => {
-            let weeks = if more == 1 { "1 week more".to_string() } else { format!("{more} weeks more") };
-            format!(
-                "The difference may still be chance. If the weeks go on as they did, it would likely take {weeks} until it is clear."
-            )
-        }
-        Verdict::NotYetClear(More::TooMany) => format!(
-            "The difference may be chance: beside how weeks scatter, and how few there are before the change, it is so small that even {MOST_MORE} weeks more, two years, would likely not make it clear. Weeks from longer before, if you have them, may."
-        ),
+        Verdict::NotYetClear(More::NoDifference) if nothing_sold => say!(sales::nothing_sold).to_string(),
+        Verdict::Better => [say!(sales::weeks_earned_more), scatter(judged)].join(" "),
+        Verdict::Worse => [say!(sales::weeks_earned_less), scatter(judged)].join(" "),
+        Verdict::NotYetClear(More::NoDifference) => say!(sales::no_difference).to_string(),
+        Verdict::NotYetClear(More::Weeks(more)) => say!(sales::may_be_chance, weeks = count(more)),
+        Verdict::NotYetClear(More::TooMany) => say!(sales::too_small_to_tell, weeks = number(count(MOST_MORE))),
         Verdict::NotEnough { before, after } => {
-            let still = |count: usize, side: &str| match count {
-                0 => None,
-                1 => Some(format!("1 week more {side}")),
-                count => Some(format!("{count} weeks more {side}")),
-            };
-            let needed: Vec<String> =
-                [still(before, "before the change"), still(after, "with it")].into_iter().flatten().collect();
-            format!("A comparison needs two weeks on each side, to see how weeks scatter: {}.", needed.join(" and "))
+            let needed = [
+                Some(say!(sales::two_weeks_each_side).to_string()),
+                (before > 0).then(|| say!(sales::weeks_needed_before, weeks = before)),
+                (after > 0).then(|| say!(sales::weeks_needed_since, weeks = after)),
+            ];
+            needed.into_iter().flatten().collect::<Vec<_>>().join(" ")
         }
     }
 }
 
-/// That the weeks do not scatter at all, where they do not.
+/// Whether the weeks scatter at all, and what that says of the difference.
 fn scatter(judged: &Judged) -> &'static str {
     match judged.interval {
-        Some(Interval::Point(_)) => {
-            " But the weeks on each side are all alike, which real weeks never are: check what was written down."
-        }
-        _ => " Chance alone would rarely make such a difference.",
+        Some(Interval::Point(_)) => say!(sales::weeks_all_alike),
+        _ => say!(sales::chance_is_unlikely),
     }
 }
 
@@ -73,12 +64,14 @@ pub fn trial_difference(interval: &Interval, speaker: &Speaker) -> String {
     signed_money(Money::from_major(interval.difference()), speaker)
 }
 
-/// Its interval: "from −$1.20 to +$6.40".
+/// Its interval: "−$1.20 to +$6.40".
 pub fn trial_interval(interval: &Interval, speaker: &Speaker) -> String {
     let signed = |number| signed_money(Money::from_major(number), speaker);
     match interval {
-        Interval::Point(_) => "no scatter to judge by".to_string(),
-        Interval::Range { low, high, .. } => format!("from {} to {}", signed(*low), signed(*high)),
+        Interval::Point(_) => say!(sales::no_range).to_string(),
+        Interval::Range { low, high, .. } => {
+            say!(sales::likely_between, low = signed(*low), high = signed(*high))
+        }
     }
 }
 
@@ -89,26 +82,31 @@ pub fn trial_how(judged: &Judged, speaker: &Speaker) -> String {
         return String::new();
     };
     let money = |number: Exact| speaker.money(Money::from_major(number));
-    let weeks = |spread: &Spread| format!("{} over {} weeks", money(spread.mean), spread.count);
+    let weeks = |spread: &Spread| number(count(spread.count));
     let difference = interval.difference();
-    let than = if difference.is_negative() { "less" } else { "more" };
-    let means = format!(
-        "Mean before {}, with the change {}: {} {than} a week.",
-        weeks(before),
-        weeks(after),
-        money(difference.abs())
-    );
-    match interval {
-        Interval::Point(_) => format!("{means} No week differs from the others on its side, so there is no interval."),
-        Interval::Range { low, high, degrees, .. } => format!(
-            "{means} Single weeks lie about {} from their mean before and {} with the change (standard deviation). From these, by Welch's t with {} degrees of freedom, the interval from {} to {}: 95 times of 100 such an interval holds the true difference.",
-            money(before.deviation),
-            money(after.deviation),
-            speaker.rounded(*degrees, 1),
-            money(*low),
-            money(*high)
+    let gap = money(difference.abs());
+    let range = match interval {
+        Interval::Point(_) => say!(sales::no_range_in_math).to_string(),
+        Interval::Range { low, high, degrees, .. } => say!(
+            sales::range_in_math,
+            before = money(before.deviation),
+            since = money(after.deviation),
+            degrees = speaker.rounded(*degrees, 1),
+            low = money(*low),
+            high = money(*high)
         ),
-    }
+    };
+    [
+        say!(sales::average_before, money = money(before.mean), weeks = weeks(before)),
+        say!(sales::average_since, money = money(after.mean), weeks = weeks(after)),
+        if difference.is_negative() {
+            say!(sales::less_per_week, money = gap)
+        } else {
+            say!(sales::more_per_week, money = gap)
+        },
+        range,
+    ]
+    .join(" ")
 }
 
 /// Which weeks are not counted, and why. Returns an empty text if all are.
@@ -117,18 +115,14 @@ pub fn trial_left_out(judged: &Judged) -> String {
     let mut said = Vec::new();
     if !missing.is_empty() {
         let named: Vec<String> = missing.iter().take(NAMED).map(|monday| day(**monday)).collect();
-        let more = match missing.len().saturating_sub(named.len()) {
-            0 => String::new(),
-            count => format!(" and {count} more"),
-        };
-        said.push(format!(
-            "Not written down, so left out: {} {}{more}.",
-            if missing.len() == 1 { "the week of" } else { "the weeks of" },
-            named.join(", ")
-        ));
+        let weeks = named.join(", ");
+        said.push(match missing.len().saturating_sub(named.len()) {
+            0 => say!(sales::weeks_missing, count = missing.len(), weeks = weeks),
+            more => say!(sales::weeks_missing_and_more, weeks = weeks, more = number(more)),
+        });
     }
     if let Some(running) = judged.running {
-        said.push(format!("The week of {} is not over yet and not counted.", day(running)));
+        said.push(say!(sales::running_week, day = day(running)));
     }
     said.join(" ")
 }

@@ -3,7 +3,7 @@
 
 use brimwright::book::{Book, Edit, Key, Record};
 use brimwright::drink::ledger::{Ledger, OfferError};
-use brimwright::exchange::{Lack, offer_columns, read, write_offers};
+use brimwright::exchange::{Column, Lack, Said, read, write_offers};
 use brimwright::words;
 
 use super::demo;
@@ -43,10 +43,15 @@ const BOOK: &str = r#"{
 }"#;
 
 fn csv(book: &Book) -> String {
-    write_offers(book, &Ledger::of(book), &|lack| match lack {
-        Lack::Offer(OfferError::Cost(_)) => "There is no pack, yet".to_string(),
-        other => format!("{other:?}"),
-    })
+    let said = Said {
+        head: &|column| words::offers_column(column, book.settings().currency),
+        status: &|status| words::offer_status(status).to_string(),
+        reason: &|lack| match lack {
+            Lack::Offer(OfferError::Cost(_)) => "There is no pack, yet".to_string(),
+            other => format!("{other:?}"),
+        },
+    };
+    write_offers(book, &Ledger::of(book), said)
 }
 
 /// By hand, for 500 mL: ingredients 4 * 0.5; set 2 / 10; labour 18 / 60; unsold 0.2 / 0.8 of
@@ -57,13 +62,13 @@ fn csv(book: &Book) -> String {
 fn rows_are_exact_to_the_byte() {
     let expected = concat!(
         "\u{feff}Drink,Container,Fill (mL),Ingredients (EUR),Packaging (EUR),Labor (EUR),Processing fee (EUR),",
-        "Shop costs (EUR),Waste (EUR),Full cost (EUR),Suggested price (EUR),Your price (EUR),Price before tax (EUR),",
+        "Overhead (EUR),Waste (EUR),Full cost (EUR),Suggested price (EUR),Your price (EUR),Price before tax (EUR),",
         "Sales tax (EUR),Card fee and commission (EUR),Profit per drink (EUR),Margin (fraction),",
-        "Target margin (fraction),Sold per week (drinks),Standing,Reason\r\n",
-        "Other,\"Bottle, 500 mL\",500,,,,,,,,,5,,,,,,,12.5,cannot be computed,\"There is no pack, yet\"\r\n",
-        "Plain,\"'=1+1 \"\"small\"\"\",250,1,0,0.3,0.25,0.1,0.4125,2.0625,3.75,,,,,,,0.5,,without a price,\r\n",
+        "Target margin (fraction),Drinks sold per week,Status,Reason\r\n",
+        "Other,\"Bottle, 500 mL\",500,,,,,,,,,5,,,,,,,12.5,Needs details,\"There is no pack, yet\"\r\n",
+        "Plain,\"'=1+1 \"\"small\"\"\",250,1,0,0.3,0.25,0.1,0.4125,2.0625,3.75,,,,,,,0.5,,No price yet,\r\n",
         "Plain,\"Bottle, 500 mL\",500,2,0.2,0.3,0.25,0.1,0.7125,3.5625,7.35,9.6,8,1.6,0.292,4.1455,0.6171875,0.5,,",
-        "on target,\r\n",
+        "On target,\r\n",
     );
     assert_eq!(csv(&read(BOOK).unwrap()), expected);
 }
@@ -74,7 +79,7 @@ fn a_missing_suggestion_has_its_reason() {
     let dear = BOOK.replace("\"share\": \"0.02\"", "\"share\": \"0.6\"");
     let book = read(dear.replace("\"covers\": \"goods\"", "\"covers\": \"everything\"")).unwrap();
     let text = words::offers_csv(&book, &Ledger::of(&book));
-    let reason = ",0.5,,without a price,No price reaches a margin of 50.0\u{a0}%: fees and commission alone leave less than 28.0\u{a0}% of any price. Lower the target or the fees.\r\n";
+    let reason = ",0.5,,No price yet,No price reaches a 50.0\u{a0}% margin. Fees and commission leave less than 28.0\u{a0}% of any price. Lower the target or the fees.\r\n";
     assert!(text.contains(reason), "{text}");
 }
 
@@ -112,7 +117,7 @@ fn a_loss_is_a_plain_negative_number() {
     let cheap = BOOK.replace("\"price\": \"9.6\"", "\"price\": \"1.2\"");
     let text = csv(&read(cheap).unwrap());
     // Price without tax 1; fees 0.024 + 0.1; 1 - 0.124 - 3.5625, and 1 - 3.0625 over 1.
-    assert!(text.contains(",7.35,1.2,1,0.2,0.124,-2.6865,-2.0625,0.5,,under target,\r\n"), "{text}");
+    assert!(text.contains(",7.35,1.2,1,0.2,0.124,-2.6865,-2.0625,0.5,,Below target,\r\n"), "{text}");
 }
 
 #[test]
@@ -122,8 +127,10 @@ fn the_demo_has_a_full_row_for_every_offer() {
     assert!(text.ends_with("\r\n"));
     assert_eq!(text.matches("\r\n").count(), 1 + book.offers().count());
     let first = text.lines().next().unwrap();
-    assert_eq!(first, format!("\u{feff}{}", offer_columns(book.settings().currency).join(",")));
-    assert!(!text.contains("cannot be computed"));
+    let heads: Vec<String> =
+        Column::all().map(|column| words::offers_column(column, book.settings().currency)).collect();
+    assert_eq!(first, format!("\u{feff}{}", heads.join(",")));
+    assert!(!text.contains("Needs details"));
     let rows: Vec<&str> = text.lines().skip(1).collect();
     assert!(rows.is_sorted_by_key(|row| row.split(',').next()));
 }

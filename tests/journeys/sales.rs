@@ -4,6 +4,7 @@
 use std::fs;
 use std::path::{Path, PathBuf};
 
+use brimwright::say;
 use fantoccini::key::Key;
 use serde_json::{Value, json};
 
@@ -12,8 +13,6 @@ use crate::harness::{By, DEMO, Journey};
 /// The first drink by name that is sold in cups: Berry Lantern.
 const SMALL: By<'_> = By::Nth(0, &By::Label("Cup, 12 fl oz"));
 const MEDIUM: By<'_> = By::Nth(0, &By::Label("Cup, 16 fl oz"));
-
-const TILL: By<'_> = By::Label("List of sales (CSV)");
 
 /// Two good rows and two bad ones; the fifteenth tells that the day comes first.
 const LIST: &str = "Sold on;Item;Size;Number\r\n\
@@ -29,75 +28,94 @@ async fn a_week_is_typed_and_others_come_from_the_till() {
     let journey = without_weeks("sales").await;
     journey.go("#/sizes/sales").await;
     // 939 is the sum of the demo's usual weeks; times what each contributes, by Python's decimal.
-    journey.expect_figures("A usual week", &[("Drinks a week", "939"), ("Contribution a week", "$3,346.37")]).await;
-    journey.wait_for_text("Not counted: Orchard Green, Jug, 64 fl oz (no price yet).").await;
-    journey.wait_for_text("No week yet.").await;
+    let typical = [(say!(sales::drinks_sold_per_week), "939"), (say!(sales::profit_per_week), "$3,346.37")];
+    journey.expect_figures(say!(sales::typical_week), &typical).await;
+    let jug = say!(sales::size_without_price, size = "Orchard Green, Jug, 64 fl oz");
+    journey.wait_for_text(&say!(sales::not_counted, sizes = jug)).await;
+    journey.wait_for_text(say!(sales::no_weeks_yet)).await;
     journey.screenshot("empty").await;
 
     journey.go("#/sizes/sales/2024-01-01").await;
-    journey.wait_for_text("Week of 1 Jan 2024").await;
+    let first_week = say!(sales::week_of, day = "1 Jan 2024");
+    let heading = [&*first_week, say!(sales::monday_to_sunday)].join(" ");
+    journey.wait_for_text(&first_week).await;
     journey.enter(SMALL, "20").await;
-    let figures = [("Drinks sold", "20"), ("Contribution", "$55.89")];
-    journey.expect_figures("Week of 1 Jan 2024 Mon to Sun", &figures).await;
-    let jug = By::Label("Jug, 64 fl oz");
-    journey.enter(jug, "3").await;
-    let no_price = "This size has no price yet, so nobody knows what one brings. Give it a menu price first.";
-    assert_eq!(journey.sentence_of(jug).await, no_price);
-    journey.wait_for_text("Fix “Jug, 64 fl oz” to see this.").await;
-    journey.press(jug, Key::Escape).await;
-    journey.expect_figures("Week of 1 Jan 2024 Mon to Sun", &figures).await;
+    let figures = [(say!(sales::drinks_sold), "20"), (say!(sales::profit), "$55.89")];
+    journey.expect_figures(&heading, &figures).await;
+    let jug = "Jug, 64 fl oz";
+    journey.enter(By::Label(jug), "3").await;
+    assert_eq!(journey.sentence_of(By::Label(jug)).await, say!(sales::no_price_yet));
+    journey.wait_for_text(&say!(book::fix_field_to_see, field = jug)).await;
+    journey.press(By::Label(jug), Key::Escape).await;
+    journey.expect_figures(&heading, &figures).await;
     journey.screenshot("week").await;
 
-    journey.click(By::Text("Sales")).await;
-    journey.attach(TILL, &file("letter.csv", "A letter to my aunt")).await;
-    let no_columns =
-        "The file has no columns: no comma, semicolon or tab stands in its first line. Save the list as CSV.";
-    journey.wait_for_text(no_columns).await;
+    journey.click(By::Text(say!(sales::sales))).await;
+    let register = By::Label(say!(sales::sales_file));
+    journey.attach(register, &file("letter.csv", "A letter to my aunt")).await;
+    journey.wait_for_text(say!(sales::file_without_columns)).await;
 
     let list = file("list.csv", LIST);
-    journey.attach(TILL, &list).await;
-    journey.wait_for_text("Choose which column says what was sold and which how many.").await;
-    for (column, head) in
-        [("Drink, or drink and size", "Item"), ("Size", "Size"), ("How many", "Number"), ("Day", "Sold on")]
-    {
+    journey.attach(register, &list).await;
+    journey.wait_for_text(say!(sales::choose_columns)).await;
+    for (column, head) in [
+        (say!(sales::column_drink), "Item"),
+        (say!(sales::column_size), "Size"),
+        (say!(sales::column_quantity), "Number"),
+        (say!(sales::column_date), "Sold on"),
+    ] {
         journey.choose(By::Label(column), head).await;
     }
-    journey.wait_for_text("2 rows can be taken in; 2 rows will be left out:").await;
-    let weeks =
-        ["Week of 8 Jan 2024: 30 sold, contribution $83.83", "Week of 15 Jan 2024: 12 sold, contribution $46.40"];
-    journey.expect_each(".till-weeks li", &weeks).await;
+    let two_and_two = [say!(sales::rows_ready, rows = 2_usize), say!(sales::rows_to_skip, rows = 2_usize)].join(" ");
+    journey.wait_for_text(&two_and_two).await;
+    let week = |day: &str, drinks: usize, profit: &str| {
+        say!(sales::week_to_import, day = day, drinks = drinks, profit = profit)
+    };
+    let weeks = [week("8 Jan 2024", 30, "$83.83"), week("15 Jan 2024", 12, "$46.40")];
+    journey.expect_each(".till-weeks li", &weeks.each_ref().map(String::as_str)).await;
+    let unknown = say!(sales::row_of_unknown_size, drink = "Berry Lantern", size = "Cup, 40 fl oz");
     let bad = [
-        "Line 4: “08/01/2024 | Berry Lantern | Cup, 40 fl oz | 2”. Berry Lantern is not sold in “Cup, 40 fl oz”.",
-        "Line 5: “15/01/2024 | Cocoa Cart | Cup, 12 fl oz | -1”. The number is below zero, as for returns. \
-         Take returns off what was sold, in the list.",
+        say!(sales::row_skipped, line = "4", row = "08/01/2024 | Berry Lantern | Cup, 40 fl oz | 2", why = unknown),
+        say!(
+            sales::row_skipped,
+            line = "5",
+            row = "15/01/2024 | Cocoa Cart | Cup, 12 fl oz | -1",
+            why = say!(sales::row_below_zero)
+        ),
     ];
-    journey.expect_each(".till-bad li", &bad).await;
+    journey.expect_each(".till-bad li", &bad.each_ref().map(String::as_str)).await;
     journey.screenshot("till").await;
-    journey.click(By::Text("Take these sales in")).await;
-    journey.wait_for_text("2 rows taken in. 2 rows left out. Undo takes them out again.").await;
-    let written = [
-        "Week of 15 Jan 2024 12 sold $46.40",
-        "Week of 8 Jan 2024 30 sold $83.83",
-        "Week of 1 Jan 2024 20 sold $55.89",
+    journey.click(By::Text(say!(sales::import_sales))).await;
+    let imported = [
+        say!(sales::rows_imported, rows = 2_usize),
+        say!(sales::rows_skipped, rows = 2_usize),
+        say!(sales::undo_import).to_owned(),
     ];
+    journey.wait_for_text(&imported.join(" ")).await;
+    let row = |day: &str, drinks: usize, profit: &str| {
+        let (week, sold) = (say!(sales::week_of, day = day), say!(sales::drinks_in_week, drinks = drinks));
+        [week, sold, profit.to_owned()].join(" ")
+    };
+    let written = [row("15 Jan 2024", 12, "$46.40"), row("8 Jan 2024", 30, "$83.83"), row("1 Jan 2024", 20, "$55.89")];
+    let written = written.each_ref().map(String::as_str);
     journey.expect_each(".rows li", &written).await;
 
     // The columns are remembered.
-    journey.attach(TILL, &list).await;
-    journey.expect_value(By::Label("How many"), "Number").await;
-    journey.wait_for_text("2 rows can be taken in; 2 rows will be left out:").await;
-    journey.click(By::Text("Leave it")).await;
+    journey.attach(register, &list).await;
+    journey.expect_value(By::Label(say!(sales::column_quantity)), "Number").await;
+    journey.wait_for_text(&two_and_two).await;
+    journey.click(By::Text(say!(common::cancel))).await;
 
     // (20 + 30 + 0) / 3 and (0 + 0 + 12) / 3.
     journey.expect_value(SMALL, "34").await;
-    journey.click(By::Text("Use the average of the last 4 weeks as the usual week")).await;
+    journey.click(By::Text(say!(sales::use_average))).await;
     journey.expect_value(SMALL, "16.7").await;
     journey.expect_value(MEDIUM, "4").await;
     journey.screenshot("averaged").await;
-    journey.click(By::Text("Undo")).await;
+    journey.click(By::Text(say!(common::undo))).await;
     journey.expect_value(SMALL, "34").await;
     journey.expect_value(MEDIUM, "42").await;
-    journey.click(By::Text("Undo")).await;
+    journey.click(By::Text(say!(common::undo))).await;
     journey.expect_each(".rows li", &written[2..]).await;
     journey.wait_until_saved().await;
     assert_eq!(journey.console_errors().await, Vec::<String>::new());
@@ -107,14 +125,14 @@ async fn a_week_is_typed_and_others_come_from_the_till() {
 async fn without_weeks(name: &'static str) -> Journey {
     let journey = Journey::start(name).await;
     journey.open().await;
-    journey.click(By::Text("Look around in Marrowgate Juice Hall")).await;
+    journey.click(By::Text(say!(first::look_around))).await;
     journey.wait_for_text("Orchard Green").await;
     let mut book: Value = serde_json::from_slice(&fs::read(DEMO).expect("the demo's file")).expect("JSON");
     book["weeks"] = json!([]);
-    journey.click(By::Text("Book")).await;
-    journey.attach(By::Label("Import a book file"), &file("book.json", &book.to_string())).await;
-    journey.click(By::Text("Replace this book")).await;
-    journey.wait_for_text_gone("in place of this book").await;
+    journey.click(By::Text(say!(first::book))).await;
+    journey.attach(By::Label(say!(book::import_book_file)), &file("book.json", &book.to_string())).await;
+    journey.click(By::Text(say!(book::replace_book))).await;
+    journey.wait_for_text_gone(say!(book::replace_book)).await;
     journey
 }
 

@@ -4,33 +4,51 @@
 //! Everything is invented. Each expected figure was worked out by hand, from the formulas that
 //! stand beside it; none comes from the engine.
 
+use std::sync::LazyLock;
+
+use brimwright::say;
 use fantoccini::key::Key;
 
 use crate::entering;
 use crate::harness::{By, Journey};
 
-const PRICE: By<'_> = By::Label("Large: price");
-const POURED: By<'_> = By::Label("Small: poured");
-const INGREDIENTS: By<'_> = By::Label("Ingredients cost more by");
-const TARGET: By<'_> = By::Label("Target margin");
+static PRICE: LazyLock<String> = LazyLock::new(|| say!(sales::price_of, size = "Large"));
+static FILL: LazyLock<String> = LazyLock::new(|| say!(sales::fill_of, size = "Small"));
+
+fn ingredients() -> &'static str {
+    say!(sales::ingredient_cost_change)
+}
+
+fn target() -> &'static str {
+    say!(sales::target_margin)
+}
+
+fn slider(field: &str) -> String {
+    say!(book::slider_of_field, field = field)
+}
+
+/// What the head says Undo takes back.
+fn undo(change: &str) -> String {
+    say!(first::undo_change, change = change)
+}
 
 #[tokio::test]
 async fn what_is_tried_changes_nothing_until_it_is_used() {
     let journey = entering::metric_book("what_if").await;
-    journey.enter(TARGET, "60").await;
-    journey.enter(By::Label("Prices may end in"), ".00 .25 .50 .75").await;
+    journey.enter(By::Label(say!(drinks::target_margin)), "60").await;
+    journey.enter(By::Label(say!(book::price_endings)), ".00 .25 .50 .75").await;
     entering::ingredient(&journey, "Coconut water", "10 L", "20").await;
     for (name, rim) in [("Small", "270"), ("Large", "520")] {
         entering::container(&journey, name, rim, "20").await;
     }
-    entering::drink(&journey, "Still", "Pressed", "250").await;
+    entering::drink(&journey, "Still", say!(first::type_pressed), "250").await;
     entering::line(&journey, "Coconut water", "250").await;
     sold(&journey, "Small", "4").await;
     sold(&journey, "Large", "6").await;
-    journey.click(By::Text("Sizes side by side")).await;
+    journey.click(By::Text(say!(drinks::compare_sizes))).await;
 
     today(&journey).await;
-    journey.click(By::Text("What if")).await;
+    journey.click(By::Text(say!(sales::what_if))).await;
     slid(&journey).await;
     tried(&journey).await;
     cannot_be(&journey).await;
@@ -41,122 +59,168 @@ async fn what_is_tried_changes_nothing_until_it_is_used() {
 
 async fn sold(journey: &Journey, container: &str, price: &str) {
     entering::sold_in(journey, container).await;
-    journey.enter(By::Label("Menu price"), price).await;
-    journey.click(By::Text("The drink")).await;
-    journey.wait_for_text("Sizes it is sold in").await;
+    journey.enter(By::Label(say!(drinks::menu_price)), price).await;
+    journey.click(By::Text(say!(drinks::back_to_drink))).await;
+    journey.wait_for_text(say!(drinks::sizes_you_sell)).await;
+}
+
+/// The figures of both sizes, those of the small one first.
+struct Figures {
+    fill: [String; 2],
+    price: [String; 2],
+    cost: [String; 2],
+    profit: [String; 2],
+    margin: [String; 2],
+    suggested: [String; 2],
+}
+
+/// Figures that nothing is tried of.
+fn plain(figures: [&str; 2]) -> [String; 2] {
+    figures.map(str::to_owned)
+}
+
+/// A figure as it is and as it would be.
+fn moved(was: &str, is: &str) -> String {
+    [say!(sales::was_today), was, say!(sales::is_tried), is].join(" ")
+}
+
+async fn expect(journey: &Journey, figures: &Figures) {
+    let none = plain([say!(sales::no_figure), say!(sales::no_figure)]);
+    let on_target = plain([say!(first::on_target), say!(first::on_target)]);
+    let rows = [
+        ("", &plain(["Small", "Large"])),
+        (say!(sales::fill), &figures.fill),
+        (say!(sales::price), &figures.price),
+        (say!(common::cost), &figures.cost),
+        (say!(sales::profit_per_drink), &figures.profit),
+        (say!(common::margin), &figures.margin),
+        (say!(sales::profit_per_labor_minute), &none),
+        (say!(sales::suggested_price), &figures.suggested),
+        (say!(sales::target), &on_target),
+    ];
+    let rows = rows.map(|(name, [small, large])| [name, small.as_str(), large.as_str()]);
+    let rows: Vec<&[&str]> = rows.iter().map(|row| row.as_slice()).collect();
+    journey.expect_rows(say!(sales::per_drink), &rows).await;
 }
 
 /// 250 and 500 mL of 2.00 a litre: 0.50 of 4.00 and 1.00 of 6.00. At 60 %: 1.25 and 2.50.
 async fn today(journey: &Journey) {
-    let rows: [&[&str]; 9] = [
-        &["", "Small", "Large"],
-        &["Poured", "250 mL", "500 mL"],
-        &["Price", "$4.00", "$6.00"],
-        &["Cost", "$0.50", "$1.00"],
-        &["Left after everything", "$3.50", "$5.00"],
-        &["Margin", "87.5 %", "83.3 %"],
-        &["Left per minute of hands", "none", "none"],
-        &["Suggested for the target", "$1.25", "$2.50"],
-        &["Target", "on target", "on target"],
-    ];
-    journey.expect_rows("Per drink", &rows).await;
+    let figures = Figures {
+        fill: plain(["250 mL", "500 mL"]),
+        price: plain(["$4.00", "$6.00"]),
+        cost: plain(["$0.50", "$1.00"]),
+        profit: plain(["$3.50", "$5.00"]),
+        margin: plain(["87.5 %", "83.3 %"]),
+        suggested: plain(["$1.25", "$2.50"]),
+    };
+    expect(journey, &figures).await;
 }
 
 /// 200 mL and 500 mL of 2.50 a litre: 0.50 as before, and 1.25. 4.25 / 5.50 = 0.77273; 1.25 / 0.4 =
 /// 3.125, up to 3.25.
-const TRIED: [&[&str]; 9] = [
-    &["", "Small", "Large"],
-    &["Poured", "today 250 mL tried 200 mL", "500 mL"],
-    &["Price", "$4.00", "today $6.00 tried $5.50"],
-    &["Cost", "$0.50", "today $1.00 tried $1.25"],
-    &["Left after everything", "$3.50", "today $5.00 tried $4.25"],
-    &["Margin", "87.5 %", "today 83.3 % tried 77.3 %"],
-    &["Left per minute of hands", "none", "none"],
-    &["Suggested for the target", "$1.25", "today $2.50 tried $3.25"],
-    &["Target", "on target", "on target"],
-];
+fn as_tried() -> Figures {
+    Figures {
+        fill: [moved("250 mL", "200 mL"), "500 mL".into()],
+        price: ["$4.00".into(), moved("$6.00", "$5.50")],
+        cost: ["$0.50".into(), moved("$1.00", "$1.25")],
+        profit: ["$3.50".into(), moved("$5.00", "$4.25")],
+        margin: ["87.5 %".into(), moved("83.3 %", "77.3 %")],
+        suggested: ["$1.25".into(), moved("$2.50", "$3.25")],
+    }
+}
 
 /// A step of a slider is five cents, or a millilitre.
 async fn slid(journey: &Journey) {
-    journey.press(By::Label("Large: price, as a slider"), Key::Left).await;
-    journey.expect_value(PRICE, "5.95").await;
-    journey.press(By::Label("Small: poured, as a slider"), Key::Right).await;
-    journey.expect_value(POURED, "251 mL").await;
-    journey.press(By::Label("Ingredients cost more by, as a slider"), Key::Right).await;
-    journey.expect_value(INGREDIENTS, "1").await;
-    journey.press(By::Label("Target margin, as a slider"), Key::Right).await;
-    journey.expect_value(TARGET, "61").await;
-    assert_eq!(journey.title_of_undo().await, "Undo: Menu price", "nothing was changed in the book");
-    journey.click(By::Text("Back to today's")).await;
+    for (field, key, value) in [
+        (PRICE.as_str(), Key::Left, "5.95"),
+        (FILL.as_str(), Key::Right, "251 mL"),
+        (ingredients(), Key::Right, "1"),
+        (target(), Key::Right, "61"),
+    ] {
+        journey.press(By::Label(&slider(field)), key).await;
+        journey.expect_value(By::Label(field), value).await;
+    }
+    nothing_changed(journey).await;
+    journey.click(By::Text(say!(sales::clear_changes))).await;
     today(journey).await;
 }
 
+async fn nothing_changed(journey: &Journey) {
+    let last = undo(say!(drinks::menu_price));
+    assert_eq!(journey.title_of_undo().await, last, "nothing was changed in the book");
+}
+
+async fn try_all(journey: &Journey) {
+    journey.enter(By::Label(&PRICE), "5.50").await;
+    journey.enter(By::Label(&FILL), "200").await;
+    journey.enter(By::Label(ingredients()), "25").await;
+}
+
 async fn tried(journey: &Journey) {
-    journey.enter(PRICE, "5.50").await;
-    journey.enter(POURED, "200").await;
-    journey.enter(INGREDIENTS, "25").await;
-    journey.expect_rows("Per drink", &TRIED).await;
+    try_all(journey).await;
+    expect(journey, &as_tried()).await;
     // 5.50 - 4.00; 1.25 - 0.50; (4.25 - 3.50) / 1.50.
-    let step =
-        "From Small to Large the price rises by $1.50, the cost rises by $0.75: 50.0 % of the extra price is kept.";
-    journey.wait_for_text(step).await;
-    assert_eq!(journey.title_of_undo().await, "Undo: Menu price", "nothing was changed in the book");
+    let step = [
+        say!(sales::price_rises, small = "Small", large = "Large", by = "$1.50"),
+        say!(sales::cost_rises, by = "$0.75"),
+        say!(sales::you_keep, share = "50.0 %"),
+    ];
+    journey.wait_for_text(&step.join(" ")).await;
+    nothing_changed(journey).await;
     journey.screenshot("what_if").await;
 }
 
 /// What cannot be is explained at its field, and what was tried before stays.
 async fn cannot_be(journey: &Journey) {
+    let (price, fill) = (PRICE.as_str(), FILL.as_str());
     for (field, text, error) in [
-        (PRICE, "0", "The menu price must be more than zero."),
-        (PRICE, "cheap", "“cheap” is not a number. Type digits, such as 9.50."),
-        (POURED, "271", "The container holds 270 mL to the rim. Type less."),
-        (POURED, "0", "Something must be poured. Type more than zero."),
-        (INGREDIENTS, "101", "Type from -50 to 100, such as 20 for a fifth more."),
-        (TARGET, "100", "The target margin must be at least 0 % and under 100 %. Type 65 for 65 %."),
+        (price, "0", say!(refusals::not_positive, field = say!(drinks::menu_price))),
+        (price, "cheap", say!(book::not_a_number, text = "cheap", example = "9.50")),
+        (fill, "271", say!(sales::over_brimful, brimful = "270 mL")),
+        (fill, "0", say!(sales::nothing_filled).to_owned()),
+        (ingredients(), "101", say!(sales::change_too_far, least = "−50", most = "100")),
+        (target(), "100", say!(refusals::not_a_share, field = say!(drinks::target_margin))),
     ] {
+        let fix = say!(book::fix_field_to_see, field = field);
+        let field = By::Label(field);
         journey.type_into(field, text).await;
-        journey.expect_error(field, error).await;
+        journey.expect_error(field, &error).await;
         // No figures stand beside an error.
-        journey.wait_for_text("to see this.").await;
-        journey.wait_for_text_gone("Suggested for the target").await;
+        journey.wait_for_text(&fix).await;
+        journey.wait_for_text_gone(say!(sales::suggested_price)).await;
         journey.press(field, Key::Escape).await;
-        journey.wait_for_text_gone("to see this.").await;
+        journey.wait_for_text_gone(&fix).await;
     }
-    journey.expect_rows("Per drink", &TRIED).await;
-    journey.type_into(PRICE, "cheap").await;
-    journey.wait_for_text("to see this.").await;
+    expect(journey, &as_tried()).await;
+    journey.type_into(By::Label(price), "cheap").await;
+    journey.wait_for_text(&say!(book::fix_field_to_see, field = price)).await;
 }
 
 async fn back_to_today(journey: &Journey) {
-    journey.click(By::Text("Back to today's")).await;
+    journey.click(By::Text(say!(sales::clear_changes))).await;
     today(journey).await;
-    journey.expect_value(PRICE, "6.00").await;
-    journey.expect_error(PRICE, "").await;
-    journey.expect_value(POURED, "250 mL").await;
-    journey.expect_value(TARGET, "60").await;
+    journey.expect_value(By::Label(&PRICE), "6.00").await;
+    journey.expect_error(By::Label(&PRICE), "").await;
+    journey.expect_value(By::Label(&FILL), "250 mL").await;
+    journey.expect_value(By::Label(target()), "60").await;
 }
 
 async fn used_and_undone(journey: &Journey) {
-    journey.enter(PRICE, "5.50").await;
-    journey.enter(POURED, "200").await;
-    journey.enter(INGREDIENTS, "25").await;
-    journey.click(By::Text("Use this")).await;
+    try_all(journey).await;
+    journey.click(By::Text(say!(sales::use_changes))).await;
     // The cost of ingredients is not taken over: 200 and 500 mL of 2.00 a litre.
-    let rows: [&[&str]; 9] = [
-        &["", "Small", "Large"],
-        &["Poured", "200 mL", "500 mL"],
-        &["Price", "$4.00", "$5.50"],
-        &["Cost", "$0.40", "$1.00"],
-        &["Left after everything", "$3.60", "$4.50"],
-        &["Margin", "90.0 %", "81.8 %"],
-        &["Left per minute of hands", "none", "none"],
-        &["Suggested for the target", "$1.00", "$2.50"],
-        &["Target", "on target", "on target"],
-    ];
-    journey.expect_rows("Per drink", &rows).await;
-    journey.expect_value(INGREDIENTS, "0").await;
-    assert_eq!(journey.title_of_undo().await, "Undo: What you tried");
-    journey.click(By::Text("Undo")).await;
+    let figures = Figures {
+        fill: plain(["200 mL", "500 mL"]),
+        price: plain(["$4.00", "$5.50"]),
+        cost: plain(["$0.40", "$1.00"]),
+        profit: plain(["$3.60", "$4.50"]),
+        margin: plain(["90.0 %", "81.8 %"]),
+        suggested: plain(["$1.00", "$2.50"]),
+    };
+    expect(journey, &figures).await;
+    journey.expect_value(By::Label(ingredients()), "0").await;
+    assert_eq!(journey.title_of_undo().await, undo(say!(decide::use_what_if)));
+    journey.click(By::Text(say!(common::undo))).await;
     today(journey).await;
-    assert_eq!(journey.title_of_undo().await, "Undo: Menu price");
+    nothing_changed(journey).await;
 }

@@ -1,4 +1,4 @@
-//! What is said of prices seen elsewhere and of trials.
+//! What is said of local prices and of trials.
 
 use brimwright::book::{Book, Record, Scope, Settings, Trial, TrialId, Week};
 use brimwright::foundation::measure::System;
@@ -22,9 +22,14 @@ fn bar(seen: &[(&str, &str)], ours: Option<&str>) -> Book {
     book(Settings { units: System::Metric, ..settings() }, records.into_iter().chain(seen))
 }
 
+/// A text as it is seen: blanks that do not break are blanks, and none stands before a percent sign.
+fn as_seen(text: String) -> String {
+    text.replace('\u{a0}', " ").replace(" %", "%")
+}
+
 fn market_said(seen: &[(&str, &str)], ours: Option<&str>) -> String {
     let bar = bar(seen, ours);
-    words::market(&market(&bar, None, day("2026-11-26")).unwrap(), &bar, &speaker(System::Metric))
+    as_seen(words::market(&market(&bar, None, day("2026-11-26")).unwrap(), &bar, &speaker(System::Metric)))
 }
 
 // On 3.00 times the root of the size in hundreds of mL: twice the size is 1.4142 times the price.
@@ -32,19 +37,26 @@ const ROOT: [(&str, &str); 3] = [("100 mL", "3"), ("225 mL", "4.50"), ("900 mL",
 
 #[test]
 fn what_a_market_shows() {
-    let seen = "Of 3 prices seen, from 100 mL to 900 mL: doubling the size raises the price by 41.4 % (R² 1.00).";
-    let seen = seen.replace(" %", "\u{a0}%").replace(" mL", "\u{a0}mL");
+    let seen = "3 local prices, from 100 mL to 900 mL. Twice the size costs 41.4% more.";
     assert_eq!(market_said(&ROOT, None), seen);
     let name = "Invented drink 1, Invented 400 mL 1";
     // The curve asks 6.00 for 400 mL.
     let with = |price| market_said(&ROOT, Some(price));
-    assert_eq!(with("6.24"), format!("{seen} Your {name} asks 4.0\u{a0}% more than the curve."));
-    assert_eq!(with("5.40"), format!("{seen} Your {name} asks 10.0\u{a0}% less than the curve."));
-    assert_eq!(with("6"), format!("{seen} Your {name} asks what the curve does."));
+    assert_eq!(with("6.24"), format!("{seen} Your {name}: 4.0% above the curve."));
+    assert_eq!(with("5.40"), format!("{seen} Your {name}: 10.0% below the curve."));
+    assert_eq!(with("6"), format!("{seen} Your {name}: on the curve."));
+    let mut two = bar(&ROOT, Some("6.24"));
+    for record in [Record::Container(container(2, "200 mL")), Record::Offer(offer(1, 2, Some("5")))] {
+        two.apply(&brimwright::book::Edit::Put(record)).unwrap();
+    }
+    let of_two = words::market(&market(&two, None, day("2026-11-26")).unwrap(), &two, &speaker(System::Metric));
+    // The curve asks 4.2426 for 200 mL.
+    let farthest = "Farthest from the curve is your Invented drink 1, Invented 200 mL 2: 17.9% above the curve.";
+    assert_eq!(as_seen(of_two), format!("{seen} {farthest}"));
     let flat = market_said(&[("200 mL", "5"), ("400 mL", "5"), ("300 mL", "5")], None);
-    assert!(flat.ends_with("doubling the size leaves the price as it is (every price is the same)."), "{flat}");
+    assert_eq!(flat, "3 local prices, from 200 mL to 400 mL. Twice the size costs the same.");
     let falling = market_said(&[("100 mL", "6"), ("200 mL", "3"), ("400 mL", "1.50")], None);
-    assert!(falling.ends_with("doubling the size lowers the price by 50.0\u{a0}% (R² 1.00)."), "{falling}");
+    assert_eq!(falling, "3 local prices, from 100 mL to 400 mL. Twice the size costs 50.0% less.");
 }
 
 #[test]
@@ -52,15 +64,17 @@ fn where_a_size_stands() {
     let said = |seen: &[(&str, &str)], price| {
         let bar = bar(seen, Some(price));
         let market = market(&bar, None, day("2026-11-26")).unwrap();
-        words::against_curve(&market.ours[0].against.unwrap(), &speaker(System::Metric))
+        as_seen(words::against_curve(&market.ours[0].against.unwrap(), &speaker(System::Metric)))
     };
-    assert_eq!(said(&ROOT, "6.60"), "10.0\u{a0}% above");
-    assert_eq!(said(&ROOT, "5.40"), "10.0\u{a0}% below");
+    assert_eq!(said(&ROOT, "6.60"), "10.0% above the curve");
+    assert_eq!(said(&ROOT, "5.40"), "10.0% below the curve");
     assert_eq!(said(&ROOT, "6"), "on the curve");
     let small = [("100 mL", "3"), ("225 mL", "4.50"), ("306.25 mL", "5.25")];
-    assert_eq!(said(&small, "6.60"), "10.0\u{a0}% above, beyond the sizes seen");
+    assert_eq!(said(&small, "6.60"), "10.0% above the curve, outside the sizes seen");
+    assert_eq!(said(&small, "5.40"), "10.0% below the curve, outside the sizes seen");
+    assert_eq!(said(&small, "6"), "on the curve, outside the sizes seen");
     let shots = [("60 mL", "3"), ("90 mL", "4"), ("120 mL", "5")];
-    assert_eq!(said(&shots, "6.60"), "too far beyond the sizes seen");
+    assert_eq!(said(&shots, "6.60"), "too far outside the sizes seen");
 }
 
 #[test]
@@ -69,31 +83,58 @@ fn how_the_curve_came_about() {
     let curve = market(&bar, None, day("2026-11-26")).unwrap().curve.unwrap();
     assert_eq!(
         words::curve(&curve, &bar, &speaker(System::Metric)),
-        "The curve is price = $3.00 × (size in hundreds of mL) to the power of 0.50: a straight line through the logarithms of sizes and prices, by least squares. R² says how closely the prices follow it: 1 is exactly, 0 not at all."
+        "Price = $3.00 × (size in hundreds of mL) to the power of 0.50. This is a least-squares line through the logs of sizes and prices. R² is 1.00: 1 is a perfect fit, 0 is no fit."
+    );
+}
+
+#[test]
+fn a_curve_of_equal_prices_says_so() {
+    let bar = bar(&[("200 mL", "5"), ("400 mL", "5"), ("300 mL", "5")], None);
+    let curve = market(&bar, None, day("2026-11-26")).unwrap().curve.unwrap();
+    assert_eq!(
+        words::curve(&curve, &bar, &speaker(System::Metric)),
+        "Price = $5.00 × (size in hundreds of mL) to the power of 0.00. This is a least-squares line through the logs of sizes and prices. Every price is the same."
+    );
+}
+
+#[test]
+fn a_curve_in_ounces_names_them() {
+    let mut bar = bar(&ROOT, None);
+    let settings = Settings { units: System::UsCustomary, ..bar.settings().clone() };
+    bar.apply(&brimwright::book::Edit::Put(Record::Settings(Box::new(settings)))).unwrap();
+    let curve = market(&bar, None, day("2026-11-26")).unwrap().curve.unwrap();
+    // 3.00 times the root of 0.295735.
+    assert!(
+        words::curve(&curve, &bar, &speaker(System::UsCustomary))
+            .starts_with("Price = $1.63 × (size in fl oz) to the power of 0.50. This is")
     );
 }
 
 #[test]
 fn why_there_is_no_curve() {
-    assert!(words::no_curve(NoCurve::TooFew(0)).starts_with("No price is written down here yet."));
-    assert_eq!(market_said(&[("100 mL", "3")], None), words::no_curve(NoCurve::TooFew(1)));
+    assert_eq!(
+        words::no_curve(NoCurve::TooFew(0)),
+        "No local prices yet. Add three or more in different sizes to see where yours stand."
+    );
+    assert_eq!(
+        market_said(&[("100 mL", "3")], None),
+        "One price so far. A curve needs three or more in different sizes."
+    );
     assert_eq!(
         market_said(&ROOT[..2], None),
-        "Two prices are seen so far. A curve needs three or more: through two it always runs exactly, and hides how prices scatter."
+        "Two prices so far. A curve needs three or more to show how prices vary."
     );
     assert_eq!(
         market_said(&[("100 mL", "3"), ("100 mL", "4"), ("100 mL", "5")], None),
-        "All these prices are of one size, or nearly, so they cannot say how a price grows with the size. Write down a smaller or a larger one too."
+        "These prices are all for about one size. Add a smaller or larger size."
     );
     // What stands in the field while 2026 is typed.
     for typed in ["0002-12-01", "0020-12-01", "0202-12-01", "1899-12-31"] {
-        assert_eq!(
-            words::day_too_early(day(typed)).as_deref(),
-            Some("The year is before 1900. Type all four digits, such as 2026.")
-        );
+        assert_eq!(words::day_too_early(day(typed)).as_deref(), Some("Type the year with four digits, such as 2026."));
     }
     assert_eq!(["1900-01-01", "2026-12-01"].map(day).map(words::day_too_early), [None, None]);
-    assert_eq!(words::day_ahead(day("2026-12-01")), "1 Dec 2026 is in the future. Keep it, or go back?");
+    let ahead = day("2026-12-01");
+    assert_eq!(words::day_ahead(ahead), format!("{} is in the future. Keep this date?", words::day(ahead)));
 }
 
 /// What is said of a trial of drink 1: weeks before 2026-09-28 and since, each of so many sold that
@@ -136,65 +177,67 @@ fn what_a_trial_shows() {
     let said = trial_said(&before, &after, "2026-10-26");
     let expected = [
         "Better",
-        "The weeks since the change brought more than those before. Chance alone would rarely make such a difference.",
-        "+$47.77 from +$20.99 to +$74.55",
-        "Mean before $812.27 over 5 weeks, with the change $860.04 over 4 weeks: $47.77 more a week. Single weeks lie about $17.70 from their mean before and $16.04 with the change (standard deviation). From these, by Welch's t with 6.8 degrees of freedom, the interval from $20.99 to $74.55: 95 times of 100 such an interval holds the true difference.",
+        "The weeks since the change earned more than the weeks before. Chance alone would rarely do that.",
+        "+$47.77 +$20.99 to +$74.55",
+        "Average before: $812.27 a week over 5 weeks. Average with the change: $860.04 a week over 4 weeks. Difference: $47.77 more a week. Weeks differ from their average by about $17.70 before and $16.04 with the change (standard deviation). Welch's t-test with 6.8 degrees of freedom gives a range from $20.99 to $74.55. In 95 of 100 cases, such a range includes the true difference.",
         "",
     ];
     assert_eq!(said, expected);
     let [verdict, means, figures, how, _] = trial_said(&after, &before, "2026-11-02");
     assert_eq!(verdict, "Worse");
-    assert!(means.starts_with("The weeks since the change brought less than those before."));
-    assert_eq!(figures, "−$47.77 from −$74.55 to −$20.99");
-    assert!(how.contains("over 5 weeks: $47.77 less a week."), "{how}");
+    assert!(means.starts_with("The weeks since the change earned less than the weeks before."));
+    assert_eq!(figures, "−$47.77 −$74.55 to −$20.99");
+    assert!(how.contains("over 5 weeks. Difference: $47.77 less a week."), "{how}");
 }
 
 #[test]
 fn what_is_not_clear() {
     let said = |before: &[&str], after: &[&str]| trial_said(before, after, "2026-11-23");
     let [verdict, means, ..] = said(&["50", "60", "40", "50"], &["50", "60", "40", "51"]);
-    assert_eq!(verdict, "Not yet clear");
+    assert_eq!(verdict, "Not clear yet");
     assert_eq!(
         means,
-        "The difference may be chance: beside how weeks scatter, and how few there are before the change, it is so small that even 104 weeks more, two years, would likely not make it clear. Weeks from longer before, if you have them, may."
+        "The difference may be chance. Normal ups and downs are bigger, and you have few weeks before the change. Even 104 more weeks, two years, would likely not settle the question. Earlier weeks may, if you have them."
     );
     let [_, means, ..] = said(&["11", "13", "12", "12"], &["12", "16", "13"]);
     assert!(
-        means.starts_with("The difference may still be chance. If the weeks go on as they did, it would likely take ")
+        means.starts_with("The difference may still be chance. If sales go on like this, ")
+            && means.ends_with(" more weeks would likely settle the question."),
+        "{means}"
     );
     let [_, means, ..] = said(&["5", "6"], &["5", "6"]);
-    assert_eq!(
-        means,
-        "The weeks before and since brought the same on average: there is no difference to become clear."
-    );
+    assert_eq!(means, "The weeks before and since earned the same on average.");
     let [_, means, ..] = said(&["0", "0"], &["0", "0"]);
-    assert_eq!(means, "Nothing of it was sold in any of these weeks, so there is nothing to compare.");
+    assert_eq!(means, "No sales in any of these weeks, so you have nothing to compare.");
     let [verdict, means, figures, how, _] = said(&["5", "5"], &["6", "6"]);
-    assert_eq!((verdict.as_str(), figures.as_str()), ("Better", "+$1.00 no scatter to judge by"));
+    assert_eq!((verdict.as_str(), figures.as_str()), ("Better", "+$1.00 Not known: weeks alike"));
     assert_eq!(
         means,
-        "The weeks since the change brought more than those before. But the weeks on each side are all alike, which real weeks never are: check what was written down."
+        "The weeks since the change earned more than the weeks before. But all weeks on each side are the same, and real weeks never are. Check your entries."
     );
-    assert!(how.ends_with("$1.00 more a week. No week differs from the others on its side, so there is no interval."));
+    assert!(how.ends_with("$1.00 more a week. All weeks on each side are the same, so a range cannot be figured."));
 }
 
 #[test]
 fn what_is_missing() {
     let [verdict, means, figures, how, left_out] = trial_said(&["5", "", "6"], &["", "7", "9"], "2026-10-14");
-    assert_eq!(verdict, "Not enough weeks");
-    assert_eq!(means, "A comparison needs two weeks on each side, to see how weeks scatter: 1 week more with it.");
+    assert_eq!(verdict, "Needs more weeks");
+    assert_eq!(
+        means,
+        "A trial needs two weeks on each side, to see how weeks go up and down. Add 1 more week with the change."
+    );
     assert_eq!((figures.trim(), how.as_str()), ("", ""));
     assert_eq!(
         left_out,
-        "Not written down, so left out: the weeks of 14 Sep 2026, 28 Sep 2026. The week of 12 Oct 2026 is not over yet and not counted."
+        "No entries, so left out: the weeks of 14 Sep 2026, 28 Sep 2026. The week of 12 Oct 2026 is not over, so not counted yet."
     );
     let [_, means, _, _, left_out] = trial_said(&[], &[], "2026-12-07");
     assert_eq!(
         means,
-        "A comparison needs two weeks on each side, to see how weeks scatter: 2 weeks more before the change and 2 weeks more with it."
+        "A trial needs two weeks on each side, to see how weeks go up and down. Add 2 more weeks before the change. Add 2 more weeks with the change."
     );
     assert_eq!(
         left_out,
-        "Not written down, so left out: the weeks of 21 Sep 2026, 28 Sep 2026, 5 Oct 2026, 12 Oct 2026 and 7 more."
+        "No entries, so left out: the weeks of 21 Sep 2026, 28 Sep 2026, 5 Oct 2026, 12 Oct 2026 and 7 more."
     );
 }

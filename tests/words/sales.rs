@@ -2,7 +2,7 @@
 
 use brimwright::book::{Book, Edit, Field, Key, Offer, Problem, Record, Refusal, Scope, Week};
 use brimwright::drink::ledger::{Ledger, OfferError};
-use brimwright::drink::sales::{Unknown, average, sold_in, weekly_contribution};
+use brimwright::drink::sales::{Average, Unknown, average, sold_in, weekly_contribution};
 use brimwright::exchange::{BadRow, TillError, Why};
 use brimwright::foundation::measure::{Overflow, ReadError, System};
 
@@ -27,46 +27,46 @@ fn refusals() {
         words::refusal(&Refusal::Field { key, field, problem }, &bar())
     };
     let week = |field, problem| at("week:2026-11-23", field, problem);
-    assert_eq!(week(Field::Monday, Problem::NotAMonday), "A week begins on a Monday. Choose the Monday.");
-    assert_eq!(week(Field::Units, Problem::Negative), "The number sold cannot be below zero.");
+    assert_eq!(week(Field::Monday, Problem::NotAMonday), "Week: must begin on a Monday. Choose the Monday.");
+    assert_eq!(week(Field::Units, Problem::Negative), "Drinks sold: cannot be below zero.");
     assert_eq!(
         week(Field::Units, Problem::Twice),
-        "The number sold: the same thing stands here twice. Keep one of them."
+        "Drinks sold: the same thing is listed twice. Keep one."
     );
     assert_eq!(
         week(Field::Contribution, Problem::TooLarge),
-        "What one contributed has too many digits to compute with. Check for a digit too many."
+        "Profit per drink: too many digits to compute with. Check for an extra digit."
     );
     let trial = |field, problem| at("trial:1", field, problem);
     assert_eq!(
         trial(Field::Start, Problem::NotAfter),
-        "The first week of the change must come after the weeks before it. Choose a later one."
+        "Change starts: must come after the weeks before. Choose a later week."
     );
     assert_eq!(
         trial(Field::Last, Problem::NotAfter),
-        "The last week must come after the weeks before it. Choose a later one."
+        "Last week: must come after the weeks before. Choose a later week."
     );
     let seen = |field, problem| at("seen-price:1", field, problem);
-    assert_eq!(seen(Field::Place, Problem::Empty), "The place is empty. Type at least one letter.");
-    assert_eq!(seen(Field::Place, Problem::TooLong), "The place is longer than 80 letters. Shorten it.");
-    assert_eq!(seen(Field::Size, Problem::NotAVolume), "The size must be a volume, such as 16 fl oz or 500 mL.");
+    assert_eq!(seen(Field::Place, Problem::Empty), "Place: nothing typed. Type at least one letter.");
+    assert_eq!(seen(Field::Place, Problem::TooLong), "Place: over 80 letters. Shorten the text.");
+    assert_eq!(seen(Field::Size, Problem::NotAVolume), "Size: must be a volume, such as 16 fl oz or 500 mL.");
     assert_eq!(
         at("scenario:1", Field::Offers, Problem::Twice),
-        "The sizes: the same thing stands here twice. Keep one of them."
+        "Sizes: the same thing is listed twice. Keep one."
     );
     assert_eq!(
         at("settings", Field::TillColumn, Problem::Empty),
-        "The name of a column is empty. Type at least one letter."
+        "Register column: nothing typed. Type at least one letter."
     );
     let missing =
         |key: &str| words::refusal(&Refusal::Missing { key: Key::from_text(key).unwrap(), needed_by: None }, &bar());
     for (key, kind) in [
         ("week:2026-11-23", "week"),
-        ("seen-price:1", "price seen elsewhere"),
+        ("seen-price:1", "local price"),
         ("trial:1", "trial"),
         ("scenario:1", "scenario"),
     ] {
-        let sentence = format!("This {kind} is not in the book any more. Undo its removal, or go back.");
+        let sentence = format!("No longer in your book: {kind}. Undo the removal, or go back.");
         assert_eq!(missing(key), sentence);
     }
 }
@@ -78,7 +78,7 @@ fn a_drink_in_use_by_a_week_is_named() {
     let refused = book.apply(&Edit::Remove(Key::from_text("container:2").unwrap())).unwrap_err();
     assert_eq!(
         words::refusal(&refused, &book),
-        "Invented 500 mL 2 is used in Invented drink 1, Invented 500 mL 2; Week of 23 Nov 2026. Replace or remove it there first."
+        "Invented 500 mL 2 is used in Invented drink 1, Invented 500 mL 2; Week of 23 Nov 2026. Replace or remove Invented 500 mL 2 there first."
     );
 }
 
@@ -100,15 +100,15 @@ fn a_usual_week() {
         (words::weekly_working(book, &ledger, &weekly, &speaker), words::not_counted(&weekly, book))
     };
     let (working, not_counted) = said(&book);
-    assert_eq!(working, "Nothing is counted yet.");
+    assert_eq!(working, "No drinks counted yet.");
     assert_eq!(
         not_counted,
-        "Not counted: Invented drink 1, Invented 250 mL 1 (number not known); Invented drink 1, Invented 500 mL 2 (no price yet)."
+        "Not counted: Invented drink 1, Invented 250 mL 1 (no weekly sales); Invented drink 1, Invented 500 mL 2 (no price yet)."
     );
     let first = book.offers().next().unwrap().clone();
     book.apply(&Edit::Put(Record::Offer(Offer { weekly: Some(exact("14")), ..first }))).unwrap();
     let (working, not_counted) = said(&book);
-    assert_eq!(working, "The number sold times what one contributes, added up: 14 × $2.00 = $28.00.");
+    assert_eq!(working, "Drinks sold × profit per drink, added up: 14 × $2.00 = $28.00.");
     assert_eq!(not_counted, "Not counted: Invented drink 1, Invented 500 mL 2 (no price yet).");
 }
 
@@ -116,11 +116,11 @@ fn a_usual_week() {
 #[test]
 fn a_week_that_was_written_down() {
     let said = |week: &Week| words::week_working(week, sold_in(week).unwrap().1, &speaker(System::UsCustomary));
-    assert_eq!(said(&week("2026-11-23", &[])), "Nothing is written down yet.");
+    assert_eq!(said(&week("2026-11-23", &[])), "No sales entered yet.");
     let sold = week("2026-11-23", &[(1, "3", "2"), (2, "4", "-0.5"), (3, "0", "9")]);
     assert_eq!(
         said(&sold),
-        "The number sold times what one contributed when it was written down: 3 × $2.00 + 4 × −$0.50 + 1 more = $4.00."
+        "Drinks sold × profit per drink at the time of entry, added up: 3 × $2.00 + 4 × −$0.50 + 1 more = $4.00."
     );
 }
 
@@ -133,43 +133,62 @@ fn an_average_names_its_weeks() {
     put("2026-11-02");
     assert_eq!(
         said(&book),
-        "The average of the 2 weeks of 2 Nov 2026, 16 Nov 2026 sets 1 size. One that is missing in a week counts as none \
-         sold there; one that is in none of them stays as it is. Nobody wrote down the week of 9 Nov 2026: it does not count."
+        "The average covers 2 weeks: 2 Nov 2026, 16 Nov 2026. 1 size gets a new number. A size missing from one week counts \
+         as zero that week. A size missing from every week keeps its number. The week of 9 Nov 2026 has no entries, so the \
+         average skips that week."
     );
+    let average = |weeks: &[&str], missing: &[&str], offers| {
+        let days = |days: &[&str]| days.iter().map(|monday| day(monday)).collect();
+        words::weeks_averaged(&Average {
+            weeks: days(weeks),
+            missing: days(missing),
+            offers,
+            edit: Edit::Together(vec![]),
+        })
+    };
+    assert_eq!(
+        average(&["2026-11-16"], &[], 2),
+        "The average covers the week of 16 Nov 2026. 2 sizes get a new number. A size missing from one week counts as zero \
+         that week. A size missing from every week keeps its number."
+    );
+    let two_missing = average(&["2026-11-23"], &["2026-11-02", "2026-11-09"], 1);
+    let skipped = "The weeks of 2 Nov 2026, 9 Nov 2026 have no entries, so the average skips them.";
+    assert!(two_missing.ends_with(skipped), "{two_missing}");
 }
 
 #[test]
 fn why_something_does_not_count() {
     let said = |unknown| words::unknown_sales(unknown, &bar());
-    assert_eq!(
-        said(Unknown::NoPrice),
-        "This size has no price yet, so nobody knows what one brings. Give it a menu price first."
-    );
-    assert_eq!(said(Unknown::NotOffered), "This size is not on the menu. Add it to the drink first.");
-    assert_eq!(said(Unknown::NoWeekly), "How many are usually sold is not known. Type it.");
+    assert_eq!(said(Unknown::NoPrice), "This size has no price yet. Set a menu price first.");
+    assert_eq!(said(Unknown::NotOffered), "This size is not on the menu. Add the size to the drink first.");
+    assert_eq!(said(Unknown::NoWeekly), "This size has no weekly sales. Type how many you sell, such as 24.");
     assert_eq!(
         said(Unknown::Stuck(OfferError::Arithmetic(Overflow::TooLarge))),
-        "What one brings cannot be computed. The numbers are too large to compute with. Check for a digit too many."
+        "Profit per drink is not known yet. These numbers are too large. Check for an extra digit."
     );
 }
 
 #[test]
 fn what_is_no_list() {
     let said = words::till_error;
-    assert_eq!(said(TillError::TooLarge), "The file is larger than 10 MB. Save fewer weeks at a time.");
-    assert_eq!(said(TillError::Empty), "The file is empty. Choose another.");
+    assert_eq!(said(TillError::TooLarge), "This file is larger than 10 MB. Export fewer weeks at a time.");
+    assert_eq!(said(TillError::Empty), "This file is empty. Choose another file.");
     assert_eq!(
         said(TillError::NotText),
-        "The file is not text in UTF-8. Save it from the till or a spreadsheet as CSV in UTF-8."
+        "This file is not plain text. Save the list as CSV (UTF-8), then choose the file again."
     );
     assert_eq!(
         said(TillError::NoColumns),
-        "The file has no columns: no comma, semicolon or tab stands in its first line. Save the list as CSV."
+        "This file has no columns. Save the list as CSV, such as: Drink, Size, Quantity, Date."
     );
-    assert_eq!(said(TillError::OnlyHeads), "The file has the heads of columns and nothing under them. Choose another.");
+    assert_eq!(
+        said(TillError::TooManyColumns),
+        "This file has more than 200 columns. Keep only drink, size, quantity and date."
+    );
+    assert_eq!(said(TillError::OnlyHeads), "This file has column names, but no sales below them. Choose another file.");
     assert_eq!(
         said(TillError::OpenQuote { line: 7 }),
-        "A quotation mark in the row that begins on line 7 is never closed. Save the list as CSV anew."
+        "The row at line 7 has a quotation mark that never closes. Save the list as CSV again."
     );
 }
 
@@ -177,44 +196,38 @@ fn what_is_no_list() {
 fn rows_left_out() {
     let said = |text: &str, why| words::bad_row(&BadRow { line: 3, text: text.into(), why }, &bar());
     let why = |why| said("x | 2", why).strip_prefix("Line 3: “x | 2”. ").unwrap().to_string();
-    assert_eq!(why(Why::TooShort), "It has fewer cells than there are columns.");
+    assert_eq!(why(Why::TooShort), "This row is missing columns.");
     assert_eq!(why(Why::UnknownItem("Tea".into())), "No drink on the menu is called “Tea”.");
-    assert_eq!(why(Why::UnknownItem(String::new())), "It names no drink.");
+    assert_eq!(why(Why::UnknownItem(String::new())), "This row names no drink.");
     let size = |size: &str| Why::UnknownSize { drink: "Tea".into(), size: size.into() };
     assert_eq!(why(size("Bucket")), "Tea is not sold in “Bucket”.");
-    assert_eq!(why(size("")), "It does not say which size of Tea.");
+    assert_eq!(why(size("")), "This row does not say which size of Tea.");
     assert_eq!(
         why(Why::SeveralItems("Tea, Cup".into())),
-        "More than one drink and size is called “Tea, Cup”. Give one another name."
+        "Two or more sizes are called “Tea, Cup”. Rename one of them."
     );
     assert_eq!(
         why(Why::Units(ReadError::Negative)),
-        "The number is below zero, as for returns. Take returns off what was sold, in the list."
+        "The quantity is below zero. Subtract returns from sales in your file."
     );
     assert_eq!(
         why(Why::Units(ReadError::NotANumber { text: "two".into() })),
         "“two” is not a number. Type digits, such as 12."
     );
-    assert_eq!(why(Why::Day("31.11.2026".into())), "“31.11.2026” is no day of the calendar, such as 2026-11-23.");
-    assert_eq!(why(Why::Day(String::new())), "It has no day.");
-    assert_eq!(
-        why(Why::DayOpen("03/04/2026".into())),
-        "“03/04/2026” could be two days. Choose which number is the day."
-    );
-    assert_eq!(
-        why(Why::Unknown(Unknown::NoPrice)),
-        "This size has no price yet, so nobody knows what one brings. Give it a menu price first."
-    );
-    assert_eq!(why(Why::TooLarge), "The week's number has more than nine digits. Check for a digit too many.");
+    assert_eq!(why(Why::Day("31.11.2026".into())), "“31.11.2026” is not a date. Use dates such as 2026-11-23.");
+    assert_eq!(why(Why::Day(String::new())), "This row has no date.");
+    assert_eq!(why(Why::DayOpen("03/04/2026".into())), "“03/04/2026” could be two dates. Choose the date order above.");
+    assert_eq!(why(Why::Unknown(Unknown::NoPrice)), "This size has no price yet. Set a menu price first.");
+    assert_eq!(why(Why::TooLarge), "The week's total has more than nine digits. Check for an extra digit.");
     let long = said(&"é".repeat(61), Why::TooShort);
-    assert_eq!(long, format!("Line 3: “{}…”. It has fewer cells than there are columns.", "é".repeat(60)));
+    assert_eq!(long, format!("Line 3: “{}…”. This row is missing columns.", "é".repeat(60)));
 }
 
 #[test]
 fn rows_counted() {
-    assert_eq!(words::to_take_in(1, 0), "1 row can be taken in");
-    assert_eq!(words::to_take_in(3, 1), "3 rows can be taken in; 1 row will be left out:");
-    assert_eq!(words::to_take_in(0, 2), "No row can be taken in; 2 rows cannot:");
-    assert_eq!(words::taken_in(3, 0), "3 rows taken in. Undo takes them out again.");
-    assert_eq!(words::taken_in(1, 2), "1 row taken in. 2 rows left out. Undo takes them out again.");
+    assert_eq!(words::to_take_in(1, 0), "1 row is ready to import.");
+    assert_eq!(words::to_take_in(3, 1), "3 rows are ready to import. 1 row will be skipped:");
+    assert_eq!(words::to_take_in(0, 2), "No row can be imported. 2 rows will be skipped:");
+    assert_eq!(words::taken_in(3, 0), "3 rows imported. Undo removes these sales again.");
+    assert_eq!(words::taken_in(1, 2), "1 row imported. 2 rows skipped. Undo removes these sales again.");
 }

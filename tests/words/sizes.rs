@@ -42,7 +42,7 @@ fn compared(book: &Book, scope: Scope) -> SideBySide {
 fn a_part_of_the_menu() {
     let book = menu(None);
     let said = |scope| words::scope(scope, &book);
-    assert_eq!(said(Scope::Menu), "The whole menu");
+    assert_eq!(said(Scope::Menu), "Whole menu");
     assert_eq!(said(Scope::Kind(DrinkKind::OverIce)), "Over ice");
     assert_eq!(said(Scope::Drink(drink_id(2))), "Invented drink 2");
 }
@@ -50,27 +50,27 @@ fn a_part_of_the_menu() {
 #[test]
 fn what_is_compared() {
     let none = SideBySide::default();
-    assert_eq!(words::compared(&none), "No drink is sold in all of these sizes: leave one out.");
+    assert_eq!(words::compared(&none), "No drink comes in every size shown. Leave a size out.");
     let one = SideBySide { drinks: vec![(drink_id(1), exact("1"))], ..none };
-    assert_eq!(words::compared(&one), "1 drink is sold in all of these sizes. The figures are its own.");
+    assert_eq!(words::compared(&one), "1 drink comes in every size shown. The figures are for that drink.");
     assert_eq!(
         words::compared(&compared(&menu(None), Scope::Menu)),
-        "5 drinks are sold in all of these sizes. The figures are their means, all alike: no weekly sales are entered for them."
+        "5 drinks come in every size shown. Figures are plain averages until you enter weekly sales."
     );
     assert_eq!(
         words::compared(&compared(&menu(Some("3")), Scope::Menu)),
-        "5 drinks are sold in all of these sizes. The figures are their means, by what is sold of each in a week, in all these sizes together."
+        "5 drinks come in every size shown. Figures are averages, weighted by weekly sales."
     );
 }
 
 #[test]
 fn why_a_drink_is_left_out() {
     let book = menu(None);
-    let said = |why| words::left_out(why, &book);
-    assert_eq!(said(LeftOut::NotSoldIn(container_id(1))), "not sold in Invented 250 mL 1");
-    assert_eq!(said(LeftOut::CannotCompute(container_id(1))), "cannot be computed in Invented 250 mL 1");
-    assert_eq!(said(LeftOut::WithoutPrice(container_id(2))), "no price yet in Invented 500 mL 2");
-    assert_eq!(said(LeftOut::WithoutSales), "no weekly sales entered");
+    let said = |why| words::left_out(drink_id(2), why, &book);
+    assert_eq!(said(LeftOut::NotSoldIn(container_id(1))), "Invented drink 2: not sold in Invented 250 mL 1");
+    assert_eq!(said(LeftOut::CannotCompute(container_id(1))), "Invented drink 2: needs details in Invented 250 mL 1");
+    assert_eq!(said(LeftOut::WithoutPrice(container_id(2))), "Invented drink 2: no price yet in Invented 500 mL 2");
+    assert_eq!(said(LeftOut::WithoutSales), "Invented drink 2: no weekly sales");
 }
 
 #[test]
@@ -79,15 +79,16 @@ fn how_a_mean_came_about() {
         let side = compared(book, scope);
         words::mean_price(&side, &side.sizes[1], book, &Ledger::of(book), &speaker(System::Metric))
     };
-    let rest = ", and so for each part of the cost and what is left. The margin is what the covered costs leave of all these prices without tax, over these.";
+    let rest =
+        ". Costs and profit average the same way. Margin is figured on the totals of all these drinks, before tax.";
     // Three a week in each of two sizes: six of each drink.
     assert_eq!(
         said(&menu(Some("3")), Scope::Menu),
-        format!("The price in Invented 500 mL 2: (6 × $3.00 + 6 × $3.00 + 6 × $3.00 + 2 more) / 30 = $3.00{rest}")
+        format!("Average price in Invented 500 mL 2: (6 × $3.00 + 6 × $3.00 + 6 × $3.00 + 2 more) ÷ 30 = $3.00{rest}")
     );
     assert_eq!(
         said(&menu(None), Scope::Menu),
-        format!("The price in Invented 500 mL 2: ($3.00 + $3.00 + $3.00 + 2 more) / 5 = $3.00{rest}")
+        format!("Average price in Invented 500 mL 2: ($3.00 + $3.00 + $3.00 + 2 more) ÷ 5 = $3.00{rest}")
     );
     assert_eq!(said(&menu(None), Scope::Drink(drink_id(1))), "");
 }
@@ -99,27 +100,25 @@ fn what_a_step_brings() {
         let step = Step { extra_price: money(price), extra_cost: money(cost), kept: kept.map(share) };
         plain(words::size_step(container_id(1), container_id(2), &step, &book, &speaker(System::Metric)))
     };
-    let from = "From Invented 250 mL 1 to Invented 500 mL 2";
+    let from = "From Invented 250 mL 1 to Invented 500 mL 2, the price";
     assert_eq!(
         said("1.50", "0.92", Some("0.3866")),
-        format!("{from} the price rises by $1.50, the cost rises by $0.92: 38.7 % of the extra price is kept.")
+        format!("{from} goes up $1.50. The cost goes up $0.92. You keep 38.7 % of the extra price.")
+    );
+    assert_eq!(
+        said("0.50", "0", Some("1")),
+        format!("{from} goes up $0.50. The cost stays the same. You keep 100.0 % of the extra price.")
     );
     assert_eq!(
         said("0.50", "0.50", Some("0")),
-        format!("{from} the price rises by $0.50, the cost rises by $0.50: nothing of the extra price is kept.")
+        format!("{from} goes up $0.50. The cost goes up $0.50. You keep nothing of the extra price.")
     );
     assert_eq!(
         said("0.50", "0.92", Some("-0.84")),
-        format!("{from} the price rises by $0.50, the cost rises by $0.92: nothing of the extra price is kept.")
+        format!("{from} goes up $0.50. The cost goes up $0.92. You keep nothing of the extra price.")
     );
-    assert_eq!(
-        said("0", "0.92", None),
-        format!("{from} the price stays the same, the cost rises by $0.92: there is no extra price to keep.")
-    );
-    assert_eq!(
-        said("-1", "-0.10", None),
-        format!("{from} the price falls by $1.00, the cost falls by $0.10: there is no extra price to keep.")
-    );
+    assert_eq!(said("0", "0.92", None), format!("{from} stays the same. The cost goes up $0.92."));
+    assert_eq!(said("-1", "-0.10", None), format!("{from} goes down $1.00. The cost goes down $0.10."));
 }
 
 #[test]
@@ -128,17 +127,17 @@ fn the_largest_part() {
     let sizes = compared(&book, Scope::Menu).sizes;
     assert_eq!(
         plain(words::largest_part(&sizes, &book, &speaker(System::Metric))),
-        "Largest part of the cost: Ingredients, 100.0 % in Invented 250 mL 1, 100.0 % in Invented 500 mL 2."
+        "Biggest cost: Ingredients, 100.0 % in Invented 250 mL 1 and 100.0 % in Invented 500 mL 2."
     );
     assert_eq!(
         plain(words::largest_part(&sizes[..1], &book, &speaker(System::Metric))),
-        "Largest part of the cost: Ingredients, 100.0 % in Invented 250 mL 1."
+        "Biggest cost: Ingredients, 100.0 % in Invented 250 mL 1."
     );
     let mut free = sizes;
     for row in &mut free {
         row.parts = Default::default();
     }
-    assert_eq!(words::largest_part(&free, &book, &speaker(System::Metric)), "Nothing is paid for.");
+    assert_eq!(words::largest_part(&free, &book, &speaker(System::Metric)), "No costs yet.");
     assert_eq!(words::largest_part(&[], &book, &speaker(System::Metric)), "");
 }
 
@@ -147,12 +146,12 @@ fn what_cannot_be_tried() {
     let book = menu(None);
     let said = |error| plain(words::what_if_error(&error, &book, &speaker(System::Metric)));
     let price = Refusal::Field { key: Key::Offer(offer_id(1, 1)), field: Field::Price, problem: Problem::NotPositive };
-    assert_eq!(said(WhatIfError::Refused(price)), "The menu price must be more than zero.");
+    assert_eq!(said(WhatIfError::Refused(price)), "Menu price: must be more than zero.");
     let over = WhatIfError::OverTheRim(millilitres("270"));
-    assert_eq!(said(over), "The container holds 270 mL to the rim. Type less.");
-    assert_eq!(said(WhatIfError::NothingPoured), "Something must be poured. Type more than zero.");
+    assert_eq!(said(over), "Brimful capacity is 270 mL. Type a smaller fill.");
+    assert_eq!(said(WhatIfError::NothingPoured), "The fill is zero. Type more than zero, such as 12.");
     assert_eq!(
         said(WhatIfError::Arithmetic(Overflow::TooLarge)),
-        "The numbers are too large to compute with. Check for a digit too many."
+        "These numbers are too large. Check for an extra digit."
     );
 }

@@ -159,9 +159,9 @@ fn named(heads: Vec<String>) -> Vec<String> {
     let mut named: Vec<String> = Vec::new();
     let mut met = BTreeSet::new();
     for (place, head) in (1_usize..).zip(heads) {
-        let mut head = if is_seen(&head) { head.trim().to_string() } else { format!("Column {place}") };
+        let mut head = if is_seen(&head) { head.trim().to_string() } else { format!("#{place}") };
         while !met.insert(head.clone()) {
-            head = format!("{head} (column {place})");
+            head = format!("{head} #{place}");
         }
         named.push(head);
     }

@@ -6,6 +6,7 @@ use leptos::prelude::*;
 
 use crate::book::{Book, DrinkId, Edit, Key, OfferId, Sold};
 use crate::foundation::measure::{Date, Exact, read_number};
+use crate::say;
 use crate::ui::fields::{Commit, Entry, Hangs, Search};
 use crate::ui::live::{rows, text, when};
 use crate::ui::order;
@@ -67,12 +68,12 @@ pub fn by_drink(units: Units) -> AnyView {
     });
     let drinks = Memo::new(move |_| found.with(|found| found.iter().take(SHOWN).copied().collect()));
     let many = move || state.book.with(|book| book.drinks().nth(SHOWN).is_some());
-    let find = move || view! { <Search label="Search drinks" search=search /> }.into_any();
+    let find = move || view! { <Search label=say!(sales::search_drinks) search=search /> }.into_any();
     let none = move || found.with(Vec::is_empty) && !search.with(String::is_empty);
     let more = text(move || match found.with(Vec::len).saturating_sub(SHOWN) {
-        0 if none() => "No drink here. Search for other letters.".to_string(),
+        0 if none() => say!(sales::no_matches).to_string(),
         0 => String::new(),
-        more => format!("Not shown: {more}. Search for a drink by its letters."),
+        more => say!(sales::more_drinks, drinks = more),
     });
     let card = move |key: Key| {
         let Key::Drink(drink) = key else { return ().into_any() };

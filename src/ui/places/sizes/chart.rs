@@ -6,6 +6,7 @@ use leptos::prelude::*;
 use super::trying::Columns;
 use crate::book::{Key, Part};
 use crate::foundation::measure::{Exact, Money};
+use crate::say;
 use crate::sizes::side_by_side::{SideBySide, SizeRow};
 use crate::ui::chart::{Axis, Look, Pile, Series, chart, piles};
 use crate::ui::live::{live, text};
@@ -41,23 +42,23 @@ pub fn LinesBySize(
         let mut all = columns.with(|columns| {
             let last = columns.last();
             let mut all = vec![
-                series("Price", Look::First, last, price),
-                series("Full cost", Look::Second, last, |row| Some(row.cost)),
-                series("Left after everything", Look::Third, last, left),
+                series(say!(sales::price), Look::First, last, price),
+                series(say!(sales::full_cost), Look::Second, last, |row| Some(row.cost)),
+                series(say!(sales::profit_per_drink), Look::Third, last, left),
             ];
             if columns.tried().is_some() {
-                all.push(series("Price today", Look::Guide, columns.today(), price));
+                all.push(series(say!(sales::price_today), Look::Guide, columns.today(), price));
             }
             all
         });
         all.retain(|series| !series.points.is_empty());
         let money = move |number: Exact| state.money(Money::from_major(number));
         let across = Axis {
-            name: format!("Poured, {}", unit.symbol()),
+            name: say!(sales::axis_fill, unit = unit.symbol()),
             from_zero: false,
             mark: Box::new(move |number| state.number(number)),
         };
-        let up = Axis { name: "For one drink".to_string(), from_zero: true, mark: Box::new(money) };
+        let up = Axis { name: say!(sales::per_drink).to_string(), from_zero: true, mark: Box::new(money) };
         chart(&across, &up, &all)
     });
     view! {

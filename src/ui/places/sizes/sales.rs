@@ -10,6 +10,7 @@ use crate::app::route::Route;
 use crate::book::{Key, Scope};
 use crate::drink::sales::{self, Average};
 use crate::foundation::measure::{Date, Exact, Money};
+use crate::say;
 use crate::ui::fields::Hangs;
 use crate::ui::live::{live, press, rows, text, trouble, when};
 use crate::ui::parts::{Back, Figure, Section};
@@ -26,16 +27,16 @@ pub fn Sales() -> impl IntoView {
     let teach = || {
         view! {
             <div class="teach">
-                <h2>"What do you sell in a week?"</h2>
-                <p>"Give a drink a size in Drinks first; here you then say how many of each you sell."</p>
+                <h2>{say!(sales::what_sells)}</h2>
+                <p>{say!(sales::add_sizes_first)}</p>
             </div>
         }
         .into_any()
     };
     view! {
-        <Back to=Route::Sizes name="Sizes" />
-        <h1>"Sales"</h1>
-        <p class="about">"What you sell in a week of each drink and size: the mix that every comparison counts with."</p>
+        <Back to=Route::Sizes name=say!(first::sizes) />
+        <h1>{say!(sales::sales)}</h1>
+        <p class="about">{say!(sales::about_sales)}</p>
         {when(any, move || view! { <Usual hangs /> <Written /> <FromTill />
                 <ByHand hangs /> }.into_any())}
         {when(move || !any(), teach)}
@@ -68,15 +69,15 @@ fn Usual(hangs: Hangs) -> impl IntoView {
     let answer = move || {
         view! {
             <dl class="figures">
-                <Figure name="Drinks a week" value=units large=true />
-                <Figure name="Contribution a week" value=contribution large=true />
+                <Figure name=say!(sales::drinks_sold_per_week) value=units large=true />
+                <Figure name=say!(sales::profit_per_week) value=contribution large=true />
             </dl>
             <p class="about">{working}</p>
         }
         .into_any()
     };
     view! {
-        <Section heading="A usual week" about="Type it size by size below, or use the average of weeks that you wrote down.">
+        <Section heading=say!(sales::typical_week) about=say!(sales::about_typical_week)>
             {hangs.answer(answer)}
             <AverageOfWeeks />
         </Section>
@@ -89,7 +90,7 @@ fn ByHand(hangs: Hangs) -> impl IntoView {
     let state = AppState::here();
     let fields = by_drink(Units {
         hangs,
-        step: "Sold a week",
+        step: say!(sales::drinks_sold_per_week),
         week: None,
         now: Arc::new(|book, offer| book.offer(offer)?.weekly),
         put: Arc::new(move |offer, units| {
@@ -101,8 +102,8 @@ fn ByHand(hangs: Hangs) -> impl IntoView {
     });
     view! {
         <Section
-            heading="Usual week by hand"
-            about="How many you usually sell of each. Leave a field empty where you do not know."
+            heading=say!(sales::typical_by_size)
+            about=say!(sales::about_typical_by_size)
         >
             {fields}
         </Section>
@@ -118,7 +119,7 @@ fn AverageOfWeeks() -> impl IntoView {
     let average = move || -> Option<Average> { state.book.with(|book| sales::average(book, now)).ok().flatten() };
     let adopt = move || {
         if let Some(average) = untrack(average) {
-            refused.set(state.apply("Weekly numbers from sales", average.edit).err());
+            refused.set(state.apply(say!(sales::use_average), average.edit).err());
         }
     };
     let about = text(move || average().map(|average| words::weeks_averaged(&average)).unwrap_or_default());
@@ -126,7 +127,7 @@ fn AverageOfWeeks() -> impl IntoView {
         view! {
             <p class="actions">
                 <button class="button" on:click=press(adopt)>
-                    "Use the average of the last 4 weeks as the usual week"
+                    {say!(sales::use_average)}
                 </button>
             </p>
             <p class="soft">{about}</p>
@@ -153,19 +154,19 @@ fn Written() -> impl IntoView {
     let now = today().monday();
     let this_week = live(move || {
         let words = if state.book.with(|book| book.week(now).is_some()) {
-            "Go on with this week"
+            say!(sales::update_this_week)
         } else {
-            "Write down this week"
+            say!(sales::enter_this_week)
         };
         view! { <a class="button" href=Route::SalesWeek(now).address()>{words}</a> }.into_any()
     });
     view! {
         <Section
-            heading="Weeks written down"
-            about="Each keeps what a drink contributed when it was written down, so that later prices do not change it."
+            heading=say!(sales::sales_by_week)
+            about=say!(sales::about_sales_by_week)
         >
             {when(none, || view! {
-                <p class="hollow">"No week yet. Write down what you sold, or take it from your till below; trials compare the weeks."</p>
+                <p class="hollow">{say!(sales::no_weeks_yet)}</p>
             }.into_any())}
             <p class="actions">{this_week}</p>
             <ul class="rows">{rows(weeks, row)}</ul>
@@ -183,7 +184,7 @@ fn week_row(monday: Date) -> AnyView {
             None => String::new(),
         })
     };
-    let units = figure(|(units, _), state| format!("{} sold", state.number(units)));
+    let units = figure(|(units, _), state| say!(sales::drinks_in_week, drinks = state.speaker.get().counted(units)));
     let contribution = figure(|(_, contribution), state| state.money(contribution));
     view! {
         <li>

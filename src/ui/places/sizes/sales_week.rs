@@ -8,6 +8,7 @@ use super::by_drink::{Units, by_drink};
 use crate::app::route::Route;
 use crate::drink::sales;
 use crate::foundation::measure::Date;
+use crate::say;
 use crate::ui::fields::Hangs;
 use crate::ui::live::{flag, text};
 use crate::ui::parts::{Back, Figure};
@@ -34,15 +35,13 @@ pub fn SalesWeek(
         })
     });
     let running = flag(move || monday < today().monday().plus_weeks(1) && monday >= today().monday());
-    let running = text(move || {
-        if running.get() { "This week is still running: go on writing as it goes.".to_string() } else { String::new() }
-    });
+    let running = text(move || if running.get() { say!(sales::week_not_over).to_string() } else { String::new() });
     let hangs = Hangs::new();
     let answer = move || {
         view! {
             <dl class="figures">
-                <Figure name="Drinks sold" value=units large=true />
-                <Figure name="Contribution" value=contribution large=true />
+                <Figure name=say!(sales::drinks_sold) value=units large=true />
+                <Figure name=say!(sales::profit) value=contribution large=true />
             </dl>
             <p class="about">{working}</p>
         }
@@ -50,7 +49,7 @@ pub fn SalesWeek(
     };
     let fields = by_drink(Units {
         hangs,
-        step: "Units sold",
+        step: say!(sales::drinks_sold),
         week: Some(monday),
         now: Arc::new(move |book, offer| {
             Some(book.week(monday)?.sold.iter().find(|sold| sold.offer() == offer)?.units)
@@ -63,19 +62,17 @@ pub fn SalesWeek(
         }),
     });
     view! {
-        <Back to=Route::Sales name="Sales" />
-        <h1>{words::week(monday)} <span class="h1-size">"Mon to Sun"</span></h1>
-        <p class="about">
-            "How many you sold of each. A new number takes with it what one contributes at this moment; a number that is corrected keeps its own. Empty a field to take the number out."
-        </p>
+        <Back to=Route::Sales name=say!(sales::sales) />
+        <h1>{words::week(monday)} <span class="h1-size">{say!(sales::monday_to_sunday)}</span></h1>
+        <p class="about">{say!(sales::about_week)}</p>
         <p class="soft">{running}</p>
-        <nav class="actions" aria-label="Other weeks">
-            <a class="button" href=Route::SalesWeek(monday.plus_weeks(-1)).address()>"Week before"</a>
-            <a class="button" href=Route::SalesWeek(monday.plus_weeks(1)).address()>"Week after"</a>
+        <nav class="actions" aria-label=say!(sales::other_weeks)>
+            <a class="button" href=Route::SalesWeek(monday.plus_weeks(-1)).address()>{say!(sales::previous_week)}</a>
+            <a class="button" href=Route::SalesWeek(monday.plus_weeks(1)).address()>{say!(sales::next_week)}</a>
         </nav>
         {hangs.answer(answer)}
         <section class="section">
-            <h2>"How many"</h2>
+            <h2>{say!(sales::sales_by_drink)}</h2>
             {fields}
         </section>
     }

@@ -8,6 +8,7 @@ use super::trying::Trying;
 use super::what_if::WhatIf;
 use crate::app::route::Route;
 use crate::book::{DrinkId, Key, Scope};
+use crate::say;
 use crate::ui::live::{flag, text, trouble, when};
 use crate::ui::parts::{Back, page_of};
 use crate::ui::state::AppState;
@@ -20,7 +21,9 @@ pub fn SideBySide(
     scope: Scope,
 ) -> impl IntoView {
     match scope {
-        Scope::Drink(id) => page_of(Key::Drink(id), Route::Sizes, "Sizes", move || view! { <Page scope /> }.into_any()),
+        Scope::Drink(id) => {
+            page_of(Key::Drink(id), Route::Sizes, say!(first::sizes), move || view! { <Page scope /> }.into_any())
+        }
         Scope::Menu | Scope::Kind(_) => view! { <Page scope /> }.into_any(),
     }
 }
@@ -58,10 +61,10 @@ fn Page(scope: Scope) -> impl IntoView {
         }
         .into_any()
     };
-    let none = move || view! { <p class="hollow">"No size is chosen. Choose one at least."</p> }.into_any();
+    let none = move || view! { <p class="hollow">{say!(sales::no_size_chosen)}</p> }.into_any();
     view! {
-        <Back to=Route::Sizes name="Sizes" />
-        <h1>{name} <span class="h1-size">"side by side"</span></h1>
+        <Back to=Route::Sizes name=say!(first::sizes) />
+        <h1>{name} <span class="h1-size">{say!(sales::side_by_side)}</span></h1>
         {when(move || sold.get(), move || view! { <Choose trying /> }.into_any())}
         {when(move || !sold.get(), move || unsold(scope))}
         {trouble(overflow)}
@@ -79,16 +82,14 @@ fn unsold(scope: Scope) -> AnyView {
     match scope {
         Scope::Drink(id) => view! {
             <p class="hollow">
-                "It is not sold in any size yet. " <a href=Route::Drink(id).address()>"Add one"</a>
+                {say!(sales::no_sizes_yet)} " " <a href=Route::Drink(id).address()>{say!(sales::add_size)}</a>
             </p>
         }
         .into_any(),
         Scope::Menu | Scope::Kind(_) => view! {
             <div class="teach">
-                <h2>"Which sizes are worth selling?"</h2>
-                <p>
-                    "Give a drink two or more sizes in Drinks; here they stand side by side: what each costs, earns and asks per ounce."
-                </p>
+                <h2>{say!(sales::which_sizes_pay)}</h2>
+                <p>{say!(sales::teach_side_by_side)}</p>
             </div>
         }
         .into_any(),
@@ -102,9 +103,9 @@ fn of_drink(id: DrinkId, trying: Trying) -> AnyView {
         trying.chosen.with(Vec::len).saturating_sub(shown)
     };
     let incomplete = move || {
-        let words = text(move || format!("{} of its sizes cannot be computed and are left out. ", left_out()));
+        let words = text(move || say!(sales::sizes_left_out, sizes = left_out()));
         view! {
-            <p class="trouble">{words} <a href=Route::Drink(id).address()>"Open the drink to see why"</a></p>
+            <p class="trouble">{words} " " <a href=Route::Drink(id).address()>{say!(sales::add_details)}</a></p>
         }
         .into_any()
     };
@@ -112,7 +113,7 @@ fn of_drink(id: DrinkId, trying: Trying) -> AnyView {
         {when(move || left_out() > 0 && trying.columns.with(|columns| columns.now.is_ok()), incomplete)}
         <p class="actions">
             <a class="button" href=Route::Drink(id).address()>
-                "Open the drink"
+                {say!(sales::open_drink)}
             </a>
         </p>
     }

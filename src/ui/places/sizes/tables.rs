@@ -7,13 +7,15 @@ use super::trying::Columns;
 use crate::app::route::Route;
 use crate::book::{DrinkId, Key, OfferId, Part};
 use crate::drink::ledger::OfferStatus;
-use crate::foundation::measure::{Money, Share};
+use crate::foundation::measure::{Exact, Money, Share};
+use crate::say;
 use crate::sizes::side_by_side::{SizeRow, SoldSize, Step};
 use crate::ui::how::opens;
 use crate::ui::live::{live, text, when};
 use crate::ui::parts::{Mark, Section};
 use crate::ui::state::AppState;
 use crate::words;
+use crate::words::texts::{HOLE, around};
 use crate::working::{AtPrice, OfOffer, OfPrice, OfSize, Shown};
 
 /// Writes a figure of a size, or `None` if it has none.
@@ -62,11 +64,11 @@ fn line_of(columns: Memo<Columns>, name: &'static str, large: bool, how: Option<
 }
 
 fn none() -> String {
-    "none".to_string()
+    say!(sales::no_figure).to_string()
 }
 
 fn gone() -> String {
-    "cannot be made".to_string()
+    say!(sales::not_possible).to_string()
 }
 
 /// The same size with what is tried. Returns `None` if nothing is tried, and `Some(None)` if the
@@ -81,11 +83,11 @@ fn was_and_is(was: String, is: String) -> AnyView {
     let struck = (was != is).then(|| {
         view! {
             <s class="was">
-                <span class="unseen">"today "</span>
+                <span class="unseen">{say!(sales::was_today)} " "</span>
                 {was}
             </s>
             " "
-            <span class="unseen">"tried "</span>
+            <span class="unseen">{say!(sales::is_tried)} " "</span>
         }
     });
     view! {
@@ -154,12 +156,16 @@ fn status(row: &SizeRow) -> OfferStatus {
 }
 
 fn target(columns: Memo<Columns>) -> AnyView {
+    let state = AppState::here();
     let cells = live(move || {
         columns.with(|columns| {
             let one = columns.drink.is_some();
             let said = |row: &SizeRow| match row.sold {
                 _ if one => words::offer_status(status(row)).to_string(),
-                Some(sold) => format!("{} of {}", sold.on_target, columns.drinks()),
+                Some(sold) => {
+                    let shown = |count: usize| state.number(Exact::from(u32::try_from(count).unwrap_or(u32::MAX)));
+                    say!(sales::on_target_of, on = shown(sold.on_target), drinks = shown(columns.drinks()))
+                }
                 None => none(),
             };
             let cell = |row: &SizeRow| {
@@ -183,7 +189,9 @@ fn target(columns: Memo<Columns>) -> AnyView {
             columns.today().iter().map(cell).collect_view().into_any()
         })
     });
-    let name = move || if columns.with(|columns| columns.drink.is_some()) { "Target" } else { "On target" };
+    let name = move || {
+        if columns.with(|columns| columns.drink.is_some()) { say!(sales::target) } else { say!(first::on_target) }
+    };
     view! {
         <tr>
             <th scope="row">{text(move || name().to_string())}</th>
@@ -202,26 +210,26 @@ pub fn PerDrink(
     means: Signal<String>,
 ) -> impl IntoView {
     let lines = view! {
-        {line(columns, "Poured", false, Some(Box::new(|id: OfferId| Shown::Poured(id.container))), |state, row| Some(state.volume(row.fill)))}
-        {line(columns, "Price", true, None, |state, row| sold(row, |it| Some(state.money(it.price))))}
-        {line(columns, "Cost", false, of_offer(OfOffer::Cost), |state, row| Some(state.money(row.cost)))}
-        {line(columns, "Left after everything", false, asked(OfPrice::Contribution), |state, row| {
+        {line(columns, say!(sales::fill), false, Some(Box::new(|id: OfferId| Shown::Poured(id.container))), |state, row| Some(state.volume(row.fill)))}
+        {line(columns, say!(sales::price), true, None, |state, row| sold(row, |it| Some(state.money(it.price))))}
+        {line(columns, say!(common::cost), false, of_offer(OfOffer::Cost), |state, row| Some(state.money(row.cost)))}
+        {line(columns, say!(sales::profit_per_drink), false, asked(OfPrice::Contribution), |state, row| {
             sold(row, |it| Some(state.money(it.contribution)))
         })}
-        {line(columns, "Margin", true, asked(OfPrice::Margin), |state, row| sold(row, |it| Some(state.percent(it.margin))))}
-        {line(columns, "Left per minute of hands", false, of_size(OfSize::ContributionPerMinute), |state, row| {
+        {line(columns, say!(common::margin), true, asked(OfPrice::Margin), |state, row| sold(row, |it| Some(state.percent(it.margin))))}
+        {line(columns, say!(sales::profit_per_labor_minute), false, of_size(OfSize::ContributionPerMinute), |state, row| {
             sold(row, |it| it.contribution_per_minute.map(|money| state.money(money)))
         })}
-        {line(columns, "Suggested for the target", false, of_offer(OfOffer::Suggested), |state, row| {
+        {line(columns, say!(sales::suggested_price), false, of_offer(OfOffer::Suggested), |state, row| {
             row.suggested.map(|price| state.money(price))
         })}
         {target(columns)}
     }
     .into_any();
     view! {
-        <Section heading="Per drink">
+        <Section heading=say!(sales::per_drink)>
             <LinesBySize columns />
-            {table(columns, "Sizes per drink", lines)}
+            {table(columns, say!(sales::sizes_per_drink), lines)}
             <p class="hollow">{means}</p>
         </Section>
     }
@@ -249,13 +257,13 @@ pub fn PerPart(
     });
     let lines = view! {
         {part_lines}
-        {line(columns, "Cost", false, of_offer(OfOffer::Cost), |state, row| Some(state.fine_money(row.cost)))}
+        {line(columns, say!(common::cost), false, of_offer(OfOffer::Cost), |state, row| Some(state.fine_money(row.cost)))}
     }
     .into_any();
     view! {
-        <Section heading="What the cost is made of">
+        <Section heading=say!(sales::cost_breakdown)>
             <PartsBySize columns />
-            {table(columns, "Parts of the cost by size", lines)}
+            {table(columns, say!(sales::costs_by_size), lines)}
         </Section>
     }
 }
@@ -269,23 +277,23 @@ pub fn PerVolume(
     let state = AppState::here();
     let heading = text(move || {
         let name = state.book.with(|book| book.settings().units.price_volume_name());
-        format!("Per {name}")
+        say!(sales::per_volume, volume = name)
     });
     let said = text(move || columns.with(|columns| sentence(state, columns.last())));
     let lines = view! {
-        {line(columns, "Price", true, of_size(OfSize::PricePerVolume), |state, row| {
+        {line(columns, say!(sales::price), true, of_size(OfSize::PricePerVolume), |state, row| {
             sold(row, |it| Some(state.fine_money(it.price_per_volume)))
         })}
-        {line(columns, "Cost", false, of_size(OfSize::CostPerVolume), |state, row| {
+        {line(columns, say!(common::cost), false, of_size(OfSize::CostPerVolume), |state, row| {
             Some(state.fine_money(row.cost_per_volume))
         })}
-        {line(columns, "Left after everything", false, of_size(OfSize::ContributionPerVolume), |state, row| {
+        {line(columns, say!(sales::profit), false, of_size(OfSize::ContributionPerVolume), |state, row| {
             sold(row, |it| Some(state.fine_money(it.contribution_per_volume)))
         })}
-        {line(columns, "Price against the smallest", false, of_size(OfSize::AgainstSmallest), |state, row| {
+        {line(columns, say!(sales::price_against_smallest), false, of_size(OfSize::AgainstSmallest), |state, row| {
             sold(row, |it| {
                 let base = it.against_smallest == Share::WHOLE;
-                Some(if base { "the base".to_string() } else { state.percent(it.against_smallest) })
+                Some(if base { say!(sales::smallest).to_string() } else { state.percent(it.against_smallest) })
             })
         })}
     }
@@ -294,7 +302,7 @@ pub fn PerVolume(
         <section class="section">
             <h2>{heading}</h2>
             <p class="about">{said}</p>
-            {table(columns, "Sizes per volume", lines)}
+            {table(columns, say!(sales::sizes_by_volume), lines)}
         </section>
     }
 }
@@ -309,11 +317,23 @@ fn sentence(state: AppState, rows: &[SizeRow]) -> String {
     match (dearest, cheapest) {
         (Some((dear, high)), Some((cheap, low))) if high > low => {
             let (high, low) = (state.fine_money(*high), state.fine_money(*low));
-            format!("By volume the customer pays most in {} ({high}) and least in {} ({low}).", name(dear), name(cheap))
+            let (most, least) = (name(dear), name(cheap));
+            say!(sales::pays_most_and_least, most = most, high = high, least = least, low = low)
         }
-        (Some(_), _) => "By volume the customer pays the same in every size.".to_string(),
-        _ => "No size has a price yet.".to_string(),
+        (Some(_), _) => say!(sales::pays_alike).to_string(),
+        _ => say!(sales::no_size_has_price).to_string(),
     }
+}
+
+/// A sentence with a figure drawn in it.
+fn with_figure(said: &str, figure: AnyView) -> AnyView {
+    let (before, after) = around(said);
+    view! {
+        {before}
+        {figure}
+        {after}
+    }
+    .into_any()
 }
 
 /// What each step from size to size brings.
@@ -329,24 +349,34 @@ pub fn Steps(
             Some(drink) => opens(Shown::Size(OfferId { drink, container: to.container }, of), Signal::stored(figure)),
             None => figure.into_any(),
         };
-        let more = |money: Money| if money.is_negative() { " less" } else { " more" };
         let size = |money: Money| state.money(Money::from_major(money.major().abs()));
         let price = how(OfSize::ExtraPrice, size(step.extra_price));
         let cost = how(OfSize::ExtraCost, size(step.extra_cost));
-        let kept = step.kept.map(|share| how(OfSize::Kept, state.percent(share)));
-        let said = if kept.is_some() { " of it is kept." } else { "the price does not rise." };
+        let price = if step.extra_price.is_negative() {
+            with_figure(&say!(sales::price_down, by = HOLE), price)
+        } else {
+            with_figure(&say!(sales::price_up, by = HOLE), price)
+        };
+        let cost = if step.extra_cost.is_negative() {
+            with_figure(&say!(sales::cost_down, by = HOLE), cost)
+        } else {
+            with_figure(&say!(sales::cost_up, by = HOLE), cost)
+        };
+        let kept = step.kept.map(|share| {
+            let share = how(OfSize::Kept, state.percent(share));
+            view! {
+                " "
+                {with_figure(&say!(sales::you_keep, share = HOLE), share)}
+            }
+        });
         view! {
             <li>
-                <strong>{name(from)} " to " {name(to)}</strong>
-                ": asks "
+                <strong>{say!(sales::from_to, small = name(from), large = name(to))}</strong>
+                " "
                 {price}
-                {more(step.extra_price)}
-                ", costs "
+                " "
                 {cost}
-                {more(step.extra_cost)}
-                "; "
                 {kept}
-                {said}
             </li>
         }
     };
@@ -366,7 +396,7 @@ pub fn Steps(
     let any = move || columns.with(|columns| columns.last().iter().any(|row| row.step.is_some()));
     let section = move || {
         view! {
-            <Section heading="From one size to the next">
+            <Section heading=say!(sales::next_size_up)>
                 <ul class="steps">{live(steps)}</ul>
             </Section>
         }

@@ -9,9 +9,10 @@ use web_sys::HtmlInputElement;
 
 use crate::book::TillColumns;
 use crate::exchange::{DayOrder, Days, Table, Taken, TakenWeek, Till, TillError, read_table, take};
-use crate::foundation::measure::{Date, Overflow};
+use crate::foundation::measure::{Date, Exact, Overflow};
+use crate::say;
 use crate::ui::fields::Choice;
-use crate::ui::files::{UNREAD, bytes_of, is_too_large};
+use crate::ui::files::{bytes_of, is_too_large, unread};
 use crate::ui::live::{live, press, text, trouble, when};
 use crate::ui::order::lower_case;
 use crate::ui::parts::Section;
@@ -117,7 +118,7 @@ pub fn FromTill() -> impl IntoView {
         spawn_local(async move {
             let read = match bytes_of(&file).await {
                 Some(bytes) => read_table(&bytes).map_err(words::till_error),
-                None => Err(UNREAD.to_string()),
+                None => Err(unread().to_string()),
             };
             refused.set(read.as_ref().err().cloned());
             match read {
@@ -129,11 +130,11 @@ pub fn FromTill() -> impl IntoView {
     let error = text(move || refused.get().unwrap_or_default());
     view! {
         <Section
-            heading="From your till"
-            about="Save the list of what was sold as CSV from the till or a spreadsheet, one row for each drink and size, and choose it here. Nothing is taken in before you have seen it."
+            heading=say!(sales::register_sales)
+            about=say!(sales::about_register_sales)
         >
             <div class="entry">
-                <label for="till-file">"List of sales (CSV)"</label>
+                <label for="till-file">{say!(sales::sales_file)}</label>
                 <div class="entry-box">
                     <input id="till-file" aria-describedby="till-error" type="file" accept=".csv,.txt,.tsv,text/csv" on:change=chosen />
                 </div>
@@ -158,6 +159,19 @@ fn pair(value: &str, words: &str) -> (String, String) {
     (value.to_string(), words.to_string())
 }
 
+/// A column by its head, or by its place where it has none.
+fn named(state: AppState, place: usize, head: String) -> (String, String) {
+    let said = match head.strip_prefix('#') {
+        Some(own) if own == place.to_string() => say!(sales::column_number, number = number(state, place)),
+        _ => head.clone(),
+    };
+    (head, said)
+}
+
+fn number(state: AppState, count: usize) -> String {
+    state.number(Exact::from(u32::try_from(count).unwrap_or(u32::MAX)))
+}
+
 /// The columns, what comes of them, and taking it in.
 #[component]
 fn Columns(reading: Reading, done: RwSignal<String>) -> impl IntoView {
@@ -165,14 +179,14 @@ fn Columns(reading: Reading, done: RwSignal<String>) -> impl IntoView {
     let heads = move |first: &'static str| {
         Signal::derive(move || {
             let heads = reading.table.with(|table| table.as_ref().map(|table| table.heads.clone()));
-            let heads = heads.unwrap_or_default().into_iter().map(|head| (head.clone(), head));
+            let heads = (1_usize..).zip(heads.unwrap_or_default()).map(|(place, head)| named(state, place, head));
             std::iter::once(pair("", first)).chain(heads).collect()
         })
     };
     let orders = Signal::stored(vec![
-        pair("", "Choose"),
-        pair("day", "Day, then month: 23/11/2026"),
-        pair("month", "Month, then day: 11/23/2026"),
+        pair("", say!(sales::choose_date_order)),
+        pair("day", say!(sales::day_first)),
+        pair("month", say!(sales::month_first)),
     ]);
     let now = today().monday();
     let weeks = (0..=WEEKS_BACK).map(|back| now.plus_weeks(back.saturating_neg()));
@@ -181,7 +195,7 @@ fn Columns(reading: Reading, done: RwSignal<String>) -> impl IntoView {
     let refused = RwSignal::new(None::<String>);
     let adopt = move || {
         let Some(Ok(found)) = taken.get_untracked() else { return };
-        match state.apply("Sales from the till", found.edit) {
+        match state.apply(say!(sales::import_sales), found.edit) {
             Ok(()) => {
                 refused.set(None);
                 done.set(words::taken_in(found.good, found.bad.len()));
@@ -191,7 +205,7 @@ fn Columns(reading: Reading, done: RwSignal<String>) -> impl IntoView {
         }
     };
     let preview = move || match taken.get() {
-        None => view! { <p class="hollow">"Choose which column says what was sold and which how many."</p> }.into_any(),
+        None => view! { <p class="hollow">{say!(sales::choose_columns)}</p> }.into_any(),
         Some(Err(over)) => view! { <p class="trouble">{words::overflow(over)}</p> }.into_any(),
         Some(Ok(found)) => preview(state, &found),
     };
@@ -199,28 +213,28 @@ fn Columns(reading: Reading, done: RwSignal<String>) -> impl IntoView {
     let button = move || {
         view! {
             <button class="main" on:click=press(adopt)>
-                "Take these sales in"
+                {say!(sales::import_sales)}
             </button>
         }
         .into_any()
     };
     view! {
         <div class="teach">
-            <h3>"What the columns are"</h3>
+            <h3>{say!(sales::match_columns)}</h3>
             <div class="fields">
-                {choice("Drink, or drink and size", reading.item, heads("Choose"))}
-                {choice("Size", reading.size, heads("In the same column"))}
-                {choice("How many", reading.units, heads("Choose"))}
-                {choice("Day", reading.day, heads("No days: all of one week"))}
-                {when(move || reading.day.with(String::is_empty), move || choice("Which week", reading.week, weeks))}
-                {when(move || reading.open_order(), move || choice("Days are written", reading.order, orders))}
+                {choice(say!(sales::column_drink), reading.item, heads(say!(sales::choose_column)))}
+                {choice(say!(sales::column_size), reading.size, heads(say!(sales::size_in_drink_column)))}
+                {choice(say!(sales::column_quantity), reading.units, heads(say!(sales::choose_column)))}
+                {choice(say!(sales::column_date), reading.day, heads(say!(sales::one_week_only)))}
+                {when(move || reading.day.with(String::is_empty), move || choice(say!(sales::which_week), reading.week, weeks))}
+                {when(move || reading.open_order(), move || choice(say!(sales::date_order), reading.order, orders))}
             </div>
             {live(preview)}
             {trouble(move || refused.get())}
             <p class="actions">
                 {when(some, button)}
                 <button class="quiet" on:click=press(move || reading.table.set(None))>
-                    "Leave it"
+                    {say!(common::cancel)}
                 </button>
             </p>
         </div>
@@ -230,19 +244,17 @@ fn Columns(reading: Reading, done: RwSignal<String>) -> impl IntoView {
 /// What would be taken in and what not.
 fn preview(state: AppState, found: &Taken) -> AnyView {
     let week = |week: &TakenWeek| {
-        let again = if week.known { ", in place of what is written for these sizes" } else { "" };
-        view! {
-            <li>
-                {format!(
-                    "{}: {} sold, contribution {}{again}",
-                    words::week(week.monday),
-                    state.number(week.units),
-                    state.money(week.contribution),
-                )}
-            </li>
-        }
+        let (day, drinks) = (words::day(week.monday), state.speaker.get().counted(week.units));
+        let profit = state.money(week.contribution);
+        let said = if week.known {
+            say!(sales::week_to_replace, day = day, drinks = drinks, profit = profit)
+        } else {
+            say!(sales::week_to_import, day = day, drinks = drinks, profit = profit)
+        };
+        view! { <li>{said}</li> }
     };
     let weeks = found.weeks.iter().take(SHOWN).map(week).collect_view();
+    let more = |all| more(state, all);
     let more_weeks = more(found.weeks.len());
     let bad =
         state.book.with(|book| found.bad.iter().take(SHOWN).map(|row| words::bad_row(row, book)).collect::<Vec<_>>());
@@ -260,9 +272,9 @@ fn preview(state: AppState, found: &Taken) -> AnyView {
 }
 
 /// How many more there are than are shown. Returns an empty text if all are.
-fn more(all: usize) -> String {
+fn more(state: AppState, all: usize) -> String {
     match all.saturating_sub(SHOWN) {
         0 => String::new(),
-        more => format!("And {more} more."),
+        more => say!(sales::more_not_shown, count = number(state, more)),
     }
 }

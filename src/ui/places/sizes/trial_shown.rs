@@ -6,6 +6,7 @@ use crate::app::route::Route;
 use crate::book::TrialId;
 use crate::foundation::measure::{Date, Exact};
 use crate::foundation::statistics::Spread;
+use crate::say;
 use crate::sizes::trial::{Judged, Verdict, WeekSum, judge};
 use crate::ui::chart::{Axis, Look, Series, chart};
 use crate::ui::live::{live, text, trouble, when};
@@ -52,8 +53,8 @@ pub fn TrialShown(
         let Some(interval) = judged().and_then(|judged| judged.interval) else { return Vec::new() };
         let of = |say: fn(&_, &Speaker) -> String| say(&interval, &state.speaker.get());
         vec![
-            ("Difference a week".to_string(), of(words::trial_difference), None),
-            ("The true one likely lies".to_string(), of(words::trial_interval), None),
+            (say!(sales::weekly_difference).to_string(), of(words::trial_difference), None),
+            (say!(sales::likely_range).to_string(), of(words::trial_interval), None),
         ]
     };
     let compared = move || judged().is_some_and(|judged| judged.interval.is_some());
@@ -62,8 +63,8 @@ pub fn TrialShown(
     let weeks = move || {
         view! {
             <Section
-                heading="Week by week"
-                about="What is left after everything of what was sold in each week, as it was written down then. The drawing need not begin at zero."
+                heading=say!(sales::week_by_week)
+                about=say!(sales::about_week_by_week)
             >
                 {live(move || judged().map_or_else(|| ().into_any(), |judged| drawn(&judged, state)))}
                 {live(move || judged().map_or_else(|| ().into_any(), |judged| table(&judged, state)))}
@@ -84,10 +85,10 @@ pub fn TrialShown(
         <p class="about">{how}</p>
         <p class="hollow">{left_out}</p>
         {when(any, weeks)}
-        <p class="hollow">{words::TRIAL_CAUTION}</p>
+        <p class="hollow">{words::trial_caution()}</p>
         <p class="actions">
             <a class="button" href=Route::Sales.address()>
-                "Weeks of sales"
+                {say!(sales::open_sales)}
             </a>
         </p>
     }
@@ -110,19 +111,23 @@ fn drawn(judged: &Judged, state: AppState) -> AnyView {
         ends.filter_map(|week| Some((across(week.monday), mean?))).collect()
     };
     let series = [
-        ("Before", Look::Points, points(&judged.before.counted)),
-        ("With the change", Look::Squares, points(&judged.after.counted)),
-        ("Mean of each side", Look::Guide, mean(&judged.before.counted, &judged.before.spread)),
+        (say!(sales::before), Look::Points, points(&judged.before.counted)),
+        (say!(sales::with_change), Look::Squares, points(&judged.after.counted)),
+        (say!(sales::side_averages), Look::Guide, mean(&judged.before.counted, &judged.before.spread)),
         ("", Look::Guide, mean(&judged.after.counted, &judged.after.spread)),
     ];
     let named = |(name, look, points): (&str, Look, Vec<(Exact, Exact)>)| Series { name: name.into(), look, points };
     let series: Vec<Series> = series.into_iter().filter(|it| !it.2.is_empty()).map(named).collect();
     let week = Axis {
-        name: format!("Week, from {}", words::day(first)),
+        name: say!(sales::axis_weeks, day = words::day(first)),
         from_zero: false,
         mark: Box::new(move |number| state.number(number)),
     };
-    let left = Axis { name: "Left".into(), from_zero: false, mark: Box::new(move |number| state.money_mark(number)) };
+    let left = Axis {
+        name: say!(sales::profit).into(),
+        from_zero: false,
+        mark: Box::new(move |number| state.money_mark(number)),
+    };
     chart(&week, &left, &series)
 }
 
@@ -141,8 +146,9 @@ fn table(judged: &Judged, state: AppState) -> AnyView {
             }
         }
     };
-    let before: Vec<_> = judged.before.counted.iter().map(row("before")).collect();
-    let after = judged.after.counted.iter().map(row("with it"));
+    let before: Vec<_> = judged.before.counted.iter().map(row(say!(sales::before))).collect();
+    let after = judged.after.counted.iter().map(row(say!(sales::with_change)));
     let rows = before.into_iter().chain(after).collect_view().into_any();
-    wide_table("Weeks of the trial", "table", &["Side", "Sold", "Left after everything"], rows)
+    let heads = [say!(sales::side), say!(sales::drinks_sold), say!(sales::profit)];
+    wide_table(say!(sales::trial_weeks), "table", &heads, rows)
 }

@@ -10,9 +10,9 @@ use crate::app::route::{Route, scope_from_text, scope_text};
 use crate::book::{Book, Edit, Key, Record, Scope, Trial, TrialId};
 use crate::foundation::in_order;
 use crate::foundation::measure::Date;
+use crate::say;
 use crate::sizes::trial::judge;
-
-use crate::ui::fields::{self, Addition, Choice, Choose, Day, Draft, Entry};
+use crate::ui::fields::{self, Addition, Choice, Choose, Day, Draft, Entry, Field};
 use crate::ui::live::{press, rows, text, trouble, when};
 use crate::ui::parts::{Back, Section, page_of};
 use crate::ui::random::random;
@@ -34,8 +34,10 @@ pub fn Trials() -> impl IntoView {
         let name = text(move || state.book.with(|book| book.name(key)));
         let about = text(move || {
             state.book.with(|book| {
-                let said =
-                    |trial: &Trial| format!("{}, since {}", words::scope(trial.scope, book), words::day(trial.start));
+                let said = |trial: &Trial| {
+                    let (drinks, day) = (words::scope(trial.scope, book), words::day(trial.start));
+                    say!(sales::trial_since, drinks = drinks, day = day)
+                };
                 book.trial(id).map(said).unwrap_or_default()
             })
         });
@@ -61,10 +63,8 @@ pub fn Trials() -> impl IntoView {
     let teach = || {
         view! {
             <div class="teach">
-                <h2>"Did it work?"</h2>
-                <p>
-                    "Say what you change and when: a size more, another price, another cup. From the weeks before and since you see what it brings in a week, and whether that could be chance."
-                </p>
+                <h2>{say!(sales::did_it_work)}</h2>
+                <p>{say!(sales::teach_trials)}</p>
             </div>
         }
         .into_any()
@@ -72,8 +72,7 @@ pub fn Trials() -> impl IntoView {
     let write = || {
         view! {
             <p class="hollow">
-                "A trial is judged by weeks of sales, and none is written down yet. "
-                <a href=Route::Sales.address()>"Write weeks down in Sales"</a>
+                {say!(sales::trials_need_weeks)} " " <a href=Route::Sales.address()>{say!(sales::enter_weekly_sales)}</a>
             </p>
         }
         .into_any()
@@ -83,15 +82,15 @@ pub fn Trials() -> impl IntoView {
         Draft::of_record(Key::Trial(id)).begin_on(state, Route::Trial(id));
     };
     view! {
-        <Back to=Route::Sizes name="Sizes" />
-        <h1>"Trials"</h1>
-        <p class="about">"Did a change work? The weeks before it against the weeks since."</p>
+        <Back to=Route::Sizes name=say!(first::sizes) />
+        <h1>{say!(sales::trials)}</h1>
+        <p class="about">{say!(sales::about_trials)}</p>
         {when(empty, teach)}
         {when(unwritten, write)}
         <ul class="rows section">{rows(trials, row)}</ul>
         <p class="actions">
             <button class="main" on:click=press(start)>
-                "Start a trial"
+                {say!(sales::start_trial)}
             </button>
         </p>
     }
@@ -107,7 +106,7 @@ fn listed(book: &Book) -> Vec<Key> {
 }
 
 /// The field of a new trial, by what is missing while it is empty.
-const NAME: &str = "a name for the change";
+const NAME: Field = Field::Name;
 
 /// One trial.
 #[component]
@@ -115,7 +114,7 @@ pub fn TrialPage(
     /// The trial.
     id: TrialId,
 ) -> impl IntoView {
-    page_of(Key::Trial(id), Route::Trials, "Trials", move || view! { <Page id /> }.into_any())
+    page_of(Key::Trial(id), Route::Trials, say!(sales::trials), move || view! { <Page id /> }.into_any())
 }
 
 fn changed(book: &Book, id: TrialId, change: impl FnOnce(&mut Trial)) -> Option<Edit> {
@@ -130,17 +129,17 @@ fn Page(id: TrialId) -> impl IntoView {
     let today = today();
     let name = text(move || state.book.with(|book| book.name(Key::Trial(id))));
     let refused = RwSignal::new(None::<String>);
-    let remove = move || refused.set(state.apply("Remove a trial", Edit::Remove(Key::Trial(id))).err());
+    let remove = move || refused.set(state.apply(say!(sales::delete_trial), Edit::Remove(Key::Trial(id))).err());
     let key = Key::Trial(id);
     let there = move |book: &Book| book.contains(key);
-    let new = Addition::of(Draft::of_record(key), there, "Start a trial", move |typed, _| {
+    let new = Addition::of(Draft::of_record(key), there, say!(sales::start_trial), move |typed, _| {
         let start = today.monday();
         let first = start.plus_weeks(-WEEKS_BEFORE);
         let trial = Trial { id, name: typed.name(NAME)?, scope: Scope::Menu, first, start, last: None };
         Some(Edit::Put(Record::Trial(trial)))
     });
     let is_new = !untrack(|| new.is_there());
-    let rename = fields::text("Name of a trial", move |book, name| changed(book, id, |trial| trial.name = name));
+    let rename = fields::text(say!(sales::trial_name), move |book, name| changed(book, id, |trial| trial.name = name));
     let rest = new.once_there(move || {
         view! {
             <TrialShown id today />
@@ -148,20 +147,20 @@ fn Page(id: TrialId) -> impl IntoView {
             {trouble(move || refused.get())}
             <p class="actions">
                 <button class="quiet" on:click=press(remove)>
-                    "Remove this trial"
+                    {say!(sales::delete_trial)}
                 </button>
             </p>
         }
         .into_any()
     });
     view! {
-        <Back to=Route::Trials name="Trials" />
-        <h1>{new.heading("New trial", name)}</h1>
+        <Back to=Route::Trials name=say!(sales::trials) />
+        <h1>{new.heading(say!(sales::new_trial), name)}</h1>
         <Entry
-            label="What changes"
+            label=say!(sales::trial_name)
             letters=true
             caret=is_new
-            example="A 12 oz cup more"
+            example=say!(sales::example_change)
             value=new.value(NAME, name)
             commit=new.commit(NAME, rename)
         />
@@ -191,42 +190,41 @@ fn TrialFields(id: TrialId) -> impl IntoView {
     });
     let choose_scope: Choose = Arc::new(move |chosen| {
         let Some(scope) = scope_from_text(chosen) else { return Ok(()) };
-        set("Scope of a trial", &|trial| trial.scope = scope)
+        set(say!(sales::drinks_compared), &|trial| trial.scope = scope)
     });
-    let monday = |chosen: &str| {
-        Date::from_text(chosen).map(Date::monday).ok_or_else(|| "Choose a day of that week.".to_string())
-    };
+    let monday =
+        |chosen: &str| Date::from_text(chosen).map(Date::monday).ok_or_else(|| say!(sales::day_of_week).to_string());
     let choose_first: Choose = Arc::new(move |chosen| {
         let first = monday(chosen)?;
-        set("First week of a trial", &|trial| trial.first = first)
+        set(say!(sales::compare_from), &|trial| trial.first = first)
     });
     let choose_start: Choose = Arc::new(move |chosen| {
         let start = monday(chosen)?;
-        set("First week with the change", &|trial| trial.start = start)
+        set(say!(sales::change_starts), &|trial| trial.start = start)
     });
     let choose_last: Choose = Arc::new(move |chosen| {
         let last = if chosen.is_empty() { None } else { Some(monday(chosen)?) };
-        set("Last week of a trial", &|trial| trial.last = last)
+        set(say!(sales::last_week), &|trial| trial.last = last)
     });
     view! {
-        <Section heading="The trial" about="Weeks begin on Monday; any day of a week will do.">
+        <Section heading=say!(sales::trial_setup) about=say!(sales::about_trial_setup)>
             <div class="fields">
                 <Choice
-                    label="Judged by the sales of"
+                    label=say!(sales::drinks_compared)
                     options=options
                     value=of(|trial| scope_text(trial.scope))
                     choose=choose_scope
                 />
                 // A change may be planned, and so may the end of its trial; the weeks before have been.
-                <Day label="First week before" past=true weekly=true value=of(|trial| trial.first.to_string()) choose=choose_first />
+                <Day label=say!(sales::compare_from) past=true weekly=true value=of(|trial| trial.first.to_string()) choose=choose_first />
                 <Day
-                    label="First week with the change"
+                    label=say!(sales::change_starts)
                     value=of(|trial| trial.start.to_string())
                     choose=choose_start
                 />
                 <Day
-                    label="Last week"
-                    note="Empty while the trial goes on."
+                    label=say!(sales::last_week)
+                    note=say!(sales::blank_while_running)
                     value=of(|trial| trial.last.map(|last| last.to_string()).unwrap_or_default())
                     choose=choose_last
                 />

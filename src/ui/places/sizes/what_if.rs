@@ -8,6 +8,7 @@ use super::trying::{Columns, Trying};
 use crate::book::{Book, ContainerId, Key, Scope};
 use crate::foundation::jump::Kind;
 use crate::foundation::measure::{Amount, Dimension, Exact, Money, Share, System, Wanted};
+use crate::say;
 use crate::ui::fields::{Entry, Range, Slid, Slider, Take, Try, asks, tried_amount, tried_change, tried_number, units};
 use crate::ui::live::{flag, live, press, rows, text, trouble};
 use crate::ui::state::AppState;
@@ -51,15 +52,15 @@ pub fn WhatIf(
     };
     let said = text(move || {
         let tried = trying.columns.with(|columns| columns.tried().is_some());
-        if tried { "Struck through is today; beside it what you try." } else { "" }.to_string()
+        if tried { say!(sales::crossed_out_is_today) } else { "" }.to_string()
     });
     let nothing = flag(move || trying.columns.with(|columns| columns.then.is_none()));
     let useless = flag(move || trying.hangs.is_unread() || !trying.can_use());
     view! {
         <details class="section more">
-            <summary>"What if"</summary>
+            <summary>{say!(sales::what_if)}</summary>
             <div class="tries">
-            <p class="about">"Try other prices and fills. Nothing in the book changes until you use it."</p>
+            <p class="about">{say!(sales::about_what_if)}</p>
             {live(move || {
                 trying.begun.track();
                 view! { <Fields trying /> }.into_any()
@@ -68,10 +69,10 @@ pub fn WhatIf(
             <p class="hollow" role="status">{said}</p>
             <p class="actions">
                 <button class="main" disabled=useless on:click=press(use_it)>
-                    "Use this"
+                    {say!(sales::use_changes)}
                 </button>
                 <button class="button" disabled=nothing on:click=press(anew)>
-                    "Back to today's"
+                    {say!(sales::clear_changes)}
                 </button>
             </p>
             </div>
@@ -92,16 +93,14 @@ fn Fields(trying: Trying) -> impl IntoView {
         Key::Container(id) => tries_of(state, trying, id, alone),
         _ => ().into_any(),
     };
-    let about = if alone {
-        "How full a container is poured holds for every drink sold in it."
-    } else {
-        "Prices move for the drinks compared. How full a container is poured holds for every drink sold in it."
-    };
-    let within = |number: Option<Exact>| {
+    let about = if alone { say!(sales::fills_apply) } else { say!(sales::prices_and_fills_apply) };
+    let within = move |number: Option<Exact>| {
         let number = number.unwrap_or_default();
         let (least, most) = INGREDIENTS;
-        if number < Exact::new(i64::from(least), 0) || number > Exact::new(i64::from(most), 0) {
-            return Err(format!("Type from {least} to {most}, such as 20 for a fifth more."));
+        let (least, most) = (Exact::new(i64::from(least), 0), Exact::new(i64::from(most), 0));
+        if number < least || number > most {
+            let shown = |end| untrack(|| state.number(end));
+            return Err(say!(sales::change_too_far, least = shown(least), most = shown(most)));
         }
         Ok(Some(number))
     };
@@ -112,24 +111,24 @@ fn Fields(trying: Trying) -> impl IntoView {
     let set_target = move |number: Option<Exact>| trying.set_target(number.map(share));
     let target: Try = Arc::new(move |read, visit| trying.take(read, visit, set_target));
     let of_target = match trying.scope {
-        Scope::Menu => "Of the book. A drink that has a target of its own keeps it.",
-        Scope::Kind(_) => "Of each drink of this kind.",
-        Scope::Drink(_) => "Of this drink.",
+        Scope::Menu => say!(sales::target_of_book),
+        Scope::Kind(_) => say!(sales::target_of_kind),
+        Scope::Drink(_) => say!(sales::target_of_drink),
     };
     view! {
         <ul class="tries-sizes">{rows(keys, field)}</ul>
         <p class="soft">{about}</p>
         <div class="fields">
             <Slider
-                label="Ingredients cost more by"
+                label=say!(sales::ingredient_cost_change)
                 ends=INGREDIENTS
                 value=Signal::derive(move || percent(trying.ingredients()))
                 put=ingredients
-                note="Below zero: less. To try only: what suppliers ask is typed in Buying."
+                note=say!(sales::about_ingredient_cost)
                 hangs
             />
             <Slider
-                label="Target margin"
+                label=say!(sales::target_margin)
                 ends=TARGET
                 value=Signal::derive(move || percent(trying.target()))
                 put=target
@@ -163,7 +162,7 @@ fn price_of(state: AppState, trying: Trying, id: ContainerId, alone: bool, name:
     let step = Exact::new(5, state.book.with_untracked(|book| book.settings().currency.digits()));
     let ends = untrack(|| trying.price_ends(id));
     let now = Signal::derive(move || trying.price_now(id).map(Money::major).unwrap_or_default());
-    let label = format!("{name}: {}", if alone { "price" } else { "all prices up by" });
+    let label = if alone { say!(sales::price_of, size = name) } else { say!(sales::raise_of, size = name) };
     let (called, value) = (label.clone(), text(move || trying.price(id)));
     let entry = if alone {
         let asks = asks(Kind::Price, Key::Container(id), "tried/price").while_tried();
@@ -192,7 +191,7 @@ fn fill_of(state: AppState, trying: Trying, id: ContainerId, name: &str) -> AnyV
         System::UsCustomary | System::Imperial => Exact::new(1, 1),
     };
     let ends = untrack(|| trying.fill_ends(id, step));
-    let label = format!("{name}: poured");
+    let label = say!(sales::fill_of, size = name);
     view! {
         <Entry
             label=label.clone()

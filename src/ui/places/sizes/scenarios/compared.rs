@@ -5,6 +5,7 @@ use leptos::prelude::*;
 use super::{said, then, today};
 use crate::book::ScenarioId;
 use crate::foundation::measure::{Exact, Money, read_number};
+use crate::say;
 use crate::sizes::plan::Totals;
 use crate::ui::fields::{Ask, Hangs};
 use crate::ui::live::{live, text};
@@ -30,12 +31,14 @@ pub fn Compared(
         let sentence = |(today, then): (Totals, Totals)| said(state, |words| words.against_today(&today, &then));
         both.get().map_or_else(|| words::overflow(crate::foundation::measure::Overflow::TooLarge), sentence)
     });
-    let uncounted = move |which: &'static str, of: fn((Totals, Totals)) -> Totals| {
+    let uncounted = move |of: fn((Totals, Totals)) -> Totals, say: fn(String) -> String| {
         text(move || {
             let said = both.get().map(|both| said(state, |it| it.uncounted(&of(both)))).unwrap_or_default();
-            if said.is_empty() { said } else { format!("{which}: {said}") }
+            if said.is_empty() { said } else { say(said) }
         })
     };
+    let here = uncounted(|(_, then)| then, |what| say!(sales::scenario_leaves_out, what = what));
+    let today = uncounted(|(today, _)| today, |what| say!(sales::today_leaves_out, what = what));
     let hangs = Hangs::new();
     let lines = move || {
         live(move || {
@@ -54,16 +57,16 @@ pub fn Compared(
             let lasts = [&today, &then].map(|totals| said(state, |words| words.cover(totals.weeks)));
             let [lasted, lasts] = lasts;
             let lines = [
-                money("Left a week", |totals| totals.contribution),
+                money(say!(sales::profit_per_week), |totals| totals.contribution),
                 (
-                    "Drinks sold a week",
+                    say!(sales::drinks_sold_per_week),
                     [state.number(was), state.number(is), more(is.minus(was).ok(), |it| state.number(it))],
                 ),
-                count("Different sizes", |totals| totals.sizes),
-                count("Recipe cards to train", |totals| totals.cards),
-                count("Under their target", |totals| totals.under_target),
-                money("Opening stock", |totals| totals.cash),
-                ("It lasts", [lasted, lasts, String::new()]),
+                count(say!(sales::number_of_sizes), |totals| totals.sizes),
+                count(say!(sales::recipe_cards), |totals| totals.cards),
+                count(say!(first::below_target), |totals| totals.under_target),
+                money(say!(sales::opening_stock), |totals| totals.cash),
+                (say!(sales::weeks_of_stock), [lasted, lasts, String::new()]),
             ];
             let line = |(name, cells): (&'static str, [String; 3])| {
                 view! {
@@ -76,21 +79,22 @@ pub fn Compared(
             lines.map(line).collect_view().into_any()
         })
     };
+    let heads = || [say!(sales::today), say!(sales::in_this_scenario), say!(sales::difference)];
     let answer = move || {
         view! {
             <p class="plan-said" role="status">{against}</p>
-            <p class="hollow">{uncounted("Here", |(_, then)| then)}</p>
-            <p class="hollow">{uncounted("Today", |(today, _)| today)}</p>
-            {wide_table("Beside today's menu", "table", &["Today", "Here", "Difference"], lines())}
+            <p class="hollow">{here}</p>
+            <p class="hollow">{today}</p>
+            {wide_table(say!(sales::compared_with_today), "table", &heads(), lines())}
         }
         .into_any()
     };
     view! {
-        <Section heading="Beside today's menu">
+        <Section heading=say!(sales::compared_with_today)>
             {hangs.answer(answer)}
             <div class="fields">
                 <Ask
-                    label="Weeks that opening stock should last"
+                    label=say!(sales::weeks_to_stock)
                     text=weeks
                     error=text(move || read().err().unwrap_or_default())
                     hangs

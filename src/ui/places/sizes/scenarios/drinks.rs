@@ -8,6 +8,7 @@ use super::{changed, offer_of, said};
 use crate::book::{DrinkId, Key, Offer, OfferId, ScenarioId};
 use crate::drink::ledger::Ledger;
 use crate::foundation::jump::Kind;
+use crate::say;
 use crate::ui::fields::{self, Choice, Entry, asks};
 use crate::ui::live::{live, press, rows, text, when};
 use crate::ui::order;
@@ -50,15 +51,22 @@ fn Card(id: ScenarioId, drink: DrinkId, ledger: Signal<Ledger>) -> impl IntoView
         };
         keys.into_iter().map(|key| view! { <li>{line(key)}</li> }).collect_view().into_any()
     });
-    let action = text(move || if open.get() { "Close".to_string() } else { "Change".to_string() });
+    let action = text(move || if open.get() { say!(common::close) } else { say!(sales::change) }.to_string());
+    let spoken = text(move || {
+        let drink = name.get();
+        if open.get() { say!(sales::close_drink, drink = drink) } else { say!(sales::change_drink, drink = drink) }
+    });
     view! {
         <li class="card">
             <div class="card-head">
                 <h3>{name}</h3>
-                <button class="quiet" aria-expanded=expanded on:click=press(move || open.update(|it| *it = !*it))>
+                <button
+                    class="quiet"
+                    aria-expanded=expanded
+                    aria-label=spoken
+                    on:click=press(move || open.update(|it| *it = !*it))
+                >
                     {action}
-                    " "
-                    <span class="unseen">{name}</span>
                 </button>
             </div>
             <ul class="steps">{lines}</ul>
@@ -78,7 +86,7 @@ fn Changing(id: ScenarioId, drink: DrinkId) -> impl IntoView {
                 _ => false,
             };
             let mut options = order::options(book, order::containers(book).into_iter().filter(free).collect());
-            options.insert(0, (String::new(), "Choose a container".to_string()));
+            options.insert(0, (String::new(), say!(sales::choose_container).to_string()));
             options
         })
     });
@@ -89,7 +97,7 @@ fn Changing(id: ScenarioId, drink: DrinkId) -> impl IntoView {
             let offer = book.offer(of).cloned().unwrap_or_else(|| Offer::new(of));
             changed(book, id, |it| it.offers.push(offer))
         });
-        edit.map_or(Ok(()), |edit| state.apply("Add a size to a scenario", edit))
+        edit.map_or(Ok(()), |edit| state.apply(say!(sales::size_added), edit))
     });
     let field = move |key| match key {
         Key::Offer(offer) => view! { <Fields id offer /> }.into_any(),
@@ -97,7 +105,7 @@ fn Changing(id: ScenarioId, drink: DrinkId) -> impl IntoView {
     };
     view! {
         <ul class="scenario-sizes">{rows(offers, field)}</ul>
-        <Choice label="Add a size" options=free value=Signal::stored(String::new()) choose=add />
+        <Choice label=say!(sales::add_size) options=free value=Signal::stored(String::new()) choose=add />
     }
 }
 
@@ -118,7 +126,7 @@ fn Fields(id: ScenarioId, offer: OfferId) -> impl IntoView {
         let edit = state.book.with_untracked(|book| changed(book, id, |it| it.offers.retain(|it| it.id() != offer)));
         if let Some(edit) = edit {
             // Taking out of a list that holds is not refused.
-            let _ = state.apply("Remove size from scenario", edit);
+            let _ = state.apply(say!(sales::size_removed), edit);
         }
     };
     view! {
@@ -129,19 +137,19 @@ fn Fields(id: ScenarioId, offer: OfferId) -> impl IntoView {
             </div>
             <div class="pair">
                 <Entry
-                    label=format!("Menu price of {full}")
+                    label=say!(sales::menu_price_of, size = &full)
                     asks=asks(Kind::Price, Key::Scenario(id), format!("{offer}/price"))
-                    example="none yet"
+                    example=say!(sales::none_yet)
                     value=of(|state, offer| offer.price.map(|price| state.plain_money(price)))
-                    commit=fields::optional_money("Price in a scenario", move |book, price| {
+                    commit=fields::optional_money(say!(sales::scenario_price), move |book, price| {
                         set(book, &|it| it.price = price)
                     })
                 />
                 <Entry
-                    label=format!("Sold a week of {full}")
-                    example="not known"
+                    label=say!(sales::weekly_sales_of, size = &full)
+                    example=say!(sales::blank_if_unsure)
                     value=of(|state, offer| offer.weekly.map(|weekly| state.number(weekly)))
-                    commit=fields::optional_number("Weekly number in a scenario", move |book, weekly| {
+                    commit=fields::optional_number(say!(sales::scenario_sales), move |book, weekly| {
                         set(book, &|it| it.weekly = weekly)
                     })
                 />

@@ -10,22 +10,24 @@ use crate::backup::restore_points::Why;
 use crate::book::{Book, Edit, Key, Offer, OfferId, Record, Scenario, ScenarioId};
 use crate::drink::ledger::Ledger;
 use crate::foundation::measure::Exact;
+use crate::say;
 use crate::sizes::plan::{Totals, scenario_ledger};
 use crate::ui::address::go;
-use crate::ui::fields::{self, Addition, Draft, Entry};
+use crate::ui::fields::{self, Addition, Draft, Entry, Field};
 use crate::ui::library::Library;
 use crate::ui::live::{press, rows, text, trouble, when};
 use crate::ui::order;
 use crate::ui::parts::{Back, Section, page_of};
 use crate::ui::random::random;
 use crate::ui::state::AppState;
+use crate::words::texts::{HOLE, around};
 use crate::words::{self, Plans};
 
 use compared::Compared;
 use drinks::Drinks;
 
 /// The field of a new scenario, by what is missing while it is empty.
-const NAME: &str = "a name";
+const NAME: Field = Field::Name;
 
 /// Menus to play with beside today's.
 #[component]
@@ -38,26 +40,27 @@ pub fn Scenarios() -> impl IntoView {
         Draft::of_record(Key::Scenario(id)).begin_on(state, Route::Scenario(id));
     };
     let teach = move || {
+        let (before, after) = around(&say!(sales::teach_plan, screen = HOLE));
         view! {
             <div class="teach">
-                <h2>"What if the menu were another?"</h2>
+                <h2>{say!(sales::teach_scenarios)}</h2>
                 <p>
-                    "Copy today's menu, change prices, sizes and weekly numbers, and see what it brings beside today's. Or keep a plan from "
-                    <a href=Route::HowMany.address()>"How many sizes"</a> " here."
+                    {say!(sales::teach_copy)} " " {before}
+                    <a href=Route::HowMany.address()>{say!(decide::how_many_sizes)}</a> {after}
                 </p>
             </div>
         }
         .into_any()
     };
     view! {
-        <Back to=Route::Sizes name="Sizes" />
-        <h1>"Scenarios"</h1>
-        <p class="about">"A copy of the menu to play with. Nothing changes until you adopt it."</p>
+        <Back to=Route::Sizes name=say!(first::sizes) />
+        <h1>{say!(sales::scenarios)}</h1>
+        <p class="about">{say!(sales::about_scenarios)}</p>
         {when(none, teach)}
         <ul class="rows section">{rows(listed, row)}</ul>
         <p class="actions">
             <button class="main" on:click=press(copy)>
-                "Copy today's menu"
+                {say!(sales::copy_menu)}
             </button>
         </p>
     }
@@ -68,16 +71,18 @@ fn row(key: Key) -> AnyView {
     let state = AppState::here();
     let name = text(move || state.book.with(|book| book.name(key)));
     let both = move || Some((today(state, Exact::ZERO)?, then(state, id, Exact::ZERO)?));
-    let sizes = text(move || both().map(|(_, then)| words::sizes(then.sizes)).unwrap_or_default());
     let earned = text(move || both().map(|(_, then)| state.money(then.contribution)).unwrap_or_default());
-    let against = text(move || {
-        let sentence = |(today, then): (Totals, Totals)| said(state, |words| words.against_today(&today, &then));
+    let about = text(move || {
+        let sentence = |(today, then): (Totals, Totals)| {
+            let against = said(state, |words| words.against_today(&today, &then));
+            say!(sales::scenario_line, sizes = words::sizes(then.sizes), difference = against)
+        };
         both().map(sentence).unwrap_or_default()
     });
     view! {
         <li>
             <a class="row" href=Route::Scenario(id).address()>
-                <span class="row-name">{name} <span class="row-about">{sizes} "; " {against}</span></span>
+                <span class="row-name">{name} <span class="row-about">{about}</span></span>
                 <span class="row-price">{earned}</span>
             </a>
         </li>
@@ -112,7 +117,7 @@ pub fn ScenarioPage(
     /// The scenario.
     id: ScenarioId,
 ) -> impl IntoView {
-    page_of(Key::Scenario(id), Route::Scenarios, "Scenarios", move || view! { <Page id /> }.into_any())
+    page_of(Key::Scenario(id), Route::Scenarios, say!(sales::scenarios), move || view! { <Page id /> }.into_any())
 }
 
 /// The edit that changes a scenario, and nothing else.
@@ -141,7 +146,7 @@ fn Page(id: ScenarioId) -> impl IntoView {
         let edit = state.book.with_untracked(|book| book.scenario(id).map(|scenario| scenario.adopted(book)));
         let Some(edit) = edit else { return };
         library.before(Why::Adoption);
-        match state.apply("Make scenario the menu", edit) {
+        match state.apply(say!(sales::scenario_made_menu), edit) {
             Ok(()) => go(Route::Drinks),
             Err(sentence) => {
                 library.not_done();
@@ -150,46 +155,46 @@ fn Page(id: ScenarioId) -> impl IntoView {
         }
     };
     let drop_it = move || {
-        if state.apply("Discard scenario", Edit::Remove(Key::Scenario(id))).is_ok() {
+        if state.apply(say!(sales::discard_scenario), Edit::Remove(Key::Scenario(id))).is_ok() {
             go(Route::Scenarios);
         }
     };
     let key = Key::Scenario(id);
     let there = move |book: &Book| book.contains(key);
-    let new = Addition::of(Draft::of_record(key), there, "Copy today's menu", move |typed, book| {
+    let new = Addition::of(Draft::of_record(key), there, say!(sales::copy_menu), move |typed, book| {
         let scenario = Scenario { id, name: typed.name(NAME)?, offers: book.offers().cloned().collect() };
         Some(Edit::Put(Record::Scenario(scenario)))
     });
     let is_new = !untrack(|| new.is_there());
-    let rename = fields::text("Name of a scenario", move |book, name| changed(book, id, |it| it.name = name));
+    let rename = fields::text(say!(sales::scenario_name), move |book, name| changed(book, id, |it| it.name = name));
     let rest = new.once_there(move || {
         view! {
             <Compared id />
             <p class="actions">
                 <button class="main" on:click=press(adopt)>
-                    "Adopt"
+                    {say!(sales::make_menu)}
                 </button>
                 <button class="quiet" on:click=press(drop_it)>
-                    "Drop"
+                    {say!(sales::discard_scenario)}
                 </button>
             </p>
             {trouble(move || refused.get())}
-            <p class="hollow">"Adopting makes these the drinks and sizes you sell, in one step that Undo takes back."</p>
-            <Section heading="Drinks and their sizes" about="Each beside today's. Open a drink to change it here.">
+            <p class="hollow">{say!(sales::about_make_menu)}</p>
+            <Section heading=say!(sales::drinks_and_sizes) about=say!(sales::about_drinks_and_sizes)>
                 <Drinks id ledger />
             </Section>
         }
         .into_any()
     });
     view! {
-        <Back to=Route::Scenarios name="Scenarios" />
-        <h1>{new.heading("New scenario", name)}</h1>
-        <p class="about">"Changes here stay here until you adopt it."</p>
+        <Back to=Route::Scenarios name=say!(sales::scenarios) />
+        <h1>{new.heading(say!(sales::new_scenario), name)}</h1>
+        <p class="about">{say!(sales::about_scenario)}</p>
         <Entry
-            label="Name"
+            label=say!(common::name)
             letters=true
             caret=is_new
-            example="Two sizes only"
+            example=say!(sales::example_scenario)
             value=new.value(NAME, name)
             commit=new.commit(NAME, rename)
         />

@@ -1,0 +1,376 @@
+# What sold: weeks, the register's file, trials of a change, scenarios, sizes side by side.
+
+## Days and weeks
+
+week-of = Week of { $day }
+batch-of = Batch of { $day }
+monday-to-sunday = Mon to Sun
+
+## Sales of a typical week
+
+sales = Sales
+about-sales = Enter weekly sales of each drink and size. Every comparison uses them.
+what-sells = What do you sell each week?
+add-sizes-first = Add a size to a drink in Drinks first. Then enter weekly sales here.
+typical-week = Typical week
+about-typical-week = Type sales of each size below, or use the average of your weeks.
+drinks-sold-per-week = Drinks sold per week
+profit-per-week = Profit per week
+typical-by-size = Typical sales
+about-typical-by-size = How many of each do you sell in a typical week? Leave blank if unsure.
+use-average = Use 4-week average
+average-over = { $count ->
+    [one] The average covers the week of { $weeks }.
+   *[other] The average covers { $count } weeks: { $weeks }.
+}
+average-changes = { $sizes ->
+    [one] 1 size gets a new number.
+   *[other] { $sizes } sizes get a new number.
+}
+average-of-none-sold = A size missing from one week counts as zero that week. A size missing from every week keeps its number.
+average-skips = { $count ->
+    [one] The week of { $weeks } has no entries, so the average skips that week.
+   *[other] The weeks of { $weeks } have no entries, so the average skips them.
+}
+
+## How the figures of sales come about
+
+week-in-math = Drinks sold × profit per drink, added up: { $sum }.
+entered-week-in-math = Drinks sold × profit per drink at the time of entry, added up: { $sum }.
+more-terms = { $count } more
+nothing-counted = No drinks counted yet.
+nothing-entered = No sales entered yet.
+not-counted = Not counted: { $sizes }.
+not-counted-and-more = Not counted: { $sizes }; and { $more } more.
+size-not-on-menu = { $size } (not on the menu)
+size-without-price = { $size } (no price yet)
+size-without-sales = { $size } (no weekly sales)
+size-stuck = { $size } (needs details)
+not-on-menu = This size is not on the menu. Add the size to the drink first.
+no-price-yet = This size has no price yet. Set a menu price first.
+no-weekly-sales = This size has no weekly sales. Type how many you sell, such as 24.
+profit-not-known = Profit per drink is not known yet.
+
+## Weeks that were entered
+
+sales-by-week = Sales by week
+about-sales-by-week = Each week keeps the profit per drink from when you entered the sales.
+no-weeks-yet = No weeks yet. Enter a week, or import sales from your register below.
+enter-this-week = Enter this week
+update-this-week = Update this week
+drinks-in-week = { $drinks ->
+    [one] 1 drink sold
+   *[other] { $drinks } drinks sold
+}
+about-week = Type how many of each you sold. A new entry uses today's profit per drink. A corrected entry keeps its first profit. Clear a field to remove the entry.
+week-not-over = This week is not over. Add sales as you go.
+other-weeks = Other weeks
+previous-week = Previous week
+next-week = Next week
+drinks-sold = Drinks sold
+profit = Profit
+sales-by-drink = Sales by drink
+search-drinks = Search drinks
+no-matches = No matches. Try another name.
+more-drinks = { $drinks ->
+    [one] 1 more drink. Search by name to see more.
+   *[other] { $drinks } more drinks. Search by name to see more.
+}
+
+## Sales from the register's file
+
+register-sales = Register sales
+about-register-sales = Export sales as CSV from your register or a spreadsheet, one row per drink and size. Choose the file here. You check the rows before you import.
+sales-file = Sales file (CSV)
+match-columns = Match columns
+choose-columns = Choose the columns for drink and quantity.
+choose-column = Choose a column
+choose-date-order = Choose an order
+column-number = Column { $number }
+column-drink = Drink
+column-size = Size
+size-in-drink-column = Same as drink
+column-quantity = Quantity
+column-date = Date
+one-week-only = No dates: one week only
+which-week = Week
+date-order = Date order
+day-first = Day first: 23/11/2026
+month-first = Month first: 11/23/2026
+import-sales = Import sales
+week-to-import = { $drinks ->
+    [one] Week of { $day }: 1 drink sold, profit { $profit }
+   *[other] Week of { $day }: { $drinks } drinks sold, profit { $profit }
+}
+week-to-replace = { $drinks ->
+    [one] Week of { $day }: 1 drink sold, profit { $profit }. This replaces your entries for these sizes.
+   *[other] Week of { $day }: { $drinks } drinks sold, profit { $profit }. This replaces your entries for these sizes.
+}
+more-not-shown = { $count } more not shown
+rows-ready = { $rows ->
+    [0] No row can be imported.
+    [one] 1 row is ready to import.
+   *[other] { $rows } rows are ready to import.
+}
+rows-to-skip = { $rows ->
+    [one] 1 row will be skipped:
+   *[other] { $rows } rows will be skipped:
+}
+rows-imported = { $rows ->
+    [one] 1 row imported.
+   *[other] { $rows } rows imported.
+}
+rows-skipped = { $rows ->
+    [one] 1 row skipped.
+   *[other] { $rows } rows skipped.
+}
+undo-import = Undo removes these sales again.
+
+file-too-large = This file is larger than 10 MB. Export fewer weeks at a time.
+file-empty = This file is empty. Choose another file.
+file-not-text = This file is not plain text. Save the list as CSV (UTF-8), then choose the file again.
+file-without-columns = This file has no columns. Save the list as CSV, such as: Drink, Size, Quantity, Date.
+file-too-many-columns = This file has more than 200 columns. Keep only drink, size, quantity and date.
+file-without-rows = This file has column names, but no sales below them. Choose another file.
+file-open-quote = The row at line { $line } has a quotation mark that never closes. Save the list as CSV again.
+
+row-skipped = Line { $line }: “{ $row }”. { $why }
+row-too-short = This row is missing columns.
+row-without-drink = This row names no drink.
+row-of-unknown-drink = No drink on the menu is called “{ $drink }”.
+row-without-size = This row does not say which size of { $drink }.
+row-of-unknown-size = { $drink } is not sold in “{ $size }”.
+row-of-several = Two or more sizes are called “{ $name }”. Rename one of them.
+row-below-zero = The quantity is below zero. Subtract returns from sales in your file.
+row-not-a-number = “{ $text }” is not a number. Type digits, such as 12.
+row-without-date = This row has no date.
+row-not-a-date = “{ $text }” is not a date. Use dates such as 2026-11-23.
+row-of-two-dates = “{ $text }” could be two dates. Choose the date order above.
+row-too-large = The week's total has more than nine digits. Check for an extra digit.
+
+## Trials of a change
+
+trials = Trials
+about-trials = Did a change work? Compare the weeks before with the weeks since.
+did-it-work = Did the change work?
+teach-trials = Name a change and the week you made it: a new size, price or cup. See how profit per week moved, and whether that may be chance.
+trials-need-weeks = A trial compares weeks of sales. You have none yet.
+enter-weekly-sales = Enter weekly sales
+start-trial = Start a trial
+trial-since = { $drinks }, since { $day }
+new-trial = New trial
+trial-name = Trial name
+example-change = Add a 12 oz cup
+delete-trial = Delete trial
+day-of-week = This is not a date. Choose any day of that week, such as its Monday.
+trial-setup = Trial setup
+about-trial-setup = Weeks start on Monday. Any day of the week will do.
+drinks-compared = Drinks compared
+compare-from = Compare from
+change-starts = Change starts
+last-week = Last week
+blank-while-running = Leave blank while the trial runs.
+weekly-difference = Difference per week
+likely-range = Likely range
+likely-between = { $low } to { $high }
+no-range = Not known: weeks alike
+week-by-week = Week by week
+about-week-by-week = Profit of each week, as entered at the time. The scale may not start at zero.
+open-sales = Open sales
+before = Before
+with-change = With the change
+side-averages = Side averages
+axis-weeks = Week, from { $day }
+trial-weeks = Trial weeks
+side = Side
+
+better = Better
+worse = Worse
+not-clear-yet = Not clear yet
+needs-more-weeks = Needs more weeks
+nothing-sold = No sales in any of these weeks, so you have nothing to compare.
+weeks-earned-more = The weeks since the change earned more than the weeks before.
+weeks-earned-less = The weeks since the change earned less than the weeks before.
+chance-is-unlikely = Chance alone would rarely do that.
+weeks-all-alike = But all weeks on each side are the same, and real weeks never are. Check your entries.
+no-difference = The weeks before and since earned the same on average.
+may-be-chance = { $weeks ->
+    [one] The difference may still be chance. If sales go on like this, 1 more week would likely settle the question.
+   *[other] The difference may still be chance. If sales go on like this, { $weeks } more weeks would likely settle the question.
+}
+too-small-to-tell = The difference may be chance. Normal ups and downs are bigger, and you have few weeks before the change. Even { $weeks } more weeks, two years, would likely not settle the question. Earlier weeks may, if you have them.
+two-weeks-each-side = A trial needs two weeks on each side, to see how weeks go up and down.
+weeks-needed-before = { $weeks ->
+    [one] Add 1 more week before the change.
+   *[other] Add { $weeks } more weeks before the change.
+}
+weeks-needed-since = { $weeks ->
+    [one] Add 1 more week with the change.
+   *[other] Add { $weeks } more weeks with the change.
+}
+average-before = Average before: { $money } a week over { $weeks } weeks.
+average-since = Average with the change: { $money } a week over { $weeks } weeks.
+more-per-week = Difference: { $money } more a week.
+less-per-week = Difference: { $money } less a week.
+no-range-in-math = All weeks on each side are the same, so a range cannot be figured.
+range-in-math = Weeks differ from their average by about { $before } before and { $since } with the change (standard deviation). Welch's t-test with { $degrees } degrees of freedom gives a range from { $low } to { $high }. In 95 of 100 cases, such a range includes the true difference.
+weeks-missing = { $count ->
+    [one] No entries, so left out: the week of { $weeks }.
+   *[other] No entries, so left out: the weeks of { $weeks }.
+}
+weeks-missing-and-more = No entries, so left out: the weeks of { $weeks } and { $more } more.
+running-week = The week of { $day } is not over, so not counted yet.
+trial-caution = A trial is not proof. Weather, season, holidays, a new neighbor or a price nearby move sales too. Your change then gets all the credit, or all the blame. Compare like weeks, and change one thing at a time.
+
+## Scenarios
+
+scenarios = Scenarios
+about-scenarios = Try changes on a copy of your menu. Your real menu stays the same.
+teach-scenarios = What if your menu changed?
+teach-copy = Copy today's menu. Change prices, sizes and weekly sales, then compare profit per week with today.
+teach-plan = You can also save a plan here from { $screen }.
+copy-menu = Copy today's menu
+scenario-line = { $sizes } · { $difference }
+scenario-name = Scenario name
+new-scenario = New scenario
+example-scenario = Two sizes only
+make-menu = Make this the menu
+scenario-made-menu = Make scenario the menu
+discard-scenario = Discard scenario
+about-make-menu = This replaces the drinks and sizes you sell. Undo brings today's menu back.
+about-scenario = Changes stay in this scenario until you make it the menu.
+drinks-and-sizes = Drinks and sizes
+about-drinks-and-sizes = Each size beside today's. Open a drink to change its sizes.
+change = Change
+change-drink = Change { $drink }
+close-drink = Close { $drink }
+choose-container = Choose a container
+add-size = Add a size
+size-added = Add size to scenario
+size-removed = Remove size from scenario
+menu-price-of = Menu price of { $size }
+weekly-sales-of = Weekly sales of { $size }
+none-yet = none yet
+blank-if-unsure = blank if unsure
+scenario-price = Scenario price
+scenario-sales = Scenario sales
+compared-with-today = Compared with today
+today = Today
+in-this-scenario = In this scenario
+difference = Difference
+number-of-sizes = Sizes
+recipe-cards = Recipe cards
+opening-stock = Opening stock
+weeks-of-stock = Weeks of stock
+weeks-to-stock = Weeks to stock
+scenario-leaves-out = In this scenario: { $what }
+today-leaves-out = Today: { $what }
+
+## Sizes side by side
+
+whole-menu = Whole menu
+side-by-side = side by side
+no-size-chosen = No size chosen. Choose at least one.
+no-sizes-yet = This drink has no sizes yet.
+which-sizes-pay = Which sizes are worth selling?
+teach-side-by-side = Add two or more sizes to a drink in Drinks. Then compare cost, profit and price by volume here.
+sizes-left-out = { $sizes ->
+    [one] 1 size needs details and is left out.
+   *[other] { $sizes } sizes need details and are left out.
+}
+add-details = Add details
+open-drink = Open drink
+no-drink-in-all = No drink comes in every size shown. Leave a size out.
+one-drink-in-all = 1 drink comes in every size shown. The figures are for that drink.
+drinks-in-all-by-sales = { $drinks ->
+    [one] 1 drink comes in every size shown. Figures are averages, weighted by weekly sales.
+   *[other] { $drinks } drinks come in every size shown. Figures are averages, weighted by weekly sales.
+}
+drinks-in-all-alike = { $drinks ->
+    [one] 1 drink comes in every size shown. Figures are plain averages until you enter weekly sales.
+   *[other] { $drinks } drinks come in every size shown. Figures are plain averages until you enter weekly sales.
+}
+left-out-not-sold = { $drink }: not sold in { $size }
+left-out-stuck = { $drink }: needs details in { $size }
+left-out-without-price = { $drink }: no price yet in { $size }
+left-out-without-sales = { $drink }: no weekly sales
+average-price-in-math = Average price in { $size }: ({ $sum }) ÷ { $weight } = { $average }. Costs and profit average the same way. Margin is figured on the totals of all these drinks, before tax.
+per-drink = Per drink
+sizes-per-drink = Sizes per drink
+fill = Fill
+price = Price
+profit-per-drink = Profit per drink
+profit-per-labor-minute = Profit per labor minute
+suggested-price = Suggested price
+target = Target
+on-target-of = { $on } of { $drinks }
+no-figure = none
+not-possible = not possible
+was-today = today
+is-tried = tried
+cost-breakdown = Cost breakdown
+costs-by-size = Costs by size
+full-cost = Full cost
+per-volume = Per { $volume }
+sizes-by-volume = Sizes by volume
+price-against-smallest = Versus smallest size
+smallest = smallest
+pays-most-and-least = By volume, customers pay most in { $most } ({ $high }) and least in { $least } ({ $low }).
+pays-alike = By volume, customers pay the same in every size.
+no-size-has-price = No size has a price yet.
+next-size-up = Next size up
+from-to = { $small } to { $large }:
+price-up = Price up { $by }.
+price-down = Price down { $by }.
+cost-up = Cost up { $by }.
+cost-down = Cost down { $by }.
+you-keep = You keep { $share } of the extra price.
+price-rises = From { $small } to { $large }, the price goes up { $by }.
+price-stays = From { $small } to { $large }, the price stays the same.
+price-falls = From { $small } to { $large }, the price goes down { $by }.
+cost-rises = The cost goes up { $by }.
+cost-stays = The cost stays the same.
+cost-falls = The cost goes down { $by }.
+you-keep-nothing = You keep nothing of the extra price.
+biggest-cost = Biggest cost: { $part }, { $share } in { $size }.
+biggest-cost-in-two = Biggest cost: { $part }, { $share } in { $size } and { $other_share } in { $other }.
+no-costs-yet = No costs yet.
+price-today = Price today
+axis-fill = Fill, { $unit }
+
+## What if
+
+what-if = What if
+about-what-if = Try other prices and fills. Your book stays the same until you use them.
+crossed-out-is-today = Today's figures are crossed out. Your changes stand beside them.
+use-changes = Use these changes
+clear-changes = Clear changes
+fills-apply = A fill applies to every drink in that container.
+prices-and-fills-apply = Prices change for the drinks compared. A fill applies to every drink in that container.
+ingredient-cost-change = Ingredient cost change
+about-ingredient-cost = Type a minus for lower costs. Enter real case prices in Buying.
+change-too-far = Type a number from { $least } to { $most }, such as 20 for a fifth more.
+target-margin = Target margin
+target-of-book = Your book's target. Drinks with their own target keep theirs.
+target-of-kind = For every drink of this kind.
+target-of-drink = For this drink.
+price-of = { $size }: price
+raise-of = { $size }: raise prices by
+fill-of = { $size }: fill
+over-brimful = Brimful capacity is { $brimful }. Type a smaller fill.
+nothing-filled = The fill is zero. Type more than zero, such as 12.
+
+## The file of offers: heads of its columns
+
+csv-drink = Drink
+csv-container = Container
+csv-fill = Fill (mL)
+csv-money = { $what } ({ $currency })
+csv-your-price = Your price
+csv-price-before-tax = Price before tax
+csv-sales-tax = Sales tax
+csv-fees = Card fee and commission
+csv-margin = Margin (fraction)
+csv-target-margin = Target margin (fraction)
+csv-status = Status
+csv-reason = Reason
