@@ -10,9 +10,6 @@ pub const FEWEST_DIGITS: usize = 4;
 /// The most digits of a PIN.
 pub const MOST_DIGITS: usize = 8;
 
-/// The sentence that opens a device if its PIN is forgotten.
-pub const WITHOUT_PIN: &str = "open without the PIN";
-
 /// Why a PIN is not taken.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum PinError {
@@ -61,18 +58,21 @@ pub fn is_pin(typed: &str, pin: &str) -> bool {
     typed.trim() == pin
 }
 
-/// Whether what was typed is [`WITHOUT_PIN`]. The case of its letters, the number of blanks between
-/// its words, and a full stop or quotation marks around it do not matter.
-pub fn is_without_pin(typed: &str) -> bool {
+/// Whether what was typed is the sentence that opens a device without its PIN. The case of its
+/// letters, the number of blanks between its words, and a full stop or quotation marks around it
+/// do not matter.
+pub fn is_without_pin(typed: &str, sentence: &str) -> bool {
     let bare = typed.trim().trim_matches(|sign| matches!(sign, '“' | '”' | '"' | '.'));
     let mut words = bare.split_whitespace();
-    WITHOUT_PIN.split(' ').all(|wanted| words.next().is_some_and(|word| word.eq_ignore_ascii_case(wanted)))
+    sentence.split_whitespace().all(|wanted| words.next().is_some_and(|word| word.eq_ignore_ascii_case(wanted)))
         && words.next().is_none()
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    const WITHOUT_PIN: &str = "open without the PIN";
 
     #[test]
     fn a_pin_is_four_to_eight_digits() {
@@ -105,10 +105,10 @@ mod tests {
     #[test]
     fn the_sentence_opens_too() {
         for typed in [WITHOUT_PIN, " Open  without the pin ", "“open without the PIN”.", "OPEN WITHOUT THE PIN"] {
-            assert!(is_without_pin(typed), "{typed:?}");
+            assert!(is_without_pin(typed, WITHOUT_PIN), "{typed:?}");
         }
         for typed in ["", "open", "open without the", "open without the PIN now", "0420", "openwithoutthePIN"] {
-            assert!(!is_without_pin(typed), "{typed:?}");
+            assert!(!is_without_pin(typed, WITHOUT_PIN), "{typed:?}");
         }
     }
 }

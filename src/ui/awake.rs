@@ -11,7 +11,7 @@ use wasm_bindgen_futures::JsFuture;
 
 use super::call::call;
 use super::live::when;
-use crate::words::counter::SCREEN_MAY_GO_DARK;
+use crate::say;
 
 /// Keeps the screen on as long as this is in the page, and says quietly where it cannot.
 pub fn awake() -> AnyView {
@@ -29,7 +29,10 @@ pub fn awake() -> AnyView {
         let last = held.try_update_value(Option::take).flatten();
         last.iter().for_each(release);
     });
-    when(move || dark.get(), || view! { <p class="about" role="status">{SCREEN_MAY_GO_DARK}</p> }.into_any())
+    when(
+        move || dark.get(),
+        || view! { <p class="about" role="status">{say!(counter::screen_may_go_dark)}</p> }.into_any(),
+    )
 }
 
 async fn hold(held: StoredValue<Option<JsValue>, LocalStorage>, dark: RwSignal<bool>) {

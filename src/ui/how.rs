@@ -1,4 +1,4 @@
-//! How it came about: a number that is pressed opens to its working.
+//! Show the math: a number that is pressed opens to its working.
 
 use leptos::ev;
 use leptos::html;
@@ -8,6 +8,7 @@ use super::live::{flag, live, press};
 use super::state::AppState;
 use crate::app::route::Route;
 use crate::drink::ledger::OfferError;
+use crate::say;
 use crate::words;
 use crate::working::{Rule, Shown, Step, of};
 
@@ -32,7 +33,7 @@ pub fn opens(shown: Shown, figure: Signal<String>) -> AnyView {
     view! {
         <button
             class="how"
-            title="How it came about"
+            title=say!(working::show_the_math)
             aria-haspopup="dialog"
             on:click=press(move || how.open(shown))
         >
@@ -57,9 +58,9 @@ pub fn sheet(route: ReadSignal<Route>) -> AnyView {
         });
     };
     let head = view! {
-        <h2>"How it came about"</h2>
+        <h2>{say!(working::the_math)}</h2>
         <button class="quiet" hidden=first on:click=press(back)>
-            "Back"
+            {say!(working::back)}
         </button>
     };
     let shown = live(move || match open.with(|open| open.last().copied()) {
@@ -67,7 +68,7 @@ pub fn sheet(route: ReadSignal<Route>) -> AnyView {
         None => ().into_any(),
     });
     let close = move || open.set(Vec::new());
-    sheet_of("How it came about", move || !open.with(Vec::is_empty), close, head.into_any(), shown)
+    sheet_of(say!(working::the_math), move || !open.with(Vec::is_empty), close, head.into_any(), shown)
 }
 
 /// A sheet over the screen: its head with a way to close it, and what stands on it.
@@ -94,7 +95,7 @@ pub fn sheet_of(
             <div class="sheet-head">
                 {head}
                 <button class="quiet" on:click=press(close)>
-                    "Close"
+                    {say!(common::close)}
                 </button>
             </div>
             {shown}
@@ -109,7 +110,7 @@ pub fn working(shown: Shown) -> AnyView {
     let step = state.book.with(|book| state.ledger.with(|ledger| of(book, ledger, shown)));
     match step {
         Ok(Some(step)) => drawn(&step, true),
-        Ok(None) => said("There is no such number at present.".into()),
+        Ok(None) => said(say!(working::no_number_yet).into()),
         Err(error) => said(why(state, &error)),
     }
 }

@@ -2,7 +2,7 @@
 
 use super::allergens::allergens;
 use super::dates::day;
-use super::labels::{KEEPING_NOT_ENTERED, keeping};
+use super::labels::keeping;
 use super::offer_errors::{offer_error, yield_error};
 use super::{Speaker, overflow};
 use crate::book::{Batch, Book, Drink, DrinkId, Goods, Key, Make, OfferId};
@@ -14,38 +14,32 @@ use crate::drink::yields::YieldError;
 use crate::foundation::measure::{Amount, Date, Exact, Overflow, Unit};
 use crate::say;
 
-/// What the best use goes by.
-pub const BEST_USE: &str = "Best use goes by what is left of each drink's price in the book. A drink without a price, or with nothing left of it, is made of what the others leave over. Only what was counted can run out.";
-
-/// What deducting from stock does.
-pub const DEDUCT: &str = "Deducts what the filled drinks used, as bought, from what was counted. Each drink counts once, also after its batch is deleted and started again.";
-
 /// Decimals of what is left or lacking.
 const LEFT_PLACES: u32 = 2;
 
 /// A station on the way of an ingredient.
-pub const fn station(station: Station) -> &'static str {
+pub fn station(station: Station) -> &'static str {
     match station {
-        Station::Out => "Take",
-        Station::Trimmed => "After trimming",
-        Station::Juice => "Juice",
-        Station::Soaked => "Soaked or brewed",
+        Station::Out => say!(counter::start_with),
+        Station::Trimmed => say!(counter::trimmed),
+        Station::Juice => say!(counter::juice),
+        Station::Soaked => say!(counter::soaked_or_brewed),
     }
 }
 
 /// How long ago something was counted.
 pub fn counted(on: Date, today: Date) -> String {
     match today.days_since(on) {
-        0 => "Counted today.".to_string(),
-        1 => "Counted yesterday.".to_string(),
-        days @ 2..=60 => format!("Counted {days} days ago."),
-        _ => format!("Counted on {}.", day(on)),
+        0 => say!(counter::counted_today).to_string(),
+        1 => say!(counter::counted_yesterday).to_string(),
+        days @ 2..=60 => say!(counter::counted_days_ago, days = usize::try_from(days).unwrap_or_default()),
+        _ => say!(counter::counted_on, day = day(on)),
     }
 }
 
 /// What the number to make of a drink and size is called.
 pub fn number_of(offer: OfferId, book: &Book) -> String {
-    format!("Number of {}", book.name(Key::Offer(offer)))
+    say!(counter::number_of, drink = book.name(Key::Offer(offer)))
 }
 
 /// For how many of a drink what they took was deducted. Returns an empty text if for no drink.
@@ -58,17 +52,19 @@ pub fn deducted(make: &Make, speaker: &Speaker) -> String {
 
 /// That a number that is typed is not in the plan, since it cannot be read.
 pub fn not_planned(field: &str, text: &str) -> String {
-    format!("Not in this plan yet: “{text}” as {field}. Fix it in the batch.")
+    say!(counter::not_in_plan, text = text, field = field)
 }
 
 /// That a batch was deleted, and what became of what it had used.
 pub fn batch_deleted(batch: &Batch) -> String {
-    let off = batch.makes.iter().any(|make| make.off_shelf.is_positive());
-    let stays = if off { " What it used stays deducted from stock." } else { "" };
-    format!("Deleted: {}.{stays} Undo brings it back.", super::batch(batch.day))
+    if batch.makes.iter().any(|make| make.off_shelf.is_positive()) {
+        say!(counter::deducted_batch_deleted, day = day(batch.day))
+    } else {
+        say!(counter::batch_deleted, day = day(batch.day))
+    }
 }
 
-/// How many are to be made and filled: "2 drinks and sizes, 30 to make, 12 filled."
+/// How many are to be made and filled: "2 drink sizes: 30 to make, 12 filled."
 ///
 /// # Errors
 /// [`Overflow`].
@@ -78,9 +74,8 @@ pub fn batch_stands(batch: &Batch, speaker: &Speaker) -> Result<String, Overflow
     let (count, sum) = (planned(batch).count(), planned(batch).try_fold(Exact::ZERO, add)?);
     let (planned, made) = (shown(sum), shown(made(batch).try_fold(Exact::ZERO, add)?));
     Ok(match count {
-        0 => "Nothing is planned yet.".to_string(),
-        1 => format!("1 drink and size, {planned} to make, {made} filled."),
-        count => format!("{count} drinks and sizes, {planned} to make, {made} filled."),
+        0 => say!(counter::nothing_planned).to_string(),
+        sizes => say!(counter::batch_totals, sizes = sizes, planned = planned, made = made),
     })
 }
 
@@ -98,7 +93,7 @@ impl Batches<'_> {
     pub fn kept(&self, batch: &Batch) -> Vec<(String, String)> {
         let drinks = self.drinks(batch).into_iter();
         let kept = drinks.map(|drink| match keeping(drink, Some(batch.day)) {
-            kept if kept.is_empty() => (drink.name.clone(), KEEPING_NOT_ENTERED.to_string()),
+            kept if kept.is_empty() => (drink.name.clone(), say!(labels::storage_not_entered).to_string()),
             kept => (drink.name.clone(), kept),
         });
         kept.collect()
@@ -133,7 +128,9 @@ impl Batches<'_> {
     pub fn exactly(&self, weighed: &Weighed) -> String {
         let unit = weighed.amount.unit;
         match weighed.exact.base().over(unit.size()) {
-            Ok(number) => format!("exactly {}", self.weighed(Amount::new(number.rounded(3), unit))),
+            Ok(number) => {
+                say!(counter::exact_amount, amount = self.weighed(Amount::new(number.rounded(3), unit)))
+            }
             Err(error) => overflow(error),
         }
     }
@@ -174,27 +171,33 @@ impl Batches<'_> {
     pub fn reach(&self, reach: &Reach) -> String {
         match reach {
             Reach::NotCounted => String::new(),
-            Reach::Enough(left) => format!("Enough here: {} to spare.", self.left(*left)),
-            Reach::Short(short) => format!("Short by {}.", self.lacking(*short)),
+            Reach::Enough(left) => say!(counter::enough, amount = self.left(*left)),
+            Reach::Short(short) => say!(counter::short, amount = self.lacking(*short)),
+            Reach::Unknown(lacks) => self.not_comparable(lacks),
+        }
+    }
+
+    /// Whether what is here reaches for today's batch.
+    pub fn reach_today(&self, reach: &Reach) -> String {
+        match reach {
+            Reach::NotCounted => say!(counter::today_needs_this).to_string(),
+            Reach::Enough(left) => say!(counter::today_enough, amount = self.left(*left)),
+            Reach::Short(short) => say!(counter::today_short, amount = self.lacking(*short)),
             Reach::Unknown(lacks) => self.not_comparable(lacks),
         }
     }
 
     /// Why what is needed cannot be put in the unit of the count or the scale.
     pub fn not_comparable(&self, lacks: &YieldError) -> String {
-        format!("Not known in the unit of the count or the scale. {}", yield_error(lacks, self.book))
+        [say!(counter::units_do_not_convert), &yield_error(lacks, self.book)].join(" ")
     }
 
     /// Why a drink is not counted.
     pub fn unmade(&self, offer: OfferId, unmade: &Unmade) -> String {
-        let name = self.book.name(Key::Offer(offer));
+        let drink = self.book.name(Key::Offer(offer));
         match unmade {
-            Unmade::NotOnTheMenu => {
-                format!(
-                    "{name}: not on the menu in this size any more. Take it out of the plan, or add the size again."
-                )
-            }
-            Unmade::Stuck(why) => format!("{name}: {}", offer_error(why, self.book)),
+            Unmade::NotOnTheMenu => say!(counter::drink_gone_from_menu, drink = drink),
+            Unmade::Stuck(why) => say!(counter::drink_trouble, drink = drink, problem = offer_error(why, self.book)),
         }
     }
 
@@ -202,17 +205,18 @@ impl Batches<'_> {
     pub fn makes(&self, makes: &Result<Makes, NotMade>) -> String {
         match makes {
             Ok(makes) => {
-                let first = format!("First to run out: {}.", self.name(makes.runs_out));
+                let first = say!(counter::runs_out_first, item = self.name(makes.runs_out));
                 match makes.not_counted.as_slice() {
                     [] => first,
-                    [one] => format!("{first} Not counted: {}.", self.name(*one)),
+                    [one] => [first, say!(counter::not_counted, item = self.name(*one))].join(" "),
                     [one, rest @ ..] => {
-                        format!("{first} Not counted: {} and {} more.", self.name(*one), rest.len())
+                        [first, say!(counter::not_counted_and_more, item = self.name(*one), more = rest.len())]
+                            .join(" ")
                     }
                 }
             }
-            Err(NotMade::NothingCounted) => "Nothing that it takes was counted.".to_string(),
-            Err(NotMade::Unmade(Unmade::NotOnTheMenu)) => "Not on the menu.".to_string(),
+            Err(NotMade::NothingCounted) => say!(counter::no_counts_for_drink).to_string(),
+            Err(NotMade::Unmade(Unmade::NotOnTheMenu)) => say!(counter::not_on_the_menu).to_string(),
             Err(NotMade::Unmade(Unmade::Stuck(why))) => offer_error(why, self.book),
             Err(NotMade::Unknown(lacks)) => self.not_comparable(lacks),
         }
@@ -220,41 +224,31 @@ impl Batches<'_> {
 
     /// What was found, and how sure it is.
     pub fn best(&self, best: &BestUse) -> String {
-        let (planned, rest) = match (best.scarce.as_slice(), best.by_number, best.proved) {
-            ([], _, _) => ("What was counted reaches for all of it.", ""),
-            (_, false, true) => ("No other numbers bring more with what is here.", ""),
-            (_, true, true) => (
-                "No other numbers make more drinks with what is here.",
-                " No drink has a price, so their number counts.",
-            ),
-            (_, _, false) => (
-                "The best that was found.",
-                " Too many drinks share too much here to try everything; other numbers may bring a little more.",
-            ),
+        let found = match (best.scarce.as_slice(), best.by_number, best.proved) {
+            ([], _, _) => say!(counter::enough_for_all),
+            (_, false, true) => say!(counter::best_by_profit),
+            (_, true, true) => say!(counter::best_by_number),
+            (_, _, false) => say!(counter::best_found),
         };
-        let nothing = match best.for_nothing.as_slice() {
-            [] => String::new(),
-            drinks => format!(" Made of what the others leave over: {}.", self.names(drinks)),
-        };
-        let endless = match best.endless.as_slice() {
-            [] => String::new(),
-            drinks => format!(" Left out, since nothing that they take was counted: {}.", self.names(drinks)),
-        };
-        format!("{planned}{rest}{nothing}{endless}")
+        let mut said = vec![found.to_string()];
+        if !best.for_nothing.is_empty() {
+            said.push(say!(counter::made_from_what_is_left, drinks = self.names(&best.for_nothing)));
+        }
+        if !best.endless.is_empty() {
+            said.push(say!(counter::left_out_not_counted, drinks = self.names(&best.endless)));
+        }
+        said.join(" ")
     }
 
     /// What is left of something that does not reach for the whole plan.
     pub fn scarce(&self, scarce: &Scarce) -> String {
-        format!("{}: {} left.", self.name(scarce.goods), self.left(scarce.left))
+        say!(counter::stock_left, item = self.name(scarce.goods), amount = self.left(scarce.left))
     }
 
     /// Why there is no best use.
     pub fn stopped(&self, stopped: &Stopped) -> String {
         match stopped {
-            Stopped::LeastTooMany(goods) => format!(
-                "What must be made in any case takes more {} than is here. Let some of it go, or count again.",
-                self.name(*goods)
-            ),
+            Stopped::LeastTooMany(goods) => say!(counter::checked_need_too_much, item = self.name(*goods)),
             Stopped::Unknown(lacks) => self.not_comparable(lacks),
             Stopped::Arithmetic(error) => overflow(*error),
         }
@@ -262,18 +256,15 @@ impl Batches<'_> {
 
     /// What was taken off the shelf.
     pub fn taken(&self, used: &Used) -> String {
-        let below = match used.below.as_slice() {
-            [] => String::new(),
-            goods => {
-                let names: Vec<String> = goods.iter().map(|goods| self.name(*goods)).collect();
-                format!(" More was used than was counted, so nothing is left: {}. Count again.", names.join("; "))
-            }
-        };
-        match used.taken {
-            0 => "Nothing that the filled drinks took was counted.".to_string(),
-            1 => format!("Taken off the shelf: 1 thing. Undo puts it back.{below}"),
-            taken => format!("Taken off the shelf: {taken} things. Undo puts them back.{below}"),
+        if used.taken == 0 {
+            return say!(counter::nothing_to_deduct).to_string();
         }
+        let taken = say!(counter::items_deducted, items = used.taken);
+        if used.below.is_empty() {
+            return taken;
+        }
+        let items: Vec<String> = used.below.iter().map(|goods| self.name(*goods)).collect();
+        [taken, say!(counter::used_more_than_counted, items = items.join("; "))].join(" ")
     }
 }
 

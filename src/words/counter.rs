@@ -1,13 +1,14 @@
 //! What is said at the counter: how an amount is added, where to fill to, and the lock.
 
-use super::labels::{AT_RISK, keeping};
+use super::labels::keeping;
 use super::{Speaker, ice_place, stage};
 use crate::book::{Book, Drink, Scaling, Service, Settings};
 use crate::drink::fill::ScaledLine;
 use crate::drink::label::Caution;
 use crate::drink::make::{Card, MOST_DRINKS, Taken};
-use crate::foundation::lock::{FEWEST_DIGITS, MOST_DIGITS, PinError, WITHOUT_PIN};
-use crate::foundation::measure::{Amount, Date, Exact, Volume};
+use crate::foundation::lock::{FEWEST_DIGITS, MOST_DIGITS, PinError};
+use crate::foundation::measure::{Date, Exact, Volume};
+use crate::say;
 
 /// How an ingredient is added: at which stage, or where the ice is; and when it does not follow
 /// the size in proportion.
@@ -15,8 +16,8 @@ pub fn how_added(line: &ScaledLine, speaker: &Speaker) -> String {
     let state = line.ice.map_or(stage(line.stage), |ice| ice_place(ice.place));
     match line.scaling {
         Scaling::InProportion | Scaling::Fixed => state.to_string(),
-        Scaling::Stepped(step) => format!("{state}, in steps of {}", speaker.amount(step)),
-        Scaling::TopUp => format!("{state}, top-up: more or less of it meets the line"),
+        Scaling::Stepped(step) => say!(counter::by_the_piece, prep = state, piece = speaker.amount(step)),
+        Scaling::TopUp => say!(counter::fill_to_the_line, prep = state),
     }
 }
 
@@ -24,41 +25,45 @@ pub fn how_added(line: &ScaledLine, speaker: &Speaker) -> String {
 /// amount.
 pub fn of_the_amount(taken: &Taken, speaker: &Speaker) -> String {
     match taken.exactly {
-        Some(exactly) => format!("exactly {}", speaker.amount(exactly)),
-        None if taken.under_a_step => {
-            "too little for scale or jug: use a small measure, or make several at once".into()
-        }
+        Some(exactly) => say!(counter::exact_amount, amount = speaker.amount(exactly)),
+        None if taken.under_a_step => say!(counter::too_little_to_measure).to_string(),
         None => String::new(),
     }
 }
 
 /// What amounts are rounded to. Returns an empty text if they are not.
 pub fn rounded_to(settings: &Settings, speaker: &Speaker) -> String {
-    let said = |step: Option<Amount>, shows| step.map(|step| format!("{} that {shows}", speaker.amount(step)));
-    let steps = [said(settings.scale_step, "the scale shows"), said(settings.jug_step, "the jugs show")];
-    let steps: Vec<String> = steps.into_iter().flatten().collect();
-    if steps.is_empty() { String::new() } else { format!("Amounts are rounded to the {}.", steps.join(" and the ")) }
+    match (settings.scale_step, settings.jug_step) {
+        (None, None) => String::new(),
+        (Some(scale), None) => say!(counter::rounded_on_scale, scale = speaker.amount(scale)),
+        (None, Some(cup)) => say!(counter::rounded_in_cup, cup = speaker.amount(cup)),
+        (Some(scale), Some(cup)) => {
+            say!(counter::rounded_on_both, scale = speaker.amount(scale), cup = speaker.amount(cup))
+        }
+    }
 }
 
 /// Where one drink is filled to, beside a picture that shows it.
 pub fn fill_to(card: &Card, speaker: &Speaker) -> String {
-    format!("Fill to here: {}", left_empty(card, speaker))
+    let headspace = speaker.volume(card.fill.headspace);
+    match card.fill_line {
+        Some(line) => {
+            let below = speaker.length(line.below_rim);
+            say!(counter::fill_to_line_below_rim, below = below, headspace = headspace)
+        }
+        None => say!(counter::fill_to_line, headspace = headspace),
+    }
 }
 
 /// Where one drink is filled to, without a picture.
 pub fn fill_on_paper(card: &Card, speaker: &Speaker) -> String {
-    let volume = speaker.volume(card.fill.volume);
-    format!("Fill to {volume}: {}.", left_empty(card, speaker))
-}
-
-fn left_empty(card: &Card, speaker: &Speaker) -> String {
-    let empty = speaker.volume(card.fill.headspace);
+    let (volume, headspace) = (speaker.volume(card.fill.volume), speaker.volume(card.fill.headspace));
     match card.fill_line {
         Some(line) => {
             let below = speaker.length(line.below_rim);
-            format!("{below} under the rim, {empty} left empty")
+            say!(counter::fill_to_volume_below_rim, volume = volume, below = below, headspace = headspace)
         }
-        None => format!("{empty} left empty under the rim"),
+        None => say!(counter::fill_to_volume, volume = volume, headspace = headspace),
     }
 }
 
@@ -67,102 +72,69 @@ pub fn missed_fill(missed: Volume, speaker: &Speaker) -> String {
     let size = Volume::from_millilitres(missed.millilitres().abs());
     let size = speaker.volume(size);
     if missed.is_negative() {
-        format!("Rounded like this, a drink ends {size} short of its fill line. The exact amounts reach it.")
+        say!(counter::rounded_too_low, volume = size)
     } else {
-        format!("Rounded like this, a drink has {size} more than reaches its fill line: stop at the line.")
+        say!(counter::rounded_too_high, volume = size)
     }
 }
 
 /// For how many drinks the amounts are.
 pub fn for_drinks(drinks: Exact, speaker: &Speaker) -> String {
-    if drinks == Exact::ONE { "for 1 drink".to_string() } else { format!("for {} drinks", speaker.number(drinks)) }
+    say!(counter::for_drinks, drinks = speaker.counted(drinks))
 }
 
 /// Why a number of drinks is not taken.
 pub fn number_of_drinks() -> String {
-    format!("Type a whole number of drinks from 1 to {MOST_DRINKS}, such as 12.")
+    say!(counter::whole_number_of_drinks, most = MOST_DRINKS.to_string())
 }
 
 /// How a drink is kept that is made today. Returns an empty text if nothing was entered.
 pub fn made_today(drink: &Drink, today: Date) -> String {
     match (keeping(drink, Some(today)), drink.keeps_days) {
-        (kept, Some(_)) => format!("Made today: {kept}"),
+        (kept, Some(_)) => [say!(counter::made_today), &kept].join(" "),
         (kept, None) => kept,
     }
 }
 
 /// What staff must be careful of. Returns `None` for what only a label needs.
 pub fn counter_caution(caution: &Caution, book: &Book) -> Option<String> {
-    match caution {
-        Caution::UntreatedJuice(Some(Service::PackagedAhead)) => Some(
-            "Untreated juice: each package must carry the warning label (United States).".to_string(),
-        ),
-        Caution::UntreatedJuice(Some(Service::ByTheGlass)) => {
-            Some("Untreated juice by the glass: ask your local inspector what to tell customers.".to_string())
-        }
-        Caution::UntreatedJuice(None) => Some(
-            "Untreated juice: packaged ahead, each package must carry the warning label (United States)."
-                .to_string(),
-        ),
-        Caution::JuiceNotSaid(..) => Some(
-            "Nobody said yet whether raw fruit or vegetables are in it. Treat it as untreated juice, and tell whoever keeps the book."
-                .to_string(),
-        ),
-        Caution::AtRisk(_) => Some(AT_RISK.to_string()),
-        Caution::MeasuredLowAcid(_) | Caution::PublishedLowAcid(_) => Some(
-            "Low-acid juice: refrigerate at all times. Kept warm, it can cause botulism."
-                .to_string(),
-        ),
+    let said = match caution {
+        Caution::UntreatedJuice(Some(Service::PackagedAhead)) => say!(counter::untreated_packaged_ahead),
+        Caution::UntreatedJuice(Some(Service::ByTheGlass)) => say!(counter::untreated_by_the_glass),
+        Caution::UntreatedJuice(None) => say!(counter::untreated_either),
+        Caution::JuiceNotSaid(..) => say!(counter::raw_produce_not_checked),
+        Caution::AtRisk(_) => say!(labels::at_risk),
+        Caution::MeasuredLowAcid(_) | Caution::PublishedLowAcid(_) => say!(counter::low_acid),
         Caution::FillShortOfDeclared(short) => {
             let short = Speaker::plain_of(book).volume(*short);
-            Some(format!("This fill is {short} less than the size declared. Tell whoever keeps the book."))
+            return Some(say!(counter::under_labeled_size, short = short));
         }
-        Caution::AllergensAsInTheBook => Some(
-            "Allergens are only as right as what was entered. Check every label, and what shares the blender or press."
-                .to_string(),
-        ),
-        Caution::AcidityNotKnown(_) => Some(
-            "Nobody knows how acid this juice is: refrigerate at all times. Low-acid juice kept warm can cause botulism."
-                .to_string(),
-        ),
-        Caution::SoldToABusiness | Caution::NameTheKind(_) | Caution::NoLegalAdvice => None,
-    }
+        Caution::AllergensAsInTheBook => say!(counter::allergens_as_entered),
+        Caution::AcidityNotKnown(_) => say!(counter::acidity_not_checked),
+        Caution::SoldToABusiness | Caution::NameTheKind(_) | Caution::NoLegalAdvice => return None,
+    };
+    Some(said.to_string())
 }
-
-/// What a lock to the Counter is, and is not.
-pub const LOCK_CAUTION: &str = "A PIN keeps curious hands off. It is no security boundary: whoever can open the browser's tools, another browser or the device's storage gets past it. It is kept on this device as you type it, so do not use the PIN of a card or phone.";
-
-/// What is there while a device is locked.
-pub const LOCK_HIDES: &str = "While it is locked, only recipe cards, batches and what is on hand are shown. Prices are hidden. Undo takes back what was done to batches and counts, and nothing else.";
-
-/// Said where the browser keeps nothing.
-pub const LOCK_NOT_KEPT: &str = "This browser keeps no settings for this page, so a lock would be gone after the next start. Allow storage for this page, or use another browser.";
-
-/// Said after a PIN that does not open.
-pub const WRONG_PIN: &str = "That is not the PIN of this device. Nothing is lost: try again as often as you like.";
 
 /// The way in where the PIN is forgotten.
 pub fn without_pin() -> String {
-    format!("Type “{WITHOUT_PIN}”. It opens the device, since the lock is no security boundary anyway.")
+    say!(counter::type_sentence, sentence = say!(counter::sentence_without_pin))
 }
 
 /// Said of another sentence than that.
 pub fn not_without_pin() -> String {
-    format!("That is another sentence. Type “{WITHOUT_PIN}”, word by word.")
+    say!(counter::other_sentence, sentence = say!(counter::sentence_without_pin))
 }
 
 /// Why a PIN is not taken.
 pub fn pin_error(error: PinError) -> String {
-    let asked = format!("Choose {FEWEST_DIGITS} to {MOST_DIGITS} digits, such as 4207.");
-    match error {
-        PinError::Empty => format!("There is no PIN yet. {asked}"),
-        PinError::NotDigits => format!("A PIN has only the digits 0 to 9. {asked}"),
-        PinError::TooShort(1) => format!("1 digit is too few. {asked}"),
-        PinError::TooShort(digits) => format!("{digits} digits are too few. {asked}"),
-        PinError::TooLong(digits) => format!("{digits} digits are too many. {asked}"),
-        PinError::NotTheSame => "The second PIN is not the first. Type the same digits twice.".to_string(),
-    }
+    let wrong = match error {
+        PinError::Empty => say!(counter::pin_empty).to_string(),
+        PinError::NotDigits => say!(counter::pin_not_digits).to_string(),
+        PinError::TooShort(digits) => say!(counter::pin_too_short, digits = digits),
+        PinError::TooLong(digits) => say!(counter::pin_too_long, digits = digits),
+        PinError::NotTheSame => return say!(counter::pins_differ).to_string(),
+    };
+    let (fewest, most) = (FEWEST_DIGITS.to_string(), MOST_DIGITS.to_string());
+    [wrong, say!(counter::choose_digits, fewest = fewest, most = most)].join(" ")
 }
-
-/// Said where the browser does not keep the screen on.
-pub const SCREEN_MAY_GO_DARK: &str = "The screen may go dark here: this browser does not keep it on. Let the device do it: set its screen timeout to the longest, in its settings under Display, and keep it on its charger.";

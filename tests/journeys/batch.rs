@@ -2,6 +2,7 @@
 //! deducted is deducted once, whatever is deleted and started again; an empty book says where drinks
 //! come from.
 
+use brimwright::say;
 use fantoccini::key::Key;
 
 use crate::entering;
@@ -9,28 +10,41 @@ use crate::harness::{By, Engine, Journey};
 
 const DAY: &str = "#/counter/batches/2026-11-26";
 const GREEN: &str = "Orchard Green, Bottle, 12 fl oz";
-const NUMBER: By<'_> = By::Label("Number of Orchard Green, Bottle, 12 fl oz");
 const OTHER: By<'_> = By::Label("Copper Morning, Bottle, 12 fl oz");
-const STANDS: &str = "9 drinks and sizes, 92 to make, 18 filled.";
+
+/// How many are to be made, and how many are filled.
+fn stands(sizes: usize, planned: &str, made: &str) -> String {
+    say!(counter::batch_totals, sizes = sizes, planned = planned, made = made)
+}
+
+/// The field for how many of the first row.
+fn number() -> String {
+    say!(counter::number_of, drink = GREEN)
+}
 
 /// The demo book's batch.
 async fn demo(name: &str) -> Journey {
     let journey = Journey::start_in(Engine::Chromium, name).await;
     journey.open().await;
-    journey.click(By::Text("Look around in Marrowgate Juice Hall")).await;
+    journey.click(By::Text(say!(first::look_around))).await;
     journey.wait_for_text("Orchard Green").await;
     journey.go(DAY).await;
-    journey.wait_for_text("9 drinks and sizes, 92 to make, 0 filled.").await;
+    journey.wait_for_text(&stands(9, "92", "0")).await;
     journey
 }
 
 /// Which of the tick, −, + and the deduction of the first row cannot be pressed.
-const WAITING: &str = "
+fn waiting() -> String {
+    let deduct = say!(counter::deduct_from_stock);
+    format!(
+        "
     const row = document.querySelector('.make');
     const button = (name) => [...document.querySelectorAll('main button')].find((it) => it.innerText === name);
-    const all = [row.querySelector('[type=checkbox]'), ...row.querySelectorAll('button.button'), button('Deduct from stock')];
+    const all = [row.querySelector('[type=checkbox]'), ...row.querySelectorAll('button.button'), button('{deduct}')];
     const others = [...document.querySelectorAll('.make:not(:first-child) :is(button, [type=checkbox])')];
-    return all.length === 4 && others.length > 8 && others.every((it) => !it.disabled)";
+    return all.length === 4 && others.length > 8 && others.every((it) => !it.disabled)"
+    )
+}
 
 /// −, the number, + and the card side by side, and the sentence under them from edge to edge.
 const IN_PLACE: &str = "
@@ -49,17 +63,19 @@ const IN_PLACE: &str = "
 #[tokio::test]
 async fn a_number_that_cannot_be_read_is_mended_first() {
     let journey = demo("batch_unread").await;
+    let (number, waiting) = (number(), waiting());
+    let field = By::Label(&number);
+    let not_a_number = |text: &str| say!(book::not_a_number, text = text, example = "1");
     journey.click(OTHER).await;
-    journey.wait_for_text(STANDS).await;
-    for (text, sentence) in [
-        ("12 oz", "“12 oz” is not a number. Type digits, such as 1."),
-        ("1/2", "The number to make must be a whole number, such as 12."),
-    ] {
-        journey.type_into(NUMBER, text).await;
-        journey.expect_error(NUMBER, sentence).await;
-        journey.wait_until("all of the row to wait", &format!("{WAITING} && all.every((it) => it.disabled);")).await;
-        journey.wait_for_text(&format!("Fix “Number of {GREEN}” first.")).await;
-        journey.wait_for_text_gone(STANDS).await;
+    journey.wait_for_text(&stands(9, "92", "18")).await;
+    for (text, sentence) in
+        [("12 oz", not_a_number("12 oz")), ("1/2", say!(refusals::not_whole, field = say!(counter::drinks_to_make)))]
+    {
+        journey.type_into(field, text).await;
+        journey.expect_error(field, &sentence).await;
+        journey.wait_until("all of the row to wait", &format!("{waiting} && all.every((it) => it.disabled);")).await;
+        journey.wait_for_text(&say!(book::fix_field_first, field = &number)).await;
+        journey.wait_for_text_gone(&stands(9, "92", "18")).await;
         for (width, height) in [(1440, 900), (1024, 768), (768, 1024), (360, 740)] {
             journey.resize(width, height).await;
             journey.wait_until(&format!("all in its place at {width}"), IN_PLACE).await;
@@ -67,29 +83,29 @@ async fn a_number_that_cannot_be_read_is_mended_first() {
         }
     }
     // On paper, too, it is said that it is not in the plan.
-    journey.click(By::Text("Sheet to print")).await;
-    journey.wait_for_text(&format!("Not in this plan yet: “1/2” as Number of {GREEN}. Fix it in the batch.")).await;
-    journey.click(By::Text("Batch")).await;
-    journey.expect_value(NUMBER, "1/2").await;
-    journey.type_into(NUMBER, "14").await;
-    journey.wait_until("nothing to wait", &format!("{WAITING} && all.every((it) => !it.disabled);")).await;
-    journey.click(By::Label(&format!("One more {GREEN}"))).await;
-    journey.expect_value(NUMBER, "15").await;
+    journey.click(By::Text(say!(counter::print_sheet))).await;
+    journey.wait_for_text(&say!(counter::not_in_plan, text = "1/2", field = &number)).await;
+    journey.click(By::Text(say!(counter::batch))).await;
+    journey.expect_value(field, "1/2").await;
+    journey.type_into(field, "14").await;
+    journey.wait_until("nothing to wait", &format!("{waiting} && all.every((it) => !it.disabled);")).await;
+    journey.click(By::Label(&say!(counter::one_more, drink = GREEN))).await;
+    journey.expect_value(field, "15").await;
     // Taken out and added again, the row begins anew.
-    journey.type_into(NUMBER, "many").await;
-    journey.expect_error(NUMBER, "“many” is not a number. Type digits, such as 1.").await;
+    journey.type_into(field, "many").await;
+    journey.expect_error(field, &not_a_number("many")).await;
     let take_out = "document.querySelector('.make .take-out').click(); return true";
     journey.wait_until("the row to be taken out", take_out).await;
-    journey.wait_for_text("8 drinks and sizes, 80 to make, 18 filled.").await;
-    journey.choose(By::Label("Add to the batch"), GREEN).await;
-    journey.expect_value(NUMBER, "").await;
-    journey.wait_for_text("9 drinks and sizes, 80 to make, 18 filled.").await;
+    journey.wait_for_text(&stands(8, "80", "18")).await;
+    journey.choose(By::Label(say!(counter::add_to_batch)), GREEN).await;
+    journey.expect_value(field, "").await;
+    journey.wait_for_text(&stands(9, "80", "18")).await;
     assert_eq!(journey.console_errors().await, Vec::<String>::new());
 }
 
 async fn bottles(journey: &Journey, left: &str) {
     journey.go("#/counter/on-hand").await;
-    journey.type_into(By::Label("Search what is on the shelf"), "Bottle, 12").await;
+    journey.type_into(By::Label(say!(counter::search_stock)), "Bottle, 12").await;
     journey.expect_value(By::Label("Bottle, 12 fl oz"), left).await;
     journey.go(DAY).await;
 }
@@ -98,52 +114,52 @@ async fn bottles(journey: &Journey, left: &str) {
 #[tokio::test]
 async fn what_was_deducted_is_deducted_once() {
     let journey = demo("batch_once").await;
+    let undo = |change: &str| say!(first::undo_change, change = change);
+    let (number, ticked) = (number(), undo(&say!(counter::check_off, item = GREEN)));
+    let (field, typed) = (By::Label(&number), undo(&number));
+    let deduct = By::Text(say!(counter::deduct_from_stock));
+    let deducted = undo(say!(counter::deduct_from_stock));
     journey.click(By::Label(GREEN)).await;
-    journey.wait_until_undo_is(&format!("Undo: Tick {GREEN}")).await;
-    journey.click(By::Text("Deduct from stock")).await;
-    journey.wait_until_undo_is("Undo: Deduct from stock").await;
+    journey.wait_until_undo_is(&ticked).await;
+    journey.click(deduct).await;
+    journey.wait_until_undo_is(&deducted).await;
     bottles(&journey, "168 ea").await;
-    journey.wait_for_text("Deducted from stock: 12 drinks. Each counts once, so this row stays.").await;
-    journey.wait_for_text_gone(&format!("Take out {GREEN}")).await;
+    journey.wait_for_text(&say!(counter::deducted, drinks = 12_usize)).await;
+    journey.wait_for_text_gone(&say!(book::remove_named, name = GREEN)).await;
     journey.screenshot("deducted").await;
     // Apart from the deduction, at the end of the page.
-    let apart = "
-        const [deduct, remove] = ['Deduct from stock', 'Delete batch']
+    let apart = format!(
+        "
+        const [deduct, remove] = ['{}', '{}']
             .map((name) => [...document.querySelectorAll('main button')].find((it) => it.innerText === name));
-        return remove.getBoundingClientRect().top - deduct.getBoundingClientRect().bottom >= 48;";
-    journey.wait_until("Delete batch to stand apart", apart).await;
-    journey.click(By::Text("Delete batch")).await;
-    let deleted = "Deleted: Batch of 26 Nov 2026. What it used stays deducted from stock. Undo brings it back.";
-    journey.wait_for_text(deleted).await;
-    journey.wait_for_text("What do you make on a day?").await;
-    journey.click(By::Text("Start empty")).await;
-    journey.wait_for_text("Deducted from stock: 12 drinks. Each counts once, so this row stays.").await;
-    journey.enter(NUMBER, "12").await;
-    journey.wait_until_undo_is(&format!("Undo: Number of {GREEN}")).await;
+        return remove.getBoundingClientRect().top - deduct.getBoundingClientRect().bottom >= 48;",
+        say!(counter::deduct_from_stock),
+        say!(counter::delete_batch)
+    );
+    journey.wait_until("the deletion to stand apart", &apart).await;
+    journey.click(By::Text(say!(counter::delete_batch))).await;
+    journey.wait_for_text(&say!(counter::deducted_batch_deleted, day = "26 Nov 2026")).await;
+    journey.wait_for_text(say!(counter::first_batch)).await;
+    journey.click(By::Text(say!(counter::start_empty_batch))).await;
+    journey.wait_for_text(&say!(counter::deducted, drinks = 12_usize)).await;
+    journey.enter(field, "12").await;
+    journey.wait_until_undo_is(&typed).await;
     journey.click(By::Label(GREEN)).await;
-    journey.wait_for_text("1 drink and size, 12 to make, 12 filled.").await;
-    journey.wait_for_text("What the filled drinks took is off the shelf.").await;
+    journey.wait_for_text(&stands(1, "12", "12")).await;
+    journey.wait_for_text(say!(counter::all_deducted)).await;
     bottles(&journey, "168 ea").await;
     // Three more are three more.
-    journey.enter(NUMBER, "15").await;
+    journey.enter(field, "15").await;
     journey.click(By::Label(GREEN)).await;
-    journey.click(By::Text("Deduct from stock")).await;
-    journey.wait_until_undo_is("Undo: Deduct from stock").await;
+    journey.click(deduct).await;
+    journey.wait_until_undo_is(&deducted).await;
     bottles(&journey, "165 ea").await;
     // Undo goes all the way back, past the deletion and the first deduction.
-    for step in [
-        "Undo: Deduct from stock".to_string(),
-        format!("Undo: Tick {GREEN}"),
-        format!("Undo: Number of {GREEN}"),
-        format!("Undo: Tick {GREEN}"),
-        format!("Undo: Number of {GREEN}"),
-        "Undo: Delete batch".to_string(),
-        "Undo: Deduct from stock".to_string(),
-    ] {
-        journey.wait_until_undo_is(&step).await;
-        journey.click(By::Text("Undo")).await;
+    for step in [&deducted, &ticked, &typed, &ticked, &typed, &undo(say!(counter::delete_batch)), &deducted] {
+        journey.wait_until_undo_is(step).await;
+        journey.click(By::Text(say!(common::undo))).await;
     }
-    journey.wait_for_text("9 drinks and sizes, 92 to make, 12 filled.").await;
+    journey.wait_for_text(&stands(9, "92", "12")).await;
     bottles(&journey, "180 ea").await;
     assert_eq!(journey.console_errors().await, Vec::<String>::new());
 }
@@ -152,7 +168,8 @@ async fn what_was_deducted_is_deducted_once() {
 async fn an_emptied_count_keeps_its_unit() {
     let journey = demo("batch_count").await;
     journey.go("#/counter/on-hand").await;
-    let (count, unit) = (By::Label("Carrots"), By::Label("Unit of Carrots"));
+    let unit_of = say!(book::unit_of_field, field = "Carrots");
+    let (count, unit) = (By::Label("Carrots"), By::Label(&unit_of));
     for (typed, stands, symbol, next) in [("12 oz", "12 oz", "oz", "8 oz"), ("2 cup", "2 cup", "cup", "8 cup")] {
         journey.type_into(count, typed).await;
         journey.expect_value(count, stands).await;
@@ -175,12 +192,12 @@ async fn an_emptied_count_keeps_its_unit() {
 async fn an_empty_book_says_where_drinks_come_from() {
     let journey = entering::empty_book("batch_empty").await;
     journey.go("#/counter/batches").await;
-    journey.wait_for_text("What do you make on a day?").await;
-    journey.wait_for_text_gone("A usual day is").await;
-    journey.click(By::Text("Start empty")).await;
-    journey.wait_for_text("Nothing is on the menu yet. Add a drink and its sizes in Drinks first.").await;
-    journey.wait_for_text_gone("Add to the batch").await;
+    journey.wait_for_text(say!(counter::first_batch)).await;
+    journey.wait_for_text_gone(say!(counter::usual_day_about)).await;
+    journey.click(By::Text(say!(counter::start_empty_batch))).await;
+    journey.wait_for_text(&say!(counter::menu_is_empty, drinks = say!(first::drinks))).await;
+    journey.wait_for_text_gone(say!(counter::add_to_batch)).await;
     journey.screenshot("no_drinks").await;
-    journey.click(By::Nth(0, &By::Text("Drinks"))).await;
-    journey.expect_each("main h1", &["Drinks"]).await;
+    journey.click(By::Nth(0, &By::Text(say!(first::drinks)))).await;
+    journey.expect_each("main h1", &[say!(first::drinks)]).await;
 }

@@ -1,6 +1,8 @@
 //! A tablet behind the counter: cards to read from a metre away, a screen that stays on, and a
 //! device that is locked to the Counter.
 
+use brimwright::say;
+
 use crate::harness::{By, Engine, Journey, in_each_engine};
 
 in_each_engine!(cards_at_the_counter);
@@ -60,22 +62,13 @@ const LARGE_ENOUGH: &str = "
         && targets[0].left < innerWidth / 3 && targets[1].right > innerWidth * 2 / 3
         && targets.every(({ top, bottom }) => top > innerHeight / 2 && bottom <= innerHeight);";
 
-const DARK: &str = "The screen may go dark here: this browser does not keep it on. Let the device do it: set its \
-                    screen timeout to the longest, in its settings under Display, and keep it on its charger.";
-const WRONG_PIN: &str = "That is not the PIN of this device. Nothing is lost: try again as often as you like.";
-
-const PIN: By<'_> = By::Label("PIN");
-const FIRST: By<'_> = By::Label("PIN of 4 to 8 digits");
-const AGAIN: By<'_> = By::Label("The same PIN again");
-const CLOSE: By<'_> = By::Text("Lock to the Counter");
-
 /// A tablet with the demo book, with `script` run before each load.
 async fn tablet(engine: Engine, name: &str, script: &str) -> Journey {
     let journey = Journey::start_in(engine, name).await;
     journey.before_each_load(script);
     journey.open().await;
     journey.resize(768, 1024).await;
-    journey.click(By::Text("Look around in Marrowgate Juice Hall")).await;
+    journey.click(By::Text(say!(first::look_around))).await;
     journey.wait_for_text("Orchard Green").await;
     journey
 }
@@ -83,11 +76,11 @@ async fn tablet(engine: Engine, name: &str, script: &str) -> Journey {
 async fn cards_at_the_counter(engine: Engine) {
     let journey = tablet(engine, "cards_at_the_counter", WAKE_LOCK).await;
     journey.wait_until("nothing to be asked for yet", "return wake.asked === 0").await;
-    journey.click(By::Text("Counter")).await;
+    journey.click(By::Text(say!(first::counter))).await;
     a_screen_that_stays_on(&journey).await;
     amounts_for_several(&journey).await;
     from_card_to_card(&journey).await;
-    journey.click(By::Text("Drinks")).await;
+    journey.click(By::Text(say!(first::drinks))).await;
     journey.wait_until("the screen to be let go", "return wake.held === 0").await;
 }
 
@@ -96,7 +89,7 @@ async fn a_screen_that_stays_on(journey: &Journey) {
     journey.wait_until("the page to be hidden", HIDE).await;
     journey.wait_until("the page to be seen", SHOW).await;
     journey.wait_until("the screen to be kept on again", "return wake.asked === 2 && wake.held === 1").await;
-    journey.wait_for_text_gone(DARK).await;
+    journey.wait_for_text_gone(say!(counter::screen_may_go_dark)).await;
 }
 
 /// Copper Morning in 16 fl oz is written for 16 fl oz of 8 + 4.5 + 2 + 0.75 + 0.5 + 0.25; the
@@ -104,48 +97,56 @@ async fn a_screen_that_stays_on(journey: &Journey) {
 /// 8 * 16.1 / 16 / 0.97 = 8.299 of carrots, 4.668 of oranges, 2.075 of apples, 0.778 of ginger,
 /// 0.519 of lemons, 0.259 of turmeric, in jugs that show a quarter of an ounce.
 async fn amounts_for_several(journey: &Journey) {
-    journey.type_into(By::Label("Find a drink"), "copper").await;
+    journey.type_into(By::Label(say!(counter::find_drink)), "copper").await;
     journey.expect_each(".card h2", &["Copper Morning"]).await;
     journey.click(By::Text("Bottle, 16 fl oz")).await;
     journey.expect_each("main h1", &["Copper Morning Bottle, 16 fl oz"]).await;
     let one = [
-        "8.25 fl oz Carrots pressed",
-        "4.75 fl oz Oranges pressed",
-        "2 fl oz Apples pressed",
-        "0.75 fl oz Ginger root pressed",
-        "0.5 fl oz Lemons pressed",
-        "0.25 fl oz Turmeric root pressed",
+        "8.25 fl oz Carrots",
+        "4.75 fl oz Oranges",
+        "2 fl oz Apples",
+        "0.75 fl oz Ginger root",
+        "0.5 fl oz Lemons",
+        "0.25 fl oz Turmeric root",
     ];
-    journey.expect_each(".recipe > li", &one).await;
+    expect_pressed(journey, one).await;
     journey.wait_until("figures to read from a metre away, and targets under the thumbs", LARGE_ENOUGH).await;
     journey.screenshot("card").await;
     // Three times: 24.898, 14.005, 6.224, 2.334, 1.556, 0.778.
-    journey.click(By::Text("3 for 3 drinks")).await;
+    let for_three = say!(counter::for_drinks, drinks = 3_usize);
+    journey.click(By::Label(&for_three)).await;
     let three = [
-        "25 fl oz Carrots pressed",
-        "14 fl oz Oranges pressed",
-        "6.25 fl oz Apples pressed",
-        "2.25 fl oz Ginger root pressed",
-        "1.5 fl oz Lemons pressed",
-        "0.75 fl oz Turmeric root pressed",
+        "25 fl oz Carrots",
+        "14 fl oz Oranges",
+        "6.25 fl oz Apples",
+        "2.25 fl oz Ginger root",
+        "1.5 fl oz Lemons",
+        "0.75 fl oz Turmeric root",
     ];
-    journey.expect_each(".recipe > li", &three).await;
-    journey.expect_each(".recipe-for", &["for 3 drinks"]).await;
-    journey.wait_for_text("16.1 fl oz each").await;
+    expect_pressed(journey, three).await;
+    journey.expect_each(".recipe-for", &[&for_three]).await;
+    journey.wait_for_text(&say!(counter::volume_each, volume = "16.1 fl oz")).await;
     // What cannot be is explained, and no amounts stand beside it.
-    let number = By::Label("How many");
+    let number = By::Label(say!(counter::how_many_drinks));
     journey.type_into(number, "2.5").await;
-    journey.expect_sentence(number, "Type a whole number of drinks from 1 to 999, such as 12.").await;
+    journey.expect_sentence(number, &say!(counter::whole_number_of_drinks, most = "999")).await;
     journey.expect_count(".recipe > li", 0).await;
     journey.type_into(number, "20").await;
-    journey.expect_each(".recipe-for", &["for 20 drinks"]).await;
+    journey.expect_each(".recipe-for", &[&say!(counter::for_drinks, drinks = 20_usize)]).await;
     // 165.979.
     journey.wait_for_text("166 fl oz").await;
 }
 
+/// Waits until the recipe has these amounts, each of them pressed.
+async fn expect_pressed(journey: &Journey, amounts: [&str; 6]) {
+    let lines = amounts.map(|amount| format!("{amount} {}", say!(drinks::pressed)));
+    journey.expect_each(".recipe > li", &lines.each_ref().map(String::as_str)).await;
+}
+
 async fn from_card_to_card(journey: &Journey) {
-    journey.expect_lines(By::Text("Next"), &["Next"]).await;
-    journey.click(By::Text("Next")).await;
+    let next = say!(counter::next);
+    journey.expect_lines(By::Text(next), &[next]).await;
+    journey.click(By::Text(next)).await;
     journey.expect_each("main h1", &["Copper Morning Bottle, 32 fl oz"]).await;
     // Another card is for one again.
     journey.expect_count(".recipe-for", 0).await;
@@ -159,7 +160,7 @@ async fn from_card_to_card(journey: &Journey) {
     // From the first to the last.
     journey.go("#/counter/4/2").await;
     journey.expect_each("main h1", &["Back Garden Bottle, 8 fl oz"]).await;
-    journey.click(By::Text("Previous")).await;
+    journey.click(By::Text(say!(counter::previous))).await;
     journey.expect_each("main h1", &["Sunny Terrace Cup, 24 fl oz"]).await;
     journey.wait_until("one lock to be held", "return wake.held === 1").await;
 }
@@ -169,66 +170,73 @@ async fn a_screen_that_may_go_dark() {
     let refuses = "Object.defineProperty(navigator, 'wakeLock', { value: { request: async () => {
         throw new DOMException('battery', 'NotAllowedError') } } });";
     let journey = tablet(Engine::Chromium, "may_go_dark", refuses).await;
-    journey.click(By::Text("Counter")).await;
-    journey.wait_for_text(DARK).await;
-    journey.click(By::Text("Drinks")).await;
-    journey.wait_for_text_gone(DARK).await;
+    journey.click(By::Text(say!(first::counter))).await;
+    journey.wait_for_text(say!(counter::screen_may_go_dark)).await;
+    journey.click(By::Text(say!(first::drinks))).await;
+    journey.wait_for_text_gone(say!(counter::screen_may_go_dark)).await;
 }
 
 #[tokio::test]
 async fn a_locked_tablet() {
     let journey = tablet(Engine::Chromium, "locked_tablet", LOOK_FOR_PRICES).await;
-    journey.click(By::Text("Book")).await;
+    journey.click(By::Text(say!(first::book))).await;
     choose_a_pin(&journey).await;
     nothing_but_the_counter(&journey).await;
     // Loaded again at the address of prices, no price is in the page, not for a moment.
     let address = "history.replaceState(null, '', '#/drinks'); return true";
     journey.wait_until("another address", address).await;
     journey.wait_until("the page to be loaded again", LOAD_AGAIN).await;
-    journey.expect_each("main h1", &["Counter"]).await;
+    journey.expect_each("main h1", &[say!(first::counter)]).await;
     journey.wait_until("no price to have been seen", "return window.prices === 0").await;
     nothing_but_the_counter(&journey).await;
     the_way_out(&journey).await;
 }
 
 async fn choose_a_pin(journey: &Journey) {
-    journey.click(CLOSE).await;
-    journey.expect_sentence(FIRST, "There is no PIN yet. Choose 4 to 8 digits, such as 4207.").await;
-    journey.type_into(FIRST, "42").await;
-    journey.click(CLOSE).await;
-    journey.expect_sentence(FIRST, "2 digits are too few. Choose 4 to 8 digits, such as 4207.").await;
-    journey.type_into(FIRST, "4207").await;
-    journey.type_into(AGAIN, "4270").await;
-    journey.click(CLOSE).await;
-    journey.expect_sentence(AGAIN, "The second PIN is not the first. Type the same digits twice.").await;
-    journey
-        .wait_for_text(
-            "A PIN keeps curious hands off. It is no security boundary: whoever can open the browser's tools, another \
-             browser or the device's storage gets past it.",
-        )
-        .await;
-    journey.type_into(AGAIN, "4207").await;
-    journey.click(CLOSE).await;
-    journey.expect_each("main h1", &["Counter"]).await;
+    let (first, again) = (By::Label(say!(counter::new_pin)), By::Label(say!(counter::repeat_pin)));
+    let close = By::Text(say!(counter::lock_to_counter));
+    let choose_digits = say!(counter::choose_digits, fewest = "4", most = "8");
+    journey.click(close).await;
+    journey.expect_sentence(first, &[say!(counter::pin_empty), &choose_digits].join(" ")).await;
+    journey.type_into(first, "42").await;
+    journey.click(close).await;
+    let too_short = say!(counter::pin_too_short, digits = 2_usize);
+    journey.expect_sentence(first, &[too_short, choose_digits].join(" ")).await;
+    journey.type_into(first, "4207").await;
+    journey.type_into(again, "4270").await;
+    journey.click(close).await;
+    journey.expect_sentence(again, say!(counter::pins_differ)).await;
+    journey.wait_for_text(say!(counter::lock_caution)).await;
+    journey.type_into(again, "4207").await;
+    journey.click(close).await;
+    journey.expect_each("main h1", &[say!(first::counter)]).await;
+}
+
+/// Chooses a PIN of a device that is not locked, and locks it.
+async fn lock(journey: &Journey, pin: &str) {
+    journey.type_into(By::Label(say!(counter::new_pin)), pin).await;
+    journey.type_into(By::Label(say!(counter::repeat_pin)), pin).await;
+    journey.click(By::Text(say!(counter::lock_to_counter))).await;
 }
 
 async fn nothing_but_the_counter(journey: &Journey) {
     for address in ["#/drinks", "#/buying/watch", "#/sizes/menu", "#/print/prices", "#/book"] {
         journey.go(address).await;
         journey.wait_until("the Counter's address", "return location.hash === '#/counter'").await;
-        journey.expect_each("main h1", &["Counter"]).await;
+        journey.expect_each("main h1", &[say!(first::counter)]).await;
     }
     let name = journey.lines_of_each(".head-name").await;
-    assert_eq!(name, ["Marrowgate Juice Hall invented data"]);
+    assert_eq!(name, [format!("Marrowgate Juice Hall {}", say!(first::sample_data))]);
     let hidden = "return !document.querySelector('.bar').checkVisibility()";
     journey.wait_until("places to be hidden", hidden).await;
+    let batch = say!(sales::batch_of, day = "26 Nov 2026");
     let screens = [
-        ("#/counter", "Counter"),
+        ("#/counter", say!(first::counter)),
         ("#/counter/1/4", "Orchard Green Bottle, 16 fl oz"),
         ("#/counter/5/7", "Berry Lantern Cup, 12 fl oz"),
-        ("#/counter/batches", "Batches"),
-        ("#/counter/batches/2026-11-26", "Batch of 26 Nov 2026"),
-        ("#/counter/on-hand", "On hand"),
+        ("#/counter/batches", say!(counter::batches)),
+        ("#/counter/batches/2026-11-26", &batch),
+        ("#/counter/on-hand", say!(counter::on_hand)),
     ];
     for (address, heading) in screens {
         journey.go(address).await;
@@ -241,46 +249,46 @@ async fn nothing_but_the_counter(journey: &Journey) {
 
 async fn the_way_out(journey: &Journey) {
     journey.open_another_tab().await;
-    journey.expect_each("main h1", &["Counter"]).await;
+    journey.expect_each("main h1", &[say!(first::counter)]).await;
     journey.wait_until("a mark", "return window.never_loaded_again = true").await;
     journey.use_tab(0).await;
-    journey.click(By::Text("Unlock")).await;
-    journey.click(By::Text("The PIN is forgotten")).await;
+    journey.click(By::Text(say!(counter::unlock))).await;
+    journey.click(By::Text(say!(counter::forgot_pin))).await;
     journey.resize(320, 640).await;
     assert_eq!(journey.faults_of_layout(&[""]).await, Vec::<String>::new());
     journey.resize(768, 1024).await;
-    journey.type_into(PIN, "4208").await;
-    journey.click(By::Text("Unlock this device")).await;
-    journey.expect_sentence(PIN, WRONG_PIN).await;
+    let pin = By::Label(say!(counter::pin));
+    journey.type_into(pin, "4208").await;
+    journey.click(By::Text(say!(counter::unlock_device))).await;
+    journey.expect_sentence(pin, say!(counter::wrong_pin)).await;
     journey.screenshot("unlock").await;
-    journey.type_into(PIN, "4207").await;
-    journey.click(By::Text("Unlock this device")).await;
-    journey.click(By::Text("Drinks")).await;
-    journey.expect_each("main h1", &["Drinks"]).await;
+    journey.type_into(pin, "4207").await;
+    journey.click(By::Text(say!(counter::unlock_device))).await;
+    journey.click(By::Text(say!(first::drinks))).await;
+    journey.expect_each("main h1", &[say!(first::drinks)]).await;
     // The other tab follows, there and back.
     journey.use_tab(1).await;
-    journey.click(By::Text("Buying")).await;
-    journey.expect_each("main h1", &["Buying"]).await;
+    journey.click(By::Text(say!(first::buying))).await;
+    journey.expect_each("main h1", &[say!(first::buying)]).await;
     journey.use_tab(0).await;
-    journey.click(By::Text("Counter")).await;
-    journey.type_into(FIRST, "12345678").await;
-    journey.type_into(AGAIN, "12345678").await;
-    journey.click(CLOSE).await;
-    journey.wait_for_text("Unlock").await;
+    journey.click(By::Text(say!(first::counter))).await;
+    lock(journey, "12345678").await;
+    journey.wait_for_text(say!(counter::unlock)).await;
     journey.use_tab(1).await;
-    journey.expect_each("main h1", &["Counter"]).await;
+    journey.expect_each("main h1", &[say!(first::counter)]).await;
     journey.wait_until("the page to be the same", "return window.never_loaded_again === true").await;
     // The PIN is forgotten.
-    journey.click(By::Text("Unlock")).await;
-    journey.click(By::Text("The PIN is forgotten")).await;
-    journey.type_into(By::Label("The sentence"), "open").await;
-    journey.click(By::Text("Open this device")).await;
-    let another = "That is another sentence. Type “open without the PIN”, word by word.";
-    journey.expect_sentence(By::Label("The sentence"), another).await;
-    journey.type_into(By::Label("The sentence"), "Open without the PIN").await;
-    journey.click(By::Text("Open this device")).await;
-    journey.click(By::Text("Drinks")).await;
-    journey.expect_each("main h1", &["Drinks"]).await;
+    journey.click(By::Text(say!(counter::unlock))).await;
+    journey.click(By::Text(say!(counter::forgot_pin))).await;
+    let (field, open) = (By::Label(say!(counter::unlock_sentence)), By::Text(say!(counter::unlock_by_sentence)));
+    journey.type_into(field, "open").await;
+    journey.click(open).await;
+    let sentence = say!(counter::sentence_without_pin);
+    journey.expect_sentence(field, &say!(counter::other_sentence, sentence = sentence)).await;
+    journey.type_into(field, &sentence.to_uppercase()).await;
+    journey.click(open).await;
+    journey.click(By::Text(say!(first::drinks))).await;
+    journey.expect_each("main h1", &[say!(first::drinks)]).await;
     assert_eq!(journey.local_storage("brimwright.counter-pin").await, None);
 }
 
@@ -288,19 +296,21 @@ async fn the_way_out(journey: &Journey) {
 #[tokio::test]
 async fn a_locked_tablet_that_is_full() {
     let journey = tablet(Engine::Chromium, "locked_and_full", "").await;
-    journey.click(By::Text("Book")).await;
-    journey.type_into(FIRST, "4207").await;
-    journey.type_into(AGAIN, "4207").await;
-    journey.click(CLOSE).await;
+    journey.click(By::Text(say!(first::book))).await;
+    lock(&journey, "4207").await;
     journey.go("#/counter/batches/2026-11-26").await;
-    journey.expect_each("main h1", &["Batch of 26 Nov 2026"]).await;
+    journey.expect_each("main h1", &[&say!(sales::batch_of, day = "26 Nov 2026")]).await;
     let full = "IDBObjectStore.prototype.put = () => { throw new DOMException('no room', 'QuotaExceededError'); };
         document.querySelector('main input[type=checkbox]').click();
         return true;";
     journey.wait_until("a tick that cannot be kept", full).await;
-    journey.wait_for_text("Not saved").await;
-    let ways = "const ways = [...document.querySelectorAll('.frame button')].filter((it) => it.checkVisibility())
+    journey.wait_for_text(say!(first::not_saved)).await;
+    let ways = format!(
+        "const ways = [...document.querySelectorAll('.frame button')].filter((it) => it.checkVisibility())
             .map((it) => it.textContent.trim());
-        return ways.includes('Try again') && !ways.some((way) => way.startsWith('Save a copy'));";
-    journey.wait_until("a way out that keeps prices to itself", ways).await;
+        return ways.includes('{}') && !ways.some((way) => way.startsWith('{}'));",
+        say!(common::try_again),
+        say!(book::save_copy)
+    );
+    journey.wait_until("a way out that keeps prices to itself", &ways).await;
 }

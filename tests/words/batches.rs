@@ -8,6 +8,7 @@ use brimwright::drink::ledger::OfferError;
 use brimwright::drink::make::Unmade;
 use brimwright::drink::yields::YieldError;
 use brimwright::foundation::measure::{Overflow, System};
+use brimwright::say;
 use brimwright::words::{self, Batches};
 
 use crate::support::{amount, batch, day, drink, drink_id, exact, measure, offer_id, packaging_id, speaker, vessel};
@@ -44,12 +45,12 @@ fn how_what_is_made_is_kept_and_until_when() {
     let words = Batches { book: &book, speaker: &speaker(System::UsCustomary) };
     let first = book.drink(drink_id(1)).unwrap().name.clone();
     let expected = [
-        (first, "not entered: your food-safety plan says".to_string()),
+        (first, "Not entered. Follow your food-safety plan.".to_string()),
         (name, "Keep refrigerated. Use by 29 Nov 2026.".to_string()),
     ];
     assert_eq!(words.kept(&made), expected);
     // In the words of the card, each drink once.
-    let card = |(name, _): &(String, String)| (name.clone(), "Nothing is in the recipe yet.".to_string());
+    let card = |(name, _): &(String, String)| (name.clone(), "The recipe is empty.".to_string());
     assert_eq!(words.allergens(&made), expected.iter().map(card).collect::<Vec<_>>());
 }
 
@@ -81,7 +82,7 @@ fn amounts_as_they_are_read_off() {
 #[test]
 fn stations_by_name() {
     let stations = [Station::Out, Station::Trimmed, Station::Juice, Station::Soaked];
-    assert_eq!(stations.map(words::station), ["Take", "After trimming", "Juice", "Soaked or brewed"]);
+    assert_eq!(stations.map(words::station), ["Start with", "Trimmed", "Juice", "Soaked or brewed"]);
 }
 
 #[test]
@@ -101,15 +102,15 @@ fn where_a_batch_stands() {
     assert_eq!(words::batch_stands(&none, &speaker), Ok("Nothing is planned yet.".into()));
     assert_eq!(
         words::batch_stands(&batch("2026-11-26", &[(1, 1, "12")]), &speaker),
-        Ok("1 drink and size, 12 to make, 0 filled.".into())
+        Ok("1 drink size: 12 to make, 0 filled.".into())
     );
     let mut two = batch("2026-11-26", &[(1, 1, "12"), (1, 2, "18")]);
     two.makes[1] = Make { filled: true, ..two.makes[1] };
-    assert_eq!(words::batch_stands(&two, &speaker), Ok("2 drinks and sizes, 30 to make, 18 filled.".into()));
+    assert_eq!(words::batch_stands(&two, &speaker), Ok("2 drink sizes: 30 to make, 18 filled.".into()));
     // Grouped as in its field; what is kept for what came off the shelf is not counted.
     two.makes[0].units = exact("1000129");
     two.makes.push(Make { off_shelf: exact("4"), ..batch("2026-11-26", &[(2, 1, "0")]).makes[0] });
-    let stands = "2 drinks and sizes, 1,000,147 to make, 18 filled.";
+    let stands = "2 drink sizes: 1,000,147 to make, 18 filled.";
     assert_eq!(words::batch_stands(&two, &speaker), Ok(stands.into()));
 }
 
@@ -123,15 +124,15 @@ fn what_was_deducted_for_a_drink_stays_with_its_day() {
     assert_eq!(deducted("1"), "Deducted from stock: 1 drink. It counts once, so this row stays.");
     assert_eq!(deducted("1200"), "Deducted from stock: 1,200 drinks. Each counts once, so this row stays.");
     let mut gone = batch("2026-11-26", &[(1, 1, "4")]);
-    assert_eq!(words::batch_deleted(&gone), "Deleted: Batch of 26 Nov 2026. Undo brings it back.");
+    assert_eq!(words::batch_deleted(&gone), "You deleted the batch of 26 Nov 2026. Undo brings it back.");
     gone.makes[0].off_shelf = exact("4");
     assert_eq!(
         words::batch_deleted(&gone),
-        "Deleted: Batch of 26 Nov 2026. What it used stays deducted from stock. Undo brings it back."
+        "You deleted the batch of 26 Nov 2026. What it used stays deducted. Undo brings the batch back."
     );
     assert_eq!(
-        words::DEDUCT,
-        "Deducts what the filled drinks used, as bought, from what was counted. Each drink counts once, also after its batch is deleted and started again."
+        say!(counter::deduct_about),
+        "This deducts what your filled drinks used, as purchased. Each drink counts once, even if you delete its batch and start over."
     );
 }
 
@@ -140,7 +141,7 @@ fn a_number_that_cannot_be_read_is_named_on_the_sheet() {
     let book = bar(System::UsCustomary);
     assert_eq!(
         words::not_planned(&words::number_of(offer(), &book), "12 oz"),
-        "Not in this plan yet: “12 oz” as Number of Invented drink 1, Bottle. Fix it in the batch."
+        "Not in this plan yet: “12 oz” as Number of Invented drink 1, Bottle. Fix the number in the batch."
     );
 }
 
@@ -149,14 +150,20 @@ fn whether_it_reaches() {
     let reach = |reach| said(|words| words.reach(&reach));
     assert_eq!(reach(Reach::NotCounted), "");
     // Never more to spare than there is, never less lacking.
-    assert_eq!(reach(Reach::Enough(amount("2.349999999 lb"))), "Enough here: 2.35 lb to spare.");
-    assert_eq!(reach(Reach::Enough(amount("2.349 lb"))), "Enough here: 2.34 lb to spare.");
+    assert_eq!(reach(Reach::Enough(amount("2.349999999 lb"))), "Enough on hand: 2.35 lb to spare.");
+    assert_eq!(reach(Reach::Enough(amount("2.349 lb"))), "Enough on hand: 2.34 lb to spare.");
     assert_eq!(reach(Reach::Short(amount("2.341 lb"))), "Short by 2.35 lb.");
     assert_eq!(reach(Reach::Short(amount("2.2 ea"))), "Short by 3 ea.");
     assert_eq!(
         reach(Reach::Unknown(YieldError::NoDensity(GINGER))),
-        "Not known in the unit of the count or the scale. Ginger is weighed in one place and poured by volume in another, so it needs a density. Enter grams per mL as it is in the drink."
+        "The count and the recipe use different units. Needs: density of Ginger in drinks. You weigh in one place and pour by volume in another. Enter grams per mL."
     );
+    let today = |reach| said(|words| words.reach_today(&reach));
+    assert_eq!(today(Reach::NotCounted), "Today's batch needs this. Count your stock.");
+    assert_eq!(today(Reach::Enough(amount("2.349 lb"))), "Today's batch has enough, with 2.34 lb to spare.");
+    assert_eq!(today(Reach::Short(amount("2.341 lb"))), "Today's batch is short by 2.35 lb.");
+    let lacks = YieldError::NoDensity(GINGER);
+    assert_eq!(today(Reach::Unknown(lacks)), reach(Reach::Unknown(lacks)));
 }
 
 #[test]
@@ -164,11 +171,11 @@ fn what_cannot_be_made() {
     let unmade = |why| said(|words| words.unmade(offer(), &why));
     assert_eq!(
         unmade(Unmade::NotOnTheMenu),
-        "Invented drink 1, Bottle: not on the menu in this size any more. Take it out of the plan, or add the size again."
+        "Invented drink 1, Bottle is no longer on the menu. Remove the drink from the batch, or add the size again."
     );
     assert_eq!(
         unmade(Unmade::Stuck(OfferError::Scale(ScaleError::NoLines(drink_id(1))))),
-        "Invented drink 1, Bottle: The recipe is empty. Add what goes in."
+        "Invented drink 1, Bottle: The recipe is empty. Add an ingredient."
     );
 }
 
@@ -183,15 +190,15 @@ fn what_runs_out_first() {
         makes(runs_out(vec![bottle, CARROTS, CARROTS])),
         "First to run out: Ginger. Not counted: Invented bottle 1 and 2 more."
     );
-    assert_eq!(makes(Err(NotMade::NothingCounted)), "Nothing that it takes was counted.");
-    assert_eq!(makes(Err(NotMade::Unmade(Unmade::NotOnTheMenu))), "Not on the menu.");
+    assert_eq!(makes(Err(NotMade::NothingCounted)), "You have no counts for this drink yet.");
+    assert_eq!(makes(Err(NotMade::Unmade(Unmade::NotOnTheMenu))), "This size is not on the menu.");
     assert_eq!(
         makes(Err(NotMade::Unmade(Unmade::Stuck(OfferError::Scale(ScaleError::NoLines(drink_id(1))))))),
-        "The recipe is empty. Add what goes in."
+        "The recipe is empty. Add an ingredient."
     );
     assert_eq!(
         makes(Err(NotMade::Unknown(YieldError::NoPieceWeight(GINGER)))),
-        "Not known in the unit of the count or the scale. Ginger is counted in pieces but no piece has a weight. Enter the weight of one as bought."
+        "The count and the recipe use different units. Needs: weight per piece of Ginger. Weigh one as purchased."
     );
 }
 
@@ -200,18 +207,18 @@ fn how_sure_the_best_use_is() {
     let scarce = vec![Scarce { goods: CARROTS, left: amount("0.419 lb") }];
     let best = BestUse { scarce: scarce.clone(), proved: true, ..BestUse::default() };
     let of = |best: BestUse| said(|words| words.best(&best));
-    assert_eq!(of(best.clone()), "No other numbers bring more with what is here.");
+    assert_eq!(of(best.clone()), "No other plan makes more profit from your stock.");
     assert_eq!(
         of(BestUse { by_number: true, ..best.clone() }),
-        "No other numbers make more drinks with what is here. No drink has a price, so their number counts."
+        "No other plan makes more drinks from your stock. No drink has a price, so the plan counts drinks."
     );
     assert_eq!(
         of(BestUse { proved: false, ..best.clone() }),
-        "The best that was found. Too many drinks share too much here to try everything; other numbers may bring a little more."
+        "This is the best plan found. Too many drinks share stock to try every plan. Another plan may make a little more."
     );
     assert_eq!(
         of(BestUse { scarce: vec![], for_nothing: vec![offer()], endless: vec![offer_id(1, 9)], ..best }),
-        "What was counted reaches for all of it. Made of what the others leave over: Invented drink 1, Bottle. Left out, since nothing that they take was counted: Invented drink 1, ."
+        "You have enough on hand for all of these drinks. Made from what is left: Invented drink 1, Bottle. Left out, because you counted nothing that they use: Invented drink 1, ."
     );
     assert_eq!(said(|words| words.scarce(&scarce[0])), "Ginger: 0.41 lb left.");
 }
@@ -221,11 +228,11 @@ fn why_there_is_no_best_use() {
     let stopped = |why| said(|words| words.stopped(&why));
     assert_eq!(
         stopped(Stopped::LeastTooMany(CARROTS)),
-        "What must be made in any case takes more Ginger than is here. Let some of it go, or count again."
+        "The drinks you checked need more Ginger than you have. Uncheck one, or count again."
     );
     assert_eq!(
         stopped(Stopped::Arithmetic(Overflow::TooLarge)),
-        "The numbers are too large to compute with. Check for a digit too many."
+        "These numbers are too large. Check for an extra digit."
     );
     let lacks = YieldError::NoDensity(GINGER);
     assert_eq!(stopped(Stopped::Unknown(lacks)), said(|words| words.not_comparable(&lacks)));
@@ -237,10 +244,10 @@ fn what_was_taken_off_the_shelf() {
         let used = Used { edit: Edit::Together(Vec::new()), taken, below };
         said(|words| words.taken(&used))
     };
-    assert_eq!(taken(0, vec![]), "Nothing that the filled drinks took was counted.");
-    assert_eq!(taken(1, vec![]), "Taken off the shelf: 1 thing. Undo puts it back.");
+    assert_eq!(taken(0, vec![]), "You have no stock counts for these drinks.");
+    assert_eq!(taken(1, vec![]), "Deducted from stock: 1 item. Undo puts it back.");
     assert_eq!(
         taken(4, vec![CARROTS]),
-        "Taken off the shelf: 4 things. Undo puts them back. More was used than was counted, so nothing is left: Ginger. Count again."
+        "Deducted from stock: 4 items. Undo puts them back. You used more than you counted, so nothing is left: Ginger. Count again."
     );
 }

@@ -6,6 +6,7 @@ use brimwright::drink::label::Caution;
 use brimwright::drink::make::{Card, Taken};
 use brimwright::foundation::lock::PinError;
 use brimwright::foundation::measure::{System, Volume};
+use brimwright::say;
 use brimwright::words::counter;
 
 use crate::book;
@@ -31,8 +32,8 @@ fn how_an_ingredient_is_added() {
     let said = |line| counter::how_added(&line, &speaker(UNITS));
     assert_eq!(said(scaled(Scaling::InProportion)), "pressed");
     assert_eq!(said(scaled(Scaling::Fixed)), "pressed");
-    assert_eq!(said(scaled(Scaling::Stepped(amount("0.5 ea")))), "pressed, in steps of 0.5 ea");
-    assert_eq!(said(scaled(Scaling::TopUp)), "pressed, top-up: more or less of it meets the line");
+    assert_eq!(said(scaled(Scaling::Stepped(amount("0.5 ea")))), "pressed, by the piece (0.5 ea)");
+    assert_eq!(said(scaled(Scaling::TopUp)), "pressed, fill to the line");
     let ice = Some(Ice { place: IcePlace::Floating, packing: Ice::usual_packing() });
     assert_eq!(said(ScaledLine { ice, ..scaled(Scaling::InProportion) }), "floating");
 }
@@ -46,7 +47,7 @@ fn what_an_amount_stands_for() {
     assert_eq!(said(Taken { exactly: Some(amount("87.5 mL")), ..taken }), "exactly 87.5 mL");
     assert_eq!(
         said(Taken { under_a_step: true, ..taken }),
-        "too little for scale or jug: use a small measure, or make several at once"
+        "too little for your scale or cup: use a small spoon, or make several"
     );
 }
 
@@ -58,11 +59,9 @@ fn what_amounts_are_rounded_to() {
         counter::rounded_to(&settings, &speaker(UNITS))
     };
     assert_eq!(said(None, None), "");
-    assert_eq!(said(Some("5 g"), None), "Amounts are rounded to the 5 g that the scale shows.");
-    assert_eq!(
-        said(Some("5 g"), Some("10 mL")),
-        "Amounts are rounded to the 5 g that the scale shows and the 10 mL that the jugs show."
-    );
+    assert_eq!(said(Some("5 g"), None), "Amounts round to 5 g on your scale.");
+    assert_eq!(said(None, Some("10 mL")), "Amounts round to 10 mL in your measuring cup.");
+    assert_eq!(said(Some("5 g"), Some("10 mL")), "Amounts round to 5 g on your scale and 10 mL in your measuring cup.");
 }
 
 #[test]
@@ -81,33 +80,29 @@ fn where_to_fill_to() {
     };
     let card = Card { fill, fill_line: None, scaled, take: Vec::new(), missed: None, cautions: Vec::new() };
     let said = |card: &Card| counter::fill_to(card, &speaker(UNITS));
-    assert_eq!(said(&card), "Fill to here: 25\u{a0}mL left empty under the rim");
+    assert_eq!(said(&card), "Fill to the line. Headspace: 25\u{a0}mL.");
+    assert_eq!(counter::fill_on_paper(&card, &speaker(UNITS)), "Fill to 330\u{a0}mL. Headspace: 25\u{a0}mL.");
+    let fill_line = Some(FillLine { above_base: millimetres("90"), below_rim: millimetres("10.04") });
+    let card = Card { fill_line, ..card };
+    assert_eq!(said(&card), "Fill to the line, 10.0\u{a0}mm below the rim. Headspace: 25\u{a0}mL.");
     assert_eq!(
         counter::fill_on_paper(&card, &speaker(UNITS)),
-        "Fill to 330\u{a0}mL: 25\u{a0}mL left empty under the rim."
+        "Fill to 330\u{a0}mL, 10.0\u{a0}mm below the rim. Headspace: 25\u{a0}mL."
     );
-    let fill_line = Some(FillLine { above_base: millimetres("90"), below_rim: millimetres("10.04") });
-    assert_eq!(said(&Card { fill_line, ..card }), "Fill to here: 10.0\u{a0}mm under the rim, 25\u{a0}mL left empty");
 }
 
 #[test]
 fn what_rounding_does_to_a_drink() {
     let said = |missed| counter::missed_fill(millilitres(missed), &speaker(UNITS));
-    assert_eq!(
-        said("30"),
-        "Rounded like this, a drink has 30\u{a0}mL more than reaches its fill line: stop at the line."
-    );
-    assert_eq!(
-        said("-12"),
-        "Rounded like this, a drink ends 12\u{a0}mL short of its fill line. The exact amounts reach it."
-    );
+    assert_eq!(said("30"), "These rounded amounts go 30\u{a0}mL past the fill line. Stop at the line.");
+    assert_eq!(said("-12"), "These rounded amounts stop 12\u{a0}mL below the fill line. The exact amounts reach it.");
 }
 
 #[test]
 fn for_how_many() {
     let said = |drinks| counter::for_drinks(exact(drinks), &speaker(UNITS));
-    assert_eq!((said("1").as_str(), said("3").as_str()), ("for 1 drink", "for 3 drinks"));
-    assert_eq!(counter::number_of_drinks(), "Type a whole number of drinks from 1 to 999, such as 12.");
+    assert_eq!((said("1").as_str(), said("3").as_str()), ("For 1 drink", "For 3 drinks"));
+    assert_eq!(counter::number_of_drinks(), "Type a whole number from 1 to 999, such as 12.");
 }
 
 #[test]
@@ -124,38 +119,34 @@ fn cautions_for_staff() {
     );
     assert_eq!(
         untreated(None).as_deref(),
-        Some("Untreated juice: packaged ahead, each package must carry the warning label (United States).")
+        Some("Untreated juice: if packaged ahead, each package must carry the warning label (United States).")
     );
     assert_eq!(
         said(Caution::JuiceNotSaid(None, vec![ingredient_id(1)])).as_deref(),
-        Some(
-            "Nobody said yet whether raw fruit or vegetables are in it. Treat it as untreated juice, and tell whoever keeps the book."
-        )
+        Some("Raw fruit or vegetables: not checked yet. Treat this drink as untreated juice. Tell your manager.")
     );
     assert_eq!(
         said(Caution::AtRisk(None)).as_deref(),
         Some(
-            "Untreated juice can make these people seriously ill: children, older people, pregnant people, and people with weak immune systems."
+            "Untreated juice can make children, older or pregnant people and people with weak immune systems seriously ill."
         )
     );
-    let cold = "Low-acid juice: refrigerate at all times. Kept warm, it can cause botulism.";
+    let cold = "Low-acid juice: refrigerate at all times. If kept warm, this juice can cause botulism.";
     assert_eq!(said(Caution::MeasuredLowAcid(exact("5.9"))).as_deref(), Some(cold));
     assert_eq!(said(Caution::PublishedLowAcid(vec![ingredient_id(1)])).as_deref(), Some(cold));
     assert_eq!(
         said(Caution::AcidityNotKnown(Vec::new())).as_deref(),
-        Some(
-            "Nobody knows how acid this juice is: refrigerate at all times. Low-acid juice kept warm can cause botulism."
-        )
+        Some("Acidity not checked: refrigerate at all times. Low-acid juice kept warm can cause botulism.")
     );
     assert_eq!(said(Caution::SoldToABusiness), None);
     assert_eq!(
         said(Caution::FillShortOfDeclared(millilitres("29.5735295625"))).as_deref(),
-        Some("This fill is 1.0\u{a0}fl oz less than the size declared. Tell whoever keeps the book.")
+        Some("This fill is 1.0\u{a0}fl oz under the labeled size. Tell your manager.")
     );
     assert_eq!(
         said(Caution::AllergensAsInTheBook).as_deref(),
         Some(
-            "Allergens are only as right as what was entered. Check every label, and what shares the blender or press."
+            "Allergens are only as right as what you entered. Check every label, and what shares the blender or press."
         )
     );
     assert_eq!(said(Caution::NoLegalAdvice), None);
@@ -169,25 +160,25 @@ fn how_long_what_is_made_today_keeps() {
     drink.keep_refrigerated = true;
     assert_eq!(counter::made_today(&drink, today), "Keep refrigerated.");
     drink.keeps_days = Some(exact("3"));
-    assert_eq!(counter::made_today(&drink, today), "Made today: Keep refrigerated. Use by 29 Nov 2026.");
+    assert_eq!(counter::made_today(&drink, today), "Made today. Keep refrigerated. Use by 29 Nov 2026.");
 }
 
 #[test]
 fn why_a_pin_is_not_taken() {
     let said = counter::pin_error;
-    assert_eq!(said(PinError::Empty), "There is no PIN yet. Choose 4 to 8 digits, such as 4207.");
-    assert_eq!(said(PinError::NotDigits), "A PIN has only the digits 0 to 9. Choose 4 to 8 digits, such as 4207.");
+    assert_eq!(said(PinError::Empty), "You have not typed a PIN yet. Choose 4 to 8 digits, such as 4207.");
+    assert_eq!(said(PinError::NotDigits), "A PIN has digits only, from 0 to 9. Choose 4 to 8 digits, such as 4207.");
     assert_eq!(said(PinError::TooShort(1)), "1 digit is too few. Choose 4 to 8 digits, such as 4207.");
     assert_eq!(said(PinError::TooShort(3)), "3 digits are too few. Choose 4 to 8 digits, such as 4207.");
     assert_eq!(said(PinError::TooLong(9)), "9 digits are too many. Choose 4 to 8 digits, such as 4207.");
-    assert_eq!(said(PinError::NotTheSame), "The second PIN is not the first. Type the same digits twice.");
+    assert_eq!(said(PinError::NotTheSame), "The two PINs do not match. Type the same digits twice.");
 }
 
 #[test]
 fn what_is_there_while_a_device_is_locked() {
     assert_eq!(
-        counter::LOCK_HIDES,
-        "While it is locked, only recipe cards, batches and what is on hand are shown. Prices are hidden. Undo takes back what was done to batches and counts, and nothing else."
+        say!(counter::lock_about),
+        "While locked, this device shows recipe cards, batches and stock only. Prices stay hidden. Undo works for batches and counts only."
     );
 }
 
@@ -195,7 +186,7 @@ fn what_is_there_while_a_device_is_locked() {
 fn how_a_forgotten_pin_opens() {
     assert_eq!(
         counter::without_pin(),
-        "Type “open without the PIN”. It opens the device, since the lock is no security boundary anyway."
+        "Type “open without the PIN” to unlock this device. The lock is no real security."
     );
-    assert_eq!(counter::not_without_pin(), "That is another sentence. Type “open without the PIN”, word by word.");
+    assert_eq!(counter::not_without_pin(), "That is a different sentence. Type “open without the PIN”, word for word.");
 }

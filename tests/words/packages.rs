@@ -44,29 +44,29 @@ fn a_fill_target_from_its_weighings() {
     // 0.258199; three times that are 0.774597, and 15.524597 is shown rounded up.
     assert_eq!(
         text(&book, of(OfPackaged::Target)),
-        "Fill to: 15.53 fl oz. 15 fl oz is declared, and single packages need 15.53 fl oz on average; the larger of the two: 15.53 fl oz.
-  Declared size: 15 fl oz. Entered at Large.
-  Average that leaves few short: 15.53 fl oz. 14.75 fl oz as the least, and 0.775 fl oz for the spread: 15.53 fl oz.
-    Least in a package: 14.75 fl oz. 15 fl oz declared, less 0.25 fl oz tolerated: 14.75 fl oz.
-      Declared size: 15 fl oz. Entered at Large.
-      Tolerated in a package: 0.25 fl oz. Entered at Apple ginger, Large.
-    For the spread: 0.775 fl oz. 3 times 0.258 fl oz: 0.775 fl oz.
-      Spread of the weighings: 0.258 fl oz. Has a working of its own.
-      Times the spread: 3. At least three spreads: about one package in 740 would be lower.
+        "Fill to: 15.53 fl oz. The labeled size is 15 fl oz, and single packages need 15.53 fl oz on average. The larger is 15.53 fl oz.
+  Labeled size: 15 fl oz. Entered in Large.
+  Average for packages: 15.53 fl oz. 14.75 fl oz lowest allowed + 0.775 fl oz for the spread = 15.53 fl oz.
+    Lowest allowed: 14.75 fl oz. 15 fl oz labeled size − 0.25 fl oz allowed = 14.75 fl oz.
+      Labeled size: 15 fl oz. Entered in Large.
+      Allowed variation: 0.25 fl oz. Entered in Apple ginger, Large.
+    Added for spread: 0.775 fl oz. 3 × 0.258 fl oz spread = 0.775 fl oz.
+      Standard deviation: 0.258 fl oz. See its own math.
+      Number of spreads: 3. At least three spreads. About 1 package in 740 would be lower.
 "
     );
     assert_eq!(
         text(&book, of(OfPackaged::Mean)),
-        "Mean of the weighings: 15.10 fl oz. 4 weighings together, divided by 4: 15.10 fl oz.
-  Net contents of a package: 14.8 fl oz. Entered at Apple ginger, Large.
-  Net contents of a package: 15 fl oz. Entered at Apple ginger, Large.
-  Net contents of a package: 15.2 fl oz. Entered at Apple ginger, Large.
-  Net contents of a package: 15.4 fl oz. Entered at Apple ginger, Large.
+        "Average weighed: 15.10 fl oz. The average of 4 weighings is 15.10 fl oz.
+  Net contents: 14.8 fl oz. Entered in Apple ginger, Large.
+  Net contents: 15 fl oz. Entered in Apple ginger, Large.
+  Net contents: 15.2 fl oz. Entered in Apple ginger, Large.
+  Net contents: 15.4 fl oz. Entered in Apple ginger, Large.
 "
     );
     assert_eq!(
         first(&book, of(OfPackaged::Spread)),
-        "Spread of the weighings: 0.258 fl oz. The 4 weighings lie about so far from their mean (their standard deviation): 0.258 fl oz."
+        "Standard deviation: 0.258 fl oz. The standard deviation of 4 weighings is 0.258 fl oz."
     );
 }
 
@@ -76,39 +76,39 @@ fn what_is_given_away_and_what_there_is_room_for() {
     let of = |of| Shown::Packaged(offer_id(1, 1), of);
     assert_eq!(
         first(&book, of(OfPackaged::Giveaway)),
-        "Given away in a package: 0.525 fl oz. Fill to 15.53 fl oz, less declared size 15 fl oz: 0.525 fl oz."
+        "Giveaway per package: 0.525 fl oz. Fill to 15.53 fl oz − Labeled size 15 fl oz = 0.525 fl oz."
     );
     // 1.85096 * 0.524597 / 15.2 = 0.063882; 10400 of that are 664.37.
     assert_eq!(
         text(&book, of(OfPackaged::GiveawayCost)),
-        "Given away in a package, in ingredients: $0.064. $1.851 of ingredients fill 15.2 fl oz, and 0.525 fl oz are given away: $0.064.
-  Ingredients: $1.851. Has a working of its own.
-  Given away in a package: 0.525 fl oz. Has a working of its own.
-  Poured: 15.2 fl oz. Has a working of its own.
+        "Giveaway cost: $0.064. $1.851 of ingredients ÷ 15.2 fl oz × 0.525 fl oz giveaway = $0.064.
+  Ingredients: $1.851. See its own math.
+  Giveaway per package: 0.525 fl oz. See its own math.
+  Fill: 15.2 fl oz. See its own math.
 "
     );
     assert_eq!(
         text(&book, of(OfPackaged::GiveawayCostInAYear)),
-        "Given away in a year, in ingredients: $664.372. $0.064 for each of 10,400 packages: $664.372.
-  Given away in a package, in ingredients: $0.064. Has a working of its own.
-  Packages a year: 10,400. 200 a week for 52 weeks: 10,400.
-    Sold a week: 200. Entered at Apple ginger, Large.
-    Weeks in a year: 52. A year has 52 weeks.
+        "Giveaway cost, yearly: $664.372. $0.064 per package × 10,400 per year = $664.372.
+  Giveaway cost: $0.064. See its own math.
+  Packages per year: 10,400. 200 per week × 52 weeks = 10,400.
+    Drinks sold per week: 200. Entered in Apple ginger, Large.
+    Weeks per year: 52. A year has 52 weeks.
 "
     );
     // 15.524597 + 3 * 0.258199 = 16.299193.
     assert_eq!(
         text(&book, of(OfPackaged::Highest)),
-        "Fullest to expect: 16.30 fl oz. Fill to 15.53 fl oz and three times the spread 0.775 fl oz: together 16.30 fl oz.
-  Fill to: 15.53 fl oz. Has a working of its own.
-  Three times the spread: 0.775 fl oz. 3 times 0.258 fl oz: 0.775 fl oz.
-    Spread of the weighings: 0.258 fl oz. Has a working of its own.
-    Times the spread: 3. In a normal distribution about one package in 740 is fuller.
+        "Fullest package: 16.30 fl oz. Fill to 15.53 fl oz + Fill variation 0.775 fl oz = 16.30 fl oz.
+  Fill to: 15.53 fl oz. See its own math.
+  Fill variation: 0.775 fl oz. 3 × 0.258 fl oz spread = 0.775 fl oz.
+    Standard deviation: 0.258 fl oz. See its own math.
+    Number of spreads: 3. In a normal distribution, about 1 package in 740 is fuller.
 "
     );
     assert_eq!(
         first(&book, of(OfPackaged::Room)),
-        "Room for: 15.75 fl oz. To the rim 16.0 fl oz, less kept empty for the closure 0.25 fl oz: 15.75 fl oz."
+        "Room in container: 15.75 fl oz. Brimful capacity 16.0 fl oz − Room for closure 0.25 fl oz = 15.75 fl oz."
     );
 }
 
@@ -117,20 +117,20 @@ fn other_rules_and_weights() {
     let average = juice(FillRule::Average);
     assert_eq!(
         first(&average, Shown::Packaged(offer_id(1, 1), OfPackaged::Target)),
-        "Fill to: 15.00 fl oz. The declared size, as nobody said how many packages a batch has: 15.00 fl oz."
+        "Fill to: 15.00 fl oz. You entered no packages per batch, so fill to the labeled size: 15.00 fl oz."
     );
     // 0.258199 * 1.959964 = 0.506061, over the root of 12.
     let of_twelve = Filling { batch: Some(exact("12")), ..ounces(FillRule::Average) };
     assert_eq!(
         text(&packaged(juice_bar(), 1, "15 fl oz", of_twelve), Shown::Packaged(offer_id(1, 1), OfPackaged::Target)),
-        "Fill to: 15.15 fl oz. 15 fl oz declared, and 0.147 fl oz more for the average of a batch: 15.15 fl oz.
-  Declared size: 15 fl oz. Entered at Large.
-  For the average: 0.147 fl oz. 0.506 fl oz for a single package, divided by 3.4641: 0.147 fl oz.
-    For the spread: 0.506 fl oz. 1.96 times 0.258 fl oz: 0.506 fl oz.
-      Spread of the weighings: 0.258 fl oz. Has a working of its own.
-      Times the spread: 1.96. In a normal distribution 2.5 % lie more than so many times the spread under the mean.
-    Root of the packages: 3.4641. The square root of 12 packages: 3.4641.
-      Packages per batch: 12. Entered at Apple ginger, Large.
+        "Fill to: 15.15 fl oz. 15 fl oz labeled size + 0.147 fl oz for the average = 15.15 fl oz.
+  Labeled size: 15 fl oz. Entered in Large.
+  Added for average: 0.147 fl oz. 0.506 fl oz for a single package ÷ 3.4641 = 0.147 fl oz.
+    Added for spread: 0.506 fl oz. 1.96 × 0.258 fl oz spread = 0.506 fl oz.
+      Standard deviation: 0.258 fl oz. See its own math.
+      Number of spreads: 1.96. In a normal distribution, 2.5 % lie more than this many spreads below the average.
+    Square root: 3.4641. The square root of 12 = 3.4641.
+      Packages per batch: 12. Entered in Apple ginger, Large.
 "
     );
     let metric = Filling {
@@ -143,23 +143,23 @@ fn other_rules_and_weights() {
     let book = packaged(smoothie_bar(), 2, "450 mL", metric);
     let of = |of| Shown::Packaged(offer_id(1, 2), of);
     // 3 % of 450 mL (Directive 76/211/EEC, Annex I, 2.4).
-    let tolerated = "Tolerated in a package: 13.5 mL. The tolerable negative error of Directive 76/211/EEC, Annex I, 2.4, for this size.\n";
+    let tolerated = "Tolerance: 13.5 mL. The tolerable negative error for this size (76/211/EEC, Annex I, 2.4).\n";
     assert!(text(&book, of(OfPackaged::Target)).contains(tolerated));
-    assert_eq!(first(&book, of(OfPackaged::Room)), "Room for: 500.0 mL. To the rim alone: 500.0 mL.");
+    assert_eq!(first(&book, of(OfPackaged::Room)), "Room in container: 500.0 mL. Brimful capacity only: 500.0 mL.");
     assert_eq!(
         text(&book, of(OfPackaged::Mean)),
-        "Mean of the weighings: 473.9 mL. 2 weighings together, divided by 2: 473.9 mL.
-  Volume in a package: 487.8 mL. 440 g at 0.9019 g/mL: 487.8 mL.
-    Net contents of a package: 440 g. Entered at Banana oat, Bottle.
-    Density of the drink: 0.9019 g/mL. Has a working of its own.
-  Net contents of a package: 460 mL. Entered at Banana oat, Bottle.
+        "Average weighed: 473.9 mL. The average of 2 weighings is 473.9 mL.
+  Net volume: 487.8 mL. 440 g at 0.9019 g/mL = 487.8 mL.
+    Net contents: 440 g. Entered in Banana oat, Bottle.
+    Drink density: 0.9019 g/mL. See its own math.
+  Net contents: 460 mL. Entered in Banana oat, Bottle.
 "
     );
     let density = text(&book, Shown::Offer(offer_id(1, 2), OfOffer::Density));
     assert_eq!(
         density.lines().take(2).collect::<Vec<_>>().join("\n"),
-        "Density of the drink: 0.9019 g/mL. 433 g in 480 mL: 0.9019 g/mL.
-  Weight of the drink: 433 g. Bananas, trimmed, weight 115 g; Oats, soaked or brewed, in the drink 47 g; Ice, as bought, weight 32 g; Ice, as bought, weight 33 g; Milk, as bought, weight 205 g: together 433 g."
+        "Drink density: 0.9019 g/mL. 433 g ÷ 480 mL = 0.9019 g/mL.
+  Drink weight: 433 g. Bananas, trimmed, weight 115 g + Oats, soaked or brewed, in the drink 47 g + Ice, as purchased, weight 32 g + Ice, as purchased, weight 33 g + Milk, as purchased, weight 205 g = 433 g."
     );
 }
 
@@ -181,31 +181,31 @@ fn a_batch_that_was_measured_cold() {
     // 2.053749 of it are 14.522: less 13.476 they add 1.046.
     assert_eq!(
         text(&book, Shown::Packaged(offer_id(1, 2), OfPackaged::Target)),
-        "Fill to: 450.9 mL. 450.9 mL for the average, and 450.3 mL for single packages; the larger of the two: 450.9 mL.
-  Average that leaves few batches short: 450.9 mL. 449.2 mL declared, and 1.7 mL more for the average of a batch: 450.9 mL.
-    Declared size, as measured: 449.2 mL. 450 mL where the law counts. Water is 0.9982 g/mL there, and 1 g/mL as measured: 449.2 mL.
-      Declared size: 450 mL. Entered at Bottle.
-      Water, as the law counts: 0.9982 g/mL. Water at that temperature (Tanaka and others, Metrologia 38, 2001).
-      Water, as measured: 1 g/mL. Water at that temperature (Tanaka and others, Metrologia 38, 2001).
-    For the average: 1.7 mL. 16.4 mL for a single package, divided by 10: 1.7 mL.
-      For the spread: 16.4 mL. 2.3263 times 7.1 mL: 16.4 mL.
-        Spread of the weighings: 7.1 mL. Has a working of its own.
-        Times the spread: 2.3263. In a normal distribution 1 % lie more than so many times the spread under the mean.
-      Root of the packages: 10. The square root of 100 packages: 10.
-        Packages per batch: 100. Entered at Banana oat, Bottle.
-  Average that leaves few short: 450.3 mL. 435.7 mL as the least, and 14.5 mL for the spread: 450.3 mL.
-    Least in a package: 435.7 mL. 449.2 mL declared, less 13.5 mL tolerated: 435.7 mL.
-      Declared size, as measured: 449.2 mL. 450 mL where the law counts. Water is 0.9982 g/mL there, and 1 g/mL as measured: 449.2 mL.
-        Declared size: 450 mL. Entered at Bottle.
-        Water, as the law counts: 0.9982 g/mL. Water at that temperature (Tanaka and others, Metrologia 38, 2001).
-        Water, as measured: 1 g/mL. Water at that temperature (Tanaka and others, Metrologia 38, 2001).
-      Tolerated, as measured: 13.5 mL. 13.5 mL where the law counts. Water is 0.9982 g/mL there, and 1 g/mL as measured: 13.5 mL.
-        Tolerated in a package: 13.5 mL. The tolerable negative error of Directive 76/211/EEC, Annex I, 2.4, for this size.
-        Water, as the law counts: 0.9982 g/mL. Water at that temperature (Tanaka and others, Metrologia 38, 2001).
-        Water, as measured: 1 g/mL. Water at that temperature (Tanaka and others, Metrologia 38, 2001).
-    For the spread: 14.5 mL. 2.0537 times 7.1 mL: 14.5 mL.
-      Spread of the weighings: 7.1 mL. Has a working of its own.
-      Times the spread: 2.0537. In a normal distribution 2 % lie more than so many times the spread under the mean.
+        "Fill to: 450.9 mL. The batch needs 450.9 mL on average, and single packages need 450.3 mL. The larger is 450.9 mL.
+  Average for batch: 450.9 mL. 449.2 mL labeled size + 1.7 mL for the average = 450.9 mL.
+    Labeled size, measured: 449.2 mL. 450 mL × 0.9982 g/mL by law ÷ 1 g/mL as measured = 449.2 mL.
+      Labeled size: 450 mL. Entered in Bottle.
+      Water by law: 0.9982 g/mL. Water at that temperature (Tanaka and others, Metrologia 38, 2001).
+      Water, measured: 1 g/mL. Water at that temperature (Tanaka and others, Metrologia 38, 2001).
+    Added for average: 1.7 mL. 16.4 mL for a single package ÷ 10 = 1.7 mL.
+      Added for spread: 16.4 mL. 2.3263 × 7.1 mL spread = 16.4 mL.
+        Standard deviation: 7.1 mL. See its own math.
+        Number of spreads: 2.3263. In a normal distribution, 1 % lie more than this many spreads below the average.
+      Square root: 10. The square root of 100 = 10.
+        Packages per batch: 100. Entered in Banana oat, Bottle.
+  Average for packages: 450.3 mL. 435.7 mL lowest allowed + 14.5 mL for the spread = 450.3 mL.
+    Lowest allowed: 435.7 mL. 449.2 mL labeled size − 13.5 mL allowed = 435.7 mL.
+      Labeled size, measured: 449.2 mL. 450 mL × 0.9982 g/mL by law ÷ 1 g/mL as measured = 449.2 mL.
+        Labeled size: 450 mL. Entered in Bottle.
+        Water by law: 0.9982 g/mL. Water at that temperature (Tanaka and others, Metrologia 38, 2001).
+        Water, measured: 1 g/mL. Water at that temperature (Tanaka and others, Metrologia 38, 2001).
+      Tolerance, measured: 13.5 mL. 13.5 mL × 0.9982 g/mL by law ÷ 1 g/mL as measured = 13.5 mL.
+        Tolerance: 13.5 mL. The tolerable negative error for this size (76/211/EEC, Annex I, 2.4).
+        Water by law: 0.9982 g/mL. Water at that temperature (Tanaka and others, Metrologia 38, 2001).
+        Water, measured: 1 g/mL. Water at that temperature (Tanaka and others, Metrologia 38, 2001).
+    Added for spread: 14.5 mL. 2.0537 × 7.1 mL spread = 14.5 mL.
+      Standard deviation: 7.1 mL. See its own math.
+      Number of spreads: 2.0537. In a normal distribution, 2 % lie more than this many spreads below the average.
 "
     );
 }
@@ -224,36 +224,36 @@ fn back_from_a_price_point() {
     let at = |of| large(OfOffer::At(AtPrice::Point(money("9")), of));
     assert_eq!(
         text(&book, at(OfPrice::WithoutTax)).lines().take(2).collect::<Vec<_>>().join("\n"),
-        "Price without tax: $8.333. $9.00 with tax is 108 % of the price without: $8.333.
-  Menu price: $9.00. From what was typed on the spot; it is not in the book."
+        "Price before tax: $8.333. $9.00 with tax ÷ 108 % = $8.333 before tax.
+  Menu price: $9.00. Typed here only. Your book does not keep this price."
     );
     // 9 / 1.08 * (1 - 0.4 - 0.1 - 0.029 * 1.08) = 3.90567, less 0.10.
     assert_eq!(
         text(&book, at(OfPrice::MayCost)).lines().take(4).collect::<Vec<_>>().join("\n"),
-        "It may cost: $3.806. What the price can bear $3.906, less fixed payment fee $0.10: $3.806.
-  What the price can bear: $3.906. 46.9 % of the price without tax, $8.333: $3.906.
-    Price without tax: $8.333. Has a working of its own.
-    Left of the price: 46.9 %. The whole 100 %, less target margin 40 %, less commission 10 %, less payment fee on price and tax 3.1 %: 46.9 %."
+        "Highest drink cost: $3.806. Before transaction fee $3.906 − Fee per transaction $0.10 = $3.806.
+  Before transaction fee: $3.906. $8.333 before tax × 46.9 % for costs = $3.906.
+    Price before tax: $8.333. See its own math.
+    Share for costs: 46.9 %. The whole 100 % − Target margin 40 % − Commission share 10 % − Taxed card fee 3.1 % = 46.9 %."
     );
     // 3.80567 * 0.96 - 0.50 - 0.65986 - 0.10 - 0.25 = 2.14358.
     assert_eq!(
         text(&book, at(OfPrice::IngredientsMayCost)),
-        "Of that, ingredients: $2.144. What each drink made may cost $3.653, less container $0.50, less labour $0.66, less treatment toll $0.10, less overhead $0.25: $2.144.
-  What each drink made may cost: $3.653. $3.806 for each drink sold, and 96 % of those made are sold: $3.653 for each made.
-    It may cost: $3.806. Has a working of its own.
-    Sold: 96 %. The whole 100 %, less made but not sold 4 %: 96 %.
-      The whole: 100 %. All of it.
-      Made but not sold: 4 %. Entered in Book.
-  Container: $0.50. Has a working of its own.
-  Labour: $0.66. Has a working of its own.
-  Treatment toll: $0.10. Has a working of its own.
-  Overhead: $0.25. Has a working of its own.
+        "Highest ingredient cost: $2.144. Highest before waste $3.653 − Packaging $0.50 − Labor $0.66 − Processing fee $0.10 − Overhead $0.25 = $2.144.
+  Highest before waste: $3.653. $3.806 per drink sold × 96 % sold = $3.653 per drink made.
+    Highest drink cost: $3.806. See its own math.
+    Sold share: 96 %. The whole 100 % − Waste share 4 % = 96 %.
+      The whole: 100 %. All of the amount.
+      Waste share: 4 %. Entered in Book.
+  Packaging: $0.50. See its own math.
+  Labor: $0.66. See its own math.
+  Processing fee: $0.10. See its own math.
+  Overhead: $0.25. See its own math.
 "
     );
     // At the price asked, 8.00: 3.47171 - 0.10.
     let asked = large(OfOffer::At(AtPrice::Asked, OfPrice::MayCost));
     assert_eq!(
         first(&book, asked),
-        "It may cost: $3.372. What the price can bear $3.472, less fixed payment fee $0.10: $3.372."
+        "Highest drink cost: $3.372. Before transaction fee $3.472 − Fee per transaction $0.10 = $3.372."
     );
 }

@@ -1,13 +1,15 @@
-//! Workings in words: what each number is, its figure, and how it came about.
+//! Workings in words: what each number is, its figure, and how that follows from those before it.
 
 mod names;
+mod rules;
 
-use names::{name, of_goods};
+use names::{name, of_goods, stage_of};
 
 use super::{Speaker, stage};
 use crate::book::{Book, Key};
 use crate::foundation::measure::Exact;
-use crate::working::{Fact, Figure, Name, OfGoods, Rule, Step};
+use crate::say;
+use crate::working::{Fact, Figure, Name, Rule, Step};
 
 /// Says the steps of a working, in the units and the currency of a book.
 #[derive(Clone, Copy, Debug)]
@@ -19,22 +21,19 @@ pub struct Working<'a> {
 }
 
 impl Working<'_> {
-    /// What a step is: "Apples, pressed, to use".
+    /// What a step is: "Apples, pressed, amount needed".
     pub fn name(&self, step: &Step) -> String {
-        let Name::Of(goods, of) = step.name else { return name(step.name).to_string() };
-        let mut said = self.book.name(Key::from(goods));
-        let (at, what) = of_goods(of);
-        for part in [at.map(stage).unwrap_or_default(), what] {
-            if !part.is_empty() {
-                said.push_str(", ");
-                said.push_str(part);
-            }
-        }
-        if let OfGoods::PriceFrom(packs) = of {
-            said.push_str(&self.number(packs));
-            said.push_str(" at a time");
-        }
-        said
+        let (goods, of) = match (step.name, step.rule) {
+            (Name::Of(goods, of), _) => (goods, of),
+            (Name::Tolerated, Rule::Given(_)) => return say!(working::allowed_variation).to_string(),
+            (other, _) => return name(other).to_string(),
+        };
+        let goods = self.book.name(Key::from(goods));
+        let goods = match stage_of(of) {
+            Some(at) => say!(working::stage_of, name = goods, stage = stage(at)),
+            None => goods,
+        };
+        of_goods(goods, of, |number| self.number(number))
     }
 
     /// The figure of a step: "$0.693"; what was typed with all its digits.
@@ -62,14 +61,11 @@ impl Working<'_> {
     /// How a step came about, in a sentence.
     pub fn sentence(&self, step: &Step) -> String {
         match step.rule {
-            Rule::Given(Key::Settings) => "Entered in Book.".to_string(),
-            Rule::Given(key) => ["Entered at ", &self.book.name(key), "."].concat(),
+            Rule::Given(Key::Settings) => say!(working::entered_in_book).to_string(),
+            Rule::Given(key) => say!(working::entered_in, name = self.book.name(key)),
             Rule::Fact(fact) => self.fact(fact),
-            Rule::Opens(_) => "Has a working of its own.".to_string(),
-            _ => match template(step) {
-                Some(template) => self.filled(template, step),
-                None => self.listed(step),
-            },
+            Rule::Opens(_) => say!(working::own_math).to_string(),
+            _ => self.by_rule(step).unwrap_or_else(|| self.listed(step)),
         }
     }
 
@@ -98,201 +94,37 @@ impl Working<'_> {
     /// What a fact says.
     fn fact(&self, fact: Fact) -> String {
         match fact {
-            Fact::Whole => "All of it.",
-            Fact::Hour => "An hour has 3600 seconds.",
-            Fact::Minute => "A minute has 60 seconds.",
-            Fact::Litre => "A litre has 1000 millilitres.",
-            Fact::Ice => "Ice at 0 °C weighs 0.917 grams a millilitre (IAPWS R10-06).",
-            Fact::Shown => "The cost or price is shown for so much.",
-            Fact::OnTheSpot => "From what was typed on the spot; it is not in the book.",
-            Fact::TolerableError => {
-                "The tolerable negative error of Directive 76/211/EEC, Annex I, 2.4, for this size."
-            }
-            Fact::LeastSpreads => "At least three spreads: about one package in 740 would be lower.",
-            Fact::Water => "Water at that temperature (Tanaka and others, Metrologia 38, 2001).",
+            Fact::Whole => say!(working::whole_amount),
+            Fact::Hour => say!(working::seconds_in_an_hour),
+            Fact::Minute => say!(working::seconds_in_a_minute),
+            Fact::Litre => say!(working::milliliters_in_a_liter),
+            Fact::Ice => say!(working::ice_by_source),
+            Fact::Shown => say!(working::shown_per_this),
+            Fact::OnTheSpot => say!(working::typed_here),
+            Fact::TolerableError => say!(working::tolerable_error),
+            Fact::LeastSpreads => say!(working::least_spreads),
+            Fact::Water => say!(working::water_by_source),
             Fact::Quantile(accepted) => {
-                let share = self.speaker.short_percent(accepted.share(), 6);
-                let said = " lie more than so many times the spread under the mean.";
-                return ["In a normal distribution ", &*share, said].concat();
+                return say!(working::quantile, share = self.speaker.short_percent(accepted.share(), 6));
             }
-            Fact::UpToFullest => "In a normal distribution about one package in 740 is fuller.",
-            Fact::Year => "A year has 52 weeks.",
+            Fact::UpToFullest => say!(working::up_to_fullest),
+            Fact::Year => say!(working::weeks_in_a_year),
         }
         .to_string()
     }
 
-    /// A template with its figures: `{=}` is the step's own, `{0}` the first before it; `{#}` is
-    /// how many are before it.
-    fn filled(&self, template: &str, step: &Step) -> String {
-        let mut pieces = template.split(['{', '}']);
-        let mut said = pieces.next().unwrap_or_default().to_string();
-        while let (Some(place), Some(text)) = (pieces.next(), pieces.next()) {
-            let named = match (place, place.parse::<usize>()) {
-                ("#", _) => Some(step.from.len().to_string()),
-                (_, Ok(place)) => step.from.get(place).map(|step| self.figure(step)),
-                (_, Err(_)) => Some(self.figure(step)),
-            };
-            said.push_str(&named.unwrap_or_default());
-            said.push_str(text);
-        }
-        said
-    }
-
     /// Names and figures in a row, as a sum or a difference.
     fn listed(&self, step: &Step) -> String {
-        let less = step.rule == Rule::Difference;
-        let mut said = String::new();
-        for (place, before) in step.from.iter().enumerate() {
-            said.push_str(match (place, step.from.len()) {
-                (0, _) => "",
-                _ if less => ", less ",
-                (_, 2) => " and ",
-                _ => "; ",
-            });
-            let mut name = self.name(before);
-            if place > 0
-                && !matches!(before.name, Name::Of(..))
-                && let Some(first) = name.get_mut(..1)
-            {
-                first.make_ascii_lowercase();
-            }
-            said.push_str(&name);
-            if step.from.len() > 1 {
-                said.push(' ');
-                said.push_str(&self.figure(before));
+        let result = self.figure(step);
+        let named = |before: &Step| say!(working::named_figure, name = self.name(before), figure = self.figure(before));
+        match step.from.as_slice() {
+            [] => say!(working::nothing_entered, result = result),
+            [before] => say!(working::only, name = self.name(before), result = result),
+            all => {
+                let sign = if step.rule == Rule::Difference { " − " } else { " + " };
+                let terms: Vec<String> = all.iter().map(named).collect();
+                say!(working::equation, terms = terms.join(sign), result = result)
             }
         }
-        said.push_str(match step.from.len() {
-            0 => "Nothing: ",
-            1 => " alone: ",
-            _ if less => ": ",
-            _ => ": together ",
-        });
-        said.push_str(&self.figure(step));
-        said.push('.');
-        said
     }
-}
-
-/// The sentence of a step, with places for its figures. Returns `None` for a row of names and
-/// figures.
-fn template(step: &Step) -> Option<&'static str> {
-    let Name::Of(_, of) = step.name else { return template_of(step) };
-    let second = step.from.get(1).map(|before| before.name);
-    let by = match second {
-        Some(Name::Of(_, by)) => Some(by),
-        _ => None,
-    };
-    Some(match (of, step.rule) {
-        (OfGoods::Cost | OfGoods::UsableCost(_), _) => "{0} of a {2} pack for {1}: {=}.",
-        (OfGoods::PieceCost, _) => "{0} for {1}: {=} each.",
-        (OfGoods::Price, _) => "{0} bought at a time: {=} for each.",
-        (OfGoods::Bought | OfGoods::BoughtMass, _) => match (by, step.from.len()) {
-            (Some(OfGoods::PressYield), 2) => "{0} of juice is {1} of what is pressed: {=} bought.",
-            (Some(OfGoods::PressYield), _) => {
-                "{0} of juice is {1} of what is pressed, which is {2} of what is bought: {=} bought."
-            }
-            (Some(OfGoods::SoakYield), 2) => "{0} is {1} of what is soaked or brewed: {=} bought.",
-            (Some(OfGoods::SoakYield), _) => {
-                "{0} is {1} of what is soaked or brewed, which is {2} of what is bought: {=} bought."
-            }
-            (Some(OfGoods::TrimYield), _) => "{0} trimmed is {1} of what is bought: {=} bought.",
-            (Some(OfGoods::PieceWeight), _) => "{0} at {1} a piece: {=} bought.",
-            _ => "{0} at {1}: {=} bought.",
-        },
-        (OfGoods::Mass(_), _) => match (by, step.from.len()) {
-            (Some(OfGoods::JuiceDensity), _) => "{0} of juice at {1} is {=}.",
-            (Some(OfGoods::PieceWeight), 2) => "{0} at {1} a piece is {=}.",
-            (Some(OfGoods::PieceWeight), 3) => "{0} at {1} a piece, {2} of that left: {=}.",
-            (Some(OfGoods::PieceWeight), _) => "{0} at {1} a piece, {3} of that left, and of that {2}: {=}.",
-            (Some(OfGoods::Packing), _) => "{0} of cubes, {1} of it ice at {2}: {=}.",
-            _ => "{0} at {1} is {=}.",
-        },
-        (OfGoods::Volume(_), _) => "{0} at {1} is {=}.",
-        (OfGoods::Space(_), _) => "{0}, with air {1} of that: {=}.",
-        (OfGoods::InDrink(_), Rule::Solved) => "Whole steps, found so that all together fills the drink: {=}.",
-        (OfGoods::InDrink(_) | OfGoods::ToUse(_), Rule::Proportion) => {
-            "{1} is left to fill, and the recipe's {0} fills {2}: {=}."
-        }
-        (OfGoods::ToUse(_), Rule::Quotient) => "{0} in the drink is {1} of what is used: {=}.",
-        (OfGoods::InDrink(_) | OfGoods::ToUse(_), _) => match by {
-            Some(OfGoods::Steps) => "{1} times {0}: {=}.",
-            _ => "{0} in the recipe, {1} times: {=}.",
-        },
-        (OfGoods::Steps, _) => "{0} to the nearest whole: {=}.",
-        (OfGoods::StepsBeforeRounding, _) => "{0} in the recipe, {1} times, in steps of {2}: {=}.",
-        _ => return None,
-    })
-}
-
-fn template_of(step: &Step) -> Option<&'static str> {
-    Some(match (step.name, step.rule) {
-        (Name::Poured, _) => "{0} to the rim, less {1} left empty: {=}.",
-        (Name::Brimful, _) => match step.from.len() {
-            3 => "A cup of {0} at the base, {1} at the rim and {2} in height: {=}.",
-            _ => "The last pouring reaches the rim: {=}.",
-        },
-        (Name::Headspace, Rule::Product) => "{1} of {0} to the rim: {=}.",
-        (Name::Headspace, _) => "What the rim's last {0} of height hold: {=}.",
-        (Name::Factor, Rule::Quotient) => "{0} to fill, and the recipe as written fills {1}: {=} times the recipe.",
-        (Name::Factor, _) => "So many times the recipe that it fills {0}: {=}.",
-        (Name::WithAir, _) => "{0} of the volume and {1} air: {=}.",
-        (Name::Liquid, _) => "{0} in {1}: {=}.",
-        (Name::Part(crate::book::Part::Labour), _) => "{0} at {1} an hour: {=}.",
-        (Name::TimeForVolume, _) => "{0} for each litre, and {1} poured: {=}.",
-        (Name::TimeOfBatch, _) => "{0} for a batch of {1}: {=} each.",
-        (Name::Unsold(_) | Name::Part(crate::book::Part::Unsold), _) => {
-            "{0} for each drink made; {1} is not sold, and the {2} sold bear it: {=} each."
-        }
-        (Name::FeeOfPrice, _) => {
-            "{0} of what the customer pays, which is {1} of the price without tax: {=} of that price."
-        }
-        (Name::Fee, _) => "{1} of the {0} that the customer pays: {=}.",
-        (Name::Commission, _) => "{1} of the price without tax, {0}: {=}.",
-        (Name::WithTax, _) => "{0} of the price and {1} tax: {=}.",
-        (Name::TargetWithoutTax, _) => "{0} may be {1} of the price without tax: {=}.",
-        (Name::Exact, Rule::Product) => "{0} without tax, and {1} of that with tax: {=}.",
-        (Name::Exact, _) => "No tax is inside the menu price: {=}.",
-        (Name::Suggested, _) => "{0}, raised to the next price that ends as you like: {=}.",
-        (Name::WithoutTax, Rule::Quotient) => "{0} with tax is {1} of the price without: {=}.",
-        (Name::WithoutTax, _) => "No tax is inside the menu price: {=}.",
-        (Name::CustomerPays, Rule::Product) => "{0} on the menu, and {1} of that with tax: {=}.",
-        (Name::CustomerPays, _) => "Nothing is added to the menu price: {=}.",
-        (Name::Margin, _) => "{0} is left of {1}: {=}.",
-        (Name::PricePerVolume | Name::CostPerVolume | Name::ContributionPerVolume, _) => "{0} for {2}: {=} for {1}.",
-        (Name::ContributionPerMinute, _) => "{0} for {2} of hands' time: {=} a minute.",
-        (Name::AgainstSmallest, _) => "{0} against {1} for the smallest size: {=}.",
-        (Name::ExtraPrice | Name::ExtraCost | Name::ExtraContribution | Name::ExtraWithoutTax, _) => {
-            "{0}, and {1} for the next smaller size: {=} more."
-        }
-        (Name::CanBear | Name::MayCost, Rule::Product) => "{1} of the price without tax, {0}: {=}.",
-        (Name::MadeMayCost, _) => "{0} for each drink sold, and {1} of those made are sold: {=} for each made.",
-        (Name::FillTarget, Rule::Larger) if step.from.first().is_some_and(|first| first.name == Name::ForAverage) => {
-            "{0} for the average, and {1} for single packages; the larger of the two: {=}."
-        }
-        (Name::FillTarget, Rule::Larger) => {
-            "{0} is declared, and single packages need {1} on average; the larger of the two: {=}."
-        }
-        (Name::FillTarget | Name::ForAverage, _) if step.from.len() > 1 => {
-            "{0} declared, and {1} more for the average of a batch: {=}."
-        }
-        (Name::FillTarget, _) => "The declared size, as nobody said how many packages a batch has: {=}.",
-        (Name::DeclaredMeasured | Name::ToleratedMeasured, _) => {
-            "{0} where the law counts. Water is {1} there, and {2} as measured: {=}."
-        }
-        (Name::ForBatch, _) => "{0} for a single package, divided by {1}: {=}.",
-        (Name::BatchRoot, _) => "The square root of {0} packages: {=}.",
-        (Name::LeastInPackage, _) => "{0} declared, less {1} tolerated: {=}.",
-        (Name::WithSpread, _) => "{0} as the least, and {1} for the spread: {=}.",
-        (Name::ForSpread | Name::OverTarget, _) => "{1} times {0}: {=}.",
-        (Name::GiveawayCost, _) => "{0} of ingredients fill {2}, and {1} are given away: {=}.",
-        (Name::GiveawayCostInAYear, _) => "{0} for each of {1} packages: {=}.",
-        (Name::Yearly, _) => "{0} a week for {1} weeks: {=}.",
-        (Name::NetVolume, _) => "{0} at {1}: {=}.",
-        (Name::Mean, _) => "{#} weighings together, divided by {#}: {=}.",
-        (Name::Spread, _) => "The {#} weighings lie about so far from their mean (their standard deviation): {=}.",
-        (Name::DrinkDensity, _) => "{0} in {1}: {=}.",
-        (Name::KeptOfExtra, _) => "{0} of {1} more is kept: {=}.",
-        _ => return None,
-    })
 }

@@ -10,6 +10,7 @@ use crate::app::route::Route;
 use crate::book::{Batch, Key, Offer};
 use crate::counter::batch::{again, begun, usual_day};
 use crate::foundation::measure::{Date, Exact};
+use crate::say;
 use crate::ui::address::go;
 use crate::ui::fields::Day;
 use crate::ui::live::{flag, live, press, rows, text, trouble, when};
@@ -41,16 +42,14 @@ pub fn Batches() -> impl IntoView {
     let teach = || {
         view! {
             <div class="teach">
-                <h2>"What do you make on a day?"</h2>
-                <p>
-                    "Say how many of each drink and size; the sheet then tells what to weigh out, trim and press, to tick off as you go."
-                </p>
+                <h2>{say!(counter::first_batch)}</h2>
+                <p>{say!(counter::first_batch_about)}</p>
             </div>
         }
         .into_any()
     };
     view! {
-        <h1>"Batches"</h1>
+        <h1>{say!(counter::batches)}</h1>
         <Tabs here=Route::Batches />
         {when(move || days.with(Vec::is_empty), teach)}
         <ul class="rows">{rows(days, row)}</ul>
@@ -61,20 +60,17 @@ pub fn Batches() -> impl IntoView {
 fn batch_row(day: Date, now: Date) -> AnyView {
     let state = AppState::here();
     let about = text(move || stands(state, day));
-    let name = if day == now { "Today, " } else { "" };
+    let on = words::day(day);
+    let name = if day == now { say!(counter::todays_date, day = on) } else { on };
     view! {
         <li>
             <a class="row" href=Route::Batch(day).address()>
-                <span class="row-name">{name} {words::day(day)} <span class="row-about">{about}</span></span>
+                <span class="row-name">{name} <span class="row-about">{about}</span></span>
             </a>
         </li>
     }
     .into_any()
 }
-
-/// What the button for a usual day does.
-const USUAL_DAY: &str =
-    "A usual day is a seventh of what you sell in a usual week, rounded up. Every number can be changed after.";
 
 /// A batch for another day.
 #[component]
@@ -93,7 +89,7 @@ fn New() -> impl IntoView {
         refused.set(put.err());
     };
     let choose = Arc::new(move |text: &str| {
-        let day = Date::from_text(text).ok_or("Choose a day of the calendar.")?;
+        let day = Date::from_text(text).ok_or_else(|| say!(counter::choose_a_day))?;
         on.set(day);
         Ok(())
     });
@@ -123,7 +119,7 @@ fn New() -> impl IntoView {
         };
         view! {
             <button class="button" on:click=press(copy)>
-                {format!("Start from that of {}", words::day(day))}
+                {say!(counter::copy_batch, day = words::day(day))}
             </button>
         }
         .into_any()
@@ -132,11 +128,11 @@ fn New() -> impl IntoView {
         let sold = |offer: &Offer| offer.weekly.is_some_and(Exact::is_positive);
         state.book.with(|book| book.offers().any(sold))
     };
-    let about = || view! { <p class="about">{USUAL_DAY}</p> }.into_any();
+    let about = || view! { <p class="about">{say!(counter::usual_day_about)}</p> }.into_any();
     let from_usual = when(any_weekly, move || {
         view! {
             <button class="button" on:click=press(usual)>
-                "Start from a usual day"
+                {say!(counter::plan_usual_day)}
             </button>
         }
         .into_any()
@@ -145,7 +141,7 @@ fn New() -> impl IntoView {
         if taken.get() {
             view! {
                 <p class="actions">
-                    <a class="button" href=Route::Batch(on.get()).address()>"Open the batch of that day"</a>
+                    <a class="button" href=Route::Batch(on.get()).address()>{say!(counter::open_that_batch)}</a>
                 </p>
             }
             .into_any()
@@ -154,16 +150,16 @@ fn New() -> impl IntoView {
         }
     };
     view! {
-        <Section heading="Make a batch">
+        <Section heading=say!(counter::make_a_batch)>
             {when(any_weekly, about)}
             <div class="fields">
-                <Day label="Day" value=text(move || on.get().to_string()) choose=choose />
+                <Day label=say!(counter::batch_day) value=text(move || on.get().to_string()) choose=choose />
             </div>
             <p class="actions" hidden=flag(move || taken.get())>
                 {from_last}
                 {from_usual}
                 <button class="button" on:click=press(empty)>
-                    "Start empty"
+                    {say!(counter::start_empty_batch)}
                 </button>
             </p>
             {live(open)}

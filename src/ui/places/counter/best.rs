@@ -6,10 +6,11 @@ use super::said::said;
 use crate::book::{Key, OfferId};
 use crate::counter::on_hand::{BestUse, Stopped, Wish, best_use};
 use crate::foundation::measure::Exact;
+use crate::say;
 use crate::ui::fields::Tick;
 use crate::ui::live::{flag, live, press, rows, text, trouble, when};
 use crate::ui::state::AppState;
-use crate::words;
+use crate::words::texts::{HOLE, around};
 
 /// The best use of what is here.
 #[component]
@@ -57,11 +58,11 @@ pub fn Best(
         {when(can_be_used, move || view! {
             <p class="actions">
                 <button class="main" on:click=press(use_it)>
-                    "Use this plan"
+                    {say!(counter::use_this_plan)}
                 </button>
             </p>
         }.into_any())}
-        <p class="soft">{words::BEST_USE}</p>
+        <p class="soft">{say!(counter::best_plan_about)}</p>
     }
 }
 
@@ -74,17 +75,23 @@ fn BestRow(
 ) -> impl IntoView {
     let state = AppState::here();
     let name = text(move || state.book.with(|book| book.name(Key::Offer(offer))));
-    let planned = text(move || {
+    let planned = move || {
         let most = wishes.with(|wishes| wishes.iter().find(|wish| wish.offer == offer).and_then(|wish| wish.most));
-        most.map(|most| format!("planned {}, now ", state.number(most))).unwrap_or_default()
-    });
+        match most {
+            Some(most) => around(&say!(counter::planned_and_now, planned = state.number(most), now = HOLE)),
+            None => (String::new(), String::new()),
+        }
+    };
+    let (before, after) = (text(move || planned().0), text(move || planned().1));
     let count = text(move || {
         let count =
             best.with(|best| best.as_ref().ok()?.counts.iter().find(|(of, _)| *of == offer).map(|(_, units)| *units));
-        count.map_or_else(|| "none".to_string(), |units| state.number(units))
+        count.map_or_else(|| say!(counter::none).to_string(), |units| state.number(units))
     });
     let keep = fixed.map(|fixed| {
         let done = flag(move || fixed.with(|fixed| fixed.contains(&offer)));
+        let make_all = move || around(&say!(counter::make_all_of, unseen = HOLE, drink = name.get()));
+        let (seen, unseen) = (text(move || make_all().0), text(move || make_all().1));
         let set = move |keep: bool| {
             fixed.update(|fixed| {
                 fixed.retain(|of| *of != offer);
@@ -96,7 +103,7 @@ fn BestRow(
         view! {
             <div class="best-keep">
                 <Tick done=done set=set>
-                    "Make all" <span class="unseen">" of " {name}</span>
+                    {seen} <span class="unseen">{unseen}</span>
                 </Tick>
             </div>
         }
@@ -104,7 +111,11 @@ fn BestRow(
     view! {
         <li class="best-row">
             <span>{name}</span>
-            <span class="best-count"><span class="soft">{planned}</span> <b>{count}</b></span>
+            <span class="best-count">
+                <span class="soft">{before}</span>
+                <b>{count}</b>
+                <span class="soft">{after}</span>
+            </span>
             {keep}
         </li>
     }

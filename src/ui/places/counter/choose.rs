@@ -4,8 +4,9 @@ use leptos::prelude::*;
 
 use super::lock::LockDevice;
 use super::tabs::Tabs;
-use crate::app::route::{Route, Sheet};
+use crate::app::route::{Place, Route, Sheet};
 use crate::book::{DrinkId, Key};
+use crate::say;
 use crate::ui::fields::Search;
 use crate::ui::live::{rows, text, when};
 use crate::ui::order;
@@ -31,8 +32,8 @@ pub fn Choose() -> impl IntoView {
         || {
             view! {
                 <div class="teach">
-                    <h2>"No cards yet"</h2>
-                    <p>"A drink has a recipe card for each size it is sold in. Add sizes to a drink in Drinks."</p>
+                    <h2>{say!(counter::no_cards_yet)}</h2>
+                    <p>{say!(counter::no_cards_about)}</p>
                 </div>
             }
             .into_any()
@@ -40,11 +41,11 @@ pub fn Choose() -> impl IntoView {
     );
     let find = when(
         move || sold.with(Vec::len) > AT_A_GLANCE,
-        move || view! { <Search label="Find a drink" search /> }.into_any(),
+        move || view! { <Search label=say!(counter::find_drink) search /> }.into_any(),
     );
     let none = text(move || {
         if found.with(Vec::is_empty) && !sold.with(Vec::is_empty) {
-            "No drink by that name. Type other letters.".to_string()
+            say!(counter::no_matches).to_string()
         } else {
             String::new()
         }
@@ -54,7 +55,7 @@ pub fn Choose() -> impl IntoView {
         _ => ().into_any(),
     };
     view! {
-        <h1>"Counter"</h1>
+        <h1>{Place::Counter.name()}</h1>
         <Tabs here=Route::Counter />
         {teach}
         {find}
@@ -62,8 +63,12 @@ pub fn Choose() -> impl IntoView {
         <ul class="cards">{rows(found, sizes)}</ul>
         {when(
             move || !sold.with(Vec::is_empty),
-            || view! { <p class="actions"><a class="button" href=Route::Sheet(Sheet::Cards).address()>"Cards to print"</a></p> }
-                .into_any(),
+            || view! {
+                <p class="actions">
+                    <a class="button" href=Route::Sheet(Sheet::Cards).address()>{say!(counter::print_cards)}</a>
+                </p>
+            }
+            .into_any(),
         )}
         <LockDevice />
     }

@@ -4,6 +4,7 @@ use leptos::ev;
 use leptos::prelude::*;
 
 use crate::foundation::lock::{PinError, choose_pin, is_pin, is_without_pin};
+use crate::say;
 use crate::ui::fields::Ask;
 use crate::ui::live::{trouble, when};
 use crate::ui::lock::Lock;
@@ -30,22 +31,22 @@ fn Choosing(lock: Lock) -> impl IntoView {
         not_the_same.set(if same { String::new() } else { sentence(PinError::NotTheSame) });
         if let Ok(chosen) = chosen {
             let kept = lock.put(Some(&chosen));
-            not_kept.try_set((!kept).then(|| words::counter::LOCK_NOT_KEPT.to_string()));
+            not_kept.try_set((!kept).then(|| say!(counter::lock_not_kept).to_string()));
         }
     };
     view! {
-        <Section heading="Lock this device to the Counter" about=words::counter::LOCK_HIDES>
+        <Section heading=say!(counter::lock_this_device) about=say!(counter::lock_about)>
             <form class="lock" on:submit=submit(close)>
                 <div class="fields pin">
-                    <Ask label="PIN of 4 to 8 digits" text=pin error=refused.into() />
-                    <Ask label="The same PIN again" text=again error=not_the_same.into() />
+                    <Ask label=say!(counter::new_pin) text=pin error=refused.into() />
+                    <Ask label=say!(counter::repeat_pin) text=again error=not_the_same.into() />
                 </div>
                 <p class="actions">
-                    <button class="button">"Lock to the Counter"</button>
+                    <button class="button">{say!(counter::lock_to_counter)}</button>
                 </p>
             </form>
             {trouble(move || not_kept.get())}
-            <p class="about">{words::counter::LOCK_CAUTION}</p>
+            <p class="about">{say!(counter::lock_caution)}</p>
         </Section>
     }
 }
@@ -65,11 +66,11 @@ fn Opening(lock: Lock) -> impl IntoView {
         if lock.pin().is_some_and(|kept| pin.with_untracked(|typed| is_pin(typed, &kept))) {
             lock.put(None);
         } else {
-            wrong_pin.set(words::counter::WRONG_PIN.to_string());
+            wrong_pin.set(say!(counter::wrong_pin).to_string());
         }
     };
     let without_pin = move || {
-        if sentence.with_untracked(|typed| is_without_pin(typed)) {
+        if sentence.with_untracked(|typed| is_without_pin(typed, say!(counter::sentence_without_pin))) {
             lock.put(None);
         } else {
             wrong_sentence.set(words::counter::not_without_pin());
@@ -77,17 +78,17 @@ fn Opening(lock: Lock) -> impl IntoView {
     };
     view! {
         <details class="more unlock">
-            <summary>"Unlock"</summary>
+            <summary>{say!(counter::unlock)}</summary>
             <form class="lock pin" on:submit=submit(by_pin)>
-                <Ask label="PIN" text=pin error=wrong_pin.into() />
-                <button class="button">"Unlock this device"</button>
+                <Ask label=say!(counter::pin) text=pin error=wrong_pin.into() />
+                <button class="button">{say!(counter::unlock_device)}</button>
             </form>
             <details class="more">
-                <summary>"The PIN is forgotten"</summary>
+                <summary>{say!(counter::forgot_pin)}</summary>
                 <p class="about">{words::counter::without_pin()}</p>
                 <form class="lock" on:submit=submit(without_pin)>
-                    <Ask label="The sentence" letters=true text=sentence error=wrong_sentence.into() />
-                    <button class="button">"Open this device"</button>
+                    <Ask label=say!(counter::unlock_sentence) letters=true text=sentence error=wrong_sentence.into() />
+                    <button class="button">{say!(counter::unlock_by_sentence)}</button>
                 </form>
             </details>
         </details>

@@ -11,6 +11,7 @@ use crate::counter::batch::on_shelf;
 use crate::counter::on_hand::{Makes, NotMade, Reach, Reached, Wish, makes, put, reach};
 use crate::drink::make::{Needs, needs};
 use crate::foundation::measure::{Dimension, Exact, Unit, Wanted};
+use crate::say;
 use crate::ui::fields::{self, Entry, Hangs, Search, Tick};
 use crate::ui::live::{flag, rows, text, when};
 use crate::ui::order;
@@ -27,7 +28,7 @@ const SHOWN: usize = 40;
 pub fn OnHand() -> impl IntoView {
     let hangs = Hangs::new();
     view! {
-        <h1>"On hand"</h1>
+        <h1>{say!(counter::on_hand)}</h1>
         <Tabs here=Route::OnHand />
         <Shelf hangs />
         {hangs.answer(|| view! { <WhatItMakes /> }.into_any())}
@@ -43,11 +44,9 @@ fn found(state: AppState, search: RwSignal<String>, all: Memo<Vec<Key>>) -> (Mem
     });
     let shown = Memo::new(move |_| matching.with(|keys| keys.iter().take(SHOWN).copied().collect()));
     let rest = text(move || match matching.with(Vec::len).saturating_sub(SHOWN) {
-        0 if matching.with(Vec::is_empty) && !search.with(String::is_empty) => {
-            "Nothing here by these letters.".to_string()
-        }
+        0 if matching.with(Vec::is_empty) && !search.with(String::is_empty) => say!(counter::no_matches).to_string(),
         0 => String::new(),
-        more => format!("Not shown: {more}. Search by letters."),
+        more => say!(counter::more_not_shown, more = more),
     });
     (shown, rest)
 }
@@ -91,12 +90,12 @@ fn Shelf(hangs: Hangs) -> impl IntoView {
     let none = move || all.with(Vec::is_empty);
     view! {
         <Section
-            heading="Count"
-            about="Type what is on the shelf as it was bought. What today's batch needs stands first. Empty a field where nobody knows."
+            heading=say!(counter::stock_count)
+            about=say!(counter::stock_count_about)
         >
-            <Search label="Search what is on the shelf" search=search />
+            <Search label=say!(counter::search_stock) search=search />
             {when(none, || view! {
-                <p class="hollow">"Nothing is bought yet: enter ingredients in Buying first."</p>
+                <p class="hollow">{say!(counter::nothing_to_count)}</p>
             }.into_any())}
             <ul class="shelf">{rows(shown, row)}</ul>
             <p class="soft">{rest}</p>
@@ -120,18 +119,14 @@ fn ShelfRow(goods: Goods, needed: Memo<Vec<Reached>>, hangs: Hangs) -> impl Into
             Goods::Packaging(_) => Wanted { dimensions: &[Dimension::Count], unit: Unit::Piece },
         }
     };
-    let commit = fields::optional_amount("Count", wanted, move |book, amount| {
+    let commit = fields::optional_amount(say!(counter::stock_count), wanted, move |book, amount| {
         put(book, goods, amount.map(|amount| Count { amount, day: now }))
     });
     let value = text(move || count().map(|count| state.amount(count.amount)).unwrap_or_default());
     let note = text(move || {
         let age = count().map(|count| words::counted(count.day, now)).unwrap_or_default();
         let reach = needed.with(|needed| needed.iter().find(|it| it.goods == goods).map(|it| it.reach));
-        let today = match reach {
-            None => String::new(),
-            Some(Reach::NotCounted) => "Today's batch needs it.".to_string(),
-            Some(reach) => format!("Today's batch: {}", said(state, |words| words.reach(&reach))),
-        };
+        let today = reach.map(|reach| said(state, |words| words.reach_today(&reach))).unwrap_or_default();
         [age, today].into_iter().filter(|sentence| !sentence.is_empty()).collect::<Vec<_>>().join(" ")
     });
     let short = flag(move || {
@@ -174,19 +169,19 @@ fn WhatItMakes() -> impl IntoView {
     let any = move || !together.with(Vec::is_empty);
     view! {
         <Section
-            heading="What it makes"
-            about="How many of one drink, if it is used for nothing else. Tick several to see the best use when they share what is here."
+            heading=say!(counter::drinks_from_stock)
+            about=say!(counter::drinks_from_stock_about)
         >
             {when(none, || view! {
-                <p class="hollow">"Count something above that a drink takes; here it then says how many it makes."</p>
+                <p class="hollow">{say!(counter::count_to_see_drinks)}</p>
             }.into_any())}
             {when(any, move || view! {
                 <div class="together">
-                    <h3>"Best use of those ticked"</h3>
+                    <h3>{say!(counter::best_plan_together)}</h3>
                     <Best wishes fixed=None adopt=None />
                 </div>
             }.into_any())}
-            {when(move || !none(), move || view! { <Search label="Search drinks" search=search /> }.into_any())}
+            {when(move || !none(), move || view! { <Search label=say!(counter::find_drink) search=search /> }.into_any())}
             <ul class="takes">{rows(shown, row)}</ul>
             <p class="soft">{rest}</p>
         </Section>
@@ -204,7 +199,7 @@ fn MakesRow(
     let alone = move || made.with(|made| made.iter().find(|(of, _)| *of == offer).map(|(_, makes)| makes.clone()));
     let count = text(move || match alone() {
         Some(Ok(makes)) => state.number(makes.count),
-        _ => "none".to_string(),
+        _ => say!(counter::none).to_string(),
     });
     let first = text(move || alone().map(|makes| said(state, |words| words.makes(&makes))).unwrap_or_default());
     let done = flag(move || together.with(|together| together.contains(&offer)));

@@ -2,7 +2,8 @@
 
 use leptos::prelude::*;
 
-use crate::app::route::Route;
+use crate::app::route::{Place, Route};
+use crate::say;
 use crate::ui::parts::sides;
 
 /// The sides of the Counter.
@@ -11,6 +12,10 @@ pub fn Tabs(
     /// Which is open.
     here: Route,
 ) -> impl IntoView {
-    let all = [(Route::Counter, "Cards"), (Route::Batches, "Batches"), (Route::OnHand, "On hand")];
-    sides("Counter", here, &all)
+    let all = [
+        (Route::Counter, say!(counter::cards)),
+        (Route::Batches, say!(counter::batches)),
+        (Route::OnHand, say!(counter::on_hand)),
+    ];
+    sides(Place::Counter.name(), here, &all)
 }

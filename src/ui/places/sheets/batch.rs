@@ -6,6 +6,7 @@ use crate::app::route::Route;
 use crate::book::{Key, Make, Ready};
 use crate::counter::batch::{Portion, Weighed, sheet};
 use crate::foundation::measure::{Amount, Date, Unit};
+use crate::say;
 use crate::ui::live::live;
 use crate::ui::order;
 use crate::ui::state::AppState;
@@ -22,7 +23,7 @@ pub fn BatchSheet(
     live(move || {
         state.book.with(|book| {
             let Some(batch) = book.batch(day) else {
-                return view! { <p class="hollow">"There is no batch on this day any more."</p> }.into_any();
+                return view! { <p class="hollow">{say!(counter::no_batch)}</p> }.into_any();
             };
             let sheet = match state.ledger.with(|ledger| sheet(book, ledger, batch)) {
                 Ok(sheet) => sheet,
@@ -35,7 +36,7 @@ pub fn BatchSheet(
             };
             let portion = |portion: &Portion| {
                 let name = book.name(Key::Ingredient(portion.ingredient));
-                let name = format!("{name}, {}", words::stage(portion.stage));
+                let name = say!(counter::prep_of, ingredient = name, prep = words::stage(portion.stage));
                 let done = batch.ready.contains(&Ready { ingredient: portion.ingredient, stage: portion.stage });
                 let amounts = match &portion.weighed {
                     Ok(stations) => stations
@@ -65,11 +66,11 @@ pub fn BatchSheet(
             view! {
                 {unread.map(|sentence| view! { <p class="trouble">{sentence}</p> }).collect_view()}
                 {sheet.left_out.iter().map(left_out).collect_view()}
-                {table("To fill", batch.planned().map(make).collect())}
-                {table("To weigh out", portions.map(portion).collect())}
-                {table("Bottles, cups and lids", pieces.map(piece).collect())}
-                {by_drink("Keeping", kept)}
-                {by_drink("Allergens", said.allergens(batch))}
+                {table(say!(counter::to_fill), batch.planned().map(make).collect())}
+                {table(say!(counter::to_weigh), portions.map(portion).collect())}
+                {table(say!(counter::packaging), pieces.map(piece).collect())}
+                {by_drink(say!(counter::storage), kept)}
+                {by_drink(say!(counter::allergens), said.allergens(batch))}
             }
             .into_any()
         })
@@ -115,7 +116,7 @@ fn line(name: String, amounts: Vec<(String, String)>, done: bool) -> AnyView {
             <th scope="row">
                 <span class="batch-box" class:batch-box-done=done aria-hidden="true"></span>
                 {name}
-                {done.then(|| view! { <span class="soft">" done"</span> })}
+                {done.then(|| view! { " " <span class="soft">{say!(counter::done)}</span> })}
             </th>
             <td>{amounts.into_iter().map(one).collect_view()}</td>
         </tr>

@@ -5,11 +5,12 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use super::frame::{Frame, Leaf};
-use crate::app::route::{Route, scope_from_text, scope_text};
+use crate::app::route::{Place, Route, scope_from_text, scope_text};
 use crate::book::{Book, Key, OfferId, Scope};
 use crate::drink::label::{Caution, Juice, allergens_of};
 use crate::drink::make::{Card, Taken, card};
 use crate::foundation::measure::Exact;
+use crate::say;
 use crate::ui::fields::Choice;
 use crate::ui::live::{live, text};
 use crate::ui::order;
@@ -42,13 +43,13 @@ pub fn Cards() -> impl IntoView {
     let layouts = ON_A_PAGE.map(|(count, _)| (count.to_string(), count.to_string())).to_vec();
     let choices = view! {
         <Choice
-            label="Cards of"
+            label=say!(counter::cards_for)
             options=scopes
             value=text(move || scope_text(scope.get()))
             choose=choose_scope
         />
         <Choice
-            label="Cards on a page"
+            label=say!(counter::cards_per_page)
             options=Signal::stored(layouts)
             value=text(move || on_a_page.get().to_string())
             choose=choose_layout
@@ -56,7 +57,12 @@ pub fn Cards() -> impl IntoView {
     };
     let papers = live(move || papers(state, scope.get(), on_a_page.get()));
     view! {
-        <Frame heading="Recipe cards" back=Route::Counter name="Counter" choices=choices.into_any()>
+        <Frame
+            heading=say!(counter::recipe_cards)
+            back=Route::Counter
+            name=Place::Counter.name()
+            choices=choices.into_any()
+        >
             {papers}
         </Frame>
     }
@@ -66,7 +72,7 @@ fn papers(state: AppState, scope: Scope, on_a_page: usize) -> AnyView {
     let offers = state.book.with(|book| offers(book, scope));
     if offers.is_empty() {
         return view! {
-            <p class="hollow">"No cards: no drink here is sold in any size yet. Add sizes to a drink in Drinks."</p>
+            <p class="hollow">{say!(counter::no_cards_to_print)}</p>
         }
         .into_any();
     }
@@ -75,7 +81,7 @@ fn papers(state: AppState, scope: Scope, on_a_page: usize) -> AnyView {
         let foot = state.book.with(|book| foot(book, some));
         let cards = some.iter().map(|id| one_card(state, *id)).collect_view();
         view! {
-            <Leaf title="Recipe cards" foot=vec![foot]>
+            <Leaf title=say!(counter::recipe_cards) foot=vec![foot]>
                 <div class=class>{cards}</div>
             </Leaf>
         }
@@ -136,7 +142,7 @@ fn recipe(state: AppState, card: &Card) -> AnyView {
         let how = counter::how_added(&taken.line, speaker);
         let besides = match counter::of_the_amount(taken, speaker) {
             said if said.is_empty() => how,
-            said => format!("{how}, {said}"),
+            said => say!(counter::prep_and_note, prep = how, note = said),
         };
         view! {
             <li>

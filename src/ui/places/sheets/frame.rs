@@ -6,6 +6,7 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use crate::app::route::Route;
+use crate::say;
 use crate::store::paper::Paper;
 use crate::ui::fields::Choice;
 use crate::ui::live::{press, text, when};
@@ -56,7 +57,7 @@ pub fn Frame(
         <div class="section sheet-choices">
             <div class="fields">
                 <Choice
-                    label="Paper"
+                    label=say!(counter::paper)
                     options=Signal::stored(options)
                     value=text(move || paper.get().name().to_string())
                     choose=choose
@@ -65,11 +66,11 @@ pub fn Frame(
             </div>
             <p class="actions">
                 <button class="main" on:click=press(print)>
-                    "Print"
+                    {say!(counter::print)}
                 </button>
             </p>
         </div>
-        <div class=class tabindex="0" role="region" aria-label="As it comes out on paper">
+        <div class=class tabindex="0" role="region" aria-label=say!(counter::print_preview)>
             {children()}
         </div>
     }
@@ -92,9 +93,9 @@ pub fn Leaf(
     let book = text(move || state.book.with(|book| book.settings().name.clone()));
     let invented = when(
         move || state.book.with(|book| book.settings().invented),
-        || view! { <span class="tag">"invented data"</span> }.into_any(),
+        || view! { <span class="tag">{say!(first::sample_data)}</span> }.into_any(),
     );
-    let printed = format!("Printed {}", words::day(today()));
+    let printed = say!(counter::printed_on, day = words::day(today()));
     let foot = foot.into_iter().map(|sentence| view! { <p>{sentence}</p> }).collect_view();
     view! {
         <article class="paper">

@@ -26,7 +26,8 @@ mod warning;
 
 use leptos::prelude::*;
 
-use crate::app::route::{Route, Sheet};
+use crate::app::route::{Place, Route, Sheet};
+use crate::say;
 use crate::words;
 use frame::{Frame, Leaf};
 
@@ -36,7 +37,7 @@ pub fn sheet(sheet: Sheet) -> AnyView {
         Sheet::Prices => prices::Prices().into_any(),
         Sheet::Cards => cards::Cards().into_any(),
         Sheet::Batch(day) => view! {
-            <Frame heading="Batch sheet" back=Route::Batch(day) name="Batch">
+            <Frame heading=say!(counter::batch_sheet) back=Route::Batch(day) name=say!(counter::batch)>
                 <Leaf title=words::batch(day)>
                     <batch::BatchSheet day />
                 </Leaf>
@@ -44,16 +45,16 @@ pub fn sheet(sheet: Sheet) -> AnyView {
         }
         .into_any(),
         Sheet::Warning => view! {
-            <Frame heading="Warning labels" back=Route::Drinks name="Drinks">
-                <Leaf title="Warning labels" foot=vec![words::WARNING_SHEET.to_string()]>
+            <Frame heading=say!(counter::warning_labels) back=Route::Drinks name=Place::Drinks.name()>
+                <Leaf title=say!(counter::warning_labels) foot=vec![say!(labels::warning_sheet).to_string()]>
                     <warning::Warnings />
                 </Leaf>
             </Frame>
         }
         .into_any(),
         Sheet::BuyingList => view! {
-            <Frame heading="Buying list, to print" back=Route::BuyingList name="Buying list">
-                <Leaf title="Buying list">
+            <Frame heading=say!(counter::buying_list) back=Route::BuyingList name=say!(counter::buying_list)>
+                <Leaf title=say!(counter::buying_list)>
                     <buying_list::BuyingListSheet />
                 </Leaf>
             </Frame>

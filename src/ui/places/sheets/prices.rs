@@ -3,10 +3,11 @@
 use leptos::prelude::*;
 
 use super::frame::{Frame, Leaf};
-use crate::app::route::Route;
+use crate::app::route::{Place, Route};
 use crate::book::{Book, DrinkId, DrinkKind, Key, OfferId, Scope};
 use crate::drink::label;
 use crate::drink::ledger::OfferStatus;
+use crate::say;
 use crate::ui::fields::Tick;
 use crate::ui::live::live;
 use crate::ui::order;
@@ -26,15 +27,20 @@ pub fn Prices() -> impl IntoView {
     let (unit_price, costs) = (RwSignal::new(false), RwSignal::new(false));
     let choices = view! {
         <Tick done=unit_price.into() set=move |is| unit_price.set(is)>
-            "Price per volume"
+            {say!(counter::unit_price)}
         </Tick>
         <Tick done=costs.into() set=move |is| costs.set(is)>
-            "Cost, margin and target, for the owner"
+            {say!(counter::cost_and_margin)}
         </Tick>
     };
     let papers = live(move || paper(Shows { unit_price: unit_price.get(), costs: costs.get() }));
     view! {
-        <Frame heading="Price sheet" back=Route::Drinks name="Drinks" choices=choices.into_any()>
+        <Frame
+            heading=say!(counter::price_sheet)
+            back=Route::Drinks
+            name=Place::Drinks.name()
+            choices=choices.into_any()
+        >
             {papers}
         </Frame>
     }
@@ -44,20 +50,19 @@ fn paper(shows: Shows) -> AnyView {
     let state = AppState::here();
     let mut foot = vec![state.book.with(|book| words::tax(book.settings().tax, &state.speaker.get()))];
     if shows.unit_price {
-        foot.push(words::per_volume_means(state.units()));
+        foot.push(words::per_volume_means(state.units()).to_string());
         if state.book.with(|book| book.drinks().any(label::size_includes_ice)) {
-            foot.push(words::SIZES_INCLUDE_ICE.to_string());
+            foot.push(say!(counter::iced_sizes_include_ice).to_string());
         }
     }
     if shows.costs {
-        foot.push(words::FOR_THE_OWNER.to_string());
+        foot.push(say!(counter::owner_copy).to_string());
     }
     let none = state.book.with(|book| book.drinks().next().is_none());
-    let none =
-        none.then(|| view! { <p class="hollow">"No drinks yet. Add them in Drinks; their prices stand here."</p> });
+    let none = none.then(|| view! { <p class="hollow">{say!(counter::no_drinks_to_print)}</p> });
     let kinds = DrinkKind::ALL.iter().map(|kind| kind_table(state, *kind, shows)).collect_view();
     view! {
-        <Leaf title="Prices" foot=foot>
+        <Leaf title=say!(counter::prices) foot=foot>
             {none}
             {kinds}
         </Leaf>
@@ -83,13 +88,13 @@ fn kind_table(state: AppState, kind: DrinkKind, shows: Shows) -> Option<AnyView>
         <table class="paper-table paper-prices">
             <thead>
                 <tr>
-                    <th scope="col">"Drink"</th>
-                    <th scope="col">"Size"</th>
-                    {head(true, "Price".into())}
+                    <th scope="col">{say!(counter::drink)}</th>
+                    <th scope="col">{say!(counter::size)}</th>
+                    {head(true, say!(counter::price).into())}
                     {head(shows.unit_price, per_volume)}
-                    {head(shows.costs, "Cost".into())}
-                    {head(shows.costs, "Margin".into())}
-                    {head(shows.costs, "Target".into())}
+                    {head(shows.costs, say!(common::cost).into())}
+                    {head(shows.costs, say!(common::margin).into())}
+                    {head(shows.costs, say!(counter::target).into())}
                 </tr>
             </thead>
             {rows}
@@ -107,7 +112,7 @@ fn drink_rows(state: AppState, drink: DrinkId, shows: Shows) -> AnyView {
             <tbody class="paper-whole">
                 <tr>
                     <th scope="row">{name}</th>
-                    <td>"– no size yet"</td>
+                    <td>{say!(counter::no_size_yet)}</td>
                 </tr>
             </tbody>
         }

@@ -7,15 +7,13 @@ use crate::counter::batch::{taken_off, to_take_off};
 use crate::counter::on_hand::used;
 use crate::drink::make::needs;
 use crate::foundation::measure::Date;
+use crate::say;
 use crate::ui::fields::Hangs;
 use crate::ui::live::{flag, press, text, trouble};
 use crate::ui::parts::Section;
 use crate::ui::places::counter::said::said;
 use crate::ui::state::AppState;
 use crate::words;
-
-/// What the button and its step are called.
-const DEDUCT_STEP: &str = "Deduct from stock";
 
 /// When a batch is made.
 #[component]
@@ -41,7 +39,9 @@ pub fn After(
             Some((Err(error), _)) => Err(words::overflow(error)),
             Some((Ok(used), noted)) => {
                 let sentence = said(state, |words| words.taken(&used));
-                state.apply(DEDUCT_STEP, Edit::Together(vec![used.edit, noted])).map(|()| taken.set(sentence))
+                state
+                    .apply(say!(counter::deduct_from_stock), Edit::Together(vec![used.edit, noted]))
+                    .map(|()| taken.set(sentence))
             }
         };
         refused.set(put.err());
@@ -54,16 +54,16 @@ pub fn After(
     let off = flag(move || all_off() || hangs.is_unread());
     let said = text(move || match (filled(), all_off()) {
         _ if hangs.is_unread() => hangs.waits_for(),
-        (false, _) => "Tick what is filled first.".to_string(),
-        (true, true) if taken.with(String::is_empty) => "What the filled drinks took is off the shelf.".to_string(),
+        (false, _) => say!(counter::check_off_first).to_string(),
+        (true, true) if taken.with(String::is_empty) => say!(counter::all_deducted).to_string(),
         (true, true) => taken.get(),
         (true, false) => String::new(),
     });
     view! {
-        <Section heading="When it is made" about=words::DEDUCT>
+        <Section heading=say!(counter::after_filling) about=say!(counter::deduct_about)>
             <p class="actions">
                 <button class="button" disabled=off on:click=press(take_off)>
-                    {DEDUCT_STEP}
+                    {say!(counter::deduct_from_stock)}
                 </button>
             </p>
             <p class="soft" role="status">{said}</p>

@@ -5,6 +5,7 @@ use leptos::prelude::*;
 use crate::app::route::Route;
 use crate::counter::batch::deleted;
 use crate::foundation::measure::Date;
+use crate::say;
 use crate::ui::address::go;
 use crate::ui::live::{press, trouble};
 use crate::ui::state::AppState;
@@ -22,7 +23,7 @@ pub fn Delete(
         let edit =
             state.book.with_untracked(|book| Some((deleted(book, day)?, words::batch_deleted(book.batch(day)?))));
         let Some((edit, sentence)) = edit else { return };
-        let put = state.apply("Delete batch", edit);
+        let put = state.apply(say!(counter::delete_batch), edit);
         if put.is_ok() {
             state.unfinished.update(|all| all.forget_unread(&Route::Batch(day).address()));
             state.say_done(sentence);
@@ -33,7 +34,7 @@ pub fn Delete(
     view! {
         <p class="actions batch-end">
             <button class="quiet" on:click=press(delete)>
-                "Delete batch"
+                {say!(counter::delete_batch)}
             </button>
         </p>
         {trouble(move || refused.get())}

@@ -16,6 +16,7 @@ use crate::counter::batch::{Sheet, on_shelf, sheet, takes_up};
 use crate::counter::on_hand::{Reach, Reached, Wish, reach};
 use crate::drink::make::{Needs, needs};
 use crate::foundation::measure::{Date, Exact, Overflow};
+use crate::say;
 use crate::ui::fields::Hangs;
 use crate::ui::live::{live, press, text, trouble, when};
 use crate::ui::parts::{Back, Section, page_of};
@@ -28,7 +29,7 @@ pub fn BatchPage(
     /// The day.
     day: Date,
 ) -> impl IntoView {
-    page_of(Key::Batch(day), Route::Batches, "Batches", move || view! { <Page day /> }.into_any())
+    page_of(Key::Batch(day), Route::Batches, say!(counter::batches), move || view! { <Page day /> }.into_any())
 }
 
 /// What a batch takes, and whether what is here reaches.
@@ -90,11 +91,11 @@ fn Page(day: Date) -> impl IntoView {
         .into_any()
     };
     view! {
-        <Back to=Route::Batches name="Batches" />
+        <Back to=Route::Batches name=say!(counter::batches) />
         <h1>{words::batch(day)}</h1>
         <p class="about">{stands}</p>
         <p class="actions">
-            <a class="button" href=Route::Sheet(Print::Batch(day)).address()>"Sheet to print"</a>
+            <a class="button" href=Route::Sheet(Print::Batch(day)).address()>{say!(counter::print_sheet)}</a>
         </p>
         <plan::Plan day hangs />
         {hangs.answer(answer)}
@@ -132,23 +133,21 @@ fn NewCount(day: Date) -> impl IntoView {
     let refused = RwSignal::new(None::<String>);
     let adopt = Callback::new(move |counts: Vec<(OfferId, Exact)>| {
         let edit = state.book.with_untracked(|book| made_of_the_rest(book, day, counts));
-        refused.set(edit.and_then(|edit| state.apply("New count", edit).err()));
+        refused.set(edit.and_then(|edit| state.apply(say!(counter::use_best_plan), edit).err()));
     });
     let ask = move || {
         view! {
             <p class="actions">
                 <button class="main" on:click=press(move || asked.set(true))>
-                    "New count: best use"
+                    {say!(counter::find_best_plan)}
                 </button>
             </p>
         }
         .into_any()
     };
     view! {
-        <Section heading="What is here does not reach">
-            <p class="about">
-                "What is short is marked below. Buy or count more, change the plan, or let the best use of what is here find new numbers."
-            </p>
+        <Section heading=say!(counter::not_enough_on_hand)>
+            <p class="about">{say!(counter::not_enough_about)}</p>
             {when(move || !asked.get(), ask)}
             {when(move || asked.get(), move || view! { <Best wishes fixed=Some(fixed) adopt=Some(adopt) /> }.into_any())}
             {trouble(move || refused.get())}

@@ -4,16 +4,18 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
-use crate::app::route::Route;
+use crate::app::route::{Place, Route};
 use crate::book::{Book, Key, Make, OfferId};
 use crate::counter::batch::{filled, takes_up, without};
 use crate::foundation::measure::{Date, Exact};
+use crate::say;
 use crate::ui::fields::{self, Choice, Entry, Hangs, Tick};
 use crate::ui::live::{flag, press, rows, text, when};
 use crate::ui::order;
 use crate::ui::parts::{Section, TakeOut};
 use crate::ui::state::AppState;
 use crate::words;
+use crate::words::texts::{HOLE, around};
 
 /// How many of each drink and size are made.
 #[component]
@@ -32,7 +34,7 @@ pub fn Plan(
     });
     let options = Memo::new(move |_| {
         let taken = listed.get();
-        let mut options = vec![(String::new(), "Choose a drink and size".to_string())];
+        let mut options = vec![(String::new(), say!(counter::choose_drink_and_size).to_string())];
         state.book.with(|book| {
             for drink in order::sold_drinks(book) {
                 let Key::Drink(drink) = drink else { continue };
@@ -46,7 +48,9 @@ pub fn Plan(
         let Some(Key::Offer(offer)) = Key::from_text(chosen) else { return Ok(()) };
         let one = std::iter::once((offer, Exact::ZERO));
         let edit = state.book.with_untracked(|book| takes_up(book, day, &mut one.into_iter()));
-        let step = || state.book.with_untracked(|book| format!("Add {} to batch", book.name(Key::Offer(offer))));
+        let step = || {
+            state.book.with_untracked(|book| say!(counter::add_drink_to_batch, drink = book.name(Key::Offer(offer))))
+        };
         edit.map_or(Ok(()), |edit| state.apply(&step(), edit))
     });
     let row = move |key| match key {
@@ -56,25 +60,25 @@ pub fn Plan(
     let any = move || options.with(Vec::len) > 1;
     let no_drinks = move || listed.with(Vec::is_empty) && !any();
     view! {
-        <Section heading="How many" about="Tick a drink when it is filled; another number takes the tick back.">
+        <Section heading=say!(counter::drinks_to_make) about=say!(counter::drinks_to_make_about)>
             {when(no_drinks, || {
+                let (before, after) = around(&say!(counter::menu_is_empty, drinks = HOLE));
                 view! {
                     <p class="hollow">
-                        "Nothing is on the menu yet. Add a drink and its sizes in "
-                        <a href=Route::Drinks.address()>"Drinks"</a> " first."
+                        {before} <a href=Route::Drinks.address()>{Place::Drinks.name()}</a> {after}
                     </p>
                 }
                 .into_any()
             })}
             {when(move || listed.with(Vec::is_empty) && any(), || {
-                view! { <p class="hollow">"Nothing is planned yet. Add what you make."</p> }.into_any()
+                view! { <p class="hollow">{say!(counter::no_drinks_planned)}</p> }.into_any()
             })}
             <ul class="makes">{rows(listed, row)}</ul>
             {when(any, move || {
                 let choose = add.clone();
                 view! {
                     <div class="fields">
-                        <Choice label="Add to the batch" options=options value=text(String::new) choose />
+                        <Choice label=say!(counter::add_to_batch) options=options value=text(String::new) choose />
                     </div>
                 }
                 .into_any()
@@ -106,20 +110,22 @@ fn MakeRow(day: Date, offer: OfferId, hangs: Hangs) -> impl IntoView {
     };
     let tick = move |done: bool| {
         let edit = state.book.with_untracked(|book| filled(book, day, offer, done));
-        let step = format!("{} {}", if done { "Tick" } else { "Untick" }, name.get_untracked());
+        let drink = name.get_untracked();
+        let step = if done { say!(counter::check_off, item = drink) } else { say!(counter::uncheck, item = drink) };
         let _ = edit.map(|edit| state.apply(&step, edit));
     };
     let field = label.clone();
     let take_out = move || {
         let edit = state.book.with_untracked(|book| without(book, day, offer));
-        let step = format!("Remove {} from batch", name.get_untracked());
+        let step = say!(counter::remove_drink_from_batch, drink = name.get_untracked());
         let _ = edit.map(|edit| state.apply(&step, edit));
         state.unfinished.update(|all| all.forget_unread_of(&Route::Batch(day).address(), &field));
     };
     let commit =
         fields::count(label.clone(), move |book, units| takes_up(book, day, &mut std::iter::once((offer, units))));
-    let fewer = text(move || format!("One fewer {}", name.get()));
-    let more = text(move || format!("One more {}", name.get()));
+    let fewer = text(move || say!(counter::one_fewer, drink = name.get()));
+    let more = text(move || say!(counter::one_more, drink = name.get()));
+    let card_of = text(move || say!(counter::card_of, drink = name.get()));
     let waits = flag(move || hangs.is_unread());
     let deducted = move || make().filter(|make| make.off_shelf.is_positive());
     let said = text(move || deducted().map(|make| words::deducted(&make, &state.speaker.get())).unwrap_or_default());
@@ -160,7 +166,9 @@ fn MakeRow(day: Date, offer: OfferId, hangs: Hangs) -> impl IntoView {
                 >
                     "+"
                 </button>
-                <a class="button" href=Route::Card(offer).address()>"Card" <span class="unseen">" of " {name}</span></a>
+                <a class="button" href=Route::Card(offer).address() aria-label=card_of>
+                    {say!(counter::card)}
+                </a>
                 {remove}
             </div>
             <p class="make-deducted soft">{said}</p>

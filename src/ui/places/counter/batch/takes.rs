@@ -7,6 +7,7 @@ use crate::book::{Goods, IngredientId, Key, PackagingId, Ready, Stage};
 use crate::counter::batch::{Portion, Weighed, ready};
 use crate::counter::on_hand::Reach;
 use crate::foundation::measure::{Amount, Date, Overflow, Unit};
+use crate::say;
 use crate::ui::fields::Tick;
 use crate::ui::live::{flag, live, parts, rows, text, when};
 use crate::ui::order;
@@ -60,12 +61,12 @@ pub fn TakesList(
     view! {
         {when(any, move || view! {
             <Section
-                heading="What it takes"
-                about="Each amount is rounded up to what your scale and jugs show, so that it is never short; steps for them are set in Book. What stays in the press or jug is counted in."
+                heading=say!(counter::amounts_needed)
+                about=say!(counter::amounts_needed_about)
             >
                 <ul class="takes">{rows(ingredients, ingredient)}</ul>
             </Section>
-            <Section heading="Bottles, cups and lids">
+            <Section heading=say!(counter::packaging)>
                 <ul class="takes">{rows(packaging, pieces)}</ul>
             </Section>
         }.into_any())}
@@ -123,11 +124,12 @@ fn OfStage(day: Date, id: IngredientId, stage: Stage, takes: Taken) -> impl Into
     });
     let name = text(move || {
         let name = state.book.with(|book| book.name(Key::Ingredient(id)));
-        format!("{name}, {}", words::stage(stage))
+        say!(counter::prep_of, ingredient = name, prep = words::stage(stage))
     });
     let set = move |done: bool| {
         let edit = state.book.with_untracked(|book| ready(book, day, id, stage, done));
-        let step = format!("{} {}", if done { "Tick" } else { "Untick" }, name.get_untracked());
+        let item = name.get_untracked();
+        let step = if done { say!(counter::check_off, item = item) } else { say!(counter::uncheck, item = item) };
         let _ = edit.map(|edit| state.apply(&step, edit));
     };
     let amounts = live(move || {

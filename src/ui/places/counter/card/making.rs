@@ -5,6 +5,7 @@ use leptos::prelude::*;
 use crate::book::{Key, OfferId};
 use crate::drink::make::{Card, Taken};
 use crate::foundation::measure::Exact;
+use crate::say;
 use crate::ui::glass::{glass, layer_of, layers};
 use crate::ui::state::AppState;
 use crate::words::counter;
@@ -15,7 +16,8 @@ pub fn making(state: AppState, id: OfferId, card: Card, drinks: Exact) -> AnyVie
     let step = |(place, taken): (usize, &Taken)| {
         let name = state.book.with(|book| book.name(Key::Ingredient(taken.line.ingredient)));
         let how = counter::how_added(&taken.line, speaker);
-        let amount = if taken.amount.number.is_zero() { "none".to_string() } else { state.amount(taken.amount) };
+        let amount =
+            if taken.amount.number.is_zero() { say!(counter::none).to_string() } else { state.amount(taken.amount) };
         let swatch = format!("recipe-layer {}", layer_of(&card.scaled, place).class());
         view! {
             <li>
@@ -32,7 +34,8 @@ pub fn making(state: AppState, id: OfferId, card: Card, drinks: Exact) -> AnyVie
     let picture = container.map(|container| glass(&container, &card.fill, layers(&card.scaled)));
     let several =
         (drinks != Exact::ONE).then(|| view! { <p class="recipe-for">{counter::for_drinks(drinks, speaker)}</p> });
-    let each = if drinks == Exact::ONE { "" } else { " each" };
+    let volume = state.volume(card.fill.volume);
+    let volume = if drinks == Exact::ONE { volume } else { say!(counter::volume_each, volume = volume) };
     let rounded = state.book.with(|book| counter::rounded_to(book.settings(), speaker));
     let missed = card.missed.map(|missed| counter::missed_fill(missed, speaker)).unwrap_or_default();
     view! {
@@ -45,7 +48,7 @@ pub fn making(state: AppState, id: OfferId, card: Card, drinks: Exact) -> AnyVie
             <div class="recipe-fill">
                 {picture}
                 <p>
-                    <span class="recipe-amount">{state.volume(card.fill.volume)} {each}</span>
+                    <span class="recipe-amount">{volume}</span>
                     <span class="recipe-ingredient">{counter::fill_to(&card, speaker)}</span>
                 </p>
             </div>

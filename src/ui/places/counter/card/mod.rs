@@ -7,11 +7,12 @@ mod turning;
 use leptos::prelude::*;
 
 use crate::app::history::Session;
-use crate::app::route::Route;
+use crate::app::route::{Place, Route};
 use crate::book::{Key, OfferId};
 use crate::drink::label::allergens_of;
 use crate::drink::make::{card, is_a_number_of_drinks};
 use crate::foundation::measure::Exact;
+use crate::say;
 use crate::ui::address::here;
 use crate::ui::fields::{Entry, Hangs, tried_number};
 use crate::ui::live::{live, parts, press, rows, text, trouble};
@@ -27,7 +28,7 @@ pub fn Card(
     /// The offer.
     id: OfferId,
 ) -> impl IntoView {
-    page_of(Key::Offer(id), Route::Counter, "Counter", move || view! { <Page id /> }.into_any())
+    page_of(Key::Offer(id), Route::Counter, Place::Counter.name(), move || view! { <Page id /> }.into_any())
 }
 
 #[component]
@@ -62,10 +63,10 @@ fn Page(id: OfferId) -> impl IntoView {
         })
     });
     view! {
-        <Back to=Route::Counter name="All cards" />
+        <Back to=Route::Counter name=say!(counter::all_cards) />
         <h1 class="recipe-name">{drink} <span class="h1-size">{container}</span></h1>
         <div class="card-choices">
-            <nav class="chips" aria-label="Sizes">
+            <nav class="chips" aria-label=say!(counter::sizes)>
                 {rows(sizes, size)}
             </nav>
             <HowMany drinks hangs />
@@ -102,9 +103,13 @@ fn HowMany(drinks: RwSignal<Exact>, hangs: Hangs) -> impl IntoView {
         let number = Exact::from(number);
         let pressed = text(move || (drinks.get() == number && !hangs.is_unread()).to_string());
         view! {
-            <button class="chip counter-size" aria-pressed=pressed on:click=press(move || choose(number))>
+            <button
+                class="chip counter-size"
+                aria-label=words::counter::for_drinks(number, &state.speaker.get_untracked())
+                aria-pressed=pressed
+                on:click=press(move || choose(number))
+            >
                 {number.to_string()}
-                <span class="unseen">{words::counter::for_drinks(number, &state.speaker.get_untracked())}</span>
             </button>
         }
     };
@@ -126,7 +131,7 @@ fn HowMany(drinks: RwSignal<Exact>, hangs: Hangs) -> impl IntoView {
     let field = move |_| {
         view! {
             <Entry
-                label="How many"
+                label=say!(counter::how_many_drinks)
                 hangs
                 value=text(move || state.number(drinks.get()))
                 commit=tried_number("12", Box::new(take))
@@ -135,7 +140,7 @@ fn HowMany(drinks: RwSignal<Exact>, hangs: Hangs) -> impl IntoView {
         .into_any()
     };
     view! {
-        <div class="how-many" role="group" aria-label="Drinks at once">
+        <div class="how-many" role="group" aria-label=say!(counter::drinks_at_once)>
             {[1, 2, 3].map(chip).into_iter().collect_view()}
             {parts(move || vec![fields.get()], field)}
         </div>

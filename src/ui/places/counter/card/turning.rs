@@ -7,6 +7,7 @@ use wasm_bindgen::JsCast;
 
 use crate::app::route::Route;
 use crate::book::{Key, OfferId};
+use crate::say;
 use crate::ui::address::go;
 use crate::ui::live::{text, when};
 use crate::ui::order;
@@ -62,9 +63,9 @@ pub fn turning(state: AppState, id: OfferId) -> AnyView {
         move || cards.with(|cards| cards.len() > 1),
         move || {
             view! {
-                <nav class="turns" aria-label="Other cards">
-                    {link(Way::Back, "Previous", "M10 2.5 4.5 8l5.5 5.5")}
-                    {link(Way::On, "Next", "M6 2.5 11.5 8 6 13.5")}
+                <nav class="turns" aria-label=say!(counter::other_cards)>
+                    {link(Way::Back, say!(counter::previous), "M10 2.5 4.5 8l5.5 5.5")}
+                    {link(Way::On, say!(counter::next), "M6 2.5 11.5 8 6 13.5")}
                 </nav>
             }
             .into_any()
