@@ -22,7 +22,7 @@ mod till;
 
 pub use book_file::{FORMAT, MAX_BYTES, VERSION, read, take_in, write};
 pub use book_file_error::{BookFileError, Fault, Place};
-pub use offers_csv::{Lack, offer_columns, write_offers};
+pub use offers_csv::{Column, Lack, Said, write_offers};
 pub use preview::{Counts, Preview, preview};
 pub use reading::{Reading, text};
 pub use salvage::{LeftOut, TakenIn, WhyLeftOut};

@@ -14,6 +14,7 @@ use super::today::today;
 use crate::app::history::Step;
 use crate::backup::copies::{self, Copies, CopyStatus, DeviceFile};
 use crate::backup::restore_points;
+use crate::say;
 use crate::store::{Backing, Drawer, Saving};
 use crate::words;
 
@@ -44,25 +45,25 @@ pub fn beside() -> AnyView {
             <div class="aside" role="status">
                 <p>{sentence}</p>
                 <button class="button" on:click=press(move || library.save_copy(state))>
-                    "Save a copy"
+                    {say!(book::save_copy)}
                 </button>
                 <button
                     class="quiet"
                     on:click=press(move || library.copies.update(|copies| copies.put_off = true))
                 >
-                    "Later"
+                    {say!(book::copy_later)}
                 </button>
             </div>
         }
         .into_any(),
         Line::AskAgain => view! {
             <div class="aside" role="status">
-                <p>{words::copies::ASK_AGAIN}</p>
+                <p>{words::copies::ask_again()}</p>
                 <button class="button" on:click=press(move || device_file::allow(library, state))>
-                    "Allow writing"
+                    {say!(book::allow_saving)}
                 </button>
                 <button class="quiet" on:click=press(move || device_file::stop(library))>
-                    "Stop copies"
+                    {say!(book::stop_copies)}
                 </button>
             </div>
         }
@@ -71,10 +72,10 @@ pub fn beside() -> AnyView {
             <div class="aside" role="status">
                 <p>{sentence}</p>
                 <button class="button" on:click=press(move || device_file::choose(library, state))>
-                    "Choose a file"
+                    {say!(book::choose_file)}
                 </button>
                 <button class="quiet" on:click=press(move || device_file::stop(library))>
-                    "Stop copies"
+                    {say!(book::stop_copies)}
                 </button>
             </div>
         }

@@ -8,10 +8,13 @@ use web_sys::{Blob, BlobPropertyBag, File, HtmlAnchorElement, Url};
 
 use crate::book::Book;
 use crate::exchange::{self, BookFileError, MAX_BYTES, Reading, TakenIn};
+use crate::say;
 use crate::words;
 
 /// Said of a file that the browser does not hand over.
-pub const UNREAD: &str = "The file could not be read. Choose it again.";
+pub fn unread() -> &'static str {
+    say!(book::file_not_read)
+}
 
 /// Bytes read at a time, and the milliseconds after which the page gets its turn.
 const PIECE: usize = 16_000;
@@ -39,13 +42,13 @@ pub async fn book_of(file: &File, progress: impl Fn(usize)) -> Result<TakenIn, S
     if is_too_large(file) {
         return Err(said(BookFileError::TooLarge { bytes: file.size() as usize }));
     }
-    let bytes = bytes_of(file).await.ok_or_else(|| UNREAD.to_string())?;
+    let bytes = bytes_of(file).await.ok_or_else(|| unread().to_string())?;
     let mut reading = exchange::text(&bytes).and_then(Reading::of).map_err(said)?;
     loop {
         let until = Date::now() + TURN;
         while Date::now() < until {
             if let Some(taken) = reading.go_on(PIECE).map_err(said)? {
-                return Ok(taken);
+                return Ok(taken.or_named(say!(book::repaired_book)));
             }
         }
         progress(reading.done());

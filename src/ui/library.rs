@@ -23,6 +23,7 @@ use crate::backup::copies::{self, Copies};
 use crate::backup::restore_points::{Moment, Why};
 use crate::book::{Book, BookId};
 use crate::foundation::measure::Date;
+use crate::say;
 use crate::store::{Backing, Fault, IndexedDb, Listed, Saving, Shelf, cache_note, first_paint};
 
 pub use core::{Leaving, Phase, Way};
@@ -361,7 +362,7 @@ impl Device for Browser {
 
 /// Reads the demo book by the same importer as any file, which comes with the second part.
 async fn fetch_demo(later: Later) -> Result<Book, String> {
-    let lost = |_| "The demo book could not be loaded. Go online once, then try again.".to_string();
+    let lost = |_| say!(first::sample_book_missing).to_string();
     let response = JsFuture::from(window().fetch_with_str(DEMO)).await.map_err(lost)?;
     let text = response.unchecked_into::<web_sys::Response>().text().map_err(lost)?;
     let text = JsFuture::from(text).await.map_err(lost)?.as_string().unwrap_or_default();

@@ -37,6 +37,7 @@ mod welcome;
 
 use leptos::prelude::*;
 
+use crate::say;
 use library::{Library, Phase};
 
 pub use later::{Load, PARTS, Parts};

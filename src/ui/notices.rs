@@ -11,6 +11,7 @@ use super::lock::Lock;
 use super::saving::SavingTrouble;
 use super::state::AppState;
 use super::update::UpdateNotice;
+use crate::say;
 use crate::store::{Fault, Saving};
 use crate::words;
 
@@ -78,10 +79,10 @@ fn Leaving() -> impl IntoView {
     });
     let anyway = text(move || {
         let anyway = match library.leaving.get() {
-            Some(Leaving::Delete) => "Delete anyway",
-            Some(Leaving::Update) => "Update anyway",
-            Some(Leaving::Switch) => "Switch anyway",
-            Some(Leaving::Close) | None => "Close anyway",
+            Some(Leaving::Delete) => say!(book::delete_anyway),
+            Some(Leaving::Update) => say!(book::update_anyway),
+            Some(Leaving::Switch) => say!(book::switch_anyway),
+            Some(Leaving::Close) | None => say!(book::close_anyway),
         };
         anyway.to_string()
     });
@@ -98,16 +99,16 @@ fn Leaving() -> impl IntoView {
         <div class="notice notice-trouble notice-asking" role="alert">
             <p>{lost} " " {why}</p>
             <button class="button" hidden=hopeless on:click=press(move || library.retry())>
-                "Try again"
+                {say!(common::try_again)}
             </button>
             <button class="button" hidden=locked on:click=press(move || library.save_copy(state))>
-                "Save a copy"
+                {say!(book::save_copy)}
             </button>
             <button class="button" on:click=press(move || library.leave_anyway())>
                 {anyway}
             </button>
             <button class="main" on:click=press(move || library.stay())>
-                "Stay here"
+                {say!(book::stay_here)}
             </button>
         </div>
     }

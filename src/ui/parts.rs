@@ -10,8 +10,8 @@ use super::live::{live, press, text};
 use super::state::AppState;
 use crate::app::route::Route;
 use crate::book::Key;
-
 use crate::drink::ledger::OfferStatus;
+use crate::say;
 use crate::words;
 use crate::working::Shown;
 
@@ -91,7 +91,8 @@ pub fn figures(list: impl Fn() -> Vec<Named> + Send + Sync + 'static) -> AnyView
 /// The warning statement of untreated juice as a label carries it: WARNING in bold capitals, set
 /// off by hairlines (21 CFR 101.17(g)(5) and (6)).
 pub fn warning_box() -> AnyView {
-    let (warning, rest) = words::UNTREATED_JUICE.split_once(':').unwrap_or(("", words::UNTREATED_JUICE));
+    let said = crate::say!(labels::untreated_juice_warning);
+    let (warning, rest) = said.split_once(':').unwrap_or(("", said));
     view! {
         <p class="warning-box">
             <strong>{warning}</strong>
@@ -130,7 +131,7 @@ pub fn TakeOut(
     /// Takes it out.
     on_click: impl Fn() + 'static,
 ) -> impl IntoView {
-    let words = text(move || format!("Take out {}", name.get()));
+    let words = text(move || say!(book::remove_named, name = name.get()));
     view! {
         <button class="quiet take-out" on:click=press(on_click)>
             <svg viewBox="0 0 16 16" aria-hidden="true">
@@ -189,8 +190,8 @@ pub fn page_of(
         } else {
             view! {
                 <Back to=back name=name />
-                <h1>"Not in the book"</h1>
-                <p class="hollow">"If it was removed here, Undo brings it back; if in another tab, undo it there."</p>
+                <h1>{say!(book::not_in_book)}</h1>
+                <p class="hollow">{say!(book::not_in_book_about)}</p>
             }
             .into_any()
         }

@@ -12,6 +12,7 @@ use super::state::AppState;
 use super::steps::reach;
 use super::update::{Update, UpdateNotice};
 use crate::book::BookId;
+use crate::say;
 use crate::store::{ConflictReason, Fault, Saving};
 use crate::words;
 
@@ -21,9 +22,9 @@ pub fn SavingMark() -> impl IntoView {
     let (saving, notices) = (Library::here().saving, Notices::here());
     let words = text(move || {
         let words = match saving.get() {
-            Saving::Saved { .. } => "Saved",
-            Saving::Saving { .. } => "Saving",
-            Saving::NotSaved { .. } | Saving::InConflict { .. } => "Not saved",
+            Saving::Saved { .. } => say!(first::saved),
+            Saving::Saving { .. } => say!(first::saving),
+            Saving::NotSaved { .. } | Saving::InConflict { .. } => say!(first::not_saved),
         };
         words.to_string()
     });
@@ -53,7 +54,14 @@ pub fn UpdateMark() -> impl IntoView {
     let (update, notices) = (Update::here(), Notices::here());
     when(
         move || update.is_ready(),
-        move || view! { <button class="quiet" on:click=press(move || notices.turn())>"Update"</button> }.into_any(),
+        move || {
+            view! {
+                <button class="quiet" on:click=press(move || notices.turn())>
+                    {say!(first::update)}
+                </button>
+            }
+            .into_any()
+        },
     )
 }
 
@@ -95,13 +103,13 @@ pub fn SavingTrouble() -> impl IntoView {
             view! {
                 <div class="notice notice-trouble" role="alert">
                     <p>{sentence}</p>
-                    {way_out(again, "Try again", move || library.retry())}
-                    {way_out(decides, "Keep mine", move || library.keep_mine())}
-                    {way_out(decides, "Take theirs", move || library.take_theirs())}
-                    {way_out(lost, "Keep as a new book", move || library.keep_as_new(state.book.get_untracked()))}
+                    {way_out(again, say!(common::try_again), move || library.retry())}
+                    {way_out(decides, say!(book::keep_mine), move || library.keep_mine())}
+                    {way_out(decides, say!(book::take_theirs), move || library.take_theirs())}
+                    {way_out(lost, say!(book::save_as_new_book), move || library.keep_as_new(state.book.get_untracked()))}
                     {way_out(
                         move || !lock.is_on(),
-                        "Save a copy as a file",
+                        say!(book::save_copy),
                         move || library.save_copy(state),
                     )}
                 </div>
@@ -135,8 +143,8 @@ pub fn Stuck(
     let sentence = words::fault(&fault);
     let no_storage = fault == Fault::NoStorage;
     let heading = match fault {
-        Fault::Damaged(_) => "Brimwright cannot open this book",
-        _ => "Brimwright cannot open your books",
+        Fault::Damaged(_) => say!(first::damaged_book),
+        _ => say!(first::books_not_open),
     };
     let (damaged, wanted) = (RwSignal::new(None::<BookId>), RwSignal::new(false));
     let armed = RwSignal::new(false);
@@ -164,22 +172,22 @@ pub fn Stuck(
                     hidden=locked
                     on:click=press(move || save_text("brimwright-stored-book.txt", "text/plain", &stored))
                 >
-                    "Save what is stored"
+                    {say!(first::save_stored_data)}
                 </button>
                 <button class="button" on:click=press(move || {
                     wanted.set(true);
                     later.ask();
                 })>
-                    "See what is whole"
+                    {say!(first::show_readable_parts)}
                 </button>
                 <button class="button" on:click=press(move || library.go(Way::Close))>
-                    "Open another book"
+                    {say!(first::open_other_book)}
                 </button>
                 <button class="quiet" hidden=locked on:click=press(move || {
                     armed.set(true);
                     later.ask();
                 })>
-                    "Delete this book"
+                    {say!(first::delete_book)}
                 </button>
             </p>
             {when(move || armed.get() && later.parts().is_none(), waiting)}
@@ -204,10 +212,10 @@ pub fn Stuck(
             </p>
             <p class="actions">
                 <button class="button" on:click=press(load_again)>
-                    "Try again"
+                    {say!(common::try_again)}
                 </button>
                 <button class="button" hidden=!no_storage on:click=press(move || library.go_on_without_saving())>
-                    "Go on without saving"
+                    {say!(first::go_on_without_saving)}
                 </button>
             </p>
             {ways}
@@ -229,10 +237,10 @@ pub fn before_deleting(
                 <p>{words::restore_points::before_deleting(name().as_deref())}</p>
                 <p class="actions">
                     <button class="button" on:click=press(delete)>
-                        "Delete it from this device"
+                        {say!(first::delete_from_device)}
                     </button>
                     <button class="main" on:click=press(move || armed.set(false))>
-                        "Keep it"
+                        {say!(common::cancel)}
                     </button>
                 </p>
             </div>
@@ -254,7 +262,7 @@ pub fn without_a_copy(library: Library) -> AnyView {
             view! {
                 <p class="actions">
                     <button class="button" on:click=press(for_good)>
-                        "Delete without a copy"
+                        {say!(first::delete_without_copy)}
                     </button>
                 </p>
             }

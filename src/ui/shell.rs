@@ -15,6 +15,7 @@ use super::state::AppState;
 use super::steps::{Steps, reach};
 use crate::app::history::Reach;
 use crate::app::route::{Place, Route};
+use crate::say;
 use crate::store::first_paint;
 
 /// The frame around the screens.
@@ -60,7 +61,7 @@ pub fn Shell() -> impl IntoView {
 fn Frame(route: ReadSignal<Route>, locked: Signal<bool>, shown: Memo<Option<Route>>) -> impl IntoView {
     let (later, steps) = (Later::here(), expect_context::<Steps>());
     view! {
-        <a class="skip" href="#main">"To the content"</a>
+        <a class="skip" href="#main">{say!(first::skip_to_content)}</a>
         <div class="frame" class:frame-locked=locked>
             <Bar route locked />
             <div class="stage">
@@ -100,7 +101,7 @@ fn Bar(route: ReadSignal<Route>, locked: Signal<bool>) -> impl IntoView {
         }
     };
     view! {
-        <nav class="bar" aria-label="Places" hidden=locked>
+        <nav class="bar" aria-label=say!(first::places) hidden=locked>
             <ul>{Place::ALL.into_iter().map(item).collect_view()}</ul>
         </nav>
     }
@@ -137,7 +138,7 @@ fn Head() -> impl IntoView {
     Effect::new(move |_| name.with(|name| first_paint::note_name(name)));
     let invented = when(
         move || state.book.with(|book| book.settings().invented),
-        || view! { <span class="tag">"invented data"</span> }.into_any(),
+        || view! { <span class="tag">{say!(first::sample_data)}</span> }.into_any(),
     );
     view! {
         <header class="head">
@@ -149,22 +150,24 @@ fn Head() -> impl IntoView {
             <UpdateMark />
             <div class="head-steps">
                 <StepButton
-                    what="Undo"
+                    name=say!(common::undo)
+                    titled=|change| say!(first::undo_change, change = change)
                     shape="M9 5 4 10l5 5M4.5 10H14a5.5 5.5 0 0 1 0 11h-3"
                     step=text(move || state.history.with(|it| it.undo_name(reach(lock)).unwrap_or_default().to_string()))
                     walk=move || walk(|parts| parts.undo)
                 />
                 <StepButton
-                    what="Redo"
+                    name=say!(common::redo)
+                    titled=|change| say!(first::redo_change, change = change)
                     shape="M15 5l5 5-5 5M19.5 10H10a5.5 5.5 0 0 0 0 11h3"
                     step=text(move || state.history.with(|it| it.redo_name(reach(lock)).unwrap_or_default().to_string()))
                     walk=move || walk(|parts| parts.redo)
                 />
-                <button class="quiet" title="All steps" aria-haspopup="dialog" on:click=press(list)>
+                <button class="quiet" title=say!(first::all_changes) aria-haspopup="dialog" on:click=press(list)>
                     <svg viewBox="0 0 24 24" aria-hidden="true">
                         <path d="M4 6h3M4 12h3M4 18h3M10 6h10M10 12h10M10 18h10" />
                     </svg>
-                    <span>"Steps"</span>
+                    <span>{say!(first::changes)}</span>
                 </button>
             </div>
             <Walked />
@@ -184,7 +187,7 @@ fn Walked() -> impl IntoView {
         <div class="head-said" class:head-done=done role="status">
             <p>{sentence}</p>
             <button class="quiet" hidden=none on:click=press(move || said.set(None))>
-                "Close"
+                {say!(common::close)}
             </button>
         </div>
     }
@@ -193,19 +196,20 @@ fn Walked() -> impl IntoView {
 /// Undo or Redo; named after the step that it walks over.
 #[component]
 fn StepButton(
-    what: &'static str,
+    name: &'static str,
+    titled: fn(&str) -> String,
     shape: &'static str,
     step: Signal<String>,
     walk: impl Fn() + 'static,
 ) -> impl IntoView {
     let none = Signal::derive(move || step.with(String::is_empty));
-    let title = text(move || step.with(|step| format!("{what}: {step}")));
+    let title = text(move || step.with(|step| titled(step)));
     view! {
         <button class="quiet" disabled=none title=title on:click=press(walk)>
             <svg viewBox="0 0 24 24" aria-hidden="true">
                 <path d=shape />
             </svg>
-            <span>{what}</span>
+            <span>{name}</span>
         </button>
     }
 }

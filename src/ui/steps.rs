@@ -11,6 +11,7 @@ use super::state::AppState;
 use super::today::moment;
 use crate::app::history::{Listed, Reach, Stands};
 use crate::app::route::Route;
+use crate::say;
 use crate::words;
 
 /// Whether the list of steps is open.
@@ -51,7 +52,7 @@ pub fn sheet(route: ReadSignal<Route>) -> AnyView {
     });
     let title = view! {
         <h2 id=TITLE tabindex="-1">
-            "Steps"
+            {say!(first::changes)}
         </h2>
     };
     let list = live(move || {
@@ -64,7 +65,7 @@ pub fn sheet(route: ReadSignal<Route>) -> AnyView {
             ().into_any()
         }
     });
-    sheet_of("Steps", move || open.get(), move || open.set(false), title.into_any(), list)
+    sheet_of(say!(first::changes), move || open.get(), move || open.set(false), title.into_any(), list)
 }
 
 /// The steps up to one, the last first.
@@ -73,10 +74,10 @@ fn listed(last: Option<&str>) -> AnyView {
     let mut steps = state.history.with(|history| state.book.with(|book| history.list(book, reach(Lock::here()))));
     steps.retain(|step| Some(step.id.as_str()) <= last);
     if steps.is_empty() {
-        return view! { <p class="hollow">"Nothing was changed yet. What you change is listed here."</p> }.into_any();
+        return view! { <p class="hollow">{say!(book::no_changes_yet)}</p> }.into_any();
     }
     view! {
-        <p class="soft">"The last step first. Undo one by itself where nothing later hangs on it."</p>
+        <p class="soft">{say!(book::changes_about)}</p>
         <ol class="steps">{steps.into_iter().map(|step| row(state, step)).collect_view()}</ol>
     }
     .into_any()
@@ -86,7 +87,7 @@ fn row(state: AppState, step: Listed) -> AnyView {
     let when = moment(step.at);
     let said = match &step.stands {
         Stands::Free => String::new(),
-        Stands::TakenBack => "Undone".to_string(),
+        Stands::TakenBack => say!(book::undone).to_string(),
         Stands::Under(later) => {
             let later: Vec<(String, String)> = later.iter().map(|(name, at)| (name.clone(), moment(*at))).collect();
             words::steps::take_back_first(&later)
@@ -96,7 +97,7 @@ fn row(state: AppState, step: Listed) -> AnyView {
         }
     };
     let of = state.book.with_untracked(|book| words::steps::of(&step.name, step.of, book));
-    let label = format!("{}, {when}", words::steps::undo_of(&step.name));
+    let label = say!(book::undo_change_at, change = &step.name, when = &when);
     let undo = (step.stands == Stands::Free).then(|| {
         let (id, name) = (step.id.clone(), step.name.clone());
         let take_back = move || {
@@ -105,7 +106,7 @@ fn row(state: AppState, step: Listed) -> AnyView {
         };
         view! {
             <button class="button" aria-label=label on:click=press(take_back)>
-                "Undo"
+                {say!(common::undo)}
             </button>
         }
     });
@@ -116,7 +117,7 @@ fn row(state: AppState, step: Listed) -> AnyView {
                 <span class="soft">{of}</span>
                 <span class="soft">{when}</span>
                 <span class="soft">{said}</span>
-                {step.too_large.then(|| view! { <span class="soft">{words::steps::TOO_LARGE}</span> })}
+                {step.too_large.then(|| view! { <span class="soft">{crate::say!(refusals::too_large_to_keep)}</span> })}
             </p>
             {undo}
         </li>

@@ -8,6 +8,7 @@ use super::lock::Lock;
 use super::state::AppState;
 use crate::app::route::Route;
 use crate::app::unfinished::Begun;
+use crate::say;
 
 /// What was begun on other screens than the one that is open; nothing at the locked Counter.
 pub fn elsewhere(route: ReadSignal<Route>) -> AnyView {
@@ -24,10 +25,10 @@ pub fn elsewhere(route: ReadSignal<Route>) -> AnyView {
             <div class="notice" role="status">
                 <p>{needs}</p>
                 <a class="button" href=address>
-                    "Finish now"
+                    {say!(book::finish_now)}
                 </a>
                 <button class="quiet" on:click=press(discard)>
-                    "Discard"
+                    {say!(book::discard_draft)}
                 </button>
             </div>
         }

@@ -6,6 +6,7 @@ use wasm_bindgen::closure::Closure;
 
 use super::library::{Library, Way};
 use super::live::{press, when};
+use crate::say;
 
 /// Said by the start script when a new version waits.
 const READY: &str = "brimwright-update-ready";
@@ -46,12 +47,12 @@ pub fn UpdateNotice() -> impl IntoView {
         move || {
             view! {
                 <div class="notice" role="status">
-                    <p>"A new version of Brimwright is ready. Your book stays as it is."</p>
+                    <p>{say!(first::version_ready)}</p>
                     <button class="button" on:click=press(move || library.go(Way::Update))>
-                        "Use it now"
+                        {say!(first::update_now)}
                     </button>
                     <button class="quiet" on:click=press(move || update.0.set(false))>
-                        "Later"
+                        {say!(first::update_later)}
                     </button>
                 </div>
             }

@@ -8,6 +8,7 @@ use super::live::{live, press, text, trouble, when};
 use super::state::AppState;
 use super::today::moment;
 use super::update::UpdateNotice;
+use crate::say;
 use crate::store::{BookEntry, Listed};
 use crate::words;
 
@@ -30,21 +31,21 @@ pub fn Welcome() -> impl IntoView {
             <UpdateNotice />
         </div>
         <main class="welcome">
-            <h1>"Brimwright"</h1>
-            <p class="welcome-line">"Size, cost and price your drinks. On this device, also without a network."</p>
+            <h1>{say!(first::app_name)}</h1>
+            <p class="welcome-line">{say!(first::tagline)}</p>
             {trouble(move || removed().then(|| library.kept.with(|kept| words::restore_points::removed(&kept.removed))))}
             {when(
                 move || !library.books.with(Vec::is_empty),
-                || view! { <h2>"Your books"</h2> <Books /> }.into_any(),
+                || view! { <h2>{say!(first::your_books)}</h2> <Books /> }.into_any(),
             )}
             <div class="welcome-ways">
                 <button class="welcome-way" on:click=press(move || library.start_empty())>
-                    <strong>"Start an empty book"</strong>
-                    <span>"What you buy, what you pour into, what you mix: three steps to a first price."</span>
+                    <strong>{say!(first::start_book)}</strong>
+                    <span>{say!(first::start_book_about)}</span>
                 </button>
                 <button class="welcome-way" on:click=press(move || library.open_demo())>
-                    <strong>"Look around in Marrowgate Juice Hall"</strong>
-                    <span>"A demo book with 14 drinks. Town, shop, suppliers and prices are invented."</span>
+                    <strong>{say!(first::look_around)}</strong>
+                    <span>{say!(first::look_around_about)}</span>
                 </button>
             </div>
             {when(move || library.leaving.with(Option::is_some) && later.parts().is_none(), waiting)}
@@ -54,7 +55,7 @@ pub fn Welcome() -> impl IntoView {
                 move || {
                     view! {
                         <button class="quiet" on:click=press(move || wanted.set(true))>
-                            "Open a file or a deleted book"
+                            {say!(first::find_other_books)}
                         </button>
                     }
                     .into_any()
@@ -65,9 +66,7 @@ pub fn Welcome() -> impl IntoView {
                 (true, None) => waiting(),
                 (false, _) => ().into_any(),
             })}
-            <p class="soft">
-                "Nothing leaves this device: no sign-up, no tracking. Figures are only as right as what is entered, and are no legal, tax or food-safety advice."
-            </p>
+            <p class="soft">{[say!(first::data_stays_here), say!(first::no_advice)].join(" ")}</p>
         </main>
     }
 }
@@ -78,7 +77,7 @@ fn name(library: Library, open: Option<AppState>, entry: &BookEntry) -> AnyView 
     match open.filter(|_| is_open) {
         Some(state) => {
             let name = text(move || state.book.with(|book| book.settings().name.clone()));
-            view! { <span>{name}</span> <span class="tag open-now">"open"</span> }.into_any()
+            view! { <span>{name}</span> <span class="tag open-now">{say!(first::open_now)}</span> }.into_any()
         }
         None => view! { <span>{entry.name.clone()}</span> }.into_any(),
     }
@@ -94,7 +93,7 @@ pub fn Books() -> impl IntoView {
             <li>
                 <button class="button book" on:click=press(move || library.go(Way::Open(entry.id)))>
                     {name(library, open, &entry)}
-                    {entry.invented.then(|| view! { <span class="tag">"invented data"</span> })}
+                    {entry.invented.then(|| view! { <span class="tag">{say!(first::sample_data)}</span> })}
                     <span class="soft">{words::keeping::told_apart(&entry, entry.changed.map(moment))}</span>
                 </button>
             </li>
@@ -109,7 +108,7 @@ pub fn Books() -> impl IntoView {
             view! {
                 <li>
                     <button class="button book" on:click=open disabled=id.is_none()>
-                        "A book that cannot be read"
+                        {say!(first::damaged_book)}
                     </button>
                 </li>
             }

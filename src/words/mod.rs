@@ -14,6 +14,7 @@ mod faults;
 mod ingredient_list;
 mod jumps;
 pub mod keeping;
+mod kinds;
 mod labels;
 mod levers;
 mod market;
@@ -44,58 +45,56 @@ mod working;
 pub mod yield_log;
 
 pub use allergens::{
-    PARTS_NAME_MORE, TREE_NUTS, allergen, allergen_in_european_union, allergen_in_united_states, allergen_to_mark,
-    allergens, allergens_by_law, also_declare, besides_the_nine, used_around,
+    allergen, allergen_in_european_union, allergen_in_united_states, allergen_to_mark, allergens, allergens_by_law,
+    also_declare, besides_the_nine, tree_nuts, used_around,
 };
 pub use batches::{
-    BEST_USE, Batches, DEDUCT, batch_deleted, batch_stands, counted, deducted, not_planned, number_of, station,
+    Batches, batch_deleted, batch_stands, counted, deducted, not_planned, number_of, station,
 };
 pub use book_files::{book_file_error, import_changes};
 pub use choices::{
-    drink_kind, fill_rule, ice_place, keep_refrigerated, known, offer_status, packaging_part, produce, scaling,
+    drink_kind, fill_rule, ice_place, ice_use, keep_refrigerated, known, offer_status, packaging_part, produce, scaling,
     service, stage, system, tax_place, treatment,
 };
-pub use costs::{TARGET_MARGIN, cost_basis, part};
+pub use costs::{cost_basis, part, target_margin};
 pub use dates::{DateStyle, DayPattern, Piece, TimePattern, day, short_day, time_of_day};
 pub use faults::fault;
 pub use ingredient_list::{Run, ingredient_list, listed_name};
 pub use jumps::{jump, left_doubtful};
 pub use labels::{
-    BY_THE_GLASS, HAS_A_FILL_TARGET, HOW_JUICE_IS_COUNTED, KEEPING_NOT_ENTERED, NOT_REPEATED, SIZE_INCLUDES_ICE,
-    SOLD_TO_A_BUSINESS, THICK, UNTREATED_JUICE, WARNING_SHEET, caution, keeping, label_error, name_with_juice,
-    net_contents, net_source, not_on_this_page, percent_juice,
+    also_needed, caution, keeping, label_error, name_with_juice, net_contents, net_contents_from, percent_juice,
 };
-pub use levers::{lever, lever_advice, lever_change, why_not};
-pub use market::{MARKET_CAUTION, OLD_PRICE, against_curve, curve, day_ahead, day_too_early, market, no_curve};
+pub use levers::{lever, lever_advice, lever_change, lever_set};
+pub use market::{against_curve, curve, day_ahead, day_too_early, market, market_caution, no_curve};
 pub use offer_errors::{fill_error, offer_error, price_error, scale_error};
-pub use offers_csv::offers_csv;
+pub use offers_csv::{offers_column, offers_csv};
 pub use packaged::{
-    ALLOWED_VARIATION, INVENTED_VARIATION, accepted_share, fill_rule_means, fill_target_means, fill_to_means,
-    measured_at, packaged_cautions, packaged_error,
+    accepted_share, fill_rule_means, fill_target_means, fill_to_means, measured_at, packaged_cautions, packaged_error,
 };
-pub use plans::{HOW_MANY_SIZES, Plans, SAME_NUMBER_OF_DRINKS, plan_name, sizes, sizes_within};
+pub use plans::{Plans, plan_name, sizes};
 pub use reading::{example, read_error};
-pub use refusals::{CHOOSE_INSTEAD, called, called_first, refusal};
+pub use refusals::{called, called_first, refusal};
 pub use sales::{
     bad_row, batch, not_counted, taken_in, till_error, to_take_in, unknown_sales, week, week_working, weekly_working,
     weeks_averaged,
 };
 pub use salvage::{further_not_taken, not_taken};
-pub use sheets::{FOR_THE_OWNER, SIZES_INCLUDE_ICE, per_volume, per_volume_means, tax};
+pub use sheets::{per_volume, per_volume_means, tax};
 pub use sizes::{compared, largest_part, left_out, mean_price, scope, size_step, what_if_error};
 pub use speaker::Speaker;
 pub use tolerances::{tolerance_rule, tolerance_source};
-pub use trials::{TRIAL_CAUTION, trial_difference, trial_how, trial_interval, trial_left_out, verdict, verdict_means};
+pub use trials::{trial_caution, trial_difference, trial_how, trial_interval, trial_left_out, verdict, verdict_means};
 pub use working::Working;
 
 use crate::foundation::measure::{Exact, Overflow, Share};
+use crate::say;
 
 /// What arithmetic refused, as a sentence.
 pub fn overflow(overflow: Overflow) -> String {
     match overflow {
-        Overflow::TooLarge => "The numbers are too large to compute with. Check for a digit too many.",
-        Overflow::DivisionByZero => "Something here is zero that must not be. Check contents, yields and fills.",
-        Overflow::RootOfNegative => "Something here is below zero that must not be. Check for a minus sign.",
+        Overflow::TooLarge => say!(first::numbers_too_large),
+        Overflow::DivisionByZero => say!(first::zero_not_allowed),
+        Overflow::RootOfNegative => say!(first::below_zero_not_allowed),
     }
     .to_string()
 }
@@ -103,12 +102,6 @@ pub fn overflow(overflow: Overflow) -> String {
 /// A count as sentences of the engine write it: "20,000".
 fn number(count: usize) -> String {
     Speaker::plain().number(Exact::new(i64::try_from(count).unwrap_or(i64::MAX), 0))
-}
-
-/// A text as it stands at the beginning of a sentence.
-fn capital(text: &str) -> String {
-    let mut signs = text.chars();
-    signs.next().into_iter().flat_map(char::to_uppercase).chain(signs.as_str().chars()).collect()
 }
 
 /// A share as sentences of the engine write it, to 0.1 %.

@@ -1,6 +1,7 @@
 //! Why a typed text was not taken.
 
 use crate::foundation::measure::{Dimension, ReadError, System, Unit};
+use crate::say;
 
 /// An amount that could be typed: "12 fl oz", "330 mL".
 pub fn example(unit: Unit, system: System) -> String {
@@ -11,44 +12,41 @@ pub fn example(unit: Unit, system: System) -> String {
 /// The sentence for a text that was not taken; `example` is one that would be.
 pub fn read_error(error: &ReadError, example: &str) -> String {
     match error {
-        ReadError::Empty => format!("This is empty. Type a number, such as {example}."),
-        ReadError::NotANumber { text } => format!("“{text}” is not a number. Type digits, such as {example}."),
+        ReadError::Empty => say!(book::typed_nothing, example = example),
+        ReadError::NotANumber { text } => say!(book::not_a_number, text = text, example = example),
         ReadError::Ambiguous { text, as_thousands, as_decimals } => {
-            format!("“{text}” could mean two numbers. Type {as_thousands} or {as_decimals}.")
+            say!(book::two_numbers, text = text, thousands = as_thousands, decimals = as_decimals)
         }
-        ReadError::UnknownUnit { unit } => {
-            format!("“{unit}” is not a unit known here. Use one such as fl oz, mL, cup, lb, oz, g or ea: {example}.")
-        }
-        ReadError::NotALength { unit } => {
-            format!("“{unit}” is not a unit of length known here. Use mm, cm or in, such as {example}.")
-        }
-        ReadError::NotATemperature { unit } => {
-            format!("“{unit}” is not a scale of temperature known here. Use °F or °C, such as {example}.")
-        }
-        ReadError::WrongKind { unit, wanted } => {
-            let wanted: Vec<&str> = wanted.iter().map(|dimension| kind(*dimension)).collect();
-            format!(
-                "“{unit}” measures {}; here {} is needed, such as {example}.",
-                kind(unit.dimension()),
-                wanted.join(" or ")
-            )
-        }
-        ReadError::NotOneAmount { text } => {
-            format!("“{text}” is not one amount. Type a number and its unit, such as {example}.")
-        }
-        ReadError::NotAnEnding { text } => {
-            format!("“{text}” is not an ending. Type endings with blanks between them, such as .00 .50 .95.")
-        }
-        ReadError::Negative => format!("This cannot be below zero. Type it without the minus sign: {example}."),
-        ReadError::TooLarge => "That is more than nine digits. Check for a digit too many.".to_string(),
-        ReadError::TooFine => "That is finer than six digits after the decimal sign. Round it to six.".to_string(),
+        ReadError::UnknownUnit { unit } => say!(book::unknown_unit, unit = unit, example = example),
+        ReadError::NotALength { unit } => say!(book::not_a_length, unit = unit, example = example),
+        ReadError::NotATemperature { unit } => say!(book::not_a_temperature, unit = unit, example = example),
+        ReadError::WrongKind { unit, wanted } => [is(*unit), type_one(wanted, example)].join(" "),
+        ReadError::NotOneAmount { text } => say!(book::not_one_amount, text = text, example = example),
+        ReadError::NotAnEnding { text } => say!(book::not_an_ending, text = text),
+        ReadError::Negative => say!(book::no_minus, example = example),
+        ReadError::TooLarge => say!(book::too_many_digits).to_string(),
+        ReadError::TooFine => say!(book::too_many_decimals).to_string(),
     }
 }
 
-const fn kind(dimension: Dimension) -> &'static str {
-    match dimension {
-        Dimension::Volume => "a volume",
-        Dimension::Mass => "a weight",
-        Dimension::Count => "a number of pieces",
+/// What a unit measures.
+fn is(unit: Unit) -> String {
+    match unit.dimension() {
+        Dimension::Volume => say!(book::unit_of_volume, unit = unit.symbol()),
+        Dimension::Mass => say!(book::unit_of_weight, unit = unit.symbol()),
+        Dimension::Count => say!(book::unit_of_count, unit = unit.symbol()),
+    }
+}
+
+/// What to type instead.
+fn type_one(wanted: &[Dimension], example: &str) -> String {
+    match wanted {
+        [Dimension::Volume] => say!(book::type_a_volume, example = example),
+        [Dimension::Mass] => say!(book::type_a_weight, example = example),
+        [Dimension::Count] => say!(book::type_pieces, example = example),
+        [Dimension::Volume, Dimension::Mass] | [Dimension::Mass, Dimension::Volume] => {
+            say!(book::type_volume_or_weight, example = example)
+        }
+        _ => say!(book::type_an_amount, example = example),
     }
 }

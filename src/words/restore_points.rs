@@ -1,109 +1,109 @@
 //! Restore points, deleted books and lost ones.
 
-use super::{day, short_day};
+use super::{day, number, short_day};
 use crate::backup::restore_points::{BringBackError, DAYS, DELETED_DAYS, MOST_BYTES, POINTS, Point, Why};
 use crate::book::Book;
 use crate::foundation::measure::Date;
+use crate::say;
 use crate::store::Fault;
 
 /// Said where there are no points yet.
-pub const NONE_YET: &str = "None yet. The first change of a day makes one.";
+pub fn none_yet() -> &'static str {
+    say!(book::no_points_yet)
+}
 
 /// Said where a point is asked for that had to go in the meantime.
-pub const WENT: &str = "This restore point is not kept any more. Choose another.";
+pub fn went() -> &'static str {
+    say!(book::point_gone)
+}
 
 /// Said before a book is deleted.
 pub fn before_deleting(name: Option<&str>) -> String {
-    let book = name.map_or("It".to_string(), |name| format!("“{name}”"));
-    format!("{book} is kept under Deleted books for 30 days. Save it as a file to keep it longer.")
+    let days = days(DELETED_DAYS);
+    match name {
+        Some(name) => say!(first::book_kept_days, book = name, days = days),
+        None => say!(first::damaged_book_kept_days, days = days),
+    }
 }
 
 /// Said of a book that was to be opened and is gone.
-pub const DELETED_ELSEWHERE: &str = "That book was deleted in another tab. Look for it under Deleted books.";
-
-/// What there is to do about books that the browser removed.
-const WAYS_BACK: &str = "Open your last saved file, or start again.";
+pub fn deleted_elsewhere() -> &'static str {
+    say!(first::deleted_in_other_tab)
+}
 
 /// What a point was made before.
 pub fn made_before(why: Why) -> &'static str {
     match why {
-        Why::FirstChange => "Before the first change that day",
-        Why::Import => "Before an import",
-        Why::Merge => "Before changes from two tabs were joined",
-        Why::Adoption => "Before a scenario became the menu",
-        Why::Yields => "Before weighed yields were adopted",
-        Why::Restore => "Before going back to a restore point",
-        Why::Deletion => "Before the book was deleted",
+        Why::FirstChange => say!(book::before_first_change),
+        Why::Import => say!(book::before_import),
+        Why::Merge => say!(book::before_merge),
+        Why::Adoption => say!(book::before_scenario),
+        Why::Yields => say!(book::before_yields),
+        Why::Restore => say!(book::before_restore),
+        Why::Deletion => say!(book::before_deletion),
     }
 }
 
 /// How long points are kept.
 pub fn kept() -> String {
-    let megabytes = MOST_BYTES / 1_000_000;
-    format!(
-        "Points of the last {DAYS} days stay, and the last {POINTS}. All books share {megabytes} MB: the oldest points go first."
-    )
+    let megabytes = usize::try_from(MOST_BYTES / 1_000_000).unwrap_or_default();
+    say!(book::points_kept, days = days(DAYS), points = number(POINTS), megabytes = number(megabytes))
 }
 
 /// What a point holds: "14 drinks, 45 ingredients, 102 kB".
 pub fn holds(point: &Point) -> String {
-    let kilobytes = point.bytes.div_ceil(1000);
-    format!("{}, {}, {kilobytes} kB", several(point.drinks, "drink"), several(point.ingredients, "ingredient"))
+    let kilobytes = usize::try_from(point.bytes.div_ceil(1000)).unwrap_or(usize::MAX);
+    [counts(point.drinks, point.ingredients), say!(book::point_size, kilobytes = number(kilobytes))].join(", ")
+}
+
+/// "14 drinks, 45 ingredients".
+fn counts(drinks: usize, ingredients: usize) -> String {
+    [say!(first::book_holds_drinks, drinks = drinks), say!(book::point_ingredients, ingredients = ingredients)]
+        .join(", ")
 }
 
 /// That older points had to go for this one. Returns `None` if none had to.
 pub fn made_room(point: &Point) -> Option<String> {
-    match point.made_room {
-        0 => None,
-        1 => Some("1 older point went to make room.".to_string()),
-        more => Some(format!("{more} older points went to make room.")),
-    }
+    (point.made_room > 0).then(|| say!(book::point_made_room, points = point.made_room))
 }
 
 /// That there is no point where one should have been made.
 pub fn not_made(why: Why, fault: &Fault) -> String {
-    let before = match why {
-        Why::FirstChange => "before today's first change",
-        Why::Import => "before the import",
-        Why::Merge => "before changes from two tabs were joined",
-        Why::Adoption => "before the scenario became the menu",
-        Why::Yields => "before weighed yields were adopted",
-        Why::Restore => "before you went back",
-        Why::Deletion => "before the deletion",
+    let not_made = match why {
+        Why::FirstChange => say!(book::no_point_first_change),
+        Why::Import => say!(book::no_point_import),
+        Why::Merge => say!(book::no_point_merge),
+        Why::Adoption => say!(book::no_point_scenario),
+        Why::Yields => say!(book::no_point_yields),
+        Why::Restore => say!(book::no_point_restore),
+        Why::Deletion => say!(book::no_point_deletion),
     };
-    match fault {
-        Fault::Full => format!(
-            "No restore point was made {before}: this device has no room left. Your change is saved. Make room; your next change tries again."
-        ),
-        _ => format!(
-            "No restore point was made {before}: the browser could not store it. Your change is saved; your next change tries again."
-        ),
-    }
+    let then = match fault {
+        Fault::Full => say!(book::no_point_no_room),
+        _ => say!(book::no_point_browser),
+    };
+    [not_made, then].join(" ")
 }
 
 /// When a book was deleted, and until when it is kept.
 pub fn deleted(point: &Point) -> String {
     let (on, until) = (point.at.day, point.at.day.plus_days(DELETED_DAYS));
-    format!("Deleted {}, kept until {}.", short_day(on), day(until))
+    say!(book::deleted_until, deleted = short_day(on), until = day(until))
 }
 
 /// The name of a deleted book.
 pub fn deleted_name(point: &Point) -> &str {
-    if point.name.is_empty() { "A book that cannot be read" } else { &point.name }
+    if point.name.is_empty() { say!(first::damaged_book) } else { &point.name }
 }
 
 /// Why a deleted book was not brought back.
 pub fn bring_back_error(error: &BringBackError) -> &'static str {
     match error {
-        BringBackError::Stored(Fault::Gone) => "This book is not kept any more.",
-        BringBackError::Stored(Fault::Behind) => "This book is back already. Open it from your books.",
-        BringBackError::Stored(Fault::Full) => {
-            "The book was not brought back: this device has no room left. Make room and try again, or save it as a file."
-        }
-        BringBackError::Stored(_) => {
-            "The book was not brought back: the browser could not store it. Try again, or save it as a file."
-        }
-        BringBackError::NotWhole(_) => "Parts of this book cannot be read. See what is whole.",
+        BringBackError::Stored(Fault::Gone) => say!(book::deleted_gone),
+        BringBackError::Stored(Fault::Behind) => say!(book::deleted_back),
+        BringBackError::Stored(Fault::Full) => say!(book::not_back_no_room),
+        BringBackError::Stored(_) => say!(book::not_back_browser),
+        BringBackError::NotWhole(_) => say!(book::deleted_not_whole),
     }
 }
 
@@ -111,21 +111,19 @@ pub fn bring_back_error(error: &BringBackError) -> &'static str {
 pub fn removed(names: &[String]) -> String {
     let named: Vec<&str> = names.iter().filter(|name| !name.is_empty()).map(String::as_str).collect();
     if named.is_empty() {
-        format!("The browser has removed your books. {WAYS_BACK}")
+        say!(first::books_removed).to_string()
     } else {
-        format!("The browser has removed your books: {}. {WAYS_BACK}", named.join(", "))
+        say!(first::named_books_removed, books = named.join(", "))
     }
 }
 
 /// What of a book could be read.
 pub fn whole(book: &Book) -> String {
-    let (drinks, ingredients) = (book.drinks().count(), book.ingredients().count());
-    format!("It holds {}, {}.", several(drinks, "drink"), several(ingredients, "ingredient"))
+    say!(book::book_contents, contents = counts(book.drinks().count(), book.ingredients().count()))
 }
 
-/// A number of things: "1 drink", "14 drinks".
-fn several(count: usize, one: &str) -> String {
-    if count == 1 { format!("1 {one}") } else { format!("{count} {one}s") }
+fn days(days: i32) -> String {
+    number(usize::try_from(days).unwrap_or_default())
 }
 
 /// A day as it stands beside a point: with its year where that is another one.

@@ -1,5 +1,7 @@
 //! What became of a text that was shared.
 
+use crate::say;
+
 /// What became of a text that was shared.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Sharing {
@@ -14,13 +16,11 @@ pub enum Sharing {
 }
 
 /// The same as a sentence.
-pub const fn sharing(outcome: Sharing) -> &'static str {
+pub fn sharing(outcome: Sharing) -> &'static str {
     match outcome {
-        Sharing::PassedOn => "Handed to where you chose.",
-        Sharing::Closed => "Not shared: you closed the choice of where to.",
-        Sharing::Copied => "Copied. Paste it into a message.",
-        Sharing::ToCopy => {
-            "This browser neither shares nor copies by itself. The text stands below: select it and copy it."
-        }
+        Sharing::PassedOn => say!(book::share_sent),
+        Sharing::Closed => say!(book::share_closed),
+        Sharing::Copied => say!(book::share_copied),
+        Sharing::ToCopy => say!(book::share_by_hand),
     }
 }

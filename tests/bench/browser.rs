@@ -15,7 +15,7 @@ mod one_price;
 #[allow(dead_code, reason = "shared with the engine's bench, which uses the rest")]
 mod spreadsheet;
 
-use brimwright::exchange;
+use brimwright::{exchange, say};
 use harness::{By, Journey};
 
 /// How many times slower than this machine.
@@ -72,7 +72,7 @@ async fn main() {
     let bottle =
         [typed(&journey, "Packaging 1", "61.25").await, typed(&journey, "Packaging 3", "48.75").await].concat();
     figure("the same, a bottle of 500 drinks", bottle, PRICE_BAR);
-    let letters = journey.painted(By::Label("Find what you buy"), "ingredient 27").await;
+    let letters = journey.painted(By::Label(say!(market::find_item)), "ingredient 27").await;
     figure("a letter of the search to the narrowed list", letters, SEARCH_BAR);
     in_a_page::beside_a_spreadsheet(&journey).await;
     journey.go("#/book").await;
@@ -89,7 +89,7 @@ async fn taken_in(journey: &Journey, text: &str) -> (f64, f64) {
     let file = std::path::Path::new(env!("CARGO_TARGET_TMPDIR")).join("large.brimwright.json");
     std::fs::write(&file, text).expect("the file is written");
     journey.wait_until("the field of the import", WATCH).await;
-    journey.attach(By::Label("Import a book file"), &file).await;
+    journey.attach(By::Label(say!(book::import_book_file)), &file).await;
     journey.wait_until("what comes of the file", "return localStorage.benched !== undefined").await;
     let benched = journey.local_storage("benched").await.expect("two figures");
     let (whole, longest) = benched.split_once(' ').expect("two figures");
@@ -100,17 +100,17 @@ async fn taken_in(journey: &Journey, text: &str) -> (f64, f64) {
 async fn open_generated_book(journey: &Journey) {
     let file = std::path::Path::new(env!("CARGO_TARGET_TMPDIR")).join("generated.brimwright.json");
     std::fs::write(&file, exchange::write(&generated::book())).expect("the book's file is written");
-    journey.click(By::Text("Start an empty book")).await;
-    journey.click(By::Text("Book")).await;
-    journey.attach(By::Label("Import a book file"), &file).await;
-    journey.click(By::Text("Replace this book")).await;
+    journey.click(By::Text(say!(first::start_book))).await;
+    journey.click(By::Text(say!(first::book))).await;
+    journey.attach(By::Label(say!(book::import_book_file)), &file).await;
+    journey.click(By::Text(say!(book::replace_book))).await;
     journey.wait_until_saved().await;
 }
 
 /// Finds goods by their name and types their price; how long each key of the price took.
 async fn typed(journey: &Journey, name: &str, price: &str) -> Vec<f64> {
-    journey.type_into(By::Label("Find what you buy"), name).await;
-    let field = format!("Price of {name}");
+    journey.type_into(By::Label(say!(market::find_item)), name).await;
+    let field = say!(market::price_of, name = name);
     journey.painted(By::Label(&field), price).await
 }
 

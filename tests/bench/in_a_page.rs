@@ -9,6 +9,7 @@ use std::env;
 use std::fs;
 use std::path::Path;
 
+use brimwright::say;
 use serde_json::json;
 
 use crate::figure::beside;
@@ -59,14 +60,14 @@ pub async fn beside_a_spreadsheet(journey: &Journey) {
     let mut prices = Vec::new();
     for id in 1..=RUNS.prices {
         let name = format!("Ingredient {id}");
-        journey.type_into(By::Label("Find what you buy"), &name).await;
+        journey.type_into(By::Label(say!(market::find_item)), &name).await;
         let texts: Vec<String> = (0..RUNS.rounds).map(|round| format!("{}.50", 40 + round % 2)).collect();
-        prices.extend(handled(journey, &format!("Price of {name}"), &texts).await);
+        prices.extend(handled(journey, &say!(market::price_of, name = &name), &texts).await);
     }
     beside("one price in the page, ours with all that typing it does", prices, measured.times.price);
     journey.go("#/book").await;
     let wages: Vec<String> = RUNS.wages().map(|wage| wage.major().to_string()).collect();
-    let wages = handled(journey, "Hourly wage, all included", &wages).await;
+    let wages = handled(journey, say!(book::hourly_wage), &wages).await;
     beside("the wage in the page, the same, every offer moved", wages, measured.times.wage);
     let built = measured.times.build.into_iter().fold(f64::MAX, f64::min);
     println!("whole book in the page: spreadsheet engine {built:.0} ms at the shortest");

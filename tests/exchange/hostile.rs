@@ -307,12 +307,12 @@ fn t12_a_spoilt_import_is_refused_or_can_be_undone() {
 
 /// Bad rows, with a drink's name to be put in, and the end of the sentence that names each.
 const BAD_ROWS: [(&str, &str); 6] = [
-    ("2026-11-31,\"{}\",3", "“2026-11-31” is no day of the calendar, such as 2026-11-23."),
+    ("2026-11-31,\"{}\",3", "“2026-11-31” is not a date. Use dates such as 2026-11-23."),
     ("2026-11-23,\"{}\",three", "“three” is not a number. Type digits, such as 12."),
-    ("2026-11-23,\"{}\"", "It has fewer cells than there are columns."),
+    ("2026-11-23,\"{}\"", "This row is missing columns."),
     ("2026-11-23,Invented lemonade,3", "No drink on the menu is called “Invented lemonade”."),
-    (",\"{}\",3", "It has no day."),
-    ("2026-11-23,,3", "It names no drink."),
+    (",\"{}\",3", "This row has no date."),
+    ("2026-11-23,,3", "This row names no drink."),
 ];
 
 /// One bad row among good ones: these come in, and it is named with its line and why.
@@ -330,7 +330,7 @@ fn t20_one_bad_row_is_left_out_and_named() {
         let said = words::bad_row(&taken.bad[0], &book);
         prop_assert!(said.starts_with(&format!("Line {}: “", place + 1)) && said.ends_with(why), "{}", said);
         let told = words::to_take_in(taken.good, taken.bad.len());
-        prop_assert_eq!(told, format!("{} rows can be taken in; 1 row will be left out:", rows - 1));
+        prop_assert_eq!(told, format!("{} rows are ready to import. 1 row will be skipped:", rows - 1));
         let units = |book: &Book| book.weeks().map(|week| week.sold.len()).sum::<usize>();
         let before = units(&book);
         book.apply(&taken.edit).unwrap();

@@ -99,15 +99,15 @@ fn sales_prices_seen_trials_and_scenarios_are_counted() {
     assert_eq!((seen.weeks, seen.scenarios), (counts(0, 8, 0), counts(0, 1, 0)));
     assert_eq!((seen.seen_prices, seen.trials), (counts(0, 1, 1), counts(0, 0, 1)));
     let lines = [
-        "Drinks: 0 new, 0 changed, 1 taken out",
-        "Sizes sold: 0 new, 0 changed, 3 taken out",
-        "Weeks of sales: 0 new, 8 changed, 0 taken out",
-        "Prices seen elsewhere: 0 new, 1 changed, 1 taken out",
-        "Trials: 0 new, 0 changed, 1 taken out",
-        "Scenarios: 0 new, 1 changed, 0 taken out",
+        "Drinks: 0 new, 0 changed, 1 removed",
+        "Sizes: 0 new, 0 changed, 3 removed",
+        "Weeks of sales: 0 new, 8 changed, 0 removed",
+        "Local prices: 0 new, 1 changed, 1 removed",
+        "Trials: 0 new, 0 changed, 1 removed",
+        "Scenarios: 0 new, 1 changed, 0 removed",
     ];
     assert_eq!(import_changes(&seen), lines);
-    assert_eq!(import_changes(&preview(&open, &open)), ["Nothing differs from the open book."]);
+    assert_eq!(import_changes(&preview(&open, &open)), ["Same as the open book."]);
     there_and_back(&open, &incoming);
     there_and_back(&incoming, &open);
 }
@@ -120,7 +120,7 @@ fn batches_and_the_buying_list_are_counted() {
     incoming.apply(&Edit::Put(Record::BuyingList(buying_list(&[(1, 1, "3")])))).unwrap();
     let seen = preview(&open, &incoming);
     assert_eq!((seen.batches, seen.buying_list_changes), (counts(0, 0, 1), true));
-    assert_eq!(import_changes(&seen), ["Batches: 0 new, 0 changed, 1 taken out", "Buying list: changed"]);
+    assert_eq!(import_changes(&seen), ["Batches: 0 new, 0 changed, 1 removed", "Buying list: changed"]);
     there_and_back(&open, &incoming);
     there_and_back(&incoming, &open);
 }

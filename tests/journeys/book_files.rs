@@ -3,7 +3,7 @@
 use std::fs;
 use std::path::{Path, PathBuf};
 
-use brimwright::{drink::ledger::Ledger, exchange, words};
+use brimwright::{drink::ledger::Ledger, exchange, say, words};
 use serde_json::{Value, json};
 
 use crate::harness::{By, DEMO, Engine, Journey, in_each_engine};
@@ -14,14 +14,17 @@ in_each_engine!(a_book_comes_back_and_undo_brings_back_the_old_one);
 in_each_engine!(both_books_are_kept);
 
 const BOOK_FILE: &str = "marrowgate-juice-hall.brimwright.json";
-const IMPORT: By<'_> = By::Label("Import a book file");
+
+fn import() -> By<'static> {
+    By::Label(say!(book::import_book_file))
+}
 
 async fn a_book_leaves_whole_and_its_offers_are_those_of_the_engine(engine: Engine) {
     let journey = open_demo(engine, "book_leaves").await;
     // A price of its own, so that this is more than the demo's file handed back.
-    journey.click(By::Text("Buying")).await;
-    journey.enter(By::Label("Price of Apples"), "61.80").await;
-    journey.click(By::Text("Book")).await;
+    journey.click(By::Text(say!(first::buying))).await;
+    journey.enter(By::Label(&say!(market::price_of, name = "Apples")), "61.80").await;
+    journey.click(By::Text(say!(first::book))).await;
 
     let saved = save_book(&journey).await;
     let book: Value = serde_json::from_slice(&saved).expect("JSON");
@@ -35,7 +38,7 @@ async fn a_book_leaves_whole_and_its_offers_are_those_of_the_engine(engine: Engi
     assert_eq!(book, expected, "the demo's file with one price changed");
 
     // The same bytes as `cargo dev price` prints for this file: the engine, run natively.
-    journey.click(By::Text("Save the offers as CSV")).await;
+    journey.click(By::Text(say!(book::save_sizes_csv))).await;
     let csv = journey.take_download("marrowgate-juice-hall-offers.csv").await;
     let book = exchange::read(saved).expect("the app's own file");
     let native = words::offers_csv(&book, &Ledger::of(&book));
@@ -45,7 +48,7 @@ async fn a_book_leaves_whole_and_its_offers_are_those_of_the_engine(engine: Engi
 
 async fn a_file_that_cannot_be_read_is_explained_and_changes_nothing(engine: Engine) {
     let journey = open_demo(engine, "bad_files").await;
-    journey.click(By::Text("Book")).await;
+    journey.click(By::Text(say!(first::book))).await;
     let before = save_book(&journey).await;
 
     let cut = before.get(..before.len() / 2).expect("half of it").to_vec();
@@ -55,56 +58,45 @@ async fn a_file_that_cannot_be_read_is_explained_and_changes_nothing(engine: Eng
     let mut bad_yield = demo();
     bad_yield["ingredients"][0]["trim-yield"] = json!("1.4");
     let files: [(&str, Vec<u8>, String); 9] = [
-        ("empty.json", Vec::new(), "The file is empty. Choose another.".into()),
+        ("empty.json", Vec::new(), say!(book::file_empty).into()),
         (
             "corrupt.json",
             b"{\n  \"format\": \"brimwright-book\",\n  \"version\" 1\n}".to_vec(),
             // The figure stands where a colon should: line 3, column 13.
-            "The file is not in order at line 3, column 13. It may have been changed by hand; choose another copy."
-                .into(),
+            say!(book::file_damaged, line = "3", column = "13"),
         ),
-        (
-            "cut.json",
-            cut,
-            format!("The file stops in the middle, at line {line}. It may be half a download; fetch it again."),
-        ),
-        (
-            "foreign.json",
-            b"{\"name\": \"A list of plants\"}".to_vec(),
-            "The file is something else, not a Brimwright book. Choose a book file.".into(),
-        ),
+        ("cut.json", cut, say!(book::file_cut_short, line = line.to_string())),
+        ("foreign.json", b"{\"name\": \"A list of plants\"}".to_vec(), say!(book::file_foreign).into()),
         (
             "pattern.json",
             b"{\"format\": \"knitting-pattern\", \"version\": 1}".to_vec(),
-            "The file is a “knitting-pattern”, not a Brimwright book. Choose a book file.".into(),
+            say!(book::file_foreign_named, format = "knitting-pattern"),
         ),
         (
             "newer.json",
             b"{\"format\": \"brimwright-book\", \"version\": 4, \"surprise\": []}".to_vec(),
-            "The file is of version 4, newer than this Brimwright knows. Update Brimwright first.".into(),
+            say!(book::file_newer, version = "4"),
         ),
-        (
-            "picture.json",
-            vec![0x89, b'P', b'N', b'G', 0xff, 0xfe],
-            "The file is not text. Choose a book file saved by Brimwright.".into(),
-        ),
+        ("picture.json", vec![0x89, b'P', b'N', b'G', 0xff, 0xfe], say!(book::file_not_text).into()),
         (
             "twice.json",
             twice.to_string().into_bytes(),
-            "Line 1: the drink “Orchard Green” is in the file twice under one id. Keep one of them.".into(),
+            at_line_1(say!(book::kind_drink), "Orchard Green", say!(book::in_file_twice)),
         ),
         (
             "yield.json",
             bad_yield.to_string().into_bytes(),
-            "Line 1: the ingredient “Apples” cannot be taken in. The trim yield is what is left of what went in: more than 0 % and \
-             at most 100 %. Type 90 for 90 %."
-                .into(),
+            at_line_1(
+                say!(book::kind_ingredient),
+                "Apples",
+                &[say!(book::not_imported), &say!(refusals::not_a_yield, field = say!(goods::trim_yield))].join(" "),
+            ),
         ),
     ];
     for (name, bytes, sentence) in files {
-        journey.attach(IMPORT, &file(&journey, name, &bytes)).await;
-        journey.expect_error(IMPORT, &format!("{sentence} Your book is as it was.")).await;
-        journey.wait_for_text_gone("in place of this book").await;
+        journey.attach(import(), &file(&journey, name, &bytes)).await;
+        journey.expect_error(import(), &[&sentence, say!(book::book_unchanged)].join(" ")).await;
+        journey.wait_for_text_gone(say!(book::replace_book)).await;
     }
     assert!(before == save_book(&journey).await, "the book is as it was, byte for byte");
     // Nothing was done, so there is nothing to undo.
@@ -113,67 +105,80 @@ async fn a_file_that_cannot_be_read_is_explained_and_changes_nothing(engine: Eng
 
 async fn a_book_comes_back_and_undo_brings_back_the_old_one(engine: Engine) {
     let journey = open_demo(engine, "book_comes_back").await;
-    journey.click(By::Text("Book")).await;
+    journey.click(By::Text(say!(first::book))).await;
     let before = save_book(&journey).await;
     let incoming = changed_demo();
     let path = file(&journey, "other.json", incoming.to_string().as_bytes());
 
-    journey.attach(IMPORT, &path).await;
-    journey.wait_for_text("“Marrowgate, east side” in place of this book").await;
+    journey.attach(import(), &path).await;
+    journey.wait_for_text(&say!(book::replace_with_book, book = "Marrowgate, east side")).await;
     // What `changed_demo` does, counted by hand.
     let counts = [
-        "Drinks: 0 new, 0 changed, 1 taken out",
-        "Sizes sold: 0 new, 1 changed, 4 taken out",
-        "Ingredients: 1 new, 1 changed, 0 taken out",
-        "Scenarios: 0 new, 1 changed, 0 taken out",
-        "Batches: 0 new, 1 changed, 0 taken out",
-        "Settings: changed",
+        counts(say!(first::drinks), 0, 0, 1),
+        counts(say!(first::sizes), 0, 1, 4),
+        counts(say!(drinks::ingredients), 1, 1, 0),
+        counts(say!(sales::scenarios), 0, 1, 0),
+        counts(say!(counter::batches), 0, 1, 0),
+        say!(book::settings_changed).to_owned(),
     ];
-    journey.expect_each(".teach li", &counts).await;
-    journey.wait_for_text("Undo takes a replacement back, and today's book becomes a restore point.").await;
+    journey.expect_each(".teach li", &counts.each_ref().map(String::as_str)).await;
+    journey.wait_for_text(say!(book::import_about)).await;
     journey.screenshot("preview").await;
-    journey.click(By::Text("Leave it")).await;
-    journey.wait_for_text_gone("in place of this book").await;
+    journey.click(By::Text(say!(common::cancel))).await;
+    journey.wait_for_text_gone(say!(book::replace_book)).await;
     assert!(before == save_book(&journey).await, "left as it was");
 
-    journey.attach(IMPORT, &path).await;
-    journey.click(By::Text("Replace this book")).await;
-    journey.wait_for_text_gone("in place of this book").await;
+    journey.attach(import(), &path).await;
+    journey.click(By::Text(say!(book::replace_book))).await;
+    journey.wait_for_text_gone(say!(book::replace_book)).await;
     journey.wait_until_saved().await;
     let there = save_book_as(&journey, "marrowgate--east-side.brimwright.json").await;
     let there: Value = serde_json::from_slice(&there).expect("JSON");
     assert_eq!(there, incoming);
 
-    journey.click(By::Text("Undo")).await;
-    journey.expect_value(By::Nth(0, &By::Label("Name")), "Marrowgate Juice Hall").await;
+    journey.click(By::Text(say!(common::undo))).await;
+    journey.expect_value(By::Nth(0, &By::Label(say!(common::name))), "Marrowgate Juice Hall").await;
     journey.wait_until_saved().await;
     assert!(before == save_book(&journey).await, "Undo brings the old book back, byte for byte");
     // And so does the store: a load away.
     journey.open().await;
-    journey.click(By::Text("Book")).await;
+    journey.click(By::Text(say!(first::book))).await;
     assert!(before == save_book(&journey).await, "the old book is what is stored");
 }
 
 async fn both_books_are_kept(engine: Engine) {
     let journey = open_demo(engine, "keep_both").await;
-    journey.click(By::Text("Book")).await;
+    journey.click(By::Text(say!(first::book))).await;
     let before = save_book(&journey).await;
     let path = file(&journey, "other.json", changed_demo().to_string().as_bytes());
-    journey.attach(IMPORT, &path).await;
-    journey.click(By::Text("Keep both: add as a new book")).await;
-    journey.wait_for_text("Add a drink").await;
-    journey.click(By::Text("Book")).await;
-    journey.expect_value(By::Nth(0, &By::Label("Name")), "Marrowgate, east side").await;
-    journey.expect_books(&["Marrowgate Juice Hall invented data", "Marrowgate, east side invented data"]).await;
+    journey.attach(import(), &path).await;
+    journey.click(By::Text(say!(book::add_as_new_book))).await;
+    journey.wait_for_text(say!(first::add_drink)).await;
+    journey.click(By::Text(say!(first::book))).await;
+    journey.expect_value(By::Nth(0, &By::Label(say!(common::name))), "Marrowgate, east side").await;
+    let sample = |name: &str| [name, say!(first::sample_data)].join(" ");
+    journey.expect_books(&[&sample("Marrowgate Juice Hall"), &sample("Marrowgate, east side")]).await;
     journey.click(By::Item("Marrowgate Juice Hall")).await;
-    journey.expect_value(By::Nth(0, &By::Label("Name")), "Marrowgate Juice Hall").await;
+    journey.expect_value(By::Nth(0, &By::Label(say!(common::name))), "Marrowgate Juice Hall").await;
     assert!(before == save_book(&journey).await, "the first book is untouched");
+}
+
+/// What an import would do to one kind of record.
+fn counts(kind: &str, added: usize, changed: usize, removed: usize) -> String {
+    let said = |count: usize| count.to_string();
+    say!(book::import_counts, kind = kind, added = said(added), changed = said(changed), removed = said(removed))
+}
+
+/// What is wrong with a record of a file that is all one line.
+fn at_line_1(kind: &str, name: &str, problem: &str) -> String {
+    let place = say!(book::kind_named, kind = kind, name = name);
+    say!(book::at_place, line = "1", place = place, problem = problem)
 }
 
 async fn open_demo(engine: Engine, name: &str) -> Journey {
     let journey = Journey::start_in(engine, name).await;
     journey.open().await;
-    journey.click(By::Text("Look around in Marrowgate Juice Hall")).await;
+    journey.click(By::Text(say!(first::look_around))).await;
     journey.wait_for_text("Orchard Green").await;
     journey
 }
@@ -183,7 +188,7 @@ async fn save_book(journey: &Journey) -> Vec<u8> {
 }
 
 async fn save_book_as(journey: &Journey, name: &str) -> Vec<u8> {
-    journey.click(By::Text("Save the book as a file")).await;
+    journey.click(By::Text(say!(book::save_book_file))).await;
     journey.take_download(name).await
 }
 

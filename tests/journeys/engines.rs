@@ -1,6 +1,8 @@
 //! The main screens in every engine: they open, fit a phone, and leave pictures to look at; and what was once drawn
 //! otherwise in one of them.
 
+use brimwright::say;
+
 use crate::harness::{By, Engine, Journey, in_each_engine};
 
 in_each_engine!(the_main_screens_open_and_fit);
@@ -27,7 +29,7 @@ const SCREENS: [(&str, &str); 14] = [
 async fn demo(engine: Engine, name: &str) -> Journey {
     let journey = Journey::start_in(engine, name).await;
     journey.open().await;
-    journey.click(By::Text("Look around in Marrowgate Juice Hall")).await;
+    journey.click(By::Text(say!(first::look_around))).await;
     journey.wait_for_text("Orchard Green").await;
     journey
 }

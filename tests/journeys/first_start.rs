@@ -1,44 +1,45 @@
 //! The first start: two ways in, and the books that come of them.
 
+use brimwright::say;
+
 use crate::harness::{By, Journey};
 
-const DEMO_WAY: &str = "Look around in Marrowgate Juice Hall";
 /// The demo among the books of this device, with its mark.
-const DEMO_LISTED: &str = "Marrowgate Juice Hall invented data";
+pub fn demo_listed() -> String {
+    ["Marrowgate Juice Hall", say!(first::sample_data)].join(" ")
+}
 
 #[tokio::test]
 async fn a_new_person_finds_two_ways() {
     let journey = Journey::start("two_ways").await;
     journey.open().await;
-    journey.wait_for_text("Size, cost and price your drinks. On this device, also without a network.").await;
-    journey.wait_for_text("What you buy, what you pour into, what you mix: three steps to a first price.").await;
-    journey.wait_for_text("A demo book with 14 drinks. Town, shop, suppliers and prices are invented.").await;
-    journey.wait_for_text_gone("Your books").await;
+    journey.wait_for_text(say!(first::tagline)).await;
+    journey.wait_for_text(say!(first::start_book_about)).await;
+    journey.wait_for_text(say!(first::look_around_about)).await;
+    journey.wait_for_text_gone(say!(first::your_books)).await;
 
-    journey.click(By::Text(DEMO_WAY)).await;
+    journey.click(By::Text(say!(first::look_around))).await;
     journey.wait_for_text("Orchard Green").await;
     // The head says on every screen that the data is invented, and the book says so at length.
-    journey.expect_lines(By::Text("invented data"), &["invented data"]).await;
-    journey.click(By::Text("Book")).await;
-    journey
-        .wait_for_text("This is a demo: town, shop, suppliers, drinks and prices are invented. Change what you like.")
-        .await;
-    journey.expect_books(&[DEMO_LISTED]).await;
+    journey.expect_lines(By::Text(say!(first::sample_data)), &[say!(first::sample_data)]).await;
+    journey.click(By::Text(say!(first::book))).await;
+    journey.wait_for_text(say!(book::sample_book_about)).await;
+    journey.expect_books(&[&demo_listed()]).await;
 
-    journey.click(By::Text("Close this book")).await;
-    journey.wait_for_text("Your books").await;
-    journey.click(By::Text(DEMO_WAY)).await;
-    journey.wait_for_text("This is a demo").await;
+    journey.click(By::Text(say!(book::close_book))).await;
+    journey.wait_for_text(say!(first::your_books)).await;
+    journey.click(By::Text(say!(first::look_around))).await;
+    journey.wait_for_text(say!(book::sample_book_about)).await;
     // Opened again, not doubled.
-    journey.expect_books(&[DEMO_LISTED]).await;
+    journey.expect_books(&[&demo_listed()]).await;
 
-    journey.click(By::Text("Start an empty book")).await;
-    journey.wait_for_text("Three steps to a first price").await;
-    journey.wait_for_text_gone("invented data").await;
-    journey.click(By::Text("Book")).await;
-    journey.wait_for_text("Books on this device").await;
-    journey.expect_books(&[DEMO_LISTED, "My book"]).await;
-    journey.expect_each(".books li:has(.open-now) button > span:first-child", &["My book"]).await;
+    journey.click(By::Text(say!(first::start_book))).await;
+    journey.wait_for_text(say!(first::first_price_steps)).await;
+    journey.wait_for_text_gone(say!(first::sample_data)).await;
+    journey.click(By::Text(say!(first::book))).await;
+    journey.wait_for_text(say!(book::all_books)).await;
+    journey.expect_books(&[&demo_listed(), say!(first::new_book_name)]).await;
+    journey.expect_each(".books li:has(.open-now) button > span:first-child", &[say!(first::new_book_name)]).await;
     journey.screenshot("books").await;
 }
 
@@ -46,24 +47,24 @@ async fn a_new_person_finds_two_ways() {
 async fn a_book_is_deleted_in_two_steps() {
     let journey = Journey::start("deleting").await;
     journey.open().await;
-    journey.click(By::Text(DEMO_WAY)).await;
-    journey.click(By::Text("Book")).await;
+    journey.click(By::Text(say!(first::look_around))).await;
+    journey.click(By::Text(say!(first::book))).await;
 
-    let warning =
-        "“Marrowgate Juice Hall” is kept under Deleted books for 30 days. Save it as a file to keep it longer.";
-    journey.click(By::Text("Delete this book")).await;
+    let warning = &say!(first::book_kept_days, book = "Marrowgate Juice Hall", days = "30");
+    journey.click(By::Text(say!(first::delete_book))).await;
     journey.wait_for_text(warning).await;
-    journey.click(By::Text("Keep it")).await;
+    journey.click(By::Text(say!(common::cancel))).await;
     journey.wait_for_text_gone(warning).await;
-    journey.expect_books(&[DEMO_LISTED]).await;
+    journey.expect_books(&[&demo_listed()]).await;
 
-    journey.click(By::Text("Delete this book")).await;
-    journey.click(By::Text("Delete it from this device")).await;
-    journey.wait_for_text(DEMO_WAY).await;
-    journey.wait_for_text_gone("Your books").await;
+    journey.click(By::Text(say!(first::delete_book))).await;
+    journey.click(By::Text(say!(first::delete_from_device))).await;
+    journey.wait_for_text(say!(first::look_around)).await;
+    journey.wait_for_text_gone(say!(first::your_books)).await;
     // After a load too, and a book that was deleted is not called cleared by the browser.
     journey.open().await;
-    journey.wait_for_text(DEMO_WAY).await;
-    journey.wait_for_text_gone("Your books").await;
-    journey.wait_for_text_gone("The browser has removed your books").await;
+    journey.wait_for_text(say!(first::look_around)).await;
+    journey.wait_for_text_gone(say!(first::your_books)).await;
+    journey.wait_for_text_gone(say!(first::books_removed)).await;
+    journey.wait_for_text_gone(&say!(first::named_books_removed, books = "Marrowgate Juice Hall")).await;
 }

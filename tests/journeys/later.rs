@@ -1,11 +1,11 @@
 //! The part of the app that is not in the first load: offline, on its way, and out of reach.
 
+use brimwright::say;
+
 use crate::harness::{By, Journey, Publisher};
 use crate::updating::look_for_a_version;
 
 const PART: &str = "split_later";
-const LOST: &str = "This could not be opened: a part of the app did not arrive. Check the connection and try again; \
-                    if that does not help, load the page again. What you entered is kept on this device.";
 
 const RELOAD: &str = "
     if (sessionStorage.reloaded) return !window.before;
@@ -25,15 +25,15 @@ async fn after_the_first_load_every_screen_opens_without_a_network() {
     journey.open().await;
     journey.wait_until_kept_offline().await;
     journey.close_site();
-    journey.click(By::Text("Start an empty book")).await;
-    journey.click(By::Text("Sizes")).await;
-    expect_heading(&journey, "Sizes").await;
+    journey.click(By::Text(say!(first::start_book))).await;
+    journey.click(By::Text(say!(first::sizes))).await;
+    expect_heading(&journey, say!(first::sizes)).await;
     // From the start, with nothing in memory, and at the address of such a screen.
     journey.open().await;
     journey.go("#/counter").await;
-    expect_heading(&journey, "Counter").await;
+    expect_heading(&journey, say!(first::counter)).await;
     journey.wait_until("the page to be loaded anew", RELOAD).await;
-    expect_heading(&journey, "Counter").await;
+    expect_heading(&journey, say!(first::counter)).await;
 }
 
 #[tokio::test]
@@ -46,34 +46,34 @@ async fn a_part_that_does_not_arrive_is_said_and_asked_for_again() {
     let mut journey = Journey::start_on("later_lost", publisher.address()).await;
     journey.open().await;
     // A new book needs what keeps it.
-    journey.click(By::Text("Start an empty book")).await;
-    assert_eq!(journey.text_of(By::Text(LOST)).await, LOST);
+    journey.click(By::Text(say!(first::start_book))).await;
+    assert_eq!(journey.text_of(By::Text(say!(first::part_missing))).await, say!(first::part_missing));
     publisher.publish("one");
     publisher.spoil("manifest", "{}");
-    journey.click(By::Text("Try again")).await;
-    journey.wait_for_text("Three steps to a first price").await;
+    journey.click(By::Text(say!(common::try_again))).await;
+    journey.wait_for_text(say!(first::first_price_steps)).await;
     journey.wait_until_saved().await;
     // The book opens without the part.
     publisher.spoil(PART, "cut off");
     journey.open().await;
-    journey.wait_for_text("Three steps to a first price").await;
-    journey.click(By::Text("Sizes")).await;
-    assert_eq!(journey.text_of(By::Text(LOST)).await, LOST);
+    journey.wait_for_text(say!(first::first_price_steps)).await;
+    journey.click(By::Text(say!(first::sizes))).await;
+    assert_eq!(journey.text_of(By::Text(say!(first::part_missing))).await, say!(first::part_missing));
     journey.screenshot("sentence").await;
     // What is here can be gone back to, and the sentence goes.
-    journey.click(By::Text("Drinks")).await;
-    journey.wait_for_text("Three steps to a first price").await;
-    journey.wait_for_text_gone(LOST).await;
+    journey.click(By::Text(say!(first::drinks))).await;
+    journey.wait_for_text(say!(first::first_price_steps)).await;
+    journey.wait_for_text_gone(say!(first::part_missing)).await;
     journey.close_site();
-    journey.click(By::Text("Sizes")).await;
-    journey.wait_for_text(LOST).await;
-    journey.click(By::Text("Try again")).await;
-    journey.wait_for_text(LOST).await;
+    journey.click(By::Text(say!(first::sizes))).await;
+    journey.wait_for_text(say!(first::part_missing)).await;
+    journey.click(By::Text(say!(common::try_again))).await;
+    journey.wait_for_text(say!(first::part_missing)).await;
     journey.open_site();
     publisher.publish("one");
-    journey.click(By::Text("Try again")).await;
-    expect_heading(&journey, "Sizes").await;
-    journey.wait_for_text_gone(LOST).await;
+    journey.click(By::Text(say!(common::try_again))).await;
+    expect_heading(&journey, say!(first::sizes)).await;
+    journey.wait_for_text_gone(say!(first::part_missing)).await;
 }
 
 const TAKEN_UP: &str = "
@@ -99,11 +99,11 @@ async fn while_a_part_is_on_its_way_the_screen_stays_and_the_last_wish_counts() 
     journey.open().await;
     // The choice of books does not need it: it is no part of the first load.
     journey.wait_until("nothing to have asked for the part", NOT_ASKED_FOR).await;
-    journey.click(By::Text("Start an empty book")).await;
-    journey.wait_for_text("Three steps to a first price").await;
+    journey.click(By::Text(say!(first::start_book))).await;
+    journey.wait_for_text(say!(first::first_price_steps)).await;
     journey.wait_until_saved().await;
     journey.open().await;
-    journey.wait_for_text("Three steps to a first price").await;
+    journey.wait_for_text(say!(first::first_price_steps)).await;
     // Nor does the list.
     journey.wait_until("nothing to have asked for the part", NOT_ASKED_FOR).await;
     journey.wait_until("the network to be slow", HOLD).await;
@@ -112,18 +112,18 @@ async fn while_a_part_is_on_its_way_the_screen_stays_and_the_last_wish_counts() 
         journey.wait_until("the address to change", &script).await;
     };
     go("#/sizes").await;
-    journey.wait_for_text("Opening…").await;
-    expect_heading(&journey, "Drinks").await;
+    journey.wait_for_text(say!(first::opening)).await;
+    expect_heading(&journey, say!(first::drinks)).await;
     journey.screenshot("opening").await;
     go("#/drinks").await;
-    journey.wait_for_text_gone("Opening…").await;
+    journey.wait_for_text_gone(say!(first::opening)).await;
     go("#/sizes").await;
     go("#/counter").await;
-    journey.wait_for_text("Opening…").await;
-    expect_heading(&journey, "Drinks").await;
+    journey.wait_for_text(say!(first::opening)).await;
+    expect_heading(&journey, say!(first::drinks)).await;
     journey.wait_until("the part to arrive", "release(); return true").await;
-    expect_heading(&journey, "Counter").await;
-    journey.wait_for_text_gone("Opening…").await;
+    expect_heading(&journey, say!(first::counter)).await;
+    journey.wait_for_text_gone(say!(first::opening)).await;
 }
 
 #[tokio::test]
@@ -132,8 +132,8 @@ async fn a_page_of_the_version_before_has_all_of_its_own_version() {
     publisher.publish("one");
     let mut journey = Journey::start_on("later_old", publisher.address()).await;
     journey.open().await;
-    journey.click(By::Text("Start an empty book")).await;
-    journey.wait_for_text("Three steps to a first price").await;
+    journey.click(By::Text(say!(first::start_book))).await;
+    journey.wait_for_text(say!(first::first_price_steps)).await;
     journey.wait_until_kept_offline().await;
     publisher.publish("two");
     look_for_a_version(&journey).await;
@@ -141,8 +141,8 @@ async fn a_page_of_the_version_before_has_all_of_its_own_version() {
     // As on a host that has the newest files only.
     publisher.spoil(PART, "of another version");
     journey.open().await;
-    journey.click(By::Text("Sizes")).await;
-    expect_heading(&journey, "Sizes").await;
+    journey.click(By::Text(say!(first::sizes))).await;
+    expect_heading(&journey, say!(first::sizes)).await;
     // Another tab agrees to the update: the kept files of this page's version go. By then it has
     // taken up what it was not asked for yet.
     journey.open().await;
@@ -158,6 +158,6 @@ async fn a_page_of_the_version_before_has_all_of_its_own_version() {
         .await;
     journey.close_site();
     journey.use_tab(0).await;
-    journey.click(By::Text("Counter")).await;
-    expect_heading(&journey, "Counter").await;
+    journey.click(By::Text(say!(first::counter))).await;
+    expect_heading(&journey, say!(first::counter)).await;
 }

@@ -1,9 +1,14 @@
 //! Nothing that is not saved is left behind unasked, on a device that is full.
 
-use crate::harness::{By, Journey};
+use brimwright::{say, words};
 
-const APPLES: By<'_> = By::Label("Price of Apples");
-const FULL: &str = "This device has no room left. Your changes are still on the screen: save a copy as a file, make room, then try again.";
+use crate::harness::{By, Journey};
+use crate::support;
+
+/// The price of apples, in Buying.
+fn apples() -> By<'static> {
+    By::label(say!(market::price_of, name = "Apples"))
+}
 
 /// From now on nothing can be stored; `window.roomy = true` ends that.
 const NO_ROOM: &str = "
@@ -32,13 +37,13 @@ const FOLDED: &str = "return document.querySelector('.notice-trouble').getClient
 async fn what_is_not_saved_is_not_left_behind() {
     let journey = Journey::start("leaving").await;
     journey.open().await;
-    journey.click(By::Text("Look around in Marrowgate Juice Hall")).await;
-    journey.wait_for_text("Saved").await;
+    journey.click(By::Text(say!(first::look_around))).await;
+    journey.wait_for_text(say!(first::saved)).await;
     journey.wait_until("nothing to be asked", &ASKS.replace("return event", "return !event")).await;
-    journey.click(By::Text("Buying")).await;
+    journey.click(By::Text(say!(first::buying))).await;
     journey.wait_until("the device to be full", NO_ROOM).await;
-    journey.enter(APPLES, "44.25").await;
-    journey.wait_for_text(FULL).await;
+    journey.enter(apples(), "44.25").await;
+    journey.wait_for_text(say!(first::no_room)).await;
     journey.wait_until("the browser to ask", ASKS).await;
 
     // The notice stays in view while the page scrolls.
@@ -47,60 +52,63 @@ async fn what_is_not_saved_is_not_left_behind() {
     journey.screenshot("scrolled").await;
 
     // Folded away by the mark it stays so while the same trouble lasts; what is new is shown.
-    journey.click(By::Text("Not saved")).await;
-    journey.click(By::Text("Not saved")).await;
+    journey.click(By::Text(say!(first::not_saved))).await;
+    journey.click(By::Text(say!(first::not_saved))).await;
     journey.wait_until("the notice folded", FOLDED).await;
-    journey.enter(APPLES, "44.50").await;
-    journey.expect_value(APPLES, "44.50").await;
+    journey.enter(apples(), "44.50").await;
+    journey.expect_value(apples(), "44.50").await;
     journey.wait_until("the notice folded", FOLDED).await;
     journey.wait_until("room", "return window.roomy = true").await;
-    journey.enter(APPLES, "44.25").await;
+    journey.enter(apples(), "44.25").await;
     journey.wait_until_saved().await;
     journey.wait_until("no room again", "window.roomy = false; return true").await;
-    journey.enter(APPLES, "44.75").await;
+    journey.enter(apples(), "44.75").await;
     journey.wait_until("the notice in view", IN_VIEW).await;
-    journey.enter(APPLES, "44.25").await;
-    journey.wait_for_text(FULL).await;
+    journey.enter(apples(), "44.25").await;
+    journey.wait_for_text(say!(first::no_room)).await;
 
     // A copy that the notice offers counts as one.
-    journey.click(By::Text("Save a copy as a file")).await;
+    journey.click(By::Text(say!(book::save_copy))).await;
     journey.go("#/book").await;
-    journey.wait_for_text("Last copy saved 26 Nov, no changes since.").await;
+    let last_copy = say!(book::last_copy, day = words::short_day(support::day("2026-11-26")));
+    journey.wait_for_text(&[last_copy, say!(book::changes_since_copy, changes = 0)].join(" ")).await;
 
     // A new book is not added; the sentence says so.
-    journey.click(By::Text("Book")).await;
-    journey.click(By::Text("Close this book")).await;
-    journey.wait_for_text("Changes are not saved. Leave now, and they are lost.").await;
+    journey.click(By::Text(say!(first::book))).await;
+    journey.click(By::Text(say!(book::close_book))).await;
+    journey.wait_for_text(say!(book::changes_not_saved)).await;
     journey.screenshot("asked").await;
-    journey.click(By::Text("Stay here")).await;
-    journey.wait_for_text_gone("Leave now").await;
-    journey.wait_for_text(FULL).await;
+    journey.click(By::Text(say!(book::stay_here))).await;
+    journey.wait_for_text_gone(say!(book::changes_not_saved)).await;
+    journey.wait_for_text(say!(first::no_room)).await;
 
     // Once there is room it is saved, and the way is gone by itself.
-    journey.click(By::Text("Close this book")).await;
-    journey.wait_for_text("Leave now").await;
+    journey.click(By::Text(say!(book::close_book))).await;
+    journey.wait_for_text(say!(book::changes_not_saved)).await;
     journey.wait_until("room", "return window.roomy = true").await;
-    journey.click(By::Text("Try again")).await;
-    journey.wait_for_text("Your books").await;
+    journey.click(By::Text(say!(common::try_again))).await;
+    journey.wait_for_text(say!(first::your_books)).await;
     journey.wait_until("nothing to be asked", &ASKS.replace("return event", "return !event")).await;
-    journey.wait_for_text("14 drinks, changed 12:0").await;
+    let drinks = say!(first::book_holds_drinks, drinks = 14);
+    journey.wait_for_text(&[drinks, say!(first::book_last_changed, when = "12:0")].join(" · ")).await;
     journey.click(By::Text("Marrowgate Juice Hall")).await;
-    journey.click(By::Text("Buying")).await;
-    journey.expect_value(APPLES, "44.25").await;
+    journey.click(By::Text(say!(first::buying))).await;
+    journey.expect_value(apples(), "44.25").await;
 }
 
 #[tokio::test]
 async fn a_book_that_was_not_added_says_so_until_it_is() {
     let journey = Journey::start("not_added").await;
     journey.open().await;
-    journey.click(By::Text("Look around in Marrowgate Juice Hall")).await;
-    journey.wait_for_text("Saved").await;
-    journey.click(By::Text("Book")).await;
+    journey.click(By::Text(say!(first::look_around))).await;
+    journey.wait_for_text(say!(first::saved)).await;
+    journey.click(By::Text(say!(first::book))).await;
     journey.wait_until("the device to be full", NO_ROOM).await;
-    journey.click(By::Text("Start an empty book")).await;
-    journey.wait_for_text("“My book” was not added: this device has no room left. Nothing was changed.").await;
+    journey.click(By::Text(say!(first::start_book))).await;
+    let not_added = say!(first::not_added_no_room, book = say!(first::new_book_name));
+    journey.wait_for_text(&not_added).await;
     journey.wait_until("room", "return window.roomy = true").await;
-    journey.click(By::Text("Start an empty book")).await;
-    journey.wait_for_text("My book").await;
-    journey.wait_for_text_gone("was not added").await;
+    journey.click(By::Text(say!(first::start_book))).await;
+    journey.wait_for_text(say!(first::new_book_name)).await;
+    journey.wait_for_text_gone(&not_added).await;
 }

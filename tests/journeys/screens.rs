@@ -3,7 +3,10 @@
 
 use serde_json::Value;
 
+use brimwright::{say, words};
+
 use crate::harness::{By, DEMO, Journey, Screen};
+use crate::support::day;
 
 /// How many screens are looked at in one go.
 const AT_ONCE: usize = 20;
@@ -33,7 +36,7 @@ async fn every_screen_fits_a_desk() {
 async fn every_screen_fits_a_phone_with_text_twice_as_large() {
     let journey = Journey::start("screens_twice").await;
     journey.open().await;
-    journey.click(By::Text("Look around in Marrowgate Juice Hall")).await;
+    journey.click(By::Text(say!(first::look_around))).await;
     journey.wait_for_text("Orchard Green").await;
     journey.wait_until("text twice as large", "document.documentElement.style.fontSize = '200%'; return true").await;
     let mut faults = Vec::new();
@@ -54,9 +57,9 @@ async fn every_screen_fits(name: &'static str, width: u32, height: u32) {
     journey.open().await;
     journey.resize(width, height).await;
     // The choice of books, which has no address of its own.
-    journey.wait_for_text("Start an empty book").await;
+    journey.wait_for_text(say!(first::start_book)).await;
     let mut faults = journey.faults_of_layout(&[""]).await;
-    journey.click(By::Text("Look around in Marrowgate Juice Hall")).await;
+    journey.click(By::Text(say!(first::look_around))).await;
     journey.wait_for_text("Orchard Green").await;
     let screens = screens();
     assert_eq!(screens.len(), 18 + 14 + 39 + 45 + 19 + 9 + 14 + 5 + 39 + 2 + 14 + 14 + 3 + 4);
@@ -72,17 +75,17 @@ async fn every_screen_fits(name: &'static str, width: u32, height: u32) {
     faults.extend(journey.faults_of_layout(&[""]).await);
     // A buying list, made for a usual week, and its sheet.
     journey.go("#/buying/list").await;
-    journey.enter(By::Label("And so many usual weeks"), "1").await;
+    journey.enter(By::Label(say!(market::weeks_of_sales)), "1").await;
     faults.extend(journey.faults_of_layout(&[""]).await);
-    journey.click(By::Text("Make the list")).await;
-    journey.wait_for_text("Done with this list").await;
+    journey.click(By::Text(say!(market::make_list))).await;
+    journey.wait_for_text(say!(market::finish_buying_list)).await;
     faults.extend(journey.faults_of_layout(&["", "#/print/list"]).await);
     // A scenario with a drink that is open to change.
     journey.go("#/sizes/scenarios").await;
-    journey.click(By::Text("Copy today's menu")).await;
+    journey.click(By::Text(say!(sales::copy_menu))).await;
     faults.extend(journey.faults_of_layout(&[""]).await);
-    journey.enter(By::Label("Name"), "Two sizes only").await;
-    journey.click(By::Text("Change Orchard Green")).await;
+    journey.enter(By::Label(say!(common::name)), "Two sizes only").await;
+    journey.click(By::Text(&say!(sales::change_drink, drink = "Orchard Green"))).await;
     faults.extend(journey.faults_of_layout(&[""]).await);
     assert!(faults.is_empty(), "{} faults:\n{}", faults.len(), faults.join("\n"));
     assert_eq!(journey.console_errors().await, Vec::<String>::new());
@@ -119,51 +122,54 @@ fn screens() -> Vec<Screen> {
         sizes.dedup_by_key(|screen| screen.address.split('/').nth(2).map(str::to_owned));
         sizes
     };
+    let two = |first: &str, second: &str| [first, second].join(" ");
+    let side_by_side = |of: &str| two(of, say!(sales::side_by_side));
+    let week = |monday: &str| two(&words::week(day(monday)), say!(sales::monday_to_sunday));
     let firsts = [
-        ("#/drinks", "Drinks"),
-        ("#/buying", "Buying"),
-        ("#/buying/watch", "Price watch"),
-        ("#/buying/ingredient/7/yields", "Carrots Yield log"),
-        ("#/sizes", "Sizes"),
-        ("#/sizes/switching", "One size in place of another"),
-        ("#/sizes/price-point", "Back from a price point"),
-        ("#/sizes/seen", "Prices seen elsewhere"),
-        ("#/sizes/trials", "Trials"),
-        ("#/sizes/how-many", "How many sizes"),
-        ("#/sizes/scenarios", "Scenarios"),
+        ("#/drinks", say!(first::drinks)),
+        ("#/buying", say!(first::buying)),
+        ("#/buying/watch", say!(goods::price_watch)),
+        ("#/buying/ingredient/7/yields", &two("Carrots", say!(goods::yield_log))),
+        ("#/sizes", say!(first::sizes)),
+        ("#/sizes/switching", say!(decide::switch_sizes)),
+        ("#/sizes/price-point", say!(decide::price_limit)),
+        ("#/sizes/seen", say!(decide::local_prices)),
+        ("#/sizes/trials", say!(sales::trials)),
+        ("#/sizes/how-many", say!(decide::how_many_sizes)),
+        ("#/sizes/scenarios", say!(sales::scenarios)),
         ("#/sizes/trials/1", "Blended drinks 25 cents dearer, invented"),
         ("#/sizes/scenarios/1", "Without the 24 fl oz cup, invented"),
-        ("#/sizes/menu", "The whole menu side by side"),
-        ("#/sizes/kind/pressed", "Pressed side by side"),
-        ("#/sizes/kind/blended", "Blended side by side"),
-        ("#/sizes/kind/over-ice", "Over ice side by side"),
-        ("#/sizes/kind/shot", "Shot side by side"),
-        ("#/sizes/sales", "Sales"),
-        ("#/sizes/sales/2026-11-09", "Week of 9 Nov 2026 Mon to Sun"),
-        ("#/sizes/sales/2026-11-30", "Week of 30 Nov 2026 Mon to Sun"),
-        ("#/counter", "Counter"),
-        ("#/counter/batches", "Batches"),
-        ("#/counter/batches/2026-11-26", "Batch of 26 Nov 2026"),
-        ("#/counter/on-hand", "On hand"),
-        ("#/print/prices", "Price sheet"),
-        ("#/print/cards", "Recipe cards"),
-        ("#/print/batch/2026-11-26", "Batch sheet"),
+        ("#/sizes/menu", &side_by_side(say!(sales::whole_menu))),
+        ("#/sizes/kind/pressed", &side_by_side(say!(first::type_pressed))),
+        ("#/sizes/kind/blended", &side_by_side(say!(first::type_blended))),
+        ("#/sizes/kind/over-ice", &side_by_side(say!(first::type_over_ice))),
+        ("#/sizes/kind/shot", &side_by_side(say!(first::type_shot))),
+        ("#/sizes/sales", say!(sales::sales)),
+        ("#/sizes/sales/2026-11-09", &week("2026-11-09")),
+        ("#/sizes/sales/2026-11-30", &week("2026-11-30")),
+        ("#/counter", say!(first::counter)),
+        ("#/counter/batches", say!(counter::batches)),
+        ("#/counter/batches/2026-11-26", &words::batch(day("2026-11-26"))),
+        ("#/counter/on-hand", say!(counter::on_hand)),
+        ("#/print/prices", say!(counter::price_sheet)),
+        ("#/print/cards", say!(counter::recipe_cards)),
+        ("#/print/batch/2026-11-26", say!(counter::batch_sheet)),
         ("#/book", "Marrowgate Juice Hall"),
     ];
-    let containers = "Sets that containers share";
+    let containers = say!(goods::packaging_kits);
     [
         firsts.map(|(address, heading)| screen(address.to_owned(), heading.to_owned(), "")).into(),
-        vec![screen("#/buying/containers".to_owned(), "Buying".to_owned(), containers)],
+        vec![screen("#/buying/containers".to_owned(), say!(first::buying).to_owned(), containers)],
         each("drinks", "#/drinks", ""),
-        offers("#/drinks", "", "What it costs"),
+        offers("#/drinks", "", say!(drinks::cost_breakdown)),
         each("ingredients", "#/buying/ingredient", ""),
         each("packagings", "#/buying/packaging", ""),
         each("containers", "#/buying/container", ""),
-        each("drinks", "#/sizes/drink", " side by side"),
-        offers("#/counter", "", "All cards"),
+        each("drinks", "#/sizes/drink", &side_by_side("")),
+        offers("#/counter", "", say!(counter::all_cards)),
         each("packaging-sets", "#/buying/set", ""),
-        once("/label", "Label facts"),
-        once("/working", "How each number came about"),
+        once("/label", say!(labels::label_facts)),
+        once("/working", say!(working::about)),
     ]
     .into_iter()
     .flatten()

@@ -3,21 +3,48 @@
 
 use fantoccini::key::Key;
 
+use brimwright::{say, words};
+
 use crate::harness::{By, Engine, Journey, in_each_engine};
+use crate::support;
 
 in_each_engine!(undo_reaches_across_reload_and_closing_the_book);
 in_each_engine!(another_tabs_price_stays_and_a_sentence_says_so);
 
-const APPLES: By<'_> = By::Label("Price of Apples");
-const CARROTS: By<'_> = By::Label("Price of Carrots");
-const DEMO: By<'_> = By::Text("Look around in Marrowgate Juice Hall");
+/// The price of this name, in Buying.
+fn price_of(name: &str) -> String {
+    say!(market::price_of, name = name)
+}
+
+fn apples() -> By<'static> {
+    By::label(price_of("Apples"))
+}
+
+fn carrots() -> By<'static> {
+    By::label(price_of("Carrots"))
+}
+
+/// What undoes this.
+fn undo_of(change: &str) -> String {
+    say!(first::undo_change, change = change)
+}
+
+/// The heading of the changes of today, with how many there are.
+fn todays_changes(count: &str) -> String {
+    [say!(market::todays_changes), count].join(" ")
+}
+
+/// The step that undoes a price out of its turn.
+fn undo_alone(name: &str) -> String {
+    say!(refusals::undo_step, step = price_of(name))
+}
 
 async fn start(engine: Engine, name: &'static str) -> Journey {
     let journey = Journey::start_in(engine, name).await;
     journey.open().await;
-    journey.click(DEMO).await;
-    journey.click(By::Text("Buying")).await;
-    journey.expect_value(APPLES, "38.00").await;
+    journey.click(By::Text(say!(first::look_around))).await;
+    journey.click(By::Text(say!(first::buying))).await;
+    journey.expect_value(apples(), "38.00").await;
     journey
 }
 
@@ -28,165 +55,180 @@ async fn expect_steps(journey: &Journey, expected: &[&str]) {
 
 async fn undo_reaches_across_reload_and_closing_the_book(engine: Engine) {
     let journey = start(engine, "undo_across").await;
-    journey.enter(APPLES, "44.25").await;
-    journey.enter(CARROTS, "35").await;
+    journey.enter(apples(), "44.25").await;
+    journey.enter(carrots(), "35").await;
     journey.wait_until_saved().await;
 
     // Loaded again.
     journey.open().await;
-    journey.click(By::Text("Buying")).await;
-    journey.expect_value(CARROTS, "35.00").await;
-    journey.wait_until_undo_is("Undo: Price of Carrots").await;
-    journey.click(By::Text("Undo")).await;
-    journey.expect_value(CARROTS, "34.00").await;
-    journey.expect_value(APPLES, "44.25").await;
+    journey.click(By::Text(say!(first::buying))).await;
+    journey.expect_value(carrots(), "35.00").await;
+    journey.wait_until_undo_is(&undo_of(&price_of("Carrots"))).await;
+    journey.click(By::Text(say!(common::undo))).await;
+    journey.expect_value(carrots(), "34.00").await;
+    journey.expect_value(apples(), "44.25").await;
     journey.wait_until_saved().await;
 
     // Closed, another book opened, and back.
-    journey.click(By::Text("Book")).await;
-    journey.click(By::Text("Start an empty book")).await;
-    journey.wait_for_text("My book").await;
+    journey.click(By::Text(say!(first::book))).await;
+    journey.click(By::Text(say!(first::start_book))).await;
+    journey.wait_for_text(say!(first::new_book_name)).await;
     // Each book has its own steps.
-    journey.wait_until_undo_is("Undo: ").await;
-    journey.click(By::Text("Book")).await;
+    journey.wait_until_undo_is(&undo_of("")).await;
+    journey.click(By::Text(say!(first::book))).await;
     journey.click(By::Text("Marrowgate Juice Hall")).await;
-    journey.click(By::Text("Buying")).await;
-    journey.expect_value(APPLES, "44.25").await;
-    journey.wait_until_undo_is("Undo: Price of Apples").await;
-    journey.click(By::Text("Undo")).await;
-    journey.expect_value(APPLES, "38.00").await;
+    journey.click(By::Text(say!(first::buying))).await;
+    journey.expect_value(apples(), "44.25").await;
+    journey.wait_until_undo_is(&undo_of(&price_of("Apples"))).await;
+    journey.click(By::Text(say!(common::undo))).await;
+    journey.expect_value(apples(), "38.00").await;
     // What was taken back before all that comes again, too.
-    journey.click(By::Text("Redo")).await;
-    journey.expect_value(APPLES, "44.25").await;
-    journey.click(By::Text("Redo")).await;
-    journey.expect_value(CARROTS, "35.00").await;
+    journey.click(By::Text(say!(common::redo))).await;
+    journey.expect_value(apples(), "44.25").await;
+    journey.click(By::Text(say!(common::redo))).await;
+    journey.expect_value(carrots(), "35.00").await;
 }
 
 #[tokio::test]
 async fn one_step_goes_back_by_itself_and_one_that_others_hang_on_says_so() {
     let journey = start(Engine::Chromium, "undo_list").await;
-    journey.enter(APPLES, "44.25").await;
-    journey.enter(CARROTS, "35").await;
-    journey.enter(CARROTS, "36").await;
-    journey.click(By::Text("Steps")).await;
-    expect_steps(&journey, &["Price of Carrots", "Price of Carrots", "Price of Apples"]).await;
-    journey.wait_for_text("Take back first: Price of Carrots, 12:0").await;
+    journey.enter(apples(), "44.25").await;
+    journey.enter(carrots(), "35").await;
+    journey.enter(carrots(), "36").await;
+    journey.click(By::Text(say!(first::changes))).await;
+    let (of_apples, of_carrots) = (price_of("Apples"), price_of("Carrots"));
+    expect_steps(&journey, &[&of_carrots, &of_carrots, &of_apples]).await;
+    let first = say!(refusals::step_and_time, step = &of_carrots, when = "12:0");
+    journey.wait_for_text(say!(refusals::undo_first, steps = first).trim_end_matches('.')).await;
     journey.resize(320, 640).await;
     assert_eq!(journey.faults_of_layout(&[""]).await, Vec::<String>::new());
     journey.screenshot("steps").await;
-    let undo_apples = "const button = [...document.querySelectorAll('dialog[open] button')]
-        .find((it) => it.getAttribute('aria-label')?.startsWith('Undo Price of Apples'));
-        button?.click(); return button !== undefined";
-    journey.wait_until("the Undo of the apples", undo_apples).await;
+    let undo_apples = format!(
+        "const button = [...document.querySelectorAll('dialog[open] button')]
+             .find((it) => it.getAttribute('aria-label')?.startsWith('{}'));
+         button?.click(); return button !== undefined",
+        say!(book::undo_change_at, change = &of_apples, when = "")
+    );
+    journey.wait_until("the Undo of the apples", &undo_apples).await;
     // No row slides under the finger: the step that this is comes into the list when it opens next.
-    journey.expect_each("dialog[open] .step-done:last-child .soft:last-of-type", &["Undone"]).await;
-    expect_steps(&journey, &["Price of Carrots", "Price of Carrots", "Price of Apples"]).await;
+    journey.expect_each("dialog[open] .step-done:last-child .soft:last-of-type", &[say!(book::undone)]).await;
+    expect_steps(&journey, &[&of_carrots, &of_carrots, &of_apples]).await;
     journey.wait_until("the caret at the head of the list", "return document.activeElement.id === 'steps-title'").await;
-    journey.click(By::Text("Close")).await;
-    journey.click(By::Text("Steps")).await;
-    expect_steps(&journey, &["Undo Price of Apples", "Price of Carrots", "Price of Carrots", "Price of Apples"]).await;
-    journey.click(By::Text("Close")).await;
-    journey.expect_value(APPLES, "38.00").await;
-    journey.expect_value(CARROTS, "36.00").await;
+    journey.click(By::Text(say!(common::close))).await;
+    journey.click(By::Text(say!(first::changes))).await;
+    expect_steps(&journey, &[&undo_alone("Apples"), &of_carrots, &of_carrots, &of_apples]).await;
+    journey.click(By::Text(say!(common::close))).await;
+    journey.expect_value(apples(), "38.00").await;
+    journey.expect_value(carrots(), "36.00").await;
     // That is a step itself.
-    assert_eq!(journey.title_of_undo().await, "Undo: Undo Price of Apples");
-    journey.click(By::Text("Undo")).await;
-    journey.expect_value(APPLES, "44.25").await;
+    assert_eq!(journey.title_of_undo().await, undo_of(&undo_alone("Apples")));
+    journey.click(By::Text(say!(common::undo))).await;
+    journey.expect_value(apples(), "44.25").await;
 }
 
 async fn another_tabs_price_stays_and_a_sentence_says_so(engine: Engine) {
     let journey = start(engine, "undo_tabs").await;
     journey.open_another_tab().await;
-    journey.click(By::Text("Buying")).await;
-    journey.expect_value(APPLES, "38.00").await;
+    journey.click(By::Text(say!(first::buying))).await;
+    journey.expect_value(apples(), "38.00").await;
     journey.use_tab(0).await;
-    journey.enter(CARROTS, "35").await;
-    journey.enter(APPLES, "44.25").await;
+    journey.enter(carrots(), "35").await;
+    journey.enter(apples(), "44.25").await;
     journey.wait_until_saved().await;
     journey.use_tab(1).await;
-    journey.expect_value(APPLES, "44.25").await;
-    journey.enter(APPLES, "45").await;
+    journey.expect_value(apples(), "44.25").await;
+    journey.enter(apples(), "45").await;
     journey.wait_until_saved().await;
     journey.use_tab(0).await;
-    journey.expect_value(APPLES, "45.00").await;
-    journey.click(By::Nth(0, &By::Text("Undo"))).await;
-    journey
-        .wait_for_text(
-            "Not undone: Price of Apples. Apples: the case price is now $45.00, changed by a later step or in another tab. Change it by hand.",
-        )
-        .await;
-    journey.expect_value(APPLES, "45.00").await;
+    journey.expect_value(apples(), "45.00").await;
+    journey.click(By::Nth(0, &By::Text(say!(common::undo)))).await;
+    let field = say!(goods::case_price);
+    let now = say!(refusals::changed_since_to, name = "Apples", field = field, value = "$45.00");
+    let why = [&*now, say!(refusals::change_by_hand)].join(" ");
+    let not_undone = say!(refusals::not_undone, step = price_of("Apples"), why = why);
+    journey.wait_for_text(&not_undone).await;
+    journey.expect_value(apples(), "45.00").await;
     // The next Undo goes on.
-    journey.click(By::Nth(0, &By::Text("Undo"))).await;
-    journey.expect_value(CARROTS, "34.00").await;
-    journey.wait_for_text_gone("Not undone").await;
-    journey.expect_value(APPLES, "45.00").await;
+    journey.click(By::Nth(0, &By::Text(say!(common::undo)))).await;
+    journey.expect_value(carrots(), "34.00").await;
+    journey.wait_for_text_gone(&not_undone).await;
+    journey.expect_value(apples(), "45.00").await;
 }
 
 #[tokio::test]
 async fn todays_changes_stand_under_the_search_each_with_its_undo() {
     let journey = start(Engine::Chromium, "undo_today").await;
-    journey.wait_for_text("Today's changes none yet").await;
-    journey.click(By::Text("Today's changes none yet")).await;
-    journey.enter(APPLES, "44.25").await;
-    journey.enter(CARROTS, "35").await;
+    journey.wait_for_text(&todays_changes(say!(market::none_yet))).await;
+    journey.click(By::Text(&todays_changes(say!(market::none_yet)))).await;
+    journey.enter(apples(), "44.25").await;
+    journey.enter(carrots(), "35").await;
+    // What stands before the sum, which the engine's own tests count.
+    let all_together = words::texts::around(&say!(market::all_cost_more, money = words::texts::HOLE)).0;
+    let all_together = all_together.trim_end();
     // 44.25 / 38 and 35 / 34.
-    journey.wait_for_text("40 lb: was $38.00, now $44.25, +16.4 %").await;
-    journey.wait_for_text("was $34.00, now $35.00, +2.9 %").await;
-    journey.wait_for_text("more a week, all changes together.").await;
+    let of_apples =
+        say!(market::pack_price_changed, pack = "40 lb", was = "$38.00", now = "$44.25", change = "+16.4 %");
+    journey.wait_for_text(&of_apples).await;
+    let pack = words::texts::HOLE;
+    let changed = |was: &str, now: &str, change: &str| {
+        let said = say!(market::pack_price_changed, pack = pack, was = was, now = now, change = change);
+        words::texts::around(&said).1
+    };
+    journey.wait_for_text(&changed("$34.00", "$35.00", "+2.9 %")).await;
+    journey.wait_for_text(all_together).await;
     journey.screenshot("today").await;
     // No sum stands beside a price that cannot be read.
-    journey.type_into(CARROTS, "35q").await;
-    journey.wait_for_text_gone("all changes together.").await;
-    journey.wait_for_text("Fix “Price of Carrots” to see this.").await;
-    journey.type_into(CARROTS, "35").await;
-    journey.press(CARROTS, Key::Tab).await;
-    journey.wait_for_text("more a week, all changes together.").await;
+    journey.type_into(carrots(), "35q").await;
+    journey.wait_for_text_gone(all_together).await;
+    journey.wait_for_text(&say!(book::fix_field_to_see, field = price_of("Carrots"))).await;
+    journey.type_into(carrots(), "35").await;
+    journey.press(carrots(), Key::Tab).await;
+    journey.wait_for_text(all_together).await;
     // There again after a load: the book itself knows what a price was.
     journey.wait_until_saved().await;
     journey.open().await;
-    journey.click(By::Text("Buying")).await;
-    journey.wait_for_text("Today's changes 2").await;
-    journey.click(By::Text("Today's changes 2")).await;
-    journey.wait_for_text("more a week, all changes together.").await;
-    journey.click(By::Label("Undo Price of Apples")).await;
-    journey.expect_value(APPLES, "38.00").await;
-    journey.expect_value(CARROTS, "35.00").await;
+    journey.click(By::Text(say!(first::buying))).await;
+    journey.wait_for_text(&todays_changes("2")).await;
+    journey.click(By::Text(&todays_changes("2"))).await;
+    journey.wait_for_text(all_together).await;
+    journey.click(By::Label(&undo_alone("Apples"))).await;
+    journey.expect_value(apples(), "38.00").await;
+    journey.expect_value(carrots(), "35.00").await;
     // Its row stays where it was, and says so: a second press meets no other row.
     journey.expect_each(".changes li a", &["Apples", "Carrots"]).await;
     journey.expect_count(".changes li .button", 1).await;
-    journey.wait_for_text("Undone").await;
-    journey.wait_for_text("Today's changes 1").await;
+    journey.wait_for_text(say!(book::undone)).await;
+    journey.wait_for_text(&todays_changes("1")).await;
     // Typed anew, it is a change as any other.
-    journey.enter(APPLES, "44").await;
-    journey.wait_for_text("Today's changes 2").await;
+    journey.enter(apples(), "44").await;
+    journey.wait_for_text(&todays_changes("2")).await;
     journey.expect_count(".changes li .button", 2).await;
-    journey.click(By::Label("Undo Price of Apples")).await;
-    journey.expect_value(APPLES, "38.00").await;
+    journey.click(By::Label(&undo_alone("Apples"))).await;
+    journey.expect_value(apples(), "38.00").await;
     // A price without a day is known by its step.
-    journey.enter(By::Label("Price of Pineapples"), "18").await;
-    journey.wait_for_text("was $17.40, now $18.00, +3.4 %").await;
-    journey.click(By::Label("Undo Price of Pineapples")).await;
-    journey.expect_value(By::Label("Price of Pineapples"), "17.40").await;
+    journey.enter(By::Label(&price_of("Pineapples")), "18").await;
+    journey.wait_for_text(&changed("$17.40", "$18.00", "+3.4 %")).await;
+    journey.click(By::Label(&undo_alone("Pineapples"))).await;
+    journey.expect_value(By::Label(&price_of("Pineapples")), "17.40").await;
     journey.expect_count(".changes li .button", 1).await;
 }
 
 #[tokio::test]
 async fn what_is_done_at_the_counter_is_undone_at_the_counter() {
     let journey = start(Engine::Chromium, "undo_locked").await;
-    journey.enter(APPLES, "44.25").await;
+    journey.enter(apples(), "44.25").await;
     journey.go("#/counter").await;
-    journey.type_into(By::Label("PIN of 4 to 8 digits"), "4207").await;
-    journey.type_into(By::Label("The same PIN again"), "4207").await;
-    journey.click(By::Text("Lock to the Counter")).await;
-    journey.wait_for_text("Unlock").await;
-    assert_eq!(journey.title_of_undo().await, "Undo: ", "the owner's price is out of reach");
+    journey.type_into(By::Label(say!(counter::new_pin)), "4207").await;
+    journey.type_into(By::Label(say!(counter::repeat_pin)), "4207").await;
+    journey.click(By::Text(say!(counter::lock_to_counter))).await;
+    journey.wait_for_text(say!(counter::unlock)).await;
+    assert_eq!(journey.title_of_undo().await, undo_of(""), "the owner's price is out of reach");
     journey.go("#/counter/batches/2026-11-26").await;
-    journey.click(By::Text("Delete batch")).await;
-    journey.click(By::Text("Undo")).await;
+    journey.click(By::Text(say!(counter::delete_batch))).await;
+    journey.click(By::Text(say!(common::undo))).await;
     journey.go("#/counter/batches/2026-11-26").await;
-    journey.wait_for_text("Batch of 26 Nov 2026").await;
-    journey.click(By::Text("Steps")).await;
+    journey.wait_for_text(&words::batch(support::day("2026-11-26"))).await;
+    journey.click(By::Text(say!(first::changes))).await;
     journey.wait_until("no price in the list", "return !document.body.textContent.includes('$')").await;
-    expect_steps(&journey, &["Delete batch"]).await;
+    expect_steps(&journey, &[say!(counter::delete_batch)]).await;
 }

@@ -1,5 +1,7 @@
 //! New versions of the app, whole and broken ones.
 
+use brimwright::say;
+
 use crate::harness::{By, Journey, Publisher};
 
 /// Looks for a new version, as the browser does by itself now and then.
@@ -46,7 +48,7 @@ async fn a_new_version_waits_until_the_person_agrees() {
     journey.open().await;
     journey.wait_until_kept_offline().await;
     // With a book there is a note of it, which is no build to be tidied away.
-    journey.click(By::Text("Start an empty book")).await;
+    journey.click(By::Text(say!(first::start_book))).await;
     publisher.publish("two");
     look_for_a_version(&journey).await;
     journey.wait_until("the app to be told", "return heard.includes('ready')").await;
@@ -121,21 +123,24 @@ async fn half_typed_text_survives_an_update() {
     publisher.publish("one");
     let journey = Journey::start_on("update_half_typed", publisher.address()).await;
     journey.open().await;
-    journey.click(By::Text("Look around in Marrowgate Juice Hall")).await;
+    journey.click(By::Text(say!(first::look_around))).await;
     journey.wait_for_text("Orchard Green").await;
     journey.wait_until_kept_offline().await;
     journey.go("#/buying/ingredient/1").await;
-    let (holds, price) = (By::Nth(0, &By::Label("Holds")), By::Nth(2, &By::Label("Price of the pack")));
-    let unknown = "“stone” is not a unit known here. Use one such as fl oz, mL, cup, lb, oz, g or ea: 12 lb.";
-    let needs = "The new pack for Apples is not in the book yet. It still needs what it holds.";
+    let (size, price) = (By::Label(say!(goods::pack_size)), By::Label(say!(goods::case_price)));
+    let (holds, price) = (By::Nth(0, &size), By::Nth(2, &price));
+    let unknown = &say!(book::unknown_unit, unit = "stone", example = "12 lb");
+    let needs =
+        &[say!(book::new_pack_unsaved, of = "Apples"), say!(book::still_needs, needs = say!(book::needs_pack_size))]
+            .join(" ");
     journey.enter(holds, "3 stone").await;
     journey.expect_sentence(holds, unknown).await;
-    journey.click(By::Text("Add a pack")).await;
+    journey.click(By::Text(say!(goods::add_pack))).await;
     journey.enter(price, "41").await;
     journey.wait_for_text(needs).await;
     publisher.publish("two");
     look_for_a_version(&journey).await;
-    journey.click(By::Text("Use it now")).await;
+    journey.click(By::Text(say!(first::update_now))).await;
     is_release(&journey, "two").await;
     journey.wait_until_started().await;
     journey.expect_value(holds, "3 stone").await;
@@ -148,13 +153,13 @@ async fn half_typed_text_survives_an_update() {
     // Nothing of it is in the book.
     journey.press(holds, fantoccini::key::Key::Escape).await;
     journey.expect_value(holds, "40 lb").await;
-    journey.click(By::Text("Discard this pack")).await;
+    journey.click(By::Text(say!(book::discard_draft))).await;
     journey.wait_for_text_gone(needs).await;
 }
 
 /// A weighing that is not written down yet comes back too; once its screen is left, it is empty.
 async fn half_written_form(journey: &Journey) {
-    let bought = By::Label("Weighed in, as bought");
+    let bought = By::Label(say!(goods::weight_as_purchased));
     journey.go("#/buying/ingredient/1/yields").await;
     journey.type_into(bought, "20 lb").await;
     journey.wait_until("a mark that a load wipes away", "return (window.before = true)").await;

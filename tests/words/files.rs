@@ -1,5 +1,5 @@
-//! What is wrong in a file, with line, record, field, what is expected there and an example. No
-//! word of the reader's and no id is in it.
+//! What is wrong in a file, with line, record, the file's own field, what to type there and an
+//! example. No word of the reader's and no id is in it.
 
 use brimwright::exchange::read;
 use brimwright::words;
@@ -39,73 +39,73 @@ fn what_cannot_be_read() {
         (
             "\"40 lb\"",
             "\"40 lbs\"",
-            "Line 8, ingredient “Apples”, pack 1, contents: “40 lbs” is not an amount. Type a number and a unit, such as \"40 lb\" or \"16 fl oz\".",
+            "Line 8, ingredient “Apples”, field “packs 1 contents”: “40 lbs” does not work here. Type a number and a unit, such as \"40 lb\" or \"16 fl oz\".",
         ),
         (
             "\"25.80\"",
             "\"25,80\"",
-            "Line 8, ingredient “Apples”, pack 1, price: “25,80” is not a number. Type up to 9 digits, a point and up to 8 more, such as \"25.80\".",
+            "Line 8, ingredient “Apples”, field “packs 1 price”: “25,80” does not work here. Type up to 9 digits, a point and up to 8 more, such as \"25.80\".",
         ),
         (
             "\"25.80\"",
             "25.80",
-            "Line 8, ingredient “Apples”, pack 1, price: 25.8 stands without quotation marks. Type \"25.8\".",
+            "Line 8, ingredient “Apples”, field “packs 1 price”: 25.8 needs quotation marks. Type \"25.8\".",
         ),
         (
             "\"25.80\"",
             "null",
-            "Line 8, ingredient “Apples”, pack 1, price: text in quotation marks belongs here, such as \"25.80\".",
+            "Line 8, ingredient “Apples”, field “packs 1 price”: Type text in quotation marks, such as \"25.80\".",
         ),
         (
             "\"2026-11-02\"",
             "\"2.11.2026\"",
-            "Line 9, ingredient “Apples”, pack 1, day: “2.11.2026” is not a day. Type year, month and day, such as \"2026-11-23\".",
+            "Line 9, ingredient “Apples”, field “packs 1 day”: “2.11.2026” does not work here. Type the year, month and day, such as \"2026-11-23\".",
         ),
         (
             "\"USD\"",
             "\"dollars\"",
-            "Line 3, settings, currency: “dollars” is not a currency known here. Type its code, such as \"USD\".",
+            "Line 3, settings, field “currency”: “dollars” does not work here. Type a currency code, such as \"USD\".",
         ),
         (
             "\"0.25\"",
             "\"x\"",
-            "Line 6, settings, ending 1: “x” is not a number. Type up to 9 digits, a point and up to 8 more, such as \"25.80\".",
+            "Line 6, settings, field “endings 1”: “x” does not work here. Type up to 9 digits, a point and up to 8 more, such as \"25.80\".",
         ),
         (
             "\"ingredient\": \"1\"",
             "\"ingredient\": \"A1\"",
-            "Line 14, drink “Orchard”, line 1, ingredient: “A1” is not an id. Type 1 to 16 of the signs 0 to 9 and a to f, such as \"1a\".",
+            "Line 14, drink “Orchard”, field “lines 1 ingredient”: “A1” does not work here. Type 1 to 16 characters from 0 to 9 and a to f, such as \"1a\".",
         ),
         (
             "\"kind\": \"pressed\"",
             "\"kind\": \"stirred\"",
-            "Line 13, drink “Orchard”, kind: “stirred” is not a choice here. Type one such as \"pressed\", \"blended\", \"over-ice\".",
+            "Line 13, drink “Orchard”, field “kind”: “stirred” does not work here. Type a known value, such as \"pressed\", \"blended\", \"over-ice\".",
         ),
         (
             "[{\"id\": \"1\", \"contents\": \"40 lb\", \"price\": \"25.80\",\n\"day\": \"2026-11-02\"}]",
             "7",
-            "Line 8, ingredient “Apples”, packs: a list in square brackets belongs here, such as [].",
+            "Line 8, ingredient “Apples”, field “packs”: Type a list in square brackets, such as [].",
         ),
         (
             "\"packagings\": []",
             "\"packagings\": {}",
-            "Line 10, packagings: a list in square brackets belongs here, such as [].",
+            "Line 10, field “packagings”: Type a list in square brackets, such as [].",
         ),
         (
             "{\"share\": \"0.05\"}",
             "[]",
-            "Line 12, container “Bottle”, headspace: a group in braces belongs here, such as {\"share\": \"0.05\"}.",
+            "Line 12, container “Bottle”, field “headspace”: Type a group in braces, such as {\"share\": \"0.05\"}.",
         ),
-        ("\"16.5 fl oz\"", "7", "Line 11, container “Bottle”, brimful: a volume belongs here, such as \"16 fl oz\"."),
+        ("\"16.5 fl oz\"", "7", "Line 11, container “Bottle”, field “brimful”: Type a volume, such as \"16 fl oz\"."),
         (
             "\"price\": \"8\"",
             "\"price\": \"8 USD\"",
-            "Line 16, size “Orchard, Bottle”, price: “8 USD” is not a number. Type up to 9 digits, a point and up to 8 more, such as \"25.80\".",
+            "Line 16, size “Orchard, Bottle”, field “price”: “8 USD” does not work here. Type up to 9 digits, a point and up to 8 more, such as \"25.80\".",
         ),
         (
             "\"Apples\"",
             "\"\\ud800\"",
-            "Line 7, ingredient 1, name: this value cannot be read. Type it anew, or choose another copy.",
+            "Line 7, ingredient 1, field “name”: This value cannot be read. Type a new value, or choose another copy.",
         ),
     ];
     for (old, new, sentence) in cases {
@@ -114,7 +114,7 @@ fn what_cannot_be_read() {
     let invented = FILE.replace("\"name\": \"Invented bar\"", "\"name\": \"Invented bar\", \"invented\": \"yes\"");
     assert_eq!(
         words::book_file_error(&read(invented).unwrap_err()),
-        "Line 3, settings, invented: true or false belongs here, such as false."
+        "Line 3, settings, field “invented”: Type true or false."
     );
 }
 
@@ -122,16 +122,16 @@ fn what_cannot_be_read() {
 fn fields_that_are_not_those_of_the_file() {
     assert_eq!(
         said("\"trim-yield\"", "\"trimyield\""),
-        "Line 7, ingredient “Apples”: “trimyield” is not a field that belongs here. Remove it."
+        "Line 7, ingredient “Apples”: “trimyield” does not belong here. Remove that field."
     );
     assert_eq!(
         said(", \"trim-yield\": \"0.9\"", ""),
-        "Line 7, ingredient “Apples”: “trim-yield” is missing. Add it, or choose another copy."
+        "Line 7, ingredient “Apples”: “trim-yield” is missing. Add that field, or choose another copy."
     );
-    assert_eq!(said("\"packagings\": [],", ""), "Line 1: “packagings” is missing. Add it, or choose another copy.");
+    assert_eq!(said("\"packagings\": [],", ""), "Line 1: “packagings” is missing. Add that field, or choose another copy.");
     assert_eq!(
         said("\"price\": \"8\"", "\"price\": \"8\", \"price\": \"9\""),
-        "Line 16, size “Orchard, Bottle”: “price” is here twice. Keep one of them."
+        "Line 16, size “Orchard, Bottle”: “price” appears twice. Keep one."
     );
 }
 
@@ -139,29 +139,29 @@ fn fields_that_are_not_those_of_the_file() {
 fn what_the_book_refuses() {
     assert_eq!(
         said("\"trim-yield\": \"0.9\"", "\"trim-yield\": \"1.4\""),
-        "Line 7: the ingredient “Apples” cannot be taken in. The trim yield is what is left of what went in: more than 0 % and at most 100 %. Type 90 for 90 %."
+        "Line 7, ingredient “Apples”: Not imported. Trim yield: must be above 0% and at most 100%. Type 90 if 90% is left."
     );
     assert_eq!(
         said("\"ingredient\": \"1\"", "\"ingredient\": \"99\""),
-        "Line 13: the drink “Orchard” needs an ingredient that is not in the file. Add it to the file, or choose another copy."
+        "Line 13, drink “Orchard”: Missing from the file: ingredient. Add that, or choose another copy."
     );
     assert_eq!(
         said("\"drink\": \"1\", \"container\": \"1\"", "\"drink\": \"1\", \"container\": \"7\""),
-        "Line 15: the size “Orchard” needs a container that is not in the file. Add it to the file, or choose another copy."
+        "Line 15, size “Orchard”: Missing from the file: container. Add that, or choose another copy."
     );
     assert_eq!(
         said("\"packagings\": [],", "\"packagings\": [], \"weeks\": [{\"monday\": \"2026-11-24\", \"sold\": []}],"),
-        "Line 10: the week of 24 Nov 2026 cannot be taken in. A week begins on a Monday. Choose the Monday."
+        "Line 10, week of 24 Nov 2026: Not imported. Week: must begin on a Monday. Choose the Monday."
     );
     let offer = "{\"drink\": \"1\", \"container\": \"1\",\n\"price\": \"8\"}";
     assert_eq!(
         said(offer, &format!("{offer},\n{offer}")),
-        "Line 17: the size “Orchard, Bottle” is in the file twice under one id. Keep one of them."
+        "Line 17, size “Orchard, Bottle”: Listed twice in the file, with the same id. Keep one."
     );
     let nameless = said("\"Apples\"", "\"\\u200b\"");
     assert_eq!(
         nameless,
-        "Line 7: the ingredient “\u{200b}” cannot be taken in. The name is empty. Type at least one letter."
+        "Line 7, ingredient “\u{200b}”: Not imported. Name: nothing typed. Type at least one letter."
     );
 }
 
@@ -170,11 +170,11 @@ fn what_is_too_much() {
     let packaging = "{\"id\": \"1\", \"name\": \"A\", \"part\": \"vessel\"},\n".repeat(20_001);
     assert_eq!(
         said("\"packagings\": []", &format!("\"packagings\": [{}]", packaging.trim_end_matches(",\n"))),
-        "Line 20010, packaging 20001: the list goes on after 20,000 entries, more than a book can hold. Choose another copy."
+        "Line 20010, packaging 20001: This list has more than 20,000 entries. No book needs more. Choose another copy."
     );
     assert_eq!(
         said("\"Apples\"", &format!("\"{}\"", "A".repeat(1_000_000))),
-        "Line 7, ingredient 1: this part alone is larger than 1 MB, more than any book needs. Choose another copy."
+        "Line 7, ingredient 1: This part is larger than 1 MB. No book needs more. Choose another copy."
     );
 }
 
@@ -184,12 +184,12 @@ fn what_is_repeated_of_a_file_is_short() {
     assert_eq!(
         said("\"25.80\"", &format!("\"{long}\"")),
         format!(
-            "Line 8, ingredient “Apples”, pack 1, price: “{}…” is not a number. Type up to 9 digits, a point and up to 8 more, such as \"25.80\".",
+            "Line 8, ingredient “Apples”, field “packs 1 price”: “{}…” does not work here. Type up to 9 digits, a point and up to 8 more, such as \"25.80\".",
             "9".repeat(60)
         )
     );
     assert_eq!(
         said("brimwright-book", &long),
-        format!("The file is a “{}…”, not a Brimwright book. Choose a book file.", "9".repeat(60))
+        format!("This file is a “{}…”, not a Brimwright book. Choose a book file.", "9".repeat(60))
     );
 }

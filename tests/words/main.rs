@@ -76,7 +76,7 @@ fn percent(number: i64) -> Share {
 #[test]
 fn what_was_typed() {
     let said = |error: ReadError| words::read_error(&error, "12.5");
-    assert_eq!(said(ReadError::Empty), "This is empty. Type a number, such as 12.5.");
+    assert_eq!(said(ReadError::Empty), "This field is empty. Type a number, such as 12.5.");
     assert_eq!(said(ReadError::NotANumber { text: "abc".into() }), "“abc” is not a number. Type digits, such as 12.5.");
     let ambiguous =
         ReadError::Ambiguous { text: "1.234".into(), as_thousands: "1234".into(), as_decimals: "1,234".into() };
@@ -87,19 +87,19 @@ fn what_was_typed() {
     );
     assert_eq!(
         said(ReadError::NotAnEnding { text: "x".into() }),
-        "“x” is not an ending. Type endings with blanks between them, such as .00 .50 .95."
+        "“x” is not a price ending. Type endings with spaces between, such as .00 .50 .95."
     );
     assert_eq!(
         said(ReadError::UnknownUnit { unit: "stone".into() }),
-        "“stone” is not a unit known here. Use one such as fl oz, mL, cup, lb, oz, g or ea: 12.5."
+        "“stone” is not a known unit. Use fl oz, mL, cup, lb, oz, g or ea, such as 12.5."
     );
     assert_eq!(
         said(ReadError::WrongKind { unit: Unit::Pound, wanted: &[Dimension::Volume] }),
-        "“lb” measures a weight; here a volume is needed, such as 12.5."
+        "“lb” is a weight. Type a volume, such as 12.5."
     );
-    assert_eq!(said(ReadError::Negative), "This cannot be below zero. Type it without the minus sign: 12.5.");
-    assert_eq!(said(ReadError::TooLarge), "That is more than nine digits. Check for a digit too many.");
-    assert_eq!(said(ReadError::TooFine), "That is finer than six digits after the decimal sign. Round it to six.");
+    assert_eq!(said(ReadError::Negative), "This cannot be below zero. Leave out the minus sign: 12.5.");
+    assert_eq!(said(ReadError::TooLarge), "This number has more than nine digits. Check for an extra digit.");
+    assert_eq!(said(ReadError::TooFine), "This number has more than six decimals. Round to six.");
 }
 
 #[test]
@@ -108,51 +108,51 @@ fn what_was_refused() {
     let key = Key::Ingredient(GINGER);
     let said = |refusal: Refusal| words::refusal(&refusal, &book);
     let at = |field, problem| said(Refusal::Field { key, field, problem });
-    assert_eq!(at(Field::Name, Problem::Empty), "The name is empty. Type at least one letter.");
-    assert_eq!(at(Field::Name, Problem::TooLong), "The name is longer than 80 letters. Shorten it.");
-    assert_eq!(at(Field::Contents, Problem::NotPositive), "What the pack holds must be more than zero.");
-    assert_eq!(at(Field::PackPrice, Problem::Negative), "The price of the pack cannot be below zero.");
+    assert_eq!(at(Field::Name, Problem::Empty), "Name: nothing typed. Type at least one letter.");
+    assert_eq!(at(Field::Name, Problem::TooLong), "Name: over 80 letters. Shorten the text.");
+    assert_eq!(at(Field::Contents, Problem::NotPositive), "Pack size: must be more than zero.");
+    assert_eq!(at(Field::PackPrice, Problem::Negative), "Case price: cannot be below zero.");
     assert_eq!(
         at(Field::TrimYield, Problem::NotAYield),
-        "The trim yield is what is left of what went in: more than 0 % and at most 100 %. Type 90 for 90 %."
+        "Trim yield: must be above 0% and at most 100%. Type 90 if 90% is left."
     );
     assert_eq!(
         at(Field::Target, Problem::NotAShare),
-        "The target margin must be at least 0 % and under 100 %. Type 65 for 65 %."
+        "Target margin: must be at least 0% and under 100%. Type 65 for 65%."
     );
     assert_eq!(
         at(Field::Headspace, Problem::NothingFits),
-        "The headspace leaves no room for a drink. Make it smaller."
+        "Headspace: leaves no room for a drink. Type a smaller one."
     );
     assert_eq!(
         at(Field::Declared, Problem::MoreThanBrimful),
-        "The declared size is more than the container holds to the rim. Check it against the brimful volume."
+        "Labeled size: more than the container holds. Check the brimful capacity."
     );
     assert_eq!(
         at(Field::Endings, Problem::NotAnEnding),
-        "Price endings must each be less than one, such as .50 or .95 (under 100 where there are no cents)."
+        "Price endings: each must be under one, such as .50 or .95 (under 100 without cents)."
     );
     assert_eq!(
         at(Field::WeighedBought, Problem::NotAWeight),
-        "The weight as bought must be a weight, such as 5 lb or 2 kg."
+        "Weight as purchased: must be a weight, such as 5 lb or 2 kg."
     );
     assert_eq!(
         at(Field::WeighedPressed, Problem::MoreThanBefore),
-        "The weight of the juice is more than the weight before it: nothing grows by trimming or pressing. Weigh again."
+        "Juice weight: more than the weight before. Trimming and pressing add no weight: weigh again."
     );
-    assert_eq!(at(Field::Makes, Problem::NotWhole), "The number to make must be a whole number, such as 12.");
-    assert_eq!(at(Field::OnHand, Problem::Negative), "What is here cannot be below zero.");
-    assert_eq!(at(Field::PacksToBuy, Problem::NotPositive), "The number of packs must be more than zero.");
-    assert_eq!(at(Field::PriceDays, Problem::LessThanOne), "The days until a price is old must be at least 1.");
-    assert_eq!(at(Field::ScaleStep, Problem::NotPositive), "The step of the scale must be more than zero.");
-    assert_eq!(at(Field::Batch, Problem::LessThanOne), "The number of drinks in a batch must be at least 1.");
+    assert_eq!(at(Field::Makes, Problem::NotWhole), "Drinks to make: must be a whole number, such as 12.");
+    assert_eq!(at(Field::OnHand, Problem::Negative), "On hand: cannot be below zero.");
+    assert_eq!(at(Field::PacksToBuy, Problem::NotPositive), "Packs to buy: must be more than zero.");
+    assert_eq!(at(Field::PriceDays, Problem::LessThanOne), "Flag prices older than: must be at least 1.");
+    assert_eq!(at(Field::ScaleStep, Problem::NotPositive), "Scale rounds to: must be more than zero.");
+    assert_eq!(at(Field::Batch, Problem::LessThanOne), "Drinks per batch: must be at least 1.");
     assert_eq!(
         said(Refusal::Missing { key, needed_by: None }),
-        "This ingredient is not in the book any more. Undo its removal, or go back."
+        "No longer in your book: ingredient. Undo the removal, or go back."
     );
     assert_eq!(
         said(Refusal::InUse { key, by: vec![key, key, key, key, key] }),
-        "Ginger is used in Ginger; Ginger; Ginger and 2 more. Replace or remove it there first."
+        "Ginger is used in Ginger; Ginger; Ginger and 2 more. Replace or remove Ginger there first."
     );
 }
 
@@ -161,55 +161,67 @@ fn what_cannot_be_computed() {
     let book = book();
     let drink = DrinkId::from_random(2);
     let said = |error: OfferError| words::offer_error(&error, &book);
-    assert_eq!(said(OfferError::Scale(ScaleError::NoLines(drink))), "The recipe is empty. Add what goes in.");
+    assert_eq!(said(OfferError::Scale(ScaleError::NoLines(drink))), "The recipe is empty. Add an ingredient.");
+    assert_eq!(
+        said(OfferError::Missing(Key::Drink(drink))),
+        "The drink of this size is gone. Remove the size, then add the size again."
+    );
+    assert_eq!(
+        said(OfferError::Cost(CostError::Missing(Key::Packaging(PackagingId::from_random(4))))),
+        "The cost uses packaging that is gone. Remove that packaging where you use it."
+    );
+    assert_eq!(
+        said(OfferError::Scale(ScaleError::Missing(Key::Ingredient(GINGER)))),
+        "The recipe uses an ingredient that is gone. Remove that line."
+    );
     assert_eq!(
         said(OfferError::Scale(ScaleError::FixedLinesOverflow { drink, over: ounces(250) })),
-        "The fixed amounts alone are 2.5\u{a0}fl oz more than fits here. Make the fixed amounts less, or let them follow in proportion."
+        "The fixed amounts are 2.5\u{a0}fl oz too much for this size. Lower them, or let them scale with size."
     );
     assert_eq!(
         said(OfferError::Scale(ScaleError::NothingScales { drink, short: ounces(50) })),
-        "Every amount is fixed, and 0.50\u{a0}fl oz of this size stays empty. Let one follow in proportion."
+        "Every amount is fixed, so this size is 0.50\u{a0}fl oz short. Let one ingredient scale with size."
     );
     assert_eq!(
         said(OfferError::Cost(CostError::NoPack(Goods::Ingredient(GINGER)))),
-        "Ginger has no pack yet, so no cost. Enter in Buying what a pack holds and costs."
+        "Needs: case price of Ginger. Enter pack size and case price in Buying."
     );
     let lacks = |error| said(OfferError::Cost(CostError::Yield(error)));
     assert_eq!(
         lacks(YieldError::NoPressYield(GINGER)),
-        "Ginger is used as juice but has no press yield. Weigh what goes in and the juice that comes out, and enter the share."
+        "Needs: juice yield of Ginger. Weigh what you press and the juice you get. Enter the share."
     );
     assert_eq!(
         lacks(YieldError::NoJuiceDensity(GINGER)),
-        "The juice of Ginger is weighed in one place and poured by volume in another, so it needs a density. Enter its grams per mL."
+        "Needs: juice density of Ginger. You weigh in one place and pour by volume in another. Enter grams per mL."
     );
     assert_eq!(
         lacks(YieldError::NoDensity(GINGER)),
-        "Ginger is weighed in one place and poured by volume in another, so it needs a density. Enter grams per mL as it is in the drink."
+        "Needs: density of Ginger in drinks. You weigh in one place and pour by volume in another. Enter grams per mL."
     );
     assert_eq!(
         lacks(YieldError::NoPieceWeight(GINGER)),
-        "Ginger is counted in pieces but no piece has a weight. Enter the weight of one as bought."
+        "Needs: weight per piece of Ginger. Weigh one as purchased."
     );
     assert_eq!(
         lacks(YieldError::NoSoakYield(GINGER)),
-        "Ginger is used soaked or brewed but has no yield for that. Enter weight after over weight before."
+        "Needs: soaked or brewed weight of Ginger. Enter the weight after as a share of the weight before."
     );
     assert_eq!(
         said(OfferError::Fill(FillError::NothingFits(BOTTLE))),
-        "The headspace of Bottle leaves no room for a drink. Make it smaller."
+        "The headspace of Bottle leaves no room for a drink. Make the headspace smaller."
     );
     assert_eq!(
         said(OfferError::Arithmetic(Overflow::TooLarge)),
-        "The numbers are too large to compute with. Check for a digit too many."
+        "These numbers are too large. Check for an extra digit."
     );
     assert_eq!(
         said(OfferError::Arithmetic(Overflow::RootOfNegative)),
-        "Something here is below zero that must not be. Check for a minus sign."
+        "Something here is below zero and must not be. Check for a minus sign."
     );
     assert_eq!(
         words::price_error(&PriceError::NoPriceReaches { target: percent(95), highest: percent(94) }),
-        "No price reaches a margin of 95.0\u{a0}%: fees and commission alone leave less than 94.0\u{a0}% of any price. Lower the target or the fees."
+        "No price reaches a 95.0\u{a0}% margin. Fees and commission leave less than 94.0\u{a0}% of any price. Lower the target or the fees."
     );
 }
 
@@ -218,53 +230,53 @@ fn what_could_not_be_kept() {
     let said = |fault: Fault| words::fault(&fault);
     assert_eq!(
         said(Fault::Full),
-        "This device has no room left. Your changes are still on the screen: save a copy as a file, make room, then try again."
+        "This device is out of space. Your changes are still on the screen. Save a copy, free up space, then try again."
     );
     assert_eq!(
         said(Fault::NoAnswer),
-        "Your books do not answer. Nothing was changed. Wait a little or try again; if that does not help, close all tabs and windows of the browser."
+        "Your books did not open. Nothing was changed. Wait a moment, then try again. If that fails, close every window of your browser."
     );
     assert_eq!(
         said(Fault::NewerVersionOpen),
-        "A newer version is open in another tab. This tab no longer saves: load the page again to go on here."
+        "Another tab has a newer version open. This tab no longer saves. Reload this page to go on."
     );
     assert_eq!(
         said(Fault::Deleted),
-        "This book was deleted in another tab. Keep what you see as a new book, or close it."
+        "This book was deleted in another tab. Save what you see as a new book, or close it."
     );
     assert_eq!(
         said(Fault::Gone),
-        "The browser has removed this book from the device. Keep what you see as a new book."
+        "Your browser removed this book from the device. Save what you see as a new book."
     );
     let causes = vec![Cause::Row { index: 0, why: "cut short".into() }];
     let stored = StoredBook { entry: None, rows: Vec::new() };
     let damage = Damage { book: BookId::from_random(1), stored, causes };
     assert_eq!(
         said(Fault::Damaged(Box::new(damage))),
-        "One part of this book cannot be read. Nothing was changed or deleted: save what is stored as a file, or see what is whole."
+        "1 part of this book cannot be read. Nothing was changed or deleted. Save the stored data, or show the readable parts."
     );
 }
 
 #[test]
 fn what_could_not_be_imported() {
     let said = |error: BookFileError| words::book_file_error(&error);
-    assert_eq!(said(BookFileError::Empty), "The file is empty. Choose another.");
+    assert_eq!(said(BookFileError::Empty), "This file is empty. Choose another file.");
     assert_eq!(
         said(BookFileError::Foreign { format: None }),
-        "The file is something else, not a Brimwright book. Choose a book file."
+        "This file is not a Brimwright book. Choose a book file."
     );
     assert_eq!(
         said(BookFileError::Newer { version: 2 }),
-        "The file is of version 2, newer than this Brimwright knows. Update Brimwright first."
+        "This file has version 2, newer than this Brimwright. Update Brimwright first."
     );
     assert_eq!(
         said(BookFileError::CutShort { line: 7 }),
-        "The file stops in the middle, at line 7. It may be half a download; fetch it again."
+        "This file stops early, at line 7. Download the file again."
     );
     let place = Place { line: 3, column: 9, path: "drinks[0]".into(), name: String::new() };
     assert_eq!(
         said(BookFileError::Value { place, fault: FileFault::MissingField("name".into()) }),
-        "Line 3, drink 1: “name” is missing. Add it, or choose another copy."
+        "Line 3, drink 1: “name” is missing. Add that field, or choose another copy."
     );
     let refusal = Refusal::Field {
         key: Key::Packaging(PackagingId::from_random(4)),
@@ -278,6 +290,6 @@ fn what_could_not_be_imported() {
             line: 12,
             refusal
         }),
-        "Line 12: the packaging “Cap” cannot be taken in. What the pack holds must be a number of pieces, such as 250 ea."
+        "Line 12, packaging “Cap”: Not imported. Pack size: must be a number of pieces, such as 250 ea."
     );
 }

@@ -2,3 +2,10 @@
 
 cancel = Cancel
 try-again = Try again
+undo = Undo
+redo = Redo
+close = Close
+name = Name
+cost = Cost
+margin = Margin
+done = Done

@@ -18,6 +18,7 @@ use std::rc::Rc;
 
 use crate::backup::restore_points::{Points, Why};
 use crate::book::{Book, BookId, Settings};
+use crate::say;
 use crate::store::{Backing, Fault, Listed, Notice, Saving, Shelf};
 use crate::words;
 
@@ -217,7 +218,8 @@ impl<B: Backing> Library<B> {
 
     /// Starts an empty book.
     pub fn start_empty(&self) {
-        self.go(Way::Add(Box::new(Book::new(Settings::in_country("My book", &self.inner.device.country())))));
+        let settings = Settings::in_country(say!(first::new_book_name), &self.inner.device.country());
+        self.go(Way::Add(Box::new(Book::new(settings))));
     }
 
     /// Opens the demo book: the one on the shelf, or `demo` as a new one.

@@ -108,7 +108,7 @@ impl<B: Backing> Library<B> {
             self.close_now(true).await;
         }
         if deleted {
-            self.refuse(words::restore_points::DELETED_ELSEWHERE.to_string(), false);
+            self.refuse(words::restore_points::deleted_elsewhere().to_string(), false);
         } else {
             self.set_removed(vec![name.unwrap_or_default()]);
         }

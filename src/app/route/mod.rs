@@ -7,6 +7,7 @@ use crate::book::{
     TrialId,
 };
 use crate::foundation::measure::Date;
+use crate::say;
 
 /// One of the five places.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -28,13 +29,13 @@ impl Place {
     pub const ALL: [Place; 5] = [Place::Drinks, Place::Buying, Place::Sizes, Place::Counter, Place::Book];
 
     /// Its name.
-    pub const fn name(self) -> &'static str {
+    pub fn name(self) -> &'static str {
         match self {
-            Place::Drinks => "Drinks",
-            Place::Buying => "Buying",
-            Place::Sizes => "Sizes",
-            Place::Counter => "Counter",
-            Place::Book => "Book",
+            Place::Drinks => say!(first::drinks),
+            Place::Buying => say!(first::buying),
+            Place::Sizes => say!(first::sizes),
+            Place::Counter => say!(first::counter),
+            Place::Book => say!(first::book),
         }
     }
 }

@@ -14,10 +14,23 @@ use crate::store::{BookEntry, Row};
 /// A book, and what of its file could not be taken.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct TakenIn {
-    /// The book.
+    /// The book. Its name is empty where nothing says it.
     pub book: Book,
     /// What is not in it, or not whole. It is empty for a whole book file.
     pub left_out: Vec<LeftOut>,
+}
+
+impl TakenIn {
+    /// The same, its book under this name where it has none.
+    pub fn or_named(mut self, name: &str) -> TakenIn {
+        let settings = self.book.settings();
+        if settings.name.is_empty() {
+            let settings = Settings { name: name.to_string(), ..settings.clone() };
+            // Settings that hold go on to hold under another name.
+            let _ = self.book.apply(&Edit::Put(Record::Settings(Box::new(settings))));
+        }
+        self
+    }
 }
 
 /// Something that could not be taken.
@@ -68,9 +81,6 @@ pub enum WhyLeftOut {
 
 /// How a row begins.
 const ROW: &str = "{\"book\":";
-
-/// What the book is called where nothing says its name.
-const NAMELESS: &str = "Repaired book";
 
 /// Up to so many things that could not be taken are told one by one.
 const TOLD: usize = 200;
@@ -186,7 +196,7 @@ impl Lines {
     /// Puts in what is whole. Keys are in the order of need: what is needed goes in first.
     pub(super) fn book(mut self) -> TakenIn {
         let rows = std::mem::take(&mut self.rows);
-        let mut book = Book::new(Settings::new(self.name.as_deref().unwrap_or(NAMELESS)));
+        let mut book = Book::new(Settings::new(self.name.as_deref().unwrap_or_default()));
         let mut settings = false;
         for (key, (line, row)) in rows {
             let Some(record) = row.record else { continue };

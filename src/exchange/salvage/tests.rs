@@ -78,13 +78,13 @@ fn a_damaged_record_is_told_with_all_that_hangs_on_it() {
     assert_eq!(
         told,
         [
-            "Line 4: the ingredient “Invented ingredient 2” is damaged. Add it again.",
-            "Line 7: the drink “Invented drink 2” needs the ingredient “Invented ingredient 2”, which is lost. Add that first, then this.",
-            "Line 9: the size “Invented drink 2, Invented 250 mL 1” needs the drink “Invented drink 2”, which is lost. Add that first, then this.",
-            "Line 10: Week of 23 Nov 2026 was taken without 1 line, because what it names is lost.",
-            "Line 11: the scenario “Invented menu 1” was taken without 1 line, because what it names is lost.",
-            "Line 12: Batch of 27 Nov 2026 was taken without 1 line, because what it names is lost.",
-            "Line 13: the buying list was taken without 1 line, because what it names is lost.",
+            "Line 4, ingredient “Invented ingredient 2”: Damaged. Add this again.",
+            "Line 7, drink “Invented drink 2”: Left out. Lost: ingredient “Invented ingredient 2”. Add that first, then this.",
+            "Line 9, size “Invented drink 2, Invented 250 mL 1”: Left out. Lost: drink “Invented drink 2”. Add that first, then this.",
+            "Line 10, week of 23 Nov 2026: 1 line is left out. What the line names is lost.",
+            "Line 11, scenario “Invented menu 1”: 1 line is left out. What the line names is lost.",
+            "Line 12, batch of 27 Nov 2026: 1 line is left out. What the line names is lost.",
+            "Line 13, buying list: 1 line is left out. What the line names is lost.",
         ]
     );
     for key in [Key::Ingredient(ingredient_id(1)), Key::Drink(drink_id(1)), Key::Container(container_id(1))] {
@@ -96,16 +96,18 @@ fn a_damaged_record_is_told_with_all_that_hangs_on_it() {
 
 #[test]
 fn settings_that_are_lost_start_anew_under_the_name_of_the_entry() {
-    let lost = |the: &str| format!("{the} settings are lost. Check currency, units, tax, wage and target in Settings.");
+    let lost = "Your settings are lost. Check currency, units, tax, wage and target margin under Book.";
     let mut stored = lines(&bar());
     stored[1] = stored[1].replace("\"currency\":\"USD\"", "\"currency\":\"U\u{7f}D\"");
     let (book, told) = taken(&stored);
-    assert_eq!((book.settings().name.as_str(), told), ("Invented test bar", vec![format!("Line 2: {}", lost("the"))]));
+    assert_eq!((book.settings().name.as_str(), told), ("Invented test bar", vec![format!("Line 2: {lost}")]));
     stored.remove(1);
     stored[0] = "?".into();
     let (book, told) = taken(&stored);
-    let title = "Line 1: the title of the book is damaged. Nothing else is lost with it.";
-    assert_eq!((book.settings().name.as_str(), told), ("Repaired book", vec![lost("The"), title.into()]));
+    let title = "Line 1: The title of the book is damaged. Nothing else is lost.";
+    assert_eq!((book.settings().name.as_str(), told), ("", vec![lost.into(), title.into()]));
+    let named = TakenIn { book, left_out: Vec::new() }.or_named("Repaired book").or_named("Another name");
+    assert_eq!(named.book.settings().name, "Repaired book");
 }
 
 #[test]
@@ -125,12 +127,12 @@ fn what_does_not_hold_is_told() {
     assert_eq!(
         told,
         [
-            "Line 3: the ingredient “Invented ingredient 1” is here twice. The newer one was taken.",
-            "Line 14: the ingredient “Invented ingredient 3” was left out. The trim yield is what is left of what went in: more than 0 % and at most 100 %. Type 90 for 90 %.",
-            "Line 15: a record is damaged and nothing tells which. Compare this book with your last copy.",
-            "Line 16: an ingredient is damaged. Add it again.",
-            "Line 18: Week of 16 Nov 2026 was taken without 2 lines, because what they name is lost.",
-            "Line 19: the drink “Invented drink 7” needs an ingredient, which is lost. Add that first, then this.",
+            "Line 3, ingredient “Invented ingredient 1”: Listed twice. The newer one is used.",
+            "Line 14, ingredient “Invented ingredient 3”: Left out. Trim yield: must be above 0% and at most 100%. Type 90 if 90% is left.",
+            "Line 15: A damaged entry has no name. Compare this book with your last copy.",
+            "Line 16, ingredient: Damaged. Add this again.",
+            "Line 18, week of 16 Nov 2026: 2 lines are left out. What the lines name is lost.",
+            "Line 19, drink “Invented drink 7”: Left out. Lost: ingredient. Add that first, then this.",
         ]
     );
     assert_eq!(book.ingredient(ingredient_id(1)).map(|it| it.packs.len()), Some(0));
@@ -154,11 +156,8 @@ fn blank_lines_say_nothing_unless_a_record_is_missing() {
     let mut stored = lines(&bar());
     stored[3] = String::new();
     let (_, told) = taken(&stored);
-    assert_eq!(told[0], "Line 4: a record is damaged and nothing tells which. Compare this book with your last copy.");
-    assert_eq!(
-        told[1],
-        "Line 7: the drink “Invented drink 2” needs an ingredient, which is lost. Add that first, then this."
-    );
+    assert_eq!(told[0], "Line 4: A damaged entry has no name. Compare this book with your last copy.");
+    assert_eq!(told[1], "Line 7, drink “Invented drink 2”: Left out. Lost: ingredient. Add that first, then this.");
 }
 
 #[test]
@@ -171,8 +170,8 @@ fn what_could_not_be_taken_is_told_up_to_a_number_and_counted_beyond() {
     assert_eq!((book.records().count(), told.len()), (bar().records().count(), 202));
     let all = take_in(stored.join("\n")).unwrap().left_out.iter().map(LeftOut::count).sum::<usize>();
     assert_eq!(all, 12_346);
-    assert_eq!(told[0], "The settings are lost. Check currency, units, tax, wage and target in Settings.");
-    assert_eq!(told[1], "Line 13: a record is damaged and nothing tells which. Compare this book with your last copy.");
+    assert_eq!(told[0], "Your settings are lost. Check currency, units, tax, wage and target margin under Book.");
+    assert_eq!(told[1], "Line 13: A damaged entry has no name. Compare this book with your last copy.");
     assert_eq!(told[201], "And 12,145 more.");
 }
 
@@ -182,15 +181,12 @@ fn one_line_alone_is_no_larger_than_one_record() {
     let row = stored.remove(2);
     stored.push(row.replacen('{', &format!("{{{}", " ".repeat(1_000_000)), 1));
     let (_, told) = taken(&stored);
-    let ingredient = "Line 13: the ingredient “Invented ingredient 1” is larger than 1 MB, more than any record needs. Add it again.";
+    let ingredient = "Line 13, ingredient “Invented ingredient 1”: Left out, since larger than 1 MB. Add this again.";
     assert!(told.contains(&ingredient.to_string()), "{told:?}");
     // Where nothing tells which it is.
     stored.push("?".repeat(1_000_001));
     let (_, told) = taken(&stored);
-    assert_eq!(
-        told.last().unwrap(),
-        "Line 14: a record is larger than 1 MB, more than any record needs. Compare this book with your last copy."
-    );
+    assert_eq!(told.last().unwrap(), "Line 14: An entry is larger than 1 MB. Compare this book with your last copy.");
 }
 
 /// A whole row after two million bytes of what looks like rows and is none.

@@ -10,6 +10,7 @@ use super::readings::{TypeIn, readings};
 use super::units::{Picker, Units};
 use crate::app::unfinished::Unread;
 use crate::foundation::measure::{Exact, Money, read_number};
+use crate::say;
 use crate::ui::address;
 use crate::ui::live::{flag, text as shown_text};
 use crate::ui::state::AppState;
@@ -28,7 +29,7 @@ pub fn asked_number(state: AppState, text: RwSignal<String>, example: &'static s
 /// The price that is typed to a question, above zero.
 pub fn asked_price(state: AppState, text: RwSignal<String>) -> Option<Result<Money, String>> {
     match asked_number(state, text, "9.50")? {
-        Ok(price) if price.is_zero() => Some(Err("The price must be more than zero.".to_string())),
+        Ok(price) if price.is_zero() => Some(Err(say!(book::price_above_zero, example = "9.50"))),
         price => Some(price.map(Money::from_major)),
     }
 }

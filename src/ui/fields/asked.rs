@@ -9,6 +9,7 @@ use super::readings::TypeIn;
 use crate::app::history::{History, Session};
 use crate::book::{BookId, Key};
 use crate::foundation::jump::{Doubt, Figure, Kind, Question};
+use crate::say;
 use crate::store::asked::{keep_question, question};
 use crate::ui::library::{Library, Phase};
 use crate::ui::live::{live, press};
@@ -168,8 +169,9 @@ impl Asked {
             let Some((doubt, question)) = self.open() else { return ().into_any() };
             let (was, now) = (question.was.map(|was| self.said(was)), self.said(question.now));
             let sentence = words::jump(self.asks.kind, doubt, was.as_deref(), &now);
-            let (keep, back) =
-                (format!("Keep {now}"), was.map_or("Back to none".to_string(), |was| format!("Back to {was}")));
+            let keep = say!(book::keep_value, value = now);
+            let back =
+                was.map_or_else(|| say!(book::back_to_blank).to_string(), |was| say!(book::back_to_value, value = was));
             let before = question.was.map(|was| self.typed(was)).unwrap_or_default();
             let (kept, back_to, type_in) = (self.clone(), self.clone(), type_in.clone());
             let back_again = move || back_to.back(&question, || type_in(before.clone()));
@@ -178,15 +180,15 @@ impl Asked {
                     <svg viewBox="0 0 16 16" aria-hidden="true">
                         <path d="M8 1 15 8 8 15 1 8ZM6.2 6.4c.2-2.2 3.6-2.2 3.6 0c0 1.3-1.8 1.3-1.8 2.6M8 11.5v.1" />
                     </svg>
-                    "Check this"
+                    {say!(book::check_this)}
                 </span>
                 <span>{sentence}</span>
                 <span class="entry-answers">
                     <button class="button" type="button" aria-label=keep on:click=press(move || kept.put(None))>
-                        "Keep"
+                        {say!(book::keep)}
                     </button>
                     <button class="button" type="button" aria-label=back on:click=press(back_again)>
-                        "Back"
+                        {say!(book::back)}
                     </button>
                 </span>
             }

@@ -9,6 +9,7 @@ use crate::foundation::measure::{
     Amount, Exact, LengthUnit, Money, Scale, Share, System, Temperature, Time, TypedLength, Wanted, read_amount,
     read_change, read_length, read_number, read_temperature,
 };
+use crate::say;
 use crate::ui::state::AppState;
 use crate::words::{self, Speaker};
 use leptos::prelude::*;
@@ -26,7 +27,7 @@ fn commit<T: 'static>(step: Cow<'static, str>, read: Read<T>, edit: Put<T>) -> C
     Arc::new(move |text, session| {
         let value = read(text, &state.speaker.get_untracked())?;
         let edit = state.book.with_untracked(|book| edit(book, value));
-        let gone = || "This is not in the book any more. Undo its removal, or go back.".to_string();
+        let gone = || say!(book::gone_from_book).to_string();
         state.apply_in(&step, edit.ok_or_else(gone)?, Some(session))
     })
 }

@@ -9,6 +9,7 @@ use leptos::prelude::*;
 
 use super::Choose;
 use crate::foundation::measure::Date;
+use crate::say;
 use crate::ui::live::{flag, live, press, text};
 use crate::ui::state::AppState;
 use crate::ui::today::today;
@@ -86,10 +87,10 @@ pub fn Day(
             <span>{words::day_ahead(day)}</span>
             <span class="entry-answers">
                 <button class="button" type="button" on:click=press(keep)>
-                    "Keep"
+                    {say!(book::keep)}
                 </button>
                 <button class="button" type="button" on:click=press(back)>
-                    "Back"
+                    {say!(book::back)}
                 </button>
             </span>
         }

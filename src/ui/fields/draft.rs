@@ -15,16 +15,18 @@ use crate::book::{Book, Edit, Key};
 use crate::foundation::measure::{
     Amount, Exact, Money, Share, TypedLength, Wanted, read_amount, read_length, read_number,
 };
+use crate::say;
 use crate::ui::address;
 use crate::ui::live::{press, text, when};
 use crate::ui::state::AppState;
 use crate::words;
+use crate::words::unfinished::{Field, NewThing};
 
 /// A new thing, by what it is, what it is of, and its id.
 #[derive(Clone, Copy, PartialEq, Eq)]
 pub struct Draft {
-    /// What it is, such as "pack".
-    pub what: &'static str,
+    /// What it is.
+    pub what: NewThing,
     /// What it is of.
     pub of: Option<Key>,
     /// Its id.
@@ -34,18 +36,18 @@ pub struct Draft {
 impl Draft {
     /// A new record.
     pub fn of_record(key: Key) -> Draft {
-        let (what, id) = match key {
-            Key::Ingredient(id) => ("ingredient", id.number()),
-            Key::Packaging(id) => ("packaging", id.number()),
-            Key::PackagingSet(id) => ("shared set", id.number()),
-            Key::Container(id) => ("container", id.number()),
-            Key::Drink(id) => ("drink", id.number()),
-            Key::Trial(id) => ("trial", id.number()),
-            Key::SeenPrice(id) => ("price", id.number()),
-            Key::Scenario(id) => ("scenario", id.number()),
-            Key::Settings | Key::Offer(_) | Key::Week(_) | Key::Batch(_) | Key::BuyingList => ("record", 0),
+        let id = match key {
+            Key::Ingredient(id) => id.number(),
+            Key::Packaging(id) => id.number(),
+            Key::PackagingSet(id) => id.number(),
+            Key::Container(id) => id.number(),
+            Key::Drink(id) => id.number(),
+            Key::Trial(id) => id.number(),
+            Key::SeenPrice(id) => id.number(),
+            Key::Scenario(id) => id.number(),
+            Key::Settings | Key::Offer(_) | Key::Week(_) | Key::Batch(_) | Key::BuyingList => 0,
         };
-        Draft { what, of: None, id }
+        Draft { what: NewThing::of(key), of: None, id }
     }
 
     fn thing(self) -> String {
@@ -73,13 +75,14 @@ impl Draft {
     }
 
     /// The text of one of its fields, following it.
-    pub fn text(self, state: AppState, field: &str) -> String {
-        state.unfinished.with(|all| all.begun(&self.thing()).map(|it| it.text(field).to_string())).unwrap_or_default()
+    pub fn text(self, state: AppState, field: Field) -> String {
+        let text = |it: &Begun| it.text(field.id()).to_string();
+        state.unfinished.with(|all| all.begun(&self.thing()).map(text)).unwrap_or_default()
     }
 
     /// Writes the text of one of its fields.
-    pub fn set(self, state: AppState, field: &str, text: &str) {
-        self.change(state, |begun| begun.set(field, text));
+    pub fn set(self, state: AppState, field: Field, text: &str) {
+        self.change(state, |begun| begun.set(field.id(), text));
     }
 
     /// Drops what is typed of it.
@@ -97,29 +100,28 @@ impl Draft {
 }
 
 /// The ids of what was begun and is not in the book, following them.
-pub fn begun(state: AppState, what: &'static str, of: Option<Key>) -> Vec<u64> {
+pub fn begun(state: AppState, what: NewThing, of: Option<Key>) -> Vec<u64> {
     let place = place(what, of);
     let id = |begun: &Begun| u64::from_str_radix(begun.thing.strip_prefix(&place)?, 16).ok();
     state.unfinished.with(|all| all.all_begun().iter().filter(|begun| !begun.is_put).filter_map(id).collect())
 }
 
-fn place(what: &str, of: Option<Key>) -> String {
-    of.map_or_else(|| format!("{what} "), |of| format!("{what} {of} "))
+fn place(what: NewThing, of: Option<Key>) -> String {
+    of.map_or_else(|| format!("{what:?} "), |of| format!("{what:?} {of} "))
 }
 
-/// The typed texts of a new thing, as they are read. Each field is named by what is said to be
-/// missing while it is empty, such as "a price".
+/// The typed texts of a new thing, as they are read.
 pub struct Typed<'a> {
     state: AppState,
     book: &'a Book,
     begun: Option<&'a Begun>,
-    missing: Vec<&'static str>,
-    errors: Vec<(&'static str, String)>,
+    missing: Vec<Field>,
+    errors: Vec<(Field, String)>,
 }
 
 impl Typed<'_> {
-    fn read<T>(&mut self, field: &'static str, read: impl FnOnce(&str) -> Result<T, String>) -> Option<T> {
-        let text = self.begun.map_or("", |begun| begun.text(field));
+    fn read<T>(&mut self, field: Field, read: impl FnOnce(&str) -> Result<T, String>) -> Option<T> {
+        let text = self.begun.map_or("", |begun| begun.text(field.id()));
         if text.is_empty() {
             return None;
         }
@@ -132,7 +134,7 @@ impl Typed<'_> {
         }
     }
 
-    fn needed<T>(&mut self, field: &'static str, value: Option<T>) -> Option<T> {
+    fn needed<T>(&mut self, field: Field, value: Option<T>) -> Option<T> {
         if value.is_none() {
             self.missing.push(field);
         }
@@ -140,41 +142,41 @@ impl Typed<'_> {
     }
 
     /// A name, without blanks around it.
-    pub fn name(&mut self, field: &'static str) -> Option<String> {
+    pub fn name(&mut self, field: Field) -> Option<String> {
         let name = self.read(field, |text| Ok(text.trim().to_string()));
         self.needed(field, name)
     }
 
     /// Letters that may be left out.
-    pub fn letters(&mut self, field: &'static str) -> String {
+    pub fn letters(&mut self, field: Field) -> String {
         self.read(field, |text| Ok(text.trim().to_string())).unwrap_or_default()
     }
 
     /// A number.
-    pub fn number(&mut self, field: &'static str, example: &str) -> Option<Exact> {
+    pub fn number(&mut self, field: Field, example: &str) -> Option<Exact> {
         let number = self.optional_number(field, example);
         self.needed(field, number)
     }
 
     /// A number that may be left out.
-    pub fn optional_number(&mut self, field: &'static str, example: &str) -> Option<Exact> {
+    pub fn optional_number(&mut self, field: Field, example: &str) -> Option<Exact> {
         let speaker = self.state.speaker.get_untracked();
         let read = |text: &str| read_number(text, speaker.style());
         self.read(field, |text| read(text).map_err(|error| words::read_error(&error, example)))
     }
 
     /// Money.
-    pub fn money(&mut self, field: &'static str) -> Option<Money> {
+    pub fn money(&mut self, field: Field) -> Option<Money> {
         self.number(field, "38.50").map(Money::from_major)
     }
 
     /// Money that may be left out.
-    pub fn optional_money(&mut self, field: &'static str) -> Option<Money> {
+    pub fn optional_money(&mut self, field: Field) -> Option<Money> {
         self.optional_number(field, "9.50").map(Money::from_major)
     }
 
     /// An amount with its unit.
-    pub fn amount(&mut self, field: &'static str, wanted: Wanted) -> Option<Amount> {
+    pub fn amount(&mut self, field: Field, wanted: Wanted) -> Option<Amount> {
         let (units, speaker) = (self.book.settings().units, self.state.speaker.get_untracked());
         let read = |text: &str| read_amount(text, wanted, units, speaker.style());
         let example = || words::example(wanted.unit, units);
@@ -183,7 +185,7 @@ impl Typed<'_> {
     }
 
     /// A length with its unit.
-    pub fn length(&mut self, field: &'static str) -> Option<TypedLength> {
+    pub fn length(&mut self, field: Field) -> Option<TypedLength> {
         let (units, speaker) = (self.book.settings().units, self.state.speaker.get_untracked());
         let read = |text: &str| read_length(text, units, speaker.style());
         let example = length_example(units);
@@ -192,7 +194,7 @@ impl Typed<'_> {
     }
 
     /// A percentage.
-    pub fn percent(&mut self, field: &'static str, example: &str) -> Option<Share> {
+    pub fn percent(&mut self, field: Field, example: &str) -> Option<Share> {
         self.number(field, example).and_then(share)
     }
 }
@@ -241,7 +243,7 @@ impl Addition {
 
     /// Takes the text of one of its fields; of a thing in the book, by `in_book`. What is typed
     /// in the visit that put it still makes it.
-    pub fn commit(&self, field: &'static str, in_book: Commit) -> Commit {
+    pub fn commit(&self, field: Field, in_book: Commit) -> Commit {
         let new = self.clone();
         Arc::new(move |text, session| {
             if new.there.get_untracked() && new.put_in.get_value() != Some(session) {
@@ -251,11 +253,11 @@ impl Addition {
         })
     }
 
-    fn take(&self, field: &'static str, text: &str, session: Session) -> Result<(), String> {
+    fn take(&self, field: Field, text: &str, session: Session) -> Result<(), String> {
         let (state, draft) = (self.state, self.draft);
         draft.change(state, |begun| {
             begun.is_put = false;
-            begun.set(field, text);
+            begun.set(field.id(), text);
         });
         if self.put_in.get_value() == Some(session) {
             self.put_in.set_value(None);
@@ -284,7 +286,7 @@ impl Addition {
                 let edit = (self.make)(&mut typed, book);
                 let Typed { mut missing, errors, .. } = typed;
                 let unread = errors.iter().map(|(field, _)| *field).filter(|field| !missing.contains(field));
-                let unread: Vec<&'static str> = unread.collect();
+                let unread: Vec<Field> = unread.collect();
                 missing.extend(unread);
                 let of = draft.of.map(|key| book.name(key));
                 let needs = words::unfinished::still_needs(draft.what, of.as_deref(), &missing);
@@ -294,7 +296,7 @@ impl Addition {
     }
 
     /// The text of one of its fields; of a thing in the book, `in_book`.
-    pub fn value(&self, field: &'static str, in_book: Signal<String>) -> Signal<String> {
+    pub fn value(&self, field: Field, in_book: Signal<String>) -> Signal<String> {
         let (state, draft, there) = (self.state, self.draft, self.there);
         text(move || if there.get() { in_book.get() } else { draft.text(state, field) })
     }
@@ -338,7 +340,7 @@ impl Addition {
             view! {
                 <p class="actions">
                     <button class="quiet" on:click=press(move || draft.discard(state))>
-                        {format!("Discard this {}", draft.what)}
+                        {say!(book::discard_draft)}
                     </button>
                 </p>
             }
@@ -361,6 +363,6 @@ impl Addition {
 /// What the texts of a new thing say.
 struct Read {
     edit: Option<Edit>,
-    errors: Vec<(&'static str, String)>,
+    errors: Vec<(Field, String)>,
     needs: String,
 }

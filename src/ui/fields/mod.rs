@@ -39,3 +39,5 @@ pub use search::Search;
 pub use slider::{Range, Slid, Slider, Try};
 pub use tick::Tick;
 pub use units::{length_units, units};
+
+pub use crate::words::unfinished::{Field, NewThing};

@@ -5,6 +5,7 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use crate::foundation::measure::both_readings;
+use crate::say;
 use crate::ui::live::{live, press};
 use crate::ui::state::AppState;
 
@@ -17,7 +18,7 @@ pub fn readings(state: AppState, unclear: Signal<Option<String>>, type_in: TypeI
         let both = unclear.with(|text| both_readings(text.as_deref()?, state.speaker.get().style()));
         let Some(both) = both else { return ().into_any() };
         let button = |reading: String| {
-            let (type_in, words) = (type_in.clone(), format!("Use {reading}"));
+            let (type_in, words) = (type_in.clone(), say!(book::use_reading, reading = &reading));
             view! {
                 <button class="button" type="button" on:click=press(move || type_in(reading.clone()))>
                     {words}

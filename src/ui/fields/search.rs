@@ -3,6 +3,7 @@
 use leptos::html::Input;
 use leptos::prelude::*;
 
+use crate::say;
 use crate::ui::live::{flag, press};
 
 /// Letters to find something by, and a button that takes them away.
@@ -34,7 +35,7 @@ pub fn Search(
             />
             <button
                 class="quiet search-clear"
-                aria-label="Clear search"
+                aria-label=say!(first::clear_search)
                 hidden=flag(move || search.with(String::is_empty))
                 on:click=press(clear)
             >

@@ -8,6 +8,7 @@ use leptos::prelude::*;
 use super::{Entry, Hangs, tried_change};
 use crate::app::history::Session;
 use crate::foundation::measure::{Exact, TYPED_PLACES};
+use crate::say;
 use crate::ui::live::text;
 use crate::ui::state::AppState;
 
@@ -42,7 +43,7 @@ pub fn Range(
     view! {
         <input
             type="range"
-            aria-label=format!("{label}, as a slider")
+            aria-label=say!(book::slider_of_field, field = label)
             min=least.to_string()
             max=most.to_string()
             step=step.to_string()

@@ -9,6 +9,7 @@ use web_sys::HtmlSelectElement;
 use crate::book::Book;
 use crate::foundation::jump::Figure;
 use crate::foundation::measure::{LengthUnit, System, Unit, Wanted, read_amount, read_number};
+use crate::say;
 use crate::ui::live::{live, text};
 use crate::ui::state::AppState;
 
@@ -182,7 +183,7 @@ impl Picker {
         view! {
             <select
                 class="entry-picker"
-                aria-label=format!("Unit of {label}")
+                aria-label=say!(book::unit_of_field, field = label)
                 style=("--letters", letters)
                 on:change=chosen
                 prop:value=unit

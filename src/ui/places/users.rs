@@ -6,6 +6,7 @@ use leptos::prelude::*;
 
 use crate::app::route::Route;
 use crate::book::{Edit, Goods, Key};
+use crate::say;
 use crate::ui::address::go;
 use crate::ui::fields::Choice;
 use crate::ui::live::{live, press, text, trouble, when};
@@ -48,10 +49,10 @@ pub fn Users(
     };
     let used = move || !users.with(Vec::is_empty);
     view! {
-        <Section heading="Used in">
+        <Section heading=say!(book::used_in)>
             {when(
                 move || !used(),
-                || view! { <p class="hollow">"No drink uses it."</p> }.into_any(),
+                || view! { <p class="hollow">{say!(book::not_used)}</p> }.into_any(),
             )}
             <ul class="users">
                 {live(move || users.get().into_iter().map(user).collect_view().into_any())}
@@ -72,7 +73,7 @@ fn instead(state: AppState, goods: Goods, back: Route) -> AnyView {
     let chosen = RwSignal::new(String::new());
     let refused = RwSignal::new(None::<String>);
     let others = Signal::derive(move || {
-        let mut others = vec![(String::new(), "Choose".to_string())];
+        let mut others = vec![(String::new(), say!(book::choose).to_string())];
         state.book.with(|book| {
             let key = Key::from(goods);
             match goods {
@@ -95,12 +96,12 @@ fn instead(state: AppState, goods: Goods, back: Route) -> AnyView {
         let other = match Key::from_text(&chosen.get_untracked()) {
             Some(Key::Ingredient(id)) => Goods::Ingredient(id),
             Some(Key::Packaging(id)) => Goods::Packaging(id),
-            _ => return refused.set(Some(words::CHOOSE_INSTEAD.to_string())),
+            _ => return refused.set(Some(crate::say!(refusals::choose_replacement).to_string())),
         };
         let edit = state.book.with_untracked(|book| Edit::instead(book, goods, other));
         let done = match edit {
-            Ok(Some(edit)) => state.apply("Replace and remove", edit),
-            Ok(None) => Err(words::CHOOSE_INSTEAD.to_string()),
+            Ok(Some(edit)) => state.apply(say!(book::replace_and_remove), edit),
+            Ok(None) => Err(crate::say!(refusals::choose_replacement).to_string()),
             Err(overflow) => Err(words::overflow(overflow)),
         };
         match done {
@@ -110,12 +111,12 @@ fn instead(state: AppState, goods: Goods, back: Route) -> AnyView {
     };
     view! {
         <div class="fields">
-            <Choice label="Replace with" options=others value=text(move || chosen.get()) choose=choose />
+            <Choice label=say!(book::replace_with) options=others value=text(move || chosen.get()) choose=choose />
         </div>
         {trouble(move || refused.get())}
         <p class="actions">
             <button class="quiet" on:click=press(replace)>
-                "Replace and remove"
+                {say!(book::replace_and_remove)}
             </button>
         </p>
     }

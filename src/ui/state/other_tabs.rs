@@ -6,6 +6,7 @@ use super::AppState;
 use crate::app::history::{Deed, History, Walk};
 use crate::app::library::Desk;
 use crate::book::{Book, Edit, Patch, Refusal};
+use crate::say;
 use crate::ui::today::now;
 use crate::words;
 
@@ -22,7 +23,7 @@ impl AppState {
         if let Some(applied) = applied {
             let applied = applied?;
             self.history.update(History::follow);
-            self.recompute("Another tab", &applied, None);
+            self.recompute(say!(book::another_tab), &applied, None);
         }
         Ok(())
     }

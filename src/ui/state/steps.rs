@@ -7,6 +7,7 @@ use leptos::prelude::*;
 use super::{AppState, Said};
 use crate::app::history::{Deed, Reach, Session, Walk};
 use crate::book::Edit;
+use crate::say;
 use crate::store::Durability;
 use crate::ui::today::now;
 use crate::words;
@@ -77,13 +78,13 @@ impl AppState {
     /// Takes the last step within reach back.
     pub fn undo(self, reach: Reach) {
         let walked = self.change(&mut |book, history| history.undo(book, reach));
-        self.walked(walked, "Taken back", Way::Undo);
+        self.walked(walked, Way::Undo);
     }
 
     /// Does the last step taken back within reach again.
     pub fn redo(self, reach: Reach) {
         let walked = self.change(&mut |book, history| history.redo(book, reach));
-        self.walked(walked, "Done again", Way::Redo);
+        self.walked(walked, Way::Redo);
     }
 
     /// Takes one step back out of its turn: a step itself.
@@ -91,17 +92,18 @@ impl AppState {
         let name = words::steps::undo_of(name);
         let deed = Deed { name: &name, now: now(), session: None };
         let walked = self.change(&mut |book, history| history.take_back_alone(book, id, &deed));
-        self.walked(walked, "Taken back", Way::Undo);
+        self.walked(walked, Way::Undo);
     }
 
-    fn walked(self, walked: Walk, said: &str, way: Way) {
+    fn walked(self, walked: Walk, way: Way) {
         match walked {
             Walk::Done { name, applied } => {
-                self.keep(&format!("{said}: {name}"), applied, None, Durability::Relaxed);
-                self.say_done(match way {
-                    Way::Undo => words::steps::undone(&name),
-                    Way::Redo => words::steps::redone(&name),
-                });
+                let (walk, said) = match way {
+                    Way::Undo => (say!(book::undone_change, change = &name), words::steps::undone(&name)),
+                    Way::Redo => (say!(book::redone_change, change = &name), words::steps::redone(&name)),
+                };
+                self.keep(&walk, applied, None, Durability::Relaxed);
+                self.say_done(said);
             }
             other => self.say(&other, way),
         }

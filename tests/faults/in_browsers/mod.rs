@@ -16,6 +16,8 @@ mod t16_refused_downloads;
 mod t17_demo_beside_real;
 mod t19_taken_in_again;
 
+use brimwright::say;
+
 use crate::harness::{By, Engine, Journey};
 
 /// Every value that is stored, as text: each store by its name, its values in the order of their keys.
@@ -48,7 +50,7 @@ async fn demo_with(engine: Engine, name: &str, script: &str) -> Journey {
 }
 
 async fn open_demo(journey: &Journey) {
-    journey.click(By::Text("Look around in Marrowgate Juice Hall")).await;
+    journey.click(By::Text(say!(first::look_around))).await;
     journey.wait_for_text("Orchard Green").await;
 }
 

@@ -3,6 +3,8 @@
 
 use std::collections::BTreeMap;
 
+use brimwright::say;
+
 use crate::harness::{By, Engine, Journey, in_each_engine};
 use crate::support::runs::Runs;
 
@@ -19,8 +21,8 @@ async fn t01_nothing_saved_is_lost(engine: Engine) {
     let mut journey = Journey::start_in(engine, "killed").await;
     journey.open().await;
     journey.wait_until_kept_offline().await;
-    journey.click(By::Text("Look around in Marrowgate Juice Hall")).await;
-    journey.click(By::Text("Buying")).await;
+    journey.click(By::Text(say!(first::look_around))).await;
+    journey.click(By::Text(say!(first::buying))).await;
     journey.close_site();
 
     let mut kept: BTreeMap<&str, String> = BTreeMap::new();
@@ -30,7 +32,7 @@ async fn t01_nothing_saved_is_lost(engine: Engine) {
         let goods = goods.next().expect("they begin again");
         // From 20.01 up: near enough to what was asked before, so that nothing is asked about.
         let price = format!("{}.{:02}", 20 + round % 40, 1 + round % 99);
-        journey.type_into(By::Label(&format!("Price of {goods}")), &price).await;
+        journey.type_into(By::Label(&say!(market::price_of, name = *goods)), &price).await;
         kept.insert(goods, price);
         // The first letters are saved on their own; the mark speaks for all of them.
         journey.wait_until_saved().await;
@@ -39,15 +41,15 @@ async fn t01_nothing_saved_is_lost(engine: Engine) {
         journey.start_browser().await;
         journey.open().await;
         open_the_book(&journey).await;
-        journey.click(By::Text("Buying")).await;
+        journey.click(By::Text(say!(first::buying))).await;
         for (goods, price) in &kept {
-            journey.expect_value(By::Label(&format!("Price of {goods}")), price).await;
+            journey.expect_value(By::Label(&say!(market::price_of, name = *goods)), price).await;
         }
         // The rest of the demo book is there: of its 45 ingredients and 18 packagings the first 60 are listed.
         journey.expect_count(".price-row", 60).await;
-        journey.click(By::Text("Drinks")).await;
+        journey.click(By::Text(say!(first::drinks))).await;
         journey.expect_count(".card", 14).await;
-        journey.click(By::Text("Buying")).await;
+        journey.click(By::Text(say!(first::buying))).await;
         runs.held();
     }
 }

@@ -1,6 +1,8 @@
 //! T2: a tab that is closed, loaded anew or hidden and thrown away right after the last letter, or left while it loads:
 //! what was typed is there when the book is opened again.
 
+use brimwright::say;
+
 use super::{demo_with, open_demo};
 use crate::harness::{By, Engine, Journey, in_each_engine};
 use crate::support::runs::Runs;
@@ -11,7 +13,10 @@ in_each_engine!(
     not WebKit: "the driver of WebKitGTK ends where it asks something of a page that is being left"
 );
 
-const APPLES: By<'_> = By::Label("Price of Apples");
+/// Where the price of apples is typed.
+fn apples() -> String {
+    say!(market::price_of, name = "Apples")
+}
 
 /// How long after the last letter a page goes, in milliseconds.
 const AFTER: [u32; 3] = [20, 50, 200];
@@ -65,7 +70,7 @@ async fn t02_the_last_letter_is_there(engine: Engine) {
                 price = if price < 5900 { price + 7 } else { 3001 };
                 let price = format!("{}.{:02}", price / 100, price % 100);
                 gone_after(&journey, &price, after, way).await;
-                journey.expect_value(APPLES, &price).await;
+                journey.expect_value(By::Label(&apples()), &price).await;
                 journey.wait_until_saved().await;
                 journey.wait_until("nothing to be left over", NOTHING_LEFT).await;
                 if matches!(way, Way::Close) {
@@ -88,7 +93,7 @@ async fn gone_after(journey: &Journey, price: &str, after: u32, way: Way) {
     journey.go("#/buying").await;
     let plan = format!("window.stays = true; goes('{price}', {after}, '{way:?}')");
     journey.run(&plan).await;
-    journey.type_into(APPLES, price).await;
+    journey.type_into(By::Label(&apples()), price).await;
     match way {
         Way::Close => {
             journey.run("await going").await;

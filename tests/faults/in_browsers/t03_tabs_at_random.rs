@@ -3,6 +3,8 @@
 
 use std::collections::BTreeMap;
 
+use brimwright::say;
+
 use super::demo;
 use crate::harness::{By, Engine, in_each_engine};
 use crate::support::dice::Dice;
@@ -30,7 +32,7 @@ async fn t03_every_edit_is_in_every_tab(engine: Engine) {
         let goods = GOODS[dice.below(GOODS.len() as u64) as usize];
         let price = format!("{}.{:02}", 30 + round % 30, 1 + round % 99);
         journey.use_tab(tab).await;
-        let field = format!("Price of {goods}");
+        let field = say!(market::price_of, name = goods);
         // Two tabs that change one field at one time ask the person; that is tried elsewhere.
         if let Some(before) = prices.get(goods).filter(|_| changed_in.get(goods) != Some(&tab)) {
             journey.expect_value(By::Label(&field), before).await;
@@ -43,13 +45,13 @@ async fn t03_every_edit_is_in_every_tab(engine: Engine) {
     for tab in 0..TABS {
         journey.use_tab(tab).await;
         for (goods, price) in &prices {
-            journey.expect_value(By::Label(&format!("Price of {goods}")), price).await;
+            journey.expect_value(By::Label(&say!(market::price_of, name = *goods)), price).await;
         }
         journey.wait_until_saved().await;
     }
     journey.open().await;
     journey.go("#/buying").await;
     for (goods, price) in &prices {
-        journey.expect_value(By::Label(&format!("Price of {goods}")), price).await;
+        journey.expect_value(By::Label(&say!(market::price_of, name = *goods)), price).await;
     }
 }

@@ -2,6 +2,8 @@
 //! keeps is left alone.
 
 use super::{demo, stored};
+use brimwright::say;
+
 use crate::harness::{By, Engine, Journey, in_each_engine};
 use crate::support::runs::Runs;
 
@@ -22,21 +24,18 @@ const NEWER: &str = "
     });
     return true;";
 
-const SENTENCE: &str =
-    "A newer version is open in another tab. This tab no longer saves: load the page again to go on here.";
-
 async fn t04_the_old_version_stops_saving_and_says_so(engine: Engine) {
     let mut runs = Runs::of("T4");
     runs.begin();
     let journey = demo(engine, "newer_version").await;
     journey.go("#/buying").await;
     journey.run(NEWER).await;
-    journey.wait_for_text(SENTENCE).await;
+    journey.wait_for_text(say!(first::newer_version_open)).await;
     let before = stored(&journey).await;
     assert!(before.contains("\"kept\""), "the newer version's own");
-    journey.enter(By::Label("Price of Apples"), "39.50").await;
-    journey.wait_for_text("Not saved").await;
-    journey.wait_for_text(SENTENCE).await;
+    journey.enter(By::Label(&say!(market::price_of, name = "Apples")), "39.50").await;
+    journey.wait_for_text(say!(first::not_saved)).await;
+    journey.wait_for_text(say!(first::newer_version_open)).await;
     assert_eq!(stored(&journey).await, before, "to the byte");
     // Loaded again, the old version says what it needs.
     loaded_again(&journey).await;

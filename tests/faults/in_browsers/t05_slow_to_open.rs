@@ -1,12 +1,17 @@
 //! T5: a tab that is slow to open a book while another tab edits it: the edit is in both.
 
+use brimwright::say;
+
 use super::demo_with;
 use crate::harness::{By, Engine, in_each_engine};
 use crate::support::runs::Runs;
 
 in_each_engine!(t05_an_edit_made_meanwhile_is_in_both);
 
-const APPLES: By<'_> = By::Label("Price of Apples");
+/// Where the price of apples is typed.
+fn apples() -> String {
+    say!(market::price_of, name = "Apples")
+}
 
 /// In a tab that was opened at "?slow-open" or "?slow-rows", holds the answer of the database, when it is opened or
 /// when its rows are read, until `release()`.
@@ -40,15 +45,15 @@ async fn t05_an_edit_made_meanwhile_is_in_both(engine: Engine) {
         journey.wait_until("the answer to be held", "return typeof release === 'function'").await;
         journey.use_tab(0).await;
         let price = format!("4{round}.25");
-        journey.enter(APPLES, &price).await;
+        journey.enter(By::Label(&apples()), &price).await;
         journey.wait_until_saved().await;
         journey.use_tab(1).await;
         journey.wait_until("the answer to come", "release(); return true").await;
         journey.wait_for_text("Orchard Green").await;
         journey.go("#/buying").await;
-        journey.expect_value(APPLES, &price).await;
+        journey.expect_value(By::Label(&apples()), &price).await;
         journey.close_tab().await;
-        journey.expect_value(APPLES, &price).await;
+        journey.expect_value(By::Label(&apples()), &price).await;
         runs.held();
     }
 }

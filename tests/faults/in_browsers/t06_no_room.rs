@@ -2,6 +2,8 @@
 //! it was to the byte, and saving goes on when there is room again.
 
 use super::{demo_with, stored};
+use brimwright::say;
+
 use crate::harness::{By, Engine, in_each_engine};
 use crate::support::runs::Runs;
 
@@ -25,18 +27,18 @@ async fn t06_what_finds_no_room_waits_and_the_old_stays(engine: Engine) {
     journey.go("#/buying").await;
     let before = stored(&journey).await;
     journey.wait_until("the device to be full", "return window.full = true").await;
-    journey.enter(By::Label("Price of Apples"), "39.50").await;
-    journey.wait_for_text("Not saved").await;
+    journey.enter(By::Label(&say!(market::price_of, name = "Apples")), "39.50").await;
+    journey.wait_for_text(say!(first::not_saved)).await;
     journey.wait_for_text(SENTENCE).await;
-    journey.wait_for_text("Save a copy as a file").await;
+    journey.wait_for_text(say!(book::save_copy)).await;
     journey.screenshot("full").await;
     assert_eq!(stored(&journey).await, before, "to the byte");
     journey.wait_until("room again", "window.full = false; return true").await;
-    journey.click(By::Text("Try again")).await;
+    journey.click(By::Text(say!(common::try_again))).await;
     journey.wait_until_saved().await;
     journey.wait_for_text_gone(SENTENCE).await;
     journey.open().await;
     journey.go("#/buying").await;
-    journey.expect_value(By::Label("Price of Apples"), "39.50").await;
+    journey.expect_value(By::Label(&say!(market::price_of, name = "Apples")), "39.50").await;
     runs.held();
 }

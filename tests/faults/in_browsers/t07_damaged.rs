@@ -2,6 +2,8 @@
 //! nothing of it.
 
 use super::{demo, stored};
+use brimwright::say;
+
 use crate::harness::{By, Engine, in_each_engine};
 use crate::support::runs::Runs;
 
@@ -30,7 +32,7 @@ async fn t07_a_damaged_book_is_said_kept_and_offered(engine: Engine) {
     journey.run(DAMAGE).await;
     let before = stored(&journey).await;
     journey.open().await;
-    journey.wait_for_text("Brimwright cannot open this book").await;
+    journey.wait_for_text(say!(first::damaged_book)).await;
     journey
         .wait_for_text(
             "One part of this book cannot be read. Nothing was changed or deleted: save what is stored as a file, or \
@@ -38,15 +40,15 @@ async fn t07_a_damaged_book_is_said_kept_and_offered(engine: Engine) {
         )
         .await;
     journey.screenshot("damaged").await;
-    journey.click(By::Text("Save what is stored")).await;
+    journey.click(By::Text(say!(first::save_stored_data))).await;
     let saved = journey.take_download("brimwright-stored-book.txt").await;
     let saved = String::from_utf8(saved).expect("UTF-8");
     assert!(saved.contains(r#""record":"cut off""#), "what is stored is offered as it is");
     assert_eq!(stored(&journey).await, before, "to the byte");
     // Another book opens beside it, and the damaged one stays as it is.
-    journey.click(By::Text("Open another book")).await;
-    journey.click(By::Text("Start an empty book")).await;
-    journey.wait_for_text("Three steps to a first price").await;
+    journey.click(By::Text(say!(first::open_other_book))).await;
+    journey.click(By::Text(say!(first::start_book))).await;
+    journey.wait_for_text(say!(first::first_price_steps)).await;
     let after = stored(&journey).await;
     assert!(after.contains(r#""record":"cut off""#), "nothing is deleted");
     runs.held();

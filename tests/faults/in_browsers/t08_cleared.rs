@@ -5,6 +5,8 @@ use std::fs;
 use std::path::Path;
 
 use super::demo;
+use brimwright::say;
+
 use crate::harness::{By, Engine, in_each_engine};
 use crate::support::runs::Runs;
 
@@ -25,28 +27,24 @@ async fn t08_a_cleared_store_is_no_first_start_and_the_copy_brings_it_back(engin
     runs.begin();
     let journey = demo(engine, "cleared").await;
     journey.go("#/buying").await;
-    journey.enter(By::Label("Price of Apples"), "39.50").await;
+    journey.enter(By::Label(&say!(market::price_of, name = "Apples")), "39.50").await;
     journey.wait_until_saved().await;
     journey.go("#/book").await;
-    journey.click(By::Text("Save the book as a file")).await;
+    journey.click(By::Text(say!(book::save_book_file))).await;
     let copy = journey.take_download(FILE).await;
 
     journey.run(CLEAR).await;
     journey.open().await;
-    journey
-        .wait_for_text(
-            "The browser has removed your books: Marrowgate Juice Hall. Open your last saved file, or start again.",
-        )
-        .await;
+    journey.wait_for_text(&say!(first::named_books_removed, books = "Marrowgate Juice Hall")).await;
     journey.screenshot("cleared").await;
-    journey.click(By::Text("Start an empty book")).await;
-    journey.click(By::Text("Book")).await;
+    journey.click(By::Text(say!(first::start_book))).await;
+    journey.click(By::Text(say!(first::book))).await;
     let path = Path::new(env!("CARGO_TARGET_TMPDIR")).join(format!("{}.json", journey.name()));
     fs::write(&path, &copy).expect("the file is written");
-    journey.attach(By::Label("Import a book file"), &path).await;
-    journey.click(By::Text("Replace this book")).await;
+    journey.attach(By::Label(say!(book::import_book_file)), &path).await;
+    journey.click(By::Text(say!(book::replace_book))).await;
     journey.wait_until_saved().await;
-    journey.click(By::Text("Save the book as a file")).await;
+    journey.click(By::Text(say!(book::save_book_file))).await;
     assert!(journey.take_download(FILE).await == copy, "byte for byte");
     runs.held();
 }

@@ -1,6 +1,8 @@
 //! T13: releases one after the other, the files of the one before gone, a page of HTML answering for what is missing,
 //! no network in between: never a blank page, and HTML is never kept as a script or as wasm.
 
+use brimwright::say;
+
 use crate::harness::{By, Engine, Journey, Publisher, in_each_engine};
 use crate::support::runs::Runs;
 use crate::updating::{accept_update, is_release, one_waits};
@@ -25,8 +27,8 @@ async fn t13_every_release_opens(engine: Engine) {
     publisher.publish("one");
     let mut journey = Journey::start_in_on(engine, "releases", publisher.address()).await;
     journey.open().await;
-    journey.click(By::Text("Start an empty book")).await;
-    journey.wait_for_text("Three steps to a first price").await;
+    journey.click(By::Text(say!(first::start_book))).await;
+    journey.wait_for_text(say!(first::first_price_steps)).await;
     journey.wait_until_kept_offline().await;
     let mut open = "one".to_owned();
     for round in 0..Runs::asked_for(2) {
@@ -53,8 +55,8 @@ async fn t13_every_release_opens(engine: Engine) {
 async fn opens_as(journey: &Journey, mark: &str) {
     journey.open().await;
     is_release(journey, mark).await;
-    journey.wait_for_text("Three steps to a first price").await;
-    journey.click(By::Text("Sizes")).await;
-    journey.expect_each("main h1", &["Sizes"]).await;
-    journey.click(By::Text("Drinks")).await;
+    journey.wait_for_text(say!(first::first_price_steps)).await;
+    journey.click(By::Text(say!(first::sizes))).await;
+    journey.expect_each("main h1", &[say!(first::sizes)]).await;
+    journey.click(By::Text(say!(first::drinks))).await;
 }

@@ -2,6 +2,8 @@
 //! app starts once it is whole.
 
 use super::stored;
+use brimwright::say;
+
 use crate::harness::{By, Engine, Journey, Publisher, in_each_engine};
 use crate::support::runs::Runs;
 
@@ -16,8 +18,8 @@ async fn t14_what_does_not_fit_is_said_and_data_is_untouched(engine: Engine) {
     publish(&publisher);
     let journey = Journey::start_in_on(engine, "mismatched", publisher.address()).await;
     journey.open().await;
-    journey.click(By::Text("Start an empty book")).await;
-    journey.wait_for_text("Three steps to a first price").await;
+    journey.click(By::Text(say!(first::start_book))).await;
+    journey.wait_for_text(say!(first::first_price_steps)).await;
     let before = stored(&journey).await;
     let wasm = publisher.read("brimwright_bg");
     let other_build = {
@@ -38,7 +40,7 @@ async fn t14_what_does_not_fit_is_said_and_data_is_untouched(engine: Engine) {
         publish(&publisher);
         journey.click(By::Text("Load again")).await;
         journey.wait_until_started().await;
-        journey.wait_for_text("Three steps to a first price").await;
+        journey.wait_for_text(say!(first::first_price_steps)).await;
         runs.held();
     }
 }

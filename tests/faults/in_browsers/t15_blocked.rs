@@ -1,6 +1,8 @@
 //! T15: each file of a new release blocked in turn: the old one goes on. Then the update, with one tab and with two:
 //! one press ends in the new version. (That half-typed text survives it is walked in `updating`.)
 
+use brimwright::say;
+
 use crate::harness::{By, Engine, Journey, Publisher, in_each_engine};
 use crate::support::runs::Runs;
 use crate::updating::{is_release, one_waits};
@@ -46,14 +48,14 @@ async fn t15_one_press_ends_in_the_new_version(engine: Engine) {
         is_release(&journey, &open).await;
         publisher.publish(&next);
         assert!(one_waits(&journey).await, "the next release waits");
-        journey.click(By::Text("Use it now")).await;
+        journey.click(By::Text(say!(first::update_now))).await;
         is_release(&journey, &next).await;
         journey.wait_until_started().await;
         if tabs == 2 {
             // The other tab stays as it is until the person agrees there too.
             journey.use_tab(1).await;
             is_release(&journey, &open).await;
-            journey.click(By::Text("Use it now")).await;
+            journey.click(By::Text(say!(first::update_now))).await;
             is_release(&journey, &next).await;
         }
         open = next;

@@ -2,6 +2,8 @@
 //! to copy, and what is said is what became of it.
 
 use super::demo_with;
+use brimwright::say;
+
 use crate::harness::{By, Engine, in_each_engine};
 use crate::support::runs::Runs;
 
@@ -19,31 +21,28 @@ const ANSWERS: &str = "
     Object.defineProperty(navigator, 'clipboard', { value: { writeText: answer('clipboard') } });";
 
 /// What share sheet and clipboard answer ("" is yes), what is said then, and who was given the text.
-const CASES: [(&str, &str, &str, &[&str]); 4] = [
-    ("", "", "Handed to where you chose.", &["share"]),
-    ("AbortError", "", "Not shared: you closed the choice of where to.", &["share"]),
-    ("NotAllowedError", "", "Copied. Paste it into a message.", &["share", "clipboard"]),
-    (
-        "NotAllowedError",
-        "NotAllowedError",
-        "This browser neither shares nor copies by itself. The text stands below: select it and copy it.",
-        &["share", "clipboard"],
-    ),
-];
+fn cases() -> [(&'static str, &'static str, &'static str, &'static [&'static str]); 4] {
+    [
+        ("", "", say!(book::share_sent), &["share"]),
+        ("AbortError", "", say!(book::share_closed), &["share"]),
+        ("NotAllowedError", "", say!(book::share_copied), &["share", "clipboard"]),
+        ("NotAllowedError", "NotAllowedError", say!(book::share_by_hand), &["share", "clipboard"]),
+    ]
+}
 
 async fn t16_what_is_said_is_what_became_of_it(engine: Engine) {
     let mut runs = Runs::of("T16");
     let journey = demo_with(engine, "refused_downloads", ANSWERS).await;
     journey.go("#/buying/list").await;
-    journey.choose_day(By::Label("Planned from"), "2026-11-26").await;
-    journey.click(By::Text("Make the list")).await;
-    for (share, clipboard, sentence, asked) in CASES {
+    journey.choose_day(By::Label(say!(market::batches_from)), "2026-11-26").await;
+    journey.click(By::Text(say!(market::make_list))).await;
+    for (share, clipboard, sentence, asked) in cases() {
         runs.begin();
         let script = format!(
             "window.given = []; window.answers = {{ share: '{share}', clipboard: '{clipboard}' }}; return true"
         );
         journey.wait_until("the answers to be told", &script).await;
-        journey.click(By::Text("Share as text")).await;
+        journey.click(By::Text(say!(market::share_as_text))).await;
         journey.wait_for_text(sentence).await;
         let names = journey.run("return given.map(([name]) => name)").await;
         assert_eq!(names, serde_json::json!(asked));
@@ -51,6 +50,6 @@ async fn t16_what_is_said_is_what_became_of_it(engine: Engine) {
         assert!(text.as_str().is_some_and(|text| text.contains("Quillhaven Supply")), "{text}");
         runs.held();
     }
-    let by_hand = journey.value_of(By::Label("Buying list")).await;
+    let by_hand = journey.value_of(By::Label(say!(goods::buying_list))).await;
     assert!(by_hand.contains("Quillhaven Supply"), "{by_hand}");
 }

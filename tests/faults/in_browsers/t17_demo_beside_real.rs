@@ -2,6 +2,8 @@
 //! it is to the byte.
 
 use super::{open_demo, stored};
+use brimwright::say;
+
 use crate::entering;
 use crate::harness::{By, Engine, Journey, in_each_engine};
 use crate::support::runs::Runs;
@@ -13,23 +15,23 @@ async fn t17_the_real_book_is_untouched(engine: Engine) {
     runs.begin();
     let journey = Journey::start_in(engine, "demo_beside_real").await;
     journey.open().await;
-    journey.click(By::Text("Start an empty book")).await;
-    journey.wait_for_text("Three steps to a first price").await;
+    journey.click(By::Text(say!(first::start_book))).await;
+    journey.wait_for_text(say!(first::first_price_steps)).await;
     entering::ingredient(&journey, "Plums", "10 lb", "20").await;
     journey.wait_until_saved().await;
     let real = stored(&journey).await;
 
-    journey.click(By::Text("Book")).await;
-    journey.click(By::Text("Close this book")).await;
+    journey.click(By::Text(say!(first::book))).await;
+    journey.click(By::Text(say!(book::close_book))).await;
     open_demo(&journey).await;
     journey.go("#/buying").await;
-    journey.enter(By::Label("Price of Apples"), "39.50").await;
+    journey.enter(By::Label(&say!(market::price_of, name = "Apples")), "39.50").await;
     journey.wait_until_saved().await;
     journey.go("#/book").await;
-    journey.expect_books(&["Marrowgate Juice Hall invented data", "My book"]).await;
-    journey.click(By::Text("Delete this book")).await;
-    journey.click(By::Text("Delete it from this device")).await;
-    journey.expect_books(&["My book"]).await;
+    journey.expect_books(&[&crate::first_start::demo_listed(), say!(first::new_book_name)]).await;
+    journey.click(By::Text(say!(first::delete_book))).await;
+    journey.click(By::Text(say!(first::delete_from_device))).await;
+    journey.expect_books(&[say!(first::new_book_name)]).await;
     assert_eq!(books_and_rows(&stored(&journey).await), books_and_rows(&real), "to the byte");
     runs.held();
 }

@@ -33,6 +33,13 @@ impl fmt::Display for By<'_> {
     }
 }
 
+impl By<'static> {
+    /// The control with this label, which has a name or a figure in it.
+    pub fn label(label: String) -> By<'static> {
+        By::Label(label.leak())
+    }
+}
+
 /// `arguments`: the kind of search, what is looked for, and which of several alike is meant.
 const SEARCH: &str = r"
 const [kind, wanted, index] = arguments;

@@ -4,6 +4,7 @@ use std::fs;
 
 use base64::Engine;
 use base64::prelude::BASE64_STANDARD;
+use brimwright::say;
 use lopdf::{Dictionary, Document, Object, ObjectId};
 use serde_json::json;
 
@@ -70,7 +71,7 @@ impl Journey {
     /// what the preview shows is there: nothing cut, and what must not be torn on one page.
     pub async fn printed(&self, address: &str, paper: &str) -> Printed {
         self.go(address).await;
-        self.choose(By::Label("Paper"), paper).await;
+        self.choose(By::Label(say!(counter::paper)), paper).await;
         let name = format!("{}-{paper}", address.trim_start_matches("#/").replace('/', "-"));
         // The paper that the sheet asks for, not the one in the tray.
         let printed = self.print(&name, A5).await;

@@ -1,5 +1,6 @@
 //! Reading figures off the page: tables, figures with their names, and lines of text.
 
+use brimwright::say;
 use serde_json::{Value, json};
 
 use super::{By, Journey};
@@ -76,7 +77,7 @@ impl Journey {
         serde_json::from_value(lines.expect("the page can be read")).expect("lines")
     }
 
-    /// What the Undo of the head would take back, as its title says; "Undo" if there is nothing.
+    /// What the Undo of the head would take back, as its title says; the bare words if there is nothing.
     pub async fn title_of_undo(&self) -> String {
         let script = "return document.querySelector('.head-steps button').title";
         let title = self.client().execute(script, Vec::new()).await.expect("the head can be read");
@@ -91,8 +92,8 @@ impl Journey {
 
     /// Waits until the app says that everything is saved.
     pub async fn wait_until_saved(&self) {
-        self.wait_until("everything to be saved", "return document.querySelector('.saving').innerText === 'Saved'")
-            .await;
+        let script = format!("return document.querySelector('.saving').innerText === '{}'", say!(first::saved));
+        self.wait_until("everything to be saved", &script).await;
     }
 
     async fn expect_read(&self, what: &str, script: &str, argument: Value, expected: Value) {

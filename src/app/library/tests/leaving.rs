@@ -35,7 +35,7 @@ fn every_way_out_is_asked_about_while_something_is_not_saved() {
     assert_eq!(tab.book().name(ingredient_key(1)), "Pear");
     assert_eq!(
         words::keeping::not_saved(&tab.library.saving()).as_deref(),
-        Some("Changes are not saved. Leave now, and they are lost.")
+        Some("Your changes are not saved. If you leave now, you lose them.")
     );
 }
 
@@ -101,7 +101,7 @@ fn a_book_that_is_only_on_the_screen_is_not_left_unasked() {
     assert_eq!(tab.library.leaving(), Some(Leaving::Close));
     assert_eq!(
         words::keeping::not_saved(&tab.library.saving()).as_deref(),
-        Some("This book is on this screen only. Leave now, and it is lost.")
+        Some("This book is on this screen only. If you leave now, you lose the book.")
     );
 }
 

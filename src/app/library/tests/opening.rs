@@ -73,7 +73,7 @@ fn a_new_book_on_a_full_device_says_what_was_not_done_and_the_open_book_stays() 
     let open = tab.open();
     fill(&shop.storage);
     tab.go(Way::Add(Box::new(Book::new(Settings::new("Bridge bar")))));
-    let said = "“Bridge bar” was not added: this device has no room left. Nothing was changed. Delete what you do not need, then try again.";
+    let said = "“Bridge bar” was not added. This device is out of space. Delete what you do not need, then try again.";
     assert_eq!(tab.library.refused().as_deref(), Some(said));
     assert_eq!((tab.open(), listed(&tab)), (open, vec!["My book".to_string()]));
     assert!(tab.is_saved());
@@ -98,7 +98,7 @@ fn a_deletion_that_fails_says_so_and_the_book_stays_open() {
     tab.go(Way::Delete(id));
     assert_eq!(
         tab.library.refused().as_deref(),
-        Some("“My book” was not deleted: this device has no room left. Try again.")
+        Some("“My book” was not deleted. This device is out of space. Try again.")
     );
     assert_eq!(tab.open(), Some(id));
     tab.go(Way::Delete(id));

@@ -131,7 +131,7 @@ fn a_book_that_is_not_there_when_it_is_opened_says_why() {
     other.go(Way::Open(id));
     assert_eq!(other.library.phase(), Phase::Choosing);
     let refused = other.library.refused();
-    assert_eq!(refused.as_deref(), Some("That book was deleted in another tab. Look for it under Deleted books."));
+    assert_eq!(refused.as_deref(), Some("That book was deleted in another tab. Look under “Deleted books”."));
 
     add(&one, "Bridge bar");
     let id = one.open().expect("a book is open");
@@ -189,7 +189,7 @@ fn without_room_for_a_copy_a_book_is_deleted_only_for_good() {
     assert_eq!((tab.open(), tab.library.no_room_to_delete()), (Some(id), Some(id)));
     assert_eq!(
         tab.library.refused().as_deref(),
-        Some("“Corner bar” was not deleted: this device has no room left. Try again.")
+        Some("“Corner bar” was not deleted. This device is out of space. Try again.")
     );
     tab.go(Way::DeleteForGood(id));
     assert_eq!((listed(&tab), tab.library.no_room_to_delete()), (Vec::new(), None));

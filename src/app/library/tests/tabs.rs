@@ -62,7 +62,7 @@ fn the_notice_says_what_another_tab_deleted_by_the_name_known_here() {
     assert_eq!(
         notice(&right).as_deref(),
         Some(
-            "“Name of Carrots” is not saved. Another tab deleted the ingredient Baby carrots. Keep yours to bring it back, or take theirs."
+            "“Name of Carrots” is not saved. Deleted in another tab: ingredient “Baby carrots”. Keep yours to bring it back, or take theirs."
         )
     );
     right.library.keep_mine(0);
@@ -112,13 +112,13 @@ fn the_notice_says_which_field_what_stands_and_what_mine_is() {
     price(&left, "31");
     price(&right, "3");
     price(&right, "32.5");
-    let said = "“Price of Carrots” is not saved. Another tab changed Carrots: the case price is now $31.00. Yours is $32.50. Keep yours, or take theirs.";
+    let said = "“Price of Carrots” is not saved. Another tab changed Carrots, Case price: now $31.00. Yours is $32.50. Keep yours, or take theirs.";
     assert_eq!(notice(&right).as_deref(), Some(said));
     // Who is kept from prices reads none.
     let Saving::InConflict { conflicts } = right.library.saving() else { panic!() };
     assert_eq!(
         words::keeping::conflicts(&conflicts, &right.book(), None),
-        "“Price of Carrots” is not saved. Another tab changed Carrots too: the case price. Keep yours, or take theirs."
+        "“Price of Carrots” is not saved. Another tab changed Carrots too: Case price. Keep yours, or take theirs."
     );
 }
 
@@ -173,7 +173,7 @@ fn what_i_made_of_something_that_another_tab_deleted_is_not_said_to_be_deleted()
     assert_eq!(
         notice(&right).as_deref(),
         Some(
-            "“Add a drink” is not saved. Another tab deleted the ingredient Carrots. Keep yours to bring it back, or take theirs."
+            "“Add a drink” is not saved. Deleted in another tab: ingredient “Carrots”. Keep yours to bring it back, or take theirs."
         )
     );
     right.library.keep_mine(0);

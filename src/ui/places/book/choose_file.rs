@@ -6,6 +6,7 @@ use leptos::task::spawn_local;
 use web_sys::HtmlInputElement;
 
 use crate::exchange::{LeftOut, TakenIn};
+use crate::say;
 use crate::ui::files::book_of;
 use crate::ui::live::{text, when};
 use crate::words;
@@ -44,7 +45,9 @@ pub fn ChooseFile(
         spawn_local(async move {
             let read = book_of(&file, move |percent| progress.set(Some(percent))).await;
             progress.set(None);
-            refused.set(read.as_ref().err().map(|sentence| format!("{sentence} {unchanged}").trim_end().to_string()));
+            refused.set(
+                read.as_ref().err().map(|sentence| [sentence.as_str(), unchanged].join(" ").trim_end().to_string()),
+            );
             taken.set(read.ok());
         });
     };
@@ -73,7 +76,9 @@ fn reading(progress: RwSignal<Option<usize>>) -> AnyView {
     let percent = text(move || progress.get().unwrap_or_default().to_string());
     view! {
         <p class="soft">
-            "Reading the file " <progress aria-label="Reading the file" max="100" value=percent></progress>
+            {say!(book::reading_file)}
+            " "
+            <progress aria-label=say!(book::reading_file) max="100" value=percent></progress>
         </p>
     }
     .into_any()
@@ -94,7 +99,7 @@ pub fn left_out(out: &[LeftOut]) -> AnyView {
         more => words::further_not_taken(more),
     };
     view! {
-        <h4>"Not whole in this file"</h4>
+        <h4>{say!(book::missing_or_damaged)}</h4>
         {lines(out.iter().take(SHOWN).map(words::not_taken).collect())}
         <p class="soft">{more}</p>
     }

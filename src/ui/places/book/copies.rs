@@ -5,6 +5,7 @@ use leptos::task::spawn_local;
 use wasm_bindgen_futures::JsFuture;
 
 use crate::backup::copies::DeviceFile;
+use crate::say;
 use crate::ui::beside::standing;
 use crate::ui::device_file;
 use crate::ui::library::Library;
@@ -29,7 +30,7 @@ pub fn CopiesSection() -> impl IntoView {
     let promise = text(move || words::copies::persisted(promised.get()).to_string());
     let file = Memo::new(move |_| library.copies.with(|copies| copies.file.clone()));
     view! {
-        <Section heading="Copies">
+        <Section heading=say!(book::copies)>
             <p>{last}</p>
             <p class="soft">{promise}</p>
             {live(move || on_the_device(library, state, file.get()))}
@@ -41,14 +42,14 @@ fn on_the_device(library: Library, state: AppState, file: DeviceFile) -> AnyView
     let choose = || {
         view! {
             <button class="button" on:click=press(move || device_file::choose(library, state))>
-                "Save copies to a file on this device"
+                {say!(book::copy_to_file)}
             </button>
         }
     };
     let stop = || {
         view! {
             <button class="quiet" on:click=press(move || device_file::stop(library))>
-                "Stop copies"
+                {say!(book::stop_copies)}
             </button>
         }
     };
@@ -63,10 +64,10 @@ fn on_the_device(library: Library, state: AppState, file: DeviceFile) -> AnyView
             view! { <p role="status">{said}</p> <p class="actions">{stop()}</p> }.into_any()
         }
         DeviceFile::AskAgain(_) => view! {
-            <p class="trouble" role="status">{words::copies::ASK_AGAIN}</p>
+            <p class="trouble" role="status">{words::copies::ask_again()}</p>
             <p class="actions">
                 <button class="button" on:click=press(move || device_file::allow(library, state))>
-                    "Allow writing"
+                    {say!(book::allow_saving)}
                 </button>
                 {stop()}
             </p>

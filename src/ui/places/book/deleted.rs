@@ -8,6 +8,7 @@ use super::points::text_of;
 use crate::backup::restore_points::{self, BringBackError, Point};
 use crate::book::BookId;
 use crate::exchange::{self, TakenIn};
+use crate::say;
 use crate::store::Fault;
 use crate::ui::files::save_text;
 use crate::ui::library::{Library, Way};
@@ -46,7 +47,7 @@ pub fn DeletedBooks() -> impl IntoView {
             if let BringBackError::NotWhole(_) = error
                 && let Ok(text) = text_of(library, &point).await
             {
-                taken.set(exchange::take_in(text).ok());
+                taken.set(exchange::take_in(text).ok().map(|taken| taken.or_named(say!(book::repaired_book))));
             }
         });
     };
@@ -75,10 +76,10 @@ pub fn DeletedBooks() -> impl IntoView {
                 </p>
                 <div class="actions">
                     <button class="button" on:click=press(move || bring_back(back.clone()))>
-                        "Bring back"
+                        {say!(book::bring_back)}
                     </button>
                     <button class="quiet" hidden=locked on:click=press(move || save(file.clone()))>
-                        "Save as a file"
+                        {say!(book::save_file)}
                     </button>
                     <span hidden=locked>{sure}</span>
                 </div>
@@ -91,7 +92,7 @@ pub fn DeletedBooks() -> impl IntoView {
         {live(move || match deleted.get() {
             points if points.is_empty() => ().into_any(),
             points => view! {
-                <h2>"Deleted books"</h2>
+                <h2>{say!(book::deleted_books)}</h2>
                 <ul class="kept-list">{points.into_iter().map(row).collect_view()}</ul>
             }
             .into_any(),
@@ -112,13 +113,13 @@ async fn bring_back(library: Library, point: &Point) -> Result<(), BringBackErro
 fn sure(id: BookId, asked: RwSignal<Option<BookId>>, forget: impl Fn(BookId) + 'static) -> AnyView {
     if asked.get() == Some(id) {
         view! {
-            <p class="trouble" role="status">"Deleted for good, it cannot come back."</p>
+            <p class="trouble" role="status">{say!(book::delete_for_good_caution)}</p>
             <p class="actions">
                 <button class="button" on:click=press(move || forget(id))>
-                    "Delete for good"
+                    {say!(book::delete_for_good)}
                 </button>
                 <button class="main" on:click=press(move || asked.set(None))>
-                    "Cancel"
+                    {say!(common::cancel)}
                 </button>
             </p>
         }
@@ -126,7 +127,7 @@ fn sure(id: BookId, asked: RwSignal<Option<BookId>>, forget: impl Fn(BookId) + '
     } else {
         view! {
             <button class="quiet" on:click=press(move || asked.set(Some(id)))>
-                "Delete for good…"
+                {say!(book::delete_for_good_ask)}
             </button>
         }
         .into_any()

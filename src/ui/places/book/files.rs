@@ -5,15 +5,13 @@ use leptos::prelude::*;
 use super::choose_file::{ChooseFile, left_out, lines};
 use crate::backup::restore_points::Why;
 use crate::exchange::{TakenIn, preview};
+use crate::say;
 use crate::ui::files::{file_name, save_text};
 use crate::ui::library::{Library, Way};
 use crate::ui::live::{live, press};
 use crate::ui::parts::Section;
 use crate::ui::state::AppState;
 use crate::words;
-
-/// Said when a file was not taken.
-const UNCHANGED: &str = "Your book is as it was.";
 
 /// Files in and out.
 #[component]
@@ -35,7 +33,7 @@ pub fn Files() -> impl IntoView {
             if !preview.changes_nothing() {
                 library.before(Why::Import);
             }
-            let done = state.apply_whole("Import a book", &preview.edit);
+            let done = state.apply_whole(say!(book::import_book), &preview.edit);
             if done.is_err() {
                 library.not_done();
             }
@@ -52,39 +50,39 @@ pub fn Files() -> impl IntoView {
         let preview = state.book.with_untracked(|open| preview(open, &wanted.book));
         view! {
             <div class="teach" role="status">
-                <h3>{format!("“{}” in place of this book", preview.name)}</h3>
+                <h3>{say!(book::replace_with_book, book = &preview.name)}</h3>
                 {lines(words::import_changes(&preview))}
                 {left_out(&wanted.left_out)}
                 <p class="actions">
                     <button class="main" on:click=press(replace)>
-                        "Replace this book"
+                        {say!(book::replace_book)}
                     </button>
                     <button class="button" on:click=press(add)>
-                        "Keep both: add as a new book"
+                        {say!(book::add_as_new_book)}
                     </button>
                     <button class="quiet" on:click=press(move || taken.set(None))>
-                        "Leave it"
+                        {say!(common::cancel)}
                     </button>
                 </p>
-                <p class="soft">"Undo takes a replacement back, and today's book becomes a restore point."</p>
+                <p class="soft">{say!(book::import_about)}</p>
             </div>
         }
         .into_any()
     };
     view! {
         <Section
-            heading="Files"
-            about="The book file holds everything and can be read back whole. Keep one somewhere else: a browser may clear its storage."
+            heading=say!(book::files)
+            about=say!(book::files_about)
         >
             <p class="actions">
                 <button class="button" on:click=press(move || library.save_copy(state))>
-                    "Save the book as a file"
+                    {say!(book::save_book_file)}
                 </button>
                 <button class="button" on:click=press(save_offers)>
-                    "Save the offers as CSV"
+                    {say!(book::save_sizes_csv)}
                 </button>
             </p>
-            <ChooseFile label="Import a book file" id="import-file" taken refused unchanged=UNCHANGED />
+            <ChooseFile label=say!(book::import_book_file) id="import-file" taken refused unchanged=say!(book::book_unchanged) />
             {live(move || taken.get().map(ask).into_any())}
         </Section>
     }

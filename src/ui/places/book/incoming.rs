@@ -4,6 +4,7 @@ use leptos::prelude::*;
 
 use super::choose_file::{ChooseFile, left_out};
 use crate::exchange::TakenIn;
+use crate::say;
 use crate::ui::library::{Library, Way};
 use crate::ui::live::{live, press};
 use crate::words;
@@ -24,15 +25,15 @@ pub fn Incoming(
     live(move || match taken.get() {
         Some(wanted) => view! {
             <div class="teach" role="status">
-                <h3>{format!("“{}”", wanted.book.settings().name)}</h3>
+                <h3>{wanted.book.settings().name.clone()}</h3>
                 <p>{words::restore_points::whole(&wanted.book)}</p>
                 {left_out(&wanted.left_out)}
                 <p class="actions">
                     <button class="main" on:click=press(add)>
-                        "Add as a new book"
+                        {say!(book::add_as_new_book)}
                     </button>
                     <button class="quiet" on:click=press(move || taken.set(None))>
-                        "Cancel"
+                        {say!(common::cancel)}
                     </button>
                 </p>
             </div>
@@ -48,7 +49,7 @@ pub fn OpenFile() -> impl IntoView {
     let taken = RwSignal::new(None::<TakenIn>);
     let refused = RwSignal::new(None::<String>);
     view! {
-        <ChooseFile label="Open a book file" id="open-file" taken refused />
+        <ChooseFile label=say!(book::open_book_file) id="open-file" taken refused />
         <Incoming taken />
     }
 }

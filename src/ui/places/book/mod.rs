@@ -13,6 +13,7 @@ use leptos::prelude::*;
 
 use super::counter::LockDevice;
 use crate::exchange;
+use crate::say;
 use crate::ui::library::{Library, Phase, Way};
 use crate::ui::live::{press, text, trouble, when};
 use crate::ui::parts::Section;
@@ -39,7 +40,7 @@ pub fn BookPage() -> impl IntoView {
         || {
             view! {
                 <p class="teach">
-                    "This is a demo: town, shop, suppliers, drinks and prices are invented. Change what you like."
+                    {say!(book::sample_book_about)}
                 </p>
             }
             .into_any()
@@ -53,21 +54,21 @@ pub fn BookPage() -> impl IntoView {
         <files::Files />
         <copies::CopiesSection />
         <points::RestorePoints />
-        <Section heading="Books on this device">
+        <Section heading=say!(book::all_books)>
             <Books />
             {trouble(move || library.refused.get())}
             <p class="actions">
                 <button class="button" on:click=press(move || library.start_empty())>
-                    "Start an empty book"
+                    {say!(first::start_book)}
                 </button>
                 <button class="button" on:click=press(move || library.open_demo())>
-                    "Open the demo book"
+                    {say!(book::open_sample_book)}
                 </button>
                 <button class="quiet" on:click=press(move || library.go(Way::Close))>
-                    "Close this book"
+                    {say!(book::close_book)}
                 </button>
                 <button class="quiet" on:click=press(move || armed.update(|armed| *armed = !*armed))>
-                    "Delete this book"
+                    {say!(first::delete_book)}
                 </button>
             </p>
             {warning}
@@ -76,9 +77,9 @@ pub fn BookPage() -> impl IntoView {
         </Section>
         <this_device::ThisDevice />
         <LockDevice />
-        <Section heading="Cautions">
+        <Section heading=say!(book::cautions)>
             <p>
-                "Untreated juice that is packaged ahead must carry a warning on its label, in the United States. Sold to another business, it must be treated under a HACCP plan. Low-acid juice must be kept refrigerated. Allergens are only as right as what was entered. Nothing here is legal, tax or food-safety advice: local codes and licensed practice decide."
+                {[say!(book::caution_untreated), say!(book::caution_allergens), say!(book::caution_advice)].join(" ")}
             </p>
         </Section>
     }
@@ -86,7 +87,7 @@ pub fn BookPage() -> impl IntoView {
 
 /// The ways back to a book where none is open; `stored` is what is left of a damaged one.
 pub fn ways_back(stored: Option<String>) -> AnyView {
-    let taken = stored.map(exchange::take_in);
+    let taken = stored.map(|stored| exchange::take_in(stored).map(|taken| taken.or_named(say!(book::repaired_book))));
     let refused = taken.as_ref().and_then(|taken| taken.as_ref().err()).map(words::book_file_error);
     let taken = RwSignal::new(taken.and_then(Result::ok));
     view! {

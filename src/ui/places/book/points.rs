@@ -7,6 +7,7 @@ use leptos::task::spawn_local;
 use crate::backup::restore_points::{self, Point, Why};
 use crate::book::Book;
 use crate::exchange::{self, Preview, preview};
+use crate::say;
 use crate::store::Fault;
 use crate::ui::files::save_text;
 use crate::ui::library::{Library, Phase};
@@ -67,7 +68,7 @@ pub fn RestorePoints() -> impl IntoView {
             if !now.changes_nothing() {
                 library.before(Why::Restore);
             }
-            let done = state.apply_whole(&format!("Go back to {}", wanted.when), &now.edit);
+            let done = state.apply_whole(&say!(book::go_back_to, when = wanted.when), &now.edit);
             if done.is_err() {
                 library.not_done();
             }
@@ -83,7 +84,7 @@ pub fn RestorePoints() -> impl IntoView {
     });
     let row = move |point: Point| point_row(point, choose, save);
     view! {
-        <Section heading="Restore points" about="The whole book as it stood before big changes and before each day's first change.">
+        <Section heading=say!(book::restore_points) about=say!(book::restore_points_about)>
             {trouble(move || {
                 library.kept.with(|kept| kept.no_point.as_ref().map(|(why, fault)| words::restore_points::not_made(*why, fault)))
             })}
@@ -93,7 +94,7 @@ pub fn RestorePoints() -> impl IntoView {
                 None => ().into_any(),
             })}
             {live(move || match points.get() {
-                Some(points) if points.is_empty() => view! { <p class="hollow">{words::restore_points::NONE_YET}</p> }.into_any(),
+                Some(points) if points.is_empty() => view! { <p class="hollow">{words::restore_points::none_yet()}</p> }.into_any(),
                 Some(points) => view! { <ul class="kept-list">{points.into_iter().map(row).collect_view()}</ul> }.into_any(),
                 None => ().into_any(),
             })}
@@ -116,10 +117,10 @@ fn point_row(point: Point, choose: impl Fn(Point) + Copy + 'static, save: impl F
             {words::restore_points::made_room(&point).map(|line| view! { <p class="soft">{line}</p> })}
             <p class="actions">
                 <button class="button" on:click=press(move || choose(shown.clone()))>
-                    "Show changes"
+                    {say!(book::show_changes)}
                 </button>
                 <button class="quiet" on:click=press(move || save(saved.clone()))>
-                    "Save as a file"
+                    {say!(book::save_file)}
                 </button>
             </p>
         </li>
@@ -137,17 +138,17 @@ fn question(
     let lines = words::import_changes(&wanted.preview).into_iter().map(|line| view! { <li>{line}</li> });
     view! {
         <div class="teach" role="status" node_ref=place>
-            <h3>{format!("Go back to {}", wanted.when)}</h3>
+            <h3>{say!(book::go_back_to, when = &wanted.when)}</h3>
             <ul>{lines.collect_view()}</ul>
             <p class="actions">
                 <button class="main" on:click=press(restore)>
-                    "Restore this point"
+                    {say!(book::restore_point)}
                 </button>
                 <button class="quiet" on:click=press(cancel)>
-                    "Cancel"
+                    {say!(common::cancel)}
                 </button>
             </p>
-            <p class="soft">"Undo takes it back, and today's book becomes a restore point."</p>
+            <p class="soft">{say!(book::import_about)}</p>
         </div>
     }
     .into_any()
@@ -167,7 +168,7 @@ async fn read(library: Library) -> Result<Vec<Point>, Fault> {
 pub async fn text_of(library: Library, point: &Point) -> Result<String, String> {
     let Some(shelf) = library.shelf() else { return Err(words::fault(&Fault::NoStorage)) };
     restore_points::copy_of(shelf.backing(), point).await.map_err(|fault| match fault {
-        Fault::Gone => words::restore_points::WENT.to_string(),
+        Fault::Gone => words::restore_points::went().to_string(),
         fault => words::fault(&fault),
     })
 }

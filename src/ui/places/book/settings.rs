@@ -8,6 +8,7 @@ use crate::book::{self, Book, CostBasis, Edit, Key, Record, TaxPlace};
 use crate::foundation::in_order;
 use crate::foundation::jump::Kind;
 use crate::foundation::measure::{Amount, Currency, Dimension, Money, Share, System, Wanted, read_endings};
+use crate::say;
 use crate::ui::fields::{self, Choice, Commit, Entry, asks};
 use crate::ui::live::{text, trouble};
 use crate::ui::parts::Section;
@@ -66,7 +67,7 @@ fn step(
 /// A choice among the values of a setting, by their words.
 fn choice<T: Copy + Send + Sync + 'static>(
     state: AppState,
-    (label, step): (&'static str, &'static str),
+    label: &'static str,
     values: Vec<(String, T)>,
     value: fn(&book::Settings, AppState) -> String,
     put: Put<T>,
@@ -75,7 +76,7 @@ fn choice<T: Copy + Send + Sync + 'static>(
     let choose = Arc::new(move |chosen: &str| {
         let Some((_, value)) = values.iter().find(|(words, _)| words == chosen) else { return Ok(()) };
         let edit = state.book.with_untracked(|book| changed(book, |settings| put(settings, *value)));
-        edit.map_or(Ok(()), |edit| state.apply(step, edit))
+        edit.map_or(Ok(()), |edit| state.apply(label, edit))
     });
     view! { <Choice label options value=shown(state, value) choose /> }.into_any()
 }
@@ -102,23 +103,23 @@ fn this_book(state: AppState) -> AnyView {
         let named = (currency.code().to_string(), currency);
         in_order::insert(&mut currencies, named, |(other, _), (code, _)| other < code);
     }
-    let rename = fields::text("Name of the book", |book, name| changed(book, |it| it.name = name));
+    let rename = fields::text(say!(book::book_name), |book, name| changed(book, |it| it.name = name));
     let unit = |it: &book::Settings, _| words::system(it.units).to_string();
     view! {
-        <Section heading="This book">
+        <Section heading=say!(book::this_book)>
             <div class="fields">
-                <Entry label="Name" letters=true value=shown(state, |it, _| it.name.clone()) commit=rename />
-                {choice(state, ("Units", "Units"), units, unit, |it, units| it.units = units)}
+                <Entry label=say!(common::name) letters=true value=shown(state, |it, _| it.name.clone()) commit=rename />
+                {choice(state, say!(book::units), units, unit, |it, units| it.units = units)}
                 {choice(
                     state,
-                    ("Currency", "Currency"),
+                    say!(book::currency),
                     currencies,
                     |it, _| it.currency.to_string(),
                     |it, currency| it.currency = currency,
                 )}
             </div>
             <p class="about">
-                "Units change only how amounts are shown and read. A currency changes the sign and digits, not the amounts."
+                {say!(book::units_about)}
             </p>
         </Section>
     }
@@ -127,25 +128,26 @@ fn this_book(state: AppState) -> AnyView {
 
 fn target(state: AppState) -> AnyView {
     let bases = CostBasis::ALL.iter().map(|basis| (words::cost_basis(*basis).to_string(), *basis)).collect();
-    let Setting { value, commit } = percent(state, "Target margin", |it| it.target, |it, share| it.target = share);
+    let Setting { value, commit } =
+        percent(state, say!(drinks::target_margin), |it| it.target, |it, share| it.target = share);
     let ends = |it: &book::Settings, state: AppState| {
         it.endings.iter().map(|ending| state.plain_money(*ending)).collect::<Vec<_>>().join("  ")
     };
     view! {
-        <Section heading="Target" about=words::TARGET_MARGIN>
+        <Section heading=say!(drinks::target_margin) about=words::target_margin()>
             <div class="fields">
-                <Entry label="Target margin" unit="%" large=true value commit />
+                <Entry label=say!(drinks::target_margin) unit="%" large=true value commit />
                 {choice(
                     state,
-                    ("It must cover", "What the target covers"),
+                    say!(book::margin_figured_on),
                     bases,
                     |it, _| words::cost_basis(it.cost_basis).to_string(),
                     |it, basis| it.cost_basis = basis,
                 )}
                 <Entry
-                    label="Prices may end in"
-                    example="any"
-                    note="Such as .50 .95; suggested prices are raised to the next of them."
+                    label=say!(book::price_endings)
+                    example=say!(book::any_ending)
+                    note=say!(book::price_endings_about)
                     letters=true
                     value=shown(state, ends)
                     commit=endings(state)
@@ -162,17 +164,22 @@ fn tax_and_fees(state: AppState) -> AnyView {
     // Whoever has others sell the juice is told what that asks for.
     let resold = move || {
         let commission = state.book.with(|book| book.settings().commission);
-        (!commission.is_zero()).then(|| words::SOLD_TO_A_BUSINESS.to_string())
+        (!commission.is_zero()).then(|| say!(labels::sold_to_a_business).to_string())
     };
-    let rate = percent(state, "Tax rate", |it| it.tax.rate, |it, share| it.tax.rate = share);
-    let fee = percent(state, "Payment fee", |it| it.payment_fee.share, |it, share| it.payment_fee.share = share);
-    let fixed = money(state, "Payment fee", |it| it.payment_fee.fixed, |it, money| it.payment_fee.fixed = money);
-    let commission = percent(state, "Commission", |it| it.commission, |it, share| it.commission = share);
+    let rate = percent(state, say!(book::sales_tax_rate), |it| it.tax.rate, |it, share| it.tax.rate = share);
+    let fee = percent(state, say!(book::card_fee), |it| it.payment_fee.share, |it, share| it.payment_fee.share = share);
+    let fixed = money(
+        state,
+        say!(refusals::card_fee_per_transaction),
+        |it| it.payment_fee.fixed,
+        |it, money| it.payment_fee.fixed = money,
+    );
+    let commission = percent(state, say!(book::app_commission), |it| it.commission, |it, share| it.commission = share);
     view! {
-        <Section heading="Tax and fees" about="Ask whoever does your taxes which rate applies, and to which drinks.">
+        <Section heading=say!(book::tax_and_fees) about=say!(book::tax_and_fees_about)>
             <div class="fields">
                 <Entry
-                    label="Tax rate"
+                    label=say!(book::sales_tax_rate)
                     asks=asks(Kind::Tax, Key::Settings, "tax")
                     unit="%"
                     value=rate.value
@@ -180,14 +187,14 @@ fn tax_and_fees(state: AppState) -> AnyView {
                 />
                 {choice(
                     state,
-                    ("Where the tax stands", "Where the tax stands"),
+                    say!(book::sales_tax),
                     places,
                     |it, _| words::tax_place(it.tax.place).to_string(),
                     |it, place| it.tax.place = place,
                 )}
-                {field("Payment fee", "%", "Of what the customer pays.", fee)}
-                {field("And per payment", "", "", fixed)}
-                {field("Commission", "%", "Kept by a carrier or a shop that sells for you.", commission)}
+                {field(say!(book::card_fee), "%", say!(book::card_fee_about), fee)}
+                {field(say!(book::plus_per_transaction), "", "", fixed)}
+                {field(say!(book::app_commission), "%", say!(book::app_commission_about), commission)}
             </div>
             {trouble(resold)}
         </Section>
@@ -200,12 +207,12 @@ fn counter(state: AppState) -> AnyView {
     let jug = |book: &Book| Wanted { dimensions: &[Dimension::Volume], unit: book.settings().units.drink_unit() };
     view! {
         <Section
-            heading="Counter"
-            about="The smallest step that your scale and your jugs show. What a batch takes is rounded up to it, what a card says to the nearest. Left empty, a batch goes by 0.1 oz or 1 g, 0.1 fl oz or 1 mL, and a card says the exact amount."
+            heading=say!(first::counter)
+            about=say!(book::counter_about)
         >
             <div class="fields">
-                {step(state, "Step of the scale", scale, |it| it.scale_step, |it, step| it.scale_step = step)}
-                {step(state, "Step of the jugs", jug, |it| it.jug_step, |it, step| it.jug_step = step)}
+                {step(state, say!(book::scale_rounds_to), scale, |it| it.scale_step, |it, step| it.scale_step = step)}
+                {step(state, say!(book::cup_marks), jug, |it| it.jug_step, |it, step| it.jug_step = step)}
             </div>
         </Section>
     }
@@ -215,11 +222,11 @@ fn counter(state: AppState) -> AnyView {
 fn prices_of_suppliers(state: AppState) -> AnyView {
     let days = |it: &book::Settings, state: AppState| it.price_days.map(|days| state.number(days)).unwrap_or_default();
     let commit =
-        fields::optional_count("Days until a price is old", |book, days| changed(book, |it| it.price_days = days));
+        fields::optional_count(say!(book::flag_prices_older), |book, days| changed(book, |it| it.price_days = days));
     view! {
-        <Section heading="Suppliers' prices" about="A price that nobody has heard for too long is marked in Buying, so that it is asked for again.">
+        <Section heading=say!(book::supplier_prices) about=say!(book::supplier_prices_about)>
             <div class="fields">
-                <Entry label="A price is old after" unit="days" example="never" value=shown(state, days) commit />
+                <Entry label=say!(book::flag_prices_older) unit=say!(book::days) example=say!(book::never) value=shown(state, days) commit />
             </div>
         </Section>
     }
@@ -227,15 +234,15 @@ fn prices_of_suppliers(state: AppState) -> AnyView {
 }
 
 fn borne_by_every_drink(state: AppState) -> AnyView {
-    let wage = money(state, "Hourly wage", |it| it.wage, |it, money| it.wage = money);
-    let overhead = money(state, "Overhead per drink", |it| it.overhead, |it, money| it.overhead = money);
-    let unsold = percent(state, "Unsold share", |it| it.unsold, |it, share| it.unsold = share);
+    let wage = money(state, say!(book::hourly_wage), |it| it.wage, |it, money| it.wage = money);
+    let overhead = money(state, say!(drinks::overhead_per_drink), |it| it.overhead, |it, money| it.overhead = money);
+    let unsold = percent(state, say!(drinks::waste), |it| it.unsold, |it, share| it.unsold = share);
     view! {
-        <Section heading="What every drink bears">
+        <Section heading=say!(book::shop_costs)>
             <div class="fields">
-                {field("Hourly wage, all included", "", "", wage)}
-                {field("Overhead per drink", "", "Rent, power and the like, shared by the drinks you sell.", overhead)}
-                {field("Made but not sold", "%", "", unsold)}
+                {field(say!(book::hourly_wage), "", say!(book::hourly_wage_about), wage)}
+                {field(say!(drinks::overhead_per_drink), "", say!(book::overhead_about), overhead)}
+                {field(say!(drinks::waste), "%", say!(book::waste_about), unsold)}
             </div>
         </Section>
     }
@@ -249,6 +256,6 @@ fn endings(state: AppState) -> Commit {
         let endings = read_endings(text, digits, state.speaker.get_untracked().style());
         let endings = endings.map_err(|error| words::read_error(&error, ".95"))?;
         let edit = state.book.with_untracked(|book| changed(book, |it| it.endings = endings));
-        edit.map_or(Ok(()), |edit| state.apply_in("Price endings", edit, Some(session)))
+        edit.map_or(Ok(()), |edit| state.apply_in(say!(book::price_endings), edit, Some(session)))
     })
 }

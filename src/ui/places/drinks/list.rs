@@ -5,6 +5,7 @@ use leptos::prelude::*;
 use crate::app::route::Route;
 use crate::book::{Book, DrinkId, Key, OfferId};
 use crate::drink::ledger::{Ledger, OfferStatus};
+use crate::say;
 use crate::ui::fields::{Draft, Search};
 use crate::ui::live::{flag, press, rows, text, when};
 use crate::ui::order;
@@ -12,6 +13,7 @@ use crate::ui::parts::{Mark, filter_chip};
 use crate::ui::random::random;
 use crate::ui::state::AppState;
 use crate::words;
+use crate::words::texts::{HOLE, around};
 
 /// What of the list is shown.
 #[derive(Clone, Copy, PartialEq, Eq)]
@@ -21,12 +23,19 @@ enum Filter {
 }
 
 impl Filter {
-    const ALL: [(Filter, &'static str); 4] = [
-        (Filter::All, "All"),
-        (Filter::Only(OfferStatus::UnderTarget), "Under target"),
-        (Filter::Only(OfferStatus::WithoutPrice), "No price yet"),
-        (Filter::Only(OfferStatus::CannotCompute), "Cannot be computed"),
+    const ALL: [Filter; 4] = [
+        Filter::All,
+        Filter::Only(OfferStatus::UnderTarget),
+        Filter::Only(OfferStatus::WithoutPrice),
+        Filter::Only(OfferStatus::CannotCompute),
     ];
+
+    fn name(self) -> &'static str {
+        match self {
+            Filter::All => say!(first::all_drinks),
+            Filter::Only(status) => words::offer_status(status),
+        }
+    }
 
     fn takes(self, ledger: &Ledger, offer: OfferId) -> bool {
         match self {
@@ -50,34 +59,30 @@ pub fn List() -> impl IntoView {
     let count = move |filter: Filter| {
         state.ledger.with(|ledger| ledger.offers().filter(|(offer, _)| filter.takes(ledger, *offer)).count())
     };
-    let chip = move |(this, name): (Filter, &'static str)| {
+    let chip = move |this: Filter| {
         let pressed = text(move || (filter.get() == this).to_string());
         let needless = flag(move || this != Filter::All && filter.get() != this && count(this) == 0);
         let count = text(move || count(this).to_string());
-        filter_chip(name, pressed, needless, count, move || filter.set(this))
+        filter_chip(this.name(), pressed, needless, count, move || filter.set(this))
     };
     let empty = move || state.book.with(|book| book.drinks().next().is_none());
     let none = text(move || {
-        if listed.with(Vec::is_empty) && !empty() {
-            "No drink here. Search for other letters, or show all.".to_string()
-        } else {
-            String::new()
-        }
+        if listed.with(Vec::is_empty) && !empty() { say!(first::no_drink_matches).to_string() } else { String::new() }
     });
     let card = move |key| match key {
         Key::Drink(id) => view! { <DrinkCard id filter /> }.into_any(),
         _ => ().into_any(),
     };
     view! {
-        <h1>"Drinks"</h1>
+        <h1>{say!(first::drinks)}</h1>
         {when(empty, || view! { <FirstSteps /> }.into_any())}
         {when(
             move || !empty(),
             move || {
                 view! {
                     <div class="tools">
-                        <Search label="Find a drink" search />
-                        <div class="chips" role="group" aria-label="Show">
+                        <Search label=say!(first::find_drink) search />
+                        <div class="chips" role="group" aria-label=say!(first::show_drinks)>
                             {Filter::ALL.into_iter().map(chip).collect_view()}
                         </div>
                     </div>
@@ -89,10 +94,10 @@ pub fn List() -> impl IntoView {
         <ul class="cards">{rows(listed, card)}</ul>
         <p class="actions">
             <button class="main" on:click=press(move || add_drink(state))>
-                "Add a drink"
+                {say!(first::add_drink)}
             </button>
             <a class="button" href="#/print/prices">
-                "Price sheet"
+                {say!(first::price_sheet)}
             </a>
         </p>
     }
@@ -124,13 +129,8 @@ fn DrinkCard(id: DrinkId, filter: RwSignal<Filter>) -> impl IntoView {
         state.ledger.with(|ledger| offers.retain(|key| takes(ledger, key)));
         offers
     });
-    let none = text(move || {
-        if offers.with(Vec::is_empty) {
-            "Not sold in any size yet. Open it to add one.".to_string()
-        } else {
-            String::new()
-        }
-    });
+    let without_sizes = move || offers.with(Vec::is_empty).then(|| say!(first::drink_without_sizes).to_string());
+    let none = text(move || without_sizes().unwrap_or_default());
     view! {
         <li class="card">
             <a class="card-head" href=Route::Drink(id).address()>
@@ -157,11 +157,11 @@ fn OfferRow(id: OfferId) -> impl IntoView {
     let container = text(move || state.book.with(|book| book.name(Key::Container(id.container))));
     let price = text(move || match state.book.with(|book| book.offer(id).and_then(|offer| offer.price)) {
         Some(price) => state.money(price),
-        None => "no price".into(),
+        None => say!(first::no_price).to_string(),
     });
     let cost = text(move || {
         let total = state.priced(id, |priced| priced.cost.total().ok());
-        total.map(|cost| format!("costs {}", state.money(cost))).unwrap_or_default()
+        total.map(|cost| say!(first::cost_of_drink, cost = state.money(cost))).unwrap_or_default()
     });
     let margin = text(move || {
         let margin = state.priced(id, |priced| priced.margin());
@@ -183,19 +183,21 @@ fn OfferRow(id: OfferId) -> impl IntoView {
 /// What an empty list teaches: three steps to a first price.
 #[component]
 fn FirstSteps() -> impl IntoView {
+    let step = |said: String, screen: Route, name: &'static str| {
+        let (before, after) = around(&said);
+        view! { <li>{before} <a href=screen.address()>{name}</a> {after}</li> }
+    };
     view! {
         <div class="teach">
-            <h2>"Three steps to a first price"</h2>
+            <h2>{say!(first::first_price_steps)}</h2>
             <ol>
-                <li>
-                    <a href=Route::Buying.address()>"Buying"</a>
-                    ": what you buy, in which pack, for how much."
-                </li>
-                <li>
-                    <a href=Route::Containers.address()>"Containers"</a>
-                    ": the bottles and cups you pour into."
-                </li>
-                <li>"Here: a drink, what goes in, and the sizes you sell it in."</li>
+                {step(say!(first::first_step_buying, buying = HOLE), Route::Buying, say!(first::buying))}
+                {step(
+                    say!(first::first_step_containers, containers = HOLE),
+                    Route::Containers,
+                    say!(first::containers),
+                )}
+                <li>{say!(first::first_step_drink)}</li>
             </ol>
         </div>
     }
