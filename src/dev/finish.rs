@@ -255,7 +255,7 @@ mod tests {
         assert!(bindings.starts_with("import*as it from\"./later-") && bindings.ends_with("\"./later.js\": it"));
         let kept: Vec<&String> = one.iter().filter(|name| two.contains(name)).collect();
         let same = |begin: &str| kept.iter().any(|name| name.starts_with(begin));
-        assert_eq!((kept.len(), same("brimwright_bg-"), same("style-"), same(PAGE)), (3, true, true, true));
+        assert_eq!((kept.len(), same("brimwright_bg-"), same("style-"), same(PAGE)), (4, true, true, true));
         fs::remove_dir_all(&site).ok();
     }
 }

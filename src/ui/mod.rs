@@ -37,7 +37,6 @@ mod welcome;
 
 use leptos::prelude::*;
 
-use crate::say;
 use library::{Library, Phase};
 
 pub use later::{Load, PARTS, Parts};

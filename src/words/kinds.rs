@@ -43,7 +43,7 @@ pub(super) fn kind_in_file(list: &str) -> Option<&'static str> {
     })
 }
 
-/// A thing by its kind and name: "ingredient “Apples”", "week of 23 Nov 2026".
+/// A thing by its kind and name: "ingredient “Apples”", "week of Nov 23, 2026".
 pub(super) fn named(key: Key, name: &str) -> String {
     match key {
         Key::Week(monday) => say!(book::kind_week_of, day = day(monday)),
@@ -63,8 +63,8 @@ mod tests {
     fn what_has_no_name_of_its_own_is_named_once() {
         let said = |key| named(key, "Kale");
         assert_eq!(said(Key::Ingredient(ingredient_id(1))), "ingredient “Kale”");
-        assert_eq!(said(Key::Week(day("2026-11-23"))), "week of 23 Nov 2026");
-        assert_eq!(said(Key::Batch(day("2026-11-26"))), "batch of 26 Nov 2026");
+        assert_eq!(said(Key::Week(day("2026-11-23"))), "week of Nov 23, 2026");
+        assert_eq!(said(Key::Batch(day("2026-11-26"))), "batch of Nov 26, 2026");
         assert_eq!(said(Key::BuyingList), "buying list");
         assert_eq!(named(Key::Ingredient(ingredient_id(1)), ""), "ingredient");
     }

@@ -48,13 +48,11 @@ pub use allergens::{
     allergen, allergen_in_european_union, allergen_in_united_states, allergen_to_mark, allergens, allergens_by_law,
     also_declare, besides_the_nine, tree_nuts, used_around,
 };
-pub use batches::{
-    Batches, batch_deleted, batch_stands, counted, deducted, not_planned, number_of, station,
-};
+pub use batches::{Batches, batch_deleted, batch_stands, counted, deducted, not_planned, number_of, station};
 pub use book_files::{book_file_error, import_changes};
 pub use choices::{
-    drink_kind, fill_rule, ice_place, ice_use, keep_refrigerated, known, offer_status, packaging_part, produce, scaling,
-    service, stage, system, tax_place, treatment,
+    drink_kind, fill_rule, ice_place, ice_use, keep_refrigerated, known, offer_status, packaging_part, produce,
+    scaling, service, stage, system, tax_place, treatment,
 };
 pub use costs::{cost_basis, part, target_margin};
 pub use dates::{DateStyle, DayPattern, Piece, TimePattern, day, short_day, time_of_day};

@@ -232,7 +232,7 @@ fn unreadable_values_are_shown_with_their_place() {
             "drinks[0].lines[2].ice.place",
             "unknown variant `sunk`, expected one of `blended-in`, `held-under`, `floating`".to_string(),
         ),
-        ("\"0.55\"", "\"55 %\"", "drinks[0].lines[2].ice.packing", no_number("55 %")),
+        ("\"0.55\"", "\"55%\"", "drinks[0].lines[2].ice.packing", no_number("55%")),
         ("\"0.12\"", "\"twelve\"", "drinks[0].air", no_number("twelve")),
         (
             "\"united-states\"",

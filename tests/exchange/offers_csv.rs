@@ -73,13 +73,13 @@ fn rows_are_exact_to_the_byte() {
     assert_eq!(csv(&read(BOOK).unwrap()), expected);
 }
 
-/// By hand: fees of 60 % leave 1 - 0.6 * 1.2 = 0.28 of a price at the most, less than a half.
+/// By hand: fees of 60% leave 1 - 0.6 * 1.2 = 0.28 of a price at the most, less than a half.
 #[test]
 fn a_missing_suggestion_has_its_reason() {
     let dear = BOOK.replace("\"share\": \"0.02\"", "\"share\": \"0.6\"");
     let book = read(dear.replace("\"covers\": \"goods\"", "\"covers\": \"everything\"")).unwrap();
     let text = words::offers_csv(&book, &Ledger::of(&book));
-    let reason = ",0.5,,No price yet,No price reaches a 50.0\u{a0}% margin. Fees and commission leave less than 28.0\u{a0}% of any price. Lower the target or the fees.\r\n";
+    let reason = ",0.5,,No price yet,No price reaches a 50.0% margin. Fees and commission leave less than 28.0% of any price. Lower the target or the fees.\r\n";
     assert!(text.contains(reason), "{text}");
 }
 

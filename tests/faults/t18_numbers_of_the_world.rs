@@ -14,7 +14,7 @@ use crate::support::runs::Runs;
 
 /// French: narrow hard blank between thousands, comma for decimals (CLDR 46, fr).
 fn french() -> NumberStyle {
-    NumberStyle { decimal: ',', group: '\u{202f}', money_before: String::new(), money_after: "\u{a0}€".into() }
+    NumberStyle { group: '\u{202f}', ..NumberStyle::continental("\u{a0}€") }
 }
 
 /// The styles of the table below, in its order.

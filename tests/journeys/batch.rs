@@ -138,7 +138,7 @@ async fn what_was_deducted_is_deducted_once() {
     );
     journey.wait_until("the deletion to stand apart", &apart).await;
     journey.click(By::Text(say!(counter::delete_batch))).await;
-    journey.wait_for_text(&say!(counter::deducted_batch_deleted, day = "26 Nov 2026")).await;
+    journey.wait_for_text(&say!(counter::deducted_batch_deleted, day = "Nov 26, 2026")).await;
     journey.wait_for_text(say!(counter::first_batch)).await;
     journey.click(By::Text(say!(counter::start_empty_batch))).await;
     journey.wait_for_text(&say!(counter::deducted, drinks = 12_usize)).await;

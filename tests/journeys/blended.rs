@@ -191,7 +191,7 @@ async fn over_ice(journey: &Journey) {
     // 105 / 0.917 = 114.504.
     journey.choose(By::Label(&prep_of("Ice")), say!(drinks::use_ice_under_line)).await;
     over(journey, "215 mL", say!(drinks::ice_under_line), "105 g").await;
-    // A scoop of 200 mL, 60 % of it ice: 110.04 g, 120 mL.
+    // A scoop of 200 mL, 60% of it ice: 110.04 g, 120 mL.
     journey.enter(By::Label(&say!(drinks::amount_of, name = "Ice")), "200 mL").await;
     let packing = say!(drinks::ice_packing_of, name = "Ice");
     journey.expect_value(By::Label(&packing), "60").await;

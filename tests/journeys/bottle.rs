@@ -3,8 +3,8 @@
 //!
 //! Everything is invented. Each expected figure was worked out by hand or with fractions of whole
 //! numbers, from the formulas that stand beside it; none comes from the engine. The tolerable
-//! negative error of 330 mL is 3 %, 9.9 mL (Directive 76/211/EEC, Annex I, 2.4); 2 % of a normal
-//! distribution lie more than 2.053749 deviations under its mean, 1 % more than 2.326348 and 2.5 % more than
+//! negative error of 330 mL is 3%, 9.9 mL (Directive 76/211/EEC, Annex I, 2.4); 2% of a normal
+//! distribution lie more than 2.053749 deviations under its mean, 1% more than 2.326348 and 2.5% more than
 //! 1.959964 (standard tables). Water has 0.998207 g/mL at 20 °C and 0.999975 at 4 °C (Metrologia 38, 2001).
 
 use brimwright::say;
@@ -143,7 +143,7 @@ async fn a_spread_too_wide(journey: &Journey) {
     journey.click(By::Text(say!(labels::add_fill_target))).await;
     let rule = By::Label(say!(labels::rule));
     journey.expect_value(rule, say!(drinks::rule_europe)).await;
-    let germany = say!(labels::short_fills_in_germany, share = "2.0 %");
+    let germany = say!(labels::short_fills_in_germany, share = "2.0%");
     journey.expect_value(By::Label(say!(labels::allowed_short_fills)), &germany).await;
     journey.enter(By::Label(say!(labels::room_for_closure)), "5").await;
     journey.enter(By::Label(say!(drinks::drinks_sold_per_week)), "200").await;
@@ -259,8 +259,8 @@ async fn a_batch(journey: &Journey) {
     journey.wait_for_text_gone(say!(labels::nothing_added_for_batch)).await;
     journey.wait_for_text(say!(labels::spread_too_wide)).await;
     // 330 + 2.326348 * 6.32456 / 3.464102 = 334.247.
-    journey.expect_value(By::Label(say!(labels::short_batch_risk)), "2.5 %").await;
-    journey.choose(By::Label(say!(labels::short_batch_risk)), "1.0\u{a0}%").await;
+    journey.expect_value(By::Label(say!(labels::short_batch_risk)), "2.5%").await;
+    journey.choose(By::Label(say!(labels::short_batch_risk)), "1.0%").await;
     journey.wait_for_text(&figure(say!(labels::fill_to), "334.3 mL")).await;
     journey.wait_for_text_gone(say!(labels::spread_too_wide)).await;
 
@@ -319,7 +319,7 @@ async fn a_label(journey: &Journey) {
     journey.click(By::Text(say!(labels::by_weight))).await;
     // As filled, 340 / 330 of the recipe: 214.2 g, 94.788 and 41.212 of 350.2.
     let by_weight: [&[&str]; 3] =
-        [&["Pear juice", "214 g", "61.2 %"], &["Almond drink", "95 g", "27.1 %"], &["Celery juice", "41 g", "11.8 %"]];
+        [&["Pear juice", "214 g", "61.2%"], &["Almond drink", "95 g", "27.1%"], &["Celery juice", "41 g", "11.8%"]];
     journey.expect_rows(say!(labels::label_facts), &by_weight).await;
     // The other law is one tap away; what is not made here is folded.
     journey.click(By::Text(say!(labels::in_the_eu_and_uk))).await;

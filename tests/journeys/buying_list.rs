@@ -74,7 +74,7 @@ async fn make(journey: &Journey) {
     journey.type_into(weeks, "0").await;
     to_buy(journey, "$228.50", "6").await;
     // Without the batch nothing is asked, so nothing is missing.
-    let batch = say!(sales::batch_of, day = "26 Nov 2026");
+    let batch = say!(sales::batch_of, day = "Nov 26, 2026");
     journey.click(By::Text(&batch)).await;
     journey.wait_for_text_gone(say!(market::total_cost)).await;
     journey.click(By::Text(&batch)).await;

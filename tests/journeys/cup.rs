@@ -68,7 +68,7 @@ async fn tolerances(journey: &Journey) {
     journey.enter(declared, "14").await;
     journey.wait_for_text_gone(short).await;
     journey.click(By::Text(say!(labels::standards_allow))).await;
-    // 14 fl oz are 414.029 mL: 3 % of it, up to 12.5 mL; 2 %, 8.28 mL; 2.5 % and 5 mL, 15.35 mL; 5 %
+    // 14 fl oz are 414.029 mL: 3% of it, up to 12.5 mL; 2%, 8.28 mL; 2.5% and 5 mL, 15.35 mL; 5%
     // and 10 mL, 30.70 mL. (Read in 76/211/EEC, 75/107/EEC and OIML R 138.)
     let rule = |rule: &str, source: &str| format!("{rule} {source}");
     let package = rule(say!(labels::single_package), say!(labels::source_package));
@@ -141,10 +141,10 @@ async fn a_drink(journey: &Journey) {
     // 8.94436 * 0.10 + 5.36662 * 0.02 = 1.001768, and 0.12 + 0.07 of 1.191768.
     let costs: [&[&str]; 9] = [
         &[say!(drinks::part), say!(common::cost), say!(drinks::share)],
-        &[say!(drinks::ingredients), "$1.002", "84.1 %"],
+        &[say!(drinks::ingredients), "$1.002", "84.1%"],
         &["Apple juice", "$0.894", ""],
         &["Soda water", "$0.107", ""],
-        &[say!(drinks::packaging), "$0.190", "15.9 %"],
+        &[say!(drinks::packaging), "$0.190", "15.9%"],
         &["Paper cup", "$0.120", ""],
         &["Dome lid", "$0.040", ""],
         &["Paper straw", "$0.030", ""],

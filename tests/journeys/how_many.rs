@@ -56,11 +56,11 @@ async fn compare(journey: &Journey) {
     journey.wait_for_text(say!(decide::rule_of_thumb_sizes)).await;
     journey.click(By::Text("Large")).await;
     // Small leaves 3.00 - 1.20 - 0.10 = 1.70, large 6.00 (2.10 / 0.35) - 2.10 = 3.90.
-    // 60 % and 40 % of 50: 30 * 1.70 + 20 * 3.90 = 129.
-    let small = say!(decide::size_share, size = "Small", share = "100.0 %");
-    let large = say!(decide::size_share, size = "Large", share = "0.0 %");
+    // 60% and 40% of 50: 30 * 1.70 + 20 * 3.90 = 129.
+    let small = say!(decide::size_share, size = "Small", share = "100.0%");
+    let large = say!(decide::size_share, size = "Large", share = "0.0%");
     journey.type_into(By::Label(&small), "60").await;
-    journey.wait_for_text(&say!(decide::shares_not_whole, sum = "60.0 %")).await;
+    journey.wait_for_text(&say!(decide::shares_not_whole, sum = "60.0%")).await;
     journey.type_into(By::Label(&large), "4O").await;
     journey.wait_for_text(&say!(book::not_a_number, text = "4O", example = "40")).await;
     journey.type_into(By::Label(&large), "40").await;
@@ -145,7 +145,7 @@ async fn play(journey: &Journey) {
         &[say!(sales::drinks_sold_per_week), "50", "50", "0"],
         &[say!(sales::number_of_sizes), "1", "2", "+1"],
         &[say!(sales::recipe_cards), "1", "2", "+1"],
-        // 1.30 of 3.00 is more than the 35 % that a target of 65 % leaves; 2.10 of 6.00 is not.
+        // 1.30 of 3.00 is more than the 35% that a target of 65% leaves; 2.10 of 6.00 is not.
         &[say!(first::below_target), "1", "1", "0"],
         &[say!(sales::opening_stock), "$20.00", "$30.00", "+$10.00"],
         &[say!(sales::weeks_of_stock), &four, &five, ""],

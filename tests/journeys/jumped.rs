@@ -180,15 +180,15 @@ async fn what_is_unusual_for_its_kind_is_asked_about() {
     journey.click(By::Text(say!(first::look_around))).await;
     journey.wait_for_text("Orchard Green").await;
     for (address, label, typed, sentence) in [
-        ("#/book", say!(book::sales_tax_rate), "65", unusual("6.5 %", "65 %", say!(market::rare_tax))),
+        ("#/book", say!(book::sales_tax_rate), "65", unusual("6.5%", "65%", say!(market::rare_tax))),
         (
             "#/buying/ingredient/1",
             say!(goods::juice_density),
             "10.48",
             unusual("1.048 g/mL", "10.48 g/mL", say!(market::rare_density)),
         ),
-        ("#/buying/ingredient/1", say!(goods::trim_yield), "4", unusual("90 %", "4 %", say!(market::rare_trim_yield))),
-        ("#/buying/ingredient/1", say!(goods::juice_yield), "6.5", was_now("65 %", "6.5 %")),
+        ("#/buying/ingredient/1", say!(goods::trim_yield), "4", unusual("90%", "4%", say!(market::rare_trim_yield))),
+        ("#/buying/ingredient/1", say!(goods::juice_yield), "6.5", was_now("65%", "6.5%")),
         ("#/buying/ingredient/1", say!(goods::pack_size), "4", was_now("40 lb", "4 lb")),
         ("#/buying/container/3", say!(goods::brimful_capacity), "126", was_now("12.6 fl oz", "126 fl oz")),
         ("#/drinks/1/3", say!(drinks::menu_price), "69.50", was_now("$6.95", "$69.50")),

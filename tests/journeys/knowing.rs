@@ -100,10 +100,10 @@ async fn prices_seen_elsewhere_show_where_ours_stand() {
     seen(&journey, "625", "7.50").await;
     seen(&journey, "900", "9").await;
     // 3.00 times the root of 4 is 6.00, and 6.60 is a tenth more; the root of 2 is 1.414.
-    let standing = say!(decide::above_curve, share = "10.0 %");
+    let standing = say!(decide::above_curve, share = "10.0%");
     let said = [
         seen_from_to(5),
-        say!(decide::double_costs_more, share = "41.4 %"),
+        say!(decide::double_costs_more, share = "41.4%"),
         say!(decide::your_standing, size = DISH, standing = &standing),
     ];
     journey.wait_for_text(&said.join(" ")).await;

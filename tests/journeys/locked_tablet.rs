@@ -229,7 +229,7 @@ async fn nothing_but_the_counter(journey: &Journey) {
     assert_eq!(name, [format!("Marrowgate Juice Hall {}", say!(first::sample_data))]);
     let hidden = "return !document.querySelector('.bar').checkVisibility()";
     journey.wait_until("places to be hidden", hidden).await;
-    let batch = say!(sales::batch_of, day = "26 Nov 2026");
+    let batch = say!(sales::batch_of, day = "Nov 26, 2026");
     let screens = [
         ("#/counter", say!(first::counter)),
         ("#/counter/1/4", "Orchard Green Bottle, 16 fl oz"),
@@ -299,7 +299,7 @@ async fn a_locked_tablet_that_is_full() {
     journey.click(By::Text(say!(first::book))).await;
     lock(&journey, "4207").await;
     journey.go("#/counter/batches/2026-11-26").await;
-    journey.expect_each("main h1", &[&say!(sales::batch_of, day = "26 Nov 2026")]).await;
+    journey.expect_each("main h1", &[&say!(sales::batch_of, day = "Nov 26, 2026")]).await;
     let full = "IDBObjectStore.prototype.put = () => { throw new DOMException('no room', 'QuotaExceededError'); };
         document.querySelector('main input[type=checkbox]').click();
         return true;";

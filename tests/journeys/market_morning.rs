@@ -36,7 +36,7 @@ async fn ten_prices_and_one_taken_back() {
     journey.click(By::Text(say!(first::look_around))).await;
     journey.click(By::Text(say!(first::buying))).await;
     // Heard on 12 October, and the owner calls a price old after 28 days.
-    let old = say!(goods::needs_new_price, day = "12 Oct 2026");
+    let old = say!(goods::needs_new_price, day = "Oct 12, 2026");
     let before = format!(
         "return [...document.querySelectorAll('.price-row')].some((row) =>
             row.innerText.includes('Limes') && row.innerText.includes('{old}'))"
@@ -101,7 +101,7 @@ async fn ten_prices_and_one_taken_back() {
     journey.click(By::Label(&say!(market::no_change_of, name = frozen))).await;
     let checked = say!(market::price_checked, name = frozen);
     journey.wait_for_text(&say!(market::step_no_drinks, step = checked)).await;
-    journey.wait_for_text_gone(&say!(goods::needs_new_price, day = "14 Sep 2026")).await;
+    journey.wait_for_text_gone(&say!(goods::needs_new_price, day = "Sep 14, 2026")).await;
     journey.expect_value(By::Label(&price_of(frozen)), "54.00").await;
     list_ticked_off(&journey).await;
 }
@@ -137,10 +137,10 @@ async fn two_suppliers_beside_each_other_and_what_was_asked_before() {
     journey.click(By::Text(say!(first::look_around))).await;
     journey.wait_for_text("Orchard Green").await;
     journey.go("#/buying/ingredient/1").await;
-    // A fl oz is 0.11096 at 38.00 for 40 lb; (41.50 + 1.50) / 38 of it is 0.12556, 13.2 % more.
+    // A fl oz is 0.11096 at 38.00 for 40 lb; (41.50 + 1.50) / 38 of it is 0.12556, 13.2% more.
     let pack = |supplier: &str| say!(goods::pack_of_supplier, supplier = supplier, size = "40 lb");
     let current = [&pack("Tansywold Produce"), say!(goods::current_pack_tag)].join(" ");
-    let more = say!(goods::more_by, share = "13.2 %");
+    let more = say!(goods::more_by, share = "13.2%");
     let other = pack("Quillhaven Supply");
     let compared = [&current, "$0.111", say!(goods::lowest), &other, "$0.126", &more];
     let cells = ".compared tbody :is(th, td):nth-child(-n+3)";
@@ -150,20 +150,20 @@ async fn two_suppliers_beside_each_other_and_what_was_asked_before() {
     // What the price was before, drawn and as a table; one that was mistyped goes.
     journey.click(By::Nth(0, &By::Text(say!(market::price_history)))).await;
     let heard = "details[open] tbody th";
-    let days = ["23 Nov 2026", "9 Nov 2026", "26 Oct 2026", "12 Oct 2026", "21 Sep 2026"];
+    let days = ["Nov 23, 2026", "Nov 9, 2026", "Oct 26, 2026", "Oct 12, 2026", "Sep 21, 2026"];
     journey.expect_each(heard, &days).await;
     journey.expect_count("details[open] .chart-drawing > svg", 1).await;
     // 38 / 33.50.
-    let (from, on) = ("21 Sep 2026", "23 Nov 2026");
+    let (from, on) = ("Sep 21, 2026", "Nov 23, 2026");
     let price_moved =
-        say!(goods::price_moved_by, first = "$33.50", from = from, last = "$38.00", on = on, change = "+13.4 %");
+        say!(goods::price_moved_by, first = "$33.50", from = from, last = "$38.00", on = on, change = "+13.4%");
     journey.wait_for_text(&price_moved).await;
     let take_out = format!(
         "[...document.querySelectorAll('.take-out')].find((it) => it.textContent.includes('{}')).click(); return true",
-        say!(market::price_on, day = "12 Oct 2026")
+        say!(market::price_on, day = "Oct 12, 2026")
     );
     journey.wait_until("a price to be taken out", &take_out).await;
-    journey.expect_each(heard, &["23 Nov 2026", "9 Nov 2026", "26 Oct 2026", "21 Sep 2026"]).await;
+    journey.expect_each(heard, &["Nov 23, 2026", "Nov 9, 2026", "Oct 26, 2026", "Sep 21, 2026"]).await;
     journey.click(By::Text(say!(common::undo))).await;
     journey.expect_each(heard, &days).await;
 
@@ -181,11 +181,11 @@ async fn two_suppliers_beside_each_other_and_what_was_asked_before() {
         names => say!(market::step_some_dropped, step = step, drinks = 10, dropped = names.to_string()),
     };
     journey.wait_for_text(&affected).await;
-    // 0.11096 / 0.12556 is 11.6 % less.
+    // 0.11096 / 0.12556 is 11.6% less.
     let cheaper = say!(
         goods::other_costs_less,
         pack = pack("Tansywold Produce"),
-        less = "11.6 %",
+        less = "11.6%",
         lowest = "$0.111",
         cost = "$0.126"
     );

@@ -64,13 +64,13 @@ fn way(parts: &[&str]) -> String {
 /// Goods of 1.80 / 0.9 = 2.00 of 4.60; G = 1.656.
 async fn levers(journey: &Journey) {
     // 2.60 / 4.60; 4.60 - (1.80 + 0.10) / 0.9.
-    figures(journey, "56.5 %", "$2.49", "$4.60").await;
+    figures(journey, "56.5%", "$2.49", "$4.60").await;
     let case_price = |name: &str| say!(drinks::case_price_of, name = name);
     let ways = [
         // (1.656 - 0.10) / (1.70 / 500) = 457.647, down; -42.353 / 500.
         way(&[
             say!(drinks::fill),
-            "−8.5 %",
+            "−8.5%",
             &say!(drinks::fill_instead, fill = "457 mL", now = "500 mL"),
             &say!(drinks::changes_drinks, drinks = 1),
             &say!(labels::set_fill, fill = "457 mL"),
@@ -78,34 +78,34 @@ async fn levers(journey: &Journey) {
         // 2.00 / 0.4 = 5.00, and the next ending; 0.40 / 4.60.
         way(&[
             say!(drinks::menu_price),
-            "+8.7 %",
+            "+8.7%",
             &say!(drinks::charge_instead, price = "$5.25", now = "$4.60"),
             &say!(drinks::set_price, price = "$5.25"),
         ]),
         // Melon may be 1.056 of 1.20.
         way(&[
             &case_price("Melon"),
-            "−12.0 %",
+            "−12.0%",
             &say!(drinks::pay_instead, name = "Melon", price = "$17.60", now = "$20.00"),
         ]),
         // 0.5 * 1.20 / 1.056 = 0.568182, up.
         way(&[
             &say!(drinks::trim_yield_of, name = "Melon"),
-            "+13.7 %",
-            &say!(drinks::trim_instead, share = "56.9 %", name = "Melon", now = "50.0 %"),
+            "+13.7%",
+            &say!(drinks::trim_instead, share = "56.9%", name = "Melon", now = "50.0%"),
         ]),
         // Coconut water may be 0.356 of 0.50.
         way(&[
             &case_price("Coconut water"),
-            "−28.8 %",
+            "−28.8%",
             &say!(drinks::pay_instead, name = "Coconut water", price = "$17.80", now = "$25.00"),
         ]),
         // 1 - 1.80 / 1.84 = 0.0217391, down.
         way(&[
             say!(drinks::waste),
-            "−78.3 %",
-            &say!(drinks::waste_instead, share = "2.1 %", now = "10.0 %"),
-            &say!(drinks::set_waste, share = "2.1 %"),
+            "−78.3%",
+            &say!(drinks::waste_instead, share = "2.1%", now = "10.0%"),
+            &say!(drinks::set_waste, share = "2.1%"),
         ]),
         // 0.144 too much, and the cup is 0.10.
         way(&[say!(drinks::packaging), say!(drinks::not_enough_alone)]),
@@ -129,14 +129,14 @@ fn equation(terms: &[(&str, &str)], sign: &str, result: &str) -> String {
 }
 
 async fn how_it_came_about(journey: &Journey) {
-    journey.click(By::Text("56.5 %")).await;
+    journey.click(By::Text("56.5%")).await;
     let (price, goods) = (say!(working::price_before_tax), say!(working::ingredients_and_packaging));
     let (price, of_goods) = ([price, "$4.60"].join(" "), [goods, "$2.00"].join(" "));
     let margin = [
         step(
             say!(working::margin),
-            "56.5 %",
-            &say!(working::margin_by_price, margin = "$2.60", price = "$4.60", result = "56.5 %"),
+            "56.5%",
+            &say!(working::margin_by_price, margin = "$2.60", price = "$4.60", result = "56.5%"),
         ),
         step(
             say!(working::margin_amount),
@@ -154,16 +154,16 @@ async fn how_it_came_about(journey: &Journey) {
     let parts @ [ingredients, packaging, waste] =
         [(say!(drinks::ingredients), "$1.70"), (say!(drinks::packaging), "$0.10"), (say!(drinks::waste), "$0.20")];
     let alone = |(name, figure): (&str, &str)| [name, figure].join(" ");
-    let waste_share = step(say!(working::waste_share), "10 %", say!(working::entered_in_book));
+    let waste_share = step(say!(working::waste_share), "10%", say!(working::entered_in_book));
     let cost = [
         step(goods, "$2.00", &equation(&parts, " + ", "$2.00")),
         alone(ingredients),
         alone(packaging),
-        // $1.80 for each drink made; 10 % is not sold, and the 90 % sold bear it.
+        // $1.80 for each drink made; 10% is not sold, and the 90% sold bear it.
         step(
             waste.0,
             waste.1,
-            &say!(working::waste_per_drink, cost = "$1.80", waste = "10 %", sold = "90 %", result = "$0.20"),
+            &say!(working::waste_per_drink, cost = "$1.80", waste = "10%", sold = "90%", result = "$0.20"),
         ),
         step(say!(working::cost_before_waste), "$1.80", &equation(&[ingredients, packaging], " + ", "$1.80")),
         alone(ingredients),
@@ -171,10 +171,10 @@ async fn how_it_came_about(journey: &Journey) {
         waste_share.clone(),
         step(
             say!(working::sold_share),
-            "90 %",
-            &equation(&[(say!(working::whole), "100 %"), (say!(working::waste_share), "10 %")], " − ", "90 %"),
+            "90%",
+            &equation(&[(say!(working::whole), "100%"), (say!(working::waste_share), "10%")], " − ", "90%"),
         ),
-        step(say!(working::whole), "100 %", say!(working::whole_amount)),
+        step(say!(working::whole), "100%", say!(working::whole_amount)),
         waste_share,
     ];
     journey.expect_each(".sheet .step", &cost.each_ref().map(String::as_str)).await;
@@ -182,7 +182,7 @@ async fn how_it_came_about(journey: &Journey) {
     journey.expect_each(".sheet .step", &margin).await;
     journey.press(By::Text(say!(common::close)), Key::Escape).await;
     journey.expect_count("dialog[open]", 0).await;
-    figures(journey, "56.5 %", "$2.49", "$4.60").await;
+    figures(journey, "56.5%", "$2.49", "$4.60").await;
 }
 
 async fn working_page(journey: &Journey) {
@@ -223,7 +223,7 @@ async fn working_page(journey: &Journey) {
     for sentence in [
         say!(working::rounded_up, price = "$5.00", result = "$5.25"),
         say!(working::brimful_less_headspace, brimful = "520 mL", headspace = "20 mL", result = "500 mL"),
-        say!(working::margin_by_price, margin = "$2.60", price = "$4.60", result = "56.5 %"),
+        say!(working::margin_by_price, margin = "$2.60", price = "$4.60", result = "56.5%"),
         equation(&profit, " − ", "$2.489"),
         say!(working::time_at_wage, time = "30 s", wage = "$12.00", result = "$0.10"),
     ] {
@@ -240,7 +240,7 @@ async fn apply_a_price(journey: &Journey) {
     journey.expect_value(By::Label(say!(drinks::menu_price)), "5.25").await;
     is_marked(journey, say!(first::on_target)).await;
     // 3.25 / 5.25; 5.25 - 1.90 / 0.9.
-    figures(journey, "61.9 %", "$3.14", "$5.25").await;
+    figures(journey, "61.9%", "$3.14", "$5.25").await;
     journey.wait_for_text_gone(say!(drinks::reach_target)).await;
     journey.click(By::Text(say!(common::undo))).await;
     is_marked(journey, say!(first::below_target)).await;
@@ -252,11 +252,11 @@ async fn apply_a_fill(journey: &Journey) {
     journey.click(By::Text(say!(first::drinks))).await;
     journey.click(By::Text("Melon Still")).await;
     journey.click(By::Text("Half litre")).await;
-    // (1.71 - 0.10) / (1.625 / 500) = 495.385; -4.615 / 500 = -0.923 %.
+    // (1.71 - 0.10) / (1.625 / 500) = 495.385; -4.615 / 500 = -0.923%.
     let set_fill = say!(labels::set_fill, fill = "495 mL");
     let fill = way(&[
         say!(drinks::fill),
-        "−1.0 %",
+        "−1.0%",
         &say!(drinks::fill_instead, fill = "495 mL", now = "500 mL"),
         &say!(drinks::changes_drinks, drinks = 1),
         &set_fill,
@@ -265,7 +265,7 @@ async fn apply_a_fill(journey: &Journey) {
     journey.click(By::Text(&set_fill)).await;
     is_marked(journey, say!(first::on_target)).await;
     journey.wait_for_text(&say!(drinks::fill_from, fill = "495 mL", brimful = "520 mL", headspace = "25 mL")).await;
-    journey.wait_for_text("60.0 %").await;
+    journey.wait_for_text("60.0%").await;
     journey.click(By::Text(say!(common::undo))).await;
     is_marked(journey, say!(first::below_target)).await;
     journey.wait_for_text(&say!(drinks::fill_from, fill = "500 mL", brimful = "520 mL", headspace = "20 mL")).await;
@@ -274,7 +274,7 @@ async fn apply_a_fill(journey: &Journey) {
 async fn figures(journey: &Journey, margin: &str, profit: &str, pays: &str) {
     let figures = [
         (say!(common::margin), margin),
-        (say!(drinks::target_margin), "60.0 %"),
+        (say!(drinks::target_margin), "60.0%"),
         (say!(drinks::profit_per_drink), profit),
         (say!(drinks::customer_pays), pays),
     ];

@@ -112,7 +112,7 @@ async fn readings(journey: &Journey) {
     explained(journey, &cases, in_force).await;
 }
 
-/// 8 fl oz of plums, and 4 of a scoop, 60 % of it ice that is held under: 10.4.
+/// 8 fl oz of plums, and 4 of a scoop, 60% of it ice that is held under: 10.4.
 async fn recipe(journey: &Journey) {
     entering::ingredient(journey, "Ice", "20 lb", "3").await;
     entering::drink(journey, "Plum Shade", say!(first::type_over_ice), "16").await;

@@ -16,7 +16,7 @@ fn juice() -> By<'static> {
 
 /// The beginning of what is said of a weighing that stands apart.
 fn unusual() -> String {
-    around(&say!(goods::unusual_weighing, day = "18 Nov 2026", share = HOLE, distance = "")).0
+    around(&say!(goods::unusual_weighing, day = "Nov 18, 2026", share = HOLE, distance = "")).0
 }
 
 #[tokio::test]
@@ -36,7 +36,7 @@ async fn prices_are_followed_and_yields_weighed() {
 }
 
 /// A millilitre of carrot juice costs 34 / (50 * 453.59237) * 0.998 / (0.89 * 0.55). Half of Copper
-/// Morning and 2.5 of 16 parts of Garnet Row are carrots; 3 % stays in the press and 4 % is not
+/// Morning and 2.5 of 16 parts of Garnet Row are carrots; 3% stays in the press and 4% is not
 /// sold; 12.1, 16.1 and 32.2 fl oz are poured, 90, 34 and 6 and 31, 24 and 5 a week: 102.79 of
 /// carrots, of which a fifth is 20.56.
 async fn what_if(journey: &Journey) {
@@ -46,8 +46,8 @@ async fn what_if(journey: &Journey) {
     journey.click(By::Text(say!(market::what_if))).await;
     journey.wait_for_text(say!(market::choose_item_to_test)).await;
     journey.choose(By::Label(say!(market::add_item)), "Carrots").await;
-    journey.expect_rows(changed, &[&heads, &["Carrots", "$34.00", "$40.80", "+20.0 %"]]).await;
-    // Nearest is Copper Morning in 16 fl oz: 0.156 more of 8.50 leaves 68.4 % of 70.2 %.
+    journey.expect_rows(changed, &[&heads, &["Carrots", "$34.00", "$40.80", "+20.0%"]]).await;
+    // Nearest is Copper Morning in 16 fl oz: 0.156 more of 8.50 leaves 68.4% of 70.2%.
     journey.wait_for_text(&say!(market::none_would_drop, drinks = 6)).await;
     let change = "return document.body.innerText.includes('\u{2212}$20.56')";
     journey.wait_until("a week leaves 20.56 less", change).await;
@@ -59,7 +59,7 @@ async fn what_if(journey: &Journey) {
         journey.expect_error(percent, &error).await;
     }
     journey.enter(percent, "-50").await;
-    journey.expect_rows(changed, &[&heads, &["Carrots", "$34.00", "$17.00", "\u{2212}50.0 %"]]).await;
+    journey.expect_rows(changed, &[&heads, &["Carrots", "$34.00", "$17.00", "\u{2212}50.0%"]]).await;
     journey.screenshot("what_if").await;
     assert_eq!(journey.title_of_undo().await, say!(first::undo_change, change = ""), "nothing was changed in the book");
 }
@@ -72,21 +72,21 @@ async fn since(journey: &Journey) {
     // 1.50 / 32.50, -3 / 41.
     let rows: [&[&str]; 7] = [
         &["", say!(market::before), say!(market::now), say!(market::change)],
-        &["Kale", "$24.00", "$26.00", "+8.3 %"],
-        &["Lemons", "$41.50", "$44.00", "+6.0 %"],
-        &["Cucumbers", "$27.50", "$29.00", "+5.5 %"],
-        &["Ginger root", "$49.50", "$52.00", "+5.1 %"],
-        &["Carrots", "$32.50", "$34.00", "+4.6 %"],
-        &["Celery", "$41.00", "$38.00", "\u{2212}7.3 %"],
+        &["Kale", "$24.00", "$26.00", "+8.3%"],
+        &["Lemons", "$41.50", "$44.00", "+6.0%"],
+        &["Cucumbers", "$27.50", "$29.00", "+5.5%"],
+        &["Ginger root", "$49.50", "$52.00", "+5.1%"],
+        &["Carrots", "$32.50", "$34.00", "+4.6%"],
+        &["Celery", "$41.00", "$38.00", "\u{2212}7.3%"],
     ];
     journey.expect_rows(say!(market::changed_prices), &rows).await;
     journey.choose_day(since, "2026-11-23").await;
-    journey.wait_for_text(&say!(market::no_price_changed, day = "23 Nov 2026")).await;
+    journey.wait_for_text(&say!(market::no_price_changed, day = "Nov 23, 2026")).await;
 }
 
 async fn drivers(journey: &Journey) {
     journey.click(By::Text(say!(market::cost_drivers))).await;
-    journey.expect_lines(By::Item("Carrots"), &["Carrots", "6.4 %"]).await;
+    journey.expect_lines(By::Item("Carrots"), &["Carrots", "6.4%"]).await;
     journey.wait_for_text("$102.79").await;
     journey.wait_for_text("\u{2212}$10.28").await;
     journey.screenshot("cost_drivers").await;
@@ -112,20 +112,20 @@ async fn weighed(journey: &Journey) {
     journey.choose_day(By::Label(say!(goods::weighed_on)), "2026-11-25").await;
     journey.click(By::Text(say!(goods::add_weighing))).await;
     // 44.6 / 50; 24.5697 / 44.6.
-    journey.wait_for_text("55.1 %").await;
+    journey.wait_for_text("55.1%").await;
     // Means of seven yields and Student's t with 6 degrees of freedom, by scipy.
-    told(journey, ["89.1 %", "88.6 %", "89.6 %"], ["53.2 %", "49.1 %", "57.2 %"]).await;
+    told(journey, ["89.1%", "88.6%", "89.6%"], ["53.2%", "49.1%", "57.2%"]).await;
     journey.screenshot("yield_log").await;
 }
 
 /// The juice of the 18th was 24.2 lb, not 19.2.
 async fn corrected(journey: &Journey) {
-    journey.click(By::Label(&say!(goods::correct_day, day = "18 Nov 2026"))).await;
+    journey.click(By::Label(&say!(goods::correct_day, day = "Nov 18, 2026"))).await;
     journey.expect_value(juice(), "19.2 lb").await;
     journey.enter(juice(), "24.2").await;
     journey.click(By::Text(say!(goods::save_weighing))).await;
     journey.wait_for_text_gone(&unusual()).await;
-    told(journey, ["89.1 %", "88.6 %", "89.6 %"], ["54.8 %", "54.3 %", "55.3 %"]).await;
+    told(journey, ["89.1%", "88.6%", "89.6%"], ["54.8%", "54.3%", "55.3%"]).await;
     journey.expect_value(juice(), "").await;
 }
 
@@ -143,7 +143,7 @@ async fn told(journey: &Journey, trimming: [&str; 3], pressing: [&str; 3]) {
     journey.expect_figures(say!(goods::measured_yields), &told.map(|(name, said)| (name, said.as_str()))).await;
 }
 
-/// 0.25 % more carrots for the same juice: 0.89 * 0.55 / (0.891 * 0.548).
+/// 0.25% more carrots for the same juice: 0.89 * 0.55 / (0.891 * 0.548).
 async fn adopted(journey: &Journey) {
     let undo = |change: &str| say!(first::undo_change, change = change);
     journey.wait_for_text(&say!(market::none_would_drop, drinks = 6)).await;

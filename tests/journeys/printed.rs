@@ -47,7 +47,7 @@ async fn the_price_sheet_has_every_drink_and_price() {
         ]);
         // Each drink stands whole on one page.
         sheet.has_whole(&drinks);
-        let tax = say!(counter::tax_added, rate = "6.5 %");
+        let tax = say!(counter::tax_added, rate = "6.5%");
         let (printed, _) = around(&say!(counter::printed_on, day = HOLE));
         let sample = say!(first::sample_data);
         sheet.has_on_each_page(&["Marrowgate Juice Hall", sample, &printed, &head, &tax]);
@@ -105,7 +105,7 @@ async fn recipe_cards_come_four_to_a_page_or_one() {
     journey.choose(By::Label(say!(counter::cards_for)), "Orchard Green").await;
     let one = journey.printed("#/print/cards", "A4").await;
     assert_eq!(one.pages.len(), 4);
-    // The bottle of 16 fl oz holds 16.7 less 0.6 of headspace; the recipe makes 16 and 3 % of it
+    // The bottle of 16 fl oz holds 16.7 less 0.6 of headspace; the recipe makes 16 and 3% of it
     // stays in the press: 6, 4.5, 3, 1.5 and 1 fl oz times 16.1 / 16 / 0.97, to the quarter
     // of an ounce that the jugs show, by hand.
     let pressed = say!(drinks::pressed);
@@ -146,7 +146,7 @@ async fn the_batch_sheet_and_the_buying_list_are_printed() {
     // Worked out by hand in `tests/reference/batches.rs`.
     let carrots = format!("{prep} {start} 27 lb 14.3 oz {trimmed} 24 lb 13.2 oz {juice} 210 fl oz");
     // Three days after the day of the batch, by the calendar.
-    let use_by = say!(labels::use_by, day = "29 Nov 2026");
+    let use_by = say!(labels::use_by, day = "Nov 29, 2026");
     let kept = ["Orchard Green", say!(labels::keep_refrigerated_sentence), &use_by].join(" ");
     let celery = say!(labels::allergen_with_ingredients, allergen = say!(labels::celery), names = "Celery");
     let (used_around, _) = around(&say!(labels::made_where_used, allergens = HOLE));
@@ -156,7 +156,7 @@ async fn the_batch_sheet_and_the_buying_list_are_printed() {
         let batch = journey.printed("#/print/batch/2026-11-26", paper).await;
         assert_eq!((batch.width, batch.height), size);
         batch.has_whole(&[
-            &say!(sales::batch_of, day = "26 Nov 2026"),
+            &say!(sales::batch_of, day = "Nov 26, 2026"),
             "Orchard Green, Bottle, 12 fl oz 12",
             &carrots,
             // 12 + 24 + 18 + 8 + 8 + 6 + 6 + 4 bottles have a cap, six shots one of their own.

@@ -36,7 +36,7 @@ async fn a_week_is_typed_and_others_come_from_the_till() {
     journey.screenshot("empty").await;
 
     journey.go("#/sizes/sales/2024-01-01").await;
-    let first_week = say!(sales::week_of, day = "1 Jan 2024");
+    let first_week = say!(sales::week_of, day = "Jan 1, 2024");
     let heading = [&*first_week, say!(sales::monday_to_sunday)].join(" ");
     journey.wait_for_text(&first_week).await;
     journey.enter(SMALL, "20").await;
@@ -71,7 +71,7 @@ async fn a_week_is_typed_and_others_come_from_the_till() {
     let week = |day: &str, drinks: usize, profit: &str| {
         say!(sales::week_to_import, day = day, drinks = drinks, profit = profit)
     };
-    let weeks = [week("8 Jan 2024", 30, "$83.83"), week("15 Jan 2024", 12, "$46.40")];
+    let weeks = [week("Jan 8, 2024", 30, "$83.83"), week("Jan 15, 2024", 12, "$46.40")];
     journey.expect_each(".till-weeks li", &weeks.each_ref().map(String::as_str)).await;
     let unknown = say!(sales::row_of_unknown_size, drink = "Berry Lantern", size = "Cup, 40 fl oz");
     let bad = [
@@ -96,7 +96,8 @@ async fn a_week_is_typed_and_others_come_from_the_till() {
         let (week, sold) = (say!(sales::week_of, day = day), say!(sales::drinks_in_week, drinks = drinks));
         [week, sold, profit.to_owned()].join(" ")
     };
-    let written = [row("15 Jan 2024", 12, "$46.40"), row("8 Jan 2024", 30, "$83.83"), row("1 Jan 2024", 20, "$55.89")];
+    let written =
+        [row("Jan 15, 2024", 12, "$46.40"), row("Jan 8, 2024", 30, "$83.83"), row("Jan 1, 2024", 20, "$55.89")];
     let written = written.each_ref().map(String::as_str);
     journey.expect_each(".rows li", &written).await;
 

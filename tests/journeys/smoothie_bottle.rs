@@ -90,7 +90,7 @@ async fn a_label(journey: &Journey) {
         say!(labels::no_legal_advice),
     ];
     journey.expect_each(".cautions > p", &cautions).await;
-    // 130 of 330 mL are 39.4 %, rounded down; 5 over 0.33 L.
+    // 130 of 330 mL are 39.4%, rounded down; 5 over 0.33 L.
     let net = say!(labels::net_contents_in_metric, metric = "330 mL", ounces = "11.15 fl oz");
     let kept = [say!(labels::keep_refrigerated_sentence), &say!(labels::use_within_days, days = 3_usize)].join(" ");
     let unit_price = say!(labels::unit_price_per, price = "$15.15", unit = "L");
@@ -133,7 +133,7 @@ async fn a_european_label(journey: &Journey) {
     journey.enter(By::Label(say!(common::name)), "Strawberry Field").await;
     journey.click(By::Text("Swing bottle")).await;
     journey.click(By::Text(say!(drinks::label_and_fill))).await;
-    journey.wait_for_text("Whole MILK, strawberries 39.4 %").await;
+    journey.wait_for_text("Whole MILK, strawberries 39.4%").await;
     journey.expect_each(".ingredients strong", &["MILK"]).await;
     let bold = "return getComputedStyle(document.querySelector('.ingredients strong')).fontWeight";
     assert_eq!(journey.run(bold).await, serde_json::json!("800"));
@@ -183,7 +183,7 @@ async fn sold_on(journey: &Journey) {
 async fn a_card(journey: &Journey) {
     journey.click(By::Text(say!(drinks::recipe_card))).await;
     // A journey's day is 26 November 2026.
-    let kept = [say!(labels::keep_refrigerated_sentence), &say!(labels::use_by, day = "29 Nov 2026")].join(" ");
+    let kept = [say!(labels::keep_refrigerated_sentence), &say!(labels::use_by, day = "Nov 29, 2026")].join(" ");
     journey.expect_each(".kept", &[&*[say!(counter::made_today), &kept].join(" ")]).await;
     let cautions =
         [say!(counter::untreated_packaged_ahead), say!(labels::at_risk), say!(counter::allergens_as_entered)];

@@ -70,11 +70,11 @@ async fn unknown_sales(journey: &Journey) {
     journey.expect_value(By::Label(&price()), "7.50").await;
     let note = sentences([say!(decide::price_now, price = "$8.00"), say!(decide::price_suggested).to_string()]);
     journey.expect_sentence(By::Label(&price()), &note).await;
-    let sell = say!(decide::sell_per_hundred, then = "93", now = "100", change = "−7.1 %");
+    let sell = say!(decide::sell_per_hundred, then = "93", now = "100", change = "−7.1%");
     journey.expect_each(".switch-answer", &[&sell]).await;
     journey.wait_for_text(say!(decide::no_sales_entered)).await;
     let elasticity = sentences([
-        say!(decide::break_even_cheaper_earns_more, price = "6.3 %", customers = "7.1 %"),
+        say!(decide::break_even_cheaper_earns_more, price = "6.3%", customers = "7.1%"),
         say!(decide::elasticity, elasticity = "+1.15"),
     ]);
     journey.wait_for_text(&elasticity).await;
@@ -90,25 +90,25 @@ async fn unknown_sales(journey: &Journey) {
 async fn sells(journey: &Journey) {
     open(journey).await;
     journey.type_into(By::Label(&price()), "6").await;
-    let sell = say!(decide::sell_instead, then = "161", now = "120", change = "+33.8 %");
+    let sell = say!(decide::sell_instead, then = "161", now = "120", change = "+33.8%");
     journey.expect_each(".switch-answer", &[&sell]).await;
     let formula = say!(decide::sell_math, sold = "120", now = "$4.55", then = "$3.40", drinks = "160.59");
     journey.wait_for_text(&formula).await;
     let elasticity = sentences([
-        say!(decide::break_even_cheaper, price = "25.0 %", customers = "33.8 %"),
-        say!(decide::break_even_cheaper_rate, each = "1.01 %"),
+        say!(decide::break_even_cheaper, price = "25.0%", customers = "33.8%"),
+        say!(decide::break_even_cheaper_rate, each = "1.01%"),
         say!(decide::elasticity, elasticity = "−1.01"),
     ]);
     journey.wait_for_text(&elasticity).await;
     // 0.9 * 408.00 against 546.00; even at 546 / 408.
     journey.enter(By::Label(say!(decide::customers_who_stay)), "90").await;
     let stay = sentences([
-        say!(decide::stay_earns_per_week, share = "90 %", profit = "$367.20"),
+        say!(decide::stay_earns_per_week, share = "90%", profit = "$367.20"),
         say!(decide::stay_less, profit = "$178.80", today = "$546.00"),
     ]);
     journey.wait_for_text(&stay).await;
-    journey.wait_for_text(&say!(decide::curve_crosses, today = "$546.00", share = "133.8 %")).await;
-    let stays = ["70 %", "80 %", "90 %", "100 %", "110 %", "120 %", "130 %"];
+    journey.wait_for_text(&say!(decide::curve_crosses, today = "$546.00", share = "133.8%")).await;
+    let stays = ["70%", "80%", "90%", "100%", "110%", "120%", "130%"];
     let [s70, s80, s90, s100, s110, s120, s130] = stays.map(|share| say!(decide::share_stays, share = share));
     let rows: [&[&str]; 8] = [
         &["", say!(decide::sold), say!(decide::profit), say!(decide::versus_today)],
@@ -128,7 +128,7 @@ async fn loses(journey: &Journey) {
     journey.type_into(By::Label(&price()), "0").await;
     journey.expect_error(By::Label(&price()), &say!(book::price_above_zero, example = "9.50")).await;
     journey.wait_for_text(&say!(book::fix_field_to_see, field = price())).await;
-    journey.wait_for_text_gone(&say!(decide::sell_instead, then = "161", now = "120", change = "+33.8 %")).await;
+    journey.wait_for_text_gone(&say!(decide::sell_instead, then = "161", now = "120", change = "+33.8%")).await;
     journey.type_into(By::Label(&price()), "2.50").await;
     journey.expect_each(".switch-answer", &[say!(decide::no_break_even)]).await;
     let loss = sentences([
@@ -194,7 +194,7 @@ async fn a_price_is_given(journey: &Journey) {
     journey.wait_for_text(&say!(book::price_above_zero, example = "9.50")).await;
     journey.enter(limit, "6.50").await;
     journey.wait_for_text(&say!(decide::sizes_do_not_fit, price = "$6.50", over = 1_usize, sizes = "1")).await;
-    let large = given_up(["$1.18", "36.7 %", "$3.20"], ["5.9 fl oz", "10.1 fl oz", "16.0 fl oz"], ["$2.00", "78.7 %"]);
+    let large = given_up(["$1.18", "36.7%", "$3.20"], ["5.9 fl oz", "10.1 fl oz", "16.0 fl oz"], ["$2.00", "78.7%"]);
     let below = say!(first::below_target);
     let figures = [
         (say!(decide::ingredient_limit), "$2.03"),
@@ -205,8 +205,8 @@ async fn a_price_is_given(journey: &Journey) {
     journey.expect_each(".give-up", &[&format!("Mango Lane, Large cup {below} {figures} {large}")]).await;
     journey.choose(By::Label(say!(decide::which_drinks)), "Mango Lane").await;
     journey.click(By::Text("Small cup")).await;
-    // 12 (0.5 x + 1.2) / (x + 12) = 2.075, x = 2.675159: 33.1210 % less; 2.075 / 0.2 = 10.375.
-    let small = given_up(["$0.33", "13.5 %", "$2.40"], ["1.7 fl oz", "10.3 fl oz", "12.0 fl oz"], ["$1.50", "33.2 %"]);
+    // 12 (0.5 x + 1.2) / (x + 12) = 2.075, x = 2.675159: 33.1210% less; 2.075 / 0.2 = 10.375.
+    let small = given_up(["$0.33", "13.5%", "$2.40"], ["1.7 fl oz", "10.3 fl oz", "12.0 fl oz"], ["$1.50", "33.2%"]);
     let sizes = [
         format!("Mango Lane, Large cup {below} {large}"),
         format!("Mango Lane, Small cup {} {below} {small}", say!(decide::not_sold_yet)),

@@ -98,7 +98,7 @@ async fn a_drink_that_cannot_be_made_or_priced_says_why(engine: Engine) {
     let in_force = async || journey.wait_for_text(&pays).await;
     let cases: [Case<'_>; 2] =
         [(price, "0", &not_positive(say!(drinks::menu_price))), (price, "free", &not_a_number("free", "9.50"))];
-    // With 6.5 % tax added at the till: 6.95 * 1.065 = 7.40175.
+    // With 6.5% tax added at the till: 6.95 * 1.065 = 7.40175.
     explained(&journey, &cases, in_force).await;
 
     journey.go("#/drinks/1").await;
@@ -115,7 +115,7 @@ async fn a_drink_that_cannot_be_made_or_priced_says_why(engine: Engine) {
 
     // A cup smaller than the fixed lines. Early Shift takes 0.8 oz of protein powder at 1.3 g/mL
     // and 0.1 oz of chia at 1.15: 22.680 / 1.3 + 2.835 / 1.15 = 19.911 mL = 0.6733 fl oz. Of 0.5
-    // to the rim 6 % stay empty: 0.47. That is 0.2033 too much.
+    // to the rim 6% stay empty: 0.47. That is 0.2033 too much.
     journey.go("#/buying/container/7").await;
     journey.enter(By::Label(say!(labels::labeled_size)), "").await;
     journey.choose(By::Label(say!(goods::how_measured)), say!(drinks::by_water_weight)).await;
@@ -130,7 +130,7 @@ async fn a_drink_that_cannot_be_made_or_priced_says_why(engine: Engine) {
     journey.click(By::Text(say!(common::undo))).await;
     journey.wait_for_text_gone(&too_much).await;
 
-    // A target that no price reaches: with everything covered, 2.9 % of what is paid, 1.065 of the
+    // A target that no price reaches: with everything covered, 2.9% of what is paid, 1.065 of the
     // price, goes: 1 - 0.029 * 1.065 = 0.969115 is the most that could be left.
     journey.go("#/book").await;
     let (target, endings) = (By::Label(say!(drinks::target_margin)), By::Label(say!(book::price_endings)));
@@ -144,7 +144,7 @@ async fn a_drink_that_cannot_be_made_or_priced_says_why(engine: Engine) {
     journey.choose(basis, say!(drinks::on_all_costs)).await;
     journey.enter(target, "98").await;
     journey.go("#/drinks/1/3").await;
-    journey.wait_for_text(&say!(drinks::no_price_reaches, target = "98.0 %", highest = "96.9 %")).await;
+    journey.wait_for_text(&say!(drinks::no_price_reaches, target = "98.0%", highest = "96.9%")).await;
     journey.expect_count(".suggested", 0).await;
     journey.expect_value(price, "6.95").await;
 

@@ -166,15 +166,14 @@ async fn todays_changes_stand_under_the_search_each_with_its_undo() {
     let all_together = words::texts::around(&say!(market::all_cost_more, money = words::texts::HOLE)).0;
     let all_together = all_together.trim_end();
     // 44.25 / 38 and 35 / 34.
-    let of_apples =
-        say!(market::pack_price_changed, pack = "40 lb", was = "$38.00", now = "$44.25", change = "+16.4 %");
+    let of_apples = say!(market::pack_price_changed, pack = "40 lb", was = "$38.00", now = "$44.25", change = "+16.4%");
     journey.wait_for_text(&of_apples).await;
     let pack = words::texts::HOLE;
     let changed = |was: &str, now: &str, change: &str| {
         let said = say!(market::pack_price_changed, pack = pack, was = was, now = now, change = change);
         words::texts::around(&said).1
     };
-    journey.wait_for_text(&changed("$34.00", "$35.00", "+2.9 %")).await;
+    journey.wait_for_text(&changed("$34.00", "$35.00", "+2.9%")).await;
     journey.wait_for_text(all_together).await;
     journey.screenshot("today").await;
     // No sum stands beside a price that cannot be read.
@@ -207,7 +206,7 @@ async fn todays_changes_stand_under_the_search_each_with_its_undo() {
     journey.expect_value(apples(), "38.00").await;
     // A price without a day is known by its step.
     journey.enter(By::Label(&price_of("Pineapples")), "18").await;
-    journey.wait_for_text(&changed("$17.40", "$18.00", "+3.4 %")).await;
+    journey.wait_for_text(&changed("$17.40", "$18.00", "+3.4%")).await;
     journey.click(By::Label(&undo_alone("Pineapples"))).await;
     journey.expect_value(By::Label(&price_of("Pineapples")), "17.40").await;
     journey.expect_count(".changes li .button", 1).await;

@@ -103,14 +103,14 @@ async fn expect(journey: &Journey, figures: &Figures) {
     journey.expect_rows(say!(sales::per_drink), &rows).await;
 }
 
-/// 250 and 500 mL of 2.00 a litre: 0.50 of 4.00 and 1.00 of 6.00. At 60 %: 1.25 and 2.50.
+/// 250 and 500 mL of 2.00 a litre: 0.50 of 4.00 and 1.00 of 6.00. At 60%: 1.25 and 2.50.
 async fn today(journey: &Journey) {
     let figures = Figures {
         fill: plain(["250 mL", "500 mL"]),
         price: plain(["$4.00", "$6.00"]),
         cost: plain(["$0.50", "$1.00"]),
         profit: plain(["$3.50", "$5.00"]),
-        margin: plain(["87.5 %", "83.3 %"]),
+        margin: plain(["87.5%", "83.3%"]),
         suggested: plain(["$1.25", "$2.50"]),
     };
     expect(journey, &figures).await;
@@ -124,7 +124,7 @@ fn as_tried() -> Figures {
         price: ["$4.00".into(), moved("$6.00", "$5.50")],
         cost: ["$0.50".into(), moved("$1.00", "$1.25")],
         profit: ["$3.50".into(), moved("$5.00", "$4.25")],
-        margin: ["87.5 %".into(), moved("83.3 %", "77.3 %")],
+        margin: ["87.5%".into(), moved("83.3%", "77.3%")],
         suggested: ["$1.25".into(), moved("$2.50", "$3.25")],
     }
 }
@@ -163,7 +163,7 @@ async fn tried(journey: &Journey) {
     let step = [
         say!(sales::price_rises, small = "Small", large = "Large", by = "$1.50"),
         say!(sales::cost_rises, by = "$0.75"),
-        say!(sales::you_keep, share = "50.0 %"),
+        say!(sales::you_keep, share = "50.0%"),
     ];
     journey.wait_for_text(&step.join(" ")).await;
     nothing_changed(journey).await;
@@ -214,7 +214,7 @@ async fn used_and_undone(journey: &Journey) {
         price: plain(["$4.00", "$5.50"]),
         cost: plain(["$0.40", "$1.00"]),
         profit: plain(["$3.60", "$4.50"]),
-        margin: plain(["90.0 %", "81.8 %"]),
+        margin: plain(["90.0%", "81.8%"]),
         suggested: plain(["$1.00", "$2.50"]),
     };
     expect(journey, &figures).await;

@@ -13,8 +13,7 @@ use crate::number;
 
 fn style() -> impl Strategy<Value = NumberStyle> {
     // French: narrow hard blank between thousands, comma for decimals (CLDR 46, fr).
-    let french =
-        NumberStyle { decimal: ',', group: '\u{202f}', money_before: String::new(), money_after: "\u{a0}€".into() };
+    let french = NumberStyle { group: '\u{202f}', ..NumberStyle::continental("\u{a0}€") };
     select(vec![NumberStyle::english("$"), NumberStyle::continental("\u{a0}€"), french])
 }
 

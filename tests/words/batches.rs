@@ -46,7 +46,7 @@ fn how_what_is_made_is_kept_and_until_when() {
     let first = book.drink(drink_id(1)).unwrap().name.clone();
     let expected = [
         (first, "Not entered. Follow your food-safety plan.".to_string()),
-        (name, "Keep refrigerated. Use by 29 Nov 2026.".to_string()),
+        (name, "Keep refrigerated. Use by Nov 29, 2026.".to_string()),
     ];
     assert_eq!(words.kept(&made), expected);
     // In the words of the card, each drink once.
@@ -91,8 +91,8 @@ fn when_it_was_counted() {
     assert_eq!(on("2026-11-26"), "Counted today.");
     assert_eq!(on("2026-11-25"), "Counted yesterday.");
     assert_eq!(on("2026-11-20"), "Counted 6 days ago.");
-    assert_eq!(on("2026-08-01"), "Counted on 1 Aug 2026.");
-    assert_eq!(on("2026-11-27"), "Counted on 27 Nov 2026.");
+    assert_eq!(on("2026-08-01"), "Counted on Aug 1, 2026.");
+    assert_eq!(on("2026-11-27"), "Counted on Nov 27, 2026.");
 }
 
 #[test]
@@ -124,11 +124,11 @@ fn what_was_deducted_for_a_drink_stays_with_its_day() {
     assert_eq!(deducted("1"), "Deducted from stock: 1 drink. It counts once, so this row stays.");
     assert_eq!(deducted("1200"), "Deducted from stock: 1,200 drinks. Each counts once, so this row stays.");
     let mut gone = batch("2026-11-26", &[(1, 1, "4")]);
-    assert_eq!(words::batch_deleted(&gone), "You deleted the batch of 26 Nov 2026. Undo brings it back.");
+    assert_eq!(words::batch_deleted(&gone), "You deleted the batch of Nov 26, 2026. Undo brings it back.");
     gone.makes[0].off_shelf = exact("4");
     assert_eq!(
         words::batch_deleted(&gone),
-        "You deleted the batch of 26 Nov 2026. What it used stays deducted. Undo brings the batch back."
+        "You deleted the batch of Nov 26, 2026. What it used stays deducted. Undo brings the batch back."
     );
     assert_eq!(
         say!(counter::deduct_about),

@@ -63,7 +63,7 @@ fn proposed(goods: Goods, quote: &Quote) -> String {
 fn what_is_missing() {
     assert_eq!(
         proposed(GINGER, &quote(1, "40 lb", counted("12 lb", "2026-11-25"), "1", "2 lb", "52")),
-        "Amount needed: 40.00\u{a0}lb. On hand: 12.00\u{a0}lb, counted 25 Nov 2026. Buy 1 × 30 lb from Tansywold. Left over: 2.00\u{a0}lb."
+        "Amount needed: 40.00\u{a0}lb. On hand: 12.00\u{a0}lb, counted Nov 25, 2026. Buy 1 × 30 lb from Tansywold. Left over: 2.00\u{a0}lb."
     );
     assert_eq!(
         proposed(GINGER, &quote(1, "4 lb", counted("12 lb", "2026-11-26"), "0", "8 lb", "0")),
@@ -84,7 +84,7 @@ fn what_is_missing() {
     };
     assert_eq!(
         unusable("2026-11-25"),
-        "Amount needed: 40.00\u{a0}lb. Buy 2 × 30 lb from Tansywold. Left over: 20.00\u{a0}lb. The count on hand from 25 Nov 2026 is not used. Needs: weight per piece of Ginger. Weigh one as purchased."
+        "Amount needed: 40.00\u{a0}lb. Buy 2 × 30 lb from Tansywold. Left over: 20.00\u{a0}lb. The count on hand from Nov 25, 2026 is not used. Needs: weight per piece of Ginger. Weigh one as purchased."
     );
     assert_eq!(
         unusable("2026-11-26"),
@@ -149,11 +149,11 @@ fn counts_of_before_today() {
     assert_eq!(of(&[None, Some("2026-11-26")]), "");
     assert_eq!(
         of(&[None, Some("2026-11-25")]),
-        "1 count on hand is from 25 Nov 2026. What you used since is not deducted."
+        "1 count on hand is from Nov 25, 2026. What you used since is not deducted."
     );
     assert_eq!(
         of(&[Some("2026-11-25"), Some("2026-11-02"), Some("2026-11-26")]),
-        "2 counts on hand are from before today, the oldest from 2 Nov 2026. What you used since is not deducted."
+        "2 counts on hand are from before today, the oldest from Nov 2, 2026. What you used since is not deducted."
     );
 }
 
@@ -236,7 +236,7 @@ fn what_finishing_the_list_does() {
     let of = |finished: &Finished| said(|words| words.finished(finished));
     assert_eq!(
         of(&none),
-        "No item is marked as bought, so your stock stays the same. Then the list is deleted, with 1 item you did not buy. Undo brings everything back."
+        "You checked off no items, so your stock stays the same. Then the list is deleted, with 1 item you did not buy. Undo brings everything back."
     );
     let paid = PricePaid { goods: GINGER, pack: PackId::from_random(1), was: money("52"), now: money("49.5") };
     assert_eq!(
@@ -264,7 +264,7 @@ fn the_text_to_send() {
     let list = BuyingList { day: day("2026-11-26"), lines };
     let of = |prices| said(|words| words.text(&list, prices).unwrap());
     let expected = [
-        "Buying list, 26 Nov 2026",
+        "Buying list, Nov 26, 2026",
         "",
         "Quillhaven",
         "[ ] Ginger, 1 × 30 lb",
@@ -278,7 +278,7 @@ fn the_text_to_send() {
     ];
     assert_eq!(of(false).lines().collect::<Vec<_>>(), expected);
     let expected = [
-        "Buying list, 26 Nov 2026",
+        "Buying list, Nov 26, 2026",
         "",
         "Quillhaven: $104.00",
         "[ ] Ginger, 1 × 30 lb: $49.00",

@@ -160,7 +160,7 @@ fn how_long_what_is_made_today_keeps() {
     drink.keep_refrigerated = true;
     assert_eq!(counter::made_today(&drink, today), "Keep refrigerated.");
     drink.keeps_days = Some(exact("3"));
-    assert_eq!(counter::made_today(&drink, today), "Made today. Keep refrigerated. Use by 29 Nov 2026.");
+    assert_eq!(counter::made_today(&drink, today), "Made today. Keep refrigerated. Use by Nov 29, 2026.");
 }
 
 #[test]

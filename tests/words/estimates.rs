@@ -229,7 +229,7 @@ fn what_is_missing() {
     assert_eq!((figures.trim(), how.as_str()), ("", ""));
     assert_eq!(
         left_out,
-        "No entries, so left out: the weeks of 14 Sep 2026, 28 Sep 2026. The week of 12 Oct 2026 is not over, so not counted yet."
+        "No entries, so left out: the weeks of Sep 14, 2026, Sep 28, 2026. The week of Oct 12, 2026 is not over, so not counted yet."
     );
     let [_, means, _, _, left_out] = trial_said(&[], &[], "2026-12-07");
     assert_eq!(
@@ -238,6 +238,6 @@ fn what_is_missing() {
     );
     assert_eq!(
         left_out,
-        "No entries, so left out: the weeks of 21 Sep 2026, 28 Sep 2026, 5 Oct 2026, 12 Oct 2026 and 7 more."
+        "No entries, so left out: the weeks of Sep 21, 2026, Sep 28, 2026, Oct 5, 2026, Oct 12, 2026 and 7 more."
     );
 }

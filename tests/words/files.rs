@@ -128,7 +128,10 @@ fn fields_that_are_not_those_of_the_file() {
         said(", \"trim-yield\": \"0.9\"", ""),
         "Line 7, ingredient “Apples”: “trim-yield” is missing. Add that field, or choose another copy."
     );
-    assert_eq!(said("\"packagings\": [],", ""), "Line 1: “packagings” is missing. Add that field, or choose another copy.");
+    assert_eq!(
+        said("\"packagings\": [],", ""),
+        "Line 1: “packagings” is missing. Add that field, or choose another copy."
+    );
     assert_eq!(
         said("\"price\": \"8\"", "\"price\": \"8\", \"price\": \"9\""),
         "Line 16, size “Orchard, Bottle”: “price” appears twice. Keep one."
@@ -151,7 +154,7 @@ fn what_the_book_refuses() {
     );
     assert_eq!(
         said("\"packagings\": [],", "\"packagings\": [], \"weeks\": [{\"monday\": \"2026-11-24\", \"sold\": []}],"),
-        "Line 10, week of 24 Nov 2026: Not imported. Week: must begin on a Monday. Choose the Monday."
+        "Line 10, week of Nov 24, 2026: Not imported. Week: must begin on a Monday. Choose the Monday."
     );
     let offer = "{\"drink\": \"1\", \"container\": \"1\",\n\"price\": \"8\"}";
     assert_eq!(
@@ -159,10 +162,7 @@ fn what_the_book_refuses() {
         "Line 17, size “Orchard, Bottle”: Listed twice in the file, with the same id. Keep one."
     );
     let nameless = said("\"Apples\"", "\"\\u200b\"");
-    assert_eq!(
-        nameless,
-        "Line 7, ingredient “\u{200b}”: Not imported. Name: nothing typed. Type at least one letter."
-    );
+    assert_eq!(nameless, "Line 7, ingredient “\u{200b}”: Not imported. Name: nothing typed. Type at least one letter.");
 }
 
 #[test]

@@ -236,15 +236,15 @@ fn what_to_know_of_a_fill_target() {
         means(12, FillRule::UnitedStates),
         [
             "The average must reach the labeled size. No package may be short by more than the allowed variation (NIST Handbook 133). The target stays at least 3 spreads above that.",
-            "Say 2.5\u{a0}% of packages were short by more. A sample of 12 would fail 26.2\u{a0}% of the time. A sample of 24: 45.5\u{a0}%.",
-            "At 3 spreads, a sample of 12 fails at most 1.6\u{a0}% of the time. A sample of 24: at most 3.2\u{a0}%.",
+            "Say 2.5% of packages were short by more. A sample of 12 would fail 26.2% of the time. A sample of 24: 45.5%.",
+            "At 3 spreads, a sample of 12 fails at most 1.6% of the time. A sample of 24: at most 3.2%.",
         ]
     );
 }
 
 #[test]
 fn whose_share_of_short_packages_it_is() {
-    // FPackV section 9 (text); 2.5 % is UK practice (second-hand).
+    // FPackV section 9 (text); 2.5% is UK practice (second-hand).
     let said = Accepted::ALL.iter().map(|it| words::accepted_share(*it, it.share().percent().unwrap().to_string()));
     assert_eq!(said.collect::<Vec<_>>(), ["0.1", "1", "2 (Germany, FPackV section 9)", "2.5 (UK practice)", "5"]);
 }

@@ -125,7 +125,7 @@ fn what_the_drinks_name_names_has_its_percentage() {
         let speaker = speaker(System::UsCustomary);
         shown(words::ingredient_list(&list, &drink(name), &book_of(food.clone()), law, &speaker))
     };
-    assert_eq!(said("Strawberry Field", Law::European), "strawberries 39.4\u{a0}%, water");
+    assert_eq!(said("Strawberry Field", Law::European), "strawberries 39.4%, water");
     assert_eq!(said("Rosy Field", Law::European), "strawberries, water");
     assert_eq!(said("Strawberry Field", Law::UnitedStates), "strawberries, water");
 }

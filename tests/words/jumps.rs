@@ -10,8 +10,8 @@ fn what_was_and_what_is_now() {
         (Kind::Price, Doubt::Far, Some("$87.00"), "$8,917.00", "Was $87.00, now $8,917.00."),
         (Kind::Pack, Doubt::Far, Some("10 lb"), "60 lb", "Was 10 lb, now 60 lb."),
         (Kind::Size, Doubt::Far, Some("12 fl oz"), "120 fl oz", "Was 12 fl oz, now 120 fl oz."),
-        (Kind::Yield, Doubt::Far, Some("65 %"), "6 %", "Was 65 %, now 6 %."),
-        (Kind::Tax, Doubt::Unusual, Some("6.5 %"), "65 %", "Was 6.5 %, now 65 %. A tax over 50% is rare."),
+        (Kind::Yield, Doubt::Far, Some("65%"), "6%", "Was 65%, now 6%."),
+        (Kind::Tax, Doubt::Unusual, Some("6.5%"), "65%", "Was 6.5%, now 65%. A tax over 50% is rare."),
         (
             Kind::Density,
             Doubt::Unusual,
@@ -19,7 +19,7 @@ fn what_was_and_what_is_now() {
             "10.4 g/mL",
             "Now 10.4 g/mL. Most foods and drinks weigh 0.2 to 3 g per mL.",
         ),
-        (Kind::TrimYield, Doubt::Unusual, Some("90 %"), "4 %", "Was 90 %, now 4 %. A trim yield under 5% is rare."),
+        (Kind::TrimYield, Doubt::Unusual, Some("90%"), "4%", "Was 90%, now 4%. A trim yield under 5% is rare."),
     ] {
         assert_eq!(said(kind, doubt, was, now), sentence);
     }

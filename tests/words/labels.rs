@@ -159,10 +159,10 @@ fn how_a_drink_is_kept() {
     assert_eq!(said(false, None, Some("2026-11-27")), "", "no days are guessed");
     assert_eq!(said(true, None, Some("2026-11-27")), "Keep refrigerated.");
     assert_eq!(said(true, Some(3), None), "Keep refrigerated. Use within 3 days of making.");
-    assert_eq!(said(true, Some(3), Some("2026-11-27")), "Keep refrigerated. Use by 30 Nov 2026.");
+    assert_eq!(said(true, Some(3), Some("2026-11-27")), "Keep refrigerated. Use by Nov 30, 2026.");
     assert_eq!(said(false, Some(1), None), "Use within 1 day of making.");
     assert_eq!(said(false, Some(0), None), "Use on the day made.");
-    assert_eq!(said(false, Some(0), Some("2026-12-31")), "Use by 31 Dec 2026.");
+    assert_eq!(said(false, Some(0), Some("2026-12-31")), "Use by Dec 31, 2026.");
     assert_eq!(
         say!(labels::has_a_fill_target),
         "This size has a fill target, so it is packaged ahead. Remove the fill target first."

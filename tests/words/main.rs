@@ -199,10 +199,7 @@ fn what_cannot_be_computed() {
         lacks(YieldError::NoDensity(GINGER)),
         "Needs: density of Ginger in drinks. You weigh in one place and pour by volume in another. Enter grams per mL."
     );
-    assert_eq!(
-        lacks(YieldError::NoPieceWeight(GINGER)),
-        "Needs: weight per piece of Ginger. Weigh one as purchased."
-    );
+    assert_eq!(lacks(YieldError::NoPieceWeight(GINGER)), "Needs: weight per piece of Ginger. Weigh one as purchased.");
     assert_eq!(
         lacks(YieldError::NoSoakYield(GINGER)),
         "Needs: soaked or brewed weight of Ginger. Enter the weight after as a share of the weight before."
@@ -221,7 +218,7 @@ fn what_cannot_be_computed() {
     );
     assert_eq!(
         words::price_error(&PriceError::NoPriceReaches { target: percent(95), highest: percent(94) }),
-        "No price reaches a 95.0\u{a0}% margin. Fees and commission leave less than 94.0\u{a0}% of any price. Lower the target or the fees."
+        "No price reaches a 95.0% margin. Fees and commission leave less than 94.0% of any price. Lower the target or the fees."
     );
 }
 
@@ -244,10 +241,7 @@ fn what_could_not_be_kept() {
         said(Fault::Deleted),
         "This book was deleted in another tab. Save what you see as a new book, or close it."
     );
-    assert_eq!(
-        said(Fault::Gone),
-        "Your browser removed this book from the device. Save what you see as a new book."
-    );
+    assert_eq!(said(Fault::Gone), "Your browser removed this book from the device. Save what you see as a new book.");
     let causes = vec![Cause::Row { index: 0, why: "cut short".into() }];
     let stored = StoredBook { entry: None, rows: Vec::new() };
     let damage = Damage { book: BookId::from_random(1), stored, causes };
@@ -269,10 +263,7 @@ fn what_could_not_be_imported() {
         said(BookFileError::Newer { version: 2 }),
         "This file has version 2, newer than this Brimwright. Update Brimwright first."
     );
-    assert_eq!(
-        said(BookFileError::CutShort { line: 7 }),
-        "This file stops early, at line 7. Download the file again."
-    );
+    assert_eq!(said(BookFileError::CutShort { line: 7 }), "This file stops early, at line 7. Download the file again.");
     let place = Place { line: 3, column: 9, path: "drinks[0]".into(), name: String::new() };
     assert_eq!(
         said(BookFileError::Value { place, fault: FileFault::MissingField("name".into()) }),

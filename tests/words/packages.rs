@@ -128,7 +128,7 @@ fn other_rules_and_weights() {
   Added for average: 0.147 fl oz. 0.506 fl oz for a single package ÷ 3.4641 = 0.147 fl oz.
     Added for spread: 0.506 fl oz. 1.96 × 0.258 fl oz spread = 0.506 fl oz.
       Standard deviation: 0.258 fl oz. See its own math.
-      Number of spreads: 1.96. In a normal distribution, 2.5 % lie more than this many spreads below the average.
+      Number of spreads: 1.96. In a normal distribution, 2.5% lie more than this many spreads below the average.
     Square root: 3.4641. The square root of 12 = 3.4641.
       Packages per batch: 12. Entered in Apple ginger, Large.
 "
@@ -142,7 +142,7 @@ fn other_rules_and_weights() {
     };
     let book = packaged(smoothie_bar(), 2, "450 mL", metric);
     let of = |of| Shown::Packaged(offer_id(1, 2), of);
-    // 3 % of 450 mL (Directive 76/211/EEC, Annex I, 2.4).
+    // 3% of 450 mL (Directive 76/211/EEC, Annex I, 2.4).
     let tolerated = "Tolerance: 13.5 mL. The tolerable negative error for this size (76/211/EEC, Annex I, 2.4).\n";
     assert!(text(&book, of(OfPackaged::Target)).contains(tolerated));
     assert_eq!(first(&book, of(OfPackaged::Room)), "Room in container: 500.0 mL. Brimful capacity only: 500.0 mL.");
@@ -165,7 +165,7 @@ fn other_rules_and_weights() {
 
 #[test]
 fn a_batch_that_was_measured_cold() {
-    // 1 % of batches: 2.326348. Counted at 20 °C, water 0.998207 g/mL, at 4 °C 0.999975 (Tanaka and
+    // 1% of batches: 2.326348. Counted at 20 °C, water 0.998207 g/mL, at 4 °C 0.999975 (Tanaka and
     // others, Metrologia 38, 2001): 450 * 0.998207 / 0.999975 = 449.204, 13.5 of it 13.476.
     let cold = Filling {
         allowed: None,
@@ -190,7 +190,7 @@ fn a_batch_that_was_measured_cold() {
     Added for average: 1.7 mL. 16.4 mL for a single package ÷ 10 = 1.7 mL.
       Added for spread: 16.4 mL. 2.3263 × 7.1 mL spread = 16.4 mL.
         Standard deviation: 7.1 mL. See its own math.
-        Number of spreads: 2.3263. In a normal distribution, 1 % lie more than this many spreads below the average.
+        Number of spreads: 2.3263. In a normal distribution, 1% lie more than this many spreads below the average.
       Square root: 10. The square root of 100 = 10.
         Packages per batch: 100. Entered in Banana oat, Bottle.
   Average for packages: 450.3 mL. 435.7 mL lowest allowed + 14.5 mL for the spread = 450.3 mL.
@@ -205,7 +205,7 @@ fn a_batch_that_was_measured_cold() {
         Water, measured: 1 g/mL. Water at that temperature (Tanaka and others, Metrologia 38, 2001).
     Added for spread: 14.5 mL. 2.0537 × 7.1 mL spread = 14.5 mL.
       Standard deviation: 7.1 mL. See its own math.
-      Number of spreads: 2.0537. In a normal distribution, 2 % lie more than this many spreads below the average.
+      Number of spreads: 2.0537. In a normal distribution, 2% lie more than this many spreads below the average.
 "
     );
 }
@@ -224,26 +224,26 @@ fn back_from_a_price_point() {
     let at = |of| large(OfOffer::At(AtPrice::Point(money("9")), of));
     assert_eq!(
         text(&book, at(OfPrice::WithoutTax)).lines().take(2).collect::<Vec<_>>().join("\n"),
-        "Price before tax: $8.333. $9.00 with tax ÷ 108 % = $8.333 before tax.
+        "Price before tax: $8.333. $9.00 with tax ÷ 108% = $8.333 before tax.
   Menu price: $9.00. Typed here only. Your book does not keep this price."
     );
     // 9 / 1.08 * (1 - 0.4 - 0.1 - 0.029 * 1.08) = 3.90567, less 0.10.
     assert_eq!(
         text(&book, at(OfPrice::MayCost)).lines().take(4).collect::<Vec<_>>().join("\n"),
         "Highest drink cost: $3.806. Before transaction fee $3.906 − Fee per transaction $0.10 = $3.806.
-  Before transaction fee: $3.906. $8.333 before tax × 46.9 % for costs = $3.906.
+  Before transaction fee: $3.906. $8.333 before tax × 46.9% for costs = $3.906.
     Price before tax: $8.333. See its own math.
-    Share for costs: 46.9 %. The whole 100 % − Target margin 40 % − Commission share 10 % − Taxed card fee 3.1 % = 46.9 %."
+    Share for costs: 46.9%. The whole 100% − Target margin 40% − Commission share 10% − Taxed card fee 3.1% = 46.9%."
     );
     // 3.80567 * 0.96 - 0.50 - 0.65986 - 0.10 - 0.25 = 2.14358.
     assert_eq!(
         text(&book, at(OfPrice::IngredientsMayCost)),
         "Highest ingredient cost: $2.144. Highest before waste $3.653 − Packaging $0.50 − Labor $0.66 − Processing fee $0.10 − Overhead $0.25 = $2.144.
-  Highest before waste: $3.653. $3.806 per drink sold × 96 % sold = $3.653 per drink made.
+  Highest before waste: $3.653. $3.806 per drink sold × 96% sold = $3.653 per drink made.
     Highest drink cost: $3.806. See its own math.
-    Sold share: 96 %. The whole 100 % − Waste share 4 % = 96 %.
-      The whole: 100 %. All of the amount.
-      Waste share: 4 %. Entered in Book.
+    Sold share: 96%. The whole 100% − Waste share 4% = 96%.
+      The whole: 100%. All of the amount.
+      Waste share: 4%. Entered in Book.
   Packaging: $0.50. See its own math.
   Labor: $0.66. See its own math.
   Processing fee: $0.10. See its own math.

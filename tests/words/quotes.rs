@@ -47,8 +47,8 @@ fn how_old_a_price_is() {
     let today = day("2026-11-26");
     let said = |age| words::age(age, today);
     assert_eq!(said(Age::Fresh(today)), "checked today");
-    assert_eq!(said(Age::Fresh(day("2026-11-09"))), "quoted 9 Nov 2026");
-    assert_eq!(said(Age::Old(day("2026-09-14"))), "needs a new price: quoted 14 Sep 2026");
+    assert_eq!(said(Age::Fresh(day("2026-11-09"))), "quoted Nov 9, 2026");
+    assert_eq!(said(Age::Old(day("2026-09-14"))), "needs a new price: quoted Sep 14, 2026");
     assert_eq!(said(Age::Undated), "no date");
 }
 
@@ -80,13 +80,13 @@ fn what_fell_and_what_mends_the_worst() {
     assert_eq!(words::fell(&one, &book), format!("Now below target: {name}."));
     assert_eq!(
         words::worst(&one, &book, &speaker(System::UsCustomary)),
-        format!("Lowest margin: {name} at 60.0\u{a0}%. Change the price from $4.00 to $4.50 to reach the target.")
+        format!("Lowest margin: {name} at 60.0%. Change the price from $4.00 to $4.50 to reach the target.")
     );
     let without = |snapshot: Snapshot| Snapshot { suggested: None, ..snapshot };
     let stuck = OfferChange { after: one[0].after.map(without), ..one[0] };
     assert_eq!(
         words::worst(&[stuck], &book, &speaker(System::UsCustomary)),
-        format!("Lowest margin: {name} at 60.0\u{a0}%. No menu price alone reaches the target.")
+        format!("Lowest margin: {name} at 60.0%. No menu price alone reaches the target.")
     );
     let seven = [moved(1, ON, UNDER, 60); 7];
     let five = [name.as_str(); 5].join("; ");
@@ -124,14 +124,14 @@ fn whether_the_pack_bought_is_the_cheapest() {
     // 15 / 20: a quarter less.
     assert_eq!(
         current_pack([north(), south()]),
-        "South (invented), 10 lb costs 25.0\u{a0}% less than your current pack: $1.500 instead of $2.000."
+        "South (invented), 10 lb costs 25.0% less than your current pack: $1.500 instead of $2.000."
     );
     let litre = || pack(3, "1 L", "3");
     assert_eq!(current_pack([litre(), south(), north()]), "Your current pack cannot be compared with the others.");
     let free = pack(4, "10 lb", "0");
     assert_eq!(
         current_pack([pack(5, "10 lb", "1"), free]),
-        "10 lb costs 100.0\u{a0}% less than your current pack: $0.000 instead of $0.100."
+        "10 lb costs 100.0% less than your current pack: $0.000 instead of $0.100."
     );
     assert_eq!(current_pack([]), "These packs cannot be compared yet.");
 }
@@ -145,7 +145,7 @@ fn how_much_more_a_pack_costs() {
         )
     };
     assert_eq!(said(Ok(money("1")), Some("0")), "lowest");
-    assert_eq!(said(Ok(money("1")), Some("0.092")), "+9.2\u{a0}%");
+    assert_eq!(said(Ok(money("1")), Some("0.092")), "+9.2%");
     assert_eq!(said(Ok(money("0")), None), "free");
     assert_eq!(said(Ok(money("1")), None), "not free");
     assert_eq!(said(Err(CostError::Yield(YieldError::NoDensity(ingredient_id(1)))), None), "");
@@ -156,13 +156,13 @@ fn why_a_price_cannot_be_dated_so() {
     let said = |error: fn(Date) -> DayError| words::day_error(error(day("2026-11-09")));
     assert_eq!(
         said(DayError::Taken),
-        "You have a price from 9 Nov 2026. Choose another date, or remove that price first."
+        "You have a price from Nov 9, 2026. Choose another date, or remove that price first."
     );
     assert_eq!(
         said(DayError::NotAfter),
-        "Your earlier price is from 9 Nov 2026. Choose a later date, or remove that price first."
+        "Your earlier price is from Nov 9, 2026. Choose a later date, or remove that price first."
     );
-    assert_eq!(said(DayError::NotBefore), "Your current price is from 9 Nov 2026. Choose an earlier date.");
+    assert_eq!(said(DayError::NotBefore), "Your current price is from Nov 9, 2026. Choose an earlier date.");
 }
 
 #[test]
@@ -174,22 +174,22 @@ fn what_was_asked_over_time() {
         }
         words::history(&history(&quoted).expect("it was heard"), &speaker(System::UsCustomary))
     };
-    assert_eq!(said(&[("2026-11-23", "38")]), "Quoted once: $38.00 on 23 Nov 2026.");
+    assert_eq!(said(&[("2026-11-23", "38")]), "Quoted once: $38.00 on Nov 23, 2026.");
     let thrice = [("2026-09-21", "40"), ("2026-10-12", "36"), ("2026-11-23", "44")];
     // 44 / 40 and 36 / 40.
     assert_eq!(
         said(&thrice),
-        "From $40.00 on 21 Sep 2026 to $44.00 on 23 Nov 2026, +10.0\u{a0}%. Lowest $36.00 on 12 Oct 2026, highest $44.00 on 23 Nov 2026."
+        "From $40.00 on Sep 21, 2026 to $44.00 on Nov 23, 2026, +10.0%. Lowest $36.00 on Oct 12, 2026, highest $44.00 on Nov 23, 2026."
     );
     assert_eq!(
         said(&thrice[..2]),
-        "From $40.00 on 21 Sep 2026 to $36.00 on 12 Oct 2026, \u{2212}10.0\u{a0}%. Lowest $36.00 on 12 Oct 2026, highest $40.00 on 21 Sep 2026."
+        "From $40.00 on Sep 21, 2026 to $36.00 on Oct 12, 2026, \u{2212}10.0%. Lowest $36.00 on Oct 12, 2026, highest $40.00 on Sep 21, 2026."
     );
     assert_eq!(
         said(&[("2026-10-05", "41.5"), ("2026-11-16", "41.5")]),
-        "Always $41.50, first quoted 5 Oct 2026, last 16 Nov 2026."
+        "Always $41.50, first quoted Oct 5, 2026, last Nov 16, 2026."
     );
     assert_eq!(words::days_axis(day("2026-01-01"), day("2026-11-01")), "Day, 2026");
     assert_eq!(words::days_axis(day("2025-12-01"), day("2026-01-01")), "Day, 2025 to 2026");
-    assert_eq!(brimwright::words::short_day(Date::FIRST), "1 Jan");
+    assert_eq!(brimwright::words::short_day(Date::FIRST), "Jan 1");
 }

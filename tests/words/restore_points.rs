@@ -80,7 +80,7 @@ fn a_point_that_was_not_made_is_told() {
 
 #[test]
 fn a_deleted_book_says_until_when_it_is_kept() {
-    assert_eq!(restore_points::deleted(&point()), "Deleted 20 Nov. Stays until 20 Dec 2026.");
+    assert_eq!(restore_points::deleted(&point()), "Deleted Nov 20. Stays until Dec 20, 2026.");
     assert_eq!(restore_points::deleted_name(&point()), "Corner bar");
     let nameless = Point { name: String::new(), ..point() };
     assert_eq!(restore_points::deleted_name(&nameless), "Damaged book");
@@ -134,12 +134,12 @@ fn removed_books_are_named() {
 fn the_age_of_the_last_copy_is_told() {
     let last = Some(Moment { millis: 0, day: day("2026-11-20") });
     let said = |last, changes| copies::last_copy(&CopyStatus { last, changes, known_since: None }, day("2026-11-26"));
-    assert_eq!(said(last, 12), "Last copy: 20 Nov. 12 changes since.");
-    assert_eq!(said(last, 1), "Last copy: 20 Nov. 1 change since.");
-    assert_eq!(said(last, 0), "Last copy: 20 Nov. No changes since.");
+    assert_eq!(said(last, 12), "Last copy: Nov 20. 12 changes since.");
+    assert_eq!(said(last, 1), "Last copy: Nov 20. 1 change since.");
+    assert_eq!(said(last, 0), "Last copy: Nov 20. No changes since.");
     assert_eq!(said(None, 3), "No copy saved yet. 3 changes so far.");
     let earlier = Some(Moment { millis: 0, day: day("2025-11-20") });
-    assert_eq!(said(earlier, 1), "Last copy: 20 Nov 2025. 1 change since.");
+    assert_eq!(said(earlier, 1), "Last copy: Nov 20, 2025. 1 change since.");
     assert_eq!(copies::copy_due(Due::Days(15)), "No copy of this book for 15 days.");
     assert_eq!(copies::copy_due(Due::Changes(200)), "200 changes without a copy of this book.");
 }

@@ -29,10 +29,7 @@ fn refusals() {
     let week = |field, problem| at("week:2026-11-23", field, problem);
     assert_eq!(week(Field::Monday, Problem::NotAMonday), "Week: must begin on a Monday. Choose the Monday.");
     assert_eq!(week(Field::Units, Problem::Negative), "Drinks sold: cannot be below zero.");
-    assert_eq!(
-        week(Field::Units, Problem::Twice),
-        "Drinks sold: the same thing is listed twice. Keep one."
-    );
+    assert_eq!(week(Field::Units, Problem::Twice), "Drinks sold: the same thing is listed twice. Keep one.");
     assert_eq!(
         week(Field::Contribution, Problem::TooLarge),
         "Profit per drink: too many digits to compute with. Check for an extra digit."
@@ -50,22 +47,16 @@ fn refusals() {
     assert_eq!(seen(Field::Place, Problem::Empty), "Place: nothing typed. Type at least one letter.");
     assert_eq!(seen(Field::Place, Problem::TooLong), "Place: over 80 letters. Shorten the text.");
     assert_eq!(seen(Field::Size, Problem::NotAVolume), "Size: must be a volume, such as 16 fl oz or 500 mL.");
-    assert_eq!(
-        at("scenario:1", Field::Offers, Problem::Twice),
-        "Sizes: the same thing is listed twice. Keep one."
-    );
+    assert_eq!(at("scenario:1", Field::Offers, Problem::Twice), "Sizes: the same thing is listed twice. Keep one.");
     assert_eq!(
         at("settings", Field::TillColumn, Problem::Empty),
         "Register column: nothing typed. Type at least one letter."
     );
     let missing =
         |key: &str| words::refusal(&Refusal::Missing { key: Key::from_text(key).unwrap(), needed_by: None }, &bar());
-    for (key, kind) in [
-        ("week:2026-11-23", "week"),
-        ("seen-price:1", "local price"),
-        ("trial:1", "trial"),
-        ("scenario:1", "scenario"),
-    ] {
+    for (key, kind) in
+        [("week:2026-11-23", "week"), ("seen-price:1", "local price"), ("trial:1", "trial"), ("scenario:1", "scenario")]
+    {
         let sentence = format!("No longer in your book: {kind}. Undo the removal, or go back.");
         assert_eq!(missing(key), sentence);
     }
@@ -78,15 +69,15 @@ fn a_drink_in_use_by_a_week_is_named() {
     let refused = book.apply(&Edit::Remove(Key::from_text("container:2").unwrap())).unwrap_err();
     assert_eq!(
         words::refusal(&refused, &book),
-        "Invented 500 mL 2 is used in Invented drink 1, Invented 500 mL 2; Week of 23 Nov 2026. Replace or remove Invented 500 mL 2 there first."
+        "Invented 500 mL 2 is used in Invented drink 1, Invented 500 mL 2; Week of Nov 23, 2026. Replace or remove Invented 500 mL 2 there first."
     );
 }
 
 #[test]
 fn days_and_weeks() {
-    assert_eq!(words::day(day("2026-11-23")), "23 Nov 2026");
-    assert_eq!(words::day(day("0999-01-01")), "1 Jan 999");
-    assert_eq!(words::week(day("2026-11-23")), "Week of 23 Nov 2026");
+    assert_eq!(words::day(day("2026-11-23")), "Nov 23, 2026");
+    assert_eq!(words::day(day("0999-01-01")), "Jan 1, 999");
+    assert_eq!(words::week(day("2026-11-23")), "Week of Nov 23, 2026");
 }
 
 /// 14 * 2 by hand.
@@ -133,8 +124,8 @@ fn an_average_names_its_weeks() {
     put("2026-11-02");
     assert_eq!(
         said(&book),
-        "The average covers 2 weeks: 2 Nov 2026, 16 Nov 2026. 1 size gets a new number. A size missing from one week counts \
-         as zero that week. A size missing from every week keeps its number. The week of 9 Nov 2026 has no entries, so the \
+        "The average covers 2 weeks: Nov 2, 2026, Nov 16, 2026. 1 size gets a new number. A size missing from one week counts \
+         as zero that week. A size missing from every week keeps its number. The week of Nov 9, 2026 has no entries, so the \
          average skips that week."
     );
     let average = |weeks: &[&str], missing: &[&str], offers| {
@@ -148,11 +139,11 @@ fn an_average_names_its_weeks() {
     };
     assert_eq!(
         average(&["2026-11-16"], &[], 2),
-        "The average covers the week of 16 Nov 2026. 2 sizes get a new number. A size missing from one week counts as zero \
+        "The average covers the week of Nov 16, 2026. 2 sizes get a new number. A size missing from one week counts as zero \
          that week. A size missing from every week keeps its number."
     );
     let two_missing = average(&["2026-11-23"], &["2026-11-02", "2026-11-09"], 1);
-    let skipped = "The weeks of 2 Nov 2026, 9 Nov 2026 have no entries, so the average skips them.";
+    let skipped = "The weeks of Nov 2, 2026, Nov 9, 2026 have no entries, so the average skips them.";
     assert!(two_missing.ends_with(skipped), "{two_missing}");
 }
 

@@ -13,8 +13,8 @@ fn a_price_sheet_says_where_the_tax_is() {
         let tax = Tax { rate: Share::from_fraction(Exact::new(thousandths, 3)), place };
         words::tax(tax, &speaker(System::UsCustomary))
     };
-    assert_eq!(said(190, TaxPlace::InThePrice), "Prices include 19.0\u{a0}% sales tax.");
-    assert_eq!(said(65, TaxPlace::AddedAtTheTill), "Sales tax of 6.5\u{a0}% is added at the register.");
+    assert_eq!(said(190, TaxPlace::InThePrice), "Prices include 19.0% sales tax.");
+    assert_eq!(said(65, TaxPlace::AddedAtTheTill), "Sales tax of 6.5% is added at the register.");
     let none = "Your book has no sales tax. Check your local rules.";
     assert_eq!(said(0, TaxPlace::InThePrice), none);
     assert_eq!(said(0, TaxPlace::AddedAtTheTill), none);

@@ -103,11 +103,11 @@ fn what_a_step_brings() {
     let from = "From Invented 250 mL 1 to Invented 500 mL 2, the price";
     assert_eq!(
         said("1.50", "0.92", Some("0.3866")),
-        format!("{from} goes up $1.50. The cost goes up $0.92. You keep 38.7 % of the extra price.")
+        format!("{from} goes up $1.50. The cost goes up $0.92. You keep 38.7% of the extra price.")
     );
     assert_eq!(
         said("0.50", "0", Some("1")),
-        format!("{from} goes up $0.50. The cost stays the same. You keep 100.0 % of the extra price.")
+        format!("{from} goes up $0.50. The cost stays the same. You keep 100.0% of the extra price.")
     );
     assert_eq!(
         said("0.50", "0.50", Some("0")),
@@ -127,11 +127,11 @@ fn the_largest_part() {
     let sizes = compared(&book, Scope::Menu).sizes;
     assert_eq!(
         plain(words::largest_part(&sizes, &book, &speaker(System::Metric))),
-        "Biggest cost: Ingredients, 100.0 % in Invented 250 mL 1 and 100.0 % in Invented 500 mL 2."
+        "Biggest cost: Ingredients, 100.0% in Invented 250 mL 1 and 100.0% in Invented 500 mL 2."
     );
     assert_eq!(
         plain(words::largest_part(&sizes[..1], &book, &speaker(System::Metric))),
-        "Biggest cost: Ingredients, 100.0 % in Invented 250 mL 1."
+        "Biggest cost: Ingredients, 100.0% in Invented 250 mL 1."
     );
     let mut free = sizes;
     for row in &mut free {

@@ -92,7 +92,7 @@ fn the_fields_of_a_fill_target_have_names() {
         (
             filling("24", Accepted::TwoPercent, "40"),
             filling("24", Accepted::FivePercent, "40"),
-            "Green, Small cup, Short-batch risk: now 5.0 %, changed by a later change or in another tab. Make this change by hand.",
+            "Green, Small cup, Short-batch risk: now 5.0%, changed by a later change or in another tab. Make this change by hand.",
         ),
         (
             filling("24", Accepted::FivePercent, "50"),
@@ -121,7 +121,7 @@ fn the_field_that_was_changed_since_and_what_stands_there() {
     );
     assert_eq!(
         said!(carrots, Ingredient, |it| it.trim_yield = share("0.8"), it.trim_yield = share("0.85")),
-        format!("Carrots, Trim yield: now 85.0 %, {since}")
+        format!("Carrots, Trim yield: now 85.0%, {since}")
     );
     assert_eq!(
         said!(carrots, Ingredient, |it| it.density = Some(density("1.1")), it.density = Some(density("1.05"))),
@@ -151,11 +151,11 @@ fn the_field_that_was_changed_since_and_what_stands_there() {
             |it| it.packs[0].day = Some(day("2026-11-02")),
             it.packs[0].day = Some(day("2026-11-09"))
         ),
-        format!("Carrots, Price date: now 9 Nov 2026, {since}")
+        format!("Carrots, Price date: now Nov 9, 2026, {since}")
     );
     assert_eq!(
         said!(Key::Settings, Settings, |it| it.tax.rate = share("0.05"), it.tax.rate = share("0.065")),
-        format!("Settings, Sales tax: now 6.5 %, {since}")
+        format!("Settings, Sales tax: now 6.5%, {since}")
     );
     assert_eq!(
         said!(Key::Settings, Settings, |it| it.wage = money("20"), it.wage = money("21")),
@@ -176,7 +176,7 @@ fn the_field_that_was_changed_since_and_what_stands_there() {
             |it| it.makes[0].units = crate::support::exact("14"),
             it.makes[0].units = crate::support::exact("15")
         ),
-        format!("Batch of 26 Nov 2026, Drinks to make: now 15, {since}")
+        format!("Batch of Nov 26, 2026, Drinks to make: now 15, {since}")
     );
     assert_eq!(
         said!(
@@ -312,7 +312,7 @@ fn what_a_step_was_done_to() {
     assert_eq!(said("Trim yield", Some(Key::Ingredient(ingredient_id(CARROTS)))), "Carrots");
     assert_eq!(said("Price of Carrots", Some(Key::Ingredient(ingredient_id(CARROTS)))), "");
     assert_eq!(said("Menu price", Some(Key::Offer(offer_id(1, 1)))), "Green, Small cup");
-    assert_eq!(said("Filled", Some(Key::Batch(day("2026-11-26")))), "Batch of 26 Nov 2026");
+    assert_eq!(said("Filled", Some(Key::Batch(day("2026-11-26")))), "Batch of Nov 26, 2026");
     assert_eq!(said("Paid", Some(Key::BuyingList)), "The buying list");
     assert_eq!(said("Tax rate", Some(Key::Settings)), "");
     assert_eq!(said("Remove packaging", Some(Key::Ingredient(ingredient_id(77)))), "", "it is gone");
@@ -322,11 +322,14 @@ fn what_a_step_was_done_to() {
 #[test]
 fn when_a_step_was_done() {
     let today = day("2026-11-26");
-    let said = |on: &str, hour, minute| words::moment(Date::from_text(on).unwrap(), hour, minute, today);
-    assert_eq!(said("2026-11-26", 10, 42), "10:42");
-    assert_eq!(said("2026-11-26", 0, 5), "0:05");
-    assert_eq!(said("2026-11-25", 17, 5), "Yesterday 17:05");
-    assert_eq!(said("2026-11-23", 17, 5), "23 Nov 17:05");
-    assert_eq!(said("2025-11-23", 17, 5), "23 Nov 2025");
-    assert_eq!(said("2026-11-27", 9, 0), "27 Nov 9:00", "a clock that was put back");
+    // A narrow space stands before AM, as in Intl.
+    let said = |on: &str, hour, minute| {
+        words::moment(Date::from_text(on).unwrap(), hour, minute, today).replace('\u{202f}', " ")
+    };
+    assert_eq!(said("2026-11-26", 10, 42), "10:42 AM");
+    assert_eq!(said("2026-11-26", 0, 5), "12:05 AM");
+    assert_eq!(said("2026-11-25", 17, 5), "Yesterday 5:05 PM");
+    assert_eq!(said("2026-11-23", 17, 5), "Nov 23 5:05 PM");
+    assert_eq!(said("2025-11-23", 17, 5), "Nov 23, 2025");
+    assert_eq!(said("2026-11-27", 9, 0), "Nov 27 9:00 AM", "a clock that was put back");
 }

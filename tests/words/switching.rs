@@ -214,7 +214,7 @@ fn what_it_costs_once_and_when_it_is_back() {
         let said = said::payback(&at("4").1, share(kept), money(once), sales, &speaker(System::Metric));
         (said.0, seen(said.1))
     };
-    // 150 % kept bring 42.00 more.
+    // 150% kept bring 42.00 more.
     let expected = |short: &str, long: &str| (short.to_string(), long.to_string());
     assert_eq!(
         back("1.5", "210", ENTERED),

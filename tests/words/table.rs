@@ -82,6 +82,10 @@ const SAY_INSTEAD: &[(&str, &str)] = &[
     ("whilst", "while"),
 ];
 
+/// Words of laws, which stand as they are there: the warning of untreated juice (21 CFR 101.17(g)),
+/// and names of allergens (Regulation (EU) No 1169/2011, Annex II).
+const OF_LAWS: [&str; 3] = ["WARNING: This product", "ulphites", "olluscs"];
+
 /// The longest sentence, in words.
 const LONGEST: usize = 18;
 
@@ -108,6 +112,10 @@ fn read(line: &str) -> String {
     text
 }
 
+fn of_a_law(text: &str) -> bool {
+    OF_LAWS.iter().any(|words| text.contains(words))
+}
+
 /// The sentences of a text, without those that are labels of fewer than five words.
 fn sentences(text: &str) -> Vec<&str> {
     let mut sentences = Vec::new();
@@ -125,7 +133,14 @@ fn sentences(text: &str) -> Vec<&str> {
     sentences.into_iter().map(str::trim).filter(|sentence| words(sentence).len() >= 5).collect()
 }
 
+/// The words of a sentence. What stands in parentheses, such as the name of a law, does not count.
 fn words(sentence: &str) -> Vec<&str> {
+    let (before, rest) = sentence.split_once('(').unwrap_or((sentence, ""));
+    let after = rest.rsplit_once(')').map_or("", |(_, after)| after);
+    [before, after].into_iter().flat_map(words_of).collect()
+}
+
+fn words_of(sentence: &str) -> Vec<&str> {
     let words = sentence.split(|sign: char| sign.is_whitespace() || matches!(sign, '-' | '/' | '–' | '—'));
     words.filter(|word| word.chars().any(char::is_alphanumeric)).collect()
 }
@@ -165,7 +180,7 @@ fn the_english_table_reads_at_grade_seven_or_below() {
 
 #[test]
 fn no_sentence_is_longer_than_eighteen_words() {
-    for text in texts("en-US") {
+    for text in texts("en-US").into_iter().filter(|text| !of_a_law(text)) {
         for sentence in sentences(&text) {
             assert!(words(sentence).len() <= LONGEST, "{} words: {sentence}", words(sentence).len());
         }
@@ -175,9 +190,9 @@ fn no_sentence_is_longer_than_eighteen_words() {
 #[test]
 fn words_that_have_plainer_ones_stand_in_no_text() {
     let mut found = Vec::new();
-    for text in texts("en-US") {
+    for text in texts("en-US").into_iter().filter(|text| !of_a_law(text)) {
         let bare = |text: &str| -> String {
-            let plain = text.to_lowercase();
+            let plain = text.to_lowercase().replace('’', "'");
             let signs = plain.chars().map(|sign| if sign.is_alphanumeric() || sign == '\'' { sign } else { ' ' });
             format!(" {} ", signs.collect::<String>().split_whitespace().collect::<Vec<_>>().join(" "))
         };

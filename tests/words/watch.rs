@@ -54,10 +54,10 @@ fn hangs(book: &Book) -> Exposure {
 #[test]
 fn how_many_sizes_prices_moved() {
     let said = |book: &Book, on: &str| words::watch::since(&followed(book, on), day(on));
-    // 3.00 leaves 72 % of a cost of 0.85, and 63 % of one of 1.10.
-    let one = "1 price changed since 2 Nov 2026. 2 drinks affected, 1 dropped below target.";
+    // 3.00 leaves 72% of a cost of 0.85, and 63% of one of 1.10.
+    let one = "1 price changed since Nov 2, 2026. 2 drinks affected, 1 dropped below target.";
     assert_eq!(said(&bar(None), "2026-11-02"), one);
-    let none = "No price has changed since 16 Nov 2026.";
+    let none = "No price has changed since Nov 16, 2026.";
     assert_eq!(said(&bar(None), "2026-11-16"), none);
     let mut cheaper = bar(None);
     let price = |price: &str, on: &str| Edit::SetPackPrice {
@@ -68,13 +68,13 @@ fn how_many_sizes_prices_moved() {
     };
     cheaper.apply(&price("1.20", "2026-11-20")).unwrap();
     let back =
-        "1 price changed since 16 Nov 2026. 2 drinks affected, none dropped below target. 1 drink is back on target.";
+        "1 price changed since Nov 16, 2026. 2 drinks affected, none dropped below target. 1 drink is back on target.";
     assert_eq!(said(&cheaper, "2026-11-16"), back);
     cheaper.apply(&Edit::Remove(brimwright::book::Key::Offer(offer_id(1, 1)))).unwrap();
-    let one = "1 price changed since 16 Nov 2026. 1 drink affected, none dropped below target.";
+    let one = "1 price changed since Nov 16, 2026. 1 drink affected, none dropped below target.";
     assert_eq!(said(&cheaper, "2026-11-16"), one);
     cheaper.apply(&Edit::Remove(brimwright::book::Key::Offer(offer_id(2, 1)))).unwrap();
-    assert_eq!(said(&cheaper, "2026-11-16"), "1 price changed since 16 Nov 2026. No drinks affected.");
+    assert_eq!(said(&cheaper, "2026-11-16"), "1 price changed since Nov 16, 2026. No drinks affected.");
 }
 
 #[test]
@@ -97,13 +97,13 @@ fn what_is_not_known_from_a_day() {
     let said = |on| words::watch::unknown(&followed(&book, on).unknown, day(on), &book);
     let names = "Invented ingredient 2, Invented bottle 1";
     let known = |names: &str, on: &str| format!("No price from {on} for {names}. Today’s price is used.");
-    assert_eq!(said("2026-11-02"), known(names, "2 Nov 2026"));
-    assert_eq!(said("2026-11-01"), known(&format!("Invented ingredient 1, {names}"), "1 Nov 2026"));
+    assert_eq!(said("2026-11-02"), known(names, "Nov 2, 2026"));
+    assert_eq!(said("2026-11-01"), known(&format!("Invented ingredient 1, {names}"), "Nov 1, 2026"));
     let goods = [1, 2, 2, 1, 2].map(|id| Goods::Ingredient(ingredient_id(id)));
     let four = "Invented ingredient 1, Invented ingredient 2, Invented ingredient 2 and 2 more";
-    assert_eq!(words::watch::unknown(&goods, day("2026-11-02"), &book), known(four, "2 Nov 2026"));
+    assert_eq!(words::watch::unknown(&goods, day("2026-11-02"), &book), known(four, "Nov 2, 2026"));
     assert_eq!(words::watch::unknown(&[], day("2026-11-02"), &book), "");
-    let ahead = "1 Jan 2027 is in the future. Choose today or an earlier day.";
+    let ahead = "Jan 1, 2027 is in the future. Choose today or an earlier day.";
     assert_eq!(words::watch::ahead(day("2027-01-01")), ahead);
 }
 
@@ -116,7 +116,7 @@ fn how_a_price_changed() {
             &speaker(System::UsCustomary),
         )
     };
-    let expected = ["+18.2 %", "\u{2212}10.0 %", "0.0 %"].map(spaced);
+    let expected = ["+18.2%", "\u{2212}10.0%", "0.0%"].map(spaced);
     assert_eq!([Some("0.1819"), Some("-0.1"), Some("0.0001")].map(said), expected);
     assert_eq!(said(None), "was free");
 }
@@ -142,9 +142,9 @@ fn the_biggest_cost_drivers() {
     // Half a litre of 2.00 and a bottle of 0.10, ten times. A tenth of 10.00 * 1.50 / 2.00.
     let other = "Not counted: Invented drink 2, Invented 500 mL 1 (no price yet).";
     let sold = bar(Some("10"));
-    let sentence = "Ingredients and packaging cost you $11.00 per week. Your biggest cost driver is Invented ingredient 1, at 90.9 %. If the price of Invented ingredient 1 goes up 10%, your profit drops by $0.75 per week.";
+    let sentence = "Ingredients and packaging cost you $11.00 per week. Your biggest cost driver is Invented ingredient 1, at 90.9%. If the price of Invented ingredient 1 goes up 10%, your profit drops by $0.75 per week.";
     assert_eq!(said(&sold), spaced(&format!("{sentence} {other}")));
-    let how = "Invented ingredient 1: drinks sold per week × its cost in each drink, plus waste, is $10.00. $10.00 ÷ $11.00 is 90.9\u{a0}%. The price is $1.50 of the $2.00 you pay per pack. 10% of $10.00 × $1.50 ÷ $2.00 is $0.75.";
+    let how = "Invented ingredient 1: drinks sold per week × its cost in each drink, plus waste, is $10.00. $10.00 ÷ $11.00 is 90.9%. The price is $1.50 of the $2.00 you pay per pack. 10% of $10.00 × $1.50 ÷ $2.00 is $0.75.";
     assert_eq!(working(&sold), how);
     let idle = |book: &Book| words::watch::idle(&hangs(book).idle, book);
     assert_eq!(idle(&sold), "Not used in any counted drink: Invented ingredient 2.");
@@ -201,7 +201,7 @@ fn what_changed_today_and_what_it_costs_a_week() {
     let changed = Changed { goods: juice, before: money("1"), after: money("1.5"), share: Some(share("0.5")) };
     let change = ChangedOn { pack: pack_id(1), changed, heard: None };
     let said = spaced(&words::watch::changed(&change, &book, &speaker(System::UsCustomary)));
-    assert_eq!(said.replace("1\u{a0}L", "1 L"), spaced("1 L: was $1.00, now $1.50, +50.0 %"));
+    assert_eq!(said.replace("1\u{a0}L", "1 L"), spaced("1 L: was $1.00, now $1.50, +50.0%"));
 
     let cost = |more: &str, counted, unknown| WeeklyCost { more: money(more), counted, unknown, without_cost: 0 };
     let said = |cost| words::watch::weekly_cost(cost, &speaker(System::UsCustomary));

@@ -42,23 +42,23 @@ fn a_line_from_the_drink_back_to_the_pack() {
     );
     assert_eq!(
         text(&book, large(OfOffer::ToUse(line_id(1)))),
-        "Apples, pressed, amount needed: 15.5 fl oz. 14.7 fl oz in the drink ÷ 95 % kept after loss = 15.5 fl oz.
+        "Apples, pressed, amount needed: 15.5 fl oz. 14.7 fl oz in the drink ÷ 95% kept after loss = 15.5 fl oz.
   Apples, pressed, in the drink: 14.7 fl oz. See its own math.
-  Kept after loss: 95 %. The whole 100 % − Press or pour loss 5 % = 95 %.
-    The whole: 100 %. All of the amount.
-    Press or pour loss: 5 %. Entered in Apple ginger.
+  Kept after loss: 95%. The whole 100% − Press or pour loss 5% = 95%.
+    The whole: 100%. All of the amount.
+    Press or pour loss: 5%. Entered in Apple ginger.
 "
     );
     // 15.4955 fl oz * 29.5735 mL * 1.048 = 1.05877 lb; / 0.65 / 0.9 = 1.80987 lb; * 38 / 40.
     assert_eq!(
         text(&book, large(OfOffer::LineCost(line_id(1)))),
         "Apples: $1.719. 1.81 lb from a 40 lb pack at $38.00 = $1.719.
-  Apples, as purchased: 1.81 lb. 1.06 lb of juice ÷ 65 % juice yield ÷ 90 % trim yield = 1.81 lb as purchased.
+  Apples, as purchased: 1.81 lb. 1.06 lb of juice ÷ 65% juice yield ÷ 90% trim yield = 1.81 lb as purchased.
     Apples, pressed, weight: 1.06 lb. 15.5 fl oz of juice at 1.048 g/mL = 1.06 lb.
       Apples, pressed, amount needed: 15.5 fl oz. See its own math.
       Apples, juice density: 1.048 g/mL. Entered in Apples.
-    Apples, juice yield: 65 %. Entered in Apples.
-    Apples, trim yield: 90 %. Entered in Apples.
+    Apples, juice yield: 65%. Entered in Apples.
+    Apples, trim yield: 90%. Entered in Apples.
   Apples, case price: $38.00. Entered in Apples.
   Apples, pack size: 40 lb. Entered in Apples.
 "
@@ -80,9 +80,9 @@ fn how_full_and_how_many_times_the_recipe() {
         text(&book, Shown::Poured(container_id(1))),
         "Fill: 15.2 fl oz. 16.0 fl oz brimful − 0.80 fl oz headspace = 15.2 fl oz.
   Brimful capacity: 16.0 fl oz. See its own math.
-  Headspace: 0.80 fl oz. 16.0 fl oz brimful × 5 % = 0.80 fl oz.
+  Headspace: 0.80 fl oz. 16.0 fl oz brimful × 5% = 0.80 fl oz.
     Brimful capacity: 16.0 fl oz. See its own math.
-    Headspace share: 5 %. Entered in Large.
+    Headspace share: 5%. Entered in Large.
 "
     );
     assert_eq!(
@@ -137,10 +137,7 @@ fn a_cost_from_its_parts() {
 "
     );
     // 3.36081 * 4 / 96.
-    assert_eq!(
-        said(OfOffer::Part(Part::Unsold)),
-        "Waste: $0.14. $3.361 per drink made × 4 % waste ÷ 96 % sold = $0.14."
-    );
+    assert_eq!(said(OfOffer::Part(Part::Unsold)), "Waste: $0.14. $3.361 per drink made × 4% waste ÷ 96% sold = $0.14.");
 }
 
 #[test]
@@ -149,23 +146,23 @@ fn a_price_from_the_cost() {
     // 3.60085 / (1 - 0.4 - 0.1 - 0.029 * 1.08) = 7.68295; * 1.08 = 8.29759.
     assert_eq!(
         text(&book, large(OfOffer::TargetWithoutTax)),
-        "Target before tax: $7.683. $3.601 to cover ÷ 46.9 % of the price = $7.683.
+        "Target before tax: $7.683. $3.601 to cover ÷ 46.9% of the price = $7.683.
   Costs to cover: $3.601. Full cost $3.501 + Fee per transaction $0.10 = $3.601.
     Full cost: $3.501. See its own math.
     Fee per transaction: $0.10. Entered in Book.
-  Share for costs: 46.9 %. The whole 100 % − Target margin 40 % − Commission share 10 % − Taxed card fee 3.1 % = 46.9 %.
-    The whole: 100 %. All of the amount.
-    Target margin: 40 %. Entered in Book.
-    Commission share: 10 %. Entered in Book.
-    Taxed card fee: 3.1 %. 2.9 % card fee × 108 % price and tax = 3.1 % of the price.
-      Card fee share: 2.9 %. Entered in Book.
-      Price and tax: 108 %. 100 % + 8 % tax = 108 %.
-        The whole: 100 %. All of the amount.
-        Sales tax: 8 %. Entered in Book.
+  Share for costs: 46.9%. The whole 100% − Target margin 40% − Commission share 10% − Taxed card fee 3.1% = 46.9%.
+    The whole: 100%. All of the amount.
+    Target margin: 40%. Entered in Book.
+    Commission share: 10%. Entered in Book.
+    Taxed card fee: 3.1%. 2.9% card fee × 108% price and tax = 3.1% of the price.
+      Card fee share: 2.9%. Entered in Book.
+      Price and tax: 108%. 100% + 8% tax = 108%.
+        The whole: 100%. All of the amount.
+        Sales tax: 8%. Entered in Book.
 "
     );
     let said = |of| first(&book, large(of));
-    assert_eq!(said(OfOffer::Exact), "Exact target price: $8.298. $7.683 before tax × 108 % = $8.298.");
+    assert_eq!(said(OfOffer::Exact), "Exact target price: $8.298. $7.683 before tax × 108% = $8.298.");
     assert_eq!(said(OfOffer::Suggested), "Suggested price: $8.50. $8.298 rounded up to your price endings = $8.50.");
 }
 
@@ -173,22 +170,22 @@ fn a_price_from_the_cost() {
 fn what_a_price_brings() {
     let book = juice_bar();
     let said = |of| first(&book, large(OfOffer::At(AtPrice::Asked, of)));
-    // 8 / 1.08 = 7.40741; 8 * 0.029 + 0.10 + 0.74074 = 1.07274; 2.83382 are left, 38.26 %.
-    assert_eq!(said(OfPrice::WithoutTax), "Price before tax: $7.407. $8.00 with tax ÷ 108 % = $7.407 before tax.");
+    // 8 / 1.08 = 7.40741; 8 * 0.029 + 0.10 + 0.74074 = 1.07274; 2.83382 are left, 38.26%.
+    assert_eq!(said(OfPrice::WithoutTax), "Price before tax: $7.407. $8.00 with tax ÷ 108% = $7.407 before tax.");
     assert_eq!(said(OfPrice::CustomerPays), "Customer pays: $8.00. Nothing is added to the menu price: $8.00.");
     assert_eq!(
         text(&book, large(OfOffer::At(AtPrice::Asked, OfPrice::Fees))),
         "Fees: $1.073. Card fee $0.232 + Fee per transaction $0.10 + Delivery app commission $0.741 = $1.073.
-  Card fee: $0.232. 2.9 % of the $8.00 the customer pays = $0.232.
+  Card fee: $0.232. 2.9% of the $8.00 the customer pays = $0.232.
     Customer pays: $8.00. See its own math.
-    Card fee share: 2.9 %. Entered in Book.
+    Card fee share: 2.9%. Entered in Book.
   Fee per transaction: $0.10. Entered in Book.
-  Delivery app commission: $0.741. 10 % of the $7.407 price before tax = $0.741.
+  Delivery app commission: $0.741. 10% of the $7.407 price before tax = $0.741.
     Price before tax: $7.407. See its own math.
-    Commission share: 10 %. Entered in Book.
+    Commission share: 10%. Entered in Book.
 "
     );
-    assert_eq!(said(OfPrice::Margin), "Margin: 38.3 %. $2.834 margin ÷ $7.407 before tax = 38.3 %.");
+    assert_eq!(said(OfPrice::Margin), "Margin: 38.3%. $2.834 margin ÷ $7.407 before tax = 38.3%.");
     assert_eq!(
         said(OfPrice::Contribution),
         "Profit per drink: $2.834. Price before tax $7.407 − Full cost $3.501 − Fees $1.073 = $2.834."
@@ -207,10 +204,10 @@ fn a_size_among_the_others() {
     // 8 / 15.2 against 6.5 / 11.4.
     assert_eq!(
         said(OfSize::AgainstSmallest),
-        "Versus smallest size: 92.3 %. $0.526 ÷ $0.57 for the smallest size = 92.3 %."
+        "Versus smallest size: 92.3%. $0.526 ÷ $0.57 for the smallest size = 92.3%."
     );
     assert_eq!(said(OfSize::ExtraPrice), "Extra price: $1.50. $8.00 − $6.50 for the next smaller size = $1.50.");
-    assert_eq!(said(OfSize::Kept), "Extra price kept: 51.1 %. $0.709 more profit ÷ $1.389 more before tax = 51.1 %.");
+    assert_eq!(said(OfSize::Kept), "Extra price kept: 51.1%. $0.709 more profit ÷ $1.389 more before tax = 51.1%.");
 }
 
 #[test]
@@ -233,24 +230,24 @@ fn steps_ice_air_and_a_top_up() {
     );
     assert_eq!(
         text(&book, large(OfOffer::Written(line_id(1)))),
-        "Bananas, trimmed, volume with air: 133 mL. 121 mL × 110 % with air = 133 mL.
+        "Bananas, trimmed, volume with air: 133 mL. 121 mL × 110% with air = 133 mL.
   Bananas, trimmed, volume: 121 mL. 115 g at 0.95 g/mL = 121 mL.
-    Bananas, trimmed, weight: 115 g. 1 ea at 180 g per piece × 64 % yield = 115 g.
+    Bananas, trimmed, weight: 115 g. 1 ea at 180 g per piece × 64% yield = 115 g.
       Bananas, trimmed, in the recipe: 1 ea. Entered in Banana oat.
       Bananas, piece weight: 180 g. Entered in Bananas.
-      Bananas, trim yield: 64 %. Entered in Bananas.
+      Bananas, trim yield: 64%. Entered in Bananas.
     Bananas, density: 0.95 g/mL. Entered in Bananas.
-  Volume with air: 110 %. 100 % + 10 % air = 110 %.
-    The whole: 100 %. All of the amount.
-    Air from blending: 10 %. Entered in Banana oat.
+  Volume with air: 110%. 100% + 10% air = 110%.
+    The whole: 100%. All of the amount.
+    Air from blending: 10%. Entered in Banana oat.
 "
     );
     assert_eq!(
         text(&book, large(OfOffer::LineCost(line_id(3)))),
         "Ice: $0.01. 32 g from a 10 kg pack at $3.00 = $0.01.
-  Ice, as purchased, weight: 32 g. 58 mL of cubes × 60 % solid ice × 0.917 g/mL = 32 g.
+  Ice, as purchased, weight: 32 g. 58 mL of cubes × 60% solid ice × 0.917 g/mL = 32 g.
     Ice, as purchased, amount needed: 58 mL. See its own math.
-    Ice, solid ice per scoop: 60 %. Entered in Banana oat.
+    Ice, solid ice per scoop: 60%. Entered in Banana oat.
     Ice density: 0.917 g/mL. Ice at 0 °C weighs 0.917 grams per milliliter (IAPWS R10-06).
   Ice, case price: $3.00. Entered in Ice.
   Ice, pack size: 10 kg. Entered in Ice.
@@ -331,7 +328,7 @@ fn packs_by_tier_and_by_the_piece() {
     assert_eq!(
         usable(2, Stage::SoakedOrBrewed, "1 kg"),
         "Oats, soaked or brewed, cost: $0.96. 400 g from a 5 kg pack at $12.00 = $0.96.
-  Oats, as purchased: 400 g. 1 kg ÷ 250 % soaked or brewed weight = 400 g as purchased."
+  Oats, as purchased: 400 g. 1 kg ÷ 250% soaked or brewed weight = 400 g as purchased."
     );
 }
 

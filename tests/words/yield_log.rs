@@ -31,29 +31,29 @@ fn a_mean_and_its_interval() {
         (words::mean(&summary, &speaker(System::UsCustomary)), words::interval(&summary, &speaker(System::UsCustomary)))
     };
     let expected = |mean: &str, interval: &str| (spaced(mean), spaced(interval));
-    assert_eq!(said(&["90"]), expected("90.0 % from 1 weighing", "unknown until you weigh again"));
-    let alike = expected("90.0 % from 2 weighings", "none: all weighings match");
+    assert_eq!(said(&["90"]), expected("90.0% from 1 weighing", "unknown until you weigh again"));
+    let alike = expected("90.0% from 2 weighings", "none: all weighings match");
     assert_eq!(said(&["90", "90"]), alike);
     // scipy.stats.t.interval(0.95, 2, 0.9, 0.02 / sqrt(3)): 0.850317 to 0.949683.
-    assert_eq!(said(&["88", "90", "92"]), expected("90.0 % from 3 weighings", "85.0 % to 95.0 %"));
+    assert_eq!(said(&["88", "90", "92"]), expected("90.0% from 3 weighings", "85.0% to 95.0%"));
     // 0.27 to 1.53 and -0.11 to 0.19: no yield is beyond all and nothing.
-    assert_eq!(said(&["85", "95"]), expected("90.0 % from 2 weighings", "26.5 % to 100.0 %"));
-    assert_eq!(said(&["3", "5"]), expected("4.0 % from 2 weighings", "0.0 % to 16.7 %"));
+    assert_eq!(said(&["85", "95"]), expected("90.0% from 2 weighings", "26.5% to 100.0%"));
+    assert_eq!(said(&["3", "5"]), expected("4.0% from 2 weighings", "0.0% to 16.7%"));
 }
 
 #[test]
 fn how_a_mean_came_about() {
     let said = |grams: &[&str]| words::how(&trimmed(grams), &speaker(System::UsCustomary));
-    let mean = "Average: 88.0 % + 90.0 % + 92.0 %, divided by 3, is 90.0 %. As one batch, where large batches count for more, the yield is 90.0 %.";
-    let spread = "Weighings lie about 2.0 % from the average (standard deviation). Student’s t with 2 degrees of freedom, times that over the square root of 3, is 5.0 %. The likely range goes that far to each side. In 95 of 100 cases, such a range includes the true average.";
+    let mean = "Average: 88.0% + 90.0% + 92.0%, divided by 3, is 90.0%. As one batch, where large batches count for more, the yield is 90.0%.";
+    let spread = "Weighings lie about 2.0% from the average (standard deviation). Student’s t with 2 degrees of freedom, times that over the square root of 3, is 5.0%. The likely range goes that far to each side. In 95 of 100 cases, such a range includes the true average.";
     assert_eq!(said(&["88", "90", "92"]), spaced(&format!("{mean} {spread}")));
     let more = said(&["88", "90", "92", "90", "90"]);
-    assert!(more.starts_with(&spaced("Average: 88.0 % + 90.0 % + 92.0 % and 2 more, divided by 5, is")), "{more}");
+    assert!(more.starts_with(&spaced("Average: 88.0% + 90.0% + 92.0% and 2 more, divided by 5, is")), "{more}");
     let wide = said(&["85", "95"]);
-    let beyond = "Student’s t with 1 degree of freedom, times that over the square root of 2, is 63.5 %. The likely range goes that far to each side. In 95 of 100 cases, such a range includes the true average. No yield is under 0 % or over 100 %, so the range ends there. Weigh more often.";
+    let beyond = "Student’s t with 1 degree of freedom, times that over the square root of 2, is 63.5%. The likely range goes that far to each side. In 95 of 100 cases, such a range includes the true average. No yield is under 0% or over 100%, so the range ends there. Weigh more often.";
     assert!(wide.ends_with(&spaced(beyond)), "{wide}");
     let alike = said(&["90", "90"]);
-    assert!(alike.ends_with(&spaced("where large batches count for more, the yield is 90.0 %.")), "{alike}");
+    assert!(alike.ends_with(&spaced("where large batches count for more, the yield is 90.0%.")), "{alike}");
     let one = "One weighing shows no spread. Weigh again.";
     assert_eq!(said(&["90"]), one);
 }
@@ -62,7 +62,7 @@ fn how_a_mean_came_about() {
 fn what_stands_apart() {
     let said = |grams: &[&str]| words::outlier(&trimmed(grams), &speaker(System::UsCustomary));
     // G 2.041 by scipy.stats, limit 1.887 (tests/reference/data/yield_log.csv).
-    let apart = "The weighing of 7 Nov 2026 looks unusual. Its yield of 30.0 % is 2.04 standard deviations from the average. For 6 weighings, the limit is 1.89 in 95 of 100 cases (Grubbs’ test). Check for a typing slip, another press or other fruit. Weigh again, then correct the entry if needed. It counts until you change it.";
+    let apart = "The weighing of Nov 7, 2026 looks unusual. Its yield of 30.0% is 2.04 standard deviations from the average. For 6 weighings, the limit is 1.89 in 95 of 100 cases (Grubbs’ test). Check for a typing slip, another press or other fruit. Weigh again, then correct the entry if needed. It counts until you change it.";
     assert_eq!(said(&["90", "91", "89", "90", "90", "30"]), spaced(apart));
     assert_eq!(said(&["90", "91", "89", "90", "90", "88"]), "");
     assert_eq!(said(&["90", "30"]), "");
@@ -91,10 +91,10 @@ fn what_a_weighing_does_not_tell() {
 fn what_can_be_adopted() {
     let said =
         |step, now: Option<&str>| words::proposal(step, share("0.891"), now.map(share), &speaker(System::UsCustomary));
-    assert_eq!(said(Step::Trim, Some("0.89")), spaced("Trim yield: 89.1 %, now 89.0 %"));
-    assert_eq!(said(Step::Trim, None), spaced("Trim yield: 89.1 %, none now"));
-    assert_eq!(said(Step::Press, Some("0.89")), spaced("Juice yield: 89.1 %, now 89.0 %"));
-    assert_eq!(said(Step::Press, None), spaced("Juice yield: 89.1 %, none now"));
+    assert_eq!(said(Step::Trim, Some("0.89")), spaced("Trim yield: 89.1%, now 89.0%"));
+    assert_eq!(said(Step::Trim, None), spaced("Trim yield: 89.1%, none now"));
+    assert_eq!(said(Step::Press, Some("0.89")), spaced("Juice yield: 89.1%, now 89.0%"));
+    assert_eq!(said(Step::Press, None), spaced("Juice yield: 89.1%, none now"));
     let moved = OfferChange { offer: offer_id(1, 1), before: None, after: None };
     assert_eq!(words::would_move(&[moved, moved]), "2 drinks would be affected, none would drop below target.");
     assert_eq!(words::would_move(&[]), "No drinks would be affected.");

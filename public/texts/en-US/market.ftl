@@ -303,7 +303,7 @@ price-not-saved = { $name }: this pack is no longer in your book, so its price i
 after-shopping = After shopping
 finish-list = Finish this list
 finish-buying-list = Finish buying list
-nothing-bought = No item is marked as bought, so your stock stays the same.
+nothing-bought = You checked off no items, so your stock stays the same.
 bought-added = { $items ->
     [one] 1 item you bought is added to your stock.
    *[other] { $items } items you bought are added to your stock.

@@ -81,9 +81,9 @@ fn a_damaged_record_is_told_with_all_that_hangs_on_it() {
             "Line 4, ingredient “Invented ingredient 2”: Damaged. Add this again.",
             "Line 7, drink “Invented drink 2”: Left out. Lost: ingredient “Invented ingredient 2”. Add that first, then this.",
             "Line 9, size “Invented drink 2, Invented 250 mL 1”: Left out. Lost: drink “Invented drink 2”. Add that first, then this.",
-            "Line 10, week of 23 Nov 2026: 1 line is left out. What the line names is lost.",
+            "Line 10, week of Nov 23, 2026: 1 line is left out. What the line names is lost.",
             "Line 11, scenario “Invented menu 1”: 1 line is left out. What the line names is lost.",
-            "Line 12, batch of 27 Nov 2026: 1 line is left out. What the line names is lost.",
+            "Line 12, batch of Nov 27, 2026: 1 line is left out. What the line names is lost.",
             "Line 13, buying list: 1 line is left out. What the line names is lost.",
         ]
     );
@@ -131,7 +131,7 @@ fn what_does_not_hold_is_told() {
             "Line 14, ingredient “Invented ingredient 3”: Left out. Trim yield: must be above 0% and at most 100%. Type 90 if 90% is left.",
             "Line 15: A damaged entry has no name. Compare this book with your last copy.",
             "Line 16, ingredient: Damaged. Add this again.",
-            "Line 18, week of 16 Nov 2026: 2 lines are left out. What the lines name is lost.",
+            "Line 18, week of Nov 16, 2026: 2 lines are left out. What the lines name is lost.",
             "Line 19, drink “Invented drink 7”: Left out. Lost: ingredient. Add that first, then this.",
         ]
     );

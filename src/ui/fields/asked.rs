@@ -147,9 +147,7 @@ impl Asked {
         match (figure, self.asks.kind) {
             (Figure::Number(number), Kind::Price) => state.money(crate::foundation::measure::Money::from_major(number)),
             (Figure::Number(number), Kind::Density) => format!("{}\u{a0}g/mL", state.number(number)),
-            (Figure::Number(number), Kind::TrimYield | Kind::Yield | Kind::Tax) => {
-                format!("{}\u{a0}%", state.number(number))
-            }
+            (Figure::Number(number), Kind::TrimYield | Kind::Yield | Kind::Tax) => state.percentage(number),
             (figure, _) => self.typed(figure),
         }
     }

@@ -49,6 +49,11 @@ impl AppState {
         self.speaker.get().percent(share)
     }
 
+    /// A number of percent, all digits: "12.5%".
+    pub fn percentage(self, number: Exact) -> String {
+        self.speaker.get().percentage(number, 0)
+    }
+
     /// A share as a percentage without its sign, all digits: what a field shows.
     pub fn plain_percent(self, share: Share) -> String {
         self.speaker.get().plain_percent(share)

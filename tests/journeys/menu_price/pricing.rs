@@ -28,8 +28,8 @@ async fn is_marked(journey: &Journey, state: &str) {
     journey.expect_lines(By::Text(state), &[state]).await;
 }
 
-/// Tax of 8 % added at the till, so that R is the menu price; a fee of 2.9 % and 0.10; 18.00 an
-/// hour; 0.40 overhead; 3 % thrown away.
+/// Tax of 8% added at the till, so that R is the menu price; a fee of 2.9% and 0.10; 18.00 an
+/// hour; 0.40 overhead; 3% thrown away.
 pub async fn with_tax_at_the_till(journey: &Journey) {
     journey.click(By::Text(say!(first::book))).await;
     journey.enter(By::Label(say!(common::name)), "Two Gates, invented").await;
@@ -61,32 +61,32 @@ pub async fn with_tax_at_the_till(journey: &Journey) {
     // 3/97 of 1.525070 + 0.61 + 0.375 + 0.40 = 2.910070.
     let costs: [&[&str]; 13] = [
         &[say!(drinks::part), say!(common::cost), say!(drinks::share)],
-        &[say!(drinks::ingredients), "$1.525", "50.8 %"],
+        &[say!(drinks::ingredients), "$1.525", "50.8%"],
         &["Apples", "$0.786", ""],
         &["Carrots", "$0.446", ""],
         &["Ginger", "$0.086", ""],
         &["Lemons", "$0.207", ""],
-        &[say!(drinks::packaging), "$0.610", "20.3 %"],
+        &[say!(drinks::packaging), "$0.610", "20.3%"],
         &["Bottle, 12 fl oz", "$0.525", ""],
         &["Cap, 38 mm", "$0.085", ""],
-        &[say!(drinks::labor), "$0.375", "12.5 %"],
-        &[say!(drinks::overhead), "$0.400", "13.3 %"],
-        &[say!(drinks::waste), "$0.090", "3.0 %"],
+        &[say!(drinks::labor), "$0.375", "12.5%"],
+        &[say!(drinks::overhead), "$0.400", "13.3%"],
+        &[say!(drinks::waste), "$0.090", "3.0%"],
         &[&say!(drinks::one_drink, container = "12 fl oz"), "$3.000", ""],
     ];
     journey.expect_rows(say!(drinks::cost_breakdown), &costs).await;
-    let biggest = say!(drinks::biggest_cost, part = say!(drinks::ingredients), share = "50.8 %");
+    let biggest = say!(drinks::biggest_cost, part = say!(drinks::ingredients), share = "50.8%");
     journey.wait_for_text(&biggest).await;
     // Goods with what is thrown away of them: (1.525070 + 0.61) / 0.97 = 2.201103, / 0.35 = 6.28886.
     // Up to 6.50: 1 - 2.201103 / 6.5 = 0.66137.
-    journey.wait_for_text(&suggested("$6.50", "66.1 %", "$6.289")).await;
+    journey.wait_for_text(&suggested("$6.50", "66.1%", "$6.289")).await;
     let none = say!(drinks::none);
-    journey.expect_figures(say!(drinks::price), &price(none, "65.0 %", none, none)).await;
+    journey.expect_figures(say!(drinks::price), &price(none, "65.0%", none, none)).await;
     is_marked(journey, say!(first::no_price_yet)).await;
     journey.click(By::Text(&say!(drinks::set_price, price = "$6.50"))).await;
     journey.expect_value(By::Label(say!(drinks::menu_price)), "6.50").await;
     // Left: 6.5 - 0.029 * 6.5 * 1.08 - 0.10 - 3.000072 = 3.19635. Paid: 6.5 * 1.08.
-    journey.expect_figures(say!(drinks::price), &price("66.1 %", "65.0 %", "$3.20", "$7.02")).await;
+    journey.expect_figures(say!(drinks::price), &price("66.1%", "65.0%", "$3.20", "$7.02")).await;
     is_marked(journey, say!(first::on_target)).await;
     journey.wait_for_text_gone(&say!(drinks::set_price, price = "")).await;
     journey.screenshot("size").await;
@@ -105,25 +105,25 @@ pub async fn with_tax_at_the_till(journey: &Journey) {
     journey.expect_rows(say!(drinks::recipe), &amounts).await;
     let costs: [&[&str]; 13] = [
         &[say!(drinks::part), say!(common::cost), say!(drinks::share)],
-        &[say!(drinks::ingredients), "$2.011", "57.2 %"],
+        &[say!(drinks::ingredients), "$2.011", "57.2%"],
         &["Apples", "$1.075", ""],
         &["Carrots", "$0.611", ""],
         &["Ginger", "$0.118", ""],
         &["Lemons", "$0.207", ""],
-        &[say!(drinks::packaging), "$0.625", "17.8 %"],
+        &[say!(drinks::packaging), "$0.625", "17.8%"],
         &["Bottle, 16 fl oz", "$0.540", ""],
         &["Cap, 38 mm", "$0.085", ""],
-        &[say!(drinks::labor), "$0.375", "10.7 %"],
-        &[say!(drinks::overhead), "$0.400", "11.4 %"],
-        &[say!(drinks::waste), "$0.106", "3.0 %"],
+        &[say!(drinks::labor), "$0.375", "10.7%"],
+        &[say!(drinks::overhead), "$0.400", "11.4%"],
+        &[say!(drinks::waste), "$0.106", "3.0%"],
         &[&say!(drinks::one_drink, container = "16 fl oz"), "$3.517", ""],
     ];
     journey.expect_rows(say!(drinks::cost_breakdown), &costs).await;
     // 2.717850 / 0.35 = 7.76529, up to 7.95: 1 - 2.717850 / 7.95 = 0.65813.
-    journey.wait_for_text(&suggested("$7.95", "65.8 %", "$7.765")).await;
+    journey.wait_for_text(&suggested("$7.95", "65.8%", "$7.765")).await;
     journey.click(By::Text(&say!(drinks::set_price, price = "$7.95"))).await;
     // 7.95 - 0.029 * 8.586 - 0.10 - 3.516820 = 4.08419; 7.95 * 1.08 = 8.586.
-    journey.expect_figures(say!(drinks::price), &price("65.8 %", "65.0 %", "$4.08", "$8.59")).await;
+    journey.expect_figures(say!(drinks::price), &price("65.8%", "65.0%", "$4.08", "$8.59")).await;
 }
 
 /// The same prices with the tax inside: R is the price over 1.08, so less is left.
@@ -132,32 +132,32 @@ pub async fn with_tax_inside(journey: &Journey) {
     journey.choose(By::Label(say!(book::sales_tax)), say!(drinks::tax_included)).await;
     open_size(journey, "12 fl oz").await;
     // R = 6.5 / 1.08 = 6.018519: 1 - 2.201103 / R = 0.63428; left R - 0.029 * 6.5 - 0.10 - 3.000072.
-    journey.expect_figures(say!(drinks::price), &price("63.4 %", "65.0 %", "$2.73", "$6.50")).await;
+    journey.expect_figures(say!(drinks::price), &price("63.4%", "65.0%", "$2.73", "$6.50")).await;
     is_marked(journey, say!(first::below_target)).await;
     // 6.28886 * 1.08 = 6.79197, up to 6.95: R 6.435185, 1 - 2.201103 / R = 0.65796.
-    journey.wait_for_text(&suggested("$6.95", "65.8 %", "$6.792")).await;
+    journey.wait_for_text(&suggested("$6.95", "65.8%", "$6.792")).await;
     open_size(journey, "16 fl oz").await;
     // R = 7.361111: 1 - 2.717850 / R = 0.63078; R - 0.029 * 7.95 - 0.10 - 3.516820 = 3.51374.
-    journey.expect_figures(say!(drinks::price), &price("63.1 %", "65.0 %", "$3.51", "$7.95")).await;
+    journey.expect_figures(say!(drinks::price), &price("63.1%", "65.0%", "$3.51", "$7.95")).await;
     // 7.76529 * 1.08 = 8.38651, up to 8.50: R 7.870370, 1 - 2.717850 / R = 0.65467.
-    journey.wait_for_text(&suggested("$8.50", "65.5 %", "$8.387")).await;
+    journey.wait_for_text(&suggested("$8.50", "65.5%", "$8.387")).await;
 }
 
-/// A target of 40 % that covers everything: the price must bear the fees too.
+/// A target of 40% that covers everything: the price must bear the fees too.
 pub async fn covering_everything(journey: &Journey) {
     journey.click(By::Text(say!(first::book))).await;
     journey.choose(By::Label(say!(book::margin_figured_on)), say!(drinks::on_all_costs)).await;
     journey.enter(By::Label(say!(drinks::target_margin)), "40").await;
     open_size(journey, "12 fl oz").await;
     // Margin is now what is left over R: 2.729947 / 6.018519 = 0.45359.
-    journey.expect_figures(say!(drinks::price), &price("45.4 %", "40.0 %", "$2.73", "$6.50")).await;
+    journey.expect_figures(say!(drinks::price), &price("45.4%", "40.0%", "$2.73", "$6.50")).await;
     // (3.000072 + 0.10) / (1 - 0.4 - 0.029 * 1.08) = 5.45081 * 1.08 = 5.88687, up to 5.95: R
     // 5.509259, (R - 0.029 * 5.95 - 0.10 - 3.000072) / R = 0.40598.
-    journey.wait_for_text(&suggested("$5.95", "40.6 %", "$5.887")).await;
+    journey.wait_for_text(&suggested("$5.95", "40.6%", "$5.887")).await;
     open_size(journey, "16 fl oz").await;
     // 3.513741 / 7.361111 = 0.47734. (3.516820 + 0.10) / 0.56868 * 1.08 = 6.86878, up to 6.95.
-    journey.expect_figures(say!(drinks::price), &price("47.7 %", "40.0 %", "$3.51", "$7.95")).await;
-    journey.wait_for_text(&suggested("$6.95", "40.7 %", "$6.869")).await;
+    journey.expect_figures(say!(drinks::price), &price("47.7%", "40.0%", "$3.51", "$7.95")).await;
+    journey.wait_for_text(&suggested("$6.95", "40.7%", "$6.869")).await;
 }
 
 /// The figures beside a menu price.

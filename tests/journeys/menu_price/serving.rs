@@ -19,7 +19,7 @@ pub async fn sizes_side_by_side(journey: &Journey) {
         &[say!(sales::price), "$6.50", "$7.95"],
         &[say!(common::cost), "$3.00", "$3.52"],
         &[say!(sales::profit_per_drink), "$2.73", "$3.51"],
-        &[say!(common::margin), "45.4 %", "47.7 %"],
+        &[say!(common::margin), "45.4%", "47.7%"],
         &[say!(sales::profit_per_labor_minute), "$2.18", "$2.81"],
         &[say!(sales::suggested_price), "$5.95", "$6.95"],
         &[say!(sales::target), say!(first::on_target), say!(first::on_target)],
@@ -29,7 +29,7 @@ pub async fn sizes_side_by_side(journey: &Journey) {
     let whole = [
         say!(sales::price_rises, small = "12 fl oz", large = "16 fl oz", by = "$1.45"),
         say!(sales::cost_rises, by = "$0.52"),
-        say!(sales::you_keep, share = "58.4 %"),
+        say!(sales::you_keep, share = "58.4%"),
     ];
     journey.wait_for_text(&whole.join(" ")).await;
     // As on the pages of the sizes.
@@ -46,9 +46,9 @@ pub async fn sizes_side_by_side(journey: &Journey) {
     let biggest = say!(
         sales::biggest_cost_in_two,
         part = say!(drinks::ingredients),
-        share = "50.8 %",
+        share = "50.8%",
         size = "12 fl oz",
-        other_share = "57.2 %",
+        other_share = "57.2%",
         other = "16 fl oz"
     );
     journey.wait_for_text(&biggest).await;
@@ -58,7 +58,7 @@ pub async fn sizes_side_by_side(journey: &Journey) {
         &[say!(sales::price), "$0.542", "$0.492"],
         &[say!(common::cost), "$0.250", "$0.218"],
         &[say!(sales::profit), "$0.227", "$0.218"],
-        &[say!(sales::price_against_smallest), say!(sales::smallest), "90.9 %"],
+        &[say!(sales::price_against_smallest), say!(sales::smallest), "90.9%"],
     ];
     journey.expect_rows(&say!(sales::per_volume, volume = "fl oz"), &per_ounce).await;
     let pays = say!(sales::pays_most_and_least, most = "12 fl oz", high = "$0.542", least = "16 fl oz", low = "$0.492");
@@ -69,7 +69,7 @@ pub async fn sizes_side_by_side(journey: &Journey) {
         &*name,
         &say!(sales::price_up, by = "$1.45"),
         &say!(sales::cost_up, by = "$0.52"),
-        &say!(sales::you_keep, share = "58.4 %"),
+        &say!(sales::you_keep, share = "58.4%"),
     ];
     journey.expect_lines(By::Item(&name), &[&step.join(" ")]).await;
     journey.screenshot("side_by_side").await;

@@ -281,7 +281,7 @@ fn of_a_visit_that_goes_back_in_part_the_rest_is_told() {
 fn at_the_counter_undo_goes_over_batches_and_counts_only() {
     let storage = storage();
     let tab = Tab::open(&storage, 1);
-    tab.apply("Batch of 26 Nov 2026", &Edit::Put(Record::Batch(batch("2026-11-26", &[(1, 1, "12")]))));
+    tab.apply("Batch of Nov 26, 2026", &Edit::Put(Record::Batch(batch("2026-11-26", &[(1, 1, "12")]))));
     tab.price("31");
     let edit = carrot(&tab.book.borrow(), |it| {
         let (amount, day) = (crate::support::amount("12 lb"), crate::support::day("2026-11-26"));
@@ -296,10 +296,10 @@ fn at_the_counter_undo_goes_over_batches_and_counts_only() {
     };
     assert_eq!(tab.history.borrow().undo_name(Reach::Counter), Some("Count of Carrots"));
     assert_eq!(done(&counter(true)), "Count of Carrots");
-    assert_eq!(done(&counter(true)), "Batch of 26 Nov 2026");
+    assert_eq!(done(&counter(true)), "Batch of Nov 26, 2026");
     assert_eq!(counter(true), Walk::Nothing);
     assert_eq!((tab.costs().as_str(), tab.carrot().on_hand), ("32", None));
-    assert_eq!(done(&counter(false)), "Batch of 26 Nov 2026");
+    assert_eq!(done(&counter(false)), "Batch of Nov 26, 2026");
     assert_eq!(tab.history.borrow().redo_name(Reach::Counter), Some("Count of Carrots"));
     assert_eq!(tab.history.borrow().list(&tab.book.borrow(), Reach::Counter).len(), 2);
     // What the owner took back is not done again there.

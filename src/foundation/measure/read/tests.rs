@@ -55,8 +55,7 @@ fn a_change_may_fall() {
 
 #[test]
 fn a_sign_that_could_mean_either_is_asked() {
-    let french =
-        NumberStyle { decimal: ',', group: '\u{202f}', money_before: String::new(), money_after: " €".into() };
+    let french = NumberStyle { group: '\u{202f}', ..NumberStyle::continental(" €") };
     assert_eq!(
         read_number("1.234", &french),
         Err(ReadError::Ambiguous { text: "1.234".into(), as_thousands: "1234".into(), as_decimals: "1,234".into() })
@@ -65,8 +64,7 @@ fn a_sign_that_could_mean_either_is_asked() {
 
 #[test]
 fn both_readings_keep_what_stands_around_the_number() {
-    let french =
-        NumberStyle { decimal: ',', group: '\u{202f}', money_before: String::new(), money_after: " €".into() };
+    let french = NumberStyle { group: '\u{202f}', ..NumberStyle::continental(" €") };
     for (text, readings) in [
         ("8.875", Some(["8875", "8,875"])),
         ("8.875 €", Some(["8875 €", "8,875 €"])),

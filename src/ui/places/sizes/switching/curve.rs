@@ -55,7 +55,7 @@ fn shown(state: AppState, together: &Together, sales: Sales, kept: Share) -> Any
     let across = Axis {
         name: say!(decide::customers_who_stay).to_string(),
         from_zero: false,
-        mark: Box::new(move |number| format!("{}\u{a0}%", state.number(number))),
+        mark: Box::new(move |number| state.percentage(number)),
     };
     let up = Axis {
         name: words::switching::basis(sales).to_string(),
