@@ -1,11 +1,14 @@
 //! What is wrong with how a page is laid out.
 
+use serde_json::{Value, json};
+
 use super::{GO, Journey};
 
-/// `arguments`: screens, each by its address, its heading and a text on it, and whom to tell. The least size of a touch target is
+/// `arguments`: screens, each by its address, its heading and a text on it, what stands there without a mark where every
+/// text has one, or nothing, and whom to tell. The least size of a touch target is
 /// 44 by 44 px (WCAG 2.2, 2.5.5). Excepted as there: a link in a sentence.
 const FAULTS: &str = r"
-const [screens, done] = arguments;
+const [screens, unmarked, done] = arguments;
 const tidy = (text) => (text ?? '').replace(/\s+/g, ' ').trim();
 const named = (element) => `${element.tagName.toLowerCase()}.${element.className.baseVal ?? element.className}`;
 const inSentence = (element) => element.tagName === 'A'
@@ -23,7 +26,10 @@ const sideways = () => {
     const { scrollWidth, clientWidth } = document.documentElement;
     if (scrollWidth <= clientWidth) return [];
     const wide = [...document.body.querySelectorAll('*')]
-        .filter((it) => it.getBoundingClientRect().right > clientWidth + 0.5);
+        .filter((it) => {
+            const { left, right } = it.getBoundingClientRect();
+            return left < -0.5 || right > clientWidth + 0.5;
+        });
     return [`scrolls sideways, ${scrollWidth} of ${clientWidth} px: ${wide.slice(-3).map(named).join(', ')}`];
 };
 const small = () => [...document.body.querySelectorAll('a, button, input, select, [tabindex=\'0\']')]
@@ -36,11 +42,85 @@ const small = () => [...document.body.querySelectorAll('a, button, input, select
         const name = tidy(element.innerText) || element.labels?.[0]?.innerText || element.getAttribute('aria-label');
         return `${named(element)} “${name}” is ${width.toFixed(1)} by ${height.toFixed(1)} px`;
     });
+const texts = () => {
+    const texts = [];
+    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    while (walker.nextNode()) if (tidy(walker.currentNode.data)) texts.push(walker.currentNode);
+    return texts;
+};
+// Names of the book end in an ellipsis where there is no room for them.
+const MAY_END = '.head-name span:first-child, .turn-name';
+// With letters of another size only what scrolls and what is touched is looked at.
+const clipped = () => {
+    if (document.documentElement.style.fontSize) return [];
+    const range = document.createRange();
+    const place = (node) => {
+        range.selectNodeContents(node);
+        return range.getBoundingClientRect();
+    };
+    const heard = (element) => element && (getComputedStyle(element).clipPath === 'inset(50%)' || heard(element.parentElement));
+    const { clientWidth } = document.documentElement;
+    const faults = [];
+    for (const node of texts()) {
+        const parent = node.parentElement;
+        const { left, right, bottom, width } = place(node);
+        const seen = width > 0 && parent.checkVisibility({ visibilityProperty: true });
+        if (!seen || parent.closest(`.skip, svg, option, ${MAY_END}`)) continue;
+        const sticks = (box, name) => {
+            const out = Math.max(box.left - left, right - box.right, box.bottom ? bottom - box.bottom : 0);
+            if (out > 1 && !heard(parent)) faults.push(`“${tidy(node.data)}” sticks out of ${name} by ${out.toFixed(1)} px`);
+            return out > 1;
+        };
+        let box = parent;
+        for (; box !== document.body; box = box.parentElement) {
+            const { display, overflowX, overflowY } = getComputedStyle(box);
+            // A box that is made to be scrolled in.
+            if (overflowX === 'auto' || overflowX === 'scroll') break;
+            if (display === 'inline' || display === 'contents') continue;
+            const { left, right, bottom } = box.getBoundingClientRect();
+            const cuts = overflowY === 'hidden' || overflowY === 'clip';
+            if (sticks({ left, right, bottom: cuts && bottom }, named(box))) break;
+        }
+        if (box === document.body) sticks({ left: 0, right: clientWidth }, 'the page');
+    }
+    return faults;
+};
+const NAMED = ['aria-label', 'title', 'placeholder', 'alt', 'data-name', 'aria-valuetext'];
+// Words of plain letters only, but for what may stand so.
+const untranslated = () => {
+    if (!unmarked) return [];
+    const [names, words] = unmarked;
+    const plain = (text) => (text.normalize('NFC').match(/[\p{L}\p{M}]+/gu) ?? [])
+        .filter((word) => /^[A-Za-z]+$/.test(word) && !words.includes(word));
+    // What the browser calls a language or a currency.
+    const name = (options, tag, locales) => {
+        try {
+            return new Intl.DisplayNames(locales, options).of(tag);
+        } catch {
+            return null;
+        }
+    };
+    const byBrowser = ({ value, text }) => text === name({ type: 'language', languageDisplay: 'standard' }, value, [value])
+        || text === `${value}, ${name({ type: 'currency' }, value)}`;
+    const byUs = ({ parentElement }) => !parentElement.closest('script, style')
+        && !(parentElement.matches('option') && byBrowser(parentElement));
+    const said = texts().filter(byUs).map((node) => node.data);
+    for (const element of document.body.querySelectorAll(NAMED.map((name) => `[${name}]`).join())) {
+        for (const name of NAMED) if (element.hasAttribute(name)) said.push(element.getAttribute(name));
+    }
+    const faults = new Set();
+    for (const text of [document.title, ...said]) {
+        if (!plain(text).length) continue;
+        const rest = names.reduce((rest, name) => rest.replaceAll(name, ' '), tidy(text));
+        if (plain(rest).length) faults.add(`“${tidy(text)}” is not translated: ${plain(rest).join(', ')}`);
+    }
+    return [...faults];
+};
 const look = async () => {
     const faults = [];
     for (const [address, heading, text] of screens) {
         await go(address);
-        for (const fault of [...other(heading, text), ...sideways(), ...small()]) faults.push(`${address} at ${document.documentElement.clientWidth} px: ${fault}`);
+        for (const fault of [...other(heading, text), ...sideways(), ...small(), ...clipped(), ...untranslated()]) faults.push(`${address} at ${document.documentElement.clientWidth} px: ${fault}`);
     }
     return faults;
 };
@@ -58,8 +138,8 @@ pub struct Screen {
 }
 
 impl Journey {
-    /// Goes to each address, "" being the screen as it is: a missing heading, sideways scrolling of the page, and
-    /// touch targets under 44 by 44 px.
+    /// Goes to each address, "" being the screen as it is: a missing heading, sideways scrolling of the page,
+    /// touch targets under 44 by 44 px, and texts that stick out of their boxes or are cut off.
     pub async fn faults_of_layout(&self, addresses: &[&str]) -> Vec<String> {
         let any = |address: &&str| Screen { address: (*address).to_owned(), heading: String::new(), text: "" };
         self.faults_of_screens(&addresses.iter().map(any).collect::<Vec<_>>()).await
@@ -70,7 +150,18 @@ impl Journey {
         let screens: Vec<_> = screens.iter().map(|it| (&it.address, &it.heading, it.text)).collect();
         let screens = serde_json::to_value(screens).expect("texts");
         let script = format!("{GO} {FAULTS}");
-        let faults = self.client().execute_async(&script, vec![screens]).await;
+        let faults = self.client().execute_async(&script, vec![screens, self.unmarked()]).await;
         serde_json::from_value(faults.expect("the page can be measured")).expect("a list of faults")
+    }
+
+    /// What may stand without a mark: names, the longest first, and single words. Nothing where texts have none.
+    fn unmarked(&self) -> Value {
+        if self.unmarked.is_empty() {
+            return Value::Null;
+        }
+        let (mut names, words): (Vec<&String>, Vec<&String>) =
+            self.unmarked.iter().partition(|name| name.contains(|sign: char| !sign.is_ascii_alphabetic()));
+        names.sort_by_key(|name| std::cmp::Reverse(name.len()));
+        json!([names, words])
     }
 }

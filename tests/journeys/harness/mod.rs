@@ -12,11 +12,13 @@ mod find;
 mod layout;
 mod printed;
 mod processes;
+pub mod pseudo;
 mod publisher;
 mod reading;
 mod tabs;
 
 use std::cell::RefCell;
+use std::collections::BTreeSet;
 use std::fmt::Debug;
 use std::fs;
 use std::net::Ipv4Addr;
@@ -78,6 +80,8 @@ pub struct Journey {
     port: u16,
     browser: Option<Browser>,
     patience: Duration,
+    /// What stands on screens without a mark, where every text of the app has one.
+    unmarked: BTreeSet<String>,
 }
 
 impl Journey {
@@ -107,12 +111,28 @@ impl Journey {
         let site = Site::open(&folder, Ipv4Addr::LOCALHOST, 0).expect("the site opens");
         let browser = Some(Browser::start(engine, &name, true).await);
         let port = site.port();
-        Journey { engine, name, own: None, folder, port, site: Some(site), browser, patience: PATIENCE }
+        Journey {
+            engine,
+            name,
+            own: None,
+            folder,
+            port,
+            site: Some(site),
+            browser,
+            patience: PATIENCE,
+            unmarked: BTreeSet::new(),
+        }
     }
 
     /// Runs a script in every page that is loaded from here on, before the page's own.
     pub fn before_each_load(&self, script: &str) {
         self.own.as_ref().expect("the built site").before_each_load(script);
+    }
+
+    /// The same journey, in which a text without a mark is a fault of layout unless it is one of these.
+    pub fn with_marked_texts(mut self, unmarked: BTreeSet<String>) -> Journey {
+        self.unmarked = unmarked;
+        self
     }
 
     /// The same journey, for steps that are expected to fail.

@@ -119,11 +119,15 @@ impl Publisher {
 
     /// Has the page of what is published run a script before its own, at each load.
     pub fn before_each_load(&self, script: &str) {
-        let before = self.text(BEFORE);
-        let after = format!("{before}{{\n{script}\n}}\n");
-        self.put(BEFORE, &after);
-        let worker = self.text(WORKER);
-        self.put(WORKER, worker.replace(&hash(before.as_bytes()), &hash(after.as_bytes())));
+        self.replace(BEFORE, &format!("{}{{\n{script}\n}}\n", self.text(BEFORE)));
+    }
+
+    /// Puts something else in the file whose name begins with `begin`, as if the site had been built so.
+    pub fn replace(&self, begin: &str, contents: &str) {
+        let name = self.name_of(begin);
+        let (before, after) = (hash(self.text(&name).as_bytes()), hash(contents.as_bytes()));
+        self.put(&name, contents);
+        self.put(WORKER, self.text(WORKER).replace(&before, &after));
     }
 
     /// What stands in the file whose name begins with `begin`.
@@ -134,6 +138,31 @@ impl Publisher {
     /// Replaces the file whose name begins with `begin` by `contents`.
     pub fn spoil(&self, begin: &str, contents: impl AsRef<[u8]>) {
         self.put(&self.name_of(begin), contents);
+    }
+
+    /// Takes the file away whose name begins with `begin`.
+    pub fn remove(&self, begin: &str) {
+        fs::remove_file(self.folder.join(self.name_of(begin))).expect("the file is removed");
+    }
+
+    /// Adds a language, with the contents of its tables for the first screen and for the others.
+    pub fn add_language(&self, tag: &str, tables: [&str; 2]) {
+        let names = ["first", "rest"].map(|part| format!("./words-{tag}-{part}-0000000000000000.txt"));
+        let mut worker = self.text(WORKER);
+        for (name, table) in names.iter().zip(tables) {
+            self.put(name, table);
+            let listed = format!("const FILES=[[\"{name}\",\"{}\"],", hash(table.as_bytes()));
+            worker = worker.replacen("const FILES=[", &listed, 1);
+        }
+        self.put(WORKER, worker);
+        let put_in = |begin: &str, before: &str, more: &str| {
+            let script = String::from_utf8(self.read(begin)).expect("a script");
+            assert!(script.starts_with(before), "{begin} does not begin with {before}");
+            self.replace(begin, &script.replacen(before, &format!("{before}{more},"), 1));
+        };
+        put_in("first-", "const LANGUAGES=[", &format!("\"{tag}\""));
+        let [first, rest] = names;
+        put_in("start-", "const TEXTS={", &format!("\"{tag}\":{{\"first\":\"{first}\",\"rest\":\"{rest}\"}}"));
     }
 
     fn name_of(&self, begin: &str) -> String {

@@ -26,6 +26,8 @@ pub fn turning(state: AppState, id: OfferId) -> AnyView {
     let beside = move |way| cards.with(|cards| beside(cards, id, way));
     let keys = window_event_listener(ev::keydown, move |event| {
         let way = match event.key().as_str() {
+            "ArrowLeft" if is_mirrored() => Way::On,
+            "ArrowRight" if is_mirrored() => Way::Back,
             "ArrowLeft" => Way::Back,
             "ArrowRight" => Way::On,
             _ => return,
@@ -85,6 +87,11 @@ fn beside(cards: &[Key], id: OfferId, way: Way) -> Option<OfferId> {
         Some(Key::Offer(card)) => Some(*card),
         _ => None,
     }
+}
+
+/// Whether letters run from right to left, and what is next lies at the left.
+fn is_mirrored() -> bool {
+    document().document_element().is_some_and(|page| page.get_attribute("dir").as_deref() == Some("rtl"))
 }
 
 /// Whether the caret is in a field, where the arrow keys move it.
