@@ -1,8 +1,7 @@
 // The first words, before the app is here: in the person's language, and of the open book where
 // there is one. It runs before the page is painted.
 //
-// The build puts two constants in front: LANGUAGES, the tags there are, and WORDS, the words of
-// this page by key in each language but English.
+// The build puts LANGUAGES in front, the tags there are.
 
 {
   const root = document.documentElement;
@@ -16,18 +15,26 @@
     }
   }
 
+  const base = (tag) => tag.split("-")[0];
+
   // The language that was chosen here, or else the first one of the browser's that there is.
   function languageHere() {
-    const base = (tag) => tag.split("-")[0];
     const nearest = navigator.languages.map((wanted) => LANGUAGES.find((tag) => base(tag) === base(wanted)));
     return [noted("language"), ...nearest].find((tag) => LANGUAGES.includes(tag)) ?? "en-US";
   }
 
-  root.lang = languageHere();
-  const words = WORDS[root.lang];
-  if (words) for (const element of document.querySelectorAll("[data-text]")) {
-    element.textContent = words[element.dataset.text];
-  }
+  // The languages whose letters run from right to left.
+  const RIGHT_TO_LEFT = ["ar", "fa", "he", "ur"];
+
+  // The language that the page is read in, and the way its letters run. The app calls it, too.
+  globalThis.brimwrightReadIn = (language) => {
+    root.lang = language;
+    root.dir = RIGHT_TO_LEFT.includes(base(language)) ? "rtl" : "ltr";
+  };
+
+  brimwrightReadIn(languageHere());
+  // The page has English words; those of another language are put in when its table is here.
+  if (root.lang !== "en-US") root.classList.add("words-coming");
   if (noted("started")) {
     root.classList.add("started");
     document.getElementById("start-name").textContent = noted("open-name") ?? "Brimwright";

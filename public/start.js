@@ -5,10 +5,11 @@
 //   brimwright-update-ready   from here: a new version waits until the person agrees
 //   brimwright-accept-update  from the app: the person agrees
 
-// The build puts TEXTS in front of this script: the addresses of the two tables of each language.
+// The build puts two constants in front of this script: TEXTS, the addresses of the two tables of
+// each language, and TEXTS_BUILD, which stands in the first line of each.
 
 const workers = navigator.serviceWorker;
-const language = document.documentElement.lang;
+let language = document.documentElement.lang;
 let registration;
 let agreed = false;
 let replaced = false;
@@ -23,15 +24,71 @@ function table(language, part) {
   return fetched.get(address);
 }
 
+// What the browser keeps may be what a faulty answer left, so a file that is no table is asked for
+// once more past it.
 async function fetchTable(language, part) {
-  const response = await fetch(new URL(TEXTS[language][part], import.meta.url));
-  const text = await response.text();
-  if (!text.startsWith(`brimwright ${language} ${part} `)) throw new Error(`${response.url} is not a table of texts`);
-  return text;
+  if (part === "rest") await import("./intl.js");
+  const address = new URL(TEXTS[language][part], import.meta.url);
+  for (const cache of ["default", "reload"]) {
+    const text = await (await fetch(address, { cache })).text();
+    if (isWhole(text, `brimwright ${language} ${part} ${TEXTS_BUILD}`)) return text;
+  }
+  throw new Error(`${address} is not a whole table of this build`);
+}
+
+// The first line of a table ends in the number of those that follow.
+function isWhole(text, begin) {
+  const lines = text.split("\n");
+  return lines[0] === `${begin} ${lines.length - 2}` && lines.at(-1) === "";
+}
+
+// The texts of the first screen. Where those of the person's language cannot be had, as offline
+// before they were ever fetched, it is English, or else any language whose texts are here.
+async function firstTexts() {
+  const chosen = language;
+  let missing;
+  for (const tag of new Set([chosen, "en-US", ...Object.keys(TEXTS)])) {
+    try {
+      const texts = await table(tag, "first");
+      language = tag;
+      return texts;
+    } catch (error) {
+      console.error(error);
+      missing ??= error;
+      // English that is there and wrong is no reason for another language.
+      if (tag === "en-US" && !(error instanceof TypeError)) break;
+    }
+  }
+  throw missing;
+}
+
+// What the app asks of Intl for the first screen; intl.js has the rest. A region is a tag, or nothing for
+// the browser's own.
+globalThis.brimwrightIntl = {
+  parts: (region, number, style, currency) =>
+    new Intl.NumberFormat(region, { style, currency }).formatToParts(number).flatMap(({ type, value }) => [type, value]),
+  // The likeliest country where the tag names none.
+  country(region) {
+    try {
+      return new Intl.Locale(region ?? navigator.language).maximize().region ?? "US";
+    } catch {
+      return "US";
+    }
+  },
+};
+
+// Puts the words of the page into the language of its texts; the build says on which line each is.
+function sayFirstWords(texts) {
+  const lines = texts.split("\n");
+  for (const element of document.querySelectorAll("[data-line]")) {
+    element.textContent = lines[+element.dataset.line + 1];
+  }
+  document.documentElement.classList.remove("words-coming");
 }
 
 async function startApp() {
-  const coming = table(language, "first");
+  const coming = firstTexts();
+  if (language !== "en-US") coming.then(sayFirstWords, () => {});
   const app = await import("./brimwright.js");
   const first = await coming;
   globalThis.brimwrightTexts = { language: () => language, first: () => first, table };
@@ -40,9 +97,11 @@ async function startApp() {
 
 function sayItCouldNotStart(error) {
   console.error(error);
+  document.documentElement.classList.remove("words-coming");
   document.documentElement.classList.add("start-failed");
   const failed = document.getElementById("start-failed");
   failed.hidden = false;
+  failed.scrollIntoView({ block: "center" });
   failed.querySelector("button").addEventListener("click", loadAgain);
 }
 

@@ -8,6 +8,7 @@ use std::fs;
 use std::path::{Path, PathBuf};
 
 use brimwright::words::texts::TABLES;
+use brimwright::words::texts::keys::BUILD;
 use sha2::{Digest, Sha256};
 
 use crate::first_words;
@@ -22,6 +23,8 @@ const WORKER: &str = "service-worker.js";
 const START: &str = "start.js";
 /// Puts the first words into the person's language.
 const FIRST: &str = "first.js";
+/// What is asked of Intl beyond the first screen.
+const INTL: &str = "intl.js";
 const MANIFEST: &str = "manifest.webmanifest";
 
 /// Finishes the site in Trunk's staging folder.
@@ -31,7 +34,7 @@ pub fn finish() -> Outcome {
         .ok_or("`cargo dev finish` is called by Trunk at the end of a build; use `cargo dev bundle`.")?;
     write(&site.join("style.css"), style::joined(&in_project("style"))?)?;
     split(&site)?;
-    for name in [BINDINGS, LATER, FIRST, START, WORKER] {
+    for name in [BINDINGS, LATER, FIRST, INTL, START, WORKER] {
         let path = site.join(name);
         write(&path, script::short(name, &read_text(&path)?)?)?;
     }
@@ -39,9 +42,9 @@ pub fn finish() -> Outcome {
     let page = site.join(PAGE);
     write(&page, first_words::put_in(&without_links_of_trunk(&read_text(&page)?))?)?;
     let manifest = site.join(MANIFEST);
-    write(&manifest, first_words::put_in(&read_text(&manifest)?)?)?;
+    write(&manifest, first_words::put_in(&without_links_of_trunk(&read_text(&manifest)?))?)?;
     let first = site.join(FIRST);
-    write(&first, format!("{}{}", first_words::of_the_page(&read_text(&page)?)?, read_text(&first)?))?;
+    write(&first, format!("{}{}", first_words::languages()?, read_text(&first)?))?;
     for name in [WASM, LATER_WASM] {
         let wasm = without_custom_sections(&read(&site.join(name))?)?;
         write(&site.join(name), wasm)?;
@@ -50,7 +53,7 @@ pub fn finish() -> Outcome {
     list_for_offline(&site)
 }
 
-/// Writes the tables of texts, and puts their addresses in front of the start script.
+/// Writes the tables of texts, and puts their addresses and their build in front of the start script.
 fn put_texts(site: &Path) -> Outcome {
     let mut addresses: BTreeMap<&str, BTreeMap<&str, String>> = BTreeMap::new();
     for (language, part, name, text) in TABLES {
@@ -60,7 +63,7 @@ fn put_texts(site: &Path) -> Outcome {
     }
     let list = serde_json::to_string(&addresses).map_err(|error| error.to_string())?;
     let start = site.join(START);
-    write(&start, format!("const TEXTS={list};\n{}", read_text(&start)?))
+    write(&start, format!("const TEXTS={list},TEXTS_BUILD=\"{BUILD}\";\n{}", read_text(&start)?))
 }
 
 /// Names files after their contents, those that are referred to first.
@@ -73,7 +76,7 @@ fn rename_after_contents(site: &Path) -> Outcome {
     let (bindings, later) = (rename(site, BINDINGS, &both)?, rename(site, LATER, &both)?);
     refer(&site.join(&bindings.new), "from\"", &[&later])?;
     refer(&site.join(&later.new), "from\"", &[&bindings])?;
-    refer(&site.join(START), "", &[&wasm, &bindings])?;
+    refer(&site.join(START), "", &[&wasm, &bindings, &named(INTL)?])?;
     let (start, first) = (named(START)?, named(FIRST)?);
     refer(&site.join(PAGE), "", &[&wasm, &bindings, &later, &first, &start, &style])
 }
@@ -87,7 +90,8 @@ struct Renamed {
 fn rename(site: &Path, name: &'static str, hash: &str) -> Outcome<Renamed> {
     let (stem, end) = name.rsplit_once('.').unwrap_or((name, ""));
     let new = format!("{stem}-{hash}.{end}");
-    fs::rename(site.join(name), site.join(&new)).map_err(|error| format!("{name} cannot be renamed: {error}."))?;
+    fs::rename(site.join(name), site.join(&new))
+        .map_err(|error| format!("{name} cannot be renamed ({error}). Run `cargo dev bundle` again."))?;
     Ok(Renamed { old: name, new })
 }
 
@@ -142,7 +146,8 @@ pub fn is_kept_offline(name: &str) -> bool {
 /// rest of the texts and the demo book come when they are asked for; the service worker starts
 /// after the app. A person reads one language.
 pub fn is_in_first_load(name: &str) -> bool {
-    let later = name.starts_with(LATER_WASM.trim_end_matches(".wasm")) || name.starts_with("books/") || name == WORKER;
+    let later = [LATER_WASM.trim_end_matches(".wasm"), "intl", "books/"].iter().any(|begin| name.starts_with(begin))
+        || name == WORKER;
     is_kept_offline(name) && !later && !(name.starts_with("words-") && !name.starts_with("words-en-US-first"))
 }
 
@@ -151,8 +156,8 @@ pub fn files_in(site: &Path) -> Outcome<Vec<String>> {
     let mut files = Vec::new();
     let mut folders = vec![site.to_owned()];
     while let Some(folder) = folders.pop() {
-        let entries =
-            fs::read_dir(&folder).map_err(|error| format!("{} cannot be read: {error}.", folder.display()))?;
+        let entries = fs::read_dir(&folder)
+            .map_err(|error| format!("{} cannot be read ({error}). Run `cargo dev bundle` again.", folder.display()))?;
         for entry in entries.flatten() {
             let path = entry.path();
             if path.is_dir() {
@@ -166,10 +171,11 @@ pub fn files_in(site: &Path) -> Outcome<Vec<String>> {
     Ok(files)
 }
 
-/// The page without the links that only Trunk reads, and without the empty lines that it leaves.
+/// The page without the links that only Trunk reads, and without the empty lines that it leaves and
+/// the spaces that lines begin with.
 fn without_links_of_trunk(page: &str) -> String {
     let kept = page.lines().filter(|line| !line.contains("<link data-trunk ") && !line.trim().is_empty());
-    kept.map(|line| format!("{line}\n")).collect()
+    kept.map(|line| format!("{}\n", line.trim())).collect()
 }
 
 /// SHA-256 (FIPS 180-4) in lower-case hexadecimal.
@@ -178,15 +184,18 @@ fn hash(bytes: &[u8]) -> String {
 }
 
 fn read(path: &Path) -> Outcome<Vec<u8>> {
-    fs::read(path).map_err(|error| format!("{} cannot be read: {error}.", path.display()))
+    fs::read(path)
+        .map_err(|error| format!("{} cannot be read ({error}). Run `cargo dev bundle` again.", path.display()))
 }
 
 fn read_text(path: &Path) -> Outcome<String> {
-    fs::read_to_string(path).map_err(|error| format!("{} cannot be read: {error}.", path.display()))
+    fs::read_to_string(path)
+        .map_err(|error| format!("{} cannot be read ({error}). Run `cargo dev bundle` again.", path.display()))
 }
 
 fn write(path: &Path, content: impl AsRef<[u8]>) -> Outcome {
-    fs::write(path, content).map_err(|error| format!("{} cannot be written: {error}.", path.display()))
+    fs::write(path, content)
+        .map_err(|error| format!("{} cannot be written ({error}). Run `cargo dev bundle` again.", path.display()))
 }
 
 #[cfg(test)]
@@ -203,7 +212,7 @@ mod tests {
     fn the_page_has_none_of_trunk_s_links() {
         let page =
             "<head>\n  <link data-trunk rel=\"rust\" href=\"../Cargo.toml\">\n\n  <link rel=\"icon\">\n</head>\n";
-        assert_eq!(without_links_of_trunk(page), "<head>\n  <link rel=\"icon\">\n</head>\n");
+        assert_eq!(without_links_of_trunk(page), "<head>\n<link rel=\"icon\">\n</head>\n");
     }
 
     #[test]
@@ -233,13 +242,14 @@ mod tests {
             // The bindings also hand the other script over by its name before: that stays.
             let bindings = "import*as it from\"./later.js\";\"./later.js\": it";
             let later = "import{}from\"./brimwright.js\";\"./split_later.wasm\"";
-            let start = "./brimwright_bg.wasm ./brimwright.js";
+            let start = "./brimwright_bg.wasm ./brimwright.js ./intl.js";
             for (name, text) in [
                 (PAGE, page),
                 (BINDINGS, bindings),
                 (LATER, later),
                 (START, start),
                 (FIRST, ""),
+                (INTL, ""),
                 (WASM, "first"),
                 (LATER_WASM, later_wasm),
                 ("style.css", ""),
@@ -255,7 +265,7 @@ mod tests {
         assert!(bindings.starts_with("import*as it from\"./later-") && bindings.ends_with("\"./later.js\": it"));
         let kept: Vec<&String> = one.iter().filter(|name| two.contains(name)).collect();
         let same = |begin: &str| kept.iter().any(|name| name.starts_with(begin));
-        assert_eq!((kept.len(), same("brimwright_bg-"), same("style-"), same(PAGE)), (4, true, true, true));
+        assert_eq!((kept.len(), same("brimwright_bg-"), same("style-"), same(PAGE)), (5, true, true, true));
         fs::remove_dir_all(&site).ok();
     }
 }

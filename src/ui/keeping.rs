@@ -9,12 +9,12 @@ use super::fields;
 use super::library::Library;
 use super::random::random;
 use super::state::AppState;
-use super::today::now;
+use super::today::{moment, now};
 use crate::app::history::History;
 use crate::app::unfinished::Unfinished;
 use crate::book::{Book, BookId};
 use crate::exchange;
-use crate::store::{Change, asked, this_tab};
+use crate::store::{BookEntry, Change, asked, this_tab};
 use crate::words;
 
 /// What goes on as long as the page lives, from now on.
@@ -26,6 +26,11 @@ pub fn begin(library: Library) {
             this_tab::note_unfinished(book, &[]);
         });
     }
+}
+
+/// What tells a book in the list from another: how many drinks it has, and when it was changed.
+pub fn told_apart(entry: &BookEntry) -> String {
+    words::keeping::told_apart(entry, entry.changed.map(moment))
 }
 
 /// Keeps the book that was just opened and is on the screen.

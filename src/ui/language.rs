@@ -1,35 +1,41 @@
-//! The languages of the screens: the owner's, and the crew's, which may be another one. Their texts
-//! are fetched by the start script.
+//! The language of the screens: the owner's, or the crew's where it is another one. The start script
+//! fetches the texts; what comes after the first screen is in `speaking`.
 
-use std::cell::{Cell, OnceCell};
+use std::cell::Cell;
 
-use js_sys::{Array, Intl, Promise};
+use js_sys::Promise;
 use wasm_bindgen::prelude::wasm_bindgen;
 use wasm_bindgen::throw_str;
-use wasm_bindgen_futures::JsFuture;
 
-use super::locale::{date_style, number_style};
+use super::locale::number_style;
 use crate::foundation::measure::Currency;
-use crate::store::first_paint;
-use crate::words::texts::keys::LANGUAGES;
 use crate::words::texts::{Part, Table};
 use crate::words::voice::{self, Voice};
+
+#[wasm_bindgen]
+extern "C" {
+    /// Says in which language the page is read from here on, and which way its letters run.
+    #[wasm_bindgen(js_name = brimwrightReadIn)]
+    fn read_in(language: &str);
+}
 
 #[wasm_bindgen(js_namespace = brimwrightTexts)]
 extern "C" {
     /// The tag of the owner's language.
-    fn language() -> String;
+    pub fn language() -> String;
     /// Its texts for the first screen.
     fn first() -> String;
     /// One of the two tables of a language; fetched once.
-    fn table(language: &str, part: &str) -> Promise;
+    pub fn table(language: &str, part: &str) -> Promise;
 }
 
 thread_local! {
-    static OWNER: Cell<Option<&'static Voice>> = const { Cell::new(None) };
-    static CREW: Cell<Option<&'static Voice>> = const { Cell::new(None) };
-    static PLURAL: OnceCell<Intl::PluralRules> = const { OnceCell::new() };
+    static OWNER: Kept = const { Cell::new(None) };
+    static CREW: Kept = const { Cell::new(None) };
 }
+
+/// The tag of a language and its voice, once its texts are here.
+type Kept = Cell<Option<(&'static str, &'static Voice)>>;
 
 /// Who reads a screen.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -43,52 +49,31 @@ pub enum Reader {
 /// Puts the language that the start script chose in force. Throws where its table is not one of
 /// this build: the start script says so.
 pub fn begin() {
-    match Table::empty().with(&language(), Part::First, kept(first())) {
-        Ok(texts) => keep(&OWNER, texts, plural),
-        Err(error) => throw_str(&format!("The texts of the first screen: {error:?}.")),
-    }
-    speak_to(Reader::Owner);
-}
-
-/// The texts of the other screens on their way, and those of the crew's language.
-pub struct Rest {
-    owner: JsFuture,
-    crew: Option<(String, JsFuture, JsFuture)>,
-}
-
-/// Fetches the texts of the other screens.
-pub fn fetch_rest() -> Rest {
-    let fetched = |language: &str, part: Part| JsFuture::from(table(language, part.name()));
-    let crew = first_paint::crew_language().filter(|tag| *tag != language() && LANGUAGES.contains(&tag.as_str()));
-    let crew = crew.map(|tag| {
-        let (first, rest) = (fetched(&tag, Part::First), fetched(&tag, Part::Rest));
-        (tag, first, rest)
-    });
-    Rest { owner: fetched(&language(), Part::Rest), crew }
-}
-
-/// Adds the texts of the other screens. Returns whether those of the owner's language could be had;
-/// without those of the crew's, the crew reads the owner's.
-pub async fn add_rest(fetched: Rest) -> bool {
-    let Some(texts) = with(voice::here().texts.clone(), &language(), Part::Rest, fetched.owner).await else {
-        return false;
+    let Ok(texts) = Table::empty().with(&language(), Part::First, kept(first())) else {
+        throw_str("The texts of the first screen are not of this build.")
     };
-    keep(&OWNER, texts, plural);
+    // The first screen says no day and no time.
+    let first =
+        Voice { texts, numbers: number_style(Currency::USD), when: |_| String::new(), plural: voice::one_or_other };
+    keep(Reader::Owner, &language(), first);
     speak_to(Reader::Owner);
-    if let Some((tag, first, rest)) = fetched.crew
-        && let Some(texts) = with(Table::empty(), &tag, Part::First, first).await
-        && let Some(texts) = with(texts, &tag, Part::Rest, rest).await
-    {
-        keep(&CREW, texts, voice::one_or_other);
+}
+
+/// Keeps the voice that speaks to a reader, with the tag of its language.
+pub fn keep(reader: Reader, tag: &str, voice: Voice) {
+    let kept: (&'static str, &'static Voice) = (kept(tag.to_string()), Box::leak(Box::new(voice)));
+    match reader {
+        Reader::Owner => OWNER.set(Some(kept)),
+        Reader::Crew => CREW.set(Some(kept)),
     }
-    true
 }
 
 /// Puts the language of a reader in force. What was drawn before keeps its own.
 pub fn speak_to(reader: Reader) {
     let crew = CREW.get().filter(|_| reader == Reader::Crew);
-    if let Some(voice) = crew.or(OWNER.get()) {
+    if let Some((tag, voice)) = crew.or(OWNER.get()) {
         voice::put(voice);
+        read_in(tag);
     }
 }
 
@@ -97,31 +82,7 @@ pub fn crew_has_its_own() -> bool {
     CREW.get().is_some()
 }
 
-async fn with(table: Table, language: &str, part: Part, fetched: JsFuture) -> Option<Table> {
-    let file = fetched.await.ok()?.as_string()?;
-    table.with(language, part, kept(file)).ok()
-}
-
-fn keep(of: &'static std::thread::LocalKey<Cell<Option<&'static Voice>>>, texts: Table, plural: voice::Plural) {
-    let voice =
-        Voice { texts, numbers: number_style(Currency::USD), dates: OnceCell::new(), ask_dates: date_style, plural };
-    of.set(Some(Box::leak(Box::new(voice))));
-}
-
 /// The page keeps its texts as long as it lives.
-fn kept(file: String) -> &'static str {
+pub fn kept(file: String) -> &'static str {
     Box::leak(file.into_boxed_str())
-}
-
-fn plural(number: &str) -> &'static str {
-    let rules = || Intl::PluralRules::new(&Array::of1(&language().into()), &js_sys::Object::new());
-    let form = PLURAL.with(|kept| kept.get_or_init(rules).select(js_sys::parse_float(number)));
-    match String::from(form).as_str() {
-        "zero" => "zero",
-        "one" => "one",
-        "two" => "two",
-        "few" => "few",
-        "many" => "many",
-        _ => "other",
-    }
 }

@@ -14,11 +14,13 @@ use wasm_bindgen::closure::Closure;
 use super::library::Library;
 use super::live::{live, press};
 use super::state::AppState;
-use super::{beside, doubtful, how, keeping, language, notices, places, steps, unfinished};
+use super::{beside, doubtful, how, keeping, language, notices, places, speaking, steps, unfinished};
 use crate::app::history::Reach;
 use crate::app::route::Route;
 use crate::book::Book;
 use crate::say;
+use crate::store::BookEntry;
+use crate::words::texts::Part;
 
 /// Said by the start script when the whole build is kept on this device.
 const KEPT: &str = "brimwright-kept";
@@ -27,6 +29,10 @@ const KEPT: &str = "brimwright-kept";
 pub struct Parts {
     /// What goes on from the moment that the second file is here.
     pub begin: fn(Library),
+    /// Adds the texts that the first screen does not need; gives whether they could be had.
+    pub texts: fn() -> Pin<Box<dyn Future<Output = bool>>>,
+    /// What tells a book in the list from another.
+    pub told_apart: fn(&BookEntry) -> String,
     /// Keeps the book that was just opened and is on the screen.
     pub keep: fn(Library, AppState),
     /// Takes the last step within reach back.
@@ -55,6 +61,8 @@ pub struct Parts {
 /// The ways into the second file. Whoever refers to this is in it.
 pub static PARTS: Parts = Parts {
     begin: keeping::begin,
+    texts: speaking::add_rest,
+    told_apart: keeping::told_apart,
     keep: keeping::keep,
     undo: AppState::undo,
     redo: AppState::redo,
@@ -149,11 +157,18 @@ impl Later {
     /// The ways into the second file; fetches it unless it is here or on its way. Returns `None` if it
     /// could not be had.
     pub async fn arrived(self) -> Option<&'static Parts> {
-        let texts = language::fetch_rest();
+        if let Some(parts) = self.parts_now() {
+            return Some(parts);
+        }
+        // Its texts come beside it.
+        let _ = language::table(&language::language(), Part::Rest.name());
         let arrived = (self.load)().await;
-        let arrived = if language::add_rest(texts).await { arrived } else { None };
+        let arrived = match arrived {
+            Some(parts) if (parts.texts)().await => Some(parts),
+            _ => None,
+        };
         if let Some(parts) = arrived
-            && self.parts.with_untracked(Option::is_none)
+            && self.parts_now().is_none()
         {
             (parts.begin)(self.library);
             if let Some((owner, state)) = self.unkept.try_update_value(Option::take).flatten() {
@@ -189,7 +204,7 @@ pub fn waiting() -> AnyView {
                 </p>
                 <p class="actions">
                     <button class="button" on:click=press(move || later.ask())>
-                        {say!(common::try_again)}
+                        {say!(first::try_again)}
                     </button>
                 </p>
             </div>

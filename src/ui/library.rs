@@ -325,7 +325,7 @@ impl Device for Browser {
     }
 
     fn country(&self) -> String {
-        locale::country()
+        locale::country_here()
     }
 
     fn noted_books(&self) -> Option<String> {

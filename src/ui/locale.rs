@@ -1,91 +1,63 @@
-//! How numbers, days and times are written where this person lives, asked once of the browser.
+//! How numbers, days and times are written where this person lives, asked of the browser. The start
+//! script asks `Intl` (ECMA-402).
 
-use js_sys::{Array, Date, Function, Intl, Object, Reflect};
-use leptos::prelude::window;
-use wasm_bindgen::{JsCast, JsValue};
+use wasm_bindgen::prelude::wasm_bindgen;
 
+use super::today::today;
 use crate::foundation::measure::{Currency, NumberStyle, Parts};
 use crate::store::first_paint;
-use crate::words::{DateStyle, DayPattern, TimePattern};
+use crate::words::When;
+
+#[wasm_bindgen(js_namespace = brimwrightIntl)]
+extern "C" {
+    /// Kind and text of each part of a number in a style: "decimal", "percent" or "currency".
+    fn parts(region: Option<String>, number: f64, style: &str, currency: &str) -> Vec<String>;
+    /// A day with its year (form 0), without it (1), or a time (2); months from 1 on.
+    fn when(region: Option<String>, form: u32, year: i32, month: u8, day: u8, hour: u32, minute: u32) -> String;
+    /// The name of a "language" or "currency" by its code, if the browser has one.
+    fn name(language: &str, of: &str, code: &str) -> Option<String>;
+    /// The two letters of the country of a region's tag, or of the browser's own.
+    fn country(region: Option<String>) -> String;
+}
 
 /// The browser's signs, with the book's currency.
 pub fn number_style(currency: Currency) -> NumberStyle {
-    let sample = |number: f64, options: &[(&str, &str)]| {
-        parts_of(&Intl::NumberFormat::new(&region(), &object(options)).format_to_parts(number))
+    let sample = |number: f64, style: &str| -> Parts {
+        let parts = parts(first_paint::region(), number, style, currency.code());
+        parts.chunks_exact(2).map(|part| (part[0].clone(), part[1].clone())).collect()
     };
-    NumberStyle::from_samples(
-        &sample(1_234_567.8, &[("style", "currency"), ("currency", currency.code())]),
-        &sample(0.5, &[("style", "percent")]),
-        &sample(1234.0, &[]),
-    )
+    NumberStyle::from_samples(&sample(1_234_567.8, "currency"), &sample(0.5, "percent"), &sample(1234.0, "decimal"))
 }
 
-/// How the browser writes days and times.
-pub fn date_style() -> DateStyle {
-    let format = |options: &[(&str, &str)]| Intl::DateTimeFormat::new(&region(), &object(options));
-    let parts = |format: &Intl::DateTimeFormat, month: i32, hour: i32| {
-        parts_of(&format.format_to_parts(&Date::new_with_year_month_day_hr_min(2026, month, 23, hour, 5)))
+/// A day or time as the browser writes it.
+pub fn said(at: When) -> String {
+    let (form, date, hour, minute) = match at {
+        When::Day(date) => (0, date, 12, 0),
+        When::ShortDay(date) => (1, date, 12, 0),
+        When::Time(hour, minute) => (2, today(), hour, minute),
     };
-    let pattern = |options: &[(&str, &str)]| {
-        let format = format(options);
-        DayPattern::from_samples(&(0..12).map(|month| parts(&format, month, 12)).collect::<Vec<Parts>>())
-    };
-    let time = format(&[("hour", "numeric"), ("minute", "2-digit")]);
-    DateStyle {
-        with_year: pattern(&[("day", "numeric"), ("month", "short"), ("year", "numeric")]),
-        without_year: pattern(&[("day", "numeric"), ("month", "short")]),
-        time: TimePattern::from_samples(&parts(&time, 0, 9), &parts(&time, 0, 21)),
-    }
+    let (year, month, day) = date.parts();
+    when(first_paint::region(), form, year, month, day, hour, minute)
 }
 
 /// The name of a language, or of a language and country, in that language itself: "Español (Estados
 /// Unidos)". The tag where the browser knows none.
 pub fn language_name(tag: &str) -> String {
-    let named = || {
-        let names: Function =
-            Reflect::get(&Reflect::get(&js_sys::global(), &"Intl".into())?, &"DisplayNames".into())?.dyn_into()?;
-        let options = object(&[("type", "language"), ("languageDisplay", "standard")]);
-        let names = Reflect::construct(&names, &Array::of2(&Array::of1(&tag.into()), &options))?;
-        let of: Function = Reflect::get(&names, &"of".into())?.dyn_into()?;
-        of.call1(&names, &tag.into())
-    };
-    let name: Result<JsValue, JsValue> = named();
-    name.ok().and_then(|name| name.as_string()).unwrap_or_else(|| tag.to_string())
+    name(tag, "language", tag).unwrap_or_else(|| tag.to_string())
+}
+
+/// A currency as its code and its full name in a language: "USD, US Dollar". Its code alone where
+/// the browser knows no name.
+pub fn currency_name(language: &str, currency: Currency) -> String {
+    let code = currency.code();
+    match name(language, "currency", code) {
+        Some(name) => format!("{code}, {name}"),
+        None => code.to_string(),
+    }
 }
 
 /// The two letters of the country whose numbers and days are shown: that of a tag without one is
 /// the likeliest. "US" where the browser does not say.
-pub fn country() -> String {
-    let tag = region().get(0).as_string().or_else(|| window().navigator().language());
-    let likeliest = |tag: String| {
-        let locale: Function =
-            Reflect::get(&Reflect::get(&js_sys::global(), &"Intl".into())?, &"Locale".into())?.dyn_into()?;
-        let locale = Reflect::construct(&locale, &Array::of1(&tag.into()))?;
-        let maximize: Function = Reflect::get(&locale, &"maximize".into())?.dyn_into()?;
-        Reflect::get(&maximize.call0(&locale)?, &"region".into())
-    };
-    let country: Option<JsValue> = tag.and_then(|tag| likeliest(tag).ok());
-    country.and_then(|country| country.as_string()).unwrap_or_else(|| "US".into())
-}
-
-/// The region that was chosen on this device, or else the browser's own.
-fn region() -> Array {
-    first_paint::region().map(|tag| Array::of1(&tag.into())).unwrap_or_default()
-}
-
-fn object(options: &[(&str, &str)]) -> Object {
-    let object = Object::new();
-    for (name, value) in options {
-        // A plain object takes any property.
-        let _ = Reflect::set(&object, &(*name).into(), &(*value).into());
-    }
-    object
-}
-
-fn parts_of(parts: &Array) -> Parts {
-    let text = |part: &JsValue, name: &str| {
-        Reflect::get(part, &name.into()).ok().and_then(|value| value.as_string()).unwrap_or_default()
-    };
-    let parts = parts.iter().filter(|part| part.is_object());
-    parts.map(|part| (text(part.unchecked_ref(), "type"), text(part.unchecked_ref(), "value"))).collect()
+pub fn country_here() -> String {
+    country(first_paint::region())
 }

@@ -28,6 +28,7 @@ mod random;
 mod saving;
 mod share;
 mod shell;
+mod speaking;
 mod state;
 mod steps;
 mod today;
@@ -54,20 +55,19 @@ fn App(load: Load) -> impl IntoView {
     provide_context(update::Update::start());
     provide_context(later::Later::start(load));
     provide_context(lock::Lock::start());
-    // The page's own first words give way when there is something in their place.
-    Effect::new(move |_| {
-        if library.phase.get() != Phase::Opening
-            && let Some(start) = document().get_element_by_id("start")
-        {
-            start.remove();
-        }
-    });
     view! {
-        {live::live(move || match library.phase.get() {
-            Phase::Opening => ().into_any(),
-            Phase::Choosing => view! { <welcome::Welcome /> }.into_any(),
-            Phase::Open(_) => open_book(library),
-            Phase::Stuck(fault) => view! { <saving::Stuck fault /> }.into_any(),
+        {live::live(move || {
+            let phase = library.phase.get();
+            // The page's own first words give way when there is something in their place.
+            if phase != Phase::Opening && let Some(start) = document().get_element_by_id("start") {
+                start.remove();
+            }
+            match phase {
+                Phase::Opening => ().into_any(),
+                Phase::Choosing => view! { <welcome::Welcome /> }.into_any(),
+                Phase::Open(_) => open_book(library),
+                Phase::Stuck(fault) => view! { <saving::Stuck fault /> }.into_any(),
+            }
         })}
     }
 }

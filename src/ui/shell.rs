@@ -134,8 +134,12 @@ fn Head() -> impl IntoView {
             way(parts)(state, reach(lock));
         }
     };
-    let name = text(move || state.book.with(|book| book.settings().name.clone()));
-    Effect::new(move |_| name.with(|name| first_paint::note_name(name)));
+    // The page itself shows the name when it is loaded again.
+    let name = text(move || {
+        let name = state.book.with(|book| book.settings().name.clone());
+        first_paint::note_name(&name);
+        name
+    });
     let invented = when(
         move || state.book.with(|book| book.settings().invented),
         || view! { <span class="tag">{say!(first::sample_data)}</span> }.into_any(),
@@ -150,14 +154,14 @@ fn Head() -> impl IntoView {
             <UpdateMark />
             <div class="head-steps">
                 <StepButton
-                    name=say!(common::undo)
+                    name=say!(first::undo)
                     titled=|change| say!(first::undo_change, change = change)
                     shape="M9 5 4 10l5 5M4.5 10H14a5.5 5.5 0 0 1 0 11h-3"
                     step=text(move || state.history.with(|it| it.undo_name(reach(lock)).unwrap_or_default().to_string()))
                     walk=move || walk(|parts| parts.undo)
                 />
                 <StepButton
-                    name=say!(common::redo)
+                    name=say!(first::redo)
                     titled=|change| say!(first::redo_change, change = change)
                     shape="M15 5l5 5-5 5M19.5 10H10a5.5 5.5 0 0 0 0 11h3"
                     step=text(move || state.history.with(|it| it.redo_name(reach(lock)).unwrap_or_default().to_string()))
@@ -187,7 +191,7 @@ fn Walked() -> impl IntoView {
         <div class="head-said" class:head-done=done role="status">
             <p>{sentence}</p>
             <button class="quiet" hidden=none on:click=press(move || said.set(None))>
-                {say!(common::close)}
+                {say!(first::close)}
             </button>
         </div>
     }

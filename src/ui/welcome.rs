@@ -6,7 +6,6 @@ use super::later::{Later, waiting};
 use super::library::{Library, Phase, Way};
 use super::live::{live, press, text, trouble, when};
 use super::state::AppState;
-use super::today::moment;
 use super::update::UpdateNotice;
 use crate::say;
 use crate::store::{BookEntry, Listed};
@@ -86,19 +85,25 @@ fn name(library: Library, open: Option<AppState>, entry: &BookEntry) -> AnyView 
 /// The books on this device.
 #[component]
 pub fn Books() -> impl IntoView {
-    let library = Library::here();
+    let (library, later) = (Library::here(), Later::here());
     let open = use_context::<AppState>();
     let one = move |book: Listed| match book {
-        Listed::Book(entry) => view! {
-            <li>
-                <button class="button book" on:click=press(move || library.go(Way::Open(entry.id)))>
-                    {name(library, open, &entry)}
-                    {entry.invented.then(|| view! { <span class="tag">{say!(first::sample_data)}</span> })}
-                    <span class="soft">{words::keeping::told_apart(&entry, entry.changed.map(moment))}</span>
-                </button>
-            </li>
+        Listed::Book(entry) => {
+            let id = entry.id;
+            let open_it = press(move || library.go(Way::Open(id)));
+            let (name, invented) = (name(library, open, &entry), entry.invented);
+            let about = text(move || later.parts().map(|parts| (parts.told_apart)(&entry)).unwrap_or_default());
+            view! {
+                <li>
+                    <button class="button book" on:click=open_it>
+                        {name}
+                        {invented.then(|| view! { <span class="tag">{say!(first::sample_data)}</span> })}
+                        <span class="soft">{about}</span>
+                    </button>
+                </li>
+            }
+            .into_any()
         }
-        .into_any(),
         Listed::Damaged { id, .. } => {
             let open = press(move || {
                 if let Some(id) = id {

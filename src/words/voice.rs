@@ -4,9 +4,9 @@
 //! going through every function that says something. The app sets it before it draws; natively it
 //! is American English unless a test sets another.
 
-use std::cell::{Cell, OnceCell};
+use std::cell::Cell;
 
-use super::dates::DateStyle;
+use super::dates::When;
 use super::texts::Table;
 use crate::foundation::measure::NumberStyle;
 
@@ -17,10 +17,8 @@ pub struct Voice {
     pub texts: Table,
     /// The signs of numbers; those of money are each book's own.
     pub numbers: NumberStyle,
-    /// How days and times are written, once it was asked for.
-    pub dates: OnceCell<DateStyle>,
-    /// Says how days and times are written.
-    pub ask_dates: fn() -> DateStyle,
+    /// Writes days and times.
+    pub when: fn(When) -> String,
     /// The rule of plural forms.
     pub plural: Plural,
 }
@@ -32,7 +30,7 @@ thread_local! {
 /// The voice in force.
 pub fn here() -> &'static Voice {
     HERE.get().unwrap_or_else(|| {
-        let voice = Box::leak(Box::new(Voice::built_in()));
+        let voice = Box::leak(Box::new(at_first()));
         HERE.set(Some(voice));
         voice
     })
@@ -51,26 +49,20 @@ pub fn put(voice: &'static Voice) {
 /// The plural form of a number in plain digits ("1", "1.0", "1200"), by its name in the Unicode CLDR.
 pub type Plural = fn(&str) -> &'static str;
 
-impl Voice {
-    /// How days and times are written.
-    pub fn dates(&self) -> &DateStyle {
-        self.dates.get_or_init(self.ask_dates)
+#[cfg(not(target_arch = "wasm32"))]
+fn at_first() -> Voice {
+    Voice {
+        texts: Table::built_in("en-US"),
+        numbers: NumberStyle::english(""),
+        when: super::dates::in_english,
+        plural: one_or_other,
     }
+}
 
-    /// American English natively; in the app without a text, until its table is fetched.
-    fn built_in() -> Voice {
-        #[cfg(not(target_arch = "wasm32"))]
-        let texts = Table::built_in("en-US");
-        #[cfg(target_arch = "wasm32")]
-        let texts = Table::empty();
-        Voice {
-            texts,
-            numbers: NumberStyle::english(""),
-            dates: OnceCell::new(),
-            ask_dates: DateStyle::english,
-            plural: one_or_other,
-        }
-    }
+/// Without a text, until the app has fetched a table.
+#[cfg(target_arch = "wasm32")]
+fn at_first() -> Voice {
+    Voice { texts: Table::empty(), numbers: NumberStyle::english(""), when: |_| String::new(), plural: one_or_other }
 }
 
 /// The rule of English, Spanish and German for whole numbers (Unicode CLDR).

@@ -2,7 +2,7 @@
 
 use std::cell::RefCell;
 
-use brimwright::foundation::measure::{Exact, NumberStyle, ReadError, read_number, show_number};
+use brimwright::foundation::measure::{Exact, NumberStyle, ReadError, read_number, read_time, show_number};
 use brimwright::words;
 use proptest::prelude::*;
 use proptest::sample::select;
@@ -53,6 +53,62 @@ fn t18_numbers_are_right_by_the_locale_or_asked_about() {
                 (Err(ReadError::Ambiguous { .. }), "?") => {}
                 (read, meaning) => assert_eq!(read, Ok(exact(meaning)), "{text:?} in {style:?}"),
             }
+            runs.held();
+        }
+    }
+}
+
+/// Fractions are the same everywhere; what is none is refused, and never guessed.
+#[test]
+fn t18_fractions_are_read_in_every_writing_or_refused() {
+    let mut runs = Runs::of("T18");
+    for style in styles() {
+        for (text, meaning) in [
+            ("1/2", Some("0.5")),
+            ("1 1/2", Some("1.5")),
+            ("½", Some("0.5")),
+            ("1½", Some("1.5")),
+            ("1\u{a0}½", Some("1.5")),
+            ("1\u{202f}1/2", Some("1.5")),
+            ("٣/٤", Some("0.75")),
+            ("１ １⁄２", Some("1.5")),
+            ("1/2/3", None),
+            ("1/0", None),
+            ("1,5/2", None),
+            ("1.5 1/2", None),
+            ("½½", None),
+            ("1/-2", None),
+        ] {
+            runs.begin();
+            let read = read_number(text, &style).ok();
+            assert_eq!(read, meaning.map(exact), "{text:?} in {style:?}");
+            runs.held();
+        }
+    }
+}
+
+/// Minutes and seconds, with the decimal sign of the place; a colon never splits what is no time.
+#[test]
+fn t18_times_are_right_by_the_locale_or_refused() {
+    let mut runs = Runs::of("T18");
+    for (text, meanings) in [
+        ("1:30", ["90", "90", "90"]),
+        ("1\u{ff1a}30", ["90", "90", "90"]),
+        ("٠:٤٥", ["45", "45", "45"]),
+        ("0:07.5", ["7.5", "7.5", "7.5"]),
+        ("0:07,5", ["7.5", "7.5", "7.5"]),
+        ("90", ["90", "90", "90"]),
+        ("1.500", ["1.5", "1500", "?"]),
+        ("1.500 s", ["1.5", "1500", "?"]),
+        ("1:5", ["?", "?", "?"]),
+        ("1:90", ["?", "?", "?"]),
+        ("1:30:00", ["?", "?", "?"]),
+        ("1.5:30", ["?", "?", "?"]),
+    ] {
+        for (style, meaning) in styles().iter().zip(meanings) {
+            runs.begin();
+            let read = read_time(text, style).ok().map(|time| time.seconds());
+            assert_eq!(read, (meaning != "?").then(|| exact(meaning)), "{text:?} in {style:?}");
             runs.held();
         }
     }

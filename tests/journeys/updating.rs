@@ -107,12 +107,11 @@ async fn a_broken_app_says_so_and_starts_once_it_is_whole() {
     publisher.spoil("brimwright_bg", "cut off");
     let journey = Journey::start_on("broken_says_so", publisher.address()).await;
     journey.try_to_open().await.expect("the page loads");
-    let sentence = "Brimwright could not start. Check the connection and load the page again. \
-                    Your data is untouched on this device.";
+    let sentence = say!(start::could_not_start);
     assert_eq!(journey.text_of(By::Text(sentence)).await, sentence);
     journey.screenshot("sentence").await;
     publisher.publish("one");
-    journey.click(By::Text("Load again")).await;
+    journey.click(By::Text(say!(start::reload))).await;
     journey.wait_until_started().await;
 }
 

@@ -19,7 +19,7 @@ use fluent_syntax::unicode::unescape_unicode_to_string;
 pub const DECIDES: &str = "en-US";
 
 /// The files that the first screen needs.
-pub const FIRST: [&str; 3] = ["common", "first", "start"];
+pub const FIRST: [&str; 2] = ["first", "start"];
 
 /// The plural forms of the Unicode CLDR.
 const FORMS: [&str; 6] = ["zero", "one", "two", "few", "many", "other"];
@@ -340,16 +340,16 @@ fn item(text: &Text, number: u16) -> String {
     if places.is_empty() {
         return format!(
             "/// {says}\npub struct {key};\nimpl {key} {{\n\
-             /// The text.\npub fn say(self) -> &'static str {{ super::plain({number}) }}\n}}\n"
+             /// The text.\n#[inline(always)]\npub fn say(self) -> &'static str {{ super::plain({number}) }}\n}}\n"
         );
     }
     let field = |(place, of_number): &(String, bool)| {
-        let kind = if *of_number { "super::Number" } else { "std::borrow::Cow<'a, str>" };
+        let kind = if *of_number { "super::Number" } else { "super::Text<'a>" };
         format!("/// Stands in the text.\npub r#{place}: {kind},\n")
     };
     let value = |(place, of_number): &(String, bool)| {
-        let (shown, form) = if *of_number { (".shown", format!("self.r#{place}.form")) } else { ("", "\"\"".into()) };
-        format!("(&self.r#{place}{shown}, {form}),")
+        let (shown, form) = (format!("&self.r#{place}.shown"), format!("self.r#{place}.form"));
+        if *of_number { format!("({shown}, {form}),") } else { format!("(self.r#{place}.0, \"\"),") }
     };
     let fields: String = places.iter().map(field).collect();
     let values: String = places.iter().map(value).collect();

@@ -3,8 +3,8 @@
 /// An item for each key, in a module for each file.
 #[allow(non_camel_case_types, clippy::needless_raw_string_hashes)]
 pub mod keys {
-    use super::super::Number;
     use super::super::filling::{filled, plain};
+    use super::super::{Number, Text};
 
     include!(concat!(env!("OUT_DIR"), "/texts.rs"));
 }

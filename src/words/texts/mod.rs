@@ -30,12 +30,34 @@ impl From<usize> for Number {
     }
 }
 
+impl From<&usize> for Number {
+    fn from(count: &usize) -> Number {
+        Number::from(*count)
+    }
+}
+
+impl From<&Number> for Number {
+    fn from(number: &Number) -> Number {
+        number.clone()
+    }
+}
+
+/// What is filled into a text as it is.
+#[derive(Clone, Copy, Debug)]
+pub struct Text<'a>(pub(super) &'a str);
+
+impl<'a, T: AsRef<str> + ?Sized> From<&'a T> for Text<'a> {
+    fn from(text: &'a T) -> Text<'a> {
+        Text(text.as_ref())
+    }
+}
+
 /// Stands in for what is drawn within a sentence; see [`around`].
 pub const HOLE: &str = "\u{fffc}";
 
 /// What stands before and after the [`HOLE`] of a text.
 pub fn around(said: &str) -> (String, String) {
-    let (before, after) = said.split_once(HOLE).unwrap_or((said, ""));
+    let (before, after) = said.split_once('\u{fffc}').unwrap_or((said, ""));
     (before.to_string(), after.to_string())
 }
 
@@ -48,6 +70,6 @@ pub fn around(said: &str) -> (String, String) {
 macro_rules! say {
     ($file:ident :: $key:ident $(,)?) => { $crate::words::texts::keys::$file::$key.say() };
     ($file:ident :: $key:ident, $($place:ident = $value:expr),+ $(,)?) => {
-        $crate::words::texts::keys::$file::$key { $($place: ::std::convert::From::from($value)),+ }.say()
+        $crate::words::texts::keys::$file::$key { $($place: ::std::convert::From::from(&$value)),+ }.say()
     };
 }

@@ -53,7 +53,7 @@ impl Table {
         let mut table = Table::empty();
         for part in [Part::First, Part::Rest] {
             let file = TABLES.iter().find(|(tag, name, ..)| (*tag, *name) == (language, part.name()));
-            table = file.and_then(|(.., text)| table.with(language, part, text).ok()).unwrap_or(table);
+            table = file.and_then(|(.., text)| table.clone().with(language, part, text).ok()).unwrap_or(table);
         }
         table
     }
@@ -69,7 +69,7 @@ impl Table {
     ///
     /// # Errors
     /// [`TableError`].
-    pub fn with(&self, language: &str, part: Part, file: &'static str) -> Result<Table, TableError> {
+    pub fn with(self, language: &str, part: Part, file: &'static str) -> Result<Table, TableError> {
         let (head, body) = file.split_once('\n').ok_or(TableError::NotATable)?;
         let mut head = head.split(' ');
         if (head.next(), head.next(), head.next()) != (Some("brimwright"), Some(language), Some(part.name())) {
@@ -83,8 +83,8 @@ impl Table {
             return Err(TableError::CutOff);
         }
         Ok(match part {
-            Part::First => Table { first: lines, rest: self.rest.clone() },
-            Part::Rest => Table { first: self.first.clone(), rest: lines },
+            Part::First => Table { first: lines, ..self },
+            Part::Rest => Table { rest: lines, ..self },
         })
     }
 

@@ -45,7 +45,5 @@ async fn t04_the_old_version_stops_saving_and_says_so(engine: Engine) {
 
 async fn loaded_again(journey: &Journey) {
     journey.open().await;
-    let sentence = "Your books were written by a newer version of Brimwright. Load the page again while online to get \
-                    it. Nothing was changed.";
-    journey.wait_for_text(sentence).await;
+    journey.wait_for_text(say!(first::newer_books)).await;
 }

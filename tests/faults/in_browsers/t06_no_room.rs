@@ -17,9 +17,6 @@ const FULL: &str = "
         return put.apply(this, all);
     };";
 
-const SENTENCE: &str = "This device has no room left. Your changes are still on the screen: save a copy as a file, make \
-                        room, then try again.";
-
 async fn t06_what_finds_no_room_waits_and_the_old_stays(engine: Engine) {
     let mut runs = Runs::of("T6");
     runs.begin();
@@ -29,14 +26,14 @@ async fn t06_what_finds_no_room_waits_and_the_old_stays(engine: Engine) {
     journey.wait_until("the device to be full", "return window.full = true").await;
     journey.enter(By::Label(&say!(market::price_of, name = "Apples")), "39.50").await;
     journey.wait_for_text(say!(first::not_saved)).await;
-    journey.wait_for_text(SENTENCE).await;
+    journey.wait_for_text(say!(first::no_room)).await;
     journey.wait_for_text(say!(book::save_copy)).await;
     journey.screenshot("full").await;
     assert_eq!(stored(&journey).await, before, "to the byte");
     journey.wait_until("room again", "window.full = false; return true").await;
-    journey.click(By::Text(say!(common::try_again))).await;
+    journey.click(By::Text(say!(first::try_again))).await;
     journey.wait_until_saved().await;
-    journey.wait_for_text_gone(SENTENCE).await;
+    journey.wait_for_text_gone(say!(first::no_room)).await;
     journey.open().await;
     journey.go("#/buying").await;
     journey.expect_value(By::Label(&say!(market::price_of, name = "Apples")), "39.50").await;

@@ -9,9 +9,6 @@ use crate::support::runs::Runs;
 
 in_each_engine!(t14_what_does_not_fit_is_said_and_data_is_untouched);
 
-const SENTENCE: &str = "Brimwright could not start. Check the connection and load the page again. Your data is \
-                        untouched on this device.";
-
 async fn t14_what_does_not_fit_is_said_and_data_is_untouched(engine: Engine) {
     let mut runs = Runs::of("T14");
     let publisher = Publisher::new(&format!("mismatched-{engine}"));
@@ -35,10 +32,11 @@ async fn t14_what_does_not_fit_is_said_and_data_is_untouched(engine: Engine) {
         runs.begin();
         publisher.spoil("brimwright_bg", &spoilt);
         journey.try_to_open().await.expect("the page loads");
-        assert_eq!(journey.text_of(By::Text(SENTENCE)).await, SENTENCE);
+        let sentence = say!(start::could_not_start);
+        assert_eq!(journey.text_of(By::Text(sentence)).await, sentence);
         assert_eq!(stored(&journey).await, before, "to the byte");
         publish(&publisher);
-        journey.click(By::Text("Load again")).await;
+        journey.click(By::Text(say!(start::reload))).await;
         journey.wait_until_started().await;
         journey.wait_for_text(say!(first::first_price_steps)).await;
         runs.held();

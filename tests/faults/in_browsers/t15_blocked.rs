@@ -17,7 +17,11 @@ async fn t15_a_release_that_is_not_whole_is_not_taken(engine: Engine) {
     let journey = Journey::start_in_on(engine, "blocked", publisher.address()).await;
     journey.open().await;
     journey.wait_until_kept_offline().await;
-    for place in 0..publisher.kept().len() {
+    for (place, name) in publisher.kept().into_iter().enumerate() {
+        // Of the tables of texts those of the language that is read here are kept.
+        if name.starts_with("words-") && !name.starts_with("words-en-US") {
+            continue;
+        }
         runs.begin();
         let missing = publisher.publish_without(&format!("b{place}"), place);
         assert!(!one_waits(&journey).await, "it is not whole without {missing}");

@@ -1,0 +1,22 @@
+// What the app asks of Intl beyond the first screen. A region is a tag, or nothing for the browser's own.
+
+const FORMS = [
+  { day: "numeric", month: "short", year: "numeric" },
+  { day: "numeric", month: "short" },
+  { hour: "numeric", minute: "2-digit" },
+];
+
+Object.assign(globalThis.brimwrightIntl, {
+  // A year under 100 would be taken as one of the last century.
+  when(region, form, year, month, day, hour, minute) {
+    const date = new Date(2000, month - 1, day, hour, minute);
+    date.setFullYear(year, month - 1, day);
+    return new Intl.DateTimeFormat(region, FORMS[form]).format(date);
+  },
+  plural: (language, number) => new Intl.PluralRules(language).select(number),
+  name(language, type, code) {
+    try {
+      return new Intl.DisplayNames(language, { type, languageDisplay: "standard", fallback: "none" }).of(code);
+    } catch {}
+  },
+});
