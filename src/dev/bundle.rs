@@ -24,13 +24,15 @@ pub fn bundle() -> Outcome<usize> {
     println!("{:<36} {:>10} {:>10}", "file", "bytes", "brotli");
     for name in files_in(&site)? {
         let path = site.join(&name);
-        let raw = fs::read(&path).map_err(|error| format!("{name} cannot be read: {error}."))?;
+        let raw = fs::read(&path)
+            .map_err(|error| format!("{name} cannot be read ({error}). Run `cargo dev bundle` again."))?;
         let mut weight = Weight { raw: raw.len(), sent: raw.len() };
         if COMPRESSIBLE.iter().any(|end| name.ends_with(&format!(".{end}"))) {
-            let small = brotli(&raw).map_err(|error| format!("{name}: {error}."))?;
+            let small = brotli(&raw)
+                .map_err(|error| format!("{name} cannot be made smaller ({error}). Run `cargo dev bundle` again."))?;
             weight.sent = small.len();
             fs::write(with_suffix(&path, ".br"), small)
-                .map_err(|error| format!("{name}.br cannot be written: {error}."))?;
+                .map_err(|error| format!("{name}.br cannot be written ({error}). Run `cargo dev bundle` again."))?;
         }
         let when = match () {
             () if is_in_first_load(&name) => {

@@ -71,16 +71,23 @@ impl Asked {
             match *word {
                 "--count" => {
                     let count = value.parse().ok().filter(|count| *count > 0);
-                    asked.count =
-                        Some(count.ok_or(format!("“{value}” is no number of runs: give one from 1, such as 500."))?);
+                    asked.count = Some(count.ok_or(format!(
+                        "“{value}” is no number of runs. Type 1 or more: cargo dev faults --count 500."
+                    ))?);
                 }
                 "--only" => {
                     let number = value.strip_prefix('T').and_then(|number| number.parse().ok());
                     let known = number.filter(|number| FAULTS.iter().any(|fault| fault.number == *number));
                     asked.only =
-                        Some(known.ok_or(format!("There is no fault “{value}”: give its number, such as T3."))?);
+                        Some(known.ok_or(format!(
+                            "There is no fault “{value}”. Type its number: cargo dev faults --only T3."
+                        ))?);
                 }
-                other => return Err(format!("`cargo dev faults` takes --count N and --only T3, not “{other}”.")),
+                other => {
+                    return Err(format!(
+                        "`cargo dev faults` does not take “{other}”: cargo dev faults --only T3 --count 500."
+                    ));
+                }
             }
         }
         Ok(asked)
@@ -196,11 +203,11 @@ mod tests {
         assert_eq!(Asked::read(&[]), Ok(Asked { count: None, only: None }));
         assert_eq!(Asked::read(&["--only", "T3", "--count", "500"]), Ok(Asked { count: Some(500), only: Some(3) }));
         let refused = [
-            (["--count", "0"], "“0” is no number of runs: give one from 1, such as 500."),
-            (["--count", ""], "“” is no number of runs: give one from 1, such as 500."),
-            (["--only", "T9"], "There is no fault “T9”: give its number, such as T3."),
-            (["--only", "3"], "There is no fault “3”: give its number, such as T3."),
-            (["--often", "3"], "`cargo dev faults` takes --count N and --only T3, not “--often”."),
+            (["--count", "0"], "“0” is no number of runs. Type 1 or more: cargo dev faults --count 500."),
+            (["--count", ""], "“” is no number of runs. Type 1 or more: cargo dev faults --count 500."),
+            (["--only", "T9"], "There is no fault “T9”. Type its number: cargo dev faults --only T3."),
+            (["--only", "3"], "There is no fault “3”. Type its number: cargo dev faults --only T3."),
+            (["--often", "3"], "`cargo dev faults` does not take “--often”: cargo dev faults --only T3 --count 500."),
         ];
         for (words, sentence) in refused {
             assert_eq!(Asked::read(&words), Err(sentence.to_owned()));

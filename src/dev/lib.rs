@@ -42,6 +42,21 @@ fetches a spreadsheet engine to compare with, for you only. Each command announc
 installs.
 ";
 
+const ONE_FILE: &str = "`cargo dev price` takes one book file: cargo dev price my-book.json.";
+
+const ONE_PORT: &str = "`cargo dev serve` takes a port or nothing: cargo dev serve --port 8081.";
+
+/// Said of a command that is none, or that takes no words and got some.
+fn no_such(command: &str) -> String {
+    let known =
+        HELP.lines().filter_map(|line| line.strip_prefix("  ")).any(|line| line.split(' ').next() == Some(command));
+    if known {
+        format!("`cargo dev {command}` takes nothing after it: cargo dev {command}.")
+    } else {
+        format!("cargo dev has no command “{command}”. See all of them: cargo dev help.")
+    }
+}
+
 /// Does what the words after `cargo dev` ask for.
 pub fn obey() -> ExitCode {
     let words: Vec<String> = std::env::args().skip(1).collect();
@@ -54,12 +69,14 @@ pub fn obey() -> ExitCode {
         ["bench"] => bench::bench(),
         ["faults", asked @ ..] => faults::Asked::read(asked).and_then(|asked| faults::faults(&asked)),
         ["price", file] => price::price(file),
+        ["price", ..] => Err(ONE_FILE.to_owned()),
+        ["serve", ..] => Err(ONE_PORT.to_owned()),
         ["finish"] => finish::finish(),
         [] | ["help" | "--help" | "-h"] => {
             print!("{HELP}");
             Ok(())
         }
-        _ => Err(format!("There is no such command: cargo dev {}. `cargo dev help` lists them.", words.join(" "))),
+        [command, ..] => Err(no_such(command)),
     };
     match outcome {
         Ok(()) => ExitCode::SUCCESS,
@@ -67,5 +84,17 @@ pub fn obey() -> ExitCode {
             eprintln!("{sentence}");
             ExitCode::FAILURE
         }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_a_command_takes_is_said_with_an_example() {
+        assert_eq!(no_such("prize"), "cargo dev has no command “prize”. See all of them: cargo dev help.");
+        assert_eq!(no_such("bundle"), "`cargo dev bundle` takes nothing after it: cargo dev bundle.");
+        assert_eq!(no_such("installs."), "cargo dev has no command “installs.”. See all of them: cargo dev help.");
     }
 }

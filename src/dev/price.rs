@@ -9,7 +9,8 @@ use crate::run::Outcome;
 
 /// Prints the offers of the book in `file` as CSV: the same bytes that the app saves.
 pub fn price(file: &str) -> Outcome {
-    let unread = |_| format!("{file} cannot be read. Check that it is there and may be opened.");
+    let unread =
+        |_| format!("{file} cannot be read. Check the name and the permissions: cargo dev price my-book.json.");
     let bytes = fs::metadata(file).map_err(unread)?.len();
     let bytes = usize::try_from(bytes).unwrap_or(usize::MAX);
     let read = if bytes > exchange::MAX_BYTES {
@@ -20,5 +21,7 @@ pub fn price(file: &str) -> Outcome {
     let book = read.map_err(|error| format!("{file}: {}", words::book_file_error(&error)))?;
     let ledger = ledger::Ledger::of(&book);
     let csv = words::offers_csv(&book, &ledger);
-    std::io::stdout().write_all(csv.as_bytes()).map_err(|error| format!("The offers cannot be written: {error}."))
+    std::io::stdout().write_all(csv.as_bytes()).map_err(|error| {
+        format!("The offers cannot be printed ({error}). Write them to a file: cargo dev price {file} > offers.csv.")
+    })
 }

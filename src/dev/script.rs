@@ -13,7 +13,7 @@ pub fn short(name: &str, script: &str) -> Outcome<String> {
     let allocator = Allocator::default();
     let parsed = Parser::new(&allocator, script, SourceType::mjs()).parse();
     if let Some(error) = parsed.diagnostics.first() {
-        return Err(format!("{name} is no JavaScript: {error}."));
+        return Err(format!("{name} is no JavaScript: {error}. Mend it in public."));
     }
     Ok(Codegen::new().with_options(CodegenOptions::minify()).build(&parsed.program).code)
 }
@@ -31,6 +31,9 @@ mod tests {
 
     #[test]
     fn what_is_no_script_is_named() {
-        assert_eq!(short("a.js", "const = 1;"), Err("a.js is no JavaScript: Unexpected token.".to_owned()));
+        assert_eq!(
+            short("a.js", "const = 1;"),
+            Err("a.js is no JavaScript: Unexpected token. Mend it in public.".to_owned())
+        );
     }
 }

@@ -8,11 +8,13 @@ use crate::tools::Tools;
 
 /// Builds the app and serves it until interrupted.
 pub fn serve(port: &str) -> Outcome {
-    let port: u16 = port.parse().map_err(|_| format!("{port} is no port: give a number from 1 to 65535."))?;
+    let port: u16 =
+        port.parse().map_err(|_| format!("“{port}” is no port. Type 1 to 65535: cargo dev serve --port 8081."))?;
     let tools = Tools::for_building()?;
     build(&tools)?;
-    let site = Site::open(&in_project("dist"), Ipv4Addr::UNSPECIFIED, port)
-        .map_err(|error| format!("Port {port} cannot be used ({error}). Choose another: cargo dev serve --port N."))?;
+    let site = Site::open(&in_project("dist"), Ipv4Addr::UNSPECIFIED, port).map_err(|error| {
+        format!("Port {port} cannot be used ({error}). Choose another: cargo dev serve --port 8081.")
+    })?;
     let port = site.port();
     say("Serving the app until you press Ctrl+C");
     println!("    here:     http://localhost:{port}/");

@@ -24,7 +24,8 @@ pub fn split(site: &Path) -> Outcome {
     // Trunk says which it built: release or debug.
     let profile = env::var("TRUNK_PROFILE").map_err(|_| "Trunk did not say what it built.")?;
     let linked = target.join("wasm32-unknown-unknown").join(profile).join("brimwright.wasm");
-    let linked = fs::read(&linked).map_err(|error| format!("{} cannot be read: {error}.", linked.display()))?;
+    let linked = fs::read(&linked)
+        .map_err(|error| format!("{} cannot be read ({error}). Run `cargo dev bundle` again.", linked.display()))?;
     let work = target.join("split");
     fs::remove_dir_all(&work).ok();
     let first = work.join("brimwright.wasm");
@@ -35,7 +36,7 @@ pub fn split(site: &Path) -> Outcome {
     options.link_name = &loader;
     options.main_module = &bindings;
     let parts = wasm_split_cli_support::transform(options)
-        .map_err(|error| format!("The app's wasm cannot be split: {error:#}."))?;
+        .map_err(|error| format!("The app's wasm cannot be split ({error:#}). Look at `wasm_split` in src/ui."))?;
     let later = work.join(LATER_WASM);
     if parts.split_modules.as_slice() != [later.clone()] {
         return Err(format!(
@@ -52,13 +53,15 @@ pub fn split(site: &Path) -> Outcome {
         "Run `cargo dev serve` or `cargo dev bundle`, which set wasm-bindgen up.",
     )?;
     for name in [LATER_WASM, LATER] {
-        fs::copy(work.join(name), site.join(name)).map_err(|error| format!("{name} cannot be copied: {error}."))?;
+        fs::copy(work.join(name), site.join(name))
+            .map_err(|error| format!("{name} cannot be copied ({error}). Run `cargo dev bundle` again."))?;
     }
     Ok(())
 }
 
 /// The folder that Cargo builds into: this tool lies in it too.
 fn target() -> Outcome<PathBuf> {
-    let tool = env::current_exe().map_err(|error| format!("This tool cannot find itself: {error}."))?;
+    let tool = env::current_exe()
+        .map_err(|error| format!("This tool cannot find itself ({error}). Start it by `cargo dev`."))?;
     tool.ancestors().nth(2).map(Path::to_owned).ok_or_else(|| "This tool does not lie in Cargo's folder.".to_owned())
 }

@@ -27,7 +27,12 @@ pub fn spreadsheet_engine() -> Outcome<PathBuf> {
         return Ok(folder);
     }
     say(format!("Fetching a spreadsheet engine to compare with into {}, once", folder.display()));
-    let unwritten = |error| format!("{} cannot be written: {error}.", folder.display());
+    let unwritten = |error| {
+        format!(
+            "{} cannot be written ({error}). Free up space, or set XDG_CACHE_HOME to another folder.",
+            folder.display()
+        )
+    };
     fs::create_dir_all(&folder).map_err(unwritten)?;
     for (wanted, there) in &lists {
         fs::copy(wanted, there).map_err(unwritten)?;

@@ -50,7 +50,8 @@ fn bare(style: &str) -> String {
 }
 
 fn sheets_in(folder: &Path) -> Outcome<BTreeSet<String>> {
-    let entries = fs::read_dir(folder).map_err(|error| format!("{} cannot be read: {error}.", folder.display()))?;
+    let entries = fs::read_dir(folder)
+        .map_err(|error| format!("{} cannot be read ({error}). Check that it is there.", folder.display()))?;
     Ok(entries
         .flatten()
         .filter_map(|entry| entry.file_name().into_string().ok())
@@ -59,7 +60,8 @@ fn sheets_in(folder: &Path) -> Outcome<BTreeSet<String>> {
 }
 
 fn read(path: &Path) -> Outcome<String> {
-    fs::read_to_string(path).map_err(|error| format!("{} cannot be read: {error}.", path.display()))
+    fs::read_to_string(path)
+        .map_err(|error| format!("{} cannot be read ({error}). Check that it is there.", path.display()))
 }
 
 #[derive(Debug, PartialEq)]

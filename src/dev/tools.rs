@@ -114,8 +114,9 @@ impl Tools {
 
     fn search_path(&self) -> Outcome<OsString> {
         let before = env::var_os("PATH").unwrap_or_default();
-        env::join_paths(std::iter::once(self.folder.join("bin")).chain(env::split_paths(&before)))
-            .map_err(|error| format!("The tools' folder cannot stand on PATH: {error}."))
+        env::join_paths(std::iter::once(self.folder.join("bin")).chain(env::split_paths(&before))).map_err(|error| {
+            format!("The tools' folder cannot stand on PATH ({error}). Set XDG_CACHE_HOME to another folder.")
+        })
     }
 
     fn install(&self, package: &str, name: &str, version: &str, how: &[&str]) -> Outcome {
@@ -162,7 +163,7 @@ fn wasm_target() -> Outcome {
 /// The version of a dependency in the lock file: the command-line tool must be of the same.
 fn locked_version(package: &str) -> Outcome<String> {
     let lock = std::fs::read_to_string(in_project("Cargo.lock"))
-        .map_err(|error| format!("Cargo.lock cannot be read: {error}."))?;
+        .map_err(|error| format!("Cargo.lock cannot be read ({error}). Run `cargo check`."))?;
     version_in(&lock, package).ok_or_else(|| format!("Cargo.lock names no version of {package}. Run `cargo check`."))
 }
 

@@ -12,7 +12,8 @@ const CUSTOM: u8 = 0;
 /// The module without its custom sections: names of functions, producers, features. They weigh a
 /// third of a small app and serve nobody who uses it.
 pub fn without_custom_sections(module: &[u8]) -> Outcome<Vec<u8>> {
-    shortened(module).ok_or_else(|| "The built wasm file is cut off or no wasm at all.".to_owned())
+    shortened(module)
+        .ok_or_else(|| "The built wasm file is cut off or no wasm at all. Run `cargo dev bundle` again.".to_owned())
 }
 
 fn shortened(module: &[u8]) -> Option<Vec<u8>> {
@@ -64,7 +65,7 @@ mod tests {
 
     #[test]
     fn what_is_no_wasm_or_cut_off_is_refused() {
-        let refused = Err("The built wasm file is cut off or no wasm at all.".to_owned());
+        let refused = Err("The built wasm file is cut off or no wasm at all. Run `cargo dev bundle` again.".to_owned());
         assert_eq!(without_custom_sections(b"<!doctype html>"), refused);
         assert_eq!(without_custom_sections(b"\0asm\x01\0\0\0\x01\x04\x01"), refused);
     }

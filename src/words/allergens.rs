@@ -72,6 +72,15 @@ pub fn allergen_in_united_states(allergen: Allergen) -> Option<&'static str> {
     }
 }
 
+/// Whether a label must say it by this law: in the United States the nine, and sulfites (21 CFR
+/// 101.100(a)(4), text).
+pub fn of_law(found: Allergen, law: Law) -> bool {
+    match law {
+        Law::UnitedStates => found.in_united_states() || found == Allergen::Sulphites,
+        Law::European => true,
+    }
+}
+
 /// Its name among the fourteen of the European Union (Regulation (EU) No 1169/2011, Annex II).
 pub fn allergen_in_european_union(allergen: Allergen) -> &'static str {
     match allergen {
@@ -132,8 +141,11 @@ pub fn allergens_by_law(allergens: &Allergens, law: Law) -> String {
 /// What counts as a tree nut, by law and year. United States: FDA guidance of January 2025, twelve
 /// nuts (how many, and what is in and out: second-hand; the twelve from memory). European Union:
 /// Regulation (EU) No 1169/2011, Annex II, point 8, exhaustive by notice 2017/C 428/01 (text).
-pub fn tree_nuts() -> String {
-    [say!(labels::tree_nuts_united_states), say!(labels::tree_nuts_european)].join(" ")
+pub fn tree_nuts(law: Law) -> &'static str {
+    match law {
+        Law::UnitedStates => say!(labels::tree_nuts_united_states),
+        Law::European => say!(labels::tree_nuts_european),
+    }
 }
 
 /// What else is used where a drink is made, beside every list of allergens: "Made where these are
@@ -166,16 +178,24 @@ pub fn allergens(allergens: &Allergens, book: &Book) -> String {
         let names: Vec<String> = ids.iter().map(|id| book.name(Key::Ingredient(*id))).collect();
         names.join(", ")
     };
-    let present = allergens.present.iter();
-    let present: Vec<String> = present
-        .map(|(found, ids)| {
+    let listed = |of_the_law: bool| {
+        let present = allergens.present.iter().filter(|(found, _)| of_law(*found, law) == of_the_law);
+        let present = present.map(|(found, ids)| {
             let allergen = with_nuts(allergen(*found, law), *found, allergens);
             say!(labels::allergen_with_ingredients, allergen = allergen, names = names(ids))
-        })
-        .collect();
+        });
+        present.collect::<Vec<String>>().join("; ")
+    };
     let mut sentences = Vec::new();
-    if !present.is_empty() {
-        sentences.push(say!(labels::contains, allergens = present.join("; ")));
+    // What the law does not name stands after what it names; it is in the drink all the same.
+    let (named, besides) = (listed(true), listed(false));
+    match (named.is_empty(), besides.is_empty()) {
+        (true, true) => {}
+        (true, false) => sentences.push(say!(labels::contains, allergens = besides)),
+        (false, _) => {
+            sentences.push(say!(labels::contains, allergens = named));
+            sentences.extend((!besides.is_empty()).then(|| say!(labels::also_contains, allergens = besides)));
+        }
     }
     if !allergens.parts_not_known.is_empty() {
         sentences.push(say!(labels::parts_not_known_sentence, names = names(&allergens.parts_not_known)));

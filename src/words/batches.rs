@@ -42,6 +42,11 @@ pub fn number_of(offer: OfferId, book: &Book) -> String {
     say!(counter::number_of, drink = book.name(Key::Offer(offer)))
 }
 
+/// What a change of that number is called, as a step.
+pub fn change_number_of(offer: OfferId, book: &Book) -> String {
+    say!(counter::change_number_of, drink = book.name(Key::Offer(offer)))
+}
+
 /// For how many of a drink what they took was deducted. Returns an empty text if for no drink.
 pub fn deducted(make: &Make, speaker: &Speaker) -> String {
     if make.off_shelf.is_zero() {
@@ -137,7 +142,10 @@ impl Batches<'_> {
 
     fn one(&self, amount: Amount) -> String {
         let unit = amount.unit.name_in(self.book.settings().units);
-        self.speaker.with_unit(amount.number, 0, unit)
+        match amount.unit {
+            Unit::Piece => [&*self.speaker.pieces(amount.number), "\u{a0}", unit].concat(),
+            _ => self.speaker.with_unit(amount.number, 0, unit),
+        }
     }
 
     /// An amount that is left, never more than it is.

@@ -5,6 +5,7 @@ use super::number;
 use super::refusals::problem_at;
 use crate::book::Refusal;
 use crate::exchange::{BookFileError, Counts, Fault, Place, Preview};
+use crate::foundation::measure::System;
 use crate::say;
 
 /// The sentence for a book file that cannot be taken in.
@@ -13,9 +14,7 @@ pub fn book_file_error(error: &BookFileError) -> String {
         BookFileError::TooLarge { .. } => say!(book::file_too_large).to_string(),
         BookFileError::Empty => say!(book::file_empty).to_string(),
         BookFileError::NotText => say!(book::file_not_text).to_string(),
-        BookFileError::NotJson { line, column } => {
-            say!(book::file_damaged, line = line.to_string(), column = column.to_string())
-        }
+        BookFileError::NotJson { line, .. } => say!(book::file_damaged, line = line.to_string()),
         BookFileError::CutShort { line } => say!(book::file_cut_short, line = line.to_string()),
         BookFileError::Foreign { format: Some(format) } => say!(book::file_foreign_named, format = format),
         BookFileError::Foreign { format: None } => say!(book::file_foreign).to_string(),
@@ -42,7 +41,9 @@ fn at(line: usize, place: &str, problem: String) -> String {
 fn refused(refusal: &Refusal) -> String {
     match refusal {
         Refusal::Missing { key: needed, .. } => say!(book::not_in_file, kind = kind(*needed)),
-        Refusal::Field { field, problem, .. } => [say!(book::not_imported), &*problem_at(*field, *problem)].join(" "),
+        Refusal::Field { field, problem, .. } => {
+            [say!(book::not_imported), &*problem_at(*field, *problem, System::Metric)].join(" ")
+        }
         Refusal::InUse { .. } => say!(book::does_not_fit_file).to_string(),
     }
 }
@@ -95,6 +96,7 @@ fn expected(reason: &str) -> String {
     let kinds = [
         ("is not an amount", say!(book::type_amount)),
         ("is not a length", say!(book::type_length)),
+        ("is not a temperature", say!(book::type_temperature)),
         ("is not a day", say!(book::type_day)),
         ("is not a currency", say!(book::type_currency)),
         ("is not a plain decimal", say!(book::type_decimal)),
@@ -103,7 +105,7 @@ fn expected(reason: &str) -> String {
     if let Some((_, instead)) = kinds.iter().find(|(mark, _)| reason.contains(mark)) {
         let found = reason.split_once('"').and_then(|(_, rest)| rest.rsplit_once("\" is not "));
         return match found {
-            Some((found, _)) => [&*say!(book::value_wrong, found = found), instead].join(" "),
+            Some((found, _)) => [&*say!(book::value_wrong, found = as_typed(found)), instead].join(" "),
             None => (*instead).to_string(),
         };
     }
@@ -116,18 +118,31 @@ fn expected(reason: &str) -> String {
     }
     let wanted = reason.rsplit_once(", expected ").map(|(_, wanted)| wanted);
     let wanted = wanted.or_else(|| reason.strip_prefix("expected "));
+    let is_number = !reason.starts_with("invalid type: boolean");
     let instead = match (wanted, quoted.next()) {
-        (Some("a string"), Some(bare)) => return say!(book::type_in_quotes, bare = bare),
-        (Some("a string"), None) => say!(book::type_text),
+        (Some("a string"), Some(bare)) if is_number => return say!(book::type_in_quotes, bare = bare),
+        (Some("a string"), _) => say!(book::type_text),
         (Some("a sequence"), _) => say!(book::type_list),
         (Some("a boolean"), _) => say!(book::type_yes_no),
         (Some(wanted), _) if wanted.starts_with("a volume") || wanted.contains("cup or bottle") => {
             say!(book::type_volume)
         }
+        (Some("value"), _) => say!(book::type_one_field),
         (Some(_), _) => say!(book::type_group),
         (None, _) => say!(book::type_anew),
     };
     instead.to_string()
+}
+
+/// A text as the file has it: the reader puts a backslash before quotation marks and backslashes.
+fn as_typed(found: &str) -> String {
+    let mut typed = String::new();
+    let mut letters = found.chars();
+    while let Some(letter) = letters.next() {
+        let escaped = (letter == '\\').then(|| letters.next()).flatten();
+        typed.push(escaped.unwrap_or(letter));
+    }
+    typed
 }
 
 /// What an import would do, a line for each kind of record.
@@ -145,7 +160,7 @@ pub fn import_changes(preview: &Preview) -> Vec<String> {
         line(say!(first::drinks), preview.drinks),
         line(say!(first::sizes), preview.offers),
         line(say!(drinks::ingredients), preview.ingredients),
-        line(say!(drinks::packaging), preview.packagings),
+        line(say!(common::packaging), preview.packagings),
         line(say!(goods::packaging_kits), preview.packaging_sets),
         line(say!(first::containers), preview.containers),
         line(say!(market::weeks_of_sales), preview.weeks),

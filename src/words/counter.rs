@@ -4,7 +4,7 @@ use super::labels::keeping;
 use super::{Speaker, ice_place, stage};
 use crate::book::{Book, Drink, Scaling, Service, Settings};
 use crate::drink::fill::ScaledLine;
-use crate::drink::label::Caution;
+use crate::drink::label::{Caution, Law};
 use crate::drink::make::{Card, MOST_DRINKS, Taken};
 use crate::foundation::lock::{FEWEST_DIGITS, MOST_DIGITS, PinError};
 use crate::foundation::measure::{Date, Exact, Volume};
@@ -99,6 +99,7 @@ pub fn made_today(drink: &Drink, today: Date) -> String {
 /// What staff must be careful of. Returns `None` for what only a label needs.
 pub fn counter_caution(caution: &Caution, book: &Book) -> Option<String> {
     let said = match caution {
+        Caution::UntreatedJuice(_) if Law::of(book.settings()) == Law::European => say!(counter::untreated_european),
         Caution::UntreatedJuice(Some(Service::PackagedAhead)) => say!(counter::untreated_packaged_ahead),
         Caution::UntreatedJuice(Some(Service::ByTheGlass)) => say!(counter::untreated_by_the_glass),
         Caution::UntreatedJuice(None) => say!(counter::untreated_either),

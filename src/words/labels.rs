@@ -2,7 +2,7 @@
 
 use super::offer_errors::{offer_error, volume, yield_error};
 use super::{Speaker, day};
-use crate::book::{Allergen, Book, Drink, IngredientId, Key, Service};
+use crate::book::{Allergen, Book, Drink, DrinkKind, IngredientId, Key, Service};
 use crate::drink::label::{
     Caution, LOW_ACID_ABOVE, LabelError, Law, NetContents, NetSource, PercentJuice, PhSource, published_ph,
 };
@@ -67,6 +67,37 @@ pub fn name_with_juice(juice: &PercentJuice) -> &'static str {
     }
 }
 
+/// Where a law holds.
+pub fn where_it_holds(law: Law) -> &'static str {
+    match law {
+        Law::UnitedStates => say!(labels::in_the_united_states),
+        Law::European => say!(labels::in_the_eu_and_uk),
+    }
+}
+
+/// What the facts for a label are for.
+pub fn label_facts_about(law: Law) -> &'static str {
+    match law {
+        Law::UnitedStates => say!(labels::label_facts_about),
+        Law::European => say!(labels::label_facts_about_european),
+    }
+}
+
+/// That what is thick is sold by weight in the United States (21 CFR 101.7(a), text). Returns an
+/// empty text for what is not blended, and elsewhere.
+pub fn weight_if_thick(kind: DrinkKind, law: Law) -> &'static str {
+    if kind == DrinkKind::Blended && law == Law::UnitedStates { say!(labels::thick) } else { "" }
+}
+
+/// How juice is counted, where a label must say how much of a drink is juice. Returns an empty text
+/// elsewhere.
+pub fn how_juice_is_counted(law: Law) -> &'static str {
+    match law {
+        Law::UnitedStates => say!(labels::how_juice_is_counted),
+        Law::European => "",
+    }
+}
+
 /// What else a label has that is not made here, and who need not have nutrition facts. United
 /// States: FDA, Small Business Nutrition Labeling Exemption Guide, after 21 CFR 101.9(j)(1) and
 /// (18), text; names, addresses and type sizes from memory. European Union: Regulation (EU) No
@@ -104,25 +135,44 @@ pub fn also_needed(law: Law) -> Vec<&'static str> {
 /// statement's own three and pregnancy. What selling to another business brings: 21 CFR 120.3(l),
 /// 120.24; that some states end the exemption of shops at any amount: second-hand.
 pub fn caution(caution: &Caution, book: &Book) -> String {
+    caution_by_law(caution, Law::of(book.settings()), book)
+}
+
+/// What to be careful of, by a law. European ones name no law: what is asked of juice there is
+/// general (Regulation (EC) No 852/2004, from memory).
+pub fn caution_by_law(caution: &Caution, law: Law, book: &Book) -> String {
     let limit = || Speaker::plain().number(LOW_ACID_ABOVE);
+    let kept_cold = |low_acid: String| {
+        let cold = match law {
+            Law::UnitedStates => say!(labels::keep_cold),
+            Law::European => say!(labels::keep_cold_european),
+        };
+        [&low_acid, cold].join(" ")
+    };
     match caution {
-        Caution::UntreatedJuice(served) => untreated(*served).to_string(),
-        Caution::JuiceNotSaid(Some(Service::ByTheGlass), ids) => {
-            say!(labels::fruit_not_said_by_the_glass, names = names(ids, book))
-        }
-        Caution::JuiceNotSaid(Some(Service::PackagedAhead) | None, ids) => {
-            say!(labels::fruit_not_said_packaged, names = names(ids, book))
+        Caution::UntreatedJuice(served) => untreated(*served, law).to_string(),
+        Caution::JuiceNotSaid(service, ids) => {
+            let names = names(ids, book);
+            if law == Law::European || *service == Some(Service::ByTheGlass) {
+                say!(labels::fruit_not_said_by_the_glass, names = names)
+            } else {
+                say!(labels::fruit_not_said_packaged, names = names)
+            }
         }
         Caution::AtRisk(Some(Service::PackagedAhead)) => {
-            [say!(labels::at_risk), say!(labels::at_risk_places)].join(" ")
+            let places = match law {
+                Law::UnitedStates => say!(labels::at_risk_places),
+                Law::European => say!(labels::at_risk_places_european),
+            };
+            [say!(labels::at_risk), places].join(" ")
         }
         Caution::AtRisk(_) => say!(labels::at_risk).to_string(),
-        Caution::SoldToABusiness => say!(labels::sold_to_a_business).to_string(),
+        Caution::SoldToABusiness => sold_to_a_business(law).to_string(),
         Caution::MeasuredLowAcid(ph) => {
             kept_cold(say!(labels::low_acid_measured, ph = Speaker::plain().number(*ph), limit = limit()))
         }
         Caution::PublishedLowAcid(ids) => {
-            let published: Vec<String> = ids.iter().map(|id| with_ph(*id, book)).collect();
+            let published: Vec<String> = ids.iter().map(|id| with_ph(*id, law, book)).collect();
             kept_cold(say!(labels::low_acid_published, published = published.join(", "), limit = limit()))
         }
         Caution::AcidityNotKnown(ids) => {
@@ -137,17 +187,39 @@ pub fn caution(caution: &Caution, book: &Book) -> String {
     }
 }
 
-fn kept_cold(low_acid: String) -> String {
-    [&low_acid, say!(labels::keep_cold)].join(" ")
+/// What selling juice to another business asks for, treated or not.
+pub fn sold_to_a_business(law: Law) -> &'static str {
+    match law {
+        Law::UnitedStates => say!(labels::sold_to_a_business),
+        Law::European => say!(labels::sold_to_a_business_european),
+    }
+}
+
+/// The cautions of a whole book, whatever is in it.
+pub fn book_cautions(law: Law) -> String {
+    let untreated = match law {
+        Law::UnitedStates => say!(book::caution_untreated),
+        Law::European => say!(book::caution_untreated_european),
+    };
+    [untreated, say!(book::caution_allergens), say!(book::caution_advice)].join(" ")
+}
+
+/// What stands under the boxes of the sheet of warnings. Under European law there are none.
+pub fn warning_sheet(law: Law) -> &'static str {
+    match law {
+        Law::UnitedStates => say!(labels::warning_sheet),
+        Law::European => say!(labels::no_warning_to_print),
+    }
 }
 
 /// Untreated juice, by how it is sold. Where the statement stands and how it looks: 21 CFR
 /// 101.17(g)(4) to (6). That the rule is for packages: second-hand.
-fn untreated(served: Option<Service>) -> &'static str {
-    match served {
-        Some(Service::PackagedAhead) => say!(labels::untreated_packaged),
-        Some(Service::ByTheGlass) => say!(labels::untreated_by_the_glass),
-        None => say!(labels::untreated_not_said),
+fn untreated(served: Option<Service>, law: Law) -> &'static str {
+    match (law, served) {
+        (Law::European, _) => say!(labels::untreated_european),
+        (Law::UnitedStates, Some(Service::PackagedAhead)) => say!(labels::untreated_packaged),
+        (Law::UnitedStates, Some(Service::ByTheGlass)) => say!(labels::untreated_by_the_glass),
+        (Law::UnitedStates, None) => say!(labels::untreated_not_said),
     }
 }
 
@@ -157,15 +229,21 @@ fn names(ids: &[IngredientId], book: &Book) -> String {
 }
 
 /// An ingredient with the pH that is published of it: "Carrots 5.88 to 6.40 (FDA list of pH)".
-fn with_ph(id: IngredientId, book: &Book) -> String {
+fn with_ph(id: IngredientId, law: Law, book: &Book) -> String {
     let name = book.name(Key::Ingredient(id));
     let Some(published) = published_ph(&name) else { return name };
     let number = |number| Speaker::plain().digits(number, 2);
     let (least, most) = (number(published.least), number(published.most));
-    match published.source {
-        PhSource::FdaList => say!(labels::ph_fda_list, name = name, least = least, most = most),
-        PhSource::FdaHandbook => say!(labels::ph_fda_handbook, name = name, least = least, most = most),
-        PhSource::FromMemory => say!(labels::ph_source_not_checked, name = name, least = least, most = most),
+    match (published.source, law) {
+        (PhSource::FdaList, Law::UnitedStates) => say!(labels::ph_fda_list, name = name, least = least, most = most),
+        (PhSource::FdaList, Law::European) => say!(labels::ph_american_list, name = name, least = least, most = most),
+        (PhSource::FdaHandbook, Law::UnitedStates) => {
+            say!(labels::ph_fda_handbook, name = name, least = least, most = most)
+        }
+        (PhSource::FdaHandbook, Law::European) => {
+            say!(labels::ph_american_handbook, name = name, least = least, most = most)
+        }
+        (PhSource::FromMemory, _) => say!(labels::ph_source_not_checked, name = name, least = least, most = most),
     }
 }
 
@@ -195,8 +273,13 @@ fn name_the_kind(allergen: Allergen) -> &'static str {
 /// Why there are no facts for a label, and what would mend it.
 pub fn label_error(error: &LabelError, book: &Book) -> String {
     let name = |id| book.name(Key::Ingredient(id));
+    let cups = book.settings().units.weighs_cups();
     match error {
         LabelError::Offer(reason) => offer_error(reason, book),
+        LabelError::Mass(YieldError::NoDensity(id)) if cups => say!(labels::no_cup_weight, name = name(*id)),
+        LabelError::Mass(YieldError::NoJuiceDensity(id)) if cups => {
+            say!(labels::no_juice_cup_weight, name = name(*id))
+        }
         LabelError::Mass(YieldError::NoDensity(id)) => say!(labels::no_density, name = name(*id)),
         LabelError::Mass(YieldError::NoJuiceDensity(id)) => say!(labels::no_juice_density, name = name(*id)),
         LabelError::Mass(error) => yield_error(error, book),

@@ -165,7 +165,7 @@ fn an_id_stands_once() {
     let text = demo_with(offer, &offer.repeat(2));
     let line = line_of(&text, offer) + offer.matches('\n').count();
     let key = Key::from_text("offer:1-2").unwrap();
-    assert_eq!(error(text), BookFileError::Twice { key, name: "Orchard Green, Bottle, 8 fl oz".to_string(), line });
+    assert_eq!(error(text), BookFileError::Twice { key, name: "Orchard Green, 8 oz bottle".to_string(), line });
 }
 
 #[test]
@@ -186,11 +186,11 @@ fn what_the_book_refuses_is_named() {
         ),
         (
             demo_with("\"declared\": \"2 fl oz\"", "\"declared\": \"3 fl oz\""),
-            refused("container:1", "Shot, 2 fl oz", first("containers"), Field::Declared, Problem::MoreThanBrimful),
+            refused("container:1", "2 oz shot", first("containers"), Field::Declared, Problem::MoreThanBrimful),
         ),
         (
             demo_with("\"price\": \"4.95\"", "\"price\": \"0.00\""),
-            refused("offer:1-2", "Orchard Green, Bottle, 8 fl oz", first("offers"), Field::Price, Problem::NotPositive),
+            refused("offer:1-2", "Orchard Green, 8 oz bottle", first("offers"), Field::Price, Problem::NotPositive),
         ),
     ];
     for (text, expected) in cases {

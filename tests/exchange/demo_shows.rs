@@ -139,7 +139,7 @@ fn a_cup_takes_its_lid_and_what_every_cup_takes() {
     let cup = book.container(container_id(8)).unwrap();
     let name = |packaging| book.name(Key::Packaging(packaging));
     let names: Vec<String> = book.set_of(cup).map(|used| name(used.packaging)).collect();
-    assert_eq!(names, ["Cold cup, 16 fl oz", "Cup lid, large", "Paper straw", "Paper sleeve"]);
+    assert_eq!(names, ["16 oz cold cup", "Cup lid, large", "Paper straw", "Paper sleeve"]);
     let sets: Vec<String> =
         book.packaging_sets().map(|set| Record::PackagingSet(set.clone()).name().to_string()).collect();
     assert_eq!(sets, ["With every bottle", "With every cup"]);

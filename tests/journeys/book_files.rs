@@ -63,7 +63,7 @@ async fn a_file_that_cannot_be_read_is_explained_and_changes_nothing(engine: Eng
             "corrupt.json",
             b"{\n  \"format\": \"brimwright-book\",\n  \"version\" 1\n}".to_vec(),
             // The figure stands where a colon should: line 3, column 13.
-            say!(book::file_damaged, line = "3", column = "13"),
+            say!(book::file_damaged, line = "3"),
         ),
         ("cut.json", cut, say!(book::file_cut_short, line = line.to_string())),
         ("foreign.json", b"{\"name\": \"A list of plants\"}".to_vec(), say!(book::file_foreign).into()),
@@ -124,7 +124,7 @@ async fn a_book_comes_back_and_undo_brings_back_the_old_one(engine: Engine) {
     journey.expect_each(".teach li", &counts.each_ref().map(String::as_str)).await;
     journey.wait_for_text(say!(book::import_about)).await;
     journey.screenshot("preview").await;
-    journey.click(By::Text(say!(common::cancel))).await;
+    journey.click(By::Text(say!(first::cancel))).await;
     journey.wait_for_text_gone(say!(book::replace_book)).await;
     assert!(before == save_book(&journey).await, "left as it was");
 
@@ -136,7 +136,7 @@ async fn a_book_comes_back_and_undo_brings_back_the_old_one(engine: Engine) {
     let there: Value = serde_json::from_slice(&there).expect("JSON");
     assert_eq!(there, incoming);
 
-    journey.click(By::Text(say!(common::undo))).await;
+    journey.click(By::Text(say!(first::undo))).await;
     journey.expect_value(By::Nth(0, &By::Label(say!(common::name))), "Marrowgate Juice Hall").await;
     journey.wait_until_saved().await;
     assert!(before == save_book(&journey).await, "Undo brings the old book back, byte for byte");

@@ -30,7 +30,7 @@ async fn measures(journey: &Journey) {
     journey.choose(By::Label(say!(goods::how_measured)), say!(drinks::by_measures)).await;
     for (label, typed, shown) in [
         (say!(goods::base_width), "2", "2 in"),
-        (say!(goods::rim_width), "3 1/2 in", "3.5 in"),
+        (say!(goods::rim_width), "3 1/2 in", "3 1/2 in"),
         // The same 5 in.
         (say!(goods::inside_height), "127 mm", "127 mm"),
     ] {
@@ -39,23 +39,23 @@ async fn measures(journey: &Journey) {
     }
     // To the rim 9.6875 pi = 30.4342 cu in = 16.8640 fl oz; 15.8640 stand 4.8093 in.
     let by_volume = [
-        (say!(labels::fill), "15.9 fl oz"),
+        (say!(common::fill), "15.9 fl oz"),
         (say!(goods::brimful_capacity), "16.9 fl oz"),
-        (say!(labels::fill_line_above_base), "4.81 in"),
-        (say!(labels::fill_line_below_rim), "0.19 in"),
+        (say!(labels::fill_line_above_base), "4 13/16 in"),
+        (say!(labels::fill_line_below_rim), "3/16 in"),
     ];
-    journey.expect_figures(say!(labels::fill), &by_volume).await;
+    journey.expect_figures(say!(common::fill), &by_volume).await;
     journey.choose(By::Label(say!(labels::headspace_by)), say!(labels::by_height)).await;
     journey.enter(By::Label(say!(labels::headspace)), "1/2").await;
-    journey.expect_value(By::Label(say!(labels::headspace)), "0.5 in").await;
+    journey.expect_value(By::Label(say!(labels::headspace)), "1/2 in").await;
     // At 4.5 in it is 3.35 in across: 8.2209375 pi = 25.8268 cu in = 14.3110 fl oz.
     let by_height = [
-        (say!(labels::fill), "14.3 fl oz"),
+        (say!(common::fill), "14.3 fl oz"),
         (say!(goods::brimful_capacity), "16.9 fl oz"),
-        (say!(labels::fill_line_above_base), "4.50 in"),
-        (say!(labels::fill_line_below_rim), "0.50 in"),
+        (say!(labels::fill_line_above_base), "4 1/2 in"),
+        (say!(labels::fill_line_below_rim), "1/2 in"),
     ];
-    journey.expect_figures(say!(labels::fill), &by_height).await;
+    journey.expect_figures(say!(common::fill), &by_height).await;
     journey.screenshot("measures").await;
 }
 
@@ -68,21 +68,17 @@ async fn tolerances(journey: &Journey) {
     journey.enter(declared, "14").await;
     journey.wait_for_text_gone(short).await;
     journey.click(By::Text(say!(labels::standards_allow))).await;
-    // 14 fl oz are 414.029 mL: 3% of it, up to 12.5 mL; 2%, 8.28 mL; 2.5% and 5 mL, 15.35 mL; 5%
-    // and 10 mL, 30.70 mL. (Read in 76/211/EEC, 75/107/EEC and OIML R 138.)
+    // 14 fl oz are 414.029 mL: 2.5% of it and 5 mL, 15.35 mL; 5% and 10 mL, 30.70 mL. (Read in OIML
+    // R 138.) The two directives of the European Union are none of a US book's.
     let rule = |rule: &str, source: &str| format!("{rule} {source}");
-    let package = rule(say!(labels::single_package), say!(labels::source_package));
-    let bottle = rule(say!(labels::measuring_bottle), say!(labels::source_bottle));
     let to_line = rule(say!(labels::drinking_glass_to_line), say!(labels::source_measures));
     let to_brim = rule(say!(labels::drinking_glass_to_brim), say!(labels::source_measures));
-    let rows: [&[&str]; 5] = [
+    let rows: [&[&str]; 3] = [
         &["", say!(labels::short_by), say!(labels::over_by)],
-        &[&package, "0.42 fl oz", say!(labels::no_limit)],
-        &[&bottle, "0.28 fl oz", "0.28 fl oz"],
         &[&to_line, "0.52 fl oz", "0.52 fl oz"],
         &[&to_brim, say!(labels::nothing), "1.0 fl oz"],
     ];
-    journey.expect_rows(say!(labels::fill), &rows).await;
+    journey.expect_rows(say!(common::fill), &rows).await;
     journey.screenshot("tolerances").await;
 }
 
@@ -92,7 +88,7 @@ async fn try_out(journey: &Journey) {
     let (volume, height) = (By::Label(say!(goods::volume)), By::Label(say!(goods::height)));
     journey.enter(volume, "12").await;
     // 12 fl oz are 6.8934 pi cu in: d^3 = 8 + 3.6 * 6.8934, d = 3.20157, (d - 2) / 0.3 = 4.0052.
-    journey.expect_sentence(volume, &say!(goods::height_of_volume, height = "4.01 in")).await;
+    journey.expect_sentence(volume, &say!(goods::height_of_volume, height = "4 in")).await;
     journey.enter(volume, "20").await;
     let over = say!(drinks::over_the_brim, over = "3.1 fl oz", container = "Large cup");
     journey.expect_sentence(volume, &over).await;
@@ -144,7 +140,7 @@ async fn a_drink(journey: &Journey) {
         &[say!(drinks::ingredients), "$1.002", "84.1%"],
         &["Apple juice", "$0.894", ""],
         &["Soda water", "$0.107", ""],
-        &[say!(drinks::packaging), "$0.190", "15.9%"],
+        &[say!(common::packaging), "$0.190", "15.9%"],
         &["Paper cup", "$0.120", ""],
         &["Dome lid", "$0.040", ""],
         &["Paper straw", "$0.030", ""],
@@ -153,7 +149,7 @@ async fn a_drink(journey: &Journey) {
     journey.expect_rows(say!(drinks::cost_breakdown), &costs).await;
     journey.click(By::Text(say!(drinks::recipe_card))).await;
     // 16.8640 - 14.3110 = 2.5530.
-    journey.wait_for_text(&say!(counter::fill_to_line_below_rim, below = "0.50 in", headspace = "2.6 fl oz")).await;
+    journey.wait_for_text(&say!(counter::fill_to_line_below_rim, below = "1/2 in", headspace = "2.6 fl oz")).await;
     journey.expect_each(".recipe > li", &[&*used("8.94 fl oz Apple juice"), &used("5.37 fl oz Soda water")]).await;
     journey.expect_count(".recipe-fill svg .glass-line", 1).await;
     journey.screenshot("card").await;

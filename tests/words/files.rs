@@ -54,7 +54,7 @@ fn what_cannot_be_read() {
         (
             "\"25.80\"",
             "null",
-            "Line 8, ingredient “Apples”, field “packs 1 price”: Type text in quotation marks, such as \"25.80\".",
+            "Line 8, ingredient “Apples”, field “packs 1 price”: Type text in quotation marks, such as \"Apples\" or \"25.80\".",
         ),
         (
             "\"2026-11-02\"",
@@ -94,7 +94,32 @@ fn what_cannot_be_read() {
         (
             "{\"share\": \"0.05\"}",
             "[]",
-            "Line 12, container “Bottle”, field “headspace”: Type a group in braces, such as {\"share\": \"0.05\"}.",
+            "Line 12, container “Bottle”, field “headspace”: Type one field in braces, such as {\"share\": \"0.05\"}.",
+        ),
+        (
+            "{\"share\": \"0.05\"}",
+            "{\"share\": \"0.05\", \"height\": \"3 mm\"}",
+            "Line 12, container “Bottle”, field “headspace share”: Type one field in braces, such as {\"share\": \"0.05\"}.",
+        ),
+        (
+            "\"labour\": {}",
+            "\"labour\": 7",
+            "Line 13, drink “Orchard”, field “labour”: Type fields in braces, such as {\"name\": \"Apples\"}.",
+        ),
+        (
+            "\"25.80\"",
+            "true",
+            "Line 8, ingredient “Apples”, field “packs 1 price”: Type text in quotation marks, such as \"Apples\" or \"25.80\".",
+        ),
+        (
+            "\"40 lb\"",
+            "\"40 \\\"lb\\\"\"",
+            "Line 8, ingredient “Apples”, field “packs 1 contents”: “40 \"lb\"” does not work here. Type a number and a unit, such as \"40 lb\" or \"16 fl oz\".",
+        ),
+        (
+            "\"price\": \"8\"",
+            "\"price\": \"8\", \"filling\": {\"measured-at\": \"warm\"}",
+            "Line 16, size “Orchard, Bottle”, field “filling measured-at”: “warm” does not work here. Type a number and F or C, such as \"40 F\" or \"4 C\".",
         ),
         ("\"16.5 fl oz\"", "7", "Line 11, container “Bottle”, field “brimful”: Type a volume, such as \"16 fl oz\"."),
         (
@@ -159,7 +184,7 @@ fn what_the_book_refuses() {
     let offer = "{\"drink\": \"1\", \"container\": \"1\",\n\"price\": \"8\"}";
     assert_eq!(
         said(offer, &format!("{offer},\n{offer}")),
-        "Line 17, size “Orchard, Bottle”: Listed twice in the file, with the same id. Keep one."
+        "Line 17, size “Orchard, Bottle”: Listed twice in the file. Keep one."
     );
     let nameless = said("\"Apples\"", "\"\\u200b\"");
     assert_eq!(nameless, "Line 7, ingredient “\u{200b}”: Not imported. Name: nothing typed. Type at least one letter.");
@@ -176,6 +201,17 @@ fn what_is_too_much() {
         said("\"Apples\"", &format!("\"{}\"", "A".repeat(1_000_000))),
         "Line 7, ingredient 1: This part is larger than 1 MB. No book needs more. Choose another copy."
     );
+}
+
+/// Of a file that is none, cut off, or damaged: what to choose instead.
+#[test]
+fn what_is_no_book() {
+    let said = |text: &str| words::book_file_error(&read(text.to_string()).unwrap_err());
+    assert_eq!(said(""), "This file is empty. Choose another file.");
+    assert_eq!(said("<!DOCTYPE html>"), "This file is damaged at line 1. Choose another copy.");
+    assert_eq!(said("{\n\"format\": oops}"), "This file is damaged at line 2. Choose another copy.");
+    assert_eq!(said(&FILE[..200]), "This file stops early, at line 5. Download the file again.");
+    assert_eq!(said("[]"), "This file is not a Brimwright book. Choose a book file.");
 }
 
 #[test]

@@ -89,13 +89,13 @@ fn a_warning_must_warn() {
         said(Caution::UntreatedJuice(None)),
         "Untreated juice. If packaged ahead, the label must carry the warning in the box (United States, 21 CFR 101.17(g)). Purées and raw fruit or vegetables blended in count as juice. Put the box on the information panel or the principal display panel. Keep WARNING in bold capitals, with hairlines around the statement. By the glass, the federal label rule does not apply: ask your local inspector. Choose how the drink is sold above."
     );
-    let raw = "Needs: kind of ingredient for Ginger, Nut butter. If raw fruit or vegetable, the package must carry the warning in the box (United States, 21 CFR 101.17(g)). Set this in Buying.";
+    let raw = "Needs: ingredient type for Ginger, Nut butter. If raw fruit or vegetable, the package must carry the warning in the box (US, 21 CFR 101.17(g)). Set this in Buying.";
     for service in [None, PACKAGED] {
         assert_eq!(said(Caution::JuiceNotSaid(service, vec![GINGER, BUTTER])), raw);
     }
     assert_eq!(
         said(Caution::JuiceNotSaid(GLASS, vec![BUTTER])),
-        "Needs: kind of ingredient for Nut butter. If raw fruit or vegetable, the drink counts as untreated juice. Set this in Buying."
+        "Needs: ingredient type for Nut butter. If raw fruit or vegetable, the drink counts as untreated juice. Set this in Buying."
     );
 }
 
@@ -195,11 +195,11 @@ fn what_a_label_lacks() {
     let said = |error| words::label_error(&error, &book);
     assert_eq!(
         said(LabelError::Mass(YieldError::NoDensity(GINGER))),
-        "Labels list ingredients by weight. Needs: density of Ginger in the drink, in grams per mL."
+        "Labels list ingredients by weight. Needs: weight of one cup of Ginger in the drink."
     );
     assert_eq!(
         said(LabelError::Mass(YieldError::NoJuiceDensity(GINGER))),
-        "Labels list ingredients by weight. Needs: density of the juice of Ginger, in grams per mL."
+        "Labels list ingredients by weight. Needs: weight of one cup of Ginger juice."
     );
     assert_eq!(
         said(LabelError::Mass(YieldError::NoPieceWeight(GINGER))),
@@ -320,8 +320,12 @@ fn nuts_are_named_and_mixtures_that_nobody_opened_say_so() {
 #[test]
 fn what_counts_as_a_nut_is_said_by_law_and_year() {
     assert_eq!(
-        words::tree_nuts(),
-        "United States, 12 nuts (FDA, January 2025). Almond, Brazil nut, cashew, hazelnut, macadamia, pecan, pine nut, pistachio, walnut. Also black walnut, California walnut and heartnut. Coconut, chestnut and shea no longer count. European Union, 8 nuts and no others (2017/C 428). Almond, Brazil nut, cashew, hazelnut, macadamia, pecan, pistachio, walnut. Pine nuts do not count in the EU."
+        words::tree_nuts(Law::UnitedStates),
+        "United States, 12 nuts (FDA, January 2025). Almond, Brazil nut, cashew, hazelnut, macadamia, pecan, pine nut, pistachio, walnut. Also black walnut, California walnut and heartnut. Coconut, chestnut and shea no longer count."
+    );
+    assert_eq!(
+        words::tree_nuts(Law::European),
+        "European Union, 8 nuts and no others (2017/C 428). Almond, Brazil nut, cashew, hazelnut, macadamia, pecan, pistachio, walnut. Pine nuts do not count in the EU."
     );
 }
 
@@ -395,7 +399,7 @@ fn percent_juice_and_what_the_name_needs() {
     assert_eq!(said(PercentJuice::None), "No juice");
     assert_eq!(
         said(PercentJuice::NotSaid(vec![GINGER, BUTTER])),
-        "Needs: kind of ingredient for Ginger, Nut butter, such as raw fruit. Set this in Buying."
+        "Needs: ingredient type for Ginger, Nut butter, such as raw fruit. Set this in Buying."
     );
     assert_eq!(
         say!(labels::how_juice_is_counted),
@@ -414,7 +418,7 @@ fn what_is_not_for_every_drink_is_said_in_a_line() {
         say!(labels::by_the_glass),
         "Sold by the glass, so no label is needed. Use these facts for the menu and for questions."
     );
-    assert_eq!(say!(labels::size_includes_ice), "Menu size includes the ice");
+    assert_eq!(say!(labels::size_includes_ice), "Includes the ice");
     assert_eq!(
         say!(labels::not_repeated),
         "Shown in capitals in the ingredients. The label does not repeat them as “Contains” (2017/C 428, 3.5)."

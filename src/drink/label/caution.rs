@@ -1,7 +1,7 @@
 //! What to be careful of with a label.
 
 use super::juice::{Acidity, Juice, served};
-use super::{Allergens, allergens_of};
+use super::{Allergens, Law, allergens_of};
 use crate::book::{Allergen, Book, Drink, IngredientId, Offer, Service};
 use crate::drink::fill::Fill;
 use crate::foundation::measure::{Exact, Volume};
@@ -71,10 +71,13 @@ impl Caution {
         allergens.kinds_to_name().map(Caution::NameTheKind)
     }
 
-    /// Whether the warning statement is shown beside it, for a package to carry.
-    pub fn asks_for_the_warning(&self) -> bool {
+    /// Whether the warning statement is shown beside it, for a package to carry: by the law of the
+    /// United States alone.
+    pub fn asks_for_the_warning(&self, law: Law) -> bool {
         match self {
-            Caution::UntreatedJuice(served) | Caution::JuiceNotSaid(served, _) => *served != Some(Service::ByTheGlass),
+            Caution::UntreatedJuice(served) | Caution::JuiceNotSaid(served, _) => {
+                law == Law::UnitedStates && *served != Some(Service::ByTheGlass)
+            }
             _ => false,
         }
     }
@@ -139,9 +142,12 @@ mod tests {
     #[test]
     fn the_statement_is_for_packages() {
         for (service, asks) in [(None, true), (PACKAGED, true), (GLASS, false)] {
-            assert_eq!(Caution::UntreatedJuice(service).asks_for_the_warning(), asks);
-            assert_eq!(Caution::JuiceNotSaid(service, Vec::new()).asks_for_the_warning(), asks);
-            assert!(!Caution::AtRisk(service).asks_for_the_warning());
+            let (untreated, not_said) = (Caution::UntreatedJuice(service), Caution::JuiceNotSaid(service, Vec::new()));
+            for caution in [untreated, not_said] {
+                assert_eq!(caution.asks_for_the_warning(Law::UnitedStates), asks);
+                assert!(!caution.asks_for_the_warning(Law::European));
+            }
+            assert!(!Caution::AtRisk(service).asks_for_the_warning(Law::UnitedStates));
         }
     }
 

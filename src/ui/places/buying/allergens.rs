@@ -45,6 +45,19 @@ pub fn Allergens(
         let pressed = flag(move || stated().is_some_and(|it| it.contains(&allergen)));
         chip(words::allergen_to_mark(allergen, law), pressed, Box::new(move || toggle(allergen)))
     };
+    // Those that the law does not name stand apart, and in sight: "None of these" speaks of them too.
+    let chips = move |of_law: bool| {
+        let some = Allergen::ALL.iter().copied().filter(|it| words::of_law(*it, law) == of_law);
+        some.map(each).collect_view()
+    };
+    let besides = Allergen::ALL.iter().any(|it| !words::of_law(*it, law)).then(|| {
+        view! {
+            <p class="hollow">{say!(labels::other_allergens)}</p>
+            <div class="chips" role="group" aria-label=say!(labels::other_allergens)>
+                {chips(false)}
+            </div>
+        }
+    });
     let said = text(move || match stated() {
         None => say!(labels::ingredient_not_checked).to_string(),
         Some(none) if none.is_empty() => say!(labels::ingredient_contains_none).to_string(),
@@ -67,7 +80,7 @@ pub fn Allergens(
                     value=of(|it| it.nuts.clone())
                     commit=fields::text(say!(labels::which_nuts), move |book, nuts| ingredient_changed(book, id, |it| it.nuts = nuts))
                 />
-                <p class="hollow">{words::tree_nuts()}</p>
+                <p class="hollow">{words::tree_nuts(law)}</p>
             }
             .into_any()
         },
@@ -101,8 +114,9 @@ pub fn Allergens(
                 <strong>{said}</strong>
             </p>
             <div class="chips" role="group" aria-label=say!(labels::allergens_it_contains)>
-                {Allergen::ALL.iter().copied().map(each).collect_view()}
+                {chips(true)}
             </div>
+            {besides}
             {nuts}
             <div class="chips" role="group" aria-label=say!(labels::other_answers)>
                 {chip(say!(labels::none_of_these), flag(move || stated().is_some_and(|it| it.is_empty())), Box::new(move || set(Some(Vec::new()))))}

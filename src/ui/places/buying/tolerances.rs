@@ -4,14 +4,12 @@ use leptos::prelude::*;
 
 use crate::book::ContainerId;
 use crate::drink::fill::{Rule, tolerance};
+use crate::drink::label::Law;
 use crate::foundation::measure::{Amount, System, Unit, Volume};
 use crate::say;
 use crate::ui::live::{live, when};
 use crate::ui::state::AppState;
 use crate::words;
-
-/// The rules that speak of what drinks are sold in; a measure to pour from is no container here.
-const SHOWN: [Rule; 4] = [Rule::Package, Rule::Bottle, Rule::DrinkingMeasureToLine, Rule::DrinkingMeasureToBrim];
 
 /// What the standards allow beside the declared size, where there is one.
 #[component]
@@ -52,7 +50,10 @@ pub fn Allowed(
                                 <th scope="col">{say!(labels::over_by)}</th>
                             </tr>
                         </thead>
-                        <tbody>{live(move || SHOWN.into_iter().filter_map(row).collect_view().into_any())}</tbody>
+                        <tbody>{live(move || {
+                            let law = state.book.with(|book| Law::of(book.settings()));
+                            words::tolerance_rules(law).iter().copied().filter_map(row).collect_view().into_any()
+                        })}</tbody>
                     </table>
                     </div>
                     <p class="about">

@@ -5,8 +5,8 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use crate::app::route::{Route, Sheet};
-use crate::book::{Book, Drink, DrinkKind, Edit, IngredientId, Key, Offer, OfferId, Record, Service};
-use crate::drink::label::{Caution, Facts, Law, Package, UnitPrice, facts};
+use crate::book::{Allergen, Book, Drink, Edit, IngredientId, Key, Offer, OfferId, Record, Service};
+use crate::drink::label::{Facts, Law, Package, UnitPrice, facts};
 use crate::say;
 use crate::ui::fields::Choice;
 use crate::ui::live::{live, text};
@@ -56,8 +56,9 @@ pub fn Label(
             None => ().into_any(),
         }
     });
+    let about = words::label_facts_about(state.book.with_untracked(|book| Law::of(book.settings())));
     view! {
-        <Section heading=say!(labels::label_facts) about=say!(labels::label_facts_about)>
+        <Section heading=say!(labels::label_facts) about>
             <Sold id />
             {said}
         </Section>
@@ -66,7 +67,7 @@ pub fn Label(
 
 fn shown(state: AppState, facts: &Facts, drink: &Drink) -> AnyView {
     let law = state.book.with(|book| Law::of(book.settings()));
-    let warning = facts.cautions.iter().any(Caution::asks_for_the_warning).then(|| {
+    let warning = facts.cautions.iter().any(|it| it.asks_for_the_warning(law)).then(|| {
         view! {
             {warning_box()}
             <p class="actions">
@@ -80,10 +81,6 @@ fn shown(state: AppState, facts: &Facts, drink: &Drink) -> AnyView {
         let sentence = state.book.with(|book| words::caution(caution, book));
         view! { <p>{sentence}</p> }
     });
-    let elsewhere = match law.other() {
-        Law::UnitedStates => say!(labels::in_the_united_states),
-        Law::European => say!(labels::in_the_eu_and_uk),
-    };
     let lacks = facts.package.as_ref().and_then(|package| package.as_ref().err());
     let lacks = lacks.map(|error| state.book.with(|book| words::label_error(error, book)));
     view! {
@@ -92,9 +89,29 @@ fn shown(state: AppState, facts: &Facts, drink: &Drink) -> AnyView {
         <dl class="facts">{rows(state, facts, drink, law)}</dl>
         {warning}
         <div class="cautions">{cautions.collect_view()}</div>
-        {fold(elsewhere, view! { <dl class="facts">{by_law(state, facts, drink, law.other())}</dl> }.into_any())}
-        {packed(facts).map(|package| fold(say!(labels::by_weight), by_weight(state, package)))}
+        {fold(words::where_it_holds(law.other()), by_the_other(state, facts, drink, law.other()))}
+        {packed(facts).map(|package| fold(say!(labels::by_weight), by_weight(state, package, law)))}
         {facts.package.is_some().then(|| fold(say!(labels::also_needed), also_needed(law)))}
+    }
+    .into_any()
+}
+
+/// What the law that is not the book's own asks: its lists, what it counts as a nut, and the
+/// warning where it asks for one.
+fn by_the_other(state: AppState, facts: &Facts, drink: &Drink, law: Law) -> AnyView {
+    let holds_nuts = facts.allergens.present.iter().any(|(found, _)| *found == Allergen::TreeNuts);
+    let asking = facts.cautions.iter().filter(|it| it.asks_for_the_warning(law));
+    let warned = asking.map(|caution| {
+        let sentence = state.book.with(|book| words::caution_by_law(caution, law, book));
+        view! {
+            <p>{sentence}</p>
+            {warning_box()}
+        }
+    });
+    view! {
+        <dl class="facts">{by_law(state, facts, drink, law)}</dl>
+        {holds_nuts.then(|| view! { <p class="hollow">{words::tree_nuts(law)}</p> })}
+        {warned.collect_view()}
     }
     .into_any()
 }
@@ -109,10 +126,9 @@ fn rows(state: AppState, facts: &Facts, drink: &Drink, law: Law) -> Vec<AnyView>
     let mut rows = Vec::new();
     if let Some(package) = packed(facts) {
         let net = words::net_contents_from(&package.net, &state.speaker.get());
-        let thick = if drink.kind == DrinkKind::Blended { say!(labels::thick) } else { "" };
-        rows.push(fact_with(say!(labels::net_contents), net, thick));
+        rows.push(fact_with(say!(labels::net_contents), net, words::weight_if_thick(drink.kind, law)));
     } else if facts.size_includes_ice {
-        rows.push(fact(say!(labels::size), say!(labels::size_includes_ice).to_string()));
+        rows.push(fact(say!(common::size), say!(labels::size_includes_ice).to_string()));
     }
     rows.extend(by_law(state, facts, drink, law));
     let named = |ids: &[IngredientId]| -> Option<String> {
@@ -189,8 +205,10 @@ fn by_law(state: AppState, facts: &Facts, drink: &Drink, law: Law) -> Vec<AnyVie
     rows
 }
 
-/// Each ingredient with its weight, and how juice is counted.
-fn by_weight(state: AppState, package: &Package) -> AnyView {
+/// Each ingredient with its weight, and how juice is counted where a label says how much is juice.
+fn by_weight(state: AppState, package: &Package, law: Law) -> AnyView {
+    let how_counted = words::how_juice_is_counted(law);
+    let how_counted = (!how_counted.is_empty()).then(|| view! { <p class="about">{how_counted}</p> });
     let ingredients = package.ingredients.iter().map(|listed| {
         let name = state.book.with(|book| words::listed_name(listed.what, book));
         view! {
@@ -206,7 +224,7 @@ fn by_weight(state: AppState, package: &Package) -> AnyView {
             <caption>{say!(labels::ingredients_by_weight)}</caption>
             <tbody>{ingredients.collect_view()}</tbody>
         </table>
-        <p class="about">{say!(labels::how_juice_is_counted)}</p>
+        {how_counted}
     }
     .into_any()
 }

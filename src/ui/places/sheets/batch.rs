@@ -68,7 +68,7 @@ pub fn BatchSheet(
                 {sheet.left_out.iter().map(left_out).collect_view()}
                 {table(say!(counter::to_fill), batch.planned().map(make).collect())}
                 {table(say!(counter::to_weigh), portions.map(portion).collect())}
-                {table(say!(counter::packaging), pieces.map(piece).collect())}
+                {table(say!(common::packaging), pieces.map(piece).collect())}
                 {by_drink(say!(counter::storage), kept)}
                 {by_drink(say!(counter::allergens), said.allergens(batch))}
             }

@@ -58,7 +58,7 @@ pub fn Cards() -> impl IntoView {
     let papers = live(move || papers(state, scope.get(), on_a_page.get()));
     view! {
         <Frame
-            heading=say!(counter::recipe_cards)
+            heading=say!(common::recipe_cards)
             back=Route::Counter
             name=Place::Counter.name()
             choices=choices.into_any()
@@ -81,7 +81,7 @@ fn papers(state: AppState, scope: Scope, on_a_page: usize) -> AnyView {
         let foot = state.book.with(|book| foot(book, some));
         let cards = some.iter().map(|id| one_card(state, *id)).collect_view();
         view! {
-            <Leaf title=say!(counter::recipe_cards) foot=vec![foot]>
+            <Leaf title=say!(common::recipe_cards) foot=vec![foot]>
                 <div class=class>{cards}</div>
             </Leaf>
         }
@@ -146,7 +146,7 @@ fn recipe(state: AppState, card: &Card) -> AnyView {
         };
         view! {
             <li>
-                {format!("{step}. ")} <strong>{state.amount(taken.amount)}</strong>
+                {format!("{step}. ")} <strong>{speaker.on_card(taken.amount)}</strong>
                 <span>{name} " " <span class="soft">{besides}</span></span>
             </li>
         }

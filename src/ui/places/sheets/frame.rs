@@ -32,7 +32,14 @@ pub fn Frame(
 ) -> impl IntoView {
     let state = AppState::here();
     let paper = RwSignal::new(Paper::here(state.book.with_untracked(|book| book.settings().units)));
-    let options = Paper::ALL.map(|paper| (paper.name().to_string(), paper.name().to_string())).to_vec();
+    let option = |paper: Paper| {
+        let said = match paper {
+            Paper::A4 => paper.name(),
+            Paper::Letter => say!(counter::letter_paper),
+        };
+        (paper.name().to_string(), said.to_string())
+    };
+    let options = Paper::ALL.map(option).to_vec();
     let choose = Arc::new(move |name: &str| {
         if let Some(chosen) = Paper::of_name(name) {
             chosen.note();

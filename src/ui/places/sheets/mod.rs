@@ -27,7 +27,10 @@ mod warning;
 use leptos::prelude::*;
 
 use crate::app::route::{Place, Route, Sheet};
+use crate::drink::label::Law;
 use crate::say;
+use crate::ui::parts::Back;
+use crate::ui::state::AppState;
 use crate::words;
 use frame::{Frame, Leaf};
 
@@ -44,20 +47,35 @@ pub fn sheet(sheet: Sheet) -> AnyView {
             </Frame>
         }
         .into_any(),
-        Sheet::Warning => view! {
-            <Frame heading=say!(counter::warning_labels) back=Route::Drinks name=Place::Drinks.name()>
-                <Leaf title=say!(counter::warning_labels) foot=vec![say!(labels::warning_sheet).to_string()]>
-                    <warning::Warnings />
-                </Leaf>
-            </Frame>
-        }
-        .into_any(),
+        Sheet::Warning => warnings(),
         Sheet::BuyingList => view! {
             <Frame heading=say!(counter::buying_list) back=Route::BuyingList name=say!(counter::buying_list)>
                 <Leaf title=say!(counter::buying_list)>
                     <buying_list::BuyingListSheet />
                 </Leaf>
             </Frame>
+        }
+        .into_any(),
+    }
+}
+
+/// The warnings to cut out. Under a law that asks for none there is nothing to print.
+fn warnings() -> AnyView {
+    let law = AppState::here().book.with_untracked(|book| Law::of(book.settings()));
+    let said = words::warning_sheet(law);
+    match law {
+        Law::UnitedStates => view! {
+            <Frame heading=say!(counter::warning_labels) back=Route::Drinks name=Place::Drinks.name()>
+                <Leaf title=say!(counter::warning_labels) foot=vec![said.to_string()]>
+                    <warning::Warnings />
+                </Leaf>
+            </Frame>
+        }
+        .into_any(),
+        Law::European => view! {
+            <Back to=Route::Drinks name=Place::Drinks.name() />
+            <h1>{say!(counter::warning_labels)}</h1>
+            <p class="hollow">{said}</p>
         }
         .into_any(),
     }

@@ -89,8 +89,8 @@ fn kind_table(state: AppState, kind: DrinkKind, shows: Shows) -> Option<AnyView>
             <thead>
                 <tr>
                     <th scope="col">{say!(counter::drink)}</th>
-                    <th scope="col">{say!(counter::size)}</th>
-                    {head(true, say!(counter::price).into())}
+                    <th scope="col">{say!(common::size)}</th>
+                    {head(true, say!(common::price).into())}
                     {head(shows.unit_price, per_volume)}
                     {head(shows.costs, say!(common::cost).into())}
                     {head(shows.costs, say!(common::margin).into())}

@@ -37,7 +37,7 @@ pub fn Answer(
             move || {
                 view! {
                     <details class="more">
-                        <summary>{say!(drinks::show_the_math)}</summary>
+                        <summary>{say!(common::show_the_math)}</summary>
                         {live(move || fill.get().map_or_else(|| ().into_any(), |(fill, rule)| how(state, id, &fill, rule)))}
                     </details>
                 }
@@ -117,10 +117,7 @@ fn how(state: AppState, id: OfferId, fill: &PackagedFill, rule: FillRule) -> Any
     let plain = |name: &str, figure: String| (name.to_string(), figure, None);
     let apart = fill.measured.is_some_and(|(_, waters)| waters.by_law != waters.measured);
     let declared = if apart { say!(labels::labeled_size_as_measured) } else { say!(labels::labeled_size) };
-    let tolerance = fill.single.map(|single| {
-        let name = if single.none_twice { say!(labels::tolerance) } else { say!(labels::allowed_variation) };
-        plain(name, volume(single.tolerance))
-    });
+    let tolerance = fill.single.map(|single| plain(say!(labels::allowed_variation), volume(single.tolerance)));
     let shown: Vec<Named> = [
         (say!(labels::current_fill).to_string(), volume(fill.poured), Some(Shown::Poured(id.container))),
         plain(declared, volume(fill.nominal)),

@@ -6,7 +6,8 @@ mod weighings;
 
 use leptos::prelude::*;
 
-use crate::book::{Accepted, Book, Edit, FillRule, Filling, Offer, OfferId, Record};
+use crate::book::{Accepted, Book, Edit, FillRule, Filling, Offer, OfferId, Record, Settings};
+use crate::drink::label::Law;
 use crate::foundation::measure::System;
 use crate::say;
 use crate::ui::fields::Hangs;
@@ -17,12 +18,15 @@ use answer::Answer;
 use rules::Rules;
 use weighings::Weighings;
 
-/// A start to change: the rule of the book's units, no weighing yet.
-fn first(units: System) -> Filling {
-    let (rule, accepted) = match units {
-        System::UsCustomary => (FillRule::UnitedStates, Accepted::TwoAndAHalfPercent),
-        System::Metric => (FillRule::EuropeanOrBritish, Accepted::TwoPercent),
-        System::Imperial => (FillRule::EuropeanOrBritish, Accepted::TwoAndAHalfPercent),
+/// A start to change: the rule of the book's law, no weighing yet.
+fn first(settings: &Settings) -> Filling {
+    let rule = match Law::of(settings) {
+        Law::UnitedStates => FillRule::UnitedStates,
+        Law::European => FillRule::EuropeanOrBritish,
+    };
+    let accepted = match settings.units {
+        System::Metric => Accepted::TwoPercent,
+        System::UsCustomary | System::Imperial => Accepted::TwoAndAHalfPercent,
     };
     Filling::new(rule, accepted)
 }
@@ -70,7 +74,9 @@ pub fn FillTarget(
             }
             .into_any()
         } else {
-            let start = move || set(Some(first(untrack(|| state.units()))), say!(labels::add_fill_target));
+            let start = move || {
+                set(Some(state.book.with_untracked(|book| first(book.settings()))), say!(labels::add_fill_target))
+            };
             view! {
                 <p class="actions">
                     <button class="button" on:click=press(start)>

@@ -45,7 +45,7 @@ pub fn Rules(
             <Entry
                 label=say!(labels::room_for_closure)
                 hangs
-                example=say!(labels::no_amount)
+                example=say!(common::none)
                 value=shown(state, id, |it, state| it.least_headspace.map(|room| state.amount(room)).unwrap_or_default())
                 units=fields::units(volume)
                 commit=fields::optional_amount(say!(labels::room_for_closure), volume, move |book, amount| {
@@ -119,7 +119,7 @@ fn allowed_variation(state: AppState, id: OfferId, hangs: Hangs) -> AnyView {
         <Entry
             label=say!(labels::allowed_variation)
             hangs
-            example=say!(labels::no_amount)
+            example=say!(common::none)
             note
             value=shown(state, id, |it, state| it.allowed.map(|amount| state.amount(amount)).unwrap_or_default())
             units=fields::units(volume)
