@@ -19,6 +19,26 @@ pub fn insert_once<T: Ord>(list: &mut Vec<T>, item: T) {
     }
 }
 
+/// What a name is put in order by, so that its numbers count as such: "8 oz bottle" before "12 oz bottle".
+pub fn name_with_numbers(name: &str) -> String {
+    let mut key = String::with_capacity(name.len());
+    let mut rest = name;
+    while let Some(begin) = rest.find(|sign: char| sign.is_ascii_digit()) {
+        let (before, from) = rest.split_at(begin);
+        let (digits, after) = from.split_at(from.find(|sign: char| !sign.is_ascii_digit()).unwrap_or(from.len()));
+        let digits = digits.trim_start_matches('0');
+        key.push_str(before);
+        key.extend(std::iter::repeat_n('0', DIGITS.saturating_sub(digits.len())));
+        key.push_str(digits);
+        rest = after;
+    }
+    key.push_str(rest);
+    key
+}
+
+/// As many digits as a number in a name has at the most, to be told from others by size.
+const DIGITS: usize = 12;
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -44,6 +64,35 @@ mod tests {
         assert_eq!(of(|other, item| other.0 <= item.0), "bdac");
         assert_eq!(of(|other, item| other.0 < item.0), "dbca");
         assert_eq!(of(|other, item| other.0 >= item.0), "acbd");
+    }
+
+    #[test]
+    fn numbers_in_names_count_as_numbers() {
+        let mut names = Vec::new();
+        let all = [
+            "16 oz bottle",
+            "8 oz bottle",
+            "12 oz cold cup",
+            "apples",
+            "12 oz bottle",
+            "2 oz shot",
+            "Cap, 38 mm",
+            "Cap, 9 mm",
+        ];
+        for name in all {
+            insert(&mut names, name, |other, name| name_with_numbers(other) < name_with_numbers(name));
+        }
+        let ordered = [
+            "2 oz shot",
+            "8 oz bottle",
+            "12 oz bottle",
+            "12 oz cold cup",
+            "16 oz bottle",
+            "Cap, 9 mm",
+            "Cap, 38 mm",
+            "apples",
+        ];
+        assert_eq!(names, ordered);
     }
 
     #[test]

@@ -1,16 +1,18 @@
 //! What is said beside a value that may not be meant.
 
-use crate::foundation::jump::{Doubt, Kind};
+use super::Speaker;
+use crate::foundation::jump::{Doubt, Kind, USUAL_DENSITY};
+use crate::foundation::measure::Density;
 use crate::say;
 
 /// What a value was and is now, and what is unusual about it.
-pub fn jump(kind: Kind, doubt: Doubt, was: Option<&str>, now: &str) -> String {
+pub fn jump(kind: Kind, doubt: Doubt, was: Option<&str>, now: &str, speaker: &Speaker) -> String {
     let moved = match was {
         Some(was) => say!(market::was_now, was = was, now = now),
         None => say!(market::now_only, now = now),
     };
-    match (doubt, usual(kind)) {
-        (Doubt::Unusual, Some(usual)) => [&moved, usual].join(" "),
+    match (doubt, usual(kind, speaker)) {
+        (Doubt::Unusual, Some(usual)) => [moved, usual].join(" "),
         _ => moved,
     }
 }
@@ -24,11 +26,16 @@ pub fn left_doubtful(names: &[&str]) -> String {
     }
 }
 
-fn usual(kind: Kind) -> Option<&'static str> {
+fn usual(kind: Kind, speaker: &Speaker) -> Option<String> {
     match kind {
-        Kind::Tax => Some(say!(market::rare_tax)),
-        Kind::Density => Some(say!(market::rare_density)),
-        Kind::TrimYield => Some(say!(market::rare_trim_yield)),
+        Kind::Tax => Some(say!(market::rare_tax).to_string()),
+        Kind::Density if speaker.units().weighs_cups() => {
+            let [low, high] =
+                USUAL_DENSITY.map(|density| speaker.cup_weight(Density::from_grams_per_millilitre(density), 1));
+            Some(say!(market::rare_cup_weight, low = low, high = high))
+        }
+        Kind::Density => Some(say!(market::rare_density).to_string()),
+        Kind::TrimYield => Some(say!(market::rare_trim_yield).to_string()),
         Kind::Price | Kind::Pack | Kind::Size | Kind::Yield => None,
     }
 }

@@ -19,6 +19,7 @@ pub fn read_error(error: &ReadError, example: &str) -> String {
         }
         ReadError::UnknownUnit { unit } => say!(book::unknown_unit, unit = unit, example = example),
         ReadError::NotALength { unit } => say!(book::not_a_length, unit = unit, example = example),
+        ReadError::NotATime { text } => say!(book::not_a_time, text = text, example = example),
         ReadError::NotATemperature { unit } => say!(book::not_a_temperature, unit = unit, example = example),
         ReadError::WrongKind { unit, wanted } => [is(*unit), type_one(wanted, example)].join(" "),
         ReadError::NotOneAmount { text } => say!(book::not_one_amount, text = text, example = example),

@@ -8,10 +8,15 @@ use super::{overflow, voice};
 use crate::book::Book;
 use crate::drink::label::UnitPrice;
 use crate::foundation::measure::{
-    Amount, Count, Currency, Exact, Length, Mass, Measure, Money, NumberStyle, Overflow, Share, System, Temperature,
-    TypedLength, Volume, show_amount, show_count, show_fill, show_fine_volume, show_length, show_mass, show_measure,
-    show_money, show_number, show_percent, show_percentage, show_short_percent, show_temperature, show_volume,
+    Amount, Count, Currency, Density, Exact, Length, Mass, Measure, Money, NumberStyle, Overflow, Share, System,
+    Temperature, Time, TypedLength, Unit, Volume, show_amount, show_count, show_fill, show_fine_volume, show_inches,
+    show_length, show_mass, show_measure, show_money, show_number, show_percent, show_percentage, show_pieces,
+    show_short_percent, show_temperature, show_time, show_typed_length, show_volume,
 };
+use crate::say;
+
+/// The unit of a density outside the United States.
+const GRAMS_PER_MILLILITRE: &str = "g/mL";
 
 /// The currency and the units of a book, and how numbers are written where the person lives.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -157,7 +162,7 @@ impl Speaker {
         said(show_mass(mass, self.units, &self.style))
     }
 
-    /// Pieces to 0.01: "1.5 ea".
+    /// Pieces: "1 1/2 ea", or to 0.01.
     pub fn count(&self, count: Count) -> String {
         show_count(count, &self.style)
     }
@@ -172,14 +177,105 @@ impl Speaker {
         show_amount(amount, self.units, &self.style)
     }
 
-    /// A length to 0.1 mm or 0.01 in.
+    /// The size of a drink where no weight can be meant, such as a heading: "12 oz" in a US book.
+    pub fn size(&self, size: Amount) -> String {
+        match size.unit {
+            Unit::UsFluidOunce if self.units == System::UsCustomary => {
+                [&*self.number(size.number), " ", Unit::Ounce.symbol()].concat()
+            }
+            _ => self.amount(size),
+        }
+    }
+
+    /// The unit of such sizes.
+    pub const fn size_unit(&self) -> &'static str {
+        match self.units {
+            System::UsCustomary => Unit::Ounce.symbol(),
+            units => units.drink_unit().name_in(units),
+        }
+    }
+
+    /// An amount as a card says it beside its ingredient: pieces without their unit, "1 1/2".
+    pub fn on_card(&self, amount: Amount) -> String {
+        match amount.unit {
+            Unit::Piece => self.pieces(amount.number),
+            _ => self.amount(amount),
+        }
+    }
+
+    /// A length to 0.1 mm or 1/16 in.
     pub fn length(&self, length: Length) -> String {
         said(show_length(length, self.units, &self.style))
     }
 
-    /// A length as it was typed: "3.5 in".
+    /// A length as it was typed: "90 mm", "3 1/2 in".
     pub fn typed_length(&self, length: TypedLength) -> String {
-        format!("{} {}", self.number(length.number), length.unit.symbol())
+        show_typed_length(length, &self.style)
+    }
+
+    /// A time to 0.1 s: "1:30", "0:07.5".
+    pub fn time(&self, time: Time) -> String {
+        show_time(Time::from_seconds(time.seconds().rounded(1)), &self.style)
+    }
+
+    /// A time with all its digits: what a field shows.
+    pub fn typed_time(&self, time: Time) -> String {
+        show_time(time, &self.style)
+    }
+
+    /// The time per gallon or liter of what is stored per liter: as it was typed.
+    pub fn typed_labor(&self, per_litre: Time) -> String {
+        said(per_litre.of_labor_volume(self.units).map(|time| self.typed_time(time)))
+    }
+
+    /// The same, to 0.1 s.
+    pub fn labor(&self, per_litre: Time) -> String {
+        said(per_litre.of_labor_volume(self.units).map(|time| self.time(time)))
+    }
+
+    /// A density: in a US book the weight of one cup to 0.01 oz ("8.75 oz per cup"), else "1.048 g/mL" to four
+    /// decimals.
+    pub fn density(&self, density: Density) -> String {
+        if self.units.weighs_cups() {
+            let weight = [&*self.cup_weight(density, 2), "\u{a0}", Unit::Ounce.symbol()].concat();
+            say!(goods::weight_per_cup, weight = weight)
+        } else {
+            self.grams_per_millilitre(density)
+        }
+    }
+
+    /// A density in the unit of science, to four decimals: "0.917 g/mL".
+    pub fn grams_per_millilitre(&self, density: Density) -> String {
+        self.with_unit(density.grams_per_millilitre().rounded(4), 0, GRAMS_PER_MILLILITRE)
+    }
+
+    /// The ounces of one cup, rounded to so many decimals.
+    pub fn cup_weight(&self, density: Density, places: u32) -> String {
+        said(density.ounces_per_cup().map(|ounces| self.number(ounces.rounded(places))))
+    }
+
+    /// A density as it was typed, without its unit: what a field shows.
+    pub fn typed_density(&self, density: Density) -> String {
+        if self.units.weighs_cups() {
+            said(density.ounces_per_cup().map(|ounces| self.number(ounces)))
+        } else {
+            self.number(density.grams_per_millilitre())
+        }
+    }
+
+    /// The unit of a density that a field takes.
+    pub const fn density_unit(&self) -> &'static str {
+        if self.units.weighs_cups() { Unit::Ounce.symbol() } else { GRAMS_PER_MILLILITRE }
+    }
+
+    /// Pieces, as their number stands in a field: "1 1/2".
+    pub fn pieces(&self, pieces: Exact) -> String {
+        show_pieces(pieces, &self.style)
+    }
+
+    /// Inches as their number stands in a field: "3 1/2".
+    pub fn inches(&self, inches: Exact) -> String {
+        show_inches(inches, &self.style)
     }
 
     /// A temperature as it was typed: "40 °F".

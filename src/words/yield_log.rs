@@ -5,7 +5,7 @@ use super::{Speaker, overflow, watch};
 use crate::book::{Ingredient, Weighing};
 use crate::buying::yield_log::{Step, Summary, YieldLogError, yield_of};
 use crate::drink::ledger::OfferChange;
-use crate::foundation::measure::{Amount, Exact, Share};
+use crate::foundation::measure::{Amount, Exact, Share, System};
 use crate::say;
 
 /// Yields that are named one by one.
@@ -20,9 +20,10 @@ pub fn step(step: Step) -> &'static str {
 }
 
 /// What a log cannot do, and how to mend it.
-pub fn error(error: YieldLogError) -> String {
+pub fn error(error: YieldLogError, units: System) -> String {
     match error {
         YieldLogError::Missing(_) => say!(book::gone_from_book).to_string(),
+        YieldLogError::NoJuiceDensity(_) if units.weighs_cups() => say!(goods::juice_cup_weight_needed).to_string(),
         YieldLogError::NoJuiceDensity(_) => say!(goods::juice_density_needed).to_string(),
         YieldLogError::Pieces => say!(goods::juice_is_no_piece).to_string(),
         YieldLogError::Arithmetic(why) => overflow(why),

@@ -2,9 +2,10 @@
 
 use brimwright::foundation::jump::Figure;
 use brimwright::foundation::measure::{
-    Amount, Currency, Dimension, Exact, LengthUnit, Measure, Money, NumberStyle, ReadError, Share, System, TypedLength,
-    Unit, Volume, Wanted, both_readings, read_amount, read_endings, read_number, show_amount, show_measure, show_money,
-    show_number, show_percent,
+    Amount, Currency, Density, Dimension, Exact, LengthUnit, Measure, Money, NumberStyle, ReadError, Share, System,
+    Time, TypedLength, Unit, Volume, Wanted, both_readings, read_amount, read_density, read_endings, read_number,
+    read_time, show_amount, show_inches, show_measure, show_money, show_number, show_percent, show_pieces, show_time,
+    show_typed_length,
 };
 use proptest::prelude::*;
 use proptest::sample::select;
@@ -68,8 +69,54 @@ proptest! {
         let shown = show_amount(amount, system, &style);
         prop_assert_eq!(Figure::shown(&shown, system, &style), Some(Figure::Amount(amount)), "{}", shown);
         let length = TypedLength::new(amount.number, LengthUnit::Inch);
-        let shown = format!("{} {}", show_number(length.number, 0, &style), length.unit.symbol());
+        let shown = show_typed_length(length, &style);
         prop_assert_eq!(Figure::shown(&shown, system, &style), Some(Figure::Length(length)), "{}", shown);
+    }
+
+    /// Times are read back as minutes and seconds.
+    #[test]
+    fn times_in_minutes_and_seconds(seconds in typed_number(), style in style()) {
+        let time = Time::from_seconds(seconds);
+        let shown = show_time(time, &style);
+        prop_assert_eq!(read_time(&shown, &style), Ok(time), "{}", shown);
+    }
+
+    /// What is typed per gallon, or as the weight of one cup, is shown again as it was typed.
+    #[test]
+    fn what_is_stored_in_another_unit_shows_as_it_was_typed(
+        number in (0..=5_u32, 0..=6_u32).prop_flat_map(|(digits, places)| number(10_i64.pow(digits), places)),
+        system in system(), style in style(),
+    ) {
+        let time = Time::from_seconds(number);
+        let kept = time.per_litre(system).unwrap();
+        prop_assert!(kept.seconds().keeps());
+        // Of a gallon in few decimals of a liter only hundredths are told from what was typed per liter.
+        let told = |kept: Exact| kept.places() > 3 || number.places() <= 2;
+        if system != System::UsCustomary || told(kept.seconds()) {
+            prop_assert_eq!(kept.of_labor_volume(system), Ok(time));
+        }
+        let kept = read_density(&show_number(number, 0, &style), system, &style).unwrap();
+        prop_assert!(kept.grams_per_millilitre().keeps());
+        if system.weighs_cups() && told(kept.grams_per_millilitre()) {
+            prop_assert_eq!(kept.ounces_per_cup(), Ok(number));
+        }
+        // A density of science is stored as it is.
+        let science = format!("{} g/mL", show_number(number, 0, &style));
+        prop_assert_eq!(read_density(&science, system, &style), Ok(Density::from_grams_per_millilitre(number)));
+    }
+
+    /// Fractions of pieces and inches are read back as what they were.
+    #[test]
+    fn fractions_that_are_shown(parts in 0..200_000_i64, of in select(vec![1_u32, 2, 3, 4, 16]), style in style()) {
+        let number = Exact::new(parts, 0).over(Exact::from(of)).unwrap().rounded(6);
+        let pieces = show_pieces(number, &style);
+        prop_assert_eq!(read_number(&pieces, &style), Ok(number), "{}", pieces);
+        let inches = show_inches(number, &style);
+        prop_assert_eq!(read_number(&inches, &style), Ok(number), "{}", inches);
+        if parts % i64::from(of) != 0 && parts / i64::from(of) < 1000 {
+            prop_assert!(inches.contains('/') || of == 3, "{}", inches);
+            prop_assert!(pieces.contains('/') || of == 16, "{}", pieces);
+        }
     }
 
     /// A number alone takes the unit beside it, whatever the field would take a bare number as.

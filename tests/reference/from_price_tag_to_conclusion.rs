@@ -14,9 +14,9 @@ use crate::support::exact;
 
 /// Orchard Green, invented.
 const DRINK: DrinkId = DrinkId::from_random(1);
-/// Bottle, 16 fl oz: poured to 16.7 less 0.6.
+/// 16 oz bottle: poured to 16.7 less 0.6.
 const LARGE: ContainerId = ContainerId::from_random(4);
-/// Bottle, 12 fl oz: poured to 12.6 less 0.5.
+/// 12 oz bottle: poured to 12.6 less 0.5.
 const SMALL: ContainerId = ContainerId::from_random(3);
 
 fn demo() -> Book {

@@ -131,6 +131,6 @@ fn without_a_volume_there_are_words_and_no_percentage() {
     let error = facts(&book, &offer(1, 1, None)).unwrap().package.unwrap().unwrap_err();
     assert_eq!(
         label_error(&error, &book),
-        "Needs: density of Invented ingredient 1 in drinks. You weigh in one place and pour by volume in another. Enter grams per mL."
+        "Needs: weight per cup of Invented ingredient 1 in drinks. You weigh in one place and pour by volume in another. Enter the weight of one cup."
     );
 }

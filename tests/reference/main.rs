@@ -13,6 +13,7 @@ mod fills;
 mod from_price_tag_to_conclusion;
 mod labels;
 mod locales;
+mod measures;
 mod prices;
 mod quotes;
 mod shapes;

@@ -1,11 +1,14 @@
 //! What is said beside a value that may not be meant.
 
 use brimwright::foundation::jump::{Doubt, Kind};
+use brimwright::foundation::measure::System;
 use brimwright::words;
+
+use crate::support::speaker;
 
 #[test]
 fn what_was_and_what_is_now() {
-    let said = |kind, doubt, was, now| words::jump(kind, doubt, was, now);
+    let said = |kind, doubt, was, now| words::jump(kind, doubt, was, now, &speaker(System::Metric));
     for (kind, doubt, was, now, sentence) in [
         (Kind::Price, Doubt::Far, Some("$87.00"), "$8,917.00", "Was $87.00, now $8,917.00."),
         (Kind::Pack, Doubt::Far, Some("10 lb"), "60 lb", "Was 10 lb, now 60 lb."),
@@ -23,6 +26,16 @@ fn what_was_and_what_is_now() {
     ] {
         assert_eq!(said(kind, doubt, was, now), sentence);
     }
+}
+
+/// 0.2 and 3 g/mL are 1.669 and 25.036 oz a cup, by the factors of NIST Handbook 44, Appendix C.
+#[test]
+fn a_us_book_asks_about_the_weight_of_one_cup() {
+    let said = words::jump(Kind::Density, Doubt::Unusual, None, "86.79 oz per cup", &speaker(System::UsCustomary));
+    assert_eq!(said, "Now 86.79 oz per cup. One cup of most foods and drinks weighs 1.7 to 25 oz.");
+    let far =
+        words::jump(Kind::Density, Doubt::Far, Some("8.75 oz per cup"), "2 oz per cup", &speaker(System::UsCustomary));
+    assert_eq!(far, "Was 8.75 oz per cup, now 2 oz per cup.");
 }
 
 #[test]

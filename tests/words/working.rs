@@ -2,7 +2,7 @@
 
 use brimwright::book::{Book, Edit, FlatCost, Goods, Key, LineId, Part, Record, Stage};
 use brimwright::drink::ledger::{Ledger, OfferError};
-use brimwright::foundation::measure::NumberStyle;
+use brimwright::foundation::measure::{Currency, NumberStyle, System};
 use brimwright::words::{Speaker, Working};
 use brimwright::working::{AtPrice, OfOffer, OfPrice, OfSize, Shown, of};
 
@@ -54,9 +54,9 @@ fn a_line_from_the_drink_back_to_the_pack() {
         text(&book, large(OfOffer::LineCost(line_id(1)))),
         "Apples: $1.719. 1.81 lb from a 40 lb pack at $38.00 = $1.719.
   Apples, as purchased: 1.81 lb. 1.06 lb of juice ÷ 65% juice yield ÷ 90% trim yield = 1.81 lb as purchased.
-    Apples, pressed, weight: 1.06 lb. 15.5 fl oz of juice at 1.048 g/mL = 1.06 lb.
+    Apples, pressed, weight: 1.06 lb. 15.5 fl oz of juice at 8.75 oz per cup = 1.06 lb.
       Apples, pressed, amount needed: 15.5 fl oz. See its own math.
-      Apples, juice density: 1.048 g/mL. Entered in Apples.
+      Apples, juice weight per cup: 8.75 oz per cup. Entered in Apples.
     Apples, juice yield: 65%. Entered in Apples.
     Apples, trim yield: 90%. Entered in Apples.
   Apples, case price: $38.00. Entered in Apples.
@@ -91,9 +91,9 @@ fn how_full_and_how_many_times_the_recipe() {
   Left to fill: 14.7 fl oz. Fill 15.2 fl oz − Fixed amounts 0.48 fl oz = 14.7 fl oz.
     Fill: 15.2 fl oz. See its own math.
     Fixed amounts: 0.48 fl oz. Ginger, as purchased, volume only: 0.48 fl oz.
-      Ginger, as purchased, volume: 0.48 fl oz. 0.5 oz at 1 g/mL = 0.48 fl oz.
+      Ginger, as purchased, volume: 0.48 fl oz. 0.5 oz at 8.35 oz per cup = 0.48 fl oz.
         Ginger, as purchased, in the drink: 0.5 oz. See its own math.
-        Ginger, density: 1 g/mL. Entered in Ginger.
+        Ginger, weight per cup: 8.35 oz per cup. Entered in Ginger.
   Recipe volume: 8.0 fl oz. Apples, pressed, in the recipe only: 8.0 fl oz.
     Apples, pressed, in the recipe: 8 fl oz. Entered in Apple ginger.
 "
@@ -117,25 +117,34 @@ fn a_cost_from_its_parts() {
     // 45 s, 60 s a litre for 449.5 mL, a tenth of 600 s: 131.97 s at 18.00 / 3600 a second.
     assert_eq!(
         text(&book, large(OfOffer::Part(Part::Labour))),
-        "Labor: $0.66. 132 s at $18.00 per hour = $0.66.
-  Total labor: 132 s. See its own math.
+        "Labor: $0.66. 2:12 at $18.00 per hour = $0.66.
+  Total labor: 2:12. See its own math.
   Hourly wage: $18.00. Entered in Book.
-  An hour: 3,600 s. An hour has 3600 seconds.
+  An hour: 60:00. An hour has 60 minutes.
 "
     );
     assert_eq!(
         text(&book, large(OfOffer::Time)),
-        "Total labor: 132 s. Labor per drink 45 s + Labor for fill 27 s + Batch labor share 60 s = 132 s.
-  Labor per drink: 45 s. Entered in Apple ginger.
-  Labor for fill: 27 s. 60 s per liter × 15.2 fl oz = 27 s.
-    Labor per liter: 60 s. Entered in Apple ginger.
+        "Total labor: 2:12. Labor per drink 0:45 + Labor for fill 0:27 + Batch labor share 1:00 = 2:12.
+  Labor per drink: 0:45. Entered in Apple ginger.
+  Labor for fill: 0:27. 3:47.1 per gallon × 15.2 fl oz = 0:27.
+    Labor per gallon: 3:47.1. Entered in Apple ginger.
     Fill: 15.2 fl oz. See its own math.
-    A liter: 33.8 fl oz. A liter has 1000 milliliters.
-  Batch labor share: 60 s. 600 s ÷ 10 per batch = 60 s each.
-    Labor per batch: 600 s. Entered in Apple ginger.
+    A gallon: 128.0 fl oz. A gallon has 128 fl oz.
+  Batch labor share: 1:00. 10:00 ÷ 10 per batch = 1:00 each.
+    Labor per batch: 10:00. Entered in Apple ginger.
     Drinks per batch: 10. Entered in Apple ginger.
 "
     );
+    // 60 s a litre are 227.12 s a gallon of 3.785411784 L.
+    let metric = Speaker::new(Currency::USD, System::Metric, NumberStyle::english("$"));
+    let step = of(&book, &Ledger::of(&book), large(OfOffer::Time)).unwrap().unwrap();
+    let metric = Working { book: &book, speaker: &metric }.text(&step).replace('\u{a0}', " ");
+    assert!(
+        metric.contains("  Labor for fill: 0:27. 1:00 per liter × 450 mL = 0:27.\n    Labor per liter: 1:00."),
+        "{metric}"
+    );
+    assert!(metric.contains("    A liter: 1,000 mL. A liter has 1000 milliliters.\n"), "{metric}");
     // 3.36081 * 4 / 96.
     assert_eq!(said(OfOffer::Part(Part::Unsold)), "Waste: $0.14. $3.361 per drink made × 4% waste ÷ 96% sold = $0.14.");
 }
@@ -199,7 +208,7 @@ fn a_size_among_the_others() {
     assert_eq!(said(OfSize::PricePerVolume), "Price per volume: $0.526. $8.00 for 15.2 fl oz = $0.526 for 1 fl oz.");
     assert_eq!(
         said(OfSize::ContributionPerMinute),
-        "Profit per labor minute: $1.288. $2.834 for 132 s of labor = $1.288 per minute."
+        "Profit per labor minute: $1.288. $2.834 for 2:12 of labor = $1.288 per minute."
     );
     // 8 / 15.2 against 6.5 / 11.4.
     assert_eq!(
@@ -219,13 +228,13 @@ fn steps_ice_air_and_a_top_up() {
     assert_eq!(said(OfOffer::Factor), "Recipe multiple: 1.1684. 439 mL to fill ÷ 375 mL in the recipe = 1.1684.");
     assert_eq!(
         text(&book, large(OfOffer::InDrink(line_id(1)))),
-        "Bananas, trimmed, in the drink: 1 ea. 2 × 0.5 ea = 1 ea.
-  Bananas, trimmed, piece size: 0.5 ea. Entered in Banana oat.
+        "Bananas, trimmed, in the drink: 1 ea. 2 × 1/2 ea = 1 ea.
+  Bananas, trimmed, piece size: 1/2 ea. Entered in Banana oat.
   Bananas, whole pieces: 2. 2.3368 to the nearest whole number = 2.
-    Bananas, pieces before rounding: 2.3368. 1 ea in the recipe × 1.1684 ÷ 0.5 ea per piece = 2.3368.
+    Bananas, pieces before rounding: 2.3368. 1 ea in the recipe × 1.1684 ÷ 1/2 ea per piece = 2.3368.
       Bananas, trimmed, in the recipe: 1 ea. Entered in Banana oat.
       Recipe multiple: 1.1684. See its own math.
-      Bananas, trimmed, piece size: 0.5 ea. Entered in Banana oat.
+      Bananas, trimmed, piece size: 1/2 ea. Entered in Banana oat.
 "
     );
     assert_eq!(
@@ -234,7 +243,7 @@ fn steps_ice_air_and_a_top_up() {
   Bananas, trimmed, volume: 121 mL. 115 g at 0.95 g/mL = 121 mL.
     Bananas, trimmed, weight: 115 g. 1 ea at 180 g per piece × 64% yield = 115 g.
       Bananas, trimmed, in the recipe: 1 ea. Entered in Banana oat.
-      Bananas, piece weight: 180 g. Entered in Bananas.
+      Bananas, weight per piece: 180 g. Entered in Bananas.
       Bananas, trim yield: 64%. Entered in Bananas.
     Bananas, density: 0.95 g/mL. Entered in Bananas.
   Volume with air: 110%. 100% + 10% air = 110%.
@@ -256,7 +265,7 @@ fn steps_ice_air_and_a_top_up() {
     // 475.35 - 133.39 - 51.41 - 38.56 - 36.75 = 215.24 mL; the top-up's 150 mL fill 165 with air.
     assert_eq!(
         said(OfOffer::InDrink(line_id(5))),
-        "Milk, as purchased, in the drink: 196 mL. The recipe's 150 mL fills 165 mL. With 215 mL left to fill, this takes 196 mL."
+        "Milk, as purchased, in the drink: 196 mL. The recipe’s 150 mL fills 165 mL. With 215 mL left to fill, this takes 196 mL."
     );
     assert_eq!(first(&book, large(OfOffer::Liquid)), "Liquid density: 0.8983 g/mL. 337 g ÷ 375 mL = 0.8983 g/mL.");
     // Steps, the rest and nothing to top up: found together.
@@ -275,8 +284,8 @@ fn cups_and_bottles() {
     assert_eq!(
         text(&book, Shown::Brimful(container_id(1))),
         "Brimful capacity: 537 mL. A cup 60 mm wide at the base, 90 mm at the rim and 120 mm tall = 537 mL.
-  Base diameter: 60 mm. Entered in Cup.
-  Rim diameter: 90 mm. Entered in Cup.
+  Inside base width: 60 mm. Entered in Cup.
+  Inside rim width: 90 mm. Entered in Cup.
   Inside height: 120 mm. Entered in Cup.
 "
     );
@@ -286,8 +295,8 @@ fn cups_and_bottles() {
   Brimful capacity: 537 mL. See its own math.
   Headspace: 62 mL. The top 10 mm under the rim = 62 mL.
     Headspace height: 10 mm. Entered in Cup.
-    Base diameter: 60 mm. Entered in Cup.
-    Rim diameter: 90 mm. Entered in Cup.
+    Inside base width: 60 mm. Entered in Cup.
+    Inside rim width: 90 mm. Entered in Cup.
     Inside height: 120 mm. Entered in Cup.
 "
     );

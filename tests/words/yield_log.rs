@@ -96,22 +96,25 @@ fn what_can_be_adopted() {
     assert_eq!(said(Step::Press, Some("0.89")), spaced("Juice yield: 89.1%, now 89.0%"));
     assert_eq!(said(Step::Press, None), spaced("Juice yield: 89.1%, none now"));
     let moved = OfferChange { offer: offer_id(1, 1), before: None, after: None };
-    assert_eq!(words::would_move(&[moved, moved]), "2 drinks would be affected, none would drop below target.");
-    assert_eq!(words::would_move(&[]), "No drinks would be affected.");
+    assert_eq!(words::would_move(&[moved, moved]), "2 sizes would be affected, none would drop below target.");
+    assert_eq!(words::would_move(&[]), "No sizes would be affected.");
     assert_eq!([Step::Trim, Step::Press].map(words::step), ["Trim yield", "Juice yield"]);
 }
 
 #[test]
 fn what_a_log_cannot_do() {
     let id = ingredient_id(1);
+    let error = |why| words::error(why, System::Metric);
+    let cup = "Type the juice by weight, or first type its weight per cup on the ingredient’s page.";
+    assert_eq!(words::error(YieldLogError::NoJuiceDensity(id), System::UsCustomary), cup);
     let gone = "This is no longer in your book. Undo the removal, or go back.";
-    assert_eq!(words::error(YieldLogError::Missing(id)), gone);
+    assert_eq!(error(YieldLogError::Missing(id)), gone);
     let density = "Type the juice by weight, or first type its density on the ingredient’s page.";
-    assert_eq!(words::error(YieldLogError::NoJuiceDensity(id)), density);
+    assert_eq!(error(YieldLogError::NoJuiceDensity(id)), density);
     let pieces = "Type juice by weight or volume, such as 5 lb or 2 L.";
-    assert_eq!(words::error(YieldLogError::Pieces), pieces);
+    assert_eq!(error(YieldLogError::Pieces), pieces);
     let large = "These numbers are too large. Check for an extra digit.";
-    assert_eq!(words::error(YieldLogError::Arithmetic(Overflow::TooLarge)), large);
+    assert_eq!(error(YieldLogError::Arithmetic(Overflow::TooLarge)), large);
     let taken = words::taken_as(amount("8.7627 lb"), &speaker(System::UsCustomary));
     assert_eq!(taken, "Counts as 8.7627 lb of juice, by density.");
 }

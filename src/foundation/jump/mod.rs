@@ -12,6 +12,9 @@ pub use questions::{Question, Questions};
 
 use crate::foundation::measure::Exact;
 
+/// The least and the most usual density of foods and drinks, in g/mL.
+pub const USUAL_DENSITY: [Exact; 2] = [Exact::new(2, 1), Exact::new(3, 0)];
+
 /// What kind of value a field holds.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Kind {
@@ -59,7 +62,7 @@ impl Kind {
         match self {
             Kind::TrimYield => number < Exact::new(5, 0),
             Kind::Tax => number > Exact::new(50, 0),
-            Kind::Density => number < Exact::new(2, 1) || number > Exact::new(3, 0),
+            Kind::Density => number < USUAL_DENSITY[0] || number > USUAL_DENSITY[1],
             Kind::Price | Kind::Pack | Kind::Size | Kind::Yield => false,
         }
     }

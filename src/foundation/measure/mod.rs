@@ -29,7 +29,7 @@
 //!   ([`PART_PLACES`]). Its sums are then exact.
 //! - A number is rounded when it is shown: money to the digits of its currency, shares to 0.1 %, volumes to
 //!   1 mL or 0.1 fl oz (0.01 below one), masses to 1 g or 0.1 oz (0.01 lb or kg from one on), lengths to
-//!   0.1 mm or 0.01 in, pieces to 0.01. So the parts shown may differ from their sum shown; the parts
+//!   0.1 mm or 1/16 in, pieces to 0.01 unless they are halves, thirds or quarters. So the parts shown may differ from their sum shown; the parts
 //!   themselves do not.
 //!
 //! ```
@@ -51,14 +51,17 @@ mod amount;
 mod currency;
 mod date;
 mod exact;
+mod fraction;
 mod length;
 mod named;
+mod per;
 mod quantity;
 mod read;
 mod show;
 mod step;
 mod style;
 mod temperature;
+mod time;
 mod unit;
 mod unseen;
 mod water;
@@ -67,8 +70,10 @@ pub use amount::Amount;
 pub use currency::Currency;
 pub use date::Date;
 pub use exact::{Exact, INTEGER_DIGITS, MOST_PLACES, Overflow, PART_PLACES, TYPED_PLACES};
+pub use fraction::{show_inches, show_pieces};
 pub use length::{LengthUnit, TypedLength};
 pub(crate) use named::{read_by_name, stored_by_name};
+pub use per::read_density;
 pub use quantity::{Count, Density, Length, Mass, Money, Share, Time, Volume};
 pub use read::{
     ReadError, Wanted, both_readings, read_amount, read_change, read_endings, read_length, read_number,
@@ -76,11 +81,12 @@ pub use read::{
 };
 pub use show::{
     show_amount, show_count, show_fill, show_fine_volume, show_length, show_mass, show_measure, show_money,
-    show_number, show_percent, show_percentage, show_short_percent, show_temperature, show_volume,
+    show_number, show_percent, show_percentage, show_short_percent, show_temperature, show_typed_length, show_volume,
 };
 pub use step::{nearest_step, next_step, whole_steps};
 pub use style::{NumberStyle, Parts};
 pub use temperature::{Scale, Temperature};
+pub use time::{read_time, show_time};
 pub use unit::{Dimension, Measure, System, Unit};
 pub use unseen::{is_seen, is_unseen};
 pub use water::{WARMEST, water_density};

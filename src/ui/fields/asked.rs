@@ -9,6 +9,7 @@ use super::readings::TypeIn;
 use crate::app::history::{History, Session};
 use crate::book::{BookId, Key};
 use crate::foundation::jump::{Doubt, Figure, Kind, Question};
+use crate::foundation::measure::Density;
 use crate::say;
 use crate::store::asked::{keep_question, question};
 use crate::ui::library::{Library, Phase};
@@ -23,6 +24,8 @@ pub struct Asks {
     place: String,
     /// Whether an open question is kept when the page is loaded anew.
     kept: bool,
+    /// What is asked about, where the field shows it in another unit.
+    value: Option<Signal<String>>,
 }
 
 impl Asks {
@@ -30,12 +33,17 @@ impl Asks {
     pub fn while_tried(self) -> Asks {
         Asks { kept: false, ..self }
     }
+
+    /// Of what the field shows in another unit: `value` is the number that is asked about.
+    pub fn about(self, value: Signal<String>) -> Asks {
+        Asks { value: Some(value), ..self }
+    }
 }
 
 /// A field that asks about what may not be meant. The record that it writes to and the name of
 /// the field in it tell it from every other of the book, also after a load.
 pub fn asks(kind: Kind, record: impl Into<Key>, field: impl Display) -> Asks {
-    Asks { kind, place: format!("{}/{field}", record.into()), kept: true }
+    Asks { kind, place: format!("{}/{field}", record.into()), kept: true, value: None }
 }
 
 /// The asking of one field.
@@ -60,6 +68,7 @@ impl Asked {
             _ => None,
         };
         let open = book.and_then(|book| question(book, &asks.place));
+        let value = asks.value.unwrap_or(value);
         Asked {
             state,
             asks,
@@ -146,7 +155,9 @@ impl Asked {
         let state = self.state;
         match (figure, self.asks.kind) {
             (Figure::Number(number), Kind::Price) => state.money(crate::foundation::measure::Money::from_major(number)),
-            (Figure::Number(number), Kind::Density) => format!("{}\u{a0}g/mL", state.number(number)),
+            (Figure::Number(number), Kind::Density) => {
+                state.speaker.get().density(Density::from_grams_per_millilitre(number))
+            }
             (Figure::Number(number), Kind::TrimYield | Kind::Yield | Kind::Tax) => state.percentage(number),
             (figure, _) => self.typed(figure),
         }
@@ -155,6 +166,8 @@ impl Asked {
     /// A figure as it is typed.
     fn typed(&self, figure: Figure) -> String {
         match figure {
+            // With its unit it means the same in a book of any units.
+            Figure::Number(number) if self.asks.kind == Kind::Density => format!("{} g/mL", self.state.number(number)),
             Figure::Number(number) => self.state.number(number),
             Figure::Amount(amount) => self.state.amount(amount),
             Figure::Length(length) => self.state.typed_length(length),
@@ -166,7 +179,7 @@ impl Asked {
         let asked = live(move || {
             let Some((doubt, question)) = self.open() else { return ().into_any() };
             let (was, now) = (question.was.map(|was| self.said(was)), self.said(question.now));
-            let sentence = words::jump(self.asks.kind, doubt, was.as_deref(), &now);
+            let sentence = words::jump(self.asks.kind, doubt, was.as_deref(), &now, &self.state.speaker.get());
             let keep = say!(book::keep_value, value = now);
             let back =
                 was.map_or_else(|| say!(book::back_to_blank).to_string(), |was| say!(book::back_to_value, value = was));

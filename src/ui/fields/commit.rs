@@ -6,8 +6,8 @@ use std::sync::Arc;
 use crate::app::history::Session;
 use crate::book::{Book, Edit};
 use crate::foundation::measure::{
-    Amount, Exact, LengthUnit, Money, Scale, Share, System, Temperature, Time, TypedLength, Wanted, read_amount,
-    read_change, read_length, read_number, read_temperature,
+    Amount, Density, Exact, LengthUnit, Money, Scale, Share, System, Temperature, Time, TypedLength, Wanted,
+    read_amount, read_change, read_density, read_length, read_number, read_temperature, read_time,
 };
 use crate::say;
 use crate::ui::state::AppState;
@@ -128,12 +128,45 @@ pub fn optional_percent(
     optional(step.into(), "65", move |book, number| edit(book, number.and_then(share)))
 }
 
-/// A time in seconds. Returns `None` if nothing is typed.
-pub fn optional_seconds(
+/// A time that could be typed.
+pub const TIME_EXAMPLE: &str = "1:30";
+
+/// A time in minutes and seconds; none if nothing is typed.
+pub fn optional_time(
     step: impl Into<Cow<'static, str>>,
     edit: impl Fn(&Book, Time) -> Option<Edit> + Send + Sync + 'static,
 ) -> Commit {
-    optional(step.into(), "90", move |book, number| edit(book, Time::from_seconds(number.unwrap_or_default())))
+    commit(step.into(), Box::new(time_or_none), Box::new(move |book, time| edit(book, time.unwrap_or_default())))
+}
+
+/// A time for each gallon or liter, as it is stored for each liter; none if nothing is typed.
+pub fn optional_labor_per_volume(
+    step: impl Into<Cow<'static, str>>,
+    edit: impl Fn(&Book, Time) -> Option<Edit> + Send + Sync + 'static,
+) -> Commit {
+    let read = |text: &str, speaker: &Speaker| {
+        let time = time_or_none(text, speaker)?.unwrap_or_default();
+        time.per_litre(speaker.units()).map_err(words::overflow)
+    };
+    commit(step.into(), Box::new(read), Box::new(edit))
+}
+
+fn time_or_none(text: &str, speaker: &Speaker) -> Result<Option<Time>, String> {
+    or_none(text, || read_time(text, speaker.style()).map_err(|error| words::read_error(&error, TIME_EXAMPLE)))
+}
+
+/// A density, in a US book as the weight of one cup, or nothing.
+pub fn optional_density(
+    step: impl Into<Cow<'static, str>>,
+    edit: impl Fn(&Book, Option<Density>) -> Option<Edit> + Send + Sync + 'static,
+) -> Commit {
+    let read = |text: &str, speaker: &Speaker| {
+        let example = if speaker.units().weighs_cups() { "8.7 oz" } else { "1.05" };
+        or_none(text, || {
+            read_density(text, speaker.units(), speaker.style()).map_err(|error| words::read_error(&error, example))
+        })
+    };
+    commit(step.into(), Box::new(read), Box::new(edit))
 }
 
 /// An amount with its unit.

@@ -89,7 +89,7 @@ impl Picker {
             Figure::Length(length) => (length.number, length.unit.symbol()),
         };
         let taken = (self.units.offered)(system).into_iter().any(|(symbol, _)| symbol == unit);
-        taken.then(|| (self.state.number(number), unit))
+        taken.then(|| (self.state.number_of(number, unit), unit))
     }
 
     /// The number of a text, without its unit.
@@ -108,9 +108,9 @@ impl Picker {
         in_force.or(self.picked.get()).unwrap_or_else(|| (self.units.usual)())
     }
 
-    /// Whether people type fractions of the unit: of inches.
+    /// Whether people type fractions of the unit: of inches, and of pieces.
     pub fn takes_fractions(&self) -> bool {
-        self.unit() == LengthUnit::Inch.symbol()
+        [LengthUnit::Inch.symbol(), Unit::Piece.symbol()].contains(&self.unit())
     }
 
     /// A typed text with its unit: a number alone takes the one beside it.

@@ -73,7 +73,7 @@ fn instead(state: AppState, goods: Goods, back: Route) -> AnyView {
     let chosen = RwSignal::new(String::new());
     let refused = RwSignal::new(None::<String>);
     let others = Signal::derive(move || {
-        let mut others = vec![(String::new(), say!(book::choose).to_string())];
+        let mut others = vec![(String::new(), say!(common::choose).to_string())];
         state.book.with(|book| {
             let key = Key::from(goods);
             match goods {

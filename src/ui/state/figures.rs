@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use super::AppState;
 use crate::drink::label::UnitPrice;
 use crate::foundation::measure::{
-    Amount, Exact, Length, Measure, Money, Share, System, Temperature, TypedLength, Volume,
+    Amount, Exact, Length, LengthUnit, Measure, Money, Share, System, Temperature, Time, TypedLength, Unit, Volume,
 };
 
 impl AppState {
@@ -72,6 +72,26 @@ impl AppState {
     /// An exact number, all digits.
     pub fn number(self, number: Exact) -> String {
         self.speaker.get().number(number)
+    }
+
+    /// A number as it stands in a field beside the unit of this symbol: inches and pieces in fractions.
+    pub fn number_of(self, number: Exact, unit: &str) -> String {
+        let speaker = self.speaker.get();
+        match unit {
+            _ if unit == LengthUnit::Inch.symbol() => speaker.inches(number),
+            _ if unit == Unit::Piece.symbol() => speaker.pieces(number),
+            _ => speaker.number(number),
+        }
+    }
+
+    /// A time as a field shows it. Returns an empty text if there is none.
+    pub fn time_if_any(self, time: Time) -> String {
+        if time.is_zero() { String::new() } else { self.speaker.get().typed_time(time) }
+    }
+
+    /// A time per liter as a field shows it, per gallon or liter. Returns an empty text if there is none.
+    pub fn labor_if_any(self, per_litre: Time) -> String {
+        if per_litre.is_zero() { String::new() } else { self.speaker.get().typed_labor(per_litre) }
     }
 
     /// A volume in the book's units.

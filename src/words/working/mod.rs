@@ -7,7 +7,7 @@ use names::{name, of_goods, stage_of};
 
 use super::{Speaker, stage};
 use crate::book::{Book, Key};
-use crate::foundation::measure::Exact;
+use crate::foundation::measure::{Exact, System, Volume};
 use crate::say;
 use crate::working::{Fact, Figure, Name, Rule, Step};
 
@@ -25,22 +25,24 @@ impl Working<'_> {
     pub fn name(&self, step: &Step) -> String {
         let (goods, of) = match (step.name, step.rule) {
             (Name::Of(goods, of), _) => (goods, of),
-            (Name::Tolerated, Rule::Given(_)) => return say!(working::allowed_variation).to_string(),
-            (other, _) => return name(other).to_string(),
+            (other, _) => return name(other, self.speaker.units()).to_string(),
         };
         let goods = self.book.name(Key::from(goods));
         let goods = match stage_of(of) {
             Some(at) => say!(working::stage_of, name = goods, stage = stage(at)),
             None => goods,
         };
-        of_goods(goods, of, |number| self.number(number))
+        of_goods(goods, of, self.speaker.units(), |number| self.number(number))
     }
 
     /// The figure of a step: "$0.693"; what was typed with all its digits.
     pub fn figure(&self, step: &Step) -> String {
-        let with = |number: Exact, unit: &str| self.speaker.with_unit(number.rounded(4), 0, unit);
         match step.figure {
             Figure::Money(money) => self.speaker.exact_money(money),
+            Figure::Volume(_) if step.name == Name::Fact(Fact::Litre) => {
+                let unit = self.speaker.units().labor_volume();
+                self.speaker.volume(Volume::from_millilitres(unit.size()))
+            }
             Figure::Volume(volume) => self.speaker.volume(volume),
             Figure::FineVolume(volume) => self.speaker.fine_volume(volume),
             Figure::Filled(volume) => self.speaker.fill(volume),
@@ -50,11 +52,16 @@ impl Working<'_> {
                 let places = if matches!(step.rule, Rule::Given(_)) { 6 } else { 1 };
                 self.speaker.short_percent(share, places)
             }
-            Figure::Time(time) => with(time.seconds().rounded(1), "s"),
-            Figure::Density(density) => with(density.grams_per_millilitre(), "g/mL"),
+            Figure::Time(time) if step.name == Name::TimePerLitre => self.speaker.labor(time),
+            Figure::Time(time) => self.speaker.time(time),
+            // As its source has it.
+            Figure::Density(density) if matches!(step.rule, Rule::Fact(_)) => {
+                self.speaker.grams_per_millilitre(density)
+            }
+            Figure::Density(density) => self.speaker.density(density),
             Figure::Number(number) => self.number(number),
             Figure::Amount(amount) => self.speaker.amount(amount),
-            Figure::Length(length) => with(length.number, length.unit.symbol()),
+            Figure::Length(length) => self.speaker.typed_length(length),
         }
     }
 
@@ -95,8 +102,9 @@ impl Working<'_> {
     fn fact(&self, fact: Fact) -> String {
         match fact {
             Fact::Whole => say!(working::whole_amount),
-            Fact::Hour => say!(working::seconds_in_an_hour),
+            Fact::Hour => say!(working::minutes_in_an_hour),
             Fact::Minute => say!(working::seconds_in_a_minute),
+            Fact::Litre if self.speaker.units() == System::UsCustomary => say!(working::ounces_in_a_gallon),
             Fact::Litre => say!(working::milliliters_in_a_liter),
             Fact::Ice => say!(working::ice_by_source),
             Fact::Shown => say!(working::shown_per_this),

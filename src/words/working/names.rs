@@ -1,7 +1,7 @@
 //! What the steps of a working are called.
 
 use crate::book::{CostBasis, Stage};
-use crate::foundation::measure::Exact;
+use crate::foundation::measure::{Exact, System};
 use crate::say;
 use crate::working::{Fact, Name, OfGoods};
 
@@ -22,7 +22,7 @@ pub const fn stage_of(of: OfGoods) -> Option<Stage> {
 }
 
 /// What a step is of the goods of this name; `number` forms a number.
-pub fn of_goods(goods: String, of: OfGoods, number: impl Fn(Exact) -> String) -> String {
+pub fn of_goods(goods: String, of: OfGoods, units: System, number: impl Fn(Exact) -> String) -> String {
     match of {
         OfGoods::Usable(_) | OfGoods::Cost => goods,
         OfGoods::Written(_) => say!(working::in_the_recipe, goods = goods),
@@ -41,6 +41,8 @@ pub fn of_goods(goods: String, of: OfGoods, number: impl Fn(Exact) -> String) ->
         OfGoods::TrimYield => say!(working::trim_yield, goods = goods),
         OfGoods::PressYield => say!(working::juice_yield, goods = goods),
         OfGoods::SoakYield => say!(working::soaked_or_brewed_weight, goods = goods),
+        OfGoods::Density if units.weighs_cups() => say!(working::cup_weight, goods = goods),
+        OfGoods::JuiceDensity if units.weighs_cups() => say!(working::juice_cup_weight, goods = goods),
         OfGoods::Density => say!(working::density, goods = goods),
         OfGoods::JuiceDensity => say!(working::juice_density, goods = goods),
         OfGoods::PieceWeight => say!(working::piece_weight, goods = goods),
@@ -57,8 +59,12 @@ pub fn of_goods(goods: String, of: OfGoods, number: impl Fn(Exact) -> String) ->
 
 /// What a step is that speaks of no goods.
 #[expect(clippy::too_many_lines, reason = "a table of names")]
-pub fn name(name: Name) -> &'static str {
+pub fn name(name: Name, units: System) -> &'static str {
     match name {
+        Name::Liquid if units.weighs_cups() => say!(working::liquid_cup_weight),
+        Name::DrinkDensity if units.weighs_cups() => say!(working::drink_cup_weight),
+        Name::TimePerLitre if units == System::UsCustomary => say!(working::labor_per_gallon),
+        Name::Fact(Fact::Litre) if units == System::UsCustomary => say!(working::gallon),
         Name::Of(..) => "",
         Name::Brimful => say!(working::brimful_capacity),
         Name::Headspace => say!(working::headspace),
@@ -69,7 +75,7 @@ pub fn name(name: Name) -> &'static str {
         Name::Height => say!(working::inside_height),
         Name::ReadingHeight => say!(working::reading_height),
         Name::ReadingVolume => say!(working::reading_volume),
-        Name::Poured => say!(working::fill),
+        Name::Poured => say!(common::fill),
         Name::Factor => say!(working::recipe_multiple),
         Name::Fixed => say!(working::fixed_amounts),
         Name::LeftToFill => say!(working::left_to_fill),
@@ -94,10 +100,10 @@ pub fn name(name: Name) -> &'static str {
         Name::SoldShare => say!(working::sold_share),
         Name::BeforeUnsold(_) => say!(working::cost_before_waste),
         Name::Unsold(_) => say!(working::waste),
-        Name::Cost | Name::Covered(CostBasis::Everything) => say!(working::full_cost),
+        Name::Cost | Name::Covered(CostBasis::Everything) => say!(common::full_cost),
         Name::Covered(CostBasis::Goods) => say!(working::ingredients_and_packaging),
         Name::Covered(CostBasis::GoodsAndLabour) => say!(working::ingredients_packaging_labor),
-        Name::FixedFee => say!(working::fee_per_transaction),
+        Name::FixedFee => say!(common::fee_per_transaction),
         Name::FeeShare => say!(working::card_fee_share),
         Name::FeeOfPrice => say!(working::card_fee_with_tax),
         Name::Fee => say!(working::card_fee),
@@ -106,18 +112,18 @@ pub fn name(name: Name) -> &'static str {
         Name::Fees => say!(working::fees),
         Name::MustBear => say!(working::costs_to_cover),
         Name::LeftShare => say!(working::share_for_costs),
-        Name::Target => say!(working::target_margin),
-        Name::Tax => say!(working::sales_tax),
+        Name::Target => say!(common::target_margin),
+        Name::Tax => say!(common::sales_tax),
         Name::WithTax => say!(working::price_and_tax),
         Name::TargetWithoutTax => say!(working::target_before_tax),
         Name::Exact => say!(working::exact_target_price),
-        Name::Suggested => say!(working::suggested_price),
+        Name::Suggested => say!(common::suggested_price),
         Name::Menu => say!(working::menu_price),
         Name::WithoutTax => say!(working::price_before_tax),
         Name::CustomerPays => say!(working::customer_pays),
         Name::LeftAfterCovered => say!(working::margin_amount),
-        Name::Margin => say!(working::margin),
-        Name::Contribution => say!(working::profit_per_drink),
+        Name::Margin => say!(common::margin),
+        Name::Contribution => say!(common::profit_per_drink),
         Name::PricePerVolume => say!(working::price_per_volume),
         Name::CostPerVolume => say!(working::cost_per_volume),
         Name::ContributionPerVolume => say!(working::profit_per_volume),
@@ -134,7 +140,7 @@ pub fn name(name: Name) -> &'static str {
         Name::IngredientsMayCost => say!(working::highest_ingredient_cost),
         Name::Declared => say!(working::labeled_size),
         Name::DeclaredMeasured => say!(working::labeled_size_measured),
-        Name::Tolerated => say!(working::tolerance),
+        Name::Tolerated => say!(working::allowed_variation),
         Name::ToleratedMeasured => say!(working::tolerance_measured),
         Name::WaterByLaw => say!(working::water_by_law),
         Name::WaterMeasured => say!(working::water_measured),
@@ -149,7 +155,7 @@ pub fn name(name: Name) -> &'static str {
         Name::Giveaway => say!(working::giveaway),
         Name::GiveawayCost => say!(working::giveaway_cost),
         Name::GiveawayCostInAYear => say!(working::giveaway_cost_per_year),
-        Name::Weekly => say!(working::drinks_sold_per_week),
+        Name::Weekly => say!(common::drinks_sold_per_week),
         Name::Yearly => say!(working::packages_per_year),
         Name::OverTarget => say!(working::fill_variation),
         Name::Fullest => say!(working::fullest_package),

@@ -2,6 +2,7 @@
 
 use super::Working;
 use crate::book::Part;
+use crate::foundation::measure::System;
 use crate::say;
 use crate::working::{Name, OfGoods, Rule, Step};
 
@@ -148,6 +149,9 @@ impl Working<'_> {
                 say!(working::weight_by_volume, weight = at(0), volume = at(1), result = result)
             }
             (Name::Part(Part::Labour), _) => say!(working::time_at_wage, time = at(0), wage = at(1), result = result),
+            (Name::TimeForVolume, _) if self.speaker.units() == System::UsCustomary => {
+                say!(working::time_for_fill_by_gallon, time = at(0), fill = at(1), result = result)
+            }
             (Name::TimeForVolume, _) => say!(working::time_for_fill, time = at(0), fill = at(1), result = result),
             (Name::TimeOfBatch, _) => say!(working::time_of_batch, time = at(0), drinks = at(1), result = result),
             (Name::Unsold(_) | Name::Part(Part::Unsold), _) => {

@@ -5,7 +5,7 @@ use crate::foundation::measure::{Exact, INTEGER_DIGITS, NumberStyle, TYPED_PLACE
 
 /// What is wrong with a number within a text.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub(super) enum Problem {
+pub(in super::super) enum Problem {
     NotANumber,
     Negative,
     TooLarge,
@@ -16,7 +16,7 @@ pub(super) enum Problem {
 impl Problem {
     /// The error of the whole text: `text` as it was typed, `tidy` after [`tidy`], in which `number` is the
     /// part with the problem.
-    pub(super) fn said_of(self, text: &str, tidy: &str, number: &str) -> ReadError {
+    pub(in super::super) fn said_of(self, text: &str, tidy: &str, number: &str) -> ReadError {
         let with = |reading: &str| tidy.replacen(number, reading, 1);
         match self {
             Problem::NotANumber => not_a_number(text),
@@ -34,7 +34,7 @@ impl Problem {
 
 /// The text with Arabic, Persian and full-width digits as 0-9, blanks as plain ones, vulgar fractions
 /// written out, and any minus as '-'. A hard blank between digits groups them, and is removed.
-pub(super) fn tidy(text: &str) -> String {
+pub(in super::super) fn tidy(text: &str) -> String {
     let mut tidy = String::with_capacity(text.len());
     for sign in text.trim().chars() {
         match sign {
@@ -96,7 +96,7 @@ pub(super) fn without_signs<'a>(text: &'a str, style: &NumberStyle) -> &'a str {
 }
 
 /// Reads a decimal, a fraction, or a whole number and a fraction.
-pub(super) fn number(text: &str, style: &NumberStyle) -> Result<Exact, Problem> {
+pub(in super::super) fn number(text: &str, style: &NumberStyle) -> Result<Exact, Problem> {
     if let Some(positive) = text.strip_prefix('-') {
         let size = positive.trim();
         let twice = size.starts_with('-');

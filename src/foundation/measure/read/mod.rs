@@ -1,7 +1,7 @@
 //! Reading what people type: "12,5", "1 1/2", "3 lb 4 oz". It is read by the person's locale. If that
 //! leaves two readings, the person is asked; nothing is guessed.
 
-mod digits;
+pub(super) mod digits;
 mod endings;
 mod names;
 mod temperature;
@@ -41,6 +41,11 @@ pub enum ReadError {
     NotALength {
         /// The unit as typed.
         unit: String,
+    },
+    /// It is not minutes and seconds.
+    NotATime {
+        /// What was typed.
+        text: String,
     },
     /// The scale is not a known scale of temperature.
     NotATemperature {

@@ -119,7 +119,7 @@ fn sure(id: BookId, asked: RwSignal<Option<BookId>>, forget: impl Fn(BookId) + '
                     {say!(book::delete_for_good)}
                 </button>
                 <button class="main" on:click=press(move || asked.set(None))>
-                    {say!(common::cancel)}
+                    {say!(first::cancel)}
                 </button>
             </p>
         }

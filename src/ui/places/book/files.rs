@@ -61,7 +61,7 @@ pub fn Files() -> impl IntoView {
                         {say!(book::add_as_new_book)}
                     </button>
                     <button class="quiet" on:click=press(move || taken.set(None))>
-                        {say!(common::cancel)}
+                        {say!(first::cancel)}
                     </button>
                 </p>
                 <p class="soft">{say!(book::import_about)}</p>

@@ -33,7 +33,7 @@ pub fn Incoming(
                         {say!(book::add_as_new_book)}
                     </button>
                     <button class="quiet" on:click=press(move || taken.set(None))>
-                        {say!(common::cancel)}
+                        {say!(first::cancel)}
                     </button>
                 </p>
             </div>

@@ -12,6 +12,7 @@ mod this_device;
 use leptos::prelude::*;
 
 use super::counter::LockDevice;
+use crate::drink::label::Law;
 use crate::exchange;
 use crate::say;
 use crate::ui::library::{Library, Phase, Way};
@@ -46,6 +47,7 @@ pub fn BookPage() -> impl IntoView {
             .into_any()
         },
     );
+    let cautions = text(move || words::book_cautions(state.book.with(|book| Law::of(book.settings()))));
     let warning = before_deleting(move || armed.get(), move || Some(name.get_untracked()), delete, armed);
     view! {
         <h1>{name}</h1>
@@ -78,9 +80,7 @@ pub fn BookPage() -> impl IntoView {
         <this_device::ThisDevice />
         <LockDevice />
         <Section heading=say!(book::cautions)>
-            <p>
-                {[say!(book::caution_untreated), say!(book::caution_allergens), say!(book::caution_advice)].join(" ")}
-            </p>
+            <p>{cautions}</p>
         </Section>
     }
 }

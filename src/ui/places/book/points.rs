@@ -145,7 +145,7 @@ fn question(
                     {say!(book::restore_point)}
                 </button>
                 <button class="quiet" on:click=press(cancel)>
-                    {say!(common::cancel)}
+                    {say!(first::cancel)}
                 </button>
             </p>
             <p class="soft">{say!(book::import_about)}</p>

@@ -5,12 +5,15 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use crate::book::{self, Book, CostBasis, Edit, Key, Record, TaxPlace};
+use crate::drink::label::Law;
 use crate::foundation::in_order;
 use crate::foundation::jump::Kind;
 use crate::foundation::measure::{Amount, Currency, Dimension, Money, Share, System, Wanted, read_endings};
 use crate::say;
 use crate::ui::fields::{self, Choice, Commit, Entry, asks};
+use crate::ui::language;
 use crate::ui::live::{text, trouble};
+use crate::ui::locale::currency_name;
 use crate::ui::parts::Section;
 use crate::ui::state::AppState;
 use crate::words;
@@ -98,11 +101,6 @@ pub fn Settings() -> impl IntoView {
 fn this_book(state: AppState) -> AnyView {
     let units = [System::UsCustomary, System::Metric, System::Imperial];
     let units = units.map(|units| (words::system(units).to_string(), units)).to_vec();
-    let mut currencies: Vec<(String, Currency)> = Vec::new();
-    for currency in Currency::all() {
-        let named = (currency.code().to_string(), currency);
-        in_order::insert(&mut currencies, named, |(other, _), (code, _)| other < code);
-    }
     let rename = fields::text(say!(book::book_name), |book, name| changed(book, |it| it.name = name));
     let unit = |it: &book::Settings, _| words::system(it.units).to_string();
     view! {
@@ -110,13 +108,7 @@ fn this_book(state: AppState) -> AnyView {
             <div class="fields">
                 <Entry label=say!(common::name) letters=true value=shown(state, |it, _| it.name.clone()) commit=rename />
                 {choice(state, say!(book::units), units, unit, |it, units| it.units = units)}
-                {choice(
-                    state,
-                    say!(book::currency),
-                    currencies,
-                    |it, _| it.currency.to_string(),
-                    |it, currency| it.currency = currency,
-                )}
+                {currency(state)}
             </div>
             <p class="about">
                 {say!(book::units_about)}
@@ -126,17 +118,34 @@ fn this_book(state: AppState) -> AnyView {
     .into_any()
 }
 
+/// The currency of the book, each with its full name, by their codes.
+fn currency(state: AppState) -> AnyView {
+    let language = language::language();
+    let mut options: Vec<(String, String)> = Vec::new();
+    for currency in Currency::all() {
+        let option = (currency.code().to_string(), currency_name(&language, currency));
+        in_order::insert(&mut options, option, |(other, _), (code, _)| other < code);
+    }
+    let choose = Arc::new(move |code: &str| {
+        let Some(currency) = Currency::from_code(code) else { return Ok(()) };
+        let edit = state.book.with_untracked(|book| changed(book, |it| it.currency = currency));
+        edit.map_or(Ok(()), |edit| state.apply(say!(book::currency), edit))
+    });
+    let value = shown(state, |it, _| it.currency.to_string());
+    view! { <Choice label=say!(book::currency) options value choose /> }.into_any()
+}
+
 fn target(state: AppState) -> AnyView {
     let bases = CostBasis::ALL.iter().map(|basis| (words::cost_basis(*basis).to_string(), *basis)).collect();
     let Setting { value, commit } =
-        percent(state, say!(drinks::target_margin), |it| it.target, |it, share| it.target = share);
+        percent(state, say!(common::target_margin), |it| it.target, |it, share| it.target = share);
     let ends = |it: &book::Settings, state: AppState| {
         it.endings.iter().map(|ending| state.plain_money(*ending)).collect::<Vec<_>>().join("  ")
     };
     view! {
-        <Section heading=say!(drinks::target_margin) about=words::target_margin()>
+        <Section heading=say!(common::target_margin) about=words::target_margin()>
             <div class="fields">
-                <Entry label=say!(drinks::target_margin) unit="%" large=true value commit />
+                <Entry label=say!(common::target_margin) unit="%" large=true value commit />
                 {choice(
                     state,
                     say!(book::margin_figured_on),
@@ -163,14 +172,14 @@ fn tax_and_fees(state: AppState) -> AnyView {
     let places = places.map(|place| (words::tax_place(place).to_string(), place)).to_vec();
     // Whoever has others sell the juice is told what that asks for.
     let resold = move || {
-        let commission = state.book.with(|book| book.settings().commission);
-        (!commission.is_zero()).then(|| say!(labels::sold_to_a_business).to_string())
+        let (commission, law) = state.book.with(|book| (book.settings().commission, Law::of(book.settings())));
+        (!commission.is_zero()).then(|| words::sold_to_a_business(law).to_string())
     };
     let rate = percent(state, say!(book::sales_tax_rate), |it| it.tax.rate, |it, share| it.tax.rate = share);
     let fee = percent(state, say!(book::card_fee), |it| it.payment_fee.share, |it, share| it.payment_fee.share = share);
     let fixed = money(
         state,
-        say!(refusals::card_fee_per_transaction),
+        say!(common::fee_per_transaction),
         |it| it.payment_fee.fixed,
         |it, money| it.payment_fee.fixed = money,
     );
@@ -187,13 +196,13 @@ fn tax_and_fees(state: AppState) -> AnyView {
                 />
                 {choice(
                     state,
-                    say!(book::sales_tax),
+                    say!(common::sales_tax),
                     places,
                     |it, _| words::tax_place(it.tax.place).to_string(),
                     |it, place| it.tax.place = place,
                 )}
                 {field(say!(book::card_fee), "%", say!(book::card_fee_about), fee)}
-                {field(say!(book::plus_per_transaction), "", "", fixed)}
+                {field(say!(common::fee_per_transaction), "", "", fixed)}
                 {field(say!(book::app_commission), "%", say!(book::app_commission_about), commission)}
             </div>
             {trouble(resold)}

@@ -50,7 +50,7 @@ fn Page(id: ContainerId) -> impl IntoView {
             <Stands id />
             <Uses
                 of=key
-                heading=say!(labels::packaging)
+                heading=say!(common::packaging)
                 about=say!(labels::packaging_about)
             />
             <SharedSets id />

@@ -150,7 +150,7 @@ pub fn Poured(
         when(move || known.get() == way, move || left_empty(state, id, way, &as_new, hangs))
     };
     view! {
-        <Section heading=say!(labels::fill)>
+        <Section heading=say!(common::fill)>
             <div class="fields">
                 <Choice label=say!(labels::headspace_by) options=ways value=text(move || known.get().key()) choose=choose_way />
                 {by(Way::Volume)}
@@ -174,7 +174,7 @@ fn declared(state: AppState, id: ContainerId, hangs: Hangs) -> AnyView {
             label=say!(labels::labeled_size)
             asks=asks(Kind::Size, Key::Container(id), "declared")
             hangs
-            example=say!(labels::no_amount)
+            example=say!(common::none)
             note=say!(labels::labeled_size_about)
             value=text(move || in_book().map(|amount| state.amount(amount)).unwrap_or_default())
             units=fields::units(size)
@@ -188,7 +188,7 @@ fn declared(state: AppState, id: ContainerId, hangs: Hangs) -> AnyView {
 fn answer(state: AppState, id: ContainerId) -> AnyView {
     let filled = move || state.book.with(|book| fill(book.container(id)?).ok());
     let volume =
-        text(move || filled().map_or_else(|| say!(labels::no_amount).to_string(), |fill| state.volume(fill.volume)));
+        text(move || filled().map_or_else(|| say!(common::none).to_string(), |fill| state.volume(fill.volume)));
     let lines = move || {
         let Some(fill) = filled() else { return Vec::new() };
         let line = state.book.with(|book| fill_line(book.container(id)?).ok()?);
@@ -214,7 +214,7 @@ fn answer(state: AppState, id: ContainerId) -> AnyView {
     view! {
         <div class="in-glass">
             {picture} <dl class="figures">
-                <Figure name=say!(labels::fill) large=true value=volume how=Shown::Poured(id) />
+                <Figure name=say!(common::fill) large=true value=volume how=Shown::Poured(id) />
                 {figures(lines)}
             </dl>
         </div>

@@ -9,14 +9,15 @@ use super::produce::Produce;
 use crate::app::route::Route;
 use crate::book::{Book, Edit, Goods, Ingredient, IngredientId, Key, Record};
 use crate::foundation::jump::Kind;
-use crate::foundation::measure::{Amount, Density, Dimension, Exact, Share, Wanted};
+use crate::foundation::measure::{Amount, Density, Dimension, Exact, Share, System, TYPED_PLACES, Wanted};
 use crate::say;
 use crate::ui::fields::{self, Addition, Draft, Entry, Field, Hangs, asks};
-use crate::ui::live::text;
+use crate::ui::live::{live, text};
 use crate::ui::moved::Moved;
 use crate::ui::parts::{Back, Section, page_of};
 use crate::ui::places::users::Users;
 use crate::ui::state::AppState;
+use crate::words;
 
 /// One ingredient.
 #[component]
@@ -74,6 +75,7 @@ fn Page(id: IngredientId) -> impl IntoView {
 fn Yields(id: IngredientId, hangs: Hangs) -> impl IntoView {
     let state = AppState::here();
     let of = move |show| shown(state, id, show);
+    let units = Memo::new(move |_| state.units());
     let often_over = text(move || {
         let whole = state.speaker.get().short_percent(Share::WHOLE, 0);
         say!(goods::soaked_weight_note, whole = whole)
@@ -129,7 +131,10 @@ fn Yields(id: IngredientId, hangs: Hangs) -> impl IntoView {
                 <a class="button" href=Route::YieldLog(id).address()>{log}</a>
             </p>
         </Section>
-        {weight_and_volume(id, hangs)}
+        {live(move || {
+            let units = units.get();
+            untrack(|| weight_and_volume(id, hangs, units))
+        })}
     }
 }
 
@@ -137,17 +142,46 @@ fn shown(state: AppState, id: IngredientId, show: fn(&Ingredient, AppState) -> S
     text(move || state.book.with(|book| book.ingredient(id).map(|it| show(it, state)).unwrap_or_default()))
 }
 
-fn weight_and_volume(id: IngredientId, hangs: Hangs) -> AnyView {
+/// A density of an ingredient.
+type Of = fn(&Ingredient) -> Option<Density>;
+
+fn weight_and_volume(id: IngredientId, hangs: Hangs, units: System) -> AnyView {
     let state = AppState::here();
     let of = move |show| shown(state, id, show);
-    // A usual range of hundredths, as a note says it.
+    // A usual range of hundredths of a g/mL, as a note says it.
     let usual = move |low, high, note: fn(String, String) -> String| {
         text(move || {
-            let [low, high] = [low, high].map(|hundredths| state.number(Exact::new(hundredths, 2)));
+            let [low, high] = [low, high].map(|hundredths| {
+                let density = Density::from_grams_per_millilitre(Exact::new(hundredths, 2));
+                let speaker = state.speaker.get();
+                if units.weighs_cups() { speaker.cup_weight(density, 1) } else { speaker.typed_density(density) }
+            });
             note(low, high)
         })
     };
-    let density_of = |number: Option<Exact>| number.map(Density::from_grams_per_millilitre);
+    let juice_note: fn(String, String) -> String = if units.weighs_cups() {
+        |low, high| say!(goods::juice_cup_weight_note, low = low, high = high)
+    } else {
+        |low, high| say!(goods::juice_density_note, low = low, high = high)
+    };
+    let drink_note: fn(String, String) -> String = if units.weighs_cups() {
+        |low, high| say!(goods::drink_cup_weight_note, low = low, high = high)
+    } else {
+        |low, high| say!(goods::drink_density_note, low = low, high = high)
+    };
+    let unit = state.speaker.with_untracked(|speaker| speaker.density_unit());
+    let in_book = move |density: Of| state.book.with(|book| density(book.ingredient(id)?));
+    // As it is stored: what is asked about.
+    let asks_about = move |field: &'static str, density: Of| {
+        let number = text(move || {
+            let number = in_book(density).map(|it| it.grams_per_millilitre().rounded(TYPED_PLACES as u32));
+            number.map(|number| state.number(number)).unwrap_or_default()
+        });
+        asks(Kind::Density, Key::Ingredient(id), field).about(number)
+    };
+    let typed = move |density: Of| {
+        text(move || in_book(density).map(|it| state.speaker.get().typed_density(it)).unwrap_or_default())
+    };
     let weight = |book: &Book| Wanted { dimensions: &[Dimension::Mass], unit: book.settings().units.weight_unit() };
     view! {
         <Section
@@ -157,33 +191,35 @@ fn weight_and_volume(id: IngredientId, hangs: Hangs) -> AnyView {
             <div class="fields">
                 <Entry
                     hangs
-                    label=say!(goods::juice_density)
-                    asks=asks(Kind::Density, Key::Ingredient(id), "juice-density")
-                    unit="g/mL"
-                    example=say!(goods::none)
-                    note=usual(103, 107, |low, high| say!(goods::juice_density_note, low = low, high = high))
-                    value=of(|it, state| it.juice_density.map(|density| state.number(density.grams_per_millilitre())).unwrap_or_default())
-                    commit=fields::optional_number(say!(goods::juice_density), move |book, number| {
-                        ingredient_changed(book, id, |it| it.juice_density = density_of(number))
+                    label=words::juice_density(units)
+                    asks=asks_about("juice-density", |it| it.juice_density)
+                    letters=units.weighs_cups()
+                    unit
+                    example=say!(common::none)
+                    note=usual(103, 107, juice_note)
+                    value=typed(|it| it.juice_density)
+                    commit=fields::optional_density(words::juice_density(units), move |book, density| {
+                        ingredient_changed(book, id, |it| it.juice_density = density)
                     })
                 />
                 <Entry
                     hangs
-                    label=say!(goods::drink_density)
-                    asks=asks(Kind::Density, Key::Ingredient(id), "density")
-                    unit="g/mL"
-                    example=say!(goods::none)
-                    note=usual(95, 105, |low, high| say!(goods::drink_density_note, low = low, high = high))
-                    value=of(|it, state| it.density.map(|density| state.number(density.grams_per_millilitre())).unwrap_or_default())
-                    commit=fields::optional_number(say!(goods::drink_density), move |book, number| {
-                        ingredient_changed(book, id, |it| it.density = density_of(number))
+                    label=words::drink_density(units)
+                    asks=asks_about("density", |it| it.density)
+                    letters=units.weighs_cups()
+                    unit
+                    example=say!(common::none)
+                    note=usual(95, 105, drink_note)
+                    value=typed(|it| it.density)
+                    commit=fields::optional_density(words::drink_density(units), move |book, density| {
+                        ingredient_changed(book, id, |it| it.density = density)
                     })
                 />
                 <Entry
                     hangs
                     label=say!(goods::piece_weight)
                     asks=asks(Kind::Size, Key::Ingredient(id), "piece-weight")
-                    example=say!(goods::none)
+                    example=say!(common::none)
                     note=say!(goods::piece_weight_note)
                     value=of(|it, state| {
                         let piece = it.piece_weight.map(|mass| Amount::of_kept_mass(mass, state.units()));

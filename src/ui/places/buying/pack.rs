@@ -131,7 +131,7 @@ pub(super) fn PackRow(
                     asks=asks(Kind::Price, goods, format!("{id}/surcharge"))
                     of=id.number()
                     hangs
-                    example=say!(goods::none)
+                    example=say!(common::none)
                     value=new.value(Field::Surcharge, of(|pack, state| state.money_if_any(pack.surcharge)))
                     commit=new.commit(Field::Surcharge, set_surcharge)
                 />

@@ -136,7 +136,7 @@ fn Mending(goods: Goods, id: PackId, quoted: Quoted, mending: RwSignal<Option<Qu
                     {say!(market::set_date)}
                 </button>
                 <button class="quiet" on:click=press(move || mending.set(None))>
-                    {say!(common::cancel)}
+                    {say!(first::cancel)}
                 </button>
             </p>
         </div>

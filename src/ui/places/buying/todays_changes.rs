@@ -61,7 +61,7 @@ pub fn todays_changes(prices: Hangs) -> AnyView {
     on_cleanup(rest);
     // Always one line high: a price typed moves no field down.
     let count = text(move || match changes.with(Vec::len) {
-        0 => say!(market::none_yet).to_string(),
+        0 => say!(common::none_yet).to_string(),
         count => count.to_string(),
     });
     let list = when(
@@ -171,7 +171,7 @@ fn row(state: AppState, change: &ChangedOn, costs: Costs, (place, undone): (usiz
     } else {
         view! {
             <button class="button" aria-label=step on:click=press(undo)>
-                {say!(common::undo)}
+                {say!(first::undo)}
             </button>
         }
         .into_any()

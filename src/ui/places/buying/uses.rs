@@ -118,7 +118,8 @@ fn Row(of: Key, packaging: PackagingId) -> impl IntoView {
         let cost = state.book.with(|book| cost_of(book, this(book)?));
         cost.map_or(say!(goods::no_pack_yet).into(), |cost| state.fine_money(cost))
     });
-    let shown = text(move || state.book.with(this).map(|used| state.number(used.count)).unwrap_or_default());
+    let shown =
+        text(move || state.book.with(this).map(|used| state.speaker.get().pieces(used.count)).unwrap_or_default());
     let remove = move || {
         let edit =
             state.book.with_untracked(|book| changed(book, of, |uses| uses.retain(|used| used.packaging != packaging)));
@@ -180,6 +181,7 @@ fn Row(of: Key, packaging: PackagingId) -> impl IntoView {
             <Entry
                 label=amount_label
                 label_hidden=true
+                letters=true
                 of=packaging.number()
                 caret=is_new && is_named
                 example="1"

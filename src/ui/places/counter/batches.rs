@@ -82,7 +82,7 @@ fn New() -> impl IntoView {
     let put = move |batch: Batch| {
         let day = batch.day;
         let edit = state.book.with_untracked(|book| begun(book, batch));
-        let put = state.apply(&words::batch(day), edit);
+        let put = state.apply(&say!(counter::start_batch_of, day = words::day(day)), edit);
         if put.is_ok() {
             go(Route::Batch(day));
         }

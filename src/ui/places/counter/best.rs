@@ -86,7 +86,7 @@ fn BestRow(
     let count = text(move || {
         let count =
             best.with(|best| best.as_ref().ok()?.counts.iter().find(|(of, _)| *of == offer).map(|(_, units)| *units));
-        count.map_or_else(|| say!(counter::none).to_string(), |units| state.number(units))
+        count.map_or_else(|| say!(common::none).to_string(), |units| state.number(units))
     });
     let keep = fixed.map(|fixed| {
         let done = flag(move || fixed.with(|fixed| fixed.contains(&offer)));

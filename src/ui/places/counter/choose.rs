@@ -41,7 +41,7 @@ pub fn Choose() -> impl IntoView {
     );
     let find = when(
         move || sold.with(Vec::len) > AT_A_GLANCE,
-        move || view! { <Search label=say!(counter::find_drink) search /> }.into_any(),
+        move || view! { <Search label=say!(first::find_drink) search /> }.into_any(),
     );
     let none = text(move || {
         if found.with(Vec::is_empty) && !sold.with(Vec::is_empty) {

@@ -181,7 +181,7 @@ fn WhatItMakes() -> impl IntoView {
                     <Best wishes fixed=None adopt=None />
                 </div>
             }.into_any())}
-            {when(move || !none(), move || view! { <Search label=say!(counter::find_drink) search=search /> }.into_any())}
+            {when(move || !none(), move || view! { <Search label=say!(first::find_drink) search=search /> }.into_any())}
             <ul class="takes">{rows(shown, row)}</ul>
             <p class="soft">{rest}</p>
         </Section>
@@ -199,7 +199,7 @@ fn MakesRow(
     let alone = move || made.with(|made| made.iter().find(|(of, _)| *of == offer).map(|(_, makes)| makes.clone()));
     let count = text(move || match alone() {
         Some(Ok(makes)) => state.number(makes.count),
-        _ => say!(counter::none).to_string(),
+        _ => say!(common::none).to_string(),
     });
     let first = text(move || alone().map(|makes| said(state, |words| words.makes(&makes))).unwrap_or_default());
     let done = flag(move || together.with(|together| together.contains(&offer)));

@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use crate::book::OfferId;
-use crate::drink::label::Juice;
+use crate::drink::label::{Juice, Law};
 use crate::drink::ledger::Priced;
 use crate::drink::price::{Ceiling, ceiling, largest_fill, our_price, shelf_price};
 use crate::foundation::measure::{Exact, Money, Share, Volume};
@@ -12,6 +12,7 @@ use crate::ui::fields::{Ask, Hangs, asked_number, asked_price};
 use crate::ui::live::{text, trouble, when};
 use crate::ui::parts::{Figure, Section, figures};
 use crate::ui::state::AppState;
+use crate::words;
 use crate::working::{AtPrice, OfOffer, OfPrice, Shown};
 
 /// What a price point leaves to spend.
@@ -56,7 +57,7 @@ pub fn BackFromPrice(
     };
     let per_volume = text(move || {
         let per_volume = answer().and_then(|answer| answer.ingredients_per_volume);
-        per_volume.map_or_else(|| say!(drinks::none).into(), |money| state.money(money))
+        per_volume.map_or_else(|| say!(common::none).into(), |money| state.money(money))
     });
     // Drawn anew for each price: what opens is the working at that price.
     let may_cost = move || {
@@ -73,7 +74,7 @@ pub fn BackFromPrice(
         match (answer().map(|answer| answer.fill), holds) {
             (Some(Some(most)), Some(holds)) if most >= holds => say!(drinks::full_fill, fill = state.volume(holds)),
             (Some(Some(most)), _) => state.volume(most),
-            _ => say!(drinks::no_fill).into(),
+            _ => say!(common::none).into(),
         }
     });
     let per = move || {
@@ -85,8 +86,11 @@ pub fn BackFromPrice(
     // Whoever sells to another business is told what that asks for.
     let sold_on = move || {
         margin()?;
-        let juice = state.book.with(|book| book.drink(id.drink).map(|drink| Juice::of(book, drink)))?;
-        (juice.made_here || !juice.not_said.is_empty()).then(|| crate::say!(labels::sold_to_a_business).to_string())
+        let (juice, law) = state.book.with(|book| {
+            let juice = book.drink(id.drink).map(|drink| Juice::of(book, drink))?;
+            Some((juice, Law::of(book.settings())))
+        })?;
+        (juice.made_here || !juice.not_said.is_empty()).then(|| words::sold_to_a_business(law).to_string())
     };
     let hangs = Hangs::new();
     let shown = move || {

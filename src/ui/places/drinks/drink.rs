@@ -12,11 +12,11 @@ use crate::app::route::Route;
 use crate::book::{Book, Drink, DrinkId, DrinkKind, Edit, Key, Offer, OfferId, Record, Scope};
 use crate::drink::label::allergens_of;
 use crate::foundation::jump::Kind;
-use crate::foundation::measure::{Money, Share};
+use crate::foundation::measure::{Money, Share, System};
 use crate::say;
 use crate::ui::address::go;
 use crate::ui::fields::{self, Addition, Choice, Draft, Entry, Field, Hangs, asks};
-use crate::ui::live::{press, rows, text, when};
+use crate::ui::live::{live, press, rows, text, when};
 use crate::ui::order;
 use crate::ui::parts::{Back, Section, page_of};
 use crate::ui::state::AppState;
@@ -175,6 +175,15 @@ fn SoldIn(id: DrinkId, hangs: Hangs) -> impl IntoView {
 #[component]
 fn Making(id: DrinkId, hangs: Hangs) -> impl IntoView {
     let state = AppState::here();
+    let units = Memo::new(move |_| state.units());
+    live(move || {
+        let units = units.get();
+        untrack(|| making(id, hangs, units))
+    })
+}
+
+fn making(id: DrinkId, hangs: Hangs, units: System) -> AnyView {
+    let state = AppState::here();
     let of = move |show: fn(&Drink, AppState) -> String| {
         text(move || state.book.with(|book| book.drink(id).map(|it| show(it, state)).unwrap_or_default()))
     };
@@ -188,7 +197,7 @@ fn Making(id: DrinkId, hangs: Hangs) -> impl IntoView {
                     hangs
                     label=say!(drinks::press_or_pour_loss)
                     unit="%"
-                    example=say!(drinks::none)
+                    example=say!(common::none)
                     value=of(|it, state| state.percent_if_any(it.process_loss))
                     commit=fields::optional_percent(say!(drinks::press_or_pour_loss), move |book, loss| {
                         changed(book, id, |it| it.process_loss = loss.unwrap_or(Share::ZERO))
@@ -199,7 +208,7 @@ fn Making(id: DrinkId, hangs: Hangs) -> impl IntoView {
                     label=say!(drinks::air)
                     unit="%"
                     note=say!(drinks::air_about)
-                    example=say!(drinks::none)
+                    example=say!(common::none)
                     value=of(|it, state| state.percent_if_any(it.air))
                     commit=fields::optional_percent(say!(drinks::air), move |book, air| {
                         changed(book, id, |it| it.air = air.unwrap_or(Share::ZERO))
@@ -208,30 +217,33 @@ fn Making(id: DrinkId, hangs: Hangs) -> impl IntoView {
                 <Entry
                     hangs
                     label=say!(drinks::labor_per_drink)
-                    unit="s"
-                    example=say!(drinks::none)
-                    value=of(|it, state| state.number_if_any(it.labour.per_drink.seconds()))
-                    commit=fields::optional_seconds(say!(drinks::labor_per_drink), move |book, time| {
+                    letters=true
+                    unit=say!(drinks::minutes_and_seconds)
+                    example=say!(drinks::time_example, time = fields::TIME_EXAMPLE)
+                    value=of(|it, state| state.time_if_any(it.labour.per_drink))
+                    commit=fields::optional_time(say!(drinks::labor_per_drink), move |book, time| {
                         changed(book, id, |it| it.labour.per_drink = time)
                     })
                 />
                 <Entry
                     hangs
-                    label=say!(drinks::labor_per_liter)
-                    unit="s"
-                    example=say!(drinks::none)
-                    value=of(|it, state| state.number_if_any(it.labour.per_litre.seconds()))
-                    commit=fields::optional_seconds(say!(drinks::labor_per_liter), move |book, time| {
+                    label=words::labor_per_volume(units)
+                    letters=true
+                    unit=say!(drinks::minutes_and_seconds)
+                    example=say!(drinks::time_example, time = fields::TIME_EXAMPLE)
+                    value=of(|it, state| state.labor_if_any(it.labour.per_litre))
+                    commit=fields::optional_labor_per_volume(words::labor_per_volume(units), move |book, time| {
                         changed(book, id, |it| it.labour.per_litre = time)
                     })
                 />
                 <Entry
                     hangs
                     label=say!(drinks::labor_per_batch)
-                    unit="s"
-                    example=say!(drinks::none)
-                    value=of(|it, state| state.number_if_any(it.labour.per_batch.seconds()))
-                    commit=fields::optional_seconds(say!(drinks::labor_per_batch), move |book, time| {
+                    letters=true
+                    unit=say!(drinks::minutes_and_seconds)
+                    example=say!(drinks::time_example, time = fields::TIME_EXAMPLE)
+                    value=of(|it, state| state.time_if_any(it.labour.per_batch))
+                    commit=fields::optional_time(say!(drinks::labor_per_batch), move |book, time| {
                         changed(book, id, |it| it.labour.per_batch = time)
                     })
                 />
@@ -248,7 +260,7 @@ fn Making(id: DrinkId, hangs: Hangs) -> impl IntoView {
                     label=say!(drinks::processing_fee)
                     note=say!(drinks::processing_fee_about)
                     asks=asks(Kind::Price, Key::Drink(id), "toll")
-                    example=say!(drinks::none)
+                    example=say!(common::none)
                     value=of(|it, state| state.money_if_any(it.treatment_fee))
                     commit=fields::optional_money(say!(drinks::processing_fee), move |book, fee| {
                         changed(book, id, |it| it.treatment_fee = fee.unwrap_or(Money::ZERO))
@@ -266,15 +278,16 @@ fn Making(id: DrinkId, hangs: Hangs) -> impl IntoView {
                 />
                 <Entry
                     hangs
-                    label=say!(drinks::target_margin)
+                    label=say!(common::target_margin)
                     unit="%"
                     note=book_share(|book| book.settings().target)
                     value=of(|it, state| it.target.map(|share| state.plain_percent(share)).unwrap_or_default())
-                    commit=fields::optional_percent(say!(drinks::target_margin), move |book, target| {
+                    commit=fields::optional_percent(say!(common::target_margin), move |book, target| {
                         changed(book, id, |it| it.target = target)
                     })
                 />
             </div>
         </Section>
     }
+    .into_any()
 }

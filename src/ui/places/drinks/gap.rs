@@ -68,7 +68,7 @@ fn row(state: AppState, way: Way) -> AnyView {
         )
     });
     let edit = way.closes.ok().and_then(|closing| closing.edit);
-    let apply = edit.zip(set).map(|(edit, set)| apply(state, name.clone(), set, edit));
+    let apply = edit.zip(set).map(|(edit, set)| apply(state, set, edit));
     view! {
         <li class="way">
             <p class="way-name">
@@ -83,10 +83,11 @@ fn row(state: AppState, way: Way) -> AnyView {
     .into_any()
 }
 
-fn apply(state: AppState, name: String, set: String, edit: Edit) -> AnyView {
+fn apply(state: AppState, set: String, edit: Edit) -> AnyView {
+    let step = set.clone();
     let apply = move || {
         // A closing value was tried on a copy of the book, so it is not refused.
-        let _ = state.apply(&name, edit.clone());
+        let _ = state.apply(&step, edit.clone());
     };
     view! {
         <button class="button" on:click=press(apply)>

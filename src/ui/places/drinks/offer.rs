@@ -74,7 +74,7 @@ fn Page(id: OfferId) -> impl IntoView {
                 {say!(drinks::label_and_fill)}
             </a>
             <a class="button" href=Route::Working(id).address()>
-                {say!(drinks::show_the_math)}
+                {say!(common::show_the_math)}
             </a>
             <a class="button" href=Route::SideBySide(Scope::Drink(id.drink)).address()>
                 {say!(drinks::compare_sizes)}
@@ -94,14 +94,14 @@ fn Price(id: OfferId, hangs: Hangs) -> impl IntoView {
         price.map(|price| state.plain_money(price)).unwrap_or_default()
     });
     view! {
-        <Section heading=say!(drinks::price)>
+        <Section heading=say!(common::price)>
             <div class="price">
                 <Entry
                     label=say!(drinks::menu_price)
                     asks=asks(Kind::Price, Key::Offer(id), "price")
                     large=true
                     hangs
-                    example=say!(drinks::no_price)
+                    example=say!(common::none_yet)
                     value=price
                     commit=fields::optional_money(say!(drinks::menu_price), move |_, price| {
                         Some(Edit::SetPrice { offer: id, price })
@@ -118,7 +118,7 @@ fn Price(id: OfferId, hangs: Hangs) -> impl IntoView {
 /// What the price that is asked brings.
 fn at_the_price_asked(state: AppState, id: OfferId) -> AnyView {
     let figure = move |show: fn(&Priced, AppState) -> Option<String>| {
-        text(move || state.priced(id, |it| show(it, state)).unwrap_or_else(|| say!(drinks::none).into()))
+        text(move || state.priced(id, |it| show(it, state)).unwrap_or_else(|| say!(common::none).into()))
     };
     let asked = move |price| Shown::Offer(id, OfOffer::At(AtPrice::Asked, price));
     view! {
@@ -129,9 +129,9 @@ fn at_the_price_asked(state: AppState, id: OfferId) -> AnyView {
                 how=asked(OfPrice::Margin)
                 value=figure(|it, state| it.margin().map(|margin| state.percent(margin)))
             />
-            <Figure name=say!(drinks::target_margin) value=figure(|it, state| Some(state.percent(it.terms.target))) />
+            <Figure name=say!(common::target_margin) value=figure(|it, state| Some(state.percent(it.terms.target))) />
             <Figure
-                name=say!(drinks::profit_per_drink)
+                name=say!(common::profit_per_drink)
                 how=asked(OfPrice::Contribution)
                 value=figure(|it, state| it.asked.map(|asked| state.money(asked.contribution)))
             />
@@ -152,7 +152,8 @@ fn suggestion(state: AppState, id: OfferId) -> AnyView {
     let ask_suggested = move || {
         if let Some(suggestion) = suggested() {
             // A suggested price is above zero, so it is not refused.
-            let _ = state.apply(say!(drinks::menu_price), Edit::SetPrice { offer: id, price: Some(suggestion.menu) });
+            let step = say!(drinks::set_price, price = state.money(suggestion.menu));
+            let _ = state.apply(&step, Edit::SetPrice { offer: id, price: Some(suggestion.menu) });
         }
     };
     let differs = move || {

@@ -20,11 +20,11 @@ pub fn Weekly(
     let weekly = move || state.book.with(|book| book.offer(id)?.weekly);
     view! {
         <Entry
-            label=say!(drinks::drinks_sold_per_week)
+            label=say!(common::drinks_sold_per_week)
             hangs
             example=say!(drinks::not_known)
             value=text(move || weekly().map(|weekly| state.number(weekly)).unwrap_or_default())
-            commit=fields::optional_number(say!(drinks::drinks_sold_per_week), move |book, weekly| {
+            commit=fields::optional_number(say!(common::drinks_sold_per_week), move |book, weekly| {
                 Some(Edit::Put(Record::Offer(Offer { weekly, ..book.offer(id)?.clone() })))
             })
         />

@@ -68,7 +68,7 @@ pub fn by_drink(units: Units) -> AnyView {
     });
     let drinks = Memo::new(move |_| found.with(|found| found.iter().take(SHOWN).copied().collect()));
     let many = move || state.book.with(|book| book.drinks().nth(SHOWN).is_some());
-    let find = move || view! { <Search label=say!(sales::search_drinks) search=search /> }.into_any();
+    let find = move || view! { <Search label=say!(first::find_drink) search=search /> }.into_any();
     let none = move || found.with(Vec::is_empty) && !search.with(String::is_empty);
     let more = text(move || match found.with(Vec::len).saturating_sub(SHOWN) {
         0 if none() => say!(sales::no_matches).to_string(),

@@ -42,9 +42,9 @@ pub fn LinesBySize(
         let mut all = columns.with(|columns| {
             let last = columns.last();
             let mut all = vec![
-                series(say!(sales::price), Look::First, last, price),
-                series(say!(sales::full_cost), Look::Second, last, |row| Some(row.cost)),
-                series(say!(sales::profit_per_drink), Look::Third, last, left),
+                series(say!(common::price), Look::First, last, price),
+                series(say!(common::full_cost), Look::Second, last, |row| Some(row.cost)),
+                series(say!(common::profit_per_drink), Look::Third, last, left),
             ];
             if columns.tried().is_some() {
                 all.push(series(say!(sales::price_today), Look::Guide, columns.today(), price));

@@ -60,7 +60,7 @@ pub fn MarketShown(
                     <thead>
                         <tr>
                             <td></td>
-                            <th scope="col">{say!(decide::size)}</th>
+                            <th scope="col">{say!(common::size)}</th>
                             <th scope="col">{say!(decide::your_price)}</th>
                             <th scope="col">{head}</th>
                             <th scope="col">{say!(decide::local_curve)}</th>
@@ -95,7 +95,7 @@ fn our_row(ours: &Ours, state: AppState) -> AnyView {
     let name = state.book.with(|book| book.name(Key::Offer(ours.offer)));
     let against = ours.against;
     let on = against.and_then(|against| against.on_curve());
-    let curve = on.map_or(say!(decide::none).to_string(), |on| state.money(on.price));
+    let curve = on.map_or(say!(common::none).to_string(), |on| state.money(on.price));
     let said = against.map(|against| words::against_curve(&against, &state.speaker.get()));
     view! {
         <tr>
@@ -127,12 +127,12 @@ fn drawn(market: &Market, state: AppState) -> AnyView {
         series.push(Series { name: say!(decide::your_sizes).into(), look: Look::Squares, points: ours });
     }
     let size = Axis {
-        name: say!(decide::size_in_unit, unit = unit.name_in(state.units())),
+        name: say!(decide::size_in_unit, unit = state.speaker.get().size_unit()),
         from_zero: false,
         mark: Box::new(move |number| state.number(number)),
     };
     let price = Axis {
-        name: say!(decide::price).into(),
+        name: say!(common::price).into(),
         from_zero: true,
         mark: Box::new(move |number| state.money(crate::foundation::measure::Money::from_major(number))),
     };

@@ -69,8 +69,8 @@ fn Usual(hangs: Hangs) -> impl IntoView {
     let answer = move || {
         view! {
             <dl class="figures">
-                <Figure name=say!(sales::drinks_sold_per_week) value=units large=true />
-                <Figure name=say!(sales::profit_per_week) value=contribution large=true />
+                <Figure name=say!(common::drinks_sold_per_week) value=units large=true />
+                <Figure name=say!(common::profit_per_week) value=contribution large=true />
             </dl>
             <p class="about">{working}</p>
         }
@@ -90,7 +90,7 @@ fn ByHand(hangs: Hangs) -> impl IntoView {
     let state = AppState::here();
     let fields = by_drink(Units {
         hangs,
-        step: say!(sales::drinks_sold_per_week),
+        step: say!(common::drinks_sold_per_week),
         week: None,
         now: Arc::new(|book, offer| book.offer(offer)?.weekly),
         put: Arc::new(move |offer, units| {

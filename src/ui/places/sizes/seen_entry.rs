@@ -103,7 +103,7 @@ pub fn SeenEntry(
             </div>
             <div class="fields">
                 <div node_ref=size_field>
-                    <Ask label=say!(decide::size) units=units(size) text=size_text error=text(move || if_tried(read_size().err())) />
+                    <Ask label=say!(common::size) units=units(size) text=size_text error=text(move || if_tried(read_size().err())) />
                 </div>
                 <Ask label=say!(decide::their_price) text=price_text error=text(move || if_tried(read_price().err())) />
                 <Choice

@@ -47,7 +47,7 @@ pub fn seen_row(state: AppState, id: SeenPriceId, open: RwSignal<Option<SeenPric
     view! {
         <li>
             <button class="row seen-row" aria-expanded=text(move || is_open().to_string()) on:click=press(toggle)>
-                <span class="row-name">{of(|seen, state| state.amount(seen.size))}</span>
+                <span class="row-name">{of(|seen, state| state.speaker.get().size(seen.size))}</span>
                 <span class="row-price">{of(|seen, state| state.money(seen.price))}</span>
                 <span class="row-small">{about}</span>
                 <span class="row-margin">{per_volume}</span>

@@ -64,7 +64,7 @@ fn line_of(columns: Memo<Columns>, name: &'static str, large: bool, how: Option<
 }
 
 fn none() -> String {
-    say!(sales::no_figure).to_string()
+    say!(common::none).to_string()
 }
 
 fn gone() -> String {
@@ -210,17 +210,17 @@ pub fn PerDrink(
     means: Signal<String>,
 ) -> impl IntoView {
     let lines = view! {
-        {line(columns, say!(sales::fill), false, Some(Box::new(|id: OfferId| Shown::Poured(id.container))), |state, row| Some(state.volume(row.fill)))}
-        {line(columns, say!(sales::price), true, None, |state, row| sold(row, |it| Some(state.money(it.price))))}
+        {line(columns, say!(common::fill), false, Some(Box::new(|id: OfferId| Shown::Poured(id.container))), |state, row| Some(state.volume(row.fill)))}
+        {line(columns, say!(common::price), true, None, |state, row| sold(row, |it| Some(state.money(it.price))))}
         {line(columns, say!(common::cost), false, of_offer(OfOffer::Cost), |state, row| Some(state.money(row.cost)))}
-        {line(columns, say!(sales::profit_per_drink), false, asked(OfPrice::Contribution), |state, row| {
+        {line(columns, say!(common::profit_per_drink), false, asked(OfPrice::Contribution), |state, row| {
             sold(row, |it| Some(state.money(it.contribution)))
         })}
         {line(columns, say!(common::margin), true, asked(OfPrice::Margin), |state, row| sold(row, |it| Some(state.percent(it.margin))))}
         {line(columns, say!(sales::profit_per_labor_minute), false, of_size(OfSize::ContributionPerMinute), |state, row| {
             sold(row, |it| it.contribution_per_minute.map(|money| state.money(money)))
         })}
-        {line(columns, say!(sales::suggested_price), false, of_offer(OfOffer::Suggested), |state, row| {
+        {line(columns, say!(common::suggested_price), false, of_offer(OfOffer::Suggested), |state, row| {
             row.suggested.map(|price| state.money(price))
         })}
         {target(columns)}
@@ -281,7 +281,7 @@ pub fn PerVolume(
     });
     let said = text(move || columns.with(|columns| sentence(state, columns.last())));
     let lines = view! {
-        {line(columns, say!(sales::price), true, of_size(OfSize::PricePerVolume), |state, row| {
+        {line(columns, say!(common::price), true, of_size(OfSize::PricePerVolume), |state, row| {
             sold(row, |it| Some(state.fine_money(it.price_per_volume)))
         })}
         {line(columns, say!(common::cost), false, of_size(OfSize::CostPerVolume), |state, row| {

@@ -234,7 +234,7 @@ fn Columns(reading: Reading, done: RwSignal<String>) -> impl IntoView {
             <p class="actions">
                 {when(some, button)}
                 <button class="quiet" on:click=press(move || reading.table.set(None))>
-                    {say!(common::cancel)}
+                    {say!(first::cancel)}
                 </button>
             </p>
         </div>

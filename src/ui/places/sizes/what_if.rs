@@ -128,7 +128,7 @@ fn Fields(trying: Trying) -> impl IntoView {
                 hangs
             />
             <Slider
-                label=say!(sales::target_margin)
+                label=say!(common::target_margin)
                 ends=TARGET
                 value=Signal::derive(move || percent(trying.target()))
                 put=target

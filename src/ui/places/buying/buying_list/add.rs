@@ -21,7 +21,7 @@ pub fn Add() -> impl IntoView {
     let options = Signal::derive(move || {
         let lines = state.book.with(by_name);
         let option = |line: ToBuy| (value(&line), said(state, |words| words.choice(line.goods, line.pack)));
-        std::iter::once((String::new(), say!(market::choose).to_string()))
+        std::iter::once((String::new(), say!(common::choose).to_string()))
             .chain(lines.into_iter().map(option))
             .collect()
     });

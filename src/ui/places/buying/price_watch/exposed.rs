@@ -54,7 +54,7 @@ pub fn Exposed() -> impl IntoView {
             {when(any, move || {
                 view! {
                     <details class="more">
-                        <summary>{say!(drinks::show_the_math)}</summary>
+                        <summary>{say!(common::show_the_math)}</summary>
                         <p class="about">{said(words::watch::exposure_working)}</p>
                     </details>
                 }

@@ -36,7 +36,7 @@ pub fn shown(state: AppState, watched: Memo<Option<Watched>>, heads: [&'static s
                 {prices}
             </section>
             <section class="section">
-                <h2>{say!(sales::profit_per_week)}</h2>
+                <h2>{say!(common::profit_per_week)}</h2>
                 <dl class="figures">{figures_of(week)}</dl>
                 <p class="about">{weekly}</p>
             </section>

@@ -113,7 +113,7 @@ fn put(chosen: &mut Vec<Goods>, goods: Goods) {
 
 /// All of a supplier, then all goods by name that are not chosen yet.
 fn options(book: &Book, chosen: &[Goods]) -> Vec<(String, String)> {
-    let mut options = vec![(String::new(), say!(market::choose).to_string())];
+    let mut options = vec![(String::new(), say!(common::choose).to_string())];
     let mut suppliers: Vec<&str> = Vec::new();
     for (_, pack) in bought(book).filter(|(_, pack)| !pack.supplier.is_empty()) {
         in_order::insert_once(&mut suppliers, &pack.supplier);

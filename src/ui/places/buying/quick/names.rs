@@ -27,7 +27,7 @@ pub(super) fn names_as_written(book: &Book) -> Vec<Names> {
 /// In lower case, ingredients before packaging, each by name.
 pub(super) fn in_order(names: &[Names]) -> Vec<Names> {
     let mut ordered: Vec<Names> = Vec::new();
-    let of = |names: &Names| (matches!(names.goods, Key::Packaging(_)), names.name.clone());
+    let of = |names: &Names| (matches!(names.goods, Key::Packaging(_)), in_order::name_with_numbers(&names.name));
     for names in names {
         let (name, supplier) = (order::lower_case(&names.name), order::lower_case(&names.supplier));
         let names = Names { goods: names.goods, name, supplier };

@@ -104,7 +104,7 @@ impl Form {
         let unit = bought.map_or(state.units().buying_weight_unit(), |bought| bought.unit);
         let weighed = |juice| state.book.with(|book| Some(juice_weight(book.ingredient(self.id)?, juice, unit)));
         Some(typed.and_then(|juice| match weighed(juice) {
-            Some(weighed) => weighed.map_err(words::yield_log::error),
+            Some(weighed) => weighed.map_err(|error| words::yield_log::error(error, untrack(|| state.units()))),
             None => Ok(juice),
         }))
     }
@@ -156,7 +156,10 @@ impl Form {
     fn take_out(self) {
         let state = self.state;
         let Some(place) = self.place.get_untracked() else { return };
-        let edit = state.book.with_untracked(|book| take_out(book, self.id, place).map_err(words::yield_log::error));
+        let edit = state.book.with_untracked(|book| {
+            let units = book.settings().units;
+            take_out(book, self.id, place).map_err(|error| words::yield_log::error(error, units))
+        });
         match edit.and_then(|edit| state.apply(say!(goods::remove_weighing), edit)) {
             Ok(()) => self.start(None),
             Err(refused) => self.refused.set(Some(refused)),
@@ -211,7 +214,7 @@ impl Form {
                         {say!(goods::remove_weighing)}
                     </button>
                     <button class="quiet" on:click=press(move || self.start(None))>
-                        {say!(common::cancel)}
+                        {say!(first::cancel)}
                     </button>
                 }
                 .into_any()

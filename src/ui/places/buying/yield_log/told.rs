@@ -25,7 +25,7 @@ pub fn told(state: AppState, told: Told) -> AnyView {
             <dl class="figures">{figures(move || list.clone())}</dl>
             {outlier}
             <details class="more">
-                <summary>{say!(drinks::show_the_math)}</summary>
+                <summary>{say!(common::show_the_math)}</summary>
                 <p class="about">{said(words::yield_log::how)}</p>
             </details>
         }

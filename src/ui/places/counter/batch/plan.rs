@@ -100,7 +100,8 @@ fn MakeRow(day: Date, offer: OfferId, hangs: Hangs) -> impl IntoView {
         state.book.with_untracked(|book| takes_up(book, day, &mut one.into_iter()))
     };
     let label = state.book.with_untracked(|book| words::number_of(offer, book));
-    let number = label.clone();
+    let change = state.book.with_untracked(|book| words::change_number_of(offer, book));
+    let number = change.clone();
     let step = move |by: Exact| {
         let Ok(units) = untrack(units).plus(by) else { return };
         if let Some(edit) = put(units.max(Exact::ZERO)) {
@@ -121,8 +122,7 @@ fn MakeRow(day: Date, offer: OfferId, hangs: Hangs) -> impl IntoView {
         let _ = edit.map(|edit| state.apply(&step, edit));
         state.unfinished.update(|all| all.forget_unread_of(&Route::Batch(day).address(), &field));
     };
-    let commit =
-        fields::count(label.clone(), move |book, units| takes_up(book, day, &mut std::iter::once((offer, units))));
+    let commit = fields::count(change, move |book, units| takes_up(book, day, &mut std::iter::once((offer, units))));
     let fewer = text(move || say!(counter::one_fewer, drink = name.get()));
     let more = text(move || say!(counter::one_more, drink = name.get()));
     let card_of = text(move || say!(counter::card_of, drink = name.get()));

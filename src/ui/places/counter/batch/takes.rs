@@ -66,7 +66,7 @@ pub fn TakesList(
             >
                 <ul class="takes">{rows(ingredients, ingredient)}</ul>
             </Section>
-            <Section heading=say!(counter::packaging)>
+            <Section heading=say!(common::packaging)>
                 <ul class="takes">{rows(packaging, pieces)}</ul>
             </Section>
         }.into_any())}

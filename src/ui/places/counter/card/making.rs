@@ -17,7 +17,7 @@ pub fn making(state: AppState, id: OfferId, card: Card, drinks: Exact) -> AnyVie
         let name = state.book.with(|book| book.name(Key::Ingredient(taken.line.ingredient)));
         let how = counter::how_added(&taken.line, speaker);
         let amount =
-            if taken.amount.number.is_zero() { say!(counter::none).to_string() } else { state.amount(taken.amount) };
+            if taken.amount.number.is_zero() { say!(common::none).to_string() } else { speaker.on_card(taken.amount) };
         let swatch = format!("recipe-layer {}", layer_of(&card.scaled, place).class());
         view! {
             <li>

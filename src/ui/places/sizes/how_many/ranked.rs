@@ -54,8 +54,8 @@ pub fn Ranked(
                 <thead>
                     <tr>
                         <th scope="col">{say!(decide::plan)}</th>
-                        <th scope="col">{say!(decide::profit_per_week)}</th>
-                        <th scope="col">{say!(decide::recipe_cards)}</th>
+                        <th scope="col">{say!(common::profit_per_week)}</th>
+                        <th scope="col">{say!(common::recipe_cards)}</th>
                         <th scope="col">{say!(decide::container_types)}</th>
                         <th scope="col">{say!(decide::lid_types)}</th>
                         <th scope="col">{say!(decide::opening_stock)}</th>
@@ -136,8 +136,8 @@ fn row(asked: Asked, (marks, plan): &(String, Plan)) -> AnyView {
     let totals = &plan.totals;
     let kinds = |part| totals.kinds(part).to_string();
     let cells = [
-        (say!(decide::profit_per_week), state.money(totals.contribution)),
-        (say!(decide::recipe_cards), totals.cards.to_string()),
+        (say!(common::profit_per_week), state.money(totals.contribution)),
+        (say!(common::recipe_cards), totals.cards.to_string()),
         (say!(decide::container_types), kinds(PackagingPart::Vessel)),
         (say!(decide::lid_types), kinds(PackagingPart::Closure)),
         (say!(decide::opening_stock), state.money(totals.cash)),

@@ -191,9 +191,9 @@ fn table(asked: Asked, from: &Plan, to: &Plan) -> AnyView {
     let units = |plan: &Plan| state.number(plan.totals.units.rounded(1));
     let lasts = |plan: &Plan| asked.said(|words| words.cover(plan.totals.weeks));
     let lines = [
-        (say!(decide::profit_per_week), [from, to].map(|plan| state.money(plan.totals.contribution))),
-        (say!(decide::drinks_per_week), [from, to].map(units)),
-        (say!(decide::recipe_cards), [from, to].map(|plan| plan.totals.cards.to_string())),
+        (say!(common::profit_per_week), [from, to].map(|plan| state.money(plan.totals.contribution))),
+        (say!(common::drinks_sold_per_week), [from, to].map(units)),
+        (say!(common::recipe_cards), [from, to].map(|plan| plan.totals.cards.to_string())),
         (say!(decide::container_types), [from, to].map(|plan| kinds(plan, PackagingPart::Vessel))),
         (say!(decide::lid_types), [from, to].map(|plan| kinds(plan, PackagingPart::Closure))),
         (say!(decide::opening_stock), [from, to].map(|plan| state.money(plan.totals.cash))),
@@ -250,7 +250,7 @@ fn Explained(asked: Asked, sizes: Memo<Vec<ContainerId>>) -> impl IntoView {
             }
         };
         view! {
-            {list(say!(decide::profit_per_week), offers.collect())}
+            {list(say!(common::profit_per_week), offers.collect())}
             {list(say!(decide::opening_stock), stock.collect())}
             {list(say!(decide::not_included), left_out.collect())}
         }

@@ -57,13 +57,13 @@ pub fn Compared(
             let lasts = [&today, &then].map(|totals| said(state, |words| words.cover(totals.weeks)));
             let [lasted, lasts] = lasts;
             let lines = [
-                money(say!(sales::profit_per_week), |totals| totals.contribution),
+                money(say!(common::profit_per_week), |totals| totals.contribution),
                 (
-                    say!(sales::drinks_sold_per_week),
+                    say!(common::drinks_sold_per_week),
                     [state.number(was), state.number(is), more(is.minus(was).ok(), |it| state.number(it))],
                 ),
                 count(say!(sales::number_of_sizes), |totals| totals.sizes),
-                count(say!(sales::recipe_cards), |totals| totals.cards),
+                count(say!(common::recipe_cards), |totals| totals.cards),
                 count(say!(first::below_target), |totals| totals.under_target),
                 money(say!(sales::opening_stock), |totals| totals.cash),
                 (say!(sales::weeks_of_stock), [lasted, lasts, String::new()]),
@@ -79,7 +79,7 @@ pub fn Compared(
             lines.map(line).collect_view().into_any()
         })
     };
-    let heads = || [say!(sales::today), say!(sales::in_this_scenario), say!(sales::difference)];
+    let heads = || [say!(common::today), say!(sales::in_this_scenario), say!(sales::difference)];
     let answer = move || {
         view! {
             <p class="plan-said" role="status">{against}</p>

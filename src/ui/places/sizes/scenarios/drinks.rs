@@ -51,7 +51,7 @@ fn Card(id: ScenarioId, drink: DrinkId, ledger: Signal<Ledger>) -> impl IntoView
         };
         keys.into_iter().map(|key| view! { <li>{line(key)}</li> }).collect_view().into_any()
     });
-    let action = text(move || if open.get() { say!(common::close) } else { say!(sales::change) }.to_string());
+    let action = text(move || if open.get() { say!(first::close) } else { say!(sales::change) }.to_string());
     let spoken = text(move || {
         let drink = name.get();
         if open.get() { say!(sales::close_drink, drink = drink) } else { say!(sales::change_drink, drink = drink) }
@@ -139,7 +139,7 @@ fn Fields(id: ScenarioId, offer: OfferId) -> impl IntoView {
                 <Entry
                     label=say!(sales::menu_price_of, size = &full)
                     asks=asks(Kind::Price, Key::Scenario(id), format!("{offer}/price"))
-                    example=say!(sales::none_yet)
+                    example=say!(common::none_yet)
                     value=of(|state, offer| offer.price.map(|price| state.plain_money(price)))
                     commit=fields::optional_money(say!(sales::scenario_price), move |book, price| {
                         set(book, &|it| it.price = price)

@@ -68,7 +68,7 @@ fn shown(state: AppState, together: &Together, sales: Sales, kept: Share) -> Any
         points: curve.iter().map(|(share, money)| (percent(*share), read(*money).major())).collect(),
     };
     let series =
-        [line(say!(decide::new_size), Look::First, &|money| money), line(say!(decide::today), Look::Guide, &|_| today)];
+        [line(say!(decide::new_size), Look::First, &|money| money), line(say!(common::today), Look::Guide, &|_| today)];
     let row = |(share, left): &(Share, Money)| {
         let sold = together.units.times(share.fraction()).map(|units| state.number(units)).unwrap_or_default();
         let gain = left.minus(today).map(|gain| state.money(gain)).unwrap_or_default();

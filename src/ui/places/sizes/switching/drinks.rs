@@ -68,7 +68,7 @@ fn price(asking: Asking, id: DrinkId) -> AnyView {
             <Entry
                 label=say!(decide::new_price_of, drink = name)
                 hangs=asking.hangs
-                example=say!(decide::none_yet)
+                example=say!(common::none_yet)
                 value=value
                 note=note
                 commit=commit
@@ -97,7 +97,7 @@ fn shown(state: AppState, question: Question, drinks: &[DrinkSwitch]) -> AnyView
                 let how = Shown::Offer(id, OfOffer::At(AtPrice::Asked, OfPrice::Contribution));
                 if opened { opens(how, Signal::stored(figure)) } else { figure.into_any() }
             }
-            None => say!(decide::none).into_any(),
+            None => say!(common::none).into_any(),
         };
         let units = drink.weekly.filter(|weekly| weekly.is_positive()).unwrap_or(Exact::new(100, 0));
         let speaker = &state.speaker.get();
@@ -110,7 +110,7 @@ fn shown(state: AppState, question: Question, drinks: &[DrinkSwitch]) -> AnyView
                 ),
                 words::switching::change(&answer, speaker),
             ),
-            _ => (say!(decide::none).to_string(), String::new()),
+            _ => (say!(common::none).to_string(), String::new()),
         };
         let asked_there = drink.price_from == PriceFrom::Asked;
         view! {

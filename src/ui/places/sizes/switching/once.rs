@@ -76,8 +76,8 @@ pub fn Once(asking: Asking) -> impl IntoView {
         <Section heading=say!(decide::one_time_costs) about=say!(decide::one_time_costs_about)>
             {list}
             <div class="fields">
-                <Entry label=say!(decide::labels_and_printing) hangs example=say!(decide::none) value=value(printing) commit=commit(printing) />
-                <Entry label=say!(decide::leftover_stock) hangs example=say!(decide::none) value=value(stock) commit=commit(stock) />
+                <Entry label=say!(decide::labels_and_printing) hangs example=say!(common::none) value=value(printing) commit=commit(printing) />
+                <Entry label=say!(decide::leftover_stock) hangs example=say!(common::none) value=value(stock) commit=commit(stock) />
             </div>
             {asking.hangs.answer(move || hangs.answer(answer))}
         </Section>
