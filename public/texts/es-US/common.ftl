@@ -1,0 +1,30 @@
+# Words that many screens share, and the first one does not need.
+
+name = Nombre
+cost = Costo
+margin = Margen
+done = Listo
+none = no hay
+none-yet = aún no hay
+price = Precio
+size = Tamaño
+fill = Llenado
+packaging = Empaque
+sales-tax = Impuesto de venta
+recipe-cards = Tarjetas de receta
+target-margin = Margen meta
+suggested-price = Precio sugerido
+full-cost = Costo total
+profit-per-drink = Ganancia por bebida
+profit-per-week = Ganancia por semana
+drinks-sold-per-week = Ventas por semana
+fee-per-transaction = Cargo por transacción
+today = Hoy
+choose = Elija
+show-the-math = Ver las cuentas
+yesterday-at = Ayer, { $time }
+book-holds-drinks = { $drinks ->
+    [one] 1 bebida
+   *[other] { $drinks } bebidas
+}
+book-last-changed = Último cambio: { $when }

@@ -1,0 +1,10 @@
+# What is chosen for this device: languages, numbers and dates.
+
+this-device = Este dispositivo
+about = Estas opciones se quedan en este dispositivo. Sus libros no cambian.
+language = Idioma
+counter-language = Idioma del mostrador
+as-in-browser = Como el navegador
+same-language = Igual que arriba
+numbers-and-dates = Números y fechas
+written-like = Ejemplo: { $sample }

@@ -1,0 +1,234 @@
+# Drinks: a drink, its recipe, its sizes, what a size costs and what to charge.
+
+## A drink
+
+new-drink = Bebida nueva
+example-drink = Orchard Green
+drink-name = Nombre de bebida
+drink-type = Tipo de bebida
+remove-drink = Quitar bebida
+sizes-you-sell = Tamaños que vende
+add-size = Agregar tamaño
+choose-container = Elija un envase
+no-containers = Aún no tiene envases. Para vender un tamaño, primero hay que { $link }.
+add-container = agregar un envase
+allergens-about = Salen de los ingredientes. Cámbielos en Compras.
+compare-sizes = Comparar tamaños
+
+## Making a drink
+
+making = Cómo se hace
+making-about = La mano de obra se calcula con el sueldo de Libro. Deje en blanco lo que no use.
+blank-uses = En blanco, se usa { $share } de Libro.
+press-or-pour-loss = Pérdida al prensar o servir
+air = Aire al licuar
+air-about = Mida el volumen antes y después de licuar. Anote cuánto subió.
+labor-per-drink = Mano de obra por bebida
+labor-per-liter = Mano de obra por litro
+labor-per-gallon = Mano de obra por galón
+minutes-and-seconds = min:seg
+time-example = como { $time }
+labor-per-batch = Mano de obra por tanda
+drinks-per-batch = Bebidas por tanda
+processing-fee = Cargo por proceso
+processing-fee-about = Por bebida, para HPP o pasteurización.
+waste = Merma
+
+## A recipe
+
+recipe = Receta
+recipe-about = Escriba la receta una vez, para un tamaño. Los demás tamaños salen de ahí. Use volumen, peso o piezas.
+recipe-makes = La receta rinde
+recipe-size = Tamaño de receta
+ingredients-make = Estos ingredientes rinden { $volume }.
+choose-ingredient = Elija un ingrediente
+new-ingredient = Ingrediente nuevo
+add-ingredient = Agregar ingrediente
+add-to-recipe = Agregar a receta
+remove-from-recipe = Quitar de receta
+ingredient-name = Nombre del ingrediente
+name-of-new = Nombre del ingrediente nuevo
+example-ingredient = Kale
+recipe-amount = Cantidad en receta
+amount-of = Cantidad de { $name }
+amount-of-new = Cantidad del ingrediente nuevo
+prep = Preparación
+prep-of = Preparación de { $name }
+prep-of-new = Preparación del ingrediente nuevo
+scaling = Ajuste por tamaño
+scaling-of = { $name } en otros tamaños
+scaling-of-new = Ingrediente nuevo en otros tamaños
+piece-size = Tamaño de pieza
+piece-size-of = Tamaño de pieza de { $name }
+ice-packing = Hielo sólido por cucharón
+ice-packing-of = Hielo sólido por cucharón de { $name }
+ice-packing-about = Los cubos sueltos dejan huecos. Del 54 al 67% de un cucharón es sólido (Baker y Kudrolli 2010, cubos de plástico). Use esto solo como guía.
+
+## What an amount in a recipe means
+
+as-purchased = como se compra
+trimmed = en limpio
+pressed = en jugo
+soaked-or-brewed = tras remojo o infusión
+ice-blended-in = licuado
+ice-under-line = bajo la línea
+ice-floating = flotando
+use-ice-blended-in = hielo, licuado
+use-ice-under-line = hielo, bajo la línea
+use-ice-floating = hielo, flotando
+
+## How an amount follows the size
+
+scale-with-size = según el tamaño
+fixed-amount = cantidad fija
+by-the-piece = por pieza
+fill-to-the-line = hasta la línea
+
+## Amounts at a size
+
+ingredient = Ingrediente
+in-the-drink = En la bebida
+amount-needed = Cantidad necesaria
+same-amount = igual
+air-row = Aire
+air-row-about = al licuar
+try-a-size = Probar otro tamaño
+size-too-small = El tamaño debe ser mayor que cero. Escriba un tamaño, como { $example }.
+glass = Envase a escala, con su línea de llenado
+
+## A size
+
+back-to-drink = Bebida
+recipe-card = Tarjeta de receta
+label-and-fill = Etiqueta y llenado
+remove-size = Quitar tamaño
+menu-price = Precio de menú
+not-known = no se sabe
+customer-pays = Paga el cliente
+suggested = Precio sugerido: { $price }, con margen de { $margin }. El precio meta exacto, { $exact }, se redondea hacia arriba a sus terminaciones de precio.
+set-price = Poner precio en { $price }
+fill-from = Llenado de { $fill }: capacidad al ras de { $brimful } menos { $headspace } de espacio libre.
+under-labeled-size = Son { $short } menos que el tamaño en etiqueta.
+edit-fill = Cambiar llenado
+cost-breakdown = Desglose del costo
+biggest-cost = Lo que más cuesta: { $part }, { $share } del total.
+cost-by-part = Costo por parte. La tabla de abajo tiene los números.
+part = Parte
+share = Porcentaje
+one-drink = Una bebida, { $container }
+
+## Work back from a price
+
+work-back = Tope de precio
+work-back-about = Parta de un precio. Vea cuánto puede costar la bebida. Su menú queda igual.
+sell-for-no-more-than = Vender a no más de
+retailers-cut = Parte de la tienda (%)
+retailers-cut-too-high = La parte de la tienda es menor que 100%. Escriba 30 para 30%.
+retailer-charges = Una tienda que le paga a usted { $price } cobraría { $shelf }.
+highest-cost = Tope de costo
+highest-ingredient-cost = Tope de ingredientes
+ingredients-per = Tope por { $unit }
+largest-fill = Llenado máximo
+full-fill = { $fill } (lleno)
+
+## Ways to the target
+
+reach-target = Llegar a su meta
+reach-target-about = Cada renglón es un cambio por sí solo. El más chico va primero.
+not-enough-alone = no alcanza por sí solo
+not-in-margin = no cuenta en este margen
+case-price-of = Precio por caja de { $name }
+trim-yield-of = Rendimiento limpio de { $name }
+juice-yield-of = Rendimiento de jugo de { $name }
+soaked-or-brewed-weight-of = Peso remojado o infusionado de { $name }
+charge-instead = Cobre { $price } en vez de { $now }.
+fill-instead = Llene a { $fill } en vez de { $now }.
+pay-instead = Compre { $name } a { $price } la caja en vez de { $now }.
+trim-instead = Al limpiar { $name }, aproveche { $share } en vez de { $now }.
+press-instead = Saque { $share } de jugo de { $name } en vez de { $now }.
+soak-instead = Remoje o infusione { $name } hasta { $share } de su peso seco en vez de { $now }.
+packaging-instead = Pague { $price } por el empaque en vez de { $now }.
+waste-instead = Baje la merma de { $now } a { $share }.
+labor-instead = Baje la mano de obra por bebida de { $now } a { $time }.
+changes-drinks = { $drinks ->
+    [one] También cambia otra bebida en este envase.
+   *[other] También cambian otras { $drinks } bebidas en este envase.
+}
+changes-sizes = { $sizes ->
+    [one] También cambia otro tamaño de esta bebida.
+   *[other] También cambian otros { $sizes } tamaños de esta bebida.
+}
+label-first = Es menos que el tamaño en etiqueta, { $declared }. Cambie primero el menú o la etiqueta.
+set-waste = Poner merma en { $share }
+set-labor = Poner mano de obra en { $time }
+
+## Parts of a cost
+
+ingredients = Ingredientes
+labor = Mano de obra
+overhead = Gastos generales
+overhead-per-drink = Gastos generales por bebida
+
+## What a margin is figured on
+
+on-goods = Ingredientes y empaque
+on-labor = Ingredientes, empaque y mano de obra
+on-all-costs = Todos los costos
+target-margin-about = El margen que debe dejar cada bebida. Una bebida puede tener el suyo. Ingredientes y empaque incluye el cargo por proceso. Todos los costos suma mano de obra, gastos generales, cargo por tarjeta y comisión de la app de entregas.
+
+## Choices
+
+rule-average = Solo promedio
+rule-europe = Unión Europea o Reino Unido (76/211/EEC)
+rule-united-states = Estados Unidos (NIST Handbook 133)
+not-answered = Sin respuesta aún
+produce-raw = Fruta, verdura, jugo o puré crudo
+produce-treated = Con tratamiento (5-log), como jugo pasteurizado
+produce-neither = No es fruta ni verdura
+treated = Con tratamiento (5-log, como HPP)
+not-treated = Sin tratar
+not-entered = Sin anotar
+packaged-ahead = Envasado por adelantado
+by-the-glass = Por vaso
+piece-vessel = Botella, vaso o frasco
+piece-closure = Tapa o tapón
+piece-label = Etiqueta
+piece-seal = Sello
+piece-straw = Popote
+piece-sleeve = Funda
+by-water-weight = pesado lleno de agua
+by-measures = por medidas interiores
+by-pouring = por vertido
+tax-included = Incluido en el precio
+tax-added = Se suma en la caja
+us-customary = Medidas de EE. UU.
+metric = Métrico
+imperial = Imperial
+
+## What a size needs
+
+size-lost-drink = La bebida de este tamaño ya no está. Quite el tamaño y agréguelo otra vez.
+size-lost-container = El envase de este tamaño ya no está. Quite el tamaño y agréguelo otra vez.
+size-gone = Este tamaño ya no está. Regrese y agréguelo otra vez.
+no-price-reaches = Ningún precio da un margen de { $target }. Los cargos y la comisión dejan menos de { $highest } de cualquier precio. Baje la meta o los cargos.
+size-not-a-volume = El tamaño de { $container } no es un volumen. Escriba fl oz o mL.
+headspace-too-large = El espacio libre de { $container } no deja lugar para la bebida. Redúzcalo.
+headspace-needs-heights = Falta: alturas de { $container }. Anote las medidas interiores o las lecturas por vertido.
+over-the-brim = Son { $over } más que la capacidad al ras de { $container }. Revise el volumen.
+recipe-empty = La receta está vacía. Agregue un ingrediente.
+fixed-too-much = Las cantidades fijas se pasan por { $over } en este tamaño. Bájelas o póngalas según el tamaño.
+nothing-scales = Todas las cantidades son fijas y a este tamaño le faltan { $short }. Ponga un ingrediente según el tamaño.
+pieces-too-much = Las piezas se pasan por { $over } en este tamaño. Use piezas más chicas, o llene hasta la línea con otro ingrediente.
+between-pieces = Ningún número de piezas queda en este tamaño: faltan { $short }, o sobran { $over } con una más. Ponga un ingrediente hasta la línea.
+nothing-to-float-in = El hielo no tiene en qué flotar. Agregue un líquido.
+recipe-lost-ingredient = La receta usa un ingrediente que ya no está. Quite ese renglón.
+cost-lost-ingredient = El costo usa un ingrediente que ya no está. Quítelo donde lo use.
+cost-lost-packaging = El costo usa un empaque que ya no está. Quítelo donde lo use.
+needs-case-price = Falta: precio por caja de { $name }. Anote el contenido del paquete y el precio por caja en Compras.
+needs-juice-yield = Falta: rendimiento de jugo de { $name }. Pese lo que prensa y el jugo que sale. Anote el porcentaje.
+needs-soaked-weight = Falta: peso remojado o infusionado de { $name }. Anote el peso final como porcentaje del peso inicial.
+needs-density = Falta: densidad de { $name } en bebidas. En un lado usa peso y en otro, volumen. Anote los gramos por mL.
+needs-cup-weight = Falta: peso por taza de { $name } en bebidas. En un lado usa peso y en otro, volumen. Anote cuánto pesa una taza.
+needs-juice-cup-weight = Falta: peso por taza del jugo de { $name }. En un lado usa peso y en otro, volumen. Anote cuánto pesa una taza.
+needs-juice-density = Falta: densidad del jugo de { $name }. En un lado usa peso y en otro, volumen. Anote los gramos por mL.
+needs-piece-weight = Falta: peso por pieza de { $name }. Pese una como se compra.

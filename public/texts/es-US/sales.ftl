@@ -1,0 +1,362 @@
+# What sold: weeks, the register’s file, trials of a change, scenarios, sizes side by side.
+
+## Days and weeks
+
+week-of = Semana del { $day }
+batch-of = Tanda del { $day }
+monday-to-sunday = Lun a dom
+
+## Sales of a typical week
+
+sales = Ventas
+about-sales = Anote las ventas semanales de cada bebida y tamaño. Todas las comparaciones las usan.
+what-sells = ¿Qué vende cada semana?
+add-sizes-first = Primero agregue un tamaño a una bebida en Bebidas. Luego anote aquí las ventas semanales.
+typical-week = Semana normal
+about-typical-week = Escriba abajo las ventas de cada tamaño, o use el promedio de sus semanas.
+typical-by-size = Ventas normales
+about-typical-by-size = ¿Cuántas vende de cada una en una semana normal? Déjelo en blanco si no sabe.
+use-average = Usar promedio de 4 semanas
+average-over = { $count ->
+    [one] El promedio toma la semana del { $weeks }.
+   *[other] El promedio toma { $count } semanas: { $weeks }.
+}
+average-changes = { $sizes ->
+    [one] 1 tamaño recibe un número nuevo.
+   *[other] { $sizes } tamaños reciben un número nuevo.
+}
+average-of-none-sold = Un tamaño que falta en una semana cuenta como cero esa semana. Uno que falta en todas conserva su número.
+average-skips = { $count ->
+    [one] La semana del { $weeks } no tiene ventas anotadas, así que el promedio la salta.
+   *[other] Estas semanas no tienen ventas anotadas, así que el promedio las salta: { $weeks }.
+}
+
+## How the figures of sales come about
+
+week-in-math = Bebidas vendidas × ganancia por bebida, todo sumado: { $sum }.
+entered-week-in-math = Bebidas vendidas × ganancia por bebida al anotarlas, todo sumado: { $sum }.
+more-terms = { $count } más
+nothing-counted = Aún no se cuenta ninguna bebida.
+nothing-entered = Aún no hay ventas anotadas.
+not-counted = No cuentan: { $sizes }.
+not-counted-and-more = No cuentan: { $sizes }; y { $more } más.
+size-not-on-menu = { $size } (no está en el menú)
+size-without-price = { $size } (aún sin precio)
+size-without-sales = { $size } (sin ventas semanales)
+size-stuck = { $size } (faltan datos)
+not-on-menu = Este tamaño no está en el menú. Primero agréguelo a la bebida.
+no-price-yet = Este tamaño aún no tiene precio. Primero ponga un precio de menú.
+no-weekly-sales = Este tamaño no tiene ventas semanales. Escriba cuántas vende, por ejemplo 24.
+profit-not-known = Aún no se sabe la ganancia por bebida.
+
+## Weeks that were entered
+
+sales-by-week = Ventas por semana
+about-sales-by-week = Cada semana conserva la ganancia por bebida del día en que anotó las ventas.
+no-weeks-yet = Aún no hay semanas. Anote una, o importe abajo las ventas de su caja.
+enter-this-week = Anotar esta semana
+update-this-week = Actualizar esta semana
+drinks-in-week = { $drinks ->
+    [one] 1 bebida vendida
+   *[other] { $drinks } bebidas vendidas
+}
+about-week = Escriba cuántas vendió de cada una. Lo nuevo usa la ganancia por bebida de hoy. Lo corregido conserva la primera. Deje el campo en blanco para quitar lo anotado.
+week-not-over = Esta semana no ha terminado. Vaya sumando las ventas.
+other-weeks = Otras semanas
+previous-week = Semana anterior
+next-week = Semana siguiente
+drinks-sold = Bebidas vendidas
+profit = Ganancia
+sales-by-drink = Ventas por bebida
+no-matches = Sin resultados. Pruebe otro nombre.
+more-drinks = { $drinks ->
+    [one] 1 bebida más. Busque por nombre para verla.
+   *[other] { $drinks } bebidas más. Busque por nombre para verlas.
+}
+
+## Sales from the register’s file
+
+register-sales = Ventas de la caja
+about-register-sales = Exporte sus ventas como CSV desde la caja o una hoja de cálculo, una fila por bebida y tamaño. Elija aquí el archivo. Antes de importar, usted revisa las filas.
+sales-file = Archivo de ventas (CSV)
+match-columns = Identificar columnas
+choose-columns = Elija las columnas de bebida y cantidad.
+choose-column = Elija una columna
+choose-date-order = Elija un orden
+column-number = Columna { $number }
+column-drink = Bebida
+column-size = Tamaño
+size-in-drink-column = La misma que bebida
+column-quantity = Cantidad
+column-date = Fecha
+one-week-only = Sin fechas: una semana
+which-week = Semana
+date-order = Orden de fecha
+day-first = Día primero: 23/11/2026
+month-first = Mes primero: 11/23/2026
+import-sales = Importar ventas
+week-to-import = { $drinks ->
+    [one] Semana del { $day }: 1 bebida vendida, ganancia { $profit }
+   *[other] Semana del { $day }: { $drinks } bebidas vendidas, ganancia { $profit }
+}
+week-to-replace = { $drinks ->
+    [one] Semana del { $day }: 1 bebida vendida, ganancia { $profit }. Esto reemplaza lo que anotó de estos tamaños.
+   *[other] Semana del { $day }: { $drinks } bebidas vendidas, ganancia { $profit }. Esto reemplaza lo que anotó de estos tamaños.
+}
+more-not-shown = { $count } más sin mostrar
+rows-ready = { $rows ->
+    [0] No se puede importar ninguna fila.
+    [one] Hay 1 fila lista para importar.
+   *[other] Hay { $rows } filas listas para importar.
+}
+rows-to-skip = { $rows ->
+    [one] Se va a saltar 1 fila:
+   *[other] Se van a saltar { $rows } filas:
+}
+rows-imported = { $rows ->
+    [one] Se importó 1 fila.
+   *[other] Se importaron { $rows } filas.
+}
+rows-skipped = { $rows ->
+    [one] Se saltó 1 fila.
+   *[other] Se saltaron { $rows } filas.
+}
+undo-import = Deshacer quita estas ventas.
+
+file-too-large = Este archivo pasa de 10 MB. Exporte menos semanas a la vez.
+file-empty = Este archivo está vacío. Elija otro archivo.
+file-not-text = Este archivo no es texto simple. Guarde la lista como CSV (UTF-8) y vuelva a elegir el archivo.
+file-without-columns = Este archivo no tiene columnas. Guarde la lista como CSV, por ejemplo: Bebida, Tamaño, Cantidad, Fecha.
+file-too-many-columns = Este archivo tiene más de 200 columnas. Deje solo bebida, tamaño, cantidad y fecha.
+file-without-rows = Este archivo tiene nombres de columna, pero ninguna venta abajo. Elija otro.
+file-open-quote = En la línea { $line } hay comillas que no se cierran. Guarde la lista como CSV otra vez.
+
+row-skipped = Línea { $line }: “{ $row }”. { $why }
+row-too-short = A esta fila le faltan columnas. Complete la fila o bórrela.
+row-without-drink = Esta fila no dice qué bebida es. Escriba el nombre que tiene en su menú.
+row-of-unknown-drink = Ninguna bebida del menú se llama “{ $drink }”. Use el nombre de su menú.
+row-without-size = Esta fila no dice qué tamaño de { $drink }. Escriba un tamaño de su menú.
+row-of-unknown-size = { $drink } no se vende en “{ $size }”. Use un tamaño de su menú.
+row-of-several = Dos o más tamaños se llaman “{ $name }”. Cambie el nombre de uno.
+row-below-zero = La cantidad es menos de cero. Reste las devoluciones de las ventas en su archivo.
+row-not-a-number = “{ $text }” no es un número. Escriba cifras, por ejemplo 12.
+row-without-date = Esta fila no tiene fecha. Use fechas como 2026-11-23.
+row-not-a-date = “{ $text }” no es una fecha. Use fechas como 2026-11-23.
+row-of-two-dates = “{ $text }” puede ser dos fechas. Elija arriba el orden de fecha.
+row-too-large = El total de la semana tiene más de nueve cifras. Revise que no sobre una.
+
+## Trials of a change
+
+trials = Pruebas
+about-trials = ¿Funcionó el cambio? Compare las semanas de antes con las de después.
+did-it-work = ¿Funcionó el cambio?
+teach-trials = Anote un cambio y en qué semana lo hizo: un tamaño, precio o vaso nuevo. Vea cuánto se movió la ganancia por semana, y si puede ser casualidad.
+trials-need-weeks = Una prueba compara semanas de ventas. Usted aún no tiene.
+enter-weekly-sales = Anotar ventas semanales
+start-trial = Iniciar prueba
+trial-since = { $drinks }, desde el { $day }
+new-trial = Prueba nueva
+trial-name = Nombre de la prueba
+example-change = Agregar vaso de 12 oz
+delete-trial = Borrar prueba
+day-of-week = Esto no es una fecha. Elija cualquier día de esa semana, por ejemplo el lunes.
+trial-setup = Datos de la prueba
+about-trial-setup = Las semanas empiezan en lunes. Sirve cualquier día de la semana.
+drinks-compared = Bebidas comparadas
+compare-from = Comparar desde
+change-starts = Inicio del cambio
+last-week = Última semana
+blank-while-running = Déjelo en blanco mientras siga la prueba.
+weekly-difference = Diferencia por semana
+likely-range = Rango probable
+likely-between = { $low } a { $high }
+no-range = No se sabe: semanas iguales
+week-by-week = Semana por semana
+about-week-by-week = Ganancia de cada semana, como se anotó entonces. La escala puede no empezar en cero.
+open-sales = Abrir ventas
+before = Antes
+with-change = Con el cambio
+side-averages = Promedio por lado
+axis-weeks = Semana, desde el { $day }
+trial-weeks = Semanas de la prueba
+side = Lado
+
+better = Mejor
+worse = Peor
+not-clear-yet = Aún no está claro
+needs-more-weeks = Faltan semanas
+nothing-sold = No hay ventas en ninguna de estas semanas, así que no hay qué comparar.
+weeks-earned-more = Las semanas desde el cambio ganaron más que las de antes.
+weeks-earned-less = Las semanas desde el cambio ganaron menos que las de antes.
+chance-is-unlikely = La pura casualidad rara vez hace eso.
+weeks-all-alike = Pero las semanas de cada lado salen todas iguales, y eso nunca pasa. Revise lo que anotó.
+no-difference = Las semanas de antes y las de después ganaron lo mismo en promedio.
+may-be-chance = { $weeks ->
+    [one] La diferencia aún puede ser casualidad. Si las ventas siguen así, es probable que 1 semana más lo aclare.
+   *[other] La diferencia aún puede ser casualidad. Si las ventas siguen así, es probable que { $weeks } semanas más lo aclaren.
+}
+too-small-to-tell = La diferencia puede ser casualidad. Las subidas y bajadas normales son mayores, y hay pocas semanas antes del cambio. Ni con { $weeks } semanas más, dos años, es probable que se aclare. Con semanas anteriores tal vez sí, si las tiene.
+two-weeks-each-side = Una prueba necesita dos semanas de cada lado, para ver cuánto suben y bajan.
+weeks-needed-before = { $weeks ->
+    [one] Agregue 1 semana más antes del cambio.
+   *[other] Agregue { $weeks } semanas más antes del cambio.
+}
+weeks-needed-since = { $weeks ->
+    [one] Agregue 1 semana más con el cambio.
+   *[other] Agregue { $weeks } semanas más con el cambio.
+}
+average-before = Promedio de antes: { $money } por semana en { $weeks } semanas.
+average-since = Promedio con el cambio: { $money } por semana en { $weeks } semanas.
+more-per-week = Diferencia: { $money } más por semana.
+less-per-week = Diferencia: { $money } menos por semana.
+no-range-in-math = Las semanas de cada lado son todas iguales, así que no se puede sacar un rango.
+range-in-math = Las semanas se apartan de su promedio cerca de { $before } antes y { $since } con el cambio (desviación estándar). La prueba t de Welch con { $degrees } grados de libertad da un rango de { $low } a { $high }. En 95 de 100 casos, un rango así incluye la diferencia real.
+weeks-missing = { $count ->
+    [one] Nada anotado, así que queda fuera: la semana del { $weeks }.
+   *[other] Nada anotado, así que quedan fuera estas semanas: { $weeks }.
+}
+weeks-missing-and-more = Nada anotado, así que quedan fuera estas semanas: { $weeks } y { $more } más.
+running-week = La semana del { $day } no ha terminado, así que aún no cuenta.
+trial-caution = Una prueba no demuestra nada por sí sola. El clima, la temporada, los días festivos, un vecino nuevo o un precio cercano también mueven las ventas. Entonces su cambio se lleva todo el mérito, o toda la culpa. Compare semanas parecidas y cambie una cosa a la vez.
+
+## Scenarios
+
+scenarios = Escenarios
+about-scenarios = Pruebe cambios en una copia de su menú. Su menú real queda igual.
+teach-scenarios = ¿Y si cambiara su menú?
+teach-copy = Copie el menú de hoy. Cambie precios, tamaños y ventas semanales, y compare la ganancia por semana con la de hoy.
+teach-plan = También puede guardar aquí un plan desde { $screen }.
+copy-menu = Copiar menú de hoy
+scenario-line = { $sizes } · { $difference }
+scenario-name = Nombre del escenario
+new-scenario = Escenario nuevo
+example-scenario = Solo dos tamaños
+make-menu = Usar como menú
+scenario-made-menu = Usar escenario como menú
+discard-scenario = Descartar escenario
+about-make-menu = Esto reemplaza las bebidas y tamaños que vende. Deshacer trae de vuelta el menú de hoy.
+about-scenario = Los cambios quedan en este escenario hasta que lo use como menú.
+drinks-and-sizes = Bebidas y tamaños
+about-drinks-and-sizes = Cada tamaño junto al de hoy. Abra una bebida para cambiar sus tamaños.
+change = Cambiar
+change-drink = Cambiar { $drink }
+close-drink = Cerrar { $drink }
+choose-container = Elija un envase
+add-size = Agregar tamaño
+size-added = Agregar tamaño al escenario
+size-removed = Quitar tamaño del escenario
+menu-price-of = Precio de menú de { $size }
+weekly-sales-of = Ventas semanales de { $size }
+blank-if-unsure = en blanco si no sabe
+scenario-price = Precio en escenario
+scenario-sales = Ventas en escenario
+compared-with-today = Comparado con hoy
+in-this-scenario = En este escenario
+difference = Diferencia
+number-of-sizes = Tamaños
+opening-stock = Inventario inicial
+weeks-of-stock = Semanas de inventario
+weeks-to-stock = Semanas por surtir
+scenario-leaves-out = En este escenario: { $what }
+today-leaves-out = Hoy: { $what }
+
+## Sizes side by side
+
+whole-menu = Todo el menú
+side-by-side = lado a lado
+no-size-chosen = No hay tamaño elegido. Elija al menos uno.
+no-sizes-yet = Esta bebida aún no tiene tamaños.
+which-sizes-pay = ¿Qué tamaños conviene vender?
+teach-side-by-side = Agregue dos o más tamaños a una bebida en Bebidas. Luego compare aquí costo, ganancia y precio por medida.
+sizes-left-out = { $sizes ->
+    [one] A 1 tamaño le faltan datos y queda fuera.
+   *[other] A { $sizes } tamaños les faltan datos y quedan fuera.
+}
+add-details = Agregar datos
+open-drink = Abrir bebida
+no-drink-in-all = Ninguna bebida viene en todos los tamaños mostrados. Quite un tamaño.
+one-drink-in-all = 1 bebida viene en todos los tamaños mostrados. Los números son de esa bebida.
+drinks-in-all-by-sales = { $drinks ->
+    [one] 1 bebida viene en todos los tamaños mostrados. Los números son promedios según las ventas semanales.
+   *[other] { $drinks } bebidas vienen en todos los tamaños mostrados. Los números son promedios según las ventas semanales.
+}
+drinks-in-all-alike = { $drinks ->
+    [one] 1 bebida viene en todos los tamaños mostrados. Los números son promedios simples hasta que anote ventas semanales.
+   *[other] { $drinks } bebidas vienen en todos los tamaños mostrados. Los números son promedios simples hasta que anote ventas semanales.
+}
+left-out-not-sold = { $drink }: no se vende en { $size }
+left-out-stuck = { $drink }: faltan datos en { $size }
+left-out-without-price = { $drink }: aún sin precio en { $size }
+left-out-without-sales = { $drink }: sin ventas semanales
+average-price-in-math = Precio promedio en { $size }: ({ $sum }) ÷ { $weight } = { $average }. Costos y ganancia se promedian igual. El margen sale de los totales de todas estas bebidas, antes de impuesto.
+per-drink = Por bebida
+sizes-per-drink = Tamaños por bebida
+profit-per-labor-minute = Ganancia por minuto de trabajo
+target = Meta
+on-target-of = { $on } de { $drinks }
+not-possible = no se puede
+was-today = hoy
+is-tried = con el cambio
+cost-breakdown = Desglose del costo
+costs-by-size = Costos por tamaño
+per-volume = Por { $volume }
+sizes-by-volume = Tamaños por medida
+price-against-smallest = Contra el más chico
+smallest = el más chico
+pays-most-and-least = Por medida, el cliente paga más en { $most } ({ $high }) y menos en { $least } ({ $low }).
+pays-alike = Por medida, el cliente paga lo mismo en todos los tamaños.
+no-size-has-price = Ningún tamaño tiene precio aún.
+next-size-up = Siguiente tamaño
+from-to = De { $small } a { $large }:
+price-up = El precio sube { $by }.
+price-down = El precio baja { $by }.
+cost-up = El costo sube { $by }.
+cost-down = El costo baja { $by }.
+you-keep = Usted se queda con { $share } del precio extra.
+price-rises = De { $small } a { $large }, el precio sube { $by }.
+price-stays = De { $small } a { $large }, el precio queda igual.
+price-falls = De { $small } a { $large }, el precio baja { $by }.
+cost-rises = El costo sube { $by }.
+cost-stays = El costo queda igual.
+cost-falls = El costo baja { $by }.
+you-keep-nothing = Del precio extra no le queda nada.
+biggest-cost = Lo que más pesa en el costo: { $part }, { $share } en { $size }.
+biggest-cost-in-two = Lo que más pesa en el costo: { $part }, { $share } en { $size } y { $other_share } en { $other }.
+no-costs-yet = Aún no hay costos.
+price-today = Precio hoy
+axis-fill = Llenado, { $unit }
+
+## What if
+
+what-if = ¿Y si…?
+about-what-if = Pruebe otros precios y llenados. Su libro queda igual hasta que los use.
+crossed-out-is-today = Lo tachado es lo de hoy. Al lado van sus cambios.
+use-changes = Usar estos cambios
+clear-changes = Quitar cambios
+fills-apply = Un llenado vale para todas las bebidas en ese envase.
+prices-and-fills-apply = Los precios cambian en las bebidas comparadas. Un llenado vale para todas las bebidas en ese envase.
+ingredient-cost-change = Cambio en costo de ingredientes
+about-ingredient-cost = Para costos más bajos, escriba un menos. Los precios reales por caja van en Compras.
+change-too-far = Escriba un número de { $least } a { $most }, por ejemplo 20 para una quinta parte más.
+target-of-book = La meta de su libro. Las bebidas con meta propia la conservan.
+target-of-kind = Para todas las bebidas de este tipo.
+target-of-drink = Para esta bebida.
+price-of = { $size }: precio
+raise-of = { $size }: aumento de precio
+fill-of = { $size }: llenado
+over-brimful = La capacidad al ras es { $brimful }. Escriba un llenado menor.
+nothing-filled = El llenado es cero. Escriba más de cero, por ejemplo 12.
+
+## The file of offers: heads of its columns
+
+csv-drink = Bebida
+csv-container = Envase
+csv-fill = Llenado (mL)
+csv-money = { $what } ({ $currency })
+csv-your-price = Su precio
+csv-price-before-tax = Precio antes de impuesto
+csv-fees = Cargo por tarjeta y comisión
+csv-margin = Margen (fracción)
+csv-target-margin = Margen meta (fracción)
+csv-status = Estado
+csv-reason = Motivo
