@@ -33,7 +33,7 @@ pub fn opens(shown: Shown, figure: Signal<String>) -> AnyView {
     view! {
         <button
             class="how"
-            title=say!(working::show_the_math)
+            title=say!(common::show_the_math)
             aria-haspopup="dialog"
             on:click=press(move || how.open(shown))
         >
@@ -95,7 +95,7 @@ pub fn sheet_of(
             <div class="sheet-head">
                 {head}
                 <button class="quiet" on:click=press(close)>
-                    {say!(common::close)}
+                    {say!(first::close)}
                 </button>
             </div>
             {shown}

@@ -66,7 +66,7 @@ pub fn Moved(
         move || {
             view! {
                 <button class="button moved-undo" on:click=press(move || state.undo(Reach::Everything))>
-                    {say!(common::undo)}
+                    {say!(first::undo)}
                 </button>
             }
             .into_any()
@@ -191,12 +191,12 @@ fn row(state: AppState, moved: &OfferChange) -> AnyView {
 /// Cost, margin and suggested price of an offer, each before, where it differs, and after.
 fn figures(state: AppState, moved: &OfferChange) -> AnyView {
     let shown = |snapshot: Option<Snapshot>, figure: Shown| {
-        snapshot.and_then(|snapshot| figure(state, &snapshot)).unwrap_or_else(|| say!(market::no_figure).to_string())
+        snapshot.and_then(|snapshot| figure(state, &snapshot)).unwrap_or_else(|| say!(common::none).to_string())
     };
     let kinds: [(&str, Shown); 3] = [
         (say!(common::cost), |state, snapshot| snapshot.cost.map(|money| state.money(money))),
         (say!(common::margin), |state, snapshot| snapshot.margin.map(|share| state.percent(share))),
-        (say!(sales::suggested_price), |state, snapshot| snapshot.suggested.map(|money| state.money(money))),
+        (say!(common::suggested_price), |state, snapshot| snapshot.suggested.map(|money| state.money(money))),
     ];
     let pair = |(name, figure)| before_and_after(name, shown(moved.before, figure), shown(moved.after, figure));
     kinds.map(pair).collect_view().into_any()

@@ -99,7 +99,7 @@ fn Leaving() -> impl IntoView {
         <div class="notice notice-trouble notice-asking" role="alert">
             <p>{lost} " " {why}</p>
             <button class="button" hidden=hopeless on:click=press(move || library.retry())>
-                {say!(common::try_again)}
+                {say!(first::try_again)}
             </button>
             <button class="button" hidden=locked on:click=press(move || library.save_copy(state))>
                 {say!(book::save_copy)}

@@ -13,9 +13,9 @@ pub fn lower_case(text: &str) -> String {
     JsString::from(text).to_lower_case().into()
 }
 
-/// Keys by name, whatever the case of its letters.
+/// Keys by name, whatever the case of its letters; numbers in it count as such.
 fn by_name(names: impl Iterator<Item = (String, Key)>) -> Vec<Key> {
-    ordered(names.map(|(name, key)| (lower_case(&name), key)))
+    ordered(names.map(|(name, key)| (in_order::name_with_numbers(&lower_case(&name)), key)))
 }
 
 /// Keys by fill, smallest first; those without a fill before them.

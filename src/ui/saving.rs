@@ -103,7 +103,7 @@ pub fn SavingTrouble() -> impl IntoView {
             view! {
                 <div class="notice notice-trouble" role="alert">
                     <p>{sentence}</p>
-                    {way_out(again, say!(common::try_again), move || library.retry())}
+                    {way_out(again, say!(first::try_again), move || library.retry())}
                     {way_out(decides, say!(book::keep_mine), move || library.keep_mine())}
                     {way_out(decides, say!(book::take_theirs), move || library.take_theirs())}
                     {way_out(lost, say!(book::save_as_new_book), move || library.keep_as_new(state.book.get_untracked()))}
@@ -212,7 +212,7 @@ pub fn Stuck(
             </p>
             <p class="actions">
                 <button class="button" on:click=press(load_again)>
-                    {say!(common::try_again)}
+                    {say!(first::try_again)}
                 </button>
                 <button class="button" hidden=!no_storage on:click=press(move || library.go_on_without_saving())>
                     {say!(first::go_on_without_saving)}
@@ -240,7 +240,7 @@ pub fn before_deleting(
                         {say!(first::delete_from_device)}
                     </button>
                     <button class="main" on:click=press(move || armed.set(false))>
-                        {say!(common::cancel)}
+                        {say!(first::cancel)}
                     </button>
                 </p>
             </div>

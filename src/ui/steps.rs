@@ -106,7 +106,7 @@ fn row(state: AppState, step: Listed) -> AnyView {
         };
         view! {
             <button class="button" aria-label=label on:click=press(take_back)>
-                {say!(common::undo)}
+                {say!(first::undo)}
             </button>
         }
     });

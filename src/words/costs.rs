@@ -7,7 +7,7 @@ use crate::say;
 pub fn part(part: Part) -> &'static str {
     match part {
         Part::Ingredients => say!(drinks::ingredients),
-        Part::ContainerSet => say!(drinks::packaging),
+        Part::ContainerSet => say!(common::packaging),
         Part::Labour => say!(drinks::labor),
         Part::Flat(FlatCost::TreatmentFee) => say!(drinks::processing_fee),
         Part::Flat(FlatCost::Overhead) => say!(drinks::overhead),

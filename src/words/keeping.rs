@@ -44,8 +44,8 @@ pub fn not_saved(saving: &Saving) -> Option<String> {
 /// What tells a book in the list from another of its name: how many drinks it has, and when it
 /// was changed, in words.
 pub fn told_apart(entry: &BookEntry, changed: Option<String>) -> String {
-    let drinks = entry.drinks.map(|count| say!(first::book_holds_drinks, drinks = count));
-    let changed = changed.map(|when| say!(first::book_last_changed, when = when));
+    let drinks = entry.drinks.map(|count| say!(common::book_holds_drinks, drinks = count));
+    let changed = changed.map(|when| say!(common::book_last_changed, when = when));
     drinks.into_iter().chain(changed).collect::<Vec<_>>().join(" · ")
 }
 
@@ -115,7 +115,9 @@ fn listed(names: &[String]) -> String {
 }
 
 fn changed(clashes: &[Clash], change: &Conflict, book: &Book, speaker: Option<&Speaker>) -> String {
-    let Some(First { clash, fields, what, more }) = First::of(clashes) else { return String::new() };
+    let Some(First { clash, fields, what, more }) = First::of(clashes, book.settings().units) else {
+        return String::new();
+    };
     let name = name(change, book, clash.key);
     let Some(field) = what else {
         return match clash.wanted {

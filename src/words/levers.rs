@@ -6,7 +6,7 @@
 use super::Speaker;
 use crate::book::{Book, Edit, Key};
 use crate::drink::gap::{Closing, Figure, Lever, Way, WhyNot};
-use crate::foundation::measure::{Exact, Share, Unit, Volume};
+use crate::foundation::measure::{Exact, Share, Time, Unit, Volume};
 use crate::say;
 
 /// The name of a lever.
@@ -14,12 +14,12 @@ pub fn lever(lever: Lever, book: &Book) -> String {
     let name = |id| book.name(Key::Ingredient(id));
     match lever {
         Lever::MenuPrice(_) => say!(drinks::menu_price).to_string(),
-        Lever::Fill(_) => say!(drinks::fill).to_string(),
+        Lever::Fill(_) => say!(common::fill).to_string(),
         Lever::PackPrice(goods) => say!(drinks::case_price_of, name = book.name(Key::from(goods))),
         Lever::TrimYield(id) => say!(drinks::trim_yield_of, name = name(id)),
         Lever::PressYield(id) => say!(drinks::juice_yield_of, name = name(id)),
         Lever::SoakYield(id) => say!(drinks::soaked_or_brewed_weight_of, name = name(id)),
-        Lever::ContainerSet(_) => say!(drinks::packaging).to_string(),
+        Lever::ContainerSet(_) => say!(common::packaging).to_string(),
         Lever::Unsold(_) => say!(drinks::waste).to_string(),
         Lever::HandsTime(_) => say!(drinks::labor_per_drink).to_string(),
     }
@@ -133,7 +133,7 @@ fn shown(lever: Lever, figure: Figure, round: fn(Exact) -> Exact, book: &Book, s
             speaker.with_unit(in_steps(number, places, round), places, unit.symbol())
         }
         Figure::Share(share) => percent(share, round, speaker),
-        Figure::Time(time) => speaker.with_unit(in_steps(time.seconds(), 1, round), 0, "s"),
+        Figure::Time(time) => speaker.time(Time::from_seconds(in_steps(time.seconds(), 1, round))),
     }
 }
 

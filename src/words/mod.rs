@@ -18,6 +18,7 @@ mod kinds;
 mod labels;
 mod levers;
 mod market;
+mod measures;
 mod offer_errors;
 mod offers_csv;
 mod packaged;
@@ -46,24 +47,29 @@ pub mod yield_log;
 
 pub use allergens::{
     allergen, allergen_in_european_union, allergen_in_united_states, allergen_to_mark, allergens, allergens_by_law,
-    also_declare, besides_the_nine, tree_nuts, used_around,
+    also_declare, besides_the_nine, of_law, tree_nuts, used_around,
 };
-pub use batches::{Batches, batch_deleted, batch_stands, counted, deducted, not_planned, number_of, station};
+pub use batches::{
+    Batches, batch_deleted, batch_stands, change_number_of, counted, deducted, not_planned, number_of, station,
+};
 pub use book_files::{book_file_error, import_changes};
 pub use choices::{
     drink_kind, fill_rule, ice_place, ice_use, keep_refrigerated, known, offer_status, packaging_part, produce,
     scaling, service, stage, system, tax_place, treatment,
 };
 pub use costs::{cost_basis, part, target_margin};
-pub use dates::{DateStyle, DayPattern, Piece, TimePattern, day, short_day, time_of_day};
+pub use dates::{When, day, short_day, time_of_day};
 pub use faults::fault;
 pub use ingredient_list::{Run, ingredient_list, listed_name};
 pub use jumps::{jump, left_doubtful};
 pub use labels::{
-    also_needed, caution, keeping, label_error, name_with_juice, net_contents, net_contents_from, percent_juice,
+    also_needed, book_cautions, caution, caution_by_law, how_juice_is_counted, keeping, label_error, label_facts_about,
+    name_with_juice, net_contents, net_contents_from, percent_juice, sold_to_a_business, warning_sheet,
+    weight_if_thick, where_it_holds,
 };
 pub use levers::{lever, lever_advice, lever_change, lever_set};
 pub use market::{against_curve, curve, day_ahead, day_too_early, market, market_caution, no_curve};
+pub use measures::{drink_density, juice_density, labor_per_volume};
 pub use offer_errors::{fill_error, offer_error, price_error, scale_error};
 pub use offers_csv::{offers_column, offers_csv};
 pub use packaged::{
@@ -80,7 +86,7 @@ pub use salvage::{further_not_taken, not_taken};
 pub use sheets::{per_volume, per_volume_means, tax};
 pub use sizes::{compared, largest_part, left_out, mean_price, scope, size_step, what_if_error};
 pub use speaker::Speaker;
-pub use tolerances::{tolerance_rule, tolerance_source};
+pub use tolerances::{tolerance_rule, tolerance_rules, tolerance_source};
 pub use trials::{trial_caution, trial_difference, trial_how, trial_interval, trial_left_out, verdict, verdict_means};
 pub use working::Working;
 

@@ -82,9 +82,12 @@ fn cost_error(error: &CostError, book: &Book) -> String {
 
 pub(super) fn yield_error(error: &YieldError, book: &Book) -> String {
     let name = |id| book.name(Key::Ingredient(id));
+    let cups = book.settings().units.weighs_cups();
     match error {
         YieldError::NoPressYield(id) => say!(drinks::needs_juice_yield, name = name(*id)),
         YieldError::NoSoakYield(id) => say!(drinks::needs_soaked_weight, name = name(*id)),
+        YieldError::NoDensity(id) if cups => say!(drinks::needs_cup_weight, name = name(*id)),
+        YieldError::NoJuiceDensity(id) if cups => say!(drinks::needs_juice_cup_weight, name = name(*id)),
         YieldError::NoDensity(id) => say!(drinks::needs_density, name = name(*id)),
         YieldError::NoJuiceDensity(id) => say!(drinks::needs_juice_density, name = name(*id)),
         YieldError::NoPieceWeight(id) => say!(drinks::needs_piece_weight, name = name(*id)),

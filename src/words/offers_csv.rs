@@ -29,17 +29,17 @@ pub fn offers_column(column: Column, currency: Currency) -> String {
         Column::Fill => return say!(sales::csv_fill).to_string(),
         Column::Margin => return say!(sales::csv_margin).to_string(),
         Column::Target => return say!(sales::csv_target_margin).to_string(),
-        Column::Weekly => return say!(sales::drinks_sold_per_week).to_string(),
+        Column::Weekly => return say!(common::drinks_sold_per_week).to_string(),
         Column::Status => return say!(sales::csv_status).to_string(),
         Column::Reason => return say!(sales::csv_reason).to_string(),
         Column::Part(of) => part(of),
-        Column::Cost => say!(sales::full_cost),
-        Column::Suggested => say!(sales::suggested_price),
+        Column::Cost => say!(common::full_cost),
+        Column::Suggested => say!(common::suggested_price),
         Column::Price => say!(sales::csv_your_price),
         Column::PriceWithoutTax => say!(sales::csv_price_before_tax),
-        Column::Tax => say!(sales::csv_sales_tax),
+        Column::Tax => say!(common::sales_tax),
         Column::Fees => say!(sales::csv_fees),
-        Column::Contribution => say!(sales::profit_per_drink),
+        Column::Contribution => say!(common::profit_per_drink),
     };
     say!(sales::csv_money, what = what, currency = currency.code())
 }

@@ -149,7 +149,7 @@ pub fn would_move(moves: &[OfferChange], book: &Book) -> String {
         (names, 0) => say!(goods::would_come_back, names = names),
         (names, more) => say!(goods::would_come_back_and, names = names, more = more),
     };
-    let mut said = vec![say!(goods::drinks_affected, drinks = moves.len()), drop, back];
+    let mut said = vec![say!(goods::drinks_affected, sizes = moves.len()), drop, back];
     said.retain(|sentence| !sentence.is_empty());
     said.join(" ")
 }

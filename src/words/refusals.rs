@@ -1,8 +1,9 @@
 //! Why an edit was refused.
 
 use super::kinds::kind;
-use super::{batch, week};
+use super::{batch, measures, week};
 use crate::book::{Book, Field, Key, Problem, Refusal};
+use crate::foundation::measure::System;
 use crate::say;
 
 /// The sentence for a refused edit.
@@ -23,7 +24,7 @@ pub fn refusal(refusal: &Refusal, book: &Book) -> String {
                 more => say!(refusals::in_use_and_more, name = name, users = users, more = super::number(more)),
             }
         }
-        Refusal::Field { field, problem, .. } => problem_at(*field, *problem),
+        Refusal::Field { field, problem, .. } => problem_at(*field, *problem, book.settings().units),
     }
 }
 
@@ -46,8 +47,8 @@ pub fn called_first(book: &Book, key: Key) -> String {
 }
 
 /// What is wrong with a field, and how to mend it.
-pub(super) fn problem_at(field: Field, problem: Problem) -> String {
-    let field = name(field);
+pub(super) fn problem_at(field: Field, problem: Problem, units: System) -> String {
+    let field = name(field, units);
     match problem {
         Problem::Empty => say!(refusals::blank, field = field),
         Problem::TooLong => say!(refusals::too_long, field = field),
@@ -84,14 +85,14 @@ pub(super) fn problem_at(field: Field, problem: Problem) -> String {
 }
 
 /// A field by its name.
-fn name(field: Field) -> &'static str {
+fn name(field: Field, units: System) -> &'static str {
     match field {
         Field::Name => say!(common::name),
         Field::TrimYield => say!(goods::trim_yield),
         Field::PressYield => say!(goods::juice_yield),
         Field::SoakYield => say!(goods::soaked_weight),
-        Field::Density => say!(goods::drink_density),
-        Field::JuiceDensity => say!(goods::juice_density),
+        Field::Density => measures::drink_density(units),
+        Field::JuiceDensity => measures::juice_density(units),
         Field::PieceWeight => say!(goods::piece_weight),
         Field::Contents => say!(goods::pack_size),
         Field::PackPrice => say!(goods::case_price),
@@ -119,34 +120,34 @@ fn name(field: Field) -> &'static str {
         Field::LeastHeadspace => say!(labels::room_for_closure),
         Field::BatchSize => say!(labels::packages_per_batch),
         Field::MeasuredAt => say!(labels::measured_at),
-        Field::Weekly => say!(drinks::drinks_sold_per_week),
+        Field::Weekly => say!(common::drinks_sold_per_week),
         Field::Net => say!(labels::package_net_contents),
         Field::SetCount => say!(goods::amount_per_drink),
         Field::Reference => say!(drinks::recipe_makes),
-        Field::LineAmount => say!(drinks::amount_needed),
+        Field::LineAmount => say!(drinks::recipe_amount),
         Field::ProcessLoss => say!(drinks::press_or_pour_loss),
         Field::PerDrink => say!(drinks::labor_per_drink),
-        Field::PerLitre => say!(drinks::labor_per_liter),
+        Field::PerLitre => measures::labor_per_volume(units),
         Field::PerBatch => say!(drinks::labor_per_batch),
         Field::Batch => say!(drinks::drinks_per_batch),
         Field::FlatCost(cost) => super::costs::flat_cost(cost),
         Field::Unsold => say!(drinks::waste),
-        Field::Target => say!(drinks::target_margin),
+        Field::Target => say!(common::target_margin),
         Field::Ph => say!(labels::measured_ph),
         Field::KeepsDays => say!(labels::use_within),
         Field::Price => say!(drinks::menu_price),
-        Field::TaxRate => say!(book::sales_tax),
+        Field::TaxRate => say!(common::sales_tax),
         Field::FeeShare => say!(book::card_fee),
-        Field::FeeFixed => say!(refusals::card_fee_per_transaction),
+        Field::FeeFixed => say!(common::fee_per_transaction),
         Field::Commission => say!(book::app_commission),
         Field::Wage => say!(book::hourly_wage),
         Field::Endings => say!(book::price_endings),
         Field::TillColumn => say!(refusals::register_column),
         Field::Monday => say!(refusals::week),
         Field::Units => say!(sales::drinks_sold),
-        Field::Contribution => say!(drinks::profit_per_drink),
+        Field::Contribution => say!(common::profit_per_drink),
         Field::Place => say!(decide::place),
-        Field::Size => say!(labels::size),
+        Field::Size => say!(common::size),
         Field::Start => say!(sales::change_starts),
         Field::Last => say!(sales::last_week),
         Field::Offers => say!(counter::sizes),
@@ -155,7 +156,7 @@ fn name(field: Field) -> &'static str {
         Field::OnHand => say!(counter::on_hand),
         Field::WeighedBought => say!(goods::weight_as_purchased),
         Field::WeighedTrimmed => say!(goods::trimmed_weight),
-        Field::WeighedPressed => say!(refusals::juice_weight),
+        Field::WeighedPressed => say!(goods::juice_weight),
         Field::Makes => say!(counter::drinks_to_make),
         Field::OffShelf => say!(refusals::from_the_shelf),
         Field::Ready => say!(refusals::ready),

@@ -58,7 +58,7 @@ pub fn holds(point: &Point) -> String {
 
 /// "14 drinks, 45 ingredients".
 fn counts(drinks: usize, ingredients: usize) -> String {
-    [say!(first::book_holds_drinks, drinks = drinks), say!(book::point_ingredients, ingredients = ingredients)]
+    [say!(common::book_holds_drinks, drinks = drinks), say!(book::point_ingredients, ingredients = ingredients)]
         .join(", ")
 }
 

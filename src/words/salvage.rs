@@ -5,6 +5,7 @@ use super::number;
 use super::refusals::problem_at;
 use crate::book::{Key, Refusal};
 use crate::exchange::{LeftOut, WhyLeftOut};
+use crate::foundation::measure::System;
 use crate::say;
 
 /// Why something of a stored book was left out, and what to do.
@@ -45,7 +46,7 @@ fn why(out: &LeftOut) -> String {
         WhyLeftOut::Needs(needed, lost) => return say!(book::entry_needs_lost, lost = named(*needed, lost)),
         WhyLeftOut::Lines(count) => return say!(book::entry_without_lines, lines = *count),
         WhyLeftOut::Refused(Refusal::Field { field, problem, .. }) => {
-            return [say!(book::left_out), &*problem_at(*field, *problem)].join(" ");
+            return [say!(book::left_out), &*problem_at(*field, *problem, System::Metric)].join(" ");
         }
         WhyLeftOut::Refused(Refusal::Missing { .. } | Refusal::InUse { .. }) => say!(book::entry_does_not_fit),
         WhyLeftOut::Further(count) => return further_not_taken(*count),

@@ -2,9 +2,11 @@
 
 use super::costs;
 use super::refusals::called_first;
-use super::{Speaker, day, short_day, time_of_day};
+use super::{Speaker, day, measures, short_day, time_of_day};
 use crate::book::{Book, Clash, FlatCost, Found, Key, Step, Tree};
-use crate::foundation::measure::{Date, Exact, MOST_PLACES, Money, Share};
+use crate::foundation::measure::{
+    Amount, Date, Density, Exact, LengthUnit, MOST_PLACES, Money, Share, System, Time, TypedLength, Unit,
+};
 use crate::say;
 
 /// How many steps are named before the rest is counted.
@@ -16,7 +18,7 @@ pub fn moment(on: Date, hour: u32, minute: u32, today: Date) -> String {
     let time = time_of_day(hour, minute);
     match today.days_since(on) {
         0 => time,
-        1 => say!(first::yesterday_at, time = time),
+        1 => say!(common::yesterday_at, time = time),
         _ if today.parts().0 == on.parts().0 => format!("{} {time}", short_day(on)),
         _ => day(on),
     }
@@ -87,7 +89,7 @@ pub fn already_redone(name: &str) -> String {
 /// What was changed since, so that a step cannot be walked over: which field, what is there now,
 /// and what to do.
 pub fn changed_since(clashes: &[Clash], book: &Book, speaker: &Speaker) -> String {
-    let Some(First { clash, fields, what, more }) = First::of(clashes) else { return String::new() };
+    let Some(First { clash, fields, what, more }) = First::of(clashes, speaker.units()) else { return String::new() };
     if !book.contains(clash.key) {
         return say!(refusals::changed_since_gone).to_string();
     }
@@ -119,12 +121,12 @@ pub(super) struct First<'a> {
 }
 
 impl First<'_> {
-    pub(super) fn of(clashes: &[Clash]) -> Option<First<'_>> {
+    pub(super) fn of(clashes: &[Clash], units: System) -> Option<First<'_>> {
         // Of a price that is quoted the date changes too: the price says more.
         let price = clashes.iter().find(|clash| clash.field() == Some("price"));
         let clash = price.or(clashes.first())?;
         let fields = fields(&clash.path);
-        let what = what(clash.key, &fields);
+        let what = what(clash.key, &fields, units);
         Some(First { clash, fields, what, more: clashes.len().saturating_sub(1) })
     }
 }
@@ -144,20 +146,20 @@ fn fields(path: &[Step]) -> Vec<&str> {
 }
 
 /// A field by the trade's name. Returns `None` for a whole record.
-fn what(key: Key, fields: &[&str]) -> Option<&'static str> {
+fn what(key: Key, fields: &[&str], units: System) -> Option<&'static str> {
     let what = match (key, fields) {
         (_, []) => return None,
         (_, ["name"]) => say!(common::name),
         (Key::Settings | Key::Drink(_), [field]) if flat_cost(field).is_some() => {
             flat_cost(field).map(costs::flat_cost)?
         }
-        (Key::Settings, ["tax", ..]) => say!(book::sales_tax),
+        (Key::Settings, ["tax", ..]) => say!(common::sales_tax),
         (Key::Settings, ["payment-fee", "share"]) => say!(book::card_fee),
-        (Key::Settings, ["payment-fee", ..]) => say!(refusals::card_fee_per_transaction),
+        (Key::Settings, ["payment-fee", ..]) => say!(common::fee_per_transaction),
         (Key::Settings, ["commission"]) => say!(book::app_commission),
         (Key::Settings, ["wage"]) => say!(book::hourly_wage),
         (Key::Settings | Key::Drink(_), ["unsold"]) => say!(drinks::waste),
-        (Key::Settings | Key::Drink(_), ["target"]) => say!(drinks::target_margin),
+        (Key::Settings | Key::Drink(_), ["target"]) => say!(common::target_margin),
         (Key::Settings, ["covers"]) => say!(book::margin_figured_on),
         (Key::Settings, ["endings"]) => say!(book::price_endings),
         (Key::Settings, ["currency"]) => say!(book::currency),
@@ -169,8 +171,8 @@ fn what(key: Key, fields: &[&str]) -> Option<&'static str> {
         (Key::Ingredient(_), ["trim-yield"]) => say!(goods::trim_yield),
         (Key::Ingredient(_), ["press-yield"]) => say!(goods::juice_yield),
         (Key::Ingredient(_), ["soak-yield"]) => say!(goods::soaked_weight),
-        (Key::Ingredient(_), ["density"]) => say!(goods::drink_density),
-        (Key::Ingredient(_), ["juice-density"]) => say!(goods::juice_density),
+        (Key::Ingredient(_), ["density"]) => measures::drink_density(units),
+        (Key::Ingredient(_), ["juice-density"]) => measures::juice_density(units),
         (Key::Ingredient(_), ["piece-weight"]) => say!(goods::piece_weight),
         (Key::Ingredient(_), ["allergens"]) => say!(labels::allergens),
         (Key::Ingredient(_), ["nuts"]) => say!(labels::which_nuts),
@@ -191,13 +193,13 @@ fn what(key: Key, fields: &[&str]) -> Option<&'static str> {
         (Key::Ingredient(_) | Key::Packaging(_), ["on-hand", "day"]) => say!(refusals::count_date),
         (Key::Ingredient(_) | Key::Packaging(_), ["on-hand", ..]) => say!(counter::on_hand),
         (Key::Packaging(_), ["part"]) => say!(goods::packaging_type),
-        (Key::PackagingSet(_), _) | (Key::Container(_), ["set" | "shared", ..]) => say!(labels::packaging),
+        (Key::PackagingSet(_), _) | (Key::Container(_), ["set" | "shared", ..]) => say!(common::packaging),
         (Key::Container(_), ["brimful", ..]) => say!(goods::brimful_capacity),
         (Key::Container(_), ["declared"]) => say!(labels::labeled_size),
         (Key::Container(_), ["headspace", ..]) => say!(labels::headspace),
         (Key::Drink(_), ["kind"]) => say!(drinks::drink_type),
         (Key::Drink(_), ["reference"]) => say!(drinks::recipe_makes),
-        (Key::Drink(_), ["lines", "amount"]) => say!(drinks::amount_needed),
+        (Key::Drink(_), ["lines", "amount"]) => say!(drinks::recipe_amount),
         (Key::Drink(_), ["lines", ..]) => say!(drinks::recipe),
         (Key::Drink(_), ["air"]) => say!(drinks::air),
         (Key::Drink(_), ["process-loss"]) => say!(drinks::press_or_pour_loss),
@@ -207,16 +209,16 @@ fn what(key: Key, fields: &[&str]) -> Option<&'static str> {
         (Key::Drink(_), ["keep-refrigerated"]) => say!(labels::keep_refrigerated),
         (Key::Drink(_), ["keeps-days"]) => say!(labels::use_within),
         (Key::Offer(_), ["price"]) => say!(drinks::menu_price),
-        (Key::Offer(_), ["weekly"]) => say!(drinks::drinks_sold_per_week),
+        (Key::Offer(_), ["weekly"]) => say!(common::drinks_sold_per_week),
         (Key::Offer(_), ["service"]) => say!(labels::how_sold),
         (Key::Offer(_), ["filling", "batch"]) => say!(labels::packages_per_batch),
         (Key::Offer(_), ["filling", "batch-risk"]) => say!(labels::short_batch_risk),
         (Key::Offer(_), ["filling", "measured-at"]) => say!(labels::measured_at),
-        (Key::Offer(_), ["filling", ..]) => say!(labels::fill),
+        (Key::Offer(_), ["filling", ..]) => say!(common::fill),
         (Key::Week(_), _) => say!(refusals::sales),
         (Key::SeenPrice(_), ["place"]) => say!(decide::place),
-        (Key::SeenPrice(_), ["size"]) => say!(labels::size),
-        (Key::SeenPrice(_), ["price"]) => say!(drinks::price),
+        (Key::SeenPrice(_), ["size"]) => say!(common::size),
+        (Key::SeenPrice(_), ["price"]) => say!(common::price),
         (Key::SeenPrice(_), ["day"]) => say!(refusals::date),
         (Key::Scenario(_), ["offers", ..]) => say!(refusals::menu),
         (Key::Batch(_), ["makes", "units"]) => say!(counter::drinks_to_make),
@@ -261,10 +263,17 @@ pub(super) fn value(key: Key, stands: Option<&Tree>, fields: &[&str], speaker: &
         "day" => Date::from_text(text).map(day),
         "name" | "supplier" | "nuts" | "parts" | "sold-as" => Some(text.clone()),
         "place" if matches!(key, Key::SeenPrice(_)) => Some(text.clone()),
-        "density" | "juice-density" => Some(format!("{} g/mL", speaker.number(number(text)?))),
+        "density" | "juice-density" => Some(speaker.density(Density::from_grams_per_millilitre(number(text)?))),
+        "per-drink" | "per-batch" => Some(speaker.typed_time(Time::from_seconds(number(text)?))),
+        "per-litre" => Some(speaker.typed_labor(Time::from_seconds(number(text)?))),
         "piece-weight" => Some(format!("{} g", speaker.number(number(text)?))),
         _ => match text.split_once(' ') {
-            Some((amount, unit)) => Some(format!("{} {unit}", speaker.number(number(amount)?))),
+            Some((amount, unit)) => {
+                let number = number(amount)?;
+                let amount = Unit::from_symbol(unit).map(|unit| speaker.amount(Amount::new(number, unit)));
+                let length = || Some(speaker.typed_length(TypedLength::new(number, LengthUnit::from_symbol(unit)?)));
+                amount.or_else(length)
+            }
             None => number(text).map(|number| speaker.number(number)),
         },
     }

@@ -185,7 +185,7 @@ pub fn crossing(together: &Together, speaker: &Speaker) -> String {
 /// What the curve and its table show.
 pub fn basis(sales: Sales) -> &'static str {
     match sales {
-        Sales::Entered { .. } => say!(decide::profit_per_week),
+        Sales::Entered { .. } => say!(common::profit_per_week),
         Sales::NotEntered | Sales::NothingSold => say!(decide::profit_per_hundred),
     }
 }

@@ -55,15 +55,15 @@ pub(super) fn moves(moves: &[OfferChange], past: bool) -> String {
     let moved = match (moves.len(), fell, past) {
         (0, _, true) => say!(market::no_drinks).to_string(),
         (0, _, false) => say!(market::no_drinks_yet).to_string(),
-        (count, 0, true) => say!(market::none_dropped, drinks = count),
-        (count, 0, false) => say!(market::none_would_drop, drinks = count),
-        (count, fell, true) => say!(market::some_dropped, drinks = count, dropped = number(fell)),
-        (count, fell, false) => say!(market::some_would_drop, drinks = count, dropped = number(fell)),
+        (count, 0, true) => say!(market::none_dropped, sizes = count),
+        (count, 0, false) => say!(market::none_would_drop, sizes = count),
+        (count, fell, true) => say!(market::some_dropped, sizes = count, dropped = number(fell)),
+        (count, fell, false) => say!(market::some_would_drop, sizes = count, dropped = number(fell)),
     };
     match (rose, past) {
         (0, _) => moved,
-        (rose, true) => [moved, say!(market::back_on_target, drinks = rose)].join(" "),
-        (rose, false) => [moved, say!(market::would_be_back, drinks = rose)].join(" "),
+        (rose, true) => [moved, say!(market::back_on_target, sizes = rose)].join(" "),
+        (rose, false) => [moved, say!(market::would_be_back, sizes = rose)].join(" "),
     }
 }
 
@@ -71,8 +71,8 @@ pub(super) fn moves(moves: &[OfferChange], past: bool) -> String {
 pub fn step_moved(step: &str, moves: &[OfferChange]) -> String {
     match (moves.len(), moves.iter().filter(|moved| moved.fell()).count()) {
         (0, _) => say!(market::step_no_drinks, step = step),
-        (count, 0) => say!(market::step_none_dropped, step = step, drinks = count),
-        (count, fell) => say!(market::step_some_dropped, step = step, drinks = count, dropped = number(fell)),
+        (count, 0) => say!(market::step_none_dropped, step = step, sizes = count),
+        (count, fell) => say!(market::step_some_dropped, step = step, sizes = count, dropped = number(fell)),
     }
 }
 

@@ -54,7 +54,9 @@ const UNREAD: [&str; 37] = [
 /// Literals that are no texts: our own name, names of the browser's standards (objects, keys, errors,
 /// kinds of keyboards), the English months natively, names for debugging, and what is looked for in
 /// what serde says.
-const NO_TEXTS: [&str; 43] = [
+const NO_TEXTS: [&str; 45] = [
+    "is not a temperature",
+    "invalid type: boolean",
     "NotFoundError",
     "NotAllowedError",
     "QuotaExceededError",
@@ -65,7 +67,7 @@ const NO_TEXTS: [&str; 43] = [
     "Intl",
     "DisplayNames",
     "Locale",
-    "The texts of the first screen: {error:?}.",
+    "The texts of the first screen are not of this build.",
     "ArrowLeft",
     "ArrowRight",
     "Enter",

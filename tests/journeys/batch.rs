@@ -9,8 +9,8 @@ use crate::entering;
 use crate::harness::{By, Engine, Journey};
 
 const DAY: &str = "#/counter/batches/2026-11-26";
-const GREEN: &str = "Orchard Green, Bottle, 12 fl oz";
-const OTHER: By<'_> = By::Label("Copper Morning, Bottle, 12 fl oz");
+const GREEN: &str = "Orchard Green, 12 oz bottle";
+const OTHER: By<'_> = By::Label("Copper Morning, 12 oz bottle");
 
 /// How many are to be made, and how many are filled.
 fn stands(sizes: usize, planned: &str, made: &str) -> String {
@@ -105,8 +105,8 @@ async fn a_number_that_cannot_be_read_is_mended_first() {
 
 async fn bottles(journey: &Journey, left: &str) {
     journey.go("#/counter/on-hand").await;
-    journey.type_into(By::Label(say!(counter::search_stock)), "Bottle, 12").await;
-    journey.expect_value(By::Label("Bottle, 12 fl oz"), left).await;
+    journey.type_into(By::Label(say!(counter::search_stock)), "12 oz b").await;
+    journey.expect_value(By::Label("12 oz bottle"), left).await;
     journey.go(DAY).await;
 }
 
@@ -116,7 +116,8 @@ async fn what_was_deducted_is_deducted_once() {
     let journey = demo("batch_once").await;
     let undo = |change: &str| say!(first::undo_change, change = change);
     let (number, ticked) = (number(), undo(&say!(counter::check_off, item = GREEN)));
-    let (field, typed) = (By::Label(&number), undo(&number));
+    let changed = say!(counter::change_number_of, drink = GREEN);
+    let (field, typed) = (By::Label(&number), undo(&changed));
     let deduct = By::Text(say!(counter::deduct_from_stock));
     let deducted = undo(say!(counter::deduct_from_stock));
     journey.click(By::Label(GREEN)).await;
@@ -157,7 +158,7 @@ async fn what_was_deducted_is_deducted_once() {
     // Undo goes all the way back, past the deletion and the first deduction.
     for step in [&deducted, &ticked, &typed, &ticked, &typed, &undo(say!(counter::delete_batch)), &deducted] {
         journey.wait_until_undo_is(step).await;
-        journey.click(By::Text(say!(common::undo))).await;
+        journey.click(By::Text(say!(first::undo))).await;
     }
     journey.wait_for_text(&stands(9, "92", "12")).await;
     bottles(&journey, "180 ea").await;

@@ -76,7 +76,7 @@ async fn bought(journey: &Journey) {
     journey.click(By::Text(say!(labels::none_of_these))).await;
     journey.wait_for_text(say!(labels::ingredient_contains_none)).await;
     entering::container(journey, "Tumbler", "350", "20").await;
-    journey.expect_figures(say!(labels::fill), &[(say!(labels::fill), "330 mL")]).await;
+    journey.expect_figures(say!(common::fill), &[(say!(common::fill), "330 mL")]).await;
 }
 
 /// 100 mL of banana, 150 of milk, 91.7 g = 100 mL of ice and 50 mL of yoghurt, and a tenth of it
@@ -88,7 +88,7 @@ async fn a_smoothie(journey: &Journey) {
     journey.choose(By::Label(&scaling_of("Banana")), say!(drinks::by_the_piece)).await;
     let piece = say!(drinks::piece_size_of, name = "Banana");
     journey.enter(By::Label(&piece), "0.5").await;
-    journey.expect_value(By::Label(&piece), "0.5 ea").await;
+    journey.expect_value(By::Label(&piece), "1/2 ea").await;
     entering::line(journey, "Whole milk", "150").await;
     journey.choose(By::Label(&scaling_of("Whole milk")), say!(drinks::fill_to_the_line)).await;
     entering::line(journey, "Ice", "91.7 g").await;
@@ -113,7 +113,7 @@ async fn sizes_on_the_spot(journey: &Journey) {
     let steps = journey.title_of_undo().await;
     journey.type_into(size(), "220").await;
     // Half of all: half a banana is a step.
-    expect_recipe(journey, ["0.5 ea", "75 mL", "46 g", "25 mL", "20 mL"]).await;
+    expect_recipe(journey, ["1/2 ea", "75 mL", "46 g", "25 mL", "20 mL"]).await;
     journey.type_into(size(), "330").await;
     // Three quarters: 1.5 steps, up to a whole banana, 110 mL with its air. Ice 68.775 g, 82.5 mL,
     // yoghurt 37.5, 41.25; of 330 that leaves 96.25, of which 87.5 are milk. Air: 330 / 11.
@@ -137,7 +137,7 @@ async fn between_two_steps(journey: &Journey) {
     journey.type_into(size(), "300").await;
     journey.expect_sentence(size(), "").await;
     // (300 - 55) / 330 = 0.742424 times 150 mL, 91.7 g and 50 mL.
-    expect_recipe(journey, ["0.5 ea", "111 mL", "68 g", "37 mL", "27 mL"]).await;
+    expect_recipe(journey, ["1/2 ea", "111 mL", "68 g", "37 mL", "27 mL"]).await;
     // A size that is sold says the same: 330 - 302.5 and 357.5 - 330.
     journey.choose(By::Label(say!(drinks::add_size)), "Tumbler").await;
     journey.expect_lines(By::Item("Tumbler"), &["Tumbler", say!(first::no_price), say!(first::needs_details)]).await;
@@ -152,10 +152,10 @@ async fn between_two_steps(journey: &Journey) {
 
 async fn a_card_with_allergens(journey: &Journey) {
     journey.click(By::Text(say!(drinks::recipe_card))).await;
-    let banana = say!(counter::by_the_piece, prep = say!(drinks::trimmed), piece = "0.5 ea");
+    let banana = say!(counter::by_the_piece, prep = say!(drinks::trimmed), piece = "1/2 ea");
     let milk = say!(counter::fill_to_the_line, prep = say!(drinks::as_purchased));
     let lines = [
-        used("1 ea Banana", &banana),
+        used("1 Banana", &banana),
         used("87.5 mL Whole milk", &milk),
         used("68.78 g Ice", say!(drinks::ice_blended_in)),
         used("37.5 mL Yoghurt", say!(drinks::as_purchased)),

@@ -128,9 +128,9 @@ async fn share(journey: &Journey) {
     let expected = [
         "",
         "Quillhaven Supply",
+        "[ ] 2 oz shot bottle, 1 × 250 ea",
         "[x] Bottle cap, 1 × 1,000 ea",
         "[ ] Bottle label, 2 × 1,000 ea",
-        "[ ] Shot bottle, 2 fl oz, 1 × 250 ea",
         "[ ] Shot cap, 1 × 500 ea",
         "[ ] Tamper band, 1 × 2,000 ea",
         "",
@@ -146,7 +146,7 @@ async fn carry(journey: &Journey) {
     journey.wait_for_text(&paid).await;
     journey.click(By::Text(say!(market::show_drinks_affected))).await;
     // Each of the 14 sizes of the menu in a bottle has a cap.
-    let moves = [say!(market::prices_change, prices = 1), say!(market::none_would_drop, drinks = 14)];
+    let moves = [say!(market::prices_change, prices = 1), say!(market::none_would_drop, sizes = 14)];
     journey.wait_for_text(&moves.join(" ")).await;
     journey.click(By::Text(say!(market::save_prices_paid))).await;
     journey.wait_for_text_gone(&paid).await;
@@ -168,7 +168,7 @@ async fn finish(journey: &Journey) {
     journey.choose_day(By::Label(say!(market::batches_from)), "2026-11-26").await;
     // A thousand caps are here now.
     to_buy(journey, "$182.50", "5").await;
-    journey.click(By::Text(say!(common::undo))).await;
+    journey.click(By::Text(say!(first::undo))).await;
     journey.wait_for_text(&bought("1")).await;
     journey.screenshot("back").await;
 }

@@ -53,7 +53,7 @@ async fn a_book_is_deleted_in_two_steps() {
     let warning = &say!(first::book_kept_days, book = "Marrowgate Juice Hall", days = "30");
     journey.click(By::Text(say!(first::delete_book))).await;
     journey.wait_for_text(warning).await;
-    journey.click(By::Text(say!(common::cancel))).await;
+    journey.click(By::Text(say!(first::cancel))).await;
     journey.wait_for_text_gone(warning).await;
     journey.expect_books(&[&demo_listed()]).await;
 

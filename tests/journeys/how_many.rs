@@ -37,7 +37,7 @@ async fn entered(journey: &Journey) {
     entering::line(journey, "Coconut water", "500").await;
     entering::sold_in(journey, "Small").await;
     journey.enter(By::Label(say!(drinks::menu_price)), "3").await;
-    journey.enter(By::Label(say!(drinks::drinks_sold_per_week)), "50").await;
+    journey.enter(By::Label(say!(common::drinks_sold_per_week)), "50").await;
 }
 
 /// Weeks as they are shown.
@@ -69,8 +69,8 @@ async fn compare(journey: &Journey) {
     // Four weeks of 50, 30 and 20: packs of 100.
     let head = [
         say!(decide::plan),
-        say!(decide::profit_per_week),
-        say!(decide::recipe_cards),
+        say!(common::profit_per_week),
+        say!(common::recipe_cards),
         say!(decide::container_types),
         say!(decide::lid_types),
         say!(decide::opening_stock),
@@ -140,11 +140,11 @@ async fn play(journey: &Journey) {
     journey.expect_value(By::Label(say!(common::name)), &name).await;
     let (four, five) = (weeks("4"), weeks("5"));
     let beside: [&[&str]; 8] = [
-        &["", say!(sales::today), say!(sales::in_this_scenario), say!(sales::difference)],
-        &[say!(sales::profit_per_week), "$85.00", "$129.00", "+$44.00"],
-        &[say!(sales::drinks_sold_per_week), "50", "50", "0"],
+        &["", say!(common::today), say!(sales::in_this_scenario), say!(sales::difference)],
+        &[say!(common::profit_per_week), "$85.00", "$129.00", "+$44.00"],
+        &[say!(common::drinks_sold_per_week), "50", "50", "0"],
         &[say!(sales::number_of_sizes), "1", "2", "+1"],
-        &[say!(sales::recipe_cards), "1", "2", "+1"],
+        &[say!(common::recipe_cards), "1", "2", "+1"],
         // 1.30 of 3.00 is more than the 35% that a target of 65% leaves; 2.10 of 6.00 is not.
         &[say!(first::below_target), "1", "1", "0"],
         &[say!(sales::opening_stock), "$20.00", "$30.00", "+$10.00"],
@@ -172,7 +172,7 @@ async fn adopt_and_undo(journey: &Journey) {
     journey.click(By::Text(say!(sales::make_menu))).await;
     journey.expect_count(".row", 2).await;
     journey.wait_for_text("$5.50").await;
-    journey.click(By::Text(say!(common::undo))).await;
+    journey.click(By::Text(say!(first::undo))).await;
     journey.expect_count(".row", 1).await;
     journey.wait_for_text_gone("$5.50").await;
     journey.click(By::Text(say!(first::sizes))).await;
@@ -182,6 +182,6 @@ async fn adopt_and_undo(journey: &Journey) {
     journey.expect_count(".steps li", 2).await;
     journey.click(By::Text(say!(sales::discard_scenario))).await;
     journey.wait_for_text(say!(sales::teach_scenarios)).await;
-    journey.click(By::Text(say!(common::undo))).await;
+    journey.click(By::Text(say!(first::undo))).await;
     journey.wait_for_text("$119.00").await;
 }

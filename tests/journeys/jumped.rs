@@ -50,9 +50,9 @@ async fn a_jump_is_asked_about_until_it_is_answered() {
     journey.wait_for_text(&doubtful).await;
     journey.screenshot("asked_elsewhere").await;
     journey.wait_until_undo_is(&say!(first::undo_change, change = &name)).await;
-    journey.click(By::Text(say!(common::undo))).await;
+    journey.click(By::Text(say!(first::undo))).await;
     journey.wait_for_text_gone(&doubtful).await;
-    journey.click(By::Text(say!(common::redo))).await;
+    journey.click(By::Text(say!(first::redo))).await;
     journey.click(By::Text(say!(market::check_now))).await;
     journey.wait_for_text_gone(&doubtful).await;
     journey.expect_each(ASKED, &[&was_now("$38.00", "$3,800.00")]).await;
@@ -92,7 +92,7 @@ async fn a_jump_is_asked_about_until_it_is_answered() {
     journey.click(By::Label(&say!(book::back_to_value, value = "$39.00"))).await;
     journey.expect_value(quick, "39.00").await;
     journey.expect_count(ASKED, 0).await;
-    journey.click(By::Text(say!(common::undo))).await;
+    journey.click(By::Text(say!(first::undo))).await;
     journey.expect_value(quick, "390.00").await;
 
     // Keep takes only the question away, for good.
@@ -147,7 +147,7 @@ async fn what_is_only_tried_is_asked_about_too() {
     journey.wait_for_text("Orchard Green").await;
     journey.go("#/sizes/drink/1").await;
     journey.click(By::Text(say!(sales::what_if))).await;
-    let size = "Bottle, 12 fl oz";
+    let size = "12 oz bottle";
     for (label, typed, sentence, before) in [
         (say!(sales::price_of, size = size), "69.5", was_now("$6.95", "$69.50"), "6.95"),
         (say!(sales::fill_of, size = size), "1", was_now("12.1 fl oz", "1 fl oz"), "12.1 fl oz"),
@@ -162,8 +162,8 @@ async fn what_is_only_tried_is_asked_about_too() {
         journey.expect_value(field, before).await;
     }
     journey.go("#/sizes/scenarios/1").await;
-    journey.click(By::Text(&say!(sales::change_drink, drink = "Orchard Green"))).await;
-    let price = say!(sales::menu_price_of, size = "Orchard Green, Bottle, 12 fl oz");
+    journey.click(By::Label(&say!(sales::change_drink, drink = "Orchard Green"))).await;
+    let price = say!(sales::menu_price_of, size = "Orchard Green, 12 oz bottle");
     let price = By::Label(&price);
     journey.click(price).await;
     journey.type_on("69.5").await;
@@ -183,9 +183,10 @@ async fn what_is_unusual_for_its_kind_is_asked_about() {
         ("#/book", say!(book::sales_tax_rate), "65", unusual("6.5%", "65%", say!(market::rare_tax))),
         (
             "#/buying/ingredient/1",
-            say!(goods::juice_density),
-            "10.48",
-            unusual("1.048 g/mL", "10.48 g/mL", say!(market::rare_density)),
+            say!(goods::juice_cup_weight),
+            // A cup of 1.048 g/mL is 8.74598 oz; 0.2 and 3 g/mL are 1.66908 and 25.0362 oz.
+            "87.46",
+            unusual("8.75 oz per cup", "87.46 oz per cup", &say!(market::rare_cup_weight, low = "1.7", high = "25")),
         ),
         ("#/buying/ingredient/1", say!(goods::trim_yield), "4", unusual("90%", "4%", say!(market::rare_trim_yield))),
         ("#/buying/ingredient/1", say!(goods::juice_yield), "6.5", was_now("65%", "6.5%")),

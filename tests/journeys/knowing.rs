@@ -76,10 +76,10 @@ fn date_ahead() -> String {
 
 /// A size and its price; Enter adds them.
 async fn seen(journey: &Journey, size: &str, price: &str) {
-    journey.type_into(By::Label(say!(decide::size)), size).await;
+    journey.type_into(By::Label(say!(common::size)), size).await;
     journey.type_into(By::Label(say!(decide::their_price)), price).await;
     journey.press(By::Label(say!(decide::their_price)), Key::Enter).await;
-    journey.expect_value(By::Label(say!(decide::size)), "").await;
+    journey.expect_value(By::Label(say!(common::size)), "").await;
 }
 
 #[tokio::test]
@@ -92,7 +92,7 @@ async fn prices_seen_elsewhere_show_where_ours_stand() {
     // takes three, and the caret is in its size already.
     journey.click(By::Text("Invented place 1")).await;
     seen(&journey, "225", "4.50").await;
-    let in_size = format!("return document.activeElement.labels[0].innerText === '{}'", say!(decide::size));
+    let in_size = format!("return document.activeElement.labels[0].innerText === '{}'", say!(common::size));
     journey.wait_until("the caret in the size", &in_size).await;
     journey.wait_for_text(say!(decide::two_prices_so_far)).await;
     seen(&journey, "400", "6").await;
@@ -112,7 +112,7 @@ async fn prices_seen_elsewhere_show_where_ours_stand() {
     let per_unit = say!(decide::per_unit, unit = "100 mL");
     let head = [
         "",
-        say!(decide::size),
+        say!(common::size),
         say!(decide::your_price),
         &per_unit,
         say!(decide::local_curve),
@@ -130,7 +130,7 @@ async fn prices_seen_elsewhere_show_where_ours_stand() {
     journey.expect_error(By::Label(say!(decide::edit_price)), &not_positive).await;
     journey.click(By::Text(say!(decide::remove_price))).await;
     journey.wait_for_text(&seen_from_to(4)).await;
-    journey.click(By::Text(say!(common::undo))).await;
+    journey.click(By::Text(say!(first::undo))).await;
     journey.wait_for_text(&seen_from_to(5)).await;
     assert_eq!(journey.console_errors().await, Vec::<String>::new());
 }
@@ -148,13 +148,13 @@ async fn fits_a_narrow_phone(journey: &Journey) {
 }
 
 async fn mistyped(journey: &Journey) {
-    journey.type_into(By::Label(say!(decide::size)), "2 lb").await;
+    journey.type_into(By::Label(say!(common::size)), "2 lb").await;
     journey.type_into(By::Label(say!(decide::their_price)), "0").await;
     journey.click(By::Text(say!(decide::add_price))).await;
     let empty = price_refused(Field::Place, Problem::Empty);
     journey.expect_sentence(By::Label(say!(decide::place)), &empty).await;
     let wrong_kind = ReadError::WrongKind { unit: Unit::Pound, wanted: &[Dimension::Volume] };
-    journey.expect_sentence(By::Label(say!(decide::size)), &words::read_error(&wrong_kind, "330 mL")).await;
+    journey.expect_sentence(By::Label(say!(common::size)), &words::read_error(&wrong_kind, "330 mL")).await;
     let not_positive = price_refused(Field::Price, Problem::NotPositive);
     journey.expect_sentence(By::Label(say!(decide::their_price)), &not_positive).await;
     journey.choose_day(By::Label(say!(decide::date_seen)), "9999-01-01").await;

@@ -50,7 +50,7 @@ async fn a_part_that_does_not_arrive_is_said_and_asked_for_again() {
     assert_eq!(journey.text_of(By::Text(say!(first::part_missing))).await, say!(first::part_missing));
     publisher.publish("one");
     publisher.spoil("manifest", "{}");
-    journey.click(By::Text(say!(common::try_again))).await;
+    journey.click(By::Text(say!(first::try_again))).await;
     journey.wait_for_text(say!(first::first_price_steps)).await;
     journey.wait_until_saved().await;
     // The book opens without the part.
@@ -67,11 +67,11 @@ async fn a_part_that_does_not_arrive_is_said_and_asked_for_again() {
     journey.close_site();
     journey.click(By::Text(say!(first::sizes))).await;
     journey.wait_for_text(say!(first::part_missing)).await;
-    journey.click(By::Text(say!(common::try_again))).await;
+    journey.click(By::Text(say!(first::try_again))).await;
     journey.wait_for_text(say!(first::part_missing)).await;
     journey.open_site();
     publisher.publish("one");
-    journey.click(By::Text(say!(common::try_again))).await;
+    journey.click(By::Text(say!(first::try_again))).await;
     expect_heading(&journey, say!(first::sizes)).await;
     journey.wait_for_text_gone(say!(first::part_missing)).await;
 }

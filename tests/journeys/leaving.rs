@@ -86,11 +86,11 @@ async fn what_is_not_saved_is_not_left_behind() {
     journey.click(By::Text(say!(book::close_book))).await;
     journey.wait_for_text(say!(book::changes_not_saved)).await;
     journey.wait_until("room", "return window.roomy = true").await;
-    journey.click(By::Text(say!(common::try_again))).await;
+    journey.click(By::Text(say!(first::try_again))).await;
     journey.wait_for_text(say!(first::your_books)).await;
     journey.wait_until("nothing to be asked", &ASKS.replace("return event", "return !event")).await;
-    let drinks = say!(first::book_holds_drinks, drinks = 14);
-    journey.wait_for_text(&[drinks, say!(first::book_last_changed, when = "12:0")].join(" · ")).await;
+    let drinks = say!(common::book_holds_drinks, drinks = 14);
+    journey.wait_for_text(&[drinks, say!(common::book_last_changed, when = "12:0")].join(" · ")).await;
     journey.click(By::Text("Marrowgate Juice Hall")).await;
     journey.click(By::Text(say!(first::buying))).await;
     journey.expect_value(apples(), "44.25").await;

@@ -97,10 +97,10 @@ async fn a_screen_that_stays_on(journey: &Journey) {
 /// 8 * 16.1 / 16 / 0.97 = 8.299 of carrots, 4.668 of oranges, 2.075 of apples, 0.778 of ginger,
 /// 0.519 of lemons, 0.259 of turmeric, in jugs that show a quarter of an ounce.
 async fn amounts_for_several(journey: &Journey) {
-    journey.type_into(By::Label(say!(counter::find_drink)), "copper").await;
+    journey.type_into(By::Label(say!(first::find_drink)), "copper").await;
     journey.expect_each(".card h2", &["Copper Morning"]).await;
-    journey.click(By::Text("Bottle, 16 fl oz")).await;
-    journey.expect_each("main h1", &["Copper Morning Bottle, 16 fl oz"]).await;
+    journey.click(By::Text("16 oz bottle")).await;
+    journey.expect_each("main h1", &["Copper Morning 16 oz bottle"]).await;
     let one = [
         "8.25 fl oz Carrots",
         "4.75 fl oz Oranges",
@@ -147,21 +147,21 @@ async fn from_card_to_card(journey: &Journey) {
     let next = say!(counter::next);
     journey.expect_lines(By::Text(next), &[next]).await;
     journey.click(By::Text(next)).await;
-    journey.expect_each("main h1", &["Copper Morning Bottle, 32 fl oz"]).await;
+    journey.expect_each("main h1", &["Copper Morning 32 oz bottle"]).await;
     // Another card is for one again.
     journey.expect_count(".recipe-for", 0).await;
     let turn = |key: &str| {
         format!("dispatchEvent(new KeyboardEvent('keydown', {{ key: '{key}', bubbles: true }})); return true")
     };
     journey.wait_until("a key", &turn("ArrowRight")).await;
-    journey.expect_each("main h1", &["Crimson Hour Tea Cup, 12 fl oz"]).await;
+    journey.expect_each("main h1", &["Crimson Hour Tea 12 oz cup"]).await;
     journey.wait_until("a key", &turn("ArrowLeft")).await;
-    journey.expect_each("main h1", &["Copper Morning Bottle, 32 fl oz"]).await;
+    journey.expect_each("main h1", &["Copper Morning 32 oz bottle"]).await;
     // From the first to the last.
     journey.go("#/counter/4/2").await;
-    journey.expect_each("main h1", &["Back Garden Bottle, 8 fl oz"]).await;
+    journey.expect_each("main h1", &["Back Garden 8 oz bottle"]).await;
     journey.click(By::Text(say!(counter::previous))).await;
-    journey.expect_each("main h1", &["Sunny Terrace Cup, 24 fl oz"]).await;
+    journey.expect_each("main h1", &["Sunny Terrace 24 oz cup"]).await;
     journey.wait_until("one lock to be held", "return wake.held === 1").await;
 }
 
@@ -232,8 +232,8 @@ async fn nothing_but_the_counter(journey: &Journey) {
     let batch = say!(sales::batch_of, day = "Nov 26, 2026");
     let screens = [
         ("#/counter", say!(first::counter)),
-        ("#/counter/1/4", "Orchard Green Bottle, 16 fl oz"),
-        ("#/counter/5/7", "Berry Lantern Cup, 12 fl oz"),
+        ("#/counter/1/4", "Orchard Green 16 oz bottle"),
+        ("#/counter/5/7", "Berry Lantern 12 oz cup"),
         ("#/counter/batches", say!(counter::batches)),
         ("#/counter/batches/2026-11-26", &batch),
         ("#/counter/on-hand", say!(counter::on_hand)),
@@ -309,7 +309,7 @@ async fn a_locked_tablet_that_is_full() {
         "const ways = [...document.querySelectorAll('.frame button')].filter((it) => it.checkVisibility())
             .map((it) => it.textContent.trim());
         return ways.includes('{}') && !ways.some((way) => way.startsWith('{}'));",
-        say!(common::try_again),
+        say!(first::try_again),
         say!(book::save_copy)
     );
     journey.wait_until("a way out that keeps prices to itself", &ways).await;

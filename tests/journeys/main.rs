@@ -7,6 +7,7 @@ mod book_files;
 mod bottle;
 mod buying_list;
 mod cup;
+mod directions;
 mod engines;
 mod entering;
 #[path = "../faults/in_browsers/mod.rs"]
@@ -38,6 +39,7 @@ mod smoothie_bottle;
 #[path = "../support/mod.rs"]
 mod support;
 mod switching;
+mod tables;
 mod two_tabs;
 mod typed_over;
 mod typing;

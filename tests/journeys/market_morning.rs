@@ -115,7 +115,7 @@ async fn list_ticked_off(journey: &Journey) {
     let lines = [
         "Bottle cap 1 × 1,000 ea",
         "Bottle label 1 × 1,000 ea",
-        "Shot bottle, 2 fl oz 1 × 250 ea",
+        "2 oz shot bottle 1 × 250 ea",
         "Shot cap 1 × 500 ea",
         "Shot label 1 × 1,000 ea",
         "Tamper band 1 × 2,000 ea",
@@ -164,12 +164,12 @@ async fn two_suppliers_beside_each_other_and_what_was_asked_before() {
     );
     journey.wait_until("a price to be taken out", &take_out).await;
     journey.expect_each(heard, &["Nov 23, 2026", "Nov 9, 2026", "Oct 26, 2026", "Sep 21, 2026"]).await;
-    journey.click(By::Text(say!(common::undo))).await;
+    journey.click(By::Text(say!(first::undo))).await;
     journey.expect_each(heard, &days).await;
 
     // Apples are in three drinks of the demo book, sold in ten sizes together.
     journey.click(By::Text(say!(goods::if_you_switch))).await;
-    journey.wait_for_text(&say!(goods::drinks_affected, drinks = 10)).await;
+    journey.wait_for_text(&say!(goods::drinks_affected, sizes = 10)).await;
     journey.screenshot("before_switching").await;
     let fall = journey.lines_of_each("details[open] [role=status]").await.join(" ");
     let would_drop = say!(goods::would_drop, names = HOLE);
@@ -177,8 +177,8 @@ async fn two_suppliers_beside_each_other_and_what_was_asked_before() {
     journey.click(By::Text(say!(goods::buy_this_pack))).await;
     let step = say!(goods::switch_packs);
     let affected = match names {
-        0 => say!(market::step_none_dropped, step = step, drinks = 10),
-        names => say!(market::step_some_dropped, step = step, drinks = 10, dropped = names.to_string()),
+        0 => say!(market::step_none_dropped, step = step, sizes = 10),
+        names => say!(market::step_some_dropped, step = step, sizes = 10, dropped = names.to_string()),
     };
     journey.wait_for_text(&affected).await;
     // 0.11096 / 0.12556 is 11.6% less.
@@ -216,15 +216,15 @@ async fn caret_in(journey: &Journey, label: &str) {
     journey.wait_until(&format!("the caret in {label:?}"), &script).await;
 }
 
-/// Whether the row of a field says how many drinks are affected.
+/// Whether the row of a field says how many sizes are affected.
 fn answered(label: &str) -> String {
     let any = |said: String| said.replace('2', "\\\\d+");
     let answers = [
         say!(market::step_no_drinks, step = label),
-        say!(market::step_none_dropped, step = label, drinks = 1),
-        any(say!(market::step_none_dropped, step = label, drinks = 2)),
-        any(say!(market::step_some_dropped, step = label, drinks = 1, dropped = "2")),
-        any(say!(market::step_some_dropped, step = label, drinks = 2, dropped = "2")),
+        say!(market::step_none_dropped, step = label, sizes = 1),
+        any(say!(market::step_none_dropped, step = label, sizes = 2)),
+        any(say!(market::step_some_dropped, step = label, sizes = 1, dropped = "2")),
+        any(say!(market::step_some_dropped, step = label, sizes = 2, dropped = "2")),
     ];
     format!(
         "const row = document.activeElement.closest('.price-row');

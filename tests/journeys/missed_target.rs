@@ -13,7 +13,7 @@ use crate::harness::{By, Journey};
 #[tokio::test]
 async fn a_missed_target_is_closed_and_explained() {
     let journey = entering::metric_book("missed_target").await;
-    journey.enter(By::Label(say!(drinks::target_margin)), "60").await;
+    journey.enter(By::Label(say!(common::target_margin)), "60").await;
     journey.enter(By::Label(say!(book::price_endings)), ".25 .75").await;
     journey.enter(By::Label(say!(book::hourly_wage)), "12").await;
     journey.enter(By::Label(say!(drinks::waste)), "10").await;
@@ -37,7 +37,7 @@ async fn bought(journey: &Journey) {
     entering::ingredient(journey, "Coconut water", "10 L", "25").await;
     entering::packaging(journey, "Half-litre cup", say!(drinks::piece_vessel), "100", "10").await;
     entering::container(journey, "Half litre", "520", "20").await;
-    journey.expect_figures(say!(labels::fill), &[(say!(labels::fill), "500 mL")]).await;
+    journey.expect_figures(say!(common::fill), &[(say!(common::fill), "500 mL")]).await;
     entering::belongs(journey, "Half-litre cup", "1").await;
     journey.wait_for_text("$0.100").await;
 }
@@ -69,7 +69,7 @@ async fn levers(journey: &Journey) {
     let ways = [
         // (1.656 - 0.10) / (1.70 / 500) = 457.647, down; -42.353 / 500.
         way(&[
-            say!(drinks::fill),
+            say!(common::fill),
             "−8.5%",
             &say!(drinks::fill_instead, fill = "457 mL", now = "500 mL"),
             &say!(drinks::changes_drinks, drinks = 1),
@@ -108,7 +108,7 @@ async fn levers(journey: &Journey) {
             &say!(drinks::set_waste, share = "2.1%"),
         ]),
         // 0.144 too much, and the cup is 0.10.
-        way(&[say!(drinks::packaging), say!(drinks::not_enough_alone)]),
+        way(&[say!(common::packaging), say!(drinks::not_enough_alone)]),
         way(&[&case_price("Half-litre cup"), say!(drinks::not_enough_alone)]),
         way(&[say!(drinks::labor_per_drink), say!(drinks::not_in_margin)]),
     ];
@@ -134,7 +134,7 @@ async fn how_it_came_about(journey: &Journey) {
     let (price, of_goods) = ([price, "$4.60"].join(" "), [goods, "$2.00"].join(" "));
     let margin = [
         step(
-            say!(working::margin),
+            say!(common::margin),
             "56.5%",
             &say!(working::margin_by_price, margin = "$2.60", price = "$4.60", result = "56.5%"),
         ),
@@ -152,7 +152,7 @@ async fn how_it_came_about(journey: &Journey) {
     journey.screenshot("how").await;
     journey.click(By::Text("$2.00")).await;
     let parts @ [ingredients, packaging, waste] =
-        [(say!(drinks::ingredients), "$1.70"), (say!(drinks::packaging), "$0.10"), (say!(drinks::waste), "$0.20")];
+        [(say!(drinks::ingredients), "$1.70"), (say!(common::packaging), "$0.10"), (say!(drinks::waste), "$0.20")];
     let alone = |(name, figure): (&str, &str)| [name, figure].join(" ");
     let waste_share = step(say!(working::waste_share), "10%", say!(working::entered_in_book));
     let cost = [
@@ -180,38 +180,38 @@ async fn how_it_came_about(journey: &Journey) {
     journey.expect_each(".sheet .step", &cost.each_ref().map(String::as_str)).await;
     journey.click(By::Text(say!(working::back))).await;
     journey.expect_each(".sheet .step", &margin).await;
-    journey.press(By::Text(say!(common::close)), Key::Escape).await;
+    journey.press(By::Text(say!(first::close)), Key::Escape).await;
     journey.expect_count("dialog[open]", 0).await;
     figures(journey, "56.5%", "$2.49", "$4.60").await;
 }
 
 async fn working_page(journey: &Journey) {
-    journey.click(By::Text(say!(drinks::show_the_math))).await;
+    journey.click(By::Text(say!(common::show_the_math))).await;
     journey.wait_for_text(say!(working::about)).await;
     let stage = |name: &str, stage: &str| say!(working::stage_of, name = name, stage = stage);
     let melon = || stage("Melon", say!(drinks::trimmed));
     let coconut = stage("Coconut water", say!(drinks::as_purchased));
     // Each number that opens, once: from the price to the goods, then from the margin to the labor.
     let numbers = [
-        say!(working::suggested_price),
+        say!(common::suggested_price),
         say!(working::exact_target_price),
         say!(working::target_before_tax),
         say!(working::ingredients_and_packaging),
         say!(drinks::ingredients),
-        say!(drinks::packaging),
+        say!(common::packaging),
         "Melon",
         "Coconut water",
         "Half-litre cup",
         &say!(working::amount_needed, goods = melon()),
         &say!(working::amount_needed, goods = coconut),
         say!(working::recipe_multiple),
-        say!(working::fill),
+        say!(common::fill),
         &say!(working::volume, goods = melon()),
         say!(working::brimful_capacity),
-        say!(working::margin),
+        say!(common::margin),
         say!(working::price_before_tax),
-        say!(working::profit_per_drink),
-        say!(working::full_cost),
+        say!(common::profit_per_drink),
+        say!(common::full_cost),
         say!(drinks::labor),
         say!(drinks::waste),
         say!(working::total_labor),
@@ -219,13 +219,13 @@ async fn working_page(journey: &Journey) {
     ];
     journey.expect_each("main .step-head .step-name", &numbers).await;
     // 4.60 - 1.90 / 0.9.
-    let profit = [(say!(working::price_before_tax), "$4.60"), (say!(working::full_cost), "$2.111")];
+    let profit = [(say!(working::price_before_tax), "$4.60"), (say!(common::full_cost), "$2.111")];
     for sentence in [
         say!(working::rounded_up, price = "$5.00", result = "$5.25"),
         say!(working::brimful_less_headspace, brimful = "520 mL", headspace = "20 mL", result = "500 mL"),
         say!(working::margin_by_price, margin = "$2.60", price = "$4.60", result = "56.5%"),
         equation(&profit, " − ", "$2.489"),
-        say!(working::time_at_wage, time = "30 s", wage = "$12.00", result = "$0.10"),
+        say!(working::time_at_wage, time = "0:30", wage = "$12.00", result = "$0.10"),
     ] {
         journey.wait_for_text(&sentence).await;
     }
@@ -242,7 +242,7 @@ async fn apply_a_price(journey: &Journey) {
     // 3.25 / 5.25; 5.25 - 1.90 / 0.9.
     figures(journey, "61.9%", "$3.14", "$5.25").await;
     journey.wait_for_text_gone(say!(drinks::reach_target)).await;
-    journey.click(By::Text(say!(common::undo))).await;
+    journey.click(By::Text(say!(first::undo))).await;
     is_marked(journey, say!(first::below_target)).await;
     journey.expect_value(By::Label(say!(drinks::menu_price)), "4.60").await;
 }
@@ -255,7 +255,7 @@ async fn apply_a_fill(journey: &Journey) {
     // (1.71 - 0.10) / (1.625 / 500) = 495.385; -4.615 / 500 = -0.923%.
     let set_fill = say!(labels::set_fill, fill = "495 mL");
     let fill = way(&[
-        say!(drinks::fill),
+        say!(common::fill),
         "−1.0%",
         &say!(drinks::fill_instead, fill = "495 mL", now = "500 mL"),
         &say!(drinks::changes_drinks, drinks = 1),
@@ -266,7 +266,7 @@ async fn apply_a_fill(journey: &Journey) {
     is_marked(journey, say!(first::on_target)).await;
     journey.wait_for_text(&say!(drinks::fill_from, fill = "495 mL", brimful = "520 mL", headspace = "25 mL")).await;
     journey.wait_for_text("60.0%").await;
-    journey.click(By::Text(say!(common::undo))).await;
+    journey.click(By::Text(say!(first::undo))).await;
     is_marked(journey, say!(first::below_target)).await;
     journey.wait_for_text(&say!(drinks::fill_from, fill = "500 mL", brimful = "520 mL", headspace = "20 mL")).await;
 }
@@ -274,9 +274,9 @@ async fn apply_a_fill(journey: &Journey) {
 async fn figures(journey: &Journey, margin: &str, profit: &str, pays: &str) {
     let figures = [
         (say!(common::margin), margin),
-        (say!(drinks::target_margin), "60.0%"),
-        (say!(drinks::profit_per_drink), profit),
+        (say!(common::target_margin), "60.0%"),
+        (say!(common::profit_per_drink), profit),
         (say!(drinks::customer_pays), pays),
     ];
-    journey.expect_figures(say!(drinks::price), &figures).await;
+    journey.expect_figures(say!(common::price), &figures).await;
 }

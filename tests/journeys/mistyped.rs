@@ -58,15 +58,15 @@ async fn measures(journey: &Journey) {
     journey.choose(By::Label(say!(labels::headspace_by)), say!(labels::by_height)).await;
     journey.expect_value(empty, "").await;
     journey.enter(empty, "1/2").await;
-    journey.expect_value(empty, "0.5 in").await;
+    journey.expect_value(empty, "1/2 in").await;
     entering::belongs(journey, "Paper straw", "1").await;
     let figures = [
-        (say!(labels::fill), "14.3 fl oz"),
+        (say!(common::fill), "14.3 fl oz"),
         (say!(goods::brimful_capacity), "16.9 fl oz"),
-        (say!(labels::fill_line_above_base), "4.50 in"),
-        (say!(labels::fill_line_below_rim), "0.50 in"),
+        (say!(labels::fill_line_above_base), "4 1/2 in"),
+        (say!(labels::fill_line_below_rim), "1/2 in"),
     ];
-    let in_force = async || journey.expect_figures(say!(labels::fill), &figures).await;
+    let in_force = async || journey.expect_figures(say!(common::fill), &figures).await;
     let example = "3 1/2 in";
     let straws = say!(goods::per_drink, name = "Paper straw");
     let cases: [Case<'_>; 7] = [

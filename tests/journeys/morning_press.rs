@@ -126,7 +126,7 @@ async fn short_of_carrots(journey: &Journey) {
     journey.expect_value(By::Label(&say!(counter::number_of, drink = "Copper, Small")), "2").await;
     journey.wait_for_text(&stands("6", "0")).await;
     journey.wait_for_text(&say!(counter::enough, amount = "0 L")).await;
-    journey.click(By::Text(say!(common::undo))).await;
+    journey.click(By::Text(say!(first::undo))).await;
     journey.expect_value(By::Label(&say!(counter::number_of, drink = "Copper, Small")), "4").await;
     journey.wait_for_text(&stands("9", "4")).await;
 }
@@ -141,10 +141,10 @@ async fn off_the_shelf(journey: &Journey) {
     journey.go("#/counter/batches").await;
     journey.click(By::Text(&stands("9", "4"))).await;
     journey.wait_for_text(say!(counter::all_deducted)).await;
-    journey.click(By::Text(say!(common::undo))).await;
+    journey.click(By::Text(say!(first::undo))).await;
     journey.wait_for_text(&say!(counter::short, amount = "0.7 L")).await;
     journey.click(By::Text(say!(counter::delete_batch))).await;
     journey.wait_for_text(say!(counter::first_batch)).await;
-    journey.click(By::Text(say!(common::undo))).await;
+    journey.click(By::Text(say!(first::undo))).await;
     journey.wait_for_text(&stands("9", "4")).await;
 }

@@ -116,10 +116,10 @@ async fn a_pack_mistyped(journey: &Journey) {
     expect_pound(journey, "$2.500").await;
     journey.expect_value(holds(), "5 lb").await;
     // One step takes the pack out, and one brings it back.
-    journey.click(By::Text(say!(common::undo))).await;
+    journey.click(By::Text(say!(first::undo))).await;
     journey.wait_for_text_gone("$2.500").await;
     expect_undo(journey, say!(goods::add_ingredient)).await;
-    journey.click(By::Text(say!(common::redo))).await;
+    journey.click(By::Text(say!(first::redo))).await;
     expect_pound(journey, "$2.500").await;
 }
 
@@ -187,11 +187,11 @@ async fn something_new(journey: &Journey) {
     journey.expect_value(amount, "8 fl oz").await;
     journey.screenshot("recipe").await;
     // Both are one step.
-    journey.click(By::Text(say!(common::undo))).await;
+    journey.click(By::Text(say!(first::undo))).await;
     journey.go("#/buying").await;
     journey.wait_for_text("Kale").await;
     journey.wait_for_text_gone("Pear juice").await;
-    journey.click(By::Text(say!(common::redo))).await;
+    journey.click(By::Text(say!(first::redo))).await;
     journey.wait_for_text("Pear juice").await;
 }
 
@@ -209,7 +209,7 @@ async fn a_step(journey: &Journey) {
     journey.choose(scaling, say!(drinks::fixed_amount)).await;
     journey.wait_for_text_gone(&needs).await;
     expect_undo(journey, say!(drinks::scaling)).await;
-    journey.click(By::Text(say!(common::undo))).await;
+    journey.click(By::Text(say!(first::undo))).await;
     journey.expect_value(scaling, say!(drinks::scale_with_size)).await;
     assert_eq!(journey.title_of_undo().await, before, "nothing was guessed");
     journey.choose(scaling, say!(drinks::by_the_piece)).await;
@@ -217,13 +217,13 @@ async fn a_step(journey: &Journey) {
     journey.wait_for_text_gone(&needs).await;
     journey.expect_value(step, "0.25 lb").await;
     journey.screenshot("step").await;
-    journey.click(By::Text(say!(common::undo))).await;
+    journey.click(By::Text(say!(first::undo))).await;
     journey.expect_value(scaling, say!(drinks::scale_with_size)).await;
 }
 
 /// The fill of the container that is open.
 async fn expect_fill(journey: &Journey, fill: &str) {
-    journey.expect_figures(say!(labels::fill), &[(say!(labels::fill), fill)]).await;
+    journey.expect_figures(say!(common::fill), &[(say!(common::fill), fill)]).await;
 }
 
 /// What was weighed is in force until all three measures are typed. 2 in across the base, 3.5 across
@@ -244,7 +244,7 @@ async fn measures(journey: &Journey) {
     journey.enter(base, "2").await;
     journey.enter(rim, "3 1/2").await;
     journey.wait_for_text(&waits(&unsaved, &[inside_height])).await;
-    journey.expect_value(rim, "3.5 in").await;
+    journey.expect_value(rim, "3 1/2 in").await;
     expect_fill(journey, "15.0 fl oz").await;
     expect_undo(journey, say!(labels::add_container_step)).await;
     journey.screenshot("measures").await;
@@ -272,17 +272,17 @@ async fn measures(journey: &Journey) {
     journey.expect_value(height, "50 in").await;
     journey.type_into(height, "5").await;
     let figures = [
-        (say!(labels::fill), "15.9 fl oz"),
+        (say!(common::fill), "15.9 fl oz"),
         (say!(goods::brimful_capacity), "16.9 fl oz"),
-        (say!(labels::fill_line_above_base), "4.81 in"),
-        (say!(labels::fill_line_below_rim), "0.19 in"),
+        (say!(labels::fill_line_above_base), "4 13/16 in"),
+        (say!(labels::fill_line_below_rim), "3/16 in"),
     ];
-    journey.expect_figures(say!(labels::fill), &figures).await;
+    journey.expect_figures(say!(common::fill), &figures).await;
     expect_undo(journey, say!(goods::brimful_capacity)).await;
     // One step goes back, and may be typed anew.
-    journey.click(By::Text(say!(common::undo))).await;
+    journey.click(By::Text(say!(first::undo))).await;
     journey.expect_value(known, say!(drinks::by_water_weight)).await;
-    journey.click(By::Text(say!(common::redo))).await;
+    journey.click(By::Text(say!(first::redo))).await;
     journey.expect_value(height, "5 in").await;
     journey.choose(known, say!(drinks::by_water_weight)).await;
     journey.expect_value(capacity, "").await;

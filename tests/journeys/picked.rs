@@ -43,7 +43,7 @@ async fn a_number_takes_the_unit_beside_it(engine: Engine) {
     journey.expect_value(size, "10 oz").await;
     journey.expect_figures(figures, &[(&per_pound, "$32.000")]).await;
     journey.click(By::Label(&say!(book::keep_value, value = "10 oz"))).await;
-    journey.click(By::Text(say!(common::undo))).await;
+    journey.click(By::Text(say!(first::undo))).await;
     journey.expect_value(size, "10 lb").await;
 
     // A unit that is typed moves the picker, and a number alone stays in it.

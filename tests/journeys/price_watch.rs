@@ -48,7 +48,7 @@ async fn what_if(journey: &Journey) {
     journey.choose(By::Label(say!(market::add_item)), "Carrots").await;
     journey.expect_rows(changed, &[&heads, &["Carrots", "$34.00", "$40.80", "+20.0%"]]).await;
     // Nearest is Copper Morning in 16 fl oz: 0.156 more of 8.50 leaves 68.4% of 70.2%.
-    journey.wait_for_text(&say!(market::none_would_drop, drinks = 6)).await;
+    journey.wait_for_text(&say!(market::none_would_drop, sizes = 6)).await;
     let change = "return document.body.innerText.includes('\u{2212}$20.56')";
     journey.wait_until("a week leaves 20.56 less", change).await;
     for (text, error) in [
@@ -146,14 +146,14 @@ async fn told(journey: &Journey, trimming: [&str; 3], pressing: [&str; 3]) {
 /// 0.25% more carrots for the same juice: 0.89 * 0.55 / (0.891 * 0.548).
 async fn adopted(journey: &Journey) {
     let undo = |change: &str| say!(first::undo_change, change = change);
-    journey.wait_for_text(&say!(market::none_would_drop, drinks = 6)).await;
+    journey.wait_for_text(&say!(market::none_would_drop, sizes = 6)).await;
     journey.click(By::Text(say!(goods::use_yields))).await;
     journey.wait_for_text(say!(goods::yields_in_book)).await;
     assert_eq!(journey.title_of_undo().await, undo(say!(goods::use_measured_yields)));
     yields(journey, "89.1", "54.8").await;
     journey.go("#/book").await;
     journey.wait_for_text(say!(book::before_yields)).await;
-    journey.click(By::Text(say!(common::undo))).await;
+    journey.click(By::Text(say!(first::undo))).await;
     yields(journey, "89", "55").await;
     assert_eq!(journey.title_of_undo().await, undo(say!(goods::correct_weighing)));
 }

@@ -14,8 +14,8 @@ const PAPERS: [(&str, (u32, u32)); 2] = [("A4", (595, 842)), ("Letter", (612, 79
 /// What one presses, and what the frame around a screen says.
 fn not_on_paper() -> [&'static str; 8] {
     [
-        say!(common::undo),
-        say!(common::redo),
+        say!(first::undo),
+        say!(first::redo),
         say!(first::saved),
         say!(first::buying),
         say!(first::sizes),
@@ -34,7 +34,7 @@ async fn the_price_sheet_has_every_drink_and_price() {
     // The usual paper where people measure in US customary units.
     journey.expect_value(By::Label(say!(counter::paper)), "Letter").await;
     let drinks = drinks_with_prices();
-    let head = [say!(counter::drink), say!(counter::size), say!(counter::price)].join(" ");
+    let head = [say!(counter::drink), say!(common::size), say!(common::price)].join(" ");
     let per_ounce = say!(counter::per_unit, unit = "fl oz");
     for (paper, size) in PAPERS {
         let sheet = journey.printed("#/print/prices", paper).await;
@@ -64,10 +64,10 @@ async fn the_price_sheet_has_every_drink_and_price() {
     journey.click(By::Label(say!(counter::cost_and_margin))).await;
     let costs = [say!(common::cost), say!(common::margin), say!(counter::target)].join(" ");
     let head = [head, per_ounce, costs].join(" ");
-    let no_price = format!("Jug, 64 fl oz – {} – $", say!(first::no_price_yet));
+    let no_price = format!("64 oz jug – {} – $", say!(first::no_price_yet));
     for (paper, _) in PAPERS {
         let sheet = journey.printed("#/print/prices", paper).await;
-        sheet.has(&["Bottle, 16 fl oz $8.50 $0.531 $", "Shot, 2 fl oz $3.25 $1.63 $", &no_price]);
+        sheet.has(&["16 oz bottle $8.50 $0.531 $", "2 oz shot $3.25 $1.63 $", &no_price]);
         let (ice, owner) = (say!(counter::iced_sizes_include_ice), say!(counter::owner_copy));
         sheet.has_on_each_page(&[&head, ice, owner]);
     }
@@ -157,7 +157,7 @@ async fn the_batch_sheet_and_the_buying_list_are_printed() {
         assert_eq!((batch.width, batch.height), size);
         batch.has_whole(&[
             &say!(sales::batch_of, day = "Nov 26, 2026"),
-            "Orchard Green, Bottle, 12 fl oz 12",
+            "Orchard Green, 12 oz bottle 12",
             &carrots,
             // 12 + 24 + 18 + 8 + 8 + 6 + 6 + 4 bottles have a cap, six shots one of their own.
             "Bottle cap 86 ea",
@@ -174,14 +174,14 @@ async fn the_batch_sheet_and_the_buying_list_are_printed() {
         list.has_whole(&[
             "Quillhaven Supply",
             "Bottle cap 1 × 1,000 ea $46.00 $46.00",
-            "Shot bottle, 2 fl oz 1 × 250 ea $42.50 $42.50",
+            "2 oz shot bottle 1 × 250 ea $42.50 $42.50",
             &format!("{total} $228.50"),
             &all,
         ]);
         list.has_on_each_page(&["Marrowgate Juice Hall", say!(first::sample_data)]);
         list.has_not(&[
-            say!(common::undo),
-            say!(common::redo),
+            say!(first::undo),
+            say!(first::redo),
             say!(first::saved),
             say!(first::sizes),
             say!(counter::paper),
@@ -211,7 +211,7 @@ async fn workings_and_sizes_side_by_side_are_printed() {
             assert!(lines.len() >= least, "{} lines of {name}", lines.len());
             page.has_whole(&lines);
             page.has_not(&[
-                say!(common::undo),
+                say!(first::undo),
                 say!(first::saved),
                 say!(working::print),
                 say!(first::buying),

@@ -54,8 +54,8 @@ async fn the_day_of_a_quoted_price_is_put_right() {
     journey.wait_for_text(&say!(goods::day_too_early, day = shown("2026-11-09"))).await;
     set(&journey, "2026-11-20").await;
     days(&journey, &["2026-11-20", "2026-11-09", "2026-10-12", "2026-10-01", "2026-09-21"]).await;
-    journey.click(By::Text(say!(common::undo))).await;
-    journey.click(By::Text(say!(common::undo))).await;
+    journey.click(By::Text(say!(first::undo))).await;
+    journey.click(By::Text(say!(first::undo))).await;
     days(&journey, &["2026-11-23", "2026-11-09", "2026-10-26", "2026-10-12", "2026-09-21"]).await;
     assert_eq!(journey.console_errors().await, Vec::<String>::new());
 }

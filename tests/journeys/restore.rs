@@ -30,7 +30,7 @@ fn last_copy(day: &str) -> String {
 
 /// What the demo book has.
 fn counts() -> String {
-    [say!(first::book_holds_drinks, drinks = 14), say!(book::point_ingredients, ingredients = 45)].join(", ")
+    [say!(common::book_holds_drinks, drinks = 14), say!(book::point_ingredients, ingredients = 45)].join(", ")
 }
 
 async fn open_demo(name: &'static str) -> Journey {
@@ -106,7 +106,7 @@ async fn a_day_s_first_change_and_an_import_can_be_gone_back_on() {
     journey.wait_for_text(say!(book::before_restore)).await;
     assert!(before == save_book(&journey, BOOK_FILE).await, "restored byte for byte");
 
-    journey.click(By::Text(say!(common::undo))).await;
+    journey.click(By::Text(say!(first::undo))).await;
     journey.expect_value(name(), "East side").await;
     journey.wait_until_saved().await;
     // And what was restored can be gone back to after a load.
@@ -227,7 +227,7 @@ async fn books_that_do_not_answer_are_said_not_to_and_may_still() {
     journey.before_each_load(SLOW);
     journey.open().await;
     journey.wait_for_text(say!(first::no_answer)).await;
-    journey.wait_for_text(say!(common::try_again)).await;
+    journey.wait_for_text(say!(first::try_again)).await;
     journey.wait_until("the answer", "window.answers.forEach((answer) => answer()); return true").await;
     journey.wait_for_text(say!(first::look_around)).await;
 }

@@ -11,15 +11,15 @@ use serde_json::{Value, json};
 use crate::harness::{By, DEMO, Journey};
 
 /// The first drink by name that is sold in cups: Berry Lantern.
-const SMALL: By<'_> = By::Nth(0, &By::Label("Cup, 12 fl oz"));
-const MEDIUM: By<'_> = By::Nth(0, &By::Label("Cup, 16 fl oz"));
+const SMALL: By<'_> = By::Nth(0, &By::Label("12 oz cup"));
+const MEDIUM: By<'_> = By::Nth(0, &By::Label("16 oz cup"));
 
 /// Two good rows and two bad ones; the fifteenth tells that the day comes first.
 const LIST: &str = "Sold on;Item;Size;Number\r\n\
-    08/01/2024;berry  LANTERN;Cup, 12 fl oz;30\r\n\
-    15/01/2024;Berry Lantern;cup, 16 fl oz;12\r\n\
-    08/01/2024;Berry Lantern;Cup, 40 fl oz;2\r\n\
-    15/01/2024;Cocoa Cart;Cup, 12 fl oz;-1\r\n";
+    08/01/2024;berry  LANTERN;12 oz cup;30\r\n\
+    15/01/2024;Berry Lantern;16 OZ Cup;12\r\n\
+    08/01/2024;Berry Lantern;40 oz cup;2\r\n\
+    15/01/2024;Cocoa Cart;12 oz cup;-1\r\n";
 
 /// One Berry Lantern contributes 2.79429115 in 12 fl oz and 3.86698502 in 16, as `cargo dev price`
 /// prints; the products and averages below are by hand.
@@ -28,9 +28,9 @@ async fn a_week_is_typed_and_others_come_from_the_till() {
     let journey = without_weeks("sales").await;
     journey.go("#/sizes/sales").await;
     // 939 is the sum of the demo's usual weeks; times what each contributes, by Python's decimal.
-    let typical = [(say!(sales::drinks_sold_per_week), "939"), (say!(sales::profit_per_week), "$3,346.37")];
+    let typical = [(say!(common::drinks_sold_per_week), "939"), (say!(common::profit_per_week), "$3,346.37")];
     journey.expect_figures(say!(sales::typical_week), &typical).await;
-    let jug = say!(sales::size_without_price, size = "Orchard Green, Jug, 64 fl oz");
+    let jug = say!(sales::size_without_price, size = "Orchard Green, 64 oz jug");
     journey.wait_for_text(&say!(sales::not_counted, sizes = jug)).await;
     journey.wait_for_text(say!(sales::no_weeks_yet)).await;
     journey.screenshot("empty").await;
@@ -42,7 +42,7 @@ async fn a_week_is_typed_and_others_come_from_the_till() {
     journey.enter(SMALL, "20").await;
     let figures = [(say!(sales::drinks_sold), "20"), (say!(sales::profit), "$55.89")];
     journey.expect_figures(&heading, &figures).await;
-    let jug = "Jug, 64 fl oz";
+    let jug = "64 oz jug";
     journey.enter(By::Label(jug), "3").await;
     assert_eq!(journey.sentence_of(By::Label(jug)).await, say!(sales::no_price_yet));
     journey.wait_for_text(&say!(book::fix_field_to_see, field = jug)).await;
@@ -73,13 +73,13 @@ async fn a_week_is_typed_and_others_come_from_the_till() {
     };
     let weeks = [week("Jan 8, 2024", 30, "$83.83"), week("Jan 15, 2024", 12, "$46.40")];
     journey.expect_each(".till-weeks li", &weeks.each_ref().map(String::as_str)).await;
-    let unknown = say!(sales::row_of_unknown_size, drink = "Berry Lantern", size = "Cup, 40 fl oz");
+    let unknown = say!(sales::row_of_unknown_size, drink = "Berry Lantern", size = "40 oz cup");
     let bad = [
-        say!(sales::row_skipped, line = "4", row = "08/01/2024 | Berry Lantern | Cup, 40 fl oz | 2", why = unknown),
+        say!(sales::row_skipped, line = "4", row = "08/01/2024 | Berry Lantern | 40 oz cup | 2", why = unknown),
         say!(
             sales::row_skipped,
             line = "5",
-            row = "15/01/2024 | Cocoa Cart | Cup, 12 fl oz | -1",
+            row = "15/01/2024 | Cocoa Cart | 12 oz cup | -1",
             why = say!(sales::row_below_zero)
         ),
     ];
@@ -105,7 +105,7 @@ async fn a_week_is_typed_and_others_come_from_the_till() {
     journey.attach(register, &list).await;
     journey.expect_value(By::Label(say!(sales::column_quantity)), "Number").await;
     journey.wait_for_text(&two_and_two).await;
-    journey.click(By::Text(say!(common::cancel))).await;
+    journey.click(By::Text(say!(first::cancel))).await;
 
     // (20 + 30 + 0) / 3 and (0 + 0 + 12) / 3.
     journey.expect_value(SMALL, "34").await;
@@ -113,10 +113,10 @@ async fn a_week_is_typed_and_others_come_from_the_till() {
     journey.expect_value(SMALL, "16.7").await;
     journey.expect_value(MEDIUM, "4").await;
     journey.screenshot("averaged").await;
-    journey.click(By::Text(say!(common::undo))).await;
+    journey.click(By::Text(say!(first::undo))).await;
     journey.expect_value(SMALL, "34").await;
     journey.expect_value(MEDIUM, "42").await;
-    journey.click(By::Text(say!(common::undo))).await;
+    journey.click(By::Text(say!(first::undo))).await;
     journey.expect_each(".rows li", &written[2..]).await;
     journey.wait_until_saved().await;
     assert_eq!(journey.console_errors().await, Vec::<String>::new());

@@ -46,7 +46,7 @@ async fn bought(journey: &Journey) {
         ("Small cup", "13", "12.0 fl oz", "12 oz cup", "$0.200"),
     ] {
         entering::container(journey, name, rim, "1").await;
-        journey.expect_figures(say!(labels::fill), &[(say!(labels::fill), poured)]).await;
+        journey.expect_figures(say!(common::fill), &[(say!(common::fill), poured)]).await;
         entering::belongs(journey, cup, "1").await;
         journey.wait_for_text(each).await;
     }
@@ -83,7 +83,7 @@ async fn unknown_sales(journey: &Journey) {
     journey.choose(By::Label(say!(decide::new_size)), "Small cup").await;
     journey.click(By::Text("Mango Lane")).await;
     journey.click(By::Text("Large cup")).await;
-    journey.enter(By::Label(say!(drinks::drinks_sold_per_week)), "120").await;
+    journey.enter(By::Label(say!(common::drinks_sold_per_week)), "120").await;
 }
 
 /// At 6.00, 3.40 is left: 120 * 4.55 / 3.40 = 160.59; ln 1.338235 / ln 0.75 = -1.0128.
@@ -163,13 +163,13 @@ async fn sold_in_the_new_size(journey: &Journey) {
     journey.click(By::Text("Mango Lane")).await;
     journey.click(By::Text("Small cup")).await;
     journey.expect_value(By::Label(say!(drinks::menu_price)), "7.50").await;
-    journey.expect_value(By::Label(say!(drinks::drinks_sold_per_week)), "114").await;
-    journey.click(By::Text(say!(common::undo))).await;
+    journey.expect_value(By::Label(say!(common::drinks_sold_per_week)), "114").await;
+    journey.click(By::Text(say!(first::undo))).await;
     journey.wait_for_text(say!(book::not_in_book)).await;
     journey.click(By::Text(say!(drinks::back_to_drink))).await;
     journey.click(By::Text("Large cup")).await;
     journey.expect_value(By::Label(say!(drinks::menu_price)), "8.00").await;
-    journey.expect_value(By::Label(say!(drinks::drinks_sold_per_week)), "120").await;
+    journey.expect_value(By::Label(say!(common::drinks_sold_per_week)), "120").await;
 }
 
 /// What a size that does not fit is told.

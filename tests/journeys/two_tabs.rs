@@ -113,7 +113,7 @@ async fn two_prices_of_one_pack_are_asked_about_and_nothing_else_is() {
     journey.go("#/buying").await;
     journey.expect_value(apples(), "43.00").await;
     journey.wait_until_undo_is(&undo_of(&say!(refusals::take_theirs, step = price_of("Apples")))).await;
-    journey.click(By::Text(say!(common::undo))).await;
+    journey.click(By::Text(say!(first::undo))).await;
     journey.expect_value(apples(), "46.00").await;
 }
 
@@ -143,7 +143,7 @@ async fn a_tab_that_loads_again_undoes_its_own_steps_only(engine: Engine) {
     journey.load_again().await;
     journey.expect_value(By::Label(&price_of("Carrots")), "35.00").await;
     journey.wait_until_undo_is(&undo_of(&price_of("Apples"))).await;
-    journey.click(By::Text(say!(common::undo))).await;
+    journey.click(By::Text(say!(first::undo))).await;
     journey.expect_value(apples(), "38.00").await;
     journey.wait_until_undo_is(&undo_of("")).await;
     journey.expect_value(By::Label(&price_of("Carrots")), "35.00").await;

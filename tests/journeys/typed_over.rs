@@ -95,7 +95,7 @@ async fn letters_to_find_by_are_typed_over_and_cleared(engine: Engine) {
     journey.expect_count(".search-clear:not([hidden])", 0).await;
     for (address, label) in [
         ("#/drinks", say!(first::find_drink)),
-        ("#/counter", say!(counter::find_drink)),
+        ("#/counter", say!(first::find_drink)),
         ("#/counter/on-hand", say!(counter::search_stock)),
     ] {
         journey.go(address).await;

@@ -58,7 +58,7 @@ async fn what_cannot_be_read_is_explained_and_loses_nothing(engine: Engine) {
         (trimmed, "140", &not_a_yield(trim_yield)),
         (pressed, "0", &not_a_yield(juice_yield)),
         (pressed, "140", &not_a_yield(juice_yield)),
-        (By::Label(say!(goods::juice_density)), "0", &not_positive(say!(goods::juice_density))),
+        (By::Label(say!(goods::juice_cup_weight)), "0", &not_positive(say!(goods::juice_cup_weight))),
         (By::Nth(0, &By::Label(say!(common::name))), "", &say!(refusals::blank, field = say!(common::name))),
     ];
     explained(&journey, &cases, in_force).await;
@@ -73,7 +73,7 @@ async fn what_cannot_be_read_is_explained_and_loses_nothing(engine: Engine) {
 
     // The bottle of 12.6 fl oz to the rim, 0.5 left empty, declared as 12: poured 12.1.
     journey.go("#/buying/container/3").await;
-    let fill = say!(labels::fill);
+    let fill = say!(common::fill);
     let in_force = async || journey.expect_figures(fill, &[(fill, "12.1 fl oz")]).await;
     let (rim, empty) = (By::Label(say!(goods::brimful_capacity)), By::Label(say!(labels::headspace)));
     let a_volume = |is: String| [is, say!(book::type_a_volume, example = "12 fl oz")].join(" ");
@@ -108,7 +108,7 @@ async fn a_drink_that_cannot_be_made_or_priced_says_why(engine: Engine) {
     let sum = say!(drinks::ingredients_make, volume = "16.0 fl oz");
     let sums = async || journey.expect_sentence(By::Label(say!(drinks::recipe_makes)), &sum).await;
     let cases: [Case<'_>; 2] = [
-        (amount, "0", &not_positive(say!(drinks::amount_needed))),
+        (amount, "0", &not_positive(say!(drinks::recipe_amount))),
         (amount, "some", &not_a_number("some", "12 fl oz")),
     ];
     explained(&journey, &cases, sums).await;
@@ -127,15 +127,15 @@ async fn a_drink_that_cannot_be_made_or_priced_says_why(engine: Engine) {
     journey.wait_for_text(&too_much).await;
     journey.expect_value(price, "5.95").await;
     journey.screenshot("too_small").await;
-    journey.click(By::Text(say!(common::undo))).await;
+    journey.click(By::Text(say!(first::undo))).await;
     journey.wait_for_text_gone(&too_much).await;
 
     // A target that no price reaches: with everything covered, 2.9% of what is paid, 1.065 of the
     // price, goes: 1 - 0.029 * 1.065 = 0.969115 is the most that could be left.
     journey.go("#/book").await;
-    let (target, endings) = (By::Label(say!(drinks::target_margin)), By::Label(say!(book::price_endings)));
+    let (target, endings) = (By::Label(say!(common::target_margin)), By::Label(say!(book::price_endings)));
     let cases: [Case<'_>; 3] = [
-        (target, "100", &say!(refusals::not_a_share, field = say!(drinks::target_margin))),
+        (target, "100", &say!(refusals::not_a_share, field = say!(common::target_margin))),
         (endings, "x", &say!(book::not_an_ending, text = "x")),
         (endings, ".50 1.50", &say!(refusals::not_an_ending, field = say!(book::price_endings))),
     ];

@@ -64,7 +64,7 @@ async fn undo_reaches_across_reload_and_closing_the_book(engine: Engine) {
     journey.click(By::Text(say!(first::buying))).await;
     journey.expect_value(carrots(), "35.00").await;
     journey.wait_until_undo_is(&undo_of(&price_of("Carrots"))).await;
-    journey.click(By::Text(say!(common::undo))).await;
+    journey.click(By::Text(say!(first::undo))).await;
     journey.expect_value(carrots(), "34.00").await;
     journey.expect_value(apples(), "44.25").await;
     journey.wait_until_saved().await;
@@ -80,12 +80,12 @@ async fn undo_reaches_across_reload_and_closing_the_book(engine: Engine) {
     journey.click(By::Text(say!(first::buying))).await;
     journey.expect_value(apples(), "44.25").await;
     journey.wait_until_undo_is(&undo_of(&price_of("Apples"))).await;
-    journey.click(By::Text(say!(common::undo))).await;
+    journey.click(By::Text(say!(first::undo))).await;
     journey.expect_value(apples(), "38.00").await;
     // What was taken back before all that comes again, too.
-    journey.click(By::Text(say!(common::redo))).await;
+    journey.click(By::Text(say!(first::redo))).await;
     journey.expect_value(apples(), "44.25").await;
-    journey.click(By::Text(say!(common::redo))).await;
+    journey.click(By::Text(say!(first::redo))).await;
     journey.expect_value(carrots(), "35.00").await;
 }
 
@@ -114,15 +114,15 @@ async fn one_step_goes_back_by_itself_and_one_that_others_hang_on_says_so() {
     journey.expect_each("dialog[open] .step-done:last-child .soft:last-of-type", &[say!(book::undone)]).await;
     expect_steps(&journey, &[&of_carrots, &of_carrots, &of_apples]).await;
     journey.wait_until("the caret at the head of the list", "return document.activeElement.id === 'steps-title'").await;
-    journey.click(By::Text(say!(common::close))).await;
+    journey.click(By::Text(say!(first::close))).await;
     journey.click(By::Text(say!(first::changes))).await;
     expect_steps(&journey, &[&undo_alone("Apples"), &of_carrots, &of_carrots, &of_apples]).await;
-    journey.click(By::Text(say!(common::close))).await;
+    journey.click(By::Text(say!(first::close))).await;
     journey.expect_value(apples(), "38.00").await;
     journey.expect_value(carrots(), "36.00").await;
     // That is a step itself.
     assert_eq!(journey.title_of_undo().await, undo_of(&undo_alone("Apples")));
-    journey.click(By::Text(say!(common::undo))).await;
+    journey.click(By::Text(say!(first::undo))).await;
     journey.expect_value(apples(), "44.25").await;
 }
 
@@ -141,7 +141,7 @@ async fn another_tabs_price_stays_and_a_sentence_says_so(engine: Engine) {
     journey.wait_until_saved().await;
     journey.use_tab(0).await;
     journey.expect_value(apples(), "45.00").await;
-    journey.click(By::Nth(0, &By::Text(say!(common::undo)))).await;
+    journey.click(By::Nth(0, &By::Text(say!(first::undo)))).await;
     let field = say!(goods::case_price);
     let now = say!(refusals::changed_since_to, name = "Apples", field = field, value = "$45.00");
     let why = [&*now, say!(refusals::change_by_hand)].join(" ");
@@ -149,7 +149,7 @@ async fn another_tabs_price_stays_and_a_sentence_says_so(engine: Engine) {
     journey.wait_for_text(&not_undone).await;
     journey.expect_value(apples(), "45.00").await;
     // The next Undo goes on.
-    journey.click(By::Nth(0, &By::Text(say!(common::undo)))).await;
+    journey.click(By::Nth(0, &By::Text(say!(first::undo)))).await;
     journey.expect_value(carrots(), "34.00").await;
     journey.wait_for_text_gone(&not_undone).await;
     journey.expect_value(apples(), "45.00").await;
@@ -158,8 +158,8 @@ async fn another_tabs_price_stays_and_a_sentence_says_so(engine: Engine) {
 #[tokio::test]
 async fn todays_changes_stand_under_the_search_each_with_its_undo() {
     let journey = start(Engine::Chromium, "undo_today").await;
-    journey.wait_for_text(&todays_changes(say!(market::none_yet))).await;
-    journey.click(By::Text(&todays_changes(say!(market::none_yet)))).await;
+    journey.wait_for_text(&todays_changes(say!(common::none_yet))).await;
+    journey.click(By::Text(&todays_changes(say!(common::none_yet)))).await;
     journey.enter(apples(), "44.25").await;
     journey.enter(carrots(), "35").await;
     // What stands before the sum, which the engine's own tests count.
@@ -224,7 +224,7 @@ async fn what_is_done_at_the_counter_is_undone_at_the_counter() {
     assert_eq!(journey.title_of_undo().await, undo_of(""), "the owner's price is out of reach");
     journey.go("#/counter/batches/2026-11-26").await;
     journey.click(By::Text(say!(counter::delete_batch))).await;
-    journey.click(By::Text(say!(common::undo))).await;
+    journey.click(By::Text(say!(first::undo))).await;
     journey.go("#/counter/batches/2026-11-26").await;
     journey.wait_for_text(&words::batch(support::day("2026-11-26"))).await;
     journey.click(By::Text(say!(first::changes))).await;

@@ -124,7 +124,7 @@ async fn questions(journey: &Journey) {
     replaced_by_hand(journey, By::Label(label), label, "100", "30", say!(drinks::highest_cost)).await;
     journey.go("#/sizes/drink/1").await;
     journey.click(By::Text(say!(sales::what_if))).await;
-    let label = say!(sales::target_margin);
+    let label = say!(common::target_margin);
     let target = By::Label(label);
     journey.type_into(target, "many").await;
     journey.wait_for_text(&fix(label)).await;

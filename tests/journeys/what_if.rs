@@ -20,7 +20,7 @@ fn ingredients() -> &'static str {
 }
 
 fn target() -> &'static str {
-    say!(sales::target_margin)
+    say!(common::target_margin)
 }
 
 fn slider(field: &str) -> String {
@@ -35,7 +35,7 @@ fn undo(change: &str) -> String {
 #[tokio::test]
 async fn what_is_tried_changes_nothing_until_it_is_used() {
     let journey = entering::metric_book("what_if").await;
-    journey.enter(By::Label(say!(drinks::target_margin)), "60").await;
+    journey.enter(By::Label(say!(common::target_margin)), "60").await;
     journey.enter(By::Label(say!(book::price_endings)), ".00 .25 .50 .75").await;
     entering::ingredient(&journey, "Coconut water", "10 L", "20").await;
     for (name, rim) in [("Small", "270"), ("Large", "520")] {
@@ -85,17 +85,17 @@ fn moved(was: &str, is: &str) -> String {
 }
 
 async fn expect(journey: &Journey, figures: &Figures) {
-    let none = plain([say!(sales::no_figure), say!(sales::no_figure)]);
+    let none = plain([say!(common::none), say!(common::none)]);
     let on_target = plain([say!(first::on_target), say!(first::on_target)]);
     let rows = [
         ("", &plain(["Small", "Large"])),
-        (say!(sales::fill), &figures.fill),
-        (say!(sales::price), &figures.price),
+        (say!(common::fill), &figures.fill),
+        (say!(common::price), &figures.price),
         (say!(common::cost), &figures.cost),
-        (say!(sales::profit_per_drink), &figures.profit),
+        (say!(common::profit_per_drink), &figures.profit),
         (say!(common::margin), &figures.margin),
         (say!(sales::profit_per_labor_minute), &none),
-        (say!(sales::suggested_price), &figures.suggested),
+        (say!(common::suggested_price), &figures.suggested),
         (say!(sales::target), &on_target),
     ];
     let rows = rows.map(|(name, [small, large])| [name, small.as_str(), large.as_str()]);
@@ -179,7 +179,7 @@ async fn cannot_be(journey: &Journey) {
         (fill, "271", say!(sales::over_brimful, brimful = "270 mL")),
         (fill, "0", say!(sales::nothing_filled).to_owned()),
         (ingredients(), "101", say!(sales::change_too_far, least = "−50", most = "100")),
-        (target(), "100", say!(refusals::not_a_share, field = say!(drinks::target_margin))),
+        (target(), "100", say!(refusals::not_a_share, field = say!(common::target_margin))),
     ] {
         let fix = say!(book::fix_field_to_see, field = field);
         let field = By::Label(field);
@@ -187,7 +187,7 @@ async fn cannot_be(journey: &Journey) {
         journey.expect_error(field, &error).await;
         // No figures stand beside an error.
         journey.wait_for_text(&fix).await;
-        journey.wait_for_text_gone(say!(sales::suggested_price)).await;
+        journey.wait_for_text_gone(say!(common::suggested_price)).await;
         journey.press(field, Key::Escape).await;
         journey.wait_for_text_gone(&fix).await;
     }
@@ -220,7 +220,7 @@ async fn used_and_undone(journey: &Journey) {
     expect(journey, &figures).await;
     journey.expect_value(By::Label(ingredients()), "0").await;
     assert_eq!(journey.title_of_undo().await, undo(say!(decide::use_what_if)));
-    journey.click(By::Text(say!(common::undo))).await;
+    journey.click(By::Text(say!(first::undo))).await;
     today(journey).await;
     nothing_changed(journey).await;
 }

@@ -156,12 +156,12 @@ fn whether_it_reaches() {
     assert_eq!(reach(Reach::Short(amount("2.2 ea"))), "Short by 3 ea.");
     assert_eq!(
         reach(Reach::Unknown(YieldError::NoDensity(GINGER))),
-        "The count and the recipe use different units. Needs: density of Ginger in drinks. You weigh in one place and pour by volume in another. Enter grams per mL."
+        "The count and the recipe use different units. Needs: weight per cup of Ginger in drinks. You weigh in one place and pour by volume in another. Enter the weight of one cup."
     );
     let today = |reach| said(|words| words.reach_today(&reach));
-    assert_eq!(today(Reach::NotCounted), "Today's batch needs this. Count your stock.");
-    assert_eq!(today(Reach::Enough(amount("2.349 lb"))), "Today's batch has enough, with 2.34 lb to spare.");
-    assert_eq!(today(Reach::Short(amount("2.341 lb"))), "Today's batch is short by 2.35 lb.");
+    assert_eq!(today(Reach::NotCounted), "Today’s batch needs this. Count your stock.");
+    assert_eq!(today(Reach::Enough(amount("2.349 lb"))), "Today’s batch has enough, with 2.34 lb to spare.");
+    assert_eq!(today(Reach::Short(amount("2.341 lb"))), "Today’s batch is short by 2.35 lb.");
     let lacks = YieldError::NoDensity(GINGER);
     assert_eq!(today(Reach::Unknown(lacks)), reach(Reach::Unknown(lacks)));
 }

@@ -116,7 +116,7 @@ fn what_is_not_on_the_list() {
     let lacks = YieldError::NoDensity(IngredientId::from_random(1));
     assert_eq!(
         said(|words| words.without_pack(GINGER, Some(lacks))),
-        "Needs: density of Ginger in drinks. You weigh in one place and pour by volume in another. Enter grams per mL."
+        "Needs: weight per cup of Ginger in drinks. You weigh in one place and pour by volume in another. Enter the weight of one cup."
     );
     let gone = offer_id(1, 1);
     assert_eq!(
@@ -213,13 +213,13 @@ fn what_carrying_the_prices_does() {
     };
     let (holds, falls) =
         (moved(OfferStatus::OnTarget, OfferStatus::OnTarget), moved(OfferStatus::OnTarget, OfferStatus::UnderTarget));
-    assert_eq!(of(0, &[], &[]), "You paid the quoted prices. They get today’s date. No drinks would be affected.");
-    assert_eq!(of(1, &[holds], &[]), "1 price changes. 1 drink would be affected, none would drop below target.");
-    assert_eq!(of(2, &[falls, holds], &[]), "2 prices change. 2 drinks would be affected, 1 would drop below target.");
-    assert_eq!(of(2, &[falls, falls], &[]), "2 prices change. 2 drinks would be affected, 2 would drop below target.");
+    assert_eq!(of(0, &[], &[]), "You paid the quoted prices. They get today’s date. No sizes would be affected.");
+    assert_eq!(of(1, &[holds], &[]), "1 price changes. 1 size would be affected, none would drop below target.");
+    assert_eq!(of(2, &[falls, holds], &[]), "2 prices change. 2 sizes would be affected, 1 would drop below target.");
+    assert_eq!(of(2, &[falls, falls], &[]), "2 prices change. 2 sizes would be affected, 2 would drop below target.");
     assert_eq!(
         of(1, &[], &[KALE]),
-        "1 price changes. No drinks would be affected. Kale: this pack is no longer in your book, so its price is not saved."
+        "1 price changes. No sizes would be affected. Kale: this pack is no longer in your book. Add the pack again, then enter its price."
     );
 }
 

@@ -32,7 +32,7 @@ fn how_an_ingredient_is_added() {
     let said = |line| counter::how_added(&line, &speaker(UNITS));
     assert_eq!(said(scaled(Scaling::InProportion)), "pressed");
     assert_eq!(said(scaled(Scaling::Fixed)), "pressed");
-    assert_eq!(said(scaled(Scaling::Stepped(amount("0.5 ea")))), "pressed, by the piece (0.5 ea)");
+    assert_eq!(said(scaled(Scaling::Stepped(amount("0.5 ea")))), "pressed, by the piece (1/2 ea)");
     assert_eq!(said(scaled(Scaling::TopUp)), "pressed, fill to the line");
     let ice = Some(Ice { place: IcePlace::Floating, packing: Ice::usual_packing() });
     assert_eq!(said(ScaledLine { ice, ..scaled(Scaling::InProportion) }), "floating");
@@ -166,7 +166,7 @@ fn how_long_what_is_made_today_keeps() {
 #[test]
 fn why_a_pin_is_not_taken() {
     let said = counter::pin_error;
-    assert_eq!(said(PinError::Empty), "You have not typed a PIN yet. Choose 4 to 8 digits, such as 4207.");
+    assert_eq!(said(PinError::Empty), "No PIN typed yet. Choose 4 to 8 digits, such as 4207.");
     assert_eq!(said(PinError::NotDigits), "A PIN has digits only, from 0 to 9. Choose 4 to 8 digits, such as 4207.");
     assert_eq!(said(PinError::TooShort(1)), "1 digit is too few. Choose 4 to 8 digits, such as 4207.");
     assert_eq!(said(PinError::TooShort(3)), "3 digits are too few. Choose 4 to 8 digits, such as 4207.");

@@ -179,7 +179,7 @@ fn what_a_trial_shows() {
         "Better",
         "The weeks since the change earned more than the weeks before. Chance alone would rarely do that.",
         "+$47.77 +$20.99 to +$74.55",
-        "Average before: $812.27 a week over 5 weeks. Average with the change: $860.04 a week over 4 weeks. Difference: $47.77 more a week. Weeks differ from their average by about $17.70 before and $16.04 with the change (standard deviation). Welch's t-test with 6.8 degrees of freedom gives a range from $20.99 to $74.55. In 95 of 100 cases, such a range includes the true difference.",
+        "Average before: $812.27 a week over 5 weeks. Average with the change: $860.04 a week over 4 weeks. Difference: $47.77 more a week. Weeks differ from their average by about $17.70 before and $16.04 with the change (standard deviation). Welch’s t-test with 6.8 degrees of freedom gives a range from $20.99 to $74.55. In 95 of 100 cases, such a range includes the true difference.",
         "",
     ];
     assert_eq!(said, expected);

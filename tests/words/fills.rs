@@ -44,12 +44,18 @@ fn what_was_refused() {
         at(Field::Readings, Problem::Falls(3)),
         "Reading 3: must be higher and hold more than the one before. Measure again."
     );
-    assert_eq!(at(Field::Rim, Problem::NotPositive), "Inside rim width: must be more than zero.");
+    assert_eq!(
+        at(Field::Rim, Problem::NotPositive),
+        "Inside rim width: must be more than zero. Type a number such as 12."
+    );
     assert_eq!(
         at(Field::TierFrom, Problem::NotAboveOne),
         "Minimum packs: must be more than 1. Enter the price of one pack above."
     );
-    assert_eq!(at(Field::AtATime, Problem::LessThanOne), "Packs per order: must be at least 1.");
+    assert_eq!(
+        at(Field::AtATime, Problem::LessThanOne),
+        "Packs per order: must be at least 1. Type a number such as 12."
+    );
     assert_eq!(
         at(Field::Step, Problem::AnotherKind),
         "Piece size: measure like the amount: a weight for a weight, pieces for pieces."
@@ -60,7 +66,7 @@ fn what_was_refused() {
     );
     assert_eq!(
         at(Field::Packing, Problem::NotAPacking),
-        "Ice packing: must be above 0% and at most 100%. Loose cubes fill 54% to 67%: type 60."
+        "Solid ice per scoop: must be above 0% and at most 100%. Loose cubes fill 54% to 67%: type 60."
     );
     assert_eq!(
         at(Field::Net, Problem::NeitherWeightNorVolume),
@@ -70,11 +76,14 @@ fn what_was_refused() {
         at(Field::Ph, Problem::NotAPh),
         "Measured pH: must be between 1 and 14. Type what your meter shows, such as 3.8, or leave blank."
     );
-    assert_eq!(at(Field::BatchSize, Problem::LessThanOne), "Packages per batch: must be at least 1.");
+    assert_eq!(
+        at(Field::BatchSize, Problem::LessThanOne),
+        "Packages per batch: must be at least 1. Type a number such as 12."
+    );
     assert_eq!(at(Field::BatchSize, Problem::NotWhole), "Packages per batch: must be a whole number, such as 12.");
     assert_eq!(
         at(Field::MeasuredAt, Problem::NotMeasuredThere),
-        "Drink temperature: must be 32 to 104 °F (0 to 40 °C), where water's density is known."
+        "Drink temperature: must be 32 to 104 °F (0 to 40 °C), where water’s density is known."
     );
     assert_eq!(at(Field::KeepsDays, Problem::NotWhole), "Use within: must be a whole number, such as 12.");
     assert_eq!(at(Field::KeepsDays, Problem::TooManyDays), "Use within: 730 at most. Check for an extra digit.");
@@ -118,7 +127,7 @@ fn why_there_is_no_fill_target() {
     assert_eq!(said(PackagedError::NothingDeclared), "The container has no labeled size. Enter the size on its label.");
     assert_eq!(
         said(PackagedError::NoTolerance),
-        "The directive has no tolerance under 5 mL or over 10 L. Choose another rule."
+        "The directive has no allowed variation under 5 mL or over 10 L. Choose another rule."
     );
     assert_eq!(
         said(PackagedError::NoAllowance),
@@ -174,7 +183,7 @@ fn what_to_know_of_a_fill_target() {
         words::packaged_cautions(&low, &book),
         [
             "The container is too small for its labeled size. The fullest packages need 0.250\u{a0}fl oz more room. Fill more evenly, label less, or use a larger container.",
-            "No package may be short by twice the tolerance. At this spread, more than 1 in 10,000 would be. Fill more evenly.",
+            "No package may be short by twice the allowed variation. At this spread, more than 1 in 10,000 would be. Fill more evenly.",
             "The packages you weighed average 0.500\u{a0}fl oz below the labeled size. Fill more.",
         ]
     );
@@ -206,8 +215,8 @@ fn what_to_know_of_a_fill_target() {
     );
     let single = |none_twice| Single { tolerance: ounces(30), spreads: Exact::new(3, 0), none_twice };
     let short = |too_short, none_twice| said(PackagedFill { too_short, single: Some(single(none_twice)), ..even });
-    assert_eq!(short(1, true), ["1 package weighed is short by twice the tolerance. No package may be."]);
-    assert_eq!(short(12, true), ["12 packages weighed are short by twice the tolerance. No package may be."]);
+    assert_eq!(short(1, true), ["1 package weighed is short by twice the allowed variation. No package may be."]);
+    assert_eq!(short(12, true), ["12 packages weighed are short by twice the allowed variation. No package may be."]);
     assert_eq!(short(1, false), ["1 package weighed is short by more than the allowed variation. No package may be."]);
     assert_eq!(
         short(2, false),
@@ -219,9 +228,9 @@ fn what_to_know_of_a_fill_target() {
         let batch = Some(BatchRisk { packages: Exact::new(packages, 0), quantile: Exact::new(2, 0) });
         words::fill_target_means(&PackagedFill { batch, ..even }, rule)
     };
-    let european = "The average must reach the labeled size. Few packages may be short by the tolerance, and none by twice that (76/211/EEC, Annex I).";
+    let european = "The average must reach the labeled size. Few packages may be short by the allowed variation, and none by twice that (76/211/EEC, Annex I).";
     let all =
-        "In batches under 100, all packages together must average the labeled size (SI 2006/659, Schedule 2, 4.7).";
+        "In batches under 100, all packages together must average the labeled size (UK, SI 2006/659, Schedule 2, 4.7).";
     for small in [1, 12, 99] {
         assert_eq!(means(small, FillRule::EuropeanOrBritish), [european, all]);
     }

@@ -92,7 +92,7 @@ fn what_to_do() {
     let time = way(Lever::HandsTime(DRINK), tenths(4_800), tenths(3_528), per_mille(-265));
     assert_eq!(
         advice(&with(time.clone(), None, 1)),
-        "Cut labor per drink from 48\u{a0}s to 35.2\u{a0}s. 1 other size of this drink changes too."
+        "Cut labor per drink from 0:48 to 0:35.2. 1 other size of this drink changes too."
     );
     assert_eq!(advice(&with(unsold, None, 2)), "Cut waste from 5.0% to 3.2%. 2 other sizes of this drink change too.");
 }
@@ -150,6 +150,6 @@ fn a_button_says_what_it_sets() {
     let unsold = shared(Lever::Unsold(DRINK), 50, 32);
     assert_eq!(said(&with(unsold, put.clone(), 2)).as_deref(), Some("Set waste to 3.2%"));
     let time = way(Lever::HandsTime(DRINK), tenths(4_800), tenths(3_528), per_mille(-265));
-    assert_eq!(said(&with(time, put.clone(), 1)).as_deref(), Some("Set labor to 35.2\u{a0}s"));
+    assert_eq!(said(&with(time, put.clone(), 1)).as_deref(), Some("Set labor to 0:35.2"));
     assert_eq!(said(&with(paid(PRICE_OF_GINGER, 38_000, 33_108), put, 0)), None);
 }

@@ -12,7 +12,9 @@ mod ingredient_list;
 mod jumps;
 mod keeping;
 mod labels;
+mod law;
 mod levers;
+mod measures;
 mod packages;
 mod plans;
 mod quotes;
@@ -110,8 +112,11 @@ fn what_was_refused() {
     let at = |field, problem| said(Refusal::Field { key, field, problem });
     assert_eq!(at(Field::Name, Problem::Empty), "Name: nothing typed. Type at least one letter.");
     assert_eq!(at(Field::Name, Problem::TooLong), "Name: over 80 letters. Shorten the text.");
-    assert_eq!(at(Field::Contents, Problem::NotPositive), "Pack size: must be more than zero.");
-    assert_eq!(at(Field::PackPrice, Problem::Negative), "Case price: cannot be below zero.");
+    assert_eq!(
+        at(Field::Contents, Problem::NotPositive),
+        "Pack size: must be more than zero. Type a number such as 12."
+    );
+    assert_eq!(at(Field::PackPrice, Problem::Negative), "Case price: cannot be below zero. Leave out the minus sign.");
     assert_eq!(
         at(Field::TrimYield, Problem::NotAYield),
         "Trim yield: must be above 0% and at most 100%. Type 90 if 90% is left."
@@ -138,14 +143,26 @@ fn what_was_refused() {
     );
     assert_eq!(
         at(Field::WeighedPressed, Problem::MoreThanBefore),
-        "Juice weight: more than the weight before. Trimming and pressing add no weight: weigh again."
+        "Juice: more than the weight before. Trimming and pressing add no weight: weigh again."
     );
     assert_eq!(at(Field::Makes, Problem::NotWhole), "Drinks to make: must be a whole number, such as 12.");
-    assert_eq!(at(Field::OnHand, Problem::Negative), "On hand: cannot be below zero.");
-    assert_eq!(at(Field::PacksToBuy, Problem::NotPositive), "Packs to buy: must be more than zero.");
-    assert_eq!(at(Field::PriceDays, Problem::LessThanOne), "Flag prices older than: must be at least 1.");
-    assert_eq!(at(Field::ScaleStep, Problem::NotPositive), "Scale rounds to: must be more than zero.");
-    assert_eq!(at(Field::Batch, Problem::LessThanOne), "Drinks per batch: must be at least 1.");
+    assert_eq!(at(Field::OnHand, Problem::Negative), "On hand: cannot be below zero. Leave out the minus sign.");
+    assert_eq!(
+        at(Field::PacksToBuy, Problem::NotPositive),
+        "Packs to buy: must be more than zero. Type a number such as 12."
+    );
+    assert_eq!(
+        at(Field::PriceDays, Problem::LessThanOne),
+        "Flag prices older than: must be at least 1. Type a number such as 12."
+    );
+    assert_eq!(
+        at(Field::ScaleStep, Problem::NotPositive),
+        "Scale rounds to: must be more than zero. Type a number such as 12."
+    );
+    assert_eq!(
+        at(Field::Batch, Problem::LessThanOne),
+        "Drinks per batch: must be at least 1. Type a number such as 12."
+    );
     assert_eq!(
         said(Refusal::Missing { key, needed_by: None }),
         "No longer in your book: ingredient. Undo the removal, or go back."
@@ -193,11 +210,11 @@ fn what_cannot_be_computed() {
     );
     assert_eq!(
         lacks(YieldError::NoJuiceDensity(GINGER)),
-        "Needs: juice density of Ginger. You weigh in one place and pour by volume in another. Enter grams per mL."
+        "Needs: weight per cup of Ginger juice. You weigh in one place and pour by volume in another. Enter the weight of one cup."
     );
     assert_eq!(
         lacks(YieldError::NoDensity(GINGER)),
-        "Needs: density of Ginger in drinks. You weigh in one place and pour by volume in another. Enter grams per mL."
+        "Needs: weight per cup of Ginger in drinks. You weigh in one place and pour by volume in another. Enter the weight of one cup."
     );
     assert_eq!(lacks(YieldError::NoPieceWeight(GINGER)), "Needs: weight per piece of Ginger. Weigh one as purchased.");
     assert_eq!(

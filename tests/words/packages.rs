@@ -89,7 +89,7 @@ fn what_is_given_away_and_what_there_is_room_for() {
     );
     assert_eq!(
         text(&book, of(OfPackaged::GiveawayCostInAYear)),
-        "Giveaway cost, yearly: $664.372. $0.064 per package × 10,400 per year = $664.372.
+        "Yearly giveaway cost: $664.372. $0.064 per package × 10,400 per year = $664.372.
   Giveaway cost: $0.064. See its own math.
   Packages per year: 10,400. 200 per week × 52 weeks = 10,400.
     Drinks sold per week: 200. Entered in Apple ginger, Large.
@@ -108,7 +108,7 @@ fn what_is_given_away_and_what_there_is_room_for() {
     );
     assert_eq!(
         first(&book, of(OfPackaged::Room)),
-        "Room in container: 15.75 fl oz. Brimful capacity 16.0 fl oz − Room for closure 0.25 fl oz = 15.75 fl oz."
+        "Room in container: 15.75 fl oz. Brimful capacity 16.0 fl oz − Room for cap 0.25 fl oz = 15.75 fl oz."
     );
 }
 
@@ -143,7 +143,8 @@ fn other_rules_and_weights() {
     let book = packaged(smoothie_bar(), 2, "450 mL", metric);
     let of = |of| Shown::Packaged(offer_id(1, 2), of);
     // 3% of 450 mL (Directive 76/211/EEC, Annex I, 2.4).
-    let tolerated = "Tolerance: 13.5 mL. The tolerable negative error for this size (76/211/EEC, Annex I, 2.4).\n";
+    let tolerated =
+        "Allowed variation: 13.5 mL. The tolerable negative error for this size (76/211/EEC, Annex I, 2.4).\n";
     assert!(text(&book, of(OfPackaged::Target)).contains(tolerated));
     assert_eq!(first(&book, of(OfPackaged::Room)), "Room in container: 500.0 mL. Brimful capacity only: 500.0 mL.");
     assert_eq!(
@@ -183,7 +184,7 @@ fn a_batch_that_was_measured_cold() {
         text(&book, Shown::Packaged(offer_id(1, 2), OfPackaged::Target)),
         "Fill to: 450.9 mL. The batch needs 450.9 mL on average, and single packages need 450.3 mL. The larger is 450.9 mL.
   Average for batch: 450.9 mL. 449.2 mL labeled size + 1.7 mL for the average = 450.9 mL.
-    Labeled size, measured: 449.2 mL. 450 mL × 0.9982 g/mL by law ÷ 1 g/mL as measured = 449.2 mL.
+    Adjusted labeled size: 449.2 mL. 450 mL × 0.9982 g/mL by law ÷ 1 g/mL as measured = 449.2 mL.
       Labeled size: 450 mL. Entered in Bottle.
       Water by law: 0.9982 g/mL. Water at that temperature (Tanaka and others, Metrologia 38, 2001).
       Water, measured: 1 g/mL. Water at that temperature (Tanaka and others, Metrologia 38, 2001).
@@ -195,12 +196,12 @@ fn a_batch_that_was_measured_cold() {
         Packages per batch: 100. Entered in Banana oat, Bottle.
   Average for packages: 450.3 mL. 435.7 mL lowest allowed + 14.5 mL for the spread = 450.3 mL.
     Lowest allowed: 435.7 mL. 449.2 mL labeled size − 13.5 mL allowed = 435.7 mL.
-      Labeled size, measured: 449.2 mL. 450 mL × 0.9982 g/mL by law ÷ 1 g/mL as measured = 449.2 mL.
+      Adjusted labeled size: 449.2 mL. 450 mL × 0.9982 g/mL by law ÷ 1 g/mL as measured = 449.2 mL.
         Labeled size: 450 mL. Entered in Bottle.
         Water by law: 0.9982 g/mL. Water at that temperature (Tanaka and others, Metrologia 38, 2001).
         Water, measured: 1 g/mL. Water at that temperature (Tanaka and others, Metrologia 38, 2001).
-      Tolerance, measured: 13.5 mL. 13.5 mL × 0.9982 g/mL by law ÷ 1 g/mL as measured = 13.5 mL.
-        Tolerance: 13.5 mL. The tolerable negative error for this size (76/211/EEC, Annex I, 2.4).
+      Adjusted allowed variation: 13.5 mL. 13.5 mL × 0.9982 g/mL by law ÷ 1 g/mL as measured = 13.5 mL.
+        Allowed variation: 13.5 mL. The tolerable negative error for this size (76/211/EEC, Annex I, 2.4).
         Water by law: 0.9982 g/mL. Water at that temperature (Tanaka and others, Metrologia 38, 2001).
         Water, measured: 1 g/mL. Water at that temperature (Tanaka and others, Metrologia 38, 2001).
     Added for spread: 14.5 mL. 2.0537 × 7.1 mL spread = 14.5 mL.
@@ -230,7 +231,7 @@ fn back_from_a_price_point() {
     // 9 / 1.08 * (1 - 0.4 - 0.1 - 0.029 * 1.08) = 3.90567, less 0.10.
     assert_eq!(
         text(&book, at(OfPrice::MayCost)).lines().take(4).collect::<Vec<_>>().join("\n"),
-        "Highest drink cost: $3.806. Before transaction fee $3.906 − Fee per transaction $0.10 = $3.806.
+        "Drink cost limit: $3.806. Before transaction fee $3.906 − Fee per transaction $0.10 = $3.806.
   Before transaction fee: $3.906. $8.333 before tax × 46.9% for costs = $3.906.
     Price before tax: $8.333. See its own math.
     Share for costs: 46.9%. The whole 100% − Target margin 40% − Commission share 10% − Taxed card fee 3.1% = 46.9%."
@@ -238,9 +239,9 @@ fn back_from_a_price_point() {
     // 3.80567 * 0.96 - 0.50 - 0.65986 - 0.10 - 0.25 = 2.14358.
     assert_eq!(
         text(&book, at(OfPrice::IngredientsMayCost)),
-        "Highest ingredient cost: $2.144. Highest before waste $3.653 − Packaging $0.50 − Labor $0.66 − Processing fee $0.10 − Overhead $0.25 = $2.144.
-  Highest before waste: $3.653. $3.806 per drink sold × 96% sold = $3.653 per drink made.
-    Highest drink cost: $3.806. See its own math.
+        "Ingredient cost limit: $2.144. Limit before waste $3.653 − Packaging $0.50 − Labor $0.66 − Processing fee $0.10 − Overhead $0.25 = $2.144.
+  Limit before waste: $3.653. $3.806 per drink sold × 96% sold = $3.653 per drink made.
+    Drink cost limit: $3.806. See its own math.
     Sold share: 96%. The whole 100% − Waste share 4% = 96%.
       The whole: 100%. All of the amount.
       Waste share: 4%. Entered in Book.
@@ -254,6 +255,6 @@ fn back_from_a_price_point() {
     let asked = large(OfOffer::At(AtPrice::Asked, OfPrice::MayCost));
     assert_eq!(
         first(&book, asked),
-        "Highest drink cost: $3.372. Before transaction fee $3.472 − Fee per transaction $0.10 = $3.372."
+        "Drink cost limit: $3.372. Before transaction fee $3.472 − Fee per transaction $0.10 = $3.372."
     );
 }

@@ -124,7 +124,7 @@ fn the_plan_that_earns_most() {
     assert_eq!(best(&[BOTTLE, JAR]), "Bottle + Jar earns the most: $90.00 per week. You sell these sizes today.");
     assert_eq!(
         best(&[JAR]),
-        "Bottle + Jar earns the most: $90.00 per week. Today's sizes earn \u{2212}$3.00 with every drink in each size."
+        "Bottle + Jar earns the most: $90.00 per week. Today’s sizes earn \u{2212}$3.00 with every drink in each size."
     );
     assert_eq!(best(&[]), "Bottle + Jar earns the most: $90.00 per week.");
     assert_eq!(said(|plans| plans.best(&[], &[])), "");

@@ -99,15 +99,15 @@ fn what_buying_another_pack_would_move() {
     let book = book_of_one_drink(settings(), "1", Some("4"));
     let name = book.name(Key::Offer(offer_id(1, 1)));
     let said = |moves: &[OfferChange]| words::would_move(moves, &book);
-    assert_eq!(said(&[]), "No drinks would be affected.");
-    assert_eq!(said(&[moved(1, ON, ON, 66)]), "1 drink would be affected. None would drop below target.");
+    assert_eq!(said(&[]), "No sizes would be affected.");
+    assert_eq!(said(&[moved(1, ON, ON, 66)]), "1 size would be affected. None would drop below target.");
     assert_eq!(
         said(&[moved(1, ON, UNDER, 60), moved(1, ON, ON, 66)]),
-        format!("2 drinks would be affected. Would drop below target: {name}.")
+        format!("2 sizes would be affected. Would drop below target: {name}.")
     );
     assert_eq!(
         said(&[moved(1, UNDER, ON, 70)]),
-        format!("1 drink would be affected. None would drop below target. Would be back on target: {name}.")
+        format!("1 size would be affected. None would drop below target. Would be back on target: {name}.")
     );
 }
 

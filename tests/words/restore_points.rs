@@ -33,7 +33,7 @@ fn a_point_says_what_it_was_made_before_and_what_it_holds() {
     assert_eq!(
         said,
         [
-            "Before that day's first change",
+            "Before that day’s first change",
             "Before an import",
             "Before changes from two tabs were joined",
             "Before a scenario became the menu",
@@ -58,7 +58,7 @@ fn a_point_that_was_not_made_is_told() {
     let full = |why| restore_points::not_made(why, &Fault::Full);
     assert_eq!(
         full(Why::FirstChange),
-        "No restore point was made before today's first change. This device is out of space. Your change is saved. Free up space. Your next change tries again."
+        "No restore point was made before today’s first change. This device is out of space. Your change is saved. Free up space. Your next change tries again."
     );
     let before = |why| full(why).split(". ").next().map(str::to_owned).unwrap_or_default();
     assert_eq!(
@@ -85,7 +85,7 @@ fn a_deleted_book_says_until_when_it_is_kept() {
     let nameless = Point { name: String::new(), ..point() };
     assert_eq!(restore_points::deleted_name(&nameless), "Damaged book");
     let said = |fault| restore_points::bring_back_error(&BringBackError::Stored(fault));
-    assert_eq!(said(Fault::Gone), "This book is gone.");
+    assert_eq!(said(Fault::Gone), "This book is gone. Open a saved file instead.");
     assert_eq!(said(Fault::Behind), "This book is back already. Open it under “Your books”.");
     assert_eq!(
         said(Fault::Full),

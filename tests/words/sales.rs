@@ -28,7 +28,7 @@ fn refusals() {
     };
     let week = |field, problem| at("week:2026-11-23", field, problem);
     assert_eq!(week(Field::Monday, Problem::NotAMonday), "Week: must begin on a Monday. Choose the Monday.");
-    assert_eq!(week(Field::Units, Problem::Negative), "Drinks sold: cannot be below zero.");
+    assert_eq!(week(Field::Units, Problem::Negative), "Drinks sold: cannot be below zero. Leave out the minus sign.");
     assert_eq!(week(Field::Units, Problem::Twice), "Drinks sold: the same thing is listed twice. Keep one.");
     assert_eq!(
         week(Field::Contribution, Problem::TooLarge),
@@ -187,12 +187,12 @@ fn what_is_no_list() {
 fn rows_left_out() {
     let said = |text: &str, why| words::bad_row(&BadRow { line: 3, text: text.into(), why }, &bar());
     let why = |why| said("x | 2", why).strip_prefix("Line 3: “x | 2”. ").unwrap().to_string();
-    assert_eq!(why(Why::TooShort), "This row is missing columns.");
-    assert_eq!(why(Why::UnknownItem("Tea".into())), "No drink on the menu is called “Tea”.");
-    assert_eq!(why(Why::UnknownItem(String::new())), "This row names no drink.");
+    assert_eq!(why(Why::TooShort), "This row is missing columns. Fill in the row, or delete the row.");
+    assert_eq!(why(Why::UnknownItem("Tea".into())), "No drink on the menu is called “Tea”. Use the name on your menu.");
+    assert_eq!(why(Why::UnknownItem(String::new())), "This row names no drink. Type the name on your menu.");
     let size = |size: &str| Why::UnknownSize { drink: "Tea".into(), size: size.into() };
-    assert_eq!(why(size("Bucket")), "Tea is not sold in “Bucket”.");
-    assert_eq!(why(size("")), "This row does not say which size of Tea.");
+    assert_eq!(why(size("Bucket")), "Tea is not sold in “Bucket”. Use a size on your menu.");
+    assert_eq!(why(size("")), "This row does not say which size of Tea. Type a size on your menu.");
     assert_eq!(
         why(Why::SeveralItems("Tea, Cup".into())),
         "Two or more sizes are called “Tea, Cup”. Rename one of them."
@@ -206,12 +206,15 @@ fn rows_left_out() {
         "“two” is not a number. Type digits, such as 12."
     );
     assert_eq!(why(Why::Day("31.11.2026".into())), "“31.11.2026” is not a date. Use dates such as 2026-11-23.");
-    assert_eq!(why(Why::Day(String::new())), "This row has no date.");
+    assert_eq!(why(Why::Day(String::new())), "This row has no date. Use dates such as 2026-11-23.");
     assert_eq!(why(Why::DayOpen("03/04/2026".into())), "“03/04/2026” could be two dates. Choose the date order above.");
     assert_eq!(why(Why::Unknown(Unknown::NoPrice)), "This size has no price yet. Set a menu price first.");
-    assert_eq!(why(Why::TooLarge), "The week's total has more than nine digits. Check for an extra digit.");
+    assert_eq!(why(Why::TooLarge), "The week’s total has more than nine digits. Check for an extra digit.");
     let long = said(&"é".repeat(61), Why::TooShort);
-    assert_eq!(long, format!("Line 3: “{}…”. This row is missing columns.", "é".repeat(60)));
+    assert_eq!(
+        long,
+        format!("Line 3: “{}…”. This row is missing columns. Fill in the row, or delete the row.", "é".repeat(60))
+    );
 }
 
 #[test]

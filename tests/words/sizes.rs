@@ -146,7 +146,7 @@ fn what_cannot_be_tried() {
     let book = menu(None);
     let said = |error| plain(words::what_if_error(&error, &book, &speaker(System::Metric)));
     let price = Refusal::Field { key: Key::Offer(offer_id(1, 1)), field: Field::Price, problem: Problem::NotPositive };
-    assert_eq!(said(WhatIfError::Refused(price)), "Menu price: must be more than zero.");
+    assert_eq!(said(WhatIfError::Refused(price)), "Menu price: must be more than zero. Type a number such as 12.");
     let over = WhatIfError::OverTheRim(millilitres("270"));
     assert_eq!(said(over), "Brimful capacity is 270 mL. Type a smaller fill.");
     assert_eq!(said(WhatIfError::NothingPoured), "The fill is zero. Type more than zero, such as 12.");

@@ -125,7 +125,7 @@ fn the_field_that_was_changed_since_and_what_stands_there() {
     );
     assert_eq!(
         said!(carrots, Ingredient, |it| it.density = Some(density("1.1")), it.density = Some(density("1.05"))),
-        format!("Carrots, Density in drinks: now 1.05 g/mL, {since}")
+        format!("Carrots, Weight per cup: now 8.76 oz per cup, {since}")
     );
     assert_eq!(
         said!(carrots, Ingredient, |it| it.sold_as = "carrots".into(), it.sold_as = "carrot".into()),
@@ -151,7 +151,7 @@ fn the_field_that_was_changed_since_and_what_stands_there() {
             |it| it.packs[0].day = Some(day("2026-11-02")),
             it.packs[0].day = Some(day("2026-11-09"))
         ),
-        format!("Carrots, Price date: now Nov 9, 2026, {since}")
+        format!("Carrots, Quote date: now Nov 9, 2026, {since}")
     );
     assert_eq!(
         said!(Key::Settings, Settings, |it| it.tax.rate = share("0.05"), it.tax.rate = share("0.065")),
@@ -194,7 +194,7 @@ fn the_field_that_was_changed_since_and_what_stands_there() {
             |it| it.lines[0].amount = amount("4 fl oz"),
             it.lines[0].amount = amount("4.5 fl oz")
         ),
-        format!("Green, Amount needed: now 4.5 fl oz, {since}")
+        format!("Green, Recipe amount: now 4.5 fl oz, {since}")
     );
 }
 
@@ -322,10 +322,7 @@ fn what_a_step_was_done_to() {
 #[test]
 fn when_a_step_was_done() {
     let today = day("2026-11-26");
-    // A narrow space stands before AM, as in Intl.
-    let said = |on: &str, hour, minute| {
-        words::moment(Date::from_text(on).unwrap(), hour, minute, today).replace('\u{202f}', " ")
-    };
+    let said = |on: &str, hour, minute| words::moment(Date::from_text(on).unwrap(), hour, minute, today);
     assert_eq!(said("2026-11-26", 10, 42), "10:42 AM");
     assert_eq!(said("2026-11-26", 0, 5), "12:05 AM");
     assert_eq!(said("2026-11-25", 17, 5), "Yesterday 5:05 PM");

@@ -149,7 +149,7 @@ fn why_there_is_no_answer() {
         "None of these drinks is sold in Small. Choose a size you sell."
     );
     let earnings = |why| seen(said::no_earnings(&why, drink_id(1), container_id(2), &bar()));
-    assert_eq!(earnings(NoEarnings::NoPrice), "Mango Lane in Small: No price yet. Set one on the drink's page.");
+    assert_eq!(earnings(NoEarnings::NoPrice), "Mango Lane in Small: No price yet. Set one on the drink’s page.");
     let over = ScaleError::FixedLinesOverflow { drink: drink_id(1), over: millilitres("50") };
     assert_eq!(
         earnings(NoEarnings::Offer(OfferError::Scale(over))),
@@ -183,28 +183,28 @@ fn the_curve_says_where_it_crosses() {
     let crossing = |price| seen(said::crossing(&at(price).1, &speaker(System::Metric)));
     assert_eq!(
         crossing("4"),
-        "The new size matches today's $228.00 at 126.7% of customers. Above that, it earns more."
+        "The new size matches today’s $228.00 at 126.7% of customers. Above that, it earns more."
     );
-    assert_eq!(crossing("1"), "The new size makes no profit, so more sales do not help. Today's profit is $228.00.");
+    assert_eq!(crossing("1"), "The new size makes no profit, so more sales do not help. Today’s profit is $228.00.");
     let lost = Together { now: Earnings { price: money("1"), contribution: money("-5") }, ..at("4").1 };
     let lost = Together { answer: Err(Losing::Now), ..lost };
     assert_eq!(
         said::crossing(&lost, &speaker(System::Metric)),
-        "Today's profit is −$5.00. The new size earns more at every point shown."
+        "Today’s profit is −$5.00. The new size earns more at every point shown."
     );
     let kept = |kept: &str, sales| seen(said::with_kept(&at("4").1, share(kept), sales, &speaker(System::Metric)));
     assert_eq!(
         kept("0.9", ENTERED),
-        "At 90% of today's customers, you earn $162.00 per week. That is $66.00 less than today's $228.00."
+        "At 90% of today’s customers, you earn $162.00 per week. That is $66.00 less than today’s $228.00."
     );
     assert_eq!(
         kept("1.5", Sales::NotEntered),
-        "At 150% of today's customers, 100 of each drink earn $270.00. That is $42.00 more than today's $228.00."
+        "At 150% of today’s customers, 100 of each drink earn $270.00. That is $42.00 more than today’s $228.00."
     );
     let same = Together { then: at("4").1.now, ..at("4").1 };
     assert_eq!(
         seen(said::with_kept(&same, Share::WHOLE, ENTERED, &speaker(System::Metric))),
-        "At 100% of today's customers, you earn $228.00 per week. That is the same as today."
+        "At 100% of today’s customers, you earn $228.00 per week. That is the same as today."
     );
 }
 
@@ -232,12 +232,12 @@ fn what_it_costs_once_and_when_it_is_back() {
         back("1", "210", ENTERED),
         expected(
             "no payback",
-            "At 100% of today's customers, the new size earns no more than today. So $210.00 is not paid back."
+            "At 100% of today’s customers, the new size earns no more than today. So $210.00 is not paid back."
         )
     );
     assert_eq!(
         back("1", "0", ENTERED),
-        expected("no payback", "At 100% of today's customers, the new size earns no more than today.")
+        expected("no payback", "At 100% of today’s customers, the new size earns no more than today.")
     );
     let order = |packs: &str, cost: Option<&str>, in_use| {
         let order = FirstOrder { packaging: packaging_id(1), packs: exact(packs), cost: cost.map(money), in_use };

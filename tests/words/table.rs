@@ -69,6 +69,16 @@ const SAY_INSTEAD: &[(&str, &str)] = &[
     ("guests", "customers"),
     ("so many", "a number"),
     ("altogether", "total"),
+    ("tolerance", "allowed variation"),
+    ("kind of ingredient", "ingredient type"),
+    ("drinks affected", "sizes affected"),
+    ("drinks would be affected", "sizes would be affected"),
+    ("highest drink cost", "drink cost limit"),
+    ("highest ingredient cost", "ingredient cost limit"),
+    ("base diameter", "inside base width"),
+    ("rim diameter", "inside rim width"),
+    ("plus per transaction", "fee per transaction"),
+    ("usual day", "typical day"),
     ("labour", "labor"),
     ("litre", "liter"),
     ("litres", "liters"),
@@ -203,6 +213,13 @@ fn words_that_have_plainer_ones_stand_in_no_text() {
         }
     }
     assert!(found.is_empty(), "{}", found.join("\n"));
+}
+
+#[test]
+fn apostrophes_have_one_form() {
+    for text in texts("en-US") {
+        assert!(!text.contains('\''), "not ' but ’: {text}");
+    }
 }
 
 #[test]

@@ -55,7 +55,7 @@ fn hangs(book: &Book) -> Exposure {
 fn how_many_sizes_prices_moved() {
     let said = |book: &Book, on: &str| words::watch::since(&followed(book, on), day(on));
     // 3.00 leaves 72% of a cost of 0.85, and 63% of one of 1.10.
-    let one = "1 price changed since Nov 2, 2026. 2 drinks affected, 1 dropped below target.";
+    let one = "1 price changed since Nov 2, 2026. 2 sizes affected, 1 dropped below target.";
     assert_eq!(said(&bar(None), "2026-11-02"), one);
     let none = "No price has changed since Nov 16, 2026.";
     assert_eq!(said(&bar(None), "2026-11-16"), none);
@@ -68,13 +68,13 @@ fn how_many_sizes_prices_moved() {
     };
     cheaper.apply(&price("1.20", "2026-11-20")).unwrap();
     let back =
-        "1 price changed since Nov 16, 2026. 2 drinks affected, none dropped below target. 1 drink is back on target.";
+        "1 price changed since Nov 16, 2026. 2 sizes affected, none dropped below target. 1 size is back on target.";
     assert_eq!(said(&cheaper, "2026-11-16"), back);
     cheaper.apply(&Edit::Remove(brimwright::book::Key::Offer(offer_id(1, 1)))).unwrap();
-    let one = "1 price changed since Nov 16, 2026. 1 drink affected, none dropped below target.";
+    let one = "1 price changed since Nov 16, 2026. 1 size affected, none dropped below target.";
     assert_eq!(said(&cheaper, "2026-11-16"), one);
     cheaper.apply(&Edit::Remove(brimwright::book::Key::Offer(offer_id(2, 1)))).unwrap();
-    assert_eq!(said(&cheaper, "2026-11-16"), "1 price changed since Nov 16, 2026. No drinks affected.");
+    assert_eq!(said(&cheaper, "2026-11-16"), "1 price changed since Nov 16, 2026. No sizes affected.");
 }
 
 #[test]
@@ -83,12 +83,12 @@ fn how_many_sizes_prices_would_move() {
     let goods = [Goods::Ingredient(ingredient_id(1)), Goods::Ingredient(ingredient_id(2))];
     let said =
         |goods: &[Goods], by| words::watch::what_if(&what_if(&book, &Ledger::of(&book), goods, share(by)).unwrap());
-    assert_eq!(said(&goods, "0.2"), "2 drinks would be affected, none would drop below target.");
+    assert_eq!(said(&goods, "0.2"), "2 sizes would be affected, none would drop below target.");
     assert_eq!(
         said(&goods, "-0.2"),
-        "2 drinks would be affected, none would drop below target. 1 drink would be back on target."
+        "2 sizes would be affected, none would drop below target. 1 size would be back on target."
     );
-    assert_eq!(said(&goods[1..], "0.2"), "No drinks would be affected.");
+    assert_eq!(said(&goods[1..], "0.2"), "No sizes would be affected.");
 }
 
 #[test]
@@ -208,7 +208,7 @@ fn what_changed_today_and_what_it_costs_a_week() {
     assert_eq!(said(Some(cost("6", 2, 0))), "Costs $6.00 more per week.");
     assert_eq!(said(Some(cost("-6.004", 1, 0))), "Saves $6.00 per week.");
     assert_eq!(said(Some(cost("0.004", 1, 0))), "Costs the same per week.");
-    assert_eq!(said(Some(cost("0", 0, 0))), "No drinks affected.");
+    assert_eq!(said(Some(cost("0", 0, 0))), "No sizes affected.");
     assert_eq!(said(Some(cost("0", 0, 3))), "Needs: drinks sold per week.");
     assert_eq!(said(Some(cost("6", 2, 1))), "Costs $6.00 more per week. 1 size has no weekly sales yet.");
     assert_eq!(said(Some(cost("6", 2, 3))), "Costs $6.00 more per week. 3 sizes have no weekly sales yet.");
@@ -242,9 +242,9 @@ fn how_many_sizes_a_step_moved() {
     let (holds, falls) =
         (moved(OfferStatus::OnTarget, OfferStatus::OnTarget), moved(OfferStatus::OnTarget, OfferStatus::UnderTarget));
     let said = |moves: &[OfferChange]| words::watch::step_moved("Price of Kale", moves);
-    assert_eq!(said(&[]), "Price of Kale: no drinks affected.");
-    assert_eq!(said(&[holds]), "Price of Kale: 1 drink affected, none dropped below target.");
-    assert_eq!(said(&[holds, holds]), "Price of Kale: 2 drinks affected, none dropped below target.");
-    assert_eq!(said(&[falls]), "Price of Kale: 1 drink affected, 1 dropped below target.");
-    assert_eq!(said(&[falls, falls, holds]), "Price of Kale: 3 drinks affected, 2 dropped below target.");
+    assert_eq!(said(&[]), "Price of Kale: no sizes affected.");
+    assert_eq!(said(&[holds]), "Price of Kale: 1 size affected, none dropped below target.");
+    assert_eq!(said(&[holds, holds]), "Price of Kale: 2 sizes affected, none dropped below target.");
+    assert_eq!(said(&[falls]), "Price of Kale: 1 size affected, 1 dropped below target.");
+    assert_eq!(said(&[falls, falls, holds]), "Price of Kale: 3 sizes affected, 2 dropped below target.");
 }

@@ -1,11 +1,30 @@
-# Words that many screens share. A button is a verb and its object.
+# Words that many screens share, and the first one does not need.
 
-cancel = Cancel
-try-again = Try again
-undo = Undo
-redo = Redo
-close = Close
 name = Name
 cost = Cost
 margin = Margin
 done = Done
+none = none
+none-yet = none yet
+price = Price
+size = Size
+fill = Fill
+packaging = Packaging
+sales-tax = Sales tax
+recipe-cards = Recipe cards
+target-margin = Target margin
+suggested-price = Suggested price
+full-cost = Full cost
+profit-per-drink = Profit per drink
+profit-per-week = Profit per week
+drinks-sold-per-week = Drinks sold per week
+fee-per-transaction = Fee per transaction
+today = Today
+choose = Choose
+show-the-math = Show the math
+yesterday-at = Yesterday { $time }
+book-holds-drinks = { $drinks ->
+    [one] 1 drink
+   *[other] { $drinks } drinks
+}
+book-last-changed = Last change: { $when }

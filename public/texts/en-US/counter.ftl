@@ -12,13 +12,11 @@ all-cards = All cards
 
 no-cards-yet = No cards yet
 no-cards-about = Each drink size gets its own recipe card. Add sizes to your drinks in Drinks.
-find-drink = Find a drink
 no-matches = No matches.
 print-cards = Print cards
 
 ## A recipe card
 
-recipe-cards = Recipe cards
 sizes = Sizes
 drinks-at-once = Drinks at once
 how-many-drinks = How many
@@ -27,7 +25,6 @@ for-drinks = { $drinks ->
    *[other] For { $drinks } drinks
 }
 whole-number-of-drinks = Type a whole number from 1 to { $most }, such as 12.
-none = none
 volume-each = { $volume } each
 by-the-piece = { $prep }, by the piece ({ $piece })
 fill-to-the-line = { $prep }, fill to the line
@@ -53,6 +50,7 @@ next = Next
 untreated-packaged-ahead = Untreated juice: each package must carry the warning label (United States).
 untreated-by-the-glass = Untreated juice by the glass: ask your local inspector what to tell customers.
 untreated-either = Untreated juice: if packaged ahead, each package must carry the warning label (United States).
+untreated-european = Untreated juice: keep cold and follow the food-safety plan. Ask your manager what to tell customers.
 raw-produce-not-checked = Raw fruit or vegetables: not checked yet. Treat this drink as untreated juice. Tell your manager.
 low-acid = Low-acid juice: refrigerate at all times. If kept warm, this juice can cause botulism.
 acidity-not-checked = Acidity not checked: refrigerate at all times. Low-acid juice kept warm can cause botulism.
@@ -70,12 +68,13 @@ batch-totals = { $sizes ->
    *[other] { $sizes } drink sizes: { $planned } to make, { $made } filled.
 }
 make-a-batch = Make a batch
-usual-day-about = A usual day is your weekly sales divided by 7, rounded up. You can change every number.
+usual-day-about = A typical day is your weekly sales divided by 7, rounded up. You can change every number.
 batch-day = Batch day
 choose-a-day = Choose a day on the calendar.
 copy-batch = Copy batch of { $day }
-plan-usual-day = Plan usual day
+plan-usual-day = Plan typical day
 start-empty-batch = Start empty batch
+start-batch-of = Start batch of { $day }
 open-that-batch = Open that batch
 
 ## The plan of a batch
@@ -87,6 +86,7 @@ no-drinks-planned = No drinks are planned yet. Add what you make.
 add-to-batch = Add to batch
 choose-drink-and-size = Choose a drink
 number-of = Number of { $drink }
+change-number-of = Change number of { $drink }
 one-fewer = One fewer { $drink }
 one-more = One more { $drink }
 card = Card
@@ -106,7 +106,6 @@ not-in-plan = Not in this plan yet: “{ $text }” as { $field }. Fix the numbe
 print-sheet = Print sheet
 amounts-needed = Amounts needed
 amounts-needed-about = Amounts round up to your scale and measuring cup marks, so you never run short. Set both in Book. Press or pour loss is included.
-packaging = Packaging
 prep-of = { $ingredient }, { $prep }
 start-with = Start with
 trimmed = Trimmed
@@ -155,8 +154,8 @@ drink-trouble = { $drink }: { $problem }
 ## On hand
 
 stock-count = Stock count
-stock-count-about = Count what you have, as purchased. Items for today's batch come first. Leave blank if unsure.
-search-stock = Search stock
+stock-count-about = Count what you have, as purchased. Items for today’s batch come first. Leave blank if unsure.
+search-stock = Find an item
 nothing-to-count = You have no ingredients yet. Add them in Buying first.
 more-not-shown = { $more ->
     [one] 1 more is not shown. Search to find it.
@@ -172,9 +171,9 @@ counted-on = Counted on { $day }.
 enough = Enough on hand: { $amount } to spare.
 short = Short by { $amount }.
 units-do-not-convert = The count and the recipe use different units.
-today-needs-this = Today's batch needs this. Count your stock.
-today-enough = Today's batch has enough, with { $amount } to spare.
-today-short = Today's batch is short by { $amount }.
+today-needs-this = Today’s batch needs this. Count your stock.
+today-enough = Today’s batch has enough, with { $amount } to spare.
+today-short = Today’s batch is short by { $amount }.
 drinks-from-stock = Drinks from stock
 drinks-from-stock-about = Each number is for that drink alone. Check several drinks to see the best plan for all of them.
 count-to-see-drinks = Count an ingredient above to see how many drinks you can make.
@@ -209,7 +208,7 @@ type-sentence = Type “{ $sentence }” to unlock this device. The lock is no r
 other-sentence = That is a different sentence. Type “{ $sentence }”, word for word.
 wrong-pin = That is not the PIN of this device. Try again as often as you like.
 choose-digits = Choose { $fewest } to { $most } digits, such as 4207.
-pin-empty = You have not typed a PIN yet.
+pin-empty = No PIN typed yet.
 pin-not-digits = A PIN has digits only, from 0 to 9.
 pin-too-short = { $digits ->
     [one] 1 digit is too few.
@@ -225,6 +224,7 @@ screen-may-go-dark = This browser cannot keep the screen on. In your device sett
 ## Sheets to print
 
 paper = Paper
+letter-paper = Letter
 print = Print
 print-preview = Print preview
 printed-on = Printed { $day }
@@ -246,8 +246,6 @@ unit-price = Unit price
 cost-and-margin = Cost and margin
 no-drinks-to-print = You have no drinks yet. Add drinks in Drinks to print their prices.
 drink = Drink
-size = Size
-price = Price
 target = Target
 no-size-yet = – no size yet
 owner-copy = Owner copy: shows what drinks cost. Not for customers.

@@ -16,7 +16,7 @@ price-limit-about = What fits when a price is set.
 sales-about = Drinks sold per week, by size.
 local-prices-about = What others charge, and where you stand.
 trials-about = Did a change work?
-scenarios-about = Another menu beside today's.
+scenarios-about = Another menu beside today’s.
 
 ## What several questions ask
 
@@ -53,20 +53,17 @@ assumed-sales = Assumed weekly sales
 assumed-sales-for = No weekly sales for: { $drinks }.
 assumed-sales-zero = These drinks count as 0 until you type a number here or on the drink.
 size-mix = Size mix
-size-mix-about = Your guess of each size's share of sales. Leave blank to keep today's shares.
+size-mix-about = Your guess of each size’s share of sales. Leave blank to keep today’s shares.
 size-share = { $size }, % (today { $share })
 shares-not-whole = The shares add up to { $sum }, not 100%. Each plan scales its own shares to 100%.
 
 plans-by-profit = Plans by profit
 best-plan = { $plan } earns the most: { $profit } per week.
 best-plan-today = You sell these sizes today.
-best-plan-beside = Today's sizes earn { $profit } with every drink in each size.
+best-plan-beside = Today’s sizes earn { $profit } with every drink in each size.
 plan-bars-explained = Bars show profit per week. Each drink is sold in each size, at your price or the suggested price.
 same-number-of-drinks = Each plan counts as many drinks as you sell today. If some customers would leave, lower “Customers who stay” below.
 plan = Plan
-profit-per-week = Profit per week
-drinks-per-week = Drinks sold per week
-recipe-cards = Recipe cards
 container-types = Container types
 lid-types = Lid types
 opening-stock = Opening stock
@@ -78,7 +75,7 @@ show-all-plans = { $plans ->
 best-of-one-size = best of one size
 best-of-two-sizes = best of two sizes
 best-of-three-sizes = best of three sizes
-todays-sizes = today's sizes
+todays-sizes = today’s sizes
 your-plan = your plan
 count-of-sizes = { $sizes ->
     [1] One size
@@ -105,7 +102,7 @@ scenario-name = { $sizes }: { $plan }
 two-plans-explained = A size pays for itself once its extra sales make up for what other sizes lose. Payback is extra opening stock divided by extra profit per week.
 own-plan = Your own plan
 own-plan-about = Pick any sizes. Your plan joins the list as the second plan.
-own-plan-sizes = Your plan's sizes
+own-plan-sizes = Your plan’s sizes
 
 plan-earns-more = { $plan } earns { $profit } more per week than { $other }.
 plan-earns-less = { $plan } earns { $profit } less per week than { $other }.
@@ -161,7 +158,7 @@ stock-math-unused = { $packs ->
    *[other] { $name }: { $packs } packs ({ $pieces } pieces) for { $cost }. No sales use any yet.
 }
 
-## A scenario beside today's menu
+## A scenario beside today’s menu
 
 scenario-earns-more = { $profit } more per week than today.
 scenario-earns-less = { $profit } less per week than today.
@@ -195,7 +192,6 @@ switch-explained = The new size replaces the old one, with the prices and sales 
 new-prices = New prices
 new-prices-about = Try other prices. Nothing is saved until you switch.
 new-price-of = New price for { $drink }
-none-yet = none yet
 price-now = Now { $price }.
 price-typed-here = Typed here.
 price-on-menu = Your price in this size.
@@ -230,30 +226,28 @@ losing-now = Each one you do not sell saves money. Fix the price or cost of this
 losing-then = No number of sales earns what you earn now. Raise the new price or cut the cost.
 losing-both = No number of sales earns a profit. Fix price or cost in both sizes, or take the drink off the menu.
 drink-in-size = { $drink } in { $size }: { $reason }
-no-price-to-switch = No price yet. Set one on the drink's page.
+no-price-to-switch = No price yet. Set one on the drink’s page.
 or-type-a-price = Or type a price here.
 by-drink = By drink
 profit-now = Profit now
 new-size-profit = New size profit
 must-sell = Must sell
 sell-for = { $then } for { $now }
-none = none
 
 if-sales-change = If sales change
-if-sales-change-about = Your guess for the new size, as a percent of today's customers.
+if-sales-change-about = Your guess for the new size, as a percent of today’s customers.
 customers-who-stay = Customers who stay
 customers-who-stay-whole = 100% means as many as today.
 stay-below-zero = “Customers who stay” cannot be below zero. Type 90 for 90%.
-stay-earns-per-week = At { $share } of today's customers, you earn { $profit } per week.
-stay-earns-per-hundred = At { $share } of today's customers, 100 of each drink earn { $profit }.
-stay-more = That is { $profit } more than today's { $today }.
-stay-less = That is { $profit } less than today's { $today }.
+stay-earns-per-week = At { $share } of today’s customers, you earn { $profit } per week.
+stay-earns-per-hundred = At { $share } of today’s customers, 100 of each drink earn { $profit }.
+stay-more = That is { $profit } more than today’s { $today }.
+stay-less = That is { $profit } less than today’s { $today }.
 stay-same = That is the same as today.
-curve-crosses = The new size matches today's { $today } at { $share } of customers. Above that, it earns more.
-curve-all-above = Today's profit is { $today }. The new size earns more at every point shown.
-curve-no-profit = The new size makes no profit, so more sales do not help. Today's profit is { $today }.
+curve-crosses = The new size matches today’s { $today } at { $share } of customers. Above that, it earns more.
+curve-all-above = Today’s profit is { $today }. The new size earns more at every point shown.
+curve-no-profit = The new size makes no profit, so more sales do not help. Today’s profit is { $today }.
 profit-per-hundred = Profit per 100 of each drink
-today = Today
 profit-by-customers = Profit by customers who stay
 share-stays = { $share } stay
 sold = Sold
@@ -280,7 +274,7 @@ payback-unknown-about = You earn { $gain } more on 100 of each drink. Enter week
 payback-at-once = right away
 payback-at-once-about = No one-time cost, and you earn more.
 payback-never = no payback
-payback-never-about = At { $share } of today's customers, the new size earns no more than today.
+payback-never-about = At { $share } of today’s customers, the new size earns no more than today.
 payback-never-cost = So { $cost } is not paid back.
 
 ## A price limit
@@ -305,13 +299,13 @@ sizes-do-not-fit = { $over ->
 by-size = By size
 what-to-change = What to change
 no-figures-for-sizes = These sizes need details. See what is missing below.
-cost-limit = Cost limit
-ingredient-limit = Ingredient limit
+cost-limit = Drink cost limit
+ingredient-limit = Ingredient cost limit
 limit-per-unit = Limit per { $unit }
 ingredients-now = Ingredients now
 largest-fill = Largest fill
 at-this-price = At this price
-limits-explained = Limit per { $unit } is the ingredient limit divided by the fill. Largest fill is the most this price pays for.
+limits-explained = Limit per { $unit } is the ingredient cost limit divided by the fill. Largest fill is the most this price pays for.
 whole-fill = { $fill } (full)
 nothing-fits = nothing fits
 not-sold-yet = (not sold yet)
@@ -334,7 +328,6 @@ all-types = All types
 drink-type = Drink type
 place = Place
 recent-places = Recent places
-size = Size
 their-price = Their price
 date-seen = Date seen
 add-price = Add price
@@ -399,4 +392,3 @@ your-position = Your position
 none-of-yours-priced = None of your sizes of this type has a price yet.
 your-sizes = Your sizes
 size-in-unit = Size, { $unit }
-price = Price

@@ -19,19 +19,20 @@ compare-sizes = Compare sizes
 
 making = Making this drink
 making-about = Labor is paid at the wage in Book. Leave blank what you do not use.
-none = none
 blank-uses = Leave blank to use { $share } from Book.
 press-or-pour-loss = Press or pour loss
 air = Air from blending
 air-about = Measure the volume before and after you blend. Enter the gain.
 labor-per-drink = Labor per drink
 labor-per-liter = Labor per liter
+labor-per-gallon = Labor per gallon
+minutes-and-seconds = min:sec
+time-example = such as { $time }
 labor-per-batch = Labor per batch
 drinks-per-batch = Drinks per batch
 processing-fee = Processing fee
 processing-fee-about = Per drink, for HPP or pasteurizing.
 waste = Waste
-target-margin = Target margin
 
 ## A recipe
 
@@ -59,7 +60,7 @@ scaling-of = { $name } in other sizes
 scaling-of-new = New ingredient in other sizes
 piece-size = Piece size
 piece-size-of = Piece size of { $name }
-ice-packing = Ice packing
+ice-packing = Solid ice per scoop
 ice-packing-of = Solid ice per scoop of { $name }
 ice-packing-about = Loose cubes leave air gaps. About 54 to 67% of a scoop is solid (Baker and Kudrolli 2010, plastic cubes). Use this as a guide only.
 
@@ -100,14 +101,9 @@ glass = Container drawn to scale, with its fill line
 back-to-drink = Drink
 recipe-card = Recipe card
 label-and-fill = Label and fill
-show-the-math = Show the math
 remove-size = Remove size
-price = Price
 menu-price = Menu price
-no-price = none yet
-drinks-sold-per-week = Drinks sold per week
 not-known = not known
-profit-per-drink = Profit per drink
 customer-pays = Customer pays
 suggested = Suggested price: { $price }, for a { $margin } margin. The exact target price, { $exact }, is rounded up to your price endings.
 set-price = Set price to { $price }
@@ -123,18 +119,17 @@ one-drink = One drink, { $container }
 
 ## Work back from a price
 
-work-back = Work back from a price
-work-back-about = Start from a price. See what the drink can cost. Your menu stays as is.
+work-back = Price limit
+work-back-about = Work back from a price. See what the drink can cost. Your menu stays as is.
 sell-for-no-more-than = Sell for no more than
-retailers-cut = Retailer's cut (%)
-retailers-cut-too-high = A retailer's cut is less than 100%. Type 30 for 30%.
+retailers-cut = Retailer’s cut (%)
+retailers-cut-too-high = A retailer’s cut is less than 100%. Type 30 for 30%.
 retailer-charges = A retailer who pays you { $price } would charge { $shelf }.
-highest-cost = Highest drink cost
-highest-ingredient-cost = Highest ingredient cost
-ingredients-per = Ingredients per { $unit }
+highest-cost = Drink cost limit
+highest-ingredient-cost = Ingredient cost limit
+ingredients-per = Limit per { $unit }
 largest-fill = Largest fill
 full-fill = { $fill } (full)
-no-fill = none
 
 ## Ways to the target
 
@@ -142,12 +137,10 @@ reach-target = Reach your target
 reach-target-about = Each line is one change on its own. The smallest comes first.
 not-enough-alone = not enough alone
 not-in-margin = not counted in this margin
-fill = Fill
 case-price-of = Case price of { $name }
 trim-yield-of = Trim yield of { $name }
 juice-yield-of = Juice yield of { $name }
 soaked-or-brewed-weight-of = Soaked or brewed weight of { $name }
-packaging = Packaging
 charge-instead = Charge { $price } instead of { $now }.
 fill-instead = Fill to { $fill } instead of { $now }.
 pay-instead = Buy { $name } at { $price } a case instead of { $now }.
@@ -235,5 +228,7 @@ needs-case-price = Needs: case price of { $name }. Enter pack size and case pric
 needs-juice-yield = Needs: juice yield of { $name }. Weigh what you press and the juice you get. Enter the share.
 needs-soaked-weight = Needs: soaked or brewed weight of { $name }. Enter the weight after as a share of the weight before.
 needs-density = Needs: density of { $name } in drinks. You weigh in one place and pour by volume in another. Enter grams per mL.
+needs-cup-weight = Needs: weight per cup of { $name } in drinks. You weigh in one place and pour by volume in another. Enter the weight of one cup.
+needs-juice-cup-weight = Needs: weight per cup of { $name } juice. You weigh in one place and pour by volume in another. Enter the weight of one cup.
 needs-juice-density = Needs: juice density of { $name }. You weigh in one place and pour by volume in another. Enter grams per mL.
 needs-piece-weight = Needs: weight per piece of { $name }. Weigh one as purchased.

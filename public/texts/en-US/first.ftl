@@ -36,7 +36,6 @@ changes = Changes
 
 all-drinks = All
 show-drinks = Show drinks
-find-drink = Find a drink
 no-drink-matches = No matches. Try another name, or show all drinks.
 add-drink = Add a drink
 price-sheet = Price sheet
@@ -62,11 +61,6 @@ data-stays-here = Your data stays on this device. No sign-up, no tracking.
 no-advice = Figures are only as right as what you enter. They are not legal, tax or food-safety advice.
 open-now = Open now
 damaged-book = Damaged book
-book-holds-drinks = { $drinks ->
-    [one] 1 drink
-   *[other] { $drinks } drinks
-}
-book-last-changed = Last change: { $when }
 new-book-name = My book
 sample-book-missing = The sample book did not load. Go online once, then try again.
 books-removed = Your browser removed your books. Open your last saved file, or start again.
@@ -121,12 +115,18 @@ parts-unreadable = { $parts ->
 nothing-deleted = Nothing was changed or deleted. Save the stored data, or show the readable parts.
 browser-trouble = Your browser had a problem. Try again, or save a copy.
 
-## When something was done
-
-yesterday-at = Yesterday { $time }
 
 ## What cannot be worked out with numbers
 
 numbers-too-large = These numbers are too large. Check for an extra digit.
 zero-not-allowed = Something here is zero and must not be. Check pack sizes, yields and fills.
 below-zero-not-allowed = Something here is below zero and must not be. Check for a minus sign.
+
+## Buttons and names that other screens have too
+
+cancel = Cancel
+try-again = Try again
+undo = Undo
+redo = Redo
+close = Close
+find-drink = Find a drink

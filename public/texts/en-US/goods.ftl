@@ -34,16 +34,21 @@ weight-and-volume-about = Needed when you buy by weight and use by volume, or th
 juice-density = Juice density
 juice-density-note = Most juices: { $low } to { $high }.
 drink-density = Density in drinks
+juice-cup-weight = Juice weight per cup
+juice-cup-weight-note = One cup of most juices weighs { $low } to { $high } oz. You can also type g/mL.
+drink-cup-weight = Weight per cup
+drink-cup-weight-note = As liquid or purée, not whole pieces. One cup of most fruit weighs { $low } to { $high } oz.
+# Of one US cup: “8.75 oz per cup”.
+weight-per-cup = { $weight } per cup
 drink-density-note = As liquid or purée, not whole pieces. Most fruit: { $low } to { $high }.
 piece-weight = Weight per piece
 piece-weight-note = As purchased, before trimming.
-none = none
 
 ## What a label says of an ingredient
 
 on-labels = On labels
 on-labels-about = Packages with raw juice, purée, fruit or vegetables need a warning. Frozen counts as raw.
-kind-of-ingredient = Kind of ingredient
+kind-of-ingredient = Ingredient type
 name-on-labels = Name on labels
 name-on-labels-example = apple
 name-on-labels-note = Use the common name. Pressed apple is listed as apple juice.
@@ -149,9 +154,9 @@ lowest-drink = Lowest: { $name }.
 change-price = Change the price from { $price } to { $suggested } to reach the target.
 no-price-reaches = No menu price alone reaches the target.
 another-way = Another way: { $way }
-drinks-affected = { $drinks ->
-    [one] 1 drink would be affected.
-   *[other] { $drinks } drinks would be affected.
+drinks-affected = { $sizes ->
+    [one] 1 size would be affected.
+   *[other] { $sizes } sizes would be affected.
 }
 none-would-drop = None would drop below target.
 would-drop = Would drop below target: { $names }.
@@ -252,6 +257,7 @@ days-since = Days since { $day }
 percent = Percent
 yields-drawn = Each point is one weighing. The scale may not start at zero.
 juice-density-needed = Type the juice by weight, or first type its density on the ingredient’s page.
+juice-cup-weight-needed = Type the juice by weight, or first type its weight per cup on the ingredient’s page.
 juice-is-no-piece = Type juice by weight or volume, such as 5 lb or 2 L.
 average-of = { $average } from { $weighings ->
     [one] 1 weighing

@@ -17,7 +17,7 @@ net-from-fill = { $net } (fill, no labeled size)
 percent-juice = Contains { $percent }% juice.
 less-than-one-percent-juice = Contains less than 1% juice.
 no-juice = No juice
-juice-not-said = Needs: kind of ingredient for { $names }, such as raw fruit. Set this in Buying.
+juice-not-said = Needs: ingredient type for { $names }, such as raw fruit. Set this in Buying.
 name-with-juice = Under 100% juice, a name with “juice” also needs “drink” or “beverage” (21 CFR 102.33).
 how-juice-is-counted = Percent juice is by volume, rounded down (21 CFR 101.30). Purées count. Enter concentrate mixed: the juice made from it counts.
 
@@ -25,11 +25,11 @@ how-juice-is-counted = Percent juice is by volume, rounded down (21 CFR 101.30).
 
 label-facts = Label facts
 label-facts-about = Facts for your label. Only the warning is ready to print.
+label-facts-about-european = Facts to copy to your label.
 how-sold = How sold
 has-a-fill-target = This size has a fill target, so it is packaged ahead. Remove the fill target first.
 by-the-glass = Sold by the glass, so no label is needed. Use these facts for the menu and for questions.
-size = Size
-size-includes-ice = Menu size includes the ice
+size-includes-ice = Includes the ice
 thick = Thick, or eaten with a spoon? In the United States, state the weight, not the volume (21 CFR 101.7(a)).
 print-warnings = Print warnings
 in-the-united-states = In the United States
@@ -77,17 +77,27 @@ warning-sheet = For packages of untreated juice in the United States (21 CFR 101
 untreated-packaged = Untreated juice, packaged ahead. In the United States, the label must carry the warning in the box (21 CFR 101.17(g)). Purées and raw fruit or vegetables blended in count as juice. Put the box on the information panel or the principal display panel. Keep WARNING in bold capitals, with hairlines around the statement. Several states ask the same of juice packaged in a shop.
 untreated-by-the-glass = Untreated juice by the glass. The federal label rule is for packages only. Your state or county may have its own rule: ask your local inspector.
 untreated-not-said = Untreated juice. If packaged ahead, the label must carry the warning in the box (United States, 21 CFR 101.17(g)). Purées and raw fruit or vegetables blended in count as juice. Put the box on the information panel or the principal display panel. Keep WARNING in bold capitals, with hairlines around the statement. By the glass, the federal label rule does not apply: ask your local inspector. Choose how the drink is sold above.
-fruit-not-said-packaged = Needs: kind of ingredient for { $names }. If raw fruit or vegetable, the package must carry the warning in the box (United States, 21 CFR 101.17(g)). Set this in Buying.
-fruit-not-said-by-the-glass = Needs: kind of ingredient for { $names }. If raw fruit or vegetable, the drink counts as untreated juice. Set this in Buying.
+# No law is named in the European ones: hygiene rules ask for cold and a plan (Regulation (EC) No
+# 852/2004, from memory).
+untreated-european = Untreated juice. Keep the juice cold and follow your food-safety plan. Your local authority decides what you must tell customers.
+no-warning-to-print = Your book has no warning to print. Your local authority decides what your label must say.
+fruit-not-said-packaged = Needs: ingredient type for { $names }. If raw fruit or vegetable, the package must carry the warning in the box (US, 21 CFR 101.17(g)). Set this in Buying.
+fruit-not-said-by-the-glass = Needs: ingredient type for { $names }. If raw fruit or vegetable, the drink counts as untreated juice. Set this in Buying.
 at-risk = Untreated juice can make children, older or pregnant people and people with weak immune systems seriously ill.
 at-risk-places = Packaged untreated juice is not for places that serve them, such as schools, hospitals and care homes.
+at-risk-places-european = Schools, hospitals and care homes serve such people: ask your local authority before you sell there.
 sold-to-a-business = In the United States, selling juice to another business makes you a processor. All of your juice then needs a HACCP plan and a 5-log treatment (21 CFR 120.3(l), 120.24). The warning on the label does not replace them. Some states ask for both at any amount.
+sold-to-a-business-european = Selling juice to another business? More rules may apply: ask your local authority first.
 low-acid-measured = Low-acid juice: the pH is { $ph }, above { $limit }.
 low-acid-published = This juice may be low-acid, by published pH: { $published }. Above { $limit } is low-acid: measure the drink.
 acidity-not-known = No pH is known for { $names }. Measure the drink: above { $limit } is low-acid.
 keep-cold = Low-acid juice must be kept refrigerated, treated or not. Kept warm, the juice can cause botulism, which can kill (FDA guidance for processors, June 2007).
+keep-cold-european = Low-acid juice must be kept refrigerated, treated or not. Kept warm, the juice can cause botulism, which can kill.
 ph-fda-list = { $name } { $least } to { $most } (FDA list of pH)
 ph-fda-handbook = { $name } { $least } to { $most } (FDA handbook)
+# The same two sources, for books under European law.
+ph-american-list = { $name } { $least } to { $most } (American list of pH)
+ph-american-handbook = { $name } { $least } to { $most } (American handbook)
 ph-source-not-checked = { $name } { $least } to { $most } (source not checked)
 fill-below-labeled-size = The fill is { $short } below the labeled size. Fill more, or label less: a label may not state more than the package holds.
 name-the-nut = Name the kind of nut, such as almonds or cashews.
@@ -101,6 +111,8 @@ no-legal-advice = These numbers are not legal advice. Local codes and licensed p
 ## Why facts for a label are missing
 
 no-density = Labels list ingredients by weight. Needs: density of { $name } in the drink, in grams per mL.
+no-cup-weight = Labels list ingredients by weight. Needs: weight of one cup of { $name } in the drink.
+no-juice-cup-weight = Labels list ingredients by weight. Needs: weight of one cup of { $name } juice.
 no-juice-density = Labels list ingredients by weight. Needs: density of the juice of { $name }, in grams per mL.
 
 ## Safety and storage of a drink
@@ -214,6 +226,7 @@ others-not-checked = Other ingredients here are not checked yet.
 recipe-is-empty = The recipe is empty.
 no-allergens = None of the allergens that must be named, as far as your book says.
 contains = Contains { $allergens }.
+also-contains = Also contains { $allergens }.
 parts-not-known = Mixture not known
 parts-not-known-of = May contain more: { $names }
 parts-not-known-sentence = Mixture not known, so the drink may contain more: { $names }. Read the label and enter the ingredients.
@@ -249,7 +262,7 @@ parts-about = Copy the ingredients from the label, then mark their allergens abo
 
 this-size = This size
 fill-target = Fill target
-fill-target-about = For drinks packaged ahead, not made to order. Not legal advice: local codes and the inspector's own weighing decide.
+fill-target-about = For drinks packaged ahead, not made to order. Not legal advice: local codes and the inspector’s own weighing decide.
 add-fill-target = Add a fill target
 remove-fill-target = Remove fill target
 fill-to = Fill to
@@ -263,7 +276,6 @@ giveaway-cost-per-year = Yearly giveaway cost
 current-fill = Current fill
 labeled-size = Labeled size
 labeled-size-as-measured = Adjusted labeled size
-tolerance = Tolerance
 allowed-variation = Allowed variation
 packages-weighed = Packages weighed
 average-weighed = Average weighed
@@ -276,8 +288,7 @@ packages-per-batch = Packages per batch
 packages-per-batch-about = Filled in one go.
 not-known = not known
 short-batch-risk = Short-batch risk
-room-for-closure = Room for closure
-no-amount = none
+room-for-closure = Room for cap
 look-up-variation = Look up the maximum allowable variation for this size in NIST Handbook 133. We do not have that table.
 sample-variation = Sample number, not from the handbook.
 short-fills-in-germany = { $share } (Germany, FPackV section 9)
@@ -294,16 +305,16 @@ counted-and-measured = Contents count at { $counted }. Water is { $density } g/m
 
 # What a rule asks.
 rule-average = The average must reach the labeled size. We know of no law that asks only this.
-rule-european = The average must reach the labeled size. Few packages may be short by the tolerance, and none by twice that (76/211/EEC, Annex I).
+rule-european = The average must reach the labeled size. Few packages may be short by the allowed variation, and none by twice that (76/211/EEC, Annex I).
 rule-united-states = The average must reach the labeled size. No package may be short by more than the allowed variation (NIST Handbook 133). The target stays at least 3 spreads above that.
-small-batch = In batches under 100, all packages together must average the labeled size (SI 2006/659, Schedule 2, 4.7).
+small-batch = In batches under 100, all packages together must average the labeled size (UK, SI 2006/659, Schedule 2, 4.7).
 samples-at-share = Say { $share } of packages were short by more. A sample of 12 would fail { $few } of the time. A sample of 24: { $many }.
 samples-at-three-spreads = At 3 spreads, a sample of 12 fails at most { $few } of the time. A sample of 24: at most { $many }.
 
 # Why a fill target is missing.
 not-packaged-ahead = This size is not packaged ahead.
 no-labeled-size = The container has no labeled size. Enter the size on its label.
-no-tolerance = The directive has no tolerance under 5 mL or over 10 L. Choose another rule.
+no-tolerance = The directive has no allowed variation under 5 mL or over 10 L. Choose another rule.
 no-allowed-variation = Needs: allowed variation. Look up the maximum allowable variation for this size in NIST Handbook 133. No number is given here from memory.
 no-weighings = Weigh or measure what is in some packages, and enter each. Two give a spread; twenty give a good one (rule of thumb, no published source).
 one-weighing = One package has no spread. Weigh or measure at least one more. Twenty give a good spread (rule of thumb, no published source).
@@ -315,10 +326,10 @@ weighings-over-the-brim = { $weighings ->
 }
 variation-too-large = The allowed variation, { $variation }, is as large as the size itself. Correct that number.
 container-too-small = The container is too small for its labeled size. The fullest packages need { $room } more room. Fill more evenly, label less, or use a larger container.
-spread-too-wide = No package may be short by twice the tolerance. At this spread, more than 1 in 10,000 would be. Fill more evenly.
+spread-too-wide = No package may be short by twice the allowed variation. At this spread, more than 1 in 10,000 would be. Fill more evenly.
 short-by-twice-the-tolerance = { $packages ->
-    [one] 1 package weighed is short by twice the tolerance. No package may be.
-   *[other] { $packages } packages weighed are short by twice the tolerance. No package may be.
+    [one] 1 package weighed is short by twice the allowed variation. No package may be.
+   *[other] { $packages } packages weighed are short by twice the allowed variation. No package may be.
 }
 short-by-more-than-allowed = { $packages ->
     [one] 1 package weighed is short by more than the allowed variation. No package may be.
@@ -340,7 +351,6 @@ add-container-step = Add container
 remove-container = Remove container
 menu-name = Menu name
 example-container = 12 oz bottle
-packaging = Packaging
 packaging-about = For one drink: bottle or cup, cap or lid, label, straw.
 no-containers = What do you serve in?
 no-containers-about = Add the bottles and cups you sell in. Each has a brimful capacity, some headspace and its packaging: cap or lid, label, straw.
@@ -353,7 +363,6 @@ container-not-used = Not used yet
 
 ## Fill and headspace of a container
 
-fill = Fill
 headspace = Headspace
 headspace-by = Headspace by
 by-volume = Volume

@@ -1,4 +1,4 @@
-# Buying day by day: quick prices, today's changes, price watch, the buying list. Also what is
+# Buying day by day: quick prices, today’s changes, price watch, the buying list. Also what is
 # said beside a number that looks wrong, and which drinks a change affects.
 
 ## Numbers that look wrong
@@ -7,6 +7,7 @@ was-now = Was { $was }, now { $now }.
 now-only = Now { $now }.
 rare-tax = A tax over 50% is rare.
 rare-density = Most foods and drinks weigh 0.2 to 3 g per mL.
+rare-cup-weight = One cup of most foods and drinks weighs { $low } to { $high } oz.
 rare-trim-yield = A trim yield under 5% is rare.
 check-one = Check “{ $name }”. Is that what you meant?
 check-several = { $more ->
@@ -17,48 +18,47 @@ check-now = Check now
 
 ## What a change affects
 
-step-no-drinks = { $step }: no drinks affected.
-step-none-dropped = { $drinks ->
-    [one] { $step }: 1 drink affected, none dropped below target.
-   *[other] { $step }: { $drinks } drinks affected, none dropped below target.
+step-no-drinks = { $step }: no sizes affected.
+step-none-dropped = { $sizes ->
+    [one] { $step }: 1 size affected, none dropped below target.
+   *[other] { $step }: { $sizes } sizes affected, none dropped below target.
 }
-step-some-dropped = { $drinks ->
-    [one] { $step }: 1 drink affected, { $dropped } dropped below target.
-   *[other] { $step }: { $drinks } drinks affected, { $dropped } dropped below target.
+step-some-dropped = { $sizes ->
+    [one] { $step }: 1 size affected, { $dropped } dropped below target.
+   *[other] { $step }: { $sizes } sizes affected, { $dropped } dropped below target.
 }
-no-drinks = No drinks affected.
-none-dropped = { $drinks ->
-    [one] 1 drink affected, none dropped below target.
-   *[other] { $drinks } drinks affected, none dropped below target.
+no-drinks = No sizes affected.
+none-dropped = { $sizes ->
+    [one] 1 size affected, none dropped below target.
+   *[other] { $sizes } sizes affected, none dropped below target.
 }
-some-dropped = { $drinks ->
-    [one] 1 drink affected, { $dropped } dropped below target.
-   *[other] { $drinks } drinks affected, { $dropped } dropped below target.
+some-dropped = { $sizes ->
+    [one] 1 size affected, { $dropped } dropped below target.
+   *[other] { $sizes } sizes affected, { $dropped } dropped below target.
 }
-back-on-target = { $drinks ->
-    [one] 1 drink is back on target.
-   *[other] { $drinks } drinks are back on target.
+back-on-target = { $sizes ->
+    [one] 1 size is back on target.
+   *[other] { $sizes } sizes are back on target.
 }
 # The same before the change is made.
-no-drinks-yet = No drinks would be affected.
-none-would-drop = { $drinks ->
-    [one] 1 drink would be affected, none would drop below target.
-   *[other] { $drinks } drinks would be affected, none would drop below target.
+no-drinks-yet = No sizes would be affected.
+none-would-drop = { $sizes ->
+    [one] 1 size would be affected, none would drop below target.
+   *[other] { $sizes } sizes would be affected, none would drop below target.
 }
-some-would-drop = { $drinks ->
-    [one] 1 drink would be affected, { $dropped } would drop below target.
-   *[other] { $drinks } drinks would be affected, { $dropped } would drop below target.
+some-would-drop = { $sizes ->
+    [one] 1 size would be affected, { $dropped } would drop below target.
+   *[other] { $sizes } sizes would be affected, { $dropped } would drop below target.
 }
-would-be-back = { $drinks ->
-    [one] 1 drink would be back on target.
-   *[other] { $drinks } drinks would be back on target.
+would-be-back = { $sizes ->
+    [one] 1 size would be back on target.
+   *[other] { $sizes } sizes would be back on target.
 }
-drinks-affected = Drinks affected
+drinks-affected = Sizes affected
 show-more = { $count ->
     [one] Show 1 more
    *[other] Show { $count } more
 }
-no-figure = none
 # A figure before the change and after, as it is read aloud.
 figure-before = before { $figure }
 figure-now = now { $figure }
@@ -85,10 +85,9 @@ cost-per = { $cost } { $per }
 no-change = No change
 no-change-of = No change: { $name }
 
-## Today's changes
+## Today’s changes
 
 todays-changes = Today’s changes
-none-yet = none yet
 adding-up = Adding up…
 price-changed = Was { $was }, now { $now }, { $change }
 pack-price-changed = { $pack }: was { $was }, now { $now }, { $change }
@@ -174,7 +173,6 @@ no-weekly-sales = No size has both a price and weekly sales yet.
 enter-prices-and-sales = Set prices first. Then enter drinks sold per week in Sizes, under Sales.
 just-a-test = Just a test: your book stays as is. Delivery and deposits stay the same.
 add-item = Add an item
-choose = Choose
 all-from = All from { $supplier }
 percent-change = Percent change
 items-to-test = Items to test
@@ -217,7 +215,7 @@ packs-no-longer-in-book = { $packs ->
     [one] 1 pack, no longer in your book
    *[other] { $packs } packs, no longer in your book
 }
-drinks-to-make-about = Planned batches, plus weeks of your usual sales.
+drinks-to-make-about = Planned batches, plus weeks of your typical sales.
 batches-from = Batches from
 choose-day = No date yet. Choose a day, such as today.
 planned-batches = Planned batches
@@ -279,7 +277,7 @@ items-without-price = { $items ->
     [one] 1 item has no price.
    *[other] { $items } items have no price.
 }
-list-step = Buying list: { $name }
+list-step = Change { $name } on buying list
 change-item = Change { $name }
 packs-of = Packs of { $name }
 paid-per-pack = Paid per pack of { $name }
@@ -292,14 +290,14 @@ paid-each = Paid { $price } each, { $total } total
 prices-paid = Prices paid
 prices-paid-about = Save them to cost your drinks with the new prices.
 paid-instead-of = { $item }: { $paid } instead of { $quoted }
-show-drinks-affected = Show drinks affected
+show-drinks-affected = Show sizes affected
 save-prices-paid = Save prices paid
 prices-as-quoted = You paid the quoted prices. They get today’s date.
 prices-change = { $prices ->
     [one] 1 price changes.
    *[other] { $prices } prices change.
 }
-price-not-saved = { $name }: this pack is no longer in your book, so its price is not saved.
+price-not-saved = { $name }: this pack is no longer in your book. Add the pack again, then enter its price.
 after-shopping = After shopping
 finish-list = Finish this list
 finish-buying-list = Finish buying list

@@ -1,4 +1,4 @@
-# What sold: weeks, the register's file, trials of a change, scenarios, sizes side by side.
+# What sold: weeks, the register’s file, trials of a change, scenarios, sizes side by side.
 
 ## Days and weeks
 
@@ -14,8 +14,6 @@ what-sells = What do you sell each week?
 add-sizes-first = Add a size to a drink in Drinks first. Then enter weekly sales here.
 typical-week = Typical week
 about-typical-week = Type sales of each size below, or use the average of your weeks.
-drinks-sold-per-week = Drinks sold per week
-profit-per-week = Profit per week
 typical-by-size = Typical sales
 about-typical-by-size = How many of each do you sell in a typical week? Leave blank if unsure.
 use-average = Use 4-week average
@@ -62,7 +60,7 @@ drinks-in-week = { $drinks ->
     [one] 1 drink sold
    *[other] { $drinks } drinks sold
 }
-about-week = Type how many of each you sold. A new entry uses today's profit per drink. A corrected entry keeps its first profit. Clear a field to remove the entry.
+about-week = Type how many of each you sold. A new entry uses today’s profit per drink. A corrected entry keeps its first profit. Clear a field to remove the entry.
 week-not-over = This week is not over. Add sales as you go.
 other-weeks = Other weeks
 previous-week = Previous week
@@ -70,14 +68,13 @@ next-week = Next week
 drinks-sold = Drinks sold
 profit = Profit
 sales-by-drink = Sales by drink
-search-drinks = Search drinks
 no-matches = No matches. Try another name.
 more-drinks = { $drinks ->
     [one] 1 more drink. Search by name to see more.
    *[other] { $drinks } more drinks. Search by name to see more.
 }
 
-## Sales from the register's file
+## Sales from the register’s file
 
 register-sales = Register sales
 about-register-sales = Export sales as CSV from your register or a spreadsheet, one row per drink and size. Choose the file here. You check the rows before you import.
@@ -135,18 +132,18 @@ file-without-rows = This file has column names, but no sales below them. Choose 
 file-open-quote = The row at line { $line } has a quotation mark that never closes. Save the list as CSV again.
 
 row-skipped = Line { $line }: “{ $row }”. { $why }
-row-too-short = This row is missing columns.
-row-without-drink = This row names no drink.
-row-of-unknown-drink = No drink on the menu is called “{ $drink }”.
-row-without-size = This row does not say which size of { $drink }.
-row-of-unknown-size = { $drink } is not sold in “{ $size }”.
+row-too-short = This row is missing columns. Fill in the row, or delete the row.
+row-without-drink = This row names no drink. Type the name on your menu.
+row-of-unknown-drink = No drink on the menu is called “{ $drink }”. Use the name on your menu.
+row-without-size = This row does not say which size of { $drink }. Type a size on your menu.
+row-of-unknown-size = { $drink } is not sold in “{ $size }”. Use a size on your menu.
 row-of-several = Two or more sizes are called “{ $name }”. Rename one of them.
 row-below-zero = The quantity is below zero. Subtract returns from sales in your file.
 row-not-a-number = “{ $text }” is not a number. Type digits, such as 12.
-row-without-date = This row has no date.
+row-without-date = This row has no date. Use dates such as 2026-11-23.
 row-not-a-date = “{ $text }” is not a date. Use dates such as 2026-11-23.
 row-of-two-dates = “{ $text }” could be two dates. Choose the date order above.
-row-too-large = The week's total has more than nine digits. Check for an extra digit.
+row-too-large = The week’s total has more than nine digits. Check for an extra digit.
 
 ## Trials of a change
 
@@ -213,7 +210,7 @@ average-since = Average with the change: { $money } a week over { $weeks } weeks
 more-per-week = Difference: { $money } more a week.
 less-per-week = Difference: { $money } less a week.
 no-range-in-math = All weeks on each side are the same, so a range cannot be figured.
-range-in-math = Weeks differ from their average by about { $before } before and { $since } with the change (standard deviation). Welch's t-test with { $degrees } degrees of freedom gives a range from { $low } to { $high }. In 95 of 100 cases, such a range includes the true difference.
+range-in-math = Weeks differ from their average by about { $before } before and { $since } with the change (standard deviation). Welch’s t-test with { $degrees } degrees of freedom gives a range from { $low } to { $high }. In 95 of 100 cases, such a range includes the true difference.
 weeks-missing = { $count ->
     [one] No entries, so left out: the week of { $weeks }.
    *[other] No entries, so left out: the weeks of { $weeks }.
@@ -227,9 +224,9 @@ trial-caution = A trial is not proof. Weather, season, holidays, a new neighbor 
 scenarios = Scenarios
 about-scenarios = Try changes on a copy of your menu. Your real menu stays the same.
 teach-scenarios = What if your menu changed?
-teach-copy = Copy today's menu. Change prices, sizes and weekly sales, then compare profit per week with today.
+teach-copy = Copy today’s menu. Change prices, sizes and weekly sales, then compare profit per week with today.
 teach-plan = You can also save a plan here from { $screen }.
-copy-menu = Copy today's menu
+copy-menu = Copy today’s menu
 scenario-line = { $sizes } · { $difference }
 scenario-name = Scenario name
 new-scenario = New scenario
@@ -237,10 +234,10 @@ example-scenario = Two sizes only
 make-menu = Make this the menu
 scenario-made-menu = Make scenario the menu
 discard-scenario = Discard scenario
-about-make-menu = This replaces the drinks and sizes you sell. Undo brings today's menu back.
+about-make-menu = This replaces the drinks and sizes you sell. Undo brings today’s menu back.
 about-scenario = Changes stay in this scenario until you make it the menu.
 drinks-and-sizes = Drinks and sizes
-about-drinks-and-sizes = Each size beside today's. Open a drink to change its sizes.
+about-drinks-and-sizes = Each size beside today’s. Open a drink to change its sizes.
 change = Change
 change-drink = Change { $drink }
 close-drink = Close { $drink }
@@ -250,16 +247,13 @@ size-added = Add size to scenario
 size-removed = Remove size from scenario
 menu-price-of = Menu price of { $size }
 weekly-sales-of = Weekly sales of { $size }
-none-yet = none yet
 blank-if-unsure = blank if unsure
 scenario-price = Scenario price
 scenario-sales = Scenario sales
 compared-with-today = Compared with today
-today = Today
 in-this-scenario = In this scenario
 difference = Difference
 number-of-sizes = Sizes
-recipe-cards = Recipe cards
 opening-stock = Opening stock
 weeks-of-stock = Weeks of stock
 weeks-to-stock = Weeks to stock
@@ -297,20 +291,14 @@ left-out-without-sales = { $drink }: no weekly sales
 average-price-in-math = Average price in { $size }: ({ $sum }) ÷ { $weight } = { $average }. Costs and profit average the same way. Margin is figured on the totals of all these drinks, before tax.
 per-drink = Per drink
 sizes-per-drink = Sizes per drink
-fill = Fill
-price = Price
-profit-per-drink = Profit per drink
 profit-per-labor-minute = Profit per labor minute
-suggested-price = Suggested price
 target = Target
 on-target-of = { $on } of { $drinks }
-no-figure = none
 not-possible = not possible
 was-today = today
 is-tried = tried
 cost-breakdown = Cost breakdown
 costs-by-size = Costs by size
-full-cost = Full cost
 per-volume = Per { $volume }
 sizes-by-volume = Sizes by volume
 price-against-smallest = Versus smallest size
@@ -342,7 +330,7 @@ axis-fill = Fill, { $unit }
 
 what-if = What if
 about-what-if = Try other prices and fills. Your book stays the same until you use them.
-crossed-out-is-today = Today's figures are crossed out. Your changes stand beside them.
+crossed-out-is-today = Today’s figures are crossed out. Your changes stand beside them.
 use-changes = Use these changes
 clear-changes = Clear changes
 fills-apply = A fill applies to every drink in that container.
@@ -350,9 +338,8 @@ prices-and-fills-apply = Prices change for the drinks compared. A fill applies t
 ingredient-cost-change = Ingredient cost change
 about-ingredient-cost = Type a minus for lower costs. Enter real case prices in Buying.
 change-too-far = Type a number from { $least } to { $most }, such as 20 for a fifth more.
-target-margin = Target margin
-target-of-book = Your book's target. Drinks with their own target keep theirs.
-target-of-kind = For every drink of this kind.
+target-of-book = Your book’s target. Drinks with their own target keep theirs.
+target-of-kind = For every drink of this type.
 target-of-drink = For this drink.
 price-of = { $size }: price
 raise-of = { $size }: raise prices by
@@ -368,7 +355,6 @@ csv-fill = Fill (mL)
 csv-money = { $what } ({ $currency })
 csv-your-price = Your price
 csv-price-before-tax = Price before tax
-csv-sales-tax = Sales tax
 csv-fees = Card fee and commission
 csv-margin = Margin (fraction)
 csv-target-margin = Target margin (fraction)

@@ -2,7 +2,6 @@
 
 ## Around the math
 
-show-the-math = Show the math
 the-math = The math
 back = Back
 print = Print
@@ -16,9 +15,10 @@ entered-in-book = Entered in Book.
 entered-in = Entered in { $name }.
 own-math = See its own math.
 whole-amount = All of the amount.
-seconds-in-an-hour = An hour has 3600 seconds.
+minutes-in-an-hour = An hour has 60 minutes.
 seconds-in-a-minute = A minute has 60 seconds.
 milliliters-in-a-liter = A liter has 1000 milliliters.
+ounces-in-a-gallon = A gallon has 128 fl oz.
 weeks-in-a-year = A year has 52 weeks.
 ice-by-source = Ice at 0 °C weighs 0.917 grams per milliliter (IAPWS R10-06).
 shown-per-this = The cost or price is shown for this amount.
@@ -57,7 +57,9 @@ juice-yield = { $goods }, juice yield
 soaked-or-brewed-weight = { $goods }, soaked or brewed weight
 density = { $goods }, density
 juice-density = { $goods }, juice density
-piece-weight = { $goods }, piece weight
+cup-weight = { $goods }, weight per cup
+juice-cup-weight = { $goods }, juice weight per cup
+piece-weight = { $goods }, weight per piece
 solid-ice-per-scoop = { $goods }, solid ice per scoop
 pack-size = { $goods }, pack size
 case-price = { $goods }, case price
@@ -73,12 +75,11 @@ brimful-capacity = Brimful capacity
 headspace = Headspace
 headspace-share = Headspace share
 headspace-height = Headspace height
-base-diameter = Base diameter
-rim-diameter = Rim diameter
+base-diameter = Inside base width
+rim-diameter = Inside rim width
 inside-height = Inside height
 reading-height = Reading height
 reading-volume = Reading volume
-fill = Fill
 recipe-multiple = Recipe multiple
 fixed-amounts = Fixed amounts
 left-to-fill = Left to fill
@@ -86,6 +87,7 @@ recipe-volume = Recipe volume
 air = Air from blending
 with-air = Volume with air
 liquid-density = Liquid density
+liquid-cup-weight = Liquid weight per cup
 liquid-weight = Liquid weight
 liquid-volume = Liquid volume
 press-or-pour-loss = Press or pour loss
@@ -96,6 +98,7 @@ kept-after-loss = Kept after loss
 total-labor = Total labor
 labor-per-drink = Labor per drink
 labor-per-liter = Labor per liter
+labor-per-gallon = Labor per gallon
 labor-for-fill = Labor for fill
 labor-per-batch = Labor per batch
 drinks-per-batch = Drinks per batch
@@ -108,10 +111,8 @@ waste-share = Waste share
 sold-share = Sold share
 cost-before-waste = Cost before waste
 waste = Waste
-full-cost = Full cost
 ingredients-and-packaging = Ingredients and packaging
 ingredients-packaging-labor = Ingredients, packaging, labor
-fee-per-transaction = Fee per transaction
 card-fee-share = Card fee share
 card-fee-with-tax = Taxed card fee
 card-fee = Card fee
@@ -123,18 +124,13 @@ share-for-costs = Share for costs
 
 ## Prices
 
-target-margin = Target margin
-sales-tax = Sales tax
 price-and-tax = Price and tax
 target-before-tax = Target before tax
 exact-target-price = Exact target price
-suggested-price = Suggested price
 menu-price = Menu price
 price-before-tax = Price before tax
 customer-pays = Customer pays
 margin-amount = Margin amount
-margin = Margin
-profit-per-drink = Profit per drink
 price-per-volume = Price per volume
 cost-per-volume = Cost per volume
 profit-per-volume = Profit per volume
@@ -145,18 +141,17 @@ extra-cost = Extra cost
 extra-profit = Extra profit
 extra-before-tax = Extra before tax
 share-of-extra-kept = Extra price kept
-highest-drink-cost = Highest drink cost
+highest-drink-cost = Drink cost limit
 before-fee-per-transaction = Before transaction fee
-highest-cost-made = Highest before waste
-highest-ingredient-cost = Highest ingredient cost
+highest-cost-made = Limit before waste
+highest-ingredient-cost = Ingredient cost limit
 
 ## Packages
 
 labeled-size = Labeled size
-labeled-size-measured = Labeled size, measured
+labeled-size-measured = Adjusted labeled size
 allowed-variation = Allowed variation
-tolerance = Tolerance
-tolerance-measured = Tolerance, measured
+tolerance-measured = Adjusted allowed variation
 water-by-law = Water by law
 water-measured = Water, measured
 packages-per-batch = Packages per batch
@@ -169,12 +164,11 @@ average-for-packages = Average for packages
 fill-to = Fill to
 giveaway = Giveaway per package
 giveaway-cost = Giveaway cost
-giveaway-cost-per-year = Giveaway cost, yearly
-drinks-sold-per-week = Drinks sold per week
+giveaway-cost-per-year = Yearly giveaway cost
 packages-per-year = Packages per year
 fill-variation = Fill variation
 fullest-package = Fullest package
-room-for-closure = Room for closure
+room-for-closure = Room for cap
 room-in-container = Room in container
 net-contents = Net contents
 net-volume = Net volume
@@ -182,6 +176,7 @@ average-weighed = Average weighed
 standard-deviation = Standard deviation
 drink-weight = Drink weight
 drink-density = Drink density
+drink-cup-weight = Drink weight per cup
 
 ## What is the same everywhere
 
@@ -189,6 +184,7 @@ whole = The whole
 hour = An hour
 minute = A minute
 liter = A liter
+gallon = A gallon
 ice-density = Ice density
 shown-for = Shown for
 spreads = Number of spreads
@@ -217,7 +213,7 @@ scoop-of-ice = { $scoop } of cubes × { $solid } solid ice × { $density } = { $
 at-density = { $amount } at { $density } = { $result }.
 with-air-blended-in = { $volume } × { $air } with air = { $result }.
 whole-pieces-that-fill = Whole pieces that fill the drink with all the rest: { $result }.
-fills-the-rest = The recipe's { $recipe } fills { $fills }. With { $left } left to fill, this takes { $result }.
+fills-the-rest = The recipe’s { $recipe } fills { $fills }. With { $left } left to fill, this takes { $result }.
 before-loss = { $drink } in the drink ÷ { $kept } kept after loss = { $result }.
 pieces-times-size = { $pieces } × { $size } = { $result }.
 recipe-times = { $recipe } in the recipe × { $times } = { $result }.
@@ -239,6 +235,7 @@ weight-by-volume = { $weight } ÷ { $volume } = { $result }.
 ## How a cost follows
 
 time-at-wage = { $time } at { $wage } per hour = { $result }.
+time-for-fill-by-gallon = { $time } per gallon × { $fill } = { $result }.
 time-for-fill = { $time } per liter × { $fill } = { $result }.
 time-of-batch = { $time } ÷ { $drinks } per batch = { $result } each.
 waste-per-drink = { $cost } per drink made × { $waste } waste ÷ { $sold } sold = { $result }.

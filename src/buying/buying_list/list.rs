@@ -107,7 +107,10 @@ pub fn group(book: &Book, list: &BuyingList) -> Result<(Vec<Group>, Totals), Ove
         }
         if let Some(group) = groups.get_mut(place) {
             group.totals.add(&listed)?;
-            let name = |line: &Listed| (book.name(Key::from(line.line.goods)).to_ascii_lowercase(), line.line.goods);
+            let name = |line: &Listed| {
+                let name = book.name(Key::from(line.line.goods)).to_ascii_lowercase();
+                (in_order::name_with_numbers(&name), line.line.goods)
+            };
             in_order::insert(&mut group.lines, listed, |other, listed| name(other) <= name(listed));
         }
     }

@@ -144,7 +144,10 @@ impl Proposal {
         } else if !costs {
             self.free.push(goods);
         } else {
-            let name = |line: &Proposed| (book.name(Key::from(line.goods)).to_ascii_lowercase(), line.goods);
+            let name = |line: &Proposed| {
+                let name = book.name(Key::from(line.goods)).to_ascii_lowercase();
+                (in_order::name_with_numbers(&name), line.goods)
+            };
             let line = Proposed { goods, quotes };
             in_order::insert(&mut self.lines, line, |other, line| name(other) < name(line));
         }

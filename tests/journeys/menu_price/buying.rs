@@ -80,15 +80,17 @@ async fn add(journey: &Journey, what: Pressed<'_>) {
     journey.enter(By::Label(say!(goods::case_price)), what.price).await;
     journey.enter(By::Label(say!(goods::trim_yield)), what.trimmed).await;
     journey.enter(By::Label(say!(goods::juice_yield)), what.juice).await;
-    journey.enter(By::Label(say!(goods::juice_density)), what.density).await;
+    // The tables of densities are in g/mL; the field shows the weight of one cup.
+    let density = if what.density.is_empty() { String::new() } else { format!("{} g/mL", what.density) };
+    journey.enter(By::Label(say!(goods::juice_cup_weight)), &density).await;
     journey.enter(By::Label(say!(goods::piece_weight)), what.piece).await;
 }
 
 pub async fn packaging(journey: &Journey) {
     // (96 + 9 for delivery) / 200, 81 / 150 and 85 / 1000.
     let cases = [
-        ("Bottle, 12 fl oz", say!(drinks::piece_vessel), "200", "96", "9", "$0.525"),
-        ("Bottle, 16 fl oz", say!(drinks::piece_vessel), "150", "81", "", "$0.540"),
+        ("12 oz bottle", say!(drinks::piece_vessel), "200", "96", "9", "$0.525"),
+        ("16 oz bottle", say!(drinks::piece_vessel), "150", "81", "", "$0.540"),
         ("Cap, 38 mm", say!(drinks::piece_closure), "1000", "85", "", "$0.085"),
     ];
     for (name, part, holds, price, delivery, each) in cases {
@@ -111,7 +113,7 @@ pub async fn packaging(journey: &Journey) {
     let apples = ["Apples", "40 lb", &cost, checked, &price];
     journey.expect_lines(By::Item("Apples"), &apples).await;
     let cost = say!(market::cost_per, cost = "$0.525", per = say!(goods::cost_of_piece));
-    let price = say!(market::price_of, name = "Bottle, 12 fl oz");
-    let bottle = ["Bottle, 12 fl oz", "200 ea", &cost, checked, &price];
-    journey.expect_lines(By::Item("Bottle, 12 fl oz"), &bottle).await;
+    let price = say!(market::price_of, name = "12 oz bottle");
+    let bottle = ["12 oz bottle", "200 ea", &cost, checked, &price];
+    journey.expect_lines(By::Item("12 oz bottle"), &bottle).await;
 }

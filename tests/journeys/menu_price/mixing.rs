@@ -18,13 +18,16 @@ pub async fn a_drink(journey: &Journey) {
     line(journey, "Apples", "9", "9 fl oz").await;
     line(journey, "Carrots", "5 1/2 fl oz", "5.5 fl oz").await;
     line(journey, "Ginger", "12 g", "12 g").await;
-    let sentence = say!(drinks::needs_juice_density, name = "Ginger");
+    let sentence = say!(drinks::needs_juice_cup_weight, name = "Ginger");
     journey.expect_sentence(By::Label(say!(drinks::recipe_makes)), &sentence).await;
     journey.expect_lines(By::Item("12 fl oz"), &["12 fl oz", say!(first::no_price), say!(first::needs_details)]).await;
     journey.screenshot("density_missing").await;
 
     journey.click(By::Text("Ginger")).await;
-    journey.enter(By::Label(say!(goods::juice_density)), "1.02").await;
+    let cup = By::Label(say!(goods::juice_cup_weight));
+    journey.enter(cup, "1.02 g/mL").await;
+    // A cup of 236.5882 mL is 241.3200 g, 8.51231 oz of 28.34952 g.
+    journey.expect_value(cup, "8.51").await;
     // 29.5735 * 1.02 / 0.7 = 43.0929 g = 0.0950034 lb at 2.90.
     let (bought, juice) = (say!(goods::per_as_purchased, amount = "lb"), say!(goods::per_of_juice, amount = "fl oz"));
     journey.expect_figures(say!(goods::packs), &[(&bought, "$2.900"), (&juice, "$0.276")]).await;
@@ -40,8 +43,13 @@ pub async fn a_drink(journey: &Journey) {
     journey.expect_sentence(By::Label(say!(drinks::recipe_makes)), &makes("15.6 fl oz")).await;
 
     journey.enter(By::Label(say!(drinks::press_or_pour_loss)), "4").await;
-    journey.enter(By::Label(say!(drinks::labor_per_drink)), "45").await;
-    journey.enter(By::Label(say!(drinks::labor_per_batch)), "600").await;
+    // Bare seconds, and minutes with them.
+    for (label, typed, shown) in
+        [(say!(drinks::labor_per_drink), "45", "0:45"), (say!(drinks::labor_per_batch), "10:00", "10:00")]
+    {
+        journey.enter(By::Label(label), typed).await;
+        journey.expect_value(By::Label(label), shown).await;
+    }
     journey.enter(By::Label(say!(drinks::drinks_per_batch)), "20").await;
     journey.screenshot("recipe").await;
 }

@@ -13,7 +13,7 @@ pub async fn dearer_apples_and_back(journey: &Journey) {
     let apples = By::Label(&step);
     journey.click(By::Text(say!(first::buying))).await;
     journey.type_into(apples, "55").await;
-    journey.wait_for_text(&say!(market::step_some_dropped, step = &step, drinks = 2, dropped = "1")).await;
+    journey.wait_for_text(&say!(market::step_some_dropped, step = &step, sizes = 2, dropped = "1")).await;
     // A fl oz of apple juice is now 55 / 38 * 0.110960 = 0.160600. In 12 fl oz 7.07948 fl oz are
     // used, 0.351426 more, / 0.97 = 0.362294: cost 3.362366, left 2.367653 / R 6.018519 = 0.39340.
     // Asked to keep 40%: (3.362366 + 0.10) / 0.56868 * 1.08 = 6.57550, up to 6.95.
@@ -30,7 +30,7 @@ pub async fn dearer_apples_and_back(journey: &Journey) {
     let beside = "document.querySelector('.moved-undo').click(); return true";
     journey.wait_until("the Undo beside what moved", beside).await;
     let undone = say!(book::undone_change, change = &step);
-    journey.wait_for_text(&say!(market::step_none_dropped, step = undone, drinks = 2)).await;
+    journey.wait_for_text(&say!(market::step_none_dropped, step = undone, sizes = 2)).await;
     journey.expect_value(apples, "38.00").await;
     // The caret is still in the field: what is typed now takes the place of what was put back.
     let selected = "const { selectionStart, selectionEnd } = document.activeElement;
@@ -46,7 +46,7 @@ async fn moved(journey: &Journey, size: &str, state: &str, figures: [[&str; 2]; 
     let [before, now] = [say!(market::figure_before, figure = HOLE), say!(market::figure_now, figure = HOLE)];
     let [before, now] = [around(&before).0, around(&now).0];
     let mut lines = vec![size, state];
-    let names = [say!(common::cost), say!(common::margin), say!(sales::suggested_price)];
+    let names = [say!(common::cost), say!(common::margin), say!(common::suggested_price)];
     for (name, [was, is]) in names.into_iter().zip(figures) {
         lines.extend([name, before.trim(), was, now.trim(), is]);
     }

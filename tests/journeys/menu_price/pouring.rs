@@ -16,10 +16,10 @@ pub async fn containers(journey: &Journey) {
     journey.enter(By::Label(say!(labels::headspace)), "0.8").await;
     journey.enter(By::Label(say!(labels::labeled_size)), "12").await;
     // 12.8 - 0.8.
-    journey.expect_figures(say!(labels::fill), &[(say!(labels::fill), "12.0 fl oz")]).await;
+    journey.expect_figures(say!(common::fill), &[(say!(common::fill), "12.0 fl oz")]).await;
     let short = say!(labels::container_fill_below_labeled_size, short = HOLE);
     journey.wait_for_text_gone(&around(&short).1).await;
-    set(journey, "Bottle, 12 fl oz", "$0.525").await;
+    set(journey, "12 oz bottle", "$0.525").await;
 
     journey.click(By::Text(say!(first::containers))).await;
     journey.click(By::Text(say!(labels::add_container))).await;
@@ -32,11 +32,11 @@ pub async fn containers(journey: &Journey) {
     let unsaved = say!(book::new_headspace_unsaved, of = "16 fl oz");
     let needs = say!(book::still_needs, needs = say!(book::needs_headspace));
     journey.wait_for_text(&[unsaved, needs].join(" ")).await;
-    journey.expect_figures(say!(labels::fill), &[(say!(labels::fill), "16.0 fl oz")]).await;
+    journey.expect_figures(say!(common::fill), &[(say!(common::fill), "16.0 fl oz")]).await;
     journey.enter(By::Label(say!(labels::headspace)), "5").await;
     // 17 * 0.95 = 16.15, half away from zero.
-    journey.expect_figures(say!(labels::fill), &[(say!(labels::fill), "16.2 fl oz")]).await;
-    set(journey, "Bottle, 16 fl oz", "$0.540").await;
+    journey.expect_figures(say!(common::fill), &[(say!(common::fill), "16.2 fl oz")]).await;
+    set(journey, "16 oz bottle", "$0.540").await;
 
     journey.click(By::Text(say!(first::containers))).await;
     let holds = |fill: &str, capacity: &str| say!(labels::container_fill, fill = fill, capacity = capacity);

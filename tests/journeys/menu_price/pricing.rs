@@ -33,13 +33,13 @@ async fn is_marked(journey: &Journey, state: &str) {
 pub async fn with_tax_at_the_till(journey: &Journey) {
     journey.click(By::Text(say!(first::book))).await;
     journey.enter(By::Label(say!(common::name)), "Two Gates, invented").await;
-    journey.expect_value(By::Label(say!(drinks::target_margin)), "65").await;
+    journey.expect_value(By::Label(say!(common::target_margin)), "65").await;
     journey.expect_value(By::Label(say!(book::margin_figured_on)), say!(drinks::on_goods)).await;
     journey.enter(By::Label(say!(book::price_endings)), ".50 .95").await;
     journey.enter(By::Label(say!(book::sales_tax_rate)), "8").await;
-    journey.choose(By::Label(say!(book::sales_tax)), say!(drinks::tax_added)).await;
+    journey.choose(By::Label(say!(common::sales_tax)), say!(drinks::tax_added)).await;
     journey.enter(By::Label(say!(book::card_fee)), "2.9").await;
-    journey.enter(By::Label(say!(book::plus_per_transaction)), "0.10").await;
+    journey.enter(By::Label(say!(common::fee_per_transaction)), "0.10").await;
     journey.enter(By::Label(say!(book::hourly_wage)), "18").await;
     journey.enter(By::Label(say!(drinks::overhead_per_drink)), "0.40").await;
     journey.enter(By::Label(say!(drinks::waste)), "3").await;
@@ -66,8 +66,8 @@ pub async fn with_tax_at_the_till(journey: &Journey) {
         &["Carrots", "$0.446", ""],
         &["Ginger", "$0.086", ""],
         &["Lemons", "$0.207", ""],
-        &[say!(drinks::packaging), "$0.610", "20.3%"],
-        &["Bottle, 12 fl oz", "$0.525", ""],
+        &[say!(common::packaging), "$0.610", "20.3%"],
+        &["12 oz bottle", "$0.525", ""],
         &["Cap, 38 mm", "$0.085", ""],
         &[say!(drinks::labor), "$0.375", "12.5%"],
         &[say!(drinks::overhead), "$0.400", "13.3%"],
@@ -80,13 +80,13 @@ pub async fn with_tax_at_the_till(journey: &Journey) {
     // Goods with what is thrown away of them: (1.525070 + 0.61) / 0.97 = 2.201103, / 0.35 = 6.28886.
     // Up to 6.50: 1 - 2.201103 / 6.5 = 0.66137.
     journey.wait_for_text(&suggested("$6.50", "66.1%", "$6.289")).await;
-    let none = say!(drinks::none);
-    journey.expect_figures(say!(drinks::price), &price(none, "65.0%", none, none)).await;
+    let none = say!(common::none);
+    journey.expect_figures(say!(common::price), &price(none, "65.0%", none, none)).await;
     is_marked(journey, say!(first::no_price_yet)).await;
     journey.click(By::Text(&say!(drinks::set_price, price = "$6.50"))).await;
     journey.expect_value(By::Label(say!(drinks::menu_price)), "6.50").await;
     // Left: 6.5 - 0.029 * 6.5 * 1.08 - 0.10 - 3.000072 = 3.19635. Paid: 6.5 * 1.08.
-    journey.expect_figures(say!(drinks::price), &price("66.1%", "65.0%", "$3.20", "$7.02")).await;
+    journey.expect_figures(say!(common::price), &price("66.1%", "65.0%", "$3.20", "$7.02")).await;
     is_marked(journey, say!(first::on_target)).await;
     journey.wait_for_text_gone(&say!(drinks::set_price, price = "")).await;
     journey.screenshot("size").await;
@@ -110,8 +110,8 @@ pub async fn with_tax_at_the_till(journey: &Journey) {
         &["Carrots", "$0.611", ""],
         &["Ginger", "$0.118", ""],
         &["Lemons", "$0.207", ""],
-        &[say!(drinks::packaging), "$0.625", "17.8%"],
-        &["Bottle, 16 fl oz", "$0.540", ""],
+        &[say!(common::packaging), "$0.625", "17.8%"],
+        &["16 oz bottle", "$0.540", ""],
         &["Cap, 38 mm", "$0.085", ""],
         &[say!(drinks::labor), "$0.375", "10.7%"],
         &[say!(drinks::overhead), "$0.400", "11.4%"],
@@ -123,22 +123,22 @@ pub async fn with_tax_at_the_till(journey: &Journey) {
     journey.wait_for_text(&suggested("$7.95", "65.8%", "$7.765")).await;
     journey.click(By::Text(&say!(drinks::set_price, price = "$7.95"))).await;
     // 7.95 - 0.029 * 8.586 - 0.10 - 3.516820 = 4.08419; 7.95 * 1.08 = 8.586.
-    journey.expect_figures(say!(drinks::price), &price("65.8%", "65.0%", "$4.08", "$8.59")).await;
+    journey.expect_figures(say!(common::price), &price("65.8%", "65.0%", "$4.08", "$8.59")).await;
 }
 
 /// The same prices with the tax inside: R is the price over 1.08, so less is left.
 pub async fn with_tax_inside(journey: &Journey) {
     journey.click(By::Text(say!(first::book))).await;
-    journey.choose(By::Label(say!(book::sales_tax)), say!(drinks::tax_included)).await;
+    journey.choose(By::Label(say!(common::sales_tax)), say!(drinks::tax_included)).await;
     open_size(journey, "12 fl oz").await;
     // R = 6.5 / 1.08 = 6.018519: 1 - 2.201103 / R = 0.63428; left R - 0.029 * 6.5 - 0.10 - 3.000072.
-    journey.expect_figures(say!(drinks::price), &price("63.4%", "65.0%", "$2.73", "$6.50")).await;
+    journey.expect_figures(say!(common::price), &price("63.4%", "65.0%", "$2.73", "$6.50")).await;
     is_marked(journey, say!(first::below_target)).await;
     // 6.28886 * 1.08 = 6.79197, up to 6.95: R 6.435185, 1 - 2.201103 / R = 0.65796.
     journey.wait_for_text(&suggested("$6.95", "65.8%", "$6.792")).await;
     open_size(journey, "16 fl oz").await;
     // R = 7.361111: 1 - 2.717850 / R = 0.63078; R - 0.029 * 7.95 - 0.10 - 3.516820 = 3.51374.
-    journey.expect_figures(say!(drinks::price), &price("63.1%", "65.0%", "$3.51", "$7.95")).await;
+    journey.expect_figures(say!(common::price), &price("63.1%", "65.0%", "$3.51", "$7.95")).await;
     // 7.76529 * 1.08 = 8.38651, up to 8.50: R 7.870370, 1 - 2.717850 / R = 0.65467.
     journey.wait_for_text(&suggested("$8.50", "65.5%", "$8.387")).await;
 }
@@ -147,16 +147,16 @@ pub async fn with_tax_inside(journey: &Journey) {
 pub async fn covering_everything(journey: &Journey) {
     journey.click(By::Text(say!(first::book))).await;
     journey.choose(By::Label(say!(book::margin_figured_on)), say!(drinks::on_all_costs)).await;
-    journey.enter(By::Label(say!(drinks::target_margin)), "40").await;
+    journey.enter(By::Label(say!(common::target_margin)), "40").await;
     open_size(journey, "12 fl oz").await;
     // Margin is now what is left over R: 2.729947 / 6.018519 = 0.45359.
-    journey.expect_figures(say!(drinks::price), &price("45.4%", "40.0%", "$2.73", "$6.50")).await;
+    journey.expect_figures(say!(common::price), &price("45.4%", "40.0%", "$2.73", "$6.50")).await;
     // (3.000072 + 0.10) / (1 - 0.4 - 0.029 * 1.08) = 5.45081 * 1.08 = 5.88687, up to 5.95: R
     // 5.509259, (R - 0.029 * 5.95 - 0.10 - 3.000072) / R = 0.40598.
     journey.wait_for_text(&suggested("$5.95", "40.6%", "$5.887")).await;
     open_size(journey, "16 fl oz").await;
     // 3.513741 / 7.361111 = 0.47734. (3.516820 + 0.10) / 0.56868 * 1.08 = 6.86878, up to 6.95.
-    journey.expect_figures(say!(drinks::price), &price("47.7%", "40.0%", "$3.51", "$7.95")).await;
+    journey.expect_figures(say!(common::price), &price("47.7%", "40.0%", "$3.51", "$7.95")).await;
     journey.wait_for_text(&suggested("$6.95", "40.7%", "$6.869")).await;
 }
 
@@ -164,8 +164,8 @@ pub async fn covering_everything(journey: &Journey) {
 fn price<'a>(margin: &'a str, target: &'a str, profit: &'a str, pays: &'a str) -> [(&'a str, &'a str); 4] {
     [
         (say!(common::margin), margin),
-        (say!(drinks::target_margin), target),
-        (say!(drinks::profit_per_drink), profit),
+        (say!(common::target_margin), target),
+        (say!(common::profit_per_drink), profit),
         (say!(drinks::customer_pays), pays),
     ]
 }

@@ -15,13 +15,13 @@ pub async fn sizes_side_by_side(journey: &Journey) {
     // Suggested as on the pages of the sizes.
     let per_drink: [&[&str]; 9] = [
         &["", "12 fl oz", "16 fl oz"],
-        &[say!(sales::fill), "12.0 fl oz", "16.2 fl oz"],
-        &[say!(sales::price), "$6.50", "$7.95"],
+        &[say!(common::fill), "12.0 fl oz", "16.2 fl oz"],
+        &[say!(common::price), "$6.50", "$7.95"],
         &[say!(common::cost), "$3.00", "$3.52"],
-        &[say!(sales::profit_per_drink), "$2.73", "$3.51"],
+        &[say!(common::profit_per_drink), "$2.73", "$3.51"],
         &[say!(common::margin), "45.4%", "47.7%"],
         &[say!(sales::profit_per_labor_minute), "$2.18", "$2.81"],
-        &[say!(sales::suggested_price), "$5.95", "$6.95"],
+        &[say!(common::suggested_price), "$5.95", "$6.95"],
         &[say!(sales::target), say!(first::on_target), say!(first::on_target)],
     ];
     journey.expect_rows(say!(sales::per_drink), &per_drink).await;
@@ -36,7 +36,7 @@ pub async fn sizes_side_by_side(journey: &Journey) {
     let parts: [&[&str]; 7] = [
         &["", "12 fl oz", "16 fl oz"],
         &[say!(drinks::ingredients), "$1.525", "$2.011"],
-        &[say!(drinks::packaging), "$0.610", "$0.625"],
+        &[say!(common::packaging), "$0.610", "$0.625"],
         &[say!(drinks::labor), "$0.375", "$0.375"],
         &[say!(drinks::overhead), "$0.400", "$0.400"],
         &[say!(drinks::waste), "$0.090", "$0.106"],
@@ -55,7 +55,7 @@ pub async fn sizes_side_by_side(journey: &Journey) {
     // The figures above over 12 and over 16.15; 0.492260 / 0.541667 = 0.90879.
     let per_ounce: [&[&str]; 5] = [
         &["", "12 fl oz", "16 fl oz"],
-        &[say!(sales::price), "$0.542", "$0.492"],
+        &[say!(common::price), "$0.542", "$0.492"],
         &[say!(common::cost), "$0.250", "$0.218"],
         &[say!(sales::profit), "$0.227", "$0.218"],
         &[say!(sales::price_against_smallest), say!(sales::smallest), "90.9%"],
