@@ -148,7 +148,8 @@ pub fn is_kept_offline(name: &str) -> bool {
 pub fn is_in_first_load(name: &str) -> bool {
     let later = [LATER_WASM.trim_end_matches(".wasm"), "intl", "books/"].iter().any(|begin| name.starts_with(begin))
         || name == WORKER;
-    is_kept_offline(name) && !later && !(name.starts_with("words-") && !name.starts_with("words-en-US-first"))
+    let of_others = name.starts_with("words-") && !name.starts_with("words-en-US-first");
+    is_kept_offline(name) && !later && !of_others
 }
 
 /// Every file under `site`, as sorted paths with `/` between folders.

@@ -39,9 +39,9 @@ pub fn put_in(page: &str) -> Outcome<String> {
 }
 
 fn english(key: &str) -> Outcome<&'static str> {
-    Ok(Table::built_in(IN_THE_PAGE)
+    Table::built_in(IN_THE_PAGE)
         .by_key(key)
-        .ok_or_else(|| format!("The page names the key {key}, which is none. Mend it in public/index.html."))?)
+        .ok_or_else(|| format!("The page names the key {key}, which is none. Mend it in public/index.html."))
 }
 
 /// The constant in front of the script of the first words: the tags of the languages.

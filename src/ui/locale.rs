@@ -24,7 +24,8 @@ extern "C" {
 pub fn number_style(currency: Currency) -> NumberStyle {
     let sample = |number: f64, style: &str| -> Parts {
         let parts = parts(first_paint::region(), number, style, currency.code());
-        parts.chunks_exact(2).map(|part| (part[0].clone(), part[1].clone())).collect()
+        let pair = |part: &[String]| part.first().cloned().zip(part.last().cloned());
+        parts.chunks_exact(2).filter_map(pair).collect()
     };
     NumberStyle::from_samples(&sample(1_234_567.8, "currency"), &sample(0.5, "percent"), &sample(1234.0, "decimal"))
 }

@@ -143,9 +143,8 @@ fn why_there_is_no_fill_target() {
     );
 }
 
-#[test]
-fn what_to_know_of_a_fill_target() {
-    let book = book();
+/// Filled to the labeled size, all alike.
+fn even() -> PackagedFill {
     let nothing = Volume::ZERO;
     let target = FillTarget {
         target: ounces(1200),
@@ -156,7 +155,7 @@ fn what_to_know_of_a_fill_target() {
         over: None,
         spreads_to_double: Some(Exact::new(372, 2)),
     };
-    let even = PackagedFill {
+    PackagedFill {
         nominal: ounces(1200),
         counted_at: Temperature::new(Exact::new(40, 0), Scale::Fahrenheit),
         measured: None,
@@ -171,7 +170,13 @@ fn what_to_know_of_a_fill_target() {
         giveaway_cost: Money::ZERO,
         giveaway_in_a_year: nothing,
         giveaway_cost_in_a_year: Money::ZERO,
-    };
+    }
+}
+
+#[test]
+fn what_to_know_of_a_fill_target() {
+    let (book, even) = (book(), even());
+    let target = even.target;
     assert_eq!(words::packaged_cautions(&even, &book), Vec::<String>::new());
     let spreads_to_double = Some(Exact::new(371, 2));
     let low = PackagedFill {
@@ -222,7 +227,11 @@ fn what_to_know_of_a_fill_target() {
         short(2, false),
         ["2 packages weighed are short by more than the allowed variation. No package may be."]
     );
+}
 
+#[test]
+fn what_a_fill_target_means() {
+    let even = even();
     // SI 2006/659, Schedule 2, 4.7 (text): of fewer than 100 packages the average of all counts.
     let means = |packages: i64, rule| {
         let batch = Some(BatchRisk { packages: Exact::new(packages, 0), quantile: Exact::new(2, 0) });

@@ -57,7 +57,7 @@ fn words_of(law: Law) -> &'static [&'static str] {
 
 /// The demo book in a money, its drinks served in a way; one ingredient holds all allergens.
 fn demo(money: &str, service: Option<Service>) -> Book {
-    let mut book = read(DEMO.to_string()).expect("the demo book");
+    let mut book = read(DEMO).expect("the demo book");
     let currency = Currency::from_code(money).expect("a currency");
     let mut edits = vec![Edit::Put(Record::Settings(Box::new(Settings { currency, ..book.settings().clone() })))];
     let offers = book.offers().cloned().collect::<Vec<Offer>>();

@@ -65,7 +65,7 @@ pub fn around(said: &str) -> (String, String) {
 /// `say!(drinks::set_price, price = speaker.money(price))` a `String`.
 ///
 /// A placeholder takes text. One that a plural form is chosen by takes a
-/// [`Number`](crate::words::texts::Number): `speaker.counted(exact)` or a `usize`.
+/// [`Number`]: `speaker.counted(exact)` or a `usize`.
 #[macro_export]
 macro_rules! say {
     ($file:ident :: $key:ident $(,)?) => { $crate::words::texts::keys::$file::$key.say() };

@@ -69,22 +69,7 @@ pub fn Allergens(
     let of = move |show: fn(&Ingredient) -> String| {
         text(move || state.book.with(|book| book.ingredient(id).map(show).unwrap_or_default()))
     };
-    let nuts = when(
-        move || stated().is_some_and(|it| it.contains(&Allergen::TreeNuts)),
-        move || {
-            view! {
-                <Entry
-                    label=say!(labels::which_nuts)
-                    letters=true
-                    example=say!(labels::example_nuts)
-                    value=of(|it| it.nuts.clone())
-                    commit=fields::text(say!(labels::which_nuts), move |book, nuts| ingredient_changed(book, id, |it| it.nuts = nuts))
-                />
-                <p class="hollow">{words::tree_nuts(law)}</p>
-            }
-            .into_any()
-        },
-    );
+    let nuts = when(move || stated().is_some_and(|it| it.contains(&Allergen::TreeNuts)), move || nuts(state, id, law));
     let is_mixture = move || state.book.with(|book| book.ingredient(id).is_some_and(|it| it.parts.is_some()));
     let mix = move |mixed: bool| {
         let change = |it: &mut Ingredient| it.parts = mixed.then(String::new);
@@ -128,4 +113,20 @@ pub fn Allergens(
             {parts}
         </Section>
     }
+}
+
+/// Which tree nuts they are, and what the law counts as one.
+fn nuts(state: AppState, id: IngredientId, law: Law) -> AnyView {
+    let value = text(move || state.book.with(|book| book.ingredient(id).map(|it| it.nuts.clone()).unwrap_or_default()));
+    view! {
+        <Entry
+            label=say!(labels::which_nuts)
+            letters=true
+            example=say!(labels::example_nuts)
+            value
+            commit=fields::text(say!(labels::which_nuts), move |book, nuts| ingredient_changed(book, id, |it| it.nuts = nuts))
+        />
+        <p class="hollow">{words::tree_nuts(law)}</p>
+    }
+    .into_any()
 }

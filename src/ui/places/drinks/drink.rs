@@ -214,47 +214,7 @@ fn making(id: DrinkId, hangs: Hangs, units: System) -> AnyView {
                         changed(book, id, |it| it.air = air.unwrap_or(Share::ZERO))
                     })
                 />
-                <Entry
-                    hangs
-                    label=say!(drinks::labor_per_drink)
-                    letters=true
-                    unit=say!(drinks::minutes_and_seconds)
-                    example=say!(drinks::time_example, time = fields::TIME_EXAMPLE)
-                    value=of(|it, state| state.time_if_any(it.labour.per_drink))
-                    commit=fields::optional_time(say!(drinks::labor_per_drink), move |book, time| {
-                        changed(book, id, |it| it.labour.per_drink = time)
-                    })
-                />
-                <Entry
-                    hangs
-                    label=words::labor_per_volume(units)
-                    letters=true
-                    unit=say!(drinks::minutes_and_seconds)
-                    example=say!(drinks::time_example, time = fields::TIME_EXAMPLE)
-                    value=of(|it, state| state.labor_if_any(it.labour.per_litre))
-                    commit=fields::optional_labor_per_volume(words::labor_per_volume(units), move |book, time| {
-                        changed(book, id, |it| it.labour.per_litre = time)
-                    })
-                />
-                <Entry
-                    hangs
-                    label=say!(drinks::labor_per_batch)
-                    letters=true
-                    unit=say!(drinks::minutes_and_seconds)
-                    example=say!(drinks::time_example, time = fields::TIME_EXAMPLE)
-                    value=of(|it, state| state.time_if_any(it.labour.per_batch))
-                    commit=fields::optional_time(say!(drinks::labor_per_batch), move |book, time| {
-                        changed(book, id, |it| it.labour.per_batch = time)
-                    })
-                />
-                <Entry
-                    hangs
-                    label=say!(drinks::drinks_per_batch)
-                    value=of(|it, state| state.number(it.labour.batch))
-                    commit=fields::count(say!(drinks::drinks_per_batch), move |book, count| {
-                        changed(book, id, |it| it.labour.batch = count)
-                    })
-                />
+                {labor(id, hangs, units)}
                 <Entry
                     hangs
                     label=say!(drinks::processing_fee)
@@ -288,6 +248,58 @@ fn making(id: DrinkId, hangs: Hangs, units: System) -> AnyView {
                 />
             </div>
         </Section>
+    }
+    .into_any()
+}
+
+/// How long a drink takes, a volume of it, and a batch.
+fn labor(id: DrinkId, hangs: Hangs, units: System) -> AnyView {
+    let state = AppState::here();
+    let of = move |show: fn(&Drink, AppState) -> String| {
+        text(move || state.book.with(|book| book.drink(id).map(|it| show(it, state)).unwrap_or_default()))
+    };
+    view! {
+        <Entry
+            hangs
+            label=say!(drinks::labor_per_drink)
+            letters=true
+            unit=say!(drinks::minutes_and_seconds)
+            example=say!(drinks::time_example, time = fields::TIME_EXAMPLE)
+            value=of(|it, state| state.time_if_any(it.labour.per_drink))
+            commit=fields::optional_time(say!(drinks::labor_per_drink), move |book, time| {
+                changed(book, id, |it| it.labour.per_drink = time)
+            })
+        />
+        <Entry
+            hangs
+            label=words::labor_per_volume(units)
+            letters=true
+            unit=say!(drinks::minutes_and_seconds)
+            example=say!(drinks::time_example, time = fields::TIME_EXAMPLE)
+            value=of(|it, state| state.labor_if_any(it.labour.per_litre))
+            commit=fields::optional_labor_per_volume(words::labor_per_volume(units), move |book, time| {
+                changed(book, id, |it| it.labour.per_litre = time)
+            })
+        />
+        <Entry
+            hangs
+            label=say!(drinks::labor_per_batch)
+            letters=true
+            unit=say!(drinks::minutes_and_seconds)
+            example=say!(drinks::time_example, time = fields::TIME_EXAMPLE)
+            value=of(|it, state| state.time_if_any(it.labour.per_batch))
+            commit=fields::optional_time(say!(drinks::labor_per_batch), move |book, time| {
+                changed(book, id, |it| it.labour.per_batch = time)
+            })
+        />
+        <Entry
+            hangs
+            label=say!(drinks::drinks_per_batch)
+            value=of(|it, state| state.number(it.labour.batch))
+            commit=fields::count(say!(drinks::drinks_per_batch), move |book, count| {
+                changed(book, id, |it| it.labour.batch = count)
+            })
+        />
     }
     .into_any()
 }

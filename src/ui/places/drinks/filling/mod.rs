@@ -75,7 +75,7 @@ pub fn FillTarget(
             .into_any()
         } else {
             let start = move || {
-                set(Some(state.book.with_untracked(|book| first(book.settings()))), say!(labels::add_fill_target))
+                set(Some(state.book.with_untracked(|book| first(book.settings()))), say!(labels::add_fill_target));
             };
             view! {
                 <p class="actions">
