@@ -246,7 +246,7 @@ type-volume-or-weight = Escriba un volumen o un peso, como { $example }.
 type-an-amount = Escriba una cantidad, como { $example }.
 not-one-amount = “{ $text }” no es una sola cantidad. Escriba un número y su unidad, como { $example }.
 not-an-ending = “{ $text }” no es una terminación de precio. Escríbalas con espacios entre ellas, como .00 .50 .95.
-no-minus = No puede ser menor que cero. Quite el signo de menos: { $example }.
+no-minus = No puede ser menor que cero. Escríbalo sin el signo de menos, como { $example }.
 too-many-digits = Este número tiene más de nueve dígitos. Revise si sobra uno.
 too-many-decimals = Este número tiene más de seis decimales. Redondee a seis.
 price-above-zero = El precio debe ser mayor que cero. Escriba un precio, como { $example }.
@@ -264,7 +264,7 @@ back = Volver
 ## Changes, and undoing them
 
 no-changes-yet = Aún no hay cambios. Los suyos aparecen aquí.
-changes-about = Primero, lo más nuevo. Deshaga cualquier cambio por separado, si ningún otro posterior depende de él.
+changes-about = Lo más nuevo va primero. Deshaga el cambio que quiera, si ninguno más nuevo depende de él.
 undone = Deshecho
 undo-change-at = Deshacer { $change }, { $when }
 undone-change = Deshecho: { $change }

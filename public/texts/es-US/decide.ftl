@@ -67,7 +67,7 @@ plan = Plan
 container-types = Tipos de envase
 lid-types = Tipos de tapa
 opening-stock = Inventario inicial
-weeks-of-stock = Semanas de inventario
+weeks-of-stock = Inventario dura
 show-all-plans = { $plans ->
     [one] Ver 1 plan
    *[other] Ver los { $plans } planes
@@ -232,7 +232,7 @@ by-drink = Por bebida
 profit-now = Ganancia hoy
 new-size-profit = Ganancia tamaño nuevo
 must-sell = Debe vender
-sell-for = { $then } por { $now }
+sell-for = { $then } en vez de { $now }
 
 if-sales-change = Si cambian las ventas
 if-sales-change-about = Lo que usted calcula para el tamaño nuevo, como porcentaje de los clientes de hoy.

@@ -135,7 +135,7 @@ full-fill = { $fill } (lleno)
 
 reach-target = Llegar a su meta
 reach-target-about = Cada renglón es un cambio por sí solo. El más chico va primero.
-not-enough-alone = no alcanza por sí solo
+not-enough-alone = no basta por su cuenta
 not-in-margin = no cuenta en este margen
 case-price-of = Precio por caja de { $name }
 trim-yield-of = Rendimiento limpio de { $name }
@@ -174,7 +174,7 @@ overhead-per-drink = Gastos generales por bebida
 on-goods = Ingredientes y empaque
 on-labor = Ingredientes, empaque y mano de obra
 on-all-costs = Todos los costos
-target-margin-about = El margen que debe dejar cada bebida. Una bebida puede tener el suyo. Ingredientes y empaque incluye el cargo por proceso. Todos los costos suma mano de obra, gastos generales, cargo por tarjeta y comisión de la app de entregas.
+target-margin-about = El margen que debe dejar cada bebida. Una bebida puede tener el suyo. “Ingredientes y empaque” incluye el cargo por proceso. “Todos los costos” suma mano de obra, gastos generales, cargo por tarjeta y comisión de la app de entregas.
 
 ## Choices
 

@@ -118,7 +118,7 @@ no-juice-density = La etiqueta lista los ingredientes en peso. Falta: densidad d
 ## Safety and storage of a drink
 
 safety-and-storage = Seguridad y conservación
-safety-and-storage-about = Copie esto de su plan de seguridad de alimentos. Aquí no se llena nada por usted.
+safety-and-storage-about = Copie esto de su plan de seguridad de alimentos. Aquí nada se llena solo.
 treatment = Tratamiento
 measured-ph = pH medido
 not-measured = sin medir
@@ -291,9 +291,9 @@ short-batch-risk = Riesgo de tanda corta
 room-for-closure = Espacio para tapa
 look-up-variation = Busque la “maximum allowable variation” de este tamaño en NIST Handbook 133. No tenemos esa tabla.
 sample-variation = Número de ejemplo, no del manual.
-short-fills-in-germany = { $share } (Alemania, FPackV section 9)
+short-fills-in-germany = { $share } (Alemania, FPackV, sección 9)
 short-fills-in-uk = { $share } (práctica del Reino Unido)
-measured-at = Temperatura de bebida
+measured-at = Temperatura de la bebida
 package-net-contents = Contenido neto del envase
 add-weighing = Agregar pesada
 weighings = Pesadas. Toque una para quitarla.
@@ -316,7 +316,7 @@ not-packaged-ahead = Este tamaño no va envasado por adelantado.
 no-labeled-size = El envase no tiene tamaño en etiqueta. Escriba el tamaño de su etiqueta.
 no-tolerance = La directiva no da variación permitida para menos de 5 mL ni más de 10 L. Elija otra regla.
 no-allowed-variation = Falta: variación permitida. Busque la “maximum allowable variation” de este tamaño en NIST Handbook 133. Aquí no damos números de memoria.
-no-weighings = Pese o mida lo que traen varios envases, y anote cada uno. Dos dan una dispersión; veinte dan una buena (regla general, sin fuente publicada).
+no-weighings = Pese o mida lo que traen varios envases, y anote cada uno. Con dos se calcula la dispersión; con veinte sale bien (regla general, sin fuente publicada).
 one-weighing = Un solo envase no da dispersión. Pese o mida al menos otro. Veinte dan una buena dispersión (regla general, sin fuente publicada).
 
 # Cautions beside a fill target.

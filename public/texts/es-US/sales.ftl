@@ -60,7 +60,7 @@ drinks-in-week = { $drinks ->
     [one] 1 bebida vendida
    *[other] { $drinks } bebidas vendidas
 }
-about-week = Escriba cuántas vendió de cada una. Lo nuevo usa la ganancia por bebida de hoy. Lo corregido conserva la primera. Deje el campo en blanco para quitar lo anotado.
+about-week = Escriba cuántas vendió de cada una. Lo nuevo usa la ganancia por bebida de hoy. Lo que corrija conserva su primera ganancia. Deje el campo en blanco para quitar lo anotado.
 week-not-over = Esta semana no ha terminado. Vaya sumando las ventas.
 other-weeks = Otras semanas
 previous-week = Semana anterior
@@ -255,7 +255,7 @@ in-this-scenario = En este escenario
 difference = Diferencia
 number-of-sizes = Tamaños
 opening-stock = Inventario inicial
-weeks-of-stock = Semanas de inventario
+weeks-of-stock = Inventario dura
 weeks-to-stock = Semanas por surtir
 scenario-leaves-out = En este escenario: { $what }
 today-leaves-out = Hoy: { $what }
@@ -308,8 +308,8 @@ pays-alike = Por medida, el cliente paga lo mismo en todos los tamaños.
 no-size-has-price = Ningún tamaño tiene precio aún.
 next-size-up = Siguiente tamaño
 from-to = De { $small } a { $large }:
-price-up = El precio sube { $by }.
-price-down = El precio baja { $by }.
+price-up = el precio sube { $by }.
+price-down = el precio baja { $by }.
 cost-up = El costo sube { $by }.
 cost-down = El costo baja { $by }.
 you-keep = Usted se queda con { $share } del precio extra.
