@@ -38,14 +38,23 @@ function languageOf(address) {
   return /\/words-([\w-]+)-(first|rest)-[^/]*$/.exec(address)?.[1];
 }
 
-// The languages of which a build before keeps tables.
+// The languages of which a build before keeps tables; with the first build that of the browser.
 async function languagesRead() {
   const read = new Set();
   for (const name of await caches.keys()) {
     if (!name.startsWith(PREFIX)) continue;
     for (const { url } of await (await caches.open(name)).keys()) read.add(languageOf(url));
   }
-  return read;
+  read.delete(undefined);
+  return read.size ? read : new Set([languageHere()]);
+}
+
+// By the same rule as first.js.
+function languageHere() {
+  const base = (tag) => tag.split("-")[0];
+  const tags = FILES.map(([address]) => languageOf(address)).filter(Boolean);
+  const nearest = navigator.languages.map((wanted) => tags.find((tag) => base(tag) === base(wanted)));
+  return nearest.find(Boolean) ?? "en-US";
 }
 
 async function keepFile(cache, address, hash) {
