@@ -14,7 +14,7 @@ use crate::app::history::History;
 use crate::app::unfinished::Unfinished;
 use crate::book::{Book, BookId};
 use crate::exchange;
-use crate::store::{BookEntry, Change, asked, this_tab};
+use crate::store::{BookEntry, Change, asked, first_paint, this_tab};
 use crate::words;
 
 /// What goes on as long as the page lives, from now on.
@@ -35,6 +35,9 @@ pub fn told_apart(entry: &BookEntry) -> String {
 
 /// Keeps the book that was just opened and is on the screen.
 pub fn keep(library: Library, state: AppState) {
+    // The page itself shows the name when it is loaded again.
+    let name = Memo::new(move |_| state.book.with(|book| book.settings().name.clone()));
+    Effect::new(move |_| name.with(|name| first_paint::note_name(name)));
     let Some(core) = library.core() else { return };
     let Some(id) = core.opened_id() else { return };
     if let Some(edit) = core.replay() {

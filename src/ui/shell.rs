@@ -16,7 +16,6 @@ use super::steps::{Steps, reach};
 use crate::app::history::Reach;
 use crate::app::route::{Place, Route};
 use crate::say;
-use crate::store::first_paint;
 
 /// The frame around the screens.
 #[component]
@@ -134,12 +133,7 @@ fn Head() -> impl IntoView {
             way(parts)(state, reach(lock));
         }
     };
-    // The page itself shows the name when it is loaded again.
-    let name = text(move || {
-        let name = state.book.with(|book| book.settings().name.clone());
-        first_paint::note_name(&name);
-        name
-    });
+    let name = text(move || state.book.with(|book| book.settings().name.clone()));
     let invented = when(
         move || state.book.with(|book| book.settings().invented),
         || view! { <span class="tag">{say!(first::sample_data)}</span> }.into_any(),

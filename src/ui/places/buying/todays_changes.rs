@@ -43,7 +43,7 @@ pub fn todays_changes(prices: Hangs) -> AnyView {
             timer.clear();
         }
     };
-    // What a price costs hangs on recipes too, and those change on other screens and in other tabs.
+    // What a price costs depends on recipes too, and those change on other screens and in other tabs.
     Effect::new(move |_| {
         let goods = |key: &Key| matches!(key, Key::Ingredient(_) | Key::Packaging(_));
         let others = |change: &LastChange| !change.touched.iter().all(goods);
