@@ -33,7 +33,7 @@ async function fetchTable(language, part) {
     const text = await (await fetch(address, { cache })).text();
     if (isWhole(text, `brimwright ${language} ${part} ${TEXTS_BUILD}`)) return text;
   }
-  throw new Error(`${address}: no whole table`);
+  throw Error(`${address}: no whole table`);
 }
 
 // The first line of a table ends in the number of those that follow.

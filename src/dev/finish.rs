@@ -57,7 +57,7 @@ pub fn finish() -> Outcome {
 fn put_texts(site: &Path) -> Outcome {
     let mut addresses: BTreeMap<&str, BTreeMap<&str, String>> = BTreeMap::new();
     for (language, part, name, text) in TABLES {
-        write(&site.join(name), text)?;
+        write(&site.join(name), first_words::beside_the_page(language, part, text))?;
         let named = rename(site, name, &hash_of(site, &[name])?)?;
         addresses.entry(language).or_default().insert(part, format!("./{}", named.new));
     }

@@ -38,6 +38,19 @@ pub fn put_in(page: &str) -> Outcome<String> {
     Ok(whole)
 }
 
+/// A first table as it is published: in the language of the page without those texts that only the
+/// page says. Their lines are empty, so that the others keep their places.
+pub fn beside_the_page(language: &str, part: &str, table: &str) -> String {
+    if (language, part) != (IN_THE_PAGE, "first") {
+        return table.to_string();
+    }
+    let of_the_page = |place: usize| {
+        place.checked_sub(1).and_then(|line| KEYS.get(line)).is_some_and(|key| key.starts_with("start::"))
+    };
+    let line = |(place, line)| format!("{}\n", if of_the_page(place) { "" } else { line });
+    table.lines().enumerate().map(line).collect()
+}
+
 fn english(key: &str) -> Outcome<&'static str> {
     Table::built_in(IN_THE_PAGE)
         .by_key(key)
@@ -55,6 +68,8 @@ pub fn languages() -> Outcome<String> {
 
 #[cfg(test)]
 mod tests {
+    use brimwright::words::texts::TABLES;
+
     use super::*;
 
     #[test]
@@ -64,6 +79,16 @@ mod tests {
         let filled = format!("<p class=\"a\" data-line=\"{line}\" id=\"b\">Cancel</p><meta content=\"Cancel\">");
         assert_eq!(put_in(page), Ok(filled));
         assert!(put_in("{{first::no_such_key}}").is_err());
+    }
+
+    #[test]
+    fn texts_of_the_page_are_published_once() {
+        let (.., table) = TABLES.iter().find(|(tag, part, ..)| (*tag, *part) == (IN_THE_PAGE, "first")).unwrap();
+        let published = beside_the_page(IN_THE_PAGE, "first", table);
+        assert_eq!(published.lines().count(), table.lines().count());
+        let (page, app) = (english("start::reload").unwrap(), english("first::tagline").unwrap());
+        assert!(table.contains(page) && !published.lines().any(|line| line == page) && published.contains(app));
+        assert_eq!(beside_the_page("es-US", "first", table), **table);
     }
 
     #[test]

@@ -52,12 +52,11 @@ pub fn Shell() -> impl IntoView {
     });
     live(move || {
         language::speak_to(reader.get());
-        view! { <Frame route locked shown /> }.into_any()
+        frame(route, locked, shown)
     })
 }
 
-#[component]
-fn Frame(route: ReadSignal<Route>, locked: Signal<bool>, shown: Memo<Option<Route>>) -> impl IntoView {
+fn frame(route: ReadSignal<Route>, locked: Signal<bool>, shown: Memo<Option<Route>>) -> AnyView {
     let (later, steps) = (Later::here(), expect_context::<Steps>());
     view! {
         <a class="skip" href="#main">{say!(first::skip_to_content)}</a>
@@ -78,6 +77,7 @@ fn Frame(route: ReadSignal<Route>, locked: Signal<bool>, shown: Memo<Option<Rout
         </div>
         {live(move || later.parts().map(|parts| [(parts.sheet)(route), (parts.steps)(route)]).into_any())}
     }
+    .into_any()
 }
 
 fn drawn(route: Route, later: Later) -> Option<AnyView> {
