@@ -5,6 +5,8 @@
 //   brimwright-update-ready   from here: a new version waits until the person agrees
 //   brimwright-accept-update  from the app: the person agrees
 
+import "./kept.js";
+
 // The build puts two constants in front of this script: TEXTS, the addresses of the two tables of
 // each language, and TEXTS_BUILD, which stands in the first line of each.
 
@@ -24,10 +26,16 @@ function table(language, part) {
   return fetched.get(address);
 }
 
+// The second table comes with the rest of the style: without both nothing of the second part is shown.
+async function fetchTable(language, part) {
+  if (part === "first") return wholeTable(language, part);
+  const { addStyle } = await import("./rest.js");
+  return (await Promise.all([wholeTable(language, part), addStyle()]))[0];
+}
+
 // What the browser keeps may be what a faulty answer left, so a file that is no table is asked for
 // once more past it.
-async function fetchTable(language, part) {
-  if (part === "rest") await import("./intl.js");
+async function wholeTable(language, part) {
   const address = new URL(TEXTS[language][part], import.meta.url);
   for (const cache of ["default", "reload"]) {
     const text = await (await fetch(address, { cache })).text();
@@ -62,7 +70,7 @@ async function firstTexts() {
   throw missing;
 }
 
-// What the app asks of Intl for the first screen; intl.js has the rest. A region is a tag, or nothing for
+// What the app asks of Intl for the first screen; rest.js has more. A region is a tag, or nothing for
 // the browser's own.
 globalThis.brimwrightIntl = {
   parts: (region, number, style, currency) =>

@@ -12,6 +12,8 @@ use brimwright::words::texts::keys::BUILD;
 use sha2::{Digest, Sha256};
 
 use crate::first_words;
+use crate::names;
+use crate::page;
 use crate::run::{Outcome, in_project};
 use crate::script;
 use crate::split::{BINDINGS, LATER, LATER_WASM, WASM, split};
@@ -23,8 +25,10 @@ const WORKER: &str = "service-worker.js";
 const START: &str = "start.js";
 /// Puts the first words into the person's language.
 const FIRST: &str = "first.js";
-/// What is asked of Intl beyond the first screen.
-const INTL: &str = "intl.js";
+/// Keeps what was chosen on the screens.
+const KEPT: &str = "kept.js";
+/// What the page needs beyond the first screen.
+const REST: &str = "rest.js";
 const MANIFEST: &str = "manifest.webmanifest";
 
 /// Finishes the site in Trunk's staging folder.
@@ -32,25 +36,39 @@ pub fn finish() -> Outcome {
     let site = env::var_os("TRUNK_STAGING_DIR")
         .map(PathBuf::from)
         .ok_or("`cargo dev finish` is called by Trunk at the end of a build; use `cargo dev bundle`.")?;
-    write(&site.join("style.css"), style::joined(&in_project("style"))?)?;
+    for (name, sheet) in style::joined(&in_project("style"))? {
+        write(&site.join(name), sheet)?;
+    }
     split(&site)?;
-    for name in [BINDINGS, LATER, FIRST, INTL, START, WORKER] {
+    for name in [BINDINGS, LATER, FIRST, KEPT, REST, START, WORKER] {
         let path = site.join(name);
         write(&path, script::short(name, &read_text(&path)?)?)?;
     }
     put_texts(&site)?;
-    let page = site.join(PAGE);
-    write(&page, first_words::put_in(&without_links_of_trunk(&read_text(&page)?))?)?;
+    put_into_page(&site)?;
     let manifest = site.join(MANIFEST);
     write(&manifest, first_words::put_in(&without_links_of_trunk(&read_text(&manifest)?))?)?;
-    let first = site.join(FIRST);
-    write(&first, format!("{}{}", first_words::languages()?, read_text(&first)?))?;
     for name in [WASM, LATER_WASM] {
         let wasm = without_custom_sections(&read(&site.join(name))?)?;
         write(&site.join(name), wasm)?;
     }
+    let (wasm, bindings) = names::shortened(&read(&site.join(WASM))?, &read_text(&site.join(BINDINGS))?)?;
+    write(&site.join(WASM), wasm)?;
+    write(&site.join(BINDINGS), bindings)?;
     rename_after_contents(&site)?;
     list_for_offline(&site)
+}
+
+/// Puts the first words into the page, with their style and their script.
+fn put_into_page(site: &Path) -> Outcome {
+    let page = first_words::put_in(&without_links_of_trunk(&read_text(&site.join(PAGE))?))?;
+    let [style, script] = [style::FIRST, FIRST].map(|name| {
+        let text = read_text(&site.join(name))?;
+        fs::remove_file(site.join(name)).map_err(|error| format!("{name} cannot be removed ({error})."))?;
+        Ok::<_, String>((name, text))
+    });
+    let (style, script) = (style?, script?);
+    write(&site.join(PAGE), page::with_inline(&page, (style.0, &style.1), (script.0, &script.1))?)
 }
 
 /// Writes the tables of texts, and puts their addresses and their build in front of the start script.
@@ -69,16 +87,17 @@ fn put_texts(site: &Path) -> Outcome {
 /// Names files after their contents, those that are referred to first.
 fn rename_after_contents(site: &Path) -> Outcome {
     let named = |name| rename(site, name, &hash_of(site, &[name])?);
-    let (wasm, later_wasm, style) = (named(WASM)?, named(LATER_WASM)?, named("style.css")?);
+    let (wasm, later_wasm) = (named(WASM)?, named(LATER_WASM)?);
+    refer(&site.join(REST), "", &[&named(style::REST)?])?;
     refer(&site.join(LATER), "", &[&later_wasm])?;
     // These two import one another: both are named after both.
     let both = hash_of(site, &[BINDINGS, LATER])?;
     let (bindings, later) = (rename(site, BINDINGS, &both)?, rename(site, LATER, &both)?);
     refer(&site.join(&bindings.new), "from\"", &[&later])?;
     refer(&site.join(&later.new), "from\"", &[&bindings])?;
-    refer(&site.join(START), "", &[&wasm, &bindings, &named(INTL)?])?;
-    let (start, first) = (named(START)?, named(FIRST)?);
-    refer(&site.join(PAGE), "", &[&wasm, &bindings, &later, &first, &start, &style])
+    let kept = named(KEPT)?;
+    refer(&site.join(START), "", &[&wasm, &bindings, &kept, &named(REST)?])?;
+    refer(&site.join(PAGE), "", &[&wasm, &bindings, &later, &kept, &named(START)?])
 }
 
 /// A file that was named after contents.
@@ -142,12 +161,12 @@ pub fn is_kept_offline(name: &str) -> bool {
     !icon_of_a_home_screen && !name.starts_with("schema/")
 }
 
-/// Whether a file is fetched before the first screen can be used. The second part of the app, the
-/// rest of the texts and the demo book come when they are asked for; the service worker starts
+/// Whether a file is fetched before the first screen can be used. The second part of the app, its
+/// style, the rest of the texts and the demo book come when they are asked for; the service worker starts
 /// after the app. A person reads one language.
 pub fn is_in_first_load(name: &str) -> bool {
-    let later = [LATER_WASM.trim_end_matches(".wasm"), "intl", "books/"].iter().any(|begin| name.starts_with(begin))
-        || name == WORKER;
+    let begins_as = |late: &str| name.starts_with(late.split('.').next().unwrap_or(late));
+    let later = [LATER_WASM, REST, style::REST, "books/"].into_iter().any(begins_as) || name == WORKER;
     let of_others = name.starts_with("words-") && !name.starts_with("words-en-US-first");
     is_kept_offline(name) && !later && !of_others
 }
@@ -226,10 +245,12 @@ mod tests {
     #[test]
     fn the_first_load_is_what_comes_before_the_first_screen() {
         assert!(is_in_first_load("brimwright_bg-0123.wasm") && is_in_first_load("later-0123.js"));
-        assert!(is_in_first_load("index.html") && is_in_first_load("style-0123.css"));
+        assert!(is_in_first_load("index.html") && is_in_first_load("start-0123.js"));
         assert!(!is_in_first_load("split_later-0123.wasm") && is_kept_offline("split_later-0123.wasm"));
         assert!(!is_in_first_load("service-worker.js") && !is_in_first_load("icons/icon-512.png"));
         assert!(!is_in_first_load("books/marrowgate-juice-hall.json"));
+        assert!(!is_in_first_load("style-rest-0123.css") && is_kept_offline("style-rest-0123.css"));
+        assert!(!is_in_first_load("rest-0123.js") && is_kept_offline("rest-0123.js"));
         assert!(is_in_first_load("words-en-US-first-0123.txt") && !is_in_first_load("words-en-US-rest-0123.txt"));
     }
 
@@ -239,21 +260,21 @@ mod tests {
         let names = |later_wasm: &str| {
             fs::remove_dir_all(&site).ok();
             fs::create_dir_all(&site).expect("a folder");
-            let page = "./brimwright_bg.wasm ./brimwright.js ./later.js ./first.js ./start.js ./style.css";
+            let page = "./brimwright_bg.wasm ./brimwright.js ./later.js ./kept.js ./start.js";
             // The bindings also hand the other script over by its name before: that stays.
             let bindings = "import*as it from\"./later.js\";\"./later.js\": it";
             let later = "import{}from\"./brimwright.js\";\"./split_later.wasm\"";
-            let start = "./brimwright_bg.wasm ./brimwright.js ./intl.js";
+            let start = "./brimwright_bg.wasm ./brimwright.js ./kept.js ./rest.js";
             for (name, text) in [
                 (PAGE, page),
                 (BINDINGS, bindings),
                 (LATER, later),
                 (START, start),
-                (FIRST, ""),
-                (INTL, ""),
+                (KEPT, ""),
+                (REST, "./style-rest.css"),
                 (WASM, "first"),
                 (LATER_WASM, later_wasm),
-                ("style.css", ""),
+                (style::REST, ""),
             ] {
                 write(&site.join(name), text).expect("the file is written");
             }
@@ -266,7 +287,7 @@ mod tests {
         assert!(bindings.starts_with("import*as it from\"./later-") && bindings.ends_with("\"./later.js\": it"));
         let kept: Vec<&String> = one.iter().filter(|name| two.contains(name)).collect();
         let same = |begin: &str| kept.iter().any(|name| name.starts_with(begin));
-        assert_eq!((kept.len(), same("brimwright_bg-"), same("style-"), same(PAGE)), (5, true, true, true));
+        assert_eq!((kept.len(), same("brimwright_bg-"), same("style-rest-"), same(PAGE)), (5, true, true, true));
         fs::remove_dir_all(&site).ok();
     }
 }

@@ -8,6 +8,8 @@ mod dependencies;
 mod faults;
 mod finish;
 mod first_words;
+mod names;
+mod page;
 mod price;
 mod run;
 mod script;

@@ -1,4 +1,4 @@
-//! One style sheet out of several: one request instead of one for each file.
+//! Two style sheets out of several: what the first screen needs, and the rest.
 
 use std::collections::BTreeSet;
 use std::fs;
@@ -6,16 +6,33 @@ use std::path::Path;
 
 use crate::run::Outcome;
 
-/// The sheet whose imports state what belongs to the style, and in which order.
-const MAIN: &str = "main.css";
+/// The style of the page, in force before it is painted.
+pub const FIRST: &str = "style.css";
+/// The rest of it, in force before a screen of the second part is drawn.
+pub const REST: &str = "style-rest.css";
 
-/// Joins the sheets of `folder`: each `@import "name.css";` or
-/// `@import "name.css" layer(name);` of main.css, on a line of its own, becomes the sheet it names.
+/// The sheets whose imports state what belongs to each style, and in which order.
+const HEADS: [(&str, &str); 2] = [("main.css", FIRST), ("later.css", REST)];
+
+/// Joins the sheets of `folder`, and names each of the two: each `@import "name.css";` or
+/// `@import "name.css" layer(name);` of a head, on a line of its own, becomes the sheet it names.
 /// What is only for the eye of who reads them is left out.
-pub fn joined(folder: &Path) -> Outcome<String> {
+///
+/// # Errors
+/// A sheet that no head imports, or both do.
+pub fn joined(folder: &Path) -> Outcome<[(&'static str, String); 2]> {
     let mut unused = sheets_in(folder)?;
+    let [first, rest] = HEADS.map(|(head, name)| joined_by(head, folder, &mut unused).map(|sheet| (name, sheet)));
+    let joined = [first?, rest?];
+    match unused.pop_first() {
+        Some(sheet) => Err(format!("style/{sheet} is imported nowhere: import it in style/later.css, or delete it.")),
+        None => Ok(joined),
+    }
+}
+
+fn joined_by(head: &str, folder: &Path, unused: &mut BTreeSet<String>) -> Outcome<String> {
     let mut whole = String::new();
-    for line in read(&folder.join(MAIN))?.lines() {
+    for line in read(&folder.join(head))?.lines() {
         if !line.trim_start().starts_with("@import") {
             whole.push_str(line);
             whole.push('\n');
@@ -23,7 +40,7 @@ pub fn joined(folder: &Path) -> Outcome<String> {
         }
         let import = Import::read(line).ok_or_else(|| {
             format!(
-                "style/{MAIN}: `{line}` is not understood. Write @import \"name.css\"; or \
+                "style/{head}: `{line}` is not understood. Write @import \"name.css\"; or \
                  @import \"name.css\" layer(name);"
             )
         })?;
@@ -32,12 +49,11 @@ pub fn joined(folder: &Path) -> Outcome<String> {
             Some(layer) => whole.push_str(&format!("@layer {layer} {{\n{sheet}}}\n")),
             None => whole.push_str(&sheet),
         }
-        unused.remove(import.sheet);
+        if !unused.remove(import.sheet) {
+            return Err(format!("style/{head} imports {}, which is imported before: import it once.", import.sheet));
+        }
     }
-    match unused.pop_first() {
-        Some(sheet) => Err(format!("style/{sheet} is not imported by style/{MAIN}: import it there, or delete it.")),
-        None => Ok(bare(&whole)),
-    }
+    Ok(bare(&whole))
 }
 
 /// A style without remarks, indentation and empty lines. No string of a style may hold `/*`.
@@ -55,7 +71,7 @@ fn sheets_in(folder: &Path) -> Outcome<BTreeSet<String>> {
     Ok(entries
         .flatten()
         .filter_map(|entry| entry.file_name().into_string().ok())
-        .filter(|name| name.ends_with(".css") && name != MAIN)
+        .filter(|name| name.ends_with(".css") && HEADS.iter().all(|(head, _)| head != name))
         .collect())
 }
 
@@ -106,8 +122,28 @@ mod tests {
 
     #[test]
     fn the_project_s_own_style_joins_without_an_import_left() {
-        let whole = joined(&crate::run::in_project("style")).expect("joins");
-        assert!(!whole.contains("@import"));
-        assert!(whole.contains("#start"));
+        let [(first, page), (rest, later)] = joined(&crate::run::in_project("style")).expect("joins");
+        assert_eq!((first, rest), ("style.css", "style-rest.css"));
+        assert!(!page.contains("@import") && !later.contains("@import"));
+        assert!(page.contains("#start") && page.contains(".notice"));
+        assert!(later.contains(".entry") && !page.contains(".entry"));
+    }
+
+    #[test]
+    fn each_sheet_is_imported_once() {
+        let folder = std::env::temp_dir().join(format!("brimwright-style-{}", std::process::id()));
+        let tried = |main: &str, later: &str| {
+            fs::create_dir_all(&folder).expect("a folder");
+            for (name, text) in [("main.css", main), ("later.css", later), ("a.css", ".a {\n}\n")] {
+                fs::write(folder.join(name), text).expect("the sheet is written");
+            }
+            let joined = joined(&folder);
+            fs::remove_dir_all(&folder).ok();
+            joined
+        };
+        let import = "@import \"a.css\" layer(places);\n";
+        assert_eq!(tried("", import), Ok([(FIRST, String::new()), (REST, "@layer places {\n.a {\n}\n}\n".to_owned())]));
+        assert!(tried("", "").is_err_and(|error| error.starts_with("style/a.css is imported nowhere")));
+        assert!(tried(import, import).is_err_and(|error| error.starts_with("style/later.css imports a.css")));
     }
 }

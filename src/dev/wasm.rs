@@ -9,33 +9,48 @@ use crate::run::Outcome;
 const HEADER: usize = 8;
 const CUSTOM: u8 = 0;
 
+/// A section of a module.
+pub struct Section<'a> {
+    /// What it is of.
+    pub id: u8,
+    /// What is in it.
+    pub content: &'a [u8],
+    /// The whole of it, with its id and the length of its content.
+    pub whole: &'a [u8],
+}
+
 /// The module without its custom sections: names of functions, producers, features. They weigh a
 /// third of a small app and serve nobody who uses it.
 pub fn without_custom_sections(module: &[u8]) -> Outcome<Vec<u8>> {
-    shortened(module)
+    let (header, sections) = in_sections(module)?;
+    let kept = sections.iter().filter(|section| section.id != CUSTOM).flat_map(|section| section.whole);
+    Ok(header.iter().chain(kept).copied().collect())
+}
+
+/// The header of a module, and its sections.
+pub fn in_sections(module: &[u8]) -> Outcome<(&[u8], Vec<Section<'_>>)> {
+    cut(module)
         .ok_or_else(|| "The built wasm file is cut off or no wasm at all. Run `cargo dev bundle` again.".to_owned())
 }
 
-fn shortened(module: &[u8]) -> Option<Vec<u8>> {
+fn cut(module: &[u8]) -> Option<(&[u8], Vec<Section<'_>>)> {
     let (header, mut rest) = module.split_at_checked(HEADER)?;
     if !header.starts_with(b"\0asm") {
         return None;
     }
-    let mut kept = header.to_vec();
+    let mut sections = Vec::new();
     while let Some((&id, after_id)) = rest.split_first() {
         let (length, content) = leb128(after_id)?;
-        let after = content.get(length..)?;
-        let section = rest.get(..rest.len() - after.len())?;
-        if id != CUSTOM {
-            kept.extend_from_slice(section);
-        }
+        let (content, after) = content.split_at_checked(length)?;
+        let whole = rest.get(..rest.len() - after.len())?;
+        sections.push(Section { id, content, whole });
         rest = after;
     }
-    Some(kept)
+    Some((header, sections))
 }
 
 /// An unsigned number of at most 32 bits, and what follows it.
-fn leb128(bytes: &[u8]) -> Option<(usize, &[u8])> {
+pub fn leb128(bytes: &[u8]) -> Option<(usize, &[u8])> {
     let mut number = 0usize;
     for (place, &byte) in bytes.iter().take(5).enumerate() {
         number |= usize::from(byte & 0x7f) << (7 * place);
@@ -46,6 +61,20 @@ fn leb128(bytes: &[u8]) -> Option<(usize, &[u8])> {
     None
 }
 
+/// A number as it is read by [`leb128`].
+pub fn as_leb128(mut number: usize) -> Vec<u8> {
+    let mut bytes = Vec::new();
+    loop {
+        let low = u8::try_from(number & 0x7f).unwrap_or_default();
+        number >>= 7;
+        if number == 0 {
+            bytes.push(low);
+            return bytes;
+        }
+        bytes.push(low | 0x80);
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -54,6 +83,7 @@ mod tests {
     #[test]
     fn lengths_are_leb128() {
         assert_eq!(leb128(&[0xe5, 0x8e, 0x26, 9]), Some((624_485, [9].as_slice())));
+        assert_eq!(as_leb128(624_485), [0xe5, 0x8e, 0x26]);
         assert_eq!(leb128(&[0x80]), None);
     }
 

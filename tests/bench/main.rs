@@ -20,6 +20,7 @@ use brimwright::drink::ledger::{Ledger, OfferStatus};
 use brimwright::drink::make::needs;
 use brimwright::exchange;
 use brimwright::foundation::measure::{Amount, Date, Exact, Money, Share, Unit};
+use brimwright::sizes::decision::{MenuToday, Question, Told, findings};
 use brimwright::sizes::side_by_side::{Draft, WhatIf, side_by_side, sold_together};
 
 use figure::{figure, timed};
@@ -45,6 +46,14 @@ const EXPOSURE_BAR: Duration = Duration::from_millis(10);
 const ALL_DEARER_BAR: Duration = Duration::from_millis(30);
 /// The best use of what is here for a plan of three dozen drinks and sizes.
 const BEST_USE_BAR: Duration = Duration::from_millis(100);
+/// A decision on a size over the whole menu, from the ledger: which buyers turn where, and what must be true.
+const DECISION_BAR: Duration = Duration::from_millis(10);
+/// One step of the slider: profit then, the difference, and the payback.
+const SLIDER_BAR: Duration = Duration::from_micros(10);
+/// Every plan of one to three sizes.
+const PLANS_BAR: Duration = Duration::from_millis(30);
+/// What the book says of its sizes, kind by kind.
+const FINDINGS_BAR: Duration = Duration::from_millis(60);
 
 fn main() {
     let book = generated::book();
@@ -79,7 +88,14 @@ fn main() {
     let (many, whole) = large_files();
     figure("a file of 10 MB with a list of 300,000, refused", many, FILE_BAR);
     figure("a file of 10 MB, read and checked", whole, FILE_BAR);
-    let (exposures, dearer) = watched(book);
+    let sold = with_a_usual_week(book);
+    let (decisions, slides) = decisions(&sold);
+    figure("a decision on a size of the whole menu", decisions, DECISION_BAR);
+    figure("a step of the slider of buyers who stay", slides, SLIDER_BAR);
+    let (plans, found) = plans_and_findings(&sold);
+    figure("every plan of one to three sizes", plans, PLANS_BAR);
+    figure("what the book says of its sizes", found, FINDINGS_BAR);
+    let (exposures, dearer) = watched(&sold);
     figure("what the menu hangs on", exposures, EXPOSURE_BAR);
     figure("every price dearer, and all that it moves", dearer, ALL_DEARER_BAR);
 }
@@ -166,19 +182,50 @@ fn levers(book: &Book) -> (Vec<Duration>, usize) {
     (times, found / runs)
 }
 
-/// What the menu hangs on where every offer has its usual week, and all prices moved at once.
-fn watched(mut book: Book) -> (Vec<Duration>, Vec<Duration>) {
+/// The book with a usual week for every offer.
+fn with_a_usual_week(mut book: Book) -> Book {
     let offers: Vec<Offer> = book.offers().cloned().collect();
     for (weekly, offer) in (1..).zip(offers) {
         let sold = Offer { weekly: Some(Exact::new(weekly % 40 + 1, 0)), ..offer };
         book.apply(&Edit::Put(Record::Offer(sold))).expect("a weekly number");
     }
-    let ledger = Ledger::of(&book);
-    let goods: Vec<Goods> = bought(&book).map(|(goods, _)| goods).collect();
-    let exposed = || timed(|| exposure(black_box(&book), &ledger).expect("small"));
+    book
+}
+
+/// Dropping each size of the whole menu in turn, as a page asks it; and its slider, moved by a hundredth at a time.
+fn decisions(book: &Book) -> (Vec<Duration>, Vec<Duration>) {
+    let (ledger, told) = (Ledger::of(book), Told::default());
+    let ask = |size| {
+        let menu = MenuToday::of(book, &ledger, Scope::Menu, &told, Date::LAST).expect("small");
+        menu.answer(&Question::Drop { size }).expect("it is sold")
+    };
+    let sizes = sold_together(book, &ledger, Scope::Menu);
+    let times = (0..30).flat_map(|_| &sizes).map(|size| timed(|| ask(black_box(*size)))).collect();
+    let decision = ask(sizes[0]);
+    let once = Money::from_major(Exact::new(250, 0));
+    let slide = |percent| {
+        let share = Share::from_fraction(Exact::new(percent, 2));
+        timed(|| (decision.line.at(black_box(share)), decision.gain(share), decision.payback(share, once)))
+    };
+    (times, (0..=100).map(slide).collect())
+}
+
+/// Every plan of the whole menu, and what the book says of its sizes.
+fn plans_and_findings(book: &Book) -> (Vec<Duration>, Vec<Duration>) {
+    let (ledger, told) = (Ledger::of(book), Told::default());
+    let planned = || MenuToday::of(black_box(book), &ledger, Scope::Menu, &told, Date::LAST).expect("small").plans();
+    let found = || findings(black_box(book), &ledger, &told, None, None, Date::LAST).expect("small");
+    ((0..30).map(|_| timed(planned)).collect(), (0..30).map(|_| timed(found)).collect())
+}
+
+/// What the menu hangs on, and all prices moved at once.
+fn watched(book: &Book) -> (Vec<Duration>, Vec<Duration>) {
+    let ledger = Ledger::of(book);
+    let goods: Vec<Goods> = bought(book).map(|(goods, _)| goods).collect();
+    let exposed = || timed(|| exposure(black_box(book), &ledger).expect("small"));
     let tried = |percent| {
         let by = Share::from_fraction(Exact::new(percent, 2));
-        timed(|| what_if(&book, &ledger, &goods, by).expect("it can be tried"))
+        timed(|| what_if(book, &ledger, &goods, by).expect("it can be tried"))
     };
     ((0..100).map(|_| exposed()).collect(), (1..50).map(tried).collect())
 }

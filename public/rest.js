@@ -1,4 +1,5 @@
-// What the app asks of Intl beyond the first screen. A region is a tag, or nothing for the browser's own.
+// What the page needs beyond the first screen: the rest of its style, and what the app asks of Intl.
+// A region is a tag, or nothing for the browser's own.
 
 const FORMS = [
   { day: "numeric", month: "short", year: "numeric" },
@@ -20,3 +21,23 @@ Object.assign(globalThis.brimwrightIntl, {
     } catch {}
   },
 });
+
+let style;
+
+// Puts the rest of the style in force; once it is, or could not be had, the promise says so. What
+// could not be had is asked for again.
+export function addStyle() {
+  style ??= new Promise((here, lost) => {
+    const link = document.createElement("link");
+    link.rel = "stylesheet";
+    link.href = new URL("./style-rest.css", import.meta.url);
+    link.onload = here;
+    link.onerror = () => {
+      link.remove();
+      style = undefined;
+      lost(Error(`${link.href}: no style`));
+    };
+    document.head.append(link);
+  });
+  return style;
+}
