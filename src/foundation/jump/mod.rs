@@ -1,10 +1,12 @@
 //! Values that are typed but may not be meant: far from what they were, or outside the usual range of
-//! their kind. The person is asked about them beside the field, and never blocked.
+//! their kind. The person is asked about them beside the field, and never blocked. Where a text could mean two
+//! things, what was before stays in force until one of them is chosen.
 //!
 //! The limits (three times, a third, and what is usual) are rules of thumb without a published
 //! source. A density of 0.2 g/mL is below any loosely poured powder, and 3 g/mL above any food.
 
 mod figure;
+mod meanings;
 mod questions;
 
 pub use figure::Figure;
@@ -32,6 +34,12 @@ pub enum Kind {
     Density,
     /// A rate of tax, in percent.
     Tax,
+    /// A target margin, in percent.
+    Margin,
+    /// A share that is often a few percent: waste, a loss, a fee.
+    SmallShare,
+    /// A time that work takes.
+    Labor,
 }
 
 /// Why a value is asked about.
@@ -52,7 +60,8 @@ impl Kind {
         }
         match was {
             _ if self.is_unusual(now) => Some(Doubt::Unusual),
-            Some(was) if far(was, now) => Some(Doubt::Far),
+            // Small shares change by several times without harm.
+            Some(was) if self != Kind::SmallShare && far(was, now) => Some(Doubt::Far),
             _ => None,
         }
     }
@@ -63,7 +72,9 @@ impl Kind {
             Kind::TrimYield => number < Exact::new(5, 0),
             Kind::Tax => number > Exact::new(50, 0),
             Kind::Density => number < USUAL_DENSITY[0] || number > USUAL_DENSITY[1],
-            Kind::Price | Kind::Pack | Kind::Size | Kind::Yield => false,
+            Kind::Price | Kind::Pack | Kind::Size | Kind::Yield | Kind::Margin | Kind::SmallShare | Kind::Labor => {
+                false
+            }
         }
     }
 }

@@ -76,12 +76,12 @@ pub(crate) use named::{read_by_name, stored_by_name};
 pub use per::read_density;
 pub use quantity::{Count, Density, Length, Mass, Money, Share, Time, Volume};
 pub use read::{
-    ReadError, Wanted, both_readings, read_amount, read_change, read_endings, read_length, read_number,
-    read_temperature,
+    ReadError, Wanted, both_readings, grouped_or_decimal, read_amount, read_change, read_endings, read_length,
+    read_number, read_temperature,
 };
 pub use show::{
-    show_amount, show_count, show_fill, show_fine_volume, show_length, show_mass, show_measure, show_money,
-    show_number, show_percent, show_percentage, show_short_percent, show_temperature, show_typed_length, show_volume,
+    show_amount, show_count, show_fill, show_fine_volume, show_length, show_mass, show_money, show_number,
+    show_percent, show_percentage, show_short_percent, show_temperature, show_typed_length, show_volume,
 };
 pub use step::{nearest_step, next_step, whole_steps};
 pub use style::{NumberStyle, Parts};

@@ -2,8 +2,8 @@
 
 use super::fraction::{pieces_in_parts, to_a_sixteenth};
 use super::{
-    Amount, Count, Currency, Exact, Length, LengthUnit, Mass, Measure, Money, NumberStyle, Overflow, Share, System,
-    Temperature, TypedLength, Unit, Volume, show_inches, show_pieces,
+    Amount, Count, Currency, Exact, Length, LengthUnit, Mass, Money, NumberStyle, Overflow, Share, System, Temperature,
+    TypedLength, Unit, Volume, show_inches, show_pieces,
 };
 
 /// A number with all its digits, grouped, and with at least `least_places` decimals.
@@ -36,23 +36,22 @@ fn begins_a_group(left: usize, further: usize) -> bool {
     left >= 3 && left.saturating_sub(3).is_multiple_of(further)
 }
 
-/// An amount with all its digits and its unit, as people who use `system` would type it: "12.5 fl oz", or
-/// "12.5 US fl oz" in an imperial book; pieces as "1 1/2 ea".
-pub fn show_amount(amount: Amount, system: System, style: &NumberStyle) -> String {
+/// An amount with all its digits and its unit, called `unit`: "12.5 fl oz"; pieces as "1 1/2 ea".
+pub fn show_amount(amount: Amount, unit: &str, style: &NumberStyle) -> String {
     let number = match amount.unit {
         Unit::Piece => show_pieces(amount.number, style),
         _ => show_number(amount.number, 0, style),
     };
-    format!("{number} {}", amount.unit.name_in(system))
+    format!("{number} {unit}")
 }
 
-/// A length with all its digits and its unit, as people would type it: "90 mm", "3 1/2 in".
-pub fn show_typed_length(length: TypedLength, style: &NumberStyle) -> String {
+/// A length with all its digits and its unit, called `unit`: "90 mm", "3 1/2 in".
+pub fn show_typed_length(length: TypedLength, unit: &str, style: &NumberStyle) -> String {
     let number = match length.unit {
         LengthUnit::Inch => show_inches(length.number, style),
         LengthUnit::Millimetre | LengthUnit::Centimetre => show_number(length.number, 0, style),
     };
-    format!("{number} {}", length.unit.symbol())
+    format!("{number} {unit}")
 }
 
 /// Money, rounded to its currency's digits, half away from zero: "$9.50".
@@ -131,18 +130,18 @@ fn volume_to(
     Ok(format!("{}\u{a0}{unit}", show_number(round(number, places)?, places, style)))
 }
 
-/// A length, rounded to 0.1 mm or 1/16 in: "3 1/2 in".
+/// A length, rounded to 0.1 mm or 1/16 in, in the unit of the system, called `unit`: "3 1/2 in".
 ///
 /// # Errors
 /// [`Overflow`] if a number leaves the range of [`Exact`].
-pub fn show_length(length: Length, system: System, style: &NumberStyle) -> Result<String, Overflow> {
-    let unit = LengthUnit::of(system);
-    let number = length.millimetres().over(unit.size())?;
-    let shown = match unit {
+pub fn show_length(length: Length, system: System, unit: &str, style: &NumberStyle) -> Result<String, Overflow> {
+    let of = LengthUnit::of(system);
+    let number = length.millimetres().over(of.size())?;
+    let shown = match of {
         LengthUnit::Inch => show_inches(to_a_sixteenth(number), style).replace(' ', "\u{a0}"),
         LengthUnit::Millimetre | LengthUnit::Centimetre => show_number(number.rounded(1), 1, style),
     };
-    Ok(format!("{shown}\u{a0}{}", unit.symbol()))
+    Ok(format!("{shown}\u{a0}{unit}"))
 }
 
 /// A temperature with all its digits: "40 °F".
@@ -166,23 +165,11 @@ pub fn show_mass(mass: Mass, system: System, style: &NumberStyle) -> Result<Stri
     Ok(format!("{}\u{a0}{unit}", show_number(number, places, style)))
 }
 
-/// A number of pieces: "1 1/2 ea", or rounded to 0.01 if it has no half, third or quarter.
-pub fn show_count(count: Count, style: &NumberStyle) -> String {
+/// A number of pieces, called `unit`: "1 1/2 ea", or rounded to 0.01 if it has no half, third or quarter.
+pub fn show_count(count: Count, unit: &str, style: &NumberStyle) -> String {
     let number = pieces_in_parts(count.pieces(), style).map(|number| number.replace(' ', "\u{a0}"));
     let number = number.unwrap_or_else(|| show_number(count.pieces().rounded(2), 0, style));
-    format!("{number}\u{a0}{}", Unit::Piece)
-}
-
-/// An amount of any dimension in the system's units.
-///
-/// # Errors
-/// [`Overflow`] if a number leaves the range of [`Exact`].
-pub fn show_measure(measure: Measure, system: System, style: &NumberStyle) -> Result<String, Overflow> {
-    match measure {
-        Measure::Volume(volume) => show_volume(volume, system, style),
-        Measure::Mass(mass) => show_mass(mass, system, style),
-        Measure::Count(count) => Ok(show_count(count, style)),
-    }
+    format!("{number}\u{a0}{unit}")
 }
 
 #[cfg(test)]
@@ -207,7 +194,8 @@ mod tests {
     #[test]
     fn lengths_are_to_a_sixteenth_of_an_inch_or_a_tenth_of_a_millimetre() {
         let length = Length::from_millimetres(Exact::from_plain("88.87", 6).unwrap());
-        let shown = |system| show_length(length, system, &NumberStyle::english("")).unwrap();
+        let shown =
+            |system| show_length(length, system, LengthUnit::of(system).symbol(), &NumberStyle::english("")).unwrap();
         assert_eq!(shown(System::UsCustomary), "3\u{a0}1/2\u{a0}in");
         assert_eq!(shown(System::Metric), "88.9\u{a0}mm");
     }

@@ -9,27 +9,31 @@ use super::Hangs;
 use super::readings::{TypeIn, readings};
 use super::units::{Picker, Units};
 use crate::app::unfinished::Unread;
-use crate::foundation::measure::{Exact, Money, read_number};
+use crate::foundation::measure::{Exact, Money, both_readings, read_number};
 use crate::say;
 use crate::ui::address;
 use crate::ui::live::{flag, text as shown_text};
 use crate::ui::state::AppState;
-use crate::words;
+use crate::words::{self, Example};
 
 /// The number that is typed to a question, or what is wrong with it. Returns `None` if nothing is
 /// typed.
-pub fn asked_number(state: AppState, text: RwSignal<String>, example: &'static str) -> Option<Result<Exact, String>> {
+pub fn asked_number(state: AppState, text: RwSignal<String>, example: Example) -> Option<Result<Exact, String>> {
     let text = text.get();
     if text.trim().is_empty() {
         return None;
     }
-    Some(read_number(&text, state.speaker.get().style()).map_err(|error| words::read_error(&error, example)))
+    let speaker = state.speaker.get();
+    Some(read_number(&text, speaker.style()).map_err(|error| words::read_error(&error, &example.said(&speaker))))
 }
 
 /// The price that is typed to a question, above zero.
 pub fn asked_price(state: AppState, text: RwSignal<String>) -> Option<Result<Money, String>> {
-    match asked_number(state, text, "9.50")? {
-        Ok(price) if price.is_zero() => Some(Err(say!(book::price_above_zero, example = "9.50"))),
+    let example = Example::MenuPrice;
+    match asked_number(state, text, example)? {
+        Ok(price) if price.is_zero() => {
+            Some(Err(say!(book::price_above_zero, example = example.said(&state.speaker.get()))))
+        }
         price => Some(price.map(Money::from_major)),
     }
 }
@@ -63,7 +67,9 @@ pub fn Ask(
     keep_while_loading(format!("{} {label}", address::here()), text);
     let error_id = format!("{id}-error");
     let wrong = flag(move || !error.with(String::is_empty));
-    let unclear = Signal::derive(move || wrong.get().then(|| text.get()));
+    let unclear = Signal::derive(move || {
+        if wrong.get() { text.with(|text| both_readings(text, state.speaker.get().style())) } else { None }
+    });
     let picker = units.map(|units| Picker::of(state, units, text.into()));
     // As it stands in the field while the caret is in it, and with its unit.
     let draft = RwSignal::new(None::<(String, String)>);
@@ -73,7 +79,7 @@ pub fn Ask(
         draft.set(Some((typed, full.clone())));
         text.set(full);
     });
-    let both = readings(state, unclear, typed.clone());
+    let both = readings(unclear, typed.clone());
     let number = move || in_force.as_ref().map_or_else(|| text.get(), Picker::number);
     // What was typed and taken is emptied by whoever took it.
     let shown = shown_text(move || match draft.get() {

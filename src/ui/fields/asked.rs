@@ -9,7 +9,7 @@ use super::readings::TypeIn;
 use crate::app::history::{History, Session};
 use crate::book::{BookId, Key};
 use crate::foundation::jump::{Doubt, Figure, Kind, Question};
-use crate::foundation::measure::Density;
+use crate::foundation::measure::{Density, read_density};
 use crate::say;
 use crate::store::asked::{keep_question, question};
 use crate::ui::library::{Library, Phase};
@@ -100,6 +100,22 @@ impl Asked {
         }
     }
 
+    /// The two meanings of what was typed in this visit, if it has two; `with_unit` gives a number the unit that
+    /// stands beside it.
+    pub fn two_meanings(&self, text: &str, with_unit: &dyn Fn(&str) -> String) -> Option<[String; 2]> {
+        let (state, kind) = (self.state, self.asks.kind);
+        let (units, speaker) = untrack(|| (state.units(), state.speaker.get()));
+        let read = |text: &str| match kind {
+            Kind::Density => {
+                let density = read_density(text, units, speaker.style()).ok()?;
+                Some(Figure::Number(density.grams_per_millilitre()))
+            }
+            _ => Figure::shown(&with_unit(text), units, speaker.style()),
+        };
+        let (was, _) = self.before.get_value();
+        kind.two_meanings(was, text, &read, speaker.style())
+    }
+
     /// Something that can be read was typed in this session, or what stood before it is in force
     /// again.
     pub fn note(&self, session: Session) {
@@ -158,7 +174,9 @@ impl Asked {
             (Figure::Number(number), Kind::Density) => {
                 state.speaker.get().density(Density::from_grams_per_millilitre(number))
             }
-            (Figure::Number(number), Kind::TrimYield | Kind::Yield | Kind::Tax) => state.percentage(number),
+            (Figure::Number(number), Kind::TrimYield | Kind::Yield | Kind::Tax | Kind::Margin | Kind::SmallShare) => {
+                state.percentage(number)
+            }
             (figure, _) => self.typed(figure),
         }
     }

@@ -6,12 +6,12 @@ use std::sync::Arc;
 use crate::app::history::Session;
 use crate::book::{Book, Edit};
 use crate::foundation::measure::{
-    Amount, Density, Exact, LengthUnit, Money, Scale, Share, System, Temperature, Time, TypedLength, Wanted,
-    read_amount, read_change, read_density, read_length, read_number, read_temperature, read_time,
+    Amount, Density, Exact, Money, Share, Temperature, Time, TypedLength, Unit, Wanted, read_amount, read_change,
+    read_density, read_length, read_number, read_temperature, read_time,
 };
 use crate::say;
 use crate::ui::state::AppState;
-use crate::words::{self, Speaker};
+use crate::words::{self, Example, Speaker};
 use leptos::prelude::*;
 
 /// Reads a text and puts it in force, or says in a sentence why not.
@@ -32,10 +32,10 @@ fn commit<T: 'static>(step: Cow<'static, str>, read: Read<T>, edit: Put<T>) -> C
     })
 }
 
-/// A number that must be there; `example` is one that could be typed.
+/// A number that must be there.
 fn needed(
     step: Cow<'static, str>,
-    example: &'static str,
+    example: Example,
     edit: impl Fn(&Book, Exact) -> Option<Edit> + Send + Sync + 'static,
 ) -> Commit {
     commit(step, Box::new(move |text, speaker| exact(text, speaker, example)), Box::new(edit))
@@ -44,15 +44,15 @@ fn needed(
 /// A number that may be left out.
 fn optional(
     step: Cow<'static, str>,
-    example: &'static str,
+    example: Example,
     edit: impl Fn(&Book, Option<Exact>) -> Option<Edit> + Send + Sync + 'static,
 ) -> Commit {
     let read = move |text: &str, speaker: &Speaker| or_none(text, || exact(text, speaker, example));
     commit(step, Box::new(read), Box::new(edit))
 }
 
-fn exact(text: &str, speaker: &Speaker, example: &str) -> Result<Exact, String> {
-    read_number(text, speaker.style()).map_err(|error| words::read_error(&error, example))
+fn exact(text: &str, speaker: &Speaker, example: Example) -> Result<Exact, String> {
+    read_number(text, speaker.style()).map_err(|error| words::read_error(&error, &example.said(speaker)))
 }
 
 fn or_none<T>(text: &str, read: impl FnOnce() -> Result<T, String>) -> Result<Option<T>, String> {
@@ -67,25 +67,28 @@ pub(super) fn share(percent: Exact) -> Option<Share> {
 /// How many; `step` names the step for Undo.
 pub fn count(
     step: impl Into<Cow<'static, str>>,
+    example: Example,
     edit: impl Fn(&Book, Exact) -> Option<Edit> + Send + Sync + 'static,
 ) -> Commit {
-    needed(step.into(), "1", edit)
+    needed(step.into(), example, edit)
 }
 
 /// How many, or nothing.
 pub fn optional_count(
     step: impl Into<Cow<'static, str>>,
+    example: Example,
     edit: impl Fn(&Book, Option<Exact>) -> Option<Edit> + Send + Sync + 'static,
 ) -> Commit {
-    optional(step.into(), "28", edit)
+    optional(step.into(), example, edit)
 }
 
 /// A plain number, or nothing.
 pub fn optional_number(
     step: impl Into<Cow<'static, str>>,
+    example: Example,
     edit: impl Fn(&Book, Option<Exact>) -> Option<Edit> + Send + Sync + 'static,
 ) -> Commit {
-    optional(step.into(), "1.05", edit)
+    optional(step.into(), example, edit)
 }
 
 /// A pH, or nothing.
@@ -93,43 +96,44 @@ pub fn optional_ph(
     step: impl Into<Cow<'static, str>>,
     edit: impl Fn(&Book, Option<Exact>) -> Option<Edit> + Send + Sync + 'static,
 ) -> Commit {
-    optional(step.into(), "3.8", edit)
+    optional(step.into(), Example::Ph, edit)
 }
 
 /// Money.
 pub fn money(
     step: impl Into<Cow<'static, str>>,
+    example: Example,
     edit: impl Fn(&Book, Money) -> Option<Edit> + Send + Sync + 'static,
 ) -> Commit {
-    needed(step.into(), "38.50", move |book, number| edit(book, Money::from_major(number)))
+    needed(step.into(), example, move |book, number| edit(book, Money::from_major(number)))
 }
 
 /// Money, or nothing.
 pub fn optional_money(
     step: impl Into<Cow<'static, str>>,
+    example: Example,
     edit: impl Fn(&Book, Option<Money>) -> Option<Edit> + Send + Sync + 'static,
 ) -> Commit {
-    optional(step.into(), "9.50", move |book, number| edit(book, number.map(Money::from_major)))
+    optional(step.into(), example, move |book, number| edit(book, number.map(Money::from_major)))
 }
 
 /// A percentage.
 pub fn percent(
     step: impl Into<Cow<'static, str>>,
+    example: Example,
     edit: impl Fn(&Book, Share) -> Option<Edit> + Send + Sync + 'static,
 ) -> Commit {
-    needed(step.into(), "65", move |book, number| edit(book, share(number)?))
+    needed(step.into(), example, move |book, number| edit(book, share(number)?))
 }
 
 /// A percentage, or nothing.
 pub fn optional_percent(
     step: impl Into<Cow<'static, str>>,
+    example: Example,
     edit: impl Fn(&Book, Option<Share>) -> Option<Edit> + Send + Sync + 'static,
 ) -> Commit {
-    optional(step.into(), "65", move |book, number| edit(book, number.and_then(share)))
+    optional(step.into(), example, move |book, number| edit(book, number.and_then(share)))
 }
-
-/// A time that could be typed.
-pub const TIME_EXAMPLE: &str = "1:30";
 
 /// A time in minutes and seconds; none if nothing is typed.
 pub fn optional_time(
@@ -152,7 +156,9 @@ pub fn optional_labor_per_volume(
 }
 
 fn time_or_none(text: &str, speaker: &Speaker) -> Result<Option<Time>, String> {
-    or_none(text, || read_time(text, speaker.style()).map_err(|error| words::read_error(&error, TIME_EXAMPLE)))
+    or_none(text, || {
+        read_time(text, speaker.style()).map_err(|error| words::read_error(&error, &Example::Time.said(speaker)))
+    })
 }
 
 /// A density, in a US book as the weight of one cup, or nothing.
@@ -161,62 +167,59 @@ pub fn optional_density(
     edit: impl Fn(&Book, Option<Density>) -> Option<Edit> + Send + Sync + 'static,
 ) -> Commit {
     let read = |text: &str, speaker: &Speaker| {
-        let example = if speaker.units().weighs_cups() { "8.7 oz" } else { "1.05" };
         or_none(text, || {
-            read_density(text, speaker.units(), speaker.style()).map_err(|error| words::read_error(&error, example))
+            read_density(text, speaker.units(), speaker.style())
+                .map_err(|error| words::read_error(&error, &Example::Density.said(speaker)))
         })
     };
     commit(step.into(), Box::new(read), Box::new(edit))
 }
 
-/// An amount with its unit.
+/// An amount with its unit, such as `example` of the wanted unit.
 pub fn amount(
     step: impl Into<Cow<'static, str>>,
+    example: fn(Unit) -> Example,
     wanted: impl Fn(&Book) -> Wanted + Send + Sync + 'static,
     edit: impl Fn(&Book, Amount) -> Option<Edit> + Send + Sync + 'static,
 ) -> Commit {
     let state = AppState::here();
-    let read = move |text: &str, speaker: &Speaker| read_wanted(text, speaker, state.book.with_untracked(&wanted));
+    let read =
+        move |text: &str, speaker: &Speaker| read_wanted(text, speaker, state.book.with_untracked(&wanted), example);
     commit(step.into(), Box::new(read), Box::new(edit))
 }
 
 /// An amount with its unit, or nothing.
 pub fn optional_amount(
     step: impl Into<Cow<'static, str>>,
+    example: fn(Unit) -> Example,
     wanted: impl Fn(&Book) -> Wanted + Send + Sync + 'static,
     edit: impl Fn(&Book, Option<Amount>) -> Option<Edit> + Send + Sync + 'static,
 ) -> Commit {
     let state = AppState::here();
     let read = move |text: &str, speaker: &Speaker| {
-        or_none(text, || read_wanted(text, speaker, state.book.with_untracked(&wanted)))
+        or_none(text, || read_wanted(text, speaker, state.book.with_untracked(&wanted), example))
     };
     commit(step.into(), Box::new(read), Box::new(edit))
 }
 
-fn read_wanted(text: &str, speaker: &Speaker, wanted: Wanted) -> Result<Amount, String> {
+fn read_wanted(text: &str, speaker: &Speaker, wanted: Wanted, example: fn(Unit) -> Example) -> Result<Amount, String> {
     read_amount(text, wanted, speaker.units(), speaker.style())
-        .map_err(|error| words::read_error(&error, &words::example(wanted.unit, speaker.units())))
+        .map_err(|error| words::read_error(&error, &example(wanted.unit).said(speaker)))
 }
 
 /// A length with its unit.
 pub fn length(
     step: impl Into<Cow<'static, str>>,
+    example: Example,
     edit: impl Fn(&Book, TypedLength) -> Option<Edit> + Send + Sync + 'static,
 ) -> Commit {
-    commit(step.into(), Box::new(read_typed_length), Box::new(edit))
+    let read = move |text: &str, speaker: &Speaker| read_typed_length(text, speaker, example);
+    commit(step.into(), Box::new(read), Box::new(edit))
 }
 
-/// A length that could be typed.
-pub(super) const fn length_example(units: System) -> &'static str {
-    match LengthUnit::of(units) {
-        LengthUnit::Inch => "3 1/2 in",
-        LengthUnit::Millimetre | LengthUnit::Centimetre => "90 mm",
-    }
-}
-
-fn read_typed_length(text: &str, speaker: &Speaker) -> Result<TypedLength, String> {
+fn read_typed_length(text: &str, speaker: &Speaker, example: Example) -> Result<TypedLength, String> {
     read_length(text, speaker.units(), speaker.style())
-        .map_err(|error| words::read_error(&error, length_example(speaker.units())))
+        .map_err(|error| words::read_error(&error, &example.said(speaker)))
 }
 
 /// A temperature with its scale, or nothing.
@@ -227,18 +230,10 @@ pub fn optional_temperature(
     let read = |text: &str, speaker: &Speaker| {
         or_none(text, || {
             read_temperature(text, speaker.units(), speaker.style())
-                .map_err(|error| words::read_error(&error, temperature_example(speaker.units())))
+                .map_err(|error| words::read_error(&error, &Example::Temperature.said(speaker)))
         })
     };
     commit(step.into(), Box::new(read), Box::new(edit))
-}
-
-/// A temperature that could be typed.
-pub const fn temperature_example(units: System) -> &'static str {
-    match Scale::of(units) {
-        Scale::Fahrenheit => "68 °F",
-        Scale::Celsius => "20 °C",
-    }
 }
 
 /// What is typed and not kept in the book, or not yet. It is `None` while it cannot be read.
@@ -253,7 +248,7 @@ fn loose<T: Copy + Send + Sync + 'static>(into: RwSignal<Option<T>>, read: Read<
 
 /// A length that is not kept in the book, or not yet.
 pub fn loose_length(into: RwSignal<Option<TypedLength>>) -> Commit {
-    loose(into, Box::new(read_typed_length))
+    loose(into, Box::new(|text, speaker| read_typed_length(text, speaker, Example::LevelBelowTheRim)))
 }
 
 /// An amount that is not kept in the book, or not yet.
@@ -262,7 +257,9 @@ pub fn loose_amount(
     wanted: impl Fn(&Book) -> Wanted + Send + Sync + 'static,
 ) -> Commit {
     let state = AppState::here();
-    let read = move |text: &str, speaker: &Speaker| read_wanted(text, speaker, state.book.with_untracked(&wanted));
+    let read = move |text: &str, speaker: &Speaker| {
+        read_wanted(text, speaker, state.book.with_untracked(&wanted), Example::Amount)
+    };
     loose(into, Box::new(read))
 }
 
@@ -279,20 +276,22 @@ fn tried<T: 'static>(read: Read<T>, take: Take<T>) -> Commit {
 /// A number that is tried, above or below zero.
 pub fn tried_change(take: Take<Exact>) -> Commit {
     let read = |text: &str, speaker: &Speaker| {
-        read_change(text, speaker.style()).map_err(|error| words::read_error(&error, "0.25"))
+        read_change(text, speaker.style()).map_err(|error| words::read_error(&error, &Example::Change.said(speaker)))
     };
     tried(Box::new(read), take)
 }
 
 /// A number that is tried.
-pub fn tried_number(example: &'static str, take: Take<Exact>) -> Commit {
+pub fn tried_number(example: Example, take: Take<Exact>) -> Commit {
     tried(Box::new(move |text, speaker| exact(text, speaker, example)), take)
 }
 
 /// An amount that is tried.
 pub fn tried_amount(wanted: impl Fn(&Book) -> Wanted + Send + Sync + 'static, take: Take<Amount>) -> Commit {
     let state = AppState::here();
-    let read = move |text: &str, speaker: &Speaker| read_wanted(text, speaker, state.book.with_untracked(&wanted));
+    let read = move |text: &str, speaker: &Speaker| {
+        read_wanted(text, speaker, state.book.with_untracked(&wanted), Example::Amount)
+    };
     tried(Box::new(read), take)
 }
 

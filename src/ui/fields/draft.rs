@@ -7,7 +7,7 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use super::Commit;
-use super::commit::{length_example, share};
+use super::commit::share;
 use crate::app::history::Session;
 use crate::app::route::Route;
 use crate::app::unfinished::Begun;
@@ -19,8 +19,8 @@ use crate::say;
 use crate::ui::address;
 use crate::ui::live::{press, text, when};
 use crate::ui::state::AppState;
-use crate::words;
 use crate::words::unfinished::{Field, NewThing};
+use crate::words::{self, Example};
 
 /// A new thing, by what it is, what it is of, and its id.
 #[derive(Clone, Copy, PartialEq, Eq)]
@@ -141,6 +141,11 @@ impl Typed<'_> {
         value
     }
 
+    /// Says at a field why what is typed there cannot be.
+    pub fn refuse(&mut self, field: Field, sentence: String) {
+        self.errors.push((field, sentence));
+    }
+
     /// A name, without blanks around it.
     pub fn name(&mut self, field: Field) -> Option<String> {
         let name = self.read(field, |text| Ok(text.trim().to_string()));
@@ -153,48 +158,53 @@ impl Typed<'_> {
     }
 
     /// A number.
-    pub fn number(&mut self, field: Field, example: &str) -> Option<Exact> {
+    pub fn number(&mut self, field: Field, example: Example) -> Option<Exact> {
         let number = self.optional_number(field, example);
         self.needed(field, number)
     }
 
     /// A number that may be left out.
-    pub fn optional_number(&mut self, field: Field, example: &str) -> Option<Exact> {
+    pub fn optional_number(&mut self, field: Field, example: Example) -> Option<Exact> {
         let speaker = self.state.speaker.get_untracked();
         let read = |text: &str| read_number(text, speaker.style());
-        self.read(field, |text| read(text).map_err(|error| words::read_error(&error, example)))
+        self.read(field, |text| read(text).map_err(|error| words::read_error(&error, &example.said(&speaker))))
     }
 
     /// Money.
-    pub fn money(&mut self, field: Field) -> Option<Money> {
-        self.number(field, "38.50").map(Money::from_major)
+    pub fn money(&mut self, field: Field, example: Example) -> Option<Money> {
+        self.number(field, example).map(Money::from_major)
     }
 
     /// Money that may be left out.
-    pub fn optional_money(&mut self, field: Field) -> Option<Money> {
-        self.optional_number(field, "9.50").map(Money::from_major)
+    pub fn optional_money(&mut self, field: Field, example: Example) -> Option<Money> {
+        self.optional_number(field, example).map(Money::from_major)
     }
 
     /// An amount with its unit.
     pub fn amount(&mut self, field: Field, wanted: Wanted) -> Option<Amount> {
+        self.amount_such_as(field, wanted, Example::Amount(wanted.unit))
+    }
+
+    /// An amount with its unit, such as `example`.
+    pub fn amount_such_as(&mut self, field: Field, wanted: Wanted, example: Example) -> Option<Amount> {
         let (units, speaker) = (self.book.settings().units, self.state.speaker.get_untracked());
         let read = |text: &str| read_amount(text, wanted, units, speaker.style());
-        let example = || words::example(wanted.unit, units);
+        let example = || example.said(&speaker);
         let amount = self.read(field, |text| read(text).map_err(|error| words::read_error(&error, &example())));
         self.needed(field, amount)
     }
 
-    /// A length with its unit.
-    pub fn length(&mut self, field: Field) -> Option<TypedLength> {
+    /// A length with its unit, such as `example`.
+    pub fn length(&mut self, field: Field, example: Example) -> Option<TypedLength> {
         let (units, speaker) = (self.book.settings().units, self.state.speaker.get_untracked());
         let read = |text: &str| read_length(text, units, speaker.style());
-        let example = length_example(units);
-        let length = self.read(field, |text| read(text).map_err(|error| words::read_error(&error, example)));
+        let example = || example.said(&speaker);
+        let length = self.read(field, |text| read(text).map_err(|error| words::read_error(&error, &example())));
         self.needed(field, length)
     }
 
     /// A percentage.
-    pub fn percent(&mut self, field: Field, example: &str) -> Option<Share> {
+    pub fn percent(&mut self, field: Field, example: Example) -> Option<Share> {
         self.number(field, example).and_then(share)
     }
 }

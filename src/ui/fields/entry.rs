@@ -13,9 +13,11 @@ use super::readings::{TypeIn, readings};
 use super::units::{Picker, Units};
 use super::{Commit, Hangs};
 use crate::app::unfinished::Unread;
+use crate::foundation::measure::both_readings;
 use crate::ui::address;
 use crate::ui::live::{flag, text};
 use crate::ui::state::AppState;
+use crate::words;
 
 /// A field. Each text that can be read is in force at once, all of one visit to the field being
 /// one step to undo; a text that cannot is kept and explained, and the value from before the
@@ -106,7 +108,12 @@ pub fn Entry(
     let typed = Arc::new(move |text: String, picked: Option<String>| {
         asking.iter().for_each(Asked::begin);
         let full = picked.or_else(|| typing.as_ref().map(|picker| picker.with_unit(&text)));
-        let outcome = commit(full.as_ref().unwrap_or(&text), session.get_value());
+        let with_unit = |text: &str| typing.as_ref().map_or_else(|| text.to_string(), |picker| picker.with_unit(text));
+        let two = asking.as_ref().and_then(|asked| asked.two_meanings(&text, &with_unit));
+        let outcome = match &two {
+            Some(two) => Err(words::two_meanings(&text, two)),
+            None => commit(full.as_ref().unwrap_or(&text), session.get_value()),
+        };
         if outcome.is_err() {
             state.take_back(session.get_value());
         }
@@ -153,7 +160,13 @@ pub fn Entry(
         });
     }
     let wrong = flag(move || error.with(Option::is_some));
-    let unclear = Signal::derive(move || draft.get().filter(|_| wrong.get()));
+    let (meant, beside) = (asked.clone(), picker.clone());
+    let unclear = Signal::derive(move || {
+        let text = draft.get().filter(|_| wrong.get())?;
+        let with_unit = |text: &str| beside.as_ref().map_or_else(|| text.to_string(), |picker| picker.with_unit(text));
+        let meant = meant.as_ref().and_then(|asked| asked.two_meanings(&text, &with_unit));
+        meant.or_else(|| both_readings(&text, state.speaker.get().style()))
+    });
     let left = leave.clone();
     // Pressed beside the field: a visit of its own.
     let pressed = Arc::new(move |text, picked| {
@@ -163,7 +176,7 @@ pub fn Entry(
     });
     let picked = pressed.clone();
     let put: TypeIn = Arc::new(move |text| pressed(text, None));
-    let both = readings(state, unclear, put.clone());
+    let both = readings(unclear, put.clone());
     let doubtful = asked.clone();
     let doubtful = flag(move || doubtful.as_ref().is_some_and(|asked| asked.open().is_some()));
     let going_in = asked.clone();

@@ -26,10 +26,9 @@ pub use ask::{Ask, asked_number, asked_price};
 pub use asked::asks;
 pub use choice::{Choice, Choose};
 pub use commit::{
-    Commit, TIME_EXAMPLE, Take, amount, count, length, loose_amount, loose_length, money, optional_amount,
-    optional_count, optional_density, optional_labor_per_volume, optional_money, optional_number, optional_percent,
-    optional_ph, optional_temperature, optional_time, percent, temperature_example, text, tried_amount, tried_change,
-    tried_number,
+    Commit, Take, amount, count, length, loose_amount, loose_length, money, optional_amount, optional_count,
+    optional_density, optional_labor_per_volume, optional_money, optional_number, optional_percent, optional_ph,
+    optional_temperature, optional_time, percent, text, tried_amount, tried_change, tried_number,
 };
 pub use day::Day;
 pub use draft::{Addition, Draft, Typed, begun};
@@ -41,4 +40,5 @@ pub use slider::{Range, Slid, Slider, Try};
 pub use tick::Tick;
 pub use units::{length_units, units};
 
+pub use crate::words::Example;
 pub use crate::words::unfinished::{Field, NewThing};

@@ -4,19 +4,16 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
-use crate::foundation::measure::both_readings;
 use crate::say;
 use crate::ui::live::{live, press};
-use crate::ui::state::AppState;
 
 /// Types a text into a field in a person's place.
 pub type TypeIn = Arc<dyn Fn(String) + Send + Sync>;
 
-/// Both readings of a text that could mean two numbers, while it could.
-pub fn readings(state: AppState, unclear: Signal<Option<String>>, type_in: TypeIn) -> AnyView {
+/// The two meanings of a text, while it has two.
+pub fn readings(both: Signal<Option<[String; 2]>>, type_in: TypeIn) -> AnyView {
     live(move || {
-        let both = unclear.with(|text| both_readings(text.as_deref()?, state.speaker.get().style()));
-        let Some(both) = both else { return ().into_any() };
+        let Some(both) = both.get() else { return ().into_any() };
         let button = |reading: String| {
             let (type_in, words) = (type_in.clone(), say!(book::use_reading, reading = &reading));
             view! {

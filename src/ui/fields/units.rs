@@ -12,12 +12,19 @@ use crate::foundation::measure::{LengthUnit, System, Unit, Wanted, read_amount, 
 use crate::say;
 use crate::ui::live::{live, text};
 use crate::ui::state::AppState;
+use crate::words;
 
 /// The units that a field offers to people of a system, each by its symbol and as they write it.
 type Offered = Vec<(&'static str, &'static str)>;
 
 /// What is typed with a unit, written so that it means the same wherever it is read.
 type Clear = Arc<dyn Fn(&str) -> Option<String> + Send + Sync>;
+
+/// What a unit of an amount or a length is called, by its symbol.
+fn called(symbol: &'static str, system: System) -> &'static str {
+    let length = || LengthUnit::from_symbol(symbol).map_or(symbol, words::length_unit);
+    Unit::from_symbol(symbol).map_or_else(length, |unit| words::unit(unit, system))
+}
 
 /// The units that a field offers, and the symbol of the one that an empty field begins with.
 #[derive(Clone)]
@@ -36,7 +43,7 @@ pub fn units(wanted: impl Fn(&Book) -> Wanted + Send + Sync + 'static) -> Units 
         for of_the_book in [true, false] {
             for dimension in dimensions {
                 let fits = |unit: &&Unit| unit.dimension() == *dimension && unit.belongs_to(system) == of_the_book;
-                offered.extend(Unit::ALL.iter().filter(fits).map(|unit| (unit.symbol(), unit.name_in(system))));
+                offered.extend(Unit::ALL.iter().filter(fits).map(|unit| (unit.symbol(), words::unit(*unit, system))));
             }
         }
         offered
@@ -56,7 +63,7 @@ pub fn units(wanted: impl Fn(&Book) -> Wanted + Send + Sync + 'static) -> Units 
 /// The units of a field for a length.
 pub fn length_units() -> Units {
     let state = AppState::here();
-    let offered = |_| LengthUnit::ALL.iter().map(|unit| (unit.symbol(), unit.symbol())).collect();
+    let offered = |_| LengthUnit::ALL.iter().map(|unit| (unit.symbol(), words::length_unit(*unit))).collect();
     let usual = move || LengthUnit::of(state.units()).symbol();
     Units { offered: Arc::new(offered), clear: Arc::new(|_| None), usual: Arc::new(usual) }
 }
@@ -178,8 +185,7 @@ impl Picker {
             list.set_value(unit.get_untracked());
         };
         // As wide as what it says: browsers make a list as wide as its longest option.
-        let letters =
-            text(move || Unit::from_symbol(unit.get()).map_or(2, |unit| unit.name_in(system.get()).len()).to_string());
+        let letters = text(move || called(unit.get(), system.get()).chars().count().to_string());
         view! {
             <select
                 class="entry-picker"

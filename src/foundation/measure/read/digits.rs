@@ -89,7 +89,7 @@ fn without_hard_blanks(text: &str) -> String {
 
 /// The text without a currency or percent sign around it.
 pub(super) fn without_signs<'a>(text: &'a str, style: &NumberStyle) -> &'a str {
-    let text = text.trim_end_matches('%').trim();
+    let text = text.trim_matches(['%', '٪']).trim();
     let text = text.strip_prefix(style.money_before.trim()).unwrap_or(text);
     let text = text.strip_suffix(style.money_after.trim()).unwrap_or(text);
     text.trim_start_matches(['$', '€', '£', '¥']).trim_end_matches(['$', '€', '£', '¥']).trim()
@@ -172,6 +172,11 @@ fn one_sign(text: &str, sign: char, style: &NumberStyle) -> Result<String, Probl
         as_thousands: text.replace(sign, ""),
         as_decimals: text.replace(sign, &style.decimal.to_string()),
     })
+}
+
+/// Whether `sign` stands once in the digits, where it can group thousands.
+pub(super) fn grouped_once(text: &str, sign: char) -> bool {
+    text.matches(sign).count() == 1 && grouped(text, sign)
 }
 
 /// Whether `sign` groups thousands (1,000 or 1,00,000): there is no leading zero, the last group has three

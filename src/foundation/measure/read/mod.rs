@@ -129,6 +129,17 @@ pub fn both_readings(text: &str, style: &NumberStyle) -> Option<[String; 2]> {
     })
 }
 
+/// The two readings of a text whose one sign groups thousands where the person lives and begins the decimals
+/// elsewhere: in Germany "1.043" is "1043", and "1,043" if a foreign hand typed it. Returns `None` for any
+/// other text.
+pub fn grouped_or_decimal(text: &str, style: &NumberStyle) -> Option<[String; 2]> {
+    let tidy = digits::tidy(text);
+    let of_a_number = |sign: char| sign.is_ascii_digit() || sign == style.group || sign == style.decimal;
+    let number = tidy.split(|sign| !of_a_number(sign)).find(|piece| !piece.is_empty())?;
+    let with = |sign: &str| tidy.replacen(number, &number.replace(style.group, sign), 1);
+    digits::grouped_once(number, style.group).then(|| [with(""), with(&style.decimal.to_string())])
+}
+
 /// Reads an amount: a number with a unit, or several of them that are added up ("3 lb 4 oz"), each less
 /// than one of the unit before it. A bare number takes the wanted unit.
 ///
@@ -189,7 +200,9 @@ pub fn read_length(text: &str, system: System, style: &NumberStyle) -> Result<Ty
         "" => Ok(LengthUnit::of(system)),
         "mm" | "millimetre" | "millimetres" | "millimeter" | "millimeters" => Ok(LengthUnit::Millimetre),
         "cm" | "centimetre" | "centimetres" | "centimeter" | "centimeters" => Ok(LengthUnit::Centimetre),
-        "in" | "inch" | "inches" | "\"" | "\u{201d}" | "\u{2033}" => Ok(LengthUnit::Inch),
+        "in" | "inch" | "inches" | "pulg" | "pulgada" | "pulgadas" | "\"" | "\u{201d}" | "\u{2033}" => {
+            Ok(LengthUnit::Inch)
+        }
         _ => Err(ReadError::NotALength { unit: name.to_string() }),
     };
     unit.map(|unit| TypedLength::new(number, unit))

@@ -42,7 +42,10 @@ pub(super) fn unit(name: &str, bare: Dimension, system: System) -> Option<Unit> 
         ["g" | "gram" | "grams" | "gr"] => Some(Unit::Gram),
         ["kg" | "kilo" | "kilos" | "kilogram" | "kilograms"] => Some(Unit::Kilogram),
         ["lb" | "lbs" | "#" | "pound" | "pounds"] => Some(Unit::Pound),
-        ["ea" | "each" | "pc" | "pcs" | "piece" | "pieces" | "x" | "ct" | "count"] => Some(Unit::Piece),
+        [
+            "ea" | "each" | "pc" | "pcs" | "piece" | "pieces" | "x" | "ct" | "count" | "pza" | "pzas" | "pieza"
+            | "piezas",
+        ] => Some(Unit::Piece),
         _ => None,
     }
 }
