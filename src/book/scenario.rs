@@ -20,21 +20,25 @@ pub struct Scenario {
 }
 
 impl Scenario {
-    /// The edits that put these offers in place of the book's own.
-    pub fn applied(&self, book: &Book) -> Vec<Edit> {
+    /// Its offers as they would stand in the book: a price and a weekly number are the scenario's own; what
+    /// else is noted of an offer, such as how it is filled and served, is the book's where it has the offer.
+    pub fn offers_in(&self, book: &Book) -> Vec<Offer> {
+        let stands = |own: &Offer| match book.offer(own.id()) {
+            Some(today) => Offer { price: own.price, weekly: own.weekly, ..today.clone() },
+            None => own.clone(),
+        };
+        self.offers.iter().map(stands).collect()
+    }
+
+    /// The edit that puts these offers in place of the book's own. The scenario stays.
+    pub fn adopted(&self, book: &Book) -> Edit {
         let mut stays = BTreeSet::new();
         stays.extend(self.offers.iter().map(|offer| Key::Offer(offer.id())));
         let gone = book
             .offers()
             .filter(|offer| !stays.contains(&Key::Offer(offer.id())))
             .map(|offer| Edit::Remove(Key::Offer(offer.id())));
-        gone.chain(self.offers.iter().map(|offer| Edit::Put(Record::Offer(offer.clone())))).collect()
-    }
-
-    /// The edit that puts these offers in place of the book's own and removes the scenario.
-    pub fn adopted(&self, book: &Book) -> Edit {
-        let mut edits = self.applied(book);
-        edits.push(Edit::Remove(Key::Scenario(self.id)));
-        Edit::Together(edits)
+        let puts = self.offers_in(book).into_iter().map(|offer| Edit::Put(Record::Offer(offer)));
+        Edit::Together(gone.chain(puts).collect())
     }
 }

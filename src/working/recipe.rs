@@ -58,7 +58,7 @@ impl Used<'_> {
 pub fn to_use(offered: &Offered, id: LineId) -> Result<Option<Step>, OfferError> {
     let Some(used) = offered.line(id) else { return Ok(None) };
     let name = used.name(OfGoods::ToUse(used.line.stage));
-    if offered.drink.process_loss.is_zero() {
+    if offered.drink.process_loss.is_zero() || !used.is_mixed() {
         return Ok(in_drink(offered, id)?.map(|step| Step { name, ..step }));
     }
     let from = vec![opens_in_drink(offered, &used), kept(offered)?];

@@ -1,6 +1,8 @@
 //! The plan of a day, and the edits to it.
 
-use crate::book::{Batch, Book, Edit, IngredientId, Key, Make, OfferId, Ready, Record, Stage};
+use crate::book::{
+    Batch, Book, DrinkKind, Edit, IngredientId, Key, Make, Offer, OfferId, Ready, Record, Service, Stage,
+};
 use crate::foundation::measure::{Date, Exact, Overflow};
 
 /// Days in a week.
@@ -12,15 +14,29 @@ pub fn again(of: &Batch, day: Date) -> Batch {
     Batch { day, makes: makes.collect(), ready: Vec::new() }
 }
 
-/// A seventh of what is usually sold in a week of each of these, rounded up and in their order;
-/// those of which no number is known, or none is sold, are left out.
+/// Whether a drink in a size is made before anybody asks for it: as the owner says, else by its kind.
+/// Pressed juices and shots are bottled; what is blended or poured over ice is made to order.
+pub fn is_made_ahead(book: &Book, offer: OfferId) -> bool {
+    match book.offer(offer).and_then(Offer::served) {
+        Some(Service::PackagedAhead) => true,
+        Some(Service::ByTheGlass) => false,
+        None => {
+            let kind = book.drink(offer.drink).map(|drink| drink.kind);
+            matches!(kind, Some(DrinkKind::Pressed | DrinkKind::Shot))
+        }
+    }
+}
+
+/// A seventh of what is usually sold in a week of each of these that is made ahead, rounded up and in their
+/// order; those of which no number is known, or none is sold, are left out.
 ///
 /// # Errors
 /// [`Overflow`].
 pub fn usual_day(book: &Book, day: Date, offers: &mut dyn Iterator<Item = OfferId>) -> Result<Batch, Overflow> {
     let mut makes = Vec::new();
-    for OfferId { drink, container } in offers {
-        let offer = book.offer(OfferId { drink, container });
+    for id in offers.filter(|id| is_made_ahead(book, *id)) {
+        let OfferId { drink, container } = id;
+        let offer = book.offer(id);
         let Some(weekly) = offer.and_then(|offer| offer.weekly).filter(|weekly| weekly.is_positive()) else { continue };
         let units = weekly.over(Exact::from(WEEK))?.ceiling();
         makes.push(Make { drink, container, units, filled: false, off_shelf: Exact::ZERO });

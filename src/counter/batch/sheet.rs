@@ -3,10 +3,10 @@
 
 use crate::book::{Batch, Book, Ingredient, IngredientId, OfferId, PackagingId, Stage};
 use crate::drink::ledger::Ledger;
-use crate::drink::make::{Needed, Unmade, Use, needs};
+use crate::drink::make::{Needed, Unmade, Use, measured_up, needs, steps_of};
 use crate::drink::yields::{YieldError, bought_for, mass_at};
 use crate::foundation::measure::{
-    Amount, Dimension, Exact, Mass, Measure, Overflow, Share, System, Unit, next_step, whole_steps,
+    Amount, Dimension, Exact, Mass, Measure, Overflow, Share, Unit, next_step, whole_steps,
 };
 
 /// What a batch takes.
@@ -123,20 +123,24 @@ fn used(ingredient: &Ingredient, needed: &Needed) -> Result<Measure, YieldError>
     Ok(Measure::Mass(mass))
 }
 
-/// Rounded up to the step of the scale or of the jugs, in the unit of the step.
-fn up(book: &Book, exact: Measure) -> Result<Amount, Overflow> {
-    let step = step(book, exact.dimension());
-    Ok(next_step(exact, step)?.unwrap_or(Amount::new(Exact::ZERO, step.unit)))
+/// What a batch is rounded up to in a unit where the book says nothing: 0.1 oz or 0.1 fl oz, 1 g or 1 mL.
+pub fn least_step(unit: Unit) -> Amount {
+    let fine = matches!(unit, Unit::Gram | Unit::Millilitre);
+    Amount::new(if fine { Exact::ONE } else { Exact::new(1, 1) }, unit)
 }
 
-/// The book's step, or what its units are shown to: 0.1 oz or 1 g, 0.1 fl oz or 1 mL.
-fn step(book: &Book, dimension: Dimension) -> Amount {
+/// Rounded up to what can be weighed or measured: the steps of the book, and finer ones for what those would
+/// raise too far. Without steps in the book it is what its units are shown to: 0.1 oz or 1 g, 0.1 fl oz or 1 mL.
+fn up(book: &Book, exact: Measure) -> Result<Amount, Overflow> {
     let settings = book.settings();
-    let least = if settings.units == System::Metric { Exact::ONE } else { Exact::new(1, 1) };
-    let shown = |unit: Unit| Amount::new(least, unit);
-    match dimension {
-        Dimension::Mass => settings.scale_step.unwrap_or_else(|| shown(settings.units.weight_unit())),
-        Dimension::Volume => settings.jug_step.unwrap_or_else(|| shown(settings.units.drink_unit())),
-        Dimension::Count => Amount::new(Exact::ONE, Unit::Piece),
-    }
+    let unit = match exact.dimension() {
+        Dimension::Mass => settings.units.weight_unit(),
+        Dimension::Volume => settings.units.drink_unit(),
+        Dimension::Count => {
+            let one = Amount::new(Exact::ONE, Unit::Piece);
+            return Ok(next_step(exact, one)?.unwrap_or(Amount::new(Exact::ZERO, Unit::Piece)));
+        }
+    };
+    let steps = steps_of(settings, exact.dimension(), None, least_step(unit));
+    Ok(measured_up(exact, &steps)?.map_or(Amount::new(Exact::ZERO, unit), |(_, amount)| amount))
 }

@@ -1,5 +1,7 @@
 use super::*;
-use crate::book::{Batch, Book, Edit, Ingredient, Line, Offer, Ready, Record, Settings, Stage};
+use crate::book::{
+    Batch, Book, Drink, DrinkKind, Edit, Ingredient, Line, Offer, Ready, Record, Service, Settings, Stage,
+};
 use crate::drink::ledger::Ledger;
 use crate::drink::make::Unmade;
 use crate::drink::yields::YieldError;
@@ -136,18 +138,42 @@ fn what_cannot_be_made_or_weighed_is_named_and_the_rest_goes_on() {
 fn a_batch_begins_from_another_or_from_a_usual_day() {
     let mut book = bar(metric());
     let usual = |book: &Book| usual_day(book, day("2026-11-27"), &mut book.offers().map(Offer::id));
-    let sold = |drink, weekly: Option<&str>| Offer { weekly: weekly.map(exact), ..offer(drink, 1, None) };
+    let ahead = Some(Service::PackagedAhead);
+    let sold =
+        |drink, weekly: Option<&str>| Offer { weekly: weekly.map(exact), service: ahead, ..offer(drink, 1, None) };
     book.apply(&Edit::Put(Record::Offer(sold(1, Some("22"))))).unwrap();
     // 22 / 7 = 3.14.
     assert_eq!(usual(&book), Ok(batch("2026-11-27", &[(1, 1, "4")])));
     book.apply(&Edit::Put(Record::Offer(sold(1, Some("0"))))).unwrap();
     book.apply(&Edit::Put(Record::Offer(sold(2, Some("14"))))).unwrap();
     assert_eq!(usual(&book), Ok(batch("2026-11-27", &[(2, 1, "2")])));
+    // What is made to order is not made ahead, whatever is sold of it.
+    let to_order = Offer { service: Some(Service::ByTheGlass), ..sold(2, Some("14")) };
+    book.apply(&Edit::Put(Record::Offer(to_order))).unwrap();
+    assert_eq!(usual(&book), Ok(batch("2026-11-27", &[])));
     let mut done = batch("2026-11-26", &[(1, 1, "4"), (2, 1, "6")]);
     done.makes[0].filled = true;
     done.ready = vec![Ready { ingredient: ingredient_id(1), stage: Stage::Pressed }];
     assert_eq!(again(&done, day("2026-11-28")), batch("2026-11-28", &[(1, 1, "4"), (2, 1, "6")]));
     assert_eq!(made(&done).collect::<Vec<_>>(), [(offer_id(1, 1), exact("4"))]);
+}
+
+#[test]
+fn what_is_made_ahead_goes_by_its_kind_where_nobody_says() {
+    for (kind, service, ahead) in [
+        (DrinkKind::Pressed, None, true),
+        (DrinkKind::Shot, None, true),
+        (DrinkKind::Blended, None, false),
+        (DrinkKind::OverIce, None, false),
+        (DrinkKind::Pressed, Some(Service::ByTheGlass), false),
+        (DrinkKind::Blended, Some(Service::PackagedAhead), true),
+    ] {
+        let mut book = bar(metric());
+        let of_kind = Drink { kind, ..book.drink(offer_id(1, 1).drink).unwrap().clone() };
+        book.apply(&Edit::Put(Record::Drink(of_kind))).unwrap();
+        book.apply(&Edit::Put(Record::Offer(Offer { service, ..offer(1, 1, None) }))).unwrap();
+        assert_eq!(is_made_ahead(&book, offer_id(1, 1)), ahead, "{kind:?} {service:?}");
+    }
 }
 
 #[test]

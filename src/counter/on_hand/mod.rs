@@ -30,11 +30,13 @@ mod best_use;
 pub mod integer_program;
 mod makes;
 mod reach;
+mod takers;
 mod used;
 
 pub use best_use::{BestUse, Scarce, Stopped, Wish, best_use};
 pub use makes::{Makes, NotMade, makes};
 pub use reach::{Reach, Reached, reach};
+pub use takers::takers;
 pub use used::{Used, put, used};
 
 use crate::book::{Book, Goods};

@@ -25,7 +25,8 @@
 //! a step upwards. What that rounding leaves goes to the top-up, whose volume is 0 or more. Without a
 //! top-up it goes to all lines in proportion alike, and a fill that falls between two steps is refused
 //! ([`ScaleError::BetweenSteps`]). Without lines in steps, a top-up is in proportion like any other line. What
-//! is to be used of each line is its amount in the drink over `1 - process loss`.
+//! is to be used of each line is its amount in the drink over `1 - process loss`; ice that is put into the glass
+//! was never in the press or jug, and is used as it is.
 //!
 //! # Ice
 //!

@@ -23,15 +23,17 @@
 
 mod lever;
 mod nearest;
+mod practical;
 #[cfg(test)]
 mod tests;
 
 pub use lever::{Figure, Lever};
+pub use practical::{Ways, practical_ways};
 
 use crate::book::{Book, Edit, Key, Offer, OfferId};
 use crate::drink::ledger::{OfferError, OfferStatus, Priced, price_offer};
 use crate::foundation::in_order;
-use crate::foundation::measure::{Exact, Share};
+use crate::foundation::measure::{Exact, Share, Volume};
 use nearest::{Outcome, nearest};
 
 /// A lever, and what it would do.
@@ -46,6 +48,24 @@ pub struct Way {
 }
 
 impl Way {
+    /// The change that is to be made, over where the lever stands now: that of a menu price with its
+    /// ending. Returns `None` where the lever does not close the gap.
+    pub fn change(&self) -> Option<Share> {
+        let closing = self.closes.as_ref().ok()?;
+        let (Some(Edit::SetPrice { price: Some(price), .. }), Figure::Money(now)) = (&closing.edit, self.now) else {
+            return Some(closing.change);
+        };
+        let change = price.minus(now).ok()?.ratio_to(now).ok()?;
+        Some(Share::from_fraction(change.as_part()))
+    }
+
+    /// The labeled size, where a fill would close the gap only under it: then the menu or the label is
+    /// to change first.
+    pub fn under_declared(&self, book: &Book) -> Option<Volume> {
+        let (Lever::Fill(id), Figure::Volume(at)) = (self.lever, self.closes.as_ref().ok()?.at) else { return None };
+        book.container(id)?.declared?.volume().ok()?.filter(|declared| *declared > at)
+    }
+
     /// Its place: those that close the gap before those that do not, the smallest change ahead.
     fn order(&self) -> (Option<WhyNot>, Exact) {
         match &self.closes {
@@ -63,7 +83,8 @@ pub struct Closing {
     pub at: Figure,
     /// The change over where it stands now, below zero where it falls.
     pub change: Share,
-    /// The edit that sets it, if it is the owner's to set. A menu price is set with its ending.
+    /// The edit that sets it, if it is the owner's to set and breaks no labeled size. A menu price is
+    /// set with its ending.
     pub edit: Option<Edit>,
     /// How many other offers that edit moves too.
     pub moves_too: usize,
@@ -123,7 +144,13 @@ fn of_lever(book: &Book, cut: &Book, offer: &Offer, priced: &Priced, lever: Leve
     } else {
         Err(WhyNot::DoesNotCount)
     };
-    Some(Way { lever, now, closes })
+    let mut way = Way { lever, now, closes };
+    if way.under_declared(cut).is_some()
+        && let Ok(closing) = &mut way.closes
+    {
+        closing.edit = None;
+    }
+    Some(way)
 }
 
 /// How many other offers move with the lever where it is set.

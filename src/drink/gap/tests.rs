@@ -277,3 +277,63 @@ fn no_price_closes_what_fees_alone_open() {
     put(&mut book, [Record::Settings(Box::new(half_gone))]);
     assert_eq!(closing(&book, Lever::MenuPrice(offer_id(1, 1))), Err(WhyNot::CannotCloseAlone));
 }
+
+fn levers(ways: &[Way]) -> Vec<Lever> {
+    ways.iter().map(|way| way.lever).collect()
+}
+
+#[test]
+fn three_practical_ways_stand_first() {
+    // Of what closes by hand above: the price by 13.6 % at 12.50, 18.1 % with its ending; the fill by
+    // 17.6 %; the juice, which costs most, by 20 %.
+    let book = bar(CostBasis::GoodsAndLabour, Some("11"));
+    let Ways { practical, others } = practical_ways(&book, offer_id(1, 1)).unwrap();
+    let juice = Goods::Ingredient(ingredient_id(1));
+    let three = [Lever::MenuPrice(offer_id(1, 1)), Lever::Fill(container_id(1)), Lever::PackPrice(juice)];
+    assert_eq!(levers(&practical), three);
+    assert_eq!(practical[0].change(), Some(share("0.180909090909")));
+    let rest: Vec<Lever> = levers(&ways_of(&book)).into_iter().filter(|lever| !three.contains(lever)).collect();
+    assert_eq!(levers(&others), rest);
+}
+
+#[test]
+fn a_fill_under_the_labeled_size_is_no_button_and_stands_with_the_others() {
+    let mut book = bar(CostBasis::GoodsAndLabour, Some("11"));
+    let label = |book: &mut Book, size: &str| {
+        let labeled = Container { declared: Some(amount(size)), ..book.container(container_id(1)).unwrap().clone() };
+        put(book, [Record::Container(labeled)]);
+    };
+    let fill = Lever::Fill(container_id(1));
+    // It closes at 411.764705 mL.
+    label(&mut book, "411.764706 mL");
+    let Ways { practical, others } = practical_ways(&book, offer_id(1, 1)).unwrap();
+    let Figure::Volume(closes) = at(&book, fill).unwrap() else { panic!("a fill is a volume") };
+    assert!(closes < millilitres("411.764706"));
+    assert_eq!(closing(&book, fill).unwrap().edit, None);
+    assert!(!levers(&practical).contains(&fill) && levers(&others).contains(&fill));
+    // The smallest of the other changes takes its place: pressing 10 % more.
+    assert_eq!(practical.len(), 3);
+    label(&mut book, "411 mL");
+    assert!(closing(&book, fill).unwrap().edit.is_some());
+    assert!(levers(&practical_ways(&book, offer_id(1, 1)).unwrap().practical).contains(&fill));
+}
+
+#[test]
+fn a_price_counts_with_its_ending() {
+    // From 10.20 to 12.50 are 22.5 %, to 12.99 27.4 %.
+    let book = bar(CostBasis::GoodsAndLabour, Some("10.20"));
+    let price = Lever::MenuPrice(offer_id(1, 1));
+    assert!(closing(&book, price).unwrap().change.fraction() < crate::support::exact("0.25"));
+    let Ways { practical, others } = practical_ways(&book, offer_id(1, 1)).unwrap();
+    assert!(!levers(&practical).contains(&price) && levers(&others).contains(&price));
+}
+
+#[test]
+fn nothing_by_more_than_a_quarter_is_practical() {
+    // At 7.99 nothing does it by a quarter but nothing.
+    let book = bar(CostBasis::GoodsAndLabour, Some("7.99"));
+    let Ways { practical, others } = practical_ways(&book, offer_id(1, 1)).unwrap();
+    assert_eq!((levers(&practical), levers(&others)), (Vec::new(), levers(&ways_of(&book))));
+    let on_target = bar(CostBasis::GoodsAndLabour, Some("12.50"));
+    assert_eq!(practical_ways(&on_target, offer_id(1, 1)), Ok(Ways::default()));
+}

@@ -1,7 +1,7 @@
 //! Whose rules a label goes by.
 
 use crate::book::Settings;
-use crate::foundation::measure::System;
+use crate::foundation::measure::{Currency, System};
 
 /// Whose rules a label goes by: the two that are known here. Both are shown; this one first.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -20,8 +20,13 @@ const EUROPEAN: &[&str] = &["EUR", "GBP", "SEK", "DKK", "NOK", "ISK", "PLN", "CZ
 impl Law {
     /// The law of a book, told by its money; by its units where the money is of neither.
     pub fn of(settings: &Settings) -> Law {
-        let money = settings.currency.code();
-        let of_us_units = settings.units == System::UsCustomary && !EUROPEAN.contains(&money);
+        Law::by(settings.currency, settings.units)
+    }
+
+    /// The law of a book of this money and these units.
+    pub fn by(currency: Currency, units: System) -> Law {
+        let money = currency.code();
+        let of_us_units = units == System::UsCustomary && !EUROPEAN.contains(&money);
         if money == "USD" || of_us_units { Law::UnitedStates } else { Law::European }
     }
 
@@ -37,7 +42,6 @@ impl Law {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::foundation::measure::Currency;
     use crate::support::settings;
 
     #[test]

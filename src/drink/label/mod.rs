@@ -32,6 +32,7 @@ mod juice;
 mod law;
 mod names;
 mod net_contents;
+mod nouns;
 mod percent_juice;
 mod unit_price;
 
@@ -41,8 +42,9 @@ pub use caution::Caution;
 pub use ingredients::{Listed, ListedAs, by_mass};
 pub use juice::{Acidity, Juice, served};
 pub use law::Law;
-pub(crate) use names::{names_it, nouns, places_of};
+pub(crate) use names::{names_it, places_of, says_juice};
 pub use net_contents::{NetContents, NetSource};
+pub(crate) use nouns::nouns;
 pub use percent_juice::PercentJuice;
 pub use unit_price::UnitPrice;
 

@@ -1,7 +1,8 @@
-//! Words in the names that people type, in the singular and the plural of English.
+//! Words in the names that people type, in the singular and in plurals made by an s.
 
 use std::ops::Range;
 
+use super::nouns::{NO_NUTS, OF, OF_NO_FOOD, PLANTS_OF_MILK, is_juice, nouns};
 use crate::book::Allergen;
 
 /// The words of a name, each with the bytes that it takes: letters and digits without a gap.
@@ -39,45 +40,34 @@ pub fn places_of(phrase: &str, name: &str) -> Vec<Range<usize>> {
     name.windows(phrase.len().max(1)).filter(|_| !phrase.is_empty()).filter(is_here).filter_map(place).collect()
 }
 
-/// Nouns that say an allergen as Regulation (EU) No 1169/2011, Annex II, names it, in the singular:
-/// not "spelt", "whey" or "cod", which need "wheat", "milk" and "fish" beside them (the first of
-/// these: Food Standards Agency, Food allergen labelling technical guidance, part 1, 29, text).
-pub const fn nouns(allergen: Allergen) -> &'static [&'static str] {
-    match allergen {
-        Allergen::Wheat => &["wheat"],
-        Allergen::OtherGluten => &["rye", "barley", "oat"],
-        Allergen::Crustaceans => &["crustacean"],
-        Allergen::Eggs => &["egg"],
-        Allergen::Fish => &["fish"],
-        Allergen::Peanuts => &["peanut"],
-        Allergen::Soybeans => &["soybean", "soya", "soy"],
-        Allergen::Milk => &["milk"],
-        Allergen::TreeNuts => {
-            &["almond", "hazelnut", "walnut", "cashew", "pecan", "brazil nut", "pistachio", "macadamia", "nut"]
-        }
-        Allergen::Celery => &["celery"],
-        Allergen::Mustard => &["mustard"],
-        Allergen::Sesame => &["sesame"],
-        Allergen::Sulphites => &["sulphite", "sulfite", "sulphur dioxide"],
-        Allergen::Lupin => &["lupin"],
-        Allergen::Molluscs => &["mollusc", "mollusk"],
-    }
-}
-
-/// Whether a text says an allergen: by one of its nouns; milk not by that of a plant ("oat milk").
+/// Whether a text says an allergen: by one of its nouns; milk not by that of a plant ("oat milk", "leche de
+/// coco"), nuts not by "noix de coco".
 pub fn says(text: &str, allergen: Allergen) -> bool {
     let found = nouns(allergen).iter().flat_map(|noun| places_of(noun, text));
-    let before = |at: usize| text.get(..at).and_then(|before| words(before).last().map(|(_, word)| word.to_string()));
-    let of_a_plant = |at: usize| before(at).is_some_and(|word| PLANTS_OF_MILK.iter().any(|plant| is(&word, plant)));
-    found.into_iter().any(|place| allergen != Allergen::Milk || !of_a_plant(place.start))
+    let no_nuts: Vec<Range<usize>> = NO_NUTS.iter().flat_map(|name| places_of(name, text)).collect();
+    found.into_iter().any(|place| match allergen {
+        Allergen::Milk => !of_a_plant(text, &place),
+        Allergen::TreeNuts => !no_nuts.iter().any(|other| other.contains(&place.start)),
+        _ => true,
+    })
 }
 
-/// What plant milks are made from.
-const PLANTS_OF_MILK: &[&str] =
-    &["almond", "cashew", "coconut", "hazelnut", "hemp", "macadamia", "oat", "pea", "pistachio", "rice", "soy", "soya"];
+/// Whether the milk at a place is one of a plant.
+fn of_a_plant(text: &str, milk: &Range<usize>) -> bool {
+    let plant = |word: Option<&(Range<usize>, &str)>| {
+        word.is_some_and(|(_, word)| PLANTS_OF_MILK.iter().any(|plant| singular(word) == *plant))
+    };
+    let words = words(text);
+    let before = words.iter().rev().find(|(place, _)| place.end <= milk.start);
+    let mut behind = words.iter().filter(|(place, _)| place.start >= milk.end);
+    let is_of = behind.next().is_some_and(|(_, word)| OF.iter().any(|of| word.eq_ignore_ascii_case(of)));
+    plant(before) || (is_of && plant(behind.next()))
+}
 
-/// Words that say nothing of what is in a drink.
-const OF_NO_FOOD: &[&str] = &["and", "the", "with", "for", "juice", "drink", "beverage", "fresh", "frozen"];
+/// Whether a name says juice: "Orange juice", "Orangensaft", "jugo de naranja".
+pub fn says_juice(name: &str) -> bool {
+    words(name).iter().any(|(_, word)| is_juice(word))
+}
 
 /// Whether the name of a drink names this ingredient: by a word that both have, in the singular or
 /// the plural.
@@ -88,12 +78,12 @@ pub fn names_it(drink: &str, ingredient: &str) -> bool {
 }
 
 fn tells(word: &str) -> bool {
-    word.chars().nth(2).is_some() && !OF_NO_FOOD.contains(&word)
+    word.chars().nth(2).is_some() && !OF_NO_FOOD.contains(&word) && !is_juice(word)
 }
 
 /// A word in small letters, without the ending of the plural: "berry" of "Berries".
 fn singular(word: &str) -> String {
-    let small = word.to_ascii_lowercase();
+    let small = word.to_lowercase();
     let without = |ending| small.strip_suffix(ending);
     match (without("ies"), without("oes"), without("ss"), without("s")) {
         (Some(beginning), ..) => format!("{beginning}y"),
@@ -144,6 +134,18 @@ mod tests {
             ("whole milk", Allergen::Milk),
             ("oat milk, skimmed milk", Allergen::Milk),
             ("wheat flour", Allergen::Wheat),
+            ("Sesam, geröstet", Allergen::Sesame),
+            ("semillas de ajonjolí", Allergen::Sesame),
+            ("graines de sésame", Allergen::Sesame),
+            ("Milch, Zucker", Allergen::Milk),
+            ("leche entera", Allergen::Milk),
+            ("lait entier, lait d’avoine", Allergen::Milk),
+            ("Haselnüsse, Erdnüsse", Allergen::TreeNuts),
+            ("Haselnüsse, Erdnüsse", Allergen::Peanuts),
+            ("nueces", Allergen::TreeNuts),
+            ("noix de coco, noix de cajou", Allergen::TreeNuts),
+            ("lait d’amande", Allergen::TreeNuts),
+            ("SOJA", Allergen::Soybeans),
         ] {
             assert!(says(text, allergen), "{text}");
         }
@@ -152,9 +154,25 @@ mod tests {
             ("Almond milk", Allergen::Milk),
             ("buckwheat", Allergen::Wheat),
             ("coconut", Allergen::TreeNuts),
+            ("leche de coco", Allergen::Milk),
+            ("lait d’avoine", Allergen::Milk),
+            ("Hafermilch", Allergen::Milk),
+            ("noix de coco", Allergen::TreeNuts),
+            ("nuez moscada", Allergen::TreeNuts),
+            ("Eis", Allergen::Eggs),
             ("", Allergen::Eggs),
         ] {
             assert!(!says(text, allergen), "{text}");
+        }
+    }
+
+    #[test]
+    fn juice_is_said_in_each_language() {
+        for name in ["Orange juice", "JUICES", "Orangensaft", "Säfte", "jugo de naranja", "Zumo", "jus de pomme"] {
+            assert!(says_juice(name), "{name}");
+        }
+        for name in ["Oranges", "Juicy", "Safran", "just peas", ""] {
+            assert!(!says_juice(name), "{name}");
         }
     }
 
@@ -168,9 +186,13 @@ mod tests {
         ] {
             assert!(names_it(drink, ingredient), "{drink}");
         }
-        for (drink, ingredient) in
-            [("Rosy Field", "Strawberries"), ("Orange Juice", "Apple juice"), ("Milk and Honey", "and"), ("", "")]
-        {
+        for (drink, ingredient) in [
+            ("Rosy Field", "Strawberries"),
+            ("Orange Juice", "Apple juice"),
+            ("Milk and Honey", "and"),
+            ("Apfelsaft und Minze", "und"),
+            ("", ""),
+        ] {
             assert!(!names_it(drink, ingredient), "{drink}");
         }
     }

@@ -3,8 +3,8 @@
 use crate::book::{Book, Key, Offer};
 use crate::drink::cost::{Cost, CostError, cost};
 use crate::drink::fill::{Fill, FillError, ScaleError, Scaled, fill, scale};
-use crate::drink::price::{Asked, PriceError, Suggestion, Terms, asked, suggest};
-use crate::foundation::measure::{Overflow, Share};
+use crate::drink::price::{Asked, Hands, PriceError, Suggestion, Terms, asked, suggest};
+use crate::foundation::measure::{Money, Overflow, Share};
 
 /// A computed offer.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -88,6 +88,15 @@ impl Priced {
     /// The margin at the price asked.
     pub fn margin(&self) -> Option<Share> {
         self.asked.map(|asked| asked.margin)
+    }
+
+    /// What one drink more or less changes at the price asked: everything but overhead. Returns `None` if no
+    /// price is asked.
+    ///
+    /// # Errors
+    /// [`Overflow`].
+    pub fn profit_that_changes(&self, hands: Hands) -> Result<Option<Money>, Overflow> {
+        self.asked.map(|asked| asked.profit_that_changes(&self.cost, hands)).transpose()
     }
 }
 

@@ -2,6 +2,8 @@
 //! measure out, and where to fill to. Costs and prices are not asked for, so that a drink can be
 //! made while one of its prices is missing, and a card cannot show any.
 
+use super::balance::{Rounding, balance};
+use super::steps::{measured, steps_of};
 use crate::book::{Book, IcePlace, Key, OfferId, Scaling, Settings};
 use crate::drink::fill::{Fill, FillLine, Scaled, ScaledLine, fill, fill_line, scale};
 use crate::drink::label::Caution;
@@ -12,9 +14,6 @@ use crate::foundation::measure::{Amount, Dimension, Exact, Measure, Overflow, Sy
 const SHOWN_PLACES: u32 = 2;
 /// The most decimals, for amounts that would else be shown as nothing.
 const FINEST_PLACES: u32 = 6;
-/// A tenth of an amount: what rounding may move before the card says the exact amount too. Our
-/// own choice, no source.
-const SAID_FROM: Exact = Exact::new(1, 1);
 /// A fiftieth of a drink: what rounding may add or leave out before the card says so. Our own
 /// choice, no source.
 const MISSED_FROM: Exact = Exact::new(2, 2);
@@ -52,9 +51,8 @@ pub struct Taken {
     pub line: ScaledLine,
     /// How much to take, for all the drinks.
     pub amount: Amount,
-    /// The amount before rounding to steps, if that moves it by more than a tenth.
-    pub exactly: Option<Amount>,
-    /// Whether it is less than scale or jug can show, so that it is not rounded to their steps.
+    /// Whether it is less than half a step of the scale or the measuring cup, so that only a finer
+    /// one shows it.
     pub under_a_step: bool,
 }
 
@@ -69,24 +67,34 @@ pub fn card(book: &Book, id: OfferId, drinks: Exact) -> Result<Card, OfferError>
     let scaled = scale(book, drink, fill.volume)?;
     let with_air = Exact::ONE.plus(drink.air.fraction())?;
     let mut take = Vec::with_capacity(scaled.lines.len());
-    let mut more = Volume::ZERO;
+    let mut roundings = Vec::with_capacity(scaled.lines.len());
     for line in &scaled.lines {
         let written = drink.lines.iter().find(|it| it.id == line.line).map(|it| it.amount.unit);
         let whole = line.to_use.times(drinks)?;
-        let taken = taken(book.settings(), *line, whole, written)?;
-        if whole.base().is_positive() {
-            let by = taken.amount.measure()?.base().over(whole.base())?.minus(Exact::ONE)?;
-            let mixed = line.ice.is_none_or(|ice| ice.place == IcePlace::BlendedIn);
-            let space = if mixed { line.volume.times(with_air)? } else { line.volume };
-            more = more.plus(space.times(by)?)?;
+        let (taken, mut steps) = taken(book.settings(), *line, whole, written)?;
+        let mixed = line.ice.is_none_or(|ice| ice.place == IcePlace::BlendedIn);
+        let space = if mixed { line.volume.times(with_air)? } else { line.volume };
+        // Doses and pieces stay what they are.
+        if !matches!(line.scaling, Scaling::InProportion | Scaling::TopUp) {
+            steps.clear();
         }
+        let step = steps.first().copied();
+        let finer = measured(whole, steps.get(1..).unwrap_or_default())?;
+        roundings.push(Rounding { exact: whole, taken: taken.amount, step, finer, space: space.times(drinks)? });
         take.push(taken);
     }
     let tops_up = scaled.lines.iter().any(|line| line.scaling == Scaling::TopUp);
+    let mut more = Volume::ZERO;
+    if !tops_up {
+        more = balance(&mut roundings, fill.headspace.times(drinks)?)?.over(drinks)?;
+        for (taken, rounding) in take.iter_mut().zip(&roundings) {
+            taken.amount = rounding.taken;
+        }
+    }
     let seen = more.millilitres().abs() > fill.volume.times(MISSED_FROM)?.millilitres();
     Ok(Card {
         fill_line: fill_line(container)?,
-        missed: Some(more).filter(|_| seen && !tops_up),
+        missed: Some(more).filter(|_| seen),
         cautions: Caution::of(book, drink, book.offer(id), Some(&fill)),
         fill,
         scaled,
@@ -94,30 +102,31 @@ pub fn card(book: &Book, id: OfferId, drinks: Exact) -> Result<Card, OfferError>
     })
 }
 
-fn taken(settings: &Settings, line: ScaledLine, whole: Measure, written: Option<Unit>) -> Result<Taken, Overflow> {
+/// An amount that can be weighed or measured out, and the steps from the one that it is rounded to down to finer
+/// ones.
+fn taken(
+    settings: &Settings,
+    line: ScaledLine,
+    whole: Measure,
+    written: Option<Unit>,
+) -> Result<(Taken, Vec<Amount>), Overflow> {
     let exact = counter_amount(whole, written, settings.units)?;
-    let mut taken = Taken { line, amount: exact, exactly: None, under_a_step: false };
-    let Some(step) = step_of(settings, &line, written) else { return Ok(taken) };
-    match nearest_step(whole, step)? {
-        Some(amount) => {
-            let off = amount.measure()?.base().over(whole.base())?.minus(Exact::ONE)?.abs();
-            taken.amount = amount;
-            taken.exactly = Some(exact).filter(|_| off > SAID_FROM);
+    let taken = |amount: Amount, under_a_step: bool| Taken { line, amount, under_a_step };
+    if let (Dimension::Count, Scaling::Stepped(step)) = (whole.dimension(), line.scaling) {
+        return Ok((taken(nearest_step(whole, step)?.unwrap_or(exact), false), Vec::new()));
+    }
+    let steps = steps_of(settings, whole.dimension(), written, Amount::new(Exact::new(1, SHOWN_PLACES), exact.unit));
+    let coarse = steps.first().copied();
+    Ok(match measured(whole, &steps)? {
+        Some((step, amount)) => {
+            let under = match coarse {
+                Some(coarse) => step != coarse && nearest_step(whole, coarse)?.is_none(),
+                None => false,
+            };
+            (taken(amount, under), steps.into_iter().skip_while(|it| *it != step).collect())
         }
-        None => taken.under_a_step = whole.base().is_positive(),
-    }
-    Ok(taken)
-}
-
-/// What an ingredient is weighed or measured out in: pieces in the steps of their line, what is
-/// written in spoons by the spoon, all else in the steps of the book's scale or jugs.
-fn step_of(settings: &Settings, line: &ScaledLine, written: Option<Unit>) -> Option<Amount> {
-    match (line.to_use.dimension(), line.scaling) {
-        (Dimension::Count, Scaling::Stepped(step)) => Some(step),
-        (Dimension::Count, _) => None,
-        (Dimension::Mass, _) => settings.scale_step,
-        (Dimension::Volume, _) => settings.jug_step.filter(|_| !written.is_some_and(Unit::is_a_spoon)),
-    }
+        None => (taken(exact, whole.base().is_positive() && coarse.is_some()), Vec::new()),
+    })
 }
 
 /// An amount to use at the counter: in the unit that the recipe is written in where people of
@@ -190,35 +199,48 @@ mod tests {
 
     #[test]
     fn several_drinks_are_rounded_together() {
-        // By hand: 93.75 and 375 mL each, 281.25 and 1125 mL for three, in steps of 50 mL.
+        // By hand: 93.75 and 375 mL each, 281.25 and 1125 mL for three, in steps of 50 mL of which 48 are in a drink.
         let book = bar(metric(None, Some("50 mL")), lemonade());
-        assert_eq!(taken(&book, "1"), ["100 mL", "400 mL"]);
-        assert_eq!(taken(&book, "3"), ["300 mL", "1150 mL"]);
+        // 6.25 and 25 mL too much are 30 in the drink, more than half a step: the juice takes a step less, since that
+        // changes it least, and 18 are missing.
+        assert_eq!(taken(&book, "1"), ["100 mL", "350 mL"]);
         let one = card(&book, offer_id(1, 1), Exact::ONE).unwrap();
-        // 6.25 and 25 mL too much of which 0.96 are in the drink, that is 30 of 450 mL.
-        assert_eq!(one.missed.map(Volume::as_part), Some(millilitres("30")));
-        assert_eq!(one.take.iter().filter_map(|it| it.exactly).next(), None, "6.7 % off is not said");
+        assert_eq!(one.missed.map(Volume::as_part), Some(millilitres("-18")));
+        // 18.75 and 25 mL too much are 42; a step less of juice leaves 6 too few, 2 of each drink.
+        assert_eq!(taken(&book, "3"), ["300 mL", "1100 mL"]);
         let ten = card(&book, offer_id(1, 1), exact("10")).unwrap();
         // 937.5 and 3750 mL: 950 and 3750.
         assert_eq!((taken(&book, "10"), ten.missed), (vec!["950 mL".into(), "3750 mL".into()], None));
     }
 
     #[test]
-    fn what_is_rounded_far_is_said_exactly() {
-        // By hand: 93.75 mL to 125, a third more; 375 mL are three steps.
-        let book = bar(metric(None, Some("125 mL")), lemonade());
-        let card = card(&book, offer_id(1, 1), Exact::ONE).unwrap();
-        let exactly: Vec<_> = card.take.iter().map(|it| it.exactly).collect();
-        assert_eq!(exactly, [Some(amount("93.75 mL")), None]);
+    fn amounts_stay_below_the_brim() {
+        // By hand: a bottle without headspace takes 104.17 and 416.67 mL. 100 and 425 mL in steps of 25 are 504 in the
+        // drink: nearer than half a step, but over the brim. 400 are too few by 20, so the juice is measured to 5 mL.
+        let mut book = bar(metric(None, Some("25 mL")), lemonade());
+        let full = Container { headspace: Headspace::Share(share("0")), ..container(1, "500 mL") };
+        book.apply(&Edit::Put(Record::Container(full))).unwrap();
+        assert_eq!(taken(&book, "1"), ["100 mL", "415 mL"]);
     }
 
     #[test]
-    fn less_than_half_a_step_is_not_rounded() {
-        let book = bar(metric(None, Some("200 mL")), lemonade());
-        let card = card(&book, offer_id(1, 1), Exact::ONE).unwrap();
-        assert_eq!(taken(&book, "1"), ["93.75 mL", "400 mL"]);
-        let under: Vec<_> = card.take.iter().map(|it| it.under_a_step).collect();
-        assert_eq!(under, [true, false]);
+    fn few_steps_are_measured_finer_before_they_are_tasted() {
+        // By hand: 58.59 mL of each of eight lines. In steps of 55 they miss the line by 8 * 3.59 * 0.96 = 27.6 mL, more
+        // than half of the 52.8 of a step; a step more would nearly double a line. One that is measured to 5 mL does.
+        let lines = (1..=8).map(|id| line(id, 1, "50 mL"));
+        let finer = taken(&bar(metric(None, Some("55 mL")), lines), "1");
+        assert_eq!(finer.iter().filter(|amount| *amount == "55 mL").count(), 7);
+        assert_eq!(finer.iter().filter(|amount| *amount == "60 mL").count(), 1);
+    }
+
+    #[test]
+    fn what_a_step_would_move_far_is_measured_finer() {
+        // By hand: 93.75 mL are a third less than a step of 125; 95 mL are 1.3 % more. 375 mL are three steps.
+        assert_eq!(taken(&bar(metric(None, Some("125 mL")), lemonade()), "1"), ["95 mL", "375 mL"]);
+        // Less than half a step of 200 mL; 375 mL are 6.7 % less than two.
+        let card = card(&bar(metric(None, Some("200 mL")), lemonade()), offer_id(1, 1), Exact::ONE).unwrap();
+        let shown: Vec<_> = card.take.iter().map(|it| (it.amount.to_string(), it.under_a_step)).collect();
+        assert_eq!(shown, [("95 mL".into(), true), ("400 mL".into(), false)]);
     }
 
     #[test]

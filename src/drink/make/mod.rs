@@ -17,16 +17,24 @@
 //! # A recipe card
 //!
 //! Each amount to use is multiplied by the number of drinks and rounded to the nearest step of the scale or
-//! of the jugs; half a step rounds up. Pieces are rounded to the step of their line. Spoons, and amounts under
-//! half a step, are not rounded. A card also says the exact amount where rounding moves it by more than a tenth, and
-//! by how much a drink misses its fill where that is more than a fiftieth of it and nothing tops it up. Both
-//! limits are our own choice, no source.
+//! of the measuring cup; half a step rounds up. What that would move by more than a tenth is rounded to a finer
+//! step: grams and their parts, parts of a teaspoon, parts of a milliliter. What is written in spoons is taken
+//! by quarters of that spoon. Pieces are rounded to the step of their line.
+//!
+//! Rounded lines can miss the fill line together. Then single lines take a step more or less, each time the
+//! one whose share changes least, until the sum is within half of the largest step and below the brim
+//! (`balance`). Doses and pieces stay; where a line tops up, it takes the difference. A card also says
+//! by how much a drink misses its fill where that is more than a fiftieth of it. Both limits are our
+//! own choice, no source.
 
+mod balance;
 mod card;
 mod needs;
+mod steps;
 
 pub use card::{Card, MOST_DRINKS, Taken, card, is_a_number_of_drinks};
 pub use needs::{Needed, Needs, Unmade, Use, needs};
+pub use steps::{measured_up, steps_of};
 
 use crate::book::{Book, Offer, Pack};
 use crate::drink::cost::unsold_share;

@@ -19,6 +19,14 @@
 //! margin       = (R - covered fees - covered cost) / R
 //! ```
 //!
+//! The profit that changes is what one drink more or less brings: the contribution without overhead, which is
+//! paid however many are sold; and, where the owner says so, without hands' time ([`Hands`]). Comparisons of
+//! different numbers of drinks count with it.
+//!
+//! ```text
+//! profit that changes = R - fees - (goods + labour) / (1 - unsold)
+//! ```
+//!
 //! The contribution always has everything in it. The covered cost is that of the book's cost basis
 //! ([`Cost::covered`](crate::drink::cost::Cost::covered)). Fees are covered by the basis that covers
 //! everything; on the other two `f`, `k` and `c` are 0 in the margin and in all that follows.
@@ -72,8 +80,10 @@
 
 mod back;
 mod ending;
+mod ladder;
 mod terms;
 
 pub use back::{Ceiling, ceiling, largest_fill, our_price, shelf_price};
 pub use ending::round_up;
-pub use terms::{Asked, PriceError, Suggestion, Terms, asked, suggest};
+pub use ladder::{Ladder, Leaves, NotCounted, Rung, Takes, ladder, not_counted};
+pub use terms::{Asked, Hands, PriceError, Suggestion, Terms, asked, suggest};

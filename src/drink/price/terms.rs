@@ -72,6 +72,31 @@ pub struct Asked {
     pub contribution: Money,
 }
 
+/// Whether hands' time counts in what changes with the number of drinks.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Hands {
+    /// It does: fewer drinks take fewer hours that are paid.
+    #[default]
+    Counted,
+    /// It does not: the same hours are paid, however many drinks are sold.
+    LeftOut,
+}
+
+impl Asked {
+    /// What one drink more or less changes: the contribution without overhead, with what is thrown away of it,
+    /// and without hands' time where that is left out. `cost` is that of the drink.
+    ///
+    /// # Errors
+    /// [`Overflow`].
+    pub fn profit_that_changes(&self, cost: &Cost, hands: Hands) -> Result<Money, Overflow> {
+        let changes = match hands {
+            Hands::Counted => CostBasis::GoodsAndLabour,
+            Hands::LeftOut => CostBasis::Goods,
+        };
+        self.contribution.plus(cost.total()?)?.minus(cost.covered(changes)?)
+    }
+}
+
 impl Terms {
     /// Whether a margin, rounded as every computed part is, reaches the target. Whoever compares
     /// the two asks this.

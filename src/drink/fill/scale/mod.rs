@@ -42,7 +42,7 @@ pub struct ScaledLine {
     pub ice: Option<Ice>,
     /// The amount in the drink, in the dimension of the recipe.
     pub in_drink: Measure,
-    /// The amount to use, with the process loss.
+    /// The amount to use: with the process loss, but for ice that is put into the glass.
     pub to_use: Measure,
     /// Its volume in the drink, without air.
     pub volume: Volume,
@@ -161,7 +161,8 @@ pub fn scale(book: &Book, drink: &Drink, volume: Volume) -> Result<Scaled, Scale
         };
         let unit = line.step.unwrap_or(line.whole);
         let in_drink = unit.amount.times(by)?;
-        let to_use = if kept == Exact::ONE { in_drink } else { in_drink.over(kept)? };
+        // Ice that is put into the glass was never in the press or jug.
+        let to_use = if kept == Exact::ONE || !line.is_mixed() { in_drink } else { in_drink.over(kept)? };
         let volume = unit.volume.times(by)?;
         if line.is_mixed() {
             air = air.plus(volume.times(drink.air.fraction())?)?;

@@ -178,6 +178,18 @@ fn what_stays_behind_is_used_too() {
 }
 
 #[test]
+fn ice_put_into_the_glass_was_never_in_the_jug() {
+    // 20 % stay in the jug: 400 mL need 500; what is blended with it needs more too, the ice in the glass none.
+    for (place, used) in
+        [(IcePlace::HeldUnder, "91.7 g"), (IcePlace::Floating, "91.7 g"), (IcePlace::BlendedIn, "114.625 g")]
+    {
+        let lines = [line(1, 1, "200 mL"), ice(2, "91.7 g", place)];
+        let scaled = scaled(Drink { process_loss: share("0.2"), ..drink(1, "1 L", lines) }, "500").unwrap();
+        assert_eq!(scaled.lines[1].to_use, measure(used), "{place:?}");
+    }
+}
+
+#[test]
 fn fixed_lines_that_do_not_fit_say_by_how_much() {
     let jam = drink(1, "1 L", [line(1, 1, "200 mL"), fixed(2, 2, "40 g")]);
     let over = millilitres("0.5");
