@@ -23,14 +23,14 @@ mod today;
 #[cfg(test)]
 mod tests;
 
-use crate::book::{Book, Edit, Goods, Pack, Refusal, Scope};
+use crate::book::{Book, Edit, Goods, Offer, Pack, PackagingSetId, PackagingUse, Refusal, Scope};
 use crate::drink::ledger::{Ledger, OfferChange, Tried};
 use crate::drink::sales::{Weekly, weekly_contribution};
 use crate::foundation::in_order;
 use crate::foundation::measure::{Date, Exact, Money, Overflow, Share};
 
 pub use exposure::{Exposed, Exposure, exposure};
-pub use today::{ChangedOn, WeeklyCost, changed_on, new_on, put_back, weekly_cost};
+pub use today::{ChangedOn, WeeklyCost, changed_on, fallen, new_on, put_back, weekly_cost};
 
 /// The least and the most that a price can be tried to change by, in percent.
 pub const TRIED: (i32, i32) = (-100, 1000);
@@ -105,6 +105,37 @@ impl Watched {
             before: weekly_contribution(before.0, before.1, Scope::Menu)?,
             after: weekly_contribution(after.0, after.1, Scope::Menu)?,
         })
+    }
+}
+
+impl Watched {
+    /// How many sizes fell under their target.
+    pub fn fallen(&self) -> usize {
+        self.moves.iter().filter(|moved| moved.fell()).count()
+    }
+
+    /// The goods whose price rose and that are in a size which fell under its target, the largest rise
+    /// first.
+    pub fn risen_in_fallen(&self, book: &Book) -> Vec<Goods> {
+        let fallen = || self.moves.iter().filter(|moved| moved.fell()).filter_map(|moved| book.offer(moved.offer));
+        let rose = |changed: &&Changed| changed.after > changed.before;
+        let is_in = |goods: &Goods| fallen().any(|offer| takes(book, offer, *goods));
+        self.changed.iter().filter(rose).map(|changed| changed.goods).filter(is_in).collect()
+    }
+}
+
+/// Whether a drink as it is sold takes of these goods.
+fn takes(book: &Book, offer: &Offer, goods: Goods) -> bool {
+    match goods {
+        Goods::Ingredient(id) => {
+            book.drink(offer.id().drink).is_some_and(|drink| drink.lines.iter().any(|line| line.ingredient == id))
+        }
+        Goods::Packaging(id) => {
+            let of = |uses: &[PackagingUse]| uses.iter().any(|used| used.packaging == id);
+            let in_a_set = |set: &PackagingSetId| book.packaging_set(*set).is_some_and(|set| of(&set.uses));
+            let container = book.container(offer.id().container);
+            container.is_some_and(|container| of(&container.set) || container.shared.iter().any(in_a_set))
+        }
     }
 }
 

@@ -1,5 +1,5 @@
 use super::*;
-use crate::book::{Container, Drink, Offer, OfferId, Quoted, Record, Settings, Tier};
+use crate::book::{Container, Drink, Key, Offer, OfferId, Quoted, Record, Settings, Tier};
 use crate::drink::ledger::OfferStatus;
 use crate::support::{
     book, book_of_one_drink, container, day, drink, exact, ingredient, ingredient_id, line, money, offer, offer_id,
@@ -137,6 +137,33 @@ fn what_if_moves_the_price_that_is_paid_and_nothing_else() {
 }
 
 #[test]
+fn what_rose_in_a_size_that_fell_is_named() {
+    let book = bar();
+    let since = followed(&book, "2026-11-16").watched;
+    assert_eq!((since.fallen(), since.risen_in_fallen(&book)), (1, vec![JUICE]));
+    // Ten bottles were 6.00: with them drink 1 kept 67.5 %, and what became cheaper is no reason.
+    let mut cheaper = book.clone();
+    let mut bottle = cheaper.record(Key::from(BOTTLE)).unwrap();
+    let pack = &mut bottle.packs_mut().unwrap()[0];
+    (pack.day, pack.earlier) = (Some(day("2026-11-23")), vec![Quoted { day: day("2026-11-16"), price: money("6") }]);
+    cheaper.apply(&Edit::Put(bottle)).unwrap();
+    let since = followed(&cheaper, "2026-11-16").watched;
+    assert_eq!((since.changed.len(), since.fallen(), since.risen_in_fallen(&cheaper)), (2, 1, vec![JUICE]));
+    // At 5.80 it keeps 67.7 %, and 54 % once juice and bottle cost half more; the third ingredient is in
+    // no drink, and water stays free.
+    let mut book = book;
+    book.apply(&Edit::SetPrice { offer: offer_id(1, 1), price: Some(money("5.80")) }).unwrap();
+    let third = Goods::Ingredient(ingredient_id(3));
+    let found = what_if(&book, &Ledger::of(&book), &[third, BOTTLE, JUICE, WATER], share("0.5")).unwrap();
+    let mut risen = found.risen_in_fallen(&book);
+    risen.sort();
+    assert_eq!(risen, [JUICE, BOTTLE]);
+    // A price that fell is no reason, and where no size fell there is none.
+    let cheaper = what_if(&book, &Ledger::of(&book), &[JUICE], share("-0.5")).unwrap();
+    assert_eq!((cheaper.fallen(), cheaper.risen_in_fallen(&book)), (0, vec![]));
+}
+
+#[test]
 fn what_lies_beyond_is_not_tried() {
     let book = bar();
     let tried = |by: &str| what_if(&book, &Ledger::of(&book), &[JUICE], share(by)).map(|_| ());
@@ -192,6 +219,33 @@ fn a_price_that_changed_on_a_day_costs_what_a_usual_week_takes_of_it() {
     let pack = &book.packs(JUICE)[0];
     assert_eq!((pack.price, pack.day, pack.earlier.len()), (money("1"), Some(day("2026-11-16")), 1));
     assert_eq!((on(&book, "2026-11-23"), put_back(&book, &change)), (vec![], None));
+}
+
+/// By hand, as above: at 1.50 drink 1 keeps 63.94 % of 5.20, under 65 %, and 69.95 % at 1.00; at
+/// 5.80 it stays above, at 4.00 it was below before.
+#[test]
+fn a_size_that_todays_prices_left_below_its_target_is_named() {
+    let fallen_at = |price: &str| {
+        let mut book = bar();
+        book.apply(&Edit::SetPrice { offer: offer_id(1, 1), price: Some(money(price)) }).unwrap();
+        offers(&fallen(&book, &Ledger::of(&book), &on(&book, "2026-11-23")).unwrap())
+    };
+    assert_eq!(fallen_at("5.20"), [offer_id(1, 1)]);
+    assert_eq!((fallen_at("5.80"), fallen_at("4")), (vec![], vec![]));
+    let mut book = bar();
+    assert_eq!(fallen(&book, &Ledger::of(&book), &[]).unwrap(), []);
+    // Two packs of the same goods, each put back: the price of the one bought now is what counts.
+    let mut juice = book.record(Key::from(JUICE)).unwrap();
+    let other = Pack { earlier: vec![], day: None, ..pack(2, "1 L", "9") };
+    juice.packs_mut().unwrap().push(other);
+    book.apply(&Edit::Put(juice)).unwrap();
+    let second = crate::support::pack_id(2);
+    let day_of_change = Some(day("2026-11-23"));
+    book.apply(&Edit::SetPackPrice { goods: JUICE, pack: second, price: money("8"), day: day_of_change }).unwrap();
+    let known = |_, pack| (pack == second).then(|| money("9"));
+    let changes = changed_on(&book, day("2026-11-23"), &known).unwrap();
+    assert_eq!(changes.len(), 2);
+    assert_eq!(offers(&fallen(&book, &Ledger::of(&book), &changes).unwrap()), [offer_id(1, 1)]);
 }
 
 #[test]

@@ -1,8 +1,8 @@
 //! The prices that changed on a day: what each was before, and what it costs a usual week.
 
-use super::{Changed, WatchError, risen_by};
-use crate::book::{Book, Edit, Goods, Pack, PackId};
-use crate::drink::ledger::{Ledger, Tried};
+use super::{Changed, WatchError, risen_by, turned};
+use crate::book::{Book, Edit, Goods, Key, Pack, PackId, Record};
+use crate::drink::ledger::{Ledger, OfferChange, Tried};
 use crate::foundation::measure::{Date, Money};
 
 /// A pack whose price changed on a day.
@@ -94,6 +94,29 @@ fn unquote(pack: &mut Pack, change: &ChangedOn) {
     }
     *pack.price_now_mut() = change.changed.before;
     pack.day = change.heard;
+}
+
+/// The sizes that stand under their target as these changes left them, and would not if all of
+/// them were put back; the lowest margin first.
+///
+/// # Errors
+/// A [`WatchError`].
+pub fn fallen(book: &Book, ledger: &Ledger, changes: &[ChangedOn]) -> Result<Vec<OfferChange>, WatchError> {
+    let mut before: Vec<(Key, Record)> = Vec::new();
+    for change in changes {
+        let key = Key::from(change.changed.goods);
+        if before.iter().all(|(of, _)| *of != key) {
+            before.extend(book.record(key).map(|record| (key, record)));
+        }
+        let packs = before.iter_mut().find(|(of, _)| *of == key).and_then(|(_, record)| record.packs_mut());
+        let pack = packs.and_then(|packs| packs.iter_mut().find(|pack| pack.id == change.pack));
+        if let Some(pack) = pack.filter(|pack| pack.price_now() == change.changed.after) {
+            unquote(pack, change);
+        }
+    }
+    let back = Edit::Together(before.into_iter().map(|(_, record)| Edit::Put(record)).collect());
+    let moves = Tried::of(book, ledger, &back)?.moves.iter().map(turned).filter(OfferChange::fell).collect();
+    Ok(OfferChange::worst_first(moves))
 }
 
 /// What a changed price costs a usual week: of each size that it moves, the change of its full
