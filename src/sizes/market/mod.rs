@@ -33,7 +33,7 @@
 //! assert_eq!(curve.exponent.rounded(5), Exact::new(58_496, 5));
 //! ```
 
-use crate::book::{Book, DrinkKind, OfferId, SeenPriceId};
+use crate::book::{Book, Container, DrinkKind, OfferId, SeenPriceId};
 use crate::drink::fill::fill;
 use crate::foundation::in_order;
 use crate::foundation::measure::{Date, Exact, Money, Overflow, Share, Volume};
@@ -192,7 +192,10 @@ impl Curve {
     }
 
     /// What the curve says of a price at a size.
-    fn against(&self, size: Volume, price: Money) -> Result<Against, Overflow> {
+    ///
+    /// # Errors
+    /// [`Overflow`].
+    pub fn against(&self, size: Volume, price: Money) -> Result<Against, Overflow> {
         if size.times(READABLE)? < self.smallest || size > self.largest.times(READABLE)? {
             return Ok(Against::FarBeyond);
         }
@@ -226,7 +229,8 @@ pub fn market(book: &Book, kind: Option<DrinkKind>, today: Date) -> Result<Marke
     let mut ours: Vec<Ours> = Vec::new();
     for offer in book.offers() {
         let of_kind = book.drink(offer.drink).is_some_and(|drink| wanted(drink.kind));
-        let Some((price, size)) = offer.price.filter(|_| of_kind).zip(size_of(book, offer.id())?) else { continue };
+        let size = book.container(offer.container).map(menu_size).transpose()?.flatten();
+        let Some((price, size)) = offer.price.filter(|_| of_kind).zip(size) else { continue };
         let against = curve.as_ref().ok().map(|curve| curve.against(size, price)).transpose()?;
         let this = Ours { offer: offer.id(), size, price, per_volume: per_volume(price, size)?, against };
         in_order::insert(&mut ours, this, |other, this| (other.size, other.price) <= (this.size, this.price));
@@ -244,8 +248,10 @@ pub fn is_old(day: Date, today: Date) -> bool {
 }
 
 /// What the menu says that a size holds, or else what is poured. Returns `None` if it has no fill.
-fn size_of(book: &Book, id: OfferId) -> Result<Option<Volume>, Overflow> {
-    let Some(container) = book.container(id.container) else { return Ok(None) };
+///
+/// # Errors
+/// [`Overflow`].
+pub fn menu_size(container: &Container) -> Result<Option<Volume>, Overflow> {
     let declared = container.declared.map(|declared| declared.volume()).transpose()?.flatten();
     let size = declared.or_else(|| fill(container).ok().map(|fill| fill.volume));
     Ok(size.filter(|size| size.is_positive()))

@@ -23,4 +23,6 @@ mod rows;
 mod what_if;
 
 pub use rows::{LeftOut, SideBySide, SizeRow, SoldSize, Step, Weights, side_by_side, sold_in, sold_together};
-pub use what_if::{Draft, WhatIf, WhatIfError, target_of};
+pub use what_if::{
+    Bought, Change, Draft, MixError, NotOurs, Uses, Week, WhatIf, WhatIfError, mixed, target_of, waste_of, week,
+};

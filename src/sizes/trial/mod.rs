@@ -99,6 +99,13 @@ pub enum More {
     NoDifference,
 }
 
+/// The trial of a question about a part of the menu: the latest that is judged by the same part and has
+/// the question's name. The book keeps no other tie between them, so that a trial which was renamed is
+/// one of its own.
+pub fn trial_for<'a>(book: &'a Book, scope: Scope, name: &str) -> Option<&'a Trial> {
+    book.trials().filter(|trial| trial.scope == scope && trial.name == name).max_by_key(|trial| trial.start)
+}
+
 /// Judges a trial by the weeks that were over before `today`.
 ///
 /// # Errors

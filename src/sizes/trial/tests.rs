@@ -1,5 +1,5 @@
 use super::*;
-use crate::book::{Drink, DrinkKind, Record, Sold, TrialId};
+use crate::book::{Drink, DrinkKind, Edit, Record, Sold, TrialId};
 use crate::support::{book, container, day, drink, drink_id, exact, ingredient, line, money, pack, settings, sold};
 
 /// A book of two drinks, of which so much was sold in these weeks.
@@ -122,4 +122,23 @@ fn nothing_sold_is_told_from_nothing_written_down() {
     let judged = judged(&sold_so(&["0"; 8].map(Some)), "2026-11-02");
     assert!(judged.before.nothing_sold() && judged.after.nothing_sold());
     assert_eq!((judged.before.counted.len(), judged.before.missing.len()), (4, 0));
+}
+
+/// The latest of the same part of the menu and the same name; one that was renamed is another.
+#[test]
+fn the_trial_of_a_question_is_found_by_its_part_of_the_menu_and_its_name() {
+    let mut book = bar(&[]);
+    let put = |book: &mut Book, id, scope, name: &str, start| {
+        let trial = Trial { id: TrialId::from_random(id), name: name.into(), scope, start: day(start), ..trial() };
+        book.apply(&Edit::Put(Record::Trial(trial))).unwrap();
+    };
+    let shots = Scope::Kind(DrinkKind::Shot);
+    put(&mut book, 1, shots, "Drop the small", "2026-10-05");
+    put(&mut book, 2, shots, "Drop the small", "2026-11-02");
+    put(&mut book, 3, Scope::Menu, "Drop the small", "2026-11-09");
+    put(&mut book, 4, shots, "Drop the small, again", "2026-11-16");
+    let found = |scope, name| trial_for(&book, scope, name).map(|trial| trial.id);
+    assert_eq!(found(shots, "Drop the small"), Some(TrialId::from_random(2)));
+    assert_eq!(found(Scope::Menu, "Drop the small"), Some(TrialId::from_random(3)));
+    assert_eq!(found(shots, "Drop the large"), None);
 }

@@ -1,4 +1,15 @@
-//! What must be bought before the first drink of a plan is sold.
+//! What must be bought before the first drink of a menu is sold.
+//!
+//! ```text
+//! made          = weekly number / (1 - unsold)
+//! pieces a week = sum of (made * pieces for one)
+//! packs         = weeks of cover * pieces a week / contents, rounded up, at least those bought at a time
+//! cash          = packs * (price for so many + surcharge)
+//! weeks         = packs * contents / pieces a week
+//! ```
+//!
+//! By hand: 80 sold a week with a fifth unsold are 100 made. With two lids each, four weeks take 800: two packs of
+//! 500; but three are bought at a time, which last 7.5 weeks. The tests below have this case.
 
 use crate::book::{Book, Offer, Packaging, PackagingId, PackagingPart};
 use crate::drink::cost;

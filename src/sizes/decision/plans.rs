@@ -1,0 +1,196 @@
+//! How many sizes: every set of one to three of them, and what would have to be true for each to pay.
+
+use super::NoAnswer;
+use super::after::After;
+use super::line::{Line, Verdict};
+use super::menu::MenuToday;
+use super::tipping::{self, Answered, Tipping, Turn, brought_by};
+use crate::book::ContainerId;
+use crate::foundation::in_order;
+use crate::foundation::measure::{Exact, Money, Overflow, Share};
+
+/// Most sizes of a plan.
+pub const MOST_SIZES: usize = 3;
+
+/// Most sizes of which plans are made: those that most buyers choose.
+pub const MOST_CANDIDATES: usize = 10;
+
+/// A plan whose sizes fewer of today's buyers choose is hardly tried. A judgement of ours, no source.
+pub const HARDLY: Share = Share::from_fraction(Exact::new(1, 1));
+
+/// Plans for a part of the menu.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Plans {
+    /// The menu of today.
+    pub today: PlanToday,
+    /// The plans that can pay, in the order of their evidence.
+    pub pays: Vec<Plan>,
+    /// Those that lose even if all buyers stay, in the same order.
+    pub cannot_pay: Vec<Plan>,
+    /// Sizes of which no plan is made, since there are too many.
+    pub left_out: Vec<ContainerId>,
+}
+
+/// The menu of today as a plan.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct PlanToday {
+    /// Its sizes, the smallest poured first.
+    pub sizes: Vec<ContainerId>,
+    /// What it brings in a week.
+    pub profit: Money,
+    /// Its buyers in a week.
+    pub buyers: Exact,
+    /// Its recipe cards.
+    pub cards: usize,
+}
+
+/// A set of sizes to sell.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Plan {
+    /// The sizes, the smallest poured first.
+    pub sizes: Vec<ContainerId>,
+    /// What it brings in a week, by the share of those who have to turn that stay.
+    pub line: Line,
+    /// The share at which it brings what today brings. It is `None` if nobody has to turn.
+    pub break_even: Option<Share>,
+    /// What must be true for it to pay.
+    pub verdict: Verdict,
+    /// The share of today's buyers who already choose its sizes.
+    pub evidence: Share,
+    /// The buyers in a week who have to turn.
+    pub others: Exact,
+    /// Its recipe cards to train.
+    pub cards: usize,
+    /// What the sizes that stay bring then, and what those who turn have to bring for it to pay.
+    needed: Money,
+    turns: Vec<Turn>,
+}
+
+impl Plan {
+    /// Whether fewer than a tenth of today's buyers choose its sizes.
+    pub fn hardly_tried(&self) -> bool {
+        self.evidence < HARDLY
+    }
+
+    /// Where it stops paying, or begins to, by how much buyers mind a price; an estimate.
+    pub fn tipping(&self) -> Option<Tipping> {
+        tipping::tipping(&self.turns, self.needed)
+    }
+
+    /// What it brings in a week by an owner's answer; an estimate on an assumption.
+    pub fn by_owner(&self, answered: &Answered) -> Option<Money> {
+        self.line.intercept.plus(brought_by(&self.turns, answered)?).ok()
+    }
+}
+
+impl Plans {
+    /// Every plan by what it brings on an owner's answer, the most first; an estimate on an assumption.
+    pub fn by_owner(&self, answered: &Answered) -> Vec<(&Plan, Money)> {
+        let mut ordered: Vec<(&Plan, Money)> = Vec::new();
+        for plan in self.pays.iter().chain(&self.cannot_pay) {
+            let Some(profit) = plan.by_owner(answered) else { continue };
+            in_order::insert(&mut ordered, (plan, profit), |other, this| other.1 >= this.1);
+        }
+        ordered
+    }
+}
+
+impl MenuToday<'_> {
+    /// Every plan of one to [`MOST_SIZES`] of the sizes sold today and of those in which sales are expected,
+    /// but today's own set.
+    ///
+    /// # Errors
+    /// A [`NoAnswer`] that names what to fill in.
+    pub fn plans(&self) -> Result<Plans, NoAnswer> {
+        let (sizes, left_out) = self.candidates()?;
+        let buyers = self.buyers()?;
+        if !buyers.is_positive() {
+            return Err(NoAnswer::NoSales(self.sold().iter().map(super::SoldToday::offer).collect()));
+        }
+        if let [only] = sizes.as_slice() {
+            return Err(NoAnswer::OneSize(*only));
+        }
+        let today = PlanToday {
+            sizes: self.sizes().to_vec(),
+            profit: self.profit()?,
+            buyers,
+            cards: self.book.offers().filter(|offer| self.book.belongs(offer.drink, self.scope)).count(),
+        };
+        let mut plans = Plans { today, pays: Vec::new(), cannot_pay: Vec::new(), left_out };
+        for set in sets(&sizes) {
+            if set == plans.today.sizes {
+                continue;
+            }
+            let plan = self.plan(&set, &plans.today)?;
+            let list = if plan.verdict.can_pay() { &mut plans.pays } else { &mut plans.cannot_pay };
+            in_order::insert(list, plan, |other, this| {
+                let order = |plan: &Plan| (std::cmp::Reverse(plan.evidence), plan.sizes.len());
+                order(other) <= order(this)
+            });
+        }
+        Ok(plans)
+    }
+
+    /// The plan of these sizes.
+    fn plan(&self, sizes: &[ContainerId], today: &PlanToday) -> Result<Plan, Overflow> {
+        let After { line, turns, .. } = self.after(sizes)?;
+        let verdict = Verdict::of_staying(today.profit, &line)?;
+        let mut others = Exact::ZERO;
+        let mut moving = Vec::new();
+        for turn in &turns {
+            others = others.plus(turn.sold.weekly.count())?;
+            moving.extend(turn.to.and_then(|to| Turn::between(&turn.sold.earns, &to, turn.count)));
+        }
+        let evidence = today.buyers.minus(others)?.over(today.buyers)?.as_part();
+        let stays = |container| sizes.contains(&container);
+        let on_the_menu =
+            self.book.offers().filter(|it| self.book.belongs(it.drink, self.scope) && stays(it.container));
+        let new = self
+            .arrivals()
+            .iter()
+            .map(|arrival| arrival.earns.offer)
+            .filter(|offer| stays(offer.container) && self.book.offer(*offer).is_none());
+        Ok(Plan {
+            sizes: sizes.to_vec(),
+            break_even: line.share_for(today.profit)?,
+            verdict,
+            evidence: Share::from_fraction(evidence),
+            others,
+            cards: on_the_menu.count().saturating_add(new.count()),
+            needed: today.profit.minus(line.intercept)?,
+            turns: moving,
+            line,
+        })
+    }
+
+    /// The sizes of which plans are made, the smallest poured first, and those that are too many.
+    fn candidates(&self) -> Result<(Vec<ContainerId>, Vec<ContainerId>), Overflow> {
+        let mut sizes = Vec::new();
+        for earns in self.sold().iter().map(|sold| sold.earns).chain(self.arrivals().iter().map(|it| it.earns)) {
+            in_order::insert_once(&mut sizes, (earns.poured, earns.offer.container));
+        }
+        let mut most: Vec<(Exact, ContainerId)> = Vec::new();
+        for (_, size) in &sizes {
+            let mut here = self.sold().iter().filter(|sold| sold.offer().container == *size);
+            let bought = here.try_fold(Exact::ZERO, |sum, sold| sum.plus(sold.weekly.count()))?;
+            let mut expected = self.arrivals().iter().filter(|it| it.earns.offer.container == *size);
+            let all = expected.try_fold(bought, |sum, arrival| sum.plus(arrival.expected))?;
+            in_order::insert(&mut most, (all, *size), |other, this| other.0 >= this.0);
+        }
+        let tried: Vec<ContainerId> = most.iter().take(MOST_CANDIDATES).map(|(_, size)| *size).collect();
+        let sizes = sizes.into_iter().map(|(_, size)| size);
+        Ok(sizes.partition(|size| tried.contains(size)))
+    }
+}
+
+/// Every set of one to [`MOST_SIZES`] of these sizes, each in their order.
+fn sets(sizes: &[ContainerId]) -> Vec<Vec<ContainerId>> {
+    let mut sets: Vec<Vec<ContainerId>> = vec![Vec::new()];
+    for size in sizes {
+        let with_it = |set: &Vec<ContainerId>| set.iter().copied().chain([*size]).collect();
+        let grown: Vec<_> = sets.iter().filter(|set| set.len() < MOST_SIZES).map(with_it).collect();
+        sets.extend(grown);
+    }
+    sets.retain(|set| !set.is_empty());
+    sets
+}

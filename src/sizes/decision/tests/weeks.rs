@@ -1,0 +1,66 @@
+//! Sales of today from written weeks, how far weeks swing, and trials.
+
+use super::*;
+use crate::book::{Scope, TrialId};
+use crate::sizes::decision::{Basis, NoAnswer, WeeklySales, trial_of, weekly};
+
+#[test]
+fn the_last_eight_weeks_that_are_over_go_before_what_was_typed() {
+    let mut book = bar(&three_sizes());
+    let number = |book: &Book, container| weekly(book, offer_id(1, container), today()).unwrap();
+    assert_eq!(number(&book, 1), WeeklySales { number: Some(exact("40")), basis: Basis::Typed });
+    // Nine weeks: 100 in the first, which no longer counts, then 10 to 80. The middle one comes in the last three,
+    // and is missing in one of them.
+    let weeks = ["09-21", "09-28", "10-05", "10-12", "10-19", "10-26", "11-02", "11-09", "11-16"];
+    let small = ["100", "10", "20", "30", "40", "50", "60", "70", "80"];
+    for (at, (week, small)) in weeks.into_iter().zip(small).enumerate() {
+        let mut lines = vec![(1, small)];
+        if at == 6 || at == 8 {
+            lines.push((2, "9"));
+        }
+        write(&mut book, &format!("2026-{week}"), &lines);
+    }
+    assert_eq!(number(&book, 1), WeeklySales { number: Some(exact("45")), basis: Basis::Weeks(8) });
+    assert_eq!(number(&book, 2), WeeklySales { number: Some(exact("6")), basis: Basis::Weeks(3) });
+    assert_eq!(number(&book, 3).basis, Basis::Typed, "it is in none of them");
+    assert_eq!(number(&bar(&[(1, 1, Some("1"), None)]), 1).basis, Basis::Unknown);
+    // The running week is not over.
+    write(&mut book, "2026-11-23", &[(1, "1000")]);
+    assert_eq!(number(&book, 1).number, Some(exact("45")));
+    // One that was on the menu before the eight is missing in them as any other.
+    write(&mut book, "2026-09-14", &[(1, "5"), (2, "5")]);
+    assert_eq!(number(&book, 2), WeeklySales { number: Some(exact("2.25")), basis: Basis::Weeks(8) });
+    // What is typed for a question goes before all of them.
+    let told = Told { weekly: vec![(offer_id(1, 1), exact("7"))], ..Told::default() };
+    assert_eq!(menu(&book, &told).sold()[0].weekly, WeeklySales::told(exact("7")));
+}
+
+#[test]
+fn weeks_swing_by_what_was_sold_at_the_profit_of_today() {
+    let mut book = bar(&three_sizes());
+    let swing = |book: &Book| menu(book, &Told::default()).swing();
+    assert_eq!(swing(&book), Err(NoAnswer::NoWeeks));
+    write(&mut book, "2026-11-02", &[(1, "40"), (2, "10")]);
+    assert_eq!(swing(&book), Err(NoAnswer::OneWeek));
+    // 40 * 2.00 + 10 * 3.00 = 110, and 60 * 2.00 = 120: 115 on average, and 7.07 about it.
+    write(&mut book, "2026-11-09", &[(1, "60")]);
+    let found = swing(&book).unwrap();
+    assert_eq!((found.weeks, found.mean, found.is_well_known()), (2, money("115"), false));
+    assert_eq!(found.deviation.major().rounded(4), exact("7.0711"));
+    // A gain of as much takes 16 weeks a side, one of four times as much two.
+    assert_eq!(found.weeks_to_tell(found.deviation), Ok(Some(16)));
+    assert_eq!(found.weeks_to_tell(money("28.3")), Ok(Some(2)));
+    assert_eq!(found.weeks_to_tell(money("0.1")), Ok(None));
+}
+
+#[test]
+fn a_trial_begins_on_the_next_monday() {
+    let mut book = bar(&three_sizes());
+    let trial = |book: &Book| trial_of(book, Scope::Menu, TrialId::from_random(1), "No small", 6, today()).unwrap();
+    let set = trial(&book);
+    assert_eq!((set.start, set.last, set.first), (day("2026-11-30"), Some(day("2027-01-04")), day("2026-10-05")));
+    write(&mut book, "2026-11-02", &[(1, "40")]);
+    write(&mut book, "2026-11-23", &[(1, "40")]);
+    assert_eq!(trial(&book).first, day("2026-11-02"));
+    book.apply(&Edit::Put(Record::Trial(trial(&book)))).unwrap();
+}

@@ -1,0 +1,100 @@
+//! How many are sold in a week today.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use crate::book::{Book, OfferId, Week};
+use crate::foundation::measure::{Date, Exact, Overflow};
+
+/// So many written weeks, the last ones, make the weekly number.
+pub const COUNTED_WEEKS: usize = 8;
+
+/// How many of an offer are sold in a week.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct WeeklySales {
+    /// How many. It is `None` if nobody knows.
+    pub number: Option<Exact>,
+    /// Where the number comes from.
+    pub basis: Basis,
+}
+
+/// Where a weekly number comes from.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Basis {
+    /// It was typed for the question.
+    Told,
+    /// It is the mean of so many written weeks.
+    Weeks(u32),
+    /// It was typed at the offer.
+    Typed,
+    /// Nobody bought it yet, or nobody wrote it down.
+    Unknown,
+}
+
+impl WeeklySales {
+    /// A number typed for the question.
+    pub const fn told(number: Exact) -> WeeklySales {
+        WeeklySales { number: Some(number), basis: Basis::Told }
+    }
+
+    /// The number, or none sold.
+    pub fn count(&self) -> Exact {
+        self.number.unwrap_or(Exact::ZERO)
+    }
+}
+
+/// How many of an offer are sold in a week, as of `day`: the mean of the last [`COUNTED_WEEKS`] weeks that are
+/// written down and over, from the first written week in which the offer stands. A week since then without it
+/// counts as none sold. If it stands in none of them, the number typed at the offer.
+///
+/// # Errors
+/// [`Overflow`].
+pub fn weekly(book: &Book, offer: OfferId, day: Date) -> Result<WeeklySales, Overflow> {
+    Written::of(book, day, &|sold| sold == offer)?.weekly(book, offer)
+}
+
+/// The last written weeks, and what was sold in them of each offer.
+pub(super) struct Written<'a> {
+    /// Those that count, in order.
+    pub weeks: Vec<&'a Week>,
+    /// Of each offer in them: the place of the first in which it counts, and how many were sold.
+    sold: BTreeMap<OfferId, (usize, Exact)>,
+}
+
+impl<'a> Written<'a> {
+    pub fn of(book: &'a Book, day: Date, wanted: &dyn Fn(OfferId) -> bool) -> Result<Written<'a>, Overflow> {
+        let monday = day.monday();
+        let over: Vec<&Week> = book.weeks().filter(|week| week.monday < monday).collect();
+        let (earlier, weeks) = over.split_at(over.len().saturating_sub(COUNTED_WEEKS));
+        let mut sold: BTreeMap<OfferId, (usize, Exact)> = BTreeMap::new();
+        for (place, week) in weeks.iter().enumerate() {
+            for line in week.sold.iter().filter(|line| wanted(line.offer())) {
+                let (_, sum) = sold.entry(line.offer()).or_insert((place, Exact::ZERO));
+                *sum = sum.plus(line.units)?;
+            }
+        }
+        // What stands in an earlier week too counts in all of them.
+        let mut new: BTreeSet<OfferId> = sold.iter().filter(|(_, (first, _))| *first > 0).map(|(id, _)| *id).collect();
+        for week in earlier.iter().rev() {
+            if new.is_empty() {
+                break;
+            }
+            for line in week.sold.iter().filter(|line| new.remove(&line.offer())) {
+                if let Some((first, _)) = sold.get_mut(&line.offer()) {
+                    *first = 0;
+                }
+            }
+        }
+        Ok(Written { weeks: weeks.to_vec(), sold })
+    }
+
+    pub fn weekly(&self, book: &Book, offer: OfferId) -> Result<WeeklySales, Overflow> {
+        if let Some((first, sum)) = self.sold.get(&offer) {
+            let count = u32::try_from(self.weeks.len().saturating_sub(*first)).map_err(|_| Overflow::TooLarge)?;
+            let mean = sum.over(Exact::from(count))?.as_part();
+            return Ok(WeeklySales { number: Some(mean), basis: Basis::Weeks(count) });
+        }
+        let typed = book.offer(offer).and_then(|offer| offer.weekly);
+        let basis = if typed.is_some() { Basis::Typed } else { Basis::Unknown };
+        Ok(WeeklySales { number: typed, basis })
+    }
+}

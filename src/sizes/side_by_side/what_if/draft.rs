@@ -1,0 +1,71 @@
+//! A book to try things out on.
+
+use super::{WhatIf, WhatIfError};
+use crate::book::{Book, ContainerId, Edit, Goods, Ingredient, Key, Record, Scope};
+use crate::drink::ledger::Ledger;
+use crate::foundation::measure::{Exact, Money, Overflow};
+
+/// A book to try things out on: what a comparison needs and nothing else, computed.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Draft {
+    /// The records.
+    pub book: Book,
+    /// Its offers, computed.
+    pub ledger: Ledger,
+}
+
+impl Draft {
+    /// The offers of a part of the menu in these containers, with all that they need.
+    pub fn of(book: &Book, scope: Scope, containers: &[ContainerId]) -> Draft {
+        let offers = book.offers().map(|offer| offer.id());
+        let shown = offers.filter(|id| containers.contains(&id.container) && book.belongs(id.drink, scope));
+        let book = book.cut(shown.map(Key::Offer));
+        Draft { ledger: Ledger::of(&book), book }
+    }
+
+    /// The draft with what is tried in it, computed anew where that touches it.
+    ///
+    /// # Errors
+    /// A [`WhatIfError`]; the draft stays as it is.
+    pub fn with(&self, what_if: &WhatIf, scope: Scope) -> Result<Draft, WhatIfError> {
+        let mut book = self.book.clone();
+        let mut touched = book.apply(&what_if.edit(&self.book, scope)?)?.touched;
+        touched.extend(book.apply(&what_if.asked_by_suppliers(&book)?)?.touched);
+        let mut ledger = self.ledger.clone();
+        ledger.refresh(&book, &touched);
+        Ok(Draft { book, ledger })
+    }
+}
+
+impl WhatIf {
+    /// What suppliers are thought to ask: of single goods, and of all other ingredients.
+    fn asked_by_suppliers(&self, book: &Book) -> Result<Edit, Overflow> {
+        let own = |(goods, bought): &(Goods, super::Bought)| {
+            bought.price.map(|price| Edit::SetPackPrice { goods: *goods, pack: bought.pack, price, day: None })
+        };
+        let mut edits: Vec<Edit> = self.bought.iter().filter_map(own).collect();
+        if !self.ingredients.is_zero() {
+            let priced = |ingredient: &Ingredient| {
+                let goods = Goods::Ingredient(ingredient.id);
+                self.bought.iter().any(|(of, bought)| *of == goods && bought.price.is_some())
+            };
+            let factor = Exact::ONE.plus(self.ingredients.fraction())?;
+            for ingredient in book.ingredients().filter(|ingredient| !priced(ingredient)) {
+                edits.push(raised(ingredient, factor)?);
+            }
+        }
+        Ok(Edit::Together(edits))
+    }
+}
+
+/// Raises what is paid for every pack of an ingredient, to the digits that a book keeps.
+fn raised(ingredient: &Ingredient, factor: Exact) -> Result<Edit, Overflow> {
+    let mut ingredient = ingredient.clone();
+    for pack in &mut ingredient.packs {
+        let tiers = pack.tiers.iter_mut().map(|tier| &mut tier.price);
+        for price in [&mut pack.price, &mut pack.surcharge].into_iter().chain(tiers) {
+            *price = Money::from_major(price.times(factor)?.major().kept());
+        }
+    }
+    Ok(Edit::Put(Record::Ingredient(ingredient)))
+}
