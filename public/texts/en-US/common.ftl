@@ -11,6 +11,7 @@ size = Size
 fill = Fill
 packaging = Packaging
 sales-tax = Sales tax
+tax-european = VAT or tax
 recipe-cards = Recipe cards
 target-margin = Target margin
 suggested-price = Suggested price
@@ -28,3 +29,11 @@ book-holds-drinks = { $drinks ->
    *[other] { $drinks } drinks
 }
 book-last-changed = Last change: { $when }
+present = Present
+stop-presenting = Stop presenting
+no-page-here = Nothing is at this address. Here are your drinks.
+
+## Units, where a language has its own sign for one
+
+unit-piece = ea
+unit-inch = in

@@ -6,6 +6,7 @@ cards = Cards
 batches = Batches
 batch = Batch
 on-hand = On hand
+can-make = Can make
 all-cards = All cards
 
 ## Choosing a card
@@ -26,14 +27,13 @@ for-drinks = { $drinks ->
 }
 whole-number-of-drinks = Type a whole number from 1 to { $most }, such as 12.
 volume-each = { $volume } each
-by-the-piece = { $prep }, by the piece ({ $piece })
 fill-to-the-line = { $prep }, fill to the line
-exact-amount = exactly { $amount }
-too-little-to-measure = too little for your scale or cup: use a small spoon, or make several
-prep-and-note = { $prep }, { $note }
+fill-to-the-line-alone = fill to the line
+too-little-to-measure = too little for your scale: make several
 rounded-on-both = Amounts round to { $scale } on your scale and { $cup } in your measuring cup.
 rounded-on-scale = Amounts round to { $scale } on your scale.
 rounded-in-cup = Amounts round to { $cup } in your measuring cup.
+rounded-together = Together, they still reach the fill line.
 fill-to-line = Fill to the line. Headspace: { $headspace }.
 fill-to-line-below-rim = Fill to the line, { $below } below the rim. Headspace: { $headspace }.
 fill-to-volume = Fill to { $volume }. Headspace: { $headspace }.
@@ -68,7 +68,7 @@ batch-totals = { $sizes ->
    *[other] { $sizes } drink sizes: { $planned } to make, { $made } filled.
 }
 make-a-batch = Make a batch
-usual-day-about = A typical day is your weekly sales divided by 7, rounded up. You can change every number.
+usual-day-about = A typical day is your weekly sales divided by 7, rounded up. Drinks made to order are left out.
 batch-day = Batch day
 choose-a-day = Choose a day on the calendar.
 copy-batch = Copy batch of { $day }
@@ -84,6 +84,8 @@ drinks-to-make-about = Check off a drink once you fill it. If you change its num
 menu-is-empty = Your menu is empty. Add a drink and its sizes in { $drinks } first.
 no-drinks-planned = No drinks are planned yet. Add what you make.
 add-to-batch = Add to batch
+remove-drinks = Remove drinks
+keep-drinks = Done removing
 choose-drink-and-size = Choose a drink
 number-of = Number of { $drink }
 change-number-of = Change number of { $drink }
@@ -105,7 +107,7 @@ not-in-plan = Not in this plan yet: “{ $text }” as { $field }. Fix the numbe
 
 print-sheet = Print sheet
 amounts-needed = Amounts needed
-amounts-needed-about = Amounts round up to your scale and measuring cup marks, so you never run short. Set both in Book. Press or pour loss is included.
+amounts-needed-about = Amounts round up to what you can measure, so you never run short. Press or pour loss is included.
 prep-of = { $ingredient }, { $prep }
 start-with = Start with
 trimmed = Trimmed
@@ -131,8 +133,15 @@ deducted-batch-deleted = You deleted the batch of { $day }. What it used stays d
 
 ## Not enough on hand
 
-not-enough-on-hand = Short on stock
-not-enough-about = The list below marks what is short. Buy more, count again or change the plan. Or find the best plan for your stock.
+short-on = { $items ->
+    [one] You are short on 1 item.
+   *[other] You are short on { $items } items.
+}
+nothing-short = No counted item runs short.
+used-in = Used in { $drinks }.
+made-of-planned = { $made } of { $planned } drinks
+best-plan = Best plan
+not-enough-about = Buy more, count again or change the plan. Or use the best plan for your stock.
 find-best-plan = Find best plan
 use-this-plan = Use this plan
 use-best-plan = Use best plan
@@ -154,7 +163,7 @@ drink-trouble = { $drink }: { $problem }
 ## On hand
 
 stock-count = Stock count
-stock-count-about = Count what you have, as purchased. Items for today’s batch come first. Leave blank if unsure.
+stock-count-about = Count what you have, as purchased. What today’s batch is short of comes first.
 search-stock = Find an item
 nothing-to-count = You have no ingredients yet. Add them in Buying first.
 more-not-shown = { $more ->
@@ -168,21 +177,18 @@ counted-days-ago = { $days ->
    *[other] Counted { $days } days ago.
 }
 counted-on = Counted on { $day }.
-enough = Enough on hand: { $amount } to spare.
 short = Short by { $amount }.
 units-do-not-convert = The count and the recipe use different units.
-today-needs-this = Today’s batch needs this. Count your stock.
-today-enough = Today’s batch has enough, with { $amount } to spare.
-today-short = Today’s batch is short by { $amount }.
-drinks-from-stock = Drinks from stock
-drinks-from-stock-about = Each number is for that drink alone. Check several drinks to see the best plan for all of them.
-count-to-see-drinks = Count an ingredient above to see how many drinks you can make.
+today-needs-this = Needed today. Count it.
+today-short = Short today by { $amount }.
+drinks-from-stock-about = Each number is for that size alone, from what you counted. Press several for the best plan for all of them.
+can-make-of = { $drink }: { $number }
+count-to-see-drinks = Count an item first to see how many drinks you can make.
 best-plan-together = Best plan together
 runs-out-first = First to run out: { $item }.
-not-counted = Not counted: { $item }.
-not-counted-and-more = { $more ->
-    [one] Not counted: { $item } and 1 more.
-   *[other] Not counted: { $item } and { $more } more.
+items-not-counted = { $items ->
+    [one] 1 item is not counted.
+   *[other] { $items } items are not counted.
 }
 no-counts-for-drink = You have no counts for this drink yet.
 not-on-the-menu = This size is not on the menu.
@@ -229,7 +235,18 @@ print = Print
 print-preview = Print preview
 printed-on = Printed { $day }
 cards-for = Drinks to print
-cards-per-page = Cards per page
+ingredient = Ingredient
+fill = Fill
+below-rim = { $below } below rim
+size-says = { $size }: { $said }
+planned = Planned
+made = Made
+lot = Lot
+initials = Initials
+use-by-date = Use by
+cost-of = cost { $cost }
+no-prices-yet = No drink has a price yet. Set prices in Drinks.
+owner-terms = Cost and margin: { $terms }.
 no-cards-to-print = No cards to print yet. Add sizes to your drinks in Drinks.
 batch-sheet = Batch sheet
 no-batch = This day has no batch. Go back and start one.
@@ -246,13 +263,14 @@ unit-price = Unit price
 cost-and-margin = Cost and margin
 no-drinks-to-print = You have no drinks yet. Add drinks in Drinks to print their prices.
 drink = Drink
-target = Target
-no-size-yet = – no size yet
 owner-copy = Owner copy: shows what drinks cost. Not for customers.
 iced-sizes-include-ice = Sizes of iced drinks include the ice.
 no-sales-tax = Your book has no sales tax. Check your local rules.
 tax-included = Prices include { $rate } sales tax.
 tax-added = Sales tax of { $rate } is added at the register.
+no-tax-european = Your book has no VAT or tax. Check your local rules.
+tax-included-european = Prices include { $rate } VAT or tax.
+tax-added-european = VAT or tax of { $rate } is added at the register.
 per-unit = per { $unit }
 unit-price-of-menu-price = Unit price is menu price divided by labeled size. Where no size is labeled, the fill counts.
 unit-price-of-customer-price = Unit price is what the customer pays, divided by labeled size. Where no size is labeled, the fill counts.

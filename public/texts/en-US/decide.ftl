@@ -2,22 +2,10 @@
 
 ## The front page
 
-sizes-question = Which sizes are worth selling?
-choose-sizes = Choose sizes
 your-data = Your data
 nothing-sold-yet = No sizes for sale yet
 nothing-sold-yet-about = Give a drink two or more sizes with prices. Then compare them here.
 open-drinks = Open Drinks
-side-by-side = Side by side
-side-by-side-about = Cost, price and profit of each size.
-switch-sizes-about = How many to sell to earn the same.
-how-many-sizes-about = What one, two or three sizes earn.
-price-limit-about = What fits when a price is set.
-sales-about = Drinks sold per week, by size.
-local-prices-about = What others charge, and where you stand.
-trials-about = Did a change work?
-scenarios-about = Another menu beside today’s.
-
 ## What several questions ask
 
 which-drinks = Which drinks
@@ -38,45 +26,13 @@ use-what-if = Use what-if changes
 ## How many sizes
 
 how-many-sizes = How many sizes
-how-many-sizes-explained = A plan is a set of sizes. See what each one earns and needs.
 rule-of-thumb-sizes = Rule of thumb (no published source): one size is simplest, two work well, three are many. Your own numbers come first.
-no-containers-yet = No containers yet. Plans need a container and a drink with a price.
-add-a-container = Add a container
-what-to-compare = What to compare
-most-sizes-chosen = { $most ->
-    [one] You can compare 1 size at once. Turn one off to add another.
-   *[other] You can compare { $most } sizes at once. Turn one off to add another.
-}
 weeks-to-stock = Weeks to stock
 upkeep-per-size = Weekly upkeep per size
-assumed-sales = Assumed weekly sales
-assumed-sales-for = No weekly sales for: { $drinks }.
-assumed-sales-zero = These drinks count as 0 until you type a number here or on the drink.
-size-mix = Size mix
-size-mix-about = Your guess of each size’s share of sales. Leave blank to keep today’s shares.
-size-share = { $size }, % (today { $share })
-shares-not-whole = The shares add up to { $sum }, not 100%. Each plan scales its own shares to 100%.
-
-plans-by-profit = Plans by profit
-best-plan = { $plan } earns the most: { $profit } per week.
-best-plan-today = You sell these sizes today.
-best-plan-beside = Today’s sizes earn { $profit } with every drink in each size.
-plan-bars-explained = Bars show profit per week. Each drink is sold in each size, at your price or the suggested price.
-same-number-of-drinks = Each plan counts as many drinks as you sell today. If some customers would leave, lower “Customers who stay” below.
-plan = Plan
 container-types = Container types
 lid-types = Lid types
 opening-stock = Opening stock
 weeks-of-stock = Weeks of stock
-show-all-plans = { $plans ->
-    [one] Show 1 plan
-   *[other] Show all { $plans } plans
-}
-best-of-one-size = best of one size
-best-of-two-sizes = best of two sizes
-best-of-three-sizes = best of three sizes
-todays-sizes = today’s sizes
-your-plan = your plan
 count-of-sizes = { $sizes ->
     [1] One size
     [2] Two sizes
@@ -89,49 +45,7 @@ weeks = { $weeks ->
 }
 no-sales-yet = no sales yet
 
-two-plans = Two plans
-first-plan = First plan
-second-plan = Second plan
-stay-with-first = Customers who stay, first plan, %
-stay-with-second = Customers who stay, second plan, %
-choose-two-plans = Choose two different plans to see what changes.
-save-first-plan = Save first as scenario
-save-second-plan = Save second as scenario
 save-plan = Save plan as scenario
-scenario-name = { $sizes }: { $plan }
-two-plans-explained = A size pays for itself once its extra sales make up for what other sizes lose. Payback is extra opening stock divided by extra profit per week.
-own-plan = Your own plan
-own-plan-about = Pick any sizes. Your plan joins the list as the second plan.
-own-plan-sizes = Your plan’s sizes
-
-plan-earns-more = { $plan } earns { $profit } more per week than { $other }.
-plan-earns-less = { $plan } earns { $profit } less per week than { $other }.
-plan-earns-same = { $plan } earns as much per week as { $other }.
-upkeep-then-more = After { $upkeep } per week for more sizes, you earn { $profit } more.
-upkeep-then-less = After { $upkeep } per week for more sizes, you earn { $profit } less.
-upkeep-saved-then-more = Fewer sizes also save { $upkeep } per week, so you earn { $profit } more.
-upkeep-saved-then-less = Fewer sizes also save { $upkeep } per week, so you earn { $profit } less.
-stock-more = You need { $cash } more opening stock.
-stock-less = You need { $cash } less opening stock.
-stock-same = Opening stock stays the same.
-stock-pays-back = The extra stock pays back in { $weeks }.
-stock-never-pays-back = No extra profit pays this back.
-size-without-price = No drink has a price in { $size }, so nothing sells in this size.
-size-pays-already = { $size } needs no extra sales to pay for itself.
-size-pays-from = { $drinks ->
-    [one] { $size } pays for itself with 1 extra drink sold per week.
-   *[other] { $size } pays for itself with { $drinks } extra drinks sold per week.
-}
-size-pays-why = Adding the size costs { $lost } per week, and profit per drink is { $profit }.
-size-never-pays = More sales cannot pay for { $size }. Profit per drink is { $profit }.
-
-plan-math = Show the math: { $plan }
-not-included = Not included
-plan-leaves-out = { $sizes ->
-    [one] { $plan }: 1 drink size is left out. Show the math to see why.
-   *[other] { $plan }: { $sizes } drink sizes are left out. Show the math to see why.
-}
-plan-note = { $plan }: { $note }
 no-sales-uncounted = { $sizes ->
     [one] 1 drink size has no weekly sales and is not counted.
    *[other] { $sizes } drink sizes have no weekly sales and are not counted.
@@ -144,20 +58,6 @@ incomplete-uncounted = { $sizes ->
     [one] 1 drink size needs details and is not counted.
    *[other] { $sizes } drink sizes need details and are not counted.
 }
-week-math = { $drink }: { $sold } per week × { $each } profit per drink = { $profit }, at { $price }.
-week-math-suggested = { $drink }: { $sold } per week × { $each } profit per drink = { $profit }, at { $price } (suggested price).
-week-without-sales = { $drink }: no weekly sales. Profit per drink is { $each } at { $price }.
-week-without-sales-suggested = { $drink }: no weekly sales. Profit per drink is { $each } at { $price } (suggested price).
-week-without-price = { $drink }: no price.
-stock-math = { $packs ->
-    [one] { $name }: 1 pack ({ $pieces } pieces) for { $cost }. At { $used } per week, this lasts { $weeks }.
-   *[other] { $name }: { $packs } packs ({ $pieces } pieces) for { $cost }. At { $used } per week, this lasts { $weeks }.
-}
-stock-math-unused = { $packs ->
-    [one] { $name }: 1 pack ({ $pieces } pieces) for { $cost }. No sales use any yet.
-   *[other] { $name }: { $packs } packs ({ $pieces } pieces) for { $cost }. No sales use any yet.
-}
-
 ## A scenario beside today’s menu
 
 scenario-earns-more = { $profit } more per week than today.
@@ -176,90 +76,11 @@ fact-incomplete = needs details
 
 ## Switching sizes
 
-switch-sizes = Switch sizes
-switch-sizes-explained = One size goes, another comes. See how many to sell to earn the same.
-switch-teach = Would another size earn as much?
-switch-teach-about = First sell a drink in a size, with a price. Then see what a switch takes and costs.
-sizes-to-switch = Sizes to switch
-current-size = Current size
-new-size = New size
-both-sizes-same = Both sizes are { $size }. Choose a different new size.
-none-sold-in-size = None of these drinks is sold in { $size }. Choose a size you sell.
-switch-to = Switch to { $size }
-now-sold-in = Now sold in { $size }. Undo reverses this.
-switch-explained = The new size replaces the old one, with the prices and sales above. Past sales stay recorded.
-
-new-prices = New prices
-new-prices-about = Try other prices. Nothing is saved until you switch.
-new-price-of = New price for { $drink }
-price-now = Now { $price }.
-price-typed-here = Typed here.
-price-on-menu = Your price in this size.
-price-suggested = Suggested for your target.
-
-break-even-sales = Break-even sales
-no-break-even = No break-even point
-no-drink-in-both = No drink has numbers for both sizes yet.
-sell-instead = Sell { $then } instead of { $now } per week ({ $change })
-sell-per-hundred = Sell { $then } for every { $now } sold now ({ $change })
-sell-math = { $sold } sold now × { $now } profit per drink ÷ { $then } profit in the new size = { $drinks }. Round up to whole drinks.
-break-even-same-price = The price stays the same. The size alone must keep your customers.
-break-even-cheaper = Break-even: a price { $price } lower must bring { $customers } more customers.
-break-even-cheaper-rate = That is about { $each } more for each 1% off.
-break-even-higher = Break-even: a price { $price } higher can lose { $customers } of your customers.
-break-even-higher-rate = That is about { $each } of them for each 1% more.
-break-even-cheaper-earns-more = Each drink earns more, even at a price { $price } lower. You break even with { $customers } fewer customers.
-break-even-higher-earns-less = The price is { $price } higher, yet each drink earns less. You break even only with { $customers } more customers.
-higher-price-seldom-helps = A higher price seldom brings customers.
-break-even-equal = Each drink earns the same. You break even with as many customers as now.
-elasticity = Price elasticity at break-even: { $elasticity }.
-drinks-without-sales = { $drinks ->
-    [one] 1 drink has no weekly sales and is left out.
-   *[other] { $drinks } drinks have no weekly sales and are left out.
-}
-no-sales-entered = No weekly sales are entered. The math uses 100 of each drink.
-sales-all-zero = Your weekly sales are all zero. The math uses 100 of each drink.
-all-drinks = All drinks
-loss-in-size = { $what }, { $size }: a loss of { $loss } at a price of { $price }.
-no-profit-in-size = { $what }, { $size }: no profit at a price of { $price }.
-losing-now = Each one you do not sell saves money. Fix the price or cost of this size first.
-losing-then = No number of sales earns what you earn now. Raise the new price or cut the cost.
-losing-both = No number of sales earns a profit. Fix price or cost in both sizes, or take the drink off the menu.
-drink-in-size = { $drink } in { $size }: { $reason }
-no-price-to-switch = No price yet. Set one on the drink’s page.
-or-type-a-price = Or type a price here.
 by-drink = By drink
 profit-now = Profit now
-new-size-profit = New size profit
-must-sell = Must sell
-sell-for = { $then } for { $now }
-
-if-sales-change = If sales change
-if-sales-change-about = Your guess for the new size, as a percent of today’s customers.
-customers-who-stay = Customers who stay
-customers-who-stay-whole = 100% means as many as today.
-stay-below-zero = “Customers who stay” cannot be below zero. Type 90 for 90%.
-stay-earns-per-week = At { $share } of today’s customers, you earn { $profit } per week.
-stay-earns-per-hundred = At { $share } of today’s customers, 100 of each drink earn { $profit }.
-stay-more = That is { $profit } more than today’s { $today }.
-stay-less = That is { $profit } less than today’s { $today }.
-stay-same = That is the same as today.
-curve-crosses = The new size matches today’s { $today } at { $share } of customers. Above that, it earns more.
-curve-all-above = Today’s profit is { $today }. The new size earns more at every point shown.
-curve-no-profit = The new size makes no profit, so more sales do not help. Today’s profit is { $today }.
-profit-per-hundred = Profit per 100 of each drink
-profit-by-customers = Profit by customers who stay
-share-stays = { $share } stay
-sold = Sold
-profit = Profit
-versus-today = Versus today
-
 one-time-costs = One-time costs
-one-time-costs-about = First packaging orders, plus what you enter.
 labels-and-printing = Labels and printing
 leftover-stock = Leftover stock
-one-time-total = One-time total
-payback = Payback
 no-new-packaging = The new size needs no new packaging.
 first-order = { $packs ->
     [one] { $name }: 1 pack to start, { $cost }.
@@ -267,48 +88,25 @@ first-order = { $packs ->
 }
 first-order-in-use = { $name }: another size on your menu uses this already, so no cost here.
 first-order-no-price = { $name }: no case price yet, so not counted. Enter one in Buying.
-payback-weeks = { $weeks } weeks
-payback-math = { $cost } one-time ÷ { $gain } more per week = { $weeks } weeks.
-payback-unknown = not known yet
-payback-unknown-about = You earn { $gain } more on 100 of each drink. Enter weekly sales to see when { $cost } is paid back.
-payback-at-once = right away
-payback-at-once-about = No one-time cost, and you earn more.
-payback-never = no payback
-payback-never-about = At { $share } of today’s customers, the new size earns no more than today.
-payback-never-cost = So { $cost } is not paid back.
-
 ## A price limit
 
-price-limit = Price limit
-price-limit-explained = Work back from a price: what fits, and what ingredients may cost. Your book stays as it is.
 price-limit-teach = What fits your price?
 price-limit-teach-about = First sell a drink in a size. Then type a price here to see what fits.
-your-limit = Your limit
 sell-for-no-more-than = Sell for no more than
 sizes-shown = Sizes shown
 type-a-price = Type a price to see what fits.
 choose-a-size = Choose a size to see what fits.
 all-sizes-fit = { $sizes ->
-    [one] At { $price }, this size fits.
-   *[other] At { $price }, all { $sizes } sizes fit.
+    [one] This drink size can sell for { $price }
+   *[other] All { $sizes } drink sizes can sell for { $price }
 }
 sizes-do-not-fit = { $over ->
-    [one] At { $price }, 1 of { $sizes } sizes does not fit.
-   *[other] At { $price }, { $over } of { $sizes } sizes do not fit. The worst comes first.
+    [one] 1 of { $sizes } drink sizes cannot sell for { $price }
+   *[other] { $over } of { $sizes } drink sizes cannot sell for { $price }
 }
 by-size = By size
-what-to-change = What to change
-no-figures-for-sizes = These sizes need details. See what is missing below.
-cost-limit = Drink cost limit
 ingredient-limit = Ingredient cost limit
-limit-per-unit = Limit per { $unit }
 ingredients-now = Ingredients now
-largest-fill = Largest fill
-at-this-price = At this price
-limits-explained = Limit per { $unit } is the ingredient cost limit divided by the fill. Largest fill is the most this price pays for.
-whole-fill = { $fill } (full)
-nothing-fits = nothing fits
-not-sold-yet = (not sold yet)
 fits-exactly = This fits, with nothing to spare.
 fits-with-room = This fits. You can spend { $room } more on ingredients.
 nothing-for-ingredients = This price leaves nothing for ingredients. Other costs and your target are { $short } over.
@@ -392,3 +190,284 @@ your-position = Your position
 none-of-yours-priced = None of your sizes of this type has a price yet.
 your-sizes = Your sizes
 size-in-unit = Size, { $unit }
+
+## What the numbers of the book say
+
+numbers-say = What your numbers say
+no-findings = Nothing to say yet. Sell a drink in two sizes, with prices and weekly sales.
+ask = Ask
+switch-a-size = Switch a size
+add-or-drop = Add or drop a size
+sell-under = Sell under a price
+compare-sizes = Compare sizes
+newest-price = { $prices ->
+    [one] 1, seen { $day }
+   *[other] { $prices }, newest { $day }
+}
+trials-running = { $trials ->
+    [one] 1 running
+   *[other] { $trials } running
+}
+drink-types = Drink types
+
+finding-cannot-drop = Dropping the { $size } cannot pay
+finding-drop = { $stay ->
+    [one] Dropping the { $size } pays if 1 of 100 buyers takes another size
+   *[other] Dropping the { $size } pays if { $stay } of 100 buyers take another size
+}
+finding-drop-to = { $stay ->
+    [one] Dropping the { $size } pays if 1 of 100 buyers takes the { $other }
+   *[other] Dropping the { $size } pays if { $stay } of 100 buyers take the { $other }
+}
+finding-drop-always = Dropping the { $size } pays even if all its buyers leave
+finding-only = { $stay ->
+    [one] Only the { $size } pays if 1 of 100 others stays
+   *[other] Only the { $size } pays if { $stay } of 100 others stay
+}
+finding-only-always = Only the { $size } pays even if all other buyers leave
+finding-only-about = { $share } of buyers choose this already. Recipe cards: { $now } now, { $then } then.
+finding-turns = { $lost ->
+    [one] It turns on price: if 10% more loses over 1 of 100 buyers, smaller sizes earn more
+   *[other] It turns on price: if 10% more loses over { $lost } of 100 buyers, smaller sizes earn more
+}
+finding-turns-unknown = You have not said how your customers react.
+finding-turns-larger = By your own answer, larger sizes earn more.
+finding-turns-smaller = By your own answer, smaller sizes earn more.
+finding-not-under = { $cannot ->
+    [one] 1 of { $drinks } drinks cannot sell for { $price } in any size
+   *[other] { $cannot } of { $drinks } drinks cannot sell for { $price } in any size
+}
+nearest-needs = { $drink } needs { $price } to reach your target.
+buyers-pay-more = They pay { $price } more for { $volume } more.
+buyers-pay-less = They pay { $price } less for { $volume } less.
+buyers-pay-else = They pay { $then } instead of { $now }.
+buyers-a-week = { $buyers ->
+    [one] 1 buyer a week.
+   *[other] { $buyers } buyers a week.
+}
+
+## One decision on sizes
+
+decide-sizes = Decide on sizes
+decide-switch = Switch { $from } to { $to }
+decide-drop = Drop the { $size }
+decide-add = Add the { $size }
+decide-only = Sell only the { $size }
+decide-none = Which size would you change?
+decide-none-about = Choose a size that goes, a size that comes, or both.
+goes = Size that goes
+comes = Size that comes
+no-size = No size
+
+drop-pays-from = { $stay ->
+    [one] It pays if 1 of 100 buyers stays
+   *[other] It pays if { $stay } of 100 buyers stay
+}
+drop-pays-to = { $stay ->
+    [one] It pays if 1 of 100 buyers takes the { $size }
+   *[other] It pays if { $stay } of 100 buyers take the { $size }
+}
+pays-if-all-leave = It pays even if every buyer leaves
+drop-cannot-pay = It cannot pay
+switch-needs-new = { $buyers ->
+    [one] You need 1 more buyer a week, or you earn less
+   *[other] You need { $buyers } more buyers a week, or you earn less
+}
+switch-may-lose = { $buyers ->
+    [one] It pays if you lose no more than 1 buyer a week
+   *[other] It pays if you lose no more than { $buyers } buyers a week
+}
+switch-may-lose-none = It pays only if every buyer stays
+add-pays-until = { $taken ->
+    [one] It pays if at most 1 of 100 buyers leaves another size
+   *[other] It pays if at most { $taken } of 100 buyers leave another size
+}
+add-pays-always = It pays even if every buyer leaves another size
+all-stay-more = { $buyers ->
+    [one] If the 1 buyer stays, you earn { $profit } more a week.
+   *[other] If all { $buyers } buyers stay, you earn { $profit } more a week.
+}
+all-stay-less = { $buyers ->
+    [one] Even if the 1 buyer stays, you lose { $profit } a week.
+   *[other] Even if all { $buyers } buyers stay, you lose { $profit } a week.
+}
+all-take-less = { $buyers ->
+    [one] Even if the 1 buyer takes the { $size }, you lose { $profit } a week.
+   *[other] Even if all { $buyers } buyers take the { $size }, you lose { $profit } a week.
+}
+all-take-more = { $buyers ->
+    [one] If the 1 buyer takes the { $size }, you earn { $profit } more a week.
+   *[other] If all { $buyers } buyers take the { $size }, you earn { $profit } more a week.
+}
+all-new-more = { $buyers ->
+    [one] If the 1 buyer is new, you earn { $profit } more a week.
+   *[other] If all { $buyers } buyers are new, you earn { $profit } more a week.
+}
+all-new-less = { $buyers ->
+    [one] Even if the 1 buyer is new, you lose { $profit } a week.
+   *[other] Even if all { $buyers } buyers are new, you lose { $profit } a week.
+}
+stays-same = You earn the same as today.
+
+profit-week-now = Profit a week now
+profit-with = With { $buyers } of 100
+profit-taken = With { $buyers } taken
+buyers-who-stay = Buyers who stay
+buyers-per-100 = Buyers per 100
+buyers-taken = From other sizes
+of-100-today = For each 100 who buy today: { $buyers }
+of-100-expected = Of each 100 you expect, from other sizes: { $buyers }
+breaks-even-at = even at { $buyers }
+overhead-left-out = Rent and power stay the same, so they are left out.
+
+customers-see = What customers see
+price-less = { $share } less
+price-more = { $share } more
+price-same = The same
+now-to-then = { $now } → { $then }
+shown-for = Shown for { $drink }, which sells the most. Other drinks differ.
+nearby-at = Local price, { $size }
+from-local-prices = { $prices ->
+    [one] From 1 price you saw
+   *[other] From { $prices } prices you saw
+}
+about-price = about { $price }
+tips-if-fewer = { $lost ->
+    [one] It pays if a price 10% higher loses fewer than 1 of 100 buyers.
+   *[other] It pays if a price 10% higher loses fewer than { $lost } of 100 buyers.
+}
+tips-if-more = { $lost ->
+    [one] It pays if a price 10% higher loses more than 1 of 100 buyers.
+   *[other] It pays if a price 10% higher loses more than { $lost } of 100 buyers.
+}
+studies-average = Studies of food away from home average 7 to 8. One shop among others often loses more.
+
+what-to-keep = Cards and stock
+cards-now-then = { $then ->
+    [one] { $now } → 1 card
+   *[other] { $now } → { $then } cards
+}
+one-time-figure = { $cost }, { $payback }
+payback-in = { $weeks ->
+    [one] back in 1 week
+   *[other] back in { $weeks } weeks
+}
+payback-none = not paid back
+payback-now = nothing to pay back
+leftover-of = { $name }: { $cost } of leftover stock.
+drinks-counted = { $drinks ->
+    [one] 1 drink
+   *[other] { $drinks } drinks
+}
+buyers-now = Buyers a week
+turns-to = Turns to
+profit-then = Profit then
+breaks-even = Breaks even
+they-leave = They leave
+rows-rounded = Rows are rounded one by one; totals are not.
+sales-from-weeks = { $weeks ->
+    [one] Weekly sales come from 1 week you entered.
+   *[other] Weekly sales are the average of { $weeks } weeks you entered.
+}
+sales-as-typed = Weekly sales are the numbers typed on each drink.
+show-the-math = Show the math
+math-drop = ({ $now } today − { $kept } with no buyer left) ÷ { $all } more if all stay = { $share }.
+math-add = ({ $all } if all are new − { $now } today) ÷ { $taken } lost if all leave another size = { $share }.
+math-size = Size counts a fourth as much as price, by a study of smaller packages (Çakir and Balagtas, 2014).
+math-elasticity = At the tipping point, price elasticity is { $elasticity }.
+profit-by-buyers = Profit by buyers
+new-plan = Changed sizes
+
+what-changes = What changes
+expected-of = { $drink }, sold a week
+new-price-for = { $drink }, new price
+buyers-turn-to = Buyers turn to
+nearest-size = Nearest size
+count-labor = Count labor
+weeks-swing = { $weeks ->
+    [one] Over 1 week, profit swings by about { $swing }.
+   *[other] Over { $weeks } weeks, profit swings by about { $swing } from week to week.
+}
+hidden-in-swing = A difference of { $gain } cannot be seen in one week.
+swing-needs-weeks = Enter at least two weeks of sales to see how far weeks swing.
+keep-as-scenario = Keep as scenario
+print-decision = Print decision sheet
+use-this = Use this
+use-this-list = This changes your menu
+change-menu = Change the menu
+not-yet = Not yet
+use-adds = { $offer }: added at { $price }, { $sold } a week.
+use-adds-unsold = { $offer }: added at { $price }.
+use-removes = { $offer }: no longer sold.
+use-sells = { $offer }: { $then } a week instead of { $now }.
+use-price = { $offer }: { $then } instead of { $now }.
+use-keeps = Past sales stay recorded. Undo brings today’s menu back.
+use-cannot = What stays as it is
+menu-changed = Your menu is changed. Undo reverses this.
+
+no-answer-sales = Weekly sales are missing. Type how many you sell, or expect to sell.
+no-answer-one-size = You sell only the { $size }. Choose a size to add.
+no-answer-not-sold = None of these drinks is sold in the { $size }. Choose a size you sell.
+no-answer-same = Both sizes are the { $size }. Choose a different one.
+no-answer-nothing-left = { $drink } earns nothing at its price. Type a higher price.
+no-answer-nobody = None of these drinks is sold in another size, so no buyer can stay.
+no-answer-price = A price is missing. Type the price you would ask.
+not-counted = { $offer }: { $reason }
+not-counted-price = no price yet
+not-counted-sales = no weekly sales
+weekly-sales = Weekly sales
+price-range = { $low } to { $high }
+before-tax = Price before tax
+after-tax = Customer pays
+tightest-spare = Tightest is { $drink }, with { $before } to spare before tax, { $after } after.
+tightest-lacks = Tightest is { $drink }, { $before } short before tax, { $after } after.
+spare = { $price } to spare
+lacks = { $price } short
+no-price-is-enough = { $drink }: no price reaches your target.
+open-drink = Open this drink
+of-ten-stay = Of 10 buyers, stay
+of-ten-stay-about = Your own guess: of 10 buyers, how many stay when a price rises 10%?
+of-ten-above-zero = At least some buyers stay. Type a number over 0, up to 10.
+no-plan-pays = No other set of sizes can pay
+plan-pays-if = { $stay ->
+    [one] { $plan } pays if 1 of 100 others stays
+   *[other] { $plan } pays if { $stay } of 100 others stay
+}
+plan-pays-always = { $plan } pays even if all others leave
+plan-today = Today’s { $sizes } earn { $profit } a week before rent and power.
+one-size-most-tried = One size: { $plan }, chosen by { $share } today. { $needs }
+two-sizes-most-tried = Two sizes: { $plan }, chosen by { $share } today. { $needs }
+three-sizes-most-tried = Three sizes: { $plan }, chosen by { $share } today. { $needs }
+needs-stay = { $stay ->
+    [one] Pays if 1 of 100 others stays.
+   *[other] Pays if { $stay } of 100 others stay.
+}
+needs-none = Pays even if all others leave.
+needs-more = Cannot pay.
+plan-chosen = { $cards ->
+    [one] { $share } choose these today. 1 card.
+   *[other] { $share } choose these today. { $cards } cards.
+}
+stay-short = { $stay } of 100
+stay-none = 0 of 100
+stay-over = over 100
+plans-tried = Plans by evidence
+plans-tried-about = Plans whose sizes most buyers choose today come first. The figure is how many others must stay.
+plans-counted = { $plans ->
+    [one] 1 plan
+   *[other] { $plans } plans
+}
+more-plans = More plans
+hardly-tried = Hardly tried
+hardly-tried-about = Fewer than 1 in 10 buyers choose these sizes today, so little is known about them.
+plans-cannot-pay = Cannot pay
+plans-cannot-pay-about = These earn less than today even if every buyer stays.
+stay-of-100 = Profit with { $buyers } of 100
+order-of-plans = Order of plans
+by-evidence = By evidence
+by-profit = By profit
+by-profit-about = Profits here rest on your own guess, not on sales.
+about-profit = about { $profit } a week
+decide-on-plan = Decide on this
+size-to-try = Size to try
+what-to-ask = What you say

@@ -8,3 +8,7 @@ as-in-browser = Same as browser
 same-language = Same as above
 numbers-and-dates = Numbers and dates
 written-like = Example: { $sample }
+language-not-here = This device does not have { $language } yet. Connect once to get it.
+laptop-spacing = Laptop spacing
+roomy = Roomy
+compact = Compact

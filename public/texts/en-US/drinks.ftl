@@ -6,6 +6,7 @@ new-drink = New drink
 example-drink = Orchard Green
 drink-name = Drink name
 drink-type = Drink type
+name-and-type = Name and type
 remove-drink = Remove drink
 sizes-you-sell = Sizes you sell
 add-size = Add a size
@@ -104,18 +105,39 @@ label-and-fill = Label and fill
 remove-size = Remove size
 menu-price = Menu price
 not-known = not known
-customer-pays = Customer pays
-suggested = Suggested price: { $price }, for a { $margin } margin. The exact target price, { $exact }, is rounded up to your price endings.
+suggested = Suggested price: { $price }, for a { $margin } margin. Exact target price: { $exact }.
 set-price = Set price to { $price }
+target-and-suggested = Target { $target }. { $price } gives { $margin }.
+target-is = Target { $target }.
+recipe-lines = { $lines ->
+    [one] 1 line
+   *[other] { $lines } lines
+}
+edit-recipe = Edit recipe
+label = Label
 fill-from = Fill { $fill }: brimful capacity { $brimful } minus { $headspace } headspace.
 under-labeled-size = That is { $short } less than the labeled size.
 edit-fill = Edit fill
-cost-breakdown = Cost breakdown
-biggest-cost = Biggest cost: { $part }, { $share } of the total.
-cost-by-part = Cost by part. The table below has the figures.
 part = Part
 share = Share
-one-drink = One drink, { $container }
+
+## Where a price goes, from the top down
+
+price-goes = Where the price goes
+at-suggested-price = At the suggested price, { $price }.
+card-fee = Card fee
+fees = Fees
+app-commission = Delivery app commission
+labor-waste = Labor waste
+overhead-waste = Overhead waste
+profit-that-changes = Profit that changes
+rows-rounded = Each row is rounded; totals are exact.
+customer-pays-with-tax = The customer pays { $price } with sales tax.
+customer-pays-with-tax-european = The customer pays { $price } with VAT or tax.
+no-wage-yet = Labor is not counted yet: no wage.
+no-time-yet = Labor is not counted yet: no time.
+no-packaging-yet = Packaging is not counted yet: none listed.
+no-waste-yet = Waste is not counted yet: none entered.
 
 ## Work back from a price
 
@@ -133,8 +155,10 @@ full-fill = { $fill } (full)
 
 ## Ways to the target
 
-reach-target = Reach your target
-reach-target-about = Each line is one change on its own. The smallest comes first.
+reach-target = Ways to your target
+other-ways = Other ways
+see-quotes = See quotes
+see-yield-log = See yield log
 not-enough-alone = not enough alone
 not-in-margin = not counted in this margin
 case-price-of = Case price of { $name }
@@ -184,8 +208,10 @@ rule-united-states = United States (NIST Handbook 133)
 not-answered = Not answered yet
 produce-raw = Raw fruit, vegetable, juice or purée
 produce-treated = Treated (5-log), such as pasteurized juice
+produce-treated-european = Treated, such as pasteurized juice
 produce-neither = Not fruit or vegetable
 treated = Treated (5-log, such as HPP)
+treated-european = Treated, such as HPP
 not-treated = Not treated
 not-entered = Not entered
 packaged-ahead = Packaged ahead

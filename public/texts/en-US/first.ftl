@@ -34,6 +34,12 @@ changes = Changes
 
 ## The list of drinks
 
+margin-on-goods = Margin on ingredients and packaging
+margin-on-labor = Margin on ingredients, packaging, labor
+margin-on-all = Margin on all costs
+margin-and-sold = { $margin }, drinks sold per week
+lowest-first = Lowest margin first
+
 all-drinks = All
 show-drinks = Show drinks
 no-drink-matches = No matches. Try another name, or show all drinks.
@@ -41,7 +47,6 @@ add-drink = Add a drink
 price-sheet = Price sheet
 drink-without-sizes = No sizes yet. Open the drink to add one.
 no-price = No price
-cost-of-drink = Cost { $cost }
 clear-search = Clear search
 first-price-steps = Your first price
 first-step-buying = { $buying }: enter pack sizes and case prices.

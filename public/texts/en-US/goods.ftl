@@ -16,6 +16,28 @@ ingredient-name = Ingredient name
 ingredient-example = Kale
 yields = Yields
 yields-about = Weigh your own yields. Published ones are only a start.
+trim-is = trim { $share }
+juice-is = juice { $share }
+soaked-is = soaked { $share }
+name-and-label = Name and label
+name-and-type = Name and type
+used-in-drinks = { $drinks ->
+    [one] 1 drink
+   *[other] { $drinks } drinks
+}
+used-in-sizes = { $sizes ->
+    [one] 1 size
+   *[other] { $sizes } sizes
+}
+used-in-places = { $places ->
+    [one] 1 place
+   *[other] { $places } places
+}
+prices-known = { $prices ->
+    [one] 1 price
+   *[other] { $prices } prices
+}
+pack-bought-now = { $pack }: { $price }
 trim-yield = Trim yield
 trim-yield-example = no trimming
 juice-yield = Juice yield
@@ -46,8 +68,8 @@ piece-weight-note = As purchased, before trimming.
 
 ## What a label says of an ingredient
 
-on-labels = On labels
 on-labels-about = Packages with raw juice, purée, fruit or vegetables need a warning. Frozen counts as raw.
+on-labels-about-european = Raw juice, purée, fruit or vegetables in a drink bring cautions. Frozen counts as raw.
 kind-of-ingredient = Ingredient type
 name-on-labels = Name on labels
 name-on-labels-example = apple
@@ -81,14 +103,18 @@ kit-example = All cups
 in-this-kit = In this kit
 in-this-kit-about = Amounts are for one drink.
 cost-per-drink = Cost per drink
+items-and-cost = { $items ->
+    [one] 1 item, { $cost }
+   *[other] { $items } items, { $cost }
+}
 no-pack-yet = no pack yet
 
 ## Packs
 
 packs = Packs
-packs-about = The first pack is the one you buy now.
 add-pack = Add a pack
 remove-pack = Remove pack
+new-pack = New pack
 pack-size = Pack size
 case-price = Case price
 delivery-or-deposit = Delivery or deposit
@@ -103,12 +129,13 @@ add-volume-price = Add volume pricing
 remove-volume-price = Remove volume price
 packs-per-order = Packs per order
 price-per-order = At { $packs ->
-    [one] 1 pack per order, a pack costs { $price }.
-   *[other] { $packs } packs per order, a pack costs { $price }.
+    [one] 1 pack per order, you pay { $price } per pack.
+   *[other] { $packs } packs per order, you pay { $price } per pack.
 }
 minimum-packs = Minimum packs
 minimum-packs-of = Volume price { $number }: minimum packs
-case-price-of = Volume price { $number }: case price
+case-price-of = Volume price { $number }: price per pack
+price-per-pack = Price per pack
 volume-price-of = volume price { $number }
 
 ## What a usable amount costs

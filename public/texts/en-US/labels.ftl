@@ -43,7 +43,7 @@ juice = Juice
 storage = Storage
 storage-not-entered = Not entered. Follow your food-safety plan.
 unit-price = Unit price
-unit-price-per = { $price } per { $unit }
+unit-price-per = { $price } per { $unit } of net contents
 
 # The list of ingredients, as a label has it (21 CFR 101.4).
 water = water
@@ -55,8 +55,8 @@ juice-of = juice of { $name }
 label-needs-name = The name of the food, on the principal display panel (21 CFR 101.3).
 label-needs-address = Your business name and address (21 CFR 101.5).
 label-needs-nutrition = Nutrition facts: none are made here. Some small businesses are exempt.
-label-exempt-retailers = Exempt: retailers that sell up to $500,000 a year, or $50,000 of food (21 CFR 101.9(j)(1)).
-label-exempt-by-notice = Also exempt: under 100 employees and 100,000 units a year. FDA needs a yearly notice (101.9(j)(18)).
+label-exempt-retailers = Exempt: retailers that sell up to ${ $sales } a year, or ${ $food } of food (21 CFR 101.9(j)(1)).
+label-exempt-by-notice = Also exempt: under { $employees } employees and { $units } units a year. FDA needs a yearly notice (101.9(j)(18)).
 label-claim-ends-exemption = A nutrition or health claim ends the exemption.
 label-needs-date = The date, and how to store the drink. Follow your food-safety plan and your state.
 label-needs-deposit-mark = The deposit mark, if your state takes deposits.
@@ -67,7 +67,7 @@ label-needs-nutrition-european = Nutrition declaration: none is made here (Art. 
 label-exempt-european = Exempt: small amounts, sold directly or to local shops (Annex V, 19).
 label-needs-date-european = The date, and how to store the drink. Follow your food-safety plan.
 label-needs-deposit-mark-european = The deposit mark, if your country takes deposits.
-label-needs-type-size-european = Type size: letters at least 1.2 mm tall, measured as an x (Art. 13(2)).
+label-needs-type-size-european = Type size: letters at least { $height } tall, measured as an x (Art. 13(2)).
 
 ## Cautions
 
@@ -122,7 +122,7 @@ safety-and-storage-about = Copy these from your food-safety plan. Nothing is fil
 treatment = Treatment
 measured-ph = Measured pH
 not-measured = not measured
-low-acid-above = Above 4.6 is low-acid.
+low-acid-above = Above { $limit } is low-acid.
 # Demanded of juice that must be kept cold (FDA guidance of June 2007; state food codes).
 keep-refrigerated = Keep refrigerated
 keep-refrigerated-sentence = Keep refrigerated.
@@ -142,6 +142,8 @@ use-within-days = { $days ->
 # Plain names, for the card behind the counter and the chips of an ingredient.
 wheat = Wheat
 other-gluten = Gluten other than wheat
+gluten-grains = Gluten grains
+which-grains = Which gluten grains?
 crustaceans = Crustaceans
 eggs = Eggs
 fish = Fish
@@ -155,11 +157,8 @@ sesame = Sesame
 lupin = Lupin
 sulfites = Sulfites
 mollusks = Mollusks
-# Spelled as in Regulation (EU) No 1169/2011, Annex II, for books under that law.
-sulfites-european = Sulphites
-mollusks-european = Molluscs
 sulfites-to-mark = Sulfites, 10 ppm or more
-sulfites-to-mark-european = Sulphites, over 10 mg/kg
+sulfites-to-mark-european = Sulfites, over 10 mg/kg
 
 # The nine of the United States, as 21 U.S.C. 321(qq) names them.
 nine-wheat = Wheat
@@ -226,7 +225,6 @@ others-not-checked = Other ingredients here are not checked yet.
 recipe-is-empty = The recipe is empty.
 no-allergens = None of the allergens that must be named, as far as your book says.
 contains = Contains { $allergens }.
-also-contains = Also contains { $allergens }.
 parts-not-known = Mixture not known
 parts-not-known-of = May contain more: { $names }
 parts-not-known-sentence = Mixture not known, so the drink may contain more: { $names }. Read the label and enter the ingredients.
@@ -326,7 +324,7 @@ weighings-over-the-brim = { $weighings ->
 }
 variation-too-large = The allowed variation, { $variation }, is as large as the size itself. Correct that number.
 container-too-small = The container is too small for its labeled size. The fullest packages need { $room } more room. Fill more evenly, label less, or use a larger container.
-spread-too-wide = No package may be short by twice the allowed variation. At this spread, more than 1 in 10,000 would be. Fill more evenly.
+spread-too-wide = No package may be short by twice the allowed variation. At this spread, more than 1 in { $packages } would be. Fill more evenly.
 short-by-twice-the-tolerance = { $packages ->
     [one] 1 package weighed is short by twice the allowed variation. No package may be.
    *[other] { $packages } packages weighed are short by twice the allowed variation. No package may be.
@@ -355,10 +353,6 @@ packaging-about = For one drink: bottle or cup, cap or lid, label, straw.
 no-containers = What do you serve in?
 no-containers-about = Add the bottles and cups you sell in. Each has a brimful capacity, some headspace and its packaging: cap or lid, label, straw.
 container-fill = { $fill } fill, { $capacity } brimful
-container-uses = { $drinks ->
-    [one] Used for 1 drink
-   *[other] Used for { $drinks } drinks
-}
 container-not-used = Not used yet
 
 ## Fill and headspace of a container

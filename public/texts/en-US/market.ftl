@@ -6,7 +6,7 @@
 was-now = Was { $was }, now { $now }.
 now-only = Now { $now }.
 rare-tax = A tax over 50% is rare.
-rare-density = Most foods and drinks weigh 0.2 to 3 g per mL.
+rare-density = Most foods and drinks weigh { $low } to { $high } g per mL.
 rare-cup-weight = One cup of most foods and drinks weighs { $low } to { $high } oz.
 rare-trim-yield = A trim yield under 5% is rare.
 check-one = Check “{ $name }”. Is that what you meant?
@@ -68,16 +68,27 @@ state-before = Before: { $state }
 
 price-of = Price of { $name }
 price-checked = Checked price of { $name }
-all-prices = All
 needs-new-price = Needs a new price
 no-date = No date
-filter-prices = Filter prices
 find-item = Find an item
+group-prices = Group prices
+by-supplier = By supplier
+recently-checked = Checked
+other-packs-of = Other packs: { $supplier }
+items-listed = { $items ->
+    [one] 1 item
+   *[other] { $items } items
+}
+items-and-old = { $old ->
+    [one] { $items }, 1 needs a new price
+   *[other] { $items }, { $old } need a new price
+}
+needs-new-price-since = needs a new price: { $day }
 more-items = { $count ->
     [one] 1 more item. Type its name or supplier to find it.
    *[other] { $count } more items. Type a name or supplier to find them.
 }
-no-matches = No matches. Type fewer letters, show all, or add the item below.
+no-matches = No matches. Type fewer letters, or add the item below.
 first-ingredient = Your first ingredient
 first-ingredient-how = Enter the pack size, case price and yields. You see what the usable part costs.
 packs-per-order = { $packs } packs per order
@@ -89,17 +100,35 @@ no-change-of = No change: { $name }
 
 todays-changes = Today’s changes
 adding-up = Adding up…
+changes-counted = { $prices ->
+    [one] 1 price changed
+   *[other] { $prices } prices changed
+}
+changes-cost-more = { $prices ->
+    [one] 1 price: costs you { $money } more per week
+   *[other] { $prices } prices: cost you { $money } more per week
+}
+changes-save = { $prices ->
+    [one] 1 price: saves you { $money } per week
+   *[other] { $prices } prices: save you { $money } per week
+}
+changes-cost-the-same = { $prices ->
+    [one] 1 price: costs the same per week
+   *[other] { $prices } prices: cost the same per week
+}
+dropped-today = { $sizes ->
+    [one] 1 size dropped below target
+   *[other] { $sizes } sizes dropped below target
+}
+see-them = See them
+margin-and-price = { $margin } margin, suggested price { $price }
+margin-alone = { $margin } margin
 price-changed = Was { $was }, now { $now }, { $change }
-pack-price-changed = { $pack }: was { $was }, now { $now }, { $change }
 price-no-longer-free = Was free, now { $now }
-pack-no-longer-free = { $pack }: was free, now { $now }
 was-free = was free
 costs-more = Costs { $money } more per week.
 saves = Saves { $money } per week.
 costs-the-same = Costs the same per week.
-all-cost-more = All changes together cost { $money } more per week.
-all-save = All changes together save { $money } per week.
-all-cost-the-same = All changes together cost the same per week.
 needs-sales = Needs: drinks sold per week.
 needs-costs = Needs: drink costs.
 needs-sales-and-costs = Needs: drinks sold per week and drink costs.
@@ -137,7 +166,7 @@ quoted-prices = Quoted prices
 choose-view = Choose a view
 price-changes = Price changes
 what-if = What if
-cost-drivers = Biggest cost drivers
+cost-drivers = Cost drivers
 no-prices-yet = No prices yet
 no-prices-how = Add an ingredient with its pack size and case price. Then see which drinks each price affects.
 weeks-back = { $weeks ->
@@ -152,6 +181,20 @@ no-price-changed = No price has changed since { $day }.
 prices-changed = { $prices ->
     [one] 1 price changed since { $day }.
    *[other] { $prices } prices changed since { $day }.
+}
+none-dropped-since = No size dropped below target since { $day }.
+some-dropped-since = { $sizes ->
+    [one] 1 size dropped below target since { $day }.
+   *[other] { $sizes } sizes dropped below target since { $day }.
+}
+dropped-with = { $sizes ->
+    [one] What costs more in it: { $names }.
+   *[other] What costs more in them: { $names }.
+}
+no-size-would-drop = No size would drop below target.
+sizes-would-drop = { $sizes ->
+    [one] 1 size would drop below target.
+   *[other] { $sizes } sizes would drop below target.
 }
 no-price-from = No price from { $day } for { $names }. Today’s price is used.
 names-and-more = { $more ->
@@ -179,6 +222,8 @@ items-to-test = Items to test
 remove-all = Remove all
 choose-item-to-test = Choose an item to test.
 beyond-tested = Type a number from { $least } to { $most }. For 20% more, type 20. For 10% less, type -10.
+profit-change = Profit change
+driver-figures = All figures
 cost-per-week = Cost per week
 share-of-cost = Share of cost
 ten-percent-up = Price up 10%
@@ -227,7 +272,7 @@ sizes-not-on-list = { $sizes ->
    *[other] { $sizes } sizes have no weekly sales, so the list leaves them out.
 }
 what-to-buy = What to buy
-what-to-buy-about = What you need, minus stock on hand, rounded up to whole packs. Costs include volume pricing, delivery and deposits.
+what-to-buy-about = What you need, minus stock on hand. Costs include volume pricing, delivery and deposits.
 total-cost = Total cost
 items = Items
 current-packs = Current packs
@@ -281,7 +326,9 @@ list-step = Change { $name } on buying list
 change-item = Change { $name }
 packs-of = Packs of { $name }
 paid-per-pack = Paid per pack of { $name }
-paid-example = paid
+packs-for-need = { $packs }, { $amount } needed
+rows-rounded-up = Each row is rounded up to whole packs.
+paid-per-pack-head = Paid per pack
 no-price-paid = No price yet. Type what you pay per pack.
 quoted-one = Quoted { $price }
 quoted-each = Quoted { $price } each, { $total } total

@@ -177,7 +177,6 @@ open-sales = Open sales
 before = Before
 with-change = With the change
 side-averages = Side averages
-axis-weeks = Week, from { $day }
 trial-weeks = Trial weeks
 side = Side
 
@@ -234,10 +233,7 @@ example-scenario = Two sizes only
 make-menu = Make this the menu
 scenario-made-menu = Make scenario the menu
 discard-scenario = Discard scenario
-about-make-menu = This replaces the drinks and sizes you sell. Undo brings today’s menu back.
-about-scenario = Changes stay in this scenario until you make it the menu.
-drinks-and-sizes = Drinks and sizes
-about-drinks-and-sizes = Each size beside today’s. Open a drink to change its sizes.
+about-make-menu = A restore point is kept first, and the scenario stays. Undo brings today’s menu back.
 change = Change
 change-drink = Change { $drink }
 close-drink = Close { $drink }
@@ -323,14 +319,13 @@ you-keep-nothing = You keep nothing of the extra price.
 biggest-cost = Biggest cost: { $part }, { $share } in { $size }.
 biggest-cost-in-two = Biggest cost: { $part }, { $share } in { $size } and { $other_share } in { $other }.
 no-costs-yet = No costs yet.
+profit-today = Profit today
 price-today = Price today
 axis-fill = Fill, { $unit }
 
 ## What if
 
 what-if = What if
-about-what-if = Try other prices and fills. Your book stays the same until you use them.
-crossed-out-is-today = Today’s figures are crossed out. Your changes stand beside them.
 use-changes = Use these changes
 clear-changes = Clear changes
 fills-apply = A fill applies to every drink in that container.
@@ -360,3 +355,149 @@ csv-margin = Margin (fraction)
 csv-target-margin = Target margin (fraction)
 csv-status = Status
 csv-reason = Reason
+
+## Charts
+
+chart-of = { $what }: chart. Arrow keys read each value.
+chart-figures = Figures
+chart-values = { $values ->
+    [one] 1 value
+   *[other] { $values } values
+}
+named-figure = { $name }: { $figure }
+
+## Tried from a decision
+
+try-it = Try it
+try-it-for = { $weeks ->
+    [one] Try it for 1 week
+   *[other] Try it for { $weeks } weeks
+}
+set-up-trial = Set up trial
+trial-length = { $weeks ->
+    [one] About 1 week can tell this change from the usual ups and downs.
+   *[other] About { $weeks } weeks can tell this change from the usual ups and downs.
+}
+trial-length-unknown = Enter weekly sales first, and the trial says how many weeks you need.
+trial-began = Trial since { $day }
+trial-begins = Trial starts { $day }
+trial-ended = Trial { $first } to { $last }
+open-trial = Open trial
+
+## What if: shares, suppliers, fees
+
+mix-over = The shares come to more than 100%. Lower one.
+mix-under = The shares come to less than 100%. Leave one size blank to take the rest.
+mix-without-sales = You have no weekly sales yet. Enter them in Weekly sales, then try shares.
+week-earned = These sizes bring { $profit } a week
+earns-more-a-week = You earn { $profit } more a week
+earns-less-a-week = You earn { $profit } less a week
+earns-same-a-week = You earn the same a week
+no-week-known = No weekly sales yet
+enter-week-first = Enter weekly sales to see profit per week.
+same-sales = { $drinks ->
+    [one] If customers buy as today: 1 drink a week. Overhead stays the same, so it is left out.
+   *[other] If customers buy as today: { $drinks } drinks a week. Overhead stays the same, so it is left out.
+}
+even-at = You earn today’s profit with { $buyers } of 100 buyers.
+with-changes = With changes
+size-to-change = Size to change
+goods-to-change = Ingredient or packaging
+choose-goods = Choose one
+pack-of = { $goods }: pack
+pack-price-of = { $goods }: case price
+costs-and-fees = Costs and fees
+shares-of-sizes = Shares of sizes
+share-of-buyers = { $size }: share of buyers
+blank-takes-rest = Blank sizes share the rest as today.
+as-in-book = as in your book
+count-changed = { $count ->
+    [one] 1 changed
+   *[other] { $count } changed
+}
+tried-wage-too-low = An hourly wage is zero or more, such as 18.
+what-it-changes = What this changes
+what-it-leaves = What stays out
+nothing-to-use = Nothing here can go into your book.
+use-price = { $offer }: price { $to } instead of { $from }.
+use-first-price = { $offer }: price { $to }. It has none today.
+use-fill = { $drinks ->
+    [one] { $size }: fill { $to } instead of { $from }, in 1 drink.
+   *[other] { $size }: fill { $to } instead of { $from }, in { $drinks } drinks.
+}
+use-pack = { $goods }: buy { $to } instead of { $from }.
+use-target = { $drinks ->
+    [0] Target margin: { $to } instead of { $from }, for your book.
+    [one] Target margin: { $to } instead of { $from }, for 1 drink.
+   *[other] Target margin: { $to } instead of { $from }, for { $drinks } drinks.
+}
+use-waste = { $drinks ->
+    [0] Waste: { $to } instead of { $from }, for your book.
+    [one] Waste: { $to } instead of { $from }, for 1 drink.
+   *[other] Waste: { $to } instead of { $from }, for { $drinks } drinks.
+}
+use-wage = Hourly wage: { $to } instead of { $from }.
+use-card-fee = Card fee: { $to } instead of { $from }.
+use-commission = Delivery app commission: { $to } instead of { $from }.
+leave-ingredients = All ingredients { $change }: suppliers set their prices. Enter real quotes in Buying.
+leave-pack-price = { $goods } at { $price }: your supplier sets that price. Enter a real quote in Buying.
+leave-share = { $share } of buyers take { $size }: customers choose. Your weekly sales stay as entered.
+undo-brings-back = Undo brings today’s figures back.
+beside-drink = Beside another drink
+choose-drink = Choose a drink
+what-if-of = What if: { $drinks }
+margin-counts = Margin is figured on: { $what }. Full cost and profit count all costs.
+price-and-cost = Price and cost by size
+rows-rounded = Rows are rounded one by one, so they may not add up to the cent.
+by-volume = By volume
+scenario-terms = Both sides count profit that changes: overhead is left out. Sizes sold as today count your last weeks.
+scenario-is-menu = This is today’s menu already.
+make-these-changes = Make these changes
+drinks-that-change = What differs
+drinks-as-today = Same as today
+count-drinks = { $drinks ->
+    [one] 1 drink
+   *[other] { $drinks } drinks
+}
+scenarios-compared = Side by side
+
+## The decision sheet
+
+decision-sheet = Decision sheet
+must-be-true = What has to be true
+one-time-and-payback = One-time costs
+trial-plan = Trial plan
+assumptions = What this counts on
+labor-counted = Labor is counted: fewer drinks take fewer paid hours.
+labor-left-out = Labor is left out: paid hours stay the same.
+sheet-caution = Nobody can know what people will buy. This sheet says what has to be true for the change to pay. It is not legal, tax or food-safety advice.
+plan-of-weeks = { $weeks ->
+    [one] Try the change for about 1 week, and compare with the weeks before.
+   *[other] Try the change for about { $weeks } weeks, and compare with the weeks before.
+}
+plan-unknown = Enter weekly sales before you start. Then the app says how many weeks can tell.
+even-share = { $buyers ->
+    [one] It pays as much as today with 1 buyer for every 100 today.
+   *[other] It pays as much as today with { $buyers } buyers for every 100 today.
+}
+drinks-not-listed = { $drinks ->
+    [one] 1 more drink is counted.
+   *[other] { $drinks } more drinks are counted.
+}
+
+## Charts of weeks
+
+over-time = Profit over time
+week-beginning = Week of
+same-terms = Typical and entered weeks count the same profit, overhead included. Decisions leave overhead out.
+change-at = { $change } starts
+likely-range-line = Likely range
+count-weeks = { $weeks ->
+    [one] 1 week
+   *[other] { $weeks } weeks
+}
+count-sizes = { $sizes ->
+    [one] 1 size
+   *[other] { $sizes } sizes
+}
+newest-seen = newest { $day }

@@ -11,6 +11,7 @@ size = Tamaño
 fill = Llenado
 packaging = Empaque
 sales-tax = Impuesto de venta
+tax-european = IVA o impuesto
 recipe-cards = Tarjetas de receta
 target-margin = Margen meta
 suggested-price = Precio sugerido
@@ -28,3 +29,11 @@ book-holds-drinks = { $drinks ->
    *[other] { $drinks } bebidas
 }
 book-last-changed = Último cambio: { $when }
+present = Presentar
+stop-presenting = Dejar de presentar
+no-page-here = No hay nada en esta dirección. Aquí están sus bebidas.
+
+## Units, where a language has its own sign for one
+
+unit-piece = pza
+unit-inch = pulg

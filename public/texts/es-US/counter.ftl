@@ -6,6 +6,7 @@ cards = Tarjetas
 batches = Tandas
 batch = Tanda
 on-hand = En existencia
+can-make = Alcanza para
 all-cards = Todas las tarjetas
 
 ## Choosing a card
@@ -26,14 +27,13 @@ for-drinks = { $drinks ->
 }
 whole-number-of-drinks = Escriba un número entero de 1 a { $most }, como 12.
 volume-each = { $volume } cada una
-by-the-piece = { $prep }, por pieza ({ $piece })
 fill-to-the-line = { $prep }, hasta la línea
-exact-amount = exacto: { $amount }
-too-little-to-measure = muy poco para su báscula o taza: use una cucharita, o haga varias
-prep-and-note = { $prep }, { $note }
+fill-to-the-line-alone = hasta la línea
+too-little-to-measure = muy poco para su báscula: prepare varias
 rounded-on-both = Cantidades redondeadas a { $scale } en su báscula y { $cup } en su taza medidora.
 rounded-on-scale = Cantidades redondeadas a { $scale } en su báscula.
 rounded-in-cup = Cantidades redondeadas a { $cup } en su taza medidora.
+rounded-together = Juntas, sí llegan a la línea de llenado.
 fill-to-line = Llene hasta la línea. Espacio libre: { $headspace }.
 fill-to-line-below-rim = Llene hasta la línea, { $below } bajo el borde. Espacio libre: { $headspace }.
 fill-to-volume = Llene hasta { $volume }. Espacio libre: { $headspace }.
@@ -68,7 +68,7 @@ batch-totals = { $sizes ->
    *[other] { $sizes } tamaños de bebida: { $planned } por hacer, { $made } llenas.
 }
 make-a-batch = Hacer tanda
-usual-day-about = Un día normal es su venta semanal entre 7, redondeada hacia arriba. Puede cambiar cada número.
+usual-day-about = Un día normal es su venta semanal entre 7, redondeada hacia arriba, sin bebidas hechas al momento.
 batch-day = Día de tanda
 choose-a-day = Elija un día en el calendario.
 copy-batch = Copiar tanda del { $day }
@@ -84,6 +84,8 @@ drinks-to-make-about = Marque cada bebida cuando la llene. Si cambia el número,
 menu-is-empty = Su menú está vacío. Primero agregue una bebida y sus tamaños en { $drinks }.
 no-drinks-planned = Aún no hay bebidas planeadas. Agregue las que va a hacer.
 add-to-batch = Agregar a tanda
+remove-drinks = Quitar bebidas
+keep-drinks = Terminar
 choose-drink-and-size = Elija una bebida
 number-of = Cuántas: { $drink }
 change-number-of = Cambiar cantidad de { $drink }
@@ -105,7 +107,7 @@ not-in-plan = Aún no está en este plan: “{ $text }” en { $field }. Corrija
 
 print-sheet = Imprimir hoja
 amounts-needed = Cantidades necesarias
-amounts-needed-about = Las cantidades se redondean hacia arriba, según su báscula y su taza medidora, para que nunca le falte. Cambie las marcas en Libro. Ya cuentan la pérdida al prensar o servir.
+amounts-needed-about = Las cantidades se redondean hacia arriba, a lo que se puede medir, para que nunca le falte. La pérdida al prensar o servir va incluida.
 prep-of = { $ingredient }, { $prep }
 start-with = Empezar con
 trimmed = En limpio
@@ -131,8 +133,15 @@ deducted-batch-deleted = Borró la tanda del { $day }. Lo que usó sigue descont
 
 ## Not enough on hand
 
-not-enough-on-hand = Falta inventario
-not-enough-about = La lista de abajo marca lo que falta. Compre más, cuente de nuevo o cambie el plan. O busque el mejor plan para su inventario.
+short-on = { $items ->
+    [one] Le falta 1 artículo.
+   *[other] Le faltan { $items } artículos.
+}
+nothing-short = No falta nada de lo que contó.
+used-in = Se usa en { $drinks }.
+made-of-planned = { $made } de { $planned } bebidas
+best-plan = Mejor plan
+not-enough-about = Compre más, cuente otra vez o cambie el plan. O use el mejor plan con lo que hay.
 find-best-plan = Buscar mejor plan
 use-this-plan = Usar este plan
 use-best-plan = Usar mejor plan
@@ -154,7 +163,7 @@ drink-trouble = { $drink }: { $problem }
 ## On hand
 
 stock-count = Conteo
-stock-count-about = Cuente lo que tiene, como se compra. Primero va lo de la tanda de hoy. Déjelo en blanco si no sabe.
+stock-count-about = Cuente lo que tiene, como se compra. Primero va lo que falta para la tanda de hoy.
 search-stock = Buscar artículo
 nothing-to-count = Aún no tiene ingredientes. Primero agréguelos en Compras.
 more-not-shown = { $more ->
@@ -168,21 +177,18 @@ counted-days-ago = { $days ->
    *[other] Conteo de hace { $days } días.
 }
 counted-on = Conteo del { $day }.
-enough = Alcanza: sobran { $amount }.
 short = Faltan { $amount }.
 units-do-not-convert = El conteo y la receta usan unidades distintas.
-today-needs-this = La tanda de hoy lo necesita. Cuente su inventario.
-today-enough = Alcanza para la tanda de hoy: sobran { $amount }.
-today-short = Para la tanda de hoy faltan { $amount }.
-drinks-from-stock = Bebidas con lo que hay
-drinks-from-stock-about = Cada número es para esa bebida sola. Marque varias para ver el mejor plan para todas.
-count-to-see-drinks = Cuente un ingrediente arriba para ver cuántas bebidas puede hacer.
+today-needs-this = Se necesita hoy. Cuéntelo.
+today-short = Para hoy faltan { $amount }.
+drinks-from-stock-about = Cada número es para ese tamaño solo, según su conteo. Toque varios para ver el mejor plan de todos.
+can-make-of = { $drink }: { $number }
+count-to-see-drinks = Cuente primero un artículo para ver cuántas bebidas puede hacer.
 best-plan-together = Mejor plan en conjunto
 runs-out-first = Se acaba primero: { $item }.
-not-counted = Sin contar: { $item }.
-not-counted-and-more = { $more ->
-    [one] Sin contar: { $item } y 1 más.
-   *[other] Sin contar: { $item } y { $more } más.
+items-not-counted = { $items ->
+    [one] Falta contar 1 artículo.
+   *[other] Falta contar { $items } artículos.
 }
 no-counts-for-drink = Aún no tiene conteos para esta bebida.
 not-on-the-menu = Este tamaño no está en el menú.
@@ -229,7 +235,18 @@ print = Imprimir
 print-preview = Vista previa
 printed-on = Impreso el { $day }
 cards-for = Bebidas por imprimir
-cards-per-page = Tarjetas por página
+ingredient = Ingrediente
+fill = Llenado
+below-rim = { $below } bajo el borde
+size-says = { $size }: { $said }
+planned = Planeadas
+made = Hechas
+lot = Lote
+initials = Iniciales
+use-by-date = Usar a más tardar
+cost-of = costo { $cost }
+no-prices-yet = Ninguna bebida tiene precio. Póngalos en Bebidas.
+owner-terms = Costo y margen: { $terms }.
 no-cards-to-print = Aún no hay tarjetas para imprimir. Agregue tamaños a sus bebidas en Bebidas.
 batch-sheet = Hoja de tanda
 no-batch = Este día no tiene tanda. Regrese y empiece una.
@@ -246,13 +263,14 @@ unit-price = Precio por unidad
 cost-and-margin = Costo y margen
 no-drinks-to-print = Aún no tiene bebidas. Agréguelas en Bebidas para imprimir sus precios.
 drink = Bebida
-target = Meta
-no-size-yet = – sin tamaño
 owner-copy = Copia del dueño: muestra lo que cuestan las bebidas. No es para clientes.
 iced-sizes-include-ice = Los tamaños de bebidas con hielo incluyen el hielo.
 no-sales-tax = Su libro no tiene impuesto de venta. Revise las reglas locales.
 tax-included = Los precios incluyen { $rate } de impuesto de venta.
 tax-added = En la caja se suma { $rate } de impuesto de venta.
+no-tax-european = Su libro no tiene IVA ni impuesto. Revise las reglas locales.
+tax-included-european = Los precios incluyen { $rate } de IVA o impuesto.
+tax-added-european = En la caja se suma { $rate } de IVA o impuesto.
 per-unit = por { $unit }
 unit-price-of-menu-price = El precio por unidad es el precio de menú entre el tamaño en etiqueta. Sin tamaño en etiqueta, cuenta el llenado.
 unit-price-of-customer-price = El precio por unidad es lo que paga el cliente entre el tamaño en etiqueta. Sin tamaño en etiqueta, cuenta el llenado.

@@ -2,22 +2,10 @@
 
 ## The front page
 
-sizes-question = ¿Qué tamaños conviene vender?
-choose-sizes = Elegir tamaños
 your-data = Sus datos
 nothing-sold-yet = Aún no vende tamaños
 nothing-sold-yet-about = Dé a una bebida dos o más tamaños con precio. Luego compárelos aquí.
 open-drinks = Abrir Bebidas
-side-by-side = Lado a lado
-side-by-side-about = Costo, precio y ganancia de cada tamaño.
-switch-sizes-about = Cuántas vender para ganar lo mismo.
-how-many-sizes-about = Lo que se gana con uno, dos o tres tamaños.
-price-limit-about = Qué alcanza con un precio ya fijo.
-sales-about = Ventas por semana de cada tamaño.
-local-prices-about = Cuánto cobran los demás y dónde queda usted.
-trials-about = ¿Funcionó el cambio?
-scenarios-about = Otro menú junto al de hoy.
-
 ## What several questions ask
 
 which-drinks = Qué bebidas
@@ -38,45 +26,13 @@ use-what-if = Usar cambios “¿Y si…?”
 ## How many sizes
 
 how-many-sizes = Cuántos tamaños
-how-many-sizes-explained = Un plan es un grupo de tamaños. Vea cuánto gana y qué necesita cada uno.
 rule-of-thumb-sizes = Regla general (sin fuente publicada): uno es lo más sencillo, dos funcionan bien, tres son muchos. Sus propios números van primero.
-no-containers-yet = Aún no hay envases. Un plan necesita un envase y una bebida con precio.
-add-a-container = Agregar envase
-what-to-compare = Qué comparar
-most-sizes-chosen = { $most ->
-    [one] Se puede comparar 1 tamaño a la vez. Quite uno para agregar otro.
-   *[other] Se pueden comparar { $most } tamaños a la vez. Quite uno para agregar otro.
-}
 weeks-to-stock = Semanas por surtir
 upkeep-per-size = Gasto semanal por tamaño
-assumed-sales = Ventas semanales supuestas
-assumed-sales-for = Sin ventas semanales: { $drinks }.
-assumed-sales-zero = Estas bebidas cuentan como 0 hasta que escriba un número aquí o en la bebida.
-size-mix = Reparto por tamaño
-size-mix-about = ¿Qué parte de las ventas calcula para cada tamaño? Déjelo en blanco para seguir como hoy.
-size-share = { $size }, % (hoy { $share })
-shares-not-whole = Las partes suman { $sum }, no 100%. Cada plan ajusta las suyas a 100%.
-
-plans-by-profit = Planes por ganancia
-best-plan = { $plan } es el plan que más gana: { $profit } por semana.
-best-plan-today = Estos tamaños ya los vende hoy.
-best-plan-beside = Los tamaños de hoy ganan { $profit }, con cada bebida en cada tamaño.
-plan-bars-explained = Las barras muestran la ganancia por semana. Cada bebida se vende en cada tamaño, a su precio o al sugerido.
-same-number-of-drinks = Cada plan cuenta las mismas bebidas que vende hoy. Si cree que perderá clientes, baje “Clientes que se quedan” más abajo.
-plan = Plan
 container-types = Tipos de envase
 lid-types = Tipos de tapa
 opening-stock = Inventario inicial
 weeks-of-stock = Inventario dura
-show-all-plans = { $plans ->
-    [one] Ver 1 plan
-   *[other] Ver los { $plans } planes
-}
-best-of-one-size = el mejor de un tamaño
-best-of-two-sizes = el mejor de dos tamaños
-best-of-three-sizes = el mejor de tres tamaños
-todays-sizes = los tamaños de hoy
-your-plan = su plan
 count-of-sizes = { $sizes ->
     [1] Un tamaño
     [2] Dos tamaños
@@ -89,49 +45,7 @@ weeks = { $weeks ->
 }
 no-sales-yet = aún sin ventas
 
-two-plans = Dos planes
-first-plan = Primer plan
-second-plan = Segundo plan
-stay-with-first = Clientes que se quedan, primer plan, %
-stay-with-second = Clientes que se quedan, segundo plan, %
-choose-two-plans = Elija dos planes distintos para ver qué cambia.
-save-first-plan = Guardar primer plan como escenario
-save-second-plan = Guardar segundo plan como escenario
 save-plan = Guardar como escenario
-scenario-name = { $sizes }: { $plan }
-two-plans-explained = Un tamaño se paga cuando sus ventas extra cubren lo que pierden los demás. Recuperación: inventario inicial extra entre ganancia extra por semana.
-own-plan = Su propio plan
-own-plan-about = Elija los tamaños que quiera. Su plan entra en la lista como segundo plan.
-own-plan-sizes = Tamaños de su plan
-
-plan-earns-more = { $plan } gana { $profit } más por semana que { $other }.
-plan-earns-less = { $plan } gana { $profit } menos por semana que { $other }.
-plan-earns-same = { $plan } gana lo mismo por semana que { $other }.
-upkeep-then-more = Después de { $upkeep } por semana por tener más tamaños, gana { $profit } más.
-upkeep-then-less = Después de { $upkeep } por semana por tener más tamaños, gana { $profit } menos.
-upkeep-saved-then-more = Con menos tamaños también ahorra { $upkeep } por semana, y en total gana { $profit } más.
-upkeep-saved-then-less = Con menos tamaños también ahorra { $upkeep } por semana, pero en total gana { $profit } menos.
-stock-more = Necesita { $cash } más de inventario inicial.
-stock-less = Necesita { $cash } menos de inventario inicial.
-stock-same = El inventario inicial queda igual.
-stock-pays-back = El inventario extra se recupera en { $weeks }.
-stock-never-pays-back = No hay ganancia extra que lo recupere.
-size-without-price = Ninguna bebida tiene precio en { $size }, así que ahí no se vende nada.
-size-pays-already = { $size } se paga sin ventas extra.
-size-pays-from = { $drinks ->
-    [one] { $size } se paga con 1 bebida extra vendida por semana.
-   *[other] { $size } se paga con { $drinks } bebidas extra vendidas por semana.
-}
-size-pays-why = Agregar el tamaño cuesta { $lost } por semana, y la ganancia por bebida es { $profit }.
-size-never-pays = Ni vendiendo más se paga { $size }. La ganancia por bebida es { $profit }.
-
-plan-math = Ver las cuentas: { $plan }
-not-included = Queda fuera
-plan-leaves-out = { $sizes ->
-    [one] { $plan }: 1 tamaño de bebida queda fuera. Vea las cuentas para saber por qué.
-   *[other] { $plan }: { $sizes } tamaños de bebida quedan fuera. Vea las cuentas para saber por qué.
-}
-plan-note = { $plan }: { $note }
 no-sales-uncounted = { $sizes ->
     [one] 1 tamaño de bebida no tiene ventas semanales y no cuenta.
    *[other] { $sizes } tamaños de bebida no tienen ventas semanales y no cuentan.
@@ -144,20 +58,6 @@ incomplete-uncounted = { $sizes ->
     [one] A 1 tamaño de bebida le faltan datos y no cuenta.
    *[other] A { $sizes } tamaños de bebida les faltan datos y no cuentan.
 }
-week-math = { $drink }: { $sold } por semana × { $each } de ganancia por bebida = { $profit }, a { $price }.
-week-math-suggested = { $drink }: { $sold } por semana × { $each } de ganancia por bebida = { $profit }, a { $price } (precio sugerido).
-week-without-sales = { $drink }: sin ventas semanales. La ganancia por bebida es { $each } a { $price }.
-week-without-sales-suggested = { $drink }: sin ventas semanales. La ganancia por bebida es { $each } a { $price } (precio sugerido).
-week-without-price = { $drink }: sin precio.
-stock-math = { $packs ->
-    [one] { $name }: 1 paquete ({ $pieces } piezas) por { $cost }. Si usa { $used } por semana, dura { $weeks }.
-   *[other] { $name }: { $packs } paquetes ({ $pieces } piezas) por { $cost }. Si usa { $used } por semana, duran { $weeks }.
-}
-stock-math-unused = { $packs ->
-    [one] { $name }: 1 paquete ({ $pieces } piezas) por { $cost }. Aún no hay ventas que lo usen.
-   *[other] { $name }: { $packs } paquetes ({ $pieces } piezas) por { $cost }. Aún no hay ventas que los usen.
-}
-
 ## A scenario beside today’s menu
 
 scenario-earns-more = { $profit } más por semana que hoy.
@@ -176,90 +76,11 @@ fact-incomplete = faltan datos
 
 ## Switching sizes
 
-switch-sizes = Cambiar de tamaño
-switch-sizes-explained = Un tamaño sale y otro entra. Vea cuántas vender para ganar lo mismo.
-switch-teach = ¿Ganaría lo mismo con otro tamaño?
-switch-teach-about = Primero venda una bebida en un tamaño, con precio. Luego vea qué pide y qué cuesta el cambio.
-sizes-to-switch = Tamaños que cambian
-current-size = Tamaño actual
-new-size = Tamaño nuevo
-both-sizes-same = Los dos tamaños son { $size }. Elija otro tamaño nuevo.
-none-sold-in-size = Ninguna de estas bebidas se vende en { $size }. Elija un tamaño que venda.
-switch-to = Cambiar a { $size }
-now-sold-in = Ahora se vende en { $size }. Deshacer lo deja como estaba.
-switch-explained = El tamaño nuevo toma el lugar del anterior, con los precios y ventas de arriba. Las ventas pasadas quedan anotadas.
-
-new-prices = Precios nuevos
-new-prices-about = Pruebe otros precios. Nada se guarda hasta que haga el cambio.
-new-price-of = Precio nuevo de { $drink }
-price-now = Hoy { $price }.
-price-typed-here = Escrito aquí.
-price-on-menu = Su precio en este tamaño.
-price-suggested = El sugerido para su meta.
-
-break-even-sales = Ventas de equilibrio
-no-break-even = Sin punto de equilibrio
-no-drink-in-both = Ninguna bebida tiene aún números en los dos tamaños.
-sell-instead = Venda { $then } en vez de { $now } por semana ({ $change })
-sell-per-hundred = Venda { $then } por cada { $now } que vende hoy ({ $change })
-sell-math = { $sold } vendidas hoy × { $now } de ganancia por bebida ÷ { $then } de ganancia en el tamaño nuevo = { $drinks }. Redondee hacia arriba a bebidas enteras.
-break-even-same-price = El precio queda igual. El tamaño por sí solo debe conservar a sus clientes.
-break-even-cheaper = Punto de equilibrio: un precio { $price } más bajo debe traer { $customers } más de clientes.
-break-even-cheaper-rate = Es cerca de { $each } más por cada 1% que baje.
-break-even-higher = Punto de equilibrio: con un precio { $price } más alto puede perder { $customers } de sus clientes.
-break-even-higher-rate = Es cerca de { $each } de ellos por cada 1% que suba.
-break-even-cheaper-earns-more = Cada bebida gana más, aun con un precio { $price } más bajo. Queda en equilibrio con { $customers } menos de clientes.
-break-even-higher-earns-less = El precio es { $price } más alto, pero cada bebida gana menos. Solo queda en equilibrio con { $customers } más de clientes.
-higher-price-seldom-helps = Un precio más alto rara vez trae clientes.
-break-even-equal = Cada bebida gana lo mismo. Queda en equilibrio con los mismos clientes de hoy.
-elasticity = Elasticidad del precio en el punto de equilibrio: { $elasticity }.
-drinks-without-sales = { $drinks ->
-    [one] 1 bebida no tiene ventas semanales y queda fuera.
-   *[other] { $drinks } bebidas no tienen ventas semanales y quedan fuera.
-}
-no-sales-entered = No hay ventas semanales anotadas. Las cuentas usan 100 de cada bebida.
-sales-all-zero = Sus ventas semanales están todas en cero. Las cuentas usan 100 de cada bebida.
-all-drinks = Todas las bebidas
-loss-in-size = { $what }, { $size }: pierde { $loss } con un precio de { $price }.
-no-profit-in-size = { $what }, { $size }: no gana nada con un precio de { $price }.
-losing-now = Cada una que no vende le ahorra dinero. Corrija primero el precio o el costo de este tamaño.
-losing-then = Por más que venda, no gana lo de hoy. Suba el precio nuevo o baje el costo.
-losing-both = Por más que venda, no hay ganancia. Corrija precio o costo en los dos tamaños, o quite la bebida del menú.
-drink-in-size = { $drink } en { $size }: { $reason }
-no-price-to-switch = Aún sin precio. Póngalo en la página de la bebida.
-or-type-a-price = O escriba un precio aquí.
 by-drink = Por bebida
 profit-now = Ganancia hoy
-new-size-profit = Ganancia tamaño nuevo
-must-sell = Debe vender
-sell-for = { $then } en vez de { $now }
-
-if-sales-change = Si cambian las ventas
-if-sales-change-about = Lo que usted calcula para el tamaño nuevo, como porcentaje de los clientes de hoy.
-customers-who-stay = Clientes que se quedan
-customers-who-stay-whole = 100% quiere decir los mismos de hoy.
-stay-below-zero = “Clientes que se quedan” no puede ser menos de cero. Escriba 90 para 90%.
-stay-earns-per-week = Con { $share } de los clientes de hoy, gana { $profit } por semana.
-stay-earns-per-hundred = Con { $share } de los clientes de hoy, 100 de cada bebida ganan { $profit }.
-stay-more = Son { $profit } más que los { $today } de hoy.
-stay-less = Son { $profit } menos que los { $today } de hoy.
-stay-same = Es lo mismo que hoy.
-curve-crosses = El tamaño nuevo iguala los { $today } de hoy con { $share } de los clientes. De ahí para arriba, gana más.
-curve-all-above = La ganancia de hoy es { $today }. El tamaño nuevo gana más en todos los puntos.
-curve-no-profit = El tamaño nuevo no deja ganancia, así que vender más no ayuda. La ganancia de hoy es { $today }.
-profit-per-hundred = Ganancia por 100 de cada bebida
-profit-by-customers = Ganancia según clientes que se quedan
-share-stays = se queda { $share }
-sold = Vendidas
-profit = Ganancia
-versus-today = Contra hoy
-
 one-time-costs = Costos únicos
-one-time-costs-about = Los primeros pedidos de empaque, más lo que usted anote.
 labels-and-printing = Etiquetas e impresión
 leftover-stock = Inventario sobrante
-one-time-total = Total de costos únicos
-payback = Recuperación
 no-new-packaging = El tamaño nuevo no necesita empaque nuevo.
 first-order = { $packs ->
     [one] { $name }: 1 paquete para empezar, { $cost }.
@@ -267,48 +88,25 @@ first-order = { $packs ->
 }
 first-order-in-use = { $name }: ya lo usa otro tamaño de su menú, así que aquí no cuesta.
 first-order-no-price = { $name }: aún sin precio por caja, así que no cuenta. Anótelo en Compras.
-payback-weeks = { $weeks } semanas
-payback-math = { $cost } de costo único ÷ { $gain } más por semana = { $weeks } semanas.
-payback-unknown = aún no se sabe
-payback-unknown-about = Gana { $gain } más con 100 de cada bebida. Anote ventas semanales para ver cuándo recupera { $cost }.
-payback-at-once = de inmediato
-payback-at-once-about = No hay costo único, y usted gana más.
-payback-never = no se recupera
-payback-never-about = Con { $share } de los clientes de hoy, el tamaño nuevo no gana más que hoy.
-payback-never-cost = Por eso los { $cost } no se recuperan.
-
 ## A price limit
 
-price-limit = Tope de precio
-price-limit-explained = Parta del precio: qué alcanza y cuánto pueden costar los ingredientes. Su libro queda como está.
 price-limit-teach = ¿Qué alcanza con su precio?
 price-limit-teach-about = Primero venda una bebida en un tamaño. Luego escriba aquí un precio para ver qué alcanza.
-your-limit = Su tope
 sell-for-no-more-than = Vender a no más de
 sizes-shown = Tamaños mostrados
 type-a-price = Escriba un precio para ver qué alcanza.
 choose-a-size = Elija un tamaño para ver si alcanza.
 all-sizes-fit = { $sizes ->
-    [one] { $price } sí alcanza para este tamaño.
-   *[other] { $price } alcanza para los { $sizes } tamaños.
+    [one] Esta bebida se puede vender a { $price } en este tamaño
+   *[other] Los { $sizes } tamaños de bebida se pueden vender a { $price }
 }
 sizes-do-not-fit = { $over ->
-    [one] { $price } no alcanza para 1 de { $sizes } tamaños.
-   *[other] { $price } no alcanza para { $over } de { $sizes } tamaños. El peor va primero.
+    [one] 1 de { $sizes } tamaños de bebida no se puede vender a { $price }
+   *[other] { $over } de { $sizes } tamaños de bebida no se pueden vender a { $price }
 }
 by-size = Por tamaño
-what-to-change = Qué cambiar
-no-figures-for-sizes = A estos tamaños les faltan datos. Vea abajo qué falta.
-cost-limit = Tope de costo
 ingredient-limit = Tope de ingredientes
-limit-per-unit = Tope por { $unit }
 ingredients-now = Ingredientes hoy
-largest-fill = Llenado máximo
-at-this-price = Con este precio
-limits-explained = El tope por { $unit } es el tope de ingredientes entre el llenado. El llenado máximo es lo más que paga este precio.
-whole-fill = { $fill } (lleno)
-nothing-fits = no alcanza
-not-sold-yet = (aún no se vende)
 fits-exactly = Alcanza justo, no sobra nada.
 fits-with-room = Alcanza. Puede gastar { $room } más en ingredientes.
 nothing-for-ingredients = Este precio no deja nada para ingredientes. Los demás costos y su meta se pasan por { $short }.
@@ -392,3 +190,284 @@ your-position = Su lugar
 none-of-yours-priced = Ninguno de sus tamaños de este tipo tiene precio aún.
 your-sizes = Sus tamaños
 size-in-unit = Tamaño, { $unit }
+
+## What the numbers of the book say
+
+numbers-say = Lo que dicen sus números
+no-findings = Aún no hay nada que decir. Venda una bebida en dos tamaños, con precio y ventas semanales.
+ask = Preguntar
+switch-a-size = Cambiar un tamaño
+add-or-drop = Agregar o quitar un tamaño
+sell-under = Vender por menos de cierto precio
+compare-sizes = Comparar tamaños
+newest-price = { $prices ->
+    [one] 1, visto el { $day }
+   *[other] { $prices }, el último del { $day }
+}
+trials-running = { $trials ->
+    [one] 1 en curso
+   *[other] { $trials } en curso
+}
+drink-types = Tipos de bebida
+
+finding-cannot-drop = Quitar { $size } no conviene nunca
+finding-drop = { $stay ->
+    [one] Quitar { $size } conviene si 1 de 100 clientes toma otro tamaño
+   *[other] Quitar { $size } conviene si { $stay } de 100 clientes toman otro tamaño
+}
+finding-drop-to = { $stay ->
+    [one] Quitar { $size } conviene si 1 de 100 clientes toma { $other }
+   *[other] Quitar { $size } conviene si { $stay } de 100 clientes toman { $other }
+}
+finding-drop-always = Quitar { $size } conviene aunque se vayan todos sus clientes
+finding-only = { $stay ->
+    [one] Vender solo { $size } conviene si se queda 1 de 100 clientes de otros tamaños
+   *[other] Vender solo { $size } conviene si se quedan { $stay } de 100 clientes de otros tamaños
+}
+finding-only-always = Vender solo { $size } conviene aunque se vayan los demás clientes
+finding-only-about = El { $share } de los clientes ya lo elige. Tarjetas de receta: hoy { $now }, después { $then }.
+finding-turns = { $lost ->
+    [one] Si 10% más de precio aleja a más de 1 de 100 clientes, ganan más los tamaños chicos
+   *[other] Si 10% más de precio aleja a más de { $lost } de 100 clientes, ganan más los tamaños chicos
+}
+finding-turns-unknown = Aún no ha dicho cómo reaccionan sus clientes.
+finding-turns-larger = Según su propia respuesta, ganan más los tamaños grandes.
+finding-turns-smaller = Según su propia respuesta, ganan más los tamaños chicos.
+finding-not-under = { $cannot ->
+    [one] 1 de { $drinks } bebidas no se puede vender a { $price } en ningún tamaño
+   *[other] { $cannot } de { $drinks } bebidas no se pueden vender a { $price } en ningún tamaño
+}
+nearest-needs = { $drink } necesita { $price } para llegar a su meta.
+buyers-pay-more = Pagan { $price } más por { $volume } más.
+buyers-pay-less = Pagan { $price } menos por { $volume } menos.
+buyers-pay-else = Pagan { $then } en lugar de { $now }.
+buyers-a-week = { $buyers ->
+    [one] 1 cliente por semana.
+   *[other] { $buyers } clientes por semana.
+}
+
+## One decision on sizes
+
+decide-sizes = Decidir los tamaños
+decide-switch = Cambiar { $from } por { $to }
+decide-drop = Quitar { $size }
+decide-add = Agregar { $size }
+decide-only = Vender solo { $size }
+decide-none = ¿Qué tamaño cambiaría?
+decide-none-about = Elija un tamaño que sale, uno que entra, o los dos.
+goes = Tamaño que sale
+comes = Tamaño que entra
+no-size = Ninguno
+
+drop-pays-from = { $stay ->
+    [one] Conviene si se queda 1 de 100 clientes
+   *[other] Conviene si se quedan { $stay } de 100 clientes
+}
+drop-pays-to = { $stay ->
+    [one] Conviene si 1 de 100 clientes toma { $size }
+   *[other] Conviene si { $stay } de 100 clientes toman { $size }
+}
+pays-if-all-leave = Conviene aunque se vayan todos los clientes
+drop-cannot-pay = No conviene nunca
+switch-needs-new = { $buyers ->
+    [one] Necesita 1 cliente más por semana, o gana menos
+   *[other] Necesita { $buyers } clientes más por semana, o gana menos
+}
+switch-may-lose = { $buyers ->
+    [one] Conviene si no pierde más de 1 cliente por semana
+   *[other] Conviene si no pierde más de { $buyers } clientes por semana
+}
+switch-may-lose-none = Conviene solo si se quedan todos los clientes
+add-pays-until = { $taken ->
+    [one] Conviene si a lo más 1 de 100 clientes viene de otro tamaño
+   *[other] Conviene si a lo más { $taken } de 100 clientes vienen de otro tamaño
+}
+add-pays-always = Conviene aunque todos vengan de otro tamaño
+all-stay-more = { $buyers ->
+    [one] Si el único cliente se queda, gana { $profit } más por semana.
+   *[other] Si se quedan los { $buyers } clientes, gana { $profit } más por semana.
+}
+all-stay-less = { $buyers ->
+    [one] Aunque el único cliente se quede, pierde { $profit } por semana.
+   *[other] Aunque se queden los { $buyers } clientes, pierde { $profit } por semana.
+}
+all-take-less = { $buyers ->
+    [one] Aunque el único cliente tome { $size }, pierde { $profit } por semana.
+   *[other] Aunque los { $buyers } clientes tomen { $size }, pierde { $profit } por semana.
+}
+all-take-more = { $buyers ->
+    [one] Si el único cliente toma { $size }, gana { $profit } más por semana.
+   *[other] Si los { $buyers } clientes toman { $size }, gana { $profit } más por semana.
+}
+all-new-more = { $buyers ->
+    [one] Si el único cliente es nuevo, gana { $profit } más por semana.
+   *[other] Si los { $buyers } clientes son nuevos, gana { $profit } más por semana.
+}
+all-new-less = { $buyers ->
+    [one] Aunque el único cliente sea nuevo, pierde { $profit } por semana.
+   *[other] Aunque los { $buyers } clientes sean nuevos, pierde { $profit } por semana.
+}
+stays-same = Gana lo mismo que hoy.
+
+profit-week-now = Ganancia semanal hoy
+profit-with = Con { $buyers } de 100
+profit-taken = Con { $buyers } que cambian
+buyers-who-stay = Clientes que se quedan
+buyers-per-100 = Clientes por 100
+buyers-taken = De otros tamaños
+of-100-today = Por cada 100 que compran hoy: { $buyers }
+of-100-expected = De cada 100 que espera, de otros tamaños: { $buyers }
+breaks-even-at = iguala con { $buyers }
+overhead-left-out = La renta y la luz no cambian, así que no se cuentan.
+
+customers-see = Lo que ve el cliente
+price-less = { $share } menos
+price-more = { $share } más
+price-same = Igual
+now-to-then = { $now } → { $then }
+shown-for = Se muestra { $drink }, la que más se vende. Las demás son distintas.
+nearby-at = Precio local, { $size }
+from-local-prices = { $prices ->
+    [one] De 1 precio que vio
+   *[other] De { $prices } precios que vio
+}
+about-price = cerca de { $price }
+tips-if-fewer = { $lost ->
+    [one] Conviene si con un precio 10% más alto se va menos de 1 de 100 clientes.
+   *[other] Conviene si con un precio 10% más alto se van menos de { $lost } de 100 clientes.
+}
+tips-if-more = { $lost ->
+    [one] Conviene si con un precio 10% más alto se va más de 1 de 100 clientes.
+   *[other] Conviene si con un precio 10% más alto se van más de { $lost } de 100 clientes.
+}
+studies-average = En estudios de comida fuera de casa, el promedio es de 7 a 8. Un negocio con competencia cerca suele perder más.
+
+what-to-keep = Tarjetas e inventario
+cards-now-then = { $then ->
+    [one] { $now } → 1 tarjeta
+   *[other] { $now } → { $then } tarjetas
+}
+one-time-figure = { $cost }, { $payback }
+payback-in = { $weeks ->
+    [one] se recupera en 1 semana
+   *[other] se recupera en { $weeks } semanas
+}
+payback-none = no se recupera
+payback-now = nada que recuperar
+leftover-of = { $name }: quedan { $cost } en inventario.
+drinks-counted = { $drinks ->
+    [one] 1 bebida
+   *[other] { $drinks } bebidas
+}
+buyers-now = Clientes por semana
+turns-to = Pasan a
+profit-then = Ganancia después
+breaks-even = Iguala con
+they-leave = Se van
+rows-rounded = Cada renglón se redondea; los totales no.
+sales-from-weeks = { $weeks ->
+    [one] Las ventas semanales son de 1 semana que anotó.
+   *[other] Las ventas semanales son el promedio de { $weeks } semanas que anotó.
+}
+sales-as-typed = Las ventas semanales son las escritas en cada bebida.
+show-the-math = Ver la cuenta
+math-drop = ({ $now } hoy − { $kept } sin ningún cliente) ÷ { $all } más si todos se quedan = { $share }.
+math-add = ({ $all } si todos son nuevos − { $now } hoy) ÷ { $taken } que se pierden si todos vienen de otro tamaño = { $share }.
+math-size = El tamaño pesa la cuarta parte de lo que pesa el precio. Fuente: un estudio de envases más chicos (Çakir y Balagtas, 2014).
+math-elasticity = En el punto de cambio, la elasticidad del precio es { $elasticity }.
+profit-by-buyers = Ganancia por clientes
+new-plan = Tamaños cambiados
+
+what-changes = Qué cambia
+expected-of = { $drink }, ventas por semana
+new-price-for = { $drink }, precio nuevo
+buyers-turn-to = Los clientes pasan a
+nearest-size = El tamaño más cercano
+count-labor = Contar mano de obra
+weeks-swing = { $weeks ->
+    [one] En 1 semana, la ganancia varía cerca de { $swing }.
+   *[other] En { $weeks } semanas, la ganancia varía cerca de { $swing } de una semana a otra.
+}
+hidden-in-swing = Una diferencia de { $gain } no se nota en una semana.
+swing-needs-weeks = Anote al menos dos semanas de ventas para ver cuánto varían.
+keep-as-scenario = Guardar como escenario
+print-decision = Imprimir hoja de decisión
+use-this = Usar esto
+use-this-list = Esto cambia su menú
+change-menu = Cambiar el menú
+not-yet = Todavía no
+use-adds = { $offer }: se agrega a { $price }, { $sold } por semana.
+use-adds-unsold = { $offer }: se agrega a { $price }.
+use-removes = { $offer }: ya no se vende.
+use-sells = { $offer }: { $then } por semana en lugar de { $now }.
+use-price = { $offer }: { $then } en lugar de { $now }.
+use-keeps = Las ventas pasadas se conservan. Deshacer recupera el menú de hoy.
+use-cannot = Qué queda como está
+menu-changed = Su menú cambió. Deshacer lo deja como estaba.
+
+no-answer-sales = Faltan ventas semanales. Escriba cuántas vende o espera vender.
+no-answer-one-size = Solo vende { $size }. Elija un tamaño para agregar.
+no-answer-not-sold = Ninguna de estas bebidas se vende en { $size }. Elija un tamaño que venda.
+no-answer-same = Los dos tamaños son { $size }. Elija uno distinto.
+no-answer-nothing-left = { $drink } no gana nada a su precio. Escriba un precio más alto.
+no-answer-nobody = Ninguna de estas bebidas se vende en otro tamaño, así que nadie puede quedarse.
+no-answer-price = Falta un precio. Escriba el precio que pondría.
+not-counted = { $offer }: { $reason }
+not-counted-price = aún sin precio
+not-counted-sales = sin ventas semanales
+weekly-sales = Ventas semanales
+price-range = de { $low } a { $high }
+before-tax = Precio antes de impuesto
+after-tax = Paga el cliente
+tightest-spare = La más apretada es { $drink }: sobran { $before } antes de impuesto, { $after } con impuesto.
+tightest-lacks = La más apretada es { $drink }: faltan { $before } antes de impuesto, { $after } con impuesto.
+spare = sobran { $price }
+lacks = faltan { $price }
+no-price-is-enough = { $drink }: ningún precio llega a su meta.
+open-drink = Abrir esta bebida
+of-ten-stay = De 10, se quedan
+of-ten-stay-about = Su propio cálculo: de 10 clientes, ¿cuántos se quedan si un precio sube 10%?
+of-ten-above-zero = Algunos clientes siempre se quedan. Escriba un número mayor que 0, hasta 10.
+no-plan-pays = Ningún otro grupo de tamaños conviene
+plan-pays-if = { $stay ->
+    [one] { $plan } conviene si se queda 1 de 100 de los demás
+   *[other] { $plan } conviene si se quedan { $stay } de 100 de los demás
+}
+plan-pays-always = { $plan } conviene aunque se vayan los demás
+plan-today = Hoy, con { $sizes }, gana { $profit } por semana antes de renta y luz.
+one-size-most-tried = Un tamaño: { $plan }, hoy lo elige el { $share }. { $needs }
+two-sizes-most-tried = Dos tamaños: { $plan }, hoy los elige el { $share }. { $needs }
+three-sizes-most-tried = Tres tamaños: { $plan }, hoy los elige el { $share }. { $needs }
+needs-stay = { $stay ->
+    [one] Conviene si se queda 1 de 100 de los demás.
+   *[other] Conviene si se quedan { $stay } de 100 de los demás.
+}
+needs-none = Conviene aunque se vayan los demás.
+needs-more = No conviene nunca.
+plan-chosen = { $cards ->
+    [one] Hoy los elige el { $share }. 1 tarjeta.
+   *[other] Hoy los elige el { $share }. { $cards } tarjetas.
+}
+stay-short = { $stay } de 100
+stay-none = 0 de 100
+stay-over = más de 100
+plans-tried = Planes más probados
+plans-tried-about = Primero van los tamaños que más clientes eligen hoy. El número dice cuántos de los demás deben quedarse.
+plans-counted = { $plans ->
+    [one] 1 plan
+   *[other] { $plans } planes
+}
+more-plans = Más planes
+hardly-tried = Casi sin probar
+hardly-tried-about = Menos de 1 de 10 clientes elige hoy estos tamaños, así que se sabe poco de ellos.
+plans-cannot-pay = No convienen
+plans-cannot-pay-about = Ganan menos que hoy aunque se queden todos los clientes.
+stay-of-100 = Ganancia con { $buyers } de 100
+order-of-plans = Orden de los planes
+by-evidence = Más probados
+by-profit = Por ganancia
+by-profit-about = Estas ganancias son de su propio cálculo, no de ventas.
+about-profit = cerca de { $profit } por semana
+decide-on-plan = Decidir sobre esto
+size-to-try = Tamaño por probar
+what-to-ask = Lo que usted dice

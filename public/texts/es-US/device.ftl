@@ -8,3 +8,7 @@ as-in-browser = Como el navegador
 same-language = Igual que arriba
 numbers-and-dates = Números y fechas
 written-like = Ejemplo: { $sample }
+language-not-here = Este dispositivo aún no tiene { $language }. Conéctese una vez para tenerlo.
+laptop-spacing = Espacio en laptop
+roomy = Amplio
+compact = Compacto

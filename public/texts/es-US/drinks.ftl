@@ -6,6 +6,7 @@ new-drink = Bebida nueva
 example-drink = Orchard Green
 drink-name = Nombre de bebida
 drink-type = Tipo de bebida
+name-and-type = Nombre y tipo
 remove-drink = Quitar bebida
 sizes-you-sell = Tamaños que vende
 add-size = Agregar tamaño
@@ -104,18 +105,39 @@ label-and-fill = Etiqueta y llenado
 remove-size = Quitar tamaño
 menu-price = Precio de menú
 not-known = no se sabe
-customer-pays = Paga el cliente
-suggested = Precio sugerido: { $price }, con margen de { $margin }. El precio meta exacto, { $exact }, se redondea hacia arriba a sus terminaciones de precio.
+suggested = Precio sugerido: { $price }, con margen de { $margin }. Precio meta exacto: { $exact }.
 set-price = Poner precio en { $price }
+target-and-suggested = Meta de { $target }. Con { $price } queda { $margin }.
+target-is = Meta de { $target }.
+recipe-lines = { $lines ->
+    [one] 1 renglón
+   *[other] { $lines } renglones
+}
+edit-recipe = Cambiar receta
+label = Etiqueta
 fill-from = Llenado de { $fill }: capacidad al ras de { $brimful } menos { $headspace } de espacio libre.
 under-labeled-size = Son { $short } menos que el tamaño en etiqueta.
 edit-fill = Cambiar llenado
-cost-breakdown = Desglose del costo
-biggest-cost = Lo que más cuesta: { $part }, { $share } del total.
-cost-by-part = Costo por parte. La tabla de abajo tiene los números.
 part = Parte
 share = Porcentaje
-one-drink = Una bebida, { $container }
+
+## Where a price goes, from the top down
+
+price-goes = A dónde va el precio
+at-suggested-price = Con el precio sugerido, { $price }.
+card-fee = Cargo por tarjeta
+fees = Cargos
+app-commission = Comisión de la app de entregas
+labor-waste = Merma de mano de obra
+overhead-waste = Merma de gastos generales
+profit-that-changes = Ganancia que cambia
+rows-rounded = Cada renglón va redondeado; los totales son exactos.
+customer-pays-with-tax = El cliente paga { $price } con impuesto.
+customer-pays-with-tax-european = El cliente paga { $price } con IVA o impuesto.
+no-wage-yet = Aún no se cuenta la mano de obra: falta el sueldo.
+no-time-yet = Aún no se cuenta la mano de obra: falta el tiempo.
+no-packaging-yet = Aún no se cuenta el empaque: no hay ninguno.
+no-waste-yet = Aún no se cuenta la merma: no hay dato.
 
 ## Work back from a price
 
@@ -133,8 +155,10 @@ full-fill = { $fill } (lleno)
 
 ## Ways to the target
 
-reach-target = Llegar a su meta
-reach-target-about = Cada renglón es un cambio por sí solo. El más chico va primero.
+reach-target = Formas de llegar a su meta
+other-ways = Otras formas
+see-quotes = Ver cotizaciones
+see-yield-log = Ver registro de rendimiento
 not-enough-alone = no basta por su cuenta
 not-in-margin = no cuenta en este margen
 case-price-of = Precio por caja de { $name }
@@ -184,8 +208,10 @@ rule-united-states = Estados Unidos (NIST Handbook 133)
 not-answered = Sin respuesta aún
 produce-raw = Fruta, verdura, jugo o puré crudo
 produce-treated = Con tratamiento (5-log), como jugo pasteurizado
+produce-treated-european = Con tratamiento, como jugo pasteurizado
 produce-neither = No es fruta ni verdura
 treated = Con tratamiento (5-log, como HPP)
+treated-european = Con tratamiento, como HPP
 not-treated = Sin tratar
 not-entered = Sin anotar
 packaged-ahead = Envasado por adelantado

@@ -34,6 +34,12 @@ changes = Cambios
 
 ## The list of drinks
 
+margin-on-goods = Margen sobre ingredientes y empaque
+margin-on-labor = Margen sobre ingredientes, empaque y mano de obra
+margin-on-all = Margen sobre todos los costos
+margin-and-sold = { $margin }, ventas por semana
+lowest-first = Menor margen primero
+
 all-drinks = Todas
 show-drinks = Mostrar bebidas
 no-drink-matches = Sin resultados. Pruebe otro nombre o muestre todas las bebidas.
@@ -41,7 +47,6 @@ add-drink = Agregar bebida
 price-sheet = Hoja de precios
 drink-without-sizes = Aún no tiene tamaños. Abra la bebida para agregar uno.
 no-price = Sin precio
-cost-of-drink = Costo { $cost }
 clear-search = Borrar búsqueda
 first-price-steps = Su primer precio
 first-step-buying = { $buying }: anote el contenido del paquete y el precio por caja.

@@ -16,6 +16,28 @@ ingredient-name = Nombre del ingrediente
 ingredient-example = Kale
 yields = Rendimiento
 yields-about = Pese su propio rendimiento. Los publicados son solo un punto de partida.
+trim-is = limpio { $share }
+juice-is = jugo { $share }
+soaked-is = remojado { $share }
+name-and-label = Nombre y etiqueta
+name-and-type = Nombre y tipo
+used-in-drinks = { $drinks ->
+    [one] 1 bebida
+   *[other] { $drinks } bebidas
+}
+used-in-sizes = { $sizes ->
+    [one] 1 tamaño
+   *[other] { $sizes } tamaños
+}
+used-in-places = { $places ->
+    [one] 1 lugar
+   *[other] { $places } lugares
+}
+prices-known = { $prices ->
+    [one] 1 precio
+   *[other] { $prices } precios
+}
+pack-bought-now = { $pack }: { $price }
 trim-yield = Rendimiento limpio
 trim-yield-example = sin limpiar
 juice-yield = Rendimiento de jugo
@@ -46,8 +68,8 @@ piece-weight-note = Como se compra, antes de limpiar.
 
 ## What a label says of an ingredient
 
-on-labels = En la etiqueta
 on-labels-about = Los envases con jugo, puré, fruta o verdura crudos necesitan advertencia. Lo congelado cuenta como crudo.
+on-labels-about-european = El jugo, puré, fruta o verdura crudos de una bebida llevan precauciones. Lo congelado cuenta como crudo.
 kind-of-ingredient = Tipo de ingrediente
 name-on-labels = Nombre en la etiqueta
 name-on-labels-example = apple
@@ -81,14 +103,18 @@ kit-example = Todos los vasos
 in-this-kit = En este juego
 in-this-kit-about = Las cantidades son para una bebida.
 cost-per-drink = Costo por bebida
+items-and-cost = { $items ->
+    [one] 1 artículo, { $cost }
+   *[other] { $items } artículos, { $cost }
+}
 no-pack-yet = aún sin paquete
 
 ## Packs
 
 packs = Paquetes
-packs-about = El primer paquete es el que compra ahora.
 add-pack = Agregar paquete
 remove-pack = Quitar paquete
+new-pack = Paquete nuevo
 pack-size = Contenido del paquete
 case-price = Precio por caja
 delivery-or-deposit = Entrega o depósito
@@ -103,12 +129,13 @@ add-volume-price = Agregar precio por volumen
 remove-volume-price = Quitar precio por volumen
 packs-per-order = Paquetes por pedido
 price-per-order = Con { $packs ->
-    [one] 1 paquete por pedido, cada paquete cuesta { $price }.
-   *[other] { $packs } paquetes por pedido, cada paquete cuesta { $price }.
+    [one] 1 paquete por pedido, paga { $price } por paquete.
+   *[other] { $packs } paquetes por pedido, paga { $price } por paquete.
 }
 minimum-packs = Mínimo de paquetes
 minimum-packs-of = Precio por volumen { $number }: mínimo de paquetes
-case-price-of = Precio por volumen { $number }: precio por caja
+case-price-of = Precio por volumen { $number }: precio por paquete
+price-per-pack = Precio por paquete
 volume-price-of = precio por volumen { $number }
 
 ## What a usable amount costs

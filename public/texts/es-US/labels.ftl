@@ -43,7 +43,7 @@ juice = Jugo
 storage = Conservación
 storage-not-entered = Sin anotar. Siga su plan de seguridad de alimentos.
 unit-price = Precio por unidad
-unit-price-per = { $price } por { $unit }
+unit-price-per = { $price } por { $unit } de contenido neto
 
 # The list of ingredients, as a label has it (21 CFR 101.4).
 water = water
@@ -55,8 +55,8 @@ juice-of = juice of { $name }
 label-needs-name = El nombre del alimento, en el panel principal (21 CFR 101.3).
 label-needs-address = El nombre y la dirección de su negocio (21 CFR 101.5).
 label-needs-nutrition = Datos de nutrición (Nutrition Facts): aquí no se hacen. Algunos negocios chicos están exentos.
-label-exempt-retailers = Exentas: tiendas que venden hasta $500,000 al año, o $50,000 de alimentos (21 CFR 101.9(j)(1)).
-label-exempt-by-notice = También exentos: menos de 100 empleados y menos de 100,000 unidades al año. La FDA pide un aviso cada año (101.9(j)(18)).
+label-exempt-retailers = Exentas: tiendas que venden hasta ${ $sales } al año, o ${ $food } de alimentos (21 CFR 101.9(j)(1)).
+label-exempt-by-notice = También exentos: negocios con menos de { $employees } empleados y menos de { $units } unidades al año. La FDA pide un aviso cada año (101.9(j)(18)).
 label-claim-ends-exemption = Si la etiqueta promete algo de nutrición o salud, se pierde la exención.
 label-needs-date = La fecha, y cómo guardar la bebida. Siga su plan de seguridad de alimentos y las reglas de su estado.
 label-needs-deposit-mark = La marca de depósito, si su estado cobra depósito por envase.
@@ -67,7 +67,7 @@ label-needs-nutrition-european = Datos de nutrición: aquí no se hacen (Art. 30
 label-exempt-european = Exento: cantidades chicas, en venta directa o a tiendas locales (Annex V, 19).
 label-needs-date-european = La fecha, y cómo guardar la bebida. Siga su plan de seguridad de alimentos.
 label-needs-deposit-mark-european = La marca de depósito, si su país cobra depósito por envase.
-label-needs-type-size-european = Tamaño de letra: al menos 1.2 mm de alto, medido en una x (Art. 13(2)).
+label-needs-type-size-european = Tamaño de letra: al menos { $height } de alto, medido en una x (Art. 13(2)).
 
 ## Cautions
 
@@ -122,7 +122,7 @@ safety-and-storage-about = Copie esto de su plan de seguridad de alimentos. Aqu�
 treatment = Tratamiento
 measured-ph = pH medido
 not-measured = sin medir
-low-acid-above = Arriba de 4.6 es de baja acidez.
+low-acid-above = Arriba de { $limit } es de baja acidez.
 # Demanded of juice that must be kept cold (FDA guidance of June 2007; state food codes).
 keep-refrigerated = Keep refrigerated (refrigerar)
 keep-refrigerated-sentence = Keep refrigerated (mantener refrigerado).
@@ -142,6 +142,8 @@ use-within-days = { $days ->
 # Plain names, for the card behind the counter and the chips of an ingredient.
 wheat = Trigo
 other-gluten = Gluten que no es de trigo
+gluten-grains = Cereales con gluten
+which-grains = ¿Qué cereales con gluten?
 crustaceans = Mariscos (crustáceos)
 eggs = Huevo
 fish = Pescado
@@ -155,9 +157,6 @@ sesame = Ajonjolí
 lupin = Lupino
 sulfites = Sulfitos
 mollusks = Moluscos
-# Spelled as in Regulation (EU) No 1169/2011, Annex II, for books under that law.
-sulfites-european = Sulfitos
-mollusks-european = Moluscos
 sulfites-to-mark = Sulfitos, 10 ppm o más
 sulfites-to-mark-european = Sulfitos, más de 10 mg/kg
 
@@ -226,7 +225,6 @@ others-not-checked = Aquí hay otros ingredientes sin revisar.
 recipe-is-empty = La receta está vacía.
 no-allergens = Ninguno de los alérgenos que se deben nombrar, según su libro.
 contains = Contiene: { $allergens }.
-also-contains = También contiene: { $allergens }.
 parts-not-known = Mezcla sin datos
 parts-not-known-of = Puede contener más: { $names }
 parts-not-known-sentence = Mezcla sin datos; la bebida puede contener más: { $names }. Lea la etiqueta y anote los ingredientes.
@@ -326,7 +324,7 @@ weighings-over-the-brim = { $weighings ->
 }
 variation-too-large = La variación permitida, { $variation }, es tan grande como el tamaño mismo. Corrija ese número.
 container-too-small = El envase es chico para su tamaño en etiqueta. Los envases más llenos necesitan { $room } más de espacio. Llene más parejo, declare menos o use un envase más grande.
-spread-too-wide = Ningún envase puede quedar corto por el doble de la variación permitida. Con esta dispersión, quedaría así más de 1 en 10,000. Llene más parejo.
+spread-too-wide = A ningún envase le puede faltar el doble de la variación permitida. Con esta dispersión, le faltaría a más de 1 de cada { $packages }. Llene más parejo.
 short-by-twice-the-tolerance = { $packages ->
     [one] 1 envase pesado queda corto por el doble de la variación permitida. Ninguno puede quedar así.
    *[other] { $packages } envases pesados quedan cortos por el doble de la variación permitida. Ninguno puede quedar así.
@@ -355,10 +353,6 @@ packaging-about = Para una bebida: botella o vaso, tapa o tapón, etiqueta, popo
 no-containers = ¿En qué sirve sus bebidas?
 no-containers-about = Agregue las botellas y los vasos en que vende. Cada uno tiene capacidad al ras, espacio libre y su empaque: tapa o tapón, etiqueta, popote.
 container-fill = { $fill } de llenado, { $capacity } al ras
-container-uses = { $drinks ->
-    [one] Se usa en 1 bebida
-   *[other] Se usa en { $drinks } bebidas
-}
 container-not-used = Sin usar todavía
 
 ## Fill and headspace of a container

@@ -6,7 +6,7 @@
 was-now = Antes { $was }, ahora { $now }.
 now-only = Ahora { $now }.
 rare-tax = Un impuesto de más de 50% es raro.
-rare-density = Casi todo alimento o bebida pesa de 0.2 a 3 g por mL.
+rare-density = Casi todo alimento o bebida pesa de { $low } a { $high } g por mL.
 rare-cup-weight = Una taza de casi todo alimento o bebida pesa de { $low } a { $high } oz.
 rare-trim-yield = Un rendimiento limpio de menos de 5% es raro.
 check-one = Revise “{ $name }”. ¿Es lo que quería escribir?
@@ -68,16 +68,27 @@ state-before = Antes: { $state }
 
 price-of = Precio de { $name }
 price-checked = Precio revisado de { $name }
-all-prices = Todos
 needs-new-price = Falta precio nuevo
 no-date = Sin fecha
-filter-prices = Filtrar precios
+group-prices = Agrupar precios
+by-supplier = Por proveedor
+recently-checked = Revisados
+other-packs-of = Otros paquetes: { $supplier }
+items-listed = { $items ->
+    [one] 1 artículo
+   *[other] { $items } artículos
+}
+items-and-old = { $old ->
+    [one] { $items }, a 1 le falta precio nuevo
+   *[other] { $items }, a { $old } les falta precio nuevo
+}
+needs-new-price-since = falta precio nuevo: { $day }
 find-item = Buscar artículo
 more-items = { $count ->
     [one] 1 artículo más. Escriba su nombre o proveedor para encontrarlo.
    *[other] { $count } artículos más. Escriba un nombre o proveedor para encontrarlos.
 }
-no-matches = Sin resultados. Escriba menos letras, toque “Todos” o agregue el artículo abajo.
+no-matches = Sin resultados. Escriba menos letras o agregue el artículo abajo.
 first-ingredient = Su primer ingrediente
 first-ingredient-how = Anote el contenido del paquete, el precio por caja y el rendimiento. Verá cuánto cuesta lo que se aprovecha.
 packs-per-order = { $packs } paquetes por pedido
@@ -88,18 +99,36 @@ no-change-of = Sin cambio: { $name }
 ## Today’s changes
 
 todays-changes = Cambios de hoy
+changes-counted = { $prices ->
+    [one] 1 precio cambió
+   *[other] { $prices } precios cambiaron
+}
+changes-cost-more = { $prices ->
+    [one] 1 precio: cuesta { $money } más por semana
+   *[other] { $prices } precios: cuestan { $money } más por semana
+}
+changes-save = { $prices ->
+    [one] 1 precio: ahorra { $money } por semana
+   *[other] { $prices } precios: ahorran { $money } por semana
+}
+changes-cost-the-same = { $prices ->
+    [one] 1 precio: cuesta lo mismo por semana
+   *[other] { $prices } precios: cuestan lo mismo por semana
+}
+dropped-today = { $sizes ->
+    [one] 1 tamaño quedó bajo la meta
+   *[other] { $sizes } tamaños quedaron bajo la meta
+}
+see-them = Verlos
+margin-and-price = Margen { $margin }, precio sugerido { $price }
+margin-alone = Margen { $margin }
 adding-up = Sumando…
 price-changed = Antes { $was }, ahora { $now }, { $change }
-pack-price-changed = { $pack }: antes { $was }, ahora { $now }, { $change }
 price-no-longer-free = Antes gratis, ahora { $now }
-pack-no-longer-free = { $pack }: antes gratis, ahora { $now }
 was-free = antes gratis
 costs-more = Cuesta { $money } más por semana.
 saves = Ahorra { $money } por semana.
 costs-the-same = Cuesta lo mismo por semana.
-all-cost-more = Todos los cambios juntos cuestan { $money } más por semana.
-all-save = Todos los cambios juntos ahorran { $money } por semana.
-all-cost-the-same = Todos los cambios juntos cuestan lo mismo por semana.
 needs-sales = Faltan: ventas por semana.
 needs-costs = Faltan: costos de bebidas.
 needs-sales-and-costs = Faltan: ventas por semana y costos de bebidas.
@@ -137,7 +166,7 @@ quoted-prices = Precios cotizados
 choose-view = Elegir vista
 price-changes = Cambios de precio
 what-if = ¿Y si…?
-cost-drivers = Lo que más pesa en el costo
+cost-drivers = Lo que más pesa
 no-prices-yet = Aún no hay precios
 no-prices-how = Agregue un ingrediente con contenido del paquete y precio por caja. Luego verá qué bebidas cambian con cada precio.
 weeks-back = { $weeks ->
@@ -152,6 +181,20 @@ no-price-changed = Ningún precio ha cambiado desde el { $day }.
 prices-changed = { $prices ->
     [one] Cambió 1 precio desde el { $day }.
    *[other] Cambiaron { $prices } precios desde el { $day }.
+}
+none-dropped-since = Ningún tamaño quedó bajo la meta desde el { $day }.
+some-dropped-since = { $sizes ->
+    [one] 1 tamaño quedó bajo la meta desde el { $day }.
+   *[other] { $sizes } tamaños quedaron bajo la meta desde el { $day }.
+}
+dropped-with = { $sizes ->
+    [one] Lo que lleva y subió de precio: { $names }.
+   *[other] Lo que llevan y subió de precio: { $names }.
+}
+no-size-would-drop = Ningún tamaño quedaría bajo la meta.
+sizes-would-drop = { $sizes ->
+    [one] 1 tamaño quedaría bajo la meta.
+   *[other] { $sizes } tamaños quedarían bajo la meta.
 }
 no-price-from = No hay precio del { $day } para { $names }. Se usa el precio de hoy.
 names-and-more = { $more ->
@@ -179,6 +222,8 @@ items-to-test = Artículos por probar
 remove-all = Quitar todos
 choose-item-to-test = Elija un artículo para probar.
 beyond-tested = Escriba un número de { $least } a { $most }. Para 20% más, escriba 20. Para 10% menos, escriba -10.
+profit-change = Cambio de ganancia
+driver-figures = Todas las cifras
 cost-per-week = Costo por semana
 share-of-cost = Parte del costo
 ten-percent-up = Precio sube 10%
@@ -227,7 +272,7 @@ sizes-not-on-list = { $sizes ->
    *[other] { $sizes } tamaños no tienen ventas por semana, así que la lista no los incluye.
 }
 what-to-buy = Qué comprar
-what-to-buy-about = Lo que necesita, menos lo que hay en existencia, en paquetes enteros. El costo incluye precio por volumen, entrega y depósito.
+what-to-buy-about = Lo que necesita, menos lo que hay en existencia. El costo incluye precio por volumen, entrega y depósito.
 total-cost = Costo de la lista
 items = Artículos
 current-packs = Paquetes actuales
@@ -281,7 +326,9 @@ list-step = Cambiar { $name } en la lista de compras
 change-item = Cambiar { $name }
 packs-of = Paquetes de { $name }
 paid-per-pack = Pagado por paquete de { $name }
-paid-example = pagado
+packs-for-need = { $packs }, se necesita { $amount }
+rows-rounded-up = Cada renglón se redondea a paquetes enteros.
+paid-per-pack-head = Pagado por paquete
 no-price-paid = Aún no hay precio. Escriba cuánto paga por paquete.
 quoted-one = Cotizado: { $price }
 quoted-each = Cotizado: { $price } cada uno, { $total } en total

@@ -177,7 +177,6 @@ open-sales = Abrir ventas
 before = Antes
 with-change = Con el cambio
 side-averages = Promedio por lado
-axis-weeks = Semana, desde el { $day }
 trial-weeks = Semanas de la prueba
 side = Lado
 
@@ -234,10 +233,7 @@ example-scenario = Solo dos tamaños
 make-menu = Usar como menú
 scenario-made-menu = Usar escenario como menú
 discard-scenario = Descartar escenario
-about-make-menu = Esto reemplaza las bebidas y tamaños que vende. Deshacer trae de vuelta el menú de hoy.
-about-scenario = Los cambios quedan en este escenario hasta que lo use como menú.
-drinks-and-sizes = Bebidas y tamaños
-about-drinks-and-sizes = Cada tamaño junto al de hoy. Abra una bebida para cambiar sus tamaños.
+about-make-menu = Antes se guarda un punto de restauración, y el escenario se queda. Deshacer recupera el menú de hoy.
 change = Cambiar
 change-drink = Cambiar { $drink }
 close-drink = Cerrar { $drink }
@@ -323,14 +319,13 @@ you-keep-nothing = Del precio extra no le queda nada.
 biggest-cost = Lo que más pesa en el costo: { $part }, { $share } en { $size }.
 biggest-cost-in-two = Lo que más pesa en el costo: { $part }, { $share } en { $size } y { $other_share } en { $other }.
 no-costs-yet = Aún no hay costos.
+profit-today = Ganancia hoy
 price-today = Precio hoy
 axis-fill = Llenado, { $unit }
 
 ## What if
 
 what-if = ¿Y si…?
-about-what-if = Pruebe otros precios y llenados. Su libro queda igual hasta que los use.
-crossed-out-is-today = Lo tachado es lo de hoy. Al lado van sus cambios.
 use-changes = Usar estos cambios
 clear-changes = Quitar cambios
 fills-apply = Un llenado vale para todas las bebidas en ese envase.
@@ -360,3 +355,149 @@ csv-margin = Margen (fracción)
 csv-target-margin = Margen meta (fracción)
 csv-status = Estado
 csv-reason = Motivo
+
+## Charts
+
+chart-of = { $what }: gráfica. Use las flechas para leer cada valor.
+chart-figures = Cifras
+chart-values = { $values ->
+    [one] 1 valor
+   *[other] { $values } valores
+}
+named-figure = { $name }: { $figure }
+
+## Tried from a decision
+
+try-it = Probarlo
+try-it-for = { $weeks ->
+    [one] Probarlo 1 semana
+   *[other] Probarlo { $weeks } semanas
+}
+set-up-trial = Crear prueba
+trial-length = { $weeks ->
+    [one] Basta 1 semana, más o menos, para distinguir este cambio de los altibajos de siempre.
+   *[other] Unas { $weeks } semanas bastan para distinguir este cambio de los altibajos de siempre.
+}
+trial-length-unknown = Anote antes sus ventas semanales, y la prueba dirá cuántas semanas necesita.
+trial-began = Prueba desde el { $day }
+trial-begins = La prueba empieza el { $day }
+trial-ended = Prueba del { $first } al { $last }
+open-trial = Abrir prueba
+
+## What if: shares, suppliers, fees
+
+mix-over = Los porcentajes suman más de 100%. Baje alguno.
+mix-under = Los porcentajes suman menos de 100%. Deje un tamaño en blanco para el resto.
+mix-without-sales = Aún no tiene ventas semanales. Anótelas en Ventas y luego pruebe porcentajes.
+week-earned = Estos tamaños dejan { $profit } por semana
+earns-more-a-week = Gana { $profit } más por semana
+earns-less-a-week = Gana { $profit } menos por semana
+earns-same-a-week = Gana lo mismo por semana
+no-week-known = Aún no hay ventas semanales
+enter-week-first = Anote sus ventas semanales para ver la ganancia por semana.
+same-sales = { $drinks ->
+    [one] Si los clientes compran como hoy: 1 bebida por semana. Los gastos generales no cambian, por eso no se cuentan.
+   *[other] Si los clientes compran como hoy: { $drinks } bebidas por semana. Los gastos generales no cambian, por eso no se cuentan.
+}
+even-at = Gana lo de hoy con { $buyers } de cada 100 clientes.
+with-changes = Con cambios
+size-to-change = Tamaño que cambia
+goods-to-change = Ingrediente o empaque
+choose-goods = Elija uno
+pack-of = { $goods }: paquete
+pack-price-of = { $goods }: precio del paquete
+costs-and-fees = Costos y cargos
+shares-of-sizes = Reparto de tamaños
+share-of-buyers = { $size }: parte de los clientes
+blank-takes-rest = Los tamaños en blanco se reparten el resto como hoy.
+as-in-book = como en su libro
+count-changed = { $count ->
+    [one] 1 cambio
+   *[other] { $count } cambios
+}
+tried-wage-too-low = El sueldo por hora debe ser cero o más, como 18.
+what-it-changes = Qué cambia
+what-it-leaves = Qué queda fuera
+nothing-to-use = Nada de esto puede pasar a su libro.
+use-price = { $offer }: precio { $to } en vez de { $from }.
+use-first-price = { $offer }: precio { $to }. Hoy no tiene.
+use-fill = { $drinks ->
+    [one] { $size }: llenado { $to } en vez de { $from }, en 1 bebida.
+   *[other] { $size }: llenado { $to } en vez de { $from }, en { $drinks } bebidas.
+}
+use-pack = { $goods }: compra { $to } en vez de { $from }.
+use-target = { $drinks ->
+    [0] Margen meta: { $to } en vez de { $from }, en su libro.
+    [one] Margen meta: { $to } en vez de { $from }, en 1 bebida.
+   *[other] Margen meta: { $to } en vez de { $from }, en { $drinks } bebidas.
+}
+use-waste = { $drinks ->
+    [0] Merma: { $to } en vez de { $from }, en su libro.
+    [one] Merma: { $to } en vez de { $from }, en 1 bebida.
+   *[other] Merma: { $to } en vez de { $from }, en { $drinks } bebidas.
+}
+use-wage = Sueldo por hora: { $to } en vez de { $from }.
+use-card-fee = Cargo por tarjeta: { $to } en vez de { $from }.
+use-commission = Comisión de la app de entregas: { $to } en vez de { $from }.
+leave-ingredients = Todos los ingredientes { $change }: los precios los ponen los proveedores. Anote cotizaciones reales en Compras.
+leave-pack-price = { $goods } a { $price }: ese precio lo pone su proveedor. Anote una cotización real en Compras.
+leave-share = El { $share } de los clientes elige { $size }: eso lo deciden ellos. Sus ventas semanales no cambian.
+undo-brings-back = Deshacer recupera las cifras de hoy.
+beside-drink = Junto a otra bebida
+choose-drink = Elija una bebida
+what-if-of = ¿Y si…? { $drinks }
+margin-counts = El margen se calcula sobre: { $what }. Costo total y ganancia cuentan todos los costos.
+price-and-cost = Precio y costo por tamaño
+rows-rounded = Cada renglón se redondea aparte; la suma puede variar por centavos.
+by-volume = Por volumen
+scenario-terms = Los dos lados cuentan la ganancia que cambia, sin gastos generales. Los tamaños que se venden como hoy cuentan sus últimas semanas.
+scenario-is-menu = Este ya es el menú de hoy.
+make-these-changes = Hacer estos cambios
+drinks-that-change = Qué es distinto
+drinks-as-today = Igual que hoy
+count-drinks = { $drinks ->
+    [one] 1 bebida
+   *[other] { $drinks } bebidas
+}
+scenarios-compared = Lado a lado
+
+## The decision sheet
+
+decision-sheet = Hoja de decisión
+must-be-true = Qué tiene que cumplirse
+one-time-and-payback = Costos únicos
+trial-plan = Plan de prueba
+assumptions = En qué se basa
+labor-counted = La mano de obra cuenta: menos bebidas son menos horas pagadas.
+labor-left-out = La mano de obra no cuenta: las horas pagadas no cambian.
+sheet-caution = Nadie puede saber qué comprará la gente. Esta hoja dice qué tiene que cumplirse para que el cambio convenga. No es asesoría legal, fiscal ni de seguridad de alimentos.
+plan-of-weeks = { $weeks ->
+    [one] Pruebe el cambio cerca de 1 semana y compare con las semanas de antes.
+   *[other] Pruebe el cambio unas { $weeks } semanas y compare con las semanas de antes.
+}
+plan-unknown = Anote sus ventas semanales antes de empezar. Así la app dice cuántas semanas bastan.
+even-share = { $buyers ->
+    [one] Deja lo mismo que hoy con 1 cliente por cada 100 de hoy.
+   *[other] Deja lo mismo que hoy con { $buyers } clientes por cada 100 de hoy.
+}
+drinks-not-listed = { $drinks ->
+    [one] Cuenta 1 bebida más.
+   *[other] Cuentan { $drinks } bebidas más.
+}
+
+## Charts of weeks
+
+over-time = Ganancia en el tiempo
+week-beginning = Semana del
+same-terms = Las semanas normales y las anotadas cuentan la misma ganancia, con gastos generales. Las decisiones no los cuentan.
+change-at = Empieza: { $change }
+likely-range-line = Rango probable
+count-weeks = { $weeks ->
+    [one] 1 semana
+   *[other] { $weeks } semanas
+}
+count-sizes = { $sizes ->
+    [one] 1 tamaño
+   *[other] { $sizes } tamaños
+}
+newest-seen = el último del { $day }
