@@ -14,7 +14,7 @@ pub enum BookFileError {
     Empty,
     /// The bytes are not UTF-8 text.
     NotText,
-    /// The text is not JSON.
+    /// The text is not JSON, and says that it is a book.
     NotJson {
         /// Line, from 1.
         line: usize,
@@ -26,7 +26,7 @@ pub enum BookFileError {
         /// The line that it ends in, from 1.
         line: usize,
     },
-    /// It is JSON, but of something else.
+    /// It is of something else.
     Foreign {
         /// What it says it is, shortened, if it says so.
         format: Option<String>,

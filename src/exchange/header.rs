@@ -23,6 +23,8 @@ pub(super) fn header(text: &str) -> Result<Header, BookFileError> {
     serde_json::from_str(text).map_err(|error| match error.classify() {
         Category::Data => place::unreadable(text, 0, &error, String::new()),
         Category::Eof => BookFileError::CutShort { line: error.line() },
+        // A page, a list, a picture's text: nothing in it says that it was ever a book.
+        Category::Syntax | Category::Io if !text.contains(FORMAT) => BookFileError::Foreign { format: None },
         Category::Syntax | Category::Io => BookFileError::NotJson { line: error.line(), column: error.column() },
     })
 }

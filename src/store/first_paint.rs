@@ -12,7 +12,7 @@ use crate::book::BookId;
 use crate::foundation::lock::read_pin;
 
 const OPEN_BOOK: &str = "brimwright.open-book";
-/// Read by the script of the first words, as are `STARTED` and `LANGUAGE`.
+/// Read by the script of the first words, as are `STARTED`, `LANGUAGE` and `DENSITY`.
 const OPEN_NAME: &str = "brimwright.open-name";
 const REVISION: &str = "brimwright.revision";
 const STARTED: &str = "brimwright.started";
@@ -21,6 +21,7 @@ const COUNTER_PIN: &str = "brimwright.counter-pin";
 const LANGUAGE: &str = "brimwright.language";
 const CREW_LANGUAGE: &str = "brimwright.crew-language";
 const REGION: &str = "brimwright.region";
+const DENSITY: &str = "brimwright.density";
 
 /// What must be known before the first paint.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -98,6 +99,16 @@ pub fn crew_language() -> Option<String> {
 /// Chooses the language of the Counter, or the same as everywhere.
 pub fn note_crew_language(tag: Option<&str>) {
     note(CREW_LANGUAGE, tag);
+}
+
+/// How close together things stand on the screens of a desk, where that was chosen.
+pub fn density() -> Option<String> {
+    get(DENSITY)
+}
+
+/// Chooses how close together things stand, or as they do unless chosen.
+pub fn note_density(density: Option<&str>) {
+    note(DENSITY, density);
 }
 
 /// The note of the books that should be here.

@@ -4,26 +4,24 @@ use crate::book::{Allergen, Book, IngredientId, Key};
 use crate::drink::label::{Allergens, Law, UsedAround};
 use crate::say;
 
-/// A plain name, for the card behind the counter, as it is spelled where this law holds.
-pub fn allergen(allergen: Allergen, law: Law) -> &'static str {
-    match (allergen, law) {
-        (Allergen::Sulphites, Law::UnitedStates) => say!(labels::sulfites),
-        (Allergen::Sulphites, Law::European) => say!(labels::sulfites_european),
-        (Allergen::Molluscs, Law::UnitedStates) => say!(labels::mollusks),
-        (Allergen::Molluscs, Law::European) => say!(labels::mollusks_european),
-        (Allergen::Wheat, _) => say!(labels::wheat),
-        (Allergen::OtherGluten, _) => say!(labels::other_gluten),
-        (Allergen::Crustaceans, _) => say!(labels::crustaceans),
-        (Allergen::Eggs, _) => say!(labels::eggs),
-        (Allergen::Fish, _) => say!(labels::fish),
-        (Allergen::Peanuts, _) => say!(labels::peanuts),
-        (Allergen::Soybeans, _) => say!(labels::soy),
-        (Allergen::Milk, _) => say!(labels::milk),
-        (Allergen::TreeNuts, _) => say!(labels::tree_nuts),
-        (Allergen::Celery, _) => say!(labels::celery),
-        (Allergen::Mustard, _) => say!(labels::mustard),
-        (Allergen::Sesame, _) => say!(labels::sesame),
-        (Allergen::Lupin, _) => say!(labels::lupin),
+/// A plain name, for the card behind the counter.
+pub fn allergen(allergen: Allergen) -> &'static str {
+    match allergen {
+        Allergen::Sulphites => say!(labels::sulfites),
+        Allergen::Molluscs => say!(labels::mollusks),
+        Allergen::Wheat => say!(labels::wheat),
+        Allergen::OtherGluten => say!(labels::other_gluten),
+        Allergen::Crustaceans => say!(labels::crustaceans),
+        Allergen::Eggs => say!(labels::eggs),
+        Allergen::Fish => say!(labels::fish),
+        Allergen::Peanuts => say!(labels::peanuts),
+        Allergen::Soybeans => say!(labels::soy),
+        Allergen::Milk => say!(labels::milk),
+        Allergen::TreeNuts => say!(labels::tree_nuts),
+        Allergen::Celery => say!(labels::celery),
+        Allergen::Mustard => say!(labels::mustard),
+        Allergen::Sesame => say!(labels::sesame),
+        Allergen::Lupin => say!(labels::lupin),
     }
 }
 
@@ -34,7 +32,7 @@ pub fn allergen_to_mark(found: Allergen, law: Law) -> &'static str {
     match (found, law) {
         (Allergen::Sulphites, Law::UnitedStates) => say!(labels::sulfites_to_mark),
         (Allergen::Sulphites, Law::European) => say!(labels::sulfites_to_mark_european),
-        _ => allergen(found, law),
+        _ => allergen(found),
     }
 }
 
@@ -114,6 +112,15 @@ fn with_nuts(name: &str, found: Allergen, allergens: &Allergens) -> String {
 /// The allergens of a drink as a law lists them: "Milk, Tree nuts (almonds)"; never "none" while an
 /// ingredient is not stated.
 pub fn allergens_by_law(allergens: &Allergens, law: Law) -> String {
+    let said = allergens_in_it(allergens, law);
+    match used_around(&allergens.used_around) {
+        around if around.is_empty() => said,
+        shared => say!(labels::allergens_and_shared, allergens = said, shared = shared),
+    }
+}
+
+/// The same without those that are only used around the drink.
+pub fn allergens_in_it(allergens: &Allergens, law: Law) -> String {
     let name = |found: Allergen| {
         let name = match law {
             Law::UnitedStates => allergen_in_united_states(found)?,
@@ -127,14 +134,10 @@ pub fn allergens_by_law(allergens: &Allergens, law: Law) -> String {
         })
     };
     let names: Vec<String> = allergens.present.iter().filter_map(|(found, _)| name(*found)).collect();
-    let said = match (names.is_empty(), allergens.are_all_known()) {
+    match (names.is_empty(), allergens.are_all_known()) {
         (false, _) => names.join(", "),
         (true, true) => say!(labels::none).to_string(),
         (true, false) => say!(labels::none_marked_so_far).to_string(),
-    };
-    match used_around(&allergens.used_around, law) {
-        around if around.is_empty() => said,
-        shared => say!(labels::allergens_and_shared, allergens = said, shared = shared),
     }
 }
 
@@ -150,8 +153,8 @@ pub fn tree_nuts(law: Law) -> &'static str {
 
 /// What else is used where a drink is made, beside every list of allergens: "Made where these are
 /// used: Peanuts, Milk." Returns an empty text if the whole book holds none of them.
-pub fn used_around(around: &UsedAround, law: Law) -> String {
-    let names: Vec<&str> = around.held.iter().map(|it| allergen(*it, law)).collect();
+pub fn used_around(around: &UsedAround) -> String {
+    let names: Vec<&str> = around.held.iter().map(|it| allergen(*it)).collect();
     let used =
         if names.is_empty() { String::new() } else { say!(labels::made_where_used, allergens = names.join(", ")) };
     match (used.is_empty(), around.not_all_stated) {
@@ -169,7 +172,7 @@ pub fn allergens(allergens: &Allergens, book: &Book) -> String {
     }
     if allergens.are_none() {
         let none = say!(labels::no_allergens);
-        return match used_around(&allergens.used_around, law) {
+        return match used_around(&allergens.used_around) {
             around if around.is_empty() => none.to_string(),
             around => [none, &around].join(" "),
         };
@@ -181,21 +184,19 @@ pub fn allergens(allergens: &Allergens, book: &Book) -> String {
     let listed = |of_the_law: bool| {
         let present = allergens.present.iter().filter(|(found, _)| of_law(*found, law) == of_the_law);
         let present = present.map(|(found, ids)| {
-            let allergen = with_nuts(allergen(*found, law), *found, allergens);
-            say!(labels::allergen_with_ingredients, allergen = allergen, names = names(ids))
+            let allergen = with_nuts(allergen(*found), *found, allergens);
+            // Celery in celery is said once.
+            match names(ids) {
+                same if same.to_lowercase() == allergen.to_lowercase() => allergen,
+                names => say!(labels::allergen_with_ingredients, allergen = allergen, names = names),
+            }
         });
         present.collect::<Vec<String>>().join("; ")
     };
+    // What nobody knows stands before what is known.
     let mut sentences = Vec::new();
-    // What the law does not name stands after what it names; it is in the drink all the same.
-    let (named, besides) = (listed(true), listed(false));
-    match (named.is_empty(), besides.is_empty()) {
-        (true, true) => {}
-        (true, false) => sentences.push(say!(labels::contains, allergens = besides)),
-        (false, _) => {
-            sentences.push(say!(labels::contains, allergens = named));
-            sentences.extend((!besides.is_empty()).then(|| say!(labels::also_contains, allergens = besides)));
-        }
+    if !allergens.not_stated.is_empty() {
+        sentences.push(say!(labels::allergens_not_checked_sentence, names = names(&allergens.not_stated)));
     }
     if !allergens.parts_not_known.is_empty() {
         sentences.push(say!(labels::parts_not_known_sentence, names = names(&allergens.parts_not_known)));
@@ -203,11 +204,13 @@ pub fn allergens(allergens: &Allergens, book: &Book) -> String {
     if !allergens.parts_name_more.is_empty() {
         sentences.push(say!(labels::allergen_not_marked_sentence, names = names(&allergens.parts_name_more)));
     }
-    if !allergens.not_stated.is_empty() {
-        sentences.push(say!(labels::allergens_not_checked_sentence, names = names(&allergens.not_stated)));
+    // What the law does not name stands after what it names; it is in the drink all the same.
+    let held = [listed(true), listed(false)].into_iter().filter(|names| !names.is_empty()).collect::<Vec<_>>();
+    if !held.is_empty() {
+        sentences.push(say!(labels::contains, allergens = held.join("; ")));
     }
     // Whoever must not have peanuts asks also where milk is named.
-    sentences.extend(Some(used_around(&allergens.used_around, law)).filter(|around| !around.is_empty()));
+    sentences.extend(Some(used_around(&allergens.used_around)).filter(|around| !around.is_empty()));
     sentences.join(" ")
 }
 
@@ -216,6 +219,6 @@ pub fn allergens(allergens: &Allergens, book: &Book) -> String {
 pub fn besides_the_nine(allergens: &Allergens) -> String {
     let besides = allergens.present.iter().map(|(found, _)| *found);
     let besides = besides.filter(|it| allergen_in_united_states(*it).is_none() && *it != Allergen::Sulphites);
-    let names: Vec<&str> = besides.map(|it| allergen(it, Law::UnitedStates)).collect();
+    let names: Vec<&str> = besides.map(allergen).collect();
     names.join(", ")
 }

@@ -4,9 +4,9 @@ use super::allergens::allergens;
 use super::dates::day;
 use super::labels::keeping;
 use super::offer_errors::{offer_error, yield_error};
-use super::{Speaker, overflow};
+use super::{Speaker, overflow, unit};
 use crate::book::{Batch, Book, Drink, DrinkId, Goods, Key, Make, OfferId};
-use crate::counter::batch::{Station, Weighed, made, planned};
+use crate::counter::batch::{Station, made, planned};
 use crate::counter::on_hand::{BestUse, Makes, NotMade, Reach, Scarce, Stopped, Used};
 use crate::drink::label::allergens_of;
 use crate::drink::make::Unmade;
@@ -129,22 +129,11 @@ impl Batches<'_> {
         if rest.is_zero() { pounds } else { format!("{pounds} {}", self.one(Amount::new(rest, Unit::Ounce))) }
     }
 
-    /// What it takes exactly, in the unit that it is weighed in, to a thousandth.
-    pub fn exactly(&self, weighed: &Weighed) -> String {
-        let unit = weighed.amount.unit;
-        match weighed.exact.base().over(unit.size()) {
-            Ok(number) => {
-                say!(counter::exact_amount, amount = self.weighed(Amount::new(number.rounded(3), unit)))
-            }
-            Err(error) => overflow(error),
-        }
-    }
-
     fn one(&self, amount: Amount) -> String {
-        let unit = amount.unit.name_in(self.book.settings().units);
+        let called = unit(amount.unit, self.book.settings().units);
         match amount.unit {
-            Unit::Piece => [&*self.speaker.pieces(amount.number), "\u{a0}", unit].concat(),
-            _ => self.speaker.with_unit(amount.number, 0, unit),
+            Unit::Piece => [&*self.speaker.pieces(amount.number), "\u{a0}", called].concat(),
+            _ => self.speaker.with_unit(amount.number, 0, called),
         }
     }
 
@@ -175,21 +164,20 @@ impl Batches<'_> {
         offers.iter().map(|offer| self.book.name(Key::Offer(*offer))).collect::<Vec<_>>().join("; ")
     }
 
-    /// Whether what is here reaches. Returns an empty text if nobody counted it.
+    /// What is lacking. Returns an empty text where there is enough, and if nobody counted it.
     pub fn reach(&self, reach: &Reach) -> String {
         match reach {
-            Reach::NotCounted => String::new(),
-            Reach::Enough(left) => say!(counter::enough, amount = self.left(*left)),
+            Reach::NotCounted | Reach::Enough(_) => String::new(),
             Reach::Short(short) => say!(counter::short, amount = self.lacking(*short)),
             Reach::Unknown(lacks) => self.not_comparable(lacks),
         }
     }
 
-    /// Whether what is here reaches for today's batch.
+    /// What is lacking for today's batch. Returns an empty text where there is enough.
     pub fn reach_today(&self, reach: &Reach) -> String {
         match reach {
             Reach::NotCounted => say!(counter::today_needs_this).to_string(),
-            Reach::Enough(left) => say!(counter::today_enough, amount = self.left(*left)),
+            Reach::Enough(_) => String::new(),
             Reach::Short(short) => say!(counter::today_short, amount = self.lacking(*short)),
             Reach::Unknown(lacks) => self.not_comparable(lacks),
         }
@@ -209,24 +197,38 @@ impl Batches<'_> {
         }
     }
 
-    /// What runs out first when one drink is made of what is here.
-    pub fn makes(&self, makes: &Result<Makes, NotMade>) -> String {
-        match makes {
-            Ok(makes) => {
-                let first = say!(counter::runs_out_first, item = self.name(makes.runs_out));
-                match makes.not_counted.as_slice() {
-                    [] => first,
-                    [one] => [first, say!(counter::not_counted, item = self.name(*one))].join(" "),
-                    [one, rest @ ..] => {
-                        [first, say!(counter::not_counted_and_more, item = self.name(*one), more = rest.len())]
-                            .join(" ")
-                    }
+    /// What runs out first when a drink is made of what is here, in any of these sizes, and how much of what it takes
+    /// nobody counted; or why it is not made.
+    pub fn makes(&self, sizes: &[&Result<Makes, NotMade>]) -> String {
+        let (mut first, mut said): (Vec<String>, Vec<String>) = (Vec::new(), Vec::new());
+        let mut not_counted = 0;
+        for size in sizes {
+            let (list, text) = match size {
+                Ok(makes) => {
+                    not_counted = not_counted.max(makes.not_counted.len());
+                    (&mut first, self.name(makes.runs_out))
                 }
+                Err(why) => (&mut said, self.not_made(why)),
+            };
+            if !list.contains(&text) {
+                list.push(text);
             }
-            Err(NotMade::NothingCounted) => say!(counter::no_counts_for_drink).to_string(),
-            Err(NotMade::Unmade(Unmade::NotOnTheMenu)) => say!(counter::not_on_the_menu).to_string(),
-            Err(NotMade::Unmade(Unmade::Stuck(why))) => offer_error(why, self.book),
-            Err(NotMade::Unknown(lacks)) => self.not_comparable(lacks),
+        }
+        if !first.is_empty() {
+            said.insert(0, say!(counter::runs_out_first, item = first.join(", ")));
+        }
+        if not_counted > 0 {
+            said.push(say!(counter::items_not_counted, items = not_counted));
+        }
+        said.join(" ")
+    }
+
+    fn not_made(&self, why: &NotMade) -> String {
+        match why {
+            NotMade::NothingCounted => say!(counter::no_counts_for_drink).to_string(),
+            NotMade::Unmade(Unmade::NotOnTheMenu) => say!(counter::not_on_the_menu).to_string(),
+            NotMade::Unmade(Unmade::Stuck(why)) => offer_error(why, self.book),
+            NotMade::Unknown(lacks) => self.not_comparable(lacks),
         }
     }
 

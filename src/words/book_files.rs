@@ -4,6 +4,7 @@ use super::kinds::{kind, kind_in_file, named};
 use super::number;
 use super::refusals::problem_at;
 use crate::book::Refusal;
+use crate::drink::label::Law;
 use crate::exchange::{BookFileError, Counts, Fault, Place, Preview};
 use crate::foundation::measure::System;
 use crate::say;
@@ -42,7 +43,7 @@ fn refused(refusal: &Refusal) -> String {
     match refusal {
         Refusal::Missing { key: needed, .. } => say!(book::not_in_file, kind = kind(*needed)),
         Refusal::Field { field, problem, .. } => {
-            [say!(book::not_imported), &*problem_at(*field, *problem, System::Metric)].join(" ")
+            [say!(book::not_imported), &*problem_at(*field, *problem, System::Metric, Law::UnitedStates)].join(" ")
         }
         Refusal::InUse { .. } => say!(book::does_not_fit_file).to_string(),
     }
@@ -109,13 +110,15 @@ fn expected(reason: &str) -> String {
             None => (*instead).to_string(),
         };
     }
-    let mut quoted = reason.split('`').skip(1).step_by(2);
-    if reason.starts_with("unknown variant") {
-        let found = quoted.next().unwrap_or_default();
-        let choices: Vec<String> = quoted.take(3).map(|choice| format!("\"{choice}\"")).collect();
-        return [say!(book::value_wrong, found = found), say!(book::type_choice, choices = choices.join(", "))]
-            .join(" ");
+    // A mark of the reader's own may stand in what was found, not in the choices after it.
+    let variant = reason.strip_prefix("unknown variant").and_then(|rest| rest.rsplit_once(", expected "));
+    if let Some((found, wanted)) = variant {
+        let choices = wanted.split('`').skip(1).step_by(2).take(3).map(|choice| format!("\"{choice}\""));
+        let choices = choices.collect::<Vec<String>>().join(", ");
+        let found = found.strip_prefix(" `").and_then(|rest| rest.strip_suffix('`')).unwrap_or(found);
+        return [say!(book::value_wrong, found = found), say!(book::type_choice, choices = choices)].join(" ");
     }
+    let mut quoted = reason.split('`').skip(1).step_by(2);
     let wanted = reason.rsplit_once(", expected ").map(|(_, wanted)| wanted);
     let wanted = wanted.or_else(|| reason.strip_prefix("expected "));
     let is_number = !reason.starts_with("invalid type: boolean");

@@ -80,6 +80,22 @@ impl Buying<'_> {
         said.join(" ")
     }
 
+    /// The packs that are bought and what is needed of them, in a row: "1 × 1,000 ea, 86 ea needed".
+    pub fn row(&self, goods: Goods, quote: &Quote) -> String {
+        let amount = self.speaker.measure(quote.needed);
+        if quote.packs.is_zero() {
+            return say!(market::amount_needed, amount = amount);
+        }
+        let packs = self.packs(quote.packs, self.pack(goods, quote.pack));
+        say!(market::packs_for_need, packs = packs, amount = amount)
+    }
+
+    /// Who sells the pack of a quote, or that there is nobody.
+    pub fn supplier_of_quote(&self, goods: Goods, quote: &Quote) -> String {
+        let supplier = self.pack(goods, quote.pack).and_then(supplier_of);
+        supplier.unwrap_or(say!(market::no_supplier)).to_string()
+    }
+
     /// What is bought, and how many packs an order has at least where that is more than one.
     fn bought(&self, goods: Goods, quote: &Quote) -> Vec<String> {
         let pack = self.pack(goods, quote.pack);

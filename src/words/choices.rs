@@ -2,6 +2,7 @@
 
 use crate::book::{DrinkKind, FillRule, IcePlace, PackagingPart, Produce, Scaling, Service, Stage, TaxPlace};
 use crate::drink::fill::Known;
+use crate::drink::label::Law;
 use crate::drink::ledger::OfferStatus;
 use crate::foundation::measure::System;
 use crate::say;
@@ -64,18 +65,47 @@ pub fn drink_kind(kind: DrinkKind) -> &'static str {
 }
 
 /// Whether an ingredient is fruit or vegetable, and treated.
-pub fn produce(produce: Option<Produce>) -> &'static str {
+pub fn produce(produce: Option<Produce>, law: Law) -> &'static str {
     match produce {
         None => say!(drinks::not_answered),
         Some(Produce::Raw) => say!(drinks::produce_raw),
+        Some(Produce::Treated) if law == Law::European => say!(drinks::produce_treated_european),
         Some(Produce::Treated) => say!(drinks::produce_treated),
         Some(Produce::Neither) => say!(drinks::produce_neither),
     }
 }
 
 /// Whether a drink is treated.
-pub fn treatment(treated: bool) -> &'static str {
-    if treated { say!(drinks::treated) } else { say!(drinks::not_treated) }
+pub fn treatment(treated: bool, law: Law) -> &'static str {
+    match (treated, law) {
+        (false, _) => say!(drinks::not_treated),
+        (true, Law::UnitedStates) => say!(drinks::treated),
+        (true, Law::European) => say!(drinks::treated_european),
+    }
+}
+
+/// The tax on what is sold.
+pub fn sales_tax(law: Law) -> &'static str {
+    match law {
+        Law::UnitedStates => say!(common::sales_tax),
+        Law::European => say!(common::tax_european),
+    }
+}
+
+/// Its rate.
+pub fn sales_tax_rate(law: Law) -> &'static str {
+    match law {
+        Law::UnitedStates => say!(book::sales_tax_rate),
+        Law::European => say!(book::tax_rate_european),
+    }
+}
+
+/// What a customer pays with the tax on what is sold.
+pub fn customer_pays_with_tax(law: Law, price: &str) -> String {
+    match law {
+        Law::UnitedStates => say!(drinks::customer_pays_with_tax, price = price),
+        Law::European => say!(drinks::customer_pays_with_tax_european, price = price),
+    }
 }
 
 /// Whether a drink must be kept refrigerated.

@@ -1,6 +1,9 @@
 //! What the parts of a drink's cost are called, and what a margin is figured on.
 
+use super::sales_tax;
 use crate::book::{CostBasis, FlatCost, Part};
+use crate::drink::label::Law;
+use crate::drink::price::{Leaves, NotCounted, Takes};
 use crate::say;
 
 /// A part of the cost.
@@ -29,6 +32,47 @@ pub fn cost_basis(basis: CostBasis) -> &'static str {
         CostBasis::Goods => say!(drinks::on_goods),
         CostBasis::GoodsAndLabour => say!(drinks::on_labor),
         CostBasis::Everything => say!(drinks::on_all_costs),
+    }
+}
+
+/// A margin by what it is figured on.
+pub fn margin_on(basis: CostBasis) -> &'static str {
+    match basis {
+        CostBasis::Goods => say!(first::margin_on_goods),
+        CostBasis::GoodsAndLabour => say!(first::margin_on_labor),
+        CostBasis::Everything => say!(first::margin_on_all),
+    }
+}
+
+/// What takes something of a price.
+pub fn takes(takes: Takes, law: Law) -> &'static str {
+    match takes {
+        Takes::SalesTax => sales_tax(law),
+        Takes::CardFee => say!(drinks::card_fee),
+        Takes::Commission => say!(drinks::app_commission),
+        Takes::Part(it) => part(it),
+        Takes::Waste(CostBasis::Goods, _) => say!(drinks::waste),
+        Takes::Waste(CostBasis::GoodsAndLabour, _) => say!(drinks::labor_waste),
+        Takes::Waste(CostBasis::Everything, _) => say!(drinks::overhead_waste),
+    }
+}
+
+/// What is left of a price whose margin is figured on `basis`.
+pub fn leaves(leaves: Leaves, basis: CostBasis) -> &'static str {
+    match leaves {
+        Leaves::Margin => margin_on(basis),
+        Leaves::ProfitThatChanges => say!(drinks::profit_that_changes),
+        Leaves::Profit => say!(common::profit_per_drink),
+    }
+}
+
+/// What a profit does not count yet.
+pub fn not_counted_yet(lacks: NotCounted) -> &'static str {
+    match lacks {
+        NotCounted::Wage => say!(drinks::no_wage_yet),
+        NotCounted::Time => say!(drinks::no_time_yet),
+        NotCounted::Packaging => say!(drinks::no_packaging_yet),
+        NotCounted::Waste => say!(drinks::no_waste_yet),
     }
 }
 

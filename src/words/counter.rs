@@ -2,37 +2,50 @@
 
 use super::labels::keeping;
 use super::{Speaker, ice_place, stage};
-use crate::book::{Book, Drink, Scaling, Service, Settings};
+use crate::book::{Book, Drink, Scaling, Service, Settings, Stage};
 use crate::drink::fill::ScaledLine;
 use crate::drink::label::{Caution, Law};
 use crate::drink::make::{Card, MOST_DRINKS, Taken};
 use crate::foundation::lock::{FEWEST_DIGITS, MOST_DIGITS, PinError};
-use crate::foundation::measure::{Date, Exact, Volume};
+use crate::foundation::measure::{Date, Exact, Share, Volume};
 use crate::say;
 
-/// How an ingredient is added: at which stage, or where the ice is; and when it does not follow
-/// the size in proportion.
-pub fn how_added(line: &ScaledLine, speaker: &Speaker) -> String {
-    let state = line.ice.map_or(stage(line.stage), |ice| ice_place(ice.place));
+/// How an ingredient is added: at which stage, or where the ice is, and that it tops up. Returns an empty text
+/// where there is one way only: what nobody trims is taken as it was purchased.
+pub fn how_added(line: &ScaledLine, book: &Book) -> String {
+    let uncut = book.ingredient(line.ingredient).is_none_or(|it| it.trim_yield == Share::WHOLE);
+    let state = match (line.ice, line.stage) {
+        (Some(ice), _) => ice_place(ice.place),
+        (None, Stage::AsBought | Stage::Trimmed) if uncut => "",
+        (None, prep) => stage(prep),
+    };
     match line.scaling {
-        Scaling::InProportion | Scaling::Fixed => state.to_string(),
-        Scaling::Stepped(step) => say!(counter::by_the_piece, prep = state, piece = speaker.amount(step)),
+        Scaling::InProportion | Scaling::Fixed | Scaling::Stepped(_) => state.to_string(),
+        Scaling::TopUp if state.is_empty() => say!(counter::fill_to_the_line_alone).to_string(),
         Scaling::TopUp => say!(counter::fill_to_the_line, prep = state),
     }
 }
 
 /// What else is to be known of an amount that is shown. Returns an empty text if it is simply the
 /// amount.
-pub fn of_the_amount(taken: &Taken, speaker: &Speaker) -> String {
-    match taken.exactly {
-        Some(exactly) => say!(counter::exact_amount, amount = speaker.amount(exactly)),
-        None if taken.under_a_step => say!(counter::too_little_to_measure).to_string(),
-        None => String::new(),
+pub fn of_the_amount(taken: &Taken) -> &'static str {
+    if taken.under_a_step { say!(counter::too_little_to_measure) } else { "" }
+}
+
+/// What the amounts of a card are rounded to, and where they lead together. Returns an empty text if they
+/// are not rounded.
+pub fn rounded(card: &Card, settings: &Settings, speaker: &Speaker) -> String {
+    let to = rounded_to(settings, speaker);
+    if to.is_empty() {
+        return to;
+    }
+    match card.missed {
+        Some(missed) => [&to, &*missed_fill(missed, speaker)].join(" "),
+        None => [&to, say!(counter::rounded_together)].join(" "),
     }
 }
 
-/// What amounts are rounded to. Returns an empty text if they are not.
-pub fn rounded_to(settings: &Settings, speaker: &Speaker) -> String {
+fn rounded_to(settings: &Settings, speaker: &Speaker) -> String {
     match (settings.scale_step, settings.jug_step) {
         (None, None) => String::new(),
         (Some(scale), None) => say!(counter::rounded_on_scale, scale = speaker.amount(scale)),

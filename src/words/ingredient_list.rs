@@ -4,7 +4,7 @@ use std::ops::Range;
 
 use super::Speaker;
 use crate::book::{Allergen, Book, Drink, Ingredient, Key};
-use crate::drink::label::{Law, Listed, ListedAs, names_it, nouns, places_of};
+use crate::drink::label::{Law, Listed, ListedAs, names_it, nouns, places_of, says_juice};
 use crate::foundation::measure::is_seen;
 use crate::say;
 
@@ -68,7 +68,7 @@ pub fn listed_name(what: ListedAs, book: &Book) -> String {
         ListedAs::Water => say!(labels::water).to_string(),
         ListedAs::Food(id) => food(id).map_or_else(|| book.name(Key::Ingredient(id)), |food| food.sold_as.clone()),
         ListedAs::Juice(id) => match food(id).map(|food| food.sold_as.as_str()) {
-            Some(juice) if !places_of("juice", juice).is_empty() => juice.to_string(),
+            Some(juice) if says_juice(juice) => juice.to_string(),
             Some(fruit) => say!(labels::fruit_juice, fruit = fruit),
             None => say!(labels::juice_of, name = book.name(Key::Ingredient(id))),
         },

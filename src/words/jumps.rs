@@ -34,8 +34,11 @@ fn usual(kind: Kind, speaker: &Speaker) -> Option<String> {
                 USUAL_DENSITY.map(|density| speaker.cup_weight(Density::from_grams_per_millilitre(density), 1));
             Some(say!(market::rare_cup_weight, low = low, high = high))
         }
-        Kind::Density => Some(say!(market::rare_density).to_string()),
+        Kind::Density => {
+            let [low, high] = USUAL_DENSITY.map(|density| speaker.number(density));
+            Some(say!(market::rare_density, low = low, high = high))
+        }
         Kind::TrimYield => Some(say!(market::rare_trim_yield).to_string()),
-        Kind::Price | Kind::Pack | Kind::Size | Kind::Yield => None,
+        Kind::Price | Kind::Pack | Kind::Size | Kind::Yield | Kind::Margin | Kind::SmallShare | Kind::Labor => None,
     }
 }

@@ -115,7 +115,7 @@ fn listed(names: &[String]) -> String {
 }
 
 fn changed(clashes: &[Clash], change: &Conflict, book: &Book, speaker: Option<&Speaker>) -> String {
-    let Some(First { clash, fields, what, more }) = First::of(clashes, book.settings().units) else {
+    let Some(First { clash, fields, what, more }) = First::of(clashes, &Speaker::plain_of(book)) else {
         return String::new();
     };
     let name = name(change, book, clash.key);

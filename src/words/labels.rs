@@ -7,11 +7,11 @@ use crate::drink::label::{
     Caution, LOW_ACID_ABOVE, LabelError, Law, NetContents, NetSource, PercentJuice, PhSource, published_ph,
 };
 use crate::drink::yields::YieldError;
-use crate::foundation::measure::{Amount, Date, Exact, System, Unit};
+use crate::foundation::measure::{Amount, Date, Exact, LengthUnit, System, TypedLength, Unit};
 use crate::say;
 
 /// Net contents in both systems: "Net 16 fl oz (1 pt) 473 mL" where people measure in US
-/// customary units, "473 mL (16 fl oz)" elsewhere.
+/// customary units, "473 mL" under European law, which asks for no other, and "473 mL (16 fl oz)" elsewhere.
 pub fn net_contents(net: &NetContents, speaker: &Speaker) -> String {
     let units = speaker.units();
     let shown = |amount: Amount| speaker.with_unit(amount.number, 0, amount.unit.name_in(units));
@@ -20,6 +20,7 @@ pub fn net_contents(net: &NetContents, speaker: &Speaker) -> String {
     let larger: Vec<String> = net.largest_units.iter().map(|amount| shown(*amount)).collect();
     let larger = larger.join(" ");
     match units {
+        _ if speaker.law() == Law::European => metric,
         System::Metric | System::Imperial => say!(labels::net_contents_in_metric, metric = metric, ounces = ounces),
         System::UsCustomary if net.is_a_gallon() => {
             say!(labels::net_contents_in_gallons, larger = larger, metric = metric)
@@ -102,14 +103,22 @@ pub fn how_juice_is_counted(law: Law) -> &'static str {
 /// States: FDA, Small Business Nutrition Labeling Exemption Guide, after 21 CFR 101.9(j)(1) and
 /// (18), text; names, addresses and type sizes from memory. European Union: Regulation (EU) No
 /// 1169/2011, from memory.
-pub fn also_needed(law: Law) -> Vec<&'static str> {
-    match law {
+pub fn also_needed(law: Law) -> Vec<String> {
+    let number = super::number;
+    let height = Speaker::plain().typed_length(TypedLength::new(Exact::new(12, 1), LengthUnit::Millimetre));
+    let exempt = [
+        say!(labels::label_exempt_retailers, sales = number(500_000), food = number(50_000)),
+        say!(labels::label_exempt_by_notice, employees = number(100), units = number(100_000)),
+    ];
+    let [retailers, by_notice] = &exempt;
+    let type_size = say!(labels::label_needs_type_size_european, height = height);
+    let needed = match law {
         Law::UnitedStates => vec![
             say!(labels::label_needs_name),
             say!(labels::label_needs_address),
             say!(labels::label_needs_nutrition),
-            say!(labels::label_exempt_retailers),
-            say!(labels::label_exempt_by_notice),
+            retailers,
+            by_notice,
             say!(labels::label_claim_ends_exemption),
             say!(labels::label_needs_date),
             say!(labels::label_needs_deposit_mark),
@@ -123,9 +132,10 @@ pub fn also_needed(law: Law) -> Vec<&'static str> {
             say!(labels::label_claim_ends_exemption),
             say!(labels::label_needs_date_european),
             say!(labels::label_needs_deposit_mark_european),
-            say!(labels::label_needs_type_size_european),
+            &type_size,
         ],
-    }
+    };
+    needed.into_iter().map(str::to_string).collect()
 }
 
 /// What to be careful of.
@@ -195,6 +205,14 @@ pub fn sold_to_a_business(law: Law) -> &'static str {
     }
 }
 
+/// What an ingredient's type decides on labels.
+pub fn on_labels_about(law: Law) -> &'static str {
+    match law {
+        Law::UnitedStates => say!(goods::on_labels_about),
+        Law::European => say!(goods::on_labels_about_european),
+    }
+}
+
 /// The cautions of a whole book, whatever is in it.
 pub fn book_cautions(law: Law) -> String {
     let untreated = match law {
@@ -245,6 +263,11 @@ fn with_ph(id: IngredientId, law: Law, book: &Book) -> String {
         }
         (PhSource::FromMemory, _) => say!(labels::ph_source_not_checked, name = name, least = least, most = most),
     }
+}
+
+/// What is low-acid.
+pub fn low_acid_above() -> String {
+    say!(labels::low_acid_above, limit = Speaker::plain().number(LOW_ACID_ABOVE))
 }
 
 /// How a drink is kept, by the owner's food-safety plan; of one that was made on a day, until when.

@@ -6,7 +6,7 @@
 use super::Speaker;
 use crate::book::{Book, Edit, Key};
 use crate::drink::gap::{Closing, Figure, Lever, Way, WhyNot};
-use crate::foundation::measure::{Exact, Share, Time, Unit, Volume};
+use crate::foundation::measure::{Exact, Share, Time, Unit};
 use crate::say;
 
 /// The name of a lever.
@@ -29,8 +29,9 @@ pub fn lever(lever: Lever, book: &Book) -> String {
 pub fn lever_change(way: &Way, speaker: &Speaker) -> String {
     match &way.closes {
         Ok(closing) => {
-            let sign = if closing.change.is_negative() { "" } else { "+" };
-            format!("{sign}{}", percent(closing.change, away(closing), speaker))
+            let change = way.change().unwrap_or(closing.change);
+            let sign = if change.is_negative() { "" } else { "+" };
+            format!("{sign}{}", percent(change, away(closing), speaker))
         }
         Err(WhyNot::CannotCloseAlone) => say!(drinks::not_enough_alone).to_string(),
         Err(WhyNot::DoesNotCount) => say!(drinks::not_in_margin).to_string(),
@@ -57,7 +58,7 @@ pub fn lever_advice(way: &Way, book: &Book, speaker: &Speaker) -> String {
         Lever::Unsold(_) => say!(drinks::waste_instead, share = at, now = now),
         Lever::HandsTime(_) => say!(drinks::labor_instead, time = at, now = now),
     };
-    let said = [advice, changes_too(way.lever, closing), label_first(way.lever, closing, book, speaker)];
+    let said = [advice, changes_too(way.lever, closing), label_first(way, book, speaker)];
     said.iter().filter(|said| !said.is_empty()).map(String::as_str).collect::<Vec<_>>().join(" ")
 }
 
@@ -99,13 +100,9 @@ fn changes_too(lever: Lever, closing: &Closing) -> String {
 }
 
 /// A caution where a fill would be less than what the menu or label says.
-fn label_first(lever: Lever, closing: &Closing, book: &Book, speaker: &Speaker) -> String {
-    let declared = || -> Option<Volume> {
-        let (Lever::Fill(id), Figure::Volume(at)) = (lever, closing.at) else { return None };
-        book.container(id)?.declared?.volume().ok()?.filter(|declared| *declared > at)
-    };
+fn label_first(way: &Way, book: &Book, speaker: &Speaker) -> String {
     let said = |declared| say!(drinks::label_first, declared = speaker.volume(declared));
-    declared().map(said).unwrap_or_default()
+    way.under_declared(book).map(said).unwrap_or_default()
 }
 
 /// The rounding that goes on in the direction of the change.

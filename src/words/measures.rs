@@ -1,7 +1,23 @@
 //! What is named by the units of a book: per gallon or per liter, the weight of one cup or a density.
 
-use crate::foundation::measure::System;
+use crate::foundation::measure::{LengthUnit, System, Unit};
 use crate::say;
+
+/// A unit as the person writes it.
+pub fn unit(unit: Unit, units: System) -> &'static str {
+    match unit {
+        Unit::Piece => say!(common::unit_piece),
+        unit => unit.name_in(units),
+    }
+}
+
+/// A unit of length as the person writes it.
+pub fn length_unit(unit: LengthUnit) -> &'static str {
+    match unit {
+        LengthUnit::Inch => say!(common::unit_inch),
+        LengthUnit::Millimetre | LengthUnit::Centimetre => unit.symbol(),
+    }
+}
 
 /// Labor for each gallon or liter of drink.
 pub fn labor_per_volume(units: System) -> &'static str {

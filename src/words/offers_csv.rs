@@ -1,8 +1,9 @@
 //! The computed offers as CSV: the heads of its columns, and what is lacking.
 
 use super::offer_errors::{offer_error, price_error};
-use super::{offer_status, part};
+use super::{offer_status, part, sales_tax};
 use crate::book::Book;
+use crate::drink::label::Law;
 use crate::drink::ledger::Ledger;
 use crate::exchange::{Column, Lack, Said, write_offers};
 use crate::foundation::measure::Currency;
@@ -11,7 +12,7 @@ use crate::say;
 /// The offers of a book as CSV: what the app saves and `cargo dev price` prints.
 pub fn offers_csv(book: &Book, ledger: &Ledger) -> String {
     let said = Said {
-        head: &|column| offers_column(column, book.settings().currency),
+        head: &|column| offers_column(column, book.settings().currency, Law::of(book.settings())),
         status: &|status| offer_status(status).to_string(),
         reason: &|lack| match lack {
             Lack::Offer(error) => offer_error(error, book),
@@ -22,7 +23,7 @@ pub fn offers_csv(book: &Book, ledger: &Ledger) -> String {
 }
 
 /// The head of a column, with its unit.
-pub fn offers_column(column: Column, currency: Currency) -> String {
+pub fn offers_column(column: Column, currency: Currency, law: Law) -> String {
     let what = match column {
         Column::Drink => return say!(sales::csv_drink).to_string(),
         Column::Container => return say!(sales::csv_container).to_string(),
@@ -37,7 +38,7 @@ pub fn offers_column(column: Column, currency: Currency) -> String {
         Column::Suggested => say!(common::suggested_price),
         Column::Price => say!(sales::csv_your_price),
         Column::PriceWithoutTax => say!(sales::csv_price_before_tax),
-        Column::Tax => say!(common::sales_tax),
+        Column::Tax => sales_tax(law),
         Column::Fees => say!(sales::csv_fees),
         Column::Contribution => say!(common::profit_per_drink),
     };

@@ -42,7 +42,7 @@ pub fn packaged_cautions(fill: &PackagedFill, book: &Book) -> Vec<String> {
         said.push(say!(labels::container_too_small, room = fine(over, book)));
     }
     if target.spreads_to_double.is_some_and(|spreads| spreads < SPREADS_TO_DOUBLE) {
-        said.push(say!(labels::spread_too_wide).to_string());
+        said.push(say!(labels::spread_too_wide, packages = super::number(10_000)));
     }
     if let Some(single) = fill.single.filter(|_| fill.too_short > 0) {
         said.push(if single.none_twice {

@@ -4,32 +4,76 @@ use super::Speaker;
 use crate::book::{Book, Key};
 use crate::foundation::measure::{Exact, Money, Overflow, Share, Unit, Volume};
 use crate::say;
+use crate::sizes::decision::UnderRow;
 use crate::sizes::price_point::{AtPoint, FirstLine, Over, Verdict};
+
+/// Money up to the currency's smallest unit, so that what stands here is enough.
+pub fn up(money: Money, speaker: &Speaker) -> String {
+    let cent = speaker.currency().minor_unit();
+    let up = || cent.times(money.ratio_to(cent)?.ceiling());
+    speaker.money(up().unwrap_or(money))
+}
+
+/// Money down to the currency's smallest unit, so that no more than what is there stands here.
+pub fn down_to_cent(money: Money, speaker: &Speaker) -> String {
+    let cent = speaker.currency().minor_unit();
+    let down = || cent.times(money.ratio_to(cent)?.floor());
+    speaker.money(down().unwrap_or(money))
+}
+
+/// The tightest of the drinks at a price, and what it has to spare or lacks, without tax and with it.
+pub fn tightest(row: &UnderRow, book: &Book, speaker: &Speaker) -> String {
+    let drink = book.name(Key::Offer(row.offer));
+    if row.can {
+        let (before, after) = (down_to_cent(row.before_tax, speaker), down_to_cent(row.after_tax, speaker));
+        say!(decide::tightest_spare, drink = drink, before = before, after = after)
+    } else {
+        let (before, after) = (short(row.before_tax, speaker), short(row.after_tax, speaker));
+        say!(decide::tightest_lacks, drink = drink, before = before, after = after)
+    }
+}
+
+/// What a drink has to spare at a price, or lacks.
+pub fn spare(row: &UnderRow, speaker: &Speaker) -> String {
+    if row.can {
+        say!(decide::spare, price = down_to_cent(row.before_tax, speaker))
+    } else {
+        say!(decide::lacks, price = short(row.before_tax, speaker))
+    }
+}
+
+/// What is lacked, up, so that it is enough.
+fn short(spare: Money, speaker: &Speaker) -> String {
+    up(Money::from_major(spare.major().negated()), speaker)
+}
 
 /// How much room is left, or what the drink would have to give up.
 pub fn give_up(at: &AtPoint, book: &Book, speaker: &Speaker) -> Vec<String> {
     match &at.verdict {
         Verdict::Fits(room) if room.is_zero() => vec![say!(decide::fits_exactly).to_string()],
-        Verdict::Fits(room) => vec![say!(decide::fits_with_room, room = speaker.money(*room))],
+        Verdict::Fits(room) => vec![say!(decide::fits_with_room, room = down_to_cent(*room, speaker))],
         Verdict::Over(over) => {
-            let mut said = vec![to_save(at, over, book, speaker), fill(at, book, speaker)];
+            let mut said = vec![to_save(at, over, speaker), fill(at, book, speaker)];
             said.extend(over.first.map(|first| first_line(&first, book, speaker)));
             said
         }
     }
 }
 
-fn to_save(at: &AtPoint, over: &Over, book: &Book, speaker: &Speaker) -> String {
+fn to_save(at: &AtPoint, over: &Over, speaker: &Speaker) -> String {
     let Some(share) = over.share.filter(|_| !at.ceiling.ingredients.is_negative()) else {
         let short = speaker.money(Money::ZERO.minus(at.ceiling.ingredients).unwrap_or(Money::ZERO));
         let nothing = say!(decide::nothing_for_ingredients, short = short);
         return [nothing.as_str(), say!(decide::raise_or_repack)].join(" ");
     };
-    // Up, so that what stands here is enough.
-    let cent = book.settings().currency.minor_unit();
-    let up = || cent.times(over.money.ratio_to(cent)?.ceiling());
-    let saving = speaker.money(up().unwrap_or(over.money));
-    let cost = speaker.money(at.ingredients);
+    // What stands here is what the two figures beside it differ by: the cost up, the limit down.
+    let cent = speaker.currency().minor_unit();
+    let saved = || {
+        let cost = cent.times(at.ingredients.ratio_to(cent)?.ceiling())?;
+        cost.minus(cent.times(at.ceiling.ingredients.ratio_to(cent)?.floor())?)
+    };
+    let saving = speaker.money(saved().unwrap_or(over.money));
+    let cost = up(at.ingredients, speaker);
     say!(decide::save_on_ingredients, saving = saving, share = speaker.percent(share), cost = cost)
 }
 

@@ -1,6 +1,6 @@
 //! What suppliers quote: what a price does, how old it is, and packs beside each other.
 
-use super::{Speaker, day};
+use super::{Speaker, day, short_day};
 use crate::book::{Book, DayError, Goods, Key, Pack, Stage};
 use crate::buying::quotes::{Age, Compared, History, Usable, more};
 use crate::drink::ledger::{OfferChange, OfferStatus};
@@ -46,6 +46,16 @@ pub fn age(age: Age, today: Date) -> String {
         Age::Fresh(on) if on == today => say!(goods::checked_today).to_string(),
         Age::Fresh(on) => say!(goods::quoted_on, day = day(on)),
         Age::Old(on) => say!(goods::needs_new_price, day = day(on)),
+        Age::Undated => say!(goods::no_date).to_string(),
+    }
+}
+
+/// The same where there is little room: the day without its year.
+pub fn short_age(age: Age, today: Date) -> String {
+    match age {
+        Age::Fresh(on) if on == today => say!(goods::checked_today).to_string(),
+        Age::Fresh(on) => say!(goods::quoted_on, day = short_day(on)),
+        Age::Old(on) => say!(market::needs_new_price_since, day = short_day(on)),
         Age::Undated => say!(goods::no_date).to_string(),
     }
 }

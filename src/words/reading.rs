@@ -1,12 +1,12 @@
 //! Why a typed text was not taken.
 
+use super::{Example, Speaker};
 use crate::foundation::measure::{Dimension, ReadError, System, Unit};
 use crate::say;
 
 /// An amount that could be typed: "12 fl oz", "330 mL".
 pub fn example(unit: Unit, system: System) -> String {
-    let number = if unit == Unit::Millilitre { 330 } else { 12 };
-    format!("{number} {}", unit.name_in(system))
+    Example::Amount(unit).said(&Speaker::plain_in(system))
 }
 
 /// The sentence for a text that was not taken; `example` is one that would be.
@@ -15,7 +15,7 @@ pub fn read_error(error: &ReadError, example: &str) -> String {
         ReadError::Empty => say!(book::typed_nothing, example = example),
         ReadError::NotANumber { text } => say!(book::not_a_number, text = text, example = example),
         ReadError::Ambiguous { text, as_thousands, as_decimals } => {
-            say!(book::two_numbers, text = text, thousands = as_thousands, decimals = as_decimals)
+            say!(book::two_numbers, text = text, one = as_thousands, other = as_decimals)
         }
         ReadError::UnknownUnit { unit } => say!(book::unknown_unit, unit = unit, example = example),
         ReadError::NotALength { unit } => say!(book::not_a_length, unit = unit, example = example),
@@ -23,11 +23,16 @@ pub fn read_error(error: &ReadError, example: &str) -> String {
         ReadError::NotATemperature { unit } => say!(book::not_a_temperature, unit = unit, example = example),
         ReadError::WrongKind { unit, wanted } => [is(*unit), type_one(wanted, example)].join(" "),
         ReadError::NotOneAmount { text } => say!(book::not_one_amount, text = text, example = example),
-        ReadError::NotAnEnding { text } => say!(book::not_an_ending, text = text),
+        ReadError::NotAnEnding { text } => say!(book::not_an_ending, text = text, example = example),
         ReadError::Negative => say!(book::no_minus, example = example),
         ReadError::TooLarge => say!(book::too_many_digits).to_string(),
         ReadError::TooFine => say!(book::too_many_decimals).to_string(),
     }
+}
+
+/// The question about a text that could mean two things, each as it would be typed.
+pub fn two_meanings(text: &str, [one, other]: &[String; 2]) -> String {
+    say!(book::two_numbers, text = text, one = one, other = other)
 }
 
 /// What a unit measures.
@@ -35,7 +40,7 @@ fn is(unit: Unit) -> String {
     match unit.dimension() {
         Dimension::Volume => say!(book::unit_of_volume, unit = unit.symbol()),
         Dimension::Mass => say!(book::unit_of_weight, unit = unit.symbol()),
-        Dimension::Count => say!(book::unit_of_count, unit = unit.symbol()),
+        Dimension::Count => say!(book::unit_of_count, unit = super::unit(unit, System::Metric)),
     }
 }
 

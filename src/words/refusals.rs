@@ -1,8 +1,9 @@
 //! Why an edit was refused.
 
 use super::kinds::kind;
-use super::{batch, measures, week};
+use super::{Example, Speaker, batch, measures, sales_tax, week};
 use crate::book::{Book, Field, Key, Problem, Refusal};
+use crate::drink::label::Law;
 use crate::foundation::measure::System;
 use crate::say;
 
@@ -24,7 +25,9 @@ pub fn refusal(refusal: &Refusal, book: &Book) -> String {
                 more => say!(refusals::in_use_and_more, name = name, users = users, more = super::number(more)),
             }
         }
-        Refusal::Field { field, problem, .. } => problem_at(*field, *problem, book.settings().units),
+        Refusal::Field { field, problem, .. } => {
+            problem_at(*field, *problem, book.settings().units, Law::of(book.settings()))
+        }
     }
 }
 
@@ -47,8 +50,9 @@ pub fn called_first(book: &Book, key: Key) -> String {
 }
 
 /// What is wrong with a field, and how to mend it.
-pub(super) fn problem_at(field: Field, problem: Problem, units: System) -> String {
-    let field = name(field, units);
+pub(super) fn problem_at(field: Field, problem: Problem, units: System, law: Law) -> String {
+    let field = name(field, units, law);
+    let example = |example: Example| example.said(&Speaker::plain_in(units));
     match problem {
         Problem::Empty => say!(refusals::blank, field = field),
         Problem::TooLong => say!(refusals::too_long, field = field),
@@ -61,7 +65,9 @@ pub(super) fn problem_at(field: Field, problem: Problem, units: System) -> Strin
         Problem::NothingFits => say!(refusals::nothing_fits, field = field),
         Problem::MoreThanBrimful => say!(refusals::more_than_brimful, field = field),
         Problem::LessThanOne => say!(refusals::less_than_one, field = field),
-        Problem::NotAnEnding => say!(refusals::not_an_ending, field = field),
+        Problem::NotAnEnding => {
+            say!(refusals::not_an_ending, field = field, example = example(Example::PriceEndings))
+        }
         Problem::TooLarge => say!(refusals::too_large, field = field),
         Problem::NoHeights => say!(refusals::no_heights, field = field),
         Problem::TooFew => say!(refusals::too_few, field = field),
@@ -69,7 +75,10 @@ pub(super) fn problem_at(field: Field, problem: Problem, units: System) -> Strin
         Problem::NotAboveOne => say!(refusals::not_above_one, field = field),
         Problem::AnotherKind => say!(refusals::another_kind, field = field),
         Problem::MoreThanOne => say!(refusals::more_than_one, field = field),
-        Problem::NeitherWeightNorVolume => say!(refusals::neither_weight_nor_volume, field = field),
+        Problem::NeitherWeightNorVolume => {
+            let [volume, weight] = [Example::NetVolume, Example::NetWeight].map(example);
+            say!(refusals::neither_weight_nor_volume, field = field, volume = volume, weight = weight)
+        }
         Problem::NotAPacking => say!(refusals::not_a_packing, field = field),
         Problem::NotAMonday => say!(refusals::not_a_monday, field = field),
         Problem::NotAfter => say!(refusals::not_after, field = field),
@@ -77,7 +86,7 @@ pub(super) fn problem_at(field: Field, problem: Problem, units: System) -> Strin
         Problem::MoreThanBefore => say!(refusals::more_than_before, field = field),
         Problem::NotWhole => say!(refusals::not_whole, field = field),
         Problem::LongerThanALabel => say!(refusals::too_long_for_label, field = field),
-        Problem::NotAPh => say!(refusals::not_a_ph, field = field),
+        Problem::NotAPh => say!(refusals::not_a_ph, field = field, example = example(Example::Ph)),
         Problem::NotMeasuredThere => say!(refusals::not_measured_there, field = field),
         Problem::TooManyDays => say!(refusals::too_many_days, field = field),
         Problem::Twice => say!(refusals::listed_twice, field = field),
@@ -85,7 +94,7 @@ pub(super) fn problem_at(field: Field, problem: Problem, units: System) -> Strin
 }
 
 /// A field by its name.
-fn name(field: Field, units: System) -> &'static str {
+fn name(field: Field, units: System, law: Law) -> &'static str {
     match field {
         Field::Name => say!(common::name),
         Field::TrimYield => say!(goods::trim_yield),
@@ -136,7 +145,7 @@ fn name(field: Field, units: System) -> &'static str {
         Field::Ph => say!(labels::measured_ph),
         Field::KeepsDays => say!(labels::use_within),
         Field::Price => say!(drinks::menu_price),
-        Field::TaxRate => say!(common::sales_tax),
+        Field::TaxRate => sales_tax(law),
         Field::FeeShare => say!(book::card_fee),
         Field::FeeFixed => say!(common::fee_per_transaction),
         Field::Commission => say!(book::app_commission),

@@ -4,6 +4,7 @@ use super::kinds::named;
 use super::number;
 use super::refusals::problem_at;
 use crate::book::{Key, Refusal};
+use crate::drink::label::Law;
 use crate::exchange::{LeftOut, WhyLeftOut};
 use crate::foundation::measure::System;
 use crate::say;
@@ -46,7 +47,7 @@ fn why(out: &LeftOut) -> String {
         WhyLeftOut::Needs(needed, lost) => return say!(book::entry_needs_lost, lost = named(*needed, lost)),
         WhyLeftOut::Lines(count) => return say!(book::entry_without_lines, lines = *count),
         WhyLeftOut::Refused(Refusal::Field { field, problem, .. }) => {
-            return [say!(book::left_out), &*problem_at(*field, *problem, System::Metric)].join(" ");
+            return [say!(book::left_out), &*problem_at(*field, *problem, System::Metric, Law::UnitedStates)].join(" ");
         }
         WhyLeftOut::Refused(Refusal::Missing { .. } | Refusal::InUse { .. }) => say!(book::entry_does_not_fit),
         WhyLeftOut::Further(count) => return further_not_taken(*count),

@@ -2,16 +2,19 @@
 
 use super::Speaker;
 use crate::book::{Tax, TaxPlace};
-use crate::drink::label::UnitPrice;
+use crate::drink::label::{Law, UnitPrice};
 use crate::foundation::measure::System;
 use crate::say;
 
 /// What the prices of a menu have in them.
 pub fn tax(tax: Tax, speaker: &Speaker) -> String {
-    let rate = speaker.percent(tax.rate);
+    let (rate, european) = (speaker.percent(tax.rate), speaker.law() == Law::European);
     match tax.place {
+        _ if tax.rate.is_zero() && european => say!(counter::no_tax_european).to_string(),
         _ if tax.rate.is_zero() => say!(counter::no_sales_tax).to_string(),
+        TaxPlace::InThePrice if european => say!(counter::tax_included_european, rate = rate),
         TaxPlace::InThePrice => say!(counter::tax_included, rate = rate),
+        TaxPlace::AddedAtTheTill if european => say!(counter::tax_added_european, rate = rate),
         TaxPlace::AddedAtTheTill => say!(counter::tax_added, rate = rate),
     }
 }

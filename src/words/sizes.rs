@@ -5,7 +5,7 @@ use crate::book::{Book, ContainerId, DrinkId, Key, OfferId, Part, Scope};
 use crate::drink::ledger::Ledger;
 use crate::foundation::measure::{Exact, Money, Share};
 use crate::say;
-use crate::sizes::side_by_side::{LeftOut, SideBySide, SizeRow, Step, Weights, WhatIfError};
+use crate::sizes::side_by_side::{LeftOut, MixError, SideBySide, SizeRow, Step, Weights, WhatIfError};
 
 /// How many drinks are written out in a sum.
 const WRITTEN_OUT: usize = 3;
@@ -144,6 +144,16 @@ pub fn what_if_error(error: &WhatIfError, book: &Book, speaker: &Speaker) -> Str
             say!(sales::over_brimful, brimful = speaker.volume(*brimful))
         }
         WhatIfError::NothingPoured => say!(sales::nothing_filled).to_string(),
+        WhatIfError::Mix(error) => mix_error(*error).to_string(),
         WhatIfError::Arithmetic(error) => overflow(*error),
+    }
+}
+
+/// Why sizes cannot be sold in these shares.
+fn mix_error(error: MixError) -> &'static str {
+    match error {
+        MixError::OverTheWhole => say!(sales::mix_over),
+        MixError::UnderTheWhole => say!(sales::mix_under),
+        MixError::NoSales => say!(sales::mix_without_sales),
     }
 }

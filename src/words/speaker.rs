@@ -4,13 +4,13 @@
 use std::sync::Arc;
 
 use super::texts::Number;
-use super::{overflow, voice};
+use super::{length_unit, overflow, unit, voice};
 use crate::book::Book;
-use crate::drink::label::UnitPrice;
+use crate::drink::label::{Law, UnitPrice};
 use crate::foundation::measure::{
-    Amount, Count, Currency, Density, Exact, Length, Mass, Measure, Money, NumberStyle, Overflow, Share, System,
-    Temperature, Time, TypedLength, Unit, Volume, show_amount, show_count, show_fill, show_fine_volume, show_inches,
-    show_length, show_mass, show_measure, show_money, show_number, show_percent, show_percentage, show_pieces,
+    Amount, Count, Currency, Density, Exact, Length, LengthUnit, Mass, Measure, Money, NumberStyle, Overflow, Share,
+    System, Temperature, Time, TypedLength, Unit, Volume, show_amount, show_count, show_fill, show_fine_volume,
+    show_inches, show_length, show_mass, show_money, show_number, show_percent, show_percentage, show_pieces,
     show_short_percent, show_temperature, show_time, show_typed_length, show_volume,
 };
 use crate::say;
@@ -45,7 +45,12 @@ impl Speaker {
 
     /// Speaks in the signs of the voice in force of numbers that depend on no book.
     pub(super) fn plain() -> Speaker {
-        Speaker::new(Currency::USD, System::Metric, voice::here().numbers.clone())
+        Speaker::plain_in(System::Metric)
+    }
+
+    /// The same of measures in `units`.
+    pub(super) fn plain_in(units: System) -> Speaker {
+        Speaker::new(Currency::USD, units, voice::here().numbers.clone())
     }
 
     /// A number with all its digits, for a text that chooses a plural form by it.
@@ -56,6 +61,11 @@ impl Speaker {
     /// The currency of the book.
     pub const fn currency(&self) -> Currency {
         self.currency
+    }
+
+    /// The law of the book.
+    pub fn law(&self) -> Law {
+        Law::by(self.currency, self.units)
     }
 
     /// The units of the book.
@@ -164,17 +174,21 @@ impl Speaker {
 
     /// Pieces: "1 1/2 ea", or to 0.01.
     pub fn count(&self, count: Count) -> String {
-        show_count(count, &self.style)
+        show_count(count, unit(Unit::Piece, self.units), &self.style)
     }
 
     /// An amount of any kind in the book's units.
     pub fn measure(&self, measure: Measure) -> String {
-        said(show_measure(measure, self.units, &self.style))
+        match measure {
+            Measure::Volume(volume) => self.volume(volume),
+            Measure::Mass(mass) => self.mass(mass),
+            Measure::Count(count) => self.count(count),
+        }
     }
 
     /// An amount as it was typed: "12.5 fl oz".
     pub fn amount(&self, amount: Amount) -> String {
-        show_amount(amount, self.units, &self.style)
+        show_amount(amount, unit(amount.unit, self.units), &self.style)
     }
 
     /// The size of a drink where no weight can be meant, such as a heading: "12 oz" in a US book.
@@ -195,22 +209,25 @@ impl Speaker {
         }
     }
 
-    /// An amount as a card says it beside its ingredient: pieces without their unit, "1 1/2".
-    pub fn on_card(&self, amount: Amount) -> String {
+    /// An amount as a card says it beside its ingredient, its number and its unit: pieces without their unit,
+    /// "1 1/2"; spoons in fractions, "1 3/4 tsp".
+    pub fn on_card(&self, amount: Amount) -> (String, &'static str) {
         match amount.unit {
-            Unit::Piece => self.pieces(amount.number),
-            _ => self.amount(amount),
+            Unit::Piece => (self.pieces(amount.number), ""),
+            unit if unit.is_a_spoon() => (self.inches(amount.number), unit.name_in(self.units)),
+            unit => (self.number(amount.number), unit.name_in(self.units)),
         }
     }
 
     /// A length to 0.1 mm or 1/16 in.
     pub fn length(&self, length: Length) -> String {
-        said(show_length(length, self.units, &self.style))
+        let unit = length_unit(LengthUnit::of(self.units));
+        said(show_length(length, self.units, unit, &self.style))
     }
 
     /// A length as it was typed: "90 mm", "3 1/2 in".
     pub fn typed_length(&self, length: TypedLength) -> String {
-        show_typed_length(length, &self.style)
+        show_typed_length(length, length_unit(length.unit), &self.style)
     }
 
     /// A time to 0.1 s: "1:30", "0:07.5".
@@ -273,7 +290,7 @@ impl Speaker {
         show_pieces(pieces, &self.style)
     }
 
-    /// Inches as their number stands in a field: "3 1/2".
+    /// Inches as their number stands in a field, and spoons: "3 1/2", "1 3/8".
     pub fn inches(&self, inches: Exact) -> String {
         show_inches(inches, &self.style)
     }

@@ -3,9 +3,9 @@
 use super::costs;
 use super::refusals::called_first;
 use super::{Speaker, day, measures, short_day, time_of_day};
-use crate::book::{Book, Clash, FlatCost, Found, Key, Step, Tree};
+use crate::book::{Book, Change, Clash, FlatCost, Found, Key, Patch, Step, Tree};
 use crate::foundation::measure::{
-    Amount, Date, Density, Exact, LengthUnit, MOST_PLACES, Money, Share, System, Time, TypedLength, Unit,
+    Amount, Date, Density, Exact, LengthUnit, MOST_PLACES, Money, Share, Time, TypedLength, Unit,
 };
 use crate::say;
 
@@ -27,6 +27,30 @@ pub fn moment(on: Date, hour: u32, minute: u32, today: Date) -> String {
 /// A day and time that hold on other days too: "23 Nov 2026 17:05".
 pub fn day_and_time(on: Date, hour: u32, minute: u32) -> String {
     format!("{} {}", day(on), time_of_day(hour, minute))
+}
+
+/// What a step did: of one field its values, in the language in force, "Case price: $24.00 to $26.00"; anything
+/// else by the name under which it was done.
+pub fn did(name: &str, patch: &Patch, speaker: &Speaker) -> String {
+    values(patch, speaker).unwrap_or_else(|| name.to_string())
+}
+
+fn values(patch: &Patch, speaker: &Speaker) -> Option<String> {
+    let mut keys = patch.keys();
+    let key = keys.next().filter(|_| keys.next().is_none())?;
+    let changes: Vec<&Change> = patch.changes_of(key).collect();
+    let is_price = |change: &&&Change| fields(&change.path).last() == Some(&"price");
+    // Of a price that is quoted the date and the price history change too.
+    let change = match (changes.iter().find(is_price), changes.as_slice()) {
+        (Some(price), _) => price,
+        (None, [only]) => only,
+        _ => return None,
+    };
+    let fields = fields(&change.path);
+    let field = what(key, &fields, speaker).filter(|field| *field != say!(refusals::some_field))?;
+    let said = |stands: &Option<Tree>| value(key, stands.as_ref(), &fields, speaker);
+    let (was, now) = (said(&change.before)?, said(&change.after)?);
+    (was != now).then(|| say!(refusals::step_values, field = field, was = was, now = now))
 }
 
 /// What a step was done to, where its name does not say so already: "Orchard Green, Bottle".
@@ -89,7 +113,7 @@ pub fn already_redone(name: &str) -> String {
 /// What was changed since, so that a step cannot be walked over: which field, what is there now,
 /// and what to do.
 pub fn changed_since(clashes: &[Clash], book: &Book, speaker: &Speaker) -> String {
-    let Some(First { clash, fields, what, more }) = First::of(clashes, speaker.units()) else { return String::new() };
+    let Some(First { clash, fields, what, more }) = First::of(clashes, speaker) else { return String::new() };
     if !book.contains(clash.key) {
         return say!(refusals::changed_since_gone).to_string();
     }
@@ -121,12 +145,12 @@ pub(super) struct First<'a> {
 }
 
 impl First<'_> {
-    pub(super) fn of(clashes: &[Clash], units: System) -> Option<First<'_>> {
+    pub(super) fn of<'a>(clashes: &'a [Clash], speaker: &Speaker) -> Option<First<'a>> {
         // Of a price that is quoted the date changes too: the price says more.
         let price = clashes.iter().find(|clash| clash.field() == Some("price"));
         let clash = price.or(clashes.first())?;
         let fields = fields(&clash.path);
-        let what = what(clash.key, &fields, units);
+        let what = what(clash.key, &fields, speaker);
         Some(First { clash, fields, what, more: clashes.len().saturating_sub(1) })
     }
 }
@@ -146,14 +170,15 @@ fn fields(path: &[Step]) -> Vec<&str> {
 }
 
 /// A field by the trade's name. Returns `None` for a whole record.
-fn what(key: Key, fields: &[&str], units: System) -> Option<&'static str> {
+fn what(key: Key, fields: &[&str], speaker: &Speaker) -> Option<&'static str> {
+    let units = speaker.units();
     let what = match (key, fields) {
         (_, []) => return None,
         (_, ["name"]) => say!(common::name),
         (Key::Settings | Key::Drink(_), [field]) if flat_cost(field).is_some() => {
             flat_cost(field).map(costs::flat_cost)?
         }
-        (Key::Settings, ["tax", ..]) => say!(common::sales_tax),
+        (Key::Settings, ["tax", ..]) => super::sales_tax(speaker.law()),
         (Key::Settings, ["payment-fee", "share"]) => say!(book::card_fee),
         (Key::Settings, ["payment-fee", ..]) => say!(common::fee_per_transaction),
         (Key::Settings, ["commission"]) => say!(book::app_commission),

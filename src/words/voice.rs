@@ -25,6 +25,7 @@ pub struct Voice {
 
 thread_local! {
     static HERE: Cell<Option<&'static Voice>> = const { Cell::new(None) };
+    static MIRRORED: Cell<bool> = const { Cell::new(false) };
 }
 
 /// The voice in force.
@@ -44,6 +45,16 @@ pub fn set(voice: Voice) {
 /// Puts a voice in force that is kept already.
 pub fn put(voice: &'static Voice) {
     HERE.set(Some(voice));
+}
+
+/// Says whether the letters of what is read run from right to left.
+pub fn mirror(mirrored: bool) {
+    MIRRORED.set(mirrored);
+}
+
+/// Whether they do: what is put into a sentence then keeps its own direction.
+pub fn is_mirrored() -> bool {
+    MIRRORED.get()
 }
 
 /// The plural form of a number in plain digits ("1", "1.0", "1200"), by its name in the Unicode CLDR.

@@ -43,6 +43,31 @@ pub fn since(found: &Since, on: Date) -> String {
     }
 }
 
+/// How many sizes the prices since a day left below their target.
+pub fn fallen_since(found: &Since, on: Date) -> String {
+    match found.watched.fallen() {
+        0 => say!(market::none_dropped_since, day = day(on)),
+        fallen => say!(market::some_dropped_since, sizes = fallen, day = day(on)),
+    }
+}
+
+/// How many sizes prices that are tried would leave below their target.
+pub fn would_fall(found: &Watched) -> String {
+    match found.fallen() {
+        0 => say!(market::no_size_would_drop).to_string(),
+        fallen => say!(market::sizes_would_drop, sizes = fallen),
+    }
+}
+
+/// What costs more in the sizes that fell; empty where none did.
+pub fn risen_in_fallen(found: &Watched, book: &Book) -> String {
+    let risen = found.risen_in_fallen(book);
+    if risen.is_empty() {
+        return String::new();
+    }
+    say!(market::dropped_with, sizes = found.fallen(), names = named(&risen, book))
+}
+
 /// How many sizes prices that are tried would move.
 pub fn what_if(found: &Watched) -> String {
     moves(&found.moves, false)
@@ -185,19 +210,24 @@ pub fn idle(goods: &[Goods], book: &Book) -> String {
     say!(market::not_in_counted_drinks, names = named(goods, book))
 }
 
-/// A price that changed on a day: "40 lb: was $38.00, now $44.25, +16.4 %".
-pub fn changed(change: &ChangedOn, book: &Book, speaker: &Speaker) -> String {
-    let Changed { goods, before, after, share } = change.changed;
-    let pack = book.packs(goods).iter().find(|pack| pack.id == change.pack);
-    let holds = pack.map(|pack| speaker.amount(pack.contents));
+/// A price that changed on a day: "Was $38.00, now $44.25, +16.4%".
+pub fn changed(change: &ChangedOn, speaker: &Speaker) -> String {
+    let Changed { before, after, share, .. } = change.changed;
     let (was, now) = (speaker.money(before), speaker.money(after));
-    match (holds, share.map(|share| percent_change(share, speaker))) {
-        (Some(pack), Some(change)) => {
-            say!(market::pack_price_changed, pack = pack, was = was, now = now, change = change)
-        }
-        (Some(pack), None) => say!(market::pack_no_longer_free, pack = pack, now = now),
-        (None, Some(change)) => say!(market::price_changed, was = was, now = now, change = change),
-        (None, None) => say!(market::price_no_longer_free, now = now),
+    match share.map(|share| percent_change(share, speaker)) {
+        Some(change) => say!(market::price_changed, was = was, now = now, change = change),
+        None => say!(market::price_no_longer_free, now = now),
+    }
+}
+
+/// What has the price that changed: "Apples, 40 lb".
+pub fn changed_pack(change: &ChangedOn, book: &Book, speaker: &Speaker) -> String {
+    let goods = change.changed.goods;
+    let name = book.name(Key::from(goods));
+    let pack = book.packs(goods).iter().find(|pack| pack.id == change.pack);
+    match pack.map(|pack| speaker.amount(pack.contents)) {
+        Some(pack) => say!(market::item_in_pack, name = name, pack = pack),
+        None => name,
     }
 }
 
@@ -229,18 +259,30 @@ pub fn weekly_cost(cost: Option<WeeklyCost>, speaker: &Speaker) -> String {
     ])
 }
 
-/// What several changed prices cost or save a usual week together; empty where that is not known,
-/// or said by one of them.
-pub fn weekly_costs(costs: &[WeeklyCost], speaker: &Speaker) -> String {
+/// How many prices changed, and what they cost or save a usual week together where that is known of
+/// any: "3 prices: cost you $11.00 more per week".
+pub fn weekly_costs(prices: usize, costs: &[WeeklyCost], speaker: &Speaker) -> String {
     let known = costs.iter().filter(|cost| cost.counted > 0);
     let sum = known.clone().try_fold(Money::ZERO, |sum, cost| sum.plus(cost.more));
     match (known.count(), sum) {
-        (0 | 1, _) | (_, Err(_)) => String::new(),
+        (0, _) | (_, Err(_)) => say!(market::changes_counted, prices = prices),
         (_, Ok(sum)) => match a_week(sum, speaker) {
-            AWeek::Same => say!(market::all_cost_the_same).to_string(),
-            AWeek::Less(money) => say!(market::all_save, money = money),
-            AWeek::More(money) => say!(market::all_cost_more, money = money),
+            AWeek::Same => say!(market::changes_cost_the_same, prices = prices),
+            AWeek::Less(money) => say!(market::changes_save, prices = prices, money = money),
+            AWeek::More(money) => say!(market::changes_cost_more, prices = prices, money = money),
         },
+    }
+}
+
+/// How a size stands that fell under its target: "65.7% margin, suggested price $8.75".
+pub fn fallen_to(moved: &OfferChange, speaker: &Speaker) -> String {
+    let snapshot = moved.after.and_then(|snapshot| Some((snapshot.margin?, snapshot.suggested)));
+    match snapshot {
+        Some((margin, Some(price))) => {
+            say!(market::margin_and_price, margin = speaker.percent(margin), price = speaker.money(price))
+        }
+        Some((margin, None)) => say!(market::margin_alone, margin = speaker.percent(margin)),
+        None => String::new(),
     }
 }
 

@@ -1,7 +1,7 @@
 //! What stands in the way of taking a step back, and the list of steps that says so.
 
 use super::{History, Reach, Step};
-use crate::book::{Book, Clash, Key, Refusal};
+use crate::book::{Book, Clash, Key, Patch, Refusal};
 use crate::words::{self, Speaker};
 
 /// Why a step cannot be taken back, or done again.
@@ -33,6 +33,8 @@ pub struct Listed {
     pub id: String,
     /// What was done, in words.
     pub name: String,
+    /// What it did, field by field.
+    pub patch: Patch,
     /// The record that it changed, where it changed one alone.
     pub of: Option<Key>,
     /// When, in milliseconds since 1970.
@@ -52,6 +54,7 @@ impl History {
         let listed = |step: &Step| Listed {
             id: step.id.clone(),
             name: step.name.clone(),
+            patch: step.patch.clone(),
             of: step.of(),
             at: step.at,
             stands: self.stands_on(&mut draft, step),

@@ -1,7 +1,7 @@
 //! The table of the screens: to which place each belongs, and its address. It is read in both
 //! directions.
 
-use super::{Place, Route, Sheet, scope_from_text, scope_text};
+use super::{Decision, Place, Route, Sheet, scope_from_text, scope_text};
 use crate::book::{
     ContainerId, DrinkId, IngredientId, OfferId, PackagingId, PackagingSetId, ScenarioId, Scope, TrialId,
 };
@@ -29,6 +29,12 @@ macro_rules! screens {
                     screens!(@read rest, Route::$screen $(($($of)*))?, $($value $kind $($after)?)?);
                 })*
                 Route::Drinks
+            }
+
+            /// Whether it is the address of a screen, or none, which is that of the first.
+            pub fn is_address(address: &str) -> bool {
+                let address = address.trim_start_matches(['#', '/']);
+                address.is_empty() || Route::from_address(address) != Route::Drinks || address == "drinks"
             }
 
             /// The place that the screen belongs to.
@@ -77,9 +83,9 @@ screens! {
     Containers in Buying at "buying/containers";
     Container(id) in Buying at "buying/container/" id: ContainerId;
     Sizes in Sizes at "sizes";
-    Switching in Sizes at "sizes/switching";
-    HowMany in Sizes at "sizes/how-many";
-    PricePoint in Sizes at "sizes/price-point";
+    Decision(decision) in Sizes at "sizes/decide/" decision: Decision;
+    HowMany(scope) in Sizes at "sizes/how-many/" scope: Scope;
+    PricePoint(scope) in Sizes at "sizes/price-point/" scope: Scope;
     SeenPrices in Sizes at "sizes/seen";
     Sales in Sizes at "sizes/sales";
     SalesWeek(monday) in Sizes at "sizes/sales/" monday: Monday;
@@ -92,12 +98,14 @@ screens! {
     Batches in Counter at "counter/batches";
     Batch(day) in Counter at "counter/batches/" day: Date;
     OnHand in Counter at "counter/on-hand";
+    CanMake in Counter at "counter/can-make";
     Card(id) in Counter at "counter/" id: OfferId;
     Sheet(Sheet::Prices) in Drinks at "print/prices";
     Sheet(Sheet::Cards) in Counter at "print/cards";
     Sheet(Sheet::Batch(day)) in Counter at "print/batch/" day: Date;
     Sheet(Sheet::BuyingList) in Buying at "print/list";
     Sheet(Sheet::Warning) in Drinks at "print/warning";
+    Sheet(Sheet::Decision(decision)) in Sizes at "print/decision/" decision: Decision;
     Book in Book at "book";
 }
 
@@ -190,6 +198,44 @@ impl InAddress for Monday {
     #[cfg(test)]
     fn invented(number: u64) -> Date {
         Date::invented(number)
+    }
+}
+
+/// Stands before the one size that stays. It is no id: those are written in hexadecimal digits.
+const ONLY: &str = "only";
+
+impl InAddress for Decision {
+    type Value = Decision;
+
+    /// The part of the menu, then the size that goes and the size that comes, or the one that stays alone:
+    /// `kind/pressed/4-3`, `kind/pressed/only-4`.
+    fn text(decision: Decision) -> String {
+        let size = |id: Option<ContainerId>| id.map(|id| id.to_string()).unwrap_or_default();
+        let (first, second) = match decision.stays {
+            Some(_) => (ONLY.to_string(), size(decision.stays)),
+            None => (size(decision.goes), size(decision.comes)),
+        };
+        [&scope_text(decision.scope), "/", &first, "-", &second].concat()
+    }
+
+    fn read(text: &str) -> Option<Decision> {
+        let (scope, sizes) = text.rsplit_once('/')?;
+        let (scope, (first, second)) = (scope_from_text(scope)?, sizes.split_once('-')?);
+        let size = |text: &str| match text {
+            "" => Some(None),
+            id => ContainerId::from_text(id).map(Some),
+        };
+        let (goes, stays) = if first == ONLY { (None, Some(size(second)??)) } else { (size(first)?, None) };
+        let comes = if stays.is_some() { None } else { size(second)? };
+        Some(Decision { scope, goes, comes, stays })
+    }
+
+    #[cfg(test)]
+    fn invented(number: u64) -> Decision {
+        let size = |bit: u32| (number >> bit & 1 == 1).then(|| ContainerId::from_random(number.rotate_left(bit)));
+        let (scope, stays) = (Scope::invented(number), size(5));
+        let unless_alone = |id: Option<ContainerId>| id.filter(|_| stays.is_none());
+        Decision { scope, goes: unless_alone(size(3)), comes: unless_alone(size(4)), stays }
     }
 }
 

@@ -75,12 +75,12 @@ pub enum Route {
     Sizes,
     /// The sizes of a part of the menu side by side.
     SideBySide(Scope),
-    /// One size in place of another.
-    Switching,
-    /// How many sizes.
-    HowMany,
-    /// Back from a price point.
-    PricePoint,
+    /// A size that goes, one that comes, or one in place of another.
+    Decision(Decision),
+    /// How many sizes of a part of the menu.
+    HowMany(Scope),
+    /// Whether a part of the menu can be sold below a price.
+    PricePoint(Scope),
     /// Prices seen elsewhere.
     SeenPrices,
     /// What is sold in a week.
@@ -103,12 +103,28 @@ pub enum Route {
     Batches,
     /// What is made on a day.
     Batch(Date),
-    /// What is here, and how many it makes.
+    /// What is here.
     OnHand,
+    /// How many drinks it makes.
+    CanMake,
     /// A sheet to print.
     Sheet(Sheet),
     /// The open book.
     Book,
+}
+
+/// A change of the sizes of a part of the menu: one goes, one comes, one takes the place of another, or one alone
+/// stays.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Decision {
+    /// The part of the menu.
+    pub scope: Scope,
+    /// The size that goes.
+    pub goes: Option<ContainerId>,
+    /// The size that comes.
+    pub comes: Option<ContainerId>,
+    /// The one size that stays, where all others go.
+    pub stays: Option<ContainerId>,
 }
 
 /// A sheet to print.
@@ -124,6 +140,8 @@ pub enum Sheet {
     BuyingList,
     /// The warning statement of untreated juice, to cut out.
     Warning,
+    /// A change of sizes, decided on one page.
+    Decision(Decision),
 }
 
 impl Route {

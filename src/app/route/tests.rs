@@ -41,3 +41,34 @@ fn a_week_begins_on_a_monday() {
     assert_eq!(Route::from_address("#/sizes/sales/2026-11-23"), Route::SalesWeek(day("2026-11-23")));
     assert_eq!(Route::from_address("#/sizes/sales/2026-11-24"), Route::Drinks);
 }
+
+#[test]
+fn what_no_screen_has_is_no_address() {
+    for address in ["", "#", "#/", "#/drinks", "#/drinks/1", "#/book"] {
+        assert!(Route::is_address(address), "{address}");
+    }
+    for address in ["#/drinks/zzz", "#/nowhere", "#/drinks/", "#/sizes/sales/2026-11-24"] {
+        assert!(!Route::is_address(address), "{address}");
+    }
+}
+
+#[test]
+fn a_decision_says_its_sizes() {
+    let size = |number| Some(ContainerId::from_random(number));
+    let scope = Scope::Kind(DrinkKind::Pressed);
+    for (address, goes, comes, stays) in [
+        ("4-3", size(4), size(3), None),
+        ("4-", size(4), None, None),
+        ("-3", None, size(3), None),
+        ("-", None, None, None),
+        ("only-4", None, None, size(4)),
+    ] {
+        let decision = Decision { scope, goes, comes, stays };
+        let address = format!("#/sizes/decide/kind/pressed/{address}");
+        assert_eq!(Route::from_address(&address), Route::Decision(decision));
+        assert_eq!(Route::Decision(decision).address(), address);
+    }
+    for nowhere in ["#/sizes/decide/kind/pressed/only-", "#/sizes/decide/kind/pressed/4", "#/sizes/decide/kind/4-3"] {
+        assert_eq!(Route::from_address(nowhere), Route::Drinks);
+    }
+}

@@ -11,6 +11,9 @@ const NAMED: char = '\u{3}';
 /// Around a placeholder within a way.
 const WITHIN: char = '\u{4}';
 
+/// Around what keeps its own direction in a sentence from right to left, by its first letter (Unicode, UAX #9).
+const ISOLATE: [char; 2] = ['\u{2068}', '\u{2069}'];
+
 /// What stands in for a placeholder, and the plural form it asks for, if it is a number.
 pub type Value<'a> = (&'a str, &'a str);
 
@@ -21,29 +24,45 @@ pub fn plain(place: u16) -> &'static str {
 
 /// A text with its placeholders filled.
 pub fn filled(place: u16, values: &[Value<'_>]) -> String {
-    fill(plain(place), values)
+    fill(plain(place), values, voice::is_mirrored())
 }
 
 /// A line with its placeholders filled and its choices made.
-fn fill(line: &str, values: &[Value<'_>]) -> String {
+fn fill(line: &str, values: &[Value<'_>], mirrored: bool) -> String {
     let mut text = String::new();
     let mut special = false;
     for piece in line.split(SPECIAL) {
         match piece.split_once(WAY) {
             _ if !special => text.push_str(piece),
-            None => text.push_str(value(piece, values).0),
-            Some((place, ways)) => fill_way(chosen(ways, value(place, values)), values, &mut text),
+            None => put(value(piece, values), mirrored, &mut text),
+            Some((place, ways)) => fill_way(chosen(ways, value(place, values)), values, mirrored, &mut text),
         }
         special = !special;
     }
     text
 }
 
-fn fill_way(way: &str, values: &[Value<'_>], text: &mut String) {
+fn fill_way(way: &str, values: &[Value<'_>], mirrored: bool, text: &mut String) {
     let mut within = false;
     for piece in way.split(WITHIN) {
-        text.push_str(if within { value(piece, values).0 } else { piece });
+        if within {
+            put(value(piece, values), mirrored, text);
+        } else {
+            text.push_str(piece);
+        }
         within = !within;
+    }
+}
+
+/// A name or an amount, apart from the direction of the sentence around it.
+fn put((shown, _): Value<'_>, mirrored: bool, text: &mut String) {
+    let [begin, end] = ISOLATE;
+    if mirrored {
+        text.push(begin);
+    }
+    text.push_str(shown);
+    if mirrored {
+        text.push(end);
     }
 }
 
@@ -63,7 +82,11 @@ fn value<'a>(place: &str, values: &[Value<'a>]) -> Value<'a> {
 
 #[cfg(test)]
 mod tests {
-    use super::fill;
+    use super::{Value, fill as fill_in};
+
+    fn fill(line: &str, values: &[Value<'_>]) -> String {
+        fill_in(line, values, false)
+    }
 
     #[test]
     fn placeholders_are_filled_and_choices_made() {
@@ -78,5 +101,15 @@ mod tests {
     #[test]
     fn what_is_filled_in_is_not_filled_itself() {
         assert_eq!(fill("\u{1}0\u{1}, \u{1}1\u{1}", &[("\u{1}1\u{1}", ""), ("b", "")]), "\u{1}1\u{1}, b");
+    }
+
+    #[test]
+    fn what_is_filled_in_keeps_its_direction_where_letters_run_from_right_to_left() {
+        let mirrored = |line, values: &[Value<'_>]| fill_in(line, values, true);
+        assert_eq!(mirrored("Set \u{1}0\u{1}.", &[("Kale 2", "")]), "Set \u{2068}Kale 2\u{2069}.");
+        let drinks = "\u{1}0\u{2}0\u{3}No drink\u{2}other\u{3}\u{4}0\u{4} drinks\u{1} sold.";
+        assert_eq!(mirrored(drinks, &[("0", "other")]), "No drink sold.");
+        assert_eq!(mirrored(drinks, &[("12", "other")]), "\u{2068}12\u{2069} drinks sold.");
+        assert_eq!(mirrored("Plain.", &[]), "Plain.");
     }
 }

@@ -7,6 +7,7 @@ use names::{name, of_goods, stage_of};
 
 use super::{Speaker, stage};
 use crate::book::{Book, Key};
+use crate::drink::fill::ICE_DENSITY;
 use crate::foundation::measure::{Exact, System, Volume};
 use crate::say;
 use crate::working::{Fact, Figure, Name, Rule, Step};
@@ -25,7 +26,7 @@ impl Working<'_> {
     pub fn name(&self, step: &Step) -> String {
         let (goods, of) = match (step.name, step.rule) {
             (Name::Of(goods, of), _) => (goods, of),
-            (other, _) => return name(other, self.speaker.units()).to_string(),
+            (other, _) => return name(other, self.speaker).to_string(),
         };
         let goods = self.book.name(Key::from(goods));
         let goods = match stage_of(of) {
@@ -106,7 +107,9 @@ impl Working<'_> {
             Fact::Minute => say!(working::seconds_in_a_minute),
             Fact::Litre if self.speaker.units() == System::UsCustomary => say!(working::ounces_in_a_gallon),
             Fact::Litre => say!(working::milliliters_in_a_liter),
-            Fact::Ice => say!(working::ice_by_source),
+            Fact::Ice => {
+                return say!(working::ice_by_source, density = self.speaker.grams_per_millilitre(ICE_DENSITY));
+            }
             Fact::Shown => say!(working::shown_per_this),
             Fact::OnTheSpot => say!(working::typed_here),
             Fact::TolerableError => say!(working::tolerable_error),

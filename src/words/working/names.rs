@@ -1,5 +1,6 @@
 //! What the steps of a working are called.
 
+use super::super::{Speaker, sales_tax};
 use crate::book::{CostBasis, Stage};
 use crate::foundation::measure::{Exact, System};
 use crate::say;
@@ -59,7 +60,8 @@ pub fn of_goods(goods: String, of: OfGoods, units: System, number: impl Fn(Exact
 
 /// What a step is that speaks of no goods.
 #[expect(clippy::too_many_lines, reason = "a table of names")]
-pub fn name(name: Name, units: System) -> &'static str {
+pub fn name(name: Name, speaker: &Speaker) -> &'static str {
+    let units = speaker.units();
     match name {
         Name::Liquid if units.weighs_cups() => say!(working::liquid_cup_weight),
         Name::DrinkDensity if units.weighs_cups() => say!(working::drink_cup_weight),
@@ -113,7 +115,7 @@ pub fn name(name: Name, units: System) -> &'static str {
         Name::MustBear => say!(working::costs_to_cover),
         Name::LeftShare => say!(working::share_for_costs),
         Name::Target => say!(common::target_margin),
-        Name::Tax => say!(common::sales_tax),
+        Name::Tax => sales_tax(speaker.law()),
         Name::WithTax => say!(working::price_and_tax),
         Name::TargetWithoutTax => say!(working::target_before_tax),
         Name::Exact => say!(working::exact_target_price),
