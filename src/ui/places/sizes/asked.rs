@@ -2,7 +2,6 @@
 
 use crate::app::route::scope_text;
 use crate::book::{Book, ContainerId, DrinkKind, Key, Scope};
-use crate::drink::sales::foremost_kind;
 use crate::ui::order;
 use crate::words;
 
@@ -24,11 +23,6 @@ pub fn scope_options(book: &Book, scopes: impl IntoIterator<Item = Scope>) -> Ve
 /// The whole menu and its parts to choose from.
 pub fn all_scope_options(book: &Book) -> Vec<(String, String)> {
     scope_options(book, [Scope::Menu].into_iter().chain(scopes(book)))
-}
-
-/// The part of the menu to begin with: the kind that sells most.
-pub fn first_scope(book: &Book) -> Option<Scope> {
-    foremost_kind(book).map(Scope::Kind)
 }
 
 /// Containers, smallest fill first.

@@ -48,6 +48,7 @@ pub fn LinesBySize(
             ];
             if columns.tried().is_some() {
                 all.push(series(say!(sales::price_today), Look::Guide, columns.today(), price));
+                all.push(series(say!(sales::profit_today), Look::Limit, columns.today(), left));
             }
             all
         });

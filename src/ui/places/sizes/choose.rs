@@ -12,13 +12,14 @@ use crate::say;
 use crate::ui::address::go;
 use crate::ui::fields::Choice;
 use crate::ui::live::{flag, live, press, rows, text, when};
+use crate::ui::parts::Fold;
 use crate::ui::state::AppState;
 use crate::words;
 
 /// How many drinks left out are listed.
 const LISTED: usize = 40;
 
-/// Which part of the menu, and which of its sizes.
+/// Which part of the menu.
 #[component]
 pub fn Choose(
     /// What is compared.
@@ -33,6 +34,16 @@ pub fn Choose(
         }
         Ok(())
     });
+    view! { <Choice label=say!(decide::which_drinks) options=options value=Signal::stored(here) choose=choose /> }
+}
+
+/// The fold of its sizes: which are compared.
+#[component]
+pub fn SizesCompared(
+    /// What is compared.
+    trying: Trying,
+) -> impl IntoView {
+    let state = AppState::here();
     let keys = Memo::new(move |_| trying.all.get().into_iter().map(Key::Container).collect::<Vec<Key>>());
     let chip = move |key| {
         let Key::Container(id) = key else { return ().into_any() };
@@ -45,22 +56,20 @@ pub fn Choose(
         }
         .into_any()
     };
-    let chips = move || {
+    let several = flag(move || trying.all.with(|all| all.len() > 1));
+    let figure = text(move || words::sizes(trying.chosen.with(Vec::len)));
+    let fold = move || {
         view! {
-            <div class="chips" role="group" aria-label=say!(decide::sizes_to_compare)>
-                {rows(keys, chip)}
-            </div>
+            <Fold name=say!(decide::sizes_to_compare) figure>
+                <div class="chips" role="group" aria-label=say!(decide::sizes_to_compare)>
+                    {rows(keys, chip)}
+                </div>
+                <Compared trying />
+            </Fold>
         }
         .into_any()
     };
-    let several = flag(move || trying.all.with(|all| all.len() > 1));
-    view! {
-        <div class="section">
-            <Choice label=say!(decide::which_drinks) options=options value=Signal::stored(here) choose=choose />
-            {when(move || several.get(), chips)}
-            <Compared trying />
-        </div>
-    }
+    when(move || several.get(), fold)
 }
 
 /// Which drinks are compared, and which are not.

@@ -7,8 +7,9 @@ use crate::book::{DrinkKind, Key};
 use crate::foundation::measure::{Date, Exact, Volume};
 use crate::say;
 use crate::sizes::market::{Market, Ours, market};
-use crate::ui::chart::{Axis, Look, Series, chart};
+use crate::ui::chart::{Axis, Chart, Look, Series};
 use crate::ui::live::{live, text, trouble, when};
+use crate::ui::parts::Fold;
 use crate::ui::state::AppState;
 use crate::words;
 
@@ -54,7 +55,12 @@ pub fn MarketShown(
                 Err(_) => ().into_any(),
             })
         });
+        let count = text(move || {
+            let count = found.with(|found| found.as_ref().map_or(0, |market| market.ours.len()));
+            say!(sales::count_sizes, sizes = count)
+        });
         view! {
+            <Fold name=say!(decide::your_sizes) figure=count>
             <div class="wide" tabindex="0" role="region" aria-label=say!(decide::your_sizes_among_prices)>
                 <table class="table">
                     <thead>
@@ -70,6 +76,7 @@ pub fn MarketShown(
                     <tbody>{rows}</tbody>
                 </table>
             </div>
+            </Fold>
         }
         .into_any()
     };
@@ -83,7 +90,9 @@ pub fn MarketShown(
                 {live(drawing)}
                 {when(ours, priced)}
                 {when(move || !ours(), unpriced)}
-                <p class="about">{how}</p>
+                <Fold name=say!(common::show_the_math) figure=Signal::stored(String::new())>
+                    <p class="about">{how}</p>
+                </Fold>
                 <p class="hollow">{words::market_caution()}</p>
             }
             .into_any()
@@ -119,7 +128,13 @@ fn drawn(market: &Market, state: AppState) -> AnyView {
     let seen = market.seen.iter().map(|seen| (across(seen.size), seen.price.major())).collect();
     let mut series = vec![Series { name: say!(decide::local_prices).into(), look: Look::Points, points: seen }];
     if let Ok(curve) = &market.curve {
-        let points = curve.drawn(DRAWN).into_iter().map(|(size, price)| (across(size), price.major())).collect();
+        // Where one of ours stands, the curve is read as exactly as its table says.
+        let at_ours = market.ours.iter().filter_map(|ours| Some((ours.size, ours.against?.on_curve()?.price)));
+        let at_ours = at_ours.filter(|(size, _)| curve.smallest <= *size && *size <= curve.largest);
+        let mut points: Vec<(Exact, Exact)> =
+            curve.drawn(DRAWN).into_iter().chain(at_ours).map(|(size, price)| (across(size), price.major())).collect();
+        points.sort();
+        points.dedup_by_key(|(across, _)| *across);
         series.push(Series { name: say!(decide::local_curve).into(), look: Look::Guide, points });
     }
     let ours: Vec<(Exact, Exact)> = market.ours.iter().map(|ours| (across(ours.size), ours.price.major())).collect();
@@ -136,5 +151,5 @@ fn drawn(market: &Market, state: AppState) -> AnyView {
         from_zero: true,
         mark: Box::new(move |number| state.money(crate::foundation::measure::Money::from_major(number))),
     };
-    chart(&size, &price, &series)
+    Chart { across: &size, up: &price, series: &series, marked: &[], figure: None }.with_table()
 }

@@ -5,6 +5,7 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use super::by_drink::{Units, by_drink};
+use super::over_time::OverTime;
 use super::till::FromTill;
 use crate::app::route::Route;
 use crate::book::{Key, Scope};
@@ -13,7 +14,7 @@ use crate::foundation::measure::{Date, Exact, Money};
 use crate::say;
 use crate::ui::fields::Hangs;
 use crate::ui::live::{live, press, rows, text, trouble, when};
-use crate::ui::parts::{Back, Figure, Section};
+use crate::ui::parts::{Back, Figure, Fold, Section};
 use crate::ui::state::AppState;
 use crate::ui::today::today;
 use crate::words;
@@ -37,8 +38,21 @@ pub fn Sales() -> impl IntoView {
         <Back to=Route::Sizes name=say!(first::sizes) />
         <h1>{say!(sales::sales)}</h1>
         <p class="about">{say!(sales::about_sales)}</p>
-        {when(any, move || view! { <Usual hangs /> <Written /> <FromTill />
-                <ByHand hangs /> }.into_any())}
+        {when(any, move || view! {
+            <div class="panes">
+                <div class="pane">
+                    <Usual hangs />
+                    <div class="folds">
+                        <ByHand hangs />
+                        <FromTill />
+                    </div>
+                </div>
+                <div class="pane">
+                    <OverTime />
+                    <Written />
+                </div>
+            </div>
+        }.into_any())}
         {when(move || !any(), teach)}
     }
 }
@@ -72,7 +86,10 @@ fn Usual(hangs: Hangs) -> impl IntoView {
                 <Figure name=say!(common::drinks_sold_per_week) value=units large=true />
                 <Figure name=say!(common::profit_per_week) value=contribution large=true />
             </dl>
-            <p class="about">{working}</p>
+            <p class="soft">{say!(sales::same_terms)}</p>
+            <Fold name=say!(common::show_the_math) figure=Signal::stored(String::new())>
+                <p class="about">{working}</p>
+            </Fold>
         }
         .into_any()
     };
@@ -100,13 +117,13 @@ fn ByHand(hangs: Hangs) -> impl IntoView {
             })
         }),
     });
+    let state = AppState::here();
+    let figure = text(move || state.book.with(|book| say!(sales::count_sizes, sizes = book.offers().count())));
     view! {
-        <Section
-            heading=say!(sales::typical_by_size)
-            about=say!(sales::about_typical_by_size)
-        >
+        <Fold name=say!(sales::typical_by_size) figure>
+            <p class="about">{say!(sales::about_typical_by_size)}</p>
             {fields}
-        </Section>
+        </Fold>
     }
 }
 

@@ -94,7 +94,7 @@ pub fn SeenEntry(
     });
     let if_tried = move |error: Option<String>| if tried.get() { error.unwrap_or_default() } else { String::new() };
     view! {
-        <form class="section seen-entry" on:submit=submit>
+        <form class="seen-entry" on:submit=submit>
             <div>
                 <Ask label=say!(decide::place) letters=true text=place error=text(move || if_tried(read_place().err())) />
                 <div class="chips" role="group" aria-label=say!(decide::recent_places)>
@@ -146,7 +146,9 @@ fn read_size(state: AppState, text: &str) -> Result<Amount, String> {
 fn read_price(state: AppState, text: &str) -> Result<Money, String> {
     match read_number(text, state.speaker.get().style()) {
         Ok(price) if !price.is_positive() => Err(at(state, Field::Price, Problem::NotPositive)),
-        read => read.map(Money::from_major).map_err(|error| words::read_error(&error, "7.50")),
+        read => read
+            .map(Money::from_major)
+            .map_err(|error| words::read_error(&error, &words::Example::MenuPrice.said(&state.speaker.get()))),
     }
 }
 

@@ -11,7 +11,7 @@ use crate::foundation::measure::Date;
 use crate::say;
 use crate::sizes::market::market;
 use crate::ui::live::{flag, press, rows, text, when};
-use crate::ui::parts::{Back, Section};
+use crate::ui::parts::{Back, Fold, Section, is_wide};
 use crate::ui::state::AppState;
 use crate::ui::today::today;
 use crate::words;
@@ -65,19 +65,32 @@ pub fn SeenPrices() -> impl IntoView {
     };
     let lists = DrinkKind::ALL.iter().copied().map(list).collect_view();
     let none = flag(move || count(None) == 0);
+    let newest = text(move || {
+        let newest = state.book.with(|book| book.seen_prices().map(|seen| seen.day).max());
+        newest.map(|day| say!(sales::newest_seen, day = words::day(day))).unwrap_or_default()
+    });
+    let at_once = Signal::stored(is_wide() || none.get_untracked());
     view! {
         <Back to=Route::Sizes name=say!(first::sizes) />
         <h1>{say!(decide::local_prices)}</h1>
         <p class="about">{say!(decide::local_prices_explained)}</p>
-        <SeenEntry kind shown today />
-        <section class="section">
-            <h2>{say!(decide::where_you_stand)}</h2>
-            <div class="chips" hidden=none>
-                {chips}
+        <div class="panes">
+            <div class="pane">
+                <Fold name=say!(decide::add_local_price) figure=newest open=at_once>
+                    <SeenEntry kind shown today />
+                </Fold>
             </div>
-            <MarketShown shown today />
-        </section>
-        {lists}
+            <div class="pane">
+                <section class="section">
+                    <h2>{say!(decide::where_you_stand)}</h2>
+                    <div class="chips" hidden=none>
+                        {chips}
+                    </div>
+                    <MarketShown shown today />
+                </section>
+                {lists}
+            </div>
+        </div>
     }
 }
 

@@ -97,7 +97,7 @@ fn SeenFields(id: SeenPriceId, open: RwSignal<Option<SeenPriceId>>) -> impl Into
                     asks=asks(Kind::Size, Key::SeenPrice(id), "size")
                     value=of(|seen, state| state.amount(seen.size))
                     units=fields::units(size)
-                    commit=fields::amount(say!(decide::change_size), size, move |book, size| {
+                    commit=fields::amount(say!(decide::change_size), fields::Example::Amount, size, move |book, size| {
                         changed(book, id, |it| it.size = size)
                     })
                 />
@@ -105,7 +105,7 @@ fn SeenFields(id: SeenPriceId, open: RwSignal<Option<SeenPriceId>>) -> impl Into
                     label=say!(decide::edit_price)
                     asks=asks(Kind::Price, Key::SeenPrice(id), "price")
                     value=of(|seen, state| state.plain_money(seen.price))
-                    commit=fields::money(say!(decide::change_price), move |book, price| changed(book, id, |it| it.price = price))
+                    commit=fields::money(say!(decide::change_price), fields::Example::MenuPrice, move |book, price| changed(book, id, |it| it.price = price))
                 />
                 <Choice
                     label=say!(decide::edit_type)

@@ -12,7 +12,7 @@ use crate::say;
 use crate::sizes::side_by_side::{SizeRow, SoldSize, Step};
 use crate::ui::how::opens;
 use crate::ui::live::{live, text, when};
-use crate::ui::parts::{Mark, Section};
+use crate::ui::parts::{Fold, Mark, Section, is_wide};
 use crate::ui::state::AppState;
 use crate::words;
 use crate::words::texts::{HOLE, around};
@@ -212,7 +212,7 @@ pub fn PerDrink(
     let lines = view! {
         {line(columns, say!(common::fill), false, Some(Box::new(|id: OfferId| Shown::Poured(id.container))), |state, row| Some(state.volume(row.fill)))}
         {line(columns, say!(common::price), true, None, |state, row| sold(row, |it| Some(state.money(it.price))))}
-        {line(columns, say!(common::cost), false, of_offer(OfOffer::Cost), |state, row| Some(state.money(row.cost)))}
+        {line(columns, say!(common::full_cost), false, of_offer(OfOffer::Cost), |state, row| Some(state.money(row.cost)))}
         {line(columns, say!(common::profit_per_drink), false, asked(OfPrice::Contribution), |state, row| {
             sold(row, |it| Some(state.money(it.contribution)))
         })}
@@ -226,12 +226,21 @@ pub fn PerDrink(
         {target(columns)}
     }
     .into_any();
+    let state = AppState::here();
+    let terms = text(move || {
+        let basis = state.book.with(|book| book.settings().cost_basis);
+        say!(sales::margin_counts, what = words::cost_basis(basis))
+    });
+    let sizes = text(move || columns.with(|columns| words::sizes(columns.today().len())));
     view! {
         <Section heading=say!(sales::per_drink)>
-            <LinesBySize columns />
             {table(columns, say!(sales::sizes_per_drink), lines)}
+            <p class="soft">{terms}</p>
             <p class="hollow">{means}</p>
         </Section>
+        <Fold name=say!(sales::price_and_cost) figure=sizes open=Signal::stored(is_wide())>
+            <LinesBySize columns />
+        </Fold>
     }
 }
 
@@ -260,11 +269,17 @@ pub fn PerPart(
         {line(columns, say!(common::cost), false, of_offer(OfOffer::Cost), |state, row| Some(state.fine_money(row.cost)))}
     }
     .into_any();
+    let state = AppState::here();
+    let figure = text(move || {
+        let costs = columns.with(|columns| columns.last().iter().map(|row| row.cost).collect::<Vec<Money>>());
+        range(costs.into_iter().map(|cost| state.money(cost)))
+    });
     view! {
-        <Section heading=say!(sales::cost_breakdown)>
+        <Fold name=say!(sales::cost_breakdown) figure>
             <PartsBySize columns />
             {table(columns, say!(sales::costs_by_size), lines)}
-        </Section>
+            <p class="soft">{say!(sales::rows_rounded)}</p>
+        </Fold>
     }
 }
 
@@ -299,11 +314,19 @@ pub fn PerVolume(
     }
     .into_any();
     view! {
-        <section class="section">
-            <h2>{heading}</h2>
+        <Fold name=say!(sales::by_volume) figure=heading>
             <p class="about">{said}</p>
             {table(columns, say!(sales::sizes_by_volume), lines)}
-        </section>
+        </Fold>
+    }
+}
+
+/// The first and the last of some figures.
+fn range(mut figures: impl Iterator<Item = String>) -> String {
+    match (figures.next(), figures.last()) {
+        (Some(first), Some(last)) => say!(sales::likely_between, low = first, high = last),
+        (Some(only), None) => only,
+        _ => String::new(),
     }
 }
 
@@ -394,11 +417,16 @@ pub fn Steps(
         })
     };
     let any = move || columns.with(|columns| columns.last().iter().any(|row| row.step.is_some()));
+    let kept = text(move || {
+        let kept =
+            columns.with(|columns| columns.last().iter().filter_map(|row| row.step?.kept).collect::<Vec<Share>>());
+        range(kept.into_iter().map(|share| state.percent(share)))
+    });
     let section = move || {
         view! {
-            <Section heading=say!(sales::next_size_up)>
+            <Fold name=say!(sales::next_size_up) figure=kept>
                 <ul class="steps">{live(steps)}</ul>
-            </Section>
+            </Fold>
         }
         .into_any()
     };

@@ -15,7 +15,7 @@ use crate::ui::fields::Choice;
 use crate::ui::files::{bytes_of, is_too_large, unread};
 use crate::ui::live::{live, press, text, trouble, when};
 use crate::ui::order::lower_case;
-use crate::ui::parts::Section;
+use crate::ui::parts::Fold;
 use crate::ui::state::AppState;
 use crate::ui::today::today;
 use crate::words;
@@ -129,10 +129,8 @@ pub fn FromTill() -> impl IntoView {
     };
     let error = text(move || refused.get().unwrap_or_default());
     view! {
-        <Section
-            heading=say!(sales::register_sales)
-            about=say!(sales::about_register_sales)
-        >
+        <Fold name=say!(sales::register_sales) figure=Signal::stored(String::new())>
+            <p class="about">{say!(sales::about_register_sales)}</p>
             <div class="entry">
                 <label for="till-file">{say!(sales::sales_file)}</label>
                 <div class="entry-box">
@@ -142,7 +140,7 @@ pub fn FromTill() -> impl IntoView {
             </div>
             {when(move || reading.table.with(Option::is_some), move || view! { <Columns reading done /> }.into_any())}
             <p role="status">{done}</p>
-        </Section>
+        </Fold>
     }
 }
 

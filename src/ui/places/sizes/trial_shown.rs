@@ -2,15 +2,16 @@
 
 use leptos::prelude::*;
 
+use super::over_time::{at, axis, profit};
 use crate::app::route::Route;
 use crate::book::TrialId;
 use crate::foundation::measure::{Date, Exact};
-use crate::foundation::statistics::Spread;
+use crate::foundation::statistics::{Interval, Spread};
 use crate::say;
 use crate::sizes::trial::{Judged, Verdict, WeekSum, judge};
-use crate::ui::chart::{Axis, Look, Series, chart};
+use crate::ui::chart::{Chart, Look, Marked, Series};
 use crate::ui::live::{live, text, trouble, when};
-use crate::ui::parts::{Section, figures, wide_table};
+use crate::ui::parts::{Fold, Says, Section, answer_figures, verdict, wide_table};
 use crate::ui::state::AppState;
 use crate::words::{self, Speaker};
 
@@ -29,23 +30,15 @@ pub fn TrialShown(
     let said = move |say: fn(&Judged, &Speaker) -> String| {
         text(move || judged().map(|judged| say(&judged, &state.speaker.get())).unwrap_or_default())
     };
-    let verdict = said(|judged, _| words::verdict(judged.verdict).to_string());
-    let class = text(move || {
-        match judged().map(|judged| judged.verdict) {
-            Some(Verdict::Better) => "verdict verdict-better",
-            Some(Verdict::Worse) => "verdict verdict-worse",
-            _ => "verdict",
-        }
-        .to_string()
-    });
-    let shape = text(move || {
-        match judged().map(|judged| judged.verdict) {
-            Some(Verdict::Better) => "M8 14V2.5M3 7.5l5-5 5 5",
-            Some(Verdict::Worse) => "M8 2v11.5M3 8.5l5 5 5-5",
-            _ => "M2 6c2-2 4-2 6 0s4 2 6 0M2 11c2-2 4-2 6 0s4 2 6 0",
-        }
-        .to_string()
-    });
+    let says = move || {
+        let found = judged().map(|judged| judged.verdict);
+        let says = match found {
+            Some(Verdict::Better) => Says::Yes,
+            Some(Verdict::Worse) => Says::No,
+            _ => Says::Open,
+        };
+        (says, found.map(|found| words::verdict(found).to_string()).unwrap_or_default())
+    };
     let means = said(|judged, _| words::verdict_means(judged));
     let left_out = said(|judged, _| words::trial_left_out(judged));
     let how = said(words::trial_how);
@@ -53,39 +46,43 @@ pub fn TrialShown(
         let Some(interval) = judged().and_then(|judged| judged.interval) else { return Vec::new() };
         let of = |say: fn(&_, &Speaker) -> String| say(&interval, &state.speaker.get());
         vec![
-            (say!(sales::weekly_difference).to_string(), of(words::trial_difference), None),
-            (say!(sales::likely_range).to_string(), of(words::trial_interval), None),
+            (say!(sales::weekly_difference).to_string(), of(words::trial_difference)),
+            (say!(sales::likely_range).to_string(), of(words::trial_interval)),
         ]
     };
     let compared = move || judged().is_some_and(|judged| judged.interval.is_some());
     let any =
         move || judged().is_some_and(|judged| !judged.before.counted.is_empty() || !judged.after.counted.is_empty());
+    let count = text(move || {
+        let count = judged().map_or(0, |judged| judged.before.counted.len() + judged.after.counted.len());
+        say!(sales::count_weeks, weeks = count)
+    });
     let weeks = move || {
         view! {
-            <Section
-                heading=say!(sales::week_by_week)
-                about=say!(sales::about_week_by_week)
-            >
+            <Section heading=say!(sales::week_by_week) about=say!(sales::about_week_by_week)>
                 {live(move || judged().map_or_else(|| ().into_any(), |judged| drawn(&judged, state)))}
-                {live(move || judged().map_or_else(|| ().into_any(), |judged| table(&judged, state)))}
+                <Fold name=say!(sales::trial_weeks) figure=count>
+                    {live(move || judged().map_or_else(|| ().into_any(), |judged| table(&judged, state)))}
+                </Fold>
             </Section>
         }
         .into_any()
     };
     view! {
         {trouble(overflow)}
-        <p class=class>
-            <svg viewBox="0 0 16 16" aria-hidden="true">
-                <path d=shape />
-            </svg>
-            {verdict}
-        </p>
-        {when(compared, move || view! { <dl class="figures trial-figures">{figures(shown)}</dl> }.into_any())}
-        <p>{means}</p>
-        <p class="about">{how}</p>
-        <p class="hollow">{left_out}</p>
+        <section class="section">
+            {verdict(says)}
+            {when(compared, move || answer_figures(shown))}
+            <p>{means}</p>
+            <p class="soft">{words::trial_caution()}</p>
+        </section>
         {when(any, weeks)}
-        <p class="hollow">{words::trial_caution()}</p>
+        <p class="hollow">{left_out}</p>
+        {when(compared, move || view! {
+            <Fold name=say!(common::show_the_math) figure=Signal::stored(String::new())>
+                <p class="about">{how}</p>
+            </Fold>
+        }.into_any())}
         <p class="actions">
             <a class="button" href=Route::Sales.address()>
                 {say!(sales::open_sales)}
@@ -94,41 +91,36 @@ pub fn TrialShown(
     }
 }
 
-/// The weeks on both sides, and a line at the mean of each.
+/// The weeks on both sides, a line at the mean of each, the change, and the range in which the weeks since
+/// likely lie on average.
 fn drawn(judged: &Judged, state: AppState) -> AnyView {
     let sides = [&judged.before.counted, &judged.after.counted];
     let Some(first) = sides.into_iter().flatten().next().map(|week| week.monday) else { return ().into_any() };
-    let across = |monday: Date| {
-        let days = u32::try_from(monday.days_since(first)).unwrap_or_default();
-        Exact::from(days).over(Exact::new(7, 0)).unwrap_or_default().plus(Exact::ONE).unwrap_or_default()
-    };
     let points = |weeks: &[WeekSum]| -> Vec<(Exact, Exact)> {
-        weeks.iter().map(|week| (across(week.monday), week.contribution.major())).collect()
+        weeks.iter().map(|week| (at(first, week.monday), week.contribution.major())).collect()
     };
-    let mean = |weeks: &[WeekSum], spread: &Option<Spread>| -> Vec<(Exact, Exact)> {
-        let mean = spread.map(|spread| spread.mean);
+    let level = |weeks: &[WeekSum], height: Option<Exact>| -> Vec<(Exact, Exact)> {
         let ends = [weeks.first(), weeks.last()].into_iter().flatten();
-        ends.filter_map(|week| Some((across(week.monday), mean?))).collect()
+        ends.filter_map(|week| Some((at(first, week.monday), height?))).collect()
     };
+    let mean = |spread: &Option<Spread>| spread.map(|spread| spread.mean);
+    let (before, after) = (&judged.before, &judged.after);
+    let end = |read: fn(&Interval) -> Exact| mean(&before.spread)?.plus(read(judged.interval.as_ref()?)).ok();
     let series = [
-        (say!(sales::before), Look::Points, points(&judged.before.counted)),
-        (say!(sales::with_change), Look::Squares, points(&judged.after.counted)),
-        (say!(sales::side_averages), Look::Guide, mean(&judged.before.counted, &judged.before.spread)),
-        ("", Look::Guide, mean(&judged.after.counted, &judged.after.spread)),
+        (say!(sales::before), Look::Points, points(&before.counted)),
+        (say!(sales::with_change), Look::Squares, points(&after.counted)),
+        (say!(sales::side_averages), Look::Guide, level(&before.counted, mean(&before.spread))),
+        ("", Look::Guide, level(&after.counted, mean(&after.spread))),
+        (say!(sales::likely_range_line), Look::Limit, level(&after.counted, end(|interval| interval.ends().0))),
+        ("", Look::Limit, level(&after.counted, end(|interval| interval.ends().1))),
     ];
     let named = |(name, look, points): (&str, Look, Vec<(Exact, Exact)>)| Series { name: name.into(), look, points };
     let series: Vec<Series> = series.into_iter().filter(|it| !it.2.is_empty()).map(named).collect();
-    let week = Axis {
-        name: say!(sales::axis_weeks, day = words::day(first)),
-        from_zero: false,
-        mark: Box::new(move |number| state.number(number)),
-    };
-    let left = Axis {
-        name: say!(sales::profit).into(),
-        from_zero: false,
-        mark: Box::new(move |number| state.money_mark(number)),
-    };
-    chart(&week, &left, &series)
+    let start = after.counted.first().filter(|_| !before.counted.is_empty()).map(|week| at(first, week.monday));
+    let marked: Vec<Marked> =
+        start.map(|at| Marked { name: say!(sales::with_change).to_string(), at }).into_iter().collect();
+    let (up, figure) = profit(state);
+    Chart { across: &axis(first), up: &up, series: &series, marked: &marked, figure: Some(figure) }.drawn()
 }
 
 fn table(judged: &Judged, state: AppState) -> AnyView {

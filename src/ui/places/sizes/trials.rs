@@ -14,7 +14,7 @@ use crate::say;
 use crate::sizes::trial::judge;
 use crate::ui::fields::{self, Addition, Choice, Choose, Day, Draft, Entry, Field};
 use crate::ui::live::{press, rows, text, trouble, when};
-use crate::ui::parts::{Back, Section, page_of};
+use crate::ui::parts::{Back, Fold, is_wide, page_of};
 use crate::ui::random::random;
 use crate::ui::state::AppState;
 use crate::ui::today::today;
@@ -139,39 +139,57 @@ fn Page(id: TrialId) -> impl IntoView {
         Some(Edit::Put(Record::Trial(trial)))
     });
     let is_new = !untrack(|| new.is_there());
-    let rename = fields::text(say!(sales::trial_name), move |book, name| changed(book, id, |trial| trial.name = name));
+    let rename =
+        move || fields::text(say!(sales::trial_name), move |book, name| changed(book, id, |trial| trial.name = name));
     let rest = new.once_there(move || {
         view! {
-            <TrialShown id today />
-            <TrialFields id />
-            {trouble(move || refused.get())}
-            <p class="actions">
-                <button class="quiet" on:click=press(remove)>
-                    {say!(sales::delete_trial)}
-                </button>
-            </p>
+            <div class="panes panes-answer-first">
+                <div class="pane">
+                    <TrialShown id today />
+                </div>
+                <div class="pane pane-asked">
+                    {(!is_new).then(|| view! {
+                        <Entry label=say!(sales::trial_name) letters=true value=name commit=rename() />
+                    })}
+                    <TrialFields id open=is_new />
+                    {trouble(move || refused.get())}
+                    <p class="actions">
+                        <button class="quiet" on:click=press(remove)>
+                            {say!(sales::delete_trial)}
+                        </button>
+                    </p>
+                </div>
+            </div>
         }
         .into_any()
     });
     view! {
         <Back to=Route::Trials name=say!(sales::trials) />
         <h1>{new.heading(say!(sales::new_trial), name)}</h1>
-        <Entry
-            label=say!(sales::trial_name)
-            letters=true
-            caret=is_new
-            example=say!(sales::example_change)
-            value=new.value(NAME, name)
-            commit=new.commit(NAME, rename)
-        />
+        {is_new.then(|| view! {
+            <Entry
+                label=say!(sales::trial_name)
+                letters=true
+                caret=true
+                example=say!(sales::example_change)
+                value=new.value(NAME, name)
+                commit=new.commit(NAME, rename())
+            />
+        })}
         {new.needs()}
         {rest}
     }
 }
 
+/// What is compared; the fold stands `open` at first, as it does where there is room.
 #[component]
-fn TrialFields(id: TrialId) -> impl IntoView {
+fn TrialFields(id: TrialId, open: bool) -> impl IntoView {
     let state = AppState::here();
+    let since = text(move || {
+        let start = state.book.with(|book| book.trial(id).map(|trial| trial.start));
+        start.map(|start| say!(sales::trial_began, day = words::day(start))).unwrap_or_default()
+    });
+    let open = Signal::stored(open || is_wide());
     let of = move |show: fn(&Trial) -> String| {
         text(move || state.book.with(|book| book.trial(id).map(show)).unwrap_or_default())
     };
@@ -207,7 +225,8 @@ fn TrialFields(id: TrialId) -> impl IntoView {
         set(say!(sales::last_week), &|trial| trial.last = last)
     });
     view! {
-        <Section heading=say!(sales::trial_setup) about=say!(sales::about_trial_setup)>
+        <Fold name=say!(sales::trial_setup) figure=since open>
+            <p class="about">{say!(sales::about_trial_setup)}</p>
             <div class="fields">
                 <Choice
                     label=say!(sales::drinks_compared)
@@ -229,6 +248,6 @@ fn TrialFields(id: TrialId) -> impl IntoView {
                     choose=choose_last
                 />
             </div>
-        </Section>
+        </Fold>
     }
 }

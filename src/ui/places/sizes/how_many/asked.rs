@@ -2,46 +2,25 @@
 
 use leptos::prelude::*;
 
-use crate::book::{ContainerId, Key, Scope};
-use crate::foundation::measure::{Exact, Money, Overflow, Share, read_number};
+use crate::book::{ContainerId, OfferId, Scope};
+use crate::foundation::measure::{Exact, Money, read_number};
 use crate::say;
-use crate::sizes::plan::{Candidates, Guess, MOST_CANDIDATES, Plan, plans};
-use crate::sizes::side_by_side::sold_in;
+use crate::sizes::decision::{Answered, Decision, Hands, MenuToday, NoAnswer, Plan, Plans, Question, Told};
+use crate::sizes::said::Said;
 use crate::ui::fields::Hangs;
+use crate::ui::kept;
 use crate::ui::live::text;
-use crate::ui::order;
-use crate::ui::places::sizes::asked::first_scope;
+use crate::ui::places::sizes::remembered::{of_ten, remember_of_ten};
 use crate::ui::state::AppState;
-use crate::words::{self, Plans};
+use crate::ui::today::today;
+use crate::words::{self, Decisions, Example};
 
-/// How a typed number is read.
-#[derive(Clone, Copy)]
-pub struct Read {
-    /// One that could be typed.
-    pub example: &'static str,
-    /// The most that it may be.
-    pub most: Option<u32>,
-}
-
-/// A share of a whole in per cent.
-pub const PER_CENT: Read = Read { example: "40", most: Some(100) };
-/// Sales that stay with a plan, in per cent of today's; there may be more of them.
-pub const KEPT: Read = Read { example: "95", most: None };
-/// Weeks of opening stock: not more than ten years of it.
-pub const WEEKS: Read = Read { example: "4", most: Some(520) };
-
+/// Most weeks of opening stock: ten years of it.
+const MOST_WEEKS: Exact = Exact::new(520, 0);
+/// All of ten buyers.
+const TEN: Exact = Exact::new(10, 0);
 /// Weeks that opening stock lasts until a person types other ones.
 const USUAL_COVER: &str = "4";
-
-/// The typed numbers, as far as they can be read; what cannot be leaves what stood before.
-#[derive(Clone, Debug, Default, PartialEq, Eq)]
-pub struct Typed {
-    guess: Guess,
-    keeping: Money,
-}
-
-/// Texts that are typed for one thing each.
-type Texts<T> = Vec<(T, RwSignal<String>)>;
 
 /// What is asked, and the plans that answer it.
 #[derive(Clone, Copy)]
@@ -49,168 +28,160 @@ pub struct Asked {
     /// The open book.
     pub state: AppState,
     /// The part of the menu.
-    pub scope: RwSignal<Scope>,
-    /// The sizes pressed. It is `None` if those of today are taken.
-    pub pressed: RwSignal<Option<Vec<ContainerId>>>,
-    /// The sizes of the person's own plan.
-    pub own: RwSignal<Vec<ContainerId>>,
+    pub scope: Scope,
     /// Weeks of opening stock.
     pub cover: RwSignal<String>,
     /// What one more size costs to keep in a week.
     pub keeping: RwSignal<String>,
-    /// Weekly sales of a drink without a number.
-    pub unknown: RwSignal<String>,
-    /// The two plans side by side, where they were chosen.
-    pub chosen: [RwSignal<Vec<ContainerId>>; 2],
-    shares: StoredValue<Texts<ContainerId>>,
-    /// The share of sales kept, for the plans where it was typed.
-    pub kept: RwSignal<Vec<(Vec<ContainerId>, String)>>,
-    /// The sizes thought of, the smallest fill first.
-    pub sizes_now: Memo<Vec<ContainerId>>,
-    /// What each drink would be in them.
-    pub candidates: Memo<Candidates>,
-    typed: Memo<Typed>,
+    /// Of ten buyers, how many stay when a price rises by 10 %, as the owner says.
+    pub of_ten: RwSignal<String>,
+    /// Whether labor is left out.
+    pub without_labor: RwSignal<bool>,
+    /// Whether plans stand by the profit that the owner's answer gives them.
+    pub by_profit: RwSignal<bool>,
     /// The fields that the plans hang on.
     pub hangs: Hangs,
-    /// The plans, the best first.
-    pub plans: Memo<Result<Vec<Plan>, Overflow>>,
+    /// A size that is not sold yet and that plans count with.
+    pub comes: RwSignal<Option<ContainerId>>,
+    /// How many are expected of drinks in it.
+    pub expected: RwSignal<Vec<(OfferId, Exact)>>,
+    told: Memo<Told>,
+    /// The plans.
+    pub plans: Memo<Result<Plans, NoAnswer>>,
 }
 
 impl Asked {
-    /// Nothing asked yet: the whole menu in the sizes of today.
-    pub fn new(state: AppState) -> Asked {
-        let all = state.book.with_untracked(order::containers);
-        let text_of = |key| if let Key::Container(id) = key { Some((id, RwSignal::new(String::new()))) } else { None };
-        let shares: Texts<ContainerId> = all.into_iter().filter_map(text_of).collect();
-        let scope = RwSignal::new(state.book.with_untracked(first_scope).unwrap_or(Scope::Menu));
-        let pressed = RwSignal::new(None::<Vec<ContainerId>>);
-        let own = RwSignal::new(Vec::new());
-        let cover = RwSignal::new(USUAL_COVER.to_string());
-        let (keeping, unknown) = (RwSignal::new(String::new()), RwSignal::new(String::new()));
-        let kept = RwSignal::new(Vec::<(Vec<ContainerId>, String)>::new());
-        let candidates = Memo::new(move |_| {
-            state.book.with(|book| {
-                let today = || sold_in(book, scope.get()).into_iter().take(MOST_CANDIDATES).collect();
-                Candidates::of(book, scope.get(), &pressed.get().unwrap_or_else(today))
-            })
+    /// A part of the menu, with what was typed on this visit.
+    pub fn new(state: AppState, scope: Scope) -> Asked {
+        let said = of_ten(state).map(|number| state.number(number)).unwrap_or_default();
+        let (cover, keeping) = (kept::text("cover", USUAL_COVER), kept::text("keeping", ""));
+        let (of_ten, without_labor) = (kept::text("of-ten", &said), kept::flag("without-labor", false));
+        let comes = kept::chosen(
+            "comes",
+            None,
+            |size: Option<ContainerId>| size.map(|size| size.to_string()).unwrap_or_default(),
+            |text| Some(ContainerId::from_text(text)),
+        );
+        let kept_numbers = kept::text("expected", "");
+        let expected = RwSignal::new(Said::read(&kept_numbers.get_untracked()).told.weekly);
+        Effect::new(move |_| {
+            let told = Told { weekly: expected.get(), ..Told::default() };
+            kept_numbers.set(Said { told, ..Said::default() }.text());
         });
-        let sizes_now = Memo::new(move |_| candidates.with(|it| it.sizes().to_vec()));
-        let shares = StoredValue::new(shares);
-        let typed = Memo::new(move |before: Option<&Typed>| {
-            let before = before.cloned().unwrap_or_default();
-            let number = |text: RwSignal<String>, how, before| read(state, &text.get(), how).unwrap_or(before);
-            let plain = |example| Read { example, most: None };
-            let cover = number(cover, WEEKS, Some(before.guess.cover)).unwrap_or_default();
-            let keeping = number(keeping, plain("5"), Some(before.keeping.major())).unwrap_or_default();
-            let unknown = number(unknown, plain("25"), before.guess.unknown);
-            let mut typed = Guess { cover, unknown, ..Guess::default() };
-            for (id, text) in shares.get_value() {
-                let was = before.guess.share_of(id).and_then(|share| share.percent().ok());
-                if let Some(share) = number(text, PER_CENT, was).and_then(share) {
-                    typed.shares.push((id, share));
-                }
-            }
-            typed.shares.retain(|(id, _)| sizes_now.with(|sizes| sizes.contains(id)));
-            for (sizes, text) in kept.get() {
-                let was = before.guess.kept_by(&sizes).percent().ok();
-                if let Some(share) = read(state, &text, KEPT).unwrap_or(was).and_then(share) {
-                    typed.kept.push((sizes, share));
-                }
-            }
-            Typed { guess: typed, keeping: Money::from_major(keeping) }
+        let told = Memo::new(move |_| {
+            let keeping = read(state, keeping, Example::OneTimeCost, None).ok().flatten().unwrap_or_default();
+            let hands = if without_labor.get() { Hands::LeftOut } else { Hands::Counted };
+            Told { keeping: Money::from_major(keeping), hands, weekly: expected.get(), ..Told::default() }
         });
-        let plans = Memo::new(move |_| {
-            state.book.with(|book| {
-                let also = [sold_in(book, scope.get()), own.get()];
-                candidates.with(|it| typed.with(|typed| plans(book, it, &typed.guess, &also)))
-            })
-        });
-        let chosen = [RwSignal::new(Vec::new()), RwSignal::new(Vec::new())];
+        let plans = Memo::new(move |_| told.with(|told| with_menu(state, scope, told, |menu| menu.plans())));
+        Effect::new(move |_| remember_of_ten(state, read(state, of_ten, Example::Weeks, Some(TEN)).ok().flatten()));
+        let by_profit = kept::flag("by-profit", false);
         Asked {
             state,
             scope,
-            pressed,
-            own,
             cover,
             keeping,
-            unknown,
-            chosen,
-            shares,
-            kept,
-            sizes_now,
-            candidates,
-            typed,
+            of_ten,
+            without_labor,
+            by_profit,
             hangs: Hangs::new(),
+            comes,
+            expected,
+            told,
             plans,
         }
     }
 
-    /// Takes a size in, or out.
-    pub fn press(self, id: ContainerId) {
-        let mut sizes = self.sizes_now.get_untracked();
-        if sizes.contains(&id) {
-            sizes.retain(|size| *size != id);
-        } else if sizes.len() < MOST_CANDIDATES {
-            sizes.push(id);
+    /// The plans of some sort, by evidence or by the profit of the owner's own answer, each with that profit.
+    pub fn in_order(&self, plans: &Plans, wanted: fn(&Plan, bool) -> bool) -> Vec<(Plan, Option<Money>)> {
+        let both = plans.pays.iter().map(|plan| (plan, true)).chain(plans.cannot_pay.iter().map(|plan| (plan, false)));
+        let some = both.filter(|(plan, pays)| wanted(plan, *pays)).map(|(plan, _)| plan);
+        let answered = self.answered();
+        let profit = |plan: &Plan| answered.and_then(|answered| plan.by_owner(&answered));
+        let mut all: Vec<(Plan, Option<Money>)> = some.map(|plan| (plan.clone(), profit(plan))).collect();
+        if self.by_profit.get() && answered.is_some() {
+            all.sort_by_key(|(_, profit)| std::cmp::Reverse(*profit));
         }
-        self.pressed.set(Some(sizes));
+        all
     }
 
-    /// What is typed as the share of a size.
-    pub fn share(self, id: ContainerId) -> Option<RwSignal<String>> {
-        self.shares.with_value(|shares| shares.iter().find(|(size, _)| *size == id).map(|(_, text)| *text))
+    /// The owner's own answer.
+    pub fn answered(self) -> Option<Answered> {
+        read(self.state, self.of_ten, Example::Weeks, Some(TEN)).ok().flatten().and_then(Answered::of_ten)
     }
 
-    /// What to know of the shares typed. Returns an empty text if none is typed, or if they sum to the
-    /// whole.
-    pub fn shares_said(self, plans: &Plans) -> String {
-        let typed = self.typed.get().guess;
-        let sizes = self.sizes_now.get();
-        let today = |id| self.candidates.with(|it| it.share_today(id)).unwrap_or_default();
-        let shares = sizes.iter().map(|id| typed.share_of(*id).unwrap_or_else(|| today(*id)));
-        if typed.shares.is_empty() {
-            String::new()
-        } else {
-            plans.shares(&shares.collect::<Vec<Share>>()).unwrap_or_else(words::overflow)
-        }
+    /// Weeks of opening stock.
+    pub fn weeks(self) -> Exact {
+        let typed = read(self.state, self.cover, Example::Weeks, Some(MOST_WEEKS)).ok().flatten();
+        typed.unwrap_or(Exact::new(4, 0))
     }
 
-    /// What a further size costs to keep in a week.
-    pub fn keeping(self) -> Money {
-        self.typed.with(|typed| typed.keeping)
+    /// A plan as a decision: only its sizes stay.
+    pub fn decision(self, plan: &Plan) -> Result<Decision, NoAnswer> {
+        let question = Question::Keep { sizes: plan.sizes.clone() };
+        self.menu(|menu| menu.answer(&question))
     }
 
-    /// The sizes of today in the part of the menu.
-    pub fn today(self) -> Vec<ContainerId> {
-        self.state.book.with(|book| sold_in(book, self.scope.get()))
+    /// Something of the menu of today.
+    pub fn menu<T>(self, read: impl FnOnce(&MenuToday) -> Result<T, NoAnswer>) -> Result<T, NoAnswer> {
+        self.told.with(|told| with_menu(self.state, self.scope, told, read))
     }
 
     /// Words about plans.
-    pub fn said(self, say: impl FnOnce(&Plans) -> String) -> String {
-        self.state.book.with(|book| say(&Plans { book, speaker: &self.state.speaker.get() }))
+    pub fn said<T>(self, say: impl FnOnce(&Decisions) -> T) -> T {
+        self.state.book.with(|book| say(&Decisions { book, speaker: &self.state.speaker.get() }))
     }
 
-    /// What is wrong with a typed number. Returns an empty text if nothing is.
-    pub fn error(self, typed: RwSignal<String>, how: Read) -> Signal<String> {
-        text(move || read(self.state, &typed.get(), how).err().unwrap_or_default())
+    /// What is wrong with the weeks of opening stock.
+    pub fn cover_error(self) -> Signal<String> {
+        text(move || read(self.state, self.cover, Example::Weeks, Some(MOST_WEEKS)).err().unwrap_or_default())
     }
+
+    /// What is wrong with the cost of a size.
+    pub fn keeping_error(self) -> Signal<String> {
+        text(move || read(self.state, self.keeping, Example::OneTimeCost, None).err().unwrap_or_default())
+    }
+
+    /// What is wrong with the owner's answer.
+    pub fn of_ten_error(self) -> Signal<String> {
+        text(move || match read(self.state, self.of_ten, Example::Weeks, Some(TEN)) {
+            Ok(Some(number)) if number.is_zero() => say!(decide::of_ten_above_zero).to_string(),
+            Ok(_) => String::new(),
+            Err(sentence) => sentence,
+        })
+    }
+}
+
+fn with_menu<T>(
+    state: AppState,
+    scope: Scope,
+    told: &Told,
+    read: impl FnOnce(&MenuToday) -> Result<T, NoAnswer>,
+) -> Result<T, NoAnswer> {
+    state.book.with(|book| {
+        state.ledger.with(|ledger| {
+            let menu = MenuToday::of(book, ledger, scope, told, today()).map_err(NoAnswer::Arithmetic)?;
+            read(&menu)
+        })
+    })
 }
 
 /// A typed number. Returns `None` if nothing is typed.
-fn read(state: AppState, typed: &str, how: Read) -> Result<Option<Exact>, String> {
+fn read(
+    state: AppState,
+    typed: RwSignal<String>,
+    example: Example,
+    most: Option<Exact>,
+) -> Result<Option<Exact>, String> {
+    let typed = typed.get();
     if typed.trim().is_empty() {
         return Ok(None);
     }
-    let number = read_number(typed, state.speaker.get().style());
-    let number = number.map_err(|error| words::read_error(&error, how.example))?;
-    match how.most {
-        Some(most) if number > Exact::from(most) => {
-            Err(say!(decide::most_to_type, most = state.number(Exact::from(most)), example = how.example))
-        }
+    let speaker = state.speaker.get();
+    let example = example.said(&speaker);
+    let number = read_number(&typed, speaker.style()).map_err(|error| words::read_error(&error, &example))?;
+    match most {
+        Some(most) if number > most => Err(say!(decide::most_to_type, most = speaker.number(most), example = example)),
         _ => Ok(Some(number)),
     }
-}
-
-fn share(percent: Exact) -> Option<Share> {
-    percent.over(Exact::new(100, 0)).map(Share::from_fraction).ok()
 }

@@ -1,167 +1,191 @@
-//! How many sizes.
+//! How many sizes: sets of sizes by how many buyers choose them already, and what would have to be true for each.
 
 mod asked;
-mod ranked;
-mod two;
+mod comes;
+mod plan;
 
 use std::sync::Arc;
 
 use leptos::prelude::*;
 
 use crate::app::route::{Route, scope_from_text, scope_text};
-use crate::book::{ContainerId, DrinkId, Key, Scope};
+use crate::book::Scope;
+use crate::foundation::measure::Money;
 use crate::say;
-use crate::sizes::plan::MOST_CANDIDATES;
-use crate::ui::fields::{Ask, Choice};
-use crate::ui::live::{live, press, text, trouble, when};
-use crate::ui::order;
-use crate::ui::parts::{Back, Section};
+use crate::sizes::decision::{MOST_SIZES, Plan, Plans};
+use crate::ui::address::go;
+use crate::ui::fields::{Ask, Choice, Choose, Tick};
+use crate::ui::live::{flag, live, press, text, trouble, when};
+use crate::ui::parts::{Back, Fold, Says, Section, is_wide, verdict};
+use crate::ui::places::sizes::asked as parts_of_the_menu;
 use crate::ui::state::AppState;
-use crate::words;
+use asked::Asked;
+use comes::Comes;
+use plan::row;
 
-use asked::{Asked, PER_CENT, Read, WEEKS};
-use ranked::Ranked;
-use two::TwoPlans;
+/// How many plans stand open at first.
+const OPEN: usize = 6;
+
+/// Plans in their order, each with its profit a week by what the owner says of buyers.
+type Listed = Vec<(Plan, Option<Money>)>;
 
 /// How many sizes.
 #[component]
-pub fn HowMany() -> impl IntoView {
-    let asked = Asked::new(AppState::here());
-    let state = asked.state;
-    let overflow = move || asked.plans.with(|plans| plans.as_ref().err().copied().map(words::overflow));
-    let any = move || asked.plans.with(|plans| plans.as_ref().is_ok_and(|plans| !plans.is_empty()));
-    let no_size = move || state.book.with(|book| book.containers().next().is_none());
-    let teach = move || {
-        view! {
-            <p class="hollow">
-                {say!(decide::no_containers_yet)} " "
-                <a href=Route::Containers.address()>{say!(decide::add_a_container)}</a>
-            </p>
-        }
-        .into_any()
+pub fn HowMany(
+    /// The part of the menu.
+    scope: Scope,
+) -> impl IntoView {
+    let asked = Asked::new(AppState::here(), scope);
+    let why = move || {
+        let why = asked.plans.with(|plans| plans.as_ref().err().cloned())?;
+        Some(asked.said(|words| words.no_answer(&why)))
     };
+    let any = move || asked.plans.with(Result::is_ok);
     view! {
         <Back to=Route::Sizes name=say!(first::sizes) />
         <h1>{say!(decide::how_many_sizes)}</h1>
-        <p class="about">{say!(decide::how_many_sizes_explained)}</p>
-        <p class="hollow">{say!(decide::rule_of_thumb_sizes)}</p>
-        {when(no_size, teach)}
-        <Asking asked />
-        <Mix asked />
-        {trouble(overflow)}
-        {when(
-            any,
-            move || {
-                view! {
-                    {asked.hangs.answer(move || view! { <Ranked asked /> }.into_any())}
-                    <TwoPlans asked />
-                }
-                    .into_any()
-            },
-        )}
+        <div class="panes plans-page">
+            <div class="pane decision-answer">
+                {trouble(why)}
+                {asked.hangs.answer(move || when(any, move || view! { <Answer asked /> }.into_any()))}
+            </div>
+            <div class="pane-asked">
+                <Asking asked />
+            </div>
+            <div class="pane decision-rest">
+                {asked.hangs.while_read(move || when(any, move || view! { <Listed asked /> }.into_any()))}
+            </div>
+        </div>
     }
 }
 
-/// What to compare, and for how long the stock should last.
+/// What is asked: which drinks, what a size costs to keep, and how the owner's customers react.
 #[component]
 fn Asking(asked: Asked) -> impl IntoView {
     let state = asked.state;
-    let scopes = Signal::derive(move || state.book.with(super::asked::all_scope_options));
-    let choose = Arc::new(move |chosen: &str| {
-        asked.scope.set(scope_from_text(chosen).unwrap_or(Scope::Menu));
-        asked.pressed.set(None);
-        asked.own.set(Vec::new());
+    let scopes = Signal::derive(move || state.book.with(parts_of_the_menu::all_scope_options));
+    let choose: Choose = Arc::new(move |chosen: &str| {
+        let scope = scope_from_text(chosen).ok_or_else(|| say!(decide::gone_choose_another).to_string())?;
+        go(Route::HowMany(scope));
         Ok(())
     });
-    let chip = move |id: ContainerId| {
-        let pressed = text(move || asked.sizes_now.with(|sizes| sizes.contains(&id)).to_string());
-        view! {
-            <button class="chip" aria-pressed=pressed on:click=press(move || asked.press(id))>
-                {text(move || state.book.with(|book| book.name(Key::Container(id))))}
-            </button>
-        }
-    };
-    let chips = live(move || {
-        let all = state.book.with(order::containers);
-        let ids = all.into_iter().filter_map(|key| if let Key::Container(id) = key { Some(id) } else { None });
-        ids.map(chip).collect_view().into_any()
-    });
-    let most = text(move || {
-        if asked.sizes_now.with(Vec::len) >= MOST_CANDIDATES {
-            say!(decide::most_sizes_chosen, most = MOST_CANDIDATES)
-        } else {
-            String::new()
-        }
-    });
-    let unknown = move || asked.candidates.with(|it| it.without_number().collect::<Vec<DrinkId>>());
-    let unknown_said = text(move || {
-        let names = unknown().into_iter().map(|id| state.book.with(|book| book.name(Key::Drink(id))));
-        say!(decide::assumed_sales_for, drinks = names.collect::<Vec<_>>().join(", "))
-    });
-    let ask_unknown = move || {
-        view! {
-            <Ask
-                label=say!(decide::assumed_sales)
-                text=asked.unknown
-                error=asked.error(asked.unknown, Read { example: "25", most: None })
-                    hangs=asked.hangs
-            />
-            <p class="hollow">{unknown_said} " " {say!(decide::assumed_sales_zero)}</p>
-        }
-        .into_any()
-    };
+    let counts = flag(move || !asked.without_labor.get());
     view! {
-        <Section heading=say!(decide::what_to_compare)>
-            <Choice label=say!(decide::which_drinks) options=scopes value=text(move || scope_text(asked.scope.get())) choose />
-            <div class="chips" role="group" aria-label=say!(decide::sizes_to_compare)>{chips}</div>
-            <p class="hollow">{most}</p>
+        <Fold name=say!(decide::what_to_ask) figure=Signal::stored(String::new()) open=Signal::stored(is_wide())>
+            <Choice label=say!(decide::which_drinks) options=scopes value=Signal::stored(scope_text(asked.scope)) choose />
+            <Ask label=say!(decide::of_ten_stay) text=asked.of_ten error=asked.of_ten_error() hangs=asked.hangs />
+            <p class="soft">{say!(decide::of_ten_stay_about)}</p>
             <div class="fields">
-                <Ask
-                    label=say!(decide::weeks_to_stock)
-                    text=asked.cover
-                    error=asked.error(asked.cover, WEEKS)
-                    hangs=asked.hangs
-                />
-                <Ask
-                    label=say!(decide::upkeep_per_size)
-                    text=asked.keeping
-                    error=asked.error(asked.keeping, Read { example: "5.00", most: None })
-                    hangs=asked.hangs
-                />
+                <Ask label=say!(decide::weeks_to_stock) text=asked.cover error=asked.cover_error() hangs=asked.hangs />
+                <Ask label=say!(decide::upkeep_per_size) text=asked.keeping error=asked.keeping_error() hangs=asked.hangs />
             </div>
-            {when(move || !unknown().is_empty(), ask_unknown)}
-        </Section>
+            <Comes asked />
+            <div class="counted">
+                <Tick done=counts set=move |counted: bool| asked.without_labor.set(!counted)>{say!(decide::count_labor)}</Tick>
+            </div>
+        </Fold>
     }
 }
 
-/// The owner's guess of what is sold in each size.
+/// One size, two or three: of each the plan that can pay and that most buyers choose already.
 #[component]
-fn Mix(asked: Asked) -> impl IntoView {
-    let state = asked.state;
-    let fields = move || {
-        let field = move |id: ContainerId| {
-            let share = asked.share(id)?;
-            let name = state.book.with_untracked(|book| book.name(Key::Container(id)));
-            let today = asked.candidates.with_untracked(|it| it.share_today(id)).unwrap_or_default();
-            let label = say!(decide::size_share, size = name, share = state.percent(today));
-            Some(view! { <Ask label=label text=share error=asked.error(share, PER_CENT) hangs=asked.hangs /> })
-        };
-        asked.sizes_now.get().into_iter().map(field).collect_view().into_any()
-    };
-    let sum = text(move || asked.said(|plans| asked.shares_said(plans)));
-    when(
-        move || asked.sizes_now.with(|sizes| sizes.len() > 1),
-        move || {
-            view! {
-                <Section
-                    heading=say!(decide::size_mix)
-                    about=say!(decide::size_mix_about)
-                >
-                    <div class="fields shares">{live(fields)}</div>
-                    {asked.hangs.while_read(move || view! { <p class="hollow" role="status">{sum}</p> }.into_any())}
-                </Section>
+fn Answer(asked: Asked) -> impl IntoView {
+    let said = move || {
+        asked.plans.with(|plans| {
+            let first = plans.as_ref().ok().and_then(|plans| plans.pays.iter().find(|plan| !plan.hardly_tried()));
+            match first {
+                Some(plan) => (Says::Yes, asked.said(|words| words.plan_pays(plan))),
+                None => (Says::No, say!(decide::no_plan_pays).to_string()),
             }
-            .into_any()
-        },
-    )
+        })
+    };
+    let today = text(move || {
+        asked.plans.with(|plans| {
+            plans.as_ref().map(|plans| asked.said(|words| words.plan_today(&plans.today))).unwrap_or_default()
+        })
+    });
+    let counts = live(move || {
+        asked.plans.with(|plans| {
+            let Ok(plans) = plans else { return ().into_any() };
+            // Both lists have what most buyers choose first.
+            let of = |count: usize| plans.pays.iter().chain(&plans.cannot_pay).find(|plan| plan.sizes.len() == count);
+            let lines = (1..=MOST_SIZES).filter_map(of).map(|plan| asked.said(|words| words.of_count(plan)));
+            view! { <ul class="steps">{lines.map(|line| view! { <li>{line}</li> }).collect_view()}</ul> }.into_any()
+        })
+    });
+    view! {
+        <section class="section">
+            {verdict(said)}
+            <p>{today}</p>
+            {counts}
+            <p class="soft">{say!(decide::overhead_left_out)}</p>
+        </section>
+    }
+}
+
+/// The plans that can pay, those hardly tried, and those that cannot.
+#[component]
+fn Listed(asked: Asked) -> impl IntoView {
+    let answered = move || asked.answered().is_some();
+    let ordered = move |by_profit: bool| {
+        let pressed = text(move || (asked.by_profit.get() == by_profit).to_string());
+        let name = if by_profit { say!(decide::by_profit) } else { say!(decide::by_evidence) };
+        view! {
+            <button class="chip" aria-pressed=pressed on:click=press(move || asked.by_profit.set(by_profit))>
+                {name}
+            </button>
+        }
+    };
+    let order = move || {
+        view! {
+            <div class="chips" role="group" aria-label=say!(decide::order_of_plans)>
+                {ordered(false)}
+                {ordered(true)}
+            </div>
+            <p class="soft">{say!(decide::by_profit_about)}</p>
+        }
+        .into_any()
+    };
+    let list = move |which: fn(&Asked, &Plans) -> Listed| {
+        Memo::new(move |_| {
+            asked.plans.with(|plans| plans.as_ref().map(|plans| which(&asked, plans)).unwrap_or_default())
+        })
+    };
+    let tried = list(|asked, plans| asked.in_order(plans, |plan, pays| pays && !plan.hardly_tried()));
+    let hardly = list(|asked, plans| asked.in_order(plans, |plan, pays| pays && plan.hardly_tried()));
+    let cannot = list(|asked, plans| asked.in_order(plans, |_, pays| !pays));
+    let rows = move |plans: Memo<Listed>, from: usize, to: usize| {
+        live(move || {
+            let some: Vec<_> = plans.get().into_iter().skip(from).take(to.saturating_sub(from)).collect();
+            view! { <ul class="plans">{some.into_iter().map(|(plan, profit)| row(asked, plan, profit)).collect_view()}</ul> }
+                .into_any()
+        })
+    };
+    let many = move |plans: Memo<Listed>, from: usize| {
+        text(move || say!(decide::plans_counted, plans = plans.with(Vec::len).saturating_sub(from)))
+    };
+    let more = move || tried.with(|plans| plans.len() > OPEN);
+    view! {
+        <Section heading=say!(decide::plans_tried) about=say!(decide::plans_tried_about)>
+            {when(answered, order)}
+            {rows(tried, 0, OPEN)}
+        </Section>
+        <div class="folds">
+            {when(
+                more,
+                move || view! {
+                    <Fold name=say!(decide::more_plans) figure=many(tried, OPEN)>{rows(tried, OPEN, usize::MAX)}</Fold>
+                }.into_any(),
+            )}
+            <Fold name=say!(decide::hardly_tried) figure=many(hardly, 0)>
+                <p class="soft">{say!(decide::hardly_tried_about)}</p>
+                {rows(hardly, 0, usize::MAX)}
+            </Fold>
+            <Fold name=say!(decide::plans_cannot_pay) figure=many(cannot, 0)>
+                <p class="soft">{say!(decide::plans_cannot_pay_about)}</p>
+                {rows(cannot, 0, usize::MAX)}
+            </Fold>
+        </div>
+        <p class="soft">{say!(decide::rule_of_thumb_sizes)}</p>
+    }
 }

@@ -9,10 +9,11 @@ use crate::book::{DrinkId, Key, Offer, OfferId, ScenarioId};
 use crate::drink::ledger::Ledger;
 use crate::foundation::jump::Kind;
 use crate::say;
+use crate::sizes::scenario::changes;
 use crate::ui::fields::{self, Choice, Entry, asks};
 use crate::ui::live::{live, press, rows, text, when};
 use crate::ui::order;
-use crate::ui::parts::TakeOut;
+use crate::ui::parts::{Fold, TakeOut, is_wide};
 use crate::ui::state::AppState;
 
 /// Every drink with its sizes, in the scenario or today.
@@ -24,12 +25,42 @@ pub fn Drinks(
     ledger: Signal<Ledger>,
 ) -> impl IntoView {
     let state = AppState::here();
-    let listed = Memo::new(move |_| state.book.with(order::drinks));
+    // A drink stays where it stood when the page was opened: a field that moves would lose its caret.
+    let other = StoredValue::new(state.book.with_untracked(|book| {
+        let changed = book.scenario(id).map(|scenario| changes(book, scenario)).unwrap_or_default();
+        let drink = |(was, is): (Option<Offer>, Option<Offer>)| was.or(is).map(|offer| offer.id().drink);
+        changed.into_iter().filter_map(drink).collect::<Vec<DrinkId>>()
+    }));
+    let part = move |differs: bool| {
+        Memo::new(move |_| {
+            let stands = |key: &Key| match key {
+                Key::Drink(drink) => other.with_value(|other| other.contains(drink)) == differs,
+                _ => false,
+            };
+            state.book.with(|book| order::drinks(book).into_iter().filter(stands).collect::<Vec<Key>>())
+        })
+    };
     let card = move |key| match key {
         Key::Drink(drink) => view! { <Card id drink ledger /> }.into_any(),
         _ => ().into_any(),
     };
-    view! { <ul class="cards">{rows(listed, card)}</ul> }
+    let (different, same) = (part(true), part(false));
+    let some = move || {
+        let count = text(move || say!(sales::count_drinks, drinks = different.with(Vec::len)));
+        view! {
+            <Fold name=say!(sales::drinks_that_change) figure=count open=Signal::stored(is_wide())>
+                <ul class="cards">{rows(different, card)}</ul>
+            </Fold>
+        }
+        .into_any()
+    };
+    let count = text(move || say!(sales::count_drinks, drinks = same.with(Vec::len)));
+    view! {
+        {when(move || !different.with(Vec::is_empty), some)}
+        <Fold name=say!(sales::drinks_as_today) figure=count>
+            <ul class="cards">{rows(same, card)}</ul>
+        </Fold>
+    }
 }
 
 #[component]
@@ -39,7 +70,16 @@ fn Card(id: ScenarioId, drink: DrinkId, ledger: Signal<Ledger>) -> impl IntoView
     let name = text(move || state.book.with(|book| book.name(Key::Drink(drink))));
     let expanded = text(move || open.get().to_string());
     let lines = live(move || {
-        let keys = state.book.with(|book| order::offers_beside(book, id, drink));
+        let mut keys = state.book.with(|book| order::offers_beside(book, id, drink));
+        // A drink that is not open says what differs, or all of it where nothing does.
+        let differs = |key: &Key| {
+            let Key::Offer(offer) = *key else { return false };
+            let said = |offer: &Offer| (offer.price, offer.weekly);
+            state.book.with(|book| book.offer(offer).map(said) != offer_of(book, id, offer).map(said))
+        };
+        if !open.get() && keys.iter().any(differs) {
+            keys.retain(differs);
+        }
         let line = |key: Key| {
             let Key::Offer(offer) = key else { return String::new() };
             state.book.with(|book| {
@@ -141,7 +181,7 @@ fn Fields(id: ScenarioId, offer: OfferId) -> impl IntoView {
                     asks=asks(Kind::Price, Key::Scenario(id), format!("{offer}/price"))
                     example=say!(common::none_yet)
                     value=of(|state, offer| offer.price.map(|price| state.plain_money(price)))
-                    commit=fields::optional_money(say!(sales::scenario_price), move |book, price| {
+                    commit=fields::optional_money(say!(sales::scenario_price), fields::Example::MenuPrice, move |book, price| {
                         set(book, &|it| it.price = price)
                     })
                 />
@@ -149,7 +189,7 @@ fn Fields(id: ScenarioId, offer: OfferId) -> impl IntoView {
                     label=say!(sales::weekly_sales_of, size = &full)
                     example=say!(sales::blank_if_unsure)
                     value=of(|state, offer| offer.weekly.map(|weekly| state.number(weekly)))
-                    commit=fields::optional_number(say!(sales::scenario_sales), move |book, weekly| {
+                    commit=fields::optional_number(say!(sales::scenario_sales), fields::Example::WeeklySales, move |book, weekly| {
                         set(book, &|it| it.weekly = weekly)
                     })
                 />

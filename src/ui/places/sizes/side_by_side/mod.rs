@@ -1,8 +1,12 @@
-//! The sizes of a part of the menu side by side.
+//! The sizes of a part of the menu side by side, and what if they were others: the answer on top, what is
+//! tried beside it.
+
+mod beside;
+mod earned;
 
 use leptos::prelude::*;
 
-use super::choose::Choose;
+use super::choose::{Choose, SizesCompared};
 use super::tables::{PerDrink, PerPart, PerVolume, Steps};
 use super::trying::Trying;
 use super::what_if::WhatIf;
@@ -11,8 +15,12 @@ use crate::book::{DrinkId, Key, Scope};
 use crate::say;
 use crate::ui::live::{flag, text, trouble, when};
 use crate::ui::parts::{Back, page_of};
+use crate::ui::present::Present;
 use crate::ui::state::AppState;
 use crate::words;
+
+use beside::Beside;
+use earned::Earned;
 
 /// The sizes of a part of the menu side by side.
 #[component]
@@ -38,6 +46,47 @@ fn Page(scope: Scope) -> impl IntoView {
     let sold = flag(move || trying.all.with(|all| !all.is_empty()));
     let chosen = flag(move || trying.chosen.with(|chosen| !chosen.is_empty()));
     let any = flag(move || columns.with(|columns| !columns.today().is_empty()));
+    let none = move || view! { <p class="hollow">{say!(sales::no_size_chosen)}</p> }.into_any();
+    let answer = move || view! { <Earned trying /> }.into_any();
+    let panes = move || {
+        view! {
+            <div class="panes">
+                <div class="pane pane-asked">
+                    <section class="section tries">
+                        {when(move || any.get(), move || view! { <WhatIf trying /> }.into_any())}
+                        <SizesCompared trying />
+                        <Choose trying />
+                    </section>
+                </div>
+                <div class="pane">
+                    {when(move || !chosen.get(), none)}
+                    {when(move || any.get(), move || answers(trying))}
+                    {match scope {
+                        Scope::Drink(id) => of_drink(id, trying),
+                        Scope::Menu | Scope::Kind(_) => ().into_any(),
+                    }}
+                </div>
+            </div>
+        }
+        .into_any()
+    };
+    view! {
+        <Back to=Route::Sizes name=say!(first::sizes) />
+        <div class="title-row">
+            <h1>{name} " " <span class="h1-size">{say!(sales::side_by_side)}</span></h1>
+            <Present />
+        </div>
+        {when(move || !sold.get(), move || unsold(scope))}
+        {trouble(overflow)}
+        {when(move || any.get(), answer)}
+        {when(move || sold.get(), panes)}
+    }
+}
+
+/// The tables, the most asked for open.
+fn answers(trying: Trying) -> AnyView {
+    let state = AppState::here();
+    let columns = trying.columns;
     let means = text(move || {
         let (side, tried) = columns.with(|it| (it.now.clone().unwrap_or_default(), it.then.is_some()));
         let Some(row) = side.sizes.first().filter(|_| !tried) else { return String::new() };
@@ -48,33 +97,16 @@ fn Page(scope: Scope) -> impl IntoView {
     let tables = move || {
         view! {
             <PerDrink columns means />
-            <PerPart columns />
-            <PerVolume columns />
-            <Steps columns />
+            <div class="folds">
+                <PerPart columns />
+                <PerVolume columns />
+                <Steps columns />
+                <Beside trying />
+            </div>
         }
         .into_any()
     };
-    let figures = move || {
-        view! {
-            <WhatIf trying />
-            {trying.hangs.answer(tables)}
-        }
-        .into_any()
-    };
-    let none = move || view! { <p class="hollow">{say!(sales::no_size_chosen)}</p> }.into_any();
-    view! {
-        <Back to=Route::Sizes name=say!(first::sizes) />
-        <h1>{name} <span class="h1-size">{say!(sales::side_by_side)}</span></h1>
-        {when(move || sold.get(), move || view! { <Choose trying /> }.into_any())}
-        {when(move || !sold.get(), move || unsold(scope))}
-        {trouble(overflow)}
-        {when(move || sold.get() && !chosen.get(), none)}
-        {when(move || any.get(), figures)}
-        {match scope {
-            Scope::Drink(id) => of_drink(id, trying),
-            Scope::Menu | Scope::Kind(_) => ().into_any(),
-        }}
-    }
+    trying.hangs.while_read(tables)
 }
 
 /// What to do where nothing is sold.

@@ -1,0 +1,82 @@
+//! Making a scenario the menu: every change is listed before it is made.
+
+use leptos::prelude::*;
+
+use crate::app::route::Route;
+use crate::backup::restore_points::Why;
+use crate::book::ScenarioId;
+use crate::say;
+use crate::sizes::scenario::changes;
+use crate::ui::address::go;
+use crate::ui::library::Library;
+use crate::ui::live::{flag, live, press, text, trouble, when};
+use crate::ui::state::AppState;
+use crate::words::Decisions;
+
+/// The button, the list that it opens, and the button that makes the changes.
+#[component]
+pub fn Adopting(
+    /// The scenario.
+    id: ScenarioId,
+) -> impl IntoView {
+    let state = AppState::here();
+    let library = Library::here();
+    let refused = RwSignal::new(None::<String>);
+    let open = RwSignal::new(false);
+    let listed = Memo::new(move |_| {
+        state.book.with(|book| {
+            let words = Decisions { book, speaker: &state.speaker.get() };
+            let all = book.scenario(id).map(|scenario| changes(book, scenario)).unwrap_or_default();
+            all.iter().flat_map(|(was, is)| words.becomes(was.as_ref(), is.as_ref())).collect::<Vec<String>>()
+        })
+    });
+    let adopt = move || {
+        let edit = state.book.with_untracked(|book| book.scenario(id).map(|scenario| scenario.adopted(book)));
+        let Some(edit) = edit else { return };
+        library.before(Why::Adoption);
+        match state.apply(say!(sales::scenario_made_menu), edit) {
+            Ok(()) => go(Route::Drinks),
+            Err(sentence) => {
+                library.not_done();
+                refused.set(Some(sentence));
+            }
+        }
+    };
+    let none = flag(move || listed.with(Vec::is_empty));
+    let expanded = text(move || open.get().to_string());
+    let list = move || {
+        let items =
+            live(move || listed.get().into_iter().map(|said| view! { <li>{said}</li> }).collect_view().into_any());
+        view! {
+            <div class="uses">
+                <h3>{say!(sales::what_it_changes)}</h3>
+                <ul class="bulleted uses-changes">{items}</ul>
+                <p class="soft">{say!(sales::about_make_menu)}</p>
+                <p class="actions">
+                    <button class="main" on:click=press(adopt)>
+                        {say!(sales::make_these_changes)}
+                    </button>
+                    <button class="quiet" on:click=press(move || open.set(false))>
+                        {say!(first::cancel)}
+                    </button>
+                </p>
+            </div>
+        }
+        .into_any()
+    };
+    view! {
+        <p class="actions">
+            <button
+                class="button"
+                disabled=none
+                aria-expanded=expanded
+                on:click=press(move || open.update(|open| *open = !*open))
+            >
+                {say!(sales::make_menu)}
+            </button>
+        </p>
+        {when(move || none.get(), || view! { <p class="soft">{say!(sales::scenario_is_menu)}</p> }.into_any())}
+        {when(move || open.get() && !none.get(), list)}
+        {trouble(move || refused.get())}
+    }
+}

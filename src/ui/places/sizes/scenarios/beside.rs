@@ -1,0 +1,91 @@
+//! Today's menu and all scenarios side by side.
+
+use leptos::prelude::*;
+
+use super::{COVER, said, then};
+use crate::book::{Key, ScenarioId};
+use crate::foundation::measure::Exact;
+use crate::say;
+use crate::sizes::scenario::{Menu, WeeklyToday};
+use crate::ui::live::live;
+use crate::ui::order;
+use crate::ui::parts::Section;
+use crate::ui::state::AppState;
+
+/// How many scenarios have a column.
+const SHOWN: usize = 6;
+
+/// A table with a column for today and one for each scenario.
+#[component]
+pub fn Beside(
+    /// Today's weekly numbers.
+    weekly: Memo<WeeklyToday>,
+    /// Today's menu.
+    now: Memo<Option<Menu>>,
+) -> impl IntoView {
+    let state = AppState::here();
+    let table = live(move || {
+        let Some(today) = now.get() else { return ().into_any() };
+        let id = |key: &Key| if let Key::Scenario(id) = key { Some(*id) } else { None };
+        let ids: Vec<ScenarioId> = state.book.with(order::scenarios).iter().filter_map(id).take(SHOWN).collect();
+        let of = |id: ScenarioId| {
+            let name = state.book.with(|book| book.name(Key::Scenario(id)));
+            Some((name, then(state, id, weekly, COVER)?))
+        };
+        let menus: Vec<(String, Menu)> =
+            std::iter::once((say!(common::today).to_string(), today)).chain(ids.into_iter().filter_map(of)).collect();
+        let heads = menus.iter().map(|(name, _)| view! { <th scope="col">{name.clone()}</th> }).collect_view();
+        let rows = figures(state)
+            .into_iter()
+            .map(|(name, figure)| {
+                let cells = menus.iter().map(|(_, menu)| view! { <td>{figure(menu)}</td> }).collect_view();
+                view! {
+                    <tr>
+                        <th scope="row">{name}</th>
+                        {cells}
+                    </tr>
+                }
+            })
+            .collect_view();
+        view! {
+            <div class="wide" tabindex="0" role="region" aria-label=say!(sales::scenarios_compared)>
+                <table class="table">
+                    <thead>
+                        <tr>
+                            <td></td>
+                            {heads}
+                        </tr>
+                    </thead>
+                    <tbody>{rows}</tbody>
+                </table>
+            </div>
+        }
+        .into_any()
+    });
+    view! {
+        <Section heading=say!(sales::scenarios_compared)>
+            {table}
+            <p class="soft">{say!(sales::scenario_terms)}</p>
+        </Section>
+    }
+}
+
+/// What a line is called, and how it is written of a menu.
+pub type Figure = (&'static str, Box<dyn Fn(&Menu) -> String>);
+
+/// The lines of a comparison.
+pub fn figures(state: AppState) -> Vec<Figure> {
+    let count = move |of: fn(&Menu) -> usize| {
+        Box::new(move |menu: &Menu| state.number(Exact::from(u32::try_from(of(menu)).unwrap_or(u32::MAX))))
+            as Box<dyn Fn(&Menu) -> String>
+    };
+    vec![
+        (say!(common::profit_per_week), Box::new(move |menu: &Menu| state.money(menu.profit))),
+        (say!(common::drinks_sold_per_week), Box::new(move |menu: &Menu| state.number(menu.units.rounded(1)))),
+        (say!(sales::number_of_sizes), count(|menu| menu.sizes)),
+        (say!(common::recipe_cards), count(|menu| menu.cards)),
+        (say!(first::below_target), count(|menu| menu.under_target)),
+        (say!(sales::opening_stock), Box::new(move |menu: &Menu| state.money(menu.cash))),
+        (say!(sales::weeks_of_stock), Box::new(move |menu: &Menu| said(state, |words| words.cover(menu.weeks)))),
+    ]
+}

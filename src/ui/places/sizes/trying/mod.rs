@@ -1,0 +1,282 @@
+//! What is compared and what is tried: the state of the screen, none of it kept in the book.
+
+mod costs;
+mod sizes;
+mod tried;
+
+use leptos::prelude::*;
+
+use crate::app::history::Session;
+use crate::book::{Book, ContainerId, DrinkId, Edit, OfferId, Scenario, ScenarioId, Scope};
+use crate::foundation::measure::{Exact, Overflow};
+use crate::say;
+use crate::sizes::decision::{MenuToday, Told};
+use crate::sizes::side_by_side::{
+    Draft, SideBySide, SizeRow, Uses, Week, WhatIf, WhatIfError, mixed, side_by_side, sold_in, sold_together, week,
+};
+use crate::ui::address;
+use crate::ui::fields::Hangs;
+use crate::ui::kept;
+use crate::ui::state::AppState;
+use crate::ui::today::today;
+use crate::words;
+
+use tried::Tried;
+
+/// What is sold in a week of each drink in a size.
+type Sales = Vec<(OfferId, Exact)>;
+
+/// The comparison of what is tried, and what follows from it.
+#[derive(Clone, PartialEq)]
+pub struct Then {
+    /// The sizes.
+    pub side: SideBySide,
+    /// A week with it.
+    pub week: Week,
+    /// What cannot be made any more.
+    pub stuck: Option<String>,
+}
+
+/// What the screen shows: the sizes as they are, and as they would be.
+#[derive(Clone, PartialEq)]
+pub struct Columns {
+    /// The comparison as the book stands.
+    pub now: Result<SideBySide, Overflow>,
+    /// A week as it is. It is `None` where no sales are known.
+    pub week: Option<Week>,
+    /// The comparison with what is tried, or why it cannot be. It is `None` if nothing is.
+    pub then: Option<Result<Then, String>>,
+    /// The drink, where it is one.
+    pub drink: Option<DrinkId>,
+    /// The drink whose figures can be opened: all its sizes are shown, and nothing is tried.
+    pub opens: Option<DrinkId>,
+}
+
+impl Columns {
+    /// The sizes as they are.
+    pub fn today(&self) -> &[SizeRow] {
+        self.now.as_ref().map(|now| now.sizes.as_slice()).unwrap_or_default()
+    }
+
+    /// The sizes with what is tried, where anything is.
+    pub fn tried(&self) -> Option<&[SizeRow]> {
+        match &self.then {
+            Some(Ok(then)) => Some(&then.side.sizes),
+            _ => None,
+        }
+    }
+
+    /// The sizes with what is tried where anything is, else as they are.
+    pub fn last(&self) -> &[SizeRow] {
+        self.tried().unwrap_or(self.today())
+    }
+
+    /// How many drinks are compared.
+    pub fn drinks(&self) -> usize {
+        self.now.as_ref().map_or(0, |now| now.drinks.len())
+    }
+}
+
+/// The state of the screen.
+#[derive(Clone, Copy)]
+pub struct Trying {
+    state: AppState,
+    /// The part of the menu.
+    pub scope: Scope,
+    /// The sizes that it is sold in.
+    pub all: Memo<Vec<ContainerId>>,
+    off: RwSignal<Vec<ContainerId>>,
+    /// Those of them that are compared.
+    pub chosen: Memo<Vec<ContainerId>>,
+    sales: Memo<Sales>,
+    tried: RwSignal<Tried>,
+    /// What was tried before the visit to a field, and which visit.
+    before: StoredValue<(Option<Session>, Tried)>,
+    /// What the screen shows.
+    pub columns: Memo<Columns>,
+    /// The fields that it hangs on.
+    pub hangs: Hangs,
+    /// How often all was set back: the fields are drawn anew then.
+    pub begun: RwSignal<u32>,
+    /// The size whose price and fill can be changed, by its id; kept for this visit.
+    pub size: RwSignal<String>,
+    /// The other drink that it is set beside, as its part of the menu; kept for this visit.
+    pub beside: RwSignal<String>,
+}
+
+impl Trying {
+    /// Nothing tried yet.
+    pub fn new(scope: Scope) -> Trying {
+        let state = AppState::here();
+        let all = Memo::new(move |_| state.book.with(|book| sold_in(book, scope)));
+        let first = state.book.with_untracked(|book| {
+            let together = state.ledger.with_untracked(|ledger| sold_together(book, ledger, scope));
+            sold_in(book, scope).into_iter().filter(|id| !together.contains(id)).collect()
+        });
+        let off: RwSignal<Vec<ContainerId>> = RwSignal::new(first);
+        let chosen = Memo::new(move |_| {
+            let all = all.get().into_iter();
+            off.with(|off| all.filter(|id| !off.contains(id)).collect::<Vec<ContainerId>>())
+        });
+        let draft = Memo::new(move |_| state.book.with(|book| chosen.with(|chosen| Draft::of(book, scope, chosen))));
+        let sales = Memo::new(move |_| chosen.with(|chosen| sold_today(state, scope, chosen)));
+        let tried = RwSignal::new(Tried::default());
+        let drink = if let Scope::Drink(drink) = scope { Some(drink) } else { None };
+        let columns = Memo::new(move |_| {
+            let chosen = chosen.get();
+            let now = state.book.with(|book| state.ledger.with(|ledger| side_by_side(book, ledger, scope, &chosen)));
+            let week = sales.with(|sales| state.ledger.with(|ledger| week(ledger, sales)).ok());
+            let week = week.filter(|week| week.units.is_positive());
+            let then = tried.with(|tried| match &now {
+                Ok(now) if *tried != Tried::default() => Some(draft.with(|draft| {
+                    let what_if = tried.what_if(scope, &draft.book, &chosen, now);
+                    sales.with(|sales| computed(state, scope, what_if, draft, &chosen, sales))
+                })),
+                _ => None,
+            });
+            let opens = drink.filter(|_| then.is_none() && all.with(Vec::len) == chosen.len());
+            Columns { now, week, then, drink, opens }
+        });
+        let before = StoredValue::new((None, Tried::default()));
+        let (hangs, begun) = (Hangs::new(), RwSignal::new(0));
+        let (size, beside) = (kept::text("size", ""), kept::text("beside", ""));
+        Trying { state, scope, all, off, chosen, sales, tried, before, columns, hangs, begun, size, beside }
+    }
+
+    /// Compares a size, or leaves it out.
+    pub fn toggle(self, container: ContainerId) {
+        self.off.update(|off| match off.iter().position(|id| *id == container) {
+            Some(place) => drop(off.remove(place)),
+            None => off.push(container),
+        });
+    }
+
+    /// One size as the book stands.
+    pub fn today(self, container: ContainerId) -> Option<SizeRow> {
+        self.columns.with(|columns| columns.today().iter().find(|row| row.container == container).copied())
+    }
+
+    /// Tries what was read in a visit to a field. Where it cannot be read or does not hold, what
+    /// was tried before the visit is tried again.
+    ///
+    /// # Errors
+    /// Why it cannot be read or does not hold, as a sentence.
+    pub fn take<T>(
+        self,
+        read: Result<Option<T>, String>,
+        visit: Option<Session>,
+        set: impl FnOnce(Option<T>),
+    ) -> Result<(), String> {
+        if visit.is_none() || self.before.with_value(|(last, _)| *last != visit) {
+            self.before.set_value((visit, self.tried.get_untracked()));
+        }
+        let done = read.and_then(|value| {
+            set(value);
+            let refused = self.columns.with_untracked(|columns| match &columns.then {
+                Some(Err(error)) => Some(error.clone()),
+                _ => None,
+            });
+            refused.map_or(Ok(()), Err)
+        });
+        if done.is_err() {
+            self.tried.set(self.before.with_value(|(_, tried)| tried.clone()));
+        }
+        done
+    }
+
+    /// Whether anything is tried.
+    pub fn is_trying(self) -> bool {
+        self.tried.with(|tried| *tried != Tried::default())
+    }
+
+    /// What is tried, with the prices of each drink.
+    fn what_if(self) -> Option<WhatIf> {
+        let columns = self.columns.get();
+        let chosen = self.chosen.get();
+        let now = columns.now.ok()?;
+        self.state.book.with(|book| self.tried.with(|tried| tried.what_if(self.scope, book, &chosen, &now).ok()))
+    }
+
+    /// What using it changes in the book, and what it leaves out.
+    pub fn uses(self) -> Uses {
+        let what_if = self.what_if().unwrap_or_default();
+        self.state.book.with(|book| what_if.uses(book, self.scope))
+    }
+
+    /// Puts in force what the owner decides of it, as one step.
+    ///
+    /// # Errors
+    /// The refusal, as a sentence; nothing is changed.
+    pub fn use_it(self) -> Result<(), String> {
+        let (state, scope) = (self.state, self.scope);
+        let what_if = untrack(|| self.what_if()).unwrap_or_default();
+        let edit: Result<Edit, WhatIfError> = state.book.with_untracked(|book| what_if.edit(book, scope));
+        state.apply(say!(decide::use_what_if), edit.map_err(|error| said(state, &error))?)?;
+        self.start_anew();
+        Ok(())
+    }
+
+    /// The menu with the prices and the sales that are tried. A scenario has nothing else of its own.
+    pub fn scenario(self, id: ScenarioId) -> Option<Scenario> {
+        let what_if = untrack(|| self.what_if())?;
+        let sales = self.sales.with_untracked(|sales| mixed(sales, &what_if.mix)).ok()?.ok()?;
+        self.state.book.with_untracked(|book| {
+            let name = say!(sales::what_if_of, drinks = words::scope(self.scope, book));
+            let mut offers: Vec<_> = book.offers().cloned().collect();
+            for offer in &mut offers {
+                let id = offer.id();
+                let price = what_if.prices.iter().find(|(of, _)| *of == id).map(|(_, price)| *price);
+                let units = sales.iter().find(|(of, _)| *of == id).map(|(_, units)| units.rounded(1));
+                offer.price = price.or(offer.price);
+                offer.weekly = units.or(offer.weekly);
+            }
+            Some(Scenario { id, name, offers })
+        })
+    }
+
+    /// Back to what is in the book.
+    pub fn start_anew(self) {
+        self.state.unfinished.update(|all| all.forget_unread(&address::here()));
+        self.tried.set(Tried::default());
+        self.begun.update(|begun| *begun += 1);
+    }
+}
+
+/// What is sold in a week in these sizes, as decisions count it: of each drink that has a price and of which
+/// somebody knows.
+fn sold_today(state: AppState, scope: Scope, chosen: &[ContainerId]) -> Sales {
+    let told = Told::default();
+    let known = |book: &Book| {
+        let menu = state.ledger.with(|ledger| MenuToday::of(book, ledger, scope, &told, today()))?;
+        let known = menu.sold().iter().filter_map(|sold| Some((sold.offer(), sold.weekly.number?)));
+        Ok::<Sales, Overflow>(known.filter(|(offer, _)| chosen.contains(&offer.container)).collect())
+    };
+    state.book.with(known).unwrap_or_default()
+}
+
+fn computed(
+    state: AppState,
+    scope: Scope,
+    what_if: Result<WhatIf, WhatIfError>,
+    draft: &Draft,
+    chosen: &[ContainerId],
+    sales: &Sales,
+) -> Result<Then, String> {
+    let compared = || {
+        let what_if = what_if?;
+        let then = draft.with(&what_if, scope)?;
+        let side = side_by_side(&then.book, &then.ledger, scope, chosen)?;
+        let sales = mixed(sales, &what_if.mix)?.map_err(WhatIfError::Mix)?;
+        let week = week(&then.ledger, &sales)?;
+        let stuck = then.ledger.offers().find_map(|(id, result)| match (result, draft.ledger.get(id)) {
+            (Err(error), Some(Ok(_))) => Some(words::offer_error(error, &then.book)),
+            _ => None,
+        });
+        Ok(Then { side, week, stuck })
+    };
+    compared().map_err(|error| said(state, &error))
+}
+
+fn said(state: AppState, error: &WhatIfError) -> String {
+    state.book.with_untracked(|book| words::what_if_error(error, book, &state.speaker.get_untracked()))
+}
