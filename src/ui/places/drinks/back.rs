@@ -8,9 +8,9 @@ use crate::drink::ledger::Priced;
 use crate::drink::price::{Ceiling, ceiling, largest_fill, our_price, shelf_price};
 use crate::foundation::measure::{Exact, Money, Share, Volume};
 use crate::say;
-use crate::ui::fields::{Ask, Hangs, asked_number, asked_price};
+use crate::ui::fields::{Ask, Example, Hangs, asked_number, asked_price};
 use crate::ui::live::{text, trouble, when};
-use crate::ui::parts::{Figure, Section, figures};
+use crate::ui::parts::{Figure, Fold, figures, is_wide};
 use crate::ui::state::AppState;
 use crate::words;
 use crate::working::{AtPrice, OfOffer, OfPrice, Shown};
@@ -31,7 +31,7 @@ pub fn BackFromPrice(
     let state = AppState::here();
     let (point, shop) = (RwSignal::new(String::new()), RwSignal::new(String::new()));
     let point_read = move || asked_price(state, point);
-    let shop_read = move || match asked_number(state, shop, "30") {
+    let shop_read = move || match asked_number(state, shop, Example::RetailersCut) {
         Some(Ok(percent)) if percent >= Exact::new(100, 0) => {
             Some(Err(say!(drinks::retailers_cut_too_high).to_string()))
         }
@@ -63,9 +63,11 @@ pub fn BackFromPrice(
     let may_cost = move || {
         let Some((ceiling, menu)) = answer().map(|it| it.ceiling).zip(menu()) else { return Vec::new() };
         let at = |of| Some(Shown::Offer(id, OfOffer::At(AtPrice::Point(menu), of)));
-        let ingredients = state.money(ceiling.ingredients);
+        // As on the page of a price: no cent more than there is.
+        let most = |money| words::price_points::down_to_cent(money, &state.speaker.get());
+        let ingredients = most(ceiling.ingredients);
         vec![
-            (say!(drinks::highest_cost).to_string(), state.money(ceiling.cost), at(OfPrice::MayCost)),
+            (say!(drinks::highest_cost).to_string(), most(ceiling.cost), at(OfPrice::MayCost)),
             (say!(drinks::highest_ingredient_cost).to_string(), ingredients, at(OfPrice::IngredientsMayCost)),
         ]
     };
@@ -114,13 +116,14 @@ pub fn BackFromPrice(
         .into_any()
     };
     view! {
-        <Section heading=say!(drinks::work_back) about=say!(drinks::work_back_about)>
+        <Fold name=say!(drinks::work_back) figure=Signal::stored(String::new()) open=is_wide()>
+            <p class="about">{say!(drinks::work_back_about)}</p>
             <div class="fields">
                 <Ask label=say!(drinks::sell_for_no_more_than) text=point error=point_error hangs />
                 <Ask label=say!(drinks::retailers_cut) text=shop error=shop_error hangs />
             </div>
             {hangs.answer(shown)}
-        </Section>
+        </Fold>
     }
 }
 

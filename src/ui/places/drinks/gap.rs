@@ -4,12 +4,13 @@ use std::time::Duration;
 
 use leptos::prelude::*;
 
-use crate::book::{Edit, OfferId};
-use crate::drink::gap::{Way, ways};
+use crate::app::route::Route;
+use crate::book::{Edit, Goods, OfferId};
+use crate::drink::gap::{Lever, Way, Ways, practical_ways};
 use crate::drink::ledger::OfferStatus;
 use crate::say;
 use crate::ui::live::{live, press, when};
-use crate::ui::parts::Section;
+use crate::ui::parts::{Fold, Section};
 use crate::ui::state::AppState;
 use crate::words;
 
@@ -27,7 +28,7 @@ pub fn Gap(
     when(
         move || status.get() == OfferStatus::UnderTarget,
         move || {
-            let find = move || untrack(|| state.book.with(|book| ways(book, id)).unwrap_or_default());
+            let find = move || untrack(|| state.book.with(|book| practical_ways(book, id)).unwrap_or_default());
             let found = RwSignal::new(find());
             // Trying every lever is too much for each key that is pressed.
             let mut after_typing = debounce(PAUSE, move |()| {
@@ -43,13 +44,26 @@ pub fn Gap(
                 state.ledger.track();
                 after_typing(());
             });
-            let rows = live(move || found.get().into_iter().map(|way| row(state, way)).collect_view().into_any());
+            let rows = move |ways: Vec<Way>| ways.into_iter().map(|way| row(state, way)).collect_view();
+            let drawn = live(move || {
+                let Ways { practical, others } = found.get();
+                let count = others.len().to_string();
+                let others = (!others.is_empty()).then(|| {
+                    view! {
+                        <Fold name=say!(drinks::other_ways) figure=Signal::stored(count)>
+                            <ul class="ways">{rows(others)}</ul>
+                        </Fold>
+                    }
+                });
+                view! {
+                    <ul class="ways">{rows(practical)}</ul>
+                    {others}
+                }
+                .into_any()
+            });
             view! {
-                <Section
-                    heading=say!(drinks::reach_target)
-                    about=say!(drinks::reach_target_about)
-                >
-                    <ul class="ways">{rows}</ul>
+                <Section heading=say!(drinks::reach_target)>
+                    {drawn}
                 </Section>
             }
             .into_any()
@@ -67,20 +81,31 @@ fn row(state: AppState, way: Way) -> AnyView {
             words::lever_set(&way, book, speaker),
         )
     });
+    let seen = if way.closes.is_ok() { where_to_see(way.lever) } else { None };
+    let seen = seen.map(|(route, name)| view! { <a class="button" href=route.address()>{name}</a> });
     let edit = way.closes.ok().and_then(|closing| closing.edit);
     let apply = edit.zip(set).map(|(edit, set)| apply(state, set, edit));
+    let said = if advice.is_empty() { name } else { advice };
     view! {
         <li class="way">
-            <p class="way-name">
-                <strong>{name}</strong>
-                " "
-                <span class="soft">{change}</span>
-            </p>
-            <p>{advice}</p>
+            <p>{said} " " <span class="soft">{change}</span></p>
             {apply}
+            {seen}
         </li>
     }
     .into_any()
+}
+
+/// Where what a lever hangs on is looked at, for one that is not set here.
+fn where_to_see(lever: Lever) -> Option<(Route, &'static str)> {
+    match lever {
+        Lever::PackPrice(Goods::Ingredient(id)) => Some((Route::Ingredient(id), say!(drinks::see_quotes))),
+        Lever::PackPrice(Goods::Packaging(id)) => Some((Route::Packaging(id), say!(drinks::see_quotes))),
+        Lever::TrimYield(id) | Lever::PressYield(id) | Lever::SoakYield(id) => {
+            Some((Route::YieldLog(id), say!(drinks::see_yield_log)))
+        }
+        Lever::MenuPrice(_) | Lever::Fill(_) | Lever::ContainerSet(_) | Lever::Unsold(_) | Lever::HandsTime(_) => None,
+    }
 }
 
 fn apply(state: AppState, set: String, edit: Edit) -> AnyView {

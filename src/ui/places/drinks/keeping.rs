@@ -6,11 +6,12 @@ use leptos::prelude::*;
 
 use super::change::changed;
 use crate::book::{Drink, DrinkId};
+use crate::drink::label::Law;
 use crate::foundation::measure::Exact;
 use crate::say;
 use crate::ui::fields::{self, Choice, Entry, Hangs};
 use crate::ui::live::text;
-use crate::ui::parts::Section;
+use crate::ui::parts::Fold;
 use crate::ui::state::AppState;
 use crate::words;
 
@@ -23,6 +24,7 @@ pub fn Keeping(
     hangs: Hangs,
 ) -> impl IntoView {
     let state = AppState::here();
+    let law = state.book.with_untracked(|book| Law::of(book.settings()));
     let yes_or_no = |words: fn(bool) -> &'static str| -> Signal<Vec<(String, String)>> {
         Signal::stored([false, true].map(|it| (it.to_string(), words(it).to_string())).to_vec())
     };
@@ -42,15 +44,17 @@ pub fn Keeping(
             number.map(|number| state.number(number)).unwrap_or_default()
         })
     };
+    let treated = text(move || {
+        let treated = state.book.with(|book| book.drink(id).is_some_and(|drink| drink.treated));
+        words::treatment(treated, law).to_string()
+    });
     view! {
-        <Section
-            heading=say!(labels::safety_and_storage)
-            about=say!(labels::safety_and_storage_about)
-        >
+        <Fold name=say!(labels::safety_and_storage) figure=treated>
+            <p class="about">{say!(labels::safety_and_storage_about)}</p>
             <div class="fields">
                 <Choice
                     label=say!(labels::treatment)
-                    options=yes_or_no(words::treatment)
+                    options=Signal::stored([false, true].map(|it| (it.to_string(), words::treatment(it, law).to_string())).to_vec())
                     value=of(|drink| drink.treated.to_string())
                     choose=choose(say!(labels::treatment), |drink, treated| drink.treated = treated)
                 />
@@ -58,7 +62,7 @@ pub fn Keeping(
                     hangs
                     label=say!(labels::measured_ph)
                     example=say!(labels::not_measured)
-                    note=say!(labels::low_acid_above)
+                    note=words::low_acid_above()
                     value=number(|drink| drink.ph)
                     commit=fields::optional_ph(say!(labels::measured_ph), move |book, ph| changed(book, id, |drink| drink.ph = ph))
                 />
@@ -75,11 +79,11 @@ pub fn Keeping(
                     example=say!(labels::not_entered)
                     note=say!(labels::use_within_about)
                     value=number(|drink| drink.keeps_days)
-                    commit=fields::optional_count(say!(labels::use_within), move |book, days| {
+                    commit=fields::optional_count(say!(labels::use_within), fields::Example::DaysOfUse, move |book, days| {
                         changed(book, id, |drink| drink.keeps_days = days)
                     })
                 />
             </div>
-        </Section>
+        </Fold>
     }
 }

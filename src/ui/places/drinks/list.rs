@@ -2,14 +2,16 @@
 
 use leptos::prelude::*;
 
+use super::menu::menu;
 use crate::app::route::Route;
 use crate::book::{Book, DrinkId, Key, OfferId};
 use crate::drink::ledger::{Ledger, OfferStatus};
 use crate::say;
 use crate::ui::fields::{Draft, Search};
-use crate::ui::live::{flag, press, rows, text, when};
+use crate::ui::kept;
+use crate::ui::live::{flag, press, text, when};
 use crate::ui::order;
-use crate::ui::parts::{Mark, filter_chip};
+use crate::ui::parts::filter_chip;
 use crate::ui::random::random;
 use crate::ui::state::AppState;
 use crate::words;
@@ -17,7 +19,7 @@ use crate::words::texts::{HOLE, around};
 
 /// What of the list is shown.
 #[derive(Clone, Copy, PartialEq, Eq)]
-enum Filter {
+pub enum Filter {
     All,
     Only(OfferStatus),
 }
@@ -37,11 +39,20 @@ impl Filter {
         }
     }
 
-    fn takes(self, ledger: &Ledger, offer: OfferId) -> bool {
+    /// Whether a size is shown.
+    pub fn takes(self, ledger: &Ledger, offer: OfferId) -> bool {
         match self {
             Filter::All => true,
             Filter::Only(wanted) => ledger.get(offer).is_some_and(|result| OfferStatus::from(result) == wanted),
         }
+    }
+
+    fn written(self) -> String {
+        Filter::ALL.iter().position(|it| *it == self).unwrap_or(0).to_string()
+    }
+
+    fn read(text: &str) -> Option<Filter> {
+        Filter::ALL.get(text.parse::<usize>().ok()?).copied()
     }
 }
 
@@ -49,12 +60,19 @@ impl Filter {
 #[component]
 pub fn List() -> impl IntoView {
     let state = AppState::here();
-    let search = RwSignal::new(String::new());
-    let filter = RwSignal::new(Filter::All);
+    let search = kept::text("search", "");
+    let filter = kept::chosen("filter", Filter::All, Filter::written, Filter::read);
+    let worst = kept::flag("worst", false);
     let listed = Memo::new(move |_| {
         let wanted = order::lower_case(&search.get());
         let filter = filter.get();
-        state.book.with(|book| state.ledger.with(|ledger| listed(book, ledger, &wanted, filter)))
+        let worst = worst.get() || filter == Filter::Only(OfferStatus::UnderTarget);
+        state.book.with(|book| {
+            state.ledger.with(|ledger| {
+                let listed = listed(book, ledger, &wanted, filter);
+                if worst { order::worst_first(book, ledger, listed) } else { listed }
+            })
+        })
     });
     let count = move |filter: Filter| {
         state.ledger.with(|ledger| ledger.offers().filter(|(offer, _)| filter.takes(ledger, *offer)).count())
@@ -69,10 +87,7 @@ pub fn List() -> impl IntoView {
     let none = text(move || {
         if listed.with(Vec::is_empty) && !empty() { say!(first::no_drink_matches).to_string() } else { String::new() }
     });
-    let card = move |key| match key {
-        Key::Drink(id) => view! { <DrinkCard id filter /> }.into_any(),
-        _ => ().into_any(),
-    };
+    let by_margin = text(move || worst.get().to_string());
     view! {
         <h1>{say!(first::drinks)}</h1>
         {when(empty, || view! { <FirstSteps /> }.into_any())}
@@ -84,6 +99,9 @@ pub fn List() -> impl IntoView {
                         <Search label=say!(first::find_drink) search />
                         <div class="chips" role="group" aria-label=say!(first::show_drinks)>
                             {Filter::ALL.into_iter().map(chip).collect_view()}
+                            <button class="chip" aria-pressed=by_margin on:click=press(move || worst.update(|it| *it = !*it))>
+                                {say!(first::lowest_first)}
+                            </button>
                         </div>
                     </div>
                 }
@@ -91,7 +109,7 @@ pub fn List() -> impl IntoView {
             },
         )}
         <p class="hollow">{none}</p>
-        <ul class="cards">{rows(listed, card)}</ul>
+        {menu(state, listed, filter)}
         <p class="actions">
             <button class="main" on:click=press(move || add_drink(state))>
                 {say!(first::add_drink)}
@@ -112,72 +130,6 @@ fn listed(book: &Book, ledger: &Ledger, wanted: &str, filter: Filter) -> Vec<Key
         _ => false,
     };
     order::drinks(book).into_iter().filter(takes).collect()
-}
-
-#[component]
-fn DrinkCard(id: DrinkId, filter: RwSignal<Filter>) -> impl IntoView {
-    let state = AppState::here();
-    let name = text(move || state.book.with(|book| book.name(Key::Drink(id))));
-    let kind = text(move || {
-        let kind = state.book.with(|book| book.drink(id).map(|drink| words::drink_kind(drink.kind)));
-        kind.unwrap_or_default().to_string()
-    });
-    let offers = Memo::new(move |_| {
-        let filter = filter.get();
-        let takes = |ledger: &Ledger, key: &Key| matches!(key, Key::Offer(id) if filter.takes(ledger, *id));
-        let mut offers = state.book.with(|book| order::offers(book, id));
-        state.ledger.with(|ledger| offers.retain(|key| takes(ledger, key)));
-        offers
-    });
-    let without_sizes = move || offers.with(Vec::is_empty).then(|| say!(first::drink_without_sizes).to_string());
-    let none = text(move || without_sizes().unwrap_or_default());
-    view! {
-        <li class="card">
-            <a class="card-head" href=Route::Drink(id).address()>
-                <h2>{name}</h2>
-                <span class="card-kind">{kind}</span>
-            </a>
-            <ul class="rows">{rows(offers, offer_row)}</ul>
-            <p class="hollow">{none}</p>
-        </li>
-    }
-}
-
-/// One size of a drink in a list.
-pub fn offer_row(key: Key) -> AnyView {
-    match key {
-        Key::Offer(id) => view! { <OfferRow id /> }.into_any(),
-        _ => ().into_any(),
-    }
-}
-
-#[component]
-fn OfferRow(id: OfferId) -> impl IntoView {
-    let state = AppState::here();
-    let container = text(move || state.book.with(|book| book.name(Key::Container(id.container))));
-    let price = text(move || match state.book.with(|book| book.offer(id).and_then(|offer| offer.price)) {
-        Some(price) => state.money(price),
-        None => say!(first::no_price).to_string(),
-    });
-    let cost = text(move || {
-        let total = state.priced(id, |priced| priced.cost.total().ok());
-        total.map(|cost| say!(first::cost_of_drink, cost = state.money(cost))).unwrap_or_default()
-    });
-    let margin = text(move || {
-        let margin = state.priced(id, |priced| priced.margin());
-        margin.map(|margin| state.percent(margin)).unwrap_or_default()
-    });
-    view! {
-        <li>
-            <a class="row" href=Route::Offer(id).address()>
-                <span class="row-name">{container}</span>
-                <span class="row-price">{price}</span>
-                <span class="row-small">{cost}</span>
-                <span class="row-margin">{margin}</span>
-                <Mark status=state.status(id) />
-            </a>
-        </li>
-    }
 }
 
 /// What an empty list teaches: three steps to a first price.

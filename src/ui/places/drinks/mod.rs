@@ -10,6 +10,7 @@ mod keeping;
 mod label;
 mod line;
 mod list;
+mod menu;
 mod offer;
 mod packaged;
 mod recipe;

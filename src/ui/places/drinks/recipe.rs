@@ -4,7 +4,6 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
-use super::amounts::AnySize;
 use super::change::changed;
 use super::line::{CHOSEN, LINE, LineRow, SOMETHING_NEW, new_line};
 use crate::book::{Book, DrinkId, Key, LineId};
@@ -73,9 +72,10 @@ pub fn Recipe(
             Ok(())
         }
     });
-    let commit = fields::amount(say!(drinks::recipe_size), drink_size, move |book, amount| {
+    let commit = fields::amount(say!(drinks::recipe_size), fields::Example::Amount, drink_size, move |book, amount| {
         changed(book, id, |it| it.reference = amount)
     });
+    let is_new = !untrack(|| new.is_there());
     let (value, commit) = (new.value(MAKES, reference), new.commit(MAKES, commit));
     let example = state.book.with_untracked(|book| words::example(drink_size(book).unit, book.settings().units));
     let list = new.once_there(move || {
@@ -89,15 +89,12 @@ pub fn Recipe(
                 value=Signal::stored(String::new())
                 choose=add.clone()
             />
-            <AnySize id />
         }
         .into_any()
     });
     view! {
-        <Section
-            heading=say!(drinks::recipe)
-            about=say!(drinks::recipe_about)
-        >
+        <Section heading=say!(drinks::recipe)>
+            {is_new.then(|| view! { <p class="about">{say!(drinks::recipe_about)}</p> })}
             <Entry
                 label=say!(drinks::recipe_makes)
                 asks=asks(Kind::Size, Key::Drink(id), "size")

@@ -24,7 +24,7 @@ pub fn Weekly(
             hangs
             example=say!(drinks::not_known)
             value=text(move || weekly().map(|weekly| state.number(weekly)).unwrap_or_default())
-            commit=fields::optional_number(say!(common::drinks_sold_per_week), move |book, weekly| {
+            commit=fields::optional_number(say!(common::drinks_sold_per_week), fields::Example::WeeklySales, move |book, weekly| {
                 Some(Edit::Put(Record::Offer(Offer { weekly, ..book.offer(id)?.clone() })))
             })
         />

@@ -37,7 +37,7 @@ pub fn Rules(
                 example=say!(labels::not_known)
                 note=text(|| say!(labels::packages_per_batch_about).to_string())
                 value=shown(state, id, |it, state| it.batch.map(|batch| state.number(batch)).unwrap_or_default())
-                commit=fields::optional_count(say!(labels::packages_per_batch), move |book, batch| {
+                commit=fields::optional_count(say!(labels::packages_per_batch), fields::Example::PackagesPerBatch, move |book, batch| {
                     changed(book, id, |it| it.batch = batch)
                 })
             />
@@ -48,7 +48,7 @@ pub fn Rules(
                 example=say!(common::none)
                 value=shown(state, id, |it, state| it.least_headspace.map(|room| state.amount(room)).unwrap_or_default())
                 units=fields::units(volume)
-                commit=fields::optional_amount(say!(labels::room_for_closure), volume, move |book, amount| {
+                commit=fields::optional_amount(say!(labels::room_for_closure), |_| fields::Example::SmallVolume, volume, move |book, amount| {
                     changed(book, id, |it| it.least_headspace = amount)
                 })
             />
@@ -123,7 +123,7 @@ fn allowed_variation(state: AppState, id: OfferId, hangs: Hangs) -> AnyView {
             note
             value=shown(state, id, |it, state| it.allowed.map(|amount| state.amount(amount)).unwrap_or_default())
             units=fields::units(volume)
-            commit=fields::optional_amount(say!(labels::allowed_variation), volume, move |book, amount| {
+            commit=fields::optional_amount(say!(labels::allowed_variation), |_| fields::Example::SmallVolume, volume, move |book, amount| {
                 changed(book, id, |it| it.allowed = amount)
             })
         />

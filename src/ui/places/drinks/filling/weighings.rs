@@ -99,7 +99,7 @@ pub fn Weighings(
             <Entry
                 label=say!(labels::measured_at)
                 hangs
-                example=untrack(|| fields::temperature_example(state.units()))
+                example=fields::Example::Temperature.said(&state.speaker.get_untracked())
                 note
                 value=measured_at
                 commit=fields::optional_temperature(say!(labels::measured_at), move |book, temperature| {

@@ -5,9 +5,10 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use super::{line_changed, line_of};
-use crate::book::{DrinkId, Ice, IcePlace, Line, LineId, Stage};
+use crate::book::{DrinkId, Ice, IcePlace, Key, Line, LineId, Stage};
+use crate::foundation::jump::Kind;
 use crate::say;
-use crate::ui::fields::{self, Choice, Entry, Hangs};
+use crate::ui::fields::{self, Choice, Entry, Hangs, asks};
 use crate::ui::live::text;
 use crate::ui::state::AppState;
 use crate::words;
@@ -86,11 +87,12 @@ pub(super) fn Packing(drink: DrinkId, line: LineId, hangs: Hangs, name: String) 
     view! {
         <Entry
             label=say!(drinks::ice_packing_of, name = name)
+            asks=asks(Kind::Yield, Key::Drink(drink), format!("{}/ice-packing", line.number()))
             hangs
             unit="%"
             note=say!(drinks::ice_packing_about)
             value=packing
-            commit=fields::percent(say!(drinks::ice_packing), move |book, packing| {
+            commit=fields::percent(say!(drinks::ice_packing), fields::Example::IcePacking, move |book, packing| {
                 line_changed(book, drink, line, |it| {
                     it.ice = it.ice.map(|ice| Ice { packing, ..ice });
                 })

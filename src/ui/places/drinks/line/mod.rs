@@ -125,9 +125,10 @@ pub fn LineRow(
     let in_steps = move || scaling.with(|scaling| scaling == "steps");
     let in_scoops =
         move || this().is_some_and(|line| line.ice.is_some() && line.amount.unit.dimension() == Dimension::Volume);
-    let set_amount = fields::amount(say!(drinks::recipe_amount), wanted, move |book, amount| {
-        line_changed(book, drink, line, |it| it.amount = amount)
-    });
+    let set_amount =
+        fields::amount(say!(drinks::recipe_amount), fields::Example::Amount, wanted, move |book, amount| {
+            line_changed(book, drink, line, |it| it.amount = amount)
+        });
     let example = state.book.with_untracked(|book| words::example(wanted(book).unit, book.settings().units));
     let Labels { amount: amount_label, prep, scaling: scaling_label } = labels;
     let choices = new.once_there(move || {

@@ -115,18 +115,21 @@ pub(super) fn Step(drink: DrinkId, line: LineId, hangs: Hangs, name: String) -> 
     let there =
         move |book: &Book| line_of(book, drink, line).is_some_and(|line| matches!(line.scaling, Scaling::Stepped(_)));
     let new = Addition::of(new_step(drink, line), there, say!(drinks::scaling), move |typed, book| {
-        typed.amount(STEP, wanted(book)).and_then(|step| set(book, step))
+        typed
+            .amount_such_as(STEP, wanted(book), fields::Example::Step(wanted(book).unit))
+            .and_then(|step| set(book, step))
     });
-    let pieces = state.book.with_untracked(|book| wanted(book).unit == Unit::Piece);
+    let example = fields::Example::Step(state.book.with_untracked(|book| wanted(book).unit));
+    let example = state.speaker.with_untracked(|speaker| example.said(speaker));
     view! {
         <div class="entry">
             <Entry
                 label=say!(drinks::piece_size_of, name = name)
                 hangs
                 units=fields::units(wanted)
-                example=if pieces { "0.5" } else { "1" }
+                example
                 value=new.value(STEP, step)
-                commit=new.commit(STEP, fields::amount(say!(drinks::piece_size), wanted, set))
+                commit=new.commit(STEP, fields::amount(say!(drinks::piece_size), fields::Example::Step, wanted, set))
             />
             {new.needs()}
         </div>
