@@ -8,15 +8,20 @@ use crate::drink::label::Law;
 use crate::say;
 use crate::ui::fields::{self, Entry};
 use crate::ui::live::{flag, press, text, when};
-use crate::ui::parts::Section;
+use crate::ui::parts::Fold;
 use crate::ui::state::AppState;
 use crate::words;
+
+/// Cereals with gluten.
+const GLUTEN: [Allergen; 2] = [Allergen::Wheat, Allergen::OtherGluten];
 
 /// What an ingredient holds that must be named.
 #[component]
 pub fn Allergens(
     /// The ingredient.
     id: IngredientId,
+    /// Whether it stands open at first.
+    open: bool,
 ) -> impl IntoView {
     let state = AppState::here();
     let stated = move || state.book.with(|book| book.ingredient(id).and_then(|it| it.allergens.clone()));
@@ -32,23 +37,44 @@ pub fn Allergens(
         // The last one taken back does not say that somebody looked at the others.
         set(if turned.is_empty() { None } else { Some(turned) });
     };
-    let chip = move |words: &'static str, pressed: Signal<bool>, act: Box<dyn Fn()>| {
-        let pressed = text(move || pressed.get().to_string());
-        view! {
-            <button class="chip" aria-pressed=pressed on:click=press(act)>
-                {words}
-            </button>
-        }
-    };
     let law = state.book.with_untracked(|book| Law::of(book.settings()));
     let each = move |allergen: Allergen| {
         let pressed = flag(move || stated().is_some_and(|it| it.contains(&allergen)));
         chip(words::allergen_to_mark(allergen, law), pressed, Box::new(move || toggle(allergen)))
     };
+    let has_gluten = move || stated().is_some_and(|it| GLUTEN.iter().any(|grain| it.contains(grain)));
+    let turn_gluten = move || {
+        let on = !untrack(has_gluten);
+        let now = state.book.with_untracked(|book| book.ingredient(id)?.allergens.clone()).unwrap_or_default();
+        let holds = |it: &Allergen| if GLUTEN.contains(it) { on } else { now.contains(it) };
+        let turned: Vec<Allergen> = Allergen::ALL.iter().copied().filter(holds).collect();
+        set(if turned.is_empty() { None } else { Some(turned) });
+    };
+    // European law names the grains under one heading; which ones they are stands below.
+    let one_heading = law == Law::European;
+    let chip_of = move |allergen: Allergen| match allergen {
+        Allergen::Wheat if one_heading => {
+            Some(chip(say!(labels::gluten_grains), flag(has_gluten), Box::new(turn_gluten)))
+        }
+        Allergen::OtherGluten if one_heading => None,
+        other => Some(each(other)),
+    };
+    let grains = when(
+        move || one_heading && has_gluten(),
+        move || {
+            view! {
+                <p class="hollow">{say!(labels::which_grains)}</p>
+                <div class="chips" role="group" aria-label=say!(labels::which_grains)>
+                    {GLUTEN.map(each).into_iter().collect_view()}
+                </div>
+            }
+            .into_any()
+        },
+    );
     // Those that the law does not name stand apart, and in sight: "None of these" speaks of them too.
     let chips = move |of_law: bool| {
         let some = Allergen::ALL.iter().copied().filter(|it| words::of_law(*it, law) == of_law);
-        some.map(each).collect_view()
+        some.filter_map(chip_of).collect_view()
     };
     let besides = Allergen::ALL.iter().any(|it| !words::of_law(*it, law)).then(|| {
         view! {
@@ -62,14 +88,53 @@ pub fn Allergens(
         None => say!(labels::ingredient_not_checked).to_string(),
         Some(none) if none.is_empty() => say!(labels::ingredient_contains_none).to_string(),
         Some(some) => {
-            let names: Vec<&str> = some.iter().map(|it| words::allergen(*it, law)).collect();
+            let names: Vec<&str> = some.iter().map(|it| words::allergen(*it)).collect();
             say!(labels::ingredient_contains, allergens = names.join(", "))
         }
     });
+    let nuts = when(move || stated().is_some_and(|it| it.contains(&Allergen::TreeNuts)), move || nuts(state, id, law));
+    let figure = text(move || match stated() {
+        None => say!(labels::not_checked).to_string(),
+        Some(none) if none.is_empty() => say!(labels::none_of_these).to_string(),
+        Some(some) => some.iter().map(|it| words::allergen(*it)).collect::<Vec<&str>>().join(", "),
+    });
+    view! {
+        <Fold name=say!(labels::allergens) figure open>
+            <p class="about">{say!(labels::allergens_about)}</p>
+            <p>
+                <strong>{said}</strong>
+            </p>
+            <div class="chips" role="group" aria-label=say!(labels::allergens_it_contains)>
+                {chips(true)}
+            </div>
+            {grains}
+            {besides}
+            {nuts}
+            <div class="chips" role="group" aria-label=say!(labels::other_answers)>
+                {chip(say!(labels::none_of_these), flag(move || stated().is_some_and(|it| it.is_empty())), Box::new(move || set(Some(Vec::new()))))}
+                {chip(say!(labels::not_checked), flag(move || stated().is_none()), Box::new(move || set(None)))}
+            </div>
+            {mixture(state, id)}
+        </Fold>
+    }
+}
+
+/// An answer to be chosen.
+fn chip(words: &'static str, pressed: Signal<bool>, act: Box<dyn Fn()>) -> AnyView {
+    let pressed = text(move || pressed.get().to_string());
+    view! {
+        <button class="chip" aria-pressed=pressed on:click=press(act)>
+            {words}
+        </button>
+    }
+    .into_any()
+}
+
+/// Whether it is made of several foods, and of which.
+fn mixture(state: AppState, id: IngredientId) -> AnyView {
     let of = move |show: fn(&Ingredient) -> String| {
         text(move || state.book.with(|book| book.ingredient(id).map(show).unwrap_or_default()))
     };
-    let nuts = when(move || stated().is_some_and(|it| it.contains(&Allergen::TreeNuts)), move || nuts(state, id, law));
     let is_mixture = move || state.book.with(|book| book.ingredient(id).is_some_and(|it| it.parts.is_some()));
     let mix = move |mixed: bool| {
         let change = |it: &mut Ingredient| it.parts = mixed.then(String::new);
@@ -91,28 +156,12 @@ pub fn Allergens(
         .into_any()
     });
     view! {
-        <Section
-            heading=say!(labels::allergens)
-            about=say!(labels::allergens_about)
-        >
-            <p>
-                <strong>{said}</strong>
-            </p>
-            <div class="chips" role="group" aria-label=say!(labels::allergens_it_contains)>
-                {chips(true)}
-            </div>
-            {besides}
-            {nuts}
-            <div class="chips" role="group" aria-label=say!(labels::other_answers)>
-                {chip(say!(labels::none_of_these), flag(move || stated().is_some_and(|it| it.is_empty())), Box::new(move || set(Some(Vec::new()))))}
-                {chip(say!(labels::not_checked), flag(move || stated().is_none()), Box::new(move || set(None)))}
-            </div>
-            <div class="chips" role="group" aria-label=say!(labels::one_food_or_several)>
-                {chip(say!(labels::mixture_such_as_granola), flag(is_mixture), Box::new(move || mix(!untrack(is_mixture))))}
-            </div>
-            {parts}
-        </Section>
+        <div class="chips" role="group" aria-label=say!(labels::one_food_or_several)>
+            {chip(say!(labels::mixture_such_as_granola), flag(is_mixture), Box::new(move || mix(!untrack(is_mixture))))}
+        </div>
+        {parts}
     }
+    .into_any()
 }
 
 /// Which tree nuts they are, and what the law counts as one.

@@ -1,7 +1,7 @@
 //! The edits that change one thing that is bought or poured into.
 
 use crate::book::{Book, Container, ContainerId, Edit, Goods, Ingredient, IngredientId, Key, Pack, PackId, Record};
-use crate::foundation::measure::{Date, Dimension, Money, Wanted};
+use crate::foundation::measure::{Amount, Date, Dimension, Measure, Money, Unit, Wanted};
 
 /// The edit that changes one container. Returns `None` if it is gone.
 pub fn changed(book: &Book, id: ContainerId, change: impl FnOnce(&mut Container)) -> Option<Edit> {
@@ -36,6 +36,19 @@ pub fn pack_changed(book: &Book, goods: Goods, id: PackId, change: impl FnOnce(&
 /// The edit that writes the price at which a pack is bought, as heard on a day.
 pub const fn price_set(goods: Goods, pack: PackId, price: Money, day: Date) -> Edit {
     Edit::SetPackPrice { goods, pack, price, day: Some(day) }
+}
+
+/// What a container holds to the rim: a volume, or the weight of as much water.
+pub fn capacity(book: &Book) -> Wanted {
+    Wanted { dimensions: &[Dimension::Volume, Dimension::Mass], ..size(book) }
+}
+
+/// What was typed as a capacity, by volume: one gram of water is one milliliter, to a tenth.
+pub fn of_water(capacity: Amount) -> Amount {
+    match capacity.measure() {
+        Ok(Measure::Mass(mass)) => Amount::new(mass.grams().rounded(1), Unit::Millilitre),
+        _ => capacity,
+    }
 }
 
 /// The volume of a container, in the unit that drinks are poured in.

@@ -1,6 +1,7 @@
 //! The packs of goods beside each other, by what a usable amount costs out of each.
 
 use leptos::prelude::*;
+use web_sys::Element;
 
 use crate::book::{Book, Goods, Pack};
 use crate::buying::quotes::{Compared, Usable, compared, usable};
@@ -20,13 +21,23 @@ pub fn side_by_side(state: AppState, goods: Goods) -> AnyView {
             several.then(|| (usable(book, goods), compared(book, goods), book.packs(goods).to_vec()))
         })
     });
+    // A price that is typed draws the table anew: it stays open.
+    let open = RwSignal::new(false);
     live(move || {
         let Some((per, compared, packs)) = found.get() else { return ().into_any() };
-        state.book.with_untracked(|book| shown(state, book, goods, per, &compared, &packs))
+        state.book.with_untracked(|book| shown(state, book, (goods, per), &compared, &packs, open))
     })
 }
 
-fn shown(state: AppState, book: &Book, goods: Goods, per: Usable, compared: &[Compared], packs: &[Pack]) -> AnyView {
+fn shown(
+    state: AppState,
+    book: &Book,
+    (goods, per): (Goods, Usable),
+    compared: &[Compared],
+    packs: &[Pack],
+    open: RwSignal<bool>,
+) -> AnyView {
+    let turned = move |event: leptos::ev::Event| open.set(event_target::<Element>(&event).has_attribute("open"));
     let speaker = &state.speaker.get();
     let (said, what) =
         (words::quotes::current_pack(compared, goods, book, speaker), words::quotes::label_per(per, speaker));
@@ -63,12 +74,15 @@ fn shown(state: AppState, book: &Book, goods: Goods, per: Usable, compared: &[Co
     let heads = &[say!(common::cost), say!(goods::above_lowest), say!(goods::quote_date)];
     view! {
         <div class="compared">
-            <h3>{what}</h3>
             <p>{said}</p>
-            {wide_table(say!(goods::packs_compared), "table", heads, rows)}
-            <p class="about">
-                {say!(goods::packs_compared_about)}
-            </p>
+            <details class="more" open=open.get_untracked() on:toggle=turned>
+                <summary>{say!(goods::packs_compared)}</summary>
+                <h3>{what}</h3>
+                {wide_table(say!(goods::packs_compared), "table", heads, rows)}
+                <p class="about">
+                    {say!(goods::packs_compared_about)}
+                </p>
+            </details>
         </div>
     }
     .into_any()

@@ -9,7 +9,7 @@ use crate::book::{ContainerId, Key};
 use crate::drink::fill::{Fill, fill};
 use crate::say;
 use crate::ui::fields::Draft;
-use crate::ui::live::{press, rows, text, when};
+use crate::ui::live::{flag, press, rows, text, when};
 use crate::ui::order;
 use crate::ui::random::random;
 use crate::ui::state::AppState;
@@ -31,48 +31,63 @@ pub fn Containers() -> impl IntoView {
             .into_any()
         },
     );
-    let card = |key| match key {
-        Key::Container(id) => view! { <ContainerCard id /> }.into_any(),
+    let row = |key| match key {
+        Key::Container(id) => container_row(id),
         _ => ().into_any(),
     };
     view! {
         <h1>{say!(first::buying)}</h1>
         <Tabs here=Route::Containers />
         {teach}
-        <ul class="cards">{rows(listed, card)}</ul>
-        <p class="actions">
-            <button class="main" on:click=press(move || add_container(state))>
-                {say!(labels::add_container)}
-            </button>
-        </p>
-        <AllSets />
+        <div class="panes-two">
+            <div class="pane">
+                <section class="section" hidden=flag(move || listed.with(Vec::is_empty))>
+                    <h2>{say!(first::containers)}</h2>
+                    <ul class="goods-rows">{rows(listed, row)}</ul>
+                </section>
+                <p class="actions">
+                    <button class="main" on:click=press(move || add_container(state))>
+                        {say!(labels::add_container)}
+                    </button>
+                </p>
+            </div>
+            <div class="pane">
+                <AllSets />
+            </div>
+        </div>
     }
 }
 
-#[component]
-fn ContainerCard(id: ContainerId) -> impl IntoView {
+/// A container in the list: its name, what is poured of what it holds, and how many drinks it is used for.
+fn container_row(id: ContainerId) -> AnyView {
     let state = AppState::here();
+    let filled = move || state.book.with(|book| fill(book.container(id)?).ok());
     let name = text(move || state.book.with(|book| book.name(Key::Container(id))));
     let poured = text(move || {
-        let fill = state.book.with(|book| book.container(id).and_then(|container| fill(container).ok()));
         let said = |fill: Fill| {
             say!(labels::container_fill, fill = state.volume(fill.volume), capacity = state.volume(fill.brimful))
         };
-        fill.map(said).unwrap_or_default()
+        filled().map(said).unwrap_or_default()
     });
     let uses = text(move || match state.book.with(|book| book.repriced_by(Key::Container(id)).len()) {
         0 => say!(labels::container_not_used).to_string(),
-        drinks => say!(labels::container_uses, drinks = drinks),
+        drinks => say!(goods::used_in_drinks, drinks = drinks),
     });
+    goods_row(Route::Container(id), name, poured, uses)
+}
+
+/// A row that leads to its page: a name, a quiet line under it, and a figure.
+pub(super) fn goods_row(to: Route, name: Signal<String>, about: Signal<String>, figure: Signal<String>) -> AnyView {
     view! {
-        <li class="card">
-            <a class="card-head" href=Route::Container(id).address()>
-                <h2>{name}</h2>
-                <span class="card-kind">{poured}</span>
-                <span class="card-kind">{uses}</span>
+        <li>
+            <a class="goods-row" href=to.address()>
+                <strong>{name}</strong>
+                <span class="soft">{about}</span>
+                <span class="goods-figure">{figure}</span>
             </a>
         </li>
     }
+    .into_any()
 }
 
 fn add_container(state: AppState) {

@@ -9,12 +9,11 @@ use super::tolerances::Allowed;
 use crate::book::{Book, ContainerId, Headspace, Key};
 use crate::drink::fill::{fill, fill_line};
 use crate::foundation::jump::Kind;
-use crate::foundation::measure::LengthUnit;
 use crate::say;
-use crate::ui::fields::{self, Addition, Choice, Draft, Entry, Field, Hangs, NewThing, Typed, asks};
+use crate::ui::fields::{self, Addition, Choice, Draft, Entry, Example, Field, Hangs, NewThing, Typed, asks};
 use crate::ui::glass::{glass, poured};
 use crate::ui::live::{live, text, trouble, when};
-use crate::ui::parts::{Figure, Section, figures};
+use crate::ui::parts::{Figure, Fold, Section, figures};
 use crate::ui::state::AppState;
 use crate::working::Shown;
 
@@ -51,9 +50,9 @@ impl Way {
 
     fn read(self, typed: &mut Typed<'_>, book: &Book) -> Option<Headspace> {
         match self {
-            Way::Volume => typed.amount(EMPTY, size(book)).map(Headspace::Volume),
-            Way::Share => typed.percent(EMPTY, "5").map(Headspace::Share),
-            Way::Height => typed.length(EMPTY).map(Headspace::Height),
+            Way::Volume => typed.amount_such_as(EMPTY, size(book), Example::SmallVolume).map(Headspace::Volume),
+            Way::Share => typed.percent(EMPTY, Example::HeadspaceShare).map(Headspace::Share),
+            Way::Height => typed.length(EMPTY, Example::HeadspaceHeight).map(Headspace::Height),
         }
     }
 }
@@ -84,28 +83,33 @@ fn left_empty(state: AppState, id: ContainerId, way: Way, container: &Addition, 
     });
     let put = move |book: &Book, headspace| changed(book, id, |it| it.headspace = headspace);
     let commit = match way {
-        Way::Volume => {
-            fields::amount(say!(labels::headspace), size, move |book, amount| put(book, Headspace::Volume(amount)))
-        }
-        Way::Share => fields::percent(say!(labels::headspace), move |book, share| put(book, Headspace::Share(share))),
-        Way::Height => {
-            fields::length(say!(labels::headspace), move |book, length| put(book, Headspace::Height(length)))
-        }
+        Way::Volume => fields::amount(
+            say!(labels::headspace),
+            |_| Example::SmallVolume,
+            size,
+            move |book, amount| put(book, Headspace::Volume(amount)),
+        ),
+        Way::Share => fields::percent(say!(labels::headspace), Example::HeadspaceShare, move |book, share| {
+            put(book, Headspace::Share(share))
+        }),
+        Way::Height => fields::length(say!(labels::headspace), Example::HeadspaceHeight, move |book, length| {
+            put(book, Headspace::Height(length))
+        }),
     };
     let (value, commit) = (new.value(EMPTY, value), new.commit(EMPTY, commit));
     let key = Key::Container(id);
+    let example = |example: Example| state.speaker.with_untracked(|speaker| example.said(speaker));
     let entry = match way {
         Way::Volume => {
             let (asks, units) = (asks(Kind::Size, key, "headspace/volume"), fields::units(size));
-            view! { <Entry label=say!(labels::headspace) asks hangs units example="0.5" value commit /> }.into_any()
+            view! { <Entry label=say!(labels::headspace) asks hangs units example=example(Example::SmallVolume) value commit /> }.into_any()
         }
         Way::Share => {
-            view! { <Entry label=say!(labels::headspace) hangs unit="%" example="5" value commit /> }.into_any()
+            view! { <Entry label=say!(labels::headspace) asks=asks(Kind::SmallShare, key, "headspace/share") hangs unit="%" example=example(Example::HeadspaceShare) value commit /> }.into_any()
         }
         Way::Height => {
             let (asks, units) = (asks(Kind::Size, key, "headspace/height"), fields::length_units());
-            let example = if LengthUnit::of(untrack(|| state.units())) == LengthUnit::Inch { "1/2" } else { "10" };
-            view! { <Entry label=say!(labels::headspace) asks hangs units example value commit /> }.into_any()
+            view! { <Entry label=say!(labels::headspace) asks hangs units example=example(Example::HeadspaceHeight) value commit /> }.into_any()
         }
     };
     // What a new container needs stands under all of it.
@@ -122,6 +126,8 @@ pub fn Poured(
     new: Addition,
     /// The answers that hang on it.
     hangs: Hangs,
+    /// Whether it stands open at first.
+    open: bool,
 ) -> impl IntoView {
     let state = AppState::here();
     let has_heights = move || state.book.with(|book| book.container(id)?.brimful.height().ok()?).is_some();
@@ -149,8 +155,17 @@ pub fn Poured(
         let as_new = as_new.clone();
         when(move || known.get() == way, move || left_empty(state, id, way, &as_new, hangs))
     };
+    let figure = text(move || {
+        let headspace = state.book.with(|book| book.container(id).map(|it| it.headspace));
+        match headspace {
+            Some(Headspace::Volume(amount)) => state.amount(amount),
+            Some(Headspace::Share(share)) => state.percent(share),
+            Some(Headspace::Height(length)) => state.typed_length(length),
+            None => String::new(),
+        }
+    });
     view! {
-        <Section heading=say!(common::fill)>
+        <Fold name=say!(labels::headspace) figure=figure open>
             <div class="fields">
                 <Choice label=say!(labels::headspace_by) options=ways value=text(move || known.get().key()) choose=choose_way />
                 {by(Way::Volume)}
@@ -158,15 +173,14 @@ pub fn Poured(
                 {by(Way::Height)}
                 {new.once_there(move || declared(state, id, hangs))}
             </div>
-            {new.once_there(move || hangs.answer(move || answer(state, id)))}
-        </Section>
+        </Fold>
     }
 }
 
 /// The field for what the menu or label says that it holds.
 fn declared(state: AppState, id: ContainerId, hangs: Hangs) -> AnyView {
     let in_book = move || state.book.with(|book| book.container(id)?.declared);
-    let commit = fields::optional_amount(say!(labels::labeled_size), size, move |book, amount| {
+    let commit = fields::optional_amount(say!(labels::labeled_size), Example::Amount, size, move |book, amount| {
         changed(book, id, |it| it.declared = amount)
     });
     view! {
@@ -185,7 +199,14 @@ fn declared(state: AppState, id: ContainerId, hangs: Hangs) -> AnyView {
 }
 
 /// What is poured, as a picture and in figures.
-fn answer(state: AppState, id: ContainerId) -> AnyView {
+pub(super) fn answer(state: AppState, id: ContainerId, hangs: Hangs) -> AnyView {
+    view! {
+        <Section heading=say!(common::fill)>{hangs.answer(move || poured_now(state, id))}</Section>
+    }
+    .into_any()
+}
+
+fn poured_now(state: AppState, id: ContainerId) -> AnyView {
     let filled = move || state.book.with(|book| fill(book.container(id)?).ok());
     let volume =
         text(move || filled().map_or_else(|| say!(common::none).to_string(), |fill| state.volume(fill.volume)));

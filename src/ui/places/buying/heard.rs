@@ -10,15 +10,18 @@ use crate::say;
 use crate::ui::live::{live, press, text, when};
 use crate::ui::state::AppState;
 use crate::ui::today::today;
-use crate::words;
 
-/// When a price was quoted: an old one by a shape and a word, one without a day quietly.
-pub fn heard_on(state: AppState, pack: impl Fn() -> Option<Pack> + Send + Sync + 'static) -> AnyView {
+/// When a price was quoted, as `say` puts it: an old one by a shape and a word, one without a day quietly.
+pub fn heard_on(
+    state: AppState,
+    pack: impl Fn() -> Option<Pack> + Send + Sync + 'static,
+    say: fn(Age, Date) -> String,
+) -> AnyView {
     let today = today();
     live(move || {
         let Some(pack) = pack() else { return ().into_any() };
         let age = state.book.with_untracked(|book| age(&pack, book.settings(), today));
-        let said = words::quotes::age(age, today);
+        let said = say(age, today);
         match age {
             Age::Old(_) => view! {
                 <span class="mark mark-old">

@@ -1,11 +1,14 @@
-//! One ingredient: its packs, its yields, its densities, where it is used.
+//! One ingredient: what it costs, its packs, its yields, its densities, where it is used.
 
 use leptos::prelude::*;
 
 use super::allergens::Allergens;
 use super::change::ingredient_changed;
+use super::cost_now::cost_now;
 use super::packs::Packs;
+use super::prices_heard::prices_heard;
 use super::produce::Produce;
+use super::wide::is_wide;
 use crate::app::route::Route;
 use crate::book::{Book, Edit, Goods, Ingredient, IngredientId, Key, Record};
 use crate::foundation::jump::Kind;
@@ -14,7 +17,7 @@ use crate::say;
 use crate::ui::fields::{self, Addition, Draft, Entry, Field, Hangs, asks};
 use crate::ui::live::{live, text};
 use crate::ui::moved::Moved;
-use crate::ui::parts::{Back, Section, page_of};
+use crate::ui::parts::{Back, Fold, page_of};
 use crate::ui::places::users::Users;
 use crate::ui::state::AppState;
 use crate::words;
@@ -44,35 +47,74 @@ fn Page(id: IngredientId) -> impl IntoView {
     let rename =
         fields::text(say!(goods::ingredient_name), move |book, name| ingredient_changed(book, id, |it| it.name = name));
     let (of_yields, packs) = (Hangs::new(), Hangs::new());
-    let rest = new.once_there(move || {
+    let named = new.clone();
+    let name_field = move || {
         view! {
-            <Packs goods=Goods::Ingredient(id) of_yields packs />
-            {packs.while_read(move || of_yields.while_read(move || view! { <Moved by=key /> }.into_any()))}
-            <Yields id hangs=of_yields />
-            <Produce id />
-            <Allergens id />
-            <Users of=key back=Route::Buying what=say!(goods::remove_ingredient) />
+            <Entry
+                label=say!(common::name)
+                letters=true
+                caret=is_new
+                example=say!(goods::ingredient_example)
+                value=named.value(Field::Name, name)
+                commit=named.commit(Field::Name, rename.clone())
+            />
+        }
+        .into_any()
+    };
+    // The name of a new ingredient is what is asked for first; later it is one thing among others.
+    let (first, later) = if is_new { (Some(name_field()), None) } else { (None, Some(name_field)) };
+    // Of a new ingredient nothing is folded away: all of it is to be typed.
+    let open = is_new || is_wide();
+    let goods = Goods::Ingredient(id);
+    let rest = new.once_there(move || {
+        let name_field = later.clone().map(|field| field());
+        view! {
+            {cost_now(state, goods, of_yields, packs)}
+            <div class="panes-three goods-panes">
+                <div class="pane">
+                    <Packs goods of_yields packs />
+                    {packs.while_read(move || of_yields.while_read(move || view! { <Moved by=key /> }.into_any()))}
+                </div>
+                <div class="pane">
+                    <Yields id hangs=of_yields open />
+                    {prices_heard(state, goods)}
+                </div>
+                <div class="pane">
+                    <Produce id open>{name_field}</Produce>
+                    <Allergens id open />
+                    <Users of=key back=Route::Buying what=say!(goods::remove_ingredient) open />
+                </div>
+            </div>
         }
         .into_any()
     });
     view! {
         <Back to=Route::Buying name=say!(first::buying) />
         <h1>{new.heading(say!(goods::new_ingredient), name)}</h1>
-        <Entry
-            label=say!(common::name)
-            letters=true
-            caret=is_new
-            example=say!(goods::ingredient_example)
-            value=new.value(Field::Name, name)
-            commit=new.commit(Field::Name, rename)
-        />
+        {first}
         {new.needs()}
         {rest}
     }
 }
 
+/// What is left of an ingredient at each step: "trim 90%, juice 65%".
+fn yields_of(it: &Ingredient, state: AppState) -> String {
+    let trim = (it.trim_yield != Share::WHOLE).then(|| say!(goods::trim_is, share = state.percent(it.trim_yield)));
+    let juice = it.press_yield.map(|share| say!(goods::juice_is, share = state.percent(share)));
+    let soaked = it.soak_yield.map(|share| say!(goods::soaked_is, share = state.percent(share)));
+    let all: Vec<String> = [trim, juice, soaked].into_iter().flatten().collect();
+    if all.is_empty() { say!(common::none).to_string() } else { all.join(", ") }
+}
+
+/// What is known of the weight of an ingredient: its juice, else itself, else a piece.
+fn weight_of(it: &Ingredient, state: AppState) -> String {
+    let density = it.juice_density.or(it.density).map(|density| state.speaker.get().density(density));
+    let piece = || it.piece_weight.map(|mass| state.amount(Amount::of_kept_mass(mass, state.units())));
+    density.or_else(piece).unwrap_or_else(|| say!(common::none).to_string())
+}
+
 #[component]
-fn Yields(id: IngredientId, hangs: Hangs) -> impl IntoView {
+fn Yields(id: IngredientId, hangs: Hangs, open: bool) -> impl IntoView {
     let state = AppState::here();
     let of = move |show| shown(state, id, show);
     let units = Memo::new(move |_| state.units());
@@ -85,10 +127,8 @@ fn Yields(id: IngredientId, hangs: Hangs) -> impl IntoView {
         count => say!(goods::yield_log_of, weighings = count),
     });
     view! {
-        <Section
-            heading=say!(goods::yields)
-            about=say!(goods::yields_about)
-        >
+        <Fold name=say!(goods::yields) figure=of(yields_of) open>
+            <p class="about">{say!(goods::yields_about)}</p>
             <div class="fields">
                 <Entry
                     hangs
@@ -99,7 +139,7 @@ fn Yields(id: IngredientId, hangs: Hangs) -> impl IntoView {
                     value=of(|it, state| {
                         if it.trim_yield == Share::WHOLE { String::new() } else { state.plain_percent(it.trim_yield) }
                     })
-                    commit=fields::optional_percent(say!(goods::trim_yield), move |book, share| {
+                    commit=fields::optional_percent(say!(goods::trim_yield), fields::Example::TrimYield, move |book, share| {
                         ingredient_changed(book, id, |it| it.trim_yield = share.unwrap_or(Share::WHOLE))
                     })
                 />
@@ -110,7 +150,7 @@ fn Yields(id: IngredientId, hangs: Hangs) -> impl IntoView {
                     unit="%"
                     example=say!(goods::juice_yield_example)
                     value=of(|it, state| it.press_yield.map(|share| state.plain_percent(share)).unwrap_or_default())
-                    commit=fields::optional_percent(say!(goods::juice_yield), move |book, share| {
+                    commit=fields::optional_percent(say!(goods::juice_yield), fields::Example::JuiceYield, move |book, share| {
                         ingredient_changed(book, id, |it| it.press_yield = share)
                     })
                 />
@@ -122,7 +162,7 @@ fn Yields(id: IngredientId, hangs: Hangs) -> impl IntoView {
                     example=say!(goods::soaked_weight_example)
                     note=often_over
                     value=of(|it, state| it.soak_yield.map(|share| state.plain_percent(share)).unwrap_or_default())
-                    commit=fields::optional_percent(say!(goods::soaked_weight), move |book, share| {
+                    commit=fields::optional_percent(say!(goods::soaked_weight), fields::Example::SoakedWeight, move |book, share| {
                         ingredient_changed(book, id, |it| it.soak_yield = share)
                     })
                 />
@@ -130,11 +170,13 @@ fn Yields(id: IngredientId, hangs: Hangs) -> impl IntoView {
             <p class="actions">
                 <a class="button" href=Route::YieldLog(id).address()>{log}</a>
             </p>
-        </Section>
-        {live(move || {
-            let units = units.get();
-            untrack(|| weight_and_volume(id, hangs, units))
-        })}
+        </Fold>
+        <Fold name=say!(goods::weight_and_volume) figure=of(weight_of) open>
+            {live(move || {
+                let units = units.get();
+                untrack(|| weight_and_volume(id, hangs, units))
+            })}
+        </Fold>
     }
 }
 
@@ -184,54 +226,50 @@ fn weight_and_volume(id: IngredientId, hangs: Hangs, units: System) -> AnyView {
     };
     let weight = |book: &Book| Wanted { dimensions: &[Dimension::Mass], unit: book.settings().units.weight_unit() };
     view! {
-        <Section
-            heading=say!(goods::weight_and_volume)
-            about=say!(goods::weight_and_volume_about)
-        >
-            <div class="fields">
-                <Entry
-                    hangs
-                    label=words::juice_density(units)
-                    asks=asks_about("juice-density", |it| it.juice_density)
-                    letters=units.weighs_cups()
-                    unit
-                    example=say!(common::none)
-                    note=usual(103, 107, juice_note)
-                    value=typed(|it| it.juice_density)
-                    commit=fields::optional_density(words::juice_density(units), move |book, density| {
-                        ingredient_changed(book, id, |it| it.juice_density = density)
-                    })
-                />
-                <Entry
-                    hangs
-                    label=words::drink_density(units)
-                    asks=asks_about("density", |it| it.density)
-                    letters=units.weighs_cups()
-                    unit
-                    example=say!(common::none)
-                    note=usual(95, 105, drink_note)
-                    value=typed(|it| it.density)
-                    commit=fields::optional_density(words::drink_density(units), move |book, density| {
-                        ingredient_changed(book, id, |it| it.density = density)
-                    })
-                />
-                <Entry
-                    hangs
-                    label=say!(goods::piece_weight)
-                    asks=asks(Kind::Size, Key::Ingredient(id), "piece-weight")
-                    example=say!(common::none)
-                    note=say!(goods::piece_weight_note)
-                    value=of(|it, state| {
-                        let piece = it.piece_weight.map(|mass| Amount::of_kept_mass(mass, state.units()));
-                        piece.map(|amount| state.amount(amount)).unwrap_or_default()
-                    })
-                    units=fields::units(weight)
-                    commit=fields::optional_amount(say!(goods::piece_weight), weight, move |book, amount| {
-                        ingredient_changed(book, id, |it| it.piece_weight = amount.and_then(Amount::kept_mass))
-                    })
-                />
-            </div>
-        </Section>
+        <p class="about">{say!(goods::weight_and_volume_about)}</p>
+        <div class="fields">
+            <Entry
+                hangs
+                label=words::juice_density(units)
+                asks=asks_about("juice-density", |it| it.juice_density)
+                letters=units.weighs_cups()
+                unit
+                example=say!(common::none)
+                note=usual(103, 107, juice_note)
+                value=typed(|it| it.juice_density)
+                commit=fields::optional_density(words::juice_density(units), move |book, density| {
+                    ingredient_changed(book, id, |it| it.juice_density = density)
+                })
+            />
+            <Entry
+                hangs
+                label=words::drink_density(units)
+                asks=asks_about("density", |it| it.density)
+                letters=units.weighs_cups()
+                unit
+                example=say!(common::none)
+                note=usual(95, 105, drink_note)
+                value=typed(|it| it.density)
+                commit=fields::optional_density(words::drink_density(units), move |book, density| {
+                    ingredient_changed(book, id, |it| it.density = density)
+                })
+            />
+            <Entry
+                hangs
+                label=say!(goods::piece_weight)
+                asks=asks(Kind::Size, Key::Ingredient(id), "piece-weight")
+                example=say!(common::none)
+                note=say!(goods::piece_weight_note)
+                value=of(|it, state| {
+                    let piece = it.piece_weight.map(|mass| Amount::of_kept_mass(mass, state.units()));
+                    piece.map(|amount| state.amount(amount)).unwrap_or_default()
+                })
+                units=fields::units(weight)
+                commit=fields::optional_amount(say!(goods::piece_weight), |_| fields::Example::PieceWeight, weight, move |book, amount| {
+                    ingredient_changed(book, id, |it| it.piece_weight = amount.and_then(Amount::kept_mass))
+                })
+            />
+        </div>
     }
     .into_any()
 }

@@ -6,6 +6,7 @@ mod change;
 mod compared;
 mod container;
 mod containers;
+mod cost_now;
 mod headspace;
 mod heard;
 mod holds;
@@ -27,6 +28,7 @@ mod todays_changes;
 mod tolerances;
 mod usable;
 mod uses;
+mod wide;
 mod yield_log;
 
 pub use buying_list::BuyingListPage;

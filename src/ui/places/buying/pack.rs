@@ -5,7 +5,6 @@ use web_sys::Element;
 
 use super::change::{pack_changed, packs_changed, price_set};
 use super::heard::{heard_on, still_so};
-use super::prices_heard::prices_heard;
 use super::tiers::Tiers;
 use super::usable;
 use crate::book::{Book, Edit, Goods, Key, Pack, PackId};
@@ -14,7 +13,7 @@ use crate::foundation::jump::Kind;
 use crate::foundation::measure::{Dimension, Money, Unit, Wanted};
 use crate::say;
 use crate::ui::fields::{self, Addition, Draft, Entry, Field, Hangs, NewThing, asks};
-use crate::ui::live::{live, press, text, when};
+use crate::ui::live::{press, text, when};
 use crate::ui::parts::figures;
 use crate::ui::state::AppState;
 use crate::ui::today::today;
@@ -50,8 +49,15 @@ pub(super) fn draft(goods: Goods, id: PackId) -> Draft {
 fn addition(goods: Goods, id: PackId) -> Addition {
     let there = move |book: &Book| pack_of(book, goods, id).is_some();
     Addition::of(draft(goods, id), there, say!(goods::add_pack), move |typed, book| {
-        let (contents, price) = (typed.amount(Field::PackSize, wanted(book, goods, id)), typed.money(Field::CasePrice));
-        let surcharge = typed.optional_money(Field::Surcharge).unwrap_or(Money::ZERO);
+        let (contents, price) = (
+            typed.amount(Field::PackSize, wanted(book, goods, id)),
+            typed.money(Field::CasePrice, fields::Example::CasePrice),
+        );
+        // A pack of nothing is refused where its size is typed, not where its price is.
+        if contents.is_some_and(|contents| !contents.number.is_positive()) {
+            typed.refuse(Field::PackSize, say!(refusals::not_positive, field = say!(goods::pack_size)));
+        }
+        let surcharge = typed.optional_money(Field::Surcharge, fields::Example::Surcharge).unwrap_or(Money::ZERO);
         let supplier = typed.letters(Field::Supplier);
         let pack = Pack { supplier, day: Some(today()), surcharge, ..Pack::new(id, contents?, price?) };
         packs_changed(book, goods, |packs| packs.push(pack))
@@ -87,68 +93,87 @@ pub(super) fn PackRow(
         Goods::Ingredient(_) => words::example(wanted(book).unit, book.settings().units),
         Goods::Packaging(_) => "100".to_string(),
     });
-    let set_contents = fields::amount(say!(goods::pack_size), wanted, move |book, amount| {
+    let set_contents = fields::amount(say!(goods::pack_size), fields::Example::Amount, wanted, move |book, amount| {
         pack_changed(book, goods, id, |pack| pack.contents = amount)
     });
-    let set_surcharge = fields::optional_money(say!(goods::delivery_or_deposit), move |book, money| {
-        pack_changed(book, goods, id, |pack| pack.surcharge = money.unwrap_or(Money::ZERO))
-    });
+    let set_surcharge =
+        fields::optional_money(say!(goods::delivery_or_deposit), fields::Example::Surcharge, move |book, money| {
+            pack_changed(book, goods, id, |pack| pack.surcharge = money.unwrap_or(Money::ZERO))
+        });
     let new = addition(goods, id);
     let answers = of_yields.answer(move || hangs.answer(move || answers(state, goods, id, first)));
     let rest = new.once_there(move || rest(state, goods, id, first, hangs));
+    let is_in_book = new.clone();
+    let name = text(move || {
+        let name = state.book.with(pack).map(|pack| words::quotes::pack(&pack, &state.speaker.get()));
+        name.unwrap_or_else(|| say!(goods::new_pack).to_string())
+    });
+    let figure = of(|pack, state| state.money(pack.price_now()));
+    let tag = when(move || first.get(), || view! { <span class="tag">{say!(goods::current_pack)}</span> }.into_any());
+    // The pack that is bought now stands open, and one that is typed.
+    let open = untrack(|| first.get() || !is_in_book.is_there());
     view! {
         <li class="pack" class:pack-now=first>
-            <div class="fields">
-                <Entry
-                    label=say!(goods::pack_size)
-                    asks=asks(Kind::Pack, goods, format!("{id}/contents"))
-                    of=id.number()
-                    hangs
-                    caret
-                    example=example
-                    value=new.value(Field::PackSize, of(|pack, state| state.amount(pack.contents)))
-                    units=fields::units(wanted)
-                    commit=new.commit(Field::PackSize, set_contents)
-                />
-                <Entry
-                    label=say!(goods::case_price)
-                    asks=asks(Kind::Price, goods, format!("{id}/price"))
-                    of=id.number()
-                    hangs
-                    example="38.50"
-                    note=free
-                    value=new.value(Field::CasePrice, of(|pack, state| state.plain_money(pack.price)))
-                    commit=new.commit(Field::CasePrice, fields::money(say!(goods::case_price), move |book, price| {
-                        let bought_at_it = pack(book)?.reached().is_none();
-                        if bought_at_it {
-                            return Some(price_set(goods, id, price, today()));
-                        }
-                        pack_changed(book, goods, id, |pack| pack.price = price)
-                    }))
-                />
-                <Entry
-                    label=say!(goods::delivery_or_deposit)
-                    asks=asks(Kind::Price, goods, format!("{id}/surcharge"))
-                    of=id.number()
-                    hangs
-                    example=say!(common::none)
-                    value=new.value(Field::Surcharge, of(|pack, state| state.money_if_any(pack.surcharge)))
-                    commit=new.commit(Field::Surcharge, set_surcharge)
-                />
-                <Entry
-                    label=say!(goods::supplier)
-                    of=id.number()
-                    letters=true
-                    value=new.value(Field::Supplier, of(|pack, _| pack.supplier.clone()))
-                    commit=new.commit(Field::Supplier, fields::text(say!(goods::supplier), move |book, name| {
-                        pack_changed(book, goods, id, |pack| pack.supplier = name)
-                    }))
-                />
-            </div>
-            {new.needs()}
-            {new.discard()}
-            {answers}
-            {rest}
+            <details class="pack-fold" open=open>
+                <summary>
+                    <h3>{name}</h3>
+                    {tag}
+                    <span class="fold-figure">{figure}</span>
+                </summary>
+                <div class="fold-in">
+                    <div class="fields">
+                        <Entry
+                            label=say!(goods::pack_size)
+                            asks=asks(Kind::Pack, goods, format!("{id}/contents"))
+                            of=id.number()
+                            hangs
+                            caret
+                            example=example
+                            value=new.value(Field::PackSize, of(|pack, state| state.amount(pack.contents)))
+                            units=fields::units(wanted)
+                            commit=new.commit(Field::PackSize, set_contents)
+                        />
+                        <Entry
+                            label=say!(goods::case_price)
+                            asks=asks(Kind::Price, goods, format!("{id}/price"))
+                            of=id.number()
+                            hangs
+                            example=fields::Example::CasePrice.said(&state.speaker.get_untracked())
+                            note=free
+                            value=new.value(Field::CasePrice, of(|pack, state| state.plain_money(pack.price)))
+                            commit=new.commit(Field::CasePrice, fields::money(say!(goods::case_price), fields::Example::CasePrice, move |book, price| {
+                                let bought_at_it = pack(book)?.reached().is_none();
+                                if bought_at_it {
+                                    return Some(price_set(goods, id, price, today()));
+                                }
+                                pack_changed(book, goods, id, |pack| pack.price = price)
+                            }))
+                        />
+                        <Entry
+                            label=say!(goods::delivery_or_deposit)
+                            asks=asks(Kind::Price, goods, format!("{id}/surcharge"))
+                            of=id.number()
+                            hangs
+                            example=say!(common::none)
+                            value=new.value(Field::Surcharge, of(|pack, state| state.money_if_any(pack.surcharge)))
+                            commit=new.commit(Field::Surcharge, set_surcharge)
+                        />
+                        <Entry
+                            label=say!(goods::supplier)
+                            of=id.number()
+                            letters=true
+                            value=new.value(Field::Supplier, of(|pack, _| pack.supplier.clone()))
+                            commit=new.commit(Field::Supplier, fields::text(say!(goods::supplier), move |book, name| {
+                                pack_changed(book, goods, id, |pack| pack.supplier = name)
+                            }))
+                        />
+                    </div>
+                    {new.needs()}
+                    {new.discard()}
+                    {answers}
+                    {rest}
+                </div>
+            </details>
         </li>
     }
 }
@@ -165,11 +190,15 @@ fn answers(state: AppState, goods: Goods, id: PackId, first: Memo<bool>) -> AnyV
         }
     };
     let other = move || !first.get() && state.book.with(|book| pack_of(book, goods, id).is_some());
-    view! {
-        <dl class="figures">{figures(costs)}</dl>
-        {when(other, move || would_move(state, goods, id))}
-    }
-    .into_any()
+    let others = move || {
+        view! {
+            <dl class="figures">{figures(costs)}</dl>
+            {would_move(state, goods, id)}
+        }
+        .into_any()
+    };
+    // What the pack costs that is bought now stands over the page.
+    when(other, others)
 }
 
 /// What can be done with a pack once it is in the book.
@@ -185,24 +214,22 @@ fn rest(state: AppState, goods: Goods, id: PackId, first: Memo<bool>, hangs: Han
         // Taking a pack out is never refused.
         let _ = edit.map(|edit| state.apply(say!(goods::remove_pack), edit));
     };
-    let bought_now = live(move || {
-        if first.get() {
-            view! { <span class="tag">{say!(goods::current_pack)}</span> }.into_any()
-        } else {
+    let buy_this = when(
+        move || !first.get(),
+        move || {
             view! {
                 <button class="button" on:click=press(buy_this)>
                     {say!(goods::buy_this_pack)}
                 </button>
             }
             .into_any()
-        }
-    });
+        },
+    );
     view! {
         <Tiers goods id hangs />
-        <p class="actions">{heard_on(state, here)} {still_so(state, goods, here)}</p>
-        {prices_heard(state, goods, here)}
+        <p class="actions">{heard_on(state, here, words::quotes::age)} {still_so(state, goods, here)}</p>
         <p class="actions">
-            {bought_now}
+            {buy_this}
             <button class="quiet" on:click=press(remove)>
                 {say!(goods::remove_pack)}
             </button>

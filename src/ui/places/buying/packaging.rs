@@ -4,14 +4,17 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
+use super::cost_now::cost_now;
 use super::packs::Packs;
+use super::prices_heard::prices_heard;
+use super::wide::is_wide;
 use crate::app::route::Route;
 use crate::book::{Book, Edit, Goods, Key, Packaging, PackagingId, PackagingPart, Record};
 use crate::say;
 use crate::ui::fields::{self, Addition, Choice, Draft, Entry, Field, Hangs};
 use crate::ui::live::text;
 use crate::ui::moved::Moved;
-use crate::ui::parts::{Back, page_of};
+use crate::ui::parts::{Back, Fold, page_of};
 use crate::ui::places::users::Users;
 use crate::ui::state::AppState;
 use crate::words;
@@ -53,34 +56,64 @@ fn Page(id: PackagingId) -> impl IntoView {
     });
     let is_new = !untrack(|| new.is_there());
     let rename = fields::text(say!(goods::packaging_name), move |book, name| changed(book, id, |it| it.name = name));
-    let choice = new.once_there(move || {
+    let choice = move || {
         let parts = parts.clone();
         view! { <Choice label=say!(goods::packaging_type) options=parts value=part choose=choose_part.clone() /> }
             .into_any()
+    };
+    let (none, packs) = (Hangs::new(), Hangs::new());
+    let goods = Goods::Packaging(id);
+    let fields = {
+        let new = new.clone();
+        move || {
+            view! {
+                <div class="pair">
+                    <Entry
+                        label=say!(common::name)
+                        letters=true
+                        caret=is_new
+                        example=say!(goods::packaging_example)
+                        value=new.value(Field::Name, name)
+                        commit=new.commit(Field::Name, rename.clone())
+                    />
+                    {new.once_there(choice.clone())}
+                </div>
+            }
+            .into_any()
+        }
+    };
+    // Name and type of new packaging are asked for first; later they are one thing among others.
+    let (first, later) = if is_new { (Some(fields()), None) } else { (None, Some(fields)) };
+    let open = is_new || is_wide();
+    let type_of = text(move || {
+        state
+            .book
+            .with(|book| book.packaging(id).map(|it| words::packaging_part(it.part).to_string()))
+            .unwrap_or_default()
     });
-    let packs = Hangs::new();
     let rest = new.once_there(move || {
+        let name_and_type = later.clone().map(|fields| {
+            view! { <Fold name=say!(goods::name_and_type) figure=type_of open>{fields()}</Fold> }
+        });
         view! {
-            <Packs goods=Goods::Packaging(id) of_yields=Hangs::new() packs />
-            {packs.while_read(move || view! { <Moved by=key /> }.into_any())}
-            <Users of=key back=Route::Buying what=say!(goods::remove_packaging) />
+            {cost_now(state, goods, none, packs)}
+            <div class="panes-three goods-panes">
+                <div class="pane">
+                    <Packs goods of_yields=none packs />
+                    {packs.while_read(move || view! { <Moved by=key /> }.into_any())}
+                </div>
+                <div class="pane">{prices_heard(state, goods)} {name_and_type}</div>
+                <div class="pane">
+                    <Users of=key back=Route::Buying what=say!(goods::remove_packaging) open />
+                </div>
+            </div>
         }
         .into_any()
     });
     view! {
         <Back to=Route::Buying name=say!(first::buying) />
         <h1>{new.heading(say!(goods::new_packaging), name)}</h1>
-        <div class="pair">
-            <Entry
-                label=say!(common::name)
-                letters=true
-                caret=is_new
-                example=say!(goods::packaging_example)
-                value=new.value(Field::Name, name)
-                commit=new.commit(Field::Name, rename)
-            />
-            {choice}
-        </div>
+        {first}
         {new.needs()}
         {rest}
     }

@@ -60,12 +60,13 @@ fn Page(id: PackagingSetId) -> impl IntoView {
                 of=key
                 heading=say!(goods::in_this_kit)
                 about=say!(goods::in_this_kit_about)
+                open=true
             />
             <dl class="figures">
                 <Figure name=say!(goods::cost_per_drink) value=set_cost(state, id) />
             </dl>
             <Moved by=key />
-            <Users of=key back=Route::Containers what=say!(goods::remove_kit) />
+            <Users of=key back=Route::Containers what=say!(goods::remove_kit) open=true />
         }
         .into_any()
     });

@@ -1,4 +1,4 @@
-//! The packs that goods are quoted in. The first is the one bought now.
+//! The packs that goods are quoted in, each in a fold. The first is the one bought now.
 
 use leptos::prelude::*;
 
@@ -7,8 +7,8 @@ use super::pack::{PackRow, draft};
 use crate::book::{Goods, Key, PackId};
 use crate::say;
 use crate::ui::fields::{Hangs, NewThing, begun};
-use crate::ui::live::{parts, press};
-use crate::ui::parts::Section;
+use crate::ui::live::{parts, press, text};
+use crate::ui::parts::Fold;
 use crate::ui::random::random;
 use crate::ui::state::AppState;
 
@@ -35,16 +35,19 @@ pub fn Packs(
         draft(goods, id).begin(state);
         id
     };
-    if untrack(ids).is_empty() {
+    let is_new = untrack(ids).is_empty();
+    if is_new {
         begin();
     }
     let add = move || added.set_value(Some(begin()));
     let row = move |id| {
         let id = PackId::from_random(id);
-        view! { <PackRow goods id of_yields hangs=packs.within() caret=added.get_value() == Some(id) /> }.into_any()
+        let caret = added.get_value() == Some(id);
+        view! { <PackRow goods id of_yields hangs=packs.within() caret /> }.into_any()
     };
+    let count = text(move || ids().len().to_string());
     view! {
-        <Section heading=say!(goods::packs) about=say!(goods::packs_about)>
+        <Fold name=say!(goods::packs) figure=count open=true>
             {of_yields.while_read(move || packs.while_read(move || side_by_side(state, goods)))}
             <ol class="packs">
                 {parts(ids, row)}
@@ -52,6 +55,6 @@ pub fn Packs(
             <button class="button" on:click=press(add)>
                 {say!(goods::add_pack)}
             </button>
-        </Section>
+        </Fold>
     }
 }

@@ -1,28 +1,52 @@
-//! The price history of a pack: a small chart, a sentence, and the table to take out of.
+//! The price history of goods, pack by pack: a small chart, a sentence, and the table to take out of.
 
 use std::sync::Arc;
 
 use leptos::prelude::*;
 
 use super::change::pack_changed;
-use crate::book::{Goods, Pack, PackId, Quoted};
+use crate::book::{Book, Goods, Pack, PackId, Quoted};
 use crate::buying::quotes::{History, history};
 use crate::foundation::measure::{Date, Exact, Money};
 use crate::say;
 use crate::ui::chart::{Axis, Look, Series, chart};
 use crate::ui::fields::{Choose, Day};
-use crate::ui::live::{live, press, text, trouble, when};
-use crate::ui::parts::TakeOut;
+use crate::ui::live::{live, parts, press, text, trouble, when};
+use crate::ui::parts::{Fold, TakeOut};
 use crate::ui::state::AppState;
 use crate::ui::today::today;
 use crate::words;
 
-/// The price history of a pack. Draws nothing if no day is known.
-pub fn prices_heard(
-    state: AppState,
-    goods: Goods,
-    pack: impl Fn() -> Option<Pack> + Copy + Send + Sync + 'static,
-) -> AnyView {
+/// The price history of all packs of goods. Draws nothing if no day is known.
+pub fn prices_heard(state: AppState, goods: Goods) -> AnyView {
+    let known = move |book: &Book| -> Vec<(PackId, usize)> {
+        let prices = |pack: &Pack| history(pack).map(|history| (pack.id, history.heard.len()));
+        book.packs(goods).iter().filter_map(prices).collect()
+    };
+    let known = Memo::new(move |_| state.book.with(known));
+    let figure = text(move || {
+        let prices: usize = known.with(|known| known.iter().map(|(_, prices)| *prices).sum());
+        say!(goods::prices_known, prices = prices)
+    });
+    let ids = move || known.with(|known| known.iter().map(|(id, _)| id.number()).collect());
+    when(
+        move || known.with(|known| !known.is_empty()),
+        move || {
+            view! {
+                <Fold name=say!(market::price_history) figure=figure>
+                    {parts(ids, move |id| of_pack(state, goods, PackId::from_random(id)))}
+                </Fold>
+            }
+            .into_any()
+        },
+    )
+}
+
+/// The price history of a pack.
+fn of_pack(state: AppState, goods: Goods, id: PackId) -> AnyView {
+    let pack = move || state.book.with(|book| book.packs(goods).iter().find(|pack| pack.id == id).cloned());
+    let several = move || state.book.with(|book| book.packs(goods).len() > 1);
+    let name = text(move || pack().map(|pack| words::quotes::pack(&pack, &state.speaker.get())).unwrap_or_default());
     let known = move || pack().and_then(|pack| history(&pack)).is_some();
     when(known, move || {
         let mending = RwSignal::new(None::<Quoted>);
@@ -36,11 +60,9 @@ pub fn prices_heard(
             mending.get().zip(pack).map(|(quoted, id)| view! { <Mending goods id quoted mending /> }).into_any()
         });
         view! {
-            <details class="more">
-                <summary>{say!(market::price_history)}</summary>
-                {shown}
-                {form}
-            </details>
+            {when(several, move || view! { <h3>{name}</h3> }.into_any())}
+            {shown}
+            {form}
         }
         .into_any()
     })

@@ -1,4 +1,4 @@
-//! Whether an ingredient is fruit or vegetable, whether it was treated, and what a label calls it.
+//! What an ingredient is called, here and on labels, and whether it is fruit or vegetable and treated.
 
 use std::sync::Arc;
 
@@ -6,22 +6,28 @@ use leptos::prelude::*;
 
 use super::change::ingredient_changed;
 use crate::book::{IngredientId, Produce as Said};
+use crate::drink::label::Law;
 use crate::say;
 use crate::ui::fields::{self, Choice, Entry};
 use crate::ui::live::text;
-use crate::ui::parts::Section;
+use crate::ui::parts::Fold;
 use crate::ui::state::AppState;
 use crate::words;
 
-/// Whether an ingredient is fruit or vegetable, whether it was treated, and what a label calls it.
+/// What an ingredient is called, here and on labels, and whether it is fruit or vegetable and treated.
 #[component]
 pub fn Produce(
     /// The ingredient.
     id: IngredientId,
+    /// Whether it stands open at first.
+    open: bool,
+    /// The field of its name.
+    children: Children,
 ) -> impl IntoView {
     let state = AppState::here();
+    let law = state.book.with_untracked(|book| Law::of(book.settings()));
     let all = [None, Some(Said::Raw), Some(Said::Treated), Some(Said::Neither)];
-    let options = all.map(|said| (format!("{said:?}"), words::produce(said).to_string())).to_vec();
+    let options = all.map(|said| (format!("{said:?}"), words::produce(said, law).to_string())).to_vec();
     let value = text(move || {
         let said = state.book.with(|book| book.ingredient(id).and_then(|ingredient| ingredient.produce));
         format!("{said:?}")
@@ -34,11 +40,13 @@ pub fn Produce(
     let sold_as = text(move || {
         state.book.with(|book| book.ingredient(id).map(|ingredient| ingredient.sold_as.clone()).unwrap_or_default())
     });
+    let said = text(move || {
+        words::produce(state.book.with(|book| book.ingredient(id).and_then(|it| it.produce)), law).to_string()
+    });
     view! {
-        <Section
-            heading=say!(goods::on_labels)
-            about=say!(goods::on_labels_about)
-        >
+        <Fold name=say!(goods::name_and_label) figure=said open>
+            {children()}
+            <p class="about">{words::on_labels_about(law)}</p>
             <div class="fields">
                 <Choice label=say!(goods::kind_of_ingredient) options=Signal::stored(options) value choose=choose />
                 <Entry
@@ -52,6 +60,6 @@ pub fn Produce(
                     })
                 />
             </div>
-        </Section>
+        </Fold>
     }
 }

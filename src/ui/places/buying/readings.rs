@@ -5,21 +5,22 @@ use leptos::prelude::*;
 use super::change::{changed, size};
 use crate::book::{Book, Brimful, Container, ContainerId, Edit, Key, Reading};
 use crate::foundation::jump::Kind;
-use crate::foundation::measure::{Exact, LengthUnit};
+use crate::foundation::measure::Exact;
 use crate::say;
-use crate::ui::fields::{self, Addition, Entry, Field, Hangs, Typed, asks};
+use crate::ui::fields::{self, Addition, Entry, Example, Field, Hangs, Typed, asks};
 use crate::ui::live::{parts, press, text, trouble};
 use crate::ui::parts::TakeOut;
 use crate::ui::state::AppState;
 
 /// The fields of the first readings, by what is missing while they are empty; the second is the
 /// rim until there are more.
-const FIRST: [(Field, Field); 2] =
+pub(super) const FIRST: [(Field, Field); 2] =
     [(Field::FirstHeight, Field::FirstVolume), (Field::SecondHeight, Field::SecondVolume)];
 
 /// The first readings as they are typed.
 pub(super) fn poured(typed: &mut Typed<'_>, book: &Book) -> Option<Brimful> {
-    let read = FIRST.map(|(height, volume)| (typed.length(height), typed.amount(volume, size(book))));
+    let read = FIRST
+        .map(|(height, volume)| (typed.length(height, Example::LevelBelowTheRim), typed.amount(volume, size(book))));
     let reading = |(height, volume): (Option<_>, Option<_>)| Some(Reading { height: height?, volume: volume? });
     Some(Brimful::Poured(read.map(reading).into_iter().collect::<Option<_>>()?))
 }
@@ -46,6 +47,8 @@ pub fn Readings(
     id: ContainerId,
     /// How the first of them get into the book.
     new: Addition,
+    /// Whether that is with a new container, under which what it needs is said.
+    is_new: bool,
     /// The answers that hang on it.
     hangs: Hangs,
 ) -> impl IntoView {
@@ -104,8 +107,7 @@ pub fn Readings(
         <ol class="lines">
             {parts(places, move |place| reading_row(state, id, &row, place as usize, refused, hangs))}
         </ol>
-        {new.needs()}
-        {new.discard()}
+        {(!is_new).then(|| view! { {new.needs()} {new.discard()} })}
         {new.once_there(another)}
     }
 }
@@ -151,9 +153,10 @@ fn reading_row(
         });
         refused.set(edit.and_then(|edit| state.apply(say!(goods::remove_reading), edit).err()));
     };
-    let set_height =
-        fields::length(say!(goods::reading_height), move |book, height| set(book, &|reading| reading.height = height));
-    let set_volume = fields::amount(say!(goods::reading_volume), size, move |book, volume| {
+    let set_height = fields::length(say!(goods::reading_height), Example::LevelBelowTheRim, move |book, height| {
+        set(book, &|reading| reading.height = height)
+    });
+    let set_volume = fields::amount(say!(goods::reading_volume), Example::Amount, size, move |book, volume| {
         set(book, &|reading| reading.volume = volume)
     });
     let (heights, volumes) =
@@ -167,11 +170,11 @@ fn reading_row(
         ),
         None => (heights, set_height, volumes, set_volume),
     };
-    let examples = state.book.with_untracked(|book| match LengthUnit::of(book.settings().units) {
-        LengthUnit::Inch => [("2 1/2", "6"), ("5", "12.5")],
-        LengthUnit::Millimetre | LengthUnit::Centimetre => [("60", "150"), ("180", "360")],
-    });
-    let (height, volume) = examples.get(place).copied().unwrap_or_default();
+    let examples = match place {
+        0 => [Example::LevelBelowTheRim, Example::VolumeBelowTheRim],
+        _ => [Example::InsideHeight, Example::Amount(state.book.with_untracked(|book| size(book).unit))],
+    };
+    let [height, volume] = examples.map(|it| state.speaker.with_untracked(|speaker| it.said(speaker)));
     let named = say!(goods::reading, number = &shown);
     let take_out =
         new.once_there(move || view! { <TakeOut name=Signal::stored(named.clone()) on_click=remove /> }.into_any());

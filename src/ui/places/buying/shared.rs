@@ -5,6 +5,7 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use super::change::changed;
+use super::containers::goods_row;
 use super::packaging_set::set_cost;
 use crate::app::route::Route;
 use crate::book::{ContainerId, Key, PackagingSetId};
@@ -12,7 +13,7 @@ use crate::say;
 use crate::ui::fields::{Choice, Draft, Field};
 use crate::ui::live::{press, rows, text};
 use crate::ui::order;
-use crate::ui::parts::{Section, TakeOut};
+use crate::ui::parts::{Fold, Section, TakeOut};
 use crate::ui::random::random;
 use crate::ui::state::AppState;
 
@@ -21,6 +22,8 @@ use crate::ui::state::AppState;
 pub fn SharedSets(
     /// The container.
     id: ContainerId,
+    /// Whether it stands open at first.
+    open: bool,
 ) -> impl IntoView {
     let state = AppState::here();
     let shared = Memo::new(move |_| {
@@ -51,16 +54,18 @@ pub fn SharedSets(
         Key::PackagingSet(set) => shared_row(state, id, set),
         _ => ().into_any(),
     };
+    let figure = text(move || match shared.with(Vec::len) {
+        0 => say!(common::none).to_string(),
+        count => count.to_string(),
+    });
     view! {
-        <Section
-            heading=say!(goods::packaging_kits)
-            about=say!(goods::kits_of_container)
-        >
+        <Fold name=say!(goods::packaging_kits) figure open>
+            <p class="about">{say!(goods::kits_of_container)}</p>
             <ul class="set">
                 {rows(shared, row)}
             </ul>
             <Choice label=say!(goods::add_kit) options=options value=Signal::stored(String::new()) choose=add />
-        </Section>
+        </Fold>
     }
 }
 
@@ -104,13 +109,21 @@ fn set_link(state: AppState, set: PackagingSetId) -> AnyView {
     .into_any()
 }
 
+/// A set in the list of all: its name, what it costs, and how many containers share it.
+fn set_row(state: AppState, set: PackagingSetId) -> AnyView {
+    let key = Key::PackagingSet(set);
+    let name = text(move || state.book.with(|book| book.name(key)));
+    let used = text(move || say!(goods::used_in_places, places = state.book.with(|book| book.repriced_by(key).len())));
+    goods_row(Route::PackagingSet(set), name, used, set_cost(state, set))
+}
+
 /// Every set that containers share.
 #[component]
 pub fn AllSets() -> impl IntoView {
     let state = AppState::here();
     let sets = Memo::new(move |_| state.book.with(order::packaging_sets));
     let row = move |key| match key {
-        Key::PackagingSet(set) => view! { <li class="set-row set-shared">{set_link(state, set)}</li> }.into_any(),
+        Key::PackagingSet(set) => set_row(state, set),
         _ => ().into_any(),
     };
     let add = move || {
@@ -122,7 +135,7 @@ pub fn AllSets() -> impl IntoView {
             heading=say!(goods::packaging_kits)
             about=say!(goods::all_kits)
         >
-            <ul class="set">
+            <ul class="goods-rows">
                 {rows(sets, row)}
             </ul>
             <p class="actions">

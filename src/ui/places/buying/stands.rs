@@ -9,7 +9,7 @@ use crate::foundation::measure::{Amount, TypedLength};
 use crate::say;
 use crate::ui::fields::{self, Entry};
 use crate::ui::live::{text, when};
-use crate::ui::parts::Section;
+use crate::ui::parts::Fold;
 use crate::ui::state::AppState;
 use crate::words;
 
@@ -18,13 +18,15 @@ use crate::words;
 pub fn Stands(
     /// The container.
     id: ContainerId,
+    /// Whether it stands open at first.
+    open: bool,
 ) -> impl IntoView {
     let state = AppState::here();
     let known = move || state.book.with(|book| book.container(id)?.brimful.height().ok()?).is_some();
-    when(known, move || heights(state, id))
+    when(known, move || heights(state, id, open))
 }
 
-fn heights(state: AppState, id: ContainerId) -> AnyView {
+fn heights(state: AppState, id: ContainerId, open: bool) -> AnyView {
     let volume = RwSignal::new(None::<Amount>);
     let height = RwSignal::new(None::<TypedLength>);
     let stands = move || {
@@ -52,7 +54,8 @@ fn heights(state: AppState, id: ContainerId) -> AnyView {
         })
     };
     view! {
-        <Section heading=say!(goods::height_and_volume) about=say!(goods::height_and_volume_about)>
+        <Fold name=say!(goods::height_and_volume) figure=Signal::stored(String::new()) open>
+            <p class="about">{say!(goods::height_and_volume_about)}</p>
             <div class="fields">
                 <Entry
                     label=say!(goods::volume)
@@ -69,7 +72,7 @@ fn heights(state: AppState, id: ContainerId) -> AnyView {
                     commit=fields::loose_length(height)
                 />
             </div>
-        </Section>
+        </Fold>
     }
     .into_any()
 }

@@ -59,14 +59,14 @@ pub fn Tiers(
                         value=at_a_time
                         hangs
                         note=now
-                        commit=fields::count(say!(goods::packs_per_order), move |book, number| {
+                        commit=fields::count(say!(goods::packs_per_order), fields::Example::PacksPerOrder, move |book, number| {
                             pack_changed(book, goods, id, |pack| pack.at_a_time = number)
                         })
                     />
                 </div>
                 <div class="reading soft" aria-hidden="true" hidden=none>
                     <span>{say!(goods::minimum_packs)}</span>
-                    <span>{say!(goods::case_price)}</span>
+                    <span>{say!(goods::price_per_pack)}</span>
                 </div>
                 <ol class="lines">
                     {parts(tiers, move |place| tier_row(state, goods, id, place as usize, hangs))}
@@ -117,7 +117,10 @@ fn tier_row(state: AppState, goods: Goods, id: PackId, place: usize, hangs: Hang
         pack.is_some_and(|pack| place < pack.tiers.len())
     };
     let new = Addition::of(draft(goods, id), there, say!(goods::add_volume_price), move |typed, book| {
-        let (from, price) = (typed.number(Field::NumberOfPacks, "5"), typed.money(Field::Price));
+        let (from, price) = (
+            typed.number(Field::NumberOfPacks, fields::Example::MinimumPacks),
+            typed.money(Field::Price, fields::Example::VolumePrice),
+        );
         let tier = Tier { from: from?, price: price? };
         pack_changed(book, goods, id, |pack| pack.tiers.push(tier))
     });
@@ -132,7 +135,7 @@ fn tier_row(state: AppState, goods: Goods, id: PackId, place: usize, hangs: Hang
                 caret=is_new
                 example="5"
                 value=new.value(Field::NumberOfPacks, of(|tier, state| state.number(tier.from)))
-                commit=new.commit(Field::NumberOfPacks, fields::count(say!(goods::minimum_packs), move |book, from| {
+                commit=new.commit(Field::NumberOfPacks, fields::count(say!(goods::minimum_packs), fields::Example::MinimumPacks, move |book, from| {
                     set(book, &|tier| tier.from = from)
                 }))
             />
@@ -142,9 +145,9 @@ fn tier_row(state: AppState, goods: Goods, id: PackId, place: usize, hangs: Hang
                 label_hidden=true
                 of=id.number()
                 hangs
-                example="36.00"
+                example=fields::Example::VolumePrice.said(&state.speaker.get_untracked())
                 value=new.value(Field::Price, of(|tier, state| state.plain_money(tier.price)))
-                commit=new.commit(Field::Price, fields::money(say!(goods::volume_price), move |book, price| {
+                commit=new.commit(Field::Price, fields::money(say!(goods::volume_price), fields::Example::VolumePrice, move |book, price| {
                     let pack = book.packs(goods).iter().find(|pack| pack.id == id)?;
                     let bought_at_it = pack.reached().is_some_and(|tier| pack.tiers.get(place) == Some(tier));
                     if bought_at_it {

@@ -5,10 +5,12 @@ use std::time::Duration;
 
 use leptos::prelude::*;
 
+use super::wide::is_wide;
 use crate::app::last_change::LastChange;
 use crate::app::route::Route;
 use crate::book::{Book, Goods, Key, PackId};
-use crate::buying::price_watch::{ChangedOn, WeeklyCost, changed_on, new_on, put_back, weekly_cost};
+use crate::buying::price_watch::{ChangedOn, WeeklyCost, changed_on, fallen, new_on, put_back, weekly_cost};
+use crate::drink::ledger::OfferChange;
 use crate::foundation::measure::Money;
 use crate::say;
 use crate::ui::fields::Hangs;
@@ -59,25 +61,30 @@ pub fn todays_changes(prices: Hangs) -> AnyView {
         timer.set_value(set_timeout_with_handle(next, REST).ok());
     });
     on_cleanup(rest);
-    // Always one line high: a price typed moves no field down.
-    let count = text(move || match changes.with(Vec::len) {
-        0 => say!(common::none_yet).to_string(),
-        count => count.to_string(),
+    let fallen = Memo::new(move |_| {
+        // Once all costs are known: no keystroke waits for it.
+        let known = changes.with(|changes| changes.iter().all(|it| cost_of(costs, it).is_some()));
+        if known { untrack(|| fallen_today(state, changes)) } else { Default::default() }
     });
+    // As high before as after: a price typed moves no field down.
+    let sum = text(move || {
+        let prices = changes.with(Vec::len);
+        if prices == 0 {
+            return say!(common::none_yet).to_string();
+        }
+        let costs: Vec<Option<Option<WeeklyCost>>> =
+            changes.with(|changes| changes.iter().map(|it| cost_of(costs, it)).collect());
+        if costs.contains(&None) {
+            return say!(market::adding_up).to_string();
+        }
+        let known: Vec<WeeklyCost> = costs.into_iter().flatten().flatten().collect();
+        words::watch::weekly_costs(prices, &known, &state.speaker.get())
+    });
+    let unread = flag(move || prices.is_unread());
+    let sum = text(move || if unread.get() { changes.with(Vec::len).to_string() } else { sum.get() });
     let list = when(
         move || listed.with(|listed| !listed.is_empty()),
         move || {
-            let sum = text(move || {
-                let costs: Vec<Option<Option<WeeklyCost>>> =
-                    changes.with(|changes| changes.iter().map(|it| cost_of(costs, it)).collect());
-                let known: Vec<WeeklyCost> = costs.iter().copied().flatten().flatten().collect();
-                if costs.len() > 1 && costs.contains(&None) {
-                    say!(market::adding_up).to_string()
-                } else {
-                    words::watch::weekly_costs(&known, &state.speaker.get())
-                }
-            });
-            let several = flag(move || changes.with(|changes| changes.len() > 1));
             let rows = live(move || {
                 let rows = |listed: &Vec<(ChangedOn, bool)>| {
                     let rows = listed.iter().enumerate();
@@ -87,7 +94,7 @@ pub fn todays_changes(prices: Hangs) -> AnyView {
             });
             let new = text(move || words::watch::new_today(new.get()));
             view! {
-                {prices.answer(move || view! { <p class="about" class:changes-sum=several role="status">{sum}</p> }.into_any())}
+                {prices.answer(move || below(state, fallen))}
                 <ul>{rows}</ul>
                 <p class="about">{new}</p>
             }
@@ -95,15 +102,65 @@ pub fn todays_changes(prices: Hangs) -> AnyView {
         },
     );
     view! {
-        <details class="section changes">
+        <details class="fold changes" open=is_wide()>
             <summary>
-                {say!(market::todays_changes)} " "
-                <span class="soft">{count}</span>
+                <h2>{say!(market::todays_changes)}</h2>
+                <span class="fold-figure" role="status">{sum}</span>
+                {below_mark(fallen)}
             </summary>
-            {list}
+            <div class="fold-in">{list}</div>
         </details>
     }
     .into_any()
+}
+
+/// The sizes that today's changes left below their target.
+fn fallen_today(state: AppState, changes: Memo<Vec<ChangedOn>>) -> Vec<OfferChange> {
+    let fallen = |book: &Book| {
+        changes.with(|changes| state.ledger.with(|ledger| fallen(book, ledger, changes).unwrap_or_default()))
+    };
+    state.book.with(fallen)
+}
+
+/// That sizes dropped below target. Draws nothing while none did.
+fn below_mark(fallen: Memo<Vec<OfferChange>>) -> AnyView {
+    live(move || match fallen.with(Vec::len) {
+        0 => ().into_any(),
+        sizes => view! {
+            <span class="mark mark-under">
+                <svg viewBox="0 0 16 16" aria-hidden="true">
+                    <path d="M1.5 3h13L8 14.5ZM8 5.5v4" />
+                </svg>
+                {say!(market::dropped_today, sizes = sizes)}
+            </span>
+        }
+        .into_any(),
+    })
+}
+
+/// The sizes that dropped below target, to be seen one by one.
+fn below(state: AppState, fallen: Memo<Vec<OfferChange>>) -> AnyView {
+    let row = move |moved: &OfferChange| {
+        let name = state.book.with_untracked(|book| book.name(Key::Offer(moved.offer)));
+        view! {
+            <li>
+                <a class="change-row" href=Route::Offer(moved.offer).address()>
+                    <strong>{name}</strong>
+                    <span class="soft">{words::watch::fallen_to(moved, &state.speaker.get())}</span>
+                </a>
+            </li>
+        }
+    };
+    let see = move || {
+        view! {
+            <details class="more changes-below">
+                <summary>{below_mark(fallen)} <span>{say!(market::see_them)}</span></summary>
+                <ul>{live(move || fallen.with(|fallen| fallen.iter().map(row).collect_view().into_any()))}</ul>
+            </details>
+        }
+        .into_any()
+    };
+    when(move || fallen.with(|fallen| !fallen.is_empty()), see)
 }
 
 fn changes(state: AppState, book: &Book) -> Vec<ChangedOn> {
@@ -150,8 +207,9 @@ fn cost_of(costs: Costs, change: &ChangedOn) -> Option<Option<WeeklyCost>> {
 fn row(state: AppState, change: &ChangedOn, costs: Costs, (place, undone): (usize, Undone), gone: bool) -> AnyView {
     let change = *change;
     let goods = change.changed.goods;
-    let said = state.book.with_untracked(|book| words::watch::changed(&change, book, &state.speaker.get_untracked()));
+    let said = words::watch::changed(&change, &state.speaker.get_untracked());
     let name = text(move || state.book.with(|book| book.name(Key::from(goods))));
+    let pack = text(move || state.book.with(|book| words::watch::changed_pack(&change, book, &state.speaker.get())));
     let cost = text(move || {
         let said = |cost: Option<WeeklyCost>| words::watch::weekly_cost(cost, &state.speaker.get());
         cost_of(costs, &change).map(said).unwrap_or_default()
@@ -177,12 +235,12 @@ fn row(state: AppState, change: &ChangedOn, costs: Costs, (place, undone): (usiz
         .into_any()
     };
     view! {
-        <li class="step-done">
-            <p>
-                <a href=Route::of_goods(goods).address()>{name}</a>
+        <li class="change-line">
+            <a class="change-row" href=Route::of_goods(goods).address()>
+                <strong>{pack}</strong>
                 <span class="soft">{said}</span>
-                <span class="soft change-cost">{cost}</span>
-            </p>
+            </a>
+            <span class="change-cost">{cost}</span>
             {button}
         </li>
     }

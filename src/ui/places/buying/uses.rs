@@ -12,7 +12,7 @@ use crate::say;
 use crate::ui::fields::{self, Addition, Choice, Draft, Entry, Field, NewThing, begun};
 use crate::ui::live::{rows, text};
 use crate::ui::order;
-use crate::ui::parts::{Section, TakeOut};
+use crate::ui::parts::{Fold, TakeOut};
 use crate::ui::random::random;
 use crate::ui::state::AppState;
 
@@ -56,6 +56,8 @@ pub fn Uses(
     heading: &'static str,
     /// A quiet line under it.
     about: &'static str,
+    /// Whether it stands open at first.
+    open: bool,
 ) -> impl IntoView {
     let state = AppState::here();
     let used = Memo::new(move |_| {
@@ -94,13 +96,22 @@ pub fn Uses(
         Key::Packaging(packaging) => view! { <Row of packaging /> }.into_any(),
         _ => ().into_any(),
     };
+    let figure = text(move || match used.with(Vec::len) {
+        0 => say!(common::none).to_string(),
+        count => {
+            let cost = state.book.with(|book| cost(book, of));
+            let cost = cost.map_or(say!(goods::no_pack_yet).into(), |cost| state.fine_money(cost));
+            say!(goods::items_and_cost, items = count, cost = cost)
+        }
+    });
     view! {
-        <Section heading about>
+        <Fold name=heading figure open>
+            <p class="about">{about}</p>
             <ul class="set">
                 {rows(used, row)}
             </ul>
             <Choice label=say!(goods::add_packaging) options=options value=Signal::stored(String::new()) choose=add />
-        </Section>
+        </Fold>
     }
 }
 
@@ -130,7 +141,7 @@ fn Row(of: Key, packaging: PackagingId) -> impl IntoView {
     let new = Addition::of(draft(of, packaging), there, say!(goods::add_packaging), move |typed, book| {
         let named = book.packaging(packaging).is_some();
         let name = if named { None } else { Some(typed.name(Field::Name)) };
-        let count = typed.number(Field::NumberPerDrink, "1");
+        let count = typed.number(Field::NumberPerDrink, fields::Example::PiecesPerDrink);
         let set = |count| changed(book, of, |uses| uses.push(PackagingUse { packaging, count }));
         let Some(name) = name else { return set(count?) };
         let new = Packaging::named(packaging, &name?);
@@ -167,7 +178,7 @@ fn Row(of: Key, packaging: PackagingId) -> impl IntoView {
     } else {
         say!(goods::per_drink, name = called)
     };
-    let set = fields::count(say!(goods::amount_per_drink), move |book, number| {
+    let set = fields::count(say!(goods::amount_per_drink), fields::Example::PiecesPerDrink, move |book, number| {
         changed(book, of, |uses| {
             if let Some(used) = uses.iter_mut().find(|used| used.packaging == packaging) {
                 used.count = number;

@@ -46,15 +46,17 @@ pub fn Lines() -> impl IntoView {
         }
     });
     view! {
-        {hangs.answer(move || {
-            view! {
-                <dl class="figures">{figures(money)}</dl>
-                <p class="hollow" role="status">
-                    {progress}
-                </p>
-            }
-            .into_any()
-        })}
+        <div class="answer-bar buy-answer">
+            {hangs.answer(move || {
+                view! {
+                    <dl class="figures">{figures(money)}</dl>
+                    <p class="hollow" role="status">
+                        {progress}
+                    </p>
+                }
+                .into_any()
+            })}
+        </div>
         {live(move || shape.get().into_iter().map(|group| of_supplier(group, hangs)).collect_view().into_any())}
     }
 }
@@ -75,6 +77,7 @@ fn of_supplier((name, lines): (String, Vec<Line>), hangs: Hangs) -> AnyView {
     view! {
         <section class="section">
             <h2>{heading}</h2>
+            <p class="buy-head" aria-hidden="true">{say!(market::paid_per_pack_head)}</p>
             <ul class="buy">{lines.into_iter().map(|line| row(line, hangs.within())).collect_view()}</ul>
             {hangs.while_read(move || view! { <p class="buy-totals">{totals}</p> }.into_any())}
         </section>
@@ -107,9 +110,13 @@ fn row(of: Line, hangs: Hangs) -> AnyView {
         listed.with(|it| it.as_ref().map(of).unwrap_or_default())
     });
     let cost = text(move || {
+        // What one pack was quoted at stands in the field for what is paid.
+        let more = |it: &&Listed| it.line.paid.is_some() || !it.line.packs.is_one() || it.each.is_none();
         let of = |it: &Listed| said(state, |words| words.line_cost(it));
-        listed.with(|it| it.as_ref().map(of).unwrap_or_default())
+        listed.with(|it| it.as_ref().filter(more).map(of).unwrap_or_default())
     });
+    let quoted = untrack(|| listed.with(|it| it.as_ref().and_then(|it| it.pack.as_ref().map(|pack| pack.price_now()))));
+    let quoted = quoted.map(|price| state.plain_money(price)).unwrap_or_default();
     let paid = text(move || {
         let paid = listed.with(|it| it.as_ref().and_then(|it| it.line.paid));
         paid.map(|paid| state.plain_money(paid)).unwrap_or_default()
@@ -140,7 +147,7 @@ fn row(of: Line, hangs: Hangs) -> AnyView {
             label_hidden=true
             hangs
             value=number
-            commit=fields::count(step.clone(), set_packs)
+            commit=fields::count(step.clone(), fields::Example::PacksPerOrder, set_packs)
         />
     };
     let shown = name.clone();
@@ -156,10 +163,10 @@ fn row(of: Line, hangs: Hangs) -> AnyView {
             <Entry
                 label=say!(market::paid_per_pack, name = &name)
                 label_hidden=true
-                example=say!(market::paid_example)
+                example=quoted
                 hangs
                 value=paid
-                commit=fields::optional_money(step, set_paid)
+                commit=fields::optional_money(step, fields::Example::CasePrice, set_paid)
             />
             {hangs.while_read(move || view! { <p class="soft">{cost}</p> }.into_any())}
             <details class="more">

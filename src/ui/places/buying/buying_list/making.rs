@@ -9,11 +9,13 @@ use crate::app::route::Route;
 use crate::book::{Edit, Goods, OfferId, PackId, Record};
 use crate::buying::buying_list::{Here, Proposal, Proposed, Quote, makes, propose};
 use crate::drink::make::Unmade;
+use crate::foundation::in_order;
 use crate::foundation::measure::{Date, Exact, Money, Overflow};
 use crate::say;
-use crate::ui::fields::{Ask, Choice, Choose, Day, Hangs, Tick, asked_number};
+use crate::ui::fields::{Ask, Choice, Choose, Day, Example, Hangs, Tick, asked_number};
+use crate::ui::kept;
 use crate::ui::live::{flag, live, press, text, trouble, when};
-use crate::ui::parts::{Section, figures};
+use crate::ui::parts::{Fold, Section, figures};
 use crate::ui::state::AppState;
 use crate::ui::today::today;
 use crate::words;
@@ -43,9 +45,9 @@ struct Asked {
 
 impl Asked {
     fn new(state: AppState) -> Asked {
-        let from = RwSignal::new(today());
+        let from = kept::chosen("from", today(), |day| day.to_string(), Date::from_text);
         let without = RwSignal::new(Vec::<Date>::new());
-        let weeks = RwSignal::new(String::new());
+        let weeks = kept::text("weeks", "");
         // What cannot be read leaves what stood before.
         let number = Memo::new(move |before: Option<&Exact>| match asked_weeks(state, weeks) {
             None => Exact::ZERO,
@@ -62,7 +64,7 @@ impl Asked {
                 state.ledger.with(|ledger| propose(book, ledger, &makes))
             })
         });
-        let (cheapest, taken) = (RwSignal::new(false), RwSignal::new(Vec::new()));
+        let (cheapest, taken) = (kept::flag("cheapest", false), RwSignal::new(Vec::new()));
         let hangs = Hangs::new();
         Asked { state, from, without, weeks, cheapest, taken, hangs, number, proposal }
     }
@@ -102,7 +104,7 @@ fn asked_weeks(state: AppState, weeks: RwSignal<String>) -> Option<Result<Exact,
     let fits = |number: Exact| {
         if number > most { Err(say!(market::too_many_weeks, weeks = state.number(most))) } else { Ok(number) }
     };
-    asked_number(state, weeks, "1").map(|read| read.and_then(fits))
+    asked_number(state, weeks, Example::Weeks).map(|read| read.and_then(fits))
 }
 
 /// Making a list.
@@ -115,9 +117,12 @@ pub fn Making(
     let overflow = move || asked.proposal.with(|proposal| proposal.as_ref().err().copied().map(words::overflow));
     let any = move || asked.proposed(|proposal| *proposal != Proposal::default());
     view! {
-        <Asking asked />
-        {trouble(overflow)}
-        {asked.hangs.answer(move || when(any, move || view! { <Answer asked made /> }.into_any()))}
+        <div class="panes">
+            <div class="pane pane-asked"><Asking asked /> {trouble(overflow)}</div>
+            <div class="pane">
+                {asked.hangs.answer(move || when(any, move || view! { <Answer asked made /> }.into_any()))}
+            </div>
+        </div>
     }
 }
 
@@ -219,6 +224,18 @@ fn Answer(asked: Asked, made: impl Fn() + Copy + Send + Sync + 'static) -> impl 
             String::new()
         }
     });
+    let make_button = move || {
+        view! {
+            <button class="main" on:click=press(make)>
+                {say!(market::make_list)}
+            </button>
+        }
+        .into_any()
+    };
+    let enough = text(move || {
+        let all = asked.proposed(|proposal| proposal.lines.len());
+        say!(market::items_listed, items = all.saturating_sub(lines()))
+    });
     let count_again = move || {
         view! {
             <p class="hollow">{old} " " <a href=Route::OnHand.address()>{say!(market::count_again)}</a></p>
@@ -226,49 +243,71 @@ fn Answer(asked: Asked, made: impl Fn() + Copy + Send + Sync + 'static) -> impl 
         .into_any()
     };
     view! {
-        <Section heading=say!(market::what_to_buy) about=say!(market::what_to_buy_about)>
-            <dl class="figures">{all}</dl>
-            <Choice label=say!(goods::packs) options=packs value=which choose />
-            <p class="hollow">{saves}</p>
-            {when(is_old, count_again)}
+        <section class="section">
+            <h2>{say!(market::what_to_buy)}</h2>
+            <div class="answer-bar buy-answer">
+                <dl class="figures">{all}</dl>
+                {when(move || lines() > 0, make_button)}
+            </div>
+            {trouble(move || refused.get())}
+            <p class="hollow">{replaces}</p>
             <NotListed asked />
-            <ul class="buy">{live(move || rows(asked, true))}</ul>
+            {when(is_old, count_again)}
+            {live(move || rows_to_buy(asked))}
             {when(
                 move || lines() == 0,
                 || view! { <p>{say!(market::nothing_to_buy)}</p> }.into_any(),
             )}
-            <details class="more">
-                <summary>{say!(market::enough_on_hand)}</summary>
-                <ul class="buy">{live(move || rows(asked, false))}</ul>
-                <p class="hollow">{free}</p>
-            </details>
-            {when(
-                move || lines() > 0,
-                move || {
-                    view! {
-                        <p class="actions">
-                            <button class="main" on:click=press(make)>
-                                {say!(market::make_list)}
-                            </button>
-                        </p>
-                    }
-                        .into_any()
-                },
-            )}
-            <p class="hollow">{replaces}</p>
-            {trouble(move || refused.get())}
-        </Section>
+            <p class="about">{say!(market::rows_rounded_up)} " " {say!(market::what_to_buy_about)}</p>
+            <Choice label=say!(goods::packs) options=packs value=which choose />
+            <p class="hollow">{saves}</p>
+        </section>
+        <Fold name=say!(market::enough_on_hand) figure=enough>
+            <ul class="buy">{live(move || rows(asked, |_| true, false).0)}</ul>
+            <p class="hollow">{free}</p>
+        </Fold>
     }
 }
 
-/// Goods that are to be bought, or of which enough is here.
-fn rows(asked: Asked, missing: bool) -> AnyView {
+/// What is to be bought, supplier by supplier, each with what it costs there.
+fn rows_to_buy(asked: Asked) -> AnyView {
     let lines = asked.proposed(|proposal| proposal.lines.clone());
-    let of = |line: Proposed| {
-        let quote = asked.chosen(&line).filter(|quote| quote.packs.is_positive() == missing)?;
-        Some(row(asked, &line, quote))
+    let mut suppliers: Vec<String> = Vec::new();
+    for line in &lines {
+        if let Some(quote) = asked.chosen(line).filter(|quote| quote.packs.is_positive()) {
+            in_order::insert_once(&mut suppliers, supplier_of(asked, line.goods, &quote));
+        }
+    }
+    let group = |name: String| {
+        let (rows, cost) = rows(asked, |seller| seller == name, true);
+        view! {
+            <div class="buy-group">
+                <h3>{name.clone()} <span class="soft">{cost}</span></h3>
+                <ul class="buy">{rows}</ul>
+            </div>
+        }
     };
-    lines.into_iter().filter_map(of).collect_view().into_any()
+    suppliers.into_iter().map(group).collect_view().into_any()
+}
+
+fn supplier_of(asked: Asked, goods: Goods, quote: &Quote) -> String {
+    said(asked.state, |words| words.supplier_of_quote(goods, quote))
+}
+
+/// Goods of these suppliers that are to be bought, or of which enough is here, and what they cost
+/// together.
+fn rows(asked: Asked, of: impl Fn(&str) -> bool, missing: bool) -> (AnyView, String) {
+    let lines = asked.proposed(|proposal| proposal.lines.clone());
+    let mut cost = Ok(Money::ZERO);
+    let mut rows = Vec::new();
+    for line in lines {
+        let quote = asked.chosen(&line).filter(|quote| quote.packs.is_positive() == missing);
+        if let Some(quote) = quote.filter(|quote| of(&supplier_of(asked, line.goods, quote))) {
+            cost = cost.and_then(|sum: Money| sum.plus(quote.cost));
+            rows.push(row(asked, &line, quote));
+        }
+    }
+    (rows.into_any(), cost.map_or_else(words::overflow, |cost| asked.state.money(cost)))
 }
 
 fn row(asked: Asked, line: &Proposed, quote: Quote) -> AnyView {
@@ -301,13 +340,19 @@ fn row(asked: Asked, line: &Proposed, quote: Quote) -> AnyView {
     // A count that cannot be used is mended where the goods are described.
     let unusable = matches!(quote.here, Here::Unusable { .. }).then_some("trouble");
     view! {
-        <li class="buy-need">
-            <a class="line-name" href=Route::of_goods(goods).address()>
-                {said(state, |words| words.goods(goods))}
-            </a>
-            <span class="row-price">{cost}</span>
-            <p class=unusable.unwrap_or("soft")>{sentence}</p>
-            {less}
+        <li>
+            <details class="buy-need" open=unusable.is_some()>
+                <summary>
+                    <strong>{name.clone()}</strong>
+                    <span class="soft">{said(state, |words| words.row(goods, &quote))}</span>
+                    <span class="buy-cost">{cost}</span>
+                </summary>
+                <p class=unusable.unwrap_or("soft")>{sentence}</p>
+                {less}
+                <a class="line-name" href=Route::of_goods(goods).address()>
+                    {name.clone()}
+                </a>
+            </details>
         </li>
     }
     .into_any()

@@ -51,10 +51,11 @@ pub fn BuyingListPage() -> impl IntoView {
             move || !listed.get(),
             || {
                 view! {
-                    <div class="teach">
-                        <h2>{say!(market::no_list_yet)}</h2>
-                        <p>{say!(market::no_list_how)}</p>
-                    </div>
+                    <p class="about">
+                        <strong>{say!(market::no_list_yet)}</strong>
+                        ". "
+                        {say!(market::no_list_how)}
+                    </p>
                 }
                     .into_any()
             },

@@ -10,7 +10,8 @@ use crate::foundation::measure::Exact;
 use crate::say;
 use crate::ui::chart::{Bar, bars};
 use crate::ui::live::{live, text, trouble, when};
-use crate::ui::parts::wide_table;
+use crate::ui::parts::{Fold, answer_figures, wide_table};
+use crate::ui::places::buying::wide::is_wide;
 use crate::ui::state::AppState;
 use crate::words::{self, Speaker};
 
@@ -44,10 +45,21 @@ pub fn Exposed() -> impl IntoView {
     );
     let drawn =
         move || live(move || found.with(|found| found.as_ref().map_or_else(|_| ().into_any(), |it| drawn(state, it))));
+    let answers = move || {
+        found.with(|found| match found.as_ref().ok().and_then(|found| Some((found.cost, found.goods.first()?))) {
+            Some((cost, first)) => vec![
+                (say!(market::cost_per_week).to_string(), state.money(cost)),
+                (state.book.with(|book| book.name(Key::from(first.goods))), state.percent(first.share)),
+                (say!(market::ten_percent_up).to_string(), less(state, first.less.major())),
+            ],
+            None => Vec::new(),
+        })
+    };
     view! {
         <section class="section">
             <h2>{say!(market::cost_drivers)}</h2>
-            <p class="watch-said">{said(words::watch::exposure)}</p>
+            {when(any, move || answer_figures(answers))}
+            <p class="hollow">{said(words::watch::exposure)}</p>
             {trouble(move || found.with(|found| found.as_ref().err().map(|why| words::overflow(*why))))}
             {weekly}
             {when(any, drawn)}
@@ -86,9 +98,11 @@ fn drawn(state: AppState, found: &Exposure) -> AnyView {
     let rows: Vec<AnyView> = first.iter().map(|it| row(link(state, it.goods), it)).collect();
     let last = others.map(|(name, it)| row(name.into_any(), &it));
     let heads = &[say!(market::cost_per_week), say!(market::share_of_cost), say!(market::ten_percent_up)];
+    let table = wide_table(say!(market::cost_drivers), "table", heads, view! { {rows} {last} }.into_any());
+    let count = Signal::stored(found.goods.len().to_string());
     view! {
         {bars(&drawing)}
-        {wide_table(say!(market::cost_drivers), "table", heads, view! { {rows} {last} }.into_any())}
+        <Fold name=say!(market::driver_figures) figure=count open=is_wide()>{table}</Fold>
     }
     .into_any()
 }

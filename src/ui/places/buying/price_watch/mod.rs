@@ -10,6 +10,7 @@ use leptos::prelude::*;
 use super::tabs::Tabs;
 use crate::app::route::Route;
 use crate::say;
+use crate::ui::kept;
 use crate::ui::live::{live, press, text};
 use crate::ui::state::AppState;
 
@@ -21,16 +22,40 @@ enum Question {
     Exposed,
 }
 
+impl Question {
+    const ALL: [Question; 3] = [Question::Since, Question::WhatIf, Question::Exposed];
+
+    const fn id(self) -> &'static str {
+        match self {
+            Question::Since => "since",
+            Question::WhatIf => "what-if",
+            Question::Exposed => "drivers",
+        }
+    }
+
+    fn from_id(id: &str) -> Option<Question> {
+        Question::ALL.into_iter().find(|it| it.id() == id)
+    }
+
+    fn name(self) -> &'static str {
+        match self {
+            Question::Since => say!(market::price_changes),
+            Question::WhatIf => say!(market::what_if),
+            Question::Exposed => say!(market::cost_drivers),
+        }
+    }
+}
+
 /// What suppliers' prices moved or would move, and the biggest cost drivers.
 #[component]
 pub fn PriceWatch() -> impl IntoView {
     let state = AppState::here();
-    let question = RwSignal::new(Question::Since);
-    let chip = |words: &'static str, asks: Question| {
+    let question = kept::chosen("question", Question::Since, |it| it.id().to_string(), Question::from_id);
+    let chip = |asks: Question| {
         let pressed = text(move || (question.get() == asks).to_string());
         view! {
             <button class="chip" aria-pressed=pressed on:click=press(move || question.set(asks))>
-                {words}
+                {asks.name()}
             </button>
         }
     };
@@ -50,10 +75,8 @@ pub fn PriceWatch() -> impl IntoView {
     view! {
         <h1>{say!(goods::price_watch)}</h1>
         <Tabs here=Route::PriceWatch />
-        <div class="chips" role="group" aria-label=say!(market::choose_view)>
-            {chip(say!(market::price_changes), Question::Since)}
-            {chip(say!(market::what_if), Question::WhatIf)}
-            {chip(say!(market::cost_drivers), Question::Exposed)}
+        <div class="chips watch-questions" role="group" aria-label=say!(market::choose_view)>
+            {Question::ALL.map(chip).collect_view()}
         </div>
         {page}
     }

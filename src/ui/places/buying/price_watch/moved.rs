@@ -1,4 +1,4 @@
-//! What changed prices move, as it is shown.
+//! What changed prices move, as it is shown: the answer first, what it is made of in folds.
 
 use leptos::prelude::*;
 
@@ -8,11 +8,12 @@ use crate::buying::price_watch::{Changed, Watched};
 use crate::say;
 use crate::ui::live::{text, when};
 use crate::ui::moved::{first_of, moved_list};
-use crate::ui::parts::{Named, figures as figures_of, wide_table};
+use crate::ui::parts::{Fold, Named, answer_figures, figures as figures_of, wide_table};
+use crate::ui::places::buying::wide::is_wide;
 use crate::ui::state::AppState;
 use crate::words;
 
-/// The goods whose price differs, the profit of a week, and the sizes that moved.
+/// How many prices differ, sizes move, and what a week earns more or less; each opens to its list.
 pub fn shown(state: AppState, watched: Memo<Option<Watched>>, heads: [&'static str; 3]) -> AnyView {
     let changed = move || watched.with(|it| it.as_ref().map(|it| it.changed.clone()).unwrap_or_default());
     let moves = move || watched.with(|it| it.as_ref().map(|it| it.moves.clone()).unwrap_or_default());
@@ -22,28 +23,40 @@ pub fn shown(state: AppState, watched: Memo<Option<Watched>>, heads: [&'static s
     });
     let week = move || watched.with(|it| it.as_ref().map(|it| week(state, it)).unwrap_or_default());
     let any = move || watched.with(|it| it.as_ref().is_some_and(|it| !it.changed.is_empty()));
+    let prices = text(move || changed().len().to_string());
+    let sizes = text(move || moves().len().to_string());
+    let profit = text(move || {
+        let change = week().into_iter().next_back().map(|(_, money, _)| money);
+        change.unwrap_or_else(|| say!(common::none).to_string())
+    });
+    let answers = move || {
+        let named = |name: &'static str, figure: Signal<String>| (name.to_string(), figure.get());
+        vec![
+            named(say!(market::changed_prices), prices),
+            named(say!(market::drinks_affected), sizes),
+            named(say!(market::profit_change), profit),
+        ]
+    };
     when(any, move || {
-        let prices = first_of(
+        let table = first_of(
             move || changed().len(),
             move |few| {
                 let rows = changed().iter().take(few).map(|it| price_row(state, it)).collect_view().into_any();
                 wide_table(say!(market::changed_prices), "table", &heads, rows)
             },
         );
+        let open = is_wide();
         view! {
-            <section class="section">
-                <h2>{say!(market::changed_prices)}</h2>
-                {prices}
-            </section>
-            <section class="section">
-                <h2>{say!(common::profit_per_week)}</h2>
+            {answer_figures(answers)}
+            <Fold name=say!(market::changed_prices) figure=prices open>
+                {table}
+                <p class="about">{say!(market::current_packs_only)}</p>
+            </Fold>
+            <Fold name=say!(common::profit_per_week) figure=profit open>
                 <dl class="figures">{figures_of(week)}</dl>
                 <p class="about">{weekly}</p>
-            </section>
-            <section class="section">
-                <h2>{say!(market::drinks_affected)}</h2>
-                {moved_list(state, moves)}
-            </section>
+            </Fold>
+            <Fold name=say!(market::drinks_affected) figure=sizes open>{moved_list(state, moves)}</Fold>
         }
         .into_any()
     })

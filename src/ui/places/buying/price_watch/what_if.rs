@@ -11,9 +11,10 @@ use crate::foundation::in_order;
 use crate::foundation::measure::{Exact, Share, read_change};
 use crate::say;
 use crate::ui::fields::{Ask, Choice, Choose};
+use crate::ui::kept;
 use crate::ui::live::{live, press, text, when};
 use crate::ui::order;
-use crate::ui::parts::TakeOut;
+use crate::ui::parts::{Says, TakeOut, verdict};
 use crate::ui::state::AppState;
 use crate::words;
 
@@ -24,8 +25,8 @@ const FIRST: &str = "20";
 #[component]
 pub fn WhatIf() -> impl IntoView {
     let state = AppState::here();
-    let chosen = RwSignal::new(Vec::<Goods>::new());
-    let typed = RwSignal::new(FIRST.to_string());
+    let chosen = chosen_before();
+    let typed = kept::text("percent", FIRST);
     let percent = move || {
         let read = typed.with(|text| read_change(text, state.speaker.get().style()));
         let number = read.map_err(|error| words::read_error(&error, FIRST))?;
@@ -54,6 +55,19 @@ pub fn WhatIf() -> impl IntoView {
             watched.with(|found| found.as_ref().map(words::watch::what_if).unwrap_or_default())
         }
     });
+    let risen = text(move || {
+        let said = |it: &Watched| state.book.with(|book| words::watch::risen_in_fallen(it, book));
+        watched.with(|found| found.as_ref().map(said).unwrap_or_default())
+    });
+    let answer = move || {
+        verdict(move || {
+            watched.with(|found| match found {
+                Some(found) if found.fallen() > 0 => (Says::No, words::watch::would_fall(found)),
+                Some(found) => (Says::Yes, words::watch::would_fall(found)),
+                None => (Says::Open, String::new()),
+            })
+        })
+    };
     let options = Signal::derive(move || state.book.with(|book| chosen.with(|chosen| options(book, chosen))));
     let choose: Choose = Arc::new(move |value| {
         let added = state.book.with_untracked(|book| meant(book, value));
@@ -87,21 +101,40 @@ pub fn WhatIf() -> impl IntoView {
         },
     );
     view! {
-        <section class="section">
-            <h2>{say!(market::what_if)}</h2>
-            <p class="about">{say!(market::just_a_test)}</p>
-            <div class="fields">
-                <Choice label=say!(market::add_item) options=options value=Signal::stored(String::new()) choose=choose />
-                <Ask label=say!(market::percent_change) letters=true text=typed error=error />
+        <div class="panes watch-panes">
+            <section class="section pane-asked">
+                <h2>{say!(market::what_if)}</h2>
+                <div class="fields">
+                    <Choice label=say!(market::add_item) options=options value=Signal::stored(String::new()) choose=choose />
+                    <Ask label=say!(market::percent_change) letters=true text=typed error=error />
+                </div>
+                <ul class="watch-chosen" aria-label=say!(market::items_to_test)>
+                    {taken}
+                </ul>
+                {clear}
+                <p class="about">{say!(market::just_a_test)}</p>
+            </section>
+            <div class="pane">
+                {when(move || watched.with(Option::is_some), answer)}
+                <p class="watch-said">{risen}</p>
+                <p class="hollow" role="status">{sentence}</p>
+                {shown(state, watched, [say!(market::now), say!(market::new_price), say!(market::change)])}
             </div>
-            <ul class="watch-chosen" aria-label=say!(market::items_to_test)>
-                {taken}
-            </ul>
-            {clear}
-            <p class="watch-said" role="status">{sentence}</p>
-        </section>
-        {shown(state, watched, [say!(market::now), say!(market::new_price), say!(market::change)])}
+        </div>
     }
+}
+
+/// The goods that are tried, as they were when the screen was left.
+fn chosen_before() -> RwSignal<Vec<Goods>> {
+    let kept = kept::text("goods", "");
+    let goods =
+        |lines: &String| lines.lines().filter_map(|line| goods_at(Key::from_text(line)?)).collect::<Vec<Goods>>();
+    let chosen = RwSignal::new(kept.with_untracked(goods));
+    Effect::new(move |_| {
+        let lines: Vec<String> = chosen.with(|chosen| chosen.iter().map(|goods| value_of(*goods)).collect());
+        kept.set(lines.join("\n"));
+    });
+    chosen
 }
 
 /// Adds goods once.
@@ -144,10 +177,7 @@ fn meant(book: &Book, value: &str) -> Vec<Goods> {
 }
 
 fn value_of(goods: Goods) -> String {
-    match goods {
-        Goods::Ingredient(id) => format!("ingredient {id}"),
-        Goods::Packaging(id) => format!("packaging {id}"),
-    }
+    Key::from(goods).to_string()
 }
 
 fn goods_at(key: Key) -> Option<Goods> {

@@ -1,5 +1,6 @@
 //! Quick price: find it, type the quoted price, see what moved, and on to the next.
 
+mod groups;
 mod names;
 mod row;
 
@@ -8,106 +9,58 @@ use leptos::prelude::*;
 use super::tabs::Tabs;
 use super::todays_changes::todays_changes;
 use crate::app::route::Route;
-use crate::book::{Book, Goods, IngredientId, Key, PackagingId};
-use crate::buying::quotes::{Age, age};
-use crate::foundation::measure::Date;
+use crate::book::{IngredientId, Key, PackagingId};
 use crate::say;
 use crate::ui::fields::{Draft, Hangs, Search};
-use crate::ui::live::{flag, press, rows, text, when};
+use crate::ui::kept;
+use crate::ui::live::{flag, live, press, text, when};
 use crate::ui::order;
 use crate::ui::parts::filter_chip;
 use crate::ui::random::random;
 use crate::ui::state::AppState;
-use crate::ui::today::today;
-use names::{Names, found, in_order, names_as_written};
-use row::PriceRow;
+use groups::{Group, Grouping, grouped, groups, old_ones, price_rows};
+use names::{Names, Row, found, in_order, names_as_written};
 
-/// How many are listed before letters narrow them down.
+/// How many are found before more letters narrow them down.
 const LISTED: usize = 60;
 
 /// Where the letters are typed.
 const SEARCH: &str = ".price-search input";
 
-/// Which prices are listed.
-#[derive(Clone, Copy, PartialEq, Eq)]
-enum Filter {
-    All,
-    Old,
-    Undated,
-}
-
-impl Filter {
-    const ALL: [Filter; 3] = [Filter::All, Filter::Old, Filter::Undated];
-
-    fn name(self) -> &'static str {
-        match self {
-            Filter::All => say!(market::all_prices),
-            Filter::Old => say!(market::needs_new_price),
-            Filter::Undated => say!(market::no_date),
-        }
-    }
-
-    fn takes(self, book: &Book, goods: Goods, today: Date) -> bool {
-        let age = || book.packs(goods).first().map(|pack| age(pack, book.settings(), today));
-        match self {
-            Filter::All => true,
-            Filter::Old => matches!(age(), Some(Age::Old(_))),
-            Filter::Undated => age() == Some(Age::Undated),
-        }
-    }
-}
-
-/// Everything that is bought, with the price of its pack.
+/// Everything that is bought, with the price of its packs.
 #[component]
 pub fn QuickPrice() -> impl IntoView {
     let state = AppState::here();
-    let today = today();
-    let search = RwSignal::new(String::new());
-    let filter = RwSignal::new(Filter::All);
+    let search = kept::text("letters", "");
+    let grouping = kept::chosen("grouping", Grouping::Supplier, |it| it.id().to_string(), Grouping::from_id);
     let named = Memo::new(move |_| state.book.with(names_as_written));
     let names = Memo::new(move |_| named.with(|named| in_order(named)));
-    // What was listed stays while its price is typed, also where it is not old any more.
-    let found = Memo::new(move |_| {
-        let (letters, filter) = (order::lower_case(&search.get()), filter.get());
-        names.with(|names| {
-            state.book.with_untracked(|book| {
-                let shown = |key: Key| goods_of(key).is_some_and(|goods| filter.takes(book, goods, today));
-                found(names, &letters, &shown)
-            })
-        })
-    });
-    let listed = Memo::new(move |_| found.with(|found| found.iter().take(LISTED).map(|(_, key)| *key).collect()));
+    let empty = Memo::new(move |_| names.with(Vec::is_empty));
     let narrowed = flag(move || !search.with(String::is_empty));
-    // What was found by its name was all that was looked for: the search comes next.
-    let next = Signal::derive(move || {
-        let by_name = found.with(|found| found.first().is_some_and(|(how, _)| how.is_by_name()));
-        (by_name && narrowed.get()).then_some(SEARCH)
-    });
-    let hidden = move || found.with(Vec::len).saturating_sub(LISTED);
-    let empty =
-        move || state.book.with(|book| book.ingredients().next().is_none() && book.packagings().next().is_none());
     let prices = Hangs::new();
-    let price = move |key| goods_of(key).map(|goods| view! { <PriceRow goods next prices /> }).into_any();
-    let more = text(move || match hidden() {
-        0 => String::new(),
-        count => say!(market::more_items, count = count),
-    });
-    let none =
-        text(
-            move || {
-                if found.with(Vec::is_empty) && !empty() { say!(market::no_matches).to_string() } else { String::new() }
-            },
-        );
+    let [by_supplier, by_age] =
+        [Grouping::Supplier, Grouping::Age].map(|grouping| Grouped::new(state, names, grouping));
     view! {
         <h1>{say!(first::buying)}</h1>
         <Tabs here=Route::Buying />
-        {when(empty, teach)}
-        {when(move || !empty(), move || tools(state, names, filter, search))}
-        {when(move || !empty(), move || todays_changes(prices))}
-        <ul class="prices" class:prices-narrowed=narrowed data-next=SEARCH>
-            {rows(listed, price)}
-        </ul>
-        <p class="hollow">{more} {none}</p>
+        {when(move || empty.get(), teach)}
+        {when(
+            move || !empty.get(),
+            move || {
+                view! {
+                    <div class="panes price-panes">
+                        <div class="pane-asked price-asked">
+                            {tools(state, names, grouping, search)} {todays_changes(prices)}
+                        </div>
+                        <div class="pane" data-next=SEARCH>
+                            {when(move || narrowed.get(), move || by_letters(names, search, prices))}
+                            {when(move || !narrowed.get(), move || in_groups(by_supplier, by_age, grouping, prices))}
+                        </div>
+                    </div>
+                }
+                    .into_any()
+            },
+        )}
         <p class="actions">
             <button class="main" on:click=press(move || add_ingredient(state))>
                 {say!(goods::add_ingredient)}
@@ -129,40 +82,82 @@ fn teach() -> AnyView {
     .into_any()
 }
 
-/// Which prices are listed, and the letters of what is looked for.
-fn tools(state: AppState, names: Memo<Vec<Names>>, filter: RwSignal<Filter>, search: RwSignal<String>) -> AnyView {
-    let today = today();
-    let count = move |filter: Filter| {
-        let takes = |key: Key| {
-            let goods = goods_of(key);
-            goods.is_some_and(|goods| state.book.with(|book| filter.takes(book, goods, today)))
-        };
-        names.with(|names| names.iter().filter(|names| takes(names.goods)).count())
-    };
-    let chip = move |this: Filter| {
-        let pressed = text(move || (filter.get() == this).to_string());
-        let count = Memo::new(move |_| count(this));
-        let needless = flag(move || this != Filter::All && filter.get() != this && count.get() == 0);
-        let count = text(move || if this == Filter::All { String::new() } else { count.get().to_string() });
-        filter_chip(this.name(), pressed, needless, count, move || filter.set(this))
-    };
+/// What was found by the letters that are typed.
+fn by_letters(names: Memo<Vec<Names>>, search: RwSignal<String>, prices: Hangs) -> AnyView {
+    let found = Memo::new(move |_| {
+        let letters = order::lower_case(&search.get());
+        names.with(|names| found(names, &letters))
+    });
+    let listed = Memo::new(move |_| found.with(|found| found.iter().take(LISTED).map(|(_, row)| *row).collect()));
+    // What was found by its name was all that was looked for: the search comes next.
+    let next = Signal::derive(move || {
+        let by_name = found.with(|found| found.first().is_some_and(|(how, _)| how.is_by_name()));
+        by_name.then_some(SEARCH)
+    });
+    let said = text(move || match found.with(Vec::len) {
+        0 => say!(market::no_matches).to_string(),
+        count if count > LISTED => say!(market::more_items, count = count.saturating_sub(LISTED)),
+        _ => String::new(),
+    });
     view! {
-        <div class="chips price-filters" role="group" aria-label=say!(market::filter_prices)>
-            {Filter::ALL.into_iter().map(chip).collect_view()}
-        </div>
-        <div class="price-search">
-            <Search label=say!(market::find_item) search />
-        </div>
+        <ul class="prices prices-narrowed">{price_rows(listed, next, true, prices)}</ul>
+        <p class="hollow">{said}</p>
     }
     .into_any()
 }
 
-const fn goods_of(key: Key) -> Option<Goods> {
-    match key {
-        Key::Ingredient(id) => Some(Goods::Ingredient(id)),
-        Key::Packaging(id) => Some(Goods::Packaging(id)),
-        _ => None,
+/// All prices in groups, and the names of those that stand open, each in a line.
+#[derive(Clone, Copy)]
+struct Grouped {
+    groups: Memo<Vec<Group>>,
+    opened: RwSignal<String>,
+}
+
+impl Grouped {
+    fn new(state: AppState, names: Memo<Vec<Names>>, grouping: Grouping) -> Grouped {
+        // What was listed stays while its price is typed, also where it is not old any more.
+        let grouped = move |names: &Vec<Names>| state.book.with_untracked(|book| grouped(book, names, grouping));
+        let groups = Memo::new(move |_| names.with(grouped));
+        let first = untrack(|| groups.with(|groups| groups.first().map(Group::name))).unwrap_or_default();
+        Grouped { groups, opened: kept::text(grouping.id(), &first) }
     }
+}
+
+/// All prices in their groups.
+fn in_groups(by_supplier: Grouped, by_age: Grouped, grouping: RwSignal<Grouping>, prices: Hangs) -> AnyView {
+    live(move || {
+        let grouped = match grouping.get() {
+            Grouping::Supplier => by_supplier,
+            Grouping::Age => by_age,
+        };
+        view! { <div class="price-groups">{groups(grouped.groups, grouped.opened, prices)}</div> }.into_any()
+    })
+}
+
+/// The letters of what is looked for, and how the prices are grouped.
+fn tools(state: AppState, names: Memo<Vec<Names>>, grouping: RwSignal<Grouping>, search: RwSignal<String>) -> AnyView {
+    let old = text(move || {
+        let current = |names: &Vec<Names>| names.iter().filter(|it| it.is_current).map(|it| it.row).collect();
+        let current: Vec<Row> = names.with(current);
+        match state.book.with(|book| old_ones(book, &current)) {
+            0 => String::new(),
+            old => old.to_string(),
+        }
+    });
+    let chip = move |name: &'static str, this: Grouping, count: Signal<String>| {
+        let pressed = text(move || (grouping.get() == this).to_string());
+        filter_chip(name, pressed, Signal::stored(false), count, move || grouping.set(this))
+    };
+    view! {
+        <div class="price-search">
+            <Search label=say!(market::find_item) search />
+        </div>
+        <div class="chips price-filters" role="group" aria-label=say!(market::group_prices)>
+            {chip(say!(market::by_supplier), Grouping::Supplier, Signal::stored(String::new()))}
+            {chip(say!(market::needs_new_price), Grouping::Age, old)}
+        </div>
+    }
+    .into_any()
 }
 
 fn add_ingredient(state: AppState) {
