@@ -52,7 +52,7 @@ pub fn Batches() -> impl IntoView {
         <h1>{say!(counter::batches)}</h1>
         <Tabs here=Route::Batches />
         {when(move || days.with(Vec::is_empty), teach)}
-        <ul class="rows">{rows(days, row)}</ul>
+        <ul class="rows counter-days">{rows(days, row)}</ul>
         <New />
     }
 }

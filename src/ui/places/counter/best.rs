@@ -12,20 +12,29 @@ use crate::ui::live::{flag, live, press, rows, text, trouble, when};
 use crate::ui::state::AppState;
 use crate::words::texts::{HOLE, around};
 
+/// The best use of what is here, following the book.
+pub fn best_of(state: AppState, wishes: Memo<Vec<Wish>>) -> Found {
+    Memo::new(move |_| {
+        state.book.with(|book| state.ledger.with(|ledger| wishes.with(|wishes| best_use(book, ledger, wishes))))
+    })
+}
+
+/// What was found, or why nothing was.
+pub type Found = Memo<Result<BestUse, Stopped>>;
+
 /// The best use of what is here.
 #[component]
 pub fn Best(
     /// What is wished for.
     wishes: Memo<Vec<Wish>>,
+    /// What was found.
+    best: Found,
     /// What must be made in any case, where that can be chosen.
     fixed: Option<RwSignal<Vec<OfferId>>>,
     /// Uses the numbers, where they can be used.
     adopt: Option<Callback<Vec<(OfferId, Exact)>>>,
 ) -> impl IntoView {
     let state = AppState::here();
-    let best: Memo<Result<BestUse, Stopped>> = Memo::new(move |_| {
-        state.book.with(|book| state.ledger.with(|ledger| wishes.with(|wishes| best_use(book, ledger, wishes))))
-    });
     let sentence = text(move || match best.get() {
         Ok(best) => said(state, |words| words.best(&best)),
         Err(_) => String::new(),
@@ -70,7 +79,7 @@ pub fn Best(
 fn BestRow(
     offer: OfferId,
     wishes: Memo<Vec<Wish>>,
-    best: Memo<Result<BestUse, Stopped>>,
+    best: Found,
     fixed: Option<RwSignal<Vec<OfferId>>>,
 ) -> impl IntoView {
     let state = AppState::here();

@@ -8,15 +8,14 @@ use crate::app::route::{Place, Route, Sheet};
 use crate::book::{DrinkId, Key};
 use crate::say;
 use crate::ui::fields::Search;
-use crate::ui::live::{rows, text, when};
+use crate::ui::live::{flag, rows, text, when};
 use crate::ui::order;
 use crate::ui::state::AppState;
-use crate::words;
 
 /// More drinks than these are looked for by letters.
 const AT_A_GLANCE: usize = 12;
 
-/// Every drink with its sizes, as large buttons.
+/// Every drink as a large button that opens its sizes.
 #[component]
 pub fn Choose() -> impl IntoView {
     let state = AppState::here();
@@ -50,8 +49,9 @@ pub fn Choose() -> impl IntoView {
             String::new()
         }
     });
-    let sizes = |key| match key {
-        Key::Drink(id) => view! { <DrinkSizes id /> }.into_any(),
+    let few = flag(move || !search.with(String::is_empty) && found.with(Vec::len) == 1);
+    let sizes = move |key| match key {
+        Key::Drink(id) => view! { <DrinkSizes id few /> }.into_any(),
         _ => ().into_any(),
     };
     view! {
@@ -60,7 +60,7 @@ pub fn Choose() -> impl IntoView {
         {teach}
         {find}
         <p class="hollow">{none}</p>
-        <ul class="cards">{rows(found, sizes)}</ul>
+        <ul class="counter-drinks across">{rows(found, sizes)}</ul>
         {when(
             move || !sold.with(Vec::is_empty),
             || view! {
@@ -75,13 +75,13 @@ pub fn Choose() -> impl IntoView {
 }
 
 #[component]
-fn DrinkSizes(id: DrinkId) -> impl IntoView {
+fn DrinkSizes(
+    id: DrinkId,
+    /// Whether so few are found that their sizes stand open.
+    few: Signal<bool>,
+) -> impl IntoView {
     let state = AppState::here();
     let name = text(move || state.book.with(|book| book.name(Key::Drink(id))));
-    let kind = text(move || {
-        let kind = state.book.with(|book| book.drink(id).map(|drink| words::drink_kind(drink.kind)));
-        kind.unwrap_or_default().to_string()
-    });
     let offers = Memo::new(move |_| state.book.with(|book| order::offers(book, id)));
     let size = move |key| {
         let Key::Offer(offer) = key else { return ().into_any() };
@@ -89,12 +89,11 @@ fn DrinkSizes(id: DrinkId) -> impl IntoView {
         view! { <a class="button counter-size" href=Route::Card(offer).address()>{container}</a> }.into_any()
     };
     view! {
-        <li class="card">
-            <div class="card-head">
-                <h2>{name}</h2>
-                <span class="card-kind">{kind}</span>
-            </div>
-            <div class="counter-sizes">{rows(offers, size)}</div>
+        <li>
+            <details class="counter-drink" name="drink" open=few>
+                <summary>{name}</summary>
+                <div class="counter-sizes">{rows(offers, size)}</div>
+            </details>
         </li>
     }
 }

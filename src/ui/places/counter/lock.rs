@@ -8,7 +8,7 @@ use crate::say;
 use crate::ui::fields::Ask;
 use crate::ui::live::{trouble, when};
 use crate::ui::lock::Lock;
-use crate::ui::parts::Section;
+use crate::ui::parts::Fold;
 use crate::words;
 
 /// The lock, while it is open.
@@ -35,7 +35,8 @@ fn Choosing(lock: Lock) -> impl IntoView {
         }
     };
     view! {
-        <Section heading=say!(counter::lock_this_device) about=say!(counter::lock_about)>
+        <Fold name=say!(counter::lock_this_device) figure=String::new()>
+            <p class="about">{say!(counter::lock_about)}</p>
             <form class="lock" on:submit=submit(close)>
                 <div class="fields pin">
                     <Ask label=say!(counter::new_pin) text=pin error=refused.into() />
@@ -47,7 +48,7 @@ fn Choosing(lock: Lock) -> impl IntoView {
             </form>
             {trouble(move || not_kept.get())}
             <p class="about">{say!(counter::lock_caution)}</p>
-        </Section>
+        </Fold>
     }
 }
 

@@ -4,8 +4,10 @@
 mod batch;
 mod batches;
 mod best;
+mod can_make;
 mod card;
 mod choose;
+mod found;
 mod lock;
 mod on_hand;
 mod said;
@@ -13,6 +15,7 @@ mod tabs;
 
 pub use batch::BatchPage;
 pub use batches::Batches;
+pub use can_make::CanMake;
 pub use card::Card;
 pub use choose::Choose;
 pub use lock::LockDevice;

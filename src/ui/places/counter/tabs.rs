@@ -16,6 +16,7 @@ pub fn Tabs(
         (Route::Counter, say!(counter::cards)),
         (Route::Batches, say!(counter::batches)),
         (Route::OnHand, say!(counter::on_hand)),
+        (Route::CanMake, say!(counter::can_make)),
     ];
     sides(Place::Counter.name(), here, &all)
 }

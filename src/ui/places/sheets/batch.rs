@@ -2,6 +2,7 @@
 
 use leptos::prelude::*;
 
+use super::frame::bodies;
 use crate::app::route::Route;
 use crate::book::{Key, Make, Ready};
 use crate::counter::batch::{Portion, Weighed, sheet};
@@ -31,8 +32,18 @@ pub fn BatchSheet(
             };
             let said = words::Batches { book, speaker: &state.speaker.get() };
             let make = |make: &Make| {
-                let units = state.number(make.units);
-                line(book.name(Key::Offer(make.offer())), vec![(String::new(), units)], make.filled)
+                let use_by = book.drink(make.drink).and_then(|drink| drink.use_by(day)).map(words::day);
+                view! {
+                    <tr class="paper-whole">
+                        <th scope="row">{ticked(book.name(Key::Offer(make.offer())), make.filled)}</th>
+                        <td class="paper-figure"><b>{state.number(make.units)}</b></td>
+                        <td class="paper-blank"></td>
+                        <td class="paper-blank"></td>
+                        <td class="paper-blank"></td>
+                        <td>{use_by}</td>
+                    </tr>
+                }
+                .into_any()
             };
             let portion = |portion: &Portion| {
                 let name = book.name(Key::Ingredient(portion.ingredient));
@@ -66,7 +77,7 @@ pub fn BatchSheet(
             view! {
                 {unread.map(|sentence| view! { <p class="trouble">{sentence}</p> }).collect_view()}
                 {sheet.left_out.iter().map(left_out).collect_view()}
-                {table(say!(counter::to_fill), batch.planned().map(make).collect())}
+                {to_fill(batch.planned().map(make).collect())}
                 {table(say!(counter::to_weigh), portions.map(portion).collect())}
                 {table(say!(common::packaging), pieces.map(piece).collect())}
                 {by_drink(say!(counter::storage), kept)}
@@ -75,6 +86,33 @@ pub fn BatchSheet(
             .into_any()
         })
     })
+}
+
+/// What is filled: how many, and room to write down what was made of it, its lot and who made it.
+fn to_fill(rows: Vec<AnyView>) -> AnyView {
+    if rows.is_empty() {
+        return ().into_any();
+    }
+    let heads = [
+        say!(counter::to_fill),
+        say!(counter::planned),
+        say!(counter::made),
+        say!(counter::lot),
+        say!(counter::initials),
+        say!(counter::use_by_date),
+    ];
+    let heads = heads.map(|head| view! { <th scope="col">{head}</th> }).into_iter().collect_view();
+    view! {
+        <section>
+            <table class="paper-table paper-fills">
+                <thead>
+                    <tr>{heads}</tr>
+                </thead>
+                {bodies(rows)}
+            </table>
+        </section>
+    }
+    .into_any()
 }
 
 /// What is said of each drink: how it is kept and until when, what it holds.
@@ -99,7 +137,7 @@ fn table(heading: &'static str, rows: Vec<AnyView>) -> AnyView {
         <section>
             <h2>{heading}</h2>
             <table class="paper-table">
-                <tbody>{rows}</tbody>
+                {bodies(rows)}
             </table>
         </section>
     }
@@ -113,13 +151,19 @@ fn line(name: String, amounts: Vec<(String, String)>, done: bool) -> AnyView {
     };
     view! {
         <tr class="paper-whole">
-            <th scope="row">
-                <span class="batch-box" class:batch-box-done=done aria-hidden="true"></span>
-                {name}
-                {done.then(|| view! { " " <span class="soft">{say!(counter::done)}</span> })}
-            </th>
+            <th scope="row">{ticked(name, done)}</th>
             <td>{amounts.into_iter().map(one).collect_view()}</td>
         </tr>
+    }
+    .into_any()
+}
+
+/// A box to tick, and a name.
+fn ticked(name: String, done: bool) -> AnyView {
+    view! {
+        <span class="batch-box" class:batch-box-done=done aria-hidden="true"></span>
+        {name}
+        {done.then(|| view! { " " <span class="soft">{say!(counter::done)}</span> })}
     }
     .into_any()
 }

@@ -2,6 +2,7 @@
 
 use leptos::prelude::*;
 
+use super::frame::bodies;
 use crate::buying::buying_list::{Group, Listed, group};
 use crate::say;
 use crate::ui::live::live;
@@ -49,8 +50,9 @@ fn table(words: &Buying, group: &Group) -> AnyView {
                 <td class="paper-figure">{money(listed.cost)}</td>
             </tr>
         }
+        .into_any()
     };
-    let rows = group.lines.iter().map(row).collect_view();
+    let rows = bodies(group.lines.iter().map(row).collect());
     view! {
         <h2>{supplier(group).to_string()}</h2>
         <table class="paper-table">
@@ -62,7 +64,7 @@ fn table(words: &Buying, group: &Group) -> AnyView {
                     <th class="paper-figure" scope="col">{say!(market::total)}</th>
                 </tr>
             </thead>
-            <tbody>{rows}</tbody>
+            {rows}
             <tfoot>
                 <tr>
                     <th scope="row" colspan="3">

@@ -1,13 +1,14 @@
-//! Recipe cards on paper: amounts in the order of adding and how full to pour. No prices.
+//! Recipe cards on paper, to be read from a metre away: a page for each drink, its sizes side by side, amounts
+//! in the order of adding and how full to pour. No prices.
 
 use std::sync::Arc;
 
 use leptos::prelude::*;
 
-use super::frame::{Frame, Leaf};
+use super::frame::{Frame, Leaf, bodies};
 use crate::app::route::{Place, Route, scope_from_text, scope_text};
-use crate::book::{Book, Key, OfferId, Scope};
-use crate::drink::label::{Caution, Juice, allergens_of};
+use crate::book::{Book, DrinkId, Key, OfferId, Scope};
+use crate::drink::label::{Caution, allergens_of};
 use crate::drink::make::{Card, Taken, card};
 use crate::foundation::measure::Exact;
 use crate::say;
@@ -18,15 +19,14 @@ use crate::ui::places::sizes::asked;
 use crate::ui::state::AppState;
 use crate::words::{self, counter};
 
-/// Cards on a page, and the class that lays so many out.
-const ON_A_PAGE: [(usize, &str); 2] = [(4, "paper-cards paper-cards-4"), (1, "paper-cards")];
+/// Sizes that stand side by side on a paper, in letters large enough.
+const SIDE_BY_SIDE: usize = 4;
 
 /// Recipe cards on paper.
 #[component]
 pub fn Cards() -> impl IntoView {
     let state = AppState::here();
     let scope = RwSignal::new(Scope::Menu);
-    let on_a_page = RwSignal::new(ON_A_PAGE[0].0);
     let scopes = Memo::new(move |_| state.book.with(asked::all_scope_options));
     let choose_scope = Arc::new(move |chosen: &str| {
         if let Some(chosen) = scope_from_text(chosen) {
@@ -34,13 +34,6 @@ pub fn Cards() -> impl IntoView {
         }
         Ok(())
     });
-    let choose_layout = Arc::new(move |chosen: &str| {
-        if let Ok(chosen) = chosen.parse() {
-            on_a_page.set(chosen);
-        }
-        Ok(())
-    });
-    let layouts = ON_A_PAGE.map(|(count, _)| (count.to_string(), count.to_string())).to_vec();
     let choices = view! {
         <Choice
             label=say!(counter::cards_for)
@@ -48,14 +41,8 @@ pub fn Cards() -> impl IntoView {
             value=text(move || scope_text(scope.get()))
             choose=choose_scope
         />
-        <Choice
-            label=say!(counter::cards_per_page)
-            options=Signal::stored(layouts)
-            value=text(move || on_a_page.get().to_string())
-            choose=choose_layout
-        />
     };
-    let papers = live(move || papers(state, scope.get(), on_a_page.get()));
+    let papers = live(move || papers(state, scope.get()));
     view! {
         <Frame
             heading=say!(common::recipe_cards)
@@ -68,93 +55,141 @@ pub fn Cards() -> impl IntoView {
     }
 }
 
-fn papers(state: AppState, scope: Scope, on_a_page: usize) -> AnyView {
-    let offers = state.book.with(|book| offers(book, scope));
-    if offers.is_empty() {
+fn papers(state: AppState, scope: Scope) -> AnyView {
+    let drinks = state.book.with(|book| {
+        let id = |key| if let Key::Drink(id) = key { Some(id) } else { None };
+        let sold = order::sold_drinks(book).into_iter().filter_map(id);
+        sold.filter(|id| book.belongs(*id, scope)).collect::<Vec<DrinkId>>()
+    });
+    if drinks.is_empty() {
         return view! {
             <p class="hollow">{say!(counter::no_cards_to_print)}</p>
         }
         .into_any();
     }
-    let class = ON_A_PAGE.iter().find(|(count, _)| *count == on_a_page).map_or("", |(_, class)| class);
-    let paper = |some: &[OfferId]| {
-        let foot = state.book.with(|book| foot(book, some));
-        let cards = some.iter().map(|id| one_card(state, *id)).collect_view();
-        view! {
-            <Leaf title=say!(common::recipe_cards) foot=vec![foot]>
-                <div class=class>{cards}</div>
-            </Leaf>
-        }
+    drinks.into_iter().map(|drink| paper(state, drink)).collect_view().into_any()
+}
+
+/// A size of a drink, and what its card says.
+struct Size {
+    name: String,
+    made: Result<Card, String>,
+}
+
+/// The paper of a drink.
+fn paper(state: AppState, id: DrinkId) -> AnyView {
+    let size = |book: &Book, key: Key| {
+        let Key::Offer(offer) = key else { return None };
+        let name = book.name(Key::Container(offer.container));
+        Some(Size { name, made: made(book, offer) })
     };
-    offers.chunks(on_a_page.max(1)).map(paper).collect_view().into_any()
-}
-
-/// What is said once on a paper of its cards: who is at risk where untreated juice is among them,
-/// and how far to trust the allergens.
-fn foot(book: &Book, some: &[OfferId]) -> String {
-    let untreated = |id: &OfferId| book.drink(id.drink).is_some_and(|it| !Juice::of(book, it).untreated.is_empty());
-    let at_risk = some.iter().any(untreated).then_some(Caution::AtRisk(None));
-    let said = at_risk.into_iter().chain([Caution::AllergensAsInTheBook]);
-    said.map(|caution| words::caution(&caution, book)).collect::<Vec<_>>().join(" ")
-}
-
-/// The sizes of a part of the menu, in the order of the cards at the counter.
-fn offers(book: &Book, scope: Scope) -> Vec<OfferId> {
-    order::offers_on_cards(book).filter(|id| book.belongs(id.drink, scope)).collect()
-}
-
-fn one_card(state: AppState, id: OfferId) -> AnyView {
-    let (drink, container, contains, kept, made) = state.book.with(|book| {
-        let contains = book.drink(id.drink).map(|drink| words::allergens(&allergens_of(book, drink), book));
-        let kept = book.drink(id.drink).map(|drink| words::keeping(drink, None));
-        let made = card(book, id, Exact::ONE).map_err(|error| words::offer_error(&error, book));
-        (book.name(Key::Drink(id.drink)), book.name(Key::Container(id.container)), contains, kept, made)
+    let (name, sizes, careful) = state.book.with(|book| {
+        let sizes: Vec<Size> = order::offers(book, id).into_iter().filter_map(|key| size(book, key)).collect();
+        let careful = careful(state, book, id, &sizes);
+        (book.name(Key::Drink(id)), sizes, careful)
     });
-    // What is said of allergens, and who is at risk, stand at the foot of the page, once.
-    let at_foot = |caution: &Caution| matches!(caution, Caution::AllergensAsInTheBook | Caution::AtRisk(_));
-    let cautions: Vec<String> = made.as_ref().map_or_else(
-        |_| Vec::new(),
-        |card| {
-            let said = card.cautions.iter().filter(|caution| !at_foot(caution));
-            said.filter_map(|caution| state.book.with(|book| counter::counter_caution(caution, book))).collect()
-        },
-    );
-    let recipe = match made {
-        Ok(card) => recipe(state, &card),
-        Err(sentence) => view! { <p>{sentence}</p> }.into_any(),
-    };
-    // In one paragraph: four cards go on a paper.
-    let careful: Vec<String> = cautions.into_iter().chain(contains).chain(kept).filter(|it| !it.is_empty()).collect();
+    let foot = state.book.with(|book| words::caution(&Caution::AllergensAsInTheBook, book));
+    let tables = sizes.chunks(SIDE_BY_SIDE).map(|some| table(state, some)).collect_view();
+    let careful = careful.into_iter().map(|sentence| view! { <p class="paper-caution">{sentence}</p> });
     view! {
-        <section class="paper-card paper-whole">
-            <h2>{drink} " " <span class="soft">{container}</span></h2>
-            {recipe}
-            <p class="paper-caution">{careful.join(" ")}</p>
-        </section>
+        <Leaf title=say!(common::recipe_cards) foot=vec![foot]>
+            <section class="paper-card">
+                <h2>{name}</h2>
+                {tables}
+                {careful.collect_view()}
+            </section>
+        </Leaf>
     }
     .into_any()
 }
 
-fn recipe(state: AppState, card: &Card) -> AnyView {
+fn made(book: &Book, offer: OfferId) -> Result<Card, String> {
+    card(book, offer, Exact::ONE).map_err(|error| words::offer_error(&error, book))
+}
+
+/// What to be careful of with a drink: allergens first. What holds of some sizes only is said with their names.
+fn careful(state: AppState, book: &Book, id: DrinkId, sizes: &[Size]) -> Vec<String> {
+    let mut sentences: Vec<String> = Vec::new();
+    if let Some(drink) = book.drink(id) {
+        sentences.push(words::allergens(&allergens_of(book, drink), book));
+        sentences.push(words::keeping(drink, None));
+    }
     let speaker = &state.speaker.get();
-    let line = |(step, taken): (usize, &Taken)| {
-        let name = state.book.with(|book| book.name(Key::Ingredient(taken.line.ingredient)));
-        let how = counter::how_added(&taken.line, speaker);
-        let besides = match counter::of_the_amount(taken, speaker) {
-            said if said.is_empty() => how,
-            said => say!(counter::prep_and_note, prep = how, note = said),
-        };
-        view! {
-            <li>
-                {format!("{step}. ")} <strong>{speaker.on_card(taken.amount)}</strong>
-                <span>{name} " " <span class="soft">{besides}</span></span>
-            </li>
+    for size in sizes {
+        let Ok(card) = &size.made else { continue };
+        let at_foot = |caution: &Caution| *caution == Caution::AllergensAsInTheBook;
+        for caution in card.cautions.iter().filter(|caution| !at_foot(caution)) {
+            let Some(said) = counter::counter_caution(caution, book) else { continue };
+            sentences.push(match caution {
+                Caution::FillShortOfDeclared(_) => say!(counter::size_says, size = size.name.clone(), said = said),
+                _ => said,
+            });
         }
+        let missed = card.missed.map(|missed| counter::missed_fill(missed, speaker));
+        sentences.extend(missed.map(|said| say!(counter::size_says, size = size.name.clone(), said = said)));
+    }
+    let mut once: Vec<String> = Vec::new();
+    for sentence in sentences {
+        if !sentence.is_empty() && !once.contains(&sentence) {
+            once.push(sentence);
+        }
+    }
+    once
+}
+
+/// Sizes side by side: a row for each ingredient in the order of adding, and where to fill to.
+fn table(state: AppState, sizes: &[Size]) -> AnyView {
+    let speaker = &state.speaker.get();
+    let lines = sizes.iter().find_map(|size| size.made.as_ref().ok()).map(|card| card.take.clone());
+    let head = |size: &Size| view! { <th class="paper-figure" scope="col">{size.name.clone()}</th> };
+    let amount = |taken: Option<&Taken>| {
+        let (number, unit) = taken.map(|taken| speaker.on_card(taken.amount)).unwrap_or_default();
+        view! { <td class="paper-figure"><strong>{number}</strong> " " <small>{unit}</small></td> }
     };
-    let missed = card.missed.map(|missed| counter::missed_fill(missed, speaker));
+    let row = |(place, taken): (usize, &Taken)| {
+        let (name, how) = state
+            .book
+            .with(|book| (book.name(Key::Ingredient(taken.line.ingredient)), counter::how_added(&taken.line, book)));
+        let cells = sizes.iter().map(|size| amount(size.made.as_ref().ok().and_then(|card| card.take.get(place))));
+        view! {
+            <tr class="paper-whole">
+                <th scope="row">{format!("{}. ", place.saturating_add(1))} {name} " " <span class="soft">{how}</span></th>
+                {cells.collect_view()}
+            </tr>
+        }
+        .into_any()
+    };
+    let mut rows: Vec<AnyView> = lines.iter().flatten().enumerate().map(row).collect();
+    let fill = |size: &Size| match &size.made {
+        Ok(card) => {
+            let below = card.fill_line.map(|line| say!(counter::below_rim, below = speaker.length(line.below_rim)));
+            view! {
+                <td class="paper-figure">
+                    <b>{speaker.volume(card.fill.volume)}</b>
+                    <span class="soft paper-below">{below}</span>
+                </td>
+            }
+            .into_any()
+        }
+        Err(sentence) => view! { <td>{sentence.clone()}</td> }.into_any(),
+    };
+    let fill = view! {
+        <tr class="paper-whole paper-fill">
+            <th scope="row">{say!(counter::fill)}</th>
+            {sizes.iter().map(fill).collect_view()}
+        </tr>
+    };
+    rows.push(fill.into_any());
     view! {
-        <ol>{(1..).zip(&card.take).map(line).collect_view()}</ol>
-        <p class="paper-fill">{counter::fill_on_paper(card, speaker)} " " {missed}</p>
+        <table class="paper-table paper-recipe">
+            <thead>
+                <tr>
+                    <th scope="col">{say!(counter::ingredient)}</th>
+                    {sizes.iter().map(head).collect_view()}
+                </tr>
+            </thead>
+            {bodies(rows)}
+        </table>
     }
     .into_any()
 }

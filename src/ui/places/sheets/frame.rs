@@ -118,3 +118,29 @@ pub fn Leaf(
         </article>
     }
 }
+
+/// The rows of a table on paper. The first two and the last two are not torn apart: no row stands alone at the
+/// end of a paper, or at the head of the next.
+pub fn bodies(rows: Vec<AnyView>) -> AnyView {
+    let (mut first, mut middle, mut last) = (Vec::new(), Vec::new(), Vec::new());
+    let end = rows.len().saturating_sub(2).max(2);
+    for (place, row) in rows.into_iter().enumerate() {
+        match place {
+            0 | 1 => first.push(row),
+            place if place >= end => last.push(row),
+            _ => middle.push(row),
+        }
+    }
+    // A third row goes with the first two.
+    if last.len() == 1 {
+        first.append(&mut last);
+    }
+    let whole = |rows: Vec<AnyView>| (!rows.is_empty()).then(|| view! { <tbody class="paper-whole">{rows}</tbody> });
+    let torn = (!middle.is_empty()).then(|| view! { <tbody>{middle}</tbody> });
+    view! {
+        {whole(first)}
+        {torn}
+        {whole(last)}
+    }
+    .into_any()
+}

@@ -9,7 +9,7 @@
 //!
 //! | class | meaning |
 //! |---|---|
-//! | `paper-table` | a table over the whole width; its `thead` stands again on each paper |
+//! | `paper-table` | a table over the whole width; its `thead` stands again on each paper, its rows are [`bodies`](frame::bodies) |
 //! | `paper-whole` | is not torn: a card, a row of a table, a `tbody` that belongs together |
 //! | `paper-figure` | a cell with a figure, to the right |
 //! | `soft` | said besides, smaller |
@@ -20,6 +20,7 @@
 mod batch;
 mod buying_list;
 mod cards;
+mod decision;
 mod frame;
 mod prices;
 mod warning;
@@ -29,6 +30,7 @@ use leptos::prelude::*;
 use crate::app::route::{Place, Route, Sheet};
 use crate::drink::label::Law;
 use crate::say;
+use crate::ui::kept;
 use crate::ui::parts::Back;
 use crate::ui::state::AppState;
 use crate::words;
@@ -48,6 +50,7 @@ pub fn sheet(sheet: Sheet) -> AnyView {
         }
         .into_any(),
         Sheet::Warning => warnings(),
+        Sheet::Decision(decision) => view! { <decision::DecisionSheet decision /> }.into_any(),
         Sheet::BuyingList => view! {
             <Frame heading=say!(counter::buying_list) back=Route::BuyingList name=say!(counter::buying_list)>
                 <Leaf title=say!(counter::buying_list)>
@@ -63,9 +66,14 @@ pub fn sheet(sheet: Sheet) -> AnyView {
 fn warnings() -> AnyView {
     let law = AppState::here().book.with_untracked(|book| Law::of(book.settings()));
     let said = words::warning_sheet(law);
+    // Back to the size whose label asked for them.
+    let (back, name) = match kept::from().map(|address| Route::from_address(&address)) {
+        Some(size @ (Route::Packaged(_) | Route::Offer(_))) => (size, say!(labels::this_size)),
+        _ => (Route::Drinks, Place::Drinks.name()),
+    };
     match law {
         Law::UnitedStates => view! {
-            <Frame heading=say!(counter::warning_labels) back=Route::Drinks name=Place::Drinks.name()>
+            <Frame heading=say!(counter::warning_labels) back name>
                 <Leaf title=say!(counter::warning_labels) foot=vec![said.to_string()]>
                     <warning::Warnings />
                 </Leaf>
@@ -73,7 +81,7 @@ fn warnings() -> AnyView {
         }
         .into_any(),
         Law::European => view! {
-            <Back to=Route::Drinks name=Place::Drinks.name() />
+            <Back to=back name />
             <h1>{say!(counter::warning_labels)}</h1>
             <p class="hollow">{said}</p>
         }

@@ -1,10 +1,11 @@
-//! The price sheet: every drink with its sizes and what is asked for them.
+//! The price sheet: drinks by sizes, with what is asked for them. Customers see no gap that is the owner's to
+//! fill: a size without a price is an empty cell, and a drink without any is left out.
 
 use leptos::prelude::*;
 
-use super::frame::{Frame, Leaf};
+use super::frame::{Frame, Leaf, bodies};
 use crate::app::route::{Place, Route};
-use crate::book::{Book, DrinkId, DrinkKind, Key, OfferId, Scope};
+use crate::book::{Book, ContainerId, DrinkId, DrinkKind, Key, OfferId, Scope};
 use crate::drink::label;
 use crate::drink::ledger::OfferStatus;
 use crate::say;
@@ -13,6 +14,9 @@ use crate::ui::live::live;
 use crate::ui::order;
 use crate::ui::state::AppState;
 use crate::words;
+
+/// Sizes that stand side by side; more go on in a table below.
+const SIDE_BY_SIDE: usize = 6;
 
 /// What a price sheet shows beside prices.
 #[derive(Clone, Copy)]
@@ -56,11 +60,17 @@ fn paper(shows: Shows) -> AnyView {
         }
     }
     if shows.costs {
+        let terms = words::cost_basis(state.book.with(|book| book.settings().cost_basis));
+        foot.push(say!(counter::owner_terms, terms = terms));
         foot.push(say!(counter::owner_copy).to_string());
     }
-    let none = state.book.with(|book| book.drinks().next().is_none());
-    let none = none.then(|| view! { <p class="hollow">{say!(counter::no_drinks_to_print)}</p> });
-    let kinds = DrinkKind::ALL.iter().map(|kind| kind_table(state, *kind, shows)).collect_view();
+    let kinds: Vec<AnyView> = DrinkKind::ALL.iter().flat_map(|kind| kind_tables(state, *kind, shows)).collect();
+    let none = match (kinds.is_empty(), state.book.with(|book| book.drinks().next().is_none())) {
+        (false, _) => None,
+        (true, true) => Some(say!(counter::no_drinks_to_print)),
+        (true, false) => Some(say!(counter::no_prices_yet)),
+    };
+    let none = none.map(|sentence| view! { <p class="hollow">{sentence}</p> });
     view! {
         <Leaf title=say!(counter::prices) foot=foot>
             {none}
@@ -70,99 +80,91 @@ fn paper(shows: Shows) -> AnyView {
     .into_any()
 }
 
-fn kind_table(state: AppState, kind: DrinkKind, shows: Shows) -> Option<AnyView> {
-    let of_kind = |book: &Book| -> Vec<DrinkId> {
+/// Whether a size stands on the sheet: for customers only with its price.
+fn is_listed(book: &Book, id: OfferId, shows: Shows) -> bool {
+    book.offer(id).is_some_and(|offer| shows.costs || offer.price.is_some())
+}
+
+fn kind_tables(state: AppState, kind: DrinkKind, shows: Shows) -> Vec<AnyView> {
+    let (drinks, sizes) = state.book.with(|book| {
+        let listed = |drink: DrinkId, size: ContainerId| is_listed(book, OfferId { drink, container: size }, shows);
         let id = |key| if let Key::Drink(id) = key { Some(id) } else { None };
-        let drinks = order::drinks(book).into_iter().filter_map(id);
-        drinks.filter(|id| book.belongs(*id, Scope::Kind(kind))).collect()
+        let size = |key| if let Key::Container(id) = key { Some(id) } else { None };
+        let of_kind: Vec<DrinkId> =
+            order::drinks(book).into_iter().filter_map(id).filter(|id| book.belongs(*id, Scope::Kind(kind))).collect();
+        let sizes: Vec<ContainerId> = order::containers(book)
+            .into_iter()
+            .filter_map(size)
+            .filter(|size| of_kind.iter().any(|drink| listed(*drink, *size)))
+            .collect();
+        let drinks: Vec<DrinkId> =
+            of_kind.into_iter().filter(|drink| sizes.iter().any(|size| listed(*drink, *size))).collect();
+        (drinks, sizes)
+    });
+    sizes.chunks(SIDE_BY_SIDE).map(|sizes| kind_table(state, kind, &drinks, sizes, shows)).collect()
+}
+
+fn kind_table(state: AppState, kind: DrinkKind, drinks: &[DrinkId], sizes: &[ContainerId], shows: Shows) -> AnyView {
+    let head = |size: &ContainerId| {
+        let name = state.book.with(|book| book.name(Key::Container(*size)));
+        view! { <th class="paper-figure" scope="col">{name}</th> }
     };
-    let drinks = state.book.with(of_kind);
-    if drinks.is_empty() {
-        return None;
-    }
-    let per_volume = words::per_volume(state.units());
-    let head = |shown: bool, name: String| shown.then(|| view! { <th class="paper-figure" scope="col">{name}</th> });
-    let rows = drinks.into_iter().map(|drink| drink_rows(state, drink, shows)).collect_view();
-    let table = view! {
+    let row = |drink: &DrinkId| {
+        let name = state.book.with(|book| book.name(Key::Drink(*drink)));
+        let cell = |size: &ContainerId| {
+            let id = OfferId { drink: *drink, container: *size };
+            let listed = state.book.with(|book| is_listed(book, id, shows));
+            let lines = if listed { figures(state, id, shows) } else { Vec::new() };
+            let line = |(place, said): (usize, String)| {
+                let class = if place == 0 { "paper-price" } else { "paper-below soft" };
+                view! { <span class=class>{said}</span> }
+            };
+            view! { <td class="paper-figure">{lines.into_iter().enumerate().map(line).collect_view()}</td> }
+        };
+        view! {
+            <tr class="paper-whole">
+                <th scope="row">{name}</th>
+                {sizes.iter().map(cell).collect_view()}
+            </tr>
+        }
+        .into_any()
+    };
+    view! {
         <h2>{words::drink_kind(kind)}</h2>
         <table class="paper-table paper-prices">
             <thead>
                 <tr>
                     <th scope="col">{say!(counter::drink)}</th>
-                    <th scope="col">{say!(common::size)}</th>
-                    {head(true, say!(common::price).into())}
-                    {head(shows.unit_price, per_volume)}
-                    {head(shows.costs, say!(common::cost).into())}
-                    {head(shows.costs, say!(common::margin).into())}
-                    {head(shows.costs, say!(counter::target).into())}
+                    {sizes.iter().map(head).collect_view()}
                 </tr>
             </thead>
-            {rows}
+            {bodies(drinks.iter().map(row).collect())}
         </table>
-    };
-    Some(table.into_any())
-}
-
-/// A drink with a row for each of its sizes, which belong together.
-fn drink_rows(state: AppState, drink: DrinkId, shows: Shows) -> AnyView {
-    let name = state.book.with(|book| book.name(Key::Drink(drink)));
-    let sizes = state.book.with(|book| order::offers(book, drink));
-    if sizes.is_empty() {
-        return view! {
-            <tbody class="paper-whole">
-                <tr>
-                    <th scope="row">{name}</th>
-                    <td>{say!(counter::no_size_yet)}</td>
-                </tr>
-            </tbody>
-        }
-        .into_any();
     }
-    let lines = sizes.len().to_string();
-    let mut name = Some(view! { <th scope="rowgroup" rowspan=lines>{name}</th> });
-    let rows = sizes.into_iter().filter_map(|key| if let Key::Offer(id) = key { Some(id) } else { None });
-    let rows = rows.map(|id| {
-        let cells = figures(state, id, shows).into_iter();
-        let cell = |(figure, besides): (String, &'static str)| {
-            view! {
-                <td class="paper-figure">
-                    {figure} " " <span class="soft">{besides}</span>
-                </td>
-            }
-        };
-        let cells = cells.map(cell).collect_view();
-        let size = state.book.with(|book| book.name(Key::Container(id.container)));
-        view! {
-            <tr>
-                {name.take()}
-                <td>{size}</td>
-                {cells}
-            </tr>
-        }
-    });
-    view! { <tbody class="paper-whole">{rows.collect_view()}</tbody> }.into_any()
+    .into_any()
 }
 
-/// The figures of a size, from its price on, and what is said of each besides.
-fn figures(state: AppState, id: OfferId, shows: Shows) -> Vec<(String, &'static str)> {
-    let or_none = |figure: Option<String>| figure.unwrap_or_else(|| "–".to_string());
+/// The figures of a size, its price first, each on a line of its own.
+fn figures(state: AppState, id: OfferId, shows: Shows) -> Vec<String> {
     let price = state.book.with(|book| book.offer(id).and_then(|offer| offer.price));
-    let no_price = if price.is_none() { words::offer_status(OfferStatus::WithoutPrice) } else { "" };
-    let mut figures = vec![(or_none(price.map(|price| state.money(price))), no_price)];
+    let without = || words::offer_status(OfferStatus::WithoutPrice).to_string();
+    let mut figures = vec![price.map_or_else(without, |price| state.money(price))];
     if shows.unit_price {
         let unit_price = state.book.with(|book| label::unit_price(book, book.offer(id)?).ok()?);
-        figures.push((or_none(unit_price.map(|it| state.unit_price(&it))), ""));
+        let unit = words::per_volume(state.units());
+        figures.extend(unit_price.map(|it| [&*state.unit_price(&it), &unit].join(" ")));
     }
     if shows.costs {
-        let cost = state.priced(id, |priced| priced.cost.total().ok());
-        let stuck = if cost.is_none() { words::offer_status(OfferStatus::CannotCompute) } else { "" };
-        figures.push((or_none(cost.map(|cost| state.money(cost))), stuck));
-        let margin = state.priced(id, |priced| priced.margin());
+        // On the terms of the margin beside it.
+        let cost = state.priced(id, |priced| priced.cost.covered(priced.terms.cost_basis).ok());
+        figures.push(match cost {
+            Some(cost) => say!(counter::cost_of, cost = state.money(cost)),
+            None => words::offer_status(OfferStatus::CannotCompute).to_string(),
+        });
+        let margin = state.priced(id, |priced| priced.margin()).map(|margin| state.percent(margin));
         let under = state.status(id).get() == OfferStatus::UnderTarget;
-        let under = if under { words::offer_status(OfferStatus::UnderTarget) } else { "" };
-        figures.push((or_none(margin.map(|margin| state.percent(margin))), under));
-        let target = state.priced(id, |priced| Some(priced.terms.target));
-        figures.push((or_none(target.map(|target| state.percent(target))), ""));
+        let under = under.then(|| words::offer_status(OfferStatus::UnderTarget).to_string());
+        figures.extend(margin.map(|margin| [Some(margin), under].into_iter().flatten().collect::<Vec<_>>().join(" ")));
     }
     figures
 }

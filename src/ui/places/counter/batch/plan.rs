@@ -5,7 +5,7 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use crate::app::route::{Place, Route};
-use crate::book::{Book, Key, Make, OfferId};
+use crate::book::{Book, DrinkId, Key, Make, OfferId};
 use crate::counter::batch::{filled, takes_up, without};
 use crate::foundation::measure::{Date, Exact};
 use crate::say;
@@ -53,10 +53,24 @@ pub fn Plan(
         };
         edit.map_or(Ok(()), |edit| state.apply(&step(), edit))
     });
-    let row = move |key| match key {
-        Key::Offer(offer) => view! { <MakeRow day offer hangs=hangs.within() /> }.into_any(),
+    let drinks = Memo::new(move |_| {
+        let mut drinks: Vec<Key> = Vec::new();
+        for key in listed.get() {
+            let Key::Offer(offer) = key else { continue };
+            if !drinks.contains(&Key::Drink(offer.drink)) {
+                drinks.push(Key::Drink(offer.drink));
+            }
+        }
+        drinks
+    });
+    let removing = RwSignal::new(false);
+    let drink = move |key| match key {
+        Key::Drink(id) => view! { <OfDrink day id listed hangs /> }.into_any(),
         _ => ().into_any(),
     };
+    let remove_name = text(move || {
+        if removing.get() { say!(counter::keep_drinks) } else { say!(counter::remove_drinks) }.to_string()
+    });
     let any = move || options.with(Vec::len) > 1;
     let no_drinks = move || listed.with(Vec::is_empty) && !any();
     view! {
@@ -73,7 +87,7 @@ pub fn Plan(
             {when(move || listed.with(Vec::is_empty) && any(), || {
                 view! { <p class="hollow">{say!(counter::no_drinks_planned)}</p> }.into_any()
             })}
-            <ul class="makes">{rows(listed, row)}</ul>
+            <ul class="makes" class:makes-removing=removing>{rows(drinks, drink)}</ul>
             {when(any, move || {
                 let choose = add.clone();
                 view! {
@@ -83,7 +97,49 @@ pub fn Plan(
                 }
                 .into_any()
             })}
+            {when(move || !listed.with(Vec::is_empty), move || {
+                let turn = press(move || removing.update(|it| *it = !*it));
+                view! {
+                    <p class="actions">
+                        <button class="quiet" on:click=turn>
+                            {remove_name}
+                        </button>
+                    </p>
+                }
+                .into_any()
+            })}
         </Section>
+    }
+}
+
+/// A drink of the plan: its card, and its sizes.
+#[component]
+fn OfDrink(day: Date, id: DrinkId, listed: Memo<Vec<Key>>, hangs: Hangs) -> impl IntoView {
+    let state = AppState::here();
+    let name = text(move || state.book.with(|book| book.name(Key::Drink(id))));
+    let sizes = Memo::new(move |_| {
+        let of_drink = |key: &Key| matches!(key, Key::Offer(offer) if offer.drink == id);
+        listed.with(|listed| listed.iter().copied().filter(of_drink).collect::<Vec<Key>>())
+    });
+    let address = text(move || match sizes.with(|sizes| sizes.first().copied()) {
+        Some(Key::Offer(offer)) => Route::Card(offer).address(),
+        _ => String::new(),
+    });
+    let card_of = text(move || say!(counter::card_of, drink = name.get()));
+    let row = move |key| match key {
+        Key::Offer(offer) => view! { <MakeRow day offer hangs=hangs.within() /> }.into_any(),
+        _ => ().into_any(),
+    };
+    view! {
+        <li class="make-drink">
+            <div class="make-head">
+                <h3>{name}</h3>
+                <a class="quiet" href=address aria-label=card_of>
+                    {say!(counter::card)}
+                </a>
+            </div>
+            <ul>{rows(sizes, row)}</ul>
+        </li>
     }
 }
 
@@ -95,6 +151,9 @@ fn MakeRow(day: Date, offer: OfferId, hangs: Hangs) -> impl IntoView {
     };
     let units = move || make().map_or(Exact::ZERO, |make| make.units);
     let name = text(move || state.book.with(|book| book.name(Key::Offer(offer))));
+    // The drink stands above; the name of the tick begins with it all the same.
+    let size = text(move || state.book.with(|book| book.name(Key::Container(offer.container))));
+    let of_drink = text(move || name.with(|name| name.strip_suffix(&*size.read()).unwrap_or_default().to_string()));
     let put = move |units: Exact| {
         let one = std::iter::once((offer, units));
         state.book.with_untracked(|book| takes_up(book, day, &mut one.into_iter()))
@@ -122,10 +181,11 @@ fn MakeRow(day: Date, offer: OfferId, hangs: Hangs) -> impl IntoView {
         let _ = edit.map(|edit| state.apply(&step, edit));
         state.unfinished.update(|all| all.forget_unread_of(&Route::Batch(day).address(), &field));
     };
-    let commit = fields::count(change, move |book, units| takes_up(book, day, &mut std::iter::once((offer, units))));
+    let commit = fields::count(change, fields::Example::DrinksPerBatch, move |book, units| {
+        takes_up(book, day, &mut std::iter::once((offer, units)))
+    });
     let fewer = text(move || say!(counter::one_fewer, drink = name.get()));
     let more = text(move || say!(counter::one_more, drink = name.get()));
-    let card_of = text(move || say!(counter::card_of, drink = name.get()));
     let waits = flag(move || hangs.is_unread());
     let deducted = move || make().filter(|make| make.off_shelf.is_positive());
     let said = text(move || deducted().map(|make| words::deducted(&make, &state.speaker.get())).unwrap_or_default());
@@ -138,7 +198,8 @@ fn MakeRow(day: Date, offer: OfferId, hangs: Hangs) -> impl IntoView {
     view! {
         <li class="make">
             <Tick done=done set=tick waits=waits>
-                {name}
+                <span class="unseen">{of_drink}</span>
+                {size}
             </Tick>
             <div class="make-count">
                 <button
@@ -166,9 +227,6 @@ fn MakeRow(day: Date, offer: OfferId, hangs: Hangs) -> impl IntoView {
                 >
                     "+"
                 </button>
-                <a class="button" href=Route::Card(offer).address() aria-label=card_of>
-                    {say!(counter::card)}
-                </a>
                 {remove}
             </div>
             <p class="make-deducted soft">{said}</p>

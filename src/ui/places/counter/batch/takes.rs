@@ -73,21 +73,18 @@ pub fn TakesList(
     }
 }
 
-/// Whether what is here reaches, by word and shape.
+/// What is lacking of goods, by word and shape. What there is enough of says nothing.
 fn reach(takes: Taken, goods: Goods) -> AnyView {
     let state = AppState::here();
     live(move || {
         let reach =
             takes.with(|takes| takes.as_ref().ok()?.reach.iter().find(|it| it.goods == goods).map(|it| it.reach));
-        let Some(reach) = reach.filter(|reach| *reach != Reach::NotCounted) else { return ().into_any() };
         let (class, shape) = match reach {
-            Reach::Short(_) => ("mark mark-under", "M1.5 3h13L8 14.5ZM8 5.5v4"),
-            Reach::Unknown(_) => ("mark mark-stuck", "M2 2h12v12H2ZM8 4.5v4.5M8 11v.8"),
-            Reach::Enough(_) | Reach::NotCounted => {
-                ("mark mark-on", "M8 1.5a6.5 6.5 0 1 0 0 13a6.5 6.5 0 0 0 0-13ZM4.6 8.2 7 10.6l4.4-4.8")
-            }
+            Some(Reach::Short(_)) => ("mark mark-under", "M1.5 3h13L8 14.5ZM8 5.5v4"),
+            Some(Reach::Unknown(_)) => ("mark mark-stuck", "M2 2h12v12H2ZM8 4.5v4.5M8 11v.8"),
+            Some(Reach::Enough(_) | Reach::NotCounted) | None => return ().into_any(),
         };
-        let sentence = said(state, |words| words.reach(&reach));
+        let sentence = reach.map(|reach| said(state, |words| words.reach(&reach)));
         view! {
             <p class=class>
                 <svg viewBox="0 0 16 16" aria-hidden="true">
@@ -137,14 +134,16 @@ fn OfStage(day: Date, id: IngredientId, stage: Stage, takes: Taken) -> impl Into
         portion.map_or_else(|| ().into_any(), |portion| weighed(state, &portion))
     });
     view! {
-        <Tick done=done set=set>
-            {name}
-        </Tick>
-        {amounts}
+        <div class="take-prep">
+            <Tick done=done set=set>
+                {name}
+            </Tick>
+            {amounts}
+        </div>
     }
 }
 
-/// What to weigh on the way, rounded and exact.
+/// What to weigh on the way, as bought first.
 fn weighed(state: AppState, portion: &Portion) -> AnyView {
     let stations = match &portion.weighed {
         Ok(stations) => stations,
@@ -153,17 +152,16 @@ fn weighed(state: AppState, portion: &Portion) -> AnyView {
             return view! { <p class="hollow">{sentence}</p> }.into_any();
         }
     };
-    let one = |it: &Weighed| {
-        let (amount, exact) = said(state, |words| (words.weighed(it.amount), words.exactly(it)));
-        view! {
-            <div class="figure">
-                <dt>{words::station(it.station)}</dt>
-                <dd>{amount}</dd>
-                <dd class="take-exact">{exact}</dd>
-            </div>
-        }
-    };
-    view! { <dl class="figures take-figures">{stations.iter().map(one).collect_view()}</dl> }.into_any()
+    let amount = |it: &Weighed| said(state, |words| words.weighed(it.amount));
+    let one =
+        |it: &Weighed| view! { <span><span class="soft">{words::station(it.station)}</span> " " {amount(it)}</span> };
+    let first = stations.iter().take(1).map(one).collect_view();
+    let then = stations.iter().skip(1).map(one).collect_view();
+    view! {
+        <p class="take-first">{first}</p>
+        <p class="take-then">{then}</p>
+    }
+    .into_any()
 }
 
 fn of_packaging(id: PackagingId, takes: Taken) -> AnyView {

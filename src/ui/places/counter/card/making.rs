@@ -10,22 +10,24 @@ use crate::ui::glass::{glass, layer_of, layers};
 use crate::ui::state::AppState;
 use crate::words::counter;
 
-/// What to take, and where to fill to.
-pub fn making(state: AppState, id: OfferId, card: Card, drinks: Exact) -> AnyView {
+/// What to take, and where to fill to; `allergens` stand beside it.
+pub fn making(state: AppState, id: OfferId, card: Card, drinks: Exact, allergens: Signal<String>) -> AnyView {
     let speaker = &state.speaker.get();
     let step = |(place, taken): (usize, &Taken)| {
-        let name = state.book.with(|book| book.name(Key::Ingredient(taken.line.ingredient)));
-        let how = counter::how_added(&taken.line, speaker);
-        let amount =
-            if taken.amount.number.is_zero() { say!(common::none).to_string() } else { speaker.on_card(taken.amount) };
+        let (name, how) = state.book.with(|book| {
+            let name = book.name(Key::Ingredient(taken.line.ingredient));
+            (name, counter::how_added(&taken.line, book))
+        });
+        let nothing = || (say!(common::none).to_string(), "");
+        let (number, unit) = if taken.amount.number.is_zero() { nothing() } else { speaker.on_card(taken.amount) };
         let swatch = format!("recipe-layer {}", layer_of(&card.scaled, place).class());
         view! {
             <li>
                 <span class=swatch aria-hidden="true"></span>
-                <span class="recipe-amount">{amount}</span>
+                <span class="recipe-amount">{number} " " <small>{unit}</small></span>
                 <span class="recipe-ingredient">
-                    {name} " " <span class="soft">{how}</span>
-                    <span class="recipe-note">{counter::of_the_amount(taken, speaker)}</span>
+                    {name} " " <span class="recipe-how">{how}</span> " "
+                    <span class="recipe-how">{counter::of_the_amount(taken)}</span>
                 </span>
             </li>
         }
@@ -36,30 +38,33 @@ pub fn making(state: AppState, id: OfferId, card: Card, drinks: Exact) -> AnyVie
         (drinks != Exact::ONE).then(|| view! { <p class="recipe-for">{counter::for_drinks(drinks, speaker)}</p> });
     let volume = state.volume(card.fill.volume);
     let volume = if drinks == Exact::ONE { volume } else { say!(counter::volume_each, volume = volume) };
-    let rounded = state.book.with(|book| counter::rounded_to(book.settings(), speaker));
-    let missed = card.missed.map(|missed| counter::missed_fill(missed, speaker)).unwrap_or_default();
     view! {
-        {several}
-        <div class="recipe-sides">
+        <div class="recipe-sides across">
             <div>
+                {several}
                 <ol class="recipe">{card.take.iter().enumerate().map(step).collect_view()}</ol>
-                <p class="hollow">{rounded} " " {missed}</p>
             </div>
             <div class="recipe-fill">
                 {picture}
-                <p>
+                <p class="recipe-line">
                     <span class="recipe-amount">{volume}</span>
-                    <span class="recipe-ingredient">{counter::fill_to(&card, speaker)}</span>
+                    <span>{counter::fill_to(&card, speaker)}</span>
                 </p>
+                <p class="allergens">{allergens}</p>
             </div>
         </div>
     }
     .into_any()
 }
 
-/// What to be careful of.
+/// What to be careful of, and what the amounts are rounded to.
 pub fn cautions(state: AppState, card: &Card) -> AnyView {
     let said = |caution: &_| state.book.with(|book| counter::counter_caution(caution, book));
     let said = card.cautions.iter().filter_map(said).map(|sentence| view! { <p>{sentence}</p> });
-    view! { <div class="cautions">{said.collect_view()}</div> }.into_any()
+    let rounded = state.book.with(|book| counter::rounded(card, book.settings(), &state.speaker.get()));
+    view! {
+        <div class="cautions">{said.collect_view()}</div>
+        <p class="hollow">{rounded}</p>
+    }
+    .into_any()
 }

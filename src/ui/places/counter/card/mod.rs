@@ -63,8 +63,10 @@ fn Page(id: OfferId) -> impl IntoView {
         })
     });
     view! {
-        <Back to=Route::Counter name=say!(counter::all_cards) />
-        <h1 class="recipe-name">{drink} <span class="h1-size">{container}</span></h1>
+        <div class="recipe-head">
+            <Back to=Route::Counter name=say!(counter::all_cards) />
+            <h1 class="recipe-name">{drink} " " <span class="h1-size">{container}</span></h1>
+        </div>
         <div class="card-choices">
             <nav class="chips" aria-label=say!(counter::sizes)>
                 {rows(sizes, size)}
@@ -73,10 +75,9 @@ fn Page(id: OfferId) -> impl IntoView {
         </div>
         {trouble(stuck)}
         {hangs.answer(move || live(move || match made() {
-            Ok(card) => making::making(state, id, card, drinks.get()),
+            Ok(card) => making::making(state, id, card, drinks.get(), allergens),
             Err(_) => ().into_any(),
         }))}
-        <p class="allergens">{allergens}</p>
         <p class="kept">{kept}</p>
         {live(move || match made() {
             Ok(card) => making::cautions(state, &card),
@@ -132,9 +133,10 @@ fn HowMany(drinks: RwSignal<Exact>, hangs: Hangs) -> impl IntoView {
         view! {
             <Entry
                 label=say!(counter::how_many_drinks)
+                label_hidden=true
                 hangs
                 value=text(move || state.number(drinks.get()))
-                commit=tried_number("12", Box::new(take))
+                commit=tried_number(crate::words::Example::DrinksPerBatch, Box::new(take))
             />
         }
         .into_any()

@@ -54,9 +54,11 @@ pub fn turning(state: AppState, id: OfferId) -> AnyView {
                 <span class="turn-card">
                     <span class="soft">{name}</span>
                     " "
-                    <span class="turn-name">{of(|card| Key::Drink(card.drink))}</span>
-                    " "
-                    <span class="turn-name">{of(|card| Key::Container(card.container))}</span>
+                    <span class="turn-name">
+                        <b>{of(|card| Key::Drink(card.drink))}</b>
+                        " "
+                        {of(|card| Key::Container(card.container))}
+                    </span>
                 </span>
             </a>
         }
