@@ -21,10 +21,7 @@ pub fn follow_address(lock: Lock) -> ReadSignal<Route> {
         shown
     };
     let (route, set_route) = signal(read());
-    let follow = Closure::<dyn Fn()>::new(move || {
-        set_route.set(read());
-        window().scroll_to_with_x_and_y(0.0, 0.0);
-    });
+    let follow = Closure::<dyn Fn()>::new(move || set_route.set(read()));
     // Lives as long as the page: there is one address and one follower.
     let _ = window().add_event_listener_with_callback("hashchange", follow.as_ref().unchecked_ref());
     follow.forget();

@@ -14,9 +14,9 @@ use crate::words::voice::{self, Voice};
 
 #[wasm_bindgen]
 extern "C" {
-    /// Says in which language the page is read from here on, and which way its letters run.
+    /// Says in which language the page is read from here on; whether its letters run from right to left.
     #[wasm_bindgen(js_name = brimwrightReadIn)]
-    fn read_in(language: &str);
+    fn read_in(language: &str) -> bool;
 }
 
 #[wasm_bindgen(js_namespace = brimwrightTexts)]
@@ -73,7 +73,7 @@ pub fn speak_to(reader: Reader) {
     let crew = CREW.get().filter(|_| reader == Reader::Crew);
     if let Some((tag, voice)) = crew.or(OWNER.get()) {
         voice::put(voice);
-        read_in(tag);
+        voice::mirror(read_in(tag));
     }
 }
 

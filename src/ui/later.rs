@@ -14,12 +14,12 @@ use wasm_bindgen::closure::Closure;
 use super::library::Library;
 use super::live::{live, press};
 use super::state::AppState;
-use super::{beside, doubtful, how, keeping, language, notices, places, speaking, steps, unfinished};
+use super::{beside, damaged, doubtful, how, keeping, language, notices, nowhere, places, speaking, steps, unfinished};
 use crate::app::history::Reach;
 use crate::app::route::Route;
 use crate::book::Book;
 use crate::say;
-use crate::store::BookEntry;
+use crate::store::{BookEntry, Damage};
 use crate::words::texts::Part;
 
 /// Said by the start script when the whole build is kept on this device.
@@ -49,9 +49,10 @@ pub struct Parts {
     pub elsewhere: fn(ReadSignal<Route>) -> AnyView,
     /// What goes on beside every screen of an open book.
     pub beside: fn() -> AnyView,
-    /// The ways back to a book: from a file, from the deleted ones, or from what is stored of a
-    /// damaged one.
-    pub ways_back: fn(Option<String>) -> AnyView,
+    /// The ways back to a book: from a file, or from the deleted ones.
+    pub ways_back: fn() -> AnyView,
+    /// The ways out where a book does not read.
+    pub damaged: fn(&Damage) -> AnyView,
     /// The sheet for the workings of numbers.
     pub sheet: fn(ReadSignal<Route>) -> AnyView,
     /// The sheet for the list of steps.
@@ -69,9 +70,10 @@ pub static PARTS: Parts = Parts {
     read_book: keeping::read_book,
     notices: notices::about_saving,
     screen: places::screen,
-    elsewhere: |route| [unfinished::elsewhere(route), doubtful::elsewhere(route)].into_any(),
+    elsewhere: |route| [unfinished::elsewhere(route), doubtful::elsewhere(route), nowhere::elsewhere(route)].into_any(),
     beside: beside::beside,
-    ways_back: places::ways_back,
+    ways_back: || places::ways_back(None),
+    damaged: damaged::ways_out,
     sheet: how::sheet,
     steps: steps::sheet,
 };

@@ -20,8 +20,6 @@ type Shown = fn(AppState, &Snapshot) -> Option<String>;
 
 /// How many are listed before the rest is asked for.
 const FIRST: usize = 12;
-/// How many where the answer is said in words too.
-const FIRST_BESIDE_WORDS: usize = 3;
 
 /// The offers that the last step moved, if that step wrote `by` alone.
 #[component]
@@ -38,7 +36,8 @@ pub fn Moved(
 ) -> impl IntoView {
     let state = AppState::here();
     let all = RwSignal::new(false);
-    let first = if answers.is_some() { FIRST_BESIDE_WORDS } else { FIRST };
+    // Where the answer is said in words, the list is asked for.
+    let first = if answers.is_some() { 0 } else { FIRST };
     let ours = move |change: &&LastChange| {
         let alone = change.touched.len() == 1 && change.touched.contains(&by);
         alone && (even_none || !change.moves.is_empty())
@@ -75,7 +74,10 @@ pub fn Moved(
     let more = when(
         move || rest() > 0 && !all.get(),
         move || {
-            let words = text(move || say!(market::show_more, count = rest()));
+            let words = text(move || match answers {
+                Some(_) => say!(market::show_drinks_affected).to_string(),
+                None => say!(market::show_more, count = rest()),
+            });
             view! {
                 <button class="quiet" on:click=press(move || all.set(true))>
                     {words}

@@ -5,8 +5,9 @@ use js_sys::JsString;
 
 use crate::book::{Book, DrinkId, Key, OfferId, ScenarioId};
 use crate::drink::fill::fill;
+use crate::drink::ledger::Ledger;
 use crate::foundation::in_order;
-use crate::foundation::measure::Volume;
+use crate::foundation::measure::{Share, Volume};
 
 /// In lower case, by the browser's tables: our own would be 10 kB more to load.
 pub fn lower_case(text: &str) -> String {
@@ -35,6 +36,23 @@ fn ordered<T: Ord>(items: impl Iterator<Item = (T, Key)>) -> Vec<Key> {
 /// Every drink, by name.
 pub fn drinks(book: &Book) -> Vec<Key> {
     by_name(book.drinks().map(|drink| (drink.name.clone(), Key::Drink(drink.id))))
+}
+
+/// Drinks by the lowest margin among their sizes, lowest first; those without one behind them.
+pub fn worst_first(book: &Book, ledger: &Ledger, drinks: Vec<Key>) -> Vec<Key> {
+    let lowest = |key: &Key| {
+        let Key::Drink(id) = key else { return None };
+        book.offers_of(*id).filter_map(|offer| ledger.get(offer.id())?.as_ref().ok()?.margin()).min()
+    };
+    let mut ordered: Vec<(Option<Share>, Key)> = Vec::new();
+    for key in drinks {
+        let item = (lowest(&key), key);
+        in_order::insert(&mut ordered, item, |(other, _), (this, _)| match (other, this) {
+            (Some(other), Some(this)) => other <= this,
+            (other, this) => other.is_some() || this.is_none(),
+        });
+    }
+    ordered.into_iter().map(|(_, key)| key).collect()
 }
 
 /// The drinks that are sold in any size, by name.

@@ -2,10 +2,12 @@
 
 use std::borrow::Cow;
 
+use leptos::ev;
 use leptos::prelude::*;
 
 use super::fields::Draft;
 use super::how::opens;
+use super::kept;
 use super::live::{live, press, text};
 use super::state::AppState;
 use crate::app::route::Route;
@@ -46,7 +48,7 @@ pub fn Mark(
             <svg viewBox="0 0 16 16" aria-hidden="true">
                 <path d=shape />
             </svg>
-            {words}
+            <span class="mark-words">{words}</span>
         </span>
     }
 }
@@ -123,6 +125,112 @@ pub fn Section(
     }
 }
 
+/// A part of a page that opens: its name, and what it comes to, stand on the fold. Whether it is open is kept for
+/// the visit.
+#[component]
+pub fn Fold(
+    /// What is in it.
+    name: &'static str,
+    /// What it comes to, such as "7 lines"; empty where there is nothing to say.
+    #[prop(into)]
+    figure: Signal<String>,
+    /// Whether it stands open at first.
+    #[prop(optional, into)]
+    open: Signal<bool>,
+    /// What is in it.
+    children: Children,
+) -> impl IntoView {
+    let open = kept::flag(name, open.get_untracked());
+    view! {
+        <details
+            class="fold"
+            open=open.get_untracked()
+            on:toggle=move |event| open.set(event_target::<web_sys::Element>(&event).has_attribute("open"))
+        >
+            <summary>
+                <h2>{name}</h2>
+                <span class="fold-figure">{figure}</span>
+            </summary>
+            <div class="fold-in">{children()}</div>
+        </details>
+    }
+}
+
+/// Whether there is room for panes side by side, as the window is now: what is folded on a phone stands
+/// open. The panes are told apart by the same width in `style/shared.css`.
+pub fn is_wide() -> bool {
+    window().match_media("(min-width: 68.75rem)").ok().flatten().is_some_and(|query| query.matches())
+}
+
+/// What a verdict says about what is asked.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Says {
+    /// It pays.
+    Yes,
+    /// It does not.
+    No,
+    /// It hangs on what nobody knows yet.
+    Open,
+}
+
+impl Says {
+    /// The shape that goes with it.
+    pub const fn class(self) -> &'static str {
+        match self {
+            Says::Yes => "mark-yes",
+            Says::No => "mark-no",
+            Says::Open => "mark-open-question",
+        }
+    }
+
+    const fn shape(self) -> &'static str {
+        match self {
+            Says::Yes => "M8 2 15 14H1Z",
+            Says::No => "M2 2h12v12H2Z",
+            Says::Open => "M8 1.5a6.5 6.5 0 1 0 0 13a6.5 6.5 0 0 0 0-13Z",
+        }
+    }
+}
+
+/// The shape of a verdict, beside the sentence that says it.
+pub fn says_shape(says: Says) -> AnyView {
+    view! {
+        <svg class=format!("says {}", says.class()) viewBox="0 0 16 16" aria-hidden="true">
+            <path d=says.shape() />
+        </svg>
+    }
+    .into_any()
+}
+
+/// The answer of a page in one large sentence.
+pub fn verdict(says: impl Fn() -> (Says, String) + Send + Sync + 'static) -> AnyView {
+    live(move || {
+        let (says, sentence) = says();
+        view! {
+            <p class=format!("verdict {}", says.class()) role="status">
+                {says_shape(says)}
+                <span>{sentence}</span>
+            </p>
+        }
+        .into_any()
+    })
+}
+
+/// The few figures that answer a page, each under its name.
+pub fn answer_figures(list: impl Fn() -> Vec<(String, String)> + Send + Sync + 'static) -> AnyView {
+    live(move || {
+        let figure = |(name, figure): (String, String)| {
+            view! {
+                <div>
+                    <dt>{name}</dt>
+                    <dd>{figure}</dd>
+                </div>
+            }
+        };
+        view! { <dl class="answer-figures">{list().into_iter().map(figure).collect_view()}</dl> }.into_any()
+    })
+}
+
 /// Takes one thing out of a list.
 #[component]
 pub fn TakeOut(
@@ -142,7 +250,7 @@ pub fn TakeOut(
     }
 }
 
-/// The way back, above a screen's heading.
+/// The way back, above a screen's heading. Who came from there finds it as it was left.
 #[component]
 pub fn Back(
     /// Where it leads.
@@ -150,8 +258,19 @@ pub fn Back(
     /// What is there.
     name: &'static str,
 ) -> impl IntoView {
+    let address = to.address();
+    let back = {
+        let address = address.clone();
+        move |event: ev::MouseEvent| {
+            // Whoever wants another tab gets it.
+            if !(event.ctrl_key() || event.meta_key() || event.shift_key()) {
+                event.prevent_default();
+                kept::back(&address);
+            }
+        }
+    };
     view! {
-        <a class="back" href=to.address()>
+        <a class="back" href=address on:click=back>
             <svg viewBox="0 0 16 16" aria-hidden="true">
                 <path d="M10 2.5 4.5 8l5.5 5.5" />
             </svg>

@@ -2,16 +2,14 @@
 
 use leptos::prelude::*;
 
-use super::files::save_text;
 use super::later::{Later, waiting};
 use super::library::{Library, Way};
-use super::live::{flag, live, press, text, trouble, when};
+use super::live::{flag, live, press, text, when};
 use super::lock::Lock;
 use super::notices::Notices;
 use super::state::AppState;
 use super::steps::reach;
 use super::update::{Update, UpdateNotice};
-use crate::book::BookId;
 use crate::say;
 use crate::store::{ConflictReason, Fault, Saving};
 use crate::words;
@@ -133,7 +131,7 @@ fn way_out(
     }
 }
 
-/// What stands in the way of opening any book, with the stored text for saving elsewhere.
+/// What stands in the way of opening any book; of a damaged one also the ways out.
 #[component]
 pub fn Stuck(
     /// What it is.
@@ -146,61 +144,13 @@ pub fn Stuck(
         Fault::Damaged(_) => say!(first::damaged_book),
         _ => say!(first::books_not_open),
     };
-    let (damaged, wanted) = (RwSignal::new(None::<BookId>), RwSignal::new(false));
-    let armed = RwSignal::new(false);
-    if let Fault::Damaged(damage) = &fault {
-        damaged.set(Some(damage.book));
-    }
-    let stored = match fault {
-        Fault::Damaged(damage) => Some(damage.text()),
-        _ => None,
-    };
-    // What is stored has the prices that a locked device keeps to itself.
-    let lock = Lock::here();
-    let locked = flag(move || lock.is_on());
-    let delete = move || {
-        if let Some(id) = damaged.get_untracked() {
-            library.go(Way::Delete(id));
+    let ways = match fault {
+        Fault::Damaged(damage) => {
+            later.ask();
+            live(move || later.parts().map_or_else(waiting, |parts| (parts.damaged)(&damage)))
         }
+        _ => ().into_any(),
     };
-    let for_repair = stored.clone();
-    let ways = stored.map(|stored| {
-        view! {
-            <p class="actions">
-                <button
-                    class="main"
-                    hidden=locked
-                    on:click=press(move || save_text("brimwright-stored-book.txt", "text/plain", &stored))
-                >
-                    {say!(first::save_stored_data)}
-                </button>
-                <button class="button" on:click=press(move || {
-                    wanted.set(true);
-                    later.ask();
-                })>
-                    {say!(first::show_readable_parts)}
-                </button>
-                <button class="button" on:click=press(move || library.go(Way::Close))>
-                    {say!(first::open_other_book)}
-                </button>
-                <button class="quiet" hidden=locked on:click=press(move || {
-                    armed.set(true);
-                    later.ask();
-                })>
-                    {say!(first::delete_book)}
-                </button>
-            </p>
-            {when(move || armed.get() && later.parts().is_none(), waiting)}
-            {before_deleting(move || armed.get() && later.parts().is_some(), || None, delete, armed)}
-            {trouble(move || library.refused.get())}
-            {without_a_copy(library)}
-            {live(move || match (wanted.get(), later.parts()) {
-                (true, Some(parts)) => (parts.ways_back)(for_repair.clone()),
-                (true, None) => waiting(),
-                (false, _) => ().into_any(),
-            })}
-        }
-    });
     view! {
         <div class="top">
             <UpdateNotice />

@@ -4,6 +4,7 @@ use leptos::prelude::*;
 
 use super::address::follow_address;
 use super::how::How;
+use super::kept;
 use super::language::{self, Reader};
 use super::later::{Later, Parts, waiting};
 use super::live::{flag, live, press, text, when};
@@ -36,10 +37,9 @@ pub fn Shell() -> impl IntoView {
         }
     });
     Effect::new(move |_| if places::is_at_once(route.get()) { later.stop_waiting() } else { later.ask() });
-    Effect::new(move |before: Option<()>| {
-        shown.track();
-        if before.is_some() {
-            window().scroll_to_with_x_and_y(0.0, 0.0);
+    Effect::new(move |_| {
+        if shown.get() == Some(route.get_untracked()) {
+            kept::settle();
         }
     });
     provide_context(How::closed());

@@ -96,8 +96,9 @@ fn row(state: AppState, step: Listed) -> AnyView {
             state.book.with_untracked(|book| hindrance.sentence(book, &state.speaker.get_untracked()))
         }
     };
-    let of = state.book.with_untracked(|book| words::steps::of(&step.name, step.of, book));
-    let label = say!(book::undo_change_at, change = &step.name, when = &when);
+    let did = words::steps::did(&step.name, &step.patch, &state.speaker.get_untracked());
+    let of = state.book.with_untracked(|book| words::steps::of(&did, step.of, book));
+    let label = say!(book::undo_change_at, change = &did, when = &when);
     let undo = (step.stands == Stands::Free).then(|| {
         let (id, name) = (step.id.clone(), step.name.clone());
         let take_back = move || {
@@ -113,7 +114,7 @@ fn row(state: AppState, step: Listed) -> AnyView {
     view! {
         <li class="step-done">
             <p>
-                <span>{step.name}</span>
+                <span>{did}</span>
                 <span class="soft">{of}</span>
                 <span class="soft">{when}</span>
                 <span class="soft">{said}</span>

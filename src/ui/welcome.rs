@@ -61,7 +61,7 @@ pub fn Welcome() -> impl IntoView {
                 },
             )}
             {live(move || match (wanted.get(), later.parts()) {
-                (true, Some(parts)) => (parts.ways_back)(None),
+                (true, Some(parts)) => (parts.ways_back)(),
                 (true, None) => waiting(),
                 (false, _) => ().into_any(),
             })}

@@ -10,7 +10,7 @@ use crate::say;
 use crate::ui::address::go;
 use crate::ui::fields::Choice;
 use crate::ui::live::{live, press, text, trouble, when};
-use crate::ui::parts::Section;
+use crate::ui::parts::Fold;
 use crate::ui::state::AppState;
 use crate::words;
 
@@ -23,6 +23,9 @@ pub fn Users(
     back: Route,
     /// What the button says.
     what: &'static str,
+    /// Whether it stands open at first.
+    #[prop(optional)]
+    open: bool,
 ) -> impl IntoView {
     let state = AppState::here();
     let users = Memo::new(move |_| state.book.with(|book| book.repriced_by(of)));
@@ -48,8 +51,16 @@ pub fn Users(
         _ => None,
     };
     let used = move || !users.with(Vec::is_empty);
+    let figure = text(move || {
+        users.with(|users| match users.first() {
+            None => say!(common::none).to_string(),
+            Some(Key::Drink(_)) => say!(goods::used_in_drinks, drinks = users.len()),
+            Some(Key::Offer(_)) => say!(goods::used_in_sizes, sizes = users.len()),
+            Some(_) => say!(goods::used_in_places, places = users.len()),
+        })
+    });
     view! {
-        <Section heading=say!(book::used_in)>
+        <Fold name=say!(book::used_in) figure=figure open>
             {when(
                 move || !used(),
                 || view! { <p class="hollow">{say!(book::not_used)}</p> }.into_any(),
@@ -64,7 +75,7 @@ pub fn Users(
                     {what}
                 </button>
             </p>
-        </Section>
+        </Fold>
     }
 }
 

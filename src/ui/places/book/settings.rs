@@ -5,14 +5,15 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use crate::book::{self, Book, CostBasis, Edit, Key, Record, TaxPlace};
+use crate::counter::batch::least_step;
 use crate::drink::label::Law;
 use crate::foundation::in_order;
 use crate::foundation::jump::Kind;
-use crate::foundation::measure::{Amount, Currency, Dimension, Money, Share, System, Wanted, read_endings};
+use crate::foundation::measure::{Amount, Currency, Dimension, Money, Share, System, Unit, Wanted, read_endings};
 use crate::say;
-use crate::ui::fields::{self, Choice, Commit, Entry, asks};
+use crate::ui::fields::{self, Choice, Commit, Entry, Example, asks};
 use crate::ui::language;
-use crate::ui::live::{text, trouble};
+use crate::ui::live::{live, text, trouble};
 use crate::ui::locale::currency_name;
 use crate::ui::parts::Section;
 use crate::ui::state::AppState;
@@ -37,33 +38,52 @@ fn shown(state: AppState, show: fn(&book::Settings, AppState) -> String) -> Sign
     text(move || state.book.with(|book| show(book.settings(), state)))
 }
 
-fn percent(state: AppState, step: &'static str, get: fn(&book::Settings) -> Share, put: Put<Share>) -> Setting {
+fn percent(
+    state: AppState,
+    step: &'static str,
+    example: Example,
+    get: fn(&book::Settings) -> Share,
+    put: Put<Share>,
+) -> Setting {
     let value = text(move || state.plain_percent(state.book.with(|book| get(book.settings()))));
-    Setting { value, commit: fields::percent(step, move |book, share| changed(book, |it| put(it, share))) }
+    Setting { value, commit: fields::percent(step, example, move |book, share| changed(book, |it| put(it, share))) }
 }
 
-fn money(state: AppState, step: &'static str, get: fn(&book::Settings) -> Money, put: Put<Money>) -> Setting {
+fn money(
+    state: AppState,
+    step: &'static str,
+    example: Example,
+    get: fn(&book::Settings) -> Money,
+    put: Put<Money>,
+) -> Setting {
     let value = text(move || state.plain_money(state.book.with(|book| get(book.settings()))));
-    Setting { value, commit: fields::money(step, move |book, money| changed(book, |it| put(it, money))) }
+    Setting { value, commit: fields::money(step, example, move |book, money| changed(book, |it| put(it, money))) }
 }
 
-/// A field of a setting, its unit behind it and its note under it; both may be empty.
-fn field(label: &'static str, unit: &'static str, note: &'static str, setting: Setting) -> AnyView {
+/// A field of a setting with its note under it, which may be empty.
+fn field(label: &'static str, note: &'static str, setting: Setting) -> AnyView {
     let Setting { value, commit } = setting;
-    view! { <Entry label unit note value commit /> }.into_any()
+    view! { <Entry label note value commit /> }.into_any()
+}
+
+/// A field of a share that is often a few percent; `of` tells its questions from others.
+fn small_share(label: &'static str, of: &'static str, note: &'static str, setting: Setting) -> AnyView {
+    let Setting { value, commit } = setting;
+    view! { <Entry label asks=asks(Kind::SmallShare, Key::Settings, of) unit="%" note value commit /> }.into_any()
 }
 
 /// The smallest step that a scale or the jugs show. The field is empty if none is set.
 fn step(
     state: AppState,
     label: &'static str,
+    example: fn(Unit) -> Example,
     wanted: fn(&Book) -> Wanted,
     get: fn(&book::Settings) -> Option<Amount>,
     put: Put<Option<Amount>>,
 ) -> AnyView {
     let amount = move || state.book.with(|book| get(book.settings()));
     let value = text(move || amount().map(|step| state.amount(step)).unwrap_or_default());
-    let commit = fields::optional_amount(label, wanted, move |book, step| changed(book, |it| put(it, step)));
+    let commit = fields::optional_amount(label, example, wanted, move |book, step| changed(book, |it| put(it, step)));
     view! { <Entry label value units=fields::units(wanted) commit /> }.into_any()
 }
 
@@ -88,10 +108,14 @@ fn choice<T: Copy + Send + Sync + 'static>(
 #[component]
 pub fn Settings() -> impl IntoView {
     let state = AppState::here();
+    let law = Memo::new(move |_| state.book.with(|book| Law::of(book.settings())));
     view! {
         {this_book(state)}
         {target(state)}
-        {tax_and_fees(state)}
+        {live(move || {
+            let law = law.get();
+            untrack(|| tax_and_fees(state, law))
+        })}
         {counter(state)}
         {prices_of_suppliers(state)}
         {borne_by_every_drink(state)}
@@ -137,15 +161,27 @@ fn currency(state: AppState) -> AnyView {
 
 fn target(state: AppState) -> AnyView {
     let bases = CostBasis::ALL.iter().map(|basis| (words::cost_basis(*basis).to_string(), *basis)).collect();
-    let Setting { value, commit } =
-        percent(state, say!(common::target_margin), |it| it.target, |it, share| it.target = share);
+    let Setting { value, commit } = percent(
+        state,
+        say!(common::target_margin),
+        Example::TargetMargin,
+        |it| it.target,
+        |it, share| it.target = share,
+    );
     let ends = |it: &book::Settings, state: AppState| {
         it.endings.iter().map(|ending| state.plain_money(*ending)).collect::<Vec<_>>().join("  ")
     };
     view! {
         <Section heading=say!(common::target_margin) about=words::target_margin()>
             <div class="fields">
-                <Entry label=say!(common::target_margin) unit="%" large=true value commit />
+                <Entry
+                    label=say!(common::target_margin)
+                    asks=asks(Kind::Margin, Key::Settings, "target")
+                    unit="%"
+                    large=true
+                    value
+                    commit
+                />
                 {choice(
                     state,
                     say!(book::margin_figured_on),
@@ -156,7 +192,7 @@ fn target(state: AppState) -> AnyView {
                 <Entry
                     label=say!(book::price_endings)
                     example=say!(book::any_ending)
-                    note=say!(book::price_endings_about)
+                    note=text(move || say!(book::price_endings_about, example = Example::PriceEndings.said(&state.speaker.get())))
                     letters=true
                     value=shown(state, ends)
                     commit=endings(state)
@@ -167,28 +203,47 @@ fn target(state: AppState) -> AnyView {
     .into_any()
 }
 
-fn tax_and_fees(state: AppState) -> AnyView {
+fn tax_and_fees(state: AppState, law: Law) -> AnyView {
     let places = [TaxPlace::AddedAtTheTill, TaxPlace::InThePrice];
     let places = places.map(|place| (words::tax_place(place).to_string(), place)).to_vec();
     // Whoever has others sell the juice is told what that asks for.
     let resold = move || {
-        let (commission, law) = state.book.with(|book| (book.settings().commission, Law::of(book.settings())));
+        let commission = state.book.with(|book| book.settings().commission);
         (!commission.is_zero()).then(|| words::sold_to_a_business(law).to_string())
     };
-    let rate = percent(state, say!(book::sales_tax_rate), |it| it.tax.rate, |it, share| it.tax.rate = share);
-    let fee = percent(state, say!(book::card_fee), |it| it.payment_fee.share, |it, share| it.payment_fee.share = share);
+    let rate = percent(
+        state,
+        words::sales_tax_rate(law),
+        Example::SalesTax,
+        |it| it.tax.rate,
+        |it, share| it.tax.rate = share,
+    );
+    let fee = percent(
+        state,
+        say!(book::card_fee),
+        Example::CardFee,
+        |it| it.payment_fee.share,
+        |it, share| it.payment_fee.share = share,
+    );
     let fixed = money(
         state,
         say!(common::fee_per_transaction),
+        Example::TransactionFee,
         |it| it.payment_fee.fixed,
         |it, money| it.payment_fee.fixed = money,
     );
-    let commission = percent(state, say!(book::app_commission), |it| it.commission, |it, share| it.commission = share);
+    let commission = percent(
+        state,
+        say!(book::app_commission),
+        Example::Commission,
+        |it| it.commission,
+        |it, share| it.commission = share,
+    );
     view! {
         <Section heading=say!(book::tax_and_fees) about=say!(book::tax_and_fees_about)>
             <div class="fields">
                 <Entry
-                    label=say!(book::sales_tax_rate)
+                    label=words::sales_tax_rate(law)
                     asks=asks(Kind::Tax, Key::Settings, "tax")
                     unit="%"
                     value=rate.value
@@ -196,14 +251,14 @@ fn tax_and_fees(state: AppState) -> AnyView {
                 />
                 {choice(
                     state,
-                    say!(common::sales_tax),
+                    words::sales_tax(law),
                     places,
                     |it, _| words::tax_place(it.tax.place).to_string(),
                     |it, place| it.tax.place = place,
                 )}
-                {field(say!(book::card_fee), "%", say!(book::card_fee_about), fee)}
-                {field(say!(common::fee_per_transaction), "", "", fixed)}
-                {field(say!(book::app_commission), "%", say!(book::app_commission_about), commission)}
+                {small_share(say!(book::card_fee), "card-fee", say!(book::card_fee_about), fee)}
+                {field(say!(common::fee_per_transaction), "", fixed)}
+                {small_share(say!(book::app_commission), "commission", say!(book::app_commission_about), commission)}
             </div>
             {trouble(resold)}
         </Section>
@@ -214,14 +269,17 @@ fn tax_and_fees(state: AppState) -> AnyView {
 fn counter(state: AppState) -> AnyView {
     let scale = |book: &Book| Wanted { dimensions: &[Dimension::Mass], unit: book.settings().units.weight_unit() };
     let jug = |book: &Book| Wanted { dimensions: &[Dimension::Volume], unit: book.settings().units.drink_unit() };
+    let about = text(move || {
+        let units = state.units();
+        let [weight, volume] = [units.weight_unit(), units.drink_unit()].map(|unit| state.amount(least_step(unit)));
+        say!(book::counter_about, weight = weight, volume = volume)
+    });
     view! {
-        <Section
-            heading=say!(first::counter)
-            about=say!(book::counter_about)
-        >
+        <Section heading=say!(first::counter)>
+            <p class="about">{about}</p>
             <div class="fields">
-                {step(state, say!(book::scale_rounds_to), scale, |it| it.scale_step, |it, step| it.scale_step = step)}
-                {step(state, say!(book::cup_marks), jug, |it| it.jug_step, |it, step| it.jug_step = step)}
+                {step(state, say!(book::scale_rounds_to), |_| Example::ScaleStep, scale, |it| it.scale_step, |it, step| it.scale_step = step)}
+                {step(state, say!(book::cup_marks), |_| Example::CupMark, jug, |it| it.jug_step, |it, step| it.jug_step = step)}
             </div>
         </Section>
     }
@@ -230,8 +288,9 @@ fn counter(state: AppState) -> AnyView {
 
 fn prices_of_suppliers(state: AppState) -> AnyView {
     let days = |it: &book::Settings, state: AppState| it.price_days.map(|days| state.number(days)).unwrap_or_default();
-    let commit =
-        fields::optional_count(say!(book::flag_prices_older), |book, days| changed(book, |it| it.price_days = days));
+    let commit = fields::optional_count(say!(book::flag_prices_older), Example::DaysOfPrice, |book, days| {
+        changed(book, |it| it.price_days = days)
+    });
     view! {
         <Section heading=say!(book::supplier_prices) about=say!(book::supplier_prices_about)>
             <div class="fields">
@@ -243,15 +302,21 @@ fn prices_of_suppliers(state: AppState) -> AnyView {
 }
 
 fn borne_by_every_drink(state: AppState) -> AnyView {
-    let wage = money(state, say!(book::hourly_wage), |it| it.wage, |it, money| it.wage = money);
-    let overhead = money(state, say!(drinks::overhead_per_drink), |it| it.overhead, |it, money| it.overhead = money);
-    let unsold = percent(state, say!(drinks::waste), |it| it.unsold, |it, share| it.unsold = share);
+    let wage = money(state, say!(book::hourly_wage), Example::Wage, |it| it.wage, |it, money| it.wage = money);
+    let overhead = money(
+        state,
+        say!(drinks::overhead_per_drink),
+        Example::CostPerDrink,
+        |it| it.overhead,
+        |it, money| it.overhead = money,
+    );
+    let unsold = percent(state, say!(drinks::waste), Example::Waste, |it| it.unsold, |it, share| it.unsold = share);
     view! {
         <Section heading=say!(book::shop_costs)>
             <div class="fields">
-                {field(say!(book::hourly_wage), "", say!(book::hourly_wage_about), wage)}
-                {field(say!(drinks::overhead_per_drink), "", say!(book::overhead_about), overhead)}
-                {field(say!(drinks::waste), "%", say!(book::waste_about), unsold)}
+                {field(say!(book::hourly_wage), say!(book::hourly_wage_about), wage)}
+                {field(say!(drinks::overhead_per_drink), say!(book::overhead_about), overhead)}
+                {small_share(say!(drinks::waste), "waste", say!(book::waste_about), unsold)}
             </div>
         </Section>
     }
@@ -262,8 +327,9 @@ fn borne_by_every_drink(state: AppState) -> AnyView {
 fn endings(state: AppState) -> Commit {
     Arc::new(move |text, session| {
         let digits = state.book.with_untracked(|book| book.settings().currency.digits());
-        let endings = read_endings(text, digits, state.speaker.get_untracked().style());
-        let endings = endings.map_err(|error| words::read_error(&error, ".95"))?;
+        let speaker = state.speaker.get_untracked();
+        let endings = read_endings(text, digits, speaker.style());
+        let endings = endings.map_err(|error| words::read_error(&error, &Example::PriceEndings.said(&speaker)))?;
         let edit = state.book.with_untracked(|book| changed(book, |it| it.endings = endings));
         edit.map_or(Ok(()), |edit| state.apply_in(say!(book::price_endings), edit, Some(session)))
     })

@@ -3,16 +3,22 @@
 use std::sync::Arc;
 
 use leptos::prelude::*;
+use leptos::task::spawn_local;
+use wasm_bindgen_futures::JsFuture;
 
 use crate::foundation::measure::{Exact, Money, Share};
 use crate::say;
 use crate::store::first_paint;
+use crate::ui::density;
 use crate::ui::fields::Choice;
+use crate::ui::language::{crew_has_its_own, language, table};
+use crate::ui::live::trouble;
 use crate::ui::locale::language_name;
 use crate::ui::parts::Section;
 use crate::ui::state::AppState;
 use crate::ui::today::today;
 use crate::words;
+use crate::words::texts::Part;
 use crate::words::texts::keys::LANGUAGES;
 
 /// Regions to choose from, by tags of language and country (BCP 47). The browser's own comes first,
@@ -27,6 +33,7 @@ const REGIONS: [&str; 25] = [
 #[component]
 pub fn ThisDevice() -> impl IntoView {
     let state = AppState::here();
+    let not_here = RwSignal::new(chosen_and_not_here());
     let sample = move || {
         let price = Exact::new(123_450, 2);
         [
@@ -44,27 +51,32 @@ pub fn ThisDevice() -> impl IntoView {
                     say!(device::as_in_browser),
                     LANGUAGES,
                     first_paint::language(),
-                    first_paint::note_language,
+                    take_language(not_here, language_of_the_browser, first_paint::note_language),
                 )}
                 {choice(
                     say!(device::counter_language),
                     say!(device::same_language),
                     LANGUAGES,
                     first_paint::crew_language(),
-                    first_paint::note_crew_language,
+                    take_language(not_here, language, first_paint::note_crew_language),
                 )}
                 {choice(
                     say!(device::numbers_and_dates),
                     say!(device::as_in_browser),
                     &REGIONS,
                     first_paint::region(),
-                    first_paint::note_region,
+                    Box::new(|tag| note_and_load(tag, first_paint::note_region)),
                 )}
+                {density::choice()}
             </div>
+            {trouble(move || Some(not_here.get()).filter(|sentence| !sentence.is_empty()))}
             <p class="about">{say!(device::written_like, sample = sample())}</p>
         </Section>
     }
 }
+
+/// Puts a chosen tag in force; an empty one is none.
+type Take = Box<dyn Fn(&str) + Send + Sync>;
 
 /// A choice of a tag, or of none. It counts at once: the page is loaded again, with all that was
 /// typed.
@@ -73,15 +85,61 @@ fn choice(
     none: &'static str,
     tags: &[&'static str],
     chosen: Option<String>,
-    note: fn(Option<&str>),
+    take: Take,
 ) -> AnyView {
     let mut options = vec![(String::new(), none.to_string())];
     options.extend(tags.iter().map(|tag| ((*tag).to_string(), language_name(tag))));
     let choose = Arc::new(move |tag: &str| {
-        note(Some(tag).filter(|tag| !tag.is_empty()));
-        // A page that cannot be loaded again goes on as it is.
-        let _ = window().location().reload();
+        take(tag);
         Ok(())
     });
     view! { <Choice label options value=chosen.unwrap_or_default() choose /> }.into_any()
+}
+
+fn note_and_load(tag: &str, note: fn(Option<&str>)) {
+    note(Some(tag).filter(|tag| !tag.is_empty()));
+    // A page that cannot be loaded again goes on as it is.
+    let _ = window().location().reload();
+}
+
+/// Takes a language once all its texts are here; until then the one before stays chosen, and `not_here` says
+/// so. `none` is the language that is read where none is chosen.
+fn take_language(not_here: RwSignal<String>, none: fn() -> String, note: fn(Option<&str>)) -> Take {
+    Box::new(move |tag| {
+        not_here.set(String::new());
+        let wanted = if tag.is_empty() { none() } else { tag.to_string() };
+        let parts = [Part::First, Part::Rest].map(|part| JsFuture::from(table(&wanted, part.name())));
+        let tag = tag.to_string();
+        spawn_local(async move {
+            for part in parts {
+                if part.await.is_err() {
+                    let sentence = say!(device::language_not_here, language = language_name(&wanted));
+                    // The screen may be left by now.
+                    let _ = not_here.try_set(sentence);
+                    return;
+                }
+            }
+            note_and_load(&tag, note);
+        });
+    })
+}
+
+/// That a language is chosen whose texts are not here, such as after the browser cleared what it kept.
+fn chosen_and_not_here() -> String {
+    let owner = first_paint::language().filter(|tag| LANGUAGES.contains(&tag.as_str()) && *tag != language());
+    let crew = first_paint::crew_language()
+        .filter(|tag| LANGUAGES.contains(&tag.as_str()) && *tag != language() && !crew_has_its_own());
+    let sentence = |tag: String| say!(device::language_not_here, language = language_name(&tag));
+    owner.or(crew).map(sentence).unwrap_or_default()
+}
+
+/// The first of the browser's languages that there are texts of, by the rule of the start script.
+fn language_of_the_browser() -> String {
+    let base = |tag: &str| tag.split('-').next().unwrap_or_default().to_string();
+    let wanted = window().navigator().languages();
+    let nearest = wanted
+        .iter()
+        .filter_map(|wanted| wanted.as_string())
+        .find_map(|wanted| LANGUAGES.iter().find(|tag| base(tag) == base(&wanted)));
+    (*nearest.unwrap_or(&"en-US")).to_string()
 }
