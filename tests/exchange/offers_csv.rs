@@ -2,6 +2,7 @@
 //! LF; fields with commas, quotes or line ends in quotes; quotes doubled.
 
 use brimwright::book::{Book, Edit, Key, Record};
+use brimwright::drink::label::Law;
 use brimwright::drink::ledger::{Ledger, OfferError};
 use brimwright::exchange::{Column, Lack, Said, read, write_offers};
 use brimwright::words;
@@ -44,7 +45,7 @@ const BOOK: &str = r#"{
 
 fn csv(book: &Book) -> String {
     let said = Said {
-        head: &|column| words::offers_column(column, book.settings().currency),
+        head: &|column| words::offers_column(column, book.settings().currency, Law::of(book.settings())),
         status: &|status| words::offer_status(status).to_string(),
         reason: &|lack| match lack {
             Lack::Offer(OfferError::Cost(_)) => "There is no pack, yet".to_string(),
@@ -63,7 +64,7 @@ fn rows_are_exact_to_the_byte() {
     let expected = concat!(
         "\u{feff}Drink,Container,Fill (mL),Ingredients (EUR),Packaging (EUR),Labor (EUR),Processing fee (EUR),",
         "Overhead (EUR),Waste (EUR),Full cost (EUR),Suggested price (EUR),Your price (EUR),Price before tax (EUR),",
-        "Sales tax (EUR),Card fee and commission (EUR),Profit per drink (EUR),Margin (fraction),",
+        "VAT or tax (EUR),Card fee and commission (EUR),Profit per drink (EUR),Margin (fraction),",
         "Target margin (fraction),Drinks sold per week,Status,Reason\r\n",
         "Other,\"Bottle, 500 mL\",500,,,,,,,,,5,,,,,,,12.5,Needs details,\"There is no pack, yet\"\r\n",
         "Plain,\"'=1+1 \"\"small\"\"\",250,1,0,0.3,0.25,0.1,0.4125,2.0625,3.75,,,,,,,0.5,,No price yet,\r\n",
@@ -127,8 +128,9 @@ fn the_demo_has_a_full_row_for_every_offer() {
     assert!(text.ends_with("\r\n"));
     assert_eq!(text.matches("\r\n").count(), 1 + book.offers().count());
     let first = text.lines().next().unwrap();
-    let heads: Vec<String> =
-        Column::all().map(|column| words::offers_column(column, book.settings().currency)).collect();
+    let heads: Vec<String> = Column::all()
+        .map(|column| words::offers_column(column, book.settings().currency, Law::of(book.settings())))
+        .collect();
     assert_eq!(first, format!("\u{feff}{}", heads.join(",")));
     assert!(!text.contains("Needs details"));
     let rows: Vec<&str> = text.lines().skip(1).collect();

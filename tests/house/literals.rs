@@ -54,7 +54,7 @@ const UNREAD: [&str; 37] = [
 /// Literals that are no texts: our own name, names of the browser's standards (objects, keys, errors,
 /// kinds of keyboards), the English months natively, names for debugging, and what is looked for in
 /// what serde says.
-const NO_TEXTS: [&str; 45] = [
+const NO_TEXTS: [&str; 50] = [
     "is not a temperature",
     "invalid type: boolean",
     "NotFoundError",
@@ -70,6 +70,10 @@ const NO_TEXTS: [&str; 45] = [
     "The texts of the first screen are not of this build.",
     "ArrowLeft",
     "ArrowRight",
+    "ArrowUp",
+    "ArrowDown",
+    "Home",
+    "End",
     "Enter",
     "Escape",
     "AbortError",
@@ -88,6 +92,7 @@ const NO_TEXTS: [&str; 45] = [
     "Dec",
     "input, select, textarea, dialog *",
     ".price-search input",
+    "(min-width: 68.75rem)",
     "is not an amount",
     "is not a length",
     "is not a day",

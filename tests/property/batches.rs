@@ -9,7 +9,7 @@ use brimwright::counter::batch::{
 };
 use brimwright::drink::ledger::Ledger;
 use brimwright::drink::make::{needs, whole_packs};
-use brimwright::foundation::measure::{Amount, Exact, Unit};
+use brimwright::foundation::measure::{Amount, Dimension, Exact, Unit};
 use proptest::collection::{btree_map, vec};
 use proptest::prelude::*;
 
@@ -67,14 +67,19 @@ proptest! {
         let within = exact("0.000001");
         for portion in &found.portions {
             for weighed in portion.weighed.as_ref().expect("a complete ingredient") {
-                let step = match weighed.amount.unit {
-                    Unit::Gram => Exact::new(grams, 1),
-                    Unit::Millilitre => Exact::new(millilitres, 1),
-                    _ => Exact::ONE,
+                let step = match weighed.exact.dimension() {
+                    Dimension::Mass => Exact::new(grams, 1),
+                    Dimension::Volume => Exact::new(millilitres, 1),
+                    Dimension::Count => Exact::ONE,
                 };
-                let over = weighed.amount.measure().unwrap().base().minus(weighed.exact.base()).unwrap();
+                let exact = weighed.exact.base();
+                let over = weighed.amount.measure().unwrap().base().minus(exact).unwrap();
                 prop_assert!(over >= within.negated(), "{weighed:?} is short");
                 prop_assert!(over < step, "{weighed:?} is a step too much");
+                // Small amounts are not raised to a multiple: a quarter more at most, but for a hundredth of a gram.
+                let quarter = exact.over(Exact::from(4)).unwrap().max(Exact::new(1, 2));
+                let is_a_count = weighed.exact.dimension() == Dimension::Count;
+                prop_assert!(is_a_count || over <= quarter.plus(within).unwrap(), "{weighed:?} is raised far");
             }
         }
         for needed in &takes.ingredients {

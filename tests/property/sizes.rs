@@ -105,6 +105,7 @@ proptest! {
             target,
             prices: price.map(|price| (offer_id(1, 1), price)).into_iter().collect(),
             fills: fill.map(|fill| (container_id(2), Volume::from_millilitres(fill))).into_iter().collect(),
+            ..WhatIf::default()
         };
         let sizes = sold_in(&book, scope);
         let before = book.clone();

@@ -2,10 +2,10 @@
 
 use brimwright::foundation::jump::Figure;
 use brimwright::foundation::measure::{
-    Amount, Currency, Density, Dimension, Exact, LengthUnit, Measure, Money, NumberStyle, ReadError, Share, System,
-    Time, TypedLength, Unit, Volume, Wanted, both_readings, read_amount, read_density, read_endings, read_number,
-    read_time, show_amount, show_inches, show_measure, show_money, show_number, show_percent, show_pieces, show_time,
-    show_typed_length,
+    Amount, Currency, Density, Dimension, Exact, LengthUnit, Money, NumberStyle, ReadError, Share, System, Time,
+    TypedLength, Unit, Volume, Wanted, both_readings, read_amount, read_density, read_endings, read_number, read_time,
+    show_amount, show_inches, show_money, show_number, show_percent, show_pieces, show_time, show_typed_length,
+    show_volume,
 };
 use proptest::prelude::*;
 use proptest::sample::select;
@@ -59,17 +59,17 @@ proptest! {
 
     #[test]
     fn amounts_in_every_unit(amount in amount(), system in system(), style in style()) {
-        let shown = show_amount(amount, system, &style);
+        let shown = show_amount(amount, amount.unit.name_in(system), &style);
         prop_assert_eq!(read_amount(&shown, any_of(amount.unit), system, &style), Ok(amount), "{}", shown);
     }
 
     /// A field shows an amount as a number with its unit beside it.
     #[test]
     fn what_a_field_shows_is_a_number_and_its_unit(amount in amount(), system in system(), style in style()) {
-        let shown = show_amount(amount, system, &style);
+        let shown = show_amount(amount, amount.unit.name_in(system), &style);
         prop_assert_eq!(Figure::shown(&shown, system, &style), Some(Figure::Amount(amount)), "{}", shown);
         let length = TypedLength::new(amount.number, LengthUnit::Inch);
-        let shown = show_typed_length(length, &style);
+        let shown = show_typed_length(length, length.unit.symbol(), &style);
         prop_assert_eq!(Figure::shown(&shown, system, &style), Some(Figure::Length(length)), "{}", shown);
     }
 
@@ -133,8 +133,8 @@ proptest! {
     fn what_is_typed_behind_an_amount_is_refused(
         amount in amount(), more in typed_number(), system in system(), style in style(),
     ) {
-        let shown = show_amount(amount, system, &style);
-        let (bare, again) = (show_number(more, 0, &style), show_amount(Amount::new(more, amount.unit), system, &style));
+        let shown = show_amount(amount, amount.unit.name_in(system), &style);
+        let (bare, again) = (show_number(more, 0, &style), show_amount(Amount::new(more, amount.unit), amount.unit.name_in(system), &style));
         for text in [format!("{shown}{bare}"), format!("{shown} {bare}"), format!("{shown}{again}")] {
             let refused = Err(ReadError::NotOneAmount { text: text.clone() });
             prop_assert_eq!(read_amount(&text, any_of(amount.unit), system, &style), refused);
@@ -151,7 +151,7 @@ proptest! {
         let rest = most.times(Exact::new(share, 3)).unwrap().rounded(3);
         prop_assume!(rest < most);
         let (first, second) = (Amount::new(whole, large), Amount::new(rest, small));
-        let text = format!("{} {}", show_amount(first, system, &style), show_amount(second, system, &style));
+        let text = format!("{} {}", show_amount(first, first.unit.name_in(system), &style), show_amount(second, second.unit.name_in(system), &style));
         let base = |amount: Amount| amount.measure().unwrap().base();
         match read_amount(&text, any_of(large), system, &style) {
             Ok(sum) => prop_assert_eq!(base(sum), base(first).plus(base(second)).unwrap(), "{}", text),
@@ -193,7 +193,8 @@ proptest! {
         let kept = Amount::new(number, unit).kept_mass().unwrap();
         // A book keeps nine digits before the point.
         prop_assume!(!number.is_zero() && kept.grams() < Exact::from(1_000_000_000));
-        let shown = show_amount(Amount::of_kept_mass(kept, system), system, &style);
+        let amount = Amount::of_kept_mass(kept, system);
+        let shown = show_amount(amount, amount.unit.name_in(system), &style);
         let read = read_amount(&shown, any_of(unit), system, &style);
         prop_assert_eq!(read.as_ref().ok().and_then(|amount| amount.kept_mass()), Some(kept), "{}", shown);
     }
@@ -233,7 +234,7 @@ proptest! {
     #[test]
     fn measures_to_their_shown_digits(millilitres in number(100_000, 6), system in system(), style in style()) {
         let volume = Volume::from_millilitres(millilitres);
-        let shown = show_measure(Measure::Volume(volume), system, &style).unwrap();
+        let shown = show_volume(volume, system, &style).unwrap();
         let unit = system.drink_unit();
         let back = read_amount(&shown, any_of(unit), system, &style).unwrap();
         prop_assert_eq!(back.unit, unit, "{}", shown);
@@ -262,7 +263,7 @@ proptest! {
         }
         if let Ok(amount) = read_amount(&text, any_of(Unit::UsFluidOunce), system, &style) {
             prop_assert!(!amount.number.is_negative(), "{}", amount);
-            let shown = show_amount(amount, system, &style);
+            let shown = show_amount(amount, amount.unit.name_in(system), &style);
             prop_assert_eq!(read_amount(&shown, any_of(amount.unit), system, &style), Ok(amount), "{}", shown);
         }
     }

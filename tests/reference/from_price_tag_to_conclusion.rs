@@ -7,8 +7,8 @@ use brimwright::book::{Book, ContainerId, DrinkId, FlatCost, IngredientId, Offer
 use brimwright::drink::cost::usable_cost;
 use brimwright::drink::ledger::{Ledger, Priced};
 use brimwright::exchange;
-use brimwright::foundation::measure::{Amount, Exact, Money, Unit};
-use brimwright::sizes::switching::{Question, switch};
+use brimwright::foundation::measure::{Amount, Date, Exact, Money, Unit};
+use brimwright::sizes::decision::{MenuToday, Question, Told};
 
 use crate::support::exact;
 
@@ -96,18 +96,20 @@ fn what_is_left_of_both_prices() {
 #[test]
 fn the_conclusion() {
     let book = demo();
-    let question = Question { scope: Scope::Drink(DRINK), from: LARGE, to: SMALL };
-    let answer = switch(&book, question, &[]).expect("both are sold");
-    let drink = &answer.drinks[0];
-    let break_even = drink.answer.as_ref().expect("both sides are known").as_ref().expect("both sides earn");
-    // 4.5767 / 3.6159 = 1.2657: 26.6 % more must be sold for a price 18.2 % lower.
-    // ln 1.2657 / ln (6.95 / 8.50) = 0.23563 / -0.20132 = -1.17.
-    assert_eq!(break_even.change().expect("a share").fraction().rounded(3), exact("0.266"));
-    assert_eq!(break_even.price_change.fraction().rounded(3), exact("-0.182"));
-    assert_eq!(break_even.elasticity.map(|it| it.rounded(2)), Some(exact("-1.17")));
-    // 140 a week are sold in the large bottle: 140 * 1.2657 = 177.2, so 178 of the small one.
-    assert_eq!(drink.weekly, Some(exact("140")));
-    assert_eq!(break_even.whole_units(exact("140")), Ok(exact("178")));
-    // Per fluid ounce the small one asks more, 6.95 / 12.1 = 0.5744 against 8.50 / 16.1 = 0.5280,
-    // and leaves more: 0.2988 against 0.2843.
+    let (ledger, day) = (Ledger::of(&book), Date::new(2026, 11, 27).expect("a day"));
+    let menu = MenuToday::of(&book, &ledger, Scope::Drink(DRINK), &Told::default(), day).expect("small");
+    let decision = menu.answer(&Question::Switch { from: LARGE, to: SMALL }).expect("both are sold");
+    // Overhead, 0.55 / 0.96 = 0.5729, does not change: 4.5767 + 0.5729 = 5.1496 against 3.6159 + 0.5729 = 4.1888.
+    // 5.1496 / 4.1888 = 1.2294: 22.9 % more must be sold for a price 18.2 % lower.
+    let row = &decision.rows[0];
+    let (now, then) = (row.now.expect("it is sold"), row.then.expect("it is sold"));
+    assert_eq!((rounded(now.profit), rounded(then.profit)), (exact("5.1496"), exact("4.1888")));
+    let change = decision.change_at_break_even().expect("small").expect("a share");
+    assert_eq!(change.fraction().rounded(3), exact("0.229"));
+    let customer = decision.customer().expect("they pay less");
+    assert_eq!(customer.change.fraction().rounded(3), exact("-0.182"));
+    // 140 a week are sold in the large bottle: 140 * 1.2294 = 172.1, so 33 more.
+    assert_eq!((decision.buyers, decision.needs_new()), (exact("140"), Some(exact("33"))));
+    // Per fluid ounce on the menu the small one asks more, 6.95 / 12 = 0.579 against 8.50 / 16 = 0.531: 9 %.
+    assert_eq!(customer.per_volume_change.fraction().rounded(2), exact("0.09"));
 }

@@ -2,8 +2,8 @@
 //! Handbook 44, Appendix C). Each expected number was worked out from them in whole numbers.
 
 use brimwright::foundation::measure::{
-    Count, Density, Dimension, Exact, Length, NumberStyle, ReadError, System, Time, TypedLength, Unit, Wanted,
-    read_amount, read_density, read_length, read_time, show_count, show_length, show_time, show_typed_length,
+    Count, Density, Dimension, Exact, Length, LengthUnit, NumberStyle, ReadError, System, Time, TypedLength, Unit,
+    Wanted, read_amount, read_density, read_length, read_time, show_count, show_length, show_time, show_typed_length,
 };
 
 use crate::csv::rows;
@@ -85,7 +85,7 @@ fn a_density_is_the_weight_of_one_cup_in_a_us_book() {
 fn inches_are_shown_to_a_sixteenth() {
     let shown = |millimetres: &str, system| {
         let length = Length::from_millimetres(exact(millimetres));
-        show_length(length, system, &english()).unwrap().replace('\u{a0}', " ")
+        show_length(length, system, LengthUnit::of(system).symbol(), &english()).unwrap().replace('\u{a0}', " ")
     };
     for (millimetres, inches) in
         [("19.812", "3/4 in"), ("122.156", "4 13/16 in"), ("88.9", "3 1/2 in"), ("152.4", "6 in")]
@@ -103,7 +103,11 @@ fn inches_are_shown_to_a_sixteenth() {
         ("90 mm", "90 mm", "90 mm"),
     ] {
         let read: TypedLength = read_length(typed, System::UsCustomary, &english()).unwrap();
-        assert_eq!((read.to_string().as_str(), show_typed_length(read, &english()).as_str()), (kept, again), "{typed}");
+        assert_eq!(
+            (read.to_string().as_str(), show_typed_length(read, read.unit.symbol(), &english()).as_str()),
+            (kept, again),
+            "{typed}"
+        );
     }
     assert!(matches!(read_length("1/2/3 in", System::UsCustomary, &english()), Err(ReadError::NotANumber { .. })));
 }
@@ -124,12 +128,12 @@ fn pieces_are_typed_and_shown_in_fractions() {
         let amount = read(typed).unwrap();
         assert_eq!(amount.number.to_string(), kept, "{typed}");
         let count = Count::from_pieces(amount.number);
-        assert_eq!(show_count(count, &english()).replace('\u{a0}', " "), shown, "{typed}");
+        assert_eq!(show_count(count, "ea", &english()).replace('\u{a0}', " "), shown, "{typed}");
     }
     // A computed third, and what is none.
     let third = Exact::ONE.over(exact("3")).unwrap();
-    assert_eq!(show_count(Count::from_pieces(third), &english()), "1/3\u{a0}ea");
-    assert_eq!(show_count(Count::from_pieces(exact("0.7812")), &english()), "0.78\u{a0}ea");
+    assert_eq!(show_count(Count::from_pieces(third), "ea", &english()), "1/3\u{a0}ea");
+    assert_eq!(show_count(Count::from_pieces(exact("0.7812")), "ea", &english()), "0.78\u{a0}ea");
     for refused in ["1/2/3", "1//2", "1/0", "1 1/2 1/2"] {
         assert!(matches!(read(refused), Err(ReadError::NotANumber { .. })), "{refused}");
     }

@@ -1,7 +1,7 @@
 //! What is said of batches and of what is here.
 
 use brimwright::book::{Batch, Book, Edit, Goods, Make, OfferId, Record, Settings};
-use brimwright::counter::batch::{Station, Weighed};
+use brimwright::counter::batch::Station;
 use brimwright::counter::on_hand::{BestUse, Makes, NotMade, Reach, Scarce, Stopped, Used};
 use brimwright::drink::fill::ScaleError;
 use brimwright::drink::ledger::OfferError;
@@ -11,7 +11,7 @@ use brimwright::foundation::measure::{Overflow, System};
 use brimwright::say;
 use brimwright::words::{self, Batches};
 
-use crate::support::{amount, batch, day, drink, drink_id, exact, measure, offer_id, packaging_id, speaker, vessel};
+use crate::support::{amount, batch, day, drink, drink_id, exact, offer_id, packaging_id, speaker, vessel};
 use crate::{BOTTLE, GINGER, book};
 
 const CARROTS: Goods = Goods::Ingredient(GINGER);
@@ -75,8 +75,6 @@ fn amounts_as_they_are_read_off() {
     let book = bar(System::Imperial);
     let words = Batches { book: &book, speaker: &speaker(System::Imperial) };
     assert_eq!(words.weighed(amount("2.5 fl oz")), "2.5\u{a0}US fl oz");
-    let weighed = Weighed { station: Station::Juice, exact: measure("1234.5678 g"), amount: amount("1240 g") };
-    assert_eq!(said(|words| words.exactly(&weighed)), "exactly 1.234568\u{a0}kg");
 }
 
 #[test]
@@ -149,9 +147,8 @@ fn a_number_that_cannot_be_read_is_named_on_the_sheet() {
 fn whether_it_reaches() {
     let reach = |reach| said(|words| words.reach(&reach));
     assert_eq!(reach(Reach::NotCounted), "");
-    // Never more to spare than there is, never less lacking.
-    assert_eq!(reach(Reach::Enough(amount("2.349999999 lb"))), "Enough on hand: 2.35 lb to spare.");
-    assert_eq!(reach(Reach::Enough(amount("2.349 lb"))), "Enough on hand: 2.34 lb to spare.");
+    assert_eq!(reach(Reach::Enough(amount("2.349 lb"))), "");
+    // Never less than is lacking.
     assert_eq!(reach(Reach::Short(amount("2.341 lb"))), "Short by 2.35 lb.");
     assert_eq!(reach(Reach::Short(amount("2.2 ea"))), "Short by 3 ea.");
     assert_eq!(
@@ -159,9 +156,9 @@ fn whether_it_reaches() {
         "The count and the recipe use different units. Needs: weight per cup of Ginger in drinks. You weigh in one place and pour by volume in another. Enter the weight of one cup."
     );
     let today = |reach| said(|words| words.reach_today(&reach));
-    assert_eq!(today(Reach::NotCounted), "Today’s batch needs this. Count your stock.");
-    assert_eq!(today(Reach::Enough(amount("2.349 lb"))), "Today’s batch has enough, with 2.34 lb to spare.");
-    assert_eq!(today(Reach::Short(amount("2.341 lb"))), "Today’s batch is short by 2.35 lb.");
+    assert_eq!(today(Reach::NotCounted), "Needed today. Count it.");
+    assert_eq!(today(Reach::Enough(amount("2.349 lb"))), "");
+    assert_eq!(today(Reach::Short(amount("2.341 lb"))), "Short today by 2.35 lb.");
     let lacks = YieldError::NoDensity(GINGER);
     assert_eq!(today(Reach::Unknown(lacks)), reach(Reach::Unknown(lacks)));
 }
@@ -181,14 +178,18 @@ fn what_cannot_be_made() {
 
 #[test]
 fn what_runs_out_first() {
-    let makes = |makes: Result<Makes, NotMade>| said(|words| words.makes(&makes));
+    let makes = |makes: Result<Makes, NotMade>| said(|words| words.makes(&[&makes]));
     let bottle = Goods::Packaging(packaging_id(1));
     let runs_out = |not_counted| Ok(Makes { count: exact("3"), runs_out: CARROTS, not_counted });
     assert_eq!(makes(runs_out(vec![])), "First to run out: Ginger.");
-    assert_eq!(makes(runs_out(vec![bottle])), "First to run out: Ginger. Not counted: Invented bottle 1.");
+    assert_eq!(makes(runs_out(vec![bottle])), "First to run out: Ginger. 1 item is not counted.");
+    assert_eq!(makes(runs_out(vec![bottle, CARROTS, CARROTS])), "First to run out: Ginger. 3 items are not counted.");
+    // Of several sizes each thing once.
+    let (small, large) = (runs_out(vec![bottle]), Ok(Makes { runs_out: bottle, ..runs_out(vec![]).unwrap() }));
+    let sizes = [&small, &large, &small, &Err(NotMade::Unmade(Unmade::NotOnTheMenu))];
     assert_eq!(
-        makes(runs_out(vec![bottle, CARROTS, CARROTS])),
-        "First to run out: Ginger. Not counted: Invented bottle 1 and 2 more."
+        said(|words| words.makes(&sizes)),
+        "First to run out: Ginger, Invented bottle 1. This size is not on the menu. 1 item is not counted."
     );
     assert_eq!(makes(Err(NotMade::NothingCounted)), "You have no counts for this drink yet.");
     assert_eq!(makes(Err(NotMade::Unmade(Unmade::NotOnTheMenu))), "This size is not on the menu.");

@@ -60,6 +60,20 @@ fn proposed(goods: Goods, quote: &Quote) -> String {
 }
 
 #[test]
+fn a_row_says_what_whole_packs_are_for() {
+    let row = |goods, quote: Quote| said(|words| words.row(goods, &quote));
+    let one = quote(1, "4 lb", Here::NotCounted, "1", "26 lb", "52");
+    assert_eq!(row(GINGER, one), "1 × 30 lb, 4.00\u{a0}lb needed");
+    let enough = quote(1, "4 lb", counted("12 lb", "2026-11-26"), "0", "8 lb", "0");
+    assert_eq!(row(GINGER, enough), "Amount needed: 4.00\u{a0}lb.");
+    let seller = |goods, quote: &Quote| said(|words| words.supplier_of_quote(goods, quote));
+    assert_eq!(
+        (&*seller(GINGER, &one), &*seller(LID, &quote(1, "1 ea", Here::NotCounted, "1", "9 ea", "1"))),
+        ("Tansywold", "No supplier")
+    );
+}
+
+#[test]
 fn what_is_missing() {
     assert_eq!(
         proposed(GINGER, &quote(1, "40 lb", counted("12 lb", "2026-11-25"), "1", "2 lb", "52")),

@@ -1,6 +1,6 @@
 //! What is said at the counter, and of its lock.
 
-use brimwright::book::{Ice, IcePlace, Scaling, Service, Stage};
+use brimwright::book::{Edit, Ice, IcePlace, Ingredient, Record, Scaling, Service, Stage};
 use brimwright::drink::fill::{Fill, FillLine, ScaledLine};
 use brimwright::drink::label::Caution;
 use brimwright::drink::make::{Card, Taken};
@@ -10,7 +10,9 @@ use brimwright::say;
 use brimwright::words::counter;
 
 use crate::book;
-use crate::support::{amount, exact, ingredient_id, line, measure, millilitres, millimetres, settings, speaker};
+use crate::support::{
+    amount, exact, ingredient, ingredient_id, line, measure, millilitres, millimetres, settings, share, speaker,
+};
 
 const UNITS: System = System::Metric;
 
@@ -29,43 +31,54 @@ fn scaled(scaling: Scaling) -> ScaledLine {
 
 #[test]
 fn how_an_ingredient_is_added() {
-    let said = |line| counter::how_added(&line, &speaker(UNITS));
+    let said = |line| counter::how_added(&line, &book());
     assert_eq!(said(scaled(Scaling::InProportion)), "pressed");
     assert_eq!(said(scaled(Scaling::Fixed)), "pressed");
-    assert_eq!(said(scaled(Scaling::Stepped(amount("0.5 ea")))), "pressed, by the piece (1/2 ea)");
+    assert_eq!(said(scaled(Scaling::Stepped(amount("0.5 ea")))), "pressed");
     assert_eq!(said(scaled(Scaling::TopUp)), "pressed, fill to the line");
     let ice = Some(Ice { place: IcePlace::Floating, packing: Ice::usual_packing() });
     assert_eq!(said(ScaledLine { ice, ..scaled(Scaling::InProportion) }), "floating");
+    // What nobody trims is taken as it is.
+    let whole = |scaling| ScaledLine { stage: Stage::AsBought, ..scaled(scaling) };
+    assert_eq!(said(whole(Scaling::InProportion)), "");
+    assert_eq!(said(whole(Scaling::TopUp)), "fill to the line");
+    let mut cut = book();
+    let trimmed = Ingredient { trim_yield: share("0.8"), ..ingredient(1, []) };
+    cut.apply(&Edit::Put(Record::Ingredient(trimmed))).unwrap();
+    assert_eq!(counter::how_added(&whole(Scaling::InProportion), &cut), "as purchased");
 }
 
 #[test]
 fn what_an_amount_stands_for() {
-    let taken =
-        Taken { line: scaled(Scaling::InProportion), amount: amount("100 mL"), exactly: None, under_a_step: false };
-    let said = |taken| counter::of_the_amount(&taken, &speaker(UNITS));
-    assert_eq!(said(taken), "");
-    assert_eq!(said(Taken { exactly: Some(amount("87.5 mL")), ..taken }), "exactly 87.5 mL");
+    let taken = Taken { line: scaled(Scaling::InProportion), amount: amount("100 mL"), under_a_step: false };
+    assert_eq!(counter::of_the_amount(&taken), "");
     assert_eq!(
-        said(Taken { under_a_step: true, ..taken }),
-        "too little for your scale or cup: use a small spoon, or make several"
+        counter::of_the_amount(&Taken { under_a_step: true, ..taken }),
+        "too little for your scale: make several"
     );
 }
 
 #[test]
 fn what_amounts_are_rounded_to() {
-    let said = |scale: Option<&str>, jug: Option<&str>| {
+    let said = |scale: Option<&str>, jug: Option<&str>, missed: Option<&str>| {
         let (scale_step, jug_step) = (scale.map(amount), jug.map(amount));
         let settings = brimwright::book::Settings { scale_step, jug_step, ..settings() };
-        counter::rounded_to(&settings, &speaker(UNITS))
+        let card = Card { missed: missed.map(millilitres), ..bare_card() };
+        counter::rounded(&card, &settings, &speaker(UNITS))
     };
-    assert_eq!(said(None, None), "");
-    assert_eq!(said(Some("5 g"), None), "Amounts round to 5 g on your scale.");
-    assert_eq!(said(None, Some("10 mL")), "Amounts round to 10 mL in your measuring cup.");
-    assert_eq!(said(Some("5 g"), Some("10 mL")), "Amounts round to 5 g on your scale and 10 mL in your measuring cup.");
+    assert_eq!(said(None, None, None), "");
+    let together = "Together, they still reach the fill line.";
+    assert_eq!(said(Some("5 g"), None, None), format!("Amounts round to 5 g on your scale. {together}"));
+    assert_eq!(said(None, Some("10 mL"), None), format!("Amounts round to 10 mL in your measuring cup. {together}"));
+    assert_eq!(
+        said(Some("5 g"), Some("10 mL"), Some("-12")),
+        "Amounts round to 5 g on your scale and 10 mL in your measuring cup. \
+         These rounded amounts stop 12\u{a0}mL below the fill line. The exact amounts reach it."
+    );
 }
 
-#[test]
-fn where_to_fill_to() {
+/// A card of 330 mL, of which nothing else is known.
+fn bare_card() -> Card {
     let fill = Fill {
         brimful: millilitres("355"),
         headspace: millilitres("25"),
@@ -78,7 +91,12 @@ fn where_to_fill_to() {
         air: Volume::ZERO,
         lines: Vec::new(),
     };
-    let card = Card { fill, fill_line: None, scaled, take: Vec::new(), missed: None, cautions: Vec::new() };
+    Card { fill, fill_line: None, scaled, take: Vec::new(), missed: None, cautions: Vec::new() }
+}
+
+#[test]
+fn where_to_fill_to() {
+    let card = bare_card();
     let said = |card: &Card| counter::fill_to(card, &speaker(UNITS));
     assert_eq!(said(&card), "Fill to the line. Headspace: 25\u{a0}mL.");
     assert_eq!(counter::fill_on_paper(&card, &speaker(UNITS)), "Fill to 330\u{a0}mL. Headspace: 25\u{a0}mL.");

@@ -133,6 +133,13 @@ fn what_cannot_be_read() {
     }
 }
 
+/// The reader sets what it found and what it knows between the same marks.
+#[test]
+fn the_reader_s_own_mark_in_a_value() {
+    let sentence = "Line 13, drink “Orchard”, field “kind”: “a `b` c” does not work here. Type a known value, such as \"pressed\", \"blended\", \"over-ice\".";
+    assert_eq!(said("\"kind\": \"pressed\"", "\"kind\": \"a `b` c\""), sentence);
+}
+
 #[test]
 fn signs_that_are_none() {
     let sentence =
@@ -214,8 +221,11 @@ fn what_is_too_much() {
 fn what_is_no_book() {
     let said = |text: &str| words::book_file_error(&read(text).unwrap_err());
     assert_eq!(said(""), "This file is empty. Choose another file.");
-    assert_eq!(said("<!DOCTYPE html>"), "This file is damaged at line 1. Choose another copy.");
-    assert_eq!(said("{\n\"format\": oops}"), "This file is damaged at line 2. Choose another copy.");
+    assert_eq!(said("<!DOCTYPE html>"), "This file is not a Brimwright book. Choose a book file.");
+    assert_eq!(
+        said("{\n\"format\": \"brimwright-book\", oops}"),
+        "This file is damaged at line 2. Choose another copy."
+    );
     assert_eq!(said(&FILE[..200]), "This file stops early, at line 5. Download the file again.");
     assert_eq!(said("[]"), "This file is not a Brimwright book. Choose a book file.");
 }

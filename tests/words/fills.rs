@@ -70,7 +70,7 @@ fn what_was_refused() {
     );
     assert_eq!(
         at(Field::Net, Problem::NeitherWeightNorVolume),
-        "Package net contents: must be a weight or a volume, such as 355 mL or 12.4 oz."
+        "Package net contents: must be a weight or a volume, such as 12 fl oz or 12.4 oz."
     );
     assert_eq!(
         at(Field::Ph, Problem::NotAPh),

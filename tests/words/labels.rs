@@ -34,6 +34,15 @@ fn net_contents_are_said_in_both_systems() {
     assert_eq!(ounces(120, System::Imperial), "354\u{a0}mL (12\u{a0}US fl oz)");
     let half_litre = said(Exact::new(500, 0), Unit::Millilitre, System::Metric, &continental);
     assert_eq!(half_litre, "500\u{a0}mL (16,9\u{a0}fl oz)");
+    // European law asks for the metric figure alone.
+    let net = |code, system| {
+        let volume = Amount::new(Exact::new(500, 0), Unit::Millilitre).volume().ok().flatten().expect("a volume");
+        let net = NetContents::of(volume, NetSource::Fill).expect("small");
+        let currency = Currency::from_code(code).expect("a currency");
+        words::net_contents(&net, &Speaker::new(currency, system, continental.clone()))
+    };
+    assert_eq!(net("EUR", System::Metric), "500\u{a0}mL");
+    assert_eq!(net("GBP", System::Imperial), "500\u{a0}mL");
     let from = |source| {
         let volume = Amount::new(Exact::new(12, 0), Unit::UsFluidOunce).volume().ok().flatten().expect("a volume");
         let net = NetContents::of(volume, source).expect("small");
@@ -176,7 +185,9 @@ fn how_a_drink_is_kept() {
 
 #[test]
 fn choices_of_juice_are_named() {
-    let produce = [None, Some(Produce::Raw), Some(Produce::Treated), Some(Produce::Neither)].map(words::produce);
+    let us = Law::UnitedStates;
+    let produce = [None, Some(Produce::Raw), Some(Produce::Treated), Some(Produce::Neither)];
+    let produce = produce.map(|produce| words::produce(produce, us));
     let expected = [
         "Not answered yet",
         "Raw fruit, vegetable, juice or purée",
@@ -184,7 +195,11 @@ fn choices_of_juice_are_named() {
         "Not fruit or vegetable",
     ];
     assert_eq!(produce, expected);
-    assert_eq!([false, true].map(words::treatment), ["Not treated", "Treated (5-log, such as HPP)"]);
+    let treated = [false, true].map(|treated| words::treatment(treated, us));
+    assert_eq!(treated, ["Not treated", "Treated (5-log, such as HPP)"]);
+    // 5-log is a figure of the United States.
+    assert_eq!(words::treatment(true, Law::European), "Treated, such as HPP");
+    assert_eq!(words::produce(Some(Produce::Treated), Law::European), "Treated, such as pasteurized juice");
     assert_eq!([false, true].map(words::keep_refrigerated), ["Not entered", "Keep refrigerated"]);
     assert_eq!([None, PACKAGED, GLASS].map(words::service), ["Not answered yet", "Packaged ahead", "By the glass"]);
 }
@@ -233,7 +248,7 @@ fn allergens_are_none_only_where_all_is_stated() {
     assert_eq!(said(present.clone(), vec![]), "Contains Peanuts (Nut butter); Sulfites (Nut butter, Ginger).");
     assert_eq!(
         said(present, vec![GINGER]),
-        "Contains Peanuts (Nut butter); Sulfites (Nut butter, Ginger). Not checked, so the drink may contain any allergen: Ginger. Check each label and mark what you find."
+        "Not checked, so the drink may contain any allergen: Ginger. Check each label and mark what you find. Contains Peanuts (Nut butter); Sulfites (Nut butter, Ginger)."
     );
 }
 
@@ -243,21 +258,12 @@ fn beside_none_stands_what_is_used_around() {
     let around = |held: &[Allergen], not_all_stated| UsedAround { held: held.to_vec(), not_all_stated };
     let used = [Allergen::Peanuts, Allergen::Milk, Allergen::TreeNuts];
     let three = "Made where these are used: Peanuts, Milk, Tree nuts.";
-    assert_eq!(words::used_around(&around(&used, false), Law::UnitedStates), three);
-    assert_eq!(
-        words::used_around(&around(&used[..2], false), Law::UnitedStates),
-        "Made where these are used: Peanuts, Milk."
-    );
-    assert_eq!(words::used_around(&around(&used[1..2], false), Law::UnitedStates), "Made where these are used: Milk.");
-    assert_eq!(
-        words::used_around(&around(&used[2..], false), Law::UnitedStates),
-        "Made where these are used: Tree nuts."
-    );
-    assert_eq!(words::used_around(&around(&[], false), Law::UnitedStates), "");
-    assert_eq!(
-        words::used_around(&around(&[], true), Law::UnitedStates),
-        "Other ingredients here are not checked yet."
-    );
+    assert_eq!(words::used_around(&around(&used, false)), three);
+    assert_eq!(words::used_around(&around(&used[..2], false)), "Made where these are used: Peanuts, Milk.");
+    assert_eq!(words::used_around(&around(&used[1..2], false)), "Made where these are used: Milk.");
+    assert_eq!(words::used_around(&around(&used[2..], false)), "Made where these are used: Tree nuts.");
+    assert_eq!(words::used_around(&around(&[], false)), "");
+    assert_eq!(words::used_around(&around(&[], true)), "Other ingredients here are not checked yet.");
     let said = |present: Vec<(Allergen, Vec<IngredientId>)>, used_around| {
         words::allergens(&Allergens { present, used_around, ..Allergens::default() }, &book)
     };
@@ -331,8 +337,8 @@ fn what_counts_as_a_nut_is_said_by_law_and_year() {
 
 #[test]
 fn each_allergen_has_one_plain_name() {
-    let names = |law| Allergen::ALL.iter().map(|it| words::allergen(*it, law)).collect::<Vec<_>>();
-    let european = [
+    let names: Vec<&str> = Allergen::ALL.iter().map(|it| words::allergen(*it)).collect();
+    let expected = [
         "Wheat",
         "Gluten other than wheat",
         "Crustaceans",
@@ -345,17 +351,11 @@ fn each_allergen_has_one_plain_name() {
         "Celery",
         "Mustard",
         "Sesame",
-        "Sulphites",
+        "Sulfites",
         "Lupin",
-        "Molluscs",
+        "Mollusks",
     ];
-    assert_eq!(names(Law::European), european);
-    let spelled = |name| match name {
-        "Sulphites" => "Sulfites",
-        "Molluscs" => "Mollusks",
-        _ => name,
-    };
-    assert_eq!(names(Law::UnitedStates), european.map(spelled));
+    assert_eq!(names, expected);
 }
 
 /// The lists: United States by "Contains", 21 U.S.C. 343(w)(1)(A), with the kind of nut, (w)(2);
@@ -375,7 +375,7 @@ fn a_law_lists_its_own_allergens() {
     assert_eq!(said(&both, |it| it.nuts.clear(), Law::UnitedStates), "Milk, Tree nuts");
     assert_eq!(said(&both[2..], |_| (), Law::UnitedStates), "None");
     let around = |it: &mut Allergens| it.used_around.held.push(Allergen::Molluscs);
-    assert_eq!(said(&[], around, Law::European), "None. Made where these are used: Molluscs.");
+    assert_eq!(said(&[], around, Law::European), "None. Made where these are used: Mollusks.");
     assert_eq!(said(&[], around, Law::UnitedStates), "None. Made where these are used: Mollusks.");
     assert_eq!(said(&[], |it| it.not_stated.push(BUTTER), Law::European), "None marked so far");
     assert_eq!(said(&[], |it| it.parts_not_known.push(BUTTER), Law::European), "None marked so far");
@@ -461,7 +461,7 @@ fn what_a_label_needs_besides_is_a_short_list() {
 #[test]
 fn sulfites_are_declared_too() {
     assert_eq!(words::allergen_to_mark(Allergen::Sulphites, Law::UnitedStates), "Sulfites, 10 ppm or more");
-    assert_eq!(words::allergen_to_mark(Allergen::Sulphites, Law::European), "Sulphites, over 10 mg/kg");
+    assert_eq!(words::allergen_to_mark(Allergen::Sulphites, Law::European), "Sulfites, over 10 mg/kg");
     assert_eq!(words::allergen_to_mark(Allergen::Milk, Law::European), "Milk");
     let book = with_butter();
     let said = |present| words::also_declare(&Allergens { present, ..Allergens::default() }, &book);

@@ -12,7 +12,7 @@ use crate::support::speaker;
 const DEMO: &str = include_str!("../../public/books/marrowgate-juice-hall.json");
 
 /// Words of the law of the United States, in small letters.
-const AMERICAN: [&str; 16] = [
+const AMERICAN: [&str; 14] = [
     "cfr",
     "u.s.",
     "united states",
@@ -27,8 +27,6 @@ const AMERICAN: [&str; 16] = [
     "inspector",
     "not been pasteurized",
     "display panel",
-    "sulfite",
-    "mollusk",
 ];
 
 /// Words of the law of the European Union and the United Kingdom, in small letters.
@@ -133,9 +131,9 @@ fn said(money: &str) -> (Law, Vec<String>, usize) {
             all.extend(counter::counter_caution(&caution, &book));
         }
     }
-    all.extend(Allergen::ALL.iter().map(|it| words::allergen(*it, law).to_string()));
+    all.extend(Allergen::ALL.iter().map(|it| words::allergen(*it).to_string()));
     all.extend(Allergen::ALL.iter().map(|it| words::allergen_to_mark(*it, law).to_string()));
-    all.extend(words::also_needed(law).into_iter().map(str::to_string));
+    all.extend(words::also_needed(law));
     let sources = words::tolerance_rules(law).iter().map(|rule| words::tolerance_source(*rule));
     all.extend(sources.map(str::to_string));
     all.extend([words::tree_nuts(law), words::warning_sheet(law), words::sold_to_a_business(law)].map(str::to_string));
@@ -260,11 +258,30 @@ fn a_card_names_what_the_law_names_first() {
         said.split(" Made where").next().unwrap_or_default().to_string()
     };
     let some = [Allergen::Milk, Allergen::Celery, Allergen::Sulphites, Allergen::Molluscs];
-    assert_eq!(
-        card("USD", &some),
-        "Contains Milk (Apples); Sulfites (Apples). Also contains Celery (Apples); Mollusks (Apples)."
-    );
-    assert_eq!(card("EUR", &some), "Contains Milk (Apples); Celery (Apples); Sulphites (Apples); Molluscs (Apples).");
+    assert_eq!(card("USD", &some), "Contains Milk (Apples); Sulfites (Apples); Celery (Apples); Mollusks (Apples).");
+    assert_eq!(card("EUR", &some), "Contains Milk (Apples); Celery (Apples); Sulfites (Apples); Mollusks (Apples).");
     assert_eq!(card("USD", &[Allergen::Celery]), "Contains Celery (Apples).");
     assert_eq!(card("USD", &[Allergen::Milk]), "Contains Milk (Apples).");
+}
+
+#[test]
+fn the_tax_on_sales_is_called_as_where_the_book_is() {
+    use brimwright::book::{Tax, TaxPlace};
+    use brimwright::foundation::measure::{NumberStyle, System};
+    let names = |law| [words::sales_tax(law), words::sales_tax_rate(law)];
+    assert_eq!(names(Law::UnitedStates), ["Sales tax", "Sales tax rate"]);
+    assert_eq!(names(Law::European), ["VAT or tax", "VAT rate"]);
+    let said = |code, place, rate| {
+        let currency = Currency::from_code(code).expect("a currency");
+        let speaker = words::Speaker::new(currency, System::Metric, NumberStyle::english(""));
+        words::tax(Tax { place, rate: crate::support::share(rate) }, &speaker)
+    };
+    assert_eq!(said("USD", TaxPlace::AddedAtTheTill, "0.065"), "Sales tax of 6.5% is added at the register.");
+    assert_eq!(said("EUR", TaxPlace::InThePrice, "0.19"), "Prices include 19.0% VAT or tax.");
+    for (place, rate) in
+        [(TaxPlace::InThePrice, "0.19"), (TaxPlace::AddedAtTheTill, "0.19"), (TaxPlace::InThePrice, "0")]
+    {
+        let said = said("EUR", place, rate);
+        assert!(!said.to_lowercase().contains("sales tax") && said.contains("VAT"), "{said}");
+    }
 }

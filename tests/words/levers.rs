@@ -122,7 +122,11 @@ fn a_fill_that_is_less_than_declared_is_said() {
 fn how_much_it_changes() {
     let change = |way: &Way| words::lever_change(way, &speaker(System::UsCustomary));
     assert_eq!(change(&paid(PRICE_OF_GINGER, 38_000, 33_108)), "\u{2212}12.9%");
-    assert_eq!(change(&paid(Lever::MenuPrice(OFFER), 9_000, 9_616)), "+6.9%");
+    let price = paid(Lever::MenuPrice(OFFER), 9_000, 9_616);
+    assert_eq!(change(&price), "+6.9%");
+    // That of what is charged, with its ending: 0.75 of 9.00.
+    let set = Some(Edit::SetPrice { offer: OFFER, price: Some(money(9_750)) });
+    assert_eq!(change(&with(price, set, 0)), "+8.4%");
     assert_eq!(change(&shared(Lever::PressYield(GINGER), 650, 681)), "+4.8%");
 }
 

@@ -5,6 +5,7 @@ mod bars;
 mod batches;
 mod buying_list;
 mod counter;
+mod decisions;
 mod estimates;
 mod files;
 mod fills;
@@ -16,14 +17,12 @@ mod law;
 mod levers;
 mod measures;
 mod packages;
-mod plans;
 mod quotes;
 mod restore_points;
 mod sales;
 mod sheets;
 mod sizes;
 mod steps;
-mod switching;
 mod table;
 mod watch;
 mod working;
@@ -89,7 +88,7 @@ fn what_was_typed() {
     );
     assert_eq!(
         said(ReadError::NotAnEnding { text: "x".into() }),
-        "“x” is not a price ending. Type endings with spaces between, such as .00 .50 .95."
+        "“x” is not a price ending. Type endings with spaces between, such as 12.5."
     );
     assert_eq!(
         said(ReadError::UnknownUnit { unit: "stone".into() }),
@@ -135,7 +134,7 @@ fn what_was_refused() {
     );
     assert_eq!(
         at(Field::Endings, Problem::NotAnEnding),
-        "Price endings: each must be under one, such as .50 or .95 (under 100 without cents)."
+        "Price endings: each must be under one, such as 0.50 0.95 (under 100 without cents)."
     );
     assert_eq!(
         at(Field::WeighedBought, Problem::NotAWeight),

@@ -6,8 +6,11 @@ use brimwright::drink::label::LabelError;
 use brimwright::drink::ledger::OfferError;
 use brimwright::drink::yields::YieldError;
 use brimwright::foundation::measure::{
-    Amount, LengthUnit, NumberStyle, ReadError, System, TypedLength, Unit, read_time,
+    Amount, Count, Dimension, LengthUnit, NumberStyle, ReadError, System, TypedLength, Unit, Wanted, read_amount,
+    read_length, read_time,
 };
+use brimwright::words::texts::Table;
+use brimwright::words::voice::{self, Voice};
 use brimwright::words::{self, Speaker, label_error, offer_error, read_error, refusal};
 
 use crate::support::{
@@ -107,8 +110,9 @@ fn pieces_and_inches_are_fractions() {
     );
     // A card names the ingredient beside it.
     assert_eq!(
-        ["0.5 ea", "2 ea", "0.4 ea", "6 oz"].map(|typed| us().on_card(amount(typed))),
-        ["1/2", "2", "0.4", "6 oz"]
+        ["0.5 ea", "2 ea", "0.4 ea", "6 oz", "1.75 tsp"].map(|typed| us().on_card(amount(typed))),
+        [("1/2", ""), ("2", ""), ("0.4", ""), ("6", "oz"), ("1 3/4", "tsp")]
+            .map(|(number, unit)| (number.to_string(), unit))
     );
     let inches = |number: &str| us().typed_length(TypedLength::new(exact(number), LengthUnit::Inch));
     assert_eq!(["3.5", "0.75", "3.4"].map(inches), ["3 1/2 in", "3/4 in", "3.4 in"]);
@@ -157,4 +161,34 @@ fn a_time_that_stands_in_the_way_is_said_as_its_field_shows_it() {
     ] {
         assert!(said.contains(&now(value)), "{units:?}: {said}");
     }
+}
+
+/// Inches and pieces have signs of their own in Spanish. What is stored does not change, and both are read.
+#[test]
+fn inches_and_pieces_are_called_as_the_language_calls_them() {
+    let three = Amount::new(exact("3"), Unit::Piece);
+    let length = TypedLength::new(exact("3.5"), LengthUnit::Inch);
+    let said = || {
+        let speaker = us();
+        [
+            speaker.amount(three),
+            speaker.count(Count::from_pieces(exact("3"))),
+            speaker.typed_length(length),
+            speaker.length(length.length().unwrap()),
+        ]
+        .map(|said| plain(&said))
+    };
+    assert_eq!(said(), ["3 ea", "3 ea", "3 1/2 in", "3 1/2 in"]);
+    voice::set(Voice { texts: Table::built_in("es-US"), ..voice::here().clone() });
+    assert_eq!(said(), ["3 pza", "3 pza", "3 1/2 pulg", "3 1/2 pulg"]);
+    assert_eq!(words::unit(Unit::Pound, System::UsCustomary), "lb");
+    let wanted = Wanted { dimensions: &[Dimension::Count], unit: Unit::Piece };
+    for text in ["3 pza", "3 ea", "3 piezas"] {
+        let read = read_amount(text, wanted, System::UsCustomary, us().style());
+        assert_eq!(read, Ok(three), "{text}");
+    }
+    for text in ["3 1/2 pulg", "3 1/2 in", "3.5 pulgadas"] {
+        assert_eq!(read_length(text, System::UsCustomary, us().style()), Ok(length), "{text}");
+    }
+    assert_eq!((three.to_string(), length.to_string()), ("3 ea".to_string(), "3.5 in".to_string()));
 }

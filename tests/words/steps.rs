@@ -4,6 +4,8 @@ use brimwright::book::{Accepted, Book, Clash, Edit, FillRule, Filling, Key, Patc
 use brimwright::foundation::measure::{Date, Scale, System, Temperature};
 use brimwright::say;
 use brimwright::words::steps as words;
+use brimwright::words::texts::Table;
+use brimwright::words::voice::{self, Voice};
 
 use crate::support::{
     amount, batch, book, buying_list, container, day, density, drink, exact, grams, ingredient, ingredient_id, line,
@@ -317,6 +319,44 @@ fn what_a_step_was_done_to() {
     assert_eq!(said("Tax rate", Some(Key::Settings)), "");
     assert_eq!(said("Remove packaging", Some(Key::Ingredient(ingredient_id(77)))), "", "it is gone");
     assert_eq!(said("Import a book", None), "");
+}
+
+/// What a step is called that makes this change of the record.
+fn did(key: Key, change: impl Fn(&mut Record)) -> String {
+    let mut book = bar();
+    let mut record = book.record(key).unwrap();
+    let was = book.at(&[key].into());
+    change(&mut record);
+    book.apply(&Edit::Put(record)).unwrap();
+    words::did("What was done", &Patch::between(&was, &book), &speaker(System::UsCustomary)).replace('\u{a0}', " ")
+}
+
+#[test]
+fn a_step_of_one_field_says_its_values_in_the_language_in_force() {
+    let carrots = Key::Ingredient(ingredient_id(CARROTS));
+    let quoted = |record: &mut Record| {
+        if let Record::Ingredient(it) = record {
+            it.packs[0].price = money("34.5");
+            it.packs[0].day = Some(day("2026-11-27"));
+        }
+    };
+    let trimmed = |record: &mut Record| {
+        if let Record::Ingredient(it) = record {
+            it.trim_yield = share("0.9");
+        }
+    };
+    let both = |record: &mut Record| {
+        trimmed(record);
+        if let Record::Ingredient(it) = record {
+            it.name = "Carrot".into();
+        }
+    };
+    assert_eq!(did(carrots, quoted), "Case price: $30.00 to $34.50");
+    assert_eq!(did(carrots, trimmed), "Trim yield: 100.0% to 90.0%");
+    // Of several fields the name says more.
+    assert_eq!(did(carrots, both), "What was done");
+    voice::set(Voice { texts: Table::built_in("es-US"), ..voice::here().clone() });
+    assert_eq!(did(carrots, quoted), "Precio por caja: de $30.00 a $34.50");
 }
 
 #[test]

@@ -96,6 +96,29 @@ const SAY_INSTEAD: &[(&str, &str)] = &[
 /// and names of allergens (Regulation (EU) No 1169/2011, Annex II).
 const OF_LAWS: [&str; 3] = ["WARNING: This product", "ulphites", "olluscs"];
 
+/// What stands with a point or comma between digits in any language, and why. All other numbers are put in as the
+/// person writes them.
+const WRITTEN_SO: &[(&str, &str)] = &[
+    ("21 CFR 101.2(c), 101.7", "a citation"),
+    ("21 CFR 101.30", "a citation"),
+    ("21 CFR 101.3", "a citation"),
+    ("21 CFR 101.5", "a citation"),
+    ("21 CFR 101.7", "a citation"),
+    ("21 CFR 101.9", "a citation"),
+    ("(101.9(j)(18))", "a citation"),
+    ("21 CFR 101.17(g)", "a citation"),
+    ("21 CFR 101.100(a)(4)", "a citation"),
+    ("21 CFR 102.33", "a citation"),
+    ("21 CFR 120.3(l), 120.24", "a citation"),
+    ("2017/C 428, 3.5", "a citation"),
+    ("SI 2006/659, Schedule 2, 4.7", "a citation"),
+    ("76/211/EEC, Annex I, 2.4", "a citation"),
+    ("OIML R 138, 5.1.1", "a citation"),
+    ("\"3.5 in\"", "a book file has points in every language"),
+    ("\"25.80\"", "a book file has points in every language"),
+    ("\"0.05\"", "a book file has points in every language"),
+];
+
 /// The longest sentence, in words.
 const LONGEST: usize = 18;
 
@@ -213,6 +236,32 @@ fn words_that_have_plainer_ones_stand_in_no_text() {
         }
     }
     assert!(found.is_empty(), "{}", found.join("\n"));
+}
+
+/// Whether a point or comma stands between digits.
+fn has_decimals(text: &str) -> bool {
+    let signs: Vec<char> = text.chars().collect();
+    signs.windows(3).any(|three| matches!(three, [a, '.' | ',', b] if a.is_ascii_digit() && b.is_ascii_digit()))
+        || signs.windows(2).any(|two| matches!(two, ['.', b] if b.is_ascii_digit()))
+}
+
+#[test]
+fn no_number_with_a_point_or_comma_stands_in_a_text() {
+    let mut used = std::collections::BTreeSet::new();
+    for (language, part, _, table) in TABLES {
+        for line in table.lines().skip(1) {
+            let mut rest = line.to_string();
+            for (written, _) in WRITTEN_SO {
+                if rest.contains(written) {
+                    used.insert(*written);
+                    rest = rest.replace(written, "");
+                }
+            }
+            assert!(!has_decimals(&rest), "{language} {part}: a number stands in {line:?}");
+        }
+    }
+    let needless: Vec<_> = WRITTEN_SO.iter().map(|(written, _)| written).filter(|it| !used.contains(*it)).collect();
+    assert!(needless.is_empty(), "no text has {needless:?}");
 }
 
 #[test]

@@ -52,6 +52,33 @@ fn hangs(book: &Book) -> Exposure {
 }
 
 #[test]
+fn how_many_sizes_dropped_and_what_costs_more_in_them() {
+    let book = bar(None);
+    let found = followed(&book, "2026-11-02");
+    assert_eq!(words::watch::fallen_since(&found, day("2026-11-02")), "1 size dropped below target since Nov 2, 2026.");
+    let name = book.name(brimwright::book::Key::Ingredient(ingredient_id(1)));
+    let with = words::watch::risen_in_fallen(&found.watched, &book);
+    assert_eq!(with, format!("What costs more in it: {name}."));
+    let none = followed(&book, "2026-11-16");
+    let said = words::watch::fallen_since(&none, day("2026-11-16"));
+    assert_eq!(said, "No size dropped below target since Nov 16, 2026.");
+    assert_eq!(words::watch::risen_in_fallen(&none.watched, &book), "");
+    let juice = [Goods::Ingredient(ingredient_id(1))];
+    let tried = |by| words::watch::would_fall(&what_if(&book, &Ledger::of(&book), &juice, share(by)).unwrap());
+    // 3.00 leaves 63% at 1.50 already; cheaper, none falls.
+    assert_eq!(
+        (&*tried("0.5"), &*tried("-0.5")),
+        ("No size would drop below target.", "No size would drop below target.")
+    );
+    let mut cheap = bar(None);
+    let price =
+        Edit::SetPackPrice { goods: juice[0], pack: pack_id(1), price: money("1"), day: Some(day("2026-11-20")) };
+    cheap.apply(&price).unwrap();
+    let tried = what_if(&cheap, &Ledger::of(&cheap), &juice, share("0.5")).unwrap();
+    assert_eq!(words::watch::would_fall(&tried), "1 size would drop below target.");
+}
+
+#[test]
 fn how_many_sizes_prices_moved() {
     let said = |book: &Book, on: &str| words::watch::since(&followed(book, on), day(on));
     // 3.00 leaves 72% of a cost of 0.85, and 63% of one of 1.10.
@@ -200,8 +227,10 @@ fn what_changed_today_and_what_it_costs_a_week() {
     let juice = Goods::Ingredient(ingredient_id(1));
     let changed = Changed { goods: juice, before: money("1"), after: money("1.5"), share: Some(share("0.5")) };
     let change = ChangedOn { pack: pack_id(1), changed, heard: None };
-    let said = spaced(&words::watch::changed(&change, &book, &speaker(System::UsCustomary)));
-    assert_eq!(said.replace("1\u{a0}L", "1 L"), spaced("1 L: was $1.00, now $1.50, +50.0%"));
+    let said = spaced(&words::watch::changed(&change, &speaker(System::UsCustomary)));
+    assert_eq!(said, "Was $1.00, now $1.50, +50.0%");
+    let of = words::watch::changed_pack(&change, &book, &speaker(System::UsCustomary));
+    assert_eq!(of.replace('\u{a0}', " "), [book.name(juice.into()).as_str(), "1 L"].join(", "));
 
     let cost = |more: &str, counted, unknown| WeeklyCost { more: money(more), counted, unknown, without_cost: 0 };
     let said = |cost| words::watch::weekly_cost(cost, &speaker(System::UsCustomary));
@@ -223,11 +252,30 @@ fn what_changed_today_and_what_it_costs_a_week() {
     assert_eq!(without_cost(0, 2, 1), "Needs: drinks sold per week and drink costs.");
     assert_eq!(said(None), words::overflow(Overflow::TooLarge));
 
-    let sum = |costs: &[WeeklyCost]| words::watch::weekly_costs(costs, &speaker(System::UsCustomary));
-    assert_eq!(sum(&[cost("6", 1, 0), cost("5", 1, 0)]), "All changes together cost $11.00 more per week.");
-    assert_eq!(sum(&[cost("6", 1, 0), cost("-8", 2, 1)]), "All changes together save $2.00 per week.");
-    assert_eq!(sum(&[cost("6", 1, 0), cost("-6", 2, 0)]), "All changes together cost the same per week.");
-    assert_eq!((sum(&[]), sum(&[cost("6", 1, 0), cost("0", 0, 1)])), (String::new(), String::new()));
+    let sum = |costs: &[WeeklyCost]| words::watch::weekly_costs(costs.len(), costs, &speaker(System::UsCustomary));
+    assert_eq!(sum(&[cost("6", 1, 0), cost("5", 1, 0)]), "2 prices: cost you $11.00 more per week");
+    assert_eq!(sum(&[cost("6", 1, 0), cost("-8", 2, 1)]), "2 prices: save you $2.00 per week");
+    assert_eq!(sum(&[cost("6", 1, 0), cost("-6", 2, 0)]), "2 prices: cost the same per week");
+    assert_eq!(sum(&[cost("6", 1, 0)]), "1 price: costs you $6.00 more per week");
+    assert_eq!(sum(&[cost("-6", 1, 0)]), "1 price: saves you $6.00 per week");
+    assert_eq!(sum(&[cost("0", 0, 1)]), "1 price changed");
+    assert_eq!(sum(&[cost("6", 1, 0), cost("0", 0, 1)]), "2 prices: cost you $6.00 more per week");
+    assert_eq!(sum(&[cost("0", 0, 1), cost("0", 0, 0)]), "2 prices changed");
+
+    let stands = |margin: Option<&str>, suggested: Option<&str>| {
+        let snapshot = Snapshot {
+            status: OfferStatus::UnderTarget,
+            cost: None,
+            margin: margin.map(share),
+            suggested: suggested.map(money),
+            price: None,
+        };
+        let moved = OfferChange { offer: offer_id(1, 1), before: None, after: Some(snapshot) };
+        words::watch::fallen_to(&moved, &speaker(System::UsCustomary))
+    };
+    assert_eq!(stands(Some("0.657"), Some("8.75")), "65.7% margin, suggested price $8.75");
+    assert_eq!(stands(Some("0.657"), None), "65.7% margin");
+    assert_eq!(stands(None, Some("8.75")), "");
 
     let new = words::watch::new_today;
     assert_eq!(new(0), "");

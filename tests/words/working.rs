@@ -257,7 +257,7 @@ fn steps_ice_air_and_a_top_up() {
   Ice, as purchased, weight: 32 g. 58 mL of cubes × 60% solid ice × 0.917 g/mL = 32 g.
     Ice, as purchased, amount needed: 58 mL. See its own math.
     Ice, solid ice per scoop: 60%. Entered in Banana oat.
-    Ice density: 0.917 g/mL. Ice at 0 °C weighs 0.917 grams per milliliter (IAPWS R10-06).
+    Ice density: 0.917 g/mL. Ice at 0 °C weighs 0.917 g/mL (IAPWS R10-06).
   Ice, case price: $3.00. Entered in Ice.
   Ice, pack size: 10 kg. Entered in Ice.
 "

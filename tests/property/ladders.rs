@@ -1,0 +1,75 @@
+//! The money ladder of a price adds up, whatever the margin covers and wherever the tax stands.
+
+use brimwright::book::{CostBasis, Part, TaxPlace};
+use brimwright::drink::price::{Leaves, Rung, Takes, asked, ladder};
+use brimwright::foundation::measure::Money;
+use proptest::prelude::*;
+
+use crate::books::money;
+use crate::menus::menu;
+use crate::near;
+
+proptest! {
+    /// The price less the rows above is what is left, to the last digit; the last is the profit, and
+    /// the margin is what is left where it stands over the price without tax.
+    #[test]
+    fn the_rows_of_a_ladder_add_up(menu in menu(), price in money(60), every in 0..3_usize) {
+        let mut priced = menu.priced();
+        priced.terms.cost_basis = CostBasis::ALL[every];
+        let price = price.plus(Money::from_major(crate::support::exact("0.05"))).unwrap();
+        let brings = asked(&priced.cost, &priced.terms, price).unwrap();
+        let ladder = ladder(&priced.cost, &priced.terms, price).unwrap();
+        let mut left = ladder.menu;
+        let mut margin = None;
+        let mut last = None;
+        for rung in &ladder.rungs {
+            match *rung {
+                Rung::Takes(_, money) => {
+                    prop_assert!(money.is_positive(), "{:?}", ladder);
+                    left = left.minus(money).unwrap();
+                }
+                Rung::Leaves(what, money) => {
+                    prop_assert_eq!(money, left, "{:?}", ladder);
+                    let covers_all = priced.terms.cost_basis == CostBasis::Everything;
+                    if what == if covers_all { Leaves::Profit } else { Leaves::Margin } {
+                        margin = Some(money);
+                    }
+                    last = Some((what, money));
+                }
+            }
+        }
+        prop_assert_eq!(last, Some((Leaves::Profit, brings.contribution)));
+        prop_assert_eq!((ladder.margin, ladder.menu, ladder.customer_pays), (brings.margin, price, brings.customer_pays));
+        let share = margin.unwrap().ratio_to(brings.without_tax).unwrap();
+        prop_assert!(near(share, brings.margin.fraction(), "0.000000001"), "{:?}", ladder);
+        let covered = brings.without_tax.minus(ladder.covered().unwrap()).unwrap();
+        prop_assert!(near(covered.major(), margin.unwrap().major(), "0.000000000002"), "{:?}", ladder);
+    }
+
+    /// Nothing is left out and nothing stands twice: the rows of the cost are the full cost, those of
+    /// the fees the fees, and tax stands in the ladder only where it is inside the price.
+    #[test]
+    fn every_cost_stands_in_a_ladder_once(menu in menu(), price in money(60)) {
+        let priced = menu.priced();
+        let price = price.plus(Money::from_major(crate::support::exact("0.05"))).unwrap();
+        let brings = asked(&priced.cost, &priced.terms, price).unwrap();
+        let ladder = ladder(&priced.cost, &priced.terms, price).unwrap();
+        let sum = |counts: &dyn Fn(Takes) -> bool| {
+            let taken = ladder.rungs.iter().filter_map(|rung| match *rung {
+                Rung::Takes(takes, money) if counts(takes) => Some(money),
+                _ => None,
+            });
+            taken.fold(Money::ZERO, |sum, money| sum.plus(money).unwrap())
+        };
+        let total = priced.cost.total().unwrap();
+        prop_assert_eq!(sum(&|takes| matches!(takes, Takes::Part(_) | Takes::Waste(..))), total);
+        prop_assert_eq!(sum(&|takes| matches!(takes, Takes::Waste(..))), priced.cost.part(Part::Unsold).unwrap());
+        prop_assert_eq!(sum(&|takes| matches!(takes, Takes::CardFee | Takes::Commission)), brings.fees);
+        let tax = match priced.terms.tax.place {
+            TaxPlace::InThePrice => price.minus(brings.without_tax).unwrap(),
+            TaxPlace::AddedAtTheTill => Money::ZERO,
+        };
+        let found = sum(&|takes| takes == Takes::SalesTax);
+        prop_assert!(near(found.major(), tax.major(), "0.000000000002"), "{:?}", ladder);
+    }
+}
