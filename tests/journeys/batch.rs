@@ -41,22 +41,23 @@ fn waiting() -> String {
     const row = document.querySelector('.make');
     const button = (name) => [...document.querySelectorAll('main button')].find((it) => it.innerText === name);
     const all = [row.querySelector('[type=checkbox]'), ...row.querySelectorAll('button.button'), button('{deduct}')];
-    const others = [...document.querySelectorAll('.make:not(:first-child) :is(button, [type=checkbox])')];
+    const rows = [...document.querySelectorAll('.make')].slice(1);
+    const others = rows.flatMap((it) => [...it.querySelectorAll('button, [type=checkbox]')]);
     return all.length === 4 && others.length > 8 && others.every((it) => !it.disabled)"
     )
 }
 
-/// −, the number, + and the card side by side, and the sentence under them from edge to edge.
+/// −, the number and + side by side, 48 px high, and the sentence under them from edge to edge.
 const IN_PLACE: &str = "
     const row = document.querySelector('.make');
     const box = (it) => it.getBoundingClientRect();
-    const [fewer, more, card] = row.querySelectorAll('.button');
+    const [fewer, more] = row.querySelectorAll('.button');
     const error = row.querySelector('.entry-error');
-    const line = [fewer, row.querySelector('input[type=text]'), more, card].map(box);
+    const line = [row.querySelector('.tick'), fewer, row.querySelector('input[type=text]'), more].map(box);
     const middle = ({ top, height }) => Math.round(top + height / 2);
     return error.innerText !== '' && new Set(line.map(middle)).size === 1
         && line.slice(1).every(({ left }, index) => left >= line[index].right)
-        && line[0].width < 60 && line[2].width < 60 && line[1].width >= 56
+        && line.every(({ height }) => height >= 48) && line.slice(1).every(({ width }) => width >= 48)
         && box(error).top >= Math.max(...line.map(({ bottom }) => bottom))
         && Math.abs(box(error).left - line[0].left) < 1 && box(error).right >= line[3].right - 1";
 
@@ -65,7 +66,7 @@ async fn a_number_that_cannot_be_read_is_mended_first() {
     let journey = demo("batch_unread").await;
     let (number, waiting) = (number(), waiting());
     let field = By::Label(&number);
-    let not_a_number = |text: &str| say!(book::not_a_number, text = text, example = "1");
+    let not_a_number = |text: &str| say!(book::not_a_number, text = text, example = "12");
     journey.click(OTHER).await;
     journey.wait_for_text(&stands(9, "92", "18")).await;
     for (text, sentence) in

@@ -45,7 +45,7 @@ async fn expect_recipe(journey: &Journey, amounts: [&str; 5]) {
     let (head, names) = (head(), smoothie());
     let rows = rows(&head, &names, amounts);
     let rows: Vec<&[&str]> = rows.iter().map(Vec::as_slice).collect();
-    journey.expect_rows(say!(drinks::recipe), &rows).await;
+    journey.expect_rows(say!(drinks::try_a_size), &rows).await;
 }
 
 #[tokio::test]
@@ -96,6 +96,7 @@ async fn a_smoothie(journey: &Journey) {
     entering::line(journey, "Yoghurt", "50").await;
     let makes = By::Label(say!(drinks::recipe_makes));
     journey.expect_sentence(makes, &say!(drinks::ingredients_make, volume = "400 mL")).await;
+    entering::unfold(journey, say!(drinks::making)).await;
     journey.enter(By::Label(say!(drinks::air)), "10").await;
     journey.expect_sentence(makes, &say!(drinks::ingredients_make, volume = "440 mL")).await;
     journey.screenshot("recipe").await;
@@ -111,6 +112,7 @@ fn scaling_of(name: &str) -> String {
 
 async fn sizes_on_the_spot(journey: &Journey) {
     let steps = journey.title_of_undo().await;
+    entering::unfold(journey, say!(drinks::try_a_size)).await;
     journey.type_into(size(), "220").await;
     // Half of all: half a banana is a step.
     expect_recipe(journey, ["1/2 ea", "75 mL", "46 g", "25 mL", "20 mL"]).await;
@@ -147,30 +149,32 @@ async fn between_two_steps(journey: &Journey) {
     journey.choose(way, say!(drinks::fill_to_the_line)).await;
     journey.click(By::Text("Tumbler")).await;
     let fill = say!(drinks::fill_from, fill = "330 mL", brimful = "350 mL", headspace = "20 mL");
+    entering::unfold(journey, say!(common::fill)).await;
     journey.wait_for_text(&fill).await;
 }
 
 async fn a_card_with_allergens(journey: &Journey) {
     journey.click(By::Text(say!(drinks::recipe_card))).await;
-    let banana = say!(counter::by_the_piece, prep = say!(drinks::trimmed), piece = "1/2 ea");
-    let milk = say!(counter::fill_to_the_line, prep = say!(drinks::as_purchased));
+    // What nobody trims is taken as it was purchased, and the card does not say so.
     let lines = [
-        used("1 Banana", &banana),
-        used("87.5 mL Whole milk", &milk),
+        used("1 Banana", say!(drinks::trimmed)),
+        used("87.5 mL Whole milk", say!(counter::fill_to_the_line_alone)),
         used("68.78 g Ice", say!(drinks::ice_blended_in)),
-        used("37.5 mL Yoghurt", say!(drinks::as_purchased)),
+        "37.5 mL Yoghurt".to_owned(),
     ];
     journey.expect_each(".recipe > li", &lines.each_ref().map(String::as_str)).await;
     let milk = say!(labels::allergen_with_ingredients, allergen = say!(labels::milk), names = "Whole milk, Yoghurt");
     let contains = say!(labels::contains, allergens = milk);
     let not_checked = say!(labels::allergens_not_checked_sentence, names = "Banana");
-    journey.expect_each(".allergens", &[&*[&*contains, &not_checked].join(" ")]).await;
+    journey.expect_each(".allergens", &[&*[&*not_checked, &contains].join(" ")]).await;
     journey.screenshot("card").await;
     journey.click(By::Text(say!(first::buying))).await;
     journey.click(By::Text("Banana")).await;
+    entering::unfold(journey, say!(labels::allergens)).await;
     journey.click(By::Text(say!(labels::none_of_these))).await;
     journey.wait_for_text(say!(labels::ingredient_contains_none)).await;
     journey.click(By::Text(say!(first::counter))).await;
+    journey.click(By::Text("Cloud Nine")).await;
     journey.click(By::Text("Tumbler")).await;
     journey.expect_each(".allergens", &[&*contains]).await;
 }
@@ -185,6 +189,7 @@ async fn over_ice(journey: &Journey) {
     entering::line(journey, "Ice", "105 g").await;
     journey.choose(By::Label(&scaling_of("Ice")), say!(drinks::fixed_amount)).await;
     journey.choose(By::Label(&prep_of("Ice")), say!(drinks::use_ice_floating)).await;
+    entering::unfold(journey, say!(drinks::try_a_size)).await;
     journey.type_into(size(), "330").await;
     // 105 / 1.05 = 100.
     over(journey, "230 mL", say!(drinks::ice_floating), "105 g").await;
@@ -207,5 +212,5 @@ async fn over(journey: &Journey, tea: &str, place: &str, ice: &str) {
     let (apple_tea, name) = (used("Apple tea", say!(drinks::as_purchased)), used("Ice", place));
     let (head, same) = (head(), say!(drinks::same_amount));
     let rows: [&[&str]; 3] = [&head, &[&apple_tea, tea, same], &[&name, ice, same]];
-    journey.expect_rows(say!(drinks::recipe), &rows).await;
+    journey.expect_rows(say!(drinks::try_a_size), &rows).await;
 }

@@ -27,7 +27,7 @@ async fn a_shouldered_bottle_is_filled_and_labelled() {
     let journey = entering::metric_book("bottle").await;
     readings(&journey).await;
     a_drink(&journey).await;
-    journey.click(By::Text(say!(drinks::label_and_fill))).await;
+    entering::label_and_fill(&journey).await;
     a_spread_too_wide(&journey).await;
     a_fill_target(&journey).await;
     a_label(&journey).await;
@@ -189,7 +189,7 @@ async fn a_spread_too_wide(journey: &Journey) {
     // 463.042 - 355; (378.189 - 310.2) / 28.2843 = 2.4 deviations above 330 - 2 * 9.9; 310 is less.
     let cautions: [&str; 4] = [
         &say!(labels::container_too_small, room = "108.0 mL"),
-        say!(labels::spread_too_wide),
+        &say!(labels::spread_too_wide, packages = "10,000"),
         &say!(labels::short_by_twice_the_tolerance, packages = 1_usize),
         say!(labels::nothing_added_for_batch),
     ];
@@ -260,12 +260,12 @@ async fn a_batch(journey: &Journey) {
     journey.wait_for_text(&figure(say!(labels::fill_to), "333.6 mL")).await;
     journey.wait_for_text_gone(say!(labels::half_of_batches_short)).await;
     journey.wait_for_text_gone(say!(labels::nothing_added_for_batch)).await;
-    journey.wait_for_text(say!(labels::spread_too_wide)).await;
+    journey.wait_for_text(&say!(labels::spread_too_wide, packages = "10,000")).await;
     // 330 + 2.326348 * 6.32456 / 3.464102 = 334.247.
     journey.expect_value(By::Label(say!(labels::short_batch_risk)), "2.5%").await;
     journey.choose(By::Label(say!(labels::short_batch_risk)), "1.0%").await;
     journey.wait_for_text(&figure(say!(labels::fill_to), "334.3 mL")).await;
-    journey.wait_for_text_gone(say!(labels::spread_too_wide)).await;
+    journey.wait_for_text_gone(&say!(labels::spread_too_wide, packages = "10,000")).await;
 
     let field = say!(labels::measured_at);
     let at = By::Label(field);

@@ -65,6 +65,11 @@ async fn make(journey: &Journey) {
         &say!(market::buy_packs_from, packs = "1 × 1,000 ea", supplier = "Quillhaven Supply"),
         &say!(market::left_over, amount = "914 ea"),
     ];
+    // A thousand caps for 86: said in the row, and the sum behind it.
+    let row = say!(market::packs_for_need, packs = "1 × 1,000 ea", amount = "86 ea");
+    journey.wait_for_text(&row).await;
+    journey.wait_for_text(say!(market::rows_rounded_up)).await;
+    journey.click(By::Text("Bottle cap")).await;
     journey.wait_for_text(&needed.join(" ")).await;
     let weeks = By::Label(say!(market::weeks_of_sales));
     journey.type_into(weeks, "O").await;
@@ -90,7 +95,7 @@ async fn work_it(journey: &Journey) {
     let fix = say!(book::fix_field_to_see, field = &paid);
     let paid = By::Label(&paid);
     journey.type_into(paid, "5O").await;
-    journey.expect_error(paid, &say!(book::not_a_number, text = "5O", example = "9.50")).await;
+    journey.expect_error(paid, &say!(book::not_a_number, text = "5O", example = "38.50")).await;
     // No sum stands beside it.
     journey.wait_for_text_gone("$182.50").await;
     journey.wait_for_text(&fix).await;

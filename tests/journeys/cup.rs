@@ -113,6 +113,7 @@ async fn a_shared_set(journey: &Journey) {
     journey.wait_for_text(&format!("{}\n$0.070", say!(goods::cost_per_drink))).await;
     journey.screenshot("set").await;
     journey.click(By::Text("Large cup")).await;
+    entering::unfold(journey, say!(goods::packaging_kits)).await;
     let remove = say!(book::remove_named, name = "Lid and straws");
     journey.expect_each(".set-shared", &[&*format!("Lid and straws $0.070 {remove}")]).await;
 }
@@ -133,6 +134,7 @@ async fn a_drink(journey: &Journey) {
         &[&juice, "8.9 fl oz", same],
         &[&soda, "5.4 fl oz", same],
     ];
+    entering::unfold(journey, say!(drinks::recipe)).await;
     journey.expect_rows(say!(drinks::recipe), &amounts).await;
     // 8.94436 * 0.10 + 5.36662 * 0.02 = 1.001768, and 0.12 + 0.07 of 1.191768.
     let costs: [&[&str]; 9] = [
@@ -144,13 +146,41 @@ async fn a_drink(journey: &Journey) {
         &["Paper cup", "$0.120", ""],
         &["Dome lid", "$0.040", ""],
         &["Paper straw", "$0.030", ""],
-        &[&say!(drinks::one_drink, container = "Large cup"), "$1.192", ""],
+        &[say!(drinks::on_goods), "$1.192", ""],
     ];
-    journey.expect_rows(say!(drinks::cost_breakdown), &costs).await;
+    entering::unfold(journey, say!(common::cost)).await;
+    journey.expect_rows(say!(common::cost), &costs).await;
     journey.click(By::Text(say!(drinks::recipe_card))).await;
     // 16.8640 - 14.3110 = 2.5530.
     journey.wait_for_text(&say!(counter::fill_to_line_below_rim, below = "1/2 in", headspace = "2.6 fl oz")).await;
-    journey.expect_each(".recipe > li", &[&*used("8.94 fl oz Apple juice"), &used("5.37 fl oz Soda water")]).await;
+    journey.expect_each(".recipe > li", &["8.94 fl oz Apple juice", "5.37 fl oz Soda water"]).await;
     journey.expect_count(".recipe-fill svg .glass-line", 1).await;
     journey.screenshot("card").await;
+}
+
+/// A cup of the measures above holds 16.8640 fl oz. A pound of water is 453.592 g and so many milliliters: to a
+/// tenth 453.6 mL, 15.3381 fl oz.
+#[tokio::test]
+async fn a_new_container_is_known_by_its_measures_or_by_the_weight_of_its_water() {
+    let journey = entering::empty_book("cup_first").await;
+    journey.click(By::Text(say!(first::buying))).await;
+    journey.click(By::Text(say!(first::containers))).await;
+    journey.click(By::Text(say!(labels::add_container))).await;
+    journey.wait_for_text(say!(labels::new_container)).await;
+    let how = By::Label(say!(goods::how_measured));
+    journey.expect_value(how, say!(drinks::by_water_weight)).await;
+    for way in [say!(drinks::by_pouring), say!(drinks::by_measures)] {
+        journey.choose(how, way).await;
+        journey.expect_value(how, way).await;
+    }
+    journey.enter(By::Label(say!(labels::menu_name)), "Tapered cup").await;
+    journey.enter(By::Label(say!(goods::base_width)), "2").await;
+    journey.enter(By::Label(say!(goods::rim_width)), "3.5").await;
+    journey.enter(By::Label(say!(goods::inside_height)), "5").await;
+    journey.enter(By::Label(say!(labels::headspace)), "1").await;
+    journey.wait_for_text("16.9 fl oz").await;
+    journey.expect_value(how, say!(drinks::by_measures)).await;
+    entering::container(&journey, "Jar", "1 lb", "0.5").await;
+    journey.wait_for_text("15.3 fl oz").await;
+    assert_eq!(journey.console_errors().await, Vec::<String>::new());
 }

@@ -18,7 +18,7 @@ const SCREENS: [(&str, &str); 14] = [
     ("container", "#/buying/container/3"),
     ("watch", "#/buying/watch"),
     ("sizes", "#/sizes"),
-    ("switching", "#/sizes/switching"),
+    ("switching", "#/sizes/decide/kind/pressed/4-3"),
     ("scenarios", "#/sizes/scenarios"),
     ("counter", "#/counter"),
     ("card", "#/counter/1/4"),
@@ -51,7 +51,7 @@ async fn a_number_that_opens_has_a_dotted_line(engine: Engine) {
     let journey = demo(engine, "dotted_line").await;
     journey.go("#/drinks/1/3").await;
     let dotted = "
-        const { textDecorationLine, textDecorationStyle } = getComputedStyle(document.querySelector('.figures .how'));
+        const { textDecorationLine, textDecorationStyle } = getComputedStyle(document.querySelector('.answer-figures .how'));
         return textDecorationLine === 'underline' && textDecorationStyle === 'dotted'";
     journey.wait_until("a dotted line under a number that opens", dotted).await;
 }

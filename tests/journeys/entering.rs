@@ -95,3 +95,33 @@ pub async fn sold_in(journey: &Journey, container: &str) {
     journey.click(By::Text(container)).await;
     journey.wait_for_text(say!(drinks::menu_price)).await;
 }
+
+/// Opens the fold of this name, where it is closed.
+pub async fn unfold(journey: &Journey, name: &str) {
+    let script = format!(
+        "const named = (fold) => fold.querySelector('h2').textContent === '{name}';
+         const fold = [...document.querySelectorAll('.fold')].find(named);
+         if (fold && !fold.open) fold.querySelector('summary').click();
+         return fold?.open === true"
+    );
+    journey.wait_until(&format!("the fold {name:?}"), &script).await;
+}
+
+/// Opens label and fill target of the size that is open.
+pub async fn label_and_fill(journey: &Journey) {
+    unfold(journey, say!(drinks::label)).await;
+    journey.click(By::Text(say!(drinks::label_and_fill))).await;
+}
+
+/// Price, margin and profit of the size that is open, as they stay in view.
+pub async fn expect_answer(journey: &Journey, price: &str, margin_on: &str, margin: &str, profit: &str) {
+    let figures = [[say!(common::price), price], [margin_on, margin], [say!(common::profit_per_drink), profit]];
+    let figures = figures.map(|figure| figure.join(" "));
+    journey.expect_each(".offer-answer .answer-figures > div", &figures.each_ref().map(String::as_str)).await;
+}
+
+/// The rows of the money ladder of the size that is open, each with its figure.
+pub async fn expect_ladder(journey: &Journey, rows: &[(&str, &str)]) {
+    let rows: Vec<String> = rows.iter().map(|(name, figure)| [*name, *figure].join(" ")).collect();
+    journey.expect_each(".ladder tr", &rows.iter().map(String::as_str).collect::<Vec<_>>()).await;
+}

@@ -5,6 +5,7 @@ use fantoccini::key::Key;
 
 use brimwright::say;
 
+use crate::entering;
 use crate::harness::{By, Journey};
 
 const ASKED: &str = ".entry-asked > span:nth-of-type(2)";
@@ -111,7 +112,7 @@ async fn a_jump_is_asked_about_until_it_is_answered() {
 
 /// The day on which the price was heard, and the prices before it, on the page of the ingredient.
 const HEARD: &str = "
-    const heard = [...document.querySelectorAll('.pack-now .actions, .pack-now table')].map((it) => it.innerText).join();
+    const heard = document.querySelector('.goods-cost p span')?.innerText ?? '';
     window.heard ??= heard;
     return heard !== '' && window.heard === heard;";
 
@@ -146,8 +147,8 @@ async fn what_is_only_tried_is_asked_about_too() {
     journey.click(By::Text(say!(first::look_around))).await;
     journey.wait_for_text("Orchard Green").await;
     journey.go("#/sizes/drink/1").await;
-    journey.click(By::Text(say!(sales::what_if))).await;
     let size = "12 oz bottle";
+    journey.click(By::Text(size)).await;
     for (label, typed, sentence, before) in [
         (say!(sales::price_of, size = size), "69.5", was_now("$6.95", "$69.50"), "6.95"),
         (say!(sales::fill_of, size = size), "1", was_now("12.1 fl oz", "1 fl oz"), "12.1 fl oz"),
@@ -162,6 +163,7 @@ async fn what_is_only_tried_is_asked_about_too() {
         journey.expect_value(field, before).await;
     }
     journey.go("#/sizes/scenarios/1").await;
+    crate::entering::unfold(&journey, say!(sales::drinks_as_today)).await;
     journey.click(By::Label(&say!(sales::change_drink, drink = "Orchard Green"))).await;
     let price = say!(sales::menu_price_of, size = "Orchard Green, 12 oz bottle");
     let price = By::Label(&price);
@@ -179,22 +181,39 @@ async fn what_is_unusual_for_its_kind_is_asked_about() {
     journey.open().await;
     journey.click(By::Text(say!(first::look_around))).await;
     journey.wait_for_text("Orchard Green").await;
-    for (address, label, typed, sentence) in [
-        ("#/book", say!(book::sales_tax_rate), "65", unusual("6.5%", "65%", say!(market::rare_tax))),
+    let (yields, weight) = (say!(goods::yields), say!(goods::weight_and_volume));
+    for (address, fold, label, typed, sentence) in [
+        ("#/book", "", say!(book::sales_tax_rate), "65", unusual("6.5%", "65%", say!(market::rare_tax))),
         (
             "#/buying/ingredient/1",
+            weight,
             say!(goods::juice_cup_weight),
             // A cup of 1.048 g/mL is 8.74598 oz; 0.2 and 3 g/mL are 1.66908 and 25.0362 oz.
             "87.46",
             unusual("8.75 oz per cup", "87.46 oz per cup", &say!(market::rare_cup_weight, low = "1.7", high = "25")),
         ),
-        ("#/buying/ingredient/1", say!(goods::trim_yield), "4", unusual("90%", "4%", say!(market::rare_trim_yield))),
-        ("#/buying/ingredient/1", say!(goods::juice_yield), "6.5", was_now("65%", "6.5%")),
-        ("#/buying/ingredient/1", say!(goods::pack_size), "4", was_now("40 lb", "4 lb")),
-        ("#/buying/container/3", say!(goods::brimful_capacity), "126", was_now("12.6 fl oz", "126 fl oz")),
-        ("#/drinks/1/3", say!(drinks::menu_price), "69.50", was_now("$6.95", "$69.50")),
+        (
+            "#/buying/ingredient/1",
+            yields,
+            say!(goods::trim_yield),
+            "4",
+            unusual("90%", "4%", say!(market::rare_trim_yield)),
+        ),
+        ("#/buying/ingredient/1", yields, say!(goods::juice_yield), "6.5", was_now("65%", "6.5%")),
+        ("#/buying/ingredient/1", "", say!(goods::pack_size), "4", was_now("40 lb", "4 lb")),
+        (
+            "#/buying/container/3",
+            say!(goods::capacity),
+            say!(goods::brimful_capacity),
+            "126",
+            was_now("12.6 fl oz", "126 fl oz"),
+        ),
+        ("#/drinks/1/3", "", say!(drinks::menu_price), "69.50", was_now("$6.95", "$69.50")),
     ] {
         journey.go(address).await;
+        if !fold.is_empty() {
+            entering::unfold(&journey, fold).await;
+        }
         let field = By::Nth(0, &By::Label(label));
         journey.click(field).await;
         journey.type_on(typed).await;
@@ -212,4 +231,55 @@ async fn what_is_unusual_for_its_kind_is_asked_about() {
         journey.type_on_key(Key::Tab).await;
         journey.expect_count(ASKED, 0).await;
     }
+}
+
+/// A field in which `typed` could mean two things: it is asked which, what was before is in force until one is
+/// pressed, and `shown` is what the second one puts there.
+async fn asked_which(journey: &Journey, label: &str, typed: &str, meanings: [&str; 2], shown: [&str; 2]) {
+    let field = By::Nth(0, &By::Label(label));
+    let [one, other] = meanings;
+    let question = say!(book::two_numbers, text = typed, one = one, other = other);
+    journey.expect_value(field, shown[0]).await;
+    journey.type_into(field, typed).await;
+    journey.expect_error(field, &question).await;
+    // Leaving the field does not answer.
+    journey.press(field, Key::Tab).await;
+    journey.expect_error(field, &question).await;
+    journey.press(field, Key::Escape).await;
+    journey.expect_value(field, shown[0]).await;
+    journey.type_into(field, typed).await;
+    journey.click(By::Text(&say!(book::use_reading, reading = other))).await;
+    journey.expect_value(field, shown[1]).await;
+    journey.expect_error(field, "").await;
+}
+
+#[tokio::test]
+async fn what_could_mean_two_things_waits_for_an_answer() {
+    let journey = Journey::start("two_meanings").await;
+    journey.open().await;
+    journey.click(By::Text(say!(first::look_around))).await;
+    journey.wait_for_text("Orchard Green").await;
+    journey.go("#/book").await;
+    asked_which(&journey, say!(common::target_margin), "0.7", ["0.7%", "70%"], ["68", "70"]).await;
+    asked_which(&journey, say!(book::card_fee), "0.029", ["0.029%", "2.9%"], ["2.9", "2.9"]).await;
+    // The first meaning is taken, too.
+    let margin = By::Nth(0, &By::Label(say!(common::target_margin)));
+    journey.type_into(margin, ".68").await;
+    journey.screenshot("asked_which").await;
+    journey.click(By::Text(&say!(book::use_reading, reading = "0.68%"))).await;
+    journey.expect_value(margin, "0.68").await;
+    journey.enter(margin, "68").await;
+
+    // Where a point groups thousands, "1.043" is no density of juice: the drink is computed with what was before.
+    journey.choose(By::Label(say!(book::units)), say!(drinks::metric)).await;
+    journey.wait_until("German numbers", "localStorage['brimwright.region'] = '\"de-DE\"'; return true").await;
+    journey.wait_until_saved().await;
+    journey.open().await;
+    journey.go("#/buying/ingredient/1").await;
+    let density = say!(goods::juice_density);
+    let open = "const folds = [...document.querySelectorAll('main details')];
+        folds.forEach((fold) => (fold.open = true));
+        return folds.length > 0";
+    journey.wait_until("the folds to be open", open).await;
+    asked_which(&journey, density, "1.043", ["1043", "1,043"], ["1,048", "1,043"]).await;
 }

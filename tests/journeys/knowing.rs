@@ -107,6 +107,7 @@ async fn prices_seen_elsewhere_show_where_ours_stand() {
         say!(decide::your_standing, size = DISH, standing = &standing),
     ];
     journey.wait_for_text(&said.join(" ")).await;
+    entering::unfold(&journey, say!(common::show_the_math)).await;
     journey.wait_for_text(&say!(decide::curve_math_hundreds, price = "$3.00", exponent = "0.50")).await;
     journey.wait_for_text(&say!(decide::curve_fit, fit = "1.00")).await;
     let per_unit = say!(decide::per_unit, unit = "100 mL");
@@ -119,8 +120,9 @@ async fn prices_seen_elsewhere_show_where_ours_stand() {
         say!(decide::your_position),
     ];
     let row = [DISH, "400 mL", "$6.60", "$1.650", "$6.00", &standing];
-    journey.expect_rows(say!(decide::where_you_stand), &[&head, &row]).await;
-    journey.expect_count(".chart-drawing .series-guide", 1).await;
+    entering::unfold(&journey, say!(decide::your_sizes)).await;
+    journey.expect_rows(say!(decide::your_sizes), &[&head, &row]).await;
+    journey.expect_count(".chart-plot .series-guide", 1).await;
     journey.screenshot("market").await;
     fits_a_narrow_phone(&journey).await;
     // Another price by a tap on its row; taken out, and back by Undo.
@@ -148,6 +150,7 @@ async fn fits_a_narrow_phone(journey: &Journey) {
 }
 
 async fn mistyped(journey: &Journey) {
+    entering::unfold(journey, say!(decide::add_local_price)).await;
     journey.type_into(By::Label(say!(common::size)), "2 lb").await;
     journey.type_into(By::Label(say!(decide::their_price)), "0").await;
     journey.click(By::Text(say!(decide::add_price))).await;
@@ -197,6 +200,7 @@ async fn a_trial_is_judged_from_weeks() {
     let range = say!(sales::likely_between, low = "+$20.99", high = "+$74.55");
     let figures = [(say!(sales::weekly_difference), "+$47.77"), (say!(sales::likely_range), &range)];
     journey.expect_figures("Invented larger cup", &figures).await;
+    entering::unfold(&journey, say!(common::show_the_math)).await;
     let how = [
         say!(sales::average_before, money = "$812.27", weeks = "5"),
         say!(sales::average_since, money = "$860.04", weeks = "4"),
@@ -220,7 +224,8 @@ async fn a_trial_is_judged_from_weeks() {
         &[w8, with, "100", "$879.90"],
         &[w9, with, "100", "$858.20"],
     ];
-    journey.expect_rows(say!(sales::week_by_week), &rows).await;
+    entering::unfold(&journey, say!(sales::trial_weeks)).await;
+    journey.expect_rows(say!(sales::trial_weeks), &rows).await;
     journey.screenshot("trial").await;
     fits_a_narrow_phone(&journey).await;
     journey.click(By::Text(say!(sales::trials))).await;

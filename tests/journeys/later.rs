@@ -76,6 +76,29 @@ async fn a_part_that_does_not_arrive_is_said_and_asked_for_again() {
     journey.wait_for_text_gone(say!(first::part_missing)).await;
 }
 
+/// The rest of the style comes with the part: without it no screen of the part is shown.
+#[tokio::test]
+async fn a_part_without_its_style_has_not_arrived() {
+    let publisher = Publisher::new("later_bare");
+    publisher.publish("one");
+    // Nothing is kept on the device.
+    publisher.spoil("manifest", "{}");
+    publisher.remove("style-rest");
+    let journey = Journey::start_on("later_bare", publisher.address()).await;
+    journey.open().await;
+    journey.go("#/sizes").await;
+    journey.click(By::Text(say!(first::start_book))).await;
+    journey.wait_for_text(say!(first::part_missing)).await;
+    journey.expect_count("main .section", 0).await;
+    publisher.publish("one");
+    publisher.spoil("manifest", "{}");
+    journey.click(By::Text(say!(first::try_again))).await;
+    journey.wait_for_text_gone(say!(first::part_missing)).await;
+    let styled =
+        "return [...document.styleSheets].some((sheet) => sheet.href?.includes('style-rest') && sheet.cssRules.length)";
+    journey.wait_until("the rest of the style to be in force", styled).await;
+}
+
 const TAKEN_UP: &str = "
     return performance.getEntriesByType('resource').some((it) => it.name.includes('split_later') && it.responseEnd)";
 const NOT_ASKED_FOR: &str = "

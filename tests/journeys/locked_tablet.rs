@@ -39,9 +39,15 @@ const SHOW: &str = "
 /// Notes on `prices` whenever a price is put into the page or taken out of it, from before its first paint on.
 const LOOK_FOR_PRICES: &str = "
     window.prices = 0;
+    const shown = (node) => {
+        if (node.nodeName === 'SCRIPT' || node.parentNode?.nodeName === 'SCRIPT') return '';
+        const copy = node.cloneNode(true);
+        copy.querySelectorAll?.('script').forEach((it) => it.remove());
+        return copy.textContent;
+    };
     new MutationObserver((changes) => {
         const nodes = changes.flatMap((change) => [...change.addedNodes, ...change.removedNodes]);
-        if (nodes.some((node) => node.textContent.includes('$'))) prices += 1;
+        if (nodes.some((node) => shown(node).includes('$'))) prices += 1;
     }).observe(document, { subtree: true, childList: true });";
 
 const LOAD_AGAIN: &str = "
@@ -57,10 +63,25 @@ const LARGE_ENOUGH: &str = "
         .map((it) => parseFloat(getComputedStyle(it).fontSize));
     const [amounts, names] = [sizes('.recipe-amount'), sizes('.recipe-ingredient')];
     const targets = [...document.querySelectorAll('.turn')].map((it) => it.getBoundingClientRect());
-    return amounts.length === 7 && amounts.every((size) => size >= 32) && names.every((size) => size >= 22)
-        && targets.length === 2 && targets.every(({ width, height }) => width >= 64 && height >= 64)
+    return amounts.length === 7 && amounts.every((size) => size >= 32) && names.every((size) => size >= 28)
+        && targets.length === 2 && targets.every(({ width, height }) => width >= 64 && height >= 48)
         && targets[0].left < innerWidth / 3 && targets[1].right > innerWidth * 2 / 3
         && targets.every(({ top, bottom }) => top > innerHeight / 2 && bottom <= innerHeight);";
+
+/// All lines of a recipe of eight in view on a tablet that lies on its side, unscrolled and under nothing; names
+/// in 28 px and more, amounts larger, and every target 48 px high.
+const EIGHT_LINES: &str = "
+    const box = (it) => it.getBoundingClientRect();
+    const lines = [...document.querySelectorAll('.recipe > li')];
+    const covered = box(document.querySelector('.turns')).top;
+    const head = box(document.querySelector('.head')).bottom;
+    const sizes = (selector) => [...document.querySelectorAll(selector)]
+        .map((it) => parseFloat(getComputedStyle(it).fontSize));
+    const targets = [...document.querySelectorAll('main :is(a, button, input)')].filter((it) => it.checkVisibility());
+    return scrollY === 0 && lines.length === 8 && box(lines[0]).top >= head && box(lines[7]).bottom <= covered
+        && sizes('.recipe-ingredient').every((size) => size >= 28)
+        && sizes('.recipe .recipe-amount').every((size) => size > 28)
+        && targets.every((it) => box(it).height >= 48);";
 
 /// A tablet with the demo book, with `script` run before each load.
 async fn tablet(engine: Engine, name: &str, script: &str) -> Journey {
@@ -97,8 +118,8 @@ async fn a_screen_that_stays_on(journey: &Journey) {
 /// 8 * 16.1 / 16 / 0.97 = 8.299 of carrots, 4.668 of oranges, 2.075 of apples, 0.778 of ginger,
 /// 0.519 of lemons, 0.259 of turmeric, in jugs that show a quarter of an ounce.
 async fn amounts_for_several(journey: &Journey) {
-    journey.type_into(By::Label(say!(first::find_drink)), "copper").await;
-    journey.expect_each(".card h2", &["Copper Morning"]).await;
+    // A drink, then a size.
+    journey.click(By::Text("Copper Morning")).await;
     journey.click(By::Text("16 oz bottle")).await;
     journey.expect_each("main h1", &["Copper Morning 16 oz bottle"]).await;
     let one = [
@@ -135,6 +156,25 @@ async fn amounts_for_several(journey: &Journey) {
     journey.expect_each(".recipe-for", &[&say!(counter::for_drinks, drinks = 20_usize)]).await;
     // 165.979.
     journey.wait_for_text("166 fl oz").await;
+}
+
+/// A recipe of eight lines is read without scrolling.
+#[tokio::test]
+async fn eight_lines_on_a_tablet_on_its_side() {
+    let journey = tablet(Engine::Chromium, "eight_lines", "").await;
+    journey.resize(1024, 768).await;
+    for (address, size) in [("#/counter/9/7", "12 oz cup"), ("#/counter/9/8", "16 oz cup")] {
+        journey.go(address).await;
+        journey.expect_each("main h1", &[&format!("Early Shift {size}")]).await;
+        journey.screenshot("card").await;
+        journey.wait_until("eight lines in view", EIGHT_LINES).await;
+    }
+    // Letters find a drink, and its sizes stand open.
+    journey.go("#/counter").await;
+    journey.type_into(By::Label(say!(first::find_drink)), "early").await;
+    journey.expect_each(".counter-drink summary", &["Early Shift"]).await;
+    journey.click(By::Text("16 oz cup")).await;
+    journey.expect_each("main h1", &["Early Shift 16 oz cup"]).await;
 }
 
 /// Waits until the recipe has these amounts, each of them pressed.
@@ -196,6 +236,7 @@ async fn choose_a_pin(journey: &Journey) {
     let (first, again) = (By::Label(say!(counter::new_pin)), By::Label(say!(counter::repeat_pin)));
     let close = By::Text(say!(counter::lock_to_counter));
     let choose_digits = say!(counter::choose_digits, fewest = "4", most = "8");
+    journey.click(By::Text(say!(counter::lock_this_device))).await;
     journey.click(close).await;
     journey.expect_sentence(first, &[say!(counter::pin_empty), &choose_digits].join(" ")).await;
     journey.type_into(first, "42").await;
@@ -214,6 +255,7 @@ async fn choose_a_pin(journey: &Journey) {
 
 /// Chooses a PIN of a device that is not locked, and locks it.
 async fn lock(journey: &Journey, pin: &str) {
+    journey.click(By::Text(say!(counter::lock_this_device))).await;
     journey.type_into(By::Label(say!(counter::new_pin)), pin).await;
     journey.type_into(By::Label(say!(counter::repeat_pin)), pin).await;
     journey.click(By::Text(say!(counter::lock_to_counter))).await;
@@ -241,7 +283,8 @@ async fn nothing_but_the_counter(journey: &Journey) {
     for (address, heading) in screens {
         journey.go(address).await;
         journey.expect_each("main h1", &[heading]).await;
-        let priceless = "return !document.body.textContent.includes('$')";
+        let priceless = "const shown = [...document.body.children].filter((it) => it.tagName !== 'SCRIPT');
+            return shown.length > 0 && !shown.some((it) => it.textContent.includes('$'))";
         journey.wait_until(&format!("no price on {heading}"), priceless).await;
     }
     journey.screenshot("locked").await;

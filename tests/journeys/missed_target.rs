@@ -27,6 +27,7 @@ async fn a_missed_target_is_closed_and_explained() {
     working_page(&journey).await;
     apply_a_price(&journey).await;
     apply_a_fill(&journey).await;
+    a_labeled_size(&journey).await;
     assert_eq!(journey.console_errors().await, Vec::<String>::new());
 }
 
@@ -46,6 +47,7 @@ async fn drink(journey: &Journey, name: &str, melon: &str, coconut: &str, price:
     entering::drink(journey, name, say!(first::type_over_ice), "500").await;
     entering::line(journey, "Melon", melon).await;
     entering::line(journey, "Coconut water", coconut).await;
+    entering::unfold(journey, say!(drinks::making)).await;
     journey.enter(By::Label(say!(drinks::labor_per_drink)), "30").await;
     entering::sold_in(journey, "Half litre").await;
     journey.enter(By::Label(say!(drinks::menu_price)), price).await;
@@ -56,7 +58,7 @@ async fn is_marked(journey: &Journey, state: &str) {
     journey.expect_lines(By::Text(state), &[state]).await;
 }
 
-/// A lever as it is drawn: its name, the change, what to do, and its button.
+/// A lever as it is drawn: what to do and the change, or its name and why not; and its button.
 fn way(parts: &[&str]) -> String {
     parts.join(" ")
 }
@@ -64,47 +66,63 @@ fn way(parts: &[&str]) -> String {
 /// Goods of 1.80 / 0.9 = 2.00 of 4.60; G = 1.656.
 async fn levers(journey: &Journey) {
     // 2.60 / 4.60; 4.60 - (1.80 + 0.10) / 0.9.
-    figures(journey, "56.5%", "$2.49", "$4.60").await;
+    answer(journey, "$4.60", "56.5%", "$2.49").await;
+    // 0.10 and 0.10 / 0.9 * 0.1 of labor; the rows of goods are 1.70, 0.10 and 0.20.
+    let ladder = [
+        (say!(drinks::menu_price), "$4.60"),
+        (say!(drinks::ingredients), "$1.70"),
+        (say!(common::packaging), "$0.10"),
+        (say!(drinks::waste), "$0.20"),
+        (&*[say!(first::margin_on_goods), "56.5%"].join(" · "), "$2.60"),
+        (say!(drinks::labor), "$0.10"),
+        (say!(drinks::labor_waste), "$0.01"),
+        (say!(drinks::profit_that_changes), "$2.49"),
+        (say!(common::profit_per_drink), "$2.49"),
+    ];
+    entering::expect_ladder(journey, &ladder).await;
     let case_price = |name: &str| say!(drinks::case_price_of, name = name);
-    let ways = [
+    // What an owner would try first: the price, the fill, and what costs most.
+    let practical = [
+        // 2.00 / 0.4 = 5.00, and the next ending; 0.65 / 4.60, up.
+        way(&[
+            &say!(drinks::charge_instead, price = "$5.25", now = "$4.60"),
+            "+14.2%",
+            &say!(drinks::set_price, price = "$5.25"),
+        ]),
         // (1.656 - 0.10) / (1.70 / 500) = 457.647, down; -42.353 / 500.
         way(&[
-            say!(common::fill),
-            "−8.5%",
             &say!(drinks::fill_instead, fill = "457 mL", now = "500 mL"),
             &say!(drinks::changes_drinks, drinks = 1),
+            "−8.5%",
             &say!(labels::set_fill, fill = "457 mL"),
-        ]),
-        // 2.00 / 0.4 = 5.00, and the next ending; 0.40 / 4.60.
-        way(&[
-            say!(drinks::menu_price),
-            "+8.7%",
-            &say!(drinks::charge_instead, price = "$5.25", now = "$4.60"),
-            &say!(drinks::set_price, price = "$5.25"),
         ]),
         // Melon may be 1.056 of 1.20.
         way(&[
-            &case_price("Melon"),
-            "−12.0%",
             &say!(drinks::pay_instead, name = "Melon", price = "$17.60", now = "$20.00"),
+            "−12.0%",
+            say!(drinks::see_quotes),
         ]),
+    ];
+    journey.expect_each(".section > .ways > .way", &practical.each_ref().map(String::as_str)).await;
+    journey.screenshot("levers").await;
+    entering::unfold(journey, say!(drinks::other_ways)).await;
+    let others = [
         // 0.5 * 1.20 / 1.056 = 0.568182, up.
         way(&[
-            &say!(drinks::trim_yield_of, name = "Melon"),
-            "+13.7%",
             &say!(drinks::trim_instead, share = "56.9%", name = "Melon", now = "50.0%"),
+            "+13.7%",
+            say!(drinks::see_yield_log),
         ]),
         // Coconut water may be 0.356 of 0.50.
         way(&[
-            &case_price("Coconut water"),
-            "−28.8%",
             &say!(drinks::pay_instead, name = "Coconut water", price = "$17.80", now = "$25.00"),
+            "−28.8%",
+            say!(drinks::see_quotes),
         ]),
         // 1 - 1.80 / 1.84 = 0.0217391, down.
         way(&[
-            say!(drinks::waste),
-            "−78.3%",
             &say!(drinks::waste_instead, share = "2.1%", now = "10.0%"),
+            "−78.3%",
             &say!(drinks::set_waste, share = "2.1%"),
         ]),
         // 0.144 too much, and the cup is 0.10.
@@ -112,8 +130,7 @@ async fn levers(journey: &Journey) {
         way(&[&case_price("Half-litre cup"), say!(drinks::not_enough_alone)]),
         way(&[say!(drinks::labor_per_drink), say!(drinks::not_in_margin)]),
     ];
-    journey.expect_each(".way", &ways.each_ref().map(String::as_str)).await;
-    journey.screenshot("levers").await;
+    journey.expect_each(".fold .way", &others.each_ref().map(String::as_str)).await;
 }
 
 /// A step of a working: its name and its figure, and how that came about.
@@ -150,7 +167,8 @@ async fn how_it_came_about(journey: &Journey) {
     let margin = margin.each_ref().map(String::as_str);
     journey.expect_each(".sheet .step", &margin).await;
     journey.screenshot("how").await;
-    journey.click(By::Text("$2.00")).await;
+    // The first stands on the fold of the cost, under the sheet.
+    journey.click(By::Nth(1, &By::Text("$2.00"))).await;
     let parts @ [ingredients, packaging, waste] =
         [(say!(drinks::ingredients), "$1.70"), (say!(common::packaging), "$0.10"), (say!(drinks::waste), "$0.20")];
     let alone = |(name, figure): (&str, &str)| [name, figure].join(" ");
@@ -182,7 +200,7 @@ async fn how_it_came_about(journey: &Journey) {
     journey.expect_each(".sheet .step", &margin).await;
     journey.press(By::Text(say!(first::close)), Key::Escape).await;
     journey.expect_count("dialog[open]", 0).await;
-    figures(journey, "56.5%", "$2.49", "$4.60").await;
+    answer(journey, "$4.60", "56.5%", "$2.49").await;
 }
 
 async fn working_page(journey: &Journey) {
@@ -234,13 +252,11 @@ async fn working_page(journey: &Journey) {
 }
 
 async fn apply_a_price(journey: &Journey) {
-    // The first such button stands beside the price that is suggested; the second is the lever.
-    let set_price = say!(drinks::set_price, price = "$5.25");
-    journey.click(By::Nth(1, &By::Text(&set_price))).await;
+    journey.click(By::Text(&say!(drinks::set_price, price = "$5.25"))).await;
     journey.expect_value(By::Label(say!(drinks::menu_price)), "5.25").await;
     is_marked(journey, say!(first::on_target)).await;
     // 3.25 / 5.25; 5.25 - 1.90 / 0.9.
-    figures(journey, "61.9%", "$3.14", "$5.25").await;
+    answer(journey, "$5.25", "61.9%", "$3.14").await;
     journey.wait_for_text_gone(say!(drinks::reach_target)).await;
     journey.click(By::Text(say!(first::undo))).await;
     is_marked(journey, say!(first::below_target)).await;
@@ -255,28 +271,46 @@ async fn apply_a_fill(journey: &Journey) {
     // (1.71 - 0.10) / (1.625 / 500) = 495.385; -4.615 / 500 = -0.923%.
     let set_fill = say!(labels::set_fill, fill = "495 mL");
     let fill = way(&[
-        say!(common::fill),
-        "−1.0%",
         &say!(drinks::fill_instead, fill = "495 mL", now = "500 mL"),
         &say!(drinks::changes_drinks, drinks = 1),
+        "−1.0%",
         &set_fill,
     ]);
-    journey.expect_each(".way:nth-child(2)", &[&fill]).await;
+    journey.expect_each(".section > .ways > .way:nth-child(2)", &[&fill]).await;
+    entering::unfold(journey, say!(common::fill)).await;
     journey.click(By::Text(&set_fill)).await;
     is_marked(journey, say!(first::on_target)).await;
     journey.wait_for_text(&say!(drinks::fill_from, fill = "495 mL", brimful = "520 mL", headspace = "25 mL")).await;
-    journey.wait_for_text("60.0%").await;
+    // 0.6 * 4.75 = 2.85, less 0.10 / 0.9 of labor.
+    answer(journey, "$4.75", "60.0%", "$2.74").await;
     journey.click(By::Text(say!(first::undo))).await;
     is_marked(journey, say!(first::below_target)).await;
     journey.wait_for_text(&say!(drinks::fill_from, fill = "500 mL", brimful = "520 mL", headspace = "20 mL")).await;
 }
 
-async fn figures(journey: &Journey, margin: &str, profit: &str, pays: &str) {
-    let figures = [
-        (say!(common::margin), margin),
-        (say!(common::target_margin), "60.0%"),
-        (say!(common::profit_per_drink), profit),
-        (say!(drinks::customer_pays), pays),
-    ];
-    journey.expect_figures(say!(common::price), &figures).await;
+/// With 500 mL on the label no press fills less: that way stands among the others, with what is to be
+/// done first.
+async fn a_labeled_size(journey: &Journey) {
+    journey.click(By::Text(say!(drinks::edit_fill))).await;
+    entering::unfold(journey, say!(labels::headspace)).await;
+    let labeled = By::Label(say!(labels::labeled_size));
+    journey.enter(labeled, "500").await;
+    journey.expect_value(labeled, "500 mL").await;
+    journey.click(By::Text(say!(first::drinks))).await;
+    journey.click(By::Text("Melon Still")).await;
+    journey.click(By::Text("Half litre")).await;
+    journey.expect_count(".section > .ways > .way", 3).await;
+    entering::unfold(journey, say!(drinks::other_ways)).await;
+    let fill = way(&[
+        &say!(drinks::fill_instead, fill = "495 mL", now = "500 mL"),
+        &say!(drinks::changes_drinks, drinks = 1),
+        &say!(drinks::label_first, declared = "500 mL"),
+        "−1.0%",
+    ]);
+    journey.expect_each(".fold .way:first-child", &[&fill]).await;
+    journey.screenshot("labeled").await;
+}
+
+async fn answer(journey: &Journey, price: &str, margin: &str, profit: &str) {
+    entering::expect_answer(journey, price, say!(first::margin_on_goods), margin, profit).await;
 }

@@ -24,7 +24,7 @@ async fn lower_prices(journey: &Journey) {
     entering::ingredient(journey, "Plums", "10 lb", "20").await;
     journey.click(By::Text(say!(goods::add_volume_price))).await;
     let pound = say!(goods::per_as_purchased, amount = "lb");
-    let in_force = async || journey.expect_figures(say!(goods::packs), &[(&pound, "$2.000")]).await;
+    let in_force = async || journey.expect_figures(say!(common::cost), &[(&pound, "$2.000")]).await;
     let (from, label) = (say!(goods::minimum_packs_of, number = "1"), say!(goods::case_price_of, number = "1"));
     let (at_a_time, from, price) = (By::Label(say!(goods::packs_per_order)), By::Label(&from), By::Label(&label));
     journey.enter(from, "5").await;
@@ -35,7 +35,7 @@ async fn lower_prices(journey: &Journey) {
         (at_a_time, "a few", &not_a_number("a few", "1")),
         (from, "1", &above),
         (from, "0", &above),
-        (price, "-1", &say!(book::no_minus, example = "38.50")),
+        (price, "-1", &say!(book::no_minus, example = "36.00")),
     ];
     explained(journey, &cases, in_force).await;
     // What the pack costs waits for a lower price that cannot be read.
@@ -67,14 +67,15 @@ async fn measures(journey: &Journey) {
         (say!(labels::fill_line_below_rim), "1/2 in"),
     ];
     let in_force = async || journey.expect_figures(say!(common::fill), &figures).await;
-    let example = "3 1/2 in";
+    // Each width and the height has an example of its own.
+    let [of_base, of_rim, of_height] = ["2 1/2 in", "3 1/2 in", "4 3/4 in"];
     let straws = say!(goods::per_drink, name = "Paper straw");
     let cases: [Case<'_>; 7] = [
-        (base, "3 stone", &say!(book::not_a_length, unit = "stone", example = example)),
+        (base, "3 stone", &say!(book::not_a_length, unit = "stone", example = of_base)),
         (base, "0", &not_positive(say!(goods::base_width))),
-        (rim, "-3", &say!(book::no_minus, example = example)),
+        (rim, "-3", &say!(book::no_minus, example = of_rim)),
         (height, "0 mm", &not_positive(say!(goods::inside_height))),
-        (height, "", &nothing(example)),
+        (height, "", &nothing(of_height)),
         (empty, "6", &say!(refusals::nothing_fits, field = say!(labels::headspace))),
         (By::Label(&straws), "0", &not_positive(say!(goods::amount_per_drink))),
     ];
@@ -131,13 +132,14 @@ async fn recipe(journey: &Journey) {
     journey.expect_value(step, "1 fl oz").await;
     let sum = say!(drinks::ingredients_make, volume = "10.4 fl oz");
     let in_force = async || journey.expect_sentence(By::Label(say!(drinks::recipe_makes)), &sum).await;
+    entering::unfold(journey, say!(drinks::making)).await;
     let no_packing = say!(refusals::not_a_packing, field = say!(drinks::ice_packing));
     let cases: [Case<'_>; 5] = [
         (step, "5 g", &say!(refusals::another_kind, field = say!(drinks::piece_size))),
         (step, "0", &not_positive(say!(drinks::piece_size))),
         (packing, "0", &no_packing),
         (packing, "101", &no_packing),
-        (By::Label(say!(drinks::air)), "-1", &say!(book::no_minus, example = "65")),
+        (By::Label(say!(drinks::air)), "-1", &say!(book::no_minus, example = "5")),
     ];
     explained(journey, &cases, in_force).await;
 }

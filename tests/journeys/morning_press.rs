@@ -64,8 +64,7 @@ async fn plan(journey: &Journey) {
     journey.wait_for_text(&stands("9", "0")).await;
     // 4 * 300 + 5 * 100 and 5 * 200 mL.
     let start = |amount: &str| format!("{} {amount}", say!(counter::start_with));
-    let figure = |amount: &str| format!("{} {}", start(amount), say!(counter::exact_amount, amount = amount));
-    journey.expect_each(".take-figures .figure", &[&figure("1.7 L"), &figure("1 L")]).await;
+    journey.expect_each(".take-first", &[&start("1.7 L"), &start("1 L")]).await;
     let of = |name: &str| say!(counter::prep_of, ingredient = name, prep = say!(drinks::as_purchased));
     let (carrot, coconut) = (of("Carrot juice"), of("Coconut water"));
     journey.click(By::Label(&carrot)).await;
@@ -83,13 +82,23 @@ async fn plan(journey: &Journey) {
     journey.click(By::Text(say!(counter::print_sheet))).await;
     let done = |name: &str| format!("{name} {}", say!(counter::done));
     let (copper, carrot) = (done("Copper, Small"), done(&carrot));
+    // Room for what was made, the lot and who made it.
+    let heads = [
+        say!(counter::to_fill),
+        say!(counter::planned),
+        say!(counter::made),
+        say!(counter::lot),
+        say!(counter::initials),
+        say!(counter::use_by_date),
+    ];
+    journey.expect_each(".paper-table thead th", &heads).await;
     let lines = [&copper, "Palm Mix, Small", &carrot, &coconut, "Copper", "Palm Mix", "Copper", "Palm Mix"];
-    journey.expect_each(".paper-table th", &lines).await;
+    journey.expect_each(".paper-table tbody th", &lines).await;
     let kept = say!(labels::storage_not_entered);
     let not_checked = |names: &str| say!(labels::allergens_not_checked_sentence, names = names);
     let copper = [not_checked("Carrot juice"), say!(labels::others_not_checked).to_string()].join(" ");
     let palm = not_checked("Carrot juice, Coconut water");
-    let cells = ["4", "5", &start("1.7 L"), &start("1 L"), kept, kept, &copper, &palm];
+    let cells = ["4", "", "", "", "", "5", "", "", "", "", &start("1.7 L"), &start("1 L"), kept, kept, &copper, &palm];
     journey.expect_each(".paper-table td", &cells).await;
     journey.click(By::Text(say!(counter::batch))).await;
 }
@@ -97,19 +106,33 @@ async fn plan(journey: &Journey) {
 async fn short_of_carrots(journey: &Journey) {
     journey.click(By::Text(say!(counter::batches))).await;
     journey.click(By::Text(say!(counter::on_hand))).await;
+    journey.click(By::Text(say!(counter::can_make))).await;
     journey.wait_for_text(say!(counter::count_to_see_drinks)).await;
+    journey.click(By::Text(say!(counter::on_hand))).await;
     journey.enter(By::Label("Carrot juice"), "1").await;
-    let short = [say!(counter::counted_today), &say!(counter::today_short, amount = "0.7 L")].join(" ");
-    journey.expect_sentence(By::Label("Carrot juice"), &short).await;
-    // 1 L makes three of 300 mL or ten of 100 mL.
-    journey.expect_each(".makes-row .take-piece", &["3", "10"]).await;
-    journey.wait_for_text(&say!(counter::runs_out_first, item = "Carrot juice")).await;
-    journey.wait_for_text(&say!(counter::not_counted, item = "Coconut water")).await;
+    journey.expect_sentence(By::Label("Carrot juice"), &say!(counter::today_short, amount = "0.7 L")).await;
+    journey.expect_sentence(By::Label("Coconut water"), say!(counter::today_needs_this)).await;
+    // What is short comes first when the screen is opened anew.
+    journey.enter(By::Label("Coconut water"), "3").await;
+    journey.expect_sentence(By::Label("Coconut water"), "").await;
     journey.screenshot("on_hand").await;
+    journey.enter(By::Label("Coconut water"), "").await;
+    // 1 L makes three of 300 mL or ten of 100 mL.
+    journey.click(By::Text(say!(counter::can_make))).await;
+    journey.expect_each(".can-make-sizes .chip", &["Small 3", "Small 10"]).await;
+    journey.wait_for_text(&say!(counter::runs_out_first, item = "Carrot juice")).await;
+    journey.wait_for_text(&say!(counter::items_not_counted, items = 1_usize)).await;
+    journey.screenshot("can_make").await;
     journey.click(By::Text(say!(counter::batches))).await;
     journey.click(By::Text(&stands("9", "4"))).await;
-    journey.wait_for_text(&say!(counter::short, amount = "0.7 L")).await;
-    journey.click(By::Text(say!(counter::find_best_plan))).await;
+    // What is short stands first, with the drinks that it hits and what can be made all the same.
+    journey.wait_for_text(&say!(counter::short_on, items = 1_usize)).await;
+    let used_in = say!(counter::used_in, drinks = "Copper, Palm Mix");
+    journey
+        .expect_each(".shorts li", &[&format!("Carrot juice {} {used_in}", say!(counter::short, amount = "0.7 L"))])
+        .await;
+    journey.wait_for_text(&say!(counter::made_of_planned, made = "6", planned = "9")).await;
+    journey.click(By::Text(say!(counter::best_plan))).await;
     // Copper leaves 3.00 - 1.20 = 1.80 of 300 mL, Palm Mix 2.50 - 1.20 = 1.30 of 100 mL of what is
     // short. Five of the one that leaves more of a litre, and one of the other: 8.30, and 200 mL
     // are left over. Four and two use them: 8.80.
@@ -125,7 +148,7 @@ async fn short_of_carrots(journey: &Journey) {
     journey.click(By::Text(say!(counter::use_this_plan))).await;
     journey.expect_value(By::Label(&say!(counter::number_of, drink = "Copper, Small")), "2").await;
     journey.wait_for_text(&stands("6", "0")).await;
-    journey.wait_for_text(&say!(counter::enough, amount = "0 L")).await;
+    journey.wait_for_text(say!(counter::nothing_short)).await;
     journey.click(By::Text(say!(first::undo))).await;
     journey.expect_value(By::Label(&say!(counter::number_of, drink = "Copper, Small")), "4").await;
     journey.wait_for_text(&stands("9", "4")).await;

@@ -42,7 +42,7 @@ async fn expect_undo(journey: &Journey, step: &str) {
 /// What a pack of kale costs by the pound.
 async fn expect_pound(journey: &Journey, cost: &str) {
     let pound = say!(goods::per_as_purchased, amount = "lb");
-    journey.expect_figures(say!(goods::packs), &[(&pound, cost)]).await;
+    journey.expect_figures(say!(common::cost), &[(&pound, cost)]).await;
 }
 
 #[tokio::test]
@@ -311,6 +311,7 @@ async fn packaging(journey: &Journey) {
     journey.click(By::Text(say!(first::buying))).await;
     journey.click(By::Text(say!(first::containers))).await;
     journey.click(By::Text("Large cup")).await;
+    entering::unfold(journey, say!(common::packaging)).await;
     journey.choose(By::Label(say!(goods::add_packaging)), "Paper straw").await;
     let unsaved = say!(book::new_kit_item_unsaved, of = "Large cup");
     journey.wait_for_text(&waits(&unsaved, &[say!(book::needs_number_per_drink)])).await;
@@ -330,6 +331,6 @@ async fn a_scenario(journey: &Journey) {
     journey.expect_value(name(), "").await;
     expect_undo(journey, say!(goods::add_packaging)).await;
     journey.enter(name(), "Two sizes only").await;
-    journey.wait_for_text(say!(sales::about_make_menu)).await;
+    journey.wait_for_text(say!(sales::scenario_is_menu)).await;
     expect_undo(journey, say!(sales::copy_menu)).await;
 }

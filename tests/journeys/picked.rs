@@ -30,7 +30,7 @@ async fn a_number_takes_the_unit_beside_it(engine: Engine) {
     let journey = entering::empty_book_in(engine, "picked").await;
     let unit_label = unit_of(say!(goods::pack_size));
     let (size, unit) = (By::Label(say!(goods::pack_size)), By::Label(&unit_label));
-    let figures = say!(goods::packs);
+    let figures = say!(common::cost);
     let per_pound = say!(goods::per_as_purchased, amount = "lb");
     entering::ingredient(&journey, "Plums", "10", "20").await;
     // A US book: a bare weight of a pack is pounds.
@@ -129,6 +129,7 @@ async fn a_unit_that_is_refused_is_none_for_the_next_number(engine: Engine) {
     entering::ingredient(&journey, "Plums", "10", "20").await;
     entering::drink(&journey, "Plum Shade", say!(first::type_over_ice), "16").await;
     entering::line(&journey, "Plums", "16").await;
+    entering::unfold(&journey, say!(drinks::try_a_size)).await;
     let unit_label = unit_of(say!(drinks::try_a_size));
     let (size, unit) = (By::Label(say!(drinks::try_a_size)), By::Label(&unit_label));
     typed(&journey, size, "1 ea").await;
@@ -158,8 +159,8 @@ const LOOKS: &str = "
         return [fontFamily, fontSize, color, backgroundColor, borderTopWidth, borderTopStyle, borderTopColor,
             borderTopLeftRadius, Math.round(height)].join();
     };
-    const lists = [...document.querySelectorAll('.section select')];
-    const fields = [...document.querySelectorAll('.section input[type=text]')];
+    const lists = [...document.querySelectorAll(':is(.section, .fold) select')];
+    const fields = [...document.querySelectorAll(':is(.section, .fold) input[type=text]')];
     return lists.length > 1 && lists.every((it) => getComputedStyle(it).appearance === 'none')
         && new Set([...lists, ...fields].map(look)).size === 1;";
 

@@ -7,6 +7,7 @@
 use brimwright::say;
 use brimwright::words::texts::{HOLE, around};
 
+use crate::entering;
 use crate::harness::{By, Journey};
 
 /// Where a weighing of juice is typed.
@@ -46,6 +47,8 @@ async fn what_if(journey: &Journey) {
     journey.click(By::Text(say!(market::what_if))).await;
     journey.wait_for_text(say!(market::choose_item_to_test)).await;
     journey.choose(By::Label(say!(market::add_item)), "Carrots").await;
+    journey.wait_for_text(say!(market::no_size_would_drop)).await;
+    entering::unfold(journey, changed).await;
     journey.expect_rows(changed, &[&heads, &["Carrots", "$34.00", "$40.80", "+20.0%"]]).await;
     // Nearest is Copper Morning in 16 fl oz: 0.156 more of 8.50 leaves 68.4% of 70.2%.
     journey.wait_for_text(&say!(market::none_would_drop, sizes = 6)).await;
@@ -79,6 +82,12 @@ async fn since(journey: &Journey) {
         &["Carrots", "$32.50", "$34.00", "+4.6%"],
         &["Celery", "$41.00", "$38.00", "\u{2212}7.3%"],
     ];
+    // In 32 fl oz, the two drinks of carrots fell from 68.0% to 67.4% and 67.7%: the target is 68%. Of
+    // what costs more, they take carrots, ginger and lemons, but no kale and no cucumbers.
+    journey.wait_for_text(&say!(market::some_dropped_since, sizes = 2, day = "Nov 12, 2026")).await;
+    let names = "Lemons, Ginger root, Carrots";
+    journey.expect_each(".watch-said", &[&say!(market::dropped_with, sizes = 2, names = names)]).await;
+    entering::unfold(journey, say!(market::changed_prices)).await;
     journey.expect_rows(say!(market::changed_prices), &rows).await;
     journey.choose_day(since, "2026-11-23").await;
     journey.wait_for_text(&say!(market::no_price_changed, day = "Nov 23, 2026")).await;
@@ -87,6 +96,7 @@ async fn since(journey: &Journey) {
 async fn drivers(journey: &Journey) {
     journey.click(By::Text(say!(market::cost_drivers))).await;
     journey.expect_lines(By::Item("Carrots"), &["Carrots", "6.4%"]).await;
+    entering::unfold(journey, say!(market::driver_figures)).await;
     journey.wait_for_text("$102.79").await;
     journey.wait_for_text("\u{2212}$10.28").await;
     journey.screenshot("cost_drivers").await;
@@ -95,6 +105,7 @@ async fn drivers(journey: &Journey) {
 /// 2.95 US gallons of 3785.411784 mL at 0.998 g/mL are 11144.63 g, or 24.5697 lb.
 async fn weighed(journey: &Journey) {
     journey.go("#/buying/ingredient/7").await;
+    entering::unfold(journey, say!(goods::yields)).await;
     journey.click(By::Text(&say!(goods::yield_log_of, weighings = 6))).await;
     journey.wait_for_text(&unusual()).await;
     let trimmed = By::Label(say!(goods::trimmed_weight));
@@ -160,6 +171,7 @@ async fn adopted(journey: &Journey) {
 
 async fn yields(journey: &Journey, trimmed: &str, pressed: &str) {
     journey.go("#/buying/ingredient/7").await;
+    entering::unfold(journey, say!(goods::yields)).await;
     journey.expect_value(By::Label(say!(goods::trim_yield)), trimmed).await;
     journey.expect_value(By::Label(say!(goods::juice_yield)), pressed).await;
 }

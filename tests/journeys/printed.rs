@@ -5,6 +5,7 @@ use brimwright::say;
 use brimwright::words::texts::{HOLE, around};
 use serde_json::Value;
 
+use crate::entering;
 use crate::harness::{By, DEMO, Journey};
 
 /// Papers with their sizes in points, 72 to an inch: ISO 216 has A4 as 210 by 297 mm, Letter is
@@ -20,7 +21,7 @@ fn not_on_paper() -> [&'static str; 8] {
         say!(first::buying),
         say!(first::sizes),
         say!(counter::paper),
-        say!(counter::cards_per_page),
+        say!(counter::cards_for),
         say!(counter::cost_and_margin),
     ]
 }
@@ -33,28 +34,31 @@ async fn the_price_sheet_has_every_drink_and_price() {
     journey.click(By::Text(say!(first::price_sheet))).await;
     // The usual paper where people measure in US customary units.
     journey.expect_value(By::Label(say!(counter::paper)), "Letter").await;
+    // Each drink with its prices side by side, in the order of its sizes.
     let drinks = drinks_with_prices();
-    let head = [say!(counter::drink), say!(common::size), say!(common::price)].join(" ");
     let per_ounce = say!(counter::per_unit, unit = "fl oz");
+    let head = [say!(counter::drink), "8 oz bottle 12 oz bottle 16 oz bottle 32 oz bottle"].join(" ");
     for (paper, size) in PAPERS {
         let sheet = journey.printed("#/print/prices", paper).await;
-        assert_eq!((sheet.width, sheet.height, sheet.pages.len()), (size.0, size.1, 2));
+        assert_eq!((sheet.width, sheet.height, sheet.pages.len()), (size.0, size.1, 1));
         sheet.has(&[
             say!(first::type_pressed),
             say!(first::type_blended),
             say!(first::type_over_ice),
             say!(first::type_shot),
+            &head,
         ]);
-        // Each drink stands whole on one page.
         sheet.has_whole(&drinks);
         let tax = say!(counter::tax_added, rate = "6.5%");
         let (printed, _) = around(&say!(counter::printed_on, day = HOLE));
         let sample = say!(first::sample_data);
-        sheet.has_on_each_page(&["Marrowgate Juice Hall", sample, &printed, &head, &tax]);
+        sheet.has_on_each_page(&["Marrowgate Juice Hall", sample, &printed, &tax]);
         sheet.has_not(&not_on_paper());
+        // The jug has no price: customers see neither it nor that.
         sheet.has_not(&[
+            "64 oz jug",
+            say!(first::no_price_yet),
             say!(common::margin),
-            say!(counter::target),
             &per_ounce,
             say!(counter::iced_sizes_include_ice),
         ]);
@@ -62,16 +66,22 @@ async fn the_price_sheet_has_every_drink_and_price() {
     // 8.50 over 16 fl oz in tenths of a cent, 3.25 over 2 in cents: by hand. The jug has no price.
     journey.click(By::Label(say!(counter::unit_price))).await;
     journey.click(By::Label(say!(counter::cost_and_margin))).await;
-    let costs = [say!(common::cost), say!(common::margin), say!(counter::target)].join(" ");
-    let head = [head, per_ounce, costs].join(" ");
-    let no_price = format!("64 oz jug – {} – $", say!(first::no_price_yet));
+    let cost = |cost: &str| say!(counter::cost_of, cost = cost);
     for (paper, _) in PAPERS {
         let sheet = journey.printed("#/print/prices", paper).await;
-        sheet.has(&["16 oz bottle $8.50 $0.531 $", "2 oz shot $3.25 $1.63 $", &no_price]);
+        let bottle = format!("$8.50 $0.531 {per_ounce} {}", cost("$"));
+        let shot = format!("$3.25 $1.63 {per_ounce} {}", cost("$"));
+        let jug = format!("{} {}", say!(first::no_price_yet), cost("$"));
+        sheet.has(&["64 oz jug", &bottle, &shot, &jug]);
         let (ice, owner) = (say!(counter::iced_sizes_include_ice), say!(counter::owner_copy));
-        sheet.has_on_each_page(&[&head, ice, owner]);
+        let terms = say!(counter::owner_terms, terms = say!(drinks::on_goods));
+        sheet.has_on_each_page(&[ice, owner, &terms]);
     }
     journey.screenshot("preview").await;
+    // On a phone the whole paper is seen, not a part of it.
+    let whole = "const paper = document.querySelector('.paper').getBoundingClientRect();
+        return innerWidth === 360 && paper.left >= 0 && paper.right <= 360 && paper.width > 300;";
+    journey.wait_until("the whole paper in view", whole).await;
 
     // This device's printer has the paper that was chosen, in another visit too.
     journey.choose(By::Label(say!(counter::paper)), "A4").await;
@@ -81,53 +91,49 @@ async fn the_price_sheet_has_every_drink_and_price() {
     assert_eq!(journey.console_errors().await, Vec::<String>::new());
 }
 
+/// Letters of a card on paper, measured by those of the paper, which has 10 points: names of 24, amounts of 18.
+const FROM_A_METRE: &str = "
+    const size = (it) => parseFloat(getComputedStyle(it).fontSize);
+    const points = (it) => 10 * size(it) / size(it.closest('.paper'));
+    const [names, amounts] = ['.paper-card h2', '.paper-recipe td strong'].map((of) => [...document.querySelectorAll(of)]);
+    return names.length > 0 && names.every((it) => points(it) >= 23.9)
+        && amounts.length > 4 && amounts.every((it) => points(it) >= 17.9);";
+
 #[tokio::test]
-async fn recipe_cards_come_four_to_a_page_or_one() {
+async fn recipe_cards_come_a_page_for_each_drink() {
     let journey = Journey::start("printed_cards").await;
     journey.open().await;
     journey.click(By::Text(say!(first::look_around))).await;
     journey.wait_for_text("Orchard Green").await;
     let cards = cards();
-    assert_eq!(cards.len(), 39);
-    journey.go("#/print/cards").await;
-    for (on_a_page, pages) in [("4", 10), ("1", 39)] {
-        journey.choose(By::Label(say!(counter::cards_per_page)), on_a_page).await;
-        for (paper, size) in PAPERS {
-            let sheet = journey.printed("#/print/cards", paper).await;
-            assert_eq!((sheet.width, sheet.height, sheet.pages.len()), (size.0, size.1, pages));
-            sheet.has_whole(&cards);
-            let (allergens, at_risk) = (say!(labels::allergens_as_entered), say!(labels::at_risk));
-            sheet.has_on_each_page(&["Marrowgate Juice Hall", say!(first::sample_data), allergens, at_risk]);
-            sheet.has_not(&not_on_paper());
-            sheet.has_not(&["$", &say!(counter::per_unit, unit = "fl oz")]);
-        }
+    assert_eq!(cards.len(), 14);
+    for (paper, size) in PAPERS {
+        let sheet = journey.printed("#/print/cards", paper).await;
+        assert_eq!((sheet.width, sheet.height, sheet.pages.len()), (size.0, size.1, cards.len()));
+        sheet.has_whole(&cards);
+        let allergens = say!(labels::allergens_as_entered);
+        sheet.has_on_each_page(&["Marrowgate Juice Hall", say!(first::sample_data), allergens]);
+        sheet.has_not(&not_on_paper());
+        sheet.has_not(&["$", &say!(counter::per_unit, unit = "fl oz")]);
+        journey.wait_until("letters to read from a metre away", FROM_A_METRE).await;
     }
     journey.choose(By::Label(say!(counter::cards_for)), "Orchard Green").await;
     let one = journey.printed("#/print/cards", "A4").await;
-    assert_eq!(one.pages.len(), 4);
-    // The bottle of 16 fl oz holds 16.7 less 0.6 of headspace; the recipe makes 16 and 3% of it
-    // stays in the press: 6, 4.5, 3, 1.5 and 1 fl oz times 16.1 / 16 / 0.97, to the quarter
-    // of an ounce that the jugs show, by hand.
-    let pressed = say!(drinks::pressed);
-    let (fill_to, _) = around(&say!(counter::fill_to_volume, volume = HOLE, headspace = ""));
-    let amounts = format!(
-        "1. 6.25 fl oz Apples {pressed} 2. 4.75 fl oz Cucumbers {pressed} 3. 3 fl oz Celery {pressed} \
-         4. 1.5 fl oz Spinach, washed {pressed} 5. 1 fl oz Lemons {pressed} {fill_to} 16.1 fl oz"
-    );
+    assert_eq!(one.pages.len(), 1);
+    // Of the bottles of 8, 12, 16 and the jug of 64 fl oz the third holds 16.7 less 0.6 of headspace; the recipe
+    // makes 16 and 3% of it stays in the press: 6, 4.5, 3, 1.5 and 1 fl oz times 16.1 / 16 / 0.97, to the quarter
+    // of an ounce that the cups show, by hand.
+    let sixteen = ["6.25", "4.75", "3", "1.5", "1"];
+    journey.expect_each(".paper-recipe tbody td:nth-of-type(3) strong", &sixteen).await;
     let within = say!(labels::use_within_days, days = 3_usize);
     let kept = [say!(labels::keep_refrigerated_sentence), &within].join(" ");
-    let untreated = say!(counter::untreated_packaged_ahead);
-    one.has(&[&amounts, untreated, &kept]);
+    let (untreated, at_risk) = (say!(counter::untreated_packaged_ahead), say!(labels::at_risk));
+    one.has(&["16.1 fl oz", untreated, at_risk, &kept]);
     journey.choose(By::Label(say!(counter::cards_for)), say!(first::type_blended)).await;
-    journey.choose(By::Label(say!(counter::cards_per_page)), "4").await;
     let kind = journey.printed("#/print/cards", "A4").await;
-    assert_eq!(kind.pages.len(), 4);
-    kind.has_not(&["Orchard Green"]);
+    assert_eq!(kind.pages.len(), 5);
+    kind.has_not(&["Orchard Green", untreated]);
     journey.screenshot("preview").await;
-    journey.choose(By::Label(say!(counter::cards_for)), "Cocoa Cart").await;
-    let short = journey.printed("#/print/cards", "A4").await;
-    assert_eq!(short.pages.len(), 1);
-    short.has_not(&[untreated]);
     assert_eq!(journey.console_errors().await, Vec::<String>::new());
 }
 
@@ -148,16 +154,17 @@ async fn the_batch_sheet_and_the_buying_list_are_printed() {
     // Three days after the day of the batch, by the calendar.
     let use_by = say!(labels::use_by, day = "Nov 29, 2026");
     let kept = ["Orchard Green", say!(labels::keep_refrigerated_sentence), &use_by].join(" ");
-    let celery = say!(labels::allergen_with_ingredients, allergen = say!(labels::celery), names = "Celery");
     let (used_around, _) = around(&say!(labels::made_where_used, allergens = HOLE));
-    let allergens = ["Orchard Green", &say!(labels::contains, allergens = celery), &used_around].join(" ");
+    let allergens =
+        ["Orchard Green", &say!(labels::contains, allergens = say!(labels::celery)), &used_around].join(" ");
     let (total, all) = (say!(market::total), say!(market::list_total, total = "$228.50"));
     for (paper, size) in PAPERS {
         let batch = journey.printed("#/print/batch/2026-11-26", paper).await;
         assert_eq!((batch.width, batch.height), size);
         batch.has_whole(&[
             &say!(sales::batch_of, day = "Nov 26, 2026"),
-            "Orchard Green, 12 oz bottle 12",
+            // Three days after the day of the batch; made, lot and initials are left to write in.
+            "Orchard Green, 12 oz bottle 12 Nov 29, 2026",
             &carrots,
             // 12 + 24 + 18 + 8 + 8 + 6 + 6 + 4 bottles have a cap, six shots one of their own.
             "Bottle cap 86 ea",
@@ -168,6 +175,7 @@ async fn the_batch_sheet_and_the_buying_list_are_printed() {
         batch.has_on_each_page(&["Marrowgate Juice Hall", say!(first::sample_data)]);
         batch.has_not(&not_on_paper());
         batch.has_not(&["$"]);
+        journey.no_row_is_left_alone("pushed_down").await;
         let list = journey.printed("#/print/list", paper).await;
         assert_eq!((list.width, list.height, list.pages.len()), (size.0, size.1, 1));
         // 46 + 58 + 42.50 + 16 + 36 + 30, a pack of each.
@@ -198,12 +206,17 @@ async fn workings_and_sizes_side_by_side_are_printed() {
     journey.click(By::Text(say!(first::look_around))).await;
     journey.wait_for_text("Orchard Green").await;
     for (paper, size) in PAPERS {
-        for (name, address, whole, least) in [
-            ("working", "#/drinks/1/4/working", ".step-head", 20),
-            ("side-by-side", "#/sizes/drink/1", ".wide tr", 20),
-            ("offer", "#/drinks/1/4", ".table tr", 10),
+        let sizes = [say!(sales::cost_breakdown), say!(sales::by_volume)];
+        for (name, address, folds, whole, least) in [
+            ("working", "#/drinks/1/4/working", &[][..], ".step-head", 20),
+            ("side-by-side", "#/sizes/drink/1", &sizes[..], ".fold[open] .wide tr, section .wide tr", 20),
+            ("offer", "#/drinks/1/4", &[][..], ".table tr", 10),
         ] {
             journey.go(address).await;
+            // What is folded stays folded on paper.
+            for fold in folds {
+                entering::unfold(&journey, fold).await;
+            }
             let page = journey.printed_as_it_is(name, paper).await;
             assert_eq!((page.width, page.height), size);
             page.has(&["Orchard Green", &format!("Marrowgate Juice Hall {}", say!(first::sample_data))]);
@@ -223,25 +236,25 @@ async fn workings_and_sizes_side_by_side_are_printed() {
     assert_eq!(journey.console_errors().await, Vec::<String>::new());
 }
 
-/// Each drink of the demo with its sizes and prices, as the sheet says them.
+/// Each drink of the demo with its prices, as the sheet says them.
 fn drinks_with_prices() -> Vec<String> {
+    let book = demo();
+    let prices = |drink: &Value| {
+        let of_drink = list(&book, "offers").iter().filter(|offer| offer["drink"] == drink["id"]);
+        of_drink.filter_map(|offer| price(&offer["price"])).collect::<Vec<String>>().join(" ")
+    };
+    list(&book, "drinks").iter().map(|drink| format!("{} {}", text(&drink["name"]), prices(drink))).collect()
+}
+
+/// The head of the card of each drink of the demo: its name and its sizes.
+fn cards() -> Vec<String> {
     let book = demo();
     let sizes = |drink: &Value| {
         let of_drink = list(&book, "offers").iter().filter(|offer| offer["drink"] == drink["id"]);
-        let size =
-            |offer: &Value| format!("{} {}", name(&book, "containers", &offer["container"]), price(&offer["price"]));
-        of_drink.map(size).collect::<Vec<String>>().join(" ")
+        of_drink.map(|offer| name(&book, "containers", &offer["container"])).collect::<Vec<&str>>().join(" ")
     };
-    list(&book, "drinks").iter().map(|drink| format!("{} {}", text(&drink["name"]), sizes(drink))).collect()
-}
-
-/// The head of each card of the demo.
-fn cards() -> Vec<String> {
-    let book = demo();
-    let card = |offer: &Value| {
-        format!("{} {}", name(&book, "drinks", &offer["drink"]), name(&book, "containers", &offer["container"]))
-    };
-    list(&book, "offers").iter().map(card).collect()
+    let head = |drink: &Value| format!("{} {} {}", text(&drink["name"]), say!(counter::ingredient), sizes(drink));
+    list(&book, "drinks").iter().map(head).collect()
 }
 
 fn demo() -> Value {
@@ -261,8 +274,8 @@ fn text(value: &Value) -> &str {
 }
 
 /// A price in dollars with both digits of its cents: "8.5" is $8.50.
-fn price(price: &Value) -> String {
-    let Some(price) = price.as_str() else { return format!("– {}", say!(first::no_price_yet)) };
+fn price(price: &Value) -> Option<String> {
+    let price = price.as_str()?;
     let (dollars, cents) = price.split_once('.').unwrap_or((price, ""));
-    format!("${dollars}.{cents:0<2}")
+    Some(format!("${dollars}.{cents:0<2}"))
 }

@@ -3,6 +3,7 @@
 
 use brimwright::{say, words};
 
+use crate::entering;
 use crate::harness::{By, Journey};
 use crate::support::day;
 
@@ -27,7 +28,7 @@ async fn the_day_of_a_quoted_price_is_put_right() {
     journey.click(By::Text(say!(first::look_around))).await;
     journey.wait_for_text("Orchard Green").await;
     journey.go("#/buying/ingredient/1").await;
-    journey.click(By::Nth(0, &By::Text(say!(market::price_history)))).await;
+    entering::unfold(&journey, say!(market::price_history)).await;
     days(&journey, &["2026-11-23", "2026-11-09", "2026-10-26", "2026-10-12", "2026-09-21"]).await;
     journey.click(By::Label(&change_date("2026-10-26"))).await;
     journey.expect_value(quoted_on(), "2026-10-26").await;

@@ -8,6 +8,7 @@ use brimwright::say;
 use fantoccini::key::Key;
 use serde_json::{Value, json};
 
+use crate::entering;
 use crate::harness::{By, DEMO, Journey};
 
 /// The first drink by name that is sold in cups: Berry Lantern.
@@ -31,6 +32,7 @@ async fn a_week_is_typed_and_others_come_from_the_till() {
     let typical = [(say!(common::drinks_sold_per_week), "939"), (say!(common::profit_per_week), "$3,346.37")];
     journey.expect_figures(say!(sales::typical_week), &typical).await;
     let jug = say!(sales::size_without_price, size = "Orchard Green, 64 oz jug");
+    entering::unfold(&journey, say!(common::show_the_math)).await;
     journey.wait_for_text(&say!(sales::not_counted, sizes = jug)).await;
     journey.wait_for_text(say!(sales::no_weeks_yet)).await;
     journey.screenshot("empty").await;
@@ -51,6 +53,7 @@ async fn a_week_is_typed_and_others_come_from_the_till() {
     journey.screenshot("week").await;
 
     journey.click(By::Text(say!(sales::sales))).await;
+    entering::unfold(&journey, say!(sales::register_sales)).await;
     let register = By::Label(say!(sales::sales_file));
     journey.attach(register, &file("letter.csv", "A letter to my aunt")).await;
     journey.wait_for_text(say!(sales::file_without_columns)).await;
@@ -107,7 +110,9 @@ async fn a_week_is_typed_and_others_come_from_the_till() {
     journey.wait_for_text(&two_and_two).await;
     journey.click(By::Text(say!(first::cancel))).await;
 
+    over_time(&journey).await;
     // (20 + 30 + 0) / 3 and (0 + 0 + 12) / 3.
+    entering::unfold(&journey, say!(sales::typical_by_size)).await;
     journey.expect_value(SMALL, "34").await;
     journey.click(By::Text(say!(sales::use_average))).await;
     journey.expect_value(SMALL, "16.7").await;
@@ -120,6 +125,34 @@ async fn a_week_is_typed_and_others_come_from_the_till() {
     journey.expect_each(".rows li", &written[2..]).await;
     journey.wait_until_saved().await;
     assert_eq!(journey.console_errors().await, Vec::<String>::new());
+}
+
+/// The chart of the weeks is read by its keys, and its figures stand in a table.
+async fn over_time(journey: &Journey) {
+    let chart = say!(sales::chart_of, what = say!(sales::profit));
+    let read = |day: &str, profit: &str| {
+        let week = say!(sales::named_figure, name = say!(sales::week_beginning), figure = day);
+        let profit = say!(sales::named_figure, name = say!(sales::profit), figure = profit);
+        [week, profit].join(" · ")
+    };
+    let weeks = [read("Jan 1", "$55.89"), read("Jan 8", "$83.83"), read("Jan 15", "$46.40")];
+    for (key, shown) in [
+        (Key::Home, &weeks[0]),
+        (Key::Right, &weeks[1]),
+        (Key::End, &weeks[2]),
+        (Key::Right, &weeks[2]),
+        (Key::Left, &weeks[1]),
+    ] {
+        journey.press(By::Label(&chart), key).await;
+        journey.expect_each(".chart-reading", &[shown]).await;
+    }
+    journey.expect_count(".chart-cross circle", 1).await;
+    journey.press(By::Label(&chart), Key::Escape).await;
+    journey.expect_each(".chart-reading", &[""]).await;
+    entering::unfold(journey, say!(sales::chart_figures)).await;
+    let (week, profit) = (say!(sales::week_beginning), say!(sales::profit));
+    let rows: [&[&str]; 4] = [&[week, profit], &["Jan 1", "$55.89"], &["Jan 8", "$83.83"], &["Jan 15", "$46.40"]];
+    journey.expect_rows(say!(sales::chart_figures), &rows).await;
 }
 
 /// The demo book before anybody wrote a week down.

@@ -5,6 +5,7 @@ use serde_json::Value;
 
 use brimwright::{say, words};
 
+use crate::entering;
 use crate::harness::{By, DEMO, Journey, Screen};
 use crate::support::day;
 
@@ -31,11 +32,21 @@ async fn every_screen_fits_a_desk() {
     every_screen_fits("screens_1440", 1440, 900).await;
 }
 
-/// WCAG 2.2, 1.4.4: text at twice its size.
 #[tokio::test]
 async fn every_screen_fits_a_phone_with_text_twice_as_large() {
-    let journey = Journey::start("screens_twice").await;
+    fits_with_text_twice_as_large("screens_twice", 360, 740).await;
+}
+
+#[tokio::test]
+async fn every_screen_fits_a_narrow_phone_with_text_twice_as_large() {
+    fits_with_text_twice_as_large("screens_twice_320", 320, 640).await;
+}
+
+/// WCAG 2.2, 1.4.4: text at twice its size.
+async fn fits_with_text_twice_as_large(name: &'static str, width: u32, height: u32) {
+    let journey = Journey::start(name).await;
     journey.open().await;
+    journey.resize(width, height).await;
     journey.click(By::Text(say!(first::look_around))).await;
     journey.wait_for_text("Orchard Green").await;
     journey.wait_until("text twice as large", "document.documentElement.style.fontSize = '200%'; return true").await;
@@ -69,14 +80,14 @@ pub async fn faults_of_every_screen(journey: &Journey, width: u32, height: u32) 
     journey.click(By::Text(say!(first::look_around))).await;
     journey.wait_for_text("Orchard Green").await;
     let screens = screens();
-    assert_eq!(screens.len(), 18 + 14 + 39 + 45 + 19 + 9 + 14 + 5 + 39 + 2 + 14 + 14 + 3 + 4);
+    assert_eq!(screens.len(), 20 + 14 + 39 + 45 + 19 + 9 + 14 + 5 + 39 + 2 + 14 + 14 + 3 + 4);
     for some in screens.chunks(AT_ONCE) {
         faults.extend(journey.faults_of_screens(some).await);
     }
     // The sheet of a working, which has no address of its own.
     let working = screens.last().expect("a working's page");
     journey.go(working.address.trim_end_matches("/working")).await;
-    let opens = journey.lines_of_each(".figures .how").await;
+    let opens = journey.lines_of_each("main .how").await;
     journey.click(By::Text(&opens[0])).await;
     journey.expect_count("dialog[open] .step-head", 1).await;
     faults.extend(journey.faults_of_layout(&[""]).await);
@@ -92,6 +103,7 @@ pub async fn faults_of_every_screen(journey: &Journey, width: u32, height: u32) 
     journey.click(By::Text(say!(sales::copy_menu))).await;
     faults.extend(journey.faults_of_layout(&[""]).await);
     journey.enter(By::Label(say!(common::name)), "Two sizes only").await;
+    entering::unfold(journey, say!(sales::drinks_as_today)).await;
     journey.click(By::Label(&say!(sales::change_drink, drink = "Orchard Green"))).await;
     faults.extend(journey.faults_of_layout(&[""]).await);
     faults
@@ -130,6 +142,7 @@ fn screens() -> Vec<Screen> {
     };
     let two = |first: &str, second: &str| [first, second].join(" ");
     let side_by_side = |of: &str| two(of, say!(sales::side_by_side));
+    let of_pressed = |asked: String| two(&asked, say!(first::type_pressed));
     let week = |monday: &str| two(&words::week(day(monday)), say!(sales::monday_to_sunday));
     let firsts = [
         ("#/drinks", say!(first::drinks)),
@@ -137,11 +150,16 @@ fn screens() -> Vec<Screen> {
         ("#/buying/watch", say!(goods::price_watch)),
         ("#/buying/ingredient/7/yields", &two("Carrots", say!(goods::yield_log))),
         ("#/sizes", say!(first::sizes)),
-        ("#/sizes/switching", say!(decide::switch_sizes)),
-        ("#/sizes/price-point", say!(decide::price_limit)),
+        (
+            "#/sizes/decide/kind/pressed/4-3",
+            &of_pressed(say!(decide::decide_switch, from = "16 oz bottle", to = "12 oz bottle")),
+        ),
+        ("#/sizes/decide/kind/pressed/2-", &of_pressed(say!(decide::decide_drop, size = "8 oz bottle"))),
+        ("#/sizes/decide/kind/pressed/-9", &of_pressed(say!(decide::decide_add, size = "24 oz cup"))),
+        ("#/sizes/price-point/kind/pressed", say!(decide::sell_under)),
         ("#/sizes/seen", say!(decide::local_prices)),
         ("#/sizes/trials", say!(sales::trials)),
-        ("#/sizes/how-many", say!(decide::how_many_sizes)),
+        ("#/sizes/how-many/kind/pressed", say!(decide::how_many_sizes)),
         ("#/sizes/scenarios", say!(sales::scenarios)),
         ("#/sizes/trials/1", "Blended drinks up 25 cents"),
         ("#/sizes/scenarios/1", "Without the 24 oz cup"),
@@ -167,7 +185,7 @@ fn screens() -> Vec<Screen> {
         firsts.map(|(address, heading)| screen(address.to_owned(), heading.to_owned(), "")).into(),
         vec![screen("#/buying/containers".to_owned(), say!(first::buying).to_owned(), containers)],
         each("drinks", "#/drinks", ""),
-        offers("#/drinks", "", say!(drinks::cost_breakdown)),
+        offers("#/drinks", "", say!(drinks::price_goes)),
         each("ingredients", "#/buying/ingredient", ""),
         each("packagings", "#/buying/packaging", ""),
         each("containers", "#/buying/container", ""),

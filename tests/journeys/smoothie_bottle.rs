@@ -55,10 +55,11 @@ async fn a_recipe(journey: &Journey) {
 }
 
 async fn how_it_is_kept(journey: &Journey) {
+    entering::unfold(journey, say!(labels::safety_and_storage)).await;
     let (ph, days) = (By::Label(say!(labels::measured_ph)), By::Label(say!(labels::use_within)));
     journey.expect_value(days, "").await;
     journey.enter(ph, "14.5").await;
-    journey.expect_error(ph, &say!(refusals::not_a_ph, field = say!(labels::measured_ph))).await;
+    journey.expect_error(ph, &say!(refusals::not_a_ph, field = say!(labels::measured_ph), example = "3.8")).await;
     journey.enter(ph, "4.2").await;
     journey.expect_value(ph, "4.2").await;
     journey.enter(days, "2.5").await;
@@ -71,7 +72,7 @@ async fn how_it_is_kept(journey: &Journey) {
 }
 
 async fn a_label(journey: &Journey) {
-    journey.click(By::Text(say!(drinks::label_and_fill))).await;
+    entering::label_and_fill(journey).await;
     journey.expect_value(how_sold(), say!(drinks::not_answered)).await;
     journey.expect_each(".warning-box", &[STATEMENT]).await;
     journey.choose(how_sold(), say!(drinks::packaged_ahead)).await;
@@ -132,9 +133,10 @@ async fn a_european_label(journey: &Journey) {
     journey.wait_for_text_gone(sold).await;
     journey.click(By::Text(say!(first::drinks))).await;
     journey.click(By::Text("Rosy Field")).await;
+    entering::unfold(journey, say!(drinks::name_and_type)).await;
     journey.enter(By::Label(say!(common::name)), "Strawberry Field").await;
     journey.click(By::Text("Swing bottle")).await;
-    journey.click(By::Text(say!(drinks::label_and_fill))).await;
+    entering::label_and_fill(journey).await;
     journey.wait_for_text("Whole MILK, strawberries 39.4%").await;
     journey.expect_each(".ingredients strong", &["MILK"]).await;
     let bold = "return getComputedStyle(document.querySelector('.ingredients strong')).fontWeight";
@@ -161,7 +163,7 @@ async fn a_european_label(journey: &Journey) {
     journey.click(By::Text(say!(first::drinks))).await;
     journey.click(By::Text("Rosy Field")).await;
     journey.click(By::Text("Swing bottle")).await;
-    journey.click(By::Text(say!(drinks::label_and_fill))).await;
+    entering::label_and_fill(journey).await;
     journey.wait_for_text("Whole milk, strawberries\n").await;
 }
 
@@ -174,9 +176,10 @@ async fn treated(journey: &Journey) {
     journey.click(By::Text(say!(labels::remove_fill_target))).await;
     journey.click(By::Text(say!(labels::this_size))).await;
     journey.click(By::Text(say!(drinks::back_to_drink))).await;
+    entering::unfold(journey, say!(labels::safety_and_storage)).await;
     journey.choose(By::Label(say!(labels::treatment)), say!(drinks::treated)).await;
     journey.click(By::Text("Swing bottle")).await;
-    journey.click(By::Text(say!(drinks::label_and_fill))).await;
+    entering::label_and_fill(journey).await;
     journey.wait_for_text(say!(labels::sold_to_a_business)).await;
     journey.expect_count(".warning-box", 0).await;
     journey.click(By::Text(say!(first::undo))).await;
@@ -187,6 +190,7 @@ async fn sold_on(journey: &Journey) {
     journey.click(By::Text(say!(labels::this_size))).await;
     journey.wait_for_text(say!(drinks::menu_price)).await;
     journey.wait_for_text_gone(say!(labels::sold_to_a_business)).await;
+    entering::unfold(journey, say!(drinks::work_back)).await;
     journey.enter(By::Label(say!(drinks::sell_for_no_more_than)), "5").await;
     journey.enter(By::Label(say!(drinks::retailers_cut)), "30").await;
     journey.wait_for_text(say!(labels::sold_to_a_business)).await;
@@ -209,11 +213,12 @@ async fn none_beside_a_shared_blender(journey: &Journey) {
     let shared = say!(labels::made_where_used, allergens = say!(labels::milk));
     let none = &*[say!(labels::no_allergens), &shared].join(" ");
     entering::drink(journey, "Plain Field", say!(first::type_blended), "330").await;
+    entering::unfold(journey, say!(labels::allergens)).await;
     journey.wait_for_text(say!(labels::recipe_is_empty)).await;
     entering::line(journey, "Strawberries", "330").await;
     journey.wait_for_text(none).await;
     entering::sold_in(journey, "Swing bottle").await;
-    journey.click(By::Text(say!(drinks::label_and_fill))).await;
+    entering::label_and_fill(journey).await;
     let said = say!(labels::allergens_and_shared, allergens = say!(labels::none), shared = shared);
     journey.click(By::Text(say!(labels::in_the_eu_and_uk))).await;
     for name in [say!(labels::allergens_nine), say!(labels::allergens_fourteen)] {
@@ -235,10 +240,12 @@ async fn a_mixture(journey: &Journey) {
     journey.expect_value(By::Label(say!(labels::parts)), "").await;
     entering::drink(journey, "Crunchy Field", say!(first::type_blended), "330").await;
     entering::line(journey, "Granola", "330").await;
+    entering::unfold(journey, say!(labels::allergens)).await;
     let unknown = &say!(labels::parts_not_known_sentence, names = "Granola");
     journey.wait_for_text(unknown).await;
     journey.click(By::Text(say!(first::buying))).await;
     journey.click(By::Text("Granola")).await;
+    entering::unfold(journey, say!(labels::allergens)).await;
     journey.enter(By::Label(say!(labels::parts)), "oats, almonds, honey").await;
     journey.click(By::Text(say!(labels::tree_nuts))).await;
     // What counts, by the book's law and year.
@@ -248,6 +255,7 @@ async fn a_mixture(journey: &Journey) {
     journey.screenshot("mixture").await;
     journey.click(By::Text(say!(first::drinks))).await;
     journey.click(By::Text("Crunchy Field")).await;
+    entering::unfold(journey, say!(labels::allergens)).await;
     let nuts = say!(labels::allergen_with_nuts, allergen = say!(labels::tree_nuts), nuts = "almonds");
     let found = say!(labels::allergen_with_ingredients, allergen = nuts, names = "Granola");
     journey.wait_for_text(&say!(labels::contains, allergens = found)).await;

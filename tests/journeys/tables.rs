@@ -209,3 +209,43 @@ async fn where_english_was_never_fetched_the_language_that_was_stays_offline() {
     is_read_in(&journey, OTHER).await;
     journey.wait_for_text(&pseudo::said(say!(first::start_book))).await;
 }
+
+#[tokio::test]
+async fn a_language_that_is_not_here_is_not_chosen() {
+    let mut journey = Journey::start("not_here").await;
+    journey.open().await;
+    journey.click(By::Text(say!(first::look_around))).await;
+    journey.wait_for_text("Orchard Green").await;
+    journey.wait_until_kept_offline().await;
+    journey.go("#/book").await;
+    let spanish = "español (Estados Unidos)";
+    let not_here = say!(device::language_not_here, language = spanish);
+    journey.close_site();
+    for (label, before) in [
+        (say!(device::language), say!(device::as_in_browser)),
+        (say!(device::counter_language), say!(device::same_language)),
+    ] {
+        let list = By::Label(label);
+        journey.expect_value(list, before).await;
+        journey.choose(list, spanish).await;
+        journey.wait_for_text(&not_here).await;
+        journey.expect_value(list, before).await;
+        is_read_in(&journey, "en-US").await;
+        // Nothing of it is left when the page is loaded again.
+        journey.open().await;
+        journey.go("#/book").await;
+        journey.wait_for_text(say!(device::this_device)).await;
+        journey.wait_for_text_gone(&not_here).await;
+    }
+    journey.choose(By::Label(say!(device::language)), spanish).await;
+    journey.wait_for_text(&not_here).await;
+    journey.screenshot("not_here").await;
+    // With a network it comes, and stays.
+    journey.open_site();
+    journey.choose(By::Label(say!(device::language)), spanish).await;
+    is_read_in(&journey, "es-US").await;
+    wait_until_language_kept(&journey, "es-US").await;
+    journey.close_site();
+    journey.open().await;
+    is_read_in(&journey, "es-US").await;
+}

@@ -50,9 +50,10 @@ async fn two_tabs_agree(engine: Engine) {
     journey.use_tab(1).await;
     journey.expect_value(apples(), "44.25").await;
     // 44.25 / (40 lb * 0.9 left after trimming * 0.65 pressed), 1.048 g/mL, by hand: 44.25 / 38 *
-    // 0.11096 = 0.12921 a fl oz. Computed here anew, since only the price was sent over.
-    let per = say!(goods::cost_of_juice, amount = "fl oz");
-    journey.wait_for_text(&say!(market::cost_per, cost = "$0.129", per = per)).await;
+    // 0.11096 = 0.12921 a fl oz, and 44.25 / 36 a trimmed lb. Computed here anew, since only the price was sent over.
+    journey.go("#/buying/ingredient/1").await;
+    let (lb, fl_oz) = (say!(goods::per_trimmed, amount = "lb"), say!(goods::per_of_juice, amount = "fl oz"));
+    journey.expect_figures(say!(common::cost), &[(&lb, "$1.229"), (&fl_oz, "$0.129")]).await;
 
     // And the other way, another kind of record.
     journey.click(By::Text(say!(first::book))).await;

@@ -4,6 +4,7 @@
 use brimwright::say;
 use fantoccini::key::Key;
 
+use crate::entering;
 use crate::harness::{By, Engine, Journey, in_each_engine};
 
 in_each_engine!(what_cannot_be_read_is_explained_and_loses_nothing);
@@ -30,15 +31,17 @@ pub fn not_positive(field: &str) -> String {
 async fn what_cannot_be_read_is_explained_and_loses_nothing(engine: Engine) {
     let journey = open_demo(engine, "typing_buying").await;
 
-    // An ingredient, by its two packs of 40 lb at 38.00, and at 41.50 with 1.50 for delivery. By
-    // hand: 38 / (40 * 0.9) = 1.0556 a trimmed lb; a fl oz of juice weighs 29.5735 * 1.048 = 30.993 g, for which 30.993 /
-    // (0.9 * 0.65) = 52.980 g = 0.11680 lb at 0.95 are bought: 0.11096. The other, 43 / 38 of it.
+    // An ingredient, by its pack of 40 lb at 38.00. By hand: 38 / (40 * 0.9) = 1.0556 a trimmed lb; a fl oz of juice
+    // weighs 29.5735 * 1.048 = 30.993 g, for which 30.993 / (0.9 * 0.65) = 52.980 g = 0.11680 lb at 0.95 are bought:
+    // 0.11096.
     journey.go("#/buying/ingredient/1").await;
     let in_force = async || {
         let (lb, fl_oz) = (say!(goods::per_trimmed, amount = "lb"), say!(goods::per_of_juice, amount = "fl oz"));
-        let costs = [(&*lb, "$1.056"), (&fl_oz, "$0.111"), (&lb, "$1.194"), (&fl_oz, "$0.126")];
-        journey.expect_figures(say!(goods::packs), &costs).await;
+        journey.expect_figures(say!(common::cost), &[(&lb, "$1.056"), (&fl_oz, "$0.111")]).await;
     };
+    for fold in [say!(goods::yields), say!(goods::weight_and_volume), say!(goods::name_and_label)] {
+        entering::unfold(&journey, fold).await;
+    }
     let (price, holds) = (By::Label(say!(goods::case_price)), By::Label(say!(goods::pack_size)));
     let (price, holds) = (By::Nth(0, &price), By::Nth(0, &holds));
     let (trimmed, pressed) = (By::Label(say!(goods::trim_yield)), By::Label(say!(goods::juice_yield)));
@@ -75,10 +78,14 @@ async fn what_cannot_be_read_is_explained_and_loses_nothing(engine: Engine) {
     journey.go("#/buying/container/3").await;
     let fill = say!(common::fill);
     let in_force = async || journey.expect_figures(fill, &[(fill, "12.1 fl oz")]).await;
+    entering::unfold(&journey, say!(goods::capacity)).await;
+    entering::unfold(&journey, say!(labels::headspace)).await;
     let (rim, empty) = (By::Label(say!(goods::brimful_capacity)), By::Label(say!(labels::headspace)));
     let a_volume = |is: String| [is, say!(book::type_a_volume, example = "12 fl oz")].join(" ");
+    // The water in it can be weighed.
+    let volume_or_weight = say!(book::type_volume_or_weight, example = "12 fl oz");
     let cases: [Case<'_>; 5] = [
-        (rim, "2 lb", &a_volume(say!(book::unit_of_weight, unit = "lb"))),
+        (rim, "2 ea", &[say!(book::unit_of_count, unit = "ea"), volume_or_weight].join(" ")),
         (rim, "0", &not_positive(say!(goods::brimful_capacity))),
         (rim, "11", &say!(refusals::more_than_brimful, field = say!(labels::labeled_size))),
         (empty, "13", &say!(refusals::nothing_fits, field = say!(labels::headspace))),
@@ -94,7 +101,7 @@ async fn a_drink_that_cannot_be_made_or_priced_says_why(engine: Engine) {
     journey.go("#/drinks/1/3").await;
     let price = By::Label(say!(drinks::menu_price));
     journey.expect_value(price, "6.95").await;
-    let pays = [say!(drinks::customer_pays), "$7.40"].join("\n");
+    let pays = say!(drinks::customer_pays_with_tax, price = "$7.40");
     let in_force = async || journey.wait_for_text(&pays).await;
     let cases: [Case<'_>; 2] =
         [(price, "0", &not_positive(say!(drinks::menu_price))), (price, "free", &not_a_number("free", "9.50"))];
@@ -117,6 +124,8 @@ async fn a_drink_that_cannot_be_made_or_priced_says_why(engine: Engine) {
     // and 0.1 oz of chia at 1.15: 22.680 / 1.3 + 2.835 / 1.15 = 19.911 mL = 0.6733 fl oz. Of 0.5
     // to the rim 6% stay empty: 0.47. That is 0.2033 too much.
     journey.go("#/buying/container/7").await;
+    entering::unfold(&journey, say!(labels::headspace)).await;
+    entering::unfold(&journey, say!(goods::capacity)).await;
     journey.enter(By::Label(say!(labels::labeled_size)), "").await;
     journey.choose(By::Label(say!(goods::how_measured)), say!(drinks::by_water_weight)).await;
     journey.enter(By::Label(say!(goods::brimful_capacity)), "0.5").await;
@@ -136,8 +145,8 @@ async fn a_drink_that_cannot_be_made_or_priced_says_why(engine: Engine) {
     let (target, endings) = (By::Label(say!(common::target_margin)), By::Label(say!(book::price_endings)));
     let cases: [Case<'_>; 3] = [
         (target, "100", &say!(refusals::not_a_share, field = say!(common::target_margin))),
-        (endings, "x", &say!(book::not_an_ending, text = "x")),
-        (endings, ".50 1.50", &say!(refusals::not_an_ending, field = say!(book::price_endings))),
+        (endings, "x", &say!(book::not_an_ending, text = "x", example = "0.50 0.95")),
+        (endings, ".50 1.50", &say!(refusals::not_an_ending, field = say!(book::price_endings), example = "0.50 0.95")),
     ];
     let basis = By::Label(say!(book::margin_figured_on));
     explained(&journey, &cases, async || journey.expect_value(basis, say!(drinks::on_goods)).await).await;
@@ -149,6 +158,7 @@ async fn a_drink_that_cannot_be_made_or_priced_says_why(engine: Engine) {
     journey.expect_value(price, "6.95").await;
 
     // A price point that cannot be read.
+    entering::unfold(&journey, say!(drinks::work_back)).await;
     let point = By::Label(say!(drinks::sell_for_no_more_than));
     journey.type_into(point, "abc").await;
     journey.expect_sentence(point, &not_a_number("abc", "9.50")).await;

@@ -5,6 +5,7 @@ use fantoccini::key::Key;
 
 use brimwright::{say, words};
 
+use crate::entering;
 use crate::harness::{By, Engine, Journey, in_each_engine};
 use crate::support;
 
@@ -29,9 +30,9 @@ fn undo_of(change: &str) -> String {
     say!(first::undo_change, change = change)
 }
 
-/// The heading of the changes of today, with how many there are.
-fn todays_changes(count: &str) -> String {
-    [say!(market::todays_changes), count].join(" ")
+/// Waits until the fold of today's changes says this of them.
+async fn changes_say(journey: &Journey, said: &str) {
+    journey.expect_each(".changes .fold-figure", &[said]).await;
 }
 
 /// The step that undoes a price out of its turn.
@@ -48,9 +49,15 @@ async fn start(engine: Engine, name: &'static str) -> Journey {
     journey
 }
 
-/// The steps in the open list: what was done, what to, and what is said of it.
-async fn expect_steps(journey: &Journey, expected: &[&str]) {
-    journey.expect_each("dialog[open] .step-done p > span:first-child", expected).await;
+/// The steps in the open list: what was done, and what to.
+async fn expect_steps(journey: &Journey, expected: &[(&str, &str)]) {
+    let said: Vec<&str> = expected.iter().flat_map(|(did, of)| [*did, *of]).collect();
+    journey.expect_each("dialog[open] .step-done p > span:nth-child(-n + 2)", &said).await;
+}
+
+/// A step from one case price to another.
+fn case_price(was: &str, now: &str) -> String {
+    say!(refusals::step_values, field = say!(goods::case_price), was = was, now = now)
 }
 
 async fn undo_reaches_across_reload_and_closing_the_book(engine: Engine) {
@@ -96,9 +103,12 @@ async fn one_step_goes_back_by_itself_and_one_that_others_hang_on_says_so() {
     journey.enter(carrots(), "35").await;
     journey.enter(carrots(), "36").await;
     journey.click(By::Text(say!(first::changes))).await;
-    let (of_apples, of_carrots) = (price_of("Apples"), price_of("Carrots"));
-    expect_steps(&journey, &[&of_carrots, &of_carrots, &of_apples]).await;
-    let first = say!(refusals::step_and_time, step = &of_carrots, when = "12:0");
+    // A step of one field is named by its values.
+    let (dearer, dear, apples_dearer) =
+        (case_price("$35.00", "$36.00"), case_price("$34.00", "$35.00"), case_price("$38.00", "$44.25"));
+    let entered = [(&*dearer, "Carrots"), (&*dear, "Carrots"), (&*apples_dearer, "Apples")];
+    expect_steps(&journey, &entered).await;
+    let first = say!(refusals::step_and_time, step = price_of("Carrots"), when = "12:0");
     journey.wait_for_text(say!(refusals::undo_first, steps = first).trim_end_matches('.')).await;
     journey.resize(320, 640).await;
     assert_eq!(journey.faults_of_layout(&[""]).await, Vec::<String>::new());
@@ -107,16 +117,17 @@ async fn one_step_goes_back_by_itself_and_one_that_others_hang_on_says_so() {
         "const button = [...document.querySelectorAll('dialog[open] button')]
              .find((it) => it.getAttribute('aria-label')?.startsWith('{}'));
          button?.click(); return button !== undefined",
-        say!(book::undo_change_at, change = &of_apples, when = "")
+        say!(book::undo_change_at, change = &apples_dearer, when = "")
     );
     journey.wait_until("the Undo of the apples", &undo_apples).await;
     // No row slides under the finger: the step that this is comes into the list when it opens next.
     journey.expect_each("dialog[open] .step-done:last-child .soft:last-of-type", &[say!(book::undone)]).await;
-    expect_steps(&journey, &[&of_carrots, &of_carrots, &of_apples]).await;
+    expect_steps(&journey, &entered).await;
     journey.wait_until("the caret at the head of the list", "return document.activeElement.id === 'steps-title'").await;
     journey.click(By::Text(say!(first::close))).await;
     journey.click(By::Text(say!(first::changes))).await;
-    expect_steps(&journey, &[&undo_alone("Apples"), &of_carrots, &of_carrots, &of_apples]).await;
+    let taken_back = case_price("$44.25", "$38.00");
+    expect_steps(&journey, &[&[(&*taken_back, "Apples")], &entered[..]].concat()).await;
     journey.click(By::Text(say!(first::close))).await;
     journey.expect_value(apples(), "38.00").await;
     journey.expect_value(carrots(), "36.00").await;
@@ -158,49 +169,55 @@ async fn another_tabs_price_stays_and_a_sentence_says_so(engine: Engine) {
 #[tokio::test]
 async fn todays_changes_stand_under_the_search_each_with_its_undo() {
     let journey = start(Engine::Chromium, "undo_today").await;
-    journey.wait_for_text(&todays_changes(say!(common::none_yet))).await;
-    journey.click(By::Text(&todays_changes(say!(common::none_yet)))).await;
+    changes_say(&journey, say!(common::none_yet)).await;
+    entering::unfold(&journey, say!(market::todays_changes)).await;
     journey.enter(apples(), "44.25").await;
     journey.enter(carrots(), "35").await;
-    // What stands before the sum, which the engine's own tests count.
-    let all_together = words::texts::around(&say!(market::all_cost_more, money = words::texts::HOLE)).0;
-    let all_together = all_together.trim_end();
     // 44.25 / 38 and 35 / 34.
-    let of_apples = say!(market::pack_price_changed, pack = "40 lb", was = "$38.00", now = "$44.25", change = "+16.4%");
-    journey.wait_for_text(&of_apples).await;
-    let pack = words::texts::HOLE;
-    let changed = |was: &str, now: &str, change: &str| {
-        let said = say!(market::pack_price_changed, pack = pack, was = was, now = now, change = change);
-        words::texts::around(&said).1
-    };
+    let changed =
+        |was: &str, now: &str, change: &str| say!(market::price_changed, was = was, now = now, change = change);
+    journey.wait_for_text(&changed("$38.00", "$44.25", "+16.4%")).await;
     journey.wait_for_text(&changed("$34.00", "$35.00", "+2.9%")).await;
-    journey.wait_for_text(all_together).await;
+    // A week costs, as price watch has it, 102.79 of carrots, 1 / 34 more.
+    let sum = say!(market::changes_cost_more, prices = 2, money = words::texts::HOLE);
+    let (before, after) = words::texts::around(&sum);
+    let summed = format!(
+        "const said = document.querySelector('.changes .fold-figure').innerText;
+         return said.startsWith('{before}') && said.endsWith('{after}')"
+    );
+    journey.wait_until("the sum of both", &summed).await;
+    journey.wait_for_text(&say!(market::costs_more, money = "$3.02")).await;
+    // Of the sizes that dropped the lowest stands first, and opens to its page.
+    journey.wait_for_text(say!(market::see_them)).await;
+    journey.click(By::Text(say!(market::see_them))).await;
+    let dropped = journey.lines_of_each(".changes-below li a").await.len();
+    let said = say!(market::dropped_today, sizes = dropped);
+    journey.expect_each(".changes > summary .mark", &[&said]).await;
     journey.screenshot("today").await;
     // No sum stands beside a price that cannot be read.
     journey.type_into(carrots(), "35q").await;
-    journey.wait_for_text_gone(all_together).await;
+    changes_say(&journey, "2").await;
     journey.wait_for_text(&say!(book::fix_field_to_see, field = price_of("Carrots"))).await;
     journey.type_into(carrots(), "35").await;
     journey.press(carrots(), Key::Tab).await;
-    journey.wait_for_text(all_together).await;
+    journey.wait_until("the sum of both", &summed).await;
     // There again after a load: the book itself knows what a price was.
     journey.wait_until_saved().await;
     journey.open().await;
     journey.click(By::Text(say!(first::buying))).await;
-    journey.wait_for_text(&todays_changes("2")).await;
-    journey.click(By::Text(&todays_changes("2"))).await;
-    journey.wait_for_text(all_together).await;
+    journey.wait_until("the sum of both", &summed).await;
+    entering::unfold(&journey, say!(market::todays_changes)).await;
     journey.click(By::Label(&undo_alone("Apples"))).await;
     journey.expect_value(apples(), "38.00").await;
     journey.expect_value(carrots(), "35.00").await;
     // Its row stays where it was, and says so: a second press meets no other row.
-    journey.expect_each(".changes li a", &["Apples", "Carrots"]).await;
-    journey.expect_count(".changes li .button", 1).await;
+    journey.expect_each(".change-line strong", &["Apples, 40 lb", "Carrots, 50 lb"]).await;
+    journey.expect_count(".change-line .button", 1).await;
     journey.wait_for_text(say!(book::undone)).await;
-    journey.wait_for_text(&todays_changes("1")).await;
+    changes_say(&journey, &say!(market::changes_cost_more, prices = 1, money = "$3.02")).await;
     // Typed anew, it is a change as any other.
     journey.enter(apples(), "44").await;
-    journey.wait_for_text(&todays_changes("2")).await;
+    journey.wait_until("the sum of both", &summed).await;
     journey.expect_count(".changes li .button", 2).await;
     journey.click(By::Label(&undo_alone("Apples"))).await;
     journey.expect_value(apples(), "38.00").await;
@@ -212,11 +229,18 @@ async fn todays_changes_stand_under_the_search_each_with_its_undo() {
     journey.expect_count(".changes li .button", 1).await;
 }
 
+/// Whether no price is in the page, shown or hidden; the text of a script is none.
+const NO_PRICE: &str = "
+    const page = document.body.cloneNode(true);
+    page.querySelectorAll('script').forEach((script) => script.remove());
+    return !page.textContent.includes('$')";
+
 #[tokio::test]
 async fn what_is_done_at_the_counter_is_undone_at_the_counter() {
     let journey = start(Engine::Chromium, "undo_locked").await;
     journey.enter(apples(), "44.25").await;
     journey.go("#/counter").await;
+    entering::unfold(&journey, say!(counter::lock_this_device)).await;
     journey.type_into(By::Label(say!(counter::new_pin)), "4207").await;
     journey.type_into(By::Label(say!(counter::repeat_pin)), "4207").await;
     journey.click(By::Text(say!(counter::lock_to_counter))).await;
@@ -228,6 +252,6 @@ async fn what_is_done_at_the_counter_is_undone_at_the_counter() {
     journey.go("#/counter/batches/2026-11-26").await;
     journey.wait_for_text(&words::batch(support::day("2026-11-26"))).await;
     journey.click(By::Text(say!(first::changes))).await;
-    journey.wait_until("no price in the list", "return !document.body.textContent.includes('$')").await;
-    expect_steps(&journey, &[say!(counter::delete_batch)]).await;
+    expect_steps(&journey, &[(say!(counter::delete_batch), &words::batch(support::day("2026-11-26")))]).await;
+    journey.wait_until("no price on the page, also where it is hidden", NO_PRICE).await;
 }

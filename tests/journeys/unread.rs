@@ -5,6 +5,7 @@ use brimwright::say;
 use brimwright::words::texts::{HOLE, around};
 use fantoccini::key::Key;
 
+use crate::entering;
 use crate::harness::{By, Journey};
 
 /// Whether sizes are listed that a price moved.
@@ -50,7 +51,7 @@ async fn offer(journey: &Journey) {
     let label = say!(drinks::menu_price);
     let price = By::Label(label);
     let suggested = beginning(&say!(drinks::suggested, price = HOLE, margin = "", exact = ""));
-    replaced(journey, price, label, "free", say!(drinks::customer_pays)).await;
+    replaced(journey, price, label, "free", say!(drinks::price_goes)).await;
     replaced(journey, price, label, "0", &suggested).await;
     journey.type_into(price, "6.95x").await;
     journey.wait_for_text_gone(say!(drinks::reach_target)).await;
@@ -70,6 +71,7 @@ async fn quick_price(journey: &Journey) {
     let label = say!(market::price_of, name = "Apples");
     let price = By::Label(&label);
     journey.type_into(price, "45").await;
+    journey.click(By::Text(say!(market::show_drinks_affected))).await;
     journey.wait_until("what moved", MOVED).await;
     journey.type_into(price, "45q").await;
     journey.wait_for_text(&fix(&label)).await;
@@ -82,7 +84,8 @@ async fn quick_price(journey: &Journey) {
 async fn ingredient(journey: &Journey) {
     journey.go("#/buying/ingredient/1").await;
     let (holds, trimmed) = (say!(goods::pack_size), say!(goods::trim_yield));
-    replaced(journey, By::Nth(0, &By::Label(holds)), holds, "40 stone", say!(goods::packs_compared_about)).await;
+    replaced(journey, By::Nth(0, &By::Label(holds)), holds, "40 stone", say!(goods::packs_compared)).await;
+    entering::unfold(journey, say!(goods::yields)).await;
     replaced(journey, By::Label(trimmed), trimmed, "0", &say!(goods::per_trimmed, amount = "lb")).await;
 }
 
@@ -113,17 +116,19 @@ async fn card(journey: &Journey) {
 }
 
 async fn questions(journey: &Journey) {
-    journey.go("#/sizes/price-point").await;
+    journey.go("#/sizes/price-point/kind/pressed").await;
     let label = say!(decide::sell_for_no_more_than);
     journey.type_into(By::Label(label), "7").await;
-    let at_seven = [&*beginning(&say!(decide::all_sizes_fit, price = HOLE, sizes = 1)), "$7.00"].concat();
+    // The 16 oz bottles need from 7.35 to 8.12, the 32 oz bottles and the jug more.
+    let at_seven = say!(decide::sizes_do_not_fit, price = "$7.00", over = 7, sizes = "13");
     replaced_by_hand(journey, By::Label(label), label, "seven", "7", &at_seven).await;
     journey.go("#/drinks/1/3").await;
+    entering::unfold(journey, say!(drinks::work_back)).await;
     journey.type_into(By::Label(say!(drinks::sell_for_no_more_than)), "7").await;
     let label = say!(drinks::retailers_cut);
     replaced_by_hand(journey, By::Label(label), label, "100", "30", say!(drinks::highest_cost)).await;
     journey.go("#/sizes/drink/1").await;
-    journey.click(By::Text(say!(sales::what_if))).await;
+    entering::unfold(journey, say!(sales::costs_and_fees)).await;
     let label = say!(common::target_margin);
     let target = By::Label(label);
     journey.type_into(target, "many").await;

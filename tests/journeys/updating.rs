@@ -127,7 +127,8 @@ async fn half_typed_text_survives_an_update() {
     journey.wait_until_kept_offline().await;
     journey.go("#/buying/ingredient/1").await;
     let (size, price) = (By::Label(say!(goods::pack_size)), By::Label(say!(goods::case_price)));
-    let (holds, price) = (By::Nth(0, &size), By::Nth(2, &price));
+    // The pack bought now stands open, the other one is folded: the new pack is the second in view.
+    let (holds, price) = (By::Nth(0, &size), By::Nth(1, &price));
     let unknown = &say!(book::unknown_unit, unit = "stone", example = "12 lb");
     let needs =
         &[say!(book::new_pack_unsaved, of = "Apples"), say!(book::still_needs, needs = say!(book::needs_pack_size))]

@@ -6,7 +6,7 @@
 
 use std::sync::LazyLock;
 
-use brimwright::say;
+use brimwright::{say, words};
 use fantoccini::key::Key;
 
 use crate::entering;
@@ -48,13 +48,103 @@ async fn what_is_tried_changes_nothing_until_it_is_used() {
     journey.click(By::Text(say!(drinks::compare_sizes))).await;
 
     today(&journey).await;
-    journey.click(By::Text(say!(sales::what_if))).await;
+    journey.wait_for_text(say!(sales::no_week_known)).await;
     slid(&journey).await;
     tried(&journey).await;
     cannot_be(&journey).await;
     back_to_today(&journey).await;
     used_and_undone(&journey).await;
     assert_eq!(journey.console_errors().await, Vec::<String>::new());
+}
+
+/// A consultant at a desk changes a price, a fill and what one ingredient costs, and reads what a week brings
+/// then, with nothing scrolled. 40 small ones at 4.00 - 0.50 and 20 large ones at 6.00 - 1.00 bring 240.00 a
+/// week. With the large one at 5.50, the small one filled to 200 mL and the ingredient at 2.50 a liter, they
+/// leave 3.50 and 4.25: 140.00 + 85.00 = 225.00. 240 / 225 = 1.0667: 107 of 100 buyers.
+#[tokio::test]
+async fn at_a_desk_the_difference_is_read_without_scrolling() {
+    let journey = entering::metric_book("what_if_desk").await;
+    entering::ingredient(&journey, "Coconut water", "10 L", "20").await;
+    for (name, rim) in [("Small", "270"), ("Large", "520")] {
+        entering::container(&journey, name, rim, "20").await;
+    }
+    entering::drink(&journey, "Still", say!(first::type_pressed), "250").await;
+    entering::line(&journey, "Coconut water", "250").await;
+    sold(&journey, "Small", "4").await;
+    sold(&journey, "Large", "6").await;
+    journey.go("#/sizes/sales").await;
+    entering::unfold(&journey, say!(sales::typical_by_size)).await;
+    journey.enter(By::Label("Small"), "40").await;
+    journey.enter(By::Label("Large"), "20").await;
+    journey.resize(1440, 900).await;
+    journey.go("#/sizes/kind/pressed").await;
+    journey.choose(By::Label(say!(decide::which_drinks)), "Still").await;
+    expect_verdict(&journey, &say!(sales::week_earned, profit = "$240.00")).await;
+
+    try_single(&journey).await;
+    expect_verdict(&journey, &say!(sales::earns_less_a_week, profit = "$15.00")).await;
+    let figures = [
+        [say!(common::today), "$240.00"],
+        [say!(sales::with_changes), "$225.00"],
+        [say!(sales::difference), "−$15.00"],
+    ];
+    let figures = figures.map(|figure| figure.join(" "));
+    journey.expect_each(".earned .answer-figures > div", &figures.each_ref().map(String::as_str)).await;
+    let buyers = say!(sales::even_at, buyers = "107");
+    journey.wait_for_text(&[say!(sales::same_sales, drinks = 60_usize), buyers].join(" ")).await;
+    let in_view = "const bar = document.querySelector('.earned').getBoundingClientRect();
+        return scrollY === 0 && document.querySelector('.pane-asked').scrollTop === 0
+            && bar.top >= 0 && bar.bottom <= innerHeight";
+    journey.wait_until("nothing scrolled, and the answer in view", in_view).await;
+    let ends = "return document.querySelector('.pane-asked').getBoundingClientRect().bottom <= innerHeight";
+    journey.wait_until("what is asked to end on the screen", ends).await;
+    journey.screenshot("desk").await;
+
+    // What it changes in the book, and what it cannot, stands there before it is used.
+    let offer = "Still, Large";
+    let changes = [
+        say!(sales::use_price, offer = offer, from = "$6.00", to = "$5.50"),
+        say!(sales::use_fill, size = "Small", from = "250 mL", to = "200 mL", drinks = 1_usize),
+    ];
+    journey.expect_each(".uses-changes li", &changes.each_ref().map(String::as_str)).await;
+    let left = say!(sales::leave_pack_price, goods = "Coconut water", price = "$25.00");
+    journey.expect_each(".uses-left li", &[&left]).await;
+
+    // Kept as a scenario: the price is its own, 20 * (5.50 - 1.00) instead of 100.00.
+    journey.click(By::Text(say!(decide::keep_as_scenario))).await;
+    journey.wait_for_text(&say!(decide::scenario_earns_less, profit = "$10.00")).await;
+    journey.click(By::Text(say!(sales::make_menu))).await;
+    let price = say!(decide::use_price, offer = offer, now = "$6.00", then = "$5.50");
+    journey.expect_each(".uses-changes li", &[&price]).await;
+    journey.click(By::Text(say!(sales::make_these_changes))).await;
+    journey.wait_until_undo_is(&undo(say!(sales::scenario_made_menu))).await;
+    // The scenario is kept, and is today's menu now.
+    journey.go("#/sizes/scenarios").await;
+    let line = say!(sales::scenario_line, sizes = words::sizes(2), difference = say!(decide::scenario_earns_same));
+    let row = [say!(sales::what_if_of, drinks = "Still"), line, "$230.00".to_owned()].join(" ");
+    journey.expect_each(".rows li", &[&row]).await;
+    journey.wait_until_saved().await;
+    assert_eq!(journey.console_errors().await, Vec::<String>::new());
+}
+
+async fn expect_verdict(journey: &Journey, sentence: &str) {
+    journey.expect_each(".earned .verdict", &[sentence]).await;
+}
+
+/// The chip of a size, among those that can be changed.
+async fn change(journey: &Journey, size: &str) {
+    journey.click(By::Text(size)).await;
+}
+
+async fn try_single(journey: &Journey) {
+    change(journey, "Large").await;
+    journey.enter(By::Label(&PRICE), "5.50").await;
+    change(journey, "Small").await;
+    journey.enter(By::Label(&FILL), "200").await;
+    // By keys, as its first choice: choosing by name brings the list to the middle of the screen.
+    journey.press(By::Label(say!(sales::goods_to_change)), Key::Down).await;
+    // The caret stays in the last field: nothing else has to come into view.
+    journey.type_into(By::Label(&say!(sales::pack_price_of, goods = "Coconut water")), "25").await;
 }
 
 async fn sold(journey: &Journey, container: &str, price: &str) {
@@ -91,7 +181,7 @@ async fn expect(journey: &Journey, figures: &Figures) {
         ("", &plain(["Small", "Large"])),
         (say!(common::fill), &figures.fill),
         (say!(common::price), &figures.price),
-        (say!(common::cost), &figures.cost),
+        (say!(common::full_cost), &figures.cost),
         (say!(common::profit_per_drink), &figures.profit),
         (say!(common::margin), &figures.margin),
         (say!(sales::profit_per_labor_minute), &none),
@@ -131,12 +221,14 @@ fn as_tried() -> Figures {
 
 /// A step of a slider is five cents, or a millilitre.
 async fn slid(journey: &Journey) {
-    for (field, key, value) in [
-        (PRICE.as_str(), Key::Left, "5.95"),
-        (FILL.as_str(), Key::Right, "251 mL"),
-        (ingredients(), Key::Right, "1"),
-        (target(), Key::Right, "61"),
+    entering::unfold(journey, say!(sales::costs_and_fees)).await;
+    for (size, field, key, value) in [
+        ("Large", PRICE.as_str(), Key::Left, "5.95"),
+        ("Small", FILL.as_str(), Key::Right, "251 mL"),
+        ("Small", ingredients(), Key::Right, "1"),
+        ("Small", target(), Key::Right, "61"),
     ] {
+        change(journey, size).await;
         journey.press(By::Label(&slider(field)), key).await;
         journey.expect_value(By::Label(field), value).await;
     }
@@ -151,8 +243,11 @@ async fn nothing_changed(journey: &Journey) {
 }
 
 async fn try_all(journey: &Journey) {
+    change(journey, "Large").await;
     journey.enter(By::Label(&PRICE), "5.50").await;
+    change(journey, "Small").await;
     journey.enter(By::Label(&FILL), "200").await;
+    entering::unfold(journey, say!(sales::costs_and_fees)).await;
     journey.enter(By::Label(ingredients()), "25").await;
 }
 
@@ -165,6 +260,7 @@ async fn tried(journey: &Journey) {
         say!(sales::cost_rises, by = "$0.75"),
         say!(sales::you_keep, share = "50.0%"),
     ];
+    entering::unfold(journey, say!(sales::price_and_cost)).await;
     journey.wait_for_text(&step.join(" ")).await;
     nothing_changed(journey).await;
     journey.screenshot("what_if").await;
@@ -181,6 +277,7 @@ async fn cannot_be(journey: &Journey) {
         (ingredients(), "101", say!(sales::change_too_far, least = "−50", most = "100")),
         (target(), "100", say!(refusals::not_a_share, field = say!(common::target_margin))),
     ] {
+        change(journey, if field == price { "Large" } else { "Small" }).await;
         let fix = say!(book::fix_field_to_see, field = field);
         let field = By::Label(field);
         journey.type_into(field, text).await;
@@ -192,6 +289,7 @@ async fn cannot_be(journey: &Journey) {
         journey.wait_for_text_gone(&fix).await;
     }
     expect(journey, &as_tried()).await;
+    change(journey, "Large").await;
     journey.type_into(By::Label(price), "cheap").await;
     journey.wait_for_text(&say!(book::fix_field_to_see, field = price)).await;
 }
@@ -201,12 +299,16 @@ async fn back_to_today(journey: &Journey) {
     today(journey).await;
     journey.expect_value(By::Label(&PRICE), "6.00").await;
     journey.expect_error(By::Label(&PRICE), "").await;
+    change(journey, "Small").await;
     journey.expect_value(By::Label(&FILL), "250 mL").await;
+    entering::unfold(journey, say!(sales::costs_and_fees)).await;
     journey.expect_value(By::Label(target()), "60").await;
 }
 
 async fn used_and_undone(journey: &Journey) {
     try_all(journey).await;
+    let left = say!(sales::leave_ingredients, change = "+25.0%");
+    journey.expect_each(".uses-left li", &[&left]).await;
     journey.click(By::Text(say!(sales::use_changes))).await;
     // The cost of ingredients is not taken over: 200 and 500 mL of 2.00 a litre.
     let figures = Figures {
@@ -218,6 +320,7 @@ async fn used_and_undone(journey: &Journey) {
         suggested: plain(["$1.00", "$2.50"]),
     };
     expect(journey, &figures).await;
+    entering::unfold(journey, say!(sales::costs_and_fees)).await;
     journey.expect_value(By::Label(ingredients()), "0").await;
     assert_eq!(journey.title_of_undo().await, undo(say!(decide::use_what_if)));
     journey.click(By::Text(say!(first::undo))).await;

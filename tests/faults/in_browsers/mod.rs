@@ -54,6 +54,21 @@ async fn open_demo(journey: &Journey) {
     journey.wait_for_text("Orchard Green").await;
 }
 
+/// Brings every price of the open list into view: all groups unfolded, and all rows of each.
+async fn every_price(journey: &Journey) {
+    journey.wait_until("every price", UNFOLDED).await;
+}
+
+/// Unfolds what is folded of the groups of prices, and says whether all of them stand open with all their rows.
+const UNFOLDED: &str = "
+    const groups = [...document.querySelectorAll('.price-group')];
+    const closed = groups.filter((group) => !group.open);
+    const more = [...document.querySelectorAll('.price-group .fold-in > button')];
+    closed.forEach((group) => group.querySelector('summary').click());
+    more.forEach((button) => button.click());
+    const drawn = groups.length > 0 && groups.every((group) => group.querySelector('.price-row'));
+    return drawn && closed.length === 0 && more.length === 0";
+
 /// Everything that is stored in the browser's database, as text.
 async fn stored(journey: &Journey) -> String {
     journey.run(STORED).await.as_str().expect("a text").to_owned()

@@ -123,7 +123,7 @@ async fn t02_a_book_left_while_it_loads_is_whole(engine: Engine) {
         journey.load_again().await;
         journey.wait_until("the last of these pages", "return sessionStorage.getItem('early') === '[]'").await;
         journey.wait_until_started().await;
-        journey.expect_count(".card", 14).await;
+        journey.expect_count(".menu tbody tr", 14).await;
         journey.wait_until_saved().await;
         runs.held();
     }

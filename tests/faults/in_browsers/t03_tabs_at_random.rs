@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 
 use brimwright::say;
 
-use super::demo;
+use super::{demo, every_price};
 use crate::harness::{By, Engine, in_each_engine};
 use crate::support::dice::Dice;
 use crate::support::runs::Runs;
@@ -20,9 +20,11 @@ async fn t03_every_edit_is_in_every_tab(engine: Engine) {
     let mut dice = Dice::new(26);
     let journey = demo(engine, "tabs_at_random").await;
     journey.go("#/buying").await;
+    every_price(&journey).await;
     for _ in 1..TABS {
         journey.open_another_tab().await;
         journey.go("#/buying").await;
+        every_price(&journey).await;
     }
     let mut prices: BTreeMap<&str, String> = BTreeMap::new();
     let mut changed_in: BTreeMap<&str, usize> = BTreeMap::new();
@@ -51,6 +53,7 @@ async fn t03_every_edit_is_in_every_tab(engine: Engine) {
     }
     journey.open().await;
     journey.go("#/buying").await;
+    every_price(&journey).await;
     for (goods, price) in &prices {
         journey.expect_value(By::Label(&say!(market::price_of, name = *goods)), price).await;
     }

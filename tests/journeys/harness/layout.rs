@@ -50,9 +50,7 @@ const texts = () => {
 };
 // Names of the book end in an ellipsis where there is no room for them.
 const MAY_END = '.head-name span:first-child, .turn-name';
-// With letters of another size only what scrolls and what is touched is looked at.
 const clipped = () => {
-    if (document.documentElement.style.fontSize) return [];
     const range = document.createRange();
     const place = (node) => {
         range.selectNodeContents(node);

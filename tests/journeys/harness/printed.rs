@@ -38,6 +38,34 @@ impl Printed {
         none("torn or missing", texts, |text| !self.pages.iter().any(|page| bare(page).contains(text)));
     }
 
+    /// No table is torn so that one of its rows stands alone on a page.
+    pub fn has_no_row_alone(&self, tables: &[Vec<String>]) {
+        let pages: Vec<String> = self.pages.iter().map(|page| bare(page)).collect();
+        let all = pages.concat();
+        let page_of = |place: usize| {
+            let mut end = 0;
+            pages.iter().position(|page| {
+                end += page.len();
+                place < end
+            })
+        };
+        let mut from = 0;
+        for rows in tables {
+            let mut on = vec![0; pages.len()];
+            for row in rows.iter().map(|row| bare(row)).filter(|row| !row.is_empty()) {
+                // In the order of the sheet: rows of several tables may say the same.
+                let place = all[from..].find(&row).map(|place| from + place).or_else(|| all.find(&row));
+                let place = place.unwrap_or_else(|| panic!("a row is missing or torn: {row}"));
+                from = place;
+                on[page_of(place).expect("a page")] += 1;
+            }
+            assert!(
+                rows.len() < 2 || !on.contains(&1),
+                "a row alone on its page, of so many on each: {on:?}, {rows:#?}"
+            );
+        }
+    }
+
     /// Each of `texts` stands on every page.
     pub fn has_on_each_page(&self, texts: &[impl AsRef<str>]) {
         none("not on each page", texts, |text| !self.pages.iter().all(|page| bare(page).contains(text)));
@@ -68,7 +96,8 @@ const A5: (f64, f64) = (420.0 / 72.0, 595.0 / 72.0);
 impl Journey {
     /// Prints the sheet at an address on "A4" or "Letter" to `target/journeys/JOURNEY-*.pdf` and
     /// reads it back. Every page has the same size, nothing on it is wider than the paper, and
-    /// what the preview shows is there: nothing cut, and what must not be torn on one page.
+    /// what the preview shows is there: nothing cut, what must not be torn on one page, and no row of a table
+    /// alone on one.
     pub async fn printed(&self, address: &str, paper: &str) -> Printed {
         self.go(address).await;
         self.choose(By::Label(say!(counter::paper)), paper).await;
@@ -77,7 +106,28 @@ impl Journey {
         let printed = self.print(&name, A5).await;
         printed.has(&self.lines_of_each(".paper :is(td, th, li, p, h2)").await);
         printed.has_whole(&self.lines_of_each(".paper .paper-whole").await);
+        printed.has_no_row_alone(&self.rows_of_tables().await);
         printed
+    }
+
+    /// Prints the sheet that is open again and again, its content pushed down further each time: wherever a page ends,
+    /// no row of a table stands alone on one.
+    pub async fn no_row_is_left_alone(&self, name: &str) {
+        let tables = self.rows_of_tables().await;
+        for millimeters in (0..120).step_by(5) {
+            let push =
+                format!("document.querySelector('.paper-body > *').style.marginTop = '{millimeters}mm'; return true");
+            self.client().execute(&push, Vec::new()).await.expect("the sheet is pushed down");
+            self.print(name, A5).await.has_no_row_alone(&tables);
+        }
+    }
+
+    /// The rows of each table of the preview, without its head.
+    async fn rows_of_tables(&self) -> Vec<Vec<String>> {
+        let script = "return [...document.querySelectorAll('.paper-table')]
+            .map((table) => [...table.querySelectorAll('tbody tr')].map((row) => row.innerText));";
+        let rows = self.client().execute(script, Vec::new()).await.expect("the preview can be read");
+        serde_json::from_value(rows).expect("rows of tables")
     }
 
     /// Prints the screen that is open, of any place, on the "A4" or "Letter" in the tray; `name`

@@ -156,13 +156,13 @@ impl Publisher {
         }
         self.put(WORKER, worker);
         let put_in = |begin: &str, before: &str, more: &str| {
-            let script = String::from_utf8(self.read(begin)).expect("a script");
-            assert!(script.starts_with(before), "{begin} does not begin with {before}");
-            self.replace(begin, &script.replacen(before, &format!("{before}{more},"), 1));
+            let text = String::from_utf8(self.read(begin)).expect("a text");
+            assert!(text.contains(before), "{begin} does not say {before}");
+            self.replace(begin, &text.replacen(before, &format!("{before}{more}"), 1));
         };
-        put_in("first-", "const LANGUAGES=[", &format!("\"{tag}\""));
+        put_in(PAGE, "data-languages=\"", &format!("{tag} "));
         let [first, rest] = names;
-        put_in("start-", "const TEXTS={", &format!("\"{tag}\":{{\"first\":\"{first}\",\"rest\":\"{rest}\"}}"));
+        put_in("start-", "const TEXTS={", &format!("\"{tag}\":{{\"first\":\"{first}\",\"rest\":\"{rest}\"}},"));
     }
 
     fn name_of(&self, begin: &str) -> String {

@@ -10,7 +10,7 @@ use super::{By, Journey};
 const SHARED: &str = r"
 const tidy = (text) => (text ?? '').replace(/\s+/g, ' ').trim();
 const seen = (element) => element.checkVisibility({ visibilityProperty: true });
-const under = (heading) => [...document.querySelectorAll('section, main')].reverse().find((part) =>
+const under = (heading) => [...document.querySelectorAll('section, details, main')].reverse().find((part) =>
     [...part.querySelectorAll('h1, h2, h3')].some((it) => seen(it) && tidy(it.innerText) === heading));
 ";
 

@@ -32,7 +32,7 @@ pub async fn ingredients(journey: &Journey) {
     let bought = say!(goods::per_as_purchased, amount = "lb");
     // 38 / (40 * 0.9) = 1.0556 a trimmed lb. A fl oz of juice weighs 29.5735 * 1.048 = 30.9931 g;
     // of that much juice 30.9931 / (0.9 * 0.65) = 52.9796 g = 0.116800 lb are bought, at 0.95.
-    journey.expect_figures(say!(goods::packs), &[(&trimmed, "$1.056"), (&juice, "$0.111")]).await;
+    journey.expect_figures(say!(common::cost), &[(&trimmed, "$1.056"), (&juice, "$0.111")]).await;
 
     let carrots = Pressed {
         name: "Carrots",
@@ -46,7 +46,7 @@ pub async fn ingredients(journey: &Journey) {
     add(journey, carrots).await;
     // 1.55 a kg: 0.45359237 * 1.55 / 0.88 = 0.79894 a trimmed lb; 29.5735 * 1.03 / (0.88 * 0.52) =
     // 66.566 g at 0.00155 = 0.103178 a fl oz.
-    journey.expect_figures(say!(goods::packs), &[(&trimmed, "$0.799"), (&juice, "$0.103")]).await;
+    journey.expect_figures(say!(common::cost), &[(&trimmed, "$0.799"), (&juice, "$0.103")]).await;
 
     let lemons = Pressed {
         name: "Lemons",
@@ -61,13 +61,13 @@ pub async fn ingredients(journey: &Journey) {
     // 44 / 115 = 0.382609 a piece of 110 g: 453.59237 / 110 of them are a lb, 1.57771; 29.5735 *
     // 1.03 / 0.4 = 76.1518 g = 0.692289 of one make a fl oz of juice, 0.264876.
     let costs = [(&*bought, "$1.578"), (&juice, "$0.265"), (say!(goods::per_piece), "$0.383")];
-    journey.expect_figures(say!(goods::packs), &costs).await;
+    journey.expect_figures(say!(common::cost), &costs).await;
 
     // Its juice has no density yet: by weight it has a cost (14.50 / 5), by volume it has none.
     let ginger =
         Pressed { name: "Ginger", holds: "5 lb", price: "14.50", trimmed: "", juice: "70", density: "", piece: "" };
     add(journey, ginger).await;
-    journey.expect_figures(say!(goods::packs), &[(&bought, "$2.900")]).await;
+    journey.expect_figures(say!(common::cost), &[(&bought, "$2.900")]).await;
     journey.screenshot("ingredient").await;
 }
 
@@ -102,18 +102,14 @@ pub async fn packaging(journey: &Journey) {
         journey.enter(By::Label(say!(goods::pack_size)), holds).await;
         journey.enter(By::Label(say!(goods::case_price)), price).await;
         journey.enter(By::Label(say!(goods::delivery_or_deposit)), delivery).await;
-        journey.expect_figures(say!(goods::packs), &[(say!(goods::per_piece), each)]).await;
+        journey.expect_figures(say!(common::cost), &[(say!(goods::per_piece), each)]).await;
     }
-    // All of it by name, with what a usable amount costs.
+    // All of it by name, with the pack and when its price was heard.
     journey.click(By::Text(say!(first::buying))).await;
-    let checked = say!(goods::checked_today);
     let price = say!(market::price_of, name = "Apples");
     journey.expect_value(By::Label(&price), "38.00").await;
-    let cost = say!(market::cost_per, cost = "$0.111", per = say!(goods::cost_of_juice, amount = "fl oz"));
-    let apples = ["Apples", "40 lb", &cost, checked, &price];
-    journey.expect_lines(By::Item("Apples"), &apples).await;
-    let cost = say!(market::cost_per, cost = "$0.525", per = say!(goods::cost_of_piece));
+    let checked = |pack: &str| [pack, say!(goods::checked_today)].join(", ");
+    journey.expect_lines(By::Item("Apples"), &["Apples", &checked("40 lb"), &price]).await;
     let price = say!(market::price_of, name = "12 oz bottle");
-    let bottle = ["12 oz bottle", "200 ea", &cost, checked, &price];
-    journey.expect_lines(By::Item("12 oz bottle"), &bottle).await;
+    journey.expect_lines(By::Item("12 oz bottle"), &["12 oz bottle", &checked("200 ea"), &price]).await;
 }

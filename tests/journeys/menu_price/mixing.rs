@@ -2,6 +2,7 @@
 
 use brimwright::say;
 
+use crate::entering;
 use crate::harness::{By, Journey};
 
 pub async fn a_drink(journey: &Journey) {
@@ -24,13 +25,15 @@ pub async fn a_drink(journey: &Journey) {
     journey.screenshot("density_missing").await;
 
     journey.click(By::Text("Ginger")).await;
+    entering::unfold(journey, say!(goods::weight_and_volume)).await;
     let cup = By::Label(say!(goods::juice_cup_weight));
     journey.enter(cup, "1.02 g/mL").await;
     // A cup of 236.5882 mL is 241.3200 g, 8.51231 oz of 28.34952 g.
     journey.expect_value(cup, "8.51").await;
     // 29.5735 * 1.02 / 0.7 = 43.0929 g = 0.0950034 lb at 2.90.
     let (bought, juice) = (say!(goods::per_as_purchased, amount = "lb"), say!(goods::per_of_juice, amount = "fl oz"));
-    journey.expect_figures(say!(goods::packs), &[(&bought, "$2.900"), (&juice, "$0.276")]).await;
+    journey.expect_figures(say!(common::cost), &[(&bought, "$2.900"), (&juice, "$0.276")]).await;
+    journey.click(By::Text(say!(first::drinks))).await;
     journey.click(By::Text("Orchard Walk")).await;
     // 9 + 5.5 + 12 / 1.02 / 29.5735 = 14.8978 fl oz.
     journey.expect_sentence(By::Label(say!(drinks::recipe_makes)), &makes("14.9 fl oz")).await;
@@ -42,6 +45,7 @@ pub async fn a_drink(journey: &Journey) {
     journey.expect_value(By::Label(&scaling("Apples")), say!(drinks::scale_with_size)).await;
     journey.expect_sentence(By::Label(say!(drinks::recipe_makes)), &makes("15.6 fl oz")).await;
 
+    entering::unfold(journey, say!(drinks::making)).await;
     journey.enter(By::Label(say!(drinks::press_or_pour_loss)), "4").await;
     // Bare seconds, and minutes with them.
     for (label, typed, shown) in

@@ -14,6 +14,14 @@ pub async fn dearer_apples_and_back(journey: &Journey) {
     journey.click(By::Text(say!(first::buying))).await;
     journey.type_into(apples, "55").await;
     journey.wait_for_text(&say!(market::step_some_dropped, step = &step, sizes = 2, dropped = "1")).await;
+    // The caret stays in the field.
+    let show = format!(
+        "const show = [...document.querySelectorAll('button')].find((it) => it.innerText === '{}');
+         show?.click();
+         return show !== undefined",
+        say!(market::show_drinks_affected)
+    );
+    journey.wait_until("the sizes affected to be shown", &show).await;
     // A fl oz of apple juice is now 55 / 38 * 0.110960 = 0.160600. In 12 fl oz 7.07948 fl oz are
     // used, 0.351426 more, / 0.97 = 0.362294: cost 3.362366, left 2.367653 / R 6.018519 = 0.39340.
     // Asked to keep 40%: (3.362366 + 0.10) / 0.56868 * 1.08 = 6.57550, up to 6.95.

@@ -5,6 +5,7 @@
 
 use brimwright::say;
 
+use crate::entering::{self, expect_ladder, unfold};
 use crate::harness::{By, Journey};
 
 /// Opens one size of the drink from the list of drinks.
@@ -30,7 +31,7 @@ async fn is_marked(journey: &Journey, state: &str) {
 
 /// Tax of 8% added at the till, so that R is the menu price; a fee of 2.9% and 0.10; 18.00 an
 /// hour; 0.40 overhead; 3% thrown away.
-pub async fn with_tax_at_the_till(journey: &Journey) {
+async fn terms(journey: &Journey) {
     journey.click(By::Text(say!(first::book))).await;
     journey.enter(By::Label(say!(common::name)), "Two Gates, invented").await;
     journey.expect_value(By::Label(say!(common::target_margin)), "65").await;
@@ -43,10 +44,17 @@ pub async fn with_tax_at_the_till(journey: &Journey) {
     journey.enter(By::Label(say!(book::hourly_wage)), "18").await;
     journey.enter(By::Label(say!(drinks::overhead_per_drink)), "0.40").await;
     journey.enter(By::Label(say!(drinks::waste)), "3").await;
+}
+
+/// A size of 12 fl oz and one of 16 fl oz, each priced from its cost.
+pub async fn with_tax_at_the_till(journey: &Journey) {
+    terms(journey).await;
 
     open_size(journey, "12 fl oz").await;
     let fill = say!(drinks::fill_from, fill = "12.0 fl oz", brimful = "12.8 fl oz", headspace = "0.80 fl oz");
+    unfold(journey, say!(common::fill)).await;
     journey.wait_for_text(&fill).await;
+    unfold(journey, say!(drinks::recipe)).await;
     // 9 k and 5.5 k fl oz, 12 k = 9.0617 g = 0.31964 oz, 0.75 fl oz; beside it each over 0.96.
     let amounts: [&[&str]; 5] = [
         &[say!(drinks::ingredient), say!(drinks::in_the_drink), say!(drinks::amount_needed)],
@@ -57,43 +65,62 @@ pub async fn with_tax_at_the_till(journey: &Journey) {
     ];
     journey.expect_rows(say!(drinks::recipe), &amounts).await;
     // Apples 7.07948 fl oz * 0.110960, carrots 4.32635 * 0.103178, ginger 9.43931 g / 0.7 / 453.592
-    // * 2.9, lemons 0.78125 * 0.264876. Bottle and cap. (45 + 600 / 20) s at 18 / 3600. Thrown away
-    // 3/97 of 1.525070 + 0.61 + 0.375 + 0.40 = 2.910070.
-    let costs: [&[&str]; 13] = [
+    // * 2.9, lemons 0.78125 * 0.264876. Bottle and cap. Thrown away 3/97 of 1.525070 + 0.61 = 2.135070;
+    // each over 2.201103.
+    let costs: [&[&str]; 11] = [
         &[say!(drinks::part), say!(common::cost), say!(drinks::share)],
-        &[say!(drinks::ingredients), "$1.525", "50.8%"],
+        &[say!(drinks::ingredients), "$1.525", "69.3%"],
         &["Apples", "$0.786", ""],
         &["Carrots", "$0.446", ""],
         &["Ginger", "$0.086", ""],
         &["Lemons", "$0.207", ""],
-        &[say!(common::packaging), "$0.610", "20.3%"],
+        &[say!(common::packaging), "$0.610", "27.7%"],
         &["12 oz bottle", "$0.525", ""],
         &["Cap, 38 mm", "$0.085", ""],
-        &[say!(drinks::labor), "$0.375", "12.5%"],
-        &[say!(drinks::overhead), "$0.400", "13.3%"],
-        &[say!(drinks::waste), "$0.090", "3.0%"],
-        &[&say!(drinks::one_drink, container = "12 fl oz"), "$3.000", ""],
+        &[say!(drinks::waste), "$0.066", "3.0%"],
+        &[say!(drinks::on_goods), "$2.201", ""],
     ];
-    journey.expect_rows(say!(drinks::cost_breakdown), &costs).await;
-    let biggest = say!(drinks::biggest_cost, part = say!(drinks::ingredients), share = "50.8%");
-    journey.wait_for_text(&biggest).await;
+    unfold(journey, say!(common::cost)).await;
+    journey.expect_rows(say!(common::cost), &costs).await;
     // Goods with what is thrown away of them: (1.525070 + 0.61) / 0.97 = 2.201103, / 0.35 = 6.28886.
     // Up to 6.50: 1 - 2.201103 / 6.5 = 0.66137.
     journey.wait_for_text(&suggested("$6.50", "66.1%", "$6.289")).await;
     let none = say!(common::none);
-    journey.expect_figures(say!(common::price), &price(none, "65.0%", none, none)).await;
+    goods(journey, say!(common::none_yet), none, none).await;
     is_marked(journey, say!(first::no_price_yet)).await;
     journey.click(By::Text(&say!(drinks::set_price, price = "$6.50"))).await;
     journey.expect_value(By::Label(say!(drinks::menu_price)), "6.50").await;
     // Left: 6.5 - 0.029 * 6.5 * 1.08 - 0.10 - 3.000072 = 3.19635. Paid: 6.5 * 1.08.
-    journey.expect_figures(say!(common::price), &price("66.1%", "65.0%", "$3.20", "$7.02")).await;
+    goods(journey, "$6.50", "66.1%", "$3.20").await;
+    // Labor (45 + 600 / 20) s at 18 / 3600, and 3/97 of it; fees 0.029 * 6.5 * 1.08 + 0.10; overhead
+    // and 3/97 of it. The rows down to the margin leave 4.29, where 6.5 - 2.201103 is 4.30.
+    let margin = [say!(first::margin_on_goods), "66.1%"].join(" · ");
+    let rows = [
+        (say!(drinks::menu_price), "$6.50"),
+        (say!(drinks::ingredients), "$1.53"),
+        (say!(common::packaging), "$0.61"),
+        (say!(drinks::waste), "$0.07"),
+        (&margin, "$4.30"),
+        (say!(drinks::labor), "$0.38"),
+        (say!(drinks::labor_waste), "$0.01"),
+        (say!(drinks::card_fee), "$0.30"),
+        (say!(drinks::profit_that_changes), "$3.61"),
+        (say!(drinks::overhead), "$0.40"),
+        (say!(drinks::overhead_waste), "$0.01"),
+        (say!(common::profit_per_drink), "$3.20"),
+    ];
+    expect_ladder(journey, &rows).await;
+    journey.wait_for_text(say!(drinks::rows_rounded)).await;
+    journey.wait_for_text(&say!(drinks::customer_pays_with_tax, price = "$7.02")).await;
     is_marked(journey, say!(first::on_target)).await;
     journey.wait_for_text_gone(&say!(drinks::set_price, price = "")).await;
     journey.screenshot("size").await;
 
     open_size(journey, "16 fl oz").await;
     let fill = say!(drinks::fill_from, fill = "16.2 fl oz", brimful = "17.0 fl oz", headspace = "0.85 fl oz");
+    unfold(journey, say!(common::fill)).await;
     journey.wait_for_text(&fill).await;
+    unfold(journey, say!(drinks::recipe)).await;
     // As above with k = 1.033709: 9.30338, 5.68540, 12.4045 g = 0.43756 oz, 0.75.
     let amounts: [&[&str]; 5] = [
         &[say!(drinks::ingredient), say!(drinks::in_the_drink), say!(drinks::amount_needed)],
@@ -103,27 +130,28 @@ pub async fn with_tax_at_the_till(journey: &Journey) {
         &[&pressed("Lemons"), "0.75 fl oz", "0.78 fl oz"],
     ];
     journey.expect_rows(say!(drinks::recipe), &amounts).await;
-    let costs: [&[&str]; 13] = [
+    // Each over (2.011315 + 0.625) / 0.97 = 2.717850.
+    let costs: [&[&str]; 11] = [
         &[say!(drinks::part), say!(common::cost), say!(drinks::share)],
-        &[say!(drinks::ingredients), "$2.011", "57.2%"],
+        &[say!(drinks::ingredients), "$2.011", "74.0%"],
         &["Apples", "$1.075", ""],
         &["Carrots", "$0.611", ""],
         &["Ginger", "$0.118", ""],
         &["Lemons", "$0.207", ""],
-        &[say!(common::packaging), "$0.625", "17.8%"],
+        &[say!(common::packaging), "$0.625", "23.0%"],
         &["16 oz bottle", "$0.540", ""],
         &["Cap, 38 mm", "$0.085", ""],
-        &[say!(drinks::labor), "$0.375", "10.7%"],
-        &[say!(drinks::overhead), "$0.400", "11.4%"],
-        &[say!(drinks::waste), "$0.106", "3.0%"],
-        &[&say!(drinks::one_drink, container = "16 fl oz"), "$3.517", ""],
+        &[say!(drinks::waste), "$0.082", "3.0%"],
+        &[say!(drinks::on_goods), "$2.718", ""],
     ];
-    journey.expect_rows(say!(drinks::cost_breakdown), &costs).await;
+    unfold(journey, say!(common::cost)).await;
+    journey.expect_rows(say!(common::cost), &costs).await;
     // 2.717850 / 0.35 = 7.76529, up to 7.95: 1 - 2.717850 / 7.95 = 0.65813.
     journey.wait_for_text(&suggested("$7.95", "65.8%", "$7.765")).await;
     journey.click(By::Text(&say!(drinks::set_price, price = "$7.95"))).await;
     // 7.95 - 0.029 * 8.586 - 0.10 - 3.516820 = 4.08419; 7.95 * 1.08 = 8.586.
-    journey.expect_figures(say!(common::price), &price("65.8%", "65.0%", "$4.08", "$8.59")).await;
+    goods(journey, "$7.95", "65.8%", "$4.08").await;
+    journey.wait_for_text(&say!(drinks::customer_pays_with_tax, price = "$8.59")).await;
 }
 
 /// The same prices with the tax inside: R is the price over 1.08, so less is left.
@@ -132,13 +160,31 @@ pub async fn with_tax_inside(journey: &Journey) {
     journey.choose(By::Label(say!(common::sales_tax)), say!(drinks::tax_included)).await;
     open_size(journey, "12 fl oz").await;
     // R = 6.5 / 1.08 = 6.018519: 1 - 2.201103 / R = 0.63428; left R - 0.029 * 6.5 - 0.10 - 3.000072.
-    journey.expect_figures(say!(common::price), &price("63.4%", "65.0%", "$2.73", "$6.50")).await;
+    goods(journey, "$6.50", "63.4%", "$2.73").await;
+    // The tax goes first: 6.5 - R; the card's 2.9 % are of 6.5.
+    let margin = [say!(first::margin_on_goods), "63.4%"].join(" · ");
+    let rows = [
+        (say!(drinks::menu_price), "$6.50"),
+        (say!(common::sales_tax), "$0.48"),
+        (say!(drinks::ingredients), "$1.53"),
+        (say!(common::packaging), "$0.61"),
+        (say!(drinks::waste), "$0.07"),
+        (&margin, "$3.82"),
+        (say!(drinks::labor), "$0.38"),
+        (say!(drinks::labor_waste), "$0.01"),
+        (say!(drinks::card_fee), "$0.29"),
+        (say!(drinks::profit_that_changes), "$3.14"),
+        (say!(drinks::overhead), "$0.40"),
+        (say!(drinks::overhead_waste), "$0.01"),
+        (say!(common::profit_per_drink), "$2.73"),
+    ];
+    expect_ladder(journey, &rows).await;
     is_marked(journey, say!(first::below_target)).await;
     // 6.28886 * 1.08 = 6.79197, up to 6.95: R 6.435185, 1 - 2.201103 / R = 0.65796.
     journey.wait_for_text(&suggested("$6.95", "65.8%", "$6.792")).await;
     open_size(journey, "16 fl oz").await;
     // R = 7.361111: 1 - 2.717850 / R = 0.63078; R - 0.029 * 7.95 - 0.10 - 3.516820 = 3.51374.
-    journey.expect_figures(say!(common::price), &price("63.1%", "65.0%", "$3.51", "$7.95")).await;
+    goods(journey, "$7.95", "63.1%", "$3.51").await;
     // 7.76529 * 1.08 = 8.38651, up to 8.50: R 7.870370, 1 - 2.717850 / R = 0.65467.
     journey.wait_for_text(&suggested("$8.50", "65.5%", "$8.387")).await;
 }
@@ -150,22 +196,34 @@ pub async fn covering_everything(journey: &Journey) {
     journey.enter(By::Label(say!(common::target_margin)), "40").await;
     open_size(journey, "12 fl oz").await;
     // Margin is now what is left over R: 2.729947 / 6.018519 = 0.45359.
-    journey.expect_figures(say!(common::price), &price("45.4%", "40.0%", "$2.73", "$6.50")).await;
+    let all = say!(first::margin_on_all);
+    entering::expect_answer(journey, "$6.50", all, "45.4%", "$2.73").await;
+    // The fees are the margin's now, and the waste of goods and labor is one: 2.510070 * 3 / 97.
+    let profit = [say!(common::profit_per_drink), all, "45.4%"].join(" · ");
+    let rows = [
+        (say!(drinks::menu_price), "$6.50"),
+        (say!(common::sales_tax), "$0.48"),
+        (say!(drinks::card_fee), "$0.29"),
+        (say!(drinks::ingredients), "$1.53"),
+        (say!(common::packaging), "$0.61"),
+        (say!(drinks::labor), "$0.38"),
+        (say!(drinks::waste), "$0.08"),
+        (say!(drinks::profit_that_changes), "$3.14"),
+        (say!(drinks::overhead), "$0.40"),
+        (say!(drinks::overhead_waste), "$0.01"),
+        (&profit, "$2.73"),
+    ];
+    expect_ladder(journey, &rows).await;
     // (3.000072 + 0.10) / (1 - 0.4 - 0.029 * 1.08) = 5.45081 * 1.08 = 5.88687, up to 5.95: R
     // 5.509259, (R - 0.029 * 5.95 - 0.10 - 3.000072) / R = 0.40598.
     journey.wait_for_text(&suggested("$5.95", "40.6%", "$5.887")).await;
     open_size(journey, "16 fl oz").await;
     // 3.513741 / 7.361111 = 0.47734. (3.516820 + 0.10) / 0.56868 * 1.08 = 6.86878, up to 6.95.
-    journey.expect_figures(say!(common::price), &price("47.7%", "40.0%", "$3.51", "$7.95")).await;
+    entering::expect_answer(journey, "$7.95", all, "47.7%", "$3.51").await;
     journey.wait_for_text(&suggested("$6.95", "40.7%", "$6.869")).await;
 }
 
-/// The figures beside a menu price.
-fn price<'a>(margin: &'a str, target: &'a str, profit: &'a str, pays: &'a str) -> [(&'a str, &'a str); 4] {
-    [
-        (say!(common::margin), margin),
-        (say!(common::target_margin), target),
-        (say!(common::profit_per_drink), profit),
-        (say!(drinks::customer_pays), pays),
-    ]
+/// What stays in view while the margin covers goods.
+async fn goods(journey: &Journey, price: &str, margin: &str, profit: &str) {
+    entering::expect_answer(journey, price, say!(first::margin_on_goods), margin, profit).await;
 }

@@ -2,22 +2,27 @@
 
 use brimwright::say;
 
+use crate::entering;
 use crate::harness::{By, Journey};
 
 pub async fn sizes_side_by_side(journey: &Journey) {
     journey.click(By::Text(say!(first::sizes))).await;
-    journey.click(By::Text(&[say!(decide::side_by_side), say!(decide::side_by_side_about)].join(" "))).await;
-    journey.wait_for_text(say!(sales::one_drink_in_all)).await;
+    journey.click(By::Text(say!(decide::compare_sizes))).await;
     let compare = By::Label(say!(decide::which_drinks));
     journey.choose(compare, "Orchard Walk").await;
     journey.expect_value(compare, "Orchard Walk").await;
+    for fold in
+        [say!(sales::price_and_cost), say!(sales::cost_breakdown), say!(sales::by_volume), say!(sales::next_size_up)]
+    {
+        entering::unfold(journey, fold).await;
+    }
     // A drink takes 75 s = 1.25 min of labor: 2.729947 / 1.25 and 3.513741 / 1.25.
     // Suggested as on the pages of the sizes.
     let per_drink: [&[&str]; 9] = [
         &["", "12 fl oz", "16 fl oz"],
         &[say!(common::fill), "12.0 fl oz", "16.2 fl oz"],
         &[say!(common::price), "$6.50", "$7.95"],
-        &[say!(common::cost), "$3.00", "$3.52"],
+        &[say!(common::full_cost), "$3.00", "$3.52"],
         &[say!(common::profit_per_drink), "$2.73", "$3.51"],
         &[say!(common::margin), "45.4%", "47.7%"],
         &[say!(sales::profit_per_labor_minute), "$2.18", "$2.81"],
@@ -60,7 +65,7 @@ pub async fn sizes_side_by_side(journey: &Journey) {
         &[say!(sales::profit), "$0.227", "$0.218"],
         &[say!(sales::price_against_smallest), say!(sales::smallest), "90.9%"],
     ];
-    journey.expect_rows(&say!(sales::per_volume, volume = "fl oz"), &per_ounce).await;
+    journey.expect_rows(say!(sales::by_volume), &per_ounce).await;
     let pays = say!(sales::pays_most_and_least, most = "12 fl oz", high = "$0.542", least = "16 fl oz", low = "$0.492");
     journey.wait_for_text(&pays).await;
     // The only step is the whole one.
@@ -77,6 +82,7 @@ pub async fn sizes_side_by_side(journey: &Journey) {
 
 pub async fn a_card_without_prices(journey: &Journey) {
     journey.click(By::Text(say!(first::counter))).await;
+    journey.click(By::Text("Orchard Walk")).await;
     journey.click(By::Text("12 fl oz")).await;
     journey.wait_for_text(&say!(counter::fill_to_line, headspace = "0.80 fl oz")).await;
     // To use, as on the page of the size, to 0.01 in the unit that the recipe is written in. Grams
