@@ -120,7 +120,7 @@ pub fn allergens_by_law(allergens: &Allergens, law: Law) -> String {
 }
 
 /// The same without those that are only used around the drink.
-pub fn allergens_in_it(allergens: &Allergens, law: Law) -> String {
+fn allergens_in_it(allergens: &Allergens, law: Law) -> String {
     let name = |found: Allergen| {
         let name = match law {
             Law::UnitedStates => allergen_in_united_states(found)?,
@@ -133,7 +133,16 @@ pub fn allergens_in_it(allergens: &Allergens, law: Law) -> String {
             name.to_string()
         })
     };
-    let names: Vec<String> = allergens.present.iter().filter_map(|(found, _)| name(*found)).collect();
+    or_none(allergens.present.iter().filter_map(|(found, _)| name(*found)).collect(), allergens)
+}
+
+/// What is marked in a drink, also what the law of the book does not name: "Celery, Milk"; never "none" while
+/// an ingredient is not stated.
+pub fn allergens_marked(allergens: &Allergens) -> String {
+    or_none(allergens.present.iter().map(|(found, _)| allergen(*found).to_string()).collect(), allergens)
+}
+
+fn or_none(names: Vec<String>, allergens: &Allergens) -> String {
     match (names.is_empty(), allergens.are_all_known()) {
         (false, _) => names.join(", "),
         (true, true) => say!(labels::none).to_string(),

@@ -49,7 +49,7 @@ pub mod yield_log;
 
 pub use allergens::{
     allergen, allergen_in_european_union, allergen_in_united_states, allergen_to_mark, allergens, allergens_by_law,
-    allergens_in_it, also_declare, besides_the_nine, of_law, tree_nuts, used_around,
+    allergens_marked, also_declare, besides_the_nine, of_law, tree_nuts, used_around,
 };
 pub use batches::{
     Batches, batch_deleted, batch_stands, change_number_of, counted, deducted, not_planned, number_of, station,

@@ -290,6 +290,22 @@ fn a_mixture_whose_parts_name_more_is_asked_about() {
     assert_eq!(words::allergens_by_law(&more, Law::UnitedStates), "None marked so far");
 }
 
+/// Celery is none of the nine of the United States, yet who asks whether it is in a drink is told.
+#[test]
+fn what_is_marked_is_said_whatever_the_law() {
+    let of = |found: &[Allergen], not_stated: Vec<IngredientId>| Allergens {
+        present: found.iter().map(|it| (*it, vec![GINGER])).collect(),
+        not_stated,
+        ..Allergens::default()
+    };
+    let celery = of(&[Allergen::Celery], Vec::new());
+    assert_eq!(words::allergens_marked(&celery), "Celery");
+    assert_eq!(words::allergens_by_law(&celery, Law::UnitedStates), "None");
+    assert_eq!(words::allergens_marked(&of(&[Allergen::Milk, Allergen::Celery], Vec::new())), "Milk, Celery");
+    assert_eq!(words::allergens_marked(&of(&[], Vec::new())), "None");
+    assert_eq!(words::allergens_marked(&of(&[], vec![GINGER])), "None marked so far");
+}
+
 #[test]
 fn what_is_not_among_the_nine_is_not_hidden() {
     let of = |found: &[Allergen]| {

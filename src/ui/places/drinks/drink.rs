@@ -11,7 +11,7 @@ use super::menu::size_tag;
 use super::recipe::{MAKES, Recipe, drink_size};
 use crate::app::route::Route;
 use crate::book::{Book, Drink, DrinkId, DrinkKind, Edit, Key, Offer, OfferId, Record, Scope};
-use crate::drink::label::{Allergens as Found, Law, allergens_of};
+use crate::drink::label::{Allergens as Found, allergens_of};
 use crate::foundation::jump::Kind;
 use crate::foundation::measure::{Money, Share, System};
 use crate::say;
@@ -219,7 +219,7 @@ fn Allergens(id: DrinkId) -> impl IntoView {
             state.book.with(said).unwrap_or_default()
         })
     };
-    let briefly = said(|found, book| words::allergens_in_it(found, Law::of(book.settings())));
+    let briefly = said(|found, _| words::allergens_marked(found));
     view! {
         <Fold name=say!(labels::allergens) figure=briefly>
             <p>{said(words::allergens)}</p>

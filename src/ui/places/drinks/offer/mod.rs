@@ -14,7 +14,7 @@ use super::gap::Gap;
 use crate::app::route::Route;
 use crate::book::{Edit, Key, OfferId, Scope};
 use crate::drink::fill::Fill;
-use crate::drink::label::{Law, allergens_of};
+use crate::drink::label::allergens_of;
 use crate::say;
 use crate::ui::address::go;
 use crate::ui::fields::Hangs;
@@ -176,7 +176,7 @@ fn LabelFold(id: OfferId) -> impl IntoView {
     view! {
         <Fold
             name=say!(drinks::label)
-            figure=allergens(|found, book| words::allergens_in_it(found, Law::of(book.settings())))
+            figure=allergens(|found, _| words::allergens_marked(found))
             open=is_wide()
         >
             <p>{allergens(words::allergens)}</p>
