@@ -8,13 +8,12 @@ use super::holds::{Holds, as_typed, first_way};
 use super::shared::SharedSets;
 use super::stands::Stands;
 use super::uses::Uses;
-use super::wide::is_wide;
 use crate::app::route::Route;
 use crate::book::{Book, Container, ContainerId, Edit, Headspace, Key, Record};
 use crate::say;
 use crate::ui::fields::{self, Addition, Draft, Entry, Field, Hangs};
 use crate::ui::live::text;
-use crate::ui::parts::{Back, Fold, page_of};
+use crate::ui::parts::{Back, Fold, is_wide, page_of};
 use crate::ui::places::users::Users;
 use crate::ui::state::AppState;
 

@@ -28,7 +28,6 @@ mod todays_changes;
 mod tolerances;
 mod usable;
 mod uses;
-mod wide;
 mod yield_log;
 
 pub use buying_list::BuyingListPage;

@@ -5,7 +5,6 @@ use std::time::Duration;
 
 use leptos::prelude::*;
 
-use super::wide::is_wide;
 use crate::app::last_change::LastChange;
 use crate::app::route::Route;
 use crate::book::{Book, Goods, Key, PackId};
@@ -15,6 +14,7 @@ use crate::foundation::measure::Money;
 use crate::say;
 use crate::ui::fields::Hangs;
 use crate::ui::live::{flag, live, press, text, when};
+use crate::ui::parts::is_wide;
 use crate::ui::state::AppState;
 use crate::ui::today::{midnight, today};
 use crate::words;

@@ -10,8 +10,7 @@ use crate::foundation::measure::Exact;
 use crate::say;
 use crate::ui::chart::{Bar, bars};
 use crate::ui::live::{live, text, trouble, when};
-use crate::ui::parts::{Fold, answer_figures, wide_table};
-use crate::ui::places::buying::wide::is_wide;
+use crate::ui::parts::{Fold, answer_figures, is_wide, wide_table};
 use crate::ui::state::AppState;
 use crate::words::{self, Speaker};
 

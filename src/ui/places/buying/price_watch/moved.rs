@@ -8,8 +8,7 @@ use crate::buying::price_watch::{Changed, Watched};
 use crate::say;
 use crate::ui::live::{text, when};
 use crate::ui::moved::{first_of, moved_list};
-use crate::ui::parts::{Fold, Named, answer_figures, figures as figures_of, wide_table};
-use crate::ui::places::buying::wide::is_wide;
+use crate::ui::parts::{Fold, Named, answer_figures, figures as figures_of, is_wide, wide_table};
 use crate::ui::state::AppState;
 use crate::words;
 
