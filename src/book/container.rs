@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use super::{Brimful, ContainerId, OnHand, Pack, PackagingId, PackagingSetId};
-use crate::foundation::measure::{Amount, Exact, Share, TypedLength, stored_by_name};
+use crate::foundation::measure::{Amount, Exact, Money, Share, TypedLength, stored_by_name};
 
 /// One kind of packaging, such as a bottle, a cap or a straw.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -78,9 +78,20 @@ pub struct Container {
     /// The sets of packaging that it shares with other containers.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub shared: Vec<PackagingSetId>,
+    /// The deposit that a customer pays beside the price and gets back with the empty container.
+    #[serde(default, skip_serializing_if = "Money::is_zero")]
+    pub deposit: Money,
+    /// The brimful volume that was brought as a starting figure. It is one as long as that volume stands.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub starting: Option<Amount>,
 }
 
 impl Container {
+    /// Whether its brimful volume is a starting figure that nobody confirmed yet.
+    pub fn is_starting(&self) -> bool {
+        self.starting.is_some_and(|brought| self.brimful == Brimful::Weighed(brought))
+    }
+
     /// A container poured to the rim, without packaging and a declared size.
     pub fn new(id: ContainerId, name: String, brimful: Brimful) -> Container {
         Container {
@@ -91,6 +102,8 @@ impl Container {
             headspace: Headspace::Share(Share::ZERO),
             set: Vec::new(),
             shared: Vec::new(),
+            deposit: Money::ZERO,
+            starting: None,
         }
     }
 }

@@ -43,28 +43,31 @@ pub enum Part {
     Flat(FlatCost),
     /// What is made and thrown away.
     Unsold,
+    /// What is handed out free.
+    Free,
 }
 
 impl Part {
-    /// Every part, in the order in which they are shown. What is thrown away is the last: it
-    /// follows from the others.
-    pub const ALL: [Part; 4 + FlatCost::ALL.len()] = [
+    /// Every part, in the order in which they are shown. What is thrown away and what is handed out
+    /// free are the last: they follow from the others.
+    pub const ALL: [Part; 5 + FlatCost::ALL.len()] = [
         Part::Ingredients,
         Part::ContainerSet,
         Part::Labour,
         Part::Flat(FlatCost::TreatmentFee),
         Part::Flat(FlatCost::Overhead),
         Part::Unsold,
+        Part::Free,
     ];
 
-    /// The narrowest cost basis that has it. Returns `None` for what is thrown away: each basis has
-    /// what is thrown away of its own parts.
+    /// The narrowest cost basis that has it. Returns `None` for what is thrown away or handed out free:
+    /// each basis has that of its own parts.
     pub const fn basis(self) -> Option<CostBasis> {
         match self {
             Part::Ingredients | Part::ContainerSet | Part::Flat(FlatCost::TreatmentFee) => Some(CostBasis::Goods),
             Part::Labour => Some(CostBasis::GoodsAndLabour),
             Part::Flat(FlatCost::Overhead) => Some(CostBasis::Everything),
-            Part::Unsold => None,
+            Part::Unsold | Part::Free => None,
         }
     }
 }
@@ -122,17 +125,18 @@ mod tests {
 
     #[test]
     fn every_part_is_listed_once_in_its_place() {
-        // Exhaustive: a new part needs a place before what is unsold, which moves up by one, and
-        // then the list lacks one.
+        // Exhaustive: a new part needs a place before what is unsold, which moves up by one with what
+        // is free, and then the list lacks one.
         let place = |part| match part {
             Part::Ingredients => 0,
             Part::ContainerSet => 1,
             Part::Labour => 2,
             Part::Flat(cost) => 3 + FlatCost::ALL.iter().position(|it| *it == cost).unwrap(),
             Part::Unsold => 3 + FlatCost::ALL.len(),
+            Part::Free => 4 + FlatCost::ALL.len(),
         };
         assert_eq!(Part::ALL.map(place), std::array::from_fn(|place| place));
-        assert_eq!(place(Part::Unsold) + 1, Part::ALL.len());
+        assert_eq!(place(Part::Free) + 1, Part::ALL.len());
     }
 
     #[test]

@@ -37,6 +37,9 @@ pub struct Drink {
     /// The target margin, in [0, 1). Without one, the book's holds.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub target: Option<Share>,
+    /// Its tax rate, 0 or more. Without one, that of its kind holds, and without that the book's.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub tax_rate: Option<Share>,
     /// Whether the drink is treated so that of 100,000 germs at most one is left (5 log), such
     /// as by pressure or by heat.
     #[serde(default, skip_serializing_if = "std::ops::Not::not")]
@@ -68,6 +71,7 @@ impl Drink {
             treatment_fee: Money::ZERO,
             unsold: None,
             target: None,
+            tax_rate: None,
             treated: false,
             ph: None,
             keep_refrigerated: false,
@@ -138,6 +142,21 @@ pub struct Line {
     /// How it is in the glass, if it is ice.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub ice: Option<Ice>,
+    /// Whether it goes straight into the glass: nothing of it stays in the press or jug.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub in_glass: bool,
+}
+
+impl Line {
+    /// Whether it is ice that is put into the glass.
+    pub fn is_ice_in_glass(&self) -> bool {
+        self.ice.is_some_and(|ice| ice.place != IcePlace::BlendedIn)
+    }
+
+    /// Whether it is mixed in the press or jug: air is beaten into it, and some of it stays behind.
+    pub fn is_mixed(&self) -> bool {
+        !self.in_glass && !self.is_ice_in_glass()
+    }
 }
 
 /// The ice of a line. A volume of it is that of a heap of cubes, as in a scoop.
@@ -149,9 +168,27 @@ pub struct Ice {
     /// The share of a scoop that is ice and not the air between the cubes, in (0, 1].
     #[serde(default = "Ice::usual_packing")]
     pub packing: Share,
+    /// The share of blended ice that melts before it is poured, in [0, 1].
+    #[serde(default, skip_serializing_if = "Share::is_zero")]
+    pub melted: Share,
 }
 
 impl Ice {
+    /// Ice of a scoop with the usual share of air, of which nothing melts.
+    pub const fn in_a_scoop(place: IcePlace) -> Ice {
+        Ice { place, packing: Ice::usual_packing(), melted: Share::ZERO }
+    }
+
+    /// Whether it floats freely.
+    pub fn floats(self) -> bool {
+        self.place == IcePlace::Floating
+    }
+
+    /// The share of it that melts before the drink is poured: only what is blended in does.
+    pub fn melts(self) -> Share {
+        if self.place == IcePlace::BlendedIn { self.melted } else { Share::ZERO }
+    }
+
     /// The usual share. Cubes poured at random fill 0.54 (loose) to 0.67 (dense) of a space: Baker and
     /// Kudrolli, Phys. Rev. E 82, 061304 (2010). That is for plastic cubes, so a guide only; this is the
     /// middle.
@@ -206,15 +243,24 @@ pub struct Labour {
     /// For a whole batch, divided among its drinks.
     #[serde(default)]
     pub per_batch: Time,
-    /// Drinks in a batch, at least 1.
+    /// Drinks in a batch, at least 1. It counts where the batch has no volume.
     #[serde(default = "Exact::one", skip_serializing_if = "Exact::is_one")]
     pub batch: Exact,
+    /// The volume of a batch: each drink then bears the share of the time that is its share of the volume.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub batch_volume: Option<Amount>,
 }
 
 /// No time, for a batch of one drink.
 impl Default for Labour {
     fn default() -> Labour {
-        Labour { per_drink: Time::ZERO, per_litre: Time::ZERO, per_batch: Time::ZERO, batch: Exact::ONE }
+        Labour {
+            per_drink: Time::ZERO,
+            per_litre: Time::ZERO,
+            per_batch: Time::ZERO,
+            batch: Exact::ONE,
+            batch_volume: None,
+        }
     }
 }
 

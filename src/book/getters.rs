@@ -5,7 +5,13 @@ use super::{
     OfferId, OnHand, Pack, Packaging, PackagingId, PackagingSet, PackagingSetId, PackagingUse, Record, Scenario,
     ScenarioId, Scope, SeenPrice, SeenPriceId, Trial, TrialId, Week,
 };
-use crate::foundation::measure::Date;
+use crate::foundation::measure::{Date, Exact};
+
+/// How many of these offers sell in a usual week, as far as it is known.
+pub fn units<'a>(offers: impl Iterator<Item = &'a Offer>) -> Exact {
+    let known = offers.filter_map(|offer| offer.weekly);
+    known.fold(Exact::ZERO, |sum, units| sum.plus(units).unwrap_or(sum))
+}
 
 impl Book {
     /// An ingredient.
@@ -72,6 +78,12 @@ impl Book {
         let first = OfferId { drink: DrinkId::FIRST, container: ContainerId::FIRST };
         let last = OfferId { drink: DrinkId::LAST, container: ContainerId::LAST };
         self.between(Key::Offer(first), Key::Offer(last)).filter_map(Record::offer)
+    }
+
+    /// How many drinks are sold in a usual week, as far as it is known; in a part that is cut out of a book
+    /// whose overhead goes by the week, how many the whole book sells.
+    pub fn sold_weekly(&self) -> Exact {
+        self.whole_sells.unwrap_or_else(|| units(self.offers()))
     }
 
     /// The offers of one drink.

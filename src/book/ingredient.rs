@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::{Allergen, IngredientId, OnHand, Pack, Weighing};
+use super::{Allergen, IngredientId, OnHand, Pack, Season, Starting, Weighing};
 use crate::foundation::measure::{Density, Mass, Share, stored_by_name};
 
 /// An ingredient: what it costs, and what is left of it on the way into a drink.
@@ -58,6 +58,12 @@ pub struct Ingredient {
     /// The yield log: its weighings, the earliest first.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub weighings: Vec<Weighing>,
+    /// The yields in another part of the year, or `None` if they are the same all year.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub season: Option<Season>,
+    /// The starting figures it was made from, or `None` if all of it was typed.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub starting: Option<Starting>,
 }
 
 impl Ingredient {
@@ -80,6 +86,8 @@ impl Ingredient {
             packs: Vec::new(),
             on_hand: None,
             weighings: Vec::new(),
+            season: None,
+            starting: None,
         }
     }
 }

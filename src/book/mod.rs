@@ -28,10 +28,14 @@ mod references;
 mod refusal;
 mod sales;
 mod scenario;
+mod season;
 mod settings;
+mod starting;
 mod stock;
 
 use std::collections::BTreeMap;
+
+use crate::foundation::measure::Exact;
 
 pub use allergen::Allergen;
 pub use batch::{Batch, Make, Ready};
@@ -42,6 +46,7 @@ pub use cost::{CostBasis, Entered, FlatCost, Part};
 pub use drink::{Drink, DrinkKind, Ice, IcePlace, Labour, Line, Offer, Scaling, Service};
 pub use edit::{Applied, Edit};
 pub use filling::{Accepted, FillRule, Filling};
+pub use getters::units;
 pub use id::{
     BookId, ContainerId, DrinkId, IngredientId, LineId, OfferId, PackId, PackagingId, PackagingSetId, ScenarioId,
     SeenPriceId, TrialId,
@@ -54,7 +59,11 @@ pub use record::{Key, Record};
 pub use refusal::{Field, Problem, Refusal};
 pub use sales::{Scope, Sold, Trial, Week};
 pub use scenario::Scenario;
-pub use settings::{PaymentFee, Settings, Tax, TaxPlace, TillColumns};
+pub use season::Season;
+pub use settings::{
+    CommissionBase, KindRate, OverheadPer, PaymentFee, Reductions, Settings, Tax, TaxPlace, TillColumns,
+};
+pub use starting::{ASSUMED, Basis, Figure, Starting, StartingFigure};
 pub use stock::{BuyingList, OnHand, ToBuy, Weighing};
 
 /// Everything that one owner keeps.
@@ -65,12 +74,15 @@ pub struct Book {
     settings: Settings,
     /// Every other record, at its own key.
     records: BTreeMap<Key, Record>,
+    /// What the whole book sells in a week, where this one is cut out of it and overhead goes by the week.
+    whole_sells: Option<Exact>,
+    month: season::InForce,
 }
 
 impl Book {
     /// A book with settings and nothing else.
     pub fn new(settings: Settings) -> Book {
-        Book { settings, records: BTreeMap::new() }
+        Book { settings, records: BTreeMap::new(), whole_sells: None, month: season::InForce::default() }
     }
 
     /// A book from its records, in any order.

@@ -1,6 +1,6 @@
 //! Which records need which.
 
-use super::{Book, Container, Drink, Key, PackagingUse, Record, ScenarioId, Scope};
+use super::{Book, Container, Drink, Key, OverheadPer, PackagingUse, Record, ScenarioId, Scope};
 use crate::foundation::measure::Date;
 
 impl Book {
@@ -12,7 +12,10 @@ impl Book {
 
     /// The same for several records.
     pub fn cut(&self, keys: impl Iterator<Item = Key>) -> Book {
-        let mut book = Book::new(self.settings.clone());
+        let mut book = Book { month: self.month, ..Book::new(self.settings.clone()) };
+        if self.settings.overhead_per == OverheadPer::Week {
+            book.whole_sells = Some(self.sold_weekly());
+        }
         let mut waiting: Vec<Key> = keys.collect();
         while let Some(key) = waiting.pop() {
             if book.records.contains_key(&key) {

@@ -84,8 +84,10 @@ pub enum Field {
     KeepsDays,
     Price,
     TaxRate,
+    TaxByKind,
     FeeShare,
     FeeFixed,
+    FeeDrinks,
     Commission,
     Wage,
     Endings,
@@ -112,6 +114,16 @@ pub enum Field {
     PriceDays,
     ScaleStep,
     JugStep,
+    Discounts,
+    FreeDrinks,
+    MarkedDown,
+    MarkedDownTo,
+    BatchVolume,
+    Melted,
+    Deposit,
+    SeasonTrimYield,
+    SeasonPressYield,
+    StartingFigure,
 }
 
 /// What is wrong with a value.
@@ -127,6 +139,10 @@ pub enum Problem {
     Negative,
     /// A yield must be above 0 % and at most 100 %.
     NotAYield,
+    /// A part must be at least 0 % and at most 100 %.
+    NotAPart,
+    /// A kind of drink can have one tax rate only.
+    TwoRates,
     /// A share must be at least 0 % and below 100 %.
     NotAShare,
     /// It must be a volume.

@@ -10,7 +10,7 @@ use crate::book::Book;
 pub const FORMAT: &str = "brimwright-book";
 
 /// The version written, and the newest that is read.
-pub const VERSION: u64 = 3;
+pub const VERSION: u64 = 4;
 
 /// Largest file that is read, in bytes.
 pub const MAX_BYTES: usize = 10_000_000;

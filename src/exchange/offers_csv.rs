@@ -29,8 +29,14 @@ pub enum Column {
     Price,
     /// The same without tax.
     PriceWithoutTax,
+    /// What is paid of it on average.
+    Revenue,
+    /// The rate of the tax.
+    TaxRate,
     /// The tax in what the customer pays.
     Tax,
+    /// The deposit for the container.
+    Deposit,
     /// Card fee and commission.
     Fees,
     /// What one drink contributes.
@@ -56,7 +62,10 @@ impl Column {
             Column::Suggested,
             Column::Price,
             Column::PriceWithoutTax,
+            Column::Revenue,
+            Column::TaxRate,
             Column::Tax,
+            Column::Deposit,
             Column::Fees,
             Column::Contribution,
             Column::Margin,
@@ -147,7 +156,10 @@ impl<'a> Row<'a> {
         money(csv, priced.and_then(|priced| priced.suggestion.ok()).map(|suggestion| suggestion.menu));
         money(csv, offer.and_then(|offer| offer.price));
         money(csv, asked.map(|asked| asked.without_tax));
+        money(csv, asked.map(|asked| asked.revenue));
+        csv.number(priced.map(|priced| priced.terms.tax.rate).map(Share::fraction));
         money(csv, asked.and_then(tax));
+        money(csv, priced.map(|priced| priced.terms.deposit));
         money(csv, asked.map(|asked| asked.fees));
         money(csv, asked.map(|asked| asked.contribution));
         csv.number(asked.map(|asked| asked.margin.fraction()));

@@ -19,7 +19,7 @@ pub(super) const SLIPS: &str = "slips";
 pub(super) const BY_REVISION: &str = "by-revision";
 
 /// The migration at place n brings version n to n + 1. A released migration is never changed.
-const STEPS: &[Step] = &[books_and_rows, fuller_records, fuller_records, slips];
+const STEPS: &[Step] = &[books_and_rows, fuller_records, fuller_records, slips, fuller_records];
 
 type Step = fn(&IdbDatabase) -> Result<(), JsValue>;
 

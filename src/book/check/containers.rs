@@ -28,6 +28,10 @@ pub(super) fn container(record: &Container) -> Checked {
             hold(empty < height, Field::Headspace, Problem::NothingFits)?;
         }
     }
+    not_negative(record.deposit.major(), Field::Deposit)?;
+    if let Some(brought) = record.starting {
+        volume(brought, Field::StartingFigure)?;
+    }
     uses(&record.set)?;
     distinct(record.shared.iter().map(|set| id(set.number())), Field::SetCount)
 }

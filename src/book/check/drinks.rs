@@ -24,6 +24,9 @@ pub(super) fn drink(record: &Drink) -> Checked {
     not_negative(record.labour.per_drink.seconds(), Field::PerDrink)?;
     not_negative(record.labour.per_litre.seconds(), Field::PerLitre)?;
     not_negative(record.labour.per_batch.seconds(), Field::PerBatch)?;
+    if let Some(batch) = record.labour.batch_volume {
+        volume(batch, Field::BatchVolume)?;
+    }
     hold(record.labour.batch >= Exact::ONE, Field::Batch, Problem::LessThanOne)?;
     keeps(record.labour.batch, Field::Batch)?;
     for cost in FlatCost::ALL {
@@ -33,6 +36,7 @@ pub(super) fn drink(record: &Drink) -> Checked {
     }
     record.unsold.map_or(Ok(()), |share| a_share(share, Field::Unsold))?;
     record.target.map_or(Ok(()), |share| a_share(share, Field::Target))?;
+    record.tax_rate.map_or(Ok(()), |rate| not_negative(rate.fraction(), Field::TaxRate))?;
     if let Some(ph) = record.ph {
         hold(ph >= Exact::ONE && ph <= STRONGEST_BASE, Field::Ph, Problem::NotAPh)?;
         keeps(ph, Field::Ph)?;
@@ -55,6 +59,9 @@ fn line(line: &Line) -> Checked {
         let packing = ice.packing;
         hold(packing.is_positive() && packing <= Share::WHOLE, Field::Packing, Problem::NotAPacking)?;
         keeps(packing.fraction(), Field::Packing)?;
+        let melted = ice.melted;
+        hold(!melted.is_negative() && melted <= Share::WHOLE, Field::Melted, Problem::NotAPart)?;
+        keeps(melted.fraction(), Field::Melted)?;
     }
     Ok(())
 }

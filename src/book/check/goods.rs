@@ -3,7 +3,9 @@
 use super::values::{
     Checked, Id, NAME_LENGTH, a_yield, distinct, hold, id, id_of_number, keeps, mass, name, not_negative, positive,
 };
-use crate::book::{BuyingList, Field, Goods, Ingredient, OnHand, Pack, Packaging, Problem, ToBuy, Weighing};
+use crate::book::{
+    BuyingList, Field, Goods, Ingredient, OnHand, Pack, Packaging, Problem, Season, Starting, ToBuy, Weighing,
+};
 use crate::foundation::measure::{Date, Dimension, Exact};
 
 /// The longest list of what a mixture is made of, in characters.
@@ -80,7 +82,22 @@ pub(super) fn ingredient(record: &Ingredient) -> Checked {
     for weighed in &record.weighings {
         weighing(weighed)?;
     }
+    record.season.as_ref().map_or(Ok(()), season)?;
+    record.starting.as_ref().map_or(Ok(()), starting)?;
     packs(&record.packs)
+}
+
+fn season(season: &Season) -> Checked {
+    a_yield(season.trim_yield, Field::SeasonTrimYield)?;
+    season.press_yield.map_or(Ok(()), |share| a_yield(share, Field::SeasonPressYield))
+}
+
+fn starting(starting: &Starting) -> Checked {
+    name(&starting.key)?;
+    for brought in &starting.figures {
+        positive(brought.value, Field::StartingFigure)?;
+    }
+    distinct(starting.figures.iter().map(|brought| id(brought.figure as u64)), Field::StartingFigure)
 }
 
 pub(super) fn packaging(record: &Packaging) -> Checked {

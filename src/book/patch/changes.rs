@@ -203,7 +203,7 @@ fn down<'a>(tree: &'a mut Tree, step: &Step, next: &Step) -> Result<&'a mut Tree
 
 /// The fields by which the elements of a list are named. If an element has none of these sets of fields, its
 /// list is compared as a single value.
-const TOLD_APART_BY: [&[&str]; 7] = [
+const TOLD_APART_BY: [&[&str]; 8] = [
     &["id"],
     &["drink", "container"],
     &["goods", "pack"],
@@ -211,6 +211,7 @@ const TOLD_APART_BY: [&[&str]; 7] = [
     &["ingredient", "stage"],
     &["from"],
     &["day", "price"],
+    &["kind"],
 ];
 
 /// The name of a list's element. Returns `None` if it has none.

@@ -7,8 +7,8 @@ use crate::foundation::measure::{
 
 impl Kind {
     /// The two meanings of a text in a field of this kind that held `was`, each as it is typed to mean only
-    /// that: "1.043" where a point groups thousands, "0.68" as a margin in percent, "1.5" as a time. `read` reads
-    /// the field. Returns `None` if the text is clear.
+    /// that: "1.043" where a point groups thousands, "0.68" as a margin in percent, "825" as a rate of tax, "1.5" as
+    /// a time. `read` reads the field. Returns `None` if the text is clear.
     pub fn two_meanings(
         self,
         was: Option<Figure>,
@@ -20,6 +20,7 @@ impl Kind {
             Kind::Labor => seconds_or_minutes(text, style),
             _ => self
                 .fraction_or_percent(was, text, style)
+                .or_else(|| self.without_its_point(was, text, style))
                 .or_else(|| self.thousands_or_decimals(was, text, read, style)),
         }
     }
@@ -51,12 +52,25 @@ impl Kind {
         Some([number, hundredfold].map(|number| show_percentage(number, 0, style)))
     }
 
+    /// A rate of tax above 100 %: the sign before its decimals was left out. With the sign of percent it is clear,
+    /// and so it is where the rate was such a one before.
+    fn without_its_point(self, was: Option<Figure>, text: &str, style: &NumberStyle) -> Option<[String; 2]> {
+        let hundred = Exact::new(100, 0);
+        let number = read_number(text, style).ok().filter(|number| *number > hundred)?;
+        let was_above = matches!(was, Some(Figure::Number(was)) if was > hundred);
+        if self != Kind::Tax || was_above || text.contains(['%', '٪']) {
+            return None;
+        }
+        let hundredth = number.over(hundred).ok()?;
+        Some([number, hundredth].map(|number| show_percentage(number, 0, style)))
+    }
+
     /// The least percentage of this kind that nobody means as a fraction of 1.
     const fn least_percentage(self) -> Option<Exact> {
         match self {
             Kind::TrimYield | Kind::Yield | Kind::Tax | Kind::Margin => Some(Exact::ONE),
             Kind::SmallShare => Some(Exact::new(2, 1)),
-            Kind::Price | Kind::Pack | Kind::Size | Kind::Density | Kind::Labor => None,
+            Kind::Price | Kind::Pack | Kind::Size | Kind::Density | Kind::Labor | Kind::Stock => None,
         }
     }
 }
@@ -134,6 +148,24 @@ mod tests {
             assert_eq!(meanings(Kind::Margin, "70", &text, &turkish), None);
             assert!(read_number(&text, &turkish).is_ok(), "{text}");
         }
+    }
+
+    #[test]
+    fn a_rate_of_tax_above_the_price_may_lack_its_decimal_sign() {
+        let english = NumberStyle::english("$");
+        for (kind, was, text, expected) in [
+            (Kind::Tax, "8.25", "825", both("825%", "8.25%")),
+            (Kind::Tax, "", "1000", both("1,000%", "10%")),
+            (Kind::Tax, "8.25", "100", None),
+            (Kind::Tax, "8.25", "100.5", both("100.5%", "1.005%")),
+            (Kind::Tax, "8.25", "825%", None),
+            (Kind::Tax, "300", "825", None),
+            (Kind::Yield, "65", "825", None),
+        ] {
+            assert_eq!(meanings(kind, was, text, &english), expected, "{text} after {was}");
+        }
+        let german = NumberStyle::continental("");
+        assert_eq!(meanings(Kind::Tax, "19", "825", &german), both("825\u{a0}%", "8,25\u{a0}%"));
     }
 
     #[test]

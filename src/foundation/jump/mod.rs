@@ -17,6 +17,9 @@ use crate::foundation::measure::Exact;
 /// The least and the most usual density of foods and drinks, in g/mL.
 pub const USUAL_DENSITY: [Exact; 2] = [Exact::new(2, 1), Exact::new(3, 0)];
 
+/// The most of one thing that a shop usually has on its shelf, in whichever unit.
+pub const USUAL_STOCK: u32 = 100_000;
+
 /// What kind of value a field holds.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Kind {
@@ -40,6 +43,8 @@ pub enum Kind {
     SmallShare,
     /// A time that work takes.
     Labor,
+    /// What is on the shelf: it changes by several times with every delivery.
+    Stock,
 }
 
 /// Why a value is asked about.
@@ -60,15 +65,19 @@ impl Kind {
         }
         match was {
             _ if self.is_unusual(now) => Some(Doubt::Unusual),
-            // Small shares change by several times without harm.
-            Some(was) if self != Kind::SmallShare && far(was, now) => Some(Doubt::Far),
+            // Small shares and stock change by several times without harm.
+            Some(was) if !matches!(self, Kind::SmallShare | Kind::Stock) && far(was, now) => Some(Doubt::Far),
             _ => None,
         }
     }
 
     fn is_unusual(self, now: Figure) -> bool {
+        if let (Kind::Stock, Figure::Amount(amount)) = (self, now) {
+            return amount.number > Exact::from(USUAL_STOCK);
+        }
         let Figure::Number(number) = now else { return false };
         match self {
+            Kind::Stock => number > Exact::from(USUAL_STOCK),
             Kind::TrimYield => number < Exact::new(5, 0),
             Kind::Tax => number > Exact::new(50, 0),
             Kind::Density => number < USUAL_DENSITY[0] || number > USUAL_DENSITY[1],
@@ -135,6 +144,9 @@ mod tests {
         for (kind, was, now, unusual) in [
             (Kind::Tax, "6.5", "65", true),
             (Kind::Tax, "", "50.01", true),
+            (Kind::Stock, "", "9999999 ea", true),
+            (Kind::Stock, "12 ea", "100000 ea", false),
+            (Kind::Stock, "2 lb", "80 lb", false),
             (Kind::Tax, "25", "50", false),
             (Kind::Density, "1.04", "0.199", true),
             (Kind::Density, "1.04", "0.2", false),

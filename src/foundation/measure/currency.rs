@@ -50,6 +50,13 @@ impl Currency {
         if EURO_AREA.contains(&country) { Currency::from_code("EUR") } else { own() }
     }
 
+    /// The countries whose money is known here, by their two letters.
+    pub fn countries() -> impl Iterator<Item = &'static str> {
+        // Codes that begin with an X, and that of the euro, are of no one country.
+        let of_one = |currency: Currency| currency.code.get(..2).filter(|letters| !letters.starts_with('X'));
+        Currency::all().filter_map(of_one).filter(|letters| *letters != "EU").chain(EURO_AREA.iter().copied())
+    }
+
     /// Its three-letter code.
     pub const fn code(self) -> &'static str {
         self.code

@@ -135,6 +135,11 @@ impl Share {
     /// The whole: 100 %.
     pub const WHOLE: Share = Share(Exact::ONE);
 
+    /// All of it, where a stored record leaves it out.
+    pub const fn whole() -> Share {
+        Share::WHOLE
+    }
+
     /// What is left of the whole: 1 less the share.
     ///
     /// # Errors

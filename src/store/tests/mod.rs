@@ -33,6 +33,7 @@ pub(super) fn drink(id: u64, ingredients: &[u64]) -> Record {
         amount,
         scaling: Scaling::InProportion,
         ice: None,
+        in_glass: false,
     };
     Record::Drink(Drink {
         lines: ingredients.iter().map(line).collect(),

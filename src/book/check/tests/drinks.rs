@@ -36,10 +36,14 @@ fn lines_of_a_recipe() {
     let top_ups = drink_with(|record| record.lines.iter_mut().for_each(|line| line.scaling = Scaling::TopUp));
     assert_eq!(top_ups, is(Field::TopUp, Problem::MoreThanOne));
     assert_eq!(line(|line| line.scaling = Scaling::TopUp), None);
-    let ice = |packing| Some(Ice { place: IcePlace::Floating, packing: share(packing) });
+    let ice = |packing| Some(Ice { packing: share(packing), ..Ice::in_a_scoop(IcePlace::Floating) });
     let packed = |packing| drink_with(|record| record.lines[0].ice = ice(packing));
     assert_eq!([packed("0"), packed("1.01")], [is(Field::Packing, Problem::NotAPacking); 2]);
     assert_eq!(packed("1"), None);
+    let melted = |melted| Some(Ice { melted: share(melted), ..Ice::in_a_scoop(IcePlace::BlendedIn) });
+    let melts = |part| drink_with(|record| record.lines[0].ice = melted(part));
+    assert_eq!([melts("-0.01"), melts("1.01")], [is(Field::Melted, Problem::NotAPart); 2]);
+    assert_eq!([melts("0"), melts("1")], [None; 2]);
     assert_eq!(drink_with(|record| record.air = share("-0.01")), is(Field::Air, Problem::Negative));
     assert_eq!(drink_with(|record| record.air = share("1.5")), None);
     let letters = |nuts: usize, parts: usize| {

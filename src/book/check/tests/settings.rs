@@ -5,7 +5,7 @@ fn settings() {
     let rate = |rate| Tax { rate: share(rate), place: TaxPlace::InThePrice };
     assert_eq!(settings_with(|record| record.tax = rate("-0.1")), is(Field::TaxRate, Problem::Negative));
     assert_eq!(settings_with(|record| record.tax = rate("1.5")), None);
-    let fee = |share_of, fixed| PaymentFee { share: share(share_of), fixed: money(fixed) };
+    let fee = |share_of, fixed| PaymentFee { share: share(share_of), fixed: money(fixed), ..PaymentFee::default() };
     assert_eq!(settings_with(|record| record.payment_fee = fee("1", "0")), is(Field::FeeShare, Problem::NotAShare));
     assert_eq!(settings_with(|record| record.payment_fee = fee("0", "-1")), is(Field::FeeFixed, Problem::Negative));
     assert_eq!(settings_with(|record| record.commission = share("1")), is(Field::Commission, Problem::NotAShare));

@@ -25,7 +25,7 @@ pub const TYPED_PLACES: usize = 6;
 pub const MOST_PLACES: usize = 28;
 
 /// The most digits after the decimal sign that a stored number may have.
-pub(super) const STORED_PLACES: usize = TYPED_PLACES.saturating_add(2);
+pub(crate) const STORED_PLACES: usize = TYPED_PLACES.saturating_add(2);
 
 /// Why exact arithmetic has no result.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -1,4 +1,4 @@
-//! The names by which people type units.
+//! The names by which people type units, in English and in Spanish.
 
 use crate::foundation::measure::{Dimension, System, Unit};
 
@@ -21,31 +21,70 @@ pub(super) fn unit(name: &str, bare: Dimension, system: System) -> Option<Unit> 
         (_, System::Metric | System::Imperial) => Some(metric),
     };
     match words {
-        ["ml" | "millilitre" | "millilitres" | "milliliter" | "milliliters"] => Some(Unit::Millilitre),
+        ["ml" | "millilitre" | "millilitres" | "milliliter" | "milliliters" | "mililitro" | "mililitros"] => {
+            Some(Unit::Millilitre)
+        }
         ["cl" | "centilitre" | "centilitres" | "centiliter" | "centiliters"] => Some(Unit::Centilitre),
-        ["l" | "litre" | "litres" | "liter" | "liters"] => Some(Unit::Litre),
+        ["l" | "litre" | "litres" | "liter" | "liters" | "litro" | "litros"] => Some(Unit::Litre),
         ["floz"] | ["fl" | "fluid", "oz" | "ounce" | "ounces"] => of(Unit::UsFluidOunce, Unit::ImperialFluidOunce),
         ["oz" | "ounce" | "ounces", "wt"] | ["oz" | "ounce" | "ounces", "by", "weight"] => Some(Unit::Ounce),
-        ["oz" | "ounce" | "ounces"] => match bare {
+        ["onza" | "onzas", "liquida" | "líquida" | "liquidas" | "líquidas"] => {
+            of(Unit::UsFluidOunce, Unit::ImperialFluidOunce)
+        }
+        ["oz" | "ounce" | "ounces" | "onza" | "onzas"] => match bare {
             Dimension::Volume => of(Unit::UsFluidOunce, Unit::ImperialFluidOunce),
             Dimension::Mass | Dimension::Count => Some(Unit::Ounce),
         },
-        ["tsp" | "teaspoon" | "teaspoons"] => spoon(Unit::UsTeaspoon, Unit::MetricTeaspoon),
-        ["tbsp" | "tablespoon" | "tablespoons"] => spoon(Unit::UsTablespoon, Unit::MetricTablespoon),
-        ["cup" | "cups"] => spoon(Unit::UsCup, Unit::MetricCup),
+        ["tsp" | "teaspoon" | "teaspoons" | "cdta" | "cdtas" | "cucharadita" | "cucharaditas"] => {
+            spoon(Unit::UsTeaspoon, Unit::MetricTeaspoon)
+        }
+        ["tbsp" | "tablespoon" | "tablespoons" | "cda" | "cdas" | "cucharada" | "cucharadas"] => {
+            spoon(Unit::UsTablespoon, Unit::MetricTablespoon)
+        }
+        ["cup" | "cups" | "taza" | "tazas"] => spoon(Unit::UsCup, Unit::MetricCup),
         ["metric", "tsp" | "teaspoon" | "teaspoons"] => Some(Unit::MetricTeaspoon),
         ["metric", "tbsp" | "tablespoon" | "tablespoons"] => Some(Unit::MetricTablespoon),
         ["metric", "cup" | "cups"] => Some(Unit::MetricCup),
-        ["pt" | "pint" | "pints"] => of(Unit::UsPint, Unit::ImperialPint),
+        ["pt" | "pint" | "pints" | "pinta" | "pintas"] => of(Unit::UsPint, Unit::ImperialPint),
         ["qt" | "quart" | "quarts"] if whose != System::Imperial => Some(Unit::UsQuart),
-        ["gal" | "gallon" | "gallons"] => of(Unit::UsGallon, Unit::ImperialGallon),
-        ["g" | "gram" | "grams" | "gr"] => Some(Unit::Gram),
-        ["kg" | "kilo" | "kilos" | "kilogram" | "kilograms"] => Some(Unit::Kilogram),
-        ["lb" | "lbs" | "#" | "pound" | "pounds"] => Some(Unit::Pound),
+        ["gal" | "gallon" | "gallons" | "galón" | "galon" | "galones"] => of(Unit::UsGallon, Unit::ImperialGallon),
+        ["g" | "gram" | "grams" | "gr" | "gramo" | "gramos"] => Some(Unit::Gram),
+        ["kg" | "kilo" | "kilos" | "kilogram" | "kilograms" | "kilogramo" | "kilogramos"] => Some(Unit::Kilogram),
+        ["lb" | "lbs" | "#" | "pound" | "pounds" | "libra" | "libras"] => Some(Unit::Pound),
         [
             "ea" | "each" | "pc" | "pcs" | "piece" | "pieces" | "x" | "ct" | "count" | "pza" | "pzas" | "pieza"
             | "piezas",
         ] => Some(Unit::Piece),
         _ => None,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// The words of a kitchen that speaks Spanish (from memory).
+    #[test]
+    fn spanish_names_mean_the_same_units() {
+        let read = |name: &str, system| unit(name, Dimension::Mass, system);
+        for (names, of_us, metric) in [
+            (&["libra", "libras", "Libras"][..], Unit::Pound, Unit::Pound),
+            (&["onza", "onzas"], Unit::Ounce, Unit::Ounce),
+            (&["onzas líquidas", "onza liquida"], Unit::UsFluidOunce, Unit::UsFluidOunce),
+            (&["taza", "tazas"], Unit::UsCup, Unit::MetricCup),
+            (&["cda", "cdas", "cda.", "cucharada", "cucharadas"], Unit::UsTablespoon, Unit::MetricTablespoon),
+            (&["cdta", "cdtas", "cucharadita", "cucharaditas"], Unit::UsTeaspoon, Unit::MetricTeaspoon),
+            (&["galón", "galon", "galones"], Unit::UsGallon, Unit::UsGallon),
+            (&["litro", "litros"], Unit::Litre, Unit::Litre),
+            (&["gramo", "gramos"], Unit::Gram, Unit::Gram),
+            (&["pza", "pzas", "pieza", "piezas"], Unit::Piece, Unit::Piece),
+        ] {
+            for name in names {
+                assert_eq!(read(name, System::UsCustomary), Some(of_us), "{name}");
+                assert_eq!(read(name, System::Metric), Some(metric), "{name}");
+            }
+        }
+        assert_eq!(unit("onzas", Dimension::Volume, System::UsCustomary), Some(Unit::UsFluidOunce));
+        assert_eq!(unit("tarro", Dimension::Mass, System::Metric), None);
     }
 }
