@@ -63,13 +63,13 @@ pub fn sheet(book: &Book, ledger: &Ledger, batch: &Batch) -> Result<Sheet, Overf
     let needs = needs(book, ledger, &mut super::planned(batch))?;
     let mut portions = Vec::new();
     for needed in &needs.ingredients {
-        let Some(ingredient) = book.ingredient(needed.ingredient) else { continue };
+        let Some(ingredient) = book.ingredient_now(needed.ingredient) else { continue };
         let mut stages: Vec<Stage> = needed.uses.iter().map(|used| used.stage).collect();
         stages.dedup();
         for stage in stages {
             let uses: Vec<Use> = needed.uses.iter().copied().filter(|used| used.stage == stage).collect();
             let of_stage = Needed { ingredient: ingredient.id, uses };
-            let weighed = match way(ingredient, stage, &of_stage) {
+            let weighed = match way(&ingredient, stage, &of_stage) {
                 Err(YieldError::Arithmetic(overflow)) => return Err(overflow),
                 Err(lacks) => Err(lacks),
                 Ok(way) => Ok(way

@@ -80,8 +80,8 @@ pub fn needed(book: &Book, needs: &Needs, goods: Goods, dimension: Dimension) ->
     match goods {
         Goods::Ingredient(id) => {
             let needed = needs.ingredients.iter().find(|needed| needed.ingredient == id);
-            match (needed, book.ingredient(id)) {
-                (Some(needed), Some(ingredient)) => needed.bought(ingredient, dimension),
+            match (needed, book.ingredient_now(id)) {
+                (Some(needed), Some(ingredient)) => needed.bought(&ingredient, dimension),
                 _ => Ok(Exact::ZERO),
             }
         }

@@ -17,15 +17,17 @@
 //! A recipe is written once, at a size of its own. [`scale`] solves it for the factor `k`:
 //!
 //! ```text
-//! V_fixed + V_in_proportion * k + V_stepped(k) + V_top_up = F
+//! V_fixed + V_in_proportion * k + V_stepped + V_top_up = F
 //! ```
 //!
-//! These are volumes in the glass: what is mixed counts with its air, `V * (1 + air)`, and ice in the glass
-//! without. A line in steps takes the whole number of steps that is nearest to `k` times its amount, half
-//! a step upwards. What that rounding leaves goes to the top-up, whose volume is 0 or more. Without a
-//! top-up it goes to all lines in proportion alike, and a fill that falls between two steps is refused
-//! ([`ScaleError::BetweenSteps`]). Without lines in steps, a top-up is in proportion like any other line. What
-//! is to be used of each line is its amount in the drink over `1 - process loss`; ice that is put into the glass
+//! These are volumes in the glass: what is mixed counts with its air, `V * (1 + air)`, and what goes straight
+//! into the glass without. A line in steps takes the whole number of steps that is nearest to `k` times its
+//! amount, half a step upwards. What that rounding leaves goes to the top-up, or without one to all lines in
+//! proportion alike. Where no `k` fills the size, since one more step would pass it, that step is taken if the
+//! recipe is nearer to it without rounding, and if it fits: a size is never refused over a rounding, and a larger
+//! fill never takes fewer steps. Only where steps alone must fill a size, one that falls between two steps is
+//! refused ([`ScaleError::BetweenSteps`]). Without lines in steps, a top-up is in proportion like any other line.
+//! What is to be used of each line is its amount in the drink over `1 - process loss`; what is put into the glass
 //! was never in the press or jug, and is used as it is.
 //!
 //! # Ice
@@ -34,10 +36,11 @@
 //! mass of a scoop = volume of the scoop * share of it that is ice * 0.917 g/mL
 //! volume taken    = mass / 0.917 g/mL, blended in or held under the surface
 //!                 = mass / density of the drink, floating
+//! of what melts   = mass / 0.9982 g/mL, blended in
 //! ```
 //!
-//! The density of the drink is that of its recipe as written, with its air and without the ice in the
-//! glass ([`liquid_density`]).
+//! The density of the drink is that of what is poured at this size, with its air and without the ice in the
+//! glass ([`Scaled::liquid`]). How many steps are taken is found with that of the recipe as written.
 //!
 //! ```
 //! use brimwright::drink::fill::mass_of_scoop;
@@ -103,7 +106,7 @@ mod scale;
 mod tolerance;
 
 pub use fill_target::{BatchRisk, FULLEST_SPREADS, FillTarget, LEAST_SPREADS, Packaged, SPREADS_TO_DOUBLE, Single};
-pub use ice::{ICE_DENSITY, liquid_density, mass_of_ice, mass_of_scoop};
+pub use ice::{ICE_DENSITY, MELTED_DENSITY, mass_of_ice, mass_of_scoop, own_volume};
 pub use known::{Known, with_brimful};
 pub use line::{FillLine, fill_line, height_of, inside, volume_to};
 pub use sample::{UNDER_THREE_SPREADS, sample_risk};

@@ -48,6 +48,16 @@ impl Allergens {
         !self.nothing_in_it && open.iter().all(|ids| ids.is_empty())
     }
 
+    /// The ingredients of which it is not known what else they hold, each once.
+    pub fn open(&self) -> impl Iterator<Item = IngredientId> {
+        let mixtures = || self.parts_not_known.iter().filter(|id| !self.not_stated.contains(id));
+        let named = self
+            .parts_name_more
+            .iter()
+            .filter(move |id| !self.not_stated.contains(id) && !self.parts_not_known.contains(id));
+        self.not_stated.iter().chain(mixtures()).chain(named).copied()
+    }
+
     /// Those present that are on the list of the United States. The list of the European Union
     /// has all that are present.
     pub fn in_united_states(&self) -> impl Iterator<Item = Allergen> {
@@ -165,6 +175,19 @@ mod tests {
         assert!(!unknown.are_none());
         let expected = Allergens { not_stated: vec![ingredient_id(2)], nuts_are_named: true, ..Allergens::default() };
         assert_eq!(unknown, expected);
+    }
+
+    #[test]
+    fn what_is_open_is_named_once() {
+        let [first, second, third] = [1, 2, 3].map(ingredient_id);
+        let found = Allergens {
+            not_stated: vec![first],
+            parts_not_known: vec![first, second],
+            parts_name_more: vec![second, third],
+            ..Allergens::default()
+        };
+        assert_eq!(found.open().collect::<Vec<_>>(), [first, second, third]);
+        assert_eq!(of([Some(&[])]).open().count(), 0);
     }
 
     #[test]

@@ -9,9 +9,9 @@ use crate::foundation::measure::{Exact, Volume};
 /// Something that these facts cannot answer for. Local codes and licensed practice decide.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Caution {
-    /// Untreated juice. Packaged ahead, its label must carry a warning statement (21 CFR
-    /// 101.17(g)); by the glass, that rule does not apply; where nobody said how it is sold, both
-    /// are said.
+    /// Untreated juice, and packaged ahead also raw fruit or vegetables that are blended in. Packaged ahead, its label
+    /// must carry a warning statement (21 CFR 101.17(g)); by the glass, that rule does not apply; where nobody said
+    /// how it is sold, both are said.
     UntreatedJuice(Option<Service>),
     /// Nobody said whether these are fruit or vegetable, so it may be untreated juice.
     JuiceNotSaid(Option<Service>, Vec<IngredientId>),
@@ -50,6 +50,13 @@ impl Caution {
 
     fn of_juice(juice: Juice, served: Option<Service>) -> Vec<Caution> {
         let mut cautions = Vec::new();
+        // A blend that is handed over as it is made has no package, no shelf life, and no juice in it but that of the
+        // whole fruit: the warning and the cold are for what is packaged ahead, and for juice.
+        let made_to_order = served == Some(Service::ByTheGlass) && !juice.poured && juice.not_said.is_empty();
+        if made_to_order {
+            cautions.extend(juice.made_here.then_some(Caution::SoldToABusiness));
+            return cautions;
+        }
         match (juice.untreated.is_empty(), juice.not_said.is_empty()) {
             (false, _) => {
                 cautions.extend([Caution::UntreatedJuice(served), Caution::AtRisk(served)]);
@@ -123,7 +130,12 @@ mod tests {
                 drink.lines = vec![Line { stage: Stage::Pressed, ..line(1, 1, "1 L") }];
             };
             assert_eq!(of(named("Apples", None), pressed, service), untreated(service), "pressed");
-            assert_eq!(of(strawberries(), |_| (), service), untreated(service), "blended with raw produce");
+            let blended = of(strawberries(), |_| (), service);
+            let by_the_glass = vec![Caution::SoldToABusiness];
+            let expected = if service == GLASS { by_the_glass } else { untreated(service) };
+            assert_eq!(blended, expected, "blended with raw produce");
+            let poured = of(named("Strawberry juice", Some(Produce::Raw)), |_| (), service);
+            assert_eq!(poured, untreated(service), "raw juice that was bought");
             assert_eq!(of(milk(), |_| (), service), [], "blended without");
             assert_eq!(
                 of(strawberries(), |drink| drink.treated = true, service),
@@ -135,7 +147,12 @@ mod tests {
             assert_eq!(not_said, [Caution::JuiceNotSaid(service, vec![ingredient_id(1)])]);
         }
         let over_ice = |drink: &mut Drink| drink.kind = DrinkKind::OverIce;
-        assert_eq!(of(strawberries(), over_ice, None), untreated(GLASS), "over ice");
+        let pressed_over_ice = |drink: &mut Drink| {
+            drink.kind = DrinkKind::OverIce;
+            drink.lines = vec![Line { stage: Stage::Pressed, ..line(1, 1, "1 L") }];
+        };
+        assert_eq!(of(strawberries(), pressed_over_ice, None), untreated(GLASS), "pressed, over ice");
+        assert_eq!(of(strawberries(), over_ice, None), [Caution::SoldToABusiness], "whole fruit over ice");
         assert_eq!(of(strawberries(), over_ice, PACKAGED), untreated(PACKAGED), "a bottle that says over ice");
     }
 

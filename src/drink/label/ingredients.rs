@@ -71,10 +71,10 @@ fn listed_as(book: &Book, line: &ScaledLine) -> ListedAs {
 /// The mass of a line in the drink; a volume of ice is a scoop.
 fn mass_in_drink(book: &Book, line: &ScaledLine) -> Result<Mass, LabelError> {
     let missing = ScaleError::Missing(Key::Ingredient(line.ingredient));
-    let ingredient = book.ingredient(line.ingredient).ok_or(missing)?;
+    let ingredient = book.ingredient_now(line.ingredient).ok_or(missing)?;
     Ok(match line.ice {
-        Some(ice) => mass_of_ice(ingredient, ice, line.in_drink)?,
-        None => mass_at(ingredient, line.stage, line.in_drink)?,
+        Some(ice) => mass_of_ice(&ingredient, ice, line.in_drink)?,
+        None => mass_at(&ingredient, line.stage, line.in_drink)?,
     })
 }
 
@@ -142,7 +142,7 @@ mod tests {
     #[test]
     fn a_scoop_of_ice_is_listed_by_the_mass_of_its_ice() {
         // 200 mL of cubes, 60 % of it ice of 0.917 g/mL: 110.04 g, that takes 120 mL of 270.
-        let ice = Some(Ice { place: IcePlace::HeldUnder, packing: share("0.6") });
+        let ice = Some(Ice { place: IcePlace::HeldUnder, packing: share("0.6"), melted: Share::ZERO });
         let scoop = Line { ice, scaling: Scaling::Fixed, ..line(1, 3, "200 mL") };
         let iced = drink(1, "270 mL", [scoop, line(2, 1, "150 mL")]);
         assert_eq!(listed(&iced, "270"), [(1, "150".into()), (0, "110.04".into())]);
@@ -152,7 +152,7 @@ mod tests {
     fn ice_that_is_blended_in_is_listed_with_water() {
         let water = Ingredient { name: "Water".into(), ..ingredient(1, []) };
         let book = book(settings(), [water, ingredient(2, []), ingredient(3, [])].map(Record::Ingredient));
-        let ice = Some(Ice { place: IcePlace::BlendedIn, packing: share("0.6") });
+        let ice = Some(Ice { place: IcePlace::BlendedIn, packing: share("0.6"), melted: Share::ZERO });
         // 91.7 g of ice are 100 mL.
         let lines = [line(1, 2, "90 mL"), Line { ice, ..line(2, 3, "91.7 g") }, line(3, 1, "10 mL")];
         let blended = drink(1, "200 mL", lines);

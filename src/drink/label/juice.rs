@@ -8,6 +8,7 @@
 //! fewer germs, one of 100,000 at most ((g)(7)).
 
 use super::acidity::{LOW_ACID_ABOVE, published_ph};
+use super::names::says_juice;
 use crate::book::{Book, Drink, DrinkKind, IngredientId, Line, Offer, Produce, Service, Stage};
 use crate::foundation::measure::{Exact, Share};
 
@@ -22,6 +23,9 @@ pub struct Juice {
     /// Whether juice is made of what is raw, whatever is done to the drink afterwards: its maker
     /// is a processor where another business buys it (21 CFR 120.3(l)).
     pub made_here: bool,
+    /// Whether some of it is poured as juice: pressed, or bought as juice. Fruit that is blended whole is juice by
+    /// the law of packages alone.
+    pub poured: bool,
     /// How acid it is.
     pub acidity: Acidity,
 }
@@ -71,9 +75,19 @@ impl Juice {
             untreated: of(Part::Untreated),
             not_said: of(Part::NotSaid),
             made_here: parts.iter().any(|(_, part)| *part == Part::Untreated),
+            poured: drink.lines.iter().any(|line| is_poured(book, drink, line)),
             acidity: acidity(book, drink, &parts),
         }
     }
+}
+
+/// Whether a line is juice before it is in the drink.
+fn is_poured(book: &Book, drink: &Drink, line: &Line) -> bool {
+    if part(book, drink, line) == Part::NoJuice {
+        return false;
+    }
+    let by_name = || book.ingredient(line.ingredient).is_some_and(|it| says_juice(&it.name));
+    line.stage == Stage::Pressed || matches!(drink.kind, DrinkKind::Pressed | DrinkKind::Shot) || by_name()
 }
 
 /// Whether a line counts for percent juice: it does if it is pressed, or said to be fruit or
@@ -188,11 +202,11 @@ mod tests {
     fn raw_produce_that_is_blended_in_is_juice() {
         let milk = ("Whole milk", NEITHER, Stage::AsBought);
         let smoothie = of(DrinkKind::Blended, &[milk, ("Strawberries, frozen", RAW, Stage::Trimmed)], |_| ());
-        assert_eq!((smoothie.untreated, smoothie.not_said), (ids([2]), ids([])));
+        assert_eq!((smoothie.untreated, smoothie.not_said, smoothie.poured), (ids([2]), ids([]), false));
         let pressed = of(DrinkKind::Blended, &[milk, ("Oranges", None, Stage::Pressed)], |_| ());
         assert_eq!(pressed.untreated, ids([2]));
         let bought_raw = of(DrinkKind::Blended, &[milk, ("Orange juice", RAW, Stage::AsBought)], |_| ());
-        assert_eq!(bought_raw.untreated, ids([2]));
+        assert_eq!((bought_raw.untreated, bought_raw.poured), (ids([2]), true));
         let without = of(DrinkKind::Blended, &[milk, ("Peanut butter", NEITHER, Stage::AsBought)], |_| ());
         assert_eq!(without, Juice::default());
     }
@@ -200,7 +214,7 @@ mod tests {
     #[test]
     fn juice_that_was_bought_treated_is_not_warned_of() {
         let bought = of(DrinkKind::Blended, &[("Orange juice", TREATED, Stage::AsBought)], |_| ());
-        assert_eq!(bought, Juice::default());
+        assert_eq!(bought, Juice { poured: true, ..Juice::default() });
         let mixed = [("Orange juice", TREATED, Stage::AsBought), ("Strawberries", RAW, Stage::Trimmed)];
         assert_eq!(of(DrinkKind::Blended, &mixed, |_| ()).untreated, ids([2]), "neither it nor the drink is treated");
     }
@@ -228,7 +242,7 @@ mod tests {
 
     #[test]
     fn ice_is_no_juice_and_a_second_line_counts_too() {
-        let ice = Some(Ice { place: IcePlace::Floating, packing: Ice::usual_packing() });
+        let ice = Some(Ice { place: IcePlace::Floating, packing: Ice::usual_packing(), melted: Share::ZERO });
         let lines = [
             Line { ice, ..line(1, 1, "1 mL") },
             line(2, 2, "1 mL"),
@@ -259,7 +273,10 @@ mod tests {
         let bought = [("Carrot juice", TREATED, Stage::AsBought)];
         assert_eq!(of(DrinkKind::Blended, &bought, |_| ()).acidity, Acidity::Published(ids([1])));
         let here = of(DrinkKind::Pressed, &[("Carrots", RAW, Stage::Pressed)], |drink| drink.treated = true);
-        assert_eq!(here, Juice { made_here: true, acidity: Acidity::Published(ids([1])), ..Juice::default() });
+        assert_eq!(
+            here,
+            Juice { made_here: true, poured: true, acidity: Acidity::Published(ids([1])), ..Juice::default() }
+        );
         // Milk is low-acid too, and no juice.
         let milk =
             of(DrinkKind::Blended, &[("Whole milk", NEITHER, Stage::AsBought)], |drink| drink.ph = Some(exact("6.7")));

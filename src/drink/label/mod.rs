@@ -166,7 +166,7 @@ pub fn unit_price(book: &Book, offer: &Offer) -> Result<Option<UnitPrice>, Label
     let Some(price) = offer.price else { return Ok(None) };
     let drink = book.drink(offer.drink).ok_or(missing(Key::Drink(offer.drink)))?;
     let container = book.container(offer.container).ok_or(missing(Key::Container(offer.container)))?;
-    let terms = Terms::of(book.settings(), drink);
+    let terms = Terms::of(book.settings(), drink, container);
     Ok(Some(UnitPrice::of(price, &terms, book.settings().units, net_contents(container)?.volume)?))
 }
 
@@ -235,7 +235,7 @@ mod tests {
         book.apply(&Edit::Put(Record::Ingredient(bare))).unwrap();
         let mut lemonade = book.drink(drink_id(1)).unwrap().clone();
         lemonade.kind = DrinkKind::OverIce;
-        lemonade.lines[1].ice = Some(Ice { place: IcePlace::Floating, packing: share("0.6") });
+        lemonade.lines[1].ice = Some(Ice { place: IcePlace::Floating, packing: share("0.6"), melted: share("0") });
         book.apply(&Edit::Put(Record::Drink(lemonade.clone()))).unwrap();
         let over_ice = facts(&book, &offer(1, 1, Some("9"))).unwrap();
         assert_eq!((over_ice.package, over_ice.size_includes_ice), (None, true));
@@ -244,7 +244,7 @@ mod tests {
         let bottled = Offer { service: Some(Service::PackagedAhead), ..offer(1, 1, Some("9")) };
         assert!(matches!(facts(&book, &bottled).unwrap().package, Some(Err(_))));
         // Ice that is blended in is no ice any more.
-        lemonade.lines[1].ice = Some(Ice { place: IcePlace::BlendedIn, packing: share("0.6") });
+        lemonade.lines[1].ice = Some(Ice { place: IcePlace::BlendedIn, packing: share("0.6"), melted: share("0") });
         book.apply(&Edit::Put(Record::Drink(lemonade))).unwrap();
         assert!(!facts(&book, &offer(1, 1, Some("9"))).unwrap().size_includes_ice);
     }

@@ -128,7 +128,7 @@ mod tests {
         assert_eq!(of(&half, |drink| drink.air = share("0.5")), percent(50));
         // 91.7 g of ice are 100 mL.
         let ice = |drink: &mut Drink| {
-            let ice = Some(Ice { place: IcePlace::BlendedIn, packing: share("0.6") });
+            let ice = Some(Ice { place: IcePlace::BlendedIn, packing: share("0.6"), melted: share("0") });
             drink.lines[1] = Line { ice, ..line(2, 2, "91.7 g") };
         };
         assert_eq!(of(&[(RAW, "100 mL"), (RAW, "1 mL")], ice), percent(50));

@@ -35,7 +35,7 @@ impl Rounding {
     }
 
     /// By how much what is taken takes more than its place in the glass; below zero it is less.
-    fn more(&self) -> Result<Volume, Overflow> {
+    pub fn more(&self) -> Result<Volume, Overflow> {
         if !self.is_there() {
             return Ok(Volume::ZERO);
         }

@@ -4,7 +4,7 @@
 
 use super::balance::{Rounding, balance};
 use super::steps::{measured, steps_of};
-use crate::book::{Book, IcePlace, Key, OfferId, Scaling, Settings};
+use crate::book::{Book, Drink, Key, LineId, Offer, OfferId, Scaling, Settings};
 use crate::drink::fill::{Fill, FillLine, Scaled, ScaledLine, fill, fill_line, scale};
 use crate::drink::label::Caution;
 use crate::drink::ledger::OfferError;
@@ -35,8 +35,10 @@ pub struct Card {
     pub fill_line: Option<FillLine>,
     /// The recipe of one drink.
     pub scaled: Scaled,
-    /// What to take, in the order of adding, for all the drinks.
+    /// What to take, in the order of adding, for all the drinks. What fills up to the line comes last.
     pub take: Vec<Taken>,
+    /// What of all that stays in the press or jug.
+    pub stays_behind: Volume,
     /// By how much one drink misses its fill with the rounded amounts; above zero it is too much.
     /// It is `None` if that is too little to be seen, or if a top-up takes up the difference.
     pub missed: Option<Volume>,
@@ -51,8 +53,7 @@ pub struct Taken {
     pub line: ScaledLine,
     /// How much to take, for all the drinks.
     pub amount: Amount,
-    /// Whether it is less than half a step of the scale or the measuring cup, so that only a finer
-    /// one shows it.
+    /// Whether it is less than a step of the scale or the measuring cup, so that only a finer one shows it.
     pub under_a_step: bool,
 }
 
@@ -64,16 +65,19 @@ pub fn card(book: &Book, id: OfferId, drinks: Exact) -> Result<Card, OfferError>
     let drink = book.drink(id.drink).ok_or(OfferError::Missing(Key::Drink(id.drink)))?;
     let container = book.container(id.container).ok_or(OfferError::Missing(Key::Container(id.container)))?;
     let fill = fill(container)?;
-    let scaled = scale(book, drink, fill.volume)?;
+    let mut scaled = scale(book, drink, fill.volume)?;
+    scaled.lines.sort_by_key(|line| line.scaling == Scaling::TopUp);
+    let sizes = sizes(book, drink);
     let with_air = Exact::ONE.plus(drink.air.fraction())?;
     let mut take = Vec::with_capacity(scaled.lines.len());
     let mut roundings = Vec::with_capacity(scaled.lines.len());
+    let mut stays_behind = Volume::ZERO;
     for line in &scaled.lines {
-        let written = drink.lines.iter().find(|it| it.id == line.line).map(|it| it.amount.unit);
+        let written = unit_of(drink, line.line);
         let whole = line.to_use.times(drinks)?;
-        let (taken, mut steps) = taken(book.settings(), *line, whole, written)?;
-        let mixed = line.ice.is_none_or(|ice| ice.place == IcePlace::BlendedIn);
-        let space = if mixed { line.volume.times(with_air)? } else { line.volume };
+        let (taken, mut steps) = taken(book.settings(), *line, whole, written, &sizes)?;
+        stays_behind = stays_behind.plus(left_in_the_jug(line)?.times(drinks)?)?;
+        let space = if line.mixed { line.volume.times(with_air)? } else { line.volume };
         // Doses and pieces stay what they are.
         if !matches!(line.scaling, Scaling::InProportion | Scaling::TopUp) {
             steps.clear();
@@ -83,14 +87,19 @@ pub fn card(book: &Book, id: OfferId, drinks: Exact) -> Result<Card, OfferError>
         roundings.push(Rounding { exact: whole, taken: taken.amount, step, finer, space: space.times(drinks)? });
         take.push(taken);
     }
-    let tops_up = scaled.lines.iter().any(|line| line.scaling == Scaling::TopUp);
-    let mut more = Volume::ZERO;
-    if !tops_up {
-        more = balance(&mut roundings, fill.headspace.times(drinks)?)?.over(drinks)?;
+    let tops_up = scaled.lines.iter().position(|line| line.scaling == Scaling::TopUp);
+    let more = if let Some(place) = tops_up {
+        let unit = scaled.lines.get(place).and_then(|line| unit_of(drink, line.line));
+        let round = |line, whole| Ok(taken(book.settings(), line, whole, unit, &sizes)?.0);
+        topped_up(&mut roundings, &mut take, place, &round)?
+    } else {
+        let more = balance(&mut roundings, fill.headspace.times(drinks)?)?;
         for (taken, rounding) in take.iter_mut().zip(&roundings) {
             taken.amount = rounding.taken;
         }
-    }
+        more
+    };
+    let more = more.over(drinks)?;
     let seen = more.millilitres().abs() > fill.volume.times(MISSED_FROM)?.millilitres();
     Ok(Card {
         fill_line: fill_line(container)?,
@@ -99,7 +108,53 @@ pub fn card(book: &Book, id: OfferId, drinks: Exact) -> Result<Card, OfferError>
         fill,
         scaled,
         take,
+        stays_behind,
     })
+}
+
+/// The recipe in each size of a drink. One in which it cannot be made has no part in it.
+fn sizes(book: &Book, drink: &Drink) -> Vec<Scaled> {
+    let size = |offer: &Offer| {
+        let container = book.container(offer.container).filter(|_| offer.drink == drink.id)?;
+        scale(book, drink, fill(container).ok()?.volume).ok()
+    };
+    book.offers().filter_map(size).collect()
+}
+
+/// The unit that a line is written in.
+fn unit_of(drink: &Drink, line: LineId) -> Option<Unit> {
+    drink.lines.iter().find(|it| it.id == line).map(|it| it.amount.unit)
+}
+
+/// What of a line's amount to use stays in the press or jug.
+fn left_in_the_jug(line: &ScaledLine) -> Result<Volume, Overflow> {
+    if !line.in_drink.base().is_positive() {
+        return Ok(Volume::ZERO);
+    }
+    line.volume.times(line.to_use.base().over(line.in_drink.base())?.minus(Exact::ONE)?)
+}
+
+/// Rounds what the top-up takes last: what the rounded amounts of the others leave. Poured up to the line, it takes
+/// up its own rounding too. Returns by how much the others pass the fill line.
+fn topped_up(
+    roundings: &mut [Rounding],
+    take: &mut [Taken],
+    place: usize,
+    round: &dyn Fn(ScaledLine, Measure) -> Result<Taken, Overflow>,
+) -> Result<Volume, Overflow> {
+    let others = roundings.iter().enumerate().filter(|(other, _)| *other != place);
+    let mut off = Volume::ZERO;
+    for (_, rounding) in others {
+        off = off.plus(rounding.more()?)?;
+    }
+    let (Some(rounding), Some(top_up)) = (roundings.get_mut(place), take.get_mut(place)) else { return Ok(off) };
+    if !rounding.space.is_positive() {
+        return Ok(off);
+    }
+    let left = rounding.space.minus(off)?.max(Volume::ZERO);
+    let whole = rounding.exact.times(left.ratio_to(rounding.space)?)?;
+    *top_up = round(top_up.line, whole)?;
+    off.minus(rounding.space).map(|over| over.max(Volume::ZERO))
 }
 
 /// An amount that can be weighed or measured out, and the steps from the one that it is rounded to down to finer
@@ -109,6 +164,7 @@ fn taken(
     line: ScaledLine,
     whole: Measure,
     written: Option<Unit>,
+    sizes: &[Scaled],
 ) -> Result<(Taken, Vec<Amount>), Overflow> {
     let exact = counter_amount(whole, written, settings.units)?;
     let taken = |amount: Amount, under_a_step: bool| Taken { line, amount, under_a_step };
@@ -117,16 +173,29 @@ fn taken(
     }
     let steps = steps_of(settings, whole.dimension(), written, Amount::new(Exact::new(1, SHOWN_PLACES), exact.unit));
     let coarse = steps.first().copied();
+    let steps = in_one_unit(steps, line.line, sizes)?;
     Ok(match measured(whole, &steps)? {
         Some((step, amount)) => {
             let under = match coarse {
-                Some(coarse) => step != coarse && nearest_step(whole, coarse)?.is_none(),
+                Some(coarse) => step != coarse && !step.unit.is_a_spoon() && whole.base() < coarse.measure()?.base(),
                 None => false,
             };
             (taken(amount, under), steps.into_iter().skip_while(|it| *it != step).collect())
         }
         None => (taken(exact, whole.base().is_positive() && coarse.is_some()), Vec::new()),
     })
+}
+
+/// The steps from the unit on in which a scale shows every size of a line: 0.2 oz beside 7 g would be read as two
+/// kinds of thing.
+fn in_one_unit(steps: Vec<Amount>, line: LineId, sizes: &[Scaled]) -> Result<Vec<Amount>, Overflow> {
+    let mut from = 0;
+    for size in sizes.iter().flat_map(|size| &size.lines).filter(|it| it.line == line) {
+        let weighed = size.to_use.dimension() == Dimension::Mass;
+        let Some((step, _)) = measured(size.to_use, &steps)?.filter(|_| weighed) else { continue };
+        from = from.max(steps.iter().position(|it| it.unit == step.unit).unwrap_or_default());
+    }
+    Ok(steps.into_iter().skip(from).collect())
 }
 
 /// An amount to use at the counter: in the unit that the recipe is written in where people of
@@ -151,7 +220,7 @@ pub fn counter_amount(measure: Measure, written: Option<Unit>, system: System) -
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::book::{Container, Drink, Edit, Headspace, Ingredient, Line, Record};
+    use crate::book::{Container, Edit, Headspace, Ingredient, Line, Record};
     use crate::drink::fill::ScaleError;
     use crate::support::{
         amount, book, container, container_id, drink, drink_id, exact, grams, ingredient, line, measure, millilitres,
@@ -246,9 +315,49 @@ mod tests {
     #[test]
     fn a_top_up_takes_what_rounding_leaves() {
         let [syrup, juice] = lemonade();
-        let lines = [syrup, Line { scaling: Scaling::TopUp, ..juice }];
-        let card = card(&bar(metric(None, Some("50 mL")), lines), offer_id(1, 1), Exact::ONE).unwrap();
+        let lines = [Line { scaling: Scaling::TopUp, ..juice }, syrup];
+        let book = bar(metric(None, Some("50 mL")), lines);
+        let card = card(&book, offer_id(1, 1), Exact::ONE).unwrap();
         assert_eq!(card.missed, None);
+        // By hand: 93.75 mL of syrup are taken as 100, 6 more in the drink; 375 mL of juice less 6.25 are 368.75, to
+        // 350; the line takes the rest. For ten, 937.5 mL are taken as 950, and 3750 less 12.5 to 3750.
+        assert_eq!(taken(&book, "1"), ["100 mL", "350 mL"]);
+        assert_eq!(taken(&book, "10"), ["950 mL", "3750 mL"]);
+        let lines = [line(1, 2, "110 g"), Line { scaling: Scaling::TopUp, ..line(2, 1, "390 mL") }];
+        // 103.125 g are taken as 105; the 1.875 mL too much leave 365.625 - 1.875 = 363.75 mL.
+        assert_eq!(taken(&bar(metric(Some("5 g"), Some("1 mL")), lines), "1"), ["105 g", "364 mL"]);
+        // What fills up to the line is poured last, also where it is written first.
+        let poured: Vec<_> = card.take.iter().map(|it| it.line.scaling).collect();
+        assert_eq!(poured, [Scaling::InProportion, Scaling::TopUp]);
+        assert_eq!(card.scaled.lines.last().map(|it| it.scaling), Some(Scaling::TopUp));
+    }
+
+    #[test]
+    fn what_stays_in_the_jug_is_said() {
+        // By hand: 450 mL are 0.96 of 468.75; 18.75 stay behind, of three drinks 56.25.
+        let book = bar(metric(None, None), lemonade());
+        let left = |drinks| card(&book, offer_id(1, 1), exact(drinks)).unwrap().stays_behind.as_part();
+        assert_eq!((left("1"), left("3")), (millilitres("18.75"), millilitres("56.25")));
+    }
+
+    #[test]
+    fn every_size_of_a_line_is_weighed_in_one_unit() {
+        // By hand: 14.17 g and 485 mL are 499.17; of 450 mL, at 0.96, 13.31 g or 0.4695 oz, and of 108 mL 3.194 g or
+        // 0.1127 oz: 0.1 oz would be 11 % less, so it is 3 g there. Then the large one is weighed in grams too.
+        let settings = Settings { units: System::UsCustomary, scale_step: Some(amount("0.1 oz")), ..settings() };
+        let mut book = bar(settings, [line(1, 2, "0.5 oz"), line(2, 1, "485 mL")]);
+        let small = Container { headspace: Headspace::Share(share("0.1")), ..container(2, "120 mL") };
+        book.apply(&Edit::Put(Record::Container(small))).unwrap();
+        assert_eq!(taken(&book, "1").first().map(String::as_str), Some("0.5 oz"));
+        book.apply(&Edit::Put(Record::Offer(offer(1, 2, None)))).unwrap();
+        let large = taken(&book, "1");
+        let small = card(&book, offer_id(1, 2), Exact::ONE).unwrap().take;
+        assert_eq!((large.first().map(String::as_str), small[0].amount.to_string()), (Some("13 g"), "3 g".into()));
+        // More than a step of the scale; a quarter of that bottle's is less.
+        assert!(!small[0].under_a_step);
+        let tiny = Container { headspace: Headspace::Share(share("0.1")), ..container(2, "30 mL") };
+        book.apply(&Edit::Put(Record::Container(tiny))).unwrap();
+        assert!(card(&book, offer_id(1, 2), Exact::ONE).unwrap().take[0].under_a_step);
     }
 
     #[test]

@@ -23,17 +23,21 @@
 //!
 //! Rounded lines can miss the fill line together. Then single lines take a step more or less, each time the
 //! one whose share changes least, until the sum is within half of the largest step and below the brim
-//! (`balance`). Doses and pieces stay; where a line tops up, it takes the difference. A card also says
-//! by how much a drink misses its fill where that is more than a fiftieth of it. Both limits are our
+//! (`balance`). Doses and pieces stay; where a line tops up, it is rounded last and takes the difference. A card also
+//! says by how much a drink misses its fill where that is more than a fiftieth of it. Both limits are our
 //! own choice, no source.
 
 mod balance;
 mod card;
+mod lacking;
 mod needs;
+mod peel;
 mod steps;
 
 pub use card::{Card, MOST_DRINKS, Taken, card, is_a_number_of_drinks};
+pub use lacking::lacking;
 pub use needs::{Needed, Needs, Unmade, Use, needs};
+pub use peel::{asks_about_peel, without_peel};
 pub use steps::{measured_up, steps_of};
 
 use crate::book::{Book, Offer, Pack};
@@ -48,12 +52,13 @@ pub fn whole_packs(pack: &Pack, bought: Exact) -> Result<Exact, Overflow> {
     whole_steps(bought, pack.contents.measure()?.base())
 }
 
-/// How many of an offer are made in a usual week: what is sold and what is thrown away. Returns
+/// How many of an offer are made in a usual week: what is sold, handed out free and thrown away. Returns
 /// `None` if nobody knows how many are sold, or the drink is gone.
 ///
 /// # Errors
 /// [`Overflow`].
 pub fn made_a_week(book: &Book, offer: &Offer) -> Result<Option<Exact>, Overflow> {
     let Some((weekly, drink)) = offer.weekly.zip(book.drink(offer.drink)) else { return Ok(None) };
-    Ok(Some(weekly.over(unsold_share(book, drink).rest()?.fraction())?))
+    let handed_out = weekly.over(book.settings().reductions.free.rest()?.fraction())?;
+    Ok(Some(handed_out.over(unsold_share(book, drink).rest()?.fraction())?))
 }

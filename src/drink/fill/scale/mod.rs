@@ -1,30 +1,44 @@
-//! A recipe solved for a fill F: the factor k with V_fixed + k * V_in_proportion + V_stepped(k) + V_top_up =
-//! F.
+//! A recipe solved for a fill F: the factor k with V_fixed + k * V_in_proportion + V_stepped + V_top_up = F.
 //!
-//! Volumes are those in the glass. What is mixed counts with the air beaten into it; ice in the glass
-//! counts without.
+//! Volumes are those in the glass. What is mixed counts with the air beaten into it; what goes straight into
+//! the glass counts without.
 
+mod afloat;
 mod steps;
 #[cfg(test)]
 mod tests;
 
 use super::ice;
-use crate::book::{Book, Drink, DrinkId, Ice, IcePlace, IngredientId, Key, Line, LineId, Scaling, Stage};
+use crate::book::{Book, Drink, DrinkId, Ice, IngredientId, Key, Line, LineId, Scaling, Stage};
 use crate::drink::yields::{self, YieldError};
-use crate::foundation::measure::{Exact, Measure, Overflow, Volume};
-use steps::factor_with_steps;
+use crate::foundation::measure::{Density, Exact, Mass, Measure, Overflow, Volume};
+use afloat::{density_of, settle};
+use steps::whole_steps;
 
 /// A recipe at one size.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Scaled {
     /// The factor of the lines in proportion.
     pub factor: Exact,
+    /// The factor if steps need not be whole: steps are rounded from it.
+    pub unrounded: Exact,
     /// The volume of the fixed lines, with their air.
     pub fixed: Volume,
     /// The air beaten into what is mixed.
     pub air: Volume,
+    /// The density of the drink as it is poured at this size, or `None` if no ice floats in it.
+    pub liquid: Option<Density>,
     /// The lines, in the order of adding. Their volumes and the air add up to the size.
     pub lines: Vec<ScaledLine>,
+}
+
+impl Scaled {
+    /// The lines in proportion that take up what whole steps leave; none where nothing is left, or where a
+    /// line tops up.
+    pub fn takes_up(&self) -> impl Iterator<Item = &ScaledLine> {
+        let left = self.factor.rounded(COUNTED_PLACES) != self.unrounded.rounded(COUNTED_PLACES);
+        self.lines.iter().filter(move |line| left && line.scaling == Scaling::InProportion)
+    }
 }
 
 /// A line at one size.
@@ -40,9 +54,11 @@ pub struct ScaledLine {
     pub scaling: Scaling,
     /// How it is in the glass, if it is ice.
     pub ice: Option<Ice>,
+    /// Whether it is mixed in the press or jug: air is beaten into it, and some of it stays behind.
+    pub mixed: bool,
     /// The amount in the drink, in the dimension of the recipe.
     pub in_drink: Measure,
-    /// The amount to use: with the process loss, but for ice that is put into the glass.
+    /// The amount to use: with the process loss of what is mixed.
     pub to_use: Measure,
     /// Its volume in the drink, without air.
     pub volume: Volume,
@@ -80,14 +96,7 @@ pub enum ScaleError {
         /// How much is missing.
         short: Volume,
     },
-    /// Rounding to steps leaves less than nothing for the top-up.
-    TopUpNegative {
-        /// The drink.
-        drink: DrinkId,
-        /// By how much.
-        over: Volume,
-    },
-    /// No whole numbers of steps fill the size, and no line takes what is left.
+    /// No whole numbers of steps fill the size, and no other line takes what is left.
     BetweenSteps {
         /// The drink.
         drink: DrinkId,
@@ -126,51 +135,127 @@ pub fn scale(book: &Book, drink: &Drink, volume: Volume) -> Result<Scaled, Scale
     if drink.lines.is_empty() {
         return Err(ScaleError::NoLines(drink.id));
     }
-    let written = written(book, drink)?;
-    let space = |scaling: fn(&Scaling) -> bool| {
-        let lines = written.iter().filter(|line| scaling(&line.line.scaling));
-        lines.map(|line| line.space).try_fold(Volume::ZERO, Volume::plus)
-    };
-    let fixed = space(|scaling| *scaling == Scaling::Fixed)?;
-    let scales = space(|scaling| *scaling != Scaling::Fixed)?;
-    let left = volume.minus(fixed)?;
-    if left.is_negative() {
-        return Err(ScaleError::FixedLinesOverflow { drink: drink.id, over: fixed.minus(volume)? });
+    let mut written = written(book, drink)?;
+    let mut whole = Whole::of(&written, volume)?;
+    let mut steps = whole_steps(drink.id, &written, &whole)?;
+    let mut liquid = None;
+    if written.iter().any(|line| line.floats()) {
+        liquid = Some(settle(drink.id, &mut written, volume, &mut steps)?);
+        whole = Whole::of(&written, volume)?;
+        // Steps alone must fill the size with the ice as it floats.
+        if !whole.tops_up && !whole.in_proportion.is_positive() {
+            steps = whole_steps(drink.id, &written, &whole)?;
+        }
     }
-    let relaxed = if scales.is_positive() {
-        left.ratio_to(scales)?
-    } else if left.is_positive() {
-        return Err(ScaleError::NothingScales { drink: drink.id, short: left });
-    } else {
-        Exact::ZERO
-    };
-    let steps = written.iter().any(|line| line.step.is_some());
-    let tops_up = written.iter().any(|line| line.line.scaling == Scaling::TopUp);
-    let factor = if steps && !tops_up { factor_with_steps(drink.id, &written, left, relaxed)? } else { relaxed };
-    let top_up = if steps && tops_up { top_up(drink.id, &written, left, factor)? } else { factor };
+    if whole.left.is_negative() {
+        return Err(ScaleError::FixedLinesOverflow { drink: drink.id, over: Volume::ZERO.minus(whole.left)? });
+    }
+    if !whole.scales.is_positive() && whole.left.is_positive() {
+        return Err(ScaleError::NothingScales { drink: drink.id, short: whole.left });
+    }
+    let factors = Factors::of(&written, &whole, &steps)?;
 
     let kept = drink.process_loss.rest()?.fraction();
     let mut air = Volume::ZERO;
     let mut lines = Vec::with_capacity(written.len());
-    for line in &written {
-        let by = match line.line.scaling {
-            Scaling::Fixed => Exact::ONE,
-            Scaling::InProportion => factor,
-            Scaling::TopUp => top_up,
-            Scaling::Stepped(_) => line.steps(factor)?,
-        };
+    for (line, steps) in written.iter().zip(&steps) {
         let unit = line.step.unwrap_or(line.whole);
+        let by = factors.by(line, *steps);
         let in_drink = unit.amount.times(by)?;
-        // Ice that is put into the glass was never in the press or jug.
-        let to_use = if kept == Exact::ONE || !line.is_mixed() { in_drink } else { in_drink.over(kept)? };
+        let mixed = line.line.is_mixed();
+        let to_use = if kept == Exact::ONE || !mixed { in_drink } else { in_drink.over(kept)? };
         let volume = unit.volume.times(by)?;
-        if line.is_mixed() {
+        if mixed {
             air = air.plus(volume.times(drink.air.fraction())?)?;
         }
         let Line { id, ingredient, stage, scaling, ice, .. } = *line.line;
-        lines.push(ScaledLine { line: id, ingredient, stage, scaling, ice, in_drink, to_use, volume });
+        lines.push(ScaledLine { line: id, ingredient, stage, scaling, ice, mixed, in_drink, to_use, volume });
     }
-    Ok(Scaled { factor, fixed, air, lines })
+    Ok(Scaled { factor: factors.in_proportion, unrounded: whole.unrounded, fixed: whole.fixed, air, liquid, lines })
+}
+
+/// A recipe as a whole, against the size that it is to fill.
+struct Whole {
+    /// What the fixed lines take.
+    fixed: Volume,
+    /// What all others take as written.
+    scales: Volume,
+    /// What the lines in proportion take as written.
+    in_proportion: Volume,
+    /// Whether a line tops up.
+    tops_up: bool,
+    /// What the fixed lines leave; below zero where they are too much.
+    left: Volume,
+    /// The factor if steps need not be whole; 0 where nothing is left.
+    unrounded: Exact,
+}
+
+impl Whole {
+    fn of(written: &[Written], volume: Volume) -> Result<Whole, Overflow> {
+        let space = |scaling: fn(&Scaling) -> bool| {
+            let lines = written.iter().filter(|line| scaling(&line.line.scaling));
+            lines.map(|line| line.space).try_fold(Volume::ZERO, Volume::plus)
+        };
+        let fixed = space(|scaling| *scaling == Scaling::Fixed)?;
+        let scales = space(|scaling| *scaling != Scaling::Fixed)?;
+        let left = volume.minus(fixed)?;
+        let fits = scales.is_positive() && left.is_positive();
+        Ok(Whole {
+            fixed,
+            scales,
+            in_proportion: space(|scaling| *scaling == Scaling::InProportion)?,
+            tops_up: written.iter().any(|line| line.line.scaling == Scaling::TopUp),
+            left,
+            unrounded: if fits { left.ratio_to(scales)? } else { Exact::ZERO },
+        })
+    }
+}
+
+/// How many times lines are taken that are neither fixed nor in steps.
+struct Factors {
+    in_proportion: Exact,
+    top_up: Exact,
+}
+
+impl Factors {
+    /// With so many steps of each line: the top-up takes what they leave, or the lines in proportion do. Below
+    /// zero where they leave less than nothing.
+    fn of(written: &[Written], whole: &Whole, steps: &[Exact]) -> Result<Factors, Overflow> {
+        let unrounded = whole.unrounded;
+        let mut factors = Factors { in_proportion: unrounded, top_up: unrounded };
+        if !written.iter().any(|line| line.step.is_some()) {
+            return Ok(factors);
+        }
+        let mut rest = whole.left;
+        for (line, steps) in written.iter().zip(steps) {
+            rest = rest.minus(line.step_space()?.times(*steps)?)?;
+        }
+        let is_nothing = rest.is_negative() && rest > Volume::ZERO.minus(TOLERANCE)?;
+        let rest = if is_nothing { Volume::ZERO } else { rest };
+        if let Some(line) = written.iter().find(|line| line.line.scaling == Scaling::TopUp) {
+            let rest = rest.minus(whole.in_proportion.times(unrounded)?)?;
+            let is_nothing = rest.is_negative() && rest > Volume::ZERO.minus(TOLERANCE)?;
+            factors.top_up = if is_nothing { Exact::ZERO } else { rest.ratio_to(line.space)? };
+        } else if whole.in_proportion.is_positive() {
+            factors.in_proportion = rest.ratio_to(whole.in_proportion)?;
+        }
+        Ok(factors)
+    }
+
+    /// Whether no line is taken less than not at all.
+    fn fit(&self) -> bool {
+        !self.in_proportion.is_negative() && !self.top_up.is_negative()
+    }
+
+    /// How many times a line is taken, or how many of its steps.
+    fn by(&self, line: &Written, steps: Exact) -> Exact {
+        match line.line.scaling {
+            Scaling::Fixed => Exact::ONE,
+            Scaling::InProportion => self.in_proportion,
+            Scaling::TopUp => self.top_up,
+            Scaling::Stepped(_) => steps,
+        }
+    }
 }
 
 /// The volume that the lines of a recipe fill as written, with air and ice.
@@ -182,10 +267,12 @@ pub fn written_volume(book: &Book, drink: &Drink) -> Result<Volume, ScaleError> 
     Ok(spaces.into_iter().try_fold(Volume::ZERO, Volume::plus)?)
 }
 
-/// An amount of a line, and the volume that it takes without air.
+/// An amount of a line, its mass, and the volume that it takes without air.
 #[derive(Clone, Copy)]
 struct Part {
     amount: Measure,
+    /// Zero where no ice floats in the drink: nothing else needs it.
+    mass: Mass,
     volume: Volume,
 }
 
@@ -200,16 +287,16 @@ struct Written<'a> {
 }
 
 impl Written<'_> {
-    /// Whether air is beaten into it.
-    fn is_mixed(&self) -> bool {
-        self.line.ice.is_none_or(|ice| ice.place == IcePlace::BlendedIn)
+    fn floats(&self) -> bool {
+        self.line.ice.is_some_and(Ice::floats)
     }
 
     /// How many steps it takes at `factor` times the recipe: the nearest whole number, half a step upwards.
     /// A factor is rounded at its 28th digit, so that the number is first rounded to twenty decimals.
     fn steps(&self, factor: Exact) -> Result<Exact, Overflow> {
         let Some(step) = self.step else { return Ok(Exact::ZERO) };
-        Ok(factor.times(self.whole.amount.base())?.over(step.amount.base())?.rounded(20).rounded(0))
+        let steps = factor.times(self.whole.amount.base())?.over(step.amount.base())?;
+        Ok(steps.rounded(COUNTED_PLACES).rounded(0))
     }
 
     /// The volume of one step in the glass, with air.
@@ -219,19 +306,30 @@ impl Written<'_> {
     }
 }
 
+/// Decimals that factors are compared at: rounding errors of divisions are far smaller.
+const COUNTED_PLACES: u32 = 20;
+
+/// Volumes that differ by less than this are the same: rounding errors of divisions are far smaller.
+const TOLERANCE: Volume = Volume::from_millilitres(Exact::new(1, 9));
+
+/// The lines as written. Floating ice takes the volume that it takes in the recipe as written.
 fn written<'a>(book: &Book, drink: &'a Drink) -> Result<Vec<Written<'a>>, ScaleError> {
-    let liquid = ice::liquid_density(book, drink)?;
+    let has_floating = drink.lines.iter().any(|line| line.ice.is_some_and(Ice::floats));
     let with_air = Exact::ONE.plus(drink.air.fraction())?;
     let mut lines = Vec::with_capacity(drink.lines.len());
     for line in &drink.lines {
-        let ingredient = book.ingredient(line.ingredient);
+        let ingredient = book.ingredient_now(line.ingredient);
         let ingredient = ingredient.ok_or(ScaleError::Missing(Key::Ingredient(line.ingredient)))?;
         let part = |amount: Measure| -> Result<Part, ScaleError> {
-            let volume = match line.ice {
-                Some(ice) => ice::volume_taken(ice, ice::mass_of_ice(ingredient, ice, amount)?, liquid)?,
-                None => yields::volume_in_drink(ingredient, line.stage, amount)?,
+            let (mass, volume) = if let Some(ice) = line.ice {
+                let mass = ice::mass_of_ice(&ingredient, ice, amount)?;
+                (mass, ice::own_volume(ice, mass)?)
+            } else {
+                let volume = yields::volume_in_drink(&ingredient, line.stage, amount)?;
+                let mass = has_floating.then(|| yields::mass_at(&ingredient, line.stage, amount));
+                (mass.transpose()?.unwrap_or(Mass::ZERO), volume)
             };
-            Ok(Part { amount, volume })
+            Ok(Part { amount, mass, volume })
         };
         let whole = part(line.amount.measure()?)?;
         let step = match line.scaling {
@@ -239,32 +337,14 @@ fn written<'a>(book: &Book, drink: &'a Drink) -> Result<Vec<Written<'a>>, ScaleE
             Scaling::InProportion | Scaling::Fixed | Scaling::TopUp => None,
         };
         let mut written = Written { line, whole, space: whole.volume, step };
-        if written.is_mixed() && with_air != Exact::ONE {
+        if line.is_mixed() && with_air != Exact::ONE {
             written.space = whole.volume.times(with_air)?;
         }
         lines.push(written);
     }
+    if has_floating {
+        let liquid = density_of(&lines, &|_, _| Ok(Exact::ONE))?.ok_or(ScaleError::NothingToFloatIn(drink.id))?;
+        afloat::float(&mut lines, liquid)?;
+    }
     Ok(lines)
-}
-
-/// Volumes that differ by less than this are the same: rounding errors of divisions are far smaller.
-const TOLERANCE: Volume = Volume::from_millilitres(Exact::new(1, 9));
-
-/// The factor of the top-up line, which takes what the other lines leave of `left`.
-fn top_up(drink: DrinkId, written: &[Written], left: Volume, factor: Exact) -> Result<Exact, ScaleError> {
-    let mut rest = left;
-    let mut whole = Volume::ZERO;
-    for line in written {
-        match line.line.scaling {
-            Scaling::Fixed => {}
-            Scaling::InProportion => rest = rest.minus(line.space.times(factor)?)?,
-            Scaling::Stepped(_) => rest = rest.minus(line.step_space()?.times(line.steps(factor)?)?)?,
-            Scaling::TopUp => whole = line.space,
-        }
-    }
-    let over = Volume::ZERO.minus(rest)?;
-    if over >= TOLERANCE {
-        return Err(ScaleError::TopUpNegative { drink, over });
-    }
-    Ok(rest.max(Volume::ZERO).ratio_to(whole)?)
 }

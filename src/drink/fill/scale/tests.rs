@@ -1,5 +1,5 @@
 use super::*;
-use crate::book::{Ingredient, Line, Record};
+use crate::book::{IcePlace, Ingredient, Line, Record};
 use crate::support::{
     amount, book, density, drink, drink_id, exact, grams, ingredient, ingredient_id, line, measure, millilitres,
     settings, share,
@@ -50,11 +50,31 @@ fn half_a_step_is_taken_upwards() {
     let recipe = drink(1, "1 L", [line(1, 1, "100 mL"), stepped(2, 1, "50 mL", "40 mL")]);
     let two = scaled(recipe.clone(), "200").unwrap();
     assert_eq!((two.factor, in_drink(&two)[1]), (exact("1.2"), measure("80 mL")));
-    // Just under it one step is taken: 119.999 + 40. Between the two there is nothing.
+    // Just under it one step is taken: 119.999 + 40.
     let one = scaled(recipe.clone(), "159.999").unwrap();
     assert_eq!(in_drink(&one)[1], measure("40 mL"));
-    let between = ScaleError::BetweenSteps { drink: drink_id(1), short: millilitres("20"), over: millilitres("20") };
-    assert_eq!(scaled(recipe, "180"), Err(between));
+    assert_eq!(one.takes_up().map(|line| line.line.number()).collect::<Vec<_>>(), [1]);
+    // Between the two, 180 mL are 1.2 times the written 150: two steps leave 100 mL for the other line.
+    let between = scaled(recipe.clone(), "180").unwrap();
+    assert_eq!(in_drink(&between), [measure("100 mL"), measure("80 mL")]);
+    // A little less is nearer to one step, and the other line takes 139.999.
+    assert_eq!(in_drink(&scaled(recipe.clone(), "179.999").unwrap()), [measure("139.999 mL"), measure("40 mL")]);
+    // Where nothing is rounded, nothing is taken up: 120 mL are 0.8 times the recipe, and 0.8 * 50 = 40.
+    assert_eq!(scaled(recipe, "120").unwrap().takes_up().count(), 0);
+}
+
+#[test]
+fn steps_that_do_not_fit_are_left_out() {
+    // 66 mL are 0.6 times 110: 60 of 100 mL are nearest to one step of 100, which does not fit.
+    let recipe = drink(1, "1 L", [line(1, 1, "10 mL"), stepped(2, 1, "100 mL", "100 mL")]);
+    assert_eq!(in_drink(&scaled(recipe.clone(), "66").unwrap()), [measure("66 mL"), measure("0 mL")]);
+    // From 100 mL on it does: 99.999, and 100 with nothing of the other line.
+    assert_eq!(in_drink(&scaled(recipe.clone(), "99.999").unwrap())[1], measure("0 mL"));
+    assert_eq!(in_drink(&scaled(recipe, "100").unwrap()), [measure("0 mL"), measure("100 mL")]);
+    // Two lines half way to a step of 60 mL each, of which one fits: the one that is written first.
+    let lines = [line(1, 1, "10 mL"), stepped(2, 1, "30 mL", "60 mL"), stepped(3, 1, "30 mL", "60 mL")];
+    let both = scaled(drink(1, "1 L", lines), "70").unwrap();
+    assert_eq!(in_drink(&both), [measure("10 mL"), measure("60 mL"), measure("0 mL")]);
 }
 
 #[test]
@@ -89,12 +109,12 @@ fn without_steps_a_top_up_follows_in_proportion() {
 }
 
 #[test]
-fn a_top_up_cannot_be_less_than_nothing() {
-    // 66 mL are 0.6 times 110: 60 mL of 100 round to one step of 100, 34 more than fits.
+fn a_top_up_is_never_less_than_nothing() {
+    // 66 mL are 0.6 times 110: 60 mL of 100 round to one step of 100, which does not fit.
     let top_up = Line { scaling: Scaling::TopUp, ..line(1, 1, "10 mL") };
     let recipe = drink(1, "1 L", [top_up, stepped(2, 1, "100 mL", "100 mL")]);
-    let over = millilitres("34");
-    assert_eq!(scaled(recipe, "66"), Err(ScaleError::TopUpNegative { drink: drink_id(1), over }));
+    assert_eq!(in_drink(&scaled(recipe.clone(), "66").unwrap()), [measure("66 mL"), measure("0 mL")]);
+    assert_eq!(in_drink(&scaled(recipe, "100").unwrap()), [measure("0 mL"), measure("100 mL")]);
 }
 
 #[test]
@@ -108,7 +128,7 @@ fn steps_alone_fill_some_sizes_only() {
 #[test]
 fn lines_take_a_step_together() {
     // At the recipe as written each line stands half way: 14, 0 and 2 mL before, 16, 22 and 4
-    // from there on.
+    // from there on. No other line takes what is left.
     let lines = [stepped(1, 1, "15 mL", "2 mL"), stepped(2, 1, "11 mL", "22 mL"), stepped(3, 1, "3 mL", "2 mL")];
     let between = ScaleError::BetweenSteps { drink: drink_id(1), short: millilitres("1"), over: millilitres("25") };
     assert_eq!(scaled(drink(1, "1 L", lines), "17"), Err(between));
@@ -124,7 +144,7 @@ fn air_is_beaten_into_what_is_mixed() {
 }
 
 fn ice(id: u64, takes: &str, place: IcePlace) -> Line {
-    let ice = Ice { place, packing: share("0.6") };
+    let ice = Ice { place, packing: share("0.6"), melted: share("0") };
     Line { ice: Some(ice), scaling: Scaling::Fixed, ..line(id, 1, takes) }
 }
 
@@ -155,6 +175,69 @@ fn floating_ice_takes_the_volume_of_its_mass_in_liquid() {
     assert_eq!(in_drink(&scaled)[0], measure("300 mL"));
     let alone = drink(1, "1 L", [ice(2, "160 g", IcePlace::Floating)]);
     assert_eq!(super::tests::scaled(alone, "500"), Err(ScaleError::NothingToFloatIn(drink_id(1))));
+}
+
+#[test]
+fn ice_floats_in_the_drink_as_it_is_poured() {
+    // By hand: 40 g of a liquid of 0.8 g/mL are fixed at 50 mL, water takes the rest. With 150 mL of water the
+    // drink is (150 + 40) / 200 = 0.95 g/mL, and 95 g of ice take 100 of the 300 mL. As written it would be
+    // (50 + 40) / 100 = 0.9 g/mL, and the ice would take 105.6 mL.
+    let cooler = drink(1, "1 L", [line(1, 1, "50 mL"), fixed(2, 2, "40 g"), ice(3, "95 g", IcePlace::Floating)]);
+    let scaled = scaled(cooler, "300").unwrap();
+    let near = |volume: Volume, text| volume.minus(millilitres(text)).unwrap().millilitres().abs() < exact("0.0000001");
+    assert!(near(scaled.lines[0].volume, "150") && near(scaled.lines[2].volume, "100"), "{scaled:?}");
+    assert_eq!(scaled.liquid.map(|liquid| liquid.grams_per_millilitre().rounded(9)), Some(exact("0.95")));
+    let sum = scaled.lines.iter().try_fold(Volume::ZERO, |sum, line| sum.plus(line.volume)).unwrap();
+    assert!(near(sum, "300"));
+}
+
+#[test]
+fn steps_alone_fill_what_floating_ice_leaves() {
+    // By hand: 40 g of ice in a liquid of 0.8 g/mL take 50 mL, and two steps of 50 mL the rest of 150.
+    let tea = |size| {
+        let lines = [stepped(1, 2, "50 mL", "50 mL"), ice(2, "40 g", IcePlace::Floating)];
+        scaled(drink(1, "1 L", lines), size)
+    };
+    assert_eq!(tea("150").map(|scaled| in_drink(&scaled)[0]), Ok(measure("100 mL")));
+    let between = ScaleError::BetweenSteps { drink: drink_id(1), short: millilitres("20"), over: millilitres("30") };
+    assert_eq!(tea("170"), Err(between));
+    // With 40 g of syrup beside it the density hangs on the size, and no size is filled by luck.
+    let lines = [stepped(1, 1, "50 mL", "50 mL"), fixed(3, 2, "40 g"), ice(2, "40 g", IcePlace::Floating)];
+    let full = scaled(drink(1, "1 L", lines), "150");
+    assert!(matches!(full, Err(ScaleError::BetweenSteps { .. })), "{full:?}");
+}
+
+#[test]
+fn what_goes_into_the_glass_is_liquid_that_ice_floats_in() {
+    // By hand: 25 % of air in 100 g of juice, 125 mL; 100 mL of soda on top has none, and nothing of it stays in
+    // the jug: 200 g in 225 mL are 8/9 g/mL, and 80 g of ice take 90 mL.
+    let soda = Line { in_glass: true, ..line(2, 1, "100 mL") };
+    let lines = [line(1, 1, "100 mL"), soda, ice(3, "80 g", IcePlace::Floating)];
+    let fizz = Drink { air: share("0.25"), process_loss: share("0.2"), ..drink(1, "1 L", lines) };
+    let scaled = scaled(fizz, "315").unwrap();
+    assert_eq!((scaled.factor.rounded(9), scaled.lines[2].volume.as_part()), (exact("1"), millilitres("90")));
+    let used: Vec<_> = scaled.lines.iter().map(|line| line.to_use.base().rounded(9)).collect();
+    assert_eq!(used, [exact("125"), exact("100"), exact("80")]);
+    assert_eq!(scaled.air.as_part(), millilitres("25"));
+}
+
+#[test]
+fn blended_ice_that_melts_takes_the_volume_of_water() {
+    // By hand: of 915.3494 g, 10 % melt to 91.53494 g of water, 91.7 mL; the rest is 823.81446 g of ice,
+    // 898.38 mL. All of it as ice would take 998.2 mL.
+    let melting = |place, melted| {
+        let ice = Ice { place, packing: share("0.6"), melted: share(melted) };
+        Line { ice: Some(ice), scaling: Scaling::Fixed, ..line(2, 1, "915.3494 g") }
+    };
+    let taken =
+        |line: Line| scaled(drink(1, "1 L", [self::line(1, 1, "100 mL"), line]), "2000").unwrap().lines[1].volume;
+    assert_eq!(taken(melting(IcePlace::BlendedIn, "0.1")).as_part(), millilitres("990.08"));
+    assert_eq!(taken(melting(IcePlace::BlendedIn, "0")), millilitres("998.2"));
+    // Ice in the glass does not melt before the drink is poured.
+    assert_eq!(taken(melting(IcePlace::HeldUnder, "0.1")), millilitres("998.2"));
+    // Of the same to four digits: Tanaka and others at 20 °C.
+    let water = crate::foundation::measure::water_density(exact("20")).unwrap().unwrap();
+    assert_eq!(crate::drink::fill::MELTED_DENSITY.grams_per_millilitre(), water.grams_per_millilitre().rounded(4));
 }
 
 #[test]

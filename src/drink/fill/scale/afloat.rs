@@ -1,0 +1,101 @@
+//! Ice that floats takes as much of the glass as its mass of the drink would. How dense the drink is hangs on
+//! what goes in at this size, and that on the room that the ice leaves: both are found together.
+
+use super::{Factors, ScaleError, Whole, Written, whole_steps};
+use crate::book::DrinkId;
+use crate::foundation::measure::{Density, Exact, Mass, Overflow, Volume};
+
+/// Decimals of a density that is found, in g/mL. Far more than a scale shows, and fewer than a division keeps.
+const PLACES: u32 = 15;
+/// Densities that differ by less than this, in g/mL, are the same.
+const NEAR: Exact = Exact::new(1, 12);
+/// The most secants. Few are needed: a drink hardly becomes denser by the room that ice takes of it.
+const MOST: u32 = 40;
+/// How often steps are counted anew where they do not fit at the density that they lead to.
+const MOST_COUNTS: u32 = 4;
+
+/// The density of the drink as it is poured, with its air, and so many steps of each line. The lines are left
+/// with their floating ice at that density. Steps are counted anew only if they do not fit at it.
+///
+/// # Errors
+/// Those of [`whole_steps`], and overflow.
+pub(super) fn settle(
+    drink: DrinkId,
+    written: &mut [Written],
+    volume: Volume,
+    steps: &mut Vec<Exact>,
+) -> Result<Density, ScaleError> {
+    let as_written = density_of(written, &|_, _| Ok(Exact::ONE))?.ok_or(ScaleError::NothingToFloatIn(drink))?;
+    let mut found = as_written;
+    for _ in 0..MOST_COUNTS {
+        found = poured(written, volume, steps, as_written)?;
+        float(written, found)?;
+        let whole = Whole::of(written, volume)?;
+        if Factors::of(written, &whole, steps)?.fit() {
+            break;
+        }
+        *steps = whole_steps(drink, written, &whole)?;
+    }
+    Ok(found)
+}
+
+/// The density that leads to itself: lines that make room for ice of this density are of this density.
+fn poured(written: &mut [Written], volume: Volume, steps: &[Exact], from: Density) -> Result<Density, ScaleError> {
+    // By how much the lines are denser than what the ice was taken to float in.
+    let mut off = |density: Exact| -> Result<Exact, Overflow> {
+        float(written, Density::from_grams_per_millilitre(density))?;
+        let whole = Whole::of(written, volume)?;
+        let factors = Factors::of(written, &whole, steps)?;
+        let found = density_of(written, &|line, place| {
+            let by = factors.by(line, steps.get(place).copied().unwrap_or_default()).max(Exact::ZERO);
+            let step = line.step.unwrap_or(line.whole).amount.base();
+            by.times(step)?.over(line.whole.amount.base())
+        })?;
+        found.map_or(Ok(Exact::ZERO), |found| found.grams_per_millilitre().minus(density))
+    };
+    let mut before = from.grams_per_millilitre();
+    let mut before_off = off(before)?;
+    let mut here = before.plus(before_off)?.rounded(PLACES);
+    for _ in 0..MOST {
+        let here_off = off(here)?;
+        if here_off.abs() <= NEAR {
+            break;
+        }
+        let bend = here_off.minus(before_off)?;
+        let step = if bend.is_zero() { here_off.negated() } else { here_off.times(here.minus(before)?)?.over(bend)? };
+        let next = here.minus(step)?.rounded(PLACES);
+        // A secant that leaves all densities goes half way to nothing instead.
+        let next = if next.is_positive() { next } else { here.over(Exact::new(2, 0))? };
+        (before, before_off, here) = (here, here_off, next);
+    }
+    Ok(Density::from_grams_per_millilitre(here))
+}
+
+/// How many times a line, which stands at a place of the recipe, is taken as written.
+type Times<'a> = &'a dyn Fn(&Written, usize) -> Result<Exact, Overflow>;
+
+/// The density of what is poured, without the ice in the glass, with air. Returns `None` if it weighs nothing.
+pub(super) fn density_of(written: &[Written], times: Times) -> Result<Option<Density>, Overflow> {
+    let (mut mass, mut space) = (Mass::ZERO, Volume::ZERO);
+    for (place, line) in written.iter().enumerate().filter(|(_, line)| !line.line.is_ice_in_glass()) {
+        let times = times(line, place)?;
+        mass = mass.plus(line.whole.mass.times(times)?)?;
+        space = space.plus(line.space.times(times)?)?;
+    }
+    if !mass.is_positive() || !space.is_positive() {
+        return Ok(None);
+    }
+    Ok(Some(Density::from_grams_per_millilitre(mass.grams().over(space.millilitres())?)))
+}
+
+/// Floats the ice in a liquid of this density.
+pub(super) fn float(written: &mut [Written], liquid: Density) -> Result<(), Overflow> {
+    for line in written.iter_mut().filter(|line| line.floats()) {
+        line.whole.volume = liquid.volume_of(line.whole.mass)?;
+        line.space = line.whole.volume;
+        if let Some(step) = &mut line.step {
+            step.volume = liquid.volume_of(step.mass)?;
+        }
+    }
+    Ok(())
+}
