@@ -31,6 +31,8 @@ pub enum Name {
     Poured,
     /// How many times the recipe as written.
     Factor,
+    /// The same before steps are whole.
+    FactorBeforeWhole,
     /// What the lines with fixed amounts take.
     Fixed,
     /// What is left for the other lines.
@@ -65,8 +67,12 @@ pub enum Name {
     TimePerBatch,
     /// Drinks in a batch.
     Batch,
+    /// The volume of a batch.
+    BatchVolume,
     /// One drink's share of the time for a batch.
     TimeOfBatch,
+    /// What is poured, without ice in the glass.
+    WithoutIce,
     /// Hourly wage.
     Wage,
     /// What is made and thrown away.
@@ -77,12 +83,34 @@ pub enum Name {
     BeforeUnsold(CostBasis),
     /// What is thrown away, as far as a margin covers it.
     Unsold(CostBasis),
+    /// What is handed out free, as a share of what is handed out.
+    FreeShare,
+    /// What is handed out and paid for.
+    PaidShare,
+    /// What a drink costs before what is handed out free, as far as a margin covers it.
+    BeforeFree(CostBasis),
+    /// What is handed out free, as far as a margin covers it.
+    Free(CostBasis),
+    /// Overhead of a week.
+    OverheadOfWeek,
+    /// Drinks sold in a week, of the whole menu.
+    SoldInWeek,
     /// Full cost.
     Cost,
     /// The cost that the target must cover.
     Covered(CostBasis),
     /// Fixed part of the payment fee.
     FixedFee,
+    /// Drinks in a payment.
+    DrinksPerPayment,
+    /// One drink's share of the fixed part.
+    FixedFeeOfDrink,
+    /// The payment fee on the deposit.
+    DepositFee,
+    /// The deposit for the container.
+    Deposit,
+    /// The same with tax.
+    DepositWithTax,
     /// Share of the payment fee, of what the customer pays.
     FeeShare,
     /// The same share, of the price without tax.
@@ -91,6 +119,8 @@ pub enum Name {
     Fee,
     /// Share of the commission.
     CommissionShare,
+    /// The same share where it is one of the price with tax, of the price without.
+    CommissionOfPrice,
     /// Commission.
     Commission,
     /// Payment fee and commission.
@@ -117,6 +147,28 @@ pub enum Name {
     WithoutTax,
     /// What the customer pays.
     CustomerPays,
+    /// What is paid of the price without tax on average.
+    Revenue,
+    /// The same with its tax.
+    RevenueWithTax,
+    /// The same with the deposit: what is paid for a drink on average.
+    Payment,
+    /// What is paid on average, as a share of the menu price.
+    PaidOfPrice,
+    /// What discounts take.
+    Discounts,
+    /// What they leave.
+    AfterDiscounts,
+    /// Drinks that are marked down, as a share of those sold.
+    MarkedDown,
+    /// Their price, as a share of the menu price.
+    MarkedDownTo,
+    /// What a drink is marked down by.
+    Markdown,
+    /// What marked-down drinks take.
+    LostToMarkdowns,
+    /// What they leave.
+    AfterMarkdowns,
     /// What is left after what the target covers.
     LeftAfterCovered,
     /// Margin.
@@ -147,6 +199,8 @@ pub enum Name {
     MayCost,
     /// What a price can bear before a fixed fee.
     CanBear,
+    /// What a drink may cost before overhead that is figured on drinks sold.
+    BeforeOverhead,
     /// What each drink made may cost, so that those sold bear the others.
     MadeMayCost,
     /// What may be spent on ingredients at a price.
@@ -246,6 +300,10 @@ pub enum OfGoods {
     TrimYield,
     /// What is left of that as juice.
     PressYield,
+    /// What is left after trimming in the season that is in force.
+    SeasonTrimYield,
+    /// What is left of that as juice in the season that is in force.
+    SeasonPressYield,
     /// What it weighs after soaking or brewing.
     SoakYield,
     /// Its density.
@@ -256,6 +314,14 @@ pub enum OfGoods {
     PieceWeight,
     /// The share of a scoop that is ice.
     Packing,
+    /// The share of blended ice that melts.
+    MeltedShare,
+    /// The share of it that does not.
+    FrozenShare,
+    /// What melts takes of the drink.
+    MeltedVolume,
+    /// What does not melt takes of the drink.
+    FrozenVolume,
     /// What a pack holds.
     Contents,
     /// The price of a pack.

@@ -17,7 +17,7 @@ pub fn of(book: &Book, ledger: &Ledger, shown: Shown) -> Result<Option<Step>, Of
         Shown::Usable { ingredient, pack, stage, amount } => {
             let ingredient = at(book.ingredient(ingredient), Key::Ingredient(ingredient))?;
             let pack = ingredient.packs.iter().find(|it| it.id == pack);
-            pack.map(|pack| purchase::usable(ingredient, pack, stage, amount)).transpose()
+            pack.map(|pack| purchase::usable(book, ingredient, pack, stage, amount)).transpose()
         }
         Shown::Piece(goods, pack) => {
             let pack = book.packs(goods).iter().find(|it| it.id == pack);

@@ -2,7 +2,8 @@
 
 use super::shown::Offered;
 use super::{AtPrice, Fact, Figure, Name, OfOffer, OfPrice, Rule, Step, cost};
-use crate::book::{Key, Part, TaxPlace};
+use crate::book::{CommissionBase, Key, Part, TaxPlace};
+use crate::drink::cost::is_made;
 use crate::drink::ledger::OfferError;
 use crate::drink::price::{Asked, Ceiling, Suggestion, asked, ceiling};
 use crate::foundation::measure::{Money, Overflow, Share};
@@ -18,7 +19,8 @@ fn covers_fees(offered: &Offered) -> bool {
 /// 100 % and the tax.
 fn with_tax(offered: &Offered) -> Result<Step, Overflow> {
     let rate = offered.priced.terms.tax.rate;
-    let from = vec![Step::fact(Fact::Whole), setting(Name::Tax, Figure::Share(rate))];
+    let key = offered.drink.tax_rate.map_or(Key::Settings, |_| Key::Drink(offered.drink.id));
+    let from = vec![Step::fact(Fact::Whole), Step::given(Name::Tax, Figure::Share(rate), key)];
     Ok(Step::new(Name::WithTax, Figure::Share(Share::WHOLE.plus(rate)?), Rule::Sum, from))
 }
 
@@ -32,18 +34,82 @@ pub fn target_without_tax(offered: &Offered) -> Result<Option<Step>, OfferError>
     let terms = &offered.priced.terms;
     let Some(suggestion) = suggestion(offered) else { return Ok(None) };
     let mut bear = cost::opens_covered(offered)?;
-    if let Some(fixed) = fixed_fee(offered) {
-        let sum = offered.priced.cost.covered(terms.cost_basis)?.plus(terms.fee.fixed)?;
-        bear = Step::new(Name::MustBear, Figure::Money(sum), Rule::Sum, vec![bear, fixed]);
+    let (fixed, fees) = fixed_fees(offered)?;
+    if !fixed.is_empty() {
+        let sum = offered.priced.cost.covered(terms.cost_basis)?.plus(fees)?;
+        let all = std::iter::once(bear).chain(fixed).collect();
+        bear = Step::new(Name::MustBear, Figure::Money(sum), Rule::Sum, all);
     }
+    let from = [bear, left_share(offered)?.0].into_iter().chain(paid_of_price(offered)?).collect();
     let figure = Figure::Money(suggestion.without_tax);
-    Ok(Some(Step::new(Name::TargetWithoutTax, figure, Rule::Quotient, vec![bear, left_share(offered)?.0])))
+    Ok(Some(Step::new(Name::TargetWithoutTax, figure, Rule::Quotient, from)))
 }
 
-/// The fixed part of the payment fee, where the target covers it.
-fn fixed_fee(offered: &Offered) -> Option<Step> {
-    let fixed = offered.priced.terms.fee.fixed;
-    (covers_fees(offered) && fixed.is_positive()).then(|| setting(Name::FixedFee, Figure::Money(fixed)))
+/// What the fees take at any price, where the target covers them, and its sum.
+fn fixed_fees(offered: &Offered) -> Result<(Vec<Step>, Money), Overflow> {
+    let (mut steps, mut sum) = (Vec::new(), Money::ZERO);
+    if covers_fees(offered) {
+        let terms = &offered.priced.terms;
+        steps.extend(fixed_fee(offered)?);
+        sum = terms.fee_of_drink()?.plus(terms.fee_of_deposit()?)?;
+        if let Some(deposit) = deposit(offered)?.filter(|_| terms.fee.share.is_positive()) {
+            let from = vec![deposit, setting(Name::FeeShare, Figure::Share(terms.fee.share))];
+            steps.push(Step::new(Name::DepositFee, Figure::Money(terms.fee_of_deposit()?), Rule::Product, from));
+        }
+    }
+    Ok((steps, sum))
+}
+
+/// The fixed part of the payment fee for one drink, if there is one.
+fn fixed_fee(offered: &Offered) -> Result<Option<Step>, Overflow> {
+    let terms = &offered.priced.terms;
+    if terms.fee.fixed.is_zero() {
+        return Ok(None);
+    }
+    let fixed = setting(Name::FixedFee, Figure::Money(terms.fee.fixed));
+    if terms.fee.drinks.is_one() {
+        return Ok(Some(fixed));
+    }
+    let from = vec![fixed, setting(Name::DrinksPerPayment, Figure::Number(terms.fee.drinks))];
+    Ok(Some(Step::new(Name::FixedFeeOfDrink, Figure::Money(terms.fee_of_drink()?), Rule::Quotient, from)))
+}
+
+/// What the customer pays for the deposit, if there is one.
+fn deposit(offered: &Offered) -> Result<Option<Step>, Overflow> {
+    let terms = &offered.priced.terms;
+    if terms.deposit.is_zero() {
+        return Ok(None);
+    }
+    let deposit = Step::given(Name::Deposit, Figure::Money(terms.deposit), Key::Container(offered.container.id));
+    if !terms.deposit_taxed || terms.tax.rate.is_zero() {
+        return Ok(Some(deposit));
+    }
+    let from = vec![deposit, with_tax(offered)?];
+    Ok(Some(Step::new(Name::DepositWithTax, Figure::Money(terms.deposit_paid()?), Rule::Product, from)))
+}
+
+/// What is paid on average as a share of the menu price, where it is less.
+fn paid_of_price(offered: &Offered) -> Result<Option<Step>, Overflow> {
+    let reductions = offered.priced.terms.reductions;
+    let share = |name, share, from| Step::new(name, Figure::Share(share), Rule::Difference, from);
+    let typed = |name, share| setting(name, Figure::Share(share));
+    let mut left = Vec::new();
+    if reductions.discounts.is_positive() {
+        let from = vec![Step::fact(Fact::Whole), typed(Name::Discounts, reductions.discounts)];
+        left.push(share(Name::AfterDiscounts, reductions.discounts.rest()?, from));
+    }
+    let lost = reductions.lost_to_markdowns()?;
+    if lost.is_positive() {
+        let by = vec![Step::fact(Fact::Whole), typed(Name::MarkedDownTo, reductions.marked_down_to)];
+        let by = share(Name::Markdown, reductions.marked_down_to.rest()?, by);
+        let of = vec![typed(Name::MarkedDown, reductions.marked_down), by];
+        let step = Step::new(Name::LostToMarkdowns, Figure::Share(lost), Rule::Product, of);
+        left.push(share(Name::AfterMarkdowns, lost.rest()?, vec![Step::fact(Fact::Whole), step]));
+    }
+    if left.len() < 2 {
+        return Ok(left.pop().map(|only| Step { name: Name::PaidOfPrice, ..only }));
+    }
+    Ok(Some(Step::new(Name::PaidOfPrice, Figure::Share(reductions.paid()?), Rule::Product, left)))
 }
 
 /// The share of a price that is left for what it must bear.
@@ -55,8 +121,16 @@ fn left_share(offered: &Offered) -> Result<(Step, Share), Overflow> {
     let mut taken = vec![Step::fact(Fact::Whole), target];
     if covers_fees(offered) {
         if terms.commission.is_positive() {
-            share = share.minus(terms.commission)?;
-            taken.push(setting(Name::CommissionShare, Figure::Share(terms.commission)));
+            let commission = Share::from_fraction(terms.commission_share()?);
+            share = share.minus(commission)?;
+            let typed = setting(Name::CommissionShare, Figure::Share(terms.commission));
+            taken.push(match terms.commission_on {
+                CommissionBase::WithoutTax => typed,
+                CommissionBase::WithTax => {
+                    let from = vec![typed, with_tax(offered)?];
+                    Step::new(Name::CommissionOfPrice, Figure::Share(commission), Rule::Product, from)
+                }
+            });
         }
         if terms.fee.share.is_positive() {
             let fee = terms.fee.share.times(Share::WHOLE.plus(terms.tax.rate)?.fraction())?;
@@ -136,6 +210,7 @@ impl At<'_> {
         match of {
             OfPrice::WithoutTax => (Name::WithoutTax, Figure::Money(asked.without_tax)),
             OfPrice::CustomerPays => (Name::CustomerPays, Figure::Money(asked.customer_pays)),
+            OfPrice::Revenue => (Name::Revenue, Figure::Money(asked.revenue)),
             OfPrice::Fees => (Name::Fees, Figure::Money(asked.fees)),
             OfPrice::Margin => (Name::Margin, Figure::Share(asked.margin)),
             OfPrice::Contribution => (Name::Contribution, Figure::Money(asked.contribution)),
@@ -161,20 +236,23 @@ impl At<'_> {
             OfPrice::CustomerPays => {
                 return Ok(taxed(offered, name, asked.customer_pays, self.menu(), TaxPlace::AddedAtTheTill)?);
             }
+            OfPrice::Revenue => match paid_of_price(offered)? {
+                None => return Ok(Step { name, ..self.opens(OfPrice::WithoutTax) }),
+                Some(paid) => (Rule::Product, vec![self.opens(OfPrice::WithoutTax), paid]),
+            },
             OfPrice::Fees => (Rule::Sum, self.fees()?),
             OfPrice::Margin => {
-                let mut left =
-                    asked.without_tax.minus(offered.priced.cost.covered(offered.priced.terms.cost_basis)?)?;
-                let mut from = vec![self.opens(OfPrice::WithoutTax), cost::opens_covered(offered)?];
+                let mut left = asked.revenue.minus(offered.priced.cost.covered(offered.priced.terms.cost_basis)?)?;
+                let mut from = vec![self.revenue(), cost::opens_covered(offered)?];
                 if covers_fees(offered) && asked.fees.is_positive() {
                     left = left.minus(asked.fees)?;
                     from.push(self.opens(OfPrice::Fees));
                 }
                 let left = Step::new(Name::LeftAfterCovered, Figure::Money(left), Rule::Difference, from);
-                (Rule::Quotient, vec![left, self.opens(OfPrice::WithoutTax)])
+                (Rule::Quotient, vec![left, self.revenue()])
             }
             OfPrice::Contribution => {
-                let mut from = vec![self.opens(OfPrice::WithoutTax), cost::opens_total(offered)?];
+                let mut from = vec![self.revenue(), cost::opens_total(offered)?];
                 if asked.fees.is_positive() {
                     from.push(self.opens(OfPrice::Fees));
                 }
@@ -182,13 +260,14 @@ impl At<'_> {
             }
             OfPrice::MayCost => {
                 let (left, share) = left_share(offered)?;
-                let from = vec![self.opens(OfPrice::WithoutTax), left];
-                match fixed_fee(offered) {
-                    None => (Rule::Product, from),
-                    Some(fixed) => {
-                        let bears = Figure::Money(asked.without_tax.times(share.fraction())?);
-                        (Rule::Difference, vec![Step::new(Name::CanBear, bears, Rule::Product, from), fixed])
-                    }
+                let from = vec![self.revenue(), left];
+                let (fixed, _) = fixed_fees(offered)?;
+                if fixed.is_empty() {
+                    (Rule::Product, from)
+                } else {
+                    let bears = Figure::Money(asked.revenue.times(share.fraction())?);
+                    let bears = Step::new(Name::CanBear, bears, Rule::Product, from);
+                    (Rule::Difference, std::iter::once(bears).chain(fixed).collect())
                 }
             }
             OfPrice::IngredientsMayCost => (Rule::Difference, self.besides_ingredients()?),
@@ -198,18 +277,59 @@ impl At<'_> {
 
     /// What each drink made may cost, and all parts of that but the ingredients.
     fn besides_ingredients(&self) -> Result<Vec<Step>, Overflow> {
+        let offered = self.offered;
+        let (basis, settings) = (offered.priced.terms.cost_basis, offered.book.settings());
         let mut made = self.opens(OfPrice::MayCost);
-        let [unsold, sold] = cost::unsold_and_sold(self.offered)?;
-        if let Figure::Share(share) = unsold.figure
-            && share.is_positive()
-        {
-            let figure = Figure::Money(self.ceiling.cost.times(share.rest()?.fraction())?);
-            made = Step::new(Name::MadeMayCost, figure, Rule::Product, vec![made, sold]);
+        let mut may_cost = self.ceiling.cost;
+        let is_sold = |part| !is_made(part, settings) && !matches!(part, Part::Unsold | Part::Free);
+        let sold = cost::parts(offered, basis, &is_sold)?;
+        if !sold.is_empty() {
+            may_cost = may_cost.minus(offered.priced.cost.covered_of(basis, &is_sold)?)?;
+            let from = std::iter::once(made).chain(sold).collect();
+            made = Step::new(Name::BeforeOverhead, Figure::Money(may_cost), Rule::Difference, from);
         }
-        let rest = |part| !matches!(part, Part::Ingredients | Part::Unsold);
         let mut from = vec![made];
-        from.extend(cost::parts(self.offered, self.offered.priced.terms.cost_basis, rest)?);
+        for [share, rest] in [cost::free_and_paid(offered)?, cost::unsold_and_sold(offered)?] {
+            if let (Figure::Share(share), Figure::Share(kept)) = (share.figure, rest.figure)
+                && share.is_positive()
+            {
+                may_cost = may_cost.times(kept.fraction())?;
+                from.push(rest);
+            }
+        }
+        if from.len() > 1 {
+            from = vec![Step::new(Name::MadeMayCost, Figure::Money(may_cost), Rule::Product, from)];
+        }
+        let rest = |part| is_made(part, settings) && part != Part::Ingredients;
+        from.extend(cost::parts(offered, basis, &rest)?);
         Ok(from)
+    }
+
+    /// What is paid of the price without tax on average.
+    fn revenue(&self) -> Step {
+        if self.asked.revenue == self.asked.without_tax {
+            return self.opens(OfPrice::WithoutTax);
+        }
+        self.opens(OfPrice::Revenue)
+    }
+
+    /// The same with its tax: what the customer pays at the menu price where there is nothing off it.
+    fn revenue_with_tax(&self) -> Result<(Step, Money), Overflow> {
+        let terms = &self.offered.priced.terms;
+        if self.asked.revenue == self.asked.without_tax {
+            return Ok((self.opens(OfPrice::CustomerPays), self.asked.customer_pays));
+        }
+        let pays = terms.revenue(self.asked.customer_pays)?;
+        let from = vec![self.revenue(), with_tax(self.offered)?];
+        Ok((Step::new(Name::RevenueWithTax, Figure::Money(pays), Rule::Product, from), pays))
+    }
+
+    /// What is paid for a drink on average, tax and deposit included.
+    fn payment(&self) -> Result<(Step, Money), Overflow> {
+        let (with_tax, pays) = self.revenue_with_tax()?;
+        let Some(deposit) = deposit(self.offered)? else { return Ok((with_tax, pays)) };
+        let pays = pays.plus(self.offered.priced.terms.deposit_paid()?)?;
+        Ok((Step::new(Name::Payment, Figure::Money(pays), Rule::Sum, vec![with_tax, deposit]), pays))
     }
 
     fn fees(&self) -> Result<Vec<Step>, Overflow> {
@@ -221,15 +341,16 @@ impl At<'_> {
             Ok(Step::new(name, figure, Rule::Product, from))
         };
         if terms.fee.share.is_positive() {
-            let pays = self.opens(OfPrice::CustomerPays);
-            fees.push(share(Name::Fee, self.asked.customer_pays, pays, Name::FeeShare, terms.fee.share)?);
+            let (step, pays) = self.payment()?;
+            fees.push(share(Name::Fee, pays, step, Name::FeeShare, terms.fee.share)?);
         }
-        if terms.fee.fixed.is_positive() {
-            fees.push(setting(Name::FixedFee, Figure::Money(terms.fee.fixed)));
-        }
+        fees.extend(fixed_fee(self.offered)?);
         if terms.commission.is_positive() {
-            let price = self.opens(OfPrice::WithoutTax);
-            fees.push(share(Name::Commission, self.asked.without_tax, price, Name::CommissionShare, terms.commission)?);
+            let (step, price) = match terms.commission_on {
+                CommissionBase::WithoutTax => (self.revenue(), self.asked.revenue),
+                CommissionBase::WithTax => self.revenue_with_tax()?,
+            };
+            fees.push(share(Name::Commission, price, step, Name::CommissionShare, terms.commission)?);
         }
         Ok(fees)
     }

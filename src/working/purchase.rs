@@ -3,11 +3,11 @@
 use super::recipe::{self, Used, cost_error};
 use super::shown::Offered;
 use super::{Figure, Name, OfGoods, OfOffer, Rule, Step};
-use crate::book::{Goods, Ingredient, Key, LineId, Pack, Stage};
+use crate::book::{Book, Goods, Ingredient, Key, LineId, Pack, Stage};
 use crate::drink::cost::{bought_cost, paid, usable_cost};
 use crate::drink::ledger::OfferError;
 use crate::drink::yields;
-use crate::foundation::measure::{Amount, Count, Dimension, Exact, Measure, Overflow};
+use crate::foundation::measure::{Amount, Count, Dimension, Exact, Measure, Month, Overflow};
 
 /// What a line costs in one drink.
 pub fn line_cost(offered: &Offered, id: LineId) -> Result<Option<Step>, OfferError> {
@@ -15,7 +15,8 @@ pub fn line_cost(offered: &Offered, id: LineId) -> Result<Option<Step>, OfferErr
     let cost = offered.priced.cost.lines.iter().find(|it| it.line == id);
     let (Some(cost), Some(pack)) = (cost, used.ingredient.packs.first()) else { return Ok(None) };
     let (amount, measure) = bought_as(offered, &used)?;
-    let bought = bought(used.ingredient, used.line.stage, amount, measure, pack.contents.unit.dimension())?;
+    let bought =
+        bought(&used.ingredient, used.month, used.line.stage, amount, measure, pack.contents.unit.dimension())?;
     let from = out_of(Goods::Ingredient(used.ingredient.id), pack, bought)?;
     Ok(Some(Step::new(used.name(OfGoods::Cost), Figure::Money(cost.cost), Rule::Proportion, from)))
 }
@@ -62,12 +63,20 @@ fn holder(offered: &Offered, place: usize) -> Key {
 }
 
 /// What a usable amount costs.
-pub fn usable(ingredient: &Ingredient, pack: &Pack, stage: Stage, amount: Amount) -> Result<Step, OfferError> {
+pub fn usable(
+    book: &Book,
+    ingredient: &Ingredient,
+    pack: &Pack,
+    stage: Stage,
+    amount: Amount,
+) -> Result<Step, OfferError> {
+    let month = book.month();
+    let ingredient = &ingredient.in_month(month);
     let measure = amount.measure()?;
     let cost = usable_cost(ingredient, pack, stage, measure)?;
     let goods = Goods::Ingredient(ingredient.id);
     let amount = Step::shown_for(Name::Of(goods, OfGoods::Usable(stage)), Figure::Amount(amount));
-    let bought = bought(ingredient, stage, amount, measure, pack.contents.unit.dimension())?;
+    let bought = bought(ingredient, month, stage, amount, measure, pack.contents.unit.dimension())?;
     let from = out_of(goods, pack, bought)?;
     Ok(Step::new(Name::Of(goods, OfGoods::UsableCost(stage)), Figure::Money(cost), Rule::Proportion, from))
 }
@@ -115,12 +124,13 @@ fn pack_paid(goods: Goods, pack: &Pack) -> Result<Step, Overflow> {
 /// What must be bought for an amount meant at a stage, in the dimension of the pack.
 fn bought(
     ingredient: &Ingredient,
+    month: Option<Month>,
     stage: Stage,
     amount: Step,
     measure: Measure,
     pack: Dimension,
 ) -> Result<Step, OfferError> {
-    let yields = recipe::yields_up_to(ingredient, stage);
+    let yields = recipe::yields_up_to(ingredient, month, stage);
     let in_pack = |dimension: Dimension| -> Result<Figure, OfferError> {
         let bought = yields::bought_for(ingredient, stage, measure, dimension).map_err(cost_error)?.amount()?;
         Ok(Figure::from(dimension.measure(bought)))
@@ -132,7 +142,7 @@ fn bought(
             let from = [Some(amount.clone()), recipe::piece_weight(ingredient)].into_iter().flatten().collect();
             return Ok(Step::new(name(of), figure, Rule::Product, from));
         }
-        let (mass, _) = recipe::mass_at(ingredient, stage, amount.clone(), measure)?;
+        let (mass, _) = recipe::mass_at(ingredient, month, stage, amount.clone(), measure)?;
         Ok(divided(name(of), figure, mass, yields.clone()))
     };
     Ok(match (pack, measure) {

@@ -89,6 +89,8 @@ pub enum OfPrice {
     WithoutTax,
     /// What the customer pays.
     CustomerPays,
+    /// What is paid of the price without tax on average.
+    Revenue,
     /// Payment fee and commission.
     Fees,
     /// Margin.

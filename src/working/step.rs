@@ -2,7 +2,7 @@
 
 use super::{Name, Shown};
 use crate::book::{Accepted, Key};
-use crate::drink::fill::{FULLEST_SPREADS, ICE_DENSITY, LEAST_SPREADS};
+use crate::drink::fill::{FULLEST_SPREADS, ICE_DENSITY, LEAST_SPREADS, MELTED_DENSITY};
 use crate::drink::packaged::WEEKS;
 use crate::foundation::measure::{
     Amount, Count, Density, Exact, Mass, Measure, Money, Overflow, Share, Time, TypedLength, Volume,
@@ -73,6 +73,8 @@ pub enum Fact {
     Litre,
     /// The density of ice.
     Ice,
+    /// The density of ice that melted.
+    Melted,
     /// What costs and prices are shown for.
     Shown,
     /// A menu price that was typed on the spot.
@@ -176,6 +178,7 @@ impl Step {
             Fact::Minute => Figure::Time(Time::from_seconds(Exact::new(60, 0))),
             Fact::Litre => Figure::Volume(Volume::from_millilitres(Exact::new(1000, 0))),
             Fact::Ice => Figure::Density(ICE_DENSITY),
+            Fact::Melted => Figure::Density(MELTED_DENSITY),
             Fact::Quantile(accepted) => Figure::Number(accepted.quantile()),
             Fact::UpToFullest => Figure::Number(FULLEST_SPREADS),
             Fact::LeastSpreads => Figure::Number(LEAST_SPREADS),

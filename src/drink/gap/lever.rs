@@ -115,8 +115,8 @@ impl Lever {
             Lever::MenuPrice(_) => Figure::Money(priced.asked?.menu),
             Lever::Fill(_) => Figure::Volume(priced.fill.volume.as_part()),
             Lever::PackPrice(goods) => Figure::Money(book.packs(goods).first()?.price_now()),
-            Lever::TrimYield(id) => Figure::Share(book.ingredient(id)?.trim_yield),
-            Lever::PressYield(id) => Figure::Share(book.ingredient(id)?.press_yield?),
+            Lever::TrimYield(id) => Figure::Share(book.ingredient_now(id)?.trim_yield),
+            Lever::PressYield(id) => Figure::Share(book.ingredient_now(id)?.press_yield?),
             Lever::SoakYield(id) => Figure::Share(book.ingredient(id)?.soak_yield?),
             Lever::ContainerSet(_) => Figure::Money(priced.cost.part(Part::ContainerSet).ok()?),
             Lever::Unsold(id) => Figure::Share(unsold_share(book, book.drink(id)?)),
@@ -176,9 +176,9 @@ impl Lever {
             Lever::PackPrice(goods) => {
                 Edit::SetPackPrice { goods, pack: book.packs(goods).first()?.id, price: money, day: None }
             }
-            Lever::TrimYield(id) => weighed(Ingredient { trim_yield: share, ..book.ingredient(id)?.clone() }),
-            Lever::PressYield(id) => weighed(Ingredient { press_yield: Some(share), ..book.ingredient(id)?.clone() }),
-            Lever::SoakYield(id) => weighed(Ingredient { soak_yield: Some(share), ..book.ingredient(id)?.clone() }),
+            Lever::TrimYield(id) => weighed(book, id, |it| it.set_trim_yield(book.month(), share))?,
+            Lever::PressYield(id) => weighed(book, id, |it| it.set_press_yield(book.month(), share))?,
+            Lever::SoakYield(id) => weighed(book, id, |it| it.soak_yield = Some(share))?,
             Lever::ContainerSet(id) => container_set(book, book.container(id)?, money)?,
             Lever::Unsold(id) => Edit::Put(Record::Drink(Drink { unsold: Some(share), ..book.drink(id)?.clone() })),
             Lever::HandsTime(id) => {
@@ -200,8 +200,10 @@ fn steps(number: Exact, places: u32, round: fn(Exact) -> Exact) -> Result<Exact,
     round(number.over(step)?).times(step)
 }
 
-fn weighed(ingredient: Ingredient) -> Edit {
-    Edit::Put(Record::Ingredient(ingredient))
+fn weighed(book: &Book, id: IngredientId, change: impl FnOnce(&mut Ingredient)) -> Option<Edit> {
+    let mut ingredient = book.ingredient(id)?.clone();
+    change(&mut ingredient);
+    Some(Edit::Put(Record::Ingredient(ingredient)))
 }
 
 /// The container with one piece of packaging alone, which costs as much as the whole set is to.

@@ -14,6 +14,10 @@ const FIRST: usize = 3;
 /// The largest change that is practical: a quarter.
 const LARGEST: Exact = Exact::new(25, 2);
 
+/// The largest change that can be thought of: a half. Nobody gets a case for a tenth of its price. Our own choice, no
+/// source.
+const LARGEST_OF_ALL: Exact = Exact::new(5, 1);
+
 /// The ways to a target, the practical ones apart.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Ways {
@@ -21,7 +25,7 @@ pub struct Ways {
     /// costs most, then the smallest changes. Each closes the gap by at most a quarter and breaks no
     /// labeled size.
     pub practical: Vec<Way>,
-    /// All others, as [`ways`] has them.
+    /// The others that close the gap by at most a half, and the menu price by as much as it takes, in the order of [`ways`]. What does not close it is no way.
     pub others: Vec<Way>,
 }
 
@@ -49,15 +53,26 @@ pub fn practical_ways(book: &Book, offer: OfferId) -> Result<Ways, OfferError> {
     found.truncate(FIRST);
     let practical = found.iter().filter_map(|(_, number)| others.get(*number).cloned()).collect();
     let mut number = 0..;
-    others.retain(|_| {
+    others.retain(|way| {
         let number = number.next();
-        found.iter().all(|(_, practical)| Some(*practical) != number)
+        is_thinkable(way) && found.iter().all(|(_, practical)| Some(*practical) != number)
     });
     Ok(Ways { practical, others })
 }
 
+/// Whether anybody would think of it: a menu price is the owner's own to set, also by more than a half.
+fn is_thinkable(way: &Way) -> bool {
+    let ours = matches!(way.lever, Lever::MenuPrice(_)) && way.closes.is_ok();
+    ours || changes_at_most(way, LARGEST_OF_ALL)
+}
+
+/// Whether it closes the gap, by no more than this.
+fn changes_at_most(way: &Way, most: Exact) -> bool {
+    way.change().is_some_and(|change| change.fraction().abs() <= most)
+}
+
 fn is_practical(way: &Way, book: &Book) -> bool {
-    way.change().is_some_and(|change| change.fraction().abs() <= LARGEST) && way.under_declared(book).is_none()
+    changes_at_most(way, LARGEST) && way.under_declared(book).is_none()
 }
 
 /// The ingredient that costs most in a drink.

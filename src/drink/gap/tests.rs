@@ -7,8 +7,8 @@ use crate::book::{
 use crate::drink::fill::ScaleError;
 use crate::foundation::measure::System;
 use crate::support::{
-    amount, book, container, container_id, drink, drink_id, grams, ingredient, ingredient_id, line, millilitres, money,
-    offer, offer_id, pack, packaging_id, seconds, settings, share, use_of, vessel,
+    amount, book, container, container_id, drink, drink_id, exact, grams, ingredient, ingredient_id, line, millilitres,
+    money, offer, offer_id, pack, packaging_id, seconds, settings, share, use_of, vessel,
 };
 
 /// 300 mL of a juice and 200 mL of water in a bottle, asked at 11.00, half of which is to be
@@ -49,6 +49,26 @@ fn bar(basis: CostBasis, price: Option<&str>) -> Book {
             Record::Offer(offer(2, 2, None)),
         ],
     )
+}
+
+/// Overhead by the week is over what the whole menu sells, not over what the offer itself does: 75.00 over 100
+/// drinks are 0.75, so that 6.25 and 0.75 need 14.00 for a half; over 25 of this size alone 3.00.
+#[test]
+fn overhead_of_a_week_is_that_of_the_whole_menu() {
+    let mut book = bar(CostBasis::Everything, Some("13.50"));
+    let settings = Settings {
+        overhead: money("75"),
+        overhead_per: crate::book::OverheadPer::Week,
+        endings: Vec::new(),
+        ..book.settings().clone()
+    };
+    let sold = |drink, container, price, weekly| Offer {
+        weekly: Some(crate::support::exact(weekly)),
+        ..offer(drink, container, price)
+    };
+    let offers = [sold(1, 1, Some("13.50"), "25"), sold(2, 1, None, "75")].map(Record::Offer);
+    put(&mut book, offers.into_iter().chain([Record::Settings(Box::new(settings))]));
+    assert_eq!(at(&book, Lever::MenuPrice(offer_id(1, 1))), Ok(Figure::Money(money("14"))));
 }
 
 fn put(book: &mut Book, records: impl IntoIterator<Item = Record>) {
@@ -244,10 +264,10 @@ fn what_is_soaked_may_gain_more_than_its_own_weight() {
 }
 
 #[test]
-fn a_fill_between_two_steps_is_none() {
+fn a_dear_step_must_go() {
     // 400 mL at 1.00 a litre and a step of 100 mL at 10.00: 1.40. At 1.80 it may be 0.90. One
-    // step alone is 1.00, so it must go: that is under half the recipe, less than 200 mL, and
-    // from 200 to 300 mL nothing can be made.
+    // step alone is 1.00, so it must go: that is under half the recipe, less than 250 mL, where the
+    // rest of the recipe takes its place.
     let mut book = bar(CostBasis::Goods, Some("1.80"));
     let stepped = Line { scaling: Scaling::Stepped(amount("100 mL")), ..line(2, 1, "100 mL") };
     let smoothie = Drink { unsold: Some(Share::ZERO), ..drink(1, "500 mL", [line(1, 2, "400 mL"), stepped]) };
@@ -260,7 +280,7 @@ fn a_fill_between_two_steps_is_none() {
         ],
     );
     let fill = Lever::Fill(container_id(1));
-    assert_eq!(at(&book, fill), Ok(Figure::Volume(millilitres("199.999999"))));
+    assert_eq!(at(&book, fill), Ok(Figure::Volume(millilitres("249.999999"))));
     // At 2.60 it may be 1.30: with the step, 300 mL of the rest.
     put(&mut book, [Record::Offer(offer(1, 1, Some("2.60")))]);
     assert_eq!(at(&book, fill), Ok(Figure::Volume(millilitres("400"))));
@@ -292,7 +312,12 @@ fn three_practical_ways_stand_first() {
     let three = [Lever::MenuPrice(offer_id(1, 1)), Lever::Fill(container_id(1)), Lever::PackPrice(juice)];
     assert_eq!(levers(&practical), three);
     assert_eq!(practical[0].change(), Some(share("0.180909090909")));
-    let rest: Vec<Lever> = levers(&ways_of(&book)).into_iter().filter(|lever| !three.contains(lever)).collect();
+    // What does not close it is no way, and neither is more than a half.
+    let half = exact("0.5");
+    let all = ways_of(&book);
+    let thinkable = all.iter().filter(|way| way.change().is_some_and(|it| it.fraction().abs() <= half)).count();
+    assert!(thinkable < all.len());
+    let rest: Vec<Lever> = levers(&all[..thinkable]).into_iter().filter(|lever| !three.contains(lever)).collect();
     assert_eq!(levers(&others), rest);
 }
 
@@ -333,7 +358,8 @@ fn nothing_by_more_than_a_quarter_is_practical() {
     // At 7.99 nothing does it by a quarter but nothing.
     let book = bar(CostBasis::GoodsAndLabour, Some("7.99"));
     let Ways { practical, others } = practical_ways(&book, offer_id(1, 1)).unwrap();
-    assert_eq!((levers(&practical), levers(&others)), (Vec::new(), levers(&ways_of(&book))));
+    // By more than a half it is the menu price alone: nobody gets a case for a tenth of its price.
+    assert_eq!((levers(&practical), levers(&others)), (Vec::new(), vec![Lever::MenuPrice(offer_id(1, 1))]));
     let on_target = bar(CostBasis::GoodsAndLabour, Some("12.50"));
     assert_eq!(practical_ways(&on_target, offer_id(1, 1)), Ok(Ways::default()));
 }

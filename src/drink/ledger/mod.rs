@@ -9,14 +9,19 @@ use std::collections::{BTreeMap, BTreeSet};
 pub use offer::{OfferError, OfferStatus, Priced, price_offer};
 pub use offer_change::{OfferChange, Snapshot};
 
+use offer::price_bearing;
 use takes::Takes;
 
 use crate::book::{Book, Edit, Key, Offer, OfferId, PackagingUse, Refusal};
+use crate::drink::cost::overhead;
+use crate::foundation::measure::{Money, Overflow};
 
 /// Every offer of a book, computed: a result, or the reason why there is none.
 #[derive(Clone, Debug, Default)]
 pub struct Ledger {
     offers: BTreeMap<OfferId, Result<Priced, OfferError>>,
+    /// What each of them bears of overhead: one weekly number moves it for all.
+    overhead: Option<Result<Money, Overflow>>,
     /// Kept from the first re-pricing on.
     takes: Option<Takes>,
 }
@@ -37,11 +42,13 @@ impl Ledger {
 
     /// Computes these offers as if they were those of `book`.
     pub fn of_offers(book: &Book, these: &mut dyn Iterator<Item = &Offer>) -> Ledger {
+        let overhead = overhead(book);
+        // One by one: collecting into a map sorts, and the code for that is much to load.
         let mut offers = BTreeMap::new();
         for offer in these {
-            offers.insert(offer.id(), price_offer(book, offer));
+            offers.insert(offer.id(), bearing(book, offer, overhead));
         }
-        Ledger { offers, takes: None }
+        Ledger { offers, overhead: Some(overhead), takes: None }
     }
 
     /// One offer's result.
@@ -58,9 +65,15 @@ impl Ledger {
     /// first.
     pub fn refresh(&mut self, book: &Book, touched: &BTreeSet<Key>) -> Vec<OfferChange> {
         let mut moves = Vec::new();
-        for key in self.affected(book, touched) {
+        let overhead = overhead(book);
+        let mut affected = self.affected(book, touched);
+        if self.overhead != Some(overhead) {
+            affected.extend(book.offers().map(|offer| Key::Offer(offer.id())));
+            self.overhead = Some(overhead);
+        }
+        for key in affected {
             let Key::Offer(id) = key else { continue };
-            let after = book.offer(id).map(|offer| price_offer(book, offer));
+            let after = book.offer(id).map(|offer| bearing(book, offer, overhead));
             let before = self.offers.get(&id);
             if before == after.as_ref() {
                 continue;
@@ -113,6 +126,11 @@ impl Tried {
         let moves = ledger.refresh(&book, &applied.touched);
         Ok(Tried { book, ledger, moves })
     }
+}
+
+/// An offer that bears so much of overhead, if that can be computed.
+fn bearing(book: &Book, offer: &Offer, overhead: Result<Money, Overflow>) -> Result<Priced, OfferError> {
+    price_bearing(book, offer, overhead?)
 }
 
 /// Up to so many touched records are followed one by one.
@@ -202,6 +220,29 @@ mod tests {
         does(Edit::Put(Record::Drink(of(vec![line(2, 2, "250 mL")]))));
         assert_eq!((does(price(1, 1, "3")), does(price(2, 2, "7"))), (0, 1));
         assert_eq!(book.repriced_by(Key::Ingredient(ingredient_id(2))), [Key::Drink(drink_id(1))]);
+    }
+
+    #[test]
+    fn a_weekly_number_moves_every_offer_where_overhead_goes_by_the_week() {
+        use crate::book::{OverheadPer, Record, Settings};
+        use crate::support::{book_of_one_drink, container, exact, money, offer, settings};
+
+        let moved = |overhead_per| {
+            let settings = Settings { overhead: money("120"), overhead_per, ..settings() };
+            let mut book = book_of_one_drink(settings, "1", Some("8"));
+            book.apply(&Edit::Put(Record::Container(container(2, "1 L")))).unwrap();
+            let mut ledger = Ledger::of(&book);
+            [("30", "20"), ("40", "20"), ("40", "21")].map(|(number, price)| {
+                let second = Offer { weekly: Some(exact(number)), ..offer(1, 2, Some(price)) };
+                let applied = book.apply(&Edit::Put(Record::Offer(second))).unwrap();
+                let moves = ledger.refresh(&book, &applied.touched).len();
+                assert_eq!(ledger, Ledger::of(&book));
+                moves
+            })
+        };
+        // The first comes in, its number changes, its price changes.
+        assert_eq!(moved(OverheadPer::Week), [2, 2, 1]);
+        assert_eq!(moved(OverheadPer::DrinkSold), [1, 0, 1]);
     }
 
     #[test]

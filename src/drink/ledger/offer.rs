@@ -1,7 +1,7 @@
 //! One offer, computed: fill, recipe, cost, price.
 
 use crate::book::{Book, Key, Offer};
-use crate::drink::cost::{Cost, CostError, cost};
+use crate::drink::cost::{Cost, CostError, cost, overhead};
 use crate::drink::fill::{Fill, FillError, ScaleError, Scaled, fill, scale};
 use crate::drink::price::{Asked, Hands, PriceError, Suggestion, Terms, asked, suggest};
 use crate::foundation::measure::{Money, Overflow, Share};
@@ -90,6 +90,17 @@ impl Priced {
         self.asked.map(|asked| asked.margin)
     }
 
+    /// What stands above the margin without tax: the cost on the margin's own terms, with the fees of the price asked
+    /// where it covers those.
+    ///
+    /// # Errors
+    /// [`Overflow`].
+    pub fn covered(&self) -> Result<Money, Overflow> {
+        let basis = self.terms.cost_basis;
+        let fees = self.asked.filter(|_| basis.has_fees()).map_or(Money::ZERO, |asked| asked.fees);
+        self.cost.covered(basis)?.plus(fees)
+    }
+
     /// What one drink more or less changes at the price asked: everything but overhead. Returns `None` if no
     /// price is asked.
     ///
@@ -112,12 +123,17 @@ impl From<&Result<Priced, OfferError>> for OfferStatus {
 /// # Errors
 /// The [`OfferError`] that stands in the way, naming what to mend.
 pub fn price_offer(book: &Book, offer: &Offer) -> Result<Priced, OfferError> {
+    price_bearing(book, offer, overhead(book)?)
+}
+
+/// Computes one offer that bears so much overhead.
+pub(super) fn price_bearing(book: &Book, offer: &Offer, overhead: Money) -> Result<Priced, OfferError> {
     let drink = book.drink(offer.drink).ok_or(OfferError::Missing(Key::Drink(offer.drink)))?;
     let container = book.container(offer.container).ok_or(OfferError::Missing(Key::Container(offer.container)))?;
     let fill = fill(container)?;
     let scaled = scale(book, drink, fill.volume)?;
-    let cost = cost(book, drink, container, &scaled, fill.volume)?;
-    let terms = Terms::of(book.settings(), drink);
+    let cost = cost(book, drink, container, &scaled, fill.volume, overhead)?;
+    let terms = Terms::of(book.settings(), drink, container);
     let suggestion = suggest(&cost, &terms, book.settings());
     let asked = offer.price.map(|price| asked(&cost, &terms, price)).transpose()?;
     Ok(Priced { fill, scaled, cost, terms, suggestion, asked })

@@ -11,8 +11,12 @@ pub struct Snapshot {
     pub status: OfferStatus,
     /// Its full cost.
     pub cost: Option<Money>,
+    /// Its cost on the terms of its margin.
+    pub covered: Option<Money>,
     /// Its margin at the price asked.
     pub margin: Option<Share>,
+    /// The margin that it is to reach.
+    pub target: Option<Share>,
     /// The menu price suggested.
     pub suggested: Option<Money>,
     /// The menu price asked.
@@ -36,7 +40,9 @@ impl Snapshot {
         Snapshot {
             status: OfferStatus::from(result),
             cost: priced.and_then(|priced| priced.cost.total().ok()),
+            covered: priced.and_then(|priced| priced.covered().ok()),
             margin: priced.and_then(Priced::margin),
+            target: priced.map(|priced| priced.terms.target),
             suggested: priced.and_then(|priced| priced.suggestion.ok()).map(|suggestion| suggestion.menu),
             price: priced.and_then(|priced| priced.asked).map(|asked| asked.menu),
         }

@@ -2,7 +2,7 @@
 
 use super::Terms;
 use crate::book::{Book, Container, CostBasis, Drink, Part};
-use crate::drink::cost::{Cost, cost, unsold_share};
+use crate::drink::cost::{Cost, cost, is_made, overhead, unsold_share};
 use crate::drink::fill::{ScaleError, Scaled, scale};
 use crate::foundation::bisection::{Next, Until, bisect};
 use crate::foundation::measure::{Exact, Money, Overflow, Share, Volume};
@@ -12,7 +12,7 @@ use crate::foundation::measure::{Exact, Money, Overflow, Share, Volume};
 pub struct Ceiling {
     /// The price without tax.
     pub without_tax: Money,
-    /// What the covered cost may be: R * (1 - m - c - f * (1 + t)) - k. Below zero where fees
+    /// What the covered cost may be: R * p * (1 - m - c - f * (1 + t)) - k. Below zero where fees
     /// and target take more than the price.
     pub cost: Money,
     /// What may be spent on ingredients per drink, the rest of the covered cost as it is. Below
@@ -42,13 +42,17 @@ impl Ceiling {
 pub fn ceiling(book: &Book, drink: &Drink, cost: &Cost, terms: &Terms, menu: Money) -> Result<Ceiling, Overflow> {
     let without_tax = terms.without_tax(menu)?;
     let share = Exact::ONE.minus(terms.target.fraction())?.minus(terms.covered_fee_share()?)?;
-    let may_cost = without_tax.times(share)?.minus(terms.covered_fixed_fee())?;
-    let sold = unsold_share(book, drink).rest()?.fraction();
-    let rest = cost.covered_of(terms.cost_basis, &|part| !matches!(part, Part::Ingredients | Part::Unsold))?;
+    let may_cost = terms.revenue(without_tax)?.times(share)?.minus(terms.covered_fixed_fee()?)?;
+    let settings = book.settings();
+    let paid = unsold_share(book, drink).rest()?.fraction().times(settings.reductions.free.rest()?.fraction())?;
+    let made = |part| is_made(part, settings);
+    let rest = cost.covered_of(terms.cost_basis, &|part| made(part) && part != Part::Ingredients)?;
+    let sold = |part| !made(part) && !matches!(part, Part::Unsold | Part::Free);
+    let sold = cost.covered_of(terms.cost_basis, &sold)?;
     Ok(Ceiling {
         without_tax: without_tax.as_part(),
         cost: may_cost.as_part(),
-        ingredients: may_cost.times(sold)?.minus(rest)?.as_part(),
+        ingredients: may_cost.minus(sold)?.times(paid)?.minus(rest)?.as_part(),
     })
 }
 
@@ -62,7 +66,7 @@ const PAST_THE_EDGE: Volume = Volume::from_millilitres(Exact::new(5, 10));
 
 /// The largest fill of a container, at most `full`, whose covered cost stays within `ceiling`: to a
 /// millionth of a millilitre, and never beyond the ceiling. Returns `None` if even the fixed lines
-/// and the container are too much. Where a top-up makes room for cheaper steps a still larger fill
+/// and the container are too much. Where whole steps make room for what is cheaper a still larger fill
 /// may be within it again; that is not looked for.
 ///
 /// # Errors
@@ -75,9 +79,9 @@ pub fn largest_fill(
     full: Volume,
     ceiling: &Ceiling,
 ) -> Result<Option<Volume>, Overflow> {
-    let most = ceiling.most()?;
+    let (most, overhead) = (ceiling.most()?, overhead(book)?);
     let pays_for = |scaled: &Scaled, volume: Volume| {
-        let cost = cost(book, drink, container, scaled, volume).ok();
+        let cost = cost(book, drink, container, scaled, volume, overhead).ok();
         cost.and_then(|cost| cost.covered(basis).ok()).is_some_and(|cost| cost <= most)
     };
     // What cannot be made at a fill cannot be afforded at it.
@@ -133,7 +137,9 @@ pub fn our_price(shelf: Money, margin: Share) -> Result<Money, Overflow> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::book::{Ingredient, Labour, PaymentFee, Record, Scaling, Settings, Tax, TaxPlace};
+    use crate::book::{
+        Ingredient, Labour, OverheadPer, PaymentFee, Record, Reductions, Scaling, Settings, Tax, TaxPlace,
+    };
     use crate::drink::ledger::{Priced, price_offer};
     use crate::support::{
         amount, book, container, container_id, density, drink, drink_id, exact, ingredient, line, millilitres, money,
@@ -152,10 +158,11 @@ mod tests {
         change(&mut smoothie);
         let settings = Settings {
             tax: Tax { rate: share("0.1"), place: TaxPlace::InThePrice },
-            payment_fee: PaymentFee { share: share("0.02"), fixed: money("0.10") },
+            payment_fee: PaymentFee { share: share("0.02"), fixed: money("0.10"), ..PaymentFee::default() },
             commission: share("0.05"),
             wage: money("36"),
             overhead: money("0.30"),
+            overhead_per: OverheadPer::DrinkMade,
             unsold: share("0.2"),
             target: share("0.5"),
             cost_basis: basis,
@@ -225,6 +232,20 @@ mod tests {
     }
 
     #[test]
+    fn what_is_not_paid_comes_off_and_overhead_on_drinks_sold_goes_first() {
+        // By hand: 9.00 of 10.00 are paid; 9 * 0.428 - 0.10 = 3.752. Less 0.30 of overhead, 3.452 for a drink
+        // sold; half is handed out free and a fifth thrown away: 1.3808 for one made, less 0.90 for the rest.
+        let (mut book, _) = bar(CostBasis::Everything, |_| ());
+        let reductions = Reductions { discounts: share("0.1"), free: share("0.5"), ..Reductions::default() };
+        let settings = Settings { reductions, overhead_per: OverheadPer::DrinkSold, ..book.settings().clone() };
+        book.apply(&crate::book::Edit::Put(Record::Settings(Box::new(settings)))).unwrap();
+        let priced = price_offer(&book, &offer(1, 1, None)).unwrap();
+        let (ceiling, fill) = back(&(book, priced), "11");
+        assert_eq!((ceiling.cost, ceiling.ingredients), (money("3.752"), money("0.4808")));
+        assert_eq!(fill, None, "the shot alone costs 1.00");
+    }
+
+    #[test]
     fn a_low_price_buys_no_drink() {
         // R = 4: 4 * 0.5 * 0.8 - 0.70 = 0.90, less than the shot's 1.00.
         let (ceiling, fill) = back(&bar(CostBasis::Goods, |_| ()), "4.4");
@@ -245,16 +266,13 @@ mod tests {
 
     #[test]
     fn a_gap_between_steps_does_not_hide_what_lies_beyond() {
-        // 100 mL, and 50 in steps of 40: at 1.2 times as much one step becomes two, and nothing
-        // fills 160 to 200 mL. At 4.00 a litre 0.84 buy 210 mL and 0.72 buy 180: R * 0.4 - 0.70.
-        let steps = bar(CostBasis::Goods, |drink| {
-            let stepped = crate::book::Line { scaling: Scaling::Stepped(amount("40 mL")), ..line(2, 1, "50 mL") };
-            drink.lines = vec![line(1, 1, "100 mL"), stepped];
-        });
-        let (ceiling, fill) = back(&steps, "4.235");
-        assert_eq!((ceiling.ingredients, fill.map(to_a_millionth)), (money("0.84"), Some(exact("210"))));
-        let (ceiling, fill) = back(&steps, "3.905");
-        assert_eq!((ceiling.ingredients, fill.map(to_a_millionth)), (money("0.72"), Some(exact("160"))));
+        // A shot of 100 mL for 1.00 and ten steps of 40 mL at 4.00 a litre, 0.16 each: nothing fills what lies
+        // between two steps. 2.50 buy nine of them, and 460 mL; 1.96 buy six, to the last digit: R * 0.4 - 0.70.
+        let steps = bar(CostBasis::Goods, |drink| drink.lines[0].scaling = Scaling::Stepped(amount("40 mL")));
+        let (ceiling, fill) = back(&steps, "8.8");
+        assert_eq!((ceiling.ingredients, fill.map(to_a_millionth)), (money("2.50"), Some(exact("460"))));
+        let (ceiling, fill) = back(&steps, "7.315");
+        assert_eq!((ceiling.ingredients, fill.map(to_a_millionth)), (money("1.96"), Some(exact("340"))));
     }
 
     fn to_a_millionth(volume: Volume) -> Exact {

@@ -6,15 +6,15 @@
 //!
 //! | margin on | takes | leaves | takes | leaves | takes | leaves |
 //! |---|---|---|---|---|---|---|
-//! | goods | tax, goods | margin | labor, fees | profit that changes | overhead | profit |
-//! | goods and labor | tax, goods, labor | margin | fees | profit that changes | overhead | profit |
-//! | everything | tax, fees, goods, labor | profit that changes | overhead | profit, the margin | | |
+//! | goods | discounts, tax, goods | margin | labor, fees | profit that changes | overhead | profit |
+//! | goods and labor | discounts, tax, goods, labor | margin | fees | profit that changes | overhead | profit |
+//! | everything | discounts, tax, fees, goods, labor | profit that changes | overhead | profit, the margin | | |
 //!
-//! Each has what is thrown away of its own parts. Every rung is exact to twelve decimals, and the
+//! Each has what is thrown away and what is handed out free of its own parts. Every rung is exact to twelve decimals, and the
 //! price less the rungs that take is exactly each that is left.
 
 use super::{Terms, asked};
-use crate::book::{Book, CostBasis, Offer, Part, TaxPlace};
+use crate::book::{Book, CostBasis, Offer, OverheadPer, Part, TaxPlace};
 use crate::drink::cost::{Cost, unsold_share};
 use crate::drink::ledger::Priced;
 use crate::foundation::measure::{Money, Overflow, Share};
@@ -22,16 +22,20 @@ use crate::foundation::measure::{Money, Overflow, Share};
 /// What takes something of a price.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Takes {
+    /// Discounts and marked-down prices.
+    Discounts,
     /// The sales tax inside the price.
     SalesTax,
     /// The fee for a payment by card.
     CardFee,
     /// The commission of a delivery app.
     Commission,
-    /// A part of the cost, without what is thrown away.
+    /// A part of the cost, without what is thrown away or handed out free.
     Part(Part),
     /// What is thrown away of the parts from one cost basis to another.
     Waste(CostBasis, CostBasis),
+    /// What is handed out free of them.
+    Free(CostBasis, CostBasis),
 }
 
 /// What is left of a price on the way down.
@@ -75,7 +79,7 @@ impl Ladder {
         leaves == if self.basis == CostBasis::Everything { Leaves::Profit } else { Leaves::Margin }
     }
 
-    /// What stands above the margin without tax: the cost on the margin's own terms.
+    /// What stands above the margin without discounts and tax: the cost on the margin's own terms.
     ///
     /// # Errors
     /// [`Overflow`].
@@ -83,7 +87,7 @@ impl Ladder {
         let mut covered = Money::ZERO;
         for rung in &self.rungs {
             match rung {
-                Rung::Takes(Takes::SalesTax, _) => {}
+                Rung::Takes(Takes::Discounts | Takes::SalesTax, _) => {}
                 Rung::Takes(_, money) => covered = covered.plus(*money)?,
                 Rung::Leaves(leaves, _) if self.margin_stands_at(*leaves) => break,
                 Rung::Leaves(..) => {}
@@ -157,14 +161,18 @@ impl Descent {
 /// [`Overflow`], also for a price of zero.
 pub fn ladder(cost: &Cost, terms: &Terms, menu: Money) -> Result<Ladder, Overflow> {
     let brings = asked(cost, terms, menu)?;
-    let commission = terms.without_tax(menu)?.times(terms.commission.fraction())?.as_part();
+    let commission = terms.revenue(terms.without_tax(menu)?)?.times(terms.commission_share()?)?.as_part();
     let mut descent = Descent { left: menu, rungs: Vec::new() };
-    if terms.tax.place == TaxPlace::InThePrice {
-        // What pays for nothing else, so that no rounded digit is lost.
-        let rest = brings.contribution.plus(brings.fees)?.plus(cost.total()?)?;
-        descent.take(Takes::SalesTax, menu.minus(rest)?)?;
+    // The last above the revenue takes what pays for nothing else, so that no rounded digit is lost.
+    let revenue = brings.contribution.plus(brings.fees)?.plus(cost.total()?)?;
+    match terms.tax.place {
+        TaxPlace::InThePrice => {
+            descent.take(Takes::Discounts, menu.minus(terms.revenue(menu)?)?.as_part())?;
+            descent.take(Takes::SalesTax, descent.left.minus(revenue)?)?;
+        }
+        TaxPlace::AddedAtTheTill => descent.take(Takes::Discounts, menu.minus(revenue)?)?,
     }
-    let mut wasted = Money::ZERO;
+    let (mut wasted, mut free) = (Money::ZERO, Money::ZERO);
     for flight in flights(terms.cost_basis) {
         if let Some((from, to)) = flight.parts {
             for basis in CostBasis::ALL.iter().filter(|basis| from <= **basis && **basis <= to) {
@@ -174,7 +182,9 @@ pub fn ladder(cost: &Cost, terms: &Terms, menu: Money) -> Result<Ladder, Overflo
             }
             let waste = cost.covered_part(to, Part::Unsold)?;
             descent.take(Takes::Waste(from, to), waste.minus(wasted)?)?;
-            wasted = waste;
+            let given = cost.covered_part(to, Part::Free)?;
+            descent.take(Takes::Free(from, to), given.minus(free)?)?;
+            (wasted, free) = (waste, given);
         }
         if flight.fees {
             descent.take(Takes::CardFee, brings.fees.minus(commission)?)?;
@@ -199,6 +209,14 @@ pub enum NotCounted {
     Packaging,
     /// Waste: nothing is said to be thrown away.
     Waste,
+    /// Overhead: none is entered.
+    NoOverhead,
+    /// Overhead of a week: it is not known how many drinks are sold in one.
+    Overhead,
+    /// The card fee: none is entered.
+    CardFee,
+    /// Tax inside the price: there is no rate.
+    Tax,
 }
 
 /// What the profit of an offer does not count yet.
@@ -215,13 +233,25 @@ pub fn not_counted(book: &Book, offer: &Offer, priced: &Priced) -> Vec<NotCounte
     if book.drink(offer.drink).is_some_and(|drink| unsold_share(book, drink).is_zero()) {
         not_counted.push(NotCounted::Waste);
     }
+    let settings = book.settings();
+    if settings.overhead.is_zero() {
+        not_counted.push(NotCounted::NoOverhead);
+    } else if settings.overhead_per == OverheadPer::Week && book.sold_weekly().is_zero() {
+        not_counted.push(NotCounted::Overhead);
+    }
+    if settings.payment_fee.share.is_zero() && settings.payment_fee.fixed.is_zero() {
+        not_counted.push(NotCounted::CardFee);
+    }
+    if priced.terms.tax.place == TaxPlace::InThePrice && priced.terms.tax.rate.is_zero() {
+        not_counted.push(NotCounted::Tax);
+    }
     not_counted
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::book::{Container, Drink, FlatCost, Labour, PaymentFee, Record, Settings, Tax};
+    use crate::book::{Container, Drink, FlatCost, Labour, PaymentFee, Record, Reductions, Settings, Tax};
     use crate::drink::ledger::price_offer;
     use crate::support::{
         book, container, drink, ingredient, line, money, offer, offer_id, pack, seconds, settings, share, use_of,
@@ -235,9 +265,10 @@ mod tests {
         let settings = Settings {
             wage: money("60"),
             overhead: money("0.50"),
+            overhead_per: OverheadPer::DrinkMade,
             unsold: share("0.2"),
             tax: Tax { rate: share("0.25"), place },
-            payment_fee: PaymentFee { share: share("0.02"), fixed: money("0.10") },
+            payment_fee: PaymentFee { share: share("0.02"), fixed: money("0.10"), ..PaymentFee::default() },
             commission: share("0.03"),
             cost_basis: basis,
             ..settings()
@@ -333,6 +364,38 @@ mod tests {
     }
 
     #[test]
+    fn discounts_and_free_drinks_have_their_rows() {
+        // By hand: a fifth off 12.50 is 2.50, of the 10.00 left 2.00 are tax; of 10.00 added at the till 2.00. Of
+        // 8.00 the card takes 2 % of 10.00 and 0.10, the app 0.24. Goods of 3.00 and 0.75 thrown away are 3.75,
+        // with half of all handed out free 3.75 more; labor 1.00, 0.25 and 1.25; overhead of 0.50 per drink made
+        // 0.125 and 0.625, and per drink sold nothing more.
+        let (all, some, every) = (CostBasis::GoodsAndLabour, CostBasis::Goods, CostBasis::Everything);
+        let reduced = |place, overhead_per| {
+            let mut book = bar(some, place);
+            let reductions = Reductions { discounts: share("0.2"), free: share("0.5"), ..Reductions::default() };
+            let settings = Settings { reductions, overhead_per, ..book.settings().clone() };
+            book.apply(&crate::book::Edit::Put(Record::Settings(Box::new(settings)))).unwrap();
+            of(&book)
+        };
+        let waste = |of, amount| takes(Takes::Waste(of, of), amount);
+        let free = |of, amount| takes(Takes::Free(of, of), amount);
+        let to_margin = [waste(some, "0.75"), free(some, "3.75"), leaves(Leaves::Margin, "0.5")];
+        let labour = [takes(Takes::Part(Part::Labour), "1"), waste(all, "0.25"), free(all, "1.25")];
+        let fees = [takes(Takes::CardFee, "0.3"), takes(Takes::Commission, "0.24")];
+        let changes = [leaves(Leaves::ProfitThatChanges, "-2.54")];
+        let overhead = [takes(Takes::Part(Part::Flat(FlatCost::Overhead)), "0.5")];
+        let both = [waste(every, "0.125"), free(every, "0.625"), leaves(Leaves::Profit, "-3.79")];
+        let shared = [&goods()[..], &to_margin, &labour, &fees, &changes, &overhead].concat();
+
+        let ladder = reduced(TaxPlace::AddedAtTheTill, OverheadPer::DrinkMade);
+        assert_eq!(ladder.rungs, [&[takes(Takes::Discounts, "2")], &shared[..], &both].concat());
+        assert_eq!((ladder.covered(), ladder.margin), (Ok(money("7.5")), share("0.0625")));
+        let ladder = reduced(TaxPlace::InThePrice, OverheadPer::DrinkSold);
+        let above = [takes(Takes::Discounts, "2.5"), takes(Takes::SalesTax, "2")];
+        assert_eq!(ladder.rungs, [&above[..], &shared, &[leaves(Leaves::Profit, "-3.04")]].concat());
+    }
+
+    #[test]
     fn what_takes_nothing_has_no_rung() {
         let book = crate::support::book_of_one_drink(settings(), "4", Some("10"));
         let left = [Leaves::Margin, Leaves::ProfitThatChanges, Leaves::Profit].map(|it| leaves(it, "6"));
@@ -374,10 +437,20 @@ mod tests {
             }
             found(&book)
         };
+        let no_tax = |place| Tax { rate: Share::ZERO, place };
+        assert_eq!(
+            without(&|settings, _, _| settings.payment_fee = PaymentFee::default()),
+            [NotCounted::CardFee],
+            "neither a share nor a fixed one"
+        );
+        assert_eq!(without(&|settings, _, _| settings.tax = no_tax(TaxPlace::InThePrice)), [NotCounted::Tax]);
+        assert_eq!(without(&|settings, _, _| settings.tax = no_tax(TaxPlace::AddedAtTheTill)), []);
         assert_eq!(without(&|settings, _, _| settings.wage = Money::ZERO), [NotCounted::Wage]);
         assert_eq!(without(&|_, drink, _| drink.labour = Labour::default()), [NotCounted::Time]);
         assert_eq!(without(&|_, _, container| container.set.clear()), [NotCounted::Packaging]);
         assert_eq!(without(&|_, drink, _| drink.unsold = Some(Share::ZERO)), [NotCounted::Waste]);
         assert_eq!(without(&|settings, _, _| settings.unsold = Share::ZERO), [NotCounted::Waste]);
+        assert_eq!(without(&|settings, _, _| settings.overhead = Money::ZERO), [NotCounted::NoOverhead]);
+        assert_eq!(without(&|settings, _, _| settings.overhead_per = OverheadPer::Week), [NotCounted::Overhead]);
     }
 }

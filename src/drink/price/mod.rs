@@ -3,20 +3,24 @@
 //! | symbol | meaning |
 //! |---|---|
 //! | `R` | price without tax, in the major unit of the book's currency, as all money |
-//! | `t` | tax rate, 0 or more |
+//! | `p` | share of it that is paid on average: `(1 - discounts) * (1 - marked down * (1 - marked down to))` |
+//! | `E` | revenue of a drink sold, `R * p` |
+//! | `t` | tax rate, 0 or more: the drink's own, else that of its kind, else the book's |
 //! | `P` | menu price: `R * (1 + t)` where tax is inside it, `R` where it is added at the till |
-//! | `f`, `k` | payment fee: a share of what the customer pays, 0 or more and below 1, and a fixed amount |
-//! | `c` | commission, a share of `R`, 0 or more and below 1 |
+//! | `f`, `k` | payment fee: a share of what the customer pays, 0 or more and below 1, and for one drink the fixed amount over the drinks in a payment |
+//! | `D` | deposit for the container, with tax where that is owed on it |
+//! | `c` | commission, a share of `E`, 0 or more and below 1; where it is one of the price with tax, that share times `1 + t` |
 //! | `m` | target margin, 0 or more and below 1 |
 //!
-//! The customer pays `R * (1 + t)` either way.
+//! The customer pays `R * (1 + t)` either way, and `D` beside it. The deposit is no part of price, cost or margin:
+//! the customer gets it back.
 //!
 //! # What a price brings
 //!
 //! ```text
-//! fees         = f * R * (1 + t) + k + c * R
-//! contribution = R - fees - full cost
-//! margin       = (R - covered fees - covered cost) / R
+//! fees         = f * (E * (1 + t) + D) + k + c * E
+//! contribution = E - fees - full cost
+//! margin       = (E - covered fees - covered cost) / E
 //! ```
 //!
 //! The profit that changes is what one drink more or less brings: the contribution without overhead, which is
@@ -24,7 +28,7 @@
 //! different numbers of drinks count with it.
 //!
 //! ```text
-//! profit that changes = R - fees - (goods + labour) / (1 - unsold)
+//! profit that changes = E - fees - (goods + labour) / (1 - unsold) / (1 - free)
 //! ```
 //!
 //! The contribution always has everything in it. The covered cost is that of the book's cost basis
@@ -34,7 +38,7 @@
 //! # The price for a margin
 //!
 //! ```text
-//! R = (covered cost + k) / (1 - m - c - f * (1 + t))
+//! R = (covered cost + k + f * D) / (1 - m - c - f * (1 + t)) / p
 //! ```
 //!
 //! [`suggest`] turns it into a menu price, and rounds it up to the next of the owner's endings that is on
@@ -70,13 +74,13 @@
 //! # Back from a price
 //!
 //! ```text
-//! covered cost at most      = R * (1 - m - c - f * (1 + t)) - k
-//! of that, ingredients only = (covered cost at most) * (1 - unsold) - the other covered parts
+//! covered cost at most      = E * (1 - m - c - f * (1 + t)) - k - f * D
+//! of that, ingredients only = (covered cost at most) * (1 - unsold) * (1 - free) - the other covered parts
 //! ```
 //!
-//! [`largest_fill`] is the largest fill whose covered cost stays within that, to a millionth of a
-//! millilitre. The shelf price of a shop that keeps a margin `w` is our price over `1 - w`
-//! ([`shelf_price`]).
+//! Overhead that is figured on drinks sold goes off before the shares do. [`largest_fill`] is the largest fill
+//! whose covered cost stays within that, to a millionth of a millilitre. The shelf price of a shop that keeps a
+//! margin `w` is our price over `1 - w` ([`shelf_price`]).
 
 mod back;
 mod ending;

@@ -1,21 +1,30 @@
 //! The terms that a price must bear, the price for a margin, and the margin of a price.
 //!
-//! R is the price without tax, t the tax rate, f and k the payment fee, c the commission.
+//! R is the price without tax, p the share of it that is paid on average, t the tax rate, f and k the payment
+//! fee for one drink, c the commission, D the deposit.
 
 use super::round_up;
-use crate::book::{CostBasis, Drink, PaymentFee, Settings, Tax, TaxPlace};
+use crate::book::{CommissionBase, Container, CostBasis, Drink, PaymentFee, Reductions, Settings, Tax, TaxPlace};
 use crate::drink::cost::Cost;
 use crate::foundation::measure::{Exact, Money, Overflow, PART_PLACES, Share};
 
 /// What a price must bear.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Terms {
-    /// Tax.
+    /// Tax, at the drink's rate.
     pub tax: Tax,
     /// Payment fee.
     pub fee: PaymentFee,
-    /// Commission on the price without tax.
+    /// Commission.
     pub commission: Share,
+    /// The price of which it is a share.
+    pub commission_on: CommissionBase,
+    /// What of the sales brings less than the menu price.
+    pub reductions: Reductions,
+    /// The deposit for the container, beside the price.
+    pub deposit: Money,
+    /// Whether tax is owed on it.
+    pub deposit_taxed: bool,
     /// What the target margin must cover.
     pub cost_basis: CostBasis,
     /// Target margin.
@@ -62,11 +71,13 @@ pub struct Asked {
     pub menu: Money,
     /// The price without tax.
     pub without_tax: Money,
-    /// What the customer pays, tax included.
+    /// What is paid of it on average: the revenue of one drink sold.
+    pub revenue: Money,
+    /// What the customer pays at the menu price, tax included, without the deposit.
     pub customer_pays: Money,
     /// Payment fee and commission.
     pub fees: Money,
-    /// What is left after the covered terms, over the price without tax.
+    /// What is left after the covered terms, over the revenue.
     pub margin: Share,
     /// What is left after everything.
     pub contribution: Money,
@@ -104,12 +115,16 @@ impl Terms {
         margin >= self.target
     }
 
-    /// The terms of a drink in a book.
-    pub fn of(settings: &Settings, drink: &Drink) -> Terms {
+    /// The terms of a drink in a container.
+    pub fn of(settings: &Settings, drink: &Drink, container: &Container) -> Terms {
         Terms {
-            tax: settings.tax,
+            tax: settings.tax_of(drink),
             fee: settings.payment_fee,
             commission: settings.commission,
+            commission_on: settings.commission_on,
+            reductions: settings.reductions,
+            deposit: container.deposit,
+            deposit_taxed: settings.deposit_taxed,
             cost_basis: settings.cost_basis,
             target: drink.target.unwrap_or(settings.target),
         }
@@ -120,18 +135,67 @@ impl Terms {
         Exact::ONE.plus(self.tax.rate.fraction())
     }
 
-    /// The share of R that fee and commission take: c + f * (1 + t), if the margin covers them.
+    /// The share of the revenue that fee and commission take, if the margin covers them.
     pub(super) fn covered_fee_share(&self) -> Result<Exact, Overflow> {
         if self.cost_basis.has_fees() { self.fee_share() } else { Ok(Exact::ZERO) }
     }
 
+    /// c + f * (1 + t).
     fn fee_share(&self) -> Result<Exact, Overflow> {
-        self.commission.fraction().plus(self.fee.share.fraction().times(self.with_tax()?)?)
+        self.commission_share()?.plus(self.fee.share.fraction().times(self.with_tax()?)?)
     }
 
-    /// k, if the margin covers it.
-    pub(super) fn covered_fixed_fee(&self) -> Money {
-        if self.cost_basis.has_fees() { self.fee.fixed } else { Money::ZERO }
+    /// The commission as a share of the revenue: c, or c * (1 + t) where it is one of the price with tax.
+    ///
+    /// # Errors
+    /// [`Overflow`].
+    pub fn commission_share(&self) -> Result<Exact, Overflow> {
+        match self.commission_on {
+            CommissionBase::WithoutTax => Ok(self.commission.fraction()),
+            CommissionBase::WithTax => self.commission.fraction().times(self.with_tax()?),
+        }
+    }
+
+    /// What the fees take of a drink at any price, if the margin covers it.
+    pub(super) fn covered_fixed_fee(&self) -> Result<Money, Overflow> {
+        if self.cost_basis.has_fees() { self.fixed_fee() } else { Ok(Money::ZERO) }
+    }
+
+    /// k / drinks per payment, and the share of the fee that the deposit takes.
+    fn fixed_fee(&self) -> Result<Money, Overflow> {
+        self.fee_of_drink()?.plus(self.fee_of_deposit()?)
+    }
+
+    /// The fixed part of the payment fee for one drink.
+    ///
+    /// # Errors
+    /// [`Overflow`].
+    pub fn fee_of_drink(&self) -> Result<Money, Overflow> {
+        self.fee.fixed.over(self.fee.drinks)
+    }
+
+    /// The payment fee on the deposit.
+    ///
+    /// # Errors
+    /// [`Overflow`].
+    pub fn fee_of_deposit(&self) -> Result<Money, Overflow> {
+        self.deposit_paid()?.times(self.fee.share.fraction())
+    }
+
+    /// What the customer pays for the deposit: with tax where it is owed on it.
+    ///
+    /// # Errors
+    /// [`Overflow`].
+    pub fn deposit_paid(&self) -> Result<Money, Overflow> {
+        if self.deposit_taxed { self.deposit.times(self.with_tax()?) } else { Ok(self.deposit) }
+    }
+
+    /// What is paid on average of a price without tax.
+    ///
+    /// # Errors
+    /// [`Overflow`].
+    pub fn revenue(&self, without_tax: Money) -> Result<Money, Overflow> {
+        without_tax.times(self.reductions.paid()?.fraction())
     }
 
     /// The price without tax of a menu price.
@@ -168,7 +232,7 @@ impl Terms {
     }
 }
 
-/// The price for the target margin: R = (cost + k) / (1 - m - c - f * (1 + t)), then rounded up
+/// The price for the target margin: R = (cost + k) / (1 - m - c - f * (1 + t)) / p, then rounded up
 /// to the owner's endings: the lowest of them whose margin is on target by [`Terms::reached_by`].
 ///
 /// # Errors
@@ -180,11 +244,12 @@ pub fn suggest(cost: &Cost, terms: &Terms, settings: &Settings) -> Result<Sugges
         let highest = Share::from_fraction(highest);
         return Err(PriceError::NoPriceReaches { target: terms.target, highest });
     }
-    let must_bear = cost.covered(terms.cost_basis)?.plus(terms.covered_fixed_fee())?;
+    let must_bear = cost.covered(terms.cost_basis)?.plus(terms.covered_fixed_fee()?)?;
+    let of_menu = denominator.times(terms.reductions.paid()?.fraction())?;
     // Multiplied before it is divided, and rounded up before it is rounded: a price that comes
     // out even stays even, and no digit is dropped that would put the margin under the target.
-    let exact = terms.menu(must_bear)?.over(denominator)?;
-    let margin_at = |menu| margin(cost, terms, terms.without_tax(menu)?);
+    let exact = terms.menu(must_bear)?.over(of_menu)?;
+    let margin_at = |menu| margin(cost, terms, terms.revenue(terms.without_tax(menu)?)?);
     let mut menu = round_up(exact, settings)?;
     // The parts of the cost are rounded, and so is the margin: an ending just below may reach the
     // target too. One further below cannot: it would move the margin by more than its last decimal.
@@ -194,39 +259,41 @@ pub fn suggest(cost: &Cost, terms: &Terms, settings: &Settings) -> Result<Sugges
         menu = nearly;
     }
     let margin = margin_at(menu)?;
-    Ok(Suggestion { without_tax: must_bear.over(denominator)?.as_part(), exact: exact.as_part(), menu, margin })
+    Ok(Suggestion { without_tax: must_bear.over(of_menu)?.as_part(), exact: exact.as_part(), menu, margin })
 }
 
-/// What a menu price brings: contribution R - f * R * (1 + t) - k - c * R - full cost, and the
-/// margin on the covered terms.
+/// What a menu price brings: with the revenue R * p, the contribution that is left of it after fees and full
+/// cost, and the margin on the covered terms.
 ///
 /// # Errors
 /// [`Overflow`], also for a price of zero.
 pub fn asked(cost: &Cost, terms: &Terms, menu: Money) -> Result<Asked, Overflow> {
     let without_tax = terms.without_tax(menu)?;
-    let fees = without_tax.times(terms.fee_share()?)?.plus(terms.fee.fixed)?;
-    let contribution = without_tax.minus(fees)?.minus(cost.total()?)?;
+    let revenue = terms.revenue(without_tax)?;
+    let fees = revenue.times(terms.fee_share()?)?.plus(terms.fixed_fee()?)?;
+    let contribution = revenue.minus(fees)?.minus(cost.total()?)?;
     Ok(Asked {
         menu,
         without_tax: without_tax.as_part(),
+        revenue: revenue.as_part(),
         customer_pays: terms.customer_pays(menu)?.as_part(),
         fees: fees.as_part(),
-        margin: margin(cost, terms, without_tax)?,
+        margin: margin(cost, terms, revenue)?,
         contribution: contribution.as_part(),
     })
 }
 
-/// What is left of a price without tax after the covered terms, over that price.
-fn margin(cost: &Cost, terms: &Terms, without_tax: Money) -> Result<Share, Overflow> {
-    let fees = without_tax.times(terms.covered_fee_share()?)?.plus(terms.covered_fixed_fee())?;
-    let left = without_tax.minus(fees)?.minus(cost.covered(terms.cost_basis)?)?;
-    Ok(Share::from_fraction(left.ratio_to(without_tax)?.as_part()))
+/// What is left of the revenue after the covered terms, over the revenue.
+fn margin(cost: &Cost, terms: &Terms, revenue: Money) -> Result<Share, Overflow> {
+    let fees = revenue.times(terms.covered_fee_share()?)?.plus(terms.covered_fixed_fee()?)?;
+    let left = revenue.minus(fees)?.minus(cost.covered(terms.cost_basis)?)?;
+    Ok(Share::from_fraction(left.ratio_to(revenue)?.as_part()))
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::book::Record;
+    use crate::book::{Container, Record, Reductions};
     use crate::drink::ledger::price_offer;
     use crate::support::{
         book, book_of_one_drink, container, drink, ingredient, line, money, offer, pack, settings, share,
@@ -250,32 +317,64 @@ mod tests {
     }
 
     /// 400 menu prices with an ending, each with the cost that the formula allows at it, by hand
-    /// from right to left: cost = R * (1 - m - c - f * (1 + t)) - k. The cost is that of three
+    /// from right to left: cost = R * p * (1 - m - c - f * (1 + t)) - k - f * D. The cost is that of three
     /// lines, each a third of a pack, so that its parts have endless digits and their sum is up to
     /// a twelfth decimal more or less than what the formula allows.
     #[test]
     fn a_price_that_hits_its_ending_is_suggested_and_on_target() {
+        // c = 0.05, f * (1 + t) = 0.02 * 1.25, k = 0.10.
+        hits_its_endings(|bar| bar, "0", ("0.925", "1", "0.1"));
+    }
+
+    /// The same with all that varies: a tenth discounted and half of the drinks sold at 0.80 of their price, so
+    /// p = 0.9 * 0.9; commission on the price with tax, 0.05 * 1.25; 0.10 for 2.5 drinks; and 0.02 of a deposit of
+    /// 0.50 with tax on it: 0.04 + 0.0125.
+    #[test]
+    fn with_all_that_varies_too() {
+        let less = Reductions {
+            discounts: share("0.1"),
+            marked_down: share("0.5"),
+            marked_down_to: share("0.8"),
+            ..Reductions::default()
+        };
+        let varying = |bar: Settings| Settings {
+            payment_fee: PaymentFee { drinks: crate::support::exact("2.5"), ..bar.payment_fee },
+            commission_on: CommissionBase::WithTax,
+            deposit_taxed: true,
+            reductions: less,
+            ..bar
+        };
+        hits_its_endings(varying, "0.50", ("0.9125", "0.81", "0.0525"));
+    }
+
+    /// `kept` is 1 - c - f * (1 + t), `paid` p, and `fixed` what fees take at any price.
+    fn hits_its_endings(
+        varying: impl Fn(Settings) -> Settings,
+        deposit: &str,
+        (kept, paid, fixed): (&str, &str, &str),
+    ) {
+        let [kept, paid] = [kept, paid].map(crate::support::exact);
         for number in 0..400_i64 {
             let menu = Money::from_major(Exact::new(400 + number * 25, 2));
             let bar = Settings {
                 tax: Tax { rate: share("0.25"), place: TaxPlace::AddedAtTheTill },
-                payment_fee: PaymentFee { share: share("0.02"), fixed: money("0.1") },
+                payment_fee: PaymentFee { share: share("0.02"), fixed: money("0.1"), ..PaymentFee::default() },
                 commission: share("0.05"),
                 cost_basis: CostBasis::Everything,
                 target: Share::from_fraction(Exact::new(30 + number % 30, 2)),
                 endings: ["0", "0.25", "0.50", "0.75"].map(money).to_vec(),
                 ..settings()
             };
-            let kept = Exact::new(100 - 5, 2).minus(Exact::new(25, 3)).unwrap();
-            let kept = kept.minus(bar.target.fraction()).unwrap();
-            let cost = menu.times(kept).unwrap().minus(money("0.1")).unwrap();
+            let kept = kept.minus(bar.target.fraction()).unwrap().times(paid).unwrap();
+            let cost = menu.times(kept).unwrap().minus(money(fixed)).unwrap();
+            let bar = varying(bar);
             let pack_of = crate::book::Pack { price: cost, ..pack(1, "3 L", "1") };
             let lines = (1..=3).map(|id| line(id, 1, "1 L"));
             let priced = book(
                 bar,
                 [
                     Record::Ingredient(ingredient(1, [pack_of])),
-                    Record::Container(container(1, "3 L")),
+                    Record::Container(Container { deposit: money(deposit), ..container(1, "3 L") }),
                     Record::Drink(drink(1, "3 L", lines)),
                     Record::Offer(crate::book::Offer { price: Some(menu), ..offer(1, 1, None) }),
                 ],
@@ -294,7 +393,7 @@ mod tests {
         let book = book(
             Settings {
                 tax: Tax { rate: share("0.0123"), place: TaxPlace::AddedAtTheTill },
-                payment_fee: PaymentFee { share: share("0.00000001"), fixed: Money::ZERO },
+                payment_fee: PaymentFee { share: share("0.00000001"), fixed: Money::ZERO, ..PaymentFee::default() },
                 cost_basis: CostBasis::Everything,
                 target: Share::ZERO,
                 ..settings()
@@ -318,7 +417,7 @@ mod tests {
         // By hand: 1 - 0.20 - 0.029 * 1.10 = 0.7681.
         let bar = Settings {
             tax: Tax { rate: share("0.1"), place: TaxPlace::InThePrice },
-            payment_fee: PaymentFee { share: share("0.029"), fixed: money("0.30") },
+            payment_fee: PaymentFee { share: share("0.029"), fixed: money("0.30"), ..PaymentFee::default() },
             commission: share("0.2"),
             cost_basis: CostBasis::Everything,
             target: share("0.8"),
@@ -339,7 +438,7 @@ mod tests {
         // 1.119; 10 - 1.119 - 4 = 4.881.
         let bar = |place, basis| Settings {
             tax: Tax { rate: share("0.1"), place },
-            payment_fee: PaymentFee { share: share("0.029"), fixed: money("0.30") },
+            payment_fee: PaymentFee { share: share("0.029"), fixed: money("0.30"), ..PaymentFee::default() },
             commission: share("0.05"),
             cost_basis: basis,
             ..settings()
@@ -352,6 +451,7 @@ mod tests {
         let expected = Asked {
             menu: money("11"),
             without_tax: money("10"),
+            revenue: money("10"),
             customer_pays: money("11"),
             fees: money("1.119"),
             margin: share("0.4881"),
@@ -365,10 +465,108 @@ mod tests {
     }
 
     #[test]
+    fn a_fixed_fee_is_shared_by_the_drinks_of_a_payment() {
+        // By hand: 0.30 for 2.5 drinks is 0.12 each; of 10.00, 9.88 less 4.00 are left.
+        let fee = |drinks| PaymentFee { share: Share::ZERO, fixed: money("0.30"), drinks };
+        let bar = Settings { payment_fee: fee(crate::support::exact("2.5")), ..settings() };
+        let found = price_offer(&book_of_one_drink(bar, "4", Some("10")), &offer(1, 1, Some("10"))).unwrap();
+        let asked = found.asked.unwrap();
+        assert_eq!((asked.fees, asked.contribution), (money("0.12"), money("5.88")));
+    }
+
+    /// A drink of this kind and rate that costs 4.00, in a bottle with this deposit, at 10.00 before tax.
+    fn at_ten(bar: Settings, deposit: &str, drink: impl FnOnce(&mut Drink)) -> crate::drink::ledger::Priced {
+        let mut book = book_of_one_drink(bar, "4", Some("10"));
+        let mut own = book.drink(crate::support::drink_id(1)).unwrap().clone();
+        drink(&mut own);
+        let bottle = Container { deposit: money(deposit), ..container(1, "250 mL") };
+        for record in [Record::Drink(own), Record::Container(bottle)] {
+            book.apply(&crate::book::Edit::Put(record)).unwrap();
+        }
+        price_offer(&book, &offer(1, 1, Some("10"))).unwrap()
+    }
+
+    fn taxed(rate: &str) -> Settings {
+        let tax = Tax { rate: share(rate), place: TaxPlace::AddedAtTheTill };
+        let payment_fee = PaymentFee { share: share("0.02"), ..PaymentFee::default() };
+        Settings { tax, payment_fee, cost_basis: CostBasis::Everything, target: share("0.5"), ..settings() }
+    }
+
+    #[test]
+    fn a_deposit_costs_its_fee_and_nothing_else() {
+        // By hand: 10.00 and 10 % tax are 11.00, and 0.25 for the bottle: 2 % of 11.25 are 0.225; with tax on
+        // the deposit too, of 11.275, 0.2255. The price for a half: (4 + 0.005) / (0.5 - 0.022) = 8.3786...
+        let none = at_ten(taxed("0.1"), "0", |_| ());
+        let plain = at_ten(taxed("0.1"), "0.25", |_| ());
+        let too = at_ten(Settings { deposit_taxed: true, ..taxed("0.1") }, "0.25", |_| ());
+        assert_eq!([&none, &plain, &too].map(|it| it.asked.unwrap().fees), ["0.22", "0.225", "0.2255"].map(money));
+        for priced in [&none, &plain, &too] {
+            let asked = priced.asked.unwrap();
+            assert_eq!((asked.without_tax, asked.customer_pays), (money("10"), money("11")));
+            assert_eq!(asked.margin.fraction().times(Exact::new(10, 0)), Ok(asked.contribution.major()));
+        }
+        assert_eq!(plain.suggestion.unwrap().exact, money("8.378661087866"));
+        assert_eq!(too.terms.deposit_paid(), Ok(money("0.275")));
+    }
+
+    #[test]
+    fn tax_is_at_the_rate_of_the_drink_or_its_kind() {
+        let kind = |kind, rate| crate::book::KindRate { kind, rate: share(rate) };
+        let by_kind = vec![kind(crate::book::DrinkKind::Shot, "0.05"), kind(crate::book::DrinkKind::Pressed, "0.2")];
+        let bar = || Settings { tax_by_kind: by_kind.clone(), ..taxed("0.1") };
+        let pays = |change: fn(&mut Drink)| at_ten(bar(), "0", change).asked.unwrap().customer_pays;
+        assert_eq!(pays(|drink| drink.kind = crate::book::DrinkKind::Blended), money("11"));
+        assert_eq!(pays(|drink| drink.kind = crate::book::DrinkKind::Pressed), money("12"));
+        assert_eq!(pays(|drink| drink.kind = crate::book::DrinkKind::Shot), money("10.5"));
+        let own = |drink: &mut Drink| {
+            (drink.kind, drink.tax_rate) = (crate::book::DrinkKind::Pressed, Some(Share::ZERO));
+        };
+        assert_eq!(pays(own), money("10"));
+    }
+
+    #[test]
+    fn commission_may_be_one_of_the_price_with_tax() {
+        // By hand: 30 % of 10.00 are 3.00, of 12.00 with tax 3.60.
+        let fees = |commission_on| {
+            let bar = Settings { commission: share("0.3"), commission_on, ..taxed("0.2") };
+            at_ten(Settings { payment_fee: PaymentFee::default(), ..bar }, "0", |_| ()).asked.unwrap().fees
+        };
+        assert_eq!(fees(CommissionBase::WithoutTax), money("3"));
+        assert_eq!(fees(CommissionBase::WithTax), money("3.6"));
+    }
+
+    #[test]
+    fn what_is_paid_on_average_bears_tax_fees_and_commission() {
+        // By hand: a tenth goes to discounts, and a fifth of the drinks sells at half its price, a tenth of
+        // what is left: 10.00 * 0.9 * 0.9 = 8.10. With 25 % tax 10.125, of which 2 % are 0.2025; commission
+        // 0.81; 8.10 - 1.0125 - 4.00 = 3.0875, of 8.10 38.1 %. The price for a half: 4 / (0.5 - 0.125) / 0.81.
+        let reductions = Reductions {
+            discounts: share("0.1"),
+            marked_down: share("0.2"),
+            marked_down_to: share("0.5"),
+            ..Reductions::default()
+        };
+        let bar = Settings { reductions, commission: share("0.1"), ..taxed("0.25") };
+        let priced = at_ten(bar, "0", |_| ());
+        let expected = Asked {
+            menu: money("10"),
+            without_tax: money("10"),
+            revenue: money("8.1"),
+            customer_pays: money("12.5"),
+            fees: money("1.0125"),
+            margin: share("0.381172839506"),
+            contribution: money("3.0875"),
+        };
+        assert_eq!(priced.asked, Some(expected));
+        assert_eq!(priced.suggestion.unwrap().exact, money("13.168724279835"));
+    }
+
+    #[test]
     fn a_drinks_own_target_goes_first() {
         let settings = settings();
         let own = Drink { target: Some(share("0.8")), ..drink(1, "1 L", []) };
-        assert_eq!(Terms::of(&settings, &own).target, share("0.8"));
-        assert_eq!(Terms::of(&settings, &drink(1, "1 L", [])).target, settings.target);
+        let of = |drink: &Drink| Terms::of(&settings, drink, &container(1, "1 L"));
+        assert_eq!(of(&own).target, share("0.8"));
+        assert_eq!(of(&drink(1, "1 L", [])).target, settings.target);
     }
 }

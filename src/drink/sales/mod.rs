@@ -5,7 +5,7 @@ mod write_down;
 #[cfg(test)]
 mod tests;
 
-use crate::book::{Book, ContainerId, DrinkKind, Offer, OfferId, Scope, Week};
+use crate::book::{Book, ContainerId, DrinkKind, Offer, OfferId, Scope, Week, units};
 use crate::drink::ledger::{Ledger, OfferError};
 use crate::foundation::measure::{Exact, Money, Overflow};
 
@@ -94,12 +94,6 @@ pub fn foremost_size(book: &Book, scope: Scope) -> Option<ContainerId> {
         units(book.offers().filter(move |offer| offer.container == container && book.belongs(offer.drink, scope)))
     };
     most(book.containers().map(|container| container.id), sold).filter(|id| sold(*id).is_positive())
-}
-
-/// How many of these offers sell in a usual week, as far as it is known.
-fn units<'a>(offers: impl Iterator<Item = &'a Offer>) -> Exact {
-    let known = offers.filter_map(|offer| offer.weekly);
-    known.fold(Exact::ZERO, |sum, units| sum.plus(units).unwrap_or(sum))
 }
 
 /// The first of those with the largest number.
