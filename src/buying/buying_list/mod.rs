@@ -39,8 +39,8 @@ use crate::foundation::measure::{Dimension, Exact, Measure};
 fn in_dimension(book: &Book, goods: Goods, amount: Measure, dimension: Dimension) -> Result<Exact, YieldError> {
     match goods {
         Goods::Packaging(_) => Ok(amount.base()),
-        Goods::Ingredient(id) => match book.ingredient(id) {
-            Some(ingredient) => Ok(bought_for(ingredient, Stage::AsBought, amount, dimension)?.amount()?.as_part()),
+        Goods::Ingredient(id) => match book.ingredient_now(id) {
+            Some(ingredient) => Ok(bought_for(&ingredient, Stage::AsBought, amount, dimension)?.amount()?.as_part()),
             None => Ok(amount.base()),
         },
     }

@@ -112,8 +112,8 @@ pub fn propose(book: &Book, ledger: &Ledger, makes: &[(OfferId, Exact)]) -> Resu
     let needs = needs(book, ledger, &mut makes.iter().copied())?;
     let mut proposal = Proposal { left_out: needs.left_out, ..Proposal::default() };
     for needed in &needs.ingredients {
-        let Some(ingredient) = book.ingredient(needed.ingredient) else { continue };
-        let bought = |pack: &Pack| Needed::bought(needed, ingredient, pack.contents.unit.dimension());
+        let Some(ingredient) = book.ingredient_now(needed.ingredient) else { continue };
+        let bought = |pack: &Pack| Needed::bought(needed, &ingredient, pack.contents.unit.dimension());
         proposal.add(book, Goods::Ingredient(needed.ingredient), &bought)?;
     }
     for (packaging, pieces) in &needs.packaging {
@@ -190,6 +190,30 @@ impl Proposed {
 }
 
 impl Quote {
+    /// More of the same packs that cost less in all, since their price falls from so many on: the number that costs
+    /// least, and of equals the smaller. Returns `None` if there is none.
+    ///
+    /// # Errors
+    /// [`Overflow`].
+    pub fn more_for_less(&self, book: &Book, goods: Goods) -> Result<Option<Quote>, Overflow> {
+        let Some(pack) = book.packs(goods).iter().find(|pack| pack.id == self.pack) else { return Ok(None) };
+        let mut found: Option<Quote> = None;
+        for tier in pack.tiers.iter().filter(|_| self.packs.is_positive()) {
+            let packs = tier.from.ceiling();
+            if packs <= self.packs {
+                continue;
+            }
+            let cost = cost::paid_for(pack, packs)?;
+            let least = found.as_ref().map_or((self.cost, packs), |found| (found.cost, found.packs));
+            if cost < least.0 || (found.is_some() && cost == least.0 && packs < least.1) {
+                let more = pack.contents.measure()?.base().times(packs.minus(self.packs)?)?;
+                let left_over = self.left_over.dimension().measure(self.left_over.base().plus(more)?);
+                found = Some(Quote { packs, cost, left_over, ..*self });
+            }
+        }
+        Ok(found)
+    }
+
     /// `needed` is in the base unit of the pack's dimension.
     fn of(book: &Book, goods: Goods, pack: &Pack, needed: Exact) -> Result<Quote, Overflow> {
         let contents = pack.contents.measure()?;

@@ -103,6 +103,37 @@ fn what_is_missing_is_bought_in_whole_packs() {
 }
 
 #[test]
+fn more_can_cost_less_in_all() {
+    // By hand: of three packs of 2 kg at 4.00 (12.00), four at 2.90 are 11.60 and six at 1.90 are 11.40. Two of them
+    // are for a day of 2 kg: 4.00, and no tier is under that.
+    let tier = |from: &str, price: &str| Tier { from: exact(from), price: money(price) };
+    let case = |tiers| {
+        bar(
+            ingredient(1, [Pack { tiers, ..pack(1, "2 kg", "4") }]),
+            ingredient(2, [pack(1, "1 kg", "3")]),
+            vessel(1, [pack(1, "6 ea", "2")]),
+        )
+    };
+    let goods = Goods::Ingredient(ingredient_id(1));
+    let of = |tiers: Vec<Tier>, day| {
+        let book = case(tiers);
+        let proposal = proposed(&book, &[day], "0");
+        let line = proposal.lines.iter().find(|line| line.goods == goods).unwrap().now().unwrap();
+        let more = line.more_for_less(&book, goods).unwrap();
+        more.map(|more| (more.packs, more.cost, more.left_over))
+    };
+    let both = || vec![tier("4", "2.9"), tier("6", "1.9")];
+    // 5000 g are needed: twelve kilograms leave seven.
+    assert_eq!(of(both(), "2026-11-26"), Some((exact("6"), money("11.4"), measure("7000 g"))));
+    assert_eq!(of(vec![tier("4", "2.9")], "2026-11-26"), Some((exact("4"), money("11.6"), measure("3000 g"))));
+    // As dear in all is not less.
+    assert_eq!(of(vec![tier("4", "3")], "2026-11-26"), None);
+    assert_eq!(of(Vec::new(), "2026-11-26"), None);
+    // A day of one pack.
+    assert_eq!(of(both(), "2026-11-27"), None);
+}
+
+#[test]
 fn the_cheapest_is_what_enough_packs_cost() {
     // 5000 g: three of 2 kg 12.00, one of 5 kg 9.00, five of 1 kg 9.50. A kilogram is cheapest in
     // the smallest, enough of it is not. For 1000 g the smallest is.

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use super::bought;
 use crate::book::{Book, Goods, Scope};
-use crate::drink::cost::{paid, thrown_away, unsold_share};
+use crate::drink::cost::{not_paid, paid, unsold_share};
 use crate::drink::ledger::Ledger;
 use crate::drink::sales::{Weekly, weekly_contribution};
 use crate::foundation::in_order;
@@ -55,7 +55,8 @@ pub fn exposure(book: &Book, ledger: &Ledger) -> Result<Exposure, Overflow> {
         let lines = priced.cost.lines.iter().map(|line| (Goods::Ingredient(line.ingredient), line.cost));
         let packaging = priced.cost.packaging.iter().map(|it| (Goods::Packaging(it.packaging), it.cost));
         for (goods, cost) in lines.chain(packaging) {
-            let made = cost.plus(thrown_away(cost, unsold)?)?;
+            let made = cost.plus(not_paid(cost, unsold)?)?;
+            let made = made.plus(not_paid(made, book.settings().reductions.free)?)?;
             let sum = costs.entry(goods).or_default();
             *sum = sum.plus(made.times(units)?.as_part())?;
         }

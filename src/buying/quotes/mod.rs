@@ -68,8 +68,8 @@ pub fn compared(book: &Book, goods: Goods) -> Vec<Compared> {
 pub fn cost_of(book: &Book, goods: Goods, pack: &Pack, per: Usable) -> Result<Money, CostError> {
     match goods {
         Goods::Ingredient(id) => {
-            let ingredient = book.ingredient(id).ok_or(CostError::Missing(goods.into()))?;
-            usable_cost(ingredient, pack, per.stage, per.amount.measure()?)
+            let ingredient = book.ingredient_now(id).ok_or(CostError::Missing(goods.into()))?;
+            usable_cost(&ingredient, pack, per.stage, per.amount.measure()?)
         }
         Goods::Packaging(_) => Ok(bought_cost(pack, Exact::ONE)?),
     }

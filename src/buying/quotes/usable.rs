@@ -26,7 +26,7 @@ pub fn usable(book: &Book, goods: Goods) -> Usable {
     let Goods::Ingredient(id) = goods else { return Usable::one(Stage::AsBought, Unit::Piece) };
     let packs = book.packs(goods);
     let first = packs.first().map(|pack| pack.contents.unit.dimension());
-    let ways = book.ingredient(id).map(|ingredient| ways(book, ingredient, first)).unwrap_or_default();
+    let ways = book.ingredient_now(id).map(|ingredient| ways(book, &ingredient, first)).unwrap_or_default();
     let mut found: Option<(usize, Usable)> = None;
     for way in ways {
         let known = packs.iter().filter(|pack| cost_of(book, goods, pack, way).is_ok()).count();

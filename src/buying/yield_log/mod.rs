@@ -195,8 +195,8 @@ pub fn adopt(book: &Book, id: IngredientId, steps: &[Step]) -> Result<Option<Edi
     for step in steps.iter().copied() {
         let Some(share) = summary(before, step)?.and_then(|summary| summary.adopted()) else { continue };
         match step {
-            Step::Trim => after.trim_yield = share,
-            Step::Press => after.press_yield = Some(share),
+            Step::Trim => after.set_trim_yield(book.month(), share),
+            Step::Press => after.set_press_yield(book.month(), share),
         }
     }
     Ok((after != *before).then_some(Edit::Put(Record::Ingredient(after))))
