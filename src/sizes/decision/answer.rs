@@ -2,6 +2,7 @@
 
 use super::line::{Line, Verdict};
 use super::menu::{Earns, times};
+use super::plans::Guess;
 use super::tipping::{self, Answered, Tipping, brought_by, turns};
 use super::weekly::WeeklySales;
 use crate::book::{ContainerId, OfferId, Scope};
@@ -223,6 +224,19 @@ impl Decision {
         most.map(|(_, customer)| customer)
     }
 
+    /// Whether any of its buyers would turn to a size or a price that is far from theirs.
+    ///
+    /// # Errors
+    /// [`Overflow`].
+    pub(super) fn turns_far(&self) -> Result<bool, Overflow> {
+        for (now, then) in self.rows.iter().filter_map(|row| row.now.zip(row.then)) {
+            if now.is_far_from(&then)? {
+                return Ok(true);
+            }
+        }
+        Ok(false)
+    }
+
     /// Whether all who turn to another size face the same.
     pub fn customers_alike(&self) -> bool {
         let mut all = self.rows.iter().filter_map(|row| row.customer);
@@ -282,5 +296,11 @@ impl Decision {
             return None;
         }
         self.line.intercept.plus(brought_by(&turns(&self.rows), answered)?).ok()
+    }
+
+    /// It against today by an owner's answer; an estimate on an assumption. Returns `None` where [`Decision::by_owner`]
+    /// does.
+    pub fn guess(&self, answered: &Answered) -> Option<Guess> {
+        Guess::of(self.by_owner(answered)?, self.now, &self.line)
     }
 }

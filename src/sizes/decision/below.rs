@@ -28,7 +28,7 @@ pub struct UnderRow {
     pub needs: Money,
     /// What the price has to spare over what is needed without tax; below zero what it lacks.
     pub before_tax: Money,
-    /// What the price has to spare over what the customer then pays, tax included; below zero what it lacks.
+    /// The same with the tax on it, as the customer pays it.
     pub after_tax: Money,
 }
 
@@ -96,7 +96,7 @@ pub fn below_price(book: &Book, ledger: &Ledger, offers: &[OfferId], price: Mone
             can: needs <= price,
             needs,
             before_tax: price.minus(suggested.without_tax)?,
-            after_tax: price.minus(priced.terms.customer_pays(needs)?)?.as_part(),
+            after_tax: priced.terms.customer_pays(price)?.minus(priced.terms.customer_pays(needs)?)?.as_part(),
         };
         in_order::insert(&mut below.rows, row, |other, this| other.before_tax <= this.before_tax);
     }

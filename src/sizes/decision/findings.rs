@@ -67,9 +67,9 @@ pub enum EarnsMore {
     Larger,
 }
 
-/// What the numbers of a book say about its sizes, kind by kind, in the order of their rank: what cannot pay,
-/// the largest loss first; what pays, the least asked of buyers first; what turns on the price; what cannot be
-/// sold below `point`, the owner's price.
+/// What the numbers of a book say about its sizes, kind by kind, in the order of their rank: what the owner's own
+/// answer decides; what cannot pay, the largest loss first; what pays, the least asked of buyers first; what turns on
+/// the price; what cannot be sold below `point`, the owner's price.
 ///
 /// # Errors
 /// [`Overflow`].
@@ -98,13 +98,14 @@ fn rank(finding: &Finding) -> (u8, Exact) {
     let least = |at: Option<Share>| at.map_or(Exact::ZERO, Share::fraction);
     match &finding.says {
         Says::CannotDrop(decision) => match decision.verdict {
-            Verdict::CannotPay { loss_if_all_stay, .. } => (0, loss_if_all_stay.major().negated()),
-            _ => (0, Exact::ZERO),
+            Verdict::CannotPay { loss_if_all_stay, .. } => (1, loss_if_all_stay.major().negated()),
+            _ => (1, Exact::ZERO),
         },
-        Says::DropPays(decision) => (1, least(decision.break_even().ok().flatten())),
-        Says::OnlyPays { plan, .. } => (1, least(plan.break_even)),
-        Says::TurnsOnPrice { least, .. } => (2, least.fraction()),
-        Says::NotUnder { .. } => (3, Exact::ZERO),
+        Says::DropPays(decision) => (2, least(decision.break_even().ok().flatten())),
+        Says::OnlyPays { plan, .. } => (2, least(plan.break_even)),
+        Says::TurnsOnPrice { earns_more: Some(_), .. } => (0, Exact::ZERO),
+        Says::TurnsOnPrice { least, .. } => (3, least.fraction()),
+        Says::NotUnder { .. } => (4, Exact::ZERO),
     }
 }
 
@@ -118,6 +119,10 @@ fn of_sizes(menu: &MenuToday<'_>, answered: Option<Answered>) -> Result<Vec<Says
             Err(NoAnswer::Arithmetic(overflow)) => return Err(overflow),
             Err(_) => continue,
         };
+        // Nothing is said of buyers who would not be believed to turn.
+        if decision.turns_far()? {
+            continue;
+        }
         tips.extend(decision.tipping());
         let pays = decision.verdict.can_pay();
         found.push(if pays { Says::DropPays(decision) } else { Says::CannotDrop(decision) });
@@ -130,7 +135,8 @@ fn of_sizes(menu: &MenuToday<'_>, answered: Option<Answered>) -> Result<Vec<Says
             Err(_) => return Ok(found),
         };
         let cards_now = plans.today.cards;
-        let only = plans.pays.into_iter().filter(|plan| plan.sizes.len() == 1 && !plan.hardly_tried());
+        let only =
+            plans.pays.into_iter().filter(|plan| plan.sizes.len() == 1 && !plan.hardly_tried() && !plan.turns_far());
         found.extend(only.map(|plan| Says::OnlyPays { plan, cards_now }));
     }
     found.extend(turns_on_price(&tips, answered));
@@ -159,7 +165,7 @@ fn turns_on_price(tips: &[Tipping], answered: Option<Answered>) -> Option<Says> 
 
 /// Drinks of a kind that cannot be sold below a price in any of their sizes.
 fn not_under(book: &Book, ledger: &Ledger, kind: DrinkKind, price: Money) -> Result<Option<Says>, Overflow> {
-    let of_kind = book.offers().filter(|offer| book.belongs(offer.drink, Scope::Kind(kind)));
+    let of_kind = book.offers().filter(|it| it.price.is_some() && book.belongs(it.drink, Scope::Kind(kind)));
     let offers: Vec<OfferId> = of_kind.map(crate::book::Offer::id).collect();
     let below = below_price(book, ledger, &offers, price)?;
     let drinks = below.drinks_that_cannot();

@@ -1,9 +1,11 @@
-//! What a menu takes to keep: recipe cards, kinds of containers and lids, opening stock.
+//! What a menu takes to keep: recipe cards, kinds of containers and lids, opening stock. Containers and lids are shared:
+//! their kinds and their stock are those of the whole menu, of which a part changes.
 
 use super::adopt::OfferThen;
 use super::answer::Decision;
 use super::menu::MenuToday;
-use crate::book::{Offer, PackagingId, PackagingPart};
+use super::weekly::Written;
+use crate::book::{Offer, OfferId, PackagingId, PackagingPart};
 use crate::foundation::measure::{Exact, Money, Overflow, Share};
 use crate::sizes::opening_stock::{Stock, opening_stock};
 
@@ -12,11 +14,11 @@ use crate::sizes::opening_stock::{Stock, opening_stock};
 pub struct Keeping {
     /// Recipe cards to train: each drink in each size, with a price or without.
     pub cards: usize,
-    /// Kinds of vessels of what is sold.
+    /// Kinds of vessels of what the whole menu sells.
     pub vessels: usize,
-    /// Kinds of lids and caps of what is sold.
+    /// Kinds of lids and caps of what it sells.
     pub closures: usize,
-    /// What the opening stock of its packaging costs.
+    /// What the opening stock of the whole menu's packaging costs.
     pub cash: Money,
     /// Weeks until the first kind of it runs out. It is `None` if none is used.
     pub weeks: Option<Exact>,
@@ -45,7 +47,8 @@ impl MenuToday<'_> {
     }
 
     fn keeping(&self, offers: Vec<Offer>, cover: Exact) -> Result<Keeping, Overflow> {
-        let sold: Vec<&Offer> = offers.iter().filter(|offer| offer.price.is_some()).collect();
+        let others = self.others_counted()?;
+        let sold: Vec<&Offer> = offers.iter().chain(&others).filter(|offer| offer.price.is_some()).collect();
         let stock = opening_stock(self.book, &mut sold.into_iter(), cover)?;
         let kinds = |part| stock.iter().filter(|stock: &&Stock| stock.part == part).count();
         let weeks = stock.iter().filter_map(|stock| stock.weeks).min();
@@ -58,6 +61,16 @@ impl MenuToday<'_> {
             weeks,
             first_out: first_out.map(|stock| stock.packaging),
         })
+    }
+
+    /// The offers of the rest of the menu, with the numbers that are counted with.
+    fn others_counted(&self) -> Result<Vec<Offer>, Overflow> {
+        let other = |offer: OfferId| !self.book.belongs(offer.drink, self.scope);
+        let written = Written::of(self.book, self.day, &other)?;
+        let others = self.book.offers().filter(|offer| other(offer.id()));
+        let counted =
+            |offer: &Offer| Ok(Offer { weekly: written.weekly(self.book, offer.id())?.number, ..offer.clone() });
+        others.map(counted).collect()
     }
 
     /// An offer with the number that is counted with.

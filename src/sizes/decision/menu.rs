@@ -27,6 +27,22 @@ pub struct Earns {
     pub poured: Volume,
 }
 
+/// A buyer who would turn to more than so many times as much, or to a price so many times as high, or to as little,
+/// is not believed to turn. Our own choice, no source.
+const FAR: Exact = Exact::new(2, 0);
+
+impl Earns {
+    /// Whether another size or its price is so far from this one that hardly a buyer would turn to it.
+    ///
+    /// # Errors
+    /// [`Overflow`].
+    pub(super) fn is_far_from(&self, other: &Earns) -> Result<bool, Overflow> {
+        let volume = self.size.max(other.size).ratio_to(self.size.min(other.size))?;
+        let price = self.price.max(other.price).ratio_to(self.price.min(other.price))?;
+        Ok(volume > FAR || price > FAR)
+    }
+}
+
 /// Where a price comes from.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum PriceFrom {

@@ -91,6 +91,7 @@ mod answer;
 mod ask;
 mod below;
 mod findings;
+mod first;
 mod keeping;
 mod line;
 mod menu;
@@ -112,12 +113,12 @@ pub use keeping::Keeping;
 pub use line::{Line, Verdict};
 pub use menu::{Earns, MenuToday, PriceFrom, SoldToday};
 pub use once::{FirstOrder, LeftOver, OneTime};
-pub use plans::{HARDLY, MOST_CANDIDATES, MOST_SIZES, Plan, PlanToday, Plans};
+pub use plans::{Guess, HARDLY, MOST_CANDIDATES, MOST_SIZES, Plan, PlanToday, Plans, Turned};
 pub use position::Position;
 pub use swing::Swing;
 pub use tipping::{Answered, Pays, SIZE_OVER_PRICE, Tipping};
 pub use told::Told;
-pub use weekly::{Basis, COUNTED_WEEKS, WeeklySales, weekly};
+pub use weekly::{Basis, COUNTED_WEEKS, WeeklySales, kinds_in_weeks, weekly};
 
 pub use crate::drink::price::Hands;
 

@@ -59,14 +59,32 @@ pub struct Plan {
     pub evidence: Share,
     /// The buyers in a week who have to turn.
     pub others: Exact,
+    /// Those of each offer that goes, and whether they can stay.
+    pub turning: Vec<Turned>,
     /// Its recipe cards to train.
     pub cards: usize,
+    /// Whether any of them would turn to a size or a price that is far from theirs.
+    far: bool,
     /// What the sizes that stay bring then, and what those who turn have to bring for it to pay.
     needed: Money,
     turns: Vec<Turn>,
 }
 
+/// The buyers in a week of an offer that goes.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Turned {
+    /// How many there are.
+    pub buyers: Exact,
+    /// Whether another size of their drink stays.
+    pub can_stay: bool,
+}
+
 impl Plan {
+    /// Whether any of its buyers would turn to a size or a price that is far from theirs.
+    pub(super) const fn turns_far(&self) -> bool {
+        self.far
+    }
+
     /// Whether fewer than a tenth of today's buyers choose its sizes.
     pub fn hardly_tried(&self) -> bool {
         self.evidence < HARDLY
@@ -77,9 +95,46 @@ impl Plan {
         tipping::tipping(&self.turns, self.needed)
     }
 
+    /// What those who turn have to bring in a week for it to pay, and what they bring if a share of them stays.
+    ///
+    /// # Errors
+    /// [`Overflow`].
+    pub fn turned(&self, share: Share) -> Result<(Money, Money), Overflow> {
+        Ok((self.needed, self.line.at(share)?.minus(self.line.intercept)?))
+    }
+
     /// What it brings in a week by an owner's answer; an estimate on an assumption.
     pub fn by_owner(&self, answered: &Answered) -> Option<Money> {
         self.line.intercept.plus(brought_by(&self.turns, answered)?).ok()
+    }
+
+    /// It against today by an owner's answer; an estimate on an assumption.
+    pub fn against(&self, today: &PlanToday, answered: &Answered) -> Option<Guess> {
+        Guess::of(self.by_owner(answered)?, today.profit, &self.line)
+    }
+}
+
+/// A change of the menu by an owner's answer: an estimate on an assumption.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Guess {
+    /// What it brings in a week.
+    pub profit: Money,
+    /// How much more than today; below zero, less.
+    pub gain: Money,
+    /// The share of those who turn that brings as much; over the whole where a lower price draws more buyers. It is
+    /// `None` if nobody turns.
+    pub stay: Option<Share>,
+}
+
+impl Guess {
+    /// What is brought in a week, against what today brings; `line` is what is brought by the share that stays.
+    pub(super) fn of(profit: Money, now: Money, line: &Line) -> Option<Guess> {
+        Some(Guess { profit, gain: profit.minus(now).ok()?, stay: line.share_for(profit).ok()? })
+    }
+
+    /// Whether it earns no less than today.
+    pub fn pays(&self) -> bool {
+        !self.gain.is_negative()
     }
 }
 
@@ -136,9 +191,13 @@ impl MenuToday<'_> {
         let After { line, turns, .. } = self.after(sizes)?;
         let verdict = Verdict::of_staying(today.profit, &line)?;
         let mut others = Exact::ZERO;
-        let mut moving = Vec::new();
+        let (mut moving, mut turning, mut far) = (Vec::new(), Vec::with_capacity(turns.len()), false);
         for turn in &turns {
             others = others.plus(turn.sold.weekly.count())?;
+            turning.push(Turned { buyers: turn.sold.weekly.count(), can_stay: turn.to.is_some() });
+            if let Some(to) = turn.to {
+                far |= turn.sold.earns.is_far_from(&to)?;
+            }
             moving.extend(turn.to.and_then(|to| Turn::between(&turn.sold.earns, &to, turn.count)));
         }
         let evidence = today.buyers.minus(others)?.over(today.buyers)?.as_part();
@@ -156,6 +215,8 @@ impl MenuToday<'_> {
             verdict,
             evidence: Share::from_fraction(evidence),
             others,
+            turning,
+            far,
             cards: on_the_menu.count().saturating_add(new.count()),
             needed: today.profit.minus(line.intercept)?,
             turns: moving,

@@ -2,7 +2,7 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use crate::book::{Book, OfferId, Week};
+use crate::book::{Book, DrinkKind, OfferId, Scope, Week};
 use crate::foundation::measure::{Date, Exact, Overflow};
 
 /// So many written weeks, the last ones, make the weekly number.
@@ -50,6 +50,16 @@ impl WeeklySales {
 /// [`Overflow`].
 pub fn weekly(book: &Book, offer: OfferId, day: Date) -> Result<WeeklySales, Overflow> {
     Written::of(book, day, &|sold| sold == offer)?.weekly(book, offer)
+}
+
+/// The kinds of drinks of which the weeks that count hold sales, as of `day`.
+///
+/// # Errors
+/// [`Overflow`].
+pub fn kinds_in_weeks(book: &Book, day: Date) -> Result<Vec<DrinkKind>, Overflow> {
+    let written = Written::of(book, day, &|_| true)?;
+    let of = |kind: &DrinkKind| written.sold.keys().any(|offer| book.belongs(offer.drink, Scope::Kind(*kind)));
+    Ok(DrinkKind::ALL.iter().copied().filter(of).collect())
 }
 
 /// The last written weeks, and what was sold in them of each offer.

@@ -22,7 +22,7 @@
 #[cfg(test)]
 mod tests;
 
-use crate::book::{Book, Container, ContainerId, Drink, IngredientId, LineId, Offer, OfferId, Part, Scope};
+use crate::book::{Book, Container, ContainerId, Drink, FlatCost, IngredientId, LineId, Offer, OfferId, Part, Scope};
 use crate::drink::cost::{Cost, cost};
 use crate::drink::fill::scale;
 use crate::drink::ledger::{OfferError, Priced, price_offer};
@@ -171,17 +171,18 @@ impl First<'_> {
         }
         let poured = self.priced.fill.volume;
         let scaled = scale(self.book, &drink, poured).ok();
-        Ok(scaled.and_then(|scaled| cost(self.book, &drink, self.container, &scaled, poured).ok()))
+        let overhead = self.priced.cost.part(Part::Flat(FlatCost::Overhead))?;
+        Ok(scaled.and_then(|scaled| cost(self.book, &drink, self.container, &scaled, poured, overhead).ok()))
     }
 }
 
 /// The drinks of a part of the menu in these containers: one drink in each of them, more drinks
-/// where they are sold in them.
+/// where they are sold in them at a price. What has no price is not sold yet.
 pub fn sizes_of(book: &Book, scope: Scope, containers: &[ContainerId]) -> Vec<OfferId> {
     if let Scope::Drink(drink) = scope {
         return containers.iter().map(|container| OfferId { drink, container: *container }).collect();
     }
-    let offers = book.offers().map(Offer::id);
+    let offers = book.offers().filter(|offer| offer.price.is_some()).map(Offer::id);
     offers.filter(|id| book.belongs(id.drink, scope) && containers.contains(&id.container)).collect()
 }
 

@@ -114,7 +114,8 @@ fn the_largest_fill_costs_the_ceiling() {
     let at = at_point(&book, offer_id(1, 1), money("3")).unwrap();
     let (drink, container) = (book.drink(drink_id(1)).unwrap(), book.container(container_id(1)).unwrap());
     let fill = at.largest_fill.unwrap();
-    let cost = cost(&book, drink, container, &scale(&book, drink, fill).unwrap(), fill).unwrap();
+    let scaled = scale(&book, drink, fill).unwrap();
+    let cost = cost(&book, drink, container, &scaled, fill, Money::ZERO).unwrap();
     let off = cost.covered(CostBasis::Goods).unwrap().minus(at.ceiling.cost).unwrap();
     assert!(off.major().abs() < exact("0.00000001"), "{off:?}");
 }
@@ -142,7 +143,7 @@ fn a_line_that_cannot_do_it_alone_is_said() {
 fn a_price_may_leave_nothing_for_ingredients() {
     // A fee of 0.30 and a cup of 0.20 against half of 0.60.
     let mut book = bar();
-    let fees = PaymentFee { share: Share::ZERO, fixed: money("0.30") };
+    let fees = PaymentFee { share: Share::ZERO, fixed: money("0.30"), ..PaymentFee::default() };
     let all = Settings { payment_fee: fees, cost_basis: CostBasis::Everything, target: share("0.5"), ..settings() };
     book.apply(&Edit::Put(Record::Settings(Box::new(all)))).unwrap();
     let at = at_point(&book, offer_id(1, 1), money("0.6")).unwrap();
@@ -163,8 +164,12 @@ fn free_ingredients_have_no_share_and_no_dearest_line() {
 
 #[test]
 fn the_worst_stands_first() {
-    let book = bar();
+    let mut book = bar();
     let kind = Scope::Kind(crate::book::DrinkKind::Blended);
+    assert_eq!(sizes_of(&book, kind, &[container_id(1)]), [], "none has a price");
+    for drink in [1, 2, 3] {
+        book.apply(&Edit::SetPrice { offer: offer_id(drink, 1), price: Some(money("5")) }).unwrap();
+    }
     let sizes = sizes_of(&book, kind, &[container_id(1), container_id(2)]);
     assert_eq!(sizes, [1, 2, 3].map(|drink| offer_id(drink, 1)));
     let order = |menu: &str| worst_first(&book, &sizes, money(menu)).iter().map(|row| row.0).collect::<Vec<_>>();

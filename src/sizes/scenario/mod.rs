@@ -106,7 +106,10 @@ impl Menu {
             if let (Some(each), Some(number)) = (priced.profit_that_changes(Hands::Counted)?, number) {
                 menu.profit = menu.profit.plus(each.times(number)?.as_part())?;
             }
-            made.push(Offer { weekly: number, ..offer.clone() });
+            // What has no price is not sold yet: nothing is bought for it.
+            if offer.price.is_some() {
+                made.push(Offer { weekly: number, ..offer.clone() });
+            }
         }
         menu.sizes = sizes.len();
         let stock = opening_stock(book, &mut made.iter(), cover)?;

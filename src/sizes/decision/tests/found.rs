@@ -27,18 +27,31 @@ fn what_cannot_pay_goes_first_then_what_asks_least_of_buyers() {
     assert!(found.iter().all(|finding| finding.kind == DrinkKind::Blended));
     let said: Vec<String> = found.iter().map(|finding| short(&finding.says)).collect();
     let size = |id| format!("{:?}", container_id(id));
-    // The middle one loses 30 if all stay, the large one 10. The large alone needs (210 - 40) / (70 * 4) = 60.7 %,
-    // the small may go at 66.7 %, the middle alone at 80 %.
+    // The middle one loses 30 if all stay, the large one 10. The small may go at 66.7 %, the middle alone pays at
+    // 80 %. The large alone would need (210 - 40) / (70 * 4) = 60.7 %, but the small one's buyers would have to
+    // drink three times as much.
     let expected = [
         format!("cannot drop {}", size(2)),
         format!("cannot drop {}", size(3)),
-        format!("only {}", size(3)),
         format!("drop {}", size(1)),
         format!("only {}", size(2)),
         "turns".into(),
         "not under 1 of 1".into(),
     ];
     assert_eq!(said, expected);
+}
+
+#[test]
+fn nothing_is_said_of_buyers_who_would_turn_too_far() {
+    // Twice the volume of the middle one for less than twice its price is near enough; at 10.81 it is not.
+    let turned = |price: &'static str| {
+        let offers = [(1, 2, Some("5.4"), Some("30")), (1, 3, Some(price), Some("10"))];
+        found(&offers, None, None).iter().map(|finding| short(&finding.says)).collect::<Vec<_>>()
+    };
+    assert_eq!(turned("10.8").len(), 3, "either size, and what turns on a price");
+    assert_eq!(turned("10.81"), Vec::<String>::new());
+    // From 200 to 600 mL is three times as much.
+    assert_eq!(found(&[(1, 1, Some("3.6"), Some("40")), (1, 3, Some("7"), Some("10"))], None, None), []);
 }
 
 #[test]
@@ -60,6 +73,16 @@ fn an_owners_answer_says_which_sizes_earn_more() {
     // ln(4/3) / (ln(5.4/8.8) + ln(2) / 4) is -0.913, so 8.3 %. One of ten lies between.
     assert_eq!((least.fraction().rounded(3), most.fraction().rounded(3)), (exact("0.083"), exact("0.119")));
     assert_eq!(turns(Some("9")).2, None);
+}
+
+#[test]
+fn what_an_owners_answer_decides_goes_first() {
+    let first = |stay| short(&found(&three_sizes(), None, stay)[0].says);
+    assert_eq!(first(Some("6")), "turns");
+    // An answer between the tipping points decides nothing.
+    for open in [None, Some("9")] {
+        assert!(first(open).starts_with("cannot drop"), "{open:?}");
+    }
 }
 
 #[test]

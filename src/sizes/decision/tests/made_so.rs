@@ -4,6 +4,7 @@ use super::*;
 use crate::book::{Offer, OnHand, Packaging, ScenarioId, Service};
 use crate::foundation::measure::Share;
 use crate::sizes::decision::{FirstOrder, LeftOver, Question};
+use crate::sizes::scenario::{Menu, WeeklyToday, scenario_ledger};
 use crate::support::{amount, packaging_id};
 
 fn offers(book: &Book) -> Vec<(crate::book::OfferId, Option<crate::foundation::measure::Exact>)> {
@@ -29,6 +30,28 @@ fn cards_kinds_stock_and_weeks_of_what_is_offered() {
     assert_eq!(then.first_out, Some(packaging_id(2)));
     let few = menu.keeping_then(&decision, share("0.25"), exact("2")).unwrap();
     assert_eq!(few.cash, money("8"), "40 a week");
+}
+
+#[test]
+fn the_stock_of_a_decision_is_that_of_the_scenario_kept_of_it() {
+    let mut book = bar(&three_sizes());
+    book.apply(&Edit::Put(Record::Offer(Offer::new(offer_id(2, 3))))).unwrap();
+    for id in 1..=3 {
+        let bottles =
+            Packaging { packs: vec![pack(1, "50 ea", "4")], ..book.packaging(packaging_id(id)).unwrap().clone() };
+        book.apply(&Edit::Put(Record::Packaging(bottles))).unwrap();
+    }
+    // Of the large one nothing but an offer without a price is left, and nothing is bought for that.
+    let menu = menu(&book, &Told::default());
+    let decision = menu.answer(&Question::Switch { from: container_id(3), to: container_id(2) }).unwrap();
+    let kept = menu.keeping_then(&decision, Share::WHOLE, exact("2")).unwrap();
+    let scenario = menu.scenario(&decision, Share::WHOLE, ScenarioId::from_random(1), "No large").unwrap();
+    let weekly = WeeklyToday::of(&book, &Ledger::of(&book), today()).unwrap();
+    let ledger = scenario_ledger(&book, &scenario);
+    let then = Menu::of(&book, &ledger, &scenario.offers_in(&book), &weekly, exact("2")).unwrap();
+    assert_eq!((then.cash, then.weeks), (kept.cash, kept.weeks));
+    // 80 of each in two weeks: two packs each, 16.00.
+    assert_eq!(kept.cash, money("16"));
 }
 
 #[test]

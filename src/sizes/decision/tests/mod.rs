@@ -3,6 +3,7 @@
 mod adding;
 mod answers;
 mod below;
+mod firsts;
 mod found;
 mod made_so;
 mod plans;

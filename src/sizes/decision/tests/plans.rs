@@ -105,6 +105,34 @@ fn an_owners_answer_puts_plans_in_the_order_of_profit() {
 }
 
 #[test]
+fn an_owners_answer_decides_which_plans_pay() {
+    let book = bar(&three_sizes());
+    let plans = menu(&book, &Told::default()).plans().unwrap();
+    let of = |sizes: &[u64]| {
+        plans.pays.iter().chain(&plans.cannot_pay).find(|plan| plan.sizes == ids(sizes)).unwrap().clone()
+    };
+    let guess =
+        |plan: &super::super::Plan, stay| plan.against(&plans.today, &Answered::of_ten(exact(stay)).unwrap()).unwrap();
+    // Middle and large pay if two of three stay. A price half higher for half more keeps (1.5 ^ 0.75) ^ e of them.
+    // If nine of ten stay at 10 % more, e is -1.105 and 71.5 % stay; if eight, e is -2.341 and 49.1 %.
+    let up = of(&[2, 3]);
+    let (nine, eight) = (guess(&up, "9"), guess(&up, "8"));
+    assert_eq!((nine.pays(), eight.pays()), (true, false));
+    assert_eq!(nine.stay.unwrap().fraction().rounded(3), exact("0.715"));
+    assert_eq!(eight.stay.unwrap().fraction().rounded(3), exact("0.491"));
+    assert_eq!(nine.gain, nine.profit.minus(plans.today.profit).unwrap());
+    // Down, a lower price draws more than there are: what cannot pay with the buyers of today may pay so.
+    let down = of(&[1]);
+    let (nine, seven) = (guess(&down, "9"), guess(&down, "7"));
+    assert!(nine.stay.unwrap() > Share::WHOLE && seven.stay.unwrap() > nine.stay.unwrap());
+    assert!(!down.verdict.can_pay() && !nine.pays() && seven.pays(), "{nine:?} {seven:?}");
+    for guess in [nine, seven] {
+        let at = down.line.at(guess.stay.unwrap()).unwrap();
+        assert!(at.minus(guess.profit).unwrap().major().abs() < exact("0.000001"));
+    }
+}
+
+#[test]
 fn one_size_or_no_sales_make_no_plan() {
     let of = |offers: &[Sold]| menu(&bar(offers), &Told::default()).plans();
     assert_eq!(of(&[(1, 1, Some("3.6"), Some("40"))]), Err(NoAnswer::OneSize(container_id(1))));

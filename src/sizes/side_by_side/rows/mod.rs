@@ -4,12 +4,16 @@
 #[cfg(test)]
 mod tests;
 
+mod step;
+
 use crate::book::{Book, ContainerId, DrinkId, OfferId, Part, Scope};
 use crate::drink::fill::fill;
 use crate::drink::ledger::{Ledger, OfferStatus, Priced};
 use crate::drink::price::Asked;
 use crate::foundation::in_order;
 use crate::foundation::measure::{Exact, Money, Overflow, Share, Time, Volume};
+
+pub use step::Step;
 
 /// A part of the menu in several sizes.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -60,8 +64,9 @@ pub struct SizeRow {
     pub cost: Money,
     /// Full cost per price volume (1 fl oz or 100 mL).
     pub cost_per_volume: Money,
-    /// The menu price suggested for the target. It is `None` if no price reaches it.
-    pub suggested: Option<Money>,
+    /// The menu prices suggested for the targets of the drinks, the lowest and the highest: a mean of them would end
+    /// as no price does. It is `None` if no price reaches a target.
+    pub suggested: Option<(Money, Money)>,
     /// What the price asked brings. It is `None` if none is asked.
     pub sold: Option<SoldSize>,
     /// The step from the next smaller size that has a price, where this one has one too.
@@ -77,31 +82,24 @@ pub struct SoldSize {
     pub without_tax: Money,
     /// Menu price per price volume.
     pub price_per_volume: Money,
+    /// Payment fee and commission.
+    pub fees: Money,
+    /// What discounts and marked down drinks take: with it and the fees, price without tax and cost differ
+    /// by the contribution.
+    pub reductions: Money,
     /// Contribution of one drink.
     pub contribution: Money,
     /// Contribution per price volume.
     pub contribution_per_volume: Money,
     /// Contribution per minute of hands' time. It is `None` if the drink takes none.
     pub contribution_per_minute: Option<Money>,
-    /// Margin on the covered terms: what they leave of all prices without tax, over these.
+    /// Margin on the covered terms: what they leave of the revenue, over it.
     pub margin: Share,
     /// What the customer pays per volume, over what the smallest priced size asks; 1 for that
     /// size itself.
     pub against_smallest: Share,
     /// How many of the drinks compared are on target.
     pub on_target: usize,
-}
-
-/// From one size to a larger one.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Step {
-    /// What the customer pays more on the menu.
-    pub extra_price: Money,
-    /// What it costs more.
-    pub extra_cost: Money,
-    /// Share of the extra price, without tax, that is kept: extra contribution over extra price
-    /// without tax. It is `None` if the price does not rise.
-    pub kept: Option<Share>,
 }
 
 impl SideBySide {
@@ -129,28 +127,6 @@ impl SideBySide {
         let (Some(smallest), Some(largest)) = (priced.next(), priced.next_back()) else { return Ok(None) };
         let step = Step::between(smallest, largest)?;
         Ok(step.map(|step| (smallest.container, largest.container, step)))
-    }
-}
-
-impl Step {
-    /// The step between two sizes. Returns `None` if one of them has no price.
-    ///
-    /// # Errors
-    /// [`Overflow`].
-    pub fn between(smaller: &SizeRow, larger: &SizeRow) -> Result<Option<Step>, Overflow> {
-        let (Some(small), Some(large)) = (&smaller.sold, &larger.sold) else { return Ok(None) };
-        let more_without_tax = large.without_tax.minus(small.without_tax)?;
-        let kept = if more_without_tax.is_positive() {
-            let more = large.contribution.minus(small.contribution)?;
-            Some(Share::from_fraction(more.ratio_to(more_without_tax)?.as_part()))
-        } else {
-            None
-        };
-        Ok(Some(Step {
-            extra_price: large.price.minus(small.price)?,
-            extra_cost: larger.cost.minus(smaller.cost)?,
-            kept,
-        }))
     }
 }
 
@@ -283,7 +259,7 @@ struct Means {
     fill: Volume,
     parts: [Money; Part::ALL.len()],
     time: Time,
-    suggested: Option<Money>,
+    suggested: Option<(Money, Money)>,
     asked: Option<MeansAsked>,
 }
 
@@ -291,6 +267,8 @@ struct Means {
 struct MeansAsked {
     price: Money,
     without_tax: Money,
+    revenue: Money,
+    fees: Money,
     contribution: Money,
     /// What the covered terms leave, in the major unit and not rounded.
     left: Exact,
@@ -306,11 +284,9 @@ impl Means {
             *sum = money(drinks, &|it| it.cost.part(part))?;
         }
         let time = mean(drinks, &|it| Ok(it.cost.time.seconds()))?;
-        let suggested = if drinks.iter().all(|(it, _)| it.suggestion.is_ok()) {
-            Some(money(drinks, &|it| Ok(it.suggestion.map(|suggestion| suggestion.menu).unwrap_or_default()))?)
-        } else {
-            None
-        };
+        let all: Option<Vec<Money>> =
+            drinks.iter().map(|(it, _)| it.suggestion.as_ref().ok().map(|suggestion| suggestion.menu)).collect();
+        let suggested = all.and_then(|all| all.iter().min().copied().zip(all.iter().max().copied()));
         let all_asked = drinks.iter().all(|(it, _)| it.asked.is_some());
         let asked = if all_asked { Some(MeansAsked::of(drinks)?) } else { None };
         let fill = first.fill.volume;
@@ -326,9 +302,11 @@ impl MeansAsked {
         Ok(MeansAsked {
             price: of(&|it| Ok(it.menu))?,
             without_tax: of(&|it| Ok(it.without_tax))?,
+            revenue: of(&|it| Ok(it.revenue))?,
+            fees: of(&|it| Ok(it.fees))?,
             contribution: of(&|it| Ok(it.contribution))?,
             left: mean(drinks, &|it| {
-                let left = |it: &Asked| it.without_tax.major().times(it.margin.fraction());
+                let left = |it: &Asked| it.revenue.major().times(it.margin.fraction());
                 it.asked.as_ref().map_or(Ok(Exact::ZERO), left)
             })?,
             on_target: drinks.iter().filter(|(it, _)| it.status() == OfferStatus::OnTarget).count(),
@@ -355,6 +333,7 @@ fn rows(sizes: &[Means], per: Volume) -> Result<Vec<SizeRow>, Overflow> {
     let mut smallest = None;
     for size in sizes {
         let per_volume = |money: Money| Ok(money.times(per.ratio_to(size.fill)?)?.as_part());
+        let cost = size.parts.iter().try_fold(Money::ZERO, |sum, part| sum.plus(*part))?;
         let sold = match &size.asked {
             None => None,
             Some(asked) => {
@@ -364,16 +343,17 @@ fn rows(sizes: &[Means], per: Volume) -> Result<Vec<SizeRow>, Overflow> {
                     price: asked.price,
                     without_tax: asked.without_tax,
                     price_per_volume,
+                    fees: asked.fees,
+                    reductions: asked.without_tax.minus(asked.fees)?.minus(cost)?.minus(asked.contribution)?,
                     contribution: asked.contribution,
                     contribution_per_volume: per_volume(asked.contribution)?,
                     contribution_per_minute: per_minute(asked.contribution, size.time)?,
-                    margin: Share::from_fraction(asked.left.over(asked.without_tax.major())?.as_part()),
+                    margin: Share::from_fraction(asked.left.over(asked.revenue.major())?.as_part()),
                     against_smallest: Share::from_fraction(price_per_volume.ratio_to(base)?.as_part()),
                     on_target: asked.on_target,
                 })
             }
         };
-        let cost = size.parts.iter().try_fold(Money::ZERO, |sum, part| sum.plus(*part))?;
         let mut row = SizeRow {
             container: size.container,
             fill: size.fill,

@@ -1,5 +1,5 @@
 use super::*;
-use crate::book::{Container, CostBasis, Drink, DrinkKind, Labour, Offer, Record, Settings, Tax, TaxPlace};
+use crate::book::{Container, CostBasis, Drink, DrinkKind, Labour, Offer, PaymentFee, Record, Settings, Tax, TaxPlace};
 use crate::foundation::measure::System;
 use crate::support::{
     book, container, container_id, drink, drink_id, exact, ingredient, line, millilitres, money, offer, offer_id, pack,
@@ -48,6 +48,8 @@ fn sizes_by_hand() {
         price: money("4"),
         without_tax: money("4"),
         price_per_volume: money("1.6"),
+        fees: money("0"),
+        reductions: money("0"),
         contribution: money("2.2"),
         contribution_per_volume: money("0.88"),
         contribution_per_minute: Some(money("4.4")),
@@ -58,11 +60,11 @@ fn sizes_by_hand() {
     let expected = SizeRow {
         container: container_id(2),
         fill: millilitres("250"),
-        parts: ["1", "0.5", "0.3", "0", "0", "0"].map(money),
+        parts: ["1", "0.5", "0.3", "0", "0", "0", "0"].map(money),
         cost: money("1.8"),
         cost_per_volume: money("0.72"),
         // Goods at a margin of 65 %: 1.50 / 0.35 = 4.2857..., to the next cent.
-        suggested: Some(money("4.29")),
+        suggested: Some((money("4.29"), money("4.29"))),
         sold: Some(sold),
         step: None,
     };
@@ -77,6 +79,8 @@ fn sizes_by_hand() {
         price: money("6"),
         without_tax: money("6"),
         price_per_volume: money("1.2"),
+        fees: money("0"),
+        reductions: money("0"),
         contribution: money("3.2"),
         contribution_per_volume: money("0.64"),
         contribution_per_minute: Some(money("6.4")),
@@ -84,7 +88,7 @@ fn sizes_by_hand() {
         against_smallest: share("0.75"),
         on_target: 0,
     };
-    let step = Step { extra_price: money("2"), extra_cost: money("1"), kept: Some(share("0.5")) };
+    let step = steps("2", "1", "1", "0.5");
     assert_eq!((large.sold, large.step), (Some(sold), Some(step)));
 }
 
@@ -94,15 +98,40 @@ fn a_share_is_kept_of_the_price_without_tax() {
     let ten_percent = Tax { rate: share("0.1"), place: TaxPlace::InThePrice };
     let (book, ledger) = priced(Settings { tax: ten_percent, ..settings() }, "30", [Some("6.60"), Some("4.40"), None]);
     let rows = sizes(&book, &ledger).sizes;
-    let kept = Some(share("0.5"));
-    let step = Step { extra_price: money("2.2"), extra_cost: money("1"), kept };
+    assert_eq!(rows[2].step, Some(steps("2.2", "1", "1", "0.5")));
+}
+
+#[test]
+fn price_without_tax_fees_and_cost_leave_the_profit() {
+    // Of 6.00 and 4.00, 5 % and 0.10 a payment are fees: 0.40 and 0.30. The costs are 2.80 and 1.80: 2.80 and 1.90
+    // are left. Of 2.00 more, 1.00 is cost, 0.10 fees, and 0.90 is left.
+    let fee = PaymentFee { share: share("0.05"), fixed: money("0.1"), ..settings().payment_fee };
+    let (book, ledger) = priced(Settings { payment_fee: fee, ..settings() }, "30", [Some("6"), Some("4"), None]);
+    let rows = sizes(&book, &ledger).sizes;
+    let sold = |row: &SizeRow| row.sold.unwrap();
+    assert_eq!((sold(&rows[0]).fees, sold(&rows[2]).fees), (money("0.3"), money("0.4")));
+    assert_eq!((sold(&rows[0]).contribution, sold(&rows[2]).contribution), (money("1.9"), money("2.8")));
+    assert_eq!((sold(&rows[0]).reductions, sold(&rows[2]).reductions), (Money::ZERO, Money::ZERO));
+    let step = Step { extra_fees: money("0.1"), ..steps("2", "1", "0.9", "0.45") };
     assert_eq!(rows[2].step, Some(step));
+}
+
+/// A step without fees.
+fn steps(price: &str, cost: &str, left: &str, kept: &str) -> Step {
+    Step {
+        extra_price: money(price),
+        extra_cost: money(cost),
+        extra_fees: Money::ZERO,
+        extra_reductions: Money::ZERO,
+        extra_left: money(left),
+        kept: Some(share(kept)),
+    }
 }
 
 #[test]
 fn nothing_is_kept_of_a_price_that_does_not_rise() {
     let rows = rows("0", [Some("4"), Some("4"), None]);
-    let step = Step { extra_price: money("0"), extra_cost: money("1"), kept: None };
+    let step = Step { kept: None, ..steps("0", "1", "-1", "0") };
     assert_eq!(rows[2].step, Some(step));
     assert_eq!(rows[2].sold.unwrap().contribution_per_minute, None, "it takes no time");
 }
@@ -170,11 +199,11 @@ fn several_drinks_are_weighed_by_what_is_sold_of_them() {
     let sold = large.sold.unwrap();
     assert_eq!((large.cost, sold.price, sold.contribution), (money("2.5"), money("5.5"), money("3")));
     assert_eq!((sold.price_per_volume, sold.on_target), (money("1.1"), 1));
-    let step = Step { extra_price: money("2"), extra_cost: money("1.25"), kept: Some(share("0.375")) };
+    let step = steps("2", "1.25", "0.75", "0.375");
     assert_eq!(large.step, Some(step));
     assert_eq!(found.whole_step(), Ok(Some((container_id(1), container_id(2), step))));
     // Suggested at 50 %: 2.00 and 4.00.
-    assert_eq!(small.suggested, Some(money("2.5")));
+    assert_eq!(small.suggested, Some((money("2"), money("4"))));
     let raised = found.raised(&book, container_id(1), money("0.25")).unwrap();
     assert_eq!(raised, [(offer_id(1, 1), money("3.25")), (offer_id(2, 1), money("5.25"))]);
 }

@@ -5,6 +5,7 @@
 //! and what customers choose is not the owner's to set: it is tried, and stays out of the book.
 
 mod draft;
+mod tried;
 mod uses;
 mod week;
 
@@ -13,6 +14,8 @@ mod tests;
 
 use std::collections::BTreeMap;
 
+use serde::{Deserialize, Serialize};
+
 use crate::book::{
     Book, ContainerId, Drink, DrinkId, Edit, Goods, Key, OfferId, PackId, Record, Refusal, Scope, Settings,
 };
@@ -20,6 +23,7 @@ use crate::drink::packaged::pour;
 use crate::foundation::measure::{Money, Overflow, Share, Volume};
 
 pub use draft::Draft;
+pub use tried::Tried;
 pub use uses::{Change, NotOurs, Uses};
 pub use week::{MixError, Week, mixed, week};
 
@@ -50,7 +54,7 @@ pub struct WhatIf {
 }
 
 /// How goods are bought.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Bought {
     /// The pack that is bought.
     pub pack: PackId,

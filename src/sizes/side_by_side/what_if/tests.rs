@@ -8,7 +8,7 @@ use crate::foundation::measure::{Exact, System};
 use crate::sizes::side_by_side::{SideBySide, side_by_side, sold_in};
 use crate::support::{
     amount, book, book_of_one_drink, container, container_id, drink, drink_id, exact, ingredient, ingredient_id, line,
-    millilitres, money, offer, offer_id, pack, packaging_id, seconds, settings, share, use_of, vessel,
+    millilitres, money, offer, offer_id, pack, pack_id, packaging_id, seconds, settings, share, use_of, vessel,
 };
 
 const DRINK: Scope = Scope::Drink(crate::book::DrinkId::from_random(1));
@@ -245,6 +245,47 @@ fn ingredients_cost_more_by_that_share_and_nothing_else_does() {
         let off = then.parts[0].minus(fifth).unwrap().major().abs();
         assert!(off <= exact("0.00000001"), "{off}: a price is kept to eight decimals");
         assert_eq!(now.parts[1..], then.parts[1..]);
+    }
+}
+
+#[test]
+fn a_scenario_keeps_prices_and_shares_of_buyers_and_nothing_else() {
+    let what_if = WhatIf { mix: vec![(container_id(1), share("0.4"))], ..all() };
+    let (kept, not_kept) = (what_if.kept(), what_if.not_kept());
+    assert_eq!(kept, WhatIf { prices: what_if.prices.clone(), mix: what_if.mix.clone(), ..WhatIf::default() });
+    assert_eq!(WhatIf { prices: kept.prices, mix: kept.mix, ..not_kept }, what_if, "each part is in one of them");
+}
+
+#[test]
+fn what_the_owner_decides_leaves_out_suppliers_and_customers() {
+    let quoted = Bought { pack: pack_id(2), price: Some(money("9")) };
+    let goods = Goods::Ingredient(ingredient_id(1));
+    let what_if = WhatIf { mix: vec![(container_id(1), share("0.4"))], bought: vec![(goods, quoted)], ..all() };
+    let ours = what_if.ours();
+    assert_eq!((ours.ingredients, ours.mix.len()), (Share::ZERO, 0));
+    assert_eq!(ours.bought, [(goods, Bought { price: None, ..quoted })], "which pack is bought is decided");
+    assert_eq!((&ours.prices, &ours.fills, ours.target), (&what_if.prices, &what_if.fills, what_if.target));
+    // It is what using it puts into the book.
+    let book = bar();
+    assert_eq!(ours.edit(&book, Scope::Menu), what_if.edit(&book, Scope::Menu));
+}
+
+#[test]
+fn what_is_tried_is_read_again() {
+    let goods = Goods::Packaging(packaging_id(1));
+    let tried = Tried {
+        ingredients: share("0.2"),
+        bought: vec![(goods, Bought { pack: pack_id(1), price: Some(money("0.45")) })],
+        target: Some(share("0.7")),
+        wage: Some(money("18.50")),
+        prices: vec![(container_id(2), money("-0.25"))],
+        fills: vec![(container_id(1), amount("7.5 fl oz"))],
+        mix: vec![(container_id(1), share("0.4"))],
+        ..Tried::default()
+    };
+    assert_eq!(Tried::read(&tried.text()), tried);
+    for unread in ["", "{}", "prices", "{\"prices\": 3}"] {
+        assert_eq!(Tried::read(unread), Tried::default(), "{unread}");
     }
 }
 

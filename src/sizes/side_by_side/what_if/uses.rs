@@ -1,6 +1,6 @@
 //! What using it changes in the book, line by line, and what it leaves as it is.
 
-use super::{WhatIf, target_of, waste_of};
+use super::{Bought, WhatIf, target_of, waste_of};
 use crate::book::{Book, ContainerId, Goods, OfferId, PackId, Scope};
 use crate::drink::fill::fill;
 use crate::foundation::measure::{Money, Share, Volume};
@@ -77,6 +77,22 @@ pub enum NotOurs {
 }
 
 impl WhatIf {
+    /// The part of it that the owner decides: without what suppliers ask and what customers choose.
+    pub fn ours(&self) -> WhatIf {
+        let bought = self.bought.iter().map(|(goods, bought)| (*goods, Bought { price: None, ..*bought }));
+        WhatIf { ingredients: Share::ZERO, bought: bought.collect(), mix: Vec::new(), ..self.clone() }
+    }
+
+    /// The part of it that a scenario keeps: prices, and the weekly numbers that follow from the shares of buyers.
+    pub fn kept(&self) -> WhatIf {
+        WhatIf { prices: self.prices.clone(), mix: self.mix.clone(), ..WhatIf::default() }
+    }
+
+    /// The part of it that a scenario cannot keep.
+    pub fn not_kept(&self) -> WhatIf {
+        WhatIf { prices: Vec::new(), mix: Vec::new(), ..self.clone() }
+    }
+
     /// What using it changes in the book, and what it leaves out.
     pub fn uses(&self, book: &Book, scope: Scope) -> Uses {
         Uses { changes: self.changes(book, scope), not_ours: self.not_ours() }
