@@ -136,17 +136,19 @@ fn allergens_in_it(allergens: &Allergens, law: Law) -> String {
     or_none(allergens.present.iter().filter_map(|(found, _)| name(*found)).collect(), allergens)
 }
 
-/// What is marked in a drink, also what the law of the book does not name: "Celery, Milk"; never "none" while
-/// an ingredient is not stated.
+/// What is marked in a drink, also what the law of the book does not name: "Celery, Milk". While an ingredient is not
+/// stated it says so: "Not checked", "Milk · 3 not checked".
 pub fn allergens_marked(allergens: &Allergens) -> String {
     or_none(allergens.present.iter().map(|(found, _)| allergen(*found).to_string()).collect(), allergens)
 }
 
 fn or_none(names: Vec<String>, allergens: &Allergens) -> String {
-    match (names.is_empty(), allergens.are_all_known()) {
-        (false, _) => names.join(", "),
-        (true, true) => say!(labels::none).to_string(),
-        (true, false) => say!(labels::none_marked_so_far).to_string(),
+    match (names.is_empty(), allergens.open().count()) {
+        (true, _) if allergens.nothing_in_it => say!(labels::none_marked_so_far).to_string(),
+        (true, 0) => say!(labels::none).to_string(),
+        (true, _) => say!(labels::not_checked).to_string(),
+        (false, 0) => names.join(", "),
+        (false, open) => say!(labels::marked_and_not_checked, allergens = names.join(", "), ingredients = open),
     }
 }
 

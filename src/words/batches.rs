@@ -139,14 +139,22 @@ impl Batches<'_> {
 
     /// An amount that is left, never more than it is.
     fn left(&self, amount: Amount) -> String {
-        self.to_places(amount, Exact::floor)
+        self.in_ounces(amount, Exact::floor).unwrap_or_else(|| self.to_places(amount, Exact::floor))
+    }
+
+    /// Pounds in the same words as what is weighed out: "3 lb 1 oz" and not "3.06 lb".
+    fn in_ounces(&self, amount: Amount, round: fn(Exact) -> Exact) -> Option<String> {
+        let pounds = Some(amount.number.rounded(6)).filter(|_| amount.unit == Unit::Pound)?;
+        let tenths = pounds.times(Exact::from(OUNCES)).and_then(|ounces| ounces.times(Exact::from(10)));
+        let ounces = tenths.map(round).and_then(|tenths| tenths.over(Exact::from(10))).ok()?;
+        Some(self.weighed(Amount::new(ounces, Unit::Ounce)))
     }
 
     /// An amount that is lacking, never less than it is; pieces are whole.
     fn lacking(&self, amount: Amount) -> String {
         match amount.unit {
             Unit::Piece => self.speaker.amount(Amount::new(amount.number.rounded(6).ceiling(), Unit::Piece)),
-            _ => self.to_places(amount, Exact::ceiling),
+            _ => self.in_ounces(amount, Exact::ceiling).unwrap_or_else(|| self.to_places(amount, Exact::ceiling)),
         }
     }
 
@@ -164,10 +172,12 @@ impl Batches<'_> {
         offers.iter().map(|offer| self.book.name(Key::Offer(*offer))).collect::<Vec<_>>().join("; ")
     }
 
-    /// What is lacking. Returns an empty text where there is enough, and if nobody counted it.
-    pub fn reach(&self, reach: &Reach) -> String {
+    /// What is lacking: of a plan of which some is `deducted` already, for what is not. Returns an empty text where
+    /// there is enough, and if nobody counted it.
+    pub fn reach(&self, reach: &Reach, deducted: bool) -> String {
         match reach {
             Reach::NotCounted | Reach::Enough(_) => String::new(),
+            Reach::Short(short) if deducted => say!(counter::short_of_rest, amount = self.lacking(*short)),
             Reach::Short(short) => say!(counter::short, amount = self.lacking(*short)),
             Reach::Unknown(lacks) => self.not_comparable(lacks),
         }

@@ -7,7 +7,7 @@ use crate::buying::buying_list::{Carried, Finished, Group, Here, Listed, PricePa
 use crate::drink::ledger::OfferChange;
 use crate::drink::make::Unmade;
 use crate::drink::yields::YieldError;
-use crate::foundation::measure::{Date, Exact, Money, Overflow};
+use crate::foundation::measure::{Date, Dimension, Exact, Measure, Money, Overflow};
 use crate::say;
 
 /// Numbers, money and names as they are shown.
@@ -47,9 +47,17 @@ impl Buying<'_> {
         }
     }
 
+    /// An amount to have: nobody buys a part of a bottle.
+    fn whole(&self, amount: Measure, round: fn(Exact) -> Exact) -> String {
+        match amount {
+            Measure::Count(_) => self.speaker.measure(Dimension::Count.measure(round(amount.base().rounded(6)))),
+            other => self.speaker.measure(other),
+        }
+    }
+
     /// What is needed of goods, what is here of it, and what is bought: the sum with its numbers.
     pub fn proposed(&self, goods: Goods, quote: &Quote, today: Date) -> String {
-        let mut said = vec![say!(market::amount_needed, amount = self.speaker.measure(quote.needed))];
+        let mut said = vec![say!(market::amount_needed, amount = self.whole(quote.needed, Exact::ceiling))];
         let mut unused = None;
         match quote.here {
             Here::NotCounted => said.push(say!(market::on_hand_not_counted).to_string()),
@@ -75,19 +83,42 @@ impl Buying<'_> {
         } else {
             said.extend(self.bought(goods, quote));
         }
-        said.push(say!(market::left_over, amount = self.speaker.measure(quote.left_over)));
+        said.push(say!(market::left_over, amount = self.whole(quote.left_over, Exact::floor)));
         said.extend(unused);
         said.join(" ")
     }
 
-    /// The packs that are bought and what is needed of them, in a row: "1 × 1,000 ea, 86 ea needed".
+    /// The packs that are bought and why so many, in a row: "3 × 1,000 ea, 203 ea needed, 30 ea on hand, 3 packs per
+    /// order".
     pub fn row(&self, goods: Goods, quote: &Quote) -> String {
-        let amount = self.speaker.measure(quote.needed);
+        let amount = self.whole(quote.needed, Exact::ceiling);
         if quote.packs.is_zero() {
             return say!(market::amount_needed, amount = amount);
         }
-        let packs = self.packs(quote.packs, self.pack(goods, quote.pack));
-        say!(market::packs_for_need, packs = packs, amount = amount)
+        let pack = self.pack(goods, quote.pack);
+        let packs = self.packs(quote.packs, pack);
+        let mut said = vec![say!(market::packs_for_need, packs = packs, amount = amount)];
+        if let Here::Counted { amount, .. } = quote.here
+            && amount.base().is_positive()
+        {
+            said.push(say!(market::on_hand_of, amount = self.speaker.measure(amount)));
+        }
+        let at_least =
+            pack.map(|pack| pack.at_a_time.ceiling()).filter(|least| !least.is_one() && *least == quote.packs);
+        said.extend(at_least.map(|least| say!(market::packs_per_order, packs = self.speaker.number(least))));
+        said.join(", ")
+    }
+
+    /// The packs of a quote: "4 × 50 lb".
+    pub fn packs_of(&self, goods: Goods, quote: &Quote) -> String {
+        self.packs(quote.packs, self.pack(goods, quote.pack))
+    }
+
+    /// That more of the same packs cost less in all: "Buy 4 instead of 3: $6.00 less in all."
+    pub fn more_for_less(&self, quote: &Quote, more: &Quote) -> String {
+        let saved = quote.cost.minus(more.cost).map_or_else(overflow, |saved| self.speaker.money(saved));
+        let number = |quote: &Quote| self.speaker.number(quote.packs);
+        say!(market::more_for_less, more = number(more), packs = number(quote), money = saved)
     }
 
     /// Who sells the pack of a quote, or that there is nobody.

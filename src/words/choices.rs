@@ -1,6 +1,9 @@
 //! Names of choices.
 
-use crate::book::{DrinkKind, FillRule, IcePlace, PackagingPart, Produce, Scaling, Service, Stage, TaxPlace};
+use crate::book::{
+    CommissionBase, DrinkKind, FillRule, IcePlace, OverheadPer, PackagingPart, Produce, Scaling, Service, Stage,
+    TaxPlace,
+};
 use crate::drink::fill::Known;
 use crate::drink::label::Law;
 use crate::drink::ledger::OfferStatus;
@@ -148,6 +151,23 @@ pub fn tax_place(place: TaxPlace) -> &'static str {
     match place {
         TaxPlace::InThePrice => say!(drinks::tax_included),
         TaxPlace::AddedAtTheTill => say!(drinks::tax_added),
+    }
+}
+
+/// The price of which commission is a share.
+pub fn commission_base(base: CommissionBase) -> &'static str {
+    match base {
+        CommissionBase::WithoutTax => say!(book::price_without_tax),
+        CommissionBase::WithTax => say!(book::price_with_tax),
+    }
+}
+
+/// What overhead is typed for.
+pub fn overhead_per(per: OverheadPer) -> &'static str {
+    match per {
+        OverheadPer::DrinkMade => say!(book::drink_made),
+        OverheadPer::DrinkSold => say!(book::drink_sold),
+        OverheadPer::Week => say!(book::each_week),
     }
 }
 

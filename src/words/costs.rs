@@ -15,6 +15,7 @@ pub fn part(part: Part) -> &'static str {
         Part::Flat(FlatCost::TreatmentFee) => say!(drinks::processing_fee),
         Part::Flat(FlatCost::Overhead) => say!(drinks::overhead),
         Part::Unsold => say!(drinks::waste),
+        Part::Free => say!(book::free_drinks),
     }
 }
 
@@ -22,7 +23,7 @@ pub fn part(part: Part) -> &'static str {
 pub(super) fn flat_cost(cost: FlatCost) -> &'static str {
     match cost {
         FlatCost::TreatmentFee => say!(drinks::processing_fee),
-        FlatCost::Overhead => say!(drinks::overhead_per_drink),
+        FlatCost::Overhead => say!(drinks::overhead),
     }
 }
 
@@ -47,6 +48,7 @@ pub fn margin_on(basis: CostBasis) -> &'static str {
 /// What takes something of a price.
 pub fn takes(takes: Takes, law: Law) -> &'static str {
     match takes {
+        Takes::Discounts => say!(book::discounts),
         Takes::SalesTax => sales_tax(law),
         Takes::CardFee => say!(drinks::card_fee),
         Takes::Commission => say!(drinks::app_commission),
@@ -54,6 +56,9 @@ pub fn takes(takes: Takes, law: Law) -> &'static str {
         Takes::Waste(CostBasis::Goods, _) => say!(drinks::waste),
         Takes::Waste(CostBasis::GoodsAndLabour, _) => say!(drinks::labor_waste),
         Takes::Waste(CostBasis::Everything, _) => say!(drinks::overhead_waste),
+        Takes::Free(CostBasis::Goods, _) => say!(book::free_drinks),
+        Takes::Free(CostBasis::GoodsAndLabour, _) => say!(drinks::labor_given_away),
+        Takes::Free(CostBasis::Everything, _) => say!(drinks::overhead_given_away),
     }
 }
 
@@ -73,7 +78,25 @@ pub fn not_counted_yet(lacks: NotCounted) -> &'static str {
         NotCounted::Time => say!(drinks::no_time_yet),
         NotCounted::Packaging => say!(drinks::no_packaging_yet),
         NotCounted::Waste => say!(drinks::no_waste_yet),
+        NotCounted::NoOverhead => say!(drinks::no_overhead_yet),
+        NotCounted::Overhead => say!(drinks::no_weekly_yet),
+        NotCounted::CardFee => say!(drinks::no_card_fee_yet),
+        NotCounted::Tax => say!(drinks::no_tax_yet),
     }
+}
+
+/// What a suggested price does not count yet: "Not in this price yet: Labor, Packaging."
+pub fn not_in_price(lacks: &[NotCounted], law: Law) -> String {
+    let name = |lacks: &NotCounted| match lacks {
+        NotCounted::Wage | NotCounted::Time => part(Part::Labour),
+        NotCounted::Packaging => part(Part::ContainerSet),
+        NotCounted::Waste => part(Part::Unsold),
+        NotCounted::NoOverhead | NotCounted::Overhead => part(Part::Flat(FlatCost::Overhead)),
+        NotCounted::CardFee => say!(drinks::card_fee),
+        NotCounted::Tax => sales_tax(law),
+    };
+    let costs: Vec<&str> = lacks.iter().map(name).collect();
+    say!(setup::not_in_price, costs = costs.join(", "))
 }
 
 /// What the target margin is, and what it is figured on by the basis that is chosen.
@@ -84,6 +107,13 @@ pub fn target_margin() -> &'static str {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn a_new_price_says_what_is_not_in_it() {
+        let lacks = [NotCounted::Time, NotCounted::Packaging, NotCounted::Waste, NotCounted::NoOverhead];
+        let said = not_in_price(&lacks, Law::UnitedStates);
+        assert_eq!(said, "Not in this price yet: Labor, Packaging, Waste, Overhead.");
+    }
 
     #[test]
     fn the_target_s_sentence_names_every_flat_cost() {

@@ -1,28 +1,61 @@
 //! What is said at the counter: how an amount is added, where to fill to, and the lock.
 
+use super::keeping::listed;
 use super::labels::keeping;
-use super::{Speaker, ice_place, stage};
-use crate::book::{Book, Drink, Scaling, Service, Settings, Stage};
-use crate::drink::fill::ScaledLine;
+use super::{Speaker, ice_place, overflow, stage};
+use crate::book::{Book, Drink, IngredientId, Key, Scaling, Service, Settings, Stage};
+use crate::drink::fill::{Scaled, ScaledLine};
 use crate::drink::label::{Caution, Law};
 use crate::drink::make::{Card, MOST_DRINKS, Taken};
 use crate::foundation::lock::{FEWEST_DIGITS, MOST_DIGITS, PinError};
-use crate::foundation::measure::{Date, Exact, Share, Volume};
+use crate::foundation::measure::{Date, Dimension, Exact, Share, Volume};
 use crate::say;
+
+/// What is taken: an ingredient, or what was brewed from it, which is poured and not weighed.
+pub fn taken(line: &ScaledLine, book: &Book) -> String {
+    let name = book.name(Key::Ingredient(line.ingredient));
+    if is_brewed(line) { say!(counter::brewed_from, name = name) } else { name }
+}
+
+fn is_brewed(line: &ScaledLine) -> bool {
+    line.stage == Stage::SoakedOrBrewed && line.to_use.dimension() == Dimension::Volume
+}
 
 /// How an ingredient is added: at which stage, or where the ice is, and that it tops up. Returns an empty text
 /// where there is one way only: what nobody trims is taken as it was purchased.
 pub fn how_added(line: &ScaledLine, book: &Book) -> String {
-    let uncut = book.ingredient(line.ingredient).is_none_or(|it| it.trim_yield == Share::WHOLE);
+    let uncut = book.ingredient_now(line.ingredient).is_none_or(|it| it.trim_yield == Share::WHOLE);
     let state = match (line.ice, line.stage) {
-        (Some(ice), _) => ice_place(ice.place),
-        (None, Stage::AsBought | Stage::Trimmed) if uncut => "",
-        (None, prep) => stage(prep),
+        (Some(ice), _) if line.to_use.dimension() == Dimension::Volume => {
+            say!(counter::scooped, place = ice_place(ice.place))
+        }
+        (Some(ice), _) => ice_place(ice.place).to_string(),
+        (None, Stage::AsBought | Stage::Trimmed) if uncut => String::new(),
+        (None, _) if is_brewed(line) => String::new(),
+        (None, prep) => stage(prep).to_string(),
     };
     match line.scaling {
-        Scaling::InProportion | Scaling::Fixed | Scaling::Stepped(_) => state.to_string(),
+        Scaling::InProportion | Scaling::Fixed | Scaling::Stepped(_) => state,
         Scaling::TopUp if state.is_empty() => say!(counter::fill_to_the_line_alone).to_string(),
         Scaling::TopUp => say!(counter::fill_to_the_line, prep = state),
+    }
+}
+
+/// That an ingredient is reckoned by the yields of its season. Returns an empty text where it is by those of the
+/// rest of the year.
+pub fn by_season(book: &Book, ingredient: IngredientId) -> &'static str {
+    let season = book.ingredient(ingredient).and_then(|it| it.season_in(book.month()));
+    if season.is_some() { say!(counter::seasons_yields) } else { "" }
+}
+
+/// Which ingredients take up what whole pieces leave. Returns an empty text where nothing is left.
+pub fn takes_up(scaled: &Scaled, book: &Book) -> String {
+    let names: Vec<String> = scaled.takes_up().map(|line| book.name(Key::Ingredient(line.ingredient))).collect();
+    match names.as_slice() {
+        [] => String::new(),
+        [one] => say!(drinks::takes_up_rest, names = one.clone()),
+        [_, _] | [_, _, _] => say!(drinks::take_up_rest, names = listed(&names)),
+        _ => say!(drinks::all_take_up_rest).to_string(),
     }
 }
 
@@ -30,6 +63,29 @@ pub fn how_added(line: &ScaledLine, book: &Book) -> String {
 /// amount.
 pub fn of_the_amount(taken: &Taken) -> &'static str {
     if taken.under_a_step { say!(counter::too_little_to_measure) } else { "" }
+}
+
+/// What a scoop of ice weighs, for so many drinks. Returns an empty text for all else, which shows its own weight.
+pub fn scoop(line: &ScaledLine, drinks: Exact, speaker: &Speaker) -> String {
+    if line.ice.is_none() || line.to_use.dimension() != Dimension::Volume {
+        return String::new();
+    }
+    let weight = line.bought_as().and_then(|mass| mass.times(drinks));
+    weight.map_or_else(overflow, |weight| say!(counter::scoop_weighs, weight = speaker.measure(weight)))
+}
+
+/// That the amounts have the press or pour loss in them. Returns an empty text where nothing stays behind.
+pub fn stays_behind(card: &Card, speaker: &Speaker) -> String {
+    if !card.stays_behind.is_positive() {
+        return String::new();
+    }
+    say!(counter::loss_included, volume = speaker.volume(card.stays_behind))
+}
+
+/// The air that is beaten in, which the picture shows above what is poured. Returns an empty text if there is none.
+pub fn air(card: &Card, speaker: &Speaker) -> String {
+    let air = card.scaled.air;
+    if air.is_positive() { say!(counter::air_beaten_in, volume = speaker.volume(air)) } else { String::new() }
 }
 
 /// What the amounts of a card are rounded to, and where they lead together. Returns an empty text if they

@@ -2,7 +2,7 @@
 
 use super::Speaker;
 use crate::foundation::measure::{
-    Amount, Density, Exact, LengthUnit, Money, Scale, System, Temperature, Time, TypedLength, Unit,
+    Amount, Density, Exact, LengthUnit, Money, Scale, System, Temperature, Time, TypedLength, Unit, read_number,
 };
 
 /// The kind of a field, by what is typed into it.
@@ -18,6 +18,20 @@ pub enum Example {
     MenuPrice,
     /// What a processor takes for a drink, or what the shop costs a drink.
     CostPerDrink,
+    /// What the shop costs in a week.
+    CostPerWeek,
+    /// The deposit for a container.
+    Deposit,
+    /// Drinks in one payment.
+    DrinksPerPayment,
+    /// What discounts take of sales, in percent.
+    Discounts,
+    /// Drinks that nobody pays for, in percent.
+    FreeDrinks,
+    /// Drinks that are marked down, in percent.
+    MarkedDown,
+    /// What these are sold for, in percent of the menu price.
+    MarkedDownTo,
     /// What each payment by card costs besides its share.
     TransactionFee,
     /// What an hour of work costs.
@@ -121,6 +135,8 @@ impl Example {
             Example::Surcharge => return money(250, speaker),
             Example::MenuPrice => return money(950, speaker),
             Example::CostPerDrink => return money(85, speaker),
+            Example::CostPerWeek => return money(60_000, speaker),
+            Example::Deposit => return money(25, speaker),
             Example::TransactionFee => return money(30, speaker),
             Example::Wage => return money(1800, speaker),
             Example::OneTimeCost => return money(12_000, speaker),
@@ -128,16 +144,19 @@ impl Example {
             Example::TargetMargin => (70, 0),
             Example::SalesTax if us => (65, 1),
             Example::SalesTax => (19, 0),
-            Example::CardFee => (29, 1),
+            Example::CardFee if us => (29, 1),
+            Example::CardFee => (15, 1),
             Example::Commission => (15, 0),
             Example::RetailersCut => (30, 0),
+            Example::DrinksPerPayment => (15, 1),
+            Example::MarkedDownTo => (50, 0),
             Example::Waste => (3, 0),
-            Example::ProcessLoss => (2, 0),
-            Example::Air | Example::HeadspaceShare | Example::MinimumPacks => (5, 0),
+            Example::Discounts | Example::ProcessLoss => (2, 0),
+            Example::Air | Example::HeadspaceShare | Example::MarkedDown | Example::MinimumPacks => (5, 0),
             Example::TrimYield => (90, 0),
             Example::JuiceYield | Example::IcePacking => (60, 0),
             Example::SoakedWeight => (250, 0),
-            Example::PiecesPerDrink | Example::PacksPerOrder | Example::Weeks => (1, 0),
+            Example::FreeDrinks | Example::PiecesPerDrink | Example::PacksPerOrder | Example::Weeks => (1, 0),
             Example::DrinksPerBatch => (12, 0),
             Example::PackagesPerBatch => (48, 0),
             Example::WeeklySales => (40, 0),
@@ -180,6 +199,12 @@ impl Example {
             Example::Time => return speaker.typed_time(Time::from_seconds(Exact::new(90, 0))),
         };
         speaker.number(Exact::new(number, places))
+    }
+
+    /// The example of a share with its sign, as a sentence says it.
+    pub fn in_percent(self, speaker: &Speaker) -> String {
+        let said = self.said(speaker);
+        read_number(&said, speaker.style()).map_or(said, |number| speaker.percentage(number, 0))
     }
 }
 
@@ -229,8 +254,10 @@ mod tests {
             (Example::TransactionFee, "0.30", "0,30"),
             (Example::PriceEndings, "0.50 0.95", "0,50 0,95"),
             (Example::SalesTax, "6.5", "19"),
-            (Example::CardFee, "2.9", "2,9"),
+            (Example::CardFee, "2.9", "1,5"),
             (Example::Waste, "3", "3"),
+            (Example::CostPerWeek, "600.00", "600,00"),
+            (Example::DrinksPerPayment, "1.5", "1,5"),
             (Example::JuiceYield, "60", "60"),
             (Example::DaysOfUse, "3", "3"),
             (Example::ScaleStep, "0.1 oz", "5 g"),

@@ -1,8 +1,8 @@
 //! What is said beside a value that may not be meant.
 
 use super::Speaker;
-use crate::foundation::jump::{Doubt, Kind, USUAL_DENSITY};
-use crate::foundation::measure::Density;
+use crate::foundation::jump::{Doubt, Kind, USUAL_DENSITY, USUAL_STOCK};
+use crate::foundation::measure::{Density, Exact};
 use crate::say;
 
 /// What a value was and is now, and what is unusual about it.
@@ -38,6 +38,7 @@ fn usual(kind: Kind, speaker: &Speaker) -> Option<String> {
             let [low, high] = USUAL_DENSITY.map(|density| speaker.number(density));
             Some(say!(market::rare_density, low = low, high = high))
         }
+        Kind::Stock => Some(say!(market::rare_stock, most = speaker.number(Exact::from(USUAL_STOCK)))),
         Kind::TrimYield => Some(say!(market::rare_trim_yield).to_string()),
         Kind::Price | Kind::Pack | Kind::Size | Kind::Yield | Kind::Margin | Kind::SmallShare | Kind::Labor => None,
     }

@@ -106,7 +106,7 @@ fn gone(change: &Conflict) -> Vec<String> {
     gone.map(|key| named(*key, &called(&change.seen, *key))).collect()
 }
 
-fn listed(names: &[String]) -> String {
+pub(super) fn listed(names: &[String]) -> String {
     match names {
         [] => String::new(),
         [one] => one.clone(),

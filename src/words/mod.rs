@@ -36,6 +36,7 @@ pub mod sharing;
 mod sheets;
 mod sizes;
 mod speaker;
+pub mod starting;
 pub mod steps;
 pub mod texts;
 mod tolerances;
@@ -56,12 +57,13 @@ pub use batches::{
 };
 pub use book_files::{book_file_error, import_changes};
 pub use choices::{
-    customer_pays_with_tax, drink_kind, fill_rule, ice_place, ice_use, keep_refrigerated, known, offer_status,
-    packaging_part, produce, sales_tax, sales_tax_rate, scaling, service, stage, system, tax_place, treatment,
+    commission_base, customer_pays_with_tax, drink_kind, fill_rule, ice_place, ice_use, keep_refrigerated, known,
+    offer_status, overhead_per, packaging_part, produce, sales_tax, sales_tax_rate, scaling, service, stage, system,
+    tax_place, treatment,
 };
-pub use costs::{cost_basis, leaves, margin_on, not_counted_yet, part, takes, target_margin};
-pub use dates::{When, day, short_day, time_of_day};
-pub use decisions::{Decisions, count, even_at, of_100, sizes, to_cent};
+pub use costs::{cost_basis, leaves, margin_on, not_counted_yet, not_in_price, part, takes, target_margin};
+pub use dates::{When, day, month, short_day, time_of_day};
+pub use decisions::{Decisions, count, even_at, even_short, even_whole, of_100, people, sizes, to_cent};
 pub use examples::Example;
 pub use faults::fault;
 pub use ingredient_list::{Run, ingredient_list, listed_name};
@@ -86,9 +88,10 @@ pub use sales::{
     weeks_averaged,
 };
 pub use salvage::{further_not_taken, not_taken};
-pub use sheets::{per_volume, per_volume_means, tax};
-pub use sizes::{compared, largest_part, left_out, mean_price, scope, size_step, what_if_error};
+pub use sheets::{per_volume, per_volume_means, tax, tax_rate};
+pub use sizes::{compared, extra_fees, largest_part, left_out, mean_price, scope, size_step, what_if_error};
 pub use speaker::Speaker;
+pub use starting::{brings, vessel};
 pub use tolerances::{tolerance_rule, tolerance_rules, tolerance_source};
 pub use trials::{trial_caution, trial_difference, trial_how, trial_interval, trial_left_out, verdict, verdict_means};
 pub use working::Working;

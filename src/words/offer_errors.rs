@@ -53,7 +53,6 @@ pub fn scale_error(error: &ScaleError, book: &Book) -> String {
         ScaleError::NoLines(_) => say!(drinks::recipe_empty).to_string(),
         ScaleError::FixedLinesOverflow { over, .. } => say!(drinks::fixed_too_much, over = volume(*over, book)),
         ScaleError::NothingScales { short, .. } => say!(drinks::nothing_scales, short = volume(*short, book)),
-        ScaleError::TopUpNegative { over, .. } => say!(drinks::pieces_too_much, over = volume(*over, book)),
         ScaleError::BetweenSteps { short, over, .. } => {
             say!(drinks::between_pieces, short = volume(*short, book), over = volume(*over, book))
         }

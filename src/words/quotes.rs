@@ -50,6 +50,14 @@ pub fn age(age: Age, today: Date) -> String {
     }
 }
 
+/// The same in a column of quote dates: of a fresh price the day alone.
+pub fn age_in_column(at: Age, today: Date) -> String {
+    match at {
+        Age::Fresh(on) if on != today => day(on),
+        at => age(at, today),
+    }
+}
+
 /// The same where there is little room: the day without its year.
 pub fn short_age(age: Age, today: Date) -> String {
     match age {
@@ -77,7 +85,9 @@ pub fn worst(moves: &[OfferChange], book: &Book, speaker: &Speaker) -> String {
     };
     let name = book.name(Key::Offer(fallen.offer));
     let lowest = match snapshot.margin {
-        Some(margin) => say!(goods::lowest_margin, name = name, margin = speaker.percent(margin)),
+        Some(margin) => {
+            say!(goods::lowest_margin, name = name, margin = speaker.percent_beside(margin, snapshot.target))
+        }
         None => say!(goods::lowest_drink, name = name),
     };
     let mend = match (snapshot.suggested, snapshot.price) {

@@ -1,6 +1,7 @@
 //! Why a typed text was not taken.
 
 use super::{Example, Speaker};
+use crate::foundation::jump::Kind;
 use crate::foundation::measure::{Dimension, ReadError, System, Unit};
 use crate::say;
 
@@ -30,9 +31,12 @@ pub fn read_error(error: &ReadError, example: &str) -> String {
     }
 }
 
-/// The question about a text that could mean two things, each as it would be typed.
-pub fn two_meanings(text: &str, [one, other]: &[String; 2]) -> String {
-    say!(book::two_numbers, text = text, one = one, other = other)
+/// The question about a text that could mean two things in a field of this kind, each as it would be typed.
+pub fn two_meanings(kind: Kind, text: &str, [one, other]: &[String; 2]) -> String {
+    match kind {
+        Kind::Tax => say!(book::did_you_mean, typed = one, other = other),
+        _ => say!(book::two_numbers, text = text, one = one, other = other),
+    }
 }
 
 /// What a unit measures.

@@ -1,6 +1,6 @@
 //! Sizes side by side: what is compared, what a step brings, what cannot be tried.
 
-use super::{Speaker, drink_kind, number, overflow, part, refusal};
+use super::{Speaker, drink_kind, number, overflow, part, refusal, to_cent};
 use crate::book::{Book, ContainerId, DrinkId, Key, OfferId, Part, Scope};
 use crate::drink::ledger::Ledger;
 use crate::foundation::measure::{Exact, Money, Share};
@@ -75,7 +75,7 @@ pub fn mean_price(side: &SideBySide, row: &SizeRow, book: &Book, ledger: &Ledger
 }
 
 /// A step from one size to a larger one: "From 12 fl oz to 16 fl oz, the price goes up $1.50. The
-/// cost goes up $0.92. You keep 38.7% of the extra price."
+/// cost goes up $0.92. You keep $0.58: 38.7% of the extra price before tax."
 pub fn size_step(from: ContainerId, to: ContainerId, step: &Step, book: &Book, speaker: &Speaker) -> String {
     let name = |container| book.name(Key::Container(container));
     let (small, large) = (name(from), name(to));
@@ -96,12 +96,28 @@ pub fn size_step(from: ContainerId, to: ContainerId, step: &Step, book: &Book, s
     ];
     let kept = step.kept.map(|kept| {
         if kept.is_positive() {
-            say!(sales::you_keep, share = speaker.percent(kept))
+            say!(sales::you_keep, kept = speaker.money(step.extra_left), share = speaker.percent(kept))
         } else {
             say!(sales::you_keep_nothing).to_string()
         }
     });
-    said.into_iter().chain(kept).collect::<Vec<_>>().join(" ")
+    said.into_iter().chain(extra_fees(step, speaker)).chain(kept).collect::<Vec<_>>().join(" ")
+}
+
+/// What fees and discounts take more or less from size to size, where it comes to a cent.
+pub fn extra_fees(step: &Step, speaker: &Speaker) -> Vec<String> {
+    let said = |more: Money, rise: fn(String) -> String, fall: fn(String) -> String| {
+        let seen = to_cent(more, speaker);
+        let by = speaker.money(Money::from_major(more.major().abs()));
+        (!seen.is_empty()).then(|| if more.is_positive() { rise(by) } else { fall(by) })
+    };
+    let fees = said(step.extra_fees, |by| say!(sales::fees_rise, by = by), |by| say!(sales::fees_fall, by = by));
+    let reductions = said(
+        step.extra_reductions,
+        |by| say!(sales::reductions_rise, by = by),
+        |by| say!(sales::reductions_fall, by = by),
+    );
+    fees.into_iter().chain(reductions).collect()
 }
 
 /// The largest part of the cost of the largest size, and its share there and in the smallest:

@@ -18,6 +18,9 @@ use crate::say;
 /// The unit of a density outside the United States.
 const GRAMS_PER_MILLILITRE: &str = "g/mL";
 
+/// The most decimals of a percent that tell two shares apart.
+const MOST_PERCENT_PLACES: u32 = 6;
+
 /// The currency and the units of a book, and how numbers are written where the person lives.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Speaker {
@@ -135,6 +138,17 @@ impl Speaker {
     /// A share to 0.1 %: "64.5%".
     pub fn percent(&self, share: Share) -> String {
         said(show_percent(share, &self.style))
+    }
+
+    /// A share as [`Speaker::percent`] shows it, and with more decimals where it is under `target` and would be
+    /// shown as the same: "67.96%" beside 68.0%.
+    pub fn percent_beside(&self, share: Share, target: Option<Share>) -> String {
+        let shown = self.percent(share);
+        let Some(target) = target.filter(|target| share < *target && shown == self.percent(*target)) else {
+            return shown;
+        };
+        let apart = |places: &u32| self.short_percent(share, *places) != self.short_percent(target, *places);
+        (2..=MOST_PERCENT_PLACES).find(apart).map_or(shown, |places| self.short_percent(share, places))
     }
 
     /// A share to at most so many decimals of a percent, without zeros at their end: "90%".

@@ -2,10 +2,11 @@
 
 use super::costs;
 use super::refusals::called_first;
-use super::{Speaker, day, measures, short_day, time_of_day};
-use crate::book::{Book, Change, Clash, FlatCost, Found, Key, Patch, Step, Tree};
+use super::{Speaker, commission_base, day, measures, month, overhead_per, short_day, time_of_day};
+use crate::book::{Book, Change, Clash, CommissionBase, FlatCost, Found, Key, OverheadPer, Patch, Step, Tree};
+use crate::drink::label::Law;
 use crate::foundation::measure::{
-    Amount, Date, Density, Exact, LengthUnit, MOST_PLACES, Money, Share, Time, TypedLength, Unit,
+    Amount, Date, Density, Exact, LengthUnit, MOST_PLACES, Money, Month, Share, Time, TypedLength, Unit,
 };
 use crate::say;
 
@@ -175,24 +176,10 @@ fn what(key: Key, fields: &[&str], speaker: &Speaker) -> Option<&'static str> {
     let what = match (key, fields) {
         (_, []) => return None,
         (_, ["name"]) => say!(common::name),
-        (Key::Settings | Key::Drink(_), [field]) if flat_cost(field).is_some() => {
-            flat_cost(field).map(costs::flat_cost)?
-        }
-        (Key::Settings, ["tax", ..]) => super::sales_tax(speaker.law()),
-        (Key::Settings, ["payment-fee", "share"]) => say!(book::card_fee),
-        (Key::Settings, ["payment-fee", ..]) => say!(common::fee_per_transaction),
-        (Key::Settings, ["commission"]) => say!(book::app_commission),
-        (Key::Settings, ["wage"]) => say!(book::hourly_wage),
-        (Key::Settings | Key::Drink(_), ["unsold"]) => say!(drinks::waste),
-        (Key::Settings | Key::Drink(_), ["target"]) => say!(common::target_margin),
-        (Key::Settings, ["covers"]) => say!(book::margin_figured_on),
-        (Key::Settings, ["endings"]) => say!(book::price_endings),
-        (Key::Settings, ["currency"]) => say!(book::currency),
-        (Key::Settings, ["units"]) => say!(book::units),
-        (Key::Settings, ["till", ..]) => say!(refusals::register_columns),
-        (Key::Settings, ["price-days"]) => say!(book::flag_prices_older),
-        (Key::Settings, ["scale-step"]) => say!(book::scale_rounds_to),
-        (Key::Settings, ["jug-step"]) => say!(book::cup_marks),
+        (Key::Settings, _) => of_settings(fields, speaker.law()),
+        (Key::Drink(_), [field]) if flat_cost(field).is_some() => flat_cost(field).map(costs::flat_cost)?,
+        (Key::Drink(_), ["unsold"]) => say!(drinks::waste),
+        (Key::Drink(_), ["target"]) => say!(common::target_margin),
         (Key::Ingredient(_), ["trim-yield"]) => say!(goods::trim_yield),
         (Key::Ingredient(_), ["press-yield"]) => say!(goods::juice_yield),
         (Key::Ingredient(_), ["soak-yield"]) => say!(goods::soaked_weight),
@@ -204,6 +191,12 @@ fn what(key: Key, fields: &[&str], speaker: &Speaker) -> Option<&'static str> {
         (Key::Ingredient(_), ["parts"]) => say!(labels::parts),
         (Key::Ingredient(_), ["sold-as"]) => say!(goods::name_on_labels),
         (Key::Ingredient(_), ["produce"]) => say!(goods::kind_of_ingredient),
+        (Key::Ingredient(_), ["season", "trim-yield"]) => say!(goods::season_trim_yield),
+        (Key::Ingredient(_), ["season", "press-yield"]) => say!(goods::season_juice_yield),
+        (Key::Ingredient(_), ["season", "from"]) => say!(goods::season_starts),
+        (Key::Ingredient(_), ["season", "to"]) => say!(goods::season_ends),
+        (Key::Ingredient(_), ["season"]) => say!(goods::season),
+        (Key::Ingredient(_) | Key::Container(_), ["starting", ..]) => say!(goods::starting_figure),
         (Key::Ingredient(_), ["weighings", ..]) => say!(refusals::weighings),
         (Key::Ingredient(_) | Key::Packaging(_), ["packs", "price"]) => say!(goods::case_price),
         (Key::Ingredient(_) | Key::Packaging(_), ["packs", "day"]) => say!(refusals::price_date),
@@ -220,14 +213,19 @@ fn what(key: Key, fields: &[&str], speaker: &Speaker) -> Option<&'static str> {
         (Key::Packaging(_), ["part"]) => say!(goods::packaging_type),
         (Key::PackagingSet(_), _) | (Key::Container(_), ["set" | "shared", ..]) => say!(common::packaging),
         (Key::Container(_), ["brimful", ..]) => say!(goods::brimful_capacity),
+        (Key::Container(_), ["deposit"]) => say!(goods::deposit),
         (Key::Container(_), ["declared"]) => say!(labels::labeled_size),
         (Key::Container(_), ["headspace", ..]) => say!(labels::headspace),
         (Key::Drink(_), ["kind"]) => say!(drinks::drink_type),
         (Key::Drink(_), ["reference"]) => say!(drinks::recipe_makes),
         (Key::Drink(_), ["lines", "amount"]) => say!(drinks::recipe_amount),
+        (Key::Drink(_), ["lines", "ice", "melted"]) => say!(drinks::ice_melted),
         (Key::Drink(_), ["lines", ..]) => say!(drinks::recipe),
         (Key::Drink(_), ["air"]) => say!(drinks::air),
         (Key::Drink(_), ["process-loss"]) => say!(drinks::press_or_pour_loss),
+        (Key::Drink(_), ["tax-rate"]) => super::sales_tax_rate(speaker.law()),
+        (Key::Drink(_), ["labour", "batch-volume"]) => say!(drinks::batch_volume),
+        (Key::Drink(_), ["labour", "batch"]) => say!(drinks::drinks_per_batch),
         (Key::Drink(_), ["labour", ..]) => say!(drinks::labor),
         (Key::Drink(_), ["treated"]) => say!(labels::treatment),
         (Key::Drink(_), ["ph"]) => say!(labels::measured_ph),
@@ -259,25 +257,83 @@ fn what(key: Key, fields: &[&str], speaker: &Speaker) -> Option<&'static str> {
     Some(what)
 }
 
+/// A field of the settings.
+fn of_settings(fields: &[&str], law: Law) -> &'static str {
+    match fields {
+        [field] if flat_cost(field).is_some() => flat_cost(field).map_or("", costs::flat_cost),
+        ["tax", ..] => super::sales_tax(law),
+        ["tax-by-kind", ..] => say!(book::tax_by_kind),
+        ["deposit-taxed"] => say!(book::deposit_taxed),
+        ["overhead-per"] => say!(book::overhead_per),
+        ["payment-fee", "drinks"] => say!(book::drinks_per_payment),
+        ["payment-fee", "share"] => say!(book::card_fee),
+        ["payment-fee", ..] => say!(common::fee_per_transaction),
+        ["commission"] => say!(book::app_commission),
+        ["commission-on"] => say!(book::commission_on),
+        ["reductions", "discounts"] => say!(book::discounts),
+        ["reductions", "free"] => say!(book::free_drinks),
+        ["reductions", "marked-down"] => say!(book::marked_down),
+        ["reductions", "marked-down-to"] => say!(book::marked_down_to),
+        ["reductions"] => say!(book::below_menu_price),
+        ["wage"] => say!(book::hourly_wage),
+        ["covers"] => say!(book::margin_figured_on),
+        ["endings"] => say!(book::price_endings),
+        ["currency"] => say!(book::currency),
+        ["units"] => say!(book::units),
+        ["till", ..] => say!(refusals::register_columns),
+        ["price-days"] => say!(book::flag_prices_older),
+        ["scale-step"] => say!(book::scale_rounds_to),
+        ["jug-step"] => say!(book::cup_marks),
+        ["unsold"] => say!(drinks::waste),
+        ["target"] => say!(common::target_margin),
+        _ => say!(refusals::some_field),
+    }
+}
+
 /// The flat cost that is stored in this field.
 fn flat_cost(field: &str) -> Option<FlatCost> {
     FlatCost::ALL.iter().copied().find(|cost| cost.stored_name() == field)
 }
 
+/// The value of this stored name.
+fn by_name<T: Copy>(all: &[T], stored: fn(T) -> &'static str, name: &str) -> Option<T> {
+    all.iter().copied().find(|value| stored(*value) == name)
+}
+
+/// What holds where a field stands empty: most are blank, others are stored only where they are not usual.
+fn usual(fields: &[&str], speaker: &Speaker) -> String {
+    match fields {
+        ["deposit-taxed"] => say!(refusals::no).to_string(),
+        ["overhead-per"] => overhead_per(OverheadPer::default()).to_string(),
+        ["commission-on"] => commission_base(CommissionBase::default()).to_string(),
+        ["payment-fee", "drinks"] | ["labour", "batch"] => speaker.number(Exact::ONE),
+        ["deposit"] => speaker.money(Money::ZERO),
+        _ => say!(refusals::no_value).to_string(),
+    }
+}
+
 /// What stands in a field, as a person would read it. Returns `None` if no text says that.
 pub(super) fn value(key: Key, stands: Option<&Tree>, fields: &[&str], speaker: &Speaker) -> Option<String> {
     let text = match stands {
-        None | Some(Tree::Nothing) => return Some(say!(refusals::no_value).to_string()),
+        None | Some(Tree::Nothing) => return Some(usual(fields, speaker)),
         Some(Tree::Text(text)) => text,
+        Some(Tree::Flag(is)) if fields.last() == Some(&"deposit-taxed") => {
+            return Some(if *is { say!(refusals::yes) } else { say!(refusals::no) }.to_string());
+        }
+        Some(Tree::Fields(of_kind)) if fields.last() == Some(&"tax-by-kind") => {
+            let rate = of_kind.iter().find(|(name, _)| name == "rate").map(|(_, rate)| rate);
+            return value(key, rate, &["rate"], speaker);
+        }
         Some(Tree::Flag(_) | Tree::List(_) | Tree::Fields(_)) => return None,
     };
     let number = |text: &str| Exact::from_plain(text, MOST_PLACES);
     let money = |text: &str| Some(speaker.money(Money::from_major(number(text)?)));
     match fields.last().copied()? {
-        "price" | "surcharge" | "paid" | "wage" | "fixed" => money(text),
+        "price" | "surcharge" | "paid" | "wage" | "fixed" | "deposit" => money(text),
         field if flat_cost(field).is_some() => money(text),
+        "rate" | "tax-rate" => Some(super::tax_rate(Share::from_fraction(number(text)?), speaker)),
         "trim-yield" | "press-yield" | "soak-yield" | "air" | "process-loss" | "unsold" | "target" | "commission"
-        | "share" | "rate" | "accepted" | "batch-risk" => {
+        | "share" | "accepted" | "batch-risk" | "discounts" | "free" | "marked-down" | "marked-down-to" | "melted" => {
             let share = Share::from_fraction(number(text)?);
             share.percent().is_ok().then(|| speaker.percent(share))
         }
@@ -285,6 +341,13 @@ pub(super) fn value(key: Key, stands: Option<&Tree>, fields: &[&str], speaker: &
             let (degrees, scale) = text.split_once(' ')?;
             Some(format!("{} °{scale}", speaker.number(number(degrees)?)))
         }
+        "overhead-per" => {
+            by_name(OverheadPer::ALL, OverheadPer::stored_name, text).map(|it| overhead_per(it).to_string())
+        }
+        "commission-on" => {
+            by_name(CommissionBase::ALL, CommissionBase::stored_name, text).map(|it| commission_base(it).to_string())
+        }
+        "from" | "to" if fields.first() == Some(&"season") => by_name(Month::ALL, Month::stored_name, text).map(month),
         "day" => Date::from_text(text).map(day),
         "name" | "supplier" | "nuts" | "parts" | "sold-as" => Some(text.clone()),
         "place" if matches!(key, Key::SeenPrice(_)) => Some(text.clone()),

@@ -25,7 +25,8 @@ pub fn verdict(verdict: Verdict) -> &'static str {
     match verdict {
         Verdict::Better => say!(sales::better),
         Verdict::Worse => say!(sales::worse),
-        Verdict::NotYetClear(_) => say!(sales::not_clear_yet),
+        Verdict::NotYetClear(More::Weeks(_)) => say!(sales::not_clear_yet),
+        Verdict::NotYetClear(More::TooMany | More::NoDifference) => say!(sales::too_close),
         Verdict::NotEnough { .. } => say!(sales::needs_more_weeks),
     }
 }

@@ -178,8 +178,9 @@ pub fn still_needs(what: NewThing, of: Option<&str>, needs: &[Field]) -> String 
     if needs.is_empty() {
         return unsaved;
     }
+    let fields = needs.len();
     let needs: Vec<&str> = needs.iter().map(|field| field.needed()).collect();
-    [unsaved, say!(book::still_needs, needs = needs.join(", "))].join(" ")
+    [unsaved, say!(book::still_needs, fields = fields, needs = needs.join(", "))].join(" ")
 }
 
 #[cfg(test)]

@@ -7,7 +7,7 @@ use crate::book::{Book, Goods, Key};
 use crate::buying::price_watch::{
     Changed, ChangedOn, Exposed, Exposure, Since, TRIED, WatchError, Watched, WeeklyCost,
 };
-use crate::drink::ledger::OfferChange;
+use crate::drink::ledger::{OfferChange, Snapshot};
 use crate::drink::sales::Weekly;
 use crate::foundation::measure::{Date, Exact, Money, Overflow, Share};
 use crate::say;
@@ -65,7 +65,7 @@ pub fn risen_in_fallen(found: &Watched, book: &Book) -> String {
     if risen.is_empty() {
         return String::new();
     }
-    say!(market::dropped_with, sizes = found.fallen(), names = named(&risen, book))
+    say!(market::dropped_with, sizes = found.fallen(), names = named(&risen, ", ", book))
 }
 
 /// How many sizes prices that are tried would move.
@@ -106,15 +106,16 @@ pub fn unknown(goods: &[Goods], on: Date, book: &Book) -> String {
     if goods.is_empty() {
         return String::new();
     }
-    say!(market::no_price_from, day = day(on), names = named(goods, book))
+    // Names of goods may have commas.
+    say!(market::no_price_from, day = day(on), names = named(goods, "; ", book))
 }
 
 /// The first names, and how many more there are.
-fn named(goods: &[Goods], book: &Book) -> String {
+fn named(goods: &[Goods], between: &str, book: &Book) -> String {
     let names: Vec<String> = goods.iter().take(NAMED).map(|goods| book.name(Key::from(*goods))).collect();
     match goods.len().saturating_sub(names.len()) {
-        0 => names.join(", "),
-        more => say!(market::names_and_more, names = names.join(", "), more = more),
+        0 => names.join(between),
+        more => say!(market::names_and_more, names = names.join(between), more = more),
     }
 }
 
@@ -207,7 +208,7 @@ pub fn idle(goods: &[Goods], book: &Book) -> String {
     if goods.is_empty() {
         return String::new();
     }
-    say!(market::not_in_counted_drinks, names = named(goods, book))
+    say!(market::not_in_counted_drinks, names = named(goods, ", ", book))
 }
 
 /// A price that changed on a day: "Was $38.00, now $44.25, +16.4%".
@@ -276,12 +277,13 @@ pub fn weekly_costs(prices: usize, costs: &[WeeklyCost], speaker: &Speaker) -> S
 
 /// How a size stands that fell under its target: "65.7% margin, suggested price $8.75".
 pub fn fallen_to(moved: &OfferChange, speaker: &Speaker) -> String {
-    let snapshot = moved.after.and_then(|snapshot| Some((snapshot.margin?, snapshot.suggested)));
+    let margin = |snapshot: &Snapshot| Some(speaker.percent_beside(snapshot.margin?, snapshot.target));
+    let snapshot = moved.after.and_then(|snapshot| Some((margin(&snapshot)?, snapshot.suggested)));
     match snapshot {
         Some((margin, Some(price))) => {
-            say!(market::margin_and_price, margin = speaker.percent(margin), price = speaker.money(price))
+            say!(market::margin_and_price, margin = margin, price = speaker.money(price))
         }
-        Some((margin, None)) => say!(market::margin_alone, margin = speaker.percent(margin)),
+        Some((margin, None)) => say!(market::margin_alone, margin = margin),
         None => String::new(),
     }
 }

@@ -16,7 +16,14 @@ new-capacity-unsaved = The new brimful capacity of { $of } is not in your book y
 new-kit-item-unsaved = The new packaging for { $of } is not in your book yet.
 new-recipe-line-unsaved = The new ingredient in { $of } is not in your book yet.
 new-piece-size-unsaved = The new piece size in { $of } is not in your book yet.
-still-needs = Needs: { $needs }.
+still-needs = { $fields ->
+    [one] Needs: { $needs }.
+   *[other] Needs: { $needs }.
+}
+more-cases-wait = { $cases ->
+    [one] 1 more is not finished.
+   *[other] { $cases } more are not finished.
+}
 needs-name = name
 needs-pack-size = pack size
 needs-case-price = case price
@@ -232,6 +239,7 @@ share-by-hand = Your browser cannot share or copy. Select the text below and cop
 typed-nothing = This field is empty. Type a number, such as { $example }.
 not-a-number = “{ $text }” is not a number. Type digits, such as { $example }.
 two-numbers = “{ $text }” could mean two numbers. Type { $one } or { $other }.
+did-you-mean = { $typed }? Did you mean { $other }?
 unknown-unit = “{ $unit }” is not a known unit. Use fl oz, mL, cup, lb, oz, g or ea, such as { $example }.
 not-a-length = “{ $unit }” is not a unit of length. Use mm, cm or in, such as { $example }.
 not-a-time = “{ $text }” is not a time. Type minutes and seconds, such as { $example }.
@@ -292,8 +300,8 @@ margin-figured-on = Margin is figured on
 price-endings = Price endings
 any-ending = any
 price-endings-about = Such as { $example }. Suggested prices round up to the next ending.
-tax-and-fees = Tax and fees
-tax-and-fees-about = Ask your tax adviser which rate applies, and to which drinks.
+tax-about = Ask your tax adviser which rate applies, and to which drinks.
+tax-of-sample = Rates in this sample book are examples.
 sales-tax-rate = Sales tax rate
 tax-rate-european = VAT rate
 card-fee = Card fee
@@ -350,3 +358,39 @@ bring-back = Bring book back
 delete-for-good = Delete for good
 delete-for-good-ask = Delete for good…
 delete-for-good-caution = This deletes the book for good. You cannot bring it back.
+
+## Costs that vary
+tax-by-kind = Tax by drink
+drinks-per-payment = Drinks per payment
+discounts = Discounts
+free-drinks = Free drinks
+marked-down = Marked down
+marked-down-to = Marked-down price
+blank-uses-rate = Leave blank to use { $rate }.
+tax-of-kind = Tax on { $kind }
+deposit-taxed = Tax on deposits
+deposit-taxed-about = Check this if your state taxes bottle deposits.
+drinks-per-payment-about = Drinks in one payment on average, such as { $example }. They share the fee per transaction.
+commission-on = Commission on
+price-without-tax = price before tax
+price-with-tax = price with tax
+overhead-per = Overhead per
+drink-sold = drink sold
+drink-made = drink made
+each-week = week
+overhead-needs-sales = Enter drinks sold per week first, or set overhead to 0. Only sales tell one amount from the other.
+overhead-of-week = { $drinks ->
+    [one] { $each } per drink: { $money } a week for 1 drink sold.
+   *[other] { $each } per drink: { $money } a week over { $drinks } drinks sold.
+}
+overhead-over-week = { $drinks ->
+    [one] { $each } per drink comes to { $money } a week with 1 drink sold.
+   *[other] { $each } per drink comes to { $money } a week with { $drinks } drinks sold.
+}
+overhead-of-made = Wasted and free drinks bear { $each } too.
+below-menu-price = Below menu price
+below-menu-price-about = Usually 0; check your register.
+discounts-about = Share of sales at menu prices, such as { $example }.
+free-drinks-about = Share of all drinks you hand out, such as { $example }.
+marked-down-about = Share of drinks sold cheaper late in the day, such as { $example }.
+marked-down-to-about = Share of the menu price, such as { $example }.

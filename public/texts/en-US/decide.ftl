@@ -43,6 +43,10 @@ weeks = { $weeks ->
     [one] { $weeks } week
    *[other] { $weeks } weeks
 }
+weeks-of-kinds = { $weeks ->
+    [one] { $weeks } week: { $kinds }
+   *[other] { $weeks } weeks: { $kinds }
+}
 no-sales-yet = no sales yet
 
 save-plan = Save plan as scenario
@@ -97,12 +101,12 @@ sizes-shown = Sizes shown
 type-a-price = Type a price to see what fits.
 choose-a-size = Choose a size to see what fits.
 all-sizes-fit = { $sizes ->
-    [one] This drink size can sell for { $price }
-   *[other] All { $sizes } drink sizes can sell for { $price }
+    [one] This drink size can sell for { $price } at your target
+   *[other] All { $sizes } drink sizes can sell for { $price } at your target
 }
 sizes-do-not-fit = { $over ->
-    [one] 1 of { $sizes } drink sizes cannot sell for { $price }
-   *[other] { $over } of { $sizes } drink sizes cannot sell for { $price }
+    [one] 1 of { $sizes } drink sizes misses your target at { $price }
+   *[other] { $over } of { $sizes } drink sizes miss your target at { $price }
 }
 by-size = By size
 ingredient-limit = Ingredient cost limit
@@ -185,6 +189,7 @@ prices-over-a-year-old = { $prices ->
 your-sizes-among-prices = Your sizes and local prices
 your-price = Your price
 per-unit = Per { $unit }
+per-labeled = Per labeled { $unit }
 local-curve = Local curve
 your-position = Your position
 none-of-yours-priced = None of your sizes of this type has a price yet.
@@ -194,10 +199,11 @@ size-in-unit = Size, { $unit }
 ## What the numbers of the book say
 
 numbers-say = What your numbers say
-no-findings = Nothing to say yet. Sell a drink in two sizes, with prices and weekly sales.
+no-findings = Nothing to say yet. Sell a drink in two sizes, with prices and weekly sales. Sizes or prices over twice apart are left out.
 ask = Ask
 switch-a-size = Switch a size
-add-or-drop = Add or drop a size
+drop-a-size = Drop a size
+add-a-size = Add a size
 sell-under = Sell under a price
 compare-sizes = Compare sizes
 newest-price = { $prices ->
@@ -215,6 +221,10 @@ finding-drop = { $stay ->
     [one] Dropping the { $size } pays if 1 of 100 buyers takes another size
    *[other] Dropping the { $size } pays if { $stay } of 100 buyers take another size
 }
+finding-drop-can = { $stay ->
+    [one] Dropping the { $size } pays if 1 of 100 who can take another size does
+   *[other] Dropping the { $size } pays if { $stay } of 100 who can take another size do
+}
 finding-drop-to = { $stay ->
     [one] Dropping the { $size } pays if 1 of 100 buyers takes the { $other }
    *[other] Dropping the { $size } pays if { $stay } of 100 buyers take the { $other }
@@ -224,8 +234,16 @@ finding-only = { $stay ->
     [one] Only the { $size } pays if 1 of 100 others stays
    *[other] Only the { $size } pays if { $stay } of 100 others stay
 }
+finding-only-can = { $stay ->
+    [one] Only the { $size } pays if 1 of 100 others who can stay does
+   *[other] Only the { $size } pays if { $stay } of 100 others who can stay do
+}
 finding-only-always = Only the { $size } pays even if all other buyers leave
 finding-only-about = { $share } of buyers choose this already. Recipe cards: { $now } now, { $then } then.
+only-more = { $buyers ->
+    [one] If the 1 other buyer stays, you earn { $profit } more a week.
+   *[other] If all { $buyers } other buyers stay, you earn { $profit } more a week.
+}
 finding-turns = { $lost ->
     [one] It turns on price: if 10% more loses over 1 of 100 buyers, smaller sizes earn more
    *[other] It turns on price: if 10% more loses over { $lost } of 100 buyers, smaller sizes earn more
@@ -234,17 +252,25 @@ finding-turns-unknown = You have not said how your customers react.
 finding-turns-larger = By your own answer, larger sizes earn more.
 finding-turns-smaller = By your own answer, smaller sizes earn more.
 finding-not-under = { $cannot ->
-    [one] 1 of { $drinks } drinks cannot sell for { $price } in any size
-   *[other] { $cannot } of { $drinks } drinks cannot sell for { $price } in any size
+    [one] 1 of { $drinks } drinks misses your target at { $price } in every size
+   *[other] { $cannot } of { $drinks } drinks miss your target at { $price } in every size
 }
 nearest-needs = { $drink } needs { $price } to reach your target.
+some-pay-more = { $buyers ->
+    [one] 1 of those who stay pays { $price } more for { $volume } more.
+   *[other] { $buyers } of those who stay pay { $price } more for { $volume } more.
+}
+some-pay-less = { $buyers ->
+    [one] 1 of those who stay pays { $price } less for { $volume } less.
+   *[other] { $buyers } of those who stay pay { $price } less for { $volume } less.
+}
+some-pay-else = { $buyers ->
+    [one] 1 of those who stay pays { $then } instead of { $now }.
+   *[other] { $buyers } of those who stay pay { $then } instead of { $now }.
+}
 buyers-pay-more = They pay { $price } more for { $volume } more.
 buyers-pay-less = They pay { $price } less for { $volume } less.
 buyers-pay-else = They pay { $then } instead of { $now }.
-buyers-a-week = { $buyers ->
-    [one] 1 buyer a week.
-   *[other] { $buyers } buyers a week.
-}
 
 ## One decision on sizes
 
@@ -263,12 +289,17 @@ drop-pays-from = { $stay ->
     [one] It pays if 1 of 100 buyers stays
    *[other] It pays if { $stay } of 100 buyers stay
 }
+drop-pays-can = { $stay ->
+    [one] It pays if 1 of 100 buyers who can stay does
+   *[other] It pays if { $stay } of 100 buyers who can stay do
+}
 drop-pays-to = { $stay ->
     [one] It pays if 1 of 100 buyers takes the { $size }
    *[other] It pays if { $stay } of 100 buyers take the { $size }
 }
 pays-if-all-leave = It pays even if every buyer leaves
-drop-cannot-pay = It cannot pay
+drop-cannot-pay = With today’s buyers, it cannot pay
+add-cannot-pay = It cannot pay
 switch-needs-new = { $buyers ->
     [one] You need 1 more buyer a week, or you earn less
    *[other] You need { $buyers } more buyers a week, or you earn less
@@ -279,10 +310,10 @@ switch-may-lose = { $buyers ->
 }
 switch-may-lose-none = It pays only if every buyer stays
 add-pays-until = { $taken ->
-    [one] It pays if at most 1 of 100 buyers leaves another size
-   *[other] It pays if at most { $taken } of 100 buyers leave another size
+    [one] It pays if at most 1 of 100 buyers comes from another size
+   *[other] It pays if at most { $taken } of 100 buyers come from another size
 }
-add-pays-always = It pays even if every buyer leaves another size
+add-pays-always = It pays even if every buyer comes from another size
 all-stay-more = { $buyers ->
     [one] If the 1 buyer stays, you earn { $profit } more a week.
    *[other] If all { $buyers } buyers stay, you earn { $profit } more a week.
@@ -307,11 +338,24 @@ all-new-less = { $buyers ->
     [one] Even if the 1 buyer is new, you lose { $profit } a week.
    *[other] Even if all { $buyers } buyers are new, you lose { $profit } a week.
 }
+can-stay-more = { $buyers ->
+    [one] If the 1 buyer who can stay does, you earn { $profit } more a week.
+   *[other] If all { $buyers } buyers who can stay do, you earn { $profit } more a week.
+}
+can-stay-less = { $buyers ->
+    [one] Even if the 1 buyer who can stay does, you lose { $profit } a week.
+   *[other] Even if all { $buyers } buyers who can stay do, you lose { $profit } a week.
+}
+all-leave-more = Nobody can stay, and you still earn { $profit } more a week.
+must-leave = { $buyers ->
+    [one] 1 buyer leaves.
+   *[other] { $buyers } buyers leave.
+}
 stays-same = You earn the same as today.
 
 profit-week-now = Profit a week now
 profit-with = With { $buyers } of 100
-profit-taken = With { $buyers } taken
+profit-taken = With { $buyers } of 100 from other sizes
 buyers-who-stay = Buyers who stay
 buyers-per-100 = Buyers per 100
 buyers-taken = From other sizes
@@ -340,9 +384,14 @@ tips-if-more = { $lost ->
     [one] It pays if a price 10% higher loses more than 1 of 100 buyers.
    *[other] It pays if a price 10% higher loses more than { $lost } of 100 buyers.
 }
+tips-cannot = { $lost ->
+    [one] You would need { $buyers } buyers for each 100 today. The lower price draws that many only if a price 10% higher loses more than 1 of 100.
+   *[other] You would need { $buyers } buyers for each 100 today. The lower price draws that many only if a price 10% higher loses more than { $lost } of 100.
+}
 studies-average = Studies of food away from home average 7 to 8. One shop among others often loses more.
 
 what-to-keep = Cards and stock
+stock-of-menu = Containers, lids and stock count your whole menu: other drinks use them too.
 cards-now-then = { $then ->
     [one] { $now } → 1 card
    *[other] { $now } → { $then } cards
@@ -364,7 +413,7 @@ turns-to = Turns to
 profit-then = Profit then
 breaks-even = Breaks even
 they-leave = They leave
-rows-rounded = Rows are rounded one by one; totals are not.
+rows-rounded = Money is rounded row by row; totals are not.
 sales-from-weeks = { $weeks ->
     [one] Weekly sales come from 1 week you entered.
    *[other] Weekly sales are the average of { $weeks } weeks you entered.
@@ -372,9 +421,9 @@ sales-from-weeks = { $weeks ->
 sales-as-typed = Weekly sales are the numbers typed on each drink.
 show-the-math = Show the math
 math-drop = ({ $now } today − { $kept } with no buyer left) ÷ { $all } more if all stay = { $share }.
-math-add = ({ $all } if all are new − { $now } today) ÷ { $taken } lost if all leave another size = { $share }.
+math-add = ({ $all } if all are new − { $now } today) ÷ { $taken } lost if all come from another size = { $share }.
 math-size = Size counts a fourth as much as price, by a study of smaller packages (Çakir and Balagtas, 2014).
-math-elasticity = At the tipping point, price elasticity is { $elasticity }.
+math-elasticity = At the tipping point, a price 1% higher loses about { $lost } of buyers (elasticity { $elasticity }).
 profit-by-buyers = Profit by buyers
 new-plan = Changed sizes
 
@@ -391,6 +440,7 @@ weeks-swing = { $weeks ->
 hidden-in-swing = A difference of { $gain } cannot be seen in one week.
 swing-needs-weeks = Enter at least two weeks of sales to see how far weeks swing.
 keep-as-scenario = Keep as scenario
+keep-these = Keep these
 print-decision = Print decision sheet
 use-this = Use this
 use-this-list = This changes your menu
@@ -400,6 +450,12 @@ use-adds = { $offer }: added at { $price }, { $sold } a week.
 use-adds-unsold = { $offer }: added at { $price }.
 use-removes = { $offer }: no longer sold.
 use-sells = { $offer }: { $then } a week instead of { $now }.
+use-assumes = Weekly sales here assume { $buyers } of 100 buyers stay. You have not made these sales yet.
+use-assumes-taken = Weekly sales here are what you expect, with { $buyers } of 100 from other sizes. You have not made these sales yet.
+use-assumes-per-100 = Weekly sales here assume { $buyers } buyers for each 100 today. You have not made these sales yet.
+named-staying = { $name }, { $buyers } of 100 stay
+named-taken = { $name }, { $buyers } of 100 from other sizes
+named-per-100 = { $name }, { $buyers } buyers per 100
 use-price = { $offer }: { $then } instead of { $now }.
 use-keeps = Past sales stay recorded. Undo brings today’s menu back.
 use-cannot = What stays as it is
@@ -410,8 +466,8 @@ no-answer-one-size = You sell only the { $size }. Choose a size to add.
 no-answer-not-sold = None of these drinks is sold in the { $size }. Choose a size you sell.
 no-answer-same = Both sizes are the { $size }. Choose a different one.
 no-answer-nothing-left = { $drink } earns nothing at its price. Type a higher price.
-no-answer-nobody = None of these drinks is sold in another size, so no buyer can stay.
-no-answer-price = A price is missing. Type the price you would ask.
+no-answer-nobody = None of these drinks is sold in another size, so no buyer can stay. You would lose { $profit } a week.
+no-answer-price = { $drink } has no price. Type the price you would ask.
 not-counted = { $offer }: { $reason }
 not-counted-price = no price yet
 not-counted-sales = no weekly sales
@@ -419,14 +475,15 @@ weekly-sales = Weekly sales
 price-range = { $low } to { $high }
 before-tax = Price before tax
 after-tax = Customer pays
-tightest-spare = Tightest is { $drink }, with { $before } to spare before tax, { $after } after.
-tightest-lacks = Tightest is { $drink }, { $before } short before tax, { $after } after.
+tightest-spare = Tightest is { $drink }, with { $before } to spare before tax, { $after } with tax.
+tightest-lacks = Tightest is { $drink }, { $before } short before tax, { $after } with tax.
 spare = { $price } to spare
 lacks = { $price } short
 no-price-is-enough = { $drink }: no price reaches your target.
 open-drink = Open this drink
 of-ten-stay = Of 10 buyers, stay
 of-ten-stay-about = Your own guess: of 10 buyers, how many stay when a price rises 10%?
+of-ten-moves-down = Smaller sizes cost less, so they gain buyers: the more a price matters, the more they gain.
 of-ten-above-zero = At least some buyers stay. Type a number over 0, up to 10.
 no-plan-pays = No other set of sizes can pay
 plan-pays-if = { $stay ->
@@ -452,7 +509,7 @@ stay-short = { $stay } of 100
 stay-none = 0 of 100
 stay-over = over 100
 plans-tried = Plans by evidence
-plans-tried-about = Plans whose sizes most buyers choose today come first. The figure is how many others must stay.
+plans-tried-about = Plans whose sizes most buyers choose today come first. The figure is how many must stay of those who can.
 plans-counted = { $plans ->
     [one] 1 plan
    *[other] { $plans } plans
@@ -468,6 +525,26 @@ by-evidence = By evidence
 by-profit = By profit
 by-profit-about = Profits here rest on your own guess, not on sales.
 about-profit = about { $profit } a week
+guess-stays-more = { $buyers ->
+    [one] By your guess, 1 of 100 stays: about { $profit } more a week.
+   *[other] By your guess, { $buyers } of 100 stay: about { $profit } more a week.
+}
+guess-stays-less = { $buyers ->
+    [one] By your guess, 1 of 100 stays: about { $profit } less a week.
+   *[other] By your guess, { $buyers } of 100 stay: about { $profit } less a week.
+}
+guess-comes-more = { $buyers ->
+    [one] By your guess, 1 more buyer comes for each 100: about { $profit } more a week.
+   *[other] By your guess, { $buyers } more buyers come for each 100: about { $profit } more a week.
+}
+guess-comes-less = { $buyers ->
+    [one] By your guess, 1 more buyer comes for each 100: about { $profit } less a week.
+   *[other] By your guess, { $buyers } more buyers come for each 100: about { $profit } less a week.
+}
+plan-pays-guess = By your guess, { $plan } earns about { $profit } more a week
+no-plan-guess = By your guess, no other set of sizes earns more
+plans-earn-less = Earn less
+plans-earn-less-about = By your guess, these earn less than today.
 decide-on-plan = Decide on this
 size-to-try = Size to try
 what-to-ask = What you say

@@ -5,6 +5,7 @@ about = These choices stay on this device. Your books stay the same.
 language = Language
 counter-language = Counter language
 as-in-browser = Same as browser
+owners-language = Owner’s language
 same-language = Same as above
 numbers-and-dates = Numbers and dates
 written-like = Example: { $sample }

@@ -42,6 +42,7 @@ recipe-about = Write the recipe once, for one size. Other sizes follow from that
 recipe-makes = Recipe makes
 recipe-size = Recipe size
 ingredients-make = These ingredients make { $volume }.
+sizes-follow = Every size is scaled from these { $volume }.
 choose-ingredient = Choose an ingredient
 new-ingredient = New ingredient
 add-ingredient = Add an ingredient
@@ -64,6 +65,28 @@ piece-size-of = Piece size of { $name }
 ice-packing = Solid ice per scoop
 ice-packing-of = Solid ice per scoop of { $name }
 ice-packing-about = Loose cubes leave air gaps. About 54 to 67% of a scoop is solid (Baker and Kudrolli 2010, plastic cubes). Use this as a guide only.
+ice-melted = Melted ice
+ice-melted-of = Melted share of { $name }
+ice-melted-about = Melted ice takes less room. With { $share } melted, this ice takes { $volume } less.
+in-glass = Straight into the glass
+in-glass-about = Added in the glass, such as soda or a garnish: no process loss.
+peel-asked = Did you weigh { $name } with peel? Peel is not drink.
+peel-asked-piece = { $name }: this counts the peel as drink.
+weighed-with-peel = Weighed with peel
+weighed-trimmed = Weighed trimmed
+count-trimmed = Count it trimmed
+density-of = Density of { $name } in drinks
+cup-weight-of = Weight per cup of { $name }
+juice-density-of = Juice density of { $name }
+juice-cup-weight-of = Juice weight per cup of { $name }
+piece-weight-of = Weight per piece of { $name }
+use-starting-figure = Use { $figure } for now
+starting-figure-assumed = { $figure } is assumed, not weighed. Weigh yours when you can.
+counts-as-puree = A volume counts as puree, { $figure }. Weigh yours when you can.
+takes-up-rest = { $names } takes up what whole pieces leave.
+take-up-rest = { $names } take up what whole pieces leave.
+all-take-up-rest = Ingredients that scale take up what whole pieces leave.
+fill-in = Fill it in
 
 ## What an amount in a recipe means
 
@@ -106,6 +129,7 @@ remove-size = Remove size
 menu-price = Menu price
 not-known = not known
 suggested = Suggested price: { $price }, for a { $margin } margin. Exact target price: { $exact }.
+lowest-on-target = Lowest price on target: { $price }, for a { $margin } margin. Exact target price: { $exact }.
 set-price = Set price to { $price }
 target-and-suggested = Target { $target }. { $price } gives { $margin }.
 target-is = Target { $target }.
@@ -130,14 +154,19 @@ fees = Fees
 app-commission = Delivery app commission
 labor-waste = Labor waste
 overhead-waste = Overhead waste
-profit-that-changes = Profit that changes
+labor-given-away = Labor given away
+overhead-given-away = Overhead given away
+profit-that-changes = Profit before overhead
 rows-rounded = Each row is rounded; totals are exact.
 customer-pays-with-tax = The customer pays { $price } with sales tax.
 customer-pays-with-tax-european = The customer pays { $price } with VAT or tax.
 no-wage-yet = Labor is not counted yet: no wage.
-no-time-yet = Labor is not counted yet: no time.
+no-time-yet = Labor counts once you enter time per drink.
 no-packaging-yet = Packaging is not counted yet: none listed.
 no-waste-yet = Waste is not counted yet: none entered.
+no-weekly-yet = Overhead is not counted yet: no weekly sales.
+no-card-fee-yet = Card fees are not counted yet: none entered.
+no-tax-yet = Tax in the price is not counted yet: no rate.
 
 ## Work back from a price
 
@@ -191,14 +220,13 @@ set-labor = Set labor to { $time }
 ingredients = Ingredients
 labor = Labor
 overhead = Overhead
-overhead-per-drink = Overhead per drink
 
 ## What a margin is figured on
 
 on-goods = Ingredients and packaging
 on-labor = Ingredients, packaging, labor
 on-all-costs = All costs
-target-margin-about = The margin each drink should make. A drink can have its own. Ingredients and packaging include the processing fee. All costs add labor, overhead, card fee and delivery app commission.
+target-margin-about = The margin each drink should make. A drink can have its own. Ingredients and packaging include the processing fee (HPP or pasteurizing). All costs add labor, overhead, card fee and delivery app commission.
 
 ## Choices
 
@@ -244,7 +272,6 @@ over-the-brim = That is { $over } over the brimful capacity of { $container }. C
 recipe-empty = The recipe is empty. Add an ingredient.
 fixed-too-much = The fixed amounts are { $over } too much for this size. Lower them, or let them scale with size.
 nothing-scales = Every amount is fixed, so this size is { $short } short. Let one ingredient scale with size.
-pieces-too-much = The pieces are { $over } too much for this size. Use smaller pieces, or fill to the line with another ingredient.
 between-pieces = No number of pieces fits this size: { $short } short, or { $over } over with one more. Let one ingredient fill to the line.
 nothing-to-float-in = The ice has nothing to float in. Add a liquid.
 recipe-lost-ingredient = The recipe uses an ingredient that is gone. Remove that line.
@@ -258,3 +285,18 @@ needs-cup-weight = Needs: weight per cup of { $name } in drinks. You weigh in on
 needs-juice-cup-weight = Needs: weight per cup of { $name } juice. You weigh in one place and pour by volume in another. Enter the weight of one cup.
 needs-juice-density = Needs: juice density of { $name }. You weigh in one place and pour by volume in another. Enter grams per mL.
 needs-piece-weight = Needs: weight per piece of { $name }. Weigh one as purchased.
+
+## Batches and ice
+batch-volume = Batch volume
+tax-rate-of-kind = Leave blank to use { $rate } from Book ({ $kind }).
+split-batch = Split batch by
+by-volume = by volume
+by-drinks = by drinks
+batch-volume-about = Each size takes its share of this volume.
+drinks-per-batch-about = Every drink takes the same share.
+labor-by-size = Labor by size
+labor-of-size = { $size }: { $time }, { $money }
+labor-without-wage = { $size }: { $time }
+plus-deposit = + { $deposit } deposit
+deposit-beside = Customers also pay a { $deposit } deposit. It is no part of price or margin.
+no-overhead-yet = Overhead is not counted yet: none entered.

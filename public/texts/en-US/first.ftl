@@ -37,7 +37,7 @@ changes = Changes
 margin-on-goods = Margin on ingredients and packaging
 margin-on-labor = Margin on ingredients, packaging, labor
 margin-on-all = Margin on all costs
-margin-and-sold = { $margin }, drinks sold per week
+margin-and-sold = { $margin }, and drinks sold per week
 lowest-first = Lowest margin first
 
 all-drinks = All
@@ -49,18 +49,19 @@ drink-without-sizes = No sizes yet. Open the drink to add one.
 no-price = No price
 clear-search = Clear search
 first-price-steps = Your first price
-first-step-buying = { $buying }: enter pack sizes and case prices.
-first-step-containers = { $containers }: enter your bottles, cups and jugs.
-first-step-drink = Add a drink with its recipe and sizes.
+price-first-drink = Price your first drink
+price-first-drink-about = Four short steps: ingredients, bottle, amounts, price.
 
 ## The choice of books
 
 tagline = Cost, size and price your drinks. Works on this device, even offline.
 your-books = Your books
 start-book = Start new book
-start-book-about = Get your first menu price in three steps.
+start-book-about = Get your first menu price in a few minutes.
 look-around = Look around first
 look-around-about = Marrowgate Juice Hall has 14 drinks. All names and prices are sample data.
+second-demo = See a bar in euros
+second-demo-about = Kastanje Saftbar has 8 drinks in milliliters, and deposits. Names, prices and taxes are sample data.
 find-other-books = Import or recover
 data-stays-here = Your data stays on this device. No sign-up, no tracking.
 no-advice = Figures are only as right as what you enter. They are not legal, tax or food-safety advice.

@@ -219,6 +219,10 @@ allergen-with-nuts-on-label = { $allergen } ({ $nuts })
 allergen-with-ingredients = { $allergen } ({ $names })
 none = None
 none-marked-so-far = None marked so far
+marked-and-not-checked = { $allergens } · { $ingredients ->
+    [one] 1 not checked
+   *[other] { $ingredients } not checked
+}
 allergens-and-shared = { $allergens }. { $shared }
 made-where-used = Made where these are used: { $allergens }.
 others-not-checked = Other ingredients here are not checked yet.
@@ -234,6 +238,7 @@ allergen-not-marked-sentence = The ingredients of a mixture name an allergen tha
 allergens-not-checked = Allergens not checked
 allergens-not-checked-of = May contain any: { $names }
 allergens-not-checked-sentence = Not checked, so the drink may contain any allergen: { $names }. Check each label and mark what you find.
+check-each = Open an ingredient to mark its allergens:
 
 # What counts as a tree nut (FDA, January 2025; notice 2017/C 428).
 tree-nuts-united-states = United States, 12 nuts (FDA, January 2025). Almond, Brazil nut, cashew, hazelnut, macadamia, pecan, pine nut, pistachio, walnut. Also black walnut, California walnut and heartnut. Coconut, chestnut and shea no longer count.
@@ -344,6 +349,7 @@ nothing-added-for-batch = Enter the packages per batch. Without that number, not
 ## Containers
 
 new-container = New container
+back-to-drink = Back to the drink
 add-container = Add a container
 add-container-step = Add container
 remove-container = Remove container

@@ -183,6 +183,7 @@ side = Side
 better = Better
 worse = Worse
 not-clear-yet = Not clear yet
+too-close = Too close to tell
 needs-more-weeks = Needs more weeks
 nothing-sold = No sales in any of these weeks, so you have nothing to compare.
 weeks-earned-more = The weeks since the change earned more than the weeks before.
@@ -234,6 +235,7 @@ make-menu = Make this the menu
 scenario-made-menu = Make scenario the menu
 discard-scenario = Discard scenario
 about-make-menu = A restore point is kept first, and the scenario stays. Undo brings today’s menu back.
+scenario-assumes = Weekly sales here are those of this scenario. You have not made these sales yet.
 change = Change
 change-drink = Change { $drink }
 close-drink = Close { $drink }
@@ -255,6 +257,7 @@ weeks-of-stock = Weeks of stock
 weeks-to-stock = Weeks to stock
 scenario-leaves-out = In this scenario: { $what }
 today-leaves-out = Today: { $what }
+both-leave-out = Both: { $what }
 
 ## Sizes side by side
 
@@ -286,6 +289,7 @@ left-out-without-price = { $drink }: no price yet in { $size }
 left-out-without-sales = { $drink }: no weekly sales
 average-price-in-math = Average price in { $size }: ({ $sum }) ÷ { $weight } = { $average }. Costs and profit average the same way. Margin is figured on the totals of all these drinks, before tax.
 per-drink = Per drink
+reductions-taken = Discounts
 sizes-per-drink = Sizes per drink
 profit-per-labor-minute = Profit per labor minute
 target = Target
@@ -295,7 +299,7 @@ was-today = today
 is-tried = tried
 cost-breakdown = Cost breakdown
 costs-by-size = Costs by size
-per-volume = Per { $volume }
+per-volume = Per { $volume } poured
 sizes-by-volume = Sizes by volume
 price-against-smallest = Versus smallest size
 smallest = smallest
@@ -308,13 +312,17 @@ price-up = Price up { $by }.
 price-down = Price down { $by }.
 cost-up = Cost up { $by }.
 cost-down = Cost down { $by }.
-you-keep = You keep { $share } of the extra price.
+you-keep = You keep { $kept }: { $share } of the extra price before tax.
 price-rises = From { $small } to { $large }, the price goes up { $by }.
 price-stays = From { $small } to { $large }, the price stays the same.
 price-falls = From { $small } to { $large }, the price goes down { $by }.
 cost-rises = The cost goes up { $by }.
 cost-stays = The cost stays the same.
 cost-falls = The cost goes down { $by }.
+fees-rise = Fees take { $by } more.
+fees-fall = Fees take { $by } less.
+reductions-rise = Discounts take { $by } more.
+reductions-fall = Discounts take { $by } less.
 you-keep-nothing = You keep nothing of the extra price.
 biggest-cost = Biggest cost: { $part }, { $share } in { $size }.
 biggest-cost-in-two = Biggest cost: { $part }, { $share } in { $size } and { $other_share } in { $other }.
@@ -350,6 +358,8 @@ csv-fill = Fill (mL)
 csv-money = { $what } ({ $currency })
 csv-your-price = Your price
 csv-price-before-tax = Price before tax
+csv-average-price = Average price before tax
+csv-tax-rate = Tax rate (fraction)
 csv-fees = Card fee and commission
 csv-margin = Margin (fraction)
 csv-target-margin = Target margin (fraction)
@@ -379,6 +389,7 @@ trial-length = { $weeks ->
    *[other] About { $weeks } weeks can tell this change from the usual ups and downs.
 }
 trial-length-unknown = Enter weekly sales first, and the trial says how many weeks you need.
+trial-length-elsewhere = Your weeks have no sales of these drinks. Enter some, and the trial says how many weeks you need.
 trial-began = Trial since { $day }
 trial-begins = Trial starts { $day }
 trial-ended = Trial { $first } to { $last }
@@ -399,7 +410,15 @@ same-sales = { $drinks ->
     [one] If customers buy as today: 1 drink a week. Overhead stays the same, so it is left out.
    *[other] If customers buy as today: { $drinks } drinks a week. Overhead stays the same, so it is left out.
 }
+week-covers = { $compared ->
+    [one] A week counts { $drinks } drinks. The table compares the 1 sold in every size shown.
+   *[other] A week counts { $drinks } drinks. The table compares the { $compared } sold in every size shown.
+}
 even-at = You earn today’s profit with { $buyers } of 100 buyers.
+even-over = { $buyers ->
+    [one] You need 1 more buyer for each 100 to earn today’s profit.
+   *[other] You need { $buyers } more buyers for each 100 to earn today’s profit.
+}
 with-changes = With changes
 size-to-change = Size to change
 goods-to-change = Ingredient or packaging
@@ -443,14 +462,26 @@ leave-ingredients = All ingredients { $change }: suppliers set their prices. Ent
 leave-pack-price = { $goods } at { $price }: your supplier sets that price. Enter a real quote in Buying.
 leave-share = { $share } of buyers take { $size }: customers choose. Your weekly sales stay as entered.
 undo-brings-back = Undo brings today’s figures back.
+alone-more = The answer above counts these too. Without them, you earn { $profit } more a week.
+alone-less = The answer above counts these too. Without them, you earn { $profit } less a week.
+alone-same = The answer above counts these too. Without them, you earn the same a week.
+scenario-keeps = What the scenario keeps
+scenario-cannot-keep = What it cannot keep
+scenario-keeps-about = A scenario holds prices, sizes and weekly sales. Fills, costs and fees stay as in your book.
+scenario-keeps-none = Nothing you tried fits in a scenario. Try a price, or shares of buyers.
+scenario-then-more = Kept like this, you earn { $profit } more a week.
+scenario-then-less = Kept like this, you earn { $profit } less a week.
+scenario-then-same = Kept like this, you earn the same a week.
+keep-share = { $share } of buyers take { $size }: weekly sales follow.
 beside-drink = Beside another drink
 choose-drink = Choose a drink
 what-if-of = What if: { $drinks }
 margin-counts = Margin is figured on: { $what }. Full cost and profit count all costs.
+adds-up = Price before tax, less fees, discounts and full cost, leaves profit per drink.
 price-and-cost = Price and cost by size
 rows-rounded = Rows are rounded one by one, so they may not add up to the cent.
 by-volume = By volume
-scenario-terms = Both sides count profit that changes: overhead is left out. Sizes sold as today count your last weeks.
+scenario-terms = Both sides show profit before overhead. Sizes sold as today count your last weeks.
 scenario-is-menu = This is today’s menu already.
 make-these-changes = Make these changes
 drinks-that-change = What differs

@@ -21,6 +21,7 @@ milliliters-in-a-liter = A liter has 1000 milliliters.
 ounces-in-a-gallon = A gallon has 128 fl oz.
 weeks-in-a-year = A year has 52 weeks.
 ice-by-source = Ice at 0 °C weighs { $density } (IAPWS R10-06).
+melted-by-source = Water at 20 °C weighs { $density } (IAPWS R6-95).
 shown-per-this = The cost or price is shown for this amount.
 typed-here = Typed here only. Your book does not keep this price.
 tolerable-error = The tolerable negative error for this size (76/211/EEC, Annex I, 2.4).
@@ -54,6 +55,12 @@ as-purchased = { $goods }, as purchased
 as-purchased-by-weight = { $goods }, as purchased, by weight
 trim-yield = { $goods }, trim yield
 juice-yield = { $goods }, juice yield
+season-trim-yield = { $goods }, trim yield this season
+season-juice-yield = { $goods }, juice yield this season
+frozen-share = { $goods }, still frozen
+melted-share = { $goods }, melted
+frozen-volume = { $goods }, volume still frozen
+melted-volume = { $goods }, volume melted
 soaked-or-brewed-weight = { $goods }, soaked or brewed weight
 density = { $goods }, density
 juice-density = { $goods }, juice density
@@ -81,6 +88,7 @@ inside-height = Inside height
 reading-height = Reading height
 reading-volume = Reading volume
 recipe-multiple = Recipe multiple
+multiple-before-whole = Recipe multiple before whole pieces
 fixed-amounts = Fixed amounts
 left-to-fill = Left to fill
 recipe-volume = Recipe volume
@@ -102,6 +110,7 @@ labor-per-gallon = Labor per gallon
 labor-for-fill = Labor for fill
 labor-per-batch = Labor per batch
 drinks-per-batch = Drinks per batch
+fill-without-ice = Fill without ice
 batch-labor-share = Batch labor share
 hourly-wage = Hourly wage
 
@@ -111,10 +120,18 @@ waste-share = Waste share
 sold-share = Sold share
 cost-before-waste = Cost before waste
 waste = Waste
+given-away-share = Given-away share
+paid-share = Paid share
+cost-before-free = Cost before free
+overhead-per-week = Overhead per week
 ingredients-and-packaging = Ingredients and packaging
 ingredients-packaging-labor = Ingredients, packaging, labor
 card-fee-share = Card fee share
 card-fee-with-tax = Taxed card fee
+transaction-fee-per-drink = Transaction fee share
+drinks-per-payment = Drinks per payment
+deposit-card-fee = Deposit card fee
+commission-with-tax = Taxed commission
 card-fee = Card fee
 commission-share = Commission share
 commission = Delivery app commission
@@ -130,6 +147,15 @@ exact-target-price = Exact target price
 menu-price = Menu price
 price-before-tax = Price before tax
 customer-pays = Customer pays
+deposit-with-tax = Deposit with tax
+average-payment = Average payment
+average-with-tax = Average with tax
+average-price = Average before tax
+paid-on-average = Paid on average
+after-discounts = After discounts
+after-markdowns = After markdowns
+lost-to-markdowns = Lost to markdowns
+markdown = Markdown
 margin-amount = Margin amount
 price-per-volume = Price per volume
 cost-per-volume = Cost per volume
@@ -144,6 +170,7 @@ share-of-extra-kept = Extra price kept
 highest-drink-cost = Drink cost limit
 before-fee-per-transaction = Before transaction fee
 highest-cost-made = Limit before waste
+highest-cost-before-overhead = Limit before overhead
 highest-ingredient-cost = Ingredient cost limit
 
 ## Packages
@@ -186,6 +213,7 @@ minute = A minute
 liter = A liter
 gallon = A gallon
 ice-density = Ice density
+melted-density = Density of melted ice
 shown-for = Shown for
 spreads = Number of spreads
 year = Weeks per year
@@ -211,6 +239,7 @@ pieces-by-weight-and-yield = { $pieces } at { $piece } per piece × { $share } y
 pieces-by-weight-and-yields = { $pieces } at { $piece } per piece × { $trim } trim yield × { $share } yield = { $result }.
 scoop-of-ice = { $scoop } of cubes × { $solid } solid ice × { $density } = { $result }.
 at-density = { $amount } at { $density } = { $result }.
+share-at-density = { $weight } × { $share } at { $density } = { $result }.
 with-air-blended-in = { $volume } × { $air } with air = { $result }.
 whole-pieces-that-fill = Whole pieces that fill the drink with all the rest: { $result }.
 fills-the-rest = The recipe’s { $recipe } fills { $fills }. With { $left } left to fill, this takes { $result }.
@@ -238,8 +267,15 @@ time-at-wage = { $time } at { $wage } per hour = { $result }.
 time-for-fill-by-gallon = { $time } per gallon × { $fill } = { $result }.
 time-for-fill = { $time } per liter × { $fill } = { $result }.
 time-of-batch = { $time } ÷ { $drinks } per batch = { $result } each.
+time-of-batch-by-volume = { $time } × { $fill } ÷ { $batch } per batch = { $result } each.
+overhead-of-week = { $overhead } per week ÷ { $drinks } drinks sold = { $result } each.
+sold-in-week = Usual weekly sales of all sizes, added up: { $result }.
 waste-per-drink = { $cost } per drink made × { $waste } waste ÷ { $sold } sold = { $result }.
+free-per-drink = { $cost } per drink × { $free } given away ÷ { $paid } paid = { $result }.
 fee-on-price-and-tax = { $fee } card fee × { $taxed } price and tax = { $result } of the price.
+commission-on-price-and-tax = { $share } commission × { $taxed } price and tax = { $result } of the price.
+fee-of-drink = { $fee } per payment ÷ { $drinks } drinks = { $result } each.
+fee-on-deposit = { $share } of the { $deposit } deposit = { $result }.
 share-of-customer-pays = { $share } of the { $pays } the customer pays = { $result }.
 share-of-price = { $share } of the { $price } price before tax = { $result }.
 
@@ -247,11 +283,17 @@ share-of-price = { $share } of the { $price } price before tax = { $result }.
 
 price-plus-tax = { $whole } + { $tax } tax = { $result }.
 costs-by-share = { $costs } to cover ÷ { $share } of the price = { $result }.
+costs-by-share-and-paid = { $costs } to cover ÷ { $share } of the price ÷ { $paid } paid on average = { $result }.
 target-times-tax = { $price } before tax × { $taxed } = { $result }.
 no-tax-inside = No tax is inside the menu price: { $result }.
 rounded-up = { $price } rounded up to your price endings = { $result }.
 menu-price-without-tax = { $price } with tax ÷ { $taxed } = { $result } before tax.
 menu-price-times-tax = { $price } menu price × { $taxed } = { $result }.
+deposit-times-tax = { $deposit } deposit × { $taxed } = { $result }.
+average-times-tax = { $price } before tax × { $taxed } = { $result } on average.
+price-times-paid = { $price } before tax × { $paid } paid on average = { $result }.
+discounts-and-markdowns = { $discounts } after discounts × { $markdowns } after markdowns = { $result }.
+markdowns-of-drinks = { $drinks } of drinks × { $cut } off = { $result }.
 nothing-added = Nothing is added to the menu price: { $result }.
 margin-by-price = { $margin } margin ÷ { $price } before tax = { $result }.
 per-volume = { $money } for { $fill } = { $result } for { $unit }.
@@ -260,6 +302,8 @@ against-smallest = { $price } ÷ { $smallest } for the smallest size = { $result
 more-than-smaller = { $large } − { $small } for the next smaller size = { $result }.
 share-of-price-for-costs = { $price } before tax × { $share } for costs = { $result }.
 cost-per-drink-made = { $cost } per drink sold × { $sold } sold = { $result } per drink made.
+cost-per-drink-paid = { $cost } per drink sold × { $paid } paid = { $result } per drink made.
+cost-per-drink-made-and-paid = { $cost } per drink sold × { $paid } paid × { $sold } sold = { $result } per drink made.
 extra-kept = { $profit } more profit ÷ { $price } more before tax = { $result }.
 
 ## How a fill target follows

@@ -10,16 +10,23 @@ new-trial-unsaved = La prueba nueva aún no está en su libro.
 new-local-price-unsaved = El precio local nuevo aún no está en su libro.
 new-scenario-unsaved = El escenario nuevo aún no está en su libro.
 new-pack-unsaved = El paquete nuevo de { $of } aún no está en su libro.
-new-volume-price-unsaved = El precio por volumen nuevo de { $of } aún no está en su libro.
+new-volume-price-unsaved = El precio por mayoreo nuevo de { $of } aún no está en su libro.
 new-headspace-unsaved = El espacio libre nuevo de { $of } aún no está en su libro.
 new-capacity-unsaved = La capacidad al ras nueva de { $of } aún no está en su libro.
 new-kit-item-unsaved = El empaque nuevo para { $of } aún no está en su libro.
 new-recipe-line-unsaved = El ingrediente nuevo en { $of } aún no está en su libro.
 new-piece-size-unsaved = El tamaño de pieza nuevo en { $of } aún no está en su libro.
-still-needs = Falta: { $needs }.
+still-needs = { $fields ->
+    [one] Falta: { $needs }.
+   *[other] Faltan: { $needs }.
+}
+more-cases-wait = { $cases ->
+    [one] Falta terminar 1 más.
+   *[other] Falta terminar { $cases } más.
+}
 needs-name = nombre
 needs-pack-size = contenido del paquete
-needs-case-price = precio por caja
+needs-case-price = precio del paquete
 needs-surcharge = entrega o depósito
 needs-supplier = proveedor
 needs-headspace = espacio libre
@@ -232,8 +239,9 @@ share-by-hand = Su navegador no puede compartir ni copiar. Seleccione el texto d
 typed-nothing = Este campo está vacío. Escriba un número, como { $example }.
 not-a-number = “{ $text }” no es un número. Escriba dígitos, como { $example }.
 two-numbers = “{ $text }” puede ser dos números. Escriba { $one } o { $other }.
-unknown-unit = “{ $unit }” no es una unidad conocida. Use fl oz, mL, cup, lb, oz, g o ea, como { $example }.
-not-a-length = “{ $unit }” no es una unidad de largo. Use mm, cm o in, como { $example }.
+did-you-mean = ¿{ $typed }? ¿Quiso decir { $other }?
+unknown-unit = “{ $unit }” no es una unidad conocida. Use fl oz, mL, taza, lb, oz, g o pza, como { $example }.
+not-a-length = “{ $unit }” no es una unidad de largo. Use mm, cm o pulg, como { $example }.
 not-a-time = “{ $text }” no es un tiempo. Escriba minutos y segundos, como { $example }.
 not-a-temperature = “{ $unit }” no es una escala de temperatura. Use °F o °C, como { $example }.
 unit-of-volume = “{ $unit }” es un volumen.
@@ -291,9 +299,9 @@ units-about = Las unidades cambian cómo se ven y se escriben las cantidades. La
 margin-figured-on = El margen se calcula con
 price-endings = Terminaciones de precio
 any-ending = todas
-price-endings-about = Como { $example }. Los precios sugeridos suben a la siguiente terminación.
-tax-and-fees = Impuesto y cargos
-tax-and-fees-about = Pregunte a su contador qué tasa aplica y a qué bebidas.
+price-endings-about = Como { $example }, con un espacio entre ellas. Los precios sugeridos suben a la siguiente terminación.
+tax-about = Pregunte a su contador qué tasa aplica y a qué bebidas.
+tax-of-sample = Las tasas de este libro de ejemplo son inventadas.
 sales-tax-rate = Tasa de impuesto
 tax-rate-european = Tasa de IVA
 card-fee = Cargo por tarjeta
@@ -304,7 +312,7 @@ counter-about = Las marcas más chicas de su báscula y de sus tazas medidoras. 
 scale-rounds-to = La báscula marca cada
 cup-marks = Marcas de la taza
 supplier-prices = Precios de proveedor
-supplier-prices-about = Compras marca los precios que nadie ha revisado en este tiempo.
+supplier-prices-about = En Compras se marcan los precios que nadie ha revisado en este tiempo.
 flag-prices-older = Marcar precios de más de
 days = días
 never = nunca
@@ -350,3 +358,39 @@ bring-back = Recuperar libro
 delete-for-good = Borrar para siempre
 delete-for-good-ask = Borrar para siempre…
 delete-for-good-caution = Esto borra el libro para siempre. No lo podrá recuperar.
+
+## Costs that vary
+tax-by-kind = Impuesto por bebida
+drinks-per-payment = Bebidas por pago
+discounts = Descuentos
+free-drinks = Bebidas gratis
+marked-down = Rebajadas
+marked-down-to = Precio rebajado
+blank-uses-rate = Déjelo en blanco para usar { $rate }.
+tax-of-kind = Impuesto de { $kind }
+deposit-taxed = Impuesto sobre depósitos
+deposit-taxed-about = Márquelo si su estado cobra impuesto sobre el depósito de los envases.
+drinks-per-payment-about = Bebidas por pago en promedio, como { $example }. Entre ellas se reparte el cargo por transacción.
+commission-on = Comisión sobre
+price-without-tax = precio antes de impuesto
+price-with-tax = precio con impuesto
+overhead-per = Gastos generales por
+drink-sold = bebida vendida
+drink-made = bebida hecha
+each-week = semana
+overhead-needs-sales = Anote primero las ventas por semana, o ponga los gastos generales en 0. Solo las ventas dan un monto a partir del otro.
+overhead-of-week = { $drinks ->
+    [one] { $each } por bebida: { $money } por semana para 1 bebida vendida.
+   *[other] { $each } por bebida: { $money } por semana entre { $drinks } bebidas vendidas.
+}
+overhead-over-week = { $drinks ->
+    [one] { $each } por bebida suman { $money } por semana con 1 bebida vendida.
+   *[other] { $each } por bebida suman { $money } por semana con { $drinks } bebidas vendidas.
+}
+overhead-of-made = Las bebidas tiradas y gratis también cargan { $each }.
+below-menu-price = Menos que el menú
+below-menu-price-about = Normalmente 0; revise su caja.
+discounts-about = Parte de las ventas a precio de menú, como { $example }.
+free-drinks-about = Parte de todas las bebidas que entrega, como { $example }.
+marked-down-about = Parte de las bebidas vendidas más baratas al final del día, como { $example }.
+marked-down-to-about = Parte del precio de menú, como { $example }.

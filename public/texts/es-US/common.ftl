@@ -22,7 +22,7 @@ drinks-sold-per-week = Ventas por semana
 fee-per-transaction = Cargo por transacción
 today = Hoy
 choose = Elija
-show-the-math = Ver las cuentas
+show-the-math = Ver el cálculo
 yesterday-at = Ayer, { $time }
 book-holds-drinks = { $drinks ->
     [one] 1 bebida

@@ -29,11 +29,16 @@ whole-number-of-drinks = Escriba un número entero de 1 a { $most }, como 12.
 volume-each = { $volume } cada una
 fill-to-the-line = { $prep }, hasta la línea
 fill-to-the-line-alone = hasta la línea
-too-little-to-measure = muy poco para su báscula: prepare varias
+brewed-from = infusión de { $name }
+scooped = { $place }, con cucharón
+scoop-weighs = (pesa { $weight })
+too-little-to-measure = muy poco para su báscula o taza: prepare varias
 rounded-on-both = Cantidades redondeadas a { $scale } en su báscula y { $cup } en su taza medidora.
 rounded-on-scale = Cantidades redondeadas a { $scale } en su báscula.
 rounded-in-cup = Cantidades redondeadas a { $cup } en su taza medidora.
 rounded-together = Juntas, sí llegan a la línea de llenado.
+loss-included = Estas cantidades incluyen { $volume } de pérdida al prensar o servir.
+air-beaten-in = Aire del licuado: { $volume }
 fill-to-line = Llene hasta la línea. Espacio libre: { $headspace }.
 fill-to-line-below-rim = Llene hasta la línea, { $below } bajo el borde. Espacio libre: { $headspace }.
 fill-to-volume = Llene hasta { $volume }. Espacio libre: { $headspace }.
@@ -64,8 +69,8 @@ first-batch-about = Anote cuántas hará de cada bebida. La tanda le dice qué p
 todays-date = Hoy, { $day }
 nothing-planned = Aún no hay nada planeado.
 batch-totals = { $sizes ->
-    [one] 1 tamaño de bebida: { $planned } por hacer, { $made } llenas.
-   *[other] { $sizes } tamaños de bebida: { $planned } por hacer, { $made } llenas.
+    [one] 1 tamaño: { $planned } bebidas por hacer, { $made } hechas.
+   *[other] { $sizes } tamaños: { $planned } bebidas por hacer, { $made } hechas.
 }
 make-a-batch = Hacer tanda
 usual-day-about = Un día normal es su venta semanal entre 7, redondeada hacia arriba, sin bebidas hechas al momento.
@@ -91,8 +96,8 @@ number-of = Cuántas: { $drink }
 change-number-of = Cambiar cantidad de { $drink }
 one-fewer = Una menos: { $drink }
 one-more = Una más: { $drink }
-card = Tarjeta
 card-of = Tarjeta de { $drink }
+card-of-size = Tarjeta: { $size }
 add-drink-to-batch = Agregar { $drink } a la tanda
 remove-drink-from-batch = Quitar { $drink } de la tanda
 check-off = Marcar { $item }
@@ -120,7 +125,7 @@ after-filling = Después de llenar
 deduct-about = Descuenta lo que usaron las bebidas que llenó, como se compra. Cada bebida cuenta una vez, aunque borre la tanda y empiece de nuevo.
 deduct-from-stock = Descontar inventario
 check-off-first = Primero marque las bebidas que llenó.
-all-deducted = Ya descontó todas las bebidas llenas.
+all-deducted = Ya descontó todas las bebidas hechas.
 nothing-to-deduct = No tiene conteos de inventario para estas bebidas.
 items-deducted = { $items ->
     [one] Se descontó del inventario 1 artículo. Con Deshacer regresa.
@@ -138,6 +143,7 @@ short-on = { $items ->
    *[other] Le faltan { $items } artículos.
 }
 nothing-short = No falta nada de lo que contó.
+count-items = Contar artículos
 used-in = Se usa en { $drinks }.
 made-of-planned = { $made } de { $planned } bebidas
 best-plan = Mejor plan
@@ -166,10 +172,6 @@ stock-count = Conteo
 stock-count-about = Cuente lo que tiene, como se compra. Primero va lo que falta para la tanda de hoy.
 search-stock = Buscar artículo
 nothing-to-count = Aún no tiene ingredientes. Primero agréguelos en Compras.
-more-not-shown = { $more ->
-    [one] Hay 1 más que no se ve. Búsquelo arriba.
-   *[other] Hay { $more } más que no se ven. Búsquelos arriba.
-}
 counted-today = Conteo de hoy.
 counted-yesterday = Conteo de ayer.
 counted-days-ago = { $days ->
@@ -178,11 +180,15 @@ counted-days-ago = { $days ->
 }
 counted-on = Conteo del { $day }.
 short = Faltan { $amount }.
+short-of-rest = Faltan { $amount } para las bebidas que aún no se descontaron.
 units-do-not-convert = El conteo y la receta usan unidades distintas.
+seasons-yields = Con los rendimientos de esta temporada.
 today-needs-this = Se necesita hoy. Cuéntelo.
 today-short = Para hoy faltan { $amount }.
 drinks-from-stock-about = Cada número es para ese tamaño solo, según su conteo. Toque varios para ver el mejor plan de todos.
 can-make-of = { $drink }: { $number }
+at-most = hasta { $number }
+drinks-without-counts = Fuera de la lista, porque no contó nada de ellas: { $drinks }.
 count-to-see-drinks = Cuente primero un artículo para ver cuántas bebidas puede hacer.
 best-plan-together = Mejor plan en conjunto
 runs-out-first = Se acaba primero: { $item }.
@@ -200,7 +206,7 @@ lock-about = Bloqueado, este dispositivo muestra solo tarjetas de receta, tandas
 new-pin = PIN (4–8 dígitos)
 repeat-pin = Repita el PIN
 lock-to-counter = Bloquear en Mostrador
-lock-caution = Un PIN frena a los curiosos, pero no es seguridad de verdad. Con herramientas del navegador o con otro navegador, cualquiera se salta el bloqueo. El PIN se guarda tal como lo escribe: nunca use el de una tarjeta o un teléfono.
+lock-caution = Un PIN frena a los curiosos, pero no es seguridad de verdad. “¿Olvidó el PIN?” muestra una frase que abre el dispositivo. Con herramientas del navegador o con otro navegador también se salta el bloqueo. El PIN se guarda tal como lo escribe: nunca use el de una tarjeta o un teléfono.
 lock-not-kept = Este navegador no guarda ajustes, así que el bloqueo termina al cerrar la página. Permita guardar datos en esta página o use otro navegador.
 unlock = Desbloquear
 pin = PIN
@@ -274,3 +280,8 @@ tax-added-european = En la caja se suma { $rate } de IVA o impuesto.
 per-unit = por { $unit }
 unit-price-of-menu-price = El precio por unidad es el precio de menú entre el tamaño en etiqueta. Sin tamaño en etiqueta, cuenta el llenado.
 unit-price-of-customer-price = El precio por unidad es lo que paga el cliente entre el tamaño en etiqueta. Sin tamaño en etiqueta, cuenta el llenado.
+several-tax-rates-included = Los precios incluyen impuesto, según la tasa de cada bebida.
+several-tax-rates-added = El impuesto se suma en la caja, según la tasa de cada bebida.
+deposits-come-back = El depósito se devuelve con el envase vacío.
+several-tax-rates-included-european = Los precios incluyen IVA o impuesto, según la tasa de cada bebida.
+several-tax-rates-added-european = El IVA o impuesto se suma en la caja, según la tasa de cada bebida.

@@ -27,12 +27,12 @@ use-what-if = Usar cambios “¿Y si…?”
 
 how-many-sizes = Cuántos tamaños
 rule-of-thumb-sizes = Regla general (sin fuente publicada): uno es lo más sencillo, dos funcionan bien, tres son muchos. Sus propios números van primero.
-weeks-to-stock = Semanas por surtir
+weeks-to-stock = Semanas de inventario por comprar
 upkeep-per-size = Gasto semanal por tamaño
 container-types = Tipos de envase
 lid-types = Tipos de tapa
 opening-stock = Inventario inicial
-weeks-of-stock = Inventario dura
+weeks-of-stock = Duración del inventario
 count-of-sizes = { $sizes ->
     [1] Un tamaño
     [2] Dos tamaños
@@ -42,6 +42,10 @@ count-of-sizes = { $sizes ->
 weeks = { $weeks ->
     [one] { $weeks } semana
    *[other] { $weeks } semanas
+}
+weeks-of-kinds = { $weeks ->
+    [one] { $weeks } semana: { $kinds }
+   *[other] { $weeks } semanas: { $kinds }
 }
 no-sales-yet = aún sin ventas
 
@@ -81,13 +85,13 @@ profit-now = Ganancia hoy
 one-time-costs = Costos únicos
 labels-and-printing = Etiquetas e impresión
 leftover-stock = Inventario sobrante
-no-new-packaging = El tamaño nuevo no necesita empaque nuevo.
+no-new-packaging = No hace falta empaque nuevo.
 first-order = { $packs ->
     [one] { $name }: 1 paquete para empezar, { $cost }.
    *[other] { $name }: { $packs } paquetes para empezar, { $cost }.
 }
 first-order-in-use = { $name }: ya lo usa otro tamaño de su menú, así que aquí no cuesta.
-first-order-no-price = { $name }: aún sin precio por caja, así que no cuenta. Anótelo en Compras.
+first-order-no-price = { $name }: aún sin precio del paquete, así que no cuenta. Anótelo en Compras.
 ## A price limit
 
 price-limit-teach = ¿Qué alcanza con su precio?
@@ -97,12 +101,12 @@ sizes-shown = Tamaños mostrados
 type-a-price = Escriba un precio para ver qué alcanza.
 choose-a-size = Elija un tamaño para ver si alcanza.
 all-sizes-fit = { $sizes ->
-    [one] Esta bebida se puede vender a { $price } en este tamaño
-   *[other] Los { $sizes } tamaños de bebida se pueden vender a { $price }
+    [one] Esta bebida se puede vender a { $price } con su meta
+   *[other] Los { $sizes } tamaños de bebida se pueden vender a { $price } con su meta
 }
 sizes-do-not-fit = { $over ->
-    [one] 1 de { $sizes } tamaños de bebida no se puede vender a { $price }
-   *[other] { $over } de { $sizes } tamaños de bebida no se pueden vender a { $price }
+    [one] 1 de { $sizes } tamaños de bebida no llega a su meta a { $price }
+   *[other] { $over } de { $sizes } tamaños de bebida no llegan a su meta a { $price }
 }
 by-size = Por tamaño
 ingredient-limit = Tope de ingredientes
@@ -126,7 +130,7 @@ all-types = Todos los tipos
 drink-type = Tipo de bebida
 place = Lugar
 recent-places = Lugares recientes
-their-price = Precio de ellos
+their-price = Precio que cobran
 date-seen = Visto el
 add-price = Agregar precio
 choose-date-seen = Elija el día en que vio el precio.
@@ -157,7 +161,7 @@ double-costs-more = El doble de tamaño cuesta { $share } más.
 double-costs-less = El doble de tamaño cuesta { $share } menos.
 double-costs-same = El doble de tamaño cuesta lo mismo.
 your-standing = Su { $size }: { $standing }.
-farthest-standing = Lo más lejos de la curva es su { $size }: { $standing }.
+farthest-standing = El tamaño más alejado de la curva: { $size }, { $standing }.
 on-curve = en la curva
 above-curve = { $share } arriba de la curva
 below-curve = { $share } abajo de la curva
@@ -185,6 +189,7 @@ prices-over-a-year-old = { $prices ->
 your-sizes-among-prices = Sus tamaños y precios locales
 your-price = Su precio
 per-unit = Por { $unit }
+per-labeled = Por { $unit } de etiqueta
 local-curve = Curva local
 your-position = Su lugar
 none-of-yours-priced = Ninguno de sus tamaños de este tipo tiene precio aún.
@@ -194,11 +199,12 @@ size-in-unit = Tamaño, { $unit }
 ## What the numbers of the book say
 
 numbers-say = Lo que dicen sus números
-no-findings = Aún no hay nada que decir. Venda una bebida en dos tamaños, con precio y ventas semanales.
+no-findings = Aún no hay nada que decir. Venda una bebida en dos tamaños, con precio y ventas semanales. No se comparan tamaños ni precios de más del doble.
 ask = Preguntar
 switch-a-size = Cambiar un tamaño
-add-or-drop = Agregar o quitar un tamaño
-sell-under = Vender por menos de cierto precio
+drop-a-size = Quitar un tamaño
+add-a-size = Agregar un tamaño
+sell-under = Vender a no más de un precio
 compare-sizes = Comparar tamaños
 newest-price = { $prices ->
     [one] 1, visto el { $day }
@@ -215,6 +221,10 @@ finding-drop = { $stay ->
     [one] Quitar { $size } conviene si 1 de 100 clientes toma otro tamaño
    *[other] Quitar { $size } conviene si { $stay } de 100 clientes toman otro tamaño
 }
+finding-drop-can = { $stay ->
+    [one] Quitar { $size } conviene si 1 de 100 que pueden tomar otro tamaño lo toma
+   *[other] Quitar { $size } conviene si { $stay } de 100 que pueden tomar otro tamaño lo toman
+}
 finding-drop-to = { $stay ->
     [one] Quitar { $size } conviene si 1 de 100 clientes toma { $other }
    *[other] Quitar { $size } conviene si { $stay } de 100 clientes toman { $other }
@@ -224,8 +234,16 @@ finding-only = { $stay ->
     [one] Vender solo { $size } conviene si se queda 1 de 100 clientes de otros tamaños
    *[other] Vender solo { $size } conviene si se quedan { $stay } de 100 clientes de otros tamaños
 }
+finding-only-can = { $stay ->
+    [one] Vender solo { $size } conviene si se queda 1 de 100 clientes que pueden quedarse
+   *[other] Vender solo { $size } conviene si se quedan { $stay } de 100 clientes que pueden quedarse
+}
 finding-only-always = Vender solo { $size } conviene aunque se vayan los demás clientes
 finding-only-about = El { $share } de los clientes ya lo elige. Tarjetas de receta: hoy { $now }, después { $then }.
+only-more = { $buyers ->
+    [one] Si el otro cliente se queda, gana { $profit } más por semana.
+   *[other] Si se quedan los otros { $buyers } clientes, gana { $profit } más por semana.
+}
 finding-turns = { $lost ->
     [one] Si 10% más de precio aleja a más de 1 de 100 clientes, ganan más los tamaños chicos
    *[other] Si 10% más de precio aleja a más de { $lost } de 100 clientes, ganan más los tamaños chicos
@@ -234,17 +252,25 @@ finding-turns-unknown = Aún no ha dicho cómo reaccionan sus clientes.
 finding-turns-larger = Según su propia respuesta, ganan más los tamaños grandes.
 finding-turns-smaller = Según su propia respuesta, ganan más los tamaños chicos.
 finding-not-under = { $cannot ->
-    [one] 1 de { $drinks } bebidas no se puede vender a { $price } en ningún tamaño
-   *[other] { $cannot } de { $drinks } bebidas no se pueden vender a { $price } en ningún tamaño
+    [one] 1 de { $drinks } bebidas no llega a su meta a { $price } en ningún tamaño
+   *[other] { $cannot } de { $drinks } bebidas no llegan a su meta a { $price } en ningún tamaño
 }
 nearest-needs = { $drink } necesita { $price } para llegar a su meta.
+some-pay-more = { $buyers ->
+    [one] 1 de los que se quedan paga { $price } más por { $volume } más.
+   *[other] { $buyers } de los que se quedan pagan { $price } más por { $volume } más.
+}
+some-pay-less = { $buyers ->
+    [one] 1 de los que se quedan paga { $price } menos por { $volume } menos.
+   *[other] { $buyers } de los que se quedan pagan { $price } menos por { $volume } menos.
+}
+some-pay-else = { $buyers ->
+    [one] 1 de los que se quedan paga { $then } en lugar de { $now }.
+   *[other] { $buyers } de los que se quedan pagan { $then } en lugar de { $now }.
+}
 buyers-pay-more = Pagan { $price } más por { $volume } más.
 buyers-pay-less = Pagan { $price } menos por { $volume } menos.
 buyers-pay-else = Pagan { $then } en lugar de { $now }.
-buyers-a-week = { $buyers ->
-    [one] 1 cliente por semana.
-   *[other] { $buyers } clientes por semana.
-}
 
 ## One decision on sizes
 
@@ -263,12 +289,17 @@ drop-pays-from = { $stay ->
     [one] Conviene si se queda 1 de 100 clientes
    *[other] Conviene si se quedan { $stay } de 100 clientes
 }
+drop-pays-can = { $stay ->
+    [one] Conviene si se queda 1 de 100 clientes que pueden quedarse
+   *[other] Conviene si se quedan { $stay } de 100 clientes que pueden quedarse
+}
 drop-pays-to = { $stay ->
     [one] Conviene si 1 de 100 clientes toma { $size }
    *[other] Conviene si { $stay } de 100 clientes toman { $size }
 }
 pays-if-all-leave = Conviene aunque se vayan todos los clientes
-drop-cannot-pay = No conviene nunca
+drop-cannot-pay = Con los clientes de hoy, no conviene
+add-cannot-pay = No conviene nunca
 switch-needs-new = { $buyers ->
     [one] Necesita 1 cliente más por semana, o gana menos
    *[other] Necesita { $buyers } clientes más por semana, o gana menos
@@ -284,34 +315,47 @@ add-pays-until = { $taken ->
 }
 add-pays-always = Conviene aunque todos vengan de otro tamaño
 all-stay-more = { $buyers ->
-    [one] Si el único cliente se queda, gana { $profit } más por semana.
-   *[other] Si se quedan los { $buyers } clientes, gana { $profit } más por semana.
+    [one] Si el único cliente se queda, usted gana { $profit } más por semana.
+   *[other] Si se quedan los { $buyers } clientes, usted gana { $profit } más por semana.
 }
 all-stay-less = { $buyers ->
-    [one] Aunque el único cliente se quede, pierde { $profit } por semana.
-   *[other] Aunque se queden los { $buyers } clientes, pierde { $profit } por semana.
+    [one] Aunque el único cliente se quede, usted pierde { $profit } por semana.
+   *[other] Aunque se queden los { $buyers } clientes, usted pierde { $profit } por semana.
 }
 all-take-less = { $buyers ->
-    [one] Aunque el único cliente tome { $size }, pierde { $profit } por semana.
-   *[other] Aunque los { $buyers } clientes tomen { $size }, pierde { $profit } por semana.
+    [one] Aunque el único cliente tome { $size }, usted pierde { $profit } por semana.
+   *[other] Aunque los { $buyers } clientes tomen { $size }, usted pierde { $profit } por semana.
 }
 all-take-more = { $buyers ->
-    [one] Si el único cliente toma { $size }, gana { $profit } más por semana.
-   *[other] Si los { $buyers } clientes toman { $size }, gana { $profit } más por semana.
+    [one] Si el único cliente toma { $size }, usted gana { $profit } más por semana.
+   *[other] Si los { $buyers } clientes toman { $size }, usted gana { $profit } más por semana.
 }
 all-new-more = { $buyers ->
-    [one] Si el único cliente es nuevo, gana { $profit } más por semana.
-   *[other] Si los { $buyers } clientes son nuevos, gana { $profit } más por semana.
+    [one] Si el único cliente es nuevo, usted gana { $profit } más por semana.
+   *[other] Si los { $buyers } clientes son nuevos, usted gana { $profit } más por semana.
 }
 all-new-less = { $buyers ->
-    [one] Aunque el único cliente sea nuevo, pierde { $profit } por semana.
-   *[other] Aunque los { $buyers } clientes sean nuevos, pierde { $profit } por semana.
+    [one] Aunque el único cliente sea nuevo, usted pierde { $profit } por semana.
+   *[other] Aunque los { $buyers } clientes sean nuevos, usted pierde { $profit } por semana.
+}
+can-stay-more = { $buyers ->
+    [one] Si el único cliente que puede quedarse se queda, usted gana { $profit } más por semana.
+   *[other] Si se quedan los { $buyers } clientes que pueden quedarse, usted gana { $profit } más por semana.
+}
+can-stay-less = { $buyers ->
+    [one] Aunque se quede el único cliente que puede, usted pierde { $profit } por semana.
+   *[other] Aunque se queden los { $buyers } clientes que pueden quedarse, usted pierde { $profit } por semana.
+}
+all-leave-more = Nadie puede quedarse, y aun así gana { $profit } más por semana.
+must-leave = { $buyers ->
+    [one] Se va 1 cliente.
+   *[other] Se van { $buyers } clientes.
 }
 stays-same = Gana lo mismo que hoy.
 
 profit-week-now = Ganancia semanal hoy
 profit-with = Con { $buyers } de 100
-profit-taken = Con { $buyers } que cambian
+profit-taken = Si { $buyers } de 100 cambian de tamaño
 buyers-who-stay = Clientes que se quedan
 buyers-per-100 = Clientes por 100
 buyers-taken = De otros tamaños
@@ -340,9 +384,14 @@ tips-if-more = { $lost ->
     [one] Conviene si con un precio 10% más alto se va más de 1 de 100 clientes.
    *[other] Conviene si con un precio 10% más alto se van más de { $lost } de 100 clientes.
 }
+tips-cannot = { $lost ->
+    [one] Necesitaría { $buyers } clientes por cada 100 de hoy. El precio más bajo atrae a tantos solo si con 10% más se va más de 1 de 100.
+   *[other] Necesitaría { $buyers } clientes por cada 100 de hoy. El precio más bajo atrae a tantos solo si con 10% más se van más de { $lost } de 100.
+}
 studies-average = En estudios de comida fuera de casa, el promedio es de 7 a 8. Un negocio con competencia cerca suele perder más.
 
 what-to-keep = Tarjetas e inventario
+stock-of-menu = Los envases, las tapas y el inventario cuentan todo su menú: otras bebidas también los usan.
 cards-now-then = { $then ->
     [one] { $now } → 1 tarjeta
    *[other] { $now } → { $then } tarjetas
@@ -364,17 +413,17 @@ turns-to = Pasan a
 profit-then = Ganancia después
 breaks-even = Iguala con
 they-leave = Se van
-rows-rounded = Cada renglón se redondea; los totales no.
+rows-rounded = El dinero se redondea en cada renglón; los totales no.
 sales-from-weeks = { $weeks ->
     [one] Las ventas semanales son de 1 semana que anotó.
    *[other] Las ventas semanales son el promedio de { $weeks } semanas que anotó.
 }
 sales-as-typed = Las ventas semanales son las escritas en cada bebida.
-show-the-math = Ver la cuenta
+show-the-math = Ver el cálculo
 math-drop = ({ $now } hoy − { $kept } sin ningún cliente) ÷ { $all } más si todos se quedan = { $share }.
 math-add = ({ $all } si todos son nuevos − { $now } hoy) ÷ { $taken } que se pierden si todos vienen de otro tamaño = { $share }.
 math-size = El tamaño pesa la cuarta parte de lo que pesa el precio. Fuente: un estudio de envases más chicos (Çakir y Balagtas, 2014).
-math-elasticity = En el punto de cambio, la elasticidad del precio es { $elasticity }.
+math-elasticity = En el punto de cambio, con 1% más de precio se va cerca del { $lost } de los clientes (elasticidad { $elasticity }).
 profit-by-buyers = Ganancia por clientes
 new-plan = Tamaños cambiados
 
@@ -391,6 +440,7 @@ weeks-swing = { $weeks ->
 hidden-in-swing = Una diferencia de { $gain } no se nota en una semana.
 swing-needs-weeks = Anote al menos dos semanas de ventas para ver cuánto varían.
 keep-as-scenario = Guardar como escenario
+keep-these = Guardar esto
 print-decision = Imprimir hoja de decisión
 use-this = Usar esto
 use-this-list = Esto cambia su menú
@@ -400,6 +450,12 @@ use-adds = { $offer }: se agrega a { $price }, { $sold } por semana.
 use-adds-unsold = { $offer }: se agrega a { $price }.
 use-removes = { $offer }: ya no se vende.
 use-sells = { $offer }: { $then } por semana en lugar de { $now }.
+use-assumes = Estas ventas semanales suponen que se quedan { $buyers } de 100 clientes. Aún no son ventas reales.
+use-assumes-taken = Estas ventas semanales son las que usted espera, con { $buyers } de 100 de otros tamaños. Aún no son ventas reales.
+use-assumes-per-100 = Estas ventas semanales suponen { $buyers } clientes por cada 100 de hoy. Aún no son ventas reales.
+named-staying = { $name }, se quedan { $buyers } de 100
+named-taken = { $name }, { $buyers } de 100 de otros tamaños
+named-per-100 = { $name }, { $buyers } clientes por 100
 use-price = { $offer }: { $then } en lugar de { $now }.
 use-keeps = Las ventas pasadas se conservan. Deshacer recupera el menú de hoy.
 use-cannot = Qué queda como está
@@ -410,8 +466,8 @@ no-answer-one-size = Solo vende { $size }. Elija un tamaño para agregar.
 no-answer-not-sold = Ninguna de estas bebidas se vende en { $size }. Elija un tamaño que venda.
 no-answer-same = Los dos tamaños son { $size }. Elija uno distinto.
 no-answer-nothing-left = { $drink } no gana nada a su precio. Escriba un precio más alto.
-no-answer-nobody = Ninguna de estas bebidas se vende en otro tamaño, así que nadie puede quedarse.
-no-answer-price = Falta un precio. Escriba el precio que pondría.
+no-answer-nobody = Ninguna de estas bebidas se vende en otro tamaño, así que nadie puede quedarse. Perdería { $profit } por semana.
+no-answer-price = { $drink } no tiene precio. Escriba el precio que pondría.
 not-counted = { $offer }: { $reason }
 not-counted-price = aún sin precio
 not-counted-sales = sin ventas semanales
@@ -419,14 +475,15 @@ weekly-sales = Ventas semanales
 price-range = de { $low } a { $high }
 before-tax = Precio antes de impuesto
 after-tax = Paga el cliente
-tightest-spare = La más apretada es { $drink }: sobran { $before } antes de impuesto, { $after } con impuesto.
-tightest-lacks = La más apretada es { $drink }: faltan { $before } antes de impuesto, { $after } con impuesto.
+tightest-spare = La más justa es { $drink }: sobran { $before } antes de impuesto, { $after } con impuesto.
+tightest-lacks = La más justa es { $drink }: faltan { $before } antes de impuesto, { $after } con impuesto.
 spare = sobran { $price }
 lacks = faltan { $price }
 no-price-is-enough = { $drink }: ningún precio llega a su meta.
 open-drink = Abrir esta bebida
 of-ten-stay = De 10, se quedan
 of-ten-stay-about = Su propio cálculo: de 10 clientes, ¿cuántos se quedan si un precio sube 10%?
+of-ten-moves-down = Los tamaños chicos cuestan menos y ganan clientes: cuanto más importa el precio, más ganan.
 of-ten-above-zero = Algunos clientes siempre se quedan. Escriba un número mayor que 0, hasta 10.
 no-plan-pays = Ningún otro grupo de tamaños conviene
 plan-pays-if = { $stay ->
@@ -452,7 +509,7 @@ stay-short = { $stay } de 100
 stay-none = 0 de 100
 stay-over = más de 100
 plans-tried = Planes más probados
-plans-tried-about = Primero van los tamaños que más clientes eligen hoy. El número dice cuántos de los demás deben quedarse.
+plans-tried-about = Primero van los tamaños que más clientes eligen hoy. El número dice cuántos deben quedarse de los que pueden.
 plans-counted = { $plans ->
     [one] 1 plan
    *[other] { $plans } planes
@@ -468,6 +525,26 @@ by-evidence = Más probados
 by-profit = Por ganancia
 by-profit-about = Estas ganancias son de su propio cálculo, no de ventas.
 about-profit = cerca de { $profit } por semana
+guess-stays-more = { $buyers ->
+    [one] Según usted, se queda 1 de 100: cerca de { $profit } más por semana.
+   *[other] Según usted, se quedan { $buyers } de 100: cerca de { $profit } más por semana.
+}
+guess-stays-less = { $buyers ->
+    [one] Según usted, se queda 1 de 100: cerca de { $profit } menos por semana.
+   *[other] Según usted, se quedan { $buyers } de 100: cerca de { $profit } menos por semana.
+}
+guess-comes-more = { $buyers ->
+    [one] Según usted, llega 1 cliente más por cada 100: cerca de { $profit } más por semana.
+   *[other] Según usted, llegan { $buyers } clientes más por cada 100: cerca de { $profit } más por semana.
+}
+guess-comes-less = { $buyers ->
+    [one] Según usted, llega 1 cliente más por cada 100: cerca de { $profit } menos por semana.
+   *[other] Según usted, llegan { $buyers } clientes más por cada 100: cerca de { $profit } menos por semana.
+}
+plan-pays-guess = Según usted, { $plan } gana cerca de { $profit } más por semana
+no-plan-guess = Según usted, ningún otro grupo de tamaños gana más
+plans-earn-less = Ganan menos
+plans-earn-less-about = Según usted, estos ganan menos que hoy.
 decide-on-plan = Decidir sobre esto
 size-to-try = Tamaño por probar
 what-to-ask = Lo que usted dice

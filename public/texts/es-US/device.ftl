@@ -5,6 +5,7 @@ about = Estas opciones se quedan en este dispositivo. Sus libros no cambian.
 language = Idioma
 counter-language = Idioma del mostrador
 as-in-browser = Como el navegador
+owners-language = Idioma del dueño
 same-language = Igual que arriba
 numbers-and-dates = Números y fechas
 written-like = Ejemplo: { $sample }

@@ -42,6 +42,7 @@ recipe-about = Escriba la receta una vez, para un tamaño. Los demás tamaños s
 recipe-makes = La receta rinde
 recipe-size = Tamaño de receta
 ingredients-make = Estos ingredientes rinden { $volume }.
+sizes-follow = Cada tamaño se calcula a partir de estos { $volume }.
 choose-ingredient = Elija un ingrediente
 new-ingredient = Ingrediente nuevo
 add-ingredient = Agregar ingrediente
@@ -64,6 +65,28 @@ piece-size-of = Tamaño de pieza de { $name }
 ice-packing = Hielo sólido por cucharón
 ice-packing-of = Hielo sólido por cucharón de { $name }
 ice-packing-about = Los cubos sueltos dejan huecos. Del 54 al 67% de un cucharón es sólido (Baker y Kudrolli 2010, cubos de plástico). Use esto solo como guía.
+ice-melted = Hielo derretido
+ice-melted-of = Parte derretida de { $name }
+ice-melted-about = El hielo derretido ocupa menos. Con { $share } derretido, este hielo ocupa { $volume } menos.
+in-glass = Directo al vaso
+in-glass-about = Se agrega en el vaso, como agua mineral o adorno: sin pérdida de proceso.
+peel-asked = ¿Pesó { $name } con cáscara? La cáscara no es bebida.
+peel-asked-piece = { $name }: esto cuenta la cáscara como bebida.
+weighed-with-peel = Pesado con cáscara
+weighed-trimmed = Pesado en limpio
+count-trimmed = Contar en limpio
+density-of = Densidad de { $name } en bebidas
+cup-weight-of = Peso por taza de { $name }
+juice-density-of = Densidad del jugo de { $name }
+juice-cup-weight-of = Peso por taza del jugo de { $name }
+piece-weight-of = Peso por pieza de { $name }
+use-starting-figure = Usar { $figure } por ahora
+starting-figure-assumed = { $figure } es un valor supuesto, sin pesar. Pese el suyo cuando pueda.
+counts-as-puree = Un volumen cuenta como puré, { $figure }. Pese el suyo cuando pueda.
+takes-up-rest = { $names } ocupa lo que dejan las piezas enteras.
+take-up-rest = { $names } ocupan lo que dejan las piezas enteras.
+all-take-up-rest = Los ingredientes que siguen el tamaño ocupan lo que dejan las piezas enteras.
+fill-in = Anotar el dato
 
 ## What an amount in a recipe means
 
@@ -106,6 +129,7 @@ remove-size = Quitar tamaño
 menu-price = Precio de menú
 not-known = no se sabe
 suggested = Precio sugerido: { $price }, con margen de { $margin }. Precio meta exacto: { $exact }.
+lowest-on-target = Precio mínimo en la meta: { $price }, con margen de { $margin }. Precio meta exacto: { $exact }.
 set-price = Poner precio en { $price }
 target-and-suggested = Meta de { $target }. Con { $price } queda { $margin }.
 target-is = Meta de { $target }.
@@ -113,13 +137,13 @@ recipe-lines = { $lines ->
     [one] 1 renglón
    *[other] { $lines } renglones
 }
-edit-recipe = Cambiar receta
+edit-recipe = Editar receta
 label = Etiqueta
 fill-from = Llenado de { $fill }: capacidad al ras de { $brimful } menos { $headspace } de espacio libre.
 under-labeled-size = Son { $short } menos que el tamaño en etiqueta.
-edit-fill = Cambiar llenado
-part = Parte
-share = Porcentaje
+edit-fill = Editar llenado
+part = Concepto
+share = %
 
 ## Where a price goes, from the top down
 
@@ -130,14 +154,19 @@ fees = Cargos
 app-commission = Comisión de la app de entregas
 labor-waste = Merma de mano de obra
 overhead-waste = Merma de gastos generales
-profit-that-changes = Ganancia que cambia
+labor-given-away = Mano de obra regalada
+overhead-given-away = Gastos generales regalados
+profit-that-changes = Ganancia antes de gastos generales
 rows-rounded = Cada renglón va redondeado; los totales son exactos.
 customer-pays-with-tax = El cliente paga { $price } con impuesto.
 customer-pays-with-tax-european = El cliente paga { $price } con IVA o impuesto.
 no-wage-yet = Aún no se cuenta la mano de obra: falta el sueldo.
-no-time-yet = Aún no se cuenta la mano de obra: falta el tiempo.
+no-time-yet = La mano de obra cuenta cuando anote el tiempo por bebida.
 no-packaging-yet = Aún no se cuenta el empaque: no hay ninguno.
 no-waste-yet = Aún no se cuenta la merma: no hay dato.
+no-weekly-yet = Aún no se cuentan los gastos generales: faltan las ventas por semana.
+no-card-fee-yet = Aún no se cuenta el cargo por tarjeta: no se anotó.
+no-tax-yet = Aún no se cuenta el impuesto en el precio: falta la tasa.
 
 ## Work back from a price
 
@@ -157,16 +186,16 @@ full-fill = { $fill } (lleno)
 
 reach-target = Formas de llegar a su meta
 other-ways = Otras formas
-see-quotes = Ver cotizaciones
-see-yield-log = Ver registro de rendimiento
-not-enough-alone = no basta por su cuenta
+see-quotes = Ver precios
+see-yield-log = Ver registro
+not-enough-alone = (con eso no alcanza)
 not-in-margin = no cuenta en este margen
-case-price-of = Precio por caja de { $name }
+case-price-of = Precio del paquete de { $name }
 trim-yield-of = Rendimiento limpio de { $name }
 juice-yield-of = Rendimiento de jugo de { $name }
-soaked-or-brewed-weight-of = Peso remojado o infusionado de { $name }
+soaked-or-brewed-weight-of = Peso tras remojo o infusión de { $name }
 charge-instead = Cobre { $price } en vez de { $now }.
-fill-instead = Llene a { $fill } en vez de { $now }.
+fill-instead = Llene hasta { $fill } en vez de { $now }.
 pay-instead = Compre { $name } a { $price } la caja en vez de { $now }.
 trim-instead = Al limpiar { $name }, aproveche { $share } en vez de { $now }.
 press-instead = Saque { $share } de jugo de { $name } en vez de { $now }.
@@ -191,14 +220,13 @@ set-labor = Poner mano de obra en { $time }
 ingredients = Ingredientes
 labor = Mano de obra
 overhead = Gastos generales
-overhead-per-drink = Gastos generales por bebida
 
 ## What a margin is figured on
 
 on-goods = Ingredientes y empaque
 on-labor = Ingredientes, empaque y mano de obra
 on-all-costs = Todos los costos
-target-margin-about = El margen que debe dejar cada bebida. Una bebida puede tener el suyo. “Ingredientes y empaque” incluye el cargo por proceso. “Todos los costos” suma mano de obra, gastos generales, cargo por tarjeta y comisión de la app de entregas.
+target-margin-about = El margen que debe dejar cada bebida. Una bebida puede tener el suyo. “Ingredientes y empaque” incluye el cargo por proceso (HPP o pasteurización). “Todos los costos” suma mano de obra, gastos generales, cargo por tarjeta y comisión de la app de entregas.
 
 ## Choices
 
@@ -244,17 +272,31 @@ over-the-brim = Son { $over } más que la capacidad al ras de { $container }. Re
 recipe-empty = La receta está vacía. Agregue un ingrediente.
 fixed-too-much = Las cantidades fijas se pasan por { $over } en este tamaño. Bájelas o póngalas según el tamaño.
 nothing-scales = Todas las cantidades son fijas y a este tamaño le faltan { $short }. Ponga un ingrediente según el tamaño.
-pieces-too-much = Las piezas se pasan por { $over } en este tamaño. Use piezas más chicas, o llene hasta la línea con otro ingrediente.
 between-pieces = Ningún número de piezas queda en este tamaño: faltan { $short }, o sobran { $over } con una más. Ponga un ingrediente hasta la línea.
 nothing-to-float-in = El hielo no tiene en qué flotar. Agregue un líquido.
 recipe-lost-ingredient = La receta usa un ingrediente que ya no está. Quite ese renglón.
 cost-lost-ingredient = El costo usa un ingrediente que ya no está. Quítelo donde lo use.
 cost-lost-packaging = El costo usa un empaque que ya no está. Quítelo donde lo use.
-needs-case-price = Falta: precio por caja de { $name }. Anote el contenido del paquete y el precio por caja en Compras.
+needs-case-price = Falta: precio del paquete de { $name }. Anote el contenido y el precio del paquete en Compras.
 needs-juice-yield = Falta: rendimiento de jugo de { $name }. Pese lo que prensa y el jugo que sale. Anote el porcentaje.
-needs-soaked-weight = Falta: peso remojado o infusionado de { $name }. Anote el peso final como porcentaje del peso inicial.
+needs-soaked-weight = Falta: peso tras remojo o infusión de { $name }. Anote el peso final como porcentaje del peso inicial.
 needs-density = Falta: densidad de { $name } en bebidas. En un lado usa peso y en otro, volumen. Anote los gramos por mL.
 needs-cup-weight = Falta: peso por taza de { $name } en bebidas. En un lado usa peso y en otro, volumen. Anote cuánto pesa una taza.
 needs-juice-cup-weight = Falta: peso por taza del jugo de { $name }. En un lado usa peso y en otro, volumen. Anote cuánto pesa una taza.
 needs-juice-density = Falta: densidad del jugo de { $name }. En un lado usa peso y en otro, volumen. Anote los gramos por mL.
 needs-piece-weight = Falta: peso por pieza de { $name }. Pese una como se compra.
+
+## Batches and ice
+batch-volume = Volumen del lote
+tax-rate-of-kind = Déjelo en blanco para usar { $rate } del Libro ({ $kind }).
+split-batch = Repartir lote
+by-volume = por volumen
+by-drinks = por bebidas
+batch-volume-about = Cada tamaño toma su parte de este volumen.
+drinks-per-batch-about = Cada bebida toma la misma parte.
+labor-by-size = Mano de obra por tamaño
+labor-of-size = { $size }: { $time }, { $money }
+labor-without-wage = { $size }: { $time }
+plus-deposit = + { $deposit } de depósito
+deposit-beside = El cliente paga además un depósito de { $deposit }. No es parte del precio ni del margen.
+no-overhead-yet = Aún no se cuentan los gastos generales: no hay.

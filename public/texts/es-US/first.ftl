@@ -37,7 +37,7 @@ changes = Cambios
 margin-on-goods = Margen sobre ingredientes y empaque
 margin-on-labor = Margen sobre ingredientes, empaque y mano de obra
 margin-on-all = Margen sobre todos los costos
-margin-and-sold = { $margin }, ventas por semana
+margin-and-sold = { $margin } y ventas por semana
 lowest-first = Menor margen primero
 
 all-drinks = Todas
@@ -49,18 +49,19 @@ drink-without-sizes = Aún no tiene tamaños. Abra la bebida para agregar uno.
 no-price = Sin precio
 clear-search = Borrar búsqueda
 first-price-steps = Su primer precio
-first-step-buying = { $buying }: anote el contenido del paquete y el precio por caja.
-first-step-containers = { $containers }: anote sus botellas, vasos y jarras.
-first-step-drink = Agregue una bebida con su receta y sus tamaños.
+price-first-drink = Ponga precio a su primera bebida
+price-first-drink-about = Cuatro pasos cortos: ingredientes, botella, cantidades y precio.
 
 ## The choice of books
 
 tagline = Saque el costo, el tamaño y el precio de sus bebidas. Funciona en este dispositivo, aun sin internet.
 your-books = Sus libros
 start-book = Empezar libro nuevo
-start-book-about = Saque su primer precio de menú en tres pasos.
+start-book-about = Tenga su primer precio de menú en pocos minutos.
 look-around = Echar un vistazo
 look-around-about = Marrowgate Juice Hall tiene 14 bebidas. Todos los nombres y precios son datos de ejemplo.
+second-demo = Ver un bar en euros
+second-demo-about = Kastanje Saftbar tiene 8 bebidas en mililitros, y depósitos. Nombres, precios e impuestos son datos de ejemplo.
 find-other-books = Importar o recuperar
 data-stays-here = Sus datos se quedan en este dispositivo. Sin registro y sin rastreo.
 no-advice = Los números solo son correctos si los datos que usted anota lo son. No son asesoría legal, fiscal ni de seguridad de alimentos.

@@ -134,7 +134,7 @@ use-by = Usar a más tardar el { $day }.
 use-on-the-day = Usar el mismo día que se hace.
 use-within-days = { $days ->
     [one] Usar dentro de 1 día después de hacerla.
-   *[other] Usar dentro de { $days } días después de hacerla.
+   *[other] Usar dentro de los { $days } días después de hacerla.
 }
 
 ## Allergens
@@ -219,6 +219,10 @@ allergen-with-nuts-on-label = { $allergen } ({ $nuts })
 allergen-with-ingredients = { $allergen } ({ $names })
 none = Ninguno
 none-marked-so-far = Ninguno marcado aún
+marked-and-not-checked = { $allergens } · { $ingredients ->
+    [one] 1 sin revisar
+   *[other] { $ingredients } sin revisar
+}
 allergens-and-shared = { $allergens }. { $shared }
 made-where-used = Se hace donde también se usa: { $allergens }.
 others-not-checked = Aquí hay otros ingredientes sin revisar.
@@ -227,13 +231,14 @@ no-allergens = Ninguno de los alérgenos que se deben nombrar, según su libro.
 contains = Contiene: { $allergens }.
 parts-not-known = Mezcla sin datos
 parts-not-known-of = Puede contener más: { $names }
-parts-not-known-sentence = Mezcla sin datos; la bebida puede contener más: { $names }. Lea la etiqueta y anote los ingredientes.
+parts-not-known-sentence = Mezcla sin datos: { $names }. La bebida puede contener más alérgenos. Lea la etiqueta y anote los ingredientes.
 allergen-not-marked = Alérgeno sin marcar
 allergen-not-marked-of = Aparece en los ingredientes de { $names }
 allergen-not-marked-sentence = Los ingredientes de una mezcla nombran un alérgeno sin marcar: { $names }. Marque el alérgeno.
 allergens-not-checked = Alérgenos sin revisar
-allergens-not-checked-of = Puede contener cualquiera: { $names }
-allergens-not-checked-sentence = Sin revisar; la bebida puede contener cualquier alérgeno: { $names }. Revise cada etiqueta y marque lo que encuentre.
+allergens-not-checked-of = Sin revisar: { $names }
+allergens-not-checked-sentence = Falta revisar: { $names }. La bebida puede contener cualquier alérgeno. Revise cada etiqueta y marque lo que encuentre.
+check-each = Abra un ingrediente para marcar sus alérgenos:
 
 # What counts as a tree nut (FDA, January 2025; notice 2017/C 428).
 tree-nuts-united-states = Estados Unidos, 12 nueces (FDA, enero de 2025). Almendra, nuez de Brasil, nuez de la India, avellana, macadamia, nuez pecana, piñón, pistache, nuez de Castilla. También nuez negra, nuez de California y heartnut. El coco, la castaña y el karité ya no cuentan.
@@ -263,7 +268,7 @@ fill-target = Meta de llenado
 fill-target-about = Para bebidas envasadas por adelantado, no hechas al momento. No es asesoría legal: deciden los códigos locales y lo que pese el inspector.
 add-fill-target = Agregar meta de llenado
 remove-fill-target = Quitar meta de llenado
-fill-to = Llenar a
+fill-to = Llenar hasta
 fill-to-means = En promedio, con la bebida a { $temperature }.
 set-fill = Fijar llenado en { $fill }
 set-fill-step = Fijar llenado
@@ -344,6 +349,7 @@ nothing-added-for-batch = Escriba los envases por tanda. Sin ese número, no se 
 ## Containers
 
 new-container = Envase nuevo
+back-to-drink = Volver a la bebida
 add-container = Agregar envase
 add-container-step = Agregar envase
 remove-container = Quitar envase

@@ -8,6 +8,7 @@ now-only = Ahora { $now }.
 rare-tax = Un impuesto de más de 50% es raro.
 rare-density = Casi todo alimento o bebida pesa de { $low } a { $high } g por mL.
 rare-cup-weight = Una taza de casi todo alimento o bebida pesa de { $low } a { $high } oz.
+rare-stock = Más de { $most } de un artículo es raro.
 rare-trim-yield = Un rendimiento limpio de menos de 5% es raro.
 check-one = Revise “{ $name }”. ¿Es lo que quería escribir?
 check-several = { $more ->
@@ -90,7 +91,7 @@ more-items = { $count ->
 }
 no-matches = Sin resultados. Escriba menos letras o agregue el artículo abajo.
 first-ingredient = Su primer ingrediente
-first-ingredient-how = Anote el contenido del paquete, el precio por caja y el rendimiento. Verá cuánto cuesta lo que se aprovecha.
+first-ingredient-how = Anote el contenido y el precio del paquete, y el rendimiento. Verá cuánto cuesta lo que se aprovecha.
 packs-per-order = { $packs } paquetes por pedido
 cost-per = { $cost } { $per }
 no-change = Sin cambio
@@ -168,7 +169,7 @@ price-changes = Cambios de precio
 what-if = ¿Y si…?
 cost-drivers = Lo que más pesa
 no-prices-yet = Aún no hay precios
-no-prices-how = Agregue un ingrediente con contenido del paquete y precio por caja. Luego verá qué bebidas cambian con cada precio.
+no-prices-how = Agregue un ingrediente con contenido y precio del paquete. Luego verá qué bebidas cambian con cada precio.
 weeks-back = { $weeks ->
     [one] 1 semana
    *[other] { $weeks } semanas
@@ -188,8 +189,8 @@ some-dropped-since = { $sizes ->
    *[other] { $sizes } tamaños quedaron bajo la meta desde el { $day }.
 }
 dropped-with = { $sizes ->
-    [one] Lo que lleva y subió de precio: { $names }.
-   *[other] Lo que llevan y subió de precio: { $names }.
+    [one] Ingredientes o empaques que subieron: { $names }.
+   *[other] Ingredientes o empaques que subieron: { $names }.
 }
 no-size-would-drop = Ningún tamaño quedaría bajo la meta.
 sizes-would-drop = { $sizes ->
@@ -228,11 +229,11 @@ cost-per-week = Costo por semana
 share-of-cost = Parte del costo
 ten-percent-up = Precio sube 10%
 weekly-cost-is = Ingredientes y empaque le cuestan { $cost } por semana.
-biggest-driver = Lo que más pesa en su costo es { $name }, con { $share }.
+biggest-driver = Lo que más pesa en su costo es { $name }, con el { $share }.
 driver-up = Si el precio de { $name } sube 10%, su ganancia baja { $less } por semana.
 driver-surcharge-only = Si el precio de { $name } sube 10%, nada cambia. Usted paga solo entrega o depósito.
 all-free = Todo lo que usa es gratis.
-driver-cost = { $name }: ventas por semana × su costo en cada bebida, más merma, da { $cost }.
+driver-cost = { $name }: ventas por semana × su costo en cada bebida, más merma y bebidas gratis, da { $cost }.
 driver-share = { $cost } ÷ { $all } da { $share }.
 driver-ten-percent = 10% de { $cost } da { $less }.
 driver-price-part = El precio es { $price } de los { $paid } que paga por paquete.
@@ -272,7 +273,7 @@ sizes-not-on-list = { $sizes ->
    *[other] { $sizes } tamaños no tienen ventas por semana, así que la lista no los incluye.
 }
 what-to-buy = Qué comprar
-what-to-buy-about = Lo que necesita, menos lo que hay en existencia. El costo incluye precio por volumen, entrega y depósito.
+what-to-buy-about = Lo que necesita, menos lo que hay en existencia. El costo incluye precio por mayoreo, entrega y depósito.
 total-cost = Costo de la lista
 items = Artículos
 current-packs = Paquetes actuales
@@ -291,6 +292,9 @@ make-list = Hacer la lista
 make-buying-list = Hacer lista de compras
 replaces-list = Esto reemplaza su lista actual. Con Deshacer la recupera.
 use-these-packs = Usar estos paquetes
+more-for-less = Compre { $more } en vez de { $packs }: { $money } menos en total.
+buy-packs-instead = Comprar { $packs }
+buy-packs-instead-for = Comprar { $packs } de { $name }
 use-these-packs-for = Usar estos paquetes para { $name }
 left-out = Fuera de la lista:
 left-out-because = { $name }. { $why }
@@ -326,7 +330,8 @@ list-step = Cambiar { $name } en la lista de compras
 change-item = Cambiar { $name }
 packs-of = Paquetes de { $name }
 paid-per-pack = Pagado por paquete de { $name }
-packs-for-need = { $packs }, se necesita { $amount }
+on-hand-of = hay { $amount }
+packs-for-need = { $packs }, necesita { $amount }
 rows-rounded-up = Cada renglón se redondea a paquetes enteros.
 paid-per-pack-head = Pagado por paquete
 no-price-paid = Aún no hay precio. Escriba cuánto paga por paquete.

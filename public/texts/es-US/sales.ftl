@@ -35,7 +35,7 @@ average-skips = { $count ->
 
 week-in-math = Bebidas vendidas × ganancia por bebida, todo sumado: { $sum }.
 entered-week-in-math = Bebidas vendidas × ganancia por bebida al anotarlas, todo sumado: { $sum }.
-more-terms = { $count } más
+more-terms = { $count } renglones más
 nothing-counted = Aún no se cuenta ninguna bebida.
 nothing-entered = Aún no hay ventas anotadas.
 not-counted = No cuentan: { $sizes }.
@@ -183,6 +183,7 @@ side = Lado
 better = Mejor
 worse = Peor
 not-clear-yet = Aún no está claro
+too-close = Muy parejo para saber
 needs-more-weeks = Faltan semanas
 nothing-sold = No hay ventas en ninguna de estas semanas, así que no hay qué comparar.
 weeks-earned-more = Las semanas desde el cambio ganaron más que las de antes.
@@ -234,6 +235,7 @@ make-menu = Usar como menú
 scenario-made-menu = Usar escenario como menú
 discard-scenario = Descartar escenario
 about-make-menu = Antes se guarda un punto de restauración, y el escenario se queda. Deshacer recupera el menú de hoy.
+scenario-assumes = Estas ventas semanales son las del escenario. Aún no son ventas reales.
 change = Cambiar
 change-drink = Cambiar { $drink }
 close-drink = Cerrar { $drink }
@@ -251,10 +253,11 @@ in-this-scenario = En este escenario
 difference = Diferencia
 number-of-sizes = Tamaños
 opening-stock = Inventario inicial
-weeks-of-stock = Inventario dura
-weeks-to-stock = Semanas por surtir
+weeks-of-stock = Duración del inventario
+weeks-to-stock = Semanas de inventario por comprar
 scenario-leaves-out = En este escenario: { $what }
 today-leaves-out = Hoy: { $what }
+both-leave-out = En los dos: { $what }
 
 ## Sizes side by side
 
@@ -286,6 +289,7 @@ left-out-without-price = { $drink }: aún sin precio en { $size }
 left-out-without-sales = { $drink }: sin ventas semanales
 average-price-in-math = Precio promedio en { $size }: ({ $sum }) ÷ { $weight } = { $average }. Costos y ganancia se promedian igual. El margen sale de los totales de todas estas bebidas, antes de impuesto.
 per-drink = Por bebida
+reductions-taken = Descuentos
 sizes-per-drink = Tamaños por bebida
 profit-per-labor-minute = Ganancia por minuto de trabajo
 target = Meta
@@ -295,7 +299,7 @@ was-today = hoy
 is-tried = con el cambio
 cost-breakdown = Desglose del costo
 costs-by-size = Costos por tamaño
-per-volume = Por { $volume }
+per-volume = Por { $volume } servida
 sizes-by-volume = Tamaños por medida
 price-against-smallest = Contra el más chico
 smallest = el más chico
@@ -308,13 +312,17 @@ price-up = el precio sube { $by }.
 price-down = el precio baja { $by }.
 cost-up = El costo sube { $by }.
 cost-down = El costo baja { $by }.
-you-keep = Usted se queda con { $share } del precio extra.
+you-keep = Usted se queda con { $kept }: el { $share } del precio extra antes de impuesto.
 price-rises = De { $small } a { $large }, el precio sube { $by }.
 price-stays = De { $small } a { $large }, el precio queda igual.
 price-falls = De { $small } a { $large }, el precio baja { $by }.
 cost-rises = El costo sube { $by }.
 cost-stays = El costo queda igual.
 cost-falls = El costo baja { $by }.
+fees-rise = Los cargos se llevan { $by } más.
+fees-fall = Los cargos se llevan { $by } menos.
+reductions-rise = Los descuentos se llevan { $by } más.
+reductions-fall = Los descuentos se llevan { $by } menos.
 you-keep-nothing = Del precio extra no le queda nada.
 biggest-cost = Lo que más pesa en el costo: { $part }, { $share } en { $size }.
 biggest-cost-in-two = Lo que más pesa en el costo: { $part }, { $share } en { $size } y { $other_share } en { $other }.
@@ -331,7 +339,7 @@ clear-changes = Quitar cambios
 fills-apply = Un llenado vale para todas las bebidas en ese envase.
 prices-and-fills-apply = Los precios cambian en las bebidas comparadas. Un llenado vale para todas las bebidas en ese envase.
 ingredient-cost-change = Cambio en costo de ingredientes
-about-ingredient-cost = Para costos más bajos, escriba un menos. Los precios reales por caja van en Compras.
+about-ingredient-cost = Para costos más bajos, escriba un menos. Los precios reales de los paquetes van en Compras.
 change-too-far = Escriba un número de { $least } a { $most }, por ejemplo 20 para una quinta parte más.
 target-of-book = La meta de su libro. Las bebidas con meta propia la conservan.
 target-of-kind = Para todas las bebidas de este tipo.
@@ -350,6 +358,8 @@ csv-fill = Llenado (mL)
 csv-money = { $what } ({ $currency })
 csv-your-price = Su precio
 csv-price-before-tax = Precio antes de impuesto
+csv-average-price = Precio promedio antes de impuesto
+csv-tax-rate = Tasa de impuesto (fracción)
 csv-fees = Cargo por tarjeta y comisión
 csv-margin = Margen (fracción)
 csv-target-margin = Margen meta (fracción)
@@ -378,7 +388,8 @@ trial-length = { $weeks ->
     [one] Basta 1 semana, más o menos, para distinguir este cambio de los altibajos de siempre.
    *[other] Unas { $weeks } semanas bastan para distinguir este cambio de los altibajos de siempre.
 }
-trial-length-unknown = Anote antes sus ventas semanales, y la prueba dirá cuántas semanas necesita.
+trial-length-unknown = Anote antes las ventas de al menos dos semanas. La prueba dirá cuántas semanas necesita.
+trial-length-elsewhere = Sus semanas no tienen ventas de estas bebidas. Anote algunas, y la prueba dirá cuántas semanas necesita.
 trial-began = Prueba desde el { $day }
 trial-begins = La prueba empieza el { $day }
 trial-ended = Prueba del { $first } al { $last }
@@ -399,7 +410,15 @@ same-sales = { $drinks ->
     [one] Si los clientes compran como hoy: 1 bebida por semana. Los gastos generales no cambian, por eso no se cuentan.
    *[other] Si los clientes compran como hoy: { $drinks } bebidas por semana. Los gastos generales no cambian, por eso no se cuentan.
 }
+week-covers = { $compared ->
+    [one] La semana cuenta { $drinks } bebidas. La tabla compara la única que se vende en todos los tamaños.
+   *[other] La semana cuenta { $drinks } bebidas. La tabla compara las { $compared } que se venden en todos los tamaños.
+}
 even-at = Gana lo de hoy con { $buyers } de cada 100 clientes.
+even-over = { $buyers ->
+    [one] Necesita 1 cliente más por cada 100 para ganar lo de hoy.
+   *[other] Necesita { $buyers } clientes más por cada 100 para ganar lo de hoy.
+}
 with-changes = Con cambios
 size-to-change = Tamaño que cambia
 goods-to-change = Ingrediente o empaque
@@ -443,14 +462,26 @@ leave-ingredients = Todos los ingredientes { $change }: los precios los ponen lo
 leave-pack-price = { $goods } a { $price }: ese precio lo pone su proveedor. Anote una cotización real en Compras.
 leave-share = El { $share } de los clientes elige { $size }: eso lo deciden ellos. Sus ventas semanales no cambian.
 undo-brings-back = Deshacer recupera las cifras de hoy.
+alone-more = La respuesta de arriba también cuenta esto. Sin esto, gana { $profit } más por semana.
+alone-less = La respuesta de arriba también cuenta esto. Sin esto, gana { $profit } menos por semana.
+alone-same = La respuesta de arriba también cuenta esto. Sin esto, gana lo mismo por semana.
+scenario-keeps = Qué guarda el escenario
+scenario-cannot-keep = Qué no puede guardar
+scenario-keeps-about = Un escenario guarda precios, tamaños y ventas semanales. Llenados, costos y cargos quedan como en su libro.
+scenario-keeps-none = Nada de lo probado cabe en un escenario. Pruebe un precio o el reparto de clientes.
+scenario-then-more = Guardado así, gana { $profit } más por semana.
+scenario-then-less = Guardado así, gana { $profit } menos por semana.
+scenario-then-same = Guardado así, gana lo mismo por semana.
+keep-share = El { $share } de los clientes elige { $size }: las ventas semanales se ajustan.
 beside-drink = Junto a otra bebida
 choose-drink = Elija una bebida
 what-if-of = ¿Y si…? { $drinks }
 margin-counts = El margen se calcula sobre: { $what }. Costo total y ganancia cuentan todos los costos.
+adds-up = El precio antes de impuesto, menos cargos, descuentos y costo total, deja la ganancia por bebida.
 price-and-cost = Precio y costo por tamaño
 rows-rounded = Cada renglón se redondea aparte; la suma puede variar por centavos.
-by-volume = Por volumen
-scenario-terms = Los dos lados cuentan la ganancia que cambia, sin gastos generales. Los tamaños que se venden como hoy cuentan sus últimas semanas.
+by-volume = Por medida
+scenario-terms = Los dos lados muestran la ganancia antes de gastos generales. Los tamaños que se venden como hoy cuentan sus últimas semanas.
 scenario-is-menu = Este ya es el menú de hoy.
 make-these-changes = Hacer estos cambios
 drinks-that-change = Qué es distinto
@@ -475,7 +506,7 @@ plan-of-weeks = { $weeks ->
     [one] Pruebe el cambio cerca de 1 semana y compare con las semanas de antes.
    *[other] Pruebe el cambio unas { $weeks } semanas y compare con las semanas de antes.
 }
-plan-unknown = Anote sus ventas semanales antes de empezar. Así la app dice cuántas semanas bastan.
+plan-unknown = Anote antes las ventas de al menos dos semanas. Así la app dice cuántas semanas bastan.
 even-share = { $buyers ->
     [one] Deja lo mismo que hoy con 1 cliente por cada 100 de hoy.
    *[other] Deja lo mismo que hoy con { $buyers } clientes por cada 100 de hoy.

@@ -1,11 +1,11 @@
 //! What the numbers of a book say, each in a sentence and a small line.
 
-use super::{Decisions, turns_to};
+use super::{Decisions, people, turns_to};
 use crate::book::OfferId;
-use crate::foundation::measure::Money;
+use crate::foundation::measure::{Exact, Money, Share};
 use crate::say;
-use crate::sizes::decision::{Decision, EarnsMore, Finding, Question, Says, Verdict};
-use crate::words::{number, price_points};
+use crate::sizes::decision::{Customer, Decision, EarnsMore, Finding, Plan, Question, Says, Verdict};
+use crate::words::{number, overflow, price_points};
 
 impl Decisions<'_> {
     /// What the numbers say: the sentence, and a small line under it.
@@ -18,7 +18,11 @@ impl Decisions<'_> {
             Says::DropPays(decision) => (self.drop_pays(decision), self.drop_about(decision)),
             Says::OnlyPays { plan, cards_now } => {
                 let size = plan.sizes.first().map(|size| self.size(*size)).unwrap_or_default();
+                let leaves = plan.turning.iter().any(|turned| !turned.can_stay);
                 let said = match plan.verdict {
+                    Verdict::AtLeast { at } if leaves => {
+                        say!(decide::finding_only_can, size = size, stay = self.at_least(at))
+                    }
                     Verdict::AtLeast { at } => say!(decide::finding_only, size = size, stay = self.at_least(at)),
                     _ => say!(decide::finding_only_always, size = size),
                 };
@@ -28,7 +32,8 @@ impl Decisions<'_> {
                     now = number(*cards_now),
                     then = number(plan.cards)
                 );
-                (said, about)
+                let gain = plan.turned(Share::WHOLE).map(|(now, then)| self.only_more(plan, now, then));
+                (said, [gain.unwrap_or_else(overflow), about].join(" "))
             }
             Says::TurnsOnPrice { most, earns_more, .. } => {
                 let about = match earns_more {
@@ -47,6 +52,19 @@ impl Decisions<'_> {
         }
     }
 
+    /// What is earned more a week with one size if all stay who can, and how many leave.
+    fn only_more(&self, plan: &Plan, now: Money, then: Money) -> String {
+        let of = |can: bool| {
+            let these = plan.turning.iter().filter(|turned| turned.can_stay == can);
+            these.map(|turned| people(turned.buyers)).collect::<Vec<_>>()
+        };
+        let (can, cannot, profit) = (of(true), of(false), self.difference(now, then));
+        if cannot.is_empty() {
+            return say!(decide::only_more, buyers = self.in_all(can.into_iter()), profit = profit);
+        }
+        self.who_can_stay(can, cannot, profit, then.minus(now).unwrap_or_default())
+    }
+
     fn size_that_goes(&self, decision: &Decision) -> String {
         match &decision.question {
             Question::Drop { size } | Question::Switch { from: size, .. } => self.size(*size),
@@ -60,15 +78,29 @@ impl Decisions<'_> {
             (Verdict::AtLeast { at }, Some(other)) => {
                 say!(decide::finding_drop_to, size = size, stay = self.at_least(at), other = self.size(other))
             }
+            (Verdict::AtLeast { at }, None) if decision.movers < decision.buyers => {
+                say!(decide::finding_drop_can, size = size, stay = self.at_least(at))
+            }
             (Verdict::AtLeast { at }, None) => say!(decide::finding_drop, size = size, stay = self.at_least(at)),
             _ => say!(decide::finding_drop_always, size = size),
         }
     }
 
+    /// What it brings at best, and what its buyers face; where they face several things, what most of them do.
     fn drop_about(&self, decision: &Decision) -> String {
-        let faced = decision.customer().map(|customer| self.faced(&customer));
-        let buyers = say!(decide::buyers_a_week, buyers = self.drinks(decision.buyers));
-        faced.into_iter().chain([buyers]).collect::<Vec<_>>().join(" ")
+        let mut groups: Vec<(String, Customer, Exact)> = Vec::new();
+        for row in &decision.rows {
+            let Some(customer) = row.customer else { continue };
+            let (said, count) = (self.faced(&customer), people(row.weekly.count()));
+            match groups.iter_mut().find(|(known, ..)| *known == said) {
+                Some((.., sum)) => *sum = sum.plus(count).unwrap_or(*sum),
+                None => groups.push((said, customer, count)),
+            }
+        }
+        let several = groups.len() > 1 || decision.movers < decision.buyers;
+        let most = groups.into_iter().reduce(|most, group| if group.2 > most.2 { group } else { most });
+        let faced = most.map(|(said, customer, count)| if several { self.some_face(count, &customer) } else { said });
+        [self.at_best(decision)].into_iter().chain(faced).collect::<Vec<_>>().join(" ")
     }
 
     /// The price that a drink in a size needs to be on target.

@@ -4,12 +4,13 @@ mod findings;
 mod menu;
 mod plans;
 
+use super::scenarios::without_sign as without_sign_of;
 use super::texts::Number;
 use super::{Speaker, number, overflow};
 use crate::book::{Book, ContainerId, Key, OfferId};
 use crate::foundation::measure::{Exact, Money, Overflow, Share, Volume};
 use crate::say;
-use crate::sizes::decision::{Basis, Customer, Decision, Line, NoAnswer, Pays, Question, Swing, Tipping, Verdict};
+use crate::sizes::decision::{Basis, Customer, Decision, Line, NoAnswer, Pays, Question, Row, Swing, Tipping, Verdict};
 
 /// A hundred.
 const HUNDRED: Exact = Exact::new(100, 0);
@@ -40,17 +41,10 @@ impl Decisions<'_> {
         self.speaker.money(Money::from_major(money.major().abs()))
     }
 
-    /// A number of drinks a week, to one decimal.
-    fn drinks(&self, number: Exact) -> Number {
-        self.speaker.counted(number.rounded(1))
-    }
-
     /// What is asked, as the heading of its page.
-    pub fn heading(&self, goes: Option<ContainerId>, comes: Option<ContainerId>, stays: Option<ContainerId>) -> String {
+    pub fn heading(&self, goes: Option<ContainerId>, comes: Option<ContainerId>, stays: &[ContainerId]) -> String {
         match (goes, comes) {
-            _ if stays.is_some() => {
-                say!(decide::decide_only, size = stays.map(|size| self.size(size)).unwrap_or_default())
-            }
+            _ if !stays.is_empty() => say!(decide::decide_only, size = self.plan_name(stays)),
             (Some(from), Some(to)) => say!(decide::decide_switch, from = self.size(from), to = self.size(to)),
             (Some(size), None) => say!(decide::decide_drop, size = self.size(size)),
             (None, Some(size)) => say!(decide::decide_add, size = self.size(size)),
@@ -72,26 +66,39 @@ impl Decisions<'_> {
             },
             Verdict::AtLeast { at } => match turns_to(decision) {
                 Some(size) => say!(decide::drop_pays_to, stay = self.at_least(at), size = self.size(size)),
+                None if decision.movers < decision.buyers => {
+                    say!(decide::drop_pays_can, stay = self.at_least(at))
+                }
                 None => say!(decide::drop_pays_from, stay = self.at_least(at)),
             },
             Verdict::NeedsNew { buyers, .. } => {
                 say!(decide::switch_needs_new, buyers = self.speaker.counted(buyers))
             }
-            Verdict::CannotPay { .. } | Verdict::CannotPayNew { .. } => say!(decide::drop_cannot_pay).to_string(),
+            Verdict::CannotPay { .. } => say!(decide::drop_cannot_pay).to_string(),
+            Verdict::CannotPayNew { .. } => say!(decide::add_cannot_pay).to_string(),
             Verdict::AtMost { at } => say!(decide::add_pays_until, taken = self.at_most(at)),
             Verdict::EvenIfAllTaken => say!(decide::add_pays_always).to_string(),
         }
     }
 
-    /// What a week brings against today if all buyers stay, or if all are new.
+    /// What a week brings against today if all buyers who can stay do, or if all are new.
     pub fn at_best(&self, decision: &Decision) -> String {
         let new = matches!(decision.question, Question::Add { .. });
-        let gain = match decision.gain(if new { Share::ZERO } else { Share::WHOLE }) {
-            Ok(gain) => gain,
+        let then = match decision.line.at(if new { Share::ZERO } else { Share::WHOLE }) {
+            Ok(then) => then,
             Err(error) => return overflow(error),
         };
-        let (buyers, profit) = (self.drinks(decision.buyers), self.without_sign(gain));
+        let gain = then.minus(decision.now).unwrap_or_default();
+        let shown = |row: &Row| people(row.weekly.count());
+        let buyers = self.in_all(decision.rows.iter().map(shown));
+        let profit = self.difference(decision.now, then);
         let less = gain.is_negative();
+        if !new && decision.movers < decision.buyers {
+            let can = decision.rows.iter().filter(|row| row.then.is_some());
+            let cannot = decision.rows.iter().filter(|row| row.then.is_none());
+            let [can, cannot] = [can.map(shown).collect(), cannot.map(shown).collect()];
+            return self.who_can_stay(can, cannot, profit, gain);
+        }
         match (turns_to(decision), new) {
             _ if gain.is_zero() => say!(decide::stays_same).to_string(),
             (_, true) if less => say!(decide::all_new_less, buyers = buyers, profit = profit),
@@ -103,6 +110,25 @@ impl Decisions<'_> {
             (None, _) if less => say!(decide::all_stay_less, buyers = buyers, profit = profit),
             (None, _) => say!(decide::all_stay_more, buyers = buyers, profit = profit),
         }
+    }
+
+    /// What a week brings more or less if those stay who can, and how many leave.
+    fn who_can_stay(&self, can: Vec<Exact>, cannot: Vec<Exact>, profit: String, gain: Money) -> String {
+        let leave = say!(decide::must_leave, buyers = self.in_all(cannot.into_iter()));
+        let nobody = can.is_empty();
+        let buyers = self.in_all(can.into_iter());
+        let said = match () {
+            () if gain.is_zero() => say!(decide::stays_same).to_string(),
+            () if gain.is_negative() => say!(decide::can_stay_less, buyers = buyers, profit = profit),
+            () if nobody => say!(decide::all_leave_more, profit = profit),
+            () => say!(decide::can_stay_more, buyers = buyers, profit = profit),
+        };
+        [said, leave].join(" ")
+    }
+
+    /// Whole buyers together, so that a sum is that of the numbers shown.
+    fn in_all(&self, buyers: impl Iterator<Item = Exact>) -> Number {
+        self.speaker.counted(buyers.fold(Exact::ZERO, |sum, more| sum.plus(more).unwrap_or(sum)))
     }
 
     /// Of a hundred buyers, up: so many are enough.
@@ -139,6 +165,12 @@ impl Decisions<'_> {
         all().unwrap_or_else(|error| [overflow(error), String::new(), String::new()])
     }
 
+    /// How much more or less a week brings, without its sign: that of the figures beside it.
+    fn difference(&self, now: Money, then: Money) -> String {
+        let [_, _, difference] = self.now_and_then(now, then);
+        without_sign_of(&difference).to_string()
+    }
+
     /// A change of a price as customers see it: "18% less".
     pub fn seen_change(&self, change: Share) -> String {
         let share = self.speaker.short_percent(Share::from_fraction(change.fraction().abs()), 0);
@@ -151,23 +183,67 @@ impl Decisions<'_> {
 
     /// What buyers who turn to another size pay more or less, for how much.
     pub fn faced(&self, customer: &Customer) -> String {
-        let (price, volume) =
-            (self.without_sign(customer.more), self.speaker.volume(without_sign(customer.more_volume)));
-        let (dearer, larger) = (customer.more.is_positive(), customer.more_volume > Volume::ZERO);
-        let smaller = customer.more_volume < Volume::ZERO;
-        match (dearer, customer.more.is_negative()) {
-            (true, _) if larger => say!(decide::buyers_pay_more, price = price, volume = volume),
-            (_, true) if smaller => say!(decide::buyers_pay_less, price = price, volume = volume),
-            _ => say!(decide::buyers_pay_else, now = self.money(customer.now), then = self.money(customer.then)),
+        let (price, volume) = self.apart(customer);
+        match Faced::of(customer) {
+            Faced::MoreForMore => say!(decide::buyers_pay_more, price = price, volume = volume),
+            Faced::LessForLess => say!(decide::buyers_pay_less, price = price, volume = volume),
+            Faced::Else => {
+                say!(decide::buyers_pay_else, now = self.money(customer.now), then = self.money(customer.then))
+            }
         }
     }
 
-    /// At which answer of buyers to a price it stops paying, or begins to.
-    pub fn tipping(&self, tipping: &Tipping) -> String {
+    /// What some of the buyers who turn face, and how many these are.
+    fn some_face(&self, buyers: Exact, customer: &Customer) -> String {
+        let buyers = self.speaker.counted(buyers);
+        let (price, volume) = self.apart(customer);
+        match Faced::of(customer) {
+            Faced::MoreForMore => say!(decide::some_pay_more, buyers = buyers, price = price, volume = volume),
+            Faced::LessForLess => say!(decide::some_pay_less, buyers = buyers, price = price, volume = volume),
+            Faced::Else => {
+                let (now, then) = (self.money(customer.now), self.money(customer.then));
+                say!(decide::some_pay_else, buyers = buyers, now = now, then = then)
+            }
+        }
+    }
+
+    /// How far price and volume are apart, without their signs.
+    fn apart(&self, customer: &Customer) -> (String, String) {
+        (self.without_sign(customer.more), self.speaker.volume(without_sign(customer.more_volume)))
+    }
+
+    /// At which answer of buyers to a price it stops paying, or begins to. What cannot pay with the buyers of today
+    /// needs others, whom a lower price would have to draw.
+    pub fn tipping(&self, tipping: &Tipping, verdict: &Verdict) -> String {
         let lost = self.about(tipping.loses);
-        match tipping.pays {
-            Pays::IfFewerLeave => say!(decide::tips_if_fewer, lost = lost),
-            Pays::IfMoreLeave => say!(decide::tips_if_more, lost = lost),
+        match (tipping.pays, verdict) {
+            (Pays::IfMoreLeave, Verdict::CannotPay { at: Some(at), .. }) => {
+                say!(decide::tips_cannot, lost = lost, buyers = self.speaker.number(of_hundred(*at).ceiling()))
+            }
+            (Pays::IfFewerLeave, _) => say!(decide::tips_if_fewer, lost = lost),
+            (Pays::IfMoreLeave, _) => say!(decide::tips_if_more, lost = lost),
+        }
+    }
+
+    /// The name of what is kept of a decision: what is asked, and the share that its sales assume.
+    pub fn name_with(&self, name: &str, question: &Question, share: Share) -> String {
+        let buyers = of_100(share, self.speaker);
+        match question {
+            Question::Add { .. } => say!(decide::named_taken, name = name, buyers = buyers),
+            Question::Switch { .. } => say!(decide::named_per_100, name = name, buyers = buyers),
+            Question::Drop { .. } | Question::Keep { .. } => {
+                say!(decide::named_staying, name = name, buyers = buyers)
+            }
+        }
+    }
+
+    /// What the weekly sales of a decision assume, where it would change them.
+    pub fn assumes(&self, question: &Question, share: Share) -> String {
+        let buyers = of_100(share, self.speaker);
+        match question {
+            Question::Add { .. } => say!(decide::use_assumes_taken, buyers = buyers),
+            Question::Switch { .. } => say!(decide::use_assumes_per_100, buyers = buyers),
+            Question::Drop { .. } | Question::Keep { .. } => say!(decide::use_assumes, buyers = buyers),
         }
     }
 
@@ -211,9 +287,31 @@ impl Decisions<'_> {
             NoAnswer::NotSold(size) => say!(decide::no_answer_not_sold, size = self.size(*size)),
             NoAnswer::SameSize(size) => say!(decide::no_answer_same, size = self.size(*size)),
             NoAnswer::NothingLeft(offers) => say!(decide::no_answer_nothing_left, drink = first(offers)),
-            NoAnswer::NobodyCanStay { .. } => say!(decide::no_answer_nobody).to_string(),
-            NoAnswer::NoPrice(_) => say!(decide::no_answer_price).to_string(),
+            NoAnswer::NobodyCanStay { lost, .. } => say!(decide::no_answer_nobody, profit = self.money(*lost)),
+            NoAnswer::NoPrice(offers) => say!(decide::no_answer_price, drink = first(offers)),
             NoAnswer::Arithmetic(error) => overflow(*error),
+        }
+    }
+}
+
+/// How what buyers face is told.
+#[derive(Clone, Copy)]
+enum Faced {
+    /// They pay more for more.
+    MoreForMore,
+    /// They pay less for less.
+    LessForLess,
+    /// Another price, whatever the size.
+    Else,
+}
+
+impl Faced {
+    fn of(customer: &Customer) -> Faced {
+        let (larger, smaller) = (customer.more_volume > Volume::ZERO, customer.more_volume < Volume::ZERO);
+        match (customer.more.is_positive(), customer.more.is_negative()) {
+            (true, _) if larger => Faced::MoreForMore,
+            (_, true) if smaller => Faced::LessForLess,
+            _ => Faced::Else,
         }
     }
 }
@@ -256,12 +354,33 @@ pub fn count(things: usize) -> String {
     number(things)
 }
 
-/// Where it breaks even, on a scale of buyers of a hundred: up to a whole one of those who must stay, down to a whole
-/// one of those who may come from other sizes.
-pub fn even_at(at: Share, question: &Question, speaker: &Speaker) -> String {
+/// Where it breaks even, in whole buyers of a hundred, wherever it is said or drawn: up to a whole one of those who
+/// must stay, since one fewer would not pay; down to a whole one of those who may come from other sizes.
+pub fn even_whole(at: Share, question: &Question) -> Exact {
     let hundred = of_hundred(at);
-    let whole = if matches!(question, Question::Add { .. }) { hundred.floor() } else { hundred.ceiling() };
-    say!(decide::breaks_even_at, buyers = speaker.number(whole))
+    if matches!(question, Question::Add { .. }) { hundred.floor() } else { hundred.ceiling() }
+}
+
+/// Where it breaks even, on a scale of buyers of a hundred.
+pub fn even_at(at: Share, question: &Question, speaker: &Speaker) -> String {
+    say!(decide::breaks_even_at, buyers = speaker.number(even_whole(at, question)))
+}
+
+/// The same in a few words; no number where no share of those of today would do, or any would.
+pub fn even_short(at: Share, question: &Question, speaker: &Speaker) -> String {
+    let whole = even_whole(at, question);
+    match question {
+        Question::Switch { .. } => even_at(at, question, speaker),
+        _ if !whole.is_negative() && whole <= HUNDRED => even_at(at, question, speaker),
+        Question::Drop { .. } | Question::Keep { .. } if whole > HUNDRED => say!(decide::stay_over).to_string(),
+        _ => String::new(),
+    }
+}
+
+/// People, or what they buy, in whole ones; one where there are fewer.
+pub fn people(number: Exact) -> Exact {
+    let whole = number.rounded(0);
+    if whole.is_zero() && number.is_positive() { Exact::ONE } else { whole }
 }
 
 /// A share that a slider stands at, in buyers of a hundred.

@@ -1,9 +1,9 @@
 //! Plans of sizes: when each pays, and how tried it is.
 
-use super::{Decisions, of_100, sizes, up_to_one};
+use super::{Decisions, HUNDRED, of_100, of_hundred, sizes, up_to_one};
 use crate::book::ContainerId;
 use crate::say;
-use crate::sizes::decision::{Plan, PlanToday, Verdict};
+use crate::sizes::decision::{Guess, Plan, PlanToday, Verdict};
 
 impl Decisions<'_> {
     /// A plan by its sizes: "12 oz + 16 oz".
@@ -17,6 +17,33 @@ impl Decisions<'_> {
         match plan.verdict {
             Verdict::AtLeast { at } => say!(decide::plan_pays_if, plan = name, stay = self.at_least(at)),
             _ => say!(decide::plan_pays_always, plan = name),
+        }
+    }
+
+    /// What a plan earns more by the owner's answer, in one sentence.
+    pub fn plan_guess(&self, plan: &Plan, guess: &Guess) -> String {
+        say!(decide::plan_pays_guess, plan = self.plan_name(&plan.sizes), profit = self.money(guess.gain))
+    }
+
+    /// How many stay by the owner's answer, or come where the price is lower, and what a week then brings against
+    /// today. Up where it pays and down where it does not, so that it stands on the same side of what is needed.
+    /// Returns an empty text if nobody turns.
+    pub fn guess(&self, guess: &Guess) -> String {
+        let Some(stay) = guess.stay.map(of_hundred) else { return String::new() };
+        let (stay, profit) = (if guess.pays() { stay.ceiling() } else { stay.floor() }, self.without_sign(guess.gain));
+        if stay > HUNDRED {
+            let come = self.speaker.counted(stay.minus(HUNDRED).unwrap_or_default());
+            return if guess.pays() {
+                say!(decide::guess_comes_more, buyers = come, profit = profit)
+            } else {
+                say!(decide::guess_comes_less, buyers = come, profit = profit)
+            };
+        }
+        let stay = self.speaker.counted(stay);
+        if guess.pays() {
+            say!(decide::guess_stays_more, buyers = stay, profit = profit)
+        } else {
+            say!(decide::guess_stays_less, buyers = stay, profit = profit)
         }
     }
 

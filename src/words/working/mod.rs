@@ -7,7 +7,7 @@ use names::{name, of_goods, stage_of};
 
 use super::{Speaker, stage};
 use crate::book::{Book, Key};
-use crate::drink::fill::ICE_DENSITY;
+use crate::drink::fill::{ICE_DENSITY, MELTED_DENSITY};
 use crate::foundation::measure::{Exact, System, Volume};
 use crate::say;
 use crate::working::{Fact, Figure, Name, Rule, Step};
@@ -109,6 +109,9 @@ impl Working<'_> {
             Fact::Litre => say!(working::milliliters_in_a_liter),
             Fact::Ice => {
                 return say!(working::ice_by_source, density = self.speaker.grams_per_millilitre(ICE_DENSITY));
+            }
+            Fact::Melted => {
+                return say!(working::melted_by_source, density = self.speaker.grams_per_millilitre(MELTED_DENSITY));
             }
             Fact::Shown => say!(working::shown_per_this),
             Fact::OnTheSpot => say!(working::typed_here),

@@ -1,7 +1,7 @@
 //! How the figure of a step follows from those before it.
 
 use super::Working;
-use crate::book::Part;
+use crate::book::{FlatCost, Part};
 use crate::foundation::measure::System;
 use crate::say;
 use crate::working::{Name, OfGoods, Rule, Step};
@@ -23,6 +23,9 @@ impl Working<'_> {
     fn of_goods_by_rule(&self, of: OfGoods, step: &Step) -> Option<String> {
         let (at, result) = (|place| self.at(step, place), self.figure(step));
         let by = match step.from.get(1).map(|before| before.name) {
+            // A season's yield is a yield like another.
+            Some(Name::Of(_, OfGoods::SeasonTrimYield)) => Some(OfGoods::TrimYield),
+            Some(Name::Of(_, OfGoods::SeasonPressYield)) => Some(OfGoods::PressYield),
             Some(Name::Of(_, by)) => Some(by),
             _ => None,
         };
@@ -34,9 +37,15 @@ impl Working<'_> {
             (OfGoods::Price, _) => say!(working::price_by_order, packs = at(0), result = result),
             (OfGoods::Bought | OfGoods::BoughtMass, _) => self.bought(by, step),
             (OfGoods::Mass(_), _) => self.mass(by, step),
+            (OfGoods::Volume(_), Rule::Sum) => return None,
+            (OfGoods::MeltedVolume | OfGoods::FrozenVolume, _) => {
+                say!(working::share_at_density, weight = at(0), share = at(1), density = at(2), result = result)
+            }
             (OfGoods::Volume(_), _) => say!(working::at_density, amount = at(0), density = at(1), result = result),
             (OfGoods::Space(_), _) => say!(working::with_air_blended_in, volume = at(0), air = at(1), result = result),
-            (OfGoods::InDrink(_), Rule::Solved) => say!(working::whole_pieces_that_fill, result = result),
+            (OfGoods::InDrink(_) | OfGoods::ToUse(_), Rule::Solved) => {
+                say!(working::whole_pieces_that_fill, result = result)
+            }
             (OfGoods::InDrink(_) | OfGoods::ToUse(_), Rule::Proportion) => {
                 say!(working::fills_the_rest, recipe = at(0), fills = at(2), left = at(1), result = result)
             }
@@ -126,8 +135,11 @@ impl Working<'_> {
         }
     }
 
+    #[expect(clippy::too_many_lines, reason = "a table of sentences")]
     fn of_drink_by_rule(&self, step: &Step) -> Option<String> {
         let (at, result) = (|place| self.at(step, place), self.figure(step));
+        let taxed = [Name::CustomerPays, Name::RevenueWithTax];
+        let is_taxed = step.from.first().is_some_and(|first| taxed.contains(&first.name));
         Some(match (step.name, step.rule) {
             (Name::Poured, _) => {
                 say!(working::brimful_less_headspace, brimful = at(0), headspace = at(1), result = result)
@@ -140,10 +152,12 @@ impl Working<'_> {
                 say!(working::share_of_brimful, brimful = at(0), share = at(1), result = result)
             }
             (Name::Headspace, _) => say!(working::top_of_container, height = at(0), result = result),
-            (Name::Factor, Rule::Quotient) => {
+            (Name::Factor | Name::FactorBeforeWhole, Rule::Quotient) => {
                 say!(working::fill_by_recipe, left = at(0), recipe = at(1), result = result)
             }
-            (Name::Factor, _) => say!(working::recipe_that_fills, fill = at(0), result = result),
+            (Name::Factor | Name::FactorBeforeWhole, _) => {
+                say!(working::recipe_that_fills, fill = at(0), result = result)
+            }
             (Name::WithAir, _) => say!(working::whole_and_air, whole = at(0), air = at(1), result = result),
             (Name::Liquid | Name::DrinkDensity, _) => {
                 say!(working::weight_by_volume, weight = at(0), volume = at(1), result = result)
@@ -153,14 +167,48 @@ impl Working<'_> {
                 say!(working::time_for_fill_by_gallon, time = at(0), fill = at(1), result = result)
             }
             (Name::TimeForVolume, _) => say!(working::time_for_fill, time = at(0), fill = at(1), result = result),
+            (Name::TimeOfBatch, Rule::Proportion) => {
+                say!(working::time_of_batch_by_volume, time = at(0), fill = at(1), batch = at(2), result = result)
+            }
             (Name::TimeOfBatch, _) => say!(working::time_of_batch, time = at(0), drinks = at(1), result = result),
+            (Name::Part(Part::Flat(FlatCost::Overhead)), Rule::Quotient) => {
+                say!(working::overhead_of_week, overhead = at(0), drinks = at(1), result = result)
+            }
+            (Name::SoldInWeek, _) => say!(working::sold_in_week, result = result),
             (Name::Unsold(_) | Name::Part(Part::Unsold), _) => {
                 say!(working::waste_per_drink, cost = at(0), waste = at(1), sold = at(2), result = result)
             }
+            (Name::Free(_) | Name::Part(Part::Free), _) => {
+                say!(working::free_per_drink, cost = at(0), free = at(1), paid = at(2), result = result)
+            }
             (Name::FeeOfPrice, _) => say!(working::fee_on_price_and_tax, fee = at(0), taxed = at(1), result = result),
             (Name::Fee, _) => say!(working::share_of_customer_pays, share = at(1), pays = at(0), result = result),
+            (Name::Commission, _) if is_taxed => {
+                say!(working::share_of_customer_pays, share = at(1), pays = at(0), result = result)
+            }
             (Name::Commission, _) => say!(working::share_of_price, share = at(1), price = at(0), result = result),
+            (Name::CommissionOfPrice, _) => {
+                say!(working::commission_on_price_and_tax, share = at(0), taxed = at(1), result = result)
+            }
+            (Name::FixedFeeOfDrink, _) => say!(working::fee_of_drink, fee = at(0), drinks = at(1), result = result),
+            (Name::DepositFee, _) => say!(working::fee_on_deposit, deposit = at(0), share = at(1), result = result),
+            (Name::DepositWithTax, _) => {
+                say!(working::deposit_times_tax, deposit = at(0), taxed = at(1), result = result)
+            }
+            (Name::RevenueWithTax, _) => {
+                say!(working::average_times_tax, price = at(0), taxed = at(1), result = result)
+            }
+            (Name::Revenue, _) => say!(working::price_times_paid, price = at(0), paid = at(1), result = result),
+            (Name::PaidOfPrice, Rule::Product) => {
+                say!(working::discounts_and_markdowns, discounts = at(0), markdowns = at(1), result = result)
+            }
+            (Name::LostToMarkdowns, _) => {
+                say!(working::markdowns_of_drinks, drinks = at(0), cut = at(1), result = result)
+            }
             (Name::WithTax, _) => say!(working::price_plus_tax, whole = at(0), tax = at(1), result = result),
+            (Name::TargetWithoutTax, _) if step.from.len() > 2 => {
+                say!(working::costs_by_share_and_paid, costs = at(0), share = at(1), paid = at(2), result = result)
+            }
             (Name::TargetWithoutTax, _) => {
                 say!(working::costs_by_share, costs = at(0), share = at(1), result = result)
             }
@@ -191,6 +239,13 @@ impl Working<'_> {
             }
             (Name::CanBear | Name::MayCost, Rule::Product) => {
                 say!(working::share_of_price_for_costs, price = at(0), share = at(1), result = result)
+            }
+            (Name::MadeMayCost, _) if step.from.len() > 2 => {
+                let (paid, sold) = (at(1), at(2));
+                say!(working::cost_per_drink_made_and_paid, cost = at(0), paid = paid, sold = sold, result = result)
+            }
+            (Name::MadeMayCost, _) if step.from.get(1).is_some_and(|it| it.name == Name::PaidShare) => {
+                say!(working::cost_per_drink_paid, cost = at(0), paid = at(1), result = result)
             }
             (Name::MadeMayCost, _) => {
                 say!(working::cost_per_drink_made, cost = at(0), sold = at(1), result = result)
