@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use super::later::{Later, waiting};
-use super::library::{Library, Phase, Way};
+use super::library::{DEMO, Library, Phase, SECOND_DEMO, Way};
 use super::live::{live, press, text, trouble, when};
 use super::state::AppState;
 use super::update::UpdateNotice;
@@ -42,10 +42,8 @@ pub fn Welcome() -> impl IntoView {
                     <strong>{say!(first::start_book)}</strong>
                     <span>{say!(first::start_book_about)}</span>
                 </button>
-                <button class="welcome-way" on:click=press(move || library.open_demo())>
-                    <strong>{say!(first::look_around)}</strong>
-                    <span>{say!(first::look_around_about)}</span>
-                </button>
+                {demo(library, DEMO, say!(first::look_around), say!(first::look_around_about))}
+                {demo(library, SECOND_DEMO, say!(first::second_demo), say!(first::second_demo_about))}
             </div>
             {when(move || library.leaving.with(Option::is_some) && later.parts().is_none(), waiting)}
             {trouble(move || library.refused.get())}
@@ -68,6 +66,17 @@ pub fn Welcome() -> impl IntoView {
             <p class="soft">{[say!(first::data_stays_here), say!(first::no_advice)].join(" ")}</p>
         </main>
     }
+}
+
+/// A demo book to look around in.
+fn demo(library: Library, file: &'static str, name: &'static str, about: &'static str) -> AnyView {
+    view! {
+        <button class="welcome-way" on:click=press(move || library.open_demo(file))>
+            <strong>{name}</strong>
+            <span>{about}</span>
+        </button>
+    }
+    .into_any()
 }
 
 /// The name of a book; of the open one as it is now.

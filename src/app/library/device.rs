@@ -37,7 +37,7 @@ pub trait Device {
     /// Shows anew what the library has to show.
     fn show(&self);
     /// Goes to the first screen of a book, since a new one opens.
-    fn go_to_start(&self);
+    fn go_to_start(&self, book: &Book);
     /// Goes over to the new version of the app, which loads the page anew.
     fn update(&self);
 }

@@ -98,7 +98,7 @@ impl<B: Backing> Library<B> {
             Ok(()) => {
                 self.list_again().await;
                 if anyway || !self.asks_again(Way::Open(id)) {
-                    self.inner.device.go_to_start();
+                    self.inner.device.go_to_start(&book);
                     self.open_now(id, anyway).await;
                 }
             }
@@ -111,7 +111,7 @@ impl<B: Backing> Library<B> {
     /// Puts a book on the screen that nothing can keep.
     pub(super) fn add_unkept(&self, book: Book) {
         let id = BookId::from_random(self.inner.device.random());
-        self.inner.device.go_to_start();
+        self.inner.device.go_to_start(&book);
         self.put_up(id, book, None);
     }
 }

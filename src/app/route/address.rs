@@ -1,7 +1,7 @@
 //! The table of the screens: to which place each belongs, and its address. It is read in both
 //! directions.
 
-use super::{Decision, Place, Route, Sheet, scope_from_text, scope_text};
+use super::{Decision, FirstPrice, OfBatch, Place, Route, Sheet, Stays, Step, scope_from_text, scope_text};
 use crate::book::{
     ContainerId, DrinkId, IngredientId, OfferId, PackagingId, PackagingSetId, ScenarioId, Scope, TrialId,
 };
@@ -69,6 +69,8 @@ macro_rules! screens {
 
 screens! {
     Drinks in Drinks at "drinks";
+    Shop in Drinks at "shop";
+    FirstPrice(first) in Drinks at "first-price/" first: FirstPrice;
     Drink(id) in Drinks at "drinks/" id: DrinkId;
     Offer(id) in Drinks at "drinks/" id: OfferId;
     Packaged(id) in Drinks at "drinks/" id: OfferId "/label";
@@ -76,6 +78,7 @@ screens! {
     Buying in Buying at "buying";
     PriceWatch in Buying at "buying/watch";
     BuyingList in Buying at "buying/list";
+    FiguresToCheck in Buying at "buying/check";
     Ingredient(id) in Buying at "buying/ingredient/" id: IngredientId;
     YieldLog(id) in Buying at "buying/ingredient/" id: IngredientId "/yields";
     Packaging(id) in Buying at "buying/packaging/" id: PackagingId;
@@ -97,6 +100,7 @@ screens! {
     Counter in Counter at "counter";
     Batches in Counter at "counter/batches";
     Batch(day) in Counter at "counter/batches/" day: Date;
+    BatchCard(of) in Counter at "counter/batches/" of: OfBatch;
     OnHand in Counter at "counter/on-hand";
     CanMake in Counter at "counter/can-make";
     Card(id) in Counter at "counter/" id: OfferId;
@@ -181,6 +185,25 @@ impl InAddress for Date {
     }
 }
 
+impl InAddress for OfBatch {
+    type Value = OfBatch;
+
+    /// The day, then the drink and its size: `2026-11-23/1/4`.
+    fn text(of: OfBatch) -> String {
+        [Date::text(of.day), OfferId::text(of.offer)].join("/")
+    }
+
+    fn read(text: &str) -> Option<OfBatch> {
+        let (day, offer) = text.split_once('/')?;
+        Some(OfBatch { day: Date::read(day)?, offer: OfferId::read(offer)? })
+    }
+
+    #[cfg(test)]
+    fn invented(number: u64) -> OfBatch {
+        OfBatch { day: Date::invented(number), offer: OfferId::invented(number) }
+    }
+}
+
 /// A day that is a Monday.
 struct Monday;
 
@@ -201,18 +224,24 @@ impl InAddress for Monday {
     }
 }
 
-/// Stands before the one size that stays. It is no id: those are written in hexadecimal digits.
+/// Stands before the sizes that stay, with [`AND`] between them. It is no id: those are written in hexadecimal digits.
 const ONLY: &str = "only";
+
+/// Stands between sizes that stay.
+const AND: char = '.';
 
 impl InAddress for Decision {
     type Value = Decision;
 
-    /// The part of the menu, then the size that goes and the size that comes, or the one that stays alone:
-    /// `kind/pressed/4-3`, `kind/pressed/only-4`.
+    /// The part of the menu, then the size that goes and the size that comes, or those that stay:
+    /// `kind/pressed/4-3`, `kind/pressed/only-4`, `kind/pressed/only-3.4`.
     fn text(decision: Decision) -> String {
         let size = |id: Option<ContainerId>| id.map(|id| id.to_string()).unwrap_or_default();
         let (first, second) = match decision.stays {
-            Some(_) => (ONLY.to_string(), size(decision.stays)),
+            Some(stays) => {
+                let sizes: Vec<String> = stays.sizes().map(|size| size.to_string()).collect();
+                (ONLY.to_string(), sizes.join(&AND.to_string()))
+            }
             None => (size(decision.goes), size(decision.comes)),
         };
         [&scope_text(decision.scope), "/", &first, "-", &second].concat()
@@ -225,7 +254,11 @@ impl InAddress for Decision {
             "" => Some(None),
             id => ContainerId::from_text(id).map(Some),
         };
-        let (goes, stays) = if first == ONLY { (None, Some(size(second)??)) } else { (size(first)?, None) };
+        let all = |text: &str| {
+            let sizes: Option<Vec<ContainerId>> = text.split(AND).map(ContainerId::from_text).collect();
+            Stays::of(&sizes?)
+        };
+        let (goes, stays) = if first == ONLY { (None, Some(all(second)?)) } else { (size(first)?, None) };
         let comes = if stays.is_some() { None } else { size(second)? };
         Some(Decision { scope, goes, comes, stays })
     }
@@ -233,9 +266,32 @@ impl InAddress for Decision {
     #[cfg(test)]
     fn invented(number: u64) -> Decision {
         let size = |bit: u32| (number >> bit & 1 == 1).then(|| ContainerId::from_random(number.rotate_left(bit)));
-        let (scope, stays) = (Scope::invented(number), size(5));
+        let sizes: Vec<ContainerId> = [size(5), size(6), size(7)].into_iter().flatten().collect();
+        let (scope, stays) = (Scope::invented(number), Stays::of(&sizes));
         let unless_alone = |id: Option<ContainerId>| id.filter(|_| stays.is_none());
         Decision { scope, goes: unless_alone(size(3)), comes: unless_alone(size(4)), stays }
+    }
+}
+
+impl InAddress for FirstPrice {
+    type Value = FirstPrice;
+
+    /// The step, then the drink: `amounts/4f`.
+    fn text(first: FirstPrice) -> String {
+        let named = Step::ALL.into_iter().find(|(step, _)| *step == first.step);
+        [named.map_or("", |(_, name)| name), "/", &first.drink.to_string()].concat()
+    }
+
+    fn read(text: &str) -> Option<FirstPrice> {
+        let (step, drink) = text.split_once('/')?;
+        let (step, _) = Step::ALL.into_iter().find(|(_, name)| *name == step)?;
+        Some(FirstPrice { drink: DrinkId::from_text(drink)?, step })
+    }
+
+    #[cfg(test)]
+    fn invented(number: u64) -> FirstPrice {
+        let (step, _) = Step::ALL[usize::try_from(number % 5).expect("small")];
+        FirstPrice { drink: DrinkId::from_random(number), step }
     }
 }
 

@@ -45,6 +45,10 @@ impl Place {
 pub enum Route {
     /// The list of drinks.
     Drinks,
+    /// Questions about the shop of a new book.
+    Shop,
+    /// A step on the way to the first price of a drink.
+    FirstPrice(FirstPrice),
     /// One drink: its recipe and sizes.
     Drink(DrinkId),
     /// One drink at one size: cost and price.
@@ -65,6 +69,8 @@ pub enum Route {
     PriceWatch,
     /// What is to be bought.
     BuyingList,
+    /// The starting figures that nobody confirmed.
+    FiguresToCheck,
     /// The weighings of an ingredient.
     YieldLog(IngredientId),
     /// The containers.
@@ -103,6 +109,8 @@ pub enum Route {
     Batches,
     /// What is made on a day.
     Batch(Date),
+    /// The card of a drink in a size, for as many as a batch makes of it.
+    BatchCard(OfBatch),
     /// What is here.
     OnHand,
     /// How many drinks it makes.
@@ -113,8 +121,31 @@ pub enum Route {
     Book,
 }
 
-/// A change of the sizes of a part of the menu: one goes, one comes, one takes the place of another, or one alone
-/// stays.
+/// The sizes that stay where all others go: one at least, and as many as a plan has at most.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Stays([Option<ContainerId>; Stays::MOST]);
+
+impl Stays {
+    /// Most sizes that can stay.
+    pub const MOST: usize = 3;
+
+    /// These sizes. Returns `None` if there are none or too many.
+    pub fn of(sizes: &[ContainerId]) -> Option<Stays> {
+        let mut stays = [None; Stays::MOST];
+        for (place, size) in sizes.iter().enumerate() {
+            *stays.get_mut(place)? = Some(*size);
+        }
+        (!sizes.is_empty()).then_some(Stays(stays))
+    }
+
+    /// The sizes.
+    pub fn sizes(&self) -> impl Iterator<Item = ContainerId> + '_ {
+        self.0.iter().copied().flatten()
+    }
+}
+
+/// A change of the sizes of a part of the menu: one goes, one comes, one takes the place of another, or only some
+/// stay.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Decision {
     /// The part of the menu.
@@ -123,8 +154,64 @@ pub struct Decision {
     pub goes: Option<ContainerId>,
     /// The size that comes.
     pub comes: Option<ContainerId>,
-    /// The one size that stays, where all others go.
-    pub stays: Option<ContainerId>,
+    /// The sizes that stay, where all others go.
+    pub stays: Option<Stays>,
+}
+
+/// A drink in a size, as it is made on a day.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct OfBatch {
+    /// The day.
+    pub day: Date,
+    /// The drink and its size.
+    pub offer: OfferId,
+}
+
+/// A step on the way to the first price of a drink.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct FirstPrice {
+    /// The drink. It need not be in the book yet.
+    pub drink: DrinkId,
+    /// The step.
+    pub step: Step,
+}
+
+/// The steps to the first price of a drink.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Step {
+    /// What goes in, and what a case of it costs.
+    Ingredients,
+    /// What it is sold in.
+    Size,
+    /// How much of each goes in.
+    Amounts,
+    /// What to charge.
+    Price,
+    /// Another size of the drink, once it has a price.
+    AnotherSize,
+}
+
+impl Step {
+    /// Every step and its name in an address. The way to the price is all but the last.
+    pub const ALL: [(Step, &'static str); 5] = [
+        (Step::Ingredients, "ingredients"),
+        (Step::Size, "size"),
+        (Step::Amounts, "amounts"),
+        (Step::Price, "price"),
+        (Step::AnotherSize, "another-size"),
+    ];
+}
+
+impl FirstPrice {
+    /// The first step of a drink.
+    pub const fn of(drink: DrinkId) -> FirstPrice {
+        FirstPrice { drink, step: Step::Ingredients }
+    }
+
+    /// Another step of the same drink.
+    pub const fn at(self, step: Step) -> FirstPrice {
+        FirstPrice { step, ..self }
+    }
 }
 
 /// A sheet to print.

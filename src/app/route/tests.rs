@@ -54,21 +54,26 @@ fn what_no_screen_has_is_no_address() {
 
 #[test]
 fn a_decision_says_its_sizes() {
-    let size = |number| Some(ContainerId::from_random(number));
+    let id = |number| ContainerId::from_random(number);
+    let size = |number| Some(id(number));
     let scope = Scope::Kind(DrinkKind::Pressed);
     for (address, goes, comes, stays) in [
         ("4-3", size(4), size(3), None),
         ("4-", size(4), None, None),
         ("-3", None, size(3), None),
         ("-", None, None, None),
-        ("only-4", None, None, size(4)),
+        ("only-4", None, None, Stays::of(&[id(4)])),
+        ("only-3.4.c", None, None, Stays::of(&[id(3), id(4), id(12)])),
     ] {
         let decision = Decision { scope, goes, comes, stays };
         let address = format!("#/sizes/decide/kind/pressed/{address}");
         assert_eq!(Route::from_address(&address), Route::Decision(decision));
         assert_eq!(Route::Decision(decision).address(), address);
     }
-    for nowhere in ["#/sizes/decide/kind/pressed/only-", "#/sizes/decide/kind/pressed/4", "#/sizes/decide/kind/4-3"] {
+    let too_many = "#/sizes/decide/kind/pressed/only-1.2.3.4";
+    for nowhere in
+        [too_many, "#/sizes/decide/kind/pressed/only-", "#/sizes/decide/kind/pressed/4", "#/sizes/decide/kind/4-3"]
+    {
         assert_eq!(Route::from_address(nowhere), Route::Drinks);
     }
 }

@@ -53,7 +53,7 @@ fn a_field_that_another_tab_changed_since_stays_and_a_sentence_says_so() {
     mine.hear(&storage);
     assert_eq!(
         refused(&mine.undo(), &mine.book.borrow()),
-        "Not undone: Price of Carrots. Carrots, Case price: now $35.00, changed by a later change or in another tab. Make this change by hand."
+        "Not undone: “Price of Carrots”. Carrots, Case price: now $35.00, changed by a later change or in another tab. Make this change by hand."
     );
     assert_eq!(mine.costs(), "35", "the other tab's stays");
     assert_eq!(done(&mine.undo()), "Price of Mint", "the next Undo goes on");
@@ -137,7 +137,7 @@ fn what_another_tab_uses_is_not_taken_out_by_undo() {
     let name = mine.book.borrow().name(Key::Drink(crate::support::drink_id(1)));
     assert_eq!(
         refused(&mine.undo(), &mine.book.borrow()),
-        format!("Not undone: Add an ingredient. Beets is used in {name}. Replace or remove Beets there first.")
+        format!("Not undone: “Add an ingredient”. Beets is used in {name}. Replace or remove Beets there first.")
     );
     assert!(mine.book.borrow().contains(Key::Ingredient(ingredient_id(9))));
 }
@@ -246,7 +246,7 @@ fn a_text_that_does_not_hold_leaves_what_another_tab_wrote_since() {
     let walk = mine.walk(|history, book| history.take_back(book, 7));
     assert_eq!(
         refused(&walk, &mine.book.borrow()),
-        "Not undone: Price of Carrots. Carrots, Case price: now $35.00, changed by a later change or in another tab. Make this change by hand."
+        "Not undone: “Price of Carrots”. Carrots, Case price: now $35.00, changed by a later change or in another tab. Make this change by hand."
     );
     assert_eq!(mine.costs(), "35");
 }

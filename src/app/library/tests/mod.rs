@@ -76,7 +76,7 @@ impl Device for Phone {
 
     fn show(&self) {}
 
-    fn go_to_start(&self) {}
+    fn go_to_start(&self, _: &Book) {}
 
     fn update(&self) {
         self.updated.set(true);

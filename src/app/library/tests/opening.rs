@@ -162,3 +162,18 @@ fn the_demo_is_opened_from_the_shelf_where_it_is_there() {
     tab.library.open_demo(Err("No demo.".into()));
     assert_eq!(tab.library.refused().as_deref(), Some("No demo."));
 }
+
+/// The two files beside the app.
+#[test]
+fn t17_each_demo_is_a_book_of_its_own() {
+    let shop = Shop::new();
+    let tab = shop.tab();
+    let demo = |name: &str| Ok(Book::new(Settings { invented: true, ..Settings::new(name) }));
+    for name in ["Marrowgate Juice Hall", "Kastanje Saftbar", "Marrowgate Juice Hall"] {
+        tab.library.open_demo(demo(name));
+        tab.run();
+    }
+    let mut books = listed(&tab);
+    books.sort();
+    assert_eq!(books, ["Kastanje Saftbar", "Marrowgate Juice Hall"]);
+}
